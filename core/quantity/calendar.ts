@@ -1,0 +1,26 @@
+import type { CalendarDay } from './quantities.ts'
+
+const DAY_MS = 86_400_000
+
+const instantMs = ({ year, month, day }: CalendarDay): number => Date.UTC(year, month - 1, day)
+
+const dayOf = (ms: number): CalendarDay => {
+  const date = new Date(ms)
+  return { year: date.getUTCFullYear(), month: date.getUTCMonth() + 1, day: date.getUTCDate() }
+}
+
+/** Of the Gregorian calendar; `year` 100 to 9999. */
+export const isDay = ({ year, month, day }: CalendarDay): boolean =>
+  month >= 1 && month <= 12 && day >= 1 && day <= dayOf(Date.UTC(year, month, 0)).day
+
+/** Negative, 0 or positive as `a` is before, the same as or after `b`; in days. */
+export const daysBetween = (a: CalendarDay, b: CalendarDay): number => (instantMs(a) - instantMs(b)) / DAY_MS
+
+/** `days` whole days later, earlier if negative. */
+export const addDays = (day: CalendarDay, days: number): CalendarDay => dayOf(instantMs(day) + days * DAY_MS)
+
+/** `months` whole months later; the last day of the month where the month is too short. */
+export const addMonths = ({ year, month, day }: CalendarDay, months: number): CalendarDay => {
+  const lastDay = dayOf(Date.UTC(year, month + months, 0))
+  return { ...lastDay, day: Math.min(day, lastDay.day) }
+}

@@ -1,0 +1,11 @@
+/**
+ * A number with half of its 95 % interval, in the unit that its holder's name ends in
+ * (`infusionMl: Measured` is millilitres, both numbers).
+ */
+export interface Measured {
+  readonly value: number
+  readonly plusMinus: number
+}
+
+/** A number taken as exact: a target, a ratio, a temperature that was asked for. */
+export const exactly = (value: number): Measured => ({ value, plusMinus: 0 })

@@ -1,0 +1,64 @@
+/** What a text was expected to be; a language says with it what is accepted. */
+export type Wanted =
+  | 'volume'
+  | 'mass'
+  | 'amount'
+  | 'sugar'
+  | 'strength'
+  | 'sweetness'
+  | 'temperature'
+  | 'ratio'
+  | 'span'
+  | 'date'
+  | 'count'
+  | 'part'
+
+/** What a unit measures. */
+export type UnitKind = 'volume' | 'mass' | 'strength' | 'sweetness' | 'temperature' | 'span'
+
+/**
+ * What can be wrong with a text that should be a quantity, by key, with the values its sentence needs.
+ * `typed` is what was typed, fit to be shown: no control characters, at most 40 characters.
+ */
+export interface QuantityProblems {
+  readonly empty_text: { readonly wanted: Wanted }
+  readonly text_too_long: { readonly typed: string; readonly maxCharacters: number }
+  /** Control characters, direction marks and other characters that nobody sees. */
+  readonly hidden_characters: { readonly typed: string }
+  /** Digits other than 0 to 9, such as full-width ones. */
+  readonly foreign_digits: { readonly typed: string }
+  readonly no_number: { readonly typed: string; readonly wanted: Wanted }
+  readonly bad_number: { readonly typed: string; readonly number: string }
+  readonly exponent_number: { readonly typed: string; readonly wanted: Wanted }
+  readonly negative_number: { readonly typed: string; readonly wanted: Wanted }
+  readonly no_unit: { readonly typed: string; readonly wanted: Wanted }
+  readonly unknown_unit: { readonly typed: string; readonly unit: string; readonly wanted: Wanted }
+  /** A known unit, of something else than what was asked for. */
+  readonly wrong_kind: { readonly typed: string; readonly got: UnitKind; readonly wanted: Wanted }
+  readonly out_of_range: { readonly typed: string; readonly wanted: Wanted }
+  readonly unexpected_text: { readonly typed: string; readonly extra: string; readonly wanted: Wanted }
+  /** A `±` that is larger than the value itself. */
+  readonly wide_plus_minus: { readonly typed: string }
+  /** A second strength, or a second sweetness, of one liquid. */
+  readonly said_twice: { readonly typed: string; readonly kind: 'strength' | 'sweetness' }
+  readonly other_sweetener: { readonly typed: string; readonly sweetener: string }
+  readonly dangling_plus: { readonly typed: string }
+
+  /** `1,000 ml`: `choices` are texts that can be typed, each with one meaning. */
+  readonly two_readings: { readonly typed: string; readonly choices: readonly [string, string] }
+  /** `0.95` without a %. */
+  readonly fraction_or_percent: { readonly typed: string; readonly choices: readonly [string, string] }
+  /** `25 oz`: fluid ounces or a weight; `weight` is null where only a volume is taken. */
+  readonly ounces: { readonly typed: string; readonly fluid: string; readonly weight: string | null }
+  readonly celsius_or_fahrenheit: { readonly typed: string; readonly choices: readonly [string, string] }
+  /** `6/7`: the days it can be. */
+  readonly day_or_month: {
+    readonly typed: string
+    readonly days: readonly { readonly month: number; readonly day: number }[]
+  }
+
+  readonly no_date: { readonly typed: string }
+  /** 31 November. */
+  readonly no_such_day: { readonly typed: string }
+  readonly date_too_far: { readonly typed: string; readonly fromYear: number; readonly toYear: number }
+}

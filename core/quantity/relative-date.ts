@@ -1,0 +1,57 @@
+import { DomainError } from '../domain-error.ts'
+import { accepted, isWithin } from './accepted.ts'
+import { addDays, addMonths } from './calendar.ts'
+import type { CalendarDay } from './quantities.ts'
+import { readNumber } from './read-number.ts'
+import { shown, type TypedText } from './typed-text.ts'
+import { unitAt } from './unit-at.ts'
+
+const NAMED_DAYS: ReadonlyMap<string, number> = new Map([
+  ['today', 0],
+  ['oggi', 0],
+  ['tomorrow', 1],
+  ['domani', 1],
+  ['dopodomani', 2],
+  ['day after tomorrow', 2],
+  ['yesterday', -1],
+  ['ieri', -1],
+  ['day before yesterday', -2],
+])
+
+const IN = ['in', 'tra', 'fra']
+const AGO = ['ago', 'fa']
+const ONE = ['a', 'an', 'one', 'un', 'una']
+
+/** The whole number and unit of time from piece `at` on. */
+const stepAt = (typed: TypedText, at: number): { count: number; unit: string; days: number; next: number } | null => {
+  const isOne = ONE.includes(typed.tokens[at]?.text ?? '')
+  const number = isOne ? null : readNumber(typed, at)
+  const [count, another] = isOne ? [1] : (number?.readings ?? []).map(({ value }) => value)
+  const found = unitAt(typed, number?.next ?? at + 1, ['span'])
+  if (count === undefined || another !== undefined || !Number.isInteger(count)) return null
+  if (found === null || found.unit.key === 'hours') return null
+  return { count, unit: found.unit.key, days: count * found.unit.factor, next: found.next }
+}
+
+/**
+ * `today`, `domani`, `3 days ago`, `in 2 weeks`, `un mese fa`, counted from `today`; null where the text is nothing of
+ * the kind. At most 20 years away, else `out_of_range`.
+ */
+export const relativeDate = (typed: TypedText, today: CalendarDay): CalendarDay | null => {
+  const { tokens, text } = typed
+  const words = tokens.map((token) => token.text)
+  const named = NAMED_DAYS.get(words.filter((word) => word !== 'the').join(' '))
+  if (named !== undefined) return addDays(today, named)
+  const isLater = IN.includes(words[0] ?? '')
+  const step = stepAt(typed, isLater ? 1 : 0)
+  if (step === null) return null
+  const isEarlier = !isLater && AGO.includes(words[step.next] ?? '')
+  if (words.length !== step.next + (isEarlier ? 1 : 0) || isLater === isEarlier) return null
+  if (step.count !== 0 && !isWithin(accepted.spanDays, step.days)) {
+    throw new DomainError('bad_value', 'out_of_range', { typed: shown(text), wanted: 'span' })
+  }
+  const sign = isLater ? 1 : -1
+  if (step.unit === 'months') return addMonths(today, sign * step.count)
+  if (step.unit === 'years') return addMonths(today, sign * 12 * step.count)
+  return addDays(today, sign * step.days)
+}

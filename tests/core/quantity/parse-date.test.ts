@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest'
+import { addMonths } from '../../../core/quantity/calendar.ts'
+import { parseDate } from '../../../core/quantity/parse-date.ts'
+import { refusal, refusedValues } from './refusal.ts'
+
+const today = { year: 2026, month: 11, day: 25 }
+const parse = (text: string, country: string | null = null) => parseDate(text, { today, country })
+const iso = (text: string, country: string | null = null): string => {
+  const { year, month, day, yearAssumed } = parse(text, country)
+  return `${year}-${month}-${day}${yearAssumed ? '?' : ''}`
+}
+
+describe('a date', () => {
+  test.each([
+    ['24 December', '2026-12-24?'],
+    ['24 dicembre', '2026-12-24?'],
+    ['il 24 dicembre', '2026-12-24?'],
+    ['Dec 24', '2026-12-24?'],
+    ['December 24th', '2026-12-24?'],
+    ['the 24th of December 2027', '2027-12-24'],
+    ['24 Dec 2026', '2026-12-24'],
+    ['Dec. 24, 2025', '2025-12-24'],
+    ['1° maggio', '2027-5-1?'],
+    ['25 November', '2026-11-25?'],
+    ['24 November', '2027-11-24?'],
+    ['29 February', '2028-2-29?'],
+    ['3 ago', '2027-8-3?'],
+    ['2026-12-24', '2026-12-24'],
+    ['2026/12/24', '2026-12-24'],
+    ['24/12/2026', '2026-12-24'],
+    ['24.12.2026', '2026-12-24'],
+    ['6.7.2027', '2027-7-6'],
+    ['7/7/2027', '2027-7-7'],
+    ['today', '2026-11-25'],
+    ['oggi', '2026-11-25'],
+    ['Tomorrow', '2026-11-26'],
+    ['domani', '2026-11-26'],
+    ['yesterday', '2026-11-24'],
+    ['ieri', '2026-11-24'],
+    ['the day after tomorrow', '2026-11-27'],
+    ['3 days ago', '2026-11-22'],
+    ['3 giorni fa', '2026-11-22'],
+    ['in 2 weeks', '2026-12-9'],
+    ['tra 2 settimane', '2026-12-9'],
+    ['a week ago', '2026-11-18'],
+    ['un mese fa', '2026-10-25'],
+    ['in 3 months', '2027-2-25'],
+    ['in 20 years', '2046-11-25'],
+  ])('%s is %s', (text, day) => {
+    expect(iso(text)).toBe(day)
+  })
+
+  test.each([
+    ['6/7', 'US', '2027-6-7?'],
+    ['6/7', 'IT', '2027-7-6?'],
+    ['24/6', 'it', '2027-6-24?'],
+    ['12/24', 'US', '2026-12-24?'],
+    ['6/7/27', 'US', '2027-6-7'],
+    ['6/7/27', 'GB', '2027-7-6'],
+    ['12/24/26', 'IT', '2026-12-24'],
+  ])('%s in %s is %s', (text, country, day) => {
+    expect(iso(text, country)).toBe(day)
+  })
+
+  test.each([
+    ['24/6', null],
+    ['6/7', null],
+    ['6/7/2027', null],
+    ['24/6', 'US'],
+    ['6/24', 'IT'],
+  ])('%s in %s is asked back', (text, country) => {
+    expect(refusal(() => parse(text, country))).toBe('ambiguous day_or_month')
+  })
+
+  test('both days are offered', () => {
+    expect(refusedValues(() => parse('6/7'))).toEqual({
+      typed: '6/7',
+      days: [
+        { month: 7, day: 6 },
+        { month: 6, day: 7 },
+      ],
+    })
+    expect(refusedValues(() => parse('24/6'))).toEqual({ typed: '24/6', days: [{ month: 6, day: 24 }] })
+  })
+
+  test.each([
+    ['', 'bad_value empty_text'],
+    ['foo', 'bad_value no_date'],
+    ['24', 'bad_value no_date'],
+    ['December', 'bad_value no_date'],
+    ['in 5 hours', 'bad_value no_date'],
+    ['in 1.5 days', 'bad_value no_date'],
+    ['5 days', 'bad_value no_date'],
+    ['-3 days ago', 'bad_value no_date'],
+    ['24 December 26', 'bad_value no_date'],
+    ['31 November', 'bad_value no_such_day'],
+    ['0 May', 'bad_value no_such_day'],
+    ['31/31', 'bad_value no_such_day'],
+    ['2026-02-30', 'bad_value no_such_day'],
+    ['29 February 2027', 'bad_value no_such_day'],
+    ['2026-13-01', 'bad_value no_such_day'],
+    ['1 May 1066', 'bad_value date_too_far'],
+    ['9999-12-31', 'bad_value date_too_far'],
+    ['0000-01-01', 'bad_value date_too_far'],
+    ['in 21 years', 'bad_value out_of_range'],
+  ])('%s is refused', (text, refused) => {
+    expect(refusal(() => parse(text))).toBe(refused)
+  })
+
+  test('a month after the 31st is the last day of a shorter month', () => {
+    expect(addMonths({ year: 2027, month: 1, day: 31 }, 1)).toEqual({ year: 2027, month: 2, day: 28 })
+    expect(addMonths({ year: 2027, month: 1, day: 31 }, -2)).toEqual({ year: 2026, month: 11, day: 30 })
+    expect(addMonths({ year: 2026, month: 12, day: 24 }, 2)).toEqual({ year: 2027, month: 2, day: 24 })
+  })
+})

@@ -1,0 +1,112 @@
+import { describe, expect, test } from 'vitest'
+import { parseParts } from '../../../core/quantity/parse-parts.ts'
+import { parseSpirits } from '../../../core/quantity/parse-spirits.ts'
+import { refusal } from './refusal.ts'
+
+describe('spirits', () => {
+  const seen = (text: string) =>
+    parseSpirits(text).map(({ amount, strength, words }) => [
+      amount.kind === 'volume' ? amount.volumeMl : amount.massG,
+      strength?.abvPercent ?? null,
+      words,
+    ])
+
+  test.each<[string, (number | string | null)[][]]>([
+    ['1 l 95%', [[1000, 95, '']]],
+    ['1 l', [[1000, null, '']]],
+    ['1 l vodka', [[1000, null, 'vodka']]],
+    ['1 l 40% vodka', [[1000, 40, 'vodka']]],
+    ['1 l of vodka 40%', [[1000, 40, 'vodka']]],
+    ['1 l Monkey 47 gin 47%', [[1000, 47, 'Monkey 47 gin']]],
+    ['1 l di grappa 42 gradi', [[1000, 42, 'grappa']]],
+    ['1 l 40', [[1000, 40, '']]],
+    ['600 g 47%', [[600, 47, '']]],
+    [
+      '750 ml 75.5% + 375 ml 40%',
+      [
+        [750, 75.5, ''],
+        [375, 40, ''],
+      ],
+    ],
+    [
+      '750ml 75.5%+375ml±5ml 40%',
+      [
+        [750, 75.5, ''],
+        [375, 40, ''],
+      ],
+    ],
+    [
+      '930 +- 5 ml at 28 C 90.6% at 28 C + 1 l 40% rum',
+      [
+        [930, 90.6, ''],
+        [1000, 40, 'rum'],
+      ],
+    ],
+  ])('%s', (text, liquids) => {
+    expect(seen(text)).toEqual(liquids)
+  })
+
+  test('what was assumed and stated stays with its liquid', () => {
+    const [first, second] = parseSpirits('930±5 ml 90.6% at 28 C + 2 cups 40')
+    expect(first?.amount).toMatchObject({ statedMl: 5, atC: null, assumed: [] })
+    expect(first?.strength).toMatchObject({ atC: 28, assumed: [] })
+    expect(second?.amount.assumed).toEqual(['us_measure'])
+    expect(second?.strength?.assumed).toEqual(['percent_vol'])
+  })
+
+  test.each([
+    ['1 l 95% +', 'bad_value dangling_plus'],
+    ['+ 1 l 95%', 'bad_value dangling_plus'],
+    ['1 l + + 2 l', 'bad_value dangling_plus'],
+    ['1 l 110%', 'bad_value out_of_range'],
+    ['1 l 0.95', 'ambiguous fraction_or_percent'],
+    ['1 oz 40%', 'ambiguous ounces'],
+    ['1 l 40 vodka', 'bad_value unknown_unit'],
+    ['1 l 250 g/L', 'bad_value wrong_kind'],
+    ['95%', 'bad_value wrong_kind'],
+    ['vodka', 'bad_value no_number'],
+    ['', 'bad_value empty_text'],
+  ])('%s is refused', (text, refused) => {
+    expect(refusal(() => parseSpirits(text))).toBe(refused)
+  })
+})
+
+describe('parts', () => {
+  const seen = (text: string) =>
+    parseParts(text).map(({ amount, strength, sweetness }) => [
+      amount.kind === 'volume' ? amount.volumeMl : amount.massG,
+      strength?.abvPercent ?? null,
+      sweetness?.sugarGPerL ?? null,
+    ])
+
+  test.each<[string, (number | null)[][]]>([
+    [
+      '600 ml 47% 250 g/L + 300 ml 33% 350 g/L',
+      [
+        [600, 47, 250],
+        [300, 33, 350],
+      ],
+    ],
+    ['600 ml 250 g/L 47%', [[600, 47, 250]]],
+    ['600 ml 250 g/L', [[600, null, 250]]],
+    ['600 ml 47%', [[600, 47, null]]],
+    ['600 ml', [[600, null, null]]],
+    ['600 g 25 g/100 ml 30%', [[600, 30, 250]]],
+    ['600 g 250 g/L', [[600, null, 250]]],
+    ['600 ml 30% dry', [[600, 30, 120]]],
+    ['600 ml 30', [[600, 30, null]]],
+  ])('%s', (text, liquids) => {
+    expect(seen(text)).toEqual(liquids)
+  })
+
+  test.each([
+    ['600 ml 30% 40%', 'bad_value said_twice'],
+    ['600 ml dry 250 g/L', 'bad_value said_twice'],
+    ['600 ml 30% foo', 'bad_value unexpected_text'],
+    ['600 ml 1300 g/L', 'bad_value out_of_range'],
+    ['600 ml 30% + ', 'bad_value dangling_plus'],
+    ['30% 250 g/L', 'bad_value wrong_kind'],
+  ])('%s is refused', (text, refused) => {
+    expect(refusal(() => parseParts(text))).toBe(refused)
+  })
+})
