@@ -1,0 +1,55 @@
+import type { ErrorCode } from '../../core/domain-error.ts'
+
+/** What can be wrong with a line or its surroundings, by key, with the values its sentence needs. */
+export interface ChatProblems {
+  empty_line: Record<string, never>
+  line_too_long: { length: number; limit: number }
+  control_characters: Record<string, never>
+  unknown_command: { typed: string; nearest: string | null }
+  unknown_option: { command: string; typed: string; nearest: string | null; known: readonly string[] }
+  option_twice: { command: string; option: string }
+  option_empty: { command: string; option: string }
+  /** `spirit 1 l`: the name of an option without its colon. */
+  colon_missing: { command: string; option: string }
+  stray_text: { command: string; text: string; known: readonly string[] }
+  quote_open: { command: string; option: string }
+  missing_option: { command: string; option: string; example: string | null }
+  /** A strength beside the spirit and in `strength:`. */
+  strength_twice: Record<string, never>
+  /** A command whose options may all be left out, but not together. */
+  nothing_given: { command: string; example: string }
+  internal: Record<string, never>
+  no_line: Record<string, never>
+  bad_flag: { typed: string; nearest: string | null }
+  bad_instant: { typed: string }
+  bad_argument: { typed: string; nearest: string | null }
+  bad_width: { typed: string; least: number; most: number }
+}
+
+/** Where in the line it went wrong, for scripts. */
+interface Place {
+  readonly command?: string
+  readonly option?: string
+  readonly nearest?: string | null
+}
+
+/** A line that cannot be taken: a key and its values, never a sentence. */
+export class ChatError<Key extends keyof ChatProblems = keyof ChatProblems> extends Error {
+  override readonly name = 'ChatError'
+  readonly code: ErrorCode
+  readonly problem: Key
+  readonly values: ChatProblems[Key]
+  readonly command: string | null
+  readonly option: string | null
+  readonly nearest: string | null
+
+  constructor(code: ErrorCode, problem: Key, values: ChatProblems[Key], place: Place = {}) {
+    super(`${code}: ${problem}`)
+    this.code = code
+    this.problem = problem
+    this.values = values
+    this.command = place.command ?? null
+    this.option = place.option ?? null
+    this.nearest = place.nearest ?? null
+  }
+}

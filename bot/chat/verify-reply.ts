@@ -1,0 +1,20 @@
+import type { Reply } from './reply.ts'
+
+/** Whether every number in there is one that can be shown. */
+export const holdsOnlyFinite = (value: unknown): boolean => {
+  if (typeof value === 'number') return Number.isFinite(value)
+  if (typeof value !== 'object' || value === null) return true
+  return Object.values(value).every(holdsOnlyFinite)
+}
+
+const hasAbsent = (data: unknown): boolean => {
+  if (data === undefined) return true
+  if (typeof data !== 'object' || data === null) return false
+  return Object.values(data).some(hasAbsent)
+}
+
+/** A reply with a number that is none, or with data that would vanish from JSON, is a fault of ours. */
+export const verifyReply = (reply: Reply): void => {
+  if (!holdsOnlyFinite(reply)) throw new RangeError('a number in the reply is not finite')
+  if (hasAbsent(reply.data)) throw new RangeError('a value in the data is absent')
+}

@@ -1,0 +1,57 @@
+import { exactly, type Measured } from '../../core/quantity/measured.ts'
+import { abvPercent, massG, sugarGPerL, volumeMl } from '../../core/quantity/precision.ts'
+import type { LiqueurPart, Mass, SpiritPart, Strength, Sweetness, Volume } from '../../core/quantity/quantities.ts'
+import type { Portion } from '../../core/recipe/portion.ts'
+import { ChatError } from '../chat/chat-error.ts'
+import type { Given } from './fields.ts'
+
+/** An amount as read, and at which temperature. */
+const amountOf = (amount: Volume | Mass): Pick<Portion, 'amount' | 'by' | 'atC'> =>
+  amount.kind === 'mass'
+    ? { amount: massG(amount), by: 'mass', atC: 20 }
+    : { amount: volumeMl(amount), by: 'volume', atC: amount.atC ?? 20 }
+
+/** A liquid as its maker measured it; `tool` is what the strength was read from. */
+export const portionOf = (
+  amount: Volume | Mass,
+  strength: Strength | null,
+  sweetness: Sweetness | null,
+  tool: 'label' | 'hydrometer',
+): Portion => ({
+  ...amountOf(amount),
+  abvPercent: strength === null ? exactly(0) : abvPercent(strength, tool),
+  abvAtC: strength?.atC ?? 20,
+  sugarGPerL: sweetness === null ? exactly(0) : sugarGPerL(sweetness),
+})
+
+export const waterOf = (amount: Volume | Mass): Portion => portionOf(amount, null, null, 'label')
+
+/** Spirits, each with its strength: said beside it, or by the `strength:` option. */
+export function spiritPortions(
+  command: string,
+  spirits: readonly SpiritPart[],
+  strength: Given<Strength> | undefined,
+): readonly Portion[] {
+  if (strength !== undefined && spirits.every((spirit) => spirit.strength !== null)) {
+    throw new ChatError('too_many_options', 'strength_twice', {}, { option: 'strength' })
+  }
+  return spirits.map(({ amount, strength: own, words }) => {
+    if (words !== '') {
+      const known = ['spirit', 'strength']
+      throw new ChatError('bad_value', 'stray_text', { command, text: words, known }, { option: 'spirit' })
+    }
+    const said = own ?? strength?.is ?? null
+    if (said === null) {
+      const values = { command, option: 'strength', example: 'strength:95%' }
+      throw new ChatError('missing_option', 'missing_option', values, { option: 'strength' })
+    }
+    return portionOf(amount, said, null, said.atC === null ? 'label' : 'hydrometer')
+  })
+}
+
+/** Parts of a blend; a strength or sweetness left out is none. */
+export const blendPortions = (parts: readonly LiqueurPart[]): readonly Portion[] =>
+  parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'hydrometer'))
+
+export const sugarOf = (sugar: Given<Mass> | undefined): Measured =>
+  sugar === undefined ? exactly(0) : massG(sugar.is)

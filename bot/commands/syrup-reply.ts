@@ -1,0 +1,153 @@
+import { abvPercent, volumeMl } from '../../core/liquid/liquid.ts'
+import type { Measured } from '../../core/quantity/measured.ts'
+import type { Mass, Strength, Volume } from '../../core/quantity/quantities.ts'
+import { liquidOf, type Portion } from '../../core/recipe/portion.ts'
+import { propagate, valuesOf } from '../../core/recipe/propagate.ts'
+import type { Style } from '../../core/recipe/styles.ts'
+import type { Syrup } from '../../core/recipe/syrup.ts'
+import type { Action, Reply } from '../chat/reply.ts'
+import type { Message } from '../text/words.ts'
+import type { Given } from './fields.ts'
+import {
+  caution,
+  freezerState,
+  made,
+  measuredData,
+  note,
+  outcomeCautions,
+  outcomeData,
+  outcomeRows,
+  row,
+  sureOf,
+  sweetnessNotes,
+} from './outcome-reply.ts'
+import { assumptionNotes, kitchenOf } from './typed-in.ts'
+
+/** What the reply needs of the input: how the infusion was typed. */
+interface Typed {
+  readonly infusion: Given<Volume | Mass>
+  readonly strength: Given<Strength>
+  readonly 'at-most'?: Given<Volume> | undefined
+}
+
+/** From this strength on a strained infusion of fresh plants is likely weaker than its maker thinks. */
+const NEAT_PERCENT = 85
+
+const strengthNotes = (infusion: Portion): readonly Message<'notes'>[] => [
+  note(infusion.abvPercent.value >= NEAT_PERCENT ? 'fresh_plants' : 'strained_strength'),
+]
+
+export const syrupData = (syrup: Syrup) => {
+  const { infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
+  return {
+    ...outcomeData(syrup.outcome),
+    ...measuredData({ waterMl, waterG, sugarG, syrupMl, syrupG, infusionMl }),
+  }
+}
+
+function syrupCautions(syrup: Syrup, infusion: Portion): readonly Message<'cautions'>[] {
+  const { sugarG, waterG, dissolvesG } = syrup
+  const isSyrup = sugarG.value > 0 && waterG.value > 0
+  return [
+    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))]),
+    ...(isSyrup ? [caution('cool_first')] : []),
+    ...(waterG.value === 0 && sugarG.value > 0 ? [caution('sugar_alone')] : []),
+    ...(isSyrup && dissolvesG !== null
+      ? [{ group: 'cautions', key: 'syrup_too_thick', values: { dissolvesG } } as const]
+      : []),
+  ]
+}
+
+/** The reply to a wish that fixes one liqueur. */
+export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup): Reply {
+  const { outcome, infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
+  const isSyrup = sugarG.value > 0 && waterG.value > 0
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'syrup',
+      values: { ...made(outcome), sugarG, waterMl, syrupG, infusionMl: syrup.bounded ? infusionMl : null },
+    },
+    table: [
+      ...(syrup.bounded ? [row('infusion', { group: 'cells', key: 'volume', values: { volumeMl: infusionMl } })] : []),
+      row('sugar', { group: 'cells', key: 'mass', values: { massG: sugarG } }),
+      row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }),
+      ...(isSyrup ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
+      ...outcomeRows(outcome),
+    ],
+    sure: sureOf(outcome, infusion.by === 'volume'),
+    notes: [
+      ...assumptionNotes(input),
+      ...(syrup.bounded ? [note('bounded')] : []),
+      ...(isSyrup ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const] : []),
+      ...strengthNotes(infusion),
+      note('settle'),
+      ...sweetnessNotes(outcome),
+    ],
+    cautions: syrupCautions(syrup, infusion),
+    actions: [],
+    data: syrupData(syrup),
+    kitchen: kitchenOf(input),
+  }
+}
+
+/** A target as it can be typed back: enough digits to come out the same, none that is noise. */
+const typed = (value: number): string => String(Number(value.toPrecision(12)))
+
+const wished = (wish: Style['wish']): string =>
+  ('abvPercent' in wish ? ` to-strength:${typed(wish.abvPercent)}%` : '') +
+  ('sugarGPerL' in wish ? ` to-sweetness:${typed(wish.sugarGPerL)} g/L` : '') +
+  ('sugarPerWater' in wish ? ` ratio:${typed(wish.sugarPerWater)}:1` : '')
+
+function lineOf(input: Typed, { wish }: Style): string {
+  const atMost = input['at-most'] ? ` at-most:${input['at-most'].typed}` : ''
+  return `/syrup infusion:${input.infusion.typed} strength:${input.strength.typed}` + `${wished(wish)}${atMost}`
+}
+
+const targetsOf = ({ syrup: { outcome } }: Style) => ({
+  abvPercent: outcome.abvPercent.value,
+  sugarGPerL: outcome.sugarGPerL.value,
+})
+
+/** The reply where too little was said: worked styles, each as a ready command. */
+export function stylesReply(input: Typed, infusion: Portion, styles: readonly Style[]): Reply {
+  const central: { readonly volumeMl: Measured; readonly abvPercent: Measured } = propagate({ infusion }, (values) => {
+    const liquid = liquidOf(values.infusion)
+    return { volumeMl: volumeMl(liquid), abvPercent: abvPercent(liquid) }
+  })
+  const actions = styles.map(
+    (style): Action => ({
+      label: { group: 'actions', key: 'style', values: targetsOf(style) },
+      line: lineOf(input, style),
+    }),
+  )
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'styles',
+      values: { infusionMl: central.volumeMl, abvPercent: central.abvPercent, count: styles.length },
+    },
+    table: styles.map(({ key, syrup }) =>
+      row(key, {
+        group: 'cells',
+        key: 'style',
+        values: {
+          sugarG: syrup.sugarG,
+          waterMl: syrup.waterMl,
+          volumeMl: syrup.outcome.volumeMl,
+          abvPercent: syrup.outcome.abvPercent,
+          sugarGPerL: syrup.outcome.sugarGPerL,
+          freezer: freezerState(syrup.outcome),
+        },
+      }),
+    ),
+    sure: [],
+    notes: [...assumptionNotes(input), ...strengthNotes(infusion)],
+    cautions: outcomeCautions(styles[0]!.syrup.outcome, styles[0]!.syrup.sugarStays, [liquidOf(valuesOf(infusion))]),
+    actions,
+    data: {
+      styles: styles.map((style) => ({ key: style.key, line: lineOf(input, style), ...syrupData(style.syrup) })),
+    },
+    kitchen: kitchenOf(input),
+  }
+}

@@ -1,0 +1,34 @@
+import type { Assumption } from '../../core/quantity/quantities.ts'
+import type { Kitchen } from '../text/kitchen.ts'
+import type { Message } from '../text/words.ts'
+
+const US_UNITS = new Set(['cup', 'fl_oz', 'pint', 'quart', 'gallon', 'lb', 'oz', 'oz_weight'])
+
+/** What a quantity tells of how it was typed. */
+interface Typed {
+  readonly unit?: string
+  readonly assumed: readonly Assumption[]
+  readonly atC?: number | null
+}
+
+/** Every quantity inside an input, however deep. */
+function typedIn(node: unknown): readonly Typed[] {
+  if (typeof node !== 'object' || node === null) return []
+  const own = 'assumed' in node ? [node as Typed] : []
+  return [...own, ...Object.values(node).flatMap(typedIn)]
+}
+
+/** The kitchen whose units were typed: a US one as soon as one of its units was. */
+export const kitchenOf = (input: object): Kitchen =>
+  typedIn(input).some(({ unit }) => unit !== undefined && US_UNITS.has(unit)) ? 'us' : 'metric'
+
+/** What was read into the input, once each, and that readings at another temperature were brought to 20 °C. */
+export function assumptionNotes(input: object): readonly Message<'notes'>[] {
+  const typed = typedIn(input)
+  const keys = [...new Set(typed.flatMap(({ assumed }) => assumed))]
+  const elsewhere = typed.some(({ atC }) => typeof atC === 'number' && atC !== 20)
+  return [
+    ...keys.map((key): Message<'notes'> => ({ group: 'notes', key, values: undefined })),
+    ...(elsewhere ? [{ group: 'notes', key: 'brought_to_20', values: undefined } as const] : []),
+  ]
+}

@@ -1,0 +1,23 @@
+import { displayWidth, padTo } from './display-width.ts'
+import { wrap } from './wrap.ts'
+
+const MARGIN = '  '
+const GAP = 2
+
+/** Two aligned columns, indented; a text too long for its column goes on below. */
+export const columns = (
+  rows: readonly (readonly [left: string, right: string])[],
+  width: number,
+): readonly string[] => {
+  const room = Math.max(2, width - MARGIN.length - GAP)
+  const widest = Math.max(0, ...rows.map(([left]) => displayWidth(left)))
+  const leftWidth = Math.min(widest, Math.floor(room / 2))
+  return rows.flatMap(([left, right]) => {
+    const lefts = wrap(left, Math.max(1, leftWidth))
+    const rights = wrap(right, Math.max(1, room - leftWidth))
+    const count = Math.max(lefts.length, rights.length)
+    return Array.from({ length: count }, (_, index) =>
+      `${MARGIN}${padTo(lefts[index] ?? '', leftWidth)}${' '.repeat(GAP)}${rights[index] ?? ''}`.trimEnd(),
+    )
+  })
+}

@@ -1,0 +1,5 @@
+/** Where text appears. */
+export interface Screen {
+  readonly width: number
+  readonly colour: boolean
+}

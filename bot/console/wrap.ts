@@ -1,0 +1,27 @@
+import { chop, displayWidth } from './display-width.ts'
+
+/** Ordinary spaces for those that only held a number and its unit together. */
+export const unbind = (text: string): string => text.replaceAll('\u00a0', ' ')
+
+/** The text in lines of at most `width` columns, broken at spaces, inside a word only where it is longer than a line. */
+export const wrap = (text: string, width: number): readonly string[] => {
+  const lines: string[] = []
+  let line = ''
+  let taken = 0
+  for (const word of text.split(/ +/).flatMap((each) => (displayWidth(each) > width ? chop(each, width) : [each]))) {
+    const more = displayWidth(word)
+    if (line !== '' && taken + 1 + more > width) {
+      lines.push(line)
+      line = ''
+    }
+    taken = line === '' ? more : taken + 1 + more
+    line = line === '' ? word : `${line} ${word}`
+  }
+  return [...lines, line].map(unbind)
+}
+
+/** Wrapped with a mark before the first line and the same room before the others. */
+export const hang = (mark: string, text: string, width: number): readonly string[] => {
+  const room = displayWidth(mark)
+  return wrap(text, Math.max(1, width - room)).map((line, index) => (index === 0 ? mark : ' '.repeat(room)) + line)
+}

@@ -1,0 +1,52 @@
+import type { ChatProblems } from '../../chat/chat-error.ts'
+
+/** What a person typed, between quotation marks and not too much of it. */
+const quote = (typed: string): string => `“${typed.length > 40 ? `${typed.slice(0, 39)}…` : typed}”`
+
+const list = (names: readonly string[]): string => names.map((name) => `${name}:`).join(', ')
+
+const takes = (known: readonly string[]): string => (known.length === 0 ? 'takes no options' : `takes ${list(known)}`)
+
+/** What was wrong with a line, what is accepted, and the nearest name. */
+export const chatProblems = {
+  empty_line: () => 'There is no command here; /help lists them.',
+  line_too_long: ({ length, limit }) => `This line has ${length} characters; at most ${limit} are read.`,
+  control_characters: () => 'This line holds invisible control characters; type it again as plain text on one line.',
+  unknown_command: ({ typed, nearest }) =>
+    nearest === null
+      ? `There is no command ${quote(typed)}; /help lists them.`
+      : `There is no command ${quote(typed)}; did you mean /${nearest}?`,
+  unknown_option: ({ command, typed, nearest, known }) =>
+    nearest === null
+      ? `/${command} has no option ${quote(`${typed}:`)}; it ${takes(known)}.`
+      : `/${command} has no option ${quote(`${typed}:`)}; did you mean ${nearest}:?`,
+  option_twice: ({ command, option }) => `${option}: is given twice; /${command} takes it once.`,
+  option_empty: ({ command, option }) =>
+    `Nothing stands after ${option}:; give it a value or leave it out (/help ${command} says what belongs there).`,
+  colon_missing: ({ command, option }) =>
+    `Put a colon after ${quote(option)}, as in ${option}:…, so that /${command} knows it for an option.`,
+  stray_text: ({ command, text, known }) => `${quote(text)} belongs to no option; /${command} ${takes(known)}.`,
+  quote_open: ({ option }) => `The double quote after ${option}: is not closed; end the value with " and a space.`,
+  missing_option: ({ command, option, example }) =>
+    example === null
+      ? `/${command} also needs ${option}:.`
+      : `/${command} also needs ${option}:, for example ${example}`,
+  strength_twice: () => 'The strength stands beside the spirit and in strength: as well; give it once.',
+  nothing_given: ({ command, example }) => `/${command} needs something to work with, for example ${example}`,
+  internal: () => 'Sorry, something went wrong inside me and I have no answer to that.',
+  no_line: () => 'Give a command in quotes after ask, or - to read commands from standard input.',
+  bad_flag: ({ typed, nearest }) =>
+    nearest === null
+      ? `ask has no flag ${quote(typed)}; it takes --json, --now and --help.`
+      : `ask has no flag ${quote(typed)}; did you mean ${nearest}?`,
+  bad_instant: ({ typed }) =>
+    typed === ''
+      ? '--now needs an instant such as 2026-12-24T18:00:00Z.'
+      : `--now cannot be ${quote(typed)}; give an instant such as 2026-12-24T18:00:00Z.`,
+  bad_argument: ({ typed, nearest }) =>
+    nearest === null
+      ? `I do not know ${quote(typed)}; start me with nothing for a chat, or with ask and a command.`
+      : `I do not know ${quote(typed)}; did you mean ${nearest}?`,
+  bad_width: ({ typed, least, most }) =>
+    `LARDERBELL_WIDTH cannot be ${quote(typed)}; give a whole number of columns from ${least} to ${most}, or leave it out.`,
+} satisfies { readonly [Key in keyof ChatProblems]: (values: ChatProblems[Key]) => string }

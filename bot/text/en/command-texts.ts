@@ -1,0 +1,67 @@
+import type { CommandText } from '../../chat/command-text.ts'
+import type { commands } from '../../commands/index.ts'
+
+type Listed = (typeof commands)[number]
+
+/** A text for every command and each of its options: one that is missing does not compile. */
+type CommandTexts = {
+  readonly [Path in Listed['path']]: CommandText & {
+    readonly options: { readonly [Name in keyof Extract<Listed, { path: Path }>['input']['shape']]: string }
+  }
+}
+
+export const commandTexts: CommandTexts = {
+  syrup: {
+    summary: 'How much water and sugar finish a strained infusion',
+    options: {
+      infusion: 'The strained, drained liquid: 920 ml, or better 770 g',
+      strength: 'Strength of that liquid, not of the bottle the spirit came in: 90%, or 90.6% at 28 C',
+      'to-strength': 'Strength wanted: 30%',
+      'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
+      ratio: 'Sugar to water in the syrup, by mass: 1:1; two of strength, sweetness and ratio give the third',
+      'at-most': 'Largest volume to end with: 2 l',
+    },
+    examples: [
+      '/syrup infusion:920 ml strength:90% to-strength:30% to-sweetness:250 g/L',
+      '/syrup infusion:920 ml strength:90%',
+    ],
+  },
+  mix: {
+    summary: 'What these amounts make together',
+    options: {
+      spirit: 'Spirit, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%',
+      strength: 'Its strength, where it is not said beside it: 95%',
+      water: 'Water: 750 ml',
+      sugar: 'White sugar: 500 g, or 2 ½ cups',
+    },
+    examples: ['/mix spirit:1 l strength:95% water:750 ml sugar:500 g'],
+  },
+  dilute: {
+    summary: 'How much water brings a spirit down to a strength',
+    options: {
+      spirit: 'Spirit, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%',
+      strength: 'Its strength, where it is not said beside it: 95%',
+      'to-strength': 'Strength wanted: 65%',
+    },
+    examples: ['/dilute spirit:1 l strength:95% to-strength:65%'],
+  },
+  blend: {
+    summary: 'What several liquids make when poured together',
+    options: { parts: 'The liquids with strength and sweetness: 600 ml 47% 250 g/L + 300 ml 33% 350 g/L' },
+    examples: ['/blend parts:600 ml 47% 250 g/L + 300 ml 33% 350 g/L'],
+  },
+  adjust: {
+    summary: 'The least addition that mends a liqueur too strong, weak, sweet or dry',
+    options: {
+      liqueur: 'How much there is: 1.8 l',
+      strength: 'Its strength, as computed when it was made: 33%',
+      sweetness: 'Its sugar: 300 g/L',
+      'to-strength': 'Strength wanted: 30%',
+      'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
+      'spirit-strength': 'Strength of the spirit you have, should some be needed: 95%',
+    },
+    examples: [
+      '/adjust liqueur:1.8 l strength:33% sweetness:300 g/L to-strength:30% to-sweetness:250 g/L spirit-strength:95%',
+    ],
+  },
+}

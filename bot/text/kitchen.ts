@@ -1,0 +1,2 @@
+/** Whose measures a person cooks with. */
+export type Kitchen = 'metric' | 'us'

@@ -1,0 +1,37 @@
+import type { Problems } from '../../core/domain-error.ts'
+import type { ChatProblems } from '../chat/chat-error.ts'
+import type { sentences } from './en/sentences.ts'
+import type { Format } from './format.ts'
+import type { Kitchen } from './kitchen.ts'
+
+/** The groups of sentences a language has; each is a map from key to a function of its values. */
+type Sentences = typeof sentences
+
+/** One sentence to be said: which one, and the values it needs. A language turns it into words. */
+export type Message<Group extends keyof Sentences> = {
+  [Key in keyof Sentences[Group]]: {
+    readonly group: Group
+    readonly key: Key
+    readonly values: ValuesOf<Sentences[Group][Key]>
+  }
+}[keyof Sentences[Group]]
+
+/** What a sentence has to be told: nothing where it takes no values. */
+type ValuesOf<Sentence> = Sentence extends () => string
+  ? undefined
+  : Sentence extends (values: infer Values, format: Format) => string
+    ? Values
+    : never
+
+/** Every problem that can reach a person, core's and the chat's. */
+export type AllProblems = Problems & ChatProblems
+
+export type ProblemSentences = {
+  readonly [Key in keyof AllProblems]: (values: AllProblems[Key], format: Format) => string
+}
+
+/** Turns messages into a person's language and measures. */
+export interface Words {
+  say<Group extends keyof Sentences>(message: Message<Group>, kitchen: Kitchen): string
+  problem<Key extends keyof AllProblems>(key: Key, values: AllProblems[Key], kitchen: Kitchen): string
+}

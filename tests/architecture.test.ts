@@ -1,0 +1,111 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { dirname, join, relative } from 'node:path'
+import { expect, it } from 'vitest'
+
+const root = join(import.meta.dirname, '..')
+
+/** Tables of numbers or words, which may be longer than code. */
+const TABLES: readonly string[] = []
+
+const LONGEST = 200
+
+const sources = ['core', 'store', 'bot', 'tests']
+  .flatMap((room) => {
+    const entries = readdirSync(root).includes(room)
+      ? readdirSync(join(root, room), { recursive: true, encoding: 'utf8' })
+      : []
+    return entries.map((entry) => join(room, entry))
+  })
+  .filter((path) => path.endsWith('.ts'))
+  .map((path) => ({ path, text: readFileSync(join(root, path), 'utf8') }))
+
+const IMPORT = /^(?:import|export)\s+(type\s)?(?:[^'";]*?\sfrom\s+)?'([^']+)'/gm
+const DYNAMIC = /\bimport\('([^']+)'\)/g
+
+/** What a file imports, its own files by their path from the root. */
+const importsOf = ({ path, text }: { path: string; text: string }) => {
+  const named = [...text.matchAll(IMPORT)].map((match) => ({ isType: match[1] !== undefined, from: match[2]! }))
+  const dynamic = [...text.matchAll(DYNAMIC)].map((match) => ({ isType: false, from: match[1]! }))
+  return [...named, ...dynamic].map(({ isType, from }) => ({
+    isType,
+    target: from.startsWith('.') ? relative(root, join(root, dirname(path), from)) : from,
+  }))
+}
+
+const room = (path: string): string => path.split('/')[0]!
+
+const offences = (rooms: readonly string[], isOffence: (target: string) => boolean): string[] =>
+  sources
+    .filter(({ path }) => rooms.includes(room(path)))
+    .flatMap((source) => importsOf(source).map(({ target }) => [source.path, target] as const))
+    .filter(([, target]) => isOffence(target))
+    .map(([path, target]) => `${path} imports ${target}`)
+
+it('finds the sources and their imports', () => {
+  expect(sources.length).toBeGreaterThan(20)
+  const grammar = sources.find(({ path }) => path === 'bot/chat/grammar.ts')!
+  expect(importsOf(grammar)).toContainEqual({ isType: true, target: 'bot/chat/invocation.ts' })
+  expect(importsOf(grammar)).toContainEqual({ isType: false, target: 'bot/chat/nearest.ts' })
+})
+
+it('keeps core to itself: no other room, no package, nothing of Node', () => {
+  expect(offences(['core'], (target) => room(target) !== 'core')).toEqual([])
+})
+
+it('keeps clock, chance and surroundings out of core', () => {
+  const impure = /\bDate\.now|\bnew Date\(\s*\)|\bMath\.random|\bprocess\.|\bconsole\.|\bperformance\.|\bfetch\(/
+  const found = sources.filter(({ path, text }) => room(path) === 'core' && impure.test(text))
+  expect(found.map(({ path }) => path)).toEqual([])
+})
+
+it('asks for the time in main only', () => {
+  const clock = /\bDate\.now|\bnew Date\(\s*\)|\bMath\.random/
+  const found = sources.filter(({ path, text }) => ['bot', 'store'].includes(room(path)) && clock.test(text))
+  expect(found.map(({ path }) => path)).toEqual(['bot/main.ts'])
+})
+
+it('lets the store know nothing of the bot, and nothing of the tests enter the product', () => {
+  expect(offences(['store'], (target) => room(target) === 'bot')).toEqual([])
+  expect(offences(['core', 'store', 'bot'], (target) => room(target) === 'tests')).toEqual([])
+})
+
+it('keeps what commands, chat and texts are apart from the terminal', () => {
+  const inner = /^bot\/(commands|chat|text)\//
+  const found = offences(['bot'], (target) => /^bot\/(console|main|config)/.test(target) || target.startsWith('node:'))
+  expect(found.filter((offence) => inner.test(offence))).toEqual([])
+})
+
+it('has no circle of imports', () => {
+  const values = new Map(
+    sources.map((source) => [
+      source.path,
+      importsOf(source)
+        .filter(({ isType }) => !isType)
+        .map(({ target }) => target),
+    ]),
+  )
+  const done = new Set<string>()
+  const circles: string[] = []
+  const visit = (path: string, trail: readonly string[]): void => {
+    if (trail.includes(path)) circles.push([...trail.slice(trail.indexOf(path)), path].join(' → '))
+    if (done.has(path) || trail.includes(path)) return
+    for (const target of values.get(path) ?? []) visit(target, [...trail, path])
+    done.add(path)
+  }
+  for (const { path } of sources) visit(path, [])
+  expect(circles).toEqual([])
+})
+
+it(`has no file of more than ${LONGEST} lines besides tables`, () => {
+  const long = sources.filter(({ path, text }) => !TABLES.includes(path) && text.split('\n').length > LONGEST + 1)
+  expect(long.map(({ path }) => path)).toEqual([])
+})
+
+it('lists every command', () => {
+  const commands = sources.filter(
+    ({ path, text }) => path.startsWith('bot/commands/') && /\bdefineCommand\(/.test(text),
+  )
+  const index = sources.find(({ path }) => path === 'bot/commands/index.ts')!
+  const listed = importsOf(index).map(({ target }) => target)
+  for (const { path } of commands) expect(listed).toContain(path)
+})

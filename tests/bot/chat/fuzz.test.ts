@@ -1,0 +1,82 @@
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { execute } from '../../../bot/chat/execute.ts'
+import { parseLine } from '../../../bot/chat/grammar.ts'
+import { runs, SEED } from '../../runs.ts'
+import { soundCommands } from './fakes.ts'
+
+const pieces = [
+  '/',
+  'mix',
+  'syrup',
+  'jar',
+  'start',
+  'list',
+  'spirit:',
+  'note:',
+  'strength:',
+  'to-',
+  ':',
+  '"',
+  '\\',
+  ' ',
+  '\t',
+]
+const odd = [
+  '1 l',
+  '95%',
+  'NaN',
+  '-1',
+  'Infinity',
+  '__proto__:',
+  'constructor',
+  '\u0000',
+  '\ud800',
+  '\u202e',
+  'é',
+  '🍋',
+]
+const line = fc.oneof(
+  fc
+    .array(fc.oneof(fc.constantFrom(...pieces, ...odd), fc.string({ unit: 'grapheme' })), { maxLength: 30 })
+    .map((all) => all.join('')),
+  fc.string({ unit: 'binary', maxLength: 300 }),
+)
+const parameters = { seed: SEED, numRuns: runs(1000, 10000) }
+
+it('answers any line at all, and never with a fault of ours', () => {
+  const logged: string[] = []
+  fc.assert(
+    fc.property(line, (text) => {
+      const outcome = execute(text, { commands: soundCommands, nowMs: 0, log: (fault) => logged.push(fault) })
+      if (outcome.ok) expect(JSON.stringify(outcome.reply.data)).not.toMatch(/null|undefined/)
+      else expect(outcome.error.code).not.toBe('internal')
+    }),
+    parameters,
+  )
+  expect(logged).toEqual([])
+})
+
+it('reads back any values that are quoted', () => {
+  const value = fc
+    .string({ unit: 'grapheme', minLength: 1 })
+    .filter((text) => text.trim() === text && !/\p{Cc}/u.test(text))
+  const quoted = (text: string) => `"${text.replace(/["\\]/g, '\\$&')}"`
+  fc.assert(
+    fc.property(value, value, (infusion, strength) => {
+      const { options } = parseLine(`/syrup strength:${quoted(strength)} infusion: ${quoted(infusion)}`, soundCommands)
+      expect({ ...options }).toEqual({ infusion, strength })
+    }),
+    parameters,
+  )
+})
+
+it('takes the longest lines in a blink', () => {
+  const worst = ['spirit ', '"\\', 'a', ' ', 'note', ': ', 'spirit:" ', 'strength :x ']
+  const startMs = performance.now()
+  for (const piece of worst) {
+    const text = `/mix ${piece.repeat(4000)}`.slice(0, 4000)
+    expect(execute(text, { commands: soundCommands, nowMs: 0, log: () => {} }).ok).toBe(false)
+  }
+  expect(performance.now() - startMs).toBeLessThan(500)
+})

@@ -1,0 +1,61 @@
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { answer, type Show, showText } from '../../../bot/console/answer.ts'
+import { showJson } from '../../../bot/console/show-json.ts'
+import { runs, SEED } from '../../runs.ts'
+import { soundCommands } from '../chat/fakes.ts'
+import { fakeSpeech } from './fakes.ts'
+
+const words = [
+  '/',
+  '/help ',
+  'mix',
+  'syrup',
+  'jar start',
+  'spirit:',
+  'strength:',
+  'note:',
+  'to-',
+  ':',
+  '"',
+  ' ',
+  '1 l',
+  '95%',
+]
+const line = fc
+  .array(fc.oneof(fc.constantFrom(...words), fc.string({ unit: 'binary', maxLength: 8 })), { maxLength: 20 })
+  .map((pieces) => pieces.join(''))
+  .filter((text) => !/nan|infinity|undefined/i.test(text))
+
+const print = (text: string, show: Show) => {
+  const logged: string[] = []
+  const dispatch = { commands: soundCommands, nowMs: 0, log: (fault: string) => logged.push(fault) }
+  const printed = answer(text, dispatch, fakeSpeech, show).text
+  expect(logged).toEqual([])
+  return printed
+}
+
+it('prints plain words whatever is typed', () => {
+  fc.assert(
+    fc.property(line, (text) => {
+      const printed = print(text, showText({ width: 60, colour: false }))
+      expect(printed).not.toBe('')
+      expect(printed).not.toMatch(/NaN|Infinity|undefined|\[object|\n\s+at /)
+      expect(printed).not.toMatch(/(?!\n)[\p{Cc}\p{Cs}\u202a-\u202e]/u)
+    }),
+    { seed: SEED, numRuns: runs(1000, 10000) },
+  )
+})
+
+it('prints one JSON object a line whatever is typed', () => {
+  fc.assert(
+    fc.property(line, (text) => {
+      const printed = print(text, showJson)
+      expect(printed).not.toContain('\n')
+      const { command, data, error } = JSON.parse(printed)
+      expect(command === null || typeof command === 'string').toBe(true)
+      expect((data === undefined) !== (error === undefined)).toBe(true)
+    }),
+    { seed: SEED, numRuns: runs(1000, 10000) },
+  )
+})
