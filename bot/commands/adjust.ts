@@ -1,9 +1,11 @@
 import { z } from 'zod'
-import { abvPercent, sugarGPerL } from '../../core/liquid/liquid.ts'
+import { abvPercent, liquidFrom, sugarGPerL } from '../../core/liquid/liquid.ts'
+import { dissolvableSugarG } from '../../core/liquid/solubility.ts'
 import { abvPercent as strengthOf } from '../../core/quantity/precision.ts'
 import { adjust } from '../../core/recipe/adjust.ts'
 import { liquidOf } from '../../core/recipe/portion.ts'
 import { valuesOf } from '../../core/recipe/propagate.ts'
+import { sweetnessAlone } from '../../core/recipe/sweetness-alone.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import { defineCommand } from '../chat/command.ts'
 import type { Message } from '../text/words.ts'
@@ -42,21 +44,28 @@ export const adjustCommand = defineCommand({
   run(input) {
     const { 'to-strength': toStrength, 'to-sweetness': toSweetness, 'spirit-strength': spiritStrength } = input
     if (!toStrength && !toSweetness) {
-      const example = '/adjust liqueur:1.8 l strength:33% sweetness:300 g/L to-strength:30% to-sweetness:250 g/L'
-      throw new ChatError('missing_option', 'nothing_given', { command: 'adjust', example })
+      const values = { command: 'adjust', option: 'to-strength', example: null }
+      throw new ChatError('missing_option', 'missing_option', values, { option: 'to-strength' })
     }
     const liqueur = portionOf(input.liqueur.is, input.strength.is, input.sweetness?.is ?? null, 'hydrometer')
     const now = liquidOf(valuesOf(liqueur))
-    const targets = {
-      abvPercent: toStrength?.is.abvPercent ?? abvPercent(now),
-      sugarGPerL: toSweetness?.is.sugarGPerL ?? sugarGPerL(now),
-    }
     const spiritAbv = spiritStrength ? strengthOf(spiritStrength.is, 'label') : null
+    const drifts = !toStrength && spiritAbv === null
+    const sugarGPerLWanted = toSweetness?.is.sugarGPerL ?? sugarGPerL(now)
+    const targets = drifts
+      ? sweetnessAlone(now, sugarGPerLWanted)
+      : { abvPercent: toStrength?.is.abvPercent ?? abvPercent(now), sugarGPerL: sugarGPerLWanted }
     const { outcome, sugarStays, spiritMl, waterG, waterMl, sugarG } = adjust(liqueur, targets, spiritAbv)
+    const spirit =
+      spiritAbv && spiritMl.value > 0
+        ? [liquidFrom({ volumeMl: spiritMl.value, abvPercent: spiritAbv.value, sugarGPerL: 0 })]
+        : []
+    const handled = [now, ...spirit]
+    const isSyrup = sugarG.value > 0 && dissolvableSugarG(waterG.value) >= sugarG.value
     return {
       headline: { group: 'headlines', key: 'adjust', values: { ...made(outcome), spiritMl, waterMl, sugarG } },
       table: [
-        ...(sugarG.value > 0 ? [row('sugar', { group: 'cells', key: 'mass', values: { massG: sugarG } })] : []),
+        ...(sugarG.value > 0 ? [row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG } })] : []),
         ...(waterMl.value > 0 ? [row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } })] : []),
         ...(spiritAbv && spiritMl.value > 0
           ? [row('spirit', { group: 'cells', key: 'spirit', values: { spiritMl, abvPercent: spiritAbv.value } })]
@@ -66,14 +75,24 @@ export const adjustCommand = defineCommand({
       sure: sureOf(outcome, liqueur.by === 'volume'),
       notes: [
         ...assumptionNotes(input),
+        ...(isSyrup
+          ? [
+              {
+                group: 'notes',
+                key: 'syrup_by_weight',
+                values: { syrupG: { value: waterG.value + sugarG.value, plusMinus: 0 } },
+              } as const,
+            ]
+          : []),
+        ...(spiritMl.value > 0 || waterMl.value > 0 ? [note('settle')] : []),
         ...(input.sweetness ? [note('sweet_reading')] : [note('unsweetened')]),
-        ...(toStrength ? [] : [keptAs('strength')]),
+        ...(toStrength ? [] : [drifts ? note('strength_drifts') : keptAs('strength')]),
         ...(toSweetness ? [] : [keptAs('sweetness')]),
         ...sweetnessNotes(outcome),
       ],
       cautions: [
-        ...outcomeCautions(outcome, sugarStays, [now]),
-        ...(sugarG.value > 0 && waterMl.value > 0 ? [caution('cool_first')] : []),
+        ...outcomeCautions(outcome, sugarStays, handled, isSyrup),
+        ...(sugarG.value > 0 && !isSyrup ? [caution('sugar_alone')] : []),
       ],
       actions: [],
       data: { ...outcomeData(outcome), ...measuredData({ spiritMl, waterMl, waterG, sugarG }) },

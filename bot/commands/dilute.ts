@@ -25,7 +25,7 @@ export const diluteCommand = defineCommand({
         outcome,
         spirits.some(({ by }) => by === 'volume'),
       ),
-      notes: [...assumptionNotes(input), note('settle')],
+      notes: [...assumptionNotes(input), ...(waterMl.value > 0 ? [note('settle')] : [])],
       cautions: outcomeCautions(
         outcome,
         'dissolved',

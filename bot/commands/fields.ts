@@ -1,5 +1,8 @@
 import { z } from 'zod'
 import { DomainError } from '../../core/domain-error.ts'
+import { parseCountry } from '../../core/label/parse-country.ts'
+import { parseLabelPlants } from '../../core/label/parse-label-plants.ts'
+import { parseRegion } from '../../core/label/parse-region.ts'
 import { parseAmount } from '../../core/quantity/parse-amount.ts'
 import { parseParts } from '../../core/quantity/parse-parts.ts'
 import { parseRatio } from '../../core/quantity/parse-ratio.ts'
@@ -49,4 +52,8 @@ export const fields = {
   ratio: field(parseRatio),
   spirits: field(parseSpirits),
   parts: field(parseParts),
+  volume: field(parseVolume),
+  country: field(parseCountry),
+  region: field(parseRegion),
+  labelPlants: field(parseLabelPlants),
 }

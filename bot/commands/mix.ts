@@ -46,6 +46,7 @@ export const mixCommand = defineCommand({
         outcome,
         sugarStays,
         spirits.map((spirit) => liquidOf(valuesOf(spirit))),
+        spirits.length > 0 && input.water !== undefined && input.sugar !== undefined,
       ),
       actions: [],
       data: outcomeData(outcome),

@@ -35,11 +35,12 @@ export const made = (outcome: Outcome) => ({
 })
 
 export const row = (key: Message<'rows'>['key'], cell: Message<'cells'>): Row => ({
-  label: { group: 'rows', key, values: undefined },
+  label: { group: 'rows', key, values: undefined } as Message<'rows'>,
   cell,
 })
 
-export const note = (key: PlainKey<'notes'>): Message<'notes'> => ({ group: 'notes', key, values: undefined })
+export const note = (key: PlainKey<'notes'>): Message<'notes'> =>
+  ({ group: 'notes', key, values: undefined }) as Message<'notes'>
 export const caution = (key: PlainKey<'cautions'>): Message<'cautions'> => ({
   group: 'cautions',
   key,
@@ -62,18 +63,15 @@ export const outcomeRows = (outcome: Outcome): readonly Row[] => [
 ]
 
 /** How sure an outcome is; `byVolume` where a weighed amount would have been sharper. */
-export const sureOf = (outcome: Outcome, byVolume: boolean): Reply['sure'] => [
-  {
-    group: 'sure',
-    key: 'spread',
-    values: { abvPercent: outcome.abvPercent, sugarGPerL: outcome.sugarGPerL, byVolume },
-  },
-]
+export const sureOf = ({ abvPercent, sugarGPerL }: Outcome, byVolume: boolean): Reply['sure'] =>
+  abvPercent.value === 0 && sugarGPerL.value === 0
+    ? []
+    : [{ group: 'sure', key: 'spread', values: { abvPercent, sugarGPerL, byVolume } }]
 
 /** Sweetness beside what people know, where there is any. */
 export const sweetnessNotes = (outcome: Outcome): readonly Message<'notes'>[] => {
   const sugarGPerL = outcome.sugarGPerL.value
-  if (sugarGPerL === 0) return []
+  if (sugarGPerL === 0 || outcome.abvPercent.value === 0) return []
   const values = { invertGPerL: asInvertSugarGPerL(sugarGPerL) }
   return [{ group: 'notes', key: 'sweetness_law', values }]
 }
@@ -83,12 +81,14 @@ export function outcomeCautions(
   outcome: Outcome,
   stays: SugarStays,
   handled: readonly Liquid[],
+  isSyrup = false,
 ): readonly Message<'cautions'>[] {
   const strong = [outcome.liquid, ...handled].filter((liquid) => abvPercent(liquid) >= STRONG_PERCENT)
   const lowC = Math.min(...strong.map((liquid) => flashPointC(liquid)?.lowC ?? Number.POSITIVE_INFINITY))
   const freezer = freezerState(outcome)
   return [
     ...(strong.length > 0 ? [{ group: 'cautions', key: 'flame', values: { lowC } } as const] : []),
+    ...(isSyrup ? [caution('cool_first')] : []),
     ...(stays === 'dissolved'
       ? []
       : [caution(stays === 'may_crystallise' ? 'may_crystallise' : 'sugar_limit_not_known')]),

@@ -17,12 +17,18 @@ export const portionOf = (
   strength: Strength | null,
   sweetness: Sweetness | null,
   tool: 'label' | 'hydrometer',
-): Portion => ({
-  ...amountOf(amount),
-  abvPercent: strength === null ? exactly(0) : abvPercent(strength, tool),
-  abvAtC: strength?.atC ?? 20,
-  sugarGPerL: sweetness === null ? exactly(0) : sugarGPerL(sweetness),
-})
+): Portion => {
+  if (typeof strength?.atC === 'number' && sweetness !== null && sweetness.sugarGPerL > 0) {
+    throw new ChatError('bad_value', 'sweet_reading', {}, { option: 'strength' })
+  }
+  return {
+    ...amountOf(amount),
+    abvPercent: strength === null ? exactly(0) : abvPercent(strength, tool),
+    abvAtC: strength?.atC ?? null,
+    readsProof: strength?.unit === 'proof',
+    sugarGPerL: sweetness === null ? exactly(0) : sugarGPerL(sweetness),
+  }
+}
 
 export const waterOf = (amount: Volume | Mass): Portion => portionOf(amount, null, null, 'label')
 
@@ -37,7 +43,7 @@ export function spiritPortions(
   }
   return spirits.map(({ amount, strength: own, words }) => {
     if (words !== '') {
-      const known = ['spirit', 'strength']
+      const known = command === 'mix' ? ['spirit', 'strength', 'water', 'sugar'] : ['spirit', 'strength', 'to-strength']
       throw new ChatError('bad_value', 'stray_text', { command, text: words, known }, { option: 'spirit' })
     }
     const said = own ?? strength?.is ?? null

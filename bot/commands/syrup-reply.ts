@@ -33,9 +33,11 @@ interface Typed {
 /** From this strength on a strained infusion of fresh plants is likely weaker than its maker thinks. */
 const NEAT_PERCENT = 85
 
-const strengthNotes = (infusion: Portion): readonly Message<'notes'>[] => [
-  note(infusion.abvPercent.value >= NEAT_PERCENT ? 'fresh_plants' : 'strained_strength'),
-]
+/** Whoever read a hydrometer at a temperature has measured the strained liquid and need not be told to. */
+const strengthNotes = (infusion: Portion): readonly Message<'notes'>[] =>
+  infusion.abvAtC !== null
+    ? []
+    : [note(infusion.abvPercent.value >= NEAT_PERCENT ? 'fresh_plants' : 'strained_strength')]
 
 export const syrupData = (syrup: Syrup) => {
   const { infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
@@ -49,8 +51,7 @@ function syrupCautions(syrup: Syrup, infusion: Portion): readonly Message<'cauti
   const { sugarG, waterG, dissolvesG } = syrup
   const isSyrup = sugarG.value > 0 && waterG.value > 0
   return [
-    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))]),
-    ...(isSyrup ? [caution('cool_first')] : []),
+    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], isSyrup),
     ...(waterG.value === 0 && sugarG.value > 0 ? [caution('sugar_alone')] : []),
     ...(isSyrup && dissolvesG !== null
       ? [{ group: 'cautions', key: 'syrup_too_thick', values: { dissolvesG } } as const]
@@ -66,11 +67,11 @@ export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup): Reply
     headline: {
       group: 'headlines',
       key: 'syrup',
-      values: { ...made(outcome), sugarG, waterMl, syrupG, infusionMl: syrup.bounded ? infusionMl : null },
+      values: { ...made(outcome), sugarG, waterMl, syrupG, infusionMl: syrup.leftMl > 0 ? infusionMl : null },
     },
     table: [
-      ...(syrup.bounded ? [row('infusion', { group: 'cells', key: 'volume', values: { volumeMl: infusionMl } })] : []),
-      row('sugar', { group: 'cells', key: 'mass', values: { massG: sugarG } }),
+      ...(syrup.leftMl > 0 ? [row('infusion', { group: 'cells', key: 'pour', values: { volumeMl: infusionMl } })] : []),
+      row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG } }),
       row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }),
       ...(isSyrup ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
       ...outcomeRows(outcome),
@@ -78,10 +79,10 @@ export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup): Reply
     sure: sureOf(outcome, infusion.by === 'volume'),
     notes: [
       ...assumptionNotes(input),
-      ...(syrup.bounded ? [note('bounded')] : []),
+      ...(syrup.leftMl > 0 ? [{ group: 'notes', key: 'bounded', values: { leftMl: syrup.leftMl } } as const] : []),
       ...(isSyrup ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const] : []),
       ...strengthNotes(infusion),
-      note('settle'),
+      ...(sugarG.value > 0 || waterG.value > 0 ? [note('settle')] : []),
       ...sweetnessNotes(outcome),
     ],
     cautions: syrupCautions(syrup, infusion),
@@ -109,6 +110,22 @@ const targetsOf = ({ syrup: { outcome } }: Style) => ({
   sugarGPerL: outcome.sugarGPerL.value,
 })
 
+/** What any of the styles needs said, once each, worst first. */
+function cautionsOfAll(styles: readonly Style[], infusion: Portion): readonly Message<'cautions'>[] {
+  const handled = [liquidOf(valuesOf(infusion))]
+  const all = styles.flatMap(({ syrup: { outcome, sugarStays } }) => outcomeCautions(outcome, sugarStays, handled))
+  const first = new Map(all.map((each) => [each.key, all.find(({ key }) => key === each.key)!]))
+  return CAUTION_ORDER.flatMap((key) => first.get(key) ?? [])
+}
+
+const CAUTION_ORDER = [
+  'flame',
+  'sugar_limit_not_known',
+  'may_crystallise',
+  'weak_keeps_badly',
+  'bottle_bursts',
+] as const
+
 /** The reply where too little was said: worked styles, each as a ready command. */
 export function stylesReply(input: Typed, infusion: Portion, styles: readonly Style[]): Reply {
   const central: { readonly volumeMl: Measured; readonly abvPercent: Measured } = propagate({ infusion }, (values) => {
@@ -134,6 +151,7 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
         values: {
           sugarG: syrup.sugarG,
           waterMl: syrup.waterMl,
+          infusionMl: syrup.leftMl > 0 ? syrup.infusionMl : null,
           volumeMl: syrup.outcome.volumeMl,
           abvPercent: syrup.outcome.abvPercent,
           sugarGPerL: syrup.outcome.sugarGPerL,
@@ -143,7 +161,7 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
     ),
     sure: [],
     notes: [...assumptionNotes(input), ...strengthNotes(infusion)],
-    cautions: outcomeCautions(styles[0]!.syrup.outcome, styles[0]!.syrup.sugarStays, [liquidOf(valuesOf(infusion))]),
+    cautions: cautionsOfAll(styles, infusion),
     actions,
     data: {
       styles: styles.map((style) => ({ key: style.key, line: lineOf(input, style), ...syrupData(style.syrup) })),

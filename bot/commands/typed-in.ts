@@ -6,6 +6,7 @@ const US_UNITS = new Set(['cup', 'fl_oz', 'pint', 'quart', 'gallon', 'lb', 'oz',
 
 /** What a quantity tells of how it was typed. */
 interface Typed {
+  readonly kind?: string
   readonly unit?: string
   readonly assumed: readonly Assumption[]
   readonly atC?: number | null
@@ -26,9 +27,10 @@ export const kitchenOf = (input: object): Kitchen =>
 export function assumptionNotes(input: object): readonly Message<'notes'>[] {
   const typed = typedIn(input)
   const keys = [...new Set(typed.flatMap(({ assumed }) => assumed))]
-  const elsewhere = typed.some(({ atC }) => typeof atC === 'number' && atC !== 20)
+  const readWarm = (kind: string) => typed.some((each) => each.kind === kind && typeof each.atC === 'number')
   return [
     ...keys.map((key): Message<'notes'> => ({ group: 'notes', key, values: undefined })),
-    ...(elsewhere ? [{ group: 'notes', key: 'brought_to_20', values: undefined } as const] : []),
+    ...(readWarm('volume') ? [{ group: 'notes', key: 'volume_at_20', values: undefined } as const] : []),
+    ...(readWarm('strength') ? [{ group: 'notes', key: 'strength_at_20', values: undefined } as const] : []),
   ]
 }

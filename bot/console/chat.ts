@@ -23,6 +23,12 @@ export const chat = async (desk: Desk): Promise<void> => {
   const prompt = () => {
     if (terminal !== null) lines.prompt()
   }
+  // Ctrl-C forgets a line begun; on an empty one it leaves.
+  lines.on('SIGINT', () => {
+    if (lines.line === '') return lines.close()
+    lines.write(null, { ctrl: true, name: 'e' })
+    lines.write(null, { ctrl: true, name: 'u' })
+  })
   prompt()
   let isQuit = false
   for await (const line of lines) {

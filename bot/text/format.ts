@@ -10,7 +10,11 @@ export interface Format {
   volume(volumeMl: Measured): string
   /** `560 g`, `2.12 kg`; in a US kitchen `1 lb 4 oz (560 g)`. */
   mass(massG: Measured): string
-  /** `30.2 % vol`, without zeros at the end. */
+  /** An amount to measure out, to what a jug can do. */
+  pour(volumeMl: number): string
+  /** An amount to weigh out, to what a scale can do. */
+  weigh(massG: number): string
+  /** `30.2 % vol`, without zeros at the end; in a US kitchen `30.2 % vol (60 proof)`. */
   strength(abvPercent: Measured): string
   /** `250 g/L` */
   sweetness(sugarGPerL: Measured): string

@@ -103,7 +103,8 @@ function additions(from: Liquid, targets: Targets, spiritPercent: number | null)
   const byEthanolG = ethanolG(from) / ethanolShare
   const bySugarG = sugarG(from) === 0 ? 0 : sugarG(from) / sugarShare
   const waterSlope = waterShare - ethanolShare * waterPerEthanol
-  const byWaterG = (waterG(from) - ethanolG(from) * waterPerEthanol) / waterSlope
+  // A spirit with more water to its ethanol than the target bounds the mass from above; the check below sees to it.
+  const byWaterG = waterSlope > 0 ? (waterG(from) - ethanolG(from) * waterPerEthanol) / waterSlope : 0
   const leastG = spiritPercent === null ? byEthanolG : Math.max(byEthanolG, bySugarG, byWaterG)
   const slackG = 1e-9 * massG(from)
   const spiritG = (leastG * ethanolShare - ethanolG(from)) / strength
@@ -112,14 +113,11 @@ function additions(from: Liquid, targets: Targets, spiritPercent: number | null)
     waterG: leastG * waterShare - waterG(from) - spiritG * (1 - strength),
     sugarG: leastG * sugarShare - sugarG(from),
   }
-  const isPossible =
-    Number.isFinite(leastG) &&
-    (spiritPercent === null || waterSlope > 0) &&
-    Object.values(wanted).every((massG) => massG >= -slackG)
+  const isPossible = Number.isFinite(leastG) && Object.values(wanted).every((massG) => massG >= -slackG)
   if (!isPossible) throw noWay(from, targets, spiritPercent)
   return {
-    spiritG: Math.max(0, wanted.spiritG),
-    waterG: Math.max(0, wanted.waterG),
-    sugarG: Math.max(0, wanted.sugarG),
+    spiritG: wanted.spiritG > slackG ? wanted.spiritG : 0,
+    waterG: wanted.waterG > slackG ? wanted.waterG : 0,
+    sugarG: wanted.sugarG > slackG ? wanted.sugarG : 0,
   }
 }

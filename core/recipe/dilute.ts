@@ -1,5 +1,5 @@
 import { DomainError } from '../domain-error.ts'
-import { abvPercent, ethanolG, type Liquid, mix, volumeMl, water, waterG } from '../liquid/liquid.ts'
+import { abvPercent, ethanolG, type Liquid, massG, mix, volumeMl, water, waterG } from '../liquid/liquid.ts'
 import type { Measured } from '../quantity/measured.ts'
 import { byTool, measuredOut, weighedOut } from './by-tool.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
@@ -18,12 +18,16 @@ const pool = (spirits: Values<readonly Portion[]>): Liquid => mix(...spirits.map
 /** Water that brings spirits down to a strength; `toAbvPercent` must lie below theirs. */
 export function dilute(spirits: readonly Portion[], toAbvPercent: number): Dilution {
   const spirit = pool(valuesOf(spirits))
-  if (abvPercent(spirit) < toAbvPercent) {
-    throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: abvPercent(spirit), toAbvPercent })
+  const own = abvPercent(spirit)
+  // Rounding in the last digits must not refuse what is there already.
+  if (own * (1 + 1e-12) < toAbvPercent) {
+    throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent })
   }
   const { needG, needMl } = propagate({ spirits }, (values) => {
     const from = pool(values.spirits)
-    const needG = waterG(liquidHolding(ethanolG(from), { abvPercent: toAbvPercent, sugarGPerL: 0 })) - waterG(from)
+    const exactG = waterG(liquidHolding(ethanolG(from), { abvPercent: toAbvPercent, sugarGPerL: 0 })) - waterG(from)
+    // A rounding of the solve is no water.
+    const needG = Math.abs(exactG) > 1e-9 * massG(from) ? exactG : 0
     return { needG, needMl: needG * volumeMl(water(1)) }
   })
   const outcome = outcomeOf({ spirits, waterMl: measuredOut(needMl.value) }, (values) =>

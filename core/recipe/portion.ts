@@ -1,5 +1,6 @@
 import { type Liquid, liquidFrom, liquidFromMass } from '../liquid/liquid.ts'
-import { abvPercentAt20 } from '../measure/hydrometer.ts'
+import { abvPercentFromUsProof, US_PROOF_TEMP_C, usProofFromAbvPercent } from '../liquid/proof.ts'
+import { abvPercentAt20, strengthPercentFromReading } from '../measure/hydrometer.ts'
 import { volumeMlAt20 } from '../measure/volume-at-20.ts'
 import type { Measured } from '../quantity/measured.ts'
 import type { Values } from './propagate.ts'
@@ -11,15 +12,25 @@ export interface Portion {
   readonly by: 'volume' | 'mass'
   /** Temperature at which the volume was read; 20 where nothing was said. */
   readonly atC: number
-  /** % vol; what the hydrometer showed where `abvAtC` is not 20. */
+  /** % vol; what a hydrometer showed at `abvAtC`, where that is not null. */
   readonly abvPercent: Measured
-  readonly abvAtC: number
+  readonly abvAtC: number | null
+  /** True for a hydrometer in US proof, made for 60 °F; else it is made for 20 °C. */
+  readonly readsProof?: boolean
   readonly sugarGPerL: Measured
+}
+
+function strengthAt20({ abvPercent, abvAtC, readsProof }: Values<Portion>): number {
+  if (abvAtC === null || (abvAtC === 20 && !readsProof)) return abvPercent
+  if (!readsProof) return abvPercentAt20(abvPercent, abvAtC)
+  const readingPercent = usProofFromAbvPercent(abvPercent) / 2
+  const percentAt60F = strengthPercentFromReading({ readingPercent, tempC: abvAtC, scaleC: US_PROOF_TEMP_C })
+  return abvPercentFromUsProof(2 * percentAt60F)
 }
 
 /** What a portion holds, its readings brought to 20 °C first. */
 export function liquidOf(portion: Values<Portion>): Liquid {
-  const abvPercent = portion.abvAtC === 20 ? portion.abvPercent : abvPercentAt20(portion.abvPercent, portion.abvAtC)
+  const abvPercent = strengthAt20(portion)
   const sugarGPerL = portion.sugarGPerL
   if (portion.by === 'mass') return liquidFromMass({ massG: portion.amount, abvPercent, sugarGPerL })
   const volumeMl =

@@ -66,7 +66,7 @@ function attempt<T>(solve: () => T): T | null {
   try {
     return solve()
   } catch (error) {
-    if (error instanceof DomainError) return null
+    if (error instanceof DomainError && error.code !== 'internal') return null
     throw error
   }
 }

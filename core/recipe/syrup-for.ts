@@ -2,6 +2,8 @@ import { DomainError } from '../domain-error.ts'
 import { abvPercent, ethanolG, type Liquid, mix, sugar, sugarG, sugarGPerL, water, waterG } from '../liquid/liquid.ts'
 import { findRoot } from '../liquid/root.ts'
 import { sugarLimitGPerL } from '../liquid/solubility.ts'
+import { apparentVolumeMlPerG } from '../liquid/sucrose-water.ts'
+import { enoughG } from './enough.ts'
 import { liquidHolding, type Targets } from './targets.ts'
 
 /** Two of strength, sweetness and the syrup's sugar-to-water ratio by mass; the third follows. */
@@ -53,7 +55,10 @@ function forTargets(infusion: Liquid, targets: Targets): Amounts {
       ...nearest(infusion, targets),
     })
   }
-  return { waterG: Math.max(0, amounts.waterG), sugarG: Math.max(0, amounts.sugarG) }
+  return {
+    waterG: amounts.waterG > nothingG ? amounts.waterG : 0,
+    sugarG: amounts.sugarG > nothingG ? amounts.sugarG : 0,
+  }
 }
 
 /** The nearest that can be had to targets out of reach; null where its sugar would not stay dissolved either. */
@@ -69,11 +74,12 @@ function nearest(infusion: Liquid, targets: Targets) {
 /** The strongest that `infusion` can be at this sweetness: sugar alone added, no water. */
 export function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number): number {
   const own = abvPercent(infusion)
+  if (toSugarGPerL <= sugarGPerL(infusion)) return own
   const waterAt = (strength: number) => difference(infusion, { abvPercent: strength, sugarGPerL: toSugarGPerL }).waterG
-  // Just above nothing the water wanted is without bound; at its own strength none is left to want.
-  return toSugarGPerL <= sugarGPerL(infusion)
-    ? own
-    : findRoot({ f: waterAt, low: own * 1e-3, high: own * (1 - toSugarGPerL * 5e-4), tolerance: 1e-12 })
+  // Just above nothing the water wanted is without bound; at its own strength, or with no room for water, none is left.
+  const roomPercent = (1000 - toSugarGPerL * apparentVolumeMlPerG(toSugarGPerL)) / 10
+  const high = Math.min(own * (1 - toSugarGPerL * 5e-4), roomPercent)
+  return waterAt(high) >= 0 ? high : findRoot({ f: waterAt, low: own * 1e-3, high, tolerance: 1e-12 })
 }
 
 /** The sweetest that `infusion` can be at this strength: sugar alone added; null above its own strength. */
@@ -86,9 +92,10 @@ export function sweetestGPerL(infusion: Liquid, toAbvPercent: number): number | 
 
 function forStrengthAndRatio(infusion: Liquid, toAbvPercent: number, sugarPerWater: number): Amounts {
   const own = abvPercent(infusion)
-  if (toAbvPercent > own) {
+  if (toAbvPercent > own * (1 + 1e-12)) {
     throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent })
   }
+  if (toAbvPercent >= own * (1 - 1e-12)) return { sugarG: 0, waterG: 0 }
   const excess = (addedG: number) => abvPercent(withSyrup(infusion, addedG, sugarPerWater)) - toAbvPercent
   const addedG = findRoot({ f: excess, low: 0, high: enoughG(excess, ethanolG(infusion)), tolerance: 1e-13 })
   return { sugarG: addedG, waterG: addedG / sugarPerWater }
@@ -106,10 +113,3 @@ function forSweetnessAndRatio(infusion: Liquid, toSugarGPerL: number, sugarPerWa
 
 const withSyrup = (infusion: Liquid, addedG: number, sugarPerWater: number): Liquid =>
   mix(infusion, water(addedG / sugarPerWater), sugar(addedG))
-
-/** An amount beyond which `f` is no longer positive; both solves above fall without bound. */
-function enoughG(f: (addedG: number) => number, startG: number): number {
-  let high = startG
-  for (let doubling = 0; doubling < 60 && f(high) > 0; doubling++) high *= 2
-  return high
-}

@@ -20,8 +20,8 @@ export interface Syrup {
   readonly sugarStays: SugarStays
   /** Grams of the sugar that its water dissolves at 20 °C; null where all of it does. */
   readonly dissolvesG: number | null
-  /** True where `atMostMl` left some of the infusion over. */
-  readonly bounded: boolean
+  /** What of the infusion `atMostMl` leaves over; 0 where it does not bind. */
+  readonly leftMl: number
 }
 
 /** Sugar and water that turn a drained infusion into the liqueur wished for. */
@@ -34,9 +34,12 @@ export function syrup(infusion: Portion, wish: SyrupWish, atMostMl: number | nul
   const pour = (from: Liquid, waterMl: number, sugarG: number): Liquid =>
     mix(part(from, taken), water(waterMl / volumeMl(water(1))), sugar(sugarG))
   const stays = sugarStays(pour(central, amounts.waterMl.value, amounts.sugarG.value))
+  // A part of the infusion is poured off with a jug, however well the whole was read.
+  const poured = taken < 1 ? { value: 1, plusMinus: measuredOut(1).plusMinus } : { value: 1, plusMinus: 0 }
+  const bySize = taken < 1 ? { ...infusion, amount: { ...infusion.amount, plusMinus: 0 } } : infusion
   const outcome = outcomeOf(
-    { infusion, waterMl: measuredOut(amounts.waterMl.value), sugarG: weighedOut(amounts.sugarG.value) },
-    (values) => pour(liquidOf(values.infusion), values.waterMl, values.sugarG),
+    { infusion: bySize, poured, waterMl: measuredOut(amounts.waterMl.value), sugarG: weighedOut(amounts.sugarG.value) },
+    (values) => pour(part(liquidOf(values.infusion), values.poured), values.waterMl, values.sugarG),
   )
   const couldG = dissolvableSugarG(amounts.waterG.value)
   return {
@@ -44,7 +47,7 @@ export function syrup(infusion: Portion, wish: SyrupWish, atMostMl: number | nul
     outcome,
     sugarStays: stays,
     dissolvesG: couldG < amounts.sugarG.value ? couldG : null,
-    bounded: taken < 1,
+    leftMl: taken < 1 ? volumeMl(central) * (1 - taken) : 0,
   }
 }
 

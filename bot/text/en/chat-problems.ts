@@ -32,6 +32,8 @@ export const chatProblems = {
       ? `/${command} also needs ${option}:.`
       : `/${command} also needs ${option}:, for example ${example}`,
   strength_twice: () => 'The strength stands beside the spirit and in strength: as well; give it once.',
+  sweet_reading: () =>
+    'A hydrometer cannot read a sweet liqueur: 10 g/L of sugar moves it by 2 to 3.5 % vol. Give the strength you computed, without a temperature.',
   nothing_given: ({ command, example }) => `/${command} needs something to work with, for example ${example}`,
   internal: () => 'Sorry, something went wrong inside me and I have no answer to that.',
   no_line: () => 'Give a command in quotes after ask, or - to read commands from standard input.',

@@ -1,5 +1,6 @@
 import type { CommandText } from '../../chat/command-text.ts'
 import type { commands } from '../../commands/index.ts'
+import { labelText, servingText } from './label/command-texts.ts'
 
 type Listed = (typeof commands)[number]
 
@@ -18,7 +19,7 @@ export const commandTexts: CommandTexts = {
       strength: 'Strength of that liquid, not of the bottle the spirit came in: 90%, or 90.6% at 28 C',
       'to-strength': 'Strength wanted: 30%',
       'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
-      ratio: 'Sugar to water in the syrup, by mass: 1:1; two of strength, sweetness and ratio give the third',
+      ratio: 'Sugar to water in the syrup, by mass, as 1:1; give it instead of the strength or the sweetness',
       'at-most': 'Largest volume to end with: 2 l',
     },
     examples: [
@@ -64,4 +65,6 @@ export const commandTexts: CommandTexts = {
       '/adjust liqueur:1.8 l strength:33% sweetness:300 g/L to-strength:30% to-sweetness:250 g/L spirit-strength:95%',
     ],
   },
+  serving: servingText,
+  label: labelText,
 }

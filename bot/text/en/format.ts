@@ -1,5 +1,7 @@
+import { usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
 import { digits, plusMinusDigits } from '../../../core/quantity/digits.ts'
 import type { Measured } from '../../../core/quantity/measured.ts'
+import { measuredOut, weighedOut } from '../../../core/recipe/by-tool.ts'
 import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
 
@@ -48,10 +50,19 @@ const inQuarters = (amount: number): string => {
   return [whole === 0 ? '' : `${whole}`, QUARTERS[quarters % 4]].filter((part) => part !== '').join(' ')
 }
 
+/** From so many cups a quarter of one is near enough. */
+const MANY_CUPS = 8
+
+/** Quarters of a cup and the spoons over, so that what is poured is within half a spoon. */
 const cups = (volumeMl: number): string => {
-  if (volumeMl < CUP_ML / 4) return `${inQuarters(volumeMl / TABLESPOON_ML)}${NBSP}tbsp`
-  const amount = inQuarters(volumeMl / CUP_ML)
-  return `${amount}${NBSP}${volumeMl / CUP_ML > 1.125 ? 'cups' : 'cup'}`
+  const spoons = volumeMl / TABLESPOON_ML
+  if (spoons < 3.5) return `${inQuarters(spoons)}${NBSP}tbsp`
+  const step = volumeMl < MANY_CUPS * CUP_ML ? 1 : 4
+  const rounded = Math.round(spoons / step) * step
+  const over = rounded % 4
+  const amount = rounded - over
+  const cup = `${inQuarters(amount / 16)}${NBSP}${amount > 16 ? 'cups' : 'cup'}`
+  return over === 0 ? cup : `${cup} + ${over}${NBSP}tbsp`
 }
 
 const pounds = (massG: number): string => {
@@ -63,15 +74,26 @@ const pounds = (massG: number): string => {
     .join(' ')
 }
 
+const volumeIn = (kitchen: Kitchen) => (volume: Measured) =>
+  kitchen === 'us' && volume.value >= TABLESPOON_ML / 8
+    ? `${cups(volume.value)} (${metricVolume(volume)})`
+    : metricVolume(volume)
+
+const massIn = (kitchen: Kitchen) => (mass: Measured) =>
+  kitchen === 'us' && mass.value >= OUNCE_G / 8 ? `${pounds(mass.value)} (${metricMass(mass)})` : metricMass(mass)
+
 /** English habits: a decimal point, a space between thousands, a space before the unit. */
 export const englishFormat = (kitchen: Kitchen): Format => ({
   number,
   plain,
-  volume: (volume) =>
-    kitchen === 'us' && volume.value > 0 ? `${cups(volume.value)} (${metricVolume(volume)})` : metricVolume(volume),
-  mass: (mass) =>
-    kitchen === 'us' && mass.value > 0 ? `${pounds(mass.value)} (${metricMass(mass)})` : metricMass(mass),
-  strength: (abv) => `${unpadded(shown(abv))}${NBSP}%${NBSP}vol`,
+  volume: volumeIn(kitchen),
+  mass: massIn(kitchen),
+  pour: (volumeMl) => volumeIn(kitchen)(measuredOut(volumeMl)),
+  weigh: (massG) => massIn(kitchen)(weighedOut(massG)),
+  strength: (abv) => {
+    const percent = `${unpadded(shown(abv))}${NBSP}%${NBSP}vol`
+    return kitchen === 'us' ? `${percent} (${number(usProofFromAbvPercent(abv.value), 0)}${NBSP}proof)` : percent
+  },
   sweetness: (sugar) => `${shown(sugar)}${NBSP}g/L`,
   temperature: ({ value }) =>
     kitchen === 'us'

@@ -31,15 +31,17 @@ export const headlines = {
     },
     format: Format,
   ) => {
-    const from = values.infusionMl === null ? '' : ` to ${format.volume(values.infusionMl)} of the infusion`
-    const [sugar, water] = [format.mass(values.sugarG), format.volume(values.waterMl)]
-    const weight = format.mass(values.syrupG)
+    const from = values.infusionMl === null ? '' : ` to ${format.pour(values.infusionMl.value)} of the infusion`
+    const [sugar, water] = [format.weigh(values.sugarG.value), format.pour(values.waterMl.value)]
+    const weight = format.weigh(values.syrupG.value)
     const what =
-      values.sugarG.value === 0
-        ? `Add ${water} water${from}`
-        : values.waterMl.value === 0
-          ? `Stir ${sugar} sugar into ${values.infusionMl === null ? 'the infusion' : from.slice(4)}, no water`
-          : `Add ${sugar} sugar in ${water} water${from} (${weight} of syrup, cooled)`
+      values.sugarG.value === 0 && values.waterMl.value === 0
+        ? 'Add nothing, it is there already'
+        : values.sugarG.value === 0
+          ? `Add ${water} water${from}`
+          : values.waterMl.value === 0
+            ? `Stir ${sugar} sugar into ${values.infusionMl === null ? 'the infusion' : from.slice(4)}, no water`
+            : `Add ${sugar} sugar in ${water} water${from} (${weight} of syrup, cooled)`
     return `${what}: ${made(values, format)}.`
   },
 
@@ -54,16 +56,16 @@ export const headlines = {
   dilute: (values: Made & { readonly waterMl: Measured }, format: Format) =>
     values.waterMl.value === 0
       ? `Add nothing: it is ${made(values, format)}.`
-      : `Add ${format.volume(values.waterMl)} water: ${made(values, format)}.`,
+      : `Add ${format.pour(values.waterMl.value)} water: ${made(values, format)}.`,
 
   adjust: (
     values: Made & { readonly spiritMl: Measured; readonly waterMl: Measured; readonly sugarG: Measured },
     format: Format,
   ) => {
     const parts = [
-      ...some(values.sugarG, `${format.mass(values.sugarG)} sugar`),
-      ...some(values.waterMl, `${format.volume(values.waterMl)} water`),
-      ...some(values.spiritMl, `${format.volume(values.spiritMl)} spirit`),
+      ...some(values.sugarG, `${format.weigh(values.sugarG.value)} sugar`),
+      ...some(values.waterMl, `${format.pour(values.waterMl.value)} water`),
+      ...some(values.spiritMl, `${format.pour(values.spiritMl.value)} spirit`),
     ]
     return parts.length === 0
       ? `Add nothing: it is there already, ${made(values, format)}.`

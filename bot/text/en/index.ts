@@ -1,7 +1,9 @@
+import { botanicalProblems } from './botanical-problems.ts'
 import { chatProblems } from './chat-problems.ts'
 import { commandTexts } from './command-texts.ts'
 import { consoleText } from './console.ts'
 import { englishFormat } from './format.ts'
+import { labelProblems } from './label/label-problems.ts'
 import { liquidProblems } from './liquid-problems.ts'
 import { quantityProblems } from './quantity-problems.ts'
 import { recipeProblems } from './recipe-problems.ts'
@@ -11,7 +13,14 @@ import { sentences } from './sentences.ts'
 export const en = {
   format: englishFormat,
   sentences,
-  problems: { ...quantityProblems, ...liquidProblems, ...recipeProblems, ...chatProblems },
+  problems: {
+    ...quantityProblems,
+    ...liquidProblems,
+    ...recipeProblems,
+    ...botanicalProblems,
+    ...labelProblems,
+    ...chatProblems,
+  },
   commands: commandTexts,
   console: consoleText,
 }

@@ -11,7 +11,7 @@ const ratio = (value: number, format: Format) => `${format.plain(value, 2)}:1`
 export const recipeProblems = {
   sugar_crystallises: ({ sugarGPerL, abvPercent, largestGPerL }, format) =>
     `${format.number(sugarGPerL, 0)} g/L of sugar does not stay dissolved at ${percent(abvPercent, format)} vol;` +
-    ` about ${format.number(largestGPerL, 0)} g/L does (known to about 10 %).`,
+    ` about ${format.number(largestGPerL, 0)} g/L does (known to about 10 %). Take less sugar or more water.`,
   water_only_lowers: ({ abvPercent, toAbvPercent }, format) =>
     `Water only lowers strength: ${percent(abvPercent, format)} vol cannot become ${percent(toAbvPercent, format)} vol; ask for less.`,
   infusion_too_weak: (values, format) => {
@@ -39,12 +39,12 @@ export const recipeProblems = {
     ` ${format.number(toSugarGPerL, 0)} g/L; ask for less or take more sugar to the water.`,
   targets_clash: ({ toAbvPercent, toSugarGPerL, sugarPerWater, neededSugarPerWater }, format) =>
     `The ratio clashes: ${percent(toAbvPercent, format)} vol with ${format.number(toSugarGPerL, 0)} g/L takes ` +
-    `${neededSugarPerWater === null ? 'sugar alone, no water' : `a ${ratio(neededSugarPerWater, format)} syrup`}, not` +
+    `${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `a ${ratio(neededSugarPerWater, format)} syrup`}, not` +
     ` ${ratio(sugarPerWater, format)}. Leave one of the three out.`,
   adjust_needs_spirit: (values, format) => {
     const { leastSugarGPerL, mostSugarGPerL } = values
     const reach =
-      leastSugarGPerL === null || mostSugarGPerL === null
+      leastSugarGPerL === null || mostSugarGPerL === null || mostSugarGPerL - leastSugarGPerL < 1
         ? ''
         : ` At ${percent(values.toAbvPercent, format)} vol they reach ${format.number(leastSugarGPerL, 0)} to ${format.number(mostSugarGPerL, 0)} g/L.`
     return `Water and sugar alone cannot make that of it.${reach} Say what spirit you have, as in spirit-strength:95%.`

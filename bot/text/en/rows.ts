@@ -23,26 +23,23 @@ export const rows = {
   strong: () => 'Strong',
 }
 
-const GRAM: Measured = { value: 0, plusMinus: 0.5 }
-
 /** What stands on the right. */
 export const cells = {
-  volume: ({ volumeMl }: { readonly volumeMl: Measured }, format: Format) => format.volume(volumeMl),
+  pour: ({ volumeMl }: { readonly volumeMl: Measured }, format: Format) => format.pour(volumeMl.value),
+  weigh: ({ massG }: { readonly massG: Measured }, format: Format) => format.weigh(massG.value),
   volume_spread: ({ volumeMl }: { readonly volumeMl: Measured }, format: Format) =>
     `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`,
   mass: ({ massG }: { readonly massG: Measured }, format: Format) => format.mass(massG),
   water: ({ waterMl, waterG }: { readonly waterMl: Measured; readonly waterG: Measured }, format: Format) =>
-    `${format.volume(waterMl)} = ${format.mass(waterG)}`,
+    `${format.pour(waterMl.value)} = ${format.weigh(waterG.value)}`,
   syrup: ({ syrupMl, syrupG }: { readonly syrupMl: Measured; readonly syrupG: Measured }, format: Format) =>
-    `${format.mass(syrupG)} = ${format.volume(syrupMl)}`,
+    `${format.weigh(syrupG.value)} = ${format.pour(syrupMl.value)}`,
   spirit: ({ spiritMl, abvPercent }: { readonly spiritMl: Measured; readonly abvPercent: number }, format: Format) =>
-    `${format.volume(spiritMl)} of ${format.plain(abvPercent, 1)} % vol`,
+    `${format.pour(spiritMl.value)} of ${format.plain(abvPercent, 1)} % vol`,
   strength_spread: ({ abvPercent }: { readonly abvPercent: Measured }, format: Format) =>
-    `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}`,
+    abvPercent.value === 0 ? 'none' : `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}`,
   sweetness_spread: ({ sugarGPerL }: { readonly sugarGPerL: Measured }, format: Format) =>
     sugarGPerL.value === 0 ? 'none' : `${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)}`,
-  grams: ({ massG }: { readonly massG: Measured }, format: Format) =>
-    format.mass({ ...massG, plusMinus: Math.max(massG.plusMinus, GRAM.plusMinus) }),
   freezes: (
     { freezesAtC, freezer }: { readonly freezesAtC: Measured; readonly freezer: FreezerState },
     format: Format,
@@ -54,13 +51,19 @@ export const cells = {
     values: {
       readonly sugarG: Measured
       readonly waterMl: Measured
+      /** What of the infusion to use; null for all of it. */
+      readonly infusionMl: Measured | null
       readonly volumeMl: Measured
       readonly abvPercent: Measured
       readonly sugarGPerL: Measured
       readonly freezer: FreezerState
     },
     format: Format,
-  ) =>
-    `${format.mass(values.sugarG)} sugar, ${format.volume(values.waterMl)} water: ${format.volume(values.volumeMl)}` +
-    ` at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer[values.freezer]}`,
+  ) => {
+    const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of the infusion, `
+    return (
+      `${infusion}${format.weigh(values.sugarG.value)} sugar, ${format.pour(values.waterMl.value)} water:` +
+      ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer[values.freezer]}`
+    )
+  },
 }

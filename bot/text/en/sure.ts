@@ -9,7 +9,7 @@ export const sure = {
     format: Format,
   ) => {
     const parts = [
-      `±${format.give.strength(values.abvPercent)}`,
+      ...(values.abvPercent.value > 0 ? [`±${format.give.strength(values.abvPercent)}`] : []),
       ...(values.sugarGPerL.value > 0 ? [`±${format.give.sweetness(values.sugarGPerL)}`] : []),
     ]
     return `Computed; right within ${listed(parts)} 19 times in 20 with a kitchen jug and scale${values.byVolume ? ', nearer if you weigh instead of measuring' : ''}.`

@@ -1,0 +1,99 @@
+import { z } from 'zod'
+import { countries } from '../../core/label/countries.ts'
+import type { Country } from '../../core/label/country.ts'
+import { countryNamed, plainName, type TypedCountry } from '../../core/label/parse-country.ts'
+import { serving } from '../../core/label/serving.ts'
+import { defineCommand } from '../chat/command.ts'
+import { nearest } from '../chat/nearest.ts'
+import type { Action } from '../chat/reply.ts'
+import type { Message } from '../text/words.ts'
+import { fields, type Given } from './fields.ts'
+import { caution, measuredData, note, row } from './outcome-reply.ts'
+import { portionOf } from './portions.ts'
+import { assumptionNotes, kitchenOf } from './typed-in.ts'
+
+/** From this strength on it is a spirit to dilute, not to serve. Common practice, no source. */
+const NEAT_PERCENT = 60
+/** Codes of two or three letters are all near each other. */
+const LEAST_LETTERS = 4
+
+const LONG_NAMES = countries.flatMap(({ names }) => names).filter((name) => name.length >= LEAST_LETTERS)
+
+/** The country that a mistyped name is near to. */
+const nearestTo = ({ name }: TypedCountry): Country | null => {
+  const plain = plainName(name)
+  const meant = plain.length < LEAST_LETTERS ? null : nearest(plain, LONG_NAMES)
+  return meant === null ? null : countryNamed(meant)
+}
+
+const countryNotes = (typed: TypedCountry | undefined, meant: Country | null): readonly Message<'notes'>[] => {
+  if (typed === undefined) return [note('name_a_country')]
+  const { country } = typed
+  if (country === null) {
+    const values = { typed: typed.name, nearest: meant?.id ?? null }
+    return [{ group: 'notes', key: 'unknown_country', values }]
+  }
+  const { id, drink, guidance } = country
+  return [
+    ...(drink === null ? [{ group: 'notes', key: 'no_drink_size', values: { country: id } } as const] : []),
+    guidance === null
+      ? { group: 'notes', key: 'no_guidance', values: { country: id } }
+      : { group: 'notes', key: 'guidance', values: { country: id, guidance } },
+  ]
+}
+
+interface Typed {
+  readonly pour: Given<unknown>
+  readonly strength: Given<unknown>
+}
+
+const actionsFor = (input: Typed, meant: Country | null): readonly Action[] => {
+  if (meant === null) return []
+  const line = `/serving pour:${input.pour.typed} strength:${input.strength.typed} country:${meant.names[0]}`
+  return [{ label: { group: 'actions', key: 'count_in', values: { country: meant.id } }, line }]
+}
+
+export const servingCommand = defineCommand({
+  path: 'serving',
+  input: z.object({
+    pour: fields.volume,
+    strength: fields.strength,
+    country: fields.country.optional(),
+  }),
+  run(input) {
+    const strength = input.strength.is
+    const pour = portionOf(input.pour.is, strength, null, strength.atC === null ? 'label' : 'hydrometer')
+    const typed = input.country?.is
+    const country = typed?.country ?? null
+    const drink = country?.drink ?? null
+    const { ethanolG, drinks } = serving(pour, drink)
+    const meant = typed && country === null ? nearestTo(typed) : null
+    const counted = country === null || drinks === null ? null : { drinks, country: country.id }
+    return {
+      headline: {
+        group: 'headlines',
+        key: 'serving',
+        values: { pourMl: pour.amount, abvPercent: pour.abvPercent, ethanolG, counted },
+      },
+      table: [
+        row('pure_alcohol', { group: 'cells', key: 'alcohol_spread', values: { massG: ethanolG } }),
+        ...(country === null || drink === null || drinks === null
+          ? []
+          : [
+              row('standard_drink', { group: 'cells', key: 'standard_drink', values: { country: country.id, drink } }),
+              row('drinks', { group: 'cells', key: 'drinks', values: { drinks } }),
+            ]),
+      ],
+      sure: [],
+      notes: [...assumptionNotes({ pour: input.pour, strength: input.strength }), ...countryNotes(typed, meant)],
+      cautions: [...(strength.abvPercent >= NEAT_PERCENT ? [caution('neat_spirit')] : []), caution('law_and_doctor')],
+      actions: actionsFor(input, meant),
+      data: {
+        ...measuredData({ ethanolG }),
+        drinkGPerServing: drink?.drinkG ?? null,
+        ...(drinks === null ? { drinks: null, drinksPlusMinus: null } : measuredData({ drinks })),
+      },
+      kitchen: kitchenOf({ pour: input.pour, strength: input.strength }),
+    }
+  },
+})

@@ -1,0 +1,37 @@
+import type { Botanical } from '../botanical.ts'
+import { berries } from './berries.ts'
+import { bitters } from './bitters.ts'
+import { citrus } from './citrus.ts'
+import { coffeeTeaCocoa } from './coffee-tea-cocoa.ts'
+import { botanicalFrom } from './entry.ts'
+import { flowers } from './flowers.ts'
+import { fruit } from './fruit.ts'
+import { herbs } from './herbs.ts'
+import { nuts } from './nuts.ts'
+import { pineAndOak } from './pine-and-oak.ts'
+import { roots } from './roots.ts'
+import { spices } from './spices.ts'
+
+/** Every plant that can be planned, by kind. */
+export const catalogue: readonly Botanical[] = [
+  ...citrus,
+  ...berries,
+  ...fruit,
+  ...herbs,
+  ...spices,
+  ...roots,
+  ...bitters,
+  ...flowers,
+  ...nuts,
+  ...coffeeTeaCocoa,
+  ...pineAndOak,
+].map(botanicalFrom)
+
+const byId: ReadonlyMap<string, Botanical> = new Map(catalogue.map((botanical) => [botanical.id, botanical]))
+
+/** The plant with this id; an id that is not in the catalogue is a fault of ours. */
+export const botanicalById = (id: string): Botanical => {
+  const found = byId.get(id)
+  if (found === undefined) throw new Error(`no botanical ${id}`)
+  return found
+}

@@ -1,0 +1,128 @@
+import type {
+  Botanical,
+  BotanicalKind,
+  LimitKey,
+  NoSugars,
+  PieceKind,
+  PlantCut,
+  PlantState,
+  Share,
+} from '../botanical.ts'
+import type { HazardKey } from '../hazards.ts'
+import type { Preparation } from '../preparation.ts'
+import type { SourceKey } from '../sources.ts'
+import type { Trust } from '../trust.ts'
+
+type Pair = readonly [number, number]
+
+interface ShareEntry {
+  readonly value: number
+  readonly trust: Trust
+  readonly sources: readonly SourceKey[]
+  readonly ndb?: string
+  readonly range?: Pair
+  readonly proxyOf?: string
+}
+
+/**
+ * A row of the catalogue as it is written down. Doses (min, typical, max in g per litre of steeping spirit), days
+ * (taste from, usual from, usual to, latest, rest from, rest to) and strengths (% vol) are common practice unless they
+ * say otherwise; the exchange of water and the liquid kept back (mL per g) are estimates.
+ */
+export interface Entry {
+  readonly id: string
+  readonly kind: BotanicalKind
+  readonly title: string
+  readonly en: string
+  readonly it: string
+  readonly latin: string
+  readonly state: PlantState
+  readonly cut?: PlantCut
+  readonly driedPerFresh?: readonly [number, Trust]
+  readonly bulky?: true
+  readonly monthsNorth?: readonly number[]
+  readonly water: ShareEntry
+  readonly sugars?: ShareEntry | NoSugars
+  readonly exchange: Pair
+  readonly dose: readonly [number, number, number]
+  readonly warnAbove?: readonly [number, Trust, LimitKey]
+  readonly ceiling?: readonly [number, Trust, LimitKey]
+  readonly days: readonly [number, number, number, number | null, number, number]
+  readonly daysByAnalogy?: true
+  readonly spirit: Pair
+  readonly spiritTrust?: Trust
+  readonly zest?: { readonly stripsG: Pair; readonly gratedG: Pair; readonly trust: Trust }
+  readonly fruitG?: Pair
+  readonly pieces?: { readonly [Key in PieceKind]?: readonly [number, number, Trust] }
+  readonly kept: Pair
+  readonly hazards?: readonly HazardKey[]
+  readonly preparation: readonly Preparation[]
+}
+
+/** A figure read in USDA's table, by the number of its row. */
+export const usda = (value: number, ndb: string): ShareEntry => ({
+  value,
+  trust: 'published',
+  sources: ['usda_sr'],
+  ndb,
+})
+
+/** Zest per fruit is known to 40 %: zest-and-retention of the reference data, from USDA's weights and a cut of 1 mm. */
+const ZEST_PLUS_MINUS_SHARE = 0.4
+
+const names = (text: string): readonly string[] => text.split(', ')
+
+const share = (entry: ShareEntry): Share => ({
+  value: entry.value,
+  trust: entry.trust,
+  sources: entry.sources,
+  ndb: entry.ndb ?? null,
+  range: entry.range ?? null,
+  proxyOf: entry.proxyOf ?? null,
+})
+
+const limit = (entry: readonly [number, Trust, LimitKey] | undefined) =>
+  entry === undefined ? null : { gPerLSpirit: entry[0], trust: entry[1], key: entry[2] }
+
+const piecesOf = ({ pieces = {} }: Entry): Botanical['pieces'] =>
+  (Object.keys(pieces) as PieceKind[]).flatMap((piece) => {
+    const found = pieces[piece]
+    return found === undefined ? [] : [{ piece, minG: found[0], maxG: found[1], trust: found[2] }]
+  })
+
+const timesOf = ({ days, daysByAnalogy }: Entry): Botanical['timesDays'] => {
+  const [tasteFrom, usualMin, usualMax, latest, restMin, restMax] = days
+  const byAnalogy = daysByAnalogy ?? false
+  return { tasteFrom, usualMin, usualMax, latest, restMin, restMax, trust: 'common_practice', byAnalogy }
+}
+
+export const botanicalFrom = (entry: Entry): Botanical => {
+  const { id, kind, title, state, cut, driedPerFresh, dose, sugars = 'below_3_percent', zest } = entry
+  return {
+    id,
+    kind,
+    names: { title, en: names(entry.en), it: names(entry.it), latin: names(entry.latin) },
+    form: { state, cut: cut ?? null },
+    driedPerFresh: driedPerFresh === undefined ? null : { factor: driedPerFresh[0], trust: driedPerFresh[1] },
+    bulky: entry.bulky ?? false,
+    monthsNorth: entry.monthsNorth ?? null,
+    waterFraction: share(entry.water),
+    sugarsFraction: typeof sugars === 'string' ? null : share(sugars),
+    noSugars: typeof sugars === 'string' ? sugars : null,
+    waterExchange: { min: entry.exchange[0], max: entry.exchange[1], trust: 'estimated' },
+    dose: { minGPerL: dose[0], typicalGPerL: dose[1], maxGPerL: dose[2], trust: 'common_practice' },
+    warnAbove: limit(entry.warnAbove),
+    ceiling: limit(entry.ceiling),
+    timesDays: timesOf(entry),
+    spiritPercent: { min: entry.spirit[0], max: entry.spirit[1], trust: entry.spiritTrust ?? 'common_practice' },
+    zestGPerFruit:
+      zest === undefined
+        ? null
+        : { strips: zest.stripsG, grated: zest.gratedG, plusMinusShare: ZEST_PLUS_MINUS_SHARE, trust: zest.trust },
+    fruitG: entry.fruitG ?? null,
+    pieces: piecesOf(entry),
+    retainedMlPerG: { min: entry.kept[0], max: entry.kept[1], trust: 'estimated' },
+    hazards: entry.hazards ?? [],
+    preparation: entry.preparation,
+  }
+}

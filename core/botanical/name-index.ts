@@ -1,0 +1,87 @@
+import { type AskBack, askBacks } from './ask-back.ts'
+import type { Botanical } from './botanical.ts'
+import { catalogue } from './catalogue/catalogue.ts'
+import { nameWords, plainWords } from './plain-words.ts'
+
+/** The Italian endings of one word, singular to plural and back: `limone`, `limoni`. */
+const ENDINGS: readonly (readonly [string, string])[] = [
+  ['co', 'chi'],
+  ['go', 'ghi'],
+  ['ca', 'che'],
+  ['ga', 'ghe'],
+  ['cia', 'ce'],
+  ['gia', 'ge'],
+  ['io', 'i'],
+  ['o', 'i'],
+  ['a', 'e'],
+  ['e', 'i'],
+]
+
+/** `pesca`, `pesche`: a hard c or g keeps its sound before the e of the plural. */
+const isOffered = (one: string, many: string): boolean => !(/[cg]a$/.test(one) && /[cg]e$/.test(many))
+
+const otherNumbers = (word: string): readonly string[] =>
+  ENDINGS.flatMap(([one, many]) => [
+    ...(word.endsWith(one) ? [word.slice(0, -one.length) + many] : []),
+    ...(word.endsWith(many) ? [word.slice(0, -many.length) + one] : []),
+  ]).filter((other) => isOffered(word, other) && isOffered(other, word))
+
+/** What a name is looked up by. */
+export const keyOf = (words: readonly string[]): string => words.join(' ')
+
+/** The same for any order of the words. */
+export const looseKeyOf = (words: readonly string[]): string => [...words].sort().join(' ')
+
+const written = (name: string): string => keyOf(plainWords(name))
+
+const allNames = ({ names }: Botanical): readonly string[] => [names.title, ...names.en, ...names.it, ...names.latin]
+
+type Index<Value> = ReadonlyMap<string, readonly Value[]>
+
+const indexOf = <Value>(entries: readonly (readonly [string, Value])[]): Index<Value> => {
+  const index = new Map<string, Value[]>()
+  for (const [key, value] of entries) {
+    const known = index.get(key) ?? []
+    if (!known.includes(value)) index.set(key, [...known, value])
+  }
+  return index
+}
+
+const named = catalogue.flatMap((botanical) => allNames(botanical).map((name) => [nameWords(name), botanical] as const))
+
+const asked = askBacks.flatMap((ask) => ask.words.split(', ').map((word) => [nameWords(word), ask] as const))
+
+/** The plants of a name, exactly as it stands. */
+export const byName: Index<Botanical> = indexOf(named.map(([words, botanical]) => [keyOf(words), botanical] as const))
+
+/** The plants of a name in any order of its words. */
+export const byLooseName: Index<Botanical> = indexOf(
+  named.map(([words, botanical]) => [looseKeyOf(words), botanical] as const),
+)
+
+/** The plants of an Italian name in the other number, where the catalogue does not give it. */
+export const byOtherNumber: Index<Botanical> = indexOf(
+  catalogue.flatMap((botanical) =>
+    botanical.names.it.flatMap((name) => {
+      const [first = '', ...rest] = nameWords(name)
+      return otherNumbers(first).map((other) => [looseKeyOf([other, ...rest]), botanical] as const)
+    }),
+  ),
+)
+
+/** The question that a word calls for when it stands alone. */
+export const byAskWord = indexOf(asked.map(([words, ask]) => [keyOf(words), ask] as const))
+
+/** Every spelling a typo may sit in: names as compared and as written, each with what it stands for. */
+export const spellings: readonly (readonly [string, Botanical | AskBack])[] = [
+  ...byName,
+  ...byAskWord,
+  ...indexOf(catalogue.flatMap((botanical) => allNames(botanical).map((name) => [written(name), botanical] as const))),
+  ...indexOf(askBacks.flatMap((ask) => ask.words.split(', ').map((word) => [written(word), ask] as const))),
+].flatMap(([key, values]) => values.map((value) => [key, value] as const))
+
+/** Everything that may be typed of a plant: names and words that are asked about. */
+export const isAllowedName = (key: string): boolean => byName.has(key) || byAskWord.has(key)
+
+const lengths = [...byName.keys(), ...byAskWord.keys()].map((key) => key.split(' ').length)
+export const LONGEST_NAME_WORDS = Math.max(...lengths)

@@ -1,0 +1,35 @@
+import { botanicalById } from './catalogue/catalogue.ts'
+import { byAskWord, byName, keyOf } from './name-index.ts'
+
+const MOST = 3
+
+const pairsOf = (word: string): ReadonlySet<string> =>
+  new Set(Array.from({ length: Math.max(0, word.length - 1) }, (_, at) => word.slice(at, at + 2)))
+
+/** The share of neighbouring letters that two words have in common, 0 to 1. */
+const likeness = (one: ReadonlySet<string>, other: ReadonlySet<string>): number => {
+  const shared = [...one].filter((pair) => other.has(pair)).length
+  return one.size + other.size === 0 ? 0 : (2 * shared) / (one.size + other.size)
+}
+
+const names = [
+  ...byName,
+  ...[...byAskWord].map(([key, asks]) => [key, asks.flatMap(({ choices }) => choices.map(botanicalById))] as const),
+]
+
+const known = names.map(([key, plants]) => ({ pairs: pairsOf(key), words: key.split(' '), plants }))
+
+const LEAST_LIKENESS = 0.55
+
+/** Up to three ids whose names hold the same words or nearly the same letters, best first. */
+export const nearestIds = (words: readonly string[]): readonly string[] => {
+  const pairs = pairsOf(keyOf(words).slice(0, 60))
+  const scored = known
+    .map(({ pairs: own, words: ownWords, plants }) => ({
+      plants,
+      score: ownWords.every((word) => words.includes(word)) ? 1 + ownWords.length : likeness(own, pairs),
+    }))
+    .filter(({ score }) => score >= LEAST_LIKENESS)
+    .sort((one, other) => other.score - one.score)
+  return [...new Set(scored.flatMap(({ plants }) => plants.map(({ id }) => id)))].slice(0, MOST)
+}

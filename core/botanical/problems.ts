@@ -1,0 +1,44 @@
+import type { AskId } from './ask-back.ts'
+import type { LimitKey, PlantState } from './botanical.ts'
+import type { RefusalId } from './refused.ts'
+
+/**
+ * What can be wrong with a plant, by key, with the values its sentence needs. `typed` is fit to be shown; every other
+ * text is an id of the catalogue, a key or a name of a table.
+ */
+export interface BotanicalProblems {
+  readonly refused_botanical: {
+    readonly typed: string
+    readonly id: RefusalId
+    /** The name of it that was found, as the table has it. */
+    readonly name: string
+    readonly instead: string | null
+  }
+  /** One typo away from a refused name. */
+  readonly near_refused: { readonly typed: string; readonly id: RefusalId; readonly name: string }
+  /** Picked in the wild, but named and in the catalogue. */
+  readonly foraged_botanical: { readonly typed: string; readonly id: string }
+  readonly refused_spirit: { readonly typed: string; readonly word: string }
+  readonly near_refused_spirit: { readonly typed: string; readonly word: string }
+  readonly unclear_botanical: {
+    readonly typed: string
+    /** Which question is asked; null where names are merely alike. */
+    readonly ask: AskId | null
+    readonly choices: readonly string[]
+    readonly refused: readonly RefusalId[]
+  }
+  readonly unknown_botanical: { readonly typed: string; readonly nearest: readonly string[] }
+  /** In the catalogue, but not fresh (or not dried). */
+  readonly unknown_form: { readonly typed: string; readonly id: string; readonly state: PlantState }
+  /** A limit depends on the form, and none was said. */
+  readonly unsaid_form: { readonly id: string; readonly states: readonly PlantState[] }
+  readonly over_ceiling: {
+    readonly hazard: LimitKey
+    /** Of the whole limit; more than 1. */
+    readonly share: number
+    /** Each with the most of it that the limit allows, the others in proportion. */
+    readonly of: readonly { readonly id: string; readonly massG: number; readonly mostG: number }[]
+    readonly per: 'spirit' | 'finished'
+    readonly volumeMl: number
+  }
+}

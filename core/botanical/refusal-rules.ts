@@ -1,0 +1,143 @@
+import type { RefusalId } from './refused.ts'
+
+const STONE_FRUIT =
+  '(?:apricot|peach|peache|cherr(?:y|ie)|plum|nectarine|sloe|damson|mirabelle|greengage|blackthorn|stone fruit)s?|' +
+  'albicocc(?:a|he|o|hi)|pesc(?:a|he|o|hi)|cilieg(?:i?[aeo]|i)|amaren[aeo]|visciol[aeo]|marasc(?:a|he|o)|' +
+  'prugn[aeo]l?[aeoi]?|susin[aeoi]|nettarin[ae]|mandorl[oi]|drup[ae]'
+const PIP_FRUIT = '(?:apple|quince|pear)s?|mel[ae](?: cotogn[ae])?|per[ae]|cotogn[ae]'
+const PART = 'kernels?|pits?|stones?|pips?|seeds?|noyaux?|nocciol[oi]|sem[ei]|armellin[ae]|oss[oi]'
+const LEAF = 'leaf|leaves|twigs?|fogli[ae]|rametti'
+const FILLER =
+  '(?: (?:\\d+|of|from|the|an?|my|di|d|del|della|delle|dei|degli|dal|dalle|tree|inside|raw|whole|dried|and|their|with|cracked|crushed|ground|roasted|bitter|fresh))*'
+const PLANT =
+  'plants?|berry|berries|herbs?|leaf|leaves|flowers?|roots?|seeds?|bark|weeds?|bush|mushrooms?|piant[ae]|bacc(?:a|he)|' +
+  'erb[ae]|fogli[ae]|fior[ei]|radic[ei]|sem[ei]|cortecci[ae]|arbust[oi]|cespugli?o?|fung(?:o|hi)'
+const ANY =
+  'some|random|any|certain|various|mixed|other|strange|funny|red|black|blue|white|yellow|purple|green|small|tiny|' +
+  'little|pretty|nice|local|fresh|dried|from|my|the|a|an|of|in|by|behind|near|our|garden|house|road|river|' +
+  'qualche|alcun[ei]|un|una|delle|dei|vari[ei]?|mist[ei]|ross[aeoi]|ner[aeio]|blu|bianc(?:a|he)|giall[ae]|viola|piccol[aei]|' +
+  'bell[aei]|del|di|dal|mio|giardino|stran[aei]'
+
+/** Said of a plant that nobody sold. */
+export const FORAGED = new RegExp(
+  '\\b(?:forag(?:e|ed|ing|er)|wild|wildcrafted|wild ?picked|hedgerows?|roadside|self (?:picked|dug)|dug|gathered|found|' +
+    '(?:picked|collected|harvested) (?:\\w+ )?(?:in|from|on|by|out|near|myself|along)|' +
+    '(?:from|in) (?:the|a) (?:wild|woods?|forest|hedge|meadow|mountains?|ditch|fields?|park|riverbank)|' +
+    'selvatic(?:o|a|i|he)|spontane[aeio]|raccolt[aeio]|colt[aeio]|scavat[aeio]|' +
+    '(?:nel|del|dal|nei|dei) bosc(?:o|hi)|(?:in|di|della|dalla) montagna|di campo|nei campi|nei prati|trovat[aeio])\\b',
+)
+
+export interface RefusalRule {
+  readonly id: RefusalId
+  readonly pattern: RegExp
+  /** Taken out before the pattern looks. */
+  readonly except?: RegExp
+}
+
+const words = (text: string): RegExp => new RegExp(`\\b(?:${text})\\b`)
+const everywhere = (text: string): RegExp => new RegExp(`\\b(?:${text})\\b`, 'g')
+
+/**
+ * Phrasings that no list of names holds, over the plain words of one part of what was typed, joined by single spaces.
+ * They are read in this order.
+ */
+export const refusalRules: readonly RefusalRule[] = [
+  {
+    id: 'essential_oils',
+    pattern: words('oils?|olio|oli|olii|oleoresins?|essenz[ae]|essences?|attar|eo|drops? of|gocc(?:ia|e) d[i]?'),
+    except: everywhere(
+      '(?:olive|sunflower|rapeseed|canola|corn|coconut|sesame|vegetable|cooking|peanut) oils?|' +
+        'oli[oi]? (?:d |di |da )?(?:oliva|semi|girasole|mais|cocco|sesamo)',
+    ),
+  },
+  {
+    id: 'kernels',
+    pattern: words(
+      `(?:${STONE_FRUIT}|${PIP_FRUIT})${FILLER} (?:${PART})(?! (?:of|di|d|removed|out|discarded|taken|tolti)\\b)|` +
+        `(?:${PART}|mandorl[ae]) (?:of|from|inside|di|d|del|della|delle|dei|degli|dal|dalle)${FILLER} (?:${STONE_FRUIT}|${PIP_FRUIT})|` +
+        '(?<!(?:hazelnut|walnut|almond|pine|cashew|sweet|palm) )kernels?|armellin[ae]|noyaux?|' +
+        'almonds?(?: (?:that|which|are|the|very))* bitter(?! oranges?)|mandorl[ae](?: (?:quelle|molto|un|po))* amar[ae]|amygdalin|amigdalina',
+    ),
+    except: everywhere(
+      '(?:without|no|minus|senza|less)(?: (?:the|their|any|i|il|gli))? (?:stones?|pits?|pips?|seeds?|kernels?|nocciol[oi]|semi)|' +
+        '(?:stones?|pits?|pips?|seeds?) (?:removed|out|taken out|discarded)|' +
+        '(?:with|con)(?: (?:the|their|i|il|whole|uncracked))* (?:stones?|pits?|nocciol[oi])(?: (?:in|whole|left in|intact|uncracked|interi))?',
+    ),
+  },
+  {
+    id: 'stone_fruit_leaves',
+    pattern: words(
+      `(?:${STONE_FRUIT})(?: tree)? (?:${LEAF})(?! (?:of|di|d)\\b)|almond (?:tree )?leaf|almond (?:tree )?leaves|` +
+        `(?:${LEAF}) (?:of|from|di|d|del|della|delle|dei|degli|dal)${FILLER} (?:${STONE_FRUIT})`,
+    ),
+  },
+  {
+    id: 'elderberry',
+    pattern: words(
+      'elder ?berr(?:y|ies)|bacc(?:a|he) (?:di |del |nere di )?sambuc(?:o|hi)|elder (?:tree )?(?:fruits?|berr(?:y|ies))|' +
+        'frutt[oi] (?:di |del )?sambuco|berr(?:y|ies) (?:of|from) (?:an? |the |my |our )?elder|sambucus (?:nigra )?(?:fruits?|berr(?:y|ies))',
+    ),
+  },
+  {
+    id: 'dairy_egg',
+    pattern: words(
+      'eggs?|yolks?|egg ?whites?|egg ?nogs?|advocaat|milks?|buttermilk|creams?|yogh?urts?|butter|mascarpone|ricotta|cheese|' +
+        'custard|half and half|kefir|uov[oa]|tuorl[oi]|album[ei]|latte|panna|burro|zabaione|formaggio',
+    ),
+    except: everywhere('cocoa butter|cacao butter|milk thistle|burro di cacao|cream of tartar'),
+  },
+  {
+    id: 'medicines',
+    pattern: words(
+      'medicin[ae]s?|medicinal[ei]|medications?|drugs?|tablets?|pills?|pillol[ae]|painkillers?|pastigli[ae]|compress[ae]|farmac[oi]|' +
+        'aspirin[ae]?s?|paracetamol[oi]?|acetaminophen|ibuprofene?|codeina?e?|valium|diazepam|xanax|viagra|antibiotic(?:s|o|i)?|' +
+        'antidolorific[oi]|sonnifer[oi]|sedativ(?:es?|[oi])|tranquilli[sz]ers?|melatonina?|tachipirina|' +
+        'cough (?:syrup|mixture|drops?)|sciroppo per la tosse|antidepressants?|antidepressiv[oi]',
+    ),
+  },
+  {
+    id: 'florist_flowers',
+    pattern: words(
+      'florists?|fiora(?:io|i)|fiorist[ai]|bouquets?|cut (?:flowers?|roses?)|(?:flower|rose) (?:shops?|stalls?|arrangements?)|' +
+        'garden cent(?:re|er)s?|mazz[oi] di (?:fiori|rose)|fiori recisi|bunch(?:es)? (?:of )?(?:flowers|roses)|(?:flowers?|roses?) bunch(?:es)?|rose recise|' +
+        '(?:wedding|funeral|valentines?|supermarket|petrol station) (?:flowers?|roses?)|from a vase|dal vaso',
+    ),
+  },
+  {
+    id: 'wild_garlic',
+    pattern: words(
+      'ramsons?|ramps|wild garlic|bears? garlic|buckrams|wood garlic|aglio (?:ursino|orsino|selvatico|degli orsi|di bosco)|' +
+        'garlic (?:\\w+ ){0,3}(?:wild|foraged|woods?|forest)|(?:wild|foraged) (?:\\w+ )?garlic|allium ursinum',
+    ),
+  },
+  {
+    id: 'mushrooms',
+    pattern: words(
+      '(?:wild|foraged) (?:\\w+ )?mushrooms?|fung(?:o|hi) (?:selvatic\\w+|del bosco|di bosco)|magic mushrooms?|toadstools?',
+    ),
+  },
+  {
+    id: 'drugs',
+    pattern: words(
+      'cocaine?|cocaina|heroin|eroina|mdma|ecstasy|lsd|thc|hashish|hash|marihuana|coca (?:leaf|leaves)|foglie di coca|ketamine?|amphetamines?|peyote|ayahuasca',
+    ),
+  },
+  {
+    id: 'unnamed_plant',
+    pattern: words(
+      'unknown|unidentified|unnamed|mystery|nameless|sconosciut[aeio]|misterios[aeio]|non identificat[aeio]|' +
+        '(?:do not|don t|dont|did not|didn t|not sure|no idea|cannot|can t|cant|unsure|forgot) (?:\\w+ ){0,4}(?:know|knows|name|names|what|which|identify|it is|recogni[sz]e)|' +
+        'non (?:\\w+ )?(?:so|conosco|sappiamo|riconosco|ricordo)|senza nome|' +
+        `(?:some kind|some sort|kind|sort) of (?:${PLANT})`,
+    ),
+  },
+]
+
+/** Nothing but a plant in general: `some red berries`, `erbe miste`. */
+export const UNNAMED = new RegExp(`^(?:(?:${ANY}) )*(?:${PLANT})(?: (?:${ANY}|${PLANT}))*$`)
+
+/** Plants that look like hemlock. */
+export const CARROT_FAMILY = words(
+  'carrots?|carot[ae]|parsnips?|pastinac[ah]e?|celery|sedano|parsley|prezzemolo|chervil|cerfoglio|fennels?|finocch\\w+|angelic\\w*|' +
+    'caraways?|carvi|corianders?|coriandol[oi]|anise(?:ed)?s?|anic[ei]|cumin|cumino|lovage|dill|aneto',
+)

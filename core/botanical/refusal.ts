@@ -1,0 +1,149 @@
+import { DomainError } from '../domain-error.ts'
+import { shown } from '../quantity/typed-text.ts'
+import { foragedRefusal } from './foraged.ts'
+import { byAskWord, isAllowedName, keyOf, LONGEST_NAME_WORDS } from './name-index.ts'
+import { isOneTypo } from './one-typo.ts'
+import { nameWords, plainWords } from './plain-words.ts'
+import { refusalRules, UNNAMED } from './refusal-rules.ts'
+import type { Refused } from './refused.ts'
+import { refusedKinds } from './refused-kinds.ts'
+import { refusedNames } from './refused-names.ts'
+
+interface RefusedName {
+  readonly refused: Refused
+  readonly name: string
+  readonly words: readonly string[]
+}
+
+const named: readonly RefusedName[] = [...refusedNames, ...refusedKinds].flatMap((refused) =>
+  refused.names.split(', ').map((name) => ({ refused, name, words: nameWords(name) })),
+)
+
+/** `bitter almond` as `almond bitter`, `rhubarb leaf` as `leaf (of) rhubarb`. */
+const turned = ({ words: [first = '', ...rest] }: RefusedName): string => keyOf([...rest, first])
+const turnedBack = ({ words }: RefusedName): string => keyOf([words.at(-1) ?? '', ...words.slice(0, -1)])
+
+const byName: ReadonlyMap<string, RefusedName> = new Map(named.toReversed().map((each) => [keyOf(each.words), each]))
+const byTurnedName: ReadonlyMap<string, RefusedName> = new Map(
+  named
+    .toReversed()
+    .filter(({ words }) => words.length > 1)
+    .flatMap((each) => [[turned(each), each] as const, [turnedBack(each), each] as const])
+    .filter(([key]) => !isAllowedName(key)),
+)
+
+/** A typo is looked for in names of at least this many letters. */
+const TYPO_LETTERS = 5
+
+/** Kinds whose names are everyday words: a word like them is nothing to ask about. */
+const EVERYDAY = new Set(['dairy_egg', 'medicines', 'florist_flowers', 'unnamed_plant'])
+/** As compared and as written, since a typo may sit in an ending or in a small word. */
+const spelled = named
+  .filter(({ refused }) => !EVERYDAY.has(refused.id))
+  .map((each) => ({ each, keys: [keyOf(each.words), plainWords(each.name).join(' ')] }))
+  .filter(({ keys: [key = ''] }) => key.replaceAll(' ', '').length >= TYPO_LETTERS)
+
+/** Ordinary words one letter away from a refused name. */
+const ORDINARY = new Set(['natura', 'shake', 'stake', 'saving', 'vicino', 'basso', 'passo', 'rosso', 'tasse', 'acero'])
+
+const LONGEST = Math.max(LONGEST_NAME_WORDS, ...named.map(({ words }) => words.length)) + 1
+
+interface Span {
+  readonly from: number
+  readonly to: number
+  readonly key: string
+}
+
+const spansOf = (words: readonly string[]): readonly Span[] =>
+  words.flatMap((_, from) =>
+    Array.from({ length: Math.min(LONGEST, words.length - from) }, (_each, more) => {
+      const to = from + more + 1
+      return { from, to, key: keyOf(words.slice(from, to)) }
+    }),
+  )
+
+const lengthOf = ({ from, to }: Span): number => to - from
+const holds = (outer: Span, inner: Span): boolean => outer.from <= inner.from && inner.to <= outer.to
+const touches = (one: Span, other: Span): boolean => one.from < other.to && other.from < one.to
+
+/** A `+`, a semicolon or a new line begins another thing; a comma may not (`almonds, bitter`). */
+const PARTS = /[+;&\n]/
+
+/** A refused name among the words; a longer allowed name around it wins. */
+const nameIn = (spans: readonly Span[]): RefusedName | null => {
+  const allowed = spans.filter(({ key }) => isAllowedName(key))
+  const found = spans
+    .map((span) => ({ span, hit: byName.get(span.key), turnedHit: byTurnedName.get(span.key) }))
+    .filter(({ span, hit, turnedHit }) => {
+      if (hit !== undefined) return !allowed.some((other) => holds(other, span) && lengthOf(other) > lengthOf(span))
+      return turnedHit !== undefined && !allowed.some((other) => touches(other, span) && !holds(span, other))
+    })
+    .sort((one, other) => lengthOf(other.span) - lengthOf(one.span))[0]
+  return found?.hit ?? found?.turnedHit ?? null
+}
+
+/** A refused name that is one typo away from some of the words, unless those words are an allowed name. */
+const nearNameIn = (part: string): RefusedName | null => {
+  for (const words of [nameWords(part), plainWords(part)]) {
+    const spans = spansOf(words)
+    const allowed = spans.filter(({ key }) => isAllowedName(keyOf(nameWords(key))) || ORDINARY.has(key))
+    const open = spans.filter((span) => !allowed.some((other) => holds(other, span)))
+    const found = spelled.find(({ keys }) => open.some((span) => keys.some((key) => isOneTypo(span.key, key))))
+    if (found !== undefined) return found.each
+  }
+  return null
+}
+
+const ruleIn = (plain: string): Refused['id'] | null => {
+  const found = refusalRules.find(({ pattern, except }) =>
+    pattern.test(except === undefined ? plain : plain.replace(except, ' ; ')),
+  )
+  if (found !== undefined) return found.id
+  return UNNAMED.test(plain) ? 'unnamed_plant' : null
+}
+
+const insteadOf = (id: Refused['id']): string | null =>
+  [...refusedNames, ...refusedKinds].find((each) => each.id === id)?.instead ?? null
+
+/** Amounts at the front are no part of a name. */
+const AMOUNT = /^(?:\d+(?:g|kg|ml|l)? |(?:g|kg|mg|ml|l|oz|lb|tbsp|tsp|cups?) )+/
+
+/**
+ * Throws where anything in the text is refused, alone or among other things: `refused_botanical` by name or by rule,
+ * `foraged_botanical` for a plant of the catalogue that was picked in the wild, `near_refused` for one typo.
+ * Returns nothing: what is not refused is not thereby known.
+ */
+export const expectNotRefused = (text: string): void => {
+  const typed = shown(text)
+  for (const part of text.split(PARTS)) {
+    const spans = spansOf(nameWords(part))
+    const plain = plainWords(part).join(' ').replace(AMOUNT, '')
+    // A word that has a question of its own is asked about, not judged by its parts: `wild fennel`.
+    const isAsked = byAskWord.has(keyOf(nameWords(plain)))
+    const name = isAsked ? null : nameIn(spans)
+    if (name !== null) {
+      const { id, instead } = name.refused
+      throw new DomainError('refused', 'refused_botanical', { typed, id, name: name.name, instead })
+    }
+    const rule = isAsked
+      ? null
+      : (ruleIn(plain) ??
+        foragedRefusal(
+          plain,
+          spans.map(({ key }) => key),
+          typed,
+        ))
+    if (rule !== null) {
+      throw new DomainError('refused', 'refused_botanical', {
+        typed,
+        id: rule,
+        name: shown(part),
+        instead: insteadOf(rule),
+      })
+    }
+    const near = nearNameIn(part)
+    if (near !== null) {
+      throw new DomainError('ambiguous', 'near_refused', { typed, id: near.refused.id, name: near.name })
+    }
+  }
+}

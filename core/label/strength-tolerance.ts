@@ -1,0 +1,20 @@
+import type { Region } from './parse-region.ts'
+import type { Cited } from './sources.ts'
+
+/** How far the measured strength may lie from the label's, % vol to either side. */
+export interface Tolerance extends Cited {
+  readonly percent: number
+  /** For a drink with macerated fruit or parts of plants, where the rule makes a difference. */
+  readonly withPlantsPercent: number | null
+}
+
+/** Null where the rule was not looked up. */
+export const strengthTolerance: Readonly<Record<Region, Tolerance | null>> = {
+  eu: { percent: 0.3, withPlantsPercent: 1.5, trust: 'published', sources: ['eu_1169_2011'] },
+  us: { percent: 0.3, withPlantsPercent: null, trust: 'published', sources: ['cfr_27_19'] },
+  uk: null,
+}
+
+/** Whether a measured strength passes for a label; the limits themselves pass: 39.7 and 40.3 do for 40. */
+export const passesLabel = (labelPercent: number, measuredPercent: number, tolerancePercent: number): boolean =>
+  Math.abs(measuredPercent - labelPercent) <= tolerancePercent + 1e-9

@@ -1,0 +1,82 @@
+import { expect, test } from 'vitest'
+import { countries } from '../../../core/label/countries.ts'
+import { cautionKeys, faults, json, noteKeys, printed, reply } from './desk.ts'
+
+test('counts grams and drinks, and says where the size and the guidance are from', () => {
+  expect(printed('/serving pour:30 ml strength:30% country:Italy')).toMatchInlineSnapshot(`
+    "30.0 ml at 30 % vol hold about 7.1 g of alcohol, 0.59 of a standard drink in
+    Italy.
+
+      Alcohol         7.1 g ± 0.19 g
+      Standard drink  12 g of alcohol in Italy (a table of standard drinks by
+                      country)
+      Drinks in it    0.59 ± 0.016
+
+    • Adults in Italy are told: at most 24 g a day for men and 12 g a day for women,
+      the over-65s and those of 18 to 21 (a table of standard drinks by country;
+      read second-hand, please check).
+
+    ! Caution: None in pregnancy or when trying for a baby, none before driving,
+      swimming or working with machines, none for anybody under age; with medicines,
+      liver disease or a past dependence ask a doctor or pharmacist. The law where
+      you are comes before anything said here."
+  `)
+})
+
+test.each([
+  ['/serving pour:30 ml strength:30% country:Italy', 7.1, 12, 0.59],
+  ['/serving pour:25 ml strength:40% country:regno unito', 7.89, 8, 1],
+  ['/serving 1.5 fl oz strength:80 proof country:USA', 14, 14, 1],
+])('%s: %d g of alcohol, a drink of %d g, %d drinks', (line, ethanolG, drinkG, drinks) => {
+  const { data } = reply(line)
+  expect(data.ethanolG).toBeCloseTo(ethanolG, 1)
+  expect(data.drinkGPerServing).toBe(drinkG)
+  expect(data.drinks).toBeCloseTo(drinks, 2)
+  expect(data.ethanolGPlusMinus).toBeGreaterThan(0)
+  expect(data.drinksPlusMinus).toBeGreaterThan(0)
+})
+
+test.each([
+  ['/serving pour:30 ml strength:30%', 'name_a_country'],
+  ['/serving pour:30 ml strength:30% country:Mordor', 'unknown_country'],
+  ['/serving pour:30 ml strength:30% country:Portugal', 'no_drink_size'],
+])('%s gives grams only', (line, key) => {
+  expect(reply(line).data).toMatchObject({ drinkGPerServing: null, drinks: null, drinksPlusMinus: null })
+  expect(reply(line).data.ethanolG).toBeCloseTo(7.1, 1)
+  expect(noteKeys(line)).toContain(key)
+})
+
+test('offers the country that was nearly typed, as a line that runs', () => {
+  const { actions } = reply('/serving pour:30 ml strength:30% country:Itly')
+  expect(actions.map(({ line }) => line)).toEqual(['/serving pour:30 ml strength:30% country:italy'])
+  expect(reply(actions[0]!.line).data.drinkGPerServing).toBe(12)
+  expect(printed('/serving pour:30 ml strength:30% country:Mordor')).toContain('“Mordor”')
+  expect(reply('/serving pour:30 ml strength:30% country:xx').actions).toEqual([])
+})
+
+test('says kindly what is from memory', () => {
+  expect(printed('/serving pour:30 ml strength:30% country:Sweden').replace(/\s+/g, ' ')).toContain(
+    'Adults in Sweden are told: at most 10 drinks a week (from memory, please check).',
+  )
+})
+
+test('defers to the law and a doctor, and warns of spirit served neat', () => {
+  expect(cautionKeys('/serving pour:30 ml strength:30%')).toEqual(['law_and_doctor'])
+  expect(cautionKeys('/serving pour:30 ml strength:95%')).toEqual(['neat_spirit', 'law_and_doctor'])
+})
+
+test('needs the pour and the strength', () => {
+  expect(json('/serving pour:30 ml')).toMatchObject({ error: { code: 'missing_option', option: 'strength' } })
+  expect(json('/serving strength:30%')).toMatchObject({ error: { code: 'missing_option', option: 'pour' } })
+})
+
+test('answers for every country in words', () => {
+  for (const { names } of countries) {
+    for (const name of names) {
+      const text = printed(`/serving pour:40 ml strength:28% country:${name}`)
+      expect(text).toContain('8.8 g of alcohol')
+      expect(text).not.toMatch(/NaN|undefined|null|\[object/)
+    }
+  }
+  expect(faults()).toEqual([])
+})

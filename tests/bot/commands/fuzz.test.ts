@@ -1,0 +1,108 @@
+import fc from 'fast-check'
+import { expect, test, vi } from 'vitest'
+import { runs, SEED } from '../../runs.ts'
+import { faults, type Json, jsonTextOf, textOf, UNSEEMLY } from './desk.ts'
+import { anyText, brokenLine, fittingLine, swappedLine } from './random-lines.ts'
+
+vi.setConfig({ testTimeout: runs(20_000, 600_000) })
+
+/** What people typed may stand in an answer, in quotation marks; it is not ours. */
+const ownWords = (text: string) => text.replace(/“[^”]*”/g, '“”')
+
+/** What may be unknown, and is null then. */
+const MAY_BE_UNKNOWN = /^(drinks|drinksPlusMinus|drinkGPerServing)$/
+
+/** Every number in the data, and every null that stands for one. */
+const numbersOf = (data: object): [string, unknown][] =>
+  Object.entries(data).flatMap(([name, value]): [string, unknown][] => {
+    if (typeof value === 'string' || typeof value === 'boolean') return []
+    if (value === null) return MAY_BE_UNKNOWN.test(name) ? [] : [[name, value]]
+    return typeof value === 'object' ? numbersOf(value) : [[name, value]]
+  })
+
+let slowestMs = 0
+
+const check = (line: string) => {
+  const startMs = performance.now()
+  const text = textOf(line)
+  const jsonText = jsonTextOf(line)
+  const tookMs = performance.now() - startMs
+  slowestMs = Math.max(slowestMs, tookMs)
+  // No hang; how fast it is, the bench measures.
+  expect(tookMs).toBeLessThan(5000)
+  expect(faults()).toEqual([])
+  const json = JSON.parse(jsonText) as Json
+  expect(jsonText).not.toContain('\n')
+  expect(json.error?.code).not.toBe('internal')
+  expect(ownWords(text).trim()).not.toBe('')
+  expect(ownWords(text)).not.toMatch(UNSEEMLY)
+  if (json.error !== undefined) {
+    expect(ownWords(json.error.message)).not.toMatch(UNSEEMLY)
+    return false
+  }
+  for (const [name, value] of numbersOf(json.data)) {
+    expect(Number.isFinite(value), `${name} ${value}`).toBe(true)
+    if (name !== 'freezesAtC') expect(value, name).toBeGreaterThanOrEqual(0)
+  }
+  for (const { text: said } of [...json.notes, ...json.cautions]) expect(said).not.toMatch(UNSEEMLY)
+  return true
+}
+
+const parameters = { seed: SEED, numRuns: runs(250, 2500) }
+const law = (arbitrary: fc.Arbitrary<string>, count = parameters.numRuns) => {
+  let answered = 0
+  const property = fc.property(arbitrary, (line) => {
+    if (check(line)) answered++
+  })
+  fc.assert(property, { ...parameters, numRuns: count })
+  return answered / count
+}
+
+test('any text at all', () => {
+  law(anyText)
+})
+
+test('examples broken anywhere', () => {
+  law(brokenLine)
+})
+
+test('options with any values, swapped, doubled, made up', () => {
+  law(swappedLine)
+})
+
+test('values over the whole range that is accepted', () => {
+  const answered = law(fittingLine, runs(400, 3000))
+  expect(answered).toBeGreaterThan(0.15)
+})
+
+test.each([
+  '/mix spirit:0.1 ml strength:100% water:1000 l sugar:1000 kg',
+  '/mix spirit:1000 l strength:0.1% water:0.1 ml sugar:0.01 g',
+  '/mix spirit:0.1 ml strength:0.1%',
+  '/mix spirit:1 l strength:99.9±50% water:1 l',
+  '/mix spirit:1±0.999 l strength:40% water:1 l',
+  '/syrup infusion:1000 l strength:100% to-strength:0.1% to-sweetness:800 g/L',
+  '/syrup infusion:0.1 ml strength:0.1% to-strength:0.1% to-sweetness:1200 g/L',
+  '/syrup infusion:0.1 ml strength:100% ratio:20 to-sweetness:1200',
+  '/syrup infusion:1000 l strength:100% ratio:0.01 to-strength:0.1%',
+  '/syrup infusion:1000 l strength:100% ratio:20:1 to-strength:99.9%',
+  '/syrup infusion:1 l strength:0.1%',
+  '/syrup infusion:1 l strength:0.6% to-sweetness:1200 g/L',
+  '/syrup infusion:1 l strength:96% to-strength:30% to-sweetness:250 at-most:0.1 ml',
+  '/syrup infusion:1 l strength:96% to-sweetness:0.001 ratio:20',
+  '/dilute spirit:1000 l strength:100% to-strength:0.1%',
+  '/dilute spirit:0.1 ml strength:0.2% to-strength:0.1%',
+  '/dilute spirit:1 l strength:40% to-strength:39.999999999999%',
+  '/blend parts:0.1 ml 100% + 1000 l 0.1%',
+  '/blend parts:1 l 0.1% 1200 g/L + 1000 l',
+  '/adjust liqueur:1000 l strength:0.1% sweetness:1200 to-strength:100% spirit-strength:100%',
+  '/adjust liqueur:0.1 ml strength:100% to-strength:0.1% to-sweetness:800 spirit-strength:0.1%',
+  '/adjust liqueur:1 l strength:50% sweetness:100 to-strength:50% to-sweetness:100 spirit-strength:50%',
+])('the ends of what is accepted: %s', (line) => {
+  check(line)
+})
+
+test('the slowest answer of all stays under a quarter of a second', () => {
+  expect(slowestMs / 2).toBeLessThan(250)
+  if (process.env.LARDERBELL_DEVIATIONS) console.log(`slowest answer: ${(slowestMs / 2).toFixed(1)} ms`)
+})

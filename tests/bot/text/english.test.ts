@@ -1,0 +1,69 @@
+import { describe, expect, test } from 'vitest'
+import { englishFormat } from '../../../bot/text/en/format.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import { commands } from '../commands/desk.ts'
+
+const metric = englishFormat('metric')
+const us = englishFormat('us')
+const plain = (text: string) => text.replaceAll('\u00a0', ' ')
+
+describe('numbers carry no digit that their ± cannot', () => {
+  test.each<[value: number, plusMinus: number, text: string]>([
+    [1561.4, 31, '1.56 l'],
+    [561.7, 11, '560 ml'],
+    [999.6, 20, '1 000 ml'],
+    [0.0984, 0.002, '0.098 ml'],
+  ])('%s ± %s ml', (value, plusMinus, text) => {
+    expect(plain(metric.volume({ value, plusMinus }))).toBe(text)
+  })
+
+  test.each<[value: number, plusMinus: number, text: string]>([
+    [30, 0.6, '30 % vol'],
+    [47.28, 0.7, '47.3 % vol'],
+    [40.06, 0.03, '40.06 % vol'],
+  ])('%s ± %s % vol', (value, plusMinus, text) => {
+    expect(plain(metric.strength({ value, plusMinus }))).toBe(text)
+  })
+})
+
+describe('a US kitchen', () => {
+  // 236.588 ml to a cup, 14.787 to a tablespoon, 28.3495 g to an ounce (NIST Handbook 44, Appendix C).
+  test.each<[value: number, text: string]>([
+    [236.6, '1 cup (237 ml)'],
+    [59.15, '¼ cup (59 ml)'],
+    [118, '½ cup (118 ml)'],
+    [473, '2 cups (473 ml)'],
+    [29.6, '2 tbsp (30 ml)'],
+  ])('%s ml', (value, text) => {
+    expect(plain(us.volume({ value, plusMinus: 1 }))).toBe(text)
+  })
+
+  test.each<[value: number, text: string]>([
+    [567, '1 lb 4 oz (567 g)'],
+    [453.6, '1 lb (454 g)'],
+    [28.35, '1 oz (28 g)'],
+  ])('%s g', (value, text) => {
+    expect(plain(us.mass({ value, plusMinus: 1 }))).toBe(text)
+  })
+
+  test('temperatures in both', () => {
+    expect(plain(us.temperature({ value: -18, plusMinus: 1 }))).toBe('0 °F (−18 °C)')
+    expect(plain(metric.temperature({ value: -18, plusMinus: 1 }))).toBe('−18 °C')
+    expect(plain(metric.temperature({ value: -0.2, plusMinus: 1 }))).toBe('0 °C')
+  })
+})
+
+test('every option of every command is said, and every example calls its own command', () => {
+  for (const { path, input } of commands) {
+    const text = en.commands[path as keyof typeof en.commands]
+    expect(Object.keys(text.options).sort()).toEqual(Object.keys(input.shape).sort())
+    for (const example of text.examples) expect(example.startsWith(`/${path} `)).toBe(true)
+  }
+})
+
+test('summaries and options fit beside their names in 100 columns', () => {
+  for (const text of Object.values(en.commands)) {
+    expect(text.summary.length).toBeLessThanOrEqual(90)
+    expect(text.summary).not.toMatch(/\.$/)
+  }
+})

@@ -1,0 +1,33 @@
+import { expect, test } from 'vitest'
+import { botanicalProblems } from '../../../bot/text/en/botanical-problems.ts'
+import { englishFormat } from '../../../bot/text/en/format.ts'
+import type { Format } from '../../../bot/text/format.ts'
+import { askBacks } from '../../../core/botanical/ask-back.ts'
+import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
+import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
+import { refusedNames } from '../../../core/botanical/refused-names.ts'
+
+const format = englishFormat('metric')
+const sentences: {
+  readonly [Key in keyof BotanicalProblems]: (values: BotanicalProblems[Key], format: Format) => string
+} = botanicalProblems
+
+test.each([...refusedNames, ...refusedKinds])('$id has a sentence of its own', ({ id, names, instead }) => {
+  const [name = ''] = names.split(', ')
+  const sentence = sentences.refused_botanical({ typed: name, id, name, instead }, format)
+  expect(sentence).toMatch(/^I do not plan .+\. [A-Z].+\.$/)
+  expect(sentence.length).toBeLessThan(200)
+})
+
+test.each(askBacks)('$id has a question', ({ id, choices, refused }) => {
+  const sentence = sentences.unclear_botanical({ typed: 'it', ask: id, choices, refused }, format)
+  expect(sentence).toMatch(/^“it”: .+\?/)
+})
+
+test('too much of something says how much is not', () => {
+  const of = [{ id: 'wormwood', massG: 4, mostG: 1.99 }]
+  const sentence = sentences.over_ceiling({ hazard: 'thujone', share: 2, of, per: 'spirit', volumeMl: 1000 }, format)
+  expect(sentence.replaceAll('\u00a0', ' ')).toBe(
+    'Too much thujone: in 1.00 l of steeping spirit take at most 1.9 g of wormwood.',
+  )
+})

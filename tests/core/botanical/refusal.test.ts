@@ -1,0 +1,85 @@
+import { expect, test } from 'vitest'
+import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { expectNotRefused } from '../../../core/botanical/refusal.ts'
+import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
+import { refusedNames } from '../../../core/botanical/refused-names.ts'
+import { refusal, refusedValues } from '../quantity/refusal.ts'
+
+const withoutAccents = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '')
+const harmful = [...refusedNames, ...refusedKinds].flatMap(({ id, names }) =>
+  names.split(', ').map((name) => [name, id] as const),
+)
+
+test('the refuse list has its 39 rows', () => {
+  expect(refusedNames).toHaveLength(39)
+})
+
+test.each(harmful)('%s is refused alone, loud, without accents and in a mixture, as %s', (name, id) => {
+  const texts = [
+    name,
+    name.toUpperCase(),
+    withoutAccents(name),
+    name.replaceAll("'", '’'),
+    name.replaceAll(' ', '-'),
+    `8 lemons + 30 g ${name} + 10 g ginger`,
+    `8 limoni, ${name}, zenzero`,
+  ]
+  for (const text of texts) {
+    expect(refusal(() => expectNotRefused(text))).toBe('refused refused_botanical')
+    expect(refusedValues(() => expectNotRefused(text))).toMatchObject({ id })
+  }
+})
+
+test.each(catalogue)('no name of $id is refused, alone or in a mixture', ({ names }) => {
+  for (const name of [names.title, ...names.en, ...names.it, ...names.latin]) {
+    expectNotRefused(name)
+    expectNotRefused(name.toUpperCase())
+    expectNotRefused(`8 lemons + 30 g ${name} + ginger`)
+  }
+})
+
+test.each([
+  ['star anise, Japanese', 'jp_star_anise'],
+  ['leaves of rhubarb', 'rhubarb_tomato'],
+  ['leaves from a fig tree', 'fig_leaf'],
+  ['bay laurel hedge', 'cherry_laurel'],
+  ['Digitalis alba', 'foxglove'],
+  ['tоbacco', 'tobacco'], // a Cyrillic о
+])('%s is refused as %s, whatever the order or the letters', (text, id) => {
+  expect(refusedValues(() => expectNotRefused(text))).toMatchObject({ id })
+})
+
+test.each([
+  ['tobaco', 'tobacco'],
+  ['t0bacco', 'tobacco'],
+  ['fox glove', 'foxglove'],
+  ['foxglovess', 'foxglove'],
+  ['castorbean', 'castor'],
+  ['belladona', 'nightshade'],
+  ['hemlok', 'hemlock'],
+  ['oleandr leaves', 'oleander'],
+  ['Japanese star anis', 'jp_star_anise'],
+  ['lily of teh valley', 'lily_valley'],
+  ['8 lemons + aconiite', 'aconite'],
+])('%s is asked back, being near %s', (text, id) => {
+  expect(refusal(() => expectNotRefused(text))).toBe('ambiguous near_refused')
+  expect(refusedValues(() => expectNotRefused(text))).toMatchObject({ id })
+})
+
+test.each([
+  'nocciole',
+  'rabarbaro',
+  'almonds, bitter orange peel',
+  'sour cherries without stones',
+  'cherries with stones',
+  'apricots, stones removed',
+  'olive leaf',
+  'rose petals, unsprayed',
+  '10 untreated lemons from the garden',
+  'lemon peel cut in strips',
+  'wild fennel',
+  'finocchietto selvatico',
+  'olive oil',
+])('%s is not refused', (text) => {
+  expectNotRefused(text)
+})

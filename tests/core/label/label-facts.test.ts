@@ -1,0 +1,87 @@
+import { expect, test } from 'vitest'
+import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { allergensOf } from '../../../core/label/allergens.ts'
+import { categories } from '../../../core/label/categories.ts'
+import { countries } from '../../../core/label/countries.ts'
+import { parseLabelPlants } from '../../../core/label/parse-label-plants.ts'
+import { parseRegion } from '../../../core/label/parse-region.ts'
+import { passesLabel, strengthTolerance } from '../../../core/label/strength-tolerance.ts'
+import { refusal } from '../quantity/refusal.ts'
+
+test.each([
+  [39.6, false],
+  [39.7, true],
+  [40, true],
+  [40.3, true],
+  [40.4, false],
+])(
+  'a US label of 40 percent and %d measured: %s (check case 9; 27 CFR 19.356(c), T.D. TTB-158)',
+  (measured, passes) => {
+    expect(passesLabel(40, measured, strengthTolerance.us?.percent ?? 0)).toBe(passes)
+  },
+)
+
+test('the EU allows 0.3 % vol, and 1.5 with macerated fruit or plants (Regulation (EU) 1169/2011, Annex XII)', () => {
+  expect(strengthTolerance.eu).toMatchObject({ percent: 0.3, withPlantsPercent: 1.5 })
+})
+
+test('every allergen hazard of the catalogue is named on a label, and names nothing else', () => {
+  const HAZARDS = ['allergen_nuts', 'allergen_nuts_trace', 'sulphites', 'anacardiaceae_allergy', 'asteraceae_allergy']
+  for (const { id, hazards } of catalogue) {
+    const isAllergen = hazards.some((hazard) => HAZARDS.includes(hazard))
+    expect(`${id} ${allergensOf([id]).length > 0}`).toBe(`${id} ${isAllergen}`)
+  }
+})
+
+test('every plant that a name depends on is in the catalogue', () => {
+  const ids = catalogue.map(({ id }) => id)
+  const asked = categories.flatMap(({ onlyOf, exceptions }) => [
+    ...(onlyOf ?? []),
+    ...exceptions.flatMap((exception) => exception.onlyOf),
+  ])
+  for (const id of asked) expect(ids).toContain(id)
+})
+
+test('no two countries share a name, and every figure carries a source', () => {
+  const names = countries.flatMap((country) => country.names)
+  expect(new Set(names).size).toBe(names.length)
+  const figures = [...categories, ...countries.flatMap(({ drink, guidance }) => [drink, guidance])]
+  for (const figure of figures) if (figure !== null) expect(figure.sources.length).toBeGreaterThan(0)
+})
+
+test.each([
+  ['EU', 'eu'],
+  ['Italia', 'eu'],
+  ['the European Union', 'eu'],
+  ['portugal', 'eu'],
+  ['U.S.', 'us'],
+  ['Regno Unito', 'uk'],
+])('region %s is %s', (typed, region) => {
+  expect(parseRegion(typed)).toBe(region)
+})
+
+test.each(['Japan', '', 'constructor', 'x'.repeat(5000)])('region %s is refused', (typed) => {
+  expect(refusal(() => parseRegion(typed))).toBe('bad_value unknown_region')
+})
+
+test.each([
+  ['lemon', [['lemon_peel']]],
+  ['8 lemons + 30 g of ginger', [['lemon_peel'], ['ginger']]],
+  ['gentian', [['gentian_root']]],
+  ['20 noci verdi', [['green_walnut']]],
+  ['5 cloves', [['clove']]],
+  ['coffee', [['coffee_whole', 'coffee_cracked', 'coffee_ground']]],
+  ['dragonwort + lemon', [[], ['lemon_peel']]],
+])('%s is of %j', (typed, ids) => {
+  expect(parseLabelPlants(typed).map((plant) => plant.ids)).toEqual(ids)
+})
+
+test.each([
+  ['belladonna', 'refused refused_botanical'],
+  ['lemon + hemlock + ginger', 'refused refused_botanical'],
+  ['Japanese star anise', 'refused refused_botanical'],
+  ['artemisia', 'ambiguous unclear_botanical'],
+  ['lemon +', 'bad_value dangling_plus'],
+])('%s is not labelled: %s', (typed, why) => {
+  expect(refusal(() => parseLabelPlants(typed))).toBe(why)
+})
