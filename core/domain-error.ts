@@ -2,10 +2,17 @@ import type { BotanicalProblems } from './botanical/problems.ts'
 import type { LabelProblems } from './label/problems.ts'
 import type { LiquidProblems } from './liquid/problems.ts'
 import type { QuantityProblems } from './quantity/problems.ts'
+import type { PlanProblems } from './recipe/plan/problems.ts'
 import type { RecipeProblems } from './recipe/problems.ts'
 
 /** What can be wrong, by key, with the values its sentence needs. The sentences live in bot/text. */
-export interface Problems extends QuantityProblems, LiquidProblems, RecipeProblems, BotanicalProblems, LabelProblems {}
+export interface Problems
+  extends QuantityProblems,
+    LiquidProblems,
+    RecipeProblems,
+    PlanProblems,
+    BotanicalProblems,
+    LabelProblems {}
 
 /** The kinds of failure that callers and scripts may branch on. */
 export type ErrorCode =

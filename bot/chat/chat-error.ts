@@ -16,6 +16,8 @@ export interface ChatProblems {
   missing_option: { command: string; option: string; example: string | null }
   /** A strength beside the spirit and in `strength:`. */
   strength_twice: Record<string, never>
+  /** A measured strength and what would tell the expected one. */
+  strength_or_plants: Record<string, never>
   /** A hydrometer's reading of a liqueur with sugar in it. */
   sweet_reading: Record<string, never>
   /** A command whose options may all be left out, but not together. */

@@ -13,6 +13,7 @@ import { parseSweetness } from '../../core/quantity/parse-sweetness.ts'
 import { parseVolume } from '../../core/quantity/parse-volume.ts'
 import type { Wanted } from '../../core/quantity/problems.ts'
 import { shown } from '../../core/quantity/typed-text.ts'
+import { findListed, findOne } from './botanical-found.ts'
 
 /** What was typed for an option, and the quantity it is. */
 export interface Given<Quantity> {
@@ -20,7 +21,8 @@ export interface Given<Quantity> {
   readonly is: Quantity
 }
 
-const field = <Quantity>(parse: (text: string) => Quantity) =>
+/** An option whose text `parse` reads; what it throws becomes the option's problem. */
+export const field = <Quantity>(parse: (text: string) => Quantity) =>
   z.string().transform((typed, context): Given<Quantity> => {
     try {
       return { typed, is: parse(typed) }
@@ -55,5 +57,7 @@ export const fields = {
   volume: field(parseVolume),
   country: field(parseCountry),
   region: field(parseRegion),
+  botanical: field(findOne),
+  botanicals: field(findListed),
   labelPlants: field(parseLabelPlants),
 }

@@ -1,13 +1,11 @@
 import { z } from 'zod'
 import { mix } from '../../core/recipe/mix.ts'
-import { liquidOf } from '../../core/recipe/portion.ts'
-import { valuesOf } from '../../core/recipe/propagate.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import { defineCommand } from '../chat/command.ts'
 import { fields } from './fields.ts'
-import { made, note, outcomeCautions, outcomeData, outcomeRows, row, sureOf, sweetnessNotes } from './outcome-reply.ts'
+import { mixtureReply } from './mixture-reply.ts'
+import { note } from './outcome-reply.ts'
 import { spiritPortions, sugarOf, waterOf } from './portions.ts'
-import { assumptionNotes, kitchenOf } from './typed-in.ts'
 
 export const mixCommand = defineCommand({
   path: 'mix',
@@ -26,31 +24,12 @@ export const mixCommand = defineCommand({
     }
     const spirits = input.spirit ? spiritPortions('mix', input.spirit.is, input.strength) : []
     const portions = [...spirits, ...(input.water ? [waterOf(input.water.is)] : [])]
-    const { outcome, sugarStays } = mix({ portions, sugarG: sugarOf(input.sugar) })
-    return {
-      headline: { group: 'headlines', key: 'makes', values: made(outcome) },
-      table: [
-        ...outcomeRows(outcome),
-        row('alcohol', { group: 'cells', key: 'mass', values: { massG: outcome.ethanolG } }),
-      ],
-      sure: sureOf(
-        outcome,
-        portions.some(({ by }) => by === 'volume'),
-      ),
-      notes: [
-        ...assumptionNotes(input),
-        ...(spirits.length > 0 && portions.length > 1 ? [note('settle')] : []),
-        ...sweetnessNotes(outcome),
-      ],
-      cautions: outcomeCautions(
-        outcome,
-        sugarStays,
-        spirits.map((spirit) => liquidOf(valuesOf(spirit))),
-        spirits.length > 0 && input.water !== undefined && input.sugar !== undefined,
-      ),
-      actions: [],
-      data: outcomeData(outcome),
-      kitchen: kitchenOf(input),
-    }
+    return mixtureReply(mix({ portions, sugarG: sugarOf(input.sugar) }), {
+      input,
+      portions,
+      handled: spirits,
+      notes: spirits.length > 0 && portions.length > 1 ? [note('settle')] : [],
+      isSyrup: spirits.length > 0 && input.water !== undefined && input.sugar !== undefined,
+    })
   },
 })

@@ -26,7 +26,10 @@ import { assumptionNotes, kitchenOf } from './typed-in.ts'
 /** What the reply needs of the input: how the infusion was typed. */
 interface Typed {
   readonly infusion: Given<Volume | Mass>
-  readonly strength: Given<Strength>
+  readonly strength?: Given<Strength> | undefined
+  /** What went into the jar, where the strength is expected of it. */
+  readonly of?: Given<unknown> | undefined
+  readonly spirit?: Given<unknown> | undefined
   readonly 'at-most'?: Given<Volume> | undefined
 }
 
@@ -34,10 +37,14 @@ interface Typed {
 const NEAT_PERCENT = 85
 
 /** Whoever read a hydrometer at a temperature has measured the strained liquid and need not be told to. */
-const strengthNotes = (infusion: Portion): readonly Message<'notes'>[] =>
-  infusion.abvAtC !== null
+const strengthNotes = (input: Typed, infusion: Portion): readonly Message<'notes'>[] => {
+  if (input.strength === undefined) {
+    return [{ group: 'notes', key: 'strength_expected', values: { abvPercent: infusion.abvPercent } }]
+  }
+  return infusion.abvAtC !== null
     ? []
     : [note(infusion.abvPercent.value >= NEAT_PERCENT ? 'fresh_plants' : 'strained_strength')]
+}
 
 export const syrupData = (syrup: Syrup) => {
   const { infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
@@ -47,13 +54,16 @@ export const syrupData = (syrup: Syrup) => {
   }
 }
 
+/** Whether the water dissolves the sugar, so that a syrup can be made of them first. */
+const isSyrup = ({ sugarG, waterG, dissolvesG }: Syrup): boolean =>
+  sugarG.value > 0 && waterG.value > 0 && dissolvesG === null
+
 function syrupCautions(syrup: Syrup, infusion: Portion): readonly Message<'cautions'>[] {
   const { sugarG, waterG, dissolvesG } = syrup
-  const isSyrup = sugarG.value > 0 && waterG.value > 0
   return [
-    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], isSyrup),
+    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], isSyrup(syrup)),
     ...(waterG.value === 0 && sugarG.value > 0 ? [caution('sugar_alone')] : []),
-    ...(isSyrup && dissolvesG !== null
+    ...(waterG.value > 0 && dissolvesG !== null
       ? [{ group: 'cautions', key: 'syrup_too_thick', values: { dissolvesG } } as const]
       : []),
   ]
@@ -62,26 +72,32 @@ function syrupCautions(syrup: Syrup, infusion: Portion): readonly Message<'cauti
 /** The reply to a wish that fixes one liqueur. */
 export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup): Reply {
   const { outcome, infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
-  const isSyrup = sugarG.value > 0 && waterG.value > 0
+  const boils = isSyrup(syrup)
   return {
     headline: {
       group: 'headlines',
       key: 'syrup',
-      values: { ...made(outcome), sugarG, waterMl, syrupG, infusionMl: syrup.leftMl > 0 ? infusionMl : null },
+      values: {
+        ...made(outcome),
+        sugarG,
+        waterMl,
+        syrupG: boils ? syrupG : null,
+        infusionMl: syrup.leftMl > 0 ? infusionMl : null,
+      },
     },
     table: [
       ...(syrup.leftMl > 0 ? [row('infusion', { group: 'cells', key: 'pour', values: { volumeMl: infusionMl } })] : []),
       row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG } }),
       row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }),
-      ...(isSyrup ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
+      ...(boils ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
       ...outcomeRows(outcome),
     ],
     sure: sureOf(outcome, infusion.by === 'volume'),
     notes: [
       ...assumptionNotes(input),
       ...(syrup.leftMl > 0 ? [{ group: 'notes', key: 'bounded', values: { leftMl: syrup.leftMl } } as const] : []),
-      ...(isSyrup ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const] : []),
-      ...strengthNotes(infusion),
+      ...(boils ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const] : []),
+      ...strengthNotes(input, infusion),
       ...(sugarG.value > 0 || waterG.value > 0 ? [note('settle')] : []),
       ...sweetnessNotes(outcome),
     ],
@@ -100,9 +116,12 @@ const wished = (wish: Style['wish']): string =>
   ('sugarGPerL' in wish ? ` to-sweetness:${typed(wish.sugarGPerL)} g/L` : '') +
   ('sugarPerWater' in wish ? ` ratio:${typed(wish.sugarPerWater)}:1` : '')
 
+const strengthLine = ({ strength, of, spirit }: Typed): string =>
+  strength === undefined ? ` of:${of?.typed ?? ''} spirit:${spirit?.typed ?? ''}` : ` strength:${strength.typed}`
+
 function lineOf(input: Typed, { wish }: Style): string {
   const atMost = input['at-most'] ? ` at-most:${input['at-most'].typed}` : ''
-  return `/syrup infusion:${input.infusion.typed} strength:${input.strength.typed}` + `${wished(wish)}${atMost}`
+  return `/syrup infusion:${input.infusion.typed}${strengthLine(input)}${wished(wish)}${atMost}`
 }
 
 const targetsOf = ({ syrup: { outcome } }: Style) => ({
@@ -160,7 +179,7 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
       }),
     ),
     sure: [],
-    notes: [...assumptionNotes(input), ...strengthNotes(infusion)],
+    notes: [...assumptionNotes(input), ...strengthNotes(input, infusion)],
     cautions: cautionsOfAll(styles, infusion),
     actions,
     data: {

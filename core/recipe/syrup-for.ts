@@ -78,7 +78,7 @@ export function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number): num
   const waterAt = (strength: number) => difference(infusion, { abvPercent: strength, sugarGPerL: toSugarGPerL }).waterG
   // Just above nothing the water wanted is without bound; at its own strength, or with no room for water, none is left.
   const roomPercent = (1000 - toSugarGPerL * apparentVolumeMlPerG(toSugarGPerL)) / 10
-  const high = Math.min(own * (1 - toSugarGPerL * 5e-4), roomPercent)
+  const high = Math.min(own * (1 - (toSugarGPerL - sugarGPerL(infusion)) * 5e-4), roomPercent)
   return waterAt(high) >= 0 ? high : findRoot({ f: waterAt, low: own * 1e-3, high, tolerance: 1e-12 })
 }
 

@@ -7,8 +7,8 @@ export const cautions = {
   cool_first: () =>
     'Let the syrup cool to room temperature before it meets the spirit: hot syrup drives off flammable vapour.',
   syrup_too_thick: (values: { readonly dissolvesG: number }, format: Format) =>
-    `That water dissolves only about ${format.mass({ value: values.dissolvesG, plusMinus: values.dissolvesG * 0.02 })} of the sugar at room` +
-    ' temperature. Stir the rest into the infusion instead, in a closed jar over some days, without heat.',
+    `That water dissolves only about ${format.weigh(values.dissolvesG)} of the sugar at room temperature, so make no syrup` +
+    ' of it: stir the sugar into the infusion, in a closed jar over some days, without heat.',
   sugar_alone: () => 'Stir the sugar straight in, in a closed jar, a little every day until it is gone, without heat.',
   may_crystallise: () =>
     'So much sugar is near what dissolves at this strength (known to about 10 %): it may crystallise in the cold.',

@@ -32,6 +32,8 @@ export const chatProblems = {
       ? `/${command} also needs ${option}:.`
       : `/${command} also needs ${option}:, for example ${example}`,
   strength_twice: () => 'The strength stands beside the spirit and in strength: as well; give it once.',
+  strength_or_plants: () =>
+    'Give the strength you measured, or what went in (of: and spirit:) to have it estimated; not both.',
   sweet_reading: () =>
     'A hydrometer cannot read a sweet liqueur: 10 g/L of sugar moves it by 2 to 3.5 % vol. Give the strength you computed, without a temperature.',
   nothing_given: ({ command, example }) => `/${command} needs something to work with, for example ${example}`,

@@ -1,6 +1,8 @@
 import type { CommandText } from '../../chat/command-text.ts'
 import type { commands } from '../../commands/index.ts'
+import { botanicalText, cautionsText } from './botanical/command-texts.ts'
 import { labelText, servingText } from './label/command-texts.ts'
+import { planCommandText } from './plan/plan-command-text.ts'
 
 type Listed = (typeof commands)[number]
 
@@ -21,10 +23,13 @@ export const commandTexts: CommandTexts = {
       'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
       ratio: 'Sugar to water in the syrup, by mass, as 1:1; give it instead of the strength or the sweetness',
       'at-most': 'Largest volume to end with: 2 l',
+      of: 'What went into the jar, to estimate the strength if you cannot measure it: 8 lemons + 30 g ginger',
+      spirit: 'The spirit it went into: 1 l 95%',
     },
     examples: [
       '/syrup infusion:920 ml strength:90% to-strength:30% to-sweetness:250 g/L',
       '/syrup infusion:920 ml strength:90%',
+      '/syrup infusion:930 ml of:8 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L',
     ],
   },
   mix: {
@@ -65,6 +70,9 @@ export const commandTexts: CommandTexts = {
       '/adjust liqueur:1.8 l strength:33% sweetness:300 g/L to-strength:30% to-sweetness:250 g/L spirit-strength:95%',
     ],
   },
+  plan: planCommandText,
   serving: servingText,
   label: labelText,
+  botanical: botanicalText,
+  cautions: cautionsText,
 }

@@ -17,6 +17,24 @@ const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: Made, format: Forma
 
 const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
 
+interface Added {
+  readonly sugarG: Measured
+  readonly waterMl: Measured
+  readonly syrupG: Measured | null
+  readonly infusionMl: Measured | null
+}
+
+/** What to add to the infusion. */
+function addition(values: Added, sugar: string, water: string, infusion: string, format: Format): string {
+  const to = values.infusionMl === null ? '' : ` to ${infusion}`
+  const [hasSugar, hasWater] = [values.sugarG.value > 0, values.waterMl.value > 0]
+  if (!hasSugar && !hasWater) return 'Add nothing, it is there already'
+  if (!hasSugar) return `Add ${water} water${to}`
+  if (!hasWater) return `Stir ${sugar} sugar into ${infusion}, no water`
+  if (values.syrupG === null) return `Stir ${sugar} sugar and ${water} water into ${infusion}`
+  return `Add ${sugar} sugar in ${water} water${to} (${format.weigh(values.syrupG.value)} of syrup, cooled)`
+}
+
 /** First lines: the answer. */
 export const headlines = {
   makes: (values: Made, format: Format) => `You get ${made(values, format)}.`,
@@ -25,24 +43,16 @@ export const headlines = {
     values: Made & {
       readonly sugarG: Measured
       readonly waterMl: Measured
-      readonly syrupG: Measured
+      /** Null where the water does not dissolve the sugar, so that no syrup can be made first. */
+      readonly syrupG: Measured | null
       /** What of the infusion to use; null for all of it. */
       readonly infusionMl: Measured | null
     },
     format: Format,
   ) => {
-    const from = values.infusionMl === null ? '' : ` to ${format.pour(values.infusionMl.value)} of the infusion`
+    const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of `
     const [sugar, water] = [format.weigh(values.sugarG.value), format.pour(values.waterMl.value)]
-    const weight = format.weigh(values.syrupG.value)
-    const what =
-      values.sugarG.value === 0 && values.waterMl.value === 0
-        ? 'Add nothing, it is there already'
-        : values.sugarG.value === 0
-          ? `Add ${water} water${from}`
-          : values.waterMl.value === 0
-            ? `Stir ${sugar} sugar into ${values.infusionMl === null ? 'the infusion' : from.slice(4)}, no water`
-            : `Add ${sugar} sugar in ${water} water${from} (${weight} of syrup, cooled)`
-    return `${what}: ${made(values, format)}.`
+    return `${addition(values, sugar, water, `${infusion}the infusion`, format)}: ${made(values, format)}.`
   },
 
   styles: (

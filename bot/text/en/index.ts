@@ -5,6 +5,7 @@ import { consoleText } from './console.ts'
 import { englishFormat } from './format.ts'
 import { labelProblems } from './label/label-problems.ts'
 import { liquidProblems } from './liquid-problems.ts'
+import { planProblems } from './plan/plan-problems.ts'
 import { quantityProblems } from './quantity-problems.ts'
 import { recipeProblems } from './recipe-problems.ts'
 import { sentences } from './sentences.ts'
@@ -17,6 +18,7 @@ export const en = {
     ...quantityProblems,
     ...liquidProblems,
     ...recipeProblems,
+    ...planProblems,
     ...botanicalProblems,
     ...labelProblems,
     ...chatProblems,

@@ -25,6 +25,8 @@ export const notes = {
   syrup_by_weight: ({ syrupG }: { readonly syrupG: Measured }, format: Format) =>
     `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
   strained_strength: () => '“strength:” is the strained liquid’s, not that of the bottle the spirit came in.',
+  strength_expected: ({ abvPercent }: { readonly abvPercent: Measured }, format: Format) =>
+    `Expected of what went in, not measured: the strained liquid has ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}. If you have a hydrometer, read it and give strength: instead.`,
   fresh_plants: () =>
     '“strength:” is the strained liquid’s, not that of the bottle the spirit came in. Were fresh plants in it? Their water' +
     ' weakens it (lemon zest is 82 % water, ginger 79, basil 92: USDA), and this would add too much; measure it first.',

@@ -1,0 +1,46 @@
+import type { HazardKey } from '../../core/botanical/hazards.ts'
+
+/** Hazards of plants that a plan says as a caution; those of look and colour have notes, the rest a ceiling. */
+const PLAN_HAZARDS = [
+  'citrus_postharvest',
+  'coumarin',
+  'thujone',
+  'stone_kernels',
+  'bitter_almond',
+  'elder',
+  'nutmeg',
+  'liquorice',
+  'grapefruit_interaction',
+  'phototoxic_peel',
+  'star_anise_adulteration',
+  'bay_lookalikes',
+  'conifer_lookalikes',
+  'veratrum_confusion',
+  'carrot_family',
+  'foraging',
+  'ornamental_flowers',
+  'juniper_species',
+  'saffron_dose',
+  'asteraceae_allergy',
+  'bile',
+  'allergen_nuts',
+  'allergen_nuts_trace',
+  'allergen_generic',
+  'pregnancy_breastfeeding',
+  'anacardiaceae_allergy',
+  'cranberry_warfarin',
+  'turmeric_liver',
+  'angelica_furocoumarins',
+  'rhubarb_oxalate',
+  'sulphites',
+  'oak_food_grade',
+  'glochids',
+  'caffeine',
+  'capsaicin',
+] as const satisfies readonly HazardKey[]
+
+export type PlanHazard = (typeof PLAN_HAZARDS)[number]
+
+/** Those that a plan says of a plant with these hazards. */
+export const planHazards = (of: readonly HazardKey[]): readonly PlanHazard[] =>
+  PLAN_HAZARDS.filter((hazard) => of.includes(hazard))

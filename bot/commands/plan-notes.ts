@@ -1,0 +1,140 @@
+import type { HazardKey } from '../../core/botanical/hazards.ts'
+import { sugarState } from '../../core/liquid/solubility.ts'
+import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
+import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
+import { USUAL } from '../../core/recipe/plan/reach-targets.ts'
+import type { Schedule } from '../../core/recipe/plan/schedule.ts'
+import type { Message } from '../text/words.ts'
+import { note } from './outcome-reply.ts'
+import type { PlanInput } from './plan-data.ts'
+
+type Note = Message<'notes'>
+
+const when = (isSo: boolean, ...notes: readonly Note[]): readonly Note[] => (isSo ? notes : [])
+
+/** What was taken where nothing was said. */
+export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }: Plan): readonly Note[] {
+  const values = {
+    abvPercent: named.abvPercent === undefined ? targets.abvPercent : null,
+    sugarGPerL: named.sugarGPerL === undefined ? targets.sugarGPerL : null,
+    bottleMl: input.bottles === undefined ? USUAL_BOTTLE_ML : null,
+  }
+  const isUsual =
+    (values.abvPercent ?? USUAL.abvPercent) === USUAL.abvPercent &&
+    (values.sugarGPerL ?? USUAL.sugarGPerL) === USUAL.sugarGPerL
+  const found = input.of.is.plants
+  const forms = found
+    .filter(({ saidState, botanical }) => saidState === null && botanical.driedPerFresh !== null)
+    .map(({ botanical }) => ({ id: botanical.id, state: botanical.form.state }))
+  const ids = found.filter(({ corrected }) => corrected).map(({ botanical }) => botanical.id)
+  return [
+    ...when(
+      Object.values(values).some((value) => value !== null),
+      { group: 'notes', key: 'plan_assumed', values },
+    ),
+    ...when(!isUsual, note('plan_nearest')),
+    ...when(ids.length > 0, { group: 'notes', key: 'plan_corrected', values: { ids } }),
+    ...when(forms.length > 0, { group: 'notes', key: 'plan_form_taken', values: { forms } }),
+  ]
+}
+
+/** How the amounts stand to what is usual, and how they were come by. */
+export function doseNotes(
+  input: PlanInput,
+  { plants, unknown, ceilings, steep, spiritAbvPercent, steeping }: Plan,
+): readonly Note[] {
+  const litres = steep.pouredMl / 1000
+  const dosed = plants.map(({ botanical, massG, capped }) => ({
+    botanical,
+    capped,
+    gPerL: massG.value / litres,
+  }))
+  const capped = dosed.filter((each) => each.capped).map(({ botanical }) => botanical.id)
+  const typical = plants
+    .filter((_, index) => input.of.is.plants[index]?.massG === null)
+    .map(({ botanical }) => botanical.id)
+  const isDiluted = steeping.waterG.value > 0
+  return [
+    ...when(
+      input.of.is.plants.some(({ ofZest }) => ofZest),
+      note('plan_zest'),
+    ),
+    ...when(
+      input.of.is.plants.some(({ ofZest, count }) => count !== null && !ofZest),
+      note('plan_pieces'),
+    ),
+    ...when(typical.length > 0, { group: 'notes', key: 'plan_typical', values: { ids: typical } }),
+    ...when(capped.length > 0, { group: 'notes', key: 'plan_capped', values: { ids: capped } }),
+    ...ceilings.warned.map(({ id, gPerLSpirit, limitGPerL }): Note => {
+      return { group: 'notes', key: 'plan_above_wise', values: { id, gPerL: gPerLSpirit, limitGPerL } }
+    }),
+    ...dosed.flatMap(({ botanical: { id, dose }, gPerL, capped }): readonly Note[] => [
+      ...when(gPerL > dose.maxGPerL * 1.05 && !ceilings.warned.some((each) => each.id === id), {
+        group: 'notes',
+        key: 'plan_more_than_usual',
+        values: { id, gPerL, limitGPerL: dose.maxGPerL },
+      }),
+      ...when(gPerL < dose.minGPerL * 0.95 && !capped && plants.length + unknown.length === 1, {
+        group: 'notes',
+        key: 'plan_less_than_usual',
+        values: { id, gPerL, limitGPerL: dose.minGPerL },
+      }),
+    ]),
+    ...dosed.flatMap(({ botanical: { id, spiritPercent } }) => {
+      const percent = spiritAbvPercent.value
+      const isUnusual = percent > spiritPercent.max + 1 || percent < spiritPercent.min - 1
+      const values = { id, lowPercent: spiritPercent.min, highPercent: spiritPercent.max }
+      return when(isUnusual && !isDiluted, { group: 'notes', key: 'plan_spirit_usual', values })
+    }),
+  ]
+}
+
+/** What the days and the bottles leave to be said. */
+export function dayNotes({ schedule, filled: { empty } }: Plan): readonly Note[] {
+  return [
+    ...(schedule === null ? [] : hurryNotes(schedule)),
+    ...when(empty > 0, { group: 'notes', key: 'plan_empty', values: { empty } }),
+  ]
+}
+
+const hurryNotes = ({ hurried, restDays, latestStart }: Schedule): readonly Note[] => [
+  ...when(hurried === 'rest', { group: 'notes', key: 'plan_hurried_rest', values: { restDays } }),
+  ...when(hurried === 'steep', { group: 'notes', key: 'plan_hurried_steep', values: { restDays } }),
+  ...(latestStart === null
+    ? []
+    : [{ group: 'notes', key: 'plan_latest_start', values: { day: latestStart } } as const]),
+]
+
+/** What belongs to these plants, to any jar, and to the law. */
+export function jarNotes({ plants, steep, steeping, waterG }: Plan): readonly Note[] {
+  const botanicals = plants.map(({ botanical }) => botanical)
+  const has = (hazard: HazardKey) => botanicals.some(({ hazards }) => hazards.includes(hazard))
+  const isZest = botanicals.some(({ zestGPerFruit }) => zestGPerFruit !== null)
+  const memoryIds = botanicals
+    .filter(({ waterFraction }) => waterFraction.trust === 'memory' || waterFraction.trust === 'estimated')
+    .map(({ id }) => id)
+  const isSlow = steeping.sugarG.value > 0 && sugarState(steep.jar) !== 'dissolved'
+  return [
+    ...when(isSlow, note('plan_sugar_slow')),
+    ...when(steep.plantSugarG.value >= 5, {
+      group: 'notes',
+      key: 'plan_fruit_sugar',
+      values: { sugarG: steep.plantSugarG },
+    }),
+    note('plan_measure'),
+    { group: 'notes', key: 'plan_care', values: { bulky: botanicals.some(({ bulky }) => bulky) } },
+    ...when(isZest, note('plan_pith')),
+    ...when(
+      botanicals.some(({ id }) => id === 'coffee_ground'),
+      note('plan_crack'),
+    ),
+    ...when(has('pectin'), note('plan_pectin')),
+    ...when(isZest, note('plan_citrus_cloud')),
+    ...when(has('louche_anethole'), note('plan_anethole_cloud')),
+    ...when(has('chlorophyll'), note('plan_green')),
+    { group: 'notes', key: 'plan_spent', values: { keptBackMl: steep.keptBackMl } },
+    ...when(waterG.value > 0, note('plan_water')),
+    { group: 'notes', key: 'plan_estimates', values: { memoryIds } },
+    note('plan_law'),
+  ]
+}

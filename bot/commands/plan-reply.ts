@@ -1,0 +1,90 @@
+import { hazards, type Severity } from '../../core/botanical/hazards.ts'
+import { liquidFrom } from '../../core/liquid/liquid.ts'
+import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
+import { SAFE_ABV_PERCENT } from '../../core/recipe/steep.ts'
+import type { Reply } from '../chat/reply.ts'
+import type { Message } from '../text/words.ts'
+import { caution, outcomeCautions } from './outcome-reply.ts'
+import { type BatchSaid, type PlanInput, planData, plantsSaid } from './plan-data.ts'
+import { planHazards } from './plan-hazards.ts'
+import { assumedNotes, dayNotes, doseNotes, jarNotes } from './plan-notes.ts'
+import { planRows } from './plan-rows.ts'
+import { unknownCautions, unknownNotes } from './plan-unknown.ts'
+import { assumptionNotes, kitchenOf } from './typed-in.ts'
+
+const MOST_CAUTIONS = 3
+/** A strength of 40 % vol is one, whatever its last digit. */
+const ROUNDING = 1e-6
+
+const RANK: { readonly [Key in Severity]: number } = { critical: 0, high: 1, medium: 3, low: 4, quality: 5 }
+/** The caution about flame stands after what may kill or set off an allergy, before the rest. */
+const OTHERS_RANK = 2
+
+const strongestPercent = ({ steeping }: Plan): number =>
+  Math.min(100, Math.max(...steeping.spirits.map(({ abvPercent }) => abvPercent.value)) + ROUNDING)
+
+/** As expected, or as weak as the water of an unknown plant may make it. */
+const isWeakJar = ({ steep, unknown }: Plan): boolean => {
+  const { value, plusMinus } = steep.jarAbvPercent
+  return steep.weak || (unknown.length > 0 && value - plusMinus < SAFE_ABV_PERCENT)
+}
+
+/** Worst first, the plants' own among those of strong spirit; the same hazard of several plants once. */
+function planCautions(plan: Plan): readonly Message<'cautions'>[] {
+  const botanicals = plan.plants.map(({ botanical }) => botanical)
+  const keys = planHazards(botanicals.flatMap((each) => each.hazards))
+  const spirit = liquidFrom({ volumeMl: 1, abvPercent: strongestPercent(plan), sugarGPerL: 0 })
+  const others = outcomeCautions(plan.outcome, plan.sugarStays, [spirit])
+  const ranked = [
+    ...keys.map((hazard) => ({
+      rank: RANK[hazards[hazard].severity],
+      message: {
+        group: 'cautions',
+        key: 'plan_hazard',
+        values: { hazard, ids: botanicals.filter((each) => each.hazards.includes(hazard)).map(({ id }) => id) },
+      } satisfies Message<'cautions'>,
+    })),
+    ...(isWeakJar(plan) ? [{ rank: RANK.high, message: caution('plan_weak_jar') }] : []),
+    ...others.map((message) => ({ rank: OTHERS_RANK, message })),
+  ]
+  const worst = ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message)
+  return [...unknownCautions(plan), ...worst].slice(0, MOST_CAUTIONS)
+}
+
+function headlineOf({ schedule, told, unknown }: Plan, batch: BatchSaid): Reply['headline'] {
+  if (schedule === null) {
+    const values = { ...batch, names: unknown.map(({ name }) => name), strainOn: told.strainOn }
+    return { group: 'headlines', key: 'plan_unknown', values }
+  }
+  const { strainFrom, strainBy, ready, isHours } = schedule
+  return { group: 'headlines', key: 'plan', values: { ...batch, strainFrom, strainBy, ready, isHours } }
+}
+
+/** The whole batch: what to buy, what goes in, the days, what comes out. */
+export function planReply(input: PlanInput, wish: PlanWish, plan: Plan): Reply {
+  const { sugarG, steeping, outcome } = plan
+  const { volumeMl, abvPercent } = outcome
+  const plants = plantsSaid(input, plan)
+  const allSugarG = {
+    value: sugarG.value + steeping.sugarG.value,
+    plusMinus: Math.hypot(sugarG.plusMinus, steeping.sugarG.plusMinus),
+  }
+  const batch = { spirits: steeping.spirits, plants, allSugarG, volumeMl, bottles: plan.filled.bottles }
+  return {
+    headline: headlineOf(plan, batch),
+    table: planRows(wish, plan, plants),
+    sure: [{ group: 'sure', key: 'plan_expected', values: { abvPercent, volumeMl } }],
+    notes: [
+      ...unknownNotes(input, plan),
+      ...assumptionNotes(input),
+      ...assumedNotes(input, wish, plan),
+      ...dayNotes(plan),
+      ...doseNotes(input, plan),
+      ...jarNotes(plan),
+    ],
+    cautions: planCautions(plan),
+    actions: [],
+    data: planData(plan, plants),
+    kitchen: kitchenOf(input),
+  }
+}

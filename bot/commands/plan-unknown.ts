@@ -1,0 +1,66 @@
+import type { z } from 'zod'
+import { DomainError } from '../../core/domain-error.ts'
+import type { PlantsRead } from '../../core/recipe/plan/find-plants.ts'
+import type { Plan } from '../../core/recipe/plan/plan.ts'
+import { answeredFor, KEPT_ML_PER_G, MOST_WATER_SHARE } from '../../core/recipe/plan/unknown-plant.ts'
+import type { Message } from '../text/words.ts'
+import type { Given } from './fields.ts'
+import { note } from './outcome-reply.ts'
+
+interface Answers {
+  readonly of: Given<PlantsRead>
+  readonly 'unknown-ok'?: Given<boolean> | undefined
+  readonly days?: unknown
+  readonly 'ready-by'?: unknown
+}
+
+/** What stands against a plant that is not in the catalogue, and against what belongs to one where there is none. */
+function problemOf(input: Answers): { readonly option: string; readonly error: DomainError } | null {
+  const { unknown } = input.of.is
+  const [first] = unknown
+  if (first === undefined) {
+    if (input.days === undefined) return null
+    return { option: 'days', error: new DomainError('bad_value', 'days_of_unknown_only', {}) }
+  }
+  if (input['unknown-ok']?.is !== true) return { option: 'of', error: first.problem }
+  try {
+    unknown.forEach(answeredFor)
+  } catch (error) {
+    if (error instanceof DomainError) return { option: 'of', error }
+    throw error
+  }
+  if (input['ready-by'] === undefined) return null
+  const error = new DomainError('unreachable', 'ready_by_unknown', { name: first.name })
+  return { option: 'ready-by', error }
+}
+
+/** For a command's schema, since it takes several options to see. */
+export function checkUnknown(input: Answers, context: z.RefinementCtx): void {
+  const found = problemOf(input)
+  if (found === null) return
+  const { option, error } = found
+  context.addIssue({ code: 'custom', message: error.message, path: [option], params: { error } })
+}
+
+const namesIn = ({ unknown }: Pick<Plan, 'unknown'>): readonly string[] => unknown.map(({ name }) => name)
+
+/** How to find out whether it is food: before every other caution. */
+export const unknownCautions = (plan: Plan): readonly Message<'cautions'>[] =>
+  plan.unknown.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names: namesIn(plan) } }]
+
+/** Whose the amounts and days are, and what the ± holds. */
+export function unknownNotes({ of }: Answers, plan: Plan): readonly Message<'notes'>[] {
+  if (plan.unknown.length === 0) return []
+  const ids = [...new Set(of.is.unknown.flatMap(({ problem }) => problem.values.nearest))]
+  const range = {
+    waterPercent: 100 * MOST_WATER_SHARE,
+    keptMinMlPerG: KEPT_ML_PER_G.min,
+    keptMaxMlPerG: KEPT_ML_PER_G.max,
+  }
+  return [
+    { group: 'notes', key: 'plan_unknown_yours', values: { names: namesIn(plan) } },
+    ...(plan.told.strainOn === null ? [note('plan_unknown_days')] : []),
+    ...(ids.length === 0 ? [] : [{ group: 'notes', key: 'plan_unknown_nearest', values: { ids } } as const]),
+    { group: 'notes', key: 'plan_unknown_range', values: range },
+  ]
+}

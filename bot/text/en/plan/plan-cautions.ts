@@ -1,0 +1,53 @@
+import type { PlanHazard } from '../../../commands/plan-hazards.ts'
+import { listed } from '../phrases.ts'
+import { plantName } from './plan-words.ts'
+
+/** What a plant can do, or be taken for, said before the plants it is about; hazards of look alone have notes. */
+const said: { readonly [Key in PlanHazard]: string } = {
+  citrus_postharvest:
+    'buy untreated fruit; hot water and scrubbing take off some of the wax and fungicide of others, not all',
+  coumarin: 'cassia holds coumarin, hard on the liver in some people; keep to the amount',
+  thujone: 'holds thujone, which acts on the nerves; keep to the amount, not with epilepsy or in pregnancy',
+  stone_kernels: 'leave out the stones, or leave them whole: cracked kernels give off cyanide',
+  bitter_almond: 'sweet almonds only; bitter ones give off cyanide',
+  elder: 'the flowers alone, off their stalks; leaves, bark and stalks give off cyanide',
+  nutmeg: 'some grams of nutmeg poison; keep to the amount',
+  liquorice: 'raises blood pressure; not with heart or kidney trouble, water tablets or in pregnancy',
+  grapefruit_interaction: 'can change how medicines work; ask your doctor or pharmacist if you take any',
+  phototoxic_peel: 'its oil can burn skin in sunlight; wash your hands (from memory)',
+  star_anise_adulteration: 'buy a food brand; a poisonous Japanese kind looks the same',
+  bay_lookalikes: 'bought, or surely true bay; a hedge laurel is poisonous',
+  conifer_lookalikes: 'only where you are sure it is pine; yew is deadly',
+  veratrum_confusion: 'bought dried root only; white hellebore has been dug for it',
+  carrot_family: 'bought or from a garden; hemlock looks like its wild relatives (from memory)',
+  foraging: 'take only what you are sure of; picked plants have been taken for poisonous ones',
+  ornamental_flowers: 'grown for food and unsprayed, never from a florist',
+  juniper_species: 'berries sold as food; other junipers are poisonous (from memory)',
+  saffron_dose: 'grams of saffron poison; keep to the amount (from memory)',
+  asteraceae_allergy: 'can set off an allergy to the daisy family (from memory)',
+  bile: 'not with gallstones or blocked bile ducts (from memory)',
+  allergen_nuts: 'a nut allergen, and straining does not take it out; tell everybody who drinks it',
+  allergen_nuts_trace: 'may hold traces of nuts; read its pack',
+  allergen_generic: 'can set off allergies; tell everybody who drinks it (from memory)',
+  pregnancy_breastfeeding: 'not in pregnancy, and no alcohol then at all',
+  anacardiaceae_allergy: 'kin to cashew and pistachio; dangerous with an allergy to those',
+  cranberry_warfarin: 'ask your doctor if you take warfarin',
+  turmeric_liver: 'not with a liver complaint',
+  angelica_furocoumarins: 'its juice burns skin in sunlight; bought dried root only',
+  rhubarb_oxalate: 'the stalk alone; the leaf is poisonous (from memory)',
+  sulphites: 'dried fruit may hold sulphites, an allergen; read its pack (from memory)',
+  oak_food_grade: 'chips sold for drinks, never other wood',
+  glochids: 'fine spines: wear gloves, peel, strain through cloth',
+  caffeine: 'caffeine hides how drunk one is; not for children or late at night (from memory)',
+  capsaicin: 'burns eyes and skin; wash your hands, and taste it often',
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
+/** What can hurt in a planned batch. */
+export const planCautions = {
+  plan_hazard: ({ hazard, ids }: { readonly hazard: PlanHazard; readonly ids: readonly string[] }) =>
+    `${capital(listed(ids.map(plantName)))}: ${said[hazard]}.`,
+  plan_weak_jar: () =>
+    'Under 25 % vol in the jar it may ferment or spoil: keep it cold and under the liquid, and throw it out if it fizzes or smells off.',
+}

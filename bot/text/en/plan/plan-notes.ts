@@ -1,0 +1,97 @@
+import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
+import type { Format } from '../../format.ts'
+import { listed } from '../phrases.ts'
+import { dayText, plantName, vesselText } from './plan-words.ts'
+
+interface Dosed {
+  readonly id: string
+  readonly gPerL: number
+  readonly limitGPerL: number
+}
+
+const perLitre = (gPerL: number, format: Format): string => `${format.plain(gPerL, gPerL < 10 ? 1 : 0)} g`
+
+/** What a maker should know of a planned batch. */
+export const planNotes = {
+  plan_assumed: (
+    {
+      abvPercent,
+      sugarGPerL,
+      bottleMl,
+    }: { readonly abvPercent: number | null; readonly sugarGPerL: number | null; readonly bottleMl: number | null },
+    format: Format,
+  ) => {
+    const taken = [
+      ...(abvPercent === null ? [] : [`${format.plain(abvPercent, 1)} % vol`]),
+      ...(sugarGPerL === null ? [] : [`${format.plain(sugarGPerL, 0)} g/L of sugar`]),
+      ...(bottleMl === null ? [] : [`bottles of ${vesselText(bottleMl, format)}`]),
+    ]
+    return `You did not say, so I took ${listed(taken)}.`
+  },
+  plan_nearest: () => 'That is the nearest to the usual 30 % vol and 190 g/L that this infusion can be.',
+  plan_form_taken: ({ forms }: { readonly forms: readonly { readonly id: string; readonly state: string }[] }) =>
+    `I took ${listed(forms.map(({ id, state }) => `${plantName(id)} as ${state}`))}; say so if it is not.`,
+  plan_corrected: ({ ids }: { readonly ids: readonly string[] }) => `I read ${listed(ids.map(plantName))}.`,
+  plan_zest: () =>
+    'The zest of one fruit differs by 40 % from the next (derived): weigh what you peel, and plan again with grams.',
+  plan_pieces: () => 'Pieces differ, and their weights are common practice or estimated: weigh them if you can.',
+  plan_typical: ({ ids }: { readonly ids: readonly string[] }) =>
+    `The usual amount of ${listed(ids.map(plantName))} is common practice, grams for each litre of steeping spirit.`,
+  plan_more_than_usual: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
+    `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is more than most take (up to ${perLitre(limitGPerL, format)}): taste early.`,
+  plan_less_than_usual: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
+    `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is less than most take (from ${perLitre(limitGPerL, format)}): it will be faint.`,
+  plan_above_wise: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
+    `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is above the ${perLitre(limitGPerL, format)} that is wise.`,
+  plan_capped: ({ ids }: { readonly ids: readonly string[] }) =>
+    `I took less than the usual ${listed(ids.map(plantName))}, to stay under the limit for a finished drink.`,
+  plan_spirit_usual: (
+    { id, lowPercent, highPercent }: { readonly id: string; readonly lowPercent: number; readonly highPercent: number },
+    format: Format,
+  ) =>
+    `For ${plantName(id)} most take spirit of ${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} % vol (common practice); steep-at: dilutes it first.`,
+
+  plan_hurried_rest: ({ restDays }: { readonly restDays: number }) =>
+    `The day you named leaves ${restDays} days of rest: it will taste harsh, and better later.`,
+  plan_hurried_steep: ({ restDays }: { readonly restDays: number }) =>
+    `The day you named leaves a short steep and ${restDays} days of rest: taste before you strain, and expect it faint and harsh.`,
+  plan_latest_start: ({ day }: { readonly day: CalendarDay }) => `It is in time if you start by ${dayText(day)}.`,
+  plan_empty: ({ empty }: { readonly empty: number }) =>
+    `It does not fill ${empty === 1 ? 'one' : empty} of your bottles; leave out spirit: to be told how much would.`,
+
+  plan_measure: () =>
+    'The syrup is what I expect; after straining, measure the liquid and ask /syrup for the real one.',
+  plan_care: ({ bulky }: { readonly bulky: boolean }) =>
+    `Keep the jar dark and closed, every plant under the liquid${bulky ? ' (press the leaves down)' : ''}, and shake it every day or two (common practice).`,
+  plan_pith: () => 'Peel thinly: the white pith is bitter and soaks up spirit.',
+  plan_crack: () =>
+    'Crack the coffee rather than grind it: ground coffee turns bitter and is hard to filter (common practice).',
+  plan_sugar_slow: () =>
+    'So much sugar does not dissolve in strong spirit: shake it now and then, and stir what is left into the strained liquid.',
+  plan_fruit_sugar: ({ sugarG }: { readonly sugarG: Measured }, format: Format) =>
+    `The plants bring about ${format.mass(sugarG)} of sugar of their own (estimated; counted as table sugar).`,
+  plan_pectin: () => 'Fruit with pectin may gel or cloud in strong spirit: harmless; filter it cold.',
+  plan_citrus_cloud: () =>
+    'Peel oil clouds somewhere between about 75 and 45 % vol as it is diluted; at 25 to 35 it is normally cloudy and harmless (no measured figure).',
+  plan_anethole_cloud: () => 'Anise oils cloud when water is added: harmless.',
+  plan_green: () => 'The green fades, fastest near 40 % vol: keep it dark and cold, and expect olive-brown.',
+  plan_spent: ({ keptBackMl }: { readonly keptBackMl: Measured }, format: Format) =>
+    `The spent plants hold about ${format.volume(keptBackMl)} of strong liquid: rinse them with part of the syrup’s water and count it.` +
+    ' They burn and intoxicate: no flame, no children, no animals.',
+  plan_water: () => 'Take low-mineral water: hard water can leave a haze.',
+  plan_estimates: ({ memoryIds }: { readonly memoryIds: readonly string[] }) =>
+    'How much water the plants give, what they keep and what filters take are estimates' +
+    `${memoryIds.length === 0 ? '' : `; the water in ${listed(memoryIds.map(plantName))} is from memory or estimated too`}.`,
+  plan_law: () =>
+    'Only taxed food spirit, never industrial, denatured, rubbing or fuel alcohol, and nothing here is distilling. Local law and your doctor come before anything I say.',
+}
+
+/** How far the numbers of a plan can be trusted. */
+export const planSure = {
+  plan_expected: (
+    { abvPercent, volumeMl }: { readonly abvPercent: Measured; readonly volumeMl: Measured },
+    format: Format,
+  ) =>
+    `Expected, not measured: with this syrup it comes out within ±${format.give.strength(abvPercent)} and ±${format.give.volume(volumeMl)} 19 times in 20.`,
+}

@@ -1,0 +1,38 @@
+import { exactly } from '../../../../core/quantity/measured.ts'
+import type { PlanProblems } from '../../../../core/recipe/plan/problems.ts'
+import type { Format } from '../../format.ts'
+import { dayText, plantName } from './plan-words.ts'
+
+/** Why a batch cannot be planned so, and what can. */
+export const planProblems = {
+  steep_too_weak: ({ jarAbvPercent, spiritAbvPercent, leastAbvPercent, neededAbvPercent }, format) => {
+    const jar = `${format.plain(Math.floor(jarAbvPercent * 10) / 10, 1)} % vol`
+    const why =
+      spiritAbvPercent < leastAbvPercent
+        ? `It would steep at ${jar}; under ${leastAbvPercent} it may spoil. `
+        : `What the plants and sugar bring takes ${format.plain(spiritAbvPercent, 1)} % vol down to ${jar} in the jar; under ${leastAbvPercent} it may spoil. `
+    return neededAbvPercent === null
+      ? `${why}Take fewer plants, or more spirit.`
+      : `${why}As much spirit of ${neededAbvPercent} % vol would do${spiritAbvPercent < leastAbvPercent ? '' : ', or fewer plants'}.`
+  },
+  plants_drink_all: ({ plantsG, liquidMl, enoughMl }, format) =>
+    `${format.mass({ value: plantsG, plusMinus: plantsG * 0.02 })} of plants would keep nearly all of ${format.volume(exactly(liquidMl))};` +
+    ` take about ${format.volume({ value: enoughMl, plusMinus: enoughMl * 0.05 })} of spirit, or fewer plants.`,
+  plant_not_weighed: ({ typed }) =>
+    `“${typed}” says no weight, and plants are too unlike to guess one: weigh it, as in 30 g ginger.`,
+  plant_not_named: ({ typed }) =>
+    `“${typed}” names no plant: write it after the amount, as in 30 g ginger or 8 lemons.`,
+  piece_not_weighed: ({ typed, id }) =>
+    `I do not know what a piece of ${plantName(id)} weighs (“${typed}”): weigh it, as in 30 g.`,
+  plant_twice: ({ typed, id }) =>
+    `“${typed}” names ${id === null ? 'a plant' : plantName(id)} a second time: give it once, with its whole amount.`,
+  bottles_not_read: ({ typed }) => `“${typed}” are no bottles I can read: write 4 x 500 ml, 4, or 500 ml.`,
+  spirit_out_of_range: ({ wantedMl }, format) =>
+    `No amount of such a spirit fills ${format.volume(exactly(wantedMl))} with these plants: take fewer of them or a stronger spirit.`,
+  ready_too_soon: ({ readyBy, earliest }) =>
+    `It cannot be ready by ${dayText(readyBy)}: even with a short steep and a week’s rest the earliest day is ${dayText(earliest)}.`,
+  yes_or_no: ({ typed }) => `“${typed}” is neither yes nor no: write one of them.`,
+  days_of_unknown_only: () => 'days: is for a plant that I do not know; I know how long these take, so leave it out.',
+  ready_by_unknown: ({ name }) =>
+    `I do not know “${name}”, so I cannot plan towards a day with it: leave out ready-by:.`,
+} satisfies { readonly [Key in keyof PlanProblems]: (values: PlanProblems[Key], format: Format) => string }

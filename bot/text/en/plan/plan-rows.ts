@@ -1,0 +1,100 @@
+import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
+import type { Format } from '../../format.ts'
+import {
+  type BottlesSaid,
+  bottlesText,
+  daysText,
+  dayText,
+  type PlantSaid,
+  plantName,
+  plantText,
+  type SpiritSaid,
+  spiritText,
+  type UnknownSaid,
+  vesselText,
+} from './plan-words.ts'
+
+/** The left of a plan's table. */
+export const planRows = {
+  plan_in_jar: () => 'In the jar',
+  plan_water_first: () => 'Water first',
+  plan_jar: () => 'Jar',
+  plan_steeping: () => 'While steeping',
+  plan_add_later: () => 'Add later',
+  plan_taste: () => 'Taste from',
+  plan_strain: () => 'Strain',
+  plan_strained: () => 'Strained',
+  plan_sweeten: () => 'Sweeten',
+  plan_syrup: () => 'Syrup expected',
+  plan_rest: () => 'Filter, rest',
+  plan_ready: () => 'Ready',
+  plan_bottles: () => 'Bottles',
+}
+
+interface InJar {
+  readonly spirits: readonly SpiritSaid[]
+  readonly plants: readonly (PlantSaid | UnknownSaid)[]
+  readonly sugarG: Measured
+}
+
+interface Strained {
+  readonly infusionMl: Measured
+  readonly infusionAbvPercent: Measured
+  readonly keptBackMl: Measured
+}
+
+interface Expected {
+  readonly sugarG: Measured
+  readonly waterMl: Measured
+  readonly syrupG: Measured
+}
+
+/** And its right. */
+export const planCells = {
+  plan_in_jar: ({ spirits, plants, sugarG }: InJar, format: Format) =>
+    [
+      ...spirits.map((spirit) => spiritText(spirit, format)),
+      ...plants.map((plant) => plantText(plant, format)),
+      ...(sugarG.value > 0 ? [`${format.mass(sugarG)} sugar`] : []),
+    ].join(' + '),
+  plan_water_first: (
+    { waterMl, abvPercent }: { readonly waterMl: Measured; readonly abvPercent: number },
+    format: Format,
+  ) => `${format.volume(waterMl)}, to steep at ${format.plain(abvPercent, 1)} % vol`,
+  plan_jar: ({ jarMl }: { readonly jarMl: number }, format: Format) => `${vesselText(jarMl, format)}, 85 to 90 % full`,
+  plan_steeping: (
+    { abvPercent, plantWaterG }: { readonly abvPercent: Measured; readonly plantWaterG: Measured },
+    format: Format,
+  ) =>
+    `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}` +
+    `${plantWaterG.value < 0.5 ? '' : `; the plants bring about ${format.mass(plantWaterG)} water`}`,
+  plan_add_later: ({ later }: { readonly later: readonly { readonly id: string; readonly day: CalendarDay }[] }) =>
+    later.map(({ id, day }) => `${plantName(id)} on ${dayText(day)}`).join(', '),
+  plan_day: ({ day }: { readonly day: CalendarDay }) => dayText(day),
+  plan_days: ({ from, to }: { readonly from: CalendarDay; readonly to: CalendarDay }) => daysText(from, to),
+  plan_by: ({ day }: { readonly day: CalendarDay }) => `the day after straining, by ${dayText(day)}`,
+  plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }: Strained, format: Format) =>
+    `${format.volume(infusionMl)} ± ${format.give.volume(infusionMl)} at ${format.strength(infusionAbvPercent)};` +
+    ` the plants keep about ${format.volume(keptBackMl)}`,
+  plan_syrup: ({ sugarG, waterMl, syrupG }: Expected, format: Format) =>
+    sugarG.value > 0 && waterMl.value > 0
+      ? `about ${format.mass(sugarG)} sugar in ${format.volume(waterMl)} water (${format.mass(syrupG)})`
+      : sugarG.value > 0
+        ? `${format.mass(sugarG)} sugar, no water`
+        : `about ${format.volume(waterMl)} water, no more sugar`,
+  plan_rest: ({ restDays }: { readonly restDays: number }) =>
+    `settle 1 to 2 days in the cold, filter or decant, rest ${restDays} ${restDays === 1 ? 'day' : 'days'}`,
+  /** Without a best before: too weak to say that it keeps. */
+  plan_ready: ({ ready, bestBefore }: { readonly ready: CalendarDay; readonly bestBefore: CalendarDay | null }) =>
+    `by ${dayText(ready)}; ` +
+    (bestBefore === null
+      ? 'under 25 % vol keep it in the fridge and drink it soon'
+      : `best before about ${dayText(bestBefore)}`),
+  plan_bottles: (
+    { bottles, leftoverMl }: { readonly bottles: readonly BottlesSaid[]; readonly leftoverMl: Measured },
+    format: Format,
+  ) =>
+    `${bottlesText(bottles, format) || 'none full'}` +
+    `${leftoverMl.value > 0 ? `, ${format.volume(leftoverMl)} left over` : ', nothing left over'}`,
+}

@@ -1,0 +1,83 @@
+import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
+import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
+import type { Format } from '../../format.ts'
+
+export const MONTHS = 'January February March April May June July August September October November December'.split(' ')
+
+/** `9 December 2026`. */
+export const dayText = ({ year, month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]} ${year}`
+
+/** `9 December`, where the year is said beside it. */
+const shortDay = ({ month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]}`
+
+const isSameDay = (one: CalendarDay, other: CalendarDay): boolean => dayText(one) === dayText(other)
+
+/** `from 9 to 25 December 2026`; one day where both are the same. */
+export const daysText = (from: CalendarDay, to: CalendarDay): string => {
+  if (isSameDay(from, to)) return `on ${dayText(to)}`
+  const start = from.year !== to.year ? dayText(from) : from.month !== to.month ? shortDay(from) : `${from.day}`
+  return `from ${start} to ${dayText(to)}`
+}
+
+/** The plant's name within a sentence. */
+export const plantName = (id: string): string => {
+  const { title } = botanicalById(id).names
+  return `${title.charAt(0).toLowerCase()}${title.slice(1)}`
+}
+
+export interface PlantSaid {
+  readonly id: string
+  readonly massG: Measured
+  /** Fruit or pieces: counted, or as many as to buy for the zest; null where it is weighed. */
+  readonly count: number | null
+  /** True where the zest of whole fruit is meant. */
+  readonly ofZest: boolean
+}
+
+/** A plant that is not in the catalogue, in the maker's own words. */
+export interface UnknownSaid {
+  readonly id: null
+  readonly name: string
+  readonly massG: Measured
+}
+
+/** `“meadowsweet”`. */
+export const unknownName = (name: string): string => `“${name.replace(/[“”]/g, '"')}”`
+
+/** `84 g ginger root`, `lemon peel (zest) of 8 fruit = 80 g`, `5 × cloves = 0.45 g`. */
+export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
+  if (plant.id === null) return `${format.mass(plant.massG)} ${unknownName(plant.name)}`
+  const { id, massG, count, ofZest } = plant
+  const [mass, name] = [format.mass(massG), plantName(id)]
+  if (count === null) return `${mass} ${name}`
+  return ofZest
+    ? `${name} of ${format.plain(count, 1)} fruit = ${mass}`
+    : `${format.plain(count, 1)} × ${name} = ${mass}`
+}
+
+export interface SpiritSaid {
+  readonly amount: Measured
+  readonly by: 'volume' | 'mass'
+  readonly abvPercent: Measured
+}
+
+/** `700 ml of 75.5 % vol`. */
+export const spiritText = ({ amount, by, abvPercent }: SpiritSaid, format: Format): string =>
+  `${by === 'mass' ? format.mass(amount) : format.volume(amount)} of ${format.strength(abvPercent)} spirit`
+
+/** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
+export const vesselText = (volumeMl: number, format: Format): string =>
+  volumeMl >= 1000 ? `${format.plain(volumeMl / 1000, 2)}\u00a0l` : `${format.plain(volumeMl, 0)}\u00a0ml`
+
+export interface BottlesSaid {
+  readonly count: number
+  readonly volumeMl: number
+}
+
+/** `4 bottles of 500 ml`; empty where none is filled. */
+export const bottlesText = (bottles: readonly BottlesSaid[], format: Format): string =>
+  bottles
+    .filter(({ count }) => count > 0)
+    .map(({ count, volumeMl }) => `${count} ${count === 1 ? 'bottle' : 'bottles'} of ${vesselText(volumeMl, format)}`)
+    .join(' and ')

@@ -1,0 +1,75 @@
+import type { Botanical } from '../../botanical/botanical.ts'
+import { expectSaidForm, type Found, findBotanical } from '../../botanical/find.ts'
+import { expectNotRefused } from '../../botanical/refusal.ts'
+import { DomainError } from '../../domain-error.ts'
+import type { Measured } from '../../quantity/measured.ts'
+import { massG } from '../../quantity/precision.ts'
+import { parsePlants, type TypedPlant } from './parse-plants.ts'
+import { expectOnce, isUnknown, type TypedUnknown, typedUnknown } from './unknown-plant.ts'
+import { weighPieces } from './weigh-pieces.ts'
+
+export interface FoundPlant extends Found {
+  readonly typed: TypedPlant
+  /** Null where only the plant was named: its typical dose is meant. */
+  readonly massG: Measured | null
+  /** What was counted; null where it was weighed or only named. */
+  readonly count: number | null
+  /** True where the zest of so many fruit was meant. */
+  readonly ofZest: boolean
+}
+
+/** What `of:` names. */
+export interface PlantsRead {
+  readonly plants: readonly FoundPlant[]
+  /** Not in the catalogue, in the order typed; each holds the problem that it is without the maker's word. */
+  readonly unknown: readonly TypedUnknown[]
+}
+
+/**
+ * The plants of `of:`, those of the catalogue weighed. What is refused is refused first, wherever it stands in the text;
+ * what is neither refused nor known is handed back, for the maker to answer for.
+ */
+export function readPlants(text: string): PlantsRead {
+  expectNotRefused(text)
+  const read = parsePlants(text).map((typed, at) => findOrLeave(typed, at))
+  const plants = read.filter((each): each is FoundPlant => 'botanical' in each)
+  plants.forEach(({ botanical, typed }, index) => {
+    if (plants.findIndex((other) => other.botanical.id === botanical.id) === index) return
+    throw new DomainError('bad_value', 'plant_twice', { typed: typed.typed, id: botanical.id })
+  })
+  const unknown = read.filter((each): each is TypedUnknown => !('botanical' in each))
+  expectOnce(unknown)
+  return { plants, unknown }
+}
+
+/** The plants of `of:`, each of the catalogue and weighed. */
+export function findPlants(text: string): readonly FoundPlant[] {
+  const { plants, unknown } = readPlants(text)
+  const [first] = unknown
+  if (first !== undefined) throw first.problem
+  return plants
+}
+
+function findOrLeave(typed: TypedPlant, at: number): FoundPlant | TypedUnknown {
+  try {
+    return findPlant(typed)
+  } catch (error) {
+    if (isUnknown(error)) return typedUnknown(typed, at, error)
+    throw error
+  }
+}
+
+function findPlant(typed: TypedPlant): FoundPlant {
+  const { amount, noun, kind } = typed
+  const found = findBotanical(noun, amount?.kind === 'count' ? amount.piece : null)
+  expectSaidForm(found)
+  if (amount === null) return { ...found, typed, massG: null, count: null, ofZest: false }
+  if (amount.kind === 'mass') return { ...found, typed, massG: massG(amount), count: null, ofZest: false }
+  const { count, piece } = amount
+  const weighed = weighPieces(found.botanical, { count, piece, kind }, typed.typed)
+  const ofZest = kind === null && isZest(found.botanical, piece)
+  return { ...found, typed, massG: weighed, count, ofZest }
+}
+
+const isZest = ({ zestGPerFruit }: Botanical, piece: string | null): boolean =>
+  zestGPerFruit !== null && (piece === null || piece === 'piece')

@@ -1,0 +1,41 @@
+import { DomainError } from '../../domain-error.ts'
+import { parseVolume } from '../../quantity/parse-volume.ts'
+import type { Volume } from '../../quantity/quantities.ts'
+import { splitList } from '../../quantity/split-list.ts'
+import { shown } from '../../quantity/typed-text.ts'
+
+/** Some bottles of one size. */
+export interface Bottles {
+  /** Null where only their size was said. */
+  readonly count: number | null
+  readonly volumeMl: number
+  /** The size as typed; null where only a number was, and half a litre is taken. */
+  readonly size: Volume | null
+}
+
+/** Taken where nothing is said of the size. */
+export const USUAL_BOTTLE_ML = 500
+
+const MOST_BOTTLES = 10_000
+
+const COUNTED = /^([0-9]+)\s*(?:[x×*]|bottles?|bottigli[ae])\s*(?:of\s+|da\s+|di\s+)?(?=\S)(.+)$/iu
+const NUMBER = /^([0-9]+)\s*(?:bottles?|bottigli[ae])?$/iu
+
+const countIn = (digits: string, typed: string): number => {
+  const count = Number(digits)
+  if (count >= 1 && count <= MOST_BOTTLES) return count
+  throw new DomainError('bad_value', 'bottles_not_read', { typed: shown(typed) })
+}
+
+const bottlesOf = (text: string): Bottles => {
+  const number = NUMBER.exec(text)
+  if (number !== null) return { count: countIn(number[1]!, text), volumeMl: USUAL_BOTTLE_ML, size: null }
+  const counted = COUNTED.exec(text)
+  const size = parseVolume(counted?.[2] ?? text)
+  if (size.atC !== null) throw new DomainError('bad_value', 'bottles_not_read', { typed: shown(text) })
+  return { count: counted === null ? null : countIn(counted[1]!, text), volumeMl: size.volumeMl, size }
+}
+
+/** Bottles joined with `+`: `4 x 500 ml`, `4 bottles of 500 ml`, `4` (of half a litre), `500 ml` (as many as it fills). */
+export const parseBottles = (text: string): readonly Bottles[] =>
+  splitList(text).map(({ text: item }) => bottlesOf(item))

@@ -1,0 +1,76 @@
+import type { PieceKind } from '../../botanical/botanical.ts'
+import { DomainError } from '../../domain-error.ts'
+import { massAt } from '../../quantity/amount-at.ts'
+import { parseCount } from '../../quantity/parse-count.ts'
+import type { Count, Mass } from '../../quantity/quantities.ts'
+import { readNumber } from '../../quantity/read-number.ts'
+import { splitList } from '../../quantity/split-list.ts'
+import { readText, shown, type TypedText, textFrom } from '../../quantity/typed-text.ts'
+import { anyUnitAt } from '../../quantity/unit-at.ts'
+
+/** One of the plants of `of:`. */
+export interface TypedPlant {
+  /** Null where only the plant was named: the usual dose is meant. */
+  readonly amount: Mass | Count | null
+  /** What is counted, where that is more than `parseCount` knows: a thumb, a head, a spoonful. */
+  readonly kind: PieceKind | null
+  /** What the plant was called. */
+  readonly noun: string
+  /** The whole item, fit to be shown. */
+  readonly typed: string
+}
+
+const ARTICLE = /^(?:an?|one|un['’]?|una|uno)\s*(?<=\s|['’])/i
+const ZEST_OF = /^(?:the\s+)?(?:zests?|peels?|rinds?|scorz[ae]|bucc(?:ia|e))\s+(?:of|di)\s+(?=[0-9½¼¾]|an?\s)/i
+const OF = new Set(['of', 'di', 'd'])
+
+/** Pieces beyond those that `parseCount` knows; only with `of`, for `star anise` is no star of anise. */
+const PIECE_OF =
+  /^(?:(thumbs?)|(fingers?)|(heads?|capolin[oi])|(stars?|stell[ae])|(stalks?|gamb[oi])|(pinch(?:es)?|pizzic(?:o|hi))|(cones?|pign[ae])|(nuts?|noc[ei]))\s+(?:of|di)\s+/i
+const KINDS: readonly PieceKind[] = ['thumb', 'finger', 'head', 'star', 'stalk', 'pinch', 'cone', 'nut']
+
+const plantOf = (item: TypedText): TypedPlant => {
+  const typed = shown(item.text)
+  const text = item.text.replace(ZEST_OF, '').replace(ARTICLE, '1 ')
+  const read = readText(text, 'mass')
+  const number = read.tokens.findIndex((_, at) => readNumber(read, at) !== null)
+  if (number === -1) return { amount: null, kind: null, noun: text, typed }
+  const unitFound = anyUnitAt(read, readNumber(read, number)!.next)
+  const unit = unitFound?.unit
+  if (unit === undefined) return counted(read, number, typed)
+  if (unit.key === 'tsp') return spooned(read, number, unitFound!.next, typed)
+  if (unit.kind !== 'mass') throw new DomainError('bad_value', 'plant_not_weighed', { typed })
+  const { amount, next } = massAt(read, number)
+  return { amount, kind: null, noun: named(read, number, next, typed), typed }
+}
+
+/** The words before the amount and after it. */
+const named = (read: TypedText, number: number, next: number, typed: string): string => {
+  const from = OF.has(read.tokens[next]?.text ?? '') ? next + 1 : next
+  const noun = [textFrom(read, 0, number), textFrom(read, from)].filter((words) => words !== '').join(' ')
+  if (noun === '') throw new DomainError('bad_value', 'plant_not_named', { typed })
+  return noun
+}
+
+/** `2 tsp black tea`: by the spoon, where a spoonful's weight is known. */
+const spooned = (read: TypedText, number: number, next: number, typed: string): TypedPlant => {
+  const noun = named(read, number, next, typed)
+  const until = readNumber(read, number)!.next
+  const amount = parseCount(`${textFrom(read, number, until)} ${noun}`)
+  return { amount, kind: 'teaspoon', noun, typed }
+}
+
+/** `8 lemons`, `1 stick of cinnamon`, and the number last: `lemons 8`. */
+const counted = (read: TypedText, number: number, typed: string): TypedPlant => {
+  const turned = number === 0 ? read : readText(`${textFrom(read, number)} ${textFrom(read, 0, number)}`, 'count')
+  const amount = parseCount(turned.text)
+  const whole = textFrom(turned, readNumber(turned, 0)!.next)
+  if (whole === '') throw new DomainError('bad_value', 'plant_not_named', { typed })
+  const match = PIECE_OF.exec(whole)
+  if (match === null) return { amount, kind: null, noun: amount.noun, typed }
+  const kind = KINDS[match.slice(1).findIndex((each) => each !== undefined)]!
+  return { amount: { ...amount, piece: null }, kind, noun: whole.slice(match[0].length), typed }
+}
+
+/** Plants joined with `+`: `8 lemons + 30 g ginger`, `lemon`, `1 stick cinnamon`. */
+export const parsePlants = (text: string): readonly TypedPlant[] => splitList(text).map(plantOf)

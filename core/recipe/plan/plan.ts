@@ -1,0 +1,165 @@
+import type { Botanical } from '../../botanical/botanical.ts'
+import { type CeilingCheck, checkCeilings } from '../../botanical/ceilings.ts'
+import { abvPercent, massG, mix, sugar, volumeMl, water } from '../../liquid/liquid.ts'
+import { exactly, type Measured } from '../../quantity/measured.ts'
+import type { CalendarDay, Span } from '../../quantity/quantities.ts'
+import { byTool, measuredOut, weighedOut } from '../by-tool.ts'
+import { type Outcome, outcomeOf } from '../outcome.ts'
+import { liquidOf, type Portion } from '../portion.ts'
+import { propagate } from '../propagate.ts'
+import { inputsOf, type Steep, type Steeping, steep, steepLiquids } from '../steep.ts'
+import { type SugarStays, sugarStays } from '../sugar-stays.ts'
+import { syrupFor } from '../syrup-for.ts'
+import type { Targets } from '../targets.ts'
+import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
+import { type DosedPlant, infusionIn, jarOf } from './jar-of.ts'
+import type { Bottles } from './parse-bottles.ts'
+import { chooseTargets, expectReachable, type NamedTargets } from './reach-targets.ts'
+import { type Schedule, schedule } from './schedule.ts'
+import { spiritForBottles } from './spirit-for-bottles.ts'
+import { type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
+
+export interface PlannedPlant {
+  readonly botanical: Botanical
+  /** Null: the typical dose for the spirit. */
+  readonly massG: Measured | null
+  readonly count: number | null
+}
+
+export interface PlanWish {
+  readonly plants: readonly PlannedPlant[]
+  /** Plants that are not in the catalogue, for which the maker answers. */
+  readonly unknown: readonly UnknownPlant[]
+  /** How long the maker steeps those; null where that was not said. */
+  readonly steepFor: Span | null
+  /** What is at hand; null to find how much fills the bottles. */
+  readonly spirits: readonly Portion[] | null
+  /** Of the spirit to find. */
+  readonly spiritAbvPercent: Measured
+  readonly steepAtPercent: number | null
+  /** Sugar that goes in with the plants. */
+  readonly sugarG: Measured
+  readonly named: NamedTargets
+  readonly bottles: readonly Bottles[]
+  readonly start: CalendarDay
+  /** Of no effect where a plant is unknown. */
+  readonly readyBy: CalendarDay | null
+}
+
+export interface Plan {
+  readonly steeping: Steeping
+  readonly steep: Steep
+  readonly plants: readonly DosedPlant[]
+  readonly unknown: readonly UnknownPlant[]
+  readonly spiritMl: Measured
+  readonly spiritAbvPercent: Measured
+  /** Water that dilutes the spirit before it meets the plants. */
+  readonly dilutionMl: Measured
+  readonly targets: Targets
+  readonly waterG: Measured
+  readonly waterMl: Measured
+  /** Sugar to add after straining, beside what went in with the plants. */
+  readonly sugarG: Measured
+  readonly syrupG: Measured
+  readonly syrupMl: Measured
+  readonly outcome: Outcome
+  readonly sugarStays: SugarStays
+  readonly filled: Filled
+  readonly ceilings: CeilingCheck
+  /** Null where a plant is unknown: then only what the maker told is. */
+  readonly schedule: Schedule | null
+  readonly told: ToldDays
+}
+
+/** From plants and spirit, or from plants and bottles, to everything a batch needs and becomes. */
+export function plan(wish: PlanWish): Plan {
+  const times = wish.plants.map(({ botanical }) => timesOf(botanical))
+  const days = wish.unknown.length > 0 ? null : schedule(times, wish)
+  const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
+  const steeped = steep(steeping)
+  const targets = chooseTargets(steeped.infusion, wish.named)
+  expectReachable(steeped.infusion, targets)
+  const sweetened = sweeten(steeping, targets)
+  const { spiritMl, spiritAbvPercent } = propagate({ spirits: steeping.spirits }, ({ spirits }) => {
+    const poured = mix(...spirits.map(liquidOf))
+    return { spiritMl: volumeMl(poured), spiritAbvPercent: abvPercent(poured) }
+  })
+  const weighed = plants.map(({ botanical, massG }) => ({ botanical, massG: massG.value }))
+  const finishedMl = sweetened.outcome.volumeMl.value
+  return {
+    steeping,
+    plants,
+    unknown: wish.unknown,
+    ...sweetened,
+    steep: steeped,
+    spiritMl,
+    spiritAbvPercent,
+    dilutionMl: byTool(scaled(steeping.waterG, volumeMl(water(1))), measuredOut),
+    targets,
+    filled: fillBottles(finishedMl, wish.bottles),
+    ceilings: checkCeilings(weighed, steeped.pouredMl, finishedMl),
+    schedule: days,
+    told: toldDays(wish.start, wish.steepFor),
+  }
+}
+
+const timesOf = ({ timesDays: { tasteFrom, usualMin, usualMax, restMin } }: Botanical) => ({
+  tasteDays: tasteFrom,
+  usualMinDays: usualMin,
+  usualMaxDays: usualMax,
+  restMinDays: restMin,
+})
+
+const scaled = ({ value, plusMinus }: Measured, by: number): Measured => ({
+  value: value * by,
+  plusMinus: plusMinus * by,
+})
+
+const portion = (spiritMl: number, abvPercent: Measured): Portion => ({
+  amount: measuredOut(spiritMl),
+  by: 'volume',
+  atC: 20,
+  abvPercent,
+  abvAtC: 20,
+  sugarGPerL: exactly(0),
+})
+
+function portionToFind(wish: PlanWish): Portion {
+  const exact = exactly(wish.spiritAbvPercent.value)
+  const spiritMl = spiritForBottles({
+    infusionOf: (spiritMl) => infusionIn(jarOf(wish, [portion(spiritMl, exact)])),
+    targetsOf: (infusion) => chooseTargets(infusion, wish.named),
+    wantedMl: heldMl(wish.bottles) ?? 0,
+  })
+  return portion(spiritMl, wish.spiritAbvPercent)
+}
+
+/** The syrup that is expected; the real one is computed from what is measured after straining. */
+function sweeten(steeping: Steeping, targets: Targets) {
+  const inputs = inputsOf(steeping)
+  const wish = { by: 'strength_and_sweetness', ...targets } as const
+  const amounts = propagate(inputs, (values) => {
+    const { waterG, sugarG } = syrupFor(steepLiquids(values).infusion, wish)
+    const made = mix(water(waterG), sugar(sugarG))
+    return {
+      waterG,
+      waterMl: volumeMl(water(waterG)),
+      sugarG,
+      syrupG: massG(made),
+      syrupMl: volumeMl(made),
+    }
+  })
+  const outcome = outcomeOf(
+    { steeping: inputs, waterG: weighedOut(amounts.waterG.value), sugarG: weighedOut(amounts.sugarG.value) },
+    (values) => mix(steepLiquids(values.steeping).infusion, water(values.waterG), sugar(values.sugarG)),
+  )
+  return {
+    waterG: byTool(amounts.waterG, weighedOut),
+    waterMl: byTool(amounts.waterMl, measuredOut),
+    sugarG: byTool(amounts.sugarG, weighedOut),
+    syrupG: byTool(amounts.syrupG, weighedOut),
+    syrupMl: byTool(amounts.syrupMl, measuredOut),
+    outcome,
+    sugarStays: sugarStays(outcome.liquid),
+  }
+}

@@ -1,0 +1,31 @@
+import type { CalendarDay } from '../../quantity/quantities.ts'
+
+/** What a steep or a plan cannot do. `typed` is fit to be shown; ids are of the catalogue. */
+export interface PlanProblems {
+  /** Under 20 % vol in the jar. */
+  readonly steep_too_weak: {
+    readonly jarAbvPercent: number
+    readonly spiritAbvPercent: number
+    readonly leastAbvPercent: number
+    /** As much spirit of this strength would do; null where none that is sold does. */
+    readonly neededAbvPercent: number | null
+  }
+  /** The drained plants would keep nearly all of the liquid; `enoughMl` of spirit would do. */
+  readonly plants_drink_all: { readonly plantsG: number; readonly liquidMl: number; readonly enoughMl: number }
+  /** A volume of a plant, or another unit that does not weigh it. */
+  readonly plant_not_weighed: { readonly typed: string }
+  readonly plant_not_named: { readonly typed: string }
+  /** A count of something of which nobody wrote down what one weighs. */
+  readonly piece_not_weighed: { readonly typed: string; readonly id: string }
+  /** Without id: a plant that is not in the catalogue. */
+  readonly plant_twice: { readonly typed: string; readonly id: string | null }
+  readonly bottles_not_read: { readonly typed: string }
+  /** No amount of spirit that can be bought fills the bottles. */
+  readonly spirit_out_of_range: { readonly wantedMl: number }
+  readonly ready_too_soon: { readonly readyBy: CalendarDay; readonly earliest: CalendarDay }
+  readonly yes_or_no: { readonly typed: string }
+  /** Days for plants of which the catalogue knows the days. */
+  readonly days_of_unknown_only: Record<string, never>
+  /** A day to be ready on, with a plant of which nothing is known. */
+  readonly ready_by_unknown: { readonly name: string }
+}

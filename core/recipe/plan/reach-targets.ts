@@ -1,0 +1,76 @@
+import { DomainError } from '../../domain-error.ts'
+import { abvPercent, type Liquid, massG, mix, sugar, sugarG, sugarGPerL, water } from '../../liquid/liquid.ts'
+import { findRoot } from '../../liquid/root.ts'
+import { largestSweetnessGPerL } from '../../liquid/solubility.ts'
+import { sweetestGPerL } from '../syrup-for.ts'
+import type { Targets } from '../targets.ts'
+
+export interface NamedTargets {
+  readonly abvPercent: number | undefined
+  readonly sugarGPerL: number | undefined
+}
+
+/** The usual strength and the everyday sweetness. Common practice, no source. */
+export const USUAL: Targets = { abvPercent: 30, sugarGPerL: 190 }
+
+/** The targets named; one that was not is the usual one, or the nearest to it that this infusion reaches. */
+export function chooseTargets(infusion: Liquid, named: NamedTargets): Targets {
+  if (abvPercent(infusion) === 0) return { ...USUAL, ...said(named) }
+  const strength = named.abvPercent ?? reachableAbvPercent(infusion, named.sugarGPerL ?? USUAL.sugarGPerL)
+  return { abvPercent: strength, sugarGPerL: named.sugarGPerL ?? reachableGPerL(infusion, strength) }
+}
+
+/** Throws `infusion_too_weak`, with what it does reach, where water and sugar cannot make the targets of it. */
+export function expectReachable(infusion: Liquid, targets: Targets): void {
+  const strongest = strongestAbvPercent(infusion, targets.sugarGPerL)
+  if (targets.abvPercent <= strongest * (1 + ROUNDING_SHARE)) return
+  throw new DomainError('unreachable', 'infusion_too_weak', {
+    infusionAbvPercent: abvPercent(infusion),
+    toAbvPercent: targets.abvPercent,
+    toSugarGPerL: targets.sugarGPerL,
+    strongestAbvPercent: strongest,
+    sweetestGPerL: sweetestGPerL(infusion, targets.abvPercent),
+  })
+}
+
+/** A wish so near to what can be had is it. */
+const ROUNDING_SHARE = 1e-9
+
+const said = ({ abvPercent, sugarGPerL }: NamedTargets): Partial<Targets> => ({
+  ...(abvPercent === undefined ? {} : { abvPercent }),
+  ...(sugarGPerL === undefined ? {} : { sugarGPerL }),
+})
+
+/** With sugar alone, no water; its own strength where it is that sweet already. */
+function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number): number {
+  const lack = (addedG: number) => toSugarGPerL - sugarGPerL(mix(infusion, sugar(addedG)))
+  if (lack(0) <= 0) return abvPercent(infusion)
+  let high = massG(infusion)
+  while (lack(high) > 0) high *= 2
+  return abvPercent(mix(infusion, sugar(findRoot({ f: lack, low: 0, high, tolerance: 1e-12 * high }))))
+}
+
+function reachableAbvPercent(infusion: Liquid, toSugarGPerL: number): number {
+  const strongest = strongestAbvPercent(infusion, toSugarGPerL)
+  return USUAL.abvPercent <= strongest ? USUAL.abvPercent : Math.max(0.5, Math.floor(strongest * 2) / 2)
+}
+
+const STEP_GPERL = 5
+
+/** The everyday sweetness, less where it does not dissolve or fit, more where the infusion has more already. */
+function reachableGPerL(infusion: Liquid, toAbvPercent: number): number {
+  const least = ownGPerL(infusion, toAbvPercent)
+  const sweetest = sweetestGPerL(infusion, toAbvPercent) ?? 0
+  const most = Math.min(USUAL.sugarGPerL, sweetest, largestSweetnessGPerL(toAbvPercent))
+  const wished = most === USUAL.sugarGPerL ? most : Math.floor(most / STEP_GPERL) * STEP_GPERL
+  return wished >= least ? wished : Math.min(Math.ceil(least / STEP_GPERL) * STEP_GPERL, Math.max(sweetest, least))
+}
+
+/** The sweetness that its own sugar makes when water alone brings it to this strength; 0 without sugar. */
+function ownGPerL(infusion: Liquid, toAbvPercent: number): number {
+  if (sugarG(infusion) === 0 || toAbvPercent >= abvPercent(infusion)) return sugarGPerL(infusion)
+  const excess = (waterG: number) => abvPercent(mix(infusion, water(waterG))) - toAbvPercent
+  let high = massG(infusion)
+  while (excess(high) > 0) high *= 2
+  return sugarGPerL(mix(infusion, water(findRoot({ f: excess, low: 0, high, tolerance: 1e-12 * high }))))
+}

@@ -1,0 +1,108 @@
+import { DomainError } from '../../domain-error.ts'
+import { addDays, daysBetween } from '../../quantity/calendar.ts'
+import type { CalendarDay } from '../../quantity/quantities.ts'
+
+/** How long a plant steeps and rests, in days; a fraction where hours are enough. */
+export interface Times {
+  readonly tasteDays: number
+  readonly usualMinDays: number
+  readonly usualMaxDays: number
+  readonly restMinDays: number
+}
+
+export interface Schedule {
+  readonly start: CalendarDay
+  /** When each plant goes in, in the order given: the longest at the start, shorter ones later. */
+  readonly addOn: readonly CalendarDay[]
+  readonly tasteFrom: CalendarDay
+  readonly strainFrom: CalendarDay
+  readonly strainBy: CalendarDay
+  /** The day after the last straining day. */
+  readonly sweetenBy: CalendarDay
+  readonly ready: CalendarDay
+  readonly bestBefore: CalendarDay
+  readonly restDays: number
+  /** What a feast too near took away: some of the rest first, then some of the steep. */
+  readonly hurried: 'no' | 'rest' | 'steep'
+  /** The last day on which an unhurried batch can be begun; null without a feast, or where it is past. */
+  readonly latestStart: CalendarDay | null
+  /** True where every plant is done within the day. */
+  readonly isHours: boolean
+}
+
+/** The least rest that a feast too near leaves; harsh. Estimated: practice.json asks for 30 days. */
+const LEAST_REST_DAYS = 7
+/** From straining to sweetening. */
+const SWEETEN_DAYS = 1
+/** About a year, above 25 % vol. Common practice (practice.json, "shelf"). */
+const KEEPS_DAYS = 365
+
+interface Wanted {
+  readonly start: CalendarDay
+  readonly readyBy: CalendarDay | null
+}
+
+/** Days for plants that are strained together; throws `ready_too_soon` with the earliest day. */
+export function schedule(plants: readonly Times[], { start, readyBy }: Wanted): Schedule {
+  const longest = plants.reduce((one, other) => (other.usualMinDays > one.usualMinDays ? other : one))
+  const usualMin = Math.floor(longest.usualMinDays)
+  const rest = Math.max(...plants.map(({ restMinDays }) => Math.ceil(restMinDays)))
+  const delays = plants.map((plant) => delayOf(plant, usualMin))
+  const usualMax = Math.min(...plants.map(({ usualMaxDays }, index) => Math.floor(delays[index]! + usualMaxDays)))
+  const window = { usualMin, usualMax: Math.max(usualMin, usualMax), rest, taste: Math.floor(longest.tasteDays) }
+  const fitted = fitInto(window, readyBy === null ? null : daysBetween(readyBy, start), start, readyBy)
+  const early = usualMin - fitted.strainFrom
+  const latestStart = readyBy === null ? null : addDays(readyBy, -(usualMin + SWEETEN_DAYS + rest))
+  const ready = fitted.strainBy + SWEETEN_DAYS + fitted.rest
+  return {
+    start,
+    addOn: delays.map((delay) => addDays(start, Math.max(0, delay - early))),
+    tasteFrom: addDays(start, Math.min(window.taste, fitted.strainFrom)),
+    strainFrom: addDays(start, fitted.strainFrom),
+    strainBy: addDays(start, fitted.strainBy),
+    sweetenBy: addDays(start, fitted.strainBy + SWEETEN_DAYS),
+    ready: addDays(start, ready),
+    bestBefore: addDays(start, ready + KEEPS_DAYS),
+    restDays: fitted.rest,
+    hurried: fitted.hurried,
+    latestStart: latestStart !== null && daysBetween(latestStart, start) >= 0 ? latestStart : null,
+    isHours: plants.every(({ usualMaxDays }) => usualMaxDays < 1),
+  }
+}
+
+/** A plant that would be over before the others are done goes in later, so that it is just done with them. */
+const delayOf = ({ usualMinDays, usualMaxDays }: Times, strainDay: number): number =>
+  usualMaxDays >= strainDay ? 0 : Math.max(0, strainDay - Math.floor(usualMinDays))
+
+interface Window {
+  readonly taste: number
+  readonly usualMin: number
+  readonly usualMax: number
+  readonly rest: number
+}
+
+/** A later straining day first gives way, then rest, then the steep down to the day it is first tasted. */
+function fitInto(
+  { taste, usualMin, usualMax, rest }: Window,
+  days: number | null,
+  start: CalendarDay,
+  readyBy: CalendarDay | null,
+): { strainFrom: number; strainBy: number; rest: number; hurried: Schedule['hurried'] } {
+  if (days === null || readyBy === null) return { strainFrom: usualMin, strainBy: usualMax, rest, hurried: 'no' }
+  const unhurried = days - SWEETEN_DAYS - rest
+  if (unhurried >= usualMin) {
+    return { strainFrom: usualMin, strainBy: Math.min(usualMax, unhurried), rest, hurried: 'no' }
+  }
+  const leastRest = Math.min(LEAST_REST_DAYS, rest)
+  const shorterRest = days - SWEETEN_DAYS - usualMin
+  if (shorterRest >= leastRest) {
+    return { strainFrom: usualMin, strainBy: usualMin, rest: shorterRest, hurried: 'rest' }
+  }
+  const shorterSteep = days - SWEETEN_DAYS - leastRest
+  const leastSteep = Math.min(taste, usualMin)
+  if (shorterSteep >= leastSteep) {
+    return { strainFrom: shorterSteep, strainBy: shorterSteep, rest: leastRest, hurried: 'steep' }
+  }
+  const earliest = addDays(start, leastSteep + SWEETEN_DAYS + leastRest)
+  throw new DomainError('unreachable', 'ready_too_soon', { readyBy, earliest })
+}

@@ -1,0 +1,158 @@
+import { DomainError } from '../domain-error.ts'
+import { abvPercent, type Liquid, liquidFrom, massG, mix, part, sugar, volumeMl, water } from '../liquid/liquid.ts'
+import { findRoot } from '../liquid/root.ts'
+import type { Measured } from '../quantity/measured.ts'
+import { liquidOf, type Portion } from './portion.ts'
+import { propagate, type Values, valuesOf } from './propagate.ts'
+import { jarMlFor } from './steep-jar.ts'
+
+/** What a plant does to the liquid around it; shares are by mass, of the plant as weighed in. */
+export interface Plant {
+  readonly massG: Measured
+  readonly waterShare: number
+  readonly sugarShare: number
+  /** How much of its water and sugar joins the liquid, 0 to 1. */
+  readonly exchangeShare: Measured
+  /** Mixed liquid left in the drained, lightly pressed plant, per gram as weighed in. */
+  readonly keptMlPerG: Measured
+  /** Leaves and flowers, which take more room than they weigh. */
+  readonly bulky: boolean
+}
+
+/** What goes into the jar. */
+export interface Steeping {
+  readonly spirits: readonly Portion[]
+  /** Water that dilutes the spirit first. */
+  readonly waterG: Measured
+  /** Sugar that goes in with the plants. */
+  readonly sugarG: Measured
+  readonly plants: readonly Plant[]
+}
+
+export interface Steep {
+  /** Spirit and the water that dilutes it, before the plants. */
+  readonly pouredMl: number
+  /** While steeping. */
+  readonly jarLiquidMl: Measured
+  readonly jarAbvPercent: Measured
+  /** What the plants' own water adds. */
+  readonly plantWaterG: Measured
+  readonly plantSugarG: Measured
+  /** What stays in the drained plants. */
+  readonly keptBackMl: Measured
+  /** What filters and sediment take. */
+  readonly filterMl: Measured
+  readonly infusionMl: Measured
+  readonly infusionAbvPercent: Measured
+  readonly infusionSugarG: Measured
+  /** The usual jar that holds it all. */
+  readonly jarMl: number
+  /** The strained infusion, as the inputs' own values make it. */
+  readonly infusion: Liquid
+  /** The liquid in the jar, likewise. */
+  readonly jar: Liquid
+  /** True under 25 % vol in the jar. */
+  readonly weak: boolean
+}
+
+/** Share of the drained liquid that filters and sediment take: 1 to 2 %. Estimated; nobody has published it. */
+export const FILTER_SHARE: Measured = { value: 0.015, plusMinus: 0.005 }
+
+/** Under this strength in the jar fruit may ferment or spoil. Common practice (fire-and-handling, "fermentation"). */
+export const LEAST_ABV_PERCENT = 20
+/** Under this one it is near enough to be warned of. */
+export const SAFE_ABV_PERCENT = 25
+/** A share of the liquid beyond which the plants hold it all, for all that is known of how much they keep. */
+const MOST_KEPT_SHARE = 0.7
+/** The share that is asked for instead. */
+const ENOUGH_KEPT_SHARE = 0.35
+
+/** Everything that a steep is reckoned from, filters included. */
+export interface Inputs extends Steeping {
+  readonly filterShare: Measured
+}
+
+export const inputsOf = (steeping: Steeping): Inputs => ({ ...steeping, filterShare: FILTER_SHARE })
+
+/**
+ * The liquids of a steep, as plain amounts; nothing is checked. The plants' water and sugar join by their exchange, the
+ * drained plants keep millilitres of the mixture, filters a share of what drains.
+ * Source: reference/botanicals.json, `dilution_rule` (derived); the exchange and what is kept are estimates.
+ */
+export function steepLiquids({ spirits, waterG, sugarG, plants, filterShare }: Values<Inputs>) {
+  const sum = (of: (plant: Values<Plant>) => number) => plants.reduce((total, plant) => total + of(plant), 0)
+  const plantWaterG = sum((plant) => plant.massG * plant.waterShare * plant.exchangeShare)
+  const plantSugarG = sum((plant) => plant.massG * plant.sugarShare * plant.exchangeShare)
+  const poured = mix(...spirits.map(liquidOf), water(waterG))
+  const jar = mix(poured, water(plantWaterG), sugar(sugarG + plantSugarG))
+  const jarLiquidMl = volumeMl(jar)
+  const keptBackMl = sum((plant) => plant.massG * plant.keptMlPerG)
+  const drainedMl = Math.max(0, jarLiquidMl - keptBackMl)
+  const filterMl = drainedMl * filterShare
+  const infusion = part(jar, jarLiquidMl === 0 ? 0 : (drainedMl - filterMl) / jarLiquidMl)
+  return { poured, jar, infusion, plantWaterG, plantSugarG, jarLiquidMl, keptBackMl, filterMl }
+}
+
+/** What comes of spirit and plants in a jar; refuses what may spoil and what the plants would drink up. */
+export function steep(steeping: Steeping): Steep {
+  const { plants } = steeping
+  const inputs = inputsOf(steeping)
+  const { poured, jar, infusion, keptBackMl, jarLiquidMl } = steepLiquids(valuesOf(inputs))
+  checkStrength(poured, jar)
+  if (keptBackMl > MOST_KEPT_SHARE * jarLiquidMl) {
+    throw new DomainError('unreachable', 'plants_drink_all', {
+      plantsG: plants.reduce((sum, plant) => sum + plant.massG.value, 0),
+      liquidMl: volumeMl(poured),
+      enoughMl: (volumeMl(poured) * keptBackMl) / (jarLiquidMl * ENOUGH_KEPT_SHARE),
+    })
+  }
+  const found = propagate(inputs, (values) => {
+    const made = steepLiquids(values)
+    return {
+      jarLiquidMl: made.jarLiquidMl,
+      jarAbvPercent: abvPercent(made.jar),
+      plantWaterG: made.plantWaterG,
+      plantSugarG: made.plantSugarG,
+      keptBackMl: made.keptBackMl,
+      filterMl: made.filterMl,
+      infusionMl: volumeMl(made.infusion),
+      infusionAbvPercent: abvPercent(made.infusion),
+      infusionSugarG: (values.sugarG + made.plantSugarG) * (massG(made.infusion) / massG(made.jar)),
+    }
+  })
+  return {
+    ...found,
+    pouredMl: volumeMl(poured),
+    jarMl: jarMlFor(volumeMl(mix(poured, sugar(steeping.sugarG.value))), plants),
+    infusion,
+    jar,
+    weak: abvPercent(jar) < SAFE_ABV_PERCENT,
+  }
+}
+
+function checkStrength(poured: Liquid, jar: Liquid): void {
+  const jarAbvPercent = abvPercent(jar)
+  if (jarAbvPercent >= LEAST_ABV_PERCENT) return
+  throw new DomainError('unreachable', 'steep_too_weak', {
+    jarAbvPercent,
+    spiritAbvPercent: abvPercent(poured),
+    leastAbvPercent: LEAST_ABV_PERCENT,
+    neededAbvPercent: neededAbvPercent(poured, jar),
+  })
+}
+
+/** The strongest spirit that is sold to drink. */
+const STRONGEST_SOLD_PERCENT = 96
+
+/** The whole per cent from which as much spirit keeps the jar safe; null where none that is sold does. */
+function neededAbvPercent(poured: Liquid, jar: Liquid): number | null {
+  const added = massG(jar) - massG(poured)
+  const ml = volumeMl(poured)
+  const lack = (percent: number): number => {
+    const stronger = liquidFrom({ volumeMl: ml, abvPercent: percent, sugarGPerL: 0 })
+    // What the plants and the sugar brought weighs the same, whatever the spirit.
+    return SAFE_ABV_PERCENT - (abvPercent(stronger) * ml) / (ml + added)
+  }
+  if (lack(STRONGEST_SOLD_PERCENT) > 0) return null
+  return Math.ceil(findRoot({ f: lack, low: 0, high: STRONGEST_SOLD_PERCENT, tolerance: 1e-6 }))
+}

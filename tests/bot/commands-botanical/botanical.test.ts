@@ -1,0 +1,163 @@
+import { expect, test } from 'vitest'
+import { askBacks } from '../../../core/botanical/ask-back.ts'
+import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { hazards } from '../../../core/botanical/hazards.ts'
+import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
+import { refusedNames } from '../../../core/botanical/refused-names.ts'
+import { faults, json, noteKeys, printed, reply } from '../commands-label/desk.ts'
+
+const BROKEN = /NaN|undefined|null|\[object|Infinity/
+const SEVERITIES = ['critical', 'high', 'medium', 'low', 'quality']
+const allRefused = [...refusedNames, ...refusedKinds].flatMap(({ names }) => names.split(', '))
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
+
+test('says the amount and the days first, and where each figure stands', () => {
+  expect(printed('/botanical ginger')).toMatchInlineSnapshot(`
+    "Ginger root: 50 to 400 g (usually 150) in a litre of spirit, 14 to 21 days
+    (common practice).
+
+      Latin name   Zingiber officinale
+      Form         fresh; 1 g dried stands for 5 g (common practice)
+      Spirit       40 to 96 % vol (common practice)
+      Taste from   5 days
+      Usual steep  14 to 21 days (common practice)
+      Strain by    30 days
+      Rest after   30 days (common practice)
+      Water in it  79 % (USDA, row 11216)
+      One weighs   a thumb 20 to 30 g (common practice)
+      Keeps back   0.5 to 0.9 ml of liquid for each gram (estimated)
+      Season       all year
+
+    • I took ginger root as fresh; say so if it is not.
+    • Scrub it, peel it and slice it thin.
+    • Two hours of stirring drew 23 % of what boiling drew from ginger, probably
+      dried powder (Korean J. Food Preserv. 2019): hours are not enough. The days
+      have not been measured.
+    • The days are habit (common practice): taste."
+  `)
+})
+
+test.each(catalogue.map(({ id, names }) => [id, names.en[0]!, names.title] as const))(
+  '%s has a page, by its short name and its title',
+  (id, name, title) => {
+    for (const typed of [name, title]) {
+      const text = oneLine(printed(`/botanical of:"${typed}"`))
+      expect(text).toContain('in a litre of spirit')
+      expect(text).not.toMatch(BROKEN)
+      expect(json(`/botanical of:"${typed}"`).data.id).toBe(id)
+    }
+  },
+)
+
+test('lists everything it knows by kind, each under a name that finds it', () => {
+  const { data, table } = reply('/botanical')
+  const kinds = data.kinds as unknown as readonly { readonly kind: string; readonly ids: readonly string[] }[]
+  expect(kinds.flatMap(({ ids }) => ids)).toEqual(catalogue.map(({ id }) => id))
+  expect(table).toHaveLength(kinds.length)
+  const text = oneLine(printed('/botanical'))
+  expect(text).toContain('I know 86 plants, of 11 kinds')
+  for (const { names } of catalogue) expect(text).toContain(names.en[0])
+  expect(text).not.toMatch(BROKEN)
+})
+
+test('answers a script with the same keys for every plant, null where unknown', () => {
+  expect(json('/botanical ginger').data).toEqual({
+    id: 'ginger',
+    latin: 'Zingiber officinale',
+    form: 'fresh',
+    cut: null,
+    doseGPerL: { min: 50, typical: 150, max: 400 },
+    timesDays: { tasteFrom: 5, usualMin: 14, usualMax: 21, latest: 30, restMin: 30, restMax: 30 },
+    strengthPercent: { min: 40, max: 96 },
+    waterFraction: 0.7889,
+    sugarsFraction: null,
+    ceilingGPerL: null,
+    hazards: [],
+  })
+  const keys = Object.keys(json('/botanical ginger').data)
+  for (const { names } of catalogue) expect(Object.keys(json(`/botanical ${names.en[0]}`).data)).toEqual(keys)
+  expect(json('/botanical wormwood').data.ceilingGPerL).toBe(2)
+  expect(json('/botanical lemon').data.timesDays.latest).toBeNull()
+})
+
+test('gives every hazard of a plant, worst first; those of the look stand among the notes', () => {
+  for (const { names, hazards: keys } of catalogue) {
+    const line = `/botanical ${names.en[0]}`
+    const { data, cautions, notes } = reply(line)
+    const said = data.hazards as readonly (keyof typeof hazards)[]
+    expect([...said].sort()).toEqual([...keys].sort())
+    const ranks = said.map((key) => SEVERITIES.indexOf(hazards[key].severity))
+    expect(ranks).toEqual(ranks.toSorted())
+    const looks = notes.filter(({ key }) => key === 'botanical_look').length
+    expect(cautions.length + looks).toBe(keys.length)
+  }
+})
+
+test.each(allRefused)('gives no page to %s', (name) => {
+  const { error } = json(`/botanical of:"${name}"`)
+  expect(error.code).toBe('refused')
+})
+
+test.each(askBacks.flatMap(({ words }) => words.split(', ')))('asks back at %s', (word) => {
+  expect(json(`/botanical of:"${word}"`).error.code).toBe('ambiguous')
+})
+
+test('forgives a typo and says what it read', () => {
+  expect(reply('/botanical gingr').data.id).toBe('ginger')
+  expect(noteKeys('/botanical gingr')).toContain('botanical_corrected')
+  expect(noteKeys('/botanical ginger')).not.toContain('botanical_corrected')
+  expect(json('/botanical oleandr').error.code).toBe('ambiguous')
+})
+
+test('takes an amount without minding it', () => {
+  expect(reply('/botanical 8 lemons').data.id).toBe('lemon_peel')
+  expect(reply('/botanical of:30 g zenzero').data.id).toBe('ginger')
+  expect(json('/botanical lemon + ginger').error.code).toBe('not_found')
+})
+
+test('tells the dried from the fresh', () => {
+  expect(printed('/botanical dried ginger')).toContain('Ginger root, dried: 10 to 80 g (usually 30)')
+  expect(reply('/botanical dried ginger').data).toMatchObject({ form: 'dried', doseGPerL: { typical: 30 } })
+  expect(noteKeys('/botanical ginger')).toContain('botanical_form_taken')
+  expect(noteKeys('/botanical dried ginger')).not.toContain('botanical_form_taken')
+  expect(oneLine(printed('/botanical sage'))).toContain('at most 10 g in a litre of spirit (2.5 g if dried)')
+})
+
+test('says what is measured, what is habit, and what a product file asks for', () => {
+  expect(noteKeys('/botanical horseradish')).not.toContain('botanical_evidence')
+  expect(oneLine(printed('/botanical horseradish'))).toContain('I know of no measurement of when it is done')
+  expect(oneLine(printed('/botanical sloe'))).toContain('125 to 250 g of the plant in a litre of finished drink')
+  expect(noteKeys('/botanical lemon').filter((key) => key === 'botanical_file')).toHaveLength(2)
+})
+
+test('turns the season round for the south, and says so', () => {
+  expect(oneLine(printed('/botanical sloe'))).toContain(
+    'September to November in the north (common practice); March to May in the south (shifted six months, derived)',
+  )
+  expect(oneLine(printed('/botanical bitter orange'))).toContain('July to September in the south')
+})
+
+test('counts hours where days are too long', () => {
+  expect(printed('/botanical black tea')).toContain('5 to 12 hours')
+  expect(oneLine(printed('/botanical wormwood'))).toContain('12 hours to 2 days')
+})
+
+test.each([
+  '',
+  ' ',
+  '""',
+  '+',
+  'of:',
+  'of:+',
+  '../../etc',
+  '__proto__',
+  'constructor',
+  '🍋',
+  '1e999 g ginger',
+  '-5 ginger',
+])('keeps its feet at %j', (typed) => {
+  const text = printed(`/botanical ${typed}`)
+  expect(text).not.toMatch(/undefined|\[object|NaN/)
+  printed(`/botanical ${'ginger '.repeat(200)}`)
+  expect(faults()).toEqual([])
+})

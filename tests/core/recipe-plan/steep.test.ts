@@ -1,0 +1,133 @@
+import fc from 'fast-check'
+import { describe, expect, it, test } from 'vitest'
+import { botanicalById, catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { abvPercent, ethanolG, massG, volumeMl } from '../../../core/liquid/liquid.ts'
+import { exactly } from '../../../core/quantity/measured.ts'
+import { plantOf } from '../../../core/recipe/plan/plant-of.ts'
+import { liquidOf } from '../../../core/recipe/portion.ts'
+import { valuesOf } from '../../../core/recipe/propagate.ts'
+import { inputsOf, type Plant, type Steeping, steep, steepLiquids } from '../../../core/recipe/steep.ts'
+import { jarMlFor } from '../../../core/recipe/steep-jar.ts'
+import { runs, SEED } from '../../runs.ts'
+import { refusal, refusedValues } from '../quantity/refusal.ts'
+import { spirit } from './wishes.ts'
+
+const steepOf = (plants: readonly Plant[], ml: number, percent: number, sugarG = 0): Steeping => ({
+  spirits: [spirit(ml, percent)],
+  waterG: exactly(0),
+  sugarG: exactly(sugarG),
+  plants,
+})
+
+const of = (id: string, massG: number): Plant => plantOf(botanicalById(id), exactly(massG))
+
+describe('published and worked figures', () => {
+  // practice.json, "plantwater": derived upper bound, water only.
+  test('150 g of lemon peel in 1000 ml of 96 % vol: up to 1107.1 ml at 86.7 % vol', () => {
+    const peel = { ...of('lemon_peel', 150), exchangeShare: exactly(1), sugarShare: 0 }
+    const made = steep(steepOf([peel], 1000, 96))
+    // The source counts the 122.4 g of water as 122.4 ml; they are 122.6.
+    expect(Math.abs(made.jarLiquidMl.value - 1107.1)).toBeLessThan(0.25)
+    expect(made.jarAbvPercent.value).toBeCloseTo(86.7, 1)
+  })
+
+  // check-cases.json, 23: USDA water, g/100 g.
+  test.each([
+    ['lemon_peel', 0.816],
+    ['orange_peel', 0.725],
+    ['basil', 0.9206],
+    ['ginger', 0.7889],
+    ['strawberry', 0.9095],
+  ])('%s is %f water', (id, share) => {
+    expect(of(id, 1).waterShare).toBe(share)
+  })
+
+  // fire-and-handling.json, "fermentation"; the limits are contracts.
+  it('warns under 25 % vol in the jar and refuses under 20, with the spirit that would do', () => {
+    const strawberries = of('strawberry', 1000)
+    expect(steep(steepOf([strawberries], 1000, 40)).weak).toBe(true)
+    expect(steep(steepOf([strawberries], 1000, 60)).weak).toBe(false)
+    const call = () => steep(steepOf([strawberries], 1000, 30))
+    expect(refusal(call)).toBe('unreachable steep_too_weak')
+    const { neededAbvPercent } = refusedValues(call) as { neededAbvPercent: number }
+    const enough = steep(steepOf([strawberries], 1000, neededAbvPercent))
+    expect(enough.weak).toBe(false)
+  })
+
+  it('refuses plants that would drink the spirit up, with the spirit that covers them', () => {
+    const call = () => steep(steepOf([of('chamomile', 700)], 1000, 60))
+    expect(refusal(call)).toBe('unreachable plants_drink_all')
+    const { enoughMl } = refusedValues(call) as { enoughMl: number }
+    expect(steep(steepOf([of('chamomile', 700)], enoughMl, 60)).infusionMl.value).toBeGreaterThan(0)
+  })
+
+  it('takes the next usual jar, a larger one for leaves', () => {
+    const plant = (massG: number, bulky: boolean) => ({ massG: exactly(massG), bulky })
+    expect(jarMlFor(700, [plant(84, false)])).toBe(1000)
+    expect(jarMlFor(500, [plant(80, true)])).toBe(1000)
+    expect(jarMlFor(100, [])).toBe(250)
+    expect(jarMlFor(60_000, [])).toBe(70_000)
+  })
+})
+
+const anyPlant = fc
+  .record({ index: fc.nat(catalogue.length - 1), share: fc.double({ min: 0.1, max: 1, noNaN: true }) })
+  .map(({ index, share }) => {
+    const botanical = catalogue[index]!
+    return { botanical, gPerL: botanical.dose.maxGPerL * share }
+  })
+const anySteep = fc.record({
+  plants: fc.array(anyPlant, { minLength: 1, maxLength: 3 }),
+  ml: fc.double({ min: 50, max: 5000, noNaN: true }),
+  percent: fc.double({ min: 37.5, max: 96, noNaN: true }),
+  sugarGPerL: fc.double({ min: 0, max: 400, noNaN: true }),
+})
+
+const liquids = (steeping: Steeping) => steepLiquids(valuesOf(inputsOf(steeping)))
+
+describe('laws', () => {
+  const options = { seed: SEED, numRuns: runs(200, 2000) }
+  const build = (
+    { plants, ml, percent, sugarGPerL }: typeof anySteep extends fc.Arbitrary<infer T> ? T : never,
+    more = 1,
+  ) =>
+    steepOf(
+      plants.map(({ botanical, gPerL }, index) =>
+        plantOf(botanical, exactly((gPerL * ml * (index === 0 ? more : 1)) / 1000 / plants.length)),
+      ),
+      ml,
+      percent,
+      (sugarGPerL * ml) / 1000,
+    )
+
+  it('closes its mass balance, and nothing is negative', () => {
+    fc.assert(
+      fc.property(anySteep, (given) => {
+        const steeping = build(given)
+        const made = liquids(steeping)
+        const brought = made.plantWaterG + made.plantSugarG + steeping.sugarG.value
+        const poured = massG(liquidOf(valuesOf(steeping.spirits[0]!)))
+        expect(massG(made.jar) / (poured + brought)).toBeCloseTo(1, 12)
+        const density = massG(made.jar) / made.jarLiquidMl
+        const drained = massG(made.infusion) + density * (made.filterMl + Math.min(made.keptBackMl, made.jarLiquidMl))
+        expect(drained / massG(made.jar)).toBeCloseTo(1, 9)
+        for (const each of [made.plantWaterG, made.plantSugarG, made.keptBackMl, made.filterMl]) {
+          expect(each).toBeGreaterThanOrEqual(0)
+        }
+        expect(volumeMl(made.infusion)).toBeGreaterThanOrEqual(0)
+      }),
+      options,
+    )
+  })
+
+  it('more plant is never stronger, and never leaves more alcohol to make liqueur of', () => {
+    fc.assert(
+      fc.property(anySteep, fc.double({ min: 1.01, max: 3, noNaN: true }), (given, more) => {
+        const [less, full] = [liquids(build(given)), liquids(build(given, more))]
+        expect(abvPercent(full.jar)).toBeLessThanOrEqual(abvPercent(less.jar) * (1 + 1e-12))
+        expect(ethanolG(full.infusion)).toBeLessThanOrEqual(ethanolG(less.infusion) * (1 + 1e-12))
+      }),
+      options,
+    )
+  })
+})
