@@ -1,4 +1,5 @@
 import type { HazardKey } from '../../core/botanical/hazards.ts'
+import { abvPercent, sugarGPerL, volumeMl } from '../../core/liquid/liquid.ts'
 import { sugarState } from '../../core/liquid/solubility.ts'
 import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
@@ -105,8 +106,20 @@ const hurryNotes = ({ hurried, restDays, latestStart }: Schedule): readonly Note
     : [{ group: 'notes', key: 'plan_latest_start', values: { day: latestStart } } as const]),
 ]
 
+const adjustNote = ({ infusion }: Plan['steep'], targets: Plan['targets']): Note => ({
+  group: 'notes',
+  key: 'plan_adjust',
+  values: {
+    infusionMl: volumeMl(infusion),
+    abvPercent: abvPercent(infusion),
+    sugarGPerL: sugarGPerL(infusion),
+    toAbvPercent: targets.abvPercent,
+    toSugarGPerL: targets.sugarGPerL,
+  },
+})
+
 /** What belongs to these plants, to any jar, and to the law. */
-export function jarNotes({ plants, steep, steeping, waterG }: Plan): readonly Note[] {
+export function jarNotes({ plants, steep, steeping, targets, waterG }: Plan): readonly Note[] {
   const botanicals = plants.map(({ botanical }) => botanical)
   const has = (hazard: HazardKey) => botanicals.some(({ hazards }) => hazards.includes(hazard))
   const isZest = botanicals.some(({ zestGPerFruit }) => zestGPerFruit !== null)
@@ -121,7 +134,7 @@ export function jarNotes({ plants, steep, steeping, waterG }: Plan): readonly No
       key: 'plan_fruit_sugar',
       values: { sugarG: steep.plantSugarG },
     }),
-    note('plan_measure'),
+    steeping.sugarG.value > 0 ? adjustNote(steep, targets) : note('plan_measure'),
     { group: 'notes', key: 'plan_care', values: { bulky: botanicals.some(({ bulky }) => bulky) } },
     ...when(isZest, note('plan_pith')),
     ...when(

@@ -14,7 +14,10 @@ const ROUNDING = 1e-6
 export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof plantsSaid>): readonly Row[] {
   const { steep, schedule, steeping, filled, outcome, told } = plan
   const { dilutionMl, sugarG, waterMl, syrupG } = plan
-  const inJar = { spirits: steeping.spirits, plants, sugarG: steeping.sugarG }
+  const laterIds = schedule === null ? [] : addedLater(plan, schedule).map(({ id }) => id)
+  // What goes in later must not be put in on the first day.
+  const first = plants.filter(({ id }) => id === null || !laterIds.includes(id))
+  const inJar = { spirits: steeping.spirits, plants: first, sugarG: steeping.sugarG }
   const { jarMl, jarAbvPercent: abvPercent, plantWaterG, infusionMl, infusionAbvPercent, keptBackMl } = steep
   const leftoverMl = { value: filled.leftoverMl, plusMinus: outcome.volumeMl.plusMinus }
   return [
@@ -50,10 +53,13 @@ const strainRows = (from: CalendarDay | null, to: CalendarDay | null): readonly 
 const sweetenRows = (day: CalendarDay | null): readonly Row[] =>
   day === null ? [] : [row('plan_sweeten', { group: 'cells', key: 'plan_by', values: { day } })]
 
-function steepRows({ plants }: Plan, { addOn, start, tasteFrom, strainFrom, strainBy }: Schedule): readonly Row[] {
-  const later = addOn.flatMap((day, index) =>
-    isoDay(day) === isoDay(start) ? [] : [{ id: plants[index]!.botanical.id, day }],
-  )
+/** Plants that go in after the first day. */
+const addedLater = ({ plants }: Plan, { addOn, start }: Schedule) =>
+  addOn.flatMap((day, index) => (isoDay(day) === isoDay(start) ? [] : [{ id: plants[index]!.botanical.id, day }]))
+
+function steepRows(plan: Plan, schedule: Schedule): readonly Row[] {
+  const { tasteFrom, strainFrom, strainBy } = schedule
+  const later = addedLater(plan, schedule)
   return [
     ...(later.length === 0
       ? []

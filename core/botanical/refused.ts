@@ -53,6 +53,7 @@ export type RefusalId =
   | 'dairy_egg'
   | 'stone_fruit_leaves'
   | 'medicines'
+  | 'garden_poisons'
 
 export interface Refused {
   readonly id: RefusalId

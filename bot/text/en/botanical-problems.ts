@@ -19,6 +19,7 @@ const refusals: { readonly [Id in RefusalId]: string } = {
   hemlock: 'It paralyses breathing, and it looks like wild carrot or fennel.',
   water_hemlock: 'It brings on fits and kills; it is taken for celery or parsnip.',
   aconite: 'A little of it kills, and home-made medicinal drinks of it have.',
+  garden_poisons: 'It is a poisonous plant of gardens and hedges (from memory).',
   nightshade: 'It causes delirium, fits and death.',
   lily_valley: 'It poisons the heart, and its leaves are taken for wild garlic.',
   colchicum: 'Three or four leaves can kill; it is taken for wild garlic or saffron.',

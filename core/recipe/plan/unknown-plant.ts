@@ -1,5 +1,6 @@
 import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
 import { plainWords } from '../../botanical/plain-words.ts'
+import { expectUnlikeRefused } from '../../botanical/sounds-refused.ts'
 import { DomainError } from '../../domain-error.ts'
 import { addDays, addMonths } from '../../quantity/calendar.ts'
 import type { Measured } from '../../quantity/measured.ts'
@@ -47,6 +48,7 @@ export function typedUnknown(typed: TypedPlant, at: number, problem: TypedUnknow
     .some(({ ceiling, warnAbove }) => ceiling !== null || warnAbove !== null)
   if (hasLimit || !/\p{L}/u.test(typed.noun)) throw problem
   const { amount, noun } = typed
+  expectUnlikeRefused(noun)
   return { typed, name: shown(noun), at, massG: amount?.kind === 'mass' ? massG(amount) : null, problem }
 }
 

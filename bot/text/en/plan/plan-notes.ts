@@ -10,6 +10,15 @@ interface Dosed {
   readonly limitGPerL: number
 }
 
+/** The strained liquid as expected, and what is wished for. */
+interface PlanAdjust {
+  readonly infusionMl: number
+  readonly abvPercent: number
+  readonly sugarGPerL: number
+  readonly toAbvPercent: number
+  readonly toSugarGPerL: number
+}
+
 const perLitre = (gPerL: number, format: Format): string => `${format.plain(gPerL, gPerL < 10 ? 1 : 0)} g`
 
 /** What a maker should know of a planned batch. */
@@ -58,8 +67,13 @@ export const planNotes = {
     `The day you named leaves a short steep and ${restDays} days of rest: taste before you strain, and expect it faint and harsh.`,
   plan_latest_start: ({ day }: { readonly day: CalendarDay }) => `It is in time if you start by ${dayText(day)}.`,
   plan_empty: ({ empty }: { readonly empty: number }) =>
-    `It does not fill ${empty === 1 ? 'one' : empty} of your bottles; leave out spirit: to be told how much would.`,
+    `${empty === 1 ? 'One of your bottles stays' : `${empty} of your bottles stay`} empty; leave out spirit: to be told how much would.`,
 
+  /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
+  plan_adjust: (values: PlanAdjust, format: Format) =>
+    'The strained liquid holds sugar already, so a hydrometer cannot read it: measure how much there is and type' +
+    ` /adjust liqueur:${Math.round(values.infusionMl)} ml strength:${format.plain(values.abvPercent, 1)}% sweetness:${Math.round(values.sugarGPerL)} g/L` +
+    ` to-strength:${format.plain(values.toAbvPercent, 1)}% to-sweetness:${format.plain(values.toSugarGPerL, 0)} g/L with your own volume.`,
   plan_measure: () =>
     'The syrup is what I expect; after straining, measure the liquid and ask /syrup for the real one.',
   plan_care: ({ bulky }: { readonly bulky: boolean }) =>

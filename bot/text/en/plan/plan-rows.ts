@@ -62,7 +62,8 @@ export const planCells = {
     { waterMl, abvPercent }: { readonly waterMl: Measured; readonly abvPercent: number },
     format: Format,
   ) => `${format.volume(waterMl)}, to steep at ${format.plain(abvPercent, 1)} % vol`,
-  plan_jar: ({ jarMl }: { readonly jarMl: number }, format: Format) => `${vesselText(jarMl, format)}, 85 to 90 % full`,
+  plan_jar: ({ jarMl }: { readonly jarMl: number }, format: Format) =>
+    `${vesselText(jarMl, format)}, at most 85 to 90 % full`,
   plan_steeping: (
     { abvPercent, plantWaterG }: { readonly abvPercent: Measured; readonly plantWaterG: Measured },
     format: Format,
@@ -84,7 +85,7 @@ export const planCells = {
         ? `${format.mass(sugarG)} sugar, no water`
         : `about ${format.volume(waterMl)} water, no more sugar`,
   plan_rest: ({ restDays }: { readonly restDays: number }) =>
-    `settle 1 to 2 days in the cold, filter or decant, rest ${restDays} ${restDays === 1 ? 'day' : 'days'}`,
+    `rest ${restDays} ${restDays === 1 ? 'day' : 'days'}; after the first 1 or 2, in the cold, filter or decant`,
   /** Without a best before: too weak to say that it keeps. */
   plan_ready: ({ ready, bestBefore }: { readonly ready: CalendarDay; readonly bestBefore: CalendarDay | null }) =>
     `by ${dayText(ready)}; ` +
