@@ -1,5 +1,57 @@
-// Starts the bot without a build. zod is loaded first and plainly, then everything else through tsx's require hook:
-// half the start-up time of `node --import tsx`, measured by `npm run bench`.
-require('zod')
-require('tsx/cjs')
-require('./main.ts')
+// Starts the bot without a build step of its own. The sources are bundled once and the bundle kept under a name that
+// says which files, of what size and time, it was made from; where it cannot be kept, tsx loads the sources instead.
+// Half the start-up time of loading some 250 files one by one, measured by `npm run bench`.
+const { createHash } = require('node:crypto')
+const { existsSync, mkdirSync, readdirSync, renameSync, rmSync, statSync } = require('node:fs')
+const { join } = require('node:path')
+
+const root = join(__dirname, '..')
+const kept = join(root, 'node_modules', '.cache', 'larderbell')
+
+const fingerprint = () => {
+  const hash = createHash('sha256').update(`${process.version} ${require('esbuild/package.json').version}`)
+  for (const room of ['bot', 'core', 'store']) {
+    if (!existsSync(join(root, room))) continue
+    for (const name of readdirSync(join(root, room), { recursive: true }).sort()) {
+      const { mtimeMs, size } = statSync(join(root, room, name))
+      hash.update(`${room}/${name} ${mtimeMs} ${size}\n`)
+    }
+  }
+  return hash.digest('hex').slice(0, 16)
+}
+
+/** Path of a bundle of the sources as they are now. */
+const bundle = () => {
+  const path = join(kept, `main-${fingerprint()}.cjs`)
+  if (existsSync(path)) return path
+  mkdirSync(kept, { recursive: true })
+  for (const old of readdirSync(kept)) if (old.startsWith('main-')) rmSync(join(kept, old), { force: true })
+  const making = join(kept, `making-${process.pid}.cjs`)
+  require('esbuild').buildSync({
+    entryPoints: [join(__dirname, 'main.ts')],
+    outfile: making,
+    bundle: true,
+    platform: 'node',
+    format: 'cjs',
+    packages: 'external',
+    logLevel: 'silent',
+  })
+  renameSync(making, path)
+  return path
+}
+
+const start = () => {
+  try {
+    return bundle()
+  } catch {
+    return null
+  }
+}
+
+const path = start()
+if (path === null) {
+  // zod first and plainly, so that it need not go through tsx.
+  require('zod')
+  require('tsx/cjs')
+}
+require(path ?? './main.ts')
