@@ -5,7 +5,7 @@ import type { Row } from '../chat/reply.ts'
 import { outcomeRows, row } from './outcome-reply.ts'
 import { isoDay, type plantsSaid } from './plan-data.ts'
 
-/** From this strength on a liqueur keeps about a year. Common practice (practice.json, "shelf"). */
+/** From this strength on a liqueur keeps about a year. Common practice, no source. */
 const KEEPS_PERCENT = 25
 /** A strength of 40 % vol is one, whatever its last digit. */
 const ROUNDING = 1e-6

@@ -4,7 +4,7 @@ export interface Range {
   readonly high: number
 }
 
-/** What is accepted, each in the unit its name ends in (contracts.md, "Grammar"). */
+/** What is accepted, each in the unit its name ends in. */
 export const accepted = {
   volumeMl: { low: 0.1, high: 1e6 },
   massG: { low: 0.01, high: 1e6 },

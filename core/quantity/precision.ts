@@ -1,7 +1,7 @@
 import type { Measured } from './measured.ts'
 import type { Mass, Strength, Sweetness, Volume } from './quantities.ts'
 
-/** Half of a tool's 95 % interval, as shares of the reading or in its unit (contracts.md, "Uncertainty"). */
+/** Half of a tool's 95 % interval, as shares of the reading or in its unit (DEVELOPERS.md, “Uncertainty”). */
 export const tools = {
   /** Kitchen jug or spoon. */
   volumeShare: 0.02,

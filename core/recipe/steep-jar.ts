@@ -3,7 +3,7 @@ import type { Plant } from './steep.ts'
 /** Jars that are sold, ml. */
 const USUAL_JARS_ML = [250, 500, 750, 1000, 1500, 2000, 3000, 5000, 10_000, 15_000, 20_000, 25_000, 34_000, 54_000]
 
-/** 85 to 90 % full, with room to shake. Common practice (practice.json, "dark"). */
+/** 85 to 90 % full, with room to shake. Common practice, no source. */
 const FULL_SHARE = 0.875
 
 /** Room a gram of plant takes, ml: about its weight; leaves and flowers more, even pressed under. Estimated. */

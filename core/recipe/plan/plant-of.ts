@@ -3,7 +3,7 @@ import type { Measured } from '../../quantity/measured.ts'
 import type { Plant } from '../steep.ts'
 import { between } from './between.ts'
 
-/** Half of the 95 % interval of what drained plants keep, as a share (contracts.md, "Uncertainty"). */
+/** Half of the 95 % interval of what drained plants keep, as a share (DEVELOPERS.md, “Uncertainty”). */
 const KEPT_SHARE = 0.3
 
 /** A plant as a steep reckons with it: exchange over its range, what it keeps at the middle of its range ±30 %. */

@@ -30,11 +30,11 @@ export interface Schedule {
   readonly isHours: boolean
 }
 
-/** The least rest that a feast too near leaves; harsh. Estimated: practice.json asks for 30 days. */
+/** The least rest that a feast too near leaves; harsh. Estimated; the usual 30 days are common practice. */
 const LEAST_REST_DAYS = 7
 /** From straining to sweetening. */
 const SWEETEN_DAYS = 1
-/** About a year, above 25 % vol. Common practice (practice.json, "shelf"). */
+/** About a year, above 25 % vol. Common practice, no source. */
 const KEEPS_DAYS = 365
 
 interface Wanted {

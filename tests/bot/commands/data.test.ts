@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
 import { ask, askAny, commands, faults, keysOf, run, textOf, UNSEEMLY } from './desk.ts'
 
-/** The table of `data` in contracts.md, "ask". */
+/** The table of `data` in DEVELOPERS.md, “ask --json”. */
 const OUTCOME = ['volumeMl', 'abvPercent', 'sugarGPerL', 'densityGPerMl', 'massG', 'freezesAtC', 'ethanolG']
 const KEYS: Readonly<Record<string, readonly string[]>> = {
   mix: OUTCOME,

@@ -6,7 +6,7 @@ import { parseSweetness } from '../../../core/quantity/parse-sweetness.ts'
 import { parseVolume } from '../../../core/quantity/parse-volume.ts'
 import { abvPercent, massG, sugarGPerL, volumeMl } from '../../../core/quantity/precision.ts'
 
-// contracts.md, "Uncertainty": half the last digit or the tool, whichever is larger, unless stated.
+// DEVELOPERS.md, “Uncertainty”: half the last digit or the tool, whichever is larger, unless stated.
 describe('the ± of an input', () => {
   test.each<[string, number]>([
     ['930 ml', 18.6],

@@ -8,7 +8,7 @@ const found = (text: string) =>
   findPlants(text).map(({ botanical, massG, count }) => [botanical.id, massG === null ? null : massG.value, count])
 
 describe('of:', () => {
-  // Weights of fruit and pieces from zest-and-retention.json and botanicals.json: the middle of the range.
+  // Weights of fruit (derived from USDA SR28) and pieces (common practice) in the catalogue: the middle of the range.
   test.each([
     [
       '8 lemons + 30 g ginger',

@@ -22,7 +22,7 @@ const steepOf = (plants: readonly Plant[], ml: number, percent: number, sugarG =
 const of = (id: string, massG: number): Plant => plantOf(botanicalById(id), exactly(massG))
 
 describe('published and worked figures', () => {
-  // practice.json, "plantwater": derived upper bound, water only.
+  // A worked figure derived from OIML R 22 and USDA NDB 09156: upper bound, water only.
   test('150 g of lemon peel in 1000 ml of 96 % vol: up to 1107.1 ml at 86.7 % vol', () => {
     const peel = { ...of('lemon_peel', 150), exchangeShare: exactly(1), sugarShare: 0 }
     const made = steep(steepOf([peel], 1000, 96))
@@ -31,7 +31,7 @@ describe('published and worked figures', () => {
     expect(made.jarAbvPercent.value).toBeCloseTo(86.7, 1)
   })
 
-  // check-cases.json, 23: USDA water, g/100 g.
+  // Water by USDA SR28, g/100 g.
   test.each([
     ['lemon_peel', 0.816],
     ['orange_peel', 0.725],

@@ -92,7 +92,7 @@ export const planNotes = {
   plan_green: () => 'The green fades, fastest near 40 % vol: keep it dark and cold, and expect olive-brown.',
   plan_spent: ({ keptBackMl }: { readonly keptBackMl: Measured }, format: Format) =>
     `The spent plants hold about ${format.volume(keptBackMl)} of strong liquid: rinse them with part of the syrup’s water and count it.` +
-    ' They burn and intoxicate: no flame, no children, no animals.',
+    ' A second steep of them is weaker and wants its own jar. They burn and intoxicate: no flame, no children, no animals.',
   plan_water: () => 'Take low-mineral water: hard water can leave a haze.',
   plan_estimates: ({ memoryIds }: { readonly memoryIds: readonly string[] }) =>
     'How much water the plants give, what they keep and what filters take are estimates' +
