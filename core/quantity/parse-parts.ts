@@ -19,6 +19,8 @@ const saidAt = (typed: TypedText, at: number): Said => {
   return head.unit.kind === 'strength' ? strengthOf(typed, head) : sweetnessOf(typed, head)
 }
 
+const WATER_WORDS = new Set(['of', 'di', 'water', 'acqua'])
+
 const partOf = (typed: TypedText): LiqueurPart => {
   const { amount, next } = amountAt(typed, 0)
   const refuseTwice = (kind: 'strength' | 'sweetness') => {
@@ -28,6 +30,11 @@ const partOf = (typed: TypedText): LiqueurPart => {
   let sweetness: Sweetness | null = null
   let at = next
   while (at < typed.tokens.length) {
+    // Water is what a part without strength and sweetness is anyway.
+    if (WATER_WORDS.has(typed.tokens[at]?.text ?? '')) {
+      at++
+      continue
+    }
     const said = saidAt(typed, at)
     if ('strength' in said) {
       if (strength !== null) refuseTwice('strength')
