@@ -26,10 +26,6 @@ type ValuesOf<Sentence> = Sentence extends () => string
 /** Every problem that can reach a person, core's and the chat's. */
 export type AllProblems = Problems & ChatProblems
 
-export type ProblemSentences = {
-  readonly [Key in keyof AllProblems]: (values: AllProblems[Key], format: Format) => string
-}
-
 /** Turns messages into a person's language and measures. */
 export interface Words {
   say<Group extends keyof Sentences>(message: Message<Group>, kitchen: Kitchen): string

@@ -1,4 +1,4 @@
-/** How many letters more, less, other or swapped with a neighbour turn one text into the other. */
+/** How many letters more, less, other or swapped with a neighbour turn one text into the other: Damerau–Levenshtein, restricted. */
 export const editDistance = (from: string, to: string): number => {
   let before: number[] = []
   let last = Array.from({ length: to.length + 1 }, (_, at) => at)

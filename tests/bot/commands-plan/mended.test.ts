@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest'
+import { askAny, textOf } from '../commands/desk.ts'
+
+// That these are poisonous is from memory; that a misspelt one must be asked back follows from not knowing the plant.
+test.each([
+  ['ivy', 'refused'],
+  ['erba morella', 'refused'],
+  ['morella', 'refused'],
+  ['pokeweed', 'refused'],
+  ['lilly of the vally', 'ambiguous'],
+  ['wolfsbain', 'ambiguous'],
+  ['nocciolli di albicoca', 'ambiguous'],
+])('%s does not pass unknown-ok: %s', (name, code) => {
+  expect(askAny(`/plan of:20 g ${name} spirit:1 l 95% unknown-ok:yes days:10`).error?.code).toBe(code)
+})
+
+test('what goes in later is not listed for the first day', () => {
+  const text = textOf('/plan of:8 lemons + 5 g fresh chilli spirit:0.7 l 95%')
+  const [, inJar = ''] = /In the jar([\s\S]*?)\n {2}Jar /.exec(text) ?? []
+  expect(inJar).toContain('lemon')
+  expect(inJar).not.toContain('chilli')
+  expect(text).toMatch(/Add later +chilli/)
+})
+
+test('a jar with sugar in it is finished with /adjust, in a line that runs', () => {
+  const text = textOf('/plan of:1 kg green walnuts spirit:1 l 95% sugar:500 g').replace(/\s+/g, ' ')
+  const line = /(\/adjust .+? g\/L to-strength:\S+ to-sweetness:\d+ g\/L)/.exec(text)?.[1] ?? ''
+  expect(askAny(line).error).toBeUndefined()
+})
