@@ -1,33 +1,95 @@
 import { existsSync } from 'node:fs'
 import { loadEnvFile } from 'node:process'
 import { z } from 'zod'
+import { DomainError } from '../core/domain-error.ts'
+import { parseZone } from '../core/quantity/parse-zone.ts'
+import type { QuantityProblems } from '../core/quantity/problems.ts'
 import type { ChatProblems } from './chat/chat-error.ts'
 
 const WIDTH = { least: 40, most: 200 }
+const DATA = './data'
 
 export interface Config {
   /** Columns of text, or null: the terminal's own. */
   readonly width: number | null
   readonly noColour: boolean
+  /** The folder of data. */
+  readonly data: string
+  /** IANA name of the zone of who has chosen none, or null: the machine's. */
+  readonly zone: string | null
+  /** Null: the terminal alone. */
+  readonly discord: DiscordConfig | null
 }
+
+export interface DiscordConfig {
+  readonly token: string
+  /** The one server that commands are registered in, or null: everywhere. */
+  readonly guildId: string | null
+  /** Base address of Discord's REST, without its version, or null: Discord's own. */
+  readonly api: string | null
+}
+
+type WrongKey = 'bad_width' | 'bad_zone' | 'bad_api' | 'bad_guild'
+
+/** A setting that cannot be taken. */
+export type WrongSetting = {
+  [Key in WrongKey]: { readonly problem: Key; readonly values: ChatProblems[Key] }
+}[WrongKey]
 
 /** The settings, or what is wrong with each of those that cannot be taken. */
 export type ConfigRead =
   | { readonly ok: true; readonly config: Config }
-  | { readonly ok: false; readonly wrong: readonly ChatProblems['bad_width'][] }
+  | { readonly ok: false; readonly wrong: readonly WrongSetting[] }
 
 const isSet = (text: string | undefined): text is string => text !== undefined && text.trim() !== ''
 
-const schema = z.object({
-  width: z
-    .string()
-    .trim()
-    .regex(/^\d{1,4}$/)
-    .transform(Number)
-    .pipe(z.number().min(WIDTH.least).max(WIDTH.most))
-    .nullable(),
-  noColour: z.boolean(),
-})
+const widthSchema = z
+  .string()
+  .trim()
+  .regex(/^\d{1,4}$/)
+  .transform(Number)
+  .pipe(z.number().min(WIDTH.least).max(WIDTH.most))
+
+type Read<Value> = { readonly value: Value } | { readonly wrong: WrongSetting }
+
+const readWidth = (typed: string | undefined): Read<number | null> => {
+  if (!isSet(typed)) return { value: null }
+  const read = widthSchema.safeParse(typed)
+  return read.success ? { value: read.data } : { wrong: { problem: 'bad_width', values: { typed, ...WIDTH } } }
+}
+
+const nearestZone = ({ problem, values }: DomainError): string | null =>
+  problem === 'unknown_zone' ? ((values as QuantityProblems['unknown_zone']).nearest[0] ?? null) : null
+
+const readZone = (typed: string | undefined): Read<string | null> => {
+  if (!isSet(typed)) return { value: null }
+  try {
+    return { value: parseZone(typed) }
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error
+    return { wrong: { problem: 'bad_zone', values: { typed, nearest: nearestZone(error) } } }
+  }
+}
+
+const readGuild = (typed: string | undefined): Read<string | null> => {
+  if (!isSet(typed)) return { value: null }
+  const guildId = typed.trim()
+  return /^\d{17,20}$/.test(guildId) ? { value: guildId } : { wrong: { problem: 'bad_guild', values: { typed } } }
+}
+
+/** This machine, by name or number: what is sent there passes nobody. */
+const LOOPBACK = /^(?:localhost|.+\.localhost|127(?:\.\d+){3}|\[::1\])$/
+
+/** The token travels to this address, so nobody may read along: https, or this machine. */
+const readApi = (typed: string | undefined): Read<string | null> => {
+  if (!isSet(typed)) return { value: null }
+  const wrong: Read<string | null> = { wrong: { problem: 'bad_api', values: { typed } } }
+  if (!URL.canParse(typed)) return wrong
+  const { protocol, hostname, username, search, hash, origin, pathname } = new URL(typed)
+  const isSafe = protocol === 'https:' || (protocol === 'http:' && LOOPBACK.test(hostname))
+  if (!isSafe || username !== '' || search !== '' || hash !== '') return wrong
+  return { value: origin + pathname.replace(/\/(?:v\d+\/?)?$/, '') }
+}
 
 /** Adds the settings of a `.env` file to the environment, which wins. */
 export const loadSettings = (path: string): void => {
@@ -36,8 +98,14 @@ export const loadSettings = (path: string): void => {
 
 /** Reads the environment once; everything else is told. */
 export const readConfig = (environment: Readonly<Record<string, string | undefined>>): ConfigRead => {
-  const typed = environment.LARDERBELL_WIDTH
-  const noColour = isSet(environment.NO_COLOR)
-  const read = schema.safeParse({ width: isSet(typed) ? typed : null, noColour })
-  return read.success ? { ok: true, config: read.data } : { ok: false, wrong: [{ typed: typed ?? '', ...WIDTH }] }
+  const { LARDERBELL_WIDTH, LARDERBELL_ZONE, LARDERBELL_DATA, NO_COLOR } = environment
+  const { DISCORD_TOKEN, DISCORD_GUILD_ID, DISCORD_API } = environment
+  const [width, zone] = [readWidth(LARDERBELL_WIDTH), readZone(LARDERBELL_ZONE)]
+  const [guild, api] = [readGuild(DISCORD_GUILD_ID), readApi(DISCORD_API)]
+  if ('wrong' in width || 'wrong' in zone || 'wrong' in guild || 'wrong' in api) {
+    return { ok: false, wrong: [width, zone, guild, api].flatMap((read) => ('wrong' in read ? [read.wrong] : [])) }
+  }
+  const discord = isSet(DISCORD_TOKEN) ? { token: DISCORD_TOKEN.trim(), guildId: guild.value, api: api.value } : null
+  const data = isSet(LARDERBELL_DATA) ? LARDERBELL_DATA.trim() : DATA
+  return { ok: true, config: { width: width.value, zone: zone.value, data, noColour: isSet(NO_COLOR), discord } }
 }

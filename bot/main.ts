@@ -1,15 +1,33 @@
+import { existsSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { type DiskStore, openStore } from '../store/open-store.ts'
+import type { StorageError, StorageProblems } from '../store/storage-error.ts'
 import { nearest } from './chat/nearest.ts'
 import { trace } from './chat/trace.ts'
 import { commands } from './commands/index.ts'
-import { type Config, loadSettings, readConfig } from './config.ts'
+import { type Config, type DiscordConfig, loadSettings, readConfig } from './config.ts'
 import { ask, type ExitCode } from './console/ask.ts'
 import { chat } from './console/chat.ts'
-import { clean } from './console/clean.ts'
+import { checkUp } from './console/check-up.ts'
+import { consoleSurface } from './console/console-surface.ts'
 import type { Desk } from './console/desk.ts'
+import { openFile } from './console/open-file.ts'
+import { pauseFor } from './console/pause.ts'
+import { forgetFilesIn, saveFileIn } from './console/save-file.ts'
+import { tour } from './console/tour.ts'
+import { startReminders } from './reminders/start-reminders.ts'
+import { clean } from './text/clean.ts'
 import { en } from './text/en/index.ts'
 import { wordsOf } from './text/words-of.ts'
 
 const DEFAULT_WIDTH = 80
+const USER = 'local'
+
+/** Discord's makers are anywhere; whoever sits at the terminal is where the machine is. */
+const ZONE_IN_DISCORD = 'UTC'
+
+const ARGUMENTS = ['ask', 'register', 'doctor', 'season']
 
 const words = wordsOf(en)
 const speech = { words, commands: en.commands, console: en.console }
@@ -17,45 +35,137 @@ const speech = { words, commands: en.commands, console: en.console }
 const err = (text: string): void => {
   process.stderr.write(text)
 }
+const log = (text: string): void => err(`${text}\n`)
 
 let isHeard = true
+/** In Discord a fault that nobody caught must not end the answers to everybody else. */
+let isAmongPeople = false
+const ended = new AbortController()
 
-const deskOf = (config: Config): Desk => {
+/** Why no reminders come, in one line. */
+const noReminders = ({ problem, values }: StorageError): string => {
+  if (problem === 'locked') return en.console.remindersElsewhere(values as StorageProblems['locked'])
+  return en.console.noReminders({
+    sentence: words.problem<'closed'>(problem as 'closed', values as StorageProblems['closed'], 'metric'),
+  })
+}
+
+const screenOf = ({ width, noColour }: Config) => ({
+  width: width ?? (process.stdout.columns || DEFAULT_WIDTH),
+  colour: process.stdout.isTTY === true && !noColour,
+})
+
+const out = (text: string): void => {
+  if (isHeard) process.stdout.write(text)
+}
+
+const deskOf = (config: Config, assumedZone: string, store: DiskStore): Desk => {
   const { stdin, stdout } = process
+  const screen = screenOf(config)
+  const files = join(config.data, 'files')
+  const forgetFiles = forgetFilesIn(files)
   return {
     commands,
+    asker: { userId: USER, place: { kind: 'console' }, assumedZone, store, openFile, forgetFiles },
     speech,
-    screen: {
-      width: config.width ?? (stdout.columns || DEFAULT_WIDTH),
-      colour: stdout.isTTY === true && !config.noColour,
-    },
+    screen,
+    saveFile: saveFileIn(files),
     now: Date.now,
-    log: (text) => err(`${text}\n`),
-    out: (text) => {
-      if (isHeard) stdout.write(text)
-    },
+    log,
+    out,
     err,
     isHeard: () => isHeard,
+    ended: ended.signal,
+    remind: (say) =>
+      startReminders({
+        store,
+        surface: consoleSurface({ userId: USER, speech, screen, say, isHeard: () => isHeard }),
+        now: Date.now,
+        assumedZone,
+        log,
+        hasData: () => existsSync(config.data),
+        complain: (error) => say(clean(noReminders(error))),
+      }),
     input: stdin,
     terminal: stdin.isTTY === true && stdout.isTTY === true ? stdout : null,
   }
 }
 
+const answerInDiscord = async (
+  { discord, data }: { readonly discord: DiscordConfig; readonly data: string },
+  assumedZone: string,
+  store: DiskStore,
+): Promise<ExitCode> => {
+  isAmongPeople = true
+  const [{ connect }, { discordSurface }, { after }] = await Promise.all([
+    import('./discord/connect.ts'),
+    import('./discord/nudge-surface.ts'),
+    import('./discord/after.ts'),
+  ])
+  const shared = { store, commands, language: en, assumedZone, now: Date.now, log }
+  return connect({
+    ...shared,
+    ...discord,
+    after,
+    ended: ended.signal,
+    remind: ({ rest, user }) =>
+      startReminders({
+        ...shared,
+        surface: discordSurface({ ...shared, rest, botUserId: user.id }),
+        hasData: () => existsSync(data),
+        complain: (error) => log(clean(noReminders(error))),
+      }),
+  })
+}
+
+const register = async (discord: DiscordConfig | null): Promise<ExitCode> => {
+  if (discord === null) {
+    err(`${words.problem('no_token', {}, 'metric')}\n`)
+    return 2
+  }
+  const { registerCommands } = await import('./discord/register.ts')
+  return registerCommands({ ...discord, log })
+}
+
 const main = async (argv: readonly string[]): Promise<ExitCode> => {
   const [first, ...rest] = argv
-  if (first !== undefined && first !== 'ask') {
-    err(`${clean(words.problem('bad_argument', { typed: first, nearest: nearest(first, ['ask']) }, 'metric'))}\n`)
+  if (first !== undefined && !ARGUMENTS.includes(first)) {
+    err(`${clean(words.problem('bad_argument', { typed: first, nearest: nearest(first, ARGUMENTS) }, 'metric'))}\n`)
     return 2
   }
   loadSettings('.env')
   const read = readConfig(process.env)
   if (!read.ok) {
-    for (const wrong of read.wrong) err(`${clean(words.problem('bad_width', wrong, 'metric'))}\n`)
+    for (const { problem, values } of read.wrong) err(`${clean(words.problem(problem, values, 'metric'))}\n`)
     return 2
   }
-  if (first === 'ask') return ask(rest, deskOf(read.config))
-  await chat(deskOf(read.config))
-  return 0
+  const { config } = read
+  const { discord, data: folder } = config
+  if (first === 'register') return register(discord)
+  const isInDiscord = discord !== null && first !== 'ask'
+  const assumedZone =
+    config.zone ?? (isInDiscord ? ZONE_IN_DISCORD : new Intl.DateTimeFormat().resolvedOptions().timeZone)
+  if (first === 'doctor') {
+    const { doctor: text } = en
+    return checkUp({ ...config, zone: assumedZone, nowMs: Date.now(), words, text, out: process.stdout, err })
+  }
+  if (first === 'season') {
+    const stage = { season: en.season, commands, speech, screen: screenOf(config), log, out, ended: ended.signal }
+    const pause = pauseFor(process.stdout.isTTY === true, ended.signal)
+    await tour({ ...stage, pause, isHeard: () => isHeard, parent: tmpdir(), now: Date.now })
+    return 0
+  }
+  const tellSetAside = (file: string): void => log(en.console.setAside({ file, folder, userId: USER }))
+  const store = openStore({ folder, assumedZone, nowMs: Date.now, log, ...(!isInDiscord && { tellSetAside }) })
+  try {
+    if (isInDiscord) return await answerInDiscord({ discord, data: config.data }, assumedZone, store)
+    const desk = deskOf(config, assumedZone, store)
+    if (first === 'ask') return await ask(rest, desk)
+    await chat(desk)
+    return 0
+  } finally {
+    await store.close()
+  }
 }
 
 const apologise = (error: unknown): void => {
@@ -69,10 +179,22 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 })
 process.stderr.on('error', () => {})
 process.on('uncaughtException', (error) => {
+  if (isAmongPeople) return log(trace(error))
   apologise(error)
   process.stdin.destroy()
 })
 
+/** What is being written is finished, and the chat ends as it does by itself; a second signal does not wait. */
+const end = (signalNumber: number) => () => {
+  if (process.argv[2] === 'ask') process.exitCode = 128 + signalNumber
+  ended.abort()
+  process.stdin.destroy()
+}
+process.once('SIGINT', end(2))
+process.once('SIGTERM', end(15))
+
 main(process.argv.slice(2)).then((code) => {
   process.exitCode ??= code
+  // discord.js goes on connecting half a second after it was destroyed while it waited to try again.
+  if (isAmongPeople) process.exit()
 }, apologise)

@@ -1,7 +1,10 @@
 import type { BotanicalProblems } from './botanical/problems.ts'
+import type { JarProblems } from './jar/problems.ts'
+import type { ShareProblems } from './jar/share-problems.ts'
 import type { LabelProblems } from './label/problems.ts'
 import type { LiquidProblems } from './liquid/problems.ts'
 import type { QuantityProblems } from './quantity/problems.ts'
+import type { CodeProblems } from './recipe/code/problems.ts'
 import type { PlanProblems } from './recipe/plan/problems.ts'
 import type { RecipeProblems } from './recipe/problems.ts'
 
@@ -11,8 +14,11 @@ export interface Problems
     LiquidProblems,
     RecipeProblems,
     PlanProblems,
+    CodeProblems,
     BotanicalProblems,
-    LabelProblems {}
+    LabelProblems,
+    JarProblems,
+    ShareProblems {}
 
 /** The kinds of failure that callers and scripts may branch on. */
 export type ErrorCode =
@@ -26,6 +32,9 @@ export type ErrorCode =
   | 'not_soluble'
   | 'refused'
   | 'over_ceiling'
+  | 'wrong_stage'
+  | 'limit'
+  | 'storage'
   | 'not_found'
   | 'internal'
 

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
-import { commands } from '../bot/commands/index.ts'
-import { answer, showText } from '../bot/console/answer.ts'
-import { en } from '../bot/text/en/index.ts'
-import { wordsOf } from '../bot/text/words-of.ts'
+import { noPause } from '../bot/console/pause.ts'
+import { playSeason } from '../bot/console/season.ts'
+import { seasonText } from '../bot/text/en/season.ts'
+import { memoryStore } from '../store/memory-store.ts'
+import { commands, speech, testDesk } from './bot/test-desk.ts'
 
 const README = readFileSync(join(import.meta.dirname, '..', 'README.md'), 'utf8')
 const shown = [...README.matchAll(/```\nlarderbell> (.+)\n\n([\s\S]*?)\n```/g)].map(([, line = '', reply = '']) => ({
@@ -16,9 +17,32 @@ test('the README shows replies', () => {
   expect(shown.length).toBeGreaterThanOrEqual(2)
 })
 
-test.each(shown)('the README shows what $line answers', ({ line, reply }) => {
-  const speech = { words: wordsOf(en), commands: en.commands, console: en.console }
-  // The day that the README's dates count from.
-  const dispatch = { commands, nowMs: Date.UTC(2026, 10, 25, 9), log: () => {} }
-  expect(answer(line, dispatch, speech, showText({ width: 80, colour: false })).text).toBe(reply)
+// The day that the README's dates count from.
+const { textOf } = testDesk({ nowMs: Date.UTC(2026, 10, 25, 9), width: 80 })
+
+test.each(shown)('the README shows what $line answers', async ({ line, reply }) => {
+  expect(await textOf(line)).toBe(reply)
+})
+
+test('the README shows how the season begins', async () => {
+  const beginning = /```\n(── [\s\S]*?)…\n```/.exec(README)?.[1] ?? ''
+  let printed = ''
+  const stop = new AbortController()
+  await playSeason({
+    season: seasonText,
+    store: memoryStore(seasonText.zone),
+    commands,
+    speech,
+    screen: { width: 80, colour: false },
+    log: () => {},
+    out: (text) => {
+      printed += text
+      if (printed.length > beginning.length) stop.abort()
+    },
+    isHeard: () => true,
+    pause: noPause,
+    ended: stop.signal,
+  })
+  expect(beginning.length).toBeGreaterThan(500)
+  expect(printed.slice(0, beginning.length)).toBe(beginning)
 })

@@ -1,7 +1,9 @@
 import type { ErrorCode } from '../../core/domain-error.ts'
+import type { FileProblems } from './file-problems.ts'
+import type { Lacking } from './lacking.ts'
 
 /** What can be wrong with a line or its surroundings, by key, with the values its sentence needs. */
-export interface ChatProblems {
+export interface ChatProblems extends FileProblems {
   empty_line: Record<string, never>
   line_too_long: { length: number; limit: number }
   control_characters: Record<string, never>
@@ -13,20 +15,44 @@ export interface ChatProblems {
   colon_missing: { command: string; option: string }
   stray_text: { command: string; text: string; known: readonly string[] }
   quote_open: { command: string; option: string }
-  missing_option: { command: string; option: string; example: string | null }
+  /** `jar`: the one that was named. */
+  missing_option: { command: string; option: string; example: string | null; jar?: string }
+  /** An amount of spirit without its strength. */
+  spirit_strength: Record<string, never>
   /** A strength beside the spirit and in `strength:`. */
   strength_twice: Record<string, never>
   /** A measured strength and what would tell the expected one. */
   strength_or_plants: Record<string, never>
+  /** A jar, and what else would tell of an infusion. */
+  jar_or_infusion: { option: string }
+  /** A batch's code, and what else would tell of its recipe. */
+  code_or_recipe: { option: string }
+  label_unplanned: { jar: string }
   /** A hydrometer's reading of a liqueur with sugar in it. */
   sweet_reading: Record<string, never>
   /** A command whose options may all be left out, but not together. */
   nothing_given: { command: string; example: string }
+  /** A correction that says nothing; `example`: a whole line. */
+  what_to_correct: { options: readonly string[]; example: string }
   internal: Record<string, never>
   no_line: Record<string, never>
   bad_flag: { typed: string; nearest: string | null }
   bad_instant: { typed: string }
   bad_argument: { typed: string; nearest: string | null }
+  /** A button whose line is no longer kept. */
+  button_too_old: { path: string }
+  /** A place that was chosen for reminders. */
+  place_closed: { lacking: readonly Lacking[] }
+  /** Of the environment; no zone that is known. */
+  bad_zone: { typed: string; nearest: string | null }
+  /** Of the environment; neither https nor this machine. */
+  bad_api: { typed: string }
+  /** Of the environment; no number of a server. */
+  bad_guild: { typed: string }
+  /** Registering commands without DISCORD_TOKEN. */
+  no_token: Record<string, never>
+  /** Options that do not go together. */
+  one_at_a_time: { command: string; options: readonly string[] }
   bad_width: { typed: string; least: number; most: number }
 }
 

@@ -1,9 +1,46 @@
 import type { z } from 'zod'
+import type { Place, PostedIn, Settings } from '../../store/person.ts'
+import type { Store } from '../../store/store.ts'
+import type { OpenFile } from './given-file.ts'
+import type { Lacking } from './lacking.ts'
 import type { Reply } from './reply.ts'
 
+/** What is lacking at a place, at once; nothing where all is well. */
+export type PlaceCheck = (place: Place) => Promise<readonly Lacking[]>
+
+/** `out_of_reach`: a place that takes no changes of mine. `failed`: it may be tried again. */
+export type PostChange = 'changed' | 'gone' | 'out_of_reach' | 'failed'
+
+/** Puts a sentence in the place of what was shared. Never throws. */
+export type WithdrawPost = (at: PostedIn) => Promise<PostChange>
+
+/** Removes the files of replies that a surface kept for a person, and counts them. */
+export type ForgetFiles = () => Promise<number>
+
+/** Who asks, and where: what a surface tells of itself. */
+export interface Asker {
+  /** `local`, or a number of 17 to 20 digits. */
+  readonly userId: string
+  readonly place: Place
+  /** IANA name of the zone taken for somebody who has chosen none. */
+  readonly assumedZone: string
+  readonly store: Store
+  /** Where it is left out, no place lacks anything. */
+  readonly lackingAt?: PlaceCheck
+  /** Where it is left out, no file can be given. */
+  readonly openFile?: OpenFile
+  /** Where it is left out, nothing is posted. */
+  readonly withdrawPost?: WithdrawPost
+  /** Where it is left out, no file of a reply is kept. */
+  readonly forgetFiles?: ForgetFiles
+}
+
 /** What a command may know besides its input. */
-export interface Context {
+export interface Context extends Asker {
   readonly nowMs: number
+  readonly settings: Settings
+  /** The zone chosen, or the assumed one. */
+  readonly zone: string
 }
 
 /**
@@ -14,7 +51,7 @@ export interface Command<Path extends string = string, Shape extends z.ZodRawSha
   /** `syrup`, later `jar start`. */
   readonly path: Path
   readonly input: z.ZodObject<Shape>
-  run(input: z.output<z.ZodObject<Shape>>, context: Context): Reply
+  run(input: z.output<z.ZodObject<Shape>>, context: Context): Reply | Promise<Reply>
 }
 
 export const defineCommand = <const Path extends string, Shape extends z.ZodRawShape>(

@@ -1,9 +1,13 @@
 import { ZodError } from 'zod'
 import { DomainError, type ErrorCode } from '../../core/domain-error.ts'
+import { NOBODY, type Settings } from '../../store/person.ts'
+import { StorageError } from '../../store/storage-error.ts'
+import { kitchenOf } from '../commands/typed-in.ts'
+import type { Kitchen } from '../text/kitchen.ts'
 import type { AllProblems } from '../text/words.ts'
 import { byPath } from './callable.ts'
 import { ChatError } from './chat-error.ts'
-import type { Command } from './command.ts'
+import type { Asker, Command } from './command.ts'
 import { parseLine } from './grammar.ts'
 import type { Invocation } from './invocation.ts'
 import { nearest } from './nearest.ts'
@@ -11,7 +15,7 @@ import type { Reply } from './reply.ts'
 import { trace } from './trace.ts'
 import { holdsOnlyFinite, verifyReply } from './verify-reply.ts'
 
-export interface Dispatch {
+export interface Dispatch extends Asker {
   readonly commands: readonly Command[]
   readonly nowMs: number
   /** Takes what the maker of the bot has to know: command names and stack frames, nothing that was typed. */
@@ -31,6 +35,8 @@ export interface Failure {
   readonly ok: false
   readonly path: string | null
   readonly error: Problem
+  /** Whose measures the sentence speaks. */
+  readonly kitchen: Kitchen
 }
 
 export type Outcome = { readonly ok: true; readonly path: string; readonly reply: Reply } | Failure
@@ -63,30 +69,39 @@ const fromSchema = (error: ZodError, call: Invocation): Problem | null => {
   return { code: 'missing_option', problem: 'missing_option', values, option }
 }
 
+/** With the jar that was named, for what shows a command in use. */
+const ofJar = (problem: Problem, call: Invocation | null): Problem => {
+  const jar = call?.options.jar ?? call?.options.name
+  if (problem.problem !== 'missing_option' || jar === undefined) return problem
+  return { ...problem, values: { ...(problem.values as AllProblems['missing_option']), jar } }
+}
+
 const known = (error: unknown, call: Invocation | null): Problem | null => {
   if (error instanceof DomainError) return fromDomain(error, null)
-  if (error instanceof ChatError) return fromChat(error)
-  return error instanceof ZodError && call !== null ? fromSchema(error, call) : null
+  if (error instanceof ChatError) return ofJar(fromChat(error), call)
+  if (error instanceof StorageError) return { code: error.code, problem: error.problem, values: error.values }
+  const problem = error instanceof ZodError && call !== null ? fromSchema(error, call) : null
+  return problem === null ? null : ofJar(problem, call)
 }
 
 type Attempt<Result> = { readonly ok: true; readonly result: Result } | Failure
 
 /** The one place that catches: what a person can mend becomes a problem, anything else is logged and excused. */
-export const attempt = <Result>(
-  work: () => Result,
+export const attempt = async <Result>(
+  work: () => Result | Promise<Result>,
   called: () => Invocation | null,
   log: Dispatch['log'],
-): Attempt<Result> => {
+): Promise<Attempt<Result>> => {
   try {
-    return { ok: true, result: work() }
+    return { ok: true, result: await work() }
   } catch (error) {
     const call = called()
     const path = call?.path ?? (error instanceof ChatError ? error.command : null)
     const problem = known(error, call)
     const isTheirs = problem !== null && problem.code !== 'internal' && holdsOnlyFinite(problem.values)
-    if (isTheirs) return { ok: false, path, error: problem }
+    if (isTheirs) return { ok: false, path, error: problem, kitchen: 'metric' }
     log(`${path === null ? 'unread line' : `/${path}`}: ${trace(error)}`)
-    return { ok: false, path, error: { code: 'internal', problem: 'internal', values: {} } }
+    return { ok: false, path, error: { code: 'internal', problem: 'internal', values: {} }, kitchen: 'metric' }
   }
 }
 
@@ -99,17 +114,42 @@ const lookUp = (call: Invocation, commands: readonly Command[]): Command => {
   throw new ChatError('unknown_command', 'unknown_command', { typed: call.path, nearest: meant }, { nearest: meant })
 }
 
+/** Of the person who asks; the usual ones where the store cannot be read, which a command that needs it will say. */
+const settingsOf = async ({ store, userId }: Asker): Promise<Settings> => {
+  try {
+    return (await store.read(userId)).settings
+  } catch (error) {
+    if (error instanceof StorageError) return NOBODY.settings
+    throw error
+  }
+}
+
 /** Runs a line, or an invocation made elsewhere. Never throws; a number that is not finite never leaves. */
-export const execute = (line: string | Invocation, { commands, nowMs, log }: Dispatch): Outcome => {
+export const execute = async (line: string | Invocation, dispatch: Dispatch): Promise<Outcome> => {
+  const { commands, nowMs, log, userId, place, assumedZone, store, lackingAt, openFile, withdrawPost, forgetFiles } =
+    dispatch
   let call: Invocation | null = null
-  const work = () => {
+  let kitchen: Kitchen | null = null
+  const work = async () => {
     const read = typeof line === 'string' ? parseLine(line, commands) : line
     const command = lookUp(read, commands)
     call = read
-    const reply = command.run(command.input.parse({ ...read.options }), { nowMs })
+    const settings = await settingsOf(dispatch)
+    kitchen = settings.units
+    const input = command.input.parse({ ...read.options })
+    kitchen ??= kitchenOf(input)
+    const zone = settings.zone ?? assumedZone
+    const offers = {
+      ...(lackingAt && { lackingAt }),
+      ...(openFile && { openFile }),
+      ...(withdrawPost && { withdrawPost }),
+      ...(forgetFiles && { forgetFiles }),
+    }
+    const asker = { userId, place, assumedZone, store, ...offers }
+    const reply = await command.run(input, { ...asker, nowMs, settings, zone })
     verifyReply(reply)
-    return { path: command.path, reply }
+    return { path: command.path, reply: settings.units === null ? reply : { ...reply, kitchen: settings.units } }
   }
-  const attempted = attempt(work, () => call, log)
-  return attempted.ok ? { ok: true, ...attempted.result } : attempted
+  const attempted = await attempt(work, () => call, log)
+  return attempted.ok ? { ok: true, ...attempted.result } : { ...attempted, kitchen: kitchen ?? attempted.kitchen }
 }

@@ -9,6 +9,12 @@ export const LONGEST_LINE = 4000
 /** The option whose value is the rest of the line. */
 const REST = 'note'
 
+/** Options whose value is what somebody calls a jar; it may begin like an option: `water mint`. */
+const NAMES: readonly string[] = ['jar', 'name']
+
+/** What other commands call the day. */
+const OTHER_NAMES: Readonly<Record<string, string>> = { start: 'when', when: 'start', date: 'when', day: 'when' }
+
 /** A word and a colon after a space: the beginning of an option, wherever it stands outside quotes. */
 const NAME = /(?<!\S)([\p{L}_][\p{L}\p{M}\p{N}_-]*)(\s*):/gu
 
@@ -32,7 +38,7 @@ const nextName = (line: string, from: number, command: Callable): Name | null =>
     const text = match[1]!.toLowerCase()
     if (known.includes(text)) return { text, start: match.index, end: NAME.lastIndex }
     if (match[2] === '') {
-      const meant = nearest(text, known)
+      const meant = known.find((name) => name === OTHER_NAMES[text]) ?? nearest(text, known)
       const values = { command: command.path, typed: match[1]!, nearest: meant, known }
       throw new ChatError('unknown_option', 'unknown_option', values, { command: command.path, nearest: meant })
     }
@@ -79,7 +85,7 @@ const readOption = (line: string, from: number, isFirst: boolean, command: Calla
     throw new ChatError('unknown_option', 'stray_text', { ...place, text: line.slice(from), known }, place)
   }
   const word = /^\S+(?=\s)/.exec(line.slice(from))?.[0].toLowerCase()
-  if (word !== undefined && known.includes(word)) {
+  if (word !== undefined && known.includes(word) && !NAMES.includes(first)) {
     throw new ChatError('unknown_option', 'colon_missing', { ...place, option: word }, { ...place, nearest: word })
   }
   return { text: first, end: from }

@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import { isRequired } from '../commands/takes.ts'
 import { byPath } from './callable.ts'
 import type { Command } from './command.ts'
 import type { CommandText } from './command-text.ts'
@@ -36,10 +36,16 @@ const entry = (command: Command, texts: Readonly<Record<string, CommandText>>): 
   const options = Object.entries(command.input.shape).map(([name, field]) => ({
     name,
     text: text.options[name] ?? '',
-    required: !z.safeParse(field, undefined).success,
+    required: isRequired(field),
   }))
   return { command: command.path, summary: text.summary, options, examples: text.examples }
 }
+
+/** The commands of two words that begin with this one: those of `jar`. */
+const groupOf = (typed: string, commands: readonly Command[]): readonly Command[] =>
+  /^\S+$/.test(typed) && byPath(typed, commands) === null
+    ? commands.filter(({ path }) => path.startsWith(`${typed.toLowerCase()} `))
+    : []
 
 /** The page that a line asks for, or null where it does not ask for help. */
 export const help = (
@@ -47,9 +53,14 @@ export const help = (
   commands: readonly Command[],
   texts: Readonly<Record<string, CommandText>>,
 ): HelpPage | Failure | null => {
-  const request = REQUEST.exec(line.trim())
-  if (request === null) return null
-  const typed = (request[1] ?? '').trim().replace(/\s+/g, ' ')
+  const own = groupOf(line.trim().replace(/^\/\s*/, ''), commands)
+  const request = own.length > 0 ? null : REQUEST.exec(line.trim())
+  if (request === null && own.length === 0) return null
+  const typed = (request?.[1] ?? '').trim().replace(/\s+/g, ' ')
+  const group = own.length > 0 ? own : groupOf(typed, commands)
+  if (group.length > 0) {
+    return { ok: true, path: HELP, topic: null, entries: group.map((command) => entry(command, texts)) }
+  }
   if (typed === '') {
     return { ok: true, path: HELP, topic: null, entries: commands.map((command) => entry(command, texts)) }
   }
@@ -61,5 +72,6 @@ export const help = (
   )
   const values = { typed, nearest: meant }
   const problem = { code: 'unknown_command', problem: 'unknown_command', values } as const
-  return { ok: false, path: HELP, error: meant === null ? problem : { ...problem, nearest: meant } }
+  const error = meant === null ? problem : { ...problem, nearest: meant }
+  return { ok: false, path: HELP, error, kitchen: 'metric' }
 }

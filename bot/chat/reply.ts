@@ -1,11 +1,14 @@
+import type { PostedIn } from '../../store/person.ts'
 import type { Kitchen } from '../text/kitchen.ts'
-import type { Message } from '../text/words.ts'
+import type { Message, Words } from '../text/words.ts'
 
 /** A command already filled in, offered after a reply. */
 export interface Action {
   readonly label: Message<'actions'>
   /** The line to type, as the grammar reads it. */
   readonly line: string
+  /** Who may press it; left out, only whoever was answered. */
+  readonly audience?: 'anyone'
 }
 
 export interface Row {
@@ -15,6 +18,18 @@ export interface Row {
 
 /** A value that survives JSON: full doubles, null where unknown, never absent. */
 export type Data = null | boolean | number | string | readonly Data[] | { readonly [name: string]: Data }
+
+/** A file that goes with a reply: a picture, a calendar. */
+export interface ReplyFile {
+  /** Our own, with its ending: `larderbell.ics`; lower-case letters, digits and dashes, nothing that anybody typed. */
+  readonly name: string
+  /** `image/png`; pictures are shown, everything else is offered. */
+  readonly mime: string
+  /** What is in it, for whoever cannot see it. */
+  readonly alt: Message<'files'>
+  /** Makes it, in the language and measures of whoever asked. Called once; what it throws is told, and the text stands. */
+  draw(words: Words, kitchen: Kitchen): Promise<Uint8Array>
+}
 
 /** What a command answers: data that every surface renders. The answer first, the worst caution first. */
 export interface Reply {
@@ -29,4 +44,10 @@ export interface Reply {
   readonly data: { readonly [name: string]: Data }
   /** The units the person typed in, which the reply speaks too. */
   readonly kitchen: Kitchen
+  /** Left out by the many replies that are text alone. At most ten, each of 10 MiB at most. */
+  readonly files?: readonly ReplyFile[]
+  /** For all who are there to see; left out, for whoever asked alone. */
+  readonly visibility?: 'public'
+  /** Told where the answer stands, where a surface has such places and others can see it. */
+  posted?(at: PostedIn): Promise<void>
 }

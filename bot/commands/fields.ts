@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { DomainError } from '../../core/domain-error.ts'
 import { parseCountry } from '../../core/label/parse-country.ts'
 import { parseLabelPlants } from '../../core/label/parse-label-plants.ts'
-import { parseRegion } from '../../core/label/parse-region.ts'
+import { parseRegion, regions } from '../../core/label/parse-region.ts'
 import { parseAmount } from '../../core/quantity/parse-amount.ts'
 import { parseParts } from '../../core/quantity/parse-parts.ts'
 import { parseRatio } from '../../core/quantity/parse-ratio.ts'
@@ -14,6 +14,7 @@ import { parseVolume } from '../../core/quantity/parse-volume.ts'
 import type { Wanted } from '../../core/quantity/problems.ts'
 import { shown } from '../../core/quantity/typed-text.ts'
 import { findListed, findOne } from './botanical-found.ts'
+import { type Takes, taking } from './takes.ts'
 
 /** What was typed for an option, and the quantity it is. */
 export interface Given<Quantity> {
@@ -22,8 +23,8 @@ export interface Given<Quantity> {
 }
 
 /** An option whose text `parse` reads; what it throws becomes the option's problem. */
-export const field = <Quantity>(parse: (text: string) => Quantity) =>
-  z.string().transform((typed, context): Given<Quantity> => {
+export const field = <Quantity>(parse: (text: string) => Quantity, takes: Takes = {}) => {
+  const schema = z.string().transform((typed, context): Given<Quantity> => {
     try {
       return { typed, is: parse(typed) }
     } catch (error) {
@@ -32,6 +33,21 @@ export const field = <Quantity>(parse: (text: string) => Quantity) =>
       return z.NEVER
     }
   })
+  return taking(schema, takes)
+}
+
+/** Characters of a list of plants: two dozen of them with their amounts. */
+export const PLANTS = { suggested: 'botanicals', most: 600 } as const
+
+/** What `work` throws becomes the problem of an option that only the person's settings could read. */
+export const blamed = <Result>(option: string, work: () => Result): Result => {
+  try {
+    return work()
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error
+    throw new z.ZodError([{ code: 'custom', input: option, message: error.message, path: [option], params: { error } }])
+  }
+}
 
 /** A wish is at 20 °C: a temperature beside it is refused, not passed over. */
 const atTwenty =
@@ -55,9 +71,9 @@ export const fields = {
   spirits: field(parseSpirits),
   parts: field(parseParts),
   volume: field(parseVolume),
-  country: field(parseCountry),
-  region: field(parseRegion),
-  botanical: field(findOne),
-  botanicals: field(findListed),
-  labelPlants: field(parseLabelPlants),
+  country: field(parseCountry, { suggested: 'country' }),
+  region: field(parseRegion, { choices: regions }),
+  botanical: field(findOne, { suggested: 'botanicals' }),
+  botanicals: field(findListed, PLANTS),
+  labelPlants: field(parseLabelPlants, PLANTS),
 }

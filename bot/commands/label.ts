@@ -2,7 +2,7 @@ import { z } from 'zod'
 import { allergensOf } from '../../core/label/allergens.ts'
 import { bestOf, type Label, label } from '../../core/label/label.ts'
 import type { LabelPlant } from '../../core/label/parse-label-plants.ts'
-import { type Region, regions } from '../../core/label/parse-region.ts'
+import { type Region, regionNamed, regions } from '../../core/label/parse-region.ts'
 import { strengthTolerance } from '../../core/label/strength-tolerance.ts'
 import { exactly } from '../../core/quantity/measured.ts'
 import { abvPercent, sugarGPerL } from '../../core/quantity/precision.ts'
@@ -53,9 +53,10 @@ export const labelCommand = defineCommand({
     of: fields.labelPlants.optional(),
     region: fields.region.optional(),
   }),
-  run(input) {
+  run(input, { settings: { country } }) {
     const strength = input.strength.is
-    const asked = input.region ? [input.region.is] : BOTH
+    const own = input.region || country === null ? null : regionNamed(country)
+    const asked = input.region ? [input.region.is] : own === null ? BOTH : [own]
     const plants = input.of?.is ?? []
     const ids = plants.flatMap((plant) => plant.ids)
     const isKnown = plants.length > 0 && plants.every((plant) => plant.ids.length > 0)
@@ -98,7 +99,10 @@ export const labelCommand = defineCommand({
             ],
       notes: [
         ...assumptionNotes(input),
-        ...(input.region ? [] : [note('both_regions')]),
+        ...(input.region || own !== null ? [] : [note('both_regions')]),
+        ...(own === null || country === null
+          ? []
+          : [{ group: 'notes', key: 'own_region', values: { region: own, code: country } } as const]),
         ...plantNotes(plants, asked),
         ...regions.filter((region) => asked.includes(region)).map((region) => note(`${region}_label_says`)),
       ],

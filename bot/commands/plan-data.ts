@@ -1,5 +1,5 @@
+import { isoDay } from '../../core/quantity/calendar.ts'
 import type { Measured } from '../../core/quantity/measured.ts'
-import type { CalendarDay } from '../../core/quantity/quantities.ts'
 import type { FoundPlant, PlantsRead } from '../../core/recipe/plan/find-plants.ts'
 import type { Plan } from '../../core/recipe/plan/plan.ts'
 import type { Data } from '../chat/reply.ts'
@@ -40,9 +40,6 @@ export function plantsSaid(input: PlanInput, plan: Plan) {
     known,
   )
 }
-
-export const isoDay = ({ year, month, day }: CalendarDay): string =>
-  `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`
 
 export function planData(plan: Plan, plants: readonly Said[]): { readonly [name: string]: Data } {
   const { steep, spiritMl, waterMl, waterG, sugarG, syrupMl, syrupG, filled, outcome } = plan

@@ -1,4 +1,6 @@
+import type { Botanical } from '../../core/botanical/botanical.ts'
 import type { HazardKey } from '../../core/botanical/hazards.ts'
+import type { Message } from '../text/words.ts'
 
 /** Hazards of plants that a plan says as a caution; those of look and colour have notes, the rest a ceiling. */
 const PLAN_HAZARDS = [
@@ -44,3 +46,11 @@ export type PlanHazard = (typeof PLAN_HAZARDS)[number]
 /** Those that a plan says of a plant with these hazards. */
 export const planHazards = (of: readonly HazardKey[]): readonly PlanHazard[] =>
   PLAN_HAZARDS.filter((hazard) => of.includes(hazard))
+
+/** The cautions about plants; the same hazard of several plants once. */
+export const hazardCautions = (botanicals: readonly Botanical[]) =>
+  planHazards(botanicals.flatMap((each) => each.hazards)).map((hazard) => ({
+    group: 'cautions' as const,
+    key: 'plan_hazard' as const,
+    values: { hazard, ids: botanicals.filter((each) => each.hazards.includes(hazard)).map(({ id }) => id) },
+  })) satisfies readonly Message<'cautions'>[]

@@ -57,7 +57,8 @@ export function doseNotes(
   const isDiluted = steeping.waterG.value > 0
   return [
     ...when(
-      input.of.is.plants.some(({ ofZest }) => ofZest),
+      // The fruit of a recipe was weighed.
+      input.of.is.plants.some(({ ofZest, typed }) => ofZest && typed.amount !== null),
       note('plan_zest'),
     ),
     ...when(

@@ -6,9 +6,9 @@ import type { Reply } from '../chat/reply.ts'
 import type { Message } from '../text/words.ts'
 import { caution, outcomeCautions } from './outcome-reply.ts'
 import { type BatchSaid, type PlanInput, planData, plantsSaid } from './plan-data.ts'
-import { planHazards } from './plan-hazards.ts'
+import { hazardCautions } from './plan-hazards.ts'
 import { assumedNotes, dayNotes, doseNotes, jarNotes } from './plan-notes.ts'
-import { planRows } from './plan-rows.ts'
+import { addedLater, planRows } from './plan-rows.ts'
 import { unknownCautions, unknownNotes } from './plan-unknown.ts'
 import { assumptionNotes, kitchenOf } from './typed-in.ts'
 
@@ -30,19 +30,14 @@ const isWeakJar = ({ steep, unknown }: Plan): boolean => {
 }
 
 /** Worst first, the plants' own among those of strong spirit; the same hazard of several plants once. */
-function planCautions(plan: Plan): readonly Message<'cautions'>[] {
+export function planCautions(plan: Plan): readonly Message<'cautions'>[] {
   const botanicals = plan.plants.map(({ botanical }) => botanical)
-  const keys = planHazards(botanicals.flatMap((each) => each.hazards))
   const spirit = liquidFrom({ volumeMl: 1, abvPercent: strongestPercent(plan), sugarGPerL: 0 })
   const others = outcomeCautions(plan.outcome, plan.sugarStays, [spirit])
   const ranked = [
-    ...keys.map((hazard) => ({
-      rank: RANK[hazards[hazard].severity],
-      message: {
-        group: 'cautions',
-        key: 'plan_hazard',
-        values: { hazard, ids: botanicals.filter((each) => each.hazards.includes(hazard)).map(({ id }) => id) },
-      } satisfies Message<'cautions'>,
+    ...hazardCautions(botanicals).map((message) => ({
+      rank: RANK[hazards[message.values.hazard].severity],
+      message,
     })),
     ...(isWeakJar(plan) ? [{ rank: RANK.high, message: caution('plan_weak_jar') }] : []),
     ...others.map((message) => ({ rank: OTHERS_RANK, message })),
@@ -51,13 +46,18 @@ function planCautions(plan: Plan): readonly Message<'cautions'>[] {
   return [...unknownCautions(plan), ...worst].slice(0, MOST_CAUTIONS)
 }
 
-function headlineOf({ schedule, told, unknown }: Plan, batch: BatchSaid): Reply['headline'] {
+function headlineOf(plan: Plan, batch: BatchSaid): Reply['headline'] {
+  const { schedule, told, unknown } = plan
   if (schedule === null) {
     const values = { ...batch, names: unknown.map(({ name }) => name), strainOn: told.strainOn }
     return { group: 'headlines', key: 'plan_unknown', values }
   }
   const { strainFrom, strainBy, ready, isHours } = schedule
-  return { group: 'headlines', key: 'plan', values: { ...batch, strainFrom, strainBy, ready, isHours } }
+  return {
+    group: 'headlines',
+    key: 'plan',
+    values: { ...batch, later: addedLater(plan, schedule), strainFrom, strainBy, ready, isHours },
+  }
 }
 
 /** The whole batch: what to buy, what goes in, the days, what comes out. */

@@ -1,14 +1,17 @@
+import { isoDay } from '../../core/quantity/calendar.ts'
 import type { CalendarDay } from '../../core/quantity/quantities.ts'
 import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
 import type { Schedule } from '../../core/recipe/plan/schedule.ts'
 import type { Row } from '../chat/reply.ts'
 import { outcomeRows, row } from './outcome-reply.ts'
-import { isoDay, type plantsSaid } from './plan-data.ts'
+import type { plantsSaid } from './plan-data.ts'
 
 /** From this strength on a liqueur keeps about a year. Common practice, no source. */
 const KEEPS_PERCENT = 25
 /** A strength of 40 % vol is one, whatever its last digit. */
 const ROUNDING = 1e-6
+
+export const keepsAYear = (abvPercent: number): boolean => abvPercent >= KEEPS_PERCENT - ROUNDING
 
 /** What goes into the jar, the days as far as they are known, and what comes out. */
 export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof plantsSaid>): readonly Row[] {
@@ -54,7 +57,7 @@ const sweetenRows = (day: CalendarDay | null): readonly Row[] =>
   day === null ? [] : [row('plan_sweeten', { group: 'cells', key: 'plan_by', values: { day } })]
 
 /** Plants that go in after the first day. */
-const addedLater = ({ plants }: Plan, { addOn, start }: Schedule) =>
+export const addedLater = ({ plants }: Plan, { addOn, start }: Schedule) =>
   addOn.flatMap((day, index) => (isoDay(day) === isoDay(start) ? [] : [{ id: plants[index]!.botanical.id, day }]))
 
 function steepRows(plan: Plan, schedule: Schedule): readonly Row[] {
@@ -70,7 +73,7 @@ function steepRows(plan: Plan, schedule: Schedule): readonly Row[] {
 }
 
 function readyRows({ outcome }: Plan, { restDays, ready, bestBefore }: Schedule): readonly Row[] {
-  const isWeak = outcome.abvPercent.value < KEEPS_PERCENT - ROUNDING
+  const isWeak = !keepsAYear(outcome.abvPercent.value)
   return [
     row('plan_rest', { group: 'cells', key: 'plan_rest', values: { restDays } }),
     row('plan_ready', {

@@ -8,7 +8,9 @@ import type { Given } from './fields.ts'
 import { note } from './outcome-reply.ts'
 
 interface Answers {
-  readonly of: Given<PlantsRead>
+  readonly of?: Given<PlantsRead> | undefined
+  /** A batch's code: then `of:` tells only what there is of its plants. */
+  readonly from?: unknown
   readonly 'unknown-ok'?: Given<boolean> | undefined
   readonly days?: unknown
   readonly 'ready-by'?: unknown
@@ -16,6 +18,7 @@ interface Answers {
 
 /** What stands against a plant that is not in the catalogue, and against what belongs to one where there is none. */
 function problemOf(input: Answers): { readonly option: string; readonly error: DomainError } | null {
+  if (input.of === undefined || input.from !== undefined) return null
   const { unknown } = input.of.is
   const [first] = unknown
   if (first === undefined) {
@@ -49,7 +52,7 @@ export const unknownCautions = (plan: Plan): readonly Message<'cautions'>[] =>
   plan.unknown.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names: namesIn(plan) } }]
 
 /** Whose the amounts and days are, and what the ± holds. */
-export function unknownNotes({ of }: Answers, plan: Plan): readonly Message<'notes'>[] {
+export function unknownNotes({ of }: { readonly of: Given<PlantsRead> }, plan: Plan): readonly Message<'notes'>[] {
   if (plan.unknown.length === 0) return []
   const ids = [...new Set(of.is.unknown.flatMap(({ problem }) => problem.values.nearest))]
   const range = {

@@ -6,7 +6,7 @@ import { ChatError } from '../chat/chat-error.ts'
 import type { Given } from './fields.ts'
 
 /** An amount as read, and at which temperature. */
-const amountOf = (amount: Volume | Mass): Pick<Portion, 'amount' | 'by' | 'atC'> =>
+export const amountOf = (amount: Volume | Mass): Pick<Portion, 'amount' | 'by' | 'atC'> =>
   amount.kind === 'mass'
     ? { amount: massG(amount), by: 'mass', atC: 20 }
     : { amount: volumeMl(amount), by: 'volume', atC: amount.atC ?? 20 }
@@ -48,8 +48,7 @@ export function spiritPortions(
     }
     const said = own ?? strength?.is ?? null
     if (said === null) {
-      const values = { command, option: 'strength', example: 'strength:95%' }
-      throw new ChatError('missing_option', 'missing_option', values, { option: 'strength' })
+      throw new ChatError('missing_option', 'spirit_strength', {}, { option: 'strength' })
     }
     return portionOf(amount, said, null, said.atC === null ? 'label' : 'hydrometer')
   })

@@ -26,15 +26,32 @@ const nearestTo = ({ name }: TypedCountry): Country | null => {
   return meant === null ? null : countryNamed(meant)
 }
 
-const countryNotes = (typed: TypedCountry | undefined, meant: Country | null): readonly Message<'notes'>[] => {
-  if (typed === undefined) return [note('name_a_country')]
-  const { country } = typed
+/** What is known of a country, and how much of that had to be assumed. */
+interface Asked {
+  /** What was typed, if anything. */
+  readonly typed: TypedCountry | null
+  /** Two letters of the person's own, where nothing was typed. */
+  readonly ownCode: string | null
+  readonly country: Country | null
+}
+
+const askedFor = (typed: TypedCountry | null, ownCode: string | null): Asked =>
+  typed === null && ownCode !== null
+    ? { typed, ownCode, country: countryNamed(ownCode) }
+    : { typed, ownCode: null, country: typed?.country ?? null }
+
+const countryNotes = ({ typed, ownCode, country }: Asked, meant: Country | null): readonly Message<'notes'>[] => {
+  if (ownCode !== null && country === null) {
+    return [{ group: 'notes', key: 'own_country_unknown', values: { code: ownCode } }]
+  }
   if (country === null) {
+    if (typed === null) return [note('name_a_country')]
     const values = { typed: typed.name, nearest: meant?.id ?? null }
     return [{ group: 'notes', key: 'unknown_country', values }]
   }
   const { id, drink, guidance } = country
   return [
+    ...(ownCode === null ? [] : [{ group: 'notes', key: 'own_country', values: { code: ownCode } } as const]),
     ...(drink === null ? [{ group: 'notes', key: 'no_drink_size', values: { country: id } } as const] : []),
     guidance === null
       ? { group: 'notes', key: 'no_guidance', values: { country: id } }
@@ -60,11 +77,11 @@ export const servingCommand = defineCommand({
     strength: fields.strength,
     country: fields.country.optional(),
   }),
-  run(input) {
+  run(input, { settings }) {
     const strength = input.strength.is
     const pour = portionOf(input.pour.is, strength, null, strength.atC === null ? 'label' : 'hydrometer')
-    const typed = input.country?.is
-    const country = typed?.country ?? null
+    const asked = askedFor(input.country?.is ?? null, settings.country)
+    const { typed, country } = asked
     const drink = country?.drink ?? null
     const { ethanolG, drinks } = serving(pour, drink)
     const meant = typed && country === null ? nearestTo(typed) : null
@@ -85,7 +102,7 @@ export const servingCommand = defineCommand({
             ]),
       ],
       sure: [],
-      notes: [...assumptionNotes({ pour: input.pour, strength: input.strength }), ...countryNotes(typed, meant)],
+      notes: [...assumptionNotes({ pour: input.pour, strength: input.strength }), ...countryNotes(asked, meant)],
       cautions: [...(strength.abvPercent >= NEAT_PERCENT ? [caution('neat_spirit')] : []), caution('law_and_doctor')],
       actions: actionsFor(input, meant),
       data: {

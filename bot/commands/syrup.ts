@@ -1,20 +1,26 @@
 import { z } from 'zod'
+import { findJar } from '../../core/jar/find-jar.ts'
 import { volumeMl } from '../../core/quantity/precision.ts'
 import { strained } from '../../core/recipe/plan/strained.ts'
 import { liquidOf, type Portion } from '../../core/recipe/portion.ts'
 import { valuesOf } from '../../core/recipe/propagate.ts'
 import { styles } from '../../core/recipe/styles.ts'
 import { syrup } from '../../core/recipe/syrup.ts'
-import { wishOf } from '../../core/recipe/wish.ts'
+import type { Targets } from '../../core/recipe/targets.ts'
+import { type Named, wishOf } from '../../core/recipe/wish.ts'
 import { ChatError } from '../chat/chat-error.ts'
-import { defineCommand } from '../chat/command.ts'
-import { fields } from './fields.ts'
+import { type Context, defineCommand } from '../chat/command.ts'
+import { fields, type Given } from './fields.ts'
+import { jarFields } from './jar/jar-fields.ts'
+import { expectStrongEnough, type StrainedJar, strainedJar } from './jar/strained-jar.ts'
 import { planFields } from './plan-fields.ts'
 import { portionOf, spiritPortions } from './portions.ts'
-import { stylesReply, syrupReply } from './syrup-reply.ts'
+import { stylesReply } from './styles-reply.ts'
+import { syrupReply } from './syrup-reply.ts'
 
 const input = z.object({
-  infusion: fields.amount,
+  infusion: fields.amount.optional(),
+  jar: jarFields.jar.optional(),
   strength: fields.strength.optional(),
   'to-strength': fields.wishedStrength.optional(),
   'to-sweetness': fields.sweetness.optional(),
@@ -24,8 +30,14 @@ const input = z.object({
   spirit: planFields.drinkable.optional(),
 })
 
+type Input = z.output<typeof input>
+
+const missing = (option: string): ChatError =>
+  new ChatError('missing_option', 'missing_option', { command: 'syrup', option, example: null }, { option })
+
 /** The infusion as measured, or its strength as expected of what went into the jar. */
-function infusionOf({ infusion, strength, of, spirit }: z.output<typeof input>): Portion {
+function infusionOf({ infusion, strength, of, spirit }: Input): Portion {
+  if (infusion === undefined) throw missing('infusion')
   if (strength !== undefined) {
     if (of !== undefined || spirit !== undefined) {
       throw new ChatError('too_many_options', 'strength_or_plants', {}, { option: 'strength' })
@@ -33,8 +45,7 @@ function infusionOf({ infusion, strength, of, spirit }: z.output<typeof input>):
     return portionOf(infusion.is, strength.is, null, 'hydrometer')
   }
   if (of === undefined || spirit === undefined) {
-    const option = of !== undefined ? 'spirit' : spirit !== undefined ? 'of' : 'strength'
-    throw new ChatError('missing_option', 'missing_option', { command: 'syrup', option, example: null }, { option })
+    throw missing(of !== undefined ? 'spirit' : spirit !== undefined ? 'of' : 'strength')
   }
   return {
     ...portionOf(infusion.is, null, null, 'label'),
@@ -42,20 +53,41 @@ function infusionOf({ infusion, strength, of, spirit }: z.output<typeof input>):
   }
 }
 
+/** What a jar of the person's holds; nothing else may be said of the infusion then. */
+async function fromJar(input: Input, jar: Given<string>, { store, userId }: Context): Promise<StrainedJar> {
+  const other = (['infusion', 'strength', 'of', 'spirit'] as const).find((option) => input[option] !== undefined)
+  if (other !== undefined)
+    throw new ChatError('too_many_options', 'jar_or_infusion', { option: other }, { option: other })
+  const { jars } = await store.read(userId)
+  return strainedJar(findJar(jar.is, jars))
+}
+
 export const syrupCommand = defineCommand({
   path: 'syrup',
   input,
-  run(input) {
-    const infusion = infusionOf(input)
-    const named = {
-      abvPercent: input['to-strength']?.is.abvPercent,
-      sugarGPerL: input['to-sweetness']?.is.sugarGPerL,
-      sugarPerWater: input.ratio?.is.sugarGPerWaterG,
-    }
+  async run(input, context) {
+    const held = input.jar === undefined ? null : await fromJar(input, input.jar, context)
+    const infusion = held === null ? infusionOf(input) : held.infusion
     const atMostMl = input['at-most'] ? volumeMl(input['at-most'].is).value : null
+    const named = namedIn(input, held?.targets ?? null)
+    if (held !== null) expectStrongEnough(held, named)
     const wish = wishOf(liquidOf(valuesOf(infusion)), named)
+    const typed = { ...input, held }
     return wish === null
-      ? stylesReply(input, infusion, styles(infusion, named, atMostMl))
-      : syrupReply(input, infusion, syrup(infusion, wish, atMostMl))
+      ? stylesReply(typed, infusion, styles(infusion, named, atMostMl))
+      : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl))
   },
 })
+
+/** The wishes named; of a jar, those that are left open as they were planned, where a ratio does not settle them. */
+function namedIn(input: Input, planned: Targets | null): Named {
+  const named = {
+    abvPercent: input['to-strength']?.is.abvPercent,
+    sugarGPerL: input['to-sweetness']?.is.sugarGPerL,
+    sugarPerWater: input.ratio?.is.sugarGPerWaterG,
+  }
+  if (planned === null) return named
+  const { abvPercent = planned.abvPercent, sugarGPerL = planned.sugarGPerL, sugarPerWater } = named
+  if (sugarPerWater === undefined) return { abvPercent, sugarGPerL }
+  return named.sugarGPerL === undefined ? { abvPercent, sugarPerWater } : named
+}

@@ -2,6 +2,7 @@ import type { Assumption } from '../../core/quantity/quantities.ts'
 import type { Kitchen } from '../text/kitchen.ts'
 import type { Message } from '../text/words.ts'
 
+const IMPERIAL_UNITS = new Set(['imp_fl_oz', 'imp_pint', 'imp_quart', 'imp_gallon'])
 const US_UNITS = new Set(['cup', 'fl_oz', 'pint', 'quart', 'gallon', 'lb', 'oz', 'oz_weight'])
 
 /** What a quantity tells of how it was typed. */
@@ -19,9 +20,12 @@ function typedIn(node: unknown): readonly Typed[] {
   return [...own, ...Object.values(node).flatMap(typedIn)]
 }
 
-/** The kitchen whose units were typed: a US one as soon as one of its units was. */
-export const kitchenOf = (input: object): Kitchen =>
-  typedIn(input).some(({ unit }) => unit !== undefined && US_UNITS.has(unit)) ? 'us' : 'metric'
+/** The kitchen whose units were typed: an imperial or else a US one as soon as one of its units was. */
+export const kitchenOf = (input: object): Kitchen => {
+  const typed = typedIn(input).flatMap(({ unit }) => unit ?? [])
+  if (typed.some((unit) => IMPERIAL_UNITS.has(unit))) return 'imperial'
+  return typed.some((unit) => US_UNITS.has(unit)) ? 'us' : 'metric'
+}
 
 /** What was read into the input, once each, and that readings at another temperature were brought to 20 °C. */
 export function assumptionNotes(input: object): readonly Message<'notes'>[] {

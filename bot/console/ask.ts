@@ -23,9 +23,10 @@ const worse = (one: ExitCode, other: ExitCode): ExitCode => {
 const usage = ({ speech }: Desk): string => speech.console.usage({ example: firstExample(speech) }).join('\n')
 
 /** Prints the answer to one line: the reply to the output, a problem to the errors, as JSON both to the output. */
-const askLine = (line: string, number: number | null, options: AskOptions, desk: Desk): ExitCode => {
-  const dispatch = { commands: desk.commands, nowMs: options.nowMs ?? desk.now(), log: desk.log }
-  const { text, failure } = answer(line, dispatch, desk.speech, options.json ? showJson : showText(desk.screen))
+const askLine = async (line: string, number: number | null, options: AskOptions, desk: Desk): Promise<ExitCode> => {
+  const dispatch = { ...desk.asker, commands: desk.commands, nowMs: options.nowMs ?? desk.now(), log: desk.log }
+  const show = options.json ? showJson : showText(desk.screen)
+  const { text, failure } = await answer(line, dispatch, desk.speech, show, desk.saveFile)
   if (failure === null || options.json) desk.out(`${text}\n`)
   else desk.err(`${number === null ? text : desk.speech.console.atLine(number, text)}\n`)
   return exitCodeOf(failure)
@@ -42,14 +43,14 @@ const askEveryLine = async (options: AskOptions, desk: Desk): Promise<ExitCode> 
     if (typed === '' || typed.startsWith('#')) continue
     if (!isFirst && !options.json) desk.out('\n')
     isFirst = false
-    worst = worse(worst, askLine(typed, number, options, desk))
+    worst = worse(worst, await askLine(typed, number, options, desk))
   }
   return worst
 }
 
 /** `ask '/mix …'`, `ask -`, with --json and --now: answers and ends. */
 export const ask = async (argv: readonly string[], desk: Desk): Promise<ExitCode> => {
-  const read = attempt(
+  const read = await attempt(
     () => {
       const options = readAskOptions(argv)
       if (options.line === null && !options.help) throw new ChatError('missing_option', 'no_line', {})
@@ -60,7 +61,7 @@ export const ask = async (argv: readonly string[], desk: Desk): Promise<ExitCode
   )
   if (!read.ok) {
     const isJson = argv.includes('--json')
-    const text = (isJson ? showJson : showText(desk.screen))(read, desk.speech)
+    const text = (isJson ? showJson : showText(desk.screen))(read, desk.speech, [])
     if (isJson) desk.out(`${text}\n`)
     else desk.err(argv.length === 0 ? `${text}\n\n${usage(desk)}\n` : `${text}\n`)
     return exitCodeOf(read)

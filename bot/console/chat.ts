@@ -2,6 +2,7 @@ import { createInterface } from 'node:readline'
 import { answer, showText } from './answer.ts'
 import { complete } from './complete.ts'
 import type { Desk } from './desk.ts'
+import { sayAbove } from './say-above.ts'
 import { firstExample } from './speech.ts'
 import { wrap } from './wrap.ts'
 
@@ -20,8 +21,16 @@ export const chat = async (desk: Desk): Promise<void> => {
     completer: (line: string) => complete(line, commands),
     crlfDelay: Number.POSITIVE_INFINITY,
   })
+  let isPrompting = false
   const prompt = () => {
-    if (terminal !== null) lines.prompt()
+    if (terminal === null) return
+    isPrompting = true
+    lines.prompt()
+  }
+  const say = (text: string) => {
+    const print = () => desk.out(`${text}\n\n`)
+    if (terminal !== null && isPrompting) sayAbove(lines, terminal, print)
+    else print()
   }
   // Ctrl-C forgets a line begun; on an empty one it leaves.
   lines.on('SIGINT', () => {
@@ -29,17 +38,25 @@ export const chat = async (desk: Desk): Promise<void> => {
     lines.write(null, { ctrl: true, name: 'e' })
     lines.write(null, { ctrl: true, name: 'u' })
   })
+  // From here on no line is lost, however long it takes until the first is asked for.
+  const typed = lines[Symbol.asyncIterator]()
+  desk.ended.addEventListener('abort', () => lines.close(), { once: true })
+  const stopReminding = await desk.remind(say)
   prompt()
   let isQuit = false
-  for await (const line of lines) {
+  for await (const line of typed) {
+    isPrompting = false
     isQuit = QUIT.test(line.trim())
     if (isQuit || !desk.isHeard()) break
     if (line.trim() !== '') {
-      const dispatch = { commands, nowMs: desk.now(), log }
-      desk.out(`${answer(line, dispatch, speech, showText(screen)).text}\n\n`)
+      const dispatch = { ...desk.asker, commands, nowMs: desk.now(), log }
+      const { text } = await answer(line, dispatch, speech, showText(screen), desk.saveFile)
+      desk.out(`${text}\n\n`)
     }
     prompt()
   }
+  isPrompting = false
   lines.close()
+  await stopReminding()
   if (terminal !== null) desk.out(`${isQuit ? '' : '\n'}${speech.console.goodbye()}\n`)
 }

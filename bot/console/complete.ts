@@ -1,5 +1,6 @@
 import { byPath, type Callable, optionNames } from '../chat/callable.ts'
 import { HELP } from '../chat/help.ts'
+import { takesOf } from '../commands/takes.ts'
 
 const OWN = [HELP, 'quit']
 
@@ -9,7 +10,7 @@ const commandOf = (words: readonly string[], commands: readonly Callable[]): Cal
   return begun.findLast((command) => command !== null) ?? null
 }
 
-/** What Tab offers at the end of a line: commands first, then the options not yet given; and the part they replace. */
+/** What Tab offers at the end of a line: commands first, then the options not yet given, then what one of a few can be; and the part they replace. */
 export const complete = (line: string, commands: readonly Callable[]): [hits: string[], part: string] => {
   const begin = line.trimStart()
   const slash = begin === '' || begin.startsWith('/') ? '/' : ''
@@ -26,6 +27,11 @@ export const complete = (line: string, commands: readonly Callable[]): [hits: st
     return [begun.map((path) => `${slash}${path} `), begin]
   }
   const part = words.at(-1) ?? ''
+  const [, given] = /^([^:]+):/.exec(part) ?? []
+  if (given !== undefined) {
+    const { choices = [] } = takesOf(command.input.shape[given])
+    return [choices.map((word) => `${given}:${word}`).filter((text) => text.startsWith(part)), part]
+  }
   const isOpen = (name: string) => name.startsWith(part) && !words.some((word) => word.startsWith(`${name}:`))
   return [
     optionNames(command)

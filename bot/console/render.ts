@@ -1,8 +1,9 @@
 import { styleText } from 'node:util'
 import type { Reply } from '../chat/reply.ts'
-import { clean } from './clean.ts'
+import { clean } from '../text/clean.ts'
 import { columns } from './columns.ts'
 import { displayWidth } from './display-width.ts'
+import type { SavedFile } from './saved-file.ts'
 import type { Screen } from './screen.ts'
 import type { Speech } from './speech.ts'
 import { hang, wrap } from './wrap.ts'
@@ -22,6 +23,12 @@ const actionLines = (reply: Reply, { words, console }: Speech, { width }: Screen
       : [...hang('  ', console.action(named, '').trimEnd(), width), `    ${clean(line)}`]
   })
 
+/** A path is never broken, so that it can be copied. */
+const fileLines = (files: readonly SavedFile[], { console }: Speech, { width }: Screen): readonly string[] =>
+  files.flatMap(({ name, path, code }) =>
+    path === null ? wrap(console.fileFailed({ name, code }), width) : [clean(console.fileSaved({ path }))],
+  )
+
 /** Blocks of lines with an empty line between those that have any. */
 export const joinBlocks = (blocks: readonly (readonly string[])[]): string =>
   blocks
@@ -29,8 +36,8 @@ export const joinBlocks = (blocks: readonly (readonly string[])[]): string =>
     .map((block) => block.join('\n'))
     .join('\n\n')
 
-/** A reply for a terminal: the answer, the table, how sure it is, notes, cautions, what can be typed next. */
-export const render = (reply: Reply, speech: Speech, screen: Screen): string => {
+/** A reply for a terminal: the answer, its files, the table, how sure it is, notes, cautions, what can be typed next. */
+export const render = (reply: Reply, speech: Speech, screen: Screen, files: readonly SavedFile[] = []): string => {
   const { words, console } = speech
   const { kitchen } = reply
   const rows = reply.table.map(
@@ -44,6 +51,7 @@ export const render = (reply: Reply, speech: Speech, screen: Screen): string => 
   const actions = actionLines(reply, speech, screen)
   return joinBlocks([
     styled('bold', wrap(clean(words.say<'headlines'>(reply.headline, kitchen)), screen.width), screen),
+    fileLines(files, speech, screen),
     columns(rows, screen.width),
     sure,
     notes,

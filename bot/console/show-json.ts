@@ -1,7 +1,7 @@
+import { explain } from '../chat/explain.ts'
 import type { Reply } from '../chat/reply.ts'
+import { clean } from '../text/clean.ts'
 import type { Show } from './answer.ts'
-import { clean } from './clean.ts'
-import { explain } from './explain.ts'
 import type { Speech } from './speech.ts'
 import { unbind } from './wrap.ts'
 
@@ -17,15 +17,16 @@ const replyFields = (reply: Reply, { words }: Speech) => ({
 })
 
 /** One object on one line, for scripts; see the contract of `ask` in the developers' guide. */
-export const showJson: Show = (outcome, speech) => {
+export const showJson: Show = (outcome, speech, files) => {
   if (outcome.ok) {
     const fields =
       'reply' in outcome
         ? replyFields(outcome.reply, speech)
         : { data: { commands: outcome.entries }, notes: [], cautions: [] }
-    return JSON.stringify({ command: outcome.path, ...fields })
+    const written = files.length === 0 ? {} : { files: files.map(({ name, mime, path }) => ({ name, mime, path })) }
+    return JSON.stringify({ command: outcome.path, ...fields, ...written })
   }
   const { code, option, nearest } = outcome.error
-  const error = { code, message: unbind(explain(outcome.path, outcome.error, speech)), option, nearest }
+  const error = { code, message: unbind(explain(outcome, speech)), option, nearest }
   return JSON.stringify({ command: outcome.path, error })
 }

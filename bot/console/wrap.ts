@@ -20,6 +20,25 @@ export const wrap = (text: string, width: number): readonly string[] => {
   return [...lines, line].map(unbind)
 }
 
+/** A line to type at the end of a sentence, such as an example. */
+const TO_TYPE = /\s(\/[a-z](?:(?!\s\/)[^;])*[^.;])$/u
+
+/** A sentence in lines as `wrap` breaks them, but a line to type at its end and a path stay whole, so that they can be copied. */
+export const wrapSentence = (text: string, width: number): readonly string[] => {
+  const toType = TO_TYPE.exec(text)?.[1] ?? ''
+  const before = text.slice(0, text.length - toType.length).trimEnd()
+  const words = [...before.split(/ +/), ...(toType === '' ? [] : [toType])]
+  const lines: string[] = []
+  for (const word of words) {
+    const isWhole = word.includes('/')
+    const last = lines.at(-1)
+    const joined = last === undefined ? word : `${last} ${word}`
+    if (last !== undefined && displayWidth(joined) <= width) lines[lines.length - 1] = joined
+    else lines.push(...(isWhole || displayWidth(word) <= width ? [word] : chop(word, width)))
+  }
+  return lines.map(unbind)
+}
+
 /** Wrapped with a mark before the first line and the same room before the others. */
 export const hang = (mark: string, text: string, width: number): readonly string[] => {
   const room = displayWidth(mark)

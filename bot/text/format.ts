@@ -1,4 +1,5 @@
 import type { Measured } from '../../core/quantity/measured.ts'
+import type { CalendarDay } from '../../core/quantity/quantities.ts'
 
 /** Numbers in a language's and a kitchen's habits; no digit that the ± cannot carry. */
 export interface Format {
@@ -6,9 +7,9 @@ export interface Format {
   number(value: number, decimals: number): string
   /** A bare number with every digit that was typed (at most `maxDecimals`, default 3). */
   plain(value: number, maxDecimals?: number): string
-  /** `1.56 l`, `750 ml`; in a US kitchen `6 ½ cups (1.56 l)`. */
+  /** `1.56 l`, `750 ml`; in a US kitchen `6 ½ cups (1.56 l)`, in an imperial one `2 imp pints + 15 fl oz (1.56 l)`. */
   volume(volumeMl: Measured): string
-  /** `560 g`, `2.12 kg`; in a US kitchen `1 lb 4 oz (560 g)`. */
+  /** `560 g`, `2.12 kg`; in a US or imperial kitchen `1 lb 4 oz (560 g)`. */
   mass(massG: Measured): string
   /** An amount to measure out, to what a jug can do. */
   pour(volumeMl: number): string
@@ -20,7 +21,11 @@ export interface Format {
   sweetness(sugarGPerL: Measured): string
   /** `−18 °C`, in a US kitchen `0 °F (−18 °C)`. */
   temperature(tempC: Measured): string
-  /** The half interval alone, one digit or two: `0.9 % vol`. */
+  /** `9 December 2026`, or the `words` that the sentence has for it; a surface may show a day in its reader's own way. */
+  day(day: CalendarDay, words?: string): string
+  /** The same of a time of day; `minutes` after midnight (0 to 1439) by the clocks of the person who is answered. */
+  moment(day: CalendarDay, minutes: number, words: string): string
+  /** The half interval alone, with no finer digit than the value beside it is shown with: `0.9 % vol`. */
   give: {
     volume(volumeMl: Measured): string
     mass(massG: Measured): string

@@ -1,2 +1,4 @@
+import type { UnitSystem } from '../../core/quantity/parse-units.ts'
+
 /** Whose measures a person cooks with. */
-export type Kitchen = 'metric' | 'us'
+export type Kitchen = UnitSystem

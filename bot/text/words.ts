@@ -1,5 +1,7 @@
 import type { Problems } from '../../core/domain-error.ts'
+import type { StorageProblems } from '../../store/storage-error.ts'
 import type { ChatProblems } from '../chat/chat-error.ts'
+import type { PictureText } from './en/picture/picture-text.ts'
 import type { sentences } from './en/sentences.ts'
 import type { Format } from './format.ts'
 import type { Kitchen } from './kitchen.ts'
@@ -23,11 +25,13 @@ type ValuesOf<Sentence> = Sentence extends () => string
     ? Values
     : never
 
-/** Every problem that can reach a person, core's and the chat's. */
-export type AllProblems = Problems & ChatProblems
+/** Every problem that can reach a person: core's, the chat's and the store's. */
+export type AllProblems = Problems & ChatProblems & StorageProblems
 
 /** Turns messages into a person's language and measures. */
 export interface Words {
   say<Group extends keyof Sentences>(message: Message<Group>, kitchen: Kitchen): string
   problem<Key extends keyof AllProblems>(key: Key, values: AllProblems[Key], kitchen: Kitchen): string
+  /** What stands on pictures, and how numbers and days are written there. */
+  onPictures(kitchen: Kitchen): { readonly text: PictureText; readonly format: Format }
 }

@@ -44,10 +44,15 @@ function named(region: Region, ...names: readonly string[]): readonly [string, R
   return names.map((name) => [name, region])
 }
 
+/** The region of a name or a country's two letters; null where there is none on record. */
+export const regionNamed = (text: string): Region | null => {
+  const name = plainName(text)
+  return MEMBERS.has(name) ? 'eu' : (OTHERS.get(name) ?? null)
+}
+
 /** `EU`, `US` or `UK`, or the name of a country in one of them. Throws `unknown_region`. */
 export const parseRegion = (text: string): Region => {
-  const name = plainName(text)
-  const region = MEMBERS.has(name) ? 'eu' : OTHERS.get(name)
-  if (region === undefined) throw new DomainError('bad_value', 'unknown_region', { typed: shown(text) })
+  const region = regionNamed(text)
+  if (region === null) throw new DomainError('bad_value', 'unknown_region', { typed: shown(text) })
   return region
 }

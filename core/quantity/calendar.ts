@@ -24,3 +24,17 @@ export const addMonths = ({ year, month, day }: CalendarDay, months: number): Ca
   const lastDay = dayOf(Date.UTC(year, month + months, 0))
   return { ...lastDay, day: Math.min(day, lastDay.day) }
 }
+
+const twoDigits = (value: number): string => String(value).padStart(2, '0')
+
+/** `2026-12-24` (ISO 8601), as days are stored and compared. */
+export type IsoDay = string
+
+export const isoDay = ({ year, month, day }: CalendarDay): IsoDay =>
+  `${String(year).padStart(4, '0')}-${twoDigits(month)}-${twoDigits(day)}`
+
+/** The day that `isoDay` wrote. */
+export const dayFromIso = (iso: IsoDay): CalendarDay => {
+  const [year = 0, month = 0, day = 0] = iso.split('-').map(Number)
+  return { year, month, day }
+}

@@ -1,6 +1,7 @@
 import { DomainError } from '../domain-error.ts'
 import { isDay } from './calendar.ts'
 import { shown } from './typed-text.ts'
+import type { DateSide } from './weekday-date.ts'
 
 /** A day whose year may be missing. */
 export interface DayRead {
@@ -26,7 +27,7 @@ const yearOf = (digits: string | undefined): number | null => {
  * `2026-12-24`, `24/12/2026`, `24.12.26`, `24/6`; null where the text is nothing of the kind.
  * Throws `day_or_month` where neither the country (two letters) nor the digits decide, `no_such_day` for `31/11`.
  */
-export const numericDate = (text: string, country: string | null): DayRead | null => {
+export const numericDate = (text: string, country: string | null, side: DateSide): DayRead | null => {
   const [, first = '', separator, second = '', last] = NUMERIC.exec(text) ?? []
   if (separator === undefined) return null
   if (first.length > 2) {
@@ -38,7 +39,7 @@ export const numericDate = (text: string, country: string | null): DayRead | nul
   const monthFirst = { year, month: Number(first), day: Number(second) }
   const possible = [dayFirst, monthFirst].filter(isPossible)
   const [only, another] = possible
-  if (only === undefined) throw new DomainError('bad_value', 'no_such_day', { typed: shown(text) })
+  if (only === undefined) throw new DomainError('bad_value', 'no_such_day', { typed: shown(text), side })
   // Nobody writes dots month-first; and a year makes `24/12/2026` a date that can only be read one way.
   const isDayFirst = country === null ? separator === '.' && year !== null : !isMonthFirst(country)
   const isDecided = country !== null || isDayFirst

@@ -4,6 +4,7 @@ import { type DayRead, numericDate } from './numeric-date.ts'
 import type { CalendarDay, TypedDate } from './quantities.ts'
 import { relativeDate } from './relative-date.ts'
 import { readText, shown, type TypedText } from './typed-text.ts'
+import type { DateSide } from './weekday-date.ts'
 
 export interface DateSetting {
   /** The person's own day. */
@@ -52,18 +53,19 @@ const nextSuch = ({ month, day }: DayRead, today: CalendarDay): CalendarDay | un
   )
 
 /**
- * A day from 1900 to 2199: `24 December`, `24 dicembre`, `2026-12-24`, `tomorrow`, `3 days ago`, `tra 2 settimane`.
- * Without a year the next such day, today included, and `yearAssumed`; `6/7` is asked back unless a country decides.
+ * A day from 1900 to 2199: `24 December`, `24 dicembre`, `2026-12-24`, `tomorrow`, `3 days ago`, `tra 2 settimane`, and
+ * `Saturday`, which `side` decides. Without a year the next such day, today included, and `yearAssumed`; `6/7` is asked
+ * back unless a country decides.
  */
-export const parseDate = (text: string, { today, country }: DateSetting): TypedDate => {
+export const parseDate = (text: string, { today, country }: DateSetting, side: DateSide = 'from_today'): TypedDate => {
   const typed = readText(text, 'date')
-  const found = numericDate(typed.text, country) ?? relativeDate(typed, today) ?? wordDate(typed)
-  if (found === null) throw new DomainError('bad_value', 'no_date', { typed: shown(text) })
+  const found = numericDate(typed.text, country, side) ?? relativeDate(typed, today, side) ?? wordDate(typed)
+  if (found === null) throw new DomainError('bad_value', 'no_date', { typed: shown(text), side })
   const day = found.year === null ? nextSuch(found, today) : { ...found, year: found.year }
   if (day !== undefined && (day.year < FROM_YEAR || day.year > TO_YEAR)) {
     const values = { typed: shown(text), fromYear: FROM_YEAR, toYear: TO_YEAR }
     throw new DomainError('bad_value', 'date_too_far', values)
   }
-  if (day === undefined || !isDay(day)) throw new DomainError('bad_value', 'no_such_day', { typed: shown(text) })
+  if (day === undefined || !isDay(day)) throw new DomainError('bad_value', 'no_such_day', { typed: shown(text), side })
   return { kind: 'date', year: day.year, month: day.month, day: day.day, yearAssumed: found.year === null }
 }

@@ -1,3 +1,5 @@
+import type { DateSide } from './weekday-date.ts'
+
 /** What a text was expected to be; a language says with it what is accepted. */
 export type Wanted =
   | 'volume'
@@ -57,8 +59,17 @@ export interface QuantityProblems {
     readonly days: readonly { readonly month: number; readonly day: number }[]
   }
 
-  readonly no_date: { readonly typed: string }
+  readonly no_date: { readonly typed: string; readonly side: DateSide }
   /** 31 November. */
-  readonly no_such_day: { readonly typed: string }
+  readonly no_such_day: { readonly typed: string; readonly side: DateSide }
+  /** No time of day. */
+  readonly no_clock_time: { readonly typed: string }
   readonly date_too_far: { readonly typed: string; readonly fromYear: number; readonly toYear: number }
+
+  /** `+02:00`, `UTC+2`. */
+  readonly offset_zone: { readonly typed: string }
+  /** The nearest zones, at most three. */
+  readonly unknown_zone: { readonly typed: string; readonly nearest: readonly string[] }
+  /** Neither metric, US nor imperial. */
+  readonly unknown_units: { readonly typed: string }
 }

@@ -1,10 +1,12 @@
 import { DomainError } from '../domain-error.ts'
 import { accepted, isWithin } from './accepted.ts'
 import { addDays, addMonths } from './calendar.ts'
+import { numberWords } from './number-words.ts'
 import type { CalendarDay } from './quantities.ts'
 import { readNumber } from './read-number.ts'
 import { shown, type TypedText } from './typed-text.ts'
 import { unitAt } from './unit-at.ts'
+import { type DateSide, weekdayDate } from './weekday-date.ts'
 
 const NAMED_DAYS: ReadonlyMap<string, number> = new Map([
   ['today', 0],
@@ -20,13 +22,12 @@ const NAMED_DAYS: ReadonlyMap<string, number> = new Map([
 
 const IN = ['in', 'tra', 'fra']
 const AGO = ['ago', 'fa']
-const ONE = ['a', 'an', 'one', 'un', 'una']
 
 /** The whole number and unit of time from piece `at` on. */
 const stepAt = (typed: TypedText, at: number): { count: number; unit: string; days: number; next: number } | null => {
-  const isOne = ONE.includes(typed.tokens[at]?.text ?? '')
-  const number = isOne ? null : readNumber(typed, at)
-  const [count, another] = isOne ? [1] : (number?.readings ?? []).map(({ value }) => value)
+  const word = numberWords.get(typed.tokens[at]?.text ?? '')
+  const number = word === undefined ? readNumber(typed, at) : null
+  const [count, another] = word === undefined ? (number?.readings ?? []).map(({ value }) => value) : [word]
   const found = unitAt(typed, number?.next ?? at + 1, ['span'])
   if (count === undefined || another !== undefined || !Number.isInteger(count)) return null
   if (found === null || found.unit.key === 'hours') return null
@@ -34,14 +35,16 @@ const stepAt = (typed: TypedText, at: number): { count: number; unit: string; da
 }
 
 /**
- * `today`, `domani`, `3 days ago`, `in 2 weeks`, `un mese fa`, counted from `today`; null where the text is nothing of
- * the kind. At most 20 years away, else `out_of_range`.
+ * `today`, `domani`, `3 days ago`, `in two weeks`, `un mese fa`, `Saturday`, counted from `today`; null where the text is
+ * nothing of the kind. At most 20 years away, else `out_of_range`.
  */
-export const relativeDate = (typed: TypedText, today: CalendarDay): CalendarDay | null => {
+export const relativeDate = (typed: TypedText, today: CalendarDay, side: DateSide): CalendarDay | null => {
   const { tokens, text } = typed
   const words = tokens.map((token) => token.text)
   const named = NAMED_DAYS.get(words.filter((word) => word !== 'the').join(' '))
   if (named !== undefined) return addDays(today, named)
+  const weekday = weekdayDate(words, today, side)
+  if (weekday !== null) return weekday
   const isLater = IN.includes(words[0] ?? '')
   const step = stepAt(typed, isLater ? 1 : 0)
   if (step === null) return null

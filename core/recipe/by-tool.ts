@@ -1,3 +1,4 @@
+import { digits } from '../quantity/digits.ts'
 import type { Measured } from '../quantity/measured.ts'
 
 /**
@@ -16,3 +17,9 @@ export const byTool = (amount: Measured, tool: (value: number) => Measured): Mea
   value: amount.value,
   plusMinus: Math.hypot(amount.plusMinus, tool(amount.value).plusMinus),
 })
+
+/** An amount as it is shown to be measured out, ml. */
+export const pouredMl = (volumeMl: number): number => digits(volumeMl, measuredOut(volumeMl).plusMinus).roundedValue
+
+/** An amount as it is shown to be weighed out, g. */
+export const weighedG = (massG: number): number => digits(massG, weighedOut(massG).plusMinus).roundedValue

@@ -20,7 +20,12 @@ export interface Portion {
   readonly sugarGPerL: Measured
 }
 
-function strengthAt20({ abvPercent, abvAtC, readsProof }: Values<Portion>): number {
+/** A strength as read, brought to 20 °C, % vol. */
+export function strengthAt20({
+  abvPercent,
+  abvAtC,
+  readsProof,
+}: Values<Pick<Portion, 'abvPercent' | 'abvAtC' | 'readsProof'>>): number {
   if (abvAtC === null || (abvAtC === 20 && !readsProof)) return abvPercent
   if (!readsProof) return abvPercentAt20(abvPercent, abvAtC)
   const readingPercent = usProofFromAbvPercent(abvPercent) / 2

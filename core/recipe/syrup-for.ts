@@ -41,6 +41,10 @@ function forTargets(infusion: Liquid, targets: Targets): Amounts {
   const amounts = difference(infusion, targets)
   const nothingG = NOTHING_SHARE * (ethanolG(infusion) + waterG(infusion))
   if (amounts.sugarG < -nothingG) {
+    const own = abvPercent(infusion)
+    if (targets.abvPercent > own * (1 + 1e-12)) {
+      throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent: targets.abvPercent })
+    }
     throw new DomainError('unreachable', 'already_sweeter', {
       sugarGPerL: sugarGPerL(infusion),
       toSugarGPerL: targets.sugarGPerL,

@@ -1,10 +1,26 @@
 import { cpus } from 'node:os'
 import { benchDensity } from './density.ts'
+import { benchDiscord } from './discord.ts'
+import { benchPictures } from './pictures.ts'
 import { benchSolves } from './solves.ts'
 import { benchStartup } from './startup.ts'
+import { benchStore } from './store.ts'
 
-/** Every bench, one after the other, each beside its reference in the same run. */
-for (const bench of [benchDensity, benchSolves, benchStartup]) {
+const BENCHES = {
+  density: benchDensity,
+  pictures: benchPictures,
+  solves: benchSolves,
+  startup: benchStartup,
+  store: benchStore,
+  discord: benchDiscord,
+}
+
+/** Every bench, or those named (`npm run bench -- store`), one after the other, each beside its reference in the same run. */
+const named = process.argv.slice(2)
+const unknown = named.filter((name) => !Object.hasOwn(BENCHES, name))
+if (unknown.length > 0) throw new Error(`no bench ${unknown.join(', ')}: ${Object.keys(BENCHES).join(', ')}`)
+for (const [key, bench] of Object.entries(BENCHES)) {
+  if (named.length > 0 && !named.includes(key)) continue
   const { name, rows } = await bench()
   console.log(`\n${name}`)
   const width = Math.max(...rows.map(([label]) => label.length))

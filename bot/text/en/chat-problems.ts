@@ -1,4 +1,6 @@
 import type { ChatProblems } from '../../chat/chat-error.ts'
+import { discordText } from './discord.ts'
+import { fileProblems } from './file-problems.ts'
 
 /** What a person typed, between quotation marks and not too much of it. */
 const quote = (typed: string): string => `“${typed.length > 40 ? `${typed.slice(0, 39)}…` : typed}”`
@@ -31,12 +33,20 @@ export const chatProblems = {
     example === null
       ? `/${command} also needs ${option}:.`
       : `/${command} also needs ${option}:, for example ${example}`,
+  spirit_strength: () => 'How strong is the spirit? Say it beside the amount, as in spirit:1 l 40%, or with strength:.',
   strength_twice: () => 'The strength stands beside the spirit and in strength: as well; give it once.',
   strength_or_plants: () =>
     'Give the strength you measured, or what went in (of: and spirit:) to have it estimated; not both.',
+  jar_or_infusion: ({ option }) =>
+    `jar: tells what the infusion is, so ${option}: is one too many; leave one of the two out.`,
+  code_or_recipe: ({ option }) =>
+    `from: tells what goes into the jar, so ${option}: is one too many; leave one of the two out.`,
   sweet_reading: () =>
     'A hydrometer cannot read a sweet liqueur: 10 g/L of sugar moves it by 2 to 3.5 % vol. Give the strength you computed, without a temperature.',
   nothing_given: ({ command, example }) => `/${command} needs something to work with, for example ${example}`,
+  label_unplanned: ({ jar }) =>
+    `The ${jar} jar is not sweetened yet and what it is to become was not planned, so a label cannot tell its strength; sweeten or bottle it first.`,
+  what_to_correct: ({ options, example }) => `Say what to put right, one of ${list(options)}; for example ${example}`,
   internal: () => 'Sorry, something went wrong inside me and I have no answer to that.',
   no_line: () => 'Give a command in quotes after ask, or - to read commands from standard input.',
   bad_flag: ({ typed, nearest }) =>
@@ -49,8 +59,22 @@ export const chatProblems = {
       : `--now cannot be ${quote(typed)}; give an instant such as 2026-12-24T18:00:00Z.`,
   bad_argument: ({ typed, nearest }) =>
     nearest === null
-      ? `I do not know ${quote(typed)}; start me with nothing for a chat, or with ask and a command.`
+      ? `I do not know ${quote(typed)}; start me with nothing for a chat, with ask and a command, or with register.`
       : `I do not know ${quote(typed)}; did you mean ${nearest}?`,
+  button_too_old: discordText.tooOld,
+  place_closed: discordText.placeClosed,
+  bad_zone: ({ typed, nearest }) =>
+    nearest === null
+      ? `LARDERBELL_ZONE cannot be ${quote(typed)}; give a time zone such as Europe/Rome, or leave it out.`
+      : `LARDERBELL_ZONE cannot be ${quote(typed)}; did you mean ${nearest}?`,
+  bad_api: ({ typed }) =>
+    `DISCORD_API cannot be ${quote(typed)}; give an address that begins with https:// (or http:// on this machine), such as https://discord.example/api, or leave it out.`,
+  bad_guild: ({ typed }) =>
+    `DISCORD_GUILD_ID cannot be ${quote(typed)}; give the server’s number of 17 to 20 digits, or leave it out.`,
+  no_token: () =>
+    'I need DISCORD_TOKEN to register the commands: copy it from the application’s page into the file .env.',
+  one_at_a_time: ({ command, options }) => `Give /${command} one of ${list(options)} at a time.`,
+  ...fileProblems,
   bad_width: ({ typed, least, most }) =>
     `LARDERBELL_WIDTH cannot be ${quote(typed)}; give a whole number of columns from ${least} to ${most}, or leave it out.`,
 } satisfies { readonly [Key in keyof ChatProblems]: (values: ChatProblems[Key]) => string }

@@ -1,8 +1,13 @@
 import type { CommandText } from '../../chat/command-text.ts'
 import type { commands } from '../../commands/index.ts'
 import { botanicalText, cautionsText } from './botanical/command-texts.ts'
+import { againText, calendarText, forgetText, jarListText, jarShowText, notebookText } from './jar/jar-view-texts.ts'
+import { stepTexts } from './jar/step-texts.ts'
 import { labelText, servingText } from './label/command-texts.ts'
 import { planCommandText } from './plan/plan-command-text.ts'
+import { remindersText } from './reminders-sentences.ts'
+import { settingsText } from './settings-sentences.ts'
+import { jarLabelText, jarTagText, shareText } from './share/share-texts.ts'
 
 type Listed = (typeof commands)[number]
 
@@ -18,6 +23,7 @@ export const commandTexts: CommandTexts = {
     summary: 'How much water and sugar finish a strained infusion',
     options: {
       infusion: 'The strained, drained liquid: 920 ml, or better 770 g',
+      jar: 'A strained jar of yours, instead: what was measured of it, and the wishes it was planned with',
       strength: 'Strength of that liquid, not of the bottle the spirit came in: 90%, or 90.6% at 28 C',
       'to-strength': 'Strength wanted: 30%',
       'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
@@ -75,4 +81,16 @@ export const commandTexts: CommandTexts = {
   label: labelText,
   botanical: botanicalText,
   cautions: cautionsText,
+  settings: settingsText,
+  reminders: remindersText,
+  'jar list': jarListText,
+  'jar show': jarShowText,
+  notebook: notebookText,
+  calendar: calendarText,
+  share: shareText,
+  'jar tag': jarTagText,
+  'jar label': jarLabelText,
+  again: againText,
+  forget: forgetText,
+  ...stepTexts,
 }

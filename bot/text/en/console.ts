@@ -1,13 +1,27 @@
+import { copyBack } from './storage-problems.ts'
+
 /** The terminal's own words: greeting, help, usage and the marks around a reply. */
 export const consoleText = {
   prompt: () => 'larderbell> ',
   greeting: ({ example }: { example: string }) => [
     'Larderbell works out homemade liqueurs: how much of what, and what comes out.',
     `Try: ${example}`,
+    'To have me in Discord, set DISCORD_TOKEN (see the README) and start me again.',
     '/help lists the commands, Tab completes them, /quit leaves.',
   ],
+  remindersElsewhere: ({ pid, host, isHere }: { pid: number; host: string; isHere: boolean }) =>
+    `Reminders come from the other Larderbell that works on your jars (${isHere ? `process ${pid}` : `on ${host}`}); here you can look, not change.`,
+  setAside: ({ file, folder, userId }: { file: string; folder: string; userId: string }) =>
+    `The file with your jars could not be read: I kept it as ${folder}/users/${file} and began a new one. ${copyBack(`${folder}/users/${userId}.json`)}`,
+  noReminders: ({ sentence }: { sentence: string }) => `No reminders come for now: ${sentence}`,
   goodbye: () => 'Goodbye.',
   caution: (text: string) => `Caution: ${text}`,
+  fileSaved: ({ path }: { path: string }) => `Written to ${path}`,
+  fileFailed: ({ name, code }: { name: string; code: string | null }) => {
+    if (code === null) return `The file ${name} could not be made; the answer holds without it.`
+    const why = code === 'ENOSPC' ? 'the disk is full' : code === 'EACCES' ? 'I may not write there' : code
+    return `The file ${name} could not be written into the folder of data: ${why}.`
+  },
   next: () => 'Next you can type:',
   action: (label: string, line: string) => `${label}: ${line}`,
   atLine: (number: number, sentence: string) => `Line ${number}: ${sentence}`,

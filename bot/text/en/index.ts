@@ -1,14 +1,25 @@
 import { botanicalProblems } from './botanical-problems.ts'
 import { chatProblems } from './chat-problems.ts'
 import { commandTexts } from './command-texts.ts'
+import { connectionText } from './connection.ts'
 import { consoleText } from './console.ts'
+import { discordText } from './discord.ts'
+import { callText } from './discord-calls.ts'
+import { doctorText } from './doctor.ts'
 import { englishFormat } from './format.ts'
+import { jarProblems } from './jar/jar-problems.ts'
 import { labelProblems } from './label/label-problems.ts'
 import { liquidProblems } from './liquid-problems.ts'
+import { pictureText } from './picture/picture-text.ts'
 import { planProblems } from './plan/plan-problems.ts'
 import { quantityProblems } from './quantity-problems.ts'
 import { recipeProblems } from './recipe-problems.ts'
+import { makeFormText, registrationText, suggestionText, tastingFormText } from './registration.ts'
+import { seasonText } from './season.ts'
 import { sentences } from './sentences.ts'
+import { codeProblems } from './share/code-problems.ts'
+import { shareProblems } from './share/share-problems.ts'
+import { storageProblems } from './storage-problems.ts'
 
 /** Every word a person reads in English. Another language is another folder of the same shape. */
 export const en = {
@@ -19,10 +30,24 @@ export const en = {
     ...liquidProblems,
     ...recipeProblems,
     ...planProblems,
+    ...codeProblems,
+    ...shareProblems,
     ...botanicalProblems,
     ...labelProblems,
+    ...jarProblems,
+    ...storageProblems,
     ...chatProblems,
   },
   commands: commandTexts,
   console: consoleText,
+  season: seasonText,
+  doctor: doctorText,
+  discord: discordText,
+  calls: callText,
+  connection: connectionText,
+  registration: registrationText,
+  suggestions: suggestionText,
+  tastingForm: tastingFormText,
+  makeForm: makeFormText,
+  pictures: pictureText,
 }

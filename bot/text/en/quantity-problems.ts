@@ -1,5 +1,7 @@
 import type { QuantityProblems, UnitKind, Wanted } from '../../../core/quantity/problems.ts'
+import type { DateSide } from '../../../core/quantity/weekday-date.ts'
 import type { Format } from '../format.ts'
+import { MONTHS } from './day-text.ts'
 
 const quote = (text: string): string => `“${text}”`
 
@@ -14,7 +16,7 @@ const accepted: { readonly [Key in Wanted]: string } = {
   temperature: '−30 to 100 °C, such as 20 C or 68 F',
   ratio: 'sugar to water by weight, 0.01 to 20, such as 1:1 or 2:1',
   span: '1 hour to 20 years, such as 25 days or 2 months',
-  date: 'a day such as 24 December, 2026-12-24, tomorrow or 3 days ago',
+  date: 'a day such as 24 December, 2026-12-24 or Saturday',
   count: '0.1 to 10,000 pieces, such as 10 lemons or 1 stick cinnamon',
   part: 'liquids joined with +, such as 750 ml 75.5% + 375 ml 40%',
 }
@@ -59,7 +61,13 @@ const kinds: { readonly [Kind in UnitKind]: string } = {
   span: 'a length of time',
 }
 
-const MONTHS = 'January February March April May June July August September October November December'.split(' ')
+const acceptedDay: { readonly [Side in DateSide]: string } = {
+  past: 'a day such as yesterday, Saturday, 3 days ago or 24 December',
+  from_today: 'a day such as tomorrow, Saturday, in 2 weeks or 24 December',
+  after_today: 'a day such as tomorrow, Saturday, in 2 weeks or 24 December',
+}
+
+const acceptedZone = 'a city such as Rome, a name such as Europe/Rome, or UTC'
 
 const dayName = ({ month, day }: { readonly month: number; readonly day: number }): string =>
   `${day} ${MONTHS[month - 1] ?? month}`
@@ -84,7 +92,9 @@ export const quantityProblems = {
   wrong_kind: ({ typed, got, wanted }) => `${quote(typed)} has the unit of ${kinds[got]}: give ${accepted[wanted]}.`,
   out_of_range: ({ typed, wanted }) => `${quote(typed)} is no ${names[wanted]} I can take: give ${accepted[wanted]}.`,
   unexpected_text: ({ typed, extra, wanted }) =>
-    `I do not understand ${quote(extra)} in ${quote(typed)}: give ${accepted[wanted]}.`,
+    ['amount', 'volume', 'mass'].includes(wanted) && /^\d[\d.,]* ?%/.test(extra)
+      ? `A strength has its own option: take ${quote(extra)} out of ${quote(typed)} and write strength:${extra}.`
+      : `I do not understand ${quote(extra)} in ${quote(typed)}: give ${accepted[wanted]}.`,
   wide_plus_minus: ({ typed }) =>
     `The ± in ${quote(typed)} is larger than the value: give a smaller one, such as 930±5 ml, or leave it out.`,
   said_twice: ({ typed, kind }) =>
@@ -107,8 +117,16 @@ export const quantityProblems = {
   day_or_month: ({ typed, days }) =>
     `${quote(typed)}: is that ${days.map(dayName).join(' or ')}? Type the month as a word, such as 24 December.`,
 
-  no_date: ({ typed }) => `${quote(typed)} is no date I can read: give ${accepted.date}.`,
-  no_such_day: ({ typed }) => `There is no such day as ${quote(typed)}: give ${accepted.date}.`,
+  no_date: ({ typed, side }) => `${quote(typed)} is no date I can read: give ${acceptedDay[side]}.`,
+  no_such_day: ({ typed, side }) => `There is no such day as ${quote(typed)}: give ${acceptedDay[side]}.`,
+  no_clock_time: ({ typed }) => `${quote(typed)} is no time of day I can read: give it as 9, 09:00, 9 am or 18.30.`,
   date_too_far: ({ typed, fromYear, toYear }) =>
     `${quote(typed)} is too far away: give a day in the years ${fromYear} to ${toYear}.`,
+
+  offset_zone: ({ typed }) => `${quote(typed)} is an offset and knows no summer time: give ${acceptedZone}.`,
+  unknown_zone: ({ typed, nearest }) =>
+    nearest.length === 0
+      ? `I know no time zone ${quote(typed)}: name the nearest big city, such as Rome, or give a name such as Europe/Rome, or UTC.`
+      : `I know no time zone ${quote(typed)}; did you mean ${nearest.join(' or ')}?`,
+  unknown_units: ({ typed }) => `${quote(typed)} are no units I know: give metric, us, imperial, or “as typed”.`,
 } satisfies { readonly [Key in keyof QuantityProblems]: (values: QuantityProblems[Key], format: Format) => string }

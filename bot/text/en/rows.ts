@@ -1,7 +1,14 @@
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { Measured } from '../../../core/quantity/measured.ts'
+import { measuredOut, pouredMl } from '../../../core/recipe/by-tool.ts'
 import type { Format } from '../format.ts'
 import { inFreezer } from './phrases.ts'
+
+/** The grams of what is poured, to the same step. */
+function waterMass(waterMl: Measured, waterG: Measured, format: Format): string {
+  const massG = (pouredMl(waterMl.value) * waterG.value) / waterMl.value
+  return format.mass({ value: massG, plusMinus: measuredOut(massG).plusMinus })
+}
 
 /** What stands on the left of a table. */
 export const rows = {
@@ -31,7 +38,7 @@ export const cells = {
     `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`,
   mass: ({ massG }: { readonly massG: Measured }, format: Format) => format.mass(massG),
   water: ({ waterMl, waterG }: { readonly waterMl: Measured; readonly waterG: Measured }, format: Format) =>
-    `${format.pour(waterMl.value)} = ${format.weigh(waterG.value)}`,
+    waterMl.value === 0 ? format.pour(0) : `${format.pour(waterMl.value)} = ${waterMass(waterMl, waterG, format)}`,
   syrup: ({ syrupMl, syrupG }: { readonly syrupMl: Measured; readonly syrupG: Measured }, format: Format) =>
     `${format.weigh(syrupG.value)} = ${format.pour(syrupMl.value)}`,
   spirit: ({ spiritMl, abvPercent }: { readonly spiritMl: Measured; readonly abvPercent: number }, format: Format) =>

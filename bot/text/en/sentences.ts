@@ -1,12 +1,20 @@
 import { actions } from './actions.ts'
 import { botanicalSentences } from './botanical/botanical-sentences.ts'
 import { cautions } from './cautions.ts'
+import { exportSentences } from './export-sentences.ts'
 import { headlines } from './headlines.ts'
+import { jarViewSentences } from './jar/jar-view-sentences.ts'
+import { nudgeSentences } from './jar/nudge-sentences.ts'
+import { stepSentences } from './jar/step-sentences.ts'
 import { labelSentences } from './label/label-sentences.ts'
 import { servingSentences } from './label/serving-sentences.ts'
 import { notes } from './notes.ts'
 import { planSentences } from './plan/plan-sentences.ts'
+import { remindersSentences } from './reminders-sentences.ts'
 import { cells, rows } from './rows.ts'
+import { settingsSentences } from './settings-sentences.ts'
+import { codeSentences } from './share/code-sentences.ts'
+import { shareSentences } from './share/share-sentences.ts'
 import { sure } from './sure.ts'
 
 /** What replies say, by group and key. */
@@ -17,6 +25,13 @@ export const sentences = {
     ...labelSentences.headlines,
     ...planSentences.headlines,
     ...botanicalSentences.headlines,
+    ...settingsSentences.headlines,
+    ...remindersSentences.headlines,
+    ...nudgeSentences.headlines,
+    ...jarViewSentences.headlines,
+    ...stepSentences.headlines,
+    ...exportSentences.headlines,
+    ...shareSentences.headlines,
   },
   rows: {
     ...rows,
@@ -24,6 +39,11 @@ export const sentences = {
     ...labelSentences.rows,
     ...planSentences.rows,
     ...botanicalSentences.rows,
+    ...settingsSentences.rows,
+    ...remindersSentences.rows,
+    ...jarViewSentences.rows,
+    ...stepSentences.rows,
+    ...shareSentences.rows,
   },
   cells: {
     ...cells,
@@ -31,6 +51,11 @@ export const sentences = {
     ...labelSentences.cells,
     ...planSentences.cells,
     ...botanicalSentences.cells,
+    ...settingsSentences.cells,
+    ...remindersSentences.cells,
+    ...jarViewSentences.cells,
+    ...stepSentences.cells,
+    ...shareSentences.cells,
   },
   sure: { ...sure, ...labelSentences.sure, ...planSentences.sure },
   notes: {
@@ -38,7 +63,15 @@ export const sentences = {
     ...servingSentences.notes,
     ...labelSentences.notes,
     ...planSentences.notes,
+    ...codeSentences.notes,
     ...botanicalSentences.notes,
+    ...settingsSentences.notes,
+    ...remindersSentences.notes,
+    ...nudgeSentences.notes,
+    ...jarViewSentences.notes,
+    ...stepSentences.notes,
+    ...exportSentences.notes,
+    ...shareSentences.notes,
   },
   cautions: {
     ...cautions,
@@ -46,6 +79,17 @@ export const sentences = {
     ...labelSentences.cautions,
     ...planSentences.cautions,
     ...botanicalSentences.cautions,
+    ...stepSentences.cautions,
   },
-  actions: { ...actions, ...servingSentences.actions },
+  actions: {
+    ...actions,
+    ...nudgeSentences.actions,
+    ...servingSentences.actions,
+    ...jarViewSentences.actions,
+    ...stepSentences.actions,
+    ...exportSentences.actions,
+    ...shareSentences.actions,
+  },
+  /** What is in a file, for whoever cannot see it. */
+  files: { ...exportSentences.files, ...shareSentences.files },
 }

@@ -1,5 +1,7 @@
 import type { Bottles } from './parse-bottles.ts'
 
+type Wanted = Pick<Bottles, 'count' | 'volumeMl'>
+
 export interface Filled {
   readonly bottles: readonly { readonly count: number; readonly volumeMl: number }[]
   readonly leftoverMl: number
@@ -11,7 +13,7 @@ export interface Filled {
 const ROUNDING_SHARE = 1e-9
 
 /** Full bottles only, in the order given; the rest is left over. */
-export function fillBottles(volumeMl: number, wanted: readonly Bottles[]): Filled {
+export function fillBottles(volumeMl: number, wanted: readonly Wanted[]): Filled {
   let leftMl = volumeMl
   const bottles = wanted.map(({ count, volumeMl: sizeMl }) => {
     const could = Math.floor((leftMl / sizeMl) * (1 + ROUNDING_SHARE) + ROUNDING_SHARE)

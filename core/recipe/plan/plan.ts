@@ -15,7 +15,7 @@ import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
 import { type DosedPlant, infusionIn, jarOf } from './jar-of.ts'
 import type { Bottles } from './parse-bottles.ts'
 import { chooseTargets, expectReachable, type NamedTargets } from './reach-targets.ts'
-import { type Schedule, schedule } from './schedule.ts'
+import { type KeptDays, type Schedule, schedule } from './schedule.ts'
 import { spiritForBottles } from './spirit-for-bottles.ts'
 import { type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
 
@@ -44,6 +44,8 @@ export interface PlanWish {
   readonly start: CalendarDay
   /** Of no effect where a plant is unknown. */
   readonly readyBy: CalendarDay | null
+  /** The days of a batch that is made again; left out: the plants' own. */
+  readonly kept?: KeptDays | undefined
 }
 
 export interface Plan {
@@ -103,7 +105,8 @@ export function plan(wish: PlanWish): Plan {
   }
 }
 
-const timesOf = ({ timesDays: { tasteFrom, usualMin, usualMax, restMin } }: Botanical) => ({
+/** Its own days, as `schedule` takes them. */
+export const timesOf = ({ timesDays: { tasteFrom, usualMin, usualMax, restMin } }: Botanical) => ({
   tasteDays: tasteFrom,
   usualMinDays: usualMin,
   usualMaxDays: usualMax,

@@ -33,6 +33,15 @@ export function expectReachable(infusion: Liquid, targets: Targets): void {
   })
 }
 
+/**
+ * The targets, or the nearest that water and sugar make of this infusion: no less sweet than it is at that strength, no
+ * stronger than it is with that sweetness.
+ */
+export function nearestTargets(infusion: Liquid, { abvPercent: strength, sugarGPerL: sweetness }: Targets): Targets {
+  const sugarGPerL = Math.max(sweetness, ownGPerL(infusion, strength))
+  return { abvPercent: Math.min(strength, strongestAbvPercent(infusion, sugarGPerL)), sugarGPerL }
+}
+
 /** A wish so near to what can be had is it. */
 const ROUNDING_SHARE = 1e-9
 

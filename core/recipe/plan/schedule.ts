@@ -35,20 +35,33 @@ const LEAST_REST_DAYS = 7
 /** From straining to sweetening. */
 const SWEETEN_DAYS = 1
 /** About a year, above 25 % vol. Common practice, no source. */
-const KEEPS_DAYS = 365
+export const KEEPS_DAYS = 365
+
+/** The days of a batch that was made before, from its start. */
+export interface KeptDays {
+  readonly steep: { readonly fromDays: number; readonly byDays: number }
+  /** Null: the plants' own. */
+  readonly restDays: number | null
+  /** When each plant went in, in the order of the plants. */
+  readonly addOnDays: readonly number[]
+}
 
 interface Wanted {
   readonly start: CalendarDay
   readonly readyBy: CalendarDay | null
+  /** Stands for the plants' own days. */
+  readonly kept?: KeptDays | undefined
 }
 
 /** Days for plants that are strained together; throws `ready_too_soon` with the earliest day. */
-export function schedule(plants: readonly Times[], { start, readyBy }: Wanted): Schedule {
+export function schedule(plants: readonly Times[], { start, readyBy, kept }: Wanted): Schedule {
   const longest = plants.reduce((one, other) => (other.usualMinDays > one.usualMinDays ? other : one))
-  const usualMin = Math.floor(longest.usualMinDays)
-  const rest = Math.max(...plants.map(({ restMinDays }) => Math.ceil(restMinDays)))
-  const delays = plants.map((plant) => delayOf(plant, usualMin))
-  const usualMax = Math.min(...plants.map(({ usualMaxDays }, index) => Math.floor(delays[index]! + usualMaxDays)))
+  const usualMin = kept?.steep.fromDays ?? Math.floor(longest.usualMinDays)
+  const rest = kept?.restDays ?? Math.max(...plants.map(({ restMinDays }) => Math.ceil(restMinDays)))
+  const delays = kept?.addOnDays ?? plants.map((plant) => delayOf(plant, usualMin))
+  const usualMax =
+    kept?.steep.byDays ??
+    Math.min(...plants.map(({ usualMaxDays }, index) => Math.floor(delays[index]! + usualMaxDays)))
   const window = { usualMin, usualMax: Math.max(usualMin, usualMax), rest, taste: Math.floor(longest.tasteDays) }
   const fitted = fitInto(window, readyBy === null ? null : daysBetween(readyBy, start), start, readyBy)
   const early = usualMin - fitted.strainFrom
@@ -66,7 +79,7 @@ export function schedule(plants: readonly Times[], { start, readyBy }: Wanted): 
     restDays: fitted.rest,
     hurried: fitted.hurried,
     latestStart: latestStart !== null && daysBetween(latestStart, start) >= 0 ? latestStart : null,
-    isHours: plants.every(({ usualMaxDays }) => usualMaxDays < 1),
+    isHours: kept === undefined && plants.every(({ usualMaxDays }) => usualMaxDays < 1),
   }
 }
 

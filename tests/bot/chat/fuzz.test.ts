@@ -3,6 +3,7 @@ import { expect, it } from 'vitest'
 import { execute } from '../../../bot/chat/execute.ts'
 import { parseLine } from '../../../bot/chat/grammar.ts'
 import { runs, SEED } from '../../runs.ts'
+import { newAsker } from '../asker.ts'
 import { soundCommands } from './fakes.ts'
 
 const pieces = [
@@ -44,11 +45,16 @@ const line = fc.oneof(
 )
 const parameters = { seed: SEED, numRuns: runs(1000, 10000) }
 
-it('answers any line at all, and never with a fault of ours', () => {
+it('answers any line at all, and never with a fault of ours', async () => {
   const logged: string[] = []
-  fc.assert(
-    fc.property(line, (text) => {
-      const outcome = execute(text, { commands: soundCommands, nowMs: 0, log: (fault) => logged.push(fault) })
+  await fc.assert(
+    fc.asyncProperty(line, async (text) => {
+      const outcome = await execute(text, {
+        ...newAsker(),
+        commands: soundCommands,
+        nowMs: 0,
+        log: (fault) => logged.push(fault),
+      })
       if (outcome.ok) expect(JSON.stringify(outcome.reply.data)).not.toMatch(/null|undefined/)
       else expect(outcome.error.code).not.toBe('internal')
     }),
@@ -71,12 +77,12 @@ it('reads back any values that are quoted', () => {
   )
 })
 
-it('takes the longest lines in a blink', () => {
+it('takes the longest lines in a blink', async () => {
   const worst = ['spirit ', '"\\', 'a', ' ', 'note', ': ', 'spirit:" ', 'strength :x ']
   const startMs = performance.now()
   for (const piece of worst) {
     const text = `/mix ${piece.repeat(4000)}`.slice(0, 4000)
-    expect(execute(text, { commands: soundCommands, nowMs: 0, log: () => {} }).ok).toBe(false)
+    expect((await execute(text, { ...newAsker(), commands: soundCommands, nowMs: 0, log: () => {} })).ok).toBe(false)
   }
   expect(performance.now() - startMs).toBeLessThan(500)
 })

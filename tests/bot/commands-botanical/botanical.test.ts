@@ -11,8 +11,8 @@ const SEVERITIES = ['critical', 'high', 'medium', 'low', 'quality']
 const allRefused = [...refusedNames, ...refusedKinds].flatMap(({ names }) => names.split(', '))
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
-test('says the amount and the days first, and where each figure stands', () => {
-  expect(printed('/botanical ginger')).toMatchInlineSnapshot(`
+test('says the amount and the days first, and where each figure stands', async () => {
+  expect(await printed('/botanical ginger')).toMatchInlineSnapshot(`
     "Ginger root: 50 to 400 g (usually 150) in a litre of spirit, 14 to 21 days
     (common practice).
 
@@ -39,29 +39,29 @@ test('says the amount and the days first, and where each figure stands', () => {
 
 test.each(catalogue.map(({ id, names }) => [id, names.en[0]!, names.title] as const))(
   '%s has a page, by its short name and its title',
-  (id, name, title) => {
+  async (id, name, title) => {
     for (const typed of [name, title]) {
-      const text = oneLine(printed(`/botanical of:"${typed}"`))
+      const text = oneLine(await printed(`/botanical of:"${typed}"`))
       expect(text).toContain('in a litre of spirit')
       expect(text).not.toMatch(BROKEN)
-      expect(json(`/botanical of:"${typed}"`).data.id).toBe(id)
+      expect((await json(`/botanical of:"${typed}"`)).data.id).toBe(id)
     }
   },
 )
 
-test('lists everything it knows by kind, each under a name that finds it', () => {
-  const { data, table } = reply('/botanical')
+test('lists everything it knows by kind, each under a name that finds it', async () => {
+  const { data, table } = await reply('/botanical')
   const kinds = data.kinds as unknown as readonly { readonly kind: string; readonly ids: readonly string[] }[]
   expect(kinds.flatMap(({ ids }) => ids)).toEqual(catalogue.map(({ id }) => id))
   expect(table).toHaveLength(kinds.length)
-  const text = oneLine(printed('/botanical'))
+  const text = oneLine(await printed('/botanical'))
   expect(text).toContain('I know 86 plants, of 11 kinds')
   for (const { names } of catalogue) expect(text).toContain(names.en[0])
   expect(text).not.toMatch(BROKEN)
 })
 
-test('answers a script with the same keys for every plant, null where unknown', () => {
-  expect(json('/botanical ginger').data).toEqual({
+test('answers a script with the same keys for every plant, null where unknown', async () => {
+  expect((await json('/botanical ginger')).data).toEqual({
     id: 'ginger',
     latin: 'Zingiber officinale',
     form: 'fresh',
@@ -74,16 +74,16 @@ test('answers a script with the same keys for every plant, null where unknown', 
     ceilingGPerL: null,
     hazards: [],
   })
-  const keys = Object.keys(json('/botanical ginger').data)
-  for (const { names } of catalogue) expect(Object.keys(json(`/botanical ${names.en[0]}`).data)).toEqual(keys)
-  expect(json('/botanical wormwood').data.ceilingGPerL).toBe(2)
-  expect(json('/botanical lemon').data.timesDays.latest).toBeNull()
+  const keys = Object.keys((await json('/botanical ginger')).data)
+  for (const { names } of catalogue) expect(Object.keys((await json(`/botanical ${names.en[0]}`)).data)).toEqual(keys)
+  expect((await json('/botanical wormwood')).data.ceilingGPerL).toBe(2)
+  expect((await json('/botanical lemon')).data.timesDays.latest).toBeNull()
 })
 
-test('gives every hazard of a plant, worst first; those of the look stand among the notes', () => {
+test('gives every hazard of a plant, worst first; those of the look stand among the notes', async () => {
   for (const { names, hazards: keys } of catalogue) {
     const line = `/botanical ${names.en[0]}`
-    const { data, cautions, notes } = reply(line)
+    const { data, cautions, notes } = await reply(line)
     const said = data.hazards as readonly (keyof typeof hazards)[]
     expect([...said].sort()).toEqual([...keys].sort())
     const ranks = said.map((key) => SEVERITIES.indexOf(hazards[key].severity))
@@ -93,53 +93,53 @@ test('gives every hazard of a plant, worst first; those of the look stand among 
   }
 })
 
-test.each(allRefused)('gives no page to %s', (name) => {
-  const { error } = json(`/botanical of:"${name}"`)
+test.each(allRefused)('gives no page to %s', async (name) => {
+  const { error } = await json(`/botanical of:"${name}"`)
   expect(error.code).toBe('refused')
 })
 
-test.each(askBacks.flatMap(({ words }) => words.split(', ')))('asks back at %s', (word) => {
-  expect(json(`/botanical of:"${word}"`).error.code).toBe('ambiguous')
+test.each(askBacks.flatMap(({ words }) => words.split(', ')))('asks back at %s', async (word) => {
+  expect((await json(`/botanical of:"${word}"`)).error.code).toBe('ambiguous')
 })
 
-test('forgives a typo and says what it read', () => {
-  expect(reply('/botanical gingr').data.id).toBe('ginger')
-  expect(noteKeys('/botanical gingr')).toContain('botanical_corrected')
-  expect(noteKeys('/botanical ginger')).not.toContain('botanical_corrected')
-  expect(json('/botanical oleandr').error.code).toBe('ambiguous')
+test('forgives a typo and says what it read', async () => {
+  expect((await reply('/botanical gingr')).data.id).toBe('ginger')
+  expect(await noteKeys('/botanical gingr')).toContain('botanical_corrected')
+  expect(await noteKeys('/botanical ginger')).not.toContain('botanical_corrected')
+  expect((await json('/botanical oleandr')).error.code).toBe('ambiguous')
 })
 
-test('takes an amount without minding it', () => {
-  expect(reply('/botanical 8 lemons').data.id).toBe('lemon_peel')
-  expect(reply('/botanical of:30 g zenzero').data.id).toBe('ginger')
-  expect(json('/botanical lemon + ginger').error.code).toBe('not_found')
+test('takes an amount without minding it', async () => {
+  expect((await reply('/botanical 8 lemons')).data.id).toBe('lemon_peel')
+  expect((await reply('/botanical of:30 g zenzero')).data.id).toBe('ginger')
+  expect((await json('/botanical lemon + ginger')).error.code).toBe('not_found')
 })
 
-test('tells the dried from the fresh', () => {
-  expect(printed('/botanical dried ginger')).toContain('Ginger root, dried: 10 to 80 g (usually 30)')
-  expect(reply('/botanical dried ginger').data).toMatchObject({ form: 'dried', doseGPerL: { typical: 30 } })
-  expect(noteKeys('/botanical ginger')).toContain('botanical_form_taken')
-  expect(noteKeys('/botanical dried ginger')).not.toContain('botanical_form_taken')
-  expect(oneLine(printed('/botanical sage'))).toContain('at most 10 g in a litre of spirit (2.5 g if dried)')
+test('tells the dried from the fresh', async () => {
+  expect(await printed('/botanical dried ginger')).toContain('Ginger root, dried: 10 to 80 g (usually 30)')
+  expect((await reply('/botanical dried ginger')).data).toMatchObject({ form: 'dried', doseGPerL: { typical: 30 } })
+  expect(await noteKeys('/botanical ginger')).toContain('botanical_form_taken')
+  expect(await noteKeys('/botanical dried ginger')).not.toContain('botanical_form_taken')
+  expect(oneLine(await printed('/botanical sage'))).toContain('at most 10 g in a litre of spirit (2.5 g if dried)')
 })
 
-test('says what is measured, what is habit, and what a product file asks for', () => {
-  expect(noteKeys('/botanical horseradish')).not.toContain('botanical_evidence')
-  expect(oneLine(printed('/botanical horseradish'))).toContain('I know of no measurement of when it is done')
-  expect(oneLine(printed('/botanical sloe'))).toContain('125 to 250 g of the plant in a litre of finished drink')
-  expect(noteKeys('/botanical lemon').filter((key) => key === 'botanical_file')).toHaveLength(2)
+test('says what is measured, what is habit, and what a product file asks for', async () => {
+  expect(await noteKeys('/botanical horseradish')).not.toContain('botanical_evidence')
+  expect(oneLine(await printed('/botanical horseradish'))).toContain('I know of no measurement of when it is done')
+  expect(oneLine(await printed('/botanical sloe'))).toContain('125 to 250 g of the plant in a litre of finished drink')
+  expect((await noteKeys('/botanical lemon')).filter((key) => key === 'botanical_file')).toHaveLength(2)
 })
 
-test('turns the season round for the south, and says so', () => {
-  expect(oneLine(printed('/botanical sloe'))).toContain(
+test('turns the season round for the south, and says so', async () => {
+  expect(oneLine(await printed('/botanical sloe'))).toContain(
     'September to November in the north (common practice); March to May in the south (shifted six months, derived)',
   )
-  expect(oneLine(printed('/botanical bitter orange'))).toContain('July to September in the south')
+  expect(oneLine(await printed('/botanical bitter orange'))).toContain('July to September in the south')
 })
 
-test('counts hours where days are too long', () => {
-  expect(printed('/botanical black tea')).toContain('5 to 12 hours')
-  expect(oneLine(printed('/botanical wormwood'))).toContain('12 hours to 2 days')
+test('counts hours where days are too long', async () => {
+  expect(await printed('/botanical black tea')).toContain('5 to 12 hours')
+  expect(oneLine(await printed('/botanical wormwood'))).toContain('12 hours to 2 days')
 })
 
 test.each([
@@ -155,9 +155,9 @@ test.each([
   '🍋',
   '1e999 g ginger',
   '-5 ginger',
-])('keeps its feet at %j', (typed) => {
-  const text = printed(`/botanical ${typed}`)
+])('keeps its feet at %j', async (typed) => {
+  const text = await printed(`/botanical ${typed}`)
   expect(text).not.toMatch(/undefined|\[object|NaN/)
-  printed(`/botanical ${'ginger '.repeat(200)}`)
+  await printed(`/botanical ${'ginger '.repeat(200)}`)
   expect(faults()).toEqual([])
 })

@@ -16,8 +16,8 @@ const MAKING = [
 ]
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
-test('says everything about the plants and the making, worst first', () => {
-  expect(printed('/cautions of:8 lemons + 30 g ginger')).toMatchInlineSnapshot(`
+test('says everything about the plants and the making, worst first', async () => {
+  expect(await printed('/cautions of:8 lemons + 30 g ginger')).toMatchInlineSnapshot(`
     "1 caution for lemon peel (zest) and ginger root and 9 for the making, worst
     first.
 
@@ -47,64 +47,64 @@ test('says everything about the plants and the making, worst first', () => {
     ! Caution: Let the syrup cool to room temperature before it meets the spirit:
       hot syrup drives off flammable vapour."
   `)
-  expect(json('/cautions of:8 lemons + 30 g ginger').data).toEqual({
+  expect((await json('/cautions of:8 lemons + 30 g ginger')).data).toEqual({
     ids: ['lemon_peel', 'ginger'],
     hazards: ['citrus_postharvest'],
   })
 })
 
-test('has no limit of three', () => {
+test('has no limit of three', async () => {
   const line = '/cautions grapefruit + wormwood + liquorice + green walnut + sage'
-  const keys = cautionKeys(line)
+  const keys = await cautionKeys(line)
   for (const key of MAKING) expect(keys).toContain(key)
   expect(keys.length).toBe(MAKING.length + 8)
   expect(keys[0]).toBe('botanical_hazard')
 })
 
-test('says a hazard of several plants once, with their names', () => {
-  const text = oneLine(printed('/cautions wormwood + sage'))
+test('says a hazard of several plants once, with their names', async () => {
+  const text = oneLine(await printed('/cautions wormwood + sage'))
   expect(text.match(/holds thujone/g)).toHaveLength(1)
   expect(text).toContain('Wormwood and sage leaves: holds thujone')
 })
 
-test('takes amounts, pieces and the same plant twice', () => {
-  expect(json('/cautions lemon + 2 lemons + 1 cinnamon stick + gingr').error.code).toBe('ambiguous')
-  expect(json('/cautions lemon + 2 lemons + 1 tsp black tea + gingr').data.ids).toEqual([
+test('takes amounts, pieces and the same plant twice', async () => {
+  expect((await json('/cautions lemon + 2 lemons + 1 cinnamon stick + gingr')).error.code).toBe('ambiguous')
+  expect((await json('/cautions lemon + 2 lemons + 1 tsp black tea + gingr')).data.ids).toEqual([
     'lemon_peel',
     'tea_black',
     'ginger',
   ])
-  expect(noteKeys('/cautions gingr')).toContain('botanical_corrected')
-  expect(noteKeys('/cautions basil')).toContain('botanical_look')
+  expect(await noteKeys('/cautions gingr')).toContain('botanical_corrected')
+  expect(await noteKeys('/cautions basil')).toContain('botanical_look')
 })
 
-test('answers for every plant', () => {
+test('answers for every plant', async () => {
   for (const { id, names, hazards } of catalogue) {
-    const text = printed(`/cautions ${names.en[0]}`)
+    const text = await printed(`/cautions ${names.en[0]}`)
     expect(text).not.toMatch(/NaN|undefined|null|\[object/)
-    const { data } = reply(`/cautions ${names.en[0]}`)
+    const { data } = await reply(`/cautions ${names.en[0]}`)
     expect(data.ids).toEqual([id])
     expect([...(data.hazards as readonly string[])].sort()).toEqual([...hazards].sort())
   }
 })
 
-test('refuses what is refused, wherever it stands', () => {
+test('refuses what is refused, wherever it stands', async () => {
   for (const { names } of refusedNames) {
     const [name] = names.split(', ')
-    expect(json(`/cautions of:"lemon + ${name} + ginger"`).error.code).toBe('refused')
+    expect((await json(`/cautions of:"lemon + ${name} + ginger"`)).error.code).toBe('refused')
   }
 })
 
-test('needs a plant it knows', () => {
-  expect(json('/cautions').error).toMatchObject({ code: 'missing_option', option: 'of' })
-  expect(json('/cautions mint').error.code).toBe('ambiguous')
-  expect(json('/cautions moon dust').error.code).toBe('not_found')
+test('needs a plant it knows', async () => {
+  expect((await json('/cautions')).error).toMatchObject({ code: 'missing_option', option: 'of' })
+  expect((await json('/cautions mint')).error.code).toBe('ambiguous')
+  expect((await json('/cautions moon dust')).error.code).toBe('not_found')
 })
 
 test.each(['+', 'lemon +', '+ lemon', '30 g', '1 l lemon', '__proto__', '🍋', '1e999 g ginger', '"'])(
   'keeps its feet at %j',
-  (typed) => {
-    expect(json(`/cautions of:${typed}`).error.code).not.toBe('internal')
+  async (typed) => {
+    expect((await json(`/cautions of:${typed}`)).error.code).not.toBe('internal')
     expect(faults()).toEqual([])
   },
 )

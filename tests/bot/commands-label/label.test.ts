@@ -10,11 +10,13 @@ interface Judged {
   readonly missing: readonly string[]
 }
 
-const judged = (line: string): readonly Judged[] => reply(line).data.categories as unknown as readonly Judged[]
-const met = (line: string): readonly string[] => judged(line).flatMap(({ id, meets }) => (meets ? [id] : []))
+const judged = async (line: string): Promise<readonly Judged[]> =>
+  (await reply(line)).data.categories as unknown as readonly Judged[]
+const met = async (line: string): Promise<readonly string[]> =>
+  (await judged(line)).flatMap(({ id, meets }) => (meets ? [id] : []))
 
-test('says what the drink may be called and must say', () => {
-  expect(printed('/label strength:30% sweetness:250 g/L of:lemon region:EU')).toMatchInlineSnapshot(`
+test('says what the drink may be called and must say', async () => {
+  expect(await printed('/label strength:30% sweetness:250 g/L of:lemon region:EU')).toMatchInlineSnapshot(`
     "30 % vol with 263 g/L of sugar, counted as invert sugar, makes a crème de … in
     the EU.
 
@@ -54,10 +56,13 @@ test.each([
   ['15%', '94.9 g/L', ['eu_spirit_drink']],
   ['15%', '237.5 g/L', ['eu_spirit_drink', 'eu_liqueur', 'eu_creme_de']],
   ['15%', '237.4 g/L', ['eu_spirit_drink', 'eu_liqueur']],
-])('%s with %s of sucrose is %j (Regulation (EU) 2019/787; 95 g of sucrose are 100 g of invert sugar)', (...row) => {
-  const [strength, sweetness, ids] = row
-  expect(met(`/label strength:${strength} sweetness:${sweetness} region:EU`)).toEqual(ids)
-})
+])(
+  '%s with %s of sucrose is %j (Regulation (EU) 2019/787; 95 g of sucrose are 100 g of invert sugar)',
+  async (...row) => {
+    const [strength, sweetness, ids] = row
+    expect(await met(`/label strength:${strength} sweetness:${sweetness} region:EU`)).toEqual(ids)
+  },
+)
 
 test.each([
   ['gentian', '76 g/L', true],
@@ -65,63 +70,73 @@ test.each([
   ['lemon', '76 g/L', false],
   ['gentian + lemon', '76 g/L', false],
   ['wormwood', '76 g/L', true],
-])('of %s with %s of sucrose: an EU liqueur %s (80 g/L for gentian alone, check case 8)', (of, sweetness, meets) => {
-  expect(met(`/label strength:25% sweetness:${sweetness} of:${of} region:EU`).includes('eu_liqueur')).toBe(meets)
+])(
+  'of %s with %s of sucrose: an EU liqueur %s (80 g/L for gentian alone, check case 8)',
+  async (of, sweetness, meets) => {
+    expect((await met(`/label strength:25% sweetness:${sweetness} of:${of} region:EU`)).includes('eu_liqueur')).toBe(
+      meets,
+    )
+  },
+)
+
+test('29 % vol is too weak for the Sorrento name, and 30 % still is not ours to use (check case 12)', async () => {
+  const file = async (strength: string) =>
+    (await judged(`/label strength:${strength} sweetness:250 g/L of:lemon region:EU`)).find(
+      ({ id }) => id === 'gi_sorrento',
+    )
+  expect(await file('29%')).toMatchObject({ meets: false, missing: expect.arrayContaining(['stronger']) })
+  expect(await file('30%')).toMatchObject({ meets: false, missing: ['plant_amount', 'steep_time', 'made_in_area'] })
 })
 
-test('29 % vol is too weak for the Sorrento name, and 30 % still is not ours to use (check case 12)', () => {
-  const file = (strength: string) =>
-    judged(`/label strength:${strength} sweetness:250 g/L of:lemon region:EU`).find(({ id }) => id === 'gi_sorrento')
-  expect(file('29%')).toMatchObject({ meets: false, missing: expect.arrayContaining(['stronger']) })
-  expect(file('30%')).toMatchObject({ meets: false, missing: ['plant_amount', 'steep_time', 'made_in_area'] })
+test('a US liqueur is counted by weight: 24 g/L of 960 g/L is 2.5 % (27 CFR 5.150)', async () => {
+  expect(await met('/label strength:35% sweetness:25 g/L region:US')).toEqual(['us_liqueur'])
+  expect(await met('/label strength:35% sweetness:22 g/L region:US')).toEqual([])
 })
 
-test('a US liqueur is counted by weight: 24 g/L of 960 g/L is 2.5 % (27 CFR 5.150)', () => {
-  expect(met('/label strength:35% sweetness:25 g/L region:US')).toEqual(['us_liqueur'])
-  expect(met('/label strength:35% sweetness:22 g/L region:US')).toEqual([])
-})
-
-test('takes the EU and the US where no region is named, and says so', () => {
+test('takes the EU and the US where no region is named, and says so', async () => {
   const line = '/label strength:30% sweetness:250 g/L'
-  expect(met(line)).toEqual(['eu_spirit_drink', 'eu_liqueur', 'eu_creme_de', 'us_liqueur'])
-  expect(noteKeys(line)).toEqual(['both_regions', 'eu_label_says', 'us_label_says'])
-  expect(noteKeys(`${line} region:UK`)).toEqual(['uk_label_says'])
+  expect(await met(line)).toEqual(['eu_spirit_drink', 'eu_liqueur', 'eu_creme_de', 'us_liqueur'])
+  expect(await noteKeys(line)).toEqual(['both_regions', 'eu_label_says', 'us_label_says'])
+  expect(await noteKeys(`${line} region:UK`)).toEqual(['uk_label_says'])
 })
 
-test('counts sugar as invert sugar, with its ±', () => {
-  const { data } = reply('/label strength:30% sweetness:95±1 g/L')
+test('counts sugar as invert sugar, with its ±', async () => {
+  const { data } = await reply('/label strength:30% sweetness:95±1 g/L')
   expect(data.sugarAsInvertGPerL).toBeCloseTo(100, 1)
   expect(data.sugarAsInvertGPerLPlusMinus).toBeCloseTo(1.0526, 3)
 })
 
-test('says when a limit is too near to be sure', () => {
-  expect(reply('/label strength:15.2% sweetness:250 g/L region:EU').sure).toMatchObject([
+test('says when a limit is too near to be sure', async () => {
+  expect((await reply('/label strength:15.2% sweetness:250 g/L region:EU')).sure).toMatchObject([
     { values: { near: ['strength'] } },
   ])
-  expect(reply('/label strength:30% sweetness:150 g/L region:EU').sure).toEqual([])
+  expect((await reply('/label strength:30% sweetness:150 g/L region:EU')).sure).toEqual([])
 })
 
-test('names allergens first, then that it is not for sale, then law and doctor', () => {
-  expect(cautionKeys('/label strength:30% sweetness:250 g/L of:hazelnuts')).toEqual([
+test('names allergens first, then that it is not for sale, then law and doctor', async () => {
+  expect(await cautionKeys('/label strength:30% sweetness:250 g/L of:hazelnuts')).toEqual([
     'allergens',
     'not_for_sale',
     'law_and_doctor',
   ])
-  expect(cautionKeys('/label strength:30% sweetness:250 g/L of:lemon')).toEqual(['not_for_sale', 'law_and_doctor'])
+  expect(await cautionKeys('/label strength:30% sweetness:250 g/L of:lemon')).toEqual([
+    'not_for_sale',
+    'law_and_doctor',
+  ])
 })
 
-test('vouches for nothing it does not know, and refuses what is never planned', () => {
-  expect(noteKeys('/label strength:30% sweetness:250 g/L of:dragonwort')).toContain('unknown_plant')
-  expect(json('/label strength:30% sweetness:250 g/L of:lemon + belladonna')).toMatchObject({
+test('vouches for nothing it does not know, and refuses what is never planned', async () => {
+  expect(await noteKeys('/label strength:30% sweetness:250 g/L of:dragonwort')).toContain('unknown_plant')
+  expect(await json('/label strength:30% sweetness:250 g/L of:lemon + belladonna')).toMatchObject({
     error: { code: 'refused', option: 'of' },
   })
-  expect(json('/label strength:30% sweetness:250 g/L region:Japan')).toMatchObject({
+  expect(await json('/label strength:30% sweetness:250 g/L region:Japan')).toMatchObject({
     error: { code: 'bad_value', option: 'region' },
   })
-  expect(json('/label strength:95% sweetness:500 g/L')).toMatchObject({ error: { code: 'unreachable' } })
+  expect(await json('/label strength:95% sweetness:500 g/L')).toMatchObject({ error: { code: 'unreachable' } })
 })
 
-test('answers in words for whatever is in the catalogue, at any strength and sweetness', () => {
+test('answers in words for whatever is in the catalogue, at any strength and sweetness', async () => {
   const line = fc
     .record({
       strength: fc.integer({ min: 1, max: 1000 }).map((tenths) => tenths / 10),
@@ -133,9 +148,9 @@ test('answers in words for whatever is in the catalogue, at any strength and swe
       const plants = of.length === 0 ? '' : ` of:${of.join(' + ')}`
       return `/label strength:${strength}% sweetness:${sweetness} g/L${plants}${region}`
     })
-  fc.assert(
-    fc.property(line, (typed) => {
-      const text = printed(typed)
+  await fc.assert(
+    fc.asyncProperty(line, async (typed) => {
+      const text = await printed(typed)
       expect(text).not.toMatch(/NaN|undefined|null|\[object|Infinity/)
       expect(faults()).toEqual([])
     }),

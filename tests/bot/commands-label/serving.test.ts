@@ -2,8 +2,8 @@ import { expect, test } from 'vitest'
 import { countries } from '../../../core/label/countries.ts'
 import { cautionKeys, faults, json, noteKeys, printed, reply } from './desk.ts'
 
-test('counts grams and drinks, and says where the size and the guidance are from', () => {
-  expect(printed('/serving pour:30 ml strength:30% country:Italy')).toMatchInlineSnapshot(`
+test('counts grams and drinks, and says where the size and the guidance are from', async () => {
+  expect(await printed('/serving pour:30 ml strength:30% country:Italy')).toMatchInlineSnapshot(`
     "30.0 ml at 30 % vol hold about 7.1 g of alcohol, 0.59 of a standard drink in
     Italy.
 
@@ -27,8 +27,8 @@ test.each([
   ['/serving pour:30 ml strength:30% country:Italy', 7.1, 12, 0.59],
   ['/serving pour:25 ml strength:40% country:regno unito', 7.89, 8, 1],
   ['/serving 1.5 fl oz strength:80 proof country:USA', 14, 14, 1],
-])('%s: %d g of alcohol, a drink of %d g, %d drinks', (line, ethanolG, drinkG, drinks) => {
-  const { data } = reply(line)
+])('%s: %d g of alcohol, a drink of %d g, %d drinks', async (line, ethanolG, drinkG, drinks) => {
+  const { data } = await reply(line)
   expect(data.ethanolG).toBeCloseTo(ethanolG, 1)
   expect(data.drinkGPerServing).toBe(drinkG)
   expect(data.drinks).toBeCloseTo(drinks, 2)
@@ -40,40 +40,40 @@ test.each([
   ['/serving pour:30 ml strength:30%', 'name_a_country'],
   ['/serving pour:30 ml strength:30% country:Mordor', 'unknown_country'],
   ['/serving pour:30 ml strength:30% country:Portugal', 'no_drink_size'],
-])('%s gives grams only', (line, key) => {
-  expect(reply(line).data).toMatchObject({ drinkGPerServing: null, drinks: null, drinksPlusMinus: null })
-  expect(reply(line).data.ethanolG).toBeCloseTo(7.1, 1)
-  expect(noteKeys(line)).toContain(key)
+])('%s gives grams only', async (line, key) => {
+  expect((await reply(line)).data).toMatchObject({ drinkGPerServing: null, drinks: null, drinksPlusMinus: null })
+  expect((await reply(line)).data.ethanolG).toBeCloseTo(7.1, 1)
+  expect(await noteKeys(line)).toContain(key)
 })
 
-test('offers the country that was nearly typed, as a line that runs', () => {
-  const { actions } = reply('/serving pour:30 ml strength:30% country:Itly')
+test('offers the country that was nearly typed, as a line that runs', async () => {
+  const { actions } = await reply('/serving pour:30 ml strength:30% country:Itly')
   expect(actions.map(({ line }) => line)).toEqual(['/serving pour:30 ml strength:30% country:italy'])
-  expect(reply(actions[0]!.line).data.drinkGPerServing).toBe(12)
-  expect(printed('/serving pour:30 ml strength:30% country:Mordor')).toContain('“Mordor”')
-  expect(reply('/serving pour:30 ml strength:30% country:xx').actions).toEqual([])
+  expect((await reply(actions[0]!.line)).data.drinkGPerServing).toBe(12)
+  expect(await printed('/serving pour:30 ml strength:30% country:Mordor')).toContain('“Mordor”')
+  expect((await reply('/serving pour:30 ml strength:30% country:xx')).actions).toEqual([])
 })
 
-test('says kindly what is from memory', () => {
-  expect(printed('/serving pour:30 ml strength:30% country:Sweden').replace(/\s+/g, ' ')).toContain(
+test('says kindly what is from memory', async () => {
+  expect((await printed('/serving pour:30 ml strength:30% country:Sweden')).replace(/\s+/g, ' ')).toContain(
     'Adults in Sweden are told: at most 10 drinks a week (from memory, please check).',
   )
 })
 
-test('defers to the law and a doctor, and warns of spirit served neat', () => {
-  expect(cautionKeys('/serving pour:30 ml strength:30%')).toEqual(['law_and_doctor'])
-  expect(cautionKeys('/serving pour:30 ml strength:95%')).toEqual(['neat_spirit', 'law_and_doctor'])
+test('defers to the law and a doctor, and warns of spirit served neat', async () => {
+  expect(await cautionKeys('/serving pour:30 ml strength:30%')).toEqual(['law_and_doctor'])
+  expect(await cautionKeys('/serving pour:30 ml strength:95%')).toEqual(['neat_spirit', 'law_and_doctor'])
 })
 
-test('needs the pour and the strength', () => {
-  expect(json('/serving pour:30 ml')).toMatchObject({ error: { code: 'missing_option', option: 'strength' } })
-  expect(json('/serving strength:30%')).toMatchObject({ error: { code: 'missing_option', option: 'pour' } })
+test('needs the pour and the strength', async () => {
+  expect(await json('/serving pour:30 ml')).toMatchObject({ error: { code: 'missing_option', option: 'strength' } })
+  expect(await json('/serving strength:30%')).toMatchObject({ error: { code: 'missing_option', option: 'pour' } })
 })
 
-test('answers for every country in words', () => {
+test('answers for every country in words', async () => {
   for (const { names } of countries) {
     for (const name of names) {
-      const text = printed(`/serving pour:40 ml strength:28% country:${name}`)
+      const text = await printed(`/serving pour:40 ml strength:28% country:${name}`)
       expect(text).toContain('8.8 g of alcohol')
       expect(text).not.toMatch(/NaN|undefined|null|\[object/)
     }

@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { expect, test, vi } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { runs, SEED } from '../../runs.ts'
-import { askAny, logged, textOf } from './desk.ts'
+import { askAny, faults, textOf } from './desk.ts'
 
 vi.setConfig({ testTimeout: runs(60_000, 600_000) })
 
@@ -66,19 +66,19 @@ const finite = (value: unknown): boolean => {
   return typeof value !== 'object' || value === null || Object.values(value).every(finite)
 }
 
-test('any plan is answered or refused in a sentence, and no amount is negative', () => {
+test('any plan is answered or refused in a sentence, and no amount is negative', async () => {
   let answered = 0
-  fc.assert(
-    fc.property(line, (typed) => {
-      const json = askAny(typed)
-      expect(logged).toEqual([])
+  await fc.assert(
+    fc.asyncProperty(line, async (typed) => {
+      const json = await askAny(typed)
+      expect(faults()).toEqual([])
       if (json.error !== undefined) {
         expect(json.error.code).not.toBe('internal')
         expect(json.error.message.replace(/“[^”]*”/g, '“”')).not.toMatch(UNSEEMLY)
         return
       }
       answered++
-      expect(textOf(typed).replace(/“[^”]*”/g, '“”')).not.toMatch(UNSEEMLY)
+      expect((await textOf(typed)).replace(/“[^”]*”/g, '“”')).not.toMatch(UNSEEMLY)
       expect(finite(json.data)).toBe(true)
       for (const [key, value] of Object.entries(json.data)) {
         if (typeof value === 'number' && key !== 'freezesAtC') expect(value, key).toBeGreaterThanOrEqual(0)

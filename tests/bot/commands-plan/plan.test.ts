@@ -3,7 +3,7 @@ import { planCommandText } from '../../../bot/text/en/plan/plan-command-text.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
 import { refusedNames } from '../../../core/botanical/refused-names.ts'
-import { ask, askAny, logged, number, textOf } from './desk.ts'
+import { ask, askAny, faults, number, textOf } from './desk.ts'
 
 const UNSEEMLY = /undefined|NaN|Infinity|∞|\[object|null|[-−]\d+(\.\d+)? ?(g|kg|ml|l|cups?|oz|lb)\b/
 
@@ -15,8 +15,8 @@ const MEASURED = [
   .split(' ')
 
 describe('data', () => {
-  test.each(planCommandText.examples)('%s holds what the contract names', (line) => {
-    const json = ask(line)
+  test.each(planCommandText.examples)('%s holds what the contract names', async (line) => {
+    const json = await ask(line)
     // A label's sugar and water's syrup may share a name with the outcome; every one is a number with its ±.
     for (const name of MEASURED) {
       expect(number(json, name)).toBeTypeOf('number')
@@ -26,17 +26,17 @@ describe('data', () => {
     expect(number(json, 'leftoverMl')).toBeGreaterThanOrEqual(0)
     expect(Object.keys(json.data.dates)).toEqual(['start', 'tasteFrom', 'strainFrom', 'strainBy', 'ready'])
     for (const day of Object.values(json.data.dates)) expect(day).toMatch(/^2026-\d\d-\d\d$/)
-    expect(textOf(line)).not.toMatch(UNSEEMLY)
+    expect(await textOf(line)).not.toMatch(UNSEEMLY)
   })
 
-  it('names what goes in, with its count and ±', () => {
-    const [lemon, ginger] = ask(planCommandText.examples[0]!).data.botanicals
+  it('names what goes in, with its count and ±', async () => {
+    const [lemon, ginger] = (await ask(planCommandText.examples[0]!)).data.botanicals
     expect(lemon).toEqual({ id: 'lemon_peel', massG: 84, massGPlusMinus: 33.6, count: 8 })
     expect(ginger).toMatchObject({ id: 'ginger', massG: 30, count: null })
   })
 
-  it('fills the bottles asked for, and says how many fruit to buy for the zest', () => {
-    const json = ask(planCommandText.examples[1]!)
+  it('fills the bottles asked for, and says how many fruit to buy for the zest', async () => {
+    const json = await ask(planCommandText.examples[1]!)
     expect(json.data.bottles).toEqual([{ count: 4, volumeMl: 500 }])
     expect(number(json, 'leftoverMl')).toBe(0)
     expect(json.data.botanicals[0]!.count).toBe(Math.ceil(json.data.botanicals[0]!.massG / 10.5))
@@ -45,24 +45,24 @@ describe('data', () => {
 
 /** Issue 3, "Tried as a new user would, in the allotment's scenario". */
 describe('the allotment', () => {
-  it('only 75.5 % and 40 % to be had, and cups to measure with', () => {
+  it('only 75.5 % and 40 % to be had, and cups to measure with', async () => {
     const line = '/plan of:lemon spirit:3 cups 75.5% + 1 ½ cups 40% to-strength:30%'
-    const text = textOf(line)
+    const text = await textOf(line)
     expect(text).toMatch(/^Buy 3 cups \(710 ml\) of 75\.5 % vol.* spirit, 1 ½ cups \(355 ml\) of 40 % vol.*/)
     expect(text).toContain('bottles of 500 ml')
     expect(text).toContain('oz')
-    expect(number(ask(line), 'abvPercent')).toBeCloseTo(30, 9)
+    expect(number(await ask(line), 'abvPercent')).toBeCloseTo(30, 9)
   })
 
-  it('ten lemons and a litre of 95 %', () => {
-    const text = textOf('/plan of:10 lemons spirit:1 l strength:95%')
+  it('ten lemons and a litre of 95 %', async () => {
+    const text = await textOf('/plan of:10 lemons spirit:1 l strength:95%')
     expect(text.split('\n')[0]).toContain('lemon peel (zest) of 10 fruit')
     expect(text).toContain('weigh what you peel')
     expect(text).toContain('fills 5 bottles of 500 ml')
   })
 
-  it('green walnuts with the sugar in from day one', () => {
-    const json = ask('/plan of:30 green walnuts + 5 cloves spirit:1 l strength:95% sugar:300 g start:24 June')
+  it('green walnuts with the sugar in from day one', async () => {
+    const json = await ask('/plan of:30 green walnuts + 5 cloves spirit:1 l strength:95% sugar:300 g start:24 June')
     expect(json.data.dates.start).toBe('2026-06-24')
     expect(number(json, 'sugarGPerL')).toBeCloseTo(190, 6)
     expect(number(json, 'infusionAbvPercent')).toBeLessThan(60)
@@ -71,33 +71,35 @@ describe('the allotment', () => {
 })
 
 describe('what is said', () => {
-  it('at most three cautions, the worst first', () => {
-    const { cautions } = ask('/plan of:dried wormwood + almonds + lemon + grapefruit spirit:1 l strength:95%')
+  it('at most three cautions, the worst first', async () => {
+    const { cautions } = await ask('/plan of:dried wormwood + almonds + lemon + grapefruit spirit:1 l strength:95%')
     expect(cautions).toHaveLength(3)
     expect(cautions[0]!.text).toContain('not in pregnancy')
   })
 
-  test.each(['95%', '40%'])('flame at %s, the law and a doctor, and what must not be drunk', (strength) => {
-    const { cautions, notes } = ask(`/plan of:lemon spirit:1 l strength:${strength}`)
+  test.each(['95%', '40%'])('flame at %s, the law and a doctor, and what must not be drunk', async (strength) => {
+    const { cautions, notes } = await ask(`/plan of:lemon spirit:1 l strength:${strength}`)
     expect(cautions.map(({ key }) => key)).toContain('flame')
     const law = notes.find(({ key }) => key === 'plan_law')!.text
     expect(law).toContain('denatured')
     expect(law).toContain('doctor')
   })
 
-  it('a harsh rest, then a short steep, then a refusal with the earliest day', () => {
-    const keys = (day: string) =>
-      ask(`/plan of:lemon bottles:4 strength:95% ready-by:${day}`).notes.map(({ key }) => key)
-    expect(keys('24 December')).toContain('plan_latest_start')
-    expect(keys('12 July')).toContain('plan_hurried_rest')
-    expect(keys('1 July')).toContain('plan_hurried_steep')
-    const { error } = askAny('/plan of:lemon bottles:4 strength:95% ready-by:20 June')
+  it('a harsh rest, then a short steep, then a refusal with the earliest day', async () => {
+    const keys = async (day: string) =>
+      (await ask(`/plan of:lemon bottles:4 strength:95% ready-by:${day}`)).notes.map(({ key }) => key)
+    expect(await keys('24 December')).toContain('plan_latest_start')
+    expect(await keys('12 July')).toContain('plan_hurried_rest')
+    expect(await keys('1 July')).toContain('plan_hurried_steep')
+    const { error } = await askAny('/plan of:lemon bottles:4 strength:95% ready-by:20 June')
     expect(error).toMatchObject({ code: 'unreachable' })
     expect(error!.message).toContain('25 June 2026')
   })
 
-  it('which bottles stay empty', () => {
-    expect(ask('/plan of:lemon spirit:1 l 95% bottles:6 x 500 ml').notes.map(({ key }) => key)).toContain('plan_empty')
+  it('which bottles stay empty', async () => {
+    expect((await ask('/plan of:lemon spirit:1 l 95% bottles:6 x 500 ml')).notes.map(({ key }) => key)).toContain(
+      'plan_empty',
+    )
   })
 })
 
@@ -122,37 +124,37 @@ describe('refused', () => {
     ['/plan of:1 kg strawberries spirit:0.7 l 30%', 'unreachable', undefined],
     ['/plan of:lemon spirit:0.7 l 40% to-strength:35% to-sweetness:300', 'unreachable', undefined],
     ['/plan of:30 g dried wormwood spirit:1 l 70%', 'over_ceiling', undefined],
-  ])('%s: %s', (line, code, option) => {
-    const { error } = askAny(line)
+  ])('%s: %s', async (line, code, option) => {
+    const { error } = await askAny(line)
     expect(error?.code).toBe(code)
     expect(error?.option).toBe(option)
     expect(error?.message).not.toMatch(UNSEEMLY)
   })
 
-  it('every name of the refuse list, inside a mixture of three', () => {
+  it('every name of the refuse list, inside a mixture of three', async () => {
     const names = [...refusedNames, ...refusedKinds].flatMap((each) => each.names.split(', '))
     expect(names.length).toBeGreaterThan(100)
     for (const name of names) {
-      const { error } = askAny(`/plan of:lemon + 20 g ${name} + ginger bottles:4 strength:95%`)
+      const { error } = await askAny(`/plan of:lemon + 20 g ${name} + ginger bottles:4 strength:95%`)
       expect([name, error?.code]).toEqual([name, 'refused'])
     }
   })
 
-  it('takes words after a spirit that may be drunk', () => {
-    expect(number(ask('/plan of:lemon spirit:1 l vodka 40%'), 'spiritMl')).toBeCloseTo(1000, 6)
+  it('takes words after a spirit that may be drunk', async () => {
+    expect(number(await ask('/plan of:lemon spirit:1 l vodka 40%'), 'spiritMl')).toBeCloseTo(1000, 6)
   })
 })
 
-test('every plant of the catalogue is planned in words, metric and US', () => {
+test('every plant of the catalogue is planned in words, metric and US', async () => {
   for (const { id, names, form } of catalogue) {
     const [name] = names.en
     for (const spirit of ['1 l', '4 cups']) {
       const line = `/plan of:${form.cut === null ? `${form.state} ` : ''}${name} spirit:${spirit} 70%`
-      const text = textOf(line)
-      const tried = text.startsWith('Buy') ? text : textOf(`/plan of:${names.title} spirit:${spirit} 70%`)
+      const text = await textOf(line)
+      const tried = text.startsWith('Buy') ? text : await textOf(`/plan of:${names.title} spirit:${spirit} 70%`)
       expect(`${id}: ${tried}`).toMatch(/: Buy /)
       expect(`${id}: ${tried}`).not.toMatch(UNSEEMLY)
     }
   }
-  expect(logged).toEqual([])
+  expect(faults()).toEqual([])
 })

@@ -1,28 +1,28 @@
 import { describe, expect, it, test } from 'vitest'
 import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
 import { refusedNames } from '../../../core/botanical/refused-names.ts'
-import { ask, askAny, logged, number, textOf } from './desk.ts'
+import { ask, askAny, faults, number, textOf } from './desk.ts'
 
 const UNSEEMLY = /undefined|NaN|Infinity|∞|\[object|null|[-−]\d+(\.\d+)? ?(g|kg|ml|l|cups?|oz|lb)\b/
 const TOLD = '/plan of:30 g meadowsweet + 8 lemons spirit:0.7 l 95% unknown-ok:yes days:10'
 const UNTOLD = '/plan of:30 g meadowsweet spirit:0.7 l 95% unknown-ok:yes'
 
 describe('a plant that is not in the catalogue', () => {
-  test.each(['', ' unknown-ok:no', ' days:10', ' ready-by:24 December'])('is refused as ever with%s', (more) => {
-    const { error } = askAny(`/plan of:30 g meadowsweet + 8 lemons spirit:0.7 l 95%${more}`)
+  test.each(['', ' unknown-ok:no', ' days:10', ' ready-by:24 December'])('is refused as ever with%s', async (more) => {
+    const { error } = await askAny(`/plan of:30 g meadowsweet + 8 lemons spirit:0.7 l 95%${more}`)
     expect(error).toMatchObject({ code: 'not_found', option: 'of' })
     expect(error!.message).toBe('I do not know “meadowsweet” and give no amount for what I do not know.')
   })
 
-  it('has no id, and of the days only those that were told', () => {
-    const { data } = ask(TOLD)
+  it('has no id, and of the days only those that were told', async () => {
+    const { data } = await ask(TOLD)
     expect(data.botanicals).toEqual([
       { id: null, massG: 30, massGPlusMinus: 1, count: null },
       { id: 'lemon_peel', massG: 84, massGPlusMinus: 33.6, count: 8 },
     ])
     const dates = { start: '2026-06-10', tasteFrom: null, ready: null }
     expect(data.dates).toEqual({ ...dates, strainFrom: '2026-06-20', strainBy: '2026-06-20' })
-    expect(ask(UNTOLD).data.dates).toEqual({ ...dates, strainFrom: null, strainBy: null })
+    expect((await ask(UNTOLD)).data.dates).toEqual({ ...dates, strainFrom: null, strainBy: null })
   })
 
   test.each([
@@ -30,55 +30,55 @@ describe('a plant that is not in the catalogue', () => {
     ['2 weeks', '2026-06-24'],
     ['1 month', '2026-07-10'],
     ['12 hours', '2026-06-11'],
-  ])('is strained after %s on %s', (days, day) => {
-    expect(ask(`${UNTOLD} days:${days}`).data.dates.strainBy).toBe(day)
+  ])('is strained after %s on %s', async (days, day) => {
+    expect((await ask(`${UNTOLD} days:${days}`)).data.dates.strainBy).toBe(day)
   })
 
-  it('keeps its place among the plants', () => {
-    const { botanicals } = ask(
-      '/plan of:lemon + 30 g meadowsweet + 20 g ginger + 9 g woodruff spirit:1 l 95% unknown-ok:sì',
+  it('keeps its place among the plants', async () => {
+    const { botanicals } = (
+      await ask('/plan of:lemon + 30 g meadowsweet + 20 g ginger + 9 g woodruff spirit:1 l 95% unknown-ok:sì')
     ).data
     expect(botanicals.map(({ id }) => id)).toEqual(['lemon_peel', null, 'ginger', null])
   })
 
-  it('is vouched for in nothing, and the worst caution says how to find out', () => {
+  it('is vouched for in nothing, and the worst caution says how to find out', async () => {
     for (const line of [TOLD, UNTOLD]) {
-      const text = textOf(line)
+      const text = await textOf(line)
       expect(text).toMatch(/^I do not know “meadowsweet” and vouch for nothing/)
       expect(text).not.toMatch(/ready by|best before|Taste from|Ready|Rest|usual|most take/)
       expect(text).not.toMatch(UNSEEMLY)
-      const { cautions } = ask(line)
+      const { cautions } = await ask(line)
       expect(cautions.length).toBeLessThanOrEqual(3)
       for (const said of ['species', 'novel-food', 'national food authority', 'only picked', 'doctor', 'poison centre'])
         expect(cautions[0]!.text).toContain(said)
     }
-    expect(textOf(TOLD).replaceAll('\n', ' ')).toContain('strain on 20 June 2026, as you said')
-    expect(ask(UNTOLD).notes.map(({ key }) => key)).toContain('plan_unknown_days')
-    expect(ask(TOLD).notes.map(({ key }) => key)).not.toContain('plan_unknown_days')
+    expect((await textOf(TOLD)).replaceAll('\n', ' ')).toContain('strain on 20 June 2026, as you said')
+    expect((await ask(UNTOLD)).notes.map(({ key }) => key)).toContain('plan_unknown_days')
+    expect((await ask(TOLD)).notes.map(({ key }) => key)).not.toContain('plan_unknown_days')
   })
 
-  it('is reckoned with over a wide range, which is said', () => {
-    const known = ask('/plan of:30 g ginger spirit:0.7 l 95%')
-    const unknown = ask(UNTOLD)
+  it('is reckoned with over a wide range, which is said', async () => {
+    const known = await ask('/plan of:30 g ginger spirit:0.7 l 95%')
+    const unknown = await ask(UNTOLD)
     for (const name of ['infusionMlPlusMinus', 'keptBackMlPlusMinus', 'infusionAbvPercentPlusMinus'])
       expect(number(unknown, name)).toBeGreaterThan(number(known, name))
     const range = unknown.notes.find(({ key }) => key === 'plan_unknown_range')!
     expect(range.text.replaceAll('\u00a0', ' ')).toContain('0 to 95 % of water and 0.3 to 2 ml')
   })
 
-  it('is warned of where its water may weaken the jar too far', () => {
-    const { cautions } = ask('/plan of:400 g meadowsweet spirit:1 l 35% to-strength:20% unknown-ok:yes')
+  it('is warned of where its water may weaken the jar too far', async () => {
+    const { cautions } = await ask('/plan of:400 g meadowsweet spirit:1 l 35% to-strength:20% unknown-ok:yes')
     expect(cautions.map(({ key }) => key)).toContain('plan_weak_jar')
   })
 
-  it('fills bottles, in cups and in words', () => {
+  it('fills bottles, in cups and in words', async () => {
     const line = '/plan of:1 oz meadowsweet bottles:4 x 500 ml strength:95% unknown-ok:yes days:10'
-    expect(ask(line).data.bottles).toEqual([{ count: 4, volumeMl: 500 }])
-    expect(textOf(line)).not.toMatch(UNSEEMLY)
+    expect((await ask(line)).data.bottles).toEqual([{ count: 4, volumeMl: 500 }])
+    expect(await textOf(line)).not.toMatch(UNSEEMLY)
   })
 
-  it('is shown as typed, cut short, with no quotes of its own', () => {
-    const text = textOf(`/plan of:30 g me”adow“ ${'sweet '.repeat(15)} spirit:1 l 95% unknown-ok:yes`)
+  it('is shown as typed, cut short, with no quotes of its own', async () => {
+    const text = await textOf(`/plan of:30 g me”adow“ ${'sweet '.repeat(15)} spirit:1 l 95% unknown-ok:yes`)
     expect(text.replaceAll(/\s+/g, ' ')).toMatch(/^I do not know “me"adow" (sweet )+[a-z]*…” and vouch/)
   })
 })
@@ -104,32 +104,32 @@ describe('refused with unknown-ok:yes', () => {
     ['of:30 g meadowsweet days:soon', 'bad_value', 'days'],
     ['of:30 g meadowsweet days:0', 'bad_value', 'days'],
     ['of:30 g ginger days:10', 'bad_value', 'days'],
-  ])('%s: %s', (of, code, option) => {
-    const { error } = askAny(`/plan ${of} spirit:0.7 l 70% unknown-ok:yes`)
+  ])('%s: %s', async (of, code, option) => {
+    const { error } = await askAny(`/plan ${of} spirit:0.7 l 70% unknown-ok:yes`)
     expect([error?.code, error?.option]).toEqual([code, option])
     expect(error?.message).not.toMatch(UNSEEMLY)
   })
 
-  it('every name of the refuse list, alone and beside an unknown plant', () => {
+  it('every name of the refuse list, alone and beside an unknown plant', async () => {
     for (const name of [...refusedNames, ...refusedKinds].flatMap((each) => each.names.split(', '))) {
       for (const of of [`20 g ${name}`, `20 g meadowsweet + 20 g ${name}`]) {
-        const { error } = askAny(`/plan of:${of} spirit:1 l 95% unknown-ok:yes days:10`)
+        const { error } = await askAny(`/plan of:${of} spirit:1 l 95% unknown-ok:yes days:10`)
         expect([of, error?.code]).toEqual([of, 'refused'])
       }
     }
   })
 
-  test.each(['maybe', 'yes please', '1', 'true'])('an answer of %s', (answer) => {
-    const { error } = askAny(`/plan of:30 g meadowsweet spirit:1 l 95% unknown-ok:${answer}`)
+  test.each(['maybe', 'yes please', '1', 'true'])('an answer of %s', async (answer) => {
+    const { error } = await askAny(`/plan of:30 g meadowsweet spirit:1 l 95% unknown-ok:${answer}`)
     expect(error).toMatchObject({ code: 'bad_value', option: 'unknown-ok' })
     expect(error!.message).toContain('neither yes nor no')
   })
 })
 
-test('unknown-ok changes nothing where every plant is known', () => {
+test('unknown-ok changes nothing where every plant is known', async () => {
   for (const answer of ['yes', 'sì', 'SI', 'no']) {
     const line = '/plan of:8 lemons spirit:0.7 l 95%'
-    expect(ask(`${line} unknown-ok:${answer}`)).toEqual(ask(line))
+    expect(await ask(`${line} unknown-ok:${answer}`)).toEqual(await ask(line))
   }
-  expect(logged).toEqual([])
+  expect(faults()).toEqual([])
 })

@@ -34,13 +34,13 @@ const MORE = [
   ['adjust', '/adjust 1 l strength:35% to-strength:30%'],
 ]
 
-describe.each([...examples, ...MORE])('%s: %s', (path, line) => {
-  const json = ask(line!)
+describe.each([...examples, ...MORE])('%s: %s', async (path, line) => {
+  const json = await ask(line!)
   const records: readonly object[] = json.data.styles ?? [json.data]
 
-  test('runs, in words too', () => {
+  test('runs, in words too', async () => {
     expect(json.command).toBe(path)
-    expect(textOf(line!)).not.toMatch(UNSEEMLY)
+    expect(await textOf(line!)).not.toMatch(UNSEEMLY)
     expect(faults()).toEqual([])
   })
 
@@ -62,25 +62,25 @@ describe.each([...examples, ...MORE])('%s: %s', (path, line) => {
     }
   })
 
-  test('the JSON is the reply unrounded', () => {
-    const outcome = run(line!)
+  test('the JSON is the reply unrounded', async () => {
+    const outcome = await run(line!)
     expect(outcome.ok && outcome.reply.data).toEqual(json.data)
   })
 })
 
-test('every command has an example that runs, and the JSON of a fault holds a code and a sentence', () => {
+test('every command has an example that runs, and the JSON of a fault holds a code and a sentence', async () => {
   expect(Object.keys(en.commands).sort()).toEqual(commands.map(({ path }) => path).sort())
   for (const { path } of commands)
     expect(en.commands[path as keyof typeof en.commands].examples.length).toBeGreaterThan(0)
-  expect(askAny('/mix').error).toMatchObject({ code: 'missing_option' })
+  expect((await askAny('/mix')).error).toMatchObject({ code: 'missing_option' })
 })
 
 describe('worked styles', () => {
-  test('the infusion alone gives dry, everyday and rich at 30 % vol, each a command that runs to the same numbers', () => {
-    const { styles } = ask('/syrup infusion:920 ml strength:90%').data
+  test('the infusion alone gives dry, everyday and rich at 30 % vol, each a command that runs to the same numbers', async () => {
+    const { styles } = (await ask('/syrup infusion:920 ml strength:90%')).data
     expect(styles?.map(({ key }) => key)).toEqual(['dry', 'everyday', 'rich'])
     expect(styles?.map(({ sugarGPerL }) => Math.round(sugarGPerL!))).toEqual([120, 190, 270])
-    for (const { key, line, ...numbers } of styles ?? []) expect(ask(line).data, key).toEqual(numbers)
+    for (const { key, line, ...numbers } of styles ?? []) expect((await ask(line)).data, key).toEqual(numbers)
   })
 
   test.each([
@@ -89,11 +89,11 @@ describe('worked styles', () => {
     '/syrup 900 ml strength:90% ratio:0.8 at-most:1.5 l',
     '/syrup 2 cups strength:150 proof to-strength:28.5% at-most:1 quart',
     '/syrup 770±2 g strength:93.1±0.2% at 28 C',
-  ])('%s offers commands that run to the same numbers', (line) => {
-    const { styles } = ask(line).data
+  ])('%s offers commands that run to the same numbers', async (line) => {
+    const { styles } = (await ask(line)).data
     expect(styles?.length).toBeGreaterThan(0)
     for (const { key, line: ready, ...numbers } of styles ?? []) {
-      const again = ask(ready).data
+      const again = (await ask(ready)).data
       for (const [name, value] of Object.entries(numbers)) {
         expect(Math.abs(again[name]! - value), `${key} ${name}`).toBeLessThanOrEqual(1e-9 * (1 + Math.abs(value)))
       }
@@ -101,7 +101,7 @@ describe('worked styles', () => {
   })
 })
 
-test('cautions come worst first: what burns, then what spoils or bursts', () => {
+test('cautions come worst first: what burns, then what spoils or bursts', async () => {
   const burns = ['flame', 'cool_first']
   const lines = [
     '/syrup 1 l strength:60% to-strength:10% to-sweetness:50',
@@ -112,7 +112,7 @@ test('cautions come worst first: what burns, then what spoils or bursts', () => 
     ...examples.map(([, line]) => line),
   ]
   for (const line of lines) {
-    const keys = keysOf(ask(line).cautions)
+    const keys = keysOf((await ask(line)).cautions)
     const burning = keys.filter((key) => burns.includes(key))
     expect(keys.slice(0, burning.length), line).toEqual(burning)
     expect(

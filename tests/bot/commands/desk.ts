@@ -1,19 +1,10 @@
-import type { Command } from '../../../bot/chat/command.ts'
-import { execute } from '../../../bot/chat/execute.ts'
-import { commands as listed } from '../../../bot/commands/index.ts'
-import { answer, showText } from '../../../bot/console/answer.ts'
-import { showJson } from '../../../bot/console/show-json.ts'
-import { en } from '../../../bot/text/en/index.ts'
-import { wordsOf } from '../../../bot/text/words-of.ts'
+import { testDesk } from '../test-desk.ts'
 
-export const speech = { words: wordsOf(en), commands: en.commands, console: en.console }
-export const commands = listed as unknown as readonly Command[]
+export { commands, speech } from '../test-desk.ts'
 
-const logged: string[] = []
-/** Faults of ours since the last call. */
-export const faults = (): readonly string[] => logged.splice(0)
+const { faults, jsonOf, jsonTextOf, run, textOf } = testDesk()
 
-const dispatch = { commands, nowMs: 0, log: (text: string) => logged.push(text) }
+export { faults, jsonTextOf, run, textOf }
 
 interface Sentence {
   readonly key: string
@@ -36,23 +27,15 @@ export interface Json {
   }
 }
 
-export const textOf = (line: string): string =>
-  answer(line, dispatch, speech, showText({ width: 100, colour: false })).text
-
-export const jsonTextOf = (line: string): string => answer(line, dispatch, speech, showJson).text
-
 /** The JSON of a line that may be refused. */
-export const askAny = (line: string): Json => JSON.parse(jsonTextOf(line)) as Json
+export const askAny = async (line: string): Promise<Json> => (await jsonOf(line)) as Json
 
 /** The JSON of a line that has to be answered. */
-export const ask = (line: string): Json => {
-  const json = askAny(line)
+export const ask = async (line: string): Promise<Json> => {
+  const json = await askAny(line)
   if (json.error !== undefined) throw new Error(`${line} → ${json.error.code}: ${json.error.message}`)
   return json
 }
-
-/** What `execute` makes of a line, and nothing about how it is shown. */
-export const run = (line: string) => execute(line, dispatch)
 
 export const number = (json: Json, name: string): number => {
   const value = json.data[name]

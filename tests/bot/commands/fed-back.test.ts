@@ -25,25 +25,25 @@ const infusion = fc.record({
   sweet: steps(50, 300, 5),
 })
 
-const mixOf = (spirit: string, { waterMl, waterG, sugarG }: Record<string, number>, by: 'ml' | 'g') =>
-  ask(
+const mixOf = async (spirit: string, { waterMl, waterG, sugarG }: Record<string, number>, by: 'ml' | 'g') =>
+  await ask(
     `/mix spirit:${spirit}${by === 'ml' ? option('water', waterMl!, 'ml') : option('water', waterG!, 'g')}${option('sugar', sugarG ?? 0, 'g')}`,
   )
 
 describe('doubles typed back in /mix return what was wished for', () => {
-  test('/syrup by strength and sweetness, by strength and ratio, by sweetness and ratio', () => {
-    fc.assert(
-      fc.property(infusion, fc.constantFrom<'ml' | 'g'>('ml', 'g'), ({ ml, own, to, sweet }, by) => {
+  test('/syrup by strength and sweetness, by strength and ratio, by sweetness and ratio', async () => {
+    await fc.assert(
+      fc.asyncProperty(infusion, fc.constantFrom<'ml' | 'g'>('ml', 'g'), async ({ ml, own, to, sweet }, by) => {
         fc.pre(own * 0.75 > to)
         const start = `/syrup infusion:${ml} ml strength:${own}%`
-        const first = ask(`${start} to-strength:${to}% to-sweetness:${sweet} g/L`)
+        const first = await ask(`${start} to-strength:${to}% to-sweetness:${sweet} g/L`)
         const ratio = number(first, 'sugarG') / number(first, 'waterG')
         const others = [
           `${start} to-strength:${to}% ratio:${typed(ratio)}`,
           `${start} to-sweetness:${sweet} g/L ratio:${typed(ratio)}:1`,
         ]
-        for (const solved of [first, ...(ratio >= 0.01 && ratio <= 20 ? others.map(ask) : [])]) {
-          const mixed = mixOf(`${ml} ml ${own}%`, solved.data as Record<string, number>, by)
+        for (const solved of [first, ...(ratio >= 0.01 && ratio <= 20 ? await Promise.all(others.map(ask)) : [])]) {
+          const mixed = await mixOf(`${ml} ml ${own}%`, solved.data as Record<string, number>, by)
           near(mixed, 'abvPercent', to)
           near(mixed, 'sugarGPerL', sweet)
           near(mixed, 'volumeMl', number(solved, 'volumeMl'))
@@ -54,14 +54,14 @@ describe('doubles typed back in /mix return what was wished for', () => {
     )
   })
 
-  test('/syrup with at-most', () => {
-    fc.assert(
-      fc.property(infusion, steps(50, 900, 1), ({ ml, own, to, sweet }, atMostMl) => {
+  test('/syrup with at-most', async () => {
+    await fc.assert(
+      fc.asyncProperty(infusion, steps(50, 900, 1), async ({ ml, own, to, sweet }, atMostMl) => {
         fc.pre(own * 0.75 > to)
         const wish = `to-strength:${to}% to-sweetness:${sweet} at-most:${atMostMl} ml`
-        const solved = ask(`/syrup infusion:${ml} ml strength:${own}% ${wish}`)
+        const solved = await ask(`/syrup infusion:${ml} ml strength:${own}% ${wish}`)
         const used = number(solved, 'infusionMl')
-        const mixed = mixOf(`${typed(used)} ml ${own}%`, solved.data as Record<string, number>, 'ml')
+        const mixed = await mixOf(`${typed(used)} ml ${own}%`, solved.data as Record<string, number>, 'ml')
         near(mixed, 'abvPercent', to)
         near(mixed, 'sugarGPerL', sweet)
         expect(number(mixed, 'volumeMl')).toBeLessThanOrEqual(atMostMl * (1 + 1e-6))
@@ -71,32 +71,32 @@ describe('doubles typed back in /mix return what was wished for', () => {
     )
   })
 
-  test('/dilute, also of two spirits and down by a hair', () => {
-    fc.assert(
-      fc.property(steps(40, 96, 0.1), steps(40, 96, 0.1), steps(5, 39, 0.1), (one, other, to) => {
+  test('/dilute, also of two spirits and down by a hair', async () => {
+    await fc.assert(
+      fc.asyncProperty(steps(40, 96, 0.1), steps(40, 96, 0.1), steps(5, 39, 0.1), async (one, other, to) => {
         const spirits = `750 ml ${one}% + 300 ml ${other}%`
-        const solved = ask(`/dilute spirit:${spirits} to-strength:${to}%`)
-        near(mixOf(spirits, solved.data as Record<string, number>, 'ml'), 'abvPercent', to)
-        near(mixOf(spirits, solved.data as Record<string, number>, 'g'), 'abvPercent', to)
+        const solved = await ask(`/dilute spirit:${spirits} to-strength:${to}%`)
+        near(await mixOf(spirits, solved.data as Record<string, number>, 'ml'), 'abvPercent', to)
+        near(await mixOf(spirits, solved.data as Record<string, number>, 'g'), 'abvPercent', to)
       }),
       parameters,
     )
   })
 
-  test('/dilute a hydrometer reading and a volume that were taken warm', () => {
-    const solved = ask('/dilute spirit:930 ml at 28 C strength:90.6% at 28 C to-strength:60%')
-    near(mixOf('930 ml at 28 C 90.6% at 28 C', solved.data as Record<string, number>, 'ml'), 'abvPercent', 60)
+  test('/dilute a hydrometer reading and a volume that were taken warm', async () => {
+    const solved = await ask('/dilute spirit:930 ml at 28 C strength:90.6% at 28 C to-strength:60%')
+    near(await mixOf('930 ml at 28 C 90.6% at 28 C', solved.data as Record<string, number>, 'ml'), 'abvPercent', 60)
   })
 
-  test('/adjust: the amounts blended with the liqueur, and the sugar it takes', () => {
-    fc.assert(
-      fc.property(
+  test('/adjust: the amounts blended with the liqueur, and the sugar it takes', async () => {
+    await fc.assert(
+      fc.asyncProperty(
         steps(20, 35, 0.5),
         steps(50, 300, 5),
         steps(20, 35, 0.5),
         steps(50, 300, 5),
-        (own, gPerL, to, toGPerL) => {
-          const json = askAny(
+        async (own, gPerL, to, toGPerL) => {
+          const json = await askAny(
             `/adjust liqueur:1.8 l strength:${own}% sweetness:${gPerL} to-strength:${to}% to-sweetness:${toGPerL} spirit-strength:95%`,
           )
           expect(json.error).toBeUndefined()
@@ -111,7 +111,7 @@ describe('doubles typed back in /mix return what was wished for', () => {
             ...(spiritMl > 0.1 ? [`${typed(spiritMl)} ml 95%`] : []),
             ...(waterMl > 0.1 ? [`${typed(waterMl)} ml`] : []),
           ]
-          const blended = ask(`/blend parts:${parts.join(' + ')}`)
+          const blended = await ask(`/blend parts:${parts.join(' + ')}`)
           const lostG = (spiritMl > 0.1 ? 0 : spiritMl) + (waterMl > 0.1 ? 0 : waterMl)
           expect(Math.abs(number(blended, 'massG') + sugarG - number(json, 'massG'))).toBeLessThanOrEqual(1e-5 + lostG)
           expect(Math.abs(number(blended, 'ethanolG') - number(json, 'ethanolG'))).toBeLessThanOrEqual(1e-5 + lostG)
@@ -124,15 +124,15 @@ describe('doubles typed back in /mix return what was wished for', () => {
   })
 })
 
-test('/blend of one part is that part', () => {
-  const json = ask('/blend parts:600 ml 47% 250 g/L')
+test('/blend of one part is that part', async () => {
+  const json = await ask('/blend parts:600 ml 47% 250 g/L')
   near(json, 'volumeMl', 600)
   near(json, 'abvPercent', 47)
   near(json, 'sugarGPerL', 250)
 })
 
-test('a weighed infusion states less ± than a measured one', () => {
-  const measured = ask('/syrup 920 ml strength:90% to-strength:30% to-sweetness:250')
-  const weighed = ask('/syrup 765 g strength:90% to-strength:30% to-sweetness:250')
+test('a weighed infusion states less ± than a measured one', async () => {
+  const measured = await ask('/syrup 920 ml strength:90% to-strength:30% to-sweetness:250')
+  const weighed = await ask('/syrup 765 g strength:90% to-strength:30% to-sweetness:250')
   expect(number(weighed, 'volumeMlPlusMinus')).toBeLessThan(number(measured, 'volumeMlPlusMinus'))
 })

@@ -93,8 +93,11 @@ const kindOf = (option: string) => {
 
 const path = fc.constantFrom(...commands.map((command) => command.path))
 
-/** Every option of a command with a value that fits it, some left out: most of these are answered. */
-export const fittingLine = path.chain((name) => {
+/** Commands of amounts, strengths and sweetness. */
+const reckoning = fc.constantFrom('mix', 'syrup', 'dilute', 'blend', 'adjust', 'serving', 'label')
+
+/** Every option of such a command with a value that fits it, some left out: many of these are answered. */
+export const fittingLine = reckoning.chain((name) => {
   const options = optionsOf(name)
   const one = (option: string) =>
     fc.option(option === 'parts' ? fc.constantFrom(...VALUES.slice(-6, -2)) : fitting[kindOf(option)]!, { freq: 5 })

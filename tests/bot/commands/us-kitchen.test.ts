@@ -2,21 +2,20 @@ import { expect, test } from 'vitest'
 import { ask, textOf, typed } from './desk.ts'
 
 const US = /(cups?|tbsp|tsp|fl oz|quarts?|gallons?) \([\d. ]+ (ml|l)\)/
-const plain = (line: string) => textOf(line).replaceAll('\u00a0', ' ')
 
 test.each([
   '/syrup 4 cups strength:90% to-strength:30% to-sweetness:250',
   '/syrup 1 quart strength:150 proof to-strength:30% to-sweetness:250',
   '/mix spirit:25 fl oz strength:190 proof water:3 cups sugar:1 lb',
   '/dilute 2 cups 190 proof to-strength:60%',
-])('%s is answered in US measures with the metric beside them', (line) => {
-  const text = plain(line)
+])('%s is answered in US measures with the metric beside them', async (line) => {
+  const text = await textOf(line)
   expect(text.split('\n')[0]).toMatch(US)
   expect(text).toMatch(/°F \(−?\d+ °C\)/)
 })
 
-test('sugar in pounds and ounces, grams beside', () => {
-  expect(plain('/syrup 4 cups strength:90% to-strength:30% to-sweetness:250')).toMatch(
+test('sugar in pounds and ounces, grams beside', async () => {
+  expect(await textOf('/syrup 4 cups strength:90% to-strength:30% to-sweetness:250')).toMatch(
     /\d+ lb( \d+ oz)? \(\d+ g\) sugar/,
   )
 })
@@ -25,25 +24,25 @@ test.each([
   '/syrup 920 ml strength:90% to-strength:30% to-sweetness:250',
   '/dilute 1 l 190 proof to-strength:60%',
   '/syrup 770 g strength:90%',
-])('%s keeps to metric', (line) => {
+])('%s keeps to metric', async (line) => {
   // The note on US proof names its 60 °F.
-  expect(plain(line).replace('at 60 °F', '')).not.toMatch(/\b(cups?|tbsp|oz|lb)\b|°F/)
+  expect((await textOf(line)).replace('at 60 °F', '')).not.toMatch(/\b(cups?|tbsp|oz|lb)\b|°F/)
 })
 
 // US cup 236.588 ml and quarts and gallons of 4 and 16 of them (NIST Handbook 44, Appendix C).
-test('a gallon is 16 cups is 3785.41 ml', () => {
-  const json = (amount: string) => ask(`/mix spirit:${amount} strength:40%`).data.volumeMl
-  expect(json('1 gallon')).toBeCloseTo(3785.41, 2)
-  expect(json('16 cups')).toBeCloseTo(json('1 gallon')!, 9)
-  expect(json('4 quarts')).toBeCloseTo(json('128 fl oz')!, 9)
+test('a gallon is 16 cups is 3785.41 ml', async () => {
+  const json = async (amount: string) => (await ask(`/mix spirit:${amount} strength:40%`)).data.volumeMl
+  expect(await json('1 gallon')).toBeCloseTo(3785.41, 2)
+  expect(await json('16 cups')).toBeCloseTo((await json('1 gallon'))!, 9)
+  expect(await json('4 quarts')).toBeCloseTo((await json('128 fl oz'))!, 9)
 })
 
-test('what is shown rounds what is computed, within its ±', () => {
+test('what is shown rounds what is computed, within its ±', async () => {
   const line = '/syrup 920 ml strength:90% to-strength:30% to-sweetness:250 g/L'
-  const { sugarG, waterMl, syrupG, volumeMl } = ask(line).data
+  const { sugarG, waterMl, syrupG, volumeMl } = (await ask(line)).data
   const [, sugar, water, syrup, volume] =
     /Add ([\d.]+) g sugar in ([\d.]+) l water \(([\d.]+) kg of syrup, cooled\): about ([\d.]+) l/.exec(
-      plain(line).replaceAll('\n', ' '),
+      (await textOf(line)).replaceAll('\n', ' '),
     )!
   expect(Math.abs(Number(sugar) - sugarG!)).toBeLessThanOrEqual(5)
   expect(Math.abs(Number(water) * 1000 - waterMl!)).toBeLessThanOrEqual(5)
@@ -52,6 +51,6 @@ test('what is shown rounds what is computed, within its ±', () => {
   expect(typed(sugarG!)).toMatch(/^\d+\.\d{6,}$/)
 })
 
-test('a spoonful too small for a quarter of a tablespoon is not called one', () => {
-  expect(plain('/dilute ½ cup 96% to-strength:95.9%')).not.toMatch(/¼ tbsp \(0\./)
+test('a spoonful too small for a quarter of a tablespoon is not called one', async () => {
+  expect(await textOf('/dilute ½ cup 96% to-strength:95.9%')).not.toMatch(/¼ tbsp \(0\./)
 })

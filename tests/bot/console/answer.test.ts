@@ -3,7 +3,9 @@ import { expect, it } from 'vitest'
 import { answer, type Show, showText } from '../../../bot/console/answer.ts'
 import { showJson } from '../../../bot/console/show-json.ts'
 import { runs, SEED } from '../../runs.ts'
+import { newAsker } from '../asker.ts'
 import { soundCommands } from '../chat/fakes.ts'
+import { noFiles } from '../test-desk.ts'
 import { fakeSpeech } from './fakes.ts'
 
 const words = [
@@ -27,18 +29,18 @@ const line = fc
   .map((pieces) => pieces.join(''))
   .filter((text) => !/nan|infinity|undefined/i.test(text))
 
-const print = (text: string, show: Show) => {
+const print = async (text: string, show: Show) => {
   const logged: string[] = []
-  const dispatch = { commands: soundCommands, nowMs: 0, log: (fault: string) => logged.push(fault) }
-  const printed = answer(text, dispatch, fakeSpeech, show).text
+  const dispatch = { ...newAsker(), commands: soundCommands, nowMs: 0, log: (fault: string) => logged.push(fault) }
+  const printed = (await answer(text, dispatch, fakeSpeech, show, noFiles)).text
   expect(logged).toEqual([])
   return printed
 }
 
-it('prints plain words whatever is typed', () => {
-  fc.assert(
-    fc.property(line, (text) => {
-      const printed = print(text, showText({ width: 60, colour: false }))
+it('prints plain words whatever is typed', async () => {
+  await fc.assert(
+    fc.asyncProperty(line, async (text) => {
+      const printed = await print(text, showText({ width: 60, colour: false }))
       expect(printed).not.toBe('')
       expect(printed).not.toMatch(/NaN|Infinity|undefined|\[object|\n\s+at /)
       expect(printed).not.toMatch(/(?!\n)[\p{Cc}\p{Cs}\u202a-\u202e]/u)
@@ -47,10 +49,10 @@ it('prints plain words whatever is typed', () => {
   )
 })
 
-it('prints one JSON object a line whatever is typed', () => {
-  fc.assert(
-    fc.property(line, (text) => {
-      const printed = print(text, showJson)
+it('prints one JSON object a line whatever is typed', async () => {
+  await fc.assert(
+    fc.asyncProperty(line, async (text) => {
+      const printed = await print(text, showJson)
       expect(printed).not.toContain('\n')
       const { command, data, error } = JSON.parse(printed)
       expect(command === null || typeof command === 'string').toBe(true)

@@ -129,6 +129,11 @@ describe('ask', () => {
     const [{ command, data }] = json((await run(['--json', '/help /mix'])).out)
     expect([command, data.commands.length]).toEqual(['help', 1])
     expect(data.commands[0].options[0]).toEqual({ name: 'spirit', text: 'How much spirit', required: true })
+    for (const line of ['/jar', 'JAR', '/help jar']) {
+      const { code, out } = await run([line])
+      expect([code, out]).toEqual([0, expect.stringMatching(/\/jar start .*\/jar list /s)])
+      expect(out).not.toContain('/mix ')
+    }
     expect((await run(['/help mxi'])).err).toBe('There is no command “mxi”; did you mean /mix?\n')
   })
 })

@@ -14,9 +14,10 @@ const run = async (input: string | string[]) => {
 }
 
 describe('chat', () => {
-  it('greets in three lines with something to type', async () => {
+  it('greets in four lines, with something to type and how to connect', async () => {
     const { out } = await run('')
-    expect(out.trimEnd().split('\n')).toHaveLength(3)
+    expect(out.trimEnd().split('\n')).toHaveLength(4)
+    expect(out).toContain('DISCORD_TOKEN')
     expect(out).toContain('/mix 1 l strength:95%')
     expect(out).toContain('/help')
   })

@@ -4,7 +4,9 @@ import type { Speech } from '../../../bot/console/speech.ts'
 import { chatProblems } from '../../../bot/text/en/chat-problems.ts'
 import { consoleText } from '../../../bot/text/en/console.ts'
 import type { Words } from '../../../bot/text/words.ts'
+import { newAsker } from '../asker.ts'
 import { fakeCommands } from '../chat/fakes.ts'
+import { noFiles } from '../test-desk.ts'
 
 interface FakeMessage {
   readonly key: string
@@ -41,8 +43,10 @@ export const fakeDesk = (input: string | readonly string[] = '', more: Partial<D
   const printed = { out: '', err: '', log: '' }
   const desk: Desk = {
     commands: fakeCommands,
+    asker: newAsker(),
     speech: fakeSpeech,
     screen: { width: 80, colour: false },
+    saveFile: noFiles,
     now: () => 0,
     log: (text) => {
       printed.log += text
@@ -54,6 +58,8 @@ export const fakeDesk = (input: string | readonly string[] = '', more: Partial<D
       printed.err += text
     },
     isHeard: () => true,
+    ended: new AbortController().signal,
+    remind: async () => async () => {},
     input: Readable.from(typeof input === 'string' ? [input] : input),
     terminal: null,
     ...more,

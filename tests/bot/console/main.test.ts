@@ -1,6 +1,10 @@
-import { spawnSync } from 'node:child_process'
+import { spawn, spawnSync } from 'node:child_process'
+import { existsSync, readdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { inFolder } from '../../store/in-folder.ts'
+import { storeIn } from '../../store/some-store.ts'
+import { DAY_MS, jarOf, personWith } from '../reminders/people.ts'
 
 const root = join(import.meta.dirname, '..', '..', '..')
 
@@ -10,7 +14,13 @@ const start = (argv: readonly string[], input = '', settings: Record<string, str
     cwd: root,
     input,
     encoding: 'utf8',
-    env: { ...process.env, LARDERBELL_WIDTH: '80', ...settings },
+    env: {
+      ...process.env,
+      LARDERBELL_WIDTH: '80',
+      LARDERBELL_DATA: join(root, 'node_modules', '.none'),
+      DISCORD_TOKEN: '',
+      ...settings,
+    },
   })
   return { status, stdout, stderr }
 }
@@ -40,5 +50,82 @@ describe('the program', () => {
     const { status, stderr } = start(['ask', '/help'], '', { LARDERBELL_WIDTH: '7' })
     expect(status).toBe(2)
     expect(stderr).toMatch(/^LARDERBELL_WIDTH cannot be “7”; give a whole number .*\n$/)
+  })
+})
+
+/** A chat whose end is not foreseen; `said` waits for a text on its output. */
+const open = (folder: string) => {
+  const child = spawn(process.execPath, ['bot/start.cjs'], {
+    cwd: root,
+    env: { ...process.env, LARDERBELL_WIDTH: '80', LARDERBELL_DATA: folder, LARDERBELL_ZONE: 'UTC', DISCORD_TOKEN: '' },
+  })
+  let [out, err] = ['', '']
+  child.stdout.on('data', (chunk) => {
+    out += chunk
+  })
+  child.stderr.on('data', (chunk) => {
+    err += chunk
+  })
+  const gone = new Promise<number | null>((resolve) => child.on('close', resolve))
+  return {
+    child,
+    gone,
+    printed: () => ({ out, err }),
+    said: async (text: string): Promise<void> => {
+      while (!out.includes(text) && child.exitCode === null)
+        await new Promise((resolve) => child.stdout.once('data', resolve))
+    },
+  }
+}
+
+describe('the folder of data', () => {
+  it('is not made by looking, nor by what needs none', () =>
+    inFolder(async (folder) => {
+      const data = join(folder, 'data')
+      const settings = { LARDERBELL_DATA: data }
+      expect(start(['ask', '-'], '/mix spirit:1 l strength:95%\n/reminders\n/jar list\n', settings).status).toBe(0)
+      expect(start([], '/mix spirit:1 l strength:95%\n', settings)).toMatchObject({ status: 0, stderr: '' })
+      expect(existsSync(data)).toBe(false)
+      expect(start(['ask', '/reminders time:8'], '', settings).status).toBe(0)
+      expect(readdirSync(join(data, 'users'))).toEqual(['local.json'])
+      expect(readdirSync(join(data, 'lock'))).toEqual([])
+    }))
+
+  it('gives what fell due to the chat, once, and to no ask', () =>
+    inFolder(async (folder) => {
+      const store = storeIn(folder)
+      const startedMs = Date.now() - 3 * DAY_MS
+      const plan = { strainFrom: new Date(startedMs + DAY_MS).toISOString().slice(0, 10) }
+      await store.update('local', () => personWith([jarOf({ name: 'lemon', startedMs, plan })], { shake: 'off' }))
+      await store.close()
+      const settings = { LARDERBELL_DATA: folder, LARDERBELL_ZONE: 'UTC' }
+      expect(start(['ask', '/reminders'], '', settings).stdout).not.toContain('Strain lemon')
+      const [first, second] = [start([], '', settings), start([], '', settings)]
+      expect(first.stdout.match(/Strain lemon\./g)).toHaveLength(1)
+      expect(second.stdout).not.toContain('Strain lemon')
+      expect([first.stderr, second.stderr]).toEqual(['', ''])
+    }))
+
+  it('is let go of at SIGTERM, and what another one does is said in a line', () =>
+    inFolder(async (folder) => {
+      expect(start(['ask', '/reminders time:8'], '', { LARDERBELL_DATA: folder }).status).toBe(0)
+      const holder = open(folder)
+      holder.child.stdin.write('/help\n')
+      await holder.said('Commands')
+      expect(readdirSync(join(folder, 'lock'))).toHaveLength(1)
+      const other = start([], '/reminders\n/reminders time:9\n', { LARDERBELL_DATA: folder })
+      expect(other.status).toBe(0)
+      expect(other.stdout.match(/^Reminders come from the other Larderbell/gm)).toHaveLength(1)
+      expect(other.stdout).toContain('Reminders come at 08:00.')
+      expect(other.stdout).toMatch(/Another Larderbell .* works on the jars/s)
+      holder.child.kill('SIGTERM')
+      expect(await holder.gone).toBe(0)
+      expect(holder.printed().err).toBe('')
+      expect(readdirSync(join(folder, 'lock'))).toEqual([])
+    }))
+
+  it('must be one that can be worked on, and the zone one that there is', () => {
+    const { status, stderr } = start([], '', { LARDERBELL_ZONE: 'Europe/Rom' })
+    expect([status, stderr]).toEqual([2, 'LARDERBELL_ZONE cannot be “Europe/Rom”; did you mean Europe/Rome?\n'])
   })
 })

@@ -5,13 +5,14 @@ import { commands } from '../commands/desk.ts'
 
 const metric = englishFormat('metric')
 const us = englishFormat('us')
+const imperial = englishFormat('imperial')
 const plain = (text: string) => text.replaceAll('\u00a0', ' ')
 
 describe('numbers carry no digit that their ± cannot', () => {
   test.each<[value: number, plusMinus: number, text: string]>([
     [1561.4, 31, '1.56 l'],
     [561.7, 11, '560 ml'],
-    [999.6, 20, '1 000 ml'],
+    [999.6, 20, '1.00 l'],
     [0.0984, 0.002, '0.098 ml'],
   ])('%s ± %s ml', (value, plusMinus, text) => {
     expect(plain(metric.volume({ value, plusMinus }))).toBe(text)
@@ -53,11 +54,48 @@ describe('a US kitchen', () => {
   })
 })
 
+describe('an imperial kitchen', () => {
+  // Gallon of 4.54609 l, so a pint of 0.56826125 l and a fluid ounce, its 20th, of 28.4130625 ml; pound of 453.59237 g
+  // (UK Weights and Measures Act 1985, Schedule 1; from memory).
+  test.each<[value: number, text: string]>([
+    [568.26125, '1 imp pint (568 ml)'],
+    [2 * 568.26125, '2 imp pints (1.137 l)'],
+    [28.4130625, '1 imp fl oz (28 ml)'],
+    [0.25 * 28.4130625, '¼ imp fl oz (7 ml)'],
+    [5 * 28.4130625, '5 imp fl oz (142 ml)'],
+    [10 * 28.4130625, '10 imp fl oz (284 ml)'],
+    [12.5 * 28.4130625, '12 ½ imp fl oz (355 ml)'],
+    [25 * 28.4130625, '1 imp pint + 5 fl oz (710 ml)'],
+    [4546.09, '8 imp pints (4.546 l)'],
+    [3, '3 ml'],
+  ])('%s ml', (value, text) => {
+    expect(plain(imperial.volume({ value, plusMinus: 1 }))).toBe(text)
+  })
+
+  test('is never further off than half a fluid ounce, one from four pints on', () => {
+    for (let volumeMl = 4; volumeMl < 20_000; volumeMl *= 1.013) {
+      const text = plain(imperial.volume({ value: volumeMl, plusMinus: 1 }))
+      const [, pints = '0', whole = '0', part = ''] =
+        /^(?:(\d+) imp pints?)?(?: \+ )?(?:(\d*) ?([¼½¾]?)(?: imp)? fl oz)? \(/.exec(text) ?? []
+      const ounces = Number(pints) * 20 + Number(whole) + { '': 0, '¼': 0.25, '½': 0.5, '¾': 0.75 }[part]!
+      const mostMl = (volumeMl < 4 * 568.26125 ? 0.25 : 1) * 28.4130625
+      expect(Math.abs(ounces * 28.4130625 - volumeMl), text).toBeLessThanOrEqual(mostMl + 1e-9)
+    }
+  })
+
+  test('pounds and ounces, degrees Celsius, no proof', () => {
+    expect(plain(imperial.mass({ value: 453.59237, plusMinus: 1 }))).toBe('1 lb (454 g)')
+    expect(plain(imperial.temperature({ value: -18, plusMinus: 1 }))).toBe('−18 °C')
+    expect(plain(imperial.give.temperature({ value: -18, plusMinus: 3 }))).toBe('3 °C')
+    expect(plain(imperial.strength({ value: 40, plusMinus: 0.3 }))).toBe('40 % vol')
+  })
+})
+
 test('every option of every command is said, and every example calls its own command', () => {
   for (const { path, input } of commands) {
     const text = en.commands[path as keyof typeof en.commands]
     expect(Object.keys(text.options).sort()).toEqual(Object.keys(input.shape).sort())
-    for (const example of text.examples) expect(example.startsWith(`/${path} `)).toBe(true)
+    for (const example of text.examples) expect(`${example} `.startsWith(`/${path} `)).toBe(true)
   }
 })
 

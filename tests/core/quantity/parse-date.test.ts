@@ -10,6 +10,35 @@ const iso = (text: string, country: string | null = null): string => {
   return `${year}-${month}-${day}${yearAssumed ? '?' : ''}`
 }
 
+// 25 November 2026 is a Wednesday.
+describe('a day of the week', () => {
+  test.each([
+    ['Saturday', '2026-11-21', '2026-11-28', '2026-11-28'],
+    ['on sat', '2026-11-21', '2026-11-28', '2026-11-28'],
+    ['Sabato', '2026-11-21', '2026-11-28', '2026-11-28'],
+    ['lunedì', '2026-11-23', '2026-11-30', '2026-11-30'],
+    ['mar', '2026-11-24', '2026-12-1', '2026-12-1'],
+    ['Wednesday', '2026-11-25', '2026-11-25', '2026-12-2'],
+    ['this Wednesday', '2026-11-25', '2026-11-25', '2026-11-25'],
+    ['next Wednesday', '2026-12-2', '2026-12-2', '2026-12-2'],
+    ['mercoledì prossimo', '2026-12-2', '2026-12-2', '2026-12-2'],
+    ['last Wednesday', '2026-11-18', '2026-11-18', '2026-11-18'],
+    ['sabato scorso', '2026-11-21', '2026-11-21', '2026-11-21'],
+    ['next Saturday', '2026-11-28', '2026-11-28', '2026-11-28'],
+    ['Sunday', '2026-11-22', '2026-11-29', '2026-11-29'],
+  ])('%s is %s, %s or %s', (text, ...days) => {
+    const read = (['past', 'from_today', 'after_today'] as const).map((side) => {
+      const { year, month, day, yearAssumed } = parseDate(text, { today, country: null }, side)
+      return `${year}-${month}-${day}${yearAssumed ? '?' : ''}`
+    })
+    expect(read).toEqual(days)
+  })
+
+  test.each(['week', 'next', 'this', 'Saturday Sunday', 'next last week', 'saturdays'])('%s is none', (text) => {
+    expect(refusedValues(() => parse(text))).toMatchObject({ side: 'from_today' })
+  })
+})
+
 describe('a date', () => {
   test.each([
     ['24 December', '2026-12-24?'],
@@ -46,6 +75,13 @@ describe('a date', () => {
     ['un mese fa', '2026-10-25'],
     ['in 3 months', '2027-2-25'],
     ['in 20 years', '2046-11-25'],
+    ['two days ago', '2026-11-23'],
+    ['in two weeks', '2026-12-9'],
+    ['ten days ago', '2026-11-15'],
+    ['due giorni fa', '2026-11-23'],
+    ['tra dieci giorni', '2026-12-5'],
+    ['next week', '2026-12-2'],
+    ['la settimana scorsa', '2026-11-18'],
   ])('%s is %s', (text, day) => {
     expect(iso(text)).toBe(day)
   })

@@ -3,8 +3,8 @@ import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts
 import type { SourceKey } from '../../../../core/botanical/sources.ts'
 import type { Trust } from '../../../../core/botanical/trust.ts'
 import type { Format } from '../../format.ts'
+import { MONTHS } from '../day-text.ts'
 import { listed } from '../phrases.ts'
-import { MONTHS } from '../plan/plan-words.ts'
 
 const HOURS_PER_DAY = 24
 

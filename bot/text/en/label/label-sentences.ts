@@ -7,6 +7,7 @@ import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { allergenNames } from './allergen-names.ts'
 import { categoryNames, regionNames, verdictWords } from './category-words.ts'
+import { countryInSentence } from './country-by-code.ts'
 import { cited } from './source-names.ts'
 
 interface Found {
@@ -101,6 +102,8 @@ export const labelSentences = {
 
   notes: {
     both_regions: () => 'You named no region, so I looked at the EU and the United States; region:UK is known too.',
+    own_region: ({ region, code }: { readonly region: Region; readonly code: string }) =>
+      `You named no region, so I went by your country in /settings, ${countryInSentence(code)}${region === 'eu' ? ': the law of the EU' : ''}.`,
     unknown_plant: ({ typed }: { readonly typed: string }) =>
       `I do not know “${typed}”, so I took the general rules and vouch for nothing it brings, allergens included.`,
     lemon_name: () =>

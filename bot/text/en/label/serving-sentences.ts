@@ -2,6 +2,7 @@ import type { CountryId, DrinkSize, Guidance } from '../../../../core/label/coun
 import { digits, plusMinusDigits } from '../../../../core/quantity/digits.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
+import { countryInSentence } from './country-by-code.ts'
 import { countryNames } from './country-names.ts'
 import { guidanceWords } from './guidance-words.ts'
 import { cited } from './source-names.ts'
@@ -85,6 +86,10 @@ export const servingSentences = {
       `I have no standard drink on record for ${countryNames[country]}, so I give grams only.`,
     unknown_country: ({ typed, nearest }: { readonly typed: string; readonly nearest: CountryId | null }) =>
       `I know no standard drink for “${typed}”, so I give grams only.${nearest === null ? '' : ` Did you mean ${countryNames[nearest]}?`}`,
+    own_country: ({ code }: { readonly code: string }) =>
+      `You named no country, so I took ${countryInSentence(code)}, as in your /settings.`,
+    own_country_unknown: ({ code }: { readonly code: string }) =>
+      `I know no standard drink for ${countryInSentence(code)}, the country in your /settings, so I give grams only.`,
     name_a_country: () => 'Name a country, as in country:Italy, and I count its standard drinks too.',
   },
 

@@ -6,7 +6,8 @@ import {
   type BottlesSaid,
   bottlesText,
   daysText,
-  dayText,
+  type LaterSaid,
+  laterListed,
   type PlantSaid,
   plantText,
   type SpiritSaid,
@@ -25,6 +26,8 @@ export interface BatchSaid {
 }
 
 interface PlanSaid extends BatchSaid {
+  /** Plants that go in after the first day. */
+  readonly later: readonly LaterSaid[]
   readonly strainFrom: CalendarDay
   readonly strainBy: CalendarDay
   readonly isHours: boolean
@@ -45,11 +48,16 @@ export const fillsText = ({ bottles, volumeMl }: BatchSaid, format: Format): str
   return filled === '' ? `makes about ${format.volume(volumeMl)}, less than a bottle` : `fills ${filled}`
 }
 
+const laterText = (later: readonly LaterSaid[], format: Format): string =>
+  later.length === 0 ? '' : `; later add ${laterListed(later, format)}`
+
 /** First line of a plan: what to buy, when to strain, when it is ready, what it fills. */
 export const planHeadlines = {
   plan: (values: PlanSaid, format: Format) => {
     const { strainFrom, strainBy, ready } = values
-    const strain = values.isHours ? `within hours ${daysText(strainBy, strainBy)}` : daysText(strainFrom, strainBy)
-    return `Buy ${buyText(values, format)}; strain ${strain}, ready by ${dayText(ready)}; ${fillsText(values, format)}.`
+    const strain = values.isHours
+      ? `within hours ${daysText(strainBy, strainBy, format)}`
+      : daysText(strainFrom, strainBy, format)
+    return `Buy ${buyText(values, format)}${laterText(values.later, format)}; strain ${strain}, ready by ${format.day(ready)}; ${fillsText(values, format)}.`
   },
 }

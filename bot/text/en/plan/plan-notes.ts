@@ -2,7 +2,7 @@ import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
-import { dayText, plantName, vesselText } from './plan-words.ts'
+import { plantName, vesselText } from './plan-words.ts'
 
 interface Dosed {
   readonly id: string
@@ -65,7 +65,8 @@ export const planNotes = {
     `The day you named leaves ${restDays} days of rest: it will taste harsh, and better later.`,
   plan_hurried_steep: ({ restDays }: { readonly restDays: number }) =>
     `The day you named leaves a short steep and ${restDays} days of rest: taste before you strain, and expect it faint and harsh.`,
-  plan_latest_start: ({ day }: { readonly day: CalendarDay }) => `It is in time if you start by ${dayText(day)}.`,
+  plan_latest_start: ({ day }: { readonly day: CalendarDay }, format: Format) =>
+    `It is in time if you start by ${format.day(day)}.`,
   plan_empty: ({ empty }: { readonly empty: number }) =>
     `${empty === 1 ? 'One of your bottles stays' : `${empty} of your bottles stay`} empty; leave out spirit: to be told how much would.`,
 

@@ -1,7 +1,7 @@
 import { exactly } from '../../../../core/quantity/measured.ts'
 import type { PlanProblems } from '../../../../core/recipe/plan/problems.ts'
 import type { Format } from '../../format.ts'
-import { dayText, plantName } from './plan-words.ts'
+import { plantName } from './plan-words.ts'
 
 /** Why a batch cannot be planned so, and what can. */
 export const planProblems = {
@@ -29,8 +29,8 @@ export const planProblems = {
   bottles_not_read: ({ typed }) => `“${typed}” are no bottles I can read: write 4 x 500 ml, 4, or 500 ml.`,
   spirit_out_of_range: ({ wantedMl }, format) =>
     `No amount of such a spirit fills ${format.volume(exactly(wantedMl))} with these plants: take fewer of them or a stronger spirit.`,
-  ready_too_soon: ({ readyBy, earliest }) =>
-    `It cannot be ready by ${dayText(readyBy)}: even with a short steep and a week’s rest the earliest day is ${dayText(earliest)}.`,
+  ready_too_soon: ({ readyBy, earliest }, format) =>
+    `It cannot be ready by ${format.day(readyBy)}: even with a short steep and a week’s rest the earliest day is ${format.day(earliest)}.`,
   yes_or_no: ({ typed }) => `“${typed}” is neither yes nor no: write one of them.`,
   days_of_unknown_only: () => 'days: is for a plant that I do not know; I know how long these take, so leave it out.',
   ready_by_unknown: ({ name }) =>

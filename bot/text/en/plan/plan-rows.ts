@@ -5,7 +5,6 @@ import {
   type BottlesSaid,
   bottlesText,
   daysText,
-  dayText,
   type PlantSaid,
   plantName,
   plantText,
@@ -70,11 +69,14 @@ export const planCells = {
   ) =>
     `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}` +
     `${plantWaterG.value < 0.5 ? '' : `; the plants bring about ${format.mass(plantWaterG)} water`}`,
-  plan_add_later: ({ later }: { readonly later: readonly { readonly id: string; readonly day: CalendarDay }[] }) =>
-    later.map(({ id, day }) => `${plantName(id)} on ${dayText(day)}`).join(', '),
-  plan_day: ({ day }: { readonly day: CalendarDay }) => dayText(day),
-  plan_days: ({ from, to }: { readonly from: CalendarDay; readonly to: CalendarDay }) => daysText(from, to),
-  plan_by: ({ day }: { readonly day: CalendarDay }) => `the day after straining, by ${dayText(day)}`,
+  plan_add_later: (
+    { later }: { readonly later: readonly { readonly id: string; readonly day: CalendarDay }[] },
+    format: Format,
+  ) => later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`).join(', '),
+  plan_day: ({ day }: { readonly day: CalendarDay }, format: Format) => format.day(day),
+  plan_days: ({ from, to }: { readonly from: CalendarDay; readonly to: CalendarDay }, format: Format) =>
+    daysText(from, to, format),
+  plan_by: ({ day }: { readonly day: CalendarDay }, format: Format) => `the day after straining, by ${format.day(day)}`,
   plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }: Strained, format: Format) =>
     `${format.volume(infusionMl)} ± ${format.give.volume(infusionMl)} at ${format.strength(infusionAbvPercent)};` +
     ` the plants keep about ${format.volume(keptBackMl)}`,
@@ -87,11 +89,14 @@ export const planCells = {
   plan_rest: ({ restDays }: { readonly restDays: number }) =>
     `rest ${restDays} ${restDays === 1 ? 'day' : 'days'}; after the first 1 or 2, in the cold, filter or decant`,
   /** Without a best before: too weak to say that it keeps. */
-  plan_ready: ({ ready, bestBefore }: { readonly ready: CalendarDay; readonly bestBefore: CalendarDay | null }) =>
-    `by ${dayText(ready)}; ` +
+  plan_ready: (
+    { ready, bestBefore }: { readonly ready: CalendarDay; readonly bestBefore: CalendarDay | null },
+    format: Format,
+  ) =>
+    `by ${format.day(ready)}; ` +
     (bestBefore === null
       ? 'under 25 % vol keep it in the fridge and drink it soon'
-      : `best before about ${dayText(bestBefore)}`),
+      : `best before about ${format.day(bestBefore)}`),
   plan_bottles: (
     { bottles, leftoverMl }: { readonly bottles: readonly BottlesSaid[]; readonly leftoverMl: Measured },
     format: Format,

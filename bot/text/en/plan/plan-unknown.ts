@@ -2,7 +2,7 @@ import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { type BatchSaid, buyText, fillsText } from './plan-headline.ts'
-import { dayText, plantName, unknownName } from './plan-words.ts'
+import { plantName, unknownName } from './plan-words.ts'
 
 interface Named {
   readonly names: readonly string[]
@@ -18,7 +18,8 @@ const them = ({ names }: Named, one: string, many: string): string => (names.len
 export const planUnknownHeadlines = {
   plan_unknown: (values: UnknownPlanSaid, format: Format) => {
     const { names, strainOn } = values
-    const strain = strainOn === null ? 'say days: for a day to strain' : `strain on ${dayText(strainOn)}, as you said`
+    const strain =
+      strainOn === null ? 'say days: for a day to strain' : `strain on ${format.day(strainOn)}, as you said`
     return (
       `I do not know ${listed(names.map(unknownName))} and vouch for nothing. With your amount: ${buyText(values, format)};` +
       ` ${strain}; when it is fit to drink I cannot say; ${fillsText(values, format)}.`

@@ -2,11 +2,9 @@ import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { Format } from '../../format.ts'
-
-export const MONTHS = 'January February March April May June July August September October November December'.split(' ')
-
-/** `9 December 2026`. */
-export const dayText = ({ year, month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]} ${year}`
+import { dayText, MONTHS } from '../day-text.ts'
+import { listed } from '../phrases.ts'
+import { countedName } from './counted-name.ts'
 
 /** `9 December`, where the year is said beside it. */
 const shortDay = ({ month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]}`
@@ -14,10 +12,10 @@ const shortDay = ({ month, day }: CalendarDay): string => `${day} ${MONTHS[month
 const isSameDay = (one: CalendarDay, other: CalendarDay): boolean => dayText(one) === dayText(other)
 
 /** `from 9 to 25 December 2026`; one day where both are the same. */
-export const daysText = (from: CalendarDay, to: CalendarDay): string => {
-  if (isSameDay(from, to)) return `on ${dayText(to)}`
+export const daysText = (from: CalendarDay, to: CalendarDay, format: Format): string => {
+  if (isSameDay(from, to)) return `on ${format.day(to)}`
   const start = from.year !== to.year ? dayText(from) : from.month !== to.month ? shortDay(from) : `${from.day}`
-  return `from ${start} to ${dayText(to)}`
+  return `from ${format.day(from, start)} to ${format.day(to)}`
 }
 
 /** The plant's name within a sentence. */
@@ -25,6 +23,16 @@ export const plantName = (id: string): string => {
   const { title } = botanicalById(id).names
   return `${title.charAt(0).toLowerCase()}${title.slice(1)}`
 }
+
+/** A plant that goes in after the first day. */
+export interface LaterSaid {
+  readonly id: string
+  readonly day: CalendarDay
+}
+
+/** `coffee beans, whole on 17 September 2026`. */
+export const laterListed = (later: readonly LaterSaid[], format: Format): string =>
+  listed(later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`))
 
 export interface PlantSaid {
   readonly id: string
@@ -45,15 +53,16 @@ export interface UnknownSaid {
 /** `“meadowsweet”`. */
 export const unknownName = (name: string): string => `“${name.replace(/[“”]/g, '"')}”`
 
-/** `84 g ginger root`, `lemon peel (zest) of 8 fruit = 80 g`, `5 × cloves = 0.45 g`. */
+/** `84 g ginger root`, `lemon peel (zest) of 8 fruit = 80 g`, `5 cloves = 0.45 g`, `2 × mint leaves = 4 g`. */
 export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
   if (plant.id === null) return `${format.mass(plant.massG)} ${unknownName(plant.name)}`
   const { id, massG, count, ofZest } = plant
   const [mass, name] = [format.mass(massG), plantName(id)]
   if (count === null) return `${mass} ${name}`
-  return ofZest
-    ? `${name} of ${format.plain(count, 1)} fruit = ${mass}`
-    : `${format.plain(count, 1)} × ${name} = ${mass}`
+  const times = format.plain(count, 1)
+  if (ofZest) return `${name} of ${times} fruit = ${mass}`
+  const counted = countedName(id, count)
+  return counted === null ? `${times} × ${name} = ${mass}` : `${times} ${counted} = ${mass}`
 }
 
 export interface SpiritSaid {

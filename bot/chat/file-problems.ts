@@ -1,0 +1,34 @@
+/** What an entry of a file that is taken in has wrong. */
+export type WrongEntry =
+  /** A part that is missing, unknown, or no value that it can have. */
+  | 'part'
+  /** An amount, strength or temperature that no kitchen has. */
+  | 'amount'
+  | 'day'
+  | 'future'
+  /** A name that a jar cannot have. */
+  | 'name'
+  | 'plant'
+  | 'long'
+  | 'number'
+  /** It takes back or corrects what it cannot. */
+  | 'amends'
+  /** It cannot come after what stands before it. */
+  | 'follow'
+
+/** What can be wrong with a file that somebody gave. */
+export interface FileProblems {
+  no_files_here: Record<string, never>
+  /** Relative paths begin at `folder`. */
+  file_not_found: { typed: string; folder: string }
+  file_unreadable: { typed: string; why: 'no_file' | 'rights' | 'failed' }
+  file_too_big: { name: string; mostBytes: number }
+  file_not_fetched: { name: string }
+  import_no_notebook: { name: string; why: 'no_text' | 'no_json' | 'deep' | 'other' }
+  import_newer: { version: number; known: number }
+  /** Outside the jars: `where` is the part of it. */
+  import_part: { where: string }
+  import_too_many: { jars: number; most: number }
+  /** `jar`: which of the file, from 1. `where` is the part of the jar or the entry, null where there is none. */
+  import_jar: { jar: number; name: string | null; seq: number | null; why: WrongEntry; where: string | null }
+}

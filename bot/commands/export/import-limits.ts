@@ -1,0 +1,7 @@
+import { MOST_ENTRIES } from '../../../core/jar/record.ts'
+
+/** A jar may have a hundred more than usual for its end and what was taken back. */
+export const MOST_IN_JAR = MOST_ENTRIES + 100
+
+/** Running and done, of a file and of a person once it is taken in. */
+export const MOST_JARS = 1000

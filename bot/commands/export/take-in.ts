@@ -1,0 +1,143 @@
+import { DomainError } from '../../../core/domain-error.ts'
+import { allDuties } from '../../../core/jar/duties.ts'
+import type { JarEntry } from '../../../core/jar/event.ts'
+import { freeName, sameName } from '../../../core/jar/jar-name.ts'
+import { momentOf } from '../../../core/jar/moment.ts'
+import { newJarId } from '../../../core/jar/new-jar-id.ts'
+import { record } from '../../../core/jar/record.ts'
+import { storyOf } from '../../../core/jar/story.ts'
+import { dutySettings } from '../../../store/due.ts'
+import { type Jar, NOBODY, type Person, type Place, type Settings } from '../../../store/person.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import type { Context } from '../../chat/command.ts'
+import { MOST_RUNNING, runningJars } from '../jar/running.ts'
+import { MOST_JARS } from './import-limits.ts'
+import type { Notebook } from './notebook-file.ts'
+
+type Now = Pick<Context, 'nowMs' | 'zone' | 'assumedZone' | 'place'>
+
+/** What became of a notebook that was taken in. */
+export interface TakenIn {
+  readonly person: Person
+  readonly added: readonly string[]
+  readonly longer: readonly string[]
+  /** Jars that were here already, as long or longer. */
+  readonly same: number
+  /** Entries that are new. */
+  readonly entries: number
+  readonly renamed: readonly (readonly [from: string, to: string])[]
+  readonly isSettled: boolean
+}
+
+/** A text that two values share where they hold the same, in whatever order their parts were written. */
+const canonical = (value: unknown): string =>
+  JSON.stringify(value, (_, inner: unknown) =>
+    typeof inner === 'object' && inner !== null && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([one], [other]) => (one < other ? -1 : 1)))
+      : inner,
+  )
+
+/** Whether one list of entries goes on where the other ends, or is the same. */
+function isSameStory(one: readonly string[], other: readonly string[]): boolean {
+  const length = Math.min(one.length, other.length)
+  return length > 0 && one.slice(0, length).every((entry, index) => entry === other[index])
+}
+
+const sameValue = (one: unknown, other: unknown): boolean => canonical(one) === canonical(other)
+
+/** Only where they are sent by this same surface: a channel named in a file may be anybody's. */
+const placeTaken = (theirs: Place | null, here: Place): Place | null =>
+  theirs === null || theirs.kind === 'channel' || (theirs.kind === 'console') !== (here.kind === 'console')
+    ? null
+    : theirs
+
+/** What was chosen here stays; what was not comes from the file. */
+function settingsOf(mine: Settings, theirs: Settings, { place }: Now): Settings {
+  const taken = { ...theirs, place: placeTaken(theirs.place, place) }
+  const chosen = Object.entries(mine).filter(
+    ([key, value]) => !sameValue(value, NOBODY.settings[key as keyof Settings]),
+  )
+  return { ...taken, ...Object.fromEntries(chosen) }
+}
+
+const union = (one: readonly string[], other: readonly string[]): readonly string[] => [...new Set([...one, ...other])]
+
+/** With everything that has fallen due by now told. */
+function withoutNagging(jar: Jar, settings: Settings, { nowMs, assumedZone }: Now): Jar {
+  const past = allDuties(jar.entries, dutySettings(settings, assumedZone)).filter(({ dueMs }) => dueMs <= nowMs)
+  const told = union(
+    jar.told,
+    past.map(({ key }) => key),
+  )
+  return { ...jar, told }
+}
+
+/** Under a name that no other running jar has; the change is an entry of its own. */
+function named(jar: Jar, others: readonly Jar[], { nowMs, zone }: Now): Jar {
+  const story = storyOf(jar.entries)
+  if (story === null || story.ended !== null) return jar
+  const taken = runningJars(others).map(({ story: { name } }) => name)
+  if (!taken.some((name) => sameName(name, story.name))) return jar
+  const name = freeName(story.name, taken)
+  const moment = momentOf(null, { nowMs, zone, entries: jar.entries })
+  const { entries } = record(jar.entries, { kind: 'renamed', name }, moment, {
+    enteredMs: nowMs,
+    typed: [['name', name]],
+  })
+  return { ...jar, entries }
+}
+
+/** As it is called now; empty where its start was undone. */
+export const nameOf = ({ entries }: Jar): string => storyOf(entries)?.name ?? ''
+
+interface Held {
+  readonly jar: Jar
+  readonly texts: readonly string[]
+}
+
+const held = (jar: Jar): Held => ({ jar, texts: jar.entries.map((entry: JarEntry) => canonical(entry)) })
+
+/**
+ * A notebook merged into what a person has: a jar that is here is taken once, in its longer form; another jar with the same
+ * id gets a new one. Throws where that would be more jars than are kept. Pure, as `Store.update` asks.
+ */
+export function takeIn(person: Person, { settings: theirs, jars }: Notebook, now: Now): TakenIn {
+  const settings = settingsOf(person.settings, theirs, now)
+  const all: Held[] = person.jars.map(held)
+  const [added, longer]: [string[], string[]] = [[], []]
+  const renamed: [string, string][] = []
+  let [same, entries] = [0, 0]
+  for (const given of jars.map(held)) {
+    const at = all.findIndex(({ texts }) => isSameStory(texts, given.texts))
+    const mine = all[at]
+    if (mine !== undefined && mine.texts.length >= given.texts.length) {
+      same++
+      continue
+    }
+    const others = all.filter((each) => each !== mine).map(({ jar }) => jar)
+    const ids = others.map(({ id }) => id)
+    const id = mine?.jar.id ?? (ids.includes(given.jar.id) ? newJarId(given.texts[0]!, ids) : given.jar.id)
+    const merged: Jar = {
+      ...given.jar,
+      id,
+      told: union(mine?.jar.told ?? [], given.jar.told),
+      cautioned: union(mine?.jar.cautioned ?? [], given.jar.cautioned),
+    }
+    const jar = withoutNagging(named(merged, others, now), settings, now)
+    const [from, to] = [nameOf(merged), nameOf(jar)]
+    if (from !== to) renamed.push([from, to])
+    entries += given.texts.length - (mine?.texts.length ?? 0)
+    if (mine === undefined) added.push(id)
+    else longer.push(id)
+    all.splice(at === -1 ? all.length : at, at === -1 ? 0 : 1, { jar, texts: given.texts })
+  }
+  const merged = all.map(({ jar }) => jar)
+  if (merged.length > MOST_JARS) {
+    throw new ChatError('limit', 'import_too_many', { jars: merged.length, most: MOST_JARS })
+  }
+  if (added.length > 0 && runningJars(merged).length > MOST_RUNNING) {
+    throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })
+  }
+  const isSettled = !sameValue(settings, person.settings)
+  return { person: { ...person, settings, jars: merged }, added, longer, same, entries, renamed, isSettled }
+}

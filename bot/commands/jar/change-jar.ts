@@ -1,0 +1,90 @@
+import type { Happening, HappeningEntry } from '../../../core/jar/event.ts'
+import { findJar } from '../../../core/jar/find-jar.ts'
+import type { Unusual } from '../../../core/jar/follow.ts'
+import { momentOf } from '../../../core/jar/moment.ts'
+import { record } from '../../../core/jar/record.ts'
+import { type Story, storyOf } from '../../../core/jar/story.ts'
+import { dayAt } from '../../../core/quantity/zone.ts'
+import type { Jar, Person } from '../../../store/person.ts'
+import type { Context } from '../../chat/command.ts'
+import type { Message } from '../../text/words.ts'
+import type { Given } from '../fields.ts'
+import type { DateTyped } from '../plan-fields.ts'
+import { cautioned } from './jar-cautions.ts'
+import { dayGiven } from './jar-fields.ts'
+
+/** What a command was given: the text of every option beside what it means. */
+export type Input = { readonly [option: string]: Given<unknown> | undefined }
+
+/** Every option but the jar's name, as the entry keeps it. */
+export const typedIn = (input: Input): readonly (readonly [string, string])[] =>
+  Object.entries(input).flatMap(([option, given]) =>
+    given === undefined || option === 'jar' ? [] : [[option, given.typed] as const],
+  )
+
+/** One change of a person's file and what it came to; `make` is pure and may be called again. */
+export async function change<Made>(
+  { store, userId }: Context,
+  make: (person: Person) => { readonly person: Person | null; readonly made: Made },
+): Promise<Made> {
+  let made: Made | null = null
+  await store.update(userId, (person) => {
+    const changed = make(person)
+    made = changed.made
+    return changed.person
+  })
+  return made as Made
+}
+
+export const withJar = (person: Person, jar: Jar): Person => ({
+  ...person,
+  jars: person.jars.map((each) => (each.id === jar.id ? jar : each)),
+})
+
+/** What became of a step. */
+export interface Recorded {
+  readonly jar: Jar
+  readonly story: Story
+  readonly entry: HappeningEntry
+  readonly unusual: readonly Unusual[]
+  /** Nothing changed: the same was recorded before. */
+  readonly isAlready: boolean
+  readonly cautions: readonly Message<'cautions'>[]
+}
+
+export interface Step {
+  readonly happening: (story: Story) => Happening
+  /** What has to be said of the jar as it is then. */
+  readonly cautions?: (story: Story) => readonly Message<'cautions'>[]
+}
+
+export type Dated = Input & { readonly when?: Given<DateTyped> | undefined }
+
+/** A step put into a jar's story; throws where it cannot follow. */
+export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): Recorded {
+  const { nowMs, zone, settings } = context
+  const setting = { today: dayAt(zone, nowMs), country: settings.country }
+  const before = storyOf(jar.entries)!
+  const moment = momentOf(dayGiven('when', input.when, setting), { nowMs, zone, entries: jar.entries })
+  const made = record(jar.entries, step.happening(before), moment, { enteredMs: nowMs, typed: typedIn(input) })
+  const { entries, entry, unusual, isAlready } = made
+  const story = storyOf(entries)!
+  const said = cautioned({ ...jar, entries }, isAlready ? [] : (step.cautions?.(story) ?? []))
+  return { ...said, story, entry, unusual, isAlready }
+}
+
+/** Throws where no jar is called so, be it that something else is lacking too. */
+export async function expectJar({ store, userId }: Context, jar: Given<string>): Promise<void> {
+  findJar(jar.is, (await store.read(userId)).jars)
+}
+
+/** Finds the jar that was named and records a step in it. */
+export const recordStep = (
+  context: Context,
+  input: Dated & { readonly jar: Given<string> },
+  step: Step,
+): Promise<Recorded> =>
+  change(context, (person) => {
+    const made = recordIn(findJar(input.jar.is, person.jars), input, step, context)
+    return { person: made.isAlready ? null : withJar(person, made.jar), made }
+  })

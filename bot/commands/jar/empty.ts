@@ -1,0 +1,14 @@
+import { z } from 'zod'
+import { defineCommand } from '../../chat/command.ts'
+import { recordStep } from './change-jar.ts'
+import { jarFields } from './jar-fields.ts'
+import { recordedHeadline, stepReply } from './step-reply.ts'
+
+export const jarEmptyCommand = defineCommand({
+  path: 'jar empty',
+  input: z.object({ jar: jarFields.jar, when: jarFields.when.optional() }),
+  async run(input, context) {
+    const recorded = await recordStep(context, input, { happening: () => ({ kind: 'emptied' }) })
+    return stepReply(context, input, recorded, { headline: recordedHeadline(recorded, context) })
+  },
+})

@@ -1,0 +1,38 @@
+import { z } from 'zod'
+import { defineCommand } from '../../chat/command.ts'
+import { bottleLabel } from '../../picture/bottle-label.ts'
+import { bottleLabelData, bottleSizesOf } from '../../picture/bottle-label-data.ts'
+import { note } from '../outcome-reply.ts'
+import { pictureFile } from '../picture-file.ts'
+import { kitchenOf } from '../typed-in.ts'
+import { jarBrief } from './jar-data.ts'
+import { jarFields } from './jar-fields.ts'
+import { jarNamed } from './jar-named.ts'
+
+/** Files of a reply. */
+const MOST_LABELS = 10
+
+export const jarLabelCommand = defineCommand({
+  path: 'jar label',
+  input: z.object({ jar: jarFields.jar }),
+  async run({ jar }, context) {
+    const view = await jarNamed(jar.is, context)
+    const sizes = bottleSizesOf(view).slice(0, MOST_LABELS)
+    const labels = (sizes.length === 0 ? [null] : sizes).map((volumeMl) => bottleLabelData(view, volumeMl))
+    return {
+      headline: { group: 'headlines', key: 'jar_label', values: { name: view.story.name, count: labels.length } },
+      table: [],
+      sure: [],
+      notes: [note('print_size')],
+      cautions: [],
+      actions: [],
+      data: { ...jarBrief(view), bottlesMl: sizes },
+      kitchen: kitchenOf({}),
+      files: labels.map((data, index) =>
+        pictureFile(`larderbell-label-${index + 1}.png`, { group: 'files', key: 'bottle_label', values: data }, (pen) =>
+          bottleLabel(data, pen),
+        ),
+      ),
+    }
+  },
+})

@@ -1,0 +1,164 @@
+import { z } from 'zod'
+import type { Task } from '../../../core/jar/agenda.ts'
+import type { DutyKind } from '../../../core/jar/duty.ts'
+import type { IsoDay } from '../../../core/quantity/calendar.ts'
+import type { Person } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
+import type { Action, Reply, ReplyFile, Row } from '../../chat/reply.ts'
+import { writeLine } from '../../chat/write-line.ts'
+import { shelf } from '../../picture/shelf.ts'
+import { shelfData } from '../../picture/shelf-data.ts'
+import type { Message } from '../../text/words.ts'
+import { pictureFile } from '../picture-file.ts'
+import { planFields } from '../plan-fields.ts'
+import { kitchenOf } from '../typed-in.ts'
+import { jarBrief } from './jar-data.ts'
+import { firstTask, isFinished, type JarView, tasksNow, todayOf, viewOf } from './jar-view.ts'
+import { addLine } from './plants-due.ts'
+import { jarRef } from './step-reply.ts'
+import { unsentOf, withoutNews } from './unsent.ts'
+
+type Headline = Extract<Message<'headlines'>, { key: 'jars_today' }>['values']
+
+/** More than these are for /jar show. */
+const MOST_ACTIONS = 5
+
+const rank = ({ agenda: { today } }: JarView): number =>
+  today.length === 0 ? 2 : today.some(({ state }) => state === 'overdue') ? 0 : 1
+
+const dueMs = (view: JarView): number => firstTask(view)?.dueMs ?? Number.POSITIVE_INFINITY
+
+const byUrgency = (one: JarView, other: JarView): number => {
+  const [mine, theirs] = [dueMs(one), dueMs(other)]
+  return rank(one) - rank(other) || (mine === theirs ? 0 : mine < theirs ? -1 : 1)
+}
+
+interface Named {
+  readonly name: string
+  readonly task: Task
+}
+
+/** The jars that ask for the same together. */
+function askedOf(asked: readonly { readonly name: string; readonly kind: DutyKind }[]): Headline['today'] {
+  const kinds = [...new Set(asked.map(({ kind }) => kind))]
+  return kinds.map((duty) => ({
+    duty,
+    names: asked.filter(({ kind }) => kind === duty).map(({ name }) => name),
+  }))
+}
+
+const askedToday = (views: readonly JarView[]): Headline['today'] =>
+  askedOf(views.flatMap(({ story: { name }, agenda }) => agenda.today.map(({ kind }) => ({ name, kind }))))
+
+/** What comes soonest of some jars' tasks, all that comes at that moment. */
+function soonest(tasks: readonly Named[]): Headline['next'] {
+  const [first] = tasks.toSorted((one, other) => one.task.dueMs - other.task.dueMs)
+  if (first === undefined) return []
+  const same = tasks.filter(({ task }) => task.dueMs === first.task.dueMs)
+  const { sinceDay: day, atMinutes } = first.task
+  return [{ day, atMinutes, asked: askedOf(same.map(({ name, task: { kind } }) => ({ name, kind }))) }]
+}
+
+/**
+ * What comes next. That a jar will be shaken again is no news where there is anything else, unless it comes first and
+ * nothing is to do today.
+ */
+function askedNext(views: readonly JarView[]): Headline['next'] {
+  const coming = views.flatMap(({ story: { name }, agenda }) => agenda.coming.map((task) => ({ name, task })))
+  const news = coming.filter(({ task }) => task.kind !== 'shake')
+  const next = soonest(news.length > 0 ? news : coming)
+  if (news.length === 0 || views.some(({ agenda }) => agenda.today.length > 0)) return next
+  const firstMs = Math.min(...news.map(({ task }) => task.dueMs))
+  return [...soonest(coming.filter(({ task }) => task.kind === 'shake' && task.dueMs < firstMs)), ...next]
+}
+
+const rowOf = (view: JarView, today: string): Row => {
+  const { story, stage, agenda } = view
+  const { day, ofDays } = agenda
+  const tasks = tasksNow(view)
+  return {
+    label: { group: 'rows', key: 'jar', values: { name: story.name } },
+    cell: { group: 'cells', key: 'jar_progress', values: { stage, day, ofDays, tasks, today } },
+  }
+}
+
+const asksFor = (kind: DutyKind) => (view: JarView) => view.agenda.today.some((task) => task.kind === kind)
+
+function shakenAction(views: readonly JarView[], context: Context): readonly Action[] {
+  const shaken = views.filter(asksFor('shake'))
+  const [first] = shaken
+  if (first === undefined) return []
+  const which = shaken.length === 1 ? jarRef(first, context) : 'all'
+  const label = { group: 'actions', key: 'jars_shaken', values: { count: shaken.length } } as const
+  return [{ label, line: writeLine('jar shake', which) }]
+}
+
+/** What says that the plants of a later day are in. */
+const addedActions = (views: readonly JarView[], context: Context): readonly Action[] =>
+  views.filter(asksFor('add')).flatMap((view) => {
+    const line = addLine(view.story, todayOf(context), jarRef(view, context))
+    const values = { duty: 'add', name: view.story.name } as const
+    return line === null ? [] : [{ label: { group: 'actions', key: 'nudge_done', values }, line }]
+  })
+
+function notesOf(person: Person, finished: number, context: Context): Reply['notes'] {
+  const today = todayOf(context)
+  const asked = unsentOf(person)
+  const until = person.settings.pausedUntil
+  const notes: readonly Message<'notes'>[] = [
+    ...(person.setAside === null
+      ? []
+      : [{ group: 'notes', key: 'jars_set_aside', values: { file: person.setAside } } as const]),
+    ...(asked.length === 0 ? [] : [{ group: 'notes', key: 'jars_unsent', values: { asked, today } } as const]),
+    ...(until === null || until <= today
+      ? []
+      : [{ group: 'notes', key: 'jars_paused', values: { until, today } } as const]),
+    ...(finished === 0 ? [] : [{ group: 'notes', key: 'jars_finished', values: { count: finished } } as const]),
+  ]
+  return notes
+}
+
+/** What is said here is said once; again where the folder is held by another process, which keeps nobody from looking. */
+async function saidOnce(person: Person, { store, userId }: Context): Promise<void> {
+  if (withoutNews(person) === null) return
+  try {
+    await store.update(userId, withoutNews)
+  } catch (error) {
+    if (!(error instanceof StorageError)) throw error
+  }
+}
+
+function shelfFile(running: readonly JarView[], today: IsoDay): ReplyFile {
+  const data = shelfData(running, today)
+  return pictureFile('larderbell-shelf.png', { group: 'files', key: 'shelf', values: data }, (pen) => shelf(data, pen))
+}
+
+export const jarListCommand = defineCommand({
+  path: 'jar list',
+  input: z.object({ picture: planFields.yesNo.optional() }),
+  async run({ picture }, context) {
+    const person = await context.store.read(context.userId)
+    const views = person.jars.map((jar) => viewOf(jar, context)).filter((view) => view !== null)
+    const running = views.filter((view) => !isFinished(view)).toSorted(byUrgency)
+    const isToday = todayOf(context)
+    const values = { today: askedToday(running), next: askedNext(running), isToday }
+    // Where files are kept, one a day would soon be many.
+    const isDrawn = running.length > 0 && (picture?.is ?? context.place.kind !== 'console')
+    await saidOnce(person, context)
+    return {
+      headline:
+        running.length === 0
+          ? { group: 'headlines', key: 'jars_none', values: undefined }
+          : { group: 'headlines', key: 'jars_today', values },
+      table: running.map((view) => rowOf(view, isToday)),
+      sure: [],
+      notes: notesOf(person, views.length - running.length, context),
+      cautions: [],
+      actions: [...shakenAction(running, context), ...addedActions(running, context)].slice(0, MOST_ACTIONS),
+      data: { jars: running.map(jarBrief) },
+      kitchen: kitchenOf({}),
+      ...(isDrawn && { files: [shelfFile(running, isToday)] }),
+    }
+  },
+})

@@ -1,0 +1,30 @@
+import { DomainError } from '../../../core/domain-error.ts'
+import { asPortion, contentsOf } from '../../../core/jar/contents.ts'
+import type { Story } from '../../../core/jar/story.ts'
+import { pouredMl, weighedG } from '../../../core/recipe/by-tool.ts'
+import type { Portion } from '../../../core/recipe/portion.ts'
+import { type Syrup, syrup } from '../../../core/recipe/syrup.ts'
+
+interface PlannedSyrup {
+  readonly infusion: Portion
+  readonly syrup: Syrup
+}
+
+/** What `/jar sweeten` is told once this syrup is in, as it was shown; nothing where none is wanted. */
+export const sweetenOptions = ({ waterMl, sugarG }: Syrup): readonly (readonly [option: string, text: string])[] => [
+  ...(waterMl.value > 0 ? [['water', `${pouredMl(waterMl.value)} ml`] as const] : []),
+  ...(sugarG.value > 0 ? [['sugar', `${weighedG(sugarG.value)} g`] as const] : []),
+]
+
+/** What makes of a strained jar what it was planned to become; null where that was not planned or cannot be. */
+export function plannedSyrup(story: Story): PlannedSyrup | null {
+  const { targets } = story.started.plan
+  if (targets === null) return null
+  const infusion = asPortion(contentsOf(story))
+  try {
+    return { infusion, syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }) }
+  } catch (error) {
+    if (error instanceof DomainError && error.code !== 'internal') return null
+    throw error
+  }
+}

@@ -1,0 +1,31 @@
+import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import type { PlantIn } from '../../../core/jar/event.ts'
+import type { Story } from '../../../core/jar/story.ts'
+import { plantsToAdd } from '../../../core/jar/to-add.ts'
+import type { IsoDay } from '../../../core/quantity/calendar.ts'
+import { writeLine } from '../../chat/write-line.ts'
+
+interface PlantDue extends Pick<PlantIn, 'id' | 'name'> {
+  /** By which a line can ask for it. */
+  readonly typedAs: string
+  readonly massG: number
+}
+
+/** What is to be put into a jar by a day as planned, and is not in yet. */
+export const plantsDue = (story: Story, day: IsoDay): readonly PlantDue[] =>
+  plantsToAdd(story)
+    .filter(({ addOn }) => addOn <= day)
+    .map(({ id, name, massG }) => ({
+      id,
+      name,
+      typedAs: id === null ? name : (botanicalById(id).names.en[0] ?? name),
+      massG: massG.value,
+    }))
+
+const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
+
+/** The line that says they are in; null where none is due. */
+export function addLine(story: Story, day: IsoDay, jar: string): string | null {
+  const plants = plantsDue(story, day).map(({ typedAs, massG }) => `${toPlaces(massG)} g ${typedAs}`)
+  return plants.length === 0 ? null : writeLine('jar add', jar, [['of', plants.join(' + ')]])
+}

@@ -1,0 +1,63 @@
+import { z } from 'zod'
+import { defineCommand } from '../../chat/command.ts'
+import type { Reply, Row } from '../../chat/reply.ts'
+import { quoted } from '../../chat/write-line.ts'
+import { row } from '../outcome-reply.ts'
+import { kitchenOf } from '../typed-in.ts'
+import { ingredientsOf, ratingsOf } from './batch-facts.ts'
+import { jarData } from './jar-data.ts'
+import { jarFields } from './jar-fields.ts'
+import { jarNamed } from './jar-named.ts'
+import { type JarView, nextTasks, todayOf } from './jar-view.ts'
+import { storyRows } from './story-rows.ts'
+
+function contentRows({ contents, story }: JarView): readonly Row[] {
+  const { outcome, volume, strength, isEmpty } = contents
+  const { volumeMl, abvPercent, sugarGPerL } = outcome
+  const { targets } = story.started.plan
+  return [
+    row('jar_holds', { group: 'cells', key: 'jar_holds', values: ingredientsOf(story) }),
+    ...(isEmpty
+      ? []
+      : [
+          row('jar_volume', { group: 'cells', key: 'jar_volume', values: { volumeMl, source: volume } }),
+          row('jar_strength', { group: 'cells', key: 'jar_strength', values: { abvPercent, source: strength } }),
+          row('jar_sweetness', { group: 'cells', key: 'jar_sweetness', values: { sugarGPerL } }),
+        ]),
+    ...(targets === null ? [] : [row('jar_planned', { group: 'cells', key: 'jar_planned', values: targets })]),
+  ]
+}
+
+/** All that is known of one jar. */
+export function jarReply(view: JarView, today: string): Reply {
+  const { jar, story, stage, agenda } = view
+  const { day, ofDays } = agenda
+  const next = nextTasks(view)
+  const ratings = ratingsOf(story)
+  const nextRow =
+    next.length === 0 ? [] : [row('jar_next', { group: 'cells', key: 'jar_next', values: { tasks: next, today } })]
+  const ratingRow =
+    ratings.length === 0 ? [] : [row('jar_rating', { group: 'cells', key: 'jar_rating', values: { ratings } })]
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'jar_shown',
+      values: { name: story.name, stage, day, ofDays, tasks: agenda.today, today },
+    },
+    table: [...contentRows(view), ...nextRow, ...ratingRow, ...storyRows(jar.entries, today)],
+    sure: [],
+    notes: [{ group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } }],
+    cautions: [],
+    actions: [],
+    data: jarData(view),
+    kitchen: kitchenOf({}),
+  }
+}
+
+export const jarShowCommand = defineCommand({
+  path: 'jar show',
+  input: z.object({ jar: jarFields.jar }),
+  async run({ jar }, context) {
+    return jarReply(await jarNamed(jar.is, context), todayOf(context))
+  },
+})

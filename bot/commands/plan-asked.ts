@@ -1,0 +1,32 @@
+import { type Plan, type PlanWish, plan } from '../../core/recipe/plan/plan.ts'
+import { ChatError } from '../chat/chat-error.ts'
+import type { Message } from '../text/words.ts'
+import { planFromCode } from './plan-from-code.ts'
+import { missing, type Planned, planWish, type Setting, type WithPlants } from './plan-wish.ts'
+
+/** What is planned, and what has to be said of how it was come by. */
+export interface AskedPlan<Input> {
+  /** With the plants that are planned, named or of the recipe. */
+  readonly input: Input & WithPlants
+  readonly wish: PlanWish
+  readonly planned: Plan
+  readonly notes: readonly Message<'notes'>[]
+}
+
+/** What a recipe tells already. */
+const TOLD = ['sugar', 'unknown-ok', 'days'] as const
+
+/** A batch of the plants named, or that of a code. */
+export function planAsked<Input extends Planned>(input: Input, setting: Setting): AskedPlan<Input> {
+  const { of, from } = input
+  if (from === undefined) {
+    if (of === undefined) throw missing(setting.command, 'of', null)
+    const named = { ...input, of }
+    const wish = planWish(named, setting)
+    return { input: named, wish, planned: plan(wish), notes: [] }
+  }
+  const told = TOLD.find((option) => input[option] !== undefined)
+  if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
+  const { plants, ...made } = planFromCode(from.is.recipe, input, setting)
+  return { ...made, input: { ...input, of: plants } }
+}

@@ -1,0 +1,97 @@
+import type { Botanical } from '../../core/botanical/botanical.ts'
+import { planRecipe, type RecipePlan } from '../../core/recipe/code/plan-recipe.ts'
+import { plantsAtHand } from '../../core/recipe/code/plants-at-hand.ts'
+import type { Recipe } from '../../core/recipe/code/recipe.ts'
+import type { FoundPlant, PlantsRead } from '../../core/recipe/plan/find-plants.ts'
+import type { Message } from '../text/words.ts'
+import { blamed, type Given } from './fields.ts'
+import { titleOf, written } from './jar/again-options.ts'
+import type { AskedPlan } from './plan-asked.ts'
+import { bottlesOf, type Planned, readyByOf, type Setting, spiritStrength } from './plan-wish.ts'
+import { spiritPortions } from './portions.ts'
+
+type Note = Message<'notes'>
+
+/** From so much on a spirit is another one than the recipe's, % vol. */
+const OTHER_PERCENT = 1
+/** A share of the spirit that is all of it, whatever its last digit. */
+const ALL = 1 - 1e-9
+
+/** A recipe with the spirit, plants and bottles that the input names. */
+export function planFromCode(
+  recipe: Recipe,
+  input: Planned,
+  setting: Setting,
+): Omit<AskedPlan<unknown>, 'input'> & { readonly plants: Given<PlantsRead> } {
+  const { of, spirit, strength } = input
+  const atHand = {
+    spirits: spirit === undefined ? null : spiritPortions(setting.command, spirit.is, strength),
+    spiritAbvPercent: strength === undefined || spirit !== undefined ? null : spiritStrength(strength.is),
+    plants: of === undefined ? [] : blamed('of', () => plantsAtHand(of.is, recipe)),
+  }
+  const asked = {
+    named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
+    bottles: bottlesOf(input),
+    start: setting.start,
+    readyBy: readyByOf(input, setting),
+    steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
+  }
+  const made = planRecipe(recipe, atHand, asked)
+  return {
+    wish: made.wish,
+    planned: made.plan,
+    plants: plantsTyped(made, recipe),
+    notes: codeNotes(made, recipe, { isOther: atHand.spirits !== null || atHand.spiritAbvPercent !== null, input }),
+  }
+}
+
+const nounOf = (botanical: Botanical, isDried: boolean): string =>
+  isDried ? `dried ${botanical.names.title}` : titleOf(botanical)
+
+/** The recipe's plants as if they had been typed: so a jar keeps them, whatever becomes of the code. */
+function plantsTyped({ plan }: RecipePlan, recipe: Recipe): Given<PlantsRead> {
+  const plants = plan.plants.map(({ botanical, massG, count }, index): FoundPlant => {
+    const noun = nounOf(botanical, recipe.plants[index]!.isDried)
+    return {
+      botanical,
+      saidState: botanical.form.state,
+      corrected: false,
+      typed: { amount: null, kind: null, noun, typed: `${written(massG.value)} g ${noun}` },
+      massG,
+      count,
+      ofZest: count !== null && botanical.zestGPerFruit !== null,
+    }
+  })
+  return { typed: plants.map(({ typed }) => typed.typed).join(' + '), is: { plants, unknown: [] } }
+}
+
+const steepNote = (made: RecipePlan, isOther: boolean, input: Planned): readonly Note[] => {
+  const { abvPercent, recipeAbvPercent, wish } = made
+  const values = { abvPercent, recipeAbvPercent }
+  if (!isOther || input['steep-at'] !== undefined) return []
+  if (wish.steepAtPercent !== null) return [{ group: 'notes', key: 'code_stronger', values }]
+  return abvPercent < recipeAbvPercent - OTHER_PERCENT ? [{ group: 'notes', key: 'code_weaker', values }] : []
+}
+
+function codeNotes(
+  made: RecipePlan,
+  { plants, steep }: Recipe,
+  { isOther, input }: { readonly isOther: boolean; readonly input: Planned },
+): readonly Note[] {
+  const { factor, limit, spiritShare, usual } = made
+  const id = limit?.by === 'plant' ? plants[limit.index]!.id : null
+  const dried = plants.filter(({ isDried }) => isDried).map((plant) => plant.id)
+  const isUsual = steep === null || (steep.fromDays >= usual.fromDays && steep.byDays <= usual.byDays)
+  return [
+    {
+      group: 'notes',
+      key: 'code_from',
+      values: { factor, by: limit?.by ?? null, id, isSpiritLeft: spiritShare < ALL },
+    },
+    ...steepNote(made, isOther, input),
+    ...(dried.length === 0 ? [] : [{ group: 'notes', key: 'code_dried', values: { ids: dried } } as const]),
+    ...(steep === null || input['ready-by'] !== undefined
+      ? []
+      : [{ group: 'notes', key: 'code_days', values: { ...steep, usual: isUsual ? null : usual } } as const]),
+  ]
+}

@@ -1,0 +1,107 @@
+import { z } from 'zod'
+import { DomainError } from '../../core/domain-error.ts'
+import { parseRhythm } from '../../core/jar/parse-rhythm.ts'
+import { daysBetween, type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
+import { parseClockTime } from '../../core/quantity/parse-clock-time.ts'
+import { parseZone } from '../../core/quantity/parse-zone.ts'
+import { shown } from '../../core/quantity/typed-text.ts'
+import { dayAt } from '../../core/quantity/zone.ts'
+import type { Place, Settings } from '../../store/person.ts'
+import { ChatError } from '../chat/chat-error.ts'
+import { type Context, defineCommand } from '../chat/command.ts'
+import { changeSettings } from './change-settings.ts'
+import { blamed, field, type Given } from './fields.ts'
+import { type DateTyped, dateIn } from './plan-fields.ts'
+import { remindersReply } from './reminders-reply.ts'
+
+/** What takes a choice back. */
+const NONE = /^(?:off|none|default|no|never|nessun[oa])$/i
+
+const orNone =
+  <Value>(parse: (text: string) => Value) =>
+  (text: string): Value | null =>
+    NONE.test(text.trim()) ? null : parse(text)
+
+const PLACES = ['here', 'private', 'console'] as const
+
+const parsePlace = (text: string): (typeof PLACES)[number] => {
+  const found = PLACES.find((place) => place === text.trim().toLowerCase())
+  if (found === undefined) throw new DomainError('bad_value', 'no_place', { typed: shown(text) })
+  return found
+}
+
+/** The terminal has no private messages, and nothing else a terminal. */
+const placeIn = ({ is: wanted, typed }: Given<(typeof PLACES)[number]>, { place }: Context): Place => {
+  if (wanted === 'here' || wanted === place.kind) return place
+  const isTerminal = place.kind === 'console'
+  if (isTerminal || wanted === 'console') {
+    throw new DomainError('bad_value', 'place_elsewhere', { typed: shown(typed), isTerminal })
+  }
+  return { kind: 'private' }
+}
+
+/** The place, where nothing keeps reminders from it. Throws `place_closed`. */
+const openPlace = async (wanted: Given<(typeof PLACES)[number]>, context: Context): Promise<Place> => {
+  const place = blamed('place', () => placeIn(wanted, context))
+  const lacking = (await context.lackingAt?.(place)) ?? []
+  if (lacking.length === 0) return place
+  throw new ChatError('refused', 'place_closed', { lacking }, { command: 'reminders', option: 'place' })
+}
+
+/** Whoever means a longer pause types its year; without one the day is rather one that has just passed. */
+const LONG_DAYS = 92
+
+const pauseIn = ({ is: date, typed }: Given<DateTyped | null>, { nowMs, settings }: Context, zone: string) => {
+  if (date === null) return null
+  const today = dayAt(zone, nowMs)
+  const day = date.read({ today, country: settings.country })
+  const until: IsoDay = isoDay(day)
+  if (until <= isoDay(today)) throw new DomainError('bad_value', 'not_ahead', { typed: shown(typed) })
+  if (day.yearAssumed && daysBetween(day, today) > LONG_DAYS) {
+    throw new DomainError('bad_value', 'pause_long', { typed: shown(typed), until })
+  }
+  return until
+}
+
+/**
+ * From when on reminders come. Another rhythm, or a pause that ends early, counts from today: what it would have asked for
+ * before is past.
+ */
+const heldUntil = (
+  pause: IsoDay | null | undefined,
+  isOtherRhythm: boolean,
+  { pausedUntil }: Settings,
+  today: IsoDay,
+) => {
+  const until = pause === undefined ? pausedUntil : pause
+  const isLifted = pausedUntil !== null && until === null
+  return isLifted || isOtherRhythm ? ([until ?? today, today].toSorted().at(-1) ?? null) : until
+}
+
+export const remindersCommand = defineCommand({
+  path: 'reminders',
+  input: z.object({
+    place: field(parsePlace, { choices: ['here', 'private'] }).optional(),
+    time: field(parseClockTime).optional(),
+    zone: field(orNone(parseZone), { suggested: 'zone' }).optional(),
+    shake: field(parseRhythm, { choices: ['daily', 'every other day', 'off'] }).optional(),
+    'pause-until': field(orNone((text) => dateIn(text, 'after_today'))).optional(),
+  }),
+  async run(input, context) {
+    const { place, time, zone, shake, 'pause-until': pause } = input
+    const zoneNow = (zone === undefined ? context.settings.zone : zone.is) ?? context.assumedZone
+    const until = pause && blamed('pause-until', () => pauseIn(pause, context, zoneNow))
+    const isOtherRhythm = shake !== undefined && shake.is !== context.settings.shake
+    const today = isoDay(dayAt(zoneNow, context.nowMs))
+    const chosen: Partial<Settings> = {
+      ...(place && { place: await openPlace(place, context) }),
+      ...(time && { atMinutes: time.is }),
+      ...(zone && { zone: zone.is }),
+      ...(shake && { shake: shake.is }),
+      ...((pause || isOtherRhythm) && { pausedUntil: heldUntil(until, isOtherRhythm, context.settings, today) }),
+    }
+    const isChanged = Object.keys(chosen).length > 0
+    const person = isChanged ? await changeSettings(context, chosen) : await context.store.read(context.userId)
+    return remindersReply(person, isChanged, context)
+  },
+})

@@ -1,0 +1,80 @@
+import { z } from 'zod'
+import { parseCountryCode } from '../../core/label/parse-country-code.ts'
+import { isoDay } from '../../core/quantity/calendar.ts'
+import { parseUnits } from '../../core/quantity/parse-units.ts'
+import { parseZone } from '../../core/quantity/parse-zone.ts'
+import { dayAt, minutesAt } from '../../core/quantity/zone.ts'
+import type { Settings } from '../../store/person.ts'
+import { type Context, defineCommand } from '../chat/command.ts'
+import type { Reply } from '../chat/reply.ts'
+import { changeSettings } from './change-settings.ts'
+import { field, type Given } from './fields.ts'
+import { note, row } from './outcome-reply.ts'
+
+/** What takes a choice back. */
+const NONE = /^(?:none|default|as[ -]typed|typed|nessun[oa])$/i
+
+const orNone =
+  <Value>(parse: (text: string) => Value) =>
+  (text: string): Value | null =>
+    NONE.test(text.trim()) ? null : parse(text)
+
+interface Chosen {
+  readonly units?: Given<Settings['units']> | undefined
+  readonly country?: Given<string | null> | undefined
+  readonly zone?: Given<string | null> | undefined
+}
+
+/** Only what was given. */
+const choicesOf = ({ units, country, zone }: Chosen): Partial<Settings> => ({
+  ...(units && { units: units.is }),
+  ...(country && { country: country.is }),
+  ...(zone && { zone: zone.is }),
+})
+
+const twoDigits = (value: number): string => String(value).padStart(2, '0')
+
+const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumedZone, nowMs }: Context): Reply => {
+  const zone = settings.zone ?? assumedZone
+  const [day, minutes] = [dayAt(zone, nowMs), minutesAt(zone, nowMs)]
+  const isAssumed = settings.zone === null
+  const { units, country } = settings
+  return {
+    headline: { group: 'headlines', key: 'settings', values: choices },
+    table: [
+      row('settings_units', { group: 'cells', key: 'settings_units', values: { units } }),
+      row('settings_country', { group: 'cells', key: 'settings_country', values: { country } }),
+      row('settings_zone', { group: 'cells', key: 'settings_zone', values: { zone, isAssumed, day, minutes } }),
+    ],
+    sure: [],
+    notes: [
+      ...(isAssumed ? [note('settings_zone_assumed')] : []),
+      ...(country === null ? [note('settings_no_country')] : []),
+      ...(choices.zone === undefined ? [] : [note('settings_zone_ahead')]),
+    ],
+    cautions: [],
+    actions: [],
+    data: {
+      units,
+      country,
+      zone,
+      zoneAssumed: isAssumed,
+      localTime: `${isoDay(day)}T${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)}`,
+    },
+    kitchen: 'metric',
+  }
+}
+
+export const settingsCommand = defineCommand({
+  path: 'settings',
+  input: z.object({
+    units: field(orNone(parseUnits), { choices: ['metric', 'us', 'imperial', 'as typed'] }).optional(),
+    country: field(orNone(parseCountryCode), { suggested: 'country' }).optional(),
+    zone: field(orNone(parseZone), { suggested: 'zone' }).optional(),
+  }),
+  async run(input, context) {
+    const choices = choicesOf(input)
+    const { settings } = await changeSettings(context, choices)
+    return settingsReply(choices, settings, context)
+  },
+})

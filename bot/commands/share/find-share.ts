@@ -1,0 +1,23 @@
+import { DomainError } from '../../../core/domain-error.ts'
+import type { Share } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
+import type { Store } from '../../../store/store.ts'
+import type { ShareRef } from './share-ref.ts'
+
+/** Of somebody else's file nothing is said but that the share is not there. */
+async function sharesOf(owner: string, store: Pick<Store, 'read'>): Promise<readonly Share[]> {
+  try {
+    return (await store.read(owner)).shares
+  } catch (error) {
+    if (error instanceof StorageError && error.problem !== 'closed') return []
+    throw error
+  }
+}
+
+/** What somebody shares, for whoever asks. Throws `share_gone` and `share_withdrawn`. */
+export async function findShare({ owner, shareId }: ShareRef, store: Pick<Store, 'read'>): Promise<Share> {
+  const share = (await sharesOf(owner, store)).find(({ id }) => id === shareId)
+  if (share === undefined) throw new DomainError('not_found', 'share_gone', {})
+  if (share.withdrawn) throw new DomainError('not_found', 'share_withdrawn', {})
+  return share
+}

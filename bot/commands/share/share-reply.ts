@@ -1,0 +1,76 @@
+import type { Recipe } from '../../../core/recipe/code/recipe.ts'
+import type { Share } from '../../../store/person.ts'
+import type { Context } from '../../chat/command.ts'
+import type { Action, Reply } from '../../chat/reply.ts'
+import { batchCard } from '../../picture/batch-card.ts'
+import { batchCardData } from '../../picture/batch-card-data.ts'
+import type { Becomes } from '../../text/en/share/share-sentences.ts'
+import { change } from '../jar/change-jar.ts'
+import { type JarView, todayOf } from '../jar/jar-view.ts'
+import { note, row } from '../outcome-reply.ts'
+import { pictureFile } from '../picture-file.ts'
+import { kitchenOf } from '../typed-in.ts'
+import { withShare } from './new-share.ts'
+import { shareRef } from './share-ref.ts'
+
+/** Jars of others that came of it, however often it was shared. */
+export const madeOf = (jarId: string, shares: readonly Share[]): number =>
+  shares.reduce((sum, share) => sum + (share.jarId === jarId ? share.made : 0), 0)
+
+/** A button where there are others to press it, else the line that carries the batch to them. */
+function makeAction({ id, code }: Share, { userId, place }: Context): Action {
+  const ref = place.kind === 'console' ? null : shareRef({ owner: userId, shareId: id })
+  return ref === null
+    ? { label: { group: 'actions', key: 'share_carry', values: undefined }, line: `/plan from:${code}` }
+    : {
+        label: { group: 'actions', key: 'make_too', values: undefined },
+        line: `/share make:${ref}`,
+        audience: 'anyone',
+      }
+}
+
+/** What came out, else what is planned; null where neither is known. */
+function becomes({ story, contents }: JarView): Becomes | null {
+  const isMade = story.sweetened !== null || story.bottled !== null
+  if (isMade && !contents.isEmpty) {
+    const { abvPercent, sugarGPerL } = contents.outcome
+    return { by: 'made', abvPercent, sugarGPerL }
+  }
+  const { targets } = story.started.plan
+  return targets === null ? null : { by: 'plan', ...targets }
+}
+
+/** A batch for all to see as it is now: a picture, a line of text, its code. */
+export function shareReply(view: JarView, recipe: Recipe, share: Share, made: number, context: Context): Reply {
+  const data = batchCardData(view, todayOf(context))
+  const isPosted = context.place.kind !== 'console'
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'shared',
+      values: { name: data.name, ids: recipe.plants.map(({ id }) => id), becomes: becomes(view) },
+    },
+    table: [
+      ...(made > 0 ? [row('share_made', { group: 'cells', key: 'share_made', values: { count: made } })] : []),
+      ...(isPosted ? [row('share_code', { group: 'cells', key: 'share_code', values: { code: share.code } })] : []),
+    ],
+    sure: [],
+    notes: isPosted ? [] : [note('share_snapshot')],
+    cautions: [],
+    actions: [makeAction(share, context)],
+    data: { share: share.id, jar: share.jarId, name: data.name, code: share.code, made },
+    kitchen: kitchenOf({}),
+    files: [
+      pictureFile('larderbell-batch.png', { group: 'files', key: 'batch_card', values: data }, (pen) =>
+        batchCard(data, pen),
+      ),
+    ],
+    ...(isPosted && { visibility: 'public' as const }),
+    async posted(postedIn) {
+      await change(context, (person) => {
+        const known = person.shares.find(({ id }) => id === share.id)
+        return { person: known === undefined ? null : withShare(person, { ...known, postedIn }), made: null }
+      })
+    },
+  }
+}

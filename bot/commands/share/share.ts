@@ -1,0 +1,84 @@
+import { z } from 'zod'
+import { recipeOf } from '../../../core/jar/recipe-of.ts'
+import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
+import type { Reply } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { field, fields, type Given } from '../fields.ts'
+import { change } from '../jar/change-jar.ts'
+import { jarFields } from '../jar/jar-fields.ts'
+import { jarNamed } from '../jar/jar-named.ts'
+import { planCommand } from '../plan.ts'
+import { planFields } from '../plan-fields.ts'
+import { missing } from '../plan-wish.ts'
+import { findShare } from './find-share.ts'
+import { shared } from './new-share.ts'
+import { shareList } from './share-list.ts'
+import { parseShareRef, type ShareRef, shareRef } from './share-ref.ts'
+import { madeOf, shareReply } from './share-reply.ts'
+import { withdraw } from './withdraw.ts'
+
+const asTyped = (text: string): string => text
+
+/** Only one of these at a time. */
+const DOES = ['jar', 'withdraw', 'make'] as const
+
+/** What there is to make it from, each as `/plan` takes it. */
+const atHand = {
+  of: planFields.anyPlants.optional(),
+  spirit: planFields.drinkable.optional(),
+  strength: fields.strength.optional(),
+  bottles: planFields.bottles.optional(),
+}
+
+type AtHand = { readonly [Name in keyof typeof atHand]?: Given<unknown> | undefined }
+
+async function shareJar(typed: string, context: Context): Promise<Reply> {
+  const { nowMs, userId } = context
+  const view = await jarNamed(typed, context)
+  const { jar } = view
+  const recipe = recipeOf(view.story)
+  const code = encodeBatch(recipe)
+  const seed = `${userId} ${jar.id} ${nowMs}`
+  const { share, made } = await change(context, (person) => {
+    const one = shared(person, { jarId: jar.id, code, seed })
+    return { person: one.person, made: { share: one.made, made: madeOf(jar.id, person.shares) } }
+  })
+  return shareReply(view, recipe, share, made, context)
+}
+
+/** The plan of what somebody shares, for whoever asks: of its owner, only the recipe goes along. */
+async function makeToo(ref: ShareRef, given: AtHand, context: Context): Promise<Reply> {
+  const { code, made } = await findShare(ref, context.store)
+  const typed = Object.entries(given).flatMap(([option, value]) => (value === undefined ? [] : [[option, value.typed]]))
+  const options = { from: `${code}@${shareRef(ref)}`, ...Object.fromEntries(typed) }
+  const reply = await planCommand.run(planCommand.input.parse(options), context)
+  const soFar: Message<'notes'> = { group: 'notes', key: 'share_made_so_far', values: { count: made } }
+  return made === 0 ? reply : { ...reply, notes: [...reply.notes, soFar] }
+}
+
+export const shareCommand = defineCommand({
+  path: 'share',
+  input: z.object({
+    jar: jarFields.jar.optional(),
+    withdraw: field(asTyped, { suggested: 'share', most: 20 }).optional(),
+    make: field(parseShareRef, { most: 40 }).optional(),
+    ...atHand,
+  }),
+  async run({ jar, withdraw: withdrawn, make, ...given }, context) {
+    const asked = { jar, withdraw: withdrawn, make }
+    const does = DOES.filter((option) => asked[option] !== undefined)
+    const [extra] = make === undefined ? Object.keys(given) : []
+    if (extra !== undefined && does.length === 0) throw missing('share', 'make', null)
+    const options = [...does, ...(extra === undefined ? [] : [extra])]
+    if (options.length > 1) {
+      const values = { command: 'share', options }
+      throw new ChatError('too_many_options', 'one_at_a_time', values, { command: 'share', option: options[1]! })
+    }
+    if (jar !== undefined) return shareJar(jar.is, context)
+    if (withdrawn !== undefined) return withdraw(withdrawn.is, context)
+    if (make !== undefined) return makeToo(make.is, given, context)
+    return shareList(await context.store.read(context.userId), context)
+  },
+})

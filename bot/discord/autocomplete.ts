@@ -1,0 +1,76 @@
+import { StorageError } from '../../store/storage-error.ts'
+import { byPath } from '../chat/callable.ts'
+import type { Dispatch } from '../chat/execute.ts'
+import { trace } from '../chat/trace.ts'
+import { type Suggested, takesOf } from '../commands/takes.ts'
+import type { SuggestionText } from '../text/en/registration.ts'
+import type { Offer } from './offer.ts'
+import { ranked, rankOf } from './rank.ts'
+import { helpCommand } from './registration.ts'
+import { suggestBotanicals } from './suggest-botanicals.ts'
+import { suggestJarList, suggestJarOrAll, suggestJars } from './suggest-jars.ts'
+import { suggestCountries, suggestZones } from './suggest-places.ts'
+import { suggestShares } from './suggest-shares.ts'
+
+/** An option that somebody is typing in. */
+export interface Typing {
+  /** `jar shake`, `help`. */
+  readonly path: string
+  readonly option: string
+  /** Not trusted: anything at all. */
+  readonly typed: string
+}
+
+const MOST_OFFERS = 25
+const MOST_CHARACTERS = 100
+
+/** Control characters, which the grammar refuses, and halves of a pair, which Discord does. */
+const UNREADABLE = /[\p{Cc}\p{Cs}]/u
+
+type Asked = Pick<Dispatch, 'commands' | 'userId' | 'store' | 'nowMs' | 'log'>
+
+const jarsOf = async ({ store, userId }: Asked) => (await store.read(userId)).jars
+
+const suggestCommands = (typed: string, { commands }: Asked): readonly Offer[] => {
+  const key = typed.trim().replace(/^\//, '').toLowerCase()
+  const paths = commands.map(({ path }) => path)
+  return ranked(paths, (path) => rankOf(path, key)).map((path) => ({ name: path, value: path }))
+}
+
+type Suggest = (typed: string, asked: Asked, text: SuggestionText) => readonly Offer[] | Promise<readonly Offer[]>
+
+const SUGGEST: Readonly<Record<Suggested, Suggest>> = {
+  jar: async (typed, asked, text) => suggestJars(typed, await jarsOf(asked), text),
+  jar_or_all: async (typed, asked, text) => suggestJarOrAll(typed, await jarsOf(asked), text),
+  jars: async (typed, asked, text) => suggestJarList(typed, await jarsOf(asked), text),
+  botanicals: suggestBotanicals,
+  country: (typed, _, text) => suggestCountries(typed, text),
+  zone: (typed, { nowMs }, text) => suggestZones(typed, nowMs, MOST_OFFERS, text),
+  command: suggestCommands,
+  share: async (typed, { store, userId }, text) => suggestShares(typed, await store.read(userId), text),
+}
+
+const isShort = ({ name, value }: Offer): boolean => [name, value].every((text) => text.length <= MOST_CHARACTERS)
+
+/**
+ * What is offered to somebody who is typing an option: their own jars and shares, plants, zones, countries, commands; 25 at most,
+ * of 100 characters at most. Never throws: where something is wrong, nothing is offered, and a fault of ours is logged.
+ */
+export const suggest = async (
+  { path, option, typed }: Typing,
+  asked: Asked,
+  text: SuggestionText,
+): Promise<readonly Offer[]> => {
+  try {
+    const command = byPath(path, [...asked.commands, helpCommand])
+    const shape: Readonly<Record<string, unknown>> = command?.input.shape ?? {}
+    const { suggested } = Object.hasOwn(shape, option) ? takesOf(shape[option]) : {}
+    if (suggested === undefined || typed.length > MOST_CHARACTERS || UNREADABLE.test(typed)) return []
+    const offers = await SUGGEST[suggested](typed, asked, text)
+    return offers.filter(isShort).slice(0, MOST_OFFERS)
+  } catch (error) {
+    // The command itself will say why the store cannot be read.
+    if (!(error instanceof StorageError)) asked.log(`/${path} ${option}: ${trace(error)}`)
+    return []
+  }
+}

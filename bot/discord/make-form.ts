@@ -1,0 +1,40 @@
+import type { APIModalInteractionResponseCallbackData } from 'discord.js'
+import type { Invocation } from '../chat/invocation.ts'
+import { type ShareRef, shareRef } from '../commands/share/share-ref.ts'
+import type { MakeFormText } from '../text/en/registration.ts'
+import { encodeCustomId } from './custom-id.ts'
+import { labelled } from './form.ts'
+
+const TEXT = 4
+const SHORT = 1
+
+const FIELDS = ['spirit', 'strength', 'bottles', 'of'] as const
+
+/** As long as the grammar takes an amount. */
+const MOST_CHARACTERS = 200
+
+/** What a press of the button of a shared batch names, so that the form has to ask; null for any other call. */
+export const shareToMake = ({ path, options }: Invocation): string | null =>
+  path === 'share' && Object.keys(options).join() === 'make' ? options.make! : null
+
+/**
+ * A form for what there is to make a shared batch from: its fields are called what the options of `/share make:` are, and
+ * any may be left out. It is its asker's own, and says nothing of whose batch it is.
+ */
+export const makeForm = (
+  { userId, ref }: { readonly userId: string; readonly ref: ShareRef },
+  text: MakeFormText,
+): APIModalInteractionResponseCallbackData => ({
+  custom_id: encodeCustomId({ owner: userId, line: `/share make:${shareRef(ref)}`, nudgeId: null })!,
+  title: text.title(),
+  components: FIELDS.map((name) =>
+    labelled(text[name](), {
+      type: TEXT,
+      custom_id: name,
+      style: SHORT,
+      placeholder: text[`${name}Placeholder`](),
+      required: false,
+      max_length: MOST_CHARACTERS,
+    }),
+  ),
+})

@@ -1,0 +1,64 @@
+import type { AutocompleteInteraction, Interaction } from 'discord.js'
+import { trace } from '../chat/trace.ts'
+import { atMost } from './after.ts'
+import { suggest } from './autocomplete.ts'
+import { callOf, helpLine, pathOf } from './call-of.ts'
+import { newTurns } from './in-turn.ts'
+import { componentsFor } from './on-component.ts'
+import { newRate } from './rate.ts'
+import { saidTo } from './said.ts'
+import { type InteractionDesk, nameOf, type Turn, turnOf } from './turn.ts'
+import type { Answered } from './wire.ts'
+
+export interface Interactions {
+  /** Answers it. Never throws, and nobody waits for anybody else. */
+  readonly handle: (interaction: Interaction) => void
+  /** From now on everything is answered with a sentence; resolves when what is open has been answered, or after `mostMs`. */
+  readonly stop: (mostMs: number) => Promise<void>
+}
+
+/** Answers slash commands, completions, buttons, choices and forms. */
+export const interactionsFor = (desk: InteractionDesk): Interactions => {
+  const { commands, language, after, log } = desk
+  const { calls } = language
+  const rate = newRate()
+  const answerComponent = componentsFor(desk, newTurns())
+  const open = new Set<Promise<void>>()
+  let isStopping = false
+
+  const complete = async (interaction: AutocompleteInteraction, { wire, dispatch }: Turn): Promise<Answered> => {
+    const { name, value } = interaction.options.getFocused(true)
+    const typing = { path: pathOf(interaction), option: name, typed: value }
+    return wire.choices(isStopping ? [] : await suggest(typing, dispatch, language.suggestions))
+  }
+
+  const answer = async (interaction: Interaction): Promise<Answered> => {
+    const turn = turnOf(interaction, desk)
+    const { dispatch, respond, say } = turn
+    if (interaction.isAutocomplete()) return complete(interaction, turn)
+    if (isStopping) return say(calls.stopping())
+    const seconds = rate.take(dispatch.userId, dispatch.nowMs)
+    if (seconds > 0) return say(calls.tooFast({ seconds }))
+    if (!interaction.isChatInputCommand()) return answerComponent(interaction, turn)
+    return respond(saidTo(async () => helpLine(interaction) ?? callOf(interaction, commands), true, dispatch))
+  }
+
+  const guarded = async (interaction: Interaction): Promise<void> => {
+    try {
+      if ((await answer(interaction)) === 'too_late') log(`${nameOf(interaction)}: answered too late`)
+    } catch (error) {
+      log(`${nameOf(interaction)}: ${trace(error)}`)
+    }
+  }
+
+  return {
+    handle: (interaction) => {
+      const work = guarded(interaction).finally(() => open.delete(work))
+      open.add(work)
+    },
+    stop: async (mostMs) => {
+      isStopping = true
+      await atMost(mostMs, Promise.all(open), after)
+    },
+  }
+}

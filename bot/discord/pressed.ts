@@ -1,0 +1,39 @@
+import type { Store } from '../../store/store.ts'
+import { ChatError } from '../chat/chat-error.ts'
+import { decodeCustomId } from './custom-id.ts'
+import { lineOf, readReference } from './kept-lines.ts'
+import { SHOW_LINE } from './to-messages.ts'
+
+/** What a press of a button means for whoever pressed it. */
+export type Pressed =
+  /** To be run, once `keptLine` has found it where it is kept. */
+  | { readonly kind: 'line'; readonly line: string; readonly nudgeId: string | null }
+  | { readonly kind: 'show' }
+  /** Made for somebody else. */
+  | { readonly kind: 'not_yours' }
+  /** Nothing of what I make today. */
+  | { readonly kind: 'unknown' }
+
+/** Reads the id of a button or a form. */
+export function pressed(customId: string, userId: string): Pressed {
+  const read = decodeCustomId(customId)
+  if (read === null) return { kind: 'unknown' }
+  const { owner, line, nudgeId } = read
+  if (owner !== null && owner !== userId) return { kind: 'not_yours' }
+  if (line === SHOW_LINE) return { kind: 'show' }
+  if (line.startsWith('/') || readReference(line) !== null) return { kind: 'line', line, nudgeId }
+  return { kind: 'unknown' }
+}
+
+/** The line of a button, looked up where it was too long for one. Throws `ChatError` where it is no longer kept. */
+export async function keptLine(
+  line: string,
+  { userId, store }: { readonly userId: string; readonly store: Pick<Store, 'read'> },
+): Promise<string> {
+  const reference = readReference(line)
+  if (reference === null) return line
+  const { id, path } = reference
+  const kept = lineOf(await store.read(userId), id)
+  if (kept === null) throw new ChatError('not_found', 'button_too_old', { path }, { command: path })
+  return kept
+}

@@ -1,0 +1,77 @@
+import type { PostedIn } from '../../store/person.ts'
+import { trace } from '../chat/trace.ts'
+import type { After } from './after.ts'
+import { inTime } from './in-time.ts'
+import { EPHEMERAL, type MessagePayload } from './message-payload.ts'
+import { restFault } from './rest-fault.ts'
+import type { Said, SaidMessages } from './said.ts'
+import type { Answered, SentMessage, Wire } from './wire.ts'
+
+export interface Responding {
+  /** What is said where Discord does not take the answer; told why. */
+  readonly excuse: (error: unknown) => MessagePayload
+  /** What whoever asked is told where what they asked for stands under it, for all. */
+  readonly posted: () => MessagePayload
+  readonly after: After
+  readonly log: (text: string) => void
+}
+
+/** Where a message stands; null where Discord let only its asker see it. */
+const placeOf = ({ id, channel_id, flags = 0 }: SentMessage): PostedIn | null =>
+  (flags & EPHEMERAL) === 0 ? { channelId: channel_id, messageId: id } : null
+
+/**
+ * Says it: as the first answer where it is ready soon, else as what was promised; the messages after it in order. What
+ * is for all comes under what was promised to one.
+ */
+export async function respond(
+  wire: Wire,
+  work: Promise<Said>,
+  { excuse, posted, after, log }: Responding,
+): Promise<Answered> {
+  const { result, promised } = await inTime(work, () => wire.promise(), after)
+  if (promised === 'too_late') return 'too_late'
+  let isPromised = promised !== null
+  const first = async (payload: MessagePayload): Promise<Answered> => {
+    if (!isPromised && payload.files === undefined) return wire.message(payload)
+    if (!isPromised && (await wire.promise()) === 'too_late') return 'too_late'
+    isPromised = true
+    await wire.fulfil(payload)
+    return 'answered'
+  }
+  const forAll = async (payload: MessagePayload): Promise<SentMessage | 'too_late'> => {
+    if (isPromised) {
+      await wire.fulfil(posted())
+      return wire.more(payload)
+    }
+    if ((await wire.promise(true)) === 'too_late') return 'too_late'
+    isPromised = true
+    return wire.fulfil(payload)
+  }
+  const say = async (payload: MessagePayload, said: SaidMessages): Promise<Answered> => {
+    if (!said.isPublic) return first(payload)
+    const sent = await forAll(payload)
+    if (sent === 'too_late') return sent
+    const at = placeOf(sent)
+    try {
+      if (at !== null) await said.posted?.(at)
+    } catch (error) {
+      // It is there to see, whoever keeps where.
+      log(trace(error))
+    }
+    return 'answered'
+  }
+  try {
+    if (promised === null && result.kind === 'form') return await wire.form(result.form)
+    const said = result.kind === 'form' ? await result.instead() : result
+    const [opening, ...others] = said.messages
+    if (opening === undefined) throw new TypeError('an answer without a message')
+    if ((await say(opening, said)) === 'too_late') return 'too_late'
+    for (const more of others) await wire.more(more)
+    return 'answered'
+  } catch (error) {
+    const fault = restFault(error)
+    if (fault !== null && fault !== 'not_taken') throw error
+    return first(excuse(error))
+  }
+}

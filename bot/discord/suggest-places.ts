@@ -1,0 +1,82 @@
+import { countryNamed, plainName } from '../../core/label/parse-country.ts'
+import { countryCodes } from '../../core/label/parse-country-code.ts'
+import { zonesWith } from '../../core/quantity/parse-zone.ts'
+import { minutesAt } from '../../core/quantity/zone.ts'
+import type { SuggestionText } from '../text/en/registration.ts'
+import type { Offer } from './offer.ts'
+import { ranked, rankOf } from './rank.ts'
+
+/** One for about every hour, where many people live; offered until something is typed. */
+const WELL_KNOWN = [
+  'UTC',
+  'Europe/London',
+  'Europe/Rome',
+  'Europe/Paris',
+  'Europe/Berlin',
+  'Europe/Madrid',
+  'Europe/Athens',
+  'Europe/Istanbul',
+  'Africa/Lagos',
+  'Africa/Nairobi',
+  'Asia/Dubai',
+  'Asia/Kolkata',
+  'Asia/Bangkok',
+  'Asia/Shanghai',
+  'Asia/Tokyo',
+  'Australia/Sydney',
+  'Pacific/Auckland',
+  'America/Sao_Paulo',
+  'America/Halifax',
+  'America/New_York',
+  'America/Chicago',
+  'America/Denver',
+  'America/Phoenix',
+  'America/Los_Angeles',
+  'Pacific/Honolulu',
+] as const
+
+/** Zones by their city, with what the clocks show there. */
+export const suggestZones = (typed: string, nowMs: number, most: number, text: SuggestionText): readonly Offer[] => {
+  const zones = typed.trim() === '' ? WELL_KNOWN : zonesWith(typed)
+  return zones.slice(0, most).map((zone) => ({
+    name: text.zone({ zone, minutes: minutesAt(zone, nowMs) }),
+    value: zone,
+  }))
+}
+
+interface Country {
+  readonly name: string
+  readonly code: string
+  readonly key: string
+  readonly isOnRecord: boolean
+}
+
+const countryOf = (code: string, nameOf: SuggestionText['country']): Country => {
+  const name = nameOf(code)
+  return { name, code, key: plainName(name), isOnRecord: countryNamed(code) !== null }
+}
+
+/** By language; asking for 250 names takes a while. */
+const memo = new WeakMap<SuggestionText, readonly Country[]>()
+
+const countriesOf = (text: SuggestionText): readonly Country[] => {
+  const known = memo.get(text)
+  if (known !== undefined) return known
+  const inOrder = (one: Country, other: Country): number =>
+    Number(other.isOnRecord) - Number(one.isOnRecord) || one.name.localeCompare(other.name, 'en')
+  const all = countryCodes.map((code) => countryOf(code, text.country)).sort(inOrder)
+  memo.set(text, all)
+  return all
+}
+
+/** Countries by name or by their two letters, those with a standard drink on record first. */
+export const suggestCountries = (typed: string, text: SuggestionText): readonly Offer[] => {
+  const key = plainName(typed)
+  if (key === '' && typed.trim() !== '') return []
+  const fits = (each: Country): number | null => (each.code.toLowerCase() === key ? 0 : rankOf(each.key, key))
+  // Both readers of countries take the letters of those on record, and the name of any other.
+  return ranked(countriesOf(text), fits).map(({ name, code, isOnRecord }) => ({
+    name,
+    value: isOnRecord ? code : name,
+  }))
+}

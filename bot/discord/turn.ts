@@ -1,0 +1,81 @@
+import type { Interaction, REST } from 'discord.js'
+import type { Store } from '../../store/store.ts'
+import type { Dispatch } from '../chat/execute.ts'
+import { trace } from '../chat/trace.ts'
+import type { en } from '../text/en/index.ts'
+import type { After } from './after.ts'
+import { attachmentsOf, pathOf } from './call-of.ts'
+import { placeCheck } from './check-place.ts'
+import { openAttachment } from './open-attachment.ts'
+import { placeOf } from './place-of.ts'
+import { respond } from './respond.ts'
+import { type CallDispatch, type Said, sentenceFor } from './said.ts'
+import { type Answered, type Wire, wireOf } from './wire.ts'
+import { withdrawPostBy } from './withdraw-post.ts'
+
+export interface InteractionDesk {
+  readonly commands: Dispatch['commands']
+  readonly language: typeof en
+  readonly store: Store
+  readonly assumedZone: string
+  readonly now: () => number
+  readonly after: After
+  readonly log: Dispatch['log']
+  /** Base address of Discord's REST, or null: Discord's own. */
+  readonly api: string | null
+  /** Sends answers, which need no token. */
+  readonly answers: REST
+  /** Sends what the bot does by itself. */
+  readonly rest: REST
+}
+
+/** One interaction being answered. */
+export interface Turn {
+  readonly wire: Wire
+  readonly dispatch: CallDispatch
+  readonly say: (sentence: string) => Promise<Answered>
+  readonly respond: (work: Promise<Said>) => Promise<Answered>
+}
+
+/** For the log: the command, or what else it was. */
+export const nameOf = (interaction: Interaction): string =>
+  interaction.isChatInputCommand() || interaction.isAutocomplete()
+    ? `/${pathOf(interaction)}`
+    : `interaction of type ${interaction.type}`
+
+export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn => {
+  const { commands, language, store, assumedZone, now, after, log, answers, rest, api } = desk
+  const userId = interaction.user.id
+  const facts = {
+    userId,
+    channelType: interaction.channel?.type ?? null,
+    appPermissions: interaction.appPermissions?.bitfield ?? null,
+    owners: interaction.authorizingIntegrationOwners.toJSON() as Readonly<Record<string, string>>,
+  }
+  const dispatch: CallDispatch = {
+    userId,
+    place: placeOf(interaction),
+    assumedZone,
+    store,
+    lackingAt: placeCheck(facts, rest),
+    withdrawPost: withdrawPostBy({ rest, sentence: language.discord.withdrawn(), log }),
+    commands,
+    nowMs: now(),
+    log,
+    language,
+    locale: interaction.locale,
+    ...(interaction.isChatInputCommand() && { openFile: openAttachment(attachmentsOf(interaction), api) }),
+  }
+  const wire = wireOf({ answers, rest }, interaction, after)
+  const sentence = (text: string) => sentenceFor(userId, text, dispatch)
+  const excuse = (error: unknown) => {
+    log(`${nameOf(interaction)}: ${trace(error)}`)
+    return sentence(language.problems.internal())
+  }
+  return {
+    wire,
+    dispatch,
+    say: (text) => wire.message(sentence(text)),
+    respond: (work) => respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), after, log }),
+  }
+}

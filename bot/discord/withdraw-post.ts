@@ -1,0 +1,33 @@
+import type { REST } from 'discord.js'
+import type { WithdrawPost } from '../chat/command.ts'
+import { trace } from '../chat/trace.ts'
+import { COMPONENTS_V2, messageOf } from './message-payload.ts'
+import { codeOf } from './nudge-fault.ts'
+import { restFault } from './rest-fault.ts'
+
+const UNKNOWN_MESSAGE = 10008
+
+interface Withdrawing {
+  readonly rest: Pick<REST, 'patch'>
+  /** Takes the place of all that the message showed. */
+  readonly sentence: string
+  readonly log: (text: string) => void
+}
+
+/** Of messages of the bot's own, by its rights in their place: those of an interaction end after a quarter of an hour. */
+export const withdrawPostBy =
+  ({ rest, sentence, log }: Withdrawing): WithdrawPost =>
+  async ({ channelId, messageId }) => {
+    const { components, allowed_mentions } = messageOf([sentence], [], { isPrivate: false, pinged: null })
+    const body = { flags: COMPONENTS_V2, components, attachments: [], allowed_mentions }
+    try {
+      await rest.patch(`/channels/${channelId}/messages/${messageId}`, { body })
+      return 'changed'
+    } catch (error) {
+      if (codeOf(error) === UNKNOWN_MESSAGE) return 'gone'
+      const fault = restFault(error)
+      if (fault === 'no_rights') return 'out_of_reach'
+      log(`withdrawing post ${messageId}: ${fault ?? trace(error)}`)
+      return 'failed'
+    }
+  }

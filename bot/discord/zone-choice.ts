@@ -1,0 +1,54 @@
+import type { APIMessageTopLevelComponent } from 'discord.js'
+import { minutesAt } from '../../core/quantity/zone.ts'
+import type { Invocation } from '../chat/invocation.ts'
+import type { Reply } from '../chat/reply.ts'
+import type { DiscordText } from '../text/en/discord.ts'
+import { decodeCustomId, encodeCustomId } from './custom-id.ts'
+import { likelyZones } from './likely-zones.ts'
+
+const [ROW, SELECT] = [1, 3] as const
+const LINE = '!zone'
+
+/** Notes that say a zone was taken for granted. */
+const ASSUMED: readonly string[] = ['jar_zone_assumed', 'reminders_zone_assumed', 'settings_zone_assumed']
+
+interface Choosing {
+  readonly owner: string
+  /** What Discord calls the person's language: `en-GB`. */
+  readonly locale: string
+  readonly nowMs: number
+  readonly text: DiscordText
+}
+
+const cityOf = (zone: string): string => zone.slice(zone.lastIndexOf('/') + 1).replaceAll('_', ' ')
+
+const clockIn = (zone: string, nowMs: number): string => {
+  const minutes = minutesAt(zone, nowMs)
+  return [Math.floor(minutes / 60), minutes % 60].map((part) => String(part).padStart(2, '0')).join(':')
+}
+
+/** A row to choose a zone from, under a reply that has assumed one; null under any other. */
+export function zoneChoice(
+  { notes }: Pick<Reply, 'notes'>,
+  { owner, locale, nowMs, text }: Choosing,
+): APIMessageTopLevelComponent | null {
+  const customId = encodeCustomId({ owner, line: LINE, nudgeId: null })
+  if (customId === null || !notes.some(({ key }) => ASSUMED.includes(key))) return null
+  const options = likelyZones(locale).map((zone) => ({
+    label: cityOf(zone),
+    value: zone,
+    description: text.zoneNow({ clock: clockIn(zone, nowMs) }),
+  }))
+  return {
+    type: ROW,
+    components: [{ type: SELECT, custom_id: customId, placeholder: text.chooseZone(), options }],
+  }
+}
+
+/** The call that choosing a zone makes; null where the choice is another, or somebody else's. */
+export function readZoneChoice(customId: string, values: readonly string[], userId: string): Invocation | null {
+  const read = decodeCustomId(customId)
+  const [zone] = values
+  if (read === null || read.owner !== userId || read.line !== LINE || zone === undefined) return null
+  return { path: 'settings', options: { zone } }
+}

@@ -1,0 +1,104 @@
+import type { Source } from '../../core/jar/contents.ts'
+import type { Ingredients } from '../../core/jar/event.ts'
+import { strainWindow } from '../../core/jar/steeping-series.ts'
+import type { Stage, Story } from '../../core/jar/story.ts'
+import { abvPercent, sugarRoomMl, volumeMl } from '../../core/liquid/liquid.ts'
+import type { IsoDay } from '../../core/quantity/calendar.ts'
+import { dayNumber, isoOf } from '../../core/quantity/day-number.ts'
+import type { Measured } from '../../core/quantity/measured.ts'
+import type { Targets } from '../../core/recipe/targets.ts'
+import { ingredientsOf, ratingsOf, steepedDays } from '../commands/jar/batch-facts.ts'
+import type { JarView } from '../commands/jar/jar-view.ts'
+
+export type MilestoneKind = 'started' | 'strained' | 'sweetened' | 'ready'
+
+export interface Milestone {
+  readonly kind: MilestoneKind
+  /** Null where neither the jar nor its plan tells. */
+  readonly day: IsoDay | null
+  /** False for what is planned, or still to come. */
+  readonly isDone: boolean
+}
+
+/** Of the whole, what each takes of its room; together 1. */
+export interface Shares {
+  readonly alcohol: number
+  readonly water: number
+  readonly sugar: number
+}
+
+export interface BatchCardData {
+  readonly name: string
+  readonly stage: Stage
+  readonly inJar: Ingredients
+  /** Null where the jar holds nothing. */
+  readonly made: {
+    readonly abvPercent: Measured
+    readonly sugarGPerL: Measured
+    readonly strength: Source
+    readonly shares: Shares
+  } | null
+  /** What it is to become, while it is not yet sweetened. */
+  readonly planned: Targets | null
+  readonly day: number
+  /** Whole days on the plants; null while they are in. */
+  readonly steepedDays: number | null
+  /** The last one given, 1 to 5. */
+  readonly rating: number | null
+  readonly milestones: readonly Milestone[]
+  readonly today: IsoDay
+}
+
+/** From straining to sweetening, as a plan reckons. */
+const SWEETEN_DAYS = 1
+
+export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
+  const { story, stage, contents, agenda } = view
+  const { outcome, isEmpty, strength } = contents
+  return {
+    name: story.name,
+    stage,
+    inJar: ingredientsOf(story),
+    made: isEmpty
+      ? null
+      : { abvPercent: outcome.abvPercent, sugarGPerL: outcome.sugarGPerL, strength, shares: sharesOf(outcome.liquid) },
+    planned: story.sweetened === null ? story.started.plan.targets : null,
+    day: agenda.day,
+    steepedDays: steepedDays(story),
+    rating: ratingsOf(story).at(-1) ?? null,
+    milestones: milestonesOf(story, today),
+    today,
+  }
+}
+
+type Outcome = JarView['contents']['outcome']
+
+/** The alcohol as % vol counts it, the sugar by what it takes up, the rest is water. */
+function sharesOf(liquid: Outcome['liquid']): Shares {
+  const [alcohol, sugar] = [abvPercent(liquid) / 100, sugarRoomMl(liquid) / volumeMl(liquid)]
+  return { alcohol, water: Math.max(0, 1 - alcohol - sugar), sugar }
+}
+
+function milestonesOf(story: Story, today: IsoDay): readonly Milestone[] {
+  const { started, strained, sweetened } = story
+  const ready = readyOf(story, today)
+  return [
+    { kind: 'started', day: started.day, isDone: true },
+    { kind: 'strained', day: strained?.day ?? plannedStrain(story), isDone: strained !== null },
+    { kind: 'sweetened', day: sweetened?.day ?? null, isDone: sweetened !== null },
+    { kind: 'ready', day: ready, isDone: story.readyOn !== null && story.readyOn <= today },
+  ]
+}
+
+const plannedStrain = ({ started }: Story): IsoDay | null => {
+  const window = strainWindow(started)
+  return window === null ? null : isoOf(window.opens)
+}
+
+/** The first glass; as the plan has it where the jar is not that far, later where it is late. */
+export function readyOf({ started, strained, readyOn }: Story, today: IsoDay): IsoDay | null {
+  if (readyOn !== null || strained !== null) return readyOn
+  const [window, { restDays }] = [strainWindow(started), started.plan]
+  if (window === null || restDays === null) return null
+  return isoOf(Math.max(window.closes ?? window.opens, dayNumber(today)) + SWEETEN_DAYS + restDays)
+}

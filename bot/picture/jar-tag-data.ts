@@ -1,0 +1,35 @@
+import type { Ingredients } from '../../core/jar/event.ts'
+import type { IsoDay } from '../../core/quantity/calendar.ts'
+import type { Measured } from '../../core/quantity/measured.ts'
+import { ingredientsOf } from '../commands/jar/batch-facts.ts'
+import type { JarView } from '../commands/jar/jar-view.ts'
+
+export interface JarTagData {
+  readonly name: string
+  readonly started: IsoDay
+  /** Null where no day is planned, or it is strained. */
+  readonly strainFrom: IsoDay | null
+  readonly strainBy: IsoDay | null
+  readonly inJar: Ingredients
+  /** Of all that is in the jar; null where that holds no alcohol. */
+  readonly abvPercent: Measured | null
+  readonly isFlammable: boolean
+}
+
+/** From this strength on a jar is marked flammable, % vol. Common caution, no source: weaker liquid lights only when warm. */
+const FLAMMABLE_PERCENT = 40
+
+export function jarTagData({ story, contents }: JarView): JarTagData {
+  const { name, started } = story
+  const { abvPercent } = contents.outcome
+  const { strainFrom, strainBy } = story.strained === null ? started.plan : { strainFrom: null, strainBy: null }
+  return {
+    name,
+    started: started.day,
+    strainFrom,
+    strainBy,
+    inJar: ingredientsOf(story),
+    abvPercent: abvPercent.value > 0 ? abvPercent : null,
+    isFlammable: abvPercent.value >= FLAMMABLE_PERCENT,
+  }
+}

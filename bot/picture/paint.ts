@@ -1,0 +1,4 @@
+import { newStudio } from './studio.ts'
+
+/** The one studio of this process. */
+export const { paint } = newStudio()

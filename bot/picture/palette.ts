@@ -1,0 +1,22 @@
+/** The larder's colours. What has to be told apart differs in lightness, and by a pattern beside it. */
+export const palette = {
+  wall: '#ece3cf',
+  groove: '#dccfb2',
+  paper: '#fffaec',
+  rule: '#b9a272',
+  ink: '#2a1f14',
+  faint: '#65543f',
+  board: '#9a6a3c',
+  boardLight: '#bd8c58',
+  boardDark: '#5f3d1d',
+  glass: '#33474b',
+  glassFill: '#f7f6ee',
+  cork: '#c79a63',
+  today: '#8c0d22',
+  alcohol: '#1d4a5b',
+  water: '#d3e7ea',
+  sugar: '#dd9a2b',
+  steeping: '#7a3b12',
+  straining: '#e3a02c',
+  resting: '#f7ebc9',
+} as const

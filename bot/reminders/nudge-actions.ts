@@ -1,0 +1,118 @@
+import { contentsOf } from '../../core/jar/contents.ts'
+import type { DutyKind } from '../../core/jar/duty.ts'
+import type { Place } from '../../store/person.ts'
+import type { Action } from '../chat/reply.ts'
+import { quoted, writeLine } from '../chat/write-line.ts'
+import { bottlesFilled } from '../commands/jar/amounts.ts'
+import { plannedSyrup, sweetenOptions } from '../commands/jar/planned-syrup.ts'
+import { addLine } from '../commands/jar/plants-due.ts'
+import type { Asked } from './nudge-reply.ts'
+
+/** More answers than this are /jar list's. */
+const MOST_ANSWERS = 6
+
+/** What is least put off comes first, so that a tasting gives way where there is no room for all. */
+const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'bottle', 'filter', 'ready']
+
+type Options = readonly (readonly [name: string, value: string])[]
+
+/** A jar in a line: by name where somebody types it, else by its id, which outlives a new name. */
+const jarIn = ({ jarId, story }: Asked, place: Place): string => (place.kind === 'console' ? story.name : `#${jarId}`)
+
+const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
+
+/** The bottles as planned, and where the plan leaves their count open, as many as it fills; null without a plan. */
+function plannedBottles({ story }: Asked): string | null {
+  const { bottles } = story.started.plan
+  if (bottles.length === 0) return null
+  return bottlesFilled(bottles, contentsOf(story).outcome.volumeMl.value)
+    .map(({ count, volumeMl }) => `${count} x ${toPlaces(volumeMl)} ml`)
+    .join(' + ')
+}
+
+/** The sweetening as planned; null where that is not known or cannot be. */
+function sweetenLine({ story }: Asked, jar: string): string | null {
+  const planned = plannedSyrup(story)
+  const options = planned === null ? [] : sweetenOptions(planned.syrup)
+  return options.length === 0 ? null : writeLine('jar sweeten', jar, options)
+}
+
+/** The line that answers a reminder; null where it needs what only the maker knows. */
+function answerTo(asked: Asked, jar: string): string | null {
+  const line = (path: string, options: Options = []): string => writeLine(path, jar, options)
+  switch (asked.duty.kind) {
+    case 'sweeten':
+      return sweetenLine(asked, jar)
+    case 'bottle': {
+      const bottles = plannedBottles(asked)
+      return bottles === null ? null : line('jar bottle', [['bottles', bottles]])
+    }
+    case 'add':
+      return addLine(asked.story, asked.duty.day, jar)
+    case 'ready':
+      return line('jar open')
+    default:
+      return line(`jar ${asked.duty.kind}`)
+  }
+}
+
+function shaken(asked: readonly Asked[], place: Place): readonly Action[] {
+  const [only, another] = asked
+  if (only === undefined) return []
+  const label = { group: 'actions', key: 'nudge_done', values: { duty: 'shake', name: null } } as const
+  return [{ label, line: writeLine('jar shake', another === undefined ? jarIn(only, place) : 'all') }]
+}
+
+const RATINGS = [
+  ['good', '4'],
+  ['not_yet', '2'],
+] as const
+
+/** A taste is worth a word: of one jar two of them are a press away, of several one each. */
+function tasted(asked: readonly Asked[], place: Place): readonly Action[] {
+  return asked.flatMap((each) =>
+    RATINGS.slice(0, asked.length === 1 ? RATINGS.length : 1).map(([verdict, rating]) => {
+      const values = { verdict, name: asked.length === 1 ? null : each.story.name }
+      const line = writeLine('jar taste', jarIn(each, place), [['rating', rating]])
+      return { label: { group: 'actions', key: 'nudge_tasted', values } as const, line }
+    }),
+  )
+}
+
+function doneWith(asked: readonly Asked[], place: Place): readonly Action[] {
+  const pressing = asked.toSorted((one, other) => PRESSING.indexOf(one.duty.kind) - PRESSING.indexOf(other.duty.kind))
+  return pressing.flatMap((each): readonly Action[] => {
+    const { kind } = each.duty
+    const jar = jarIn(each, place)
+    const line = answerTo(each, jar)
+    const name = asked.length === 1 ? null : each.story.name
+    if (line !== null) return [{ label: { group: 'actions', key: 'nudge_done', values: { duty: kind, name } }, line }]
+    if (kind !== 'sweeten') return []
+    return [{ label: { group: 'actions', key: 'nudge_syrup', values: { name } }, line: `/syrup jar:${quoted(jar)}` }]
+  })
+}
+
+/**
+ * What a nudge can be answered with, filled in: done, one line a kind or a jar, or not before tomorrow; where lines are
+ * pressed and not typed, also later today, and to look at it.
+ */
+export function nudgeActions(asked: readonly Asked[], place: Place): readonly Action[] {
+  const [only] = asked
+  if (only === undefined) return []
+  const isOneJar = asked.every(({ jarId }) => jarId === only.jarId)
+  const of = (kind: DutyKind) => asked.filter(({ duty }) => duty.kind === kind)
+  const others = asked.filter(({ duty: { kind } }) => kind !== 'shake' && kind !== 'taste')
+  const done = [...shaken(of('shake'), place), ...doneWith(others, place), ...tasted(of('taste'), place)]
+  const which = isOneJar ? jarIn(only, place) : 'all'
+  const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
+  const tomorrow: Action = { label: later, line: writeLine('jar later', which, [['until', 'tomorrow']]) }
+  if (place.kind === 'console') return [...done.slice(0, MOST_ANSWERS), tomorrow]
+  const today = { group: 'actions', key: 'nudge_later_today', values: undefined } as const
+  const show = { group: 'actions', key: 'nudge_show', values: { isOneJar } } as const
+  return [
+    ...done.slice(0, MOST_ANSWERS),
+    { label: today, line: writeLine('jar later', which, [['until', 'later today']]) },
+    tomorrow,
+    { label: show, line: isOneJar ? writeLine('jar show', which) : '/jar list' },
+  ]
+}

@@ -1,0 +1,83 @@
+import type { Nudge, Person } from '../../store/person.ts'
+import type { Store } from '../../store/store.ts'
+import { trace } from '../chat/trace.ts'
+import { cutOff, type Intent, intend, type Now } from './intend.ts'
+import { nudgeReply } from './nudge-reply.ts'
+import { recordFailed, recordKept, recordMoved, recordSent } from './outcome.ts'
+import { placesFrom } from './places-from.ts'
+import type { Found, Sent, Sought, Surface } from './surface.ts'
+
+/** One pass over what is due. */
+export interface Round extends Now {
+  readonly store: Pick<Store, 'read' | 'update' | 'claimDue'>
+  readonly surface: Surface
+  /** Takes ids and stack frames, nothing that was typed. */
+  readonly log: (text: string) => void
+}
+
+const sought = (userId: string, { id, place, madeMs }: Nudge): Sought => ({ nudgeId: id, userId, place, madeMs })
+
+const find = async (userId: string, nudge: Nudge, { surface, log }: Round): Promise<Found> => {
+  try {
+    return (await surface.findSent?.(sought(userId, nudge))) ?? 'unknown'
+  } catch (error) {
+    log(`looking for nudge ${nudge.id}: ${trace(error)}`)
+    return 'unknown'
+  }
+}
+
+interface Sending {
+  readonly userId: string
+  readonly person: Person
+  readonly nudge: Nudge
+  readonly mayHaveBeenSeen: boolean
+}
+
+/** Null: nobody knows what became of it. */
+const send = async ({ userId, person, nudge, mayHaveBeenSeen }: Sending, round: Round): Promise<Sent | null> => {
+  try {
+    const reply = nudgeReply(person, nudge, mayHaveBeenSeen, round)
+    return await round.surface.send({ ...sought(userId, nudge), reply, mayHaveBeenSeen, attempt: nudge.attempts })
+  } catch (error) {
+    round.log(`nudge ${nudge.id}: ${trace(error)}`)
+    return null
+  }
+}
+
+/** Sends a nudge whose intent is on record, falling back from place to place, and records what became of it. */
+async function deliver(sending: Sending, round: Round): Promise<void> {
+  const { store, surface, nowMs } = round
+  const { userId, nudge, mayHaveBeenSeen } = sending
+  let sent: Sent | null = 'impossible'
+  for (const [falls, place] of placesFrom(nudge.place, surface.after).entries()) {
+    if (falls > 0) await store.update(userId, (person) => recordMoved(person, nudge, place))
+    sent = await send({ ...sending, nudge: { ...nudge, place } }, round)
+    if (sent !== 'impossible') break
+  }
+  await store.update(userId, (person) => {
+    if (sent === 'sent') return recordSent(person, nudge)
+    if (sent === 'impossible') return recordKept(person, nudge)
+    return recordFailed(person, nudge, sent === null || mayHaveBeenSeen, nowMs)
+  })
+}
+
+/**
+ * Says to one person what is due by now, once: looks what became of a nudge that was cut off, records the intent of a new
+ * one, sends it, records that. Throws what the store throws.
+ */
+export async function remind(userId: string, round: Round): Promise<void> {
+  const { store, surface, nowMs } = round
+  const known = await store.read(userId)
+  if (surface.placeOf(userId, known.settings.place) === null) return
+  const verdicts = new Map<string, Found>()
+  for (const nudge of cutOff(known, nowMs)) verdicts.set(nudge.id, await find(userId, nudge, round))
+  let intent: Intent | null = null
+  const person = await store.update(userId, (now) => {
+    intent = intend(userId, now, verdicts, round, surface)
+    return intent?.person ?? null
+  })
+  const nudge = (intent as Intent | null)?.nudge ?? null
+  if (nudge === null) return
+  const mayHaveBeenSeen = [...verdicts.values()].includes('unknown')
+  await deliver({ userId, person, nudge, mayHaveBeenSeen }, round)
+}

@@ -1,0 +1,23 @@
+/** What a list of choices shows for each word that may be chosen. */
+export const choiceWords = {
+  yes: 'yes',
+  no: 'no',
+  metric: 'metric',
+  us: 'US',
+  uk: 'UK',
+  eu: 'EU',
+  imperial: 'imperial',
+  'as typed': 'as typed',
+  daily: 'daily',
+  'every other day': 'every other day',
+  off: 'off',
+  here: 'here',
+  private: 'in private messages',
+  json: 'JSON, to take in again',
+  csv: 'CSV, for a spreadsheet',
+  1: '1, poor',
+  2: '2, fair',
+  3: '3, good',
+  4: '4, very good',
+  5: '5, superb',
+} as const

@@ -1,0 +1,98 @@
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { dayText } from './day-text.ts'
+
+interface Moment {
+  readonly day: CalendarDay
+  /** After midnight. */
+  readonly minutes: number
+  /** Ahead of now; what is past is less than 0. */
+  readonly aheadMs: number
+}
+
+interface Holder {
+  readonly pid: number
+  readonly host: string
+  readonly isHere: boolean
+  readonly mayRun: boolean
+}
+
+const UNITS = [
+  ['day', 86_400_000],
+  ['hour', 3_600_000],
+  ['minute', 60_000],
+  ['second', 1000],
+] as const
+
+const twoDigits = (value: number): string => String(value).padStart(2, '0')
+
+const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`
+
+/** `40 seconds`, `2 hours`: cut off, not rounded. */
+const span = (ms: number): string => {
+  const [unit, unitMs] = UNITS.find(([, each]) => ms >= each) ?? ['second', 1000]
+  return counted(Math.floor(ms / unitMs), unit)
+}
+
+const moment = ({ day, minutes, aheadMs }: Moment): string => {
+  const time = `${dayText(day)}, ${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)}`
+  return aheadMs > 0 ? `${time} (in ${span(aheadMs)})` : `${time} (${span(-aheadMs)} ago)`
+}
+
+const process = ({ pid, host, isHere }: Holder): string => (isHere ? `process ${pid}` : `process ${pid} on ${host}`)
+
+/** What `npm run doctor` says. */
+export const doctorText = {
+  rows: {
+    version: () => 'Version',
+    node: () => 'Node',
+    folder: () => 'Folder',
+    rights: () => 'Rights',
+    lock: () => 'Lock',
+    people: () => 'People',
+    jars: () => 'Jars',
+    unreadable: () => 'Unreadable',
+    set_aside: () => 'Set aside',
+    copy: () => 'Newest copy',
+    due: () => 'Next due',
+    tick: () => 'Last tick',
+    sent: () => 'Last sent',
+    zone: () => 'Times',
+  },
+  rights: {
+    own: () => 'I read and write, and nobody else may look in',
+    shared: () => 'I read and write, but others may look in: chmod 700 takes that from them',
+    read_only: () => 'I may only read, so nothing can be recorded',
+  },
+  lock: (holder: Holder | null) => {
+    if (holder === null) return 'free: no Larderbell works here'
+    if (!holder.mayRun) return `left by ${process(holder)}, which is gone; the next start takes it away`
+    return holder.isHere
+      ? `held by ${process(holder)}, which is running`
+      : `held by ${process(holder)}; from here I cannot see whether it runs`
+  },
+  jars: ({ running, all }: { readonly running: number; readonly all: number }) => `${running} running, ${all} in all`,
+  unreadable: (files: number) =>
+    `${counted(files, 'file')}, set aside when ${files === 1 ? 'its owner asks' : 'their owners ask'}, or of a newer Larderbell`,
+  setAside: (files: number) => (files === 0 ? 'none' : `${counted(files, 'file')} that could not be read`),
+  none: () => 'none yet',
+  nothingDue: () => 'nothing: no jar asks for anything',
+  day: dayText,
+  moment,
+  noStatus: () => 'status.json cannot be read; a Larderbell that works here writes it anew within a minute',
+  zone: ({ zone }: { readonly zone: string }) => `in ${zone}`,
+  verdict: {
+    well: () => 'Reminders are running.',
+    left: () => 'No Larderbell works here now; its last tick is not three minutes old.',
+    starting: () => 'A Larderbell is just beginning here; its first tick has not ended yet.',
+    empty: () => 'There is no such folder yet: it is made when the first jar is started.',
+    idle: () => 'No Larderbell has ever sent reminders from here: npm start does.',
+    stopped: () => 'No reminders come: no Larderbell works here, and the last tick is older than three minutes.',
+    stuck: () =>
+      'No reminders come: a Larderbell holds the folder, but its last tick is older than three minutes. Start it again, and look into its log.',
+    ahead: () => 'The last tick lies ahead of this clock: check the clocks.',
+    unknown: () => 'Whether reminders run cannot be told.',
+  },
+}
+
+export type DoctorText = typeof doctorText
+export type Verdict = keyof (typeof doctorText)['verdict']

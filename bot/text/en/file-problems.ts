@@ -1,0 +1,54 @@
+import type { FileProblems, WrongEntry } from '../../chat/file-problems.ts'
+
+/** `1 MB` */
+const megabytes = (bytes: number): string => `${Math.round(bytes / 100_000) / 10} MB`
+
+/** A name or path between quotation marks, and not too much of it. */
+const quote = (name: string): string => `“${name.length > 200 ? `${name.slice(0, 199)}…` : name}”`
+
+const noNotebook: Readonly<Record<FileProblems['import_no_notebook']['why'], string>> = {
+  no_text: 'it is no text',
+  no_json: 'it is no whole JSON file, or was cut off',
+  deep: 'it is nested more deeply than one of mine',
+  other: 'it does not begin like one',
+}
+
+const wrongEntry: Readonly<Record<WrongEntry, (where: string | null) => string>> = {
+  part: (where) => (where === null ? 'it is not made as mine are' : `its part “${where}” is not what one can be`),
+  amount: () => 'an amount, a strength or a temperature in it is none that a kitchen has',
+  day: () => 'its days do not go together',
+  future: () => 'it lies in the future',
+  name: () => 'it gives a name that a jar cannot have',
+  plant: () => 'it has a plant that I do not know by that id',
+  long: () => 'one of its texts or lists is longer, or more was corrected, than I keep',
+  number: () => 'entries must be numbered 1, 2, 3 and so on',
+  amends: () => 'it takes back or corrects what it cannot',
+  follow: () => 'it cannot follow what stands before it',
+}
+
+/** What is wrong with a file that somebody gave; nothing was changed then. */
+export const fileProblems: { readonly [Key in keyof FileProblems]: (values: FileProblems[Key]) => string } = {
+  no_files_here: () => 'I can take in no file here; type the command where you can give one.',
+  file_not_found: ({ typed, folder }) =>
+    `There is no file ${quote(typed)}; a path that does not begin with / or ~/ begins at ${folder}.`,
+  file_unreadable: ({ typed, why }) =>
+    ({
+      no_file: `${quote(typed)} is no file; give the path of a .json file that /notebook export:json wrote.`,
+      rights: `I may not read ${quote(typed)}.`,
+      failed: `${quote(typed)} could not be read; try again.`,
+    })[why],
+  file_too_big: ({ name, mostBytes }) =>
+    `${quote(name)} is too big; I take in files up to ${megabytes(mostBytes)}. Nothing was changed.`,
+  file_not_fetched: ({ name }) => `${quote(name)} could not be fetched from Discord; try again. Nothing was changed.`,
+  import_no_notebook: ({ name, why }) =>
+    `${quote(name)} is no notebook that I can take in: ${noNotebook[why]}. Give a file that /notebook export:json wrote; nothing was changed.`,
+  import_newer: ({ version, known }) =>
+    `This file was written by a newer Larderbell (version ${version}, I know up to ${known}); bring me up to date, then take it in. Nothing was changed.`,
+  import_part: ({ where }) => `The part “${where}” of this file is not what one of mine has; nothing was changed.`,
+  import_too_many: ({ jars, most }) =>
+    `That would be ${jars} jars; I keep up to ${most}, running and done. Nothing was changed.`,
+  import_jar: ({ jar, name, seq, why, where }) => {
+    const which = name === null ? `Jar ${jar} of this file` : `Jar ${jar} of this file (${quote(name)})`
+    return `${which} cannot be taken in: ${seq === null ? '' : `of entry ${seq}, `}${wrongEntry[why](where)}. Nothing was changed.`
+  },
+}

@@ -1,0 +1,33 @@
+import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
+import { quoted } from '../../../chat/write-line.ts'
+import type { Format } from '../../format.ts'
+import { listed } from '../phrases.ts'
+import { daysText, plantName, unknownName } from '../plan/plan-words.ts'
+
+interface Named {
+  readonly id: string | null
+  readonly name: string
+}
+
+const nameText = ({ id, name }: Named): string => (id === null ? unknownName(name) : plantName(id))
+
+/** What follows from what was said, or not said, of the plants in a jar. */
+export const correctNotes = {
+  jar_plants_dropped: ({ plants }: { readonly plants: readonly Named[] }) =>
+    `of: tells all that went in then, so ${listed(plants.map(nameText))} no longer ${plants.length === 1 ? 'counts' : 'count'}.`,
+  /** Null days: none is known any more. */
+  jar_strain_moved: (
+    { days }: { readonly days: { readonly from: IsoDay; readonly by: IsoDay } | null },
+    format: Format,
+  ) =>
+    days === null
+      ? 'With these plants I know no days for straining.'
+      : `With these plants straining moves to ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
+  jar_later_counted: (
+    { name, plants }: { readonly name: string; readonly plants: readonly (Named & { readonly addOn: IsoDay })[] },
+    format: Format,
+  ) => {
+    const texts = plants.map((plant) => `the ${nameText(plant)} as added on ${format.day(dayFromIso(plant.addOn))}`)
+    return `I count ${listed(texts)}, as planned; if ${plants.length === 1 ? 'it' : 'any'} never went in, /jar correct ${quoted(name)} with of: and what did puts it right.`
+  },
+}

@@ -1,0 +1,113 @@
+import type { Task } from '../../../../core/jar/agenda.ts'
+import type { DutyKind } from '../../../../core/jar/duty.ts'
+import { dayFromIso, daysBetween, type IsoDay } from '../../../../core/quantity/calendar.ts'
+import type { Format } from '../../format.ts'
+import { clockText } from '../clock-text.ts'
+import { listed } from '../phrases.ts'
+import { daysWords, dayWords, onDay, shortDayWords } from './day-words.ts'
+
+/** What to do, without a jar. */
+export const dutyVerb: Readonly<Record<DutyKind, string>> = {
+  shake: 'shake',
+  taste: 'taste',
+  add: 'add plants',
+  strain: 'strain',
+  sweeten: 'sweeten',
+  filter: 'filter',
+  bottle: 'bottle',
+  ready: 'drink',
+}
+
+/** From so many on the rest is counted: the table names them all. */
+const MOST_NAMES = 4
+
+const namesText = (names: readonly string[]): string =>
+  names.length <= MOST_NAMES + 1
+    ? listed(names)
+    : `${names.slice(0, MOST_NAMES).join(', ')} and ${names.length - MOST_NAMES} more`
+
+/** The jars that ask for the same. */
+export interface Asked {
+  readonly duty: DutyKind
+  readonly names: readonly string[]
+}
+
+/** `shake lemon and walnut`, `walnut is ready`. */
+export function askedText({ duty, names }: Asked): string {
+  const jars = namesText(names)
+  if (duty === 'ready') return `${jars} ${names.length === 1 ? 'is' : 'are'} ready to drink`
+  return duty === 'add' ? `add the later plants to ${jars}` : `${dutyVerb[duty]} ${jars}`
+}
+
+interface Moment {
+  readonly day: IsoDay
+  /** After midnight, where it comes at an hour of its own. */
+  readonly atMinutes: number | null
+}
+
+/** `tomorrow`, `on 3 December`, `today at 18:00`. */
+function momentText({ day, atMinutes }: Moment, today: IsoDay, format: Format, words = dayWords): string {
+  const on = onDay(day, today, format, words)
+  return atMinutes === null ? on : format.moment(dayFromIso(day), atMinutes, `${on} at ${clockText(atMinutes)}`)
+}
+
+/** What jars ask for at one moment still to come. */
+export interface Coming extends Moment {
+  readonly asked: readonly Asked[]
+}
+
+/** `strain ginger and taste basil on 3 December`. */
+export const comingText = ({ asked, ...moment }: Coming, today: IsoDay, format: Format): string =>
+  `${listed(asked.map((each) => askedText(each).replace(/ to drink$/, '')))} ${momentText(moment, today, format)}`
+
+export type TaskSaid = Pick<Task, 'kind' | 'sinceDay' | 'atMinutes' | 'byDay' | 'state'>
+
+interface Said {
+  /** All that the jar asks for. */
+  readonly tasks: readonly TaskSaid[]
+  readonly today: IsoDay
+  readonly format: Format
+}
+
+/** `strain by 9 Dec`, `taste daily until then`, `shake today`, `strain, 7 days late`. */
+function taskText({ kind, sinceDay, byDay, state }: TaskSaid, said: Said): string {
+  const { tasks, today, format } = said
+  if (kind === 'ready') return 'ready to drink'
+  if (state === 'overdue') {
+    const late = daysBetween(dayFromIso(today), dayFromIso(byDay ?? sinceDay))
+    return late > 0 ? `${dutyVerb[kind]}, ${daysWords(late)} late` : `${dutyVerb[kind]} now`
+  }
+  if (byDay === null || byDay === today) return `${dutyVerb[kind]} today`
+  const last = shortDayWords(byDay, today, format)
+  if (kind !== 'taste') return `${dutyVerb[kind]} by ${last}`
+  return `taste daily until ${tasks.some((task) => task.kind === 'strain' && task.byDay === byDay) ? 'then' : last}`
+}
+
+const isOfToday = ({ kind, state, byDay }: TaskSaid, today: IsoDay): boolean =>
+  state === 'due' && kind !== 'ready' && (byDay === null || byDay === today)
+
+/** `taste on 3 Dec`, `strain and shake today at 18:00`: what comes at one moment together. */
+function comingTasksText(coming: readonly TaskSaid[], today: IsoDay, format: Format): readonly string[] {
+  const momentOf = ({ sinceDay: day, atMinutes }: TaskSaid): string =>
+    momentText({ day, atMinutes }, today, format, shortDayWords)
+  return [...new Set(coming.map(momentOf))].map((moment) => {
+    const verbs = coming.filter((task) => momentOf(task) === moment).map(({ kind }) => kind)
+    return `${listed(verbs.map((kind) => (kind === 'ready' ? 'ready' : dutyVerb[kind])))} ${moment}`
+  })
+}
+
+/** What a jar asks for in one line, the most pressing first: `strain by 9 Dec; taste, shake`. */
+export function tasksText(all: readonly TaskSaid[], today: IsoDay, format: Format): string {
+  const coming = all.filter(({ state }) => state === 'coming')
+  if (coming.length > 0) return comingTasksText(coming, today, format).join('; ')
+  return openTasksText(all, today, format)
+}
+
+function openTasksText(tasks: readonly TaskSaid[], today: IsoDay, format: Format): string {
+  const verbs = tasks.filter((task) => isOfToday(task, today)).map(({ kind }) => dutyVerb[kind])
+  const pressing = tasks
+    .filter((task) => !isOfToday(task, today))
+    .map((task) => taskText(task, { tasks, today, format }))
+  if (verbs.length === 0) return pressing.join('; ')
+  return pressing.length === 0 ? `${listed(verbs)} today` : [...pressing, verbs.join(', ')].join('; ')
+}

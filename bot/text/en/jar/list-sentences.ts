@@ -1,0 +1,92 @@
+import type { Stage } from '../../../../core/jar/story.ts'
+import type { IsoDay } from '../../../../core/quantity/calendar.ts'
+import type { Format } from '../../format.ts'
+import { dayWords, shortDayWords } from './day-words.ts'
+import { type Asked, askedText, type Coming, comingText, type TaskSaid, tasksText } from './duty-words.ts'
+
+/** Keeps the parts of a row together and under each other. */
+const NBSP = '\u00a0'
+const BAR = 10
+const LONGEST_STAGE = 'sweetened'.length
+const USUAL_DAY = 'day 12 of 300'.length
+
+const padded = (text: string, width: number): string => text.replaceAll(' ', NBSP).padEnd(width, NBSP)
+
+/** `███████░░░`: full only on the last day. */
+export const bar = (day: number, ofDays: number): string => {
+  const full = Math.min(BAR, Math.max(0, Math.floor((BAR * day) / ofDays)))
+  return '█'.repeat(full) + '░'.repeat(BAR - full)
+}
+
+export interface Progress {
+  readonly stage: Stage
+  readonly day: number
+  readonly ofDays: number | null
+}
+
+/** `day 12 of 30`; what is ready has arrived, and is late for nothing. */
+export const dayOfText = ({ stage, day, ofDays }: Progress): string =>
+  ofDays === null || stage === 'ready' ? `day ${day}` : `day ${day} of ${ofDays}`
+
+interface Headline {
+  readonly today: readonly Asked[]
+  /** The soonest first. */
+  readonly next: readonly Coming[]
+  readonly isToday: IsoDay
+}
+
+/** What `/jar list` says. */
+export const listSentences = {
+  headlines: {
+    jars_none: () => 'No jar is running. /plan works out what goes into one, /jar start begins it.',
+    jars_today: ({ today, next, isToday }: Headline, format: Format) => {
+      const now = today.length === 0 ? 'Nothing to do today.' : `Today: ${today.map(askedText).join('; ')}.`
+      const later = next.map((coming) => comingText(coming, isToday, format))
+      return later.length === 0 ? now : `${now} Next: ${later.join('; ')}.`
+    },
+  },
+
+  rows: {
+    jar: ({ name }: { readonly name: string }) => name,
+  },
+
+  cells: {
+    jar_progress: (
+      values: Progress & { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay },
+      format: Format,
+    ) => {
+      const { stage, day, ofDays, tasks, today } = values
+      const parts = [
+        padded(stage, LONGEST_STAGE),
+        ofDays === null ? NBSP.repeat(BAR) : bar(day, ofDays),
+        padded(dayOfText(values), USUAL_DAY),
+        tasksText(tasks, today, format),
+      ]
+      return parts.join(' ').trimEnd()
+    },
+  },
+
+  notes: {
+    jars_finished: ({ count }: { readonly count: number }) =>
+      `${count === 1 ? 'One finished batch is' : `${count} finished batches are`} in /notebook.`,
+    jars_set_aside: ({ file }: { readonly file: string }) =>
+      `I could not read the file with your jars and settings, so I put it aside as ${file} and began a new one; nothing in it was changed.`,
+    jars_unsent: (
+      {
+        asked,
+        today,
+      }: {
+        readonly asked: readonly (Asked & { readonly day: IsoDay })[]
+        readonly today: IsoDay
+      },
+      format: Format,
+    ) =>
+      `I could not send: ${asked.map((each) => `${askedText(each)} (${shortDayWords(each.day, today, format)})`).join('; ')}. /reminders chooses another place.`,
+    jars_paused: ({ until, today }: { readonly until: IsoDay; readonly today: IsoDay }, format: Format) =>
+      `Reminders pause until ${dayWords(until, today, format)}; /reminders changes that.`,
+  },
+
+  actions: {
+    jars_shaken: ({ count }: { readonly count: number }) => (count === 1 ? 'Shaken' : 'All shaken'),
+  },
+}

@@ -1,0 +1,2 @@
+/** A note between quotation marks that none of its own can close. */
+export const noteText = (note: string): string => `“${note.replace(/[“”]/g, '"')}”`

@@ -1,0 +1,125 @@
+import type { Happening, HappeningEntry, HappeningKind, Started } from '../../../../core/jar/event.ts'
+import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
+import { quoted } from '../../../chat/write-line.ts'
+import type { Format } from '../../format.ts'
+import { headlines } from '../headlines.ts'
+import { listed } from '../phrases.ts'
+import { happeningText, ingredientsText, untilText } from './happening-words.ts'
+import { plantInText } from './in-jar-words.ts'
+
+/** With its year, so that a day typed without one can be checked; nothing where it is today. */
+const onDayText = (day: IsoDay | null, format: Format): string =>
+  day === null ? '' : ` on ${format.day(dayFromIso(day))}`
+
+/** When something was, null where that is today. */
+interface Late {
+  readonly day: IsoDay | null
+}
+
+interface Recorded extends Late {
+  readonly name: string
+  readonly happening: Happening | HappeningEntry
+}
+
+/** An option of an entry, as it was typed before and is now, of `when` the day; null where nothing was. */
+export interface Corrected {
+  readonly option: string
+  readonly was: string | null
+  readonly now: string
+}
+
+const done: { readonly [Kind in HappeningKind]: string } = {
+  started: 'started',
+  shaken: 'shaken',
+  tasted: 'tasted',
+  added: 'added to',
+  strained: 'strained',
+  filtered: 'filtered',
+  sweetened: 'sweetened',
+  bottled: 'bottled',
+  opened: 'opened',
+  emptied: 'empty',
+  discarded: 'thrown away',
+  renamed: 'called so',
+  put_off: 'put off',
+}
+
+/** What goes in at once, without the plants of later days. */
+const firstDay = (started: Started): Started => ({
+  ...started,
+  plants: started.plants.filter(({ addOn }) => addOn === null),
+})
+
+/** `; add 80 g coffee beans, whole on 17 September 2026`; empty where nothing goes in later. */
+const laterText = ({ plants }: Started, format: Format): string => {
+  const later = plants.flatMap((plant) => (plant.addOn === null ? [] : [{ ...plant, addOn: plant.addOn }]))
+  const days = [...new Set(later.map(({ addOn }) => addOn))].sort()
+  return days
+    .map((day) => {
+      const names = later.filter(({ addOn }) => addOn === day).map((plant) => plantInText(plant, format))
+      return `; add ${listed(names)} on ${format.day(dayFromIso(day))}`
+    })
+    .join('')
+}
+
+const correctedText = ({ option, was, now }: Corrected, format: Format): string => {
+  const said = (text: string) => (option === 'when' ? format.day(dayFromIso(text)) : text)
+  return was === null
+    ? `${option}: ${said(now)}, where nothing was said`
+    : `${option}: ${said(now)}, no longer ${said(was)}`
+}
+
+const keptText = ({ kind }: Happening, name: string): string => {
+  if (kind === 'discarded') return `; it stays in /notebook, and /jar undo ${quoted(name)} takes it back`
+  return kind === 'emptied' ? '; it stays in /notebook' : ''
+}
+
+/** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
+export const stepHeadlines = {
+  jar_started: ({ name, day, started }: Late & { readonly name: string; readonly started: Started }, format: Format) =>
+    `${name}: started${onDayText(day, format)}. Put in ${ingredientsText(firstDay(started), format)}${laterText(started, format)}.`,
+  jar_recorded: ({ name, happening, day }: Recorded, format: Format) =>
+    `${name}: ${happeningText(happening, format, onDayText(day, format))}${keptText(happening, name)}.`,
+  jar_strained: (
+    { name, happening, day, syrup }: Recorded & { readonly syrup: Parameters<typeof headlines.syrup>[0] | null },
+    format: Format,
+  ) =>
+    `${name}: ${happeningText(happening, format, onDayText(day, format))}.` +
+    (syrup === null ? '' : ` ${headlines.syrup(syrup, format)}`),
+  jar_renamed: ({ before, name }: { readonly before: string; readonly name: string }) =>
+    `“${before}” is now “${name}”.`,
+  jar_all_shaken: ({ names, day }: Late & { readonly names: readonly string[] }, format: Format) =>
+    `Shaken${onDayText(day, format)}: ${listed(names)}.`,
+  jar_all_put_off: (
+    { names, ...until }: { readonly names: readonly string[] } & Parameters<typeof untilText>[0],
+    format: Format,
+  ) => `Quiet until ${untilText(until, format)}: ${listed(names)}.`,
+  jar_already: (
+    { names, kind, day }: Late & { readonly names: readonly string[]; readonly kind: HappeningKind },
+    format: Format,
+  ) =>
+    `${listed(names)}: recorded as ${done[kind]}${day === null ? ' today' : onDayText(day, format)} already; nothing changed.`,
+  jar_corrected: (
+    values: {
+      readonly name: string
+      /** Where it was named by its number. */
+      readonly entry: number | null
+      readonly kind: HappeningKind
+      readonly changes: readonly Corrected[]
+      /** Worked out anew; null where none is wanted. */
+      readonly syrup: Parameters<typeof headlines.syrup>[0] | null
+    },
+    format: Format,
+  ) =>
+    `${values.name}, ${values.entry === null ? done[values.kind] : `entry ${values.entry} (${done[values.kind]})`}: ${values.changes.map((change) => correctedText(change, format)).join('; ')}.` +
+    (values.syrup === null ? '' : ` ${headlines.syrup(values.syrup, format)}`),
+  /** Without a happening: what was taken back is a correction. */
+  jar_undone: (values: Late & { readonly name: string; readonly happening: Happening | null }, format: Format) => {
+    const { name, happening, day } = values
+    const when = onDayText(day, format)
+    const what = happening === null ? `the correction${when}` : happeningText(happening, format, when)
+    return `${name}: taken back: ${what}.`
+  },
+  jar_gone: ({ name }: { readonly name: string }) =>
+    `${name}: its start is taken back, so the jar is gone; /jar start begins it again.`,
+}

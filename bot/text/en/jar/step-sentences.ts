@@ -1,0 +1,113 @@
+import type { Source } from '../../../../core/jar/contents.ts'
+import type { IsoDay } from '../../../../core/quantity/calendar.ts'
+import { dayFromIso } from '../../../../core/quantity/calendar.ts'
+import type { Measured } from '../../../../core/quantity/measured.ts'
+import { quoted } from '../../../chat/write-line.ts'
+import type { Format } from '../../format.ts'
+import { listed } from '../phrases.ts'
+import { plantName } from '../plan/plan-words.ts'
+import { cautionNames } from './caution-names.ts'
+import { correctNotes } from './correct-notes.ts'
+import { type TaskSaid, tasksText } from './duty-words.ts'
+import { noteText } from './note-words.ts'
+import { stepHeadlines } from './step-headlines.ts'
+import { unusualNotes } from './unusual-notes.ts'
+
+interface NowSaid {
+  readonly volumeMl: Measured
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+  readonly volume: Source
+  readonly strength: Source
+}
+
+/** What a number goes back to. */
+const from = {
+  measured: 'as you measured',
+  computed: 'computed from what you measured',
+  estimated: 'estimated',
+} as const
+
+const nowText = ({ volumeMl, abvPercent, sugarGPerL, volume, strength }: NowSaid, format: Format): string => {
+  const much = `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`
+  const sweet =
+    sugarGPerL.value > 0 ? `, ${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)} of sugar` : ''
+  const strong = `at ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}${sweet}`
+  return volume === strength
+    ? `${much} ${strong} (${from[volume]})`
+    : `${much} (${from[volume]}) ${strong} (${from[strength]})`
+}
+
+/** What every recorded step of a jar says. */
+export const stepSentences = {
+  headlines: stepHeadlines,
+  rows: {
+    jar_next: () => 'Next',
+    jar_now: () => 'In it now',
+    jar_ready: () => 'Ready',
+  },
+  cells: {
+    jar_next: ({ tasks, today }: { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay }, format: Format) =>
+      tasksText(tasks, today, format),
+    jar_now: nowText,
+    jar_ready: ({ day }: { readonly day: IsoDay }, format: Format) => `from ${format.day(dayFromIso(day))}`,
+  },
+  notes: {
+    ...unusualNotes,
+    jar_zone_assumed: ({ zone }: { readonly zone: string }) =>
+      `I take ${zone} for your time zone; all days and reminders go by it.`,
+    jar_not_measured: () =>
+      'Nothing was measured, so I reckon with what I expect; add a reading with /jar correct when you have one.',
+    /** `at20`: what was read, brought to 20 °C; null where it was read there. */
+    jar_reading: (
+      { abvPercent, at20 }: { readonly abvPercent: Measured; readonly at20: Measured | null },
+      format: Format,
+    ) =>
+      at20 === null
+        ? `The plants’ sugar hides some strength from a hydrometer; put right for it, it is ${format.strength(abvPercent)}.`
+        : `Brought to ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}; the plants’ sugar hides some strength from a hydrometer, and put right for that too it is ${format.strength(abvPercent)}.`,
+    jar_targets_unreached: (
+      { abvPercent, sugarGPerL }: { readonly abvPercent: number; readonly sugarGPerL: number },
+      format: Format,
+    ) =>
+      `Water and sugar cannot make ${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L of this, as planned; ask for another strength or sweetness.`,
+    /** What a jar was taken for. */
+    jar_held: ({ name, ...now }: NowSaid & { readonly name: string }, format: Format) =>
+      `I took the ${name} jar: ${nowText(now, format)}.`,
+    jar_bottled_more: (
+      { bottledMl, volumeMl }: { readonly bottledMl: number; readonly volumeMl: Measured },
+      format: Format,
+    ) =>
+      `The bottles hold ${format.pour(bottledMl)}, but I reckoned with ${format.volume(volumeMl)}; if a number slipped, /jar correct puts it right.`,
+    jar_sweetened_otherwise: (
+      { name, sugarG, waterMl }: { readonly name: string; readonly sugarG: number; readonly waterMl: number },
+      format: Format,
+    ) => {
+      const [sugar, water] = [`${format.weigh(sugarG)} sugar`, `${format.pour(waterMl)} water`]
+      const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar} and no water` : `${sugar} in ${water}`
+      return `The plan was ${planned}; if a number slipped, /jar undo ${quoted(name)} takes it back.`
+    },
+    jar_note_swallowed: ({ text }: { readonly text: string }) =>
+      `I kept ${noteText(text)} as part of the note, which takes the rest of the line; put it before note:.`,
+    jar_usual_amount: (
+      { plants }: { readonly plants: readonly { readonly id: string; readonly massG: Measured }[] },
+      format: Format,
+    ) =>
+      `You did not say how much, so I took the usual ${listed(plants.map(({ id, massG }) => `${format.mass(massG)} ${plantName(id)}`))}.`,
+    jar_bottled_left: ({ leftMl }: { readonly leftMl: Measured }, format: Format) =>
+      `About ${format.volume(leftMl)} are not in bottles yet.`,
+    jar_later_past: ({ name, lastDay }: { readonly name: string; readonly lastDay: IsoDay }, format: Format) =>
+      `That is after the days for straining ${name}, the last of which is ${format.day(dayFromIso(lastDay))}.`,
+    ...correctNotes,
+    jar_no_targets: () => 'What it is to become was not planned; say the strength and sweetness you want.',
+  },
+  cautions: {
+    caution_again: ({ names }: { readonly names: readonly (keyof typeof cautionNames)[] }) =>
+      `As before: ${names.map((name) => cautionNames[name]).join('; ')}.`,
+  },
+  actions: {
+    jar_sweeten: () => 'Once that is in',
+    jar_syrup: () => 'Work out a syrup',
+    settings_zone: () => 'Keep it, or put yours there',
+  },
+}

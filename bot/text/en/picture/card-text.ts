@@ -1,0 +1,138 @@
+import type { Source } from '../../../../core/jar/contents.ts'
+import type { Stage } from '../../../../core/jar/story.ts'
+import type { IsoDay } from '../../../../core/quantity/calendar.ts'
+import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { Targets } from '../../../../core/recipe/targets.ts'
+import type { Format } from '../../format.ts'
+import { daysWords, shortDayWords } from '../jar/day-words.ts'
+import { type InJar, inJarText } from '../jar/in-jar-words.ts'
+import { altText } from './alt-text.ts'
+
+type Kind = 'started' | 'strained' | 'sweetened' | 'ready'
+
+interface Milestone {
+  readonly kind: Kind
+  readonly day: IsoDay | null
+  readonly isDone: boolean
+}
+
+interface Made {
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+  readonly strength: Source
+  readonly shares: Readonly<Record<Part, number>>
+}
+
+interface Batch {
+  readonly name: string
+  readonly stage: Stage
+  readonly inJar: InJar
+  readonly made: Made | null
+  readonly planned: Targets | null
+  readonly day: number
+  readonly steepedDays: number | null
+  readonly rating: number | null
+  readonly milestones: readonly Milestone[]
+  readonly today: IsoDay
+}
+
+type Part = 'alcohol' | 'water' | 'sugar'
+
+const PARTS: readonly Part[] = ['alcohol', 'water', 'sugar']
+
+const stages: Readonly<Record<Stage, string>> = {
+  steeping: 'steeping',
+  strained: 'strained',
+  sweetened: 'sweetened',
+  resting: 'resting',
+  ready: 'ready to drink',
+  emptied: 'all drunk',
+  discarded: 'thrown away',
+}
+
+/** `2 × star anise` is not broken after its sign. */
+const inIt = (inJar: InJar, format: Format): string => inJarText(inJar, format).replaceAll(' × ', '\u00a0×\u00a0')
+
+const percent = (share: number, format: Format): string => `${format.number(100 * share, 0)}\u00a0%`
+
+const strength = ({ abvPercent }: Made, format: Format): string =>
+  abvPercent.value === 0 ? 'none' : format.strength(abvPercent)
+
+const sweetness = ({ sugarGPerL }: Made, format: Format): string =>
+  sugarGPerL.value === 0 ? 'no sugar' : format.sweetness(sugarGPerL)
+
+/** `± 0.4 % vol, estimated`. */
+const strengthDoubt = ({ abvPercent, strength }: Made, format: Format): string =>
+  abvPercent.value === 0 ? '' : `± ${format.give.strength(abvPercent)}, ${strength}`
+
+const sweetnessDoubt = ({ sugarGPerL }: Made, format: Format): string =>
+  sugarGPerL.value === 0 ? '' : `± ${format.give.sweetness(sugarGPerL)}`
+
+const planned = ({ abvPercent, sugarGPerL }: Targets, format: Format): string =>
+  `to become ${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`
+
+const days = ({ steepedDays, day }: Pick<Batch, 'steepedDays' | 'day'>): string =>
+  steepedDays === null ? `day ${day}` : daysWords(steepedDays)
+
+const milestoneDay = ({ day }: Milestone, today: IsoDay, format: Format): string =>
+  day === null ? '–' : shortDayWords(day, today, format)
+
+const milestoneSaid = (milestone: Milestone, today: IsoDay, format: Format): readonly string[] => {
+  const { kind, day, isDone } = milestone
+  if (day === null) return []
+  const said = `${kind} ${milestoneDay(milestone, today, format)}`
+  return [isDone ? said : `${said} (planned)`]
+}
+
+const ofIts = ({ shares }: Made, format: Format): string =>
+  `By the room it takes ${PARTS.map((part) => `${percent(shares[part], format)} ${part}`).join(', ')}.`
+
+function alt(batch: Batch, format: Format): string {
+  const { name, stage, inJar, made, rating, milestones, today } = batch
+  const line = milestones.flatMap((milestone) => milestoneSaid(milestone, today, format))
+  const doubtful = (shown: string, doubt: string): string => (doubt === '' ? shown : `${shown} ${doubt}`)
+  return altText([
+    `${name}, ${stages[stage]}.`,
+    ...(made === null
+      ? []
+      : [
+          `Strength ${doubtful(strength(made, format), strengthDoubt(made, format))}.`,
+          `Sugar ${doubtful(sweetness(made, format), sweetnessDoubt(made, format))}.`,
+          ofIts(made, format),
+        ]),
+    ...(batch.planned === null ? [] : [`It is ${planned(batch.planned, format)}.`]),
+    batch.steepedDays === null ? `Steeping: ${days(batch)}.` : `Steeped ${days(batch)}.`,
+    rating === null ? 'Not rated.' : `Rated ${rating} of 5.`,
+    line.length === 0 ? '' : `${line.join(', ')}.`.replace(/^./, (letter) => letter.toUpperCase()),
+    `In it: ${inJarText(inJar, format)}.`,
+  ])
+}
+
+/** What stands on the picture of a batch. */
+export const cardText = {
+  stage: (stage: Stage) => stages[stage],
+  inIt,
+  part: { alcohol: 'alcohol', water: 'water', sugar: 'sugar' } as Readonly<Record<Part, string>>,
+  share: percent,
+  strengthLabel: () => 'Strength',
+  strength,
+  strengthDoubt,
+  sweetnessLabel: () => 'Sweetness',
+  sweetness,
+  sweetnessDoubt,
+  daysLabel: ({ steepedDays }: Pick<Batch, 'steepedDays'>) => (steepedDays === null ? 'Steeping' : 'Steeped'),
+  days,
+  ratingLabel: () => 'Rating',
+  unrated: () => 'not yet rated',
+  planned,
+  nothing: () => 'The jar holds nothing.',
+  milestone: { started: 'started', strained: 'strained', sweetened: 'sweetened', ready: 'ready' } as Readonly<
+    Record<Kind, string>
+  >,
+  milestoneDay,
+  milestonePlanned: { started: 'start', strained: 'strain', sweetened: 'sweeten', ready: 'ready' } as Readonly<
+    Record<Kind, string>
+  >,
+  between: daysWords,
+  alt,
+}

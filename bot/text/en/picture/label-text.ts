@@ -1,0 +1,82 @@
+import type { Allergen } from '../../../../core/label/allergens.ts'
+import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
+import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { Format } from '../../format.ts'
+import { dayText } from '../day-text.ts'
+import { allergenNames } from '../label/allergen-names.ts'
+import { listed } from '../phrases.ts'
+import { plantName, unknownName, vesselText } from '../plan/plan-words.ts'
+import { altText } from './alt-text.ts'
+
+interface Bottle {
+  readonly name: string
+  readonly abvPercent: Measured
+  readonly isPlanned: boolean
+  readonly volumeMl: number | null
+  readonly bottled: IsoDay | null
+  readonly bestBefore: IsoDay | null
+  readonly plants: readonly { readonly id: string | null; readonly name: string }[]
+  readonly hasSugar: boolean
+  readonly allergens: readonly Allergen[]
+  readonly unknown: readonly string[]
+}
+
+const rough = ({ value, plusMinus }: Measured): Measured => ({ value, plusMinus: Math.max(1, plusMinus) })
+
+const strength = ({ abvPercent, isPlanned }: Bottle, format: Format): string =>
+  abvPercent.value === 0
+    ? 'no alcohol'
+    : `about ${format.strength(rough(abvPercent))} (${isPlanned ? 'planned' : 'computed'})`
+
+const volume = ({ volumeMl }: Bottle, format: Format): string => (volumeMl === null ? '' : vesselText(volumeMl, format))
+
+const day = (iso: IsoDay): string => dayText(dayFromIso(iso))
+
+const bottled = ({ bottled }: Bottle): string =>
+  bottled === null ? 'Bottled: ____________' : `Bottled ${day(bottled)}`
+
+const bestBefore = ({ bestBefore }: Bottle): string =>
+  bestBefore === null ? '' : `Best before about ${day(bestBefore)}`
+
+const plants = ({ plants }: Bottle): readonly string[] => [
+  ...new Set(plants.map(({ id, name }) => (id === null ? unknownName(name) : plantName(id)))),
+]
+
+const inIt = (bottle: Bottle): string =>
+  `Spirit, water${bottle.hasSugar ? ', sugar' : ''}${plants(bottle)
+    .map((name) => `, ${name}`)
+    .join('')}`
+
+/** Empty where nothing is known to be in it. */
+const allergens = ({ allergens, unknown }: Bottle): string => {
+  const known = allergens.length === 0 ? [] : [`Contains ${listed(allergens.map((each) => allergenNames[each]))}`]
+  const open = unknown.length === 0 ? [] : [`allergens of ${listed(unknown.map(unknownName))} not known`]
+  const text = [...known, ...open].join('; ')
+  return text.replace(/^./, (letter) => letter.toUpperCase())
+}
+
+const keepAway = 'Keep from children.'
+
+const sentence = (text: string): string => (text === '' ? '' : `${text}.`)
+
+/** What stands on a bottle. */
+export const labelText = {
+  strength,
+  volume,
+  bottled,
+  bestBefore,
+  inIt,
+  allergens,
+  keepAway: () => keepAway,
+  alt: (bottle: Bottle, format: Format) =>
+    altText([
+      `Bottle label: ${bottle.name}.`,
+      sentence(strength(bottle, format).replace(/^./, (letter) => letter.toUpperCase())),
+      sentence(volume(bottle, format)),
+      bottle.bottled === null ? 'Room to write when it was bottled.' : sentence(bottled(bottle)),
+      sentence(bestBefore(bottle)),
+      sentence(inIt(bottle)),
+      sentence(allergens(bottle)),
+      keepAway,
+    ]),
+}

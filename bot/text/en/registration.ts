@@ -1,0 +1,80 @@
+import { choiceWords } from './choice-words.ts'
+import { countryByCode } from './label/country-by-code.ts'
+
+interface Registered {
+  readonly count: number
+  /** Null: everywhere. */
+  readonly guildId: string | null
+}
+
+const twoDigits = (value: number): string => String(value).padStart(2, '0')
+
+/** What Discord is told of the commands besides their own texts, and what is said of telling it. */
+export const registrationText = {
+  help: {
+    summary: 'Every command, or one with its options and examples',
+    options: { command: 'The command: syrup, jar start' },
+    examples: ['/help', '/help syrup'],
+  },
+  /** Commands of two words, by the first. */
+  groups: { jar: 'Your jars: what happened to them, and what comes next' },
+  choices: choiceWords,
+  registered: ({ count, guildId }: Registered) =>
+    `${count} commands are registered ${guildId === null ? 'everywhere' : `in the server ${guildId}`}; whoever has Discord open may have to reload it to see them.`,
+  faults: {
+    wrong_token: () =>
+      'Discord does not know this token: copy it again from the application’s page into DISCORD_TOKEN.',
+    no_network: () => 'Discord cannot be reached: check the network, then try again.',
+    server_fault: () => 'Discord answers with a fault of its own: try again in some minutes.',
+    no_rights: ({ guildId }: { readonly guildId: string | null }) =>
+      guildId === null
+        ? 'Discord does not let this application register commands: check that the token belongs to it.'
+        : `Discord does not let me register commands in the server ${guildId}: check DISCORD_GUILD_ID, and that I was invited there with the scope applications.commands.`,
+    not_taken: () =>
+      'Discord does not take the list of commands; that is a fault of mine, and the lines above say more.',
+  },
+}
+
+/** What is offered while an option is typed. */
+export const suggestionText = {
+  all: () => 'all of them',
+  /** A jar that is empty or thrown away; several may have been called the same. */
+  doneJar: ({ name, startedOn }: { readonly name: string; readonly startedOn: string }) =>
+    `${name} (done, begun ${startedOn})`,
+  /** A batch that is shared; without a name where its jar is gone. */
+  share: ({ id, name }: { readonly id: string; readonly name: string | null }) =>
+    `${name ?? 'a jar that is gone'} (${id})`,
+  country: countryByCode,
+  /** `minutes` of the day it is there now. */
+  zone: ({ zone, minutes }: { readonly zone: string; readonly minutes: number }) =>
+    `${zone.replaceAll('_', ' ')} (${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)} now)`,
+}
+
+export type SuggestionText = typeof suggestionText
+
+/** The form for a tasting note. */
+export const tastingFormText = {
+  title: ({ name }: { readonly name: string }) => `Tasting: ${name}`,
+  rating: () => 'How good is it?',
+  unrated: () => 'Not rated',
+  note: () => 'What did you taste?',
+  notePlaceholder: () => 'Bright, still a little sharp',
+  ratings: { 1: choiceWords[1], 2: choiceWords[2], 3: choiceWords[3], 4: choiceWords[4], 5: choiceWords[5] },
+}
+
+export type TastingFormText = typeof tastingFormText
+
+/** The form of who wants to make a batch that somebody shared. */
+export const makeFormText = {
+  title: () => 'Make this too',
+  spirit: () => 'How much spirit do you have?',
+  spiritPlaceholder: () => '700 ml; left out, as much as it takes',
+  strength: () => 'How strong is it?',
+  strengthPlaceholder: () => '40%',
+  bottles: () => 'How many bottles do you want?',
+  bottlesPlaceholder: () => '4, of half a litre, or 4 x 350 ml; left out, as many as it fills',
+  of: () => 'Fruit, if you have less',
+  ofPlaceholder: () => '5 lemons',
+}
+
+export type MakeFormText = typeof makeFormText

@@ -1,0 +1,40 @@
+import type { CodeProblems } from '../../../../core/recipe/code/problems.ts'
+import type { Format } from '../../format.ts'
+import { listed } from '../phrases.ts'
+import { plantName, unknownName } from '../plan/plan-words.ts'
+
+/** Halves of a per cent that are surely reached. */
+const reached = (abvPercent: number): number => Math.floor(abvPercent * 2) / 2
+
+/** Why a batch's code cannot be read, made or followed. */
+export const codeProblems = {
+  not_a_code: ({ typed }) =>
+    `“${typed}” is no batch’s code: that is one line of letters and digits, as it stands under a batch that was shared.`,
+  code_damaged: ({ typed }) =>
+    `The code “${typed}” is damaged: a letter is missing or wrong. Copy it once more, the whole line of it.`,
+  code_newer: () =>
+    'This code was made by a newer version of me, or with a plant that I do not know yet: I cannot read it.',
+  recipe_too_long: ({ most }) =>
+    `So many plants and spirits do not fit into a code of ${most} characters: this batch cannot be shared.`,
+  plant_unshared: ({ name }) =>
+    `${unknownName(name)} is a plant that only you answer for: I know no limit for it, so I make no code of this jar for others.`,
+  nothing_to_share: () => 'There are no plants and spirit in this jar yet, so there is no recipe to share.',
+  not_in_recipe: ({ typed, plants }) =>
+    `“${typed}” is not in the batch of this code; beside from: say with of: only how much you have of what is:` +
+    ` ${listed(plants.map(({ id, state }) => (state === 'dried' ? `${plantName(id)} (dried)` : plantName(id))))}.`,
+  plant_without_amount: ({ typed }) => `How much is there of “${typed}”? Say it as in 5 lemons or 30 g ginger.`,
+  spirit_too_weak: (values, format) => {
+    const { spiritAbvPercent, toAbvPercent, toSugarGPerL, strongestAbvPercent, sweetestGPerL } = values
+    const strength = strongestAbvPercent === null ? 0 : reached(strongestAbvPercent)
+    const can = [
+      ...(strength > 0 ? [`to-strength:${format.plain(strength, 1)}% (the strongest with that sweetness)`] : []),
+      ...(sweetestGPerL === null
+        ? []
+        : [`to-sweetness:${format.plain(Math.floor(sweetestGPerL), 0)} g/L (the sweetest at that strength)`]),
+    ]
+    return (
+      `With ${format.plain(spiritAbvPercent, 1)} % vol spirit it cannot be the same: that batch has ${format.plain(toAbvPercent, 1)} % vol` +
+      ` with ${format.plain(toSugarGPerL, 0)} g/L. ${can.length === 0 ? 'Take stronger spirit.' : `Add ${can.join(', or ')}, or take stronger spirit.`}`
+    )
+  },
+} satisfies { readonly [Key in keyof CodeProblems]: (values: CodeProblems[Key], format: Format) => string }

@@ -1,0 +1,72 @@
+import { editDistance } from '../botanical/edit-distance.ts'
+import { DomainError } from '../domain-error.ts'
+import { shown } from '../quantity/typed-text.ts'
+import type { JarEntry } from './event.ts'
+import { MOST_NAME_CHARACTERS, nameKey } from './jar-name.ts'
+import { type Story, storyOf } from './story.ts'
+
+interface Named {
+  readonly id: string
+  readonly entries: readonly JarEntry[]
+}
+
+interface Candidate<Jar> {
+  readonly jar: Jar
+  readonly key: string
+  readonly name: string
+  readonly ended: Story['ended']
+}
+
+/**
+ * The jar that was meant: by `#id`, by its name (a running one before those that are done, of these the latest), or by a
+ * beginning that only one running jar has, or, where none has, only one that is done.
+ * Throws `no_jars`, or `no_such_jar` with the nearest name.
+ */
+export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
+  const candidates = jars.flatMap((jar): Candidate<Jar>[] => {
+    const story = storyOf(jar.entries)
+    return story === null ? [] : [{ jar, key: nameKey(story.name), name: story.name, ended: story.ended }]
+  })
+  if (candidates.length === 0) throw new DomainError('not_found', 'no_jars', {})
+  const key = nameKey(typed.trim())
+  const found = key.startsWith('#')
+    ? candidates.find(({ jar }) => `#${jar.id}`.toUpperCase() === key)
+    : (called(candidates, key) ?? begun(candidates, key))
+  if (found !== undefined) return found.jar
+  const before = begunName(candidates, typed)
+  const nearest = before === null ? nearestName(candidates, key) : null
+  throw new DomainError('not_found', 'no_such_jar', { typed: shown(typed), nearest, ...(before && { begun: before }) })
+}
+
+function called<Jar>(candidates: readonly Candidate<Jar>[], key: string): Candidate<Jar> | undefined {
+  const same = candidates.filter((candidate) => candidate.key === key)
+  return same.find(({ ended }) => ended === null) ?? same.sort((a, b) => b.ended!.atMs - a.ended!.atMs)[0]
+}
+
+function begun<Jar>(candidates: readonly Candidate<Jar>[], key: string): Candidate<Jar> | undefined {
+  if (key === '') return undefined
+  const all = candidates.filter((candidate) => candidate.key.startsWith(key))
+  const running = all.filter(({ ended }) => ended === null)
+  const fitting = running.length > 0 ? running : all
+  return fitting.length === 1 ? fitting[0] : undefined
+}
+
+/** The longest name that stands before something else, as where the name of an option was left out. */
+function begunName<Jar>(candidates: readonly Candidate<Jar>[], typed: string) {
+  const text = typed.trim().normalize('NFC')
+  const fitting = candidates
+    .filter(({ key }) => nameKey(text).startsWith(`${key} `))
+    .toSorted((one, other) => other.key.length - one.key.length)
+  const name = fitting[0]?.name
+  return name === undefined ? null : { name, rest: shown(text.slice(name.length).trim()) }
+}
+
+/** Of several that begin so the first, else the one with the fewest slips: a third of what was typed at most. */
+function nearestName<Jar>(candidates: readonly Candidate<Jar>[], key: string): string | null {
+  if (key.length === 0 || key.length > 2 * MOST_NAME_CHARACTERS) return null
+  const begun = candidates.find((candidate) => candidate.key.startsWith(key))
+  if (begun !== undefined) return begun.name
+  const slips = candidates.map(({ key: known, name }) => ({ name, count: editDistance(key, known) }))
+  const least = slips.reduce((one, other) => (other.count < one.count ? other : one))
+  return least.count <= Math.max(1, Math.floor(key.length / 3)) ? least.name : null
+}

@@ -1,0 +1,90 @@
+import type { IsoDay } from '../quantity/calendar.ts'
+import type { Measured } from '../quantity/measured.ts'
+import type { HappeningKind } from './event.ts'
+import type { Stage } from './story.ts'
+
+/** What can be wrong with jars. */
+export interface JarProblems {
+  /** `did` cannot follow; `first` is what has to come before it, or null where it is too late for it. */
+  cannot_follow: {
+    readonly jar: string
+    readonly did: HappeningKind
+    readonly stage: Stage
+    readonly first: HappeningKind | null
+    /** The day of the entry in its way. */
+    readonly day: IsoDay | null
+  }
+  /** `did` would come before `later`, which cannot follow it. */
+  in_the_way: {
+    readonly jar: string
+    readonly did: HappeningKind
+    readonly day: IsoDay
+    readonly later: HappeningKind
+    readonly laterDay: IsoDay
+    readonly laterSeq: number
+  }
+  /** A strength that a hydrometer cannot have shown right: the liquid is expected to hold so much sugar. */
+  sweet_strength: { readonly sugarGPerL: Measured; readonly mostGPerL: number }
+  /** More came out than can have been in it. */
+  more_than_went_in: { readonly jar: string; readonly measuredMl: Measured; readonly mostMl: number }
+  stronger_than_went_in: {
+    readonly jar: string
+    readonly measuredMl: Measured
+    readonly abvPercent: Measured
+    /** The strongest that this much can be. */
+    readonly mostAbvPercent: number
+  }
+  /** A correction puts something of the same kind in an entry's place. */
+  other_kind: { readonly jar: string; readonly seq: number; readonly kind: HappeningKind; readonly by: HappeningKind }
+  /** Before the jar was started. */
+  before_start: { readonly jar: string; readonly day: IsoDay }
+  in_the_future: { readonly typed: string }
+  no_such_jar: {
+    readonly typed: string
+    readonly nearest: string | null
+    /** A jar whose name stands before `rest`. */
+    readonly begun?: { readonly name: string; readonly rest: string }
+  }
+  /** Water and sugar only lower the strength. */
+  jar_too_weak: {
+    readonly jar: string
+    readonly volumeMl: number
+    readonly abvPercent: number
+    readonly sugarGPerL: number
+    readonly toAbvPercent: number
+    /** Null where it was not said. */
+    readonly toSugarGPerL: number | null
+  }
+  no_jars: Record<string, never>
+  /** All running jars are in bottles, and open. */
+  none_to_remind: Record<string, never>
+  jar_name_taken: { readonly name: string; readonly free: string }
+  bad_jar_name: { readonly typed: string; readonly why: 'empty' | 'too_long' | 'control' | 'all' | 'begins' | 'colon' }
+  nothing_to_undo: { readonly jar: string }
+  no_such_entry: { readonly jar: string; readonly seq: number }
+  too_many_jars: { readonly most: number }
+  too_many_entries: { readonly jar: string; readonly most: number }
+  too_many_changes: { readonly jar: string; readonly most: number }
+  note_too_long: { readonly length: number; readonly most: number }
+  /** Neither daily, every other day nor off. */
+  no_rhythm: { readonly typed: string }
+  /** No kind of file that is made. */
+  no_format: { readonly typed: string }
+  /** Neither here nor private nor the terminal. */
+  no_place: { readonly typed: string }
+  /** A place that this surface does not have. */
+  place_elsewhere: { readonly typed: string; readonly isTerminal: boolean }
+  bad_rating: { readonly typed: string }
+  /** A day that was to come is past, or today. */
+  not_ahead: { readonly typed: string }
+  not_ahead_today: { readonly typed: string }
+  /** A pause that long is taken for a day of the past, unless its year was typed. */
+  pause_long: { readonly typed: string; readonly until: IsoDay }
+  bad_entry_number: { readonly typed: string }
+  /** No running jar is steeping. */
+  none_to_shake: Record<string, never>
+  /** No standing entry has all of these options, or the one named has not. */
+  nothing_to_correct: { readonly jar: string; readonly seq: number | null; readonly options: readonly string[] }
+  /** Two different batches are compared. */
+  compare_two: { readonly typed: string }
+}

@@ -1,0 +1,163 @@
+import { DomainError } from '../domain-error.ts'
+import { isoDay } from '../quantity/calendar.ts'
+import { dayAt } from '../quantity/zone.ts'
+import { contentsOf } from './contents.ts'
+import { effective, lastStanding } from './effective.ts'
+import type { Amendment, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from './event.ts'
+import { follow, type Stopped, type Unusual } from './follow.ts'
+import { nameIn } from './name-in.ts'
+import { stepsOf } from './steps.ts'
+import { storyOf } from './story.ts'
+
+/** Entries of a jar; the last hundred places are kept for its end and for taking back. */
+export const MOST_ENTRIES = 1000
+const KEPT_PLACES = 100
+/** What went in or was measured, so that the ± of all of it is reckoned at once. */
+export const MOST_CHANGES = 60
+/** In code points. */
+export const MOST_NOTE_CHARACTERS = 1000
+
+/** When an entry was typed, and what. */
+export interface Entered {
+  readonly enteredMs: number
+  readonly typed: readonly (readonly [option: string, text: string])[]
+}
+
+/** Of an amendment, also where: IANA name. */
+export interface Amended extends Entered {
+  readonly zone: string
+}
+
+export interface Recorded {
+  readonly entries: readonly JarEntry[]
+  /** As it stands now; where nothing changed, the one that was there already. */
+  readonly entry: HappeningEntry
+  /** What has become worth a word with it, be it in another entry. */
+  readonly unusual: readonly Unusual[]
+  /** True where the jar was shaken on that day already: then nothing changes. */
+  readonly isAlready: boolean
+}
+
+/**
+ * The entries with what happened at their end. Throws `cannot_follow`, `in_the_way`, `before_start`, what
+ * `judgeMeasurement` refuses, `too_many_entries`, `note_too_long`, and `no_such_jar` where the start was undone.
+ */
+export function record(
+  entries: readonly JarEntry[],
+  happening: Happening,
+  moment: Moment,
+  { enteredMs, typed }: Entered,
+): Recorded {
+  const before = effective(entries)
+  if (before.length === 0 && happening.kind !== 'started') throw noSuchJar(entries)
+  expectNote(happening)
+  const already =
+    happening.kind === 'shaken' ? before.find((e) => e.kind === 'shaken' && e.day === moment.day) : undefined
+  if (already !== undefined) return { entries, entry: already, unusual: [], isAlready: true }
+  expectRoom(entries, ENDS.includes(happening.kind) ? KEPT_PLACES : 0)
+  const entry: HappeningEntry = { seq: nextSeq(entries), enteredMs, typed, ...moment, ...happening }
+  return checked(entries, entry, entry.seq)
+}
+
+/**
+ * The entries with `by` in the place of the happening `seq`, at `moved` where that is set. Throws as `record`, and
+ * `no_such_entry` and `other_kind`.
+ */
+export function correct(
+  entries: readonly JarEntry[],
+  seq: number,
+  by: Happening,
+  moved: Moment | null,
+  amended: Amended,
+): Recorded {
+  const wrong = effective(entries).find((entry) => entry.seq === seq)
+  if (wrong === undefined) throw new DomainError('not_found', 'no_such_entry', { jar: nameOf(entries), seq })
+  if (wrong.kind !== by.kind) {
+    throw new DomainError('bad_value', 'other_kind', { jar: nameOf(entries), seq, kind: wrong.kind, by: by.kind })
+  }
+  expectNote(by)
+  expectRoom(entries, 0)
+  return checked(entries, amendment(entries, { kind: 'corrected', of: seq, by, moved }, amended), seq)
+}
+
+/**
+ * Takes back the last entry made and not yet undone; throws `nothing_to_undo`. Nothing that happened later can be in its
+ * way: what stands afterwards is what stood before that entry was made, and that was checked then.
+ */
+export function undo(
+  entries: readonly JarEntry[],
+  amended: Amended,
+): { entries: readonly JarEntry[]; undone: JarEntry } {
+  const undone = lastStanding(entries)
+  if (undone === null) throw new DomainError('wrong_stage', 'nothing_to_undo', { jar: nameOf(entries) })
+  expectRoom(entries, KEPT_PLACES)
+  return { entries: [...entries, amendment(entries, { kind: 'undone', of: undone.seq }, amended)], undone }
+}
+
+const ENDS: readonly HappeningKind[] = ['emptied', 'discarded']
+
+const nextSeq = (entries: readonly JarEntry[]): number => (entries.at(-1)?.seq ?? 0) + 1
+
+const amendment = (entries: readonly JarEntry[], what: Amendment, { enteredMs, typed, zone }: Amended): JarEntry => ({
+  seq: nextSeq(entries),
+  enteredMs,
+  typed,
+  atMs: enteredMs,
+  day: isoDay(dayAt(zone, enteredMs)),
+  zone,
+  ...what,
+})
+
+/** The name it has, or had when it was there. */
+const nameOf = (entries: readonly JarEntry[]): string => nameIn(effective(entries)) ?? nameIn(entries) ?? ''
+
+const noSuchJar = (entries: readonly JarEntry[]): DomainError =>
+  new DomainError('not_found', 'no_such_jar', { typed: nameOf(entries), nearest: null })
+
+function expectNote(happening: Happening): void {
+  if (happening.kind !== 'tasted' || happening.note === null) return
+  const { length } = [...happening.note]
+  if (length <= MOST_NOTE_CHARACTERS) return
+  throw new DomainError('limit', 'note_too_long', { length, most: MOST_NOTE_CHARACTERS })
+}
+
+function expectRoom(entries: readonly JarEntry[], more: number): void {
+  if (entries.length < MOST_ENTRIES + more) return
+  throw new DomainError('limit', 'too_many_entries', { jar: nameOf(entries), most: MOST_ENTRIES })
+}
+
+function expectReckonable(entries: readonly JarEntry[]): void {
+  if (stepsOf(effective(entries)).length <= MOST_CHANGES) return
+  throw new DomainError('limit', 'too_many_changes', { jar: nameOf(entries), most: MOST_CHANGES })
+}
+
+/** `changed`: the happening that is new, or stands otherwise than before. */
+function checked(before: readonly JarEntry[], made: JarEntry, changed: number): Recorded {
+  const entries = [...before, made]
+  expectReckonable(entries)
+  const { unusual, stopped } = follow(entries)
+  const entry = effective(entries).find(({ seq }) => seq === changed)!
+  if (stopped !== null) throw stopped.at.seq === changed ? stopped.because : blocked(stopped, entry, entries)
+  // What has no contents must not be kept: everything said of the jar later would fail.
+  contentsOf(storyOf(entries)!)
+  const known = new Set(follow(before).unusual.map(({ seq, key }) => `${seq} ${key}`))
+  return {
+    entries,
+    entry,
+    unusual: unusual.filter(({ seq, key }) => seq === changed || !known.has(`${seq} ${key}`)),
+    isAlready: false,
+  }
+}
+
+/** What happened later can be in the way of what is said now; a measurement says itself what is wrong. */
+function blocked({ at, because }: Stopped, entry: HappeningEntry, entries: readonly JarEntry[]): DomainError {
+  if (because.problem !== 'cannot_follow' && because.problem !== 'before_start') return because
+  return new DomainError('wrong_stage', 'in_the_way', {
+    jar: nameOf(entries),
+    did: entry.kind,
+    day: entry.day,
+    later: at.kind,
+    laterDay: at.day,
+    laterSeq: at.seq,
+  })
+}

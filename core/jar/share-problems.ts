@@ -1,0 +1,12 @@
+/** What can be wrong with a batch that is shared, or with looking for it. */
+export interface ShareProblems {
+  /** None of them withdrawn. */
+  readonly too_many_shares: { readonly most: number }
+  /** None of whoever asks. */
+  readonly no_such_share: { readonly typed: string }
+  readonly bad_share: { readonly typed: string }
+  /** By whoever shared it. */
+  readonly share_withdrawn: Record<string, never>
+  /** It was forgotten with its owner, or is older than what is kept. */
+  readonly share_gone: Record<string, never>
+}

@@ -1,0 +1,159 @@
+import { catalogue } from '../../botanical/catalogue/catalogue.ts'
+import { DomainError } from '../../domain-error.ts'
+import { shown } from '../../quantity/typed-text.ts'
+import { crc40 } from './crc40.ts'
+import { fromCrockford, toCrockford } from './crockford.ts'
+import { plantNumbers } from './plant-numbers.ts'
+import { RANGES, type Recipe, type RecipePlant, type RecipeSpirit } from './recipe.ts'
+import { type Reader, readerOf, symbolsOf } from './symbols.ts'
+
+/** The first number of a code. A later version may change all that follows but the check at the end. */
+const VERSION = 1
+
+/** Characters of a code, at most. */
+export const LONGEST_CODE = 300
+
+/** Symbols of the check, which ends every code of every version. */
+const CHECK_SYMBOLS = 8
+/** Under so many characters a text is no code, whatever became of it. */
+const LEAST_SYMBOLS = 16
+
+const MOST_PLANTS = 64
+const MOST_SPIRITS = 64
+
+const known: ReadonlyMap<string, boolean> = new Map(
+  catalogue.map(({ id, driedPerFresh }) => [id, driedPerFresh !== null] as const),
+)
+
+const checkOf = (symbols: readonly number[]): readonly number[] => {
+  const check = crc40(symbols)
+  return Array.from({ length: CHECK_SYMBOLS }, (_, at) => Number((check >> BigInt(5 * (CHECK_SYMBOLS - 1 - at))) & 31n))
+}
+
+/** Null as 0, a number as the next one. */
+const orNone = (whole: number | null): number => (whole === null ? 0 : whole + 1)
+
+const numbersOf = ({
+  plants,
+  spirits,
+  waterTenthG,
+  sugarTenthG,
+  targets,
+  steep,
+  restDays,
+}: Recipe): readonly number[] => [
+  plants.length,
+  ...plants.flatMap(({ id, isDried, massMg, countTenths, addOnDays }) => [
+    2 * plantNumbers.indexOf(id) + Number(isDried),
+    massMg,
+    orNone(countTenths),
+    addOnDays,
+  ]),
+  spirits.length,
+  ...spirits.flatMap(({ volumeTenthMl, abvHundredthPercent }) => [volumeTenthMl, abvHundredthPercent]),
+  waterTenthG,
+  sugarTenthG,
+  ...(targets === null ? [0] : [orNone(targets.abvHundredthPercent), targets.sugarTenthGPerL]),
+  ...(steep === null ? [0] : [orNone(steep.fromDays), steep.byDays - steep.fromDays]),
+  orNone(restDays),
+]
+
+/** The recipe in one line of digits and capital letters; throws `recipe_too_long` where that takes more than 300. */
+export function encodeBatch(recipe: Recipe): string {
+  const symbols = [VERSION, ...numbersOf(recipe)].flatMap(symbolsOf)
+  if (symbols.length + CHECK_SYMBOLS > LONGEST_CODE) {
+    throw new DomainError('limit', 'recipe_too_long', { most: LONGEST_CODE })
+  }
+  return toCrockford([...symbols, ...checkOf(symbols)])
+}
+
+type Range = readonly [least: number, most: number]
+
+/** A number that may be none; undefined where it cannot be read. */
+const maybe = (reader: Reader, [least, most]: Range): number | null | undefined => {
+  const read = reader.next([0, most + 1])
+  if (read === null || (read !== 0 && read - 1 < least)) return undefined
+  return read === 0 ? null : read - 1
+}
+
+/** All of them, or null where one cannot be read. */
+const several = <Item>(reader: Reader, most: number, read: (reader: Reader) => Item | null): readonly Item[] | null => {
+  const count = reader.next([1, most])
+  const items: Item[] = []
+  for (let at = 0; count !== null && at < count; at++) {
+    const item = read(reader)
+    if (item === null) return null
+    items.push(item)
+  }
+  return count === null ? null : items
+}
+
+function readPlant(reader: Reader): RecipePlant | null {
+  const number = reader.next([0, 1e6])
+  const massMg = reader.next(RANGES.massMg)
+  const countTenths = maybe(reader, RANGES.countTenths)
+  const addOnDays = reader.next(RANGES.addOnDays)
+  if (number === null || massMg === null || countTenths === undefined || addOnDays === null) return null
+  const id = plantNumbers[Math.floor(number / 2)]
+  const isDried = number % 2 === 1
+  const dries = id === undefined ? undefined : known.get(id)
+  if (id === undefined || dries === undefined) throw new DomainError('bad_value', 'code_newer', {})
+  return isDried && !dries ? null : { id, isDried, massMg, countTenths, addOnDays }
+}
+
+function readSpirit(reader: Reader): RecipeSpirit | null {
+  const volumeTenthMl = reader.next(RANGES.volumeTenthMl)
+  const abvHundredthPercent = reader.next(RANGES.spiritHundredthPercent)
+  return volumeTenthMl === null || abvHundredthPercent === null ? null : { volumeTenthMl, abvHundredthPercent }
+}
+
+/** Null where there is none, undefined where it cannot be read. */
+function readTargets(reader: Reader): Recipe['targets'] | undefined {
+  const abvHundredthPercent = maybe(reader, RANGES.abvHundredthPercent)
+  if (abvHundredthPercent === null || abvHundredthPercent === undefined) return abvHundredthPercent
+  const sugarTenthGPerL = reader.next(RANGES.sugarTenthGPerL)
+  return sugarTenthGPerL === null ? undefined : { abvHundredthPercent, sugarTenthGPerL }
+}
+
+function readSteep(reader: Reader): Recipe['steep'] | undefined {
+  const fromDays = maybe(reader, RANGES.days)
+  if (fromDays === null || fromDays === undefined) return fromDays
+  const openDays = reader.next(RANGES.days)
+  return openDays === null ? undefined : { fromDays, byDays: fromDays + openDays }
+}
+
+function readRecipe(reader: Reader): Recipe | null {
+  const plants = several(reader, MOST_PLANTS, readPlant)
+  const spirits = plants && several(reader, MOST_SPIRITS, readSpirit)
+  const waterTenthG = reader.next(RANGES.waterTenthG)
+  const sugarTenthG = reader.next(RANGES.sugarTenthG)
+  const targets = readTargets(reader)
+  const steep = readSteep(reader)
+  const restDays = maybe(reader, RANGES.days)
+  if (plants === null || spirits === null || waterTenthG === null || sugarTenthG === null) return null
+  if (targets === undefined || steep === undefined || restDays === undefined || !reader.isAtEnd()) return null
+  const kinds = new Set(plants.map(({ id, isDried }) => `${id} ${isDried}`))
+  if (kinds.size < plants.length) return null
+  return { plants, spirits, waterTenthG, sugarTenthG, targets, steep, restDays }
+}
+
+/**
+ * The recipe that `encodeBatch` wrote, whatever its case, with hyphens or spaces; every number within what can be typed.
+ * Whether it can be planned is the plan's to say. Throws `not_a_code`, `code_damaged`, `code_newer`.
+ */
+export function decodeBatch(text: string): Recipe {
+  const typed = shown(text)
+  const letters = text.replace(/[^\p{L}\p{N}]/gu, '').length
+  if (letters < LEAST_SYMBOLS) throw new DomainError('bad_value', 'not_a_code', { typed })
+  const damaged = () => new DomainError('bad_value', 'code_damaged', { typed })
+  const symbols = letters > LONGEST_CODE ? null : fromCrockford(text)
+  if (symbols === null || symbols.length < LEAST_SYMBOLS) throw damaged()
+  const told = symbols.slice(0, -CHECK_SYMBOLS)
+  if (checkOf(told).some((symbol, at) => symbol !== symbols[told.length + at])) throw damaged()
+  const reader = readerOf(told)
+  const version = reader.next([1, 1e6])
+  if (version !== null && version > VERSION) throw new DomainError('bad_value', 'code_newer', {})
+  const recipe = version === null ? null : readRecipe(reader)
+  if (recipe === null) throw damaged()
+  return recipe
+}

@@ -1,0 +1,131 @@
+import { DomainError } from '../../domain-error.ts'
+import { abvPercent, ethanolG } from '../../liquid/liquid.ts'
+import { daysBetween } from '../../quantity/calendar.ts'
+import type { Measured } from '../../quantity/measured.ts'
+import { heldMl } from '../plan/fill-bottles.ts'
+import { type Plan, type PlanWish, plan, timesOf } from '../plan/plan.ts'
+import { schedule } from '../plan/schedule.ts'
+import type { Portion } from '../portion.ts'
+import type { Recipe } from './recipe.ts'
+import {
+  type Asked,
+  ownSpirits,
+  poured,
+  recipeWish,
+  spiritHolding,
+  steepsAtPercent,
+  timesSpirits,
+} from './recipe-wish.ts'
+
+/** What there is to make a recipe from. */
+export interface AtHand {
+  /** Null: as much as it takes. */
+  readonly spirits: readonly Portion[] | null
+  /** Of the spirit to get, where none is at hand; null: the recipe's own. */
+  readonly spiritAbvPercent: Measured | null
+  /** What there is of some of its plants, by their place in the recipe, g. */
+  readonly plants: readonly { readonly index: number; readonly massG: number }[]
+}
+
+/** What there was least of. */
+export type Limit =
+  | { readonly by: 'spirit' | 'bottles' }
+  /** The plant's place in the recipe. */
+  | { readonly by: 'plant'; readonly index: number }
+
+export interface RecipePlan {
+  readonly wish: PlanWish
+  readonly plan: Plan
+  /** How many times the recipe. */
+  readonly factor: number
+  /** Null where it is made as it is. */
+  readonly limit: Limit | null
+  /** How much of the spirit at hand goes in, 0 to 1. */
+  readonly spiritShare: number
+  /** In which the recipe itself steeps, before the plants. */
+  readonly recipeAbvPercent: number
+  /** Of the spirit taken, before water. */
+  readonly abvPercent: number
+  /** As long as its plants are usually steeped, whatever the recipe says. */
+  readonly usual: { readonly fromDays: number; readonly byDays: number }
+}
+
+type Scale = { readonly factor: number; readonly limit: Limit | null }
+
+const least = (scales: readonly Scale[]): Scale =>
+  scales.reduce((one, other) => (other.factor < one.factor ? other : one), {
+    factor: Number.POSITIVE_INFINITY,
+    limit: null,
+  })
+
+/** A bottle that is larger by less is the same one. */
+const ROUNDING_SHARE = 1e-9
+
+/**
+ * A recipe with what is at hand: by the alcohol of the spirit, so that a glass holds as much of the plants; by the plants
+ * and the bottles, whichever there is least of. Throws what `plan` throws, and `spirit_too_weak` where the recipe's own
+ * strength and sweetness cannot be had of this spirit.
+ */
+export function planRecipe(recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan {
+  const ownG = ethanolG(poured(ownSpirits(recipe, 1)))
+  const spiritFactor = atHand.spirits === null ? null : ethanolG(poured(atHand.spirits)) / ownG
+  const spiritsFor = (factor: number): readonly Portion[] | null => {
+    if (atHand.spirits !== null) return timesSpirits(atHand.spirits, factor / spiritFactor!)
+    return atHand.spiritAbvPercent === null ? null : spiritHolding(factor * ownG, atHand.spiritAbvPercent)
+  }
+  const made = (scale: Scale): RecipePlan => {
+    const { factor } = scale
+    const wish = recipeWish(recipe, factor, spiritsFor(factor), asked)
+    return {
+      wish,
+      plan: planned(recipe, wish, asked),
+      ...scale,
+      spiritShare: spiritFactor === null ? 1 : factor / spiritFactor,
+      recipeAbvPercent: steepsAtPercent(recipe),
+      abvPercent: abvPercent(poured(wish.spirits!)),
+      usual: usualDays(wish),
+    }
+  }
+  const first = least([
+    ...(spiritFactor === null ? [] : [{ factor: spiritFactor, limit: { by: 'spirit' } as const }]),
+    ...atHand.plants.map(({ index, massG }) => ({
+      factor: (massG * 1000) / recipe.plants[index]!.massMg,
+      limit: { by: 'plant', index } as const,
+    })),
+  ])
+  const isFree = first.limit === null
+  const scaled = made(isFree ? { factor: 1, limit: null } : first)
+  const wantedMl = heldMl(asked.bottles)
+  if (wantedMl === null) return scaled
+  // All of a batch grows alike, so that the bottles ask for one more step only.
+  const share = wantedMl / scaled.plan.outcome.volumeMl.value
+  if (!isFree && share >= 1 - ROUNDING_SHARE) return scaled
+  return made({ factor: scaled.factor * share, limit: { by: 'bottles' } })
+}
+
+function usualDays({ plants, start }: PlanWish): RecipePlan['usual'] {
+  const { strainFrom, strainBy } = schedule(
+    plants.map(({ botanical }) => timesOf(botanical)),
+    { start, readyBy: null },
+  )
+  return { fromDays: daysBetween(strainFrom, start), byDays: daysBetween(strainBy, start) }
+}
+
+function planned({ targets }: Recipe, wish: PlanWish, { named }: Asked): Plan {
+  try {
+    return plan(wish)
+  } catch (error) {
+    const isTheirs = targets !== null && named.abvPercent === undefined && named.sugarGPerL === undefined
+    if (!isTheirs || !(error instanceof DomainError)) throw error
+    if (error.problem !== 'infusion_too_weak') throw error
+    const { toAbvPercent, toSugarGPerL, strongestAbvPercent, sweetestGPerL } =
+      error.values as DomainError<'infusion_too_weak'>['values']
+    throw new DomainError('unreachable', 'spirit_too_weak', {
+      spiritAbvPercent: abvPercent(poured(wish.spirits!)),
+      toAbvPercent,
+      toSugarGPerL,
+      strongestAbvPercent,
+      sweetestGPerL,
+    })
+  }
+}

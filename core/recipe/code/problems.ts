@@ -1,0 +1,33 @@
+import type { PlantState } from '../../botanical/botanical.ts'
+
+/** What can be wrong with a batch's code, or with making one. `typed` is fit to be shown; ids are of the catalogue. */
+export interface CodeProblems {
+  /** Too short for a code, or words. */
+  readonly not_a_code: { readonly typed: string }
+  readonly code_damaged: { readonly typed: string }
+  /** Written by a later version, or with plants of a later catalogue. */
+  readonly code_newer: Record<string, never>
+  /** A recipe of so many plants and spirits that no code holds it. */
+  readonly recipe_too_long: { readonly most: number }
+  /** A plant outside the catalogue, by its maker's name for it. */
+  readonly plant_unshared: { readonly name: string }
+  /** A jar without plants or spirit. */
+  readonly nothing_to_share: Record<string, never>
+  /** A plant at hand that is none of the recipe's. */
+  readonly not_in_recipe: {
+    readonly typed: string
+    readonly plants: readonly { readonly id: string; readonly state: PlantState }[]
+  }
+  /** A plant at hand of which nobody said how much. */
+  readonly plant_without_amount: { readonly typed: string }
+  /** The recipe's strength and sweetness, and what this spirit makes instead. */
+  readonly spirit_too_weak: {
+    readonly spiritAbvPercent: number
+    readonly toAbvPercent: number
+    readonly toSugarGPerL: number
+    /** The strongest with that sweetness; null where no strength holds it. */
+    readonly strongestAbvPercent: number | null
+    /** The sweetest at that strength; null where it cannot be had at all. */
+    readonly sweetestGPerL: number | null
+  }
+}

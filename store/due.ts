@@ -1,0 +1,38 @@
+import { allDuties } from '../core/jar/duties.ts'
+import type { Duty, DutySettings } from '../core/jar/duty.ts'
+import type { Person, Settings } from './person.ts'
+
+/** A reminder and the jar it is about. */
+export interface Due {
+  readonly jarId: string
+  readonly duty: Duty
+}
+
+export const dutySettings = ({ zone, atMinutes, shake, pausedUntil }: Settings, assumedZone: string): DutySettings => ({
+  zone: zone ?? assumedZone,
+  atMinutes,
+  shake,
+  pausedUntil,
+})
+
+/** Reminders that were neither said nor are on their way, in the order in which they fall due. */
+export function untold({ settings, jars, nudges }: Person, assumedZone: string): readonly Due[] {
+  const wanted = dutySettings(settings, assumedZone)
+  const onTheirWay = new Set(nudges.flatMap((nudge) => nudge.duties.map(({ jarId, key }) => `${jarId} ${key}`)))
+  return jars
+    .flatMap(({ id, entries, told }) => {
+      const said = new Set(told)
+      return allDuties(entries, wanted)
+        .filter(({ key }) => !said.has(key) && !onTheirWay.has(`${id} ${key}`))
+        .map((duty) => ({ jarId: id, duty }))
+    })
+    .sort((one, other) => one.duty.dueMs - other.duty.dueMs)
+}
+
+/** When to look at a person again: the next reminder to make or to try; null where there is none. */
+export function nextDueMs(person: Person, assumedZone: string): number | null {
+  const tries = person.nudges.filter(({ state }) => state !== 'kept').map(({ nextMs }) => nextMs)
+  const first = untold(person, assumedZone)[0]?.duty.dueMs
+  const times = first === undefined ? tries : [first, ...tries]
+  return times.length === 0 ? null : Math.min(...times)
+}

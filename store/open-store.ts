@@ -1,0 +1,125 @@
+import { copyChanged } from './copies.ts'
+import { type Disk, nodeDisk } from './disk.ts'
+import { dueIndex } from './due-index.ts'
+import { dueScan } from './due-scan.ts'
+import { erase } from './erase.ts'
+import { folderLock } from './folder-lock.ts'
+import { foldersIn } from './folders.ts'
+import { NOBODY } from './person.ts'
+import { personFiles } from './person-files.ts'
+import { queueByKey } from './queue.ts'
+import { verifyPerson } from './schema/verify-person.ts'
+import { type Status, writeStatus } from './status.ts'
+import { StorageError } from './storage-error.ts'
+import type { Store } from './store.ts'
+import { checkUserId } from './user-id.ts'
+
+export interface StoreOptions {
+  /** Made when it is first written to. */
+  readonly folder: string
+  /** IANA name of the zone of who has not chosen one. */
+  readonly assumedZone: string
+  readonly nowMs: () => number
+  /** Takes ids and the names of files and fields, nothing that was typed. */
+  readonly log: (text: string) => void
+  /** Told instead of `log` of a file set aside, where its owner is there to read it. */
+  readonly tellSetAside?: (file: string) => void
+  readonly disk?: Disk
+}
+
+export interface DiskStore extends Store {
+  /** To be called once a night: copies what changed since the last copy, seven days are kept. The number of files copied. */
+  copyNightly(): Promise<number>
+  /** For whoever looks from outside; not durable. */
+  recordStatus(status: Status): Promise<void>
+}
+
+/** Keys of the queue that are nobody's id. */
+const CLAIMS = '#claims'
+const COPIES = '#copies'
+const STATUS = '#status'
+
+/**
+ * People in a folder, a JSON file each. Nothing is read or made before the first call; the first that writes takes the
+ * lock and keeps it until `close`. While the lock is not held, every `read` asks the file.
+ */
+export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk = nodeDisk }: StoreOptions): DiskStore {
+  const folders = foldersIn(folder)
+  const queue = queueByKey()
+  const lock = folderLock(disk, folders)
+  const files = personFiles({ disk, folders, lock, nowMs, log, ...(tellSetAside && { tellSetAside }) })
+  const index = dueIndex()
+  let isClosed = false
+
+  const open = (): void => {
+    if (isClosed) throw new StorageError('closed', {})
+  }
+  const read = (userId: string) => queue.add(userId, () => files.read(userId))
+  const scan = dueScan({ disk, folders, index, assumedZone, read, isClosed: () => isClosed, log })
+
+  return {
+    async read(userId) {
+      open()
+      checkUserId(userId)
+      return read(userId)
+    },
+    async update(userId, change) {
+      open()
+      checkUserId(userId)
+      return queue.add(userId, async () => {
+        await lock.take()
+        const person = await files.read(userId)
+        const changed = change(person)
+        if (changed === null) return person
+        verifyPerson(changed, person)
+        await scan.follow(userId, changed, files.write(userId, changed))
+        return changed
+      })
+    },
+    async remove(userId) {
+      open()
+      checkUserId(userId)
+      return queue.add(userId, async () => {
+        await lock.take()
+        const { jars } = await files.read(userId)
+        files.forget(userId)
+        const erasing = erase(disk, folders, userId)
+        await scan.follow(userId, NOBODY, erasing)
+        const copies = await erasing
+        return { jars: jars.length, entries: jars.reduce((sum, { entries }) => sum + entries.length, 0), copies }
+      })
+    },
+    async claimDue(untilMs, limit, leaseMs) {
+      open()
+      return queue.add(CLAIMS, async () => {
+        await lock.take()
+        await scan.settle()
+        open()
+        return index.claim(untilMs, limit, leaseMs)
+      })
+    },
+    async copyNightly() {
+      open()
+      return queue.add(COPIES, async () => {
+        await lock.take()
+        const today = new Date(nowMs()).toISOString().slice(0, 10)
+        return copyChanged(disk, folders, today, async (userId, work) => {
+          open()
+          return queue.add(userId, work)
+        })
+      })
+    },
+    async recordStatus(status) {
+      open()
+      return queue.add(STATUS, async () => {
+        await lock.take()
+        await writeStatus(disk, folders, status)
+      })
+    },
+    async close() {
+      isClosed = true
+      await queue.idle()
+      await lock.release()
+    },
+  }
+}

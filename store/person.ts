@@ -1,0 +1,108 @@
+import type { DutyKind, ShakeRhythm } from '../core/jar/duty.ts'
+import type { JarEntry } from '../core/jar/event.ts'
+import type { IsoDay } from '../core/quantity/calendar.ts'
+
+export type Units = 'metric' | 'us' | 'imperial'
+
+/** Where a person is reminded. */
+export type Place =
+  | { readonly kind: 'console' }
+  | { readonly kind: 'private' }
+  | { readonly kind: 'channel'; readonly channelId: string }
+
+export interface Settings {
+  /** Null: as typed. */
+  readonly units: Units | null
+  /** Two letters (ISO 3166), or null. */
+  readonly country: string | null
+  /** IANA name as chosen; null: the surface's own. */
+  readonly zone: string | null
+  /** Null: where the surface usually speaks. */
+  readonly place: Place | null
+  /** Minutes after local midnight. */
+  readonly atMinutes: number
+  readonly shake: ShakeRhythm
+  readonly pausedUntil: IsoDay | null
+}
+
+export interface Jar {
+  /** Five letters or digits, unique among the person's jars. */
+  readonly id: string
+  readonly entries: readonly JarEntry[]
+  /** Keys of the duties that were said. */
+  readonly told: readonly string[]
+  /** Keys of the cautions that were shown in full. */
+  readonly cautioned: readonly string[]
+}
+
+/** A reminder on its way. Once it has been sent, its duties are in `told` and it is gone. */
+export interface Nudge {
+  readonly id: string
+  readonly place: Place
+  readonly duties: readonly { readonly jarId: string; readonly kind: DutyKind; readonly key: string }[]
+  /** `kept`: could not be sent for a day; shown with the next list of jars. */
+  readonly state: 'sending' | 'waiting' | 'kept'
+  readonly madeMs: number
+  readonly attempts: number
+  /** When to try, or to look what became of it, next. */
+  readonly nextMs: number
+}
+
+/** A line that is too long for a button, and what the button says instead. */
+export interface KeptLine {
+  /** Twelve hexadecimal digits. */
+  readonly id: string
+  readonly line: string
+}
+
+/** Where a message of ours stands in Discord. */
+export interface PostedIn {
+  readonly channelId: string
+  readonly messageId: string
+}
+
+/** A batch shown to everybody, as it was then. */
+export interface Share {
+  /** Eight letters or digits. */
+  readonly id: string
+  readonly jarId: string
+  /** Of the batch. */
+  readonly code: string
+  /** Null where it was posted nowhere: at the terminal, or where posting failed. */
+  readonly postedIn: PostedIn | null
+  readonly withdrawn: boolean
+  /** People who started a jar from it, its owner not among them; who they are is not kept. */
+  readonly made: number
+}
+
+/** Everything that is stored about one person. */
+export interface Person {
+  readonly version: 1
+  readonly settings: Settings
+  readonly jars: readonly Jar[]
+  readonly nudges: readonly Nudge[]
+  /** Those used last at the end. */
+  readonly lines: readonly KeptLine[]
+  /** In the order in which they were shared. */
+  readonly shares: readonly Share[]
+  /** The file that could not be read and was set aside, until its owner has been told. */
+  readonly setAside: string | null
+}
+
+export const NOBODY: Person = {
+  version: 1,
+  settings: {
+    units: null,
+    country: null,
+    zone: null,
+    place: null,
+    atMinutes: 540,
+    shake: 'daily',
+    pausedUntil: null,
+  },
+  jars: [],
+  nudges: [],
+  lines: [],
+  shares: [],
+  setAside: null,
+}

@@ -1,0 +1,78 @@
+import { z } from 'zod'
+import { amount, count, day, instantMs, measured, temperature, text } from './quantities.ts'
+
+const readAmount = z.strictObject({ amount: measured, by: z.enum(['volume', 'mass']), atC: temperature })
+
+const portion = z.strictObject({
+  ...readAmount.shape,
+  abvPercent: measured,
+  abvAtC: temperature.nullable(),
+  readsProof: z.boolean().exactOptional(),
+  sugarGPerL: measured,
+})
+
+const readStrength = z.strictObject({
+  abvPercent: measured,
+  abvAtC: temperature.nullable(),
+  readsProof: z.boolean(),
+})
+
+const plant = z.strictObject({
+  id: text.nullable(),
+  name: text,
+  massG: measured,
+  count: amount.nullable(),
+  addOn: day.nullable(),
+})
+
+const plan = z.strictObject({
+  targets: z.strictObject({ abvPercent: amount, sugarGPerL: amount }).nullable(),
+  tasteFrom: day.nullable(),
+  strainFrom: day.nullable(),
+  strainBy: day.nullable(),
+  restDays: amount.nullable(),
+  isHours: z.boolean(),
+  steepHours: z.strictObject({ min: amount, max: amount }).nullable(),
+  bottles: z.array(z.strictObject({ count: count.nullable(), volumeMl: amount })),
+})
+
+const ingredients = {
+  plants: z.array(plant),
+  spirits: z.array(portion),
+  waterG: measured,
+  sugarG: measured,
+}
+
+const shapes = {
+  started: { ...ingredients, name: text, plan },
+  shaken: {},
+  tasted: { rating: z.int().min(1).max(5).nullable(), note: text.nullable() },
+  added: ingredients,
+  strained: { measured: readAmount.nullable(), strength: readStrength.nullable(), rinseWaterG: measured },
+  filtered: { measured: readAmount.nullable() },
+  sweetened: { waterG: measured, sugarG: measured },
+  bottled: { bottles: z.array(z.strictObject({ count, volumeMl: amount })) },
+  opened: {},
+  emptied: {},
+  discarded: {},
+  renamed: { name: text },
+  put_off: { untilDay: day, untilMs: instantMs.nullable() },
+}
+
+/** What can happen to a jar, each with the fields in `also`. */
+export const happenings = <Also extends z.core.$ZodLooseShape>(also: Also) =>
+  [
+    z.strictObject({ ...also, kind: z.literal('started'), ...shapes.started }),
+    z.strictObject({ ...also, kind: z.literal('shaken') }),
+    z.strictObject({ ...also, kind: z.literal('tasted'), ...shapes.tasted }),
+    z.strictObject({ ...also, kind: z.literal('added'), ...shapes.added }),
+    z.strictObject({ ...also, kind: z.literal('strained'), ...shapes.strained }),
+    z.strictObject({ ...also, kind: z.literal('filtered'), ...shapes.filtered }),
+    z.strictObject({ ...also, kind: z.literal('sweetened'), ...shapes.sweetened }),
+    z.strictObject({ ...also, kind: z.literal('bottled'), ...shapes.bottled }),
+    z.strictObject({ ...also, kind: z.literal('opened') }),
+    z.strictObject({ ...also, kind: z.literal('emptied') }),
+    z.strictObject({ ...also, kind: z.literal('discarded') }),
+    z.strictObject({ ...also, kind: z.literal('renamed'), ...shapes.renamed }),
+    z.strictObject({ ...also, kind: z.literal('put_off'), ...shapes.put_off }),
+  ] as const

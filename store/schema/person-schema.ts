@@ -1,0 +1,108 @@
+import { z } from 'zod'
+import type { JarEntry } from '../../core/jar/event.ts'
+import type { Jar, KeptLine, Nudge, Person, Place, Settings, Share } from '../person.ts'
+import { happenings } from './happening.ts'
+import { amount, count, day, instantMs, text, zone } from './quantities.ts'
+import type { Same } from './same.ts'
+
+const moment = z.strictObject({ atMs: instantMs, day, zone })
+
+const entry = {
+  seq: z.int().min(1),
+  enteredMs: instantMs,
+  typed: z.array(z.tuple([text, text])),
+  ...moment.shape,
+}
+
+export const entrySchema = z.discriminatedUnion('kind', [
+  ...happenings(entry),
+  z.strictObject({
+    ...entry,
+    kind: z.literal('corrected'),
+    of: z.int().min(1),
+    by: z.discriminatedUnion('kind', happenings({})),
+    moved: moment.nullable(),
+  }),
+  z.strictObject({ ...entry, kind: z.literal('undone'), of: z.int().min(1) }),
+])
+
+const key = z.string().min(1).max(100)
+
+const jarId = z.string().regex(/^[a-z0-9]{5}$/)
+
+export const jarSchema = z.strictObject({
+  id: jarId,
+  entries: z.array(entrySchema),
+  told: z.array(key),
+  cautioned: z.array(key),
+})
+
+const snowflake = z.string().regex(/^\d{17,20}$/)
+
+const placeSchema = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('console') }),
+  z.strictObject({ kind: z.literal('private') }),
+  z.strictObject({ kind: z.literal('channel'), channelId: snowflake }),
+])
+
+const dutyKind = z.enum(['shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'ready'])
+
+const nudgeSchema = z.strictObject({
+  id: key,
+  place: placeSchema,
+  duties: z.array(z.strictObject({ jarId, kind: dutyKind, key })),
+  state: z.enum(['sending', 'waiting', 'kept']),
+  madeMs: instantMs,
+  attempts: count,
+  nextMs: instantMs,
+})
+
+const keptLineSchema = z.strictObject({ id: z.string().regex(/^[0-9a-f]{12}$/), line: text })
+
+const shareSchema = z.strictObject({
+  id: z.string().regex(/^[a-z0-9]{8}$/),
+  jarId,
+  code: z.string().regex(/^[0-9A-Z]{1,300}$/),
+  postedIn: z.strictObject({ channelId: snowflake, messageId: snowflake }).nullable(),
+  withdrawn: z.boolean(),
+  made: count,
+})
+
+export const settingsSchema = z.strictObject({
+  units: z.enum(['metric', 'us', 'imperial']).nullable(),
+  country: z
+    .string()
+    .regex(/^[A-Za-z]{2}$/)
+    .nullable(),
+  zone: zone.nullable(),
+  place: placeSchema.nullable(),
+  atMinutes: amount.max(1439),
+  shake: z.enum(['daily', 'every_other_day', 'off']),
+  pausedUntil: day.nullable(),
+})
+
+/** A person of version 1 as it stands in a file; what is not named here is refused. */
+export const personSchema = z.strictObject({
+  version: z.literal(1),
+  settings: settingsSchema,
+  jars: z.array(jarSchema),
+  nudges: z.array(nudgeSchema),
+  lines: z.array(keptLineSchema),
+  shares: z.array(shareSchema),
+  setAside: z.string().max(200).nullable(),
+})
+
+/** Does not compile where the schema and the types have come apart. */
+export type SchemaIsType = [
+  Same<z.infer<typeof entrySchema>, JarEntry>,
+  Same<z.infer<typeof jarSchema>, Jar>,
+  Same<z.infer<typeof placeSchema>, Place>,
+  Same<z.infer<typeof nudgeSchema>, Nudge>,
+  Same<z.infer<typeof keptLineSchema>, KeptLine>,
+  Same<z.infer<typeof shareSchema>, Share>,
+  Same<z.infer<typeof settingsSchema>, Settings>,
+  Same<z.infer<typeof personSchema>, Person>,
+] extends [true, true, true, true, true, true, true, true]
+  ? true
+  : never
+export const SCHEMA_IS_TYPE: SchemaIsType = true

@@ -1,0 +1,66 @@
+import { join } from 'node:path'
+import { z } from 'zod'
+import type { Disk } from './disk.ts'
+import { ifThere, onDisk } from './disk-failure.ts'
+import type { Folders } from './folders.ts'
+
+/** What the process that works on a folder of data last did, for whoever looks from outside. */
+export interface Status {
+  /** When it last went through what is due. */
+  readonly tickMs: number
+  /** When a reminder last arrived; null before the first. */
+  readonly sentMs: number | null
+}
+
+export type StatusRead =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'unreadable' }
+  | { readonly kind: 'status'; readonly status: Status }
+
+const FILE_MODE = 0o600
+
+/** Of the years 1970 to 2199, in which there are calendars. */
+const instant = z
+  .number()
+  .min(0)
+  .lt(Date.UTC(2200, 0, 1))
+
+const statusSchema = z.strictObject({ version: z.literal(1), tickMs: instant, sentMs: instant.nullable() })
+
+const parsed = (text: string): unknown => {
+  try {
+    return JSON.parse(text)
+  } catch {
+    return null
+  }
+}
+
+export async function readStatus(disk: Disk, { status: path }: Folders): Promise<StatusRead> {
+  const text = await ifThere(path, () => disk.readFile(path))
+  if (text === null) return { kind: 'none' }
+  const read = statusSchema.safeParse(parsed(text))
+  if (!read.success) return { kind: 'unreadable' }
+  const { tickMs, sentMs } = read.data
+  return { kind: 'status', status: { tickMs, sentMs } }
+}
+
+/**
+ * Whole for every reader, but not durable: after a power cut it is written again within a minute. Where nothing was sent
+ * yet, what was sent before this process began is kept. One process at a time.
+ */
+export async function writeStatus(disk: Disk, folders: Folders, { tickMs, sentMs }: Status): Promise<void> {
+  const { data, status: path } = folders
+  const before = sentMs === null ? await readStatus(disk, folders) : null
+  const known = before?.kind === 'status' ? before.status.sentMs : null
+  const temporary = join(data, '.status.tmp')
+  await ifThere(temporary, () => disk.unlink(temporary))
+  await onDisk(path, async () => {
+    const file = await disk.create(temporary, FILE_MODE)
+    try {
+      await file.writeFile(`${JSON.stringify({ version: 1, tickMs, sentMs: sentMs ?? known })}\n`)
+    } finally {
+      await file.close()
+    }
+    await disk.rename(temporary, path)
+  })
+}

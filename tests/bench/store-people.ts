@@ -1,0 +1,70 @@
+import { mkdirSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import type { JarEntry } from '../../core/jar/event.ts'
+import type { Jar, Person } from '../../store/person.ts'
+import { personWith, shakenEntry, startedEntry, userId } from '../store/some-people.ts'
+
+export const DAY_MS = 86_400_000
+export const NOW_MS = Date.UTC(2026, 10, 25, 12)
+export const JARS = 10
+export const ENTRIES = 14
+
+const enteredAt = (seq: number, atMs: number) => {
+  const { typed, enteredMs, day, zone } = shakenEntry(seq, atMs)
+  return { seq, enteredMs, typed, atMs, day, zone }
+}
+
+const measured = (value: number) => ({ value, plusMinus: value / 50 })
+
+/** Shaken every day since it was started, up to today. */
+const steeping = (name: string): readonly JarEntry[] => {
+  const startMs = NOW_MS - (ENTRIES - 1) * DAY_MS
+  const shakes = Array.from({ length: ENTRIES - 1 }, (_, index) =>
+    shakenEntry(index + 2, startMs + (index + 1) * DAY_MS),
+  )
+  return [startedEntry(name, startMs), ...shakes]
+}
+
+/** Shaken, strained, sweetened, bottled on one of the last days. */
+const resting = (name: string, daysAgo: number): readonly JarEntry[] => {
+  const startMs = NOW_MS - (ENTRIES + daysAgo) * DAY_MS
+  const shakes = Array.from({ length: ENTRIES - 4 }, (_, index) =>
+    shakenEntry(index + 2, startMs + (index + 1) * DAY_MS),
+  )
+  const atMs = NOW_MS - daysAgo * DAY_MS
+  return [
+    startedEntry(name, startMs),
+    ...shakes,
+    {
+      ...enteredAt(ENTRIES - 2, atMs),
+      kind: 'strained',
+      measured: { amount: measured(930), by: 'volume', atC: 20 },
+      strength: null,
+      rinseWaterG: measured(0),
+    },
+    { ...enteredAt(ENTRIES - 1, atMs), kind: 'sweetened', waterG: measured(750), sugarG: measured(500) },
+    { ...enteredAt(ENTRIES, atMs), kind: 'bottled', bottles: [{ count: 4, volumeMl: 500 }] },
+  ]
+}
+
+/** Somebody with ten jars of fourteen entries each, four of them still steeping; nothing is due before tomorrow. */
+export const makerOf = (index: number): Person => {
+  const jars = Array.from({ length: JARS }, (_, jar): Jar => {
+    const name = `Shelf ${index} jar ${jar}`
+    const entries = jar < 4 ? steeping(name) : resting(name, (index + jar) % 20)
+    return { id: `j${String(jar).padStart(4, '0')}`, entries, told: [], cautioned: ['flammable'] }
+  })
+  return personWith({ jars })
+}
+
+const DIFFERENT = 500
+
+/** A folder of data with so many makers; everyone of `DIFFERENT` in turn. */
+export function writeMakers(folder: string, people: number): void {
+  const users = join(folder, 'users')
+  mkdirSync(users, { recursive: true })
+  const texts = Array.from({ length: Math.min(people, DIFFERENT) }, (_, index) => `${JSON.stringify(makerOf(index))}\n`)
+  for (let index = 0; index < people; index++) {
+    writeFileSync(join(users, `${userId(index)}.json`), texts[index % texts.length]!, { mode: 0o600 })
+  }
+}

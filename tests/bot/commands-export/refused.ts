@@ -1,0 +1,32 @@
+import { expect } from 'vitest'
+import { deskOf, lemonJar, walnutJar } from './desk.ts'
+
+export type Json = Record<string, unknown>
+
+/** What the person has who is given a file. */
+export const mine = walnutJar('mine', 'mmmm1')
+
+/** A desk with a jar, and a sound export of two others. */
+export const setting = async () => {
+  const from = await deskOf({ jars: [lemonJar(), walnutJar()] })
+  const [file] = await from.filesOf('/notebook export:json')
+  const desk = await deskOf({ jars: [mine] })
+  return { desk, file: file!, sound: JSON.parse(file!) as { jars: { entries: Json[] }[] } & Json }
+}
+
+export type Sound = Awaited<ReturnType<typeof setting>>['sound']
+
+/** Fails unless the file is refused in such a sentence, and nothing changed. */
+export const refused = async (file: string | Uint8Array, message: string | RegExp) => {
+  const { desk } = await setting()
+  const before = await desk.person()
+  const { error, data } = await desk.takeIn(file)
+  expect(data).toBeUndefined()
+  expect(error.message).toMatch(message)
+  expect(error.message).toMatch(/othing was changed/)
+  expect(error.code).not.toBe('internal')
+  expect(desk.faults()).toEqual([])
+  expect(await desk.person()).toBe(before)
+}
+
+export const entry = (sound: Sound, jar: number, seq: number): Json => sound.jars[jar]!.entries[seq - 1]!

@@ -1,0 +1,145 @@
+import { describe, expect, it } from 'vitest'
+import { titleOf } from '../../../bot/commands/jar/again-options.ts'
+import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { storyOf } from '../../../core/jar/story.ts'
+import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
+import { newAsker } from '../asker.ts'
+import { testDesk } from '../test-desk.ts'
+import { deskWith, jarOf, NOW_MS, startedAs } from './jars.ts'
+
+const deskAfter = async (...lines: readonly string[]) => {
+  const desk = testDesk({ asker: newAsker(), nowMs: NOW_MS, width: 200 })
+  for (const line of lines) expect((await desk.jsonOf(line)).error, line).toBeUndefined()
+  return desk
+}
+
+/** How the person's last jar was started. */
+const lastStart = async ({ asker }: Awaited<ReturnType<typeof deskAfter>>) => {
+  const { jars } = await asker.store.read(asker.userId)
+  return storyOf(jars.at(-1)!.entries)!.started
+}
+
+const LEMON =
+  '/jar start lemon of:10 lemons + 30 g dried ginger spirit:1 l 95% to-strength:32% to-sweetness:220 g/L sugar:100 g bottles:4 x 500 ml'
+
+describe('/again', () => {
+  it('makes a jar as that one was, by the alcohol of the spirit at hand', async () => {
+    const desk = await deskAfter(LEMON, '/again lemon spirit:700 ml 60% name:weaker')
+    const [first] = (await desk.asker.store.read('local')).jars
+    const before = storyOf(first!.entries)!.started
+    const after = await lastStart(desk)
+    // % vol is defined by volume of alcohol, so that the ratio needs no density.
+    const factor = (700 * 60) / (1000 * 95)
+    expect(after.name).toBe('weaker')
+    expect(after.plan.targets).toEqual({ abvPercent: 32, sugarGPerL: 220 })
+    expect(after.plants.map(({ id }) => id)).toEqual(before.plants.map(({ id }) => id))
+    after.plants.forEach(({ massG }, index) => {
+      const share = massG.value / (before.plants[index]!.massG.value * factor)
+      // A count is rounded to what a cook can cut.
+      expect(Math.abs(share - 1)).toBeLessThan(0.025)
+    })
+    expect(after.sugarG.value).toBeCloseTo(100 * factor, 1)
+    expect(after.spirits).toHaveLength(1)
+    expect(after.spirits[0]).toMatchObject({ amount: { value: 700 }, abvPercent: { value: 60 } })
+    expect(after.plan.bottles).toEqual([{ count: null, volumeMl: 500 }])
+    expect(Object.fromEntries(after.typed).of).toMatch(/^4\.5 lemons \+ 13\.26 g dried ginger$/)
+    const text = await desk.textOf('/again lemon spirit:700 ml 60% name:weakest')
+    expect(text).toContain('As lemon was, times 0.44')
+    expect(desk.faults()).toEqual([])
+  })
+
+  it('takes the same amounts without spirit, and a name that is free', async () => {
+    const desk = await deskAfter(LEMON, '/again lemon')
+    const [first] = (await desk.asker.store.read('local')).jars
+    const before = storyOf(first!.entries)!.started
+    const after = await lastStart(desk)
+    expect(after.name).toBe('lemon 2')
+    const { plants, spirits, sugarG, plan } = before
+    expect(after.plants).toEqual(plants)
+    expect(after.spirits).toEqual(spirits)
+    expect(after.sugarG).toEqual(sugarG)
+    expect(after.plan).toEqual(plan)
+  })
+
+  it('counts what was added while it steeped, and what the start was corrected to', async () => {
+    const desk = await deskAfter(
+      '/jar start mix of:80 g lemon peel spirit:1 l 95% to-strength:30% to-sweetness:250 g/L sugar:90 g when:2026-11-01',
+      '/jar add mix of:20 g ginger when:2026-11-03',
+      '/jar correct mix entry:1 sugar:60 g',
+      '/again mix spirit:500 ml 95%',
+    )
+    const { plants, sugarG } = await lastStart(desk)
+    expect(sugarG.value).toBe(30)
+    expect(plants.map(({ id, massG }) => [id, massG.value])).toEqual([
+      ['lemon_peel', 40],
+      [expect.stringContaining('ginger'), 10],
+    ])
+  })
+
+  it('steeps at the strength of before, where the spirit is stronger than that', async () => {
+    const start = '/jar start herb of:10 g rosemary spirit:1 l 95% steep-at:60% to-strength:30% to-sweetness:200 g/L'
+    const strong = await lastStart(await deskAfter(start, '/again herb spirit:1 l 80%'))
+    expect(Object.fromEntries(strong.typed)['steep-at']).toBe('60%')
+    expect(strong.waterG.value).toBeGreaterThan(0)
+    const weak = await lastStart(await deskAfter(start, '/again herb spirit:1 l 50%'))
+    expect(weak.waterG.value).toBe(0)
+  })
+
+  it('says what spirit too weak for it does reach, and takes another wish', async () => {
+    const desk = await deskAfter(
+      '/jar start lemon of:80 g lemon peel spirit:1 l 95% to-strength:40% to-sweetness:250 g/L',
+    )
+    const { error } = await desk.jsonOf('/again lemon spirit:1 l 40%')
+    expect(error.code).toBe('unreachable')
+    expect(error.message).toMatch(/with 250 g\/L it reaches at most \d\d(\.\d)? % vol/)
+    expect((await desk.asker.store.read('local')).jars).toHaveLength(1)
+    const { data } = await desk.jsonOf('/again lemon spirit:1 l 40% to-strength:28%')
+    expect(data).toMatchObject({ name: 'lemon 2', stage: 'steeping' })
+  })
+
+  it('asks for the strength of the spirit, and for a jar that is there', async () => {
+    const desk = await deskAfter(LEMON)
+    expect((await desk.jsonOf('/again lemon spirit:1 l')).error).toMatchObject({
+      code: 'missing_option',
+      option: 'strength',
+    })
+    expect((await desk.jsonOf('/again lemon spirit:1 l strength:80%')).data.name).toBe('lemon 2')
+    expect((await desk.jsonOf('/again quince spirit:1 l 80%')).error.code).toBe('not_found')
+  })
+
+  it('starts again with a plant that only its maker knows', async () => {
+    const desk = await deskAfter(
+      '/jar start own of:40 g meadow thing spirit:1 l 60% unknown-ok:yes days:10 to-strength:30% to-sweetness:100 g/L',
+      '/again own spirit:500 ml 60%',
+    )
+    const { plants, plan } = await lastStart(desk)
+    expect(plants).toMatchObject([{ id: null, name: 'meadow thing', massG: { value: 20 } }])
+    expect(plan.strainFrom).toBe('2026-11-30')
+  })
+
+  it('reads back the title of every plant of the catalogue', () => {
+    for (const botanical of catalogue) {
+      const title = titleOf(botanical)
+      expect(
+        findPlants(`12.34 g ${title}`).map((found) => found.botanical),
+        title,
+      ).toEqual([botanical])
+    }
+  })
+
+  it('knows how to say any spirit again', async () => {
+    const spirits = [
+      { ...startedAs('x').spirits[0]!, atC: 28, abvAtC: 28 },
+      { ...startedAs('x').spirits[0]!, amount: { value: 300, plusMinus: 2 }, by: 'mass' as const },
+      { ...startedAs('x').spirits[0]!, abvPercent: { value: 75.5, plusMinus: 0.5 }, abvAtC: 25, readsProof: true },
+    ]
+    const desk = await deskWith({ jars: [jarOf('aaaa1', [{ ...startedAs('lemon', { spirits }), on: '2026-11-01' }])] })
+    expect((await desk.jsonOf('/again lemon')).error).toBeUndefined()
+    const after = await lastStart(desk)
+    after.spirits.forEach((spirit, index) => {
+      const { amount, abvPercent, ...rest } = spirits[index]!
+      expect(spirit).toMatchObject({ ...rest, amount: { value: amount.value } })
+      expect(spirit.abvPercent.value).toBeCloseTo(abvPercent.value, 2)
+    })
+  })
+})

@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest'
+import { NOBODY } from '../../../store/person.ts'
+import { newAsker } from '../asker.ts'
+import { testDesk } from '../test-desk.ts'
+import { deskWith, jarOf, startedAs } from './jars.ts'
+
+const person = {
+  jars: [
+    jarOf('aaaa1', [
+      { ...startedAs('lemon'), on: '2026-11-01' },
+      { kind: 'shaken', on: '2026-11-02' },
+    ]),
+    jarOf('aaaa2', [{ ...startedAs('walnut'), on: '2026-11-01' }]),
+  ],
+  settings: { ...NOBODY.settings, units: 'us' as const, shake: 'off' as const },
+}
+
+describe('/forget', () => {
+  it('says what would go and erases nothing until it is asked again', async () => {
+    const desk = await deskWith(person, { width: 200 })
+    const text = await desk.textOf('/forget')
+    expect(text).toContain(
+      '2 jars with 3 entries, 2 settings and every copy of them, and every file that I made for you here. Nothing is erased yet.',
+    )
+    expect(text).toContain('/forget confirm:yes')
+    expect(text).toContain('/jar discard')
+    expect((await desk.jsonOf('/forget')).data).toEqual({
+      erased: false,
+      jars: 2,
+      entries: 3,
+      copies: null,
+      files: null,
+      shares: 0,
+    })
+    expect(await desk.textOf('/forget confirm:no')).toBe('Nothing was erased.')
+    expect((await desk.asker.store.read('local')).jars).toEqual(person.jars)
+  })
+
+  it('erases everything once confirmed, and says what, copies included', async () => {
+    const asker = newAsker()
+    await asker.store.update('local', () => ({ ...NOBODY, ...person }))
+    const remove = async (userId: string) => ({ ...(await asker.store.remove(userId)), copies: 7 })
+    const desk = testDesk({
+      asker: { ...asker, forgetFiles: async () => 2, store: { ...asker.store, remove } },
+      width: 200,
+    })
+    expect(await desk.textOf('/forget confirm:yes')).toBe(
+      'Erased: 2 jars with 3 entries, and your settings; 7 copies too, and 2 files that I had saved for you. I keep nothing about you any more.',
+    )
+    expect(await asker.store.read('local')).toEqual(NOBODY)
+    expect((await desk.jsonOf('/forget confirm:yes')).data).toEqual({
+      erased: true,
+      jars: 0,
+      entries: 0,
+      copies: 7,
+      files: 2,
+      shares: 0,
+    })
+  })
+
+  it.each(['/forget yes', '/forget no', '/forget walnuts', '/forget lemon confirm:yes', '/forget jar:yes confirm:yes'])(
+    'erases nothing at %s',
+    async (line) => {
+      const desk = await deskWith(person)
+      expect((await desk.jsonOf(line)).data).toMatchObject({ erased: false, jars: 2 })
+      expect((await desk.asker.store.read('local')).jars).toEqual(person.jars)
+    },
+  )
+
+  it('sends who names one jar to /jar discard, and a bare yes to what does it', async () => {
+    const desk = await deskWith(person, { width: 200 })
+    expect(await desk.textOf('/forget lem')).toContain('/jar discard lemon throws that one away')
+    expect(await desk.textOf('/forget yes')).toContain('Only /forget confirm:yes, typed in full, erases.')
+  })
+
+  it('takes nothing but yes or no', async () => {
+    const desk = await deskWith(person)
+    expect((await desk.jsonOf('/forget confirm:perhaps')).error).toMatchObject({ code: 'bad_value', option: 'confirm' })
+    expect((await desk.asker.store.read('local')).jars).toEqual(person.jars)
+  })
+})

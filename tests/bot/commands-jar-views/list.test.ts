@@ -1,0 +1,180 @@
+import { describe, expect, it } from 'vitest'
+import { displayWidth } from '../../../bot/console/display-width.ts'
+import type { Nudge } from '../../../store/person.ts'
+import { NOBODY } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
+import { newAsker } from '../asker.ts'
+import { testDesk } from '../test-desk.ts'
+import { deskWith, jarOf, NOW_MS, startedAs } from './jars.ts'
+
+/** Steeping since 8 November, to be tasted from the 15th and strained from 1 to 10 December. */
+const WINDOW = { tasteFrom: '2026-11-15', strainFrom: '2026-12-01', strainBy: '2026-12-10', restDays: 30 }
+const steeping = (id: string, name: string, on = '2026-11-08') => jarOf(id, [{ ...startedAs(name, {}, WINDOW), on }])
+
+const NAMES = [
+  'lemon',
+  'walnuts from the old tree, second basket',
+  'лимон и имбирь',
+  'ليمون وزنجبيل',
+  '生姜レモン',
+  '柠檬皮和姜片泡在九十五度的酒里放在窗台下面的第三个架子上的那个大玻璃罐子',
+  'नींबू का अर्क',
+  '🍋🍋',
+  '👩‍🌾 plum',
+  'é'.repeat(40),
+  '葉'.repeat(40),
+  'e\u0301tude',
+]
+const twenty = Array.from({ length: 20 }, (_, index) => {
+  const day = String(1 + index).padStart(2, '0')
+  const name = index < NAMES.length ? NAMES[index]! : `jar ${index}`
+  return steeping(`jar${String(index).padStart(2, '0')}`, name, `2026-11-${day}`)
+})
+
+describe('/jar list', () => {
+  it('says how to begin where there is no jar', async () => {
+    const desk = await deskWith({})
+    expect(await desk.textOf('/jar list')).toBe(
+      'No jar is running. /plan works out what goes into one, /jar start begins it.',
+    )
+    expect((await desk.jsonOf('/jar list')).data).toEqual({ jars: [] })
+  })
+
+  it('says first what to do today and what is next, then a row for each running jar', async () => {
+    const desk = await deskWith({
+      jars: [
+        steeping('aaaa1', 'lemon'),
+        jarOf('aaaa2', [
+          { ...startedAs('walnut', {}, WINDOW), on: '2026-11-01' },
+          { kind: 'shaken', on: '2026-11-20' },
+          { kind: 'tasted', rating: 3, note: null, on: '2026-11-20' },
+        ]),
+        jarOf('aaaa3', [
+          { ...startedAs('last year'), on: '2025-11-01' },
+          { kind: 'discarded', on: '2025-12-01' },
+        ]),
+      ],
+    })
+    const text = await desk.textOf('/jar list')
+    const [headline] = text.split('\n\n')
+    expect(headline?.replaceAll('\n', ' ')).toMatch(/^Today: .*shake lemon.*\. Next: .* on 1 December\.$/)
+    expect(text).toContain('  lemon   steeping  ███░░░░░░░ day 13 of 33  ')
+    expect(text).toContain('  walnut  steeping  █████░░░░░ day 20 of 40  ')
+    expect(text.indexOf('  lemon ')).toBeLessThan(text.indexOf('  walnut '))
+    expect(text).not.toContain('last year')
+    expect(text).toContain('• One finished batch is in /notebook.')
+    expect(text).toContain('Shaken: /jar shake lemon')
+  })
+
+  it.each([40, 80])('fits %i columns with twenty jars and names in any script', async (width) => {
+    const desk = await deskWith({ jars: twenty }, { width })
+    const text = await desk.textOf('/jar list')
+    for (const line of text.split('\n')) expect(displayWidth(line), line).toBeLessThanOrEqual(width)
+    for (const name of ['lemon', 'jar 19', '🍋🍋']) expect(text).toContain(name)
+    expect(text.match(/[█░]{10}/g)).toHaveLength(20)
+    expect(text).toContain('and 16 more')
+    expect(desk.faults()).toEqual([])
+  })
+
+  it('puts the parts of its rows under each other, whatever the script', async () => {
+    const desk = await deskWith({ jars: twenty.filter((_, index) => [0, 2, 4, 7, 19].includes(index)) })
+    const lines = (await desk.textOf('/jar list')).split('\n').filter((line) => /[█░]/.test(line))
+    const places = lines.map((line) => ({
+      bar: displayWidth(line.slice(0, line.search(/[█░]/))),
+      day: displayWidth(line.slice(0, line.indexOf('day '))),
+    }))
+    expect(lines).toHaveLength(5)
+    expect(new Set(places.map(({ bar }) => bar)).size).toBe(1)
+    expect(new Set(places.map(({ day }) => day)).size).toBe(1)
+  })
+
+  it('lists the names of a row with their data complete', async () => {
+    const desk = await deskWith({ jars: [steeping('aaaa1', 'lemon')] })
+    const { jars } = (await desk.jsonOf('/jar list')).data
+    expect(jars).toEqual([
+      {
+        id: 'aaaa1',
+        name: 'lemon',
+        stage: 'steeping',
+        day: 13,
+        ofDays: 33,
+        next: { duty: expect.any(String), dueAt: expect.stringMatching(/^2026-11-\d\dT09:00:00\.000Z$/) },
+      },
+    ])
+  })
+
+  it('tells of a pause until it is over', async () => {
+    const settings = { ...NOBODY.settings, pausedUntil: '2026-12-03' }
+    const paused = await deskWith({ jars: [steeping('aaaa1', 'lemon')], settings })
+    expect(await paused.textOf('/jar list')).toContain('• Reminders pause until 3 December; /reminders changes that.')
+    const over = await deskWith({ jars: [], settings }, { nowMs: Date.UTC(2026, 11, 3, 12) })
+    expect(await over.textOf('/jar list')).not.toContain('pause')
+  })
+})
+
+const KEPT: Nudge = {
+  id: 'n1',
+  place: { kind: 'private' },
+  duties: [
+    { jarId: 'aaaa1', kind: 'shake', key: 'shake.2026-11-18' },
+    { jarId: 'aaaa2', kind: 'shake', key: 'shake.2026-11-18' },
+    { jarId: 'gone5', kind: 'shake', key: 'shake.2026-11-18' },
+  ],
+  state: 'kept',
+  madeMs: 0,
+  attempts: 9,
+  nextMs: 0,
+}
+const WAITING: Nudge = { ...KEPT, id: 'n2', state: 'waiting', nextMs: NOW_MS + 1 }
+
+describe('what /jar list says once', () => {
+  const person = {
+    jars: [steeping('aaaa1', 'lemon'), steeping('aaaa2', 'walnut')],
+    nudges: [KEPT, WAITING],
+    setAside: 'users/local.2026-11-19.set-aside.json',
+  }
+
+  it('is what could not be sent and which file was set aside', async () => {
+    const desk = await deskWith(person, { width: 200 })
+    const first = await desk.textOf('/jar list')
+    expect(first).toContain('could not send: shake lemon and walnut (18 Nov).')
+    expect(first).toContain('put it aside as users/local.2026-11-19.set-aside.json')
+    const second = await desk.textOf('/jar list')
+    expect(second).not.toContain('could not')
+    const { nudges, setAside, jars } = await desk.asker.store.read('local')
+    expect(nudges).toEqual([WAITING])
+    expect(setAside).toBeNull()
+    expect(jars.map(({ told }) => told)).toEqual([['shake.2026-11-18'], ['shake.2026-11-18']])
+  })
+
+  it('is said again, and the list all the same, where nothing can be written', async () => {
+    const asker = newAsker()
+    await asker.store.update('local', () => ({ ...NOBODY, ...person }))
+    const locked = new StorageError('locked', { folder: 'data', host: 'shed', pid: 7, isHere: true })
+    const store = { ...asker.store, update: () => Promise.reject(locked) }
+    const desk = testDesk({ asker: { ...asker, store }, nowMs: NOW_MS, width: 200 })
+    for (const line of ['/jar list', '/jar list']) {
+      expect(await desk.textOf(line)).toContain('could not send: shake lemon and walnut (18 Nov).')
+    }
+  })
+})
+
+describe('a row of /jar list', () => {
+  const rowOn = async (isoDay: string) => {
+    const nowMs = Date.parse(`${isoDay}T12:00:00Z`)
+    const desk = await deskWith({ jars: [steeping('aaaa1', 'lemon')] }, { nowMs })
+    return (await desk.textOf('/jar list')).split('\n').find((line) => line.startsWith('  lemon'))
+  }
+
+  it.each([
+    ['2026-11-08', 'day 1 of 33   shake tomorrow'],
+    ['2026-11-09', 'day 2 of 33   shake today'],
+    ['2026-11-16', 'day 9 of 33   taste and shake today'],
+    ['2026-12-03', 'day 26 of 33  strain by 10 Dec; taste, shake'],
+    ['2026-12-11', 'day 34 of 33  strain, 1 day late; shake'],
+    ['2026-12-24', 'day 47 of 33  strain, 14 days late; shake'],
+    ['2027-01-02', 'day 56 of 33  strain, 23 days late; shake'],
+  ])('says on %s: %s', async (isoDay, says) => {
+    expect(await rowOn(isoDay)).toContain(says)
+  })
+})

@@ -1,0 +1,117 @@
+import { describe, expect, it } from 'vitest'
+import { displayWidth } from '../../../bot/console/display-width.ts'
+import { exactly } from '../../../core/quantity/measured.ts'
+import { deskWith, jarOf, startedAs } from './jars.ts'
+
+const TYPED = [
+  ['name', 'lemon'],
+  ['of', '80 g lemon peel'],
+  ['spirit', '1 l 95%'],
+  ['to-strength', '30%'],
+] as const
+
+const READ = {
+  kind: 'strained',
+  measured: { amount: { value: 930, plusMinus: 5 }, by: 'volume', atC: 20 },
+  strength: { abvPercent: { value: 85, plusMinus: 0.5 }, abvAtC: 20, readsProof: false },
+  rinseWaterG: exactly(0),
+} as const
+
+const lemon = jarOf('aaaa1', [
+  { ...startedAs('lemon'), on: '2026-10-01', typed: TYPED },
+  ...['02', '03', '04', '05'].map((day) => ({ kind: 'shaken', on: `2026-10-${day}` }) as const),
+  { kind: 'tasted', rating: 3, note: 'thin, “green”', on: '2026-10-10' },
+  { kind: 'shaken', on: '2026-10-10' },
+  { kind: 'undone', of: 7, on: '2026-10-10' },
+  { ...READ, measured: { ...READ.measured, amount: { value: 390, plusMinus: 5 } }, on: '2026-11-01' },
+  { kind: 'corrected', of: 9, by: READ, on: '2026-11-02', typed: [['measured', '930 ml']] },
+  { kind: 'tasted', rating: 4, note: null, on: '2026-11-12' },
+])
+
+describe('/jar show', () => {
+  it('tells the stage, what is in it with its ±, the story and what comes next', async () => {
+    const desk = await deskWith({ jars: [lemon] }, { width: 100 })
+    const text = await desk.textOf('/jar show lemon')
+    expect(text).toMatch(/^lemon: strained, day 51\./)
+    expect(text).toMatch(/Volume +930 ml ± \d ml, measured/)
+    expect(text).toMatch(/Strength +85\.?\d? % vol ± 0\.\d % vol, measured/)
+    expect(text).toMatch(/Planned +30 % vol, 250 g\/L/)
+    expect(text).toMatch(/Rating +3, then 4 of 5/)
+    const story = text.split('\n').filter((line) => /^ {2}\d+( · |–)/.test(line))
+    expect(story.map((line) => line.trim().replace(/ {2,}/, '  '))).toEqual([
+      '1 · 1 Oct  started: of 80 g lemon peel, spirit 1 l 95%, to strength 30%',
+      '2–5  shaken on 2, 3, 4 and 5 Oct',
+      '6 · 10 Oct  tasted, 3 of 5: “thin, "green"”',
+      '7 · 10 Oct  shaken (taken back)',
+      '8 · 10 Oct  takes back 7',
+      '9 · 1 Nov  strained, 390 ml at 85 % vol (corrected by 10)',
+      '10 · 2 Nov  corrects 9: strained, 930 ml at 85 % vol',
+      '11 · 12 Nov  tasted, 4 of 5',
+    ])
+  })
+
+  it('says of a jar that nobody has measured that it is estimated', async () => {
+    const desk = await deskWith({ jars: [jarOf('aaaa1', [{ ...startedAs('basil'), on: '2026-11-08' }])] })
+    const text = await desk.textOf('/jar show basil')
+    expect(text).toMatch(/Volume +1\.05 l ± 0\.0\d l, estimated/)
+    expect(text).toMatch(/Strength +9\d.* estimated/)
+    expect(text).not.toContain('measured')
+  })
+
+  it.each([40, 80])('fits %i columns', async (width) => {
+    const long = jarOf('aaaa1', [
+      { ...startedAs('葉'.repeat(40)), on: '2026-10-01', typed: TYPED },
+      { kind: 'tasted', rating: 2, note: 'très bon 苦い '.repeat(70), on: '2026-10-10' },
+    ])
+    const desk = await deskWith({ jars: [long, lemon] }, { width })
+    for (const line of [`/jar show #aaaa1`, '/jar show 葉', '/jar show lem']) {
+      for (const shown of (await desk.textOf(line)).split('\n')) expect(displayWidth(shown)).toBeLessThanOrEqual(width)
+    }
+    expect(desk.faults()).toEqual([])
+  })
+
+  it('gives every entry in its data, as typed', async () => {
+    const desk = await deskWith({ jars: [lemon] })
+    const { data } = await desk.jsonOf('/jar show lemon')
+    expect(Object.keys(data)).toEqual([
+      'id',
+      'name',
+      'stage',
+      'day',
+      'ofDays',
+      'next',
+      'volumeMl',
+      'volumeMlPlusMinus',
+      'abvPercent',
+      'abvPercentPlusMinus',
+      'sugarGPerL',
+      'sugarGPerLPlusMinus',
+      'events',
+    ])
+    expect(data.volumeMl).toBeCloseTo(930, 6)
+    expect(data.events).toHaveLength(11)
+    expect(data.events[0]).toEqual({
+      entry: 1,
+      kind: 'started',
+      day: '2026-10-01',
+      at: '2026-10-01T12:00:00.000Z',
+      amends: null,
+      undone: false,
+      typed: { name: 'lemon', of: '80 g lemon peel', spirit: '1 l 95%', 'to-strength': '30%' },
+    })
+    expect(data.events[6]).toMatchObject({ entry: 7, undone: true })
+    expect(data.events[9]).toMatchObject({ entry: 10, kind: 'corrected', amends: 9, typed: { measured: '930 ml' } })
+  })
+
+  it('knows no jar whose start was taken back, and none that is not there', async () => {
+    const gone = jarOf('aaaa2', [
+      { ...startedAs('gone'), on: '2026-11-08' },
+      { kind: 'undone', of: 1, on: '2026-11-08' },
+    ])
+    const desk = await deskWith({ jars: [lemon, gone] })
+    for (const line of ['/jar show gone', '/jar show #aaaa2']) {
+      expect((await desk.jsonOf(line)).error).toMatchObject({ code: 'not_found' })
+    }
+    expect((await desk.jsonOf('/jar show lemno')).error.message).toContain('did you mean lemon?')
+  })
+})

@@ -1,0 +1,66 @@
+import type { Asker } from '../../../bot/chat/command.ts'
+import { storyOf } from '../../../core/jar/story.ts'
+import { newAsker } from '../asker.ts'
+import { testDesk } from '../test-desk.ts'
+
+/** What `ask --json` prints for a step of a jar. */
+export interface StepJson {
+  readonly data: { readonly [name: string]: unknown }
+  readonly notes: readonly { readonly key: string; readonly text: string }[]
+  readonly cautions: readonly { readonly key: string; readonly text: string }[]
+  readonly error?: { readonly code: string; readonly message: string; readonly option?: string }
+}
+
+export const LEMON = '/jar start lemon of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'
+
+/** Somebody with a clock that is set by hand, at noon of days in UTC unless an instant is given. */
+export const jarDesk = (day = '2026-11-01', asker: Asker = newAsker()) => {
+  let nowMs = 0
+  const at = (text: string) => {
+    nowMs = Date.parse(text.includes('T') ? text : `${text}T12:00:00Z`)
+  }
+  at(day)
+  const desk = () => testDesk({ nowMs, asker, width: 200 })
+  const anyOf = async (line: string): Promise<StepJson> => {
+    const used = desk()
+    const json = (await used.jsonOf(line)) as StepJson
+    const faults = used.faults()
+    if (faults.length > 0) throw new Error(`${line} → ${faults.join()}`)
+    return json
+  }
+  return {
+    at,
+    anyOf,
+    /** The JSON of a line that has to be answered. */
+    ask: async (line: string): Promise<StepJson> => {
+      const json = await anyOf(line)
+      if (json.error !== undefined) throw new Error(`${line} → ${json.error.code}: ${json.error.message}`)
+      return json
+    },
+    /** The problem of a line that has to be refused. */
+    refused: async (line: string) => {
+      const { error } = await anyOf(line)
+      if (error === undefined) throw new Error(`${line} was answered`)
+      return error
+    },
+    textOf: (line: string): Promise<string> => desk().textOf(line),
+    run: (line: string) => desk().run(line),
+    person: () => asker.store.read(asker.userId),
+    storyOf: async (name: string) => {
+      const { jars } = await asker.store.read(asker.userId)
+      return jars.flatMap((jar) => storyOf(jar.entries) ?? []).find((story) => story.name === name)!
+    },
+  }
+}
+
+export const numberIn = ({ data }: StepJson, name: string): number => {
+  const value = data[name]
+  if (typeof value !== 'number') throw new Error(`no number ${name}`)
+  return value
+}
+
+/** Days and kinds of a jar's entries, as the JSON tells them. */
+export const eventsIn = ({ data }: StepJson) =>
+  (data.events as readonly { readonly kind: string; readonly day: string; readonly entry: number }[]).map(
+    ({ kind, day }) => `${day} ${kind}`,
+  )

@@ -1,0 +1,92 @@
+import { describe, expect, it } from 'vitest'
+import { againOptions } from '../../../bot/commands/jar/again-options.ts'
+import { ingredientsOf } from '../../../bot/commands/jar/batch-facts.ts'
+import { jarDesk, type StepJson } from './desk.ts'
+
+/** Coffee is over in days and lemon takes weeks, so that it goes in later. */
+const begun = async () => {
+  const desk = jarDesk()
+  await desk.ask('/jar start mine of:10 lemons + 60 g coffee beans spirit:1 l 95% to-strength:30% to-sweetness:250 g/L')
+  const story = () => desk.storyOf('mine')
+  const coffee = (await story()).started.plants.find(({ id }) => id !== 'lemon_peel')!
+  expect(coffee.addOn).not.toBeNull()
+  const grams = async () =>
+    ingredientsOf(await story())
+      .plants.filter(({ id }) => id === coffee.id)
+      .map(({ massG, addOn }) => [massG.value, addOn])
+  const again = async () => againOptions(await story(), (await desk.person()).jars[0]!.entries, null)
+  return { ...desk, story, coffee, addOn: coffee.addOn!, grams, again }
+}
+
+const noteOf = ({ notes }: StepJson, key: string) => notes.find((note) => note.key === key)?.text
+
+describe('a plant that the plan puts in later', () => {
+  it('is said to come later until it is in', async () => {
+    const { textOf, grams, addOn, again } = await begun()
+    expect(await textOf('/jar show mine')).toMatch(/; later: 60 g coffee beans[^;]* on \d+ November 2026/)
+    expect(await grams()).toEqual([[60, addOn]])
+    expect((await again()).of).toContain('60 g coffee')
+  })
+
+  it('is there once, with the amount that went in', async () => {
+    const { at, ask, textOf, grams, addOn, again } = await begun()
+    at(addOn)
+    await ask('/jar add mine of:50 g coffee beans')
+    expect(await grams()).toEqual([[50, null]])
+    expect(await textOf('/jar show mine')).not.toContain('later:')
+    const { of } = await again()
+    expect(of).toContain('50 g coffee')
+    expect(of).not.toContain('60 g')
+    at('2026-12-20')
+    expect(noteOf(await ask('/jar strain mine measured:900 ml'), 'jar_later_counted')).toBeUndefined()
+    expect(await grams()).toEqual([[50, null]])
+  })
+
+  it('goes in as planned where no amount is said', async () => {
+    const { at, ask, grams, addOn } = await begun()
+    at(addOn)
+    await ask('/jar add mine of:coffee beans')
+    expect(await grams()).toEqual([[60, null]])
+  })
+
+  it('is offered by the list on its day', async () => {
+    const { at, anyOf, addOn, ask, grams } = await begun()
+    const lines = async () =>
+      ((await anyOf('/jar list')) as unknown as { actions: { line: string }[] }).actions.map(({ line }) => line)
+    expect((await lines()).some((line) => line.startsWith('/jar add'))).toBe(false)
+    at(addOn)
+    const line = (await lines()).find((each) => each.startsWith('/jar add'))!
+    expect(line).toMatch(/^\/jar add mine of:60 g coffee/)
+    await ask(line)
+    expect(await grams()).toEqual([[60, null]])
+    expect((await lines()).some((each) => each.startsWith('/jar add'))).toBe(false)
+  })
+
+  it('counts as in when it is strained after its day, which is said', async () => {
+    const { at, ask, grams } = await begun()
+    at('2026-12-20')
+    const reply = await ask('/jar strain mine measured:900 ml')
+    expect(noteOf(reply, 'jar_later_counted')).toMatch(
+      /^I count the coffee beans.* as added on \d+ November 2026, as planned; if it never went in, \/jar correct mine /,
+    )
+    expect(await grams()).toEqual([[60, null]])
+  })
+
+  it('never went in where it was strained before its day', async () => {
+    const { at, ask, grams } = await begun()
+    at('2026-11-03')
+    expect(noteOf(await ask('/jar strain mine measured:900 ml'), 'jar_later_counted')).toBeUndefined()
+    expect(await grams()).toEqual([])
+  })
+})
+
+describe('/jar later', () => {
+  it('says where the days for straining are over by then', async () => {
+    const { ask, story } = await begun()
+    const { strainBy } = (await story()).started.plan
+    expect(noteOf(await ask(`/jar later mine until:${strainBy}`), 'jar_later_past')).toBeUndefined()
+    const late = /^That is after the days for straining mine, the last of which is \d+ \w+ 2026\.$/
+    expect(noteOf(await ask('/jar later mine until:2027-01-20'), 'jar_later_past')).toMatch(late)
+    expect(noteOf(await ask('/jar later all until:2027-01-20'), 'jar_later_past')).toMatch(late)
+  })
+})

@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest'
+import { jarDesk } from './desk.ts'
+
+const HERB = '/jar start herb of:10 g rosemary spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'
+
+const strained = async () => {
+  const desk = jarDesk()
+  await desk.ask(HERB)
+  desk.at('2026-11-20')
+  await desk.ask('/jar strain herb measured:920±2 ml strength:78%')
+  return { desk }
+}
+
+describe('what was typed', () => {
+  it('names the plan where something else went in, and what takes a second sweetening back', async () => {
+    const { desk } = await strained()
+    const textsOf = async (line: string) => (await desk.ask(line)).notes.map(({ text }) => text).join(' ')
+    expect(await textsOf('/jar sweeten herb water:115 ml sugar:598 g')).toMatch(
+      /The plan was \d+ g sugar in 1\.\d+ l water; if a number slipped, \/jar undo herb takes it back\./,
+    )
+    expect(await textsOf('/jar sweeten herb water:115 ml sugar:598 g')).toContain('/jar undo herb takes one back')
+    await desk.ask('/jar undo herb')
+    await desk.ask('/jar undo herb')
+    expect(await textsOf('/jar sweeten herb water:1.15 l sugar:590 g')).not.toContain('The plan was')
+  })
+
+  it('says an amount as it was typed, and what was computed from what was measured', async () => {
+    const { desk } = await strained()
+    const text = await desk.textOf('/jar sweeten herb water:1155 ml sugar:598 g')
+    expect(text).toContain('herb: sweetened with 1155\u00a0ml water and 598\u00a0g sugar.'.replaceAll('\u00a0', ' '))
+    expect(text).toContain('(computed from what you measured)')
+    expect(await desk.textOf('/jar show herb')).toContain('sweetened with 1155 ml water')
+  })
+
+  it('keeps what looks like an option in the note, and says so', async () => {
+    const { desk } = await strained()
+    const { notes } = await desk.ask('/jar taste herb note:thin rating:4')
+    expect(notes.map(({ text }) => text).join()).toContain('I kept “rating:4” as part of the note')
+    expect((await desk.ask('/jar taste herb rating:4 note:at ten: thin')).notes).toEqual([])
+  })
+
+  it('is told apart from what was taken', async () => {
+    const desk = jarDesk()
+    expect(await desk.textOf('/jar start peel of:lemon peel spirit:1 l 95%')).toContain(
+      'You did not say how much, so I took the usual 120 g lemon peel (zest).',
+    )
+    expect(await desk.textOf('/jar start rind of:90 g lemon peel spirit:1 l 95%')).not.toContain('how much')
+    expect(await desk.textOf('/again rind to-sweetness:rich')).toMatch(
+      /It is to become 30 % vol with 270 g\/L of sugar\. \/jar undo rind 2 takes it back\./,
+    )
+  })
+
+  it('asks spirit for more strength than there is', async () => {
+    const { desk } = await strained()
+    await desk.ask('/jar sweeten herb water:1.15 l sugar:598 g')
+    const { code, message } = await desk.refused('/syrup jar:herb to-strength:40% to-sweetness:250 g/L')
+    expect(code).toBe('unreachable')
+    const line = /\/adjust .* spirit-strength:95%/.exec(message)?.[0] ?? ''
+    await desk.ask(line)
+  })
+})

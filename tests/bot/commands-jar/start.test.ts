@@ -1,0 +1,168 @@
+import { describe, expect, it } from 'vitest'
+import { newAsker } from '../asker.ts'
+import { jarDesk, LEMON } from './desk.ts'
+
+describe('/jar start', () => {
+  it('says what goes in and what comes next, and keeps what was planned', async () => {
+    const desk = jarDesk()
+    const text = await desk.textOf(LEMON)
+    expect(text).toMatch(/^lemon: started\. Put in 1\.00 l of 95 % vol spirit and lemon peel \(zest\) of 10 fruit/)
+    expect(text).toMatch(/Taste from +8 November 2026/)
+    expect(text).toMatch(/Strain +from 15 November to 1 December 2026/)
+    expect(text).not.toContain('Syrup expected')
+    const { started } = await desk.storyOf('lemon')
+    expect(started.plan.targets).toEqual({ abvPercent: 30, sugarGPerL: 250 })
+    expect(started.plan.strainFrom).toBe('2026-11-15')
+    expect(started.typed).toContainEqual(['of', '10 lemons'])
+  })
+
+  it('says in its first line what goes in later, as the plan does', async () => {
+    const batch = 'of:1 vanilla pod + 80 g coffee beans spirit:700 ml 40%'
+    const plan = (await jarDesk().textOf(`/plan ${batch}`)).replace(/\s+/g, ' ')
+    expect(plan).toMatch(
+      /^Buy .*1 vanilla pod = 3 g.* sugar; later add coffee beans, whole on 17 November 2026; strain /,
+    )
+    const started = (await jarDesk().textOf(`/jar start coffee ${batch}`)).replace(/\s+/g, ' ')
+    expect(started).toContain('and 1 vanilla pod = 3 g; add 80 g coffee beans, whole on 17 November 2026.')
+  })
+
+  it('works out the same batch as /plan', async () => {
+    const desk = jarDesk()
+    const options = 'of:8 lemons + 30 g ginger spirit:700 ml strength:70% sugar:50 g steep-at:60%'
+    const { data } = await desk.ask(`/plan ${options}`)
+    await desk.ask(`/jar start mix ${options}`)
+    const { started } = await desk.storyOf('mix')
+    const dates = data.dates as Record<string, string>
+    expect([started.plan.tasteFrom, started.plan.strainFrom, started.plan.strainBy]).toEqual([
+      dates.tasteFrom,
+      dates.strainFrom,
+      dates.strainBy,
+    ])
+    const botanicals = data.botanicals as readonly { id: string; massG: number }[]
+    expect(started.plants.map(({ id, massG }) => [id, massG.value])).toEqual(
+      botanicals.map(({ id, massG }) => [id, massG]),
+    )
+    expect(started.sugarG.value).toBe(50)
+  })
+
+  it('says which zone it took, on the first jar of somebody who chose none', async () => {
+    const desk = jarDesk()
+    const first = await desk.run(LEMON)
+    expect(first.ok && first.reply.actions.map(({ line }) => line)).toEqual(['/settings zone:UTC'])
+    await jarDesk().ask('/settings zone:UTC')
+    expect((await desk.ask(LEMON.replace('lemon', 'second'))).notes.map(({ key }) => key)).not.toContain(
+      'jar_zone_assumed',
+    )
+    const chosen = jarDesk()
+    await chosen.ask('/settings zone:Europe/Rome')
+    expect((await chosen.ask(LEMON)).notes.map(({ key }) => key)).not.toContain('jar_zone_assumed')
+  })
+
+  it('takes a late start with its days counted from then, and no day to come', async () => {
+    const desk = jarDesk('2026-11-10')
+    const { data } = await desk.ask(`${LEMON} when:1 November`)
+    expect(data.day).toBe(10)
+    expect((await desk.storyOf('lemon')).started.plan.strainFrom).toBe('2026-11-15')
+    const error = await desk.refused(`/jar start other of:lemon spirit:1 l 95% when:tomorrow`)
+    expect(error).toMatchObject({ code: 'bad_value', option: 'when' })
+  })
+
+  it('refuses a name that a running jar has, and names a free one', async () => {
+    const desk = jarDesk()
+    await desk.ask(LEMON)
+    const error = await desk.refused(LEMON.replace('lemon', 'LEMON'))
+    expect(error).toMatchObject({ code: 'bad_value', option: 'name' })
+    expect(error.message).toContain('LEMON 2')
+    await desk.ask('/jar discard lemon')
+    await desk.ask(LEMON)
+    expect((await desk.person()).jars).toHaveLength(2)
+  })
+
+  it('refuses what /plan refuses, and keeps nothing of it', async () => {
+    const desk = jarDesk()
+    expect((await desk.refused('/jar start x of:foxglove spirit:1 l 95%')).code).toBe('refused')
+    expect((await desk.refused('/jar start x of:lemon')).code).toBe('missing_option')
+    expect((await desk.refused('/jar start all of:lemon spirit:1 l 95%')).option).toBe('name')
+    expect((await desk.refused('/jar start x of:meadowsweet spirit:1 l 95%')).option).toBe('of')
+    await desk.ask('/jar start x of:20 g meadowsweet spirit:1 l 95% unknown-ok:yes days:10 days')
+    expect((await desk.storyOf('x')).started.plan).toMatchObject({ strainFrom: '2026-11-11', restDays: null })
+    expect((await desk.person()).jars).toHaveLength(1)
+  })
+
+  it('keeps at most 100 running jars, done ones not counted', async () => {
+    const asker = newAsker()
+    const desk = jarDesk('2026-11-01', asker)
+    await desk.ask(LEMON)
+    await desk.ask('/jar discard lemon')
+    await desk.ask(LEMON)
+    const named = (index: number) => `jar ${index}`
+    await asker.store.update('local', (person) => ({
+      ...person,
+      jars: [
+        ...person.jars,
+        ...Array.from({ length: 99 }, (_, index) => {
+          const jar = person.jars[1]!
+          const entries = jar.entries.map((entry) => ({ ...entry, name: named(index) }))
+          return { ...jar, id: `x${1000 + index}`, entries }
+        }),
+      ],
+    }))
+    expect((await desk.refused(LEMON.replace('lemon', 'one more'))).code).toBe('limit')
+    await desk.ask(`/jar discard ${named(7)}`)
+    await desk.ask(LEMON.replace('lemon', 'one more'))
+  })
+
+  it('reads 24/12 by the country of the person', async () => {
+    const desk = jarDesk('2027-01-05')
+    const line = LEMON.replace('lemon', 'a')
+    expect((await desk.refused(`${line} when:3/1`)).code).toBe('ambiguous')
+    await desk.ask('/settings country:IT')
+    await desk.ask(`${line} when:3/1`)
+    expect((await desk.storyOf('a')).started.day).toBe('2027-01-03')
+    const wished = LEMON.replace('lemon', 'c')
+    await desk.ask(`${wished} ready-by:1/3`)
+    expect((await desk.storyOf('c')).started.plan.strainBy! < '2027-03-01').toBe(true)
+    await desk.ask('/settings country:US')
+    expect((await desk.refused(`${wished.replace(' c ', ' d ')} ready-by:1/13`)).code).toBe('unreachable')
+    await desk.ask(`${line.replace(' a ', ' b ')} when:12/24`)
+    expect((await desk.storyOf('b')).started.day).toBe('2026-12-24')
+  })
+})
+
+describe('a plan offers its jar', () => {
+  const actionsOf = async (line: string) => {
+    const outcome = await jarDesk().run(line)
+    return outcome.ok ? outcome.reply.actions.map((action) => action.line) : []
+  }
+
+  it('with what was typed, and it can be typed back', async () => {
+    const [line] = await actionsOf('/plan of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30%')
+    expect(line).toBe('/jar start lemon peel of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30%')
+    const desk = jarDesk()
+    await desk.ask(line!)
+    expect((await desk.storyOf('lemon peel')).started.plants).toHaveLength(2)
+  })
+
+  it('late where it began in the past, today where it is to begin', async () => {
+    expect(await actionsOf('/plan of:lemon spirit:1 l 95% start:yesterday')).toEqual([
+      '/jar start lemon peel of:lemon spirit:1 l 95% when:yesterday',
+    ])
+    expect(await actionsOf('/plan of:lemon spirit:1 l 95% start:tomorrow')).toEqual([
+      '/jar start lemon peel of:lemon spirit:1 l 95%',
+    ])
+  })
+
+  it.each([
+    ['1 kg green walnuts', 'green walnuts'],
+    ['1 stick ceylon cinnamon', 'cinnamon'],
+    ['30 g raspberries', 'raspberries'],
+  ])('%s as %s', async (of, name) => {
+    expect(await actionsOf(`/plan of:${of} spirit:1 l 60%`)).toEqual([`/jar start ${name} of:${of} spirit:1 l 60%`])
+  })
+
+  it('for bottles to fill as well', async () => {
+    const [line] = await actionsOf('/plan of:fennel seed bottles:4 x 500 ml strength:95%')
+    expect(line).toBe('/jar start fennel seed of:fennel seed strength:95% bottles:4 x 500 ml')
+    await jarDesk().ask(line!)
+  })
+})

@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest'
+import { jarDesk, LEMON, numberIn } from './desk.ts'
+
+const strained = async () => {
+  const desk = jarDesk()
+  await desk.ask('/jar start herb of:10 g rosemary spirit:1 l 95% to-strength:30% to-sweetness:250 g/L')
+  await desk.ask('/jar strain herb measured:920 ml strength:78%')
+  return desk
+}
+
+describe('/syrup jar:', () => {
+  it('takes the wishes that were planned, where none are named', async () => {
+    const desk = await strained()
+    const planned = await desk.ask('/syrup jar:herb')
+    expect(numberIn(planned, 'abvPercent')).toBeCloseTo(30, 6)
+    expect(numberIn(planned, 'sugarGPerL')).toBeCloseTo(250, 6)
+    const sweeter = await desk.ask('/syrup jar:herb to-sweetness:300 g/L')
+    expect(numberIn(sweeter, 'abvPercent')).toBeCloseTo(30, 6)
+    expect(numberIn(sweeter, 'sugarGPerL')).toBeCloseTo(300, 6)
+    const byRatio = await desk.ask('/syrup jar:herb ratio:1:1')
+    expect(numberIn(byRatio, 'sugarG')).toBeCloseTo(numberIn(byRatio, 'waterG'), 6)
+    expect(numberIn(byRatio, 'abvPercent')).toBeCloseTo(30, 6)
+    const sweetByRatio = await desk.ask('/syrup jar:herb ratio:1:1 to-sweetness:250 g/L')
+    expect(numberIn(sweetByRatio, 'sugarGPerL')).toBeCloseTo(250, 6)
+  })
+
+  it('says which liquid it took, and changes nothing', async () => {
+    const desk = await strained()
+    const before = await desk.person()
+    const { notes } = await desk.ask('/syrup jar:herb')
+    expect(notes.find(({ key }) => key === 'jar_held')!.text).toMatch(/^I took the herb jar: 920 ml/)
+    expect(await desk.person()).toBe(before)
+  })
+
+  it('offers ways where nothing was planned, each for the same jar', async () => {
+    const desk = jarDesk()
+    await desk.ask('/jar start x of:20 g meadowsweet spirit:1 l 95% unknown-ok:yes')
+    await desk.ask('/jar strain x measured:900 ml strength:80%')
+    const outcome = await desk.run('/syrup jar:x')
+    const lines = outcome.ok ? outcome.reply.actions.map(({ line }) => line) : []
+    for (const line of lines) {
+      expect(line.startsWith('/syrup jar:x ')).toBe(true)
+      await desk.ask(line)
+    }
+  })
+
+  it('refuses a jar that steeps or is done, and a jar beside an infusion', async () => {
+    const desk = await strained()
+    await desk.ask(LEMON)
+    expect((await desk.refused('/syrup jar:lemon')).code).toBe('wrong_stage')
+    expect((await desk.refused('/syrup jar:herb infusion:1 l')).code).toBe('too_many_options')
+    expect((await desk.refused('/syrup jar:herb strength:78%')).code).toBe('too_many_options')
+    expect((await desk.refused('/syrup jar:plum')).code).toBe('not_found')
+    expect((await desk.refused('/syrup strength:78%')).option).toBe('infusion')
+    await desk.ask('/jar empty herb')
+    expect((await desk.refused('/syrup jar:herb')).code).toBe('wrong_stage')
+  })
+})

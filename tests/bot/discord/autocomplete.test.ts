@@ -1,0 +1,116 @@
+import { expect, it } from 'vitest'
+import { z } from 'zod'
+import { planFields } from '../../../bot/commands/plan-fields.ts'
+import { takesOf } from '../../../bot/commands/takes.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
+import { parseZone } from '../../../core/quantity/parse-zone.ts'
+import { commands } from '../test-desk.ts'
+import { OTHER, offersDesk } from './offers.ts'
+
+const { me, offersOf, namesOf, valuesOf } = await offersDesk()
+
+it('offers my jars only, the running ones first, by name', async () => {
+  expect(await namesOf('jar show', 'jar', '')).toEqual([
+    '@everyone **bold** <@1>',
+    'lemon',
+    'Walnut',
+    'old lemon (done, begun 2026-11-01)',
+  ])
+  expect(await namesOf('jar show', 'jar', 'LEM')).toEqual(['lemon', 'old lemon (done, begun 2026-11-01)'])
+  expect(await offersOf('jar show', 'jar', '', '323456789012345678')).toEqual([])
+  expect((await offersOf('jar show', 'jar', '', OTHER)).map(({ name }) => name)).toEqual(['lemon of theirs'])
+})
+
+it('sends a jar by its id, which the grammar takes', async () => {
+  const [offer] = await offersOf('jar show', 'jar', 'wal')
+  expect(offer!.value).toMatch(/^#[0-9a-z]{5}$/)
+  expect(await namesOf('jar show', 'jar', offer!.value.slice(0, 4))).toEqual(['Walnut'])
+  expect((await me.ask(`/jar show ${offer!.value}`)).data).toMatchObject({ name: 'Walnut' })
+})
+
+it('offers all of them where all of them are meant', async () => {
+  expect((await valuesOf('jar shake', 'jar', ''))[0]).toBe('all')
+  expect((await valuesOf('jar later', 'jar', 'al'))[0]).toBe('all')
+  expect(await valuesOf('jar shake', 'jar', 'lemo')).not.toContain('all')
+  expect(await valuesOf('jar taste', 'jar', '')).not.toContain('all')
+})
+
+it('completes the second of two jars that are compared', async () => {
+  const offers = await offersOf('notebook', 'compare', 'lemon + wal')
+  expect(offers.map(({ name }) => name)).toEqual(['lemon + Walnut'])
+  const { data } = await me.ask(`/notebook compare:${offers[0]!.value}`)
+  expect(data).toMatchObject({ batches: [{ name: 'lemon' }, { name: 'Walnut' }] })
+})
+
+it.each([
+  ['gin', 'ginger'],
+  ['8 lem', '8 lemon'],
+  ['8 lemons + 30 g gin', '8 lemons + 30 g ginger'],
+  ['8 lemons +gin', '8 lemons + ginger'],
+  ['8 lemons, 30 g gin', '8 lemons + 30 g ginger'],
+  ['0,5 kg lem', '0,5 kg lemon'],
+  ['ZENZ', 'zenzero'],
+  ['cinnamon, cey', 'Cinnamon, Ceylon'],
+  ['2 stick of cin', '2 stick of Cinnamon, Ceylon'],
+  ['rose', 'rose'],
+  ['dried sa', 'dried sage'],
+])('completes the last plant of %j to %j', async (typed, wanted) => {
+  expect((await valuesOf('plan', 'of', typed))[0]).toBe(wanted)
+  expect(planFields.anyPlants.safeParse(wanted).success).toBe(true)
+})
+
+it('offers the two states of a plant that is not planned without', async () => {
+  expect((await valuesOf('plan', 'of', 'sage')).slice(0, 2)).toEqual(['fresh sage', 'dried sage'])
+})
+
+it('finds every plant by every name of it that means no other, and nothing that is refused', async () => {
+  const reached = new Set<string>()
+  for (const { id, names } of catalogue) {
+    for (const name of names.en) if ((await valuesOf('plan', 'of', name)).length > 0) reached.add(id)
+  }
+  expect(catalogue.filter(({ id }) => !reached.has(id)).map(({ id }) => id)).toEqual([])
+  expect(await valuesOf('plan', 'of', 'tansy')).toEqual([])
+})
+
+it('offers zones with what their clocks show, and countries', async () => {
+  expect(await offersOf('settings', 'zone', 'rom')).toEqual([{ name: 'Europe/Rome (13:00 now)', value: 'Europe/Rome' }])
+  expect(await namesOf('reminders', 'zone', 'new y')).toEqual(['America/New York (07:00 now)'])
+  expect(await valuesOf('settings', 'zone', '')).toHaveLength(25)
+  expect((await valuesOf('settings', 'country', 'ital'))[0]).toBe('IT')
+  expect((await namesOf('settings', 'country', 'gb'))[0]).toBe('United Kingdom')
+  expect(await valuesOf('serving', 'country', 'cote')).toEqual(['Côte d’Ivoire'])
+})
+
+it('offers the commands that help knows', async () => {
+  expect(await valuesOf('help', 'command', '/jar st')).toEqual(['jar start', 'jar strain'])
+  expect(await valuesOf('help', 'command', 'syr')).toEqual(['syrup'])
+})
+
+const letters = 'abcdefghijklmnopqrstuvwxyz'.split('')
+
+it('offers only what the option takes', async () => {
+  const completed = commands.flatMap(({ path, input }) =>
+    Object.entries(input.shape).flatMap(([option, schema]) =>
+      takesOf(schema).suggested === undefined ? [] : [{ path, option, schema }],
+    ),
+  )
+  expect(new Set(completed.map(({ schema }) => takesOf(schema).suggested)).size).toBe(7)
+  for (const { path, option, schema } of completed) {
+    for (const typed of ['', ...letters, '30 g cin', '30 g gin', '8 lemons + ']) {
+      for (const value of await valuesOf(path, option, typed)) {
+        // Two amounts of one plant are another fault than a name that is not known.
+        if (path !== 'notebook' && !value.startsWith('8 lemons + ')) {
+          expect(z.safeParse(schema, value).success, `/${path} ${option}:${value}`).toBe(true)
+        }
+      }
+    }
+  }
+  for (const typed of letters) {
+    for (const { name, value } of await offersOf('settings', 'country', typed)) {
+      expect(en.suggestions.country(parseCountryCode(value))).toBe(name)
+    }
+    for (const value of await valuesOf('settings', 'zone', typed)) expect(parseZone(value)).toBe(value)
+  }
+})

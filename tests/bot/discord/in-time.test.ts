@@ -1,0 +1,56 @@
+import { expect, it } from 'vitest'
+import { inTime } from '../../../bot/discord/in-time.ts'
+
+/** Timers that pass when they are told to. */
+const timers = () => {
+  const waiting = new Map<() => void, number>()
+  return {
+    after: (ms: number, act: () => void) => {
+      waiting.set(act, ms)
+      return () => {
+        waiting.delete(act)
+      }
+    },
+    pass: () => {
+      for (const act of waiting.keys()) act()
+      waiting.clear()
+    },
+    waiting: () => [...waiting.values()],
+  }
+}
+
+it('promises nothing where the work is soon done', async () => {
+  const { after, waiting } = timers()
+  let promises = 0
+  const promise = async () => {
+    promises += 1
+  }
+  expect(await inTime(Promise.resolve('done'), promise, after)).toEqual({ result: 'done', promised: null })
+  expect([promises, waiting()]).toEqual([0, []])
+})
+
+it('promises once, long before three seconds have passed, and waits for both', async () => {
+  const { after, pass, waiting } = timers()
+  let finish = (_: string): void => undefined
+  const work = new Promise<string>((resolve) => {
+    finish = resolve
+  })
+  const answer = inTime(work, async () => 'promised', after)
+  expect(waiting()[0]).toBeLessThanOrEqual(1500)
+  pass()
+  finish('done')
+  expect(await answer).toEqual({ result: 'done', promised: 'promised' })
+})
+
+it('fails as promising fails, but only when the work is done', async () => {
+  const { after, pass } = timers()
+  let finish = (): void => undefined
+  const work = new Promise<void>((resolve) => {
+    finish = resolve
+  })
+  const answer = inTime(work, () => Promise.reject(new Error('down')), after)
+  pass()
+  await new Promise((resolve) => setImmediate(resolve))
+  finish()
+  await expect(answer).rejects.toThrow('down')
+})

@@ -1,0 +1,144 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { shareRef } from '../../../bot/commands/share/share-ref.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import { decodeBatch } from '../../../core/recipe/code/batch-code.ts'
+import { newAsker } from '../asker.ts'
+import { testDesk } from '../test-desk.ts'
+import { type Connected, connecting } from './connected.ts'
+import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
+import type { FakeUser } from './fake/world.ts'
+import { LEMON, MAKE, NAME, sharing } from './sharing.ts'
+
+let fake: FakeDiscord
+let bot: Connected
+let friend: FakeUser
+let acts: ReturnType<typeof sharing>
+
+beforeEach(async () => {
+  fake = await startFake()
+  bot = connecting(fake)
+  await bot.ready()
+  friend = fake.newUser('sorrel')
+  fake.join(fake.guild, friend)
+  acts = sharing(fake, friend, () => bot)
+})
+
+afterEach(async () => {
+  expect(await bot.end()).toBe(0)
+  await fake.stop()
+  expect(fake.faults()).toEqual([])
+  expect(bot.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
+})
+
+const START = en.sentences.actions.start_jar()
+
+const restart = async (): Promise<void> => {
+  await bot.end()
+  bot = connecting(fake, { store: bot.store })
+  await bot.ready()
+}
+
+describe('make this too', () => {
+  it('asks a friend what there is, and plans in private by it', async () => {
+    const shown = await acts.share()
+    const asked = await acts.pressMake(shown)
+    expect(asked.modal).toMatchObject({ title: MAKE })
+    const planned = await fake.submit(asked, { spirit: '700 ml', strength: '40%', bottles: '2' }, { user: friend })
+    expect(planned).toMatchObject({ isPrivate: true })
+    expect(planned.text).toContain('That batch steeped in 95 % vol, yours does in 40')
+    expect(planned.text).toMatch(/Buy\s700\sml\sof\s40\s%\svol\sspirit/)
+    for (const secret of [NAME, 'secret', 'private', fake.user.id, 'wren']) expect(planned.text).not.toContain(secret)
+    expect(JSON.stringify(asked.modal)).not.toContain(NAME)
+  })
+
+  it('says with 70 % spirit and half of the fruit what that makes', async () => {
+    const shown = await acts.share()
+    const planned = await acts.make(shown, { spirit: '2 l', strength: '70%', of: '5 lemons' })
+    expect(planned.text).toContain('times 0.5: as far as your lemon peel')
+    expect(planned.text).toContain('Some of your spirit stays over')
+  })
+
+  it('says kindly why it cannot be the same', async () => {
+    await fake.slash('jar start', { ...LEMON, 'to-strength': '38%', name: NAME })
+    const shown = await fake.slash('share', { jar: NAME })
+    const refused = await acts.make(shown, { spirit: '1 l', strength: '40%' })
+    expect(refused.isPrivate).toBe(true)
+    expect(refused.text).toContain('With 40 % vol spirit it cannot be the same')
+    expect((await acts.make(shown, { spirit: 'a lot' })).text).toContain('a lot')
+    expect((await acts.make(shown, { spirit: '1 l' })).text).toContain('strength')
+    expect((await acts.make(shown, {})).text).toContain('in the same amounts')
+  })
+
+  it('starts the friend’s jar, and counts it once a person and never the owner', async () => {
+    const shown = await acts.share()
+    const start = async (user: FakeUser) => {
+      const planned = await acts.make(shown, { spirit: '700 ml', strength: '95%' }, user)
+      const started = await fake.press(planned.message, START, { user })
+      expect(started.text).toContain('started')
+      const jar = (await bot.store.read(user.id)).jars.at(-1)!
+      await fake.slash('jar discard', { jar: `#${jar.id}` }, { user })
+      return jar
+    }
+    const { code, id } = await acts.shareOf()
+    const jar = await start(friend)
+    expect(Object.fromEntries(jar.entries[0]!.typed).from).toBe(`${code}@${id}`)
+    const stored = JSON.stringify(await bot.store.read(friend.id))
+    for (const mine of [fake.user.id, `${BigInt(fake.user.id).toString(36)}.`, NAME]) {
+      expect(JSON.stringify(jar)).not.toContain(mine)
+    }
+    expect(stored).not.toContain(NAME)
+    await start(friend)
+    expect((await acts.shareOf()).made).toBe(1)
+    await start(fake.user)
+    expect((await acts.shareOf()).made).toBe(1)
+    await start(fake.newUser('rue'))
+    expect((await acts.shareOf()).made).toBe(2)
+    expect(JSON.stringify((await acts.owner()).shares)).not.toContain(friend.id)
+    expect((await acts.make(shown, { spirit: '1 l 95%' })).text).toContain('2 people have begun a jar from it')
+    expect((await fake.slash('share')).text).toContain('2 jars came of it')
+    expect((await fake.slash('share', { jar: NAME })).text).toContain('2 jars came of it so far')
+  })
+
+  it('counts from the jars: as many people as have one that came of it', async () => {
+    const shown = await acts.share()
+    const people = ['rue', 'tansy', 'borage'].map((name) => fake.newUser(name))
+    await Promise.all(
+      people.map(async (user) => {
+        const planned = await acts.make(shown, { spirit: '1 l', strength: '95%' }, user)
+        await fake.press(planned.message, START, { user })
+      }),
+    )
+    const { id, made } = await acts.shareOf()
+    const files = await Promise.all(people.map((user) => bot.store.read(user.id)))
+    const rebuilt = files.filter(({ jars }) =>
+      jars.some(({ entries }) => entries[0]!.typed.some(([name, text]) => name === 'from' && text.endsWith(`@${id}`))),
+    )
+    expect(rebuilt).toHaveLength(3)
+    expect(made).toBe(3)
+  })
+
+  it('works after a restart, for several at once, and for its owner too', async () => {
+    const shown = await acts.share()
+    await restart()
+    const rue = fake.newUser('rue')
+    const asked = await Promise.all([friend, rue, fake.user].map((user) => acts.pressMake(shown, user)))
+    for (const answer of asked) expect(answer.modal).toBeDefined()
+    const planned = await fake.submit(asked[1]!, { spirit: '1 l 95%' }, { user: rue })
+    expect(planned.text).toContain('as that batch had')
+    // A form is its asker's own.
+    expect((await fake.submit(asked[0]!, {}, { user: rue })).text).toBe(en.calls.notYours())
+  })
+
+  it('goes by the code to a terminal elsewhere', async () => {
+    await acts.share()
+    const { code } = await acts.shareOf()
+    const desk = testDesk({ asker: newAsker(), nowMs: Date.UTC(2026, 10, 25), width: 200 })
+    const { data, error } = await desk.jsonOf(`/plan from:${code.toLowerCase()} spirit:700 ml 40%`)
+    expect(error).toBeUndefined()
+    expect(data.abvPercent).toBeCloseTo(30, 6)
+    const marked = `${code}@${shareRef({ owner: fake.user.id, shareId: (await acts.shareOf()).id })}`
+    expect((await desk.jsonOf(`/jar start lemon from:${marked} spirit:700 ml 40%`)).error).toBeUndefined()
+    expect(JSON.stringify((await desk.asker.store.read('local')).jars)).not.toContain(BigInt(fake.user.id).toString(36))
+    expect(JSON.stringify(decodeBatch(code))).not.toMatch(/secret|private/)
+  })
+})

@@ -1,0 +1,144 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { connecting } from './connected.ts'
+import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
+import { textOf } from './fake/shown-text.ts'
+import { inChannel, keep, lemonJar, messagesIn, reminding } from './reminding.ts'
+
+let fake: FakeDiscord
+
+beforeEach(async () => {
+  fake = await startFake()
+})
+
+afterEach(async () => {
+  await fake.stop()
+  expect(fake.faults()).toEqual([])
+})
+
+const sentTo = () => fake.requests('send').map(({ params }) => params.channel)
+
+describe('a nudge whose channel does not take it goes to direct messages', () => {
+  const lost: readonly (readonly [string, () => void])[] = [
+    ['the channel is deleted', () => fake.removeChannel(fake.channel)],
+    ['the bot may not see it', () => fake.deny(fake.channel, 'ViewChannel')],
+    ['the bot may not write there', () => fake.deny(fake.channel, 'SendMessages')],
+    ['the bot is out of the server', () => fake.removeBot(fake.guild)],
+    ['the person has left the server', () => fake.leave(fake.guild, fake.user)],
+  ]
+
+  it.each(lost)('because %s', async (_, lose) => {
+    const here = reminding(fake)
+    await keep(here.store, fake, { settings: inChannel(fake.channel) })
+    lose()
+    await here.tick()
+    expect(messagesIn(fake.channel)).toEqual([])
+    expect(messagesIn(fake.dm(fake.user)).map(({ json }) => textOf(json))).toEqual([expect.stringContaining('Shake')])
+    const person = await here.person()
+    expect([person.nudges, person.jars[0]!.told]).toEqual([[], ['shake.2026-11-25']])
+    // The choice stays: whoever comes back is reminded there again.
+    expect(person.settings.place).toEqual({ kind: 'channel', channelId: fake.channel.id })
+  })
+
+  it('also where the app is only a person’s own, in a server or a group', async () => {
+    const here = reminding(fake)
+    const foreign = fake.newChannel(fake.newGuild('the neighbours', { hasBot: false }), 'green')
+    const group = fake.newGroup('the shed', fake.user)
+    for (const channel of [foreign, group]) {
+      await keep(here.store, fake, { settings: inChannel(channel) })
+      await here.later(1)
+    }
+    expect(messagesIn(fake.dm(fake.user))).toHaveLength(2)
+    expect([...messagesIn(foreign), ...messagesIn(group)]).toEqual([])
+  })
+
+  it('and knocks once for all who chose that channel', async () => {
+    const here = reminding(fake)
+    const people = Array.from({ length: 12 }, (_, count) => fake.newUser(`finch ${count}`))
+    for (const user of people) await keep(here.store, fake, { user, settings: inChannel(fake.channel) })
+    fake.removeChannel(fake.channel)
+    await here.tick()
+    for (const user of people) expect(messagesIn(fake.dm(user))).toHaveLength(1)
+    expect(fake.requests('channel')).toHaveLength(1)
+    expect(sentTo()).not.toContain(fake.channel.id)
+  })
+})
+
+describe('where no place takes a nudge', () => {
+  it('it is tried in order, kept, and not tried again', async () => {
+    const here = reminding(fake)
+    await keep(here.store, fake, { settings: inChannel(fake.channel) })
+    fake.deny(fake.channel, 'SendMessages')
+    fake.user.hasClosedDms = true
+    await here.tick()
+    expect(sentTo()).toEqual([fake.channel.id, fake.dm(fake.user).id])
+    expect((await here.person()).nudges).toMatchObject([{ state: 'kept', duties: [{ key: 'shake.2026-11-25' }] }])
+    const before = fake.requests().length
+    for (let count = 0; count < 20; count++) await here.later(60)
+    expect(fake.requests()).toHaveLength(before)
+    // With the next day comes one more try, which carries both.
+    fake.user.hasClosedDms = false
+    await here.later(4 * 60)
+    expect(messagesIn(fake.dm(fake.user))).toHaveLength(1)
+    expect((await here.person()).nudges).toEqual([])
+  })
+
+  it('it is shown with the next command, whichever that is, once', async () => {
+    const here = reminding(fake)
+    await keep(here.store, fake)
+    fake.user.hasClosedDms = true
+    await here.tick()
+    const bot = connecting(fake, { store: here.store })
+    await bot.ready()
+    const options = { spirit: '1 l', strength: '95%', water: '750 ml' }
+    const first = await fake.slash('mix', options)
+    expect(first.text).toMatch(/could not send: shake lemon/i)
+    expect(first.text).toContain('55.9')
+    const again = await fake.slash('mix', options)
+    expect(again.text).not.toContain('could not send')
+    const person = await here.person()
+    expect([person.nudges, person.jars[0]!.told]).toEqual([[], ['shake.2026-11-25']])
+    expect(await bot.end()).toBe(0)
+  })
+
+  it('a refused command leaves it for the next', async () => {
+    const here = reminding(fake)
+    await keep(here.store, fake)
+    fake.user.hasClosedDms = true
+    await here.tick()
+    const bot = connecting(fake, { store: here.store })
+    await bot.ready()
+    const refused = await fake.slash('mix', { spirit: 'a lot' })
+    expect(refused.text).not.toContain('could not send')
+    expect((await here.person()).nudges).toHaveLength(1)
+    expect((await fake.slash('jar list')).text.match(/could not send/g)).toHaveLength(1)
+    expect(await bot.end()).toBe(0)
+  })
+})
+
+it('opens direct messages once for many nudges, and anew by another process', async () => {
+  const here = reminding(fake)
+  await keep(here.store, fake, { jars: [lemonJar(fake)] })
+  await here.tick()
+  await here.later(24 * 60)
+  expect(fake.requests('openDm')).toHaveLength(1)
+  fake.clock.advance(24 * 60 * 60_000)
+  await reminding(fake, { store: here.store }).tick()
+  expect(fake.requests('openDm')).toHaveLength(2)
+  expect(messagesIn(fake.dm(fake.user))).toHaveLength(3)
+})
+
+it('is tried again where opening direct messages fails, or takes the limit of another', async () => {
+  const here = reminding(fake)
+  await keep(here.store, fake)
+  fake.outage('openDm', { status: 500 }, { times: 2 })
+  await here.tick()
+  expect((await here.person()).nudges).toMatchObject([{ state: 'waiting', attempts: 1 }])
+  await here.later(1)
+  expect(messagesIn(fake.dm(fake.user))).toHaveLength(1)
+})
+
+it('reaches nobody who sits at a terminal', async () => {
+  const here = reminding(fake)
+  expect(here.surface.placeOf('local', null)).toBeNull()
+  expect(here.surface.placeOf(fake.user.id, { kind: 'console' })).toEqual({ kind: 'private' })
+})

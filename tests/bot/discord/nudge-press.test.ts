@@ -1,0 +1,197 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { en } from '../../../bot/text/en/index.ts'
+import { type Connected, connecting } from './connected.ts'
+import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
+import { buttonsOf, textOf } from './fake/shown-text.ts'
+import type { FakeMessage } from './fake/world.ts'
+import { inChannel, keep, lemonJar, MINUTE_MS, messagesIn, record, reminding } from './reminding.ts'
+
+const LATER = 'Later today'
+const TOMORROW = 'Tomorrow'
+const SHOW = 'Show jar'
+
+let fake: FakeDiscord
+let bot: Connected
+let here: ReturnType<typeof reminding>
+
+beforeEach(async () => {
+  fake = await startFake()
+  here = reminding(fake)
+  bot = connecting(fake, { store: here.store })
+  await bot.ready()
+})
+
+afterEach(async () => {
+  expect(await bot.end()).toBe(0)
+  await fake.stop()
+  expect(fake.faults()).toEqual([])
+  expect([...bot.logged, ...here.logged].filter((line) => /\n\s+at /.test(line))).toEqual([])
+})
+
+const labels = (message: FakeMessage) => buttonsOf(message.json).map(({ label }) => label)
+const wait = async (isSo: () => boolean): Promise<void> => {
+  for (let tries = 0; !isSo() && tries < 400; tries++) await new Promise((done) => setTimeout(done, 5))
+  expect(isSo()).toBe(true)
+}
+const edited = (message: FakeMessage, times = 1) => wait(() => message.edits === times)
+
+/** The nudge of lemon, in the channel. */
+const nudge = async (jars = [lemonJar(fake)]): Promise<FakeMessage> => {
+  await keep(here.store, fake, { jars, settings: inChannel(fake.channel) })
+  await here.tick()
+  return messagesIn(fake.channel)[0]!
+}
+
+const kindsOf = async (jar = 0) => (await here.person()).jars[jar]!.entries.map(({ kind }) => kind)
+
+describe('Done', () => {
+  it('records it, tells its owner, and says on the nudge who did and when', async () => {
+    const message = await nudge()
+    bot.pass(90_000)
+    const answer = await fake.press(message, 'Shaken')
+    expect(answer).toMatchObject({ isPrivate: true })
+    expect(answer.text).toContain('lemon: shaken.')
+    await edited(message)
+    expect(await kindsOf()).toEqual(['started', 'shaken'])
+    const seconds = Math.floor((Date.UTC(2026, 10, 25, 9) + 90_000) / 1000)
+    expect(textOf(message.json)).toContain(`✓ lemon: shaken. <@${fake.user.id}>, <t:${seconds}:f>`)
+    expect(textOf(message.json)).toContain('Shake lemon.')
+    expect(labels(message)).toEqual([SHOW])
+    const change = fake.requests('edit')[0]!.body as { readonly allowed_mentions: unknown }
+    expect(change.allowed_mentions).toEqual({ parse: [] })
+  })
+
+  it('pressed twice at once records once, and says so once', async () => {
+    const message = await nudge()
+    const both = await Promise.all([fake.press(message, 'Shaken'), fake.press(message, 'Shaken')])
+    await edited(message)
+    expect(await kindsOf()).toEqual(['started', 'shaken'])
+    expect(both.filter(({ text }) => text.includes('lemon: shaken.'))).toHaveLength(1)
+    expect(textOf(message.json).match(/✓/g)).toHaveLength(1)
+  })
+
+  it('pressed again where the message was not yet drawn anew says it is done already', async () => {
+    const message = await nudge()
+    const shaken = buttonsOf(message.json)[0]!.customId!
+    await fake.press(message, 'Shaken')
+    await edited(message)
+    bot.pass(10_000)
+    const again = await fake.press(message, { customId: shaken })
+    expect(again.text).toContain('already; nothing changed')
+    expect(await kindsOf()).toEqual(['started', 'shaken'])
+    expect([message.edits, textOf(message.json).match(/✓/g)!.length]).toEqual([1, 1])
+  })
+
+  it('leaves what is still open', async () => {
+    const ginger = lemonJar(fake, 'ginger', { strainFrom: '2026-11-25', strainBy: '2026-11-29' })
+    const message = await nudge([lemonJar(fake), ginger])
+    expect(labels(message)).toEqual(['Shaken', 'Strained', LATER, TOMORROW, 'Show jars'])
+    await fake.press(message, 'Shaken')
+    await edited(message)
+    expect(labels(message)).toEqual(['Strained', LATER, TOMORROW, 'Show jars'])
+    await fake.press(message, 'Strained')
+    await edited(message, 2)
+    expect(labels(message)).toEqual(['Show jars'])
+    expect(textOf(message.json).match(/✓/g)).toHaveLength(2)
+  })
+
+  it('pressed together with another of its buttons loses neither', async () => {
+    const message = await nudge()
+    await Promise.all([fake.press(message, 'Shaken'), fake.press(message, LATER)])
+    await wait(
+      () => fake.requests('edit').filter(({ status }) => status === 200).length === 2 || labels(message).length === 1,
+    )
+    expect(labels(message)).toEqual([SHOW])
+    expect(await kindsOf()).toHaveLength(3)
+  })
+
+  it('works after a restart, a day later, and where the jar was renamed meanwhile', async () => {
+    const message = await nudge()
+    await record(here.store, fake, 'lemon', { kind: 'renamed', name: 'sun' })
+    expect(await bot.end()).toBe(0)
+    bot = connecting(fake, { store: here.store })
+    await bot.ready()
+    bot.pass(24 * 60 * MINUTE_MS)
+    expect((await fake.press(message, 'Shaken')).text).toContain('sun: shaken.')
+    await edited(message)
+  })
+
+  it('on a jar that has moved on says why not, and leaves the nudge', async () => {
+    const message = await nudge()
+    await record(here.store, fake, 'lemon', { kind: 'discarded' })
+    const answer = await fake.press(message, 'Shaken')
+    expect(answer.isPrivate).toBe(true)
+    expect(answer.text).toMatch(/lemon/)
+    expect(await kindsOf()).toEqual(['started', 'discarded'])
+    expect(message.edits).toBe(0)
+  })
+
+  it('is its owner’s alone', async () => {
+    const message = await nudge()
+    const other = fake.newUser('finch')
+    fake.join(fake.guild, other)
+    const answer = await fake.press(message, 'Shaken', { user: other })
+    expect(answer).toMatchObject({ isPrivate: true, text: en.calls.notYours() })
+    expect([await kindsOf(), message.edits]).toEqual([['started'], 0])
+  })
+
+  it('is recorded and told also where the nudge cannot be edited any more', async () => {
+    for (const outage of [{ status: 500 }, { status: 403, code: 50001 }, { closes: true }]) {
+      const message = await nudge()
+      const back = fake.outage('edit', outage, { times: 5 })
+      expect((await fake.press(message, 'Shaken')).text).toContain('lemon: shaken.')
+      await wait(() => fake.requests('edit').some(({ status }) => status !== 200))
+      back()
+      fake.channel.messages.clear()
+      fake.clock.advance(10 * MINUTE_MS)
+      bot.pass(10 * MINUTE_MS)
+    }
+  })
+
+  it('takes the other answers to the same question away', async () => {
+    const message = await nudge([lemonJar(fake, 'lemon', { tasteFrom: '2026-11-25', strainBy: '2026-12-25' })])
+    const [shaken, ...rest] = labels(message)
+    const verdicts = rest.filter((label) => ![LATER, TOMORROW, SHOW].includes(label))
+    expect([shaken, verdicts.length]).toEqual(['Shaken', 2])
+    await fake.press(message, verdicts[1]!)
+    await edited(message)
+    expect(await kindsOf()).toEqual(['started', 'tasted'])
+    expect(labels(message)).toEqual(['Shaken', LATER, TOMORROW, SHOW])
+  })
+})
+
+describe('putting off', () => {
+  it('to later today comes again that evening, once, with a nudge of its own', async () => {
+    const message = await nudge()
+    const answer = await fake.press(message, LATER)
+    expect(answer.text).toMatch(/lemon: put off until <t:\d+:f>/)
+    await edited(message)
+    expect(labels(message)).toEqual(['Shaken', SHOW])
+    await here.later(9 * 60 - 1)
+    expect(messagesIn(fake.channel)).toHaveLength(1)
+    await here.later(1)
+    expect(messagesIn(fake.channel)).toHaveLength(2)
+    for (let minutes = 0; minutes < 10; minutes++) await here.later(60)
+    expect(messagesIn(fake.channel)).toHaveLength(2)
+    await here.later(5 * 60)
+    expect(messagesIn(fake.channel)).toHaveLength(3)
+  })
+
+  it('to tomorrow comes the next morning', async () => {
+    const message = await nudge()
+    await fake.press(message, TOMORROW)
+    await edited(message)
+    await here.later(23 * 60)
+    expect(messagesIn(fake.channel)).toHaveLength(1)
+    await here.later(60)
+    expect(messagesIn(fake.channel)).toHaveLength(2)
+  })
+})
+
+it('shows the jar to whoever owns it, and leaves the nudge as it is', async () => {
+  const message = await nudge()
+  const answer = await fake.press(message, SHOW)
+  expect(answer).toMatchObject({ isPrivate: true })
+  expect(answer.text).toContain('lemon')
+  expect([message.edits, labels(message).length]).toEqual([0, 4])
+})

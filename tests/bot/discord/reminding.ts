@@ -1,0 +1,73 @@
+import type { RESTOptions } from 'discord.js'
+import { discordSurface } from '../../../bot/discord/nudge-surface.ts'
+import type { Surface } from '../../../bot/reminders/surface.ts'
+import { tick } from '../../../bot/reminders/tick.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import type { Happening, PlannedBatch } from '../../../core/jar/event.ts'
+import { memoryStore } from '../../../store/memory-store.ts'
+import type { Jar, Person, Settings } from '../../../store/person.ts'
+import { happened, jarOf, personWith } from '../reminders/people.ts'
+import { commands } from '../test-desk.ts'
+import { bareClient } from './fake/bare-client.ts'
+import type { FakeDiscord } from './fake/fake-discord.ts'
+import type { FakeChannel, FakeMessage, FakeUser } from './fake/world.ts'
+
+export const MINUTE_MS = 60_000
+
+interface Setting {
+  readonly store?: ReturnType<typeof memoryStore>
+  readonly rest?: Partial<RESTOptions>
+  readonly apartMs?: number
+}
+
+/** Nothing but reminders, sent with discord.js's own REST to a fake Discord, by the fake's clock. */
+export const reminding = (fake: FakeDiscord, setting: Setting = {}) => {
+  const { store = memoryStore('UTC'), rest, apartMs = 0 } = setting
+  const { client } = bareClient(fake, { rest: { api: fake.api, retries: 1, timeout: 2000, offset: 1, ...rest } })
+  client.rest.setToken(fake.token)
+  const logged: string[] = []
+  const log = (text: string): void => {
+    logged.push(text)
+  }
+  const now = fake.clock.nowMs
+  const shared = { store, commands, language: en, assumedZone: 'UTC', log, now }
+  const surface: Surface = discordSurface({ ...shared, rest: client.rest, botUserId: fake.bot.id, apartMs })
+  const pass = () => tick({ ...shared, surface, nowMs: now() })
+  return {
+    store,
+    surface,
+    logged,
+    tick: pass,
+    /** A tick after so many minutes. */
+    later: async (minutes: number) => {
+      fake.clock.advance(minutes * MINUTE_MS)
+      await pass()
+    },
+    person: (user: FakeUser = fake.user): Promise<Person> => store.read(user.id),
+  }
+}
+
+/** Started the evening before, so that it is to be shaken now: at nine. */
+export const lemonJar = (fake: FakeDiscord, name = 'lemon', plan: Partial<PlannedBatch> = {}): Jar =>
+  jarOf({ name, startedMs: fake.clock.nowMs() - 15 * 60 * MINUTE_MS, plan, more: { plants: [] } })
+
+interface Keeper {
+  readonly user?: FakeUser
+  readonly jars?: readonly Jar[]
+  readonly settings?: Partial<Settings>
+}
+
+type Store = ReturnType<typeof memoryStore>
+
+/** Somebody who has jars. */
+export const keep = (store: Store, fake: FakeDiscord, { user = fake.user, jars, settings = {} }: Keeper = {}) =>
+  store.update(user.id, () => personWith(jars ?? [lemonJar(fake)], { zone: 'UTC', ...settings }))
+
+export const record = (store: Store, fake: FakeDiscord, jarId: string, happening: Happening, user = fake.user) =>
+  store.update(user.id, (person) => happened(person, jarId, fake.clock.nowMs(), happening))
+
+export const inChannel = ({ id: channelId }: FakeChannel): Partial<Settings> => ({
+  place: { kind: 'channel', channelId },
+})
+
+export const messagesIn = ({ messages }: FakeChannel): readonly FakeMessage[] => [...messages.values()]

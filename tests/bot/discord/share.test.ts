@@ -1,0 +1,118 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import type { Command } from '../../../bot/chat/command.ts'
+import { PictureError } from '../../../bot/picture/picture-error.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import { commands } from '../test-desk.ts'
+import { type Connected, connecting, impatient, instead } from './connected.ts'
+import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
+import { buttonsOf } from './fake/shown-text.ts'
+import type { FakeUser } from './fake/world.ts'
+import { LEMON, MAKE, NAME, sharing } from './sharing.ts'
+
+let fake: FakeDiscord
+let bot: Connected
+let friend: FakeUser
+let acts: ReturnType<typeof sharing>
+
+beforeEach(async () => {
+  fake = await startFake()
+  bot = connecting(fake)
+  await bot.ready()
+  friend = fake.newUser('sorrel')
+  fake.join(fake.guild, friend)
+  acts = sharing(fake, friend, () => bot)
+})
+
+afterEach(async () => {
+  expect(await bot.end()).toBe(0)
+  await fake.stop()
+  expect(fake.faults()).toEqual([])
+  expect(bot.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
+})
+
+const PICTURE = Buffer.from([0x89, 0x50, 0x4e, 0x47])
+
+describe('/share', () => {
+  it('posts a card for everybody, with a picture, a line of text and a button', async () => {
+    const shown = await acts.share()
+    expect(shown).toMatchObject({ isPrivate: false, wasDeferred: true })
+    const { json } = shown.message!
+    expect(shown.files.map(({ name }) => name)).toEqual(['larderbell-batch.png'])
+    expect(Buffer.from(shown.files[0]!.bytes).subarray(0, 4)).toEqual(PICTURE)
+    expect(json.components!.map(({ type }) => type)).toEqual([17, 12, 1])
+    const gallery = json.components![1] as unknown as { readonly items: readonly { readonly description: string }[] }
+    expect(gallery.items[0]!.description).toContain(NAME)
+    expect(shown.text.split('\n')[0]).toBe(
+      '**secret-cellar lemon: a liqueur of lemon peel (zest), to become about 30 % vol with 250 g/L of sugar.**',
+    )
+    const { code, id, postedIn } = await acts.shareOf()
+    expect(shown.text).toContain(code)
+    expect(postedIn).toEqual({ channelId: fake.channel.id, messageId: json.id })
+    const ref = `${BigInt(fake.user.id).toString(36)}.${id}`
+    expect(buttonsOf(json)).toMatchObject([{ label: MAKE, customId: `1|0|/share make:${ref}` }])
+    expect(JSON.stringify(json)).not.toContain('my private remark')
+    expect((shown.calls.at(-1)!.body as { allowed_mentions: unknown }).allowed_mentions).toEqual({ parse: [] })
+  })
+
+  it.each(['@everyone **x** <@123456789012345678>', '|| `</share:1> [a](https://example.org)', '梅酒 👩‍👩‍👧‍👦 plum'])(
+    'shows a jar called %j as it is typed, and pings nobody',
+    async (name) => {
+      const shown = await acts.share(name)
+      expect(shown.isPrivate).toBe(false)
+      expect(shown.text).not.toMatch(/(?<!\\)@everyone|(?<!\\)<@|\u202e/)
+      expect(shown.text.replaceAll('\\', '')).toContain(name.replaceAll('\u202e', '').slice(0, 8))
+    },
+  )
+
+  it('says what is wrong in private, and shares nothing then', async () => {
+    for (const options of [{ jar: 'walnut' }, { jar: 'a', withdraw: 'b' }, { spirit: '1 l' }, { make: 'lemon' }]) {
+      expect(await fake.slash('share', options)).toMatchObject({ isPrivate: true })
+    }
+    expect((await acts.owner()).shares).toEqual([])
+  })
+
+  it('comes under what was promised where drawing takes long', async () => {
+    await fake.slash('jar start', { ...LEMON, name: NAME })
+    await bot.end()
+    bot = connecting(fake, { store: bot.store, after: impatient })
+    await bot.ready()
+    const shown = await fake.slash('share', { jar: NAME }, { until: ({ followUps }) => followUps.length > 0 })
+    expect(shown).toMatchObject({ isPrivate: true, text: en.discord.posted() })
+    const [posted] = shown.followUps
+    expect(posted!.onlyFor).toBeUndefined()
+    expect(buttonsOf(posted!.json).map(({ label }) => label)).toEqual([MAKE])
+    expect((await acts.shareOf()).postedIn).toEqual({ channelId: fake.channel.id, messageId: posted!.json.id })
+  })
+
+  it('is text alone, for everybody, where the picture cannot be drawn', async () => {
+    await fake.slash('jar start', { ...LEMON, name: NAME })
+    await bot.end()
+    const run: Command['run'] = async (input, context) => {
+      const reply = await commands.find(({ path }) => path === 'share')!.run(input, context)
+      const files = reply.files!.map((file) => ({
+        ...file,
+        draw: () => Promise.reject(new PictureError('no_font', null)),
+      }))
+      return { ...reply, files }
+    }
+    bot = connecting(fake, { store: bot.store, commands: instead('share', run) })
+    await bot.ready()
+    const shown = await fake.slash('share', { jar: NAME })
+    expect(shown).toMatchObject({ isPrivate: false, files: [] })
+    expect(shown.text).toContain(en.discord.fileFailed({ name: 'larderbell-batch.png', isTooBig: false }))
+    expect(buttonsOf(shown.message!.json).map(({ label }) => label)).toEqual([MAKE])
+    expect((await acts.shareOf()).postedIn).not.toBeNull()
+    bot.logged.splice(0)
+  })
+
+  it('lists what is mine, in private', async () => {
+    await acts.share()
+    const mine = await fake.slash('share')
+    expect(mine.isPrivate).toBe(true)
+    expect(mine.text).toContain((await acts.shareOf()).id)
+    expect(mine.text).toContain('made by nobody else yet')
+    expect((await fake.slash('share', {}, { user: friend })).text).toContain('You share no batch')
+    const { choices } = await fake.autocomplete('share', { withdraw: 'sec' }, 'withdraw')
+    expect(choices).toEqual([{ name: `${NAME} (${(await acts.shareOf()).id})`, value: (await acts.shareOf()).id }])
+  })
+})

@@ -1,0 +1,124 @@
+import { expect, it } from 'vitest'
+import { intend } from '../../../bot/reminders/intend.ts'
+import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
+import type { Happening, PlannedBatch, Started } from '../../../core/jar/event.ts'
+import { exactly } from '../../../core/quantity/measured.ts'
+import { memoryStore } from '../../../store/memory-store.ts'
+import type { Place } from '../../../store/person.ts'
+import { testDesk } from '../test-desk.ts'
+import { at, happened, jarOf, personWith, ZONE } from './people.ts'
+
+const spirit: Started['spirits'][number] = {
+  amount: exactly(1000),
+  by: 'volume',
+  atC: 20,
+  abvPercent: exactly(95),
+  abvAtC: null,
+  readsProof: false,
+  sugarGPerL: exactly(0),
+}
+
+interface Situation {
+  readonly day: string
+  readonly plan?: Partial<PlannedBatch>
+  readonly more?: Partial<Started>
+  readonly past?: readonly (readonly [day: string, happening: Happening])[]
+}
+
+const strained: Happening = {
+  kind: 'strained',
+  measured: { amount: exactly(930), by: 'volume', atC: 20 },
+  strength: null,
+  rinseWaterG: exactly(0),
+}
+const sweetened: Happening = { kind: 'sweetened', waterG: exactly(700), sugarG: exactly(500) }
+const bottles = [{ count: 4, volumeMl: 500 }]
+const targets = { abvPercent: 30, sugarGPerL: 250 } as PlannedBatch['targets']
+
+const situations: readonly (readonly [kind: string, Situation])[] = [
+  ['shake', { day: '2026-12-02' }],
+  ['taste', { day: '2026-12-03', plan: { tasteFrom: '2026-12-03' } }],
+  [
+    'add',
+    {
+      day: '2026-12-08',
+      more: { plants: [{ id: 'coffee_whole', name: 'beans', massG: exactly(30), count: null, addOn: '2026-12-08' }] },
+    },
+  ],
+  ['strain', { day: '2026-12-10', plan: { strainFrom: '2026-12-10', strainBy: '2026-12-20' } }],
+  ['sweeten', { day: '2026-12-11', plan: { targets }, past: [['2026-12-10', strained]] }],
+  [
+    'filter',
+    {
+      day: '2026-12-13',
+      plan: { targets },
+      past: [
+        ['2026-12-10', strained],
+        ['2026-12-11', sweetened],
+      ],
+    },
+  ],
+  [
+    'bottle',
+    {
+      day: '2026-12-14',
+      plan: { targets, bottles: [{ count: null, volumeMl: 500 }] },
+      past: [
+        ['2026-12-10', strained],
+        ['2026-12-11', sweetened],
+      ],
+    },
+  ],
+  [
+    'ready',
+    {
+      day: '2027-01-10',
+      plan: { targets },
+      past: [
+        ['2026-12-10', strained],
+        ['2026-12-11', sweetened],
+        ['2026-12-14', { kind: 'bottled', bottles }],
+      ],
+    },
+  ],
+]
+
+/** What is filled in: planned amounts of what was measured, as many bottles as it fills, a name that is found. */
+const FILLED: Readonly<Record<string, RegExp>> = {
+  sweeten: /^\/jar sweeten \S.* water:\d+ ml sugar:\d+ g$/,
+  bottle: /^\/jar bottle \S.* bottles:3 x 500 ml$/,
+  add: /^\/jar add \S.* of:30 g coffee bean$/,
+}
+
+const PLACES: readonly Place[] = [{ kind: 'console' }, { kind: 'private' }]
+
+it.each(situations)('answers a reminder to %s with lines that run as they stand', async (kind, situation) => {
+  const { day, plan = {}, more = {}, past = [] } = situation
+  const jar = jarOf({
+    name: 'walnut no. 2',
+    startedMs: at('2026-12-01', '18:00'),
+    plan,
+    more: { spirits: [spirit], ...more },
+  })
+  const start = personWith([{ ...jar, id: 'walnu' }], kind === 'shake' ? {} : { shake: 'off' })
+  const person = past.reduce((known, [when, what]) => happened(known, 'walnu', at(when, '10:00'), what), start)
+  const lineOf = FILLED[kind]
+  for (const place of PLACES) {
+    const nowMs = at(day, '10:30')
+    const now = { nowMs, assumedZone: ZONE }
+    const intent = intend('local', person, new Map(), now, { placeOf: () => place, after: () => null })
+    const reply = nudgeReply(person, intent!.nudge!, false, now)
+    const asked = reply.data.duties as readonly { readonly duty: string }[]
+    expect(asked.map(({ duty }) => duty)).toContain(kind)
+    expect(reply.actions.length).toBeGreaterThan(1)
+    if (lineOf !== undefined) expect(reply.actions[0]?.line).toMatch(lineOf)
+    for (const { line } of reply.actions) {
+      const store = memoryStore(ZONE)
+      await store.update('local', () => person)
+      const desk = testDesk({ nowMs, asker: { userId: 'local', place, assumedZone: ZONE, store } })
+      const outcome = await desk.run(line)
+      expect(outcome.ok ? '' : JSON.stringify([line, outcome.error, desk.faults()])).toBe('')
+      expect(desk.faults()).toEqual([])
+    }
+  }
+})

@@ -1,0 +1,158 @@
+import { describe, expect, it } from 'vitest'
+import { parseLine } from '../../../bot/chat/grammar.ts'
+import type { Reply } from '../../../bot/chat/reply.ts'
+import { render } from '../../../bot/console/render.ts'
+import { intend } from '../../../bot/reminders/intend.ts'
+import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
+import { exactly } from '../../../core/quantity/measured.ts'
+import type { Person, Place } from '../../../store/person.ts'
+import { commands, speech } from '../test-desk.ts'
+import { at, DAY_MS, happened, jarOf, personWith, ZONE } from './people.ts'
+
+const STARTED = at('2026-12-01', '18:00')
+const AT_TERMINAL: Place = { kind: 'console' }
+
+const replyOf = (person: Person, nowMs: number, place: Place = AT_TERMINAL): Reply => {
+  const now = { nowMs, assumedZone: ZONE }
+  const intent = intend('local', person, new Map(), now, { placeOf: () => place, after: () => null })
+  if (intent?.nudge == null) throw new Error('nothing is due')
+  return nudgeReply(person, intent.nudge, false, now)
+}
+
+const textOf = (reply: Reply): string => render(reply, speech, { width: 300, colour: false }).replaceAll('\u00a0', ' ')
+
+const headOf = (person: Person, nowMs: number): string => textOf(replyOf(person, nowMs)).split('\n')[0] ?? ''
+
+const lemon = jarOf({ name: 'lemon', startedMs: STARTED })
+const walnut = jarOf({ name: 'walnut', startedMs: STARTED })
+const ginger = jarOf({
+  name: 'ginger',
+  startedMs: STARTED,
+  plan: { strainFrom: '2026-12-10', strainBy: '2026-12-20' },
+})
+
+describe('what a nudge says', () => {
+  it('is what to do across the jars, how, and the answers', () => {
+    const answered = happened(personWith([lemon, walnut, ginger]), 'ginge', at('2026-12-10', '07:00'), {
+      kind: 'shaken',
+    })
+    expect(textOf(replyOf(answered, at('2026-12-10')))).toBe(
+      [
+        'Shake lemon and walnut. Strain ginger: its window opened today, until 20 December.',
+        '',
+        '• Strain through a sieve, then through a coffee filter, away from flame. Measure what comes out and say it with the answer, as in measured:920 ml.',
+        '• Seven went unanswered, so reminders to shake lemon and walnut stop until you next say something of them.',
+        '',
+        'Next you can type:',
+        '  Shaken: /jar shake all',
+        '  Strained: /jar strain ginger',
+        '  Tomorrow: /jar later all until:tomorrow',
+      ].join('\n'),
+    )
+  })
+
+  it.each<[day: string, text: string]>([
+    ['2026-12-18', 'Strain ginger: its window closes on 20 December.'],
+    ['2026-12-20', 'Strain ginger: its window closes today.'],
+    ['2026-12-25', 'Strain ginger: its window closed on 20 December.'],
+  ])('tells on %s where the window stands', (day, text) => {
+    expect(headOf(personWith([ginger], { shake: 'off' }), at(day))).toBe(text)
+  })
+
+  it('names one jar alone in its answers', () => {
+    const { actions } = replyOf(personWith([lemon]), at('2026-12-02'))
+    expect(actions.map(({ line }) => line)).toEqual(['/jar shake lemon', '/jar later lemon until:tomorrow'])
+  })
+
+  it('counts the jars that are too many to name', () => {
+    const jars = Array.from({ length: 20 }, (_, index) => jarOf({ name: `j${1000 + index}`, startedMs: STARTED }))
+    expect(headOf(personWith(jars), at('2026-12-02'))).toBe(
+      'Shake j1000, j1001, j1002, j1003, j1004, j1005 and 14 more.',
+    )
+  })
+
+  it('says that shaking is asked for no more with the seventh, and only then', () => {
+    const person = personWith([lemon])
+    const stops = (day: number): boolean =>
+      textOf(replyOf(person, at('2026-12-01') + day * DAY_MS)).includes('stop until you next say something of it')
+    const days = [1, 2, 3, 4, 5, 6, 7]
+    expect(days.filter((day) => stops(day))).toEqual([7])
+  })
+
+  it('says how to taste: never neat', () => {
+    const basil = jarOf({ name: 'basil', startedMs: STARTED, plan: { tasteFrom: '2026-12-03' } })
+    const text = textOf(replyOf(personWith([basil], { shake: 'off' }), at('2026-12-03')))
+    expect(text).toMatch(/^Taste basil\.\n/)
+    expect(text).toContain('a teaspoon of it in two of water, never strong spirit neat')
+    expect(text).toContain('It tastes good: /jar taste basil rating:4')
+  })
+
+  it('names what is to be put in later, with its amount in the answer', () => {
+    const cinnamon = { id: 'cinnamon-cassia', name: 'cinnamon', massG: exactly(4.5), count: null, addOn: '2026-12-08' }
+    const more = { plants: [{ ...cinnamon, id: null, name: 'grandfather’s bark' }] }
+    const jar = jarOf({ name: 'walnut', startedMs: STARTED, more })
+    const reply = replyOf(personWith([jar], { shake: 'off' }), at('2026-12-08'))
+    expect(textOf(reply)).toMatch(/^Add grandfather’s bark to walnut\.\n/)
+    expect(reply.actions[0]?.line).toBe('/jar add walnut of:4.5 g grandfather’s bark')
+  })
+})
+
+describe('what there is room for', () => {
+  const plan = { tasteFrom: '2026-12-10', strainFrom: '2026-12-10', strainBy: '2026-12-20' }
+  const jars = (count: number) =>
+    Array.from({ length: count }, (_, index) => jarOf({ name: `jar ${index}`, startedMs: STARTED, plan }))
+  const linesOf = (count: number) =>
+    replyOf(
+      personWith(
+        jars(count).map((jar, index) => ({ ...jar, id: `jar0${index}` })),
+        { shake: 'off' },
+      ),
+      at('2026-12-10'),
+    )
+      .actions.map(({ line }) => line)
+      .slice(0, -1)
+
+  it('is one answer a tasting where several jars ask for it, after what presses', () => {
+    expect(linesOf(1)).toEqual(['/jar strain jar 0', '/jar taste jar 0 rating:4', '/jar taste jar 0 rating:2'])
+    expect(linesOf(2)).toEqual([
+      '/jar strain jar 0',
+      '/jar strain jar 1',
+      '/jar taste jar 0 rating:4',
+      '/jar taste jar 1 rating:4',
+    ])
+    expect(linesOf(5)).toEqual(
+      [0, 1, 2, 3, 4].map((index) => `/jar strain jar ${index}`).concat('/jar taste jar 0 rating:4'),
+    )
+  })
+})
+
+describe('the lines of a nudge', () => {
+  const strange = ['all in: one', '“quoted”', '"half', 'of: plums', 'Žofka ☂', 'until tomorrow', 'לימון', 'a  b'].map(
+    (name, index) => {
+      const jar = jarOf({ name, startedMs: STARTED, plan: { strainFrom: '2026-12-10', strainBy: '2026-12-20' } })
+      return { ...jar, id: `jar0${index}` }
+    },
+  )
+
+  it.each(strange.map((jar) => [jar.entries[0]?.kind === 'started' ? jar.entries[0].name : '', jar] as const))(
+    'are read back whole with a jar called %s',
+    (name, jar) => {
+      const { actions } = replyOf(personWith([jar]), at('2026-12-10'))
+      const shake = actions.find(({ line }) => line.startsWith('/jar shake'))
+      expect(Object.values(parseLine(shake?.line ?? '', commands).options)).toEqual([name])
+      const later = actions.at(-1)
+      expect(Object.values(parseLine(later?.line ?? '', commands).options)).toEqual([name, 'tomorrow'])
+    },
+  )
+
+  it('name jars by id where they are buttons, which outlive a new name', () => {
+    const { actions } = replyOf(personWith([ginger]), at('2026-12-10'), { kind: 'private' })
+    expect(actions.map(({ line }) => line)).toEqual([
+      '/jar shake #ginge',
+      '/jar strain #ginge',
+      '/jar later #ginge until:later today',
+      '/jar later #ginge until:tomorrow',
+      '/jar show #ginge',
+    ])
+  })
+})

@@ -1,0 +1,82 @@
+import type { Happening, JarEntry, PlannedBatch, Started } from '../../../core/jar/event.ts'
+import { isoDay } from '../../../core/quantity/calendar.ts'
+import { exactly } from '../../../core/quantity/measured.ts'
+import { dayAt } from '../../../core/quantity/zone.ts'
+import { type Jar, NOBODY, type Person, type Settings } from '../../../store/person.ts'
+
+export const ZONE = 'Europe/Rome'
+export const DAY_MS = 86_400_000
+export const MINUTE_MS = 60_000
+
+/** An instant in the winter of the fair, in Rome (UTC+1). */
+export const at = (day: string, time = '09:00'): number => Date.parse(`${day}T${time}:00+01:00`)
+
+const PLAN: PlannedBatch = {
+  targets: null,
+  tasteFrom: null,
+  strainFrom: null,
+  strainBy: null,
+  restDays: 30,
+  isHours: false,
+  steepHours: null,
+  bottles: [],
+}
+
+const start = (name: string, plan: Partial<PlannedBatch>, more: Partial<Started>): Started => ({
+  kind: 'started',
+  name,
+  plan: { ...PLAN, ...plan },
+  plants: [{ id: 'clove', name: 'cloves', massG: exactly(80), count: null, addOn: null }],
+  spirits: [],
+  waterG: exactly(0),
+  sugarG: exactly(0),
+  ...more,
+})
+
+const entry = (seq: number, atMs: number, happening: Happening): JarEntry => ({
+  seq,
+  enteredMs: atMs,
+  atMs,
+  typed: [],
+  day: isoDay(dayAt(ZONE, atMs)),
+  zone: ZONE,
+  ...happening,
+})
+
+interface JarSketch {
+  readonly name: string
+  readonly startedMs: number
+  readonly plan?: Partial<PlannedBatch>
+  readonly more?: Partial<Started>
+}
+
+/** A jar just started; its id is its name's first five letters. */
+export const jarOf = ({ name, startedMs, plan = {}, more = {} }: JarSketch): Jar => ({
+  id: name.padEnd(5, 'x').slice(0, 5),
+  entries: [entry(1, startedMs, start(name, plan, more))],
+  told: [],
+  cautioned: [],
+})
+
+export const personWith = (jars: readonly Jar[], settings: Partial<Settings> = {}): Person => ({
+  ...NOBODY,
+  settings: { ...NOBODY.settings, ...settings },
+  jars,
+})
+
+/** The person after something happened to a jar. */
+export const happened = (person: Person, jarId: string, atMs: number, happening: Happening): Person => ({
+  ...person,
+  jars: person.jars.map((jar) =>
+    jar.id === jarId ? { ...jar, entries: [...jar.entries, entry(jar.entries.length + 1, atMs, happening)] } : jar,
+  ),
+})
+
+export const undo = (person: Person, jarId: string, atMs: number, of: number): Person => ({
+  ...person,
+  jars: person.jars.map((jar) => {
+    if (jar.id !== jarId) return jar
+    const { seq, ...rest } = entry(jar.entries.length + 1, atMs, { kind: 'shaken' })
+    return { ...jar, entries: [...jar.entries, { ...rest, seq, kind: 'undone', of }] }
+  }),
+})

@@ -1,0 +1,116 @@
+import { afterEach, describe, expect, it, vi } from 'vitest'
+import { type Reminding, startReminders } from '../../../bot/reminders/start-reminders.ts'
+import { memoryStore } from '../../../store/memory-store.ts'
+import { StorageError } from '../../../store/storage-error.ts'
+import { inbox } from './inbox.ts'
+import { at, DAY_MS, jarOf, MINUTE_MS, personWith, ZONE } from './people.ts'
+
+const lemon = jarOf({ name: 'lemon', startedMs: at('2026-12-01', '18:00') })
+
+const setUp = async (more: Partial<Reminding> = {}) => {
+  const { box, surface } = inbox()
+  const kept = memoryStore(ZONE)
+  await kept.update('local', () => personWith([lemon]))
+  let copies = 0
+  const store = {
+    ...kept,
+    copyNightly: async () => {
+      copies++
+      return 0
+    },
+    recordStatus: async () => {},
+  }
+  const complaints: string[] = []
+  const logged: string[] = []
+  const reminding: Reminding = {
+    store,
+    surface,
+    now: Date.now,
+    assumedZone: ZONE,
+    log: (text) => {
+      logged.push(text)
+    },
+    hasData: () => true,
+    complain: ({ problem }) => {
+      complaints.push(problem)
+    },
+    ...more,
+  }
+  return { box, store, complaints, logged, reminding, copies: () => copies }
+}
+
+/** From this instant on the clock is moved by hand. */
+const clockAt = (nowMs: number): void => {
+  vi.useFakeTimers({ now: nowMs })
+}
+
+afterEach(() => {
+  vi.useRealTimers()
+})
+
+describe('reminders that run', () => {
+  it('look at once and every minute, copy at once and every night, and stop', async () => {
+    clockAt(at('2026-12-02', '08:58'))
+    const { box, reminding, copies, logged } = await setUp()
+    const stop = await startReminders(reminding)
+    expect([box.received.length, copies()]).toEqual([0, 1])
+    await vi.advanceTimersByTimeAsync(3 * MINUTE_MS)
+    expect(box.received).toHaveLength(1)
+    await vi.advanceTimersByTimeAsync(DAY_MS)
+    expect([box.received.length, copies()]).toEqual([2, 2])
+    await stop()
+    await vi.advanceTimersByTimeAsync(DAY_MS)
+    expect([box.received.length, copies(), logged]).toEqual([2, 2, []])
+    expect(vi.getTimerCount()).toBe(0)
+  })
+
+  it('run one pass at a time', async () => {
+    clockAt(at('2026-12-02'))
+    const { store, reminding } = await setUp()
+    const { claimDue } = store
+    let [running, most, passes] = [0, 0, 0]
+    store.claimDue = async (...claim) => {
+      passes++
+      running++
+      most = Math.max(most, running)
+      await new Promise((resolve) => setTimeout(resolve, 2.5 * MINUTE_MS))
+      running--
+      return claimDue(...claim)
+    }
+    const starting = startReminders(reminding)
+    await vi.advanceTimersByTimeAsync(10 * MINUTE_MS)
+    const stop = await starting
+    await vi.advanceTimersByTimeAsync(20 * MINUTE_MS)
+    const stopping = stop()
+    await vi.advanceTimersByTimeAsync(10 * MINUTE_MS)
+    await stopping
+    expect(most).toBe(1)
+    expect(passes).toBeGreaterThan(3)
+  })
+
+  it('touch nothing as long as there is no folder', async () => {
+    const { store, reminding, copies } = await setUp({ hasData: () => false })
+    store.claimDue = () => Promise.reject(new Error('touched'))
+    await (await startReminders(reminding))()
+    expect(copies()).toBe(0)
+  })
+
+  it('say once why they cannot, and go on when they can', async () => {
+    clockAt(at('2026-12-02'))
+    const { box, store, reminding, complaints, logged } = await setUp()
+    const { claimDue } = store
+    const locked = { folder: 'data', host: 'shed', pid: 7, isHere: true }
+    store.claimDue = () => Promise.reject(new StorageError('locked', locked))
+    store.copyNightly = () => Promise.reject(new StorageError('locked', locked))
+    const stop = await startReminders(reminding)
+    await vi.advanceTimersByTimeAsync(3 * MINUTE_MS)
+    expect(complaints).toEqual(['locked'])
+    store.claimDue = claimDue
+    await vi.advanceTimersByTimeAsync(MINUTE_MS)
+    expect(box.received).toHaveLength(1)
+    store.claimDue = () => Promise.reject(new TypeError('a fault'))
+    await vi.advanceTimersByTimeAsync(MINUTE_MS)
+    expect(logged).toHaveLength(1)
+    await stop()
+  })
+})

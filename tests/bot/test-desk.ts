@@ -1,0 +1,54 @@
+import type { Asker, Command } from '../../bot/chat/command.ts'
+import { execute } from '../../bot/chat/execute.ts'
+import type { Invocation } from '../../bot/chat/invocation.ts'
+import { commands as listed } from '../../bot/commands/index.ts'
+import { answer, showText } from '../../bot/console/answer.ts'
+import type { SaveFile } from '../../bot/console/save-file.ts'
+import { showJson } from '../../bot/console/show-json.ts'
+import { en } from '../../bot/text/en/index.ts'
+import { wordsOf } from '../../bot/text/words-of.ts'
+import { newAsker } from './asker.ts'
+
+export const speech = { words: wordsOf(en), commands: en.commands, console: en.console }
+export const commands = listed as unknown as readonly Command[]
+
+interface Setting {
+  readonly nowMs?: number
+  /** Columns of the terminal. */
+  readonly width?: number
+  readonly commands?: readonly Command[]
+  readonly asker?: Asker
+}
+
+/** Where no reply has a file. */
+export const noFiles: SaveFile = async (name) => {
+  throw new Error(`nobody expects ${name}`)
+}
+
+/** All of the bot but its process: what a line prints, its JSON and what `execute` makes of it. */
+export const testDesk = ({ nowMs = 0, width = 100, commands: known = commands, asker = newAsker() }: Setting = {}) => {
+  const logged: string[] = []
+  const saved: { readonly name: string; readonly bytes: Uint8Array }[] = []
+  const saveFile: SaveFile = async (name, bytes) => {
+    saved.push({ name, bytes })
+    return `files/${name}`
+  }
+  const dispatch = { ...asker, commands: known, nowMs, log: (text: string) => logged.push(text) }
+  const jsonTextOf = async (line: string): Promise<string> =>
+    (await answer(line, dispatch, speech, showJson, saveFile)).text
+  return {
+    asker,
+    /** Faults of ours since the last call. */
+    faults: (): readonly string[] => logged.splice(0),
+    /** What was written since the last call. */
+    files: () => saved.splice(0),
+    run: (line: string | Invocation) => execute(line, dispatch),
+    textOf: async (line: string): Promise<string> =>
+      (await answer(line, dispatch, speech, showText({ width, colour: false }), saveFile)).text.replaceAll(
+        '\u00a0',
+        ' ',
+      ),
+    jsonTextOf,
+    jsonOf: async (line: string) => JSON.parse(await jsonTextOf(line)),
+  }
+}

@@ -1,0 +1,95 @@
+import type {
+  Happening,
+  Ingredients,
+  JarEntry,
+  Moment,
+  PlannedBatch,
+  PlantIn,
+  Started,
+} from '../../../core/jar/event.ts'
+import { record } from '../../../core/jar/record.ts'
+import { type Story, storyOf } from '../../../core/jar/story.ts'
+import { addDays, isoDay } from '../../../core/quantity/calendar.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured.ts'
+import { spirit } from '../recipe-plan/wishes.ts'
+
+export const DAY_MS = 86_400_000
+/** 1 November 2026, noon in UTC. */
+export const START_MS = Date.UTC(2026, 10, 1, 12)
+
+/** `day` days after the start, at noon and `minutes`. */
+export const on = (day: number, minutes = 0): Moment => ({
+  atMs: START_MS + day * DAY_MS + minutes * 60_000,
+  day: isoDay(addDays({ year: 2026, month: 11, day: 1 }, day)),
+  zone: 'UTC',
+})
+
+const PLAN: PlannedBatch = {
+  targets: null,
+  tasteFrom: null,
+  strainFrom: null,
+  strainBy: null,
+  restDays: 30,
+  isHours: false,
+  steepHours: null,
+  bottles: [],
+}
+
+const NOTHING: Ingredients = { plants: [], spirits: [], waterG: exactly(0), sugarG: exactly(0) }
+
+export const plant = (id: string | null, massG: number | Measured, rest: Partial<PlantIn> = {}): PlantIn => ({
+  id,
+  name: id ?? 'meadow tips',
+  massG: typeof massG === 'number' ? exactly(massG) : massG,
+  count: null,
+  addOn: null,
+  ...rest,
+})
+
+/** A litre of 95 % vol and 150 g of lemon peel, unless a test says otherwise. */
+export const started = ({
+  plan,
+  ...rest
+}: Partial<Omit<Started, 'plan'>> & { plan?: Partial<PlannedBatch> } = {}): Started => ({
+  kind: 'started',
+  name: 'lemon',
+  plan: { ...PLAN, ...plan },
+  ...NOTHING,
+  spirits: [spirit(1000, 95)],
+  plants: [plant('lemon_peel', 150)],
+  ...rest,
+})
+
+export const added = (what: Partial<Ingredients>): Happening => ({ kind: 'added', ...NOTHING, ...what })
+
+export const ml = (value: number, plusMinus = value * 0.02, atC = 20) =>
+  ({ amount: { value, plusMinus }, by: 'volume', atC }) as const
+export const grams = (value: number, plusMinus = 1) => ({ amount: { value, plusMinus }, by: 'mass', atC: 20 }) as const
+
+export const strength = (value: number, atC: number | null = null, plusMinus = 0.5) => ({
+  abvPercent: { value, plusMinus },
+  abvAtC: atC,
+  readsProof: false,
+})
+
+export const strained = (rest: Partial<Extract<Happening, { kind: 'strained' }>> = {}): Happening => ({
+  kind: 'strained',
+  measured: null,
+  strength: null,
+  rinseWaterG: exactly(0),
+  ...rest,
+})
+
+export const sweetened = (waterG: number, sugarG: number): Happening => ({
+  kind: 'sweetened',
+  waterG: exactly(waterG),
+  sugarG: exactly(sugarG),
+})
+
+export const META = { enteredMs: START_MS, typed: [], zone: 'UTC' } as const
+
+/** What happened, a day apart, each recorded. */
+export const entriesOf = (...happenings: readonly Happening[]): readonly JarEntry[] =>
+  happenings.reduce<readonly JarEntry[]>((entries, each, day) => record(entries, each, on(day), META).entries, [])
+
+export const storyFrom = (...happenings: readonly Happening[]): Story => storyOf(entriesOf(...happenings))!

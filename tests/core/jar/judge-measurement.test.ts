@@ -1,0 +1,87 @@
+import { describe, expect, it } from 'vitest'
+import type { Happening } from '../../../core/jar/event.ts'
+import { expectFollows } from '../../../core/jar/follow.ts'
+import type { Expected } from '../../../core/jar/judge-measurement.ts'
+import { exactly } from '../../../core/quantity/measured.ts'
+import { refusal } from '../quantity/refusal.ts'
+import { spirit } from '../recipe-plan/wishes.ts'
+import { entriesOf, grams, ml, plant, started, strained, strength } from './jars.ts'
+
+describe('measurements that surprise', () => {
+  const unusual = (...happenings: readonly Happening[]) => expectFollows(entriesOf(...happenings)).map(({ key }) => key)
+
+  // 110 g of zest, counted and so known to 40 %: 970 ml are expected, 39 ml of difference being the 95 % of all tools.
+  it.each<readonly [measuredMl: number, isSurprising: boolean]>([
+    [930, false],
+    [1010, false],
+    [890, true],
+    [390, true],
+  ])('%d ml where the tools explain some 40 ml: %s', (measuredMl, isSurprising) => {
+    const zest = plant('lemon_peel', { value: 110, plusMinus: 44 })
+    const keys = unusual(
+      started({ plants: [zest], spirits: [{ ...spirit(1000, 95), amount: { value: 1000, plusMinus: 20 } }] }),
+      strained({ measured: ml(measuredMl) }),
+    )
+    expect(keys).toEqual(isSurprising ? ['reading_surprising'] : [])
+  })
+
+  it('says what was expected, of the amount in the unit that was read', () => {
+    const both = strained({ measured: grams(500), strength: strength(60) })
+    const [{ expected } = { expected: null }] = expectFollows(entriesOf(started(), both)) as readonly {
+      expected: Expected
+    }[]
+    expect(expected?.amount?.by).toBe('mass')
+    expect(expected?.amount?.amount.value).toBeGreaterThan(700)
+    expect(expected?.abvPercent?.value).toBeGreaterThan(80)
+    const [weak] = expectFollows(entriesOf(started(), strained({ measured: ml(960), strength: strength(60) })))
+    expect(weak).toMatchObject({ key: 'reading_surprising', expected: { amount: null } })
+  })
+})
+
+describe('measurements that cannot be', () => {
+  it('more than all that went in', () => {
+    // A litre of spirit, 122 g of water and 6 g of sugar in the peel: 1.11 l, less what mixing takes.
+    expect(refusal(() => entriesOf(started(), strained({ measured: ml(1300) })))).toBe('bad_value more_than_went_in')
+  })
+
+  it('counts the water that was rinsed through', () => {
+    const rinsed = strained({ measured: ml(1250), rinseWaterG: exactly(200) })
+    expect(expectFollows(entriesOf(started(), rinsed)).map(({ key }) => key)).not.toContain('more_than_went_in')
+    expect(refusal(() => entriesOf(started(), strained({ measured: ml(1250) })))).toBe('bad_value more_than_went_in')
+  })
+
+  it('more alcohol than went in, beyond the ± of the readings', () => {
+    const half = started({ spirits: [spirit(1000, 50)], plants: [plant('chamomile', 5)] })
+    // 500 ml of alcohol went in: 980 ml at 55 % would hold 539.
+    const call = () => entriesOf(half, strained({ measured: ml(980), strength: strength(55) }))
+    expect(refusal(call)).toBe('bad_value stronger_than_went_in')
+    // Where the jug is 10 % off, it may be.
+    expect(entriesOf(half, strained({ measured: ml(980, 98), strength: strength(55) }))).toHaveLength(2)
+  })
+
+  it('more after the filter than before', () => {
+    const first = [started(), strained({ measured: ml(900) })] as const
+    const call = () => entriesOf(...first, { kind: 'filtered', measured: ml(1000) })
+    expect(refusal(call)).toBe('bad_value more_than_went_in')
+    // Not measured before, more than expected is a surprise only.
+    expect(entriesOf(started(), strained(), { kind: 'filtered', measured: ml(1000) })).toHaveLength(3)
+  })
+})
+
+describe('a hydrometer over sugar', () => {
+  const read = strained({ measured: ml(900), strength: strength(40) })
+
+  it('is put right where the plants’ own sugar is little', () => {
+    expect(entriesOf(started({ spirits: [spirit(1000, 50)] }), read)).toHaveLength(2)
+  })
+
+  it('is refused where sugar went in with the plants', () => {
+    const sweet = started({ spirits: [spirit(1000, 50)], sugarG: exactly(200) })
+    expect(refusal(() => entriesOf(sweet, read))).toBe('bad_value sweet_strength')
+  })
+
+  it('is refused where the plants’ own sugar is much', () => {
+    const fruit = started({ spirits: [spirit(1000, 50)], plants: [plant('strawberry', 500)] })
+    expect(refusal(() => entriesOf(fruit, read))).toBe('bad_value sweet_strength')
+  })
+})

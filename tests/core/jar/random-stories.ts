@@ -1,0 +1,125 @@
+import fc from 'fast-check'
+import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import type { Happening, Ingredients, PlantIn, ReadAmount, ReadStrength } from '../../../core/jar/event.ts'
+import type { Measured } from '../../../core/quantity/measured.ts'
+import type { Portion } from '../../../core/recipe/portion.ts'
+import { on, started } from './jars.ts'
+
+const numberIn = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+
+const measured = (max: number): fc.Arbitrary<Measured> =>
+  fc.record({
+    value: fc.oneof(fc.constant(0), numberIn(0, max)),
+    plusMinus: fc.oneof(fc.constant(0), numberIn(0, max / 10)),
+  })
+
+const celsius = fc.oneof(fc.constant(20), numberIn(-30, 100))
+
+const portion: fc.Arbitrary<Portion> = fc.record({
+  amount: measured(3000),
+  by: fc.constantFrom('volume', 'mass'),
+  atC: celsius,
+  abvPercent: measured(100),
+  abvAtC: fc.oneof(fc.constant(null), celsius),
+  readsProof: fc.boolean(),
+  sugarGPerL: fc.oneof(fc.constant({ value: 0, plusMinus: 0 }), measured(400)),
+})
+
+const plant: fc.Arbitrary<PlantIn> = fc.record({
+  id: fc.oneof(fc.constant(null), fc.constantFrom('gone', ...catalogue.map(({ id }) => id))),
+  name: fc.constantFrom('meadow tips', 'spruce'),
+  massG: measured(800),
+  count: fc.constant(null),
+  addOn: fc.oneof(fc.constant(null), fc.constantFrom('2026-11-03', '2026-11-09')),
+})
+
+const ingredients: fc.Arbitrary<Ingredients> = fc.record({
+  plants: fc.array(plant, { maxLength: 3 }),
+  spirits: fc.array(portion, { maxLength: 2 }),
+  waterG: measured(1000),
+  sugarG: measured(500),
+})
+
+const readAmount: fc.Arbitrary<ReadAmount> = fc.record({
+  amount: measured(2500),
+  by: fc.constantFrom('volume', 'mass'),
+  atC: celsius,
+})
+
+const readStrength: fc.Arbitrary<ReadStrength> = fc.record({
+  abvPercent: measured(100),
+  abvAtC: fc.oneof(fc.constant(null), celsius),
+  readsProof: fc.boolean(),
+})
+
+const orNone = <T>(of: fc.Arbitrary<T>) => fc.oneof(fc.constant(null), of)
+
+export const happening: fc.Arbitrary<Happening> = fc.oneof(
+  ingredients.map((of): Happening => started(of)),
+  fc.constant<Happening>({ kind: 'shaken' }),
+  fc.record({
+    kind: fc.constant('tasted' as const),
+    rating: orNone(fc.integer({ min: 1, max: 5 })),
+    note: orNone(fc.string()),
+  }),
+  ingredients.map((of): Happening => ({ kind: 'added', ...of })),
+  ingredients.map((of): Happening => ({ kind: 'added', ...of, plants: [] })),
+  fc.record({
+    kind: fc.constant('strained' as const),
+    measured: orNone(readAmount),
+    strength: orNone(readStrength),
+    rinseWaterG: measured(300),
+  }),
+  fc.record({ kind: fc.constant('filtered' as const), measured: orNone(readAmount) }),
+  fc.record({ kind: fc.constant('sweetened' as const), waterG: measured(1000), sugarG: measured(800) }),
+  fc.constant<Happening>({ kind: 'bottled', bottles: [{ count: 3, volumeMl: 500 }] }),
+  fc.constant<Happening>({ kind: 'opened' }),
+  fc.constant<Happening>({ kind: 'emptied' }),
+  fc.constant<Happening>({ kind: 'discarded' }),
+  fc.constantFrom<Happening>({ kind: 'renamed', name: 'sun' }, { kind: 'renamed', name: '檸檬' }),
+  fc.constantFrom<Happening>(
+    { kind: 'put_off', untilDay: '2026-12-01', untilMs: null },
+    { kind: 'put_off', untilDay: '2026-12-01', untilMs: Date.UTC(2026, 11, 1, 18) },
+  ),
+)
+
+const moment = fc.tuple(fc.integer({ min: -1, max: 12 }), fc.integer({ min: 0, max: 3 })).map(([day, m]) => on(day, m))
+
+/** What a maker may try; a step that is refused changes nothing. */
+export type Try =
+  | { readonly do: 'record'; readonly happening: Happening; readonly moment: ReturnType<typeof on> }
+  | {
+      readonly do: 'correct'
+      readonly seq: number
+      readonly by: Happening
+      readonly moved: ReturnType<typeof on> | null
+    }
+  | { readonly do: 'undo' }
+
+const attempt: fc.Arbitrary<Try> = fc.oneof(
+  { weight: 6, arbitrary: fc.record({ do: fc.constant('record' as const), happening, moment }) },
+  {
+    weight: 2,
+    arbitrary: fc.record({
+      do: fc.constant('correct' as const),
+      seq: fc.integer({ min: 1, max: 12 }),
+      by: happening,
+      moved: orNone(moment),
+    }),
+  },
+  { weight: 1, arbitrary: fc.constant<Try>({ do: 'undo' }) },
+)
+
+/** A usual batch to begin with, most of the time, so that later steps are not all refused. */
+const usual: readonly Try[] = [
+  { do: 'record', happening: started(), moment: on(0) },
+  {
+    do: 'record',
+    happening: { kind: 'strained', measured: null, strength: null, rinseWaterG: { value: 50, plusMinus: 1 } },
+    moment: on(5),
+  },
+]
+
+export const tries: fc.Arbitrary<readonly Try[]> = fc
+  .tuple(fc.constantFrom(0, 1, 2, 2), fc.array(attempt, { minLength: 4, maxLength: 14 }))
+  .map(([begun, rest]) => [...usual.slice(0, begun), ...rest])

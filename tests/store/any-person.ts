@@ -1,0 +1,127 @@
+import fc from 'fast-check'
+import type { Entry, Happening, JarEntry, PlannedBatch } from '../../core/jar/event.ts'
+import type { IsoDay } from '../../core/quantity/calendar.ts'
+import type { Measured } from '../../core/quantity/measured.ts'
+import type { Portion } from '../../core/recipe/portion.ts'
+import type { Nudge, Person, Place, Share } from '../../store/person.ts'
+
+const someOf = <Value>(arbitrary: fc.Arbitrary<Value>): fc.Arbitrary<Value[]> => fc.array(arbitrary, { maxLength: 3 })
+const orNull = <Value>(arbitrary: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> => fc.option(arbitrary)
+
+/** Any script, and what a terminal or a file would stumble over. */
+const text = fc.oneof(
+  fc.string({ unit: 'binary', maxLength: 40 }),
+  fc.constantFrom('', '"\\\n', '__proto__', '\u2028', '🫙'),
+)
+const amount = fc.double({ min: 0, max: 1e6, noNaN: true }).map((value) => value + 0)
+const count = fc.nat(10_000)
+const measured: fc.Arbitrary<Measured> = fc.record({ value: amount, plusMinus: amount })
+const atMs = fc.integer({ min: 0, max: 4e12 })
+const day: fc.Arbitrary<IsoDay> = atMs.map((ms) => new Date(ms).toISOString().slice(0, 10))
+const zone = fc.constantFrom('UTC', 'Europe/Rome', 'Pacific/Apia', 'Australia/Lord_Howe')
+const readAmount = fc.record({
+  amount: measured,
+  by: fc.constantFrom('volume' as const, 'mass' as const),
+  atC: fc.double({ min: -30, max: 100, noNaN: true }).map((value) => value + 0),
+})
+const portion: fc.Arbitrary<Portion> = fc
+  .tuple(
+    readAmount,
+    fc.record({ abvPercent: measured, abvAtC: orNull(amount.map((value) => value / 1e5)), sugarGPerL: measured }),
+    fc.constantFrom({}, { readsProof: true }, { readsProof: false }),
+  )
+  .map(([read, strength, proof]) => ({ ...read, ...strength, ...proof }))
+const plant = fc.record({ id: orNull(text), name: text, massG: measured, count: orNull(amount), addOn: orNull(day) })
+const plan: fc.Arbitrary<PlannedBatch> = fc.record({
+  targets: orNull(fc.record({ abvPercent: amount, sugarGPerL: amount })),
+  tasteFrom: orNull(day),
+  strainFrom: orNull(day),
+  strainBy: orNull(day),
+  restDays: orNull(count),
+  isHours: fc.boolean(),
+  steepHours: orNull(fc.record({ min: amount, max: amount })),
+  bottles: someOf(fc.record({ count: orNull(count), volumeMl: amount })),
+})
+const ingredients = { plants: someOf(plant), spirits: someOf(portion), waterG: measured, sugarG: measured }
+const strength = fc.record({ abvPercent: measured, abvAtC: orNull(fc.constant(28)), readsProof: fc.boolean() })
+const is = <const Kind extends string>(kind: Kind) => ({ kind: fc.constant(kind) })
+
+const happening: fc.Arbitrary<Happening> = fc.oneof(
+  fc.record({ ...is('started'), ...ingredients, name: text, plan }),
+  fc.record(is('shaken')),
+  fc.record({ ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text) }),
+  fc.record({ ...is('added'), ...ingredients }),
+  fc.record({ ...is('strained'), measured: orNull(readAmount), strength: orNull(strength), rinseWaterG: measured }),
+  fc.record({ ...is('filtered'), measured: orNull(readAmount) }),
+  fc.record({ ...is('sweetened'), waterG: measured, sugarG: measured }),
+  fc.record({ ...is('bottled'), bottles: someOf(fc.record({ count, volumeMl: amount })) }),
+  fc.record(is('opened')),
+  fc.record(is('emptied')),
+  fc.record(is('discarded')),
+  fc.record({ ...is('renamed'), name: text }),
+  fc.record({ ...is('put_off'), untilDay: day, untilMs: orNull(atMs) }),
+)
+
+const moment = fc.record({ atMs, day, zone })
+const of = fc.integer({ min: 1, max: 1000 })
+const entry: fc.Arbitrary<Entry> = fc
+  .tuple(moment, fc.record({ seq: of, enteredMs: atMs, typed: someOf(fc.tuple(text, text)) }))
+  .map(([when, entered]) => ({ ...when, ...entered }))
+
+const jarEntry: fc.Arbitrary<JarEntry> = fc
+  .tuple(
+    entry,
+    fc.oneof(
+      { weight: 6, arbitrary: happening },
+      { weight: 1, arbitrary: fc.record({ ...is('corrected'), of, by: happening, moved: orNull(moment) }) },
+      { weight: 1, arbitrary: fc.record({ ...is('undone'), of }) },
+    ),
+  )
+  .map(([one, happened]) => ({ ...one, ...happened }))
+
+const key = fc.stringMatching(/^[a-z_.0-9-]{1,30}$/)
+const jarId = fc.stringMatching(/^[a-z0-9]{5}$/)
+const place: fc.Arbitrary<Place> = fc.oneof(
+  fc.record(is('console')),
+  fc.record(is('private')),
+  fc.record({ ...is('channel'), channelId: fc.stringMatching(/^\d{17,20}$/) }),
+)
+const kind = fc.constantFrom('shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'ready')
+const nudge: fc.Arbitrary<Nudge> = fc.record({
+  id: key,
+  place,
+  duties: someOf(fc.record({ jarId, kind, key })),
+  state: fc.constantFrom('sending', 'waiting', 'kept'),
+  madeMs: atMs,
+  attempts: count,
+  nextMs: atMs,
+})
+
+const snowflake = fc.stringMatching(/^\d{17,20}$/)
+const share: fc.Arbitrary<Share> = fc.record({
+  id: fc.stringMatching(/^[a-z0-9]{8}$/),
+  jarId,
+  code: fc.stringMatching(/^[0-9A-Z]{16,300}$/),
+  postedIn: orNull(fc.record({ channelId: snowflake, messageId: snowflake })),
+  withdrawn: fc.boolean(),
+  made: count,
+})
+
+/** Any person that the types allow and the bot could write, in no sensible story. */
+export const anyPerson: fc.Arbitrary<Person> = fc.record({
+  version: fc.constant(1),
+  settings: fc.record({
+    units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
+    country: fc.constantFrom(null, 'IT', 'GB'),
+    zone: orNull(zone),
+    place: orNull(place),
+    atMinutes: fc.nat(1439),
+    shake: fc.constantFrom('daily', 'every_other_day', 'off'),
+    pausedUntil: orNull(day),
+  }),
+  jars: someOf(fc.record({ id: jarId, entries: someOf(jarEntry), told: someOf(key), cautioned: someOf(key) })),
+  nudges: someOf(nudge),
+  lines: someOf(fc.record({ id: fc.stringMatching(/^[0-9a-f]{12}$/), line: text })),
+  shares: someOf(share),
+  setAside: fc.constantFrom(null, 'local.unreadable-2026-11-25T10-30-00-000Z.json'),
+})

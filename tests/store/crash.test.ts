@@ -1,0 +1,53 @@
+import { readdir } from 'node:fs/promises'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { runs, SEED } from '../runs.ts'
+import { startChild } from './child.ts'
+import { inFolder } from './in-folder.ts'
+import { userId } from './some-people.ts'
+import { storeIn } from './some-store.ts'
+
+const PROGRAM = fileURLToPath(new URL('crash-child.ts', import.meta.url))
+const PEOPLE = [0, 1, 2]
+
+const KILLS = runs(20, 300)
+
+/** How many acknowledgements to wait for, and how much of a millisecond's time later to kill. */
+const moments = fc.sample(fc.tuple(fc.integer({ min: 1, max: 30 }), fc.nat(400)), { seed: SEED, numRuns: KILLS })
+
+const lastAcknowledged = (lines: readonly string[], index: number): number =>
+  Math.max(0, ...lines.filter((line) => line.startsWith(`${index} `)).map((line) => Number(line.split(' ')[1])))
+
+it(`keeps every acknowledged change when its process is killed, ${KILLS} times`, { timeout: 600_000 }, () =>
+  inFolder(async (folder) => {
+    const before = new Map<number, number>()
+    for (const [lines, spins] of moments) {
+      const child = startChild(PROGRAM, [folder])
+      await child.heard(lines)
+      for (let spin = 0; spin < spins; spin++) await new Promise(setImmediate)
+      await child.kill()
+      expect(child.lines.length).toBeGreaterThanOrEqual(lines)
+
+      const logged: string[] = []
+      const store = storeIn(folder, { log: (text) => logged.push(text) })
+      for (const index of PEOPLE) {
+        const { nudges } = await store.read(userId(index))
+        const numbers = new Set(nudges.map(({ nextMs }) => nextMs))
+        const [number = 0] = numbers
+        // All of one write; not before what was acknowledged, and not more than the one write that was under way after it.
+        expect(numbers.size).toBeLessThanOrEqual(1)
+        const acknowledged = Math.max(before.get(index) ?? 0, lastAcknowledged(child.lines, index))
+        expect([acknowledged, acknowledged + 1]).toContain(number)
+        before.set(index, number)
+      }
+      // The dead process holds nothing, and what it left half done goes.
+      await store.update('local', (person) => person)
+      const names = (await readdir(join(folder, 'users'))).sort()
+      expect(names).toEqual([...PEOPLE.map((index) => `${userId(index)}.json`), 'local.json'])
+      expect(logged).toEqual([])
+      await store.close()
+    }
+  }),
+)

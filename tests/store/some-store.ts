@@ -1,0 +1,15 @@
+import type { Disk } from '../../store/disk.ts'
+import { type DiskStore, openStore } from '../../store/open-store.ts'
+
+export const NOW_MS = Date.UTC(2026, 10, 25, 10, 30)
+
+export interface Setup {
+  readonly disk?: Disk
+  readonly nowMs?: () => number
+  readonly log?: (text: string) => void
+  readonly tellSetAside?: (file: string) => void
+}
+
+/** The store on disk as most tests want it. */
+export const storeIn = (folder: string, { nowMs = () => NOW_MS, log = () => {}, ...others }: Setup = {}): DiskStore =>
+  openStore({ folder, assumedZone: 'Europe/Rome', nowMs, log, ...others })

@@ -1,0 +1,65 @@
+import { readFile, stat, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { expect, it } from 'vitest'
+import { nodeDisk } from '../../store/disk.ts'
+import { foldersIn } from '../../store/folders.ts'
+import { readStatus } from '../../store/status.ts'
+import { inFolder } from './in-folder.ts'
+import { NOW_MS, storeIn } from './some-store.ts'
+
+const read = (folder: string) => readStatus(nodeDisk, foldersIn(folder))
+
+it('is read as it was recorded, and what was sent before a restart is kept', () =>
+  inFolder(async (folder) => {
+    expect(await read(folder)).toEqual({ kind: 'none' })
+    const first = storeIn(folder)
+    await first.recordStatus({ tickMs: NOW_MS, sentMs: null })
+    expect(await read(folder)).toEqual({ kind: 'status', status: { tickMs: NOW_MS, sentMs: null } })
+    await first.recordStatus({ tickMs: NOW_MS + 1, sentMs: NOW_MS })
+    await first.close()
+    const second = storeIn(folder)
+    await second.recordStatus({ tickMs: NOW_MS + 2, sentMs: null })
+    expect(await read(folder)).toEqual({ kind: 'status', status: { tickMs: NOW_MS + 2, sentMs: NOW_MS } })
+    await second.close()
+  }))
+
+it('is its owner’s alone, and no left temporary is in its way', () =>
+  inFolder(async (folder) => {
+    const store = storeIn(folder)
+    await store.recordStatus({ tickMs: NOW_MS, sentMs: null })
+    await writeFile(join(folder, '.status.tmp'), 'half')
+    await store.recordStatus({ tickMs: NOW_MS + 1, sentMs: null })
+    await store.close()
+    expect((await stat(join(folder, 'status.json'))).mode & 0o777).toBe(0o600)
+    expect(JSON.parse(await readFile(join(folder, 'status.json'), 'utf8')).tickMs).toBe(NOW_MS + 1)
+  }))
+
+it('is not written by two processes, nor after closing', () =>
+  inFolder(async (folder) => {
+    const [one, other] = [storeIn(folder), storeIn(folder)]
+    await one.recordStatus({ tickMs: NOW_MS, sentMs: null })
+    await expect(other.recordStatus({ tickMs: 1, sentMs: null })).rejects.toMatchObject({ problem: 'locked' })
+    await one.close()
+    await expect(one.recordStatus({ tickMs: 1, sentMs: null })).rejects.toMatchObject({ problem: 'closed' })
+    await other.close()
+  }))
+
+it.each([
+  '',
+  'nonsense',
+  '[]',
+  '{"version":1,"tickMs":"soon","sentMs":null}',
+  '{"version":1,"tickMs":1e300,"sentMs":null}',
+  '{"version":1,"tickMs":-1,"sentMs":null}',
+  '{"version":2,"tickMs":1,"sentMs":null}',
+  '{"version":1,"tickMs":1}',
+])('is unreadable as %j, and mended by the next record', (text) =>
+  inFolder(async (folder) => {
+    await writeFile(join(folder, 'status.json'), text)
+    expect(await read(folder)).toEqual({ kind: 'unreadable' })
+    const store = storeIn(folder)
+    await store.recordStatus({ tickMs: NOW_MS, sentMs: null })
+    await store.close()
+    expect(await read(folder)).toMatchObject({ kind: 'status' })
+  }),
+)
