@@ -2,7 +2,6 @@ import { existsSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type DiskStore, openStore } from '../store/open-store.ts'
-import type { StorageError, StorageProblems } from '../store/storage-error.ts'
 import { nearest } from './chat/nearest.ts'
 import { trace } from './chat/trace.ts'
 import { commands } from './commands/index.ts'
@@ -12,6 +11,7 @@ import { chat } from './console/chat.ts'
 import { checkUp } from './console/check-up.ts'
 import { consoleSurface } from './console/console-surface.ts'
 import type { Desk } from './console/desk.ts'
+import { noReminders } from './console/no-reminders.ts'
 import { openFile } from './console/open-file.ts'
 import { pauseFor } from './console/pause.ts'
 import { forgetFilesIn, saveFileIn } from './console/save-file.ts'
@@ -41,14 +41,6 @@ let isHeard = true
 /** In Discord a fault that nobody caught must not end the answers to everybody else. */
 let isAmongPeople = false
 const ended = new AbortController()
-
-/** Why no reminders come, in one line. */
-const noReminders = ({ problem, values }: StorageError): string => {
-  if (problem === 'locked') return en.console.remindersElsewhere(values as StorageProblems['locked'])
-  return en.console.noReminders({
-    sentence: words.problem<'closed'>(problem as 'closed', values as StorageProblems['closed'], 'metric'),
-  })
-}
 
 const screenOf = ({ width, noColour }: Config) => ({
   width: width ?? (process.stdout.columns || DEFAULT_WIDTH),
@@ -84,7 +76,7 @@ const deskOf = (config: Config, assumedZone: string, store: DiskStore): Desk => 
         assumedZone,
         log,
         hasData: () => existsSync(config.data),
-        complain: (error) => say(clean(noReminders(error))),
+        complain: (error) => say(clean(noReminders(error, words, en.console))),
       }),
     input: stdin,
     terminal: stdin.isTTY === true && stdout.isTTY === true ? stdout : null,
@@ -113,7 +105,7 @@ const answerInDiscord = async (
         ...shared,
         surface: discordSurface({ ...shared, rest, botUserId: user.id }),
         hasData: () => existsSync(data),
-        complain: (error) => log(clean(noReminders(error))),
+        complain: (error) => log(clean(noReminders(error, words, en.console))),
       }),
   })
 }
@@ -152,7 +144,9 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
   if (first === 'season') {
     const stage = { season: en.season, commands, speech, screen: screenOf(config), log, out, ended: ended.signal }
     const pause = pauseFor(process.stdout.isTTY === true, ended.signal)
-    await tour({ ...stage, pause, isHeard: () => isHeard, parent: tmpdir(), now: Date.now })
+    const [folder] = rest
+    const saveFile = folder === undefined ? null : saveFileIn(folder)
+    await tour({ saveFile, ...stage, pause, isHeard: () => isHeard, parent: tmpdir(), now: Date.now })
     return 0
   }
   const tellSetAside = (file: string): void => log(en.console.setAside({ file, folder, userId: USER }))

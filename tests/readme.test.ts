@@ -35,6 +35,7 @@ test('the README shows how the season begins', async () => {
     speech,
     screen: { width: 80, colour: false },
     log: () => {},
+    saveFile: null,
     out: (text) => {
       printed += text
       if (printed.length > beginning.length) stop.abort()

@@ -2,6 +2,7 @@ import { isoDay } from '../../core/quantity/calendar.ts'
 import { dayNumber } from '../../core/quantity/day-number.ts'
 import { dayAt, instantOf } from '../../core/quantity/zone.ts'
 import type { Store } from '../../store/store.ts'
+import { drawFiles } from '../chat/draw-files.ts'
 import { execute } from '../chat/execute.ts'
 import { explain } from '../chat/explain.ts'
 import type { Reply } from '../chat/reply.ts'
@@ -11,6 +12,7 @@ import { brevity } from './brevity.ts'
 import type { Desk } from './desk.ts'
 import { remindNext } from './remind-next.ts'
 import { render } from './render.ts'
+import type { SaveFile } from './save-file.ts'
 import { wrap } from './wrap.ts'
 
 /** What a season is played with. */
@@ -18,6 +20,8 @@ export interface Stage extends Pick<Desk, 'commands' | 'speech' | 'screen' | 'lo
   readonly season: SeasonText
   /** Of nobody yet. */
   readonly store: Store
+  /** Null: the pictures it comes with are not drawn. */
+  readonly saveFile: SaveFile | null
   /** Waited after whatever is shown, where somebody reads along. */
   readonly pause: () => Promise<void>
 }
@@ -57,7 +61,7 @@ function printer({ out, season, screen }: Stage) {
  * it comes. Reminders to shake are answered at once, and shown the first time only.
  */
 export async function playSeason(stage: Stage): Promise<void> {
-  const { season, store, commands, speech, screen, log, out, pause, isHeard, ended } = stage
+  const { season, store, commands, speech, screen, log, out, pause, saveFile, isHeard, ended } = stage
   const { zone } = season
   const { print, remark } = printer(stage)
   const shorten = brevity()
@@ -70,6 +74,10 @@ export async function playSeason(stage: Stage): Promise<void> {
     const place = { kind: 'console' } as const
     const outcome = await execute(line, { userId: USER, place, assumedZone: zone, store, commands, nowMs, log })
     if (!outcome.ok) throw new Error(explain(outcome, speech))
+    if (saveFile !== null) {
+      const drawn = await drawFiles(outcome.reply, speech.words, log)
+      for (const { name, bytes } of drawn) if (bytes !== null) await saveFile(name, bytes)
+    }
     return outcome
   }
   const type = async (line: string): Promise<void> => {

@@ -16,7 +16,10 @@ export interface JarTagData {
   readonly isFlammable: boolean
 }
 
-/** From this strength on a jar is marked flammable, % vol. Common caution, no source: weaker liquid lights only when warm. */
+/**
+ * From this strength on what was strained is marked flammable, % vol; a jar that steeps always is. Common caution, no
+ * source: weaker liquid lights only when warm.
+ */
 const FLAMMABLE_PERCENT = 40
 
 export function jarTagData({ story, contents }: JarView): JarTagData {
@@ -30,6 +33,6 @@ export function jarTagData({ story, contents }: JarView): JarTagData {
     strainBy,
     inJar: ingredientsOf(story),
     abvPercent: abvPercent.value > 0 ? abvPercent : null,
-    isFlammable: abvPercent.value >= FLAMMABLE_PERCENT,
+    isFlammable: abvPercent.value > 0 && (story.strained === null || abvPercent.value >= FLAMMABLE_PERCENT),
   }
 }

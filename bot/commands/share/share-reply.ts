@@ -7,7 +7,7 @@ import { batchCardData } from '../../picture/batch-card-data.ts'
 import type { Becomes } from '../../text/en/share/share-sentences.ts'
 import { change } from '../jar/change-jar.ts'
 import { type JarView, todayOf } from '../jar/jar-view.ts'
-import { note, row } from '../outcome-reply.ts'
+import { row } from '../outcome-reply.ts'
 import { pictureFile } from '../picture-file.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { withShare } from './new-share.ts'
@@ -55,7 +55,7 @@ export function shareReply(view: JarView, recipe: Recipe, share: Share, made: nu
       ...(isPosted ? [row('share_code', { group: 'cells', key: 'share_code', values: { code: share.code } })] : []),
     ],
     sure: [],
-    notes: isPosted ? [] : [note('share_snapshot')],
+    notes: isPosted ? [] : [{ group: 'notes', key: 'share_snapshot', values: { id: share.id } }],
     cautions: [],
     actions: [makeAction(share, context)],
     data: { share: share.id, jar: share.jarId, name: data.name, code: share.code, made },

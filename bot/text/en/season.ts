@@ -33,6 +33,7 @@ const steps: readonly SeasonStep[] = [
     remark: 'The basil is cut before the first cold night.',
     lines: ['/jar start basil of:60 g basil spirit:500 ml 95%', '/jar list'],
   },
+  { at: '2026-09-06 19:00', lines: ['/jar tag lemon'], isQuiet: true },
   { at: '2026-09-07 18:00', lines: ['/jar taste basil rating:2 note:grassy, give it a day'] },
   {
     at: '2026-09-08 18:00',
@@ -64,6 +65,7 @@ const steps: readonly SeasonStep[] = [
       '/jar strain ginger measured:680 ml strength:52%',
     ],
   },
+  { at: '2026-09-19 11:30', lines: ['/jar list picture:yes'], isQuiet: true },
   { at: '2026-09-20 11:00', lines: ['/jar sweeten ginger water:420 ml sugar:150 g'] },
   { at: '2026-09-21 18:00', lines: ['/jar add coffee of:80 g coffee beans'] },
   { at: '2026-09-22 18:00', lines: ['/jar filter ginger', '/jar bottle ginger bottles:2 x 500 ml'] },
@@ -103,6 +105,7 @@ const steps: readonly SeasonStep[] = [
   },
   { at: '2026-10-20 19:00', lines: ['/jar open ginger', '/jar taste ginger rating:4 note:warms the whole shed'] },
   { at: '2026-11-03 19:00', lines: ['/jar open lemon', '/jar taste lemon rating:5 note:worth the wait'] },
+  { at: '2026-11-03 20:00', lines: ['/share lemon', '/jar label lemon'], isQuiet: true },
   { at: '2026-11-05 19:00', lines: ['/jar open coffee', '/jar taste coffee rating:3 note:good, but the vanilla wins'] },
   {
     at: '2026-12-12 17:00',

@@ -172,7 +172,7 @@ describe('/plan from:', () => {
       '/plan from:11NCHSTJ8P501JQH0JNHC00VV9SW4H50HFEB52FV6M',
       'bad_value',
       'from',
-      /is damaged: a letter is missing or wrong/,
+      /is damaged: a letter is missing, wrong or too many/,
     ],
     ['/plan spirit:1 l 95%', 'missing_option', 'of', /also needs of:/],
     ['/jar start lemon spirit:1 l 95%', 'missing_option', 'of', /also needs of:/],

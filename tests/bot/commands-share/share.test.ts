@@ -68,8 +68,12 @@ describe('/share at the terminal', () => {
     expect(await desk.textOf('/share')).toContain('You share no batch.')
     const { share } = (await desk.jsonOf('/share lemon')).data
     expect((await desk.jsonOf('/share')).data.shares).toMatchObject([{ share, name: 'lemon', made: 0, posted: false }])
-    expect(await desk.textOf(`/share withdraw:${share}`)).toBe('lemon is shared no longer.')
-    expect(await desk.textOf(`/share withdraw:${share}`)).toBe('lemon was shared no longer already.')
+    expect(await desk.textOf(`/share withdraw:${share}`)).toBe(
+      'lemon is shared no longer. Whoever kept its code can still make it.',
+    )
+    expect(await desk.textOf(`/share withdraw:${share}`)).toBe(
+      'lemon was shared no longer already. Whoever kept its code can still make it.',
+    )
     expect((await sharesOf(desk))[0]).toMatchObject({ withdrawn: true })
     expect((await desk.jsonOf('/share withdraw:zzzzzzzz')).error).toMatchObject({ code: 'not_found' })
   })

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, describe, expect, it } from 'vitest'
@@ -15,6 +15,7 @@ import { memoryStore } from '../../../store/memory-store.ts'
 import { commands, speech } from '../test-desk.ts'
 
 const WIDTH = 80
+const EXAMPLES = join(import.meta.dirname, '..', '..', '..', 'bot', 'picture', 'examples')
 const FIRST_DAY = '── 5 September 2026 ──\n'
 
 const stageOn = (more: { readonly out: (text: string) => void; readonly season?: typeof seasonText }) => ({
@@ -26,6 +27,7 @@ const stageOn = (more: { readonly out: (text: string) => void; readonly season?:
     throw new Error(text)
   },
   isHeard: () => true,
+  saveFile: null,
   pause: noPause,
   ended: new AbortController().signal,
   ...more,
@@ -116,6 +118,23 @@ describe('the season', () => {
     await playSeason({ ...stageOn({ out: () => {} }), pause, store: memoryStore(seasonText.zone) })
     expect(count).toBeGreaterThan(40)
     expect(count * PAUSE_MS).toBeLessThan(17_000)
+  })
+
+  it('draws the pictures that the README shows', async () => {
+    const drawn = new Map<string, Uint8Array>()
+    const saveFile = async (name: string, bytes: Uint8Array): Promise<string> => {
+      drawn.set(name, bytes)
+      return name
+    }
+    await playSeason({ ...stageOn({ out: () => {} }), saveFile, store: memoryStore(seasonText.zone) })
+    // What is compressed may differ from one Node to the next; what it opens to has the same head: width, height, kind.
+    const headOf = (bytes: Uint8Array): string => Buffer.from(bytes.subarray(0, 33)).toString('hex')
+    const shown = { card: 'batch', shelf: 'shelf', tag: 'jar-tag', label: 'label-1' }
+    for (const [example, name] of Object.entries(shown)) {
+      const kept = readFileSync(join(EXAMPLES, `${example}.png`))
+      expect(headOf(drawn.get(`larderbell-${name}.png`) ?? new Uint8Array())).toBe(headOf(kept))
+    }
+    expect(drawn.size).toBe(4)
   })
 
   it('stops at a line that is refused', async () => {

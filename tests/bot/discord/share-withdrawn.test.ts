@@ -36,7 +36,7 @@ describe('a share that is none any more', () => {
     bot.pass(3000)
     expect((await fake.slash('share', { withdraw: id }, { user: friend })).text).toContain(`id “${id}”`)
     expect((await fake.slash('share', { withdraw: `#${id.toUpperCase()}` })).text).toContain(
-      'is shared no longer. Its message says so.',
+      'is shared no longer. Its message says so. Whoever kept its code can still make it.',
     )
     expect(textOf(shown.message!.json)).toBe(en.discord.withdrawn())
     expect(buttonsOf(shown.message!.json)).toEqual([])

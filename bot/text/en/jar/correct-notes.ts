@@ -14,7 +14,7 @@ const nameText = ({ id, name }: Named): string => (id === null ? unknownName(nam
 /** What follows from what was said, or not said, of the plants in a jar. */
 export const correctNotes = {
   jar_plants_dropped: ({ plants }: { readonly plants: readonly Named[] }) =>
-    `of: tells all that went in then, so ${listed(plants.map(nameText))} no longer ${plants.length === 1 ? 'counts' : 'count'}.`,
+    `of: tells all that went in then; no longer in it: ${listed(plants.map(nameText))}.`,
   /** Null days: none is known any more. */
   jar_strain_moved: (
     { days }: { readonly days: { readonly from: IsoDay; readonly by: IsoDay } | null },
@@ -22,7 +22,7 @@ export const correctNotes = {
   ) =>
     days === null
       ? 'With these plants I know no days for straining.'
-      : `With these plants straining moves to ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
+      : `Straining moves: with these plants it is due ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
   jar_later_counted: (
     { name, plants }: { readonly name: string; readonly plants: readonly (Named & { readonly addOn: IsoDay })[] },
     format: Format,

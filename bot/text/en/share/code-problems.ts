@@ -11,7 +11,7 @@ export const codeProblems = {
   not_a_code: ({ typed }) =>
     `“${typed}” is no batch’s code: that is one line of letters and digits, as it stands under a batch that was shared.`,
   code_damaged: ({ typed }) =>
-    `The code “${typed}” is damaged: a letter is missing or wrong. Copy it once more, the whole line of it.`,
+    `The code “${typed}” is damaged: a letter is missing, wrong or too many. Copy it once more, the whole line of it.`,
   code_newer: () =>
     'This code was made by a newer version of me, or with a plant that I do not know yet: I cannot read it.',
   recipe_too_long: ({ most }) =>

@@ -60,7 +60,8 @@ export const shareSentences = {
     }) => {
       const { name, post, isAgain } = values
       const what = name === null ? 'This batch' : name
-      return `${what} ${isAgain ? 'was shared no longer already' : 'is shared no longer'}.${post === null ? '' : POST[post]}`
+      const done = `${what} ${isAgain ? 'was shared no longer already' : 'is shared no longer'}.`
+      return `${done}${post === null ? '' : POST[post]} Whoever kept its code can still make it.`
     },
     jar_tag: ({ name }: { readonly name: string }) => `A tag for the ${name} jar, to print.`,
     jar_label: ({ name, count }: { readonly name: string; readonly count: number }) =>
@@ -95,7 +96,8 @@ export const shareSentences = {
   },
 
   notes: {
-    share_snapshot: () => 'It is shown as it is now: what you note later stays with you.',
+    share_snapshot: ({ id }: { readonly id: string }) =>
+      `It is shown as it is now: what you note later stays with you. /share withdraw:${id} takes it back.`,
     share_made_so_far: ({ count }: { readonly count: number }) =>
       count === 1 ? 'One other person has begun a jar from it.' : `${count} people have begun a jar from it.`,
     share_withdraw: () => '/share withdraw: and the id takes one back.',
