@@ -17,15 +17,18 @@ export function propagate<In, Out extends { readonly [name: string]: number }>(
   inputs: In,
   solve: (values: Values<In>) => Out,
 ): Results<Out> {
-  const central = solve(valuesOf(inputs))
+  const { values, leaves } = unfold(inputs)
+  const central = solve(values)
   const names = Object.keys(central) as (keyof Out & string)[]
   const squares = new Map<keyof Out & string, number>(names.map((name) => [name, 0]))
-  const count = moved(inputs, -1, 0).count
-  for (let index = 0; index < count; index++) {
-    const up = moved(inputs, index, 1)
-    if (up.plusMinus === 0) continue
-    const high = attempt(() => solve(up.values))
-    const low = attempt(() => solve(moved(inputs, index, -1).values))
+  for (const { measured, set } of leaves) {
+    const { value, plusMinus } = measured
+    if (plusMinus === 0) continue
+    set(value + plusMinus)
+    const high = attempt(() => solve(values))
+    set(value - plusMinus)
+    const low = attempt(() => solve(values))
+    set(value)
     for (const name of names) {
       const difference =
         high && low
@@ -40,25 +43,43 @@ export function propagate<In, Out extends { readonly [name: string]: number }>(
 }
 
 /** The inputs as plain numbers. */
-export const valuesOf = <In>(inputs: In): Values<In> => moved(inputs, -1, 0).values
+export const valuesOf = <In>(inputs: In): Values<In> => unfold(inputs).values
 
-const isMeasured = (x: object): x is Measured => 'value' in x && 'plusMinus' in x
+const isMeasured = (x: unknown): x is Measured =>
+  typeof x === 'object' && x !== null && 'value' in x && 'plusMinus' in x
 
-/** The inputs as plain numbers, the `index`th measured one moved by `sign` times its ±. */
-function moved<In>(inputs: In, index: number, sign: number): { values: Values<In>; count: number; plusMinus: number } {
-  let count = 0
-  let plusMinus = 0
-  const walk = (node: unknown): unknown => {
-    if (typeof node !== 'object' || node === null) return node
+/** A measured input, and how to put another number in its place. */
+interface Leaf {
+  readonly measured: Measured
+  set(value: number): void
+}
+
+/** The inputs as plain numbers, each of which can be moved where it stands. */
+function unfold<In>(inputs: In): { readonly values: Values<In>; readonly leaves: readonly Leaf[] } {
+  const leaves: Leaf[] = []
+  const place = (node: unknown, put: (value: unknown) => void): void => {
     if (isMeasured(node)) {
-      const mine = count++ === index
-      if (mine) plusMinus = node.plusMinus
-      return mine ? node.value + sign * node.plusMinus : node.value
+      leaves.push({ measured: node, set: put })
+      put(node.value)
+      return
     }
-    if (Array.isArray(node)) return node.map(walk)
-    return Object.fromEntries(Object.entries(node).map(([name, child]) => [name, walk(child)]))
+    if (typeof node !== 'object' || node === null) {
+      put(node)
+      return
+    }
+    const copy: { [name: string]: unknown } | unknown[] = Array.isArray(node) ? [] : {}
+    for (const [name, child] of Object.entries(node)) {
+      place(child, (value) => {
+        ;(copy as { [name: string]: unknown })[name] = value
+      })
+    }
+    put(copy)
   }
-  return { values: walk(inputs) as Values<In>, count, plusMinus }
+  let values: unknown
+  place(inputs, (value) => {
+    values = value
+  })
+  return { values: values as Values<In>, leaves }
 }
 
 /** Null where the moved inputs have no solution; a fault of ours is not swallowed. */

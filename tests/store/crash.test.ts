@@ -12,7 +12,7 @@ import { storeIn } from './some-store.ts'
 const PROGRAM = fileURLToPath(new URL('crash-child.ts', import.meta.url))
 const PEOPLE = [0, 1, 2]
 
-const KILLS = runs(20, 300)
+const KILLS = runs(5, 300)
 
 /** How many acknowledgements to wait for, and how much of a millisecond's time later to kill. */
 const moments = fc.sample(fc.tuple(fc.integer({ min: 1, max: 30 }), fc.nat(400)), { seed: SEED, numRuns: KILLS })

@@ -18,7 +18,7 @@ const LIMITS = { perBucket: 5, bucketMs: 50, perBot: 50, botMs: 1000 / FASTER }
 /** discord.js counts real seconds; the pace under test is ours. */
 const REST = { globalRequestsPerSecond: 1e6 }
 
-const PEOPLE = runs(100, 1000)
+const PEOPLE = runs(60, 1000)
 const PATIENCE_MS = 120_000
 /** As many as are spoken to at once may overtake one another. */
 const LANES = 16

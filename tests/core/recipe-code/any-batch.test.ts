@@ -29,7 +29,7 @@ describe('any batch', () => {
         throw error
       }
     }
-    const numRuns = runs(150, 3000)
+    const numRuns = runs(40, 3000)
     fc.assert(
       fc.property(usualRecipe, (recipe) => {
         expect(outcome(decodeBatch(encodeBatch(recipe)))).toEqual(outcome(recipe))
@@ -41,7 +41,7 @@ describe('any batch', () => {
 
   it('is the same drink from any spirit that reaches it, and keeps every gram', () => {
     let planned = 0
-    const numRuns = runs(150, 3000)
+    const numRuns = runs(40, 3000)
     const given = fc.record({
       recipe: usualRecipe,
       ml: fc.double({ min: 50, max: 5000, noNaN: true }),

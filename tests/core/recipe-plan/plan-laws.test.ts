@@ -10,7 +10,7 @@ import { syrupFor } from '../../../core/recipe/syrup-for.ts'
 import { runs, SEED } from '../../runs.ts'
 import { spirit, wish } from './wishes.ts'
 
-const options = { seed: SEED, numRuns: runs(100, 1000) }
+const options = { seed: SEED, numRuns: runs(50, 1000) }
 const named = (abvPercent?: number, sugarGPerL?: number) => ({ abvPercent, sugarGPerL })
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
