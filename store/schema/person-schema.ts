@@ -59,7 +59,7 @@ const nudgeSchema = z.strictObject({
 
 const keptLineSchema = z.strictObject({ id: z.string().regex(/^[0-9a-f]{12}$/), line: text })
 
-const shareSchema = z.strictObject({
+export const shareSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9]{8}$/),
   jarId,
   code: z.string().regex(/^[0-9A-Z]{1,300}$/),

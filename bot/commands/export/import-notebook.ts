@@ -55,7 +55,8 @@ export async function importNotebook(typed: string, context: Context): Promise<R
   await expectSound(notebook, nowMs)
   const taken = await change(context, (person) => {
     const made = takeIn(person, notebook, context)
-    const isNews = made.isSettled || made.added.length + made.longer.length > 0
+    const isShared = made.person.shares.length > person.shares.length
+    const isNews = made.isSettled || isShared || made.added.length + made.longer.length > 0
     return { person: isNews ? made.person : null, made }
   })
   return importedReply(taken)

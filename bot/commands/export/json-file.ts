@@ -1,4 +1,4 @@
-import type { Person } from '../../../store/person.ts'
+import type { Person, Share } from '../../../store/person.ts'
 import type { ReplyFile } from '../../chat/reply.ts'
 import { MOST_BYTES, NOTEBOOK_MARK, NOTEBOOK_VERSION } from './notebook-file.ts'
 
@@ -7,32 +7,44 @@ const AROUND_BYTES = 2000
 
 const encoder = new TextEncoder()
 
-const notebookText = (jarTexts: readonly string[], { settings }: Person, nowMs: number): string => {
+const notebookText = (
+  jarTexts: readonly string[],
+  shares: readonly Share[],
+  { settings }: Person,
+  nowMs: number,
+): string => {
   const head = {
     larderbell: NOTEBOOK_MARK,
     version: NOTEBOOK_VERSION,
     exportedAt: new Date(nowMs).toISOString(),
     settings,
+    shares,
   }
   const jars = jarTexts.length === 0 ? '' : `\n${jarTexts.join(',\n')}\n`
   return `${JSON.stringify(head).slice(0, -1)},"jars":[${jars}]}\n`
 }
 
-/** The jars, a line each, dealt out so that each file can be taken in again. */
+/** The jars, a line each, with what is shared of them, dealt out so that each file can be taken in again. */
 export function notebookTexts(person: Person, nowMs: number): readonly string[] {
-  const parts: string[][] = [[]]
-  let room = MOST_BYTES - AROUND_BYTES
+  const jarIds = new Set(person.jars.map(({ id }) => id))
+  // What is shared of a jar that is gone goes along with the first.
+  const ofNone = person.shares.filter(({ jarId }) => !jarIds.has(jarId))
+  const parts = [{ jarTexts: [] as string[], shares: [...ofNone] }]
+  const roomFor = (shares: readonly Share[]): number => MOST_BYTES - AROUND_BYTES - JSON.stringify(shares).length
+  let room = roomFor(ofNone)
   for (const jar of person.jars) {
     const text = JSON.stringify(jar)
-    const bytes = encoder.encode(text).length + 2
-    if (bytes > room && parts.at(-1)!.length > 0) {
-      parts.push([])
-      room = MOST_BYTES - AROUND_BYTES
+    const shares = person.shares.filter(({ jarId }) => jarId === jar.id)
+    const bytes = encoder.encode(text).length + JSON.stringify(shares).length + 2
+    if (bytes > room && parts.at(-1)!.jarTexts.length > 0) {
+      parts.push({ jarTexts: [], shares: [] })
+      room = roomFor([])
     }
-    parts.at(-1)!.push(text)
+    parts.at(-1)!.jarTexts.push(text)
+    parts.at(-1)!.shares.push(...shares)
     room -= bytes
   }
-  return parts.map((jarTexts) => notebookText(jarTexts, person, nowMs))
+  return parts.map(({ jarTexts, shares }) => notebookText(jarTexts, shares, person, nowMs))
 }
 
 /** Everything of a person's in files that can be taken in again, one unless there is very much of it. */

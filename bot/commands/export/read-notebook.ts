@@ -1,9 +1,10 @@
 import { z } from 'zod'
 import { shown } from '../../../core/quantity/typed-text.ts'
 import type { Jar } from '../../../store/person.ts'
-import { entrySchema, jarSchema, settingsSchema } from '../../../store/schema/person-schema.ts'
+import { entrySchema, jarSchema, settingsSchema, shareSchema } from '../../../store/schema/person-schema.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { GivenFile } from '../../chat/given-file.ts'
+import { MOST_SHARES } from '../share/new-share.ts'
 import { wrongEntry } from './import-error.ts'
 import { MOST_IN_JAR, MOST_JARS } from './import-limits.ts'
 import { NOTEBOOK_MARK, NOTEBOOK_VERSION, type Notebook } from './notebook-file.ts'
@@ -15,6 +16,7 @@ const notebookSchema = z.strictObject({
   ...markSchema.shape,
   exportedAt: z.iso.datetime(),
   settings: settingsSchema,
+  shares: z.array(shareSchema).max(MOST_SHARES),
   jars: z.array(z.unknown()),
 })
 
@@ -66,9 +68,9 @@ export function readNotebook(file: GivenFile): Notebook {
   }
   const read = notebookSchema.safeParse(raw)
   if (!read.success) throw new ChatError('bad_value', 'import_part', { where: whereOf(read.error) ?? '?' })
-  const { settings, jars } = read.data
+  const { settings, shares, jars } = read.data
   if (jars.length > MOST_JARS) {
     throw new ChatError('limit', 'import_too_many', { jars: jars.length, most: MOST_JARS })
   }
-  return { settings, jars: jars.map((jar, index) => readJar(jar, index + 1)) }
+  return { settings, shares, jars: jars.map((jar, index) => readJar(jar, index + 1)) }
 }

@@ -7,10 +7,11 @@ import { newJarId } from '../../../core/jar/new-jar-id.ts'
 import { record } from '../../../core/jar/record.ts'
 import { storyOf } from '../../../core/jar/story.ts'
 import { dutySettings } from '../../../store/due.ts'
-import { type Jar, NOBODY, type Person, type Place, type Settings } from '../../../store/person.ts'
+import { type Jar, NOBODY, type Person, type Place, type Settings, type Share } from '../../../store/person.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
 import { MOST_RUNNING, runningJars } from '../jar/running.ts'
+import { MOST_SHARES } from '../share/new-share.ts'
 import { MOST_JARS } from './import-limits.ts'
 import type { Notebook } from './notebook-file.ts'
 
@@ -90,6 +91,20 @@ function named(jar: Jar, others: readonly Jar[], { nowMs, zone }: Now): Jar {
 /** As it is called now; empty where its start was undone. */
 export const nameOf = ({ entries }: Jar): string => storyOf(entries)?.name ?? ''
 
+/** With those of jars that came along; where they were posted is not taken from a file, which may name anybody's post. */
+function sharesOf(
+  mine: readonly Share[],
+  theirs: readonly Share[],
+  idOf: ReadonlyMap<string, string>,
+): readonly Share[] {
+  const known = new Set(mine.map(({ id }) => id))
+  const more = theirs.flatMap((share): Share[] => {
+    const jarId = idOf.get(share.jarId)
+    return jarId === undefined || known.has(share.id) ? [] : [{ ...share, jarId, postedIn: null }]
+  })
+  return [...mine, ...more].slice(0, MOST_SHARES)
+}
+
 interface Held {
   readonly jar: Jar
   readonly texts: readonly string[]
@@ -101,22 +116,25 @@ const held = (jar: Jar): Held => ({ jar, texts: jar.entries.map((entry: JarEntry
  * A notebook merged into what a person has: a jar that is here is taken once, in its longer form; another jar with the same
  * id gets a new one. Throws where that would be more jars than are kept. Pure, as `Store.update` asks.
  */
-export function takeIn(person: Person, { settings: theirs, jars }: Notebook, now: Now): TakenIn {
+export function takeIn(person: Person, { settings: theirs, shares, jars }: Notebook, now: Now): TakenIn {
   const settings = settingsOf(person.settings, theirs, now)
   const all: Held[] = person.jars.map(held)
   const [added, longer]: [string[], string[]] = [[], []]
   const renamed: [string, string][] = []
+  const idOf = new Map<string, string>()
   let [same, entries] = [0, 0]
   for (const given of jars.map(held)) {
     const at = all.findIndex(({ texts }) => isSameStory(texts, given.texts))
     const mine = all[at]
     if (mine !== undefined && mine.texts.length >= given.texts.length) {
       same++
+      idOf.set(given.jar.id, mine.jar.id)
       continue
     }
     const others = all.filter((each) => each !== mine).map(({ jar }) => jar)
     const ids = others.map(({ id }) => id)
     const id = mine?.jar.id ?? (ids.includes(given.jar.id) ? newJarId(given.texts[0]!, ids) : given.jar.id)
+    idOf.set(given.jar.id, id)
     const merged: Jar = {
       ...given.jar,
       id,
@@ -139,5 +157,6 @@ export function takeIn(person: Person, { settings: theirs, jars }: Notebook, now
     throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })
   }
   const isSettled = !sameValue(settings, person.settings)
-  return { person: { ...person, settings, jars: merged }, added, longer, same, entries, renamed, isSettled }
+  const taken = { ...person, settings, jars: merged, shares: sharesOf(person.shares, shares, idOf) }
+  return { person: taken, added, longer, same, entries, renamed, isSettled }
 }

@@ -42,6 +42,22 @@ describe('/notebook export:json and import:', () => {
     expect(await desk.person()).toBe(before)
   })
 
+  it('carries what is shared of its jars, but not where it was posted', async () => {
+    const postedIn = { channelId: '12345678901234567', messageId: '12345678901234568' }
+    const share = { id: '3ng3pnaa', jarId: 'aaaa1', code: '11NC', postedIn, withdrawn: false, made: 2 }
+    const ofNone = { ...share, id: '4ng3pnaa', jarId: 'zzzz9' }
+    const file = await exported({ jars: [lemonJar(), walnutJar()], shares: [share, ofNone] })
+    expect(JSON.parse(file).shares).toEqual([ofNone, share])
+    const desk = await deskOf({})
+    await desk.takeIn(file)
+    expect((await desk.person()).shares).toEqual([{ ...share, postedIn: null }])
+    await desk.takeIn(file)
+    expect((await desk.person()).shares.length).toBe(1)
+    const withJars = await deskOf({ jars: [lemonJar(), walnutJar()] })
+    await withJars.takeIn(file)
+    expect((await withJars.person()).shares.length).toBe(1)
+  })
+
   it('takes the longer of two forms of a jar, whichever side has it', async () => {
     const whole = lemonJar()
     const half = { ...whole, entries: whole.entries.slice(0, 3) }
