@@ -1,8 +1,7 @@
 import type { DutyKind, ShakeRhythm } from '../core/jar/duty.ts'
 import type { JarEntry } from '../core/jar/event.ts'
 import type { IsoDay } from '../core/quantity/calendar.ts'
-
-export type Units = 'metric' | 'us' | 'imperial'
+import type { UnitSystem } from '../core/quantity/parse-units.ts'
 
 /** Where a person is reminded. */
 export type Place =
@@ -12,7 +11,7 @@ export type Place =
 
 export interface Settings {
   /** Null: as typed. */
-  readonly units: Units | null
+  readonly units: UnitSystem | null
   /** Two letters (ISO 3166), or null. */
   readonly country: string | null
   /** IANA name as chosen; null: the surface's own. */

@@ -126,8 +126,7 @@ const settingsOf = async ({ store, userId }: Asker): Promise<Settings> => {
 
 /** Runs a line, or an invocation made elsewhere. Never throws; a number that is not finite never leaves. */
 export const execute = async (line: string | Invocation, dispatch: Dispatch): Promise<Outcome> => {
-  const { commands, nowMs, log, userId, place, assumedZone, store, lackingAt, openFile, withdrawPost, forgetFiles } =
-    dispatch
+  const { commands, log, ...asker } = dispatch
   let call: Invocation | null = null
   let kitchen: Kitchen | null = null
   const work = async () => {
@@ -138,15 +137,8 @@ export const execute = async (line: string | Invocation, dispatch: Dispatch): Pr
     kitchen = settings.units
     const input = command.input.parse({ ...read.options })
     kitchen ??= kitchenOf(input)
-    const zone = settings.zone ?? assumedZone
-    const offers = {
-      ...(lackingAt && { lackingAt }),
-      ...(openFile && { openFile }),
-      ...(withdrawPost && { withdrawPost }),
-      ...(forgetFiles && { forgetFiles }),
-    }
-    const asker = { userId, place, assumedZone, store, ...offers }
-    const reply = await command.run(input, { ...asker, nowMs, settings, zone })
+    const zone = settings.zone ?? asker.assumedZone
+    const reply = await command.run(input, { ...asker, settings, zone })
     verifyReply(reply)
     return { path: command.path, reply: settings.units === null ? reply : { ...reply, kitchen: settings.units } }
   }

@@ -1,7 +1,7 @@
 import { agenda } from '../../core/jar/agenda.ts'
 import { isLapsed } from '../../core/jar/duty.ts'
 import { storyOf } from '../../core/jar/story.ts'
-import { type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
+import { type IsoDay, isoDay, isoTime } from '../../core/quantity/calendar.ts'
 import { dayAt, minutesAt } from '../../core/quantity/zone.ts'
 import { type Due, dutySettings, untold } from '../../store/due.ts'
 import type { Person, Place } from '../../store/person.ts'
@@ -42,9 +42,6 @@ function closingIn(person: Person, until: IsoDay, { nowMs, assumedZone }: Contex
   })
 }
 
-const timeText = (minutes: number): string =>
-  [Math.floor(minutes / 60), minutes % 60].map((part) => String(part).padStart(2, '0')).join(':')
-
 /** What is set, and what comes next. */
 export function remindersReply(person: Person, isChanged: boolean, context: Context): Reply {
   const { nowMs, assumedZone, place: here } = context
@@ -82,7 +79,7 @@ export function remindersReply(person: Person, isChanged: boolean, context: Cont
     data: {
       place: place.kind,
       channelId: place.kind === 'channel' ? place.channelId : null,
-      time: timeText(atMinutes),
+      time: isoTime(atMinutes),
       zone,
       zoneAssumed: isAssumed,
       shake,

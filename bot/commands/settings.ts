@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { parseCountryCode } from '../../core/label/parse-country-code.ts'
-import { isoDay } from '../../core/quantity/calendar.ts'
+import { isoDay, isoTime } from '../../core/quantity/calendar.ts'
 import { parseUnits } from '../../core/quantity/parse-units.ts'
 import { parseZone } from '../../core/quantity/parse-zone.ts'
 import { dayAt, minutesAt } from '../../core/quantity/zone.ts'
@@ -32,8 +32,6 @@ const choicesOf = ({ units, country, zone }: Chosen): Partial<Settings> => ({
   ...(zone && { zone: zone.is }),
 })
 
-const twoDigits = (value: number): string => String(value).padStart(2, '0')
-
 const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumedZone, nowMs }: Context): Reply => {
   const zone = settings.zone ?? assumedZone
   const [day, minutes] = [dayAt(zone, nowMs), minutesAt(zone, nowMs)]
@@ -59,7 +57,7 @@ const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumed
       country,
       zone,
       zoneAssumed: isAssumed,
-      localTime: `${isoDay(day)}T${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)}`,
+      localTime: `${isoDay(day)}T${isoTime(minutes)}`,
     },
     kitchen: 'metric',
   }

@@ -1,4 +1,5 @@
 import type { APIMessageTopLevelComponent } from 'discord.js'
+import { isoTime } from '../../core/quantity/calendar.ts'
 import { minutesAt } from '../../core/quantity/zone.ts'
 import type { Invocation } from '../chat/invocation.ts'
 import type { Reply } from '../chat/reply.ts'
@@ -22,10 +23,7 @@ interface Choosing {
 
 const cityOf = (zone: string): string => zone.slice(zone.lastIndexOf('/') + 1).replaceAll('_', ' ')
 
-const clockIn = (zone: string, nowMs: number): string => {
-  const minutes = minutesAt(zone, nowMs)
-  return [Math.floor(minutes / 60), minutes % 60].map((part) => String(part).padStart(2, '0')).join(':')
-}
+const clockIn = (zone: string, nowMs: number): string => isoTime(minutesAt(zone, nowMs))
 
 /** A row to choose a zone from, under a reply that has assumed one; null under any other. */
 export function zoneChoice(

@@ -33,6 +33,9 @@ export type IsoDay = string
 export const isoDay = ({ year, month, day }: CalendarDay): IsoDay =>
   `${String(year).padStart(4, '0')}-${twoDigits(month)}-${twoDigits(day)}`
 
+/** Minutes after midnight, 0 to 1439: `09:00` (ISO 8601). */
+export const isoTime = (minutes: number): string => `${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)}`
+
 /** The day that `isoDay` wrote. */
 export const dayFromIso = (iso: IsoDay): CalendarDay => {
   const [year = 0, month = 0, day = 0] = iso.split('-').map(Number)

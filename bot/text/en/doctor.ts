@@ -1,3 +1,4 @@
+import { isoTime } from '../../../core/quantity/calendar.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayText } from './day-text.ts'
 
@@ -23,8 +24,6 @@ const UNITS = [
   ['second', 1000],
 ] as const
 
-const twoDigits = (value: number): string => String(value).padStart(2, '0')
-
 const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`
 
 /** `40 seconds`, `2 hours`: cut off, not rounded. */
@@ -34,7 +33,7 @@ const span = (ms: number): string => {
 }
 
 const moment = ({ day, minutes, aheadMs }: Moment): string => {
-  const time = `${dayText(day)}, ${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)}`
+  const time = `${dayText(day)}, ${isoTime(minutes)}`
   return aheadMs > 0 ? `${time} (in ${span(aheadMs)})` : `${time} (${span(-aheadMs)} ago)`
 }
 

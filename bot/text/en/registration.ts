@@ -1,3 +1,4 @@
+import { isoTime } from '../../../core/quantity/calendar.ts'
 import { choiceWords } from './choice-words.ts'
 import { countryByCode } from './label/country-by-code.ts'
 
@@ -6,8 +7,6 @@ interface Registered {
   /** Null: everywhere. */
   readonly guildId: string | null
 }
-
-const twoDigits = (value: number): string => String(value).padStart(2, '0')
 
 /** What Discord is told of the commands besides their own texts, and what is said of telling it. */
 export const registrationText = {
@@ -47,7 +46,7 @@ export const suggestionText = {
   country: countryByCode,
   /** `minutes` of the day it is there now. */
   zone: ({ zone, minutes }: { readonly zone: string; readonly minutes: number }) =>
-    `${zone.replaceAll('_', ' ')} (${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)} now)`,
+    `${zone.replaceAll('_', ' ')} (${isoTime(minutes)} now)`,
 }
 
 export type SuggestionText = typeof suggestionText

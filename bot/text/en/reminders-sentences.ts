@@ -1,8 +1,7 @@
 import type { DutyKind, ShakeRhythm } from '../../../core/jar/duty.ts'
-import { dayFromIso, type IsoDay } from '../../../core/quantity/calendar.ts'
+import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/calendar.ts'
 import type { Place } from '../../../store/person.ts'
 import type { Format } from '../format.ts'
-import { clockText as clock } from './clock-text.ts'
 import { dayWords, onDay } from './jar/day-words.ts'
 import { type Asked, askedText } from './jar/duty-words.ts'
 import { listed } from './phrases.ts'
@@ -34,7 +33,7 @@ interface Next {
 
 const nextText = ({ day, today, atMinutes, isNow }: Next, format: Format): string => {
   if (isNow) return 'due now'
-  return format.moment(dayFromIso(day), atMinutes, `${onDay(day, today, format)} at ${clock(atMinutes)}`)
+  return format.moment(dayFromIso(day), atMinutes, `${onDay(day, today, format)} at ${isoTime(atMinutes)}`)
 }
 
 /** What `/reminders` says. */
@@ -46,8 +45,8 @@ export const remindersSentences = {
     ) => {
       const begin = isChanged ? 'Noted: reminders' : 'Reminders'
       return until === null
-        ? `${begin} come at ${clock(atMinutes)}.`
-        : `${begin} pause and come again on ${dayWords(until, today, format)}, that day included, at ${clock(atMinutes)}.`
+        ? `${begin} come at ${isoTime(atMinutes)}.`
+        : `${begin} pause and come again on ${dayWords(until, today, format)}, that day included, at ${isoTime(atMinutes)}.`
     },
   },
 
@@ -63,7 +62,7 @@ export const remindersSentences = {
     reminders_place: ({ place, isHere }: { readonly place: Place; readonly isHere: boolean }) =>
       isHere && place.kind === 'channel' ? 'this channel' : placeWords[place.kind],
     reminders_time: (values: { readonly atMinutes: number; readonly zone: string; readonly isAssumed: boolean }) =>
-      `${clock(values.atMinutes)} in ${values.zone}${values.isAssumed ? ' (assumed)' : ''}`,
+      `${isoTime(values.atMinutes)} in ${values.zone}${values.isAssumed ? ' (assumed)' : ''}`,
     reminders_shake: ({ shake }: { readonly shake: ShakeRhythm }) => rhythmWords[shake],
     reminders_pause: ({ until, today }: Dated, format: Format) =>
       until === null ? 'none' : `until ${dayWords(until, today, format)}`,

@@ -1,3 +1,4 @@
+import { isoTime } from '../../../core/quantity/calendar.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Kitchen } from '../kitchen.ts'
 import { dayText } from './day-text.ts'
@@ -8,11 +9,6 @@ const WEEKDAYS = 'Sunday Monday Tuesday Wednesday Thursday Friday Saturday'.spli
 
 const weekday = ({ year, month, day }: CalendarDay): string =>
   `${WEEKDAYS[new Date(Date.UTC(year, month - 1, day)).getUTCDay()]}`
-
-const twoDigits = (value: number): string => String(value).padStart(2, '0')
-
-/** `15:20` */
-const clock = (minutes: number): string => `${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)}`
 
 const unitNames: Readonly<Record<Kitchen, string>> = { metric: 'metric', us: 'US', imperial: 'imperial' }
 
@@ -64,7 +60,7 @@ export const settingsSentences = {
       readonly day: CalendarDay
       readonly minutes: number
     }) =>
-      `${values.zone}${values.isAssumed ? ' (assumed)' : ''}, where it is ${clock(values.minutes)} on ${weekday(values.day)} ${dayText(values.day)}`,
+      `${values.zone}${values.isAssumed ? ' (assumed)' : ''}, where it is ${isoTime(values.minutes)} on ${weekday(values.day)} ${dayText(values.day)}`,
   },
 
   notes: {

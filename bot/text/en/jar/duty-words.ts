@@ -1,8 +1,7 @@
 import type { Task } from '../../../../core/jar/agenda.ts'
 import type { DutyKind } from '../../../../core/jar/duty.ts'
-import { dayFromIso, daysBetween, type IsoDay } from '../../../../core/quantity/calendar.ts'
+import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../../core/quantity/calendar.ts'
 import type { Format } from '../../format.ts'
-import { clockText } from '../clock-text.ts'
 import { listed } from '../phrases.ts'
 import { daysWords, dayWords, onDay, shortDayWords } from './day-words.ts'
 
@@ -48,7 +47,7 @@ interface Moment {
 /** `tomorrow`, `on 3 December`, `today at 18:00`. */
 function momentText({ day, atMinutes }: Moment, today: IsoDay, format: Format, words = dayWords): string {
   const on = onDay(day, today, format, words)
-  return atMinutes === null ? on : format.moment(dayFromIso(day), atMinutes, `${on} at ${clockText(atMinutes)}`)
+  return atMinutes === null ? on : format.moment(dayFromIso(day), atMinutes, `${on} at ${isoTime(atMinutes)}`)
 }
 
 /** What jars ask for at one moment still to come. */

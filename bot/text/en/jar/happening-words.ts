@@ -7,7 +7,7 @@ import type {
   Tasted,
 } from '../../../../core/jar/event.ts'
 import { volumeMl, water } from '../../../../core/liquid/liquid.ts'
-import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
+import { dayFromIso, type IsoDay, isoTime } from '../../../../core/quantity/calendar.ts'
 import { minutesAt } from '../../../../core/quantity/zone.ts'
 import type { Format } from '../../format.ts'
 import { dayText } from '../day-text.ts'
@@ -76,15 +76,12 @@ interface Until {
   readonly zone: string | null
 }
 
-const twoDigits = (value: number): string => String(value).padStart(2, '0')
-
 /** `9 December 2026`, or `18:00 on 9 December 2026`. */
 export function untilText({ untilDay, untilMs, zone }: Until, format: Format): string {
   const day = dayFromIso(untilDay)
   if (untilMs === null || zone === null) return format.day(day)
   const minutes = minutesAt(zone, untilMs)
-  const clock = `${twoDigits(Math.floor(minutes / 60))}:${twoDigits(minutes % 60)}`
-  return format.moment(day, minutes, `${clock} on ${dayText(day)}`)
+  return format.moment(day, minutes, `${isoTime(minutes)} on ${dayText(day)}`)
 }
 
 /** What happened to a jar, after its name: `strained, 920 ml at 71 % vol`; `when`: ` on 9 December 2026`, or nothing. */
