@@ -1,7 +1,9 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { viewOf } from '../../../bot/commands/jar/jar-view.ts'
+import { openStore } from '../../../store/open-store.ts'
 import { runs, SEED } from '../../runs.ts'
+import { inFolder } from '../../store/in-folder.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 import { fittingLine, stepLine } from './random-jar-lines.ts'
@@ -21,25 +23,31 @@ const story = fc.array(
   { minLength: LINES, maxLength: LINES },
 )
 
-it('random steps of jars are recorded or refused in a sentence, and every jar can be read again', async () => {
+it('random steps of jars are recorded or refused in a sentence, and every file can be read again', async () => {
   let answered = 0
   await fc.assert(
-    fc.asyncProperty(story, async (lines) => {
-      const asker = newAsker()
-      let nowMs = START_MS
-      for (const [line, days] of [[START, 0] as const, ...lines]) {
-        nowMs += days * DAY_MS
-        const desk = testDesk({ asker, nowMs, width: 80 })
-        const before = await asker.store.read('local')
-        const outcome = await desk.run(line)
-        expect(desk.faults(), line).toEqual([])
-        if (outcome.ok) answered++
-        else expect(await asker.store.read('local'), line).toBe(before)
-      }
-      const { jars, settings } = await asker.store.read('local')
-      expect(JSON.parse(JSON.stringify(jars))).toEqual(jars)
-      for (const jar of jars) viewOf(jar, { nowMs, settings, zone: 'UTC', assumedZone: 'UTC' })
-    }),
+    fc.asyncProperty(story, (lines) =>
+      inFolder(async (folder) => {
+        const open = () => openStore({ folder, assumedZone: 'UTC', nowMs: () => START_MS, log: expect.fail })
+        const asker = { ...newAsker(), store: open() }
+        let nowMs = START_MS
+        for (const [line, days] of [[START, 0] as const, ...lines]) {
+          nowMs += days * DAY_MS
+          const desk = testDesk({ asker, nowMs, width: 80 })
+          const before = await asker.store.read('local')
+          const outcome = await desk.run(line)
+          expect(desk.faults(), line).toEqual([])
+          if (outcome.ok) answered++
+          else expect(await asker.store.read('local'), line).toBe(before)
+        }
+        const { jars, settings, ...rest } = await asker.store.read('local')
+        await asker.store.close()
+        const again = open()
+        expect(await again.read('local')).toEqual({ jars, settings, ...rest })
+        await again.close()
+        for (const jar of jars) viewOf(jar, { nowMs, settings, zone: 'UTC', assumedZone: 'UTC' })
+      }),
+    ),
     { seed: SEED, numRuns: runs(130, 10_000) / LINES },
   )
   // A fuzz of which nothing is ever answered would show nothing.
