@@ -4,7 +4,7 @@ import { type Connected, connecting } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
-import { inChannel, keep, lemonJar, MINUTE_MS, messagesIn, record, reminding } from './reminding.ts'
+import { inChannel, keep, lemonJar, MINUTE_MS, messagesIn, record, reminding, wait } from './reminding.ts'
 
 const LATER = 'Later today'
 const TOMORROW = 'Tomorrow'
@@ -29,10 +29,6 @@ afterEach(async () => {
 })
 
 const labels = (message: FakeMessage) => buttonsOf(message.json).map(({ label }) => label)
-const wait = async (isSo: () => boolean): Promise<void> => {
-  for (let tries = 0; !isSo() && tries < 400; tries++) await new Promise((done) => setTimeout(done, 5))
-  expect(isSo()).toBe(true)
-}
 const edited = (message: FakeMessage, times = 1) => wait(() => message.edits === times)
 
 /** The nudge of lemon, in the channel. */

@@ -1,4 +1,5 @@
 import type { RESTOptions } from 'discord.js'
+import { expect } from 'vitest'
 import { discordSurface } from '../../../bot/discord/nudge-surface.ts'
 import type { Surface } from '../../../bot/reminders/surface.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
@@ -71,3 +72,9 @@ export const inChannel = ({ id: channelId }: FakeChannel): Partial<Settings> => 
 })
 
 export const messagesIn = ({ messages }: FakeChannel): readonly FakeMessage[] => [...messages.values()]
+
+/** Until something is so, two seconds at most. */
+export const wait = async (isSo: () => boolean): Promise<void> => {
+  for (let tries = 0; !isSo() && tries < 400; tries++) await new Promise((done) => setTimeout(done, 5))
+  expect(isSo()).toBe(true)
+}
