@@ -3,8 +3,8 @@ import { daysBetween, isDay } from './calendar.ts'
 import { type DayRead, numericDate } from './numeric-date.ts'
 import type { CalendarDay, TypedDate } from './quantities.ts'
 import { relativeDate } from './relative-date.ts'
-import { readText, shown, type TypedText } from './typed-text.ts'
-import type { DateSide } from './weekday-date.ts'
+import { readText, shown, type TypedText, textFrom } from './typed-text.ts'
+import { type DateSide, weekdayNamed, weekdayOf } from './weekday-date.ts'
 
 export interface DateSetting {
   /** The person's own day. */
@@ -46,20 +46,54 @@ const wordDate = ({ tokens }: TypedText): DayRead | null => {
   return { year: third === undefined ? null : Number(third.text), month, day: Number(dayToken.text) }
 }
 
-/** The first such day from `today` on; 29 February waits for its year (never more than eight). */
-const nextSuch = ({ month, day }: DayRead, today: CalendarDay): CalendarDay | undefined =>
-  Array.from({ length: 10 }, (_, later) => ({ year: today.year + later, month, day })).find(
-    (each) => isDay(each) && daysBetween(each, today) >= 0,
-  )
+const YEARS_LOOKED_AT = 10
+
+/** Such days this year and the years after, or before; 29 February waits for its year (never more than eight). */
+const suchDays = ({ month, day }: DayRead, { year }: CalendarDay, step: 1 | -1): readonly CalendarDay[] =>
+  Array.from({ length: YEARS_LOOKED_AT }, (_, far) => ({ year: year + step * far, month, day })).filter(isDay)
+
+/** The first such day from `today` on. */
+const nextSuch = (read: DayRead, today: CalendarDay): CalendarDay | undefined =>
+  suchDays(read, today, 1).find((each) => daysBetween(each, today) >= 0)
+
+/** The last such day up to `today`. */
+export const lastSuch = (read: DayRead, today: CalendarDay): CalendarDay | undefined =>
+  suchDays(read, today, -1).find((each) => daysBetween(each, today) <= 0)
+
+/** `Saturday 28 November`; null where the text is nothing of the kind. Of what is past, the weekday tells which year. */
+const namedDate = (typed: TypedText, setting: DateSetting, side: DateSide): DayRead | null => {
+  const [first, second] = typed.tokens
+  const weekday = weekdayNamed(first?.text ?? '')
+  const behind = textFrom(typed, second?.text === ',' ? 2 : 1)
+  if (weekday === null || behind === '') return null
+  const read = numericDate(behind, setting.country, side) ?? wordDate(readText(behind, typed.wanted))
+  if (read === null || (read.year !== null && !isDay({ ...read, year: read.year }))) return read
+  const { today } = setting
+  const ahead = side === 'past' ? [lastSuch(read, today), nextSuch(read, today)] : [nextSuch(read, today)]
+  const such = read.year === null ? ahead : [{ ...read, year: read.year }]
+  const days = such.filter((day) => day !== undefined)
+  const [nearest] = days
+  const named = days.find((day) => weekdayOf(day) === weekday)
+  if (named === undefined && nearest !== undefined) {
+    throw new DomainError('bad_value', 'other_weekday', {
+      typed: shown(typed.text),
+      day: nearest,
+      weekday: weekdayOf(nearest),
+    })
+  }
+  return named ?? read
+}
 
 /**
- * A day from 1900 to 2199: `24 December`, `24 dicembre`, `2026-12-24`, `tomorrow`, `3 days ago`, `tra 2 settimane`, and
- * `Saturday`, which `side` decides. Without a year the next such day, today included, and `yearAssumed`; `6/7` is asked
- * back unless a country decides.
+ * A day from 1900 to 2199: `24 December`, `24 dicembre`, `Saturday 28 November`, `2026-12-24`, `tomorrow`, `3 days ago`,
+ * `tra 2 settimane`, and `Saturday`, which `side` decides. Without a year the next such day, today included, and
+ * `yearAssumed`; `6/7` is asked back unless a country decides.
  */
-export const parseDate = (text: string, { today, country }: DateSetting, side: DateSide = 'from_today'): TypedDate => {
+export const parseDate = (text: string, setting: DateSetting, side: DateSide = 'from_today'): TypedDate => {
+  const { today, country } = setting
   const typed = readText(text, 'date')
-  const found = numericDate(typed.text, country, side) ?? relativeDate(typed, today, side) ?? wordDate(typed)
+  const plain = numericDate(typed.text, country, side) ?? relativeDate(typed, today, side) ?? wordDate(typed)
+  const found = plain ?? namedDate(typed, setting, side)
   if (found === null) throw new DomainError('bad_value', 'no_date', { typed: shown(text), side })
   const day = found.year === null ? nextSuch(found, today) : { ...found, year: found.year }
   if (day !== undefined && (day.year < FROM_YEAR || day.year > TO_YEAR)) {

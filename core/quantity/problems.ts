@@ -1,3 +1,4 @@
+import type { CalendarDay } from './quantities.ts'
 import type { DateSide } from './weekday-date.ts'
 
 /** What a text was expected to be; a language says with it what is accepted. */
@@ -62,6 +63,8 @@ export interface QuantityProblems {
   readonly no_date: { readonly typed: string; readonly side: DateSide }
   /** 31 November. */
   readonly no_such_day: { readonly typed: string; readonly side: DateSide }
+  /** Friday 28 November, which is a Saturday (5, Monday being 0). */
+  readonly other_weekday: { readonly typed: string; readonly day: CalendarDay; readonly weekday: number }
   /** No time of day. */
   readonly no_clock_time: { readonly typed: string }
   readonly date_too_far: { readonly typed: string; readonly fromYear: number; readonly toYear: number }

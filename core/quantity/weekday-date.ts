@@ -25,6 +25,12 @@ const A_MONDAY: CalendarDay = { year: 2024, month: 1, day: 1 }
 
 const rest = (value: number): number => ((value % 7) + 7) % 7
 
+/** 0 for a Monday's name to 6 for a Sunday's; null for another word. */
+export const weekdayNamed = (word: string): number | null => DAYS.get(word) ?? null
+
+/** 0 for a Monday to 6 for a Sunday. */
+export const weekdayOf = (day: CalendarDay): number => rest(daysBetween(day, A_MONDAY))
+
 /** `Saturday`, `sabato`, `last Saturday`, `next week`, from the words of a text; null where it is nothing of the kind. */
 export function weekdayDate(words: readonly string[], today: CalendarDay, side: DateSide): CalendarDay | null {
   const said = words.filter((word) => !FILLERS.has(word))

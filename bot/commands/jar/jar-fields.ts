@@ -3,20 +3,13 @@ import { hourAhead } from '../../../core/jar/hour-ahead.ts'
 import { MOST_NAME_CHARACTERS, parseJarName } from '../../../core/jar/jar-name.ts'
 import { parseRating } from '../../../core/jar/parse-rating.ts'
 import { MOST_NOTE_CHARACTERS } from '../../../core/jar/record.ts'
-import { daysBetween, type IsoDay, isDay, isoDay } from '../../../core/quantity/calendar.ts'
-import type { DateSetting } from '../../../core/quantity/parse-date.ts'
-import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { daysBetween, type IsoDay, isoDay } from '../../../core/quantity/calendar.ts'
+import { type DateSetting, lastSuch } from '../../../core/quantity/parse-date.ts'
 import { shown } from '../../../core/quantity/typed-text.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
 import type { Context } from '../../chat/command.ts'
 import { blamed, field, type Given } from '../fields.ts'
 import { type DateTyped, dateIn } from '../plan-fields.ts'
-
-/** The last such day up to today, where no year was typed. */
-const lastSuch = ({ month, day }: CalendarDay, today: CalendarDay): CalendarDay =>
-  Array.from({ length: 10 }, (_, earlier) => ({ year: today.year - earlier, month, day })).find(
-    (each) => isDay(each) && daysBetween(each, today) <= 0,
-  )!
 
 /** So near ahead, the coming day was meant and not last year's. */
 const SOON_DAYS = 30
@@ -29,7 +22,8 @@ const pastIn = (text: string): DateTyped => {
       const day = read(setting)
       const daysAhead = daysBetween(day, setting.today)
       if (daysAhead <= 0) return day
-      if (day.yearAssumed && daysAhead > SOON_DAYS) return { ...day, ...lastSuch(day, setting.today) }
+      if (day.yearAssumed && daysAhead > SOON_DAYS)
+        return { ...day, ...lastSuch({ ...day, year: null }, setting.today) }
       throw new DomainError('bad_value', 'in_the_future', { typed: shown(text) })
     },
   }

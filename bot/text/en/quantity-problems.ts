@@ -1,7 +1,7 @@
 import type { QuantityProblems, UnitKind, Wanted } from '../../../core/quantity/problems.ts'
 import type { DateSide } from '../../../core/quantity/weekday-date.ts'
 import type { Format } from '../format.ts'
-import { MONTHS } from './day-text.ts'
+import { dayText, MONTHS, WEEKDAYS } from './day-text.ts'
 
 const quote = (text: string): string => `“${text}”`
 
@@ -119,6 +119,8 @@ export const quantityProblems = {
 
   no_date: ({ typed, side }) => `${quote(typed)} is no date I can read: give ${acceptedDay[side]}.`,
   no_such_day: ({ typed, side }) => `There is no such day as ${quote(typed)}: give ${acceptedDay[side]}.`,
+  other_weekday: ({ typed, day, weekday }) =>
+    `${quote(typed)} does not go together: ${dayText(day)} is a ${WEEKDAYS[weekday]}. Which one is it?`,
   no_clock_time: ({ typed }) => `${quote(typed)} is no time of day I can read: give it as 9, 09:00, 9 am or 18.30.`,
   date_too_far: ({ typed, fromYear, toYear }) =>
     `${quote(typed)} is too far away: give a day in the years ${fromYear} to ${toYear}.`,

@@ -1,14 +1,10 @@
 import { isoTime } from '../../../core/quantity/calendar.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { weekdayOf } from '../../../core/quantity/weekday-date.ts'
 import type { Kitchen } from '../kitchen.ts'
-import { dayText } from './day-text.ts'
+import { dayText, WEEKDAYS } from './day-text.ts'
 import { countryByCode } from './label/country-by-code.ts'
 import { listed } from './phrases.ts'
-
-const WEEKDAYS = 'Sunday Monday Tuesday Wednesday Thursday Friday Saturday'.split(' ')
-
-const weekday = ({ year, month, day }: CalendarDay): string =>
-  `${WEEKDAYS[new Date(Date.UTC(year, month - 1, day)).getUTCDay()]}`
 
 const unitNames: Readonly<Record<Kitchen, string>> = { metric: 'metric', us: 'US', imperial: 'imperial' }
 
@@ -60,7 +56,7 @@ export const settingsSentences = {
       readonly day: CalendarDay
       readonly minutes: number
     }) =>
-      `${values.zone}${values.isAssumed ? ' (assumed)' : ''}, where it is ${isoTime(values.minutes)} on ${weekday(values.day)} ${dayText(values.day)}`,
+      `${values.zone}${values.isAssumed ? ' (assumed)' : ''}, where it is ${isoTime(values.minutes)} on ${WEEKDAYS[weekdayOf(values.day)]} ${dayText(values.day)}`,
   },
 
   notes: {

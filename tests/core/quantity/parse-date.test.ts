@@ -39,6 +39,45 @@ describe('a day of the week', () => {
   })
 })
 
+describe('a date behind the day of its week', () => {
+  test.each([
+    ['Saturday 28 November', '2026-11-28'],
+    ['Sat, Nov 28', '2026-11-28'],
+    ['Monday 28 November 2022', '2022-11-28'],
+    ['Thursday 24/12/2026', '2026-12-24'],
+    ['Wednesday 25 November', '2026-11-25'],
+  ])('%s is %s', (text, day) => {
+    expect(iso(text)).toBe(day)
+  })
+
+  test.each([
+    ['Friday 28 November', 'bad_value other_weekday'],
+    ['Saturday 24/12/2026', 'bad_value other_weekday'],
+    ['Monday 31 November', 'bad_value no_such_day'],
+    ['Monday 31 November 2026', 'bad_value no_such_day'],
+    ['Monday tomorrow', 'bad_value no_date'],
+    ['Monday 6/7', 'ambiguous day_or_month'],
+  ])('%s is refused', (text, refused) => {
+    expect(refusal(() => parse(text))).toBe(refused)
+  })
+
+  test.each([
+    ['sabato 21 novembre', '2026-11-21'],
+    ['Friday 28 November', '2025-11-28'],
+    ['Saturday 28 November', '2026-11-28'],
+  ])('%s, of what has happened, is %s', (text, expected) => {
+    const { year, month, day, yearAssumed } = parseDate(text, { today, country: null }, 'past')
+    expect([`${year}-${month}-${day}`, yearAssumed]).toEqual([expected, false])
+  })
+
+  test('which day of the week it is, is told', () => {
+    expect(refusedValues(() => parse('Friday 28 November'))).toMatchObject({
+      day: { year: 2026, month: 11, day: 28 },
+      weekday: 5,
+    })
+  })
+})
+
 describe('a date', () => {
   test.each([
     ['24 December', '2026-12-24?'],
