@@ -1,0 +1,24 @@
+import { expect, it } from 'vitest'
+import type { ChatError } from '../../../bot/chat/chat-error.ts'
+import { findCommand } from '../../../bot/chat/find-command.ts'
+import { commands } from '../../../bot/commands/index.ts'
+
+const meant = (line: string): string | null => {
+  try {
+    return findCommand(line, commands).command.path
+  } catch (error) {
+    return `${(error as ChatError).nearest}?`
+  }
+}
+
+it.each([
+  ['/jar herb', 'jar show herb?'],
+  ['/JAR "my herb"', 'jar show "my herb"?'],
+  ['/jar shw herb', 'jar show?'],
+  ['/jar show herb', 'jar show'],
+  ['/jar', 'null?'],
+  [`/jar ${'herb'.repeat(20)}`, 'null?'],
+  ['/herb lemon', 'null?'],
+])('%s is %s', (line, path) => {
+  expect(meant(line)).toBe(path)
+})
