@@ -29,6 +29,9 @@ const PIECE_OF =
   /^(?:(thumbs?)|(fingers?)|(heads?|capolin[oi])|(stars?|stell[ae])|(stalks?|gamb[oi])|(pinch(?:es)?|pizzic(?:o|hi))|(cones?|pign[ae])|(nuts?|noc[ei]))\s+(?:of|di)\s+/i
 const KINDS: readonly PieceKind[] = ['thumb', 'finger', 'head', 'star', 'stalk', 'pinch', 'cone', 'nut']
 
+/** Measures that tell nobody how much. */
+const HANDFUL_OF = /^(?:handfuls?|manciat[ae]|bits?|knobs?|dash(?:es)?|drops?|gocc[ei]a?)\s+(?:of|di)\s+/i
+
 const plantOf = (item: TypedText): TypedPlant => {
   const typed = shown(item.text)
   const text = item.text.replace(ZEST_OF, '').replace(ARTICLE, '1 ')
@@ -66,6 +69,7 @@ const counted = (read: TypedText, number: number, typed: string): TypedPlant => 
   const amount = parseCount(turned.text)
   const whole = textFrom(turned, readNumber(turned, 0)!.next)
   if (whole === '') throw new DomainError('bad_value', 'plant_not_named', { typed })
+  if (HANDFUL_OF.test(whole)) throw new DomainError('bad_value', 'plant_not_weighed', { typed })
   const match = PIECE_OF.exec(whole)
   if (match === null) return { amount, kind: null, noun: amount.noun, typed }
   const kind = KINDS[match.slice(1).findIndex((each) => each !== undefined)]!

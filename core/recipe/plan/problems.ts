@@ -16,7 +16,7 @@ export interface PlanProblems {
   readonly plant_not_weighed: { readonly typed: string }
   readonly plant_not_named: { readonly typed: string }
   /** A count of something of which nobody wrote down what one weighs. */
-  readonly piece_not_weighed: { readonly typed: string; readonly id: string }
+  readonly piece_not_weighed: { readonly typed: string; readonly id: string; readonly typicalGPerL: number }
   /** Without id: a plant that is not in the catalogue. */
   readonly plant_twice: { readonly typed: string; readonly id: string | null }
   readonly bottles_not_read: { readonly typed: string }

@@ -22,7 +22,10 @@ interface Pieces {
 export function weighPieces(botanical: Botanical, { count, piece, kind }: Pieces, typed: string): Measured {
   const found =
     kind === null ? pieceMass(botanical, piece) : (botanical.pieces.find((each) => each.piece === kind) ?? null)
-  if (found === null) throw new DomainError('bad_value', 'piece_not_weighed', { typed, id: botanical.id })
+  if (found === null) {
+    const { id, dose } = botanical
+    throw new DomainError('bad_value', 'piece_not_weighed', { typed, id, typicalGPerL: dose.typicalGPerL })
+  }
   const each = between(found.minG, found.maxG)
   const zestShare = found.piece === null ? (botanical.zestGPerFruit?.plusMinusShare ?? 0) : 0
   const plusMinusG = Math.max(each.plusMinus, each.value * Math.max(LEAST_SHARE, zestShare))

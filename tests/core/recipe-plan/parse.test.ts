@@ -44,11 +44,14 @@ describe('of:', () => {
 
   test.each([
     ['2 cups basil', 'bad_value plant_not_weighed'],
+    ['a handful of basil', 'bad_value plant_not_weighed'],
+    ['2 manciate di basilico', 'bad_value plant_not_weighed'],
     ['30 g', 'bad_value plant_not_named'],
     ['8', 'bad_value plant_not_named'],
     ['8 lemons + 20 g lemon peel', 'bad_value plant_twice'],
     ['5 lemon leaves', 'not_found unknown_botanical'],
     ['3 sprigs of basil', 'bad_value piece_not_weighed'],
+    ['a pinch of dried chilli', 'bad_value piece_not_weighed'],
     ['lemon +', 'bad_value dangling_plus'],
     ['lemon + ginger + foxglove', 'refused refused_botanical'],
     ['3 drops of clove oil', 'refused refused_botanical'],
