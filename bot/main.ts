@@ -16,6 +16,7 @@ import { openFile } from './console/open-file.ts'
 import { pauseFor } from './console/pause.ts'
 import { forgetFilesIn, saveFileIn } from './console/save-file.ts'
 import { tour } from './console/tour.ts'
+import { closedPlaces } from './reminders/closed-places.ts'
 import { startReminders } from './reminders/start-reminders.ts'
 import { clean } from './text/clean.ts'
 import { en } from './text/en/index.ts'
@@ -94,7 +95,7 @@ const answerInDiscord = async (
     import('./discord/nudge-surface.ts'),
     import('./discord/after.ts'),
   ])
-  const shared = { store, commands, language: en, assumedZone, now: Date.now, log }
+  const shared = { store, commands, language: en, assumedZone, now: Date.now, log, closed: closedPlaces() }
   return connect({
     ...shared,
     ...discord,

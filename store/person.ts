@@ -70,7 +70,7 @@ export interface Share {
   /** Null where it was posted nowhere: at the terminal, or where posting failed. */
   readonly postedIn: PostedIn | null
   readonly withdrawn: boolean
-  /** People who started a jar from it, its owner not among them; who they are is not kept. */
+  /** Jars that others began from it; who they are is not kept. */
   readonly made: number
 }
 

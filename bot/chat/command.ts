@@ -27,6 +27,8 @@ export interface Asker {
   readonly store: Store
   /** Where it is left out, no place lacks anything. */
   readonly lackingAt?: PlaceCheck
+  /** Whether a place did not take the person's last reminder; where it is left out, none is known to be closed. */
+  readonly isClosed?: (place: Place) => boolean
   /** Where it is left out, no file can be given. */
   readonly openFile?: OpenFile
   /** Where it is left out, nothing is posted. */

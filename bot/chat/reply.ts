@@ -9,6 +9,8 @@ export interface Action {
   readonly line: string
   /** Who may press it; left out, only whoever was answered. */
   readonly audience?: 'anyone'
+  /** Left out where there are no buttons, and where it has no room on one: the line can be typed without being offered. */
+  readonly isButtonOnly?: true
 }
 
 export interface Row {
@@ -46,8 +48,8 @@ export interface Reply {
   readonly kitchen: Kitchen
   /** Left out by the many replies that are text alone. At most ten, each of 10 MiB at most. */
   readonly files?: readonly ReplyFile[]
-  /** For all who are there to see; left out, for whoever asked alone. */
-  readonly visibility?: 'public'
+  /** `public`: for all who are there to see; left out, for whoever asked, to show on; `confidential`: for nobody else. */
+  readonly visibility?: 'public' | 'confidential'
   /** Told where the answer stands, where a surface has such places and others can see it. */
   posted?(at: PostedIn): Promise<void>
 }

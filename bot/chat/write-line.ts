@@ -7,6 +7,10 @@ export const quoted = (value: string): string =>
 
 type Options = readonly (readonly [name: string, value: string])[]
 
-/** A line that can be typed: `jar` is the value of the command's first option, whose name is left out. */
-export const writeLine = (path: string, jar: string, options: Options = []): string =>
-  [`/${path} ${quoted(jar)}`, ...options.map(([name, value]) => `${name}:${quoted(value)}`)].join(' ')
+/** A line that can be typed: `jar` is the value of the command's first option, whose name is left out; null for none. */
+export const writeLine = (path: string, jar: string | null, options: Options = []): string =>
+  [
+    `/${path}`,
+    ...(jar === null ? [] : [quoted(jar)]),
+    ...options.map(([name, value]) => `${name}:${quoted(value)}`),
+  ].join(' ')

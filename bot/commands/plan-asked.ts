@@ -2,6 +2,7 @@ import { type Plan, type PlanWish, plan } from '../../core/recipe/plan/plan.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import type { Message } from '../text/words.ts'
 import { planFromCode } from './plan-from-code.ts'
+import type { PlantLimit } from './plan-notes.ts'
 import { missing, type Planned, planWish, type Setting, type WithPlants } from './plan-wish.ts'
 
 /** What is planned, and what has to be said of how it was come by. */
@@ -11,6 +12,7 @@ export interface AskedPlan<Input> {
   readonly wish: PlanWish
   readonly planned: Plan
   readonly notes: readonly Message<'notes'>[]
+  readonly limit: PlantLimit
 }
 
 /** What a recipe tells already. */
@@ -23,7 +25,7 @@ export function planAsked<Input extends Planned>(input: Input, setting: Setting)
     if (of === undefined) throw missing(setting.command, 'of', null)
     const named = { ...input, of }
     const wish = planWish(named, setting)
-    return { input: named, wish, planned: plan(wish), notes: [] }
+    return { input: named, wish, planned: plan(wish), notes: [], limit: { limitId: null, isPlantSaid: false } }
   }
   const told = TOLD.find((option) => input[option] !== undefined)
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })

@@ -10,6 +10,8 @@ import { measuredData, outcomeData } from './outcome-reply.ts'
 export interface PlanInput {
   readonly of: Given<PlantsRead>
   readonly bottles?: unknown
+  readonly spirit?: unknown
+  readonly strength?: unknown
 }
 
 /** Fruit to buy for the zest, where the plant is taken as zest and no grams were given. */

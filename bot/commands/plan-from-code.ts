@@ -41,9 +41,13 @@ export function planFromCode(
     wish: made.wish,
     planned: made.plan,
     plants: plantsTyped(made, recipe),
+    limit: { limitId: limitId(made, recipe), isPlantSaid: of !== undefined },
     notes: codeNotes(made, recipe, { isOther: atHand.spirits !== null || atHand.spiritAbvPercent !== null, input }),
   }
 }
+
+const limitId = ({ limit }: RecipePlan, { plants }: Recipe): string | null =>
+  limit?.by === 'plant' ? plants[limit.index]!.id : null
 
 const nounOf = (botanical: Botanical, isDried: boolean): string =>
   isDried ? `dried ${botanical.names.title}` : titleOf(botanical)
@@ -75,19 +79,23 @@ const steepNote = (made: RecipePlan, isOther: boolean, input: Planned): readonly
 
 function codeNotes(
   made: RecipePlan,
-  { plants, steep }: Recipe,
+  recipe: Recipe,
   { isOther, input }: { readonly isOther: boolean; readonly input: Planned },
 ): readonly Note[] {
+  const { plants, steep } = recipe
   const { factor, limit, spiritShare, usual } = made
-  const id = limit?.by === 'plant' ? plants[limit.index]!.id : null
+  const nameless = input.of?.is.nameless
   const dried = plants.filter(({ isDried }) => isDried).map((plant) => plant.id)
   const isUsual = steep === null || (steep.fromDays >= usual.fromDays && steep.byDays <= usual.byDays)
   return [
     {
       group: 'notes',
       key: 'code_from',
-      values: { factor, by: limit?.by ?? null, id, isSpiritLeft: spiritShare < ALL },
+      values: { factor, by: limit?.by ?? null, id: limitId(made, recipe), isSpiritLeft: spiritShare < ALL },
     },
+    ...(nameless === undefined
+      ? []
+      : [{ group: 'notes', key: 'code_only_plant', values: { typed: nameless.typed, id: plants[0]!.id } } as const]),
     ...steepNote(made, isOther, input),
     ...(dried.length === 0 ? [] : [{ group: 'notes', key: 'code_dried', values: { ids: dried } } as const]),
     ...(steep === null || input['ready-by'] !== undefined

@@ -1,11 +1,13 @@
 import type { HazardKey } from '../../core/botanical/hazards.ts'
 import { abvPercent, sugarGPerL, volumeMl } from '../../core/liquid/liquid.ts'
 import { sugarState } from '../../core/liquid/solubility.ts'
+import type { CalendarDay } from '../../core/quantity/quantities.ts'
 import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
 import { USUAL } from '../../core/recipe/plan/reach-targets.ts'
 import type { Schedule } from '../../core/recipe/plan/schedule.ts'
 import type { Message } from '../text/words.ts'
+import { farNotes, isFarOff } from './far-notes.ts'
 import { note } from './outcome-reply.ts'
 import type { PlanInput } from './plan-data.ts'
 
@@ -40,15 +42,13 @@ export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }:
 }
 
 /** How the amounts stand to what is usual, and how they were come by. */
-export function doseNotes(
-  input: PlanInput,
-  { plants, unknown, ceilings, steep, spiritAbvPercent, steeping }: Plan,
-): readonly Note[] {
+export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
+  const { plants, unknown, ceilings, steep, spiritAbvPercent, steeping } = planned
   const litres = steep.pouredMl / 1000
-  const dosed = plants.map(({ botanical, massG, capped }) => ({
-    botanical,
-    capped,
-    gPerL: massG.value / litres,
+  const dosed = plants.map((plant) => ({
+    ...plant,
+    isFar: isFarOff(plant, planned),
+    gPerL: plant.massG.value / litres,
   }))
   const capped = dosed.filter((each) => each.capped).map(({ botanical }) => botanical.id)
   const typical = plants
@@ -70,13 +70,14 @@ export function doseNotes(
     ...ceilings.warned.map(({ id, gPerLSpirit, limitGPerL }): Note => {
       return { group: 'notes', key: 'plan_above_wise', values: { id, gPerL: gPerLSpirit, limitGPerL } }
     }),
-    ...dosed.flatMap(({ botanical: { id, dose }, gPerL, capped }): readonly Note[] => [
-      ...when(gPerL > dose.maxGPerL * 1.05 && !ceilings.warned.some((each) => each.id === id), {
+    ...farNotes(planned),
+    ...dosed.flatMap(({ botanical: { id, dose }, gPerL, capped, isFar }): readonly Note[] => [
+      ...when(!isFar && gPerL > dose.maxGPerL * 1.05 && !ceilings.warned.some((each) => each.id === id), {
         group: 'notes',
         key: 'plan_more_than_usual',
         values: { id, gPerL, limitGPerL: dose.maxGPerL },
       }),
-      ...when(gPerL < dose.minGPerL * 0.95 && !capped && plants.length + unknown.length === 1, {
+      ...when(!isFar && gPerL < dose.minGPerL * 0.95 && !capped && plants.length + unknown.length === 1, {
         group: 'notes',
         key: 'plan_less_than_usual',
         values: { id, gPerL, limitGPerL: dose.minGPerL },
@@ -91,11 +92,38 @@ export function doseNotes(
   ]
 }
 
+/** What the plants of a batch made again have to do with how much comes of it. */
+export interface PlantLimit {
+  /** The one that there is least of; null where it is none. */
+  readonly limitId: string | null
+  /** Whether it was said how much there is of one. */
+  readonly isPlantSaid: boolean
+}
+
+/** Fresh plants of which it is not the season on the day they are wanted; only what is known of the north. */
+function seasonNotes(plants: Plan['plants'], { month }: CalendarDay): readonly Note[] {
+  const out = plants.flatMap(({ botanical: { id, form, monthsNorth } }) =>
+    form.state !== 'fresh' || monthsNorth === null || monthsNorth.includes(month) ? [] : [{ id, months: monthsNorth }],
+  )
+  return when(out.length > 0, { group: 'notes', key: 'plan_out_of_season', values: { month, plants: out } })
+}
+
 /** What the days and the bottles leave to be said. */
-export function dayNotes({ schedule, filled: { empty } }: Plan): readonly Note[] {
+export function dayNotes(
+  { schedule, plants, told, filled: { empty } }: Plan,
+  input: PlanInput,
+  limit: PlantLimit,
+): readonly Note[] {
+  const values = {
+    empty,
+    ...limit,
+    isSpiritSaid: input.spirit !== undefined,
+    isStrengthSaid: input.strength !== undefined,
+  }
   return [
     ...(schedule === null ? [] : hurryNotes(schedule)),
-    ...when(empty > 0, { group: 'notes', key: 'plan_empty', values: { empty } }),
+    ...seasonNotes(plants, told.start),
+    ...when(empty > 0, { group: 'notes', key: 'plan_empty', values }),
   ]
 }
 

@@ -7,7 +7,7 @@ import type { Message } from '../text/words.ts'
 import { caution, outcomeCautions } from './outcome-reply.ts'
 import { type BatchSaid, type PlanInput, planData, plantsSaid } from './plan-data.ts'
 import { hazardCautions } from './plan-hazards.ts'
-import { assumedNotes, dayNotes, doseNotes, jarNotes } from './plan-notes.ts'
+import { assumedNotes, dayNotes, doseNotes, jarNotes, type PlantLimit } from './plan-notes.ts'
 import { addedLater, planRows } from './plan-rows.ts'
 import { unknownCautions, unknownNotes } from './plan-unknown.ts'
 import { assumptionNotes, kitchenOf } from './typed-in.ts'
@@ -61,7 +61,7 @@ function headlineOf(plan: Plan, batch: BatchSaid): Reply['headline'] {
 }
 
 /** The whole batch: what to buy, what goes in, the days, what comes out. */
-export function planReply(input: PlanInput, wish: PlanWish, plan: Plan): Reply {
+export function planReply(input: PlanInput, wish: PlanWish, plan: Plan, limit: PlantLimit): Reply {
   const { sugarG, steeping, outcome } = plan
   const { volumeMl, abvPercent } = outcome
   const plants = plantsSaid(input, plan)
@@ -78,7 +78,7 @@ export function planReply(input: PlanInput, wish: PlanWish, plan: Plan): Reply {
       ...unknownNotes(input, plan),
       ...assumptionNotes(input),
       ...assumedNotes(input, wish, plan),
-      ...dayNotes(plan),
+      ...dayNotes(plan, input, limit),
       ...doseNotes(input, plan),
       ...jarNotes(plan),
     ],

@@ -19,7 +19,10 @@ interface Answers {
 /** What stands against a plant that is not in the catalogue, and against what belongs to one where there is none. */
 function problemOf(input: Answers): { readonly option: string; readonly error: DomainError } | null {
   if (input.of === undefined || input.from !== undefined) return null
-  const { unknown } = input.of.is
+  const { unknown, nameless } = input.of.is
+  if (nameless !== undefined) {
+    return { option: 'of', error: new DomainError('bad_value', 'plant_not_named', { typed: nameless.typed }) }
+  }
   const [first] = unknown
   if (first === undefined) {
     if (input.days === undefined) return null

@@ -59,12 +59,20 @@ export const readyByOf = (
   setting: Pick<Setting, 'today' | 'country'>,
 ): CalendarDay | null => (readyBy === undefined ? null : blamed('ready-by', () => readyBy.is.read(setting)))
 
+/** Lines that run. */
+const HOW_MUCH = [
+  '/plan of:10 lemons spirit:1 l strength:95%',
+  '/plan of:10 lemons bottles:4 x 500 ml strength:95%',
+] as const
+
 /** What is wished for, in core's words. */
 export function planWish(input: WithPlants, { command, today, country, start }: Setting): PlanWish {
   const bottles = bottlesOf(input)
   const toFind = input.spirit === undefined
   if (toFind && heldMl(bottles) === null && command !== 'plan') throw missing(command, 'spirit', 'spirit:1 l 95%')
-  if (toFind && heldMl(bottles) === null) throw missing(command, 'bottles', 'bottles:4 x 500 ml, or spirit:1 l')
+  if (toFind && heldMl(bottles) === null) {
+    throw new ChatError('missing_option', 'spirit_or_bottles', { examples: HOW_MUCH }, { option: 'bottles' })
+  }
   if (toFind && input.strength === undefined) throw missing(command, 'strength', 'strength:95%')
   return {
     plants: input.of.is.plants.map(({ botanical, massG, count }) => ({ botanical, massG, count })),

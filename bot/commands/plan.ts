@@ -29,7 +29,7 @@ export const planCommand = defineCommand({
     const today = dayAt(zone, nowMs)
     const start = blamed('start', () => input.start?.is.read({ today, country }) ?? today)
     const asked = planAsked(input, { command: 'plan', today, country, start })
-    const reply = planReply(asked.input, asked.wish, asked.planned)
+    const reply = planReply(asked.input, asked.wish, asked.planned, asked.limit)
     const actions = startAction(input, asked.planned, { start, today })
     // A recipe goes by the alcohol: little of a plant in a litre of weak spirit is as much of it in a glass.
     const isFaint = ({ key }: Reply['notes'][number]) => input.from !== undefined && key === 'plan_less_than_usual'

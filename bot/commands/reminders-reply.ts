@@ -42,8 +42,15 @@ function closingIn(person: Person, until: IsoDay, { nowMs, assumedZone }: Contex
   })
 }
 
+/** Where nothing can be written, reminders come in private. */
+async function isUnreachable(place: Place, isHere: boolean, { lackingAt, isClosed }: Context): Promise<boolean> {
+  if (place.kind !== 'channel') return false
+  if (!isHere) return isClosed?.(place) ?? false
+  return ((await lackingAt?.(place)) ?? []).some((each) => each !== 'history')
+}
+
 /** What is set, and what comes next. */
-export function remindersReply(person: Person, isChanged: boolean, context: Context): Reply {
+export async function remindersReply(person: Person, isChanged: boolean, context: Context): Promise<Reply> {
   const { nowMs, assumedZone, place: here } = context
   const { settings } = person
   const zone = settings.zone ?? assumedZone
@@ -54,13 +61,14 @@ export function remindersReply(person: Person, isChanged: boolean, context: Cont
   const isTerminal = here.kind === 'console'
   const place: Place = isTerminal ? here : (settings.place ?? { kind: 'private' })
   const isHere = JSON.stringify(place) === JSON.stringify(here)
+  const isClosed = await isUnreachable(place, isHere, context)
   const coming = untold(person, assumedZone).filter(({ duty }) => !isLapsed(duty, today))
   const next = nextOf(coming, person, zone, nowMs)
   const closing = until === null ? [] : closingIn(person, until, context)
   return {
     headline: { group: 'headlines', key: 'reminders', values: { isChanged, atMinutes, until, today } },
     table: [
-      row('reminders_place', { group: 'cells', key: 'reminders_place', values: { place, isHere } }),
+      row('reminders_place', { group: 'cells', key: 'reminders_place', values: { place, isHere, isClosed } }),
       row('reminders_time', { group: 'cells', key: 'reminders_time', values: { atMinutes, zone, isAssumed } }),
       row('reminders_shake', { group: 'cells', key: 'reminders_shake', values: { shake } }),
       row('reminders_pause', { group: 'cells', key: 'reminders_pause', values: { until, today } }),

@@ -13,8 +13,10 @@ type Style = Parameters<typeof styleText>[0]
 const styled = (style: Style, lines: readonly string[], { colour }: Screen): readonly string[] =>
   colour ? lines.map((line) => styleText(style, line, { validateStream: false })) : lines
 
+const toType = ({ actions }: Reply) => actions.filter(({ isButtonOnly }) => isButtonOnly !== true)
+
 const actionLines = (reply: Reply, { words, console }: Speech, { width }: Screen): readonly string[] =>
-  reply.actions.flatMap(({ label, line }) => {
+  toType(reply).flatMap(({ label, line }) => {
     const named = clean(words.say<'actions'>(label, reply.kitchen))
     const whole = `  ${console.action(named, clean(line))}`
     // A line to type is never broken, so that it can be copied.

@@ -4,6 +4,7 @@ import type { Dispatch } from '../chat/execute.ts'
 import { trace } from '../chat/trace.ts'
 import { type Suggested, takesOf } from '../commands/takes.ts'
 import type { SuggestionText } from '../text/en/registration.ts'
+import { isolatedWithin } from './isolate.ts'
 import type { Offer } from './offer.ts'
 import { ranked, rankOf } from './rank.ts'
 import { helpCommand } from './registration.ts'
@@ -27,7 +28,7 @@ const MOST_CHARACTERS = 100
 /** Control characters, which the grammar refuses, and halves of a pair, which Discord does. */
 const UNREADABLE = /[\p{Cc}\p{Cs}]/u
 
-type Asked = Pick<Dispatch, 'commands' | 'userId' | 'store' | 'nowMs' | 'log'>
+type Asked = Pick<Dispatch, 'commands' | 'userId' | 'store' | 'assumedZone' | 'nowMs' | 'log'>
 
 const jarsOf = async ({ store, userId }: Asked) => (await store.read(userId)).jars
 
@@ -47,7 +48,8 @@ const SUGGEST: Readonly<Record<Suggested, Suggest>> = {
   country: (typed, _, text) => suggestCountries(typed, text),
   zone: (typed, { nowMs }, text) => suggestZones(typed, nowMs, MOST_OFFERS, text),
   command: suggestCommands,
-  share: async (typed, { store, userId }, text) => suggestShares(typed, await store.read(userId), text),
+  share: async (typed, { store, userId, assumedZone }, text) =>
+    suggestShares(typed, await store.read(userId), assumedZone, text),
 }
 
 const isShort = ({ name, value }: Offer): boolean => [name, value].every((text) => text.length <= MOST_CHARACTERS)
@@ -67,7 +69,8 @@ export const suggest = async (
     const { suggested } = Object.hasOwn(shape, option) ? takesOf(shape[option]) : {}
     if (suggested === undefined || typed.length > MOST_CHARACTERS || UNREADABLE.test(typed)) return []
     const offers = await SUGGEST[suggested](typed, asked, text)
-    return offers.filter(isShort).slice(0, MOST_OFFERS)
+    const short = offers.filter(isShort).slice(0, MOST_OFFERS)
+    return short.map(({ name, value }) => ({ name: isolatedWithin(name, MOST_CHARACTERS), value }))
   } catch (error) {
     // The command itself will say why the store cannot be read.
     if (!(error instanceof StorageError)) asked.log(`/${path} ${option}: ${trace(error)}`)

@@ -5,8 +5,12 @@ import { LONGEST_LINE } from '../chat/grammar.ts'
 import { HELP } from '../chat/help.ts'
 import type { Invocation } from '../chat/invocation.ts'
 import { nearest } from '../chat/nearest.ts'
+import { unisolated } from './isolate.ts'
 
 const [SUBCOMMAND, GROUP] = [1, 2]
+
+/** Is kept as it is typed. */
+const NOTE = 'note'
 
 /** A slash command as discord.js hands it over. */
 export interface Slash {
@@ -47,7 +51,7 @@ export const callOf = (slash: Slash, commands: readonly Callable[]): Invocation 
       const values = { command: path, typed: name, nearest: meant, known }
       throw new ChatError('unknown_option', 'unknown_option', values, { command: path, nearest: meant })
     }
-    options[name] = String(value)
+    options[name] = name === NOTE ? String(value) : unisolated(String(value))
   }
   const length = Object.values(options).reduce((sum, text) => sum + text.length, 0)
   if (length > LONGEST_LINE) {

@@ -1,3 +1,4 @@
+import { isolated } from './isolate.ts'
 import { plainText } from './plain-text.ts'
 import { STAMP, shownStamp } from './stamps.ts'
 
@@ -11,7 +12,7 @@ const ANYWHERE = /[\\*_~`|<>[\]@]|:(?=\/|\S*?:)/g
 const MARK_AT_START = /^(\s*)([#+-])/
 const NUMBER_AT_START = /^(\s*\d+)([.)])(?=\s|$)/
 
-const escapePart = (text: string): string => text.replace(ANYWHERE, '\\$&')
+const escapePart = (text: string): string => isolated(text.replace(ANYWHERE, '\\$&'))
 
 /** As `escapeText`, of text that is plain already. */
 export const escapePlain = (plain: string): string =>
@@ -23,8 +24,8 @@ export const escapePlain = (plain: string): string =>
     .replace(NUMBER_AT_START, '$1\\$2')
 
 /**
- * A text of one line for Discord, shown as it was typed: markdown, mentions, emoji names and links in it do nothing.
- * The days and moments that the format has marked become timestamps. Discord takes the backslash before any sign that is
+ * A text of one line for Discord, shown as it was typed: markdown, mentions, emoji names and links in it do nothing, and
+ * words from right to left turn nothing round beside them. The days and moments that the format has marked become timestamps. Discord takes the backslash before any sign that is
  * neither letter, digit nor space for an escape (its documentation of message formatting).
  */
 export const escapeText = (text: string): string => escapePlain(plainText(text))

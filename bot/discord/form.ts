@@ -12,6 +12,7 @@ import type { Invocation } from '../chat/invocation.ts'
 import { writeLine } from '../chat/write-line.ts'
 import type { TastingFormText } from '../text/en/registration.ts'
 import { encodeCustomId } from './custom-id.ts'
+import { isolatedWithin } from './isolate.ts'
 
 const LABEL = 18
 const SELECT = 3
@@ -24,13 +25,17 @@ const PATH = 'jar taste'
 /** The options that a form fills in, by its command. */
 const FIELDS: Readonly<Record<string, readonly string[]>> = {
   [PATH]: ['rating', 'note'],
-  share: ['of', 'spirit', 'strength', 'bottles'],
+  'jar strain': ['measured', 'strength'],
+  share: ['of', 'spirit', 'strength', 'bottles', 'to-strength'],
 }
+
+/** What a form is filled in with, by its fields; what is not one of them is passed over. */
+export type Filled = Readonly<Record<string, string>>
 
 /** Best first, as somebody who liked it looks for it. */
 const RATINGS = [5, 4, 3, 2, 1] as const
 
-export interface Tasted {
+export interface Asked {
   /** Who may send the form. */
   readonly owner: string
   readonly jarId: string
@@ -39,9 +44,9 @@ export interface Tasted {
 
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
 
-/** As many whole characters as fit, with `…` where some are left out. */
-const fitted = (title: string): string => {
-  if (title.length <= MOST_TITLE) return title
+/** As many whole characters of a title as fit, with `…` where some are left out. */
+export const fitted = (title: string): string => {
+  if (title.length <= MOST_TITLE) return isolatedWithin(title, MOST_TITLE)
   const kept = [...graphemes.segment(title)].findLast(({ index, segment }) => index + segment.length < MOST_TITLE)
   return `${title.slice(0, kept === undefined ? 0 : kept.index + kept.segment.length).trimEnd()}…`
 }
@@ -55,12 +60,20 @@ export const labelled = (
   component,
 })
 
+/** What stands in a field already, as far as it fits; nothing where nothing does. */
+export const standing = (value: string | undefined, most: number): Pick<APITextInputComponent, 'value'> =>
+  value === undefined ? {} : { value: value.slice(0, most) }
+
 /** A form for a tasting note: its fields are called what the options of `/jar taste` are, and either may be left out. */
 export const tastingForm = (
-  { owner, jarId, jarName }: Tasted,
+  { owner, jarId, jarName }: Asked,
   text: TastingFormText,
+  filled: Filled = {},
 ): APIModalInteractionResponseCallbackData => {
-  const options = RATINGS.map((rating): APISelectMenuOption => ({ label: text.ratings[rating], value: `${rating}` }))
+  const options = RATINGS.map((rating): APISelectMenuOption => {
+    const value = `${rating}`
+    return { label: text.ratings[rating], value, ...(value === filled.rating && { default: true }) }
+  })
   return {
     custom_id: encodeCustomId({ owner, line: writeLine(PATH, `#${jarId}`), nudgeId: null })!,
     title: fitted(text.title({ name: jarName })),
@@ -81,14 +94,17 @@ export const tastingForm = (
         placeholder: text.notePlaceholder(),
         required: false,
         max_length: MOST_NOTE_CHARACTERS,
+        ...standing(filled.note, MOST_NOTE_CHARACTERS),
       }),
     ],
   }
 }
 
-/** The jar of a call that says nothing of how it tasted yet, so that the form has to ask; null for any other call. */
-export const jarToTaste = ({ path, options }: Invocation): string | null =>
-  path === PATH && Object.keys(options).join() === 'jar' ? options.jar! : null
+/** The jar of a call of `command` that names nothing else, so that a form has to ask; null for any other call. */
+export const jarAlone = (command: string, { path, options }: Invocation): string | null =>
+  path === command && Object.keys(options).join() === 'jar' ? options.jar! : null
+
+export const jarToTaste = (call: Invocation): string | null => jarAlone(PATH, call)
 
 /** What was sent of a form, as discord.js hands it over: labels with a component each. */
 export interface Submitted {
@@ -99,14 +115,27 @@ export interface Submitted {
   }
 }
 
-/** The call that a form makes: its line with what was filled in as further options; what was left empty is left out. */
-export const readForm = (line: string, components: readonly unknown[], commands: readonly Callable[]): Invocation => {
-  const { path, options } = parseLine(line, commands)
+/** A form that was sent: its own line, and what was filled in. */
+export interface SentForm {
+  readonly line: string
+  readonly filled: Filled
+}
+
+/** The button of a nudge that led to a form. */
+export interface NudgeButton {
+  readonly channelId: string
+  readonly messageId: string
+  readonly customId: string
+}
+
+/** What was filled in becomes further options of the form's line; what was left empty is left out. */
+export const readForm = (line: string, components: readonly unknown[], commands: readonly Callable[]): SentForm => {
+  const { path } = parseLine(line, commands)
   const fields = (components as readonly Submitted[]).flatMap(({ component }) => component ?? [])
   const filled = (FIELDS[path] ?? []).flatMap((name) => {
     const field = fields.find(({ customId }) => customId === name)
     const value = (field?.value ?? field?.values?.[0] ?? '').trim()
     return value === '' ? [] : [[name, value] as const]
   })
-  return { path, options: { ...options, ...Object.fromEntries(filled) } }
+  return { line, filled: Object.fromEntries(filled) }
 }

@@ -3,12 +3,13 @@ import type { Invocation } from '../chat/invocation.ts'
 import { type ShareRef, shareRef } from '../commands/share/share-ref.ts'
 import type { MakeFormText } from '../text/en/registration.ts'
 import { encodeCustomId } from './custom-id.ts'
-import { labelled } from './form.ts'
+import { type Filled, labelled, standing } from './form.ts'
 
 const TEXT = 4
 const SHORT = 1
 
-const FIELDS = ['spirit', 'strength', 'bottles', 'of'] as const
+/** As many as a form may have. */
+const FIELDS = ['spirit', 'strength', 'bottles', 'of', 'to-strength'] as const
 
 /** As long as the grammar takes an amount. */
 const MOST_CHARACTERS = 200
@@ -24,6 +25,7 @@ export const shareToMake = ({ path, options }: Invocation): string | null =>
 export const makeForm = (
   { userId, ref }: { readonly userId: string; readonly ref: ShareRef },
   text: MakeFormText,
+  filled: Filled = {},
 ): APIModalInteractionResponseCallbackData => ({
   custom_id: encodeCustomId({ owner: userId, line: `/share make:${shareRef(ref)}`, nudgeId: null })!,
   title: text.title(),
@@ -35,6 +37,7 @@ export const makeForm = (
       placeholder: text[`${name}Placeholder`](),
       required: false,
       max_length: MOST_CHARACTERS,
+      ...standing(filled[name], MOST_CHARACTERS),
     }),
   ),
 })

@@ -22,7 +22,7 @@ export interface MessageFile {
 /** Discord's numbers, so that nothing of discord.js has to be loaded here. */
 export const EPHEMERAL = 1 << 6
 export const COMPONENTS_V2 = 1 << 15
-const [ROW, BUTTON, TEXT, FILE, CONTAINER] = [1, 2, 10, 13, 17] as const
+const [ROW, BUTTON, TEXT, CONTAINER] = [1, 2, 10, 17] as const
 const [PRIMARY, SECONDARY] = [1, 2] as const
 
 /** Discord's limits: buttons in a row, characters on one, characters of all text. */
@@ -62,11 +62,4 @@ export const messageOf = (texts: Page, buttons: readonly Button[], { isPrivate, 
   flags: isPrivate ? COMPONENTS_V2 | EPHEMERAL : COMPONENTS_V2,
   components: [{ type: CONTAINER, components: texts.map((content) => ({ type: TEXT, content })) }, ...rowsOf(buttons)],
   allowed_mentions: pinged === null ? { parse: [] } : { parse: [], users: [pinged] },
-})
-
-/** The same for everybody to see: what an answer shows, without buttons, which only its owner could press, and its files. */
-export const forEverybody = (components: readonly APIMessageTopLevelComponent[]): MessagePayload => ({
-  flags: COMPONENTS_V2,
-  components: components.filter(({ type }) => (type as number) !== ROW && (type as number) !== FILE),
-  allowed_mentions: { parse: [] },
 })

@@ -40,7 +40,7 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     const seconds = rate.take(dispatch.userId, dispatch.nowMs)
     if (seconds > 0) return say(calls.tooFast({ seconds }))
     if (!interaction.isChatInputCommand()) return answerComponent(interaction, turn)
-    return respond(saidTo(async () => helpLine(interaction) ?? callOf(interaction, commands), true, dispatch))
+    return respond(saidTo(async () => helpLine(interaction) ?? callOf(interaction, commands), dispatch))
   }
 
   const guarded = async (interaction: Interaction): Promise<void> => {

@@ -19,8 +19,8 @@ import type { Speech } from './speech.ts'
 export interface NudgePress {
   readonly channelId: string
   readonly messageId: string
-  /** What the message showed when it was pressed, as Discord gives it. */
-  readonly components: readonly APIMessageTopLevelComponent[]
+  /** What the message showed when it was pressed, as Discord gives it; null where that is not known. */
+  readonly components: readonly APIMessageTopLevelComponent[] | null
   readonly customId: string
   readonly userId: string
   readonly outcome: Outcome
@@ -46,6 +46,9 @@ const lineOf = ({ custom_id }: ShownButton): string => {
 
 const isAnswer = (button: ShownButton): boolean => ANSWERS.test(lineOf(button))
 const isLater = (button: ShownButton): boolean => LATER.test(lineOf(button))
+
+/** Nothing was recorded: what it asks is open still. */
+const HELD: readonly string[] = ['jar_moved_on', 'jar_same_again']
 
 /** What a button answers, however it does: `/jar taste #k7f2a`. A line that is kept elsewhere answers something of its own. */
 const questionOf = (button: ShownButton): string => {
@@ -97,6 +100,7 @@ export function answeredNudge(
 ): APIMessageTopLevelComponent[] | null {
   const pressed = buttonsIn(shown).find((button) => button.custom_id === press.customId)
   if (pressed === undefined || !isAnswer(pressed) || !press.outcome.ok) return null
+  if (HELD.includes(press.outcome.reply.headline.key)) return null
   return withText(stillOpen(shown.map(shownAgain), pressed), doneText(press.outcome.reply, press))
 }
 
@@ -119,7 +123,7 @@ async function shownNow({ channelId, messageId, components }: NudgePress, { rest
 /** Edits a nudge to say what a press on it has recorded. Never throws: what was recorded is, and its owner was told. */
 export async function editNudge(press: NudgePress, editing: NudgeEditing): Promise<void> {
   const { channelId, messageId } = press
-  if (answeredNudge(press.components, press) === null) return
+  if (press.components !== null && answeredNudge(press.components, press) === null) return
   try {
     await editing.inTurn(messageId, async () => {
       const shown = await shownNow(press, editing)

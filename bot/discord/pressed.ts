@@ -1,5 +1,6 @@
 import type { Store } from '../../store/store.ts'
 import { ChatError } from '../chat/chat-error.ts'
+import { opensAgain } from './again.ts'
 import { decodeCustomId } from './custom-id.ts'
 import { lineOf, readReference } from './kept-lines.ts'
 import { SHOW_LINE } from './to-messages.ts'
@@ -9,6 +10,8 @@ export type Pressed =
   /** To be run, once `keptLine` has found it where it is kept. */
   | { readonly kind: 'line'; readonly line: string; readonly nudgeId: string | null }
   | { readonly kind: 'show' }
+  /** To open a form again, once `formAgain` has found it. */
+  | { readonly kind: 'again'; readonly line: string }
   /** Made for somebody else. */
   | { readonly kind: 'not_yours' }
   /** Nothing of what I make today. */
@@ -21,6 +24,7 @@ export function pressed(customId: string, userId: string): Pressed {
   const { owner, line, nudgeId } = read
   if (owner !== null && owner !== userId) return { kind: 'not_yours' }
   if (line === SHOW_LINE) return { kind: 'show' }
+  if (opensAgain(line)) return { kind: 'again', line }
   if (line.startsWith('/') || readReference(line) !== null) return { kind: 'line', line, nudgeId }
   return { kind: 'unknown' }
 }

@@ -2,25 +2,53 @@
 const AGAIN_MS = 2000
 
 export interface Presses {
-  /** False where the same button is being answered, or was a moment ago. */
-  begin(button: string, nowMs: number): boolean
-  end(button: string, nowMs: number): void
+  /**
+   * What `act` comes to. Null, without acting, where the same button did something a moment ago, or is doing it; one that
+   * came to nothing, as `hasDone` says, is in nobody's way.
+   */
+  once<Result>(
+    button: string,
+    nowMs: number,
+    act: () => Promise<Result>,
+    hasDone: (result: Result) => boolean,
+  ): Promise<Result | null>
+  /** What it came to has been said. */
+  answered(button: string, nowMs: number): void
+}
+
+interface Press {
+  readonly isDone: Promise<boolean>
+  /** Null: not yet. */
+  answeredMs: number | null
 }
 
 /** Buttons pressed just now, so that pressing one twice in a row does its work once. */
 export const newPresses = (): Presses => {
-  const answering = new Set<string>()
-  const answeredMs = new Map<string, number>()
+  const latest = new Map<string, Press>()
+  const forgetOld = (nowMs: number): void => {
+    for (const [button, { answeredMs }] of latest) {
+      if (answeredMs !== null && (answeredMs > nowMs || nowMs - answeredMs >= AGAIN_MS)) latest.delete(button)
+    }
+  }
   return {
-    begin(button, nowMs) {
-      for (const [each, ms] of answeredMs) if (ms > nowMs || nowMs - ms >= AGAIN_MS) answeredMs.delete(each)
-      if (answering.has(button) || answeredMs.has(button)) return false
-      answering.add(button)
-      return true
+    async once(button, nowMs, act, hasDone) {
+      forgetOld(nowMs)
+      for (let before = latest.get(button); before !== undefined; before = latest.get(button)) {
+        if (await before.isDone) return null
+      }
+      const work = act()
+      const isDone = work
+        .then(hasDone, () => false)
+        .then((done) => {
+          if (!done) latest.delete(button)
+          return done
+        })
+      latest.set(button, { isDone, answeredMs: null })
+      return work
     },
-    end(button, nowMs) {
-      answering.delete(button)
-      answeredMs.set(button, nowMs)
+    answered(button, nowMs) {
+      const press = latest.get(button)
+      if (press !== undefined) press.answeredMs = nowMs
     },
   }
 }

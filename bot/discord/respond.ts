@@ -4,7 +4,8 @@ import type { After } from './after.ts'
 import { inTime } from './in-time.ts'
 import { EPHEMERAL, type MessagePayload } from './message-payload.ts'
 import { restFault } from './rest-fault.ts'
-import type { Said, SaidMessages } from './said.ts'
+import type { Said } from './said.ts'
+import type { SaidMessages } from './said-messages.ts'
 import type { Answered, SentMessage, Wire } from './wire.ts'
 
 export interface Responding {
@@ -13,6 +14,8 @@ export interface Responding {
   /** What whoever asked is told where what they asked for stands under it, for all. */
   readonly posted: () => MessagePayload
   readonly after: After
+  /** Resolves where the answer has to be drawn, with whether it is for all. */
+  readonly slow: Promise<boolean>
   readonly log: (text: string) => void
 }
 
@@ -27,25 +30,28 @@ const placeOf = ({ id, channel_id, flags = 0 }: SentMessage): PostedIn | null =>
 export async function respond(
   wire: Wire,
   work: Promise<Said>,
-  { excuse, posted, after, log }: Responding,
+  { excuse, posted, after, slow, log }: Responding,
 ): Promise<Answered> {
-  const { result, promised } = await inTime(work, () => wire.promise(), after)
+  let [isPromised, isPromisedToAll] = [false, false]
+  const promise = (isPublic: boolean | null): Promise<Answered> => {
+    isPromised = true
+    isPromisedToAll = isPublic === true
+    return wire.promise(isPromisedToAll)
+  }
+  const { result, promised } = await inTime(work, promise, { after, slow })
   if (promised === 'too_late') return 'too_late'
-  let isPromised = promised !== null
   const first = async (payload: MessagePayload): Promise<Answered> => {
     if (!isPromised && payload.files === undefined) return wire.message(payload)
-    if (!isPromised && (await wire.promise()) === 'too_late') return 'too_late'
-    isPromised = true
+    if (!isPromised && (await promise(false)) === 'too_late') return 'too_late'
     await wire.fulfil(payload)
     return 'answered'
   }
   const forAll = async (payload: MessagePayload): Promise<SentMessage | 'too_late'> => {
-    if (isPromised) {
+    if (isPromised && !isPromisedToAll) {
       await wire.fulfil(posted())
       return wire.more(payload)
     }
-    if ((await wire.promise(true)) === 'too_late') return 'too_late'
-    isPromised = true
+    if (!isPromised && (await promise(true)) === 'too_late') return 'too_late'
     return wire.fulfil(payload)
   }
   const say = async (payload: MessagePayload, said: SaidMessages): Promise<Answered> => {
@@ -62,7 +68,7 @@ export async function respond(
     return 'answered'
   }
   try {
-    if (promised === null && result.kind === 'form') return await wire.form(result.form)
+    if (!isPromised && result.kind === 'form') return await wire.form(result.form)
     const said = result.kind === 'form' ? await result.instead() : result
     const [opening, ...others] = said.messages
     if (opening === undefined) throw new TypeError('an answer without a message')

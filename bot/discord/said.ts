@@ -1,34 +1,13 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
-import { StorageError } from '../../store/storage-error.ts'
-import type { Asker } from '../chat/command.ts'
-import { drawFiles } from '../chat/draw-files.ts'
-import { attempt, type Dispatch, execute, type Outcome } from '../chat/execute.ts'
+import { attempt, execute } from '../chat/execute.ts'
 import { parseLine } from '../chat/grammar.ts'
-import { type HelpPage, help } from '../chat/help.ts'
+import { help } from '../chat/help.ts'
 import type { Invocation } from '../chat/invocation.ts'
-import type { Reply } from '../chat/reply.ts'
-import { trace } from '../chat/trace.ts'
-import type { en } from '../text/en/index.ts'
-import { type ButtonIds, buttonIds } from './button-ids.ts'
-import { encodeCustomId } from './custom-id.ts'
+import type { KeptForm } from './again.ts'
+import type { Filled } from './form.ts'
 import { formFor } from './form-for.ts'
 import { withKept } from './kept-nudges.ts'
-import type { MessagePayload } from './message-payload.ts'
-import { speechIn } from './speech.ts'
-import { sentenceMessage, toMessages } from './to-messages.ts'
-import { withFiles } from './with-files.ts'
-import { zoneChoice } from './zone-choice.ts'
-
-/** Where an app is a person's own, an answer can have so many messages with the first. */
-const MOST_MESSAGES = 5
-
-const NO_IDS: ButtonIds = new Map()
-
-export interface CallDispatch extends Dispatch {
-  readonly language: typeof en
-  /** What Discord calls the person's language: `en-GB`. */
-  readonly locale: string
-}
+import { type CallDispatch, messagesOf, type SaidMessages, sentenceSaid } from './said-messages.ts'
 
 /** What is said to a call: messages, or a form before it can run, with what is said where a form comes too late. */
 export type Said =
@@ -39,102 +18,28 @@ export type Said =
       readonly instead: () => Promise<SaidMessages>
     }
 
-export interface SaidMessages {
-  readonly kind: 'messages'
-  readonly messages: readonly MessagePayload[]
-  /** What was run; null where nothing was. */
-  readonly outcome: Outcome | null
-  /** Where all who are there see it: what is told where it stands. */
-  readonly isPublic: boolean
-  readonly posted?: Reply['posted']
-}
+const run = async (call: Invocation, dispatch: CallDispatch, sent: KeptForm | null): Promise<SaidMessages> =>
+  messagesOf(await withKept(await execute(call, dispatch), dispatch), dispatch, sent)
 
-/** The zone whose days the answer means, also where the store cannot be read. */
-export const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<string> => {
-  try {
-    return (await store.read(userId)).settings.zone ?? assumedZone
-  } catch (error) {
-    if (error instanceof StorageError) return assumedZone
-    throw error
-  }
-}
-
-const idsOf = async (outcome: Outcome | HelpPage, { userId: owner, store, commands, log }: Dispatch) => {
-  if (!outcome.ok || !('reply' in outcome)) return NO_IDS
-  try {
-    const { actions } = outcome.reply
-    const own = actions.filter(({ audience }) => audience === undefined).map(({ line }) => line)
-    const ids = await buttonIds(own, { owner, nudgeId: null }, { store, commands })
-    const open = actions.flatMap(({ line, audience }): (readonly [string, string])[] => {
-      const id = audience === 'anyone' ? encodeCustomId({ owner: null, line, nudgeId: null }) : null
-      return id === null ? [] : [[line, id]]
-    })
-    return new Map([...ids, ...open])
-  } catch (error) {
-    // What cannot be kept is shown as a line to type.
-    if (!(error instanceof StorageError)) log(trace(error))
-    return NO_IDS
-  }
-}
-
-const renderingFor = (owner: string, ids: ButtonIds, isPrivate = true) => ({
-  owner,
-  isPrivate,
-  pings: false,
-  ids,
-  mostMessages: MOST_MESSAGES,
-})
-
-/** One sentence for one person. */
-export const sentenceFor = (owner: string, sentence: string, { language, assumedZone }: CallDispatch): MessagePayload =>
-  sentenceMessage(sentence, renderingFor(owner, NO_IDS), speechIn(language, assumedZone))
-
-/** A choice of zone under what took one for granted. */
-const withChoice = (
-  messages: readonly MessagePayload[],
-  outcome: Outcome | HelpPage,
-  { userId: owner, locale, nowMs, language }: CallDispatch,
-): readonly MessagePayload[] => {
-  const last = messages.at(-1)
-  if (!outcome.ok || !('reply' in outcome) || last === undefined) return messages
-  const row = zoneChoice(outcome.reply, { owner, locale, nowMs, text: language.discord })
-  if (row === null) return messages
-  return [...messages.slice(0, -1), { ...last, components: [...last.components, row] }]
-}
-
-/** An outcome as messages. A fault in the wording is excused like any other. */
-const messagesOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch): Promise<SaidMessages> => {
-  const { userId, language, log } = dispatch
-  const path = outcome.path === null ? null : { path: outcome.path, options: {} }
-  const reply = outcome.ok && 'reply' in outcome ? outcome.reply : null
-  const isPublic = reply?.visibility === 'public'
-  const show = async () => {
-    const [ids, zone] = [await idsOf(outcome, dispatch), await zoneOf(dispatch)]
-    const speech = speechIn(language, zone)
-    const messages = toMessages(outcome, renderingFor(userId, ids, !isPublic), speech)
-    const files = reply === null ? [] : await drawFiles(reply, speech.plainWords, log)
-    return withChoice(withFiles(messages, files, speech), outcome, dispatch)
-  }
-  const shown = await attempt(show, () => path, log)
-  const ran = 'entries' in outcome ? null : outcome
-  if (!shown.ok) {
-    const excuse = sentenceFor(userId, language.problems.internal(), dispatch)
-    return { kind: 'messages', messages: [excuse], outcome: ran, isPublic: false }
-  }
-  return { kind: 'messages', messages: shown.result, outcome: ran, isPublic, posted: reply?.posted }
+/** The call's form, or null where it needs none; what it throws is said. */
+const formSaid = async (call: Invocation, dispatch: CallDispatch, filled: Filled): Promise<Said | null> => {
+  const { language, log } = dispatch
+  const form = await attempt(
+    () => formFor(call, dispatch, language, filled),
+    () => call,
+    log,
+  )
+  if (!form.ok) return messagesOf(form, dispatch)
+  if (form.result === null) return null
+  return { kind: 'form', form: form.result, instead: async () => sentenceSaid(language.calls.formLate(), dispatch) }
 }
 
 /**
- * Runs what somebody called and says what came of it. Never throws.
+ * Runs what somebody called, or shows the form for what the call lacks, and says what came of it. Never throws.
  *
  * @param read - the line or call; what it throws is said
- * @param mayAsk - whether a form can be shown for what the call lacks
  */
-export async function saidTo(
-  read: () => Promise<string | Invocation>,
-  mayAsk: boolean,
-  dispatch: CallDispatch,
-): Promise<Said> {
+export async function saidTo(read: () => Promise<string | Invocation>, dispatch: CallDispatch): Promise<Said> {
   const { commands, language, log } = dispatch
   const readCall = async () => {
     const call = await read()
@@ -145,13 +50,37 @@ export async function saidTo(
   if (!asked.ok) return messagesOf(asked, dispatch)
   const call = asked.result
   if ('ok' in call) return messagesOf(call, dispatch)
-  const run = async () => messagesOf(await withKept(await execute(call, dispatch), dispatch), dispatch)
-  if (!mayAsk) return run()
-  const form = await attempt(
-    () => formFor(call, dispatch, language),
-    () => call,
+  return (await formSaid(call, dispatch, {})) ?? run(call, dispatch, null)
+}
+
+/** Opens the form again that was sent before. Never throws. */
+export async function saidAgain(read: () => Promise<KeptForm>, dispatch: CallDispatch): Promise<Said> {
+  const { commands, log } = dispatch
+  const asked = await attempt(
+    async () => {
+      const sent = await read()
+      return { sent, call: parseLine(sent.line, commands) }
+    },
+    () => null,
     log,
   )
-  if (!form.ok) return messagesOf(form, dispatch)
-  return form.result === null ? run() : { kind: 'form', form: form.result, instead: run }
+  if (!asked.ok) return messagesOf(asked, dispatch)
+  const { sent, call } = asked.result
+  return (await formSaid(call, dispatch, sent.filled)) ?? run(call, dispatch, null)
+}
+
+/** Runs what a form was sent with, and offers it again where that fails. Never throws. */
+export async function saidToForm(read: () => Promise<KeptForm>, dispatch: CallDispatch): Promise<SaidMessages> {
+  const { commands, log } = dispatch
+  const asked = await attempt(
+    async () => {
+      const sent = await read()
+      const { path, options } = parseLine(sent.line, commands)
+      return { sent, call: { path, options: { ...options, ...sent.filled } } }
+    },
+    () => null,
+    log,
+  )
+  if (!asked.ok) return messagesOf(asked, dispatch)
+  return run(asked.result.call, dispatch, asked.result.sent)
 }

@@ -1,8 +1,12 @@
 import type { APIMessageTopLevelComponent, ButtonInteraction, ModalSubmitInteraction } from 'discord.js'
+import { attempt } from '../chat/execute.ts'
+import { formAgain, opensAgain } from './again.ts'
 import { buttonsIn } from './buttons-in.ts'
 import { decodeCustomId } from './custom-id.ts'
+import type { NudgeButton } from './form.ts'
 import { editNudge, type NudgeEditing } from './press-nudge.ts'
-import { type CallDispatch, type Said, zoneOf } from './said.ts'
+import type { Said } from './said.ts'
+import { type CallDispatch, zoneOf } from './said-messages.ts'
 import { speechIn } from './speech.ts'
 
 /** The nudge's button: the one pressed, or the one that opened the form. */
@@ -15,21 +19,52 @@ function nudgeButton(customId: string, components: readonly APIMessageTopLevelCo
   return button?.custom_id ?? null
 }
 
+/** The nudge that a form was opened for before it was opened again by a button of this message. */
+async function nudgeBefore(
+  components: readonly APIMessageTopLevelComponent[],
+  dispatch: CallDispatch,
+): Promise<NudgeButton | null> {
+  const lines = buttonsIn(components).flatMap(({ custom_id: id }) => decodeCustomId(id)?.line ?? [])
+  const line = lines.find(opensAgain)
+  if (line === undefined) return null
+  const kept = await attempt(
+    () => formAgain(line, dispatch),
+    () => null,
+    dispatch.log,
+  )
+  return kept.ok ? kept.result.nudge : null
+}
+
+/** A button of a nudge, and what the nudge shows, where that is known. */
+interface Behind {
+  readonly button: NudgeButton
+  readonly components: readonly APIMessageTopLevelComponent[] | null
+}
+
+type Answered = Pick<ButtonInteraction | ModalSubmitInteraction, 'customId' | 'channelId' | 'message'>
+
+/** The button of a nudge that led to this; null where none did. Never throws. */
+export async function nudgeBehind(interaction: Answered, dispatch: CallDispatch): Promise<Behind | null> {
+  const { message, channelId } = interaction
+  if (message === null || channelId === null) return null
+  const components = message.components.map((each) => each.toJSON()) as APIMessageTopLevelComponent[]
+  const customId = nudgeButton(interaction.customId, components)
+  if (customId !== null) return { button: { channelId, messageId: message.id, customId }, components }
+  const button = await nudgeBefore(components, dispatch)
+  return button === null ? null : { button, components: null }
+}
+
 /** Where the button of a nudge led to this: the nudge says so. Never throws. */
 export async function sayOnNudge(
-  interaction: ButtonInteraction | ModalSubmitInteraction,
+  behind: Promise<Behind | null>,
   work: Promise<Said>,
   dispatch: CallDispatch,
   editing: NudgeEditing,
 ): Promise<void> {
-  const said = await work
-  const { message, channelId } = interaction
-  if (said.kind === 'form' || said.outcome === null || message === null || channelId === null) return
-  const components = message.components.map((each) => each.toJSON()) as APIMessageTopLevelComponent[]
-  const customId = nudgeButton(interaction.customId, components)
-  if (customId === null) return
+  const [nudge, said] = [await behind, await work]
+  if (nudge === null || said.kind === 'form' || said.outcome === null) return
   const { userId, nowMs, language } = dispatch
   const { outcome } = said
   const speech = speechIn(language, await zoneOf(dispatch))
-  await editNudge({ channelId, messageId: message.id, components, customId, userId, outcome, nowMs, speech }, editing)
+  await editNudge({ ...nudge.button, components: nudge.components, userId, outcome, nowMs, speech }, editing)
 }

@@ -22,13 +22,14 @@ export const stamped =
     ...format,
     day: (day) => marked(instantAt(zone, day, NOON_MINUTES), 'D'),
     moment: (day, minutes) => marked(instantAt(zone, day, minutes), 'f'),
+    channel: (id) => `${OPEN}#${id}${CLOSE}`,
   })
 
-/** A day or moment within a text. */
-export const STAMP = /\uFDD0(-?\d+:[Df])\uFDD1/
+/** A day, a moment or a channel within a text. */
+export const STAMP = /\uFDD0(-?\d+:[Df]|#\d+)\uFDD1/
 
 /** As Discord reads it. */
-export const shownStamp = (seconds: string): string => `<t:${seconds}>`
+export const shownStamp = (marked: string): string => (marked.startsWith('#') ? `<${marked}>` : `<t:${marked}>`)
 
 const MARKS = /[\uFDD0\uFDD1]/g
 

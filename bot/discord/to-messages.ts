@@ -5,6 +5,7 @@ import type { Action, Reply } from '../chat/reply.ts'
 import type { ButtonIds } from './button-ids.ts'
 import { encodeCustomId } from './custom-id.ts'
 import { shortened } from './cut-text.ts'
+import { isolatedWithin } from './isolate.ts'
 import {
   type Button,
   LABEL_CHARACTERS,
@@ -30,6 +31,8 @@ export interface Rendering {
   readonly ids: ButtonIds
   /** At most so many messages, 1 or more: an answer can have four after the first where the app is a person's own. */
   readonly mostMessages: number
+  /** Of a failure: what opens the form again that was filled in; null, or left out, where there is none. */
+  readonly again?: string | null
 }
 
 /** The line of the button that shows an answer to everybody. */
@@ -48,13 +51,16 @@ function offered({ actions, kitchen }: Reply, { ids }: Rendering, { plainWords }
   const buttons = new Map<string, Button>()
   const toType: Action[] = []
   for (const action of actions) {
+    const isButtonOnly = action.isButtonOnly === true
     const customId = ids.get(action.line)
     // One is left for "Show everybody".
-    if (customId === undefined || (buttons.size >= MOST_BUTTONS - 1 && !buttons.has(customId))) toType.push(action)
-    else if (!buttons.has(customId)) {
+    if (customId === undefined || (buttons.size >= MOST_BUTTONS - 1 && !buttons.has(customId))) {
+      if (!isButtonOnly) toType.push(action)
+    } else if (!buttons.has(customId)) {
       const said = plainText(plainWords.say<'actions'>(action.label, kitchen)).trim()
-      const label = shortened(said === '' ? plainText(action.line) : said, LABEL_CHARACTERS)
-      buttons.set(customId, { label, customId, isMain: buttons.size === 0 })
+      const whole = shortened(said === '' ? plainText(action.line) : said, LABEL_CHARACTERS)
+      const label = isolatedWithin(whole, LABEL_CHARACTERS)
+      buttons.set(customId, { label, customId, isMain: buttons.size === 0 && !isButtonOnly })
     }
   }
   return { buttons: [...buttons.values()], toType }
@@ -89,9 +95,12 @@ function inMessages(
   })
 }
 
+const againButton = ({ again = null }: Rendering, { discord }: Speech): readonly Button[] =>
+  again === null ? [] : [{ label: discord.tryAgain(), customId: again, isMain: true }]
+
 /** A sentence alone, for whoever pressed or typed. */
 export const sentenceMessage = (sentence: string, rendering: Rendering, speech: Speech): MessagePayload => {
-  const said = { path: null, blocks: sentenceBlocks(sentence), buttons: [], show: [] }
+  const said = { path: null, blocks: sentenceBlocks(sentence), buttons: againButton(rendering, speech), show: [] }
   return inMessages(said, { ...rendering, mostMessages: 1 }, speech)[0]!
 }
 
@@ -104,7 +113,8 @@ export function replyMessages(
 ): readonly MessagePayload[] {
   const { buttons, toType } = offered(reply, rendering, speech)
   const blocks = replyBlocks(reply, toType, speech)
-  return inMessages({ path, blocks, buttons, show: showButton(rendering, speech) }, rendering, speech)
+  const show = reply.visibility === 'confidential' ? [] : showButton(rendering, speech)
+  return inMessages({ path, blocks, buttons, show }, rendering, speech)
 }
 
 /** Whatever a line or a press came to, as messages that no limit of Discord's rejects. */

@@ -2,6 +2,7 @@ import type { Interaction, REST } from 'discord.js'
 import type { Store } from '../../store/store.ts'
 import type { Dispatch } from '../chat/execute.ts'
 import { trace } from '../chat/trace.ts'
+import type { ClosedPlaces } from '../reminders/closed-places.ts'
 import type { en } from '../text/en/index.ts'
 import type { After } from './after.ts'
 import { attachmentsOf, pathOf } from './call-of.ts'
@@ -9,7 +10,8 @@ import { placeCheck } from './check-place.ts'
 import { openAttachment } from './open-attachment.ts'
 import { placeOf } from './place-of.ts'
 import { respond } from './respond.ts'
-import { type CallDispatch, type Said, sentenceFor } from './said.ts'
+import type { Said } from './said.ts'
+import { type CallDispatch, sentenceFor } from './said-messages.ts'
 import { type Answered, type Wire, wireOf } from './wire.ts'
 import { withdrawPostBy } from './withdraw-post.ts'
 
@@ -19,6 +21,8 @@ export interface InteractionDesk {
   readonly store: Store
   readonly assumedZone: string
   readonly now: () => number
+  /** Places that took no reminders. */
+  readonly closed: Pick<ClosedPlaces, 'has'>
   readonly after: After
   readonly log: Dispatch['log']
   /** Base address of Discord's REST, or null: Discord's own. */
@@ -44,7 +48,7 @@ export const nameOf = (interaction: Interaction): string =>
     : `interaction of type ${interaction.type}`
 
 export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn => {
-  const { commands, language, store, assumedZone, now, after, log, answers, rest, api } = desk
+  const { commands, language, store, assumedZone, now, closed, after, log, answers, rest, api } = desk
   const userId = interaction.user.id
   const facts = {
     userId,
@@ -52,18 +56,24 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     appPermissions: interaction.appPermissions?.bitfield ?? null,
     owners: interaction.authorizingIntegrationOwners.toJSON() as Readonly<Record<string, string>>,
   }
+  let tellSlow: CallDispatch['slow'] = () => undefined
+  const slow = new Promise<boolean>((resolve) => {
+    tellSlow = resolve
+  })
   const dispatch: CallDispatch = {
     userId,
     place: placeOf(interaction),
     assumedZone,
     store,
     lackingAt: placeCheck(facts, rest),
+    isClosed: (place) => closed.has(userId, place),
     withdrawPost: withdrawPostBy({ rest, sentence: language.discord.withdrawn(), log }),
     commands,
     nowMs: now(),
     log,
     language,
     locale: interaction.locale,
+    slow: tellSlow,
     ...(interaction.isChatInputCommand() && { openFile: openAttachment(attachmentsOf(interaction), api) }),
   }
   const wire = wireOf({ answers, rest }, interaction, after)
@@ -76,6 +86,7 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     wire,
     dispatch,
     say: (text) => wire.message(sentence(text)),
-    respond: (work) => respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), after, log }),
+    respond: (work) =>
+      respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), after, slow, log }),
   }
 }

@@ -9,7 +9,7 @@ const [TEXT, GALLERY, FILE] = [10, 12, 13] as const
 
 /** Discord's limits: files of a message, bytes of one, components of a message, characters that say what a file shows. */
 const MOST_FILES = 10
-const MOST_BYTES = 10 * 1024 * 1024
+export const MOST_BYTES = 10 * 1024 * 1024
 const MOST_COMPONENTS = 40
 const ALT_CHARACTERS = 1024
 

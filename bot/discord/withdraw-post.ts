@@ -2,10 +2,11 @@ import type { REST } from 'discord.js'
 import type { WithdrawPost } from '../chat/command.ts'
 import { trace } from '../chat/trace.ts'
 import { COMPONENTS_V2, messageOf } from './message-payload.ts'
-import { codeOf } from './nudge-fault.ts'
+import { codeOf, UNKNOWN_CHANNEL } from './nudge-fault.ts'
 import { restFault } from './rest-fault.ts'
 
-const UNKNOWN_MESSAGE = 10008
+/** Discord's numbers for a message or a whole channel that is not there. */
+const GONE: readonly unknown[] = [10008, UNKNOWN_CHANNEL]
 
 interface Withdrawing {
   readonly rest: Pick<REST, 'patch'>
@@ -24,7 +25,7 @@ export const withdrawPostBy =
       await rest.patch(`/channels/${channelId}/messages/${messageId}`, { body })
       return 'changed'
     } catch (error) {
-      if (codeOf(error) === UNKNOWN_MESSAGE) return 'gone'
+      if (GONE.includes(codeOf(error))) return 'gone'
       const fault = restFault(error)
       if (fault === 'no_rights') return 'out_of_reach'
       log(`withdrawing post ${messageId}: ${fault ?? trace(error)}`)

@@ -1,7 +1,8 @@
 import type { Source } from '../../core/jar/contents.ts'
-import type { Ingredients } from '../../core/jar/event.ts'
+import type { Ingredients, PlantIn } from '../../core/jar/event.ts'
 import { strainWindow } from '../../core/jar/steeping-series.ts'
 import type { Stage, Story } from '../../core/jar/story.ts'
+import { isSamePlant, plantsTakenAsAdded } from '../../core/jar/to-add.ts'
 import { abvPercent, sugarRoomMl, volumeMl } from '../../core/liquid/liquid.ts'
 import type { IsoDay } from '../../core/quantity/calendar.ts'
 import { dayNumber, isoOf } from '../../core/quantity/day-number.ts'
@@ -9,6 +10,7 @@ import type { Measured } from '../../core/quantity/measured.ts'
 import type { Targets } from '../../core/recipe/targets.ts'
 import { ingredientsOf, ratingsOf, steepedDays } from '../commands/jar/batch-facts.ts'
 import type { JarView } from '../commands/jar/jar-view.ts'
+import { type AllergensIn, allergensIn } from './allergens-in.ts'
 
 export type MilestoneKind = 'started' | 'strained' | 'sweetened' | 'ready'
 
@@ -27,7 +29,12 @@ export interface Shares {
   readonly sugar: number
 }
 
-export interface BatchCardData {
+/** A plant that steeped less long than the rest. */
+export interface LaterPlant extends Pick<PlantIn, 'id' | 'name'> {
+  readonly days: number
+}
+
+export interface BatchCardData extends AllergensIn {
   readonly name: string
   readonly stage: Stage
   readonly inJar: Ingredients
@@ -43,6 +50,8 @@ export interface BatchCardData {
   readonly day: number
   /** Whole days on the plants; null while they are in. */
   readonly steepedDays: number | null
+  /** What went in on a later day than the first, with its own whole days. */
+  readonly laterPlants: readonly LaterPlant[]
   /** The last one given, 1 to 5. */
   readonly rating: number | null
   readonly milestones: readonly Milestone[]
@@ -55,20 +64,40 @@ const SWEETEN_DAYS = 1
 export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
   const { story, stage, contents, agenda } = view
   const { outcome, isEmpty, strength } = contents
+  const inJar = ingredientsOf(story)
   return {
     name: story.name,
     stage,
-    inJar: ingredientsOf(story),
+    inJar,
     made: isEmpty
       ? null
       : { abvPercent: outcome.abvPercent, sugarGPerL: outcome.sugarGPerL, strength, shares: sharesOf(outcome.liquid) },
     planned: story.sweetened === null ? story.started.plan.targets : null,
     day: agenda.day,
     steepedDays: steepedDays(story),
+    laterPlants: laterPlants(story),
+    ...allergensIn(inJar.plants),
     rating: ratingsOf(story).at(-1) ?? null,
     milestones: milestonesOf(story, today),
     today,
   }
+}
+
+/** None while it steeps: then the day of each is told with what is in it. */
+function laterPlants(story: Story): readonly LaterPlant[] {
+  const { started, happened, strained } = story
+  if (strained === null) return []
+  const added = happened
+    .slice(0, happened.indexOf(strained))
+    .flatMap((entry) => (entry.kind === 'added' ? entry.plants.map((plant) => ({ plant, from: entry.day })) : []))
+  const taken = plantsTakenAsAdded(story).map((plant) => ({ plant, from: plant.addOn }))
+  const first = started.plants.filter(({ addOn }) => addOn === null)
+  const later = [...added, ...taken]
+    .filter(({ plant, from }) => from > started.day && !first.some((each) => isSamePlant(each, plant)))
+    .toSorted((one, other) => dayNumber(one.from) - dayNumber(other.from))
+  return later
+    .filter(({ plant }, index) => later.findIndex((each) => isSamePlant(each.plant, plant)) === index)
+    .map(({ plant: { id, name }, from }) => ({ id, name, days: dayNumber(strained.day) - dayNumber(from) }))
 }
 
 type Outcome = JarView['contents']['outcome']

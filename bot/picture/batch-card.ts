@@ -15,8 +15,13 @@ const MARGIN = 36
 const PAD = 44
 /** Four lines of what is in it. */
 const IN_IT = 4 * lineHeight(29)
+/** And three of its allergens. */
+const WARNED = 3 * lineHeight(28)
 
-const JAR = { x: 70, width: 250, height: 460 }
+const JAR = { x: 70, width: 250 }
+/** As high as the paper beside it needs. */
+const JAR_HEIGHT = 460
+const LATER_SIZE = 25
 const FACTS_X = 592
 const FACTS_WIDTH = WIDTH - FACTS_X - MARGIN - 26
 const BOARD = 26
@@ -25,7 +30,8 @@ const BOARD = 26
 export function batchCard(data: BatchCardData, pen: Pen): Picture {
   const top = heading(data, pen)
   const jarY = MARGIN + top.height + 34
-  const boardY = jarY + JAR.height
+  const jarHeight = JAR_HEIGHT + pen.text.card.laterDays(data).length * lineHeight(LATER_SIZE)
+  const boardY = jarY + jarHeight
   const shelfY = boardY + BOARD + 52
   const height = shelfY + TIME_LINE_HEIGHT + 26
   const svg = drawing(
@@ -36,7 +42,7 @@ export function batchCard(data: BatchCardData, pen: Pen): Picture {
       wall(WIDTH, height),
       top.svg,
       board({ x: MARGIN - 20, y: boardY, width: WIDTH - 2 * MARGIN + 40, height: BOARD }),
-      composition(data, pen, { ...JAR, y: jarY }, FACTS_X - JAR.x - JAR.width - 24),
+      composition(data, pen, { ...JAR, y: jarY, height: jarHeight }, FACTS_X - JAR.x - JAR.width - 24),
       facts(data, pen, jarY),
       timeLine(data, pen, { x: MARGIN, y: shelfY, width: WIDTH - 2 * MARGIN }),
     ].join(''),
@@ -48,24 +54,32 @@ export function batchCard(data: BatchCardData, pen: Pen): Picture {
 /** The paper label on the wall: the name and what is in it. */
 function heading(data: BatchCardData, { faces, text, format }: Pen): Lines {
   const [x, width] = [MARGIN + PAD, WIDTH - 2 * (MARGIN + PAD)]
-  const name = textLines(faces, { x, y: MARGIN + 34, width, size: 66, face: 'name', text: data.name }, 2)
+  const title = lacksSigns(faces, data.name, 'name') ? text.card.plants(data) : data.name
+  const name = textLines(faces, { x, y: MARGIN + 34, width, size: 66, face: 'name', text: title }, 2)
   const line = { x, width, face: 'plain' } as const
   const belowName = MARGIN + 34 + name.height + 6
   const inIt = textIn(faces, { ...line, y: belowName, text: text.card.inIt(data.inJar, format) }, IN_IT, [29, 26])
   const planned = data.planned === null ? '' : text.card.planned(data.planned, format)
-  const aside = [planned, lacksSigns(faces, data.name, 'name') ? text.undrawn() : ''].filter((said) => said !== '')
+  const warned = textIn(
+    faces,
+    { ...line, face: 'bold', y: belowName + inIt.height, text: text.label.allergens(data) },
+    WARNED,
+    [28, 25, 22],
+  )
+  const undrawn = lacksSigns(faces, title, 'name') ? text.undrawn() : ''
+  const aside = [planned, undrawn].filter((said) => said !== '')
   const asides = aside.map((said, index) =>
     textLine(faces, {
       ...line,
-      y: belowName + inIt.height + index * lineHeight(28),
+      y: belowName + inIt.height + warned.height + index * lineHeight(28),
       size: 28,
       text: said,
       fill: palette.faint,
     }),
   )
-  const height = 34 + name.height + 6 + inIt.height + aside.length * lineHeight(28) + 32
+  const height = 34 + name.height + 6 + inIt.height + warned.height + aside.length * lineHeight(28) + 32
   const label = paperLabel({ x: MARGIN, y: MARGIN, width: WIDTH - 2 * MARGIN, height })
-  return { svg: label + name.svg + inIt.svg + asides.join(''), height }
+  return { svg: label + name.svg + inIt.svg + warned.svg + asides.join(''), height }
 }
 
 /** Numbers, large enough for a small screen. */
@@ -93,6 +107,14 @@ function facts(data: BatchCardData, { faces, text, format }: Pen, top: number): 
     fact(card.sweetnessLabel(), card.sweetness(made, format), card.sweetnessDoubt(made, format))
   }
   fact(card.daysLabel(data), card.days(data), '')
+  const later = card.laterDays(data)
+  pieces.push(
+    ...later.map((said, index) => {
+      const line = y - 10 + index * lineHeight(LATER_SIZE)
+      return textLine(faces, { ...at, y: line, size: LATER_SIZE, leastSize: 20, face: 'plain', text: said })
+    }),
+  )
+  y += later.length * lineHeight(LATER_SIZE)
   pieces.push(rating(data, { faces, text, format }, y))
   const paper = { x: FACTS_X - 34, y: top - 4, width: FACTS_WIDTH + 60, height: y + 76 - top }
   return [

@@ -1,5 +1,7 @@
+import type { Source } from '../../core/jar/contents.ts'
 import type { PlantIn } from '../../core/jar/event.ts'
-import { type Allergen, allergensOf } from '../../core/label/allergens.ts'
+import type { Story } from '../../core/jar/story.ts'
+import { isTooStrongNeat } from '../../core/jar/too-strong-neat.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
 import { exactly, type Measured } from '../../core/quantity/measured.ts'
 import { KEEPS_DAYS } from '../../core/recipe/plan/schedule.ts'
@@ -7,22 +9,26 @@ import { ChatError } from '../chat/chat-error.ts'
 import { ingredientsOf } from '../commands/jar/batch-facts.ts'
 import type { JarView } from '../commands/jar/jar-view.ts'
 import { keepsAYear } from '../commands/plan-rows.ts'
+import { type AllergensIn, allergensIn } from './allergens-in.ts'
+import { isFlammable } from './flammable-mark.ts'
 
-export interface BottleLabelData {
+export interface BottleLabelData extends AllergensIn {
+  readonly id: string
   readonly name: string
   readonly abvPercent: Measured
-  /** True where it is what the jar is to become. */
-  readonly isPlanned: boolean
+  /** `planned`: what the jar is to become. */
+  readonly strength: Source | 'planned'
   /** What the bottle holds; null where it is not known. */
   readonly volumeMl: number | null
   readonly bottled: IsoDay | null
   /** Null below what keeps about a year. */
   readonly bestBefore: IsoDay | null
   readonly plants: readonly Pick<PlantIn, 'id' | 'name'>[]
+  readonly hasWater: boolean
   readonly hasSugar: boolean
-  readonly allergens: readonly Allergen[]
-  /** Plants outside the catalogue, of which nobody knows. */
-  readonly unknown: readonly string[]
+  readonly isFlammable: boolean
+  /** Not to be drunk as it is. */
+  readonly isTooStrong: boolean
 }
 
 /** The sizes that a label is wanted for: those of the last bottling, else those planned. */
@@ -31,32 +37,52 @@ export function bottleSizesOf({ story }: JarView): readonly number[] {
   return [...new Set(bottles.map(({ volumeMl }) => volumeMl))]
 }
 
+/** What went in beside spirit and plants, whenever it did; of the plants' own water and sugar nothing is said. */
+const wentIn = ({ happened }: Story) => ({
+  hasWater: happened.some(
+    (entry) =>
+      ('waterG' in entry && entry.waterG.value > 0) || (entry.kind === 'strained' && entry.rinseWaterG.value > 0),
+  ),
+  hasSugar: happened.some((entry) => 'sugarG' in entry && entry.sugarG.value > 0),
+})
+
 /** What a bottle will hold: before the syrup is in, what was planned; throws where nothing was. */
-function becomes({ story, contents }: JarView): Pick<BottleLabelData, 'abvPercent' | 'isPlanned' | 'hasSugar'> {
+function becomes({
+  story,
+  contents,
+}: JarView): Pick<BottleLabelData, 'abvPercent' | 'strength' | 'hasWater' | 'hasSugar'> {
+  const { abvPercent } = contents.outcome
   if (story.sweetened !== null || story.bottled !== null) {
-    const { abvPercent, sugarGPerL } = contents.outcome
-    return { abvPercent, isPlanned: false, hasSugar: sugarGPerL.value > 0 }
+    return { abvPercent, strength: contents.strength, ...wentIn(story) }
   }
   const { targets } = story.started.plan
   if (targets === null) throw new ChatError('not_found', 'label_unplanned', { jar: story.name })
-  return { abvPercent: exactly(targets.abvPercent), isPlanned: true, hasSugar: targets.sugarGPerL > 0 }
+  const { hasWater } = wentIn(story)
+  return {
+    abvPercent: exactly(targets.abvPercent),
+    strength: 'planned',
+    hasWater: hasWater || targets.abvPercent < abvPercent.value - abvPercent.plusMinus,
+    hasSugar: targets.sugarGPerL > 0,
+  }
 }
 
 /** The label of one of the `bottleSizesOf`, or without a volume; throws `label_unplanned`. */
 export function bottleLabelData(view: JarView, volumeMl: number | null): BottleLabelData {
-  const { story } = view
+  const { jar, story } = view
   const made = becomes(view)
   const { plants } = ingredientsOf(story)
   const ready = story.readyOn
   const isKept = ready !== null && keepsAYear(made.abvPercent.value)
   return {
+    id: jar.id,
     name: story.name,
     ...made,
+    isFlammable: isFlammable(made.abvPercent),
+    isTooStrong: isTooStrongNeat(made.abvPercent),
     volumeMl,
     bottled: story.bottled?.day ?? null,
     bestBefore: isKept ? isoDay(addDays(dayFromIso(ready), KEEPS_DAYS)) : null,
     plants: plants.map(({ id, name }) => ({ id, name })),
-    allergens: allergensOf(plants.flatMap(({ id }) => (id === null ? [] : [id]))),
-    unknown: plants.flatMap(({ id, name }) => (id === null ? [name] : [])),
+    ...allergensIn(plants),
   }
 }

@@ -1,5 +1,7 @@
 import { clean } from '../text/clean.ts'
 import type { BottleLabelData } from './bottle-label-data.ts'
+import { flammableMark } from './flammable-mark.ts'
+import { ownName } from './own-name.ts'
 import type { Pen, Picture } from './picture.ts'
 import { BLACK, DOTS_PER_INCH, mm, WHITE } from './printed.ts'
 import { clipped, inset } from './shapes.ts'
@@ -18,16 +20,18 @@ const LONG = 54
 const MIDDLE = WIDTH / 2
 
 /** What is stuck on a bottle: 90 × 55 mm. */
-export function bottleLabel(data: BottleLabelData, { faces, text, format }: Pen): Picture {
+export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
+  const { faces, text, format } = pen
   const { label } = text
   const line = { x: LEFT, width: ROOM, align: 'middle', fill: BLACK } as const
-  const isLong = textWidth(faces, { text: data.name, face: 'name', size: LARGE }) > ROOM
+  const called = ownName(faces, data, 'name')
+  const isLong = textWidth(faces, { text: called, face: 'name', size: LARGE }) > ROOM
   const size = isLong ? LONG : LARGE
-  const name = textLines(faces, { ...line, y: 70, size, face: 'name', text: data.name }, 2)
+  const name = textLines(faces, { ...line, y: 70, size, face: 'name', text: called }, 2)
   const facts = [label.strength(data, format), label.volume(data, format)].filter((said) => said !== '').join('  ·  ')
   const factsY = 70 + name.height
   const top = factsY + lineHeight(44) + 14
-  const last = [label.bottled(data), label.bestBefore(data), label.keepAway()].filter((said) => said !== '')
+  const last = [label.bottled(data), label.bestBefore(data), label.keepAway(data)].filter((said) => said !== '')
   const foot = HEIGHT - EDGE - 36 - last.length * lineHeight(SMALL)
   const middle = contents(data, { faces, text, format }, foot - 18 - (top + 10))
   const svgs = [
@@ -39,25 +43,31 @@ export function bottleLabel(data: BottleLabelData, { faces, text, format }: Pen)
     moved(0, top + 10 + Math.floor((foot - 18 - (top + 10) - middle.height) / 2), middle.svg),
     rule(foot - 12),
     ...last.map((said, index) => {
-      const face = index === last.length - 1 ? 'bold' : 'plain'
-      return textLine(faces, {
-        ...line,
-        y: foot + index * lineHeight(SMALL),
-        size: SMALL,
-        leastSize: 24,
-        face,
-        text: said,
-      })
+      const at = { ...line, y: foot + index * lineHeight(SMALL), size: SMALL, leastSize: 24, text: said } as const
+      if (index < last.length - 1) return textLine(faces, { ...at, face: 'plain' })
+      return data.isFlammable ? marked({ ...at, face: 'bold' }, pen) : textLine(faces, { ...at, face: 'bold' })
     }),
   ]
   const svg = drawing(WIDTH, HEIGHT, svgs.join(''))
   return { svg, width: WIDTH, height: HEIGHT, alt: clean(label.alt(data, format)), dotsPerInch: DOTS_PER_INCH }
 }
 
+/** A line in the middle with the mark of what burns before it. */
+function marked(at: Parameters<typeof textLine>[1], pen: Pen): string {
+  const { faces } = pen
+  const height = lineHeight(at.size)
+  const { width } = flammableMark({ x: 0, y: 0, height }, pen)
+  const gap = 18
+  const left = MIDDLE - (width + gap + textWidth(faces, at)) / 2
+  const mark = flammableMark({ x: left, y: at.y, height }, pen)
+  const beside = left + width + gap
+  return mark.svg + textLine(faces, { ...at, x: beside, width: LEFT + ROOM - beside, align: 'start' })
+}
+
 /** What that does to some, all of it, and what is in it, from the top of its own. */
 function contents(data: BottleLabelData, { faces, text }: Pen, height: number): Lines {
   const line = { x: LEFT, y: 0, width: ROOM, align: 'middle', fill: BLACK } as const
-  const aside = lacksSigns(faces, data.name, 'name') ? text.undrawn() : ''
+  const aside = lacksSigns(faces, ownName(faces, data, 'name'), 'name') ? text.undrawn() : ''
   const said = textLines(faces, { ...line, size: 26, face: 'plain', text: aside }, 1)
   const room = height - said.height
   const warned = text.label.allergens(data)

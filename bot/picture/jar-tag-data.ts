@@ -3,8 +3,10 @@ import type { IsoDay } from '../../core/quantity/calendar.ts'
 import type { Measured } from '../../core/quantity/measured.ts'
 import { ingredientsOf } from '../commands/jar/batch-facts.ts'
 import type { JarView } from '../commands/jar/jar-view.ts'
+import { isFlammable } from './flammable-mark.ts'
 
 export interface JarTagData {
+  readonly id: string
   readonly name: string
   readonly started: IsoDay
   /** Null where no day is planned, or it is strained. */
@@ -16,23 +18,18 @@ export interface JarTagData {
   readonly isFlammable: boolean
 }
 
-/**
- * From this strength on what was strained is marked flammable, % vol; a jar that steeps always is. Common caution, no
- * source: weaker liquid lights only when warm.
- */
-const FLAMMABLE_PERCENT = 40
-
-export function jarTagData({ story, contents }: JarView): JarTagData {
+export function jarTagData({ jar, story, contents }: JarView): JarTagData {
   const { name, started } = story
   const { abvPercent } = contents.outcome
   const { strainFrom, strainBy } = story.strained === null ? started.plan : { strainFrom: null, strainBy: null }
   return {
+    id: jar.id,
     name,
     started: started.day,
     strainFrom,
     strainBy,
     inJar: ingredientsOf(story),
     abvPercent: abvPercent.value > 0 ? abvPercent : null,
-    isFlammable: abvPercent.value > 0 && (story.strained === null || abvPercent.value >= FLAMMABLE_PERCENT),
+    isFlammable: abvPercent.value > 0 && (story.strained === null || isFlammable(abvPercent)),
   }
 }

@@ -1,9 +1,11 @@
 import { clean } from '../text/clean.ts'
+import { flammableMark } from './flammable-mark.ts'
 import type { JarTagData } from './jar-tag-data.ts'
+import { ownName } from './own-name.ts'
 import type { Pen, Picture } from './picture.ts'
 import { BLACK, DOTS_PER_INCH, mm, WHITE } from './printed.ts'
 import { clipped } from './shapes.ts'
-import { drawing, element, moved, path, rect } from './svg.ts'
+import { drawing, element, rect } from './svg.ts'
 import { lacksSigns, lineHeight, textIn, textLine, textLines, textWidth } from './text-lines.ts'
 
 const WIDTH = mm(70)
@@ -19,10 +21,11 @@ export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture 
   const { tag } = text
   const line = { x: LEFT, width: RIGHT - LEFT, fill: BLACK } as const
   const [large, small] = [60, 46]
-  const isLong = textWidth(faces, { text: data.name, face: 'name', size: large }) > line.width
+  const called = ownName(faces, data, 'name')
+  const isLong = textWidth(faces, { text: called, face: 'name', size: large }) > line.width
   const size = isLong ? small : large
-  const name = textLines(faces, { ...line, y: 36, size, face: 'name', text: data.name }, 2)
-  const flammable = data.isFlammable ? warning({ x: LEFT, y: FOOT }, { faces, text, format }) : null
+  const name = textLines(faces, { ...line, y: 36, size, face: 'name', text: called }, 2)
+  const flammable = data.isFlammable ? flammableMark({ x: LEFT, y: FOOT }, { faces, text, format }) : null
   const strength = tag.strength(data, format)
   const pieces: string[] = [name.svg]
   let y = 36 + name.height + 6
@@ -33,7 +36,7 @@ export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture 
     pieces.push(textLine(faces, { ...line, y, size: 38, leastSize: 28, face: 'bold', text: said }))
     y += lineHeight(38)
   }
-  const aside = lacksSigns(faces, data.name, 'name') ? text.undrawn() : ''
+  const aside = lacksSigns(faces, called, 'name') ? text.undrawn() : ''
   const room = FOOT - 8 - y - (aside === '' ? 0 : lineHeight(26))
   const at = { ...line, y: y + 2, face: 'plain', text: tag.inIt(data.inJar, format) } as const
   const inIt = textIn(faces, at, room, [29, 25, 22])
@@ -67,22 +70,4 @@ function ground(): string {
     element('circle', { ...middle, r: HOLE.radius + 10, 'stroke-width': 2 }),
     element('circle', { ...middle, r: HOLE.radius, 'stroke-width': 4, 'stroke-dasharray': '9 7' }),
   ].join('')
-}
-
-const FLAME =
-  'M24 4 C30 16 44 24 44 42 C44 56 35 64 24 64 C13 64 4 56 4 42 C4 32 10 28 13 18 C18 22 19 26 19 30 C25 24 26 14 24 4 Z'
-const HEART = 'M24 62 C17 62 14 56 15 51 C16 46 22 43 23 36 C29 42 33 47 33 52 C33 58 30 62 24 62 Z'
-const WARNING_SIZE = 36
-
-function warning({ x, y }: { readonly x: number; readonly y: number }, { faces, text }: Pen) {
-  const word = text.tag.flammable()
-  const drawn = faces.drawn(word, 'bold')
-  const wide = Math.ceil(faces.widthOf(drawn.text, drawn.face, WARNING_SIZE)) + 2
-  const width = 68 + wide + 16
-  const svg = [
-    rect({ x, y, width, height: 68 }, { rx: 8, fill: BLACK }),
-    moved(x + 12, y + 5, path(FLAME, { fill: WHITE }) + path(HEART, { fill: BLACK }), 0.86),
-    textLine(faces, { x: x + 66, y: y + 11, width: wide, size: WARNING_SIZE, face: 'bold', text: word, fill: WHITE }),
-  ].join('')
-  return { svg, width }
 }

@@ -1,4 +1,4 @@
 import { newStudio } from './studio.ts'
 
 /** The one studio of this process. */
-export const { paint } = newStudio()
+export const { paint, lacks } = newStudio()

@@ -1,9 +1,8 @@
-import type { Task } from '../../core/jar/agenda.ts'
 import { strainWindow } from '../../core/jar/steeping-series.ts'
 import type { Stage, Story } from '../../core/jar/story.ts'
 import type { IsoDay } from '../../core/quantity/calendar.ts'
 import { dayNumber } from '../../core/quantity/day-number.ts'
-import { isFinished, type JarView, tasksNow } from '../commands/jar/jar-view.ts'
+import { isFinished, type JarTask, type JarView, tasksNow } from '../commands/jar/jar-view.ts'
 import { readyOf } from './batch-card-data.ts'
 
 export type Phase = 'steeping' | 'straining' | 'resting'
@@ -16,6 +15,7 @@ export interface Span {
 }
 
 export interface ShelfJar {
+  readonly id: string
   readonly name: string
   readonly stage: Stage
   readonly day: number
@@ -24,7 +24,7 @@ export interface ShelfJar {
   /** Null where it is not known. */
   readonly readyDay: number | null
   /** What it asks for, the most pressing first; what comes next where that is nothing. */
-  readonly tasks: readonly Task[]
+  readonly tasks: readonly JarTask[]
 }
 
 export interface ShelfData {
@@ -44,6 +44,7 @@ function shelfJar(view: JarView, today: IsoDay): ShelfJar {
   const readyDay = ready === null ? null : dayNumber(ready)
   const { day, ofDays } = agenda
   return {
+    id: view.jar.id,
     name: story.name,
     stage,
     day,

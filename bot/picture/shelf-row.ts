@@ -1,12 +1,13 @@
 import type { IsoDay } from '../../core/quantity/calendar.ts'
 import { dayNumber } from '../../core/quantity/day-number.ts'
 import type { CalendarScale } from './calendar-scale.ts'
+import { ownName } from './own-name.ts'
 import { palette } from './palette.ts'
 import type { Pen } from './picture.ts'
 import { board, bottle, jar, jarInside } from './shapes.ts'
 import type { Phase, ShelfJar, Span } from './shelf-data.ts'
-import { path, rect } from './svg.ts'
-import { lacksSigns, textLine, textWidth } from './text-lines.ts'
+import { type Box, path, rect } from './svg.ts'
+import { lacksSigns, lineHeight, textLine, textWidth } from './text-lines.ts'
 
 export const ROW = 108
 const BAR = 30
@@ -52,22 +53,19 @@ export function shelfRow(shown: ShelfJar, room: RowRoom, { faces, text, format }
   const due = text.shelf.due(shown, today, format)
   const isPressing = shown.tasks.some(({ state }) => state !== 'coming')
   const dueFace = isPressing ? 'bold' : 'plain'
-  const nameWidth = textWidth(faces, { text: shown.name, face: 'bold', size: NAME_SIZE })
+  const name = ownName(faces, shown, 'bold')
+  const nameWidth = textWidth(faces, { text: name, face: 'bold', size: NAME_SIZE })
   const most = Math.max(width * DUE_SHARE, x + width - left - nameWidth - GAP)
   const dueWidth = Math.min(most, textWidth(faces, { text: due, face: dueFace, size: DUE_SIZE }) + 2)
   const dueX = x + width - dueWidth
+  const nameRoom = dueX - left - GAP + 2
   const isOverdue = shown.tasks.some(({ state }) => state === 'overdue')
   return [
     board({ x: 0, y: y + ROW - BOARD, width: x * 2 + width, height: BOARD }),
     icon(shown, room),
-    textLine(faces, {
-      x: left,
-      y: y + 7,
-      width: dueX - left - GAP + 2,
-      size: NAME_SIZE,
-      face: 'bold',
-      text: shown.name,
-    }),
+    ground({ x: left, y: y + 7, width: Math.min(nameWidth, nameRoom), height: lineHeight(NAME_SIZE) }),
+    textLine(faces, { x: left, y: y + 7, width: nameRoom, size: NAME_SIZE, face: 'bold', text: name }),
+    ground({ x: dueX, y: y + 10, width: due === '' ? 0 : dueWidth, height: lineHeight(DUE_SIZE) }),
     textLine(faces, {
       x: dueX,
       y: y + 10,
@@ -83,6 +81,10 @@ export function shelfRow(shown: ShelfJar, room: RowRoom, { faces, text, format }
     readyMark(shown, scale, y + ROW - BOARD),
   ].join('')
 }
+
+/** Wall behind a text, so that the calendar's lines do not run through its letters. */
+const ground = ({ x, y, width, height }: Box): string =>
+  rect({ x: x - 6, y: y - 2, width: width + 12, height: height + 4 }, { fill: palette.wall })
 
 /** Of a day at least; torn where it goes on outside the calendar. */
 function bar({ phase, from, to }: Span, scale: CalendarScale, y: number): string {
@@ -117,4 +119,5 @@ const readyMark = ({ readyDay }: ShelfJar, scale: CalendarScale, foot: number): 
     ? ''
     : bottle(scale.xOf(readyDay), foot, BAR + 16, { fill: palette.straining })
 
-export const rowLacksSigns = ({ name }: ShelfJar, { faces }: Pen): boolean => lacksSigns(faces, name, 'bold')
+export const rowLacksSigns = (shown: ShelfJar, { faces }: Pen): boolean =>
+  lacksSigns(faces, ownName(faces, shown, 'bold'), 'bold')

@@ -2,6 +2,7 @@ import { encodePng } from './encode-png.ts'
 import { fontFolder, fontPaths, loadTypefaces } from './font-files.ts'
 import type { Picture } from './picture.ts'
 import { PictureError, type PictureFault } from './picture-error.ts'
+import { lacksSigns } from './text-lines.ts'
 import { FONT, type Typefaces } from './typefaces.ts'
 
 export interface Painted extends Pick<Picture, 'width' | 'height' | 'alt'> {
@@ -12,6 +13,8 @@ export interface Painted extends Pick<Picture, 'width' | 'height' | 'alt'> {
 export interface Studio {
   /** `make` tells what to draw, once the faces to measure with are there. Rejects with PictureError, nothing else. */
   paint(make: (faces: Typefaces) => Picture): Promise<Painted>
+  /** Whether a name holds signs that no picture can show. Rejects with PictureError, nothing else. */
+  lacks(name: string): Promise<boolean>
 }
 
 /** The renderer's part that is used. */
@@ -53,13 +56,16 @@ export function newStudio(parts: StudioParts = OWN): Studio {
   let opened: Promise<Opened> | null = null
   // The renderer and the disk share the same few threads: many pictures at once would keep what is stored waiting.
   let last: Promise<unknown> = Promise.resolve()
-  const paint = async (make: (faces: Typefaces) => Picture): Promise<Painted> => {
+  const ready = (): Promise<Opened> => {
     opened ??= open(parts)
-    const { faces, render, options } = await opened.catch((error) => {
+    return opened.catch((error) => {
       // What was missing may be there the next time.
       opened = null
       throw error
     })
+  }
+  const paint = async (make: (faces: Typefaces) => Picture): Promise<Painted> => {
+    const { faces, render, options } = await ready()
     return named('not_drawn', async () => {
       const { svg, width, height, alt, dotsPerInch } = make(faces)
       const { pixels: rgba } = await render(svg, options)
@@ -72,5 +78,6 @@ export function newStudio(parts: StudioParts = OWN): Studio {
       last = mine.catch(() => null)
       return mine
     },
+    lacks: async (name) => lacksSigns((await ready()).faces, name, 'name'),
   }
 }

@@ -2,7 +2,7 @@ import { untold } from '../../store/due.ts'
 import type { Nudge, Person, Place } from '../../store/person.ts'
 import { nudgeId } from './nudge-id.ts'
 import { hasCome, SENDING_MS } from './pause.ts'
-import { placesFrom } from './places-from.ts'
+import { isSamePlace, placesFrom } from './places-from.ts'
 import { SOON_MS, sortDuties } from './sort-duties.ts'
 import type { Found, Surface } from './surface.ts'
 import { tell } from './tell.ts'
@@ -29,7 +29,7 @@ export const cutOff = ({ nudges }: Person, nowMs: number): readonly Nudge[] =>
 
 /** The place it fell back to, as long as the choice still leads there; else the choice. */
 const placeAgain = (tried: Place, chosen: Place, { after }: Places): Place =>
-  placesFrom(chosen, after).find((place) => JSON.stringify(place) === JSON.stringify(tried)) ?? chosen
+  placesFrom(chosen, after).find((place) => isSamePlace(place, tried)) ?? chosen
 
 const distinct = (duties: Nudge['duties']): Nudge['duties'] => [
   ...new Map(duties.map((duty) => [`${duty.jarId} ${duty.key}`, duty])).values(),

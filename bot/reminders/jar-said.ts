@@ -1,10 +1,24 @@
+import { contentsOf } from '../../core/jar/contents.ts'
 import type { Duty } from '../../core/jar/duty.ts'
 import type { Story } from '../../core/jar/story.ts'
+import { isTooStrongNeat } from '../../core/jar/too-strong-neat.ts'
 import { plannedSyrup } from '../commands/jar/planned-syrup.ts'
 import { plantsDue } from '../commands/jar/plants-due.ts'
 
+interface Asked {
+  readonly story: Story
+  readonly duty: Pick<Duty, 'kind' | 'day' | 'by'>
+}
+
+/** Its strength, where it is ready and nobody should drink it as it is. */
+function strongOf({ story, duty }: Asked) {
+  if (duty.kind !== 'ready') return null
+  const { abvPercent } = contentsOf(story).outcome
+  return isTooStrongNeat(abvPercent) ? { abvPercent, isDiluted: story.sweetened !== null } : null
+}
+
 /** What a reminder says of a jar. */
-export function jarSaid({ story, duty }: { readonly story: Story; readonly duty: Duty }) {
+export function jarSaid({ story, duty }: Asked) {
   const sweetening = duty.kind === 'sweeten' ? plannedSyrup(story) : null
   return {
     name: story.name,
@@ -12,5 +26,6 @@ export function jarSaid({ story, duty }: { readonly story: Story; readonly duty:
     byDay: duty.by,
     plants: duty.kind === 'add' ? plantsDue(story, duty.day).map(({ id, name }) => ({ id, name })) : [],
     syrup: sweetening === null ? null : { waterMl: sweetening.syrup.waterMl, sugarG: sweetening.syrup.sugarG },
+    strong: strongOf({ story, duty }),
   }
 }

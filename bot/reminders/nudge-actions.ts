@@ -6,12 +6,13 @@ import { quoted, writeLine } from '../chat/write-line.ts'
 import { bottlesFilled } from '../commands/jar/amounts.ts'
 import { plannedSyrup, sweetenOptions } from '../commands/jar/planned-syrup.ts'
 import { addLine } from '../commands/jar/plants-due.ts'
-import type { Asked } from './nudge-reply.ts'
+import { afterNow } from '../commands/jar/step-reply.ts'
+import { type Asked, byLastDay } from './asked.ts'
 
 /** More answers than this are /jar list's. */
 const MOST_ANSWERS = 6
 
-/** What is least put off comes first, so that a tasting gives way where there is no room for all. */
+/** What is least put off comes first, and straining before all, so that a tasting gives way where there is no room. */
 const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'bottle', 'filter', 'ready']
 
 type Options = readonly (readonly [name: string, value: string])[]
@@ -31,24 +32,24 @@ function plannedBottles({ story }: Asked): string | null {
 }
 
 /** The sweetening as planned; null where that is not known or cannot be. */
-function sweetenLine({ story }: Asked, jar: string): string | null {
+function sweetenLine({ story, entries }: Asked, jar: string, place: Place): string | null {
   const planned = plannedSyrup(story)
   const options = planned === null ? [] : sweetenOptions(planned.syrup)
-  return options.length === 0 ? null : writeLine('jar sweeten', jar, options)
+  return options.length === 0 ? null : writeLine('jar sweeten', jar, [...options, ...afterNow(entries, place)])
 }
 
 /** The line that answers a reminder; null where it needs what only the maker knows. */
-function answerTo(asked: Asked, jar: string): string | null {
+function answerTo(asked: Asked, jar: string, place: Place): string | null {
   const line = (path: string, options: Options = []): string => writeLine(path, jar, options)
   switch (asked.duty.kind) {
     case 'sweeten':
-      return sweetenLine(asked, jar)
+      return sweetenLine(asked, jar, place)
     case 'bottle': {
       const bottles = plannedBottles(asked)
       return bottles === null ? null : line('jar bottle', [['bottles', bottles]])
     }
     case 'add':
-      return addLine(asked.story, asked.duty.day, jar)
+      return addLine(asked.story, asked.duty.day, jar, afterNow(asked.entries, place))
     case 'ready':
       return line('jar open')
     default:
@@ -68,10 +69,11 @@ const RATINGS = [
   ['not_yet', '2'],
 ] as const
 
-/** A taste is worth a word: of one jar two of them are a press away, of several one each. */
-function tasted(asked: readonly Asked[], place: Place): readonly Action[] {
-  return asked.flatMap((each) =>
-    RATINGS.slice(0, asked.length === 1 ? RATINGS.length : 1).map(([verdict, rating]) => {
+/** A taste is worth a word: two of them are a press away, both or neither. */
+function tasted(asked: readonly Asked[], place: Place, room: number): readonly Action[] {
+  const named = byLastDay(asked).slice(0, Math.max(0, Math.floor(room / RATINGS.length)))
+  return named.flatMap((each) =>
+    RATINGS.map(([verdict, rating]) => {
       const values = { verdict, name: asked.length === 1 ? null : each.story.name }
       const line = writeLine('jar taste', jarIn(each, place), [['rating', rating]])
       return { label: { group: 'actions', key: 'nudge_tasted', values } as const, line }
@@ -80,16 +82,32 @@ function tasted(asked: readonly Asked[], place: Place): readonly Action[] {
 }
 
 function doneWith(asked: readonly Asked[], place: Place): readonly Action[] {
-  const pressing = asked.toSorted((one, other) => PRESSING.indexOf(one.duty.kind) - PRESSING.indexOf(other.duty.kind))
+  const pressing = byLastDay(asked).toSorted(
+    (one, other) => PRESSING.indexOf(one.duty.kind) - PRESSING.indexOf(other.duty.kind),
+  )
   return pressing.flatMap((each): readonly Action[] => {
     const { kind } = each.duty
     const jar = jarIn(each, place)
-    const line = answerTo(each, jar)
+    const line = answerTo(each, jar, place)
     const name = asked.length === 1 ? null : each.story.name
     if (line !== null) return [{ label: { group: 'actions', key: 'nudge_done', values: { duty: kind, name } }, line }]
     if (kind !== 'sweeten') return []
     return [{ label: { group: 'actions', key: 'nudge_syrup', values: { name } }, line: `/syrup jar:${quoted(jar)}` }]
   })
+}
+
+/** Straining first, but the one press for all that is shaken never gives way. */
+function answers(asked: readonly Asked[], place: Place): readonly Action[] {
+  const of = (kind: DutyKind) => asked.filter(({ duty }) => duty.kind === kind)
+  const shakes = shaken(of('shake'), place)
+  const others = doneWith(
+    asked.filter(({ duty: { kind } }) => kind !== 'shake' && kind !== 'taste'),
+    place,
+  )
+  const room = MOST_ANSWERS - shakes.length
+  const strains = Math.min(of('strain').length, room)
+  const done = [...others.slice(0, strains), ...shakes, ...others.slice(strains, room)]
+  return [...done, ...tasted(of('taste'), place, MOST_ANSWERS - done.length)]
 }
 
 /**
@@ -100,17 +118,15 @@ export function nudgeActions(asked: readonly Asked[], place: Place): readonly Ac
   const [only] = asked
   if (only === undefined) return []
   const isOneJar = asked.every(({ jarId }) => jarId === only.jarId)
-  const of = (kind: DutyKind) => asked.filter(({ duty }) => duty.kind === kind)
-  const others = asked.filter(({ duty: { kind } }) => kind !== 'shake' && kind !== 'taste')
-  const done = [...shaken(of('shake'), place), ...doneWith(others, place), ...tasted(of('taste'), place)]
+  const done = answers(asked, place)
   const which = isOneJar ? jarIn(only, place) : 'all'
   const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
   const tomorrow: Action = { label: later, line: writeLine('jar later', which, [['until', 'tomorrow']]) }
-  if (place.kind === 'console') return [...done.slice(0, MOST_ANSWERS), tomorrow]
+  if (place.kind === 'console') return [...done, tomorrow]
   const today = { group: 'actions', key: 'nudge_later_today', values: undefined } as const
   const show = { group: 'actions', key: 'nudge_show', values: { isOneJar } } as const
   return [
-    ...done.slice(0, MOST_ANSWERS),
+    ...done,
     { label: today, line: writeLine('jar later', which, [['until', 'later today']]) },
     tomorrow,
     { label: show, line: isOneJar ? writeLine('jar show', which) : '/jar list' },

@@ -1,77 +1,95 @@
-import { allDuties } from '../../core/jar/duties.ts'
-import type { Duty, DutyKind } from '../../core/jar/duty.ts'
-import { type Story, storyOf } from '../../core/jar/story.ts'
+import { contentsOf } from '../../core/jar/contents.ts'
+import type { DutyKind } from '../../core/jar/duty.ts'
 import { type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
 import { dayAt } from '../../core/quantity/zone.ts'
-import { dutySettings } from '../../store/due.ts'
 import type { Nudge, Person } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
+import { plannedSyrup } from '../commands/jar/planned-syrup.ts'
+import { caution } from '../commands/outcome-reply.ts'
 import type { Message } from '../text/words.ts'
+import { type Asked, askedOf, byLastDay, KINDS } from './asked.ts'
 import type { Now } from './intend.ts'
 import { jarSaid } from './jar-said.ts'
 import { nudgeActions } from './nudge-actions.ts'
 
-/** A jar and the latest of its reminders of one kind: missed days are one. */
-export interface Asked {
-  readonly jarId: string
-  readonly story: Story
-  readonly duty: Duty
-  readonly isLast: boolean
-}
-
-/** The order in which a nudge speaks. */
-const KINDS: readonly DutyKind[] = ['shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'ready']
-
 /** Shaking is asked for so often that its end is worth a sentence; these too say when they are the last. */
 const SAYS_LAST: readonly DutyKind[] = ['shake', 'strain', 'sweeten']
 
-function askedOf(person: Person, nudge: Nudge, assumedZone: string): readonly Asked[] {
-  const settings = dutySettings(person.settings, assumedZone)
-  return person.jars.flatMap(({ id: jarId, entries }) => {
-    const story = storyOf(entries)
-    const keys = new Set(nudge.duties.filter((duty) => duty.jarId === jarId).map(({ key }) => key))
-    const said = allDuties(entries, settings).filter(({ key }) => keys.has(key))
-    return KINDS.flatMap((kind) => {
-      const same = said.filter((duty) => duty.kind === kind)
-      const duty = same.at(-1)
-      return story === null || duty === undefined
-        ? []
-        : [{ jarId, story, duty, isLast: same.some(({ isLast }) => isLast) }]
-    })
-  })
-}
-
-const headlineOf = (asked: readonly Asked[], today: IsoDay): Message<'headlines'> => {
-  const kinds = KINDS.filter((kind) => asked.some(({ duty }) => duty.kind === kind))
-  const jarsOf = (kind: DutyKind) => asked.filter(({ duty }) => duty.kind === kind).map(jarSaid)
-  const values = { asked: kinds.map((duty) => ({ duty, jars: jarsOf(duty) })), today }
+/** What is late comes before all else, and what can wait a while after what is asked for. */
+function headlineOf(asked: readonly Asked[], today: IsoDay): Message<'headlines'> {
+  const isStrainAside = ({ duty, isAside }: Asked): boolean => isAside && duty.kind === 'strain'
+  const isLate = ({ duty: { by } }: Asked): boolean => by !== null && by < today
+  const asides = byLastDay(asked.filter(isStrainAside))
+  const group = (duty: DutyKind, isAside: boolean, of: readonly Asked[]) =>
+    of.length === 0 ? [] : [{ duty, jars: of.map(jarSaid), isAside }]
+  const values = {
+    asked: [
+      ...group('strain', true, asides.filter(isLate)),
+      ...KINDS.flatMap((kind) =>
+        group(
+          kind,
+          false,
+          asked.filter((each) => each.duty.kind === kind && !isStrainAside(each)),
+        ),
+      ),
+      ...group(
+        'strain',
+        true,
+        asides.filter((each) => !isLate(each)),
+      ),
+    ],
+    today,
+  }
   return { group: 'headlines', key: 'nudge', values }
 }
 
-function notesOf(asked: readonly Asked[], mayHaveBeenSeen: boolean): readonly Message<'notes'>[] {
-  const how = (['taste', 'strain'] as const).filter((kind) => asked.some(({ duty }) => duty.kind === kind))
+/** What is to be said of how it comes. */
+export interface Coming {
+  readonly mayHaveBeenSeen: boolean
+  /** It comes elsewhere than was chosen, and its person does not know yet. */
+  readonly isMoved: boolean
+}
+
+const isSyrup = ({ story, duty }: Asked): boolean =>
+  duty.kind === 'sweeten' && (plannedSyrup(story)?.syrup.sugarG.value ?? 1) > 0
+
+/** Whether amounts are said of what nobody has measured. */
+const isEstimated = ({ story, duty }: Asked): boolean =>
+  duty.kind === 'sweeten' && plannedSyrup(story) !== null && contentsOf(story).volume === 'estimated'
+
+function notesOf(
+  asked: readonly Asked[],
+  { mayHaveBeenSeen, isMoved }: Coming,
+  isTyped: boolean,
+): readonly Message<'notes'>[] {
+  const how = (['taste', 'strain'] as const).filter((kind) =>
+    asked.some(({ duty, isAside }) => duty.kind === kind && (kind === 'taste' || !isAside)),
+  )
+  const estimated = asked.filter(isEstimated).map(({ story }) => story.name)
   const last = SAYS_LAST.map((duty) => ({
     duty,
     names: asked.filter((each) => each.isLast && each.duty.kind === duty).map(({ story }) => story.name),
   }))
   const notes = [
+    ...(isMoved ? [{ group: 'notes', key: 'nudge_moved', values: undefined }] : []),
     ...(mayHaveBeenSeen ? [{ group: 'notes', key: 'nudge_seen', values: undefined }] : []),
-    ...how.map((duty) => ({ group: 'notes', key: 'nudge_how', values: { duty } })),
+    ...how.map((duty) => ({ group: 'notes', key: 'nudge_how', values: { duty, isTyped } })),
+    ...(estimated.length === 0 ? [] : [{ group: 'notes', key: 'nudge_estimated', values: { names: estimated } }]),
     ...last.flatMap((values) => (values.names.length === 0 ? [] : [{ group: 'notes', key: 'nudge_last', values }])),
   ]
   return notes as readonly Message<'notes'>[]
 }
 
 /** What a nudge says: what to do today, how, what to answer. */
-export function nudgeReply(person: Person, nudge: Nudge, mayHaveBeenSeen: boolean, { nowMs, assumedZone }: Now): Reply {
-  const asked = askedOf(person, nudge, assumedZone)
+export function nudgeReply(person: Person, nudge: Nudge, coming: Coming, { nowMs, assumedZone }: Now): Reply {
+  const asked = askedOf(person, nudge, { nowMs, assumedZone })
   const today = isoDay(dayAt(person.settings.zone ?? assumedZone, nowMs))
   return {
     headline: headlineOf(asked, today),
     table: [],
     sure: [],
-    notes: notesOf(asked, mayHaveBeenSeen),
-    cautions: [],
+    notes: notesOf(asked, coming, nudge.place.kind === 'console'),
+    cautions: asked.some(isSyrup) ? [caution('cool_first')] : [],
     actions: nudgeActions(asked, nudge.place),
     data: { duties: asked.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
     kitchen: 'metric',

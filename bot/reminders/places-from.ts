@@ -3,6 +3,8 @@ import type { Surface } from './surface.ts'
 
 const MOST_PLACES = 4
 
+export const isSamePlace = (one: Place, other: Place): boolean => JSON.stringify(one) === JSON.stringify(other)
+
 /** A place and those to fall back to, in order; a circle of them ends. */
 export function placesFrom(first: Place, after: Surface['after']): readonly Place[] {
   const places: Place[] = []

@@ -1,16 +1,19 @@
 import type { Nudge, Person } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import { trace } from '../chat/trace.ts'
+import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
 import { cutOff, type Intent, intend, type Now } from './intend.ts'
 import { nudgeReply } from './nudge-reply.ts'
 import { recordFailed, recordKept, recordMoved, recordSent } from './outcome.ts'
-import { placesFrom } from './places-from.ts'
+import { isSamePlace, placesFrom } from './places-from.ts'
 import type { Found, Sent, Sought, Surface } from './surface.ts'
 
 /** One pass over what is due. */
 export interface Round extends Now {
   readonly store: Pick<Store, 'read' | 'update' | 'claimDue'>
   readonly surface: Surface
+  /** What is known of places from one round to the next; left out where there is only one. */
+  readonly closed?: ClosedPlaces
   /** Takes ids and stack frames, nothing that was typed. */
   readonly log: (text: string) => void
 }
@@ -31,12 +34,15 @@ interface Sending {
   readonly person: Person
   readonly nudge: Nudge
   readonly mayHaveBeenSeen: boolean
+  /** It comes elsewhere than was chosen, and its person does not know yet. */
+  readonly isMoved: boolean
 }
 
 /** Null: nobody knows what became of it. */
-const send = async ({ userId, person, nudge, mayHaveBeenSeen }: Sending, round: Round): Promise<Sent | null> => {
+const send = async (sending: Sending, round: Round): Promise<Sent | null> => {
+  const { userId, person, nudge, mayHaveBeenSeen } = sending
   try {
-    const reply = nudgeReply(person, nudge, mayHaveBeenSeen, round)
+    const reply = nudgeReply(person, nudge, sending, round)
     return await round.surface.send({ ...sought(userId, nudge), reply, mayHaveBeenSeen, attempt: nudge.attempts })
   } catch (error) {
     round.log(`nudge ${nudge.id}: ${trace(error)}`)
@@ -45,13 +51,19 @@ const send = async ({ userId, person, nudge, mayHaveBeenSeen }: Sending, round: 
 }
 
 /** Sends a nudge whose intent is on record, falling back from place to place, and records what became of it. */
-async function deliver(sending: Sending, round: Round): Promise<void> {
-  const { store, surface, nowMs } = round
-  const { userId, nudge, mayHaveBeenSeen } = sending
+async function deliver(sending: Omit<Sending, 'isMoved'>, round: Round): Promise<void> {
+  const { store, surface, closed = closedPlaces(), nowMs } = round
+  const { userId, person, nudge, mayHaveBeenSeen } = sending
+  const chosen = surface.placeOf(userId, person.settings.place) ?? nudge.place
   let sent: Sent | null = 'impossible'
   for (const [falls, place] of placesFrom(nudge.place, surface.after).entries()) {
-    if (falls > 0) await store.update(userId, (person) => recordMoved(person, nudge, place))
-    sent = await send({ ...sending, nudge: { ...nudge, place } }, round)
+    if (falls > 0) await store.update(userId, (now) => recordMoved(now, nudge, place))
+    const isChosen = isSamePlace(place, chosen)
+    const isMoved = !isChosen && closed.isNews(userId, chosen)
+    sent = await send({ ...sending, nudge: { ...nudge, place }, isMoved }, round)
+    if (isChosen && sent === 'impossible') closed.close(userId, chosen)
+    if (isChosen && sent === 'sent') closed.open(userId, chosen)
+    if (isMoved && sent === 'sent') closed.told(userId, chosen)
     if (sent !== 'impossible') break
   }
   await store.update(userId, (person) => {

@@ -1,6 +1,7 @@
 import type { DiskStore } from '../../store/open-store.ts'
 import { StorageError } from '../../store/storage-error.ts'
 import { trace } from '../chat/trace.ts'
+import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
 import { withPulse } from './pulse.ts'
 import type { Surface } from './surface.ts'
 import { tick } from './tick.ts'
@@ -17,6 +18,8 @@ const SILENT = { info() {}, warn() {}, error() {}, debug() {} }
 export interface Reminding {
   readonly store: Pick<DiskStore, 'read' | 'update' | 'claimDue' | 'copyNightly' | 'recordStatus'>
   readonly surface: Surface
+  /** Places found closed, where somebody else wants to know of them. */
+  readonly closed?: ClosedPlaces
   readonly now: () => number
   readonly assumedZone: string
   readonly log: (text: string) => void
@@ -30,7 +33,7 @@ export interface Reminding {
 export type StopReminding = () => Promise<void>
 
 /** One pass at a time; never throws. */
-const passes = ({ store, surface, now, assumedZone, log, hasData, complain }: Reminding) => {
+const passes = ({ store, surface, closed = closedPlaces(), now, assumedZone, log, hasData, complain }: Reminding) => {
   let complained: StorageError['problem'] | null = null
   const guarded = async (work: () => Promise<unknown>): Promise<void> => {
     if (!hasData()) return
@@ -45,7 +48,7 @@ const passes = ({ store, surface, now, assumedZone, log, hasData, complain }: Re
   }
   const pulse = withPulse({ store, surface, now, log })
   const pass = async (): Promise<void> => {
-    await tick({ store: pulse.store, surface: pulse.surface, nowMs: now(), assumedZone, log })
+    await tick({ store: pulse.store, surface: pulse.surface, closed, nowMs: now(), assumedZone, log })
     await pulse.beat()
   }
   let running = Promise.resolve()

@@ -25,6 +25,8 @@ export interface Format {
   day(day: CalendarDay, words?: string): string
   /** The same of a time of day; `minutes` after midnight (0 to 1439) by the clocks of the person who is answered. */
   moment(day: CalendarDay, minutes: number, words: string): string
+  /** A channel of Discord; only there it has a name. */
+  channel(id: string): string
   /** The half interval alone, with no finer digit than the value beside it is shown with: `0.9 % vol`. */
   give: {
     volume(volumeMl: Measured): string

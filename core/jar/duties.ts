@@ -1,5 +1,5 @@
 import { dayNumber, isoOf } from '../quantity/day-number.ts'
-import { instantOf } from '../quantity/zone.ts'
+import { dayNumberAt, instantOf } from '../quantity/zone.ts'
 import { type Duty, type DutySettings, dutyKey, isLapsed } from './duty.ts'
 import type { JarEntry } from './event.ts'
 import { atItsHour, paused, postponed, putOffOf } from './put-off.ts'
@@ -16,7 +16,28 @@ import { strainedSeries } from './strained-series.ts'
  */
 export function allDuties(entries: readonly JarEntry[], settings: DutySettings): readonly Duty[] {
   const story = storyOf(entries)
-  return story === null ? [] : dutiesOf(story, settings)
+  if (story === null) return []
+  const awake = awakeMs(entries)
+  return awake === null ? dutiesOf(story, settings) : broughtBack(dutiesOf(story, settings), awake, settings)
+}
+
+/** They end what was asked for. */
+const SILENCING: readonly JarEntry['kind'][] = ['emptied', 'discarded', 'put_off', 'strained', 'sweetened', 'bottled']
+
+/** When something that had ended other reminders was last taken back; null where nothing was. */
+function awakeMs(entries: readonly JarEntry[]): number | null {
+  const undo = entries.findLast(
+    (entry) => entry.kind === 'undone' && entries.some(({ seq, kind }) => seq === entry.of && SILENCING.includes(kind)),
+  )
+  return undo?.enteredMs ?? null
+}
+
+/** What had fallen due before it was brought back, and was not said, is no news: it waits for the next morning. */
+function broughtBack(duties: readonly Duty[], awakeMs: number, { zone, atMinutes }: DutySettings): readonly Duty[] {
+  const morningMs = instantOf(zone, dayNumberAt(zone, awakeMs) + 1, atMinutes)
+  return duties
+    .map((duty) => (duty.dueMs <= awakeMs ? { ...duty, dueMs: morningMs } : duty))
+    .toSorted((one, other) => one.dueMs - other.dueMs)
 }
 
 /** Those that are due by now. */

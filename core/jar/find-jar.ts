@@ -2,7 +2,7 @@ import { editDistance } from '../botanical/edit-distance.ts'
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
 import type { JarEntry } from './event.ts'
-import { MOST_NAME_CHARACTERS, nameKey } from './jar-name.ts'
+import { MOST_NAME_CHARACTERS, nameKey, sameName } from './jar-name.ts'
 import { type Story, storyOf } from './story.ts'
 
 interface Named {
@@ -20,7 +20,7 @@ interface Candidate<Jar> {
 /**
  * The jar that was meant: by `#id`, by its name (a running one before those that are done, of these the latest), or by a
  * beginning that only one running jar has, or, where none has, only one that is done.
- * Throws `no_jars`, or `no_such_jar` with the nearest name.
+ * Throws `no_jars`, or `no_such_jar` with the nearest name, or all that begin so.
  */
 export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
   const candidates = jars.flatMap((jar): Candidate<Jar>[] => {
@@ -34,8 +34,22 @@ export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]):
     : (called(candidates, key) ?? begun(candidates, key))
   if (found !== undefined) return found.jar
   const before = begunName(candidates, typed)
-  const nearest = before === null ? nearestName(candidates, key) : null
-  throw new DomainError('not_found', 'no_such_jar', { typed: shown(typed), nearest, ...(before && { begun: before }) })
+  const several = key === '' ? [] : [...new Set(beginning(candidates, key).map(({ name }) => name))]
+  const nearest = before === null ? (several[0] ?? nearestName(candidates, key)) : null
+  throw new DomainError('not_found', 'no_such_jar', {
+    typed: shown(typed),
+    nearest,
+    ...(before && { begun: before }),
+    ...(several.length > 1 && { several }),
+  })
+}
+
+/** As `findJar`, for what takes away: a beginning is not enough. Throws `jar_begins_so` with the one that begins so. */
+export function findWhole<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
+  const jar = findJar(typed, jars)
+  const { name } = storyOf(jar.entries)!
+  if (typed.trim().startsWith('#') || sameName(typed.trim(), name)) return jar
+  throw new DomainError('not_found', 'jar_begins_so', { typed: shown(typed), name })
 }
 
 function called<Jar>(candidates: readonly Candidate<Jar>[], key: string): Candidate<Jar> | undefined {
@@ -45,10 +59,15 @@ function called<Jar>(candidates: readonly Candidate<Jar>[], key: string): Candid
 
 function begun<Jar>(candidates: readonly Candidate<Jar>[], key: string): Candidate<Jar> | undefined {
   if (key === '') return undefined
+  const fitting = beginning(candidates, key)
+  return fitting.length === 1 ? fitting[0] : undefined
+}
+
+/** Those that begin so: the running ones, or, where none does, those that are done. */
+function beginning<Jar>(candidates: readonly Candidate<Jar>[], key: string): readonly Candidate<Jar>[] {
   const all = candidates.filter((candidate) => candidate.key.startsWith(key))
   const running = all.filter(({ ended }) => ended === null)
-  const fitting = running.length > 0 ? running : all
-  return fitting.length === 1 ? fitting[0] : undefined
+  return running.length > 0 ? running : all
 }
 
 /** The longest name that stands before something else, as where the name of an option was left out. */
@@ -61,11 +80,9 @@ function begunName<Jar>(candidates: readonly Candidate<Jar>[], typed: string) {
   return name === undefined ? null : { name, rest: shown(text.slice(name.length).trim()) }
 }
 
-/** Of several that begin so the first, else the one with the fewest slips: a third of what was typed at most. */
+/** The one with the fewest slips: a third of what was typed at most. */
 function nearestName<Jar>(candidates: readonly Candidate<Jar>[], key: string): string | null {
   if (key.length === 0 || key.length > 2 * MOST_NAME_CHARACTERS) return null
-  const begun = candidates.find((candidate) => candidate.key.startsWith(key))
-  if (begun !== undefined) return begun.name
   const slips = candidates.map(({ key: known, name }) => ({ name, count: editDistance(key, known) }))
   const least = slips.reduce((one, other) => (other.count < one.count ? other : one))
   return least.count <= Math.max(1, Math.floor(key.length / 3)) ? least.name : null

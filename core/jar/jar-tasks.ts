@@ -5,7 +5,7 @@ import type { Hour } from './series.ts'
 import { lastShakenDay, rhythmOf } from './shake-days.ts'
 import { hourOf, strainWindow, tasteWindow } from './steeping-series.ts'
 import type { Of, Story } from './story.ts'
-import { BOTTLE_DAYS, FILTER_DAYS, isFiltered, isSweetening, settlesFrom } from './strained-series.ts'
+import { BOTTLE_DAYS, FILTER_DAYS, isFiltered, isSweetening, settlesFrom, wantsSyrup } from './strained-series.ts'
 import { plantsToAdd } from './to-add.ts'
 
 /** Something to do, now or later. Days are counted from 1 January 1970. */
@@ -32,7 +32,7 @@ const ORDER: readonly DutyKind[] = ['add', 'strain', 'taste', 'sweeten', 'filter
  */
 export function jarTasks(story: Story, shake: ShakeRhythm, now: Now): readonly JarTask[] {
   if (story.ended !== null) return []
-  const tasks = story.strained === null ? steeping(story, shake, now) : strained(story, story.strained)
+  const tasks = story.strained === null ? steeping(story, shake, now) : strained(story, story.strained, now)
   const putOff = stillPutOff(story, now)
   const asked = putOff === null ? tasks : tasks.map((each) => delayed(each, putOff))
   return asked.toSorted(
@@ -110,13 +110,20 @@ function tasteTask({ started, happened }: Story, { nowMs, today }: Now): readonl
   return isOver ? [] : [task('taste', since, { by: isQuick ? until : null })]
 }
 
-function strained(story: Story, { day }: Of<'strained'>): readonly JarTask[] {
+/** Late only where the plan says that there is syrup to come. */
+function sweetenTask(story: Story, { day }: Of<'strained'>, { today }: Now): readonly JarTask[] {
+  if (!isSweetening(story)) return []
+  const since = dayNumber(day) + 1
+  return [task('sweeten', since, { isOverdue: today > since && wantsSyrup(story) === true })]
+}
+
+function strained(story: Story, entry: Of<'strained'>, now: Now): readonly JarTask[] {
   const { bottled, readyOn, happened } = story
   const settles = settlesFrom(story)
   const settled = settles === null || bottled !== null ? null : dayNumber(settles.day)
   const isOpened = happened.some(({ kind }) => kind === 'opened')
   return [
-    ...(isSweetening(story) ? [task('sweeten', dayNumber(day) + 1)] : []),
+    ...sweetenTask(story, entry, now),
     ...(settled === null || isFiltered(story) ? [] : [task('filter', settled + FILTER_DAYS)]),
     ...(settled === null ? [] : [task('bottle', settled + BOTTLE_DAYS)]),
     ...(readyOn === null || isOpened ? [] : [task('ready', dayNumber(readyOn))]),

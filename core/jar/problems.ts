@@ -44,7 +44,11 @@ export interface JarProblems {
     readonly nearest: string | null
     /** A jar whose name stands before `rest`. */
     readonly begun?: { readonly name: string; readonly rest: string }
+    /** All whose names begin so, where more than one does. */
+    readonly several?: readonly string[]
   }
+  /** What takes away wants the whole name; `name` only begins so. */
+  jar_begins_so: { readonly typed: string; readonly name: string }
   /** Water and sugar only lower the strength. */
   jar_too_weak: {
     readonly jar: string
@@ -58,6 +62,12 @@ export interface JarProblems {
   no_jars: Record<string, never>
   /** All running jars are in bottles, and open. */
   none_to_remind: Record<string, never>
+  /** No jar asks for anything before then. */
+  none_due_until: { readonly untilDay: IsoDay; readonly untilMs: number | null; readonly zone: string }
+  /** What is left in a jar fills none of these. */
+  no_bottle_filled: { readonly jar: string; readonly leftMl: Measured; readonly bottleMl: number }
+  /** At least a whole bottle more than there can be. */
+  bottles_too_many: { readonly jar: string; readonly bottlesMl: number; readonly leftMl: Measured }
   jar_name_taken: { readonly name: string; readonly free: string }
   bad_jar_name: { readonly typed: string; readonly why: 'empty' | 'too_long' | 'control' | 'all' | 'begins' | 'colon' }
   nothing_to_undo: { readonly jar: string }

@@ -43,7 +43,7 @@ export const lastAnswer = ({ happened }: Story): Entry =>
 
 /**
  * The days of the rhythm since the last shake that come after the last answer, seven at the most. What was put off begins
- * anew on the day it was put off to; of the days in a pause only the last is left, and the seven are counted from it.
+ * anew on the day it was put off to, what was entered late on the morning after; of the days in a pause only the last is left, and the seven are counted from it.
  */
 export function shakeDays(
   story: Story,
@@ -57,7 +57,8 @@ export function shakeDays(
   const last = lastAnswer(story)
   const answered = enteredDay(last)
   const isToCome = isAnew && putOff.untilMs !== null && putOff.untilMs > last.enteredMs
-  const unanswered = first > answered || isToCome ? first : rhythm(lastBy(first, answered, rhythm))
+  const afterAnswer = () => (last === story.started ? answered + 1 : rhythm(lastBy(first, answered, rhythm)))
+  const unanswered = first > answered || isToCome ? first : afterAnswer()
   const days = [unanswered > pausedUntilDay ? unanswered : lastBy(unanswered, pausedUntilDay, rhythm)]
   while (days.length < MOST_UNANSWERED) days.push(rhythm(days.at(-1)!))
   return days

@@ -46,9 +46,11 @@ function tasteSeries({ started, happened }: Story, entered: number): Series | nu
   if (window === null) return null
   const [first, last] = window
   const fromDay = taste === undefined ? first : Math.max(first, dayNumber(taste.day) + 1)
+  const isOver = fromDay > last
+  // Whoever enters a jar after the one day of it is asked the next morning.
+  const until = last > first || isOver ? last : Math.max(last, entered + 1)
   const days: number[] = []
-  for (let day = Math.max(fromDay, entered + 1); day <= last; day++) days.push(day)
-  const isOver = taste !== undefined && fromDay > last
+  for (let day = Math.max(fromDay, entered + 1); day <= until; day++) days.push(day)
   return series('taste', started, days, {
     byDay: started.plan.strainBy,
     ...(isOver ? {} : { fromDay }),
@@ -61,7 +63,7 @@ function addSeries(story: Story, entered: number): Series | null {
   return later.length === 0 ? null : series('add', story.started, later)
 }
 
-/** When the window opens, two days before it closes, then weekly; the morning after a jar was entered when it had opened. */
+/** When the window opens, before it closes, then weekly; the morning after a jar was entered when it had opened. */
 function strainSeries(started: Of<'started'>, entered: number): Series | null {
   const byDay = started.plan.strainBy
   const hour = hourOf(started, 'max')
@@ -73,11 +75,14 @@ function strainSeries(started: Of<'started'>, entered: number): Series | null {
   }
   const window = strainWindow(started)
   if (window === null) return null
-  return series('strain', started, strainDays(window, entered), { byDay, fromDay: window.opens })
+  const isShort = started.plan.strainFrom !== null && daysOf(window) <= SHORT_DAYS
+  const days = strainDays(window, entered, isShort ? 0 : WARNED_DAYS)
+  return series('strain', started, days, { byDay, fromDay: window.opens })
 }
 
-/** Two days before the last. */
+/** Two days before the last; on the last where the window is so short that this would be lost with its opening. */
 const WARNED_DAYS = 2
+const SHORT_DAYS = 3
 
 export interface StrainWindow {
   readonly opens: number
@@ -93,9 +98,11 @@ export function strainWindow({ day, plan }: Of<'started'>): StrainWindow | null 
   return { opens: Math.min(closes, Math.max(closes - WARNED_DAYS, dayNumber(day) + 1)), closes }
 }
 
-function strainDays({ opens, closes }: StrainWindow, entered: number): readonly number[] {
+const daysOf = ({ opens, closes }: StrainWindow): number => (closes ?? Number.POSITIVE_INFINITY) - opens + 1
+
+function strainDays({ opens, closes }: StrainWindow, entered: number, warnedDays: number): readonly number[] {
   const first = Math.max(opens, entered + 1)
-  const warned = closes === null ? opens : Math.max(opens, closes - WARNED_DAYS)
+  const warned = closes === null ? opens : Math.max(opens, closes - warnedDays)
   const last = Math.max(first, warned)
   const weekly = WEEKS_DAYS.map((days) => warned + days).filter((day) => day >= last + WEEK_DAYS)
   return [first, ...(warned > first ? [warned] : []), ...weekly]

@@ -1,6 +1,8 @@
 import { compoundAt, type Measure, measureAt } from './measure-at.ts'
 import type { Mass, Volume } from './quantities.ts'
+import { readNumber } from './read-number.ts'
 import type { TypedText } from './typed-text.ts'
+import { anyUnitAt, unitAt } from './unit-at.ts'
 
 const massOf = ({ value, halfDigit, stated, unit, assumed }: Measure): Mass => ({
   kind: 'mass',
@@ -22,11 +24,21 @@ const volumeOf = ({ value, halfDigit, stated, unit, assumed }: Measure, atC: num
   assumed,
 })
 
+const AT_WORDS = ['at', 'a', '@']
+
+/** True for `at 40%` at piece `at`; `at 40°` may be a temperature as well. */
+export const isAtStrength = (typed: TypedText, at: number): boolean => {
+  const number = AT_WORDS.includes(typed.tokens[at]?.text ?? '') ? readNumber(typed, at + 1) : null
+  if (number === null || unitAt(typed, number.next, ['temperature']) !== null) return false
+  const unit = anyUnitAt(typed, number.next)?.unit
+  return unit?.kind === 'strength' && unit.key !== 'degrees'
+}
+
 /** `at 28 C` at piece `at`, in °C; null where nothing of the kind stands there. */
 export const atTemperature = (typed: TypedText, at: number): { atC: number | null; next: number } => {
   const [word, after] = [typed.tokens[at]?.text ?? '', typed.tokens[at + 1]]
-  const isThere = ['at', 'a', '@'].includes(word) && (after?.kind === 'number' || after?.text === '-')
-  if (!isThere) return { atC: null, next: at }
+  const isThere = AT_WORDS.includes(word) && (after?.kind === 'number' || after?.text === '-')
+  if (!isThere || isAtStrength(typed, at)) return { atC: null, next: at }
   const { value, next } = measureAt({ ...typed, wanted: 'temperature' }, at + 1, ['temperature'])
   return { atC: value, next }
 }

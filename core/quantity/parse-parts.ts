@@ -1,5 +1,5 @@
 import { DomainError } from '../domain-error.ts'
-import { amountAt } from './amount-at.ts'
+import { amountAt, isAtStrength } from './amount-at.ts'
 import { headAt } from './measure-at.ts'
 import type { LiqueurPart, Strength, Sweetness } from './quantities.ts'
 import { splitList } from './split-list.ts'
@@ -31,7 +31,7 @@ const partOf = (typed: TypedText): LiqueurPart => {
   let at = next
   while (at < typed.tokens.length) {
     // Water is what a part without strength and sweetness is anyway.
-    if (WATER_WORDS.has(typed.tokens[at]?.text ?? '')) {
+    if (WATER_WORDS.has(typed.tokens[at]?.text ?? '') || isAtStrength(typed, at)) {
       at++
       continue
     }

@@ -53,6 +53,8 @@ export interface QuantityProblems {
   readonly fraction_or_percent: { readonly typed: string; readonly choices: readonly [string, string] }
   /** `25 oz`: fluid ounces or a weight; `weight` is null where only a volume is taken. */
   readonly ounces: { readonly typed: string; readonly fluid: string; readonly weight: string | null }
+  /** `1 bottle` of a spirit. */
+  readonly bottle_without_size: { readonly typed: string }
   readonly celsius_or_fahrenheit: { readonly typed: string; readonly choices: readonly [string, string] }
   /** `6/7`: the days it can be. */
   readonly day_or_month: {

@@ -35,8 +35,8 @@ const stepAt = (typed: TypedText, at: number): { count: number; unit: string; da
 }
 
 /**
- * `today`, `domani`, `3 days ago`, `in two weeks`, `un mese fa`, `Saturday`, counted from `today`; null where the text is
- * nothing of the kind. At most 20 years away, else `out_of_range`.
+ * `today`, `domani`, `3 days ago`, `in two weeks`, `un mese fa`, `Saturday`, counted from `today`, and of a day that lies
+ * ahead `2 weeks`; null where the text is nothing of the kind. At most 20 years away, else `out_of_range`.
  */
 export const relativeDate = (typed: TypedText, today: CalendarDay, side: DateSide): CalendarDay | null => {
   const { tokens, text } = typed
@@ -45,10 +45,12 @@ export const relativeDate = (typed: TypedText, today: CalendarDay, side: DateSid
   if (named !== undefined) return addDays(today, named)
   const weekday = weekdayDate(words, today, side)
   if (weekday !== null) return weekday
-  const isLater = IN.includes(words[0] ?? '')
-  const step = stepAt(typed, isLater ? 1 : 0)
+  const saysIn = IN.includes(words[0] ?? '')
+  const step = stepAt(typed, saysIn ? 1 : 0)
   if (step === null) return null
-  const isEarlier = !isLater && AGO.includes(words[step.next] ?? '')
+  const isEarlier = !saysIn && AGO.includes(words[step.next] ?? '')
+  // `2 weeks` of a day that lies ahead can only be counted from today.
+  const isLater = saysIn || (side === 'after_today' && words.length === step.next)
   if (words.length !== step.next + (isEarlier ? 1 : 0) || isLater === isEarlier) return null
   if (step.count !== 0 && !isWithin(accepted.spanDays, step.days)) {
     throw new DomainError('bad_value', 'out_of_range', { typed: shown(text), wanted: 'span' })

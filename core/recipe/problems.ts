@@ -6,6 +6,8 @@ export interface RecipeProblems {
     readonly infusionAbvPercent: number
     readonly toAbvPercent: number
     readonly toSugarGPerL: number
+    /** False where only the strength was, and the sweetness is the infusion's own. */
+    readonly isSweetnessNamed: boolean
     /** Null where that much sugar does not stay dissolved at the strength it leaves. */
     readonly strongestAbvPercent: number | null
     /** Null where even without sugar the infusion is too weak. */

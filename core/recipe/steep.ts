@@ -1,6 +1,5 @@
 import { DomainError } from '../domain-error.ts'
-import { abvPercent, type Liquid, liquidFrom, massG, mix, part, sugar, volumeMl, water } from '../liquid/liquid.ts'
-import { findRoot } from '../liquid/root.ts'
+import { abvPercent, type Liquid, massG, mix, part, sugar, volumeMl, water } from '../liquid/liquid.ts'
 import type { Measured } from '../quantity/measured.ts'
 import { liquidOf, type Portion } from './portion.ts'
 import { propagate, type Values, valuesOf } from './propagate.ts'
@@ -137,22 +136,6 @@ function checkStrength(poured: Liquid, jar: Liquid): void {
     jarAbvPercent,
     spiritAbvPercent: abvPercent(poured),
     leastAbvPercent: LEAST_ABV_PERCENT,
-    neededAbvPercent: neededAbvPercent(poured, jar),
+    instead: null,
   })
-}
-
-/** The strongest spirit that is sold to drink. */
-const STRONGEST_SOLD_PERCENT = 96
-
-/** The whole per cent from which as much spirit keeps the jar safe; null where none that is sold does. */
-function neededAbvPercent(poured: Liquid, jar: Liquid): number | null {
-  const added = massG(jar) - massG(poured)
-  const ml = volumeMl(poured)
-  const lack = (percent: number): number => {
-    const stronger = liquidFrom({ volumeMl: ml, abvPercent: percent, sugarGPerL: 0 })
-    // What the plants and the sugar brought weighs the same, whatever the spirit.
-    return SAFE_ABV_PERCENT - (abvPercent(stronger) * ml) / (ml + added)
-  }
-  if (lack(STRONGEST_SOLD_PERCENT) > 0) return null
-  return Math.ceil(findRoot({ f: lack, low: 0, high: STRONGEST_SOLD_PERCENT, tolerance: 1e-6 }))
 }

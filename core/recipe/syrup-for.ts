@@ -56,6 +56,7 @@ function forTargets(infusion: Liquid, targets: Targets): Amounts {
       infusionAbvPercent: abvPercent(infusion),
       toAbvPercent: targets.abvPercent,
       toSugarGPerL: targets.sugarGPerL,
+      isSweetnessNamed: true,
       ...nearest(infusion, targets),
     })
   }

@@ -28,7 +28,7 @@ process.channel.unref()`
 const LOOK_MS = 1000
 const IDLE_CPU_MS = 150
 
-interface Start {
+export interface Start {
   readonly argv: readonly string[]
   readonly cwd: string
   readonly settings: Readonly<Record<string, string>>

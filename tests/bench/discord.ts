@@ -1,29 +1,17 @@
-import { linkSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
-import { loadavg, tmpdir } from 'node:os'
+import { loadavg } from 'node:os'
 import { join } from 'node:path'
-import { setTimeout as sleep } from 'node:timers/promises'
 import { commands } from '../../bot/commands/index.ts'
 import { registrationOf } from '../../bot/discord/registration.ts'
 import { en } from '../../bot/text/en/index.ts'
-import { type FakeDiscord, startFake } from '../bot/discord/fake/fake-discord.ts'
+import type { FakeDiscord } from '../bot/discord/fake/fake-discord.ts'
 import { act, ask } from './discord-acts.ts'
-import { type Measured, startMeasured } from './discord-process.ts'
-import { NOW_MS, writeMakers } from './store-people.ts'
+import { type Begin, PEOPLE, root, type Side, withBot } from './discord-bot.ts'
 
 type Row = [label: string, value: string, goal?: string]
 
-const PEOPLE = 100_000
 const ASKERS = 200
 const INTERACTIONS = 1000
-const LONG_RUN = 100_000
-const STEP = 20_000
 const AT_ONCE = 16
-/** What is remembered of pace is forgotten after a minute at most, in two looks. */
-const FORGET_MS = 130_000
-
-const root = join(import.meta.dirname, '..', '..')
-const aheadMs = NOW_MS - Date.now()
-const newFake = () => startFake({ nowMs: () => Date.now() + aheadMs })
 
 const writes = (turn: number): boolean => turn % 5 === 2
 
@@ -44,19 +32,6 @@ async function askAll(fake: FakeDiscord, count: number, together: number, from =
     fake.forget()
   }
   return times
-}
-
-/** The folder with its nightly copies made already, as on any day but the first. */
-function writeFolder(folder: string): void {
-  writeMakers(folder, PEOPLE)
-  const [users, copies] = [join(folder, 'users'), join(folder, 'copies', new Date(NOW_MS).toISOString().slice(0, 10))]
-  mkdirSync(copies, { recursive: true })
-  for (const name of readdirSync(users)) linkSync(join(users, name), join(copies, name))
-}
-
-interface Side {
-  readonly fake: FakeDiscord
-  readonly bot: Measured
 }
 
 /** What a process works for one interaction, which a busy machine makes no longer. */
@@ -93,73 +68,29 @@ async function speedRows(ours: Side, bare: Side): Promise<Row[]> {
   ]
 }
 
-async function memoryRows(fake: FakeDiscord, bot: Measured): Promise<Row[]> {
-  const text = async (): Promise<string> => {
-    const { rssMb, heapMb } = await bot.used()
-    return `${rssMb.toFixed(0)} MB resident, ${heapMb.toFixed(1)} MB of heap in use`
-  }
-  const rows: Row[] = [['memory before', await text()]]
-  let turn = 0
-  while (turn < LONG_RUN) {
-    const upTo = turn + STEP
-    // What the fake keeps is dropped while nothing is open.
-    while (turn < upTo) {
-      const until = Math.min(upTo, turn + 1000)
-      await Promise.all(
-        Array.from({ length: AT_ONCE }, async () => {
-          while (turn < until) await ask(fake, turn, (turn++ * 7) % PEOPLE)
-        }),
-      )
-      fake.forget()
-    }
-    rows.push([`  after ${turn.toLocaleString('en-US')} interactions`, await text()])
-  }
-  await sleep(FORGET_MS)
-  rows.push([`  ${FORGET_MS / 1000} s later`, await text(), 'no growth'])
-  return rows
+/** A discord.js client that answers a constant, beside ours. */
+async function beginBare(begin: Begin): Promise<Side> {
+  const child = ['--import', 'tsx', join(import.meta.dirname, 'discord-bare-child.ts')]
+  const bare = await begin(({ token, api }) => ({ argv: [...child, token, api], cwd: root, settings: {} }))
+  await fetch(`${bare.fake.api}/v10/applications/${bare.fake.applicationId}/commands`, {
+    method: 'PUT',
+    headers: { authorization: `Bot ${bare.fake.token}`, 'content-type': 'application/json' },
+    body: JSON.stringify(registrationOf(commands, en)),
+  })
+  return bare
 }
 
 /**
- * From an interaction that leaves the gateway to the first request about it that has arrived, all on loopback, the bot in
- * a process of its own as `npm start` starts it; nothing is subtracted. Times are median / 99th percentile / longest.
+ * From an interaction that leaves the gateway to the first request about it that has arrived, all on loopback; nothing is
+ * subtracted. Times are median / 99th percentile / longest.
  */
-export async function benchDiscord(): Promise<{ name: string; rows: Row[] }> {
-  const folder = mkdtempSync(join(tmpdir(), 'larderbell-bench-'))
-  const [ours, bare] = [await newFake(), await newFake()]
-  const started: Measured[] = []
-  try {
-    writeFolder(folder)
-    const settings = {
-      LARDERBELL_DATA: folder,
-      LARDERBELL_ZONE: 'Europe/Rome',
-      DISCORD_TOKEN: ours.token,
-      DISCORD_API: ours.api,
-    }
-    const bot = await startMeasured({ argv: [join(root, 'bot', 'start.cjs')], cwd: folder, settings, aheadMs })
-    started.push(bot)
-    const child = ['--import', 'tsx', join(import.meta.dirname, 'discord-bare-child.ts'), bare.token, bare.api]
-    const constant = await startMeasured({ argv: child, cwd: root, settings: {}, aheadMs })
-    started.push(constant)
-    await fetch(`${bare.api}/v10/applications/${bare.applicationId}/commands`, {
-      method: 'PUT',
-      headers: { authorization: `Bot ${bare.token}`, 'content-type': 'application/json' },
-      body: JSON.stringify(registrationOf(commands, en)),
-    })
-    while (ours.commands().length === 0) await sleep(10)
-    const early = shown(await askAll(ours, INTERACTIONS, 1))
-    await bot.idle()
-    const rows = [
-      ...(await speedRows({ fake: ours, bot }, { fake: bare, bot: constant })),
-      [`${INTERACTIONS} interactions from the moment it connects, while everybody’s jars are read`, early] as Row,
-      ...(await memoryRows(ours, bot)),
+export const benchDiscord = (): Promise<{ name: string; rows: Row[] }> =>
+  withBot(async (ours, begin) => {
+    const early = shown(await askAll(ours.fake, INTERACTIONS, 1))
+    await ours.bot.idle()
+    const rows: Row[] = [
+      ...(await speedRows(ours, await beginBare(begin))),
+      [`${INTERACTIONS} interactions from the moment it connects, while everybody’s jars are read`, early],
     ]
-    const faults = [...ours.faults(), ...bare.faults()]
-    if (faults.length > 0) throw new Error(JSON.stringify(faults[0]))
     return { name: `Discord, median / 99th percentile / longest (load ${loadavg()[0]!.toFixed(1)} at the end)`, rows }
-  } finally {
-    for (const one of started) await one.stop()
-    await ours.stop()
-    await bare.stop()
-    rmSync(folder, { recursive: true, force: true })
-  }
-}
+  })

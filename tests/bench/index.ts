@@ -1,6 +1,7 @@
 import { cpus } from 'node:os'
 import { benchDensity } from './density.ts'
 import { benchDiscord } from './discord.ts'
+import { benchDiscordMemory } from './discord-memory.ts'
 import { benchPictures } from './pictures.ts'
 import { benchSolves } from './solves.ts'
 import { benchStartup } from './startup.ts'
@@ -13,6 +14,7 @@ const BENCHES = {
   startup: benchStartup,
   store: benchStore,
   discord: benchDiscord,
+  'discord-memory': benchDiscordMemory,
 }
 
 /** Every bench, or those named (`npm run bench -- store`), one after the other, each beside its reference in the same run. */

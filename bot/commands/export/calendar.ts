@@ -56,6 +56,7 @@ export const calendarCommand = defineCommand({
       },
       kitchen: kitchenOf({}),
       ...(!isEmpty && { files: [calendarFile(coming, nowMs)] }),
+      visibility: 'confidential',
     }
   },
 })

@@ -38,5 +38,6 @@ export async function exportNotebook(format: ExportFormat, context: Context): Pr
     data: { format, jars: jars.length, entries },
     kitchen: kitchenOf({}),
     ...(!isEmpty && { files }),
+    visibility: 'confidential',
   }
 }

@@ -10,6 +10,7 @@ import { dutySettings } from '../../../store/due.ts'
 import { type Jar, NOBODY, type Person, type Place, type Settings, type Share } from '../../../store/person.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
+import { canonical } from '../canonical.ts'
 import { MOST_RUNNING, runningJars } from '../jar/running.ts'
 import { MOST_SHARES } from '../share/new-share.ts'
 import { MOST_JARS } from './import-limits.ts'
@@ -29,14 +30,6 @@ export interface TakenIn {
   readonly renamed: readonly (readonly [from: string, to: string])[]
   readonly isSettled: boolean
 }
-
-/** A text that two values share where they hold the same, in whatever order their parts were written. */
-const canonical = (value: unknown): string =>
-  JSON.stringify(value, (_, inner: unknown) =>
-    typeof inner === 'object' && inner !== null && !Array.isArray(inner)
-      ? Object.fromEntries(Object.entries(inner).sort(([one], [other]) => (one < other ? -1 : 1)))
-      : inner,
-  )
 
 /** Whether one list of entries goes on where the other ends, or is the same. */
 function isSameStory(one: readonly string[], other: readonly string[]): boolean {

@@ -17,6 +17,7 @@ import { waterG } from './amounts.ts'
 import { expectJar, recordStep } from './change-jar.ts'
 import { plantCautions } from './jar-cautions.ts'
 import { jarFields } from './jar-fields.ts'
+import { addActions } from './plants-due.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 
 const input = z
@@ -29,6 +30,7 @@ const input = z
     sugar: fields.sugar.optional(),
     'unknown-ok': planFields.yesNo.optional(),
     when: jarFields.when.optional(),
+    after: jarFields.entry.optional(),
   })
   .superRefine(({ of, ...others }, context) => {
     if (of !== undefined) checkUnknown({ of, 'unknown-ok': others['unknown-ok'] }, context)
@@ -75,6 +77,10 @@ export const jarAddCommand = defineCommand({
       happening: (story) => ({ kind: 'added', ...addedTo(story, input) }),
       cautions: (story) => cautionsOf(story, input),
     })
-    return stepReply(context, input, recorded, { headline: recordedHeadline(recorded, context), rows: nowRows })
+    return stepReply(context, input, recorded, {
+      headline: recordedHeadline(recorded, context),
+      rows: nowRows,
+      actionsHeld: addActions(recorded, context),
+    })
   },
 })

@@ -40,13 +40,14 @@ const at = (tempC: number | null): string => (tempC === null || tempC === 20 ? '
 export const pouredText = ({ amount, by, atC }: Portion): string =>
   by === 'mass' ? `${written(amount.value)} g` : `${written(amount.value)} ml${at(atC)}`
 
-/** `700 ml 75.5%`, as the grammar reads it. */
-function portionText(portion: Portion): string {
-  const { abvPercent, abvAtC, readsProof } = portion
-  const { value } = abvPercent
+/** `75.5%`, as the grammar reads it. */
+export function strengthText({ abvPercent: { value }, abvAtC, readsProof }: Portion): string {
   const strength = readsProof === true ? `${written(usProofFromAbvPercent(value))} proof` : `${written(value)}%`
-  return `${pouredText(portion)} ${strength}${at(abvAtC)}`
+  return `${strength}${at(abvAtC)}`
 }
+
+/** `700 ml 75.5%`, as the grammar reads it. */
+const portionText = (portion: Portion): string => `${pouredText(portion)} ${strengthText(portion)}`
 
 /** What the maker called each plant at the start; nothing where that cannot be read any more. */
 function readAgain(of: string | undefined): readonly Read[] {

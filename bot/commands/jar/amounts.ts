@@ -1,4 +1,7 @@
+import { DomainError } from '../../../core/domain-error.ts'
+import { contentsOf } from '../../../core/jar/contents.ts'
 import type { BottlesOf, ReadStrength } from '../../../core/jar/event.ts'
+import type { Story } from '../../../core/jar/story.ts'
 import { massG } from '../../../core/liquid/liquid.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured.ts'
 import { abvPercent } from '../../../core/quantity/precision.ts'
@@ -22,6 +25,36 @@ export const strengthRead = (strength: Strength): ReadStrength => ({
   abvAtC: strength.atC,
   readsProof: strength.unit === 'proof',
 })
+
+/** What is not in bottles yet. */
+function leftIn(story: Story): Measured {
+  const { bottledMl, outcome } = contentsOf(story)
+  const { value, plusMinus } = outcome.volumeMl
+  return { value: Math.max(0, value - bottledMl), plusMinus }
+}
+
+/**
+ * Bottles filled of what a jar has left; of a size without a count as many as that fills. Throws `no_bottle_filled`, and
+ * `bottles_too_many` where they hold at least a whole bottle more: the last one may be nearly empty.
+ */
+export function bottlesOfLeft(
+  bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[],
+  story: Story,
+): readonly BottlesOf[] {
+  const { name: jar } = story
+  const leftMl = leftIn(story)
+  const could = fillBottles(leftMl.value, bottles).bottles
+  const filled = bottles
+    .map(({ count, volumeMl }, index) => ({ count: count ?? could[index]!.count, volumeMl }))
+    .filter(({ count }) => count > 0)
+  const sizesMl = bottles.map(({ volumeMl }) => volumeMl)
+  if (filled.length === 0) {
+    throw new DomainError('bad_value', 'no_bottle_filled', { jar, leftMl, bottleMl: Math.min(...sizesMl) })
+  }
+  const bottlesMl = filled.reduce((sum, { count, volumeMl }) => sum + count * volumeMl, 0)
+  if (bottlesMl - Math.max(...sizesMl) < leftMl.value + leftMl.plusMinus) return filled
+  throw new DomainError('bad_value', 'bottles_too_many', { jar, bottlesMl, leftMl })
+}
 
 /** Bottles filled; of a size without a count as many as the batch fills, at least one. */
 export function bottlesFilled(

@@ -1,11 +1,14 @@
 import { z } from 'zod'
 import { type Contents, contentsOf } from '../../../core/jar/contents.ts'
+import type { Story } from '../../../core/jar/story.ts'
+import type { Bottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import { defineCommand } from '../../chat/command.ts'
 import type { Message } from '../../text/words.ts'
+import { blamed } from '../fields.ts'
 import { planFields } from '../plan-fields.ts'
-import { bottlesFilled } from './amounts.ts'
+import { bottlesFilled, bottlesOfLeft } from './amounts.ts'
 import { recordStep } from './change-jar.ts'
-import { allergenCautions } from './jar-cautions.ts'
+import { servedCautions } from './jar-cautions.ts'
 import { jarFields } from './jar-fields.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
 
@@ -20,6 +23,12 @@ function moreNotes({ bottledMl, outcome: { volumeMl } }: Contents): readonly Mes
   return [{ group: 'notes', key: 'jar_bottled_more', values: { bottledMl, volumeMl } }]
 }
 
+/** Of a jar that cannot be bottled its stage is said first, whatever they hold. */
+function filledIn(story: Story, bottles: readonly Bottles[]) {
+  if (story.strained === null || story.ended !== null) return bottlesFilled(bottles, 0)
+  return blamed('bottles', () => bottlesOfLeft(bottles, story))
+}
+
 export const jarBottleCommand = defineCommand({
   path: 'jar bottle',
   input: z.object({ jar: jarFields.jar, bottles: planFields.bottles, when: jarFields.when.optional() }),
@@ -27,9 +36,9 @@ export const jarBottleCommand = defineCommand({
     const recorded = await recordStep(context, input, {
       happening: (story) => ({
         kind: 'bottled',
-        bottles: bottlesFilled(input.bottles.is, contentsOf(story).outcome.volumeMl.value),
+        bottles: filledIn(story, input.bottles.is),
       }),
-      cautions: allergenCautions,
+      cautions: servedCautions,
     })
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),

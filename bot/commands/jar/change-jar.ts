@@ -2,8 +2,10 @@ import type { Happening, HappeningEntry } from '../../../core/jar/event.ts'
 import { findJar } from '../../../core/jar/find-jar.ts'
 import type { Unusual } from '../../../core/jar/follow.ts'
 import { momentOf } from '../../../core/jar/moment.ts'
+import { hasMovedOn } from '../../../core/jar/moved-on.ts'
 import { record } from '../../../core/jar/record.ts'
 import { type Story, storyOf } from '../../../core/jar/story.ts'
+import type { IsoDay } from '../../../core/quantity/calendar.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
 import type { Jar, Person } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
@@ -16,10 +18,13 @@ import { dayGiven } from './jar-fields.ts'
 /** What a command was given: the text of every option beside what it means. */
 export type Input = { readonly [option: string]: Given<unknown> | undefined }
 
-/** Every option but the jar's name, as the entry keeps it. */
+/** Which jar, and whether to record it at all. */
+const NOT_KEPT = ['jar', 'after', 'again']
+
+/** What was typed of what happened, as the entry keeps it. */
 export const typedIn = (input: Input): readonly (readonly [string, string])[] =>
   Object.entries(input).flatMap(([option, given]) =>
-    given === undefined || option === 'jar' ? [] : [[option, given.typed] as const],
+    given === undefined || NOT_KEPT.includes(option) ? [] : [[option, given.typed] as const],
   )
 
 /** One change of a person's file and what it came to; `make` is pure and may be called again. */
@@ -50,15 +55,23 @@ export interface Recorded {
   /** Nothing changed: the same was recorded before. */
   readonly isAlready: boolean
   readonly cautions: readonly Message<'cautions'>[]
+  /** Why nothing changed though it could have: the line was made for a jar as it no longer is, or `entry` says the same. */
+  readonly held?: 'moved_on' | 'same_again'
 }
 
 export interface Step {
   readonly happening: (story: Story) => Happening
   /** What has to be said of the jar as it is then. */
   readonly cautions?: (story: Story) => readonly Message<'cautions'>[]
+  /** The entry that says the same of that day, where it is hardly meant twice. */
+  readonly sameOn?: (story: Story, day: IsoDay) => HappeningEntry | undefined
 }
 
-export type Dated = Input & { readonly when?: Given<DateTyped> | undefined }
+export type Dated = Input & {
+  readonly when?: Given<DateTyped> | undefined
+  /** The last entry there was when the line was offered. */
+  readonly after?: Given<number> | undefined
+}
 
 /** A step put into a jar's story; throws where it cannot follow. */
 export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): Recorded {
@@ -66,6 +79,12 @@ export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): 
   const setting = { today: dayAt(zone, nowMs), country: settings.country }
   const before = storyOf(jar.entries)!
   const moment = momentOf(dayGiven('when', input.when, setting), { nowMs, zone, entries: jar.entries })
+  const unchanged = { jar, story: before, unusual: [], isAlready: true, cautions: [] }
+  if (input.after !== undefined && hasMovedOn(jar.entries, input.after.is)) {
+    return { ...unchanged, entry: before.happened.at(-1)!, held: 'moved_on' }
+  }
+  const same = step.sameOn?.(before, moment.day)
+  if (same !== undefined) return { ...unchanged, entry: same, held: 'same_again' }
   const made = record(jar.entries, step.happening(before), moment, { enteredMs: nowMs, typed: typedIn(input) })
   const { entries, entry, unusual, isAlready } = made
   const story = storyOf(entries)!
@@ -83,8 +102,9 @@ export const recordStep = (
   context: Context,
   input: Dated & { readonly jar: Given<string> },
   step: Step,
+  find: typeof findJar = findJar,
 ): Promise<Recorded> =>
   change(context, (person) => {
-    const made = recordIn(findJar(input.jar.is, person.jars), input, step, context)
+    const made = recordIn(find(input.jar.is, person.jars), input, step, context)
     return { person: made.isAlready ? null : withJar(person, made.jar), made }
   })

@@ -19,6 +19,7 @@ interface Facts {
   readonly spirit: { readonly volumeMl: Measured; readonly abvPercent: Measured }
   readonly plants: readonly { readonly id: string | null; readonly name: string; readonly gPerL: Measured }[]
   readonly jarSugarGPerL: Measured
+  readonly jarWaterGPerL: Measured
   readonly view: JarView
 }
 
@@ -28,7 +29,7 @@ const perLitre = ({ value, plusMinus }: Measured, spiritMl: number): Measured =>
 })
 
 function factsOf(view: JarView): Facts {
-  const { spirits, plants, sugarG } = ingredientsOf(view.story)
+  const { spirits, plants, waterG, sugarG } = ingredientsOf(view.story)
   const spirit = propagate({ spirits }, (values) => {
     const poured = mix(...values.spirits.map(liquidOf))
     return { volumeMl: volumeMl(poured), abvPercent: abvPercent(poured) }
@@ -38,6 +39,7 @@ function factsOf(view: JarView): Facts {
     spirit,
     plants: plants.map(({ id, name, massG }) => ({ id, name, gPerL: perLitre(massG, spiritMl) })),
     jarSugarGPerL: perLitre(sugarG, spiritMl),
+    jarWaterGPerL: perLitre(waterG, spiritMl),
     view,
   }
 }
@@ -78,10 +80,28 @@ function plantRows([one, other]: Both<Facts>): readonly Row[] {
   })
 }
 
-const sugarRows = ([one, other]: Both<Facts>): readonly Row[] =>
-  isNear(one.jarSugarGPerL, other.jarSugarGPerL, 1)
+/** Sugar or water that went in with the plants. */
+const withPlantsRows = (key: 'compare_jar_sugar' | 'compare_jar_water', both: Both<Measured>): readonly Row[] =>
+  isNear(...both, 1) ? [] : doseRow({ group: 'rows', key, values: undefined }, both)
+
+/** What they were to become, where that was said. */
+function plannedRows([one, other]: Both<JarView>): readonly Row[] {
+  const [first, second] = [one.story.started.plan.targets, other.story.started.plan.targets]
+  const isSame =
+    first === null || second === null
+      ? first === second
+      : Math.abs(first.abvPercent - second.abvPercent) <= SAME_PERCENT &&
+        Math.abs(first.sugarGPerL - second.sugarGPerL) <= SAME_G_PER_L
+  return isSame
     ? []
-    : doseRow({ group: 'rows', key: 'compare_jar_sugar', values: undefined }, [one.jarSugarGPerL, other.jarSugarGPerL])
+    : [row('compare_planned', { group: 'cells', key: 'compare_planned', values: { both: [first, second] } })]
+}
+
+/** The season of the plants differs with it. */
+function begunRows([one, other]: Both<JarView>): readonly Row[] {
+  const both = [one.story.started.day, other.story.started.day] as const
+  return both[0] === both[1] ? [] : [row('compare_begun', { group: 'cells', key: 'compare_begun', values: { both } })]
+}
 
 function daysRow(key: 'compare_days' | 'compare_rest', both: Both<number | null>): readonly Row[] {
   return both[0] === both[1] ? [] : [row(key, { group: 'cells', key: 'compare_days', values: { both } })]
@@ -134,8 +154,11 @@ export function compareRows(views: Both<JarView>): readonly Row[] {
   return [
     ...spiritRows(facts),
     ...plantRows(facts),
-    ...sugarRows(facts),
+    ...withPlantsRows('compare_jar_water', [facts[0].jarWaterGPerL, facts[1].jarWaterGPerL]),
+    ...withPlantsRows('compare_jar_sugar', [facts[0].jarSugarGPerL, facts[1].jarSugarGPerL]),
+    ...begunRows(views),
     ...daysRow('compare_days', [steepedDays(one.story), steepedDays(other.story)]),
+    ...plannedRows(views),
     ...outcomeRows(views),
     ...daysRow('compare_rest', [restedDays(one.story), restedDays(other.story)]),
     ...likingRows(views),

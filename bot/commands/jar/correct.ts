@@ -19,7 +19,7 @@ import { checkUnknown } from '../plan-unknown.ts'
 import type { syrupSaid } from '../syrup-reply.ts'
 import { change, expectJar, type Recorded, typedIn, withJar } from './change-jar.ts'
 import { correctedPlants } from './corrected-plants.ts'
-import { entryMeant, fixed, lastTyped, startedOn } from './correction.ts'
+import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
 import { cautioned, plantCautions } from './jar-cautions.ts'
 import { dayGiven, jarFields } from './jar-fields.ts'
 import { nowRows, stepReply } from './step-reply.ts'
@@ -100,7 +100,7 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
     right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right
   const { entries, entry, unusual } = correct(jar.entries, meant.seq, by, moved, meta)
   const changes = wanted.map(({ option, now }) => {
-    const was = option === 'when' ? meant.day : lastTyped(jar.entries, meant.seq, option)
+    const was = option === 'when' ? meant.day : saidIn(meant, option)
     return { option, was, now: option === 'when' ? entry.day : now }
   })
   const said = cautioned({ ...jar, entries }, cautionsOf(storyOf(entries)!, entry, input))

@@ -1,14 +1,14 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Happening, HappeningEntry, HappeningKind, Ingredients, JarEntry } from '../../../core/jar/event.ts'
 import type { Story } from '../../../core/jar/story.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../core/quantity/calendar.ts'
 import type { Mass, Volume } from '../../../core/quantity/quantities.ts'
 import type { Bottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Context } from '../../chat/command.ts'
-import type { Given } from '../fields.ts'
+import { blamed, type Given } from '../fields.ts'
 import { amountOf, sugarOf } from '../portions.ts'
-import { bottlesFilled, strengthRead, waterG } from './amounts.ts'
+import { strengthText } from './again-options.ts'
+import { bottlesOfLeft, strengthRead, waterG } from './amounts.ts'
 import { addedAnew, type PutInFixes, startedAnew } from './correct-put-in.ts'
 
 /** What may be put right about an entry, beside its day. */
@@ -63,6 +63,11 @@ export function entryMeant(story: Story, seq: number | null, options: readonly s
   throw new DomainError('bad_value', 'nothing_to_correct', { jar: name, seq, options: lacking })
 }
 
+const without = (story: Story, entry: HappeningEntry): Story => ({
+  ...story,
+  happened: story.happened.filter(({ seq }) => seq !== entry.seq),
+})
+
 /** What happened, without when. */
 const happeningIn = ({ seq: _, enteredMs: _e, typed: _t, atMs: _a, day: _d, zone: _z, ...happening }: HappeningEntry) =>
   happening as Happening
@@ -93,7 +98,7 @@ export function fixed(
     case 'bottled':
       return bottles === undefined
         ? happening
-        : { ...happening, bottles: bottlesFilled(bottles.is, contentsOf(story).outcome.volumeMl.value) }
+        : { ...happening, bottles: blamed('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
     case 'started':
       if (isPutIn(fixes)) return startedAnew(story, entries, fixes, context)
       return { ...happening, ...(sugar && { sugarG: sugarOf(sugar) }) }
@@ -125,11 +130,10 @@ export function startedOn(started: Extract<Happening, { kind: 'started' }>, days
   }
 }
 
-/** What an option of an entry was last typed as, corrections included; null where it never was. */
-export function lastTyped(entries: readonly JarEntry[], seq: number, option: string): string | null {
-  const undone = new Set(entries.flatMap((entry) => (entry.kind === 'undone' ? [entry.of] : [])))
-  const about = entries.filter(
-    (entry) => !undone.has(entry.seq) && (entry.seq === seq || (entry.kind === 'corrected' && entry.of === seq)),
-  )
-  return about.flatMap(({ typed }) => typed).findLast(([name]) => name === option)?.[1] ?? null
+/** What an entry says of an option, corrections included, also a strength beside its spirit; null where nothing. */
+export function saidIn(entry: HappeningEntry, option: string): string | null {
+  if (option === 'strength' && (entry.kind === 'started' || entry.kind === 'added') && entry.spirits.length > 0) {
+    return [...new Set(entry.spirits.map(strengthText))].join(' + ')
+  }
+  return entry.typed.findLast(([name]) => name === option)?.[1] ?? null
 }

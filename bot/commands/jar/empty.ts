@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { findWhole } from '../../../core/jar/find-jar.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { recordStep } from './change-jar.ts'
 import { jarFields } from './jar-fields.ts'
@@ -8,7 +9,7 @@ export const jarEmptyCommand = defineCommand({
   path: 'jar empty',
   input: z.object({ jar: jarFields.jar, when: jarFields.when.optional() }),
   async run(input, context) {
-    const recorded = await recordStep(context, input, { happening: () => ({ kind: 'emptied' }) })
+    const recorded = await recordStep(context, input, { happening: () => ({ kind: 'emptied' }) }, findWhole)
     return stepReply(context, input, recorded, { headline: recordedHeadline(recorded, context) })
   },
 })

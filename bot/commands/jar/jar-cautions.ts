@@ -1,6 +1,8 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import { hazards } from '../../../core/botanical/hazards.ts'
+import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Story } from '../../../core/jar/story.ts'
+import { isTooStrongNeat } from '../../../core/jar/too-strong-neat.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { cautionNames } from '../../text/en/jar/caution-names.ts'
 import type { Message } from '../../text/words.ts'
@@ -82,6 +84,19 @@ const idsIn = ({ happened }: Story): readonly string[] => [
 /** What plants can do, said when they go in. */
 export const plantCautions = (ids: readonly string[]): readonly Caution[] => hazardCautions(ids.map(botanicalById))
 
+/** That it is too strong to be drunk as it is, in bottles or from the jar. */
+export function neatCautions(story: Story): readonly Caution[] {
+  const { bottled, happened, ended, sweetened } = story
+  if (ended !== null || (bottled === null && !happened.some(({ kind }) => kind === 'opened'))) return []
+  const { outcome, isEmpty } = contentsOf(story)
+  const { abvPercent } = outcome
+  if (isEmpty || !isTooStrongNeat(abvPercent)) return []
+  return [{ group: 'cautions', key: 'jar_not_neat', values: { abvPercent, isDiluted: sweetened !== null } }]
+}
+
 /** Who must not drink of it, said when it is given away or opened. */
-export const allergenCautions = (story: Story): readonly Caution[] =>
+const allergenCautions = (story: Story): readonly Caution[] =>
   hazardCautions(idsIn(story).map(botanicalById)).filter(({ values }) => ALLERGENS.has(values.hazard))
+
+/** What has to be said of what is drunk or given away. */
+export const servedCautions = (story: Story): readonly Caution[] => [...neatCautions(story), ...allergenCautions(story)]

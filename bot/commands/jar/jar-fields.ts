@@ -63,6 +63,12 @@ const aheadIn = (text: string): UntilTyped => {
   }
 }
 
+const entryIn = (text: string): number => {
+  const seq = Number(/^#?([1-9][0-9]{0,5})$/.exec(text)?.[1])
+  if (Number.isInteger(seq)) return seq
+  throw new DomainError('bad_value', 'bad_entry_number', { typed: shown(text) })
+}
+
 const asTyped = (text: string): string => text
 
 /** What only jars take. */
@@ -86,11 +92,9 @@ export const jarFields = {
     },
     { most: MOST_NOTE_CHARACTERS },
   ),
-  entry: field((text) => {
-    const seq = Number(/^#?([1-9][0-9]{0,5})$/.exec(text)?.[1])
-    if (Number.isInteger(seq)) return seq
-    throw new DomainError('bad_value', 'bad_entry_number', { typed: shown(text) })
-  }),
+  entry: field(entryIn),
+  /** One of each of several jars, as a button names them. */
+  entries: field((text) => text.split(' ').map(entryIn)),
 }
 
 /** The day that an option names, or null where it was left out. */

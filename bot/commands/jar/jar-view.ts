@@ -1,18 +1,28 @@
 import { type Agenda, agenda, type Task } from '../../../core/jar/agenda.ts'
 import { type Contents, contentsOf } from '../../../core/jar/contents.ts'
 import { type Stage, type Story, stageOf, storyOf } from '../../../core/jar/story.ts'
+import { isTooStrongNeat } from '../../../core/jar/too-strong-neat.ts'
 import { isoDay } from '../../../core/quantity/calendar.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
 import { dutySettings } from '../../../store/due.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
 
+/** What a jar asks for; what has rested, and is too strong to be drunk as it is, says so. */
+export type JarTask = Task & { readonly isTooStrong?: boolean }
+
+interface JarAgenda extends Agenda {
+  readonly today: readonly JarTask[]
+  readonly coming: readonly JarTask[]
+  readonly next: JarTask | null
+}
+
 /** A jar as it stands now, for whatever is said of it. */
 export interface JarView {
   readonly jar: Jar
   readonly story: Story
   readonly stage: Stage
-  readonly agenda: Agenda
+  readonly agenda: JarAgenda
   readonly contents: Contents
 }
 
@@ -25,29 +35,35 @@ export const todayOf = ({ nowMs, zone }: Now) => isoDay(dayAt(zone, nowMs))
 export function viewOf(jar: Jar, now: Now): JarView | null {
   const story = storyOf(jar.entries)
   if (story === null) return null
-  // Reckoned where it is asked for: a list of many jars says nothing of it.
+  // Reckoned where it is asked for: a list of many jars does so only of those that rest.
   let contents: Contents | null = null
-  return {
+  const view = {
     jar,
     story,
     stage: stageOf(story, todayOf(now)),
-    agenda: agenda(jar.entries, dutySettings(now.settings, now.assumedZone), now.nowMs),
     get contents() {
       contents ??= contentsOf(story)
       return contents
     },
   }
+  const asked = (task: Task): JarTask =>
+    task.kind === 'ready' ? { ...task, isTooStrong: isTooStrongNeat(view.contents.outcome.abvPercent) } : task
+  const { today, coming, ...days } = agenda(jar.entries, dutySettings(now.settings, now.assumedZone), now.nowMs)
+  const comingAsked = coming.map(asked)
+  return Object.assign(view, {
+    agenda: { ...days, today: today.map(asked), coming: comingAsked, next: comingAsked[0] ?? null },
+  })
 }
 
 export const isFinished = ({ stage }: JarView): boolean => stage === 'emptied' || stage === 'discarded'
 
 /** What comes next, with whatever comes at the same moment. */
-export const nextTasks = ({ agenda: { coming, next } }: Pick<JarView, 'agenda'>): readonly Task[] =>
+export const nextTasks = ({ agenda: { coming, next } }: Pick<JarView, 'agenda'>): readonly JarTask[] =>
   coming.filter(({ dueMs }) => dueMs === next?.dueMs)
 
 /** What is to do today, else what comes next. */
-export const tasksNow = (view: Pick<JarView, 'agenda'>): readonly Task[] =>
+export const tasksNow = (view: Pick<JarView, 'agenda'>): readonly JarTask[] =>
   view.agenda.today.length > 0 ? view.agenda.today : nextTasks(view)
 
 /** What is to be done first: of today, else what comes next. */
-export const firstTask = ({ agenda: { today, next } }: JarView): Task | null => today[0] ?? next
+export const firstTask = ({ agenda: { today, next } }: JarView): JarTask | null => today[0] ?? next

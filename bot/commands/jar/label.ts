@@ -2,9 +2,9 @@ import { z } from 'zod'
 import { defineCommand } from '../../chat/command.ts'
 import { bottleLabel } from '../../picture/bottle-label.ts'
 import { bottleLabelData, bottleSizesOf } from '../../picture/bottle-label-data.ts'
-import { note } from '../outcome-reply.ts'
 import { pictureFile } from '../picture-file.ts'
 import { kitchenOf } from '../typed-in.ts'
+import { unprintedNotes } from '../unprinted-notes.ts'
 import { jarBrief } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
 import { jarNamed } from './jar-named.ts'
@@ -23,7 +23,10 @@ export const jarLabelCommand = defineCommand({
       headline: { group: 'headlines', key: 'jar_label', values: { name: view.story.name, count: labels.length } },
       table: [],
       sure: [],
-      notes: [note('print_size')],
+      notes: [
+        ...(await unprintedNotes({ id: view.jar.id, name: view.story.name })),
+        { group: 'notes', key: 'print_size', values: { count: labels.length } },
+      ],
       cautions: [],
       actions: [],
       data: { ...jarBrief(view), bottlesMl: sizes },

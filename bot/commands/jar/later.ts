@@ -1,21 +1,32 @@
 import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
+import { agenda, type Task } from '../../../core/jar/agenda.ts'
 import { strainWindow } from '../../../core/jar/steeping-series.ts'
 import type { Story } from '../../../core/jar/story.ts'
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
 import { isoOf } from '../../../core/quantity/day-number.ts'
-import { defineCommand } from '../../chat/command.ts'
+import { dutySettings } from '../../../store/due.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Message } from '../../text/words.ts'
 import { blamed } from '../fields.ts'
 import { recordStep } from './change-jar.ts'
-import { jarFields } from './jar-fields.ts'
+import { jarFields, type Until } from './jar-fields.ts'
 import { allReply, isAll, recordAll } from './record-all.ts'
-import { runningJars } from './running.ts'
+import { type Running, runningJars } from './running.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
 
 /** From the first glass of its bottles on a jar asks for nothing more. */
-const asksStill = ({ bottled, happened }: Story): boolean =>
+const asksStill = ({ story: { bottled, happened } }: Running): boolean =>
   bottled === null || !happened.some(({ kind }) => kind === 'opened')
+
+/** Whether a jar asks for something before then: of what comes later nothing has to be put off. */
+const asksBefore =
+  ({ untilDay, untilMs }: Until, { nowMs, settings, assumedZone }: Context) =>
+  ({ jar, story }: Running): boolean => {
+    const isBefore = ({ sinceDay, dueMs }: Task) => (untilMs === null ? sinceDay < untilDay : dueMs < untilMs)
+    const { today, coming } = agenda(jar.entries, dutySettings(settings, assumedZone), nowMs)
+    return asksStill({ jar, story }) && [...today, ...coming].some(isBefore)
+  }
 
 /** The jars whose days for straining are over before they are heard of again. */
 function pastNotes(stories: readonly Story[], untilDay: IsoDay): readonly Message<'notes'>[] {
@@ -25,6 +36,12 @@ function pastNotes(stories: readonly Story[], untilDay: IsoDay): readonly Messag
     return lastDay === null || untilDay <= lastDay ? [] : [{ name, lastDay }]
   })
   return past.map((values) => ({ group: 'notes', key: 'jar_later_past', values }))
+}
+
+function noneMeant(running: readonly Running[], until: Until & { readonly zone: string }): DomainError {
+  if (running.length === 0) return new DomainError('not_found', 'no_jars', {})
+  if (!running.some(asksStill)) return new DomainError('not_found', 'none_to_remind', {})
+  return new DomainError('not_found', 'none_due_until', until)
 }
 
 export const jarLaterCommand = defineCommand({
@@ -40,11 +57,11 @@ export const jarLaterCommand = defineCommand({
         notes: pastNotes([recorded.story], until.untilDay),
       })
     }
-    const hasRunning = runningJars((await context.store.read(context.userId)).jars).length > 0
+    const running = runningJars((await context.store.read(context.userId)).jars)
     const all = await recordAll(context, input, {
       happening,
-      isMeant: asksStill,
-      none: () => new DomainError('not_found', hasRunning ? 'none_to_remind' : 'no_jars', {}),
+      isMeant: asksBefore(until, context),
+      none: () => noneMeant(running, { ...until, zone: context.zone }),
     })
     const reply = allReply(context, input, all, (names) => ({
       group: 'headlines',

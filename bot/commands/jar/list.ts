@@ -1,5 +1,4 @@
 import { z } from 'zod'
-import type { Task } from '../../../core/jar/agenda.ts'
 import type { DutyKind } from '../../../core/jar/duty.ts'
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
 import type { Person } from '../../../store/person.ts'
@@ -14,8 +13,8 @@ import { pictureFile } from '../picture-file.ts'
 import { planFields } from '../plan-fields.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { jarBrief } from './jar-data.ts'
-import { firstTask, isFinished, type JarView, tasksNow, todayOf, viewOf } from './jar-view.ts'
-import { addLine } from './plants-due.ts'
+import { firstTask, isFinished, type JarTask, type JarView, tasksNow, todayOf, viewOf } from './jar-view.ts'
+import { addActions } from './plants-due.ts'
 import { jarRef } from './step-reply.ts'
 import { unsentOf, withoutNews } from './unsent.ts'
 
@@ -36,41 +35,43 @@ const byUrgency = (one: JarView, other: JarView): number => {
 
 interface Named {
   readonly name: string
-  readonly task: Task
+  readonly task: JarTask
 }
 
 /** The jars that ask for the same together. */
-function askedOf(asked: readonly { readonly name: string; readonly kind: DutyKind }[]): Headline['today'] {
-  const kinds = [...new Set(asked.map(({ kind }) => kind))]
-  return kinds.map((duty) => ({
-    duty,
-    names: asked.filter(({ kind }) => kind === duty).map(({ name }) => name),
-  }))
+function askedOf(asked: readonly Named[]): Headline['today'] {
+  const keyOf = ({ task: { kind, isTooStrong = false } }: Named): string => `${kind} ${isTooStrong}`
+  return [...new Set(asked.map(keyOf))].map((key) => {
+    const same = asked.filter((each) => keyOf(each) === key)
+    const { kind, isTooStrong = false } = same[0]!.task
+    return { duty: kind, isTooStrong, names: same.map(({ name }) => name) }
+  })
 }
 
 const askedToday = (views: readonly JarView[]): Headline['today'] =>
-  askedOf(views.flatMap(({ story: { name }, agenda }) => agenda.today.map(({ kind }) => ({ name, kind }))))
+  askedOf(views.flatMap(({ story: { name }, agenda }) => agenda.today.map((task) => ({ name, task }))))
 
-/** What comes soonest of some jars' tasks, all that comes at that moment. */
+/** All that comes on the soonest day, what comes at one moment together. */
 function soonest(tasks: readonly Named[]): Headline['next'] {
-  const [first] = tasks.toSorted((one, other) => one.task.dueMs - other.task.dueMs)
-  if (first === undefined) return []
-  const same = tasks.filter(({ task }) => task.dueMs === first.task.dueMs)
-  const { sinceDay: day, atMinutes } = first.task
-  return [{ day, atMinutes, asked: askedOf(same.map(({ name, task: { kind } }) => ({ name, kind }))) }]
+  const day = tasks.map(({ task }) => task.sinceDay).sort()[0]
+  const ofDay = tasks
+    .filter(({ task }) => task.sinceDay === day)
+    .toSorted((one, other) => one.task.dueMs - other.task.dueMs || orderOf(one) - orderOf(other))
+  return [...new Set(ofDay.map(({ task }) => task.atMinutes))].map((atMinutes) => {
+    const same = ofDay.filter(({ task }) => task.atMinutes === atMinutes)
+    return { day: day!, atMinutes, asked: askedOf(same) }
+  })
 }
 
-/**
- * What comes next. That a jar will be shaken again is no news where there is anything else, unless it comes first and
- * nothing is to do today.
- */
+/** What has to be shaken comes last of what comes together. */
+const orderOf = ({ task: { kind } }: Named): number => Number(kind === 'shake')
+
+/** What comes next. That a jar will be shaken again is no news, so that what comes after it is named too. */
 function askedNext(views: readonly JarView[]): Headline['next'] {
   const coming = views.flatMap(({ story: { name }, agenda }) => agenda.coming.map((task) => ({ name, task })))
-  const news = coming.filter(({ task }) => task.kind !== 'shake')
-  const next = soonest(news.length > 0 ? news : coming)
-  if (news.length === 0 || views.some(({ agenda }) => agenda.today.length > 0)) return next
-  const firstMs = Math.min(...news.map(({ task }) => task.dueMs))
-  return [...soonest(coming.filter(({ task }) => task.kind === 'shake' && task.dueMs < firstMs)), ...next]
+  const next = soonest(coming)
+  const isNews = next.some(({ asked }) => asked.some(({ duty }) => duty !== 'shake'))
+  return isNews ? next : [...next, ...soonest(coming.filter(({ task }) => task.kind !== 'shake'))]
 }
 
 const rowOf = (view: JarView, today: string): Row => {
@@ -96,11 +97,7 @@ function shakenAction(views: readonly JarView[], context: Context): readonly Act
 
 /** What says that the plants of a later day are in. */
 const addedActions = (views: readonly JarView[], context: Context): readonly Action[] =>
-  views.filter(asksFor('add')).flatMap((view) => {
-    const line = addLine(view.story, todayOf(context), jarRef(view, context))
-    const values = { duty: 'add', name: view.story.name } as const
-    return line === null ? [] : [{ label: { group: 'actions', key: 'nudge_done', values }, line }]
-  })
+  views.filter(asksFor('add')).flatMap((view) => addActions(view, context))
 
 function notesOf(person: Person, finished: number, context: Context): Reply['notes'] {
   const today = todayOf(context)

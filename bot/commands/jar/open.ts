@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import { defineCommand } from '../../chat/command.ts'
 import { recordStep } from './change-jar.ts'
-import { allergenCautions } from './jar-cautions.ts'
+import { servedCautions } from './jar-cautions.ts'
 import { jarFields } from './jar-fields.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 
@@ -9,7 +9,7 @@ export const jarOpenCommand = defineCommand({
   path: 'jar open',
   input: z.object({ jar: jarFields.jar, when: jarFields.when.optional() }),
   async run(input, context) {
-    const step = { happening: () => ({ kind: 'opened' }) as const, cautions: allergenCautions }
+    const step = { happening: () => ({ kind: 'opened' }) as const, cautions: servedCautions }
     const recorded = await recordStep(context, input, step)
     return stepReply(context, input, recorded, { headline: recordedHeadline(recorded, context), rows: nowRows })
   },

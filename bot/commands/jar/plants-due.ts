@@ -3,7 +3,11 @@ import type { PlantIn } from '../../../core/jar/event.ts'
 import type { Story } from '../../../core/jar/story.ts'
 import { plantsToAdd } from '../../../core/jar/to-add.ts'
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
+import type { Context } from '../../chat/command.ts'
+import type { Action } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
+import { type JarView, todayOf } from './jar-view.ts'
+import { afterNow, jarRef } from './step-reply.ts'
 
 interface PlantDue extends Pick<PlantIn, 'id' | 'name'> {
   /** By which a line can ask for it. */
@@ -25,7 +29,14 @@ export const plantsDue = (story: Story, day: IsoDay): readonly PlantDue[] =>
 const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
 
 /** The line that says they are in; null where none is due. */
-export function addLine(story: Story, day: IsoDay, jar: string): string | null {
+export function addLine(story: Story, day: IsoDay, jar: string, after: ReturnType<typeof afterNow>): string | null {
   const plants = plantsDue(story, day).map(({ typedAs, massG }) => `${toPlaces(massG)} g ${typedAs}`)
-  return plants.length === 0 ? null : writeLine('jar add', jar, [['of', plants.join(' + ')]])
+  return plants.length === 0 ? null : writeLine('jar add', jar, [['of', plants.join(' + ')], ...after])
+}
+
+/** What says that the plants of a later day are in, where that has come. */
+export function addActions(held: Pick<JarView, 'jar' | 'story'>, context: Context): readonly Action[] {
+  const line = addLine(held.story, todayOf(context), jarRef(held, context), afterNow(held.jar.entries, context.place))
+  const values = { duty: 'add', name: held.story.name } as const
+  return line === null ? [] : [{ label: { group: 'actions', key: 'nudge_done', values }, line }]
 }

@@ -1,7 +1,6 @@
 import type { DomainError } from '../../../core/domain-error.ts'
 import { sameName } from '../../../core/jar/jar-name.ts'
 import { momentOf } from '../../../core/jar/moment.ts'
-import type { Story } from '../../../core/jar/story.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
@@ -11,13 +10,14 @@ import { change, type Dated, type Recorded, recordIn, type Step, withJar } from 
 import { jarData } from './jar-data.ts'
 import { dayGiven } from './jar-fields.ts'
 import { viewOf } from './jar-view.ts'
-import { runningJars } from './running.ts'
+import { type Running, runningJars } from './running.ts'
 import { lateDay, unusualNotes } from './step-reply.ts'
+import { undoActions } from './undo-actions.ts'
 
 export const isAll = (typed: string): boolean => sameName(typed.trim(), 'all')
 
 interface ForAll extends Step {
-  readonly isMeant: (story: Story) => boolean
+  readonly isMeant: (running: Running) => boolean
   /** Where no running jar is meant. */
   readonly none: () => DomainError
 }
@@ -32,7 +32,7 @@ export function recordAll(
   const setting = { today: dayAt(zone, nowMs), country: settings.country }
   return change(context, (person) => {
     const { day } = momentOf(dayGiven('when', input.when, setting), { nowMs, zone, entries: [] })
-    const meant = runningJars(person.jars).filter(({ story }) => isMeant(story) && story.started.day <= day)
+    const meant = runningJars(person.jars).filter((running) => isMeant(running) && running.story.started.day <= day)
     if (meant.length === 0) throw none()
     const made = meant.map(({ jar }) => recordIn(jar, input, step, context))
     const changed = made.filter(({ isAlready }) => !isAlready)
@@ -67,7 +67,7 @@ export function allReply(
       '',
     ),
     cautions: [],
-    actions: [],
+    actions: undoActions(changed.map(({ jar }) => jar)),
     data: { jars: recorded.flatMap(({ jar }) => viewOf(jar, context) ?? []).map(jarData) },
     kitchen: kitchenOf(input),
   }

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { findJar } from '../../../core/jar/find-jar.ts'
+import { findWhole } from '../../../core/jar/find-jar.ts'
 import { storyOf } from '../../../core/jar/story.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { blamed } from '../fields.ts'
@@ -13,7 +13,7 @@ export const jarRenameCommand = defineCommand({
   input: z.object({ jar: jarFields.jar, to: jarFields.name }),
   async run(input, context) {
     const { before, recorded } = await change(context, ({ jars, ...person }) => {
-      const jar = findJar(input.jar.is, jars)
+      const jar = findWhole(input.jar.is, jars)
       const others = jars.filter(({ id }) => id !== jar.id)
       blamed('to', () => expectFree(input.to.is, others))
       const made = recordIn(jar, input, { happening: () => ({ kind: 'renamed', name: input.to.is }) }, context)

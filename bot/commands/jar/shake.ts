@@ -17,7 +17,7 @@ export const jarShakeCommand = defineCommand({
     }
     const all = await recordAll(context, input, {
       happening,
-      isMeant: ({ strained }) => strained === null,
+      isMeant: ({ story: { strained } }) => strained === null,
       none: () => new DomainError('wrong_stage', 'none_to_shake', {}),
     })
     return allReply(context, input, all, (names, day) => ({

@@ -1,10 +1,11 @@
 import { z } from 'zod'
-import { defineCommand } from '../../chat/command.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import { quoted } from '../../chat/write-line.ts'
 import { row } from '../outcome-reply.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { ingredientsOf, ratingsOf } from './batch-facts.ts'
+import { neatCautions } from './jar-cautions.ts'
 import { jarData } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
 import { jarNamed } from './jar-named.ts'
@@ -29,9 +30,10 @@ function contentRows({ contents, story }: JarView): readonly Row[] {
 }
 
 /** All that is known of one jar. */
-export function jarReply(view: JarView, today: string): Reply {
+function jarReply(view: JarView, context: Context): Reply {
   const { jar, story, stage, agenda } = view
   const { day, ofDays } = agenda
+  const today = todayOf(context)
   const next = nextTasks(view)
   const ratings = ratingsOf(story)
   const nextRow =
@@ -44,10 +46,10 @@ export function jarReply(view: JarView, today: string): Reply {
       key: 'jar_shown',
       values: { name: story.name, stage, day, ofDays, tasks: agenda.today, today },
     },
-    table: [...contentRows(view), ...nextRow, ...ratingRow, ...storyRows(jar.entries, today)],
+    table: [...contentRows(view), ...nextRow, ...ratingRow, ...storyRows(jar.entries, { today, nowMs: context.nowMs })],
     sure: [],
     notes: [{ group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } }],
-    cautions: [],
+    cautions: neatCautions(story),
     actions: [],
     data: jarData(view),
     kitchen: kitchenOf({}),
@@ -58,6 +60,6 @@ export const jarShowCommand = defineCommand({
   path: 'jar show',
   input: z.object({ jar: jarFields.jar }),
   async run({ jar }, context) {
-    return jarReply(await jarNamed(jar.is, context), todayOf(context))
+    return jarReply(await jarNamed(jar.is, context), context)
   },
 })

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { startedFrom } from '../../../core/jar/batch.ts'
 import type { Started } from '../../../core/jar/event.ts'
+import { freeName } from '../../../core/jar/jar-name.ts'
 import { momentOf } from '../../../core/jar/moment.ts'
 import { newJarId } from '../../../core/jar/new-jar-id.ts'
 import { record } from '../../../core/jar/record.ts'
@@ -9,9 +10,12 @@ import { storyOf } from '../../../core/jar/story.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
-import type { Person } from '../../../store/person.ts'
+import type { Jar, Person } from '../../../store/person.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
+import type { Action } from '../../chat/reply.ts'
+import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
+import { farNotes } from '../far-notes.ts'
 import { blamed } from '../fields.ts'
 import { planAsked } from '../plan-asked.ts'
 import { plantsSaid } from '../plan-data.ts'
@@ -19,12 +23,13 @@ import { assumedNotes } from '../plan-notes.ts'
 import { planCautions } from '../plan-reply.ts'
 import { planRows } from '../plan-rows.ts'
 import { checkUnknown, unknownNotes } from '../plan-unknown.ts'
-import { planShape, type WithPlants } from '../plan-wish.ts'
-import { countMade, hasMade } from '../share/count-made.ts'
+import { missing, planShape, type WithPlants } from '../plan-wish.ts'
+import { countMade } from '../share/count-made.ts'
 import { withoutOwner } from '../share/share-ref.ts'
 import { change, type Input, type Recorded, typedIn } from './change-jar.ts'
 import { cautioned } from './jar-cautions.ts'
 import { dayGiven, jarFields } from './jar-fields.ts'
+import { nameAfter } from './name-after.ts'
 import { expectFree, MOST_RUNNING, runningJars } from './running.ts'
 import { lateDay, stepReply } from './step-reply.ts'
 
@@ -33,20 +38,46 @@ const ROWS: ReadonlySet<string> = new Set(['plan_jar', 'plan_add_later', 'plan_t
 
 interface Begun extends Recorded {
   readonly isFirst: boolean
-  /** None before was begun from the same share. */
-  readonly isFirstOfShare: boolean
 }
 
 interface Beginning {
   readonly started: Started
-  readonly shareId: string | null
+  /** False where it is called after its plants. */
+  readonly isNamed: boolean
   readonly day: CalendarDay | null
   readonly cautions: readonly Message<'cautions'>[]
 }
 
-function begin(person: Person, input: Input, { started, shareId, day, cautions }: Beginning, context: Context) {
+/** What was typed, without what tells two jars of it apart. */
+const recipeTyped = (typed: ReturnType<typeof typedIn>): string =>
+  JSON.stringify(typed.filter(([option]) => option !== 'name' && option !== 'when'))
+
+/** A running jar that the very same line began: without a name a second one is hardly meant. */
+const begunSo = (jars: readonly Jar[], input: Input) =>
+  runningJars(jars).find(({ story }) => recipeTyped(story.started.typed) === recipeTyped(typedIn(input)))
+
+const namesTaken = (jars: readonly Jar[]): readonly string[] => runningJars(jars).map(({ story }) => story.name)
+
+function begin(person: Person, input: Input, beginning: Beginning, context: Context) {
+  const { isNamed, day, cautions } = beginning
   const { nowMs, zone } = context
   const { jars } = person
+  const same = isNamed ? undefined : begunSo(jars, input)
+  if (same !== undefined) {
+    const entry = same.story.started
+    const kept: Begun = {
+      ...same,
+      entry,
+      unusual: [],
+      isAlready: true,
+      cautions: [],
+      held: 'same_again',
+      isFirst: false,
+    }
+    return { person: null, made: kept }
+  }
+  const name = isNamed ? beginning.started.name : freeName(beginning.started.name, namesTaken(jars))
+  const started = { ...beginning.started, name }
   if (runningJars(jars).length >= MOST_RUNNING) throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })
   blamed('name', () => expectFree(started.name, jars))
   const moment = momentOf(day, { nowMs, zone, entries: [] })
@@ -57,9 +88,8 @@ function begin(person: Person, input: Input, { started, shareId, day, cautions }
     jars.map((jar) => jar.id),
   )
   const said = cautioned({ id, entries, told: [], cautioned: [] }, cautions)
-  const isFirstOfShare = shareId !== null && !hasMade(jars, shareId)
-  const first = { isFirst: jars.length === 0, isFirstOfShare }
-  const made: Begun = { ...said, story: storyOf(entries)!, entry, unusual, isAlready, ...first }
+  const isFirst = jars.length === 0
+  const made: Begun = { ...said, story: storyOf(entries)!, entry, unusual, isAlready, isFirst }
   return { person: { ...person, jars: [...jars, said.jar] }, made }
 }
 
@@ -76,9 +106,18 @@ const kept = (input: Input): Input => {
   return from === undefined ? input : { ...input, from: { ...from, typed: withoutOwner(from.typed) } }
 }
 
+/** The same line with a name, which begins one more all the same. */
+async function anotherActions(name: string, given: Input, { store, userId }: Context): Promise<readonly Action[]> {
+  const { jars } = await store.read(userId)
+  const line = writeLine('jar start', freeName(name, namesTaken(jars)), typedIn(given))
+  return [{ label: { group: 'actions', key: 'jar_begin_another', values: undefined }, line }]
+}
+
 export const jarStartCommand = defineCommand({
   path: 'jar start',
-  input: z.object({ name: jarFields.name, ...planShape, when: jarFields.when.optional() }).superRefine(checkUnknown),
+  input: z
+    .object({ name: jarFields.name.optional(), ...planShape, when: jarFields.when.optional() })
+    .superRefine(checkUnknown),
   async run(given, context) {
     const { nowMs, zone, settings } = context
     const setting = { today: dayAt(zone, nowMs), country: settings.country }
@@ -86,14 +125,17 @@ export const jarStartCommand = defineCommand({
     const asked = planAsked(given, { command: 'jar start', ...setting, start: day ?? setting.today })
     const { input, wish, planned } = asked
     const shared = given.from?.is ?? null
+    const name = input.name?.is ?? nameAfter(planned)
+    if (name === null) throw missing('jar start', 'name', 'name:lemon')
+    const isNamed = input.name !== undefined
     const beginning = {
-      started: startedFrom(planned, wish, input.name.is),
-      shareId: shared?.shareId ?? null,
+      started: startedFrom(planned, wish, name),
+      isNamed,
       day,
       cautions: planCautions(planned),
     }
     const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
-    if (shared !== null && begun.isFirstOfShare) await countMade(shared, context)
+    if (shared !== null && begun.held === undefined) await countMade(shared, context)
     const isZoneTaken = begun.isFirst && settings.zone === null
     return stepReply(context, input, begun, {
       headline: {
@@ -103,8 +145,10 @@ export const jarStartCommand = defineCommand({
       },
       rows: () => planRows(wish, planned, plantsSaid(input, planned)).filter(({ label }) => ROWS.has(label.key)),
       notes: [
+        ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
         ...(isZoneTaken ? [{ group: 'notes', key: 'jar_zone_assumed', values: { zone } } as const] : []),
         ...asked.notes,
+        ...farNotes(planned),
         ...usualNotes(input, planned),
         ...unknownNotes(input, planned),
         ...assumedNotes(input, wish, planned),
@@ -112,6 +156,7 @@ export const jarStartCommand = defineCommand({
       actions: isZoneTaken
         ? [{ label: { group: 'actions', key: 'settings_zone', values: undefined }, line: `/settings zone:${zone}` }]
         : [],
+      actionsHeld: begun.held === undefined ? [] : await anotherActions(name, given, context),
     })
   },
 })

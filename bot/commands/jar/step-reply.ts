@@ -1,6 +1,8 @@
+import type { JarEntry } from '../../../core/jar/event.ts'
 import type { Unusual } from '../../../core/jar/follow.ts'
 import { isoDay } from '../../../core/quantity/calendar.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
+import type { Place } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action, Reply, Row } from '../../chat/reply.ts'
 import { quoted } from '../../chat/write-line.ts'
@@ -10,10 +12,18 @@ import { assumptionNotes, kitchenOf } from '../typed-in.ts'
 import type { Input, Recorded } from './change-jar.ts'
 import { jarData } from './jar-data.ts'
 import { isFinished, type JarView, tasksNow, todayOf, viewOf } from './jar-view.ts'
+import { undoActions } from './undo-actions.ts'
 
 /** How a line names a jar: as its maker does, or by its id where the line is kept and pressed later. */
 export const jarRef = ({ jar, story }: Pick<JarView, 'jar' | 'story'>, { place }: Context): string =>
   place.kind === 'console' ? story.name : `#${jar.id}`
+
+/** What ties a line that is kept and pressed later to the jar as it is now. */
+export const afterNow = (
+  entries: readonly Pick<JarEntry, 'seq'>[],
+  { kind }: Place,
+): readonly (readonly [option: string, text: string])[] =>
+  kind === 'console' ? [] : [['after', String(entries.at(-1)!.seq)]]
 
 /** The syrup of a strained jar, worked out anew. */
 export const syrupAction = (held: Pick<JarView, 'jar' | 'story'>, context: Context): Action => ({
@@ -55,27 +65,40 @@ interface Said {
   readonly rows?: (view: JarView) => readonly Row[]
   readonly notes?: readonly Message<'notes'>[]
   readonly actions?: readonly Action[]
+  /** Where nothing was recorded because the jar has moved on, or the same was entered before. */
+  readonly actionsHeld?: readonly Action[]
+}
+
+/** Why nothing changed. */
+function unchangedHeadline({ story: { name }, entry, held }: Recorded, context: Context): Reply['headline'] {
+  const day = lateDay(entry, context)
+  if (held === 'moved_on') return { group: 'headlines', key: 'jar_moved_on', values: { name } }
+  if (held === 'same_again' && entry.kind === 'started') {
+    return { group: 'headlines', key: 'jar_begun_again', values: { name, day } }
+  }
+  if (held === 'same_again')
+    return { group: 'headlines', key: 'jar_same_again', values: { name, happening: entry, day } }
+  return { group: 'headlines', key: 'jar_already', values: { names: [name], kind: entry.kind, day } }
 }
 
 /** The reply to a step: what was recorded, what comes next, the numbers. */
 export function stepReply(context: Context, input: Input, recorded: Recorded, said: Said): Reply {
-  const { jar, story, entry, unusual, isAlready, cautions } = recorded
+  const { jar, story, unusual, isAlready, held, cautions } = recorded
   const view = viewOf(jar, context)!
-  const { kind } = entry
-  const already: Reply['headline'] = {
-    group: 'headlines',
-    key: 'jar_already',
-    values: { names: [story.name], kind, day: lateDay(entry, context) },
+  const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOf(input) }
+  const notes = [...assumptionNotes(input), ...unusualNotes(unusual, story.name), ...(said.notes ?? [])]
+  const next = nextRows(view, context)
+  if (isAlready) {
+    const headline = unchangedHeadline(recorded, context)
+    if (held === undefined) return { ...rest, headline, table: next, notes, actions: [] }
+    return { ...rest, headline, table: [...next, ...nowRows(view)], notes: [], actions: said.actionsHeld ?? [] }
   }
   return {
-    headline: isAlready ? already : said.headline,
-    table: [...nextRows(view, context), ...(isAlready ? [] : (said.rows?.(view) ?? []))],
-    sure: [],
-    notes: [...assumptionNotes(input), ...unusualNotes(unusual, story.name), ...(said.notes ?? [])],
-    cautions,
-    actions: isAlready ? [] : (said.actions ?? []),
-    data: jarData(view),
-    kitchen: kitchenOf(input),
+    ...rest,
+    headline: said.headline,
+    table: [...next, ...(said.rows?.(view) ?? [])],
+    notes,
+    actions: [...(said.actions ?? []), ...undoActions([jar])],
   }
 }
 

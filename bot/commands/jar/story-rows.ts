@@ -1,69 +1,90 @@
-import type { JarEntry } from '../../../core/jar/event.ts'
+import { effective } from '../../../core/jar/effective.ts'
+import type { HappeningEntry, JarEntry } from '../../../core/jar/event.ts'
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
 import type { Row } from '../../chat/reply.ts'
+import { row } from '../outcome-reply.ts'
+import { saidIn } from './correction.ts'
 
 /** From so many shakes in a row on, they are one line. */
 const MANY = 3
 
-interface Line {
-  readonly first: JarEntry
-  readonly last: JarEntry
-  /** Of several taken together, in order. */
-  readonly days: readonly IsoDay[]
+interface Now {
+  readonly today: IsoDay
+  readonly nowMs: number
 }
 
-interface Fate {
-  readonly isUndone: boolean
-  readonly correctedBy: number | null
+/** What was put right of an entry: of `when` the day. */
+interface Change {
+  readonly option: string
+  /** Null where nothing was said of it. */
+  readonly was: string | null
+  readonly now: string
 }
 
-const fateIn = (entries: readonly JarEntry[]) => {
-  const undone = new Set(entries.flatMap((entry) => (entry.kind === 'undone' ? [entry.of] : [])))
-  const corrected = new Map(
-    entries.flatMap((entry) =>
-      entry.kind === 'corrected' && !undone.has(entry.seq) ? [[entry.of, entry.seq] as const] : [],
-    ),
+interface Shown {
+  readonly entry: HappeningEntry
+  readonly changes: readonly Change[]
+}
+
+/** Tell nothing of their own. */
+const UNTOLD = new Set(['entry', 'unknown-ok'])
+
+/** All corrections of an entry that stand as one. */
+function changesOf(entry: HappeningEntry, entries: readonly JarEntry[], undone: ReadonlySet<number>) {
+  const before = entries.find(({ seq }) => seq === entry.seq) as HappeningEntry
+  const corrections = entries.filter(
+    (each) => each.kind === 'corrected' && each.of === entry.seq && !undone.has(each.seq),
   )
-  return ({ seq }: JarEntry): Fate => ({ isUndone: undone.has(seq), correctedBy: corrected.get(seq) ?? null })
+  const options = new Set(corrections.flatMap(({ typed }) => typed.map(([option]) => option)))
+  return [...options].flatMap((option): Change[] => {
+    if (UNTOLD.has(option)) return []
+    if (option === 'when') return entry.day === before.day ? [] : [{ option, was: before.day, now: entry.day }]
+    const [was, now] = [saidIn(before, option), saidIn(entry, option)]
+    return now === null || was === now ? [] : [{ option, was, now }]
+  })
 }
 
-/** The entries in order of entry, runs of shakes that stand as they were entered taken together. */
-function linesOf(entries: readonly JarEntry[], fateOf: (entry: JarEntry) => Fate): readonly Line[] {
-  const isPlainShake = (entry: JarEntry): boolean => {
-    const { isUndone, correctedBy } = fateOf(entry)
-    return entry.kind === 'shaken' && !isUndone && correctedBy === null
-  }
-  const runs: JarEntry[][] = []
-  for (const entry of entries) {
+/** Only the last putting off can hold still. */
+const isOver = (entry: HappeningEntry, happened: readonly HappeningEntry[], { today, nowMs }: Now): boolean => {
+  if (entry.kind !== 'put_off') return false
+  const last = happened.findLast(({ kind }) => kind === 'put_off')
+  return entry !== last || (entry.untilMs === null ? entry.untilDay <= today : entry.untilMs <= nowMs)
+}
+
+/** Runs of shakes that stand as they were entered are taken together. */
+function linesOf(shown: readonly Shown[]): readonly (readonly Shown[])[] {
+  const isPlainShake = ({ entry, changes }: Shown): boolean => entry.kind === 'shaken' && changes.length === 0
+  const runs: Shown[][] = []
+  for (const each of shown) {
     const run = runs.at(-1)
-    if (run !== undefined && isPlainShake(entry) && isPlainShake(run[0]!)) run.push(entry)
-    else runs.push([entry])
+    if (run !== undefined && isPlainShake(each) && isPlainShake(run[0]!)) run.push(each)
+    else runs.push([each])
   }
-  return runs.flatMap((run) =>
-    run.length < MANY
-      ? run.map((entry) => ({ first: entry, last: entry, days: [] }))
-      : [{ first: run[0]!, last: run.at(-1)!, days: run.map(({ day }) => day).toSorted() }],
-  )
+  return runs.flatMap((run) => (run.length < MANY ? run.map((each) => [each]) : [run]))
 }
 
-/** What happened to a jar, line by line, with the numbers by which entries are corrected. */
-export function storyRows(entries: readonly JarEntry[], today: IsoDay): readonly Row[] {
-  const fateOf = fateIn(entries)
-  return linesOf(entries, fateOf).map(({ first, last, days }): Row => {
-    const { typed } = first
-    const of = first.kind === 'undone' || first.kind === 'corrected' ? first.of : null
-    const happening = first.kind === 'undone' ? null : first.kind === 'corrected' ? first.by : first
+/** What happened to a jar as it stands now, line by line, with the numbers by which entries are corrected. */
+export function storyRows(entries: readonly JarEntry[], now: Now): readonly Row[] {
+  const { today } = now
+  const undone = new Set(entries.flatMap((entry) => (entry.kind === 'undone' ? [entry.of] : [])))
+  const happened = effective(entries)
+  const shown = happened
+    .filter((entry) => !isOver(entry, happened, now))
+    .toSorted((one, other) => one.seq - other.seq)
+    .map((entry) => ({ entry, changes: changesOf(entry, entries, undone) }))
+  const rows = linesOf(shown).map((line): Row => {
+    const [{ entry, changes }, last] = [line[0]!, line.at(-1)!]
+    const days = line.length === 1 ? [] : line.map((each) => each.entry.day).toSorted()
     return {
       label: {
         group: 'rows',
         key: 'jar_entry',
-        values: { from: first.seq, to: last.seq, day: days.length > 0 ? null : first.day, today },
+        values: { from: entry.seq, to: last.entry.seq, day: days.length > 0 ? null : entry.day, today },
       },
-      cell: {
-        group: 'cells',
-        key: 'jar_entry',
-        values: { happening, of, typed, days, today, ...fateOf(first) },
-      },
+      cell: { group: 'cells', key: 'jar_entry', values: { happening: entry, days, today, changes } },
     }
   })
+  return undone.size === 0
+    ? rows
+    : [...rows, row('jar_taken_back', { group: 'cells', key: 'jar_taken_back', values: { count: undone.size } })]
 }

@@ -6,28 +6,19 @@ import { strengthAt20 } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import type { Syrup } from '../../../core/recipe/syrup.ts'
 import type { Context } from '../../chat/command.ts'
-import type { Action, Reply } from '../../chat/reply.ts'
-import { writeLine } from '../../chat/write-line.ts'
+import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { note, sureOf } from '../outcome-reply.ts'
 import { syrupCautions, syrupData, syrupRows, syrupSaid } from '../syrup-reply.ts'
 import type { Input, Recorded } from './change-jar.ts'
-import { plannedSyrup, sweetenOptions } from './planned-syrup.ts'
-import { jarRef, nowRows, stepReply, syrupAction } from './step-reply.ts'
+import { plannedSyrup } from './planned-syrup.ts'
+import { nowRows, stepReply } from './step-reply.ts'
+import { sweetenActions } from './sweeten-actions.ts'
 
 /** What has to be said of the syrup that the jar is to have. */
 export const strainedCautions = (story: Story) => {
   const found = plannedSyrup(story)
   return found === null ? [] : syrupCautions(found.syrup, found.infusion)
-}
-
-/** The sweetening with the amounts that were worked out, or a way to work some out. */
-function nextActions(recorded: Recorded, syrup: Syrup | null, context: Context): readonly Action[] {
-  if (syrup === null) return [syrupAction(recorded, context)]
-  const options = sweetenOptions(syrup)
-  if (options.length === 0) return []
-  const line = writeLine('jar sweeten', jarRef(recorded, context), options)
-  return [{ label: { group: 'actions', key: 'jar_sweeten', values: undefined }, line }]
 }
 
 /** Why there is no syrup for what was planned, where there is none. */
@@ -54,6 +45,12 @@ function readingNotes(story: Story): readonly Message<'notes'>[] {
     at20: read.abvAtC === null ? null : { ...exactly(at20Percent), plusMinus: read.abvPercent.plusMinus },
   }
   return [{ group: 'notes', key: 'jar_reading', values }]
+}
+
+/** What puts a reading in its place later. */
+function unmeasuredNotes({ name, strained }: Story): readonly Message<'notes'>[] {
+  if (strained?.measured !== null) return []
+  return [{ group: 'notes', key: 'jar_not_measured', values: { name, entry: strained.seq } }]
 }
 
 /** Later plants that count as in without a word. */
@@ -83,13 +80,13 @@ export function strainedReply(
     headline: headlineOf(found === null ? null : syrupSaid(found.syrup)),
     rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup))],
     notes: [
-      ...(story.strained?.measured === null ? [note('jar_not_measured')] : []),
+      ...unmeasuredNotes(story),
       ...takenNotes(story),
       ...readingNotes(story),
       ...targetNotes(story, found !== null),
       ...boilNotes(found?.syrup ?? null),
     ],
-    actions: nextActions(recorded, found?.syrup ?? null, context),
+    actions: sweetenActions(recorded, context),
   })
   return {
     ...reply,

@@ -2,9 +2,9 @@ import { z } from 'zod'
 import { defineCommand } from '../../chat/command.ts'
 import { jarTag } from '../../picture/jar-tag.ts'
 import { jarTagData } from '../../picture/jar-tag-data.ts'
-import { note } from '../outcome-reply.ts'
 import { pictureFile } from '../picture-file.ts'
 import { kitchenOf } from '../typed-in.ts'
+import { unprintedNotes } from '../unprinted-notes.ts'
 import { jarBrief } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
 import { jarNamed } from './jar-named.ts'
@@ -20,7 +20,7 @@ export const jarTagCommand = defineCommand({
       headline: { group: 'headlines', key: 'jar_tag', values: { name } },
       table: [],
       sure: [],
-      notes: [note('print_size')],
+      notes: [...(await unprintedNotes(data)), { group: 'notes', key: 'print_size', values: { count: 1 } }],
       cautions: [],
       actions: [],
       data: jarBrief(view),

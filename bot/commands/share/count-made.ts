@@ -1,17 +1,14 @@
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
-import type { Jar } from '../../../store/person.ts'
+import type { Share } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Context } from '../../chat/command.ts'
-import { isFrom, type SharedRecipe } from './share-ref.ts'
+import type { SharedRecipe } from './share-ref.ts'
 
-/** Whether one of these jars was begun from a share, even where that was taken back. */
-export const hasMade = (jars: readonly Jar[], shareId: string): boolean =>
-  jars.some(({ entries }) => entries.some(({ kind, typed }) => kind === 'started' && isFrom(typed, shareId)))
+/** Jars that others began from any share of a batch, withdrawn ones too; its owner's own are not among them. */
+export const madeOf = (jarId: string, shares: readonly Share[]): number =>
+  shares.reduce((sum, share) => sum + (share.jarId === jarId ? share.made : 0), 0)
 
-/**
- * Tells its owner, in a number alone, that one more person has begun a jar from what they share. To be called where
- * `hasMade` was false before; the jars themselves tell it again.
- */
+/** Tells its owner, in a number alone, that somebody else has begun one more jar from what they share. */
 export async function countMade({ recipe, shareId, owner }: SharedRecipe, { store, userId }: Context): Promise<void> {
   if (owner === null || owner === userId) return
   const code = encodeBatch(recipe)

@@ -2,6 +2,7 @@ import { DomainError } from '../../../core/domain-error.ts'
 import type { Share } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
+import { madeOf } from './count-made.ts'
 import type { ShareRef } from './share-ref.ts'
 
 /** Of somebody else's file nothing is said but that the share is not there. */
@@ -14,10 +15,14 @@ async function sharesOf(owner: string, store: Pick<Store, 'read'>): Promise<read
   }
 }
 
-/** What somebody shares, for whoever asks. Throws `share_gone` and `share_withdrawn`. */
-export async function findShare({ owner, shareId }: ShareRef, store: Pick<Store, 'read'>): Promise<Share> {
-  const share = (await sharesOf(owner, store)).find(({ id }) => id === shareId)
+/** What somebody shares, for whoever asks; `made` of the whole batch. Throws `share_gone` and `share_withdrawn`. */
+export async function findShare(
+  { owner, shareId }: ShareRef,
+  store: Pick<Store, 'read'>,
+): Promise<Pick<Share, 'code' | 'made'>> {
+  const shares = await sharesOf(owner, store)
+  const share = shares.find(({ id }) => id === shareId)
   if (share === undefined) throw new DomainError('not_found', 'share_gone', {})
   if (share.withdrawn) throw new DomainError('not_found', 'share_withdrawn', {})
-  return share
+  return { code: share.code, made: madeOf(share.jarId, shares) }
 }

@@ -1,8 +1,15 @@
 import { storyOf } from '../../../core/jar/story.ts'
 import type { Jar, Person, Share } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
-import type { Reply } from '../../chat/reply.ts'
+import type { Action, Reply } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { todayOf } from '../jar/jar-view.ts'
 import { kitchenOf } from '../typed-in.ts'
+import { madeOf } from './count-made.ts'
+import { sharedAt } from './shared-on.ts'
+
+/** Withdrawn at a press; the others by typing. */
+const MOST_BUTTONS = 5
 
 /** As its owner calls it now; null where its start was taken back. */
 export const sharedName = ({ jarId }: Share, jars: readonly Jar[]): string | null => {
@@ -10,28 +17,67 @@ export const sharedName = ({ jarId }: Share, jars: readonly Jar[]): string | nul
   return jar === undefined ? null : (storyOf(jar.entries)?.name ?? null)
 }
 
-/** What somebody shares, the latest first. */
-export function shareList({ shares, jars }: Person, { place }: Context): Reply {
-  const isPosting = place.kind !== 'console'
-  const listed = shares.toReversed().map((share) => ({ ...share, name: sharedName(share, jars) }))
+const withdrawAction = ({ id, name }: { readonly id: string; readonly name: string | null }): Action => ({
+  label: { group: 'actions', key: 'share_withdraw', values: { id, name } },
+  line: `/share withdraw:${id}`,
+})
+
+/** Of every batch that was shared, withdrawn or not, the jars that came of it. */
+function madeNotes({ shares, jars }: Person): readonly Message<'notes'>[] {
+  const batches = new Map(shares.toReversed().map((share) => [share.jarId, sharedName(share, jars)]))
+  const made = [...batches].flatMap(([jarId, name]) => {
+    const count = madeOf(jarId, shares)
+    return count === 0 ? [] : [{ name, count }]
+  })
+  return shares.length === 0 ? [] : [{ group: 'notes', key: 'shares_made', values: { made } }]
+}
+
+/** What somebody shares, the latest first; of what is withdrawn only how much it is. */
+export function shareList(person: Person, context: Context): Reply {
+  const { shares, jars } = person
+  const [today, isPosting] = [todayOf(context), context.place.kind !== 'console']
+  const listed = shares.toReversed().map((share) => ({
+    ...share,
+    name: sharedName(share, jars),
+    made: madeOf(share.jarId, shares),
+    at: sharedAt(share, context.zone),
+  }))
   const open = listed.filter(({ withdrawn }) => !withdrawn)
+  const gone = listed.length - open.length
+  const batches = new Set(open.map(({ jarId }) => jarId)).size
   return {
-    headline: { group: 'headlines', key: 'shares', values: { count: open.length } },
-    table: listed.map(({ id, name, made, withdrawn, postedIn }) => ({
-      label: { group: 'rows', key: 'share', values: { id } },
-      cell: {
-        group: 'cells',
-        key: 'share',
-        values: { name, made, withdrawn, isUnposted: isPosting && postedIn === null },
-      },
-    })),
+    headline: { group: 'headlines', key: 'shares', values: { batches, count: open.length } },
+    table: open.map(({ id, name, at, postedIn }) => {
+      const channelId = postedIn?.channelId ?? null
+      return {
+        label: { group: 'rows', key: 'share', values: { id } },
+        cell: {
+          group: 'cells',
+          key: 'share',
+          values: { name, at, today, channelId, isUnposted: isPosting && postedIn === null },
+        },
+      }
+    }),
     sure: [],
-    notes: open.length === 0 ? [] : [{ group: 'notes', key: 'share_withdraw', values: undefined }],
+    notes: [
+      ...madeNotes(person),
+      ...(gone === 0 ? [] : [{ group: 'notes', key: 'shares_withdrawn', values: { count: gone } } as const]),
+      ...(open.length > MOST_BUTTONS ? [{ group: 'notes', key: 'share_withdraw', values: undefined } as const] : []),
+    ],
     cautions: [],
-    actions: [],
+    actions: open.slice(0, MOST_BUTTONS).map(withdrawAction),
     data: {
-      shares: listed.map(({ id, jarId, name, code, made, withdrawn, postedIn }) => {
-        return { share: id, jar: jarId, name, code, made, withdrawn, posted: postedIn !== null }
+      shares: listed.map(({ id, jarId, name, code, made, withdrawn, postedIn, at }) => {
+        return {
+          share: id,
+          jar: jarId,
+          name,
+          code,
+          made,
+          withdrawn,
+          posted: postedIn !== null,
+          sharedOn: at?.day ?? null,
+        }
       }),
     },
     kitchen: kitchenOf({}),

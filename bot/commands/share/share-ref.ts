@@ -45,7 +45,3 @@ export function parseSharedCode(text: string): SharedRecipe {
 
 /** What a jar keeps of a marked code: which share it was, not whose. */
 export const withoutOwner = (typed: string): string => typed.trim().replace(/@[0-9a-z]{1,14}\./, '@')
-
-/** Whether what was kept of a jar's start names this share. */
-export const isFrom = (typed: readonly (readonly [option: string, text: string])[], shareId: string): boolean =>
-  typed.some(([option, text]) => option === 'from' && text.endsWith(`@${shareId}`))

@@ -13,10 +13,6 @@ import { kitchenOf } from '../typed-in.ts'
 import { withShare } from './new-share.ts'
 import { shareRef } from './share-ref.ts'
 
-/** Jars of others that came of it, however often it was shared. */
-export const madeOf = (jarId: string, shares: readonly Share[]): number =>
-  shares.reduce((sum, share) => sum + (share.jarId === jarId ? share.made : 0), 0)
-
 /** A button where there are others to press it, else the line that carries the batch to them. */
 function makeAction({ id, code }: Share, { userId, place }: Context): Action {
   const ref = place.kind === 'console' ? null : shareRef({ owner: userId, shareId: id })
@@ -44,6 +40,7 @@ function becomes({ story, contents }: JarView): Becomes | null {
 export function shareReply(view: JarView, recipe: Recipe, share: Share, made: number, context: Context): Reply {
   const data = batchCardData(view, todayOf(context))
   const isPosted = context.place.kind !== 'console'
+  const isHarmless = data.allergens.length === 0 && data.unknown.length === 0
   return {
     headline: {
       group: 'headlines',
@@ -51,6 +48,7 @@ export function shareReply(view: JarView, recipe: Recipe, share: Share, made: nu
       values: { name: data.name, ids: recipe.plants.map(({ id }) => id), becomes: becomes(view) },
     },
     table: [
+      ...(isHarmless ? [] : [row('share_allergens', { group: 'cells', key: 'share_allergens', values: data })]),
       ...(made > 0 ? [row('share_made', { group: 'cells', key: 'share_made', values: { count: made } })] : []),
       ...(isPosted ? [row('share_code', { group: 'cells', key: 'share_code', values: { code: share.code } })] : []),
     ],

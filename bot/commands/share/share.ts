@@ -1,4 +1,6 @@
 import { z } from 'zod'
+import { DomainError } from '../../../core/domain-error.ts'
+import { MOST_NAME_CHARACTERS } from '../../../core/jar/jar-name.ts'
 import { recipeOf } from '../../../core/jar/recipe-of.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { ChatError } from '../../chat/chat-error.ts'
@@ -12,11 +14,12 @@ import { jarNamed } from '../jar/jar-named.ts'
 import { planCommand } from '../plan.ts'
 import { planFields } from '../plan-fields.ts'
 import { missing } from '../plan-wish.ts'
+import { madeOf } from './count-made.ts'
 import { findShare } from './find-share.ts'
 import { shared } from './new-share.ts'
 import { shareList } from './share-list.ts'
 import { parseShareRef, type ShareRef, shareRef } from './share-ref.ts'
-import { madeOf, shareReply } from './share-reply.ts'
+import { shareReply } from './share-reply.ts'
 import { withdraw } from './withdraw.ts'
 
 const asTyped = (text: string): string => text
@@ -30,6 +33,7 @@ const atHand = {
   spirit: planFields.drinkable.optional(),
   strength: fields.strength.optional(),
   bottles: planFields.bottles.optional(),
+  'to-strength': fields.wishedStrength.optional(),
 }
 
 type AtHand = { readonly [Name in keyof typeof atHand]?: Given<unknown> | undefined }
@@ -37,8 +41,9 @@ type AtHand = { readonly [Name in keyof typeof atHand]?: Given<unknown> | undefi
 async function shareJar(typed: string, context: Context): Promise<Reply> {
   const { nowMs, userId } = context
   const view = await jarNamed(typed, context)
-  const { jar } = view
-  const recipe = recipeOf(view.story)
+  const { jar, stage, story } = view
+  if (stage === 'discarded') throw new DomainError('wrong_stage', 'share_discarded', { jar: story.name })
+  const recipe = recipeOf(story)
   const code = encodeBatch(recipe)
   const seed = `${userId} ${jar.id} ${nowMs}`
   const { share, made } = await change(context, (person) => {
@@ -62,7 +67,7 @@ export const shareCommand = defineCommand({
   path: 'share',
   input: z.object({
     jar: jarFields.jar.optional(),
-    withdraw: field(asTyped, { suggested: 'share', most: 20 }).optional(),
+    withdraw: field(asTyped, { suggested: 'share', most: 1 + MOST_NAME_CHARACTERS }).optional(),
     make: field(parseShareRef, { most: 40 }).optional(),
     ...atHand,
   }),

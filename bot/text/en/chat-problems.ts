@@ -33,6 +33,8 @@ export const chatProblems = {
     example === null
       ? `/${command} also needs ${option}:.`
       : `/${command} also needs ${option}:, for example ${example}`,
+  spirit_or_bottles: ({ examples: [spirit, bottles] }) =>
+    `How much is it to be? Say the spirit you have, as in ${spirit}, or how many bottles to fill, as in ${bottles}`,
   spirit_strength: () => 'How strong is the spirit? Say it beside the amount, as in spirit:1 l 40%, or with strength:.',
   strength_twice: () => 'The strength stands beside the spirit and in strength: as well; give it once.',
   strength_or_plants: () =>

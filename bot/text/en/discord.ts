@@ -12,6 +12,10 @@ const CHOOSE_PRIVATE = 'or choose place:private; nothing was changed'
 /** Discord's own words: what its buttons say, and what stands around a reply. */
 export const discordText = {
   showEverybody: () => 'Show everybody',
+  /** Opens a form again as it was filled in. */
+  tryAgain: () => 'Try again',
+  /** In the place of pictures of an answer shown to everybody. */
+  picturesGone: () => 'The picture that belongs here could not be had from Discord any more; ask anew to see it.',
   cautioned: (text: string) => `⚠ ${text}`,
   rowLabel: (label: string) => `${label}:`,
   next: () => 'Next you can type:',

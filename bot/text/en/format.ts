@@ -71,6 +71,7 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
       : `${number(value, 0)}${NBSP}°C`,
   day: (day, words = dayText(day)) => words,
   moment: (_day, _minutes, words) => words,
+  channel: () => 'a channel',
   give: {
     volume: (volume) => (isLarge(volume) ? `${spread(volume, 1000)}${NBSP}l` : `${spread(volume)}${NBSP}ml`),
     mass: (mass) => (isLarge(mass) ? `${spread(mass, 1000)}${NBSP}kg` : `${spread(mass)}${NBSP}g`),

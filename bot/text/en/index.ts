@@ -14,7 +14,7 @@ import { pictureText } from './picture/picture-text.ts'
 import { planProblems } from './plan/plan-problems.ts'
 import { quantityProblems } from './quantity-problems.ts'
 import { recipeProblems } from './recipe-problems.ts'
-import { makeFormText, registrationText, suggestionText, tastingFormText } from './registration.ts'
+import { makeFormText, registrationText, strainingFormText, suggestionText, tastingFormText } from './registration.ts'
 import { seasonText } from './season.ts'
 import { sentences } from './sentences.ts'
 import { codeProblems } from './share/code-problems.ts'
@@ -48,6 +48,7 @@ export const en = {
   registration: registrationText,
   suggestions: suggestionText,
   tastingForm: tastingFormText,
+  strainingForm: strainingFormText,
   makeForm: makeFormText,
   pictures: pictureText,
 }

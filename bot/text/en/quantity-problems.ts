@@ -92,8 +92,8 @@ export const quantityProblems = {
   wrong_kind: ({ typed, got, wanted }) => `${quote(typed)} has the unit of ${kinds[got]}: give ${accepted[wanted]}.`,
   out_of_range: ({ typed, wanted }) => `${quote(typed)} is no ${names[wanted]} I can take: give ${accepted[wanted]}.`,
   unexpected_text: ({ typed, extra, wanted }) =>
-    ['amount', 'volume', 'mass'].includes(wanted) && /^\d[\d.,]* ?%/.test(extra)
-      ? `A strength has its own option: take ${quote(extra)} out of ${quote(typed)} and write strength:${extra}.`
+    ['amount', 'volume', 'mass'].includes(wanted) && /^(?:(?:at|@) ?)?\d[\d.,]* ?%/.test(extra)
+      ? `A strength has its own option: take ${quote(extra)} out of ${quote(typed)} and write strength:${extra.replace(/^\D+/, '')}.`
       : `I do not understand ${quote(extra)} in ${quote(typed)}: give ${accepted[wanted]}.`,
   wide_plus_minus: ({ typed }) =>
     `The ± in ${quote(typed)} is larger than the value: give a smaller one, such as 930±5 ml, or leave it out.`,
@@ -112,6 +112,8 @@ export const quantityProblems = {
     weight === null
       ? `${quote(typed)}: are those fluid ounces? Type ${fluid} or another volume, such as 750 ml.`
       : `${quote(typed)}: are those fluid ounces or a weight? Type ${fluid} or ${weight}.`,
+  bottle_without_size: ({ typed }) =>
+    `${quote(typed)}: how much is in a bottle? Give the volume on its label, such as 700 ml; of several, all together.`,
   celsius_or_fahrenheit: ({ typed, choices: [celsius, fahrenheit] }) =>
     `${quote(typed)}: is that ${celsius} or ${fahrenheit}? Type it with C or F.`,
   day_or_month: ({ typed, days }) =>

@@ -1,5 +1,6 @@
-import { isoTime } from '../../../core/quantity/calendar.ts'
+import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/calendar.ts'
 import { choiceWords } from './choice-words.ts'
+import { dayText } from './day-text.ts'
 import { countryByCode } from './label/country-by-code.ts'
 
 interface Registered {
@@ -40,9 +41,9 @@ export const suggestionText = {
   /** A jar that is empty or thrown away; several may have been called the same. */
   doneJar: ({ name, startedOn }: { readonly name: string; readonly startedOn: string }) =>
     `${name} (done, begun ${startedOn})`,
-  /** A batch that is shared; without a name where its jar is gone. */
-  share: ({ id, name }: { readonly id: string; readonly name: string | null }) =>
-    `${name ?? 'a jar that is gone'} (${id})`,
+  /** A batch that is shared; without a name where its jar is gone, without a day where it was posted nowhere. */
+  share: ({ id, name, day }: { readonly id: string; readonly name: string | null; readonly day: IsoDay | null }) =>
+    `${name ?? 'a jar that is gone'}${day === null ? '' : `, ${dayText(dayFromIso(day))}`} (${id})`,
   country: countryByCode,
   /** `minutes` of the day it is there now. */
   zone: ({ zone, minutes }: { readonly zone: string; readonly minutes: number }) =>
@@ -63,6 +64,17 @@ export const tastingFormText = {
 
 export type TastingFormText = typeof tastingFormText
 
+/** The form for what came out of straining. */
+export const strainingFormText = {
+  title: ({ name }: { readonly name: string }) => `Straining: ${name}`,
+  measured: () => 'How much came out?',
+  measuredPlaceholder: () => '920 ml; leave it out if you did not measure',
+  strength: () => 'How strong is it, if you measured that?',
+  strengthPlaceholder: () => '78%; left out, I reckon it',
+}
+
+export type StrainingFormText = typeof strainingFormText
+
 /** The form of who wants to make a batch that somebody shared. */
 export const makeFormText = {
   title: () => 'Make this too',
@@ -74,6 +86,8 @@ export const makeFormText = {
   bottlesPlaceholder: () => '4, of half a litre, or 4 x 350 ml; left out, as many as it fills',
   of: () => 'Fruit, if you have less',
   ofPlaceholder: () => '5 lemons',
+  'to-strength': () => 'How strong is the drink to be? (to-strength)',
+  'to-strengthPlaceholder': () => '22%; left out, as strong as that batch',
 }
 
 export type MakeFormText = typeof makeFormText

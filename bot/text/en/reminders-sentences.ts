@@ -6,10 +6,9 @@ import { dayWords, onDay } from './jar/day-words.ts'
 import { type Asked, askedText } from './jar/duty-words.ts'
 import { listed } from './phrases.ts'
 
-const placeWords: Readonly<Record<Place['kind'], string>> = {
+const placeWords: Readonly<Record<Exclude<Place['kind'], 'channel'>, string>> = {
   console: 'this terminal, while I run here',
   private: 'private messages to you',
-  channel: 'a channel',
 }
 
 const rhythmWords: Readonly<Record<ShakeRhythm, string>> = {
@@ -59,8 +58,14 @@ export const remindersSentences = {
   },
 
   cells: {
-    reminders_place: ({ place, isHere }: { readonly place: Place; readonly isHere: boolean }) =>
-      isHere && place.kind === 'channel' ? 'this channel' : placeWords[place.kind],
+    reminders_place: (
+      { place, isHere, isClosed }: { readonly place: Place; readonly isHere: boolean; readonly isClosed: boolean },
+      format: Format,
+    ) => {
+      if (place.kind !== 'channel') return placeWords[place.kind]
+      const where = isHere ? 'this channel' : format.channel(place.channelId)
+      return isClosed ? `${where}, where I cannot write any more: they come in private messages to you` : where
+    },
     reminders_time: (values: { readonly atMinutes: number; readonly zone: string; readonly isAssumed: boolean }) =>
       `${isoTime(values.atMinutes)} in ${values.zone}${values.isAssumed ? ' (assumed)' : ''}`,
     reminders_shake: ({ shake }: { readonly shake: ShakeRhythm }) => rhythmWords[shake],

@@ -3,8 +3,10 @@ import { abvPercent, ethanolG } from '../../liquid/liquid.ts'
 import { daysBetween } from '../../quantity/calendar.ts'
 import type { Measured } from '../../quantity/measured.ts'
 import { heldMl } from '../plan/fill-bottles.ts'
-import { type Plan, type PlanWish, plan, timesOf } from '../plan/plan.ts'
+import { type Plan, type PlanWish, planAsIs, timesOf } from '../plan/plan.ts'
+import type { NamedTargets } from '../plan/reach-targets.ts'
 import { schedule } from '../plan/schedule.ts'
+import { ofStrength, orAdvised } from '../plan/strong-enough.ts'
 import type { Portion } from '../portion.ts'
 import type { Recipe } from './recipe.ts'
 import {
@@ -66,7 +68,24 @@ const ROUNDING_SHARE = 1e-9
  * and the bottles, whichever there is least of. Throws what `plan` throws, and `spirit_too_weak` where the recipe's own
  * strength and sweetness cannot be had of this spirit.
  */
-export function planRecipe(recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan {
+export const planRecipe = (recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan =>
+  orAdvised(() => recipeAsIs(recipe, atHand, asked), {
+    isSpiritGiven: atHand.spirits !== null,
+    spirit: (abvPercent) => recipeAsIs(recipe, spiritInstead(atHand, abvPercent), asked).plan,
+    steepAt:
+      asked.steepAtPercent === null
+        ? null
+        : (steepAtPercent) => recipeAsIs(recipe, atHand, { ...asked, steepAtPercent }).plan,
+    // They go by the spirit: fewer of them are less of it all.
+    plants: null,
+  })
+
+const spiritInstead = (atHand: AtHand, abvPercent: Measured): AtHand =>
+  atHand.spirits === null
+    ? { ...atHand, spiritAbvPercent: abvPercent }
+    : { ...atHand, spirits: ofStrength(atHand.spirits, abvPercent) }
+
+function recipeAsIs(recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan {
   const ownG = ethanolG(poured(ownSpirits(recipe, 1)))
   const spiritFactor = atHand.spirits === null ? null : ethanolG(poured(atHand.spirits)) / ownG
   const spiritsFor = (factor: number): readonly Portion[] | null => {
@@ -113,19 +132,35 @@ function usualDays({ plants, start }: PlanWish): RecipePlan['usual'] {
 
 function planned({ targets }: Recipe, wish: PlanWish, { named }: Asked): Plan {
   try {
-    return plan(wish)
+    return planAsIs(wish)
   } catch (error) {
     const isTheirs = targets !== null && named.abvPercent === undefined && named.sugarGPerL === undefined
     if (!isTheirs || !(error instanceof DomainError)) throw error
     if (error.problem !== 'infusion_too_weak') throw error
     const { toAbvPercent, toSugarGPerL, strongestAbvPercent, sweetestGPerL } =
       error.values as DomainError<'infusion_too_weak'>['values']
+    // Rounded to what is surely reached; and own sugar, which nothing takes out, may be in the way.
+    const orNull = (most: number | null, step: number, named: (value: number) => Partial<NamedTargets>) => {
+      const value = Math.floor((most ?? 0) / step) * step
+      const isMade = most !== null && isPlanned({ ...wish, named: { ...wish.named, ...named(value) } })
+      return isMade ? value : null
+    }
     throw new DomainError('unreachable', 'spirit_too_weak', {
       spiritAbvPercent: abvPercent(poured(wish.spirits!)),
       toAbvPercent,
       toSugarGPerL,
-      strongestAbvPercent,
-      sweetestGPerL,
+      strongestAbvPercent: orNull(strongestAbvPercent, 0.5, (abvPercent) => ({ abvPercent })),
+      sweetestGPerL: orNull(sweetestGPerL, 1, (sugarGPerL) => ({ sugarGPerL })),
     })
+  }
+}
+
+function isPlanned(wish: PlanWish): boolean {
+  try {
+    planAsIs(wish)
+    return true
+  } catch (error) {
+    if (error instanceof DomainError && error.code !== 'internal') return false
+    throw error
   }
 }

@@ -1,5 +1,8 @@
 import { DomainError } from '../../domain-error.ts'
+import { massG } from '../../quantity/precision.ts'
 import type { FoundPlant, PlantsRead } from '../plan/find-plants.ts'
+import type { TypedPlant } from '../plan/parse-plants.ts'
+import { weighPieces } from '../plan/weigh-pieces.ts'
 import type { AtHand } from './plan-recipe.ts'
 import type { Recipe, RecipePlant } from './recipe.ts'
 import { botanicalOf } from './recipe-wish.ts'
@@ -9,13 +12,12 @@ const isMeant = ({ botanical, saidState, count }: FoundPlant, plant: RecipePlant
   botanical.id === plant.id &&
   (botanical.form.state === botanicalOf(plant).form.state || (saidState === null && count === null))
 
-/** What `of:` says that there is of a recipe's plants; throws `not_in_recipe` and `plant_without_amount`. */
-export function plantsAtHand({ plants, unknown }: PlantsRead, recipe: Recipe): AtHand['plants'] {
-  const stranger = (typed: string) =>
-    new DomainError('bad_value', 'not_in_recipe', {
-      typed,
-      plants: recipe.plants.map((plant) => ({ id: plant.id, state: botanicalOf(plant).form.state })),
-    })
+const named = ({ plants }: Recipe) => plants.map((plant) => ({ id: plant.id, state: botanicalOf(plant).form.state }))
+
+/** What `of:` says that there is of a recipe's plants; throws `not_in_recipe`, `plant_without_amount`, `amount_of_which`. */
+export function plantsAtHand({ plants, unknown, nameless }: PlantsRead, recipe: Recipe): AtHand['plants'] {
+  if (nameless !== undefined) return [onlyPlant(nameless, recipe)]
+  const stranger = (typed: string) => new DomainError('bad_value', 'not_in_recipe', { typed, plants: named(recipe) })
   const [first] = unknown
   if (first !== undefined) throw stranger(first.typed.typed)
   return plants.map((found) => {
@@ -25,4 +27,15 @@ export function plantsAtHand({ plants, unknown }: PlantsRead, recipe: Recipe): A
     if (found.massG === null) throw new DomainError('bad_value', 'plant_without_amount', { typed })
     return { index, massG: found.massG.value }
   })
+}
+
+/** So much of the recipe's one plant. */
+function onlyPlant({ amount, kind, typed }: TypedPlant, recipe: Recipe): AtHand['plants'][number] {
+  const [plant, ...others] = recipe.plants
+  if (plant === undefined || others.length > 0 || amount === null) {
+    throw new DomainError('bad_value', 'amount_of_which', { typed, plants: named(recipe) })
+  }
+  if (amount.kind === 'mass') return { index: 0, massG: massG(amount).value }
+  const { count, piece } = amount
+  return { index: 0, massG: weighPieces(botanicalOf(plant), { count, piece, kind }, typed).value }
 }

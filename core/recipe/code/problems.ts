@@ -18,6 +18,8 @@ export interface CodeProblems {
     readonly typed: string
     readonly plants: readonly { readonly id: string; readonly state: PlantState }[]
   }
+  /** An amount at hand without its plant, of a recipe of several. */
+  readonly amount_of_which: CodeProblems['not_in_recipe']
   /** A plant at hand of which nobody said how much. */
   readonly plant_without_amount: { readonly typed: string }
   /** The recipe's strength and sweetness, and what this spirit makes instead. */
@@ -25,9 +27,9 @@ export interface CodeProblems {
     readonly spiritAbvPercent: number
     readonly toAbvPercent: number
     readonly toSugarGPerL: number
-    /** The strongest with that sweetness; null where no strength holds it. */
+    /** The strongest with that sweetness, in halves of a per cent; null where none is made. */
     readonly strongestAbvPercent: number | null
-    /** The sweetest at that strength; null where it cannot be had at all. */
+    /** The sweetest at that strength, in whole g/L; null where none is made. */
     readonly sweetestGPerL: number | null
   }
 }

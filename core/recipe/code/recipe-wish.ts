@@ -7,6 +7,7 @@ import { tools } from '../../quantity/precision.ts'
 import { measuredOut, weighedOut } from '../by-tool.ts'
 import type { PlannedPlant, PlanWish } from '../plan/plan.ts'
 import type { KeptDays } from '../plan/schedule.ts'
+import { massOfCounted } from '../plan/weigh-pieces.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
 import type { Recipe, RecipePlant } from './recipe.ts'
@@ -41,12 +42,14 @@ export const spiritHolding = (wantedG: number, abvPercent: Measured): readonly P
   return [portion(wantedG / ethanolG(ml), abvPercent)]
 }
 
+const times = ({ value, plusMinus }: Measured, factor: number): Measured => ({
+  value: value * factor,
+  plusMinus: plusMinus * factor,
+})
+
 /** `factor` times as much of these. */
 export const timesSpirits = (spirits: readonly Portion[], factor: number): readonly Portion[] =>
-  spirits.map((each) => ({
-    ...each,
-    amount: { value: each.amount.value * factor, plusMinus: each.amount.plusMinus * factor },
-  }))
+  spirits.map((each) => ({ ...each, amount: times(each.amount, factor) }))
 
 /** Fewer of a plant are not counted any more. */
 const LEAST_COUNT = 0.2
@@ -60,11 +63,17 @@ function countTimes(countTenths: number | null, factor: number): number | null {
   return Math.abs(halves - count) <= NEAR_SHARE * count ? halves : Number(count.toPrecision(2))
 }
 
-const plantTimes = (plant: RecipePlant, factor: number): PlannedPlant => ({
-  botanical: botanicalOf(plant),
-  massG: weighedOut((factor * plant.massMg) / 1000),
-  count: countTimes(plant.countTenths, factor),
-})
+/** Fruit that was counted only is as little known as on its maker's plan. */
+function plantTimes(plant: RecipePlant, factor: number): PlannedPlant {
+  const { massMg, countTenths } = plant
+  const botanical = botanicalOf(plant)
+  const counted = countTenths === null ? null : massOfCounted(botanical, countTenths / 10, massMg / 1000)
+  return {
+    botanical,
+    massG: counted === null ? weighedOut((factor * massMg) / 1000) : times(counted, factor),
+    count: countTimes(countTenths, factor),
+  }
+}
 
 /** Other spirit is brought to the strength in which the recipe steeps from so much above it, % vol. */
 const STRONGER_PERCENT = 1

@@ -4,7 +4,7 @@ import { expectNotRefused } from '../../botanical/refusal.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Measured } from '../../quantity/measured.ts'
 import { massG } from '../../quantity/precision.ts'
-import { parsePlants, type TypedPlant } from './parse-plants.ts'
+import { expectNamed, parseAmounts, type TypedPlant } from './parse-plants.ts'
 import { expectOnce, isUnknown, type TypedUnknown, typedUnknown } from './unknown-plant.ts'
 import { weighPieces } from './weigh-pieces.ts'
 
@@ -23,6 +23,8 @@ export interface PlantsRead {
   readonly plants: readonly FoundPlant[]
   /** Not in the catalogue, in the order typed; each holds the problem that it is without the maker's word. */
   readonly unknown: readonly TypedUnknown[]
+  /** An amount alone, such as `4`, which only a batch of one plant can tell what of. */
+  readonly nameless?: TypedPlant
 }
 
 /**
@@ -31,7 +33,10 @@ export interface PlantsRead {
  */
 export function readPlants(text: string): PlantsRead {
   expectNotRefused(text)
-  const read = parsePlants(text).map((typed, at) => findOrLeave(typed, at))
+  const parsed = parseAmounts(text)
+  const [only, ...others] = parsed
+  if (only?.noun === '' && others.length === 0) return { plants: [], unknown: [], nameless: only }
+  const read = parsed.map((typed, at) => findOrLeave(typed, at))
   const plants = read.filter((each): each is FoundPlant => 'botanical' in each)
   plants.forEach(({ botanical, typed }, index) => {
     if (plants.findIndex((other) => other.botanical.id === botanical.id) === index) return
@@ -44,7 +49,8 @@ export function readPlants(text: string): PlantsRead {
 
 /** The plants of `of:`, each of the catalogue and weighed. */
 export function findPlants(text: string): readonly FoundPlant[] {
-  const { plants, unknown } = readPlants(text)
+  const { plants, unknown, nameless } = readPlants(text)
+  if (nameless !== undefined) expectNamed(nameless)
   const [first] = unknown
   if (first !== undefined) throw first.problem
   return plants
@@ -60,6 +66,7 @@ function findOrLeave(typed: TypedPlant, at: number): FoundPlant | TypedUnknown {
 }
 
 function findPlant(typed: TypedPlant): FoundPlant {
+  expectNamed(typed)
   const { amount, noun, kind } = typed
   const found = findBotanical(noun, amount?.kind === 'count' ? amount.piece : null)
   expectSaidForm(found)

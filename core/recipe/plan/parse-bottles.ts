@@ -18,7 +18,7 @@ export const USUAL_BOTTLE_ML = 500
 
 const MOST_BOTTLES = 10_000
 
-const COUNTED = /^([0-9]+)\s*(?:[x×*]|bottles?|bottigli[ae])\s*(?:of\s+|da\s+|di\s+)?(?=\S)(.+)$/iu
+const COUNTED = /^([0-9]+)\s*(?:(?:[x×*]|bottles?|bottigli[ae])\s*(?:of\s+|da\s+|di\s+)?|(?:of|da|di)\s+)(?=\S)(.+)$/iu
 const NUMBER = /^([0-9]+)\s*(?:bottles?|bottigli[ae])?$/iu
 
 const countIn = (digits: string, typed: string): number => {
@@ -36,6 +36,6 @@ const bottlesOf = (text: string): Bottles => {
   return { count: counted === null ? null : countIn(counted[1]!, text), volumeMl: size.volumeMl, size }
 }
 
-/** Bottles joined with `+`: `4 x 500 ml`, `4 bottles of 500 ml`, `4` (of half a litre), `500 ml` (as many as it fills). */
+/** Bottles joined with `+`: `4 x 500 ml`, `4 bottles of 500 ml`, `4 of 500 ml`, `4` (of half a litre), `500 ml` (as many as it fills). */
 export const parseBottles = (text: string): readonly Bottles[] =>
   splitList(text).map(({ text: item }) => bottlesOf(item))

@@ -14,7 +14,7 @@ export interface TypedPlant {
   readonly amount: Mass | Count | null
   /** What is counted, where that is more than `parseCount` knows: a thumb, a head, a spoonful. */
   readonly kind: PieceKind | null
-  /** What the plant was called. */
+  /** What the plant was called; empty where only an amount was said. */
   readonly noun: string
   /** The whole item, fit to be shown. */
   readonly typed: string
@@ -44,20 +44,18 @@ const plantOf = (item: TypedText): TypedPlant => {
   if (unit.key === 'tsp') return spooned(read, number, unitFound!.next, typed)
   if (unit.kind !== 'mass') throw new DomainError('bad_value', 'plant_not_weighed', { typed })
   const { amount, next } = massAt(read, number)
-  return { amount, kind: null, noun: named(read, number, next, typed), typed }
+  return { amount, kind: null, noun: named(read, number, next), typed }
 }
 
 /** The words before the amount and after it. */
-const named = (read: TypedText, number: number, next: number, typed: string): string => {
+const named = (read: TypedText, number: number, next: number): string => {
   const from = OF.has(read.tokens[next]?.text ?? '') ? next + 1 : next
-  const noun = [textFrom(read, 0, number), textFrom(read, from)].filter((words) => words !== '').join(' ')
-  if (noun === '') throw new DomainError('bad_value', 'plant_not_named', { typed })
-  return noun
+  return [textFrom(read, 0, number), textFrom(read, from)].filter((words) => words !== '').join(' ')
 }
 
 /** `2 tsp black tea`: by the spoon, where a spoonful's weight is known. */
 const spooned = (read: TypedText, number: number, next: number, typed: string): TypedPlant => {
-  const noun = named(read, number, next, typed)
+  const noun = named(read, number, next)
   const until = readNumber(read, number)!.next
   const amount = parseCount(`${textFrom(read, number, until)} ${noun}`)
   return { amount, kind: 'teaspoon', noun, typed }
@@ -68,7 +66,6 @@ const counted = (read: TypedText, number: number, typed: string): TypedPlant => 
   const turned = number === 0 ? read : readText(`${textFrom(read, number)} ${textFrom(read, 0, number)}`, 'count')
   const amount = parseCount(turned.text)
   const whole = textFrom(turned, readNumber(turned, 0)!.next)
-  if (whole === '') throw new DomainError('bad_value', 'plant_not_named', { typed })
   if (HANDFUL_OF.test(whole)) throw new DomainError('bad_value', 'plant_not_weighed', { typed })
   const match = PIECE_OF.exec(whole)
   if (match === null) return { amount, kind: null, noun: amount.noun, typed }
@@ -76,5 +73,16 @@ const counted = (read: TypedText, number: number, typed: string): TypedPlant => 
   return { amount: { ...amount, piece: null }, kind, noun: whole.slice(match[0].length), typed }
 }
 
-/** Plants joined with `+`: `8 lemons + 30 g ginger`, `lemon`, `1 stick cinnamon`. */
-export const parsePlants = (text: string): readonly TypedPlant[] => splitList(text).map(plantOf)
+/** Plants joined with `+`: `8 lemons + 30 g ginger`, `lemon`, `1 stick cinnamon`; one may lack its name. */
+export const parseAmounts = (text: string): readonly TypedPlant[] => splitList(text).map(plantOf)
+
+export function expectNamed({ noun, typed }: TypedPlant): void {
+  if (noun === '') throw new DomainError('bad_value', 'plant_not_named', { typed })
+}
+
+/** The same, all of them named. */
+export function parsePlants(text: string): readonly TypedPlant[] {
+  const plants = parseAmounts(text)
+  plants.forEach(expectNamed)
+  return plants
+}

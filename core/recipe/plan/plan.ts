@@ -17,6 +17,7 @@ import type { Bottles } from './parse-bottles.ts'
 import { chooseTargets, expectReachable, type NamedTargets } from './reach-targets.ts'
 import { type KeptDays, type Schedule, schedule } from './schedule.ts'
 import { spiritForBottles } from './spirit-for-bottles.ts'
+import { ofStrength, orAdvised } from './strong-enough.ts'
 import { type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
 
 export interface PlannedPlant {
@@ -74,13 +75,29 @@ export interface Plan {
 }
 
 /** From plants and spirit, or from plants and bottles, to everything a batch needs and becomes. */
-export function plan(wish: PlanWish): Plan {
+export const plan = (wish: PlanWish): Plan =>
+  orAdvised(() => planAsIs(wish), {
+    isSpiritGiven: wish.spirits !== null,
+    spirit: (spiritAbvPercent) =>
+      planAsIs({ ...wish, spiritAbvPercent, spirits: wish.spirits && ofStrength(wish.spirits, spiritAbvPercent) }),
+    steepAt: wish.steepAtPercent === null ? null : (steepAtPercent) => planAsIs({ ...wish, steepAtPercent }),
+    plants: (share) => planAsIs(withLess(wish, share)),
+  })
+
+const withLess = (wish: PlanWish, share: number): PlanWish => ({
+  ...wish,
+  plants: wish.plants.map((plant) => ({ ...plant, massG: plant.massG && scaled(plant.massG, share) })),
+  unknown: wish.unknown.map((plant) => ({ ...plant, massG: scaled(plant.massG, share) })),
+})
+
+/** The same, without a word of what would do instead of a steep that is too weak. */
+export function planAsIs(wish: PlanWish): Plan {
   const times = wish.plants.map(({ botanical }) => timesOf(botanical))
   const days = wish.unknown.length > 0 ? null : schedule(times, wish)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
   const steeped = steep(steeping)
   const targets = chooseTargets(steeped.infusion, wish.named)
-  expectReachable(steeped.infusion, targets)
+  expectReachable(steeped.infusion, targets, wish.named)
   const sweetened = sweeten(steeping, targets)
   const { spiritMl, spiritAbvPercent } = propagate({ spirits: steeping.spirits }, ({ spirits }) => {
     const poured = mix(...spirits.map(liquidOf))

@@ -7,8 +7,18 @@ export interface PlanProblems {
     readonly jarAbvPercent: number
     readonly spiritAbvPercent: number
     readonly leastAbvPercent: number
-    /** As much spirit of this strength would do; null where none that is sold does. */
-    readonly neededAbvPercent: number | null
+    /** What was tried and does; null where nobody tried. */
+    readonly instead: {
+      /** As much spirit of this whole strength; null where none that is sold does. */
+      readonly spiritAbvPercent: number | null
+      /** False where the amount of spirit is to be found. */
+      readonly isSpiritGiven: boolean
+      /** The spirit as it is, brought to no less than this first; null where that does not do. */
+      readonly steepAtPercent: number | null
+      readonly isDilutedFirst: boolean
+      /** Some share of the plants that were weighed or counted. */
+      readonly fewerPlants: boolean
+    } | null
   }
   /** The drained plants would keep nearly all of the liquid; `enoughMl` of spirit would do. */
   readonly plants_drink_all: { readonly plantsG: number; readonly liquidMl: number; readonly enoughMl: number }

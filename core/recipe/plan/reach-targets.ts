@@ -21,13 +21,14 @@ export function chooseTargets(infusion: Liquid, named: NamedTargets): Targets {
 }
 
 /** Throws `infusion_too_weak`, with what it does reach, where water and sugar cannot make the targets of it. */
-export function expectReachable(infusion: Liquid, targets: Targets): void {
+export function expectReachable(infusion: Liquid, targets: Targets, named: NamedTargets): void {
   const strongest = strongestAbvPercent(infusion, targets.sugarGPerL)
   if (targets.abvPercent <= strongest * (1 + ROUNDING_SHARE)) return
   throw new DomainError('unreachable', 'infusion_too_weak', {
     infusionAbvPercent: abvPercent(infusion),
     toAbvPercent: targets.abvPercent,
     toSugarGPerL: targets.sugarGPerL,
+    isSweetnessNamed: named.sugarGPerL !== undefined,
     strongestAbvPercent: strongest,
     sweetestGPerL: sweetestGPerL(infusion, targets.abvPercent),
   })

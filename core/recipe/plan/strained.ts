@@ -7,6 +7,7 @@ import { propagate } from '../propagate.ts'
 import { inputsOf, steep, steepLiquids } from '../steep.ts'
 import type { PlannedPlant } from './plan.ts'
 import { plantOf } from './plant-of.ts'
+import { ofStrength, orAdvised } from './strong-enough.ts'
 
 export interface Strained {
   readonly abvPercent: Measured
@@ -17,7 +18,21 @@ export interface Strained {
  * What an infusion of these is expected to be when it is strained, for a maker who cannot measure it: strength and the
  * plants' own sugar. Refuses what `steep` and the ceilings refuse.
  */
-export function strained(plants: readonly PlannedPlant[], spirits: readonly Portion[], sugarG = exactly(0)): Strained {
+export const strained = (
+  plants: readonly PlannedPlant[],
+  spirits: readonly Portion[],
+  sugarG = exactly(0),
+): Strained => {
+  const { steep: _, ...made } = orAdvised(() => strainedAsIs(plants, spirits, sugarG), {
+    isSpiritGiven: true,
+    spirit: (abvPercent) => strainedAsIs(plants, ofStrength(spirits, abvPercent), sugarG),
+    steepAt: null,
+    plants: null,
+  })
+  return made
+}
+
+function strainedAsIs(plants: readonly PlannedPlant[], spirits: readonly Portion[], sugarG: Measured) {
   const bare = { spirits, waterG: exactly(0), sugarG, plants: [] }
   const { pouredMl } = steep(bare)
   const weighed = plants.map(({ botanical, massG }) => ({
@@ -25,13 +40,14 @@ export function strained(plants: readonly PlannedPlant[], spirits: readonly Port
     massG: massG ?? weighedOut((botanical.dose.typicalGPerL * pouredMl) / 1000),
   }))
   const steeping = { ...bare, plants: weighed.map(({ botanical, massG }) => plantOf(botanical, massG)) }
-  steep(steeping)
+  const steeped = steep(steeping)
   checkCeilings(
     weighed.map(({ botanical, massG }) => ({ botanical, massG: massG.value })),
     pouredMl,
   )
-  return propagate(inputsOf(steeping), (values) => {
+  const found = propagate(inputsOf(steeping), (values) => {
     const { infusion } = steepLiquids(values)
     return { abvPercent: abvPercent(infusion), sugarGPerL: sugarGPerL(infusion) }
   })
+  return { ...found, steep: steeped }
 }

@@ -1,5 +1,5 @@
 import type { Botanical, PieceKind } from '../../botanical/botanical.ts'
-import { pieceMass } from '../../botanical/piece-mass.ts'
+import { type PieceMass, pieceMass } from '../../botanical/piece-mass.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Measured } from '../../quantity/measured.ts'
 import type { Piece } from '../../quantity/quantities.ts'
@@ -26,8 +26,23 @@ export function weighPieces(botanical: Botanical, { count, piece, kind }: Pieces
     const { id, dose } = botanical
     throw new DomainError('bad_value', 'piece_not_weighed', { typed, id, typicalGPerL: dose.typicalGPerL })
   }
-  const each = between(found.minG, found.maxG)
-  const zestShare = found.piece === null ? (botanical.zestGPerFruit?.plusMinusShare ?? 0) : 0
-  const plusMinusG = Math.max(each.plusMinus, each.value * Math.max(LEAST_SHARE, zestShare))
-  return { value: count * each.value, plusMinus: count * plusMinusG }
+  const { value, plusMinus } = eachOf(botanical, found)
+  return { value: count * value, plusMinus: count * plusMinus }
+}
+
+function eachOf({ zestGPerFruit }: Botanical, { piece, minG, maxG }: PieceMass): Measured {
+  const each = between(minG, maxG)
+  const zestShare = piece === null ? (zestGPerFruit?.plusMinusShare ?? 0) : 0
+  return { value: each.value, plusMinus: Math.max(each.plusMinus, each.value * Math.max(LEAST_SHARE, zestShare)) }
+}
+
+/** So near to what its pieces weigh, a mass was reckoned from their count. */
+const NEAR_SHARE = 0.001
+
+/** A count's mass with the ± of its pieces; null where it is not what they weigh, so that somebody weighed it. */
+export function massOfCounted(botanical: Botanical, count: number, massG: number): Measured | null {
+  const found = [pieceMass(botanical, null), ...botanical.pieces]
+    .flatMap((piece) => (piece === null ? [] : [eachOf(botanical, piece)]))
+    .find(({ value }) => Math.abs(count * value - massG) <= NEAR_SHARE * massG)
+  return found === undefined ? null : { value: massG, plusMinus: (massG * found.plusMinus) / found.value }
 }

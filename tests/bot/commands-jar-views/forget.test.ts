@@ -36,6 +36,26 @@ describe('/forget', () => {
     expect((await desk.asker.store.read('local')).jars).toEqual(person.jars)
   })
 
+  it('counts apart what no list of running jars shows', async () => {
+    const hidden = [
+      jarOf('aaaa3', [
+        { ...startedAs('plum'), on: '2026-11-01' },
+        { kind: 'discarded', on: '2026-11-02' },
+      ]),
+      jarOf('aaaa4', [
+        { ...startedAs('gone'), on: '2026-11-01' },
+        { kind: 'undone', of: 1, on: '2026-11-01' },
+      ]),
+    ]
+    const desk = await deskWith({ jars: [...person.jars, ...hidden] }, { width: 200 })
+    expect(await desk.textOf('/forget')).toContain('2 jars (and 1 in the notebook, 1 taken back) with 7 entries')
+    expect((await desk.jsonOf('/forget')).data).toMatchObject({ jars: 4, entries: 7 })
+    const rest = await deskWith({ jars: hidden }, { width: 200 })
+    expect(await rest.textOf('/forget confirm:yes')).toMatch(
+      /^Erased: no running jar \(but 1 in the notebook, 1 taken back\) with 4 entries,/,
+    )
+  })
+
   it('erases everything once confirmed, and says what, copies included', async () => {
     const asker = newAsker()
     await asker.store.update('local', () => ({ ...NOBODY, ...person }))
@@ -58,14 +78,30 @@ describe('/forget', () => {
     })
   })
 
-  it.each(['/forget yes', '/forget no', '/forget walnuts', '/forget lemon confirm:yes', '/forget jar:yes confirm:yes'])(
-    'erases nothing at %s',
-    async (line) => {
-      const desk = await deskWith(person)
-      expect((await desk.jsonOf(line)).data).toMatchObject({ erased: false, jars: 2 })
-      expect((await desk.asker.store.read('local')).jars).toEqual(person.jars)
-    },
-  )
+  it('erases by a button only what the button named', async () => {
+    const desk = await deskWith(person, { width: 200 })
+    const { store } = desk.asker
+    for (const line of ['/forget confirm:yes 1/3/0', '/forget confirm:yes 2/2/0', '/forget confirm:yes 2/3/1']) {
+      expect((await desk.jsonOf(line)).data).toMatchObject({ erased: false, jars: 2, entries: 3 })
+      expect(await desk.textOf(line)).toContain('named something else than you have now, so it erased nothing')
+    }
+    expect((await store.read('local')).jars).toEqual(person.jars)
+    expect((await desk.jsonOf('/forget confirm:no 2/3/0')).data).toMatchObject({ erased: false })
+    expect((await desk.jsonOf('/forget confirm:yes 2/3/0')).data).toMatchObject({ erased: true })
+  })
+
+  it.each([
+    '/forget yes',
+    '/forget no',
+    '/forget walnuts',
+    '/forget lemon confirm:yes',
+    '/forget lemon confirm:yes 2/3/0',
+    '/forget jar:yes confirm:yes',
+  ])('erases nothing at %s', async (line) => {
+    const desk = await deskWith(person)
+    expect((await desk.jsonOf(line)).data).toMatchObject({ erased: false, jars: 2 })
+    expect((await desk.asker.store.read('local')).jars).toEqual(person.jars)
+  })
 
   it('sends who names one jar to /jar discard, and a bare yes to what does it', async () => {
     const desk = await deskWith(person, { width: 200 })
@@ -75,7 +111,9 @@ describe('/forget', () => {
 
   it('takes nothing but yes or no', async () => {
     const desk = await deskWith(person)
-    expect((await desk.jsonOf('/forget confirm:perhaps')).error).toMatchObject({ code: 'bad_value', option: 'confirm' })
+    for (const answer of ['perhaps', 'yes 2/3', '2/3/0', 'yes 2/3/x']) {
+      expect((await desk.jsonOf(`/forget confirm:${answer}`)).error).toMatchObject({ option: 'confirm' })
+    }
     expect((await desk.asker.store.read('local')).jars).toEqual(person.jars)
   })
 })

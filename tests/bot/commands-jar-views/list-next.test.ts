@@ -22,7 +22,7 @@ it('names the hour to which all was put off', async () => {
   const untilMs = Date.parse('2026-12-11T18:00:00Z')
   const putOff = { kind: 'put_off', untilDay: '2026-12-11', untilMs, on: '2026-12-11' } as const
   const text = await listed(jarOf('aaaa1', [START, putOff]), '2026-12-11')
-  expect(text).toContain('Nothing to do today. Next: strain lemon today at 18:00.')
+  expect(text).toContain('Nothing to do today. Next: strain and shake lemon today at 18:00.')
   expect(text).toContain('strain and shake today at 18:00')
 })
 
@@ -35,4 +35,24 @@ it('counts nothing towards readiness once a bottle was opened', async () => {
     { kind: 'opened', on: '2026-12-10' },
   ])
   expect(await listed(jar, '2026-12-11')).toMatch(/lemon +ready +█{10} day 34$/m)
+})
+
+it('names all that comes on the soonest day, whatever else is to do today', async () => {
+  const strained = { kind: 'strained', measured: null, strength: null, rinseWaterG: START.waterG } as const
+  const jars = [
+    jarOf('aaaa1', [{ ...START, name: 'old', on: '2026-10-20' }]),
+    jarOf('aaaa2', [
+      { ...START, name: 'mine', on: '2026-11-08' },
+      { kind: 'shaken', on: '2026-11-20' },
+    ]),
+    jarOf('aaaa3', [
+      { ...START, name: 'mum’s', on: '2026-11-01' },
+      { ...strained, on: '2026-11-20' },
+    ]),
+  ]
+  const listedAll = async (all: readonly Jar[]) => (await deskWith({ jars: all }, { width: 300 })).textOf('/jar list')
+  expect(await listedAll(jars.slice(1))).toContain('Next: sweeten mum’s and shake mine tomorrow.')
+  expect(await listedAll(jars.slice(0, 2))).toMatch(
+    /^Today: .*old.*\. Next: shake mine tomorrow; strain .* on 1 December\.$/m,
+  )
 })

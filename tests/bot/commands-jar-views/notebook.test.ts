@@ -122,6 +122,23 @@ describe('/notebook compare:', () => {
     expect(await desk.textOf('/notebook compare:unrated + twin')).toMatch(/^Only twin is rated: 3 of 5\./)
   })
 
+  it('sees what they were planned for, when they were begun and what else went in', async () => {
+    const planned = (id: string, name: string, on: string, abvPercent: number, waterG: number) =>
+      jarOf(id, [{ ...startedAs(name, { waterG: exactly(waterG) }, { targets: { abvPercent, sugarGPerL: 250 } }), on }])
+    const desk = await deskWith(
+      { jars: [planned('aaaa1', 'strong', '2026-10-20', 40, 0), planned('aaaa2', 'mild', '2026-11-17', 30, 200)] },
+      { width: 120 },
+    )
+    const [headline, table] = (await desk.textOf('/notebook compare:strong + mild')).split('\n\n')
+    expect(headline).toContain('What differed, strong | mild:')
+    expect(table?.split('\n').map((line) => line.trim().replace(/ {2,}/, ': '))).toEqual([
+      'Water in the jar: 0 g | 200.0 g a litre of spirit',
+      'Begun: 20 October 2026 | 17 November 2026',
+      'Planned for: 40 % vol with 250 g/L | 30 % vol with 250 g/L',
+      expect.stringMatching(/^Strength: 9\d(\.\d)? % vol \| 7\d(\.\d)? % vol$/),
+    ])
+  })
+
   it('sees the same recipe in half the amount', async () => {
     const desk = await deskWith({ jars }, { width: 120 })
     const text = await desk.textOf('/notebook compare:lemon + small')

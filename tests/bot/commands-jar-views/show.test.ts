@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { displayWidth } from '../../../bot/console/display-width.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
+import { jarDesk } from '../commands-jar/desk.ts'
 import { deskWith, jarOf, startedAs } from './jars.ts'
 
 const TYPED = [
@@ -28,26 +29,70 @@ const lemon = jarOf('aaaa1', [
   { kind: 'tasted', rating: 4, note: null, on: '2026-11-12' },
 ])
 
+/** Its lines, the columns two spaces apart. */
+const storyIn = (text: string): readonly string[] =>
+  text
+    .split('\n')
+    .filter((line) => /^ {2}(?:\d+( · |–)|Taken back)/.test(line))
+    .map((line) => line.trim().replace(/ {2,}/, '  '))
+
 describe('/jar show', () => {
   it('tells the stage, what is in it with its ±, the story and what comes next', async () => {
-    const desk = await deskWith({ jars: [lemon] }, { width: 100 })
+    const desk = await deskWith({ jars: [lemon] }, { width: 200 })
     const text = await desk.textOf('/jar show lemon')
     expect(text).toMatch(/^lemon: strained, day 51\./)
     expect(text).toMatch(/Volume +930 ml ± \d ml, measured/)
     expect(text).toMatch(/Strength +85\.?\d? % vol ± 0\.\d % vol, measured/)
     expect(text).toMatch(/Planned +30 % vol, 250 g\/L/)
     expect(text).toMatch(/Rating +3, then 4 of 5/)
-    const story = text.split('\n').filter((line) => /^ {2}\d+( · |–)/.test(line))
-    expect(story.map((line) => line.trim().replace(/ {2,}/, '  '))).toEqual([
+    expect(storyIn(text)).toEqual([
       '1 · 1 Oct  started: of 80 g lemon peel, spirit 1 l 95%, to strength 30%',
       '2–5  shaken on 2, 3, 4 and 5 Oct',
       '6 · 10 Oct  tasted, 3 of 5: “thin, "green"”',
-      '7 · 10 Oct  shaken (taken back)',
-      '8 · 10 Oct  takes back 7',
-      '9 · 1 Nov  strained, 390 ml at 85 % vol (corrected by 10)',
-      '10 · 2 Nov  corrects 9: strained, 930 ml at 85 % vol',
+      '9 · 1 Nov  strained, 930 ml at 85 % vol (corrected: measured 930 ml, where nothing was said)',
       '11 · 12 Nov  tasted, 4 of 5',
+      'Taken back  1 entry',
     ])
+  })
+
+  it('tells a corrected entry as it stands now, its day and its amounts, and what it was', async () => {
+    const desk = jarDesk('2026-01-10')
+    await desk.ask('/jar start ginger of:150 g ginger spirit:700 ml 60%')
+    desk.at('2026-01-15')
+    await desk.ask('/jar correct ginger spirit:750 ml 60%')
+    await desk.ask('/jar correct ginger spirit:800 ml 60%')
+    await desk.ask('/jar correct ginger entry:1 when:14 January')
+    await desk.ask('/jar correct ginger entry:1 when:13 January')
+    await desk.ask('/jar undo ginger')
+    expect(storyIn(await desk.textOf('/jar show ginger'))).toEqual([
+      '1 · 14 Jan  started: of 150 g ginger, spirit 800 ml 60% (corrected: spirit 800 ml 60%, no longer 700 ml 60%; day 14 Jan, no longer 10 Jan)',
+      'Taken back  1 entry',
+    ])
+    const { data } = await desk.ask('/jar show ginger')
+    expect(data.events).toHaveLength(6)
+  })
+
+  it('leaves out what was put off and is over, and counts what was taken back', async () => {
+    const desk = jarDesk('2026-01-10')
+    await desk.ask('/jar start ginger of:150 g ginger spirit:700 ml 60%')
+    await desk.ask('/jar later ginger until:in 2 days')
+    await desk.ask('/jar later ginger until:18:00')
+    const storyAt = async (moment: string) => {
+      desk.at(moment)
+      return storyIn(await desk.textOf('/jar show ginger')).map((line) => line.replace(/,? .*/, ''))
+    }
+    expect(await storyAt('2026-01-10T17:59:00Z')).toEqual(['1', '3'])
+    expect(await storyAt('2026-01-10T18:00:00Z')).toEqual(['1'])
+    await desk.ask('/jar later ginger until:in 2 days')
+    expect(await storyAt('2026-01-11')).toEqual(['1', '4'])
+    expect(await storyAt('2026-01-12')).toEqual(['1'])
+    await desk.ask('/jar shake ginger')
+    for (const line of ['/jar undo ginger', '/jar undo ginger']) await desk.ask(line)
+    const shown = await desk.textOf('/jar show ginger')
+    expect(shown).toMatch(/Taken back +2 entries/)
+    expect(shown).not.toMatch(/shaken|put off/)
+    const { data } = await desk.ask('/jar show ginger')
+    expect(data.events).toHaveLength(7)
   })
 
   it('says of a jar that nobody has measured that it is estimated', async () => {
@@ -113,5 +158,20 @@ describe('/jar show', () => {
       expect((await desk.jsonOf(line)).error).toMatchObject({ code: 'not_found' })
     }
     expect((await desk.jsonOf('/jar show lemno')).error.message).toContain('did you mean lemon?')
+  })
+
+  it('names all that begin so, five at most', async () => {
+    const jars = ['lemon', 'lemon peel', 'lime', 'loquat', 'lychee', 'lovage'].map((name, index) =>
+      jarOf(`bbbb${index}`, [{ ...startedAs(name), on: '2026-11-01' }]),
+    )
+    const two = await deskWith({ jars: jars.slice(0, 2) })
+    expect((await two.jsonOf('/jar show l')).error.message).toBe(
+      'You have no jar “l”; lemon and lemon peel begin so: which one?',
+    )
+    const many = await deskWith({ jars })
+    expect((await many.jsonOf('/jar show l')).error.message).toBe(
+      'You have no jar “l”; lemon, lemon peel, lime, loquat, lychee and 1 more begin so: which one?',
+    )
+    expect((await many.jsonOf('/jar show lim')).data.name).toBe('lime')
   })
 })

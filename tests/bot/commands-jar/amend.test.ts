@@ -29,6 +29,31 @@ describe('/jar correct', () => {
     expect((await desk.storyOf('lemon')).happened[1]).toMatchObject({ rating: 4, note: 'sharp' })
   })
 
+  it('says the strength that a spirit had, wherever it was said', async () => {
+    const desk = jarDesk()
+    await desk.ask('/jar start basil of:20 g basil spirit:500 ml 95% to-strength:30%')
+    expect(await desk.textOf('/jar correct basil entry:1 strength:60%')).toContain('strength: 60%, no longer 95%')
+    expect(await desk.textOf('/jar correct basil spirit:500 ml 70%')).toContain(
+      'spirit: 500 ml 70%, no longer 500 ml 95%',
+    )
+    expect(await desk.textOf('/jar correct basil strength:80%')).toContain('strength: 80%, no longer 70%')
+    const apart = '/jar start mint of:20 g peppermint spirit:500 ml strength:50%'
+    await desk.ask(apart)
+    expect(await desk.textOf('/jar correct mint strength:55%')).toContain('strength: 55%, no longer 50%')
+  })
+
+  it('is spelt out where nothing was measured', async () => {
+    const desk = jarDesk()
+    await desk.ask(LEMON)
+    await desk.ask('/jar taste lemon rating:3')
+    desk.at('2026-11-20')
+    expect(await desk.textOf('/jar strain lemon')).toContain(
+      'add it: /jar correct lemon entry:3 measured: and what you read.',
+    )
+    const { notes } = await desk.ask('/jar correct lemon entry:3 measured:910 ml')
+    expect(notes.map(({ key }) => key)).not.toContain('jar_not_measured')
+  })
+
   it('changes the batch as if it had been typed right at once', async () => {
     const desk = await sweetened()
     const right = await desk.ask('/jar correct lemon sugar:600 g')

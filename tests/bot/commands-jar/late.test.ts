@@ -123,6 +123,24 @@ describe('all', () => {
   })
 })
 
+describe('/jar later all', () => {
+  it('puts off only what asks for something before then', async () => {
+    const desk = jarDesk('2026-11-02')
+    for (const name of ['shaken', 'waiting', 'strained', 'quiet'])
+      await desk.ask(`${LEMON.replace('lemon', name)} when:1 November`)
+    await desk.ask('/jar shake shaken')
+    await desk.ask('/jar strain strained measured:900 ml')
+    await desk.ask('/jar later quiet until:in 3 days')
+    const text = await desk.textOf('/jar later all until:18:00')
+    expect(text).toMatch(/^Quiet until 18:00 on 2 November 2026: waiting\.$/m)
+    expect((await desk.storyOf('quiet')).happened).toHaveLength(2)
+    expect((await desk.refused('/jar later all until:18:00')).message).toBe(
+      'No jar of yours asks for anything before 18:00 on 2 November 2026, so there is nothing to put off.',
+    )
+    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/: shaken, waiting and strained\.$/m)
+  })
+})
+
 describe('a day of the week', () => {
   // 4 November 2026 is a Wednesday.
   it('is the last one for what happened, and the coming one for what is put off', async () => {
@@ -156,6 +174,7 @@ describe('a day of the week', () => {
     await desk.ask('/jar open lemon')
     expect((await desk.refused('/jar later all until:tomorrow')).message).toContain('nothing to put off')
     await desk.ask(LEMON.replace('lemon', 'ginger'))
-    expect(await desk.textOf('/jar later all until:tomorrow')).toMatch(/: ginger\.$/m)
+    expect((await desk.refused('/jar later all until:tomorrow')).message).toContain('asks for anything before')
+    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/: ginger\.$/m)
   })
 })

@@ -88,6 +88,6 @@ describe('/jar later', () => {
     expect(noteOf(await ask(`/jar later mine until:${strainBy}`), 'jar_later_past')).toBeUndefined()
     const late = /^That is after the days for straining mine, the last of which is \d+ \w+ 2026\.$/
     expect(noteOf(await ask('/jar later mine until:2027-01-20'), 'jar_later_past')).toMatch(late)
-    expect(noteOf(await ask('/jar later all until:2027-01-20'), 'jar_later_past')).toMatch(late)
+    expect(noteOf(await ask('/jar later all until:2027-01-21'), 'jar_later_past')).toMatch(late)
   })
 })

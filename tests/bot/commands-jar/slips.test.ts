@@ -18,7 +18,7 @@ describe('what was typed', () => {
     expect(await textsOf('/jar sweeten herb water:115 ml sugar:598 g')).toMatch(
       /The plan was \d+ g sugar in 1\.\d+ l water; if a number slipped, \/jar undo herb takes it back\./,
     )
-    expect(await textsOf('/jar sweeten herb water:115 ml sugar:598 g')).toContain('/jar undo herb takes one back')
+    expect(await textsOf('/jar sweeten herb water:115 ml sugar:599 g')).toContain('/jar undo herb takes one back')
     await desk.ask('/jar undo herb')
     await desk.ask('/jar undo herb')
     expect(await textsOf('/jar sweeten herb water:1.15 l sugar:590 g')).not.toContain('The plan was')

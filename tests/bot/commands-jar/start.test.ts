@@ -48,7 +48,7 @@ describe('/jar start', () => {
   it('says which zone it took, on the first jar of somebody who chose none', async () => {
     const desk = jarDesk()
     const first = await desk.run(LEMON)
-    expect(first.ok && first.reply.actions.map(({ line }) => line)).toEqual(['/settings zone:UTC'])
+    expect(first.ok && first.reply.actions[0]?.line).toBe('/settings zone:UTC')
     await jarDesk().ask('/settings zone:UTC')
     expect((await desk.ask(LEMON.replace('lemon', 'second'))).notes.map(({ key }) => key)).not.toContain(
       'jar_zone_assumed',
@@ -137,7 +137,7 @@ describe('a plan offers its jar', () => {
 
   it('with what was typed, and it can be typed back', async () => {
     const [line] = await actionsOf('/plan of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30%')
-    expect(line).toBe('/jar start lemon peel of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30%')
+    expect(line).toBe('/jar start of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30%')
     const desk = jarDesk()
     await desk.ask(line!)
     expect((await desk.storyOf('lemon peel')).started.plants).toHaveLength(2)
@@ -145,10 +145,10 @@ describe('a plan offers its jar', () => {
 
   it('late where it began in the past, today where it is to begin', async () => {
     expect(await actionsOf('/plan of:lemon spirit:1 l 95% start:yesterday')).toEqual([
-      '/jar start lemon peel of:lemon spirit:1 l 95% when:yesterday',
+      '/jar start of:lemon spirit:1 l 95% when:2026-10-31',
     ])
     expect(await actionsOf('/plan of:lemon spirit:1 l 95% start:tomorrow')).toEqual([
-      '/jar start lemon peel of:lemon spirit:1 l 95%',
+      '/jar start of:lemon spirit:1 l 95%',
     ])
   })
 
@@ -157,12 +157,33 @@ describe('a plan offers its jar', () => {
     ['1 stick ceylon cinnamon', 'cinnamon'],
     ['30 g raspberries', 'raspberries'],
   ])('%s as %s', async (of, name) => {
-    expect(await actionsOf(`/plan of:${of} spirit:1 l 60%`)).toEqual([`/jar start ${name} of:${of} spirit:1 l 60%`])
+    const [line] = await actionsOf(`/plan of:${of} spirit:1 l 60%`)
+    expect(line).toBe(`/jar start of:${of} spirit:1 l 60%`)
+    expect((await jarDesk().ask(line!)).data.name).toBe(name)
+  })
+
+  it('under the next free number, and once only from one line', async () => {
+    const desk = jarDesk()
+    const [line] = await actionsOf('/plan of:90 g lemon peel spirit:1 l 95%')
+    await desk.ask('/jar start lemon peel of:80 g lemon peel spirit:1 l 95%')
+    const text = await desk.textOf(line!)
+    expect(text).toContain('lemon peel 2: started.')
+    expect(text).toContain('I call it after what is in it, lemon peel 2; /jar rename lemon peel 2 to: and another name')
+    desk.at('2026-11-02')
+    const again = await desk.run(line!)
+    expect((await desk.person()).jars).toHaveLength(2)
+    expect(await desk.textOf(line!)).toContain(
+      'lemon peel 2 was begun just so on 1 November 2026 already, so I began no other.',
+    )
+    const another = again.ok ? again.reply.actions[0]!.line : ''
+    expect(another).toBe('/jar start lemon peel 3 of:90 g lemon peel spirit:1 l 95%')
+    expect((await desk.ask(another)).data.name).toBe('lemon peel 3')
+    expect((await desk.refused('/jar start lemon peel of:80 g lemon peel spirit:1 l 95%')).option).toBe('name')
   })
 
   it('for bottles to fill as well', async () => {
     const [line] = await actionsOf('/plan of:fennel seed bottles:4 x 500 ml strength:95%')
-    expect(line).toBe('/jar start fennel seed of:fennel seed strength:95% bottles:4 x 500 ml')
+    expect(line).toBe('/jar start of:fennel seed strength:95% bottles:4 x 500 ml')
     await jarDesk().ask(line!)
   })
 })

@@ -103,7 +103,38 @@ describe('what is said', () => {
   })
 })
 
+it('says of what fresh plants it is not the season on the day they are wanted', async () => {
+  const seasons = async (line: string) =>
+    (await ask(line)).notes.filter(({ key }) => key === 'plan_out_of_season').map(({ text }) => text)
+  const plants = 'of:300 g strawberries + 300 g sloes + 10 lemons spirit:2 l 95%'
+  expect(await seasons(`/plan ${plants}`)).toEqual([
+    'Out of season in June, north of the equator (common practice): sloe (September to November); south of it the year is turned by six months.',
+  ])
+  expect(await seasons(`/plan ${plants} start:3 January`)).toEqual([
+    expect.stringContaining('strawberry (April to June) and sloe (September to November)'),
+  ])
+  expect(await seasons('/plan of:10 g dried ginger + 10 lemons spirit:1 l 95%')).toEqual([])
+})
+
 describe('refused', () => {
+  it('says what is missing with lines that run and hold it', async () => {
+    const { error } = await askAny('/plan of:10 lemons')
+    const lines = /as in (\/plan .+ spirit:.+), or .+, as in (\/plan .+ bottles:.+)$/.exec(error!.message)!.slice(1)
+    expect(lines).toHaveLength(2)
+    for (const line of lines) expect((await askAny(line)).error, line).toBeUndefined()
+  })
+
+  it('speaks of no sweetness that nobody asked for', async () => {
+    const { error } = await askAny('/plan of:1 kg strawberries spirit:1 l 95% to-strength:92%')
+    expect(error!.message).toMatch(
+      /^A 57\.3 % infusion cannot become 92 % vol by adding water; it reaches at most [\d.]+ % vol\.$/,
+    )
+    const sweet = await askAny('/plan of:10 lemons spirit:1 l 95% to-strength:80% to-sweetness:300 g/L')
+    expect(sweet.error!.message).toMatch(
+      /^An 88\.8 % infusion .* with 300 g\/L by adding water and sugar; with 300 g\/L it/,
+    )
+  })
+
   test.each([
     ['/plan of:foxglove bottles:4 strength:95%', 'refused', 'of'],
     ['/plan of:lemon + ginger + hemlock bottles:4 strength:95%', 'refused', 'of'],

@@ -39,7 +39,7 @@ describe('/plan from:', () => {
     const text = await desk.textOf(`/plan from:${await lemon()}`)
     expect(text).toContain('As the batch of this code was made, in the same amounts.')
     expect(text).toContain('Dried, not fresh: ginger root.')
-    expect(text).toMatch(/14 to 21 days on the plants, as that batch had\./)
+    expect(text).toMatch(/14 to 21 days on the plants, as that batch was planned\./)
     expect(desk.faults()).toEqual([])
   })
 
@@ -114,7 +114,7 @@ describe('/plan from:', () => {
     const outcome = await desk.run(`/plan from:${code} spirit:700 ml 70%`)
     if (!outcome.ok) throw new Error('not planned')
     const [action] = outcome.reply.actions
-    expect(action?.line).toBe(`/jar start lemon peel from:${code} spirit:700 ml 70%`)
+    expect(action?.line).toBe(`/jar start from:${code} spirit:700 ml 70%`)
     expect((await desk.jsonOf(action!.line)).error).toBeUndefined()
     const { started } = await lastStory(desk)
     const factor = 49_000 / 95_000
@@ -141,7 +141,7 @@ describe('/plan from:', () => {
     const desk = deskOf()
     const code = await codeAfter(`/jar start lemon ${OF} ${WISH} when:2026-09-01`, '/jar strain lemon')
     const text = await desk.textOf(`/plan from:${code}`)
-    expect(text).toContain('80 days on the plants, as that batch had; usual are 14 to 21, so taste as it goes.')
+    expect(text).toContain('80 days on the plants, like that batch; usual are 14 to 21, so taste as it goes.')
   })
 
   it.each([
@@ -152,6 +152,7 @@ describe('/plan from:', () => {
       'of',
       /“30 g basil” is not in the batch.*lemon peel \(zest\) and ginger root \(dried\)/,
     ],
+    ['of:4', 'bad_value', 'of', /“4” of which plant\? .* lemon peel \(zest\) and ginger root \(dried\)/],
     ['of:30 g fresh ginger', 'bad_value', 'of', /is not in the batch/],
     ['of:30 g foxglove', 'refused', 'of', /./],
     ['of:30 g meadow thing unknown-ok:yes', 'too_many_options', 'unknown-ok', /one too many/],

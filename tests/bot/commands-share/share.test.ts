@@ -72,7 +72,7 @@ describe('/share at the terminal', () => {
       'lemon is shared no longer. Whoever kept its code can still make it.',
     )
     expect(await desk.textOf(`/share withdraw:${share}`)).toBe(
-      'lemon was shared no longer already. Whoever kept its code can still make it.',
+      'lemon was withdrawn before. Whoever kept its code can still make it.',
     )
     expect((await sharesOf(desk))[0]).toMatchObject({ withdrawn: true })
     expect((await desk.jsonOf('/share withdraw:zzzzzzzz')).error).toMatchObject({ code: 'not_found' })

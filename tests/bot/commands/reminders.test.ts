@@ -105,6 +105,7 @@ describe('/reminders', () => {
     expect((await desk.store.read('local')).settings.pausedUntil).toBeNull()
     expect(await desk.textOf('/reminders pause-until:1 December 2027')).toMatch(/come again on 1 December 2027,/)
     expect(await desk.textOf('/reminders pause-until:in 5 months')).toMatch(/come again on 2 May 2027,/)
+    expect(await desk.textOf('/reminders pause-until:2 weeks')).toMatch(/come again on 16 December,/)
   })
 
   it('takes the place it is written in', async () => {

@@ -181,7 +181,12 @@ describe('the terminal as a surface', () => {
     } as const
     const sought = { nudgeId: 'a1', userId: 'local', place: nudge.place, madeMs: 0 }
     expect(await surface.findSent?.(sought)).toBe('unknown')
-    const reply = nudgeReply(personWith([lemon]), nudge, false, { nowMs: MORNING, assumedZone: ZONE })
+    const reply = nudgeReply(
+      personWith([lemon]),
+      nudge,
+      { mayHaveBeenSeen: false, isMoved: false },
+      { nowMs: MORNING, assumedZone: ZONE },
+    )
     await surface.send({ ...sought, reply, mayHaveBeenSeen: false, attempt: 1 })
     expect(await surface.findSent?.(sought)).toBe('there')
   })

@@ -94,7 +94,7 @@ describe('the season', () => {
     /\bBottle basil\./,
     /^ginger is ready to drink\./m,
     /^lemon: taken back: strained, 680 ml/m,
-    /^Quiet until 3 October 2026: lemon, ginger and coffee\.$/m,
+    /^Quiet until 3 October 2026: lemon and coffee\.$/m,
     /^coffee, strained: measured: 910 ml, no longer 940 ml\./m,
     /^You liked lemon better than ginger: 5 to 4\./m,
     /Ginger root +– \| 214 g a litre of spirit/,

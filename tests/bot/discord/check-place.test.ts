@@ -1,23 +1,9 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { placeCheck } from '../../../bot/discord/check-place.ts'
-import { type Connected, connecting } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import type { Right } from './fake/world.ts'
+import { bot, fake, onStage } from './stage.ts'
 
-let fake: FakeDiscord
-let bot: Connected
-
-beforeEach(async () => {
-  fake = await startFake()
-  bot = connecting(fake)
-  await bot.ready()
-})
-
-afterEach(async () => {
-  expect(await bot.end()).toBe(0)
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-})
+onStage()
 
 const placeKept = async () => (await bot.store.read(fake.user.id)).settings.place
 

@@ -2,13 +2,15 @@ import type { Command } from '../../../bot/chat/command.ts'
 import type { After } from '../../../bot/discord/after.ts'
 import { after as realAfter } from '../../../bot/discord/after.ts'
 import { type ConnectionDesk, connect } from '../../../bot/discord/connect.ts'
+import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory-store.ts'
 import type { Store } from '../../../store/store.ts'
 import { commands } from '../test-desk.ts'
 import type { FakeDiscord } from './fake/fake-discord.ts'
 
-interface Setting extends Partial<Pick<ConnectionDesk, 'token' | 'api' | 'guildId' | 'commands' | 'remind'>> {
+export interface Setting
+  extends Partial<Pick<ConnectionDesk, 'token' | 'api' | 'guildId' | 'commands' | 'remind' | 'closed'>> {
   readonly store?: Store
   readonly after?: After
 }
@@ -34,6 +36,7 @@ export const connecting = (fake: FakeDiscord, setting: Setting = {}) => {
     language: en,
     assumedZone: 'UTC',
     now: () => nowMs,
+    closed: closedPlaces(),
     after: realAfter,
     log: (text) => logged.push(text),
     ended: ended.signal,

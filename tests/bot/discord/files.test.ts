@@ -1,33 +1,21 @@
 import ICAL from 'ical.js'
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import type { DrawnFile } from '../../../bot/chat/draw-files.ts'
 import { openAttachment } from '../../../bot/discord/open-attachment.ts'
 import { withFiles } from '../../../bot/discord/with-files.ts'
 import { en } from '../../../bot/text/en/index.ts'
-import { type Connected, connecting } from './connected.ts'
+import { commands } from '../test-desk.ts'
+import { gate, instead, until } from './connected.ts'
 import { checkPayload } from './fake/check-payload.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { showProblem } from './fake/problem.ts'
+import { buttonsOf } from './fake/shown-text.ts'
 import { messagesOf, speech } from './rendering.ts'
+import { bot, fake, onStage, restart } from './stage.ts'
 
 const LEMON = { name: 'lemon', of: '10 lemons', spirit: '1 l 95%', 'to-strength': '30%', 'to-sweetness': '250 g/L' }
 
 describe('files of answers', () => {
-  let fake: FakeDiscord
-  let bot: Connected
-
-  beforeEach(async () => {
-    fake = await startFake()
-    bot = connecting(fake)
-    await bot.ready()
-  })
-
-  afterEach(async () => {
-    expect(await bot.end()).toBe(0)
-    await fake.stop()
-    expect(fake.faults()).toEqual([])
-    expect(bot.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
-  })
+  onStage()
 
   const given = (text: string, name = 'larderbell.json') => ({
     name,
@@ -45,13 +33,38 @@ describe('files of answers', () => {
     expect(parsed.getAllSubcomponents('vevent').length).toBeGreaterThan(5)
   })
 
-  it('are several where a command makes several, and are not shown to everybody', async () => {
+  it.each([
+    { isPublic: false, who: 'their asker' },
+    { isPublic: true, who: 'all' },
+  ])('are promised to $who before they are drawn', async ({ isPublic }) => {
+    const { opened, open } = gate()
+    const mix = commands.find(({ path }) => path === 'mix')!
+    const draw = async () => {
+      await opened
+      return new Uint8Array([1])
+    }
+    const alt = { group: 'files', key: 'calendar_file', values: { count: 1 } } as const
+    const files = [{ name: 'larderbell.ics', mime: 'text/calendar', alt, draw }]
+    const visible = isPublic ? ({ visibility: 'public' } as const) : {}
+    await restart({
+      commands: instead('mix', async (input, context) => ({ ...(await mix.run(input, context)), files, ...visible })),
+    })
+    const asked = fake.slash('mix', { spirit: '1 l', strength: '95%', water: '1 l' })
+    await until(() => fake.requests('callback').length > 0)
+    open()
+    const answer = await asked
+    expect(answer).toMatchObject({ wasDeferred: true, isPrivate: !isPublic, followUps: [] })
+    expect(answer.calls.map(({ route }) => route)).toEqual(['callback', 'editAnswer'])
+    expect(answer.files).toHaveLength(1)
+  })
+
+  it('are several where a command makes several, with no button that shows them to everybody', async () => {
     await fake.slash('jar start', LEMON)
     const answer = await fake.slash('notebook', { export: 'csv' })
     expect(answer.files.map(({ name }) => name)).toEqual(['larderbell-batches.csv', 'larderbell-entries.csv'])
-    const shown = await fake.press(answer.message, en.discord.showEverybody())
-    expect(shown.isPrivate).toBe(false)
-    expect(shown.files).toEqual([])
+    for (const { message } of [answer, await fake.slash('calendar', {}), await fake.slash('forget', {})]) {
+      expect(buttonsOf(message!.json).map(({ label }) => label)).not.toContain(en.discord.showEverybody())
+    }
   })
 
   it('are taken in again by another person, all or nothing', async () => {

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
-import type { Invocation } from '../../../bot/chat/invocation.ts'
 import { decodeCustomId } from '../../../bot/discord/custom-id.ts'
-import { jarToTaste, readForm, tastingForm } from '../../../bot/discord/form.ts'
+import { jarToTaste, readForm, type SentForm, tastingForm } from '../../../bot/discord/form.ts'
+import { strainingForm } from '../../../bot/discord/strain-form.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
 import { bareClient } from './fake/bare-client.ts'
@@ -33,6 +33,18 @@ it('would be found out with a longer title', () => {
   expect(problemsOf({ ...formOf('lemon'), title: 'x'.repeat(46) }).length).toBeGreaterThan(0)
 })
 
+it('opens again as it was filled in, with what fits', () => {
+  const asked = { owner: OWNER, jarId: 'k7f2a', jarName: 'lemon' }
+  const again = tastingForm(asked, en.tastingForm, { rating: '2', note: 'x'.repeat(1200), jar: 'other' })
+  expect(problemsOf(again)).toEqual([])
+  expect(JSON.stringify(again)).toContain('"value":"2","default":true')
+  expect(JSON.stringify(again)).toContain(`"value":"${'x'.repeat(1000)}"`)
+  const straining = strainingForm(asked, en.strainingForm, { measured: 'banana' })
+  expect(problemsOf(straining)).toEqual([])
+  expect(straining).toMatchObject({ title: 'Straining: lemon' })
+  expect(JSON.stringify(straining).match(/"value":[^,}]*/g)).toEqual(['"value":"banana"'])
+})
+
 it('belongs to its owner, and names the jar by its id', () => {
   expect(decodeCustomId(formOf('lemon').custom_id)).toMatchObject({ owner: OWNER, line: '/jar taste #k7f2a' })
 })
@@ -49,26 +61,26 @@ const sent = (rating: readonly string[], note: string) => [
   { type: 18, component: { type: 4, customId: 'note', value: note } },
 ]
 
-it('makes the call of what was filled in', () => {
+it('reads what was filled in', () => {
   expect(readForm(LINE, sent(['4'], 'bright, jar:x "still" sharp\nnext line'), commands)).toEqual({
-    path: 'jar taste',
-    options: { jar: '#k7f2a', rating: '4', note: 'bright, jar:x "still" sharp\nnext line' },
+    line: LINE,
+    filled: { rating: '4', note: 'bright, jar:x "still" sharp\nnext line' },
   })
-  expect(readForm(LINE, sent(['5'], '  '), commands).options).toEqual({ jar: '#k7f2a', rating: '5' })
-  expect(readForm(LINE, sent([], ''), commands).options).toEqual({ jar: '#k7f2a' })
+  expect(readForm(LINE, sent(['5'], '  '), commands).filled).toEqual({ rating: '5' })
+  expect(readForm(LINE, sent([], ''), commands).filled).toEqual({})
 })
 
 it('takes nothing but its own two fields', () => {
   const strange = { type: 18, component: { type: 4, customId: '__proto__', value: 'x' } }
   const other = { type: 18, component: { type: 4, customId: 'jar', value: 'another' } }
-  expect(readForm(LINE, [strange, other, { type: 10 }], commands).options).toEqual({ jar: '#k7f2a' })
+  expect(readForm(LINE, [strange, other, { type: 10 }], commands).filled).toEqual({})
 })
 
 it('goes from a real client to a person and back', async () => {
   const fake = await startFake()
   const bot = bareClient(fake)
   try {
-    const calls: Invocation[] = []
+    const calls: SentForm[] = []
     bot.answer(async (interaction) => {
       if (interaction.isChatInputCommand()) {
         await interaction.showModal(
@@ -86,8 +98,8 @@ it('goes from a real client to a person and back', async () => {
     await fake.submit(await fake.slash('taste'), { rating: '4', note })
     await fake.submit(await fake.slash('taste'), {})
     expect(calls).toEqual([
-      { path: 'jar taste', options: { jar: '#k7f2a', rating: '4', note } },
-      { path: 'jar taste', options: { jar: '#k7f2a' } },
+      { line: LINE, filled: { rating: '4', note } },
+      { line: LINE, filled: {} },
     ])
     expect(bot.errors).toEqual([])
     expect(fake.faults()).toEqual([])

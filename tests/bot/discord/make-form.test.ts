@@ -17,6 +17,13 @@ it('is a form that Discord takes, of whoever asked for it', () => {
   expect(decodeCustomId(form.custom_id)).toEqual({ owner: FRIEND, line: `/share make:${REF}`, nudgeId: null })
 })
 
+it('asks for every option of /share make:', () => {
+  const asked = form.components.map((each) => ('component' in each ? each.component : null))
+  const names = asked.map((each) => (each !== null && 'custom_id' in each ? each.custom_id : null))
+  const told = Object.entries(en.commands.share.options).filter(([, text]) => text.startsWith('With make:'))
+  expect(names.toSorted()).toEqual(told.map(([name]) => name).toSorted())
+})
+
 it('is asked for by a share to make that says nothing yet', () => {
   expect(shareToMake({ path: 'share', options: { make: REF } })).toBe(REF)
   expect(shareToMake({ path: 'share', options: { make: REF, spirit: '1 l' } })).toBeNull()
@@ -26,9 +33,15 @@ it('is asked for by a share to make that says nothing yet', () => {
 
 it('fills in what there is, and takes no other field', () => {
   const field = (customId: string, value: string) => ({ type: 18, component: { type: 4, customId, value } })
-  const sent = [field('spirit', ' 700 ml '), field('bottles', ''), field('withdraw', 'x'), field('__proto__', 'x')]
+  const sent = [
+    field('spirit', ' 700 ml '),
+    field('to-strength', '22%'),
+    field('bottles', ''),
+    field('withdraw', 'x'),
+    field('__proto__', 'x'),
+  ]
   expect(readForm(`/share make:${REF}`, sent, commands)).toEqual({
-    path: 'share',
-    options: { make: REF, spirit: '700 ml' },
+    line: `/share make:${REF}`,
+    filled: { spirit: '700 ml', 'to-strength': '22%' },
   })
 })

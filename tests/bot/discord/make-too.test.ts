@@ -64,15 +64,18 @@ describe('make this too', () => {
     const refused = await acts.make(shown, { spirit: '1 l', strength: '40%' })
     expect(refused.isPrivate).toBe(true)
     expect(refused.text).toContain('With 40 % vol spirit it cannot be the same')
+    const strength = /to-strength:([\d.]+%)/.exec(refused.text)![1]!
+    const weaker = await acts.make(shown, { spirit: '1 l', strength: '40%', 'to-strength': strength })
+    expect(weaker.text).toContain('In the jar')
     expect((await acts.make(shown, { spirit: 'a lot' })).text).toContain('a lot')
     expect((await acts.make(shown, { spirit: '1 l' })).text).toContain('strength')
     expect((await acts.make(shown, {})).text).toContain('in the same amounts')
   })
 
-  it('starts the friend’s jar, and counts it once a person and never the owner', async () => {
+  it('starts the friend’s jar, and counts what others begin, of every share, and never the owner’s', async () => {
     const shown = await acts.share()
-    const start = async (user: FakeUser) => {
-      const planned = await acts.make(shown, { spirit: '700 ml', strength: '95%' }, user)
+    const start = async (user: FakeUser, from = shown) => {
+      const planned = await acts.make(from, { spirit: '700 ml', strength: '95%' }, user)
       const started = await fake.press(planned.message, START, { user })
       expect(started.text).toContain('started')
       const jar = (await bot.store.read(user.id)).jars.at(-1)!
@@ -87,19 +90,25 @@ describe('make this too', () => {
       expect(JSON.stringify(jar)).not.toContain(mine)
     }
     expect(stored).not.toContain(NAME)
-    await start(friend)
     expect((await acts.shareOf()).made).toBe(1)
     await start(fake.user)
     expect((await acts.shareOf()).made).toBe(1)
-    await start(fake.newUser('rue'))
+    await start(friend)
     expect((await acts.shareOf()).made).toBe(2)
     expect(JSON.stringify((await acts.owner()).shares)).not.toContain(friend.id)
-    expect((await acts.make(shown, { spirit: '1 l 95%' })).text).toContain('2 people have begun a jar from it')
-    expect((await fake.slash('share')).text).toContain('2 jars came of it')
-    expect((await fake.slash('share', { jar: NAME })).text).toContain('2 jars came of it so far')
+    const again = await fake.slash('share', { jar: NAME })
+    expect(again.text).toContain('others have begun 2 jars of this batch so far')
+    await start(fake.newUser('rue'), again)
+    expect(await Promise.all([0, 1].map(async (at) => (await acts.shareOf(at)).made))).toEqual([2, 1])
+    for (const each of [shown, again]) {
+      const { text } = await acts.make(each, { spirit: '1 l 95%' })
+      expect(text).toContain('Others than its maker have begun 3 jars of this batch so far')
+    }
+    expect((await fake.slash('share')).text).toContain(`your own not counted: 3 jars of ${NAME}.`)
+    expect((await fake.slash('share', { jar: NAME })).text).toContain('others have begun 3 jars of this batch so far')
   })
 
-  it('counts from the jars: as many people as have one that came of it', async () => {
+  it('counts from the jars: as many as came of it', async () => {
     const shown = await acts.share()
     const people = ['rue', 'tansy', 'borage'].map((name) => fake.newUser(name))
     await Promise.all(
@@ -124,7 +133,7 @@ describe('make this too', () => {
     const asked = await Promise.all([friend, rue, fake.user].map((user) => acts.pressMake(shown, user)))
     for (const answer of asked) expect(answer.modal).toBeDefined()
     const planned = await fake.submit(asked[1]!, { spirit: '1 l 95%' }, { user: rue })
-    expect(planned.text).toContain('as that batch had')
+    expect(planned.text).toMatch(/on the plants, (like that batch|as that batch was planned)/)
     // A form is its asker's own.
     expect((await fake.submit(asked[0]!, {}, { user: rue })).text).toBe(en.calls.notYours())
   })

@@ -20,5 +20,6 @@ export const meanings = (markdown: string): readonly string[] => {
   return MEANINGFUL.flatMap((pattern) => pattern.exec(left)?.[0] ?? [])
 }
 
-/** What is shown of a text in which nothing means anything. */
-export const shownOf = (markdown: string): string => markdown.replace(/\\([^0-9A-Za-z\s])/g, '$1')
+/** What is shown of a text in which nothing means anything; isolates show nothing. */
+export const shownOf = (markdown: string): string =>
+  markdown.replace(/\\([^0-9A-Za-z\s])/g, '$1').replace(/[\u2068\u2069]/g, '')

@@ -39,6 +39,30 @@ describe('a nudge whose channel does not take it goes to direct messages', () =>
     expect(person.settings.place).toEqual({ kind: 'channel', channelId: fake.channel.id })
   })
 
+  it('and says why, once, and /reminders says it too', async () => {
+    const here = reminding(fake)
+    await keep(here.store, fake, { settings: inChannel(fake.channel) })
+    fake.deny(fake.channel, 'SendMessages')
+    await here.tick()
+    await here.later(24 * 60)
+    const texts = messagesIn(fake.dm(fake.user)).map(({ json }) => textOf(json))
+    expect(texts.map((text) => text.includes('I can no longer write in the channel that you chose'))).toEqual([
+      true,
+      false,
+    ])
+    expect(texts[0]).toContain('/reminders place:here')
+    const bot = connecting(fake, { store: here.store, closed: here.closed })
+    await bot.ready()
+    const CLOSED = 'where I cannot write any more: they come in private messages to you'
+    expect((await fake.slash('reminders')).text).toContain(`this channel, ${CLOSED}`)
+    const channel = fake.newChannel(fake.guild, 'shed')
+    const said = await fake.slash('reminders', {}, { channel })
+    expect(said.text).toContain(`<#${fake.channel.id}>, ${CLOSED}`)
+    await fake.slash('reminders', { place: 'here' }, { channel })
+    expect((await fake.slash('reminders', {}, { channel })).text).not.toContain(CLOSED)
+    expect(await bot.end()).toBe(0)
+  })
+
   it('also where the app is only a person’s own, in a server or a group', async () => {
     const here = reminding(fake)
     const foreign = fake.newChannel(fake.newGuild('the neighbours', { hasBot: false }), 'green')

@@ -1,31 +1,23 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { afterEach, describe, expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
-import { type Connected, connecting } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
 import { inChannel, keep, lemonJar, MINUTE_MS, messagesIn, record, reminding, wait } from './reminding.ts'
+import { bot, fake, onStage, restart } from './stage.ts'
 
 const LATER = 'Later today'
 const TOMORROW = 'Tomorrow'
 const SHOW = 'Show jar'
 
-let fake: FakeDiscord
-let bot: Connected
 let here: ReturnType<typeof reminding>
 
-beforeEach(async () => {
-  fake = await startFake()
-  here = reminding(fake)
-  bot = connecting(fake, { store: here.store })
-  await bot.ready()
+onStage((discord) => {
+  here = reminding(discord)
+  return { store: here.store }
 })
 
-afterEach(async () => {
-  expect(await bot.end()).toBe(0)
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-  expect([...bot.logged, ...here.logged].filter((line) => /\n\s+at /.test(line))).toEqual([])
+afterEach(() => {
+  expect(here.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
 })
 
 const labels = (message: FakeMessage) => buttonsOf(message.json).map(({ label }) => label)
@@ -86,11 +78,11 @@ describe('Done', () => {
   it('leaves what is still open', async () => {
     const ginger = lemonJar(fake, 'ginger', { strainFrom: '2026-11-25', strainBy: '2026-11-29' })
     const message = await nudge([lemonJar(fake), ginger])
-    expect(labels(message)).toEqual(['Shaken', 'Strained', LATER, TOMORROW, 'Show jars'])
+    expect(labels(message)).toEqual(['Strained', 'Shaken', LATER, TOMORROW, 'Show jars'])
     await fake.press(message, 'Shaken')
     await edited(message)
     expect(labels(message)).toEqual(['Strained', LATER, TOMORROW, 'Show jars'])
-    await fake.press(message, 'Strained')
+    await fake.submit(await fake.press(message, 'Strained'), {})
     await edited(message, 2)
     expect(labels(message)).toEqual(['Show jars'])
     expect(textOf(message.json).match(/✓/g)).toHaveLength(2)
@@ -109,9 +101,7 @@ describe('Done', () => {
   it('works after a restart, a day later, and where the jar was renamed meanwhile', async () => {
     const message = await nudge()
     await record(here.store, fake, 'lemon', { kind: 'renamed', name: 'sun' })
-    expect(await bot.end()).toBe(0)
-    bot = connecting(fake, { store: here.store })
-    await bot.ready()
+    await restart()
     bot.pass(24 * 60 * MINUTE_MS)
     expect((await fake.press(message, 'Shaken')).text).toContain('sun: shaken.')
     await edited(message)

@@ -30,7 +30,7 @@ export const offersDesk = async () => {
   const offersOf = (path: string, option: string, typed: string, userId = ME, from: Store = store) =>
     suggest(
       { path, option, typed },
-      { commands, userId, store: from, nowMs: NOW_MS, log: (text) => logged.push(text) },
+      { commands, userId, store: from, assumedZone: 'UTC', nowMs: NOW_MS, log: (text) => logged.push(text) },
       en.suggestions,
     )
   const listed = (key: keyof Offer) => async (path: string, option: string, typed: string) =>

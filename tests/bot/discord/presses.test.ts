@@ -1,28 +1,13 @@
-import { afterEach, beforeEach, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
-import { type Connected, connecting } from './connected.ts'
 import type { Answer } from './fake/answer.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
+import { bot, fake, onStage, restart } from './stage.ts'
 
-let fake: FakeDiscord
-let bot: Connected
-
-beforeEach(async () => {
-  fake = await startFake()
-  bot = connecting(fake)
-  await bot.ready()
-})
-
-afterEach(async () => {
-  expect(await bot.end()).toBe(0)
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-  expect(bot.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
-})
+onStage()
 
 const DAY_MS = 24 * 3_600_000
 const SHOW = en.discord.showEverybody()
@@ -106,9 +91,7 @@ it('works after a restart, a day later and after a rename', async () => {
   await fake.slash('jar start', LEMON)
   const { id } = await jarOf()
   const { message } = await fake.slash('jar show', { jar: 'lemon' })
-  await bot.end()
-  bot = connecting(fake, { store: bot.store })
-  await bot.ready()
+  await restart()
   bot.pass(DAY_MS)
   await fake.slash('jar rename', { jar: 'lemon', to: 'midwinter lemon' })
   const shaken = await fake.press(message, custom(`/jar shake #${id}`))
@@ -122,9 +105,7 @@ it('runs a line that is kept after a restart too, and says when it is kept no lo
   const planned = await fake.slash('plan', { ...long, 'to-strength': '30%', 'to-sweetness': '250 g/L' })
   const kept = buttonsOf(planned.message!.json).find(({ customId }) => customId?.includes('|@'))!
   expect(kept).toBeDefined()
-  await bot.end()
-  bot = connecting(fake, { store: bot.store })
-  await bot.ready()
+  await restart()
   const answer = await fake.press(planned.message, kept.label)
   expect(answer.text).toContain('started')
   await bot.store.update(fake.user.id, (before) => ({ ...before, lines: [] }))
@@ -162,7 +143,6 @@ it('does once what is pressed twice in a row', async () => {
 })
 
 it('answers two people at once, and one person’s slow command holds nobody up', async () => {
-  await bot.end()
   let release = (): void => undefined
   const released = new Promise<void>((resolve) => {
     release = resolve
@@ -172,8 +152,7 @@ it('answers two people at once, and one person’s slow command holds nobody up'
       ? ({ ...command, run: () => released.then(() => Promise.reject(new Error('secret'))) } as Command)
       : command,
   )
-  bot = connecting(fake, { commands: slow, store: bot.store })
-  await bot.ready()
+  await restart({ commands: slow })
   const sorrel = fake.newUser('sorrel')
   const waiting = fake.slash('blend', { parts: '600 ml 47% + 300 ml 33%' })
   const others = await Promise.all([fake.user, sorrel].map((user) => fake.slash('jar start', LEMON, { user })))
@@ -182,6 +161,21 @@ it('answers two people at once, and one person’s slow command holds nobody up'
   const failed: Answer = await waiting
   expect(failed.text).toBe(en.problems.internal())
   expect(bot.logged.splice(0).join('\n')).not.toContain('secret')
+})
+
+it('erases what was named when it was offered, and asks again where there is more by then', async () => {
+  await fake.slash('jar start', LEMON)
+  const asked = await fake.slash('forget')
+  const ERASE = en.sentences.actions.forget_all()
+  expect(labels(asked.message)).toEqual([ERASE])
+  await fake.slash('jar shake', { jar: 'lemon' })
+  bot.pass(DAY_MS)
+  const again = await fake.press(asked.message, ERASE)
+  expect(again.text).toContain('1 jar with 2 entries')
+  expect(again.text).toContain('erased nothing')
+  expect(await kindsOf()).toEqual(['started', 'shaken'])
+  expect((await fake.press(again.message, ERASE)).text).toContain('Erased: 1 jar with 2 entries')
+  expect((await person()).jars).toEqual([])
 })
 
 it('takes thirty commands a minute from each person', async () => {

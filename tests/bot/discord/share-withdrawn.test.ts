@@ -49,19 +49,26 @@ describe('a share that is none any more', () => {
     expect(late).toMatchObject({ isPrivate: true })
     expect(late.text).toContain('shares it no longer')
     expect((await fake.submit(asked, { spirit: '1 l 95%' }, { user: friend })).text).toContain('shares it no longer')
-    expect((await fake.slash('share', { withdraw: id })).text).toContain('already')
+    expect((await fake.slash('share', { withdraw: id })).text).toContain('was withdrawn before')
   })
 
   it('says what it could not change: a message that is gone, or in a place where I am not', async () => {
     const gone = await acts.share()
     gone.message!.channel.messages.delete(gone.message!.json.id)
-    expect((await fake.slash('share', { withdraw: (await acts.shareOf()).id })).text).toContain('gone already')
+    expect((await fake.slash('share', { withdraw: (await acts.shareOf()).id })).text).toContain(
+      'Its message is gone already.',
+    )
     const far = fake.newGuild('Another society', { hasBot: false })
     const channel = fake.newChannel(far, 'shelf')
     fake.join(far, fake.user)
     const there = await fake.slash('share', { jar: NAME }, { channel, install: 'user' })
     expect(there.isPrivate).toBe(false)
     expect((await fake.slash('share', { withdraw: (await acts.shareOf(1)).id })).text).toContain('delete it there')
+    const short = fake.newChannel(fake.guild, 'short-lived')
+    await fake.slash('share', { jar: NAME }, { channel: short })
+    fake.removeChannel(short)
+    const { text } = await fake.slash('share', { withdraw: (await acts.shareOf(2)).id })
+    expect(text).toContain('Its message is gone already.')
   })
 
   it('is taken back with all else that is forgotten', async () => {

@@ -3,7 +3,7 @@ import type { Command } from '../../../bot/chat/command.ts'
 import { PictureError } from '../../../bot/picture/picture-error.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
-import { type Connected, connecting, impatient, instead } from './connected.ts'
+import { type Connected, connecting, gate, impatient, instead, until } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf } from './fake/shown-text.ts'
 import type { FakeUser } from './fake/world.ts'
@@ -71,12 +71,22 @@ describe('/share', () => {
     expect((await acts.owner()).shares).toEqual([])
   })
 
-  it('comes under what was promised where drawing takes long', async () => {
+  it('comes under what was promised to its asker before it was known to be for all', async () => {
     await fake.slash('jar start', { ...LEMON, name: NAME })
     await bot.end()
-    bot = connecting(fake, { store: bot.store, after: impatient })
+    const { opened, open } = gate()
+    const share = commands.find(({ path }) => path === 'share')!
+    const slow = instead('share', async (input, context) => {
+      await opened
+      return share.run(input, context)
+    })
+    bot = connecting(fake, { store: bot.store, after: impatient, commands: slow })
     await bot.ready()
-    const shown = await fake.slash('share', { jar: NAME }, { until: ({ followUps }) => followUps.length > 0 })
+    const before = fake.requests('callback').length
+    const asked = fake.slash('share', { jar: NAME }, { until: ({ followUps }) => followUps.length > 0 })
+    await until(() => fake.requests('callback').length > before)
+    open()
+    const shown = await asked
     expect(shown).toMatchObject({ isPrivate: true, text: en.discord.posted() })
     const [posted] = shown.followUps
     expect(posted!.onlyFor).toBeUndefined()
@@ -110,9 +120,15 @@ describe('/share', () => {
     const mine = await fake.slash('share')
     expect(mine.isPrivate).toBe(true)
     expect(mine.text).toContain((await acts.shareOf()).id)
-    expect(mine.text).toContain('made by nobody else yet')
+    expect(mine.text).toContain(`secret-cellar lemon, shared <t:1795597200:f> in <#${fake.channel.id}>`)
+    expect(mine.text).toContain('Nobody else has begun a jar')
     expect((await fake.slash('share', {}, { user: friend })).text).toContain('You share no batch')
     const { choices } = await fake.autocomplete('share', { withdraw: 'sec' }, 'withdraw')
-    expect(choices).toEqual([{ name: `${NAME} (${(await acts.shareOf()).id})`, value: (await acts.shareOf()).id }])
+    expect(choices).toEqual([
+      { name: `${NAME}, 25 November 2026 (${(await acts.shareOf()).id})`, value: (await acts.shareOf()).id },
+    ])
+    const withdrawn = await fake.press(mine.message, `Withdraw ${NAME} (${(await acts.shareOf()).id})`)
+    expect(withdrawn.text).toContain('is shared no longer. Its message says so.')
+    expect((await acts.shareOf()).withdrawn).toBe(true)
   })
 })

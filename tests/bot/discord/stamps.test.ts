@@ -39,6 +39,19 @@ it('shows both days of a range in full', () => {
   expect(escapeText(words.say<'cells'>(message, 'metric'))).toBe('from <t:1796817600:D> to <t:1798200000:D>')
 })
 
+it('names a channel as Discord does, and elsewhere without its number', () => {
+  const id = '123456789012345678'
+  expect(escapeText(`in ${stamped('UTC')(en.format('metric')).channel(id)}`)).toBe(`in <#${id}>`)
+  expect(en.format('metric').channel(id)).toBe('a channel')
+  const { words } = speechIn(en, 'UTC')
+  const renamed = {
+    group: 'headlines',
+    key: 'jar_renamed',
+    values: { before: `\ufdd0#${id}\ufdd1`, name: 'y' },
+  } as const
+  expect(escapeText(words.say<'headlines'>(renamed, 'metric'))).not.toContain('<#')
+})
+
 it('lets nobody type one', () => {
   const typed = 'x\ufdd01796817600:D\ufdd1 <t:1796817600:D>'
   const { words } = speechIn(en, 'UTC')

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { HELP, help } from '../../../bot/chat/help.ts'
 import type { Reply } from '../../../bot/chat/reply.ts'
-import { forEverybody } from '../../../bot/discord/message-payload.ts'
 import { sentenceMessage, toMessages } from '../../../bot/discord/to-messages.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { deskWith, jarOf, NOW_MS, startedAs } from '../commands-jar-views/jars.ts'
@@ -86,12 +85,11 @@ describe('a reply', () => {
     expect(labelsOf(nudge!)).not.toContain('Show everybody')
   })
 
-  it('can be shown to everybody without its buttons', async () => {
-    const [own] = await messagesOfReply(await mix())
-    const shown = forEverybody(own!.components)
-    expectValid([shown])
-    expect(textsOf(shown)).toEqual(textsOf(own!))
-    expect([hasRows(own!), hasRows(shown)]).toEqual([true, false])
+  it('that is nobody else’s business has no button that shows it', async () => {
+    const reply: Reply = { ...(await mix()), visibility: 'confidential' }
+    const [own] = await messagesOfReply(reply)
+    expectValid([own!])
+    expect(labelsOf(own!)).not.toContain('Show everybody')
   })
 
   it('puts at most 24 actions on buttons, each once, and the others in lines to type', async () => {

@@ -1,26 +1,12 @@
-import { afterEach, beforeEach, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { likelyZones, MOST_ZONES } from '../../../bot/discord/likely-zones.ts'
 import { readZoneChoice } from '../../../bot/discord/zone-choice.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { parseZone } from '../../../core/quantity/parse-zone.ts'
-import { type Connected, connecting } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { selectsOf } from './fake/shown-text.ts'
+import { bot, fake, onStage, restart } from './stage.ts'
 
-let fake: FakeDiscord
-let bot: Connected
-
-beforeEach(async () => {
-  fake = await startFake()
-  bot = connecting(fake)
-  await bot.ready()
-})
-
-afterEach(async () => {
-  expect(await bot.end()).toBe(0)
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-})
+onStage()
 
 const LEMON = { name: 'lemon', of: '10 lemons', spirit: '1 l 95%', 'to-strength': '30%', 'to-sweetness': '250 g/L' }
 const zoneKept = async () => (await bot.store.read(fake.user.id)).settings.zone
@@ -42,10 +28,7 @@ it('is offered with the first reply that schedules something, and taken', async 
 it('works after a restart, and is its owner’s alone', async () => {
   const started = await fake.slash('jar start', LEMON)
   const id = selectsOf(started.message!.json)[0]!.custom_id!
-  const { store } = bot
-  expect(await bot.end()).toBe(0)
-  bot = connecting(fake, { store })
-  await bot.ready()
+  await restart()
   await fake.choose(started.message, id, ['Asia/Tokyo'])
   expect(await zoneKept()).toBe('Asia/Tokyo')
   expect(readZoneChoice(id, ['Europe/Rome'], fake.newUser('finch').id)).toBeNull()

@@ -67,6 +67,20 @@ export const steepingBatch = (name: string, plants?: readonly PlantIn[]): JarVie
     ]),
   )
 
+/** Strained after 17 days: one plant was planned 4 days before, another added the day before, more lemon on the third. */
+export const withLaterPlants = (): JarView => {
+  const none = { plants: [], spirits: [], waterG: exactly(0), sugarG: exactly(0) }
+  const coffee = { ...plant('coffee_whole', 'coffee', 30), addOn: '2026-11-14' }
+  return seen(
+    jarOf('later', [
+      { on: '2026-11-01', ...startedAs('lemon', { plants: [plant('lemon_peel', 'Lemon peel', 100), coffee] }) },
+      { on: '2026-11-03', kind: 'added', ...none, plants: [plant('lemon_peel', 'Lemon peel', 20)] },
+      { on: '2026-11-17', kind: 'added', ...none, plants: [plant('cinnamon_ceylon', 'cinnamon', 5)] },
+      { on: '2026-11-18', kind: 'strained', measured: null, strength: null, rinseWaterG: exactly(0) },
+    ]),
+  )
+}
+
 /** So many jars in every stage, early, in time and late. */
 export const manyJars = (names: readonly string[]): readonly JarView[] =>
   names.map((name, index) => {
@@ -121,5 +135,5 @@ export const NAMES = {
   marks: `Z${'\u0301\u0316'.repeat(20)}algo`,
   marked: 'A\u030a\u0301\u0323 j\u0323\u030c Å\u0301',
   italic: 'fffj jfjf ffi (jjj) /fff/ _jjj_',
-  hostile: `</text><rect width="9999" height="9999"/><image href="file:///etc/passwd"/>&amp;"'\u0000\u202E\uFFFE`,
+  hostile: `</text><rect width="9999" height="9999"/><image href="file:///etc/passwd"/>&amp;"'\u0000\u202E`,
 } as const

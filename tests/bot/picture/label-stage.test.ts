@@ -4,18 +4,84 @@ import { bottleLabelData } from '../../../bot/picture/bottle-label-data.ts'
 import { jarTagData } from '../../../bot/picture/jar-tag-data.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
 import { jarOf, startedAs } from '../commands-jar-views/jars.ts'
-import { readyBatch, seen, steepingBatch } from './batches.ts'
+import { plant, readyBatch, seen, steepingBatch } from './batches.ts'
 import { pen } from './pixels.ts'
 
 describe('the label of a bottle', () => {
   it('tells the planned strength until the syrup is in', async () => {
     const view = steepingBatch('walnut')
     expect(view.contents.outcome.abvPercent.value).toBeGreaterThan(60)
-    expect(bottleLabelData(view, 500)).toMatchObject({ abvPercent: { value: 30 }, isPlanned: true, hasSugar: true })
-    expect(bottleLabelData(readyBatch('lemon'), 500)).toMatchObject({ isPlanned: false })
+    expect(bottleLabelData(view, 500)).toMatchObject({ abvPercent: { value: 30 }, strength: 'planned', hasSugar: true })
+    expect(bottleLabelData(readyBatch('lemon'), 500)).toMatchObject({ strength: 'computed' })
     const { alt } = bottleLabel(bottleLabelData(view, 500), await pen())
     expect(alt.replace(/\s/g, ' ')).toContain('About 30 % vol (planned)')
     expect(alt).not.toContain('(computed)')
+  })
+
+  const strained = {
+    kind: 'strained',
+    measured: { amount: exactly(940), by: 'volume', atC: 20 },
+    strength: { abvPercent: exactly(86), abvAtC: null, readsProof: false },
+    rinseWaterG: exactly(0),
+  } as const
+  const bottled = { kind: 'bottled', bottles: [{ count: 1, volumeMl: 500 }] } as const
+  const lemon = startedAs('lemon', { plants: [plant('coffee_whole', 'coffee', 80), plant('cinnamon_ceylon', 'x', 5)] })
+
+  it('tells what went in and no more, where its strength comes from, and what is dangerous', async () => {
+    const view = seen(
+      jarOf(
+        'neat',
+        [lemon, strained, bottled].map((each) => ({ on: '2026-10-01', ...each })),
+      ),
+    )
+    const data = bottleLabelData(view, 500)
+    expect(data).toMatchObject({
+      strength: 'measured',
+      hasWater: false,
+      hasSugar: false,
+      isFlammable: true,
+      isTooStrong: true,
+    })
+    const { alt, svg } = bottleLabel(data, await pen())
+    expect(alt.replace(/\s/g, ' ')).toMatch(
+      /About 86 % vol \(measured\)\..* Spirit, coffee beans \(whole\), cinnamon \(Ceylon\)\./,
+    )
+    expect(alt).toContain('Flammable. Do not drink neat. Keep from children.')
+    expect(svg).toContain('FLAMMABLE')
+  })
+
+  it('marks nothing on a liqueur, and tells water, sugar and an estimate as such', async () => {
+    const syrup = { kind: 'sweetened', waterG: exactly(1500), sugarG: exactly(500) } as const
+    const unread = { ...strained, measured: null, strength: null }
+    const view = seen(
+      jarOf(
+        'mild',
+        [lemon, unread, syrup, bottled].map((each) => ({ on: '2026-10-01', ...each })),
+      ),
+    )
+    const data = bottleLabelData(view, 500)
+    expect(data).toMatchObject({
+      strength: 'estimated',
+      hasWater: true,
+      hasSugar: true,
+      isFlammable: false,
+      isTooStrong: false,
+    })
+    const { alt, svg } = bottleLabel(data, await pen())
+    expect(alt).toMatch(/Spirit, water, sugar, coffee/)
+    expect(alt).not.toMatch(/Flammable|neat/)
+    expect(svg).not.toContain('FLAMMABLE')
+  })
+
+  it('counts water that rinsed the plants, or went in at the start, as water', () => {
+    const story = (started: typeof lemon, rinseWaterG: number) =>
+      [started, { ...strained, rinseWaterG: exactly(rinseWaterG) }, bottled].map((each) => ({
+        on: '2026-10-01',
+        ...each,
+      }))
+    for (const entries of [story(lemon, 50), story({ ...lemon, waterG: exactly(100) }, 0)]) {
+      expect(bottleLabelData(seen(jarOf('wet', entries)), 500)).toMatchObject({ hasWater: true, hasSugar: false })
+    }
   })
 
   it('is refused where nothing was planned', () => {

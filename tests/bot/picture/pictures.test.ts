@@ -72,14 +72,6 @@ describe('what is drawn', () => {
     expect(hostile.alt).toBe(clean(hostile.alt))
   })
 
-  it.each(PICTURES)('shows on %s that signs are lacking, and says the true name beside it', (_, make) => {
-    const { svg, alt } = make(NAMES.undrawn)
-    expect(svg).toMatch(/>▯▯▯▯ ▯ plum</)
-    expect(svg).toContain(pen.text.undrawn())
-    expect(alt).toContain(clean(NAMES.undrawn))
-    expect(make('Mint').svg).not.toContain('▯')
-  })
-
   it.each(PICTURES)('draws the letters of other scripts on %s', (_, make) => {
     for (const name of [NAMES.cyrillic, NAMES.greek, NAMES.hebrew, NAMES.arabic, NAMES.georgian]) {
       const { svg, alt } = make(name)

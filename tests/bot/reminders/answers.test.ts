@@ -85,9 +85,9 @@ const situations: readonly (readonly [kind: string, Situation])[] = [
 
 /** What is filled in: planned amounts of what was measured, as many bottles as it fills, a name that is found. */
 const FILLED: Readonly<Record<string, RegExp>> = {
-  sweeten: /^\/jar sweeten \S.* water:\d+ ml sugar:\d+ g$/,
+  sweeten: /^\/jar sweeten \S.* water:\d+ ml sugar:\d+ g(?: after:2)?$/,
   bottle: /^\/jar bottle \S.* bottles:3 x 500 ml$/,
-  add: /^\/jar add \S.* of:30 g coffee bean$/,
+  add: /^\/jar add \S.* of:30 g coffee bean(?: after:1)?$/,
 }
 
 const PLACES: readonly Place[] = [{ kind: 'console' }, { kind: 'private' }]
@@ -107,7 +107,7 @@ it.each(situations)('answers a reminder to %s with lines that run as they stand'
     const nowMs = at(day, '10:30')
     const now = { nowMs, assumedZone: ZONE }
     const intent = intend('local', person, new Map(), now, { placeOf: () => place, after: () => null })
-    const reply = nudgeReply(person, intent!.nudge!, false, now)
+    const reply = nudgeReply(person, intent!.nudge!, { mayHaveBeenSeen: false, isMoved: false }, now)
     const asked = reply.data.duties as readonly { readonly duty: string }[]
     expect(asked.map(({ duty }) => duty)).toContain(kind)
     expect(reply.actions.length).toBeGreaterThan(1)

@@ -1,4 +1,5 @@
 import { render } from '../../../bot/console/render.ts'
+import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
 import { type Round, remind } from '../../../bot/reminders/remind.ts'
 import type { Delivery, Found, Sent, Surface } from '../../../bot/reminders/surface.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
@@ -57,11 +58,13 @@ export async function world({ people, usual, store = memoryStore(ZONE) }: Settin
   for (const [userId, person] of Object.entries(people)) await store.update(userId, () => person)
   const { box, surface } = inbox(usual)
   const logged: string[] = []
+  const closed = closedPlaces()
   const round = (nowMs: number): Round => ({
     store,
     nowMs,
     assumedZone: ZONE,
     surface,
+    closed,
     log: (text) => {
       logged.push(text)
     },

@@ -50,11 +50,11 @@ describe('what was missed', () => {
   })
 
   it('is forgotten where nothing is left to taste for, and nobody is asked again', async () => {
-    const strainAsked = { ...basil, told: ['strain.2026-12-03'] }
+    const strainAsked = { ...basil, told: ['strain.2026-12-03', 'strain.2026-12-05'] }
     const here = await world({ people: { local: personWith([strainAsked], { shake: 'off' }) } })
     await here.tick(at('2026-12-06', '08:00'))
     expect(here.box.received).toEqual([])
-    expect(nextDueMs(await here.person(), ZONE)).toBe(at('2026-12-10'))
+    expect(nextDueMs(await here.person(), ZONE)).toBe(at('2026-12-12'))
     const onTime = await world({ people: { local: personWith([strainAsked], { shake: 'off' }) } })
     await onTime.tick(at('2026-12-05', '23:00'))
     expect(onTime.box.texts()).toEqual([expect.stringMatching(/^Taste basil\.\n/)])

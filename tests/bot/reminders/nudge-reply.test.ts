@@ -16,7 +16,7 @@ const replyOf = (person: Person, nowMs: number, place: Place = AT_TERMINAL): Rep
   const now = { nowMs, assumedZone: ZONE }
   const intent = intend('local', person, new Map(), now, { placeOf: () => place, after: () => null })
   if (intent?.nudge == null) throw new Error('nothing is due')
-  return nudgeReply(person, intent.nudge, false, now)
+  return nudgeReply(person, intent.nudge, { mayHaveBeenSeen: false, isMoved: false }, now)
 }
 
 const textOf = (reply: Reply): string => render(reply, speech, { width: 300, colour: false }).replaceAll('\u00a0', ' ')
@@ -44,8 +44,8 @@ describe('what a nudge says', () => {
         '• Seven went unanswered, so reminders to shake lemon and walnut stop until you next say something of them.',
         '',
         'Next you can type:',
-        '  Shaken: /jar shake all',
         '  Strained: /jar strain ginger',
+        '  Shaken: /jar shake all',
         '  Tomorrow: /jar later all until:tomorrow',
       ].join('\n'),
     )
@@ -53,7 +53,7 @@ describe('what a nudge says', () => {
 
   it.each<[day: string, text: string]>([
     ['2026-12-18', 'Strain ginger: its window closes on 20 December.'],
-    ['2026-12-20', 'Strain ginger: its window closes today.'],
+    ['2026-12-20', 'Strain ginger: today is the last day.'],
     ['2026-12-25', 'Strain ginger: its window closed on 20 December.'],
   ])('tells on %s where the window stands', (day, text) => {
     expect(headOf(personWith([ginger], { shake: 'off' }), at(day))).toBe(text)
@@ -112,17 +112,17 @@ describe('what there is room for', () => {
       .actions.map(({ line }) => line)
       .slice(0, -1)
 
-  it('is one answer a tasting where several jars ask for it, after what presses', () => {
+  it('is both words on a taste or none, after what presses', () => {
     expect(linesOf(1)).toEqual(['/jar strain jar 0', '/jar taste jar 0 rating:4', '/jar taste jar 0 rating:2'])
     expect(linesOf(2)).toEqual([
       '/jar strain jar 0',
       '/jar strain jar 1',
       '/jar taste jar 0 rating:4',
+      '/jar taste jar 0 rating:2',
       '/jar taste jar 1 rating:4',
+      '/jar taste jar 1 rating:2',
     ])
-    expect(linesOf(5)).toEqual(
-      [0, 1, 2, 3, 4].map((index) => `/jar strain jar ${index}`).concat('/jar taste jar 0 rating:4'),
-    )
+    expect(linesOf(5)).toEqual([0, 1, 2, 3, 4].map((index) => `/jar strain jar ${index}`))
   })
 })
 
@@ -148,8 +148,8 @@ describe('the lines of a nudge', () => {
   it('name jars by id where they are buttons, which outlive a new name', () => {
     const { actions } = replyOf(personWith([ginger]), at('2026-12-10'), { kind: 'private' })
     expect(actions.map(({ line }) => line)).toEqual([
-      '/jar shake #ginge',
       '/jar strain #ginge',
+      '/jar shake #ginge',
       '/jar later #ginge until:later today',
       '/jar later #ginge until:tomorrow',
       '/jar show #ginge',

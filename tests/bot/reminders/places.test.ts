@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Place } from '../../../store/person.ts'
 import { world } from './inbox.ts'
-import { at, jarOf, MINUTE_MS, personWith } from './people.ts'
+import { at, DAY_MS, jarOf, MINUTE_MS, personWith } from './people.ts'
 
 const lemon = jarOf({ name: 'lemon', startedMs: at('2026-12-01', '18:00') })
 const MORNING = at('2026-12-02')
@@ -26,6 +26,31 @@ describe('a place that is impossible', () => {
     expect(here.logged).toEqual([])
     expect(places).toEqual(['channel', 'private', 'private'])
     expect(here.box.received).toHaveLength(1)
+  })
+
+  it('is told once, with the first that arrives elsewhere, and again when it has been open between', async () => {
+    const here = await local(shed)
+    here.box.after = toPrivate
+    let isOpen = false
+    let isDown = true
+    here.box.answer = ({ place }) => {
+      if (place.kind === 'channel') return isOpen ? 'sent' : 'impossible'
+      return isDown ? 'failed' : 'sent'
+    }
+    const MOVED = 'so this comes in private'
+    const said = async (day: number): Promise<readonly boolean[]> => {
+      await here.tick(MORNING + day * DAY_MS)
+      return here.box.texts().map((text) => text.includes(MOVED))
+    }
+    expect(await said(0)).toEqual([])
+    isDown = false
+    await here.tick(MORNING + MINUTE_MS)
+    expect(here.box.texts().map((text) => text.includes(MOVED))).toEqual([true])
+    expect([await said(1), await said(2)]).toEqual([[false], [false]])
+    isOpen = true
+    expect(await said(3)).toEqual([false])
+    isOpen = false
+    expect([await said(4), await said(5)]).toEqual([[true], [false]])
   })
 
   it('keeps the nudge where there is no other, and asks no more', async () => {

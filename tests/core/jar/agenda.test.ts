@@ -111,7 +111,10 @@ describe('a strained jar', () => {
       next: 'sweeten 2026-11-26 09:00',
       days: '25 of null',
     })
-    expect(seen(diary([START, STRAINED]), '2026-12-20 20:00').today).toEqual(['sweeten 2026-11-26 due'])
+    expect(seen(diary([START, STRAINED]), '2026-11-26 20:00').today).toEqual(['sweeten 2026-11-26 due'])
+    expect(seen(diary([START, STRAINED]), '2026-12-20 20:00').today).toEqual(['sweeten 2026-11-26 overdue'])
+    const noTargets: Line = ['2026-11-01 10:00', peel({ targets: null })]
+    expect(seen(diary([noTargets, STRAINED]), '2026-12-20 20:00').today).toEqual(['sweeten 2026-11-26 due'])
   })
 
   it('asks to filter and to bottle, then tells when it is ready until a bottle is opened', () => {

@@ -148,8 +148,22 @@ describe('entered late', () => {
     const entries = diary([['2026-06-24 12:00', walnuts, '2026-11-01 20:00']])
     expect(days(entries, 'taste')).toEqual([])
     expect(days(entries, 'strain')).toEqual(['2026-11-02'])
-    expect(days(entries, 'shake').every((day) => day > '2026-11-02')).toBe(true)
-    expect(keys(entries)[0]).toBe('strain.2026-11-02')
+    expect(keys(entries)[0]).toBe('shake.2026-11-02')
+  })
+
+  it('asks the next morning for all that could be done when it was entered', () => {
+    const entries = diary([['2026-11-01 10:00', peel(), '2026-11-13 20:00']])
+    expect(days(entries, 'taste')).toEqual(['2026-11-14'])
+    expect(days(entries, 'shake').slice(0, 2)).toEqual(['2026-11-14', '2026-11-15'])
+    expect(days(diary([['2026-11-01 10:00', peel(), '2026-12-05 20:00']]), 'taste')).toEqual(['2026-12-06'])
+    expect(days(diary([['2026-11-01 10:00', peel(), '2026-12-06 20:00']]), 'taste')).toEqual([])
+    const tasted = diary([
+      ['2026-11-01 10:00', peel(), '2026-11-13 20:00'],
+      ['2026-11-13 21:00', TASTED],
+    ])
+    expect(days(tasted, 'taste')).toEqual([])
+    const old = diary([['2026-06-24 12:00', peel(), '2026-11-01 20:00']])
+    expect(days(old, 'shake').slice(0, 3)).toEqual(['2026-11-02', '2026-11-09', '2026-11-16'])
   })
 
   it('asks the next morning for straining where the window is open, and keeps what is still to come', () => {
@@ -160,11 +174,11 @@ describe('entered late', () => {
   it('asks for straining before a short window closes, or the morning after it has', () => {
     const basil = peel({ tasteFrom: '2026-11-02', strainFrom: '2026-11-03', strainBy: '2026-11-05' })
     const entered = (when: string) => days(diary([['2026-11-01 15:30', basil, when]]), 'strain')
-    expect(entered('2026-11-02 15:30')).toEqual(['2026-11-03', '2026-11-10', '2026-11-17', '2026-11-24'])
-    expect(entered('2026-11-03 15:30')).toEqual(['2026-11-04', '2026-11-17', '2026-11-24'])
+    expect(entered('2026-11-02 15:30')).toEqual(['2026-11-03', '2026-11-05', '2026-11-12', '2026-11-19', '2026-11-26'])
+    expect(entered('2026-11-03 15:30')).toEqual(['2026-11-04', '2026-11-05', '2026-11-12', '2026-11-19', '2026-11-26'])
     expect(entered('2026-11-04 15:30')[0]).toBe('2026-11-05')
     expect(entered('2026-11-05 15:30')[0]).toBe('2026-11-06')
-    expect(entered('2026-11-09 15:30')).toEqual(['2026-11-10', '2026-11-17', '2026-11-24'])
+    expect(entered('2026-11-09 15:30')).toEqual(['2026-11-10', '2026-11-19', '2026-11-26'])
   })
 
   it('counts what follows straining and syrup from the day they were entered', () => {

@@ -59,16 +59,25 @@ describe('at every moment of a jar', () => {
     })
   })
 
-  it('an entry undone is as if it had not been made', () => {
+  it('an entry undone is as if it had not been made, but what fell due before waits for the next morning at most', () => {
     always((life) => {
       const { entries, wanted } = life.at(-1)!
       const standing = new Set(effective(entries).map(({ seq }) => seq))
-      expect(allDuties(entries, wanted)).toEqual(
-        allDuties(
-          entries.filter(({ seq }) => standing.has(seq)),
-          wanted,
-        ),
+      const left = allDuties(
+        entries.filter(({ seq }) => standing.has(seq)),
+        wanted,
       )
+      const undoneMs = Math.max(...entries.flatMap(({ kind, enteredMs }) => (kind === 'undone' ? [enteredMs] : [])))
+      const timeless = (all: readonly Duty[]) => new Map(all.map(({ dueMs: _, ...duty }) => [duty.key, duty]))
+      const all = allDuties(entries, wanted)
+      expect(timeless(all)).toEqual(timeless(left))
+      for (const { key, dueMs } of all) {
+        const before = left.find((duty) => duty.key === key)!.dueMs
+        if (dueMs === before) continue
+        expect(before).toBeLessThanOrEqual(undoneMs)
+        expect(dueMs).toBeGreaterThan(before)
+        expect(dueMs - undoneMs).toBeLessThan(2 * DAY_MS)
+      }
     })
   })
 

@@ -120,6 +120,19 @@ describe('strain', () => {
     expect(allDuties(diary([START]), settings()).find(({ kind }) => kind === 'strain')?.by).toBe('2026-12-06')
   })
 
+  it('comes on the last day instead where the window is shorter than four days', () => {
+    const firstTwo = (strainFrom: string, strainBy: string) => strainsOf({ strainFrom, strainBy }).slice(0, 2)
+    expect(firstTwo('2026-11-19', '2026-11-21')).toEqual(['2026-11-19', '2026-11-21'])
+    expect(firstTwo('2026-11-19', '2026-11-20')).toEqual(['2026-11-19', '2026-11-20'])
+    expect(firstTwo('2026-11-19', '2026-11-22')).toEqual(['2026-11-19', '2026-11-20'])
+    expect(strainsOf({ strainFrom: '2026-11-21', strainBy: '2026-11-21' })).toEqual([
+      '2026-11-21',
+      '2026-11-28',
+      '2026-12-05',
+      '2026-12-12',
+    ])
+  })
+
   it('is sensible where an end is not known, or both are one day', () => {
     expect(strainsOf({ strainFrom: '2026-12-06' })).toEqual(['2026-12-06', '2026-12-13', '2026-12-20', '2026-12-27'])
     expect(strainsOf({ strainFrom: null })).toEqual(['2026-12-04', '2026-12-11', '2026-12-18', '2026-12-25'])

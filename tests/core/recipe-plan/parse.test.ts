@@ -69,6 +69,9 @@ describe('bottles:', () => {
     ['4 x 500 ml', [[4, 500]]],
     ['4 × 0.5 l', [[4, 500]]],
     ['4 bottles of 500 ml', [[4, 500]]],
+    ['5 bottles of 500\u00a0ml', [[5, 500]]],
+    ['4 of 750 ml', [[4, 750]]],
+    ['4 da 75 cl', [[4, 750]]],
     ['4 bottiglie da 50 cl', [[4, 500]]],
     ['4', [[4, 500]]],
     ['4 bottles', [[4, 500]]],
@@ -88,6 +91,8 @@ describe('bottles:', () => {
     ['0', 'bad_value bottles_not_read'],
     ['20000 x 1 l', 'bad_value bottles_not_read'],
     ['4 x 500', 'bad_value no_unit'],
+    ['4 of 500', 'bad_value no_unit'],
+    ['4 of them', 'bad_value no_number'],
     ['4 x 500 g', 'bad_value wrong_kind'],
     ['500 ml at 28 C', 'bad_value bottles_not_read'],
   ])('%s is refused: %s', (text, reason) => {

@@ -1,5 +1,6 @@
-import type { IsoDay } from '../../../../core/quantity/calendar.ts'
+import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { Targets } from '../../../../core/recipe/targets.ts'
 import type { Format } from '../../format.ts'
 import { plantName, unknownName } from '../plan/plan-words.ts'
 import { daysWords } from './day-words.ts'
@@ -71,7 +72,10 @@ export const compareSentences = {
       const text = id === null ? unknownName(name) : plantName(id)
       return `${text.charAt(0).toUpperCase()}${text.slice(1)}`
     },
+    compare_jar_water: () => 'Water in the jar',
     compare_jar_sugar: () => 'Sugar in the jar',
+    compare_begun: () => 'Begun',
+    compare_planned: () => 'Planned for',
     compare_days: () => 'Steeped',
     compare_strength: () => 'Strength',
     compare_sweetness: () => 'Sweetness',
@@ -88,6 +92,12 @@ export const compareSentences = {
       values.both.includes(null)
         ? pair(values, (massG) => `${format.mass(massG)} a litre of spirit`)
         : `${pair(values, format.mass)} a litre of spirit`,
+    compare_begun: (values: Both<IsoDay>, format: Format) => pair(values, (day) => format.day(dayFromIso(day))),
+    compare_planned: (values: Both<Targets | null>, format: Format) =>
+      pair(
+        values,
+        ({ abvPercent, sugarGPerL }) => `${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L`,
+      ),
     compare_days: (values: Both<number | null>) => pair(values, daysWords),
     compare_strength: (values: Both<Measured> & Doubt, format: Format) => pair(values, format.strength) + close(values),
     compare_sweetness: (values: Both<Measured> & Doubt, format: Format) =>

@@ -29,13 +29,32 @@ const namesText = (names: readonly string[]): string =>
 export interface Asked {
   readonly duty: DutyKind
   readonly names: readonly string[]
+  /** What has rested is not to be drunk as it is. */
+  readonly isTooStrong?: boolean
 }
 
 /** `shake lemon and walnut`, `walnut is ready`. */
-export function askedText({ duty, names }: Asked): string {
+export function askedText({
+  duty,
+  names,
+  isTooStrong = false,
+  also = [],
+}: Asked & { readonly also?: readonly DutyKind[] }): string {
   const jars = namesText(names)
+  if (duty === 'ready' && isTooStrong) return `${jars} ${names.length === 1 ? 'has' : 'have'} rested`
   if (duty === 'ready') return `${jars} ${names.length === 1 ? 'is' : 'are'} ready to drink`
-  return duty === 'add' ? `add the later plants to ${jars}` : `${dutyVerb[duty]} ${jars}`
+  if (duty === 'add') return `add the later plants to ${jars}`
+  return `${listed([duty, ...also].map((kind) => dutyVerb[kind]))} ${jars}`
+}
+
+/** What the same jars ask for together: `strain and shake lemon`. */
+function ofSameJars(asked: readonly Asked[]): readonly (Asked & { readonly also: readonly DutyKind[] })[] {
+  const keyOf = ({ duty, names, isTooStrong = false }: Asked): string =>
+    JSON.stringify(duty === 'ready' || duty === 'add' ? [duty, isTooStrong] : ['', ...names])
+  return [...new Set(asked.map(keyOf))].map((key) => {
+    const [first, ...more] = asked.filter((each) => keyOf(each) === key)
+    return { ...first!, also: more.map(({ duty }) => duty) }
+  })
 }
 
 interface Moment {
@@ -55,11 +74,17 @@ export interface Coming extends Moment {
   readonly asked: readonly Asked[]
 }
 
-/** `strain ginger and taste basil on 3 December`. */
-export const comingText = ({ asked, ...moment }: Coming, today: IsoDay, format: Format): string =>
-  `${listed(asked.map((each) => askedText(each).replace(/ to drink$/, '')))} ${momentText(moment, today, format)}`
+/** Of more kinds the rest is left to the table. */
+const MOST_KINDS = 3
 
-export type TaskSaid = Pick<Task, 'kind' | 'sinceDay' | 'atMinutes' | 'byDay' | 'state'>
+/** `strain ginger and taste basil on 3 December`. */
+export function comingText({ asked, ...moment }: Coming, today: IsoDay, format: Format): string {
+  const texts = ofSameJars(asked).map((each) => askedText(each).replace(/ to drink$/, ''))
+  const named = texts.length <= MOST_KINDS ? texts : [...texts.slice(0, MOST_KINDS), 'more']
+  return `${listed(named)} ${momentText(moment, today, format)}`
+}
+
+export type TaskSaid = Pick<Task, 'kind' | 'sinceDay' | 'atMinutes' | 'byDay' | 'state'> & Pick<Asked, 'isTooStrong'>
 
 interface Said {
   /** All that the jar asks for. */
@@ -69,9 +94,9 @@ interface Said {
 }
 
 /** `strain by 9 Dec`, `taste daily until then`, `shake today`, `strain, 7 days late`. */
-function taskText({ kind, sinceDay, byDay, state }: TaskSaid, said: Said): string {
+function taskText({ kind, sinceDay, byDay, state, isTooStrong }: TaskSaid, said: Said): string {
   const { tasks, today, format } = said
-  if (kind === 'ready') return 'ready to drink'
+  if (kind === 'ready') return isTooStrong === true ? 'rested, not to be drunk neat' : 'ready to drink'
   if (state === 'overdue') {
     const late = daysBetween(dayFromIso(today), dayFromIso(byDay ?? sinceDay))
     return late > 0 ? `${dutyVerb[kind]}, ${daysWords(late)} late` : `${dutyVerb[kind]} now`
@@ -90,8 +115,10 @@ function comingTasksText(coming: readonly TaskSaid[], today: IsoDay, format: For
   const momentOf = ({ sinceDay: day, atMinutes }: TaskSaid): string =>
     momentText({ day, atMinutes }, today, format, shortDayWords)
   return [...new Set(coming.map(momentOf))].map((moment) => {
-    const verbs = coming.filter((task) => momentOf(task) === moment).map(({ kind }) => kind)
-    return `${listed(verbs.map((kind) => (kind === 'ready' ? 'ready' : dutyVerb[kind])))} ${moment}`
+    const verbs = coming.filter((task) => momentOf(task) === moment)
+    const readyText = (isTooStrong = false): string => (isTooStrong ? 'rested' : 'ready')
+    const texts = verbs.map(({ kind, isTooStrong }) => (kind === 'ready' ? readyText(isTooStrong) : dutyVerb[kind]))
+    return `${listed(texts)} ${moment}`
   })
 }
 

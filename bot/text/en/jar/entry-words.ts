@@ -1,4 +1,4 @@
-import type { Happening, JarEntry } from '../../../../core/jar/event.ts'
+import type { HappeningEntry } from '../../../../core/jar/event.ts'
 import type { IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
@@ -6,35 +6,28 @@ import { shortDayWords } from './day-words.ts'
 import { happeningText } from './happening-words.ts'
 
 export interface EntrySaid {
-  /** What happened, or what a correction puts in its place; null where something was taken back. */
-  readonly happening: Happening | null
-  /** The entry that it corrects or takes back. */
-  readonly of: number | null
-  readonly typed: JarEntry['typed']
+  /** As it stands now. */
+  readonly happening: HappeningEntry
   /** The days of several in a row, in order, where only these are worth saying. */
   readonly days: readonly IsoDay[]
-  readonly isUndone: boolean
-  /** The entry that put something else in its place. */
-  readonly correctedBy: number | null
+  /** What was put right of it: as it is now, and was entered first; of `when` days. */
+  readonly changes: readonly { readonly option: string; readonly was: string | null; readonly now: string }[]
 }
 
 /** Said by the line's beginning already. */
 const SAID = new Set(['name', 'jar', 'when', 'entry'])
 
 /** `of 10 lemons, spirit 1 l 95%`. */
-const typedText = (typed: EntrySaid['typed']): string =>
+const typedText = (typed: HappeningEntry['typed']): string =>
   typed
     .filter(([option]) => !SAID.has(option))
     .map(([option, text]) => `${option.replaceAll('-', ' ')} ${text}`)
     .join(', ')
 
-function whatText(happening: Happening, typed: EntrySaid['typed'], format: Format): string {
-  switch (happening.kind) {
-    case 'started':
-      return typed.some(([option]) => !SAID.has(option)) ? `started: ${typedText(typed)}` : 'started'
-    default:
-      return happeningText({ ...happening, typed }, format)
-  }
+function whatText(happening: HappeningEntry, format: Format): string {
+  const { kind, typed } = happening
+  if (kind !== 'started') return happeningText(happening, format)
+  return typed.some(([option]) => !SAID.has(option)) ? `started: ${typedText(typed)}` : 'started'
 }
 
 /** From so many on they are counted. */
@@ -52,16 +45,23 @@ function daysText(days: readonly IsoDay[], today: IsoDay, format: Format): strin
     : `on ${listed(words)}`
 }
 
-/** `strained, 930 ml at 78 % vol`, `shaken on 1 Dec, 2 Dec and 4 Dec`, `corrects 3: strained, 920 ml`, `takes back 4`. */
+/** `spirit 800 ml 60%, no longer 700 ml 60%`, `day 14 Jan, no longer 10 Jan`. */
+function changeText({ option, was, now }: EntrySaid['changes'][number], today: IsoDay, format: Format): string {
+  const isDay = option === 'when'
+  const said = (text: string): string => (isDay ? shortDayWords(text, today, format) : text)
+  const name = isDay ? 'day' : option.replaceAll('-', ' ')
+  return `${name} ${said(now)}, ${was === null ? 'where nothing was said' : `no longer ${said(was)}`}`
+}
+
+/** `strained, 930 ml at 78 % vol (corrected: measured 930 ml, no longer 390 ml)`, `shaken on 1, 2 and 4 Dec`. */
 export function entryText(
-  { happening, of, typed, days, today, isUndone, correctedBy }: EntrySaid & { readonly today: IsoDay },
+  { happening, days, changes, today }: EntrySaid & { readonly today: IsoDay },
   format: Format,
 ): string {
-  const what = happening === null ? '' : whatText(happening, typed, format)
-  const amends = of === null ? what : happening === null ? `takes back ${of}` : `corrects ${of}: ${what}`
-  const text = days.length > 1 ? `${amends} ${daysText(days, today, format)}` : amends
-  if (isUndone) return `${text} (taken back)`
-  return correctedBy === null ? text : `${text} (corrected by ${correctedBy})`
+  const what = whatText(happening, format)
+  const text = days.length > 1 ? `${what} ${daysText(days, today, format)}` : what
+  if (changes.length === 0) return text
+  return `${text} (corrected: ${changes.map((change) => changeText(change, today, format)).join('; ')})`
 }
 
 interface Numbers {

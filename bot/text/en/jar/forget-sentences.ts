@@ -3,12 +3,27 @@ import { listed } from '../phrases.ts'
 const counted = (count: number, one: string, many: string): string => (count === 1 ? `1 ${one}` : `${count} ${many}`)
 
 interface Stored {
+  /** All of them. */
   readonly jars: number
+  /** Of these emptied or thrown away. */
+  readonly finished: number
+  /** Of these no list shows: their start was taken back. */
+  readonly undone: number
   readonly entries: number
 }
 
-const jarsText = ({ jars, entries }: Stored): string =>
-  jars === 0 ? 'no jar' : `${counted(jars, 'jar', 'jars')} with ${counted(entries, 'entry', 'entries')}`
+/** `2 jars (and 1 in the notebook, 1 taken back) with 14 entries`. */
+function jarsText({ jars, finished, undone, entries }: Stored): string {
+  if (jars === 0) return 'no jar'
+  const running = jars - finished - undone
+  const others = [
+    ...(finished > 0 ? [`${finished} in the notebook`] : []),
+    ...(undone > 0 ? [`${undone} taken back`] : []),
+  ].join(', ')
+  const shown = running === 0 ? 'no running jar' : counted(running, 'jar', 'jars')
+  const more = others === '' ? '' : ` (${running === 0 ? 'but' : 'and'} ${others})`
+  return `${shown}${more} with ${counted(entries, 'entry', 'entries')}`
+}
 
 /** What `/forget` says. */
 export const forgetSentences = {
@@ -35,6 +50,8 @@ export const forgetSentences = {
     not_forgotten: () => 'Nothing was erased.',
   },
   notes: {
+    forget_changed: () =>
+      'That button named something else than you have now, so it erased nothing; this is what would go.',
     forget_in_full: () => 'Only /forget confirm:yes, typed in full, erases.',
     forget_not_one_jar: () => 'To be rid of one jar only, type /jar discard and its name; it stays in /notebook.',
   },

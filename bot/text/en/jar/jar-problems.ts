@@ -1,28 +1,13 @@
-import type { HappeningKind } from '../../../../core/jar/event.ts'
 import type { JarProblems } from '../../../../core/jar/problems.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import { pouredMl } from '../../../../core/recipe/by-tool.ts'
 import { quoted } from '../../../chat/write-line.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
+import { didWords } from './did-words.ts'
+import { untilText } from './happening-words.ts'
 
 const on = (iso: IsoDay, format: Format): string => `on ${format.day(dayFromIso(iso))}`
-
-const PAST: Readonly<Record<HappeningKind, string>> = {
-  started: 'started',
-  shaken: 'shaken',
-  tasted: 'tasted',
-  added: 'added to',
-  strained: 'strained',
-  filtered: 'filtered',
-  sweetened: 'sweetened',
-  bottled: 'bottled',
-  opened: 'opened',
-  emptied: 'emptied',
-  discarded: 'thrown away',
-  renamed: 'renamed',
-  put_off: 'put off',
-}
 
 type CannotFollow = JarProblems['cannot_follow']
 
@@ -35,7 +20,7 @@ const cannotFollow = ({ jar, did, stage, first, day }: CannotFollow, format: For
   }
   if (did === 'started') return `The ${jar} jar was started${when} already; give a new one another name.`
   if (stage === 'emptied' || stage === 'discarded') {
-    const what = `The ${jar} jar was ${PAST[stage]}${when}: it can only be tasted or renamed`
+    const what = `The ${jar} jar was ${didWords[stage]}${when}: it can only be tasted or renamed`
     return `${what}. If it is not gone, /jar undo ${name} takes that back, once it is the last entry.`
   }
   if (did === 'strained') {
@@ -51,6 +36,15 @@ const NAME_WRONG: Readonly<Record<JarProblems['bad_jar_name']['why'], string>> =
   all: '“all” means every jar',
   begins: 'it may not begin with # or /',
   colon: 'it may not end in a colon',
+}
+
+const MOST_NAMES = 5
+
+/** `lemon and lemon peel begin so`. */
+const beginText = (names: readonly string[]): string => {
+  const named = names.slice(0, MOST_NAMES)
+  const more = names.length - named.length
+  return `${listed(more === 0 ? named : [...named, `${more} more`])} begin so`
 }
 
 const VOLUME = /^(\d[\d.,]*\s?(?:ml|cl|dl|l))\b/i
@@ -74,7 +68,7 @@ function namedRest(rest: string): string {
 export const jarProblems = {
   cannot_follow: cannotFollow,
   in_the_way: ({ jar, did, day, later, laterDay, laterSeq }, format) =>
-    `The ${jar} jar cannot have been ${PAST[did]} ${on(day, format)}: it was ${PAST[later]} ${on(laterDay, format)} (entry ${laterSeq}).` +
+    `The ${jar} jar cannot have been ${didWords[did]} ${on(day, format)}: it was ${didWords[later]} ${on(laterDay, format)} (entry ${laterSeq}).` +
     ' Put that entry right first, or give another day.',
   sweet_strength: ({ sugarGPerL, mostGPerL }, format) =>
     `Sugar spoils a hydrometer’s reading: this holds about ${format.sweetness(sugarGPerL)}, and only up to ${mostGPerL} g/L can I` +
@@ -86,18 +80,21 @@ export const jarProblems = {
     `${format.volume(measuredMl)} at ${format.strength(abvPercent)} holds more alcohol than went into the ${jar} jar:` +
     ` at most ${format.plain(mostAbvPercent, 1)} % vol in that much. Read again, or put right with /jar correct what went in.`,
   other_kind: ({ jar, seq, kind, by }) =>
-    `Entry ${seq} of the ${jar} jar says that it was ${PAST[kind]}, and cannot say that it was ${PAST[by]}; take it back with /jar undo ${quoted(jar)}.`,
+    `Entry ${seq} of the ${jar} jar says that it was ${didWords[kind]}, and cannot say that it was ${didWords[by]}; take it back with /jar undo ${quoted(jar)}.`,
   before_start: ({ jar, day }, format) =>
     `The ${jar} jar was not there yet ${on(day, format)}; give a day from its start on.`,
   in_the_future: ({ typed }) => `“${typed}” has not come yet; say when it was, or leave when: out for now.`,
-  no_such_jar: ({ typed, nearest, begun }) => {
+  no_such_jar: ({ typed, nearest, begun, several = [] }) => {
     if (begun)
       return `You have no jar “${typed}”. If it is ${begun.name}, say what the rest is: ${namedRest(begun.rest)}.`
+    if (several.length > 0) return `You have no jar “${typed}”; ${beginText(several)}: which one?`
     if (nearest !== null) return `You have no jar “${typed}”; did you mean ${nearest}?`
     return typed.toLowerCase() === 'all'
       ? 'Only /jar shake and /jar later take all; name one jar, /jar list shows yours.'
       : `You have no jar “${typed}”; /jar list shows yours.`
   },
+  jar_begins_so: ({ typed, name }) =>
+    `There is no jar “${typed}”; there is ${name}. What takes something away wants the whole name, so nothing was changed.`,
   jar_too_weak: ({ jar, volumeMl, abvPercent, sugarGPerL, toAbvPercent, toSugarGPerL }, format) => {
     const own = `${format.plain(abvPercent, 1)} % vol`
     const sweet = sugarGPerL >= 0.5 ? ` sweetness:${Math.round(sugarGPerL)} g/L` : ''
@@ -108,6 +105,12 @@ export const jarProblems = {
   },
   no_jars: () => 'You have no jar yet; /jar start begins one, /plan works out what goes in.',
   none_to_remind: () => 'No jar of yours asks for anything any more, so there is nothing to put off.',
+  none_due_until: (until, format) =>
+    `No jar of yours asks for anything before ${untilText(until, format)}, so there is nothing to put off.`,
+  no_bottle_filled: ({ jar, leftMl, bottleMl }, format) =>
+    `About ${format.volume(leftMl)} of the ${jar} jar are not in bottles yet, which does not fill one of ${format.pour(bottleMl)}; say how many you filled, as in bottles:1 x ${pouredMl(bottleMl)} ml.`,
+  bottles_too_many: ({ jar, bottlesMl, leftMl }, format) =>
+    `These bottles hold ${format.pour(bottlesMl)}, but only about ${format.volume(leftMl)} of the ${jar} jar are not in bottles yet; nothing was recorded. /jar correct ${quoted(jar)} puts a wrong measurement or an earlier bottling right.`,
   jar_name_taken: ({ name, free }) => `You have a jar “${name}” already; call this one “${free}”, or as you like.`,
   bad_jar_name: ({ typed, why }) => `“${typed}” cannot be a jar’s name: ${NAME_WRONG[why]}.`,
   nothing_to_undo: ({ jar }) => `There is nothing left to take back on the ${jar} jar.`,

@@ -1,10 +1,10 @@
 import type { DutyKind } from '../../../../core/jar/duty.ts'
-import type { IsoDay } from '../../../../core/quantity/calendar.ts'
+import { dayFromIso, daysBetween, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import { exactly, type Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { plantName } from '../plan/plan-words.ts'
-import { dayWords } from './day-words.ts'
+import { daysWords, dayWords } from './day-words.ts'
 
 /** One jar that asks for something. */
 export interface NudgedJar {
@@ -16,12 +16,16 @@ export interface NudgedJar {
   readonly plants: readonly { readonly id: string | null; readonly name: string }[]
   /** What is to sweeten it now, where that is known. */
   readonly syrup: { readonly waterMl: Measured; readonly sugarG: Measured } | null
+  /** What has rested and is too strong to be drunk as it is. */
+  readonly strong: { readonly abvPercent: Measured; readonly isDiluted: boolean } | null
 }
 
 /** Jars that ask for the same. */
 export interface NudgedJars {
   readonly duty: DutyKind
   readonly jars: readonly NudgedJar[]
+  /** Said in a few words: it has no reminder of its own today. */
+  readonly isAside?: boolean
 }
 
 interface Named {
@@ -61,7 +65,7 @@ const DONE: Readonly<Record<DutyKind, string>> = {
 /** `its window opened today, until 20 December`; empty where no days were planned. */
 const windowText = ({ fromDay, byDay }: NudgedJar, today: IsoDay, format: Format): string => {
   if (byDay !== null && byDay < today) return `its window closed on ${dayWords(byDay, today, format)}`
-  if (byDay === today) return 'its window closes today'
+  if (byDay === today) return 'today is the last day'
   const until = byDay === null ? '' : `, until ${dayWords(byDay, today, format)}`
   if (fromDay === today) return `its window opened today${until}`
   return byDay === null ? '' : `its window closes on ${dayWords(byDay, today, format)}`
@@ -70,6 +74,20 @@ const windowText = ({ fromDay, byDay }: NudgedJar, today: IsoDay, format: Format
 const strainText = (jar: NudgedJar, today: IsoDay, format: Format): string => {
   const window = windowText(jar, today, format)
   return window === '' ? `Strain ${jar.name}.` : `Strain ${jar.name}: ${window}.`
+}
+
+/** `Strain lemon and plum by 6 December.`, `basil is 1 day late to strain.` */
+function strainAside(jars: readonly NudgedJar[], today: IsoDay, format: Format): string {
+  const ofDay = (byDay: IsoDay | null): string => {
+    const same = jars.filter((jar) => jar.byDay === byDay)
+    const names = namesText(same.map(({ name }) => name))
+    if (byDay === null) return `${names} can be strained.`
+    if (byDay === today) return `Today is the last day to strain ${names}.`
+    if (byDay > today) return `${DO.strain} ${names} by ${dayWords(byDay, today, format)}.`
+    const late = daysWords(daysBetween(dayFromIso(today), dayFromIso(byDay)))
+    return `${names} ${same.length === 1 ? 'is' : 'are'} ${late} late to strain.`
+  }
+  return [...new Set(jars.map(({ byDay }) => byDay))].map(ofDay).join(' ')
 }
 
 const addText = ({ name, plants }: NudgedJar): string =>
@@ -87,10 +105,25 @@ const sweetenText = ({ name, syrup }: NudgedJar, format: Format): string => {
   return parts.length === 0 ? `${DO.sweeten} ${name}.` : `${DO.sweeten} ${name}: ${parts.join(' in ')}.`
 }
 
-const nudgedText = ({ duty, jars }: NudgedJars, today: IsoDay, format: Format): string => {
+/** `lemon is ready to drink.`, `lemon has rested: 86 % vol, undiluted, not to be drunk neat.` */
+function readyText(jars: readonly NudgedJar[], format: Format): string {
+  const mild = jars.filter(({ strong }) => strong === null).map(({ name }) => name)
+  const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${mild.length === 1 ? 'is' : 'are'} ready to drink.`]
+  const rested = jars.flatMap(({ name, strong }) => {
+    if (strong === null) return []
+    const { abvPercent, isDiluted } = strong
+    return [
+      `${name} has rested: ${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}, not to be drunk neat.`,
+    ]
+  })
+  return [...ready, ...rested].join(' ')
+}
+
+const nudgedText = ({ duty, jars, isAside }: NudgedJars, today: IsoDay, format: Format): string => {
+  if (isAside) return strainAside(jars, today, format)
   if (duty === 'add') return jars.map(addText).join(' ')
   const names = namesText(jars.map(({ name }) => name))
-  if (duty === 'ready') return `${names} ${jars.length === 1 ? 'is' : 'are'} ready to drink.`
+  if (duty === 'ready') return readyText(jars, format)
   if (duty === 'strain' && jars.length <= MOST_NAMES) return jars.map((jar) => strainText(jar, today, format)).join(' ')
   if (duty === 'sweeten' && jars.length <= MOST_NAMES) return jars.map((jar) => sweetenText(jar, format)).join(' ')
   return `${DO[duty]} ${names}.`
@@ -98,11 +131,11 @@ const nudgedText = ({ duty, jars }: NudgedJars, today: IsoDay, format: Format): 
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
-/** How, where doing it wrong spoils the batch or hurts. */
+/** How, where doing it wrong spoils the batch or hurts; an answer that is pressed asks for what is measured. */
 const how = {
-  taste: 'Taste a teaspoon of it in two of water, never strong spirit neat.',
-  strain:
-    'Strain through a sieve, then through a coffee filter, away from flame. Measure what comes out and say it with the answer, as in measured:920 ml.',
+  taste: () => 'Taste a teaspoon of it in two of water, never strong spirit neat.',
+  strain: (isTyped: boolean) =>
+    `Strain through a sieve, then through a coffee filter, away from flame. Measure what comes out${isTyped ? ' and say it with the answer, as in measured:920 ml' : '; the answer asks how much it was'}.`,
 }
 
 /** What a reminder says. */
@@ -113,11 +146,16 @@ export const nudgeSentences = {
   },
 
   notes: {
-    nudge_how: ({ duty }: { readonly duty: 'taste' | 'strain' }) => how[duty],
+    nudge_how: ({ duty, isTyped }: { readonly duty: 'taste' | 'strain'; readonly isTyped: boolean }) =>
+      how[duty](isTyped),
+    nudge_estimated: ({ names }: { readonly names: readonly string[] }) =>
+      `${namesText(names)} ${names.length === 1 ? 'was' : 'were'} not measured: these amounts are estimates.`,
     nudge_last: ({ duty, names }: Named) =>
       duty === 'shake'
         ? `Seven went unanswered, so reminders to shake ${namesText(names)} stop until you next say something of ${names.length === 1 ? 'it' : 'them'}.`
         : `This is the last reminder to ${DO[duty].toLowerCase()} ${namesText(names)}.`,
+    nudge_moved: () =>
+      'I can no longer write in the channel that you chose, or you are no longer in it, so this comes in private. /reminders place:here, typed in another channel, moves reminders there.',
     nudge_seen: () => 'You may have seen this already: I was cut off while sending it.',
   },
 
@@ -127,8 +165,8 @@ export const nudgeSentences = {
     nudge_syrup: ({ name }: { readonly name: string | null }) =>
       name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`,
     nudge_tasted: ({ verdict, name }: { readonly verdict: 'good' | 'not_yet'; readonly name: string | null }) => {
-      const said = verdict === 'good' ? 'tastes good' : 'is not right yet'
-      return name === null ? `It ${said}` : `${name} ${said}`
+      if (name === null) return verdict === 'good' ? 'It tastes good' : 'It is not right yet'
+      return `${name}: ${verdict === 'good' ? 'good' : 'not yet'}`
     },
     nudge_later: () => 'Tomorrow',
     nudge_later_today: () => 'Later today',

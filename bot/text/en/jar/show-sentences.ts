@@ -42,6 +42,7 @@ export const showSentences = {
     jar_sweetness: () => 'Sugar',
     jar_planned: () => 'Planned',
     jar_rating: () => 'Rating',
+    jar_taken_back: () => 'Taken back',
     jar_entry: (values: Parameters<typeof entryNumber>[0], format: Format) => entryNumber(values, format),
   },
 
@@ -58,6 +59,7 @@ export const showSentences = {
       format: Format,
     ) => `${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`,
     jar_rating: ({ ratings }: { readonly ratings: readonly number[] }) => `${ratings.join(', then ')} of 5`,
+    jar_taken_back: ({ count }: { readonly count: number }) => `${count} ${count === 1 ? 'entry' : 'entries'}`,
     jar_entry: (values: EntrySaid & { readonly today: IsoDay }, format: Format) => entryText(values, format),
   },
 

@@ -4,6 +4,7 @@ import { quoted } from '../../../chat/write-line.ts'
 import type { Format } from '../../format.ts'
 import { headlines } from '../headlines.ts'
 import { listed } from '../phrases.ts'
+import { didWords } from './did-words.ts'
 import { happeningText, ingredientsText, untilText } from './happening-words.ts'
 import { plantInText } from './in-jar-words.ts'
 
@@ -26,22 +27,6 @@ export interface Corrected {
   readonly option: string
   readonly was: string | null
   readonly now: string
-}
-
-const done: { readonly [Kind in HappeningKind]: string } = {
-  started: 'started',
-  shaken: 'shaken',
-  tasted: 'tasted',
-  added: 'added to',
-  strained: 'strained',
-  filtered: 'filtered',
-  sweetened: 'sweetened',
-  bottled: 'bottled',
-  opened: 'opened',
-  emptied: 'empty',
-  discarded: 'thrown away',
-  renamed: 'called so',
-  put_off: 'put off',
 }
 
 /** What goes in at once, without the plants of later days. */
@@ -98,7 +83,13 @@ export const stepHeadlines = {
     { names, kind, day }: Late & { readonly names: readonly string[]; readonly kind: HappeningKind },
     format: Format,
   ) =>
-    `${listed(names)}: recorded as ${done[kind]}${day === null ? ' today' : onDayText(day, format)} already; nothing changed.`,
+    `${listed(names)}: recorded as ${didWords[kind]}${day === null ? ' today' : onDayText(day, format)} already; nothing changed.`,
+  jar_moved_on: ({ name }: { readonly name: string }) =>
+    `${name} has moved on since that line was made for it, so nothing was recorded.`,
+  jar_same_again: ({ name, happening, day }: Recorded, format: Format) =>
+    `${name}: it was ${happeningText(happening, format)}${day === null ? ' today' : onDayText(day, format)} already, so I recorded nothing; did you really do it twice?`,
+  jar_begun_again: ({ name, day }: Late & { readonly name: string }, format: Format) =>
+    `${name} was begun just so${day === null ? ' today' : onDayText(day, format)} already, so I began no other.`,
   jar_corrected: (
     values: {
       readonly name: string
@@ -111,7 +102,7 @@ export const stepHeadlines = {
     },
     format: Format,
   ) =>
-    `${values.name}, ${values.entry === null ? done[values.kind] : `entry ${values.entry} (${done[values.kind]})`}: ${values.changes.map((change) => correctedText(change, format)).join('; ')}.` +
+    `${values.name}, ${values.entry === null ? didWords[values.kind] : `entry ${values.entry} (${didWords[values.kind]})`}: ${values.changes.map((change) => correctedText(change, format)).join('; ')}.` +
     (values.syrup === null ? '' : ` ${headlines.syrup(values.syrup, format)}`),
   /** Without a happening: what was taken back is a correction. */
   jar_undone: (values: Late & { readonly name: string; readonly happening: Happening | null }, format: Format) => {
@@ -120,6 +111,14 @@ export const stepHeadlines = {
     const what = happening === null ? `the correction${when}` : happeningText(happening, format, when)
     return `${name}: taken back: ${what}.`
   },
+  jar_all_undone: (
+    { names, happening }: { readonly names: readonly string[]; readonly happening: Happening | null },
+    format: Format,
+  ) => `${listed(names)}: taken back${happening === null ? '' : `: ${happeningText(happening, format)}`}.`,
+  jar_undone_before: ({ names }: { readonly names: readonly string[] }) =>
+    `${listed(names)}: that is taken back already; nothing changed.`,
+  jar_undo_held: ({ names }: { readonly names: readonly string[] }) =>
+    `${listed(names)}: another entry was made since, so nothing was taken back; /jar undo and the name takes back the last one.`,
   jar_gone: ({ name }: { readonly name: string }) =>
     `${name}: its start is taken back, so the jar is gone; /jar start begins it again.`,
 }

@@ -54,10 +54,12 @@ export const stepSentences = {
   },
   notes: {
     ...unusualNotes,
+    jar_named: ({ name }: { readonly name: string }) =>
+      `I call it after what is in it, ${name}; /jar rename ${quoted(name)} to: and another name changes that.`,
     jar_zone_assumed: ({ zone }: { readonly zone: string }) =>
       `I take ${zone} for your time zone; all days and reminders go by it.`,
-    jar_not_measured: () =>
-      'Nothing was measured, so I reckon with what I expect; add a reading with /jar correct when you have one.',
+    jar_not_measured: ({ name, entry }: { readonly name: string; readonly entry: number }) =>
+      `Nothing was measured, so I reckon with what I expect; once you have a reading, add it: /jar correct ${quoted(name)} entry:${entry} measured: and what you read.`,
     /** `at20`: what was read, brought to 20 °C; null where it was read there. */
     jar_reading: (
       { abvPercent, at20 }: { readonly abvPercent: Measured; readonly at20: Measured | null },
@@ -102,12 +104,21 @@ export const stepSentences = {
     jar_no_targets: () => 'What it is to become was not planned; say the strength and sweetness you want.',
   },
   cautions: {
+    jar_not_neat: (
+      { abvPercent, isDiluted }: { readonly abvPercent: Measured; readonly isDiluted: boolean },
+      format: Format,
+    ) =>
+      `${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}: never drink it neat; it burns mouth and throat, and little of it is too much. Dilute it first, /dilute says with how much water.`,
     caution_again: ({ names }: { readonly names: readonly (keyof typeof cautionNames)[] }) =>
       `As before: ${names.map((name) => cautionNames[name]).join('; ')}.`,
   },
   actions: {
     jar_sweeten: () => 'Once that is in',
     jar_syrup: () => 'Work out a syrup',
+    jar_undo: () => 'Undo',
+    jar_once_more: () => 'As much once more',
+    jar_begin_again: () => 'Begin it again',
+    jar_begin_another: () => 'Begin another',
     settings_zone: () => 'Keep it, or put yours there',
   },
 }

@@ -1,6 +1,8 @@
 import { planCommandText } from '../plan/plan-command-text.ts'
 
 const jar = 'Which jar: its name, or the beginning of it'
+const whole = 'Which jar: its whole name, or its #id'
+const after = 'Its last entry by number: only if what is in the jar has not changed since that one'
 const when = 'The day, if it was not today: yesterday, Saturday, 24 December'
 
 const { start: _, ...planOptions } = planCommandText.options
@@ -10,7 +12,7 @@ export const stepTexts = {
   'jar start': {
     summary: 'Begin a jar: what goes in, and what comes when',
     options: {
-      name: 'What you call it: lemon',
+      name: 'What you call it, if not after what is in it: lemon',
       ...planOptions,
       when: 'The day it was begun, if not today: 2 months ago',
     },
@@ -42,6 +44,7 @@ export const stepTexts = {
       sugar: 'Sugar: 50 g',
       'unknown-ok': 'yes: you answer for a plant that I do not know, and give its grams; I vouch for nothing',
       when,
+      after,
     },
     examples: ['/jar add lemon of:20 g ginger'],
   },
@@ -58,7 +61,14 @@ export const stepTexts = {
   },
   'jar sweeten': {
     summary: 'What you really sweetened it with: what it is now, and when it is ready',
-    options: { jar, water: 'Water: 750 ml', sugar: 'White sugar: 560 g', when },
+    options: {
+      jar,
+      water: 'Water: 750 ml',
+      sugar: 'White sugar: 560 g',
+      when,
+      after,
+      again: 'yes: as much once more, where the same was entered that day',
+    },
     examples: ['/jar sweeten lemon water:750 ml sugar:560 g'],
   },
   'jar filter': {
@@ -78,17 +88,17 @@ export const stepTexts = {
   },
   'jar empty': {
     summary: 'It is all drunk or given away; it goes to the notebook',
-    options: { jar, when },
+    options: { jar: whole, when },
     examples: ['/jar empty lemon'],
   },
   'jar discard': {
     summary: 'It went wrong and is thrown away; it goes to the notebook',
-    options: { jar, when },
+    options: { jar: whole, when },
     examples: ['/jar discard lemon'],
   },
   'jar rename': {
     summary: 'Call a jar something else',
-    options: { jar, to: 'The new name: midwinter lemon' },
+    options: { jar: whole, to: 'The new name: midwinter lemon' },
     examples: ['/jar rename lemon to:midwinter lemon'],
   },
   'jar later': {
@@ -122,7 +132,7 @@ export const stepTexts = {
   },
   'jar undo': {
     summary: 'Take back the last entry of a jar; again goes further back',
-    options: { jar },
+    options: { jar: whole, after: 'An entry by number: only if it is still the last' },
     examples: ['/jar undo lemon'],
   },
 }

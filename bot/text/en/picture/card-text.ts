@@ -1,12 +1,16 @@
 import type { Source } from '../../../../core/jar/contents.ts'
 import type { Stage } from '../../../../core/jar/story.ts'
+import type { Allergen } from '../../../../core/label/allergens.ts'
 import type { IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Targets } from '../../../../core/recipe/targets.ts'
 import type { Format } from '../../format.ts'
 import { daysWords, shortDayWords } from '../jar/day-words.ts'
 import { type InJar, inJarText } from '../jar/in-jar-words.ts'
+import { listed } from '../phrases.ts'
+import { plantName, unknownName } from '../plan/plan-words.ts'
 import { altText } from './alt-text.ts'
+import { labelText } from './label-text.ts'
 
 type Kind = 'started' | 'strained' | 'sweetened' | 'ready'
 
@@ -31,6 +35,9 @@ interface Batch {
   readonly planned: Targets | null
   readonly day: number
   readonly steepedDays: number | null
+  readonly laterPlants: readonly { readonly id: string | null; readonly name: string; readonly days: number }[]
+  readonly allergens: readonly Allergen[]
+  readonly unknown: readonly string[]
   readonly rating: number | null
   readonly milestones: readonly Milestone[]
   readonly today: IsoDay
@@ -74,6 +81,30 @@ const planned = ({ abvPercent, sugarGPerL }: Targets, format: Format): string =>
 const days = ({ steepedDays, day }: Pick<Batch, 'steepedDays' | 'day'>): string =>
   steepedDays === null ? `day ${day}` : daysWords(steepedDays)
 
+const nameOf = ({ id, name }: { readonly id: string | null; readonly name: string }): string =>
+  id === null ? unknownName(name) : plantName(id)
+
+const MOST_LATER = 2
+
+/** `coffee beans, whole: 4 days`, a line each; of many in one line, `3 plants: 2 to 4 days`. */
+const laterDays = ({ laterPlants }: Pick<Batch, 'laterPlants'>, most = MOST_LATER): readonly string[] => {
+  if (laterPlants.length <= most) return laterPlants.map((plant) => `${nameOf(plant)}: ${daysWords(plant.days)}`)
+  const days = laterPlants.map((plant) => plant.days)
+  const [least, longest] = [Math.min(...days), Math.max(...days)]
+  return [`${laterPlants.length} plants: ${least === longest ? '' : `${least} to `}${daysWords(longest)}`]
+}
+
+/** What it is of, where its own name cannot be drawn. */
+const plants = ({ inJar, name }: Pick<Batch, 'inJar' | 'name'>): string => {
+  const said = listed([...new Set(inJar.plants.map(nameOf))])
+  return said === '' ? name : said.replace(/^./, (letter) => letter.toUpperCase())
+}
+
+const steeped = (batch: Batch): string => {
+  const later = laterDays(batch, Number.POSITIVE_INFINITY)
+  return `Steeped ${[days(batch), ...later].join('; ')}.`
+}
+
 const milestoneDay = ({ day }: Milestone, today: IsoDay, format: Format): string =>
   day === null ? '–' : shortDayWords(day, today, format)
 
@@ -89,6 +120,7 @@ const ofIts = ({ shares }: Made, format: Format): string =>
 
 function alt(batch: Batch, format: Format): string {
   const { name, stage, inJar, made, rating, milestones, today } = batch
+  const warned = labelText.allergens(batch)
   const line = milestones.flatMap((milestone) => milestoneSaid(milestone, today, format))
   const doubtful = (shown: string, doubt: string): string => (doubt === '' ? shown : `${shown} ${doubt}`)
   return altText([
@@ -101,7 +133,8 @@ function alt(batch: Batch, format: Format): string {
           ofIts(made, format),
         ]),
     ...(batch.planned === null ? [] : [`It is ${planned(batch.planned, format)}.`]),
-    batch.steepedDays === null ? `Steeping: ${days(batch)}.` : `Steeped ${days(batch)}.`,
+    batch.steepedDays === null ? `Steeping: ${days(batch)}.` : steeped(batch),
+    warned === '' ? '' : `${warned}.`,
     rating === null ? 'Not rated.' : `Rated ${rating} of 5.`,
     line.length === 0 ? '' : `${line.join(', ')}.`.replace(/^./, (letter) => letter.toUpperCase()),
     `In it: ${inJarText(inJar, format)}.`,
@@ -122,6 +155,8 @@ export const cardText = {
   sweetnessDoubt,
   daysLabel: ({ steepedDays }: Pick<Batch, 'steepedDays'>) => (steepedDays === null ? 'Steeping' : 'Steeped'),
   days,
+  laterDays: (batch: Pick<Batch, 'laterPlants'>) => laterDays(batch),
+  plants,
   ratingLabel: () => 'Rating',
   unrated: () => 'not yet rated',
   planned,

@@ -1,3 +1,4 @@
+import type { Source } from '../../../../core/jar/contents.ts'
 import type { Allergen } from '../../../../core/label/allergens.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
@@ -11,22 +12,23 @@ import { altText } from './alt-text.ts'
 interface Bottle {
   readonly name: string
   readonly abvPercent: Measured
-  readonly isPlanned: boolean
+  readonly strength: Source | 'planned'
   readonly volumeMl: number | null
   readonly bottled: IsoDay | null
   readonly bestBefore: IsoDay | null
   readonly plants: readonly { readonly id: string | null; readonly name: string }[]
+  readonly hasWater: boolean
   readonly hasSugar: boolean
+  readonly isFlammable: boolean
+  readonly isTooStrong: boolean
   readonly allergens: readonly Allergen[]
   readonly unknown: readonly string[]
 }
 
 const rough = ({ value, plusMinus }: Measured): Measured => ({ value, plusMinus: Math.max(1, plusMinus) })
 
-const strength = ({ abvPercent, isPlanned }: Bottle, format: Format): string =>
-  abvPercent.value === 0
-    ? 'no alcohol'
-    : `about ${format.strength(rough(abvPercent))} (${isPlanned ? 'planned' : 'computed'})`
+const strength = ({ abvPercent, strength }: Bottle, format: Format): string =>
+  abvPercent.value === 0 ? 'no alcohol' : `about ${format.strength(rough(abvPercent))} (${strength})`
 
 const volume = ({ volumeMl }: Bottle, format: Format): string => (volumeMl === null ? '' : vesselText(volumeMl, format))
 
@@ -38,24 +40,27 @@ const bottled = ({ bottled }: Bottle): string =>
 const bestBefore = ({ bestBefore }: Bottle): string =>
   bestBefore === null ? '' : `Best before about ${day(bestBefore)}`
 
+/** `coffee beans (whole)`: a comma would make two of it in a list. */
+const itemName = (id: string): string => plantName(id).replace(/, (.+)$/, ' ($1)')
+
 const plants = ({ plants }: Bottle): readonly string[] => [
-  ...new Set(plants.map(({ id, name }) => (id === null ? unknownName(name) : plantName(id)))),
+  ...new Set(plants.map(({ id, name }) => (id === null ? unknownName(name) : itemName(id)))),
 ]
 
 const inIt = (bottle: Bottle): string =>
-  `Spirit, water${bottle.hasSugar ? ', sugar' : ''}${plants(bottle)
+  `Spirit${bottle.hasWater ? ', water' : ''}${bottle.hasSugar ? ', sugar' : ''}${plants(bottle)
     .map((name) => `, ${name}`)
     .join('')}`
 
 /** Empty where nothing is known to be in it. */
-const allergens = ({ allergens, unknown }: Bottle): string => {
+const allergens = ({ allergens, unknown }: Pick<Bottle, 'allergens' | 'unknown'>): string => {
   const known = allergens.length === 0 ? [] : [`Contains ${listed(allergens.map((each) => allergenNames[each]))}`]
   const open = unknown.length === 0 ? [] : [`allergens of ${listed(unknown.map(unknownName))} not known`]
   const text = [...known, ...open].join('; ')
   return text.replace(/^./, (letter) => letter.toUpperCase())
 }
 
-const keepAway = 'Keep from children.'
+const keepAway = ({ isTooStrong }: Bottle): string => `${isTooStrong ? 'Do not drink neat. ' : ''}Keep from children.`
 
 const sentence = (text: string): string => (text === '' ? '' : `${text}.`)
 
@@ -67,7 +72,7 @@ export const labelText = {
   bestBefore,
   inIt,
   allergens,
-  keepAway: () => keepAway,
+  keepAway,
   alt: (bottle: Bottle, format: Format) =>
     altText([
       `Bottle label: ${bottle.name}.`,
@@ -77,6 +82,7 @@ export const labelText = {
       sentence(bestBefore(bottle)),
       sentence(inIt(bottle)),
       sentence(allergens(bottle)),
-      keepAway,
+      bottle.isFlammable ? 'Flammable.' : '',
+      keepAway(bottle),
     ]),
 }

@@ -38,7 +38,7 @@ export const shelfText = {
   today: (today: IsoDay, format: Format) => `today, ${shortDayWords(today, today, format)}`,
   month: (month: number) => (MONTHS[month - 1] ?? '').slice(0, 3),
   due,
-  phase: { steeping: 'steeping', straining: 'time to strain', resting: 'resting' },
+  phase: { steeping: 'steeping', straining: 'time to strain', resting: 'after straining' },
   ready: () => 'ready',
   more: (count: number) => `and ${count} more`,
   empty: () => empty,

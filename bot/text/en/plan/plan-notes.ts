@@ -1,8 +1,11 @@
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
+import type { PlantLimit } from '../../../commands/plan-notes.ts'
 import type { Format } from '../../format.ts'
+import { monthsText, shortName } from '../botanical/botanical-words.ts'
+import { MONTHS } from '../day-text.ts'
 import { listed } from '../phrases.ts'
-import { plantName, vesselText } from './plan-words.ts'
+import { type PlantSaid, plantName, plantText, vesselText } from './plan-words.ts'
 
 interface Dosed {
   readonly id: string
@@ -17,6 +20,20 @@ interface PlanAdjust {
   readonly sugarGPerL: number
   readonly toAbvPercent: number
   readonly toSugarGPerL: number
+}
+
+interface OutOfSeason {
+  /** From 1. */
+  readonly month: number
+  readonly plants: readonly { readonly id: string; readonly months: readonly number[] }[]
+}
+
+/** Bottles that what there is does not fill. */
+interface PlanEmpty extends PlantLimit {
+  readonly empty: number
+  readonly isSpiritSaid: boolean
+  /** Outside `spirit:`. */
+  readonly isStrengthSaid: boolean
 }
 
 const perLitre = (gPerL: number, format: Format): string => `${format.plain(gPerL, gPerL < 10 ? 1 : 0)} g`
@@ -51,6 +68,15 @@ export const planNotes = {
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is more than most take (up to ${perLitre(limitGPerL, format)}): taste early.`,
   plan_less_than_usual: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is less than most take (from ${perLitre(limitGPerL, format)}): it will be faint.`,
+  plan_far_off: (
+    { plant, pouredMl, usualG }: { readonly plant: PlantSaid; readonly pouredMl: number; readonly usualG: number },
+    format: Format,
+  ) => {
+    const share = plant.massG.value / usualG
+    const times =
+      share > 1 ? `${format.plain(share, 0)} times` : `only ${format.plain(100 * share, share < 0.01 ? 1 : 0)} % of`
+    return `${plantText(plant, format)} in ${format.pour(pouredMl)} of spirit is ${times} the usual (${format.mass({ value: usualG, plusMinus: usualG / 10 })}); typed right?`
+  },
   plan_above_wise: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is above the ${perLitre(limitGPerL, format)} that is wise.`,
   plan_capped: ({ ids }: { readonly ids: readonly string[] }) =>
@@ -67,8 +93,16 @@ export const planNotes = {
     `The day you named leaves a short steep and ${restDays} days of rest: taste before you strain, and expect it faint and harsh.`,
   plan_latest_start: ({ day }: { readonly day: CalendarDay }, format: Format) =>
     `It is in time if you start by ${format.day(day)}.`,
-  plan_empty: ({ empty }: { readonly empty: number }) =>
-    `${empty === 1 ? 'One of your bottles stays' : `${empty} of your bottles stay`} empty; leave out spirit: to be told how much would.`,
+  plan_out_of_season: ({ month, plants }: OutOfSeason) =>
+    `Out of season in ${MONTHS[month - 1]}, north of the equator (common practice): ` +
+    `${listed(plants.map(({ id, months }) => `${shortName(id)} (${monthsText(months)})`))}; south of it the year is turned by six months.`,
+  plan_empty: ({ empty, limitId, isPlantSaid, isSpiritSaid, isStrengthSaid }: PlanEmpty) => {
+    const stay = `${empty === 1 ? 'One of your bottles stays' : `${empty} of your bottles stay`} empty`
+    const spirit = isStrengthSaid ? 'leave out spirit:' : 'say strength: in place of spirit:'
+    const ways = [...(isPlantSaid ? ['leave out of:'] : []), ...(isSpiritSaid ? [spirit] : [])]
+    const why = limitId === null ? '' : `, for want of ${plantName(limitId)}`
+    return `${stay}${why}; ${listed(ways)} to be told how much would fill ${empty === 1 ? 'it' : 'them'}.`
+  },
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
   plan_adjust: (values: PlanAdjust, format: Format) =>

@@ -3,17 +3,27 @@ import type { PlanProblems } from '../../../../core/recipe/plan/problems.ts'
 import type { Format } from '../../format.ts'
 import { plantName } from './plan-words.ts'
 
+type Instead = NonNullable<PlanProblems['steep_too_weak']['instead']>
+
+function wouldDo({ spiritAbvPercent, isSpiritGiven, steepAtPercent, isDilutedFirst, fewerPlants }: Instead): string {
+  const spirit = isSpiritGiven ? 'As much spirit' : 'Spirit'
+  const fewer = fewerPlants ? ', or fewer plants' : ''
+  if (steepAtPercent !== null) return `Bring it down less: steep-at:${steepAtPercent}% would do${fewer}.`
+  if (spiritAbvPercent !== null) return `${spirit} of ${spiritAbvPercent} % vol would do${fewer}.`
+  if (fewerPlants) return `Take fewer plants${isSpiritGiven ? ', or more spirit' : ''}.`
+  const rest = `${isDilutedFirst ? ', without steep-at:,' : ''} and ask for fewer plants or a weaker drink too`
+  return `No one change will do: take stronger spirit${rest}.`
+}
+
 /** Why a batch cannot be planned so, and what can. */
 export const planProblems = {
-  steep_too_weak: ({ jarAbvPercent, spiritAbvPercent, leastAbvPercent, neededAbvPercent }, format) => {
+  steep_too_weak: ({ jarAbvPercent, spiritAbvPercent, leastAbvPercent, instead }, format) => {
     const jar = `${format.plain(Math.floor(jarAbvPercent * 10) / 10, 1)} % vol`
     const why =
       spiritAbvPercent < leastAbvPercent
-        ? `It would steep at ${jar}; under ${leastAbvPercent} it may spoil. `
-        : `What the plants and sugar bring takes ${format.plain(spiritAbvPercent, 1)} % vol down to ${jar} in the jar; under ${leastAbvPercent} it may spoil. `
-    return neededAbvPercent === null
-      ? `${why}Take fewer plants, or more spirit.`
-      : `${why}As much spirit of ${neededAbvPercent} % vol would do${spiritAbvPercent < leastAbvPercent ? '' : ', or fewer plants'}.`
+        ? `It would steep at ${jar}; under ${leastAbvPercent} it may spoil.`
+        : `What the plants and sugar bring takes ${format.plain(spiritAbvPercent, 1)} % vol down to ${jar} in the jar; under ${leastAbvPercent} it may spoil.`
+    return instead === null ? why : `${why} ${wouldDo(instead)}`
   },
   plants_drink_all: ({ plantsG, liquidMl, enoughMl }, format) =>
     `${format.mass({ value: plantsG, plusMinus: plantsG * 0.02 })} of plants would keep nearly all of ${format.volume(exactly(liquidMl))};` +

@@ -3,8 +3,8 @@ import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { plantName, unknownName } from '../plan/plan-words.ts'
 
-/** Halves of a per cent that are surely reached. */
-const reached = (abvPercent: number): number => Math.floor(abvPercent * 2) / 2
+const formName = ({ id, state }: CodeProblems['not_in_recipe']['plants'][number]): string =>
+  state === 'dried' && !plantName(id).includes('dried') ? `${plantName(id)} (dried)` : plantName(id)
 
 /** Why a batch's code cannot be read, made or followed. */
 export const codeProblems = {
@@ -21,16 +21,19 @@ export const codeProblems = {
   nothing_to_share: () => 'There are no plants and spirit in this jar yet, so there is no recipe to share.',
   not_in_recipe: ({ typed, plants }) =>
     `“${typed}” is not in the batch of this code; beside from: say with of: only how much you have of what is:` +
-    ` ${listed(plants.map(({ id, state }) => (state === 'dried' ? `${plantName(id)} (dried)` : plantName(id))))}.`,
+    ` ${listed(plants.map(formName))}.`,
+  amount_of_which: ({ typed, plants }) =>
+    `“${typed}” of which plant? The batch of this code takes ${listed(plants.map(formName))}: write the name after the amount, as in 5 lemons.`,
   plant_without_amount: ({ typed }) => `How much is there of “${typed}”? Say it as in 5 lemons or 30 g ginger.`,
   spirit_too_weak: (values, format) => {
     const { spiritAbvPercent, toAbvPercent, toSugarGPerL, strongestAbvPercent, sweetestGPerL } = values
-    const strength = strongestAbvPercent === null ? 0 : reached(strongestAbvPercent)
     const can = [
-      ...(strength > 0 ? [`to-strength:${format.plain(strength, 1)}% (the strongest with that sweetness)`] : []),
+      ...(strongestAbvPercent === null
+        ? []
+        : [`to-strength:${format.plain(strongestAbvPercent, 1)}% (the strongest with that sweetness)`]),
       ...(sweetestGPerL === null
         ? []
-        : [`to-sweetness:${format.plain(Math.floor(sweetestGPerL), 0)} g/L (the sweetest at that strength)`]),
+        : [`to-sweetness:${format.plain(sweetestGPerL, 0)} g/L (the sweetest at that strength)`]),
     ]
     return (
       `With ${format.plain(spiritAbvPercent, 1)} % vol spirit it cannot be the same: that batch has ${format.plain(toAbvPercent, 1)} % vol` +

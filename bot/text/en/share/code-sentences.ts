@@ -32,14 +32,21 @@ const why = ({ by, id }: CodeFrom): string => {
     : 'by the alcohol in your spirit, so that a glass holds as much of the plants'
 }
 
+const timesText = ({ factor }: CodeFrom, format: Format): string => {
+  const times = format.plain(factor, factor < 0.1 ? 3 : 2)
+  return times === '1' ? 'in about the same amounts' : `times ${times}`
+}
+
 /** What `/plan from:` says besides the plan. */
 export const codeSentences = {
   notes: {
     code_from: (values: CodeFrom, format: Format) =>
       values.by === null
         ? 'As the batch of this code was made, in the same amounts.'
-        : `As the batch of this code was made, times ${format.plain(values.factor, values.factor < 0.1 ? 3 : 2)}: ${why(values)}.` +
+        : `As the batch of this code was made, ${timesText(values, format)}: ${why(values)}.` +
           `${values.isSpiritLeft ? ' Some of your spirit stays over.' : ''}`,
+    code_only_plant: ({ typed, id }: { readonly typed: string; readonly id: string }) =>
+      `I took “${typed}” as ${plantName(id)}, the one plant of that batch.`,
     code_weaker: ({ abvPercent, recipeAbvPercent }: Strengths, format: Format) =>
       `That batch steeped in ${format.plain(recipeAbvPercent, 1)} % vol, yours does in ${format.plain(abvPercent, 1)}: as much alcohol` +
       ' comes with more water, so it steeps weaker, and less water goes in after straining.',
@@ -48,7 +55,8 @@ export const codeSentences = {
     code_dried: ({ ids }: { readonly ids: readonly string[] }) =>
       `Dried, not fresh: ${listed(ids.map(plantName))}. Fresh would be another amount.`,
     code_days: ({ usual, ...days }: Days & { readonly usual: Days | null }) =>
-      `${daysText(days)} ${days.byDays === 1 ? 'day' : 'days'} on the plants, as that batch had` +
+      // Days that were are one number; one number may also have been planned, for a feast.
+      `${daysText(days)} ${days.byDays === 1 ? 'day' : 'days'} on the plants, ${days.fromDays === days.byDays ? 'like that batch' : 'as that batch was planned'}` +
       `${usual === null ? '' : `; usual are ${daysText(usual)}, so taste as it goes`}.`,
   },
 }

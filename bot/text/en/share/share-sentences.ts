@@ -1,6 +1,8 @@
+import { dayFromIso, type IsoDay, isoTime } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
-import { listed } from '../phrases.ts'
+import { shortDayWords } from '../jar/day-words.ts'
+import { listed, timesText } from '../phrases.ts'
 import { cardText } from '../picture/card-text.ts'
 import { labelText } from '../picture/label-text.ts'
 import { shelfText } from '../picture/shelf-text.ts'
@@ -26,7 +28,7 @@ const becomesText = (becomes: Becomes, format: Format): string => {
 
 const POST: Readonly<Record<PostChange, string>> = {
   changed: ' Its message says so.',
-  gone: ' Its message was gone already.',
+  gone: ' Its message is gone already.',
   out_of_reach:
     ' I may not change its message, because I am not in that place myself; delete it there. Its button makes nothing any more.',
   failed: ' Discord did not let me change its message just now: say it again to try once more.',
@@ -34,7 +36,16 @@ const POST: Readonly<Record<PostChange, string>> = {
 
 const jarsText = (count: number): string => (count === 1 ? 'one jar' : `${count} jars`)
 
+const NAMELESS = 'a jar that is gone'
+
 const countedPosts = (count: number): string => (count === 1 ? 'One post' : `${count} posts`)
+
+/** `25 Nov, 18:30`. */
+const momentText = (
+  { day, minutes }: { readonly day: IsoDay; readonly minutes: number },
+  today: IsoDay,
+  format: Format,
+) => format.moment(dayFromIso(day), minutes, `${shortDayWords(day, today, format)}, ${isoTime(minutes)}`)
 
 /** What is said of batches that are shared and made too, and of pictures for the printer. */
 export const shareSentences = {
@@ -49,10 +60,12 @@ export const shareSentences = {
         ? `${name}: ${plants} in spirit, not sweetened yet.`
         : `${name}: a liqueur of ${plants}, ${becomesText(becomes, format)}.`
     },
-    shares: ({ count }: { readonly count: number }) =>
-      count === 0
-        ? 'You share no batch. /share and the name of a jar shows it to everybody.'
-        : `You share ${count === 1 ? 'one batch' : `${count} batches`}.`,
+    shares: ({ batches, count }: { readonly batches: number; readonly count: number }) => {
+      if (count === 0) return 'You share no batch. /share and the name of a jar shows it to everybody.'
+      const one = count === 1 ? 'You share one batch.' : `You share one batch, ${timesText(count)}.`
+      if (batches === 1) return one
+      return `You share ${batches} batches${count === batches ? '' : `, ${count} times in all`}.`
+    },
     share_withdrawn: (values: {
       readonly name: string | null
       readonly post: PostChange | null
@@ -60,7 +73,7 @@ export const shareSentences = {
     }) => {
       const { name, post, isAgain } = values
       const what = name === null ? 'This batch' : name
-      const done = `${what} ${isAgain ? 'was shared no longer already' : 'is shared no longer'}.`
+      const done = `${what} ${isAgain ? 'was withdrawn before' : 'is shared no longer'}.`
       return `${done}${post === null ? '' : POST[post]} Whoever kept its code can still make it.`
     },
     jar_tag: ({ name }: { readonly name: string }) => `A tag for the ${name} jar, to print.`,
@@ -71,27 +84,30 @@ export const shareSentences = {
   },
 
   rows: {
+    share_allergens: () => 'Allergens',
     share_made: () => 'Made too',
     share_code: () => 'Its code',
     share: ({ id }: { readonly id: string }) => id,
   },
 
   cells: {
-    share_made: ({ count }: { readonly count: number }) => `${jarsText(count)} came of it so far`,
+    share_made: ({ count }: { readonly count: number }) => `others have begun ${jarsText(count)} of this batch so far`,
     share_code: ({ code }: { readonly code: string }) => code,
-    share: (values: {
-      readonly name: string | null
-      readonly made: number
-      readonly withdrawn: boolean
-      readonly isUnposted: boolean
-    }) => {
-      const { name, made, withdrawn, isUnposted } = values
-      const parts = [
-        name ?? 'a jar that is gone',
-        made === 0 ? 'made by nobody else yet' : `${jarsText(made)} came of it`,
-        ...(withdrawn ? ['withdrawn'] : isUnposted ? ['posted nowhere'] : []),
-      ]
-      return parts.join(', ')
+    share_allergens: labelText.allergens,
+    share: (
+      values: {
+        readonly name: string | null
+        readonly at: { readonly day: IsoDay; readonly minutes: number } | null
+        readonly today: IsoDay
+        readonly channelId: string | null
+        readonly isUnposted: boolean
+      },
+      format: Format,
+    ) => {
+      const { name, at, today, channelId, isUnposted } = values
+      const on = at === null ? '' : `, shared ${momentText(at, today, format)}`
+      const where = channelId === null ? '' : ` in ${format.channel(channelId)}`
+      return `${name ?? NAMELESS}${on}${where}${isUnposted ? ', posted nowhere' : ''}`
     },
   },
 
@@ -99,8 +115,14 @@ export const shareSentences = {
     share_snapshot: ({ id }: { readonly id: string }) =>
       `It is shown as it is now: what you note later stays with you. /share withdraw:${id} takes it back.`,
     share_made_so_far: ({ count }: { readonly count: number }) =>
-      count === 1 ? 'One other person has begun a jar from it.' : `${count} people have begun a jar from it.`,
-    share_withdraw: () => '/share withdraw: and the id takes one back.',
+      `Others than its maker have begun ${jarsText(count)} of this batch so far.`,
+    shares_made: ({ made }: { readonly made: readonly { readonly name: string | null; readonly count: number }[] }) =>
+      made.length === 0
+        ? 'Nobody else has begun a jar of what you share yet.'
+        : `Begun by others, your own not counted: ${listed(made.map(({ name, count }) => `${jarsText(count)} of ${name ?? NAMELESS}`))}.`,
+    shares_withdrawn: ({ count }: { readonly count: number }) =>
+      `${count === 1 ? 'One more was' : `${count} more were`} withdrawn.`,
+    share_withdraw: () => '/share withdraw: and the id takes back any other.',
     forget_shares: ({ count }: { readonly count: number }) =>
       `${count === 0 ? '' : `${countedPosts(count)} of batches you share would be taken back too. `}What others posted or made from your batches stays theirs.`,
     forgot_shares: ({ changed, left }: { readonly changed: number; readonly left: number }) => {
@@ -114,11 +136,18 @@ export const shareSentences = {
           : `${countedPosts(left)} of yours I could not change: delete ${left === 1 ? 'it' : 'them'} yourself; the button makes nothing any more. `
       return `${done}${rest}What others posted or made from your batches stays theirs.`
     },
-    print_size: () => 'It is made for 300 dots per inch: print it at its own size, not fitted to the page.',
+    name_unprinted: ({ id }: { readonly id: string }) =>
+      `My letters lack signs of this name, so #${id} stands there: write the name by hand, or /jar rename it.`,
+    print_size: ({ count }: { readonly count: number }) =>
+      count === 1
+        ? 'It is made for 300 dots per inch: print it at its own size, not fitted to the page.'
+        : 'They are made for 300 dots per inch: print them at their own size, not fitted to the page.',
   },
 
   actions: {
     make_too: () => 'Make this too',
+    share_withdraw: ({ id, name }: { readonly id: string; readonly name: string | null }) =>
+      `Withdraw ${name ?? NAMELESS} (${id})`,
     share_carry: () => 'Whoever wants to make it too types',
   },
 

@@ -17,7 +17,7 @@ export interface ComponentNode {
   readonly max_length?: number
   readonly min_values?: number
   readonly max_values?: number
-  readonly options?: readonly { readonly label: string; readonly value: string }[]
+  readonly options?: readonly { readonly label: string; readonly value: string; readonly default?: boolean }[]
   readonly components?: readonly ComponentNode[]
   readonly accessory?: ComponentNode
   readonly component?: ComponentNode

@@ -34,7 +34,8 @@ const filled = (top: readonly ComponentNode[], typed: Readonly<Record<string, st
     const { type, component, components } = node
     if (component) return { type, id: 1, component: fill(component) }
     if (components) return { type, id: 1, components: components.map(fill) }
-    const value = typed[node.custom_id ?? ''] ?? node.value ?? ''
+    const chosen = node.options?.find((option) => option.default)?.value
+    const value = typed[node.custom_id ?? ''] ?? node.value ?? chosen ?? ''
     if (type === TYPE.textInput && value === '' && node.required !== false)
       throw new Error(`${node.custom_id} is required`)
     if (value.length > (node.max_length ?? 4000)) throw new Error(`${node.custom_id} is too long`)

@@ -1,0 +1,142 @@
+import { StorageError } from '../../store/storage-error.ts'
+import type { Asker } from '../chat/command.ts'
+import { drawFiles } from '../chat/draw-files.ts'
+import { attempt, type Dispatch, type Outcome } from '../chat/execute.ts'
+import type { HelpPage } from '../chat/help.ts'
+import type { Reply } from '../chat/reply.ts'
+import { trace } from '../chat/trace.ts'
+import type { en } from '../text/en/index.ts'
+import { againId, type KeptForm } from './again.ts'
+import { type ButtonIds, buttonIds } from './button-ids.ts'
+import { encodeCustomId } from './custom-id.ts'
+import type { MessagePayload } from './message-payload.ts'
+import { speechIn } from './speech.ts'
+import { sentenceMessage, toMessages } from './to-messages.ts'
+import { withFiles } from './with-files.ts'
+import { zoneChoice } from './zone-choice.ts'
+
+/** Where an app is a person's own, an answer can have so many messages with the first. */
+const MOST_MESSAGES = 5
+
+const NO_IDS: ButtonIds = new Map()
+
+export interface CallDispatch extends Dispatch {
+  readonly language: typeof en
+  /** What Discord calls the person's language: `en-GB`. */
+  readonly locale: string
+  /** Told before what takes long to draw is drawn. */
+  readonly slow: (isPublic: boolean) => void
+}
+
+export interface SaidMessages {
+  readonly kind: 'messages'
+  readonly messages: readonly MessagePayload[]
+  /** What was run; null where nothing was. */
+  readonly outcome: Outcome | null
+  /** Where all who are there see it: what is told where it stands. */
+  readonly isPublic: boolean
+  readonly posted?: Reply['posted']
+}
+
+/** The zone whose days the answer means, also where the store cannot be read. */
+export const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<string> => {
+  try {
+    return (await store.read(userId)).settings.zone ?? assumedZone
+  } catch (error) {
+    if (error instanceof StorageError) return assumedZone
+    throw error
+  }
+}
+
+const idsOf = async (outcome: Outcome | HelpPage, { userId: owner, store, commands, log }: Dispatch) => {
+  if (!outcome.ok || !('reply' in outcome)) return NO_IDS
+  try {
+    const { actions } = outcome.reply
+    const own = actions.filter(({ audience }) => audience === undefined).map(({ line }) => line)
+    const ids = await buttonIds(own, { owner, nudgeId: null }, { store, commands })
+    const open = actions.flatMap(({ line, audience }): (readonly [string, string])[] => {
+      const id = audience === 'anyone' ? encodeCustomId({ owner: null, line, nudgeId: null }) : null
+      return id === null ? [] : [[line, id]]
+    })
+    return new Map([...ids, ...open])
+  } catch (error) {
+    // What cannot be kept is shown as a line to type.
+    if (!(error instanceof StorageError)) log(trace(error))
+    return NO_IDS
+  }
+}
+
+/** Where trying again with something else can help. */
+const isMendable = (outcome: Outcome | HelpPage): boolean => !outcome.ok && outcome.error.code !== 'wrong_stage'
+
+/** The button that opens a form again; null where nothing was wrong with what was filled in, or it cannot be kept. */
+const againIn = async (outcome: Outcome | HelpPage, sent: KeptForm | null, dispatch: Dispatch) => {
+  if (sent === null || !isMendable(outcome)) return null
+  try {
+    return await againId(sent, dispatch)
+  } catch (error) {
+    if (!(error instanceof StorageError)) dispatch.log(trace(error))
+    return null
+  }
+}
+
+const renderingFor = (owner: string, ids: ButtonIds, isPrivate = true) => ({
+  owner,
+  isPrivate,
+  pings: false,
+  ids,
+  mostMessages: MOST_MESSAGES,
+})
+
+/** One sentence for one person. */
+export const sentenceFor = (owner: string, sentence: string, { language, assumedZone }: CallDispatch): MessagePayload =>
+  sentenceMessage(sentence, renderingFor(owner, NO_IDS), speechIn(language, assumedZone))
+
+/** The same as an answer in which nothing was run. */
+export const sentenceSaid = (sentence: string, dispatch: CallDispatch): SaidMessages => ({
+  kind: 'messages',
+  messages: [sentenceFor(dispatch.userId, sentence, dispatch)],
+  outcome: null,
+  isPublic: false,
+})
+
+/** A choice of zone under what took one for granted. */
+const withChoice = (
+  messages: readonly MessagePayload[],
+  outcome: Outcome | HelpPage,
+  { userId: owner, locale, nowMs, language }: CallDispatch,
+): readonly MessagePayload[] => {
+  const last = messages.at(-1)
+  if (!outcome.ok || !('reply' in outcome) || last === undefined) return messages
+  const row = zoneChoice(outcome.reply, { owner, locale, nowMs, text: language.discord })
+  if (row === null) return messages
+  return [...messages.slice(0, -1), { ...last, components: [...last.components, row] }]
+}
+
+/** An outcome as messages. A fault in the wording is excused like any other; `sent` can be opened again where it failed. */
+export const messagesOf = async (
+  outcome: Outcome | HelpPage,
+  dispatch: CallDispatch,
+  sent: KeptForm | null = null,
+): Promise<SaidMessages> => {
+  const { userId, language, log } = dispatch
+  const path = outcome.path === null ? null : { path: outcome.path, options: {} }
+  const reply = outcome.ok && 'reply' in outcome ? outcome.reply : null
+  const isPublic = reply?.visibility === 'public'
+  const show = async () => {
+    const [ids, zone] = [await idsOf(outcome, dispatch), await zoneOf(dispatch)]
+    const speech = speechIn(language, zone)
+    const again = await againIn(outcome, sent, dispatch)
+    const messages = toMessages(outcome, { ...renderingFor(userId, ids, !isPublic), again }, speech)
+    if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)
+    const files = reply === null ? [] : await drawFiles(reply, speech.plainWords, log)
+    return withChoice(withFiles(messages, files, speech), outcome, dispatch)
+  }
+  const shown = await attempt(show, () => path, log)
+  const ran = 'entries' in outcome ? null : outcome
+  if (!shown.ok) {
+    const excuse = sentenceFor(userId, language.problems.internal(), dispatch)
+    return { kind: 'messages', messages: [excuse], outcome: ran, isPublic: false }
+  }
+  return { kind: 'messages', messages: shown.result, outcome: ran, isPublic, posted: reply?.posted }
+}

@@ -1,0 +1,34 @@
+import { expect, it } from 'vitest'
+import { jarDesk } from '../commands-jar/desk.ts'
+
+const keysOf = async (line: string): Promise<readonly string[]> => {
+  const { notes } = await jarDesk().ask(line)
+  return notes.map(({ key }) => key).filter((key) => /^plan_(?:far_off|more_than_usual|less_than_usual)$/.test(key))
+}
+
+// The catalogue's dose of lemon zest, common practice: 50 to 250 g in a litre, usually 120; of a lemon 10.5 g.
+it.each([
+  ['of:200 lemons spirit:1 l 95%', ['plan_far_off']],
+  ['of:72 lemons spirit:1 l 95%', ['plan_far_off']],
+  ['of:70 lemons spirit:1 l 95%', ['plan_more_than_usual']],
+  ['of:10 lemons spirit:1 l 95%', []],
+  ['of:21 g lemon peel spirit:1 l 95%', ['plan_less_than_usual']],
+  ['of:16 g lemon peel spirit:1 l 95%', ['plan_far_off']],
+  ['of:10 lemons spirit:10 l 95%', ['plan_far_off']],
+  ['of:10 lemons + 2 g ginger spirit:1 l 95%', []],
+  ['of:10 lemons + 2 kg ginger spirit:1 l 95%', ['plan_far_off']],
+])('%s', async (line, keys) => {
+  expect(await keysOf(`/plan ${line}`)).toEqual(keys)
+  expect(await keysOf(`/jar start q ${line}`)).toEqual(keys.filter((key) => key === 'plan_far_off'))
+})
+
+it('says how far off an amount is, and begins the jar all the same', async () => {
+  const desk = jarDesk()
+  const { notes, data } = await desk.ask('/jar start q of:200 lemons spirit:1 l 95%')
+  expect(notes.find(({ key }) => key === 'plan_far_off')!.text.replaceAll('\u00a0', ' ')).toMatch(
+    /^lemon peel \(zest\) of 200 fruit = 2\.1\d* kg in 1\.00 l of spirit is 1[78] times the usual \(120 g\); typed right\?$/,
+  )
+  expect(data.stage).toBe('steeping')
+  const less = await desk.ask('/jar start r of:1 g ginger spirit:1 l 95%')
+  expect(less.notes.map(({ text }) => text).join()).toMatch(/is only 0\.\d.% of the usual/)
+})

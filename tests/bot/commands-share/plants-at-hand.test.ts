@@ -1,0 +1,68 @@
+import { describe, expect, it } from 'vitest'
+import { recipeOf } from '../../../core/jar/recipe-of.ts'
+import { storyOf } from '../../../core/jar/story.ts'
+import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
+import { newAsker } from '../asker.ts'
+import { testDesk } from '../test-desk.ts'
+
+/** 20 November 2026, at noon. */
+const nowMs = Date.UTC(2026, 10, 20, 12)
+const deskOf = () => testDesk({ asker: newAsker(), nowMs, width: 400 })
+
+/** The code of a jar that this line begins. */
+const codeAfter = async (line: string): Promise<string> => {
+  const { asker, jsonOf } = deskOf()
+  expect((await jsonOf(line)).error).toBeUndefined()
+  return encodeBatch(recipeOf(storyOf((await asker.store.read(asker.userId)).jars.at(-1)!.entries)!))
+}
+
+const WISH = 'to-strength:30% to-sweetness:250 g/L'
+const keysIn = ({ notes }: { readonly notes: readonly { readonly key: string }[] }) => notes.map(({ key }) => key)
+
+describe('/plan from: with what there is of its plants', () => {
+  it('weighs counted fruit as its own plan did, and says no factor that is one', async () => {
+    const desk = deskOf()
+    const code = await codeAfter(`/jar start lemon of:10 lemons spirit:1 l 95% ${WISH}`)
+    const fruit = /of 10 fruit = \d+ g/
+    const typed = fruit.exec(await desk.textOf(`/plan of:10 lemons spirit:1 l 95% ${WISH}`))![0]
+    for (const more of ['', ' spirit:1 l 96%', ' strength:96%']) {
+      expect(fruit.exec(await desk.textOf(`/plan from:${code}${more}`))![0], more).toBe(typed)
+    }
+    expect(await desk.textOf(`/plan from:${code} spirit:1 l 95.2%`)).toContain(
+      'As the batch of this code was made, in about the same amounts: by the alcohol in your spirit',
+    )
+    expect((await desk.jsonOf(`/plan from:${code}`)).data).toEqual(
+      (await desk.jsonOf(`/plan of:10 lemons spirit:1 l 95.0% ${WISH}`)).data,
+    )
+  })
+
+  it('takes an amount alone as one of its only plant', async () => {
+    const desk = deskOf()
+    const code = await codeAfter(`/jar start lemon of:10 lemons spirit:1 l 95% ${WISH}`)
+    const named = await desk.jsonOf(`/plan from:${code} of:4 lemons`)
+    const alone = await desk.jsonOf(`/plan from:${code} of:4`)
+    expect(alone.data).toEqual(named.data)
+    expect(keysIn(named)).not.toContain('code_only_plant')
+    expect(keysIn(alone)).toContain('code_only_plant')
+    expect((await desk.jsonOf(`/plan from:${code} of:42 g`)).data).toEqual(alone.data)
+    expect(await desk.textOf(`/plan from:${code} of:4`)).toContain(
+      'I took “4” as lemon peel (zest), the one plant of that batch.',
+    )
+  })
+
+  it.each([
+    [
+      'spirit:700 ml 60% of:40 g coffee beans bottles:3',
+      'for want of coffee beans, whole; leave out of: and say strength: in place of spirit: to',
+    ],
+    ['of:40 g coffee beans bottles:3', 'for want of coffee beans, whole; leave out of: to'],
+    ['spirit:300 ml strength:60% bottles:3', 'stay empty; leave out spirit: to'],
+  ])('says what %s has too little of', async (more, says) => {
+    const desk = deskOf()
+    const code = await codeAfter('/jar start coffee of:100 g coffee beans spirit:1 l 60%')
+    expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain(`2 of your bottles stay empty`)
+    expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain(says)
+    const without = `/plan from:${code} strength:60% bottles:3`
+    expect((await desk.jsonOf(without)).data.bottles).toEqual([{ count: 3, volumeMl: 500 }])
+  })
+})

@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest'
+import { batchCard } from '../../../bot/picture/batch-card.ts'
+import { batchCardData } from '../../../bot/picture/batch-card-data.ts'
+import { bottleLabel } from '../../../bot/picture/bottle-label.ts'
+import { bottleLabelData } from '../../../bot/picture/bottle-label-data.ts'
+import { plant, readyBatch, steepingBatch, TODAY, withLaterPlants } from './batches.ts'
+import { cutAtBoxes, differing, pen, pixelsOf } from './pixels.ts'
+
+describe('a card', () => {
+  it('names allergens, and plants of which nobody knows, as the label does', async () => {
+    const said = 'Contains walnut (a nut); allergens of “meadow” not known'
+    const view = steepingBatch('Walnut', [plant('green_walnut', 'Green walnut', 300), plant(null, 'meadow', 12)])
+    for (const { svg, alt } of [
+      batchCard(batchCardData(view, TODAY), await pen()),
+      bottleLabel(bottleLabelData(view, 500), await pen()),
+    ]) {
+      expect(svg.replaceAll(/<[^>]+>/g, ' ').replaceAll(/\s+/g, ' ')).toContain(said)
+      expect(alt).toContain(`${said}.`)
+    }
+    const harmless = batchCard(batchCardData(readyBatch('Lemon'), TODAY), await pen())
+    expect(harmless.svg + harmless.alt).not.toMatch(/contains|allergen/i)
+  })
+
+  it('says how long the plants steeped that went in later', async () => {
+    const data = batchCardData(withLaterPlants(), TODAY)
+    expect([data.steepedDays, data.laterPlants]).toEqual([
+      17,
+      [
+        { id: 'coffee_whole', name: 'coffee', days: 4 },
+        { id: 'cinnamon_ceylon', name: 'cinnamon', days: 1 },
+      ],
+    ])
+    const { svg, alt } = batchCard(data, await pen())
+    for (const line of ['17 days', 'coffee beans, whole: 4 days', 'cinnamon, Ceylon: 1 day']) {
+      expect(svg).toContain(`>${line}<`)
+    }
+    expect(alt).toContain('Steeped 17 days; coffee beans, whole: 4 days; cinnamon, Ceylon: 1 day.')
+    expect(differing(pixelsOf(svg), pixelsOf(cutAtBoxes(svg)))).toBe(0)
+    const many = [...data.laterPlants, { id: 'vanilla', name: 'vanilla', days: 2 }]
+    expect(batchCard({ ...data, laterPlants: many }, await pen()).svg).toContain('>3 plants: 1 to 4 days<')
+    expect(batchCardData(readyBatch('Lemon'), TODAY).laterPlants).toEqual([])
+  })
+})
