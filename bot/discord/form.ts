@@ -51,18 +51,40 @@ export const fitted = (title: string): string => {
   return `${title.slice(0, kept === undefined ? 0 : kept.index + kept.segment.length).trimEnd()}…`
 }
 
-export const labelled = (
-  text: string,
-  component: APIStringSelectComponent | APITextInputComponent,
-): APILabelComponent => ({
+const labelled = (text: string, component: APIStringSelectComponent | APITextInputComponent): APILabelComponent => ({
   type: LABEL,
   label: text,
   component,
 })
 
 /** What stands in a field already, as far as it fits; nothing where nothing does. */
-export const standing = (value: string | undefined, most: number): Pick<APITextInputComponent, 'value'> =>
+const standing = (value: string | undefined, most: number): Pick<APITextInputComponent, 'value'> =>
   value === undefined ? {} : { value: value.slice(0, most) }
+
+const SHORT = 1
+
+/** As long as the grammar takes an amount. */
+const MOST_AMOUNT = 200
+
+type AmountTexts<Name extends string> = Readonly<Record<Name | `${Name}Placeholder`, () => string>>
+
+/** Fields of a line each, called what options are called; any may be left out. */
+export const amountFields = <Name extends string>(
+  names: readonly Name[],
+  text: AmountTexts<Name>,
+  filled: Filled,
+): APILabelComponent[] =>
+  names.map((name) =>
+    labelled(text[name](), {
+      type: TEXT,
+      custom_id: name,
+      style: SHORT,
+      placeholder: text[`${name}Placeholder`](),
+      required: false,
+      max_length: MOST_AMOUNT,
+      ...standing(filled[name], MOST_AMOUNT),
+    }),
+  )
 
 /** A form for a tasting note: its fields are called what the options of `/jar taste` are, and either may be left out. */
 export const tastingForm = (

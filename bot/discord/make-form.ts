@@ -3,16 +3,10 @@ import type { Invocation } from '../chat/invocation.ts'
 import { type ShareRef, shareRef } from '../commands/share/share-ref.ts'
 import type { MakeFormText } from '../text/en/registration.ts'
 import { encodeCustomId } from './custom-id.ts'
-import { type Filled, labelled, standing } from './form.ts'
-
-const TEXT = 4
-const SHORT = 1
+import { amountFields, type Filled } from './form.ts'
 
 /** As many as a form may have. */
 const FIELDS = ['spirit', 'strength', 'bottles', 'of', 'to-strength'] as const
-
-/** As long as the grammar takes an amount. */
-const MOST_CHARACTERS = 200
 
 /** What a press of the button of a shared batch names, so that the form has to ask; null for any other call. */
 export const shareToMake = ({ path, options }: Invocation): string | null =>
@@ -29,15 +23,5 @@ export const makeForm = (
 ): APIModalInteractionResponseCallbackData => ({
   custom_id: encodeCustomId({ owner: userId, line: `/share make:${shareRef(ref)}`, nudgeId: null })!,
   title: text.title(),
-  components: FIELDS.map((name) =>
-    labelled(text[name](), {
-      type: TEXT,
-      custom_id: name,
-      style: SHORT,
-      placeholder: text[`${name}Placeholder`](),
-      required: false,
-      max_length: MOST_CHARACTERS,
-      ...standing(filled[name], MOST_CHARACTERS),
-    }),
-  ),
+  components: amountFields(FIELDS, text, filled),
 })

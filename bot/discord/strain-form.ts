@@ -3,17 +3,11 @@ import type { Invocation } from '../chat/invocation.ts'
 import { writeLine } from '../chat/write-line.ts'
 import type { StrainingFormText } from '../text/en/registration.ts'
 import { encodeCustomId } from './custom-id.ts'
-import { type Asked, type Filled, fitted, jarAlone, labelled, standing } from './form.ts'
-
-const TEXT = 4
-const SHORT = 1
+import { type Asked, amountFields, type Filled, fitted, jarAlone } from './form.ts'
 
 export const STRAIN = 'jar strain'
 
 const FIELDS = ['measured', 'strength'] as const
-
-/** As long as the grammar takes an amount. */
-const MOST_CHARACTERS = 200
 
 export const jarToStrain = (call: Invocation): string | null => jarAlone(STRAIN, call)
 
@@ -25,15 +19,5 @@ export const strainingForm = (
 ): APIModalInteractionResponseCallbackData => ({
   custom_id: encodeCustomId({ owner, line: writeLine(STRAIN, `#${jarId}`), nudgeId: null })!,
   title: fitted(text.title({ name: jarName })),
-  components: FIELDS.map((name) =>
-    labelled(text[name](), {
-      type: TEXT,
-      custom_id: name,
-      style: SHORT,
-      placeholder: text[`${name}Placeholder`](),
-      required: false,
-      max_length: MOST_CHARACTERS,
-      ...standing(filled[name], MOST_CHARACTERS),
-    }),
-  ),
+  components: amountFields(FIELDS, text, filled),
 })
