@@ -17,6 +17,8 @@ export interface ChatProblems extends FileProblems {
   quote_open: { command: string; option: string }
   /** `jar`: the one that was named. */
   missing_option: { command: string; option: string; example: string | null; jar?: string }
+  /** A sweetening without amounts, of a jar for which they are worked out; `example`: the whole line. */
+  syrup_reckoned: { name: string; sugarG: number; waterMl: number; example: string }
   /** A plan without anything that tells how much of it; whole lines. */
   spirit_or_bottles: { examples: readonly [spirit: string, bottles: string] }
   /** An amount of spirit without its strength. */

@@ -21,6 +21,9 @@ const NAME = /(?<!\S)([\p{L}_][\p{L}\p{M}\p{N}_-]*)(\s*):/gu
 /** A value in double quotes, `\"` and `\\` inside. */
 const QUOTED = /"((?:[^"\\]|\\.)*)"(?!\S)/y
 
+/** A value in the quotes that a phone writes; none inside. */
+const CURLY = /^[“„”«]([^“„”«»]*)[“”»]$/u
+
 interface Piece {
   readonly text: string
   readonly end: number
@@ -61,7 +64,7 @@ const readValue = (line: string, from: number, option: string, command: Callable
   }
   if (line[from] !== '"') {
     const end = nextName(line, from, command)?.start ?? line.length
-    return { text: line.slice(from, end).trim(), end }
+    return { text: line.slice(from, end).trim().replace(CURLY, '$1'), end }
   }
   const quoted = readQuoted(line, from)
   if (quoted === null) throw new ChatError('bad_value', 'quote_open', place, place)

@@ -1,5 +1,5 @@
 /** A value that the grammar would end too soon, or take for a quoted one. */
-const NEEDS_QUOTES = /^"|(?<!\S)[\p{L}_][\p{L}\p{M}\p{N}_-]*\s*:/u
+const NEEDS_QUOTES = /^["“„”«]|(?<!\S)[\p{L}_][\p{L}\p{M}\p{N}_-]*\s*:/u
 
 /** A value of an option as the grammar reads it back whole. */
 export const quoted = (value: string): string =>

@@ -1,11 +1,12 @@
 import type { Botanical } from '../../core/botanical/botanical.ts'
-import { planRecipe, type RecipePlan } from '../../core/recipe/code/plan-recipe.ts'
+import { planRecipe, type RecipePlan, usualDays } from '../../core/recipe/code/plan-recipe.ts'
 import { plantsAtHand } from '../../core/recipe/code/plants-at-hand.ts'
 import type { Recipe } from '../../core/recipe/code/recipe.ts'
 import type { FoundPlant, PlantsRead } from '../../core/recipe/plan/find-plants.ts'
+import type { PlanWish } from '../../core/recipe/plan/plan.ts'
 import type { Message } from '../text/words.ts'
 import { blamed, type Given } from './fields.ts'
-import { titleOf, written } from './jar/again-options.ts'
+import { titleOf, weighedText } from './jar/again-options.ts'
 import type { AskedPlan } from './plan-asked.ts'
 import { bottlesOf, type Planned, readyByOf, type Setting, spiritStrength } from './plan-wish.ts'
 import { spiritPortions } from './portions.ts'
@@ -50,7 +51,7 @@ const limitId = ({ limit }: RecipePlan, { plants }: Recipe): string | null =>
   limit?.by === 'plant' ? plants[limit.index]!.id : null
 
 const nounOf = (botanical: Botanical, isDried: boolean): string =>
-  isDried ? `dried ${botanical.names.title}` : titleOf(botanical)
+  isDried ? `dried ${titleOf(botanical)}` : titleOf(botanical)
 
 /** The recipe's plants as if they had been typed: so a jar keeps them, whatever becomes of the code. */
 function plantsTyped({ plan }: RecipePlan, recipe: Recipe): Given<PlantsRead> {
@@ -60,7 +61,7 @@ function plantsTyped({ plan }: RecipePlan, recipe: Recipe): Given<PlantsRead> {
       botanical,
       saidState: botanical.form.state,
       corrected: false,
-      typed: { amount: null, kind: null, noun, typed: `${written(massG.value)} g ${noun}` },
+      typed: { amount: null, kind: null, noun, typed: `${weighedText(massG.value)} g ${noun}` },
       massG,
       count,
       ofZest: count !== null && botanical.zestGPerFruit !== null,
@@ -77,16 +78,23 @@ const steepNote = (made: RecipePlan, isOther: boolean, input: Planned): readonly
   return abvPercent < recipeAbvPercent - OTHER_PERCENT ? [{ group: 'notes', key: 'code_weaker', values }] : []
 }
 
+/** How long it is to steep, where the recipe tells, and what is usual where that is something else. */
+export function daysNotes({ steep }: Recipe, wish: PlanWish): readonly Note[] {
+  if (steep === null) return []
+  const usual = usualDays(wish)
+  const isUsual = steep.fromDays >= usual.fromDays && steep.byDays <= usual.byDays
+  return [{ group: 'notes', key: 'code_days', values: { ...steep, usual: isUsual ? null : usual } }]
+}
+
 function codeNotes(
   made: RecipePlan,
   recipe: Recipe,
   { isOther, input }: { readonly isOther: boolean; readonly input: Planned },
 ): readonly Note[] {
-  const { plants, steep } = recipe
-  const { factor, limit, spiritShare, usual } = made
+  const { plants } = recipe
+  const { factor, limit, spiritShare } = made
   const nameless = input.of?.is.nameless
   const dried = plants.filter(({ isDried }) => isDried).map((plant) => plant.id)
-  const isUsual = steep === null || (steep.fromDays >= usual.fromDays && steep.byDays <= usual.byDays)
   return [
     {
       group: 'notes',
@@ -98,8 +106,6 @@ function codeNotes(
       : [{ group: 'notes', key: 'code_only_plant', values: { typed: nameless.typed, id: plants[0]!.id } } as const]),
     ...steepNote(made, isOther, input),
     ...(dried.length === 0 ? [] : [{ group: 'notes', key: 'code_dried', values: { ids: dried } } as const]),
-    ...(steep === null || input['ready-by'] !== undefined
-      ? []
-      : [{ group: 'notes', key: 'code_days', values: { ...steep, usual: isUsual ? null : usual } } as const]),
+    ...(input['ready-by'] === undefined ? daysNotes(recipe, made.wish) : []),
   ]
 }

@@ -10,6 +10,7 @@ import type { Message } from '../text/words.ts'
 import { farNotes, isFarOff } from './far-notes.ts'
 import { note } from './outcome-reply.ts'
 import type { PlanInput } from './plan-data.ts'
+import { isSyrup } from './syrup-reply.ts'
 
 type Note = Message<'notes'>
 
@@ -147,14 +148,24 @@ const adjustNote = ({ infusion }: Plan['steep'], targets: Plan['targets']): Note
   },
 })
 
+/** How the sugar goes in where no syrup can be made of it: as it is said once it is strained. */
+function sweetenNotes({ sugarG, waterG, dissolvesG }: Plan): readonly Note[] {
+  if (sugarG.value === 0) return []
+  if (waterG.value === 0) return [note('plan_sugar_alone')]
+  return dissolvesG === null ? [] : [{ group: 'notes', key: 'plan_no_syrup', values: { dissolvesG } }]
+}
+
 /** What belongs to these plants, to any jar, and to the law. */
-export function jarNotes({ plants, steep, steeping, targets, waterG }: Plan): readonly Note[] {
+export function jarNotes(plan: Plan): readonly Note[] {
+  const { plants, steep, steeping, targets, waterG, sugarG } = plan
   const botanicals = plants.map(({ botanical }) => botanical)
   const has = (hazard: HazardKey) => botanicals.some(({ hazards }) => hazards.includes(hazard))
   const isZest = botanicals.some(({ zestGPerFruit }) => zestGPerFruit !== null)
   const memoryIds = botanicals
     .filter(({ waterFraction }) => waterFraction.trust === 'memory' || waterFraction.trust === 'estimated')
     .map(({ id }) => id)
+  const hasSyrup = isSyrup(plan) || sugarG.value === 0
+  const rinse = waterG.value === 0 ? null : hasSyrup ? 'syrup' : 'water'
   const isSlow = steeping.sugarG.value > 0 && sugarState(steep.jar) !== 'dissolved'
   return [
     ...when(isSlow, note('plan_sugar_slow')),
@@ -163,7 +174,10 @@ export function jarNotes({ plants, steep, steeping, targets, waterG }: Plan): re
       key: 'plan_fruit_sugar',
       values: { sugarG: steep.plantSugarG },
     }),
-    steeping.sugarG.value > 0 ? adjustNote(steep, targets) : note('plan_measure'),
+    ...sweetenNotes(plan),
+    steeping.sugarG.value > 0
+      ? adjustNote(steep, targets)
+      : { group: 'notes', key: 'plan_measure', values: { isSyrup: hasSyrup } },
     { group: 'notes', key: 'plan_care', values: { bulky: botanicals.some(({ bulky }) => bulky) } },
     ...when(isZest, note('plan_pith')),
     ...when(
@@ -174,7 +188,7 @@ export function jarNotes({ plants, steep, steeping, targets, waterG }: Plan): re
     ...when(isZest, note('plan_citrus_cloud')),
     ...when(has('louche_anethole'), note('plan_anethole_cloud')),
     ...when(has('chlorophyll'), note('plan_green')),
-    { group: 'notes', key: 'plan_spent', values: { keptBackMl: steep.keptBackMl } },
+    { group: 'notes', key: 'plan_spent', values: { keptBackMl: steep.keptBackMl, rinse } },
     ...when(waterG.value > 0, note('plan_water')),
     { group: 'notes', key: 'plan_estimates', values: { memoryIds } },
     note('plan_law'),

@@ -1,6 +1,7 @@
 import { hazards, type Severity } from '../../core/botanical/hazards.ts'
 import { liquidFrom } from '../../core/liquid/liquid.ts'
 import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
+import { withoutTrace } from '../../core/recipe/plan/without-trace.ts'
 import { SAFE_ABV_PERCENT } from '../../core/recipe/steep.ts'
 import type { Reply } from '../chat/reply.ts'
 import type { Message } from '../text/words.ts'
@@ -10,6 +11,7 @@ import { hazardCautions } from './plan-hazards.ts'
 import { assumedNotes, dayNotes, doseNotes, jarNotes, type PlantLimit } from './plan-notes.ts'
 import { addedLater, planRows } from './plan-rows.ts'
 import { unknownCautions, unknownNotes } from './plan-unknown.ts'
+import { isSyrup } from './syrup-reply.ts'
 import { assumptionNotes, kitchenOf } from './typed-in.ts'
 
 const MOST_CAUTIONS = 3
@@ -61,7 +63,8 @@ function headlineOf(plan: Plan, batch: BatchSaid): Reply['headline'] {
 }
 
 /** The whole batch: what to buy, what goes in, the days, what comes out. */
-export function planReply(input: PlanInput, wish: PlanWish, plan: Plan, limit: PlantLimit): Reply {
+export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit: PlantLimit): Reply {
+  const plan = withoutTrace(planned)
   const { sugarG, steeping, outcome } = plan
   const { volumeMl, abvPercent } = outcome
   const plants = plantsSaid(input, plan)
@@ -73,7 +76,13 @@ export function planReply(input: PlanInput, wish: PlanWish, plan: Plan, limit: P
   return {
     headline: headlineOf(plan, batch),
     table: planRows(wish, plan, plants),
-    sure: [{ group: 'sure', key: 'plan_expected', values: { abvPercent, volumeMl } }],
+    sure: [
+      {
+        group: 'sure',
+        key: 'plan_expected',
+        values: { abvPercent, volumeMl, isSyrup: isSyrup(plan) || sugarG.value === 0 },
+      },
+    ],
     notes: [
       ...unknownNotes(input, plan),
       ...assumptionNotes(input),
@@ -84,7 +93,7 @@ export function planReply(input: PlanInput, wish: PlanWish, plan: Plan, limit: P
     ],
     cautions: planCautions(plan),
     actions: [],
-    data: planData(plan, plants),
+    data: planData(planned, plants),
     kitchen: kitchenOf(input),
   }
 }

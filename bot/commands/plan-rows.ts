@@ -5,6 +5,7 @@ import type { Schedule } from '../../core/recipe/plan/schedule.ts'
 import type { Row } from '../chat/reply.ts'
 import { outcomeRows, row } from './outcome-reply.ts'
 import type { plantsSaid } from './plan-data.ts'
+import { isSyrup } from './syrup-reply.ts'
 
 /** From this strength on a liqueur keeps about a year. Common practice, no source. */
 const KEEPS_PERCENT = 25
@@ -16,7 +17,7 @@ export const keepsAYear = (abvPercent: number): boolean => abvPercent >= KEEPS_P
 /** What goes into the jar, the days as far as they are known, and what comes out. */
 export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof plantsSaid>): readonly Row[] {
   const { steep, schedule, steeping, filled, outcome, told } = plan
-  const { dilutionMl, sugarG, waterMl, syrupG } = plan
+  const { dilutionMl, sugarG, waterMl } = plan
   const laterIds = schedule === null ? [] : addedLater(plan, schedule).map(({ id }) => id)
   // What goes in later must not be put in on the first day.
   const first = plants.filter(({ id }) => id === null || !laterIds.includes(id))
@@ -43,7 +44,11 @@ export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof p
       values: { infusionMl, infusionAbvPercent, keptBackMl },
     }),
     ...sweetenRows(schedule?.sweetenBy ?? told.sweetenBy),
-    row('plan_syrup', { group: 'cells', key: 'plan_syrup', values: { sugarG, waterMl, syrupG } }),
+    row(sugarG.value > 0 && !isSyrup(plan) ? 'plan_stir_in' : 'plan_syrup', {
+      group: 'cells',
+      key: 'plan_syrup',
+      values: { sugarG, waterMl, syrupG: isSyrup(plan) ? plan.syrupG : null },
+    }),
     ...(schedule === null ? [] : readyRows(plan, schedule)),
     ...outcomeRows(outcome),
     row('plan_bottles', { group: 'cells', key: 'plan_bottles', values: { bottles: filled.bottles, leftoverMl } }),

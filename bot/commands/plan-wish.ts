@@ -7,6 +7,7 @@ import { heldMl } from '../../core/recipe/plan/fill-bottles.ts'
 import type { PlantsRead } from '../../core/recipe/plan/find-plants.ts'
 import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
 import type { PlanWish } from '../../core/recipe/plan/plan.ts'
+import type { KeptDays } from '../../core/recipe/plan/schedule.ts'
 import { answeredFor } from '../../core/recipe/plan/unknown-plant.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import { blamed, fields, type Given } from './fields.ts'
@@ -40,6 +41,8 @@ export interface Setting {
   readonly today: CalendarDay
   readonly country: string | null
   readonly start: CalendarDay
+  /** Where they are another batch's; left out, the catalogue tells them. */
+  readonly kept?: KeptDays | undefined
 }
 
 export const spiritStrength = (strength: Strength): Measured => {
@@ -66,7 +69,7 @@ const HOW_MUCH = [
 ] as const
 
 /** What is wished for, in core's words. */
-export function planWish(input: WithPlants, { command, today, country, start }: Setting): PlanWish {
+export function planWish(input: WithPlants, { command, today, country, start, kept }: Setting): PlanWish {
   const bottles = bottlesOf(input)
   const toFind = input.spirit === undefined
   if (toFind && heldMl(bottles) === null && command !== 'plan') throw missing(command, 'spirit', 'spirit:1 l 95%')
@@ -86,5 +89,6 @@ export function planWish(input: WithPlants, { command, today, country, start }: 
     bottles,
     start,
     readyBy: readyByOf(input, { today, country }),
+    kept,
   }
 }

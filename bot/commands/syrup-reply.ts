@@ -61,7 +61,7 @@ export const syrupData = (syrup: Syrup) => {
 }
 
 /** Whether the water dissolves the sugar, so that a syrup can be made of them first. */
-const isSyrup = ({ sugarG, waterG, dissolvesG }: Syrup): boolean =>
+export const isSyrup = ({ sugarG, waterG, dissolvesG }: Pick<Syrup, 'sugarG' | 'waterG' | 'dissolvesG'>): boolean =>
   sugarG.value > 0 && waterG.value > 0 && dissolvesG === null
 
 /** What has to be said of the liquids and of the sugar, worst first. */

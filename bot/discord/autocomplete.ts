@@ -28,7 +28,10 @@ const MOST_CHARACTERS = 100
 /** Control characters, which the grammar refuses, and halves of a pair, which Discord does. */
 const UNREADABLE = /[\p{Cc}\p{Cs}]/u
 
-type Asked = Pick<Dispatch, 'commands' | 'userId' | 'store' | 'assumedZone' | 'nowMs' | 'log'>
+interface Asked extends Pick<Dispatch, 'commands' | 'userId' | 'store' | 'assumedZone' | 'nowMs' | 'log'> {
+  /** What Discord calls the person's language: `en-GB`. */
+  readonly locale: string
+}
 
 const jarsOf = async ({ store, userId }: Asked) => (await store.read(userId)).jars
 
@@ -44,9 +47,9 @@ const SUGGEST: Readonly<Record<Suggested, Suggest>> = {
   jar: async (typed, asked, text) => suggestJars(typed, await jarsOf(asked), text),
   jar_or_all: async (typed, asked, text) => suggestJarOrAll(typed, await jarsOf(asked), text),
   jars: async (typed, asked, text) => suggestJarList(typed, await jarsOf(asked), text),
-  botanicals: suggestBotanicals,
+  botanicals: (typed, { locale }) => suggestBotanicals(typed, locale),
   country: (typed, _, text) => suggestCountries(typed, text),
-  zone: (typed, { nowMs }, text) => suggestZones(typed, nowMs, MOST_OFFERS, text),
+  zone: (typed, { nowMs, locale }, text) => suggestZones(typed, { nowMs, locale, most: MOST_OFFERS }, text),
   command: suggestCommands,
   share: async (typed, { store, userId, assumedZone }, text) =>
     suggestShares(typed, await store.read(userId), assumedZone, text),

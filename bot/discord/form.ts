@@ -20,14 +20,19 @@ const TEXT = 4
 const PARAGRAPH = 2
 
 const MOST_TITLE = 45
-const PATH = 'jar taste'
+export const TASTE = 'jar taste'
 
 /** The options that a form fills in, by its command. */
 const FIELDS: Readonly<Record<string, readonly string[]>> = {
-  [PATH]: ['rating', 'note'],
+  [TASTE]: ['rating', 'note'],
   'jar strain': ['measured', 'strength'],
+  'jar sweeten': ['sugar', 'water'],
+  'jar bottle': ['bottles'],
   share: ['of', 'spirit', 'strength', 'bottles', 'to-strength'],
 }
+
+/** Whether a form asks for an option that was left out. */
+export const isAskedFor = (path: string, option: string): boolean => FIELDS[path]?.includes(option) ?? false
 
 /** What a form is filled in with, by its fields; what is not one of them is passed over. */
 export type Filled = Readonly<Record<string, string>>
@@ -97,7 +102,7 @@ export const tastingForm = (
     return { label: text.ratings[rating], value, ...(value === filled.rating && { default: true }) }
   })
   return {
-    custom_id: encodeCustomId({ owner, line: writeLine(PATH, `#${jarId}`), nudgeId: null })!,
+    custom_id: encodeCustomId({ owner, line: writeLine(TASTE, `#${jarId}`), nudgeId: null })!,
     title: fitted(text.title({ name: jarName })),
     components: [
       labelled(text.rating(), {
@@ -122,11 +127,9 @@ export const tastingForm = (
   }
 }
 
-/** The jar of a call of `command` that names nothing else, so that a form has to ask; null for any other call. */
-export const jarAlone = (command: string, { path, options }: Invocation): string | null =>
-  path === command && Object.keys(options).join() === 'jar' ? options.jar! : null
-
-export const jarToTaste = (call: Invocation): string | null => jarAlone(PATH, call)
+/** The jar of a call that names nothing else, so that a form may have to ask; null for any other call. */
+export const jarAlone = ({ options }: Invocation): string | null =>
+  Object.keys(options).join() === 'jar' ? options.jar! : null
 
 /** What was sent of a form, as discord.js hands it over: labels with a component each. */
 export interface Submitted {

@@ -67,3 +67,9 @@ export const MOST_ZONES = 25
 /** Zones (IANA names) to choose from, those of the language first, then one of every offset. */
 export const likelyZones = (locale: string): readonly string[] =>
   [...new Set([...(BY_LOCALE[locale] ?? []), ...EVERYWHERE])].slice(0, MOST_ZONES)
+
+const somewhereLikely: ReadonlySet<string> = new Set([...EVERYWHERE, ...Object.values(BY_LOCALE).flat()])
+
+/** How likely somebody of that language lives in a zone, the most likely with 0. */
+export const unlikeliness = (zone: string, locale: string): 0 | 1 | 2 =>
+  BY_LOCALE[locale]?.includes(zone) ? 0 : somewhereLikely.has(zone) ? 1 : 2

@@ -29,6 +29,8 @@ const [PRIMARY, SECONDARY] = [1, 2] as const
 const ROW_BUTTONS = 5
 export const LABEL_CHARACTERS = 80
 export const TEXT_CHARACTERS = 4000
+/** Components of a message, those within others counted too. */
+export const MOST_COMPONENTS = 40
 /** In 5 rows, with a container and its texts, under the 40 components that a message may have. */
 export const MOST_BUTTONS = 25
 

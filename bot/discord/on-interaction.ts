@@ -5,8 +5,9 @@ import { suggest } from './autocomplete.ts'
 import { callOf, helpLine, pathOf } from './call-of.ts'
 import { newTurns } from './in-turn.ts'
 import { componentsFor } from './on-component.ts'
+import { newPresses } from './presses.ts'
 import { newRate } from './rate.ts'
-import { saidTo } from './said.ts'
+import { hasDone, saidTo } from './said.ts'
 import { type InteractionDesk, nameOf, type Turn, turnOf } from './turn.ts'
 import type { Answered } from './wire.ts'
 
@@ -22,7 +23,8 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
   const { commands, language, after, log } = desk
   const { calls } = language
   const rate = newRate()
-  const answerComponent = componentsFor(desk, newTurns())
+  const presses = newPresses()
+  const answerComponent = componentsFor(desk, newTurns(), presses)
   const open = new Set<Promise<void>>()
   let isStopping = false
 
@@ -40,7 +42,9 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     const seconds = rate.take(dispatch.userId, dispatch.nowMs)
     if (seconds > 0) return say(calls.tooFast({ seconds }))
     if (!interaction.isChatInputCommand()) return answerComponent(interaction, turn)
-    return respond(saidTo(async () => helpLine(interaction) ?? callOf(interaction, commands), dispatch))
+    const work = saidTo(async () => helpLine(interaction) ?? callOf(interaction, commands), dispatch)
+    presses.otherwise(dispatch.userId, work.then(hasDone))
+    return respond(work)
   }
 
   const guarded = async (interaction: Interaction): Promise<void> => {

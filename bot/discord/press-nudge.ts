@@ -8,24 +8,31 @@ import { shortened } from './cut-text.ts'
 import { escapeText } from './escape-text.ts'
 import type { InTurn } from './in-turn.ts'
 import { readReference } from './kept-lines.ts'
-import { COMPONENTS_V2, TEXT_CHARACTERS } from './message-payload.ts'
+import { COMPONENTS_V2, MOST_COMPONENTS, TEXT_CHARACTERS } from './message-payload.ts'
 import { codeOf } from './nudge-fault.ts'
 import { plainText } from './plain-text.ts'
 import { restFault } from './rest-fault.ts'
 import { shownAgain } from './shown-again.ts'
 import type { Speech } from './speech.ts'
 
-/** A press on a nudge that has been run. */
-export interface NudgePress {
-  readonly channelId: string
-  readonly messageId: string
-  /** What the message showed when it was pressed, as Discord gives it; null where that is not known. */
-  readonly components: readonly APIMessageTopLevelComponent[] | null
-  readonly customId: string
+/** Who is told, when and in which words. */
+export interface Telling {
   readonly userId: string
-  readonly outcome: Outcome
   readonly nowMs: number
   readonly speech: Speech
+}
+
+/** Where a nudge stands, and what it showed when it was pressed, as Discord gives it; null where that is not known. */
+interface Standing {
+  readonly channelId: string
+  readonly messageId: string
+  readonly components: readonly APIMessageTopLevelComponent[] | null
+}
+
+/** A press on a nudge that has been run. */
+export interface NudgePress extends Standing, Telling {
+  readonly customId: string
+  readonly outcome: Outcome
 }
 
 const [TEXT, CONTAINER] = [10, 17] as const
@@ -45,13 +52,13 @@ const lineOf = ({ custom_id }: ShownButton): string => {
 }
 
 const isAnswer = (button: ShownButton): boolean => ANSWERS.test(lineOf(button))
-const isLater = (button: ShownButton): boolean => LATER.test(lineOf(button))
+export const isLater = (button: ShownButton): boolean => LATER.test(lineOf(button))
 
 /** Nothing was recorded: what it asks is open still. */
 const HELD: readonly string[] = ['jar_moved_on', 'jar_same_again']
 
 /** What a button answers, however it does: `/jar taste #k7f2a`. A line that is kept elsewhere answers something of its own. */
-const questionOf = (button: ShownButton): string => {
+export const questionOf = (button: ShownButton): string => {
   const line = decodeCustomId(button.custom_id)?.line ?? ''
   return readReference(line) === null ? line.split(' ').slice(0, 3).join(' ') : line
 }
@@ -66,29 +73,41 @@ function stillOpen(
   return isOpen ? rest : withButtons(rest, (button) => !isLater(button))
 }
 
-interface Node {
+export interface Node {
   readonly type: number
   readonly content?: string
+  readonly custom_id?: string
   readonly components?: readonly Node[]
 }
 
-const lengthOf = (nodes: readonly Node[]): number =>
+export const lengthOf = (nodes: readonly Node[]): number =>
   nodes.reduce((sum, { content = '', components = [] }) => sum + content.length + lengthOf(components), 0)
+
+export const countOf = (nodes: readonly Node[]): number =>
+  nodes.reduce((sum, { components = [] }) => sum + 1 + countOf(components), 0)
 
 /** With a text more in its container, as long as the message takes it. */
 function withText(components: readonly APIMessageTopLevelComponent[], content: string): APIMessageTopLevelComponent[] {
   const nodes = components as readonly Node[]
-  if (lengthOf(nodes) + content.length > TEXT_CHARACTERS) return [...components]
+  const isRoom = lengthOf(nodes) + content.length <= TEXT_CHARACTERS && countOf(nodes) < MOST_COMPONENTS
+  if (!isRoom) return [...components]
   return nodes.map((node) =>
     node.type === CONTAINER ? { ...node, components: [...(node.components ?? []), { type: TEXT, content }] } : node,
   ) as unknown as APIMessageTopLevelComponent[]
 }
 
-const doneText = ({ headline, kitchen }: Reply, { userId, nowMs, speech }: NudgePress): string => {
+/** What came of a press, for the words that say who did it and when. */
+const parts = ({ headline, kitchen }: Reply, { userId, nowMs, speech }: Telling) => {
   const said = plainText(speech.words.say<'headlines'>(headline, kitchen)).trim()
   const what = escapeText(shortened(said, MOST_SAID))
-  return speech.discord.answered({ what, who: `<@${userId}>`, when: `<t:${Math.floor(nowMs / 1000)}:f>` })
+  return { what, who: `<@${userId}>`, when: `<t:${Math.floor(nowMs / 1000)}:f>` }
 }
+
+export const doneText = (reply: Reply, telling: Telling): string =>
+  telling.speech.discord.answered(parts(reply, telling))
+
+export const takenBackText = (reply: Reply, telling: Telling): string =>
+  telling.speech.discord.takenBack(parts(reply, telling))
 
 /**
  * The nudge as it is shown after a press: what was recorded, who said so and when, and what is still open. Null where
@@ -111,7 +130,7 @@ export interface NudgeEditing {
 }
 
 /** As it is now, since another of its buttons may have been pressed meanwhile; null where the message is gone. */
-async function shownNow({ channelId, messageId, components }: NudgePress, { rest }: NudgeEditing) {
+async function shownNow({ channelId, messageId, components }: Standing, { rest }: NudgeEditing) {
   try {
     const message = (await rest.get(`/channels/${channelId}/messages/${messageId}`)) as APIMessage
     return message.components ?? []
@@ -120,14 +139,17 @@ async function shownNow({ channelId, messageId, components }: NudgePress, { rest
   }
 }
 
-/** Edits a nudge to say what a press on it has recorded. Never throws: what was recorded is, and its owner was told. */
-export async function editNudge(press: NudgePress, editing: NudgeEditing): Promise<void> {
-  const { channelId, messageId } = press
-  if (press.components !== null && answeredNudge(press.components, press) === null) return
+/** Shows a nudge as `changed` makes of what it shows, which is null where it stays. Never throws. */
+export async function redrawNudge(
+  nudge: Standing,
+  changed: (shown: readonly APIMessageTopLevelComponent[]) => APIMessageTopLevelComponent[] | null,
+  editing: NudgeEditing,
+): Promise<void> {
+  const { channelId, messageId } = nudge
   try {
     await editing.inTurn(messageId, async () => {
-      const shown = await shownNow(press, editing)
-      const components = shown === null ? null : answeredNudge(shown, press)
+      const shown = await shownNow(nudge, editing)
+      const components = shown === null ? null : changed(shown)
       if (components === null) return
       const body = { flags: COMPONENTS_V2, components, allowed_mentions: { parse: [] } }
       await editing.rest.patch(`/channels/${channelId}/messages/${messageId}`, { body })
@@ -135,4 +157,10 @@ export async function editNudge(press: NudgePress, editing: NudgeEditing): Promi
   } catch (error) {
     editing.log(`editing nudge ${messageId}: ${restFault(error) ?? trace(error)}`)
   }
+}
+
+/** Edits a nudge to say what a press on it has recorded. Never throws: what was recorded is, and its owner was told. */
+export async function editNudge(press: NudgePress, editing: NudgeEditing): Promise<void> {
+  if (press.components !== null && answeredNudge(press.components, press) === null) return
+  await redrawNudge(press, (shown) => answeredNudge(shown, press), editing)
 }

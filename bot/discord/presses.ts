@@ -1,23 +1,38 @@
 /** A press that comes so soon after the answer to the same one is a finger that slipped. */
 const AGAIN_MS = 2000
 
+/** A button on a message, and who pressed it. */
+export interface PressOf {
+  readonly button: string
+  readonly userId: string
+}
+
+/** What a press came to. */
+export interface Acted<Result> {
+  readonly result: Result
+  /** It has been said. */
+  answered(nowMs: number): void
+}
+
 export interface Presses {
   /**
    * What `act` comes to. Null, without acting, where the same button did something a moment ago, or is doing it; one that
-   * came to nothing, as `hasDone` says, is in nobody's way.
+   * came to nothing, as `hasDone` says, is in nobody's way, nor is one after which the same person did something else.
    */
   once<Result>(
-    button: string,
+    press: PressOf,
     nowMs: number,
     act: () => Promise<Result>,
     hasDone: (result: Result) => boolean,
-  ): Promise<Result | null>
-  /** What it came to has been said. */
-  answered(button: string, nowMs: number): void
+  ): Promise<Acted<Result> | null>
+  /** Somebody does something else than press a button; whether that came to something. */
+  otherwise(userId: string, isDone: Promise<boolean>): void
 }
 
 interface Press {
+  readonly userId: string
   readonly isDone: Promise<boolean>
+  hasDone: boolean
   /** Null: not yet. */
   answeredMs: number | null
 }
@@ -30,8 +45,16 @@ export const newPresses = (): Presses => {
       if (answeredMs !== null && (answeredMs > nowMs || nowMs - answeredMs >= AGAIN_MS)) latest.delete(button)
     }
   }
+  /** What was done before this began is no longer the last that was done. */
+  const otherwise = (userId: string, isDone: Promise<boolean>): void => {
+    const before = [...latest].filter(([, press]) => press.userId === userId && press.hasDone)
+    if (before.length === 0) return
+    void isDone.then((done) => {
+      for (const [button, press] of done ? before : []) if (latest.get(button) === press) latest.delete(button)
+    })
+  }
   return {
-    async once(button, nowMs, act, hasDone) {
+    async once({ button, userId }, nowMs, act, hasDone) {
       forgetOld(nowMs)
       for (let before = latest.get(button); before !== undefined; before = latest.get(button)) {
         if (await before.isDone) return null
@@ -40,15 +63,21 @@ export const newPresses = (): Presses => {
       const isDone = work
         .then(hasDone, () => false)
         .then((done) => {
-          if (!done) latest.delete(button)
+          if (done) press.hasDone = true
+          else latest.delete(button)
           return done
         })
-      latest.set(button, { isDone, answeredMs: null })
-      return work
+      const press: Press = { userId, isDone, hasDone: false, answeredMs: null }
+      otherwise(userId, isDone)
+      latest.set(button, press)
+      const result = await work
+      return {
+        result,
+        answered: (atMs) => {
+          press.answeredMs = atMs
+        },
+      }
     },
-    answered(button, nowMs) {
-      const press = latest.get(button)
-      if (press !== undefined) press.answeredMs = nowMs
-    },
+    otherwise,
   }
 }

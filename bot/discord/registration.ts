@@ -13,6 +13,7 @@ import type { CommandText } from '../chat/command-text.ts'
 import { HELP } from '../chat/help.ts'
 import { field } from '../commands/fields.ts'
 import { isRequired, takesOf } from '../commands/takes.ts'
+import { isAskedFor } from './form.ts'
 
 /** What a language says of the commands. */
 export interface RegisteredText {
@@ -87,7 +88,7 @@ const expected = (text: string | undefined, of: string): string => {
 
 /**
  * All of the commands as Discord takes them: a path of one word is a command, those of two words are subcommands of
- * their first. Every option is a string or a file, the required ones first; `languages` are those besides the text's own.
+ * their first. Every option is a string or a file, the required ones first, without those that a form asks for; `languages` are those besides the text's own.
  * Throws `TypeError` where a word is both a command and a group, or a text is missing.
  */
 export const registrationOf = (
@@ -114,7 +115,7 @@ export const registrationOf = (
       name,
       description: expected(textOf(text, path)?.options[name], `${name}: of /${path}`),
       ...localised(languages, name, (language) => textOf(language, path)?.options[name]),
-      required: isRequired(schema),
+      required: isRequired(schema) && !isAskedFor(path, name),
     } as const
     if (isFile) return { type: ATTACHMENT, ...named }
     const shared = { type: STRING, ...named } as const

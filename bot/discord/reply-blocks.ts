@@ -6,11 +6,12 @@ import { escapeText } from './escape-text.ts'
 import type { Block, Line } from './pages.ts'
 import { plainText } from './plain-text.ts'
 import type { Speech } from './speech.ts'
+import { isOfZone } from './zone-choice.ts'
 
 const LONGEST_LABEL = 200
 
 /** Small print, by Discord's markdown. */
-const SMALL = '-# '
+export const SMALL = '-# '
 
 const line = (text: string, open = '', close = ''): Line => ({ lead: '', open, text: plainText(text).trim(), close })
 
@@ -31,18 +32,21 @@ const blocksOf = (blocks: readonly Block[]): readonly Block[] =>
   blocks.map((block) => block.filter(hasText)).filter((block) => block.length > 0)
 
 /** What can be typed next, where it is on no button. */
-const typedBlock = (actions: readonly Action[], kitchen: Kitchen, { words, discord }: Speech): Block =>
+const typedBlock = (actions: readonly Action[], kitchen: Kitchen, { words, discord, line: named }: Speech): Block =>
   actions.length === 0
     ? []
     : [
         line(discord.next()),
-        ...actions.map((action) => line(discord.action(words.say<'actions'>(action.label, kitchen), action.line))),
+        ...actions.map((action) =>
+          line(discord.action(words.say<'actions'>(action.label, kitchen), named(action.line))),
+        ),
       ]
 
-/** A reply in blocks: the answer, the worst caution first, the table, how sure it is, what to type, notes. */
+/** A reply in blocks: the answer, the worst caution first, the table, how sure it is, what to type, notes, last those of the zone. */
 export function replyBlocks(reply: Reply, toType: readonly Action[], speech: Speech): readonly Block[] {
   const { words, discord } = speech
   const { kitchen } = reply
+  const small = (note: Reply['notes'][number]): Line => line(words.say<'notes'>(note, kitchen), SMALL)
   return blocksOf([
     [bold(words.say<'headlines'>(reply.headline, kitchen))],
     reply.cautions.map((each) => bold(discord.cautioned(words.say<'cautions'>(each, kitchen)))),
@@ -51,12 +55,13 @@ export function replyBlocks(reply: Reply, toType: readonly Action[], speech: Spe
     ),
     reply.sure.map((each) => line(words.say<'sure'>(each, kitchen))),
     typedBlock(toType, kitchen, speech),
-    reply.notes.map((each) => line(words.say<'notes'>(each, kitchen), SMALL)),
+    reply.notes.filter((each) => !isOfZone(each)).map(small),
+    reply.notes.filter(isOfZone).map(small),
   ])
 }
 
 /** Help in blocks: all commands with a line each, or one with its options and examples. */
-export function helpBlocks(page: HelpPage, { discord }: Speech): readonly Block[] {
+export function helpBlocks(page: HelpPage, { discord, line: named }: Speech): readonly Block[] {
   const [entry] = page.entries
   if (page.topic === null || entry === undefined) {
     return blocksOf([
@@ -68,7 +73,9 @@ export function helpBlocks(page: HelpPage, { discord }: Speech): readonly Block[
   return blocksOf([
     [bold(`/${entry.command}: ${entry.summary}`)],
     entry.options.map(({ name, text, required }) => row(`${name}:`, discord.option(text, required))),
-    entry.examples.length === 0 ? [] : [line(discord.examples()), ...entry.examples.map((example) => line(example))],
+    entry.examples.length === 0
+      ? []
+      : [line(discord.examples()), ...entry.examples.map((example) => line(named(example)))],
   ])
 }
 

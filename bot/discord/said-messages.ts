@@ -10,7 +10,8 @@ import { againId, type KeptForm } from './again.ts'
 import { type ButtonIds, buttonIds } from './button-ids.ts'
 import { encodeCustomId } from './custom-id.ts'
 import type { MessagePayload } from './message-payload.ts'
-import { speechIn } from './speech.ts'
+import { type Behind, keepTrace } from './nudge-trace.ts'
+import { type Speech, speechIn } from './speech.ts'
 import { sentenceMessage, toMessages } from './to-messages.ts'
 import { withFiles } from './with-files.ts'
 import { zoneChoice } from './zone-choice.ts'
@@ -26,6 +27,8 @@ export interface CallDispatch extends Dispatch {
   readonly locale: string
   /** Told before what takes long to draw is drawn. */
   readonly slow: (isPublic: boolean) => void
+  /** The button of a nudge that led to this; left out, or null, where none did. */
+  readonly behind?: Promise<Behind | null>
 }
 
 export interface SaidMessages {
@@ -48,12 +51,22 @@ export const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<str
   }
 }
 
-const idsOf = async (outcome: Outcome | HelpPage, { userId: owner, store, commands, log }: Dispatch) => {
+/** Takes back what was recorded. */
+const UNDO = /^\/jar undo /
+
+const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech: Speech) => {
+  const { userId: owner, store, commands, log, behind } = dispatch
   if (!outcome.ok || !('reply' in outcome)) return NO_IDS
   try {
     const { actions } = outcome.reply
     const own = actions.filter(({ audience }) => audience === undefined).map(({ line }) => line)
-    const ids = await buttonIds(own, { owner, nudgeId: null }, { store, commands })
+    const undo = own.filter((line) => UNDO.test(line))
+    const nudge = undo.length === 0 ? null : ((await behind) ?? null)
+    const traceId = nudge === null ? null : await keepTrace(nudge, outcome.reply, { ...dispatch, speech })
+    const ids = new Map([
+      ...(await buttonIds(own, { owner, nudgeId: null }, { store, commands })),
+      ...(traceId === null ? [] : await buttonIds(undo, { owner, nudgeId: traceId }, { store, commands })),
+    ])
     const open = actions.flatMap(({ line, audience }): (readonly [string, string])[] => {
       const id = audience === 'anyone' ? encodeCustomId({ owner: null, line, nudgeId: null }) : null
       return id === null ? [] : [[line, id]]
@@ -124,8 +137,8 @@ export const messagesOf = async (
   const reply = outcome.ok && 'reply' in outcome ? outcome.reply : null
   const isPublic = reply?.visibility === 'public'
   const show = async () => {
-    const [ids, zone] = [await idsOf(outcome, dispatch), await zoneOf(dispatch)]
-    const speech = speechIn(language, zone)
+    const speech = speechIn(language, await zoneOf(dispatch))
+    const ids = await idsOf(outcome, dispatch, speech)
     const again = await againIn(outcome, sent, dispatch)
     const messages = toMessages(outcome, { ...renderingFor(userId, ids, !isPublic), again }, speech)
     if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)

@@ -18,11 +18,14 @@ export type Said =
       readonly instead: () => Promise<SaidMessages>
     }
 
+/** A form that was only opened, and what was refused, changed nothing. */
+export const hasDone = (said: Said): boolean => said.kind === 'messages' && said.outcome?.ok !== false
+
 const run = async (call: Invocation, dispatch: CallDispatch, sent: KeptForm | null): Promise<SaidMessages> =>
   messagesOf(await withKept(await execute(call, dispatch), dispatch), dispatch, sent)
 
 /** The call's form, or null where it needs none; what it throws is said. */
-const formSaid = async (call: Invocation, dispatch: CallDispatch, filled: Filled): Promise<Said | null> => {
+const formSaid = async (call: Invocation, dispatch: CallDispatch, filled: Filled | null): Promise<Said | null> => {
   const { language, log } = dispatch
   const form = await attempt(
     () => formFor(call, dispatch, language, filled),
@@ -50,7 +53,7 @@ export async function saidTo(read: () => Promise<string | Invocation>, dispatch:
   if (!asked.ok) return messagesOf(asked, dispatch)
   const call = asked.result
   if ('ok' in call) return messagesOf(call, dispatch)
-  return (await formSaid(call, dispatch, {})) ?? run(call, dispatch, null)
+  return (await formSaid(call, dispatch, null)) ?? run(call, dispatch, null)
 }
 
 /** Opens the form again that was sent before. Never throws. */

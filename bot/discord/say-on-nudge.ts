@@ -4,17 +4,24 @@ import { formAgain, opensAgain } from './again.ts'
 import { buttonsIn } from './buttons-in.ts'
 import { decodeCustomId } from './custom-id.ts'
 import type { NudgeButton } from './form.ts'
-import { editNudge, type NudgeEditing } from './press-nudge.ts'
+import { type Behind, isTrace, traceIn } from './nudge-trace.ts'
+import { editNudge, type NudgeEditing, redrawNudge, takenBackText } from './press-nudge.ts'
 import type { Said } from './said.ts'
 import { type CallDispatch, zoneOf } from './said-messages.ts'
 import { speechIn } from './speech.ts'
+import { nudgeTakenBack } from './take-back.ts'
 
 /** The nudge's button: the one pressed, or the one that opened the form. */
 function nudgeButton(customId: string, components: readonly APIMessageTopLevelComponent[]): string | null {
   const pressed = decodeCustomId(customId)
   const button = buttonsIn(components).find(({ custom_id: id }) => {
     const read = decodeCustomId(id)
-    return read !== null && read.nudgeId !== null && (id === customId || read.line === pressed?.line)
+    return (
+      read !== null &&
+      read.nudgeId !== null &&
+      !isTrace(read.nudgeId) &&
+      (id === customId || read.line === pressed?.line)
+    )
   })
   return button?.custom_id ?? null
 }
@@ -33,12 +40,6 @@ async function nudgeBefore(
     dispatch.log,
   )
   return kept.ok ? kept.result.nudge : null
-}
-
-/** A button of a nudge, and what the nudge shows, where that is known. */
-interface Behind {
-  readonly button: NudgeButton
-  readonly components: readonly APIMessageTopLevelComponent[] | null
 }
 
 type Answered = Pick<ButtonInteraction | ModalSubmitInteraction, 'customId' | 'channelId' | 'message'>
@@ -67,4 +68,30 @@ export async function sayOnNudge(
   const { outcome } = said
   const speech = speechIn(language, await zoneOf(dispatch))
   await editNudge({ ...nudge.button, components: nudge.components, userId, outcome, nowMs, speech }, editing)
+}
+
+/** What taking back came to where it did take something back. */
+const TAKEN_BACK: readonly string[] = ['jar_undone', 'jar_gone', 'jar_all_undone']
+
+/** Where a button took back what a press on a nudge had recorded: the nudge says so and asks again. Never throws. */
+export async function takeBackOnNudge(
+  nudgeId: string | null,
+  work: Promise<Said>,
+  dispatch: CallDispatch,
+  editing: NudgeEditing,
+): Promise<void> {
+  const said = await work
+  if (nudgeId === null || !isTrace(nudgeId) || said.kind === 'form' || !said.outcome?.ok) return
+  const { reply } = said.outcome
+  if (!TAKEN_BACK.includes(reply.headline.key)) return
+  const kept = await attempt(
+    async () => traceIn(await dispatch.store.read(dispatch.userId), nudgeId),
+    () => null,
+    dispatch.log,
+  )
+  if (!kept.ok || kept.result === null) return
+  const { result: trace } = kept
+  const speech = speechIn(dispatch.language, await zoneOf(dispatch))
+  const text = takenBackText(reply, { ...dispatch, speech })
+  await redrawNudge({ ...trace.button, components: null }, (shown) => nudgeTakenBack(shown, trace, text), editing)
 }

@@ -1,12 +1,14 @@
 import type { APIMessageTopLevelComponent } from 'discord.js'
 import { fetchFile } from './fetch-file.ts'
 import { COMPONENTS_V2, type MessageFile, type MessagePayload } from './message-payload.ts'
+import { SMALL } from './reply-blocks.ts'
 import { restFault } from './rest-fault.ts'
 import { shownAgain } from './shown-again.ts'
 import type { Answered, Wire } from './wire.ts'
 import { MOST_BYTES } from './with-files.ts'
+import { hasZoneChoice } from './zone-choice.ts'
 
-const [ROW, TEXT, GALLERY, FILE] = [1, 10, 12, 13] as const
+const [ROW, TEXT, GALLERY, FILE, CONTAINER] = [1, 10, 12, 13, 17] as const
 
 interface Item {
   readonly media: { readonly url: string }
@@ -15,6 +17,9 @@ interface Item {
 
 interface Node {
   readonly type: number
+  readonly content?: string
+  readonly custom_id?: string
+  readonly components?: readonly Node[]
   readonly items?: readonly Item[]
 }
 
@@ -31,9 +36,19 @@ const nameOf = (url: string, index: number): string => NAME.exec(url)?.[1] ?? `p
 
 const mimeOf = (name: string): string => `image/${name.split('.').at(-1)?.replace('jpg', 'jpeg')}`
 
+/** Without the small print at the end of the text, which is of its asker's zone where that is to be chosen. */
+const withoutZone = (node: Node): Node => {
+  const last = node.components?.at(-1)
+  const isNote = node.type === CONTAINER && last?.type === TEXT && last.content?.startsWith(SMALL)
+  return isNote ? { ...node, components: node.components!.slice(0, -1) } : node
+}
+
 /** What an answer shows, without buttons, which only its owner could press, and without its files. */
-const shownIn = (components: readonly APIMessageTopLevelComponent[]): readonly Node[] =>
-  (components as readonly Node[]).filter(({ type }) => type !== ROW && type !== FILE)
+const shownIn = (components: readonly APIMessageTopLevelComponent[]): readonly Node[] => {
+  const nodes = components as readonly Node[]
+  const shown = nodes.filter(({ type }) => type !== ROW && type !== FILE)
+  return hasZoneChoice(nodes) ? shown.map(withoutZone) : shown
+}
 
 /** For everybody to see, with those of its pictures that are there. */
 function payloadOf(shown: readonly Node[], pictures: readonly Picture[], picturesGone: string): MessagePayload {

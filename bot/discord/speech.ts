@@ -3,6 +3,7 @@ import type { DiscordText } from '../text/en/discord.ts'
 import type { en } from '../text/en/index.ts'
 import type { Words } from '../text/words.ts'
 import { wordsOf } from '../text/words-of.ts'
+import { type NamedLines, namedLines } from './named-lines.ts'
 import { stamped, unmarked } from './stamps.ts'
 
 /** One language, as Discord needs it for one person. */
@@ -13,18 +14,30 @@ export interface Speech {
   readonly plainWords: Words
   readonly commands: Readonly<Record<string, CommandText>>
   readonly discord: DiscordText
+  /** A line as Discord takes it. */
+  readonly line: NamedLines['line']
 }
 
-const withoutMarks = (words: Words): Words => ({
-  say: (message, kitchen) => words.say({ ...message, values: unmarked(message.values) }, kitchen),
-  problem: (key, values, kitchen) => words.problem(key, unmarked(values), kitchen),
+const adapted = (words: Words, { sentence }: NamedLines): Words => ({
+  say: (message, kitchen) => {
+    const values = unmarked(message.values)
+    return sentence(words.say({ ...message, values }, kitchen), values)
+  },
+  problem: (key, given, kitchen) => {
+    const values = unmarked(given)
+    return sentence(words.problem(key, values, kitchen), values)
+  },
   onPictures: words.onPictures,
 })
 
 /** A language for somebody whose days are those of `zone` (IANA name). */
-export const speechIn = (language: typeof en, zone: string): Speech => ({
-  words: withoutMarks(wordsOf(language, stamped(zone))),
-  plainWords: withoutMarks(wordsOf(language)),
-  commands: language.commands,
-  discord: language.discord,
-})
+export const speechIn = (language: typeof en, zone: string): Speech => {
+  const lines = namedLines(language.commands)
+  return {
+    words: adapted(wordsOf(language, stamped(zone)), lines),
+    plainWords: adapted(wordsOf(language), lines),
+    commands: language.commands,
+    discord: language.discord,
+    line: lines.line,
+  }
+}

@@ -1,15 +1,12 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
-import type { Invocation } from '../chat/invocation.ts'
 import { writeLine } from '../chat/write-line.ts'
 import type { StrainingFormText } from '../text/en/registration.ts'
 import { encodeCustomId } from './custom-id.ts'
-import { type Asked, amountFields, type Filled, fitted, jarAlone } from './form.ts'
+import { type Asked, amountFields, type Filled, fitted } from './form.ts'
 
 export const STRAIN = 'jar strain'
 
 const FIELDS = ['measured', 'strength'] as const
-
-export const jarToStrain = (call: Invocation): string | null => jarAlone(STRAIN, call)
 
 /** A form for what came out: its fields are called what the options of `/jar strain` are, and either may be left out. */
 export const strainingForm = (

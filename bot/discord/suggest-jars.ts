@@ -1,3 +1,5 @@
+import { DomainError } from '../../core/domain-error.ts'
+import { findJar } from '../../core/jar/find-jar.ts'
 import { nameKey } from '../../core/jar/jar-name.ts'
 import { type Story, storyOf } from '../../core/jar/story.ts'
 import type { Jar } from '../../store/person.ts'
@@ -35,10 +37,28 @@ export const suggestJarOrAll = (typed: string, jars: readonly Jar[], text: Sugge
   return [...(isAll ? [{ name: text.all(), value: 'all' }] : []), ...suggestJars(typed, jars, text)]
 }
 
-/** The last jar of `lemon + walnut`; what stands before it stays. */
+/** The jar that a text names already; null where it names none. */
+function jarIn(typed: string, jars: readonly Jar[]): Jar | null {
+  try {
+    return findJar(typed, jars)
+  } catch (error) {
+    if (error instanceof DomainError) return null
+    throw error
+  }
+}
+
+/** The last jar of `lemon + walnut`; what stands before it stays, and no jar stands beside itself. */
 export const suggestJarList = (typed: string, jars: readonly Jar[], text: SuggestionText): readonly Offer[] => {
   const end = typed.lastIndexOf('+') + 1
   const [before, part] = [typed.slice(0, end), typed.slice(end)]
   const joined = before === '' ? '' : `${before.trimStart()} `
-  return suggestJars(part, jars, text).map(({ name, value }) => ({ name: joined + name, value: joined + value }))
+  const named =
+    before === ''
+      ? []
+      : before
+          .slice(0, -1)
+          .split('+')
+          .map((each) => jarIn(each, jars))
+  const others = jars.filter((jar) => !named.includes(jar))
+  return suggestJars(part, others, text).map(({ name, value }) => ({ name: joined + name, value: joined + value }))
 }

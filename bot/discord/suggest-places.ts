@@ -3,6 +3,7 @@ import { countryCodes } from '../../core/label/parse-country-code.ts'
 import { zonesWith } from '../../core/quantity/parse-zone.ts'
 import { minutesAt } from '../../core/quantity/zone.ts'
 import type { SuggestionText } from '../text/en/registration.ts'
+import { unlikeliness } from './likely-zones.ts'
 import type { Offer } from './offer.ts'
 import { ranked, rankOf } from './rank.ts'
 
@@ -35,9 +36,31 @@ const WELL_KNOWN = [
   'Pacific/Honolulu',
 ] as const
 
+const plainZone = (text: string): string => text.trim().toLowerCase().replaceAll('_', ' ')
+
+/** Of the zones whose city or whole name begins so, those first where most people live who may be asking. */
+const zonesBegun = (typed: string, locale: string): readonly string[] => {
+  const key = plainZone(typed)
+  const begins = (zone: string): boolean =>
+    [zone, zone.slice(zone.lastIndexOf('/') + 1)].some((name) => plainZone(name).startsWith(key))
+  const rank = (zone: string): number => (begins(zone) ? unlikeliness(zone, locale) : 2)
+  return zonesWith(typed).toSorted((one, other) => rank(one) - rank(other))
+}
+
+interface ZonesAsked {
+  readonly nowMs: number
+  /** What Discord calls the person's language: `en-GB`. */
+  readonly locale: string
+  readonly most: number
+}
+
 /** Zones by their city, with what the clocks show there. */
-export const suggestZones = (typed: string, nowMs: number, most: number, text: SuggestionText): readonly Offer[] => {
-  const zones = typed.trim() === '' ? WELL_KNOWN : zonesWith(typed)
+export const suggestZones = (
+  typed: string,
+  { nowMs, locale, most }: ZonesAsked,
+  text: SuggestionText,
+): readonly Offer[] => {
+  const zones = typed.trim() === '' ? WELL_KNOWN : zonesBegun(typed, locale)
   return zones.slice(0, most).map((zone) => ({
     name: text.zone({ zone, minutes: minutesAt(zone, nowMs) }),
     value: zone,

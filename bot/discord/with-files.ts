@@ -1,16 +1,15 @@
 import type { APIMessageTopLevelComponent } from 'discord.js'
 import type { DrawnFile } from '../chat/draw-files.ts'
 import { shortened } from './cut-text.ts'
-import type { MessageFile, MessagePayload } from './message-payload.ts'
+import { type MessageFile, type MessagePayload, MOST_COMPONENTS } from './message-payload.ts'
 import { plainText } from './plain-text.ts'
 import type { Speech } from './speech.ts'
 
 const [TEXT, GALLERY, FILE] = [10, 12, 13] as const
 
-/** Discord's limits: files of a message, bytes of one, components of a message, characters that say what a file shows. */
+/** Discord's limits: files of a message, bytes of one, characters that say what a file shows. */
 const MOST_FILES = 10
 export const MOST_BYTES = 10 * 1024 * 1024
-const MOST_COMPONENTS = 40
 const ALT_CHARACTERS = 1024
 
 interface Nested {

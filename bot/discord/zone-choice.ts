@@ -13,6 +13,9 @@ const LINE = '!zone'
 /** Notes that say a zone was taken for granted. */
 const ASSUMED: readonly string[] = ['jar_zone_assumed', 'reminders_zone_assumed', 'settings_zone_assumed']
 
+/** Whether a note only concerns whoever asked; it stands in the last text of a message with the choice. */
+export const isOfZone = ({ key }: Reply['notes'][number]): boolean => ASSUMED.includes(key)
+
 interface Choosing {
   readonly owner: string
   /** What Discord calls the person's language: `en-GB`. */
@@ -31,7 +34,7 @@ export function zoneChoice(
   { owner, locale, nowMs, text }: Choosing,
 ): APIMessageTopLevelComponent | null {
   const customId = encodeCustomId({ owner, line: LINE, nudgeId: null })
-  if (customId === null || !notes.some(({ key }) => ASSUMED.includes(key))) return null
+  if (customId === null || !notes.some(isOfZone)) return null
   const options = likelyZones(locale).map((zone) => ({
     label: cityOf(zone),
     value: zone,
@@ -42,6 +45,17 @@ export function zoneChoice(
     components: [{ type: SELECT, custom_id: customId, placeholder: text.chooseZone(), options }],
   }
 }
+
+interface Node {
+  readonly custom_id?: string
+  readonly components?: readonly Node[]
+}
+
+/** Whether a message shows such a row. */
+export const hasZoneChoice = (components: readonly Node[]): boolean =>
+  components.some(
+    ({ custom_id: id = '', components: inner = [] }) => decodeCustomId(id)?.line === LINE || hasZoneChoice(inner),
+  )
 
 /** The call that choosing a zone makes; null where the choice is another, or somebody else's. */
 export function readZoneChoice(customId: string, values: readonly string[], userId: string): Invocation | null {

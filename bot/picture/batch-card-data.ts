@@ -113,21 +113,22 @@ function milestonesOf(story: Story, today: IsoDay): readonly Milestone[] {
   const ready = readyOf(story, today)
   return [
     { kind: 'started', day: started.day, isDone: true },
-    { kind: 'strained', day: strained?.day ?? plannedStrain(story), isDone: strained !== null },
+    { kind: 'strained', day: strained?.day ?? plannedStrain(story, today), isDone: strained !== null },
     { kind: 'sweetened', day: sweetened?.day ?? null, isDone: sweetened !== null },
     { kind: 'ready', day: ready, isDone: story.readyOn !== null && story.readyOn <= today },
   ]
 }
 
-const plannedStrain = ({ started }: Story): IsoDay | null => {
+/** The last day for it, from which the plan counts on; today where that is past. */
+const plannedStrain = ({ started }: Pick<Story, 'started'>, today: IsoDay): IsoDay | null => {
   const window = strainWindow(started)
-  return window === null ? null : isoOf(window.opens)
+  return window === null ? null : isoOf(Math.max(window.closes ?? window.opens, dayNumber(today)))
 }
 
 /** The first glass; as the plan has it where the jar is not that far, later where it is late. */
 export function readyOf({ started, strained, readyOn }: Story, today: IsoDay): IsoDay | null {
   if (readyOn !== null || strained !== null) return readyOn
-  const [window, { restDays }] = [strainWindow(started), started.plan]
-  if (window === null || restDays === null) return null
-  return isoOf(Math.max(window.closes ?? window.opens, dayNumber(today)) + SWEETEN_DAYS + restDays)
+  const strain = plannedStrain({ started }, today)
+  const { restDays } = started.plan
+  return strain === null || restDays === null ? null : isoOf(dayNumber(strain) + SWEETEN_DAYS + restDays)
 }

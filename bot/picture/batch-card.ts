@@ -90,10 +90,10 @@ function facts(data: BatchCardData, { faces, text, format }: Pen, top: number): 
   let y = top + 10
   const fact = (label: string, value: string, doubt: string): void => {
     pieces.push(textLine(faces, { ...at, y, size: 26, face: 'plain', text: label, fill: palette.faint }))
-    pieces.push(textLine(faces, { ...at, y: y + 30, size: 46, face: 'bold', text: value }))
+    pieces.push(textLine(faces, { ...at, y: y + 30, size: 46, leastSize: 28, face: 'bold', text: value }))
     y += 30 + lineHeight(46) - 6
     if (doubt !== '') {
-      pieces.push(textLine(faces, { ...at, y, size: 28, face: 'plain', text: doubt }))
+      pieces.push(textLine(faces, { ...at, y, size: 28, leastSize: 20, face: 'plain', text: doubt }))
       y += lineHeight(28)
     }
     y += 12

@@ -2,6 +2,7 @@ import { contentsOf } from '../../core/jar/contents.ts'
 import type { Duty } from '../../core/jar/duty.ts'
 import type { Story } from '../../core/jar/story.ts'
 import { isTooStrongNeat } from '../../core/jar/too-strong-neat.ts'
+import type { Syrup } from '../../core/recipe/syrup.ts'
 import { plannedSyrup } from '../commands/jar/planned-syrup.ts'
 import { plantsDue } from '../commands/jar/plants-due.ts'
 
@@ -17,6 +18,8 @@ function strongOf({ story, duty }: Asked) {
   return isTooStrongNeat(abvPercent) ? { abvPercent, isDiluted: story.sweetened !== null } : null
 }
 
+const sweetenedWith = ({ waterMl, sugarG, dissolvesG }: Syrup) => ({ waterMl, sugarG, dissolvesG })
+
 /** What a reminder says of a jar. */
 export function jarSaid({ story, duty }: Asked) {
   const sweetening = duty.kind === 'sweeten' ? plannedSyrup(story) : null
@@ -25,7 +28,7 @@ export function jarSaid({ story, duty }: Asked) {
     fromDay: story.started.plan.strainFrom,
     byDay: duty.by,
     plants: duty.kind === 'add' ? plantsDue(story, duty.day).map(({ id, name }) => ({ id, name })) : [],
-    syrup: sweetening === null ? null : { waterMl: sweetening.syrup.waterMl, sugarG: sweetening.syrup.sugarG },
+    syrup: sweetening === null ? null : sweetenedWith(sweetening.syrup),
     strong: strongOf({ story, duty }),
   }
 }

@@ -1,5 +1,6 @@
 import { contentsOf } from '../../core/jar/contents.ts'
 import type { DutyKind } from '../../core/jar/duty.ts'
+import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Place } from '../../store/person.ts'
 import type { Action } from '../chat/reply.ts'
 import { quoted, writeLine } from '../chat/write-line.ts'
@@ -13,7 +14,7 @@ import { type Asked, byLastDay } from './asked.ts'
 const MOST_ANSWERS = 6
 
 /** What is least put off comes first, and straining before all, so that a tasting gives way where there is no room. */
-const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'bottle', 'filter', 'ready']
+const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'filter', 'bottle', 'ready']
 
 type Options = readonly (readonly [name: string, value: string])[]
 
@@ -31,6 +32,11 @@ function plannedBottles({ story }: Asked): string | null {
     .join(' + ')
 }
 
+/** Whether its maker said which bottles to fill. */
+const areBottlesNamed = ({ story: { started } }: Asked): boolean =>
+  started.typed.some(([option]) => option === 'bottles') ||
+  started.plan.bottles.some(({ count, volumeMl }) => count !== null || volumeMl !== USUAL_BOTTLE_ML)
+
 /** The sweetening as planned; null where that is not known or cannot be. */
 function sweetenLine({ story, entries }: Asked, jar: string, place: Place): string | null {
   const planned = plannedSyrup(story)
@@ -45,6 +51,8 @@ function answerTo(asked: Asked, jar: string, place: Place): string | null {
     case 'sweeten':
       return sweetenLine(asked, jar, place)
     case 'bottle': {
+      // A surface with buttons asks for what nobody has named.
+      if (place.kind !== 'console' && !areBottlesNamed(asked)) return line('jar bottle')
       const bottles = plannedBottles(asked)
       return bottles === null ? null : line('jar bottle', [['bottles', bottles]])
     }
@@ -57,11 +65,18 @@ function answerTo(asked: Asked, jar: string, place: Place): string | null {
   }
 }
 
-function shaken(asked: readonly Asked[], place: Place): readonly Action[] {
+/** What a button calls a jar; null where the nudge is of no other. */
+type NameOf = (asked: Asked) => string | null
+
+function shaken(asked: readonly Asked[], place: Place, nameOf: NameOf): readonly Action[] {
   const [only, another] = asked
   if (only === undefined) return []
-  const label = { group: 'actions', key: 'nudge_done', values: { duty: 'shake', name: null } } as const
-  return [{ label, line: writeLine('jar shake', another === undefined ? jarIn(only, place) : 'all') }]
+  if (another !== undefined) {
+    const label = { group: 'actions', key: 'nudge_all_shaken', values: undefined } as const
+    return [{ label, line: writeLine('jar shake', 'all') }]
+  }
+  const label = { group: 'actions', key: 'nudge_done', values: { duty: 'shake', name: nameOf(only) } } as const
+  return [{ label, line: writeLine('jar shake', jarIn(only, place)) }]
 }
 
 const RATINGS = [
@@ -70,18 +85,18 @@ const RATINGS = [
 ] as const
 
 /** A taste is worth a word: two of them are a press away, both or neither. */
-function tasted(asked: readonly Asked[], place: Place, room: number): readonly Action[] {
+function tasted(asked: readonly Asked[], place: Place, nameOf: NameOf, room: number): readonly Action[] {
   const named = byLastDay(asked).slice(0, Math.max(0, Math.floor(room / RATINGS.length)))
   return named.flatMap((each) =>
     RATINGS.map(([verdict, rating]) => {
-      const values = { verdict, name: asked.length === 1 ? null : each.story.name }
+      const values = { verdict, name: nameOf(each) }
       const line = writeLine('jar taste', jarIn(each, place), [['rating', rating]])
       return { label: { group: 'actions', key: 'nudge_tasted', values } as const, line }
     }),
   )
 }
 
-function doneWith(asked: readonly Asked[], place: Place): readonly Action[] {
+function doneWith(asked: readonly Asked[], place: Place, nameOf: NameOf): readonly Action[] {
   const pressing = byLastDay(asked).toSorted(
     (one, other) => PRESSING.indexOf(one.duty.kind) - PRESSING.indexOf(other.duty.kind),
   )
@@ -89,7 +104,7 @@ function doneWith(asked: readonly Asked[], place: Place): readonly Action[] {
     const { kind } = each.duty
     const jar = jarIn(each, place)
     const line = answerTo(each, jar, place)
-    const name = asked.length === 1 ? null : each.story.name
+    const name = nameOf(each)
     if (line !== null) return [{ label: { group: 'actions', key: 'nudge_done', values: { duty: kind, name } }, line }]
     if (kind !== 'sweeten') return []
     return [{ label: { group: 'actions', key: 'nudge_syrup', values: { name } }, line: `/syrup jar:${quoted(jar)}` }]
@@ -97,17 +112,18 @@ function doneWith(asked: readonly Asked[], place: Place): readonly Action[] {
 }
 
 /** Straining first, but the one press for all that is shaken never gives way. */
-function answers(asked: readonly Asked[], place: Place): readonly Action[] {
+function answers(asked: readonly Asked[], place: Place, nameOf: NameOf): readonly Action[] {
   const of = (kind: DutyKind) => asked.filter(({ duty }) => duty.kind === kind)
-  const shakes = shaken(of('shake'), place)
+  const shakes = shaken(of('shake'), place, nameOf)
   const others = doneWith(
     asked.filter(({ duty: { kind } }) => kind !== 'shake' && kind !== 'taste'),
     place,
+    nameOf,
   )
   const room = MOST_ANSWERS - shakes.length
   const strains = Math.min(of('strain').length, room)
   const done = [...others.slice(0, strains), ...shakes, ...others.slice(strains, room)]
-  return [...done, ...tasted(of('taste'), place, MOST_ANSWERS - done.length)]
+  return [...done, ...tasted(of('taste'), place, nameOf, MOST_ANSWERS - done.length)]
 }
 
 /**
@@ -118,7 +134,7 @@ export function nudgeActions(asked: readonly Asked[], place: Place): readonly Ac
   const [only] = asked
   if (only === undefined) return []
   const isOneJar = asked.every(({ jarId }) => jarId === only.jarId)
-  const done = answers(asked, place)
+  const done = answers(asked, place, ({ story }) => (isOneJar ? null : story.name))
   const which = isOneJar ? jarIn(only, place) : 'all'
   const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
   const tomorrow: Action = { label: later, line: writeLine('jar later', which, [['until', 'tomorrow']]) }

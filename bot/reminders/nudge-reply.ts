@@ -6,6 +6,7 @@ import type { Nudge, Person } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
 import { plannedSyrup } from '../commands/jar/planned-syrup.ts'
 import { caution } from '../commands/outcome-reply.ts'
+import { isSyrup } from '../commands/syrup-reply.ts'
 import type { Message } from '../text/words.ts'
 import { type Asked, askedOf, byLastDay, KINDS } from './asked.ts'
 import type { Now } from './intend.ts'
@@ -19,7 +20,8 @@ const SAYS_LAST: readonly DutyKind[] = ['shake', 'strain', 'sweeten']
 function headlineOf(asked: readonly Asked[], today: IsoDay): Message<'headlines'> {
   const isStrainAside = ({ duty, isAside }: Asked): boolean => isAside && duty.kind === 'strain'
   const isLate = ({ duty: { by } }: Asked): boolean => by !== null && by < today
-  const asides = byLastDay(asked.filter(isStrainAside))
+  const pressing = byLastDay(asked)
+  const asides = pressing.filter(isStrainAside)
   const group = (duty: DutyKind, isAside: boolean, of: readonly Asked[]) =>
     of.length === 0 ? [] : [{ duty, jars: of.map(jarSaid), isAside }]
   const values = {
@@ -29,7 +31,7 @@ function headlineOf(asked: readonly Asked[], today: IsoDay): Message<'headlines'
         group(
           kind,
           false,
-          asked.filter((each) => each.duty.kind === kind && !isStrainAside(each)),
+          (kind === 'taste' ? pressing : asked).filter((each) => each.duty.kind === kind && !isStrainAside(each)),
         ),
       ),
       ...group(
@@ -50,8 +52,12 @@ export interface Coming {
   readonly isMoved: boolean
 }
 
-const isSyrup = ({ story, duty }: Asked): boolean =>
-  duty.kind === 'sweeten' && (plannedSyrup(story)?.syrup.sugarG.value ?? 1) > 0
+/** Whether it is sweetened with a syrup, as far as is known. */
+function isSyrupAsked({ story, duty }: Asked): boolean {
+  if (duty.kind !== 'sweeten') return false
+  const planned = plannedSyrup(story)
+  return planned === null || isSyrup(planned.syrup)
+}
 
 /** Whether amounts are said of what nobody has measured. */
 const isEstimated = ({ story, duty }: Asked): boolean =>
@@ -89,7 +95,7 @@ export function nudgeReply(person: Person, nudge: Nudge, coming: Coming, { nowMs
     table: [],
     sure: [],
     notes: notesOf(asked, coming, nudge.place.kind === 'console'),
-    cautions: asked.some(isSyrup) ? [caution('cool_first')] : [],
+    cautions: asked.some(isSyrupAsked) ? [caution('cool_first')] : [],
     actions: nudgeActions(asked, nudge.place),
     data: { duties: asked.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
     kitchen: 'metric',

@@ -6,6 +6,7 @@ import type { Botanical, PlantState } from './botanical.ts'
 import { botanicalById } from './catalogue/catalogue.ts'
 import { type Described, describe } from './descriptors.ts'
 import { inForm } from './in-form.ts'
+import { liqueurPlant } from './liqueur-names.ts'
 import { byAskWord, byLooseName, byName, byOtherNumber, keyOf, looseKeyOf, spellings } from './name-index.ts'
 import { nearestIds } from './nearest-ids.ts'
 import { isOneTypo } from './one-typo.ts'
@@ -125,13 +126,17 @@ export const findBotanical = (noun: string, piece: Piece | null = null): Found =
       return found(bare, described, typed, false)
     }
   }
+  const liqueur = liqueurPlant(words)
+  if (liqueur !== null) {
+    throw new DomainError('not_found', 'unknown_botanical', { typed, nearest: [liqueur], liqueur })
+  }
   for (const { each, described } of [...readings, { each: plainWords(noun), described: describe(words) }]) {
     const whole = typoMatch(keyOf(each))
     const near = whole ?? typoMatch(keyOf(described.words))
     if (near === null || (piece === 'leaf' && !near.plants.every(({ kind }) => LEAFY.has(kind)))) continue
     return found(near, whole === null ? described : { ...described, cut: null }, typed, true)
   }
-  throw new DomainError('not_found', 'unknown_botanical', { typed, nearest: nearestIds(words) })
+  throw new DomainError('not_found', 'unknown_botanical', { typed, nearest: nearestIds(words), liqueur: null })
 }
 
 /** Plants whose leaf is what the catalogue means; `2 orange leaves` are no orange peel. */

@@ -9,6 +9,13 @@ const JOINING = new Set(
   'of the a an di de del della dei delle degli dello dell d da dal il lo la le i gli l un una uno from'.split(' '),
 )
 
+/** Letters that are two, and do not come apart as accents do. */
+const DOUBLE: ReadonlyMap<string, string> = new Map([
+  ['ß', 'ss'],
+  ['œ', 'oe'],
+  ['æ', 'ae'],
+])
+
 /**
  * The words of a text without case, accents, hyphens and marks: `Saint-John's wort` is `saint johns wort`.
  * Only letters and digits are left, so that no text means anything special in a search.
@@ -20,7 +27,7 @@ export const plainWords = (text: string): readonly string[] =>
       .replace(/[\p{M}\p{Cf}]/gu, '')
       .toLowerCase()
       .replace(/['’‘`´ʼ′]s\b/gu, 's')
-      .replace(/[^a-z0-9\s]/gu, (letter) => LOOKALIKES.get(letter) ?? letter)
+      .replace(/[^a-z0-9\s]/gu, (letter) => LOOKALIKES.get(letter) ?? DOUBLE.get(letter) ?? letter)
       .matchAll(/[\p{L}\p{N}]+/gu),
   ].map(([word]) => word)
 

@@ -1,5 +1,6 @@
 import type { AskId } from './ask-back.ts'
 import type { LimitKey, PlantState } from './botanical.ts'
+import type { LiqueurPlant } from './liqueur-names.ts'
 import type { RefusalId } from './refused.ts'
 
 /**
@@ -27,7 +28,12 @@ export interface BotanicalProblems {
     readonly choices: readonly string[]
     readonly refused: readonly RefusalId[]
   }
-  readonly unknown_botanical: { readonly typed: string; readonly nearest: readonly string[] }
+  readonly unknown_botanical: {
+    readonly typed: string
+    readonly nearest: readonly string[]
+    /** What it is made of, where it is the name of a drink. */
+    readonly liqueur: LiqueurPlant | null
+  }
   /** In the catalogue, but not fresh (or not dried). */
   readonly unknown_form: { readonly typed: string; readonly id: string; readonly state: PlantState }
   /** A limit depends on the form, and none was said. */

@@ -123,6 +123,14 @@ export const refusalRules: readonly RefusalRule[] = [
     ),
   },
   {
+    id: 'garden_poisons',
+    // Words that are a letter away from too much to be looked for with typos, or whose other half makes them good.
+    pattern: words(
+      '(?<!\\b(?:day|water) )lil(?:y|ies)|giglio|gigli|callas?|(?<!\\bbutchers? )brooms?|(?<!\\bsea )buckthorns?|' +
+        'lis|lys',
+    ),
+  },
+  {
     id: 'unnamed_plant',
     pattern: words(
       'unknown|unidentified|unnamed|mystery|nameless|sconosciut[aeio]|misterios[aeio]|non identificat[aeio]|' +

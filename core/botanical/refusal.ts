@@ -1,30 +1,26 @@
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
+import { allRefused, allRefusedNames, type RefusedName } from './all-refused.ts'
 import { foragedRefusal } from './foraged.ts'
 import { byAskWord, isAllowedName, keyOf, LONGEST_NAME_WORDS } from './name-index.ts'
 import { isOneTypo } from './one-typo.ts'
+import { ORDINARY } from './ordinary-words.ts'
 import { nameWords, plainWords } from './plain-words.ts'
 import { refusalRules, UNNAMED } from './refusal-rules.ts'
 import type { Refused } from './refused.ts'
-import { refusedKinds } from './refused-kinds.ts'
-import { refusedNames } from './refused-names.ts'
 
-interface RefusedName {
-  readonly refused: Refused
-  readonly name: string
+interface Named extends RefusedName {
   readonly words: readonly string[]
 }
 
-const named: readonly RefusedName[] = [...refusedNames, ...refusedKinds].flatMap((refused) =>
-  refused.names.split(', ').map((name) => ({ refused, name, words: nameWords(name) })),
-)
+const named: readonly Named[] = allRefusedNames.map((each) => ({ ...each, words: nameWords(each.name) }))
 
 /** `bitter almond` as `almond bitter`, `rhubarb leaf` as `leaf (of) rhubarb`. */
-const turned = ({ words: [first = '', ...rest] }: RefusedName): string => keyOf([...rest, first])
-const turnedBack = ({ words }: RefusedName): string => keyOf([words.at(-1) ?? '', ...words.slice(0, -1)])
+const turned = ({ words: [first = '', ...rest] }: Named): string => keyOf([...rest, first])
+const turnedBack = ({ words }: Named): string => keyOf([words.at(-1) ?? '', ...words.slice(0, -1)])
 
-const byName: ReadonlyMap<string, RefusedName> = new Map(named.toReversed().map((each) => [keyOf(each.words), each]))
-const byTurnedName: ReadonlyMap<string, RefusedName> = new Map(
+const byName: ReadonlyMap<string, Named> = new Map(named.toReversed().map((each) => [keyOf(each.words), each]))
+const byTurnedName: ReadonlyMap<string, Named> = new Map(
   named
     .toReversed()
     .filter(({ words }) => words.length > 1)
@@ -32,19 +28,13 @@ const byTurnedName: ReadonlyMap<string, RefusedName> = new Map(
     .filter(([key]) => !isAllowedName(key)),
 )
 
-/** A typo is looked for in names of at least this many letters. */
-const TYPO_LETTERS = 5
-
 /** Kinds whose names are everyday words: a word like them is nothing to ask about. */
 const EVERYDAY = new Set(['dairy_egg', 'medicines', 'florist_flowers', 'unnamed_plant'])
 /** As compared and as written, since a typo may sit in an ending or in a small word. */
 const spelled = named
   .filter(({ refused }) => !EVERYDAY.has(refused.id))
   .map((each) => ({ each, keys: [keyOf(each.words), plainWords(each.name).join(' ')] }))
-  .filter(({ keys: [key = ''] }) => key.replaceAll(' ', '').length >= TYPO_LETTERS)
-
-/** Ordinary words one letter away from a refused name. */
-const ORDINARY = new Set(['natura', 'shake', 'stake', 'saving', 'vicino', 'basso', 'passo', 'rosso', 'tasse', 'acero'])
+  .filter(({ each, keys: [key = ''] }) => key.replaceAll(' ', '').length >= each.typoLetters)
 
 const LONGEST = Math.max(LONGEST_NAME_WORDS, ...named.map(({ words }) => words.length)) + 1
 
@@ -70,7 +60,7 @@ const touches = (one: Span, other: Span): boolean => one.from < other.to && othe
 const PARTS = /[+;&\n]/
 
 /** A refused name among the words; a longer allowed name around it wins. */
-const nameIn = (spans: readonly Span[]): RefusedName | null => {
+const nameIn = (spans: readonly Span[]): Named | null => {
   const allowed = spans.filter(({ key }) => isAllowedName(key))
   const found = spans
     .map((span) => ({ span, hit: byName.get(span.key), turnedHit: byTurnedName.get(span.key) }))
@@ -83,7 +73,7 @@ const nameIn = (spans: readonly Span[]): RefusedName | null => {
 }
 
 /** A refused name that is one typo away from some of the words, unless those words are an allowed name. */
-const nearNameIn = (part: string): RefusedName | null => {
+const nearNameIn = (part: string): Named | null => {
   for (const words of [nameWords(part), plainWords(part)]) {
     const spans = spansOf(words)
     const allowed = spans.filter(({ key }) => isAllowedName(keyOf(nameWords(key))) || ORDINARY.has(key))
@@ -102,8 +92,7 @@ const ruleIn = (plain: string): Refused['id'] | null => {
   return UNNAMED.test(plain) ? 'unnamed_plant' : null
 }
 
-const insteadOf = (id: Refused['id']): string | null =>
-  [...refusedNames, ...refusedKinds].find((each) => each.id === id)?.instead ?? null
+const insteadOf = (id: Refused['id']): string | null => allRefused.find((each) => each.id === id)?.instead ?? null
 
 /** Amounts at the front are no part of a name. */
 const AMOUNT = /^(?:\d+(?:g|kg|ml|l)? |(?:g|kg|mg|ml|l|oz|lb|tbsp|tsp|cups?) )+/

@@ -1,12 +1,11 @@
+import { gardenPoisons } from './garden-poisons.ts'
 import type { Refused } from './refused.ts'
 
 /** Kinds of things that are never planned, by the words that name them; phrasings beyond names are in refusal-rules.ts. */
 export const refusedKinds: readonly Refused[] = [
-  // Poisonous plants of gardens and hedges that the refuse list leaves out: from memory.
   {
     id: 'garden_poisons',
-    names:
-      'nightshade, nightshades, black nightshade, woody nightshade, erba morella, morella, morelle, dulcamara, Solanum nigrum, Solanum dulcamara, ivy, ivies, poison ivy, edera, edere, edera velenosa, Hedera helix, Toxicodendron radicans, pokeweed, pokeweeds, pokeberry, pokeberries, fitolacca, fitolacche, Phytolacca americana, wisteria, wisterias, glicine, glicini, Wisteria sinensis, hogweed, giant hogweed, panace gigante, Heracleum mantegazzianum, celandine, celandines, greater celandine, celidonia, Chelidonium majus, holly, hollies, holly berry, holly berries, agrifoglio, agrifogli, Ilex aquifolium, euphorbia, euphorbias, spurge, spurges, euforbia, euforbie, Euphorbia lathyris, spurge laurel, laureola, mezereon, Daphne laureola, Daphne mezereum',
+    names: gardenPoisons,
     instead: null,
     trust: 'memory',
     sources: [],

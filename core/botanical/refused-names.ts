@@ -35,7 +35,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'hemlock',
     names:
-      'hemlock, hemlocks, poison hemlock, poison hemlocks, cicuta, cicute, cicuta maggiore, Conium, Conium maculatum',
+      "hemlock, hemlocks, poison hemlock, poison hemlocks, cicuta, cicute, cicuta maggiore, cicuta minore, fool's parsley, aglina, Conium, Conium maculatum, Aethusa, Aethusa cynapium",
     instead: null,
     trust: 'memory',
     sources: ['efsa_compendium'],
@@ -59,7 +59,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'nightshade',
     names:
-      "deadly nightshade, deadly nightshades, belladonna, belladonnas, datura, daturas, jimsonweed, jimsonweeds, thornapple, thornapples, angel trumpet, angel trumpets, angel's trumpet, angel's trumpets, henbane, henbanes, mandrake, mandrakes, stramonio, stramoni, tromba degli angeli, trombe degli angeli, giusquiamo, giusquiami, mandragora, mandragore, Atropa belladonna, Datura stramonium, Brugmansia, Hyoscyamus niger, Mandragora officinarum",
+      "deadly nightshade, deadly nightshades, belladonna, belladonnas, datura, daturas, jimsonweed, jimsonweeds, thornapple, thornapples, angel trumpet, angel trumpets, angel's trumpet, angel's trumpets, henbane, henbanes, mandrake, mandrakes, stramonio, stramoni, tromba degli angeli, trombe degli angeli, trombone d'angelo, tromboni d'angelo, giusquiamo, giusquiami, mandragora, mandragore, Atropa, Atropa belladonna, Datura stramonium, Brugmansia, Hyoscyamus, Hyoscyamus niger, Mandragora officinarum",
     instead: null,
     trust: 'memory',
     sources: ['efsa_compendium', 'pillay_2019'],
@@ -260,7 +260,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'drugs',
     names:
-      "cannabis, hemp flower, hemp flowers, marijuana, kratom, kava, ephedra, khat, opium, opium poppy straw, poppy straw, poppy pod, poppy pods, diviner's sage, psilocybin, magic mushroom, magic mushrooms, caffeine powder, pure caffeine powder, canapa, infiorescenze di canapa, efedra, oppio, capsula di papavero, capsule di papavero, caffeina in polvere, funghi allucinogeni, Cannabis sativa, Mitragyna speciosa, Piper methysticum, Ephedra sinica, Catha edulis, Papaver somniferum, Salvia divinorum",
+      "cannabis, hemp flower, hemp flowers, marijuana, kratom, kava, ephedra, khat, opium, opium poppy straw, poppy straw, poppy pod, poppy pods, poppy seed pod, poppy seed pods, poppy head, poppy heads, poppy capsule, poppy capsules, diviner's sage, psilocybin, magic mushroom, magic mushrooms, caffeine powder, pure caffeine powder, canapa, infiorescenze di canapa, efedra, oppio, capsula di papavero, capsule di papavero, testa di papavero, teste di papavero, caffeina in polvere, funghi allucinogeni, Cannabis sativa, Mitragyna speciosa, Piper methysticum, Ephedra sinica, Catha edulis, Papaver somniferum, Salvia divinorum",
     instead: null,
     trust: 'memory',
     sources: ['efsa_compendium'],

@@ -57,7 +57,7 @@ export type RefusalId =
 
 export interface Refused {
   readonly id: RefusalId
-  /** In English, Italian and Latin, singular and plural, joined with commas. */
+  /** In English, Italian and Latin, singular and plural, joined with commas; other languages are in `refused-elsewhere.ts`. */
   readonly names: string
   /** An id of the catalogue. */
   readonly instead: string | null

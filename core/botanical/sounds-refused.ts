@@ -1,18 +1,16 @@
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
+import { allRefusedNames } from './all-refused.ts'
 import { editDistance } from './edit-distance.ts'
+import { ORDINARY } from './ordinary-words.ts'
 import { plainWords } from './plain-words.ts'
-import { refusedKinds } from './refused-kinds.ts'
-import { refusedNames } from './refused-names.ts'
 
 /** Letters of a refused name for each slip that is forgiven; two slips from nine letters on. */
 const LETTERS_PER_SLIP = 4.5
 
 const keyOf = (name: string): string => plainWords(name).join('')
 
-const names = [...refusedNames, ...refusedKinds].flatMap(({ id, names: joined }) =>
-  joined.split(',').map((name) => ({ id, name: name.trim(), key: keyOf(name) })),
-)
+const names = allRefusedNames.map((each) => ({ ...each, key: keyOf(each.name) }))
 
 /**
  * Asks back where a plant that is not in the catalogue may be a refused one, misspelt more than once. Wider than what
@@ -20,9 +18,12 @@ const names = [...refusedNames, ...refusedKinds].flatMap(({ id, names: joined })
  */
 export const expectUnlikeRefused = (typed: string): void => {
   const key = keyOf(typed)
+  if (ORDINARY.has(key)) return
   const near = names.find(
-    (each) => each.key.length >= 5 && editDistance(key, each.key) <= Math.floor(each.key.length / LETTERS_PER_SLIP),
+    (each) =>
+      each.key.length >= each.typoLetters &&
+      editDistance(key, each.key) <= Math.floor(each.key.length / LETTERS_PER_SLIP),
   )
   if (near === undefined) return
-  throw new DomainError('ambiguous', 'near_refused', { typed: shown(typed), id: near.id, name: near.name })
+  throw new DomainError('ambiguous', 'near_refused', { typed: shown(typed), id: near.refused.id, name: near.name })
 }

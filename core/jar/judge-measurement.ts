@@ -2,9 +2,9 @@ import { DomainError } from '../domain-error.ts'
 import { ETHANOL_DENSITY_20C_G_PER_ML } from '../liquid/ethanol-water.ts'
 import { abvPercent, ethanolG, massG, modelVolumePlusMinus, sugarGPerL, volumeMl } from '../liquid/liquid.ts'
 import { exactly, type Measured } from '../quantity/measured.ts'
-import type { Portion } from '../recipe/portion.ts'
+import { type Portion, strengthAt20 } from '../recipe/portion.ts'
 import { propagate, valuesOf } from '../recipe/propagate.ts'
-import { liquidAfter } from './liquid-after.ts'
+import { liquidAfter, type StepValues } from './liquid-after.ts'
 import type { Step } from './steps.ts'
 
 /**
@@ -42,8 +42,9 @@ export function judgeMeasurement(jar: string, allSteps: readonly Step[]): Judgem
   const strength = last.kind === 'strained' ? last.strength : null
   if (last.measured === null && strength === null) return null
   const found = propagate(steps, (values) => {
-    const { liquid, expected, most } = liquidAfter(values)
+    const { liquid, expected, most, poured } = liquidAfter(values)
     return {
+      tooStrongPercent: strengthRead(values) - abvPercent(poured),
       volumeMl: volumeMl(liquid),
       abvPercent: abvPercent(liquid),
       expectedMl: volumeMl(expected),
@@ -56,10 +57,17 @@ export function judgeMeasurement(jar: string, allSteps: readonly Step[]): Judgem
       otherPercent: abvPercent(liquid) - abvPercent(expected),
     }
   })
-  const { most } = liquidAfter(valuesOf(steps))
+  const { most, poured } = liquidAfter(valuesOf(steps))
   const { expectedSugarGPerL: sugar } = found
   if (strength !== null && sugar.value + sugar.plusMinus > MOST_SUGAR_G_PER_L) {
     return new DomainError('bad_value', 'sweet_strength', { sugarGPerL: sugar, mostGPerL: MOST_SUGAR_G_PER_L })
+  }
+  if (strength !== null && exceeds(found.tooStrongPercent)) {
+    return new DomainError('bad_value', 'stronger_than_spirit', {
+      jar,
+      abvPercent: { value: strengthAt20(valuesOf(strength)), plusMinus: strength.abvPercent.plusMinus },
+      mostAbvPercent: abvPercent(poured),
+    })
   }
   const mostMl = volumeMl(most)
   const modelMl = mostMl * modelVolumePlusMinus(most)
@@ -82,6 +90,12 @@ export function judgeMeasurement(jar: string, allSteps: readonly Step[]): Judgem
     amount: isOtherAmount ? { amount: by === 'mass' ? found.expectedG : found.expectedMl, by } : null,
     abvPercent: isOtherStrength ? found.expectedPercent : null,
   }
+}
+
+/** At 20 °C; nothing where none was read. */
+function strengthRead(steps: StepValues): number {
+  const last = steps.at(-1)
+  return last?.kind === 'strained' && last.strength !== null ? strengthAt20(last.strength) : 0
 }
 
 /** The last measurement before stands for all that led to it: it is known better than what can be reckoned. */

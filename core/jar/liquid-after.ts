@@ -29,6 +29,8 @@ export interface After {
   readonly expected: Liquid
   /** The most that the last step can have left: nothing kept back since the measurement before, plants wrung out. */
   readonly most: Liquid
+  /** Spirits and water as they were poured, together: the plants only weaken them. */
+  readonly poured: Liquid
   /** What plants and filters kept at straining; null while steeping. */
   readonly keptBackMl: number | null
 }
@@ -46,6 +48,7 @@ const EMPTY: State = {
   liquid: NOTHING,
   expected: NOTHING,
   most: NOTHING,
+  poured: NOTHING,
   bound: NOTHING,
   heldMl: 0,
   keptBackMl: null,
@@ -61,7 +64,16 @@ function afterStep(state: State, step: Values<Step>): State {
       const { poured, jar, keptBackMl } = steepLiquids({ ...step, filterShare: 0 })
       const liquid = mix(state.liquid, jar)
       const most = mix(state.bound, poured, sugar(step.sugarG), wrungOut(step))
-      return { ...state, liquid, expected: liquid, most, bound: most, heldMl: state.heldMl + keptBackMl }
+      const allPoured = mix(state.poured, poured)
+      return {
+        ...state,
+        liquid,
+        expected: liquid,
+        most,
+        bound: most,
+        poured: allPoured,
+        heldMl: state.heldMl + keptBackMl,
+      }
     }
     case 'strained':
       return strained(state, step)
@@ -93,7 +105,7 @@ function strained(state: State, step: Strained): State {
   const rinsedShare = step.rinseWaterG === 0 ? 0 : Math.max(0, 1 - heldMl / volumeMl(rinse))
   const drained = mix(part(jar, 1 - keptShare), part(rinse, rinsedShare))
   const expected = part(drained, 1 - step.filterShare)
-  const liquid = asMeasured(expected, jar, step)
+  const liquid = asMeasured(expected, state, step)
   const most = mix(state.bound, water(step.rinseWaterG))
   return {
     ...state,
@@ -107,10 +119,10 @@ function strained(state: State, step: Strained): State {
 }
 
 /** What plants drink up leaves nothing; what was measured all the same is as the jar was. */
-function asMeasured(expected: Liquid, jar: Liquid, step: Strained): Liquid {
+function asMeasured(expected: Liquid, { liquid: jar, poured }: State, step: Strained): Liquid {
   if (step.measured === null && massG(expected) === 0) return expected
   const like = massG(expected) === 0 ? jar : expected
-  const read = step.strength === null ? like : withStrength(like, step)
+  const read = step.strength === null ? like : withStrength(like, abvPercent(poured), step)
   return step.measured === null ? read : as(read, step.measured)
 }
 
@@ -123,12 +135,14 @@ function as(liquid: Liquid, { amount, by, atC }: Values<ReadAmount>): Liquid {
   return part(like, readMl / volumeMl(like))
 }
 
-/** The same volume and sugar, of the strength that was read: what was seen is put right for the sugar. */
-function withStrength(liquid: Liquid, { strength, sugarFactor }: Strained): Liquid {
+/**
+ * The same volume and sugar, of the strength that was read: what was seen is put right for the sugar, but not beyond what
+ * was poured.
+ */
+function withStrength(liquid: Liquid, pouredPercent: number, { strength, sugarFactor }: Strained): Liquid {
   const sweetness = sugarGPerL(liquid)
-  const trueAbvPercent = abvPercentUnderSugar({
-    apparentPercent: strengthAt20(strength!),
-    sugarGPerL: sweetness * sugarFactor,
-  })
+  const apparentPercent = strengthAt20(strength!)
+  const rightPercent = abvPercentUnderSugar({ apparentPercent, sugarGPerL: sweetness * sugarFactor })
+  const trueAbvPercent = Math.min(rightPercent, Math.max(apparentPercent, pouredPercent))
   return liquidFrom({ volumeMl: volumeMl(liquid), abvPercent: trueAbvPercent, sugarGPerL: sweetness })
 }

@@ -14,6 +14,8 @@ export interface JarProblems {
     /** The day of the entry in its way. */
     readonly day: IsoDay | null
   }
+  /** `did` on a day before the straining, which has to come first. */
+  before_straining: { readonly jar: string; readonly did: HappeningKind; readonly day: IsoDay }
   /** `did` would come before `later`, which cannot follow it. */
   in_the_way: {
     readonly jar: string
@@ -27,6 +29,8 @@ export interface JarProblems {
   sweet_strength: { readonly sugarGPerL: Measured; readonly mostGPerL: number }
   /** More came out than can have been in it. */
   more_than_went_in: { readonly jar: string; readonly measuredMl: Measured; readonly mostMl: number }
+  /** Stronger than all that was poured in, together. */
+  stronger_than_spirit: { readonly jar: string; readonly abvPercent: Measured; readonly mostAbvPercent: number }
   stronger_than_went_in: {
     readonly jar: string
     readonly measuredMl: Measured

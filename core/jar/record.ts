@@ -7,7 +7,7 @@ import type { Amendment, Happening, HappeningEntry, HappeningKind, JarEntry, Mom
 import { follow, type Stopped, type Unusual } from './follow.ts'
 import { nameIn } from './name-in.ts'
 import { stepsOf } from './steps.ts'
-import { storyOf } from './story.ts'
+import { stageOf, storyOf } from './story.ts'
 
 /** Entries of a jar; the last hundred places are kept for its end and for taking back. */
 export const MOST_ENTRIES = 1000
@@ -34,12 +34,12 @@ export interface Recorded {
   readonly entry: HappeningEntry
   /** What has become worth a word with it, be it in another entry. */
   readonly unusual: readonly Unusual[]
-  /** True where the jar was shaken on that day already: then nothing changes. */
+  /** True where the jar was shaken on that day already, or is open: then nothing changes. */
   readonly isAlready: boolean
 }
 
 /**
- * The entries with what happened at their end. Throws `cannot_follow`, `in_the_way`, `before_start`, what
+ * The entries with what happened at their end. Throws `cannot_follow`, `before_straining`, `in_the_way`, `before_start`, what
  * `judgeMeasurement` refuses, `too_many_entries`, `note_too_long`, and `no_such_jar` where the start was undone.
  */
 export function record(
@@ -51,8 +51,7 @@ export function record(
   const before = effective(entries)
   if (before.length === 0 && happening.kind !== 'started') throw noSuchJar(entries)
   expectNote(happening)
-  const already =
-    happening.kind === 'shaken' ? before.find((e) => e.kind === 'shaken' && e.day === moment.day) : undefined
+  const already = alreadyIn(before, happening.kind, moment)
   if (already !== undefined) return { entries, entry: already, unusual: [], isAlready: true }
   expectRoom(entries, ENDS.includes(happening.kind) ? KEPT_PLACES : 0)
   const entry: HappeningEntry = { seq: nextSeq(entries), enteredMs, typed, ...moment, ...happening }
@@ -92,6 +91,18 @@ export function undo(
   if (undone === null) throw new DomainError('wrong_stage', 'nothing_to_undo', { jar: nameOf(entries) })
   expectRoom(entries, KEPT_PLACES)
   return { entries: [...entries, amendment(entries, { kind: 'undone', of: undone.seq }, amended)], undone }
+}
+
+/** What happens once a day, or once; throws `cannot_follow` of shaking what is strained. */
+function alreadyIn(before: readonly HappeningEntry[], kind: HappeningKind, { day, atMs }: Moment) {
+  const story = storyOf(before)
+  if (kind === 'opened') return story?.ended === null ? before.find((entry) => entry.kind === 'opened') : undefined
+  if (kind !== 'shaken') return undefined
+  const shaken = before.find((entry) => entry.kind === 'shaken' && entry.day === day)
+  const strained = story?.strained
+  if (shaken !== undefined || !strained || strained.atMs > atMs || story.ended !== null) return shaken
+  const values = { jar: story.name, did: kind, stage: stageOf(story, day), first: null, day: strained.day }
+  throw new DomainError('wrong_stage', 'cannot_follow', values)
 }
 
 const ENDS: readonly HappeningKind[] = ['emptied', 'discarded']
@@ -137,7 +148,7 @@ function checked(before: readonly JarEntry[], made: JarEntry, changed: number): 
   expectReckonable(entries)
   const { unusual, stopped } = follow(entries)
   const entry = effective(entries).find(({ seq }) => seq === changed)!
-  if (stopped !== null) throw stopped.at.seq === changed ? stopped.because : blocked(stopped, entry, entries)
+  if (stopped !== null) throw stopped.at.seq === changed ? tooEarly(stopped, entries) : blocked(stopped, entry, entries)
   // What has no contents must not be kept: everything said of the jar later would fail.
   contentsOf(storyOf(entries)!)
   const known = new Set(follow(before).unusual.map(({ seq, key }) => `${seq} ${key}`))
@@ -147,6 +158,15 @@ function checked(before: readonly JarEntry[], made: JarEntry, changed: number): 
     unusual: unusual.filter(({ seq, key }) => seq === changed || !known.has(`${seq} ${key}`)),
     isAlready: false,
   }
+}
+
+/** What waits for a straining that came later says when that was. */
+function tooEarly({ at, because }: Stopped, entries: readonly JarEntry[]): DomainError {
+  if (because.problem !== 'cannot_follow') return because
+  const { first } = because.values as DomainError<'cannot_follow'>['values']
+  const strained = effective(entries).find(({ kind, seq }) => kind === 'strained' && seq !== at.seq)
+  if (first !== 'strained' || strained === undefined) return because
+  return new DomainError('wrong_stage', 'before_straining', { jar: nameOf(entries), did: at.kind, day: strained.day })
 }
 
 /** What happened later can be in the way of what is said now; a measurement says itself what is wrong. */

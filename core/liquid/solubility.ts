@@ -67,3 +67,9 @@ export const dissolvableSugarG = (waterG: number, tempC = 20): number => {
   const fraction = sucroseSaturationFraction(tempC)
   return (waterG * fraction) / (1 - fraction)
 }
+
+/** Grams of this sugar that its water dissolves at 20 °C; null where all of it does. */
+export const dissolvedPartG = (sugarG: number, waterG: number): number | null => {
+  const couldG = dissolvableSugarG(waterG)
+  return couldG < sugarG ? couldG : null
+}

@@ -115,13 +115,17 @@ const statedIn = (typed: TypedText, { stated, unit }: Head, value: number): numb
   return chooseReading(typed, stated.readings, isFit, (text) => `± ${text}`).value * unit.factor
 }
 
+/** Of a liquid that is more than one quantity, which of them is out of range. */
+const inPart = (typed: TypedText, { kind }: Unit): TypedText =>
+  typed.wanted === 'part' ? { ...typed, wanted: kind } : typed
+
 /** The reading of a head that lies in the accepted range of its kind; throws as `chooseReading`. */
 export const measureOf = (typed: TypedText, head: Head): Measure => {
   const { isNegative, number, unit, unitText, next } = head
   const sign = isNegative ? -1 : 1
   const canonical = (value: number) => toCanonical(unit, sign * value)
   const reading = chooseReading(
-    typed,
+    inPart(typed, unit),
     number.readings,
     (each) => isWithin(rangeOf[unit.kind], canonical(each)),
     (text) => `${isNegative ? '-' : ''}${text} ${unitText}`.trim(),
@@ -153,7 +157,8 @@ export const compoundAt = (typed: TypedText, at: number, kinds: readonly UnitKin
     factor = unit.factor
   }
   if (!isWithin(rangeOf[sum.unit.kind], sum.value)) {
-    throw new DomainError('bad_value', 'out_of_range', { typed: shown(typed.text), wanted: typed.wanted })
+    const { wanted } = inPart(typed, sum.unit)
+    throw new DomainError('bad_value', 'out_of_range', { typed: shown(typed.text), wanted })
   }
   return sum
 }

@@ -1,7 +1,7 @@
 import { DomainError } from '../domain-error.ts'
 import { amountAt, isAtStrength } from './amount-at.ts'
 import type { SpiritPart, Strength } from './quantities.ts'
-import { readNumber } from './read-number.ts'
+import { isBelowZero, readNumber } from './read-number.ts'
 import { splitList } from './split-list.ts'
 import { strengthAt } from './strength-at.ts'
 import { shown, type TypedText, textFrom } from './typed-text.ts'
@@ -78,6 +78,9 @@ const spiritOf = (typed: TypedText): SpiritPart => {
     return { amount, strength: strength ?? begun.strength, words }
   }
   if (start === -1) return spirit(null, textFrom(typed, from))
+  if (isBelowZero(typed, start)) {
+    throw new DomainError('bad_value', 'negative_number', { typed: shown(typed.text), wanted: 'strength' })
+  }
   const { strength, next: end } = strengthAt(typed, start)
   if (begun.strength !== null) {
     throw new DomainError('bad_value', 'said_twice', { typed: shown(typed.text), kind: 'strength' })

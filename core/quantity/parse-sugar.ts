@@ -44,6 +44,9 @@ const weighed = ({ volumeMl, halfDigitMl, statedMl, unit, assumed }: Volume): Ma
   assumed: [...assumed, 'sugar_by_volume'],
 })
 
+const asWeight = (mass: Mass): Mass =>
+  mass.unit === 'oz' ? { ...mass, assumed: [...mass.assumed, 'sugar_ounces'] } : mass
+
 /**
  * White sugar by mass, 0.01 g to 1,000 kg; a volume (`2 cups`) is weighed at 0.845 g/ml and says so in `assumed`.
  * The words `sugar`, `white sugar`, `zucchero` … may follow; any other sweetener throws `other_sweetener`.
@@ -54,7 +57,7 @@ export const parseSugar = (text: string): Mass => {
   const { amount, next } = amountAt(typed, 0)
   const end = typed.tokens.findIndex((token, at) => at >= next && !SUGAR_WORDS.has(token.text))
   expectEnd(typed, end === -1 ? typed.tokens.length : end)
-  const mass = amount.kind === 'mass' ? amount : weighed(amount)
+  const mass = amount.kind === 'mass' ? asWeight(amount) : weighed(amount)
   if (!isWithin(accepted.massG, mass.massG)) {
     throw new DomainError('bad_value', 'out_of_range', { typed: shown(text), wanted: 'sugar' })
   }

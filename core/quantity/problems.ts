@@ -14,6 +14,7 @@ export type Wanted =
   | 'span'
   | 'date'
   | 'count'
+  | 'plant'
   | 'part'
 
 /** What a unit measures. */

@@ -6,6 +6,7 @@ export type Assumption =
   | 'us_proof' // proof: the US one, twice the % vol at 60 °F
   | 'decimal_point' // `1.250 kg`: the separator read as a decimal sign, the other reading lies out of range
   | 'thousands_separator' // `5.000 mg`: the separator read as a thousands sign, likewise
+  | 'sugar_ounces' // bare ounces of sugar, taken as a weight
   | 'sugar_by_volume' // sugar given by volume: weighed with the USDA weight of a cup of granulated sugar
 
 interface Typed {

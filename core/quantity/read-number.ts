@@ -123,6 +123,13 @@ const refuseBadNumber = (typed: TypedText, at: number): void => {
   }
 }
 
+/** Whether the number at piece `at` has a minus sign of its own: `-3`, `lemons -3`, not `1-3` or `- 3`. */
+export const isBelowZero = ({ tokens }: TypedText, at: number): boolean => {
+  const [before, sign, number] = [tokens[at - 2], tokens[at - 1], tokens[at]]
+  if (sign?.text !== '-') return false
+  return before === undefined || (before.to < sign.from && sign.to === number?.from)
+}
+
 /**
  * The number that begins at piece `at`, null where none does: `750`, `1,5`, `1 1/2`, `¾`, `half`. No sign.
  * Throws `exponent_number` for `1e3`, `bad_number` for `1.2.3`.

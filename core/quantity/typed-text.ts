@@ -74,6 +74,9 @@ const tokensOf = (text: string): Token[] => {
   return tokens
 }
 
+/** A phone writes `“30%”`. */
+const unquoted = (raw: string): string => /^\s*[“„”«]([^“„”«»]*)[“”»]\s*$/u.exec(raw)?.[1] ?? raw
+
 /**
  * The pieces of a text of at most 200 characters, every kind of space read as a space; linear in its length.
  * Throws `text_too_long`, `hidden_characters` (also direction marks), `foreign_digits` or `empty_text`.
@@ -85,7 +88,9 @@ export const readText = (raw: string, wanted: Wanted): TypedText => {
   }
   if (HIDDEN.test(raw)) throw new DomainError('bad_value', 'hidden_characters', { typed })
   if (FOREIGN_DIGIT.test(raw)) throw new DomainError('bad_value', 'foreign_digits', { typed })
-  const plain = raw.replace(/\p{Zs}/gu, ' ').replace(/[−–‐‑⁄∕º˚℃℉]/gu, (sign) => LOOKALIKES.get(sign) ?? sign)
+  const plain = unquoted(raw)
+    .replace(/\p{Zs}/gu, ' ')
+    .replace(/[−–‐‑⁄∕º˚℃℉]/gu, (sign) => LOOKALIKES.get(sign) ?? sign)
   const text = plain.trim()
   const tokens = tokensOf(text)
   if (tokens.length === 0) throw new DomainError('bad_value', 'empty_text', { wanted })

@@ -47,7 +47,8 @@ const refuseUnknown = (typed: TypedText, at: number): never => {
 
 /**
  * The unit of one of these kinds at piece `at`; null where the number stands alone.
- * Throws `wrong_kind`, `unknown_unit`, or `ounces` where fluid ounces fit (`1 lb 4 oz` never comes here).
+ * Throws `wrong_kind`, `unknown_unit`, or `ounces` where fluid ounces fit (`1 lb 4 oz` never comes here);
+ * sugar is no liquid: its ounces are a weight.
  */
 export const expectUnit = (typed: TypedText, at: number, kinds: readonly UnitKind[]): UnitFound | null => {
   const token = typed.tokens[at]
@@ -58,7 +59,8 @@ export const expectUnit = (typed: TypedText, at: number, kinds: readonly UnitKin
   const found = unitAt(typed, at, kinds)
   const other = anyUnitAt(typed, at)
   if (found === null && other === null) return refuseUnknown(typed, at)
-  if (other?.unit.key === 'oz' && kinds.includes('volume')) return refuseOunces(typed, at, kinds.includes('mass'))
+  const mayBeFluid = kinds.includes('volume') && typed.wanted !== 'sugar'
+  if (other?.unit.key === 'oz' && mayBeFluid) return refuseOunces(typed, at, kinds.includes('mass'))
   if (other !== null && other.next > (found?.next ?? 0)) {
     const { text, wanted } = typed
     throw new DomainError('bad_value', 'wrong_kind', { typed: shown(text), got: other.unit.kind, wanted })

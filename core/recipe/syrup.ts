@@ -1,5 +1,5 @@
 import { type Liquid, massG, mix, part, sugar, volumeMl, water } from '../liquid/liquid.ts'
-import { dissolvableSugarG } from '../liquid/solubility.ts'
+import { dissolvedPartG } from '../liquid/solubility.ts'
 import type { Measured } from '../quantity/measured.ts'
 import { byTool, measuredOut, weighedOut } from './by-tool.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
@@ -41,12 +41,11 @@ export function syrup(infusion: Portion, wish: SyrupWish, atMostMl: number | nul
     { infusion: bySize, poured, waterMl: measuredOut(amounts.waterMl.value), sugarG: weighedOut(amounts.sugarG.value) },
     (values) => pour(part(liquidOf(values.infusion), values.poured), values.waterMl, values.sugarG),
   )
-  const couldG = dissolvableSugarG(amounts.waterG.value)
   return {
     ...withTools(amounts, taken < 1),
     outcome,
     sugarStays: stays,
-    dissolvesG: couldG < amounts.sugarG.value ? couldG : null,
+    dissolvesG: dissolvedPartG(amounts.sugarG.value, amounts.waterG.value),
     leftMl: taken < 1 ? volumeMl(central) * (1 - taken) : 0,
   }
 }

@@ -5,6 +5,7 @@ import type { JarEntry, PlantIn } from '../../../core/jar/event.ts'
 import type { Story } from '../../../core/jar/story.ts'
 import { abvPercent, ethanolG, type Liquid, mix, water } from '../../../core/liquid/liquid.ts'
 import { usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
+import { weighedG } from '../../../core/recipe/by-tool.ts'
 import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
@@ -24,6 +25,13 @@ export function standingOptions({ started }: Story, entries: readonly JarEntry[]
   )
   return Object.fromEntries([...started.typed, ...corrections.flatMap(({ typed }) => typed)])
 }
+
+/** From so much on a kitchen scale tells it, g. */
+const SCALE_G = 10
+
+/** As a cook weighs it out: where it is said to be read only. */
+export const weighedText = (massG: number): string =>
+  massG < SCALE_G ? String(Number(massG.toPrecision(2))) : String(weighedG(massG))
 
 const pour = (spirits: readonly Portion[]): Liquid => mix(...valuesOf(spirits).map(liquidOf))
 
@@ -77,9 +85,11 @@ function countedText({ typed }: Read, count: number): string | null {
   return piece === null ? `${countText(count)} ${noun}` : `${countText(count)} ${piece} of ${noun}`
 }
 
-/** With its state where a plant is not planned without. */
-export const titleOf = ({ names, form, ceiling, driedPerFresh }: Botanical): string =>
-  ceiling === null || driedPerFresh === null ? names.title : `${form.state} ${names.title}`
+/** Its name within a line, with its state where a plant is not planned without. */
+export const titleOf = ({ names: { title }, form, ceiling, driedPerFresh }: Botanical): string => {
+  const noun = `${title.charAt(0).toLowerCase()}${title.slice(1)}`
+  return ceiling === null || driedPerFresh === null ? noun : `${form.state} ${noun}`
+}
 
 /** A plant's name; only the maker's own word tells that it was dried. */
 const nounOf = ({ id, name }: PlantIn, said: Read | undefined): string => {
@@ -95,7 +105,7 @@ function plantText(plant: PlantIn, factor: number, read: readonly Read[]): strin
 }
 
 /** The same plant named twice is once as much of it. */
-const together = (plants: readonly PlantIn[]): readonly PlantIn[] => {
+export const together = (plants: readonly PlantIn[]): readonly PlantIn[] => {
   const keyOf = ({ id, name }: PlantIn): string => id ?? `“${name}`
   return [...new Set(plants.map(keyOf))].map((key) => {
     const same = plants.filter((plant) => keyOf(plant) === key)
@@ -118,7 +128,7 @@ const targetsOf = ({ plan: { targets } }: Story['started']): Options =>
     : { 'to-strength': `${written(targets.abvPercent)}%`, 'to-sweetness': `${written(targets.sugarGPerL)} g/L` }
 
 /** The bottles that were planned; with other spirit only their size, as many as it fills. */
-function bottlesOf({ plan: { bottles } }: Story['started'], isOther: boolean): Options {
+export function bottlesAgain({ plan: { bottles } }: Story['started'], isOther: boolean): Options {
   const texts = bottles.map(({ count, volumeMl }) => `${count === null ? '' : `${count} x `}${written(volumeMl)} ml`)
   const [first] = bottles
   if (first === undefined) return {}
@@ -146,7 +156,7 @@ export function againOptions(story: Story, entries: readonly JarEntry[], other: 
     spirit: other?.typed ?? spirits.map(portionText).join(' + '),
     ...(sugarG.value > 0 ? { sugar: `${written(sugarG.value * factor)} g` } : {}),
     ...targetsOf(story.started),
-    ...bottlesOf(story.started, other !== null),
+    ...bottlesAgain(story.started, other !== null),
     ...dilutedTo(story, other?.spirits ?? spirits),
     ...(before.days === undefined ? {} : { days: before.days }),
     ...(plants.some(({ id }) => id === null) ? { 'unknown-ok': 'yes' } : {}),

@@ -2,23 +2,76 @@ import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/find-jar.ts'
 import { freeName } from '../../../core/jar/jar-name.ts'
-import { storyOf } from '../../../core/jar/story.ts'
+import { recipeOf } from '../../../core/jar/recipe-of.ts'
+import { type Story, storyOf } from '../../../core/jar/story.ts'
+import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
+import type { Recipe } from '../../../core/recipe/code/recipe.ts'
+import { keptDays } from '../../../core/recipe/code/recipe-wish.ts'
+import type { KeptDays } from '../../../core/recipe/plan/schedule.ts'
+import type { Jar } from '../../../store/person.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
 import { fields, type Given } from '../fields.ts'
 import { planFields } from '../plan-fields.ts'
+import { daysNotes } from '../plan-from-code.ts'
+import { doseNotes } from '../plan-notes.ts'
 import { spiritPortions } from '../portions.ts'
-import { againOptions, factorOf } from './again-options.ts'
+import { againOptions, bottlesAgain, factorOf, type OtherSpirit, together as plantsTogether } from './again-options.ts'
+import { ingredientsOf } from './batch-facts.ts'
 import { jarFields } from './jar-fields.ts'
 import { runningJars } from './running.ts'
-import { jarStartCommand } from './start.ts'
+import { jarStartCommand, startJar } from './start.ts'
 
 /** What was typed, of those that were given. */
 const typedOf = (options: { readonly [option: string]: Given<unknown> | undefined }) =>
   Object.fromEntries(
     Object.entries(options).flatMap(([option, given]) => (given === undefined ? [] : [[option, given.typed] as const])),
   )
+
+/** How it is told to others, and made of another spirit; null where that cannot be. */
+function recipeIn(story: Story): Recipe | null {
+  try {
+    const recipe = recipeOf(story)
+    encodeBatch(recipe)
+    return recipe
+  } catch (error) {
+    if (error instanceof DomainError && error.code !== 'internal') return null
+    throw error
+  }
+}
+
+/** As many days on the plants as before, where each went in once. */
+function daysOf(recipe: Recipe | null, story: Story): KeptDays | undefined {
+  const days = recipe === null || story.strained === null ? undefined : keptDays(recipe)
+  return days?.addOnDays.length === plantsTogether(ingredientsOf(story).plants).length ? days : undefined
+}
+
+/** What it became, where it has become something. */
+const targetsOf = ({ targets }: Recipe, { sweetened, bottled }: Story) =>
+  targets === null || (sweetened === null && bottled === null)
+    ? {}
+    : {
+        'to-strength': `${targets.abvHundredthPercent / 100}%`,
+        'to-sweetness': `${targets.sugarTenthGPerL / 10} g/L`,
+      }
+
+/** What to type to begin it once more; of another spirit it is the recipe of its code. */
+function optionsAgain(story: Story, jar: Jar, recipe: Recipe | null, other: OtherSpirit | null) {
+  if (recipe === null || other === null) {
+    return { ...againOptions(story, jar.entries, other), ...(recipe === null ? {} : targetsOf(recipe, story)) }
+  }
+  return { from: encodeBatch(recipe), spirit: other.typed, ...bottlesAgain(story.started, true) }
+}
+
+/** How much of the plants there is to the spirit, where that is worth a word. */
+const DOSES: ReadonlySet<string> = new Set([
+  'plan_capped',
+  'plan_above_wise',
+  'plan_more_than_usual',
+  'plan_less_than_usual',
+  'plan_spirit_usual',
+])
 
 export const againCommand = defineCommand({
   path: 'again',
@@ -40,12 +93,22 @@ export const againCommand = defineCommand({
         ? null
         : { typed: own.spirit.typed, spirits: spiritPortions('again', own.spirit.is, own.strength) }
     const taken = runningJars(jars).map((running) => running.story.name)
+    const recipe = recipeIn(story)
     const options = {
       name: freeName(story.name, taken),
-      ...againOptions(story, jar.entries, other),
+      ...optionsAgain(story, jar, recipe, other),
       ...typedOf(own),
     }
-    const reply = await jarStartCommand.run(jarStartCommand.input.parse(options), context)
+    const kept = other === null ? daysOf(recipe, story) : undefined
+    const reply = await startJar(jarStartCommand.input.parse(options), context, {
+      kept,
+      notesOf: ({ input, wish, planned, notes }) => [
+        // How many times as much is said of the jar, not of a code.
+        ...notes.filter(({ key }) => key !== 'code_from' && key !== 'code_days'),
+        ...(story.strained === null || recipe === null ? [] : daysNotes(recipe, wish)),
+        ...doseNotes(input, planned).filter(({ key }) => DOSES.has(key)),
+      ],
+    })
     const made = await context.store.read(context.userId)
     const { started } = storyOf(findJar(options.name, made.jars).entries)!
     const values = {

@@ -20,7 +20,7 @@ import type { syrupSaid } from '../syrup-reply.ts'
 import { change, expectJar, type Recorded, typedIn, withJar } from './change-jar.ts'
 import { correctedPlants } from './corrected-plants.ts'
 import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
-import { cautioned, plantCautions } from './jar-cautions.ts'
+import { cautioned, plantCautions, sweetenedCautions } from './jar-cautions.ts'
 import { dayGiven, jarFields } from './jar-fields.ts'
 import { nowRows, stepReply } from './step-reply.ts'
 import { strainedCautions, strainedReply } from './strained-reply.ts'
@@ -79,6 +79,7 @@ function cautionsOf(story: Story, { kind }: HappeningEntry, { of }: Correcting):
     ...(names.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names } } as const]),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
     ...(isOpen && LIQUID.has(kind) ? strainedCautions(story) : []),
+    ...(kind === 'sweetened' ? sweetenedCautions(story) : []),
   ]
 }
 

@@ -3,9 +3,12 @@ import { hazards } from '../../../core/botanical/hazards.ts'
 import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Story } from '../../../core/jar/story.ts'
 import { isTooStrongNeat } from '../../../core/jar/too-strong-neat.ts'
+import { abvPercent } from '../../../core/liquid/liquid.ts'
+import { largestSoluble } from '../../../core/recipe/sugar-stays.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { cautionNames } from '../../text/en/jar/caution-names.ts'
 import type { Message } from '../../text/words.ts'
+import { outcomeCautions } from '../outcome-reply.ts'
 import { hazardCautions, type PlanHazard } from '../plan-hazards.ts'
 
 type Caution = Message<'cautions'>
@@ -81,6 +84,17 @@ const idsIn = ({ happened }: Story): readonly string[] => [
   ),
 ]
 
+/** What has to be said of what a jar has become: also that its sugar surely falls out, as `/mix` refuses it. */
+export function sweetenedCautions(story: Story): readonly Caution[] {
+  const { outcome, sugarStays } = contentsOf(story)
+  if (sugarStays !== 'refused') return outcomeCautions(outcome, sugarStays, [])
+  const mostGPerL = largestSoluble(abvPercent(outcome.liquid))
+  return [
+    { group: 'cautions', key: 'jar_sugar_crystallises', values: { outcome, mostGPerL } },
+    ...outcomeCautions(outcome, 'dissolved', []),
+  ]
+}
+
 /** What plants can do, said when they go in. */
 export const plantCautions = (ids: readonly string[]): readonly Caution[] => hazardCautions(ids.map(botanicalById))
 
@@ -89,9 +103,9 @@ export function neatCautions(story: Story): readonly Caution[] {
   const { bottled, happened, ended, sweetened } = story
   if (ended !== null || (bottled === null && !happened.some(({ kind }) => kind === 'opened'))) return []
   const { outcome, isEmpty } = contentsOf(story)
-  const { abvPercent } = outcome
-  if (isEmpty || !isTooStrongNeat(abvPercent)) return []
-  return [{ group: 'cautions', key: 'jar_not_neat', values: { abvPercent, isDiluted: sweetened !== null } }]
+  if (isEmpty || !isTooStrongNeat(outcome.abvPercent)) return []
+  const values = { abvPercent: outcome.abvPercent, isDiluted: sweetened !== null }
+  return [{ group: 'cautions', key: 'jar_not_neat', values }]
 }
 
 /** Who must not drink of it, said when it is given away or opened. */

@@ -11,6 +11,8 @@ export const jarOpenCommand = defineCommand({
   async run(input, context) {
     const step = { happening: () => ({ kind: 'opened' }) as const, cautions: servedCautions }
     const recorded = await recordStep(context, input, step)
-    return stepReply(context, input, recorded, { headline: recordedHeadline(recorded, context), rows: nowRows })
+    // What is open already is drunk all the same.
+    const said = recorded.isAlready ? { ...recorded, cautions: servedCautions(recorded.story) } : recorded
+    return stepReply(context, input, said, { headline: recordedHeadline(recorded, context), rows: nowRows })
   },
 })

@@ -10,14 +10,15 @@ import { storyOf } from '../../../core/jar/story.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
+import type { KeptDays } from '../../../core/recipe/plan/schedule.ts'
 import type { Jar, Person } from '../../../store/person.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
-import type { Action } from '../../chat/reply.ts'
+import type { Action, Reply } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
 import { farNotes } from '../far-notes.ts'
 import { blamed } from '../fields.ts'
-import { planAsked } from '../plan-asked.ts'
+import { type AskedPlan, planAsked } from '../plan-asked.ts'
 import { plantsSaid } from '../plan-data.ts'
 import { assumedNotes } from '../plan-notes.ts'
 import { planCautions } from '../plan-reply.ts'
@@ -35,6 +36,8 @@ import { lateDay, stepReply } from './step-reply.ts'
 
 /** Of a plan's table, what the first day and the next ones need. */
 const ROWS: ReadonlySet<string> = new Set(['plan_jar', 'plan_add_later', 'plan_taste', 'plan_strain'])
+
+type Notes = readonly Message<'notes'>[]
 
 interface Begun extends Recorded {
   readonly isFirst: boolean
@@ -113,50 +116,64 @@ async function anotherActions(name: string, given: Input, { store, userId }: Con
   return [{ label: { group: 'actions', key: 'jar_begin_another', values: undefined }, line }]
 }
 
+const starting = z
+  .object({ name: jarFields.name.optional(), ...planShape, when: jarFields.when.optional() })
+  .superRefine(checkUnknown)
+
+type Asked = AskedPlan<z.output<typeof starting>>
+
+/** Begins a jar; `notesOf` says more of what was planned. */
+export async function startJar(
+  given: z.output<typeof starting>,
+  context: Context,
+  {
+    kept: keptDays,
+    notesOf,
+  }: { readonly kept?: KeptDays | undefined; readonly notesOf?: (asked: Asked) => Notes } = {},
+): Promise<Reply> {
+  const { nowMs, zone, settings } = context
+  const setting = { today: dayAt(zone, nowMs), country: settings.country }
+  const day = dayGiven('when', given.when, setting)
+  const asked = planAsked(given, { command: 'jar start', ...setting, start: day ?? setting.today, kept: keptDays })
+  const { input, wish, planned } = asked
+  const shared = given.from?.is ?? null
+  const name = input.name?.is ?? nameAfter(planned)
+  if (name === null) throw missing('jar start', 'name', 'name:lemon')
+  const isNamed = input.name !== undefined
+  const beginning = {
+    started: startedFrom(planned, wish, name),
+    isNamed,
+    day,
+    cautions: planCautions(planned),
+  }
+  const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
+  if (shared !== null && begun.held === undefined) await countMade(shared, context)
+  const isZoneTaken = begun.isFirst && settings.zone === null
+  return stepReply(context, input, begun, {
+    headline: {
+      group: 'headlines',
+      key: 'jar_started',
+      values: { name: begun.story.name, started: begun.story.started, day: lateDay(begun.entry, context) },
+    },
+    rows: () => planRows(wish, planned, plantsSaid(input, planned)).filter(({ label }) => ROWS.has(label.key)),
+    notes: [
+      ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
+      ...(isZoneTaken ? [{ group: 'notes', key: 'jar_zone_assumed', values: { zone } } as const] : []),
+      ...(notesOf?.(asked) ?? asked.notes),
+      ...farNotes(planned),
+      ...usualNotes(input, planned),
+      ...unknownNotes(input, planned),
+      ...assumedNotes(input, wish, planned),
+    ],
+    actions: isZoneTaken
+      ? [{ label: { group: 'actions', key: 'settings_zone', values: undefined }, line: `/settings zone:${zone}` }]
+      : [],
+    actionsHeld: begun.held === undefined ? [] : await anotherActions(name, given, context),
+  })
+}
+
 export const jarStartCommand = defineCommand({
   path: 'jar start',
-  input: z
-    .object({ name: jarFields.name.optional(), ...planShape, when: jarFields.when.optional() })
-    .superRefine(checkUnknown),
-  async run(given, context) {
-    const { nowMs, zone, settings } = context
-    const setting = { today: dayAt(zone, nowMs), country: settings.country }
-    const day = dayGiven('when', given.when, setting)
-    const asked = planAsked(given, { command: 'jar start', ...setting, start: day ?? setting.today })
-    const { input, wish, planned } = asked
-    const shared = given.from?.is ?? null
-    const name = input.name?.is ?? nameAfter(planned)
-    if (name === null) throw missing('jar start', 'name', 'name:lemon')
-    const isNamed = input.name !== undefined
-    const beginning = {
-      started: startedFrom(planned, wish, name),
-      isNamed,
-      day,
-      cautions: planCautions(planned),
-    }
-    const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
-    if (shared !== null && begun.held === undefined) await countMade(shared, context)
-    const isZoneTaken = begun.isFirst && settings.zone === null
-    return stepReply(context, input, begun, {
-      headline: {
-        group: 'headlines',
-        key: 'jar_started',
-        values: { name: begun.story.name, started: begun.story.started, day: lateDay(begun.entry, context) },
-      },
-      rows: () => planRows(wish, planned, plantsSaid(input, planned)).filter(({ label }) => ROWS.has(label.key)),
-      notes: [
-        ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
-        ...(isZoneTaken ? [{ group: 'notes', key: 'jar_zone_assumed', values: { zone } } as const] : []),
-        ...asked.notes,
-        ...farNotes(planned),
-        ...usualNotes(input, planned),
-        ...unknownNotes(input, planned),
-        ...assumedNotes(input, wish, planned),
-      ],
-      actions: isZoneTaken
-        ? [{ label: { group: 'actions', key: 'settings_zone', values: undefined }, line: `/settings zone:${zone}` }]
-        : [],
-      actionsHeld: begun.held === undefined ? [] : await anotherActions(name, given, context),
-    })
-  },
+  input: starting,
+  run: (given, context) => startJar(given, context),
 })

@@ -73,6 +73,9 @@ interface Said {
 function unchangedHeadline({ story: { name }, entry, held }: Recorded, context: Context): Reply['headline'] {
   const day = lateDay(entry, context)
   if (held === 'moved_on') return { group: 'headlines', key: 'jar_moved_on', values: { name } }
+  if (held === undefined && entry.kind === 'opened') {
+    return { group: 'headlines', key: 'jar_open_since', values: { name, day } }
+  }
   if (held === 'same_again' && entry.kind === 'started') {
     return { group: 'headlines', key: 'jar_begun_again', values: { name, day } }
   }

@@ -1,47 +1,89 @@
 import { z } from 'zod'
-import { contentsOf } from '../../../core/jar/contents.ts'
-import type { Story } from '../../../core/jar/story.ts'
+import { findJar } from '../../../core/jar/find-jar.ts'
+import { type Story, storyOf } from '../../../core/jar/story.ts'
 import { isSweetening } from '../../../core/jar/strained-series.ts'
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../core/quantity/measured.ts'
+import type { Syrup } from '../../../core/recipe/syrup.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Action } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
-import { fields } from '../fields.ts'
-import { outcomeCautions, row } from '../outcome-reply.ts'
+import { fields, type Given } from '../fields.ts'
+import { row } from '../outcome-reply.ts'
 import { planFields } from '../plan-fields.ts'
 import { sugarOf } from '../portions.ts'
 import { waterG } from './amounts.ts'
-import { expectJar, type Input, type Recorded, recordStep, typedIn } from './change-jar.ts'
+import { type Input, type Recorded, recordStep } from './change-jar.ts'
+import { sweetenedCautions } from './jar-cautions.ts'
 import { jarFields } from './jar-fields.ts'
-import { plannedSyrup } from './planned-syrup.ts'
+import { onceMore } from './once-more.ts'
+import { plannedSyrup, sweetenOptions } from './planned-syrup.ts'
 import { jarRef, nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
-
-/** What has to be said of what it has become. */
-const cautionsOf = (story: Story) => {
-  const { outcome, sugarStays } = contentsOf(story)
-  return outcomeCautions(outcome, sugarStays === 'refused' ? 'not_known' : sugarStays, [])
-}
 
 /** So far from what was worked out, a number slipped: a third of it. */
 const SLIP_SHARE = 1 / 3
 
 const isFar = (value: number, planned: number): boolean => Math.abs(value - planned) > SLIP_SHARE * planned
 
+/** More than twice as much, or less than half. */
+const isFarOff = (value: number, planned: number): boolean => value > 2 * planned || value < planned / 2
+
 interface Poured {
   readonly waterG: Measured
   readonly sugarG: Measured
 }
 
+/** What was worked out for a strained jar; null where nothing was, or it has its sugar. */
+const syrupOf = (story: Story): Syrup | null =>
+  story.strained === null || story.ended !== null ? null : (plannedSyrup(story)?.syrup ?? null)
+
 /** What was worked out, where something else went in. */
-function slipNotes(before: Story, { waterG, sugarG }: Poured) {
-  const syrup = before.strained === null || before.ended !== null ? null : plannedSyrup(before)?.syrup
-  if (!syrup || (!isFar(waterG.value, syrup.waterG.value) && !isFar(sugarG.value, syrup.sugarG.value))) return []
-  const values = { name: before.name, sugarG: syrup.sugarG.value, waterMl: syrup.waterMl.value }
-  return [{ group: 'notes', key: 'jar_sweetened_otherwise', values } as const]
+function slipNotes({ name }: Story, syrup: Syrup | null, { waterG, sugarG }: Poured): readonly Message<'notes'>[] {
+  if (syrup === null) return []
+  const isSo = (test: typeof isFar) => test(waterG.value, syrup.waterG.value) || test(sugarG.value, syrup.sugarG.value)
+  if (!isSo(isFar)) return []
+  const values = { name, sugarG: syrup.sugarG.value, waterMl: syrup.waterMl.value, isFarOff: isSo(isFarOff) }
+  return [{ group: 'notes', key: 'jar_sweetened_otherwise', values }]
+}
+
+/** Puts what was worked out in the place of what is far from it. */
+function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Context): readonly Action[] {
+  if (syrup === null) return []
+  const { entry } = recorded
+  if (entry.kind !== 'sweetened') return []
+  const { waterG, sugarG } = entry
+  if (!isFarOff(waterG.value, syrup.waterG.value) && !isFarOff(sugarG.value, syrup.sugarG.value)) return []
+  // Nothing cannot be typed: what was not to go in is taken back instead.
+  const options = sweetenOptions(syrup)
+  if (options.length < 2) return []
+  const line = writeLine('jar correct', jarRef(recorded, context), [['entry', String(entry.seq)], ...options])
+  return [{ label: { group: 'actions', key: 'jar_as_planned', values: undefined }, line }]
+}
+
+/** Lacking amounts; the jar's own where they are worked out. */
+async function lacking(jar: Given<string>, context: Context): Promise<ChatError> {
+  const found = findJar(jar.is, (await context.store.read(context.userId)).jars)
+  const story = storyOf(found.entries)!
+  const syrup = isSweetening(story) ? syrupOf(story) : null
+  const own = syrup === null ? [] : sweetenOptions(syrup)
+  if (syrup !== null && own.length > 0) {
+    const values = {
+      name: story.name,
+      sugarG: syrup.sugarG.value,
+      waterMl: syrup.waterMl.value,
+      example: writeLine('jar sweeten', story.name, own),
+    }
+    return new ChatError('missing_option', 'syrup_reckoned', values, { option: 'sugar' })
+  }
+  const example = writeLine('jar sweeten', jar.is, [
+    ['water', '500 ml'],
+    ['sugar', '450 g'],
+  ])
+  const values = { command: 'jar sweeten', option: 'sugar', example }
+  return new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
 }
 
 /** The entry of the very same amounts on that day. */
@@ -62,8 +104,7 @@ function heldActions(recorded: Recorded, input: Input, context: Context): readon
       ? sweetenActions(recorded, context)
       : []
   }
-  const line = writeLine('jar sweeten', jarRef(recorded, context), [...typedIn(input), ['again', 'yes']])
-  return [{ label: { group: 'actions', key: 'jar_once_more', values: undefined }, line }]
+  return [onceMore('jar sweeten', recorded, input, context)]
 }
 
 export const jarSweetenCommand = defineCommand({
@@ -78,32 +119,26 @@ export const jarSweetenCommand = defineCommand({
   }),
   async run(input, context) {
     const { water, sugar } = input
-    if (water === undefined && sugar === undefined) {
-      await expectJar(context, input.jar)
-      const example = writeLine('jar sweeten', input.jar.is, [
-        ['water', '500 ml'],
-        ['sugar', '450 g'],
-      ])
-      const values = { command: 'jar sweeten', option: 'sugar', example }
-      throw new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
-    }
+    if (water === undefined && sugar === undefined) throw await lacking(input.jar, context)
     const poured = { waterG: waterG(water), sugarG: sugarOf(sugar) }
-    let notes: readonly Message<'notes'>[] = []
+    let planned = null as Syrup | null
     const isMeant = input.again?.is ?? false
     const recorded = await recordStep(context, input, {
       happening: (story) => {
-        notes = slipNotes(story, poured)
+        planned = syrupOf(story)
         return { kind: 'sweetened', ...poured }
       },
-      cautions: cautionsOf,
+      cautions: sweetenedCautions,
       sameOn: (story, day) => (isMeant ? undefined : sameSweetening(story, day, poured)),
     })
     const { readyOn } = recorded.story
+    // What was sweetened before is asked of as a whole.
+    const syrup = recorded.unusual.some(({ key }) => key === 'sweetened_again') ? null : planned
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
       actionsHeld: heldActions(recorded, input, context),
-      // What was sweetened before is asked of as a whole.
-      notes: recorded.unusual.some(({ key }) => key === 'sweetened_again') ? [] : notes,
+      notes: slipNotes(recorded.story, syrup, poured),
+      actions: asPlannedActions(recorded, syrup, context),
       rows: (view) => [
         ...nowRows(view),
         ...(readyOn === null ? [] : [row('jar_ready', { group: 'cells', key: 'jar_ready', values: { day: readyOn } })]),

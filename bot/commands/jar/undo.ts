@@ -4,16 +4,18 @@ import type { HappeningEntry, JarEntry } from '../../../core/jar/event.ts'
 import { findWhole } from '../../../core/jar/find-jar.ts'
 import { nameIn } from '../../../core/jar/name-in.ts'
 import { undo } from '../../../core/jar/record.ts'
-import type { Jar, Person } from '../../../store/person.ts'
+import type { Jar, Person, Share } from '../../../store/person.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
-import type { Reply } from '../../chat/reply.ts'
+import type { Action, Reply } from '../../chat/reply.ts'
+import { withdrawAction } from '../share/share-list.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { beginAgainActions } from './begin-again.ts'
 import { change, type Input, typedIn, withJar } from './change-jar.ts'
 import { jarData, undoneJarData } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
-import { viewOf } from './jar-view.ts'
+import { type JarView, viewOf } from './jar-view.ts'
 import { lateDay, nextRows, nowRows } from './step-reply.ts'
+import { undoneActions } from './undone-actions.ts'
 
 /** What became of a jar's last entry. */
 interface TakenBack {
@@ -74,6 +76,16 @@ function headlineOf(all: readonly TakenBack[], context: Context): Reply['headlin
   return { group: 'headlines', key: 'jar_undone', values: { name, happening: stood, day } }
 }
 
+/** What is shared of a jar that is gone. */
+const sharesOf = ({ id }: Jar, { shares }: Person): readonly Share[] =>
+  shares.filter((share) => share.jarId === id && !share.withdrawn)
+
+/** What was taken back, to be entered once more. */
+function againActions(only: TakenBack | undefined, view: JarView | null, context: Context): readonly Action[] {
+  if (view === null) return only?.undone?.kind === 'started' ? beginAgainActions(only.undone, context) : []
+  return only?.stood == null ? [] : undoneActions(only.stood, view, context)
+}
+
 export const jarUndoCommand = defineCommand({
   path: 'jar undo',
   input: z.object({ jar: jarFields.jar, after: jarFields.entries.optional() }),
@@ -91,13 +103,21 @@ export const jarUndoCommand = defineCommand({
     })
     const [only] = all.length === 1 ? all : []
     const view = only === undefined ? null : viewOf(only.jar, context)
+    const isGone = view === null && only?.undone?.kind === 'started'
+    const shares = isGone ? sharesOf(only.jar, await context.store.read(context.userId)) : []
     return {
       headline: headlineOf(all, context),
       table: view === null ? [] : [...nextRows(view, context), ...nowRows(view)],
       sure: [],
-      notes: [],
+      notes:
+        shares.length === 0
+          ? []
+          : [{ group: 'notes', key: 'jar_share_stands', values: { ids: shares.map((share) => share.id) } }],
       cautions: [],
-      actions: view === null && only?.undone?.kind === 'started' ? beginAgainActions(only.undone, context) : [],
+      actions: [
+        ...againActions(only, view, context),
+        ...shares.map((share) => withdrawAction({ ...share, name: only!.name })),
+      ],
       data: only === undefined ? { jars: all.map(({ jar }) => dataOf(jar, context)) } : dataOf(only.jar, context),
       kitchen: kitchenOf(input),
     }

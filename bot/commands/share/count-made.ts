@@ -1,5 +1,5 @@
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
-import type { Share } from '../../../store/person.ts'
+import type { Person, Share } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Context } from '../../chat/command.ts'
 import type { SharedRecipe } from './share-ref.ts'
@@ -7,6 +7,13 @@ import type { SharedRecipe } from './share-ref.ts'
 /** Jars that others began from any share of a batch, withdrawn ones too; its owner's own are not among them. */
 export const madeOf = (jarId: string, shares: readonly Share[]): number =>
   shares.reduce((sum, share) => sum + (share.jarId === jarId ? share.made : 0), 0)
+
+/** Jars that somebody has begun from any of these shares, those taken back too: they were counted. */
+export const begunFrom = (ids: readonly string[], { jars }: Pick<Person, 'jars'>): number =>
+  jars.filter(({ entries }) => {
+    const code = entries[0]?.typed.find(([option]) => option === 'from')?.[1]
+    return ids.some((id) => code?.endsWith(`@${id}`))
+  }).length
 
 /** Tells its owner, in a number alone, that somebody else has begun one more jar from what they share. */
 export async function countMade({ recipe, shareId, owner }: SharedRecipe, { store, userId }: Context): Promise<void> {

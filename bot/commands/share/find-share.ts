@@ -15,14 +15,15 @@ async function sharesOf(owner: string, store: Pick<Store, 'read'>): Promise<read
   }
 }
 
-/** What somebody shares, for whoever asks; `made` of the whole batch. Throws `share_gone` and `share_withdrawn`. */
+/** What somebody shares, for whoever asks; `made` and all its shares' ids of the whole batch. Throws `share_gone` and `share_withdrawn`. */
 export async function findShare(
   { owner, shareId }: ShareRef,
   store: Pick<Store, 'read'>,
-): Promise<Pick<Share, 'code' | 'made'>> {
+): Promise<Pick<Share, 'code' | 'made'> & { readonly ids: readonly string[] }> {
   const shares = await sharesOf(owner, store)
   const share = shares.find(({ id }) => id === shareId)
   if (share === undefined) throw new DomainError('not_found', 'share_gone', {})
   if (share.withdrawn) throw new DomainError('not_found', 'share_withdrawn', {})
-  return { code: share.code, made: madeOf(share.jarId, shares) }
+  const ids = shares.flatMap(({ id, jarId }) => (jarId === share.jarId ? [id] : []))
+  return { code: share.code, made: madeOf(share.jarId, shares), ids }
 }

@@ -17,7 +17,7 @@ export const sharedName = ({ jarId }: Share, jars: readonly Jar[]): string | nul
   return jar === undefined ? null : (storyOf(jar.entries)?.name ?? null)
 }
 
-const withdrawAction = ({ id, name }: { readonly id: string; readonly name: string | null }): Action => ({
+export const withdrawAction = ({ id, name }: { readonly id: string; readonly name: string | null }): Action => ({
   label: { group: 'actions', key: 'share_withdraw', values: { id, name } },
   line: `/share withdraw:${id}`,
 })

@@ -14,7 +14,7 @@ import { jarNamed } from '../jar/jar-named.ts'
 import { planCommand } from '../plan.ts'
 import { planFields } from '../plan-fields.ts'
 import { missing } from '../plan-wish.ts'
-import { madeOf } from './count-made.ts'
+import { begunFrom, madeOf } from './count-made.ts'
 import { findShare } from './find-share.ts'
 import { shared } from './new-share.ts'
 import { shareList } from './share-list.ts'
@@ -55,11 +55,13 @@ async function shareJar(typed: string, context: Context): Promise<Reply> {
 
 /** The plan of what somebody shares, for whoever asks: of its owner, only the recipe goes along. */
 async function makeToo(ref: ShareRef, given: AtHand, context: Context): Promise<Reply> {
-  const { code, made } = await findShare(ref, context.store)
+  const { code, made, ids } = await findShare(ref, context.store)
   const typed = Object.entries(given).flatMap(([option, value]) => (value === undefined ? [] : [[option, value.typed]]))
   const options = { from: `${code}@${shareRef(ref)}`, ...Object.fromEntries(typed) }
   const reply = await planCommand.run(planCommand.input.parse(options), context)
-  const soFar: Message<'notes'> = { group: 'notes', key: 'share_made_so_far', values: { count: made } }
+  const own = ref.owner === context.userId ? 0 : begunFrom(ids, await context.store.read(context.userId))
+  const values = { count: Math.max(0, made - own), own }
+  const soFar: Message<'notes'> = { group: 'notes', key: 'share_made_so_far', values }
   return made === 0 ? reply : { ...reply, notes: [...reply.notes, soFar] }
 }
 

@@ -1,6 +1,7 @@
 import type { AskId } from '../../../core/botanical/ask-back.ts'
 import type { LimitKey } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import type { LiqueurPlant } from '../../../core/botanical/liqueur-names.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
 import type { RefusalId } from '../../../core/botanical/refused.ts'
 import type { Format } from '../format.ts'
@@ -105,6 +106,14 @@ const limits: { readonly [Key in LimitKey]?: string } = {
   capsaicin: 'heat',
 }
 
+/** What goes into a liqueur that was named, with about as much as a litre of spirit takes. Common practice, no source. */
+const madeOf: { readonly [Id in LiqueurPlant]: string } = {
+  lemon_peel: 'lemon peel: write that, as in 10 lemons',
+  orange_peel: 'orange peel: write that, as in 8 oranges',
+  mandarin_peel: 'mandarin peel: write that, as in 10 mandarins',
+  green_walnut: 'green walnuts: write that, as in 20 green walnuts',
+}
+
 /** Volumes are known as well as a kitchen jug tells them. */
 const VOLUME_TOOL_SHARE = 0.02
 
@@ -133,9 +142,11 @@ export const botanicalProblems = {
       ? `“${typed}”: ${question}?`
       : `“${typed}”: ${question}? Write ${either(choices.map(nameOf))}.`
   },
-  unknown_botanical: ({ typed, nearest }) =>
-    `I do not know “${typed}” and give no amount for what I do not know.` +
-    `${nearest.length === 0 ? '' : ` Nearest: ${either(nearest.map(nameOf))}.`}`,
+  unknown_botanical: ({ typed, nearest, liqueur }) =>
+    liqueur !== null
+      ? `“${typed}” is no plant but a liqueur, made of ${madeOf[liqueur]}.`
+      : `I do not know “${typed}” and give no amount for what I do not know.` +
+        `${nearest.length === 0 ? '' : ` Nearest: ${either(nearest.map(nameOf))}.`}`,
   unknown_form: ({ id, state }) =>
     `I know ${nameOf(id)} only as ${botanicalById(id).form.state}, not ${state}, and do not guess an amount.`,
   unsaid_form: ({ id, states }) =>

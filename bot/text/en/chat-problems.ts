@@ -1,3 +1,4 @@
+import { pouredMl, weighedG } from '../../../core/recipe/by-tool.ts'
 import type { ChatProblems } from '../../chat/chat-error.ts'
 import { discordText } from './discord.ts'
 import { fileProblems } from './file-problems.ts'
@@ -33,10 +34,17 @@ export const chatProblems = {
     example === null
       ? `/${command} also needs ${option}:.`
       : `/${command} also needs ${option}:, for example ${example}`,
+  syrup_reckoned: ({ name, sugarG, waterMl, example }) => {
+    const amounts = [
+      ...(sugarG > 0 ? [`${weighedG(sugarG)}\u00a0g sugar`] : []),
+      ...(waterMl > 0 ? [`${pouredMl(waterMl)}\u00a0ml water`] : []),
+    ]
+    return `Say what went in. For ${name} I reckoned ${amounts.join(' and ')}: ${example}`
+  },
   spirit_or_bottles: ({ examples: [spirit, bottles] }) =>
     `How much is it to be? Say the spirit you have, as in ${spirit}, or how many bottles to fill, as in ${bottles}`,
-  spirit_strength: () => 'How strong is the spirit? Say it beside the amount, as in spirit:1 l 40%, or with strength:.',
-  strength_twice: () => 'The strength stands beside the spirit and in strength: as well; give it once.',
+  spirit_strength: () => 'How strong is the spirit? Say it beside the amount, as in 1 l 40%, or by itself (strength:).',
+  strength_twice: () => 'The strength stands beside the spirit and by itself (strength:) as well; give it once.',
   strength_or_plants: () =>
     'Give the strength you measured, or what went in (of: and spirit:) to have it estimated; not both.',
   jar_or_infusion: ({ option }) =>

@@ -25,7 +25,7 @@ export const discordText = {
     const left = `${count === 1 ? 'One more line does' : `${count} more lines do`} not fit here`
     if (path === 'help') return `${left}; /help and the name of a command shows what it takes.`
     if (path === 'jar list' || path === 'notebook') return `${left}; /jar show and a name tells of one jar.`
-    return path === null ? `${left}.` : `${left}; /help ${path} says how to ask for less.`
+    return path === null ? `${left}.` : `${left}; /help command:${path} says how to ask for less.`
   },
   /** A button whose line is no longer kept. */
   tooOld: ({ path }: { readonly path: string }) =>
@@ -33,6 +33,9 @@ export const discordText = {
   /** Under a nudge: what was recorded, of whom and when. */
   answered: ({ what, who, when }: { readonly what: string; readonly who: string; readonly when: string }) =>
     `✓ ${what} ${who}, ${when}`,
+  /** In the place of that, once it was taken back. */
+  takenBack: ({ what, who, when }: { readonly what: string; readonly who: string; readonly when: string }) =>
+    `↩ ${what} ${who}, ${when}`,
   /** Over the zones to choose from, and beside each the time it is there. */
   chooseZone: () => 'Your time zone; /settings zone: takes any other city',
   zoneNow: ({ clock }: { readonly clock: string }) => `It is ${clock} there now`,

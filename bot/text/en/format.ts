@@ -1,11 +1,10 @@
-import { usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
 import { digits, plusMinusDigits } from '../../../core/quantity/digits.ts'
 import type { Measured } from '../../../core/quantity/measured.ts'
 import { measuredOut, weighedOut } from '../../../core/recipe/by-tool.ts'
 import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
 import { dayText } from './day-text.ts'
-import { cups, FLUID_OUNCE_ML, imperialPints, OUNCE_G, pounds, TABLESPOON_ML } from './kitchen-measures.ts'
+import { cups, FLUID_OUNCE_ML, imperialPints, OUNCE_G, pounds, type Shown, TABLESPOON_ML } from './kitchen-measures.ts'
 
 /** Keeps a number and its unit on one line. */
 const NBSP = '\u00a0'
@@ -32,8 +31,13 @@ const spread = ({ plusMinus }: Measured, perUnit = 1): string => {
   return number(roundedValue, decimals)
 }
 
-/** In litres or kilograms; as it is shown, so that 999.7 ± 20 ml is 1.00 l. */
-const isLarge = ({ value, plusMinus }: Measured): boolean => digits(value, plusMinus).roundedValue >= 1000
+/** As it is shown, so that two figures of one amount agree. */
+const rounded = ({ value, plusMinus }: Measured): number => digits(value, plusMinus).roundedValue
+
+const both = (amount: Measured): Shown => ({ exact: amount.value, shown: rounded(amount) })
+
+/** In litres or kilograms: 999.7 ± 20 ml is 1.00 l. */
+const isLarge = (amount: Measured): boolean => rounded(amount) >= 1000
 
 const metricVolume = (volume: Measured): string =>
   isLarge(volume) ? `${shown(volume, 1000)}${NBSP}l` : `${shown(volume)}${NBSP}ml`
@@ -44,13 +48,16 @@ const metricMass = (mass: Measured): string =>
 /** Less than an eighth of the smallest unit is told in metric alone. */
 const volumeIn = (kitchen: Kitchen) => (volume: Measured) => {
   const metric = metricVolume(volume)
-  if (kitchen === 'us' && volume.value >= TABLESPOON_ML / 8) return `${cups(volume.value)} (${metric})`
-  if (kitchen === 'imperial' && volume.value >= FLUID_OUNCE_ML / 8) return `${imperialPints(volume.value)} (${metric})`
+  const volumeMl = both(volume)
+  if (kitchen === 'us' && volumeMl.shown >= TABLESPOON_ML / 8) return `${cups(volumeMl)} (${metric})`
+  if (kitchen === 'imperial' && volumeMl.shown >= FLUID_OUNCE_ML / 8) return `${imperialPints(volumeMl)} (${metric})`
   return metric
 }
 
 const massIn = (kitchen: Kitchen) => (mass: Measured) =>
-  kitchen !== 'metric' && mass.value >= OUNCE_G / 8 ? `${pounds(mass.value)} (${metricMass(mass)})` : metricMass(mass)
+  kitchen !== 'metric' && rounded(mass) >= OUNCE_G / 8
+    ? `${pounds(both(mass))} (${metricMass(mass)})`
+    : metricMass(mass)
 
 /** English habits: a decimal point, a space between thousands, a space before the unit. */
 export const englishFormat = (kitchen: Kitchen): Format => ({
@@ -62,7 +69,8 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
   weigh: (massG) => massIn(kitchen)(weighedOut(massG)),
   strength: (abv) => {
     const percent = `${unpadded(shown(abv))}${NBSP}%${NBSP}vol`
-    return kitchen === 'us' ? `${percent} (${number(usProofFromAbvPercent(abv.value), 0)}${NBSP}proof)` : percent
+    // Twice the figure beside it, as labels have it.
+    return kitchen === 'us' ? `${percent} (${number(2 * rounded(abv), 0)}${NBSP}proof)` : percent
   },
   sweetness: (sugar) => `${shown(sugar)}${NBSP}g/L`,
   temperature: ({ value }) =>

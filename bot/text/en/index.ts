@@ -14,7 +14,15 @@ import { pictureText } from './picture/picture-text.ts'
 import { planProblems } from './plan/plan-problems.ts'
 import { quantityProblems } from './quantity-problems.ts'
 import { recipeProblems } from './recipe-problems.ts'
-import { makeFormText, registrationText, strainingFormText, suggestionText, tastingFormText } from './registration.ts'
+import {
+  bottlingFormText,
+  makeFormText,
+  registrationText,
+  strainingFormText,
+  suggestionText,
+  sweeteningFormText,
+  tastingFormText,
+} from './registration.ts'
 import { seasonText } from './season.ts'
 import { sentences } from './sentences.ts'
 import { codeProblems } from './share/code-problems.ts'
@@ -49,6 +57,8 @@ export const en = {
   suggestions: suggestionText,
   tastingForm: tastingFormText,
   strainingForm: strainingFormText,
+  sweeteningForm: sweeteningFormText,
+  bottlingForm: bottlingFormText,
   makeForm: makeFormText,
   pictures: pictureText,
 }

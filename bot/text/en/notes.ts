@@ -10,6 +10,7 @@ export const notes = {
   us_proof: () => 'Proof is US proof here: twice the % vol at 60 °F.',
   decimal_point: () => 'I read the comma or point with three digits after it as a decimal sign.',
   thousands_separator: () => 'I read the comma or point with three digits after it as a thousands sign.',
+  sugar_ounces: () => 'Ounces of sugar are a weight here, 28.35 g each; “fl oz” would be a volume.',
   sugar_by_volume: () => 'A US cup of granulated sugar weighs about 200 g (USDA), within 10 % as cups are filled.',
   volume_at_20: () => 'I brought the volume to 20 °C, as read in a glass jug.',
   strength_at_20: () =>

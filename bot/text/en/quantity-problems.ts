@@ -18,6 +18,7 @@ const accepted: { readonly [Key in Wanted]: string } = {
   span: '1 hour to 20 years, such as 25 days or 2 months',
   date: 'a day such as 24 December, 2026-12-24 or Saturday',
   count: '0.1 to 10,000 pieces, such as 10 lemons or 1 stick cinnamon',
+  plant: 'plants by weight or by the piece, such as 10 lemons or 30 g ginger',
   part: 'liquids joined with +, such as 750 ml 75.5% + 375 ml 40%',
 }
 
@@ -34,6 +35,7 @@ const units: { readonly [Key in Wanted]: string } = {
   span: 'hours, days, weeks, months or years',
   date: 'days, weeks, months or years',
   count: 'pieces, such as 10 lemons',
+  plant: 'g, kg, oz or lb, or pieces, such as 10 lemons',
   part: 'ml, cl, dl, l, cup, fl oz, pint, quart or gallon, or g, kg, lb; % for strength, g/L for sweetness',
 }
 
@@ -49,6 +51,7 @@ const names: { readonly [Key in Wanted]: string } = {
   span: 'length of time',
   date: 'date',
   count: 'count',
+  plant: 'amount',
   part: 'amount',
 }
 

@@ -75,6 +75,26 @@ export const strainingFormText = {
 
 export type StrainingFormText = typeof strainingFormText
 
+/** The form for what was stirred in. */
+export const sweeteningFormText = {
+  title: ({ name }: { readonly name: string }) => `Sweetening: ${name}`,
+  sugar: () => 'How much sugar?',
+  sugarPlaceholder: () => '300 g',
+  water: () => 'How much water?',
+  waterPlaceholder: () => '200 ml; left out, none',
+}
+
+export type SweeteningFormText = typeof sweeteningFormText
+
+/** The form for the bottles that were filled. */
+export const bottlingFormText = {
+  title: ({ name }: { readonly name: string }) => `Bottling: ${name}`,
+  bottles: () => 'Which bottles did you fill?',
+  bottlesPlaceholder: () => '4 x 500 ml, or 3 x 500 ml + 1 x 350 ml',
+}
+
+export type BottlingFormText = typeof bottlingFormText
+
 /** The form of who wants to make a batch that somebody shared. */
 export const makeFormText = {
   title: () => 'Make this too',

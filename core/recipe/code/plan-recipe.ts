@@ -78,6 +78,7 @@ export const planRecipe = (recipe: Recipe, atHand: AtHand, asked: Asked): Recipe
         : (steepAtPercent) => recipeAsIs(recipe, atHand, { ...asked, steepAtPercent }).plan,
     // They go by the spirit: fewer of them are less of it all.
     plants: null,
+    sugar: null,
   })
 
 const spiritInstead = (atHand: AtHand, abvPercent: Measured): AtHand =>
@@ -122,7 +123,8 @@ function recipeAsIs(recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan {
   return made({ factor: scaled.factor * share, limit: { by: 'bottles' } })
 }
 
-function usualDays({ plants, start }: PlanWish): RecipePlan['usual'] {
+/** As long as these plants are usually steeped. */
+export function usualDays({ plants, start }: Pick<PlanWish, 'plants' | 'start'>): RecipePlan['usual'] {
   const { strainFrom, strainBy } = schedule(
     plants.map(({ botanical }) => timesOf(botanical)),
     { start, readyBy: null },

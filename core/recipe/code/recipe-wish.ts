@@ -89,7 +89,8 @@ function dilutedTo(recipe: Recipe, spirits: readonly Portion[], isOther: boolean
   return abvPercent(poured(spirits)) > ownPercent + STRONGER_PERCENT ? ownPercent : null
 }
 
-function keptDays({ plants, steep, restDays }: Recipe): KeptDays | undefined {
+/** The days of a recipe; undefined where the catalogue tells them. */
+export function keptDays({ plants, steep, restDays }: Recipe): KeptDays | undefined {
   if (steep === null) return undefined
   return { steep, restDays, addOnDays: plants.map(({ addOnDays }) => Math.min(addOnDays, steep.byDays)) }
 }

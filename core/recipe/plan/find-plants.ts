@@ -4,6 +4,7 @@ import { expectNotRefused } from '../../botanical/refusal.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Measured } from '../../quantity/measured.ts'
 import { massG } from '../../quantity/precision.ts'
+import { expectPlantsOnly } from './other-than-plants.ts'
 import { expectNamed, parseAmounts, type TypedPlant } from './parse-plants.ts'
 import { expectOnce, isUnknown, type TypedUnknown, typedUnknown } from './unknown-plant.ts'
 import { weighPieces } from './weigh-pieces.ts'
@@ -33,6 +34,7 @@ export interface PlantsRead {
  */
 export function readPlants(text: string): PlantsRead {
   expectNotRefused(text)
+  expectPlantsOnly(text)
   const parsed = parseAmounts(text)
   const [only, ...others] = parsed
   if (only?.noun === '' && others.length === 0) return { plants: [], unknown: [], nameless: only }

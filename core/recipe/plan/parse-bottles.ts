@@ -27,11 +27,21 @@ const countIn = (digits: string, typed: string): number => {
   throw new DomainError('bad_value', 'bottles_not_read', { typed: shown(typed) })
 }
 
+/** A text without any number is no volume that slipped. */
+function sizeIn(text: string, typed: string): Volume {
+  try {
+    return parseVolume(text)
+  } catch (error) {
+    if (!(error instanceof DomainError) || error.problem !== 'no_number') throw error
+    throw new DomainError('bad_value', 'bottles_not_read', { typed: shown(typed) })
+  }
+}
+
 const bottlesOf = (text: string): Bottles => {
   const number = NUMBER.exec(text)
   if (number !== null) return { count: countIn(number[1]!, text), volumeMl: USUAL_BOTTLE_ML, size: null }
   const counted = COUNTED.exec(text)
-  const size = parseVolume(counted?.[2] ?? text)
+  const size = sizeIn(counted?.[2] ?? text, text)
   if (size.atC !== null) throw new DomainError('bad_value', 'bottles_not_read', { typed: shown(text) })
   return { count: counted === null ? null : countIn(counted[1]!, text), volumeMl: size.volumeMl, size }
 }

@@ -3,7 +3,7 @@ import { DomainError } from '../../domain-error.ts'
 import { massAt } from '../../quantity/amount-at.ts'
 import { parseCount } from '../../quantity/parse-count.ts'
 import type { Count, Mass } from '../../quantity/quantities.ts'
-import { readNumber } from '../../quantity/read-number.ts'
+import { isBelowZero, readNumber } from '../../quantity/read-number.ts'
 import { splitList } from '../../quantity/split-list.ts'
 import { readText, shown, type TypedText, textFrom } from '../../quantity/typed-text.ts'
 import { anyUnitAt } from '../../quantity/unit-at.ts'
@@ -38,6 +38,7 @@ const plantOf = (item: TypedText): TypedPlant => {
   const read = readText(text, 'mass')
   const number = read.tokens.findIndex((_, at) => readNumber(read, at) !== null)
   if (number === -1) return { amount: null, kind: null, noun: text, typed }
+  if (isBelowZero(read, number)) throw new DomainError('bad_value', 'negative_number', { typed, wanted: 'plant' })
   const unitFound = anyUnitAt(read, readNumber(read, number)!.next)
   const unit = unitFound?.unit
   if (unit === undefined) return counted(read, number, typed)

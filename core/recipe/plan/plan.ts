@@ -1,6 +1,7 @@
 import type { Botanical } from '../../botanical/botanical.ts'
 import { type CeilingCheck, checkCeilings } from '../../botanical/ceilings.ts'
 import { abvPercent, massG, mix, sugar, volumeMl, water } from '../../liquid/liquid.ts'
+import { dissolvedPartG } from '../../liquid/solubility.ts'
 import { exactly, type Measured } from '../../quantity/measured.ts'
 import type { CalendarDay, Span } from '../../quantity/quantities.ts'
 import { byTool, measuredOut, weighedOut } from '../by-tool.ts'
@@ -65,6 +66,8 @@ export interface Plan {
   readonly sugarG: Measured
   readonly syrupG: Measured
   readonly syrupMl: Measured
+  /** Grams of that sugar that its water dissolves at 20 °C; null where all of it does. */
+  readonly dissolvesG: number | null
   readonly outcome: Outcome
   readonly sugarStays: SugarStays
   readonly filled: Filled
@@ -82,6 +85,7 @@ export const plan = (wish: PlanWish): Plan =>
       planAsIs({ ...wish, spiritAbvPercent, spirits: wish.spirits && ofStrength(wish.spirits, spiritAbvPercent) }),
     steepAt: wish.steepAtPercent === null ? null : (steepAtPercent) => planAsIs({ ...wish, steepAtPercent }),
     plants: (share) => planAsIs(withLess(wish, share)),
+    sugar: wish.sugarG.value === 0 ? null : (share) => planAsIs({ ...wish, sugarG: scaled(wish.sugarG, share) }),
   })
 
 const withLess = (wish: PlanWish, share: number): PlanWish => ({
@@ -179,6 +183,7 @@ function sweeten(steeping: Steeping, targets: Targets) {
     sugarG: byTool(amounts.sugarG, weighedOut),
     syrupG: byTool(amounts.syrupG, weighedOut),
     syrupMl: byTool(amounts.syrupMl, measuredOut),
+    dissolvesG: dissolvedPartG(amounts.sugarG.value, amounts.waterG.value),
     outcome,
     sugarStays: sugarStays(outcome.liquid),
   }

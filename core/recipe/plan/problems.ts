@@ -1,4 +1,5 @@
 import type { CalendarDay } from '../../quantity/quantities.ts'
+import type { OtherThing } from './other-than-plants.ts'
 
 /** What a steep or a plan cannot do. `typed` is fit to be shown; ids are of the catalogue. */
 export interface PlanProblems {
@@ -18,12 +19,16 @@ export interface PlanProblems {
       readonly isDilutedFirst: boolean
       /** Some share of the plants that were weighed or counted. */
       readonly fewerPlants: boolean
+      /** Less of the sugar that goes in with them. */
+      readonly lessSugar: boolean
     } | null
   }
   /** The drained plants would keep nearly all of the liquid; `enoughMl` of spirit would do. */
   readonly plants_drink_all: { readonly plantsG: number; readonly liquidMl: number; readonly enoughMl: number }
   /** A volume of a plant, or another unit that does not weigh it. */
   readonly plant_not_weighed: { readonly typed: string }
+  /** Sugar, water or spirit among the plants; `value` is what its own option takes, empty where no amount was said. */
+  readonly not_a_plant: { readonly typed: string; readonly thing: OtherThing; readonly value: string }
   readonly plant_not_named: { readonly typed: string }
   /** A count of something of which nobody wrote down what one weighs. */
   readonly piece_not_weighed: { readonly typed: string; readonly id: string; readonly typicalGPerL: number }

@@ -28,6 +28,11 @@ export const strained = (
     spirit: (abvPercent) => strainedAsIs(plants, ofStrength(spirits, abvPercent), sugarG),
     steepAt: null,
     plants: null,
+    sugar:
+      sugarG.value === 0
+        ? null
+        : (share) =>
+            strainedAsIs(plants, spirits, { value: sugarG.value * share, plusMinus: sugarG.plusMinus * share }),
   })
   return made
 }

@@ -14,6 +14,8 @@ export interface Instead {
   readonly steepAt: ((abvPercent: number) => Made) | null
   /** This share of the plants. */
   readonly plants: ((share: number) => Made) | null
+  /** This share of the sugar that goes in with the plants. */
+  readonly sugar: ((share: number) => Made) | null
   /** False where the spirit is to be found. */
   readonly isSpiritGiven: boolean
 }
@@ -22,6 +24,7 @@ export interface Instead {
 const STRONGEST_SOLD_PERCENT = 96
 const STEP_PERCENT = 5
 const SHARES = [1 / 2, 1 / 4, 1 / 8, 1 / 16, 1 / 64]
+const LESS_SUGAR = [...SHARES, 0]
 
 /** A strength that stands on a label. */
 export const onLabel = (abvPercent: number): Measured => ({ value: abvPercent, plusMinus: tools.labelPercent })
@@ -45,7 +48,7 @@ const isTooWeak = (error: unknown): error is DomainError<'steep_too_weak'> =>
 
 function advice(
   { leastAbvPercent }: PlanProblems['steep_too_weak'],
-  { spirit, steepAt, plants, isSpiritGiven }: Instead,
+  { spirit, steepAt, plants, sugar, isSpiritGiven }: Instead,
 ): Pick<PlanProblems['steep_too_weak'], 'instead'> {
   const stronger = leastThatDoes((percent) => spirit(onLabel(percent)), leastAbvPercent)
   return {
@@ -54,6 +57,7 @@ function advice(
       spiritAbvPercent: stronger,
       steepAtPercent: steepAt === null ? null : leastThatDoes(steepAt, leastAbvPercent),
       isDilutedFirst: steepAt !== null,
+      lessSugar: sugar !== null && LESS_SUGAR.some((share) => tried(() => sugar(share)) !== 'no'),
       fewerPlants: plants !== null && SHARES.some((share) => tried(() => plants(share)) !== 'no'),
     },
   }

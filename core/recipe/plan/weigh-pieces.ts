@@ -36,13 +36,16 @@ function eachOf({ zestGPerFruit }: Botanical, { piece, minG, maxG }: PieceMass):
   return { value: each.value, plusMinus: Math.max(each.plusMinus, each.value * Math.max(LEAST_SHARE, zestShare)) }
 }
 
-/** So near to what its pieces weigh, a mass was reckoned from their count. */
-const NEAR_SHARE = 0.001
+/** A count is written in two digits, and in tenths: so far its mass may lie from that of as many pieces. */
+const NEAR_SHARE = 0.05
+const NEAR_PIECES = 0.05
 
 /** A count's mass with the ± of its pieces; null where it is not what they weigh, so that somebody weighed it. */
 export function massOfCounted(botanical: Botanical, count: number, massG: number): Measured | null {
-  const found = [pieceMass(botanical, null), ...botanical.pieces]
+  const offOf = ({ value }: Measured): number => Math.abs(massG / value - count)
+  const [nearest] = [pieceMass(botanical, null), ...botanical.pieces]
     .flatMap((piece) => (piece === null ? [] : [eachOf(botanical, piece)]))
-    .find(({ value }) => Math.abs(count * value - massG) <= NEAR_SHARE * massG)
-  return found === undefined ? null : { value: massG, plusMinus: (massG * found.plusMinus) / found.value }
+    .toSorted((one, other) => offOf(one) - offOf(other))
+  if (nearest === undefined || offOf(nearest) > Math.max(NEAR_SHARE * count, NEAR_PIECES)) return null
+  return { value: massG, plusMinus: (massG * nearest.plusMinus) / nearest.value }
 }

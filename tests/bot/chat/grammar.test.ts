@@ -31,6 +31,8 @@ describe('parseLine', () => {
     ['/syrup 1 l ratio:2:1', 'syrup', ['infusion', '1 l', 'ratio', '2:1']],
     ['/syrup 1 l ratio:1 : 1', 'syrup', ['infusion', '1 l', 'ratio', '1 : 1']],
     ['/mix 750 ml 75.5% + 375 ml 40%', 'mix', ['spirit', '750 ml 75.5% + 375 ml 40%']],
+    ['/mix “1 l” strength:„95%“', 'mix', ['spirit', '1 l', 'strength', '95%']],
+    ['/mix spirit:«1 l» strength: “95%”', 'mix', ['spirit', '1 l', 'strength', '95%']],
     ['/mix', 'mix', []],
     ['/mix spirit:constructor', 'mix', ['spirit', 'constructor']],
     ['/jar list', 'jar list', []],

@@ -1,14 +1,13 @@
 import { expect, test } from 'vitest'
+import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { askBacks } from '../../../core/botanical/ask-back.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { hazards } from '../../../core/botanical/hazards.ts'
-import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
-import { refusedNames } from '../../../core/botanical/refused-names.ts'
 import { faults, json, noteKeys, printed, reply } from '../commands-label/desk.ts'
 
 const BROKEN = /NaN|undefined|null|\[object|Infinity/
 const SEVERITIES = ['critical', 'high', 'medium', 'low', 'quality']
-const allRefused = [...refusedNames, ...refusedKinds].flatMap(({ names }) => names.split(', '))
+const allRefused = allRefusedNames.map(({ name }) => name)
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
 test('says the amount and the days first, and where each figure stands', async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { titleOf } from '../../../bot/commands/jar/again-options.ts'
+import { strengthOf, titleOf } from '../../../bot/commands/jar/again-options.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { storyOf } from '../../../core/jar/story.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
@@ -42,7 +42,8 @@ describe('/again', () => {
     expect(after.spirits).toHaveLength(1)
     expect(after.spirits[0]).toMatchObject({ amount: { value: 700 }, abvPercent: { value: 60 } })
     expect(after.plan.bottles).toEqual([{ count: null, volumeMl: 500 }])
-    expect(Object.fromEntries(after.typed).of).toMatch(/^4\.5 lemons \+ 13\.26 g dried ginger$/)
+    expect(after.plants[0]!.count).toBe(4.5)
+    expect(Object.fromEntries(after.typed).of).toBe('46 g lemon peel (zest) + 13 g dried ginger root')
     const text = await desk.textOf('/again lemon spirit:700 ml 60% name:weakest')
     expect(text).toContain('As lemon was, times 0.44')
     expect(desk.faults()).toEqual([])
@@ -79,10 +80,36 @@ describe('/again', () => {
   it('steeps at the strength of before, where the spirit is stronger than that', async () => {
     const start = '/jar start herb of:10 g rosemary spirit:1 l 95% steep-at:60% to-strength:30% to-sweetness:200 g/L'
     const strong = await lastStart(await deskAfter(start, '/again herb spirit:1 l 80%'))
-    expect(Object.fromEntries(strong.typed)['steep-at']).toBe('60%')
-    expect(strong.waterG.value).toBeGreaterThan(0)
+    expect(strengthOf(strong.spirits, strong.waterG.value)).toBeCloseTo(60, 1)
     const weak = await lastStart(await deskAfter(start, '/again herb spirit:1 l 50%'))
     expect(weak.waterG.value).toBe(0)
+  })
+
+  it('brings stronger spirit down to where that one steeped, as its code does, and keeps its days', async () => {
+    const desk = await deskAfter(
+      '/jar start lemon of:100 g lemon peel spirit:1 l 40% to-strength:25% to-sweetness:200 g/L when:30 days ago',
+      '/jar strain lemon when:16 days ago',
+    )
+    const { code } = (await desk.jsonOf('/share lemon')).data
+    const plan = await desk.jsonOf(`/plan from:${code} spirit:750 ml 75.5%`)
+    const text = await desk.textOf('/again lemon spirit:750 ml 75.5% name:strong')
+    const strong = await lastStart(desk)
+    // 750 ml of 75.5 % hold the alcohol of 1,416 ml of 40 %.
+    expect(strengthOf(strong.spirits, strong.waterG.value)).toBeCloseTo(40, 1)
+    expect(strong.plants[0]!.massG.value).toBeCloseTo((100 * 750 * 75.5) / 40_000, 6)
+    expect(strong.plants[0]!.massG.value).toBeCloseTo(plan.data.botanicals[0].massG, 6)
+    expect(strong.plan.strainBy).toBe(plan.data.dates.strainBy)
+    expect(text).toContain('water first brings it to 40, in which that batch steeped')
+    expect(text).toContain('14 days on the plants, like that batch')
+    expect(await desk.textOf('/again lemon name:same')).toContain('14 days on the plants, like that batch')
+    expect((await lastStart(desk)).plan.strainBy).toBe(strong.plan.strainBy)
+  })
+
+  it('says where there is more of a plant to the spirit than is usual', async () => {
+    const desk = await deskAfter('/jar start lemon of:285 g lemon peel spirit:1 l 95%')
+    expect((await desk.jsonOf('/again lemon')).notes.map(({ key }: { key: string }) => key)).toContain(
+      'plan_more_than_usual',
+    )
   })
 
   it('says what spirit too weak for it does reach, and takes another wish', async () => {
@@ -91,7 +118,7 @@ describe('/again', () => {
     )
     const { error } = await desk.jsonOf('/again lemon spirit:1 l 40%')
     expect(error.code).toBe('unreachable')
-    expect(error.message).toMatch(/with 250 g\/L it reaches at most \d\d(\.\d)? % vol/)
+    expect(error.message).toMatch(/Add to-strength:\d\d(\.\d)?% \(the strongest with that sweetness\)/)
     expect((await desk.asker.store.read('local')).jars).toHaveLength(1)
     const { data } = await desk.jsonOf('/again lemon spirit:1 l 40% to-strength:28%')
     expect(data).toMatchObject({ name: 'lemon 2', stage: 'steeping' })

@@ -27,7 +27,7 @@ describe('a plant that the plan puts in later', () => {
     const { textOf, grams, addOn, again } = await begun()
     expect(await textOf('/jar show mine')).toMatch(/; later: 60 g coffee beans[^;]* on \d+ November 2026/)
     expect(await grams()).toEqual([[60, addOn]])
-    expect((await again()).of).toContain('60 g Coffee')
+    expect((await again()).of).toContain('60 g coffee')
   })
 
   it('is there once, with the amount that went in', async () => {
@@ -37,7 +37,7 @@ describe('a plant that the plan puts in later', () => {
     expect(await grams()).toEqual([[50, null]])
     expect(await textOf('/jar show mine')).not.toContain('later:')
     const { of } = await again()
-    expect(of).toContain('50 g Coffee')
+    expect(of).toContain('50 g coffee')
     expect(of).not.toContain('60 g')
     at('2026-12-20')
     expect(noteOf(await ask('/jar strain mine measured:900 ml'), 'jar_later_counted')).toBeUndefined()

@@ -54,7 +54,7 @@ describe('names of jars', () => {
     expect((await desk.refused('/jar taste 🍊')).message).toMatch(/ \/jar taste 🍊 rating:4$/)
     expect((await desk.refused('/jar rename 🍊')).message).toMatch(/ \/jar rename 🍊 to:/)
     expect((await desk.refused('/jar start x of:ginger')).message).toMatch(/needs spirit:.*\/jar start x of:/)
-    expect((await desk.refused('/jar start x of:ginger spirit:1 l vodka')).message).toContain('spirit:1 l 40%')
+    expect((await desk.refused('/jar start x of:ginger spirit:1 l vodka')).message).toContain('as in 1 l 40%')
     expect((await desk.refused('/jar start x of:ginger spirit:1 l 40% start:today')).message).toContain('when:?')
   })
 

@@ -1,8 +1,7 @@
 import { describe, expect, it, test } from 'vitest'
 import { planCommandText } from '../../../bot/text/en/plan/plan-command-text.ts'
+import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
-import { refusedNames } from '../../../core/botanical/refused-names.ts'
 import { ask, askAny, faults, number, textOf } from './desk.ts'
 
 const UNSEEMLY = /undefined|NaN|Infinity|∞|\[object|null|[-−]\d+(\.\d+)? ?(g|kg|ml|l|cups?|oz|lb)\b/
@@ -163,7 +162,7 @@ describe('refused', () => {
   })
 
   it('every name of the refuse list, inside a mixture of three', async () => {
-    const names = [...refusedNames, ...refusedKinds].flatMap((each) => each.names.split(', '))
+    const names = allRefusedNames.map((each) => each.name)
     expect(names.length).toBeGreaterThan(100)
     for (const name of names) {
       const { error } = await askAny(`/plan of:lemon + 20 g ${name} + ginger bottles:4 strength:95%`)

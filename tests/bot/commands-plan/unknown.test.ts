@@ -1,6 +1,5 @@
 import { describe, expect, it, test } from 'vitest'
-import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
-import { refusedNames } from '../../../core/botanical/refused-names.ts'
+import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { ask, askAny, faults, number, textOf } from './desk.ts'
 
 const UNSEEMLY = /undefined|NaN|Infinity|∞|\[object|null|[-−]\d+(\.\d+)? ?(g|kg|ml|l|cups?|oz|lb)\b/
@@ -111,7 +110,7 @@ describe('refused with unknown-ok:yes', () => {
   })
 
   it('every name of the refuse list, alone and beside an unknown plant', async () => {
-    for (const name of [...refusedNames, ...refusedKinds].flatMap((each) => each.names.split(', '))) {
+    for (const { name } of allRefusedNames) {
       for (const of of [`20 g ${name}`, `20 g meadowsweet + 20 g ${name}`]) {
         const { error } = await askAny(`/plan of:${of} spirit:1 l 95% unknown-ok:yes days:10`)
         expect([of, error?.code]).toEqual([of, 'refused'])

@@ -18,7 +18,7 @@ const MIX = '/mix spirit:1 l strength:95% water:750 ml sugar:500 g'
 describe('units', () => {
   test.each([
     ['units:metric', '/mix spirit:4 cups strength:95% water:3 cups', /^You get about 1\.6\d l at \d+(\.\d)? % vol,/],
-    ['units:us', MIX, /^You get about 8 ½ cups \(2\.01 l\) at 47\.3 % vol \(94 proof\)/],
+    ['units:us', MIX, /^You get about 8 ½ cups \(2\.01 l\) at 47\.3 % vol \(95 proof\)/],
     ['units:imperial', MIX, /^You get about 3 imp pints \+ 10 ½ fl oz \(2\.01 l\) at 47\.3 % vol with/],
   ])('%s: %s', async (settings, line, said) => {
     expect(await (await settled(settings)).words(line)).toMatch(said)

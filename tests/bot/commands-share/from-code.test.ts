@@ -124,7 +124,7 @@ describe('/plan from:', () => {
     ])
     expect(started.plan.targets).toEqual({ abvPercent: 30, sugarGPerL: 250 })
     expect(started.plan).toMatchObject({ strainFrom: '2026-12-04', strainBy: '2026-12-11' })
-    expect(Object.fromEntries(started.typed)).toMatchObject({ from: code, of: expect.stringContaining('dried Ginger') })
+    expect(Object.fromEntries(started.typed)).toMatchObject({ from: code, of: expect.stringContaining('dried ginger') })
     expect(desk.faults()).toEqual([])
   })
 

@@ -53,10 +53,16 @@ describe('/plan from: with what there is of its plants', () => {
   it.each([
     [
       'spirit:700 ml 60% of:40 g coffee beans bottles:3',
-      'for want of coffee beans, whole; leave out of: and say strength: in place of spirit: to',
+      'for want of coffee beans, whole; say nothing of the plants you have (of:) and say only how strong the spirit is (strength:), not how much there is (spirit:), to be told how much would fill',
     ],
-    ['of:40 g coffee beans bottles:3', 'for want of coffee beans, whole; leave out of: to'],
-    ['spirit:300 ml strength:60% bottles:3', 'stay empty; leave out spirit: to'],
+    [
+      'of:40 g coffee beans bottles:3',
+      'for want of coffee beans, whole; say nothing of the plants you have (of:), to be told how much would fill',
+    ],
+    [
+      'spirit:300 ml strength:60% bottles:3',
+      'stay empty; say nothing of how much spirit there is (spirit:), to be told how much would fill',
+    ],
   ])('says what %s has too little of', async (more, says) => {
     const desk = deskOf()
     const code = await codeAfter('/jar start coffee of:100 g coffee beans spirit:1 l 60%')

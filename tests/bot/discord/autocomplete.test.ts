@@ -44,9 +44,20 @@ it('completes the second of two jars that are compared', async () => {
   expect(data).toMatchObject({ batches: [{ name: 'lemon' }, { name: 'Walnut' }] })
 })
 
+it('offers no jar beside itself', async () => {
+  expect(await namesOf('notebook', 'compare', 'lemon + lem')).toEqual(['lemon + old lemon (done, begun 2026-11-01)'])
+  const [{ value: lemon } = { value: '' }] = await offersOf('notebook', 'compare', 'lem')
+  expect(await valuesOf('notebook', 'compare', `${lemon} + `)).not.toContain(`${lemon} + ${lemon}`)
+})
+
 it.each([
   ['gin', 'ginger'],
-  ['8 lem', '8 lemon'],
+  ['8 lem', '8 lemons'],
+  ['1 lem', '1 lemon'],
+  ['lemn', 'lemon'],
+  ['10 lemn', '10 lemons'],
+  ['5 green w', '5 green walnuts'],
+  ['10 lemon v', '10 lemon verbena'],
   ['8 lemons + 30 g gin', '8 lemons + 30 g ginger'],
   ['8 lemons +gin', '8 lemons + ginger'],
   ['8 lemons, 30 g gin', '8 lemons + 30 g ginger'],
@@ -59,6 +70,18 @@ it.each([
 ])('completes the last plant of %j to %j', async (typed, wanted) => {
   expect((await valuesOf('plan', 'of', typed))[0]).toBe(wanted)
   expect(planFields.anyPlants.safeParse(wanted).success).toBe(true)
+})
+
+it('offers names of the own language before those of others, and none that only hold it somewhere', async () => {
+  expect(await valuesOf('plan', 'of', 'gin')).toEqual(['ginger', 'ginepro'])
+  expect((await valuesOf('plan', 'of', 'gin', 'it'))[0]).toBe('ginepro')
+  expect(await valuesOf('plan', 'of', 'can')).toEqual(['cannella di Ceylon', 'cannella cassia'])
+})
+
+it('offers nothing for what is refused, slip or none', async () => {
+  for (const typed of ['tansy', 'tans', 'oleander', 'oleandr', 'xq', 'zzzzz']) {
+    expect(await valuesOf('plan', 'of', typed), typed).toEqual([])
+  }
 })
 
 it('offers the two states of a plant that is not planned without', async () => {
@@ -77,6 +100,9 @@ it('finds every plant by every name of it that means no other, and nothing that 
 it('offers zones with what their clocks show, and countries', async () => {
   expect(await offersOf('settings', 'zone', 'rom')).toEqual([{ name: 'Europe/Rome (13:00 now)', value: 'Europe/Rome' }])
   expect(await namesOf('reminders', 'zone', 'new y')).toEqual(['America/New York (07:00 now)'])
+  expect((await valuesOf('settings', 'zone', 'lon')).slice(0, 2)).toEqual(['Europe/London', 'Arctic/Longyearbyen'])
+  expect((await valuesOf('settings', 'zone', 'par'))[0]).toBe('Europe/Paris')
+  expect((await valuesOf('settings', 'zone', 'longy'))[0]).toBe('Arctic/Longyearbyen')
   expect(await valuesOf('settings', 'zone', '')).toHaveLength(25)
   expect((await valuesOf('settings', 'country', 'ital'))[0]).toBe('IT')
   expect((await namesOf('settings', 'country', 'gb'))[0]).toBe('United Kingdom')

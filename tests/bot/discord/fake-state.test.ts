@@ -153,3 +153,26 @@ it('lets a changed message show a file that it keeps, and no other', async () =>
     'attachments: attachment://a.png was not sent',
   ])
 })
+
+it('has the files that a change keeps, and no longer those that it leaves out', async () => {
+  const path = `/channels/${fake.channel.id}/messages` as const
+  const none = { allowed_mentions: { parse: [] } }
+  const files = ['a.png', 'b.png'].map((name) => ({ name, data: Buffer.from(name) }))
+  const body = { content: 'two', attachments: [{ id: '0' }, { id: '1' }], ...none }
+  const { id } = (await bare.client.rest.post(path, { body, files })) as { readonly id: string }
+  const message = fake.channel.messages.get(id)!
+  const kept = () => message.files.map(({ name, bytes }) => [name, Buffer.from(bytes).toString()])
+  const change = (more: Readonly<Record<string, unknown>>, sent: typeof files = []) =>
+    bare.client.rest.patch(`${path}/${id}`, { body: { ...more, ...none }, files: sent })
+  await change({ content: 'still two' })
+  expect(kept()).toEqual(files.map(({ name }) => [name, name]))
+  const attachments = [{ id: message.json.attachments[1]!.id }, { id: '0' }]
+  await change({ attachments }, [{ name: 'c.png', data: Buffer.from('c') }])
+  expect(kept()).toEqual([
+    ['b.png', 'b.png'],
+    ['c.png', 'c'],
+  ])
+  await change({ content: 'none', attachments: [] })
+  expect(kept()).toEqual([])
+  expect(problems()).toEqual([])
+})

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { decodeCustomId } from '../../../bot/discord/custom-id.ts'
-import { jarToTaste, readForm, type SentForm, tastingForm } from '../../../bot/discord/form.ts'
+import { jarAlone, readForm, type SentForm, tastingForm } from '../../../bot/discord/form.ts'
 import { strainingForm } from '../../../bot/discord/strain-form.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
@@ -50,9 +50,9 @@ it('belongs to its owner, and names the jar by its id', () => {
 })
 
 it('is asked for by a tasting that says nothing yet', () => {
-  expect(jarToTaste({ path: 'jar taste', options: { jar: '#k7f2a' } })).toBe('#k7f2a')
-  expect(jarToTaste({ path: 'jar taste', options: { jar: '#k7f2a', rating: '4' } })).toBeNull()
-  expect(jarToTaste({ path: 'jar open', options: { jar: '#k7f2a' } })).toBeNull()
+  expect(jarAlone({ path: 'jar taste', options: { jar: '#k7f2a' } })).toBe('#k7f2a')
+  expect(jarAlone({ path: 'jar taste', options: { jar: '#k7f2a', rating: '4' } })).toBeNull()
+  expect(jarAlone({ path: 'jar taste', options: { rating: '4' } })).toBeNull()
 })
 
 const LINE = '/jar taste #k7f2a'

@@ -27,13 +27,18 @@ export const offersDesk = async () => {
   await me.ask('/jar undo gone')
   await personAt(OTHER).ask(`/jar start name:lemon of theirs ${START}`)
 
-  const offersOf = (path: string, option: string, typed: string, userId = ME, from: Store = store) =>
-    suggest(
-      { path, option, typed },
-      { commands, userId, store: from, assumedZone: 'UTC', nowMs: NOW_MS, log: (text) => logged.push(text) },
-      en.suggestions,
-    )
-  const listed = (key: keyof Offer) => async (path: string, option: string, typed: string) =>
-    (await offersOf(path, option, typed)).map((offer) => offer[key])
+  const offering =
+    (locale: string) =>
+    (path: string, option: string, typed: string, userId = ME, from: Store = store) =>
+      suggest(
+        { path, option, typed },
+        { commands, userId, store: from, assumedZone: 'UTC', nowMs: NOW_MS, log: (text) => logged.push(text), locale },
+        en.suggestions,
+      )
+  const offersOf = offering('en-GB')
+  const listed =
+    (key: keyof Offer) =>
+    async (path: string, option: string, typed: string, locale = 'en-GB') =>
+      (await offering(locale)(path, option, typed)).map((offer) => offer[key])
   return { store, logged, me, offersOf, namesOf: listed('name'), valuesOf: listed('value') }
 }

@@ -57,6 +57,16 @@ describe('Show everybody', () => {
     expect(shown.text).toContain(en.discord.picturesGone())
   })
 
+  it('leaves out what is said of its asker’s time zone, and nothing else', async () => {
+    const by = { user: fake.newUser('sorrel') }
+    const own = await fake.slash('jar start', { name: 'walnut', of: '20 green walnuts', spirit: '1 l 95%' }, by)
+    const lines = own.text.split('\n')
+    expect(lines.at(-1)).toContain('I take UTC for your time zone')
+    expect((await fake.press(own.message, SHOW, by)).text).toBe(lines.slice(0, -1).join('\n'))
+    const show = await fake.slash('jar show', { jar: 'walnut' }, by)
+    expect((await fake.press(show.message, SHOW, by)).text).toBe(show.text)
+  })
+
   it('pressed twice at once shows it once', async () => {
     const own = await fake.slash('jar tag', { jar: 'lemon' })
     const both = await Promise.all([press(own), press(own)])

@@ -103,8 +103,8 @@ describe('a reply', () => {
     expect(labelsOf(messages.at(-1)!)[0]).toMatch(/lemon…$/)
     const typed = textsOf(messages.at(-1)!)
       .join('\n')
-      .match(/\/jar shake #a\d+/g)
-    expect(new Set(typed)).toEqual(new Set(['24', '25', '26', '27', '28', '29'].map((n) => `/jar shake #a${n}`)))
+      .match(/\/jar shake jar:#a\d+/g)
+    expect(new Set(typed)).toEqual(new Set(['24', '25', '26', '27', '28', '29'].map((n) => `/jar shake jar:#a${n}`)))
   })
 
   it('writes out the lines that have no button', async () => {

@@ -3,6 +3,7 @@ import { batchCard } from '../../../bot/picture/batch-card.ts'
 import { batchCardData } from '../../../bot/picture/batch-card-data.ts'
 import { bottleLabel } from '../../../bot/picture/bottle-label.ts'
 import { bottleLabelData } from '../../../bot/picture/bottle-label-data.ts'
+import { englishFormat } from '../../../bot/text/en/format.ts'
 import { plant, readyBatch, steepingBatch, TODAY, withLaterPlants } from './batches.ts'
 import { cutAtBoxes, differing, pen, pixelsOf } from './pixels.ts'
 
@@ -19,6 +20,14 @@ describe('a card', () => {
     }
     const harmless = batchCard(batchCardData(readyBatch('Lemon'), TODAY), await pen())
     expect(harmless.svg + harmless.alt).not.toMatch(/contains|allergen/i)
+  })
+
+  it('says per cent and proof whole, however wide they are', async () => {
+    const us = { ...(await pen()), format: englishFormat('us') }
+    const data = batchCardData(readyBatch('Lemon'), TODAY)
+    const { svg } = batchCard(data, us)
+    expect(svg.replaceAll('\u00a0', ' ')).toMatch(/>[\d.]+ % vol \(\d+ proof\)</)
+    expect(differing(pixelsOf(svg), pixelsOf(cutAtBoxes(svg)))).toBe(0)
   })
 
   it('says how long the plants steeped that went in later', async () => {

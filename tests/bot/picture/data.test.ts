@@ -31,12 +31,19 @@ describe('a card', () => {
     const coming = batchCardData(steepingBatch('Walnut'), TODAY)
     expect(coming.milestones.map(({ day, isDone }) => [day, isDone])).toEqual([
       ['2026-11-01', true],
-      ['2026-12-01', false],
+      ['2026-12-20', false],
       [null, false],
-      // 20 December, a day, and 60 of rest.
+      // A day after, and 60 of rest.
       ['2027-02-19', false],
     ])
     expect([coming.rating, coming.steepedDays, coming.day]).toEqual([null, null, 25])
+  })
+
+  it('counts the days of a late jar on from today, all of them', () => {
+    const plan = { strainFrom: '2026-10-01', strainBy: '2026-10-10', restDays: 30 }
+    const late = seen(jarOf('late', [{ on: '2026-09-01', ...startedAs('late', {}, plan) }]))
+    const days = batchCardData(late, TODAY).milestones.flatMap(({ day }) => (day === null ? [] : [dayNumber(day)]))
+    expect(days.slice(1)).toEqual([dayNumber(TODAY), dayNumber(TODAY) + 1 + plan.restDays])
   })
 
   it('has no liquid to tell of where there is none', () => {

@@ -50,7 +50,7 @@ describe('straining that is open', () => {
     await here.tick(at('2027-01-20'))
     const [text] = here.box.texts()
     expect(text).not.toContain('coffee filter')
-    expect(text).toMatch(/type:\n {2}Strained: \/jar strain basil\n {2}Shaken: \/jar shake all\n/)
+    expect(text).toMatch(/type:\n {2}basil strained: \/jar strain basil\n {2}All shaken: \/jar shake all\n/)
   })
 
   it('leaves room for the one press for all that is shaken', async () => {
@@ -60,7 +60,7 @@ describe('straining that is open', () => {
     }))
     const here = await jars(...many)
     const text = await here.tick(at('2027-01-20')).then(() => here.box.texts()[0])
-    expect(text).toContain('Shaken: /jar shake all')
+    expect(text).toContain('All shaken: /jar shake all')
     expect(text?.match(/\/jar strain/g)).toHaveLength(5)
   })
 })

@@ -54,6 +54,49 @@ describe('a US kitchen', () => {
   })
 })
 
+/** Millilitres or grams of what a US kitchen reads, before the bracket. */
+const inMetric = (text: string): number => {
+  const [said = ''] = text.split(' (')
+  const units = { cup: 236.588, tbsp: 14.7868, tsp: 4.92892, lb: 453.592, oz: 28.3495 }
+  return [...said.matchAll(/(\d*) ?([⅛¼⅜½⅝¾⅞]?) (cup|tbsp|tsp|lb|oz)/g)]
+    .map(([, whole, part, unit]) => (Number(whole) + ' ⅛¼⅜½⅝¾⅞'.indexOf(part || ' ') / 8) * units[unit as 'cup'])
+    .reduce((sum, each) => sum + each, 0)
+}
+/** And of the bracket behind it. */
+const bracketed = (text: string): number => {
+  const [, number, unit = ''] = /\(([\d.]+) (ml|l|g|kg)\)/.exec(text) ?? []
+  return Number(number) * (['l', 'kg'].includes(unit) ? 1000 : 1)
+}
+
+test('a US figure and the metric one behind it agree within about 3 % from a spoonful and from 60 g on', () => {
+  for (let value = 15; value < 20_000; value *= 1.017) {
+    for (const share of [0.001, 0.02, 0.05, 0.1, 0.4]) {
+      for (const text of [us.volume, us.mass].map((show) => plain(show({ value, plusMinus: share * value })))) {
+        if (text.includes('oz') && bracketed(text) < 60) continue
+        expect(Math.abs(inMetric(text) / bracketed(text) - 1), text).toBeLessThan(0.035)
+      }
+    }
+  }
+})
+
+test.each<[value: number, plusMinus: number, text: string]>([
+  [460, 300, '2 cups + 2 tbsp (500 ml)'],
+  [204, 300, '¾ cup + 1 ½ tbsp (200 ml)'],
+  [60, 1, '¼ cup (60 ml)'],
+  [5, 1, '1 tsp (5 ml)'],
+])('%s ± %s ml is %s', (value, plusMinus, text) => {
+  expect(plain(us.volume({ value, plusMinus }))).toBe(text)
+})
+
+test.each<[value: number, plusMinus: number, text: string]>([
+  [29.98, 0.5, '30 % vol (60 proof)'],
+  [29.6, 4, '30 % vol (60 proof)'],
+  [29.8, 0.3, '29.8 % vol (60 proof)'],
+  [95, 0.3, '95 % vol (190 proof)'],
+])('%s ± %s % vol is %s', (value, plusMinus, text) => {
+  expect(plain(us.strength({ value, plusMinus }))).toBe(text)
+})
+
 describe('an imperial kitchen', () => {
   // Gallon of 4.54609 l, so a pint of 0.56826125 l and a fluid ounce, its 20th, of 28.4130625 ml; pound of 453.59237 g
   // (UK Weights and Measures Act 1985, Schedule 1; from memory).
@@ -76,9 +119,10 @@ describe('an imperial kitchen', () => {
     for (let volumeMl = 4; volumeMl < 20_000; volumeMl *= 1.013) {
       const text = plain(imperial.volume({ value: volumeMl, plusMinus: 1 }))
       const [, pints = '0', whole = '0', part = ''] =
-        /^(?:(\d+) imp pints?)?(?: \+ )?(?:(\d*) ?([¼½¾]?)(?: imp)? fl oz)? \(/.exec(text) ?? []
-      const ounces = Number(pints) * 20 + Number(whole) + { '': 0, '¼': 0.25, '½': 0.5, '¾': 0.75 }[part]!
-      const mostMl = (volumeMl < 4 * 568.26125 ? 0.25 : 1) * 28.4130625
+        /^(?:(\d+) imp pints?)?(?: \+ )?(?:(\d*) ?([⅛¼⅜½⅝¾⅞]?)(?: imp)? fl oz)? \(/.exec(text) ?? []
+      const ounces = Number(pints) * 20 + Number(whole) + ' ⅛¼⅜½⅝¾⅞'.indexOf(part || ' ') / 8
+      // And half of the last digit of the millilitres behind it.
+      const mostMl = (volumeMl < 4 * 568.26125 ? 0.25 : 1) * 28.4130625 + Math.max(0.5, volumeMl / 2000)
       expect(Math.abs(ounces * 28.4130625 - volumeMl), text).toBeLessThanOrEqual(mostMl + 1e-9)
     }
   })

@@ -97,9 +97,12 @@ describe('what was measured wrong', () => {
     expect(next([started()], strained({ measured: ml(1300) }))).toMatch(
       /^1\.30 l is more than can have been in the lemon jar, 1\.\d\d l at most; measure again, or put right/,
     )
-    const half = started({ spirits: [spirit(1000, 50)], plants: [plant('chamomile', 5)] })
-    expect(next([half], strained({ measured: ml(980), strength: strength(55) }))).toMatch(
-      /^980 ml at 55 % vol holds more alcohol than went into the lemon jar: at most 51 % vol in that much\./,
+    const half = started({ spirits: [spirit(1000, 50)], plants: [plant('lemon_peel', 300)] })
+    expect(next([half], strained({ measured: ml(1100), strength: strength(50) }))).toMatch(
+      /^1\.10 l at 50 % vol holds more alcohol than went into the lemon jar: at most 45\.5 % vol in that much\./,
+    )
+    expect(next([half], strained({ strength: strength(55) }))).toMatch(
+      /^55 % vol is more than can have been in the lemon jar: what was poured in had 50 % vol, and plants only weaken it\./,
     )
   })
 

@@ -1,10 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { askBacks } from '../../../core/botanical/ask-back.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { expectSaidForm, findBotanical } from '../../../core/botanical/find.ts'
-import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
-import { refusedNames } from '../../../core/botanical/refused-names.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { runs, SEED } from '../../runs.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
@@ -125,13 +124,17 @@ test.each([
 })
 
 test('every word has to be explained, and the nearest are named', () => {
-  expect(refusedValues(() => findBotanical('lemon juice'))).toEqual({ typed: 'lemon juice', nearest: ['lemon_peel'] })
+  expect(refusedValues(() => findBotanical('lemon juice'))).toEqual({
+    typed: 'lemon juice',
+    nearest: ['lemon_peel'],
+    liqueur: null,
+  })
   expect(refusal(() => findBotanical('granite'))).toBe('not_found unknown_botanical')
   expect(refusal(() => findBotanical(''))).toBe('not_found unknown_botanical')
 })
 
 describe('anything may be typed', () => {
-  const harmful = [...refusedNames, ...refusedKinds].flatMap(({ names }) => names.split(', '))
+  const harmful = allRefusedNames.map(({ name }) => name)
   const text = fc.oneof(fc.string({ unit: 'grapheme', maxLength: 80 }), fc.string({ unit: 'binary', maxLength: 80 }))
   const nameless = fc.constantFrom(...typed.map(([name]) => name), 'raw', 'dried', 'fresh', '+', ',', 'of', 'leaves')
 

@@ -2,17 +2,16 @@ import { expect, test } from 'vitest'
 import { botanicalProblems } from '../../../bot/text/en/botanical-problems.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
 import type { Format } from '../../../bot/text/format.ts'
+import { allRefused } from '../../../core/botanical/all-refused.ts'
 import { askBacks } from '../../../core/botanical/ask-back.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
-import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
-import { refusedNames } from '../../../core/botanical/refused-names.ts'
 
 const format = englishFormat('metric')
 const sentences: {
   readonly [Key in keyof BotanicalProblems]: (values: BotanicalProblems[Key], format: Format) => string
 } = botanicalProblems
 
-test.each([...refusedNames, ...refusedKinds])('$id has a sentence of its own', ({ id, names, instead }) => {
+test.each(allRefused)('$id has a sentence of its own', ({ id, names, instead }) => {
   const [name = ''] = names.split(', ')
   const sentence = sentences.refused_botanical({ typed: name, id, name, instead }, format)
   expect(sentence).toMatch(/^I do not plan .+\. [A-Z].+\.$/)

@@ -1,14 +1,12 @@
 import { expect, test } from 'vitest'
+import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { expectNotRefused } from '../../../core/botanical/refusal.ts'
-import { refusedKinds } from '../../../core/botanical/refused-kinds.ts'
 import { refusedNames } from '../../../core/botanical/refused-names.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 
 const withoutAccents = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '')
-const harmful = [...refusedNames, ...refusedKinds].flatMap(({ id, names }) =>
-  names.split(', ').map((name) => [name, id] as const),
-)
+const harmful = allRefusedNames.map(({ name, refused }) => [name, refused.id] as const)
 
 test('the refuse list has its 39 rows', () => {
   expect(refusedNames).toHaveLength(39)
@@ -55,11 +53,11 @@ test.each([
   ['fox glove', 'foxglove'],
   ['foxglovess', 'foxglove'],
   ['castorbean', 'castor'],
-  ['belladona', 'nightshade'],
+  ['beladonna', 'nightshade'],
   ['hemlok', 'hemlock'],
   ['oleandr leaves', 'oleander'],
   ['Japanese star anis', 'jp_star_anise'],
-  ['lily of teh valley', 'lily_valley'],
+  ['lilly of the valley', 'lily_valley'],
   ['8 lemons + aconiite', 'aconite'],
 ])('%s is asked back, being near %s', (text, id) => {
   expect(refusal(() => expectNotRefused(text))).toBe('ambiguous near_refused')

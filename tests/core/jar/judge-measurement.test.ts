@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Happening } from '../../../core/jar/event.ts'
 import { expectFollows } from '../../../core/jar/follow.ts'
 import type { Expected } from '../../../core/jar/judge-measurement.ts'
+import { storyOf } from '../../../core/jar/story.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
 import { refusal } from '../quantity/refusal.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
@@ -51,12 +53,25 @@ describe('measurements that cannot be', () => {
   })
 
   it('more alcohol than went in, beyond the ± of the readings', () => {
-    const half = started({ spirits: [spirit(1000, 50)], plants: [plant('chamomile', 5)] })
-    // 500 ml of alcohol went in: 980 ml at 55 % would hold 539.
-    const call = () => entriesOf(half, strained({ measured: ml(980), strength: strength(55) }))
+    const half = started({ spirits: [spirit(1000, 50)], plants: [plant('lemon_peel', 300)] })
+    // 500 ml of alcohol went in: 1100 ml at 50 % would hold 550.
+    const call = () => entriesOf(half, strained({ measured: ml(1100), strength: strength(50) }))
     expect(refusal(call)).toBe('bad_value stronger_than_went_in')
     // Where the jug is 10 % off, it may be.
-    expect(entriesOf(half, strained({ measured: ml(980, 98), strength: strength(55) }))).toHaveLength(2)
+    expect(entriesOf(half, strained({ measured: ml(1100, 110), strength: strength(50) }))).toHaveLength(2)
+  })
+
+  it('a strength above that of what was poured in, beyond its ±', () => {
+    const strong = started({ spirits: [spirit(1000, 95)], plants: [plant('lemon_peel', 80)] })
+    const read = (percent: number) => entriesOf(strong, strained({ measured: ml(900), strength: strength(percent) }))
+    expect(refusal(() => read(96.5))).toBe('bad_value stronger_than_spirit')
+    expect(read(95.4)).toHaveLength(2)
+    // Put right for the plants' sugar, a reading does not rise above the spirit.
+    expect(contentsOf(storyOf(read(95))!).outcome.abvPercent.value).toBeCloseTo(95, 6)
+    // Of two spirits it is their mixture.
+    const two = started({ spirits: [spirit(500, 95), spirit(500, 45)], plants: [plant('chamomile', 5)] })
+    const call = () => entriesOf(two, strained({ measured: ml(600), strength: strength(75) }))
+    expect(refusal(call)).toBe('bad_value stronger_than_spirit')
   })
 
   it('more after the filter than before', () => {

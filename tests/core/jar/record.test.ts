@@ -79,14 +79,38 @@ describe('record', () => {
     expect(undo(full, META).undone.seq).toBe(MOST_ENTRIES)
   })
 
-  it('reckons with sixty changes, however often the jar is shaken and tasted', () => {
+  it('does not shake what is strained, but on a day before that', () => {
+    const entries = entriesOf(started(), strained())
+    expect(refusal(() => record(entries, SHAKEN, on(5), META))).toBe('wrong_stage cannot_follow')
+    expect(record(entries, SHAKEN, on(0, 60), META).entry.kind).toBe('shaken')
+  })
+
+  it('opens once, until that is taken back', () => {
+    const open: Happening = { kind: 'opened' }
+    const { entries } = record(entriesOf(started(), strained()), open, on(5), META)
+    expect(record(entries, open, on(7), META)).toMatchObject({ entries, isAlready: true, entry: { seq: 3, ...on(5) } })
+    const taken = undo(entries, META).entries
+    expect(record(taken, open, on(7), META).isAlready).toBe(false)
+  })
+
+  it('says when it was strained, of what has to come after that', () => {
+    const entries = [entriesOf(started())[0]!, { ...entriesOf(started(), strained())[1]!, ...on(9) }]
+    for (const late of [sweetened(500, 300), { kind: 'filtered', measured: null }, { kind: 'opened' }] as const) {
+      expect(() => record(entries, late, on(5), META)).toThrow(
+        expect.objectContaining({ problem: 'before_straining', values: expect.objectContaining({ day: on(9).day }) }),
+      )
+    }
+  })
+
+  it('reckons with sixty changes, however often the jar is tasted', () => {
     const begun = entriesOf(started(), strained())
     const more = Array.from(
       { length: MOST_CHANGES - 2 },
       (_, at) => ({ ...begun[0]!, ...on(at + 2), ...sweetened(1, 1), seq: at + 3 }) as JarEntry,
     )
     const entries = [...begun, ...more]
-    expect(record(entries, SHAKEN, on(99), META).entries).toHaveLength(MOST_CHANGES + 1)
+    const tasted: Happening = { kind: 'tasted', rating: 4, note: null }
+    expect(record(entries, tasted, on(99), META).entries).toHaveLength(MOST_CHANGES + 1)
     expect(refusal(() => record(entries, sweetened(1, 1), on(99), META))).toBe('limit too_many_changes')
   })
 

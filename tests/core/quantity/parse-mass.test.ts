@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest'
 import { parseAmount } from '../../../core/quantity/parse-amount.ts'
 import { parseMass } from '../../../core/quantity/parse-mass.ts'
 import { POURED_SUGAR_G_PER_ML, parseSugar } from '../../../core/quantity/parse-sugar.ts'
+import type { Assumption } from '../../../core/quantity/quantities.ts'
 import { refusal, refusedValues } from './refusal.ts'
 
 const OUNCE_G = 28.349523125
@@ -106,10 +107,22 @@ describe('sugar', () => {
     expect(refusal(() => parseSugar(text))).toBe('bad_value other_sweetener')
   })
 
+  test.each<[text: string, massG: number, assumed: readonly Assumption[]]>([
+    ['9 oz', 255.146, ['sugar_ounces']],
+    ['8 ¾ oz sugar', 248.058, ['sugar_ounces']],
+    ['9 oz weight', 255.146, []],
+    ['1 lb 4 oz', 566.99, []],
+    ['9 fl oz', 225, ['us_measure', 'sugar_by_volume']],
+  ])('the ounces of %s', (text, massG, assumed) => {
+    const mass = parseSugar(text)
+    expect(mass.massG).toBeCloseTo(massG, 2)
+    expect(mass.assumed).toEqual(assumed)
+  })
+
   test('other refusals', () => {
     expect(refusedValues(() => parseSugar('1 cup brown sugar'))).toMatchObject({ sweetener: 'brown sugar' })
     expect(refusal(() => parseSugar('500 g foo'))).toBe('bad_value unexpected_text')
-    expect(refusal(() => parseSugar('8 oz'))).toBe('ambiguous ounces')
+    expect(refusal(() => parseSugar('8 fl oz weight'))).toBe('bad_value unexpected_text')
     expect(refusal(() => parseSugar('250 g/L'))).toBe('bad_value wrong_kind')
     expect(refusal(() => parseSugar('0 g'))).toBe('bad_value out_of_range')
   })

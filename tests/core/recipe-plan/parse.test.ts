@@ -92,7 +92,8 @@ describe('bottles:', () => {
     ['20000 x 1 l', 'bad_value bottles_not_read'],
     ['4 x 500', 'bad_value no_unit'],
     ['4 of 500', 'bad_value no_unit'],
-    ['4 of them', 'bad_value no_number'],
+    ['4 of them', 'bad_value bottles_not_read'],
+    ['six', 'bad_value bottles_not_read'],
     ['4 x 500 g', 'bad_value wrong_kind'],
     ['500 ml at 28 C', 'bad_value bottles_not_read'],
   ])('%s is refused: %s', (text, reason) => {

@@ -17,12 +17,15 @@ export interface EntrySaid {
 /** Said by the line's beginning already. */
 const SAID = new Set(['name', 'jar', 'when', 'entry'])
 
-/** `of 10 lemons, spirit 1 l 95%`. */
-const typedText = (typed: HappeningEntry['typed']): string =>
-  typed
+/** `of 10 lemons, spirit 1 l 95%`; a code's plants, and not the code. */
+const typedText = (typed: HappeningEntry['typed']): string => {
+  const plants = typed.filter(([option]) => option === 'of')
+  const others = typed.filter(([option]) => option !== 'of' && (option !== 'from' || plants.length === 0))
+  return [...plants, ...others]
     .filter(([option]) => !SAID.has(option))
     .map(([option, text]) => `${option.replaceAll('-', ' ')} ${text}`)
     .join(', ')
+}
 
 function whatText(happening: HappeningEntry, format: Format): string {
   const { kind, typed } = happening

@@ -18,6 +18,9 @@ const cannotFollow = ({ jar, did, stage, first, day }: CannotFollow, format: For
     const orDiscard = did === 'emptied' ? `, or throw it away with /jar discard ${name}` : ''
     return `The ${jar} jar is still ${stage}: strain it first${orDiscard}.`
   }
+  if (did === 'shaken' && stage !== 'emptied' && stage !== 'discarded') {
+    return `The ${jar} jar was strained${when} and needs no more shaking, so nothing was recorded.`
+  }
   if (did === 'started') return `The ${jar} jar was started${when} already; give a new one another name.`
   if (stage === 'emptied' || stage === 'discarded') {
     const what = `The ${jar} jar was ${didWords[stage]}${when}: it can only be tasted or renamed`
@@ -67,6 +70,8 @@ function namedRest(rest: string): string {
 /** What was wrong with what was said of a jar. */
 export const jarProblems = {
   cannot_follow: cannotFollow,
+  before_straining: ({ jar, did, day }, format) =>
+    `The ${jar} jar cannot have been ${didWords[did]} before that: it was strained ${on(day, format)}; give a day from then on.`,
   in_the_way: ({ jar, did, day, later, laterDay, laterSeq }, format) =>
     `The ${jar} jar cannot have been ${didWords[did]} ${on(day, format)}: it was ${didWords[later]} ${on(laterDay, format)} (entry ${laterSeq}).` +
     ' Put that entry right first, or give another day.',
@@ -79,6 +84,9 @@ export const jarProblems = {
   stronger_than_went_in: ({ jar, measuredMl, abvPercent, mostAbvPercent }, format) =>
     `${format.volume(measuredMl)} at ${format.strength(abvPercent)} holds more alcohol than went into the ${jar} jar:` +
     ` at most ${format.plain(mostAbvPercent, 1)} % vol in that much. Read again, or put right with /jar correct what went in.`,
+  stronger_than_spirit: ({ jar, abvPercent, mostAbvPercent }, format) =>
+    `${format.strength(abvPercent)} is more than can have been in the ${jar} jar: what was poured in had ${format.plain(mostAbvPercent, 1)} % vol, and plants only weaken it.` +
+    ' Read again, or put right with /jar correct what went in.',
   other_kind: ({ jar, seq, kind, by }) =>
     `Entry ${seq} of the ${jar} jar says that it was ${didWords[kind]}, and cannot say that it was ${didWords[by]}; take it back with /jar undo ${quoted(jar)}.`,
   before_start: ({ jar, day }, format) =>

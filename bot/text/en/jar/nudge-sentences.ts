@@ -15,7 +15,12 @@ export interface NudgedJar {
   /** What is to be put in now; without id, a plant in the maker's words. */
   readonly plants: readonly { readonly id: string | null; readonly name: string }[]
   /** What is to sweeten it now, where that is known. */
-  readonly syrup: { readonly waterMl: Measured; readonly sugarG: Measured } | null
+  readonly syrup: {
+    readonly waterMl: Measured
+    readonly sugarG: Measured
+    /** What of the sugar that water dissolves, g; null where a syrup can be made first. */
+    readonly dissolvesG: number | null
+  } | null
   /** What has rested and is too strong to be drunk as it is. */
   readonly strong: { readonly abvPercent: Measured; readonly isDiluted: boolean } | null
 }
@@ -95,9 +100,16 @@ const addText = ({ name, plants }: NudgedJar): string =>
     ? `${DO.add} ${name}.`
     : `Add ${listed(plants.map((plant) => (plant.id === null ? plant.name : plantName(plant.id))))} to ${name}.`
 
-/** `Sweeten lemon: 511 g sugar in 1.51 l water.` */
+/** `Sweeten lemon: 511 g sugar in 1.51 l water.`, `Sweeten lemon: stir 565 g sugar into it, no water, …` */
 const sweetenText = ({ name, syrup }: NudgedJar, format: Format): string => {
-  const { waterMl, sugarG } = syrup ?? { waterMl: exactly(0), sugarG: exactly(0) }
+  const { waterMl, sugarG, dissolvesG } = syrup ?? { waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
+  if (dissolvesG !== null) {
+    const stir = `${DO.sweeten} ${name}: stir ${format.weigh(sugarG.value)} sugar`
+    const how = 'in a closed jar over some days, without heat'
+    return waterMl.value === 0
+      ? `${stir} into it, no water, ${how}.`
+      : `${stir} and ${format.pour(waterMl.value)} water into it, ${how}: that water dissolves only about ${format.weigh(dissolvesG)} of the sugar at room temperature, so make no syrup of it.`
+  }
   const parts = [
     ...(sugarG.value > 0 ? [`${format.weigh(sugarG.value)} sugar`] : []),
     ...(waterMl.value > 0 ? [`${format.pour(waterMl.value)} water`] : []),
@@ -152,7 +164,7 @@ export const nudgeSentences = {
       `${namesText(names)} ${names.length === 1 ? 'was' : 'were'} not measured: these amounts are estimates.`,
     nudge_last: ({ duty, names }: Named) =>
       duty === 'shake'
-        ? `Seven went unanswered, so reminders to shake ${namesText(names)} stop until you next say something of ${names.length === 1 ? 'it' : 'them'}.`
+        ? `Reminders to shake ${namesText(names)} stop until you next say something of ${names.length === 1 ? 'it' : 'them'}.`
         : `This is the last reminder to ${DO[duty].toLowerCase()} ${namesText(names)}.`,
     nudge_moved: () =>
       'I can no longer write in the channel that you chose, or you are no longer in it, so this comes in private. /reminders place:here, typed in another channel, moves reminders there.',
@@ -162,6 +174,7 @@ export const nudgeSentences = {
   actions: {
     nudge_done: ({ duty, name }: { readonly duty: DutyKind; readonly name: string | null }) =>
       name === null ? capital(DONE[duty]) : `${name} ${DONE[duty]}`,
+    nudge_all_shaken: () => 'All shaken',
     nudge_syrup: ({ name }: { readonly name: string | null }) =>
       name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`,
     nudge_tasted: ({ verdict, name }: { readonly verdict: 'good' | 'not_yet'; readonly name: string | null }) => {

@@ -84,6 +84,8 @@ export const stepHeadlines = {
     format: Format,
   ) =>
     `${listed(names)}: recorded as ${didWords[kind]}${day === null ? ' today' : onDayText(day, format)} already; nothing changed.`,
+  jar_open_since: ({ name, day }: Late & { readonly name: string }, format: Format) =>
+    `${name} is open already, since ${day === null ? 'today' : format.day(dayFromIso(day))}; nothing changed.`,
   jar_moved_on: ({ name }: { readonly name: string }) =>
     `${name} has moved on since that line was made for it, so nothing was recorded.`,
   jar_same_again: ({ name, happening, day }: Recorded, format: Format) =>

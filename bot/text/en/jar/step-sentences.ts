@@ -21,6 +21,8 @@ interface NowSaid {
   readonly strength: Source
 }
 
+type Sweet = Pick<NowSaid, 'abvPercent' | 'sugarGPerL'>
+
 /** What a number goes back to. */
 const from = {
   measured: 'as you measured',
@@ -82,13 +84,25 @@ export const stepSentences = {
     ) =>
       `The bottles hold ${format.pour(bottledMl)}, but I reckoned with ${format.volume(volumeMl)}; if a number slipped, /jar correct puts it right.`,
     jar_sweetened_otherwise: (
-      { name, sugarG, waterMl }: { readonly name: string; readonly sugarG: number; readonly waterMl: number },
+      values: {
+        readonly name: string
+        readonly sugarG: number
+        readonly waterMl: number
+        /** More than twice as much, or less than half. */
+        readonly isFarOff: boolean
+      },
       format: Format,
     ) => {
+      const { name, sugarG, waterMl, isFarOff } = values
       const [sugar, water] = [`${format.weigh(sugarG)} sugar`, `${format.pour(waterMl)} water`]
       const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar} and no water` : `${sugar} in ${water}`
+      if (isFarOff) return `Planned were about ${planned}: typed right? /jar undo ${quoted(name)} takes it back.`
       return `The plan was ${planned}; if a number slipped, /jar undo ${quoted(name)} takes it back.`
     },
+    jar_share_stands: ({ ids }: { readonly ids: readonly string[] }) =>
+      ids.length === 1
+        ? `Its share (${ids[0]}) still stands, so that others can make it; /share withdraw:${ids[0]} takes it back.`
+        : `Its shares (${listed(ids)}) still stand, so that others can make it; /share withdraw: and the id takes one back.`,
     jar_note_swallowed: ({ text }: { readonly text: string }) =>
       `I kept ${noteText(text)} as part of the note, which takes the rest of the line; put it before note:.`,
     jar_usual_amount: (
@@ -109,6 +123,11 @@ export const stepSentences = {
       format: Format,
     ) =>
       `${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}: never drink it neat; it burns mouth and throat, and little of it is too much. Dilute it first, /dilute says with how much water.`,
+    jar_sugar_crystallises: (
+      { outcome: { abvPercent, sugarGPerL }, mostGPerL }: { readonly outcome: Sweet; readonly mostGPerL: number },
+      format: Format,
+    ) =>
+      `${format.sweetness(sugarGPerL)} of sugar does not stay dissolved at ${format.strength(abvPercent)}; about ${format.number(mostGPerL, 0)} g/L does (known to about 10 %). Add water, or put right what was typed.`,
     caution_again: ({ names }: { readonly names: readonly (keyof typeof cautionNames)[] }) =>
       `As before: ${names.map((name) => cautionNames[name]).join('; ')}.`,
   },
@@ -116,7 +135,9 @@ export const stepSentences = {
     jar_sweeten: () => 'Once that is in',
     jar_syrup: () => 'Work out a syrup',
     jar_undo: () => 'Undo',
-    jar_once_more: () => 'As much once more',
+    jar_once_more: () => 'Once more',
+    jar_as_planned: () => 'If it was as planned',
+    jar_enter_again: () => 'Enter it again',
     jar_begin_again: () => 'Begin it again',
     jar_begin_another: () => 'Begin another',
     settings_zone: () => 'Keep it, or put yours there',

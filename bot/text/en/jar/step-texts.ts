@@ -73,7 +73,12 @@ export const stepTexts = {
   },
   'jar filter': {
     summary: 'It is filtered',
-    options: { jar, measured: 'What is left, if you measured it: 1.5 l', when },
+    options: {
+      jar,
+      measured: 'What is left, if you measured it: 1.5 l',
+      when,
+      again: 'yes: once more, where the same was entered that day',
+    },
     examples: ['/jar filter lemon measured:1.5 l'],
   },
   'jar bottle': {

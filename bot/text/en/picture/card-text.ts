@@ -105,14 +105,21 @@ const steeped = (batch: Batch): string => {
   return `Steeped ${[days(batch), ...later].join('; ')}.`
 }
 
+const MILESTONE_PLANNED: Readonly<Record<Kind, string>> = {
+  started: 'start',
+  strained: 'strain by',
+  sweetened: 'sweeten',
+  ready: 'ready',
+}
+
 const milestoneDay = ({ day }: Milestone, today: IsoDay, format: Format): string =>
   day === null ? '–' : shortDayWords(day, today, format)
 
 const milestoneSaid = (milestone: Milestone, today: IsoDay, format: Format): readonly string[] => {
   const { kind, day, isDone } = milestone
   if (day === null) return []
-  const said = `${kind} ${milestoneDay(milestone, today, format)}`
-  return [isDone ? said : `${said} (planned)`]
+  const on = milestoneDay(milestone, today, format)
+  return [isDone ? `${kind} ${on}` : `${MILESTONE_PLANNED[kind]} ${on} (planned)`]
 }
 
 const ofIts = ({ shares }: Made, format: Format): string =>
@@ -165,9 +172,7 @@ export const cardText = {
     Record<Kind, string>
   >,
   milestoneDay,
-  milestonePlanned: { started: 'start', strained: 'strain', sweetened: 'sweeten', ready: 'ready' } as Readonly<
-    Record<Kind, string>
-  >,
+  milestonePlanned: MILESTONE_PLANNED,
   between: daysWords,
   alt,
 }

@@ -3,6 +3,7 @@ import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { PlantLimit } from '../../../commands/plan-notes.ts'
 import type { Format } from '../../format.ts'
 import { monthsText, shortName } from '../botanical/botanical-words.ts'
+import { cautions } from '../cautions.ts'
 import { MONTHS } from '../day-text.ts'
 import { listed } from '../phrases.ts'
 import { type PlantSaid, plantName, plantText, vesselText } from './plan-words.ts'
@@ -98,10 +99,15 @@ export const planNotes = {
     `${listed(plants.map(({ id, months }) => `${shortName(id)} (${monthsText(months)})`))}; south of it the year is turned by six months.`,
   plan_empty: ({ empty, limitId, isPlantSaid, isSpiritSaid, isStrengthSaid }: PlanEmpty) => {
     const stay = `${empty === 1 ? 'One of your bottles stays' : `${empty} of your bottles stay`} empty`
-    const spirit = isStrengthSaid ? 'leave out spirit:' : 'say strength: in place of spirit:'
-    const ways = [...(isPlantSaid ? ['leave out of:'] : []), ...(isSpiritSaid ? [spirit] : [])]
+    const spirit = isStrengthSaid
+      ? 'say nothing of how much spirit there is (spirit:)'
+      : 'say only how strong the spirit is (strength:), not how much there is (spirit:)'
+    const ways = [
+      ...(isPlantSaid ? ['say nothing of the plants you have (of:)'] : []),
+      ...(isSpiritSaid ? [spirit] : []),
+    ]
     const why = limitId === null ? '' : `, for want of ${plantName(limitId)}`
-    return `${stay}${why}; ${listed(ways)} to be told how much would fill ${empty === 1 ? 'it' : 'them'}.`
+    return `${stay}${why}; ${listed(ways)}, to be told how much would fill ${empty === 1 ? 'it' : 'them'}.`
   },
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
@@ -109,8 +115,12 @@ export const planNotes = {
     'The strained liquid holds sugar already, so a hydrometer cannot read it: measure how much there is and type' +
     ` /adjust liqueur:${Math.round(values.infusionMl)} ml strength:${format.plain(values.abvPercent, 1)}% sweetness:${Math.round(values.sugarGPerL)} g/L` +
     ` to-strength:${format.plain(values.toAbvPercent, 1)}% to-sweetness:${format.plain(values.toSugarGPerL, 0)} g/L with your own volume.`,
-  plan_measure: () =>
-    'The syrup is what I expect; after straining, measure the liquid and ask /syrup for the real one.',
+  plan_measure: ({ isSyrup }: { readonly isSyrup: boolean }) =>
+    isSyrup
+      ? 'The syrup is what I expect; after straining, measure the liquid and ask /syrup for the real one.'
+      : 'What is to be stirred in is what I expect; after straining, measure the liquid and ask /syrup for the real amounts.',
+  plan_no_syrup: cautions.syrup_too_thick,
+  plan_sugar_alone: cautions.sugar_alone,
   plan_care: ({ bulky }: { readonly bulky: boolean }) =>
     `Keep the jar dark and closed, every plant under the liquid${bulky ? ' (press the leaves down)' : ''}, and shake it every day or two (common practice).`,
   plan_pith: () => 'Peel thinly: the white pith is bitter and soaks up spirit.',
@@ -125,8 +135,11 @@ export const planNotes = {
     'Peel oil clouds somewhere between about 75 and 45 % vol as it is diluted; at 25 to 35 it is normally cloudy and harmless (no measured figure).',
   plan_anethole_cloud: () => 'Anise oils cloud when water is added: harmless.',
   plan_green: () => 'The green fades, fastest near 40 % vol: keep it dark and cold, and expect olive-brown.',
-  plan_spent: ({ keptBackMl }: { readonly keptBackMl: Measured }, format: Format) =>
-    `The spent plants hold about ${format.volume(keptBackMl)} of strong liquid: rinse them with part of the syrup’s water and count it.` +
+  plan_spent: (
+    { keptBackMl, rinse }: { readonly keptBackMl: Measured; readonly rinse: 'syrup' | 'water' | null },
+    format: Format,
+  ) =>
+    `The spent plants hold about ${format.volume(keptBackMl)} of strong liquid${rinse === null ? '.' : `: rinse them with part of the ${rinse === 'syrup' ? 'syrup’s water' : 'water that goes in'} and count it.`}` +
     ' A second steep of them is weaker and wants its own jar. They burn and intoxicate: no flame, no children, no animals.',
   plan_water: () => 'Take low-mineral water: hard water can leave a haze.',
   plan_estimates: ({ memoryIds }: { readonly memoryIds: readonly string[] }) =>
@@ -139,8 +152,8 @@ export const planNotes = {
 /** How far the numbers of a plan can be trusted. */
 export const planSure = {
   plan_expected: (
-    { abvPercent, volumeMl }: { readonly abvPercent: Measured; readonly volumeMl: Measured },
+    values: { readonly abvPercent: Measured; readonly volumeMl: Measured; readonly isSyrup: boolean },
     format: Format,
   ) =>
-    `Expected, not measured: with this syrup it comes out within ±${format.give.strength(abvPercent)} and ±${format.give.volume(volumeMl)} 19 times in 20.`,
+    `Expected, not measured: with ${values.isSyrup ? 'this syrup' : 'these amounts'} it comes out within ±${format.give.strength(values.abvPercent)} and ±${format.give.volume(values.volumeMl)} 19 times in 20.`,
 }

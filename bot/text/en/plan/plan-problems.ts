@@ -1,18 +1,32 @@
 import { exactly } from '../../../../core/quantity/measured.ts'
+import type { OtherThing } from '../../../../core/recipe/plan/other-than-plants.ts'
 import type { PlanProblems } from '../../../../core/recipe/plan/problems.ts'
 import type { Format } from '../../format.ts'
 import { plantName } from './plan-words.ts'
 
 type Instead = NonNullable<PlanProblems['steep_too_weak']['instead']>
 
-function wouldDo({ spiritAbvPercent, isSpiritGiven, steepAtPercent, isDilutedFirst, fewerPlants }: Instead): string {
+function wouldDo(instead: Instead): string {
+  const { spiritAbvPercent, isSpiritGiven, steepAtPercent, isDilutedFirst, fewerPlants, lessSugar } = instead
   const spirit = isSpiritGiven ? 'As much spirit' : 'Spirit'
-  const fewer = fewerPlants ? ', or fewer plants' : ''
+  const fewer = `${fewerPlants ? ', or fewer plants' : ''}${lessSugar ? ', or less sugar' : ''}`
   if (steepAtPercent !== null) return `Bring it down less: steep-at:${steepAtPercent}% would do${fewer}.`
   if (spiritAbvPercent !== null) return `${spirit} of ${spiritAbvPercent} % vol would do${fewer}.`
-  if (fewerPlants) return `Take fewer plants${isSpiritGiven ? ', or more spirit' : ''}.`
+  if (fewerPlants || lessSugar) {
+    const less = [fewerPlants ? 'fewer plants' : '', lessSugar ? 'less sugar' : ''].filter((text) => text !== '')
+    return `Take ${less.join(' or ')}${isSpiritGiven ? ', or more spirit' : ''}.`
+  }
   const rest = `${isDilutedFirst ? ', without steep-at:,' : ''} and ask for fewer plants or a weaker drink too`
   return `No one change will do: take stronger spirit${rest}.`
+}
+
+/** What to write for what has its own option. */
+const itsOption: { readonly [Thing in OtherThing]: (value: string) => string } = {
+  sugar: (value) => `take it out and write sugar:${value || '500 g'}`,
+  water: (value) =>
+    `leave it out. A plan works its water out, and steep-at: thins the spirit first; /jar add takes water:${value || '500 ml'}`,
+  spirit: (value) =>
+    `take it out and write spirit:${value || '1 l 40%'}${value === '' || /[%°]|proof/i.test(value) ? '' : ' and its strength, such as 40%'}`,
 }
 
 /** Why a batch cannot be planned so, and what can. */
@@ -30,6 +44,7 @@ export const planProblems = {
     ` take about ${format.volume({ value: enoughMl, plusMinus: enoughMl * 0.05 })} of spirit, or fewer plants.`,
   plant_not_weighed: ({ typed }) =>
     `“${typed}” says no weight, and plants are too unlike to guess one: weigh it, as in 30 g ginger.`,
+  not_a_plant: ({ typed, thing, value }) => `“${typed}” is no plant: ${itsOption[thing](value)}.`,
   plant_not_named: ({ typed }) =>
     `“${typed}” names no plant: write it after the amount, as in 30 g ginger or 8 lemons.`,
   piece_not_weighed: ({ typed, id, typicalGPerL }, format) =>

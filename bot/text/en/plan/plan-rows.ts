@@ -14,6 +14,9 @@ import {
   vesselText,
 } from './plan-words.ts'
 
+/** A teaspoon stays in the jug. */
+const LEAST_LEFT_ML = 5
+
 /** The left of a plan's table. */
 export const planRows = {
   plan_in_jar: () => 'In the jar',
@@ -26,6 +29,7 @@ export const planRows = {
   plan_strained: () => 'Strained',
   plan_sweeten: () => 'Sweeten',
   plan_syrup: () => 'Syrup expected',
+  plan_stir_in: () => 'Stir in',
   plan_rest: () => 'Filter, rest',
   plan_ready: () => 'Ready',
   plan_bottles: () => 'Bottles',
@@ -46,7 +50,8 @@ interface Strained {
 interface Expected {
   readonly sugarG: Measured
   readonly waterMl: Measured
-  readonly syrupG: Measured
+  /** Null where no syrup can be made of them first. */
+  readonly syrupG: Measured | null
 }
 
 /** And its right. */
@@ -81,11 +86,13 @@ export const planCells = {
     `${format.volume(infusionMl)} ± ${format.give.volume(infusionMl)} at ${format.strength(infusionAbvPercent)};` +
     ` the plants keep about ${format.volume(keptBackMl)}`,
   plan_syrup: ({ sugarG, waterMl, syrupG }: Expected, format: Format) =>
-    sugarG.value > 0 && waterMl.value > 0
+    syrupG !== null
       ? `about ${format.mass(sugarG)} sugar in ${format.volume(waterMl)} water (${format.mass(syrupG)})`
-      : sugarG.value > 0
-        ? `${format.mass(sugarG)} sugar, no water`
-        : `about ${format.volume(waterMl)} water, no more sugar`,
+      : sugarG.value === 0
+        ? `about ${format.volume(waterMl)} water, no more sugar`
+        : waterMl.value === 0
+          ? `${format.mass(sugarG)} sugar, no water`
+          : `about ${format.mass(sugarG)} sugar and ${format.volume(waterMl)} water, no syrup`,
   plan_rest: ({ restDays }: { readonly restDays: number }) =>
     `rest ${restDays} ${restDays === 1 ? 'day' : 'days'}; after the first 1 or 2, in the cold, filter or decant`,
   /** Without a best before: too weak to say that it keeps. */
@@ -102,5 +109,5 @@ export const planCells = {
     format: Format,
   ) =>
     `${bottlesText(bottles, format) || 'none full'}` +
-    `${leftoverMl.value > 0 ? `, ${format.volume(leftoverMl)} left over` : ', nothing left over'}`,
+    `${leftoverMl.value >= LEAST_LEFT_ML ? `, ${format.volume(leftoverMl)} left over` : ', nothing left over'}`,
 }

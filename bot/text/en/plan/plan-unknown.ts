@@ -29,7 +29,7 @@ export const planUnknownHeadlines = {
 
 export const planUnknownCautions = {
   plan_unknown: (values: Named) =>
-    `${listed(values.names.map(unknownName))}: I do not know whether ${them(values, 'this is', 'these are')} food or poison.` +
+    `${listed(values.names.map(unknownName))}: I do not know whether ${them(values, 'this is', 'these are')} food or poison: I refuse only the poisons that I have a name for.` +
     ` Have ${them(values, 'it', 'each')} named to species by somebody who knows, and look that up in an official list of foods` +
     ' (the EU novel-food catalogue, or your national food authority). Never take anything you only picked.' +
     ' In doubt ask a doctor or a poison centre, and leave it out.',

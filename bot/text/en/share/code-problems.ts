@@ -20,7 +20,7 @@ export const codeProblems = {
     `${unknownName(name)} is a plant that only you answer for: I know no limit for it, so I make no code of this jar for others.`,
   nothing_to_share: () => 'There are no plants and spirit in this jar yet, so there is no recipe to share.',
   not_in_recipe: ({ typed, plants }) =>
-    `“${typed}” is not in the batch of this code; beside from: say with of: only how much you have of what is:` +
+    `“${typed}” is not in the batch. Say only how much you have of what is in it (of:), nothing else:` +
     ` ${listed(plants.map(formName))}.`,
   amount_of_which: ({ typed, plants }) =>
     `“${typed}” of which plant? The batch of this code takes ${listed(plants.map(formName))}: write the name after the amount, as in 5 lemons.`,

@@ -114,8 +114,14 @@ export const shareSentences = {
   notes: {
     share_snapshot: ({ id }: { readonly id: string }) =>
       `It is shown as it is now: what you note later stays with you. /share withdraw:${id} takes it back.`,
-    share_made_so_far: ({ count }: { readonly count: number }) =>
-      `Others than its maker have begun ${jarsText(count)} of this batch so far.`,
+    /** `own`: begun by whoever reads it, who is not its maker. */
+    share_made_so_far: ({ count, own }: { readonly count: number; readonly own: number }) => {
+      const others = own === 0 ? 'Others than its maker' : 'Others than its maker and you'
+      return [
+        ...(own > 0 ? [`You have begun ${jarsText(own)} of this batch so far.`] : []),
+        ...(count > 0 ? [`${others} have begun ${jarsText(count)} of this batch so far.`] : []),
+      ].join(' ')
+    },
     shares_made: ({ made }: { readonly made: readonly { readonly name: string | null; readonly count: number }[] }) =>
       made.length === 0
         ? 'Nobody else has begun a jar of what you share yet.'

@@ -19,6 +19,8 @@ export interface FakeOptions {
   /** Counts requests into buckets and answers 429 when one is spent; what is left out is as Discord does it. */
   readonly rateLimits?: Partial<RateLimits>
   readonly heartbeatMs?: number
+  /** Ids of people and places, by a name such as `user wren`; when left out, each is a new one. */
+  readonly idFor?: (what: string) => string
 }
 
 const TOKEN = 'MTAx.fake.token-of-the-fake'
@@ -40,7 +42,7 @@ const listen = async (server: Server): Promise<number> => {
  */
 export const startFake = async (options: FakeOptions = {}) => {
   const clock = fakeClock(options.nowMs)
-  const world = newWorld(clock, TOKEN)
+  const world = newWorld(clock, TOKEN, options.idFor)
   const interactions: Interactions = new Map()
   const guild = addGuild(world, 'Allotment society')
   const channel = addChannel(world, { kind: 'guild', name: 'shelf', guild, people: [] })

@@ -152,7 +152,7 @@ export const editMessage = (world: World, message: FakeMessage, { body, files, b
     flags: (before & LASTING) | (asked & ~EPHEMERAL),
     edited_timestamp: new Date(world.clock.nowMs()).toISOString(),
   } as unknown as APIMessage
-  if (files.length > 0) message.files = files
+  message.files = message.json.attachments.flatMap(({ url }) => world.files.get(url.slice(world.filesUrl.length)) ?? [])
   message.edits += 1
   return message
 }

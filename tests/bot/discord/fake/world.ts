@@ -28,7 +28,7 @@ export interface FakeMessage {
   readonly author: FakeUser
   /** As Discord answers it. */
   json: APIMessage
-  /** What was sent with it or with its last change that sent files. */
+  /** Those it has now: a change may send more and leave out others. */
   files: readonly Upload[]
   /** The only one who sees it. */
   readonly onlyFor: FakeUser | undefined
@@ -55,6 +55,8 @@ export interface World {
   readonly clock: FakeClock
   readonly applicationId: string
   readonly token: string
+  /** The id of somebody or some place, by a name such as `user wren`. */
+  readonly idFor: (what: string) => string
   readonly bot: FakeUser
   readonly guilds: Map<string, FakeGuild>
   readonly channels: Map<string, FakeChannel>
@@ -68,13 +70,14 @@ export interface World {
   readonly nonces: Map<string, FakeMessage>
 }
 
-export const newWorld = (clock: FakeClock, token: string): World => {
-  const applicationId = clock.snowflake()
+export const newWorld = (clock: FakeClock, token: string, idFor: World['idFor'] = clock.snowflake): World => {
+  const applicationId = idFor('application')
   const bot: FakeUser = { id: applicationId, name: 'larderbell', locale: 'en-GB', isBot: true, hasClosedDms: false }
   return {
     clock,
     applicationId,
     token,
+    idFor,
     bot,
     guilds: new Map(),
     channels: new Map(),
@@ -87,13 +90,13 @@ export const newWorld = (clock: FakeClock, token: string): World => {
 }
 
 export const addUser = (world: World, name: string, locale = 'en-GB'): FakeUser => {
-  const user: FakeUser = { id: world.clock.snowflake(), name, locale, isBot: false, hasClosedDms: false }
+  const user: FakeUser = { id: world.idFor(`user ${name}`), name, locale, isBot: false, hasClosedDms: false }
   world.users.set(user.id, user)
   return user
 }
 
 export const addGuild = (world: World, name: string, { hasBot = true, locale = 'en-GB' } = {}): FakeGuild => {
-  const guild: FakeGuild = { id: world.clock.snowflake(), name, locale, members: new Set(), hasBot }
+  const guild: FakeGuild = { id: world.idFor(`guild ${name}`), name, locale, members: new Set(), hasBot }
   if (hasBot) guild.members.add(world.bot)
   world.guilds.set(guild.id, guild)
   return guild
@@ -105,7 +108,7 @@ export const addChannel = (
 ): FakeChannel => {
   const channel = {
     ...place,
-    id: world.clock.snowflake(),
+    id: world.idFor(`${place.kind} channel ${place.name}`),
     denied: new Set<Right>(),
     messages: new Map(),
     isDeleted: false,

@@ -1,0 +1,8 @@
+/** Good plants and everyday words one or two letters away from a refused name, in the words that names are compared by. */
+export const ORDINARY: ReadonlySet<string> = new Set(
+  (
+    'natura shake stake saving vicino basso passo rosso tasse acero acorn minestra finestra ginestrino bayberry barberry ' +
+    'bayberries barberries juneberry juneberries pansy pansies eisenkraut holunderblute holunderbluten robinienblute ' +
+    'robinienbluten lattich esskastanie esskastanien edelkastanie weinbeere weinbeeren'
+  ).split(' '),
+)

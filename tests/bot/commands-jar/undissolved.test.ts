@@ -1,0 +1,62 @@
+import { expect, it } from 'vitest'
+import { intend } from '../../../bot/reminders/intend.ts'
+import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
+import { exactly } from '../../../core/quantity/measured.ts'
+import { newAsker } from '../asker.ts'
+import { speech, testDesk } from '../test-desk.ts'
+
+const DAY_MS = 24 * 3_600_000
+const STARTED_MS = Date.UTC(2026, 10, 20, 12)
+
+const flat = (text: string): string => text.replaceAll(/\s+/g, ' ')
+
+/** What is said of the sweetening of a batch: by its plan, when it is strained, and by the reminder of the next morning. */
+async function saidOf(batch: string, measured: string) {
+  const asker = newAsker()
+  const begun = testDesk({ asker, nowMs: STARTED_MS })
+  const plan = flat(await begun.textOf(`/plan ${batch}`))
+  expect((await begun.jsonOf(`/jar start name:lemon ${batch}`)).error).toBeUndefined()
+  const later = testDesk({ asker, nowMs: STARTED_MS + 14 * DAY_MS })
+  const strained = flat(await later.textOf(`/jar strain lemon measured:${measured}`))
+  const now = { nowMs: STARTED_MS + 15 * DAY_MS, assumedZone: 'UTC' }
+  const place = { kind: 'console' } as const
+  const person = await asker.store.read(asker.userId)
+  const nudge = intend(asker.userId, person, new Map(), now, { placeOf: () => place, after: () => null })!.nudge!
+  const reply = nudgeReply(person, nudge, { mayHaveBeenSeen: false, isMoved: false }, now)
+  const reminded = speech.words.say(reply.headline, 'metric').replaceAll('\u00a0', ' ')
+  return { plan, strained, reminded, cautions: reply.cautions.map(({ key }) => key) }
+}
+
+it('makes no syrup of sugar that its water does not dissolve, from the plan to the reminder', async () => {
+  const said = await saidOf('of:10 lemons spirit:1 l 40% to-strength:30%', '960 ml')
+  expect(said.plan).toContain('Stir in about')
+  expect(said.plan).not.toMatch(/Syrup expected|with this syrup|rinse them with part of the syrup/)
+  for (const text of [said.plan, said.strained, said.reminded]) {
+    expect(text).toMatch(
+      /[Tt]hat water dissolves only about \d+ g of the sugar at room temperature, so make no syrup of it/,
+    )
+    expect(text).toMatch(/in a closed jar over some days, without heat/)
+    expect(text).not.toMatch(/sugar in \d+ ml water|[Ll]et the syrup cool/)
+  }
+  expect(said.reminded).toMatch(/^Sweeten lemon: stir \d+ g sugar and \d+ ml water into it, /)
+  expect(said.cautions).toEqual([])
+})
+
+it('names a syrup where there is one, from the plan to the reminder', async () => {
+  const said = await saidOf('of:10 lemons spirit:1 l 95% to-strength:30%', '960 ml')
+  expect(said.plan).toContain('Syrup expected about')
+  for (const text of [said.plan, said.strained, said.reminded]) {
+    expect(text).toMatch(/sugar in [\d.]+ l water/)
+    expect(text).not.toContain('make no syrup')
+  }
+  expect(said.cautions).toEqual(['cool_first'])
+})
+
+it('stirs sugar in alone where there is no water to come', () => {
+  const syrup = { sugarG: exactly(200), waterMl: exactly(0), dissolvesG: 0 }
+  const jar = { name: 'lemon', fromDay: null, byDay: null, plants: [], strong: null, syrup }
+  const values = { asked: [{ duty: 'sweeten' as const, jars: [jar] }], today: '2026-12-05' }
+  expect(speech.words.say({ group: 'headlines', key: 'nudge', values }, 'metric').replaceAll('\u00a0', ' ')).toBe(
+    'Sweeten lemon: stir 200 g sugar into it, no water, in a closed jar over some days, without heat.',
+  )
+})

@@ -1,0 +1,61 @@
+import { expect, it } from 'vitest'
+import { optionNames } from '../../../bot/chat/callable.ts'
+import { parseLine } from '../../../bot/chat/grammar.ts'
+import { namedLines } from '../../../bot/discord/named-lines.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import { commands } from '../test-desk.ts'
+import { speech } from './rendering.ts'
+import { fake, onStage } from './stage.ts'
+
+const { line, sentence } = namedLines(en.commands)
+
+it('names the first option of every example, and changes nothing else', () => {
+  for (const { path, input } of commands) {
+    const text = en.commands[path as keyof typeof en.commands]!
+    expect(Object.keys(text.options), path).toEqual(optionNames({ path, input }))
+    for (const example of text.examples) {
+      const named = line(example)
+      expect(parseLine(named, commands)).toEqual(parseLine(example, commands))
+      const rest = named.slice(path.length + 1).trim()
+      if (rest !== '') expect(rest, named).toMatch(/^[a-z-]+:/)
+    }
+  }
+})
+
+it.each([
+  ['/jar start lemon of:10 lemons', '/jar start name:lemon of:10 lemons'],
+  ['/jar sweeten lemon peel water:…', '/jar sweeten jar:lemon peel water:…'],
+  ['/jar taste #ah59y rating:4', '/jar taste jar:#ah59y rating:4'],
+  ['/jar taste "water mint: two" rating:4', '/jar taste jar:"water mint: two" rating:4'],
+  ['/help jar start', '/help command:jar start'],
+  ['/jar list', '/jar list'],
+  ['/plan of:10 lemons', '/plan of:10 lemons'],
+  ['lemon', 'lemon'],
+])('writes %j as %j', (typed, named) => {
+  expect(line(typed)).toBe(named)
+})
+
+it.each([
+  ['Add /jar taste lemon rating:4', { example: '/jar taste lemon rating:4' }, 'Add /jar taste jar:lemon rating:4'],
+  ['If not, /jar undo lemon takes it back.', { name: 'lemon' }, 'If not, /jar undo jar:lemon takes it back.'],
+  ['/jar show and a name tells more.', { name: 'lemon' }, '/jar show and a name tells more.'],
+  ['/jar undo lemonade', { name: 'lemon' }, '/jar undo lemonade'],
+  ['I cannot read “/jar show lemon”.', { typed: '/jar show lemon' }, 'I cannot read “/jar show lemon”.'],
+  ['/plan of:10 lemons', { line: '/plan of:10 lemons' }, '/plan of:10 lemons'],
+])('writes the lines in %j', (text, values, named) => {
+  expect(sentence(text, values)).toBe(named)
+})
+
+it('does so in problems and notes alike', () => {
+  expect(speech.words.problem('no_such_entry', { jar: 'lemon', seq: 9 }, 'metric')).toContain('/jar show jar:lemon ')
+})
+
+onStage()
+
+it('shows only lines that can be sent', async () => {
+  await fake.slash('jar start', { name: 'lemon', of: '10 lemons', spirit: '1 l 95%', 'to-strength': '30%' })
+  const help = await fake.slash('help', { command: 'jar start' })
+  expect(help.text).toContain('/jar start name:')
+  const empty = await fake.submit(await fake.slash('jar taste', { jar: 'lemon' }), {})
+  expect(empty.text).toMatch(/\/jar taste jar:\S+ rating:4/)
+})

@@ -1,0 +1,111 @@
+import { afterEach, expect, it } from 'vitest'
+import { buttonsOf, textOf } from './fake/shown-text.ts'
+import type { FakeMessage } from './fake/world.ts'
+import { inChannel, keep, lemonJar, messagesIn, reminding, wait } from './reminding.ts'
+import { bot, fake, onStage, restart } from './stage.ts'
+
+const UNDO = 'Undo'
+const TAKEN_BACK = /↩ lemon: taken back: shaken.* <@\d+>, <t:\d+:f>/
+
+let here: ReturnType<typeof reminding>
+
+onStage((discord) => {
+  here = reminding(discord)
+  return { store: here.store }
+})
+
+afterEach(() => {
+  expect(here.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
+})
+
+const labels = (message: FakeMessage) => buttonsOf(message.json).map(({ label }) => label)
+const edited = (message: FakeMessage, times: number) => wait(() => message.edits === times)
+const sorted = (message: FakeMessage) => labels(message).toSorted()
+
+const nudge = async (jars = [lemonJar(fake)]): Promise<FakeMessage> => {
+  await keep(here.store, fake, { jars, settings: inChannel(fake.channel) })
+  await here.tick()
+  return messagesIn(fake.channel)[0]!
+}
+
+it('says on the nudge that its press was taken back, and asks again, as often as that is done', async () => {
+  const message = await nudge()
+  const before = buttonsOf(message.json)
+  for (const round of [1, 2]) {
+    const answer = await fake.press(message, 'Shaken')
+    await edited(message, 2 * round - 1)
+    expect(textOf(message.json)).toMatch(/✓ .*shaken/i)
+    await fake.press(answer.message, UNDO)
+    await edited(message, 2 * round)
+    expect(textOf(message.json)).not.toContain('✓')
+    expect(textOf(message.json)).toMatch(TAKEN_BACK)
+    expect(buttonsOf(message.json)).toEqual(before)
+  }
+})
+
+it('does so a day later and after a restart', async () => {
+  const message = await nudge()
+  const answer = await fake.press(message, 'Shaken')
+  await edited(message, 1)
+  await restart()
+  bot.pass(24 * 3_600_000)
+  await fake.press(answer.message, UNDO)
+  await edited(message, 2)
+  expect(labels(message)).toContain('Shaken')
+  expect(textOf(message.json)).toMatch(TAKEN_BACK)
+})
+
+it('leaves what another press has said, and what a form did is taken back too', async () => {
+  const ginger = lemonJar(fake, 'ginger', { strainFrom: '2026-11-25', strainBy: '2026-11-29' })
+  const message = await nudge([lemonJar(fake), ginger])
+  const before = sorted(message)
+  const strain = labels(message).find((label) => /strained/i.test(label))!
+  const shake = labels(message).find((label) => /shaken/i.test(label))!
+  const shaken = await fake.press(message, shake)
+  await edited(message, 1)
+  const strained = await fake.submit(await fake.press(message, strain), {})
+  await edited(message, 2)
+  await fake.press(strained.message, UNDO)
+  await edited(message, 3)
+  expect(textOf(message.json)).toMatch(/✓ .*shaken/i)
+  expect(textOf(message.json)).toContain('↩ ginger: taken back: strained')
+  expect(labels(message)).toContain(strain)
+  expect(labels(message)).not.toContain(shake)
+  await fake.press(shaken.message, UNDO)
+  await edited(message, 4)
+  expect(sorted(message)).toEqual(before)
+})
+
+it('leaves the nudge where nothing was taken back, it is gone, or cannot be read', async () => {
+  const message = await nudge()
+  const answer = await fake.press(message, 'Shaken')
+  await edited(message, 1)
+  await fake.slash('jar taste', { jar: 'lemon', rating: '4' })
+  expect((await fake.press(answer.message, UNDO)).text).toContain('another entry was made since')
+  await fake.slash('jar undo', { jar: 'lemon' })
+  fake.channel.messages.delete(message.json.id)
+  expect((await fake.press(answer.message, UNDO)).text).toContain('taken back: shaken')
+  expect(message.edits).toBe(1)
+})
+
+it('takes back also what is no longer kept', async () => {
+  const message = await nudge()
+  const answer = await fake.press(message, 'Shaken')
+  await edited(message, 1)
+  await bot.store.update(fake.user.id, (before) => ({ ...before, lines: [] }))
+  expect((await fake.press(answer.message, UNDO)).text).toContain('taken back: shaken')
+  expect(textOf(message.json)).toMatch(/✓ .*shaken/i)
+})
+
+it('goes on after many presses that were taken back, as far as the message has room', async () => {
+  const message = await nudge()
+  const before = labels(message)
+  for (let edits = 1; edits < 90; edits += 2) {
+    bot.pass(60_000)
+    const answer = await fake.press(message, 'Shaken')
+    await edited(message, edits)
+    await fake.press(answer.message, UNDO)
+    await edited(message, edits + 1)
+  }
+  expect(labels(message)).toEqual(before)
+}, 60_000)
