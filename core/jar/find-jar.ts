@@ -2,7 +2,7 @@ import { editDistance } from '../botanical/edit-distance.ts'
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
 import type { JarEntry } from './event.ts'
-import { MOST_NAME_CHARACTERS, nameKey, sameName } from './jar-name.ts'
+import { MOST_NAME_CHARACTERS, nameKey, plainNameKey } from './jar-name.ts'
 import { type Story, storyOf } from './story.ts'
 
 interface Named {
@@ -19,7 +19,7 @@ interface Candidate<Jar> {
 
 /**
  * The jar that was meant: by `#id`, by its name (a running one before those that are done, of these the latest), or by a
- * beginning that only one running jar has, or, where none has, only one that is done.
+ * beginning that only one running jar has, or, where none has, only one that is done; accents may be left out.
  * Throws `no_jars`, or `no_such_jar` with the nearest name, or all that begin so.
  */
 export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
@@ -31,7 +31,7 @@ export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]):
   const key = nameKey(typed.trim())
   const found = key.startsWith('#')
     ? candidates.find(({ jar }) => `#${jar.id}`.toUpperCase() === key)
-    : (called(candidates, key) ?? begun(candidates, key))
+    : (called(candidates, key) ?? begun(candidates, key) ?? withoutAccents(candidates, typed))
   if (found !== undefined) return found.jar
   const before = begunName(candidates, typed)
   const several = key === '' ? [] : [...new Set(beginning(candidates, key).map(({ name }) => name))]
@@ -48,7 +48,7 @@ export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]):
 export function findWhole<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
   const jar = findJar(typed, jars)
   const { name } = storyOf(jar.entries)!
-  if (typed.trim().startsWith('#') || sameName(typed.trim(), name)) return jar
+  if (typed.trim().startsWith('#') || plainNameKey(typed.trim()) === plainNameKey(name)) return jar
   throw new DomainError('not_found', 'jar_begins_so', { typed: shown(typed), name })
 }
 
@@ -61,6 +61,14 @@ function begun<Jar>(candidates: readonly Candidate<Jar>[], key: string): Candida
   if (key === '') return undefined
   const fitting = beginning(candidates, key)
   return fitting.length === 1 ? fitting[0] : undefined
+}
+
+function withoutAccents<Jar>(candidates: readonly Candidate<Jar>[], typed: string): Candidate<Jar> | undefined {
+  const plain = candidates.map((candidate) => ({ ...candidate, key: plainNameKey(candidate.name) }))
+  const key = plainNameKey(typed.trim())
+  const names = new Set(plain.flatMap((each) => (each.key === key ? [nameKey(each.name)] : [])))
+  // Two that differ by an accent alone are never taken for one another.
+  return names.size > 1 ? undefined : (called(plain, key) ?? begun(plain, key))
 }
 
 /** Those that begin so: the running ones, or, where none does, those that are done. */

@@ -32,6 +32,12 @@ export function parseJarName(text: string): string {
 /** What names are compared by: capitals and composed or not make no difference, accents do. */
 export const nameKey = (name: string): string => name.normalize('NFC').toUpperCase().normalize('NFC')
 
+/** The same without accents, for whoever cannot type them. */
+export const plainNameKey = (name: string): string =>
+  nameKey(name)
+    .normalize('NFD')
+    .replace(/\p{M}+/gu, '')
+
 export const sameName = (one: string, other: string): boolean => nameKey(one) === nameKey(other)
 
 /** Names that differ in a space alone would be taken for one another. */

@@ -56,7 +56,8 @@ export async function calendarText(
       alarms: [{ type: ICalAlarmType.display, trigger: 0, description: summary }],
     })
   }
-  return calendar.toString()
+  // RFC 5545, 3.1: every line ends so, and ical-generator leaves it out at the last.
+  return `${calendar.toString().trimEnd()}\r\n`
 }
 
 export const calendarFile = (coming: readonly Coming[], nowMs: number): ReplyFile => ({

@@ -20,7 +20,6 @@ import { spiritPortions } from '../portions.ts'
 import { againOptions, bottlesAgain, factorOf, type OtherSpirit, together as plantsTogether } from './again-options.ts'
 import { ingredientsOf } from './batch-facts.ts'
 import { jarFields } from './jar-fields.ts'
-import { runningJars } from './running.ts'
 import { jarStartCommand, startJar } from './start.ts'
 
 /** What was typed, of those that were given. */
@@ -92,7 +91,8 @@ export const againCommand = defineCommand({
       own.spirit === undefined
         ? null
         : { typed: own.spirit.typed, spirits: spiritPortions('again', own.spirit.is, own.strength) }
-    const taken = runningJars(jars).map((running) => running.story.name)
+    // Of one that is done too, so that an undo of this one, typed twice, does not reach that one.
+    const taken = jars.flatMap(({ entries }) => storyOf(entries)?.name ?? [])
     const recipe = recipeIn(story)
     const options = {
       name: freeName(story.name, taken),

@@ -50,7 +50,13 @@ function readingNotes(story: Story): readonly Message<'notes'>[] {
 /** What puts a reading in its place later. */
 function unmeasuredNotes({ name, strained }: Story): readonly Message<'notes'>[] {
   if (strained?.measured !== null) return []
-  return [{ group: 'notes', key: 'jar_not_measured', values: { name, entry: strained.seq } }]
+  return [
+    {
+      group: 'notes',
+      key: 'jar_not_measured',
+      values: { name, entry: strained.seq, isStrengthRead: strained.strength !== null },
+    },
+  ]
 }
 
 /** Later plants that count as in without a word. */

@@ -42,7 +42,10 @@ describe('/calendar', () => {
     const settings = { ...NOBODY.settings, zone: 'Europe/Rome' }
     const nowMs = Date.parse(`${day}T13:00:00Z`)
     const desk = await deskOf({ jars: [jar], settings }, { nowMs })
-    const { events } = await calendarOf(desk)
+    const { text, events } = await calendarOf(desk)
+    // RFC 5545, 3.1: a line ends with CRLF, the last one too.
+    expect(text.replaceAll('\r\n', '').match(/[\r\n]/)).toBeNull()
+    expect(text.endsWith('END:VCALENDAR\r\n')).toBe(true)
     const duties = allDuties(jar.entries, dutySettings(settings, 'UTC')).filter(({ dueMs }) => dueMs > nowMs)
     expect(events.map(({ startMs }) => startMs)).toEqual(duties.map(({ dueMs }) => dueMs))
     expect(events.length).toBeGreaterThan(8)

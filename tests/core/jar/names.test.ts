@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it, test } from 'vitest'
-import { findJar } from '../../../core/jar/find-jar.ts'
+import { findJar, findWhole } from '../../../core/jar/find-jar.ts'
 import { freeName, parseJarName, sameName } from '../../../core/jar/jar-name.ts'
 import { newJarId } from '../../../core/jar/new-jar-id.ts'
 import { parseRating } from '../../../core/jar/parse-rating.ts'
@@ -139,6 +139,15 @@ describe('finding a jar', () => {
     const two = [jar('aaaa1', 'lemon'), jar('aaaa2', 'lemon basil')]
     expect(findJar('lemon', two).id).toBe('aaaa1')
     expect(refusedValues(() => findJar('lem', two))).toMatchObject({ nearest: 'lemon' })
+  })
+
+  it('goes without accents where that leaves one name, for what takes away too', () => {
+    const coffee = [jar('aaaa1', 'caffè'), jar('aaaa2', 'caffè 2')]
+    expect(findJar('CAFFE', coffee).id).toBe('aaaa1')
+    expect(findWhole('caffe', coffee).id).toBe('aaaa1')
+    expect(refusal(() => findWhole('caf', coffee.slice(0, 1)))).toBe('not_found jar_begins_so')
+    expect(findJar('caffe', [...coffee, jar('aaaa3', 'caffe')]).id).toBe('aaaa3')
+    expect(refusal(() => findJar('caffe', [...coffee, jar('aaaa3', 'caffé')]))).toBe('not_found no_such_jar')
   })
 
   it('sees no jar whose start was taken back', () => {

@@ -3,6 +3,7 @@ import type {
   HappeningEntry,
   Ingredients,
   ReadAmount,
+  ReadStrength,
   Strained,
   Tasted,
 } from '../../../../core/jar/event.ts'
@@ -49,8 +50,15 @@ export function ingredientsText(
   ])
 }
 
-const amountText = ({ amount, by }: ReadAmount, typed: Typed, format: Format): string =>
-  asTyped(typed, 'measured') ?? (by === 'mass' ? format.mass(amount) : format.volume(amount))
+/** Where a thing was not read at 20 °C, at what it was. */
+const readAt = (atC: number | null, format: Format): string =>
+  atC === null || atC === 20 ? '' : ` (${format.temperature({ value: atC, plusMinus: 0 })})`
+
+const amountText = ({ amount, by, atC }: ReadAmount, typed: Typed, format: Format): string =>
+  asTyped(typed, 'measured') ?? (by === 'mass' ? format.mass(amount) : `${format.volume(amount)}${readAt(atC, format)}`)
+
+const strengthText = ({ abvPercent, abvAtC }: ReadStrength, format: Format): string =>
+  `at ${format.strength(abvPercent)}${readAt(abvAtC, format)}`
 
 const strainedText = (
   { measured, strength, rinseWaterG }: Strained,
@@ -60,7 +68,7 @@ const strainedText = (
 ): string => {
   const read = [
     ...(measured === null ? [] : [amountText(measured, typed, format)]),
-    ...(strength === null ? [] : [`at ${format.strength(strength.abvPercent)}`]),
+    ...(strength === null ? [] : [strengthText(strength, format)]),
   ].join(' ')
   const rinsed = rinseWaterG.value > 0 ? `, the plants rinsed with ${waterText(rinseWaterG, format)}` : ''
   return `strained${when}${read === '' ? ', not measured' : `, ${read}`}${rinsed}`

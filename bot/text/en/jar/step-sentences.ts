@@ -13,6 +13,12 @@ import { noteText } from './note-words.ts'
 import { stepHeadlines } from './step-headlines.ts'
 import { unusualNotes } from './unusual-notes.ts'
 
+interface NotMeasured {
+  readonly name: string
+  readonly entry: number
+  readonly isStrengthRead: boolean
+}
+
 interface NowSaid {
   readonly volumeMl: Measured
   readonly abvPercent: Measured
@@ -60,8 +66,8 @@ export const stepSentences = {
       `I call it after what is in it, ${name}; /jar rename ${quoted(name)} to: and another name changes that.`,
     jar_zone_assumed: ({ zone }: { readonly zone: string }) =>
       `I take ${zone} for your time zone; all days and reminders go by it.`,
-    jar_not_measured: ({ name, entry }: { readonly name: string; readonly entry: number }) =>
-      `Nothing was measured, so I reckon with what I expect; once you have a reading, add it: /jar correct ${quoted(name)} entry:${entry} measured: and what you read.`,
+    jar_not_measured: ({ name, entry, isStrengthRead }: NotMeasured) =>
+      `${isStrengthRead ? 'How much it is was not' : 'Nothing was'} measured, so I reckon with what I expect; once you have a reading, add it: /jar correct ${quoted(name)} entry:${entry} measured: and what you read.`,
     /** `at20`: what was read, brought to 20 °C; null where it was read there. */
     jar_reading: (
       { abvPercent, at20 }: { readonly abvPercent: Measured; readonly at20: Measured | null },
