@@ -12,6 +12,9 @@ const UNDRINKABLE = new RegExp(
     'anhydrous|anidro|perfum\\w+|profum\\w+|cosmetic\\w*|moonshine|home ?distilled|home ?made|fatt[oa] in casa|distillat[oa] in casa|' +
     'distillati fatti in casa|burn(?:ing|er)|stove|fireplace|camino|camping|fondue|lamp|lampada|solvents?|solvente|thinners?|paint|vernic\\w*|' +
     'white spirit|mineral spirits?|turpentine|acquaragia|trementina|aftershave|cologne|colonia|mouthwash|collutorio|wind(?:ow|screen)|' +
+    'brennspiritus|spiritus|franzbranntwein|vergallt\\w*|industriealkohol|methylalkohol|frostschutz\\w*|reinig\\w+|desinf\\w+|losungsmittel|' +
+    '(?:selbst|schwarz) ?gebrannt\\w*|denature|bruler|menager|industriel\\w*|methylique|antigel|nettoy\\w+|parfum\\w*|solvant|camphre|' +
+    'fait maison|desnaturaliz\\w+|quemar|anticongelante|limpi\\w+|sanitario|disolvente|cas[eo]r[oa]|' +
     'uso esterno|external use|not for drinking|undrinkable|non potabile|glycol|glicole|butanol\\w*|acetone?|hair ?spray|nail)\\b',
 )
 

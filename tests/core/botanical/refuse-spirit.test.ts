@@ -28,6 +28,15 @@ test.each([
   'alcool per pulizie',
   'metanolo',
   'gel igienizzante',
+  'Brennspiritus',
+  'vergällter Alkohol',
+  'Isopropylalkohol',
+  'alcool à brûler',
+  'alcool ménager',
+  'alcool dénaturé',
+  'alcohol de quemar',
+  'alcohol desnaturalizado',
+  'alcohol sanitario',
 ])('%s is no spirit to drink', (words) => {
   expect(refusal(() => expectDrinkable(words))).toBe('refused refused_spirit')
 })
@@ -47,12 +56,17 @@ test.each([
   'pink gin',
   'gin rosa',
   'rum bianco',
-  'Everclear',
   'alcool non denaturato',
   'undenatured',
   'Polish rectified spirit',
   'brandy',
-  'Absolut vodka',
+  'absolutely plain vodka',
+  'Weingeist',
+  'Neutralalkohol',
+  'reiner Alkohol',
+  'alcool neutre surfin',
+  'alcohol rectificado',
+  'aguardiente',
   'tequila',
 ])('“%s” is fine', (words) => {
   expectDrinkable(words)
