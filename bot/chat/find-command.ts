@@ -2,14 +2,9 @@ import { byPath, type Callable } from './callable.ts'
 import { ChatError } from './chat-error.ts'
 import { nearest } from './nearest.ts'
 
-/** Longer than any name of a thing. */
-const LONGEST_NAME = 40
-
-/** `jar show herb`, where somebody has named the thing alone: `jar herb`. */
-const showing = (group: string, name: string, commands: readonly Callable[]): string | null => {
-  const show = byPath(`${group} show`, commands)
-  return show === null || name === '' || name.length > LONGEST_NAME ? null : `${show.path} ${name}`
-}
+/** Where somebody has named a thing alone: `jar herb`. */
+const showing = (group: string, commands: readonly Callable[]): string | null =>
+  byPath(`${group} show`, commands)?.path ?? null
 
 /** Pseudo-commands of the chat itself, which a misspelt command may have meant. */
 const OWN = ['help']
@@ -39,8 +34,7 @@ export const findCommand = (line: string, commands: readonly Callable[]): Found 
   }
   const inGroup = commands.some((command) => command.path.startsWith(`${words[0]!.text.toLowerCase()} `))
   const typed = pathOf(inGroup ? words.length : 1).join(' ')
-  const named = line.slice(words[0]!.end).trim()
   const paths = [...commands.map((command) => command.path), ...OWN]
-  const meant = nearest(typed, paths) ?? (inGroup ? showing(words[0]!.text, named, commands) : null)
+  const meant = nearest(typed, paths) ?? (inGroup && words.length > 1 ? showing(words[0]!.text, commands) : null)
   throw new ChatError('unknown_command', 'unknown_command', { typed, nearest: meant }, { nearest: meant })
 }

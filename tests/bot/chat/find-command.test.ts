@@ -12,12 +12,11 @@ const meant = (line: string): string | null => {
 }
 
 it.each([
-  ['/jar herb', 'jar show herb?'],
-  ['/JAR "my herb"', 'jar show "my herb"?'],
+  ['/jar herb', 'jar show?'],
+  ['/JAR "my herb"', 'jar show?'],
   ['/jar shw herb', 'jar show?'],
   ['/jar show herb', 'jar show'],
   ['/jar', 'null?'],
-  [`/jar ${'herb'.repeat(20)}`, 'null?'],
   ['/herb lemon', 'null?'],
 ])('%s is %s', (line, path) => {
   expect(meant(line)).toBe(path)
