@@ -58,9 +58,15 @@ export const isLater = (button: ShownButton): boolean => LATER.test(lineOf(butto
 const HELD: readonly string[] = ['jar_moved_on', 'jar_same_again']
 
 /** What a button answers, however it does: `/jar taste #k7f2a`. A line that is kept elsewhere answers something of its own. */
-export const questionOf = (button: ShownButton): string => {
+const questionOf = (button: ShownButton): string => {
   const line = decodeCustomId(button.custom_id)?.line ?? ''
   return readReference(line) === null ? line.split(' ').slice(0, 3).join(' ') : line
+}
+
+/** Whether a press leaves nothing to ask with another button: it asks the same, or to shake what has been strained. */
+export function settles(pressed: ShownButton, other: ShownButton): boolean {
+  const [answered, asked] = [questionOf(pressed), questionOf(other)]
+  return asked === answered || asked === answered.replace(/^\/jar strain /, '/jar shake ')
 }
 
 /** Those that are still open: with nothing left to be done there is nothing to put off either. */
@@ -68,7 +74,7 @@ function stillOpen(
   components: readonly APIMessageTopLevelComponent[],
   pressed: ShownButton,
 ): APIMessageTopLevelComponent[] {
-  const rest = withButtons(components, (button) => questionOf(button) !== questionOf(pressed))
+  const rest = withButtons(components, (button) => !settles(pressed, button))
   const isOpen = buttonsIn(rest).some((button) => isAnswer(button) && !isLater(button))
   return isOpen ? rest : withButtons(rest, (button) => !isLater(button))
 }

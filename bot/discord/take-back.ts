@@ -2,7 +2,7 @@ import type { APIMessageTopLevelComponent } from 'discord.js'
 import { buttonsIn, type ShownButton } from './buttons-in.ts'
 import { MOST_COMPONENTS, TEXT_CHARACTERS } from './message-payload.ts'
 import type { NudgeTrace } from './nudge-trace.ts'
-import { countOf, isLater, lengthOf, type Node, questionOf } from './press-nudge.ts'
+import { countOf, isLater, lengthOf, type Node, settles } from './press-nudge.ts'
 import { shownAgain } from './shown-again.ts'
 
 const [ROW, TEXT] = [1, 10] as const
@@ -20,7 +20,7 @@ function buttonsBack(there: readonly ShownButton[], { button, buttons }: NudgeTr
     all.some((each) => each.custom_id === id)
   const pressed = buttons.find(({ custom_id: id }) => id === button.customId)
   if (pressed === undefined) return there
-  const isBack = (each: ShownButton) => isLater(each) || questionOf(each) === questionOf(pressed)
+  const isBack = (each: ShownButton) => isLater(each) || settles(pressed, each)
   const back = buttons.filter((each) => isIn(there, each) || isBack(each))
   return [...there.filter((each) => !isIn(back, each)), ...back]
 }

@@ -96,6 +96,25 @@ describe('straining', () => {
   })
 })
 
+describe('a reminder to shake and to strain', () => {
+  it('asks for no shaking of what is strained, and does again when that is taken back', async () => {
+    const here = reminding(fake, { store: bot.store as never })
+    const ripe = lemonJar(fake, 'lemon', { strainFrom: '2026-11-25', strainBy: '2026-11-29' })
+    await keep(here.store, fake, { jars: [ripe], settings: inChannel(fake.channel) })
+    await here.tick()
+    const [message] = messagesIn(fake.channel)
+    const shown = () => buttonsOf(message!.json).map(({ label }) => label)
+    const before = shown()
+    expect(before).toEqual(expect.arrayContaining(['Strained', 'Shaken']))
+    const strained = await fake.submit(await fake.press(message, 'Strained'), { measured: '' })
+    await wait(() => message!.edits === 1)
+    expect(shown().filter((label) => ['Strained', 'Shaken'].includes(label))).toEqual([])
+    await fake.press(strained.message, 'Undo')
+    await wait(() => message!.edits === 2)
+    expect(shown()).toEqual(before)
+  })
+})
+
 describe('a form that failed', () => {
   it('opens again as it was filled in, as often as it takes', async () => {
     await fake.slash('jar start', LEMON)
