@@ -33,7 +33,7 @@ const storedOf = ({ jars, settings, nudges, shares }: Person) => ({
   entries: jars.reduce((sum, { entries }) => sum + entries.length, 0),
   settings: SETTINGS.filter((key) => JSON.stringify(settings[key]) !== JSON.stringify(NOBODY.settings[key])).length,
   reminders: nudges.length,
-  shares: shares.length,
+  shares: shares.filter(({ withdrawn }) => !withdrawn).length,
 })
 
 /** `2/7/1`: what would go, as the button says it that was offered for it. */

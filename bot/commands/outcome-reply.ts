@@ -1,4 +1,4 @@
-import { flashPointC } from '../../core/liquid/flash-point.ts'
+import { flashPointC, STRONG_PERCENT } from '../../core/liquid/flash-point.ts'
 import { inFreezer } from '../../core/liquid/freezer.ts'
 import { asInvertSugarGPerL } from '../../core/liquid/invert-sugar.ts'
 import { abvPercent, type Liquid } from '../../core/liquid/liquid.ts'
@@ -8,8 +8,6 @@ import type { SugarStays } from '../../core/recipe/sugar-stays.ts'
 import type { Data, Reply, Row } from '../chat/reply.ts'
 import type { Message } from '../text/words.ts'
 
-/** From this strength on the caution about flame goes with a reply; the flash point lies near room temperature. */
-const STRONG_PERCENT = 40
 /** Under this strength a liqueur keeps badly. Common practice, no source. */
 const WEAK_PERCENT = 15
 

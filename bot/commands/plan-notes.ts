@@ -87,7 +87,8 @@ export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
     ...dosed.flatMap(({ botanical: { id, spiritPercent } }) => {
       const percent = spiritAbvPercent.value
       const isUnusual = percent > spiritPercent.max + 1 || percent < spiritPercent.min - 1
-      const values = { id, lowPercent: spiritPercent.min, highPercent: spiritPercent.max }
+      const isTooStrong = percent > spiritPercent.max
+      const values = { id, lowPercent: spiritPercent.min, highPercent: spiritPercent.max, isTooStrong }
       return when(isUnusual && !isDiluted, { group: 'notes', key: 'plan_spirit_usual', values })
     }),
   ]

@@ -1,16 +1,12 @@
+import { STRONG_PERCENT } from '../../core/liquid/flash-point.ts'
 import type { Measured } from '../../core/quantity/measured.ts'
 import type { Pen } from './picture.ts'
 import { BLACK, WHITE } from './printed.ts'
 import { moved, path, rect } from './svg.ts'
 import { textLine } from './text-lines.ts'
 
-/**
- * From this strength on what was strained is marked flammable, % vol; a jar that steeps always is. Common caution, no
- * source: weaker liquid lights only when warm.
- */
-const FLAMMABLE_PERCENT = 40
-
-export const isFlammable = ({ value }: Measured): boolean => value >= FLAMMABLE_PERCENT
+/** What was strained; a jar that steeps is always marked. */
+export const isFlammable = ({ value }: Measured): boolean => value >= STRONG_PERCENT
 
 const FLAME =
   'M24 4 C30 16 44 24 44 42 C44 56 35 64 24 64 C13 64 4 56 4 42 C4 32 10 28 13 18 C18 22 19 26 19 30 C25 24 26 14 24 4 Z'

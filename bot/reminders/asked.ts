@@ -73,7 +73,7 @@ const lastOfKinds = (due: readonly Duty[]): readonly Pick<Asked, 'duty' | 'isLas
   })
 
 /**
- * Straining and tasting are named with their jar as long as they are open. A jar entered today that was begun before has
+ * Straining, tasting and what is to be added are named with their jar as long as they are open. A jar entered today that was begun before has
  * no reminders until tomorrow. What comes at an hour of its own is asked for at the last of its hours.
  */
 function isSaidAside(
@@ -85,5 +85,5 @@ function isSaidAside(
   if (dueMs > nowMs) return false
   if (kind === 'shake') return isNew
   if (kind === 'strain') return (isNamed || isNew) && (atMinutes === null || state === 'overdue')
-  return kind === 'taste' && (isNamed || isNew)
+  return (kind === 'taste' || kind === 'add') && (isNamed || isNew)
 }

@@ -98,6 +98,6 @@ export function nudgeReply(person: Person, nudge: Nudge, coming: Coming, { nowMs
     cautions: asked.some(isSyrupAsked) ? [caution('cool_first')] : [],
     actions: nudgeActions(asked, nudge.place),
     data: { duties: asked.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
-    kitchen: 'metric',
+    kitchen: person.settings.units ?? 'metric',
   }
 }

@@ -58,8 +58,9 @@ function tasteSeries({ started, happened }: Story, entered: number): Series | nu
 }
 
 function addSeries(story: Story, entered: number): Series | null {
-  const days = new Set(plantsToAdd(story).map(({ addOn }) => dayNumber(addOn)))
-  const later = [...days].filter((day) => day > entered).sort((one, other) => one - other)
+  // Whoever enters a jar when the day has come is asked the next morning.
+  const days = new Set(plantsToAdd(story).map(({ addOn }) => Math.max(dayNumber(addOn), entered + 1)))
+  const later = [...days].sort((one, other) => one - other)
   return later.length === 0 ? null : series('add', story.started, later)
 }
 

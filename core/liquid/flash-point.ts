@@ -17,6 +17,12 @@ const TABLE = [
 
 const LEAST_ABV_PERCENT = 5
 
+/**
+ * From this strength on flame is warned of, % vol: with the weakest spirit that is widely sold, so that nothing of “40 %” is
+ * left out for a tenth. Common caution, no source: weaker liquid lights only when warm.
+ */
+export const STRONG_PERCENT = 37.5
+
 export interface FlashPoint {
   /** The one to warn with. */
   readonly lowC: number

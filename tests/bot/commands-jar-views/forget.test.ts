@@ -78,6 +78,23 @@ describe('/forget', () => {
     })
   })
 
+  it('counts no share that was taken back', async () => {
+    const [jar] = person.jars
+    const share = {
+      id: 'b4yzgd2s',
+      jarId: jar!.id,
+      code: '11NCHSTJ8P501JQH0JNHC00VV9SW4H50HFEB52FV6N',
+      postedIn: null,
+      made: 0,
+    }
+    const shares = [
+      { ...share, withdrawn: true },
+      { ...share, id: 'b4yzgd2t', withdrawn: false },
+    ]
+    const desk = await deskWith({ ...person, shares }, { width: 200 })
+    expect(await desk.textOf('/forget')).toContain('1 share ')
+  })
+
   it('erases by a button only what the button named', async () => {
     const desk = await deskWith(person, { width: 200 })
     const { store } = desk.asker

@@ -32,3 +32,13 @@ it('says how far off an amount is, and begins the jar all the same', async () =>
   const less = await desk.ask('/jar start r of:1 g ginger spirit:1 l 95%')
   expect(less.notes.map(({ text }) => text).join()).toMatch(/is only 0\.\d.% of the usual/)
 })
+
+it.each([
+  ['of:40 g basil spirit:1 l 40%', false],
+  ['of:10 lemons spirit:1 l 30%', false],
+  ['of:100 g sloes spirit:1 l 95%', true],
+])('%s: diluting is advised where that helps', async (batch, canDilute) => {
+  const { notes } = await jarDesk().ask(`/plan ${batch}`)
+  const said = notes.find(({ key }) => key === 'plan_spirit_usual')?.text
+  expect(said).toMatch(canDilute ? /steep-at: dilutes it first/ : /yours is weaker/)
+})

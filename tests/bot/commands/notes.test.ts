@@ -49,7 +49,7 @@ test.each(NOTES)('the note %s stands with %s and not with %s', async (key, where
 })
 
 const CAUTIONS: readonly [key: string, where: string, notWhere: string][] = [
-  ['flame', SYRUP, '/syrup 1 l strength:39% to-strength:30% to-sweetness:100'],
+  ['flame', SYRUP, '/syrup 1 l strength:37% to-strength:30% to-sweetness:100'],
   ['flame', '/mix spirit:1 l strength:96% water:3 l', '/mix spirit:1 l strength:30% water:3 l'],
   ['flame', '/adjust 1 l strength:50% to-strength:45%', '/adjust 1 l strength:35% to-strength:30%'],
   [

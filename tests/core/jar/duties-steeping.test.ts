@@ -104,6 +104,12 @@ describe('add', () => {
     const unknown = added({ plants: [plant(null, 5)] })
     expect(days(diary([START_LATER, ['2026-11-14 18:00', unknown]]), 'add')).toEqual(['2026-11-15'])
   })
+
+  it('comes the next morning, and once, where the jar is entered when its day has come', () => {
+    const [begun, what] = START_LATER
+    expect(days(diary([[begun, what, '2026-11-15 07:00']]), 'add')).toEqual(['2026-11-16', '2026-11-18'])
+    expect(days(diary([[begun, what, '2026-11-20 07:00']]), 'add')).toEqual(['2026-11-21'])
+  })
 })
 
 describe('strain', () => {

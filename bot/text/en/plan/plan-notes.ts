@@ -29,6 +29,14 @@ interface OutOfSeason {
   readonly plants: readonly { readonly id: string; readonly months: readonly number[] }[]
 }
 
+interface UsualSpirit {
+  readonly id: string
+  readonly lowPercent: number
+  readonly highPercent: number
+  /** Or too weak. */
+  readonly isTooStrong: boolean
+}
+
 /** Bottles that what there is does not fill. */
 interface PlanEmpty extends PlantLimit {
   readonly empty: number
@@ -82,11 +90,8 @@ export const planNotes = {
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is above the ${perLitre(limitGPerL, format)} that is wise.`,
   plan_capped: ({ ids }: { readonly ids: readonly string[] }) =>
     `I took less than the usual ${listed(ids.map(plantName))}, to stay under the limit for a finished drink.`,
-  plan_spirit_usual: (
-    { id, lowPercent, highPercent }: { readonly id: string; readonly lowPercent: number; readonly highPercent: number },
-    format: Format,
-  ) =>
-    `For ${plantName(id)} most take spirit of ${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} % vol (common practice); steep-at: dilutes it first.`,
+  plan_spirit_usual: ({ id, lowPercent, highPercent, isTooStrong }: UsualSpirit, format: Format) =>
+    `For ${plantName(id)} most take spirit of ${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} % vol (common practice)${isTooStrong ? '; steep-at: dilutes it first' : '; yours is weaker'}.`,
 
   plan_hurried_rest: ({ restDays }: { readonly restDays: number }) =>
     `The day you named leaves ${restDays} days of rest: it will taste harsh, and better later.`,
