@@ -4,8 +4,8 @@ import type { Callable } from '../chat/callable.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import { parseLine } from '../chat/grammar.ts'
 import { encodeCustomId } from './custom-id.ts'
-import type { NudgeButton, SentForm } from './form.ts'
-import { keepLine, keptReference, lineOf, readReference } from './kept-lines.ts'
+import { type NudgeButton, nudgeButton, type SentForm } from './form.ts'
+import { keepIn, keptReference, LONGEST_KEPT, lineOf, readReference } from './kept-lines.ts'
 
 /** Begins what a button carries that opens a form again; a kept line's name follows. */
 const AGAIN = '!again '
@@ -20,7 +20,7 @@ export interface KeptForm extends SentForm {
 const keptForm: z.ZodType<KeptForm> = z.strictObject({
   line: z.string(),
   filled: z.record(z.string(), z.string()),
-  nudge: z.strictObject({ channelId: z.string(), messageId: z.string(), customId: z.string() }).nullable(),
+  nudge: nudgeButton.nullable(),
 })
 
 interface Keeping {
@@ -28,9 +28,6 @@ interface Keeping {
   readonly store: Pick<Store, 'update'>
   readonly commands: readonly Callable[]
 }
-
-/** Of all that is kept of a person only this may be so long. */
-const LONGEST_KEPT = 4000
 
 /**
  * The id of the button that opens a form again as it was filled in, which is kept in its owner's file; null where it is
@@ -40,12 +37,7 @@ export async function againId(form: KeptForm, { userId, store, commands }: Keepi
   const kept = JSON.stringify(form)
   if (kept.length > LONGEST_KEPT) return null
   const { path } = parseLine(form.line, commands)
-  let id = ''
-  await store.update(userId, (person) => {
-    const keeping = keepLine(person, kept)
-    id = keeping.id
-    return keeping.person === person ? null : keeping.person
-  })
+  const id = await keepIn(store, userId, kept)
   return encodeCustomId({ owner: userId, line: AGAIN + keptReference(id, path), nudgeId: null })
 }
 

@@ -2,33 +2,33 @@ import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import { DomainError } from '../../core/domain-error.ts'
 import type { Story } from '../../core/jar/story.ts'
 import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
-import { writeLine } from '../chat/write-line.ts'
 import { bottlesOfLeft } from '../commands/jar/amounts.ts'
 import { plannedSyrup, sweetenOptions } from '../commands/jar/planned-syrup.ts'
-import type { BottlingFormText, SweeteningFormText } from '../text/en/registration.ts'
-import { encodeCustomId } from './custom-id.ts'
-import { type Asked, amountFields, type Filled, fitted } from './form.ts'
+import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../text/en/registration.ts'
+import { type Asked, amountFields, FIELDS, type Filled, headOf } from './form.ts'
 
+export const STRAIN = 'jar strain'
 export const SWEETEN = 'jar sweeten'
 export const BOTTLE = 'jar bottle'
 
 type Form = APIModalInteractionResponseCallbackData
 
-const idOf = (path: string, { owner, jarId }: Asked): string =>
-  encodeCustomId({ owner, line: writeLine(path, `#${jarId}`), nudgeId: null })!
+/** A form for what came out: nothing has to be filled in. */
+export const strainingForm = (asked: Asked, text: StrainingFormText, filled: Filled): Form => ({
+  ...headOf(STRAIN, asked, text),
+  components: amountFields(FIELDS[STRAIN], text, filled),
+})
 
-/** A form for what was stirred in: its fields are called what the options of `/jar sweeten` are. */
+/** A form for what was stirred in. */
 export const sweeteningForm = (asked: Asked, text: SweeteningFormText, filled: Filled): Form => ({
-  custom_id: idOf(SWEETEN, asked),
-  title: fitted(text.title({ name: asked.jarName })),
-  components: amountFields(['sugar', 'water'], text, filled),
+  ...headOf(SWEETEN, asked, text),
+  components: amountFields(FIELDS[SWEETEN], text, filled),
 })
 
 /** A form for the bottles that were filled. */
 export const bottlingForm = (asked: Asked, text: BottlingFormText, filled: Filled): Form => ({
-  custom_id: idOf(BOTTLE, asked),
-  title: fitted(text.title({ name: asked.jarName })),
-  components: amountFields(['bottles'], text, filled),
+  ...headOf(BOTTLE, asked, text),
+  components: amountFields(FIELDS[BOTTLE], text, filled),
 })
 
 /** What was worked out for a strained jar; nothing where that is not known. */

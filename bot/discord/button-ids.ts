@@ -1,13 +1,10 @@
 import type { Store } from '../../store/store.ts'
 import { byPath, type Callable } from '../chat/callable.ts'
 import { encodeCustomId } from './custom-id.ts'
-import { keepLine, keptReference } from './kept-lines.ts'
+import { keepLine, keptReference, LONGEST_KEPT } from './kept-lines.ts'
 
 /** What each line's button carries. A line that is missing is to be typed. */
 export type ButtonIds = ReadonlyMap<string, string>
-
-/** Longer than anything the bot offers; kept lines stay small. */
-const LONGEST_KEPT = 4000
 
 interface Owned {
   readonly owner: string

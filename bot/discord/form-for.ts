@@ -17,10 +17,18 @@ import type {
   SweeteningFormText,
   TastingFormText,
 } from '../text/en/registration.ts'
-import { BOTTLE, bottlingForm, bottlingPlanned, SWEETEN, sweeteningForm, sweeteningPlanned } from './amounts-form.ts'
+import {
+  BOTTLE,
+  bottlingForm,
+  bottlingPlanned,
+  STRAIN,
+  SWEETEN,
+  strainingForm,
+  sweeteningForm,
+  sweeteningPlanned,
+} from './amounts-form.ts'
 import { type Asked, type Filled, jarAlone, TASTE, tastingForm } from './form.ts'
 import { makeForm, shareToMake } from './make-form.ts'
-import { STRAIN, strainingForm } from './strain-form.ts'
 
 type Form = APIModalInteractionResponseCallbackData
 

@@ -5,6 +5,7 @@ import type {
   APIStringSelectComponent,
   APITextInputComponent,
 } from 'discord.js'
+import { z } from 'zod'
 import { MOST_NOTE_CHARACTERS } from '../../core/jar/record.ts'
 import type { Callable } from '../chat/callable.ts'
 import { parseLine } from '../chat/grammar.ts'
@@ -22,17 +23,20 @@ const PARAGRAPH = 2
 const MOST_TITLE = 45
 export const TASTE = 'jar taste'
 
-/** The options that a form fills in, by its command. */
-const FIELDS: Readonly<Record<string, readonly string[]>> = {
+/** The options that a form fills in, by its command. A form has at most five fields. */
+export const FIELDS = {
   [TASTE]: ['rating', 'note'],
   'jar strain': ['measured', 'strength'],
   'jar sweeten': ['sugar', 'water'],
   'jar bottle': ['bottles'],
-  share: ['of', 'spirit', 'strength', 'bottles', 'to-strength'],
-}
+  share: ['spirit', 'strength', 'bottles', 'of', 'to-strength'],
+} as const
+
+const fieldsOf = (path: string): readonly string[] =>
+  (FIELDS as Readonly<Record<string, readonly string[] | undefined>>)[path] ?? []
 
 /** Whether a form asks for an option that was left out. */
-export const isAskedFor = (path: string, option: string): boolean => FIELDS[path]?.includes(option) ?? false
+export const isAskedFor = (path: string, option: string): boolean => fieldsOf(path).includes(option)
 
 /** What a form is filled in with, by its fields; what is not one of them is passed over. */
 export type Filled = Readonly<Record<string, string>>
@@ -50,7 +54,7 @@ export interface Asked {
 const graphemes = new Intl.Segmenter('en', { granularity: 'grapheme' })
 
 /** As many whole characters of a title as fit, with `…` where some are left out. */
-export const fitted = (title: string): string => {
+const fitted = (title: string): string => {
   if (title.length <= MOST_TITLE) return isolatedWithin(title, MOST_TITLE)
   const kept = [...graphemes.segment(title)].findLast(({ index, segment }) => index + segment.length < MOST_TITLE)
   return `${title.slice(0, kept === undefined ? 0 : kept.index + kept.segment.length).trimEnd()}…`
@@ -91,9 +95,19 @@ export const amountFields = <Name extends string>(
     }),
   )
 
+/** A form of a command on a jar: who it belongs to, and its title. */
+export const headOf = (
+  path: string,
+  { owner, jarId, jarName }: Asked,
+  { title }: { title(values: { readonly name: string }): string },
+) => ({
+  custom_id: encodeCustomId({ owner, line: writeLine(path, `#${jarId}`), nudgeId: null })!,
+  title: fitted(title({ name: jarName })),
+})
+
 /** A form for a tasting note: its fields are called what the options of `/jar taste` are, and either may be left out. */
 export const tastingForm = (
-  { owner, jarId, jarName }: Asked,
+  asked: Asked,
   text: TastingFormText,
   filled: Filled = {},
 ): APIModalInteractionResponseCallbackData => {
@@ -102,8 +116,7 @@ export const tastingForm = (
     return { label: text.ratings[rating], value, ...(value === filled.rating && { default: true }) }
   })
   return {
-    custom_id: encodeCustomId({ owner, line: writeLine(TASTE, `#${jarId}`), nudgeId: null })!,
-    title: fitted(text.title({ name: jarName })),
+    ...headOf(TASTE, asked, text),
     components: [
       labelled(text.rating(), {
         type: SELECT,
@@ -153,11 +166,18 @@ export interface NudgeButton {
   readonly customId: string
 }
 
+/** As it is kept. */
+export const nudgeButton: z.ZodType<NudgeButton> = z.strictObject({
+  channelId: z.string(),
+  messageId: z.string(),
+  customId: z.string(),
+})
+
 /** What was filled in becomes further options of the form's line; what was left empty is left out. */
 export const readForm = (line: string, components: readonly unknown[], commands: readonly Callable[]): SentForm => {
   const { path } = parseLine(line, commands)
   const fields = (components as readonly Submitted[]).flatMap(({ component }) => component ?? [])
-  const filled = (FIELDS[path] ?? []).flatMap((name) => {
+  const filled = fieldsOf(path).flatMap((name) => {
     const field = fields.find(({ customId }) => customId === name)
     const value = (field?.value ?? field?.values?.[0] ?? '').trim()
     return value === '' ? [] : [[name, value] as const]

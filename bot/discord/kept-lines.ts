@@ -1,8 +1,10 @@
 import { createHash } from 'node:crypto'
 import type { Person } from '../../store/person.ts'
+import type { Store } from '../../store/store.ts'
 
-/** The last so many are kept. */
+/** The last so many are kept, each of so many characters at most. */
 const MOST_LINES = 100
+export const LONGEST_KEPT = 4000
 
 const ID_DIGITS = 12
 
@@ -15,6 +17,15 @@ export function keepLine(person: Person, line: string): { readonly person: Perso
   if (person.lines.at(-1)?.line === line) return { person, id }
   const others = person.lines.filter((kept) => kept.id !== id)
   return { person: { ...person, lines: [...others, { id, line }].slice(-MOST_LINES) }, id }
+}
+
+/** Keeps it in its owner's file, and gives its id. A `StorageError` comes out. */
+export async function keepIn(store: Pick<Store, 'update'>, owner: string, line: string): Promise<string> {
+  await store.update(owner, (person) => {
+    const keeping = keepLine(person, line)
+    return keeping.person === person ? null : keeping.person
+  })
+  return idOf(line)
 }
 
 /** The line of an id, null where it is no longer kept. */

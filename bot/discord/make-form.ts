@@ -3,10 +3,7 @@ import type { Invocation } from '../chat/invocation.ts'
 import { type ShareRef, shareRef } from '../commands/share/share-ref.ts'
 import type { MakeFormText } from '../text/en/registration.ts'
 import { encodeCustomId } from './custom-id.ts'
-import { amountFields, type Filled } from './form.ts'
-
-/** As many as a form may have. */
-const FIELDS = ['spirit', 'strength', 'bottles', 'of', 'to-strength'] as const
+import { amountFields, FIELDS, type Filled } from './form.ts'
 
 /** What a press of the button of a shared batch names, so that the form has to ask; null for any other call. */
 export const shareToMake = ({ path, options }: Invocation): string | null =>
@@ -23,5 +20,5 @@ export const makeForm = (
 ): APIModalInteractionResponseCallbackData => ({
   custom_id: encodeCustomId({ owner: userId, line: `/share make:${shareRef(ref)}`, nudgeId: null })!,
   title: text.title(),
-  components: amountFields(FIELDS, text, filled),
+  components: amountFields(FIELDS.share, text, filled),
 })

@@ -6,8 +6,8 @@ import type { Store } from '../../store/store.ts'
 import type { Reply } from '../chat/reply.ts'
 import { trace as traceOf } from '../chat/trace.ts'
 import { buttonsIn, type ShownButton } from './buttons-in.ts'
-import type { NudgeButton } from './form.ts'
-import { keepLine, lineOf } from './kept-lines.ts'
+import { type NudgeButton, nudgeButton } from './form.ts'
+import { keepIn, LONGEST_KEPT, lineOf } from './kept-lines.ts'
 import { doneText, type Telling } from './press-nudge.ts'
 import { shownAgain } from './shown-again.ts'
 
@@ -27,16 +27,13 @@ export interface NudgeTrace {
 }
 
 const kept: z.ZodType<NudgeTrace> = z.strictObject({
-  button: z.strictObject({ channelId: z.string(), messageId: z.string(), customId: z.string() }),
+  button: nudgeButton,
   said: z.string(),
   buttons: z.array(z.looseObject({ type: z.literal(2), custom_id: z.string() })),
 })
 
 /** Begins what stands in the place of a nudge's id, which has digits and letters up to f alone. */
 const MARK = 'k'
-
-/** Of all that is kept of a person nothing may be longer. */
-const LONGEST_KEPT = 4000
 
 /** Whether what a button carries for a nudge's id is a trace instead. */
 export const isTrace = (nudgeId: string | null): boolean => nudgeId?.startsWith(MARK) ?? false
@@ -55,13 +52,7 @@ export async function keepTrace(
   const whole = JSON.stringify(trace)
   const text = whole.length <= LONGEST_KEPT ? whole : JSON.stringify({ ...trace, buttons: [] })
   try {
-    let id = ''
-    await store.update(userId, (person) => {
-      const keeping = keepLine(person, text)
-      id = keeping.id
-      return keeping.person === person ? null : keeping.person
-    })
-    return MARK + id
+    return MARK + (await keepIn(store, userId, text))
   } catch (error) {
     if (!(error instanceof StorageError)) log(traceOf(error))
     return null

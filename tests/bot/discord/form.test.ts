@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
+import { strainingForm } from '../../../bot/discord/amounts-form.ts'
 import { decodeCustomId } from '../../../bot/discord/custom-id.ts'
 import { jarAlone, readForm, type SentForm, tastingForm } from '../../../bot/discord/form.ts'
-import { strainingForm } from '../../../bot/discord/strain-form.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
 import { bareClient } from './fake/bare-client.ts'
