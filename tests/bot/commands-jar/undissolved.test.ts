@@ -1,8 +1,7 @@
 import { expect, it } from 'vitest'
-import { intend } from '../../../bot/reminders/intend.ts'
-import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
 import { newAsker } from '../asker.ts'
+import { nudgedReply } from '../reminders/nudged.ts'
 import { speech, testDesk } from '../test-desk.ts'
 
 const DAY_MS = 24 * 3_600_000
@@ -19,10 +18,7 @@ async function saidOf(batch: string, measured: string) {
   const later = testDesk({ asker, nowMs: STARTED_MS + 14 * DAY_MS })
   const strained = flat(await later.textOf(`/jar strain lemon measured:${measured}`))
   const now = { nowMs: STARTED_MS + 15 * DAY_MS, assumedZone: 'UTC' }
-  const place = { kind: 'console' } as const
-  const person = await asker.store.read(asker.userId)
-  const nudge = intend(asker.userId, person, new Map(), now, { placeOf: () => place, after: () => null })!.nudge!
-  const reply = nudgeReply(person, nudge, { mayHaveBeenSeen: false, isMoved: false }, now)
+  const reply = nudgedReply(await asker.store.read(asker.userId), now)
   const reminded = speech.words.say(reply.headline, 'metric').replaceAll('\u00a0', ' ')
   return { plan, strained, reminded, cautions: reply.cautions.map(({ key }) => key) }
 }

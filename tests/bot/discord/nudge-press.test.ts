@@ -1,34 +1,15 @@
-import { afterEach, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
-import type { FakeMessage } from './fake/world.ts'
-import { inChannel, keep, lemonJar, MINUTE_MS, messagesIn, record, reminding, wait } from './reminding.ts'
-import { bot, fake, onStage, restart } from './stage.ts'
+import { edited, here, labels, nudge, onNudgeStage } from './nudge-stage.ts'
+import { lemonJar, MINUTE_MS, messagesIn, record, wait } from './reminding.ts'
+import { bot, fake, restart } from './stage.ts'
 
 const LATER = 'Later today'
 const TOMORROW = 'Tomorrow'
 const SHOW = 'Show jar'
 
-let here: ReturnType<typeof reminding>
-
-onStage((discord) => {
-  here = reminding(discord)
-  return { store: here.store }
-})
-
-afterEach(() => {
-  expect(here.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
-})
-
-const labels = (message: FakeMessage) => buttonsOf(message.json).map(({ label }) => label)
-const edited = (message: FakeMessage, times = 1) => wait(() => message.edits === times)
-
-/** The nudge of lemon, in the channel. */
-const nudge = async (jars = [lemonJar(fake)]): Promise<FakeMessage> => {
-  await keep(here.store, fake, { jars, settings: inChannel(fake.channel) })
-  await here.tick()
-  return messagesIn(fake.channel)[0]!
-}
+onNudgeStage()
 
 const kindsOf = async (jar = 0) => (await here.person()).jars[jar]!.entries.map(({ kind }) => kind)
 

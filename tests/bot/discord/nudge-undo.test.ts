@@ -1,32 +1,16 @@
-import { afterEach, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
-import { inChannel, keep, lemonJar, messagesIn, reminding, wait } from './reminding.ts'
-import { bot, fake, onStage, restart } from './stage.ts'
+import { edited, labels, nudge, onNudgeStage } from './nudge-stage.ts'
+import { lemonJar } from './reminding.ts'
+import { bot, fake, restart } from './stage.ts'
 
 const UNDO = 'Undo'
 const TAKEN_BACK = /↩ lemon: taken back: shaken.* <@\d+>, <t:\d+:f>/
 
-let here: ReturnType<typeof reminding>
+onNudgeStage()
 
-onStage((discord) => {
-  here = reminding(discord)
-  return { store: here.store }
-})
-
-afterEach(() => {
-  expect(here.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
-})
-
-const labels = (message: FakeMessage) => buttonsOf(message.json).map(({ label }) => label)
-const edited = (message: FakeMessage, times: number) => wait(() => message.edits === times)
 const sorted = (message: FakeMessage) => labels(message).toSorted()
-
-const nudge = async (jars = [lemonJar(fake)]): Promise<FakeMessage> => {
-  await keep(here.store, fake, { jars, settings: inChannel(fake.channel) })
-  await here.tick()
-  return messagesIn(fake.channel)[0]!
-}
 
 it('says on the nudge that its press was taken back, and asks again, as often as that is done', async () => {
   const message = await nudge()

@@ -1,34 +1,19 @@
 import { describe, expect, it } from 'vitest'
 import type { Reply } from '../../../bot/chat/reply.ts'
-import { intend } from '../../../bot/reminders/intend.ts'
-import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
 import type { Jar, Settings } from '../../../store/person.ts'
 import { speech } from '../test-desk.ts'
+import { ginger, lemon, nudgedReply, STARTED, walnut } from './nudged.ts'
 import { at, happened, jarOf, personWith, ZONE } from './people.ts'
 
-const STARTED = at('2026-12-01', '18:00')
-
-const replyOf = (jars: readonly Jar[], day: string, settings: Partial<Settings>): Reply => {
-  const [person, now] = [personWith(jars, settings), { nowMs: at(day), assumedZone: ZONE }]
-  const places = { placeOf: () => ({ kind: 'private' }) as const, after: () => null }
-  const { nudge } = intend('1', person, new Map(), now, places)!
-  return nudgeReply(person, nudge!, { mayHaveBeenSeen: false, isMoved: false }, now)
-}
+const replyOf = (jars: readonly Jar[], day: string, settings: Partial<Settings>): Reply =>
+  nudgedReply(personWith(jars, settings), { nowMs: at(day), assumedZone: ZONE }, 'private')
 
 /** Without the last three, which every nudge has. */
 const labelsOf = (jars: readonly Jar[], day: string, settings: Partial<Settings> = {}): readonly string[] =>
   replyOf(jars, day, settings)
     .actions.map(({ label }) => speech.words.say(label, 'metric'))
     .slice(0, -3)
-
-const lemon = jarOf({ name: 'lemon', startedMs: STARTED })
-const walnut = jarOf({ name: 'walnut', startedMs: STARTED })
-const ginger = jarOf({
-  name: 'ginger',
-  startedMs: STARTED,
-  plan: { strainFrom: '2026-12-10', strainBy: '2026-12-20' },
-})
 
 describe('the buttons of a nudge', () => {
   it('name their jar where it is one of several', () => {

@@ -2,34 +2,18 @@ import { describe, expect, it } from 'vitest'
 import { parseLine } from '../../../bot/chat/grammar.ts'
 import type { Reply } from '../../../bot/chat/reply.ts'
 import { render } from '../../../bot/console/render.ts'
-import { intend } from '../../../bot/reminders/intend.ts'
-import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
-import type { Person, Place } from '../../../store/person.ts'
+import type { Person } from '../../../store/person.ts'
 import { commands, speech } from '../test-desk.ts'
+import { ginger, lemon, nudgedReply, STARTED, walnut } from './nudged.ts'
 import { at, DAY_MS, happened, jarOf, personWith, ZONE } from './people.ts'
 
-const STARTED = at('2026-12-01', '18:00')
-const AT_TERMINAL: Place = { kind: 'console' }
-
-const replyOf = (person: Person, nowMs: number, place: Place = AT_TERMINAL): Reply => {
-  const now = { nowMs, assumedZone: ZONE }
-  const intent = intend('local', person, new Map(), now, { placeOf: () => place, after: () => null })
-  if (intent?.nudge == null) throw new Error('nothing is due')
-  return nudgeReply(person, intent.nudge, { mayHaveBeenSeen: false, isMoved: false }, now)
-}
+const replyOf = (person: Person, nowMs: number, kind?: 'private'): Reply =>
+  nudgedReply(person, { nowMs, assumedZone: ZONE }, kind)
 
 const textOf = (reply: Reply): string => render(reply, speech, { width: 300, colour: false }).replaceAll('\u00a0', ' ')
 
 const headOf = (person: Person, nowMs: number): string => textOf(replyOf(person, nowMs)).split('\n')[0] ?? ''
-
-const lemon = jarOf({ name: 'lemon', startedMs: STARTED })
-const walnut = jarOf({ name: 'walnut', startedMs: STARTED })
-const ginger = jarOf({
-  name: 'ginger',
-  startedMs: STARTED,
-  plan: { strainFrom: '2026-12-10', strainBy: '2026-12-20' },
-})
 
 describe('what a nudge says', () => {
   it('is what to do across the jars, how, and the answers', () => {
@@ -146,7 +130,7 @@ describe('the lines of a nudge', () => {
   )
 
   it('name jars by id where they are buttons, which outlive a new name', () => {
-    const { actions } = replyOf(personWith([ginger]), at('2026-12-10'), { kind: 'private' })
+    const { actions } = replyOf(personWith([ginger]), at('2026-12-10'), 'private')
     expect(actions.map(({ line }) => line)).toEqual([
       '/jar strain #ginge',
       '/jar shake #ginge',

@@ -1,16 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Person } from '../../../store/person.ts'
 import { world } from './inbox.ts'
-import { at, DAY_MS, happened, jarOf, MINUTE_MS, personWith, undo } from './people.ts'
-
-const STARTED = at('2026-12-01', '18:00')
-const lemon = jarOf({ name: 'lemon', startedMs: STARTED })
-const walnut = jarOf({ name: 'walnut', startedMs: STARTED })
-const ginger = jarOf({
-  name: 'ginger',
-  startedMs: STARTED,
-  plan: { strainFrom: '2026-12-10', strainBy: '2026-12-20' },
-})
+import { ginger, lemon, walnut } from './nudged.ts'
+import { at, DAY_MS, happened, MINUTE_MS, personWith, undo } from './people.ts'
 
 const local = (person: Person) => world({ people: { local: person } })
 

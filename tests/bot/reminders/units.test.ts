@@ -1,8 +1,7 @@
 import { expect, it } from 'vitest'
-import { intend } from '../../../bot/reminders/intend.ts'
-import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
+import { nudgedReply } from './nudged.ts'
 
 const DAY_MS = 24 * 3_600_000
 const STARTED_MS = Date.UTC(2026, 10, 20, 12)
@@ -18,7 +17,5 @@ it.each([
   await begun.jsonOf('/jar start lemon of:10 lemons spirit:1 l 95%')
   const now = { nowMs: STARTED_MS + DAY_MS, assumedZone: 'UTC' }
   const person = await asker.store.read(asker.userId)
-  const surface = { placeOf: () => ({ kind: 'console' }) as const, after: () => null }
-  const { nudge } = intend(asker.userId, person, new Map(), now, surface)!
-  expect(nudgeReply(person, nudge!, { mayHaveBeenSeen: false, isMoved: false }, now).kitchen).toBe(kitchen)
+  expect(nudgedReply(person, now).kitchen).toBe(kitchen)
 })
