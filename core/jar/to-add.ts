@@ -21,6 +21,12 @@ export const plantsTakenAsAdded = (story: Story): readonly PlantToAdd[] => {
   return strained === null ? [] : plantsToAdd(story).filter(({ addOn }) => addOn <= strained.day)
 }
 
+/** Later plants whose day had not come when the jar was strained: they are none of it. */
+export const plantsLeftOut = (story: Story): readonly PlantToAdd[] => {
+  const { strained } = story
+  return strained === null ? [] : plantsToAdd(story).filter(({ addOn }) => addOn > strained.day)
+}
+
 /**
  * The start's plants without those that went in as said later: while it steeps, those still to come keep their `addOn`; once
  * strained, those whose day never came are none of it.

@@ -1,6 +1,6 @@
 import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Story } from '../../../core/jar/story.ts'
-import { plantsTakenAsAdded } from '../../../core/jar/to-add.ts'
+import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../core/jar/to-add.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
 import { strengthAt20 } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
@@ -59,12 +59,22 @@ function unmeasuredNotes({ name, strained }: Story): readonly Message<'notes'>[]
   ]
 }
 
-/** Later plants that count as in without a word. */
-function takenNotes(story: Story): readonly Message<'notes'>[] {
-  const plants = plantsTakenAsAdded(story).map(({ id, name, addOn }) => ({ id, name, addOn }))
-  return plants.length === 0
-    ? []
-    : [{ group: 'notes', key: 'jar_later_counted', values: { name: story.name, plants } } as Message<'notes'>]
+/** Later plants that count as in without a word, and those that came too late. */
+function laterNotes(story: Story): readonly Message<'notes'>[] {
+  const said = (
+    key: 'jar_later_counted' | 'jar_later_left_out',
+    of: readonly PlantToAdd[],
+  ): readonly Message<'notes'>[] =>
+    of.length === 0
+      ? []
+      : [
+          {
+            group: 'notes',
+            key,
+            values: { name: story.name, plants: of.map(({ id, name, addOn }) => ({ id, name, addOn })) },
+          },
+        ]
+  return [...said('jar_later_counted', plantsTakenAsAdded(story)), ...said('jar_later_left_out', plantsLeftOut(story))]
 }
 
 /** How much the syrup has to weigh when it has been boiled. */
@@ -87,7 +97,7 @@ export function strainedReply(
     rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup))],
     notes: [
       ...unmeasuredNotes(story),
-      ...takenNotes(story),
+      ...laterNotes(story),
       ...readingNotes(story),
       ...targetNotes(story, found !== null),
       ...boilNotes(found?.syrup ?? null),

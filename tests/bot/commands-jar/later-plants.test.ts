@@ -76,7 +76,11 @@ describe('a plant that the plan puts in later', () => {
   it('never went in where it was strained before its day', async () => {
     const { at, ask, grams } = await begun()
     at('2026-11-03')
-    expect(noteOf(await ask('/jar strain mine measured:900 ml'), 'jar_later_counted')).toBeUndefined()
+    const reply = await ask('/jar strain mine measured:900 ml')
+    expect(noteOf(reply, 'jar_later_counted')).toBeUndefined()
+    expect(noteOf(reply, 'jar_later_left_out')).toMatch(
+      /^I count it as strained without the coffee beans.*, planned for \d+ November 2026; if it was to wait for it, \/jar undo mine /,
+    )
     expect(await grams()).toEqual([])
   })
 })

@@ -2,7 +2,7 @@ import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Targets } from '../../../../core/recipe/targets.ts'
 import type { Format } from '../../format.ts'
-import { plantName, unknownName } from '../plan/plan-words.ts'
+import { nameText } from '../plan/plan-words.ts'
 import { daysWords } from './day-words.ts'
 import { noteText } from './note-words.ts'
 import { monthWords } from './notebook-sentences.ts'
@@ -68,8 +68,8 @@ export const compareSentences = {
 
   rows: {
     compare_spirit: () => 'Spirit',
-    compare_plant: ({ id, name }: { readonly id: string | null; readonly name: string }) => {
-      const text = id === null ? unknownName(name) : plantName(id)
+    compare_plant: (plant: { readonly id: string | null; readonly name: string }) => {
+      const text = nameText(plant)
       return `${text.charAt(0).toUpperCase()}${text.slice(1)}`
     },
     compare_jar_water: () => 'Water in the jar',

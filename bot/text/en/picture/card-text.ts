@@ -8,7 +8,7 @@ import type { Format } from '../../format.ts'
 import { daysWords, shortDayWords } from '../jar/day-words.ts'
 import { type InJar, inJarText } from '../jar/in-jar-words.ts'
 import { listed } from '../phrases.ts'
-import { plantName, unknownName } from '../plan/plan-words.ts'
+import { nameText } from '../plan/plan-words.ts'
 import { altText } from './alt-text.ts'
 import { labelText } from './label-text.ts'
 
@@ -81,14 +81,11 @@ const planned = ({ abvPercent, sugarGPerL }: Targets, format: Format): string =>
 const days = ({ steepedDays, day }: Pick<Batch, 'steepedDays' | 'day'>): string =>
   steepedDays === null ? `day ${day}` : daysWords(steepedDays)
 
-const nameOf = ({ id, name }: { readonly id: string | null; readonly name: string }): string =>
-  id === null ? unknownName(name) : plantName(id)
-
 const MOST_LATER = 2
 
 /** `coffee beans, whole: 4 days`, a line each; of many in one line, `3 plants: 2 to 4 days`. */
 const laterDays = ({ laterPlants }: Pick<Batch, 'laterPlants'>, most = MOST_LATER): readonly string[] => {
-  if (laterPlants.length <= most) return laterPlants.map((plant) => `${nameOf(plant)}: ${daysWords(plant.days)}`)
+  if (laterPlants.length <= most) return laterPlants.map((plant) => `${nameText(plant)}: ${daysWords(plant.days)}`)
   const days = laterPlants.map((plant) => plant.days)
   const [least, longest] = [Math.min(...days), Math.max(...days)]
   return [`${laterPlants.length} plants: ${least === longest ? '' : `${least} to `}${daysWords(longest)}`]
@@ -96,7 +93,7 @@ const laterDays = ({ laterPlants }: Pick<Batch, 'laterPlants'>, most = MOST_LATE
 
 /** What it is of, where its own name cannot be drawn. */
 const plants = ({ inJar, name }: Pick<Batch, 'inJar' | 'name'>): string => {
-  const said = listed([...new Set(inJar.plants.map(nameOf))])
+  const said = listed([...new Set(inJar.plants.map(nameText))])
   return said === '' ? name : said.replace(/^./, (letter) => letter.toUpperCase())
 }
 

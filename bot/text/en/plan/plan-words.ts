@@ -53,6 +53,10 @@ export interface UnknownSaid {
 /** `“meadowsweet”`. */
 export const unknownName = (name: string): string => `“${name.replace(/[“”]/g, '"')}”`
 
+/** Of a plant that may not be one of the catalogue's. */
+export const nameText = ({ id, name }: { readonly id: string | null; readonly name: string }): string =>
+  id === null ? unknownName(name) : plantName(id)
+
 /** `84 g ginger root`, `lemon peel (zest) of 8 fruit = 80 g`, `5 cloves = 0.45 g`, `2 × mint leaves = 4 g`. */
 export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
   if (plant.id === null) return `${format.mass(plant.massG)} ${unknownName(plant.name)}`
