@@ -42,14 +42,16 @@ export const componentsFor = (
         ? saidAgain(() => formAgain(read.line, dispatch), dispatch)
         : saidTo(() => keptLine(read.line, dispatch), dispatch)
     const acted = presses.once(press, now(), act, hasDone)
-    const work = acted.then((once) => once?.result ?? sentenceSaid(calls.twice(), dispatch))
+    const work = acted.then((once) => {
+      // The answer goes out now: what is written on the reminder afterwards may take its time.
+      once?.answered(now())
+      return once?.result ?? sentenceSaid(calls.twice(), dispatch)
+    })
     try {
       return await respond(work)
     } finally {
       await sayOnNudge(behind, work, dispatch, editing)
       if (read.kind === 'line') await takeBackOnNudge(read.nudgeId, work, dispatch, editing)
-      const once = await acted
-      once?.answered(now())
     }
   }
 

@@ -10,7 +10,7 @@ export interface PressOf {
 /** What a press came to. */
 export interface Acted<Result> {
   readonly result: Result
-  /** It has been said. */
+  /** It is said now. */
   answered(nowMs: number): void
 }
 

@@ -36,6 +36,35 @@ const spelled = named
   .map((each) => ({ each, keys: [keyOf(each.words), plainWords(each.name).join(' ')] }))
   .filter(({ each, keys: [key = ''] }) => key.replaceAll(' ', '').length >= each.typoLetters)
 
+/** A spelling, and the same without any one of its letters: two spellings that are one typo apart share one of these. */
+const withoutALetter = (key: string): readonly string[] => [
+  key,
+  ...Array.from(key, (_, at) => key.slice(0, at) + key.slice(at + 1)),
+]
+
+/** Places in `spelled`, in its order. */
+const spelledByLetters: ReadonlyMap<string, readonly number[]> = (() => {
+  const places = new Map<string, number[]>()
+  spelled.forEach(({ keys }, place) => {
+    for (const letters of new Set(keys.flatMap(withoutALetter))) {
+      const known = places.get(letters)
+      if (known === undefined) places.set(letters, [place])
+      else known.push(place)
+    }
+  })
+  return places
+})()
+
+/** The first refused name that is one typo away from one of these. */
+const firstNear = (keys: readonly string[]): Named | null => {
+  const near = keys.flatMap((key) =>
+    withoutALetter(key)
+      .flatMap((letters) => spelledByLetters.get(letters) ?? [])
+      .filter((place) => spelled[place]!.keys.some((each) => isOneTypo(key, each))),
+  )
+  return near.length === 0 ? null : spelled[Math.min(...near)]!.each
+}
+
 const LONGEST = Math.max(LONGEST_NAME_WORDS, ...named.map(({ words }) => words.length)) + 1
 
 interface Span {
@@ -78,8 +107,8 @@ const nearNameIn = (part: string): Named | null => {
     const spans = spansOf(words)
     const allowed = spans.filter(({ key }) => isAllowedName(keyOf(nameWords(key))) || ORDINARY.has(key))
     const open = spans.filter((span) => !allowed.some((other) => holds(other, span)))
-    const found = spelled.find(({ keys }) => open.some((span) => keys.some((key) => isOneTypo(span.key, key))))
-    if (found !== undefined) return found.each
+    const found = firstNear(open.map(({ key }) => key))
+    if (found !== null) return found
   }
   return null
 }

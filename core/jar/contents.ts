@@ -1,5 +1,6 @@
 import { massG } from '../liquid/liquid.ts'
 import { type SugarState, sugarState } from '../liquid/solubility.ts'
+import { once } from '../once.ts'
 import type { Measured } from '../quantity/measured.ts'
 import { type Outcome, outcomeOf } from '../recipe/outcome.ts'
 import type { Portion } from '../recipe/portion.ts'
@@ -32,11 +33,7 @@ export interface Contents {
   readonly isEmpty: boolean
 }
 
-/**
- * The liquid as the entries tell it, up to the end where the jar has ended: what was measured counts before what is
- * estimated. While steeping it is all that is in the jar, plants' water included; strained, what came out of it.
- */
-export function contentsOf({ happened }: Story): Contents {
+const contentsAfter = once((happened: Story['happened']): Contents => {
   const steps = stepsOf(happened).map(({ step }) => step)
   const outcome = outcomeOf(steps, (values) => liquidAfter(values).liquid)
   const strained = steps.find(({ kind }) => kind === 'strained')
@@ -60,7 +57,13 @@ export function contentsOf({ happened }: Story): Contents {
       .reduce((sum, { count, volumeMl }) => sum + count * volumeMl, 0),
     isEmpty: massG(liquidAfter(valuesOf(steps)).liquid) === 0,
   }
-}
+})
+
+/**
+ * The liquid as the entries tell it, up to the end where the jar has ended: what was measured counts before what is
+ * estimated. While steeping it is all that is in the jar, plants' water included; strained, what came out of it.
+ */
+export const contentsOf = ({ happened }: Story): Contents => contentsAfter(happened)
 
 /** The liquid as a maker would say it who had measured it, as `syrup` and `styles` take it. */
 export const asPortion = ({ outcome }: Contents): Portion => ({

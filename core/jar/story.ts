@@ -1,3 +1,4 @@
+import { once } from '../once.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../quantity/calendar.ts'
 import { effective } from './effective.ts'
 import type { HappeningEntry, HappeningKind, JarEntry } from './event.ts'
@@ -29,8 +30,8 @@ const USUAL_REST_DAYS = 30
 const last = <Kind extends HappeningKind>(happened: readonly HappeningEntry[], kind: Kind): Of<Kind> | null =>
   (happened.findLast((entry) => entry.kind === kind) as Of<Kind> | undefined) ?? null
 
-/** Null where the start was undone: then there is no jar. */
-export function storyOf(entries: readonly JarEntry[]): Story | null {
+/** Null where the start was undone: then there is no jar. Entries are never changed, so they are read once. */
+export const storyOf = once((entries: readonly JarEntry[]): Story | null => {
   const happened = effective(entries)
   const started = last(happened, 'started')
   if (started === null) return null
@@ -52,7 +53,7 @@ export function storyOf(entries: readonly JarEntry[]): Story | null {
     readyOn:
       restsFrom === null ? null : isoDay(addDays(dayFromIso(restsFrom.day), started.plan.restDays ?? USUAL_REST_DAYS)),
   }
-}
+})
 
 /** Where a jar stands on a day of its maker's. */
 export function stageOf({ strained, sweetened, bottled, ended, readyOn, happened }: Story, today: IsoDay): Stage {
