@@ -7,9 +7,7 @@ const root = join(import.meta.dirname, '..')
 /** Tables of numbers or words, which may be longer than code. */
 const TABLES: readonly string[] = [
   'core/botanical/refused-names.ts',
-  'core/botanical/catalogue/citrus.ts',
   'core/botanical/catalogue/fruit.ts',
-  'core/botanical/catalogue/herbs.ts',
   'core/botanical/catalogue/spices.ts',
 ]
 

@@ -10,6 +10,7 @@ import { herbs } from './herbs.ts'
 import { nuts } from './nuts.ts'
 import { pineAndOak } from './pine-and-oak.ts'
 import { roots } from './roots.ts'
+import { entriesOf } from './rows.ts'
 import { spices } from './spices.ts'
 
 /** Every plant that can be planned, by kind. */
@@ -25,7 +26,9 @@ export const catalogue: readonly Botanical[] = [
   ...nuts,
   ...coffeeTeaCocoa,
   ...pineAndOak,
-].map(botanicalFrom)
+]
+  .flatMap(entriesOf)
+  .map(botanicalFrom)
 
 const byId: ReadonlyMap<string, Botanical> = new Map(catalogue.map((botanical) => [botanical.id, botanical]))
 

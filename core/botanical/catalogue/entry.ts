@@ -15,7 +15,7 @@ import type { Trust } from '../trust.ts'
 
 type Pair = readonly [number, number]
 
-interface ShareEntry {
+export interface ShareEntry {
   readonly value: number
   readonly trust: Trust
   readonly sources: readonly SourceKey[]
@@ -25,9 +25,9 @@ interface ShareEntry {
 }
 
 /**
- * A row of the catalogue as it is written down. Doses (min, typical, max in g per litre of steeping spirit), days
- * (taste from, usual from, usual to, latest, rest from, rest to) and strengths (% vol) are common practice unless they
- * say otherwise; the exchange of water and the liquid kept back (mL per g) are estimates.
+ * A plant as its row and its group say it. Doses (min, typical, max in g per litre of steeping spirit), days (taste
+ * from, usual from, usual to, latest, rest from, rest to) and strengths (% vol) are common practice unless they say
+ * otherwise; the exchange of water and the liquid kept back (mL per g) are estimates. In `en` a `+` adds the plural.
  */
 export interface Entry {
   readonly id: string
@@ -39,7 +39,7 @@ export interface Entry {
   readonly state: PlantState
   readonly cut?: PlantCut
   readonly driedPerFresh?: readonly [number, Trust]
-  readonly bulky?: true
+  readonly bulky?: boolean
   readonly monthsNorth?: readonly number[]
   readonly water: ShareEntry
   readonly sugars?: ShareEntry | NoSugars
@@ -48,7 +48,7 @@ export interface Entry {
   readonly warnAbove?: readonly [number, Trust, LimitKey]
   readonly ceiling?: readonly [number, Trust, LimitKey]
   readonly days: readonly [number, number, number, number | null, number, number]
-  readonly daysByAnalogy?: true
+  readonly daysByAnalogy?: boolean
   readonly spirit: Pair
   readonly spiritTrust?: Trust
   readonly zest?: { readonly stripsG: Pair; readonly gratedG: Pair; readonly trust: Trust }
@@ -59,18 +59,19 @@ export interface Entry {
   readonly preparation: readonly Preparation[]
 }
 
-/** A figure read in USDA's table, by the number of its row. */
-export const usda = (value: number, ndb: string): ShareEntry => ({
-  value,
-  trust: 'published',
-  sources: ['usda_sr'],
-  ndb,
-})
-
 /** Zest per fruit is known to 40 %: zest-and-retention of the reference data, from USDA's weights and a cut of 1 mm. */
 const ZEST_PLUS_MINUS_SHARE = 0.4
 
-const names = (text: string): readonly string[] => text.split(', ')
+/** The English plural of the last word, where it is a regular one. */
+const plural = (name: string): string => {
+  if (name.endsWith('leaf')) return `${name.slice(0, -1)}ves`
+  if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`
+  return /(?:s|x|z|ch|sh)$/.test(name) ? `${name}es` : `${name}s`
+}
+
+/** `lemon+, lime` is lemon, lemons, lime. */
+const names = (text: string): readonly string[] =>
+  text.split(', ').flatMap((name) => (name.endsWith('+') ? [name.slice(0, -1), plural(name.slice(0, -1))] : [name]))
 
 const share = (entry: ShareEntry): Share => ({
   value: entry.value,
