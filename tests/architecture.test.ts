@@ -6,9 +6,12 @@ const root = join(import.meta.dirname, '..')
 
 /** Tables of numbers or words, which may be longer than code. */
 const TABLES: readonly string[] = [
+  'core/botanical/ask-back.ts',
   'core/botanical/refused-names.ts',
   'core/botanical/catalogue/fruit.ts',
+  'core/botanical/catalogue/herbs.ts',
   'core/botanical/catalogue/spices.ts',
+  'core/recipe/code/plant-numbers.ts',
 ]
 
 const LONGEST = 200

@@ -33,6 +33,8 @@ const PIECE_WORDS: Readonly<Record<Piece, readonly string[]>> = {
   slice: [],
   piece: [],
   bunch: [],
+  head: [],
+  pinch: [],
 }
 
 /** From five letters on a typo is forgiven. */
@@ -56,7 +58,7 @@ const matchOf = (words: readonly string[]): Match | null => {
 }
 
 /** Words that are one letter away from a name, and mean something else. */
-const OTHER_THINGS = new Set(['clover', 'clovers', 'pesce', 'pesci', 'gloves'])
+const OTHER_THINGS = new Set(['clover', 'clovers', 'pesce', 'pesci', 'gloves', 'toffee', 'toffees', 'poppers'])
 
 const typoMatch = (key: string): Match | null => {
   if (lettersOf(key) < TYPO_LETTERS || OTHER_THINGS.has(key)) return null
@@ -140,7 +142,7 @@ export const findBotanical = (noun: string, piece: Piece | null = null): Found =
 }
 
 /** Plants whose leaf is what the catalogue means; `2 orange leaves` are no orange peel. */
-const LEAFY = new Set(['herb', 'bitter', 'coffee_tea_cocoa', 'flower'])
+const LEAFY = new Set(['herb', 'bitter', 'coffee_tea_cocoa'])
 
 /** Throws `unsaid_form` where a ceiling depends on the state of the plant and none was said. */
 export const expectSaidForm = ({ botanical, saidState }: Found): void => {

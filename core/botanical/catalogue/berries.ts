@@ -1,4 +1,4 @@
-import { type Group, group, near, paper, usda } from './rows.ts'
+import { type Group, group, memory, near, noted, paper, usda } from './rows.ts'
 
 // biome-ignore format: a table, a plant a row
 export const berries: readonly Group[] = [
@@ -38,5 +38,40 @@ export const berries: readonly Group[] = [
       days: [15, 30, 45, 240, 60, 90], daysByAnalogy: true, spirit: [40, 96], spiritTrust: 'published',
       pieces: { berry: [0.5, 1, 'estimated'] }, hazards: ['foraging'],
       preparation: ['remove_leaves_and_stalks', 'fully_ripe'] },
+  }),
+  // Fresh berries, whole or pricked, from memory.
+  group('berry', {
+    practice: 'memory', state: 'fresh', exchange: [0.5, 1], kept: [0.3, 0.7], days: [7, 21, 30, 60, 60, 60],
+    daysByAnalogy: true, spirit: [40, 60],
+  }, {
+    redcurrant: { title: 'Redcurrants', en: 'redcurrant+, red currant+, whitecurrant+, white currant+',
+      it: 'ribes rosso, ribes rossi, ribes bianco', latin: 'Ribes rubrum',
+      months: [6, 8], holds: noted('09084', 0.84, 0.074), dose: [400, 700, 1200], hazards: ['pectin', 'foraging'],
+      preparation: ['strip_from_stalks_crush'] },
+    gooseberry: { title: 'Gooseberries', en: 'gooseberry+', it: 'uva spina, uve spine', latin: 'Ribes uva-crispa',
+      months: [6, 8], holds: noted('09107', 0.879, 'not_found'), dose: [400, 700, 1000],
+      pieces: { each: [3, 10, 'memory'] }, hazards: ['pectin'], preparation: ['top_tail_and_prick'] },
+    lingonberry: { title: 'Lingonberries', en: 'lingonberry+, cowberry+', it: 'mirtillo rosso, mirtilli rossi',
+      latin: 'Vaccinium vitis-idaea',
+      months: [8, 10], holds: memory(0.86, { value: 0.055, trust: 'memory', sources: ['unverified'] }, [0.84, 0.88]),
+      dose: [300, 500, 1000], hazards: ['pectin', 'foraging'],
+      preparation: ['pick_over_wash_dry', 'prick_or_crush_lightly'] },
+    mulberry: { title: 'Mulberries', en: 'mulberry+, black mulberry+', it: 'mora di gelso, more di gelso',
+      latin: 'Morus nigra, Morus alba',
+      months: [6, 8], holds: noted('09190', 0.877, 0.081), dose: [400, 700, 1000], hazards: ['pectin'],
+      preparation: ['fully_ripe', 'pick_over_rinse_briefly'] },
+    aronia: { title: 'Aronia berries', en: 'aronia berry+, aronia, chokeberry+, black chokeberry+',
+      it: 'bacca di aronia, bacche di aronia', latin: 'Aronia melanocarpa',
+      months: [8, 10], holds: memory(0.84, { value: 0.06, trust: 'memory', sources: ['unverified'] }, [0.8, 0.86]),
+      dose: [300, 500, 800], hazards: ['pectin', 'foraging'], preparation: ['pick_over_wash_dry', 'prick_or_freeze'] },
+    sea_buckthorn: { title: 'Sea buckthorn berries', en: 'sea buckthorn, sea buckthorn berry+',
+      it: 'olivello spinoso, bacca di olivello spinoso, bacche di olivello spinoso', latin: 'Hippophae rhamnoides',
+      months: [8, 10], holds: memory(0.83, { value: 0.045, trust: 'memory', sources: ['unverified'] }, [0.8, 0.86]),
+      dose: [300, 500, 800], hazards: ['foraging'], preparation: ['never_plain_buckthorn', 'oil_ring_no_fault'] },
+    rosehip: { title: 'Rosehips', en: 'rosehip+, rose hip+',
+      it: 'cinorrodo, cinorrodi, bacca di rosa canina, bacche di rosa canina, rosa canina', latin: 'Rosa canina',
+      driedPerFresh: [1 / 3, 'memory'], months: [9, 11], holds: noted('35203', 0.587, 'below_3_percent'),
+      dose: [200, 400, 700], days: [21, 40, 50, 60, 60, 60], pieces: { each: [1.5, 3, 'memory'] },
+      hazards: ['foraging'], preparation: ['halve_scrape_hairs', 'strain_through_cloth'] },
   }),
 ]

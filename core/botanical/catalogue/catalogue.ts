@@ -12,12 +12,14 @@ import { pineAndOak } from './pine-and-oak.ts'
 import { roots } from './roots.ts'
 import { entriesOf } from './rows.ts'
 import { spices } from './spices.ts'
+import { vegetables } from './vegetables.ts'
 
 /** Every plant that can be planned, by kind. */
 export const catalogue: readonly Botanical[] = [
   ...citrus,
   ...berries,
   ...fruit,
+  ...vegetables,
   ...herbs,
   ...spices,
   ...roots,

@@ -1,23 +1,26 @@
-import { type Group, group, like, near, usda } from './rows.ts'
+import { type Group, group, like, memory, near, usda } from './rows.ts'
 
 // biome-ignore format: a table, a plant a row
 export const citrus: readonly Group[] = [
   // Peels, cut thin.
   group('citrus', {
-    state: 'fresh', exchange: [0.8, 1], kept: [0.6, 1], days: [7, 14, 30, null, 30, 30], spirit: [40, 96],
-    hazards: ['citrus_postharvest'],
+    state: 'fresh', driedPerFresh: [1 / 3, 'memory'], exchange: [0.8, 1], kept: [0.6, 1],
+    days: [7, 14, 30, null, 30, 30], spirit: [40, 96], hazards: ['citrus_postharvest'],
     preparation: ['scrub_hot_and_dry', 'prefer_untreated', 'no_white_pith', 'peel_just_before'],
   }, {
-    lemon_peel: { title: 'Lemon peel (zest)', en: 'lemon+, lemon peel+, lemon zest+, lemon rind+',
+    lemon_peel: { title: 'Lemon peel (zest)',
+      en: 'lemon+, lemon peel+, lemon zest+, lemon rind+, Meyer lemon+, Amalfi lemon, Sorrento lemon',
       it: 'limone, limoni, scorza di limone, scorze di limone, buccia di limone, bucce di limone, ' +
         'scorza di limoni, scorze di limoni',
       latin: 'Citrus limon',
       holds: usda('09156', 0.816, 0.0417), dose: [50, 120, 250], fruitG: [85, 150],
       zest: { stripsG: [8, 13], gratedG: [4, 7], trust: 'derived' } },
     orange_peel: { title: 'Sweet orange peel',
-      en: 'orange+, sweet orange+, orange peel+, orange zest, orange rind+, sweet orange peel+',
+      en: 'orange+, sweet orange+, orange peel+, orange zest, orange rind+, sweet orange peel+, blood orange+, ' +
+        'navel orange+',
+
       it: "arancia, arance, arancia dolce, arance dolci, scorza d'arancia, scorze d'arancia, scorza di arancia, " +
-        "scorze di arancia, buccia d'arancia, bucce d'arancia",
+        "scorze di arancia, buccia d'arancia, bucce d'arancia, arancia sanguinella, arance sanguinelle",
       latin: 'Citrus sinensis',
       months: [12, 4], holds: usda('09216', 0.725, near(0.04)), dose: [50, 120, 250], fruitG: [96, 184],
       zest: { stripsG: [12, 18], gratedG: [6, 9], trust: 'derived' } },
@@ -30,7 +33,7 @@ export const citrus: readonly Group[] = [
       zest: { stripsG: [12, 18], gratedG: [6, 9], trust: 'estimated' },
       hazards: ['citrus_postharvest', 'grapefruit_interaction'] },
     mandarin_peel: { title: 'Mandarin / tangerine peel',
-      en: 'mandarin+, tangerine+, clementine+, mandarin peel+, tangerine peel+, mandarin zest',
+      en: 'mandarin+, tangerine+, clementine+, mandarin peel+, tangerine peel+, mandarin zest, satsuma+',
       it: 'mandarino, mandarini, clementina, scorza di mandarino, scorze di mandarino, buccia di mandarino, ' +
         'bucce di mandarino',
       latin: 'Citrus reticulata',
@@ -56,8 +59,8 @@ export const citrus: readonly Group[] = [
       zest: { stripsG: [12, 20], gratedG: [7, 11], trust: 'estimated' },
       hazards: ['citrus_postharvest', 'phototoxic_peel', 'grapefruit_interaction'],
       preparation: ['scrub_hot_and_dry', 'prefer_untreated', 'no_white_pith', 'peel_just_before', 'strong_start_low'] },
-    citron_peel: { title: 'Citron (cedro) outer peel', en: 'citron+, citron peel+, etrog+',
-      it: 'cedro, cedri, scorza di cedro, scorze di cedro', latin: 'Citrus medica',
+    citron_peel: { title: 'Citron (cedro) outer peel', en: "citron+, citron peel+, etrog+, Buddha's hand+",
+      it: 'cedro, cedri, scorza di cedro, scorze di cedro, mano di Buddha', latin: 'Citrus medica',
       months: [10, 1], holds: like('lemon peel', 0.8, near(0.04)), dose: [80, 120, 200],
       zest: { stripsG: [40, 100], gratedG: [20, 40], trust: 'estimated' },
       preparation: ['scrub_hot_and_dry', 'prefer_untreated', 'no_white_pith', 'peel_just_before',
@@ -66,6 +69,22 @@ export const citrus: readonly Group[] = [
       latin: 'Citrus junos',
       months: [11, 12], holds: like('lemon and orange peel', 0.78, near(0.04)), dose: [50, 100, 200],
       daysByAnalogy: true, zest: { stripsG: [6, 12], gratedG: [3, 6], trust: 'estimated' } },
+  }),
+  // Peels, cut thin, from memory.
+  group('citrus', {
+    practice: 'memory', state: 'fresh', driedPerFresh: [1 / 3, 'memory'], exchange: [0.8, 1], kept: [0.6, 1],
+    days: [7, 14, 30, null, 30, 30], daysByAnalogy: true, spirit: [40, 96],
+    hazards: ['citrus_postharvest', 'grapefruit_interaction'],
+    preparation: ['scrub_hot_and_dry', 'prefer_untreated', 'no_white_pith', 'peel_just_before'],
+  }, {
+    tangelo_peel: { title: 'Tangelo peel', en: 'tangelo+, tangelo peel+, minneola+',
+      it: 'tangelo, scorza di tangelo, scorze di tangelo', latin: 'Citrus x tangelo',
+      months: [12, 3], holds: memory(0.75, 0.04), dose: [50, 120, 250],
+      zest: { stripsG: [9, 16], gratedG: [5, 8], trust: 'memory' } },
+    pomelo_peel: { title: 'Pomelo peel', en: 'pomelo+, pomelo peel+, shaddock+',
+      it: 'pomelo, pomeli, scorza di pomelo, scorze di pomelo', latin: 'Citrus maxima',
+      months: [11, 3], holds: memory(0.78, 0.04), dose: [80, 120, 200],
+      zest: { stripsG: [25, 45], gratedG: [12, 20], trust: 'memory' } },
   }),
   // Whole fruit.
   group('citrus', {}, {

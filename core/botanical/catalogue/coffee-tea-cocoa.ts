@@ -1,10 +1,11 @@
-import { type Group, group, like, memory } from './rows.ts'
+import { type Group, group, like, memory, noted } from './rows.ts'
 
 // biome-ignore format: a table, a plant a row
 export const coffeeTeaCocoa: readonly Group[] = [
   // Coffee.
   group('coffee_tea_cocoa', { state: 'roasted', exchange: [0.9, 1], spirit: [40, 96], hazards: ['caffeine'] }, {
-    coffee_whole: { title: 'Coffee beans, whole', en: 'coffee bean+, whole coffee bean+, whole bean coffee',
+    coffee_whole: { title: 'Coffee beans, whole',
+      en: 'coffee bean+, whole coffee bean+, whole bean coffee, espresso bean+',
       it: 'chicco di caffè, chicchi di caffè, chicchi di caffe, caffè in grani, caffe in grani',
       latin: 'Coffea arabica, Coffea canephora',
       cut: 'whole', holds: memory(0.03, undefined, [0.01, 0.05]), kept: [0.5, 1], dose: [100, 250, 400],
@@ -28,18 +29,60 @@ export const coffeeTeaCocoa: readonly Group[] = [
       dose: [60, 120, 200], days: [5, 10, 21, 30, 14, 30], daysByAnalogy: true, spirit: [40, 70],
       hazards: ['caffeine', 'allergen_nuts_trace'], preparation: ['use_roasted_nibs', 'chill_and_filter_fat'] },
   }),
+  // Cocoa, from memory.
+  group('coffee_tea_cocoa', {
+    practice: 'memory', state: 'roasted', exchange: [0.9, 1], days: [5, 10, 14, 21, 30, 30], daysByAnalogy: true,
+    spirit: [40, 60],
+  }, {
+    cocoa_powder: { title: 'Cocoa powder', en: 'cocoa powder, cacao powder, unsweetened cocoa',
+      it: 'cacao in polvere, cacao amaro', latin: 'Theobroma cacao',
+      cut: 'ground', holds: noted('19165', 0.03), kept: [2, 2.5], dose: [50, 100, 150],
+      hazards: ['caffeine', 'allergen_nuts_trace'], preparation: ['unsweetened_cocoa', 'settles_strain_paper'] },
+    dark_chocolate: { title: 'Dark chocolate', en: 'dark chocolate+, plain chocolate, bitter chocolate',
+      it: 'cioccolato fondente, cioccolata fondente', latin: 'Theobroma cacao',
+      holds: noted('19904', 0.014, 0.24), kept: [0.6, 1.2], dose: [50, 150, 250],
+      hazards: ['caffeine', 'allergen_milk_soya', 'allergen_nuts_trace'],
+      preparation: ['no_milk_chopped', 'chill_and_filter_fat'] },
+  }),
   // Tea and what is drunk like it.
   group('coffee_tea_cocoa', {
     state: 'dried', bulky: true, exchange: [0.9, 1], kept: [1.2, 2.2], daysByAnalogy: true, spirit: [30, 60],
     hazards: ['caffeine'], preparation: ['loose_leaf', 'harsh_within_hours'],
   }, {
-    tea_black: { title: 'Tea, black', en: 'black tea+, black tea leaf+', it: 'tè nero, te nero, foglie di tè nero',
-      latin: 'Camellia sinensis',
+    tea_black: { title: 'Tea, black',
+      en: 'black tea+, black tea leaf+, Assam tea, Darjeeling tea, lapsang souchong, English breakfast tea',
+      it: 'tè nero, te nero, foglie di tè nero', latin: 'Camellia sinensis',
       holds: memory(0.06, undefined, [0.03, 0.08]), dose: [5, 12, 30], days: [0.1, 0.2, 0.5, 1, 14, 30],
       pieces: { teaspoon: [2, 2.5, 'estimated'] } },
-    tea_green: { title: 'Tea, green', en: 'green tea+, green tea leaf+', it: 'tè verde, te verde, foglie di tè verde',
-      latin: 'Camellia sinensis',
+    tea_green: { title: 'Tea, green', en: 'green tea+, green tea leaf+, sencha, jasmine tea',
+      it: 'tè verde, te verde, foglie di tè verde, tè al gelsomino', latin: 'Camellia sinensis',
       holds: memory(0.06, undefined, [0.03, 0.08]), dose: [5, 10, 25], days: [0.1, 0.2, 0.4, 1, 14, 30],
       pieces: { teaspoon: [1.5, 2.5, 'estimated'] } },
+  }),
+  // Tea and what is drunk like it, from memory.
+  group('coffee_tea_cocoa', {
+    practice: 'memory', state: 'dried', bulky: true, exchange: [0.9, 1], kept: [1.2, 2.2], dose: [5, 12, 30],
+    days: [0.1, 0.2, 0.5, 1, 14, 30], daysByAnalogy: true, spirit: [30, 60], hazards: ['caffeine'],
+    preparation: ['loose_leaf', 'harsh_within_hours'],
+  }, {
+    tea_oolong: { title: 'Oolong tea', en: 'oolong+, oolong tea+', it: 'tè oolong, te oolong',
+      latin: 'Camellia sinensis',
+      holds: memory(0.06, undefined, [0.03, 0.08]), pieces: { teaspoon: [1.5, 2.5, 'memory'] } },
+    tea_white: { title: 'White tea', en: 'white tea+', it: 'tè bianco, te bianco', latin: 'Camellia sinensis',
+      holds: memory(0.06, undefined, [0.03, 0.08]), pieces: { teaspoon: [1.5, 2.5, 'memory'] } },
+    earl_grey: { title: 'Earl Grey tea', en: 'Earl Grey, Earl Grey tea', it: 'tè Earl Grey, te Earl Grey',
+      latin: 'Camellia sinensis',
+      holds: memory(0.06, undefined, [0.03, 0.08]), pieces: { teaspoon: [1.5, 2.5, 'memory'] },
+      preparation: ['carries_bergamot', 'harsh_within_hours'] },
+    matcha: { title: 'Matcha', en: 'matcha, matcha powder, matcha tea', it: 'tè matcha, te matcha',
+      latin: 'Camellia sinensis',
+      bulky: false, holds: memory(0.05, undefined, [0.03, 0.08]), kept: [2, 2.5], dose: [5, 10, 20],
+      preparation: ['settles_strain_paper', 'harsh_within_hours'] },
+    yerba_mate: { title: 'Yerba mate', en: 'yerba mate, yerba maté, mate tea, maté tea',
+      it: 'erba mate, yerba mate, mate', latin: 'Ilex paraguariensis',
+      holds: memory(0.07), dose: [5, 15, 30] },
+    rooibos: { title: 'Rooibos', en: 'rooibos, rooibos tea, redbush, redbush tea', it: 'rooibos, tè rosso, tè rooibos',
+      latin: 'Aspalathus linearis',
+      holds: memory(0.07), dose: [5, 15, 30], days: [0.5, 1, 2, 3, 14, 30], hazards: [], preparation: ['loose_leaf'] },
   }),
 ]

@@ -44,6 +44,8 @@ export interface Entry {
   readonly water: ShareEntry
   readonly sugars?: ShareEntry | NoSugars
   readonly exchange: Pair
+  /** How doses, days and strengths are known, where they are no common practice. */
+  readonly practice?: Trust
   readonly dose: readonly [number, number, number]
   readonly warnAbove?: readonly [number, Trust, LimitKey]
   readonly ceiling?: readonly [number, Trust, LimitKey]
@@ -91,14 +93,15 @@ const piecesOf = ({ pieces = {} }: Entry): Botanical['pieces'] =>
     return found === undefined ? [] : [{ piece, minG: found[0], maxG: found[1], trust: found[2] }]
   })
 
-const timesOf = ({ days, daysByAnalogy }: Entry): Botanical['timesDays'] => {
+const timesOf = ({ days, daysByAnalogy, practice = 'common_practice' }: Entry): Botanical['timesDays'] => {
   const [tasteFrom, usualMin, usualMax, latest, restMin, restMax] = days
   const byAnalogy = daysByAnalogy ?? false
-  return { tasteFrom, usualMin, usualMax, latest, restMin, restMax, trust: 'common_practice', byAnalogy }
+  return { tasteFrom, usualMin, usualMax, latest, restMin, restMax, trust: practice, byAnalogy }
 }
 
 export const botanicalFrom = (entry: Entry): Botanical => {
   const { id, kind, title, state, cut, driedPerFresh, dose, sugars = 'below_3_percent', zest } = entry
+  const practice = entry.practice ?? 'common_practice'
   return {
     id,
     kind,
@@ -111,11 +114,11 @@ export const botanicalFrom = (entry: Entry): Botanical => {
     sugarsFraction: typeof sugars === 'string' ? null : share(sugars),
     noSugars: typeof sugars === 'string' ? sugars : null,
     waterExchange: { min: entry.exchange[0], max: entry.exchange[1], trust: 'estimated' },
-    dose: { minGPerL: dose[0], typicalGPerL: dose[1], maxGPerL: dose[2], trust: 'common_practice' },
+    dose: { minGPerL: dose[0], typicalGPerL: dose[1], maxGPerL: dose[2], trust: practice },
     warnAbove: limit(entry.warnAbove),
     ceiling: limit(entry.ceiling),
     timesDays: timesOf(entry),
-    spiritPercent: { min: entry.spirit[0], max: entry.spirit[1], trust: entry.spiritTrust ?? 'common_practice' },
+    spiritPercent: { min: entry.spirit[0], max: entry.spirit[1], trust: entry.spiritTrust ?? practice },
     zestGPerFruit:
       zest === undefined
         ? null

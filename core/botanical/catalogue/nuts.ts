@@ -1,4 +1,4 @@
-import { type Group, group, guess, usda } from './rows.ts'
+import { type Group, group, guess, noted, usda } from './rows.ts'
 
 // biome-ignore format: a table, a plant a row
 export const nuts: readonly Group[] = [
@@ -24,5 +24,48 @@ export const nuts: readonly Group[] = [
       latin: 'Corylus avellana',
       holds: usda('12120', 0.0531, 'stays_in_kernel'), pieces: { nut: [1.3, 1.4, 'published'] },
       hazards: ['allergen_nuts'], preparation: ['roast_and_crush', 'chill_and_filter_fat'] },
+  }),
+  // Kernels, from memory.
+  group('nut', {
+    practice: 'memory', state: 'dried', exchange: [0.9, 1], kept: [0.3, 0.7], dose: [100, 200, 300],
+    days: [7, 14, 30, 60, 30, 30], daysByAnalogy: true, spirit: [40, 70],
+  }, {
+    walnut: { title: 'Ripe walnuts', en: 'ripe walnut+, walnut kernel+, shelled walnut+, dried walnut+',
+      it: 'gheriglio di noce, gherigli di noce, noce secca, noci secche, noce matura, noci mature',
+      latin: 'Juglans regia',
+      holds: noted('12155', 0.041, 'stays_in_kernel'), pieces: { nut: [4, 6, 'memory'] }, hazards: ['allergen_nuts'],
+      preparation: ['fresh_never_rancid', 'chill_and_filter_fat', 'nut_allergen_stays'] },
+    pistachio: { title: 'Pistachios', en: 'pistachio+, pistachio nut+', it: 'pistacchio, pistacchi',
+      latin: 'Pistacia vera',
+      holds: noted('12151', 0.044, 'stays_in_kernel'), pieces: { nut: [0.5, 0.8, 'memory'] },
+      hazards: ['allergen_nuts', 'anacardiaceae_allergy'],
+      preparation: ['shelled_unsalted', 'chill_and_filter_fat', 'nut_allergen_stays'] },
+    pecan: { title: 'Pecans', en: 'pecan+, pecan nut+', it: 'noce pecan, noci pecan', latin: 'Carya illinoinensis',
+      holds: noted('12142', 0.035, 'stays_in_kernel'), pieces: { nut: [2, 4, 'memory'] }, hazards: ['allergen_nuts'],
+      preparation: ['roast_and_crush', 'chill_and_filter_fat', 'nut_allergen_stays'] },
+    cashew: { title: 'Cashews', en: 'cashew+, cashew nut+', it: 'anacardo, anacardi', latin: 'Anacardium occidentale',
+      holds: noted('12087', 0.052, 'stays_in_kernel'), pieces: { nut: [1.2, 1.8, 'memory'] },
+      hazards: ['allergen_nuts', 'anacardiaceae_allergy'],
+      preparation: ['shelled_unsalted', 'chill_and_filter_fat', 'nut_allergen_stays'] },
+    macadamia: { title: 'Macadamias', en: 'macadamia+, macadamia nut+',
+      it: 'noce macadamia, noci macadamia, noce di macadamia, noci di macadamia', latin: 'Macadamia integrifolia',
+      holds: noted('12131', 0.014, 'stays_in_kernel'), pieces: { nut: [2, 3, 'memory'] }, hazards: ['allergen_nuts'],
+      preparation: ['roast_and_crush', 'chill_and_filter_fat', 'nut_allergen_stays'] },
+    brazil_nut: { title: 'Brazil nuts', en: 'Brazil nut+', it: 'noce del Brasile, noci del Brasile',
+      latin: 'Bertholletia excelsa',
+      holds: noted('12078', 0.034, 'stays_in_kernel'), pieces: { nut: [3.5, 5, 'memory'] }, hazards: ['allergen_nuts'],
+      preparation: ['roast_and_crush', 'chill_and_filter_fat', 'nut_allergen_stays'] },
+    pine_nut: { title: 'Pine nuts', en: 'pine nut+', it: 'pinolo, pinoli', latin: 'Pinus pinea',
+      holds: noted('12147', 0.023, 'stays_in_kernel'), dose: [50, 150, 250], days: [5, 7, 14, 30, 30, 30],
+      hazards: ['allergen_generic'], preparation: ['roast_and_crush', 'chill_and_filter_fat'] },
+    peanut: { title: 'Peanuts', en: 'peanut+, groundnut+',
+      it: 'arachide, arachidi, nocciolina americana, noccioline americane', latin: 'Arachis hypogaea',
+      holds: noted('16087', 0.065, 'stays_in_kernel'), days: [5, 7, 14, 30, 30, 30],
+      pieces: { nut: [0.5, 1, 'memory'] }, hazards: ['allergen_peanut'],
+      preparation: ['roast_and_crush', 'chill_and_filter_fat', 'allergen_stays'] },
+    sesame: { title: 'Sesame seed', en: 'sesame, sesame seed+', it: 'sesamo, seme di sesamo, semi di sesamo',
+      latin: 'Sesamum indicum',
+      holds: noted('12023', 0.047, 'stays_in_kernel'), dose: [50, 150, 250], days: [5, 7, 14, 30, 30, 30],
+      hazards: ['allergen_sesame'], preparation: ['toast_lightly', 'chill_and_filter_fat', 'allergen_stays'] },
   }),
 ]

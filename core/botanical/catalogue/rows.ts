@@ -55,6 +55,10 @@ const holding = (water: ShareEntry, sugars: Sugars | undefined): Holds =>
 export const usda = (ndb: string, water: number, sugars?: Sugars): Holds =>
   holding({ value: water, trust: 'published', sources: ['usda_sr'], ndb }, sugars)
 
+/** From memory, to be checked in that row of USDA's table. */
+export const noted = (ndb: string, water: number, sugars?: Sugars): Holds =>
+  holding({ value: water, trust: 'memory', sources: ['usda_sr'], ndb }, sugars)
+
 /** Read in a paper. */
 export const paper = (
   sources: ShareEntry['sources'],

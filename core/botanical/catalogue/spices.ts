@@ -1,4 +1,4 @@
-import { type Group, group, guess, memory, usda } from './rows.ts'
+import { type Group, group, guess, memory, noted, usda } from './rows.ts'
 
 // biome-ignore format: a table, a plant a row
 export const spices: readonly Group[] = [
@@ -20,6 +20,22 @@ export const spices: readonly Group[] = [
     caraway: { title: 'Caraway seed', en: 'caraway+, caraway seed+',
       it: 'carvi, cumino dei prati, cumino tedesco, seme di carvi, semi di carvi, kummel', latin: 'Carum carvi',
       holds: usda('02005', 0.0987), spirit: [40, 96], hazards: ['carrot_family'] },
+  }),
+  // Seeds of the carrot family, from memory.
+  group('spice', {
+    practice: 'memory', state: 'dried', exchange: [0.9, 1], kept: [0.7, 1.4], days: [5, 10, 14, 21, 30, 30],
+    daysByAnalogy: true, spirit: [40, 70], hazards: ['carrot_family', 'celery_kin'],
+    preparation: ['buy_food_grade', 'crush_lightly'],
+  }, {
+    cumin: { title: 'Cumin seed', en: 'cumin+, cumin seed+', it: 'cumino, cumini, seme di cumino, semi di cumino',
+      latin: 'Cuminum cyminum',
+      holds: noted('02014', 0.081), dose: [5, 15, 40] },
+    dill_seed: { title: 'Dill seed', en: 'dill seed+', it: 'seme di aneto, semi di aneto', latin: 'Anethum graveolens',
+      holds: noted('02016', 0.077), dose: [15, 40, 80] },
+    celery_seed: { title: 'Celery seed', en: 'celery seed+', it: 'seme di sedano, semi di sedano',
+      latin: 'Apium graveolens',
+      holds: noted('02007', 0.06), dose: [2, 10, 30], days: [2, 5, 7, 10, 14, 30],
+      hazards: ['allergen_celery', 'pregnancy_breastfeeding', 'carrot_family'] },
   }),
   // Dried spices.
   group('spice', {
@@ -81,7 +97,44 @@ export const spices: readonly Group[] = [
       hazards: ['saffron_dose', 'pregnancy_breastfeeding'], preparation: ['real_stigmas'] },
     nutmeg: { title: 'Nutmeg', en: 'nutmeg+', it: 'noce moscata, noci moscate', latin: 'Myristica fragrans',
       holds: usda('02025', 0.0623), dose: [0.2, 0.5, 1], ceiling: [1, 'derived', 'nutmeg'], days: [1, 2, 5, 7, 30, 30],
-      pieces: { nut: [5, 7, 'estimated'] }, hazards: ['nutmeg'], preparation: ['grate_never_whole'] },
+      pieces: { nut: [5, 7, 'estimated'], pinch: [0.1, 0.3, 'memory'] }, hazards: ['nutmeg'],
+      preparation: ['grate_never_whole'] },
+  }),
+  // Dried spices, from memory.
+  group('spice', {
+    practice: 'memory', state: 'dried', exchange: [0.9, 1], kept: [0.5, 1.2], dose: [2, 6, 20],
+    days: [2, 5, 7, 10, 30, 30], daysByAnalogy: true, spirit: [40, 80],
+  }, {
+    black_cardamom: { title: 'Black cardamom', en: 'black cardamom+, black cardamom pod+',
+      it: 'cardamomo nero, cardamomi neri', latin: 'Amomum subulatum',
+      holds: memory(0.09), dose: [2, 5, 15], pieces: { pod: [1, 2, 'memory'] },
+      preparation: ['crack_pods', 'dominates_easily'] },
+    white_pepper: { title: 'White pepper', en: 'white pepper+, white peppercorn+', it: 'pepe bianco',
+      latin: 'Piper nigrum',
+      holds: noted('02032', 0.114), preparation: ['crack_lightly'] },
+    green_pepper: { title: 'Green peppercorns', en: 'green peppercorn+', it: 'pepe verde', latin: 'Piper nigrum',
+      holds: memory(0.11), preparation: ['crack_lightly'] },
+    long_pepper: { title: 'Long pepper', en: 'long pepper+', it: 'pepe lungo', latin: 'Piper longum',
+      holds: memory(0.11), preparation: ['crack_lightly'] },
+    cubeb: { title: 'Cubeb pepper', en: 'cubeb+, cubeb pepper', it: 'cubebe, pepe cubebe', latin: 'Piper cubeba',
+      holds: memory(0.1), preparation: ['crack_lightly', 'buy_food_grade'] },
+    sichuan_pepper: { title: 'Sichuan pepper', en: 'Sichuan pepper+, Sichuan peppercorn+, Szechuan pepper',
+      it: 'pepe di Sichuan, pepe del Sichuan', latin: 'Zanthoxylum bungeanum',
+      holds: memory(0.1), preparation: ['red_husks_no_seeds'] },
+    grains_of_paradise: { title: 'Grains of paradise', en: 'grains of paradise, melegueta pepper',
+      it: 'grani del paradiso, grani di paradiso, pepe melegueta', latin: 'Aframomum melegueta',
+      holds: memory(0.11), preparation: ['crack_lightly', 'buy_food_grade'] },
+    mustard_seed: { title: 'Mustard seed', en: 'mustard seed+, mustard', it: 'seme di senape, semi di senape, senape',
+      latin: 'Sinapis alba, Brassica juncea',
+      holds: noted('02024', 0.053, 'stays_in_kernel'), dose: [5, 15, 30], hazards: ['allergen_mustard'],
+      preparation: ['crush_lightly', 'allergen_stays'] },
+    fenugreek: { title: 'Fenugreek seed', en: 'fenugreek, fenugreek seed+', it: 'fieno greco, semi di fieno greco',
+      latin: 'Trigonella foenum-graecum',
+      holds: noted('02019', 0.088), dose: [2, 10, 30], hazards: ['legume_allergy', 'pregnancy_breastfeeding'],
+      preparation: ['crush_lightly', 'strong_start_low'] },
+    mace: { title: 'Mace', en: 'mace, mace blade+', it: 'macis', latin: 'Myristica fragrans',
+      holds: noted('02022', 0.082), dose: [0.2, 0.5, 1], ceiling: [1, 'memory', 'nutmeg'], days: [1, 2, 5, 7, 30, 30],
+      hazards: ['nutmeg', 'pregnancy_breastfeeding'], preparation: ['break_blades_weigh'] },
   }),
   // Chillies, fresh.
   group('spice', {}, {
@@ -95,6 +148,27 @@ export const spices: readonly Group[] = [
       hazards: ['capsaicin'],
       preparation: ['gloves_keep_from_eyes', 'remove_seeds_and_ribs', 'taste_after_a_day_then_daily'] },
   }),
+  // Chillies, fresh, from memory.
+  group('spice', {
+    practice: 'memory', state: 'fresh', exchange: [0.7, 1], kept: [0.4, 0.8], days: [0.1, 1, 3, 7, 14, 14],
+    daysByAnalogy: true, spirit: [40, 96], hazards: ['capsaicin'],
+    preparation: ['gloves_keep_from_eyes', 'remove_seeds_and_ribs', 'taste_after_a_day_then_daily'],
+  }, {
+    jalapeno: { title: 'Jalapeño', en: 'jalapeño+, jalapeno+, jalapeño pepper+',
+      it: 'peperoncino jalapeño, peperoncini jalapeño', latin: 'Capsicum annuum',
+      months: [7, 10], holds: noted('11979', 0.917, 0.041), dose: [5, 15, 40], warnAbove: [40, 'memory', 'capsaicin'],
+      pieces: { each: [12, 18, 'memory'] } },
+    birds_eye_chilli: { title: "Bird's eye chilli",
+      en: "bird's eye chilli, bird's eye chillies, bird's eye chili, bird's eye chilies, bird eye chilli, " +
+        "Thai chilli, Thai chillies, Thai chili, Thai chilies, piri piri",
+      it: 'peperoncino tailandese, peperoncini tailandesi, peperoncino piri piri', latin: 'Capsicum frutescens',
+      months: [7, 10], holds: memory(0.86, 0.05), dose: [1, 3, 8], warnAbove: [8, 'memory', 'capsaicin'],
+      ceiling: [32, 'memory', 'capsaicin'], pieces: { each: [0.5, 1.5, 'memory'] } },
+    habanero: { title: 'Habanero', en: 'habanero+, habanero pepper+, Scotch bonnet+',
+      it: 'peperoncino habanero, peperoncini habanero', latin: 'Capsicum chinense',
+      months: [7, 10], holds: memory(0.88, 0.05), dose: [0.5, 1.5, 4], warnAbove: [4, 'memory', 'capsaicin'],
+      ceiling: [16, 'memory', 'capsaicin'], pieces: { each: [8, 14, 'memory'] } },
+  }),
   // Chillies, dried.
   group('spice', {}, {
     chilli_dried: { title: 'Chilli, dried',
@@ -106,5 +180,25 @@ export const spices: readonly Group[] = [
       days: [0.1, 1, 3, 7, 14, 14], daysByAnalogy: true, spirit: [40, 96],
       pieces: { each: [0.5, 1, 'common_practice'] }, hazards: ['capsaicin'],
       preparation: ['gloves', 'start_with_one_pod'] },
+  }),
+  // Chillies, dried, from memory.
+  group('spice', {
+    practice: 'memory', state: 'dried', exchange: [0.9, 1], kept: [0.8, 1.8], days: [0.1, 1, 3, 7, 14, 14],
+    daysByAnalogy: true, spirit: [40, 96], hazards: ['capsaicin'],
+  }, {
+    chipotle: { title: 'Chipotle',
+      en: 'chipotle+, chipotle chilli, chipotle chillies, chipotle chili, chipotle chilies',
+      it: 'peperoncino chipotle, peperoncini chipotle', latin: 'Capsicum annuum',
+      holds: memory(0.1, 0.3), dose: [1, 3, 8], warnAbove: [8, 'memory', 'capsaicin'],
+      pieces: { each: [2, 4, 'memory'] }, preparation: ['gloves', 'start_with_one_pod'] },
+    cayenne: { title: 'Cayenne pepper', en: 'cayenne, cayenne pepper, cayenne powder',
+      it: 'pepe di Caienna, pepe di Cayenna', latin: 'Capsicum annuum',
+      holds: noted('02031', 0.08, 0.103), dose: [0.2, 0.5, 2], warnAbove: [2, 'memory', 'capsaicin'],
+      ceiling: [8, 'memory', 'capsaicin'], pieces: { pinch: [0.1, 0.3, 'memory'] },
+      preparation: ['gloves', 'a_pinch_does'] },
+    paprika: { title: 'Paprika', en: 'paprika, paprika powder, sweet paprika, smoked paprika',
+      it: 'paprica, paprica dolce', latin: 'Capsicum annuum',
+      holds: noted('02028', 0.112, 0.103), dose: [2, 10, 30], days: [0.5, 1, 3, 7, 14, 14], hazards: [],
+      preparation: ['colour_within_hours', 'settles_strain_paper'] },
   }),
 ]

@@ -84,7 +84,7 @@ test.each([
 
 test('dried is another dose where it is known, and not guessed where it is not', () => {
   expect(findBotanical('dried ginger').botanical.dose.typicalGPerL).toBeCloseTo(30, 9)
-  expect(refusal(() => findBotanical('dried basil'))).toBe('not_found unknown_form')
+  expect(refusal(() => findBotanical('dried strawberries'))).toBe('not_found unknown_form')
   expect(refusal(() => findBotanical('fresh wormwood'))).toBe('not_found unknown_form')
 })
 
@@ -98,6 +98,7 @@ test.each([
   ['olivo', 'leaf', 'olive_leaf'],
   ['basil', 'leaf', 'basil'],
   ['vanilla', 'pod', 'vanilla'],
+  ['orange', 'leaf', 'citrus_leaf'],
 ] as const)('%s counted by the %s is %s', (noun, piece, id) => {
   expect(findBotanical(noun, piece).botanical.id).toBe(id)
 })
@@ -106,7 +107,8 @@ test.each([
   ['rhubarb', 'refused refused_botanical'],
   ['fig', 'refused refused_botanical'],
   ['cherry', 'refused refused_botanical'],
-  ['orange', 'not_found unknown_botanical'],
+  ['lychee', 'not_found unknown_botanical'],
+  ['rose', 'not_found unknown_botanical'],
 ])('leaves of %s are not the fruit: %s', (noun, problem) => {
   expect(refusal(() => findBotanical(noun, 'leaf'))).toBe(problem)
 })
@@ -126,7 +128,7 @@ test.each([
 test('every word has to be explained, and the nearest are named', () => {
   expect(refusedValues(() => findBotanical('lemon juice'))).toEqual({
     typed: 'lemon juice',
-    nearest: ['lemon_peel'],
+    nearest: ['lemon_peel', 'citrus_leaf'],
     liqueur: null,
   })
   expect(refusal(() => findBotanical('granite'))).toBe('not_found unknown_botanical')

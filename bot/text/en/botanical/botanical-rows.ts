@@ -20,6 +20,7 @@ const kindRows: KindRows = {
   botanical_kind_citrus: () => kindNames.citrus,
   botanical_kind_berry: () => kindNames.berry,
   botanical_kind_fruit: () => kindNames.fruit,
+  botanical_kind_vegetable: () => kindNames.vegetable,
   botanical_kind_herb: () => kindNames.herb,
   botanical_kind_spice: () => kindNames.spice,
   botanical_kind_root: () => kindNames.root,

@@ -12,6 +12,7 @@ export const kindNames: { readonly [Kind in BotanicalKind]: string } = {
   citrus: 'Citrus peel',
   berry: 'Berries',
   fruit: 'Other fruit',
+  vegetable: 'Vegetables',
   herb: 'Herbs',
   spice: 'Spices',
   root: 'Roots',
@@ -19,7 +20,7 @@ export const kindNames: { readonly [Kind in BotanicalKind]: string } = {
   flower: 'Flowers',
   nut: 'Nuts',
   coffee_tea_cocoa: 'Coffee, tea, cocoa',
-  wood: 'Pine and oak',
+  wood: 'Conifers and oak',
 }
 
 export const stateWords: { readonly [State in PlantState]: string } = {
