@@ -42,7 +42,7 @@ export interface AskBack {
 export const askBacks: readonly AskBack[] = [
   {
     id: 'coffee',
-    words: 'coffee, coffees, caffè, caffe, caffé',
+    words: 'coffee, coffees, decaf coffee, decaffeinated coffee, caffè, caffe, caffé',
     choices: ['coffee_whole', 'coffee_cracked', 'coffee_ground'],
     refused: [],
   },

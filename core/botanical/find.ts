@@ -58,7 +58,17 @@ const matchOf = (words: readonly string[]): Match | null => {
 }
 
 /** Words that are one letter away from a name, and mean something else. */
-const OTHER_THINGS = new Set(['clover', 'clovers', 'pesce', 'pesci', 'gloves', 'toffee', 'toffees', 'poppers'])
+const OTHER_THINGS = new Set([
+  'clover',
+  'clovers',
+  'pesce',
+  'pesci',
+  'gloves',
+  'toffee',
+  'toffees',
+  'popper',
+  'poppers',
+])
 
 const typoMatch = (key: string): Match | null => {
   if (lettersOf(key) < TYPO_LETTERS || OTHER_THINGS.has(key)) return null

@@ -21,13 +21,19 @@ const known = names.map(([key, plants]) => ({ pairs: pairsOf(key), words: key.sp
 
 const LEAST_LIKENESS = 0.55
 
+/** A name that is all there comes before one that has more words than were typed. */
+const scoreOf = (words: readonly string[], ownWords: readonly string[]): number | null => {
+  if (ownWords.every((word) => words.includes(word))) return 1 + ownWords.length
+  return words.length > 0 && words.every((word) => ownWords.includes(word)) ? 1 : null
+}
+
 /** Up to three ids whose names hold the same words or nearly the same letters, best first. */
 export const nearestIds = (words: readonly string[]): readonly string[] => {
   const pairs = pairsOf(keyOf(words).slice(0, 60))
   const scored = known
     .map(({ pairs: own, words: ownWords, plants }) => ({
       plants,
-      score: ownWords.every((word) => words.includes(word)) ? 1 + ownWords.length : likeness(own, pairs),
+      score: scoreOf(words, ownWords) ?? likeness(own, pairs),
     }))
     .filter(({ score }) => score >= LEAST_LIKENESS)
     .sort((one, other) => other.score - one.score)

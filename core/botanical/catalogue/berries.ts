@@ -46,7 +46,7 @@ export const berries: readonly Group[] = [
   }, {
     redcurrant: { title: 'Redcurrants', en: 'redcurrant+, red currant+, whitecurrant+, white currant+',
       it: 'ribes rosso, ribes rossi, ribes bianco', latin: 'Ribes rubrum',
-      months: [6, 8], holds: noted('09084', 0.84, 0.074), dose: [400, 700, 1200], hazards: ['pectin', 'foraging'],
+      months: [6, 8], holds: noted('09084', 0.84, 0.0737), dose: [400, 700, 1200], hazards: ['pectin', 'foraging'],
       preparation: ['strip_from_stalks_crush'] },
     gooseberry: { title: 'Gooseberries', en: 'gooseberry+', it: 'uva spina, uve spine', latin: 'Ribes uva-crispa',
       months: [6, 8], holds: noted('09107', 0.879, 'not_found'), dose: [400, 700, 1000],
@@ -56,7 +56,7 @@ export const berries: readonly Group[] = [
       months: [8, 10], holds: memory(0.86, { value: 0.055, trust: 'memory', sources: ['unverified'] }, [0.84, 0.88]),
       dose: [300, 500, 1000], hazards: ['pectin', 'foraging'],
       preparation: ['pick_over_wash_dry', 'prick_or_crush_lightly'] },
-    mulberry: { title: 'Mulberries', en: 'mulberry+, black mulberry+', it: 'mora di gelso, more di gelso',
+    mulberry: { title: 'Mulberries', en: 'mulberry+, black mulberry+', it: 'mora di gelso, more di gelso, gelso, gelsi',
       latin: 'Morus nigra, Morus alba',
       months: [6, 8], holds: noted('09190', 0.877, 0.081), dose: [400, 700, 1000], hazards: ['pectin'],
       preparation: ['fully_ripe', 'pick_over_rinse_briefly'] },

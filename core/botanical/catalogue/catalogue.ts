@@ -10,12 +10,12 @@ import { herbs } from './herbs.ts'
 import { nuts } from './nuts.ts'
 import { pineAndOak } from './pine-and-oak.ts'
 import { roots } from './roots.ts'
-import { entriesOf } from './rows.ts'
+import { entriesOf, type Group } from './rows.ts'
 import { spices } from './spices.ts'
 import { vegetables } from './vegetables.ts'
 
-/** Every plant that can be planned, by kind. */
-export const catalogue: readonly Botanical[] = [
+/** The tables, by kind. */
+export const groups: readonly Group[] = [
   ...citrus,
   ...berries,
   ...fruit,
@@ -29,8 +29,9 @@ export const catalogue: readonly Botanical[] = [
   ...coffeeTeaCocoa,
   ...pineAndOak,
 ]
-  .flatMap(entriesOf)
-  .map(botanicalFrom)
+
+/** Every plant that can be planned. */
+export const catalogue: readonly Botanical[] = groups.flatMap(entriesOf).map(botanicalFrom)
 
 const byId: ReadonlyMap<string, Botanical> = new Map(catalogue.map((botanical) => [botanical.id, botanical]))
 

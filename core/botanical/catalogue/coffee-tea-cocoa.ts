@@ -1,4 +1,4 @@
-import { type Group, group, like, memory, noted } from './rows.ts'
+import { type Group, group, like, memory, noted, usda } from './rows.ts'
 
 // biome-ignore format: a table, a plant a row
 export const coffeeTeaCocoa: readonly Group[] = [
@@ -36,7 +36,7 @@ export const coffeeTeaCocoa: readonly Group[] = [
   }, {
     cocoa_powder: { title: 'Cocoa powder', en: 'cocoa powder, cacao powder, unsweetened cocoa',
       it: 'cacao in polvere, cacao amaro', latin: 'Theobroma cacao',
-      cut: 'ground', holds: noted('19165', 0.03), kept: [2, 2.5], dose: [50, 100, 150],
+      cut: 'ground', holds: usda('19165', 0.03), kept: [2, 2.5], dose: [50, 100, 150],
       hazards: ['caffeine', 'allergen_nuts_trace'], preparation: ['unsweetened_cocoa', 'settles_strain_paper'] },
     dark_chocolate: { title: 'Dark chocolate', en: 'dark chocolate+, plain chocolate, bitter chocolate',
       it: 'cioccolato fondente, cioccolata fondente', latin: 'Theobroma cacao',
@@ -50,7 +50,7 @@ export const coffeeTeaCocoa: readonly Group[] = [
     hazards: ['caffeine'], preparation: ['loose_leaf', 'harsh_within_hours'],
   }, {
     tea_black: { title: 'Tea, black',
-      en: 'black tea+, black tea leaf+, Assam tea, Darjeeling tea, lapsang souchong, English breakfast tea',
+      en: 'black tea+, black tea leaf+, Assam tea, Darjeeling tea, lapsang souchong, lapsang, English breakfast tea',
       it: 'tè nero, te nero, foglie di tè nero', latin: 'Camellia sinensis',
       holds: memory(0.06, undefined, [0.03, 0.08]), dose: [5, 12, 30], days: [0.1, 0.2, 0.5, 1, 14, 30],
       pieces: { teaspoon: [2, 2.5, 'estimated'] } },

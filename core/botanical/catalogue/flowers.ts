@@ -51,7 +51,7 @@ export const flowers: readonly Group[] = [
       latin: 'Citrus aurantium, Citrus sinensis',
       months: [4, 6], holds: memory(0.8), dose: [30, 80, 150], days: [1, 3, 5, 7, 14, 30],
       hazards: ['ornamental_flowers'], preparation: ['unsprayed_never_florist', 'flowers_no_green_stalk'] },
-    linden: { title: 'Linden blossom', en: 'linden blossom+, linden flower+, lime blossom+, lime flower+',
+    linden: { title: 'Linden blossom', en: 'linden blossom+, linden flower+, lime blossom+, lime flower+, linden',
       it: 'fiore di tiglio, fiori di tiglio, tiglio', latin: 'Tilia cordata, Tilia platyphyllos',
       months: [6, 7], holds: memory(0.75), dose: [30, 80, 150], days: [1, 3, 5, 7, 14, 30], hazards: ['foraging'],
       preparation: ['unsprayed_never_florist', 'shake_out_insects'] },

@@ -94,7 +94,7 @@ export const fruit: readonly Group[] = [
   }, {
     apple: { title: 'Apples', en: 'apple+, cooking apple+', it: 'mela, mele', latin: 'Malus domestica',
       months: [8, 11], holds: noted('09003', 0.856, 0.104), dose: [300, 600, 1000],
-      pieces: { each: [150, 200, 'memory'] }, hazards: ['pectin', 'allergen_generic'],
+      pieces: { each: [150, 200, 'memory'] }, hazards: ['pectin', 'hydrocyanic', 'allergen_generic'],
       preparation: ['ripe_firm_core_slice', 'core_no_pips', 'fill_up_at_once'] },
     grape: { title: 'Grapes', en: 'grape+', it: "uva, uve, chicco d'uva, chicchi d'uva", latin: 'Vitis vinifera',
       months: [8, 10], holds: noted('09132', 0.805, 0.155), dose: [400, 600, 1000], days: [14, 21, 40, 60, 60, 60],

@@ -102,7 +102,7 @@ export const herbs: readonly Group[] = [
   }, {
     dill: { title: 'Dill fronds', en: 'dill+, dill weed, dill frond+, dill leaf+', it: 'aneto, aneti, aneto fresco',
       latin: 'Anethum graveolens',
-      driedPerFresh: [1 / 5, 'memory'], months: [5, 9], holds: noted('02045', 0.86), days: [3, 7, 10, 14, 14, 30],
+      driedPerFresh: [1 / 5, 'memory'], months: [5, 9], holds: usda('02045', 0.8595), days: [3, 7, 10, 14, 14, 30],
       spirit: [40, 60], pieces: { bunch: [20, 40, 'memory'] }, hazards: ['carrot_family', 'celery_kin', 'chlorophyll'],
       preparation: ['cultivated_fronds', 'never_forage_hemlock'] },
     parsley: { title: 'Parsley leaves', en: 'parsley+, parsley leaf+',
@@ -168,8 +168,7 @@ export const herbs: readonly Group[] = [
         "foglie di mandarino",
       latin: 'Citrus',
       driedPerFresh: [1 / 4, 'memory'], holds: memory(0.6), dose: [10, 30, 60], days: [5, 10, 15, 20, 30, 30],
-      spirit: [50, 96], pieces: { leaf: [0.5, 1.5, 'memory'] },
-      hazards: ['phototoxic_peel', 'bay_lookalikes', 'chlorophyll'],
+      spirit: [50, 96], pieces: { leaf: [0.5, 1.5, 'memory'] }, hazards: ['phototoxic_peel', 'foraging', 'chlorophyll'],
       preparation: ['known_unsprayed_citrus', 'wash_dry_tear'] },
     makrut_lime_leaf: { title: 'Makrut lime leaves', en: 'makrut lime leaf+, makrut leaf+',
       it: 'foglia di combava, foglie di combava', latin: 'Citrus hystrix',
