@@ -72,7 +72,7 @@ const OTHER_THINGS = new Set([
 
 const typoMatch = (key: string): Match | null => {
   if (lettersOf(key) < TYPO_LETTERS || OTHER_THINGS.has(key)) return null
-  const near = spellings.filter(([known]) => lettersOf(known) >= TYPO_LETTERS && isOneTypo(key, known))
+  const near = spellings().filter(([known]) => lettersOf(known) >= TYPO_LETTERS && isOneTypo(key, known))
   const meant = new Set(near.map(([, value]) => value))
   if (meant.size === 0) return null
   const asks = [...meant].filter((value) => 'choices' in value)

@@ -17,7 +17,15 @@ const names = [
   ...[...byAskWord].map(([key, asks]) => [key, asks.flatMap(({ choices }) => choices.map(botanicalById))] as const),
 ]
 
-const known = names.map(([key, plants]) => ({ pairs: pairsOf(key), words: key.split(' '), plants }))
+const knownOf = ([key, plants]: (typeof names)[number]) => ({ pairs: pairsOf(key), words: key.split(' '), plants })
+
+let memo: readonly ReturnType<typeof knownOf>[] | null = null
+
+/** Built when it is first asked for: most names are known. */
+const known = () => {
+  memo ??= names.map(knownOf)
+  return memo
+}
 
 const LEAST_LIKENESS = 0.55
 
@@ -30,7 +38,7 @@ const scoreOf = (words: readonly string[], ownWords: readonly string[]): number 
 /** Up to three ids whose names hold the same words or nearly the same letters, best first. */
 export const nearestIds = (words: readonly string[]): readonly string[] => {
   const pairs = pairsOf(keyOf(words).slice(0, 60))
-  const scored = known
+  const scored = known()
     .map(({ pairs: own, words: ownWords, plants }) => ({
       plants,
       score: scoreOf(words, ownWords) ?? likeness(own, pairs),
