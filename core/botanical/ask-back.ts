@@ -26,6 +26,8 @@ export type AskId =
   | 'fig_tree'
   | 'conifer'
   | 'poppy'
+  | 'currant'
+  | 'chocolate'
 
 export interface AskBack {
   readonly id: AskId
@@ -40,7 +42,7 @@ export interface AskBack {
 export const askBacks: readonly AskBack[] = [
   {
     id: 'coffee',
-    words: 'coffee, coffees, caffè, caffe, caffé',
+    words: 'coffee, coffees, decaf coffee, decaffeinated coffee, caffè, caffe, caffé',
     choices: ['coffee_whole', 'coffee_cracked', 'coffee_ground'],
     refused: [],
   },
@@ -79,7 +81,7 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'tea',
     words: 'tea, teas, tea leaf, tea leaves, tè, te, foglie di tè',
-    choices: ['tea_black', 'tea_green'],
+    choices: ['tea_black', 'tea_green', 'tea_oolong', 'tea_white'],
     refused: [],
   },
   {
@@ -97,13 +99,21 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'pepper',
     words: 'pepper, peppers, pepe',
-    choices: ['black_pepper', 'pink_pepper', 'allspice', 'chilli_fresh', 'chilli_dried'],
+    choices: [
+      'black_pepper',
+      'white_pepper',
+      'pink_pepper',
+      'allspice',
+      'sweet_pepper',
+      'chilli_fresh',
+      'chilli_dried',
+    ],
     refused: [],
   },
   {
     id: 'coriander',
     words: 'coriander',
-    choices: ['coriander_seed'],
+    choices: ['coriander_seed', 'coriander_leaf'],
     refused: [],
   },
   {
@@ -115,7 +125,7 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'walnut',
     words: 'walnut, walnuts, noce, noci',
-    choices: ['green_walnut'],
+    choices: ['walnut', 'green_walnut'],
     refused: [],
   },
   {
@@ -163,7 +173,7 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'stone_fruit',
     words: 'prunus, stone fruit, stone fruits, drupa, drupe',
-    choices: ['plum', 'apricot', 'peach', 'sour_cherry', 'sloe'],
+    choices: ['plum', 'apricot', 'peach', 'sweet_cherry', 'sour_cherry', 'sloe'],
     refused: ['kernels', 'cherry_laurel'],
   },
   {
@@ -175,14 +185,26 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'fig_tree',
     words: 'Ficus carica, fig tree, albero di fico',
-    choices: ['fig'],
+    choices: ['fig', 'fig_dried'],
     refused: ['fig_leaf'],
   },
   {
     id: 'conifer',
     words: 'conifer, conifers, conifera, conifere',
-    choices: ['pine_cones', 'pine_buds'],
+    choices: ['pine_cones', 'pine_buds', 'spruce_tips', 'fir_tips'],
     refused: ['yew', 'savin'],
+  },
+  {
+    id: 'currant',
+    words: 'currant, currants, ribes',
+    choices: ['blackcurrant', 'redcurrant', 'raisin'],
+    refused: [],
+  },
+  {
+    id: 'chocolate',
+    words: 'chocolate, chocolates, cocoa, cacao, cioccolato, cioccolata',
+    choices: ['dark_chocolate', 'cocoa_powder', 'cocoa_nibs'],
+    refused: [],
   },
   {
     id: 'poppy',

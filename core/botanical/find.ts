@@ -33,6 +33,8 @@ const PIECE_WORDS: Readonly<Record<Piece, readonly string[]>> = {
   slice: [],
   piece: [],
   bunch: [],
+  head: [],
+  pinch: [],
 }
 
 /** From five letters on a typo is forgiven. */
@@ -56,11 +58,21 @@ const matchOf = (words: readonly string[]): Match | null => {
 }
 
 /** Words that are one letter away from a name, and mean something else. */
-const OTHER_THINGS = new Set(['clover', 'clovers', 'pesce', 'pesci', 'gloves'])
+const OTHER_THINGS = new Set([
+  'clover',
+  'clovers',
+  'pesce',
+  'pesci',
+  'gloves',
+  'toffee',
+  'toffees',
+  'popper',
+  'poppers',
+])
 
 const typoMatch = (key: string): Match | null => {
   if (lettersOf(key) < TYPO_LETTERS || OTHER_THINGS.has(key)) return null
-  const near = spellings.filter(([known]) => lettersOf(known) >= TYPO_LETTERS && isOneTypo(key, known))
+  const near = spellings().filter(([known]) => lettersOf(known) >= TYPO_LETTERS && isOneTypo(key, known))
   const meant = new Set(near.map(([, value]) => value))
   if (meant.size === 0) return null
   const asks = [...meant].filter((value) => 'choices' in value)
@@ -140,7 +152,7 @@ export const findBotanical = (noun: string, piece: Piece | null = null): Found =
 }
 
 /** Plants whose leaf is what the catalogue means; `2 orange leaves` are no orange peel. */
-const LEAFY = new Set(['herb', 'bitter', 'coffee_tea_cocoa', 'flower'])
+const LEAFY = new Set(['herb', 'bitter', 'coffee_tea_cocoa'])
 
 /** Throws `unsaid_form` where a ceiling depends on the state of the plant and none was said. */
 export const expectSaidForm = ({ botanical, saidState }: Found): void => {

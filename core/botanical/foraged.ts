@@ -9,7 +9,8 @@ import type { RefusalId } from './refused.ts'
 const doubleOf = ({ hazards }: Botanical): RefusalId | null => {
   if (hazards.includes('veratrum_confusion')) return 'self_dug_gentian'
   if (hazards.includes('carrot_family')) return 'wild_carrot_family'
-  return hazards.includes('bay_lookalikes') ? 'foraged' : null
+  const deadly = ['bay_lookalikes', 'jasmine_double', 'locust_double', 'burdock_double'] as const
+  return deadly.some((double) => hazards.includes(double)) ? 'foraged' : null
 }
 
 /**

@@ -3,6 +3,10 @@ import type { Botanical, Limit, PlantState } from './botanical.ts'
 /** As the dried herbs and roots of the catalogue: 5 to 12 % water, most near 10 %. */
 const DRIED_WATER_FRACTION = 0.1
 
+/** Whether the plant may be meant dried, where its state was not said: a fruit that is not weighed is a whole one, and fresh. */
+export const mayBeDried = ({ driedPerFresh, zestGPerFruit }: Botanical, isWeighed: boolean): boolean =>
+  driedPerFresh !== null && (isWeighed || zestGPerFruit === null)
+
 const scaled = (limit: Limit | null, factor: number): Limit | null =>
   limit === null ? null : { ...limit, gPerLSpirit: limit.gPerLSpirit * factor }
 

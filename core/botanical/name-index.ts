@@ -72,13 +72,26 @@ export const byOtherNumber: Index<Botanical> = indexOf(
 /** The question that a word calls for when it stands alone. */
 export const byAskWord = indexOf(asked.map(([words, ask]) => [keyOf(words), ask] as const))
 
-/** Every spelling a typo may sit in: names as compared and as written, each with what it stands for. */
-export const spellings: readonly (readonly [string, Botanical | AskBack])[] = [
-  ...byName,
-  ...byAskWord,
-  ...indexOf(catalogue.flatMap((botanical) => allNames(botanical).map((name) => [written(name), botanical] as const))),
-  ...indexOf(askBacks.flatMap((ask) => ask.words.split(', ').map((word) => [written(word), ask] as const))),
-].flatMap(([key, values]) => values.map((value) => [key, value] as const))
+const spelled = (): readonly (readonly [string, Botanical | AskBack])[] =>
+  [
+    ...byName,
+    ...byAskWord,
+    ...indexOf(
+      catalogue.flatMap((botanical) => allNames(botanical).map((name) => [written(name), botanical] as const)),
+    ),
+    ...indexOf(askBacks.flatMap((ask) => ask.words.split(', ').map((word) => [written(word), ask] as const))),
+  ].flatMap(([key, values]) => values.map((value) => [key, value] as const))
+
+let memo: ReturnType<typeof spelled> | null = null
+
+/**
+ * Every spelling a typo may sit in: names as compared and as written, each with what it stands for. Built when it is first
+ * asked for: most names have no typo.
+ */
+export const spellings = (): ReturnType<typeof spelled> => {
+  memo ??= spelled()
+  return memo
+}
 
 /** Everything that may be typed of a plant: names and words that are asked about. */
 export const isAllowedName = (key: string): boolean => byName.has(key) || byAskWord.has(key)

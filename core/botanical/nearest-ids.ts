@@ -17,17 +17,31 @@ const names = [
   ...[...byAskWord].map(([key, asks]) => [key, asks.flatMap(({ choices }) => choices.map(botanicalById))] as const),
 ]
 
-const known = names.map(([key, plants]) => ({ pairs: pairsOf(key), words: key.split(' '), plants }))
+const knownOf = ([key, plants]: (typeof names)[number]) => ({ pairs: pairsOf(key), words: key.split(' '), plants })
+
+let memo: readonly ReturnType<typeof knownOf>[] | null = null
+
+/** Built when it is first asked for: most names are known. */
+const known = () => {
+  memo ??= names.map(knownOf)
+  return memo
+}
 
 const LEAST_LIKENESS = 0.55
+
+/** A name that is all there comes before one that has more words than were typed. */
+const scoreOf = (words: readonly string[], ownWords: readonly string[]): number | null => {
+  if (ownWords.every((word) => words.includes(word))) return 1 + ownWords.length
+  return words.length > 0 && words.every((word) => ownWords.includes(word)) ? 1 : null
+}
 
 /** Up to three ids whose names hold the same words or nearly the same letters, best first. */
 export const nearestIds = (words: readonly string[]): readonly string[] => {
   const pairs = pairsOf(keyOf(words).slice(0, 60))
-  const scored = known
+  const scored = known()
     .map(({ pairs: own, words: ownWords, plants }) => ({
       plants,
-      score: ownWords.every((word) => words.includes(word)) ? 1 + ownWords.length : likeness(own, pairs),
+      score: scoreOf(words, ownWords) ?? likeness(own, pairs),
     }))
     .filter(({ score }) => score >= LEAST_LIKENESS)
     .sort((one, other) => other.score - one.score)

@@ -35,7 +35,7 @@ describe('a plant that is not in the catalogue', () => {
 
   it('keeps its place among the plants', async () => {
     const { botanicals } = (
-      await ask('/plan of:lemon + 30 g meadowsweet + 20 g ginger + 9 g woodruff spirit:1 l 95% unknown-ok:sì')
+      await ask('/plan of:lemon + 30 g meadowsweet + 20 g ginger + 9 g nettle spirit:1 l 95% unknown-ok:sì')
     ).data
     expect(botanicals.map(({ id }) => id)).toEqual(['lemon_peel', null, 'ginger', null])
   })
