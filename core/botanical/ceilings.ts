@@ -1,5 +1,6 @@
 import { DomainError } from '../domain-error.ts'
 import type { Botanical, Limit, LimitKey } from './botanical.ts'
+import { FINISHED_PER_SPIRIT } from './per-finished.ts'
 import type { BotanicalProblems } from './problems.ts'
 
 export interface Weighed {
@@ -30,9 +31,6 @@ export interface CeilingCheck {
 
 /** One limit that a jar passes, with the most that it allows of each plant. */
 export type OverCeiling = BotanicalProblems['over_ceiling']
-
-/** A litre of the finished drink may hold half of what a litre of the steeping spirit may. */
-const FINISHED_PER_SPIRIT = 0.5
 
 /** Room for the last digit of a double. */
 const SLACK = 1e-9

@@ -1,4 +1,5 @@
 import type { Botanical } from '../botanical.ts'
+import { withLimits } from '../limits.ts'
 import { berries } from './berries.ts'
 import { bitters } from './bitters.ts'
 import { citrus } from './citrus.ts'
@@ -25,7 +26,9 @@ export const catalogue: readonly Botanical[] = [
   ...nuts,
   ...coffeeTeaCocoa,
   ...pineAndOak,
-].map(botanicalFrom)
+]
+  .map(botanicalFrom)
+  .map(withLimits)
 
 const byId: ReadonlyMap<string, Botanical> = new Map(catalogue.map((botanical) => [botanical.id, botanical]))
 

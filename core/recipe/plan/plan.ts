@@ -11,7 +11,7 @@ import { propagate } from '../propagate.ts'
 import { inputsOf, type Steep, type Steeping, steep, steepLiquids } from '../steep.ts'
 import { type SugarStays, sugarStays } from '../sugar-stays.ts'
 import { syrupFor } from '../syrup-for.ts'
-import type { Targets } from '../targets.ts'
+import { allFinishedMl, type Targets } from '../targets.ts'
 import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
 import { type DosedPlant, infusionIn, jarOf } from './jar-of.ts'
 import type { Bottles } from './parse-bottles.ts'
@@ -120,7 +120,7 @@ export function planAsIs(wish: PlanWish): Plan {
     dilutionMl: byTool(scaled(steeping.waterG, volumeMl(water(1))), measuredOut),
     targets,
     filled: fillBottles(finishedMl, wish.bottles),
-    ceilings: checkCeilings(weighed, steeped.pouredMl, finishedMl),
+    ceilings: checkCeilings(weighed, steeped.pouredMl, allFinishedMl(steeped.jar, targets)),
     schedule: days,
     told: toldDays(wish.start, wish.steepFor),
   }

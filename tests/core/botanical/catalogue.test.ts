@@ -32,8 +32,10 @@ const share = z
   .refine(({ value, range: within }) => within === null || (value >= within[0] && value <= within[1]))
   .refine(({ ndb, trust: how, sources: from }) => ndb === null || (how === 'published' && from.includes('usda_sr')))
 const limit = z.strictObject({
-  key: z.string().refine((key) => key in hazards || key === 'bitterness'),
-  gPerLSpirit: z.number().gt(0).max(40),
+  key: z
+    .string()
+    .refine((key) => key in hazards || ['bitterness', 'eugenol', 'anethole', 'linalool', 'camphor'].includes(key)),
+  gPerLSpirit: z.number().gt(0).max(800),
   trust,
 })
 

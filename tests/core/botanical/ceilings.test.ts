@@ -42,9 +42,9 @@ test('ceilings of one hazard add', () => {
   checkCeilings([grams('nutmeg', 1), grams('saffron', 1.5), grams('sage', 10)], 1000)
 })
 
-test('genepi alone is warned about, beside wormwood it counts', () => {
+test('genepi is warned about before it is refused, and counts beside wormwood', () => {
   expect(checkCeilings([grams('genepi', 25)], 1000)).toMatchObject({
-    shares: [],
+    shares: [{ hazard: 'thujone', share: 1 }],
     warned: [{ id: 'genepi', limitGPerL: 20 }],
   })
   expect(checkCeilings([grams('genepi', 16)], 1000).warned).toEqual([])
