@@ -1,3 +1,4 @@
+import type { Botanical } from '../botanical/botanical.ts'
 import { botanicalById, catalogue } from '../botanical/catalogue/catalogue.ts'
 import { type OverCeiling, overCeilings, type Weighed } from '../botanical/ceilings.ts'
 import { inForm } from '../botanical/in-form.ts'
@@ -36,8 +37,9 @@ function driedOf(entry: PutIn): ReadonlySet<string> {
   }
 }
 
+/** Each plant once in each form. */
 function weighedIn(story: Story): readonly Weighed[] {
-  return putIn(story).flatMap((entry) => {
+  const weighed = putIn(story).flatMap((entry) => {
     const dried = driedOf(entry)
     const plants = entry.kind === 'started' ? plantsOfStart(story) : entry.plants
     return plants.flatMap(({ id, massG }): readonly Weighed[] => {
@@ -46,6 +48,14 @@ function weighedIn(story: Story): readonly Weighed[] {
       return [{ botanical: dried.has(id) ? (inForm(usual, 'dried') ?? usual) : usual, massG: massG.value }]
     })
   })
+  const isSame = (one: Botanical, other: Botanical): boolean =>
+    one.id === other.id && one.form.state === other.form.state
+  return weighed
+    .filter(({ botanical }, at) => weighed.findIndex((each) => isSame(each.botanical, botanical)) === at)
+    .map(({ botanical }) => ({
+      botanical,
+      massG: weighed.reduce((sum, each) => sum + (isSame(each.botanical, botanical) ? each.massG : 0), 0),
+    }))
 }
 
 const volumeAfter = (steps: readonly Step[]): number => volumeMl(liquidAfter(valuesOf(steps)).liquid)
@@ -103,7 +113,7 @@ export function heldIn(story: Story): Held {
 }
 
 /** The limits that a jar as it is passes, the worst first; empty where none. Never throws. */
-export function jarOverCeilings(story: Story): readonly OverCeiling[] {
+export function limitsPassed(story: Story): readonly OverCeiling[] {
   const { weighed, spiritMl, finishedMl } = heldIn(story)
   return spiritMl === 0 ? [] : overCeilings(weighed, spiritMl, finishedMl)
 }
