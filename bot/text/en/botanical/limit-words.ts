@@ -52,10 +52,10 @@ function cookName(id: string, state?: PlantState): string {
 const makesText = ({ per, volumeMl }: Over, format: Format): string =>
   per === 'finished' ? `, which makes ${volume(volumeMl, format)} of drink` : ''
 
-/** `At most 0.65 g nutmeg in 1 l of spirit, which makes 1.3 l of drink.` */
+/** `at most 0.65 g nutmeg in 1 l of spirit, which makes 1.3 l of drink.` */
 function mostText(over: Over, format: Format): string {
   const most = over.of.map(({ id, state, mostG }) => `${gramsAtMost(mostG, format)} ${cookName(id, state)}`)
-  return `At most ${listed(most)} in ${volume(over.spiritMl, format)} of spirit${makesText(over, format)}.`
+  return `at most ${listed(most)} in ${volume(over.spiritMl, format)} of spirit${makesText(over, format)}.`
 }
 
 const pieceText = ({ id, piece, minG, maxG }: PieceWeight, format: Format): string => {
@@ -65,7 +65,7 @@ const pieceText = ({ id, piece, minG, maxG }: PieceWeight, format: Format): stri
 }
 
 const tooMuch = (over: Over, pieces: readonly PieceWeight[], format: Format): string =>
-  `That’s too much ${substances[over.hazard] ?? over.hazard}. ${mostText(over, format)}${pieces.map((each) => pieceText(each, format)).join('')}`
+  `That’s too much ${substances[over.hazard] ?? over.hazard}: ${mostText(over, format)}${pieces.map((each) => pieceText(each, format)).join('')}`
 
 /** Why so much of a plant is not planned, how much is fine, and the line that is right. */
 export const limitProblems = {
