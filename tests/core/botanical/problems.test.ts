@@ -29,5 +29,7 @@ test('too much of something says how much is not', () => {
     { hazard: 'thujone', share: 2, of, per: 'spirit', volumeMl: 1000, spiritMl: 1000 },
     format,
   )
-  expect(sentence.replaceAll('\u00a0', ' ')).toBe('That’s too much thujone: at most 1.9 g wormwood in 1 l of spirit.')
+  expect(sentence.replaceAll('\u00a0', ' ')).toBe(
+    'That’s too much thujone: at most 1.9 g wormwood in 1.00 l of spirit.',
+  )
 })

@@ -27,11 +27,7 @@ const substances: { readonly [Key in LimitKey]?: string } = {
 /** Volumes are known as well as a kitchen jug tells them. */
 const VOLUME_TOOL_SHARE = 0.02
 
-/** `1 l`, `1.33 l`: without zeros at the end. */
-const volume = (ml: number, format: Format): string =>
-  format
-    .volume({ value: ml, plusMinus: VOLUME_TOOL_SHARE * ml })
-    .replace(/\.(\d*?)0+(?=\s)/u, (_, kept: string) => (kept === '' ? '' : `.${kept}`))
+const volume = (ml: number, format: Format): string => format.volume({ value: ml, plusMinus: VOLUME_TOOL_SHARE * ml })
 
 const gramsAbout = (massG: number, format: Format): string => `${format.plain(massG, massG < 10 ? 1 : 0)}\u00a0g`
 
@@ -52,7 +48,7 @@ function cookName(id: string, state?: PlantState): string {
 const makesText = ({ per, volumeMl }: Over, format: Format): string =>
   per === 'finished' ? `, which makes ${volume(volumeMl, format)} of drink` : ''
 
-/** `at most 0.65 g nutmeg in 1 l of spirit, which makes 1.3 l of drink.` */
+/** `at most 0.65 g nutmeg in 1.00 l of spirit, which makes 1.33 l of drink.` */
 function mostText(over: Over, format: Format): string {
   const most = over.of.map(({ id, state, mostG }) => `${gramsAtMost(mostG, format)} ${cookName(id, state)}`)
   return `at most ${listed(most)} in ${volume(over.spiritMl, format)} of spirit${makesText(over, format)}.`
