@@ -4,6 +4,7 @@ import type { Message } from '../text/words.ts'
 import { planFromCode } from './plan-from-code.ts'
 import type { PlantLimit } from './plan-notes.ts'
 import { missing, type Planned, planWish, type Setting, type WithPlants } from './plan-wish.ts'
+import { lineInsteadOfCode, lineWithLess, orWithinLimits } from './within-limits.ts'
 
 /** What is planned, and what has to be said of how it was come by. */
 export interface AskedPlan<Input> {
@@ -25,10 +26,15 @@ export function planAsked<Input extends Planned>(input: Input, setting: Setting)
     if (of === undefined) throw missing(setting.command, 'of', null)
     const named = { ...input, of }
     const wish = planWish(named, setting)
-    return { input: named, wish, planned: plan(wish), notes: [], limit: { limitId: null, isPlantSaid: false } }
+    const planned = orWithinLimits(() => plan(wish), { of: of.is, line: () => lineWithLess(named, setting) })
+    return { input: named, wish, planned, notes: [], limit: { limitId: null, isPlantSaid: false } }
   }
   const told = TOLD.find((option) => input[option] !== undefined)
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
-  const { plants, ...made } = planFromCode(from.is.recipe, input, setting)
+  const { recipe } = from.is
+  const { plants, ...made } = orWithinLimits(() => planFromCode(recipe, input, setting), {
+    of: of?.is,
+    line: () => lineInsteadOfCode(recipe, input, setting),
+  })
   return { ...made, input: { ...input, of: plants } }
 }

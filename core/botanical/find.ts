@@ -5,7 +5,7 @@ import type { AskBack } from './ask-back.ts'
 import type { Botanical, PlantState } from './botanical.ts'
 import { botanicalById } from './catalogue/catalogue.ts'
 import { type Described, describe } from './descriptors.ts'
-import { inForm } from './in-form.ts'
+import { inForm, isFormAsked } from './in-form.ts'
 import { liqueurPlant } from './liqueur-names.ts'
 import { byAskWord, byLooseName, byName, byOtherNumber, keyOf, looseKeyOf, spellings } from './name-index.ts'
 import { nearestIds } from './nearest-ids.ts'
@@ -156,7 +156,7 @@ const LEAFY = new Set(['herb', 'bitter', 'coffee_tea_cocoa'])
 
 /** Throws `unsaid_form` where a ceiling depends on the state of the plant and none was said. */
 export const expectSaidForm = ({ botanical, saidState }: Found): void => {
-  if (saidState === null && botanical.ceiling !== null && botanical.driedPerFresh !== null) {
+  if (saidState === null && isFormAsked(botanical)) {
     throw new DomainError('ambiguous', 'unsaid_form', { id: botanical.id, states: ['fresh', 'dried'] })
   }
 }

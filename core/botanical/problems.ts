@@ -43,8 +43,15 @@ export interface BotanicalProblems {
     /** Of the whole limit; more than 1. */
     readonly share: number
     /** Each with the most of it that the limit allows, the others in proportion. */
-    readonly of: readonly { readonly id: string; readonly massG: number; readonly mostG: number }[]
+    readonly of: readonly {
+      readonly id: string
+      readonly state: PlantState
+      readonly massG: number
+      readonly mostG: number
+    }[]
     readonly per: 'spirit' | 'finished'
+    /** Of that which is nearer its limit. */
     readonly volumeMl: number
+    readonly spiritMl: number
   }
 }

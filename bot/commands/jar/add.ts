@@ -7,18 +7,19 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
-import { blamed, fields } from '../fields.ts'
+import { fields } from '../fields.ts'
 import { caution, outcomeCautions } from '../outcome-reply.ts'
 import { planFields } from '../plan-fields.ts'
 import { checkUnknown } from '../plan-unknown.ts'
 import { spiritPortions, sugarOf } from '../portions.ts'
-import { expectUnderCeilings, plantsAdded } from './add-plants.ts'
+import { plantsAdded } from './add-plants.ts'
 import { waterG } from './amounts.ts'
 import { expectJar, recordStep } from './change-jar.ts'
 import { plantCautions } from './jar-cautions.ts'
 import { jarFields } from './jar-fields.ts'
 import { addActions } from './plants-due.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
+import { expectWithinLimits } from './within-jar-limits.ts'
 
 const input = z
   .object({
@@ -31,6 +32,7 @@ const input = z
     'unknown-ok': planFields.yesNo.optional(),
     when: jarFields.when.optional(),
     after: jarFields.entry.optional(),
+    already: planFields.yesNo.optional(),
   })
   .superRefine(({ of, ...others }, context) => {
     if (of !== undefined) checkUnknown({ of, 'unknown-ok': others['unknown-ok'] }, context)
@@ -43,10 +45,7 @@ function addedTo(story: Story, { of, spirit, strength, water, sugar }: z.output<
     waterG: waterG(water),
     sugarG: sugarOf(sugar),
   }
-  if (of === undefined) return liquids
-  const added = { ...liquids, plants: plantsAdded(of.is, story, liquids) }
-  blamed('of', () => expectUnderCeilings(story, added))
-  return added
+  return of === undefined ? liquids : { ...liquids, plants: plantsAdded(of.is, story, liquids) }
 }
 
 /** What the plants can do, and what the jar has become with them. */
@@ -76,6 +75,9 @@ export const jarAddCommand = defineCommand({
     const recorded = await recordStep(context, input, {
       happening: (story) => ({ kind: 'added', ...addedTo(story, input) }),
       cautions: (story) => cautionsOf(story, input),
+      expect: (before, story) => {
+        expectWithinLimits('jar add', { before, story, seq: Math.max(...story.happened.map(({ seq }) => seq)) }, input)
+      },
     })
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),

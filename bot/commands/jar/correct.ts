@@ -25,6 +25,7 @@ import { dayGiven, jarFields } from './jar-fields.ts'
 import { nowRows, stepReply } from './step-reply.ts'
 import { strainedCautions, strainedReply } from './strained-reply.ts'
 import { swallowedNotes } from './swallowed.ts'
+import { expectWithinLimits } from './within-jar-limits.ts'
 
 const shape = {
   jar: jarFields.jar,
@@ -40,6 +41,7 @@ const shape = {
   rating: jarFields.rating.optional(),
   'unknown-ok': planFields.yesNo.optional(),
   when: jarFields.when.optional(),
+  already: planFields.yesNo.optional(),
   note: jarFields.note.optional(),
 }
 
@@ -50,7 +52,7 @@ const input = z.object(shape).superRefine(({ of, ...others }, context) => {
 type Correcting = z.output<typeof input>
 
 /** The options that say what is right. */
-const wantedIn = ({ jar: _, entry: _e, ...fixes }: Correcting) =>
+const wantedIn = ({ jar: _, entry: _e, already: _a, ...fixes }: Correcting) =>
   Object.entries(fixes).flatMap(([option, given]) => (given === undefined ? [] : [{ option, now: given.typed }]))
 
 /** Entries that tell what is in a jar. */
@@ -100,6 +102,9 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const by =
     right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right
   const { entries, entry, unusual } = correct(jar.entries, meant.seq, by, moved, meta)
+  if (meant.kind === 'started' || meant.kind === 'added') {
+    expectWithinLimits('jar correct', { before: story, story: storyOf(entries)!, seq: meant.seq }, input)
+  }
   const changes = wanted.map(({ option, now }) => {
     const was = option === 'when' ? meant.day : saidIn(meant, option)
     return { option, was, now: option === 'when' ? entry.day : now }
@@ -122,7 +127,9 @@ export const jarCorrectCommand = defineCommand({
     if (wantedIn(input).length === 0) {
       await expectJar(context, input.jar)
       const example = writeLine('jar correct', input.jar.is, [['measured', '930 ml']])
-      const options = Object.keys(shape).filter((option) => option !== 'jar' && option !== 'entry')
+      const options = Object.keys(shape).filter(
+        (option) => option !== 'jar' && option !== 'entry' && option !== 'already',
+      )
       throw new ChatError('missing_option', 'what_to_correct', { options, example }, { option: 'measured' })
     }
     const { recorded, changes, plantNotes } = await change(context, (person) => correctedIn(person, input, context))

@@ -13,6 +13,7 @@ import type { Input, Recorded } from './change-jar.ts'
 import { jarData } from './jar-data.ts'
 import { isFinished, type JarView, tasksNow, todayOf, viewOf } from './jar-view.ts'
 import { undoActions } from './undo-actions.ts'
+import { limitCautions } from './within-jar-limits.ts'
 
 /** How a line names a jar: as its maker does, or by its id where the line is kept and pressed later. */
 export const jarRef = ({ jar, story }: Pick<JarView, 'jar' | 'story'>, { place }: Context): string =>
@@ -88,7 +89,12 @@ function unchangedHeadline({ story: { name }, entry, held }: Recorded, context: 
 export function stepReply(context: Context, input: Input, recorded: Recorded, said: Said): Reply {
   const { jar, story, unusual, isAlready, held, cautions } = recorded
   const view = viewOf(jar, context)!
-  const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOf(input) }
+  const rest = {
+    sure: [],
+    cautions: [...limitCautions(view.story), ...cautions],
+    data: jarData(view),
+    kitchen: kitchenOf(input),
+  }
   const notes = [...assumptionNotes(input), ...unusualNotes(unusual, story.name), ...(said.notes ?? [])]
   const next = nextRows(view, context)
   if (isAlready) {

@@ -16,6 +16,7 @@ import { jarFields } from './jar-fields.ts'
 import { type JarView, viewOf } from './jar-view.ts'
 import { lateDay, nextRows, nowRows } from './step-reply.ts'
 import { undoneActions } from './undone-actions.ts'
+import { limitCautions } from './within-jar-limits.ts'
 
 /** What became of a jar's last entry. */
 interface TakenBack {
@@ -113,7 +114,7 @@ export const jarUndoCommand = defineCommand({
         shares.length === 0
           ? []
           : [{ group: 'notes', key: 'jar_share_stands', values: { ids: shares.map((share) => share.id) } }],
-      cautions: [],
+      cautions: all.flatMap(({ jar }) => viewOf(jar, context)?.story ?? []).flatMap(limitCautions),
       actions: [
         ...againActions(only, view, context),
         ...shares.map((share) => withdrawAction({ ...share, name: only!.name })),

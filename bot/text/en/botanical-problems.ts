@@ -1,10 +1,10 @@
 import type { AskId } from '../../../core/botanical/ask-back.ts'
-import type { LimitKey } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { LiqueurPlant } from '../../../core/botanical/liqueur-names.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
 import type { RefusalId } from '../../../core/botanical/refused.ts'
 import type { Format } from '../format.ts'
+import { overCeilingText } from './botanical/limit-words.ts'
 
 const nameOf = (id: string): string => botanicalById(id).names.title.toLowerCase()
 
@@ -98,31 +98,12 @@ const questions: { readonly [Id in AskId]: string } = {
   poppy: 'what is it (poppy seed I do not know; pods and straw I refuse)',
 }
 
-const limits: { readonly [Key in LimitKey]?: string } = {
-  thujone: 'thujone',
-  coumarin: 'coumarin',
-  liquorice: 'glycyrrhizin',
-  bitterness: 'bitterness',
-  saffron_dose: 'saffron',
-  nutmeg: 'nutmeg',
-  capsaicin: 'heat',
-}
-
 /** What goes into a liqueur that was named, with about as much as a litre of spirit takes. Common practice, no source. */
 const madeOf: { readonly [Id in LiqueurPlant]: string } = {
   lemon_peel: 'lemon peel: write that, as in 10 lemons',
   orange_peel: 'orange peel: write that, as in 8 oranges',
   mandarin_peel: 'mandarin peel: write that, as in 10 mandarins',
   green_walnut: 'green walnuts: write that, as in 20 green walnuts',
-}
-
-/** Volumes are known as well as a kitchen jug tells them. */
-const VOLUME_TOOL_SHARE = 0.02
-
-/** Grams, rounded down so that the amount said is still allowed. */
-const gramsAtMost = (massG: number, format: Format): string => {
-  const step = massG < 10 ? 0.1 : 1
-  return `${format.plain(Math.floor(massG / step + 1e-9) * step, 1)} g`
 }
 
 /** Why a plant cannot be taken, and what to do instead. */
@@ -153,14 +134,7 @@ export const botanicalProblems = {
     `I know ${nameOf(id)} only as ${botanicalById(id).form.state}, not ${state}, and do not guess an amount.`,
   unsaid_form: ({ id, states }) =>
     `Is the ${nameOf(id)} ${either(states)}? How much is safe depends on it; write ${either(states.map((state) => `${state} ${id.replaceAll('_', ' ')}`))}.`,
-  over_ceiling: ({ hazard, of, per, volumeMl }, format) => {
-    const most = of.map(({ id, mostG }) => `${gramsAtMost(mostG, format)} of ${nameOf(id)}`)
-    const where = per === 'spirit' ? 'of steeping spirit' : 'of finished drink'
-    return (
-      `Too much ${limits[hazard] ?? hazard}: in ${format.volume({ value: volumeMl, plusMinus: VOLUME_TOOL_SHARE * volumeMl })} ${where} take at most` +
-      ` ${most.join(' with ')}.`
-    )
-  },
+  over_ceiling: overCeilingText,
 } satisfies {
   readonly [Key in keyof BotanicalProblems]: (values: BotanicalProblems[Key], format: Format) => string
 }

@@ -1,5 +1,6 @@
 import { actions } from './actions.ts'
 import { botanicalSentences } from './botanical/botanical-sentences.ts'
+import { limitSentences } from './botanical/limit-words.ts'
 import { cautions } from './cautions.ts'
 import { exportSentences } from './export-sentences.ts'
 import { headlines } from './headlines.ts'
@@ -75,6 +76,7 @@ export const sentences = {
   },
   cautions: {
     ...cautions,
+    ...limitSentences.cautions,
     ...servingSentences.cautions,
     ...labelSentences.cautions,
     ...planSentences.cautions,

@@ -1,5 +1,5 @@
 import type { Botanical } from '../../botanical/botanical.ts'
-import { type CeilingCheck, checkCeilings } from '../../botanical/ceilings.ts'
+import { type CeilingCheck, ceilingsUsed, checkCeilings } from '../../botanical/ceilings.ts'
 import { abvPercent, massG, mix, sugar, volumeMl, water } from '../../liquid/liquid.ts'
 import { dissolvedPartG } from '../../liquid/solubility.ts'
 import { exactly, type Measured } from '../../quantity/measured.ts'
@@ -11,7 +11,7 @@ import { propagate } from '../propagate.ts'
 import { inputsOf, type Steep, type Steeping, steep, steepLiquids } from '../steep.ts'
 import { type SugarStays, sugarStays } from '../sugar-stays.ts'
 import { syrupFor } from '../syrup-for.ts'
-import type { Targets } from '../targets.ts'
+import { allFinishedMl, type Targets } from '../targets.ts'
 import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
 import { type DosedPlant, infusionIn, jarOf } from './jar-of.ts'
 import type { Bottles } from './parse-bottles.ts'
@@ -46,6 +46,8 @@ export interface PlanWish {
   readonly start: CalendarDay
   /** Of no effect where a plant is unknown. */
   readonly readyBy: CalendarDay | null
+  /** It stands in the jar already: then it is planned whatever becomes of it. */
+  readonly isPoured?: boolean | undefined
   /** The days of a batch that is made again; left out: the plants' own. */
   readonly kept?: KeptDays | undefined
 }
@@ -120,7 +122,11 @@ export function planAsIs(wish: PlanWish): Plan {
     dilutionMl: byTool(scaled(steeping.waterG, volumeMl(water(1))), measuredOut),
     targets,
     filled: fillBottles(finishedMl, wish.bottles),
-    ceilings: checkCeilings(weighed, steeped.pouredMl, finishedMl),
+    ceilings: (wish.isPoured === true ? ceilingsUsed : checkCeilings)(
+      weighed,
+      steeped.pouredMl,
+      allFinishedMl(steeped.jar, targets),
+    ),
     schedule: days,
     told: toldDays(wish.start, wish.steepFor),
   }

@@ -35,6 +35,9 @@ export const MOST_WATER_SHARE = 0.95
 /** What drained plants keep, ml per g: all that the catalogue spans and some more. Estimated. */
 export const KEPT_ML_PER_G = { min: 0.3, max: 2 } as const
 
+/** A limit that an unknown plant's amount may well pass, g per litre of spirit. Common practice, no source. */
+const NARROW_G_PER_L = 50
+
 export const isUnknown = (error: unknown): error is DomainError<'unknown_botanical'> =>
   error instanceof DomainError && error.problem === 'unknown_botanical'
 
@@ -45,7 +48,7 @@ export const isUnknown = (error: unknown): error is DomainError<'unknown_botanic
 export function typedUnknown(typed: TypedPlant, at: number, problem: TypedUnknown['problem']): TypedUnknown {
   const hasLimit = problem.values.nearest
     .map(botanicalById)
-    .some(({ ceiling, warnAbove }) => ceiling !== null || warnAbove !== null)
+    .some(({ ceiling }) => ceiling !== null && ceiling.gPerLSpirit <= NARROW_G_PER_L)
   if (hasLimit || !/\p{L}/u.test(typed.noun)) throw problem
   const { amount, noun } = typed
   expectUnlikeRefused(noun)

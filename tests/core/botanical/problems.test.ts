@@ -24,9 +24,12 @@ test.each(askBacks)('$id has a question', ({ id, choices, refused }) => {
 })
 
 test('too much of something says how much is not', () => {
-  const of = [{ id: 'wormwood', massG: 4, mostG: 1.99 }]
-  const sentence = sentences.over_ceiling({ hazard: 'thujone', share: 2, of, per: 'spirit', volumeMl: 1000 }, format)
+  const of = [{ id: 'wormwood', state: 'dried' as const, massG: 4, mostG: 1.99 }]
+  const sentence = sentences.over_ceiling(
+    { hazard: 'thujone', share: 2, of, per: 'spirit', volumeMl: 1000, spiritMl: 1000 },
+    format,
+  )
   expect(sentence.replaceAll('\u00a0', ' ')).toBe(
-    'Too much thujone: in 1.00 l of steeping spirit take at most 1.9 g of wormwood.',
+    'That’s too much thujone: at most 1.9 g wormwood in 1.00 l of spirit.',
   )
 })
