@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { allergensOf } from '../../../core/label/allergens.ts'
 import { categories } from '../../../core/label/categories.ts'
 import { countries } from '../../../core/label/countries.ts'
 import { parseLabelPlants } from '../../../core/label/parse-label-plants.ts'
@@ -23,14 +22,6 @@ test.each([
 
 test('the EU allows 0.3 % vol, and 1.5 with macerated fruit or plants (Regulation (EU) 1169/2011, Annex XII)', () => {
   expect(strengthTolerance.eu).toMatchObject({ percent: 0.3, withPlantsPercent: 1.5 })
-})
-
-test('every allergen hazard of the catalogue is named on a label, and names nothing else', () => {
-  const HAZARDS = ['allergen_nuts', 'allergen_nuts_trace', 'sulphites', 'anacardiaceae_allergy', 'asteraceae_allergy']
-  for (const { id, hazards } of catalogue) {
-    const isAllergen = hazards.some((hazard) => HAZARDS.includes(hazard))
-    expect(`${id} ${allergensOf([id]).length > 0}`).toBe(`${id} ${isAllergen}`)
-  }
 })
 
 test('every plant that a name depends on is in the catalogue', () => {
