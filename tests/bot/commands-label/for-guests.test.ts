@@ -36,8 +36,8 @@ test.each([
 
 test.each([
   ['liquorice', 'Contains liquorice: people with high blood pressure should avoid excessive consumption.'],
-  ['grapefruit', 'Acts like grapefruit: if you take medicines, ask a pharmacist first.'],
-  ['bitter orange peel', 'Acts like grapefruit: if you take medicines, ask a pharmacist first.'],
+  ['grapefruit', 'Can change how medicines work: if you take any, ask a pharmacist first.'],
+  ['bitter orange peel', 'Can change how medicines work: if you take any, ask a pharmacist first.'],
   ['coffee', 'Contains caffeine.'],
   ['black tea', 'Contains caffeine.'],
   ['wormwood', 'Contains thujone: not with epilepsy.'],
@@ -46,12 +46,16 @@ test.each([
   ['turmeric', 'Turmeric: not with liver disease. Not with gallstones.'],
   ['quinine', 'Contains quinine: not with a heart rhythm disorder.'],
 ])('a label of %s is to say “%s”', async (of, words) => {
-  expect(await said(labelOf(of))).toContain(`Every bottle also says: “${words} Not in pregnancy. Keep from children.”`)
+  expect(await said(labelOf(of))).toMatch(
+    new RegExp(
+      `Write on every bottle(?: too)?: “${words.replaceAll('.', '\\.')} Not in pregnancy\\. Keep from children\\.”`,
+    ),
+  )
 })
 
 test('every label is to say: not in pregnancy, and not for children', async () => {
   expect(await said('/label strength:30% sweetness:200 g/L')).toContain(
-    'Every bottle also says: “Not in pregnancy. Keep from children.”',
+    'Write on every bottle: “Not in pregnancy. Keep from children.”',
   )
 })
 

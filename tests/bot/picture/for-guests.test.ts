@@ -62,7 +62,7 @@ const SAID = [
   ...[
     'May contain sulphites (from dried fruit) and traces of nuts (from cocoa). Allergens of “meadow thing” not known.',
   ],
-  ...['Acts like grapefruit: if you take medicines, ask a pharmacist first.'],
+  ...['Can change how medicines work: if you take any, ask a pharmacist first.'],
   ...['Cranberry: if you take warfarin, ask a doctor first. Contains thujone: not with epilepsy.'],
   ...['Contains liquorice: people with high blood pressure should avoid excessive consumption.'],
   ...['Turmeric: not with liver disease. Not with gallstones. Contains caffeine.'],
@@ -105,6 +105,9 @@ describe('what a guest is told', () => {
     const { contents, line } = endsOf(label)
     expect(contents).toBeLessThanOrEqual(line + 8)
     expect(label.height).toBe(mm(95))
+    // Nor are the words for who cannot see it, of which only so many are taken.
+    for (const said of [SAID[0]!, ...SAID.slice(3), 'Keep from children.']) expect(label.alt).toContain(said)
+    expect(label.alt.length).toBeLessThanOrEqual(1000)
   })
 
   it('fits whatever is in it', () => {

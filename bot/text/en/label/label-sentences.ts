@@ -7,7 +7,7 @@ import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { categoryNames, regionNames, verdictWords } from './category-words.ts'
 import { countryInSentence } from './country-by-code.ts'
-import { adviceWords, allergenWords, keepAwayWords } from './guest-words.ts'
+import { adviceAndKeepAway, allergenWords } from './guest-words.ts'
 import { cited } from './source-names.ts'
 
 interface Found {
@@ -136,8 +136,8 @@ export const labelSentences = {
   cautions: {
     allergens: ({ allergens }: Pick<ForGuests, 'allergens'>) =>
       `Write on every bottle: “${allergenWords(allergens)}” Steeping doesn’t take allergens out.`,
-    for_guests: ({ advice }: Pick<ForGuests, 'advice'>) =>
-      `Every bottle also says: “${[adviceWords(advice), keepAwayWords()].filter((said) => said !== '').join(' ')}”`,
+    for_guests: (of: Pick<ForGuests, 'advice' | 'allergens'>) =>
+      `Write on every bottle${of.allergens.length === 0 ? '' : ' too'}: “${adviceAndKeepAway(of)}”`,
     not_for_sale: () =>
       'Meant for your own table. Selling a bottle, raffling it or giving it for money needs a licence, and duty paid, nearly everywhere:' +
       ' ask your authority before you do.',

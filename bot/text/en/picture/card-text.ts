@@ -7,7 +7,7 @@ import type { Targets } from '../../../../core/recipe/targets.ts'
 import type { Format } from '../../format.ts'
 import { daysWords, shortDayWords } from '../jar/day-words.ts'
 import { type InJar, inJarText } from '../jar/in-jar-words.ts'
-import { adviceWords, allAllergenWords, keepAwayWords } from '../label/guest-words.ts'
+import { adviceAndKeepAway, allAllergenWords, allergenWords, strangerWords } from '../label/guest-words.ts'
 import { listed } from '../phrases.ts'
 import { nameText } from '../plan/plan-words.ts'
 import { altText } from './alt-text.ts'
@@ -120,10 +120,6 @@ const milestoneSaid = (milestone: Milestone, today: IsoDay, format: Format): rea
 const ofIts = ({ shares }: Made, format: Format): string =>
   `By the room it takes ${PARTS.map((part) => `${percent(shares[part], format)} ${part}`).join(', ')}.`
 
-/** What stands under what is in it, in a line or more. */
-const advice = (batch: Pick<Batch, 'advice'>): string =>
-  [adviceWords(batch.advice), keepAwayWords()].filter((said) => said !== '').join(' ')
-
 function alt(batch: Batch, format: Format): string {
   const { name, stage, inJar, made, rating, milestones, today } = batch
   const line = milestones.flatMap((milestone) => milestoneSaid(milestone, today, format))
@@ -139,8 +135,9 @@ function alt(batch: Batch, format: Format): string {
         ]),
     ...(batch.planned === null ? [] : [`It is ${planned(batch.planned, format)}.`]),
     batch.steepedDays === null ? `Steeping: ${days(batch)}.` : steeped(batch),
-    allAllergenWords(batch),
-    advice(batch),
+    allergenWords(batch.allergens),
+    adviceAndKeepAway(batch),
+    strangerWords(batch.unknown),
     rating === null ? 'Not rated.' : `Rated ${rating} of 5.`,
     line.length === 0 ? '' : `${line.join(', ')}.`.replace(/^./, (letter) => letter.toUpperCase()),
     `In it: ${inJarText(inJar, format)}.`,
@@ -167,7 +164,7 @@ export const cardText = {
   unrated: () => 'not yet rated',
   planned,
   allergens: allAllergenWords,
-  advice,
+  advice: adviceAndKeepAway,
   nothing: () => 'The jar holds nothing.',
   milestone: { started: 'started', strained: 'strained', sweetened: 'sweetened', ready: 'ready' } as Readonly<
     Record<Kind, string>

@@ -4,7 +4,7 @@ import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { dayText } from '../day-text.ts'
-import { adviceWords, allAllergenWords, keepAwayWords } from '../label/guest-words.ts'
+import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from '../label/guest-words.ts'
 import { plantName, unknownName, vesselText } from '../plan/plan-words.ts'
 import { altText } from './alt-text.ts'
 
@@ -74,11 +74,13 @@ export const labelText = {
       sentence(volume(bottle, format)),
       bottle.bottled === null ? 'Room to write when it was bottled.' : sentence(bottled(bottle)),
       sentence(bestBefore(bottle)),
-      sentence(inIt(bottle)),
-      allAllergenWords(bottle),
+      // What warns first: where there is too much to say, the end is cut.
+      allergenWords(bottle.allergens),
       advice(bottle),
       bottle.isFlammable ? 'Flammable.' : '',
       neat(bottle),
       keepAwayWords(),
+      strangerWords(bottle.unknown),
+      sentence(inIt(bottle)),
     ]),
 }
