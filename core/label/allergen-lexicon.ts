@@ -33,6 +33,8 @@ export const ALLERGEN_LEXICON: Names = {
   sulphites:
     'raisin, sultana, prune, uvetta, uva passa, uva sultanina, uvetta sultanina, zibibbo, prugna secca, prugne secche, Rosine, Rosinen, candied peel, candied fruit, mixed peel, canditi, frutta candita, scorza candita, scorze candite, Trockenfrucht, Trockenfrüchte',
   nut_traces: 'cocoa, cacao, chocolate, cioccolato',
+  milk_traces: 'chocolate, cioccolato',
+  soya_traces: 'chocolate, cioccolato',
 }
 
 /** Names in which the word of an allergen means something else. */

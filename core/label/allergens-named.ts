@@ -5,13 +5,14 @@ import { type Allergen, allergens, inOrder } from './allergens.ts'
 
 const keysOf = (names: string): readonly string[] => names.split(', ').map((name) => nameWords(name).join(' '))
 
-/** Null: the words mean nothing that a label names. */
-const byName: ReadonlyMap<string, Allergen | null> = new Map<string, Allergen | null>([
-  ...Object.entries(ALLERGEN_LEXICON).flatMap(([allergen, names]) =>
-    keysOf(names).map((key) => [key, allergen as Allergen] as const),
-  ),
-  ...keysOf(NO_ALLERGEN).map((key) => [key, null] as const),
-])
+/** Several where it is made of several; none where the words mean nothing that a label names. */
+const byName: ReadonlyMap<string, readonly Allergen[]> = (() => {
+  const found = new Map<string, readonly Allergen[]>(keysOf(NO_ALLERGEN).map((key) => [key, []]))
+  for (const [allergen, names] of Object.entries(ALLERGEN_LEXICON)) {
+    for (const key of keysOf(names)) found.set(key, [...(found.get(key) ?? []), allergen as Allergen])
+  }
+  return found
+})()
 
 const LONGEST = Math.max(...[...byName.keys()].map((key) => key.split(' ').length))
 
@@ -43,12 +44,11 @@ export const withoutUnsulphured = (name: string): string | null => {
   return null
 }
 
-/** A sort says more than its kind: `macadamia nuts`, `rye bread`. */
-const sorted = (found: readonly Allergen[]): readonly Allergen[] =>
-  found.filter(
-    (each) =>
-      !(each === 'nut' || each === 'gluten') ||
-      !found.some((other) => other !== each && allergens[other].group === allergens[each].group),
+/** Whether a sort is found beside its kind and says more: `macadamia nuts`, `rye bread`. */
+const isToldBySort = (kind: Allergen, found: readonly Allergen[]): boolean =>
+  (kind === 'nut' || kind === 'gluten') &&
+  found.some(
+    (each) => each !== kind && allergens[each].is === 'certain' && allergens[each].group === allergens[kind].group,
   )
 
 /** The allergens that a plant's name tells, in any of its words; the longest name wins: `noce moscata` is no walnut. */
@@ -59,8 +59,7 @@ export const allergensNamed = (name: string): AllergensNamed => {
   const rest: string[] = []
   for (let at = 0; at < words.length; ) {
     const length = lengthAt(words, at)
-    const allergen = length === 0 ? null : byName.get(words.slice(at, at + length).join(' '))
-    if (allergen != null) found.push(allergen)
+    found.push(...(byName.get(words.slice(at, at + length).join(' ')) ?? []))
     if (length === 0) rest.push(words[at]!)
     at += Math.max(1, length)
   }
@@ -69,7 +68,7 @@ export const allergensNamed = (name: string): AllergensNamed => {
   const left = describe(rest).words.filter(
     (word) => !PARTS.has(word) && !(isDriedFruit && (dried.has(word) || fruit.has(word))),
   )
-  const brought = inOrder(sorted(all)).filter((each) => each !== 'sulphites' || bare === null)
+  const brought = inOrder(all).filter((each) => !isToldBySort(each, all) && (each !== 'sulphites' || bare === null))
   return { allergens: brought, isWhole: brought.length > 0 && left.length === 0 }
 }
 

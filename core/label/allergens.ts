@@ -1,6 +1,6 @@
 /**
- * The 14 groups of Regulation (EU) 1169/2011, Annex II (from memory). No plant brings crustaceans, eggs, fish, milk or
- * molluscs.
+ * The 14 groups of Regulation (EU) 1169/2011, Annex II (from memory). No plant brings crustaceans, eggs, fish or
+ * molluscs; what is made of one can bring milk.
  */
 export type AllergenGroup =
   | 'gluten'
@@ -58,6 +58,8 @@ export const allergens = {
   gluten: listed('gluten'),
   sulphites: listed('sulphites', 'possible'),
   nut_traces: listed('nuts', 'possible'),
+  milk_traces: listed('milk', 'possible'),
+  soya_traces: listed('soybeans', 'possible'),
   cashew_family: beyond(),
   daisy_family: beyond(),
 } as const satisfies Readonly<Record<string, AllergenFacts>>

@@ -83,6 +83,18 @@ test.each([
   expect(forGuests([{ id: null, name }])).toMatchObject({ allergens: [], unknown: [name] })
 })
 
+test('nuts in chocolate are nuts', () => {
+  expect(forGuests([{ id: null, name: 'nuts in chocolate' }]).allergens).toContain('nut')
+})
+
+test('dark chocolate may bring nuts, milk and soya', () => {
+  expect(forGuests([{ id: null, name: 'dark chocolate' }]).allergens).toEqual([
+    'nut_traces',
+    'milk_traces',
+    'soya_traces',
+  ])
+})
+
 test('of a plant with a stranger beside it both are told', () => {
   expect(forGuests([{ id: null, name: 'pistachio and dragonwort' }])).toMatchObject({
     allergens: ['pistachio'],

@@ -24,6 +24,8 @@ export const allergenNames: Readonly<Record<Allergen, string>> = {
   gluten: 'cereals with gluten',
   sulphites: 'sulphites (from dried fruit)',
   nut_traces: 'traces of nuts (from cocoa)',
+  milk_traces: 'milk (from chocolate)',
+  soya_traces: 'soya (from chocolate)',
   cashew_family: 'pink pepper (kin to cashew and pistachio)',
   daisy_family: 'plants of the daisy family',
 }
