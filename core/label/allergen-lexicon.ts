@@ -41,7 +41,7 @@ export const ALLERGEN_LEXICON: Names = {
 export const NO_ALLERGEN =
   'noce moscata, noci moscate, nuez moscada, noix de muscade, noce di cocco, noci di cocco, noix de coco, nuez de coco, ' +
   'noce di cola, noci di cola, noix de cola, nuez de cola, kola nut, cola nut, tiger nut, pine nut, water chestnut, ' +
-  'pesca noce, pesche noci, pesche noce, grano saraceno, grano turco, grano di pepe, blé noir, trigo sarraceno'
+  'sedano di monte, sedano di montagna, sedano montano, pesca noce, pesche noci, pesche noce, grano saraceno, grano turco, grano di pepe, blé noir, trigo sarraceno'
 
 /** Fruit that is sold sulphured where it is dried or candied. */
 export const SULPHURED_FRUIT =

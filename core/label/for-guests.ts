@@ -33,9 +33,13 @@ const isNut = (allergen: Allergen): boolean =>
 export const allergensOf = ({ names, hazards, form, kind }: Botanical): readonly Allergen[] => {
   const named = [names.title, ...names.en, ...names.it].flatMap((name) => allergensNamed(name).allergens)
   const isUntoldNut = hazards.includes('allergen_nuts') && !named.some(isNut)
+  const isCashew = named.includes('cashew') || named.includes('pistachio')
   return [
     ...named,
-    ...hazards.flatMap((hazard) => BY_HAZARD[hazard] ?? []),
+    ...hazards
+      .flatMap((hazard) => BY_HAZARD[hazard] ?? [])
+      // The nut itself says what its kin would.
+      .filter((allergen) => !(isCashew && allergen === 'cashew_family')),
     ...(isUntoldNut ? (['nut'] as const) : []),
     ...(kind === 'fruit' && form.state === 'dried' ? (['sulphites'] as const) : []),
   ]

@@ -73,6 +73,7 @@ test.each([
   'chestnuts',
   'pine nuts',
   'coconut',
+  'sedano di monte',
   'grano saraceno',
   'apricots',
   'unsulphured dried mango',
@@ -147,6 +148,9 @@ test('a plant whose names tell nothing brings what its hazards and its form tell
   expect(allergensOf({ ...plain, hazards: ['allergen_nuts'] })).toEqual(['nut'])
   expect(allergensOf({ ...plain, hazards: ['allergen_nuts_trace'] })).toEqual(['nut_traces'])
   expect(allergensOf({ ...plain, form: { state: 'dried', cut: null } })).toEqual(['sulphites'])
+  const cashew = { ...plain, names: { ...plain.names, en: ['cashew nuts'] } }
+  expect(allergensOf({ ...cashew, hazards: ['allergen_nuts', 'anacardiaceae_allergy'] })).toEqual(['cashew'])
+  expect(allergensOf({ ...plain, hazards: ['anacardiaceae_allergy'] })).toEqual(['cashew_family'])
   expect(allergensOf({ ...plain, kind: 'herb', form: { state: 'dried', cut: null } })).toEqual([])
 })
 
