@@ -41,9 +41,9 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
   const facts = [label.strength(data, format), label.volume(data, format)].filter((said) => said !== '').join('  ·  ')
   const factsY = 70 + name.height
   const top = factsY + lineHeight(44) + 14
-  const last = [label.bottled(data), label.bestBefore(data), label.neat(data), label.keepAway()].filter(
-    (said) => said !== '',
-  )
+  const dates = [label.bottled(data), label.bestBefore(data)].filter((said) => said !== '')
+  const warnings = [label.neat(data), label.keepAway()].filter((said) => said !== '')
+  const last = [...dates, ...warnings]
   const footHeight = EDGE + 36 + last.length * lineHeight(SMALL)
   const roomOf = (height: number): number => height - footHeight - 18 - (top + 10)
   const height = heightFor(data, pen, roomOf)
@@ -58,10 +58,9 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
     moved(0, top + 10 + Math.floor((roomOf(height) - middle.height) / 2), middle.svg),
     rule(foot - 12),
     ...last.map((said, index) => {
-      const isPlain = index < last.length - (data.isTooStrong ? 2 : 1)
       const at = { ...LINE, y: foot + index * lineHeight(SMALL), size: SMALL, leastSize: 24, text: said } as const
-      if (isPlain) return textLine(faces, { ...at, face: 'plain' })
-      const isMarked = data.isFlammable && index === last.length - (data.isTooStrong ? 2 : 1)
+      if (index < dates.length) return textLine(faces, { ...at, face: 'plain' })
+      const isMarked = data.isFlammable && index === last.length - 1
       return isMarked ? marked({ ...at, face: 'bold' }, pen) : textLine(faces, { ...at, face: 'bold' })
     }),
   ]
