@@ -2,6 +2,7 @@ import type { Source } from '../../core/jar/contents.ts'
 import type { PlantIn } from '../../core/jar/event.ts'
 import type { Story } from '../../core/jar/story.ts'
 import { isTooStrongNeat } from '../../core/jar/too-strong-neat.ts'
+import { type ForGuests, forGuests } from '../../core/label/for-guests.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
 import { exactly, type Measured } from '../../core/quantity/measured.ts'
 import { KEEPS_DAYS } from '../../core/recipe/plan/schedule.ts'
@@ -9,10 +10,9 @@ import { ChatError } from '../chat/chat-error.ts'
 import { ingredientsOf } from '../commands/jar/batch-facts.ts'
 import type { JarView } from '../commands/jar/jar-view.ts'
 import { keepsAYear } from '../commands/plan-rows.ts'
-import { type AllergensIn, allergensIn } from './allergens-in.ts'
 import { isFlammable } from './flammable-mark.ts'
 
-export interface BottleLabelData extends AllergensIn {
+export interface BottleLabelData extends ForGuests {
   readonly id: string
   readonly name: string
   readonly abvPercent: Measured
@@ -83,6 +83,6 @@ export function bottleLabelData(view: JarView, volumeMl: number | null): BottleL
     bottled: story.bottled?.day ?? null,
     bestBefore: isKept ? isoDay(addDays(dayFromIso(ready), KEEPS_DAYS)) : null,
     plants: plants.map(({ id, name }) => ({ id, name })),
-    ...allergensIn(plants),
+    ...forGuests(plants),
   }
 }
