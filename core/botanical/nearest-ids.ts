@@ -1,4 +1,8 @@
+import { allRefused } from './all-refused.ts'
+import { askBacks } from './ask-back.ts'
+import type { Botanical } from './botanical.ts'
 import { botanicalById } from './catalogue/catalogue.ts'
+import { DOUBLES } from './foraged.ts'
 import { byAskWord, byName, keyOf } from './name-index.ts'
 
 const MOST = 3
@@ -21,7 +25,17 @@ const known = names.map(([key, plants]) => ({ pairs: pairsOf(key), words: key.sp
 
 const LEAST_LIKENESS = 0.55
 
-/** Up to three ids whose names hold the same words or nearly the same letters, best first. */
+/** What a poison is asked about beside, or has in place of it: its double on the table. */
+const BESIDE_POISON: ReadonlySet<string> = new Set([
+  ...allRefused.flatMap(({ instead }) => instead ?? []),
+  ...askBacks.filter(({ refused }) => refused.length > 0).flatMap(({ choices }) => choices),
+])
+
+/** Whether a name that is not known may be proposed as this plant: never as the double of a deadly one. */
+const isSafeToPropose = ({ id, hazards }: Botanical): boolean =>
+  !BESIDE_POISON.has(id) && !DOUBLES.some((double) => hazards.includes(double))
+
+/** Up to three ids, never of a deadly plant's double, whose names hold the same words or nearly the same letters, best first. */
 export const nearestIds = (words: readonly string[]): readonly string[] => {
   const pairs = pairsOf(keyOf(words).slice(0, 60))
   const scored = known
@@ -31,5 +45,6 @@ export const nearestIds = (words: readonly string[]): readonly string[] => {
     }))
     .filter(({ score }) => score >= LEAST_LIKENESS)
     .sort((one, other) => other.score - one.score)
-  return [...new Set(scored.flatMap(({ plants }) => plants.map(({ id }) => id)))].slice(0, MOST)
+  const safe = scored.flatMap(({ plants }) => plants.filter(isSafeToPropose))
+  return [...new Set(safe.map(({ id }) => id))].slice(0, MOST)
 }

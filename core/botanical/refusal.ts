@@ -1,13 +1,15 @@
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
 import { allRefused, allRefusedNames, type RefusedName } from './all-refused.ts'
-import { foragedRefusal } from './foraged.ts'
-import { byAskWord, isAllowedName, keyOf, LONGEST_NAME_WORDS } from './name-index.ts'
+import { isFoodName, LONGEST_FOOD_WORDS } from './foods/foods.ts'
+import { foragedRefusal, gardenRefusal } from './foraged.ts'
+import { byAskWord, byName as byPlantName, isAllowedName, keyOf, LONGEST_NAME_WORDS } from './name-index.ts'
 import { isOneTypo } from './one-typo.ts'
 import { ORDINARY } from './ordinary-words.ts'
 import { nameWords, plainWords } from './plain-words.ts'
-import { refusalRules, UNNAMED } from './refusal-rules.ts'
+import { HOLDS_STONES, refusalRules, UNNAMED } from './refusal-rules.ts'
 import type { Refused } from './refused.ts'
+import { saidOf } from './said-of.ts'
 
 interface Named extends RefusedName {
   readonly words: readonly string[]
@@ -29,7 +31,17 @@ const byTurnedName: ReadonlyMap<string, Named> = new Map(
 )
 
 /** Kinds whose names are everyday words: a word like them is nothing to ask about. */
-const EVERYDAY = new Set(['dairy_egg', 'medicines', 'florist_flowers', 'unnamed_plant'])
+const EVERYDAY = new Set([
+  'dairy_egg',
+  'medicines',
+  'florist_flowers',
+  'unnamed_plant',
+  'plant_milk',
+  'chemicals',
+  'cracked_stones',
+  'poisonous_raw',
+  'poppy_seed',
+])
 /** As compared and as written, since a typo may sit in an ending or in a small word. */
 const spelled = named
   .filter(({ refused }) => !EVERYDAY.has(refused.id))
@@ -65,7 +77,7 @@ const firstNear = (keys: readonly string[]): Named | null => {
   return near.length === 0 ? null : spelled[Math.min(...near)]!.each
 }
 
-const LONGEST = Math.max(LONGEST_NAME_WORDS, ...named.map(({ words }) => words.length)) + 1
+const LONGEST = Math.max(LONGEST_NAME_WORDS, LONGEST_FOOD_WORDS, ...named.map(({ words }) => words.length)) + 1
 
 interface Span {
   readonly from: number
@@ -88,9 +100,18 @@ const touches = (one: Span, other: Span): boolean => one.from < other.to && othe
 /** A `+`, a semicolon or a new line begins another thing; a comma may not (`almonds, bitter`). */
 const PARTS = /[+;&\n]/
 
+/** Species of a refused genus that are food, beside those of the catalogue and of the list of foods. */
+const EDIBLE_SPECIES: ReadonlySet<string> = new Set(
+  ['Solanum tuberosum', 'Solanum melongena', 'Lonicera japonica', 'Lupinus albus'].map((name) =>
+    keyOf(nameWords(name)),
+  ),
+)
+
+const isGood = (key: string): boolean => isAllowedName(key) || isFoodName(key) || EDIBLE_SPECIES.has(key)
+
 /** A refused name among the words; a longer allowed name around it wins. */
 const nameIn = (spans: readonly Span[]): Named | null => {
-  const allowed = spans.filter(({ key }) => isAllowedName(key))
+  const allowed = spans.filter(({ key }) => isGood(key))
   const found = spans
     .map((span) => ({ span, hit: byName.get(span.key), turnedHit: byTurnedName.get(span.key) }))
     .filter(({ span, hit, turnedHit }) => {
@@ -105,7 +126,7 @@ const nameIn = (spans: readonly Span[]): Named | null => {
 const nearNameIn = (part: string): Named | null => {
   for (const words of [nameWords(part), plainWords(part)]) {
     const spans = spansOf(words)
-    const allowed = spans.filter(({ key }) => isAllowedName(keyOf(nameWords(key))) || ORDINARY.has(key))
+    const allowed = spans.filter(({ key }) => isGood(keyOf(nameWords(key))) || ORDINARY.has(key))
     const open = spans.filter((span) => !allowed.some((other) => holds(other, span)))
     const found = firstNear(open.map(({ key }) => key))
     if (found !== null) return found
@@ -113,22 +134,38 @@ const nearNameIn = (part: string): Named | null => {
   return null
 }
 
+/** `blue berries`: a name of the catalogue, taken apart. */
+const isTakenApart = (plain: string): boolean => byPlantName.has(keyOf(nameWords(plain.replaceAll(' ', ''))))
+
 const ruleIn = (plain: string): Refused['id'] | null => {
   const found = refusalRules.find(({ pattern, except }) =>
     pattern.test(except === undefined ? plain : plain.replace(except, ' ; ')),
   )
   if (found !== undefined) return found.id
-  return UNNAMED.test(plain) ? 'unnamed_plant' : null
+  const { stones, isCrushed } = saidOf(plain)
+  if (isCrushed && stones !== 'out' && HOLDS_STONES.test(plain) && !isFoodName(keyOf(nameWords(plain))))
+    return 'cracked_stones'
+  return UNNAMED.test(plain) && !isTakenApart(plain) ? 'unnamed_plant' : null
 }
 
-const insteadOf = (id: Refused['id']): string | null => allRefused.find((each) => each.id === id)?.instead ?? null
+/** The plant of the catalogue itself in place of its oil, where there is no limit to keep. */
+const plantIn = (spans: readonly Span[]): string | null =>
+  spans.flatMap(({ key }) => byPlantName.get(key) ?? []).find(({ ceiling }) => ceiling === null)?.id ?? null
+
+const insteadOf = (id: Refused['id'], spans: readonly Span[]): string | null =>
+  id === 'essential_oils' ? plantIn(spans) : (allRefused.find((each) => each.id === id)?.instead ?? null)
 
 /** Amounts at the front are no part of a name. */
 const AMOUNT = /^(?:\d+(?:g|kg|ml|l)? |(?:g|kg|mg|ml|l|oz|lb|tbsp|tsp|cups?) )+/
+const TYPED_AMOUNT =
+  /^\s*(?:[\d.,/½¼¾]+\s*)+(?:(?:mg|g|kg|ml|cl|dl|l|oz|lbs?|pounds?|ounces?|tbsp|tsp|cups?|grams?|litres?|liters?|grammi)\b\.?\s*)?(?:(?:of|di)\s+)?/i
+
+const withoutAmount = (part: string): string => part.replace(TYPED_AMOUNT, '').trim() || part
 
 /**
  * Throws where anything in the text is refused, alone or among other things: `refused_botanical` by name or by rule,
- * `foraged_botanical` for a plant of the catalogue that was picked in the wild, `near_refused` for one typo.
+ * `foraged_botanical` for a plant of the catalogue that was picked in the wild, `garden_botanical` for one of a garden that is
+ * easily another, `near_refused` for one typo.
  * Returns nothing: what is not refused is not thereby known.
  */
 export const expectNotRefused = (text: string): void => {
@@ -141,22 +178,19 @@ export const expectNotRefused = (text: string): void => {
     const name = isAsked ? null : nameIn(spans)
     if (name !== null) {
       const { id, instead } = name.refused
-      throw new DomainError('refused', 'refused_botanical', { typed, id, name: name.name, instead })
+      const values = { typed, id, name: name.name, instead: id === 'essential_oils' ? plantIn(spans) : instead }
+      throw new DomainError('refused', 'refused_botanical', values)
     }
+    const keys = spans.map(({ key }) => key)
     const rule = isAsked
       ? null
-      : (ruleIn(plain) ??
-        foragedRefusal(
-          plain,
-          spans.map(({ key }) => key),
-          typed,
-        ))
+      : (ruleIn(plain) ?? foragedRefusal(plain, keys, typed) ?? gardenRefusal(plain, keys, part))
     if (rule !== null) {
       throw new DomainError('refused', 'refused_botanical', {
         typed,
         id: rule,
-        name: shown(part),
-        instead: insteadOf(rule),
+        name: shown(withoutAmount(part)),
+        instead: insteadOf(rule, spans),
       })
     }
     const near = nearNameIn(part)

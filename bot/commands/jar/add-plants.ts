@@ -8,7 +8,7 @@ import { exactly } from '../../../core/quantity/measured.ts'
 import { weighedOut } from '../../../core/recipe/by-tool.ts'
 import type { PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import { plantOf } from '../../../core/recipe/plan/plant-of.ts'
-import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
+import { answeredFor, expectUsual } from '../../../core/recipe/plan/unknown-plant.ts'
 import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { inputsOf, steepLiquids } from '../../../core/recipe/steep.ts'
@@ -46,6 +46,15 @@ export function plantsAdded({ plants, unknown }: PlantsRead, story: Story, other
   ]
 }
 
+/** The foods that go in, each with all of it that is in the jar then. */
+const foodsIn = (parts: readonly Ingredients[], added: Ingredients) =>
+  added.plants
+    .filter(({ id }) => id === null)
+    .map((plant) => {
+      const same = parts.flatMap(({ plants }) => plants).filter((each) => isSamePlant(each, plant))
+      return { name: plant.name, massG: exactly(same.reduce((sum, { massG }) => sum + massG.value, 0)) }
+    })
+
 /** Throws `over_ceiling` where the jar with what is added would hold more of a plant than is safe. */
 export function expectUnderCeilings(story: Story, added: Ingredients): void {
   const waiting: readonly PlantIn[] = plantsToAdd(story)
@@ -63,4 +72,5 @@ export function expectUnderCeilings(story: Story, added: Ingredients): void {
   const holds = ethanolG(infusion)
   const finishedMl = targets === null || holds === 0 ? null : volumeMl(liquidHolding(holds, targets))
   checkCeilings(weighed, spiritMl(parts), finishedMl)
+  expectUsual(foodsIn(parts, added), spiritMl(parts))
 }

@@ -54,7 +54,7 @@ test.each([
   expect(findBotanical(noun)).toMatchObject({ botanical: { id }, corrected: true })
 })
 
-test.each(['limw', 'fgi', 'sga', 'lmmno', 'clover', 'pesce'])(
+test.each(['limw', 'fgi', 'sga', 'lmmno', 'gloves', 'pesce'])(
   '%s is too short or too far for a typo, or another thing',
   (noun) => {
     expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
@@ -106,7 +106,7 @@ test.each([
   ['rhubarb', 'refused refused_botanical'],
   ['fig', 'refused refused_botanical'],
   ['cherry', 'refused refused_botanical'],
-  ['orange', 'not_found unknown_botanical'],
+  ['orange', 'ambiguous unknown_botanical'],
 ])('leaves of %s are not the fruit: %s', (noun, problem) => {
   expect(refusal(() => findBotanical(noun, 'leaf'))).toBe(problem)
 })
@@ -127,6 +127,7 @@ test('every word has to be explained, and the nearest are named', () => {
   expect(refusedValues(() => findBotanical('lemon juice'))).toEqual({
     typed: 'lemon juice',
     nearest: ['lemon_peel'],
+    food: null,
     liqueur: null,
   })
   expect(refusal(() => findBotanical('granite'))).toBe('not_found unknown_botanical')

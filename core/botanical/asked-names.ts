@@ -1,0 +1,90 @@
+import type { AskBack } from './ask-back.ts'
+
+/** Questions about names of which another meaning is dangerous, or that name no single plant. */
+export type AddedAskId =
+  | 'rosebay'
+  | 'leopards_bane'
+  | 'almond_extract'
+  | 'mahleb'
+  | 'cherry_laurel_fruit'
+  | 'coumarin_herb'
+  | 'wild_ginger'
+  | 'costmary'
+  | 'mugwort'
+  | 'skullcap'
+  | 'pine_tips'
+  | 'berries_mixed'
+  | 'spices_mixed'
+  | 'sweet_things'
+  | 'vanilla_made'
+
+/** A name of the catalogue that stands here too is the catalogue's. */
+export const addedAskBacks: readonly AskBack[] = [
+  { id: 'rosebay', words: 'rosebay', choices: [], refused: ['oleander'], yields: true },
+  { id: 'leopards_bane', words: "leopard's bane, leopards bane", choices: [], refused: ['aconite'], yields: true },
+  {
+    id: 'almond_extract',
+    words: 'almond extract, almond extracts, almond essence, almond flavouring',
+    choices: ['almond_sweet'],
+    refused: ['kernels'],
+    yields: true,
+  },
+  { id: 'mahleb', words: 'mahleb, mahaleb, mahlab, mahlepi', choices: [], refused: ['kernels'], yields: true },
+  { id: 'cherry_laurel_fruit', words: 'karayemiş', choices: [], refused: ['cherry_laurel'], yields: true },
+  {
+    id: 'elder',
+    words: 'czarny bez, sabugueiro, mürver, sureau, saúco, Holunder',
+    choices: ['elderflower'],
+    refused: ['elder_raw'],
+    yields: true,
+  },
+  {
+    id: 'coumarin_herb',
+    words:
+      "woodruff, sweet woodruff, Waldmeister, asperula, Galium odoratum, bison grass, sweetgrass, sweet grass, żubrówka, zubrowka, sweet clover, melilot, meliloto, Steinklee, deer's tongue",
+    choices: ['vanilla'],
+    refused: ['tonka'],
+    yields: true,
+  },
+  { id: 'wild_ginger', words: 'wild ginger', choices: ['ginger'], refused: ['aristolochia'], yields: true },
+  { id: 'costmary', words: 'erba amara', choices: [], refused: ['tansy'], yields: true },
+  { id: 'mugwort', words: 'mugwort, mugworts, artemisia vulgaris', choices: [], refused: ['tansy'], yields: true },
+  { id: 'skullcap', words: 'skullcap, skullcaps', choices: [], refused: ['germander'], yields: true },
+  {
+    id: 'pine_tips',
+    words: 'pine tip, pine tips, pine needle, pine needles, aghi di pino',
+    choices: ['pine_buds'],
+    refused: ['yew'],
+  },
+  {
+    id: 'berries_mixed',
+    words:
+      'berries, mixed berries, frozen berries, frozen mixed berries, mixed fruit, frozen mixed fruit, summer fruit, summer fruits, summer berries, forest fruit, forest fruits, forest berries, fruits of the forest, red fruits, red berries mix, frutti di bosco, frutti rossi, frutti di bosco surgelati, misto di bosco',
+    choices: [],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'spices_mixed',
+    words:
+      'spices, mixed spice, mixed spices, mulled wine spice, mulled wine spices, mulling spice, mulling spices, gingerbread spice, gingerbread spices, pumpkin pie spice, pumpkin spice, apple pie spice, five spice, five spice powder, Chinese five spice, garam masala, curry, curry powder, spezie miste, spezie',
+    choices: [],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'sweet_things',
+    words:
+      'honey, maple syrup, golden syrup, agave syrup, treacle, molasses, caramel, caramels, toffee, toffees, fudge, sweets, candy, candies, boiled sweets, miele, caramello, caramelle, sciroppo d’acero',
+    choices: [],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'vanilla_made',
+    words: 'vanilla extract, vanilla essence, vanilla paste, vanilla bean paste, vanilla sugar, estratto di vaniglia',
+    choices: ['vanilla'],
+    refused: [],
+    yields: true,
+  },
+]
