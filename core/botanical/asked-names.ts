@@ -17,6 +17,7 @@ export type AddedAskId =
   | 'spices_mixed'
   | 'sweet_things'
   | 'vanilla_made'
+  | 'chocolate'
 
 /** A name of the catalogue that stands here too is the catalogue's. */
 export const addedAskBacks: readonly AskBack[] = [
@@ -84,6 +85,13 @@ export const addedAskBacks: readonly AskBack[] = [
     id: 'vanilla_made',
     words: 'vanilla extract, vanilla essence, vanilla paste, vanilla bean paste, vanilla sugar, estratto di vaniglia',
     choices: ['vanilla'],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'chocolate',
+    words: 'chocolate, chocolates, dark chocolate, milk chocolate, cioccolato, cioccolata',
+    choices: ['cocoa_nibs'],
     refused: [],
     yields: true,
   },

@@ -39,7 +39,7 @@ export interface BotanicalProblems {
   readonly refused_botanical: {
     readonly typed: string
     readonly id: RefusalId
-    /** The name of it that was found, as the table has it. */
+    /** As typed, or the name of it that was found among other words, as the table has it. */
     readonly name: string
     readonly instead: string | null
   }

@@ -29,7 +29,7 @@ export const FORAGED = new RegExp(
     'dug|gathered|found|(?:picked|collected|harvested) (?:\\w+ )?(?:in|from|on|by|out|near|myself|along)|' +
     '(?:from|in|by|near|along|beside) (?:the|a|our) (?:wild|woods?|forest|hedge|meadow|mountains?|ditch|fields?|park|river(?:bank|side)?|stream|lake|canal|path|road|track)|' +
     'selvatic(?:o|a|i|he)|spontane[aeio]|raccolt[aeio]|colt[aeio]|scavat[aeio]|' +
-    '(?:di|nel|del|dal|nei|dei) bosc(?:o|hi)|(?:in|di|della|dalla) montagna|di campo|nei campi|nei prati|lungo il fiume|trovat[aeio])\\b',
+    '(?:(?<!fragol[aeio] |fragolin[ae] )di|nel|del|dal|nei|dei) bosc(?:o|hi)|(?:in|di|della|dalla) montagna|di campo|nei campi|nei prati|lungo il fiume|trovat[aeio])\\b',
 )
 
 /** Said of what somebody picked, wherever it stood. */

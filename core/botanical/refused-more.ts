@@ -13,7 +13,7 @@ export const refusedMore: readonly Refused[] = [
   {
     id: 'chemicals',
     names:
-      'antifreeze, petrol, gasoline, kerosene, diesel, lighter fluid, turpentine, bleach, ammonia, lye, caustic soda, borax, boric acid, methyl salicylate, salicylic acid, hydrogen peroxide, sodium chlorite, MMS, detergent, detergents, washing powder, soap, soaps, perfume, perfumes, nail polish, mothball, mothballs, rat poison, weed killer, weedkiller, slug pellet, slug pellets, mercury, lead, lead acetate, arsenic, antimony, cyanide, cinnabar, malachite, colloidal silver, copper wire, dry ice, liquid nitrogen, craft glitter, activated charcoal',
+      'antifreeze, motor oil, engine oil, petrol, gasoline, kerosene, diesel, lighter fluid, turpentine, bleach, ammonia, lye, caustic soda, borax, boric acid, methyl salicylate, salicylic acid, hydrogen peroxide, sodium chlorite, MMS, detergent, detergents, washing powder, soap, soaps, perfume, perfumes, nail polish, mothball, mothballs, rat poison, weed killer, weedkiller, slug pellet, slug pellets, mercury, lead, lead acetate, arsenic, antimony, cyanide, cinnabar, malachite, colloidal silver, copper wire, dry ice, liquid nitrogen, craft glitter, activated charcoal',
     instead: null,
     trust: 'memory',
     sources: ['unverified'],
@@ -119,7 +119,7 @@ export const refusedAdded: Readonly<Partial<Record<RefusalId, string>>> = {
     'nicotine, nicotine salts, nicotine oil, vape juice, e-liquid, e-cig liquid, shisha, snuff, tytoń, machorka, makhorka, tütün, kapnos, fumo de corda',
   medicines: 'senna, senna leaf, senna leaves, senna pod, senna pods, ilaç, lek, pain reliever, St John pills',
   essential_oils:
-    'almond oil, bitter almond oil, motor oil, neem oil, camphor oil, mugwort oil, menthol crystals, óleo essencial, olejek eteryczny, olejek, масло, yağ, gül yağı, aceite esencial, huile essentielle, ätherisches Öl, Öl',
+    'almond oil, bitter almond oil, neem oil, camphor oil, mugwort oil, menthol crystals, óleo essencial, olejek eteryczny, olejek, масло, yağ, gül yağı, aceite esencial, huile essentielle, ätherisches Öl, Öl',
   dairy_egg:
     'Milch, Sahne, Rahm, Ei, Eier, Eigelb, Eierlikör, lait, crème fraîche, oeuf, oeufs, beurre, leche, nata, huevo, huevos, yema, yemas, mantequilla, leite, natas, ovo, ovos, gema, gemas, manteiga, mleko, śmietana, jajko, jajka, żółtko, żółtka, masło, moloko, smetana, yaytsa, süt, yumurta, avga, mjölk, grädde, ägg, melk, eieren, tojás, whey, ghee, white chocolate',
   animals: 'alacrán, wąż, żmija, yılan, Schlange, Spanish fly, cantharides',

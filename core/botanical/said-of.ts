@@ -63,6 +63,6 @@ export const saidOf = (plain: string): SaidOf => {
 /** The text as typed, without the words that tell of a garden. */
 export const withoutGarden = (typed: string): string =>
   typed
-    .replace(new RegExp(GARDEN.source.replaceAll(' ', "[\\s'’]+"), 'gi'), ' ')
+    .replace(new RegExp(GARDEN.source.replaceAll(' ?', "[\\s'’-]*").replaceAll(' ', "[\\s'’]+"), 'gi'), ' ')
     .replace(/\s+/g, ' ')
     .trim()

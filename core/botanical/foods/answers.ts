@@ -1,5 +1,5 @@
 import { singular } from '../plain-words.ts'
-import { saidOf } from '../said-of.ts'
+import { saidOf, withoutGarden } from '../said-of.ts'
 import type { Food, FoodAnswer } from './food.ts'
 
 /** Words that answer each question, as names are compared: singular. */
@@ -47,5 +47,7 @@ const ofOne = (noun: string): string => noun.replace(/\p{L}+$/u, singular)
 export const answered = (noun: string, { question }: Food): string => {
   if (question === null) return noun
   const { answer } = question
+  const grown = withoutGarden(noun)
+  if (answer === 'bought' && grown !== noun) return `${grown} I planted`
   return answer === 'flesh' || answer === 'pod' ? `${ofOne(noun)} ${answer}` : `${answer} ${noun}`
 }

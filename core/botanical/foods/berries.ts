@@ -3,7 +3,7 @@ import type { FoodTable } from './food.ts'
 /** Rows as in `FoodTable`. Names from FoodOn, USDA and EFSA, see NOTICE; a star marks one from memory. */
 export const berries: FoodTable = {
   berry: [
-    'redcurrant, red currant | Ribes rubrum | berry | bought:honeysuckle berries |  | foodon',
+    'redcurrant, red currant | Ribes rubrum | berry | bought:honeysuckle |  | foodon',
     'whitecurrant*, white currant, pink currant* | Ribes rubrum | berry |  |  | foodon',
     'golden currant, buffalo currant, clove currant* | Ribes aureum | berry |  |  | foodex2',
     'gooseberry, green gooseberry*, red gooseberry*, dessert gooseberry*, european gooseberry | Ribes uva-crispa | berry |  |  | foodon usda',
@@ -36,7 +36,7 @@ export const berries: FoodTable = {
     'sea buckthorn, sea buckthorn berry*, sallow thorn berry*, seabuckthorn* | Hippophae rhamnoides | berry | bought:plain buckthorn |  | foodex2',
     'juneberry, serviceberry, amelanchier, shadbush berry*, sarvisberry, service berry | Amelanchier lamarckii, Amelanchier ovalis | berry | whole |  | foodex2',
     'saskatoon, saskatoon berry, saskatoon serviceberry*, pacific serviceberry | Amelanchier alnifolia | berry | whole |  | foodon',
-    'haskap, blue honeysuckle berry*, haskap berry*, honeyberry* | Lonicera caerulea | berry | bought:red honeysuckle berries |  | foodex2',
+    'haskap, blue honeysuckle berry*, haskap berry*, honeyberry* | Lonicera caerulea | berry | bought:red honeysuckle |  | foodex2',
     'barberry*, european barberry, barberry berry*, common barberry, zereshk* | Berberis vulgaris | berry | ripe | pregnancy | foodex2',
     'crowberry, black crowberry, purple crowberry, red crowberry | Empetrum nigrum, Empetrum | berry |  |  | foodex2',
     'salal berry*, shallon berry, salal | Gaultheria shallon | berry |  |  | foodex2',

@@ -60,8 +60,8 @@ const WORST_FIRST = Object.keys(told) as readonly FoodNote[]
 export const planUnknownCautions = {
   plan_unknown: (values: Named & { readonly notes: readonly FoodNote[] }) => {
     const notes = WORST_FIRST.filter((note) => values.notes.includes(note))
-    const said = notes.length === 0 ? 'go by your own knowledge of it' : notes.map((note) => told[note]).join('. ')
-    return `${capital(foodsText(values))}: ${said.replace(/\. [a-z]/g, (text) => text.toUpperCase())}. Use only what you’re sure is food.`
+    const said = notes.length === 0 ? 'ask about allergies before you pour' : notes.map((note) => told[note]).join('. ')
+    return `${capital(foodsText(values))}: ${said.replace(/\. [a-z]/g, (text) => text.toUpperCase())}.`
   },
 }
 
