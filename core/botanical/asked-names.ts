@@ -18,6 +18,13 @@ export type AddedAskId =
   | 'sweet_things'
   | 'vanilla_made'
   | 'chocolate'
+  | 'not_listed'
+  | 'blossom_cyanide'
+  | 'rhubarb_root'
+  | 'eucalyptus'
+  | 'asafoetida'
+  | 'seaweed'
+  | 'wood_chips'
 
 /** A name of the catalogue that stands here too is the catalogue's. */
 export const addedAskBacks: readonly AskBack[] = [
@@ -92,6 +99,57 @@ export const addedAskBacks: readonly AskBack[] = [
     id: 'chocolate',
     words: 'chocolate, chocolates, dark chocolate, milk chocolate, cioccolato, cioccolata',
     choices: ['cocoa_nibs'],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'not_listed',
+    words:
+      'pineapple sage, scented geranium, scented geraniums, costmary, costmary leaf, costmary leaves, Douglas fir, Douglas fir tip, Douglas fir tips, larch, larch tip, larch tips, Swiss pine cone, Swiss pine cones, cirmolo, pigne di cirmolo, lilac, lilacs, lilac flowers, lillà, magnolia, magnolias, magnolia petals, gorse, gorse flowers, honeysuckle, honeysuckle flower, honeysuckle flowers, butterfly pea, butterfly pea flower, butterfly pea flowers, peony, peonies, peony petals, peonia',
+    choices: [],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'blossom_cyanide',
+    words:
+      'apple blossom, apple blossoms, cherry blossom, cherry blossoms, almond blossom, almond blossoms, peach blossom, peach blossoms, plum blossom, plum blossoms, fiori di ciliegio, fiori di pesco, Kirschblüten',
+    choices: ['elderflower'],
+    refused: ['kernels'],
+    yields: true,
+  },
+  {
+    id: 'rhubarb_root',
+    words: 'rhubarb root, rhubarb roots, radice di rabarbaro',
+    choices: ['rhubarb_stalk'],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'eucalyptus',
+    words: 'eucalyptus, eucalyptus leaf, eucalyptus leaves, eucalipto, foglie di eucalipto',
+    choices: ['peppermint'],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'asafoetida',
+    words: 'asafoetida, asafetida, hing, assafetida',
+    choices: ['fennel_seed'],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'seaweed',
+    words: 'seaweed, seaweeds, algae, alghe',
+    choices: [],
+    refused: [],
+    yields: true,
+  },
+  {
+    id: 'wood_chips',
+    words: 'cherry wood chips, cherry wood, maple wood chips, maple wood, apple wood chips, beech chips, wood chips',
+    choices: ['oak_chips'],
     refused: [],
     yields: true,
   },

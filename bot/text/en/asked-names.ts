@@ -12,7 +12,8 @@ export const askedNames: { readonly [Id in AddedAskId]: string } = {
     'Cherry laurel kills, and I can’t tell fruit from leaf here. Have you got cherries? Write “500 g sour cherries”.',
   coumarin_herb: 'THIS has coumarin, and I’ve no safe amount for it. Would vanilla do? Write “1 vanilla pod”.',
   wild_ginger: 'Is that root ginger from a shop? The wild plant destroys the kidneys. Write “100 g ginger”.',
-  costmary: 'Is that costmary? Tansy has the same name, and it acts on the nerves. Write “costmary leaf”.',
+  costmary:
+    'That’s a name of costmary and of tansy, and tansy acts on the nerves. Would rosemary do? Write “20 g rosemary”.',
   mugwort: 'Mugwort has thujone, and I’ve no safe amount for it. Would rosemary do? Write “20 g rosemary”.',
   skullcap:
     'Skullcap gets swapped for germander, which wrecks the liver. Would lemon balm do? Write “50 g lemon balm”.',
@@ -24,6 +25,16 @@ export const askedNames: { readonly [Id in AddedAskId]: string } = {
   sweet_things:
     'THIS is a sweetener, so it goes in after straining. Leave it out of the plants and stir it in at the end.',
   chocolate: 'Chocolate brings fat, sugar and often milk. Would cocoa nibs do? Write “100 g cocoa nibs”.',
+  not_listed: 'THIS is on no list of foods that I have, so I’ve no amount for it. What else have you got?',
+  blossom_cyanide:
+    'THIS gives off a little cyanide, and I’ve no safe amount for it. Would elderflowers do? Write “50 g elderflowers”.',
+  rhubarb_root:
+    'The root is a laxative, and I’ve no safe amount for it. Have you got the stalks? Write “500 g rhubarb”.',
+  eucalyptus: 'THIS is strong, and I’ve no safe amount for it. Would peppermint do? Write “50 g peppermint”.',
+  asafoetida:
+    'THIS comes from giant fennel, and I’ve no safe amount for it. Would fennel seed do? Write “20 g fennel seed”.',
+  seaweed: 'Which seaweed is it? Some hold arsenic. Write its name, like “10 g nori”.',
+  wood_chips: 'Only chips sold for drinks are safe. Would oak do? Write “5 g oak chips”.',
   vanilla_made:
     'Have you got a pod? Extract, paste and vanilla sugar go in after straining, to taste. Write “1 vanilla pod”.',
 }
