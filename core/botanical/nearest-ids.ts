@@ -1,8 +1,7 @@
-import { allRefused } from './all-refused.ts'
-import { askBacks } from './ask-back.ts'
 import type { Botanical } from './botanical.ts'
 import { botanicalById } from './catalogue/catalogue.ts'
 import { DOUBLES } from './foraged.ts'
+import type { HazardKey } from './hazards.ts'
 import { byAskWord, byName, keyOf } from './name-index.ts'
 
 const MOST = 3
@@ -25,15 +24,15 @@ const known = names.map(([key, plants]) => ({ pairs: pairsOf(key), words: key.sp
 
 const LEAST_LIKENESS = 0.55
 
-/** What a poison is asked about beside, or has in place of it: its double on the table. */
-const BESIDE_POISON: ReadonlySet<string> = new Set([
-  ...allRefused.flatMap(({ instead }) => instead ?? []),
-  ...askBacks.filter(({ refused }) => refused.length > 0).flatMap(({ choices }) => choices),
-])
+/** Hazards of plants whose names poisons share: `devil's cherry`, `meadow saffron`, `elder twig`, `Chinese almond`. */
+const NAMESAKES: readonly HazardKey[] = [...DOUBLES, 'bitter_almond', 'elder', 'saffron_dose', 'stone_kernels']
+
+/** Deadly nightshade is called a blueberry in places; from memory. */
+const BERRIES = ['blueberry']
 
 /** Whether a name that is not known may be proposed as this plant: never as the double of a deadly one. */
 const isSafeToPropose = ({ id, hazards }: Botanical): boolean =>
-  !BESIDE_POISON.has(id) && !DOUBLES.some((double) => hazards.includes(double))
+  !BERRIES.includes(id) && !NAMESAKES.some((namesake) => hazards.includes(namesake))
 
 /** Up to three ids, never of a deadly plant's double, whose names hold the same words or nearly the same letters, best first. */
 export const nearestIds = (words: readonly string[]): readonly string[] => {

@@ -1,7 +1,6 @@
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
 import { allRefused } from './all-refused.ts'
-import { isFoodName } from './foods/foods.ts'
 import { foragedRefusal, gardenRefusal } from './foraged.ts'
 import { byAskWord, byName as byPlantName, isAllowedName, keyOf } from './name-index.ts'
 import { holds, isGood, lengthOf, type Named, named, nearNameIn, type Span, spansOf, touches } from './near-refused.ts'
@@ -42,14 +41,16 @@ const nameIn = (spans: readonly Span[]): Named | null => {
 /** `blue berries`: a name of the catalogue, taken apart. */
 const isTakenApart = (plain: string): boolean => byPlantName.has(keyOf(nameWords(plain.replaceAll(' ', ''))))
 
+/** A kind of physalis: no cherry, and nothing is ground. */
+const GROUND_CHERRY = /\bground cherr(?:y|ies)\b(?! stones?| pits?)/g
+
 const ruleIn = (plain: string): Refused['id'] | null => {
   const found = refusalRules.find(({ pattern, except }) =>
     pattern.test(except === undefined ? plain : plain.replace(except, ' ; ')),
   )
   if (found !== undefined) return found.id
-  const { stones, isCrushed } = saidOf(plain)
-  if (isCrushed && stones !== 'out' && HOLDS_STONES.test(plain) && !isFoodName(keyOf(nameWords(plain))))
-    return 'cracked_stones'
+  const { stones, isCrushed } = saidOf(plain.replaceAll(GROUND_CHERRY, 'physalis'))
+  if (isCrushed && stones !== 'out' && HOLDS_STONES.test(plain)) return 'cracked_stones'
   return UNNAMED.test(plain) && !isTakenApart(plain) ? 'unnamed_plant' : null
 }
 

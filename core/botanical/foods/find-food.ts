@@ -49,10 +49,14 @@ export const findFood = (noun: string): FoundFood | null => {
   const plain = plainWords(noun).join(' ')
   const compared = nameWords(noun)
   const words = nameWords(saidOf(plain).rest)
-  const bare = words.filter((word) => !FORM_WORDS.has(word) && !ANSWER_WORDS.has(word))
+  const told = words.filter((word) => !ANSWER_WORDS.has(word))
+  const plainForm = words.filter((word) => !FORM_WORDS.has(word))
+  const bare = told.filter((word) => !FORM_WORDS.has(word))
   const food =
     foodByName.get(compared.join(' ')) ??
     foodByName.get(words.join(' ')) ??
+    foodByName.get(told.join(' ')) ??
+    foodByName.get(plainForm.join(' ')) ??
     foodByName.get(bare.join(' ')) ??
     ofPart(words) ??
     ofPart(bare)

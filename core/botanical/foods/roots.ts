@@ -12,7 +12,7 @@ export const roots: FoodTable = {
     'tormentil*, tormentil root | Potentilla erecta | root |  | a_little | foodex2',
     'sarsaparilla, sarsaparilla root | Smilax ornata, Smilax | root |  |  | foodon',
     'ginseng, ginseng root, asian ginseng*, korean ginseng*, red ginseng*, white ginseng* | Panax ginseng, Panax quinquefolius | root |  | medicines | foodon',
-    'carrot, baby carrot, purple carrot*, garden carrot* | Daucus carota subsp. sativus, Daucus carota | root | bought:hemlock |  | foodon usda',
+    'carrot, baby carrot, purple carrot*, garden carrot* | Daucus carota subsp. sativus | root | bought:hemlock |  | foodon usda',
     'parsnip, parsnip root | Pastinaca sativa | root | bought:hemlock | sunburn | foodon usda',
     'parsley root, hamburg parsley*, hamburg root parsley | Petroselinum crispum | root | bought:hemlock |  | foodex2',
     'celeriac, celery root, turnip-rooted celery | Apium graveolens | root |  | allergen | foodon usda',
