@@ -17,7 +17,6 @@ export type AddedAskId =
   | 'spices_mixed'
   | 'sweet_things'
   | 'vanilla_made'
-  | 'chocolate'
   | 'not_listed'
   | 'blossom_cyanide'
   | 'rhubarb_root'
@@ -92,13 +91,6 @@ export const addedAskBacks: readonly AskBack[] = [
     id: 'vanilla_made',
     words: 'vanilla extract, vanilla essence, vanilla paste, vanilla bean paste, vanilla sugar, estratto di vaniglia',
     choices: ['vanilla'],
-    refused: [],
-    yields: true,
-  },
-  {
-    id: 'chocolate',
-    words: 'chocolate, chocolates, dark chocolate, milk chocolate, cioccolato, cioccolata',
-    choices: ['cocoa_nibs'],
     refused: [],
     yields: true,
   },

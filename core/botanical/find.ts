@@ -130,6 +130,16 @@ const expectNoFood = (typed: string, noun: string): void => {
   throw unplanned(typed, name, { food, isAnswered: false })
 }
 
+/** `large dried plums`: a food of the list where the catalogue has the plant in another state only. */
+const foundOr = (expectNone: () => void, find: () => Found): Found => {
+  try {
+    return find()
+  } catch (error) {
+    if (error instanceof DomainError && error.problem === 'unknown_form') expectNone()
+    throw error
+  }
+}
+
 /**
  * The plant that a noun names, in English, Italian or Latin; every word has to be explained, the longest name wins.
  * `piece` is what was counted, where that was taken out of the noun (`5 coffee beans`: `coffee`, `bean`).
@@ -153,7 +163,11 @@ export const findBotanical = (noun: string, piece: Piece | null = null): Found =
     if (fits(named, isBare)) return found(named, { ...described, cut: null }, typed, false)
     if (isExactFood(each.join(' '))) expectNoFood(typed, each.join(' '))
     const bare = described.words.length === 0 ? null : matchOf(described.words)
-    if (fits(bare, isBare)) return found(bare, described, typed, false)
+    if (fits(bare, isBare))
+      return foundOr(
+        () => expectNoFood(typed, whole),
+        () => found(bare, described, typed, false),
+      )
   }
   expectNoFood(typed, whole)
   expectNoFood(typed, noun)

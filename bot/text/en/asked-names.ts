@@ -24,7 +24,6 @@ export const askedNames: { readonly [Id in AddedAskId]: string } = {
     'Which spices are in it? Some have a limit. Give each its own grams, like “3 g Ceylon cinnamon + 2 g cloves”.',
   sweet_things:
     'THIS is a sweetener, so it goes in after straining. Leave it out of the plants and stir it in at the end.',
-  chocolate: 'Chocolate brings fat, sugar and often milk. Would cocoa nibs do? Write “100 g cocoa nibs”.',
   not_listed: 'THIS is on no list of foods that I have, so I’ve no amount for it. What else have you got?',
   blossom_cyanide:
     'THIS gives off a little cyanide, and I’ve no safe amount for it. Would elderflowers do? Write “50 g elderflowers”.',

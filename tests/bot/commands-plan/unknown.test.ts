@@ -105,7 +105,7 @@ describe('refused with unknown-ok:yes', () => {
     ['of:30 g sage', 'ambiguous', 'of'],
     ['of:300 g dried wormwood + 30 g jaboticaba', 'over_ceiling', undefined],
     ['of:1 kg jaboticaba', 'unreachable', undefined],
-    ['of:300 g rooibos', 'over_ceiling', undefined],
+    ['of:300 g honeybush', 'over_ceiling', undefined],
     ['of:30 g jaboticaba ready-by:24 December', 'unreachable', 'ready-by'],
     ['of:30 g jaboticaba days:soon', 'bad_value', 'days'],
     ['of:30 g jaboticaba days:0', 'bad_value', 'days'],

@@ -26,7 +26,7 @@ describe('plants read', () => {
 
   it('has to be a food, of a part that was said, and weighed', () => {
     expect(refusal(() => readPlants('wormwood mush').unknown.map(answeredFor))).toBe('not_found unknown_botanical')
-    expect(refusal(() => readPlants('10 g apple').unknown.map(answeredFor))).toBe('ambiguous unknown_botanical')
+    expect(refusal(() => readPlants('10 g azaroles').unknown.map(answeredFor))).toBe('ambiguous unknown_botanical')
     expect(refusal(() => readPlants('jaboticaba').unknown.map(answeredFor))).toBe('bad_value plant_not_weighed')
   })
 })
