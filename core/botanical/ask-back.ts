@@ -1,6 +1,8 @@
+import { type AddedAskId, addedAskBacks } from './asked-names.ts'
 import type { RefusalId } from './refused.ts'
 
 export type AskId =
+  | AddedAskId
   | 'coffee'
   | 'bay'
   | 'chilli'
@@ -36,6 +38,8 @@ export interface AskBack {
   /** Ids of the catalogue. */
   readonly choices: readonly string[]
   readonly refused: readonly RefusalId[]
+  /** True where a name of the catalogue goes before. */
+  readonly yields?: boolean
 }
 
 /** Words that name more than one plant, form or part. */
@@ -154,7 +158,7 @@ export const askBacks: readonly AskBack[] = [
   },
   {
     id: 'illicium',
-    words: 'anise tree, illicium',
+    words: 'anise tree',
     choices: ['star_anise'],
     refused: ['jp_star_anise'],
   },
@@ -212,4 +216,5 @@ export const askBacks: readonly AskBack[] = [
     choices: [],
     refused: ['drugs'],
   },
+  ...addedAskBacks,
 ]

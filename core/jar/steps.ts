@@ -31,8 +31,8 @@ export interface TakenStep {
 
 const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
 
-const steepsAs = ({ id, name, massG }: PlantIn): Plant =>
-  id !== null && known.has(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ name, at: 0, massG })
+const steepsAs = ({ id, massG }: PlantIn): Plant =>
+  id !== null && known.has(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ massG })
 
 const plantKey = ({ id, name }: PlantIn): string => id ?? nameKey(name)
 

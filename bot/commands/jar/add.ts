@@ -10,7 +10,7 @@ import type { Message } from '../../text/words.ts'
 import { fields } from '../fields.ts'
 import { caution, outcomeCautions } from '../outcome-reply.ts'
 import { planFields } from '../plan-fields.ts'
-import { checkUnknown } from '../plan-unknown.ts'
+import { checkUnknown, foodCautions } from '../plan-unknown.ts'
 import { spiritPortions, sugarOf } from '../portions.ts'
 import { plantsAdded } from './add-plants.ts'
 import { waterG } from './amounts.ts'
@@ -54,7 +54,7 @@ function cautionsOf(story: Story, { of }: z.output<typeof input>): readonly Mess
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   const isWeak = story.strained === null && strength === 'estimated' && outcome.abvPercent.value < SAFE_ABV_PERCENT
   return [
-    ...(names.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names } } as const]),
+    ...foodCautions(names),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
     ...(isWeak ? [caution('plan_weak_jar')] : []),
     ...outcomeCautions(outcome, 'dissolved', []).filter(({ key }) => key === 'flame'),

@@ -15,7 +15,7 @@ import type { Reply } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import { fields } from '../fields.ts'
 import { planFields } from '../plan-fields.ts'
-import { checkUnknown } from '../plan-unknown.ts'
+import { checkUnknown, foodCautions } from '../plan-unknown.ts'
 import type { syrupSaid } from '../syrup-reply.ts'
 import { change, expectJar, type Recorded, typedIn, withJar } from './change-jar.ts'
 import { correctedPlants } from './corrected-plants.ts'
@@ -78,7 +78,7 @@ function cautionsOf(story: Story, { kind }: HappeningEntry, { of }: Correcting):
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   const isOpen = story.strained !== null && story.sweetened === null && story.ended === null
   return [
-    ...(names.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names } } as const]),
+    ...foodCautions(names),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
     ...(isOpen && LIQUID.has(kind) ? strainedCautions(story) : []),
     ...(kind === 'sweetened' ? sweetenedCautions(story) : []),

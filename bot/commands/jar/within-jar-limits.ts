@@ -2,7 +2,9 @@ import { ceilingsUsed, type OverCeiling } from '../../../core/botanical/ceilings
 import type { HappeningEntry } from '../../../core/jar/event.ts'
 import { heldIn, limitsPassed } from '../../../core/jar/limits-passed.ts'
 import type { Story } from '../../../core/jar/story.ts'
+import { exactly } from '../../../core/quantity/measured.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
+import { expectUsual } from '../../../core/recipe/plan/unknown-plant.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
@@ -74,6 +76,28 @@ function fitting({ of, story, seq }: { of: PlantsRead; story: Story; seq: number
   return isWithin ? withAtMost(of, mostG) : null
 }
 
+/** All of each food in a jar that the catalogue has no amounts for, by name, in grams. */
+const foodsIn = ({ happened }: Story): ReadonlyMap<string, number> => {
+  const foods = new Map<string, number>()
+  for (const entry of happened) {
+    if (entry.kind !== 'started' && entry.kind !== 'added') continue
+    for (const { id, name, massG } of entry.plants) {
+      if (id === null) foods.set(name, (foods.get(name) ?? 0) + massG.value)
+    }
+  }
+  return foods
+}
+
+/** Throws `over_food_bound` where there is more of a food than before, and more than is usual of its kind. */
+function expectUsualFoods(before: Story, story: Story): void {
+  const were = foodsIn(before)
+  const more = [...foodsIn(story)].filter(([name, massG]) => massG > (were.get(name) ?? 0))
+  expectUsual(
+    more.map(([name, massG]) => ({ name, massG: exactly(massG) })),
+    heldIn(story).spiritMl,
+  )
+}
+
 /**
  * Refuses what would bring a jar over a limit, or further over it, with as much as fits; what is in it already is recorded
  * all the same. `seq`: the entry that is new, or stands otherwise than before.
@@ -84,6 +108,7 @@ export function expectWithinLimits(
   input: Asking,
 ): void {
   if (input.already?.is === true || story.ended !== null) return
+  expectUsualFoods(before, story)
   const over = newlyPassed(before, story)
   const [worst] = over
   if (worst === undefined) return

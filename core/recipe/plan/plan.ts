@@ -19,7 +19,7 @@ import { chooseTargets, expectReachable, type NamedTargets } from './reach-targe
 import { type KeptDays, type Schedule, schedule } from './schedule.ts'
 import { spiritForBottles } from './spirit-for-bottles.ts'
 import { ofStrength, orAdvised } from './strong-enough.ts'
-import { type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
+import { expectUsual, type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
 
 export interface PlannedPlant {
   readonly botanical: Botanical
@@ -102,6 +102,7 @@ export function planAsIs(wish: PlanWish): Plan {
   const days = wish.unknown.length > 0 ? null : schedule(times, wish)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
   const steeped = steep(steeping)
+  expectUsual(wish.unknown, steeped.pouredMl)
   const targets = chooseTargets(steeped.infusion, wish.named)
   expectReachable(steeped.infusion, targets, wish.named)
   const sweetened = sweeten(steeping, targets)

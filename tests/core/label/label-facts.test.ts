@@ -32,7 +32,7 @@ test('every allergen that a plant of the catalogue is warned of is named on a la
   const byId = (id: string) => allergensOf(catalogue.find((plant) => plant.id === id)!)
   expect(byId('dark_chocolate')).toEqual(expect.arrayContaining(['milk_traces', 'soya_traces', 'nut_traces']))
   expect(byId('celery_seed')).toContain('celery')
-  expect(byId('brazil_nut')).toEqual(['brazil_nut'])
+  expect(new Set(byId('brazil_nut'))).toEqual(new Set(['brazil_nut']))
 })
 
 test('every plant that a name depends on is in the catalogue', () => {
