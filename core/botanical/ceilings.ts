@@ -1,5 +1,6 @@
 import { DomainError } from '../domain-error.ts'
 import type { Botanical, Limit, LimitKey } from './botanical.ts'
+import type { BotanicalProblems } from './problems.ts'
 
 export interface Weighed {
   readonly botanical: Botanical
@@ -27,6 +28,9 @@ export interface CeilingCheck {
   readonly warned: readonly Warned[]
 }
 
+/** One limit that a jar passes, with the most that it allows of each plant. */
+export type OverCeiling = BotanicalProblems['over_ceiling']
+
 /** A litre of the finished drink may hold half of what a litre of the steeping spirit may. */
 const FINISHED_PER_SPIRIT = 0.5
 
@@ -41,46 +45,63 @@ const mostG = (limit: Limit, spiritMl: number, finishedMl: number | null) => {
   return byFinished < bySpirit.massG ? { per: 'finished' as const, massG: byFinished } : bySpirit
 }
 
-/**
- * How much of each limit a jar uses. Ceilings of one hazard add up; a plant with only a limit to warn about counts
- * beside plants with a ceiling of the same hazard, since its share is no smaller for lacking one.
- * Throws `over_ceiling` where the shares of a hazard come to more than 1, the worst first.
- */
-export const checkCeilings = (
-  weighed: readonly Weighed[],
-  spiritMl: number,
-  finishedMl: number | null = null,
-): CeilingCheck => {
-  const limited = weighed.flatMap(({ botanical, massG }) => {
+const limitedIn = (weighed: readonly Weighed[], spiritMl: number, finishedMl: number | null) =>
+  weighed.flatMap(({ botanical, massG }) => {
     const limit = botanical.ceiling ?? botanical.warnAbove
     if (limit === null || massG <= 0) return []
     const most = mostG(limit, spiritMl, finishedMl)
     return [{ botanical, massG, limit, most, share: massG / most.massG }]
   })
+
+/** The plants of each hazard that has a ceiling, with how much of its limit they use together, the worst first. */
+function groupsIn(weighed: readonly Weighed[], spiritMl: number, finishedMl: number | null) {
+  const limited = limitedIn(weighed, spiritMl, finishedMl)
   const keys = new Set(limited.filter(({ botanical }) => botanical.ceiling !== null).map(({ limit }) => limit.key))
-  const groups = [...keys].map((hazard) => {
-    const parts = limited.filter(({ limit }) => limit.key === hazard)
-    return { hazard, parts, share: parts.reduce((sum, part) => sum + part.share, 0) }
-  })
-  const [worst] = groups.toSorted((one, other) => other.share - one.share)
-  const per = worst?.parts[0]?.most.per ?? 'spirit'
-  if (worst !== undefined && worst.share > 1 + SLACK) {
-    throw new DomainError('over_ceiling', 'over_ceiling', {
-      hazard: worst.hazard,
-      share: worst.share,
-      of: worst.parts.map(({ botanical, massG }) => ({ id: botanical.id, massG, mostG: massG / worst.share })),
-      per,
-      volumeMl: per === 'finished' && finishedMl !== null ? finishedMl : spiritMl,
+  return [...keys]
+    .map((hazard) => {
+      const parts = limited.filter(({ limit }) => limit.key === hazard)
+      const per = parts[0]?.most.per ?? ('spirit' as const)
+      return { hazard, parts, per, share: parts.reduce((sum, part) => sum + part.share, 0) }
     })
-  }
-  return {
-    shares: groups.map(({ hazard, parts, share }) => ({
+    .toSorted((one, other) => other.share - one.share)
+}
+
+/**
+ * The limits that these plants pass, the worst first; empty where none is. Never throws.
+ * `spiritMl`: all that they steep in, water that diluted it included; `finishedMl`: the drink it makes, null where that
+ * is not known. Limits of one hazard add up; a plant with only a limit to warn about counts beside plants with a ceiling.
+ */
+export const overCeilings = (
+  weighed: readonly Weighed[],
+  spiritMl: number,
+  finishedMl: number | null = null,
+): readonly OverCeiling[] =>
+  groupsIn(weighed, spiritMl, finishedMl)
+    .filter(({ share }) => share > 1 + SLACK)
+    .map(({ hazard, share, parts, per }) => ({
       hazard,
       share,
-      per: parts[0]?.most.per ?? 'spirit',
+      of: parts.map(({ botanical, massG }) => ({ id: botanical.id, massG, mostG: massG / share })),
+      per,
+      volumeMl: per === 'finished' && finishedMl !== null ? finishedMl : spiritMl,
+    }))
+
+/** How much of each limit a jar uses. Throws `over_ceiling` where one is passed, the worst first (see `overCeilings`). */
+export const checkCeilings = (
+  weighed: readonly Weighed[],
+  spiritMl: number,
+  finishedMl: number | null = null,
+): CeilingCheck => {
+  const [worst] = overCeilings(weighed, spiritMl, finishedMl)
+  if (worst !== undefined) throw new DomainError('over_ceiling', 'over_ceiling', worst)
+  return {
+    shares: groupsIn(weighed, spiritMl, finishedMl).map(({ hazard, share, per, parts }) => ({
+      hazard,
+      share,
+      per,
       ids: parts.map(({ botanical }) => botanical.id),
     })),
-    warned: limited.flatMap(({ botanical, massG }) => {
+    warned: weighed.flatMap(({ botanical, massG }) => {
       const { warnAbove, id } = botanical
       const gPerLSpirit = (massG * 1000) / spiritMl
       if (warnAbove === null || gPerLSpirit <= warnAbove.gPerLSpirit * (1 + SLACK)) return []
