@@ -41,6 +41,8 @@ export interface Setting {
   readonly today: CalendarDay
   readonly country: string | null
   readonly start: CalendarDay
+  /** It stands in the jar already. */
+  readonly isPoured?: boolean | undefined
   /** Where they are another batch's; left out, the catalogue tells them. */
   readonly kept?: KeptDays | undefined
 }
@@ -69,7 +71,7 @@ const HOW_MUCH = [
 ] as const
 
 /** What is wished for, in core's words. */
-export function planWish(input: WithPlants, { command, today, country, start, kept }: Setting): PlanWish {
+export function planWish(input: WithPlants, { command, today, country, start, kept, isPoured }: Setting): PlanWish {
   const bottles = bottlesOf(input)
   const toFind = input.spirit === undefined
   if (toFind && heldMl(bottles) === null && command !== 'plan') throw missing(command, 'spirit', 'spirit:1 l 95%')
@@ -90,5 +92,6 @@ export function planWish(input: WithPlants, { command, today, country, start, ke
     start,
     readyBy: readyByOf(input, { today, country }),
     kept,
+    isPoured,
   }
 }

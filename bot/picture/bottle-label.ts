@@ -31,7 +31,10 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
   const facts = [label.strength(data, format), label.volume(data, format)].filter((said) => said !== '').join('  ·  ')
   const factsY = 70 + name.height
   const top = factsY + lineHeight(44) + 14
-  const last = [label.bottled(data), label.bestBefore(data), label.keepAway(data)].filter((said) => said !== '')
+  const warning = label.warning(data)
+  const last = [label.bottled(data), label.bestBefore(data), warning, label.keepAway(data)].filter(
+    (said) => said !== '',
+  )
   const foot = HEIGHT - EDGE - 36 - last.length * lineHeight(SMALL)
   const middle = contents(data, { faces, text, format }, foot - 18 - (top + 10))
   const svgs = [
@@ -44,7 +47,7 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
     rule(foot - 12),
     ...last.map((said, index) => {
       const at = { ...line, y: foot + index * lineHeight(SMALL), size: SMALL, leastSize: 24, text: said } as const
-      if (index < last.length - 1) return textLine(faces, { ...at, face: 'plain' })
+      if (index < last.length - 1) return textLine(faces, { ...at, face: said === warning ? 'bold' : 'plain' })
       return data.isFlammable ? marked({ ...at, face: 'bold' }, pen) : textLine(faces, { ...at, face: 'bold' })
     }),
   ]

@@ -31,7 +31,9 @@ export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture 
   let y = 36 + name.height + 6
   pieces.push(rect({ x: LEFT, y, width: RIGHT - LEFT, height: 3 }, { fill: BLACK }))
   y += 14
-  for (const said of [tag.started(data), tag.strain(data)]) {
+  // What has to be put right is not strained first.
+  const isHeld = data.danger !== null && data.danger !== 'undecided'
+  for (const said of [tag.started(data), isHeld ? '' : tag.strain(data), tag.warning(data)]) {
     if (said === '') continue
     pieces.push(textLine(faces, { ...line, y, size: 38, leastSize: 28, face: 'bold', text: said }))
     y += lineHeight(38)

@@ -2,17 +2,17 @@ import { z } from 'zod'
 import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Ingredients } from '../../../core/jar/event.ts'
 import type { Story } from '../../../core/jar/story.ts'
-import { SAFE_ABV_PERCENT } from '../../../core/recipe/steep.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
 import { blamed, fields } from '../fields.ts'
-import { caution, outcomeCautions } from '../outcome-reply.ts'
+import { outcomeCautions } from '../outcome-reply.ts'
 import { planFields } from '../plan-fields.ts'
 import { checkUnknown } from '../plan-unknown.ts'
 import { spiritPortions, sugarOf } from '../portions.ts'
 import { expectUnderCeilings, plantsAdded } from './add-plants.ts'
+import { expectPoured } from './already.ts'
 import { waterG } from './amounts.ts'
 import { expectJar, recordStep } from './change-jar.ts'
 import { plantCautions } from './jar-cautions.ts'
@@ -31,6 +31,7 @@ const input = z
     'unknown-ok': planFields.yesNo.optional(),
     when: jarFields.when.optional(),
     after: jarFields.entry.optional(),
+    already: planFields.yesNo.optional(),
   })
   .superRefine(({ of, ...others }, context) => {
     if (of !== undefined) checkUnknown({ of, 'unknown-ok': others['unknown-ok'] }, context)
@@ -51,13 +52,11 @@ function addedTo(story: Story, { of, spirit, strength, water, sugar }: z.output<
 
 /** What the plants can do, and what the jar has become with them. */
 function cautionsOf(story: Story, { of }: z.output<typeof input>): readonly Message<'cautions'>[] {
-  const { outcome, strength } = contentsOf(story)
+  const { outcome } = contentsOf(story)
   const names = of?.is.unknown.map(({ name }) => name) ?? []
-  const isWeak = story.strained === null && strength === 'estimated' && outcome.abvPercent.value < SAFE_ABV_PERCENT
   return [
     ...(names.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names } } as const]),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
-    ...(isWeak ? [caution('plan_weak_jar')] : []),
     ...outcomeCautions(outcome, 'dissolved', []).filter(({ key }) => key === 'flame'),
   ]
 }
@@ -76,6 +75,7 @@ export const jarAddCommand = defineCommand({
     const recorded = await recordStep(context, input, {
       happening: (story) => ({ kind: 'added', ...addedTo(story, input) }),
       cautions: (story) => cautionsOf(story, input),
+      expect: (before, story) => expectPoured('jar add', before, story, input),
     })
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),

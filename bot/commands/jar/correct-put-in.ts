@@ -93,7 +93,7 @@ export function startedAnew(
   const then = { today: dayAt(zone, started.enteredMs), country, start: dayFromIso(started.day) }
   const read = jarStartCommand.input.parse(options)
   const input = isFromCode ? jarStartCommand.input.parse({ ...options, ...steepAt(story, read) }) : read
-  const { wish, planned } = planAsked(input, { command: 'jar correct', ...then })
+  const { wish, planned } = planAsked(input, { command: 'jar correct', ...then, isPoured: true })
   const made = startedFrom(planned, wish, started.name)
   return isFromCode ? asInRecipe(made, story, fixes.of !== undefined) : made
 }

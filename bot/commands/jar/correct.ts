@@ -17,6 +17,7 @@ import { fields } from '../fields.ts'
 import { planFields } from '../plan-fields.ts'
 import { checkUnknown } from '../plan-unknown.ts'
 import type { syrupSaid } from '../syrup-reply.ts'
+import { expectPoured } from './already.ts'
 import { change, expectJar, type Recorded, typedIn, withJar } from './change-jar.ts'
 import { correctedPlants } from './corrected-plants.ts'
 import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
@@ -40,6 +41,7 @@ const shape = {
   rating: jarFields.rating.optional(),
   'unknown-ok': planFields.yesNo.optional(),
   when: jarFields.when.optional(),
+  already: planFields.yesNo.optional(),
   note: jarFields.note.optional(),
 }
 
@@ -50,7 +52,7 @@ const input = z.object(shape).superRefine(({ of, ...others }, context) => {
 type Correcting = z.output<typeof input>
 
 /** The options that say what is right. */
-const wantedIn = ({ jar: _, entry: _e, ...fixes }: Correcting) =>
+const wantedIn = ({ jar: _, entry: _e, already: _a, ...fixes }: Correcting) =>
   Object.entries(fixes).flatMap(([option, given]) => (given === undefined ? [] : [{ option, now: given.typed }]))
 
 /** Entries that tell what is in a jar. */
@@ -100,6 +102,7 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const by =
     right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right
   const { entries, entry, unusual } = correct(jar.entries, meant.seq, by, moved, meta)
+  expectPoured('jar correct', story, storyOf(entries)!, input)
   const changes = wanted.map(({ option, now }) => {
     const was = option === 'when' ? meant.day : saidIn(meant, option)
     return { option, was, now: option === 'when' ? entry.day : now }
@@ -122,7 +125,9 @@ export const jarCorrectCommand = defineCommand({
     if (wantedIn(input).length === 0) {
       await expectJar(context, input.jar)
       const example = writeLine('jar correct', input.jar.is, [['measured', '930 ml']])
-      const options = Object.keys(shape).filter((option) => option !== 'jar' && option !== 'entry')
+      const options = Object.keys(shape).filter(
+        (option) => option !== 'jar' && option !== 'entry' && option !== 'already',
+      )
       throw new ChatError('missing_option', 'what_to_correct', { options, example }, { option: 'measured' })
     }
     const { recorded, changes, plantNotes } = await change(context, (person) => correctedIn(person, input, context))

@@ -3,6 +3,7 @@ import { botanicalSentences } from './botanical/botanical-sentences.ts'
 import { cautions } from './cautions.ts'
 import { exportSentences } from './export-sentences.ts'
 import { headlines } from './headlines.ts'
+import { dangerSentences } from './jar/danger-sentences.ts'
 import { jarViewSentences } from './jar/jar-view-sentences.ts'
 import { nudgeSentences } from './jar/nudge-sentences.ts'
 import { stepSentences } from './jar/step-sentences.ts'
@@ -44,6 +45,7 @@ export const sentences = {
     ...jarViewSentences.rows,
     ...stepSentences.rows,
     ...shareSentences.rows,
+    ...dangerSentences.rows,
   },
   cells: {
     ...cells,
@@ -56,6 +58,7 @@ export const sentences = {
     ...jarViewSentences.cells,
     ...stepSentences.cells,
     ...shareSentences.cells,
+    ...dangerSentences.cells,
   },
   sure: { ...sure, ...labelSentences.sure, ...planSentences.sure },
   notes: {
@@ -72,6 +75,7 @@ export const sentences = {
     ...stepSentences.notes,
     ...exportSentences.notes,
     ...shareSentences.notes,
+    ...dangerSentences.notes,
   },
   cautions: {
     ...cautions,
@@ -80,6 +84,7 @@ export const sentences = {
     ...planSentences.cautions,
     ...botanicalSentences.cautions,
     ...stepSentences.cautions,
+    ...dangerSentences.cautions,
   },
   actions: {
     ...actions,
@@ -89,6 +94,7 @@ export const sentences = {
     ...stepSentences.actions,
     ...exportSentences.actions,
     ...shareSentences.actions,
+    ...dangerSentences.actions,
   },
   /** What is in a file, for whoever cannot see it. */
   files: { ...exportSentences.files, ...shareSentences.files },

@@ -1,5 +1,6 @@
 import type { Botanical } from '../../botanical/botanical.ts'
 import { type CeilingCheck, checkCeilings } from '../../botanical/ceilings.ts'
+import type { Keeping } from '../../liquid/keeping.ts'
 import { abvPercent, massG, mix, sugar, volumeMl, water } from '../../liquid/liquid.ts'
 import { dissolvedPartG } from '../../liquid/solubility.ts'
 import { exactly, type Measured } from '../../quantity/measured.ts'
@@ -8,10 +9,11 @@ import { byTool, measuredOut, weighedOut } from '../by-tool.ts'
 import { type Outcome, outcomeOf } from '../outcome.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
-import { inputsOf, type Steep, type Steeping, steep, steepLiquids } from '../steep.ts'
+import { inputsOf, type Steep, type Steeping, steep, steepLiquids, steepUnjudged } from '../steep.ts'
 import { type SugarStays, sugarStays } from '../sugar-stays.ts'
 import { syrupFor } from '../syrup-for.ts'
 import type { Targets } from '../targets.ts'
+import { drinkKeeping, keptShortly, restedShortly } from './drink-keeping.ts'
 import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
 import { type DosedPlant, infusionIn, jarOf } from './jar-of.ts'
 import type { Bottles } from './parse-bottles.ts'
@@ -46,6 +48,8 @@ export interface PlanWish {
   readonly start: CalendarDay
   /** Of no effect where a plant is unknown. */
   readonly readyBy: CalendarDay | null
+  /** It stands in the jar already: then it is planned whatever becomes of it. */
+  readonly isPoured?: boolean | undefined
   /** The days of a batch that is made again; left out: the plants' own. */
   readonly kept?: KeptDays | undefined
 }
@@ -72,6 +76,8 @@ export interface Plan {
   readonly sugarStays: SugarStays
   readonly filled: Filled
   readonly ceilings: CeilingCheck
+  /** What it is to become: exact, since its syrup is worked out of what is measured. `steep.keeping` is the jar's. */
+  readonly keeping: Keeping
   /** Null where a plant is unknown: then only what the maker told is. */
   readonly schedule: Schedule | null
   readonly told: ToldDays
@@ -99,9 +105,10 @@ export function planAsIs(wish: PlanWish): Plan {
   const times = wish.plants.map(({ botanical }) => timesOf(botanical))
   const days = wish.unknown.length > 0 ? null : schedule(times, wish)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
-  const steeped = steep(steeping)
+  const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steep(steeping)
   const targets = chooseTargets(steeped.infusion, wish.named)
   expectReachable(steeped.infusion, targets, wish.named)
+  const keeping = drinkKeeping(targets, wish)
   const sweetened = sweeten(steeping, targets)
   const { spiritMl, spiritAbvPercent } = propagate({ spirits: steeping.spirits }, ({ spirits }) => {
     const poured = mix(...spirits.map(liquidOf))
@@ -121,7 +128,8 @@ export function planAsIs(wish: PlanWish): Plan {
     targets,
     filled: fillBottles(finishedMl, wish.bottles),
     ceilings: checkCeilings(weighed, steeped.pouredMl, finishedMl),
-    schedule: days,
+    keeping,
+    schedule: days === null || keeping === 'keeps' ? days : schedule(times.map(restedShortly), keptShortly(wish)),
     told: toldDays(wish.start, wish.steepFor),
   }
 }

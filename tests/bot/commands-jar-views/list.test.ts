@@ -94,6 +94,7 @@ describe('/jar list', () => {
     expect(jars).toEqual([
       {
         id: 'aaaa1',
+        dangers: [],
         name: 'lemon',
         stage: 'steeping',
         day: 13,

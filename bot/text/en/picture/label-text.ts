@@ -1,9 +1,11 @@
 import type { Source } from '../../../../core/jar/contents.ts'
+import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
 import type { Allergen } from '../../../../core/label/allergens.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { dayText } from '../day-text.ts'
+import { printedDangers } from '../jar/danger-sentences.ts'
 import { allergenNames } from '../label/allergen-names.ts'
 import { listed } from '../phrases.ts'
 import { plantName, unknownName, vesselText } from '../plan/plan-words.ts'
@@ -21,6 +23,7 @@ interface Bottle {
   readonly hasSugar: boolean
   readonly isFlammable: boolean
   readonly isTooStrong: boolean
+  readonly danger: DangerKind | null
   readonly allergens: readonly Allergen[]
   readonly unknown: readonly string[]
 }
@@ -62,6 +65,8 @@ const allergens = ({ allergens, unknown }: Pick<Bottle, 'allergens' | 'unknown'>
 
 const keepAway = ({ isTooStrong }: Bottle): string => `${isTooStrong ? 'Do not drink neat. ' : ''}Keep from children.`
 
+const warning = ({ danger }: Pick<Bottle, 'danger'>): string => (danger === null ? '' : printedDangers[danger])
+
 const sentence = (text: string): string => (text === '' ? '' : `${text}.`)
 
 /** What stands on a bottle. */
@@ -72,10 +77,12 @@ export const labelText = {
   bestBefore,
   inIt,
   allergens,
+  warning,
   keepAway,
   alt: (bottle: Bottle, format: Format) =>
     altText([
       `Bottle label: ${bottle.name}.`,
+      sentence(warning(bottle)),
       sentence(strength(bottle, format).replace(/^./, (letter) => letter.toUpperCase())),
       sentence(volume(bottle, format)),
       bottle.bottled === null ? 'Room to write when it was bottled.' : sentence(bottled(bottle)),

@@ -48,6 +48,4 @@ const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text
 export const planCautions = {
   plan_hazard: ({ hazard, ids }: { readonly hazard: PlanHazard; readonly ids: readonly string[] }) =>
     `${capital(listed(ids.map(plantName)))}: ${said[hazard]}.`,
-  plan_weak_jar: () =>
-    'Under 25 % vol in the jar it may ferment or spoil: keep it cold and under the liquid, and throw it out if it fizzes or smells off.',
 }
