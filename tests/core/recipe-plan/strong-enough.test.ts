@@ -73,10 +73,7 @@ describe('what would do instead of a steep that is too weak', () => {
     isToFind: fc.boolean(),
     toAbvPercent: orNot(number(10, 45)),
     toSugarGPerL: orNot(number(0, 350)),
-    steepAtPercent: fc.oneof(
-      { weight: 3, arbitrary: fc.constant(undefined) },
-      { weight: 1, arbitrary: number(5, 25) },
-    ),
+    steepAtPercent: fc.oneof({ weight: 3, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary: number(5, 25) }),
     sugarG: fc.oneof(fc.constant(0), number(0, 500)),
   })
   type Given = typeof given extends fc.Arbitrary<infer Value> ? Value : never
