@@ -54,9 +54,12 @@ const wentIn = ({ happened }: Story) => ({
 function becomes({
   story,
   contents,
+  dangers,
 }: JarView): Pick<BottleLabelData, 'abvPercent' | 'strength' | 'hasWater' | 'hasSugar'> {
   const { abvPercent } = contents.outcome
-  if (story.sweetened !== null || story.bottled !== null) {
+  // What ferments is what it is, whatever was planned.
+  const isWeak = dangers.some(({ kind }) => kind === 'ferments')
+  if (story.sweetened !== null || story.bottled !== null || isWeak) {
     return { abvPercent, strength: contents.strength, ...wentIn(story) }
   }
   const { targets } = story.started.plan
@@ -84,7 +87,9 @@ export function bottleLabelData(view: JarView, volumeMl: number | null): BottleL
   const made = becomes(view)
   const { plants } = ingredientsOf(story)
   const ready = story.readyOn
-  const danger = view.dangers[0]?.kind ?? plannedDanger(made, story)
+  // A jar that may not keep while it steeps may become what does.
+  const now = view.dangers.find(({ kind }) => kind !== 'undecided' || made.strength !== 'planned')
+  const danger = now?.kind ?? plannedDanger(made, story)
   const isKept = ready !== null && danger === null && keepsAYear(made.abvPercent.value)
   return {
     id: jar.id,

@@ -1,12 +1,12 @@
 import { botanicalById } from '../botanical/catalogue/catalogue.ts'
 import { type OverCeiling, overCeilings } from '../botanical/ceilings.ts'
-import { ethanolG, mix, volumeMl, water } from '../liquid/liquid.ts'
+import { ethanolG, volumeMl } from '../liquid/liquid.ts'
 import { exactly } from '../quantity/measured.ts'
 import { plantOf } from '../recipe/plan/plant-of.ts'
-import { liquidOf } from '../recipe/portion.ts'
 import { valuesOf } from '../recipe/propagate.ts'
 import { inputsOf, steepLiquids } from '../recipe/steep.ts'
 import { liquidHolding } from '../recipe/targets.ts'
+import { contentsOf } from './contents.ts'
 import { type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
 import { isCatalogued } from './steps.ts'
 import type { Story } from './story.ts'
@@ -20,35 +20,31 @@ export interface OverInJar {
   readonly add: SpiritToAdd | null
 }
 
-/** The limits that are passed by all that went into a jar together, by what it was planned to become. */
-function limitsPassed(story: Story): { readonly over: readonly OverCeiling[]; readonly pouredMl: number } {
+/** The limits that are passed by all that went into a jar together, by what it was planned to become, the worst first. */
+function limitsPassed(story: Story): readonly OverCeiling[] {
   const parts = story.happened.filter((entry) => entry.kind === 'started' || entry.kind === 'added')
   const spirits = parts.flatMap((entry) => entry.spirits)
   const waterG = parts.reduce((sum, entry) => sum + entry.waterG.value, 0)
   const sugarG = parts.reduce((sum, entry) => sum + entry.sugarG.value, 0)
+  const plantsIn = parts.flatMap((entry) => (entry.kind === 'started' ? plantsOfStart(story) : entry.plants))
   const byId = new Map<string, number>()
-  for (const { id, massG } of parts.flatMap((entry) =>
-    entry.kind === 'started' ? plantsOfStart(story) : entry.plants,
-  )) {
+  for (const { id, massG } of plantsIn) {
     if (id !== null && isCatalogued(id)) byId.set(id, (byId.get(id) ?? 0) + massG.value)
   }
   const weighed = [...byId].map(([id, massG]) => ({ botanical: botanicalById(id), massG }))
-  const pouredMl = volumeMl(mix(...valuesOf(spirits).map(liquidOf), water(waterG)))
   const plants = weighed.map(({ botanical, massG }) => plantOf(botanical, exactly(massG)))
   const steeping = { spirits, waterG: exactly(waterG), sugarG: exactly(sugarG), plants }
-  const { infusion } = steepLiquids(valuesOf(inputsOf(steeping)))
+  const { poured, infusion } = steepLiquids(valuesOf(inputsOf(steeping)))
   const { targets } = story.started.plan
-  const finishedMl = targets === null || ethanolG(infusion) === 0 ? null : finishedOf(ethanolG(infusion), targets)
-  return { over: overCeilings(weighed, pouredMl, finishedMl), pouredMl }
+  const holdsG = ethanolG(infusion)
+  const finishedMl = targets === null || holdsG === 0 ? null : volumeMl(liquidHolding(holdsG, targets))
+  return overCeilings(weighed, volumeMl(poured), finishedMl)
 }
-
-const finishedOf = (holdsG: number, targets: Parameters<typeof liquidHolding>[1]): number =>
-  volumeMl(liquidHolding(holdsG, targets))
 
 /** Null where every limit is kept. */
 export function overInJar(story: Story): OverInJar | null {
-  const { over, pouredMl } = limitsPassed(story)
+  const over = limitsPassed(story)
   if (over.length === 0) return null
-  const isWithin = (add: SpiritToAdd): boolean => limitsPassed(withSpirit(story, add)).over.length === 0
-  return { over, add: spiritToAdd(story, pouredMl, isWithin) }
+  const isWithin = (add: SpiritToAdd): boolean => limitsPassed(withSpirit(story, add)).length === 0
+  return { over, add: spiritToAdd(story, contentsOf(story).outcome.volumeMl.value, isWithin) }
 }
