@@ -4,12 +4,14 @@ import type { Measured } from '../quantity/measured.ts'
 import { valuesOf } from '../recipe/propagate.ts'
 import { contentsOf } from './contents.ts'
 import { liquidAfter } from './liquid-after.ts'
-import { type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
+import { jugMl, type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
 import { stepsOf } from './steps.ts'
 import type { Story } from './story.ts'
 
 /** Whatever is known how badly of catalogued plants, so strong a jar keeps, % vol: its ± is no third of it. */
 const SURELY_KEEPS_PERCENT = 30
+
+const MORE = [1, 1.02, 1.05, 1.1, 1.2, 1.4, 2]
 
 /** A batch that may not keep as it is. */
 export interface NotKeeping extends StrengthAndSugar {
@@ -54,6 +56,12 @@ function enoughSpirit(story: Story): SpiritToAdd | null {
       }) === 'keeps'
     )
   }
-  const found = spiritToAdd(story, volumeMl(liquid), keepsAbout)
-  return found !== null && jarKeeping(withSpirit(story, found)) === 'keeps' ? found : null
+  const about = spiritToAdd(story, volumeMl(liquid), keepsAbout)
+  if (about === null) return null
+  // The jug adds its own ±, so that a little more may be needed.
+  for (const times of MORE) {
+    const add = { ...about, spiritMl: jugMl(about.spiritMl * times) }
+    if (jarKeeping(withSpirit(story, add)) === 'keeps') return add
+  }
+  return null
 }

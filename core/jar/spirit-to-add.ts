@@ -50,7 +50,7 @@ export function withSpirit(story: Story, { spiritMl, abvPercent }: SpiritToAdd):
 }
 
 /** Up to what a jug tells, ml. */
-function jugMl(volumeMl: number): number {
+export function jugMl(volumeMl: number): number {
   const stepMl = volumeMl < 1000 ? 10 : volumeMl < 3000 ? 50 : 100
   return Math.ceil(volumeMl / stepMl - 1e-9) * stepMl
 }
