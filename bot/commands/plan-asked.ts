@@ -2,6 +2,7 @@ import { type Plan, type PlanWish, plan } from '../../core/recipe/plan/plan.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import type { Message } from '../text/words.ts'
 import { planFromCode } from './plan-from-code.ts'
+import { orMended } from './plan-mended.ts'
 import type { PlantLimit } from './plan-notes.ts'
 import { missing, type Planned, planWish, type Setting, type WithPlants } from './plan-wish.ts'
 import { lineInsteadOfCode, lineWithLess, orWithinLimits } from './within-limits.ts'
@@ -20,7 +21,11 @@ export interface AskedPlan<Input> {
 const TOLD = ['sugar', 'unknown-ok', 'days'] as const
 
 /** A batch of the plants named, or that of a code. */
-export function planAsked<Input extends Planned>(input: Input, setting: Setting): AskedPlan<Input> {
+export const planAsked = <Input extends Planned>(input: Input, setting: Setting): AskedPlan<Input> =>
+  // What replaces the input is of the plan's own options, which are all that is read here.
+  orMended((each, by) => planAsIs(each as Input, by), input, setting)
+
+function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedPlan<Input> {
   const { of, from } = input
   if (from === undefined) {
     if (of === undefined) throw missing(setting.command, 'of', null)

@@ -42,7 +42,7 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
   const factsY = 70 + name.height
   const top = factsY + lineHeight(44) + 14
   const dates = [label.bottled(data), label.bestBefore(data)].filter((said) => said !== '')
-  const warnings = [label.neat(data), label.keepAway()].filter((said) => said !== '')
+  const warnings = [label.warning(data), label.neat(data), label.keepAway()].filter((said) => said !== '')
   const last = [...dates, ...warnings]
   const footHeight = EDGE + 36 + last.length * lineHeight(SMALL)
   const roomOf = (height: number): number => height - footHeight - 18 - (top + 10)

@@ -1,5 +1,5 @@
 import type { Botanical } from '../botanical/botanical.ts'
-import { botanicalById, catalogue } from '../botanical/catalogue/catalogue.ts'
+import { botanicalById } from '../botanical/catalogue/catalogue.ts'
 import { type OverCeiling, overCeilings, type Weighed } from '../botanical/ceilings.ts'
 import { inForm } from '../botanical/in-form.ts'
 import { DomainError } from '../domain-error.ts'
@@ -8,7 +8,7 @@ import { liquidOf } from '../recipe/portion.ts'
 import { valuesOf } from '../recipe/propagate.ts'
 import { allFinishedMl } from '../recipe/targets.ts'
 import { liquidAfter } from './liquid-after.ts'
-import { type Step, stepsOf } from './steps.ts'
+import { isCatalogued, type Step, stepsOf } from './steps.ts'
 import type { Story } from './story.ts'
 import { plantsOfStart } from './to-add.ts'
 import { driedIn, putIn } from './what-went-in.ts'
@@ -19,8 +19,6 @@ export interface Held {
   readonly spiritMl: number
   readonly finishedMl: number | null
 }
-
-const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
 
 type PutIn = ReturnType<typeof putIn>[number]
 
@@ -43,7 +41,7 @@ function weighedIn(story: Story): readonly Weighed[] {
     const dried = driedOf(entry)
     const plants = entry.kind === 'started' ? plantsOfStart(story) : entry.plants
     return plants.flatMap(({ id, massG }): readonly Weighed[] => {
-      if (id === null || !known.has(id)) return []
+      if (id === null || !isCatalogued(id)) return []
       const usual = botanicalById(id)
       return [{ botanical: dried.has(id) ? (inForm(usual, 'dried') ?? usual) : usual, massG: massG.value }]
     })

@@ -2,17 +2,17 @@ import { z } from 'zod'
 import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Ingredients } from '../../../core/jar/event.ts'
 import type { Story } from '../../../core/jar/story.ts'
-import { SAFE_ABV_PERCENT } from '../../../core/recipe/steep.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
 import { fields } from '../fields.ts'
-import { caution, outcomeCautions } from '../outcome-reply.ts'
+import { outcomeCautions } from '../outcome-reply.ts'
 import { planFields } from '../plan-fields.ts'
 import { checkUnknown, foodCautions } from '../plan-unknown.ts'
 import { spiritPortions, sugarOf } from '../portions.ts'
 import { plantsAdded } from './add-plants.ts'
+import { expectPoured } from './already.ts'
 import { waterG } from './amounts.ts'
 import { expectJar, recordStep } from './change-jar.ts'
 import { plantCautions } from './jar-cautions.ts'
@@ -50,13 +50,11 @@ function addedTo(story: Story, { of, spirit, strength, water, sugar }: z.output<
 
 /** What the plants can do, and what the jar has become with them. */
 function cautionsOf(story: Story, { of }: z.output<typeof input>): readonly Message<'cautions'>[] {
-  const { outcome, strength } = contentsOf(story)
+  const { outcome } = contentsOf(story)
   const names = of?.is.unknown.map(({ name }) => name) ?? []
-  const isWeak = story.strained === null && strength === 'estimated' && outcome.abvPercent.value < SAFE_ABV_PERCENT
   return [
     ...foodCautions(names),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
-    ...(isWeak ? [caution('plan_weak_jar')] : []),
     ...outcomeCautions(outcome, 'dissolved', []).filter(({ key }) => key === 'flame'),
   ]
 }
@@ -77,6 +75,7 @@ export const jarAddCommand = defineCommand({
       cautions: (story) => cautionsOf(story, input),
       expect: (before, story) => {
         expectWithinLimits('jar add', { before, story, seq: Math.max(...story.happened.map(({ seq }) => seq)) }, input)
+        expectPoured('jar add', before, story, input)
       },
     })
     return stepReply(context, input, recorded, {

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/find-jar.ts'
 import { freeName } from '../../../core/jar/jar-name.ts'
+import { isPoison } from '../../../core/jar/judge-jar.ts'
 import { recipeOf } from '../../../core/jar/recipe-of.ts'
 import { type Story, storyOf } from '../../../core/jar/story.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
@@ -19,6 +20,7 @@ import { doseNotes } from '../plan-notes.ts'
 import { spiritPortions } from '../portions.ts'
 import { againOptions, bottlesAgain, factorOf, type OtherSpirit, together as plantsTogether } from './again-options.ts'
 import { ingredientsOf } from './batch-facts.ts'
+import { expectDrinkableJar } from './jar-dangers.ts'
 import { jarFields } from './jar-fields.ts'
 import { jarStartCommand, startJar } from './start.ts'
 
@@ -87,6 +89,7 @@ export const againCommand = defineCommand({
     const jar = findJar(is, jars)
     const story = storyOf(jar.entries)
     if (story === null) throw new DomainError('not_found', 'no_such_jar', { typed, nearest: null })
+    expectDrinkableJar(story, isPoison)
     const other =
       own.spirit === undefined
         ? null

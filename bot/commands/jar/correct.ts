@@ -17,6 +17,7 @@ import { fields } from '../fields.ts'
 import { planFields } from '../plan-fields.ts'
 import { checkUnknown, foodCautions } from '../plan-unknown.ts'
 import type { syrupSaid } from '../syrup-reply.ts'
+import { expectPoured } from './already.ts'
 import { change, expectJar, type Recorded, typedIn, withJar } from './change-jar.ts'
 import { correctedPlants } from './corrected-plants.ts'
 import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
@@ -105,6 +106,7 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   if (meant.kind === 'started' || meant.kind === 'added') {
     expectWithinLimits('jar correct', { before: story, story: storyOf(entries)!, seq: meant.seq }, input)
   }
+  expectPoured('jar correct', story, storyOf(entries)!, input)
   const changes = wanted.map(({ option, now }) => {
     const was = option === 'when' ? meant.day : saidIn(meant, option)
     return { option, was, now: option === 'when' ? entry.day : now }

@@ -11,12 +11,12 @@ import { withdrawAction } from '../share/share-list.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { beginAgainActions } from './begin-again.ts'
 import { change, type Input, typedIn, withJar } from './change-jar.ts'
+import { dangerActions, dangerCautions } from './jar-dangers.ts'
 import { jarData, undoneJarData } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
 import { type JarView, viewOf } from './jar-view.ts'
 import { lateDay, nextRows, nowRows } from './step-reply.ts'
 import { undoneActions } from './undone-actions.ts'
-import { limitCautions } from './within-jar-limits.ts'
 
 /** What became of a jar's last entry. */
 interface TakenBack {
@@ -114,8 +114,9 @@ export const jarUndoCommand = defineCommand({
         shares.length === 0
           ? []
           : [{ group: 'notes', key: 'jar_share_stands', values: { ids: shares.map((share) => share.id) } }],
-      cautions: all.flatMap(({ jar }) => viewOf(jar, context)?.story ?? []).flatMap(limitCautions),
+      cautions: dangerCautions(all.flatMap(({ jar }) => viewOf(jar, context)?.story ?? [])),
       actions: [
+        ...(view === null ? [] : dangerActions(view, context)),
         ...againActions(only, view, context),
         ...shares.map((share) => withdrawAction({ ...share, name: only!.name })),
       ],

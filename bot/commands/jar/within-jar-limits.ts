@@ -7,7 +7,6 @@ import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plan
 import { expectUsual } from '../../../core/recipe/plan/unknown-plant.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { writeLine } from '../../chat/write-line.ts'
-import type { Message } from '../../text/words.ts'
 import type { Given } from '../fields.ts'
 import { piecesOf, withAtMost } from '../within-limits.ts'
 import { type Input, typedIn } from './change-jar.ts'
@@ -129,12 +128,4 @@ export function expectWithinLimits(
     },
     { option: of === undefined ? 'spirit' : 'of' },
   )
-}
-
-/** That a jar holds more than its limit, said until it is put right. */
-export const limitCautions = (story: Story): readonly Message<'cautions'>[] => {
-  const over = story.ended === null ? limitsPassed(story) : []
-  return over.length === 0
-    ? []
-    : [{ group: 'cautions', key: 'jar_over_ceiling', values: { name: story.name, over, add: null } }]
 }

@@ -1,9 +1,9 @@
 import { actions } from './actions.ts'
 import { botanicalSentences } from './botanical/botanical-sentences.ts'
-import { limitSentences } from './botanical/limit-words.ts'
 import { cautions } from './cautions.ts'
 import { exportSentences } from './export-sentences.ts'
 import { headlines } from './headlines.ts'
+import { dangerSentences } from './jar/danger-sentences.ts'
 import { jarViewSentences } from './jar/jar-view-sentences.ts'
 import { nudgeSentences } from './jar/nudge-sentences.ts'
 import { stepSentences } from './jar/step-sentences.ts'
@@ -45,6 +45,7 @@ export const sentences = {
     ...jarViewSentences.rows,
     ...stepSentences.rows,
     ...shareSentences.rows,
+    ...dangerSentences.rows,
   },
   cells: {
     ...cells,
@@ -57,6 +58,7 @@ export const sentences = {
     ...jarViewSentences.cells,
     ...stepSentences.cells,
     ...shareSentences.cells,
+    ...dangerSentences.cells,
   },
   sure: { ...sure, ...labelSentences.sure, ...planSentences.sure },
   notes: {
@@ -73,15 +75,16 @@ export const sentences = {
     ...stepSentences.notes,
     ...exportSentences.notes,
     ...shareSentences.notes,
+    ...dangerSentences.notes,
   },
   cautions: {
     ...cautions,
-    ...limitSentences.cautions,
     ...servingSentences.cautions,
     ...labelSentences.cautions,
     ...planSentences.cautions,
     ...botanicalSentences.cautions,
     ...stepSentences.cautions,
+    ...dangerSentences.cautions,
   },
   actions: {
     ...actions,
@@ -91,6 +94,7 @@ export const sentences = {
     ...stepSentences.actions,
     ...exportSentences.actions,
     ...shareSentences.actions,
+    ...dangerSentences.actions,
   },
   /** What is in a file, for whoever cannot see it. */
   files: { ...exportSentences.files, ...shareSentences.files },

@@ -105,6 +105,7 @@ describe('/jar list', () => {
     expect(jars).toEqual([
       {
         id: 'aaaa1',
+        dangers: [],
         name: 'lemon',
         stage: 'steeping',
         day: 13,

@@ -125,6 +125,7 @@ describe('/jar show', () => {
       'day',
       'ofDays',
       'next',
+      'dangers',
       'volumeMl',
       'volumeMlPlusMinus',
       'abvPercent',

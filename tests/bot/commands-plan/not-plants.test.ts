@@ -61,7 +61,9 @@ test.each([
 
 test('too much sugar with the plants: less of it does', async () => {
   const message = await messageOf('/plan of:10 lemons spirit:1 l 95% sugar:10 kg')
-  expect(message).toContain('Take less sugar, or more spirit.')
+  expect(message!.replaceAll('\u00a0', ' ')).toContain(
+    'This would keep: /plan of:10 lemons spirit:1 l 95% sugar:1300 g',
+  )
 })
 
 test('ounces of sugar are a weight, and the reply says so', async () => {

@@ -29,8 +29,6 @@ const VOLUME_TOOL_SHARE = 0.02
 
 const volume = (ml: number, format: Format): string => format.volume({ value: ml, plusMinus: VOLUME_TOOL_SHARE * ml })
 
-const gramsAbout = (massG: number, format: Format): string => `${format.plain(massG, massG < 10 ? 1 : 0)}\u00a0g`
-
 /** Grams, rounded down so that the amount said is still allowed. */
 const gramsAtMost = (massG: number, format: Format): string => {
   const step = massG < 1 ? 0.01 : massG < 10 ? 0.1 : 1
@@ -75,19 +73,3 @@ export const limitProblems = {
 } satisfies { readonly [Key in keyof LimitProblems]: (values: LimitProblems[Key], format: Format) => string }
 
 export const overCeilingText = (over: Over, format: Format): string => tooMuch(over, [], format)
-
-const overText = (over: Over, format: Format): string => {
-  const holds = over.of.map(({ id, state, massG }) => `${gramsAbout(massG, format)} ${cookName(id, state)}`)
-  const most = over.of.map(({ mostG }) => gramsAtMost(mostG, format))
-  return `${listed(holds)}, and ${listed(most)} is the most for ${volume(over.spiritMl, format)} of spirit${makesText(over, format)}`
-}
-
-export const limitSentences = {
-  cautions: {
-    jar_over_ceiling: (
-      { name, over }: { readonly name: string; readonly over: readonly Over[]; readonly add: null },
-      format: Format,
-    ) =>
-      `${name} holds ${listed(over.map((each) => overText(each, format)))}. Don’t drink it or give it away as it is.`,
-  },
-}

@@ -85,7 +85,7 @@ export const stepTexts = {
   },
   'jar bottle': {
     summary: 'It is in bottles',
-    options: { jar, bottles: 'Bottles you filled: 4 x 500 ml, or 3 x 500 ml + 1 x 250 ml', when },
+    options: { jar, bottles: 'Bottles you filled: 4 x 500 ml, or 3 x 500 ml + 1 x 250 ml', when, already },
     examples: ['/jar bottle lemon bottles:3 x 500 ml'],
   },
   'jar open': {

@@ -1,9 +1,11 @@
 import type { Source } from '../../../../core/jar/contents.ts'
+import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
 import type { ForGuests } from '../../../../core/label/for-guests.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { dayText } from '../day-text.ts'
+import { printedDangers } from '../jar/danger-sentences.ts'
 import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from '../label/guest-words.ts'
 import { plantName, unknownName, vesselText } from '../plan/plan-words.ts'
 import { altText } from './alt-text.ts'
@@ -20,6 +22,7 @@ interface Bottle extends ForGuests {
   readonly hasSugar: boolean
   readonly isFlammable: boolean
   readonly isTooStrong: boolean
+  readonly danger: DangerKind | null
 }
 
 const rough = ({ value, plusMinus }: Measured): Measured => ({ value, plusMinus: Math.max(1, plusMinus) })
@@ -53,6 +56,8 @@ const advice = ({ advice }: Pick<Bottle, 'advice'>): string => adviceWords(advic
 
 const neat = ({ isTooStrong }: Bottle): string => (isTooStrong ? 'Do not drink neat.' : '')
 
+const warning = ({ danger }: Pick<Bottle, 'danger'>): string => (danger === null ? '' : printedDangers[danger])
+
 const sentence = (text: string): string => (text === '' ? '' : `${text}.`)
 
 /** What stands on a bottle. */
@@ -65,11 +70,13 @@ export const labelText = {
   /** Empty where nothing is known to be in it. */
   allergens: allAllergenWords,
   advice,
+  warning,
   neat,
   keepAway: keepAwayWords,
   alt: (bottle: Bottle, format: Format) =>
     altText([
       `Bottle label: ${bottle.name}.`,
+      sentence(warning(bottle)),
       sentence(strength(bottle, format).replace(/^./, (letter) => letter.toUpperCase())),
       sentence(volume(bottle, format)),
       bottle.bottled === null ? 'Room to write when it was bottled.' : sentence(bottled(bottle)),

@@ -72,6 +72,4 @@ const leavesText = (ids: readonly string[]): string => {
 export const planCautions = {
   plan_hazard: ({ hazard, ids }: { readonly hazard: PlanHazard; readonly ids: readonly string[] }) =>
     `${capital(listed(ids.map(plantName)))}: ${hazard === 'bay_lookalikes' ? leavesText(ids) : said[hazard]}.`,
-  plan_weak_jar: () =>
-    'Under 25 % vol in the jar it may ferment or spoil: keep it cold and under the liquid, and throw it out if it fizzes or smells off.',
 }
