@@ -131,11 +131,6 @@ export const botanicalProblems = {
   foraged_botanical: ({ id }) =>
     `Look-alikes picked in the wild kill. If you are certain that it is ${nameOf(id)} and fit to eat, write it without` +
     ' “wild” or where you picked it; otherwise buy it.',
-  refused_spirit: ({ word }) =>
-    `“${word}” is not for drinking: such alcohol can blind or kill, and nothing done at home makes it safe.` +
-    ' Take bought, taxed food spirit.',
-  near_refused_spirit: ({ typed, word }) =>
-    `“${typed}” is very near “${word}”, which must not be drunk. Write what the bottle’s label says.`,
   unclear_botanical: ({ typed, ask, choices }) => {
     const question = ask === null ? 'which do you mean' : questions[ask]
     return choices.length === 0

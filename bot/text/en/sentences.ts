@@ -15,6 +15,7 @@ import { cells, rows } from './rows.ts'
 import { settingsSentences } from './settings-sentences.ts'
 import { codeSentences } from './share/code-sentences.ts'
 import { shareSentences } from './share/share-sentences.ts'
+import { spiritSentences } from './spirit-sentences.ts'
 import { sure } from './sure.ts'
 
 /** What replies say, by group and key. */
@@ -72,6 +73,7 @@ export const sentences = {
     ...stepSentences.notes,
     ...exportSentences.notes,
     ...shareSentences.notes,
+    ...spiritSentences.notes,
   },
   cautions: {
     ...cautions,
@@ -80,6 +82,7 @@ export const sentences = {
     ...planSentences.cautions,
     ...botanicalSentences.cautions,
     ...stepSentences.cautions,
+    ...spiritSentences.cautions,
   },
   actions: {
     ...actions,

@@ -1,0 +1,2 @@
+export const ifDrunk = (): string =>
+  'If anyone has drunk or eaten it, ring the poison centre or the emergency number now.'
