@@ -17,5 +17,7 @@ const undrinkable = linesOf('undrinkable-spirits.txt')
 /** The same as the text of `spirit:`, the strength behind the words and before them. */
 export const undrinkableSpirits = undrinkable.flatMap((line) => {
   const [, words, strength] = /^(.*?) ?(\d+(?:\.\d+)?%)?( ethanol)?$/.exec(line)!
-  return words === '' || strength === undefined ? [`1 l ${line}`] : [`1 l ${words} ${strength}`, `1 l ${strength} ${words}`]
+  return words === '' || strength === undefined
+    ? [`1 l ${line}`]
+    : [`1 l ${words} ${strength}`, `1 l ${strength} ${words}`]
 })
