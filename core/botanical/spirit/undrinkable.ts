@@ -26,7 +26,7 @@ export const undrinkables: readonly Undrinkable[] = [
   {
     id: 'denatured',
     anywhere:
-      'denatured, denaturated, denaturato, denaturata, denaturat, denatur*, denat, methylated, meths, metho, methyl, methyl*, metilato, ' +
+      'metil, metil alkol, denatured, denaturated, denaturato, denaturata, denaturat, denatur*, denat, methylated, meths, metho, methyl, methyl*, metilato, ' +
       'metilico, metilic*, metylowy, metylow*, methanol, methanol*, metanolo, metanol, metanol*, метанол*, метилов*, wood alcohol, wood spirit, wood spirits, wood naphtha, ' +
       'spirito di legno, alcol di legno, holzgeist, holzalkohol, esprit de bois, alcool de bois, alcohol de madera, brennspiritus, vergallter, ' +
       'vergall*, alcool a bruler, bruler, alcool modifie, alcohol de quemar, alcol rosa, alcool rosa, alcohol rosa, spirito rosa, ' +
@@ -52,14 +52,14 @@ export const undrinkables: readonly Undrinkable[] = [
       'sanitiser, sanitizer, sanitis*, sanitiz*, igienizzante, igienizzant*, disinfettante, disinfett*, disinfectant, disinfect*, antiseptic, antiseptic*, antisept*, ' +
       'antisettic*, desinf*, handdesinfektion, flachendesinfektion, *desinfektion*, *desinfektion, dezinf*, dezynf*, dezenfek*, дезинф*, дезінф*, antyseptyczn*, антисепт*, αντισηπτικ*, απολυμαντικ*, ' +
       'hand gel, handgel, hand rub, handrub, gel mani, gel hydroalcoolique, hydroalcoolique, hydroalcoholic, idroalcolico, gel idroalcolico, hidroalcoholic*, antibacterial, antibacterial*, ' +
-      'antibatteric*, rubbing, surgical, surgical spirit, alcohol en gel, alcool gel, alcool em gel, alcool en gel, alcohol gel, gel alcohol, gel antibacterial, ' +
+      'antibatteric*, rubbing, surgical, surgical spirit, alcohol en gel, alcool gel, alcool em gel, alcool en gel, alcohol gel, alcohol en spray, antisseptic*, gel alcohol, gel antibacterial, ' +
       'franzbranntwein, canforato, canforat*, camphorated, camphor, camphor*, canfora, kamfor*, kampfer*, camphre, camphre*, camforad*, alcanfor*, canforad*, камфор*, salicylowy, salicyl*, ' +
       'салицил*, borny spirytus, spirytus borny, spirytus mrowkowy, муравьиный, муравьин*, борный, левомицет*, saponato, saponat*, wipes, swabs, prep pads, iodine, handsprit, ' +
       'kasidesi, alcol chirurgico, hand sanit*, chlorhexidin*, clorexidin*, benzalkonium, peroxide, perossido, *wunddesinf*',
     beside:
-      'gel, medical, medicinal, medicinale, medicinali, pharmacy, pharmacist*, pharma, pharmaceutical, drugstore, chemists, hospital, clinic, clinical, first aid, wound, wounds, skin, ' +
+      'spray, gel, medical, medicinal, medicinale, medicinali, pharmacy, pharmacist*, pharma, pharmaceutical, drugstore, chemists, hospital, clinic, clinical, first aid, wound, wounds, skin, ' +
       'chirurgico, chirurgic*, ospedal*, ospedalier*, farmacia, farmaci*, farmaceutic*, apotheke, apotheken*, pharmacie, pharmaceutique, officinal*, botiquin, botica, curar, curas, sanitario, ' +
-      'sanitari*, medizin*, krankenhaus*, aptecz*, apteki, medyczn*, медицинск*, медицин*, аптеч*, медичн*, tibbi, eczane, eczaci, φαρμακ*, φαρμακευτικ*, ιατρικ*, farmakeftik*, iatrik*, sjukhus, apotek*, ' +
+      'sanitari*, medizin*, medicinsk*, sanitar, chemist, the chemist, krankenhaus*, aptecz*, apteki, medyczn*, медицинск*, медицин*, аптеч*, медичн*, tibbi, eczane, eczaci, φαρμακ*, φαρμακευτικ*, ιατρικ*, farmakeftik*, iatrik*, sjukhus, apotek*, ' +
       'sygehus, sykehus, ziekenhuis, apotheek, medisch*, pronto soccorso, hygien*, igienic*, ordinacijsk*, lekarni*, lekarsk*, gyogyszer*, wundbenzin, sterile, sterili*, injection*, borowy, uso esterno, ' +
       'external use, externo, usage externe, ausserlich*, veterinar*',
   },
@@ -81,7 +81,7 @@ export const undrinkables: readonly Undrinkable[] = [
     id: 'fuel',
     anywhere:
       'fuel, biofuel, bioethanol, bio ethanol, bioetanolo, bio etanolo, bioetanol, bio alcohol, bio alcol, bioalcol, bioalcohol, bioethanol*, e85, e 85, e10, e 10, carburante, carburant*, combustibile, combustibili, ' +
-      'combustibil*, combustivel, combustible, brennsprit, kaminethanol, etanol de posto, biopaliwo, paliwo, paliw*, топлив*, petrol, gasoline, gasolina, benzina, benzina*, benzin, benzine, benzyna*, бензин*, ' +
+      'combustibil*, combustivel, combustible, brennsprit, bioalkohol, grillanz*, sprinklersprit, lantern fluid, kaminethanol, etanol de posto, biopaliwo, paliwo, paliw*, топлив*, petrol, gasoline, gasolina, benzina, benzina*, benzin, benzine, benzyna*, бензин*, ' +
       'kerosene, kerosin*, cherosene, paraffin, diesel, gasolio, gasoil, firelighter*, lighter fluid, lamp oil, stove alcohol, wasbenzine, motor*, meths burner, yakit, yakacak, καυσιμ*, drivmedel*, motorsprit',
     beside:
       'stove, stoves, fireplace, fireplaces, camino, camini, biocamino, kamin, kamine, cheminee, chimenea, lareira, kominek, kominka, kominkow*, камин*, camping, campeggio, camp, fondue, rechaud, lamp, lamps, lampada, lampade, burner, burners, burning, burn, ' +
@@ -113,11 +113,11 @@ export const undrinkables: readonly Undrinkable[] = [
   {
     id: 'untaxed',
     anywhere:
-      'moonshine, hooch, poteen, poitin, potcheen, selbstgebrannter, schwarzgebrannter, selbstgebrannt*, schwarzgebrannt*, schwarzbrand, samogon, samogon*, samohon*, самогон*, самогін*, bimber, bimbr*, pontikka, hembrant*, hjemmebrent, hjemmebraent, heimebrent, ' +
+      'moonshine, hooch, poteen, poitin, potcheen, selbstgebrannter, schwarzgebrannter, selbstgebrannt*, schwarzgebrannt*, schwarzbrand, samogon, samogon*, samohon*, самогон*, самогін*, bimber, bimber*, bimbr*, ksiezycowk*, hembrand*, rotgut, firewater, pontikka, hembrant*, hjemmebrent, hjemmebraent, heimebrent, ' +
       'hjemmebren*, zelfgestookt*, kacak icki, bogma raki, turbo yeast, foreshots, feints, pruno, home distilled, homedistilled, home distil*',
     beside:
-      'white lightning, self distilled, self distil*, my own distil*, own distil*, own make, own still, my still, our still, his still, her still, their still, a still, the still, home still, still run, still strength, stripping run, spirit run, stilled, stillage, bathtub, backyard, garage, shed, barn, ' +
-      'basement, jail, jailhouse, prison, kitchen, bucket, bootleg, bootleg*, smuggled, smuggl*, contraband*, contrabbando, contrebande, estraperlo, black market, illicit, illegal, illegally, clandestin*, untaxed, unlicensed, unlabelled, ' +
+      'dodgy, suspicious, dubious, iffy, refilled, decanted, unsealed, knock off, knockoff, village, villagers, villager, farmers, hillbilly, backwoods, i made, we made, i distilled, made by, surrogate, unrectified, crude, pirtu, white lightning, self distilled, self distil*, my own distil*, own distil*, own make, own still, my still, our still, his still, her still, their still, a still, the still, home still, still run, still strength, stripping run, spirit run, stilled, stillage, bathtub, backyard, garage, shed, barn, ' +
+      'basement, jail, jailhouse, prison, kitchen, bucket, bootleg, bootleg*, smuggled, smuggl*, contraband*, contrabbando, contrebande, estraperlo, black market, illicit, illegal, illegally, clandestin*, drum, bulk, untaxed, unlicensed, unlabelled, ' +
       'unlabeled, un labelled, no label, without label, without a label, senza etichetta, ohne etikett, sans etiquette, sin etiqueta, sem rotulo, bez etykiety, без этикетки, unmarked, unbranded, unknown, mystery, nameless, anonymous, sconosciut*, unbekannt*, inconnu*, desconocid*, ' +
       'counterfeit, fake, falso, falsa, falsific*, falsche*, gefalscht*, faux, podrabian*, паленая, палёнка, поддельн*, kacak, sahte, νοθ*, μπομπα, contraffatt*, taroccat*, adulterat*, uncle, uncles, aunt, aunts, auntie, grandpa, grandpas, grandad, grandads, granddad, granddads, grandfather, ' +
       'grandfathers, grandma, grandmas, grandmother, grandmothers, neighbour, neighbours, neighbor, neighbors, cousin, cousins, friend, friends, mate, mates, brother, brothers, dad, dads, father, fathers, nonno, nonna, zio, zia, vicino, cugino, amico, ' +
@@ -129,7 +129,7 @@ export const undrinkables: readonly Undrinkable[] = [
     made:
       'my own, our own, own, homemade, home made, home brew, home brewed, homebrew*, self made, selfmade, made at home, made by me, fatto in casa, fatta in casa, fatti in casa, fatto da me, casalinga, casalingo, casaling*, casereccia, casereccio, casarecc*, casera, casero, caser*, ' +
       'caseira, caseiro, caseir*, maison, fait maison, faite maison, hausgemacht*, selbstgemacht*, selbst gemacht*, domowy, domowej, domowa, domow*, domaca, domaci, domac*, domash*, домашн*, hazi, hjemmelavet, hjemmelaget, hemmagjord, huisgemaakt, zelfgemaakt, ' +
-      'spitiko, spitik*, σπιτικ*, ev yapimi, evde, nostrana, nostrano, contadina, contadino, bauern*, vom bauern',
+      'spitiko, spitik*, σπιτικ*, ev yapimi, evde, nostrana, nostrano, contadina, contadino, bauern*, vom bauern, de casa',
   },
   {
     id: 'added',

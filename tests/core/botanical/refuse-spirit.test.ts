@@ -129,6 +129,7 @@ describe('the name on a bottle', () => {
     ['zorble and vodka', 'ambiguous unknown_drink'],
     ['zorblethyl vodka', 'ambiguous unknown_drink'],
     ['zorblicide gin', 'ambiguous unknown_drink'],
+    ['antyfreze gin', 'ambiguous unknown_drink'],
     ['QRS gin', 'ambiguous unknown_drink'],
     ['oleander gin', 'refused refused_botanical'],
     ['oleandor gin', 'ambiguous near_refused'],
