@@ -37,7 +37,8 @@ export const spiritProblems = {
       : `I don’t plan with “${word}”. ${reasons[id]}`,
   near_refused_spirit: ({ typed, word }) =>
     `“${typed}” is very near “${word}”, which must not be drunk. What does the bottle’s label say?`,
-  unknown_drink: ({ typed, extra, meant, line }) => {
+  unknown_drink: ({ typed, extra, meant, isPlant, line }) => {
+    if (isPlant) return withLine(`“${extra}” isn’t a drink. Plants go in of:. Is the rest right?`, line)
     const known = `I don’t know “${extra}” in “${typed}”.`
     if (meant !== null) return withLine(`${known} Did you mean ${meant}?`, line)
     return line === null || line === undefined

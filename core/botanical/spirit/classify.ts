@@ -62,3 +62,7 @@ export const classify = (words: readonly string[]): readonly DrinkKind[] => {
   }
   return kinds
 }
+
+/** Whether one of the words is a drink of the trade, whatever else is said. */
+export const isDrink = (text: string): boolean =>
+  classify(plainWords(text)).some((kind) => kind === 'drink' || kind === 'sweet' || kind === 'alcohol')

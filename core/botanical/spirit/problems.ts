@@ -19,6 +19,8 @@ export interface SpiritProblems {
     readonly meant: string | null
     /** Whether a drink of the trade stands beside them. */
     readonly isDrinkLeft: boolean
+    /** Whether a plant of the catalogue is among them. */
+    readonly isPlant: boolean
   }
   /** A word for alcohol that is on bottles to drink and on others. */
   readonly ethanol_asked: Mended & { readonly typed: string; readonly word: string }

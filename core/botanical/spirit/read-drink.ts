@@ -26,23 +26,30 @@ const NOTHING: Drink = { named: null, isSweet: false }
 const TYPO_LETTERS = 5
 
 const unknownProblem = (typed: string, { pieces, words }: DrinkText, kinds: readonly DrinkKind[]): DomainError => {
-  const strange = words.filter((_, at) => kinds[at] === 'unknown')
-  const plants = words.filter((_, at) => kinds[at] === 'plant')
-  const meant = strange
+  const isStrange = words.map((_, at) => kinds[at] === 'unknown')
+  const isPlant = kinds.includes('plant')
+  const meant = words
+    .filter((_, at) => isStrange[at])
     .map(({ word }) => drinkNames.find((name) => name.word.length >= TYPO_LETTERS && isOneTypo(word, name.word)))
     .find((name) => name !== undefined)
-  const shownOf = (each: typeof strange) =>
-    [...new Set(each.map(({ piece }) => piece))].map((at) => pieces[at]!).join(' ')
+  // `with lemon peel`: what stands between is said with it.
+  const said = words.filter((_, at) => isStrange[at] || kinds[at] === 'plant').map(({ piece }) => piece)
+  const extra = shown(pieces.slice(said[0]!, said.at(-1)! + 1).join(' '))
   const isDrinkLeft = kinds.includes('drink') || kinds.includes('sweet')
-  const extra = shown(shownOf(strange.length > 0 ? strange : plants))
-  return new DomainError('ambiguous', 'unknown_drink', {
-    typed: shown(typed),
-    extra,
-    meant: meant?.shown ?? null,
-    isDrinkLeft,
-    fix: null,
-  })
+  const values = { typed: shown(typed), extra, meant: meant?.shown ?? null, isDrinkLeft, isPlant, fix: null }
+  return new DomainError('ambiguous', 'unknown_drink', values)
 }
+
+/** `vodka al limone`, `rhum aux mangues`. */
+const FLAVOURED_WITH = new Set('al alla allo all ai agli alle aux'.split(' '))
+
+/** A drink that a plant is named before, or after the word for it: it has mostly sugar in it. */
+const isFlavoured = (words: readonly string[], kinds: readonly DrinkKind[]): boolean =>
+  kinds.includes('drink') &&
+  kinds.some((kind, at) => {
+    const next = kinds.slice(at + 1).find((each) => each !== 'plant' && each !== 'filler')
+    return kind === 'plant' && (next === 'drink' || FLAVOURED_WITH.has(words[at - 1] ?? ''))
+  })
 
 /**
  * Judges the words that were typed of a spirit, a liqueur or a wine against what drinks of the trade are called.
@@ -54,7 +61,7 @@ export function readDrink(said: string, { water }: DrinkTakes): Drink {
   if (words.length === 0) return NOTHING
   // Water among spirits is as strange a word as any.
   const kinds = classify(words).map((kind) => (kind === 'water' && !water ? 'unknown' : kind))
-  const isSweet = kinds.includes('sweet') || (kinds.includes('plant') && kinds.includes('drink'))
+  const isSweet = kinds.includes('sweet') || isFlavoured(words, kinds)
   expectDrinkable(said, isSweet)
   const unknown = words.filter((_, at) => kinds[at] === 'unknown')
   const isPlant = kinds.includes('plant')

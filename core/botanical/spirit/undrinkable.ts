@@ -92,12 +92,12 @@ export const undrinkables: readonly Undrinkable[] = [
     anywhere:
       'screenwash, screen wash, windscreen, windshield, washer fluid, window cleaner, glass cleaner, deicer, de icer, antifreeze, antigelo, antigel, anticongelante, anticongelant*, frostschutz, *frostschutz, frostschutz*, ' +
       'scheibenreiniger, scheibenwasch*, lave glace, lavavetri, liquido lavavetri, spryskiwac*, стеклоомыва*, стеклоочист*, незамерза*, незамерзайка, nezamerz*, stekloom*, antifriz*, антифриз*, brake fluid, coolant, radiator*, ' +
-      'spolarvatska, spylervaeske, sprinklervaeske, ruitensproei*, ruitenwisser*, limpiaparabrisas, limpiacristales, limpia cristales, limpa vidros, thinner, thinners, paint thinner, white spirit, white spirits, mineral spirit, mineral spirits, ' +
+      'spolarvatska, spylervaeske, sprinklervaeske, ruitensproei*, ruitenwisser*, limpiaparabrisas, limpiacristales, limpia cristales, limpa vidros, paint thinner, paint thinners, white spirit, white spirits, mineral spirit, mineral spirits, ' +
       'mineral turpentine, turpentine, turpentin*, turps, terpentin*, terebent*, trementina, aguarras, acquaragia, diluente, diluant, verdunner, naphtha, nafta, solvent, solvents, solvente, solvant, disolvente, losungsmittel, losemittel, rozpuszczalnik*, ' +
       'растворител*, διαλυτικ*, varnish*, paint remover, paint stripper, bleach, candeggina, varechina, lejia, javel, drain cleaner, detergent, detergent*, detersiv*, reiniger, nail polish remover, nail varnish remover, polish remover, degreaser, sgrassa*, ' +
       'schoonmaakalcohol, schoonmaak*, brake cleaner, carburettor cleaner, ammonia, ammoniaca, battery acid, weedkiller, herbicide, insecticide, paraquat',
     beside:
-      'cleaning, cleaner, cleaners, cleanser, cleaning alcohol, cleansing, paint, vernice, vernic*, verniciatura, shellac, gommalacca, lack, pulizia, pulizie, pulire, limpieza, limpi*, limpeza, menager, menagers, menage, nettoyage, nettoy*, bricolage, ' +
+      'thinner, thinners, cleaning, cleaner, cleaners, cleanser, cleaning alcohol, cleansing, paint, vernice, vernic*, verniciatura, shellac, gommalacca, lack, pulizia, pulizie, pulire, limpieza, limpi*, limpeza, menager, menagers, menage, nettoyage, nettoy*, bricolage, ' +
       'reinig*, putz*, czyszcz*, чистящ*, очистк*, temizl*, temizleme, καθαρισμ*, καθαριστικ*, rengorings*, rengjorings*, rens, household, domestico, haushalts*, gospodarcz*, degreas*, acetone, acetone*, aceton, nail, nails, smalto, ' +
       'undrinkable, not for drinking, non potabile, not for human, non bere, nicht trinkbar, non potable, no potable, hardware store, ferramenta, baumarkt, diy, hardware, workshop, garage forecourt, car, auto, printer, screen, ink, toner, glue',
   },
@@ -152,4 +152,4 @@ export const undrinkables: readonly Undrinkable[] = [
 export const unharmed =
   'not denatured, non denatured, never denatured, undenatured, un denatured, non denaturato, non denaturata, nicht vergallt, nicht vergallter, unvergallt, unvergallter, non denature, no desnaturalizado, nao desnaturado, niet gedenatureerd, ' +
   'food grade, food grade spirit, food grade alcohol, drinking grade, potable grade, beverage grade, premium grade, top grade, high grade, edible grade, food grade ethanol, pot still, copper still, column still, coffey still, patent still, pink gin, gin rosa, cask strength, navy strength, barrel strength, ' +
-  'absolut vodka, own brand, own label, supermarket own, single malt, freezer cold, room temperature'
+  'absolut vodka, eau de cologne mint, cologne mint, own brand, own label, supermarket own, single malt, freezer cold, room temperature, boiled water'

@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest'
+import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { expectDrinkable, undrinkableIn } from '../../../core/botanical/refuse-spirit.ts'
+import * as drinkLists from '../../../core/botanical/spirit/drink-words.ts'
 import { readDrink } from '../../../core/botanical/spirit/read-drink.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { refusal } from '../quantity/refusal.ts'
@@ -135,6 +137,7 @@ describe('the name on a bottle', () => {
     ['oleandor gin', 'ambiguous near_refused'],
     ['my uncle’s gin', 'refused refused_spirit'],
     ['water', 'ambiguous unknown_drink'],
+    ['gin, oranges', 'ambiguous unknown_drink'],
     ['lemon peel', 'ambiguous unknown_drink'],
   ])('is not read in “%s”: %s', (words, refused) => {
     expect(refusal(() => drink(words))).toBe(refused)
@@ -146,6 +149,7 @@ test.each([
   ['sloe gin', true],
   ['lemon vodka', true],
   ['liquore alle arance', true],
+  ['vodka al limone', true],
   ['vino bianco', true],
   ['homemade liqueur', true],
   ['my own limoncello', true],
@@ -157,4 +161,39 @@ test.each([
 
 test.each(['ethanol', 'pure ethanol', 'ethyl alcohol', 'alcohol etílico'])('%s: is it sold for drinking?', (words) => {
   expect(refusal(() => drink(words))).toBe('ambiguous ethanol_asked')
+})
+
+/** Every word of the tables of drinks that stands by itself. */
+const wordsOf = (list: string): readonly string[] =>
+  list
+    .split(',')
+    .map((each) => each.trim())
+    .filter((each) => each !== '' && !each.includes('*'))
+
+test('no word of a good drink is refused, nor near anything that is', () => {
+  const { asked: _, ...lists } = drinkLists
+  const failed = Object.values(lists)
+    .flatMap(wordsOf)
+    .filter((words) => {
+      try {
+        readDrink(words, { water: true })
+        return false
+      } catch {
+        return true
+      }
+    })
+  expect(failed).toEqual([])
+})
+
+test('no refused name is made of words of good drinks alone', () => {
+  const hidden = allRefusedNames.filter(({ name }) => {
+    try {
+      readDrink(name, { water: true })
+      return true
+    } catch (error) {
+      if (error instanceof DomainError) return false
+      throw error
+    }
+  })
+  expect(hidden.map(({ name }) => name)).toEqual([])
 })
