@@ -32,7 +32,7 @@ const shape = {
   jar: jarFields.jar,
   entry: jarFields.entry.optional(),
   of: planFields.anyPlants.optional(),
-  spirit: planFields.drinkable.optional(),
+  spirit: fields.spirits.optional(),
   measured: fields.amount.optional(),
   strength: fields.strength.optional(),
   rinse: fields.amount.optional(),

@@ -73,11 +73,6 @@ export const botanicalProblems = {
     ' Then leave out where you picked it. If not, buy it.',
   garden_botanical: ({ id, retype }) =>
     `Did you plant it yourself, as ${nameOf(id)}? Some look-alikes are poisonous. If you did, type: ${retype.line ?? retype.as}`,
-  refused_spirit: ({ word }) =>
-    `“${word}” is not for drinking: such alcohol can blind or kill, and nothing done at home makes it safe.` +
-    ' Take bought, taxed food spirit.',
-  near_refused_spirit: ({ typed, word }) =>
-    `“${typed}” is very near “${word}”, which must not be drunk. Write what the bottle’s label says.`,
   unclear_botanical: ({ typed, ask, choices }) => {
     if (ask !== null && isAskedName(ask)) return askedNames[ask].replace('THIS', capital(typed))
     const question = ask === null ? 'which do you mean' : questions[ask]

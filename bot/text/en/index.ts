@@ -28,6 +28,7 @@ import { seasonText } from './season.ts'
 import { sentences } from './sentences.ts'
 import { codeProblems } from './share/code-problems.ts'
 import { shareProblems } from './share/share-problems.ts'
+import { spiritProblems } from './spirit-problems.ts'
 import { storageProblems } from './storage-problems.ts'
 
 /** Every word a person reads in English. Another language is another folder of the same shape. */
@@ -42,6 +43,7 @@ export const en = {
     ...codeProblems,
     ...shareProblems,
     ...botanicalProblems,
+    ...spiritProblems,
     ...labelProblems,
     ...jarProblems,
     ...storageProblems,

@@ -16,6 +16,7 @@ import { cells, rows } from './rows.ts'
 import { settingsSentences } from './settings-sentences.ts'
 import { codeSentences } from './share/code-sentences.ts'
 import { shareSentences } from './share/share-sentences.ts'
+import { spiritSentences } from './spirit-sentences.ts'
 import { sure } from './sure.ts'
 
 /** What replies say, by group and key. */
@@ -76,6 +77,7 @@ export const sentences = {
     ...exportSentences.notes,
     ...shareSentences.notes,
     ...dangerSentences.notes,
+    ...spiritSentences.notes,
   },
   cautions: {
     ...cautions,
@@ -85,6 +87,7 @@ export const sentences = {
     ...botanicalSentences.cautions,
     ...stepSentences.cautions,
     ...dangerSentences.cautions,
+    ...spiritSentences.cautions,
   },
   actions: {
     ...actions,
