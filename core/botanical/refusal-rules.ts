@@ -1,9 +1,9 @@
 import type { RefusalId } from './refused.ts'
 
 const STONE_FRUIT =
-  '(?:apricot|peach|peache|cherr(?:y|ie)|plum|nectarine|sloe|damson|mirabelle|greengage|blackthorn|loquat|stone fruit)s?|' +
+  '(?:apricot|peach|peache|cherr(?:y|ie)|plum|nectarine|sloe|damson|mirabelle|greengage|blackthorn|loquat|prune|bullace|myrobalan|stone fruit)s?|' +
   'albicocc(?:a|he|o|hi)|pesc(?:a|he|o|hi)|cilieg(?:i?[aeo]|i)|amaren[aeo]|visciol[aeo]|marasc(?:a|he|o)|' +
-  'prugn[aeo]l?[aeoi]?|susin[aeoi]|nettarin[ae]|nespol[aeo]|mandorl[oi]|drup[ae]'
+  'prugn[aeo]l?[aeoi]?|susin[aeoi]|nettarin[ae]|nespol[aeo]|mirabolan[oi]|mandorl[oi]|drup[ae]'
 const PIP_FRUIT = '(?:apple|quince|pear)s?|mel[ae](?: cotogn[ae])?|per[ae]|cotogn[ae]'
 const PART = 'kernels?|pits?|stones?|pips?|seeds?|noyaux?|nocciol[oi]|sem[ei]|armellin[ae]|oss[oi]'
 const LEAF = 'leaf|leaves|twigs?|fogli[ae]|rametti'

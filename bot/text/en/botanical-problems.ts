@@ -95,6 +95,7 @@ const questions: { readonly [Id in AskId]: string } = {
   conifer: 'which tree is it surely (yew is deadly)',
   currant: 'is it black, red, or dried as raisins are',
   chocolate: 'is it dark chocolate, cocoa powder or nibs',
+  green_pepper: 'is it the vegetable or the peppercorn',
   poppy: 'what is it (poppy seed I do not know; pods and straw I refuse)',
 }
 
