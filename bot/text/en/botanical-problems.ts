@@ -41,6 +41,7 @@ const questions: { readonly [Id in Exclude<AskId, keyof typeof askedNames>]: str
   conifer: 'which tree is it surely (yew is deadly)',
   currant: 'is it black, red, or dried as raisins are',
   chocolate: 'is it dark chocolate, cocoa powder or nibs',
+  green_pepper: 'is it the vegetable or the peppercorn',
   poppy: 'which part is it (seed, pods and straw all carry opium)',
 }
 
