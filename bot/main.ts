@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type DiskStore, openStore } from '../store/open-store.ts'
+import type { SetAside } from '../store/person.ts'
 import { nearest } from './chat/nearest.ts'
 import { trace } from './chat/trace.ts'
 import { commands } from './commands/index.ts'
@@ -150,7 +151,7 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
     await tour({ saveFile, ...stage, pause, isHeard: () => isHeard, parent: tmpdir(), now: Date.now })
     return 0
   }
-  const tellSetAside = (file: string): void => log(en.console.setAside({ file, folder, userId: USER }))
+  const tellSetAside = (aside: SetAside): void => log(en.console.setAside({ ...aside, folder, userId: USER }))
   const store = openStore({ folder, assumedZone, nowMs: Date.now, log, ...(!isInDiscord && { tellSetAside }) })
   try {
     if (isInDiscord) return await answerInDiscord({ discord, data: config.data }, assumedZone, store)

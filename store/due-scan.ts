@@ -6,6 +6,7 @@ import type { DueIndex } from './due-index.ts'
 import { type Folders, personPath } from './folders.ts'
 import type { Person } from './person.ts'
 import { KNOWN_VERSION } from './schema/read-stored.ts'
+import { noText } from './stored-at.ts'
 import { userIdOf } from './user-id.ts'
 
 /** Characters read before others get their turn: a few milliseconds. */
@@ -57,7 +58,13 @@ export function dueScan({ disk, folders, index, assumedZone, read, isClosed, log
 
   const textOf = async (userId: string): Promise<string | null> => {
     const path = personPath(folders, userId)
-    return ifThere(path, async () => disk.readFileNow(path))
+    try {
+      return await ifThere(path, async () => disk.readFileNow(path))
+    } catch (error) {
+      // `read` sets it aside.
+      if (noText(error) !== null) return ''
+      throw error
+    }
   }
 
   /** How much was read. What fails stays in doubt and holds nobody else up. */

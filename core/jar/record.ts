@@ -3,7 +3,7 @@ import { isoDay } from '../quantity/calendar.ts'
 import { dayAt } from '../quantity/zone.ts'
 import { contentsOf } from './contents.ts'
 import { effective, lastStanding } from './effective.ts'
-import type { Amendment, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from './event.ts'
+import type { Amendment, Entry, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from './event.ts'
 import { follow, type Stopped, type Unusual } from './follow.ts'
 import { nameIn } from './name-in.ts'
 import { stepsOf } from './steps.ts'
@@ -17,11 +17,8 @@ export const MOST_CHANGES = 60
 /** In code points. */
 export const MOST_NOTE_CHARACTERS = 1000
 
-/** When an entry was typed, and what. */
-export interface Entered {
-  readonly enteredMs: number
-  readonly typed: readonly (readonly [option: string, text: string])[]
-}
+/** When an entry was typed, and what, and by which attempt. */
+export type Entered = Pick<Entry, 'enteredMs' | 'typed' | 'attempt'>
 
 /** Of an amendment, also where: IANA name. */
 export interface Amended extends Entered {
@@ -42,19 +39,14 @@ export interface Recorded {
  * The entries with what happened at their end. Throws `cannot_follow`, `before_straining`, `in_the_way`, `before_start`, what
  * `judgeMeasurement` refuses, `too_many_entries`, `note_too_long`, and `no_such_jar` where the start was undone.
  */
-export function record(
-  entries: readonly JarEntry[],
-  happening: Happening,
-  moment: Moment,
-  { enteredMs, typed }: Entered,
-): Recorded {
+export function record(entries: readonly JarEntry[], happening: Happening, moment: Moment, entered: Entered): Recorded {
   const before = effective(entries)
   if (before.length === 0 && happening.kind !== 'started') throw noSuchJar(entries)
   expectNote(happening)
   const already = alreadyIn(before, happening.kind, moment)
   if (already !== undefined) return { entries, entry: already, unusual: [], isAlready: true }
-  expectRoom(entries, ENDS.includes(happening.kind) ? KEPT_PLACES : 0)
-  const entry: HappeningEntry = { seq: nextSeq(entries), enteredMs, typed, ...moment, ...happening }
+  expectRoom(entries, mayUseKept(happening, entered) ? KEPT_PLACES : 0)
+  const entry: HappeningEntry = { seq: nextSeq(entries), ...entered, ...moment, ...happening }
   return checked(entries, entry, entry.seq)
 }
 
@@ -107,15 +99,17 @@ function alreadyIn(before: readonly HappeningEntry[], kind: HappeningKind, { day
 
 const ENDS: readonly HappeningKind[] = ['emptied', 'discarded']
 
+/** Its end, and a name that it was given because its own is taken, which nobody typed. */
+const mayUseKept = ({ kind }: Happening, { typed }: Entered): boolean =>
+  ENDS.includes(kind) || (kind === 'renamed' && typed.length === 0)
+
 const nextSeq = (entries: readonly JarEntry[]): number => (entries.at(-1)?.seq ?? 0) + 1
 
-const amendment = (entries: readonly JarEntry[], what: Amendment, { enteredMs, typed, zone }: Amended): JarEntry => ({
+const amendment = (entries: readonly JarEntry[], what: Amendment, entered: Amended): JarEntry => ({
   seq: nextSeq(entries),
-  enteredMs,
-  typed,
-  atMs: enteredMs,
-  day: isoDay(dayAt(zone, enteredMs)),
-  zone,
+  ...entered,
+  atMs: entered.enteredMs,
+  day: isoDay(dayAt(entered.zone, entered.enteredMs)),
   ...what,
 })
 

@@ -11,8 +11,8 @@ export const consoleText = {
   ],
   remindersElsewhere: ({ pid, host, isHere }: { pid: number; host: string; isHere: boolean }) =>
     `Reminders come from the other Larderbell that works on your jars (${isHere ? `process ${pid}` : `on ${host}`}); here you can look, not change.`,
-  setAside: ({ file, folder, userId }: { file: string; folder: string; userId: string }) =>
-    `The file with your jars could not be read: I kept it as ${folder}/users/${file} and began a new one. ${copyBack(`${folder}/users/${userId}.json`)}`,
+  setAside: ({ file, day, folder, userId }: { file: string; day: string | null; folder: string; userId: string }) =>
+    `The file with your jars could not be read: I kept it as ${folder}/users/${file} and began a new one. ${copyBack({ userId, day })}`,
   noReminders: ({ sentence }: { sentence: string }) => `No reminders come for now: ${sentence}`,
   goodbye: () => 'Goodbye.',
   caution: (text: string) => `Caution: ${text}`,

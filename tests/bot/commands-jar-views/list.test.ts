@@ -131,16 +131,17 @@ describe('what /jar list says once', () => {
   const person = {
     jars: [steeping('aaaa1', 'lemon'), steeping('aaaa2', 'walnut')],
     nudges: [KEPT, WAITING],
-    setAside: 'users/local.2026-11-19.set-aside.json',
+    setAside: { file: 'local.unreadable-2026-11-19T08-00-00-000Z.json', day: '2026-11-18' },
   }
 
   it('is what could not be sent and which file was set aside', async () => {
     const desk = await deskWith(person, { width: 200 })
     const first = await desk.textOf('/jar list')
     expect(first).toContain('could not send: shake lemon and walnut (18 Nov).')
-    expect(first).toContain('put it aside as users/local.2026-11-19.set-aside.json')
+    expect(first).toContain('is kept as local.unreadable-2026-11-19T08-00-00-000Z.json')
+    expect(first).toContain('npm run doctor -- restore local 2026-11-18')
     const second = await desk.textOf('/jar list')
-    expect(second).not.toContain('could not')
+    expect(second).not.toMatch(/could not|couldn't/)
     const { nudges, setAside, jars } = await desk.asker.store.read('local')
     expect(nudges).toEqual([WAITING])
     expect(setAside).toBeNull()
