@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs'
+import { existsSync, readFileSync, statSync } from 'node:fs'
 import { loadEnvFile } from 'node:process'
 import { z } from 'zod'
 import { DomainError } from '../core/domain-error.ts'
@@ -95,6 +95,15 @@ const readApi = (typed: string | undefined): Read<string | null> => {
 export const loadSettings = (path: string): void => {
   if (existsSync(path)) loadEnvFile(path)
 }
+
+const FOR_OTHERS = 0o044
+
+/** Whether others on this machine may read the token in a `.env` file. Windows keeps rights elsewhere. */
+export const showsToken = (path: string): boolean =>
+  process.platform !== 'win32' &&
+  existsSync(path) &&
+  (statSync(path).mode & FOR_OTHERS) !== 0 &&
+  /^\s*(?:export\s+)?DISCORD_TOKEN\s*=\s*["']?[^\s"'#]/m.test(readFileSync(path, 'utf8'))
 
 /** Reads the environment once; everything else is told. */
 export const readConfig = (environment: Readonly<Record<string, string | undefined>>): ConfigRead => {

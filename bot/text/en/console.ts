@@ -13,6 +13,7 @@ export const consoleText = {
     `Reminders come from the other Larderbell that works on your jars (${isHere ? `process ${pid}` : `on ${host}`}); here you can look, not change.`,
   setAside: ({ file, day, folder, userId }: { file: string; day: string | null; folder: string; userId: string }) =>
     `The file with your jars could not be read: I kept it as ${folder}/users/${file} and began a new one. ${copyBack({ userId, day })}`,
+  tokenShown: () => 'Others on this machine can read the token in .env. To keep it to yourself, type: chmod 600 .env',
   noReminders: ({ sentence }: { sentence: string }) => `No reminders come for now: ${sentence}`,
   goodbye: () => 'Goodbye.',
   caution: (text: string) => `Caution: ${text}`,
