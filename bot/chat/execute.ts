@@ -77,11 +77,15 @@ const ofJar = (problem: Problem, call: Invocation | null): Problem => {
   return { ...problem, values: { ...(problem.values as AllProblems['missing_option']), jar } }
 }
 
+/** All jars, or several by their ids. */
+const SEVERAL = /^all$|^#\S+\s/i
+
 /** With the jar that was named, and whether the same call is known again. */
 const inDoubt = (problem: Problem, call: Invocation | null, isRemembered: boolean): Problem => {
   if (problem.problem !== 'unsure') return problem
   const jar = call?.options.jar ?? call?.options.name
-  const values = { ...(problem.values as AllProblems['unsure']), isRemembered, ...(jar !== undefined && { jar }) }
+  const isOne = jar !== undefined && !SEVERAL.test(jar.trim())
+  const values = { ...(problem.values as AllProblems['unsure']), isRemembered, ...(isOne && { jar }) }
   return { ...problem, values }
 }
 
