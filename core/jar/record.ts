@@ -17,6 +17,14 @@ export const MOST_CHANGES = 60
 /** In code points. */
 export const MOST_NOTE_CHARACTERS = 1000
 
+/**
+ * Bytes of a jar's entries as JSON (UTF-8). A thousand entries with the longest note in four-byte letters, kept as typed and
+ * as read, come to 8.4 MB.
+ */
+export const MOST_JAR_BYTES = 9_000_000
+/** Fewer of the longest that can be typed never come to so much. */
+const FEW_ENTRIES = 150
+
 /** When an entry was typed, and what, and by which attempt. */
 export type Entered = Pick<Entry, 'enteredMs' | 'typed' | 'attempt'>
 
@@ -127,9 +135,16 @@ function expectNote(happening: Happening): void {
 }
 
 function expectRoom(entries: readonly JarEntry[], more: number): void {
-  if (entries.length < MOST_ENTRIES + more) return
-  throw new DomainError('limit', 'too_many_entries', { jar: nameOf(entries), most: MOST_ENTRIES })
+  if (entries.length >= MOST_ENTRIES + more) {
+    throw new DomainError('limit', 'too_many_entries', { jar: nameOf(entries), most: MOST_ENTRIES })
+  }
+  if (more > 0 || entries.length < FEW_ENTRIES || bytesOf(entries) <= MOST_JAR_BYTES) return
+  throw new DomainError('limit', 'jar_full', { jar: nameOf(entries) })
 }
+
+/** As they are stored. */
+export const bytesOf = (entries: readonly JarEntry[]): number =>
+  new TextEncoder().encode(JSON.stringify(entries)).length
 
 function expectReckonable(entries: readonly JarEntry[]): void {
   if (stepsOf(effective(entries)).length <= MOST_CHANGES) return

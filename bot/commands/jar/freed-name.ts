@@ -23,9 +23,13 @@ export const isFreed = (entry: JarEntry): boolean => entry.kind === 'renamed' &&
 
 /**
  * The entries with a free name at their end, later than all others whatever the clock is, where theirs is taken. Throws
- * `too_many_jars` where a jar that runs again would be one too many.
+ * `too_many_jars` where a jar that runs again would be one too many, and `too_many_entries`.
  */
-export function freed(entries: readonly JarEntry[], others: readonly Jar[], context: Context): readonly JarEntry[] {
+export function freed(
+  entries: readonly JarEntry[],
+  others: readonly Jar[],
+  context: Pick<Context, 'nowMs' | 'zone' | 'attempt'>,
+): readonly JarEntry[] {
   const story = storyOf(entries)
   if (story === null || story.ended !== null) return entries
   const taken = namesOf(others)
