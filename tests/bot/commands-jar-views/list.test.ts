@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Asker } from '../../../bot/chat/command.ts'
 import { displayWidth } from '../../../bot/console/display-width.ts'
 import type { Nudge } from '../../../store/person.ts'
 import { NOBODY } from '../../../store/person.ts'
@@ -146,6 +147,15 @@ describe('what /jar list says once', () => {
     expect(nudges).toEqual([WAITING])
     expect(setAside).toBeNull()
     expect(jars.map(({ told }) => told)).toEqual([['shake.2026-11-18'], ['shake.2026-11-18']])
+  })
+
+  it('names no file and no command of the machine in Discord', async () => {
+    const asker: Asker = { ...newAsker(), userId: '623426234262342623', place: { kind: 'private' } }
+    await asker.store.update(asker.userId, () => ({ ...NOBODY, ...person }))
+    const desk = testDesk({ asker, nowMs: NOW_MS, width: 200 })
+    const said = await desk.textOf('/jar list')
+    expect(said).toContain('The copy of 18 November 2026 still holds jars: whoever runs me can put it back.')
+    expect(said).not.toMatch(/unreadable|\.json|npm/)
   })
 
   it('is said again, and the list all the same, where nothing can be written', async () => {
