@@ -1,10 +1,9 @@
 import type { Entry, HappeningEntry, JarEntry } from './event.ts'
 
-const entryOf = ({ seq, enteredMs, typed, attempt, atMs, day, zone }: Entry): Entry => ({
+const entryOf = ({ seq, enteredMs, typed, atMs, day, zone }: Entry): Entry => ({
   seq,
   enteredMs,
   typed,
-  ...(attempt !== undefined && { attempt }),
   atMs,
   day,
   zone,

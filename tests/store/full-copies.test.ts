@@ -50,6 +50,10 @@ describe('the last good copy', () => {
       expect(await store.copyNightly()).toBe(0)
       expect(await copyOf(folder, '2026-11-25')).toEqual(FULL)
       await store.close()
+      const tomorrow = storeIn(folder, { nowMs: () => NOW_MS + DAY_MS })
+      expect(await tomorrow.copyNightly()).toBe(0)
+      expect(await readdir(join(folder, 'copies', '2026-11-26'))).toEqual([])
+      await tomorrow.close()
     }))
 
   it('stays for longer than seven days while it is all that is left, and no longer', () =>
@@ -73,6 +77,28 @@ describe('the last good copy', () => {
       await again.copyNightly()
       expect(await readdir(join(folder, 'copies'))).not.toContain('2026-11-25')
       expect(await again.remove(A)).toMatchObject({ jars: 2 })
+      await again.close()
+    }))
+
+  it('is the latest of several as full that stays', () =>
+    inFolder(async (folder) => {
+      let nowMs = NOW_MS
+      const store = storeIn(folder, { nowMs: () => nowMs })
+      for (let night = 0; night < 3; night++) {
+        await store.update(A, () => ({ ...FULL, nudges: [nudgeAt(night)] }))
+        await store.copyNightly()
+        nowMs += DAY_MS
+      }
+      await store.close()
+      await truncate(join(folder, 'users', `${A}.json`), 40)
+      const again = storeIn(folder, { nowMs: () => nowMs })
+      expect((await again.read(A)).setAside?.day).toBe('2026-11-27')
+      for (let night = 0; night < 12; night++) {
+        await again.copyNightly()
+        nowMs += DAY_MS
+      }
+      const days = (await readdir(join(folder, 'copies'))).sort()
+      expect([days.length, days[0]]).toEqual([8, '2026-11-27'])
       await again.close()
     }))
 
@@ -148,7 +174,7 @@ describe('a copy that is put back', () => {
   it.each([
     ['an id that is none', '../local', '2026-11-25', 'bad_user_id'],
     ['another day', A, '2026-11-24', 'no_copy'],
-    ['a day that is none', A, '../../users', 'no_copy'],
+    ['a day that is none', A, '../users', 'no_copy'],
     ['somebody without a copy', userId(9), '2026-11-25', 'no_copy'],
   ])('is refused for %s', (_, who, day, problem) =>
     afterLoss(async (folder) => {

@@ -4,7 +4,7 @@ import { nodeDisk } from '../../store/disk.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, nudgeAt, personWith, userId } from './some-people.ts'
 import { storeIn } from './some-store.ts'
-import { type Call, watchedDisk } from './watched-disk.ts'
+import { type Call, failure, watchedDisk } from './watched-disk.ts'
 
 const A = userId(1)
 const PERSON = personWith({ jars: [jarOf('k7f2a', 2)], nudges: [nudgeAt(5)] })
@@ -45,6 +45,27 @@ it('touches nothing where there is nothing to change, and serves reads and ticks
   }
   expect(await callsOf(work)).toEqual([])
 })
+
+it('writes once more what may not be durable, at the next change that comes to nothing, and then no more', () =>
+  inFolder(async (folder) => {
+    const calls: Call[] = []
+    let isFailing = true
+    const disk = watchedDisk((...call) => {
+      calls.push(call)
+      if (isFailing && call[0] === 'syncFolder' && calls.some(([name]) => name === 'rename')) throw failure('EIO')
+    })
+    const store = storeIn(folder, { disk })
+    await expect(store.update(A, () => PERSON)).rejects.toMatchObject({ problem: 'unsure', values: { code: 'EIO' } })
+    isFailing = false
+    await store.read(A)
+    calls.length = 0
+    expect(await store.update(A, () => null)).toEqual(PERSON)
+    expect(calls).toEqual([...WRITE, ['syncFolder', 'users']])
+    calls.length = 0
+    await store.update(A, () => null)
+    expect(calls).toEqual([])
+    await store.close()
+  }))
 
 it('makes a copy durable too', async () => {
   const calls = await callsOf((store) => store.copyNightly())
