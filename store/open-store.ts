@@ -36,6 +36,9 @@ export interface DiskStore extends Store {
   recordStatus(status: Status): Promise<void>
 }
 
+/** A clock is put right by so much now and then, which changes nothing that is due. */
+const MOST_STEP_MS = 3_600_000
+
 /** Keys of the queue that are nobody's id. */
 const CLAIMS = '#claims'
 const COPIES = '#copies'
@@ -51,13 +54,13 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
   const lock = folderLock(disk, folders)
   const files = personFiles({ disk, folders, lock, nowMs, log, ...(tellSetAside && { tellSetAside }) })
   const index = dueIndex()
-  let isClosed = false
+  let [isClosed, claimedMs] = [false, Number.NEGATIVE_INFINITY]
 
   const open = (): void => {
     if (isClosed) throw new StorageError('closed', {})
   }
   const read = (userId: string) => queue.add(userId, () => files.read(userId))
-  const scan = dueScan({ disk, folders, index, assumedZone, read, isClosed: () => isClosed, log })
+  const scan = dueScan({ disk, folders, index, assumedZone, nowMs, read, isClosed: () => isClosed, log })
 
   return {
     async hold() {
@@ -102,6 +105,8 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
       open()
       return queue.add(CLAIMS, async () => {
         await lock.take()
+        if (untilMs < claimedMs - MOST_STEP_MS) scan.renew()
+        claimedMs = untilMs
         await scan.settle()
         open()
         return index.claim(untilMs, limit, leaseMs)

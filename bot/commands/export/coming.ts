@@ -23,7 +23,7 @@ export function comingOf(
   { nowMs, assumedZone }: { readonly nowMs: number; readonly assumedZone: string },
 ): readonly Coming[] {
   const told = new Map(jars.map((jar) => [jar.id, { jar, story: storyOf(jar.entries) }]))
-  return untold(person, assumedZone).flatMap(({ jarId, duty }) => {
+  return untold(person, assumedZone, nowMs).flatMap(({ jarId, duty }) => {
     const { jar, story } = told.get(jarId) ?? { story: null }
     return jar === undefined || story === null || duty.dueMs <= nowMs
       ? []
