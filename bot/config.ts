@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, statSync } from 'node:fs'
 import { loadEnvFile } from 'node:process'
+import { parseEnv } from 'node:util'
 import { z } from 'zod'
 import { DomainError } from '../core/domain-error.ts'
 import { parseZone } from '../core/quantity/parse-zone.ts'
@@ -103,7 +104,7 @@ export const showsToken = (path: string): boolean =>
   process.platform !== 'win32' &&
   existsSync(path) &&
   (statSync(path).mode & FOR_OTHERS) !== 0 &&
-  /^\s*(?:export\s+)?DISCORD_TOKEN\s*=\s*["']?[^\s"'#]/m.test(readFileSync(path, 'utf8'))
+  isSet(parseEnv(readFileSync(path, 'utf8')).DISCORD_TOKEN)
 
 /** Reads the environment once; everything else is told. */
 export const readConfig = (environment: Readonly<Record<string, string | undefined>>): ConfigRead => {
