@@ -29,7 +29,10 @@ const saidOn = async (store: Store): Promise<readonly number[]> => {
     const before = box.received.length
     const nowMs = at('2026-12-01', '09:01') + day * DAY_MS
     await tick({ store, surface, nowMs, assumedZone: ZONE, log: expect.fail })
-    if (box.received.length > before) days.push(day)
+    if (box.received.length > before) {
+      days.push(day)
+      expect(box.received.at(-1)!.text).toMatch(/^Shake lemon/)
+    }
   }
   return days
 }
