@@ -8,6 +8,7 @@ import type { AllProblems } from '../text/words.ts'
 import { byPath } from './callable.ts'
 import { ChatError } from './chat-error.ts'
 import type { Asker, Command } from './command.ts'
+import { emergencyIn } from './emergency.ts'
 import { parseLine } from './grammar.ts'
 import type { Invocation } from './invocation.ts'
 import { nearest } from './nearest.ts'
@@ -127,6 +128,8 @@ const settingsOf = async ({ store, userId }: Asker): Promise<Settings> => {
 /** Runs a line, or an invocation made elsewhere. Never throws; a number that is not finite never leaves. */
 export const execute = async (line: string | Invocation, dispatch: Dispatch): Promise<Outcome> => {
   const { commands, log, ...asker } = dispatch
+  const emergency = await emergencyIn(line, asker)
+  if (emergency !== null) return emergency
   let call: Invocation | null = null
   let kitchen: Kitchen | null = null
   const work = async () => {

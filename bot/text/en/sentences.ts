@@ -1,6 +1,7 @@
 import { actions } from './actions.ts'
 import { botanicalSentences } from './botanical/botanical-sentences.ts'
 import { cautions } from './cautions.ts'
+import { emergencySentences } from './emergency/emergency-sentences.ts'
 import { exportSentences } from './export-sentences.ts'
 import { headlines } from './headlines.ts'
 import { jarViewSentences } from './jar/jar-view-sentences.ts'
@@ -32,6 +33,7 @@ export const sentences = {
     ...stepSentences.headlines,
     ...exportSentences.headlines,
     ...shareSentences.headlines,
+    ...emergencySentences.headlines,
   },
   rows: {
     ...rows,
@@ -44,6 +46,7 @@ export const sentences = {
     ...jarViewSentences.rows,
     ...stepSentences.rows,
     ...shareSentences.rows,
+    ...emergencySentences.rows,
   },
   cells: {
     ...cells,
@@ -56,6 +59,7 @@ export const sentences = {
     ...jarViewSentences.cells,
     ...stepSentences.cells,
     ...shareSentences.cells,
+    ...emergencySentences.cells,
   },
   sure: { ...sure, ...labelSentences.sure, ...planSentences.sure },
   notes: {
@@ -72,6 +76,7 @@ export const sentences = {
     ...stepSentences.notes,
     ...exportSentences.notes,
     ...shareSentences.notes,
+    ...emergencySentences.notes,
   },
   cautions: {
     ...cautions,
