@@ -1,9 +1,9 @@
 import { isClothesOnFire, isSpiritFire } from './flames.ts'
 import type { HarmId } from './harm.ts'
 import { type Said, saidIn } from './said.ts'
-import { GRAVE, isAlarmed, isDenied, isOnlyAsked, signsIn, signsOf } from './signs.ts'
+import { GRAVE, isAlarmed, isApart, isDenied, isOnlyAsked, signsIn, signsOf } from './signs.ts'
 import { isAdult, isChild, isMethanol, isPet, isPlant } from './swallowing.ts'
-import { names, OTHERS, PEOPLE } from './victim.ts'
+import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 
 const isBlind = (said: Said): boolean => signsOf(said, 'sightless').some((span) => !isDenied(said, span))
 
@@ -12,24 +12,36 @@ const isSenseless = (said: Said): boolean =>
   signsIn(said, OTHERS, ['limp', 'dying']).length > 0 ||
   (signsIn(said, PEOPLE, ['slack', 'dying', 'limp']).length > 0 &&
     (said.spans('swallowed').length > 0 || isAlarmed(said))) ||
-  signsIn(said, OTHERS, ['slack']).length > 1
+  // `È caduto a terra e non si muove`: Italian leaves out who.
+  isApart(signsIn(said, OTHERS, ['slack'])) ||
+  isApart(
+    (['limp', 'slack'] as const).flatMap((name) => signsOf(said, name).filter((span) => victimOf(said, span) === null)),
+  )
 
-const isGlassInEye = (said: Said): boolean => said.spans('glass').some((span) => said.near('eye', span, 6, 6))
+const isGlassInEye = (said: Said): boolean => said.spans('glassy').some((span) => said.near('intoEye', span, 6, 6))
 
 const isGlassSwallowed = (said: Said): boolean =>
   said.spans('swallowed').some((span) => said.near('glass', span, 2, 6) && !isDenied(said, span))
 
 const isSwelling = (said: Said): boolean => said.spans('swelling').some((span) => !isOnlyAsked(said, span))
 
-const isEye = (said: Said): boolean => said.spans('eye').some((span) => said.near('splash', span, 9, 7))
+const isEye = (said: Said): boolean =>
+  said.spans('intoEye').some((span) => !isOnlyAsked(said, span)) ||
+  said.spans('eye').some((span) => said.near('splash', span, 9, 7))
 
 const isBurnt = (said: Said): boolean =>
-  said.spans('burnt').some((span) => !isDenied(said, span) && !isOnlyAsked(said, span)) ||
+  said
+    .spans('burnt')
+    .some((span) => !said.near('smarting', span, 0, 0) && !isDenied(said, span) && !isOnlyAsked(said, span)) ||
   signsIn(said, PEOPLE, ['scalded']).length > 0
 
 const isBurst = (said: Said): boolean =>
   said.spans('burst').some((span) => said.near('vessel', span, 4, 4) && !isOnlyAsked(said, span)) ||
-  said.spans('wound').some((span) => !isDenied(said, span))
+  said
+    .spans('burstOpen')
+    .some((span) => said.near('vessel', span, 6, 0) && !said.near('soft', span, 3, 0) && !isOnlyAsked(said, span)) ||
+  said.spans('wound').some((span) => !isDenied(said, span)) ||
+  said.spans('blood').some((span) => said.near('broken', span, 8, 8))
 
 const isHurt = (said: Said): boolean =>
   said.spans('rescue').length > 0 ||

@@ -15,7 +15,8 @@ const SUPPOSED = /(?:^| )(?:if|can|could|will|se)(?: \w+){0,2}$/
 function isNow(said: Said, span: Span): boolean {
   const before = said.between(span.from - 4, span.from)
   const own = said.between(span.from, span.to)
-  if (said.near('smarting', span, 0, 0)) return false
+  // Eyes and throats burn without a fire.
+  if (said.near('smarting', span, 0, 0) || said.near('eye', span, 2, 3)) return false
   if (ON_PURPOSE.test(before) && !NEVER_ON_PURPOSE.test(before)) return false
   if (JUST_BURNING.test(own) && (SWEET_OR_VAGUE.test(before) || own === 'its burning')) return isAlarmed(said)
   return MAYBE.test(own) ? !isOnlyAsked(said, span) : !SUPPOSED.test(before)
@@ -32,16 +33,20 @@ function isPerson(said: Said, span: Span): boolean {
   if (nearest === undefined || !PEOPLE.includes(nearest.kind)) return false
   if (!AUXILIARY.test(said.between(nearest.to, span.from)) || said.near('burnable', span, 3, 0)) return false
   const isIdiom = nearest.kind === 'self' && /today|this week|brucia|burning/.test(said.text)
-  return !isIdiom && !/smoke|spreading/.test(said.between(span.from, span.to))
+  return !isIdiom && !/smoke|spreading|^set/.test(said.between(span.from, span.to))
 }
 
 export const isClothesOnFire = (said: Said): boolean =>
   burningNow(said).some((span) => said.near('worn', span, 5, 4) || isPerson(said, span))
+
+/** Said of nothing that does not burn. */
+const ABLAZE = /into flames|in flames|ablaze|caught fire|fiamme|preso fuoco|incendi/
 
 /** `Fire!`, and no more. */
 const CRY = /^ (?:(?:fire|fuoco|incendio|help|aiuto|please|quick) (?:[.,] )?)+$/
 
 export const isSpiritFire = (said: Said): boolean =>
   (CRY.test(said.text) && /fire|fuoco|incendio/.test(said.text)) ||
+  said.spans('extinguish').length > 0 ||
   said.spans('blaze').some((span) => !isOnlyAsked(said, span)) ||
-  burningNow(said).some((span) => said.near('burnable', span, 5, 4))
+  burningNow(said).some((span) => said.near('burnable', span, 5, 4) || ABLAZE.test(said.between(span.from, span.to)))

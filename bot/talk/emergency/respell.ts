@@ -1,5 +1,9 @@
+import { deedWords } from './deed-words.ts'
+import { harmWords } from './harm-words.ts'
 import { ordinaryWords } from './ordinary-words.ts'
 import { telltaleWords } from './telltale-words.ts'
+import { trapWords } from './trap-words.ts'
+import { whoWords } from './who-words.ts'
 
 /** Shorter words have too many neighbours. */
 const SHORTEST = 5
@@ -19,7 +23,12 @@ const variants = (word: string): ReadonlySet<string> => {
 const withEndings = (word: string): readonly string[] =>
   /[oa]$/.test(word) ? [...'oaie'].map((end) => word.slice(0, -1) + end) : [word]
 
-const KNOWN: ReadonlySet<string> = new Set([...telltaleWords.flatMap(withEndings), ...ordinaryWords])
+/** Words that stand whole in what is looked for. */
+const looked = [...Object.values({ ...whoWords, ...harmWords, ...deedWords }).flat(), ...trapWords].flatMap(
+  (piece) => piece.match(/[a-z]{5,}/g) ?? [],
+)
+
+const KNOWN: ReadonlySet<string> = new Set([...telltaleWords.flatMap(withEndings), ...looked, ...ordinaryWords])
 
 /** What each telltale word looks like with a letter or two left out. */
 const BY_VARIANT: ReadonlyMap<string, readonly string[]> = (() => {

@@ -17,7 +17,9 @@ const ONLY_ASKED =
 /** Words right before it that ask of what may be: `can it …`, `does it …`. */
 export const isOnlyAsked = (said: Said, { from }: Span): boolean => ONLY_ASKED.test(said.between(from - 4, from))
 
-export const isDenied = (said: Said, { from }: Span): boolean => said.near('denied', { from, to: from }, 2, 0)
+/** It did not happen; what somebody will not stop doing happens. */
+export const isDenied = (said: Said, { from }: Span): boolean =>
+  said.near('denied', { from, to: from }, 2, 0) && !/stop|keep/.test(said.between(from - 2, from + 2))
 
 /** Somebody asks what to do, and is afraid. */
 export const isAlarmed = (said: Said): boolean => said.spans('alarm').length > 0
@@ -36,15 +38,18 @@ export const hasSign = (said: Said, among: readonly WordClass[] = SIGNS): boolea
 export const signsIn = (said: Said, kinds: readonly WhoKind[], among: readonly WordClass[] = SIGNS): readonly Span[] =>
   among.flatMap((name) => signsOf(said, name).filter((span) => isVictim(said, span, kinds) && !isDenied(said, span)))
 
-/** There is reason to fear: something was swallowed, there is drink about, or somebody asks for help. */
+/** There is reason to fear: something was swallowed, there is drink about, it came after something, or somebody asks for help. */
 export const isReasonToFear = (said: Said): boolean =>
-  isAlarmed(said) || said.spans('strong').length > 0 || said.spans('swallowed').length > 0
+  isAlarmed(said) || (['strong', 'swallowed', 'since'] as const).some((name) => said.spans(name).length > 0)
+
+/** Whether two of them stand apart. */
+export const isApart = (signs: readonly Span[]): boolean =>
+  signs.some((one) => signs.some((other) => one.to <= other.from))
 
 /** Two signs apart, or one with a reason to fear, of somebody of these. */
 export function isPoorly(said: Said, kinds: readonly WhoKind[]): boolean {
   const signs = signsIn(said, kinds)
-  const areApart = signs.some((one) => signs.some((other) => one.to <= other.from))
-  return areApart || (signs.length > 0 && isReasonToFear(said) && !signs.every((span) => isContent(said, span)))
+  return isApart(signs) || (signs.length > 0 && isReasonToFear(said) && !signs.every((span) => isContent(said, span)))
 }
 
 /** Ill beyond doubt, of somebody of these. */

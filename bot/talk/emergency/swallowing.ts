@@ -1,5 +1,16 @@
 import type { Said, Span, WordClass } from './said.ts'
-import { hasSign, isAlarmed, isContent, isDenied, isIll, isOnlyAsked, isPoorly, isReasonToFear } from './signs.ts'
+import {
+  hasSign,
+  isAlarmed,
+  isContent,
+  isDenied,
+  isIll,
+  isOnlyAsked,
+  isPoorly,
+  isReasonToFear,
+  SIGNS,
+  signsIn,
+} from './signs.ts'
 import { CHILDREN, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 import type { WhoKind } from './who-words.ts'
 
@@ -11,7 +22,12 @@ function isAtTable(said: Said, span: Span, kind: WhoKind | null): boolean {
   if (isTroubled(said)) return false
   const after = { from: span.to, to: span.to }
   const isHarmless = said.near('harmless', after, 0, 6) && !said.near('strong', after, 0, 9)
-  return isHarmless || (kind !== 'young' && kind !== 'animal' && isContent(said, span))
+  const isGrazing =
+    kind === 'animal' &&
+    said.near('growing', span, 6, 12) &&
+    !said.near('strong', after, 0, 6) &&
+    !said.near('toxic', after, 0, 6)
+  return isHarmless || isGrazing || (kind !== 'young' && kind !== 'animal' && isContent(said, span))
 }
 
 const swallowedBy = (said: Said, kinds: readonly WhoKind[], how: readonly WordClass[]): readonly Span[] =>
@@ -40,20 +56,39 @@ export const isPet = (said: Said): boolean =>
   isIll(said, ['animal']) ||
   isPoorly(said, ['animal']) ||
   (
-    ['senseless', 'breathless', 'fit', 'burnt', 'scalded', 'struck', 'hurt', 'wound', 'inhaled', 'unwell'] as const
+    [
+      'senseless',
+      'breathless',
+      'fit',
+      'burnt',
+      'scalded',
+      'struck',
+      'hurt',
+      'wound',
+      'inhaled',
+      'unwell',
+      'slack',
+    ] as const
   ).some((name) => said.spans(name).some((span) => isVictim(said, span, ['animal']) && !isDenied(said, span))) ||
   (names(said, ['animal']) && said.spans('rescue').length > 0)
 
+/** A few words, in haste. */
+const isShort = (said: Said): boolean => said.text.trim().split(' ').length <= 6
+
 export const isChild = (said: Said): boolean =>
   swallowedBy(said, CHILDREN, ['swallowed', 'gotAt']).length > 0 ||
+  swallowedBy(said, ['young'], ['had']).length > 0 ||
   isSupposedOf(said, ['young']) ||
-  isIll(said, ['young']) ||
+  (names(said, ['young']) && said.spans('alarm').length > 0 && said.spans('strong').length > 0 && isShort(said)) ||
+  isIll(said, CHILDREN) ||
   isPoorly(said, CHILDREN)
 
 /** Something that nobody may drink was drunk, or what nobody knows made somebody ill. */
 export function isMethanol(said: Said): boolean {
   const isIn = (name: WordClass, isEnough: (span: Span) => boolean) =>
-    swallowed(said).some((span) => said.near(name, span, 16, 16) && isEnough(span))
+    [...swallowed(said), ...said.spans('partaken')].some(
+      (span) => said.near(name, span, 16, 16) && isEnough(span) && !isDenied(said, span),
+    )
   return (
     isIn('undrinkable', (span) => isTroubled(said) || !isContent(said, span)) ||
     isIn('doubtful', () => isTroubled(said)) ||
@@ -61,9 +96,13 @@ export function isMethanol(said: Said): boolean {
   )
 }
 
+const isToxic = (said: Said, span: Span): boolean =>
+  said.near('toxic', span, 12, 12) && !isDenied(said, span) && (isTroubled(said) || !isContent(said, span))
+
 export const isPlant = (said: Said): boolean =>
+  [...swallowed(said), ...said.spans('partaken')].some((span) => isToxic(said, span)) ||
+  swallowed(said).some((span) => said.near('misread', span, 20, 20) && (isTroubled(said) || !isContent(said, span))) ||
   swallowed(said).some((span) => {
-    if (said.near('toxic', span, 8, 12)) return isTroubled(said) || !isContent(said, span)
     if (!said.near('plant', span, 2, 9)) return false
     const kind = victimOf(said, span)
     if (kind !== null && CHILDREN.includes(kind)) return !isAtTable(said, span, kind)
@@ -73,14 +112,34 @@ export const isPlant = (said: Said): boolean =>
 const isTooMuch = (said: Said, span: Span): boolean => {
   if (hasSign(said)) return true
   const isSelf = victimOf(said, span) === 'self'
-  if (isAlarmed(said)) return !isSelf || said.near('alarming', span, 6, 14)
-  return !isSelf && said.near('alarming', span, 3, 12)
+  if (isAlarmed(said)) return true
+  if (said.near('mistaken', span, 6, 14)) return true
+  if (isSelf) return false
+  if (said.near('gulped', span, 0, 0)) return true
+  return victimOf(said, span) === 'pronoun' || said.near('alarming', span, 3, 12)
 }
+
+const isTipped = (said: Said, span: Span): boolean => said.near('alarming', span, 1, 8) && !isContent(said, span)
+
+/** Signs that are of no drink. */
+const BODILY: readonly WordClass[] = SIGNS.filter((name) => name !== 'drunk')
 
 /** Nobody is named: who writes, or whoever it is. */
 const isOfNobody = (said: Said): boolean =>
-  swallowed(said).some((span) => victimOf(said, span) === null) &&
-  (hasSign(said) || (isAlarmed(said) && said.spans('strong').length > 0))
+  swallowed(said).some(
+    (span) =>
+      victimOf(said, span) === null &&
+      !isOnlyAsked(said, span) &&
+      (hasSign(said, BODILY) ||
+        (said.spans('strong').length > 0 &&
+          (isAlarmed(said) || said.near('gulped', span, 0, 0) || isTipped(said, span)))),
+  )
+
+/** Cannot walk, stand or talk. */
+const isHelpless = (said: Said): boolean =>
+  signsIn(said, OTHERS, ['slack']).some(({ from, to }) =>
+    /cant|wont|unable|barely|non|a malapena/.test(said.between(from, to)),
+  )
 
 const isIllAfterIt = (said: Said): boolean =>
   (['vomiting', 'ill', 'unwell', 'smarting'] as const).some((name) =>
@@ -100,5 +159,7 @@ export const isAdult = (said: Said): boolean =>
   isOfNobody(said) ||
   swallowed(said).some((span) => said.near('pregnant', span, 14, 14) && !isOnlyAsked(said, span)) ||
   isIll(said, OTHERS) ||
+  isHelpless(said) ||
+  (said.spans('drunk').length > 0 && isAlarmed(said)) ||
   isPoorly(said, OTHERS) ||
   isIllAfterIt(said)
