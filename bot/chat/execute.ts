@@ -9,6 +9,7 @@ import type { AllProblems } from '../text/words.ts'
 import { byPath } from './callable.ts'
 import { ChatError } from './chat-error.ts'
 import type { Asker, Command, Context } from './command.ts'
+import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { parseLine } from './grammar.ts'
 import type { Invocation } from './invocation.ts'
@@ -144,6 +145,8 @@ const settingsOf = async ({ store, userId }: Asker): Promise<Settings> => {
 export const execute = async (line: string | Invocation, dispatch: Dispatch): Promise<Outcome> => {
   const { commands, log, ...asker } = dispatch
   const { userId, nowMs, doubts } = asker
+  const emergency = await emergencyIn(line, asker)
+  if (emergency !== null) return emergency
   let call: Invocation | null = null
   let kitchen: Kitchen | null = null
   let attemptId: string | undefined
