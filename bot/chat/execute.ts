@@ -8,10 +8,13 @@ import type { AllProblems } from '../text/words.ts'
 import { byPath } from './callable.ts'
 import { ChatError } from './chat-error.ts'
 import type { Asker, Command } from './command.ts'
+import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { parseLine } from './grammar.ts'
 import type { Invocation } from './invocation.ts'
+import { withLineInstead } from './line-instead.ts'
 import { nearest } from './nearest.ts'
 import type { Reply } from './reply.ts'
+import { withLine } from './retyped.ts'
 import { trace } from './trace.ts'
 import { holdsOnlyFinite, verifyReply } from './verify-reply.ts'
 
@@ -81,7 +84,7 @@ const known = (error: unknown, call: Invocation | null): Problem | null => {
   if (error instanceof ChatError) return ofJar(fromChat(error), call)
   if (error instanceof StorageError) return { code: error.code, problem: error.problem, values: error.values }
   const problem = error instanceof ZodError && call !== null ? fromSchema(error, call) : null
-  return problem === null ? null : ofJar(problem, call)
+  return problem === null || call === null ? problem : withLineInstead(withLine(ofJar(problem, call), call), call)
 }
 
 type Attempt<Result> = { readonly ok: true; readonly result: Result } | Failure
@@ -135,10 +138,12 @@ export const execute = async (line: string | Invocation, dispatch: Dispatch): Pr
     call = read
     const settings = await settingsOf(dispatch)
     kitchen = settings.units
+    expectNoDanger(command, read)
     const input = command.input.parse({ ...read.options })
     kitchen ??= kitchenOf(input)
     const zone = settings.zone ?? asker.assumedZone
-    const reply = await command.run(input, { ...asker, settings, zone })
+    const made = await command.run(input, { ...asker, settings, zone })
+    const reply = { ...made, cautions: [...notedCautions(read), ...made.cautions] }
     verifyReply(reply)
     return { path: command.path, reply: settings.units === null ? reply : { ...reply, kitchen: settings.units } }
   }

@@ -1,15 +1,13 @@
 import { flashPointC, STRONG_PERCENT } from '../../core/liquid/flash-point.ts'
 import { inFreezer } from '../../core/liquid/freezer.ts'
 import { asInvertSugarGPerL } from '../../core/liquid/invert-sugar.ts'
+import { type Keeping, keepingOf } from '../../core/liquid/keeping.ts'
 import { abvPercent, type Liquid } from '../../core/liquid/liquid.ts'
 import type { Measured } from '../../core/quantity/measured.ts'
 import type { Outcome } from '../../core/recipe/outcome.ts'
 import type { SugarStays } from '../../core/recipe/sugar-stays.ts'
 import type { Data, Reply, Row } from '../chat/reply.ts'
 import type { Message } from '../text/words.ts'
-
-/** Under this strength a liqueur keeps badly. Common practice, no source. */
-const WEAK_PERCENT = 15
 
 /** Numbers and, beside each, `<name>PlusMinus`. */
 export const measuredData = (record: { readonly [name: string]: Measured }): { readonly [name: string]: Data } =>
@@ -74,6 +72,23 @@ export const sweetnessNotes = (outcome: Outcome): readonly Message<'notes'>[] =>
   return [{ group: 'notes', key: 'sweetness_law', values }]
 }
 
+const NOT_KEEPING: { readonly [Word in Exclude<Keeping, 'keeps'>]: 'can_ferment' | 'keeps_undecided' } = {
+  ferments: 'can_ferment',
+  undecided: 'keeps_undecided',
+}
+
+/** That it may not keep; of what has no alcohol nothing is said. */
+function keepingCautions(outcome: Outcome): readonly Message<'cautions'>[] {
+  const { abvPercent, sugarGPerL } = outcome
+  const keeping = abvPercent.value === 0 ? 'keeps' : keepingOf(outcome)
+  if (keeping === 'keeps') return []
+  return [{ group: 'cautions', key: NOT_KEEPING[keeping], values: { abvPercent, sugarGPerL } }]
+}
+
+/** Where it is said of the jar, or of what is wished for, instead. */
+export const withoutKeeping = (all: readonly Message<'cautions'>[]): readonly Message<'cautions'>[] =>
+  all.filter(({ key }) => !Object.values<string>(NOT_KEEPING).includes(key))
+
 /** Cautions that belong to a result, worst first; `handled` are the liquids that go into it. */
 export function outcomeCautions(
   outcome: Outcome,
@@ -87,10 +102,10 @@ export function outcomeCautions(
   return [
     ...(strong.length > 0 ? [{ group: 'cautions', key: 'flame', values: { lowC } } as const] : []),
     ...(isSyrup ? [caution('cool_first')] : []),
+    ...keepingCautions(outcome),
     ...(stays === 'dissolved'
       ? []
       : [caution(stays === 'may_crystallise' ? 'may_crystallise' : 'sugar_limit_not_known')]),
-    ...(outcome.abvPercent.value > 0 && outcome.abvPercent.value < WEAK_PERCENT ? [caution('weak_keeps_badly')] : []),
     ...(freezer === 'slush' || freezer === 'solid' ? [caution('bottle_bursts')] : []),
   ]
 }

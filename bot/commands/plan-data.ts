@@ -61,6 +61,8 @@ export function planData(plan: Plan, plants: readonly Said[]): { readonly [name:
     botanicals: plants.map((plant) => {
       return { id: plant.id, ...measuredData({ massG: plant.massG }), count: plant.id === null ? null : plant.count }
     }),
+    keeping: plan.keeping,
+    jarKeeping: steep.keeping,
     jarMl: steep.jarMl,
     bottles: filled.bottles,
     ...measuredData({ leftoverMl: { value: filled.leftoverMl, plusMinus: outcome.volumeMl.plusMinus } }),

@@ -1,11 +1,11 @@
 import { hazards, type Severity } from '../../core/botanical/hazards.ts'
 import { liquidFrom } from '../../core/liquid/liquid.ts'
+import { exactly } from '../../core/quantity/measured.ts'
 import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
 import { withoutTrace } from '../../core/recipe/plan/without-trace.ts'
-import { SAFE_ABV_PERCENT } from '../../core/recipe/steep.ts'
 import type { Reply } from '../chat/reply.ts'
 import type { Message } from '../text/words.ts'
-import { caution, outcomeCautions } from './outcome-reply.ts'
+import { outcomeCautions, withoutKeeping } from './outcome-reply.ts'
 import { type BatchSaid, type PlanInput, planData, plantsSaid } from './plan-data.ts'
 import { hazardCautions } from './plan-hazards.ts'
 import { assumedNotes, dayNotes, doseNotes, jarNotes, type PlantLimit } from './plan-notes.ts'
@@ -25,10 +25,16 @@ const OTHERS_RANK = 2
 const strongestPercent = ({ steeping }: Plan): number =>
   Math.min(100, Math.max(...steeping.spirits.map(({ abvPercent }) => abvPercent.value)) + ROUNDING)
 
-/** As expected, or as weak as the water of an unknown plant may make it. */
-const isWeakJar = ({ steep, unknown }: Plan): boolean => {
-  const { value, plusMinus } = steep.jarAbvPercent
-  return steep.weak || (unknown.length > 0 && value - plusMinus < SAFE_ABV_PERCENT)
+/** That the jar, or what comes of it, may not keep: of the drink by what is wished for, which is exact. */
+function keepingCautions({ steep, keeping, targets }: Plan): readonly Message<'cautions'>[] {
+  const { jarAbvPercent: abvPercent, jarSugarGPerL: sugarGPerL } = steep
+  const wished = { abvPercent: exactly(targets.abvPercent), sugarGPerL: exactly(targets.sugarGPerL) }
+  return [
+    ...(steep.keeping === 'keeps'
+      ? []
+      : [{ group: 'cautions', key: 'plan_jar_undecided', values: { abvPercent, sugarGPerL } } as const]),
+    ...(keeping === 'keeps' ? [] : [{ group: 'cautions', key: 'keeps_undecided', values: wished } as const]),
+  ]
 }
 
 /** Worst first, the plants' own among those of strong spirit; the same hazard of several plants once. */
@@ -41,8 +47,8 @@ export function planCautions(plan: Plan): readonly Message<'cautions'>[] {
       rank: RANK[hazards[message.values.hazard].severity],
       message,
     })),
-    ...(isWeakJar(plan) ? [{ rank: RANK.high, message: caution('plan_weak_jar') }] : []),
-    ...others.map((message) => ({ rank: OTHERS_RANK, message })),
+    ...keepingCautions(plan).map((message) => ({ rank: RANK.high, message })),
+    ...withoutKeeping(others).map((message) => ({ rank: OTHERS_RANK, message })),
   ]
   const worst = ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message)
   return [...unknownCautions(plan), ...worst].slice(0, MOST_CAUTIONS)
@@ -84,7 +90,7 @@ export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit
       },
     ],
     notes: [
-      ...unknownNotes(input, plan),
+      ...unknownNotes(plan),
       ...assumptionNotes(input),
       ...assumedNotes(input, wish, plan),
       ...dayNotes(plan, input, limit),

@@ -1,3 +1,4 @@
+import { KEEPS_ABV_PERCENT } from '../../core/liquid/keeping.ts'
 import { isoDay } from '../../core/quantity/calendar.ts'
 import type { CalendarDay } from '../../core/quantity/quantities.ts'
 import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
@@ -7,12 +8,11 @@ import { outcomeRows, row } from './outcome-reply.ts'
 import type { plantsSaid } from './plan-data.ts'
 import { isSyrup } from './syrup-reply.ts'
 
-/** From this strength on a liqueur keeps about a year. Common practice, no source. */
-const KEEPS_PERCENT = 25
 /** A strength of 40 % vol is one, whatever its last digit. */
 const ROUNDING = 1e-6
 
-export const keepsAYear = (abvPercent: number): boolean => abvPercent >= KEEPS_PERCENT - ROUNDING
+/** Whether it is good for about a year in a cupboard, its bottles closed: from 20 % vol on. Common practice, no source. */
+export const keepsAYear = (abvPercent: number): boolean => abvPercent >= KEEPS_ABV_PERCENT - ROUNDING
 
 /** What goes into the jar, the days as far as they are known, and what comes out. */
 export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof plantsSaid>): readonly Row[] {
@@ -77,14 +77,14 @@ function steepRows(plan: Plan, schedule: Schedule): readonly Row[] {
   ]
 }
 
-function readyRows({ outcome }: Plan, { restDays, ready, bestBefore }: Schedule): readonly Row[] {
+function readyRows({ outcome, keeping }: Plan, { restDays, ready, bestBefore }: Schedule): readonly Row[] {
   const isWeak = !keepsAYear(outcome.abvPercent.value)
   return [
     row('plan_rest', { group: 'cells', key: 'plan_rest', values: { restDays } }),
     row('plan_ready', {
       group: 'cells',
       key: 'plan_ready',
-      values: { ready, bestBefore: isWeak ? null : bestBefore },
+      values: { ready, bestBefore: isWeak ? null : bestBefore, isForWeeks: keeping !== 'keeps' },
     }),
   ]
 }

@@ -18,13 +18,13 @@ import { spiritPortions, sugarOf } from './portions.ts'
 export const planShape = {
   of: planFields.anyPlants.optional(),
   from: planFields.code.optional(),
-  spirit: planFields.drinkable.optional(),
+  spirit: fields.spirits.optional(),
   strength: fields.strength.optional(),
   bottles: planFields.bottles.optional(),
   'to-strength': fields.wishedStrength.optional(),
   'to-sweetness': fields.sweetness.optional(),
   'ready-by': planFields.readyBy.optional(),
-  'steep-at': fields.wishedStrength.optional(),
+  'steep-at': fields.spiritStrength.optional(),
   sugar: fields.sugar.optional(),
   'unknown-ok': planFields.yesNo.optional(),
   days: planFields.days.optional(),
@@ -43,6 +43,8 @@ export interface Setting {
   readonly start: CalendarDay
   /** Where they are another batch's; left out, the catalogue tells them. */
   readonly kept?: KeptDays | undefined
+  /** It stands in the jar already. */
+  readonly isPoured?: boolean | undefined
 }
 
 export const spiritStrength = (strength: Strength): Measured => {
@@ -69,7 +71,7 @@ const HOW_MUCH = [
 ] as const
 
 /** What is wished for, in core's words. */
-export function planWish(input: WithPlants, { command, today, country, start, kept }: Setting): PlanWish {
+export function planWish(input: WithPlants, { command, today, country, start, kept, isPoured }: Setting): PlanWish {
   const bottles = bottlesOf(input)
   const toFind = input.spirit === undefined
   if (toFind && heldMl(bottles) === null && command !== 'plan') throw missing(command, 'spirit', 'spirit:1 l 95%')
@@ -81,7 +83,7 @@ export function planWish(input: WithPlants, { command, today, country, start, ke
     plants: input.of.is.plants.map(({ botanical, massG, count }) => ({ botanical, massG, count })),
     unknown: input.of.is.unknown.map(answeredFor),
     steepFor: input.days?.is ?? null,
-    spirits: input.spirit === undefined ? null : spiritPortions(command, input.spirit.is, input.strength),
+    spirits: input.spirit === undefined ? null : spiritPortions(input.spirit.is, input.strength),
     spiritAbvPercent: input.strength === undefined ? exactly(0) : spiritStrength(input.strength.is),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
     sugarG: sugarOf(input.sugar),
@@ -90,5 +92,6 @@ export function planWish(input: WithPlants, { command, today, country, start, ke
     start,
     readyBy: readyByOf(input, { today, country }),
     kept,
+    isPoured,
   }
 }

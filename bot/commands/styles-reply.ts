@@ -46,9 +46,10 @@ function cautionsOfAll(styles: readonly Style[], infusion: Portion): readonly Me
 
 const CAUTION_ORDER = [
   'flame',
+  'can_ferment',
+  'keeps_undecided',
   'sugar_limit_not_known',
   'may_crystallise',
-  'weak_keeps_badly',
   'bottle_bursts',
 ] as const
 

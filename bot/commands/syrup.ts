@@ -10,7 +10,9 @@ import type { Targets } from '../../core/recipe/targets.ts'
 import { type Named, wishOf } from '../../core/recipe/wish.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import { type Context, defineCommand } from '../chat/command.ts'
+import type { Reply } from '../chat/reply.ts'
 import { fields, type Given } from './fields.ts'
+import { dangerActions, dangerCautions, expectDrinkableJar } from './jar/jar-dangers.ts'
 import { jarFields } from './jar/jar-fields.ts'
 import { expectStrongEnough, type StrainedJar, strainedJar } from './jar/strained-jar.ts'
 import { planFields } from './plan-fields.ts'
@@ -27,7 +29,7 @@ const input = z.object({
   ratio: fields.ratio.optional(),
   'at-most': fields.wishedVolume.optional(),
   of: planFields.plants.optional(),
-  spirit: planFields.drinkable.optional(),
+  spirit: fields.spirits.optional(),
 })
 
 type Input = z.output<typeof input>
@@ -49,7 +51,7 @@ function infusionOf({ infusion, strength, of, spirit }: Input): Portion {
   }
   return {
     ...portionOf(infusion.is, null, null, 'label'),
-    ...strained(of.is, spiritPortions('syrup', spirit.is, undefined)),
+    ...strained(of.is, spiritPortions(spirit.is, undefined)),
   }
 }
 
@@ -70,13 +72,25 @@ export const syrupCommand = defineCommand({
     const infusion = held === null ? infusionOf(input) : held.infusion
     const atMostMl = input['at-most'] ? volumeMl(input['at-most'].is).value : null
     const named = namedIn(input, held?.targets ?? null)
-    if (held !== null) expectStrongEnough(held, named)
+    if (held !== null) {
+      expectDrinkableJar(held.story, ({ kind }) => kind !== 'undecided')
+      expectStrongEnough(held, named)
+    }
     const wish = wishOf(liquidOf(valuesOf(infusion)), named)
     const typed = { ...input, held }
-    return wish === null
-      ? stylesReply(typed, infusion, styles(infusion, named, atMostMl))
-      : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl))
+    const reply =
+      wish === null
+        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl))
+        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl))
+    return held === null ? reply : withDangers(reply, held, context)
   },
+})
+
+/** What may be wrong with the jar comes before what is to be put into it. */
+const withDangers = (reply: Reply, held: StrainedJar, context: Context): Reply => ({
+  ...reply,
+  cautions: [...dangerCautions([held.story]), ...reply.cautions],
+  actions: [...dangerActions(held, context), ...reply.actions],
 })
 
 /** The wishes named; of a jar, those that are left open as they were planned, where a ratio does not settle them. */

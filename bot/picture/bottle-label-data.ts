@@ -1,7 +1,10 @@
 import type { Source } from '../../core/jar/contents.ts'
 import type { PlantIn } from '../../core/jar/event.ts'
+import type { DangerKind } from '../../core/jar/judge-jar.ts'
 import type { Story } from '../../core/jar/story.ts'
 import { isTooStrongNeat } from '../../core/jar/too-strong-neat.ts'
+import { type ForGuests, forGuests } from '../../core/label/for-guests.ts'
+import { keepingAt } from '../../core/liquid/keeping.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
 import { exactly, type Measured } from '../../core/quantity/measured.ts'
 import { KEEPS_DAYS } from '../../core/recipe/plan/schedule.ts'
@@ -9,10 +12,9 @@ import { ChatError } from '../chat/chat-error.ts'
 import { ingredientsOf } from '../commands/jar/batch-facts.ts'
 import type { JarView } from '../commands/jar/jar-view.ts'
 import { keepsAYear } from '../commands/plan-rows.ts'
-import { type AllergensIn, allergensIn } from './allergens-in.ts'
 import { isFlammable } from './flammable-mark.ts'
 
-export interface BottleLabelData extends AllergensIn {
+export interface BottleLabelData extends ForGuests {
   readonly id: string
   readonly name: string
   readonly abvPercent: Measured
@@ -29,6 +31,8 @@ export interface BottleLabelData extends AllergensIn {
   readonly isFlammable: boolean
   /** Not to be drunk as it is. */
   readonly isTooStrong: boolean
+  /** The worst that is wrong with it today, or with what it is to become. */
+  readonly danger: DangerKind | null
 }
 
 /** The sizes that a label is wanted for: those of the last bottling, else those planned. */
@@ -50,9 +54,12 @@ const wentIn = ({ happened }: Story) => ({
 function becomes({
   story,
   contents,
+  dangers,
 }: JarView): Pick<BottleLabelData, 'abvPercent' | 'strength' | 'hasWater' | 'hasSugar'> {
   const { abvPercent } = contents.outcome
-  if (story.sweetened !== null || story.bottled !== null) {
+  // What ferments is what it is, whatever was planned.
+  const isWeak = dangers.some(({ kind }) => kind === 'ferments')
+  if (story.sweetened !== null || story.bottled !== null || isWeak) {
     return { abvPercent, strength: contents.strength, ...wentIn(story) }
   }
   const { targets } = story.started.plan
@@ -66,23 +73,35 @@ function becomes({
   }
 }
 
+/** Of a jar that keeps and is planned to become what does not. */
+function plannedDanger({ strength }: Pick<BottleLabelData, 'strength'>, { started }: Story): DangerKind | null {
+  const { targets } = started.plan
+  if (strength !== 'planned' || targets === null) return null
+  const keeping = keepingAt(targets.abvPercent, targets.sugarGPerL)
+  return keeping === 'keeps' ? null : keeping
+}
+
 /** The label of one of the `bottleSizesOf`, or without a volume; throws `label_unplanned`. */
 export function bottleLabelData(view: JarView, volumeMl: number | null): BottleLabelData {
   const { jar, story } = view
   const made = becomes(view)
   const { plants } = ingredientsOf(story)
   const ready = story.readyOn
-  const isKept = ready !== null && keepsAYear(made.abvPercent.value)
+  // A jar that may not keep while it steeps may become what does.
+  const now = view.dangers.find(({ kind }) => kind !== 'undecided' || made.strength !== 'planned')
+  const danger = now?.kind ?? plannedDanger(made, story)
+  const isKept = ready !== null && danger === null && keepsAYear(made.abvPercent.value)
   return {
     id: jar.id,
     name: story.name,
     ...made,
     isFlammable: isFlammable(made.abvPercent),
     isTooStrong: isTooStrongNeat(made.abvPercent),
+    danger,
     volumeMl,
     bottled: story.bottled?.day ?? null,
     bestBefore: isKept ? isoDay(addDays(dayFromIso(ready), KEEPS_DAYS)) : null,
     plants: plants.map(({ id, name }) => ({ id, name })),
-    ...allergensIn(plants),
+    ...forGuests(plants),
   }
 }

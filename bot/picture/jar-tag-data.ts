@@ -1,4 +1,5 @@
 import type { Ingredients } from '../../core/jar/event.ts'
+import type { DangerKind } from '../../core/jar/judge-jar.ts'
 import type { IsoDay } from '../../core/quantity/calendar.ts'
 import type { Measured } from '../../core/quantity/measured.ts'
 import { ingredientsOf } from '../commands/jar/batch-facts.ts'
@@ -16,9 +17,11 @@ export interface JarTagData {
   /** Of all that is in the jar; null where that holds no alcohol. */
   readonly abvPercent: Measured | null
   readonly isFlammable: boolean
+  /** The worst that is wrong with it today. */
+  readonly danger: DangerKind | null
 }
 
-export function jarTagData({ jar, story, contents }: JarView): JarTagData {
+export function jarTagData({ jar, story, contents, dangers }: JarView): JarTagData {
   const { name, started } = story
   const { abvPercent } = contents.outcome
   const { strainFrom, strainBy } = story.strained === null ? started.plan : { strainFrom: null, strainBy: null }
@@ -30,6 +33,7 @@ export function jarTagData({ jar, story, contents }: JarView): JarTagData {
     strainBy,
     inJar: ingredientsOf(story),
     abvPercent: abvPercent.value > 0 ? abvPercent : null,
+    danger: dangers[0]?.kind ?? null,
     isFlammable: abvPercent.value > 0 && (story.strained === null || isFlammable(abvPercent)),
   }
 }

@@ -31,11 +31,16 @@ export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture 
   let y = 36 + name.height + 6
   pieces.push(rect({ x: LEFT, y, width: RIGHT - LEFT, height: 3 }, { fill: BLACK }))
   y += 14
-  for (const said of [tag.started(data), tag.strain(data)]) {
+  // What has to be put right is not strained first.
+  const isHeld = data.danger !== null && data.danger !== 'undecided'
+  for (const said of [tag.started(data), isHeld ? '' : tag.strain(data)]) {
     if (said === '') continue
     pieces.push(textLine(faces, { ...line, y, size: 38, leastSize: 28, face: 'bold', text: said }))
     y += lineHeight(38)
   }
+  const warning = textLines(faces, { ...line, y, size: 34, face: 'bold', text: tag.warning(data) }, 2)
+  pieces.push(warning.svg)
+  y += warning.height
   const aside = lacksSigns(faces, called, 'name') ? text.undrawn() : ''
   const room = FOOT - 8 - y - (aside === '' ? 0 : lineHeight(26))
   const at = { ...line, y: y + 2, face: 'plain', text: tag.inIt(data.inJar, format) } as const

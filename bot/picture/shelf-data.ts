@@ -1,3 +1,4 @@
+import type { DangerKind } from '../../core/jar/judge-jar.ts'
 import { strainWindow } from '../../core/jar/steeping-series.ts'
 import type { Stage, Story } from '../../core/jar/story.ts'
 import type { IsoDay } from '../../core/quantity/calendar.ts'
@@ -25,6 +26,8 @@ export interface ShelfJar {
   readonly readyDay: number | null
   /** What it asks for, the most pressing first; what comes next where that is nothing. */
   readonly tasks: readonly JarTask[]
+  /** The worst that is wrong with it today. */
+  readonly danger: DangerKind | null
 }
 
 export interface ShelfData {
@@ -52,6 +55,7 @@ function shelfJar(view: JarView, today: IsoDay): ShelfJar {
     spans: spansOf(story, dayNumber(today), readyDay),
     readyDay,
     tasks: tasksNow(view),
+    danger: view.dangers[0]?.kind ?? null,
   }
 }
 

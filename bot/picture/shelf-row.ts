@@ -51,7 +51,8 @@ export function shelfRow(shown: ShelfJar, room: RowRoom, { faces, text, format }
   const { x, y, width, scale, today } = room
   const left = x + JAR.width + 18
   const due = text.shelf.due(shown, today, format)
-  const isPressing = shown.tasks.some(({ state }) => state !== 'coming')
+  const isHeld = shown.danger !== null && shown.danger !== 'undecided'
+  const isPressing = isHeld || shown.tasks.some(({ state }) => state !== 'coming')
   const dueFace = isPressing ? 'bold' : 'plain'
   const name = ownName(faces, shown, 'bold')
   const nameWidth = textWidth(faces, { text: name, face: 'bold', size: NAME_SIZE })
@@ -59,7 +60,7 @@ export function shelfRow(shown: ShelfJar, room: RowRoom, { faces, text, format }
   const dueWidth = Math.min(most, textWidth(faces, { text: due, face: dueFace, size: DUE_SIZE }) + 2)
   const dueX = x + width - dueWidth
   const nameRoom = dueX - left - GAP + 2
-  const isOverdue = shown.tasks.some(({ state }) => state === 'overdue')
+  const isOverdue = isHeld || shown.tasks.some(({ state }) => state === 'overdue')
   return [
     board({ x: 0, y: y + ROW - BOARD, width: x * 2 + width, height: BOARD }),
     icon(shown, room),

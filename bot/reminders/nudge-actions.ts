@@ -5,9 +5,10 @@ import type { Place } from '../../store/person.ts'
 import type { Action } from '../chat/reply.ts'
 import { quoted, writeLine } from '../chat/write-line.ts'
 import { bottlesFilled } from '../commands/jar/amounts.ts'
+import { dangerActions, isHeldBack } from '../commands/jar/jar-dangers.ts'
+import { afterNow } from '../commands/jar/jar-ref.ts'
 import { plannedSyrup, sweetenOptions } from '../commands/jar/planned-syrup.ts'
 import { addLine } from '../commands/jar/plants-due.ts'
-import { afterNow } from '../commands/jar/step-reply.ts'
 import { type Asked, byLastDay } from './asked.ts'
 
 /** More answers than this are /jar list's. */
@@ -134,7 +135,12 @@ export function nudgeActions(asked: readonly Asked[], place: Place): readonly Ac
   const [only] = asked
   if (only === undefined) return []
   const isOneJar = asked.every(({ jarId }) => jarId === only.jarId)
-  const done = answers(asked, place, ({ story }) => (isOneJar ? null : story.name))
+  const jars = [...new Map(asked.map((each) => [each.jarId, each])).values()]
+  const mending = jars
+    .filter(({ story }) => isHeldBack(story))
+    .flatMap(({ jarId: id, story, entries }) => dangerActions({ jar: { id, entries }, story }, { place }))
+  const free = asked.filter(({ story }) => !isHeldBack(story))
+  const done = [...mending, ...answers(free, place, ({ story }) => (isOneJar ? null : story.name))]
   const which = isOneJar ? jarIn(only, place) : 'all'
   const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
   const tomorrow: Action = { label: later, line: writeLine('jar later', which, [['until', 'tomorrow']]) }

@@ -4,6 +4,7 @@ import { type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
 import { dayAt } from '../../core/quantity/zone.ts'
 import type { Nudge, Person } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
+import { dangerCautions, isHeldBack } from '../commands/jar/jar-dangers.ts'
 import { plannedSyrup } from '../commands/jar/planned-syrup.ts'
 import { caution } from '../commands/outcome-reply.ts'
 import { isSyrup } from '../commands/syrup-reply.ts'
@@ -17,7 +18,7 @@ import { nudgeActions } from './nudge-actions.ts'
 const SAYS_LAST: readonly DutyKind[] = ['shake', 'strain', 'sweeten']
 
 /** What is late comes before all else, and what can wait a while after what is asked for. */
-function headlineOf(asked: readonly Asked[], today: IsoDay): Message<'headlines'> {
+function headlineOf(asked: readonly Asked[], held: readonly string[], today: IsoDay): Message<'headlines'> {
   const isStrainAside = ({ duty, isAside }: Asked): boolean => isAside && duty.kind === 'strain'
   const isLate = ({ duty: { by } }: Asked): boolean => by !== null && by < today
   const pressing = byLastDay(asked)
@@ -40,6 +41,7 @@ function headlineOf(asked: readonly Asked[], today: IsoDay): Message<'headlines'
         asides.filter((each) => !isLate(each)),
       ),
     ],
+    held,
     today,
   }
   return { group: 'headlines', key: 'nudge', values }
@@ -88,16 +90,20 @@ function notesOf(
 
 /** What a nudge says: what to do today, how, what to answer. */
 export function nudgeReply(person: Person, nudge: Nudge, coming: Coming, { nowMs, assumedZone }: Now): Reply {
-  const asked = askedOf(person, nudge, { nowMs, assumedZone })
+  const all = askedOf(person, nudge, { nowMs, assumedZone })
+  // Of what must not be drunk as it is nothing else is asked for.
+  const asked = all.filter(({ story }) => !isHeldBack(story))
+  const stories = all.map(({ story }) => story)
+  const held = [...new Set(stories.filter(isHeldBack).map(({ name }) => name))]
   const today = isoDay(dayAt(person.settings.zone ?? assumedZone, nowMs))
   return {
-    headline: headlineOf(asked, today),
+    headline: headlineOf(asked, held, today),
     table: [],
     sure: [],
     notes: notesOf(asked, coming, nudge.place.kind === 'console'),
-    cautions: asked.some(isSyrupAsked) ? [caution('cool_first')] : [],
-    actions: nudgeActions(asked, nudge.place),
-    data: { duties: asked.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
+    cautions: [...dangerCautions([...new Set(stories)]), ...(asked.some(isSyrupAsked) ? [caution('cool_first')] : [])],
+    actions: nudgeActions(all, nudge.place),
+    data: { duties: all.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
     kitchen: person.settings.units ?? 'metric',
   }
 }

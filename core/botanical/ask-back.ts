@@ -1,6 +1,8 @@
+import { type AddedAskId, addedAskBacks } from './asked-names.ts'
 import type { RefusalId } from './refused.ts'
 
 export type AskId =
+  | AddedAskId
   | 'coffee'
   | 'bay'
   | 'chilli'
@@ -37,6 +39,8 @@ export interface AskBack {
   /** Ids of the catalogue. */
   readonly choices: readonly string[]
   readonly refused: readonly RefusalId[]
+  /** True where a name of the catalogue goes before. */
+  readonly yields?: boolean
 }
 
 /** Words that name more than one plant, form or part. */
@@ -155,7 +159,7 @@ export const askBacks: readonly AskBack[] = [
   },
   {
     id: 'illicium',
-    words: 'anise tree, illicium',
+    words: 'anise tree',
     choices: ['star_anise'],
     refused: ['jp_star_anise'],
   },
@@ -219,4 +223,5 @@ export const askBacks: readonly AskBack[] = [
     choices: [],
     refused: ['drugs'],
   },
+  ...addedAskBacks,
 ]

@@ -73,7 +73,7 @@ export interface Dose {
 }
 
 /** Limits of one hazard in one plant add up with the limits of that hazard in others. */
-export type LimitKey = HazardKey | 'bitterness'
+export type LimitKey = HazardKey | 'bitterness' | 'eugenol' | 'anethole' | 'linalool' | 'camphor'
 
 export interface Limit {
   readonly key: LimitKey

@@ -52,3 +52,12 @@ export const inForm = (botanical: Botanical, state: PlantState): Botanical | nul
     retainedMlPerG: { min: 0.8, max: 1.8, trust: 'estimated' },
   }
 }
+
+/**
+ * Whether an amount tells nothing before its form is said: the most that is usual of the fresh plant is over the ceiling of
+ * the dried one.
+ */
+export const isFormAsked = (botanical: Botanical): boolean => {
+  const dried = botanical.form.state === 'fresh' ? (inForm(botanical, 'dried')?.ceiling ?? null) : null
+  return dried !== null && botanical.dose.maxGPerL > dried.gPerLSpirit
+}

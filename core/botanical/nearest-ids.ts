@@ -1,4 +1,7 @@
+import type { Botanical } from './botanical.ts'
 import { botanicalById } from './catalogue/catalogue.ts'
+import { DOUBLES } from './foraged.ts'
+import type { HazardKey } from './hazards.ts'
 import { byAskWord, byName, keyOf } from './name-index.ts'
 
 const MOST = 3
@@ -35,7 +38,17 @@ const scoreOf = (words: readonly string[], ownWords: readonly string[]): number 
   return words.length > 0 && words.every((word) => ownWords.includes(word)) ? 1 : null
 }
 
-/** Up to three ids whose names hold the same words or nearly the same letters, best first. */
+/** Hazards of plants whose names poisons share: `devil's cherry`, `meadow saffron`, `elder twig`, `Chinese almond`. */
+const NAMESAKES: readonly HazardKey[] = [...DOUBLES, 'bitter_almond', 'elder', 'saffron_dose', 'stone_kernels']
+
+/** Deadly nightshade is called a blueberry in places; from memory. */
+const BERRIES = ['blueberry']
+
+/** Whether a name that is not known may be proposed as this plant: never as the double of a deadly one. */
+const isSafeToPropose = ({ id, hazards }: Botanical): boolean =>
+  !BERRIES.includes(id) && !NAMESAKES.some((namesake) => hazards.includes(namesake))
+
+/** Up to three ids, never of a deadly plant's double, whose names hold the same words or nearly the same letters, best first. */
 export const nearestIds = (words: readonly string[]): readonly string[] => {
   const pairs = pairsOf(keyOf(words).slice(0, 60))
   const scored = known()
@@ -45,5 +58,6 @@ export const nearestIds = (words: readonly string[]): readonly string[] => {
     }))
     .filter(({ score }) => score >= LEAST_LIKENESS)
     .sort((one, other) => other.score - one.score)
-  return [...new Set(scored.flatMap(({ plants }) => plants.map(({ id }) => id)))].slice(0, MOST)
+  const safe = scored.flatMap(({ plants }) => plants.filter(isSafeToPropose))
+  return [...new Set(safe.map(({ id }) => id))].slice(0, MOST)
 }

@@ -31,8 +31,11 @@ export interface TakenStep {
 
 const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
 
-const steepsAs = ({ id, name, massG }: PlantIn): Plant =>
-  id !== null && known.has(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ name, at: 0, massG })
+/** Whether the catalogue has it. */
+export const isCatalogued = (id: string): boolean => known.has(id)
+
+const steepsAs = ({ id, massG }: PlantIn): Plant =>
+  id !== null && isCatalogued(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ massG })
 
 const plantKey = ({ id, name }: PlantIn): string => id ?? nameKey(name)
 

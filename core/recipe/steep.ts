@@ -1,5 +1,6 @@
 import { DomainError } from '../domain-error.ts'
-import { abvPercent, type Liquid, massG, mix, part, sugar, volumeMl, water } from '../liquid/liquid.ts'
+import { type Keeping, keepingOf, weaknessOf } from '../liquid/keeping.ts'
+import { abvPercent, type Liquid, massG, mix, part, sugar, sugarGPerL, volumeMl, water } from '../liquid/liquid.ts'
 import type { Measured } from '../quantity/measured.ts'
 import { liquidOf, type Portion } from './portion.ts'
 import { propagate, type Values, valuesOf } from './propagate.ts'
@@ -34,6 +35,7 @@ export interface Steep {
   /** While steeping. */
   readonly jarLiquidMl: Measured
   readonly jarAbvPercent: Measured
+  readonly jarSugarGPerL: Measured
   /** What the plants' own water adds. */
   readonly plantWaterG: Measured
   readonly plantSugarG: Measured
@@ -50,17 +52,13 @@ export interface Steep {
   readonly infusion: Liquid
   /** The liquid in the jar, likewise. */
   readonly jar: Liquid
-  /** True under 25 % vol in the jar. */
-  readonly weak: boolean
+  /** Of the liquid in the jar. */
+  readonly keeping: Keeping
 }
 
 /** Share of the drained liquid that filters and sediment take: 1 to 2 %. Estimated; nobody has published it. */
 export const FILTER_SHARE: Measured = { value: 0.015, plusMinus: 0.005 }
 
-/** Under this strength in the jar fruit may ferment or spoil. Common practice (fire-and-handling, "fermentation"). */
-export const LEAST_ABV_PERCENT = 20
-/** Under this one it is near enough to be warned of. */
-export const SAFE_ABV_PERCENT = 25
 /** A share of the liquid beyond which the plants hold it all, for all that is known of how much they keep. */
 const MOST_KEPT_SHARE = 0.7
 /** The share that is asked for instead. */
@@ -92,12 +90,21 @@ export function steepLiquids({ spirits, waterG, sugarG, plants, filterShare }: V
   return { poured, jar, infusion, plantWaterG, plantSugarG, jarLiquidMl, keptBackMl, filterMl }
 }
 
-/** What comes of spirit and plants in a jar; refuses what may spoil and what the plants would drink up. */
+/** What comes of spirit and plants in a jar; refuses what would ferment in it and what the plants would drink up. */
 export function steep(steeping: Steeping): Steep {
+  const steeped = steepUnjudged(steeping)
+  if (steeped.keeping !== 'ferments') return steeped
+  throw new DomainError('unreachable', 'steep_too_weak', {
+    ...weaknessOf({ abvPercent: steeped.jarAbvPercent, sugarGPerL: steeped.jarSugarGPerL }),
+    instead: null,
+  })
+}
+
+/** The same of what has been steeped already: refuses only what the plants drink up. */
+export function steepUnjudged(steeping: Steeping): Steep {
   const { plants } = steeping
   const inputs = inputsOf(steeping)
   const { poured, jar, infusion, keptBackMl, jarLiquidMl } = steepLiquids(valuesOf(inputs))
-  checkStrength(poured, jar)
   if (keptBackMl > MOST_KEPT_SHARE * jarLiquidMl) {
     throw new DomainError('unreachable', 'plants_drink_all', {
       plantsG: plants.reduce((sum, plant) => sum + plant.massG.value, 0),
@@ -110,6 +117,7 @@ export function steep(steeping: Steeping): Steep {
     return {
       jarLiquidMl: made.jarLiquidMl,
       jarAbvPercent: abvPercent(made.jar),
+      jarSugarGPerL: sugarGPerL(made.jar),
       plantWaterG: made.plantWaterG,
       plantSugarG: made.plantSugarG,
       keptBackMl: made.keptBackMl,
@@ -125,17 +133,6 @@ export function steep(steeping: Steeping): Steep {
     jarMl: jarMlFor(volumeMl(mix(poured, sugar(steeping.sugarG.value))), plants),
     infusion,
     jar,
-    weak: abvPercent(jar) < SAFE_ABV_PERCENT,
+    keeping: keepingOf({ abvPercent: found.jarAbvPercent, sugarGPerL: found.jarSugarGPerL }),
   }
-}
-
-function checkStrength(poured: Liquid, jar: Liquid): void {
-  const jarAbvPercent = abvPercent(jar)
-  if (jarAbvPercent >= LEAST_ABV_PERCENT) return
-  throw new DomainError('unreachable', 'steep_too_weak', {
-    jarAbvPercent,
-    spiritAbvPercent: abvPercent(poured),
-    leastAbvPercent: LEAST_ABV_PERCENT,
-    instead: null,
-  })
 }

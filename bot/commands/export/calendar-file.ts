@@ -13,7 +13,7 @@ const headlineOf = ({ story, duty }: Coming): Message<'headlines'> => {
   return {
     group: 'headlines',
     key: 'nudge',
-    values: { asked: [{ duty: duty.kind, jars: [jarSaid({ story, duty })] }], today: duty.day },
+    values: { asked: [{ duty: duty.kind, jars: [jarSaid({ story, duty })] }], held: [], today: duty.day },
   }
 }
 

@@ -1,9 +1,11 @@
 import { z } from 'zod'
 import { findJar } from '../../../core/jar/find-jar.ts'
+import { storyOf } from '../../../core/jar/story.ts'
 import { isoDay } from '../../../core/quantity/calendar.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import { defineCommand } from '../../chat/command.ts'
+import { dangerCautions } from '../jar/jar-dangers.ts'
 import { jarFields } from '../jar/jar-fields.ts'
 import { note } from '../outcome-reply.ts'
 import { kitchenOf } from '../typed-in.ts'
@@ -23,7 +25,8 @@ export const calendarCommand = defineCommand({
     const { nowMs, zone } = context
     const person = await context.store.read(context.userId)
     const jar = jarAsked(input.jar?.is, person)
-    const coming = comingOf(person, jar === null ? person.jars : [jar], context)
+    const asked = jar === null ? person.jars : [jar]
+    const coming = comingOf(person, asked, context)
     const [first, last] = [coming[0], coming.at(-1)]
     const dayOf = (ms: number) => isoDay(dayAt(zone, ms))
     const isEmpty = first === undefined || last === undefined
@@ -44,7 +47,7 @@ export const calendarCommand = defineCommand({
       table: [],
       sure: [],
       notes: isEmpty ? [] : [note('calendar_again')],
-      cautions: [],
+      cautions: dangerCautions(asked.flatMap(({ entries }) => storyOf(entries) ?? [])),
       actions: [],
       data: {
         events: coming.map(({ uid, jar: { id }, duty }) => ({

@@ -2,6 +2,7 @@ import type { Duty } from '../../../core/jar/duty.ts'
 import { type Story, storyOf } from '../../../core/jar/story.ts'
 import { untold } from '../../../store/due.ts'
 import type { Jar, Person } from '../../../store/person.ts'
+import { isHeldBack } from '../jar/jar-dangers.ts'
 
 /** A reminder that is still to come. */
 export interface Coming {
@@ -25,7 +26,8 @@ export function comingOf(
   const told = new Map(jars.map((jar) => [jar.id, { jar, story: storyOf(jar.entries) }]))
   return untold(person, assumedZone).flatMap(({ jarId, duty }) => {
     const { jar, story } = told.get(jarId) ?? { story: null }
-    return jar === undefined || story === null || duty.dueMs <= nowMs
+    // What must not be drunk as it is asks for nothing until it is put right.
+    return jar === undefined || story === null || duty.dueMs <= nowMs || isHeldBack(story)
       ? []
       : [{ jar, story, duty, uid: uidOf(jar, duty) }]
   })

@@ -1,8 +1,11 @@
+import { storyOf } from '../../../core/jar/story.ts'
+import type { Jar } from '../../../store/person.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { change } from '../jar/change-jar.ts'
+import { dangerCautions } from '../jar/jar-dangers.ts'
 import { note } from '../outcome-reply.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { wrongEntry } from './import-error.ts'
@@ -26,7 +29,7 @@ function notesOf({ added, longer, renamed, isSettled }: TakenIn): readonly Messa
   ]
 }
 
-function importedReply(taken: TakenIn): Reply {
+function importedReply(taken: TakenIn, jars: readonly Jar[]): Reply {
   const { added, longer, same, entries, renamed, isSettled } = taken
   const isChanged = added.length + longer.length > 0
   return {
@@ -38,7 +41,7 @@ function importedReply(taken: TakenIn): Reply {
     table: [],
     sure: [],
     notes: notesOf(taken),
-    cautions: [],
+    cautions: dangerCautions(jars.flatMap(({ entries }) => storyOf(entries) ?? [])),
     actions: isChanged
       ? [{ label: { group: 'actions', key: 'import_list', values: undefined }, line: '/jar list' }]
       : [],
@@ -59,5 +62,10 @@ export async function importNotebook(typed: string, context: Context): Promise<R
     const isNews = made.isSettled || isShared || made.added.length + made.longer.length > 0
     return { person: isNews ? made.person : null, made }
   })
-  return importedReply(taken)
+  const { jars } = await context.store.read(context.userId)
+  const news = new Set([...taken.added, ...taken.longer])
+  return importedReply(
+    taken,
+    jars.filter(({ id }) => news.has(id)),
+  )
 }

@@ -1,5 +1,6 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import { isFormAsked } from '../../../core/botanical/in-form.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import type { JarEntry, PlantIn } from '../../../core/jar/event.ts'
 import type { Story } from '../../../core/jar/story.ts'
@@ -54,8 +55,12 @@ export function strengthText({ abvPercent: { value }, abvAtC, readsProof }: Port
   return `${strength}${at(abvAtC)}`
 }
 
-/** `700 ml 75.5%`, as the grammar reads it. */
-const portionText = (portion: Portion): string => `${pouredText(portion)} ${strengthText(portion)}`
+/** `250 g/L` after a space, as the grammar reads it; empty where there is no sugar in it. */
+export const sugarText = ({ sugarGPerL: { value } }: Portion): string => (value === 0 ? '' : ` ${written(value)} g/L`)
+
+/** `700 ml 75.5%`, `500 ml 28% 250 g/L`, as the grammar reads it. */
+export const portionText = (portion: Portion): string =>
+  `${pouredText(portion)} ${strengthText(portion)}${sugarText(portion)}`
 
 /** What the maker called each plant at the start; nothing where that cannot be read any more. */
 function readAgain(of: string | undefined): readonly Read[] {
@@ -86,9 +91,10 @@ function countedText({ typed }: Read, count: number): string | null {
 }
 
 /** Its name within a line, with its state where a plant is not planned without. */
-export const titleOf = ({ names: { title }, form, ceiling, driedPerFresh }: Botanical): string => {
-  const noun = `${title.charAt(0).toLowerCase()}${title.slice(1)}`
-  return ceiling === null || driedPerFresh === null ? noun : `${form.state} ${noun}`
+export const titleOf = (botanical: Botanical): string => {
+  const { names, form } = botanical
+  const noun = `${names.title.charAt(0).toLowerCase()}${names.title.slice(1)}`
+  return isFormAsked(botanical) ? `${form.state} ${noun}` : noun
 }
 
 /** A plant's name; only the maker's own word tells that it was dried. */

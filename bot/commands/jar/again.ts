@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/find-jar.ts'
 import { freeName } from '../../../core/jar/jar-name.ts'
+import { isPoison } from '../../../core/jar/judge-jar.ts'
 import { recipeOf } from '../../../core/jar/recipe-of.ts'
 import { type Story, storyOf } from '../../../core/jar/story.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
@@ -13,12 +14,12 @@ import { defineCommand } from '../../chat/command.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
 import { fields, type Given } from '../fields.ts'
-import { planFields } from '../plan-fields.ts'
 import { daysNotes } from '../plan-from-code.ts'
 import { doseNotes } from '../plan-notes.ts'
 import { spiritPortions } from '../portions.ts'
 import { againOptions, bottlesAgain, factorOf, type OtherSpirit, together as plantsTogether } from './again-options.ts'
 import { ingredientsOf } from './batch-facts.ts'
+import { expectDrinkableJar } from './jar-dangers.ts'
 import { jarFields } from './jar-fields.ts'
 import { jarStartCommand, startJar } from './start.ts'
 
@@ -76,7 +77,7 @@ export const againCommand = defineCommand({
   path: 'again',
   input: z.object({
     jar: jarFields.jar,
-    spirit: planFields.drinkable.optional(),
+    spirit: fields.spirits.optional(),
     strength: fields.strength.optional(),
     'to-strength': fields.wishedStrength.optional(),
     'to-sweetness': fields.sweetness.optional(),
@@ -87,10 +88,11 @@ export const againCommand = defineCommand({
     const jar = findJar(is, jars)
     const story = storyOf(jar.entries)
     if (story === null) throw new DomainError('not_found', 'no_such_jar', { typed, nearest: null })
+    expectDrinkableJar(story, isPoison)
     const other =
       own.spirit === undefined
         ? null
-        : { typed: own.spirit.typed, spirits: spiritPortions('again', own.spirit.is, own.strength) }
+        : { typed: own.spirit.typed, spirits: spiritPortions(own.spirit.is, own.strength) }
     // Of one that is done too, so that an undo of this one, typed twice, does not reach that one.
     const taken = jars.flatMap(({ entries }) => storyOf(entries)?.name ?? [])
     const recipe = recipeIn(story)

@@ -6,6 +6,7 @@ import { defineCommand } from '../../chat/command.ts'
 import type { Message } from '../../text/words.ts'
 import { blamed } from '../fields.ts'
 import { planFields } from '../plan-fields.ts'
+import { expectKeeping } from './already.ts'
 import { bottlesFilled, bottlesOfLeft } from './amounts.ts'
 import { recordStep } from './change-jar.ts'
 import { servedCautions } from './jar-cautions.ts'
@@ -31,7 +32,12 @@ function filledIn(story: Story, bottles: readonly Bottles[]) {
 
 export const jarBottleCommand = defineCommand({
   path: 'jar bottle',
-  input: z.object({ jar: jarFields.jar, bottles: planFields.bottles, when: jarFields.when.optional() }),
+  input: z.object({
+    jar: jarFields.jar,
+    bottles: planFields.bottles,
+    when: jarFields.when.optional(),
+    already: planFields.yesNo.optional(),
+  }),
   async run(input, context) {
     const recorded = await recordStep(context, input, {
       happening: (story) => ({
@@ -39,6 +45,7 @@ export const jarBottleCommand = defineCommand({
         bottles: filledIn(story, input.bottles.is),
       }),
       cautions: servedCautions,
+      expect: (_, story) => expectKeeping('jar bottle', 'bottle_ferments', story, input),
     })
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),

@@ -19,7 +19,7 @@ import { dayGiven } from './jar-fields.ts'
 export type Input = { readonly [option: string]: Given<unknown> | undefined }
 
 /** Which jar, and whether to record it at all. */
-const NOT_KEPT = ['jar', 'after', 'again']
+const NOT_KEPT = ['jar', 'after', 'again', 'already']
 
 /** What was typed of what happened, as the entry keeps it. */
 export const typedIn = (input: Input): readonly (readonly [string, string])[] =>
@@ -63,6 +63,8 @@ export interface Step {
   readonly happening: (story: Story) => Happening
   /** What has to be said of the jar as it is then. */
   readonly cautions?: (story: Story) => readonly Message<'cautions'>[]
+  /** Throws where it is asked about first. */
+  readonly expect?: (before: Story, story: Story) => void
   /** The entry that says the same of that day, where it is hardly meant twice. */
   readonly sameOn?: (story: Story, day: IsoDay) => HappeningEntry | undefined
 }
@@ -88,6 +90,7 @@ export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): 
   const made = record(jar.entries, step.happening(before), moment, { enteredMs: nowMs, typed: typedIn(input) })
   const { entries, entry, unusual, isAlready } = made
   const story = storyOf(entries)!
+  if (!isAlready) step.expect?.(before, story)
   const said = cautioned({ ...jar, entries }, isAlready ? [] : (step.cautions?.(story) ?? []))
   return { ...said, story, entry, unusual, isAlready }
 }

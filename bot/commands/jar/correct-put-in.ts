@@ -4,23 +4,23 @@ import type { Happening, Ingredients, JarEntry, PlantIn, Started } from '../../.
 import { nameKey } from '../../../core/jar/jar-name.ts'
 import type { Story } from '../../../core/jar/story.ts'
 import { dayFromIso } from '../../../core/quantity/calendar.ts'
-import { parseSpirits } from '../../../core/quantity/parse-spirits.ts'
-import type { SpiritPart, Strength } from '../../../core/quantity/quantities.ts'
+import type { Strength } from '../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
+import { type DrinkPart, drinksIn } from '../../../core/recipe/drinks-in.ts'
 import type { PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
-import { blamed, type Given } from '../fields.ts'
+import type { Given } from '../fields.ts'
 import { planAsked } from '../plan-asked.ts'
 import { spiritPortions } from '../portions.ts'
-import { expectUnderCeilings, plantsAdded } from './add-plants.ts'
-import { againOptions, pouredText, standingOptions, strengthOf, written } from './again-options.ts'
+import { plantsAdded } from './add-plants.ts'
+import { againOptions, pouredText, standingOptions, strengthOf, sugarText, written } from './again-options.ts'
 import { jarStartCommand } from './start.ts'
 
 /** What may be put right about what went in, beside water and sugar. */
 export interface PutInFixes {
   readonly of?: Given<PlantsRead> | undefined
-  readonly spirit?: Given<readonly SpiritPart[]> | undefined
+  readonly spirit?: Given<readonly DrinkPart[]> | undefined
   readonly strength?: Given<Strength> | undefined
   readonly sugar?: Given<unknown> | undefined
   readonly 'unknown-ok'?: Given<boolean> | undefined
@@ -34,7 +34,7 @@ const NOT_PLANNED = ['name', 'when', 'entry']
 /** The amount of the one spirit, so that only its strength is another; throws where there are several. */
 function samePour({ started: { spirits } }: Story): string {
   const [spirit, another] = spirits
-  if (spirit !== undefined && another === undefined) return pouredText(spirit)
+  if (spirit !== undefined && another === undefined) return `${pouredText(spirit)}${sugarText(spirit)}`
   const values = { command: 'jar correct', option: 'spirit', example: 'spirit:1 l 95%' }
   throw new ChatError('missing_option', 'missing_option', values, { option: 'spirit' })
 }
@@ -51,7 +51,7 @@ function startOptions(story: Story, entries: readonly JarEntry[]): Readonly<Reco
 /** The strength in which it steeps with the water that went in first, whatever spirit it was. */
 function steepAt({ started: { waterG } }: Story, { spirit, strength }: z.output<typeof jarStartCommand.input>) {
   if (waterG.value === 0 || spirit === undefined) return {}
-  const steeped = strengthOf(spiritPortions('jar correct', spirit.is, strength), waterG.value)
+  const steeped = strengthOf(spiritPortions(spirit.is, strength), waterG.value)
   return { 'steep-at': `${written(steeped)}%` }
 }
 
@@ -93,24 +93,24 @@ export function startedAnew(
   const then = { today: dayAt(zone, started.enteredMs), country, start: dayFromIso(started.day) }
   const read = jarStartCommand.input.parse(options)
   const input = isFromCode ? jarStartCommand.input.parse({ ...options, ...steepAt(story, read) }) : read
-  const { wish, planned } = planAsked(input, { command: 'jar correct', ...then })
+  const { wish, planned } = planAsked(input, { command: 'jar correct', ...then, isPoured: true })
   const made = startedFrom(planned, wish, started.name)
   return isFromCode ? asInRecipe(made, story, fixes.of !== undefined) : made
 }
 
 type Added = Extract<Happening, { kind: 'added' }>
 
-/** What was added later, with the plants or spirit that are right; throws `over_ceiling`. */
+/** What was added later, with the plants or spirit that are right. */
 export function addedAnew(added: Added, seq: number, story: Story, fixes: PutInFixes): Added {
   const { of, spirit, strength } = fixes
   const others = { ...story, happened: story.happened.filter((entry) => entry.seq !== seq) }
   const [poured, another] = added.spirits
-  const same = poured === undefined || another !== undefined ? null : parseSpirits(pouredText(poured))
+  const same =
+    poured === undefined || another !== undefined
+      ? null
+      : drinksIn(`${pouredText(poured)}${sugarText(poured)}`, { blends: false })
   const parts = spirit?.is ?? (strength === undefined ? null : same)
-  const spirits = parts === null ? added.spirits : spiritPortions('jar correct', parts, strength)
+  const spirits = parts === null ? added.spirits : spiritPortions(parts, strength)
   const liquids: Ingredients = { ...added, spirits, plants: [] }
-  if (of === undefined) return { ...added, spirits }
-  const right: Added = { ...added, spirits, plants: plantsAdded(of.is, others, liquids) }
-  blamed('of', () => expectUnderCeilings(others, right))
-  return right
+  return { ...added, spirits, ...(of && { plants: plantsAdded(of.is, others, liquids) }) }
 }

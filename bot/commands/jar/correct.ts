@@ -15,8 +15,9 @@ import type { Reply } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import { fields } from '../fields.ts'
 import { planFields } from '../plan-fields.ts'
-import { checkUnknown } from '../plan-unknown.ts'
+import { checkUnknown, foodCautions } from '../plan-unknown.ts'
 import type { syrupSaid } from '../syrup-reply.ts'
+import { expectPoured } from './already.ts'
 import { change, expectJar, type Recorded, typedIn, withJar } from './change-jar.ts'
 import { correctedPlants } from './corrected-plants.ts'
 import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
@@ -25,12 +26,13 @@ import { dayGiven, jarFields } from './jar-fields.ts'
 import { nowRows, stepReply } from './step-reply.ts'
 import { strainedCautions, strainedReply } from './strained-reply.ts'
 import { swallowedNotes } from './swallowed.ts'
+import { expectWithinLimits } from './within-jar-limits.ts'
 
 const shape = {
   jar: jarFields.jar,
   entry: jarFields.entry.optional(),
   of: planFields.anyPlants.optional(),
-  spirit: planFields.drinkable.optional(),
+  spirit: fields.spirits.optional(),
   measured: fields.amount.optional(),
   strength: fields.strength.optional(),
   rinse: fields.amount.optional(),
@@ -40,6 +42,7 @@ const shape = {
   rating: jarFields.rating.optional(),
   'unknown-ok': planFields.yesNo.optional(),
   when: jarFields.when.optional(),
+  already: planFields.yesNo.optional(),
   note: jarFields.note.optional(),
 }
 
@@ -50,7 +53,7 @@ const input = z.object(shape).superRefine(({ of, ...others }, context) => {
 type Correcting = z.output<typeof input>
 
 /** The options that say what is right. */
-const wantedIn = ({ jar: _, entry: _e, ...fixes }: Correcting) =>
+const wantedIn = ({ jar: _, entry: _e, already: _a, ...fixes }: Correcting) =>
   Object.entries(fixes).flatMap(([option, given]) => (given === undefined ? [] : [{ option, now: given.typed }]))
 
 /** Entries that tell what is in a jar. */
@@ -76,7 +79,7 @@ function cautionsOf(story: Story, { kind }: HappeningEntry, { of }: Correcting):
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   const isOpen = story.strained !== null && story.sweetened === null && story.ended === null
   return [
-    ...(names.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names } } as const]),
+    ...foodCautions(names),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
     ...(isOpen && LIQUID.has(kind) ? strainedCautions(story) : []),
     ...(kind === 'sweetened' ? sweetenedCautions(story) : []),
@@ -100,6 +103,10 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const by =
     right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right
   const { entries, entry, unusual } = correct(jar.entries, meant.seq, by, moved, meta)
+  if (meant.kind === 'started' || meant.kind === 'added') {
+    expectWithinLimits('jar correct', { before: story, story: storyOf(entries)!, seq: meant.seq }, input)
+  }
+  expectPoured('jar correct', story, storyOf(entries)!, input)
   const changes = wanted.map(({ option, now }) => {
     const was = option === 'when' ? meant.day : saidIn(meant, option)
     return { option, was, now: option === 'when' ? entry.day : now }
@@ -122,7 +129,9 @@ export const jarCorrectCommand = defineCommand({
     if (wantedIn(input).length === 0) {
       await expectJar(context, input.jar)
       const example = writeLine('jar correct', input.jar.is, [['measured', '930 ml']])
-      const options = Object.keys(shape).filter((option) => option !== 'jar' && option !== 'entry')
+      const options = Object.keys(shape).filter(
+        (option) => option !== 'jar' && option !== 'entry' && option !== 'already',
+      )
       throw new ChatError('missing_option', 'what_to_correct', { options, example }, { option: 'measured' })
     }
     const { recorded, changes, plantNotes } = await change(context, (person) => correctedIn(person, input, context))

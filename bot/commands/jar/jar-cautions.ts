@@ -8,7 +8,7 @@ import { largestSoluble } from '../../../core/recipe/sugar-stays.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { cautionNames } from '../../text/en/jar/caution-names.ts'
 import type { Message } from '../../text/words.ts'
-import { outcomeCautions } from '../outcome-reply.ts'
+import { outcomeCautions, withoutKeeping } from '../outcome-reply.ts'
 import { hazardCautions, type PlanHazard } from '../plan-hazards.ts'
 
 type Caution = Message<'cautions'>
@@ -22,8 +22,6 @@ const SHORTENED: ReadonlySet<string> = new Set<Shortened>([
   'may_crystallise',
   'sugar_limit_not_known',
   'bottle_bursts',
-  'weak_keeps_badly',
-  'plan_weak_jar',
   'plan_hazard',
 ])
 
@@ -92,11 +90,11 @@ const idsIn = ({ happened }: Story): readonly string[] => [
 /** What has to be said of what a jar has become: also that its sugar surely falls out, as `/mix` refuses it. */
 export function sweetenedCautions(story: Story): readonly Caution[] {
   const { outcome, sugarStays } = contentsOf(story)
-  if (sugarStays !== 'refused') return outcomeCautions(outcome, sugarStays, [])
+  if (sugarStays !== 'refused') return withoutKeeping(outcomeCautions(outcome, sugarStays, []))
   const mostGPerL = largestSoluble(abvPercent(outcome.liquid))
   return [
     { group: 'cautions', key: 'jar_sugar_crystallises', values: { outcome, mostGPerL } },
-    ...outcomeCautions(outcome, 'dissolved', []),
+    ...withoutKeeping(outcomeCautions(outcome, 'dissolved', [])),
   ]
 }
 

@@ -37,6 +37,7 @@ export const jarBrief = (view: JarView): DataRecord => ({
   day: view.agenda.day,
   ofDays: view.agenda.ofDays,
   next: nextData(view),
+  dangers: view.dangers.map(({ kind }) => kind),
 })
 
 /** A jar in every reply about it, its entries included. */
@@ -58,6 +59,7 @@ export const undoneJarData = ({ id, entries }: Jar): DataRecord => ({
   day: null,
   ofDays: null,
   next: null,
+  dangers: [],
   ...Object.fromEntries(
     ['volumeMl', 'abvPercent', 'sugarGPerL'].flatMap((name) => [
       [name, null],

@@ -1,5 +1,6 @@
 import { type Agenda, agenda, type Task } from '../../../core/jar/agenda.ts'
 import { type Contents, contentsOf } from '../../../core/jar/contents.ts'
+import { type Danger, isHeld, judgeJar } from '../../../core/jar/judge-jar.ts'
 import { type Stage, type Story, stageOf, storyOf } from '../../../core/jar/story.ts'
 import { isTooStrongNeat } from '../../../core/jar/too-strong-neat.ts'
 import { isoDay } from '../../../core/quantity/calendar.ts'
@@ -24,6 +25,8 @@ export interface JarView {
   readonly stage: Stage
   readonly agenda: JarAgenda
   readonly contents: Contents
+  /** What is wrong with it today, the worst first; what must not be drunk as it is asks for nothing else. */
+  readonly dangers: readonly Danger[]
 }
 
 type Now = Pick<Context, 'nowMs' | 'settings' | 'zone' | 'assumedZone'>
@@ -49,9 +52,12 @@ export function viewOf(jar: Jar, now: Now): JarView | null {
   const asked = (task: Task): JarTask =>
     task.kind === 'ready' ? { ...task, isTooStrong: isTooStrongNeat(view.contents.outcome.abvPercent) } : task
   const { today, coming, ...days } = agenda(jar.entries, dutySettings(now.settings, now.assumedZone), now.nowMs)
-  const comingAsked = coming.map(asked)
+  const dangers = judgeJar(story)
+  const tasks = (all: readonly Task[]): readonly JarTask[] => (isHeld(dangers) ? [] : all.map(asked))
+  const comingAsked = tasks(coming)
   return Object.assign(view, {
-    agenda: { ...days, today: today.map(asked), coming: comingAsked, next: comingAsked[0] ?? null },
+    dangers,
+    agenda: { ...days, today: tasks(today), coming: comingAsked, next: comingAsked[0] ?? null },
   })
 }
 

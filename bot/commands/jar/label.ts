@@ -3,8 +3,11 @@ import { defineCommand } from '../../chat/command.ts'
 import { bottleLabel } from '../../picture/bottle-label.ts'
 import { bottleLabelData, bottleSizesOf } from '../../picture/bottle-label-data.ts'
 import { pictureFile } from '../picture-file.ts'
+import { planFields } from '../plan-fields.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { unprintedNotes } from '../unprinted-notes.ts'
+import { expectKeeping } from './already.ts'
+import { dangerActions, dangerCautions } from './jar-dangers.ts'
 import { jarBrief } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
 import { jarNamed } from './jar-named.ts'
@@ -14,9 +17,10 @@ const MOST_LABELS = 10
 
 export const jarLabelCommand = defineCommand({
   path: 'jar label',
-  input: z.object({ jar: jarFields.jar }),
-  async run({ jar }, context) {
-    const view = await jarNamed(jar.is, context)
+  input: z.object({ jar: jarFields.jar, already: planFields.yesNo.optional() }),
+  async run(input, context) {
+    const view = await jarNamed(input.jar.is, context)
+    expectKeeping('jar label', 'label_ferments', view.story, input)
     const sizes = bottleSizesOf(view).slice(0, MOST_LABELS)
     const labels = (sizes.length === 0 ? [null] : sizes).map((volumeMl) => bottleLabelData(view, volumeMl))
     return {
@@ -27,8 +31,8 @@ export const jarLabelCommand = defineCommand({
         ...(await unprintedNotes({ id: view.jar.id, name: view.story.name })),
         { group: 'notes', key: 'print_size', values: { count: labels.length } },
       ],
-      cautions: [],
-      actions: [],
+      cautions: dangerCautions([view.story]),
+      actions: dangerActions(view, context),
       data: { ...jarBrief(view), bottlesMl: sizes },
       kitchen: kitchenOf({}),
       files: labels.map((data, index) =>

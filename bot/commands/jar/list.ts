@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import type { DutyKind } from '../../../core/jar/duty.ts'
+import { isHeld } from '../../../core/jar/judge-jar.ts'
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
 import type { Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
@@ -12,10 +13,11 @@ import type { Message } from '../../text/words.ts'
 import { pictureFile } from '../picture-file.ts'
 import { planFields } from '../plan-fields.ts'
 import { kitchenOf } from '../typed-in.ts'
+import { dangerActions, dangerCautions } from './jar-dangers.ts'
 import { jarBrief } from './jar-data.ts'
+import { jarRef } from './jar-ref.ts'
 import { firstTask, isFinished, type JarTask, type JarView, tasksNow, todayOf, viewOf } from './jar-view.ts'
 import { addActions } from './plants-due.ts'
-import { jarRef } from './step-reply.ts'
 import { unsentOf, withoutNews } from './unsent.ts'
 
 type Headline = Extract<Message<'headlines'>, { key: 'jars_today' }>['values']
@@ -23,8 +25,8 @@ type Headline = Extract<Message<'headlines'>, { key: 'jars_today' }>['values']
 /** More than these are for /jar show. */
 const MOST_ACTIONS = 5
 
-const rank = ({ agenda: { today } }: JarView): number =>
-  today.length === 0 ? 2 : today.some(({ state }) => state === 'overdue') ? 0 : 1
+const rank = ({ agenda: { today }, dangers }: JarView): number =>
+  isHeld(dangers) ? -1 : today.length === 0 ? 2 : today.some(({ state }) => state === 'overdue') ? 0 : 1
 
 const dueMs = (view: JarView): number => firstTask(view)?.dueMs ?? Number.POSITIVE_INFINITY
 
@@ -80,7 +82,11 @@ const rowOf = (view: JarView, today: string): Row => {
   const tasks = tasksNow(view)
   return {
     label: { group: 'rows', key: 'jar', values: { name: story.name } },
-    cell: { group: 'cells', key: 'jar_progress', values: { stage, day, ofDays, tasks, today } },
+    cell: {
+      group: 'cells',
+      key: 'jar_progress',
+      values: { stage, day, ofDays, tasks, today, danger: view.dangers[0]?.kind ?? null },
+    },
   }
 }
 
@@ -98,6 +104,10 @@ function shakenAction(views: readonly JarView[], context: Context): readonly Act
 /** What says that the plants of a later day are in. */
 const addedActions = (views: readonly JarView[], context: Context): readonly Action[] =>
   views.filter(asksFor('add')).flatMap((view) => addActions(view, context))
+
+/** What puts right what must not be drunk as it is. */
+const mendActions = (views: readonly JarView[], context: Context): readonly Action[] =>
+  views.filter(({ dangers }) => isHeld(dangers)).flatMap((view) => dangerActions(view, context))
 
 function notesOf(person: Person, finished: number, context: Context): Reply['notes'] {
   const today = todayOf(context)
@@ -139,7 +149,8 @@ export const jarListCommand = defineCommand({
     const views = person.jars.map((jar) => viewOf(jar, context)).filter((view) => view !== null)
     const running = views.filter((view) => !isFinished(view)).toSorted(byUrgency)
     const isToday = todayOf(context)
-    const values = { today: askedToday(running), next: askedNext(running), isToday }
+    const held = running.filter(({ dangers }) => isHeld(dangers)).map(({ story }) => story.name)
+    const values = { held, today: askedToday(running), next: askedNext(running), isToday }
     // Where files are kept, one a day would soon be many.
     const isDrawn = running.length > 0 && (picture?.is ?? context.place.kind !== 'console')
     await saidOnce(person, context)
@@ -151,8 +162,12 @@ export const jarListCommand = defineCommand({
       table: running.map((view) => rowOf(view, isToday)),
       sure: [],
       notes: notesOf(person, views.length - running.length, context),
-      cautions: [],
-      actions: [...shakenAction(running, context), ...addedActions(running, context)].slice(0, MOST_ACTIONS),
+      cautions: dangerCautions(running.map(({ story }) => story)),
+      actions: [
+        ...mendActions(running, context),
+        ...shakenAction(running, context),
+        ...addedActions(running, context),
+      ].slice(0, MOST_ACTIONS),
       data: { jars: running.map(jarBrief) },
       kitchen: kitchenOf({}),
       ...(isDrawn && { files: [shelfFile(running, isToday)] }),

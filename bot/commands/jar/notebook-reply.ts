@@ -6,8 +6,9 @@ import { note } from '../outcome-reply.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { batchData } from './batch-data.ts'
 import { ingredientsOf, notesOf, ratingsOf, steepedDays } from './batch-facts.ts'
+import { dangerCautions } from './jar-dangers.ts'
+import { jarRef } from './jar-ref.ts'
 import { isFinished, type JarView } from './jar-view.ts'
-import { jarRef } from './step-reply.ts'
 
 /** More than so many are one line each. */
 const MOST_WHOLE = 8
@@ -20,6 +21,7 @@ function rowOf(view: JarView, isShort: boolean): Row {
     steepedDays: steepedDays(story),
     made: contents.isEmpty ? null : contents.outcome,
     rating: ratingsOf(story).at(-1) ?? null,
+    danger: view.dangers[0]?.kind ?? null,
   }
   return {
     label: { group: 'rows', key: 'batch', values: { name: story.name } },
@@ -59,7 +61,7 @@ export function notebookReply(views: readonly JarView[], context: Context): Repl
     table: newest.map((view) => rowOf(view, isShort)),
     sure: [],
     notes: isShort ? [note('notebook_short')] : [],
-    cautions: [],
+    cautions: dangerCautions(newest.map(({ story }) => story)),
     actions: compareAction(newest, context),
     data: { batches: newest.map(batchData) },
     kitchen: kitchenOf({}),

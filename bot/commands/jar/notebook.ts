@@ -12,6 +12,7 @@ import { batchData } from './batch-data.ts'
 import { ratingsOf } from './batch-facts.ts'
 import { compareRows } from './compare-rows.ts'
 import { jarsCompared } from './compare-split.ts'
+import { dangerCautions } from './jar-dangers.ts'
 import { jarFields } from './jar-fields.ts'
 import { type JarView, viewOf } from './jar-view.ts'
 import { notebookReply } from './notebook-reply.ts'
@@ -31,7 +32,7 @@ function compareReply(views: readonly [JarView, JarView]): Reply {
     table,
     sure: [],
     notes: [],
-    cautions: [],
+    cautions: dangerCautions(views.map(({ story }) => story)),
     actions: [],
     data: { batches: views.map(batchData) },
     kitchen: kitchenOf({}),

@@ -2,7 +2,7 @@ import type { Context } from '../../chat/command.ts'
 import type { Action } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import { type Input, type Recorded, typedIn } from './change-jar.ts'
-import { jarRef } from './step-reply.ts'
+import { jarRef } from './jar-ref.ts'
 
 /** The same once more, where it was held for a slip. */
 export const onceMore = (path: string, recorded: Recorded, input: Input, context: Context): Action => ({

@@ -1,9 +1,11 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { asPortion, contentsOf } from '../../../core/jar/contents.ts'
 import type { Story } from '../../../core/jar/story.ts'
+import { keepingAt } from '../../../core/liquid/keeping.ts'
 import { pouredMl, weighedG } from '../../../core/recipe/by-tool.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
 import { type Syrup, syrup } from '../../../core/recipe/syrup.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
 
 interface PlannedSyrup {
   readonly infusion: Portion
@@ -16,10 +18,15 @@ export const sweetenOptions = ({ waterMl, sugarG }: Syrup): readonly (readonly [
   ...(sugarG.value > 0 ? [['sugar', `${weighedG(sugarG.value)} g`] as const] : []),
 ]
 
-/** What makes of a strained jar what it was planned to become; null where that was not planned or cannot be. */
+/** Whether what was planned, before such plans were refused, would ferment. */
+export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
+  keepingAt(abvPercent, sugarGPerL) === 'ferments'
+
+/** What makes of a strained jar what it was planned to become; null where that was not planned, cannot be or would ferment. */
 export function plannedSyrup(story: Story): PlannedSyrup | null {
   const { targets } = story.started.plan
   if (targets === null) return null
+  if (wouldFerment(targets)) return null
   const infusion = asPortion(contentsOf(story))
   try {
     return { infusion, syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }) }

@@ -6,8 +6,8 @@ import type { IsoDay } from '../../../core/quantity/calendar.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
+import { afterNow, jarRef } from './jar-ref.ts'
 import { type JarView, todayOf } from './jar-view.ts'
-import { afterNow, jarRef } from './step-reply.ts'
 
 interface PlantDue extends Pick<PlantIn, 'id' | 'name'> {
   /** By which a line can ask for it. */

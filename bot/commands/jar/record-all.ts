@@ -7,6 +7,7 @@ import type { Context } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { change, type Dated, type Recorded, recordIn, type Step, withJar } from './change-jar.ts'
+import { dangerCautions } from './jar-dangers.ts'
 import { jarData } from './jar-data.ts'
 import { dayGiven } from './jar-fields.ts'
 import { viewOf } from './jar-view.ts'
@@ -66,7 +67,7 @@ export function allReply(
       recorded.flatMap(({ unusual }) => unusual),
       '',
     ),
-    cautions: [],
+    cautions: dangerCautions(recorded.map(({ story }) => story)),
     actions: undoActions(changed.map(({ jar }) => jar)),
     data: { jars: recorded.flatMap(({ jar }) => viewOf(jar, context) ?? []).map(jarData) },
     kitchen: kitchenOf(input),

@@ -1,4 +1,7 @@
 import { z } from 'zod'
+import { jarKeeping } from '../../../core/jar/jar-keeping.ts'
+import type { Story } from '../../../core/jar/story.ts'
+import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../core/liquid/keeping.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import { quoted } from '../../chat/write-line.ts'
@@ -6,11 +9,19 @@ import { row } from '../outcome-reply.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { ingredientsOf, ratingsOf } from './batch-facts.ts'
 import { neatCautions } from './jar-cautions.ts'
+import { dangerActions, dangerCautions } from './jar-dangers.ts'
 import { jarData } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
 import { jarNamed } from './jar-named.ts'
 import { type JarView, nextTasks, todayOf } from './jar-view.ts'
 import { storyRows } from './story-rows.ts'
+
+/** Said of what is near a line only: of the rest nobody asks. */
+function keepingRows(story: Story, of: StrengthAndSugar): readonly Row[] {
+  const keeping = jarKeeping(story)
+  if (keeping === null || of.abvPercent.value >= KEEPS_ABV_PERCENT) return []
+  return [row('jar_keeping', { group: 'cells', key: 'jar_keeping', values: { keeping, ...of } })]
+}
 
 function contentRows({ contents, story }: JarView): readonly Row[] {
   const { outcome, volume, strength, isEmpty } = contents
@@ -24,6 +35,7 @@ function contentRows({ contents, story }: JarView): readonly Row[] {
           row('jar_volume', { group: 'cells', key: 'jar_volume', values: { volumeMl, source: volume } }),
           row('jar_strength', { group: 'cells', key: 'jar_strength', values: { abvPercent, source: strength } }),
           row('jar_sweetness', { group: 'cells', key: 'jar_sweetness', values: { sugarGPerL } }),
+          ...keepingRows(story, { abvPercent, sugarGPerL }),
         ]),
     ...(targets === null ? [] : [row('jar_planned', { group: 'cells', key: 'jar_planned', values: targets })]),
   ]
@@ -49,8 +61,8 @@ function jarReply(view: JarView, context: Context): Reply {
     table: [...contentRows(view), ...nextRow, ...ratingRow, ...storyRows(jar.entries, { today, nowMs: context.nowMs })],
     sure: [],
     notes: [{ group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } }],
-    cautions: neatCautions(story),
-    actions: [],
+    cautions: [...dangerCautions([story]), ...neatCautions(story)],
+    actions: dangerActions(view, context),
     data: jarData(view),
     kitchen: kitchenOf({}),
   }

@@ -144,7 +144,8 @@ export async function startJar(
     started: startedFrom(planned, wish, name),
     isNamed,
     day,
-    cautions: planCautions(planned),
+    // Of the jar it is said by its own name.
+    cautions: planCautions(planned).filter(({ key }) => key !== 'plan_jar_undecided'),
   }
   const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
   if (shared !== null && begun.held === undefined) await countMade(shared, context)
@@ -162,7 +163,7 @@ export async function startJar(
       ...(notesOf?.(asked) ?? asked.notes),
       ...farNotes(planned),
       ...usualNotes(input, planned),
-      ...unknownNotes(input, planned),
+      ...unknownNotes(planned),
       ...assumedNotes(input, wish, planned),
     ],
     actions: isZoneTaken

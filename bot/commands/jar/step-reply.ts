@@ -1,8 +1,6 @@
-import type { JarEntry } from '../../../core/jar/event.ts'
 import type { Unusual } from '../../../core/jar/follow.ts'
 import { isoDay } from '../../../core/quantity/calendar.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
-import type { Place } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action, Reply, Row } from '../../chat/reply.ts'
 import { quoted } from '../../chat/write-line.ts'
@@ -10,20 +8,11 @@ import type { Message } from '../../text/words.ts'
 import { row } from '../outcome-reply.ts'
 import { assumptionNotes, kitchenOf } from '../typed-in.ts'
 import type { Input, Recorded } from './change-jar.ts'
+import { dangerActions, dangerCautions } from './jar-dangers.ts'
 import { jarData } from './jar-data.ts'
+import { jarRef } from './jar-ref.ts'
 import { isFinished, type JarView, tasksNow, todayOf, viewOf } from './jar-view.ts'
 import { undoActions } from './undo-actions.ts'
-
-/** How a line names a jar: as its maker does, or by its id where the line is kept and pressed later. */
-export const jarRef = ({ jar, story }: Pick<JarView, 'jar' | 'story'>, { place }: Context): string =>
-  place.kind === 'console' ? story.name : `#${jar.id}`
-
-/** What ties a line that is kept and pressed later to the jar as it is now. */
-export const afterNow = (
-  entries: readonly Pick<JarEntry, 'seq'>[],
-  { kind }: Place,
-): readonly (readonly [option: string, text: string])[] =>
-  kind === 'console' ? [] : [['after', String(entries.at(-1)!.seq)]]
 
 /** The syrup of a strained jar, worked out anew. */
 export const syrupAction = (held: Pick<JarView, 'jar' | 'story'>, context: Context): Action => ({
@@ -88,20 +77,27 @@ function unchangedHeadline({ story: { name }, entry, held }: Recorded, context: 
 export function stepReply(context: Context, input: Input, recorded: Recorded, said: Said): Reply {
   const { jar, story, unusual, isAlready, held, cautions } = recorded
   const view = viewOf(jar, context)!
-  const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOf(input) }
+  const rest = {
+    sure: [],
+    cautions: [...dangerCautions([view.story]), ...cautions],
+    data: jarData(view),
+    kitchen: kitchenOf(input),
+  }
+  const mending = dangerActions(view, context)
   const notes = [...assumptionNotes(input), ...unusualNotes(unusual, story.name), ...(said.notes ?? [])]
   const next = nextRows(view, context)
   if (isAlready) {
     const headline = unchangedHeadline(recorded, context)
-    if (held === undefined) return { ...rest, headline, table: next, notes, actions: [] }
-    return { ...rest, headline, table: [...next, ...nowRows(view)], notes: [], actions: said.actionsHeld ?? [] }
+    if (held === undefined) return { ...rest, headline, table: next, notes, actions: mending }
+    const actions = [...mending, ...(said.actionsHeld ?? [])]
+    return { ...rest, headline, table: [...next, ...nowRows(view)], notes: [], actions }
   }
   return {
     ...rest,
     headline: said.headline,
     table: [...next, ...(said.rows?.(view) ?? [])],
     notes,
-    actions: [...(said.actions ?? []), ...undoActions([jar])],
+    actions: [...mending, ...(said.actions ?? []), ...undoActions([jar])],
   }
 }
 

@@ -1,6 +1,6 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { asPortion, type Contents, contentsOf } from '../../../core/jar/contents.ts'
-import { storyOf } from '../../../core/jar/story.ts'
+import { type Story, storyOf } from '../../../core/jar/story.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { Named } from '../../../core/recipe/wish.ts'
@@ -8,6 +8,8 @@ import type { Jar } from '../../../store/person.ts'
 
 /** What a strained jar holds, and what it was planned to become. */
 export interface StrainedJar {
+  readonly jar: Jar
+  readonly story: Story
   readonly name: string
   readonly infusion: Portion
   readonly contents: Contents
@@ -15,8 +17,8 @@ export interface StrainedJar {
 }
 
 /** Throws `cannot_follow` where it still steeps, or is done. */
-export function strainedJar({ entries }: Jar): StrainedJar {
-  const story = storyOf(entries)!
+export function strainedJar(jar: Jar): StrainedJar {
+  const story = storyOf(jar.entries)!
   const { name, strained, ended, started } = story
   if (strained === null || ended !== null) {
     throw new DomainError('wrong_stage', 'cannot_follow', {
@@ -28,7 +30,7 @@ export function strainedJar({ entries }: Jar): StrainedJar {
     })
   }
   const contents = contentsOf(story)
-  return { name, infusion: asPortion(contents), contents, targets: started.plan.targets }
+  return { jar, story, name, infusion: asPortion(contents), contents, targets: started.plan.targets }
 }
 
 /** Throws `jar_too_weak`, with what reckons with spirit, where a jar is to become stronger than it is. */

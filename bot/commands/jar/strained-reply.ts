@@ -1,6 +1,7 @@
 import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Story } from '../../../core/jar/story.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../core/jar/to-add.ts'
+import { keepsFromPercent } from '../../../core/liquid/keeping.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
 import { strengthAt20 } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
@@ -11,20 +12,28 @@ import type { Message } from '../../text/words.ts'
 import { note, sureOf } from '../outcome-reply.ts'
 import { syrupCautions, syrupData, syrupRows, syrupSaid } from '../syrup-reply.ts'
 import type { Input, Recorded } from './change-jar.ts'
-import { plannedSyrup } from './planned-syrup.ts'
+import { isHeldBack } from './jar-dangers.ts'
+import { plannedSyrup, wouldFerment } from './planned-syrup.ts'
 import { nowRows, stepReply } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
 
+/** None goes into what has to be put right first. */
+const syrupWanted = (story: Story) => (isHeldBack(story) ? null : plannedSyrup(story))
+
 /** What has to be said of the syrup that the jar is to have. */
 export const strainedCautions = (story: Story) => {
-  const found = plannedSyrup(story)
+  const found = syrupWanted(story)
   return found === null ? [] : syrupCautions(found.syrup, found.infusion)
 }
 
 /** Why there is no syrup for what was planned, where there is none. */
-function targetNotes({ started }: Story, hasSyrup: boolean): readonly Message<'notes'>[] {
-  if (hasSyrup) return []
-  const { targets } = started.plan
+function targetNotes(story: Story, hasSyrup: boolean): readonly Message<'notes'>[] {
+  if (hasSyrup || isHeldBack(story)) return []
+  const { targets } = story.started.plan
+  if (targets !== null && wouldFerment(targets)) {
+    const values = { ...targets, keepsFromPercent: keepsFromPercent(targets.sugarGPerL) }
+    return [{ group: 'notes', key: 'jar_targets_ferment', values }]
+  }
   return targets === null
     ? [note('jar_no_targets')]
     : [{ group: 'notes', key: 'jar_targets_unreached', values: targets }]
@@ -91,7 +100,7 @@ export function strainedReply(
   headlineOf: (syrup: ReturnType<typeof syrupSaid> | null) => Reply['headline'],
 ): Reply {
   const { story } = recorded
-  const found = plannedSyrup(story)
+  const found = syrupWanted(story)
   const reply = stepReply(context, input, recorded, {
     headline: headlineOf(found === null ? null : syrupSaid(found.syrup)),
     rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup))],
@@ -102,7 +111,7 @@ export function strainedReply(
       ...targetNotes(story, found !== null),
       ...boilNotes(found?.syrup ?? null),
     ],
-    actions: sweetenActions(recorded, context),
+    actions: isHeldBack(story) ? [] : sweetenActions(recorded, context),
   })
   return {
     ...reply,

@@ -1,9 +1,10 @@
 import type { Context } from '../../chat/command.ts'
 import type { Action } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
+import { afterNow, jarRef } from './jar-ref.ts'
 import type { JarView } from './jar-view.ts'
 import { plannedSyrup, sweetenOptions } from './planned-syrup.ts'
-import { afterNow, jarRef, syrupAction } from './step-reply.ts'
+import { syrupAction } from './step-reply.ts'
 
 type Held = Pick<JarView, 'jar' | 'story'>
 

@@ -18,9 +18,10 @@ import { waterG } from './amounts.ts'
 import { type Input, type Recorded, recordStep } from './change-jar.ts'
 import { sweetenedCautions } from './jar-cautions.ts'
 import { jarFields } from './jar-fields.ts'
+import { jarRef } from './jar-ref.ts'
 import { onceMore } from './once-more.ts'
 import { plannedSyrup, sweetenOptions } from './planned-syrup.ts'
-import { jarRef, nowRows, recordedHeadline, stepReply } from './step-reply.ts'
+import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
 
 /** So far from what was worked out, a number slipped: a third of it. */
@@ -141,7 +142,9 @@ export const jarSweetenCommand = defineCommand({
       actions: asPlannedActions(recorded, syrup, context),
       rows: (view) => [
         ...nowRows(view),
-        ...(readyOn === null ? [] : [row('jar_ready', { group: 'cells', key: 'jar_ready', values: { day: readyOn } })]),
+        ...(readyOn === null || view.dangers.length > 0
+          ? []
+          : [row('jar_ready', { group: 'cells', key: 'jar_ready', values: { day: readyOn } })]),
       ],
     })
   },

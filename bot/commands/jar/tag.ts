@@ -5,6 +5,7 @@ import { jarTagData } from '../../picture/jar-tag-data.ts'
 import { pictureFile } from '../picture-file.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { unprintedNotes } from '../unprinted-notes.ts'
+import { dangerActions, dangerCautions } from './jar-dangers.ts'
 import { jarBrief } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
 import { jarNamed } from './jar-named.ts'
@@ -21,8 +22,8 @@ export const jarTagCommand = defineCommand({
       table: [],
       sure: [],
       notes: [...(await unprintedNotes(data)), { group: 'notes', key: 'print_size', values: { count: 1 } }],
-      cautions: [],
-      actions: [],
+      cautions: dangerCautions([view.story]),
+      actions: dangerActions(view, context),
       data: jarBrief(view),
       kitchen: kitchenOf({}),
       files: [

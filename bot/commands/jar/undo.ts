@@ -11,6 +11,7 @@ import { withdrawAction } from '../share/share-list.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { beginAgainActions } from './begin-again.ts'
 import { change, type Input, typedIn, withJar } from './change-jar.ts'
+import { dangerActions, dangerCautions } from './jar-dangers.ts'
 import { jarData, undoneJarData } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
 import { type JarView, viewOf } from './jar-view.ts'
@@ -113,8 +114,9 @@ export const jarUndoCommand = defineCommand({
         shares.length === 0
           ? []
           : [{ group: 'notes', key: 'jar_share_stands', values: { ids: shares.map((share) => share.id) } }],
-      cautions: [],
+      cautions: dangerCautions(all.flatMap(({ jar }) => viewOf(jar, context)?.story ?? [])),
       actions: [
+        ...(view === null ? [] : dangerActions(view, context)),
         ...againActions(only, view, context),
         ...shares.map((share) => withdrawAction({ ...share, name: only!.name })),
       ],

@@ -3,8 +3,9 @@ import { isSweetening } from '../../../core/jar/strained-series.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
+import { jarRef } from './jar-ref.ts'
 import type { JarView } from './jar-view.ts'
-import { jarRef, lateDay } from './step-reply.ts'
+import { lateDay } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
 
 /** What a jar asks for, and what answers it. */

@@ -9,6 +9,7 @@ import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { field, fields, type Given } from '../fields.ts'
 import { change } from '../jar/change-jar.ts'
+import { expectDrinkableJar } from '../jar/jar-dangers.ts'
 import { jarFields } from '../jar/jar-fields.ts'
 import { jarNamed } from '../jar/jar-named.ts'
 import { planCommand } from '../plan.ts'
@@ -30,7 +31,7 @@ const DOES = ['jar', 'withdraw', 'make'] as const
 /** What there is to make it from, each as `/plan` takes it. */
 const atHand = {
   of: planFields.anyPlants.optional(),
-  spirit: planFields.drinkable.optional(),
+  spirit: fields.spirits.optional(),
   strength: fields.strength.optional(),
   bottles: planFields.bottles.optional(),
   'to-strength': fields.wishedStrength.optional(),
@@ -43,6 +44,7 @@ async function shareJar(typed: string, context: Context): Promise<Reply> {
   const view = await jarNamed(typed, context)
   const { jar, stage, story } = view
   if (stage === 'discarded') throw new DomainError('wrong_stage', 'share_discarded', { jar: story.name })
+  expectDrinkableJar(story, ({ kind }) => kind !== 'undecided')
   const recipe = recipeOf(story)
   const code = encodeBatch(recipe)
   const seed = `${userId} ${jar.id} ${nowMs}`

@@ -15,5 +15,4 @@ export const cautions = {
   sugar_limit_not_known: () =>
     'So much sugar is at or just over what dissolves at this strength (known to about 10 %); nobody has measured it closely, so try a glass of it first.',
   bottle_bursts: () => 'It freezes: leave room in the bottle, for a full one can burst in the freezer.',
-  weak_keeps_badly: () => 'Under 15 % vol it can spoil: keep it in the fridge and drink it soon (common practice).',
 }

@@ -1,7 +1,9 @@
 import { pouredMl, weighedG } from '../../../core/recipe/by-tool.ts'
 import type { ChatProblems } from '../../chat/chat-error.ts'
+import type { LimitProblems } from '../../chat/limit-problems.ts'
 import { discordText } from './discord.ts'
 import { fileProblems } from './file-problems.ts'
+import { safetyProblems } from './jar/safety-problems.ts'
 
 /** What a person typed, between quotation marks and not too much of it. */
 const quote = (typed: string): string => `“${typed.length > 40 ? `${typed.slice(0, 39)}…` : typed}”`
@@ -84,7 +86,10 @@ export const chatProblems = {
   no_token: () =>
     'I need DISCORD_TOKEN to register the commands: copy it from the application’s page into the file .env.',
   one_at_a_time: ({ command, options }) => `Give /${command} one of ${list(options)} at a time.`,
+  ...safetyProblems,
   ...fileProblems,
   bad_width: ({ typed, least, most }) =>
     `LARDERBELL_WIDTH cannot be ${quote(typed)}; give a whole number of columns from ${least} to ${most}, or leave it out.`,
-} satisfies { readonly [Key in keyof ChatProblems]: (values: ChatProblems[Key]) => string }
+} satisfies {
+  readonly [Key in Exclude<keyof ChatProblems, keyof LimitProblems>]: (values: ChatProblems[Key]) => string
+}

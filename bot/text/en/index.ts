@@ -1,3 +1,4 @@
+import { limitProblems } from './botanical/limit-words.ts'
 import { botanicalProblems } from './botanical-problems.ts'
 import { chatProblems } from './chat-problems.ts'
 import { commandTexts } from './command-texts.ts'
@@ -27,6 +28,7 @@ import { seasonText } from './season.ts'
 import { sentences } from './sentences.ts'
 import { codeProblems } from './share/code-problems.ts'
 import { shareProblems } from './share/share-problems.ts'
+import { spiritProblems } from './spirit-problems.ts'
 import { storageProblems } from './storage-problems.ts'
 
 /** Every word a person reads in English. Another language is another folder of the same shape. */
@@ -41,10 +43,12 @@ export const en = {
     ...codeProblems,
     ...shareProblems,
     ...botanicalProblems,
+    ...spiritProblems,
     ...labelProblems,
     ...jarProblems,
     ...storageProblems,
     ...chatProblems,
+    ...limitProblems,
   },
   commands: commandTexts,
   console: consoleText,

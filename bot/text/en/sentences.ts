@@ -3,6 +3,7 @@ import { botanicalSentences } from './botanical/botanical-sentences.ts'
 import { cautions } from './cautions.ts'
 import { exportSentences } from './export-sentences.ts'
 import { headlines } from './headlines.ts'
+import { dangerSentences } from './jar/danger-sentences.ts'
 import { jarViewSentences } from './jar/jar-view-sentences.ts'
 import { nudgeSentences } from './jar/nudge-sentences.ts'
 import { stepSentences } from './jar/step-sentences.ts'
@@ -15,6 +16,7 @@ import { cells, rows } from './rows.ts'
 import { settingsSentences } from './settings-sentences.ts'
 import { codeSentences } from './share/code-sentences.ts'
 import { shareSentences } from './share/share-sentences.ts'
+import { spiritSentences } from './spirit-sentences.ts'
 import { sure } from './sure.ts'
 
 /** What replies say, by group and key. */
@@ -44,6 +46,7 @@ export const sentences = {
     ...jarViewSentences.rows,
     ...stepSentences.rows,
     ...shareSentences.rows,
+    ...dangerSentences.rows,
   },
   cells: {
     ...cells,
@@ -56,6 +59,7 @@ export const sentences = {
     ...jarViewSentences.cells,
     ...stepSentences.cells,
     ...shareSentences.cells,
+    ...dangerSentences.cells,
   },
   sure: { ...sure, ...labelSentences.sure, ...planSentences.sure },
   notes: {
@@ -72,6 +76,8 @@ export const sentences = {
     ...stepSentences.notes,
     ...exportSentences.notes,
     ...shareSentences.notes,
+    ...dangerSentences.notes,
+    ...spiritSentences.notes,
   },
   cautions: {
     ...cautions,
@@ -80,6 +86,8 @@ export const sentences = {
     ...planSentences.cautions,
     ...botanicalSentences.cautions,
     ...stepSentences.cautions,
+    ...dangerSentences.cautions,
+    ...spiritSentences.cautions,
   },
   actions: {
     ...actions,
@@ -89,6 +97,7 @@ export const sentences = {
     ...stepSentences.actions,
     ...exportSentences.actions,
     ...shareSentences.actions,
+    ...dangerSentences.actions,
   },
   /** What is in a file, for whoever cannot see it. */
   files: { ...exportSentences.files, ...shareSentences.files },

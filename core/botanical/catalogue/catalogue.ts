@@ -1,4 +1,5 @@
 import type { Botanical } from '../botanical.ts'
+import { withLimits } from '../limits.ts'
 import { berries } from './berries.ts'
 import { bitters } from './bitters.ts'
 import { citrus } from './citrus.ts'
@@ -31,7 +32,7 @@ export const groups: readonly Group[] = [
 ]
 
 /** Every plant that can be planned. */
-export const catalogue: readonly Botanical[] = groups.flatMap(entriesOf).map(botanicalFrom)
+export const catalogue: readonly Botanical[] = groups.flatMap(entriesOf).map(botanicalFrom).map(withLimits)
 
 const byId: ReadonlyMap<string, Botanical> = new Map(catalogue.map((botanical) => [botanical.id, botanical]))
 

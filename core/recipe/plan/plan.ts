@@ -1,17 +1,18 @@
 import type { Botanical } from '../../botanical/botanical.ts'
-import { type CeilingCheck, checkCeilings } from '../../botanical/ceilings.ts'
-import { abvPercent, massG, mix, sugar, volumeMl, water } from '../../liquid/liquid.ts'
-import { dissolvedPartG } from '../../liquid/solubility.ts'
+import { type CeilingCheck, ceilingsUsed, checkCeilings } from '../../botanical/ceilings.ts'
+import type { Keeping } from '../../liquid/keeping.ts'
+import { abvPercent, mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { exactly, type Measured } from '../../quantity/measured.ts'
 import type { CalendarDay, Span } from '../../quantity/quantities.ts'
-import { byTool, measuredOut, weighedOut } from '../by-tool.ts'
-import { type Outcome, outcomeOf } from '../outcome.ts'
+import { byTool, measuredOut } from '../by-tool.ts'
+import type { Outcome } from '../outcome.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
-import { inputsOf, type Steep, type Steeping, steep, steepLiquids } from '../steep.ts'
-import { type SugarStays, sugarStays } from '../sugar-stays.ts'
-import { syrupFor } from '../syrup-for.ts'
-import type { Targets } from '../targets.ts'
+import { type Steep, type Steeping, steep, steepUnjudged } from '../steep.ts'
+import type { SugarStays } from '../sugar-stays.ts'
+import { allFinishedMl, type Targets } from '../targets.ts'
+import { drinkKeeping, keptShortly, restedShortly } from './drink-keeping.ts'
+import { expectedSyrup } from './expected-syrup.ts'
 import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
 import { type DosedPlant, infusionIn, jarOf } from './jar-of.ts'
 import type { Bottles } from './parse-bottles.ts'
@@ -19,7 +20,7 @@ import { chooseTargets, expectReachable, type NamedTargets } from './reach-targe
 import { type KeptDays, type Schedule, schedule } from './schedule.ts'
 import { spiritForBottles } from './spirit-for-bottles.ts'
 import { ofStrength, orAdvised } from './strong-enough.ts'
-import { type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
+import { expectUsual, type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
 
 export interface PlannedPlant {
   readonly botanical: Botanical
@@ -46,6 +47,8 @@ export interface PlanWish {
   readonly start: CalendarDay
   /** Of no effect where a plant is unknown. */
   readonly readyBy: CalendarDay | null
+  /** It stands in the jar already: then it is planned whatever becomes of it. */
+  readonly isPoured?: boolean | undefined
   /** The days of a batch that is made again; left out: the plants' own. */
   readonly kept?: KeptDays | undefined
 }
@@ -72,6 +75,8 @@ export interface Plan {
   readonly sugarStays: SugarStays
   readonly filled: Filled
   readonly ceilings: CeilingCheck
+  /** What it is to become: exact, since its syrup is worked out of what is measured. `steep.keeping` is the jar's. */
+  readonly keeping: Keeping
   /** Null where a plant is unknown: then only what the maker told is. */
   readonly schedule: Schedule | null
   readonly told: ToldDays
@@ -99,10 +104,12 @@ export function planAsIs(wish: PlanWish): Plan {
   const times = wish.plants.map(({ botanical }) => timesOf(botanical))
   const days = wish.unknown.length > 0 ? null : schedule(times, wish)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
-  const steeped = steep(steeping)
+  const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steep(steeping)
+  expectUsual(wish.unknown, steeped.pouredMl)
   const targets = chooseTargets(steeped.infusion, wish.named)
   expectReachable(steeped.infusion, targets, wish.named)
-  const sweetened = sweeten(steeping, targets)
+  const keeping = drinkKeeping(targets, wish)
+  const sweetened = expectedSyrup(steeping, targets)
   const { spiritMl, spiritAbvPercent } = propagate({ spirits: steeping.spirits }, ({ spirits }) => {
     const poured = mix(...spirits.map(liquidOf))
     return { spiritMl: volumeMl(poured), spiritAbvPercent: abvPercent(poured) }
@@ -120,8 +127,13 @@ export function planAsIs(wish: PlanWish): Plan {
     dilutionMl: byTool(scaled(steeping.waterG, volumeMl(water(1))), measuredOut),
     targets,
     filled: fillBottles(finishedMl, wish.bottles),
-    ceilings: checkCeilings(weighed, steeped.pouredMl, finishedMl),
-    schedule: days,
+    ceilings: (wish.isPoured === true ? ceilingsUsed : checkCeilings)(
+      weighed,
+      steeped.pouredMl,
+      allFinishedMl(steeped.jar, targets),
+    ),
+    keeping,
+    schedule: days === null || keeping === 'keeps' ? days : schedule(times.map(restedShortly), keptShortly(wish)),
     told: toldDays(wish.start, wish.steepFor),
   }
 }
@@ -156,35 +168,4 @@ function portionToFind(wish: PlanWish): Portion {
     wantedMl: heldMl(wish.bottles) ?? 0,
   })
   return portion(spiritMl, wish.spiritAbvPercent)
-}
-
-/** The syrup that is expected; the real one is computed from what is measured after straining. */
-function sweeten(steeping: Steeping, targets: Targets) {
-  const inputs = inputsOf(steeping)
-  const wish = { by: 'strength_and_sweetness', ...targets } as const
-  const amounts = propagate(inputs, (values) => {
-    const { waterG, sugarG } = syrupFor(steepLiquids(values).infusion, wish)
-    const made = mix(water(waterG), sugar(sugarG))
-    return {
-      waterG,
-      waterMl: volumeMl(water(waterG)),
-      sugarG,
-      syrupG: massG(made),
-      syrupMl: volumeMl(made),
-    }
-  })
-  const outcome = outcomeOf(
-    { steeping: inputs, waterG: weighedOut(amounts.waterG.value), sugarG: weighedOut(amounts.sugarG.value) },
-    (values) => mix(steepLiquids(values.steeping).infusion, water(values.waterG), sugar(values.sugarG)),
-  )
-  return {
-    waterG: byTool(amounts.waterG, weighedOut),
-    waterMl: byTool(amounts.waterMl, measuredOut),
-    sugarG: byTool(amounts.sugarG, weighedOut),
-    syrupG: byTool(amounts.syrupG, weighedOut),
-    syrupMl: byTool(amounts.syrupMl, measuredOut),
-    dissolvesG: dissolvedPartG(amounts.sugarG.value, amounts.waterG.value),
-    outcome,
-    sugarStays: sugarStays(outcome.liquid),
-  }
 }

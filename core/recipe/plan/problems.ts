@@ -1,13 +1,11 @@
+import type { Weakness } from '../../liquid/keeping.ts'
 import type { CalendarDay } from '../../quantity/quantities.ts'
 import type { OtherThing } from './other-than-plants.ts'
 
 /** What a steep or a plan cannot do. `typed` is fit to be shown; ids are of the catalogue. */
 export interface PlanProblems {
-  /** Under 20 % vol in the jar. */
-  readonly steep_too_weak: {
-    readonly jarAbvPercent: number
-    readonly spiritAbvPercent: number
-    readonly leastAbvPercent: number
+  /** It would ferment in the jar. */
+  readonly steep_too_weak: Weakness & {
     /** What was tried and does; null where nobody tried. */
     readonly instead: {
       /** As much spirit of this whole strength; null where none that is sold does. */
@@ -22,6 +20,12 @@ export interface PlanProblems {
       /** Less of the sugar that goes in with them. */
       readonly lessSugar: boolean
     } | null
+  }
+  /** What is wanted would ferment; with as much sugar it keeps from `keepsFromPercent` on. */
+  readonly drink_ferments: {
+    readonly abvPercent: number
+    readonly sugarGPerL: number
+    readonly keepsFromPercent: number
   }
   /** The drained plants would keep nearly all of the liquid; `enoughMl` of spirit would do. */
   readonly plants_drink_all: { readonly plantsG: number; readonly liquidMl: number; readonly enoughMl: number }

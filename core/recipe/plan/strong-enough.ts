@@ -1,11 +1,12 @@
 import { DomainError } from '../../domain-error.ts'
+import { type Keeping, LEAST_ABV_PERCENT } from '../../liquid/keeping.ts'
 import type { Measured } from '../../quantity/measured.ts'
 import { tools } from '../../quantity/precision.ts'
 import type { Portion } from '../portion.ts'
 import type { Steep } from '../steep.ts'
 import type { PlanProblems } from './problems.ts'
 
-type Made = { readonly steep: Pick<Steep, 'weak'> }
+type Made = { readonly steep: Pick<Steep, 'keeping'> }
 
 /** The same once more, with one thing changed; null where that is nobody's to change. */
 export interface Instead {
@@ -39,23 +40,26 @@ export function orAdvised<Result>(make: () => Result, instead: Instead): Result 
     return make()
   } catch (error) {
     if (!isTooWeak(error)) throw error
-    throw new DomainError('unreachable', 'steep_too_weak', { ...error.values, ...advice(error.values, instead) })
+    throw new DomainError('unreachable', 'steep_too_weak', { ...error.values, ...advice(instead) })
   }
 }
 
 const isTooWeak = (error: unknown): error is DomainError<'steep_too_weak'> =>
   error instanceof DomainError && error.problem === 'steep_too_weak'
 
-function advice(
-  { leastAbvPercent }: PlanProblems['steep_too_weak'],
-  { spirit, steepAt, plants, sugar, isSpiritGiven }: Instead,
-): Pick<PlanProblems['steep_too_weak'], 'instead'> {
-  const stronger = leastThatDoes((percent) => spirit(onLabel(percent)), leastAbvPercent)
+function advice({
+  spirit,
+  steepAt,
+  plants,
+  sugar,
+  isSpiritGiven,
+}: Instead): Pick<PlanProblems['steep_too_weak'], 'instead'> {
+  const stronger = leastThatDoes((percent) => spirit(onLabel(percent)))
   return {
     instead: {
       isSpiritGiven,
       spiritAbvPercent: stronger,
-      steepAtPercent: steepAt === null ? null : leastThatDoes(steepAt, leastAbvPercent),
+      steepAtPercent: steepAt === null ? null : leastThatDoes(steepAt),
       isDilutedFirst: steepAt !== null,
       lessSugar: sugar !== null && LESS_SUGAR.some((share) => tried(() => sugar(share)) !== 'no'),
       fewerPlants: plants !== null && SHARES.some((share) => tried(() => plants(share)) !== 'no'),
@@ -63,8 +67,9 @@ function advice(
   }
 }
 
-/** A whole per cent that does, without a word of spoiling where one can; the least as far as steps of five can tell. */
-function leastThatDoes(make: (percent: number) => Made, fromPercent: number): number | null {
+/** A whole per cent that does, one that surely keeps where one can; the least as far as steps of five can tell. */
+function leastThatDoes(make: (percent: number) => Made): number | null {
+  const fromPercent = LEAST_ABV_PERCENT
   const known = new Map<number, ReturnType<typeof tried>>()
   const trial = (percent: number) => {
     const found = known.get(percent) ?? tried(() => make(percent))
@@ -74,7 +79,7 @@ function leastThatDoes(make: (percent: number) => Made, fromPercent: number): nu
   const steps = Array.from({ length: Math.ceil((STRONGEST_SOLD_PERCENT - fromPercent) / STEP_PERCENT) + 1 }, (_, at) =>
     Math.min(STRONGEST_SOLD_PERCENT, fromPercent + at * STEP_PERCENT),
   )
-  for (const does of [['safe'], ['safe', 'weak']]) {
+  for (const does of [['keeps'], ['keeps', 'undecided']]) {
     const high = steps.find((percent) => does.includes(trial(percent)))
     if (high === undefined) continue
     for (let percent = Math.max(fromPercent, high - STEP_PERCENT + 1); percent < high; percent++) {
@@ -85,9 +90,9 @@ function leastThatDoes(make: (percent: number) => Made, fromPercent: number): nu
   return null
 }
 
-function tried(make: () => Made): 'safe' | 'weak' | 'no' {
+function tried(make: () => Made): Keeping | 'no' {
   try {
-    return make().steep.weak ? 'weak' : 'safe'
+    return make().steep.keeping
   } catch (error) {
     if (error instanceof DomainError && error.code !== 'internal') return 'no'
     throw error

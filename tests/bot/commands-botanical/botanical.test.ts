@@ -105,7 +105,7 @@ test('forgives a typo and says what it read', async () => {
   expect((await reply('/botanical gingr')).data.id).toBe('ginger')
   expect(await noteKeys('/botanical gingr')).toContain('botanical_corrected')
   expect(await noteKeys('/botanical ginger')).not.toContain('botanical_corrected')
-  expect((await json('/botanical oleandr')).error.code).toBe('ambiguous')
+  expect((await json('/botanical oleanderr')).error.code).toBe('ambiguous')
 })
 
 test('takes an amount without minding it', async () => {

@@ -61,11 +61,4 @@ describe('cautions of a jar', () => {
     await desk.refused('/jar sweeten lemon sugar:1 g')
     expect((await desk.person()).jars[0]!.cautioned).toEqual(before)
   })
-
-  it('says a weak jar may spoil when water makes it one', async () => {
-    const desk = jarDesk()
-    await desk.ask('/jar start weak of:10 g rosemary spirit:1 l 40%')
-    expect(keysOf(await desk.ask('/jar add weak water:1 l'))).toContain('plan_weak_jar')
-    expect(keysOf(await desk.ask('/jar add weak water:50 ml'))).toEqual(['caution_again'])
-  })
 })

@@ -51,7 +51,7 @@ it('names a syrup where there is one, from the plan to the reminder', async () =
 it('stirs sugar in alone where there is no water to come', () => {
   const syrup = { sugarG: exactly(200), waterMl: exactly(0), dissolvesG: 0 }
   const jar = { name: 'lemon', fromDay: null, byDay: null, plants: [], strong: null, syrup }
-  const values = { asked: [{ duty: 'sweeten' as const, jars: [jar] }], today: '2026-12-05' }
+  const values = { asked: [{ duty: 'sweeten' as const, jars: [jar] }], held: [], today: '2026-12-05' }
   expect(speech.words.say({ group: 'headlines', key: 'nudge', values }, 'metric').replaceAll('\u00a0', ' ')).toBe(
     'Sweeten lemon: stir 200 g sugar into it, no water, in a closed jar over some days, without heat.',
   )

@@ -14,6 +14,9 @@ describe('what has an option of its own', () => {
     ['acqua', 'and steep-at: thins the spirit first; /jar add takes water:500 ml.'],
     ['1 l vodka', 'take it out and write spirit:1 l and its strength, such as 40%.'],
     ['1 l vodka 40%', 'take it out and write spirit:1 l 40%.'],
+    ['700 ml Allotment Pride gin 40%', 'take it out and write spirit:700 ml Allotment Pride gin 40%.'],
+    ['500 ml red wine', 'take it out and write spirit:500 ml red wine and its strength'],
+    ['0.7 l rakı 45%', 'take it out and write spirit:0.7 l rakı 45%.'],
     ['700 ml of 40% rum', 'take it out and write spirit:700 ml 40%.'],
   ])('%s among the plants', async (thing, said) => {
     const message = await messageOf(`/plan of:10 lemons + ${thing} spirit:1 l 95% unknown-ok:yes`)
@@ -21,10 +24,13 @@ describe('what has an option of its own', () => {
     expect(message).toContain(said)
   })
 
-  test.each(['30 g sugar snap peas', '20 g rum raisins', '20 g water mint'])('%s is a plant', async (thing) => {
-    const { data } = await ask(`/plan of:10 lemons + ${thing} spirit:1 l 95% unknown-ok:yes`)
-    expect(data.botanicals).toHaveLength(2)
-  })
+  test.each(['30 g bought sugar snap peas', '20 g rum cherry flesh', '20 g bought water mint'])(
+    '%s is a plant',
+    async (thing) => {
+      const { data } = await ask(`/plan of:10 lemons + ${thing} spirit:1 l 95% unknown-ok:yes`)
+      expect(data.botanicals).toHaveLength(2)
+    },
+  )
 })
 
 describe('below zero', () => {
@@ -35,7 +41,7 @@ describe('below zero', () => {
     ['of:lemons -3 spirit:1 l 95%', 'is below zero'],
     ['of:-200 g lemon spirit:1 l 95%', 'is below zero'],
     ['of:10 lemons + -30 g ginger spirit:1 l 95%', '“-30 g ginger” is below zero'],
-    ['of:10 lemons spirit:1 l -95%', '“1 l -95%” is below zero: give 0.1 to 100 % vol'],
+    ['of:10 lemons spirit:1 l -95%', '“1 l -95%” is below zero: give 0.1 to 97 % vol'],
     ['of:10 lemons spirit:1 l vodka −40%', 'is below zero'],
     ['of:10 lemons spirit:-1 l 95%', 'is below zero'],
   ])('%s', async (options, said) => {
@@ -49,8 +55,8 @@ describe('below zero', () => {
 
 test.each([
   ['100000 l 95%', 'is no volume I can take: give a volume of 0.1 ml to 1,000 l'],
-  ['1 l 0%', 'is no strength I can take: give 0.1 to 100 % vol'],
-  ['1 l 120%', 'is no strength I can take: give 0.1 to 100 % vol'],
+  ['1 l 0%', 'is no strength I can take: give 0.1 to 97 % vol'],
+  ['1 l 120%', 'is no strength I can take: give 0.1 to 97 % vol'],
   ['2000 kg 40%', 'is no weight I can take: give a weight of 0.01 g to 1,000 kg'],
 ])('spirit:%s names the limit', async (spirit, said) => {
   expect(await messageOf(`/plan of:10 lemons spirit:${spirit}`)).toContain(said)
@@ -58,7 +64,9 @@ test.each([
 
 test('too much sugar with the plants: less of it does', async () => {
   const message = await messageOf('/plan of:10 lemons spirit:1 l 95% sugar:10 kg')
-  expect(message).toContain('Take less sugar, or more spirit.')
+  expect(message!.replaceAll('\u00a0', ' ')).toContain(
+    'This would keep: /plan of:10 lemons spirit:1 l 95% sugar:1300 g',
+  )
 })
 
 test('ounces of sugar are a weight, and the reply says so', async () => {

@@ -160,7 +160,7 @@ describe('/plan from:', () => {
     ['sugar:50 g', 'too_many_options', 'sugar', /from: tells what goes into the jar, so sugar: is one too many/],
     ['days:10 days', 'too_many_options', 'days', /one too many/],
     ['spirit:1 l', 'missing_option', 'strength', /strength/],
-    ['spirit:1 l 20%', 'unreachable', undefined, /it may spoil/],
+    ['spirit:1 l 12%', 'unreachable', undefined, /It would steep at .* can ferment.*This would keep: \/plan from:/],
   ])('with %s is refused in one sentence', async (more, code, option, says) => {
     const { error } = await deskOf().jsonOf(`/plan from:${await lemon()} ${more}`)
     expect(error).toMatchObject({ code, message: expect.stringMatching(says) })

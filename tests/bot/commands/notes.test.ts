@@ -67,7 +67,13 @@ const CAUTIONS: readonly [key: string, where: string, notWhere: string][] = [
   ['syrup_too_thick', '/syrup 1 l strength:40% to-strength:31% ratio:3:1', SYRUP],
   ['may_crystallise', '/syrup 1 l strength:96% to-strength:40% to-sweetness:370', SYRUP],
   ['sugar_limit_not_known', '/syrup 1 l strength:96% to-strength:40% to-sweetness:440', SYRUP],
-  ['weak_keeps_badly', '/syrup 1 l strength:60% to-strength:14% to-sweetness:100', SYRUP],
+  ['can_ferment', '/syrup 1 l strength:60% to-strength:14% to-sweetness:100', SYRUP],
+  ['keeps_undecided', '/syrup 1 l strength:60% to-strength:16% to-sweetness:80', SYRUP],
+  [
+    'keeps_undecided',
+    '/syrup 1 l strength:60% to-strength:16% to-sweetness:80',
+    '/syrup 1 l strength:60% to-strength:21% to-sweetness:190',
+  ],
   ['bottle_bursts', '/syrup 1 l strength:60% to-strength:14% to-sweetness:100', SYRUP],
 ]
 

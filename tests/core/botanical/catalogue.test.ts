@@ -35,8 +35,10 @@ const share = z
       ndb === null || (['published', 'memory'].includes(how) && from.includes('usda_sr')),
   )
 const limit = z.strictObject({
-  key: z.string().refine((key) => key in hazards || key === 'bitterness'),
-  gPerLSpirit: z.number().gt(0).max(40),
+  key: z
+    .string()
+    .refine((key) => key in hazards || ['bitterness', 'eugenol', 'anethole', 'linalool', 'camphor'].includes(key)),
+  gPerLSpirit: z.number().gt(0).max(800),
   trust,
 })
 

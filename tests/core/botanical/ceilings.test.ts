@@ -57,9 +57,9 @@ test('mace shares the limit of nutmeg, woodruff and bison grass that of cassia',
   checkCeilings([grams('woodruff', 1), grams('bison_grass', 2)], 1000)
 })
 
-test('genepi alone is warned about, beside wormwood it counts', () => {
+test('genepi is warned about before it is refused, and counts beside wormwood', () => {
   expect(checkCeilings([grams('genepi', 25)], 1000)).toMatchObject({
-    shares: [],
+    shares: [{ hazard: 'thujone', share: 1 }],
     warned: [{ id: 'genepi', limitGPerL: 20 }],
   })
   expect(checkCeilings([grams('genepi', 16)], 1000).warned).toEqual([])

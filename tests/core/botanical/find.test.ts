@@ -54,7 +54,7 @@ test.each([
   expect(findBotanical(noun)).toMatchObject({ botanical: { id }, corrected: true })
 })
 
-test.each(['limw', 'fgi', 'sga', 'lmmno', 'clover', 'pesce'])(
+test.each(['limw', 'fgi', 'sga', 'lmmno', 'gloves', 'pesce'])(
   '%s is too short or too far for a typo, or another thing',
   (noun) => {
     expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
@@ -132,6 +132,7 @@ test('every word has to be explained, and the nearest are named', () => {
   expect(refusedValues(() => findBotanical('lemon juice'))).toEqual({
     typed: 'lemon juice',
     nearest: ['lemon_peel', 'citrus_leaf'],
+    food: null,
     liqueur: null,
   })
   expect(refusal(() => findBotanical('granite'))).toBe('not_found unknown_botanical')

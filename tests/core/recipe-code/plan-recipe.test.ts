@@ -121,7 +121,7 @@ describe('spirit that makes another drink', () => {
   })
 
   it('is refused where it would spoil', () => {
-    expect(refusal(() => made(LEMON, { spirits: [spirit(1000, 20)] }))).toBe('unreachable steep_too_weak')
+    expect(refusal(() => made(LEMON, { spirits: [spirit(1000, 14)] }))).toBe('unreachable steep_too_weak')
   })
 
   it('is brought down to that in which the batch steeped', () => {

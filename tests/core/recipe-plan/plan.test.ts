@@ -30,7 +30,7 @@ describe('common practice', () => {
   ])('%s', (_, plants, ml, percent) => {
     const made = plan(wish(plants, { spirits: [spirit(ml, percent)], bottles: bottle }))
     expect(made.ceilings.warned).toEqual([])
-    expect(made.steep.weak).toBe(false)
+    expect(made.steep.keeping).toBe('keeps')
     for (const { botanical, massG } of made.plants) {
       expect((massG.value * 1000) / made.steep.pouredMl).toBeLessThanOrEqual(botanical.dose.maxGPerL)
     }

@@ -42,11 +42,18 @@ describe('published and worked figures', () => {
     expect(of(id, 1).waterShare).toBe(share)
   })
 
-  // fire-and-handling.json, "fermentation"; the limits are contracts.
-  it('warns under 25 % vol in the jar and refuses under 20', () => {
-    const strawberries = of('strawberry', 1000)
-    expect(steep(steepOf([strawberries], 1000, 40)).weak).toBe(true)
-    expect(steep(steepOf([strawberries], 1000, 60)).weak).toBe(false)
+  // 1 kg of raspberries, all of whose water joins: 17.6 % vol in 700 ml of 40 % and undecided, 14.4 % vol in 500 ml and
+  // fermenting (keeping.json, "steeping_jar", derived). Here the water that surely joins is less, and the rest is the ±.
+  it('judges the jar with the water of its plants, at the low end of what is known', () => {
+    const [raspberries, strawberries] = [of('raspberry', 1000), of('strawberry', 1000)]
+    const undecided = steep(steepOf([raspberries], 700, 40))
+    expect(undecided.keeping).toBe('undecided')
+    expect(Math.abs(undecided.jarAbvPercent.value - undecided.jarAbvPercent.plusMinus - 17.6)).toBeLessThan(0.7)
+    expect(refusal(() => steep(steepOf([raspberries], 500, 40)))).toBe('unreachable steep_too_weak')
+    const { lowAbvPercent } = refusedValues(() => steep(steepOf([raspberries], 500, 40))) as { lowAbvPercent: number }
+    expect(Math.abs(lowAbvPercent - 14.4)).toBeLessThan(0.7)
+    expect(steep(steepOf([strawberries], 1000, 40)).keeping).toBe('keeps')
+    expect(steep(steepOf([strawberries], 1000, 35)).keeping).toBe('undecided')
     expect(refusal(() => steep(steepOf([strawberries], 1000, 30)))).toBe('unreachable steep_too_weak')
   })
 

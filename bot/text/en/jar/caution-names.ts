@@ -6,7 +6,5 @@ export const cautionNames = {
   may_crystallise: 'the sugar may crystallise',
   sugar_limit_not_known: 'the sugar may not all dissolve',
   bottle_bursts: 'a full bottle can burst in the freezer',
-  weak_keeps_badly: 'under 15 % vol it keeps badly',
-  plan_weak_jar: 'under 25 % vol the jar may spoil',
   plan_hazard: 'what its plants can do (/cautions says it)',
 } as const

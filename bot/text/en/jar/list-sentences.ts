@@ -1,6 +1,9 @@
+import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
 import type { Stage } from '../../../../core/jar/story.ts'
 import type { IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Format } from '../../format.ts'
+import { listed } from '../phrases.ts'
+import { dangerWords } from './danger-sentences.ts'
 import { dayWords, shortDayWords } from './day-words.ts'
 import { type Asked, askedText, type Coming, comingText, type TaskSaid, tasksText } from './duty-words.ts'
 
@@ -29,6 +32,8 @@ export const dayOfText = ({ stage, day, ofDays }: Progress): string =>
   ofDays === null || stage === 'ready' ? `day ${day}` : `day ${day} of ${ofDays}`
 
 interface Headline {
+  /** What needs putting right before anything else. */
+  readonly held: readonly string[]
   readonly today: readonly Asked[]
   /** The soonest first. */
   readonly next: readonly Coming[]
@@ -39,10 +44,12 @@ interface Headline {
 export const listSentences = {
   headlines: {
     jars_none: () => 'No jar is running. /plan works out what goes into one, /jar start begins it.',
-    jars_today: ({ today, next, isToday }: Headline, format: Format) => {
-      const now = today.length === 0 ? 'Nothing to do today.' : `Today: ${today.map(askedText).join('; ')}.`
+    jars_today: ({ held, today, next, isToday }: Headline, format: Format) => {
+      const first = held.length === 0 ? '' : `Look after ${listed(held)} first. `
+      const none = held.length === 0 ? 'Nothing to do today.' : 'Nothing else to do today.'
+      const now = today.length === 0 ? none : `Today: ${today.map(askedText).join('; ')}.`
       const later = next.map((coming) => comingText(coming, isToday, format))
-      return later.length === 0 ? now : `${now} Next: ${later.join('; ')}.`
+      return later.length === 0 ? `${first}${now}` : `${first}${now} Next: ${later.join('; ')}.`
     },
   },
 
@@ -52,15 +59,21 @@ export const listSentences = {
 
   cells: {
     jar_progress: (
-      values: Progress & { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay },
+      values: Progress & {
+        readonly tasks: readonly TaskSaid[]
+        readonly today: IsoDay
+        readonly danger: DangerKind | null
+      },
       format: Format,
     ) => {
-      const { stage, day, ofDays, tasks, today } = values
+      const { stage, day, ofDays, tasks, today, danger } = values
       const parts = [
         padded(stage, LONGEST_STAGE),
         ofDays === null ? NBSP.repeat(BAR) : bar(day, ofDays),
         padded(dayOfText(values), USUAL_DAY),
-        tasksText(tasks, today, format),
+        [danger === null ? '' : `! ${dangerWords[danger]}`, tasksText(tasks, today, format)]
+          .filter((text) => text !== '')
+          .join('; '),
       ]
       return parts.join(' ').trimEnd()
     },

@@ -1,8 +1,10 @@
+import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
 import type { Stage } from '../../../../core/jar/story.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { MONTHS } from '../day-text.ts'
+import { dangerWords } from './danger-sentences.ts'
 import { daysWords } from './day-words.ts'
 import { type InJar, inJarText } from './in-jar-words.ts'
 import { noteText } from './note-words.ts'
@@ -20,6 +22,7 @@ interface Batch {
   /** Null where the jar holds nothing. */
   readonly made: { readonly volumeMl: Measured; readonly abvPercent: Measured; readonly sugarGPerL: Measured } | null
   readonly rating: number | null
+  readonly danger: DangerKind | null
 }
 
 interface WholeBatch extends Batch {
@@ -39,9 +42,13 @@ const sweetText = (sugarGPerL: Measured, format: Format): readonly string[] =>
 
 const ratingText = (rating: number | null): readonly string[] => (rating === null ? [] : [`rated ${rating}`])
 
+const dangerText = (danger: DangerKind | null): readonly string[] =>
+  danger === null ? [] : [`! ${dangerWords[danger]}`]
+
 const batchText = (batch: WholeBatch, format: Format): string => {
-  const { startedOn, made, inJar, rating, notes } = batch
+  const { startedOn, made, inJar, rating, notes, danger } = batch
   const sentences = [
+    ...dangerText(danger),
     [monthWords(startedOn), ...stageText(batch)].join(', '),
     inJarText(inJar, format),
     ...(made === null
@@ -77,6 +84,7 @@ export const notebookSentences = {
     /** Where there are many. */
     batch_short: (batch: Batch, format: Format) =>
       [
+        ...dangerText(batch.danger),
         monthWords(batch.startedOn),
         ...stageText(batch),
         ...(batch.made === null

@@ -153,8 +153,19 @@ const how = {
 /** What a reminder says. */
 export const nudgeSentences = {
   headlines: {
-    nudge: ({ asked, today }: { readonly asked: readonly NudgedJars[]; readonly today: IsoDay }, format: Format) =>
-      asked.map((each) => nudgedText(each, today, format)).join(' '),
+    nudge: (
+      values: {
+        readonly asked: readonly NudgedJars[]
+        /** What needs putting right before anything else. */
+        readonly held: readonly string[]
+        readonly today: IsoDay
+      },
+      format: Format,
+    ) => {
+      const { asked, held, today } = values
+      const first = held.length === 0 ? [] : [`Look after ${namesText(held)} first.`]
+      return [...first, ...asked.map((each) => nudgedText(each, today, format))].join(' ')
+    },
   },
 
   notes: {

@@ -3,6 +3,7 @@ import { planCommandText } from '../plan/plan-command-text.ts'
 const jar = 'Which jar: its name, or the beginning of it'
 const whole = 'Which jar: its whole name, or its #id'
 const after = 'Its last entry by number: only if what is in the jar has not changed since that one'
+const already = 'yes: it has happened, so record it whatever becomes of it'
 const when = 'The day, if it was not today: yesterday, Saturday, 24 December'
 
 const { start: _, ...planOptions } = planCommandText.options
@@ -45,6 +46,7 @@ export const stepTexts = {
       'unknown-ok': 'yes: you answer for a plant that I do not know, and give its grams; I vouch for nothing',
       when,
       after,
+      already,
     },
     examples: ['/jar add lemon of:20 g ginger'],
   },
@@ -83,7 +85,7 @@ export const stepTexts = {
   },
   'jar bottle': {
     summary: 'It is in bottles',
-    options: { jar, bottles: 'Bottles you filled: 4 x 500 ml, or 3 x 500 ml + 1 x 250 ml', when },
+    options: { jar, bottles: 'Bottles you filled: 4 x 500 ml, or 3 x 500 ml + 1 x 250 ml', when, already },
     examples: ['/jar bottle lemon bottles:3 x 500 ml'],
   },
   'jar open': {
@@ -127,6 +129,7 @@ export const stepTexts = {
       rating: '1 (poor) to 5 (superb)',
       'unknown-ok': 'yes: you answer for a plant that I do not know',
       when: 'The day it was: yesterday, 24 December',
+      already,
       note: 'What you tasted, to the end of the line: it comes last',
     },
     examples: [

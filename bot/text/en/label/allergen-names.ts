@@ -1,6 +1,6 @@
 import type { Allergen } from '../../../../core/label/allergens.ts'
 
-/** As they stand on a label. */
+/** As they stand on a label, after `Contains` or `May contain`. */
 export const allergenNames: Readonly<Record<Allergen, string>> = {
   peanut: 'peanut',
   walnut: 'walnut (a nut)',
@@ -11,12 +11,21 @@ export const allergenNames: Readonly<Record<Allergen, string>> = {
   brazil_nut: 'Brazil nut (a nut)',
   pistachio: 'pistachio (a nut)',
   macadamia: 'macadamia (a nut)',
+  nut: 'nuts',
   sesame: 'sesame',
   mustard: 'mustard',
   celery: 'celery',
-  sulphites: 'sulphites, unless the dried fruit is unsulphured',
-  milk_soya: 'milk and soya, if the chocolate’s pack says so',
-  nut_traces: 'nuts in traces, if the cocoa’s pack says so',
+  lupin: 'lupin',
+  soya: 'soya',
+  wheat: 'wheat (gluten)',
+  rye: 'rye (gluten)',
+  barley: 'barley (gluten)',
+  oats: 'oats (gluten)',
+  gluten: 'cereals with gluten',
+  sulphites: 'sulphites (from dried fruit)',
+  nut_traces: 'traces of nuts (from cocoa)',
+  milk_traces: 'milk (from chocolate)',
+  soya_traces: 'soya (from chocolate)',
   cashew_family: 'pink pepper (kin to cashew and pistachio)',
   daisy_family: 'plants of the daisy family',
 }

@@ -1,7 +1,9 @@
+import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
 import type { Stage } from '../../../../core/jar/story.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Format } from '../../format.ts'
 import { MONTHS } from '../day-text.ts'
+import { dangerWords } from '../jar/danger-sentences.ts'
 import { shortDayWords } from '../jar/day-words.ts'
 import { type TaskSaid, tasksText } from '../jar/duty-words.ts'
 import { dayOfText } from '../jar/list-sentences.ts'
@@ -13,6 +15,7 @@ interface Jar {
   readonly day: number
   readonly ofDays: number | null
   readonly tasks: readonly TaskSaid[]
+  readonly danger: DangerKind | null
 }
 
 interface Shelf {
@@ -22,7 +25,8 @@ interface Shelf {
 
 const counted = (count: number): string => (count === 1 ? 'one jar' : `${count} jars`)
 
-const due = ({ tasks }: Pick<Jar, 'tasks'>, today: IsoDay, format: Format): string => tasksText(tasks, today, format)
+const due = ({ tasks, danger }: Pick<Jar, 'tasks' | 'danger'>, today: IsoDay, format: Format): string =>
+  [danger === null ? '' : dangerWords[danger], tasksText(tasks, today, format)].filter((text) => text !== '').join('; ')
 
 const withTask = (jar: Jar, stands: string, today: IsoDay, format: Format): string => {
   const asked = due(jar, today, format)

@@ -1,7 +1,9 @@
+import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { dayText, MONTHS } from '../day-text.ts'
+import { printedDangers } from '../jar/danger-sentences.ts'
 import { type InJar, inJarText } from '../jar/in-jar-words.ts'
 import { daysText } from '../plan/plan-words.ts'
 import { altText } from './alt-text.ts'
@@ -14,6 +16,7 @@ interface Tag {
   readonly inJar: InJar
   readonly abvPercent: Measured | null
   readonly isFlammable: boolean
+  readonly danger: DangerKind | null
 }
 
 /** Paper outlives the year. */
@@ -55,11 +58,13 @@ export const tagText = {
   strength,
   inIt: (inJar: InJar, format: Format) => inJarText(inJar, format),
   flammable: () => 'FLAMMABLE',
+  warning: ({ danger }: Pick<Tag, 'danger'>): string => (danger === null ? '' : printedDangers[danger]),
   alt: (tag: Tag, format: Format) =>
     altText([
       `Jar tag: ${tag.name}.`,
+      tag.danger === null ? '' : `${printedDangers[tag.danger]}.`,
       `Started ${longDay(tag.started)}.`,
-      strainSaid(tag, format),
+      tag.danger === null || tag.danger === 'undecided' ? strainSaid(tag, format) : '',
       `In it: ${inJarText(tag.inJar, format)}; ${strength(tag, format)}.`,
       tag.isFlammable ? 'Flammable.' : '',
     ]),

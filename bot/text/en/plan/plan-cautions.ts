@@ -61,10 +61,15 @@ const said: { readonly [Key in PlanHazard]: string } = {
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
+/** The double of olive is another than that of bay. */
+const leavesText = (ids: readonly string[]): string => {
+  if (!ids.includes('olive_leaf')) return said.bay_lookalikes
+  const leaf = ids.length === 1 ? 'an olive' : 'the right one'
+  return `bought, or from a tree you know to be ${leaf}; oleander leaves look alike and kill`
+}
+
 /** What can hurt in a planned batch. */
 export const planCautions = {
   plan_hazard: ({ hazard, ids }: { readonly hazard: PlanHazard; readonly ids: readonly string[] }) =>
-    `${capital(listed(ids.map(plantName)))}: ${said[hazard]}.`,
-  plan_weak_jar: () =>
-    'Under 25 % vol in the jar it may ferment or spoil: keep it cold and under the liquid, and throw it out if it fizzes or smells off.',
+    `${capital(listed(ids.map(plantName)))}: ${hazard === 'bay_lookalikes' ? leavesText(ids) : said[hazard]}.`,
 }

@@ -93,6 +93,15 @@ export const planNotes = {
   },
   plan_above_wise: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is above the ${perLitre(limitGPerL, format)} that is wise.`,
+  plan_caffeine: ({
+    mg,
+    mostMg,
+    glassMl,
+  }: {
+    readonly mg: number
+    readonly mostMg: number
+    readonly glassMl: number
+  }) => `A ${glassMl} ml glass of it has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
   plan_capped: ({ ids }: { readonly ids: readonly string[] }) =>
     `I took less than the usual ${listed(ids.map(plantName))}, to stay under the limit for a finished drink.`,
   plan_spirit_usual: ({ id, lowPercent, highPercent, isTooStrong }: UsualSpirit, format: Format) =>

@@ -2,6 +2,7 @@ import { exactly } from '../../../../core/quantity/measured.ts'
 import type { OtherThing } from '../../../../core/recipe/plan/other-than-plants.ts'
 import type { PlanProblems } from '../../../../core/recipe/plan/problems.ts'
 import type { Format } from '../../format.ts'
+import { weakText } from '../jar/safety-problems.ts'
 import { plantName } from './plan-words.ts'
 
 type Instead = NonNullable<PlanProblems['steep_too_weak']['instead']>
@@ -31,14 +32,12 @@ const itsOption: { readonly [Thing in OtherThing]: (value: string) => string } =
 
 /** Why a batch cannot be planned so, and what can. */
 export const planProblems = {
-  steep_too_weak: ({ jarAbvPercent, spiritAbvPercent, leastAbvPercent, instead }, format) => {
-    const jar = `${format.plain(Math.floor(jarAbvPercent * 10) / 10, 1)} % vol`
-    const why =
-      spiritAbvPercent < leastAbvPercent
-        ? `It would steep at ${jar}; under ${leastAbvPercent} it may spoil.`
-        : `What the plants and sugar bring takes ${format.plain(spiritAbvPercent, 1)} % vol down to ${jar} in the jar; under ${leastAbvPercent} it may spoil.`
+  steep_too_weak: ({ instead, ...weak }) => {
+    const why = `It would steep at ${weakText(weak)}. That can ferment, and a closed jar of it can burst.`
     return instead === null ? why : `${why} ${wouldDo(instead)}`
   },
+  drink_ferments: ({ abvPercent, sugarGPerL, keepsFromPercent }) =>
+    `At ${weakText({ abvPercent, sugarGPerL, lowAbvPercent: null })} it can ferment, and a closed bottle of it can burst. From ${keepsFromPercent} % vol it keeps.`,
   plants_drink_all: ({ plantsG, liquidMl, enoughMl }, format) =>
     `${format.mass({ value: plantsG, plusMinus: plantsG * 0.02 })} of plants would keep nearly all of ${format.volume(exactly(liquidMl))};` +
     ` take about ${format.volume({ value: enoughMl, plusMinus: enoughMl * 0.05 })} of spirit, or fewer plants.`,

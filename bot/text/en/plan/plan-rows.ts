@@ -95,15 +95,21 @@ export const planCells = {
           : `about ${format.mass(sugarG)} sugar and ${format.volume(waterMl)} water, no syrup`,
   plan_rest: ({ restDays }: { readonly restDays: number }) =>
     `rest ${restDays} ${restDays === 1 ? 'day' : 'days'}; after the first 1 or 2, in the cold, filter or decant`,
-  /** Without a best before: too weak to say that it keeps. */
+  /** Without a best before: too weak for a year in a cupboard. */
   plan_ready: (
-    { ready, bestBefore }: { readonly ready: CalendarDay; readonly bestBefore: CalendarDay | null },
+    values: {
+      readonly ready: CalendarDay
+      readonly bestBefore: CalendarDay | null
+      /** It may not keep. */
+      readonly isForWeeks: boolean
+    },
     format: Format,
-  ) =>
-    `by ${format.day(ready)}; ` +
-    (bestBefore === null
-      ? 'under 25 % vol keep it in the fridge and drink it soon'
-      : `best before about ${format.day(bestBefore)}`),
+  ) => {
+    const { ready, bestBefore, isForWeeks } = values
+    if (isForWeeks) return `by ${format.day(ready)}; in the fridge all the time, for weeks`
+    const how = bestBefore === null ? 'once open, in the fridge' : `best before about ${format.day(bestBefore)}`
+    return `by ${format.day(ready)}; ${how}`
+  },
   plan_bottles: (
     { bottles, leftoverMl }: { readonly bottles: readonly BottlesSaid[]; readonly leftoverMl: Measured },
     format: Format,

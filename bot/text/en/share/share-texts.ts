@@ -22,6 +22,9 @@ export const jarTagText = {
 
 export const jarLabelText = {
   summary: 'A label for each size of its bottles, to print',
-  options: { jar: 'Its name, the beginning of it, or its # and id' },
+  options: {
+    jar: 'Its name, the beginning of it, or its # and id',
+    already: 'yes: a label all the same, of what should not be in bottles',
+  },
   examples: ['/jar label lemon'],
 }

@@ -1,0 +1,26 @@
+import { expectNotRefused } from '../botanical/refusal.ts'
+import { expectDrinkable } from '../botanical/refuse-spirit.ts'
+import { DomainError } from '../domain-error.ts'
+import { shown } from '../quantity/typed-text.ts'
+
+/** Whether a text is refused now, not merely asked about. */
+function isRefused(expect: () => void): boolean {
+  try {
+    expect()
+    return false
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error
+    return error.code === 'refused'
+  }
+}
+
+/** What is refused among plants that were typed, fit to be shown; null where nothing is. */
+export const refusedPlantIn = (text: string): string | null =>
+  isRefused(() => expectNotRefused(text)) ? shown(text) : null
+
+/** The same of spirits. */
+export const refusedSpiritIn = (text: string): string | null =>
+  isRefused(() => expectDrinkable(text)) ? shown(text) : null
+
+/** A plant outside the catalogue as an entry names it, where nobody may answer for it now; null where that is allowed. */
+export const refusedUnknown = (name: string): string | null => refusedPlantIn(name)
