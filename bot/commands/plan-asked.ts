@@ -1,4 +1,4 @@
-import { type Plan, type PlanWish, plan } from '../../core/recipe/plan/plan.ts'
+import { type Plan, type PlanWish, plan, planAsIs as planOnce } from '../../core/recipe/plan/plan.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import type { Message } from '../text/words.ts'
 import { planFromCode } from './plan-from-code.ts'
@@ -30,7 +30,13 @@ function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedP
     if (of === undefined) throw missing(setting.command, 'of', null)
     const named = { ...input, of }
     const wish = planWish(named, setting)
-    return { input: named, wish, planned: plan(wish), notes: [], limit: { limitId: null, isPlantSaid: false } }
+    return {
+      input: named,
+      wish,
+      planned: (setting.isTrial === true ? planOnce : plan)(wish),
+      notes: [],
+      limit: { limitId: null, isPlantSaid: false },
+    }
   }
   const told = TOLD.find((option) => input[option] !== undefined)
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
