@@ -2,6 +2,10 @@ import { availableParallelism } from 'node:os'
 import { fileURLToPath } from 'node:url'
 import { defineConfig } from 'vitest/config'
 
+/** Tests that start processes, which wait more than they work. */
+const PROCESSES = 'tests/**/*.process.test.ts'
+const inProcesses = process.env.LARDERBELL_PROCESSES !== undefined
+
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
@@ -9,7 +13,8 @@ export default defineConfig({
     isolate: false,
     // As many as the machine has cores; the default leaves one idle, which of two is half.
     maxWorkers: availableParallelism(),
-    include: ['tests/**/*.test.ts'],
+    include: [inProcesses ? PROCESSES : 'tests/**/*.test.ts'],
+    exclude: inProcesses ? [] : [PROCESSES],
     globalSetup: ['tests/print-seed.ts'],
     testTimeout: process.env.LARDERBELL_LONG ? 600_000 : 30_000,
   },

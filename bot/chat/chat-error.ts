@@ -1,10 +1,11 @@
 import type { ErrorCode } from '../../core/domain-error.ts'
 import type { FileProblems } from './file-problems.ts'
 import type { Lacking } from './lacking.ts'
+import type { LimitProblems } from './limit-problems.ts'
 import type { SafetyProblems } from './safety-problems.ts'
 
 /** What can be wrong with a line or its surroundings, by key, with the values its sentence needs. */
-export interface ChatProblems extends FileProblems, SafetyProblems {
+export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblems {
   empty_line: Record<string, never>
   line_too_long: { length: number; limit: number }
   control_characters: Record<string, never>

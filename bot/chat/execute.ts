@@ -12,6 +12,7 @@ import { parseLine } from './grammar.ts'
 import type { Invocation } from './invocation.ts'
 import { nearest } from './nearest.ts'
 import type { Reply } from './reply.ts'
+import { withLine } from './retyped.ts'
 import { trace } from './trace.ts'
 import { holdsOnlyFinite, verifyReply } from './verify-reply.ts'
 
@@ -81,7 +82,7 @@ const known = (error: unknown, call: Invocation | null): Problem | null => {
   if (error instanceof ChatError) return ofJar(fromChat(error), call)
   if (error instanceof StorageError) return { code: error.code, problem: error.problem, values: error.values }
   const problem = error instanceof ZodError && call !== null ? fromSchema(error, call) : null
-  return problem === null ? null : ofJar(problem, call)
+  return problem === null || call === null ? problem : withLine(ofJar(problem, call), call)
 }
 
 type Attempt<Result> = { readonly ok: true; readonly result: Result } | Failure

@@ -2,6 +2,7 @@ import { z } from 'zod'
 import type { Botanical } from '../../core/botanical/botanical.ts'
 import { botanicalById, catalogue } from '../../core/botanical/catalogue/catalogue.ts'
 import type { Found } from '../../core/botanical/find.ts'
+import { mayBeDried } from '../../core/botanical/in-form.ts'
 import { productFiles } from '../../core/botanical/product-files.ts'
 import { steepEvidenceOf } from '../../core/botanical/steep-evidence.ts'
 import { defineCommand } from '../chat/command.ts'
@@ -16,10 +17,10 @@ import { kitchenOf } from './typed-in.ts'
 type Note = Message<'notes'>
 
 function plantNotes({ botanical, saidState, corrected }: Found): readonly Note[] {
-  const { id, form, driedPerFresh, preparation, timesDays } = botanical
+  const { id, form, preparation, timesDays } = botanical
   const evidence = steepEvidenceOf(id)
   const files = productFiles.filter(({ botanicals }) => botanicals.includes(id))
-  const isFormTaken = saidState === null && driedPerFresh !== null
+  const isFormTaken = saidState === null && mayBeDried(botanical, false)
   const usualState = botanicalById(id).form.state
   const knownAs = usualState === form.state ? null : usualState
   const forms = [{ id, state: form.state }]

@@ -1,7 +1,9 @@
 import { z } from 'zod'
-import { allergensOf } from '../../core/label/allergens.ts'
+import { SULPHITES_FROM_MG_PER_L } from '../../core/label/allergens.ts'
+import type { ForGuests } from '../../core/label/for-guests.ts'
+import { CAFFEINE_HIGH_MG_PER_L, LIQUORICE_MG_PER_L, LIQUORICE_WARNED_G_PER_L } from '../../core/label/guest-advice.ts'
 import { bestOf, type Label, label } from '../../core/label/label.ts'
-import type { LabelPlant } from '../../core/label/parse-label-plants.ts'
+import { type LabelPlant, labelPlantsForGuests } from '../../core/label/parse-label-plants.ts'
 import { type Region, regionNamed, regions } from '../../core/label/parse-region.ts'
 import { strengthTolerance } from '../../core/label/strength-tolerance.ts'
 import { exactly } from '../../core/quantity/measured.ts'
@@ -34,14 +36,33 @@ const printedRows = (found: Label, asked: readonly Region[]): readonly Row[] =>
     return [row(`label_${region}`, { group: 'cells', key: 'printed', values })]
   })
 
-const plantNotes = (plants: readonly LabelPlant[], asked: readonly Region[]): readonly Message<'notes'>[] => {
-  const unknown = plants.filter(({ ids }) => ids.length === 0)
+const plantNotes = (
+  plants: readonly LabelPlant[],
+  { unknown }: ForGuests,
+  asked: readonly Region[],
+): readonly Message<'notes'>[] => {
+  const strange = plants.filter(({ ids }) => ids.length === 0)
   const isEu = asked.includes('eu')
   const isLemon = plants.length > 0 && plants.every(({ ids }) => ids.length === 1 && ids[0] === 'lemon_peel')
   return [
-    ...unknown.map(({ typed }): Message<'notes'> => ({ group: 'notes', key: 'unknown_plant', values: { typed } })),
+    ...strange.map(({ typed }): Message<'notes'> => {
+      return { group: 'notes', key: unknown.includes(typed) ? 'unknown_plant' : 'allergen_known', values: { typed } }
+    }),
     ...(isEu && isLemon ? [note('lemon_name')] : []),
     ...(isEu && plants.some(({ ids }) => ids.some((id) => NATURAL_ONLY.includes(id))) ? [note('natural_only')] : []),
+  ]
+}
+
+/** From how much on the law of the EU asks for the words; that of Great Britain was the same when it left (from memory). */
+const lawNotes = ({ allergens, advice }: ForGuests, asked: readonly Region[]): readonly Message<'notes'>[] => {
+  if (!asked.includes('eu') && !asked.includes('uk')) return []
+  const liquorice = { fromMgPerL: LIQUORICE_MG_PER_L.warned, rootGPerL: LIQUORICE_WARNED_G_PER_L }
+  const caffeine = { fromMgPerL: CAFFEINE_HIGH_MG_PER_L }
+  const sulphites = { fromMgPerL: SULPHITES_FROM_MG_PER_L }
+  return [
+    ...(advice.includes('liquorice') ? [{ group: 'notes', key: 'law_liquorice', values: liquorice } as const] : []),
+    ...(advice.includes('caffeine') ? [{ group: 'notes', key: 'law_caffeine', values: caffeine } as const] : []),
+    ...(allergens.includes('sulphites') ? [{ group: 'notes', key: 'law_sulphites', values: sulphites } as const] : []),
   ]
 }
 
@@ -69,7 +90,7 @@ export const labelCommand = defineCommand({
       sugarGPerL: sugarGPerL(input.sweetness.is),
     }
     const found = label(litre, isKnown ? ids : null, asked)
-    const allergens = allergensOf(ids)
+    const guests = labelPlantsForGuests(plants)
     return {
       headline: {
         group: 'headlines',
@@ -103,11 +124,13 @@ export const labelCommand = defineCommand({
         ...(own === null || country === null
           ? []
           : [{ group: 'notes', key: 'own_region', values: { region: own, code: country } } as const]),
-        ...plantNotes(plants, asked),
+        ...plantNotes(plants, guests, asked),
+        ...lawNotes(guests, asked),
         ...regions.filter((region) => asked.includes(region)).map((region) => note(`${region}_label_says`)),
       ],
       cautions: [
-        ...(allergens.length > 0 ? [{ group: 'cautions', key: 'allergens', values: { allergens } } as const] : []),
+        ...(guests.allergens.length > 0 ? [{ group: 'cautions', key: 'allergens', values: guests } as const] : []),
+        { group: 'cautions', key: 'for_guests', values: guests },
         caution('not_for_sale'),
         caution('law_and_doctor'),
       ],
@@ -115,6 +138,7 @@ export const labelCommand = defineCommand({
       data: {
         categories: found.verdicts.map(({ category, meets, missing }) => ({ id: category.id, meets, missing })),
         ...measuredData({ sugarAsInvertGPerL: found.invertGPerL }),
+        ...guests,
       },
       kitchen: kitchenOf(input),
     }

@@ -5,6 +5,7 @@ import { planFromCode } from './plan-from-code.ts'
 import { orMended } from './plan-mended.ts'
 import type { PlantLimit } from './plan-notes.ts'
 import { missing, type Planned, planWish, type Setting, type WithPlants } from './plan-wish.ts'
+import { lineInsteadOfCode, lineWithLess, orWithinLimits } from './within-limits.ts'
 
 /** What is planned, and what has to be said of how it was come by. */
 export interface AskedPlan<Input> {
@@ -30,16 +31,16 @@ function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedP
     if (of === undefined) throw missing(setting.command, 'of', null)
     const named = { ...input, of }
     const wish = planWish(named, setting)
-    return {
-      input: named,
-      wish,
-      planned: (setting.isTrial === true ? planOnce : plan)(wish),
-      notes: [],
-      limit: { limitId: null, isPlantSaid: false },
-    }
+    const planOf = setting.isTrial === true ? planOnce : plan
+    const planned = orWithinLimits(() => planOf(wish), { of: of.is, line: () => lineWithLess(named, setting) })
+    return { input: named, wish, planned, notes: [], limit: { limitId: null, isPlantSaid: false } }
   }
   const told = TOLD.find((option) => input[option] !== undefined)
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
-  const { plants, ...made } = planFromCode(from.is.recipe, input, setting)
+  const { recipe } = from.is
+  const { plants, ...made } = orWithinLimits(() => planFromCode(recipe, input, setting), {
+    of: of?.is,
+    line: () => lineInsteadOfCode(recipe, input, setting),
+  })
   return { ...made, input: { ...input, of: plants } }
 }

@@ -1,4 +1,5 @@
 import type { HazardKey } from '../../core/botanical/hazards.ts'
+import { mayBeDried } from '../../core/botanical/in-form.ts'
 import { abvPercent, sugarGPerL, volumeMl } from '../../core/liquid/liquid.ts'
 import { sugarState } from '../../core/liquid/solubility.ts'
 import type { CalendarDay } from '../../core/quantity/quantities.ts'
@@ -28,7 +29,9 @@ export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }:
     (values.sugarGPerL ?? USUAL.sugarGPerL) === USUAL.sugarGPerL
   const found = input.of.is.plants
   const forms = found
-    .filter(({ saidState, botanical }) => saidState === null && botanical.driedPerFresh !== null)
+    .filter(
+      ({ saidState, botanical, typed }) => saidState === null && mayBeDried(botanical, typed.amount?.kind === 'mass'),
+    )
     .map(({ botanical }) => ({ id: botanical.id, state: botanical.form.state }))
   const ids = found.filter(({ corrected }) => corrected).map(({ botanical }) => botanical.id)
   return [

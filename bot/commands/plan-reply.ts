@@ -90,7 +90,7 @@ export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit
       },
     ],
     notes: [
-      ...unknownNotes(input, plan),
+      ...unknownNotes(plan),
       ...assumptionNotes(input),
       ...assumedNotes(input, wish, plan),
       ...dayNotes(plan, input, limit),

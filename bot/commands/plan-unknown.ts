@@ -1,4 +1,5 @@
 import type { z } from 'zod'
+import { findFood } from '../../core/botanical/foods/find-food.ts'
 import { DomainError } from '../../core/domain-error.ts'
 import type { PlantsRead } from '../../core/recipe/plan/find-plants.ts'
 import type { Plan } from '../../core/recipe/plan/plan.ts'
@@ -28,6 +29,9 @@ function problemOf(input: Answers): { readonly option: string; readonly error: D
     if (input.days === undefined) return null
     return { option: 'days', error: new DomainError('bad_value', 'days_of_unknown_only', {}) }
   }
+  // What is no food, or still has a question, is said before what only lacks the maker's word.
+  const closed = unknown.find(({ food, problem }) => food === null || problem.values.food?.question !== null)
+  if (closed !== undefined) return { option: 'of', error: closed.problem }
   if (input['unknown-ok']?.is !== true) return { option: 'of', error: first.problem }
   try {
     unknown.forEach(answeredFor)
@@ -50,14 +54,18 @@ export function checkUnknown(input: Answers, context: z.RefinementCtx): void {
 
 const namesIn = ({ unknown }: Pick<Plan, 'unknown'>): readonly string[] => unknown.map(({ name }) => name)
 
-/** How to find out whether it is food: before every other caution. */
-export const unknownCautions = (plan: Plan): readonly Message<'cautions'>[] =>
-  plan.unknown.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names: namesIn(plan) } }]
+/** What whoever drinks of these foods may have to know, the worst of it before every other caution. */
+export const foodCautions = (names: readonly string[]): readonly Message<'cautions'>[] => {
+  const known = names.flatMap((name) => findFood(name)?.food ?? [])
+  const notes = [...new Set(known.flatMap((food) => food.notes))]
+  return names.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names, notes } }]
+}
+
+export const unknownCautions = (plan: Plan): readonly Message<'cautions'>[] => foodCautions(namesIn(plan))
 
 /** Whose the amounts and days are, and what the ± holds. */
-export function unknownNotes({ of }: { readonly of: Given<PlantsRead> }, plan: Plan): readonly Message<'notes'>[] {
+export function unknownNotes(plan: Plan): readonly Message<'notes'>[] {
   if (plan.unknown.length === 0) return []
-  const ids = [...new Set(of.is.unknown.flatMap(({ problem }) => problem.values.nearest))]
   const range = {
     waterPercent: 100 * MOST_WATER_SHARE,
     keptMinMlPerG: KEPT_ML_PER_G.min,
@@ -66,7 +74,6 @@ export function unknownNotes({ of }: { readonly of: Given<PlantsRead> }, plan: P
   return [
     { group: 'notes', key: 'plan_unknown_yours', values: { names: namesIn(plan) } },
     ...(plan.told.strainOn === null ? [note('plan_unknown_days')] : []),
-    ...(ids.length === 0 ? [] : [{ group: 'notes', key: 'plan_unknown_nearest', values: { ids } } as const]),
     { group: 'notes', key: 'plan_unknown_range', values: range },
   ]
 }

@@ -1,6 +1,13 @@
 import { z } from 'zod'
 import { countries } from '../../core/label/countries.ts'
 import type { Country } from '../../core/label/country.ts'
+import {
+  DANGEROUS_GLASS_G,
+  glassDanger,
+  HEAVY_OCCASION_G,
+  LIFE_THREATENING_G_PER_L,
+  LIGHT_ADULT_KG,
+} from '../../core/label/one-glass.ts'
 import { countryNamed, plainName, type TypedCountry } from '../../core/label/parse-country.ts'
 import { serving } from '../../core/label/serving.ts'
 import { defineCommand } from '../chat/command.ts'
@@ -70,6 +77,18 @@ const actionsFor = (input: Typed, meant: Country | null): readonly Action[] => {
   return [{ label: { group: 'actions', key: 'count_in', values: { country: meant.id } }, line }]
 }
 
+/** Where the limits of one glass are from. */
+const glassNote: Message<'notes'> = {
+  group: 'notes',
+  key: 'one_glass',
+  values: {
+    heavyG: HEAVY_OCCASION_G,
+    dangerousG: DANGEROUS_GLASS_G,
+    adultKg: LIGHT_ADULT_KG,
+    gPerL: LIFE_THREATENING_G_PER_L,
+  },
+}
+
 export const servingCommand = defineCommand({
   path: 'serving',
   input: z.object({
@@ -85,6 +104,7 @@ export const servingCommand = defineCommand({
     const drink = country?.drink ?? null
     const { ethanolG, drinks } = serving(pour, drink)
     const meant = typed && country === null ? nearestTo(typed) : null
+    const danger = glassDanger(ethanolG.value)
     const counted = country === null || drinks === null ? null : { drinks, country: country.id }
     return {
       headline: {
@@ -102,11 +122,20 @@ export const servingCommand = defineCommand({
             ]),
       ],
       sure: [],
-      notes: [...assumptionNotes({ pour: input.pour, strength: input.strength }), ...countryNotes(asked, meant)],
-      cautions: [...(strength.abvPercent >= NEAT_PERCENT ? [caution('neat_spirit')] : []), caution('law_and_doctor')],
+      notes: [
+        ...assumptionNotes({ pour: input.pour, strength: input.strength }),
+        ...countryNotes(asked, meant),
+        ...(danger === null ? [] : [glassNote]),
+      ],
+      cautions: [
+        ...(danger === null ? [] : [caution(`${danger}_glass`)]),
+        ...(strength.abvPercent >= NEAT_PERCENT ? [caution('neat_spirit')] : []),
+        caution('law_and_doctor'),
+      ],
       actions: actionsFor(input, meant),
       data: {
         ...measuredData({ ethanolG }),
+        oneGlass: danger ?? 'none',
         drinkGPerServing: drink?.drinkG ?? null,
         ...(drinks === null ? { drinks: null, drinksPlusMinus: null } : measuredData({ drinks })),
       },

@@ -1,8 +1,11 @@
-import { displayWidth, padTo } from './display-width.ts'
+import { textWidth } from './text-width.ts'
 import { wrap } from './wrap.ts'
 
 const MARGIN = '  '
 const GAP = 2
+
+/** Filled up with spaces to so many columns of a terminal. */
+const padTo = (text: string, columns: number): string => text + ' '.repeat(Math.max(0, columns - textWidth(text)))
 
 /** Two aligned columns, indented; a text too long for its column goes on below. */
 export const columns = (
@@ -10,7 +13,7 @@ export const columns = (
   width: number,
 ): readonly string[] => {
   const room = Math.max(2, width - MARGIN.length - GAP)
-  const widest = Math.max(0, ...rows.map(([left]) => displayWidth(left)))
+  const widest = Math.max(0, ...rows.map(([left]) => textWidth(left)))
   const leftWidth = Math.min(widest, Math.floor(room / 2))
   return rows.flatMap(([left, right]) => {
     const lefts = wrap(left, Math.max(1, leftWidth))

@@ -2,10 +2,10 @@ import { styleText } from 'node:util'
 import type { Reply } from '../chat/reply.ts'
 import { clean } from '../text/clean.ts'
 import { columns } from './columns.ts'
-import { displayWidth } from './display-width.ts'
 import type { SavedFile } from './saved-file.ts'
 import type { Screen } from './screen.ts'
 import type { Speech } from './speech.ts'
+import { textWidth } from './text-width.ts'
 import { hang, wrap } from './wrap.ts'
 
 type Style = Parameters<typeof styleText>[0]
@@ -20,7 +20,7 @@ const actionLines = (reply: Reply, { words, console }: Speech, { width }: Screen
     const named = clean(words.say<'actions'>(label, reply.kitchen))
     const whole = `  ${console.action(named, clean(line))}`
     // A line to type is never broken, so that it can be copied.
-    return displayWidth(whole) <= width
+    return textWidth(whole) <= width
       ? [whole]
       : [...hang('  ', console.action(named, '').trimEnd(), width), `    ${clean(line)}`]
   })

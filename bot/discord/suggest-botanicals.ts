@@ -1,5 +1,6 @@
 import type { Botanical, PieceKind } from '../../core/botanical/botanical.ts'
 import { catalogue } from '../../core/botanical/catalogue/catalogue.ts'
+import { isFormAsked } from '../../core/botanical/in-form.ts'
 import { byAskWord, byName, keyOf } from '../../core/botanical/name-index.ts'
 import { nearestIds } from '../../core/botanical/nearest-ids.ts'
 import { nameWords, plainWords } from '../../core/botanical/plain-words.ts'
@@ -51,8 +52,7 @@ const WHOLE: readonly PieceKind[] = ['each', 'small', 'medium', 'nut']
 
 /** A plant that is not planned without its state is two. */
 const offered = (plant: Botanical): readonly Plant[] => {
-  const isSaid = plant.ceiling !== null && plant.driedPerFresh !== null
-  const states = isSaid ? ['fresh ', 'dried '] : ['']
+  const states = isFormAsked(plant) ? ['fresh ', 'dried '] : ['']
   const isCounted = plant.zestGPerFruit !== null || plant.pieces.some(({ piece }) => WHOLE.includes(piece))
   return states.map((state) => ({
     id: plant.id,

@@ -3,6 +3,7 @@ import type { Ingredients, PlantIn } from '../../core/jar/event.ts'
 import { strainWindow } from '../../core/jar/steeping-series.ts'
 import type { Stage, Story } from '../../core/jar/story.ts'
 import { isSamePlant, plantsTakenAsAdded } from '../../core/jar/to-add.ts'
+import { type ForGuests, forGuests } from '../../core/label/for-guests.ts'
 import { abvPercent, sugarRoomMl, volumeMl } from '../../core/liquid/liquid.ts'
 import type { IsoDay } from '../../core/quantity/calendar.ts'
 import { dayNumber, isoOf } from '../../core/quantity/day-number.ts'
@@ -10,7 +11,6 @@ import type { Measured } from '../../core/quantity/measured.ts'
 import type { Targets } from '../../core/recipe/targets.ts'
 import { ingredientsOf, ratingsOf, steepedDays } from '../commands/jar/batch-facts.ts'
 import type { JarView } from '../commands/jar/jar-view.ts'
-import { type AllergensIn, allergensIn } from './allergens-in.ts'
 
 export type MilestoneKind = 'started' | 'strained' | 'sweetened' | 'ready'
 
@@ -34,7 +34,7 @@ export interface LaterPlant extends Pick<PlantIn, 'id' | 'name'> {
   readonly days: number
 }
 
-export interface BatchCardData extends AllergensIn {
+export interface BatchCardData extends ForGuests {
   readonly name: string
   readonly stage: Stage
   readonly inJar: Ingredients
@@ -76,7 +76,7 @@ export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
     day: agenda.day,
     steepedDays: steepedDays(story),
     laterPlants: laterPlants(story),
-    ...allergensIn(inJar.plants),
+    ...forGuests(inJar.plants),
     rating: ratingsOf(story).at(-1) ?? null,
     milestones: milestonesOf(story, today),
     today,

@@ -15,8 +15,10 @@ const MARGIN = 36
 const PAD = 44
 /** Four lines of what is in it. */
 const IN_IT = 4 * lineHeight(29)
-/** And three of its allergens. */
-const WARNED = 3 * lineHeight(28)
+/** And what a guest has to know, in letters that a phone shows. */
+const WARNED = 6 * lineHeight(28)
+const ADVISED = 5 * lineHeight(28)
+const WARNED_SIZES = [28, 25, 22] as const
 
 const JAR = { x: 70, width: 250 }
 /** As high as the paper beside it needs. */
@@ -60,26 +62,26 @@ function heading(data: BatchCardData, { faces, text, format }: Pen): Lines {
   const belowName = MARGIN + 34 + name.height + 6
   const inIt = textIn(faces, { ...line, y: belowName, text: text.card.inIt(data.inJar, format) }, IN_IT, [29, 26])
   const planned = data.planned === null ? '' : text.card.planned(data.planned, format)
-  const warned = textIn(
-    faces,
-    { ...line, face: 'bold', y: belowName + inIt.height, text: text.label.allergens(data) },
-    WARNED,
-    [28, 25, 22],
-  )
+  const belowInIt = belowName + inIt.height
+  const allergens = { ...line, face: 'bold', y: belowInIt, text: text.card.allergens(data) } as const
+  const warned = textIn(faces, allergens, WARNED, WARNED_SIZES)
+  const belowWarned = belowInIt + warned.height
+  const advice = { ...line, y: belowWarned, text: text.card.advice(data) }
+  const advised = textIn(faces, advice, ADVISED, WARNED_SIZES)
   const undrawn = lacksSigns(faces, title, 'name') ? text.undrawn() : ''
   const aside = [planned, undrawn].filter((said) => said !== '')
   const asides = aside.map((said, index) =>
     textLine(faces, {
       ...line,
-      y: belowName + inIt.height + warned.height + index * lineHeight(28),
+      y: belowWarned + advised.height + index * lineHeight(28),
       size: 28,
       text: said,
       fill: palette.faint,
     }),
   )
-  const height = 34 + name.height + 6 + inIt.height + warned.height + aside.length * lineHeight(28) + 32
+  const height = belowWarned + advised.height - MARGIN + aside.length * lineHeight(28) + 32
   const label = paperLabel({ x: MARGIN, y: MARGIN, width: WIDTH - 2 * MARGIN, height })
-  return { svg: label + name.svg + inIt.svg + warned.svg + asides.join(''), height }
+  return { svg: label + name.svg + inIt.svg + warned.svg + advised.svg + asides.join(''), height }
 }
 
 /** Numbers, large enough for a small screen. */

@@ -3,6 +3,7 @@ import type { PlantIn } from '../../core/jar/event.ts'
 import type { DangerKind } from '../../core/jar/judge-jar.ts'
 import type { Story } from '../../core/jar/story.ts'
 import { isTooStrongNeat } from '../../core/jar/too-strong-neat.ts'
+import { type ForGuests, forGuests } from '../../core/label/for-guests.ts'
 import { keepingAt } from '../../core/liquid/keeping.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
 import { exactly, type Measured } from '../../core/quantity/measured.ts'
@@ -11,10 +12,9 @@ import { ChatError } from '../chat/chat-error.ts'
 import { ingredientsOf } from '../commands/jar/batch-facts.ts'
 import type { JarView } from '../commands/jar/jar-view.ts'
 import { keepsAYear } from '../commands/plan-rows.ts'
-import { type AllergensIn, allergensIn } from './allergens-in.ts'
 import { isFlammable } from './flammable-mark.ts'
 
-export interface BottleLabelData extends AllergensIn {
+export interface BottleLabelData extends ForGuests {
   readonly id: string
   readonly name: string
   readonly abvPercent: Measured
@@ -102,6 +102,6 @@ export function bottleLabelData(view: JarView, volumeMl: number | null): BottleL
     bottled: story.bottled?.day ?? null,
     bestBefore: isKept ? isoDay(addDays(dayFromIso(ready), KEEPS_DAYS)) : null,
     plants: plants.map(({ id, name }) => ({ id, name })),
-    ...allergensIn(plants),
+    ...forGuests(plants),
   }
 }

@@ -10,49 +10,62 @@ import { type Lines, lacksSigns, lineHeight, textIn, textLine, textLines, textWi
 
 const WIDTH = mm(90)
 const HEIGHT = mm(55)
+/** It grows by steps where there is more to say, up to what stands on a small bottle. */
+const STEP = mm(5)
+const MOST_HEIGHT = mm(95)
 const EDGE = 16
 const LEFT = 84
 const ROOM = WIDTH - 2 * LEFT
 const SMALL = 32
-const SIZES = [36, SMALL, 28, 24, 20, 17] as const
+/**
+ * Its small letters are 1.2 mm high, the least of Regulation (EU) 1169/2011, Article 13 (from memory): 0.547 of the
+ * size, by the typeface.
+ */
+export const LEAST_READABLE = 26
+const SMALLEST = 20
+const SIZES = [36, SMALL, 28, LEAST_READABLE, 23, SMALLEST] as const
 const LARGE = 74
 const LONG = 54
 const MIDDLE = WIDTH / 2
 
-/** What is stuck on a bottle: 90 × 55 mm. */
+const LINE = { x: LEFT, width: ROOM, align: 'middle', fill: BLACK } as const
+
+/** What is stuck on a bottle: 90 × 55 mm, or higher. */
 export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
   const { faces, text, format } = pen
   const { label } = text
-  const line = { x: LEFT, width: ROOM, align: 'middle', fill: BLACK } as const
   const called = ownName(faces, data, 'name')
   const isLong = textWidth(faces, { text: called, face: 'name', size: LARGE }) > ROOM
   const size = isLong ? LONG : LARGE
-  const name = textLines(faces, { ...line, y: 70, size, face: 'name', text: called }, 2)
+  const name = textLines(faces, { ...LINE, y: 70, size, face: 'name', text: called }, 2)
   const facts = [label.strength(data, format), label.volume(data, format)].filter((said) => said !== '').join('  ·  ')
   const factsY = 70 + name.height
   const top = factsY + lineHeight(44) + 14
-  const warning = label.warning(data)
-  const last = [label.bottled(data), label.bestBefore(data), warning, label.keepAway(data)].filter(
-    (said) => said !== '',
-  )
-  const foot = HEIGHT - EDGE - 36 - last.length * lineHeight(SMALL)
-  const middle = contents(data, { faces, text, format }, foot - 18 - (top + 10))
+  const dates = [label.bottled(data), label.bestBefore(data)].filter((said) => said !== '')
+  const warnings = [label.warning(data), label.neat(data), label.keepAway()].filter((said) => said !== '')
+  const last = [...dates, ...warnings]
+  const footHeight = EDGE + 36 + last.length * lineHeight(SMALL)
+  const roomOf = (height: number): number => height - footHeight - 18 - (top + 10)
+  const height = heightFor(data, pen, roomOf)
+  const foot = height - footHeight
+  const middle = contents(data, pen, roomOf(height))
   const svgs = [
-    ground(),
+    ground(height),
     sprig(48),
     name.svg,
-    textLine(faces, { ...line, y: factsY, size: 44, leastSize: 30, face: 'bold', text: facts }),
+    textLine(faces, { ...LINE, y: factsY, size: 44, leastSize: 30, face: 'bold', text: facts }),
     rule(top),
-    moved(0, top + 10 + Math.floor((foot - 18 - (top + 10) - middle.height) / 2), middle.svg),
+    moved(0, top + 10 + Math.floor((roomOf(height) - middle.height) / 2), middle.svg),
     rule(foot - 12),
     ...last.map((said, index) => {
-      const at = { ...line, y: foot + index * lineHeight(SMALL), size: SMALL, leastSize: 24, text: said } as const
-      if (index < last.length - 1) return textLine(faces, { ...at, face: said === warning ? 'bold' : 'plain' })
-      return data.isFlammable ? marked({ ...at, face: 'bold' }, pen) : textLine(faces, { ...at, face: 'bold' })
+      const at = { ...LINE, y: foot + index * lineHeight(SMALL), size: SMALL, leastSize: 24, text: said } as const
+      if (index < dates.length) return textLine(faces, { ...at, face: 'plain' })
+      const isMarked = data.isFlammable && index === last.length - 1
+      return isMarked ? marked({ ...at, face: 'bold' }, pen) : textLine(faces, { ...at, face: 'bold' })
     }),
   ]
-  const svg = drawing(WIDTH, HEIGHT, svgs.join(''))
-  return { svg, width: WIDTH, height: HEIGHT, alt: clean(label.alt(data, format)), dotsPerInch: DOTS_PER_INCH }
+  const svg = drawing(WIDTH, height, svgs.join(''))
+  return { svg, width: WIDTH, height, alt: clean(label.alt(data, format)), dotsPerInch: DOTS_PER_INCH }
 }
 
 /** A line in the middle with the mark of what burns before it. */
@@ -67,25 +80,83 @@ function marked(at: Parameters<typeof textLine>[1], pen: Pen): string {
   return mark.svg + textLine(faces, { ...at, x: beside, width: LEFT + ROOM - beside, align: 'start' })
 }
 
-/** What that does to some, all of it, and what is in it, from the top of its own. */
-function contents(data: BottleLabelData, { faces, text }: Pen, height: number): Lines {
-  const line = { x: LEFT, y: 0, width: ROOM, align: 'middle', fill: BLACK } as const
-  const aside = lacksSigns(faces, ownName(faces, data, 'name'), 'name') ? text.undrawn() : ''
-  const said = textLines(faces, { ...line, size: 26, face: 'plain', text: aside }, 1)
-  const room = height - said.height
-  const warned = text.label.allergens(data)
-  const allergens = textIn(faces, { ...line, face: 'bold', text: warned }, room - lineHeight(SMALL), SIZES)
-  const inIt = textIn(faces, { ...line, face: 'plain', text: text.label.inIt(data) }, room - allergens.height, SIZES)
-  const below = inIt.height + allergens.height
-  const svg = inIt.svg + moved(0, inIt.height, allergens.svg) + moved(0, below, said.svg)
-  return { svg, height: below + said.height }
+const aside = (data: BottleLabelData, { faces, text }: Pen): Lines => {
+  const said = lacksSigns(faces, ownName(faces, data, 'name'), 'name') ? text.undrawn() : ''
+  return textLines(faces, { ...LINE, y: 0, size: LEAST_READABLE, face: 'plain', text: said }, 1)
+}
+
+interface Parts {
+  readonly inIt: Lines
+  readonly allergens: Lines
+  readonly advice: Lines
+}
+
+/** What is in it, what that does to some, and what a guest has to know, all of it. */
+function partsIn(data: BottleLabelData, { faces, text: { label } }: Pen, size: number): Parts {
+  const whole = (face: 'plain' | 'bold', text: string): Lines =>
+    textLines(faces, { ...LINE, y: 0, size, face, text }, Number.POSITIVE_INFINITY)
+  return {
+    inIt: whole('plain', label.inIt(data)),
+    allergens: whole('bold', label.allergens(data)),
+    advice: whole('plain', label.advice(data)),
+  }
+}
+
+/** Between the parts. */
+const GAP = 7
+
+const heightOf = ({ inIt, allergens, advice }: Parts): number =>
+  inIt.height + allergens.height + advice.height + 2 * GAP
+
+/** The least of the heights in which all of it is readable. */
+function heightFor(data: BottleLabelData, pen: Pen, roomOf: (height: number) => number): number {
+  const wanted = heightOf(partsIn(data, pen, LEAST_READABLE)) + aside(data, pen).height + GAP
+  let height = HEIGHT
+  while (height < MOST_HEIGHT && roomOf(height) < wanted) height += STEP
+  return Math.min(height, MOST_HEIGHT)
+}
+
+/** All of that in letters as large as there is room for; where there is none, what is in it is cut before what warns. */
+function contents(data: BottleLabelData, pen: Pen, height: number): Lines {
+  const said = aside(data, pen)
+  const room = height - said.height - (said.height > 0 ? GAP : 0)
+  for (const size of SIZES) {
+    const parts = partsIn(data, pen, size)
+    if (heightOf(parts) <= room) return stacked([parts.inIt, parts.allergens, parts.advice, said])
+  }
+  const { faces, text } = pen
+  const line = { ...LINE, y: 0 } as const
+  const { advice } = partsIn(data, pen, SMALLEST)
+  const left = room - advice.height - 2 * GAP
+  const allergens = textIn(
+    faces,
+    { ...line, face: 'bold', text: text.label.allergens(data) },
+    left - lineHeight(SMALLEST),
+    [SMALLEST],
+  )
+  const inIt = textIn(faces, { ...line, face: 'plain', text: text.label.inIt(data) }, left - allergens.height, [
+    SMALLEST,
+  ])
+  return stacked([inIt, allergens, advice, said])
+}
+
+function stacked(blocks: readonly Lines[]): Lines {
+  let y = 0
+  const svgs = blocks.map(({ svg, height }) => {
+    if (height === 0) return ''
+    if (y > 0) y += GAP
+    const at = moved(0, y, svg)
+    y += height
+    return at
+  })
+  return { svg: svgs.join(''), height: y }
 }
 
 /** White paper with three lines around it. */
-function ground(): string {
-  const box = { x: EDGE, y: EDGE, width: WIDTH - 2 * EDGE, height: HEIGHT - 2 * EDGE }
+function ground(fullHeight: number): string {
+  const box = { x: EDGE, y: EDGE, width: WIDTH - 2 * EDGE, height: fullHeight - 2 * EDGE }
   return [
-    rect({ x: 0, y: 0, width: WIDTH, height: HEIGHT }, { fill: WHITE }),
+    rect({ x: 0, y: 0, width: WIDTH, height: fullHeight }, { fill: WHITE }),
     clipped(box, 44, { fill: WHITE, stroke: BLACK, 'stroke-width': 7 }),
     clipped(inset(box, 12), 40, { fill: 'none', stroke: BLACK, 'stroke-width': 2 }),
   ].join('')

@@ -2,6 +2,7 @@ import { gardenPoisonsElsewhere } from './garden-poisons.ts'
 import type { Refused } from './refused.ts'
 import { refusedElsewhere } from './refused-elsewhere.ts'
 import { refusedKinds } from './refused-kinds.ts'
+import { refusedAdded, refusedMore } from './refused-more.ts'
 import { refusedNames } from './refused-names.ts'
 
 export interface RefusedName {
@@ -18,11 +19,11 @@ const namesIn = (refused: Refused, names: string, typoLetters: number): readonly
   names === '' ? [] : names.split(', ').map((name) => ({ refused, name, typoLetters }))
 
 const elsewhere = ({ id }: Refused): string =>
-  [refusedElsewhere[id] ?? '', id === 'garden_poisons' ? gardenPoisonsElsewhere : '']
+  [refusedElsewhere[id] ?? '', refusedAdded[id] ?? '', id === 'garden_poisons' ? gardenPoisonsElsewhere : '']
     .filter((names) => names !== '')
     .join(', ')
 
-export const allRefused: readonly Refused[] = [...refusedNames, ...refusedKinds]
+export const allRefused: readonly Refused[] = [...refusedNames, ...refusedKinds, ...refusedMore]
 
 /** Every name of what is never planned, those in English, Italian and Latin first. */
 export const allRefusedNames: readonly RefusedName[] = [

@@ -1,6 +1,8 @@
+import { type AddedAskId, addedAskBacks } from './asked-names.ts'
 import type { RefusalId } from './refused.ts'
 
 export type AskId =
+  | AddedAskId
   | 'coffee'
   | 'bay'
   | 'chilli'
@@ -26,6 +28,8 @@ export type AskId =
   | 'fig_tree'
   | 'conifer'
   | 'poppy'
+  | 'currant'
+  | 'chocolate'
 
 export interface AskBack {
   readonly id: AskId
@@ -34,13 +38,15 @@ export interface AskBack {
   /** Ids of the catalogue. */
   readonly choices: readonly string[]
   readonly refused: readonly RefusalId[]
+  /** True where a name of the catalogue goes before. */
+  readonly yields?: boolean
 }
 
 /** Words that name more than one plant, form or part. */
 export const askBacks: readonly AskBack[] = [
   {
     id: 'coffee',
-    words: 'coffee, coffees, caffè, caffe, caffé',
+    words: 'coffee, coffees, decaf coffee, decaffeinated coffee, caffè, caffe, caffé',
     choices: ['coffee_whole', 'coffee_cracked', 'coffee_ground'],
     refused: [],
   },
@@ -79,7 +85,7 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'tea',
     words: 'tea, teas, tea leaf, tea leaves, tè, te, foglie di tè',
-    choices: ['tea_black', 'tea_green'],
+    choices: ['tea_black', 'tea_green', 'tea_oolong', 'tea_white'],
     refused: [],
   },
   {
@@ -97,13 +103,21 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'pepper',
     words: 'pepper, peppers, pepe',
-    choices: ['black_pepper', 'pink_pepper', 'allspice', 'chilli_fresh', 'chilli_dried'],
+    choices: [
+      'black_pepper',
+      'white_pepper',
+      'pink_pepper',
+      'allspice',
+      'sweet_pepper',
+      'chilli_fresh',
+      'chilli_dried',
+    ],
     refused: [],
   },
   {
     id: 'coriander',
     words: 'coriander',
-    choices: ['coriander_seed'],
+    choices: ['coriander_seed', 'coriander_leaf'],
     refused: [],
   },
   {
@@ -115,7 +129,7 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'walnut',
     words: 'walnut, walnuts, noce, noci',
-    choices: ['green_walnut'],
+    choices: ['walnut', 'green_walnut'],
     refused: [],
   },
   {
@@ -144,7 +158,7 @@ export const askBacks: readonly AskBack[] = [
   },
   {
     id: 'illicium',
-    words: 'anise tree, illicium',
+    words: 'anise tree',
     choices: ['star_anise'],
     refused: ['jp_star_anise'],
   },
@@ -163,7 +177,7 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'stone_fruit',
     words: 'prunus, stone fruit, stone fruits, drupa, drupe',
-    choices: ['plum', 'apricot', 'peach', 'sour_cherry', 'sloe'],
+    choices: ['plum', 'apricot', 'peach', 'sweet_cherry', 'sour_cherry', 'sloe'],
     refused: ['kernels', 'cherry_laurel'],
   },
   {
@@ -175,14 +189,26 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'fig_tree',
     words: 'Ficus carica, fig tree, albero di fico',
-    choices: ['fig'],
+    choices: ['fig', 'fig_dried'],
     refused: ['fig_leaf'],
   },
   {
     id: 'conifer',
     words: 'conifer, conifers, conifera, conifere',
-    choices: ['pine_cones', 'pine_buds'],
+    choices: ['pine_cones', 'pine_buds', 'spruce_tips', 'fir_tips'],
     refused: ['yew', 'savin'],
+  },
+  {
+    id: 'currant',
+    words: 'currant, currants, ribes',
+    choices: ['blackcurrant', 'redcurrant', 'raisin'],
+    refused: [],
+  },
+  {
+    id: 'chocolate',
+    words: 'chocolate, chocolates, cocoa, cacao, cioccolato, cioccolata',
+    choices: ['dark_chocolate', 'cocoa_powder', 'cocoa_nibs'],
+    refused: [],
   },
   {
     id: 'poppy',
@@ -190,4 +216,5 @@ export const askBacks: readonly AskBack[] = [
     choices: [],
     refused: ['drugs'],
   },
+  ...addedAskBacks,
 ]

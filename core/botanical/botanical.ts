@@ -13,6 +13,7 @@ export type BotanicalKind =
   | 'flower'
   | 'berry'
   | 'fruit'
+  | 'vegetable'
   | 'nut'
   | 'wood'
 
@@ -53,7 +54,7 @@ export interface Share {
   readonly value: number
   readonly trust: Trust
   readonly sources: readonly SourceKey[]
-  /** Number of the row in USDA's table, where the figure is read there. */
+  /** Number of the row in USDA's table where the figure was read or, where it is from memory, is to be read. */
   readonly ndb: string | null
   readonly range: readonly [number, number] | null
   /** What it was estimated after. */
@@ -72,7 +73,7 @@ export interface Dose {
 }
 
 /** Limits of one hazard in one plant add up with the limits of that hazard in others. */
-export type LimitKey = HazardKey | 'bitterness'
+export type LimitKey = HazardKey | 'bitterness' | 'eugenol' | 'anethole' | 'linalool' | 'camphor'
 
 export interface Limit {
   readonly key: LimitKey

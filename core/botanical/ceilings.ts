@@ -1,5 +1,6 @@
 import { DomainError } from '../domain-error.ts'
 import type { Botanical, Limit, LimitKey } from './botanical.ts'
+import { FINISHED_PER_SPIRIT } from './per-finished.ts'
 import type { BotanicalProblems } from './problems.ts'
 
 export interface Weighed {
@@ -9,7 +10,7 @@ export interface Weighed {
 
 export interface HazardShare {
   readonly hazard: LimitKey
-  /** Of the limit that is nearer, per litre of steeping spirit or of finished drink: 0 to 1. */
+  /** Of the limit that is nearer, per litre of steeping spirit or of finished drink: 1 is all of it. */
   readonly share: number
   readonly per: 'spirit' | 'finished'
   readonly ids: readonly string[]
@@ -30,9 +31,6 @@ export interface CeilingCheck {
 
 /** One limit that a jar passes, with the most that it allows of each plant. */
 export type OverCeiling = BotanicalProblems['over_ceiling']
-
-/** A litre of the finished drink may hold half of what a litre of the steeping spirit may. */
-const FINISHED_PER_SPIRIT = 0.5
 
 /** Room for the last digit of a double. */
 const SLACK = 1e-9
@@ -81,19 +79,18 @@ export const overCeilings = (
     .map(({ hazard, share, parts, per }) => ({
       hazard,
       share,
-      of: parts.map(({ botanical, massG }) => ({ id: botanical.id, massG, mostG: massG / share })),
+      of: parts.map(({ botanical: { id, form }, massG }) => ({ id, state: form.state, massG, mostG: massG / share })),
       per,
       volumeMl: per === 'finished' && finishedMl !== null ? finishedMl : spiritMl,
+      spiritMl,
     }))
 
-/** How much of each limit a jar uses. Throws `over_ceiling` where one is passed, the worst first (see `overCeilings`). */
-export const checkCeilings = (
+/** How much of each limit a jar uses, be it more than all of it. Never throws. */
+export const ceilingsUsed = (
   weighed: readonly Weighed[],
   spiritMl: number,
   finishedMl: number | null = null,
 ): CeilingCheck => {
-  const [worst] = overCeilings(weighed, spiritMl, finishedMl)
-  if (worst !== undefined) throw new DomainError('over_ceiling', 'over_ceiling', worst)
   return {
     shares: groupsIn(weighed, spiritMl, finishedMl).map(({ hazard, share, per, parts }) => ({
       hazard,
@@ -108,4 +105,15 @@ export const checkCeilings = (
       return [{ id, hazard: warnAbove.key, gPerLSpirit, limitGPerL: warnAbove.gPerLSpirit }]
     }),
   }
+}
+
+/** The same; throws `over_ceiling` where a limit is passed, of the worst (see `overCeilings`). */
+export const checkCeilings = (
+  weighed: readonly Weighed[],
+  spiritMl: number,
+  finishedMl: number | null = null,
+): CeilingCheck => {
+  const [worst] = overCeilings(weighed, spiritMl, finishedMl)
+  if (worst !== undefined) throw new DomainError('over_ceiling', 'over_ceiling', worst)
+  return ceilingsUsed(weighed, spiritMl, finishedMl)
 }

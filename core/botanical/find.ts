@@ -5,13 +5,17 @@ import type { AskBack } from './ask-back.ts'
 import type { Botanical, PlantState } from './botanical.ts'
 import { botanicalById } from './catalogue/catalogue.ts'
 import { type Described, describe } from './descriptors.ts'
-import { inForm } from './in-form.ts'
+import { type FoundFood, findFood, foodsOfLatin, isExactFood } from './foods/find-food.ts'
+import { unplannedFood } from './foods/unplanned.ts'
+import { inForm, isFormAsked } from './in-form.ts'
 import { liqueurPlant } from './liqueur-names.ts'
 import { byAskWord, byLooseName, byName, byOtherNumber, keyOf, looseKeyOf, spellings } from './name-index.ts'
 import { nearestIds } from './nearest-ids.ts'
 import { isOneTypo } from './one-typo.ts'
 import { nameWords, plainWords } from './plain-words.ts'
+import type { NotPlanned } from './problems.ts'
 import { expectNotRefused } from './refusal.ts'
+import { saidOf } from './said-of.ts'
 
 export interface Found {
   /** In the form that was said, or in its usual one. */
@@ -33,6 +37,8 @@ const PIECE_WORDS: Readonly<Record<Piece, readonly string[]>> = {
   slice: [],
   piece: [],
   bunch: [],
+  head: [],
+  pinch: [],
 }
 
 /** From five letters on a typo is forgiven. */
@@ -56,11 +62,11 @@ const matchOf = (words: readonly string[]): Match | null => {
 }
 
 /** Words that are one letter away from a name, and mean something else. */
-const OTHER_THINGS = new Set(['clover', 'clovers', 'pesce', 'pesci', 'gloves'])
+const OTHER_THINGS = new Set('clover clovers pesce pesci glove gloves toffee toffees toffie poppers popper'.split(' '))
 
 const typoMatch = (key: string): Match | null => {
   if (lettersOf(key) < TYPO_LETTERS || OTHER_THINGS.has(key)) return null
-  const near = spellings.filter(([known]) => lettersOf(known) >= TYPO_LETTERS && isOneTypo(key, known))
+  const near = spellings().filter(([known]) => lettersOf(known) >= TYPO_LETTERS && isOneTypo(key, known))
   const meant = new Set(near.map(([, value]) => value))
   if (meant.size === 0) return null
   const asks = [...meant].filter((value) => 'choices' in value)
@@ -104,47 +110,86 @@ const found = (match: Match, described: Described, typed: string, corrected: boo
   return { botanical: other, saidState: state, corrected }
 }
 
+/** A noun that is no plant of the catalogue: a food without amounts, a liqueur, or nothing that is known. */
+const unknown = (typed: string, nearest: readonly string[], more: Partial<NotPlanned> = {}): DomainError =>
+  new DomainError('not_found', 'unknown_botanical', { typed, nearest, liqueur: null, food: null, ...more })
+
+const unplanned = (typed: string, noun: string, { food, isAnswered }: FoundFood): DomainError =>
+  new DomainError(isAnswered ? 'not_found' : 'ambiguous', 'unknown_botanical', {
+    typed,
+    nearest: [],
+    liqueur: null,
+    food: unplannedFood(food, isAnswered, { noun, from: null }),
+  })
+
+/** Throws where the noun is a food of the list, and of a species named in Latin asks which part it is. */
+const expectNoFood = (typed: string, noun: string): void => {
+  const found = findFood(noun)
+  if (found !== null) throw unplanned(typed, noun, found)
+  const [food] = foodsOfLatin(noun)
+  if (food === undefined) return
+  const { name } = food.names[0]
+  throw unplanned(typed, name, { food, isAnswered: false })
+}
+
+/** `large dried plums`: a food of the list where the catalogue has the plant in another state only. */
+const foundOr = (expectNone: () => void, find: () => Found): Found => {
+  try {
+    return find()
+  } catch (error) {
+    if (error instanceof DomainError && error.problem === 'unknown_form') expectNone()
+    throw error
+  }
+}
+
 /**
  * The plant that a noun names, in English, Italian or Latin; every word has to be explained, the longest name wins.
  * `piece` is what was counted, where that was taken out of the noun (`5 coffee beans`: `coffee`, `bean`).
  * Throws `refused` (see `expectNotRefused`), `unclear_botanical` where two fit, `unknown_botanical`, `unknown_form`.
+ * The exact name of a food comes before what is read out of a longer phrase or forgiven as a typo.
  */
 export const findBotanical = (noun: string, piece: Piece | null = null): Found => {
-  expectNotRefused(piece === null ? noun : `${noun} ${piece}`)
+  const whole = piece === null ? noun : `${noun} ${piece}`
+  expectNotRefused(whole)
   const typed = shown(noun)
-  const words = nameWords(noun)
+  const { rest } = saidOf(plainWords(noun).join(' '))
+  const words = nameWords(rest)
   const withPiece = piece === null ? [] : PIECE_WORDS[piece].map((word) => [...words, word])
   const readings = [...withPiece, words].map((each) => ({ each, described: describe(each) }))
+  const fits = (match: Match | null, isBare: boolean): match is Match =>
+    match !== null && !(piece === 'leaf' && isBare && !match.plants.every(({ kind }) => LEAFY.has(kind)))
   for (const { each, described } of readings) {
-    const whole = matchOf(each)
-    const isLeaf = piece === 'leaf' && each.length === words.length
+    const isBare = each.length === words.length
+    const named = matchOf(each)
     // The name itself says the cut: `ground coffee`.
-    if (whole !== null && (!isLeaf || whole.plants.every(({ kind }) => LEAFY.has(kind))))
-      return found(whole, { ...described, cut: null }, typed, false)
+    if (fits(named, isBare)) return found(named, { ...described, cut: null }, typed, false)
+    if (isExactFood(each.join(' '))) expectNoFood(typed, each.join(' '))
     const bare = described.words.length === 0 ? null : matchOf(described.words)
-    if (bare !== null && (!isLeaf || bare.plants.every(({ kind }) => LEAFY.has(kind)))) {
-      return found(bare, described, typed, false)
-    }
+    if (fits(bare, isBare))
+      return foundOr(
+        () => expectNoFood(typed, whole),
+        () => found(bare, described, typed, false),
+      )
   }
+  expectNoFood(typed, whole)
+  expectNoFood(typed, noun)
   const liqueur = liqueurPlant(words)
-  if (liqueur !== null) {
-    throw new DomainError('not_found', 'unknown_botanical', { typed, nearest: [liqueur], liqueur })
+  if (liqueur !== null) throw unknown(typed, [liqueur], { liqueur })
+  for (const { each, described } of [...readings, { each: plainWords(rest), described: describe(words) }]) {
+    const near = typoMatch(keyOf(each))
+    const match = near ?? typoMatch(keyOf(described.words))
+    if (!fits(match, true)) continue
+    return found(match, near === null ? described : { ...described, cut: null }, typed, true)
   }
-  for (const { each, described } of [...readings, { each: plainWords(noun), described: describe(words) }]) {
-    const whole = typoMatch(keyOf(each))
-    const near = whole ?? typoMatch(keyOf(described.words))
-    if (near === null || (piece === 'leaf' && !near.plants.every(({ kind }) => LEAFY.has(kind)))) continue
-    return found(near, whole === null ? described : { ...described, cut: null }, typed, true)
-  }
-  throw new DomainError('not_found', 'unknown_botanical', { typed, nearest: nearestIds(words), liqueur: null })
+  throw unknown(typed, nearestIds(words))
 }
 
 /** Plants whose leaf is what the catalogue means; `2 orange leaves` are no orange peel. */
-const LEAFY = new Set(['herb', 'bitter', 'coffee_tea_cocoa', 'flower'])
+const LEAFY = new Set(['herb', 'bitter', 'coffee_tea_cocoa'])
 
 /** Throws `unsaid_form` where a ceiling depends on the state of the plant and none was said. */
 export const expectSaidForm = ({ botanical, saidState }: Found): void => {
-  if (saidState === null && botanical.ceiling !== null && botanical.driedPerFresh !== null) {
+  if (saidState === null && isFormAsked(botanical)) {
     throw new DomainError('ambiguous', 'unsaid_form', { id: botanical.id, states: ['fresh', 'dried'] })
   }
 }

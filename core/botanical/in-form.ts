@@ -3,6 +3,10 @@ import type { Botanical, Limit, PlantState } from './botanical.ts'
 /** As the dried herbs and roots of the catalogue: 5 to 12 % water, most near 10 %. */
 const DRIED_WATER_FRACTION = 0.1
 
+/** Whether the plant may be meant dried, where its state was not said: a fruit that is not weighed is a whole one, and fresh. */
+export const mayBeDried = ({ driedPerFresh, zestGPerFruit }: Botanical, isWeighed: boolean): boolean =>
+  driedPerFresh !== null && (isWeighed || zestGPerFruit === null)
+
 const scaled = (limit: Limit | null, factor: number): Limit | null =>
   limit === null ? null : { ...limit, gPerLSpirit: limit.gPerLSpirit * factor }
 
@@ -47,4 +51,13 @@ export const inForm = (botanical: Botanical, state: PlantState): Botanical | nul
     pieces: [],
     retainedMlPerG: { min: 0.8, max: 1.8, trust: 'estimated' },
   }
+}
+
+/**
+ * Whether an amount tells nothing before its form is said: the most that is usual of the fresh plant is over the ceiling of
+ * the dried one.
+ */
+export const isFormAsked = (botanical: Botanical): boolean => {
+  const dried = botanical.form.state === 'fresh' ? (inForm(botanical, 'dried')?.ceiling ?? null) : null
+  return dried !== null && botanical.dose.maxGPerL > dried.gPerLSpirit
 }

@@ -1,6 +1,7 @@
 import { type AskBack, askBacks } from './ask-back.ts'
 import type { Botanical } from './botanical.ts'
 import { catalogue } from './catalogue/catalogue.ts'
+import { asksElsewhere, namesElsewhere } from './names-elsewhere.ts'
 import { nameWords, plainWords } from './plain-words.ts'
 
 /** The Italian endings of one word, singular to plural and back: `limone`, `limoni`. */
@@ -34,7 +35,17 @@ export const looseKeyOf = (words: readonly string[]): string => [...words].sort(
 
 const written = (name: string): string => keyOf(plainWords(name))
 
-const allNames = ({ names }: Botanical): readonly string[] => [names.title, ...names.en, ...names.it, ...names.latin]
+const listed = (names: string | undefined): readonly string[] => names?.split(', ') ?? []
+
+const allNames = ({ id, names }: Botanical): readonly string[] => [
+  names.title,
+  ...names.en,
+  ...names.it,
+  ...names.latin,
+  ...listed(namesElsewhere[id]),
+]
+
+const askedAs = ({ id, words }: AskBack): readonly string[] => [...listed(words), ...listed(asksElsewhere[id])]
 
 type Index<Value> = ReadonlyMap<string, readonly Value[]>
 
@@ -49,10 +60,14 @@ const indexOf = <Value>(entries: readonly (readonly [string, Value])[]): Index<V
 
 const named = catalogue.flatMap((botanical) => allNames(botanical).map((name) => [nameWords(name), botanical] as const))
 
-const asked = askBacks.flatMap((ask) => ask.words.split(', ').map((word) => [nameWords(word), ask] as const))
-
 /** The plants of a name, exactly as it stands. */
 export const byName: Index<Botanical> = indexOf(named.map(([words, botanical]) => [keyOf(words), botanical] as const))
+
+const asked = askBacks.flatMap((ask) =>
+  askedAs(ask)
+    .map((word) => [nameWords(word), ask] as const)
+    .filter(([words]) => ask.yields !== true || !byName.has(keyOf(words))),
+)
 
 /** The plants of a name in any order of its words. */
 export const byLooseName: Index<Botanical> = indexOf(
@@ -72,13 +87,30 @@ export const byOtherNumber: Index<Botanical> = indexOf(
 /** The question that a word calls for when it stands alone. */
 export const byAskWord = indexOf(asked.map(([words, ask]) => [keyOf(words), ask] as const))
 
-/** Every spelling a typo may sit in: names as compared and as written, each with what it stands for. */
-export const spellings: readonly (readonly [string, Botanical | AskBack])[] = [
-  ...byName,
-  ...byAskWord,
-  ...indexOf(catalogue.flatMap((botanical) => allNames(botanical).map((name) => [written(name), botanical] as const))),
-  ...indexOf(askBacks.flatMap((ask) => ask.words.split(', ').map((word) => [written(word), ask] as const))),
-].flatMap(([key, values]) => values.map((value) => [key, value] as const))
+const spelled = (): readonly (readonly [string, Botanical | AskBack])[] =>
+  [
+    ...byName,
+    ...[...byAskWord].map(([key, asks]) => [key, asks.filter(({ yields }) => yields !== true)] as const),
+    ...indexOf(
+      catalogue.flatMap((botanical) => allNames(botanical).map((name) => [written(name), botanical] as const)),
+    ),
+    ...indexOf(
+      askBacks
+        .filter(({ yields }) => yields !== true)
+        .flatMap((ask) => askedAs(ask).map((word) => [written(word), ask] as const)),
+    ),
+  ].flatMap(([key, values]) => values.map((value) => [key, value] as const))
+
+let memo: ReturnType<typeof spelled> | null = null
+
+/**
+ * Every spelling a typo may sit in: names as compared and as written, each with what it stands for. Built when it is first
+ * asked for: most names have no typo.
+ */
+export const spellings = (): ReturnType<typeof spelled> => {
+  memo ??= spelled()
+  return memo
+}
 
 /** Everything that may be typed of a plant: names and words that are asked about. */
 export const isAllowedName = (key: string): boolean => byName.has(key) || byAskWord.has(key)

@@ -21,6 +21,8 @@ const FILED_UNDER: Readonly<Record<Piece, readonly PieceKind[]>> = {
   slice: [],
   piece: ['each', 'thumb', 'finger'],
   bunch: ['bunch'],
+  head: ['head'],
+  pinch: ['pinch'],
 }
 
 /**

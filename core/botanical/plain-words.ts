@@ -9,11 +9,14 @@ const JOINING = new Set(
   'of the a an di de del della dei delle degli dello dell d da dal il lo la le i gli l un una uno from'.split(' '),
 )
 
-/** Letters that are two, and do not come apart as accents do. */
+/** Letters that do not come apart as accents do. */
 const DOUBLE: ReadonlyMap<string, string> = new Map([
   ['ß', 'ss'],
   ['œ', 'oe'],
   ['æ', 'ae'],
+  ['ı', 'i'],
+  ['ł', 'l'],
+  ['ø', 'o'],
 ])
 
 /**

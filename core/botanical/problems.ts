@@ -1,7 +1,35 @@
 import type { AskId } from './ask-back.ts'
 import type { LimitKey, PlantState } from './botanical.ts'
+import type { FoodQuestion } from './foods/food.ts'
 import type { LiqueurPlant } from './liqueur-names.ts'
 import type { RefusalId } from './refused.ts'
+
+/** What to type in place of what was typed, and the whole line with it, where one is known. */
+export interface Retype {
+  /** What of the text it stands for; null where that is not known. */
+  readonly from: string | null
+  readonly as: string
+  readonly line: string | null
+}
+
+/** A food of the list, of which the maker has to say the amount. */
+export interface UnplannedFood {
+  /** In the maker's words. */
+  readonly name: string
+  /** What has to be said of it first; null where nothing has. */
+  readonly question: FoodQuestion | null
+  /** Its grams, what is asked of it answered. */
+  readonly retype: Retype
+}
+
+export interface NotPlanned {
+  readonly typed: string
+  readonly nearest: readonly string[]
+  /** What it is made of, where it is the name of a drink. */
+  readonly liqueur: LiqueurPlant | null
+  /** Null where it is not on the list of foods. */
+  readonly food: UnplannedFood | null
+}
 
 /**
  * What can be wrong with a plant, by key, with the values its sentence needs. `typed` is fit to be shown; every other
@@ -11,7 +39,7 @@ export interface BotanicalProblems {
   readonly refused_botanical: {
     readonly typed: string
     readonly id: RefusalId
-    /** The name of it that was found, as the table has it. */
+    /** As typed, or the name of it that was found among other words, as the table has it. */
     readonly name: string
     readonly instead: string | null
   }
@@ -28,11 +56,15 @@ export interface BotanicalProblems {
     readonly choices: readonly string[]
     readonly refused: readonly RefusalId[]
   }
-  readonly unknown_botanical: {
-    readonly typed: string
-    readonly nearest: readonly string[]
-    /** What it is made of, where it is the name of a drink. */
-    readonly liqueur: LiqueurPlant | null
+  readonly unknown_botanical: NotPlanned
+  /** From a garden, and easily another plant. */
+  readonly garden_botanical: { readonly typed: string; readonly id: string; readonly retype: Retype }
+  /** More of a food than is usual of anything of its kind. */
+  readonly over_food_bound: {
+    readonly name: string
+    readonly mostG: number
+    readonly volumeMl: number
+    readonly mostGPerL: number
   }
   /** In the catalogue, but not fresh (or not dried). */
   readonly unknown_form: { readonly typed: string; readonly id: string; readonly state: PlantState }
@@ -43,8 +75,15 @@ export interface BotanicalProblems {
     /** Of the whole limit; more than 1. */
     readonly share: number
     /** Each with the most of it that the limit allows, the others in proportion. */
-    readonly of: readonly { readonly id: string; readonly massG: number; readonly mostG: number }[]
+    readonly of: readonly {
+      readonly id: string
+      readonly state: PlantState
+      readonly massG: number
+      readonly mostG: number
+    }[]
     readonly per: 'spirit' | 'finished'
+    /** Of that which is nearer its limit. */
     readonly volumeMl: number
+    readonly spiritMl: number
   }
 }

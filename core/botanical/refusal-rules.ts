@@ -1,14 +1,19 @@
 import type { RefusalId } from './refused.ts'
 
 const STONE_FRUIT =
-  '(?:apricot|peach|peache|cherr(?:y|ie)|plum|nectarine|sloe|damson|mirabelle|greengage|blackthorn|stone fruit)s?|' +
+  '(?:apricot|peach|peache|cherr(?:y|ie)|plum|nectarine|sloe|damson|mirabelle|greengage|gage|bullace|blackthorn|loquat|medlar|stone fruit)s?|' +
   'albicocc(?:a|he|o|hi)|pesc(?:a|he|o|hi)|cilieg(?:i?[aeo]|i)|amaren[aeo]|visciol[aeo]|marasc(?:a|he|o)|' +
-  'prugn[aeo]l?[aeoi]?|susin[aeoi]|nettarin[ae]|mandorl[oi]|drup[ae]'
+  'prugn[aeo]l?[aeoi]?|susin[aeoi]|nettarin[ae]|mandorl[oi]|drup[ae]|nespol[aeoi]|nisperos?|nesperas?|cerezas?|cerejas?|pessegos?|damascos?|' +
+  'wisni|moreli|brzoskwini|sliw|kirschen?|albaricoques?'
 const PIP_FRUIT = '(?:apple|quince|pear)s?|mel[ae](?: cotogn[ae])?|per[ae]|cotogn[ae]'
-const PART = 'kernels?|pits?|stones?|pips?|seeds?|noyaux?|nocciol[oi]|sem[ei]|armellin[ae]|oss[oi]'
+const PART =
+  'kernels?|pits?|stones?|pips?|seeds?|noyaux?|nocciol(?:in)?[oi]|sem[ei]|armellin[ae]|oss[oi]|huesos?|carocos?|pestk[aiy]|kostochk\\w+|cekirde\\w+|bark'
 const LEAF = 'leaf|leaves|twigs?|fogli[ae]|rametti'
 const FILLER =
   '(?: (?:\\d+|of|from|the|an?|my|di|d|del|della|delle|dei|degli|dal|dalle|tree|inside|raw|whole|dried|and|their|with|cracked|crushed|ground|roasted|bitter|fresh))*'
+/** Fruit whose stones are inside of it when it is crushed; a chopped almond is none. */
+export const HOLDS_STONES = new RegExp(`\\b(?:${STONE_FRUIT.replace('mandorl[oi]|', '')})\\b`)
+
 const PLANT =
   'plants?|berry|berries|herbs?|leaf|leaves|flowers?|roots?|seeds?|bark|weeds?|bush|mushrooms?|piant[ae]|bacc(?:a|he)|' +
   'erb[ae]|fogli[ae]|fior[ei]|radic[ei]|sem[ei]|cortecci[ae]|arbust[oi]|cespugli?o?|fung(?:o|hi)'
@@ -20,12 +25,16 @@ const ANY =
 
 /** Said of a plant that nobody sold. */
 export const FORAGED = new RegExp(
-  '\\b(?:forag(?:e|ed|ing|er)|wild|wildcrafted|wild ?picked|hedgerows?|roadside|self (?:picked|dug)|dug|gathered|found|' +
-    '(?:picked|collected|harvested) (?:\\w+ )?(?:in|from|on|by|out|near|myself|along)|' +
-    '(?:from|in) (?:the|a) (?:wild|woods?|forest|hedge|meadow|mountains?|ditch|fields?|park|riverbank)|' +
+  '\\b(?:forag(?:e|ed|ing|er)|wild|wildcrafted|wild ?picked|hedgerows?|road ?sides?|river ?(?:sides?|banks?)|stream ?sides?|self (?:picked|dug)|' +
+    'dug|gathered|found|(?:picked|collected|harvested) (?:\\w+ )?(?:in|from|on|by|out|near|myself|along)|' +
+    '(?:from|in|by|near|along|beside) (?:the|a|our) (?:wild|woods?|forest|hedge|meadow|mountains?|ditch|fields?|park|river(?:bank|side)?|stream|lake|canal|path|road|track)|' +
     'selvatic(?:o|a|i|he)|spontane[aeio]|raccolt[aeio]|colt[aeio]|scavat[aeio]|' +
-    '(?:nel|del|dal|nei|dei) bosc(?:o|hi)|(?:in|di|della|dalla) montagna|di campo|nei campi|nei prati|trovat[aeio])\\b',
+    '(?:(?<!fragol[aeio] |fragolin[ae] )di|nel|del|dal|nei|dei) bosc(?:o|hi)|(?:in|di|della|dalla) montagna|di campo|nei campi|nei prati|lungo il fiume|trovat[aeio])\\b',
 )
+
+/** Said of what somebody picked, wherever it stood. */
+export const PICKED =
+  /\b(?:(?:hand|self|freshly|fresh|home|just)? ?picked|i (?:have |ve )?(?:picked|cut|collected|harvested)|ho (?:raccolto|colto))\b/
 
 export interface RefusalRule {
   readonly id: RefusalId
@@ -44,7 +53,12 @@ const everywhere = (text: string): RegExp => new RegExp(`\\b(?:${text})\\b`, 'g'
 export const refusalRules: readonly RefusalRule[] = [
   {
     id: 'essential_oils',
-    pattern: words('oils?|olio|oli|olii|oleoresins?|essenz[ae]|essences?|attar|eo|drops? of|gocc(?:ia|e) d[i]?'),
+    pattern: words(
+      'oils?|olio|oli|olii|oleoresins?|essenz[ae]|essences?|attar|eo|he (?:de|d)|drops? of|gocc(?:ia|e) d[i]?|extracts?|estratt[oi]|tinctures?|' +
+        'tintur[ae]|absolutes?|co2|terpenes?|limonene|menthol crystals?|thymol|eucalyptol|camphor|capsaicin|concentrates?|resins?|' +
+        'ol|oel|\\w+oel|(?:lavendel|nelken|orangen|zitronen|rosen|minz|pfefferminz|eukalyptus|wermut|teebaum|anis|fenchel|kummel|thymian|salbei|rosmarin|wacholder|zimt)ol|' +
+        'atherisch\\w*|huiles?|aceites?|oleos?|olejek|olejk\\w+|maslo|elaio|eterisk\\w*|etherische',
+    ),
     except: everywhere(
       '(?:olive|sunflower|rapeseed|canola|corn|coconut|sesame|vegetable|cooking|peanut) oils?|' +
         'oli[oi]? (?:d |di |da )?(?:oliva|semi|girasole|mais|cocco|sesamo)',
@@ -79,18 +93,32 @@ export const refusalRules: readonly RefusalRule[] = [
     ),
   },
   {
+    id: 'plant_milk',
+    // Before the rule of milk, cream and butter: these come of plants.
+    pattern: words(
+      '(?:almond|coconut|oat|soya?|rice|cashew|hazelnut|pea|hemp|macadamia|plant) (?:milk|cream)s?|(?:peanut|almond|cashew|hazelnut|nut|pistachio|sesame|tahini) butters?|tahini|' +
+        'cream of coconut|latte (?:di|d) (?:mandorl[ae]|cocco|soia|riso|avena|nocciola)|burro (?:di|d) (?:arachidi|mandorle)',
+    ),
+  },
+  {
     id: 'dairy_egg',
     pattern: words(
-      'eggs?|yolks?|egg ?whites?|egg ?nogs?|advocaat|milks?|buttermilk|creams?|yogh?urts?|butter|mascarpone|ricotta|cheese|' +
+      'smietan\\w*|jajk\\w*|smetan\\w*|eigelbe?|eierlikor|white chocolate|eggs?|yolks?|egg ?whites?|egg ?nogs?|advocaat|milks?|buttermilk|creams?|yogh?urts?|butter|mascarpone|ricotta|cheese|' +
         'custard|half and half|kefir|uov[oa]|tuorl[oi]|album[ei]|latte|panna|burro|zabaione|formaggio',
     ),
-    except: everywhere('cocoa butter|cacao butter|milk thistle|burro di cacao|cream of tartar'),
+    except: everywhere(
+      'cocoa butter|cacao butter|milk thistles?|burro di cacao|cream of tartar|butter (?:beans?|nuts?)|cream soda',
+    ),
   },
   {
     id: 'medicines',
     pattern: words(
       'medicin[ae]s?|medicinal[ei]|medications?|drugs?|tablets?|pills?|pillol[ae]|painkillers?|pastigli[ae]|compress[ae]|farmac[oi]|' +
         'aspirin[ae]?s?|paracetamol[oi]?|acetaminophen|ibuprofene?|codeina?e?|valium|diazepam|xanax|viagra|antibiotic(?:s|o|i)?|' +
+        'acetylsalicylic\\w*|diclofenac|naproxen|diphenhydramine|antihistamines?|\\w*azepam|\\w*azolam|zopiclone|zolpidem|pseudoephedrine|' +
+        'insulin|metformin|warfarin|quinine|nitroglycerine?|sildenafil|testosterone|steroids?|prednisone|\\w*cillin|oxycodone|methadone|' +
+        'fluoxetine|sertraline|lithium|laxatives?|iodine|disulfiram|metronidazole|barbiturates?|tabletten?|schlaftabletten?|comprimes?|' +
+        'medicaments?|somniferes?|medicamentos?|comprimidos?|remedios?|tabletk\\w+|lekarstw\\w+|lek nasenny|ilac|' +
         'antidolorific[oi]|sonnifer[oi]|sedativ(?:es?|[oi])|tranquilli[sz]ers?|melatonina?|tachipirina|' +
         'cough (?:syrup|mixture|drops?)|sciroppo per la tosse|antidepressants?|antidepressiv[oi]',
     ),
@@ -113,13 +141,21 @@ export const refusalRules: readonly RefusalRule[] = [
   {
     id: 'mushrooms',
     pattern: words(
-      '(?:wild|foraged) (?:\\w+ )?mushrooms?|fung(?:o|hi) (?:selvatic\\w+|del bosco|di bosco)|magic mushrooms?|toadstools?',
+      '(?:wild|foraged) (?:\\w+ )?mushrooms?|fung(?:o|hi) (?:selvatic\\w+|del bosco|di bosco)|magic mushrooms?|toadstools?|mushrooms?|fung(?:o|hi)',
     ),
   },
   {
     id: 'drugs',
     pattern: words(
       'cocaine?|cocaina|heroin|eroina|mdma|ecstasy|lsd|thc|hashish|hash|marihuana|coca (?:leaf|leaves)|foglie di coca|ketamine?|amphetamines?|peyote|ayahuasca',
+    ),
+  },
+  {
+    id: 'animals',
+    pattern: words(
+      'chickens?|beef|bacon|hams?|pork|steaks?|jerky|fish|salmon|oysters?(?! (?:plant|leaf|leaves))|clams?|shrimps?|anchov(?:y|ies)|mouse|mice|toads?|frogs?|geckos?|' +
+        'lizards?|spiders?|tarantulas?|centipedes?|bees?(?! balm| pollen)|wasps?|hornets?|spanish fly|cantharid\\w+|cobras?|rattlesnakes?|bile|antlers?|blood(?! oranges?| limes?| peach(?:es)?)|' +
+        'urine|placenta|schlangen?|alacran(?:es)?|yilan',
     ),
   },
   {

@@ -1,19 +1,13 @@
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
-import { allRefused, allRefusedNames, type RefusedName } from './all-refused.ts'
-import { foragedRefusal } from './foraged.ts'
-import { byAskWord, isAllowedName, keyOf, LONGEST_NAME_WORDS } from './name-index.ts'
-import { isOneTypo } from './one-typo.ts'
-import { ORDINARY } from './ordinary-words.ts'
+import { allRefused } from './all-refused.ts'
+import { foragedRefusal, gardenRefusal } from './foraged.ts'
+import { byAskWord, byName as byPlantName, isAllowedName, keyOf } from './name-index.ts'
+import { holds, isGood, lengthOf, type Named, named, nearNameIn, type Span, spansOf, touches } from './near-refused.ts'
 import { nameWords, plainWords } from './plain-words.ts'
-import { refusalRules, UNNAMED } from './refusal-rules.ts'
+import { HOLDS_STONES, refusalRules, UNNAMED } from './refusal-rules.ts'
 import type { Refused } from './refused.ts'
-
-interface Named extends RefusedName {
-  readonly words: readonly string[]
-}
-
-const named: readonly Named[] = allRefusedNames.map((each) => ({ ...each, words: nameWords(each.name) }))
+import { saidOf } from './said-of.ts'
 
 /** `bitter almond` as `almond bitter`, `rhubarb leaf` as `leaf (of) rhubarb`. */
 const turned = ({ words: [first = '', ...rest] }: Named): string => keyOf([...rest, first])
@@ -28,69 +22,12 @@ const byTurnedName: ReadonlyMap<string, Named> = new Map(
     .filter(([key]) => !isAllowedName(key)),
 )
 
-/** Kinds whose names are everyday words: a word like them is nothing to ask about. */
-const EVERYDAY = new Set(['dairy_egg', 'medicines', 'florist_flowers', 'unnamed_plant'])
-/** As compared and as written, since a typo may sit in an ending or in a small word. */
-const spelled = named
-  .filter(({ refused }) => !EVERYDAY.has(refused.id))
-  .map((each) => ({ each, keys: [keyOf(each.words), plainWords(each.name).join(' ')] }))
-  .filter(({ each, keys: [key = ''] }) => key.replaceAll(' ', '').length >= each.typoLetters)
-
-/** A spelling, and the same without any one of its letters: two spellings that are one typo apart share one of these. */
-const withoutALetter = (key: string): readonly string[] => [
-  key,
-  ...Array.from(key, (_, at) => key.slice(0, at) + key.slice(at + 1)),
-]
-
-/** Places in `spelled`, in its order. */
-const spelledByLetters: ReadonlyMap<string, readonly number[]> = (() => {
-  const places = new Map<string, number[]>()
-  spelled.forEach(({ keys }, place) => {
-    for (const letters of new Set(keys.flatMap(withoutALetter))) {
-      const known = places.get(letters)
-      if (known === undefined) places.set(letters, [place])
-      else known.push(place)
-    }
-  })
-  return places
-})()
-
-/** The first refused name that is one typo away from one of these. */
-const firstNear = (keys: readonly string[]): Named | null => {
-  const near = keys.flatMap((key) =>
-    withoutALetter(key)
-      .flatMap((letters) => spelledByLetters.get(letters) ?? [])
-      .filter((place) => spelled[place]!.keys.some((each) => isOneTypo(key, each))),
-  )
-  return near.length === 0 ? null : spelled[Math.min(...near)]!.each
-}
-
-const LONGEST = Math.max(LONGEST_NAME_WORDS, ...named.map(({ words }) => words.length)) + 1
-
-interface Span {
-  readonly from: number
-  readonly to: number
-  readonly key: string
-}
-
-const spansOf = (words: readonly string[]): readonly Span[] =>
-  words.flatMap((_, from) =>
-    Array.from({ length: Math.min(LONGEST, words.length - from) }, (_each, more) => {
-      const to = from + more + 1
-      return { from, to, key: keyOf(words.slice(from, to)) }
-    }),
-  )
-
-const lengthOf = ({ from, to }: Span): number => to - from
-const holds = (outer: Span, inner: Span): boolean => outer.from <= inner.from && inner.to <= outer.to
-const touches = (one: Span, other: Span): boolean => one.from < other.to && other.from < one.to
-
 /** A `+`, a semicolon or a new line begins another thing; a comma may not (`almonds, bitter`). */
 const PARTS = /[+;&\n]/
 
 /** A refused name among the words; a longer allowed name around it wins. */
 const nameIn = (spans: readonly Span[]): Named | null => {
-  const allowed = spans.filter(({ key }) => isAllowedName(key))
+  const allowed = spans.filter(({ key }) => isGood(key))
   const found = spans
     .map((span) => ({ span, hit: byName.get(span.key), turnedHit: byTurnedName.get(span.key) }))
     .filter(({ span, hit, turnedHit }) => {
@@ -101,34 +38,40 @@ const nameIn = (spans: readonly Span[]): Named | null => {
   return found?.hit ?? found?.turnedHit ?? null
 }
 
-/** A refused name that is one typo away from some of the words, unless those words are an allowed name. */
-const nearNameIn = (part: string): Named | null => {
-  for (const words of [nameWords(part), plainWords(part)]) {
-    const spans = spansOf(words)
-    const allowed = spans.filter(({ key }) => isAllowedName(keyOf(nameWords(key))) || ORDINARY.has(key))
-    const open = spans.filter((span) => !allowed.some((other) => holds(other, span)))
-    const found = firstNear(open.map(({ key }) => key))
-    if (found !== null) return found
-  }
-  return null
-}
+/** `blue berries`: a name of the catalogue, taken apart. */
+const isTakenApart = (plain: string): boolean => byPlantName.has(keyOf(nameWords(plain.replaceAll(' ', ''))))
+
+/** A kind of physalis: no cherry, and nothing is ground. */
+const GROUND_CHERRY = /\bground cherr(?:y|ies)\b(?! stones?| pits?)/g
 
 const ruleIn = (plain: string): Refused['id'] | null => {
   const found = refusalRules.find(({ pattern, except }) =>
     pattern.test(except === undefined ? plain : plain.replace(except, ' ; ')),
   )
   if (found !== undefined) return found.id
-  return UNNAMED.test(plain) ? 'unnamed_plant' : null
+  const { stones, isCrushed } = saidOf(plain.replaceAll(GROUND_CHERRY, 'physalis'))
+  if (isCrushed && stones !== 'out' && HOLDS_STONES.test(plain)) return 'cracked_stones'
+  return UNNAMED.test(plain) && !isTakenApart(plain) ? 'unnamed_plant' : null
 }
 
-const insteadOf = (id: Refused['id']): string | null => allRefused.find((each) => each.id === id)?.instead ?? null
+/** The plant of the catalogue itself in place of its oil, where there is no limit to keep. */
+const plantIn = (spans: readonly Span[]): string | null =>
+  spans.flatMap(({ key }) => byPlantName.get(key) ?? []).find(({ ceiling }) => ceiling === null)?.id ?? null
+
+const insteadOf = (id: Refused['id'], spans: readonly Span[]): string | null =>
+  id === 'essential_oils' ? plantIn(spans) : (allRefused.find((each) => each.id === id)?.instead ?? null)
 
 /** Amounts at the front are no part of a name. */
 const AMOUNT = /^(?:\d+(?:g|kg|ml|l)? |(?:g|kg|mg|ml|l|oz|lb|tbsp|tsp|cups?) )+/
+const TYPED_AMOUNT =
+  /^\s*(?:[\d.,/½¼¾]+\s*)+(?:(?:mg|g|kg|ml|cl|dl|l|oz|lbs?|pounds?|ounces?|tbsp|tsp|cups?|grams?|litres?|liters?|grammi)\b\.?\s*)?(?:(?:of|di)\s+)?/i
+
+const withoutAmount = (part: string): string => part.replace(TYPED_AMOUNT, '').trim() || part
 
 /**
  * Throws where anything in the text is refused, alone or among other things: `refused_botanical` by name or by rule,
- * `foraged_botanical` for a plant of the catalogue that was picked in the wild, `near_refused` for one typo.
+ * `foraged_botanical` for a plant of the catalogue that was picked in the wild, `garden_botanical` for one of a garden that is
+ * easily another, `near_refused` for one typo.
  * Returns nothing: what is not refused is not thereby known.
  */
 export const expectNotRefused = (text: string): void => {
@@ -141,22 +84,26 @@ export const expectNotRefused = (text: string): void => {
     const name = isAsked ? null : nameIn(spans)
     if (name !== null) {
       const { id, instead } = name.refused
-      throw new DomainError('refused', 'refused_botanical', { typed, id, name: name.name, instead })
+      const noun = withoutAmount(part)
+      const isWhole = keyOf(nameWords(noun)) === keyOf(name.words)
+      const values = {
+        typed,
+        id,
+        name: isWhole ? shown(noun) : name.name,
+        instead: id === 'essential_oils' ? plantIn(spans) : instead,
+      }
+      throw new DomainError('refused', 'refused_botanical', values)
     }
+    const keys = spans.map(({ key }) => key)
     const rule = isAsked
       ? null
-      : (ruleIn(plain) ??
-        foragedRefusal(
-          plain,
-          spans.map(({ key }) => key),
-          typed,
-        ))
+      : (ruleIn(plain) ?? foragedRefusal(plain, keys, typed) ?? gardenRefusal(plain, keys, part))
     if (rule !== null) {
       throw new DomainError('refused', 'refused_botanical', {
         typed,
         id: rule,
-        name: shown(part),
-        instead: insteadOf(rule),
+        name: shown(withoutAmount(part)),
+        instead: insteadOf(rule, spans),
       })
     }
     const near = nearNameIn(part)

@@ -54,6 +54,13 @@ export type RefusalId =
   | 'stone_fruit_leaves'
   | 'medicines'
   | 'garden_poisons'
+  | 'heart_poisons'
+  | 'chemicals'
+  | 'poisonous_raw'
+  | 'cracked_stones'
+  | 'plant_milk'
+  | 'poppy_seed'
+  | 'milk_thistle'
 
 export interface Refused {
   readonly id: RefusalId

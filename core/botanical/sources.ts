@@ -40,6 +40,9 @@ export const sources = {
     'Regulation (EU) 1169/2011 (Annex XII text at gesetze.legal; Annex II/III items from memory where marked)',
   eu_2023_2429:
     'Implementing Regulation (EU) 543/2011 (citrus standard, Annex I part B part 2), repealed and replaced by Delegated Regulation (EU) 2023/2429',
+  foodex2:
+    'EFSA FoodEx2 catalogue of foods (single facts only: that a plant is on it, and its Latin name), stored copy',
+  foodon: 'FoodOn, plant parts, commit 41df311a2d6c29f2d321e7319cea7bb5915664e4 (2025-02-18), CC BY 4.0',
   fda_star_anise:
     'FDA advisory of 10 Sep 2003 (supplysidesj.com, nutraingredients-usa.com): about 40 cases incl. 15 infants',
   forycka_2019:
@@ -97,6 +100,8 @@ export const sources = {
   turmeric_2021: 'J Food Process Eng, doi 10.1111/jfpe.13780 (fresh sliced turmeric 80 +- 0.12 % wet basis)',
   uk_cmo_2016: 'UK Chief Medical Officers low-risk drinking guidelines 2016 (drinkaware.co.uk, itv.com report)',
   unverified: 'national law / official guidance, from memory, unverified',
+  usda_ndb:
+    'USDA National Nutrient Database, FOOD_DES.txt (8,463 foods: SR26 by that count), stored copy of 2014-09-03; public domain',
   usda_sr:
     'USDA National Nutrient Database SR28 / FoodData Central SR Legacy (ABBREV and WEIGHT files). The NDB number is exact',
   vanilla_2013: 'second hand: copies citing a 2013 paper and Handbook of Vanilla ch. 9',

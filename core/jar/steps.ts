@@ -34,8 +34,8 @@ const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
 /** Whether the catalogue has it. */
 export const isCatalogued = (id: string): boolean => known.has(id)
 
-const steepsAs = ({ id, name, massG }: PlantIn): Plant =>
-  id !== null && isCatalogued(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ name, at: 0, massG })
+const steepsAs = ({ id, massG }: PlantIn): Plant =>
+  id !== null && isCatalogued(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ massG })
 
 const plantKey = ({ id, name }: PlantIn): string => id ?? nameKey(name)
 

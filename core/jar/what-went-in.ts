@@ -29,7 +29,7 @@ export function putIn({ happened, strained }: Story): readonly (PutIn & Ingredie
 }
 
 /** Of an entry's plants, those that were said to be dried where the catalogue's is fresh: only its text tells. */
-function driedIn({ plants, typed }: PutIn): ReadonlySet<string> {
+export function driedIn({ plants, typed }: PutIn): ReadonlySet<string> {
   const of = typed.find(([option]) => option === 'of')?.[1]
   const isOpen = plants.some(({ id }) => id !== null && plantNumbers.includes(id) && dries(id))
   if (of === undefined || !isOpen) return new Set()

@@ -9,6 +9,8 @@ import { readNumber } from '../quantity/read-number.ts'
 import { splitList } from '../quantity/split-list.ts'
 import { shown, type TypedText, textFrom } from '../quantity/typed-text.ts'
 import { anyUnitAt } from '../quantity/unit-at.ts'
+import { allergensNamed, withoutUnsulphured } from './allergens-named.ts'
+import { type ForGuests, forGuests } from './for-guests.ts'
 
 /** A plant of the drink; its ids in the catalogue, several where its form is all the same to a label. */
 export interface LabelPlant {
@@ -37,6 +39,8 @@ const idsOf = ({ noun, piece }: Named): readonly string[] => {
   } catch (error) {
     const unclear = valuesOf(error, 'unclear_botanical')
     if (unclear !== null && FORMS.includes(unclear.ask)) return unclear.choices
+    // Its allergen is the same, whichever of them it is: `walnuts`, green or ripe.
+    if (unclear !== null && unclear.refused.length === 0 && allergensNamed(noun).isWhole) return []
     const form = valuesOf(error, 'unknown_form')
     if (form !== null) return [form.id]
     if (valuesOf(error, 'unknown_botanical') !== null) return []
@@ -59,6 +63,11 @@ export const parseLabelPlants = (text: string): readonly LabelPlant[] => {
   expectNotRefused(text)
   return splitList(text).map((item) => {
     const named = nameOf(item)
-    return { typed: shown(named.noun || item.text), ids: idsOf(named) }
+    const noun = withoutUnsulphured(named.noun) ?? named.noun
+    return { typed: shown(named.noun || item.text), ids: idsOf({ ...named, noun }) }
   })
 }
+
+/** What has to be said of them to whoever is offered a glass. */
+export const labelPlantsForGuests = (plants: readonly LabelPlant[]): ForGuests =>
+  forGuests(plants.flatMap(({ typed, ids }) => (ids.length === 0 ? [null] : ids).map((id) => ({ id, name: typed }))))

@@ -8,7 +8,7 @@ import { anyUnitAt } from './unit-at.ts'
 const PIECES: ReadonlyMap<string, Piece> = new Map(
   (
     [
-      ['stick', 'stick sticks stecca stecche bastoncino bastoncini'],
+      ['stick', 'stick sticks quill quills stecca stecche bastoncino bastoncini'],
       ['pod', 'pod pods baccello baccelli'],
       ['bean', 'bean beans chicco chicchi'],
       ['clove', 'clove cloves spicchio spicchi'],
@@ -17,6 +17,8 @@ const PIECES: ReadonlyMap<string, Piece> = new Map(
       ['slice', 'slice slices fetta fette'],
       ['piece', 'piece pieces pezzo pezzi'],
       ['bunch', 'bunch bunches mazzo mazzi mazzetto mazzetti'],
+      ['head', 'head heads testa teste ombrella ombrelle'],
+      ['pinch', 'pinch pinches pizzico pizzichi'],
     ] as const
   ).flatMap(([piece, words]) => words.split(' ').map((word): [string, Piece] => [word, piece])),
 )

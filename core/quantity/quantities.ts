@@ -90,7 +90,18 @@ export interface TypedDate extends CalendarDay {
 }
 
 /** What is counted beside the thing itself: `1 stick cinnamon`, `3 foglie di alloro`. */
-export type Piece = 'stick' | 'pod' | 'bean' | 'clove' | 'leaf' | 'sprig' | 'slice' | 'piece' | 'bunch'
+export type Piece =
+  | 'stick'
+  | 'pod'
+  | 'bean'
+  | 'clove'
+  | 'leaf'
+  | 'sprig'
+  | 'slice'
+  | 'piece'
+  | 'bunch'
+  | 'head'
+  | 'pinch'
 
 export interface Count {
   readonly kind: 'count'

@@ -1,4 +1,4 @@
-import { ethanolG, type Liquid, liquidFrom, part } from '../liquid/liquid.ts'
+import { ethanolG, type Liquid, liquidFrom, part, volumeMl } from '../liquid/liquid.ts'
 
 /** What a maker wants; exact. */
 export interface Targets {
@@ -11,3 +11,9 @@ export function liquidHolding(ethanolWantedG: number, targets: Targets): Liquid 
   const litre = liquidFrom({ volumeMl: 1000, ...targets })
   return part(litre, ethanolWantedG / ethanolG(litre))
 }
+
+/**
+ * The finished drink, mL, that all of a jar would make, had the plants kept none of it: a litre of it holds as much of the
+ * plants as a litre of the drink that is really made.
+ */
+export const allFinishedMl = (jar: Liquid, targets: Targets): number => volumeMl(liquidHolding(ethanolG(jar), targets))

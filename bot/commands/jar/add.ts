@@ -6,12 +6,12 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
-import { blamed, fields } from '../fields.ts'
+import { fields } from '../fields.ts'
 import { outcomeCautions } from '../outcome-reply.ts'
 import { planFields } from '../plan-fields.ts'
-import { checkUnknown } from '../plan-unknown.ts'
+import { checkUnknown, foodCautions } from '../plan-unknown.ts'
 import { spiritPortions, sugarOf } from '../portions.ts'
-import { expectUnderCeilings, plantsAdded } from './add-plants.ts'
+import { plantsAdded } from './add-plants.ts'
 import { expectPoured } from './already.ts'
 import { waterG } from './amounts.ts'
 import { expectJar, recordStep } from './change-jar.ts'
@@ -19,6 +19,7 @@ import { plantCautions } from './jar-cautions.ts'
 import { jarFields } from './jar-fields.ts'
 import { addActions } from './plants-due.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
+import { expectWithinLimits } from './within-jar-limits.ts'
 
 const input = z
   .object({
@@ -44,10 +45,7 @@ function addedTo(story: Story, { of, spirit, strength, water, sugar }: z.output<
     waterG: waterG(water),
     sugarG: sugarOf(sugar),
   }
-  if (of === undefined) return liquids
-  const added = { ...liquids, plants: plantsAdded(of.is, story, liquids) }
-  blamed('of', () => expectUnderCeilings(story, added))
-  return added
+  return of === undefined ? liquids : { ...liquids, plants: plantsAdded(of.is, story, liquids) }
 }
 
 /** What the plants can do, and what the jar has become with them. */
@@ -55,7 +53,7 @@ function cautionsOf(story: Story, { of }: z.output<typeof input>): readonly Mess
   const { outcome } = contentsOf(story)
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   return [
-    ...(names.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names } } as const]),
+    ...foodCautions(names),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
     ...outcomeCautions(outcome, 'dissolved', []).filter(({ key }) => key === 'flame'),
   ]
@@ -75,7 +73,10 @@ export const jarAddCommand = defineCommand({
     const recorded = await recordStep(context, input, {
       happening: (story) => ({ kind: 'added', ...addedTo(story, input) }),
       cautions: (story) => cautionsOf(story, input),
-      expect: (before, story) => expectPoured('jar add', before, story, input),
+      expect: (before, story) => {
+        expectWithinLimits('jar add', { before, story, seq: Math.max(...story.happened.map(({ seq }) => seq)) }, input)
+        expectPoured('jar add', before, story, input)
+      },
     })
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),

@@ -1,5 +1,6 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import { isFormAsked } from '../../../core/botanical/in-form.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import type { JarEntry, PlantIn } from '../../../core/jar/event.ts'
 import type { Story } from '../../../core/jar/story.ts'
@@ -86,9 +87,10 @@ function countedText({ typed }: Read, count: number): string | null {
 }
 
 /** Its name within a line, with its state where a plant is not planned without. */
-export const titleOf = ({ names: { title }, form, ceiling, driedPerFresh }: Botanical): string => {
-  const noun = `${title.charAt(0).toLowerCase()}${title.slice(1)}`
-  return ceiling === null || driedPerFresh === null ? noun : `${form.state} ${noun}`
+export const titleOf = (botanical: Botanical): string => {
+  const { names, form } = botanical
+  const noun = `${names.title.charAt(0).toLowerCase()}${names.title.slice(1)}`
+  return isFormAsked(botanical) ? `${form.state} ${noun}` : noun
 }
 
 /** A plant's name; only the maker's own word tells that it was dried. */

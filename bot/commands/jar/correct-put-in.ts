@@ -10,10 +10,10 @@ import { dayAt } from '../../../core/quantity/zone.ts'
 import type { PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
-import { blamed, type Given } from '../fields.ts'
+import type { Given } from '../fields.ts'
 import { planAsked } from '../plan-asked.ts'
 import { spiritPortions } from '../portions.ts'
-import { expectUnderCeilings, plantsAdded } from './add-plants.ts'
+import { plantsAdded } from './add-plants.ts'
 import { againOptions, pouredText, standingOptions, strengthOf, written } from './again-options.ts'
 import { jarStartCommand } from './start.ts'
 
@@ -100,7 +100,7 @@ export function startedAnew(
 
 type Added = Extract<Happening, { kind: 'added' }>
 
-/** What was added later, with the plants or spirit that are right; throws `over_ceiling`. */
+/** What was added later, with the plants or spirit that are right. */
 export function addedAnew(added: Added, seq: number, story: Story, fixes: PutInFixes): Added {
   const { of, spirit, strength } = fixes
   const others = { ...story, happened: story.happened.filter((entry) => entry.seq !== seq) }
@@ -109,8 +109,5 @@ export function addedAnew(added: Added, seq: number, story: Story, fixes: PutInF
   const parts = spirit?.is ?? (strength === undefined ? null : same)
   const spirits = parts === null ? added.spirits : spiritPortions('jar correct', parts, strength)
   const liquids: Ingredients = { ...added, spirits, plants: [] }
-  if (of === undefined) return { ...added, spirits }
-  const right: Added = { ...added, spirits, plants: plantsAdded(of.is, others, liquids) }
-  blamed('of', () => expectUnderCeilings(others, right))
-  return right
+  return { ...added, spirits, ...(of && { plants: plantsAdded(of.is, others, liquids) }) }
 }

@@ -15,7 +15,7 @@ import type { Reply } from '../../chat/reply.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import { fields } from '../fields.ts'
 import { planFields } from '../plan-fields.ts'
-import { checkUnknown } from '../plan-unknown.ts'
+import { checkUnknown, foodCautions } from '../plan-unknown.ts'
 import type { syrupSaid } from '../syrup-reply.ts'
 import { expectPoured } from './already.ts'
 import { change, expectJar, type Recorded, typedIn, withJar } from './change-jar.ts'
@@ -26,6 +26,7 @@ import { dayGiven, jarFields } from './jar-fields.ts'
 import { nowRows, stepReply } from './step-reply.ts'
 import { strainedCautions, strainedReply } from './strained-reply.ts'
 import { swallowedNotes } from './swallowed.ts'
+import { expectWithinLimits } from './within-jar-limits.ts'
 
 const shape = {
   jar: jarFields.jar,
@@ -78,7 +79,7 @@ function cautionsOf(story: Story, { kind }: HappeningEntry, { of }: Correcting):
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   const isOpen = story.strained !== null && story.sweetened === null && story.ended === null
   return [
-    ...(names.length === 0 ? [] : [{ group: 'cautions', key: 'plan_unknown', values: { names } } as const]),
+    ...foodCautions(names),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
     ...(isOpen && LIQUID.has(kind) ? strainedCautions(story) : []),
     ...(kind === 'sweetened' ? sweetenedCautions(story) : []),
@@ -102,6 +103,9 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const by =
     right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right
   const { entries, entry, unusual } = correct(jar.entries, meant.seq, by, moved, meta)
+  if (meant.kind === 'started' || meant.kind === 'added') {
+    expectWithinLimits('jar correct', { before: story, story: storyOf(entries)!, seq: meant.seq }, input)
+  }
   expectPoured('jar correct', story, storyOf(entries)!, input)
   const changes = wanted.map(({ option, now }) => {
     const was = option === 'when' ? meant.day : saidIn(meant, option)

@@ -27,6 +27,11 @@ const SHORTENED: ReadonlySet<string> = new Set<Shortened>([
 
 const ALLERGENS: ReadonlySet<PlanHazard> = new Set([
   'allergen_nuts',
+  'allergen_celery',
+  'allergen_mustard',
+  'allergen_peanut',
+  'allergen_sesame',
+  'allergen_milk_soya',
   'allergen_nuts_trace',
   'allergen_generic',
   'asteraceae_allergy',

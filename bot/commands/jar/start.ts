@@ -163,7 +163,7 @@ export async function startJar(
       ...(notesOf?.(asked) ?? asked.notes),
       ...farNotes(planned),
       ...usualNotes(input, planned),
-      ...unknownNotes(input, planned),
+      ...unknownNotes(planned),
       ...assumedNotes(input, wish, planned),
     ],
     actions: isZoneTaken

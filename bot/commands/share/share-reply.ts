@@ -40,7 +40,7 @@ function becomes({ story, contents }: JarView): Becomes | null {
 export function shareReply(view: JarView, recipe: Recipe, share: Share, made: number, context: Context): Reply {
   const data = batchCardData(view, todayOf(context))
   const isPosted = context.place.kind !== 'console'
-  const isHarmless = data.allergens.length === 0 && data.unknown.length === 0
+  const isHarmless = [data.allergens, data.advice, data.unknown].every(({ length }) => length === 0)
   return {
     headline: {
       group: 'headlines',

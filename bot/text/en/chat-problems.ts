@@ -1,5 +1,6 @@
 import { pouredMl, weighedG } from '../../../core/recipe/by-tool.ts'
 import type { ChatProblems } from '../../chat/chat-error.ts'
+import type { LimitProblems } from '../../chat/limit-problems.ts'
 import { discordText } from './discord.ts'
 import { fileProblems } from './file-problems.ts'
 import { safetyProblems } from './jar/safety-problems.ts'
@@ -89,4 +90,6 @@ export const chatProblems = {
   ...fileProblems,
   bad_width: ({ typed, least, most }) =>
     `LARDERBELL_WIDTH cannot be ${quote(typed)}; give a whole number of columns from ${least} to ${most}, or leave it out.`,
-} satisfies { readonly [Key in keyof ChatProblems]: (values: ChatProblems[Key]) => string }
+} satisfies {
+  readonly [Key in Exclude<keyof ChatProblems, keyof LimitProblems>]: (values: ChatProblems[Key]) => string
+}

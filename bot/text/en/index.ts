@@ -1,3 +1,4 @@
+import { limitProblems } from './botanical/limit-words.ts'
 import { botanicalProblems } from './botanical-problems.ts'
 import { chatProblems } from './chat-problems.ts'
 import { commandTexts } from './command-texts.ts'
@@ -45,6 +46,7 @@ export const en = {
     ...jarProblems,
     ...storageProblems,
     ...chatProblems,
+    ...limitProblems,
   },
   commands: commandTexts,
   console: consoleText,

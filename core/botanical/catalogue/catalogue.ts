@@ -1,4 +1,5 @@
 import type { Botanical } from '../botanical.ts'
+import { withLimits } from '../limits.ts'
 import { berries } from './berries.ts'
 import { bitters } from './bitters.ts'
 import { citrus } from './citrus.ts'
@@ -10,13 +11,16 @@ import { herbs } from './herbs.ts'
 import { nuts } from './nuts.ts'
 import { pineAndOak } from './pine-and-oak.ts'
 import { roots } from './roots.ts'
+import { entriesOf, type Group } from './rows.ts'
 import { spices } from './spices.ts'
+import { vegetables } from './vegetables.ts'
 
-/** Every plant that can be planned, by kind. */
-export const catalogue: readonly Botanical[] = [
+/** The tables, by kind. */
+export const groups: readonly Group[] = [
   ...citrus,
   ...berries,
   ...fruit,
+  ...vegetables,
   ...herbs,
   ...spices,
   ...roots,
@@ -25,7 +29,10 @@ export const catalogue: readonly Botanical[] = [
   ...nuts,
   ...coffeeTeaCocoa,
   ...pineAndOak,
-].map(botanicalFrom)
+]
+
+/** Every plant that can be planned. */
+export const catalogue: readonly Botanical[] = groups.flatMap(entriesOf).map(botanicalFrom).map(withLimits)
 
 const byId: ReadonlyMap<string, Botanical> = new Map(catalogue.map((botanical) => [botanical.id, botanical]))
 

@@ -15,7 +15,7 @@ import type { Trust } from '../trust.ts'
 
 type Pair = readonly [number, number]
 
-interface ShareEntry {
+export interface ShareEntry {
   readonly value: number
   readonly trust: Trust
   readonly sources: readonly SourceKey[]
@@ -25,9 +25,9 @@ interface ShareEntry {
 }
 
 /**
- * A row of the catalogue as it is written down. Doses (min, typical, max in g per litre of steeping spirit), days
- * (taste from, usual from, usual to, latest, rest from, rest to) and strengths (% vol) are common practice unless they
- * say otherwise; the exchange of water and the liquid kept back (mL per g) are estimates.
+ * A plant as its row and its group say it. Doses (min, typical, max in g per litre of steeping spirit), days (taste
+ * from, usual from, usual to, latest, rest from, rest to) and strengths (% vol) are common practice unless they say
+ * otherwise; the exchange of water and the liquid kept back (mL per g) are estimates. In `en` a `+` adds the plural.
  */
 export interface Entry {
   readonly id: string
@@ -39,16 +39,18 @@ export interface Entry {
   readonly state: PlantState
   readonly cut?: PlantCut
   readonly driedPerFresh?: readonly [number, Trust]
-  readonly bulky?: true
+  readonly bulky?: boolean
   readonly monthsNorth?: readonly number[]
   readonly water: ShareEntry
   readonly sugars?: ShareEntry | NoSugars
   readonly exchange: Pair
+  /** How doses, days and strengths are known, where they are no common practice. */
+  readonly practice?: Trust
   readonly dose: readonly [number, number, number]
   readonly warnAbove?: readonly [number, Trust, LimitKey]
   readonly ceiling?: readonly [number, Trust, LimitKey]
   readonly days: readonly [number, number, number, number | null, number, number]
-  readonly daysByAnalogy?: true
+  readonly daysByAnalogy?: boolean
   readonly spirit: Pair
   readonly spiritTrust?: Trust
   readonly zest?: { readonly stripsG: Pair; readonly gratedG: Pair; readonly trust: Trust }
@@ -59,18 +61,19 @@ export interface Entry {
   readonly preparation: readonly Preparation[]
 }
 
-/** A figure read in USDA's table, by the number of its row. */
-export const usda = (value: number, ndb: string): ShareEntry => ({
-  value,
-  trust: 'published',
-  sources: ['usda_sr'],
-  ndb,
-})
-
 /** Zest per fruit is known to 40 %: zest-and-retention of the reference data, from USDA's weights and a cut of 1 mm. */
 const ZEST_PLUS_MINUS_SHARE = 0.4
 
-const names = (text: string): readonly string[] => text.split(', ')
+/** The English plural of the last word, where it is a regular one. */
+const plural = (name: string): string => {
+  if (name.endsWith('leaf')) return `${name.slice(0, -1)}ves`
+  if (/[^aeiou]y$/.test(name)) return `${name.slice(0, -1)}ies`
+  return /(?:s|x|z|ch|sh)$/.test(name) ? `${name}es` : `${name}s`
+}
+
+/** `lemon+, lime` is lemon, lemons, lime. */
+const names = (text: string): readonly string[] =>
+  text.split(', ').flatMap((name) => (name.endsWith('+') ? [name.slice(0, -1), plural(name.slice(0, -1))] : [name]))
 
 const share = (entry: ShareEntry): Share => ({
   value: entry.value,
@@ -90,14 +93,15 @@ const piecesOf = ({ pieces = {} }: Entry): Botanical['pieces'] =>
     return found === undefined ? [] : [{ piece, minG: found[0], maxG: found[1], trust: found[2] }]
   })
 
-const timesOf = ({ days, daysByAnalogy }: Entry): Botanical['timesDays'] => {
+const timesOf = ({ days, daysByAnalogy, practice = 'common_practice' }: Entry): Botanical['timesDays'] => {
   const [tasteFrom, usualMin, usualMax, latest, restMin, restMax] = days
   const byAnalogy = daysByAnalogy ?? false
-  return { tasteFrom, usualMin, usualMax, latest, restMin, restMax, trust: 'common_practice', byAnalogy }
+  return { tasteFrom, usualMin, usualMax, latest, restMin, restMax, trust: practice, byAnalogy }
 }
 
 export const botanicalFrom = (entry: Entry): Botanical => {
   const { id, kind, title, state, cut, driedPerFresh, dose, sugars = 'below_3_percent', zest } = entry
+  const practice = entry.practice ?? 'common_practice'
   return {
     id,
     kind,
@@ -110,11 +114,11 @@ export const botanicalFrom = (entry: Entry): Botanical => {
     sugarsFraction: typeof sugars === 'string' ? null : share(sugars),
     noSugars: typeof sugars === 'string' ? sugars : null,
     waterExchange: { min: entry.exchange[0], max: entry.exchange[1], trust: 'estimated' },
-    dose: { minGPerL: dose[0], typicalGPerL: dose[1], maxGPerL: dose[2], trust: 'common_practice' },
+    dose: { minGPerL: dose[0], typicalGPerL: dose[1], maxGPerL: dose[2], trust: practice },
     warnAbove: limit(entry.warnAbove),
     ceiling: limit(entry.ceiling),
     timesDays: timesOf(entry),
-    spiritPercent: { min: entry.spirit[0], max: entry.spirit[1], trust: entry.spiritTrust ?? 'common_practice' },
+    spiritPercent: { min: entry.spirit[0], max: entry.spirit[1], trust: entry.spiritTrust ?? practice },
     zestGPerFruit:
       zest === undefined
         ? null

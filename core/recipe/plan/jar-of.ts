@@ -1,11 +1,12 @@
-import { ethanolG, type Liquid, mix, volumeMl, water } from '../../liquid/liquid.ts'
+import { FINISHED_PER_SPIRIT } from '../../botanical/per-finished.ts'
+import { type Liquid, mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { exactly, type Measured } from '../../quantity/measured.ts'
 import { weighedOut } from '../by-tool.ts'
 import { dilute } from '../dilute.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
 import { inputsOf, type Steeping, steepLiquids } from '../steep.ts'
-import { liquidHolding } from '../targets.ts'
+import { allFinishedMl } from '../targets.ts'
 import type { PlannedPlant, PlanWish } from './plan.ts'
 import { plantOf } from './plant-of.ts'
 import { chooseTargets } from './reach-targets.ts'
@@ -22,11 +23,11 @@ export interface Jar {
   readonly plants: readonly DosedPlant[]
 }
 
-/** A litre of the finished drink may hold half of what a litre of the steeping spirit may. */
-const FINISHED_PER_SPIRIT = 0.5
 /** A little under a ceiling, so that no rounding goes over it. */
 const UNDER_CEILING = 0.98
 const MOST_ROUNDS = 6
+/** The least share of a usual dose that a plan chooses. */
+const LEAST_LEFT = 0.1
 
 /** What the strained infusion is expected to be, unchecked. */
 export const infusionIn = ({ steeping }: Jar): Liquid => steepLiquids(valuesOf(inputsOf(steeping))).infusion
@@ -36,12 +37,12 @@ export function jarOf(wish: PlanWish, spirits: readonly Portion[]): Jar {
   const waterG = wish.steepAtPercent === null ? exactly(0) : dilute(spirits, wish.steepAtPercent).waterG
   const pouredMl = volumeMl(mix(...valuesOf(spirits).map(liquidOf), water(waterG.value)))
   const typicalG = wish.plants.map(({ botanical }) => (botanical.dose.typicalGPerL * pouredMl) / 1000)
-  let mostG = wish.plants.map(() => Number.POSITIVE_INFINITY)
+  let mostG: readonly number[] = wish.plants.map(() => Number.POSITIVE_INFINITY)
   let jar = filled(wish, spirits, waterG, typicalG, mostG)
   for (let round = 0; round < MOST_ROUNDS && wish.plants.some(isCapped); round++) {
-    const infusion = infusionIn(jar)
-    const finishedMl = volumeMl(liquidHolding(ethanolG(infusion), chooseTargets(infusion, wish.named)))
-    mostG = wish.plants.map((plant) => ceilingG(plant, wish, Math.min(pouredMl, FINISHED_PER_SPIRIT * finishedMl)))
+    const { jar: liquid, infusion } = steepLiquids(valuesOf(inputsOf(jar.steeping)))
+    const allMl = allFinishedMl(liquid, chooseTargets(infusion, wish.named))
+    mostG = mostOfEach(wish, typicalG, Math.min(pouredMl, FINISHED_PER_SPIRIT * allMl))
     jar = filled(wish, spirits, waterG, typicalG, mostG)
   }
   return jar
@@ -50,11 +51,25 @@ export function jarOf(wish: PlanWish, spirits: readonly Portion[]): Jar {
 /** Only a dose of our own choice is brought under its ceiling; what a maker asked for is refused instead. */
 const isCapped = ({ massG, botanical }: PlannedPlant): boolean => massG === null && botanical.ceiling !== null
 
-function ceilingG({ botanical: { ceiling } }: PlannedPlant, { plants }: PlanWish, volumeMl: number): number {
-  if (ceiling === null) return Number.POSITIVE_INFINITY
-  // Plants with the same hazard share its limit.
-  const sharers = plants.filter(({ botanical }) => botanical.ceiling?.key === ceiling.key).length
-  return (UNDER_CEILING * ceiling.gPerLSpirit * volumeMl) / 1000 / sharers
+/**
+ * What plants of our own dose may weigh, g: in proportion to what is usual, so much as those that were weighed leave of the
+ * limit of their hazard.
+ */
+function mostOfEach({ plants }: PlanWish, typicalG: readonly number[], volumeMl: number): readonly number[] {
+  const limited = plants.map(({ botanical, massG }, index) => {
+    const limit = botanical.ceiling ?? botanical.warnAbove
+    const mostG = ((limit?.gPerLSpirit ?? Number.POSITIVE_INFINITY) * volumeMl) / 1000
+    return { key: limit?.key, isSaid: massG !== null, share: (massG?.value ?? typicalG[index]!) / mostG }
+  })
+  return plants.map((plant, index) => {
+    if (!isCapped(plant)) return Number.POSITIVE_INFINITY
+    const sharers = limited.filter(({ key }) => key === plant.botanical.ceiling?.key)
+    const shareOf = (isSaid: boolean): number =>
+      sharers.reduce((sum, each) => sum + (each.isSaid === isSaid ? each.share : 0), 0)
+    const left = (UNDER_CEILING - shareOf(true)) / shareOf(false)
+    // So little of it is no recipe: the plan is refused with what the plants together may be.
+    return left < LEAST_LEFT ? Number.POSITIVE_INFINITY : left * typicalG[index]!
+  })
 }
 
 function filled(

@@ -1,5 +1,5 @@
 import type { Botanical } from '../../botanical/botanical.ts'
-import { type CeilingCheck, checkCeilings } from '../../botanical/ceilings.ts'
+import { type CeilingCheck, ceilingsUsed, checkCeilings } from '../../botanical/ceilings.ts'
 import type { Keeping } from '../../liquid/keeping.ts'
 import { abvPercent, mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { exactly, type Measured } from '../../quantity/measured.ts'
@@ -10,7 +10,7 @@ import { liquidOf, type Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
 import { type Steep, type Steeping, steep, steepUnjudged } from '../steep.ts'
 import type { SugarStays } from '../sugar-stays.ts'
-import type { Targets } from '../targets.ts'
+import { allFinishedMl, type Targets } from '../targets.ts'
 import { drinkKeeping, keptShortly, restedShortly } from './drink-keeping.ts'
 import { expectedSyrup } from './expected-syrup.ts'
 import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
@@ -20,7 +20,7 @@ import { chooseTargets, expectReachable, type NamedTargets } from './reach-targe
 import { type KeptDays, type Schedule, schedule } from './schedule.ts'
 import { spiritForBottles } from './spirit-for-bottles.ts'
 import { ofStrength, orAdvised } from './strong-enough.ts'
-import { type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
+import { expectUsual, type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
 
 export interface PlannedPlant {
   readonly botanical: Botanical
@@ -105,6 +105,7 @@ export function planAsIs(wish: PlanWish): Plan {
   const days = wish.unknown.length > 0 ? null : schedule(times, wish)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
   const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steep(steeping)
+  expectUsual(wish.unknown, steeped.pouredMl)
   const targets = chooseTargets(steeped.infusion, wish.named)
   expectReachable(steeped.infusion, targets, wish.named)
   const keeping = drinkKeeping(targets, wish)
@@ -126,7 +127,11 @@ export function planAsIs(wish: PlanWish): Plan {
     dilutionMl: byTool(scaled(steeping.waterG, volumeMl(water(1))), measuredOut),
     targets,
     filled: fillBottles(finishedMl, wish.bottles),
-    ceilings: checkCeilings(weighed, steeped.pouredMl, finishedMl),
+    ceilings: (wish.isPoured === true ? ceilingsUsed : checkCeilings)(
+      weighed,
+      steeped.pouredMl,
+      allFinishedMl(steeped.jar, targets),
+    ),
     keeping,
     schedule: days === null || keeping === 'keeps' ? days : schedule(times.map(restedShortly), keptShortly(wish)),
     told: toldDays(wish.start, wish.steepFor),

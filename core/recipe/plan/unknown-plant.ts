@@ -1,6 +1,9 @@
-import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
-import { plainWords } from '../../botanical/plain-words.ts'
-import { expectUnlikeRefused } from '../../botanical/sounds-refused.ts'
+import { describe } from '../../botanical/descriptors.ts'
+import { mostGPerL } from '../../botanical/foods/bounds.ts'
+import { findFood } from '../../botanical/foods/find-food.ts'
+import type { Food } from '../../botanical/foods/food.ts'
+import { unplannedFood } from '../../botanical/foods/unplanned.ts'
+import { nameWords, plainWords } from '../../botanical/plain-words.ts'
 import { DomainError } from '../../domain-error.ts'
 import { addDays, addMonths } from '../../quantity/calendar.ts'
 import type { Measured } from '../../quantity/measured.ts'
@@ -19,11 +22,13 @@ export interface TypedUnknown {
   /** Its place among the plants typed, from 0. */
   readonly at: number
   readonly massG: Measured | null
-  /** What it is refused with, unless the maker answers for it. */
+  /** The food of the list that it names; null where it names none. */
+  readonly food: Food | null
+  /** What it is refused with, unless it is a food and the maker gives the amount. */
   readonly problem: DomainError<'unknown_botanical'>
 }
 
-/** One that the maker answers for: its amount is theirs. */
+/** A food that the catalogue has no amounts for: its amount is the maker's. */
 export interface UnknownPlant {
   readonly name: string
   readonly at: number
@@ -35,21 +40,26 @@ export const MOST_WATER_SHARE = 0.95
 /** What drained plants keep, ml per g: all that the catalogue spans and some more. Estimated. */
 export const KEPT_ML_PER_G = { min: 0.3, max: 2 } as const
 
-export const isUnknown = (error: unknown): error is DomainError<'unknown_botanical'> =>
+type Unknown = DomainError<'unknown_botanical'>
+
+export const isUnknown = (error: unknown): error is Unknown =>
   error instanceof DomainError && error.problem === 'unknown_botanical'
 
-/**
- * Throws the problem again where it names no word, or is near a plant that has a limit: under another name that limit
- * would not be kept.
- */
-export function typedUnknown(typed: TypedPlant, at: number, problem: TypedUnknown['problem']): TypedUnknown {
-  const hasLimit = problem.values.nearest
-    .map(botanicalById)
-    .some(({ ceiling, warnAbove }) => ceiling !== null || warnAbove !== null)
-  if (hasLimit || !/\p{L}/u.test(typed.noun)) throw problem
+/** With what to type for it, where it is a food of the list. */
+export function typedUnknown(typed: TypedPlant, at: number, { code, problem, values }: Unknown): TypedUnknown {
   const { amount, noun } = typed
-  expectUnlikeRefused(noun)
-  return { typed, name: shown(noun), at, massG: amount?.kind === 'mass' ? massG(amount) : null, problem }
+  const found = values.food === null ? null : findFood(noun)
+  const from = amount?.kind === 'mass' ? typed.typed : null
+  const food = found === null ? values.food : unplannedFood(found.food, found.isAnswered, { noun, from })
+  const retype = food === null ? null : { ...food, retype: { ...food.retype, from: typed.typed } }
+  return {
+    typed,
+    name: shown(noun),
+    at,
+    massG: amount?.kind === 'mass' ? massG(amount) : null,
+    food: found?.food ?? null,
+    problem: new DomainError(code, problem, { ...values, food: retype }),
+  }
 }
 
 /** Throws `plant_twice` where one is named again. */
@@ -60,14 +70,28 @@ export function expectOnce(unknown: readonly TypedUnknown[]): void {
   throw new DomainError('bad_value', 'plant_twice', { typed: again.typed.typed, id: null })
 }
 
-/** Throws `plant_not_weighed` where the maker gives no grams. */
-export function answeredFor({ typed, name, at, massG }: TypedUnknown): UnknownPlant {
+/** Throws where it is no food of the list, or a part is still to be said, or the maker gives no grams. */
+export function answeredFor({ typed, name, at, massG, food, problem }: TypedUnknown): UnknownPlant {
+  if (food === null || problem.values.food?.question !== null) throw problem
   if (massG === null) throw new DomainError('bad_value', 'plant_not_weighed', { typed: typed.typed })
   return { name, at, massG }
 }
 
+/** Throws `over_food_bound` where a litre of what was poured would hold more of a food than is usual of its kind. */
+export function expectUsual(unknown: readonly Pick<UnknownPlant, 'name' | 'massG'>[], pouredMl: number): void {
+  for (const { name, massG } of unknown) {
+    const food = findFood(name)?.food
+    if (food === undefined) continue
+    const most = mostGPerL(food, describe(nameWords(name)).state === 'dried')
+    const mostG = (most * pouredMl) / 1000
+    if (massG.value <= mostG) continue
+    const values = { name, mostG, volumeMl: pouredMl, mostGPerL: most }
+    throw new DomainError('over_ceiling', 'over_food_bound', values)
+  }
+}
+
 /** As a steep reckons with it: from none of its water, or having none, to all of 95 %. */
-export const plantUnknown = ({ massG }: UnknownPlant): Plant => ({
+export const plantUnknown = ({ massG }: Pick<UnknownPlant, 'massG'>): Plant => ({
   massG,
   waterShare: MOST_WATER_SHARE,
   sugarShare: 0,

@@ -136,11 +136,11 @@ describe('/again', () => {
 
   it('starts again with a plant that only its maker knows', async () => {
     const desk = await deskAfter(
-      '/jar start own of:40 g meadow thing spirit:1 l 60% unknown-ok:yes days:10 to-strength:30% to-sweetness:100 g/L',
+      '/jar start own of:40 g jaboticaba spirit:1 l 60% unknown-ok:yes days:10 to-strength:30% to-sweetness:100 g/L',
       '/again own spirit:500 ml 60%',
     )
     const { plants, plan } = await lastStart(desk)
-    expect(plants).toMatchObject([{ id: null, name: 'meadow thing', massG: { value: 20 } }])
+    expect(plants).toMatchObject([{ id: null, name: 'jaboticaba', massG: { value: 20 } }])
     expect(plan.strainFrom).toBe('2026-11-30')
   })
 

@@ -1,5 +1,5 @@
+import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
-import { displayWidth } from '../../../bot/console/display-width.ts'
 import type { Nudge } from '../../../store/person.ts'
 import { NOBODY } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
@@ -69,7 +69,7 @@ describe('/jar list', () => {
   it.each([40, 80])('fits %i columns with twenty jars and names in any script', async (width) => {
     const desk = await deskWith({ jars: twenty }, { width })
     const text = await desk.textOf('/jar list')
-    for (const line of text.split('\n')) expect(displayWidth(line), line).toBeLessThanOrEqual(width)
+    for (const line of text.split('\n')) expect(stringWidth(line), line).toBeLessThanOrEqual(width)
     for (const name of ['lemon', 'jar 19', '🍋🍋']) expect(text).toContain(name)
     expect(text.match(/[█░]{10}/g)).toHaveLength(20)
     expect(text).toContain('and 16 more')
@@ -80,12 +80,23 @@ describe('/jar list', () => {
     const desk = await deskWith({ jars: twenty.filter((_, index) => [0, 2, 4, 7, 19].includes(index)) })
     const lines = (await desk.textOf('/jar list')).split('\n').filter((line) => /[█░]/.test(line))
     const places = lines.map((line) => ({
-      bar: displayWidth(line.slice(0, line.search(/[█░]/))),
-      day: displayWidth(line.slice(0, line.indexOf('day '))),
+      bar: stringWidth(line.slice(0, line.search(/[█░]/))),
+      day: stringWidth(line.slice(0, line.indexOf('day '))),
     }))
     expect(lines).toHaveLength(5)
     expect(new Set(places.map(({ bar }) => bar)).size).toBe(1)
     expect(new Set(places.map(({ day }) => day)).size).toBe(1)
+  })
+
+  it('puts them so where names are emoji of one character or many', async () => {
+    const names = ['lemon', '⚗️', '☕', '❤️', '👩🏽‍🌾', '❤️ plum ☕']
+    const desk = await deskWith({ jars: names.map((name, index) => steeping(`jar0${index}`, name)) })
+    const lines = (await desk.textOf('/jar list')).split('\n').filter((line) => /[█░]/.test(line))
+    expect(lines).toHaveLength(names.length)
+    // Drawn two columns wide each by terminals, whatever their characters (Unicode TR 51, UAX 11).
+    const columnsOf = (name: string): number => (name === 'lemon' ? 5 : name.includes('plum') ? 10 : 2)
+    const spaces = lines.map((line) => /^ {2}(\S.*?)( {2,})steeping/.exec(line)![2]!.length)
+    expect(spaces.map((count, index) => count + columnsOf(names[index]!))).toEqual(names.map(() => spaces[5]! + 10))
   })
 
   it('lists the names of a row with their data complete', async () => {

@@ -1,5 +1,5 @@
+import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
-import { displayWidth } from '../../../bot/console/display-width.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
 import { deskWith, jarOf, startedAs } from './jars.ts'
 
@@ -63,7 +63,7 @@ describe('/notebook', () => {
     )
     const desk = await deskWith({ jars }, { width })
     const lines = (await desk.textOf('/notebook')).split('\n')
-    for (const line of lines) expect(displayWidth(line)).toBeLessThanOrEqual(width)
+    for (const line of lines) expect(stringWidth(line)).toBeLessThanOrEqual(width)
     expect(lines.length).toBeLessThan(width === 80 ? 50 : 140)
     expect((await desk.jsonOf('/notebook')).data.batches).toHaveLength(40)
   })

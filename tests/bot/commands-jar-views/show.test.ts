@@ -1,5 +1,5 @@
+import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
-import { displayWidth } from '../../../bot/console/display-width.ts'
 import { exactly } from '../../../core/quantity/measured.ts'
 import { jarDesk } from '../commands-jar/desk.ts'
 import { deskWith, jarOf, startedAs } from './jars.ts'
@@ -110,7 +110,7 @@ describe('/jar show', () => {
     ])
     const desk = await deskWith({ jars: [long, lemon] }, { width })
     for (const line of [`/jar show #aaaa1`, '/jar show 葉', '/jar show lem']) {
-      for (const shown of (await desk.textOf(line)).split('\n')) expect(displayWidth(shown)).toBeLessThanOrEqual(width)
+      for (const shown of (await desk.textOf(line)).split('\n')) expect(stringWidth(shown)).toBeLessThanOrEqual(width)
     }
     expect(desk.faults()).toEqual([])
   })

@@ -15,7 +15,7 @@ const VALUES: Readonly<Record<string, readonly string[]>> = {
     '1 stick cinnamon',
     'nutmeg',
     '5 kg ginger',
-    '20 g meadowsweet',
+    '20 g jaboticaba',
   ],
   spirit: ['1 l 95%', '700 ml', '1 l 40%', '0.1 ml 96%', '1000 l 60%', '500 ml 75.5% + 300 ml 40%', '750 g 95%'],
   strength: ['78%', '95', '30%', '0.1%', '100%', '77% at 28 C', '150 proof', '78±40%'],

@@ -34,7 +34,7 @@ describe('/syrup jar:', () => {
 
   it('offers ways where nothing was planned, each for the same jar', async () => {
     const desk = jarDesk()
-    await desk.ask('/jar start x of:20 g meadowsweet spirit:1 l 95% unknown-ok:yes')
+    await desk.ask('/jar start x of:20 g jaboticaba spirit:1 l 95% unknown-ok:yes')
     await desk.ask('/jar strain x measured:900 ml strength:80%')
     const outcome = await desk.run('/syrup jar:x')
     const lines = outcome.ok ? outcome.reply.actions.map(({ line }) => line) : []

@@ -65,7 +65,7 @@ describe('a start that is taken back', () => {
   it('is offered no other jar', async () => {
     const quick = '/jar start quick of:10 g black tea spirit:1 l 60%'
     expect((await undoneOf(quick)).lines).toEqual([])
-    const named = '/jar start odd of:30 g meadowsweet spirit:1 l 60% unknown-ok:yes days:20 days'
+    const named = '/jar start odd of:30 g jaboticaba spirit:1 l 60% unknown-ok:yes days:20 days'
     expect((await undoneOf(named, '2026-11-03')).lines).toEqual([`${named} when:2026-11-01`])
   })
 

@@ -39,6 +39,7 @@ test('says what the drink may be called and must say', async () => {
       (needed above 1.2 % vol: Regulation (EU) 1169/2011), the volume, the
       allergens, and who answers for it (the rest from memory, please check).
 
+    ! Caution: Write on every bottle: “Not in pregnancy. Keep from children.”
     ! Caution: Meant for your own table. Selling a bottle, raffling it or giving it
       for money needs a licence, and duty paid, nearly everywhere: ask your
       authority before you do.
@@ -113,13 +114,15 @@ test('says when a limit is too near to be sure', async () => {
   expect((await reply('/label strength:30% sweetness:150 g/L region:EU')).sure).toEqual([])
 })
 
-test('names allergens first, then that it is not for sale, then law and doctor', async () => {
+test('names allergens first, then what every bottle says, then that it is not for sale, then law and doctor', async () => {
   expect(await cautionKeys('/label strength:30% sweetness:250 g/L of:hazelnuts')).toEqual([
     'allergens',
+    'for_guests',
     'not_for_sale',
     'law_and_doctor',
   ])
   expect(await cautionKeys('/label strength:30% sweetness:250 g/L of:lemon')).toEqual([
+    'for_guests',
     'not_for_sale',
     'law_and_doctor',
   ])

@@ -65,6 +65,37 @@ test('defers to the law and a doctor, and warns of spirit served neat', async ()
   expect(await cautionKeys('/serving pour:30 ml strength:95%')).toEqual(['neat_spirit', 'law_and_doctor'])
 })
 
+// 60 g of alcohol are 76.02 ml of it, 80 g are 101.36 ml (0.78924 g/ml, OIML R 22).
+test.each([
+  ['190 ml', 'none', ['law_and_doctor']],
+  ['190.1 ml', 'heavy', ['heavy_glass', 'law_and_doctor']],
+  ['253.4 ml', 'heavy', ['heavy_glass', 'law_and_doctor']],
+  ['253.5 ml', 'dangerous', ['dangerous_glass', 'law_and_doctor']],
+  ['500 ml', 'dangerous', ['dangerous_glass', 'law_and_doctor']],
+])('%s of 40 percent in one glass: %s', async (pour, oneGlass, cautions) => {
+  const line = `/serving pour:${pour} strength:40%`
+  expect((await reply(line)).data).toMatchObject({ oneGlass })
+  expect(await cautionKeys(line)).toEqual(cautions)
+  expect((await noteKeys(line)).includes('one_glass')).toBe(oneGlass !== 'none')
+})
+
+test('says that a glass can kill, first of all, and what to do when it was drunk', async () => {
+  const text = (await printed('/serving pour:500 ml strength:40%')).replace(/\s+/g, ' ')
+  expect(text).toContain(
+    '! Caution: Never drink that in one go: it can kill, and far less can kill a child.' +
+      ' If anyone has drunk or eaten it, ring the poison centre or the emergency number now.' +
+      ' Don’t leave them to sleep it off.',
+  )
+  expect(text.indexOf('it can kill')).toBeLessThan(text.indexOf('None in pregnancy'))
+  expect(text).toContain('60 g of alcohol or more is heavy drinking')
+  expect(text).toContain('From about 80 g an adult of 50 kg comes near 3.1 g in a litre of blood')
+  expect(await cautionKeys('/serving pour:500 ml strength:95%')).toEqual([
+    'dangerous_glass',
+    'neat_spirit',
+    'law_and_doctor',
+  ])
+})
+
 test('needs the pour and the strength', async () => {
   expect(await json('/serving pour:30 ml')).toMatchObject({ error: { code: 'missing_option', option: 'strength' } })
   expect(await json('/serving strength:30%')).toMatchObject({ error: { code: 'missing_option', option: 'pour' } })

@@ -28,7 +28,7 @@ const item = fc.oneof(
     '1,000 g lemon',
     '½ lemon',
     '3 heads elderflower',
-    '25 g meadowsweet',
+    '25 g jaboticaba',
     '2 kg woodruff',
   ),
 )

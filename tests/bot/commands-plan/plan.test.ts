@@ -142,7 +142,7 @@ describe('refused', () => {
     ['/plan of:lemon spirit:1 l rubbing alcohol 70%', 'refused', 'spirit'],
     ['/plan of:cinnamon spirit:1 l 95%', 'ambiguous', 'of'],
     ['/plan of:sage spirit:1 l 95%', 'ambiguous', 'of'],
-    ['/plan of:moonflower spirit:1 l 95%', 'not_found', 'of'],
+    ['/plan of:zorblax spirit:1 l 95%', 'not_found', 'of'],
     ['/plan of:2 cups basil spirit:1 l 95%', 'bad_value', 'of'],
     ['/plan of:lemon', 'missing_option', 'bottles'],
     ['/plan of:lemon bottles:500 ml strength:95%', 'missing_option', 'bottles'],

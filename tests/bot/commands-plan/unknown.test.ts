@@ -3,15 +3,21 @@ import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { ask, askAny, faults, number, textOf } from './desk.ts'
 
 const UNSEEMLY = /undefined|NaN|Infinity|∞|\[object|null|[-−]\d+(\.\d+)? ?(g|kg|ml|l|cups?|oz|lb)\b/
-const TOLD = '/plan of:30 g meadowsweet + 8 lemons spirit:0.7 l 95% unknown-ok:yes days:10'
-const UNTOLD = '/plan of:30 g meadowsweet spirit:0.7 l 95% unknown-ok:yes'
+const TOLD = '/plan of:30 g jaboticaba + 8 lemons spirit:0.7 l 95% unknown-ok:yes days:10'
+const UNTOLD = '/plan of:30 g jaboticaba spirit:0.7 l 95% unknown-ok:yes'
 
 describe('a plant that is not in the catalogue', () => {
-  test.each(['', ' unknown-ok:no', ' days:10', ' ready-by:24 December'])('is refused as ever with%s', async (more) => {
-    const { error } = await askAny(`/plan of:30 g meadowsweet + 8 lemons spirit:0.7 l 95%${more}`)
-    expect(error).toMatchObject({ code: 'not_found', option: 'of' })
-    expect(error!.message).toBe('I do not know “meadowsweet” and give no amount for what I do not know.')
-  })
+  test.each(['', ' unknown-ok:no', ' days:10', ' ready-by:24 December'])(
+    'is a food without an amount with%s, and the line that is named runs',
+    async (more) => {
+      const { error } = await askAny(`/plan of:30 g jaboticaba + 8 lemons spirit:0.7 l 95%${more}`)
+      expect(error).toMatchObject({ code: 'not_found', option: 'of' })
+      expect(error!.message).toMatch(/^Jaboticaba: a food, but I’ve no amount for it\. Give your own grams and days: /)
+      const line = /\/plan .+$/.exec(error!.message)![0]
+      expect(line).toContain('of:30 g jaboticaba + 8 lemons spirit:0.7 l 95%')
+      await ask(line)
+    },
+  )
 
   it('has no id, and of the days only those that were told', async () => {
     const { data } = await ask(TOLD)
@@ -35,23 +41,23 @@ describe('a plant that is not in the catalogue', () => {
 
   it('keeps its place among the plants', async () => {
     const { botanicals } = (
-      await ask('/plan of:lemon + 30 g meadowsweet + 20 g ginger + 9 g woodruff spirit:1 l 95% unknown-ok:sì')
+      await ask('/plan of:lemon + 30 g jaboticaba + 20 g ginger + 9 g carambola spirit:1 l 95% unknown-ok:sì')
     ).data
     expect(botanicals.map(({ id }) => id)).toEqual(['lemon_peel', null, 'ginger', null])
   })
 
-  it('is vouched for in nothing, and the worst caution says how to find out', async () => {
+  it('is told whose the amount and the days are, without drama', async () => {
     for (const line of [TOLD, UNTOLD]) {
       const text = await textOf(line)
-      expect(text).toMatch(/^I do not know “meadowsweet” and vouch for nothing/)
+      expect(text).toMatch(/^Buy /)
+      expect(text).not.toMatch(/poison centre|botanist|vouch|I do not know/)
       expect(text).not.toMatch(/ready by|best before|Taste from|Ready|Rest|usual|most take/)
       expect(text).not.toMatch(UNSEEMLY)
       const { cautions } = await ask(line)
       expect(cautions.length).toBeLessThanOrEqual(3)
-      for (const said of ['species', 'novel-food', 'national food authority', 'only picked', 'doctor', 'poison centre'])
-        expect(cautions[0]!.text).toContain(said)
+      expect(cautions[0]!.text).toMatch(/^Jaboticaba: ask about allergies before you pour\.$/)
     }
-    expect((await textOf(TOLD)).replaceAll('\n', ' ')).toContain('strain on 20 June 2026, as you said')
+    expect((await textOf(TOLD)).replaceAll('\n', ' ')).toContain('Strain on 20 June 2026, as you said')
     expect((await ask(UNTOLD)).notes.map(({ key }) => key)).toContain('plan_unknown_days')
     expect((await ask(TOLD)).notes.map(({ key }) => key)).not.toContain('plan_unknown_days')
   })
@@ -66,42 +72,43 @@ describe('a plant that is not in the catalogue', () => {
   })
 
   it('is warned of where its water may weaken the jar too far', async () => {
-    const { cautions } = await ask('/plan of:500 g meadowsweet spirit:1 l 28% to-strength:20% unknown-ok:yes')
+    const { cautions } = await ask('/plan of:400 g jaboticaba spirit:1 l 28% to-strength:20% unknown-ok:yes')
     expect(cautions.map(({ key }) => key)).toContain('plan_jar_undecided')
   })
 
   it('fills bottles, in cups and in words', async () => {
-    const line = '/plan of:1 oz meadowsweet bottles:4 x 500 ml strength:95% unknown-ok:yes days:10'
+    const line = '/plan of:1 oz jaboticaba bottles:4 x 500 ml strength:95% unknown-ok:yes days:10'
     expect((await ask(line)).data.bottles).toEqual([{ count: 4, volumeMl: 500 }])
     expect(await textOf(line)).not.toMatch(UNSEEMLY)
   })
 
   it('is shown as typed, cut short, with no quotes of its own', async () => {
     const text = await textOf(`/plan of:30 g me”adow“ ${'sweet '.repeat(15)} spirit:1 l 95% unknown-ok:yes`)
-    expect(text.replaceAll(/\s+/g, ' ')).toMatch(/^I do not know “me"adow" (sweet )+[a-z]*…” and vouch/)
+    expect(text.replaceAll(/\s+/g, ' ')).toMatch(/^I don’t know “me"adow" (sweet )+[a-z]*…”\. What else/)
   })
 })
 
 describe('refused with unknown-ok:yes', () => {
   test.each([
-    ['of:meadowsweet', 'bad_value', 'of'],
-    ['of:8 meadowsweets', 'bad_value', 'of'],
-    ['of:2 cups meadowsweet', 'bad_value', 'of'],
-    ['of:30 g meadowsweet + 20 g Meadow-Sweet', 'bad_value', 'of'],
+    ['of:jaboticaba', 'bad_value', 'of'],
+    ['of:8 jaboticabas', 'bad_value', 'of'],
+    ['of:2 cups jaboticaba', 'bad_value', 'of'],
+    ['of:30 g jaboticaba + 20 g JABOTICABA', 'bad_value', 'of'],
     ['of:30 g !!!', 'not_found', 'of'],
     // Near a plant with a limit, which another name would get past.
     ['of:30 g wormwood mush', 'not_found', 'of'],
-    ['of:30 g foraged meadowsweet', 'refused', 'of'],
-    ['of:30 g meadowsweet from the woods', 'refused', 'of'],
+    ['of:30 g foraged jaboticaba', 'refused', 'of'],
+    ['of:30 g jaboticaba from the woods', 'refused', 'of'],
     ['of:30 g unknown berries', 'refused', 'of'],
     ['of:30 g hemlok', 'ambiguous', 'of'],
     ['of:30 g wild fennel', 'ambiguous', 'of'],
     ['of:30 g sage', 'ambiguous', 'of'],
-    ['of:300 g dried wormwood + 30 g meadowsweet', 'over_ceiling', undefined],
-    ['of:1 kg meadowsweet', 'unreachable', undefined],
-    ['of:30 g meadowsweet ready-by:24 December', 'unreachable', 'ready-by'],
-    ['of:30 g meadowsweet days:soon', 'bad_value', 'days'],
-    ['of:30 g meadowsweet days:0', 'bad_value', 'days'],
+    ['of:300 g dried wormwood + 30 g jaboticaba', 'over_ceiling', undefined],
+    ['of:1 kg jaboticaba', 'unreachable', undefined],
+    ['of:300 g honeybush', 'over_ceiling', undefined],
+    ['of:30 g jaboticaba ready-by:24 December', 'unreachable', 'ready-by'],
+    ['of:30 g jaboticaba days:soon', 'bad_value', 'days'],
+    ['of:30 g jaboticaba days:0', 'bad_value', 'days'],
     ['of:30 g ginger days:10', 'bad_value', 'days'],
   ])('%s: %s', async (of, code, option) => {
     const { error } = await askAny(`/plan ${of} spirit:0.7 l 70% unknown-ok:yes`)
@@ -111,7 +118,7 @@ describe('refused with unknown-ok:yes', () => {
 
   it('every name of the refuse list, alone and beside an unknown plant', async () => {
     for (const { name } of allRefusedNames) {
-      for (const of of [`20 g ${name}`, `20 g meadowsweet + 20 g ${name}`]) {
+      for (const of of [`20 g ${name}`, `20 g jaboticaba + 20 g ${name}`]) {
         const { error } = await askAny(`/plan of:${of} spirit:1 l 95% unknown-ok:yes days:10`)
         expect([of, error?.code]).toEqual([of, 'refused'])
       }
@@ -119,7 +126,7 @@ describe('refused with unknown-ok:yes', () => {
   })
 
   test.each(['maybe', 'yes please', '1', 'true'])('an answer of %s', async (answer) => {
-    const { error } = await askAny(`/plan of:30 g meadowsweet spirit:1 l 95% unknown-ok:${answer}`)
+    const { error } = await askAny(`/plan of:30 g jaboticaba spirit:1 l 95% unknown-ok:${answer}`)
     expect(error).toMatchObject({ code: 'bad_value', option: 'unknown-ok' })
     expect(error!.message).toContain('neither yes nor no')
   })

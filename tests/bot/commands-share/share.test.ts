@@ -95,8 +95,8 @@ describe('/share at the terminal', () => {
 
   it('keeps a plant that only its maker answers for to its maker', async () => {
     const desk = deskOf()
-    await desk.jsonOf('/jar start meadow of:30 g meadow thing spirit:1 l 50% unknown-ok:yes days:20 days')
-    expect((await desk.jsonOf('/share meadow')).error.message).toContain('meadow thing')
+    await desk.jsonOf('/jar start meadow of:30 g jaboticaba spirit:1 l 50% unknown-ok:yes days:20 days')
+    expect((await desk.jsonOf('/share meadow')).error.message).toContain('jaboticaba')
   })
 
   it(`keeps ${MOST_SHARES} at most, and drops one that was withdrawn for a new one`, async () => {

@@ -111,8 +111,8 @@ describe('what is shared', () => {
 
   it('names its allergens in the text and in the words for who cannot see the picture', async () => {
     const desk = await deskWith(LEMON, WALNUT)
-    expect(await desk.textOf('/share nut')).toMatch(/Allergens +Contains walnut \(a nut\)/)
-    expect(await desk.textOf('/share lemon')).not.toMatch(/allergens|contains/i)
+    expect(await desk.textOf('/share nut')).toMatch(/For guests +Contains walnut \(a nut\)/)
+    expect(await desk.textOf('/share lemon')).not.toMatch(/for guests|allergens|contains/i)
   })
 })
 

@@ -1,6 +1,7 @@
-import { describe, expect, it } from 'vitest'
-import { displayWidth } from '../../../bot/console/display-width.ts'
+import stringWidth from 'string-width'
+import { describe, expect, it, test } from 'vitest'
 import { render } from '../../../bot/console/render.ts'
+import { textWidth } from '../../../bot/console/text-width.ts'
 import { fakeReply } from '../chat/fakes.ts'
 import { fakeSpeech } from './fakes.ts'
 
@@ -66,7 +67,7 @@ Next you can type:
     const lines = render(wide, fakeSpeech, { width, colour: false }).split('\n')
     const typed = lines.filter((line) => line.includes('/mix'))
     expect(typed).toEqual([`    /mix ${long}`])
-    for (const line of lines) if (!typed.includes(line)) expect(displayWidth(line)).toBeLessThanOrEqual(width)
+    for (const line of lines) if (!typed.includes(line)) expect(stringWidth(line)).toBeLessThanOrEqual(width)
   })
 
   it('lets no text from people steer the terminal', () => {
@@ -83,6 +84,16 @@ it.each<[text: string, columns: number]>([
   ['リキュール', 10],
   ['🍋', 2],
   ['−18 °C', 6],
+  // Emoji whose first character is narrow, or that are several joined.
+  ['⚗️', 2],
+  ['☕', 2],
+  ['❤️', 2],
+  ['👩🏽‍🌾', 2],
 ])('gives %s its columns', (text, columns) => {
-  expect(displayWidth(text)).toBe(columns)
+  expect(textWidth(text)).toBe(columns)
+})
+
+test('counts plain text as string-width does', () => {
+  const plain = Array.from({ length: 0x3000 - 0x20 }, (_, index) => String.fromCodePoint(0x20 + index))
+  for (const character of plain) expect([character, textWidth(character)]).toEqual([character, stringWidth(character)])
 })

@@ -2,8 +2,8 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import stringWidth from 'string-width'
 import { afterAll, describe, expect, it } from 'vitest'
-import { displayWidth } from '../../../bot/console/display-width.ts'
 import { noPause, PAUSE_MS } from '../../../bot/console/pause.ts'
 import { playSeason } from '../../../bot/console/season.ts'
 import { tour } from '../../../bot/console/tour.ts'
@@ -105,7 +105,7 @@ describe('the season', () => {
 
   it('fits its columns, and says how to begin', async () => {
     const { printed } = await season
-    expect(printed.split('\n').filter((line) => displayWidth(line) > WIDTH)).toEqual([])
+    expect(printed.split('\n').filter((line) => stringWidth(line) > WIDTH)).toEqual([])
     expect(printed.split('\n').length).toBeLessThan(300)
     expect(printed).toMatch(/Type\s+npm start to begin yours\.\n$/)
   })

@@ -30,6 +30,15 @@ describe('a sentence in lines', () => {
     expect(wrapSentence('', 4)).toEqual([''])
   })
 
+  it('breaks no sign of several characters', () => {
+    expect(wrapSentence('👩🏽‍🌾👩🏽‍🌾👩🏽‍🌾', 4)).toEqual(['👩🏽‍🌾👩🏽‍🌾', '👩🏽‍🌾'])
+    expect(wrapSentence('❤️⚗️☕', 3)).toEqual(['❤️', '⚗️', '☕'])
+    expect(wrapSentence('🇮🇹🇮🇹', 3)).toEqual(['🇮🇹', '🇮🇹'])
+    expect(wrapSentence('👩🏽‍🌾👩🏽‍🌾', 3)).toEqual(['👩🏽‍🌾', '👩🏽‍🌾'])
+    expect(wrapSentence('1️⃣2️⃣', 3)).toEqual(['1️⃣', '2️⃣'])
+    expect(wrapSentence('e\u0301e\u0301', 1)).toEqual(['e\u0301', 'e\u0301'])
+  })
+
   it('unbinds a number and its unit', () => {
     expect(wrapSentence('with 500\u00a0ml of it', 11)).toEqual(['with 500 ml', 'of it'])
   })

@@ -34,7 +34,7 @@ const note = typed.map(
 )
 
 const caution = typed.map(
-  (name) => ({ group: 'cautions', key: 'plan_unknown', values: { names: [name] } }) as Message<'cautions'>,
+  (name) => ({ group: 'cautions', key: 'plan_unknown', values: { names: [name], notes: [] } }) as Message<'cautions'>,
 )
 
 const action = fc.tuple(typed, typed).map(

@@ -46,7 +46,7 @@ describe('the label of a bottle', () => {
     expect(alt.replace(/\s/g, ' ')).toMatch(
       /About 86 % vol \(measured\)\..* Spirit, coffee beans \(whole\), cinnamon \(Ceylon\)\./,
     )
-    expect(alt).toContain('Flammable. Do not drink neat. Keep from children.')
+    expect(alt).toContain('Flammable. Do not drink neat. Not in pregnancy. Keep from children.')
     expect(svg).toContain('FLAMMABLE')
   })
 

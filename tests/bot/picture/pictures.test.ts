@@ -140,8 +140,8 @@ describe('the alternative text', () => {
     const label = bottleLabel(bottleLabelData(readyBatch('Lemon'), 500), pen)
     expect(spaced(label.alt)).toContain('About 42 % vol (computed). 500 ml. Bottled 24 October 2026.')
     expect(label.alt).toContain('Best before about 18 November 2027.')
-    expect(label.alt).toContain('Keep from children.')
-    expect(label.svg).toContain('>Keep from children.<')
+    expect(label.alt).toContain('Not in pregnancy. Keep from children.')
+    expect(label.svg).toContain('>Not in pregnancy. Keep from children.<')
   })
 
   it('is never longer than what takes it', () => {

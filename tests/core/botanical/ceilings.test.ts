@@ -17,6 +17,12 @@ test.each([
   ['saffron', 1.5],
   ['wormwood', 2],
   ['nutmeg', 1],
+  // From memory: as nutmeg; coumarin of 10 and 5 mg/g in 10 mg a litre of drink; a heat that burns.
+  ['mace', 1],
+  ['woodruff', 2],
+  ['bison_grass', 4],
+  ['habanero', 16],
+  ['cayenne', 8],
 ])('%s: %f g in a litre of spirit, half in a litre of the drink, and no more', (id, ceilingG) => {
   expect(checkCeilings([grams(id, ceilingG)], 1000).shares[0]?.share).toBeCloseTo(1, 9)
   expect(refusal(() => checkCeilings([grams(id, ceilingG * 1.001)], 1000))).toBe('over_ceiling over_ceiling')
@@ -42,9 +48,18 @@ test('ceilings of one hazard add', () => {
   checkCeilings([grams('nutmeg', 1), grams('saffron', 1.5), grams('sage', 10)], 1000)
 })
 
-test('genepi alone is warned about, beside wormwood it counts', () => {
+test('mace shares the limit of nutmeg, woodruff and bison grass that of cassia', () => {
+  const both = (one: string, other: string, oneG: number, otherG: number) =>
+    refusal(() => checkCeilings([grams(one, oneG), grams(other, otherG)], 1000))
+  expect(both('mace', 'nutmeg', 0.6, 0.6)).toBe('over_ceiling over_ceiling')
+  expect(both('woodruff', 'cinnamon_cassia', 1.1, 3)).toBe('over_ceiling over_ceiling')
+  expect(both('bison_grass', 'woodruff', 2.1, 1)).toBe('over_ceiling over_ceiling')
+  checkCeilings([grams('woodruff', 1), grams('bison_grass', 2)], 1000)
+})
+
+test('genepi is warned about before it is refused, and counts beside wormwood', () => {
   expect(checkCeilings([grams('genepi', 25)], 1000)).toMatchObject({
-    shares: [],
+    shares: [{ hazard: 'thujone', share: 1 }],
     warned: [{ id: 'genepi', limitGPerL: 20 }],
   })
   expect(checkCeilings([grams('genepi', 16)], 1000).warned).toEqual([])

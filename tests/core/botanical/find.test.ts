@@ -54,7 +54,7 @@ test.each([
   expect(findBotanical(noun)).toMatchObject({ botanical: { id }, corrected: true })
 })
 
-test.each(['limw', 'fgi', 'sga', 'lmmno', 'clover', 'pesce'])(
+test.each(['limw', 'fgi', 'sga', 'lmmno', 'gloves', 'pesce'])(
   '%s is too short or too far for a typo, or another thing',
   (noun) => {
     expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
@@ -84,8 +84,63 @@ test.each([
 
 test('dried is another dose where it is known, and not guessed where it is not', () => {
   expect(findBotanical('dried ginger').botanical.dose.typicalGPerL).toBeCloseTo(30, 9)
-  expect(refusal(() => findBotanical('dried basil'))).toBe('not_found unknown_form')
+  expect(refusal(() => findBotanical('dried strawberries'))).toBe('not_found unknown_form')
   expect(refusal(() => findBotanical('fresh wormwood'))).toBe('not_found unknown_form')
+})
+
+// Varieties and trade names stand for the plant, and what differs in dose or hazard is a plant of its own.
+test.each([
+  ['blood oranges', 'orange_peel'],
+  ['satsumas', 'mandarin_peel'],
+  ['tangelos', 'tangelo_peel'],
+  ['Meyer lemon', 'lemon_peel'],
+  ["Buddha's hand", 'citron_peel'],
+  ['bullaces', 'cherry_plum'],
+  ['cherry plums', 'cherry_plum'],
+  ['Victoria plums', 'plum'],
+  ['Moroccan mint', 'spearmint'],
+  ['apple mint', 'spearmint'],
+  ['Thai basil', 'basil'],
+  ['lemon thyme', 'thyme'],
+  ['Earl Grey', 'earl_grey'],
+  ['lapsang', 'tea_black'],
+  ['jasmine tea', 'tea_green'],
+  ['espresso beans', 'coffee_whole'],
+  ['jalapenos', 'jalapeno'],
+  ['Scotch bonnets', 'habanero'],
+  ["bird's eye chillies", 'birds_eye_chilli'],
+  ['cherries', 'sweet_cherry'],
+  ['ciliegie', 'sweet_cherry'],
+  ['chokeberries', 'aronia'],
+  ['hop flowers', 'hops'],
+  ['lime leaves', 'citrus_leaf'],
+  ['lime blossom', 'linden'],
+  ['prugne secche', 'prune'],
+  ['dried plums', 'prune'],
+  ['fichi secchi', 'fig_dried'],
+  ['apricots, dried', 'apricot_dried'],
+  ['noci secche', 'walnut'],
+  ['cilantro', 'coriander_leaf'],
+  ['macis', 'mace'],
+])('%s is %s', (noun, id) => {
+  expect(idOf(noun)).toBe(id)
+})
+
+test.each([
+  ['dried orange peel', 'orange_peel', 120 / 3],
+  ['dried limes', 'lime_peel', 120 / 3],
+  ['thyme, dried', 'thyme', 20 / 4],
+  ['dried basil', 'basil', 120 / 5],
+  ['rose petals, dried', 'rose_petals', 80 / 5],
+  ['dried elderflowers', 'elderflower', 100 / 5],
+])('%s is %s in another dose, from memory', (noun, id, typicalGPerL) => {
+  const { botanical } = findBotanical(noun)
+  expect(botanical).toMatchObject({ id, form: { state: 'dried' }, dose: { trust: 'memory' } })
+  expect(botanical.dose.typicalGPerL).toBeCloseTo(typicalGPerL, 9)
+})
+
+test.each(['clover', 'toffee', 'poppers', 'dandelion leaves', 'lychee leaves'])('%s is another thing', (noun) => {
+  expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
 })
 
 test('the form is asked only where a ceiling hangs on it', () => {
@@ -97,7 +152,10 @@ test.each([
   ['coffee', 'bean', 'coffee_whole'],
   ['olivo', 'leaf', 'olive_leaf'],
   ['basil', 'leaf', 'basil'],
+  ['elderflower', 'head', 'elderflower'],
+  ['saffron', 'pinch', 'saffron'],
   ['vanilla', 'pod', 'vanilla'],
+  ['orange', 'leaf', 'citrus_leaf'],
 ] as const)('%s counted by the %s is %s', (noun, piece, id) => {
   expect(findBotanical(noun, piece).botanical.id).toBe(id)
 })
@@ -106,7 +164,8 @@ test.each([
   ['rhubarb', 'refused refused_botanical'],
   ['fig', 'refused refused_botanical'],
   ['cherry', 'refused refused_botanical'],
-  ['orange', 'not_found unknown_botanical'],
+  ['lychee', 'not_found unknown_botanical'],
+  ['rose', 'not_found unknown_botanical'],
 ])('leaves of %s are not the fruit: %s', (noun, problem) => {
   expect(refusal(() => findBotanical(noun, 'leaf'))).toBe(problem)
 })
@@ -126,7 +185,8 @@ test.each([
 test('every word has to be explained, and the nearest are named', () => {
   expect(refusedValues(() => findBotanical('lemon juice'))).toEqual({
     typed: 'lemon juice',
-    nearest: ['lemon_peel'],
+    nearest: ['lemon_peel', 'citrus_leaf'],
+    food: null,
     liqueur: null,
   })
   expect(refusal(() => findBotanical('granite'))).toBe('not_found unknown_botanical')

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { wrapSentence } from '../../../bot/console/wrap.ts'
 import { botanicalProblems } from '../../../bot/text/en/botanical-problems.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
 import type { Format } from '../../../bot/text/format.ts'
@@ -14,19 +15,23 @@ const sentences: {
 test.each(allRefused)('$id has a sentence of its own', ({ id, names, instead }) => {
   const [name = ''] = names.split(', ')
   const sentence = sentences.refused_botanical({ typed: name, id, name, instead }, format)
-  expect(sentence).toMatch(/^I do not plan .+\. [A-Z].+\.$/)
-  expect(sentence.length).toBeLessThan(200)
+  expect(sentence).toMatch(/^I don’t plan .+\. [A-Z].+[.?]$/)
+  expect(wrapSentence(sentence, 80).length).toBeLessThanOrEqual(3)
 })
 
 test.each(askBacks)('$id has a question', ({ id, choices, refused }) => {
   const sentence = sentences.unclear_botanical({ typed: 'it', ask: id, choices, refused }, format)
-  expect(sentence).toMatch(/^“it”: .+\?/)
+  expect(sentence).toMatch(/^.{8,}\?|^It is a sweetener/)
+  expect(wrapSentence(sentence, 80).length).toBeLessThanOrEqual(3)
 })
 
 test('too much of something says how much is not', () => {
-  const of = [{ id: 'wormwood', massG: 4, mostG: 1.99 }]
-  const sentence = sentences.over_ceiling({ hazard: 'thujone', share: 2, of, per: 'spirit', volumeMl: 1000 }, format)
+  const of = [{ id: 'wormwood', state: 'dried' as const, massG: 4, mostG: 1.99 }]
+  const sentence = sentences.over_ceiling(
+    { hazard: 'thujone', share: 2, of, per: 'spirit', volumeMl: 1000, spiritMl: 1000 },
+    format,
+  )
   expect(sentence.replaceAll('\u00a0', ' ')).toBe(
-    'Too much thujone: in 1.00 l of steeping spirit take at most 1.9 g of wormwood.',
+    'That’s too much thujone: at most 1.9 g wormwood in 1.00 l of spirit.',
   )
 })

@@ -55,7 +55,7 @@ test.each([
   ['castorbean', 'castor'],
   ['beladonna', 'nightshade'],
   ['hemlok', 'hemlock'],
-  ['oleandr leaves', 'oleander'],
+  ['oleanderr leaves', 'oleander'],
   ['Japanese star anis', 'jp_star_anise'],
   ['lilly of the valley', 'lily_valley'],
   ['8 lemons + aconiite', 'aconite'],

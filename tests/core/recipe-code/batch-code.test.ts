@@ -154,7 +154,11 @@ describe('what no maker wrote', () => {
       numbers(1, 2, number, 9, 0, 0, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 0, 0, 0),
       'bad_value code_damaged',
     ],
-    ['dried zest', numbers(1, 1, number + 1, 105_000, 0, 0, 1, 10_000, 9500, 0, 0, 0, 0, 0), 'bad_value code_damaged'],
+    [
+      'dried strawberries',
+      numbers(1, 1, 2 * plantNumbers.indexOf('strawberry') + 1, 105_000, 0, 0, 1, 10_000, 9500, 0, 0, 0, 0, 0),
+      'bad_value code_damaged',
+    ],
     ['no mass', numbers(1, 1, number, 0, 0, 0, 1, 10_000, 9500, 0, 0, 0, 0, 0), 'bad_value code_damaged'],
     ['too much of it', numbers(1, 1, number, 2e9, 0, 0, 1, 10_000, 9500, 0, 0, 0, 0, 0), 'bad_value code_damaged'],
     [

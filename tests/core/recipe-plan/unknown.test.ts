@@ -7,27 +7,27 @@ import { answeredFor, plantUnknown, toldDays } from '../../../core/recipe/plan/u
 import { refusal } from '../quantity/refusal.ts'
 import { START, spirit, wish } from './wishes.ts'
 
-const unknown = { name: 'meadowsweet', at: 0, massG: exactly(30) }
+const unknown = { name: 'jaboticaba', at: 0, massG: exactly(30) }
 
 describe('plants read', () => {
   it('apart, known and not', () => {
-    const read = readPlants('30 g meadowsweet + 8 lemons')
+    const read = readPlants('30 g jaboticaba + 8 lemons')
     expect(read.plants.map(({ botanical }) => botanical.id)).toEqual(['lemon_peel'])
-    expect(read.unknown).toMatchObject([{ name: 'meadowsweet', at: 0, massG: { value: 30 } }])
+    expect(read.unknown).toMatchObject([{ name: 'jaboticaba', at: 0, massG: { value: 30 } }])
     expect(read.unknown[0]!.problem.problem).toBe('unknown_botanical')
   })
 
   test.each([
-    ['meadowsweet + foxglove', 'refused refused_botanical'],
-    ['10 g meadowsweet + 5 g meadowsweet', 'bad_value plant_twice'],
-    ['10 g wormwood mush', 'not_found unknown_botanical'],
-    ['10 g ?', 'not_found unknown_botanical'],
+    ['jaboticaba + foxglove', 'refused refused_botanical'],
+    ['10 g jaboticaba + 5 g jaboticaba', 'bad_value plant_twice'],
   ])('%s: %s', (text, reason) => {
     expect(refusal(() => readPlants(text))).toBe(reason)
   })
 
-  it('has to be weighed', () => {
-    expect(refusal(() => readPlants('meadowsweet').unknown.map(answeredFor))).toBe('bad_value plant_not_weighed')
+  it('has to be a food, of a part that was said, and weighed', () => {
+    expect(refusal(() => readPlants('wormwood mush').unknown.map(answeredFor))).toBe('not_found unknown_botanical')
+    expect(refusal(() => readPlants('10 g azaroles').unknown.map(answeredFor))).toBe('ambiguous unknown_botanical')
+    expect(refusal(() => readPlants('jaboticaba').unknown.map(answeredFor))).toBe('bad_value plant_not_weighed')
   })
 })
 

@@ -20,6 +20,7 @@ const kindRows: KindRows = {
   botanical_kind_citrus: () => kindNames.citrus,
   botanical_kind_berry: () => kindNames.berry,
   botanical_kind_fruit: () => kindNames.fruit,
+  botanical_kind_vegetable: () => kindNames.vegetable,
   botanical_kind_herb: () => kindNames.herb,
   botanical_kind_spice: () => kindNames.spice,
   botanical_kind_root: () => kindNames.root,
@@ -55,7 +56,11 @@ const perLitre = (limit: Limit, format: Format): string =>
 
 /** Cells of the rows of `/botanical`. */
 export const botanicalCells = {
-  botanical_names: ({ ids }: { readonly ids: readonly string[] }) => ids.map(shortName).join(', '),
+  botanical_names: ({ ids }: { readonly ids: readonly string[] }) =>
+    ids
+      .map(shortName)
+      .toSorted((one, other) => one.localeCompare(other, 'en'))
+      .join(', '),
   botanical_latin: ({ latin }: { readonly latin: readonly string[] }) => latin.join(', '),
   botanical_form: (
     { form, bulky, driedPerFresh }: Pick<Botanical, 'form' | 'bulky' | 'driedPerFresh'>,

@@ -25,7 +25,8 @@ export const botanicalSentences = {
   headlines: {
     botanical: ({ id, state, dose, timesDays }: DoseSaid, format: Format) => {
       const { minGPerL: min, typicalGPerL: typical, maxGPerL: max } = dose
-      const amount = `${format.plain(min, 2)} to ${format.plain(max, 2)} g (usually ${format.plain(typical, 2)})`
+      const [least, most, usual] = [min, max, typical].map((gPerL) => format.plain(gPerL, gPerL < 10 ? 2 : 0))
+      const amount = `${least} to ${most} g (usually ${usual})`
       const days = spanText(timesDays.usualMin, timesDays.usualMax, format)
       return `${titleText({ id, state })}: ${amount} in a litre of spirit, ${days}${trusted(dose.trust)}.`
     },

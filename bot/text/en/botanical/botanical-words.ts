@@ -9,17 +9,18 @@ import { listed } from '../phrases.ts'
 const HOURS_PER_DAY = 24
 
 export const kindNames: { readonly [Kind in BotanicalKind]: string } = {
-  citrus: 'Citrus peel',
+  citrus: 'Citrus',
   berry: 'Berries',
-  fruit: 'Other fruit',
+  fruit: 'Fruit',
+  vegetable: 'Vegetables',
   herb: 'Herbs',
   spice: 'Spices',
   root: 'Roots',
-  bitter: 'Bitter plants',
+  bitter: 'Bitters',
   flower: 'Flowers',
   nut: 'Nuts',
-  coffee_tea_cocoa: 'Coffee, tea, cocoa',
-  wood: 'Pine and oak',
+  coffee_tea_cocoa: 'Coffee, tea',
+  wood: 'Trees',
 }
 
 export const stateWords: { readonly [State in PlantState]: string } = {

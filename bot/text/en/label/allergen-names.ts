@@ -1,12 +1,31 @@
 import type { Allergen } from '../../../../core/label/allergens.ts'
 
-/** As they stand on a label. */
+/** As they stand on a label, after `Contains` or `May contain`. */
 export const allergenNames: Readonly<Record<Allergen, string>> = {
+  peanut: 'peanut',
   walnut: 'walnut (a nut)',
   almond: 'almond (a nut)',
   hazelnut: 'hazelnut (a nut)',
-  sulphites: 'sulphites, unless the dried fruit is unsulphured',
-  nut_traces: 'nuts in traces, if the cocoa’s pack says so',
+  cashew: 'cashew (a nut)',
+  pecan: 'pecan (a nut)',
+  brazil_nut: 'Brazil nut (a nut)',
+  pistachio: 'pistachio (a nut)',
+  macadamia: 'macadamia (a nut)',
+  nut: 'nuts',
+  sesame: 'sesame',
+  mustard: 'mustard',
+  celery: 'celery',
+  lupin: 'lupin',
+  soya: 'soya',
+  wheat: 'wheat (gluten)',
+  rye: 'rye (gluten)',
+  barley: 'barley (gluten)',
+  oats: 'oats (gluten)',
+  gluten: 'cereals with gluten',
+  sulphites: 'sulphites (from dried fruit)',
+  nut_traces: 'traces of nuts (from cocoa)',
+  milk_traces: 'milk (from chocolate)',
+  soya_traces: 'soya (from chocolate)',
   cashew_family: 'pink pepper (kin to cashew and pistachio)',
   daisy_family: 'plants of the daisy family',
 }

@@ -1,13 +1,13 @@
-import type { Allergen } from '../../../../core/label/allergens.ts'
+import type { ForGuests } from '../../../../core/label/for-guests.ts'
 import type { Region } from '../../../../core/label/parse-region.ts'
 import type { Tolerance } from '../../../../core/label/strength-tolerance.ts'
 import type { Verdict } from '../../../../core/label/verdict.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
-import { allergenNames } from './allergen-names.ts'
 import { categoryNames, regionNames, verdictWords } from './category-words.ts'
 import { countryInSentence } from './country-by-code.ts'
+import { adviceAndKeepAway, allergenWords } from './guest-words.ts'
 import { cited } from './source-names.ts'
 
 interface Found {
@@ -105,7 +105,20 @@ export const labelSentences = {
     own_region: ({ region, code }: { readonly region: Region; readonly code: string }) =>
       `You named no region, so I went by your country in /settings, ${countryInSentence(code)}${region === 'eu' ? ': the law of the EU' : ''}.`,
     unknown_plant: ({ typed }: { readonly typed: string }) =>
-      `I do not know “${typed}”, so I took the general rules and vouch for nothing it brings, allergens included.`,
+      `I don’t know “${typed}”, so I went by the general rules. I vouch for nothing it brings, allergens included.`,
+    allergen_known: ({ typed }: { readonly typed: string }) =>
+      `I don’t know how to steep “${typed}”, but I know its allergen. I went by the general rules, and vouch for nothing else it brings.`,
+    law_liquorice: (
+      { fromMgPerL, rootGPerL }: { readonly fromMgPerL: number; readonly rootGPerL: number },
+      format: Format,
+    ) =>
+      `Liquorice: in a drink with more than 1.2 % vol the words on blood pressure are due from ${format.plain(fromMgPerL)} mg of glycyrrhizinic acid in a litre.` +
+      ` Root that is rich in it brings that with ${format.plain(rootGPerL, 1)} g a litre, so write them always (Regulation (EU) 1169/2011, Annex III, from memory, please check).`,
+    law_caffeine: ({ fromMgPerL }: { readonly fromMgPerL: number }, format: Format) =>
+      `Caffeine: above ${format.plain(fromMgPerL)} mg in a litre a shop’s label says “High caffeine content. Not recommended for children or pregnant or breast-feeding women”.` +
+      ' A drink with coffee or tea in its name is let off, but tell your guests all the same (Regulation (EU) 1169/2011, Annex III, from memory, please check).',
+    law_sulphites: ({ fromMgPerL }: { readonly fromMgPerL: number }, format: Format) =>
+      `Sulphites are named from ${format.plain(fromMgPerL)} mg in a litre, counted as sulphur dioxide (Regulation (EU) 1169/2011, Annex II, from memory, please check). Fruit sold as unsulphured brings none: write “unsulphured” before it.`,
     lemon_name: () =>
       '“Limoncello” is no category of its own in the EU, only a name for a lemon liqueur; the names of Sorrento and the Costa d’Amalfi are protected.',
     natural_only: () =>
@@ -121,9 +134,10 @@ export const labelSentences = {
   },
 
   cautions: {
-    allergens: ({ allergens }: { readonly allergens: readonly Allergen[] }) =>
-      `Name on every bottle: ${listed(allergens.map((allergen) => allergenNames[allergen]))}. Steeping does not take allergens out` +
-      ' (the EU list from memory, please check).',
+    allergens: ({ allergens }: Pick<ForGuests, 'allergens'>) =>
+      `Write on every bottle: “${allergenWords(allergens)}” Steeping doesn’t take allergens out.`,
+    for_guests: (of: Pick<ForGuests, 'advice' | 'allergens'>) =>
+      `Write on every bottle${of.allergens.length === 0 ? '' : ' too'}: “${adviceAndKeepAway(of)}”`,
     not_for_sale: () =>
       'Meant for your own table. Selling a bottle, raffling it or giving it for money needs a licence, and duty paid, nearly everywhere:' +
       ' ask your authority before you do.',

@@ -2,6 +2,7 @@ import type { CountryId, DrinkSize, Guidance } from '../../../../core/label/coun
 import { digits, plusMinusDigits } from '../../../../core/quantity/digits.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
+import { ifDrunk } from '../if-drunk.ts'
 import { countryInSentence } from './country-by-code.ts'
 import { countryNames } from './country-names.ts'
 import { guidanceWords } from './guidance-words.ts'
@@ -90,10 +91,28 @@ export const servingSentences = {
       `You named no country, so I took ${countryInSentence(code)}, as in your /settings.`,
     own_country_unknown: ({ code }: { readonly code: string }) =>
       `I know no standard drink for ${countryInSentence(code)}, the country in your /settings, so I give grams only.`,
+    one_glass: (
+      values: {
+        readonly heavyG: number
+        readonly dangerousG: number
+        readonly adultKg: number
+        readonly gPerL: number
+      },
+      format: Format,
+    ) => {
+      const { heavyG, dangerousG, adultKg, gPerL } = values
+      return (
+        `In one go ${format.plain(heavyG)} g of alcohol or more is heavy drinking (World Health Organization).` +
+        ` From about ${format.plain(dangerousG)} g an adult of ${format.plain(adultKg)} kg comes near ${format.plain(gPerL, 1)} g in a litre of blood, where life is in danger (both from memory, please check).`
+      )
+    },
     name_a_country: () => 'Name a country, as in country:Italy, and I count its standard drinks too.',
   },
 
   cautions: {
+    dangerous_glass: () =>
+      `Never drink that in one go: it can kill, and far less can kill a child. ${ifDrunk()} Don’t leave them to sleep it off.`,
+    heavy_glass: () => 'That’s heavy drinking in one glass. Share it out, or pour much less.',
     neat_spirit: () =>
       'Spirit this strong burns mouth and throat and poisons fast: never drink or serve it undiluted (from memory, please check).',
     law_and_doctor: () =>

@@ -1,16 +1,16 @@
 import type { Source } from '../../../../core/jar/contents.ts'
 import type { Stage } from '../../../../core/jar/story.ts'
-import type { Allergen } from '../../../../core/label/allergens.ts'
+import type { ForGuests } from '../../../../core/label/for-guests.ts'
 import type { IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Targets } from '../../../../core/recipe/targets.ts'
 import type { Format } from '../../format.ts'
 import { daysWords, shortDayWords } from '../jar/day-words.ts'
 import { type InJar, inJarText } from '../jar/in-jar-words.ts'
+import { adviceAndKeepAway, allAllergenWords, allergenWords, strangerWords } from '../label/guest-words.ts'
 import { listed } from '../phrases.ts'
 import { nameText } from '../plan/plan-words.ts'
 import { altText } from './alt-text.ts'
-import { labelText } from './label-text.ts'
 
 type Kind = 'started' | 'strained' | 'sweetened' | 'ready'
 
@@ -27,7 +27,7 @@ interface Made {
   readonly shares: Readonly<Record<Part, number>>
 }
 
-interface Batch {
+interface Batch extends ForGuests {
   readonly name: string
   readonly stage: Stage
   readonly inJar: InJar
@@ -36,8 +36,6 @@ interface Batch {
   readonly day: number
   readonly steepedDays: number | null
   readonly laterPlants: readonly { readonly id: string | null; readonly name: string; readonly days: number }[]
-  readonly allergens: readonly Allergen[]
-  readonly unknown: readonly string[]
   readonly rating: number | null
   readonly milestones: readonly Milestone[]
   readonly today: IsoDay
@@ -124,7 +122,6 @@ const ofIts = ({ shares }: Made, format: Format): string =>
 
 function alt(batch: Batch, format: Format): string {
   const { name, stage, inJar, made, rating, milestones, today } = batch
-  const warned = labelText.allergens(batch)
   const line = milestones.flatMap((milestone) => milestoneSaid(milestone, today, format))
   const doubtful = (shown: string, doubt: string): string => (doubt === '' ? shown : `${shown} ${doubt}`)
   return altText([
@@ -138,7 +135,9 @@ function alt(batch: Batch, format: Format): string {
         ]),
     ...(batch.planned === null ? [] : [`It is ${planned(batch.planned, format)}.`]),
     batch.steepedDays === null ? `Steeping: ${days(batch)}.` : steeped(batch),
-    warned === '' ? '' : `${warned}.`,
+    allergenWords(batch.allergens),
+    adviceAndKeepAway(batch),
+    strangerWords(batch.unknown),
     rating === null ? 'Not rated.' : `Rated ${rating} of 5.`,
     line.length === 0 ? '' : `${line.join(', ')}.`.replace(/^./, (letter) => letter.toUpperCase()),
     `In it: ${inJarText(inJar, format)}.`,
@@ -164,6 +163,8 @@ export const cardText = {
   ratingLabel: () => 'Rating',
   unrated: () => 'not yet rated',
   planned,
+  allergens: allAllergenWords,
+  advice: adviceAndKeepAway,
   nothing: () => 'The jar holds nothing.',
   milestone: { started: 'started', strained: 'strained', sweetened: 'sweetened', ready: 'ready' } as Readonly<
     Record<Kind, string>

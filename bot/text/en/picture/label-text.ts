@@ -1,17 +1,16 @@
 import type { Source } from '../../../../core/jar/contents.ts'
 import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
-import type { Allergen } from '../../../../core/label/allergens.ts'
+import type { ForGuests } from '../../../../core/label/for-guests.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { dayText } from '../day-text.ts'
 import { printedDangers } from '../jar/danger-sentences.ts'
-import { allergenNames } from '../label/allergen-names.ts'
-import { listed } from '../phrases.ts'
+import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from '../label/guest-words.ts'
 import { plantName, unknownName, vesselText } from '../plan/plan-words.ts'
 import { altText } from './alt-text.ts'
 
-interface Bottle {
+interface Bottle extends ForGuests {
   readonly name: string
   readonly abvPercent: Measured
   readonly strength: Source | 'planned'
@@ -24,8 +23,6 @@ interface Bottle {
   readonly isFlammable: boolean
   readonly isTooStrong: boolean
   readonly danger: DangerKind | null
-  readonly allergens: readonly Allergen[]
-  readonly unknown: readonly string[]
 }
 
 const rough = ({ value, plusMinus }: Measured): Measured => ({ value, plusMinus: Math.max(1, plusMinus) })
@@ -55,15 +52,9 @@ const inIt = (bottle: Bottle): string =>
     .map((name) => `, ${name}`)
     .join('')}`
 
-/** Empty where nothing is known to be in it. */
-const allergens = ({ allergens, unknown }: Pick<Bottle, 'allergens' | 'unknown'>): string => {
-  const known = allergens.length === 0 ? [] : [`Contains ${listed(allergens.map((each) => allergenNames[each]))}`]
-  const open = unknown.length === 0 ? [] : [`allergens of ${listed(unknown.map(unknownName))} not known`]
-  const text = [...known, ...open].join('; ')
-  return text.replace(/^./, (letter) => letter.toUpperCase())
-}
+const advice = ({ advice }: Pick<Bottle, 'advice'>): string => adviceWords(advice)
 
-const keepAway = ({ isTooStrong }: Bottle): string => `${isTooStrong ? 'Do not drink neat. ' : ''}Keep from children.`
+const neat = ({ isTooStrong }: Bottle): string => (isTooStrong ? 'Do not drink neat.' : '')
 
 const warning = ({ danger }: Pick<Bottle, 'danger'>): string => (danger === null ? '' : printedDangers[danger])
 
@@ -76,9 +67,12 @@ export const labelText = {
   bottled,
   bestBefore,
   inIt,
-  allergens,
+  /** Empty where nothing is known to be in it. */
+  allergens: allAllergenWords,
+  advice,
   warning,
-  keepAway,
+  neat,
+  keepAway: keepAwayWords,
   alt: (bottle: Bottle, format: Format) =>
     altText([
       `Bottle label: ${bottle.name}.`,
@@ -87,9 +81,13 @@ export const labelText = {
       sentence(volume(bottle, format)),
       bottle.bottled === null ? 'Room to write when it was bottled.' : sentence(bottled(bottle)),
       sentence(bestBefore(bottle)),
-      sentence(inIt(bottle)),
-      sentence(allergens(bottle)),
+      // What warns first: where there is too much to say, the end is cut.
+      allergenWords(bottle.allergens),
+      advice(bottle),
       bottle.isFlammable ? 'Flammable.' : '',
-      keepAway(bottle),
+      neat(bottle),
+      keepAwayWords(),
+      strangerWords(bottle.unknown),
+      sentence(inIt(bottle)),
     ]),
 }

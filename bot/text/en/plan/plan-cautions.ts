@@ -6,20 +6,23 @@ import { plantName } from './plan-words.ts'
 const said: { readonly [Key in PlanHazard]: string } = {
   citrus_postharvest:
     'buy untreated fruit; hot water and scrubbing take off some of the wax and fungicide of others, not all',
-  coumarin: 'cassia holds coumarin, hard on the liver in some people; keep to the amount',
+  coumarin: 'holds coumarin, hard on the liver in some people; keep to the amount',
   thujone: 'holds thujone, which acts on the nerves; keep to the amount, not with epilepsy or in pregnancy',
   stone_kernels: 'leave out the stones, or leave them whole: cracked kernels give off cyanide',
   bitter_almond: 'sweet almonds only; bitter ones give off cyanide',
   elder: 'the flowers alone, off their stalks; leaves, bark and stalks give off cyanide',
-  nutmeg: 'some grams of nutmeg poison; keep to the amount',
+  nutmeg: 'some grams of it poison; keep to the amount',
   liquorice: 'raises blood pressure; not with heart or kidney trouble, water tablets or in pregnancy',
   grapefruit_interaction: 'can change how medicines work; ask your doctor or pharmacist if you take any',
   phototoxic_peel: 'its oil can burn skin in sunlight; wash your hands (from memory)',
   star_anise_adulteration: 'buy a food brand; a poisonous Japanese kind looks the same',
   bay_lookalikes: 'bought, or surely true bay; a hedge laurel is poisonous',
-  conifer_lookalikes: 'only where you are sure it is pine; yew is deadly',
+  conifer_lookalikes: 'only where you are sure of the tree; yew is deadly',
   veratrum_confusion: 'bought dried root only; white hellebore has been dug for it',
   carrot_family: 'bought or from a garden; hemlock looks like its wild relatives (from memory)',
+  jasmine_double: 'true jasmine only; yellow jessamine looks like it and has killed',
+  locust_double: 'the flowers alone; bark, leaf and pod are poisonous, and so is laburnum, which looks like it',
+  burdock_double: 'bought root only; deadly nightshade has been dug for it (from memory)',
   foraging: 'take only what you are sure of; picked plants have been taken for poisonous ones',
   ornamental_flowers: 'grown for food and unsprayed, never from a florist',
   juniper_species: 'berries sold as food; other junipers are poisonous (from memory)',
@@ -27,10 +30,24 @@ const said: { readonly [Key in PlanHazard]: string } = {
   asteraceae_allergy: 'can set off an allergy to the daisy family (from memory)',
   bile: 'not with gallstones or blocked bile ducts (from memory)',
   allergen_nuts: 'a nut allergen, and straining does not take it out; tell everybody who drinks it',
+  allergen_celery: 'celery is an allergen, and straining does not take it out; tell everybody who drinks it',
+  allergen_mustard: 'mustard is an allergen, and straining does not take it out; tell everybody who drinks it',
+  allergen_peanut: 'peanut is an allergen, and straining does not take it out; tell everybody who drinks it',
+  allergen_sesame: 'sesame is an allergen, and straining does not take it out; tell everybody who drinks it',
+  allergen_milk_soya: 'may hold milk or soya, both allergens; read its pack',
   allergen_nuts_trace: 'may hold traces of nuts; read its pack',
   allergen_generic: 'can set off allergies; tell everybody who drinks it (from memory)',
   pregnancy_breastfeeding: 'not in pregnancy, and no alcohol then at all',
   anacardiaceae_allergy: 'kin to cashew and pistachio; dangerous with an allergy to those',
+  celery_kin: 'kin to celery; can set off an allergy to it (from memory)',
+  latex_fruit: 'can set off an allergy to latex (from memory)',
+  legume_allergy: 'kin to peanut; not with an allergy to pulses (from memory)',
+  lychee_seed: 'ripe flesh alone; the seed and the unripe fruit can poison (from memory)',
+  bitter_gourd: 'taste a bit first; a bitter one is poisonous, so throw it out (from memory)',
+  never_in_oil: 'in spirit it is fine, but never keep it in oil on a shelf: that grows botulism (from memory)',
+  pinocamphone: 'acts on the nerves in large amounts; keep to the amount, not with epilepsy (from memory)',
+  sedative_hops: 'makes drowsy; not with sleeping pills (from memory)',
+  clover_medicines: 'ask your doctor if you take blood thinners or hormones (from memory)',
   cranberry_warfarin: 'ask your doctor if you take warfarin',
   turmeric_liver: 'not with a liver complaint',
   angelica_furocoumarins: 'its juice burns skin in sunlight; bought dried root only',
@@ -44,8 +61,15 @@ const said: { readonly [Key in PlanHazard]: string } = {
 
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
+/** The double of olive is another than that of bay. */
+const leavesText = (ids: readonly string[]): string => {
+  if (!ids.includes('olive_leaf')) return said.bay_lookalikes
+  const leaf = ids.length === 1 ? 'an olive' : 'the right one'
+  return `bought, or from a tree you know to be ${leaf}; oleander leaves look alike and kill`
+}
+
 /** What can hurt in a planned batch. */
 export const planCautions = {
   plan_hazard: ({ hazard, ids }: { readonly hazard: PlanHazard; readonly ids: readonly string[] }) =>
-    `${capital(listed(ids.map(plantName)))}: ${said[hazard]}.`,
+    `${capital(listed(ids.map(plantName)))}: ${hazard === 'bay_lookalikes' ? leavesText(ids) : said[hazard]}.`,
 }

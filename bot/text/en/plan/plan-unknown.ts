@@ -1,8 +1,8 @@
+import type { FoodNote } from '../../../../core/botanical/foods/food.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { type BatchSaid, buyText, fillsText } from './plan-headline.ts'
-import { plantName, unknownName } from './plan-words.ts'
 
 interface Named {
   readonly names: readonly string[]
@@ -12,33 +12,62 @@ interface UnknownPlanSaid extends BatchSaid, Named {
   readonly strainOn: CalendarDay | null
 }
 
-const them = ({ names }: Named, one: string, many: string): string => (names.length === 1 ? one : many)
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
-/** First line of a plan with a plant that is not in the catalogue. */
+/** In the maker's own words. */
+const foodsText = ({ names }: Named): string => listed(names.map((name) => name.replace(/[“”]/g, '"')))
+
+/** First line of a plan with a food that the catalogue has no amounts for. */
 export const planUnknownHeadlines = {
   plan_unknown: (values: UnknownPlanSaid, format: Format) => {
-    const { names, strainOn } = values
+    const { strainOn } = values
     const strain =
-      strainOn === null ? 'say days: for a day to strain' : `strain on ${format.day(strainOn)}, as you said`
-    return (
-      `I do not know ${listed(names.map(unknownName))} and vouch for nothing. With your amount: ${buyText(values, format)};` +
-      ` ${strain}; when it is fit to drink I cannot say; ${fillsText(values, format)}.`
-    )
+      strainOn === null ? 'Say days: for a day to strain.' : `Strain on ${format.day(strainOn)}, as you said.`
+    return `Buy ${buyText(values, format)}. ${strain} ${capital(fillsText(values, format))}.`
   },
 }
 
+/** What a food can do to whoever drinks of it; from memory. */
+const told: { readonly [Note in FoodNote]: string } = {
+  kidney: 'never with kidney disease',
+  allergen: 'it can set off an allergy, so tell whoever drinks it',
+  gluten: 'it has gluten, so tell whoever drinks it',
+  grapefruit: 'it changes how medicines work, so ask your pharmacist',
+  medicines: 'it can act on medicines, so ask your pharmacist',
+  pregnancy: 'not in pregnancy',
+  epilepsy: 'not with epilepsy',
+  aspirin: 'not with an aspirin allergy or blood thinners',
+  cashew_kin: 'it can set off a cashew allergy',
+  latex: 'it can set off a latex allergy',
+  legume: 'it can set off a legume allergy',
+  daisy: 'it can set off a daisy allergy',
+  sulphites: 'it may have sulphites, so tell whoever drinks it',
+  oil: 'never keep it in oil at room temperature',
+  caffeine: 'it has caffeine',
+  drowsy: 'it makes you drowsy, more so with alcohol',
+  iodine: 'it has a lot of iodine, so not with thyroid trouble',
+  oxalate: 'it has oxalate, so not with kidney stones',
+  sunburn: 'the juice and sun burn skin',
+  estragole: 'not for every day',
+  a_little: 'use only a little',
+  hairs: 'strain out the hairs through a cloth',
+  spoils: 'it spoils in a day',
+  waxed: 'use unwaxed, unsprayed fruit',
+}
+
+const WORST_FIRST = Object.keys(told) as readonly FoodNote[]
+
 export const planUnknownCautions = {
-  plan_unknown: (values: Named) =>
-    `${listed(values.names.map(unknownName))}: I do not know whether ${them(values, 'this is', 'these are')} food or poison: I refuse only the poisons that I have a name for.` +
-    ` Have ${them(values, 'it', 'each')} named to species by somebody who knows, and look that up in an official list of foods` +
-    ' (the EU novel-food catalogue, or your national food authority). Never take anything you only picked.' +
-    ' In doubt ask a doctor or a poison centre, and leave it out.',
+  plan_unknown: (values: Named & { readonly notes: readonly FoodNote[] }) => {
+    const notes = WORST_FIRST.filter((note) => values.notes.includes(note))
+    const said = notes.length === 0 ? 'ask about allergies before you pour' : notes.map((note) => told[note]).join('. ')
+    return `${capital(foodsText(values))}: ${said.replace(/\. [a-z]/g, (text) => text.toUpperCase())}.`
+  },
 }
 
 export const planUnknownNotes = {
   plan_unknown_yours: (values: Named) =>
-    `The amount of ${listed(values.names.map(unknownName))} is yours, and so are the days: I give no dose and no times for` +
-    ` ${them(values, 'it', 'them')}, and know no limit, no interaction and no allergy.`,
+    `I’ve no figures for ${foodsText(values)}, so the amount and the days are yours. Taste often.`,
   plan_unknown_range: (
     {
       waterPercent,
@@ -47,10 +76,8 @@ export const planUnknownNotes = {
     }: { readonly waterPercent: number; readonly keptMinMlPerG: number; readonly keptMaxMlPerG: number },
     format: Format,
   ) =>
-    `What such a plant brings and keeps I do not know: I took 0 to ${format.plain(waterPercent, 0)} % of water and` +
-    ` ${format.plain(keptMinMlPerG, 1)} to ${format.plain(keptMaxMlPerG, 1)} ml kept by each gram (estimated), and the ± holds all of that;` +
-    ' sugar of its own is not counted.',
-  plan_unknown_days: () => 'How long do you steep it? Say it with days:, and I name the day to strain.',
-  plan_unknown_nearest: ({ ids }: { readonly ids: readonly string[] }) =>
-    `The nearest that I know: ${listed(ids.map(plantName))}. If you mean that, write its name.`,
+    `I don’t know how wet it is, so I used 0 to ${format.plain(waterPercent, 0)} % of water and` +
+    ` ${format.plain(keptMinMlPerG, 1)} to ${format.plain(keptMaxMlPerG, 1)} ml kept by each gram (estimated). The ± covers that.` +
+    ' Its own sugar isn’t counted.',
+  plan_unknown_days: () => 'How long do you steep it? Say it with days:, and I’ll name the day to strain.',
 }

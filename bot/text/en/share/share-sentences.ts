@@ -2,6 +2,7 @@ import { dayFromIso, type IsoDay, isoTime } from '../../../../core/quantity/cale
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { shortDayWords } from '../jar/day-words.ts'
+import { guestWords } from '../label/guest-words.ts'
 import { listed, timesText } from '../phrases.ts'
 import { cardText } from '../picture/card-text.ts'
 import { labelText } from '../picture/label-text.ts'
@@ -84,7 +85,7 @@ export const shareSentences = {
   },
 
   rows: {
-    share_allergens: () => 'Allergens',
+    share_allergens: () => 'For guests',
     share_made: () => 'Made too',
     share_code: () => 'Its code',
     share: ({ id }: { readonly id: string }) => id,
@@ -93,7 +94,7 @@ export const shareSentences = {
   cells: {
     share_made: ({ count }: { readonly count: number }) => `others have begun ${jarsText(count)} of this batch so far`,
     share_code: ({ code }: { readonly code: string }) => code,
-    share_allergens: labelText.allergens,
+    share_allergens: guestWords,
     share: (
       values: {
         readonly name: string | null

@@ -1,0 +1,62 @@
+import type { Retype } from '../../core/botanical/problems.ts'
+import type { AllProblems } from '../text/words.ts'
+import type { Problem } from './execute.ts'
+import type { Invocation } from './invocation.ts'
+import { writeLine } from './write-line.ts'
+
+/** Commands that put plants into a jar, and whether they take the days of a food without amounts. */
+const TAKES_DAYS: ReadonlyMap<string, boolean> = new Map([
+  ['plan', true],
+  ['jar start', true],
+  ['jar add', false],
+  ['jar correct', false],
+])
+
+/** As an example; the maker's own. */
+const DAYS = '14'
+
+/** The whole line as it was typed, with what to type in place of a part of it; null where it was no plan. */
+const lineOf = (
+  { from, as }: Retype,
+  option: string | undefined,
+  { path, options }: Invocation,
+  isFood: boolean,
+): string | null => {
+  const takesDays = TAKES_DAYS.get(path)
+  const typed = option === undefined ? undefined : options[option]
+  if (takesDays === undefined || option === undefined || typed === undefined) return null
+  const value = from !== null && typed.includes(from) ? typed.replace(from, () => as) : as
+  const given = Object.entries(options).map(([name, text]) => [name, name === option ? value : text] as const)
+  const jar = options.jar ?? null
+  const more = isFood
+    ? ([
+        ['unknown-ok', 'yes'],
+        ...(takesDays && options['ready-by'] === undefined ? [['days', DAYS] as const] : []),
+      ] as const)
+    : []
+  return writeLine(path, jar, [
+    ...given.filter(([name]) => name !== 'jar' && !(isFood && (name === 'unknown-ok' || name === 'ready-by'))),
+    ...more.filter(([name]) => name === 'unknown-ok' || options[name] === undefined),
+  ])
+}
+
+const isOf = <Key extends keyof AllProblems>(
+  problem: Problem,
+  key: Key,
+): problem is Problem & { values: AllProblems[Key] } => problem.problem === key
+
+/** A problem that tells what to type, with the whole line to type. */
+export const withLine = (problem: Problem, call: Invocation): Problem => {
+  const filled = (retype: Retype, isFood: boolean): Retype => ({
+    ...retype,
+    line: lineOf(retype, problem.option, call, isFood),
+  })
+  if (isOf(problem, 'garden_botanical')) {
+    const { values } = problem
+    return { ...problem, values: { ...values, retype: filled(values.retype, false) } }
+  }
+  if (!isOf(problem, 'unknown_botanical') || problem.values.food === null) return problem
+  const { values } = problem
+  const food = { ...problem.values.food, retype: filled(problem.values.food.retype, true) }
+  return { ...problem, values: { ...values, food } }
+}

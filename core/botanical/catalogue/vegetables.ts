@@ -1,0 +1,46 @@
+import { type Group, group, memory, noted } from './rows.ts'
+
+// biome-ignore format: a table, a plant a row
+export const vegetables: readonly Group[] = [
+  // Fresh vegetables, from memory.
+  group('vegetable', {
+    practice: 'memory', state: 'fresh', exchange: [0.7, 1], kept: [0.4, 0.8], dose: [200, 400, 600],
+    daysByAnalogy: true, spirit: [40, 60],
+  }, {
+    cucumber: { title: 'Cucumber', en: 'cucumber+', it: 'cetriolo, cetrioli', latin: 'Cucumis sativus',
+      months: [6, 9], holds: noted('11205', 0.952), days: [1, 2, 3, 4, 14, 30], pieces: { each: [200, 300, 'memory'] },
+      hazards: ['bitter_gourd'], preparation: ['scrub_and_slice'] },
+    celery: { title: 'Celery', en: 'celery, celery stalk+, celery stick+, celeriac',
+      it: 'sedano, sedani, costa di sedano, coste di sedano, sedano rapa', latin: 'Apium graveolens',
+      months: [7, 11], holds: noted('11143', 0.954), dose: [100, 250, 500], days: [3, 7, 10, 14, 14, 30],
+      pieces: { stalk: [35, 65, 'memory'], stick: [35, 65, 'memory'] }, hazards: ['allergen_celery', 'carrot_family'],
+      preparation: ['scrub_and_slice', 'allergen_stays'] },
+    beetroot: { title: 'Beetroot', en: 'beetroot+, beet+', it: 'barbabietola, barbabietole, rapa rossa, rape rosse',
+      latin: 'Beta vulgaris',
+      months: [7, 11], holds: noted('11080', 0.876, 0.068), days: [5, 10, 14, 21, 30, 30],
+      pieces: { each: [80, 150, 'memory'] }, preparation: ['peel_slice_stains_red'] },
+    carrot: { title: 'Carrots', en: 'carrot+, garden carrot+', it: 'carota, carote',
+      latin: 'Daucus carota subsp. sativus',
+      holds: noted('11124', 0.883, 0.047), days: [7, 14, 21, 30, 30, 30], pieces: { each: [50, 80, 'memory'] },
+      hazards: ['carrot_family'], preparation: ['scrub_and_slice'] },
+    tomato: { title: 'Ripe tomatoes', en: 'tomato, tomatoes, ripe tomato, ripe tomatoes', it: 'pomodoro, pomodori',
+      latin: 'Solanum lycopersicum',
+      months: [7, 10], holds: noted('11529', 0.945), days: [3, 7, 10, 14, 14, 30],
+      pieces: { each: [80, 150, 'memory'] }, preparation: ['ripe_no_leaf_or_stem'] },
+    sweet_pepper: { title: 'Sweet pepper', en: 'sweet pepper+, bell pepper+, red pepper+', it: 'peperone, peperoni',
+      latin: 'Capsicum annuum',
+      months: [7, 10], holds: noted('11821', 0.922, 0.042), dose: [100, 300, 500], days: [3, 7, 10, 14, 14, 30],
+      pieces: { each: [120, 170, 'memory'] }, preparation: ['remove_seeds_and_ribs'] },
+    pumpkin: { title: 'Pumpkin', en: 'pumpkin+', it: 'zucca, zucche', latin: 'Cucurbita maxima, Cucurbita moschata',
+      months: [9, 12], holds: noted('11422', 0.916), days: [7, 14, 21, 30, 30, 30], hazards: ['bitter_gourd'],
+      preparation: ['seeds_out_cut_up'] },
+    garlic: { title: 'Garlic', en: 'garlic+, garlic clove+, clove of garlic',
+      it: "aglio, spicchio d'aglio, spicchi d'aglio", latin: 'Allium sativum',
+      holds: noted('11215', 0.586), dose: [5, 20, 50], days: [2, 5, 7, 10, 14, 30],
+      pieces: { clove: [3, 5, 'memory'], head: [40, 60, 'memory'] }, hazards: ['never_in_oil'],
+      preparation: ['peel_and_halve'] },
+    onion: { title: 'Onion', en: 'onion+', it: 'cipolla, cipolle', latin: 'Allium cepa',
+      holds: memory(0.89, 0.04), dose: [20, 50, 100], days: [2, 5, 7, 10, 14, 30],
+      pieces: { each: [80, 150, 'memory'] }, hazards: ['never_in_oil'], preparation: ['peel_and_halve'] },
+  }),
+]

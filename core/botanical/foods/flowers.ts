@@ -1,0 +1,36 @@
+import type { FoodTable } from './food.ts'
+
+/** Rows as in `FoodTable`. Names from FoodOn, USDA and EFSA, see NOTICE; a star marks one from memory. */
+export const flowers: FoodTable = {
+  flower: [
+    'orange blossom*, bitter orange blossom*, orange flower, neroli blossom*, lemon blossom*, citrus blossom*, bitter orange flower | Citrus aurantium, Citrus sinensis | flower | bought:mock orange |  | foodex2',
+    'linden flower, linden blossom*, lime blossom*, lime flower, tilia flower*, basswood flower*, linden*, small-leaf linden flower | Tilia cordata, Tilia platyphyllos, Tilia tomentosa, Tilia | flower |  |  | foodex2',
+    'jasmine flower*, jasmine*, sambac jasmine*, arabian jasmine*, jasmine blossom*, common jasmine flower | Jasminum sambac, Jasminum officinale | flower | bought:yellow jessamine |  | foodex2',
+    'violet flower*, sweet violet*, violet* | Viola odorata | flower | bought:African violet |  | foodex2',
+    'pansy*, heartsease*, pansy flower*, hearts ease*, viola* | Viola tricolor | flower | bought:African violet |  | foodex2',
+    'cowslip flower, cowslip, primula flower*, cowslip blossom*, primrose, primula* | Primula veris | flower | bought:marsh marigold |  | foodex2',
+    'black locust flower, acacia blossom*, acacia flower*, robinia flower*, robinia blossom*, black locust blossom*, false acacia flower* | Robinia pseudoacacia | flower | bought:laburnum |  | foodex2',
+    'hop, hop cone*, hop pellet, dried hop*, hop flower* | Humulus lupulus | flower |  | drowsy | foodon',
+    'dandelion flower*, dandelion, dandelion blossom*, dandelion head* | Taraxacum officinale | flower | bought:coltsfoot |  | foodon',
+    'calendula*, pot marigold, calendula flower*, calendula petal*, garden marigold, pot marigold petal*, marigold petal* | Calendula officinalis | flower | bought:marsh marigold | allergen daisy | foodex2',
+    'signet marigold, slender-leaf marigold | Tagetes tenuifolia | flower |  | allergen sunburn daisy | foodex2',
+    'cornflower*, cornflower petal*, cornflower flower, blue cornflower* | Centaurea cyanus | flower |  | allergen daisy | foodex2',
+    'mallow flower, blue mallow flower*, malva flower* | Malva sylvestris | flower |  |  | foodex2',
+    'hollyhock flower, hollyhock*, hollyhock petal* | Alcea rosea | flower | bought:foxglove |  | foodex2',
+    'red clover*, clover flower*, red clover flower, clover blossom*, clover*, red clover blossom* | Trifolium pratense | flower | bought:sweet clover | medicines | foodex2',
+    'daisy flower, daisy*, common daisy*, bellis*, lawn daisy* | Bellis perennis | flower |  | allergen daisy | foodex2',
+    'heather flower, heather*, heather blossom* | Calluna vulgaris | flower | bought:Labrador tea |  | foodex2',
+    'hawthorn flower, hawthorn blossom* | Crataegus monogyna, Crataegus laevigata | flower |  | medicines | foodex2',
+    'mullein flower, great mullein flower, mullein, verbascum flower* | Verbascum thapsus | flower | bought:foxglove | hairs | foodon',
+    'chrysanthemum flower, chrysanthemum, edible chrysanthemum*, chrysanthemum tea flower* | Chrysanthemum morifolium | flower |  | allergen daisy | foodon usda',
+    'garland chrysanthemum, chop suey green*, shungiku*, tong ho*, crown daisy leaf* | Glebionis coronaria, Chrysanthemum coronarium | flower |  | allergen daisy | usda',
+    'osmanthus flower*, osmanthus*, sweet osmanthus*, sweet olive flower | Osmanthus fragrans | flower |  |  | foodex2',
+    'safflower, safflower petal*, safflower flower | Carthamus tinctorius | flower |  | allergen daisy | foodon',
+    'sunflower petal*, sunflower flower | Helianthus annuus | flower |  | allergen daisy | foodex2',
+    'roman chamomile*, common chamomile, noble chamomile* | Chamaemelum nobile | flower | bought:mayweed | allergen daisy | foodex2',
+    'nasturtium flower*, nasturtium, garden nasturtium, nasturtium leaf, nasturtium blossom* | Tropaeolum majus, Tropaeolum minus | flower |  |  | foodon',
+    'squash blossom*, courgette flower*, zucchini flower*, pumpkin flower, squash flower*, courgette blossom* | Cucurbita pepo | flower |  |  | foodon usda',
+    'banana flower, banana blossom | Musa acuminata, Musa | flower |  |  | foodex2',
+    'large-leaved linden flower*, large-leaf lime flower*, big-leaf linden flower* | Tilia platyphyllos | flower |  |  | foodex2',
+  ],
+}

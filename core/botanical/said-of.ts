@@ -1,0 +1,68 @@
+const THE = '(?:(?:the|my|our|his|her|their|own|a|an|any|all|i|il|gli|le|mio|mia|nostro) )*'
+const STONE = '(?:stones?|pits?|pips?|seeds?|cores?|kernels?|husks?|nocciol[oi]|semi|torsol[oi])'
+const PLACE =
+  '(?:\\w+s )?(?:vegetable |kitchen |herb |back |front |community |walled )?' +
+  '(?:gardens?|allotments?|plots?|orchards?|greenhouses?|(?:veg|vegetable) patch|yard|backyard|balcony|orto|giardino|frutteto|balcone)'
+
+const words = (text: string): RegExp => new RegExp(`\\b(?:${text})\\b`, 'g')
+
+/** `without stones`, `core and pips out`. */
+const STONES_OUT = words(
+  `(?:without|no|minus|less|senza) ${THE}${STONE}(?: (?:and|or|e|o) ${THE}${STONE})?|` +
+    `${STONE}(?: (?:and|e) ${STONE})? (?:removed|out|off|taken out|discarded|tolti|tolto)`,
+)
+
+/** `with the stones in`. */
+const STONES_IN = words(
+  `(?:with|con) ${THE}(?:(?:whole|uncracked|intact|interi) )*${STONE}(?: (?:still|in|whole|left|intact|uncracked|interi))*|` +
+    `${STONE} (?:left )?(?:in|whole|intact)`,
+)
+
+/** Grown at home, whoever sowed it. */
+const GARDEN = words(
+  '(?:(?:picked|gathered|collected|harvested|cut|fresh|freshly|straight|grown|raccolt[aeio]|colt[aeio]) )*' +
+    `(?:(?:from|in|on|out of|of|dal|dall|dalla|del|dell|della|nel|nell|di) ${THE}${PLACE}|home ?grown|garden ?grown|allotment ?grown)`,
+)
+
+/** Sown or planted by the maker, who knows what it is. */
+const PLANTED = words(
+  '(?:(?:that|which) )?(?:(?:i|we) (?:have |ve )?)?(?:planted|sowed|sown|piantat[aeio]|seminat[aeio])(?: (?:it|them|by me|myself|ourselves|by us))?',
+)
+
+const CRUSHED =
+  /\b(?:crush(?:ed)?|ground|crack(?:ed)?|milled|mash(?:ed)?|blend(?:ed|er)?|blitzed|puree|pureed|powder(?:ed)?|smashed|pounded|minced|liquidi[sz]ed|pulveri[sz]ed|broken|splintered|macinat[aeio]|schiacciat[aeio]|pestat[aeio]|tritat[aeio]|frullat[aeio]|spezzat[aeio]|rott[aeio])\b/
+
+/** What is left of a stone fruit without its stone. */
+const STONED =
+  /\b(?:stoned|pitted|destoned|depitted|deseeded|seeded|seedless|stoneless|pitless|cored|flesh|pulp|snocciolat[aeio]|denocciolat[aeio]|polpa)\b/
+
+export interface SaidOf {
+  /** The rest of the plain words. */
+  readonly rest: string
+  /** Null where nothing was said of them. */
+  readonly stones: 'out' | 'in' | null
+  readonly isCrushed: boolean
+  readonly isGarden: boolean
+  readonly isPlanted: boolean
+}
+
+/** What was said beside the name of a plant, in the plain words of a text, in phrases of several words. */
+export const saidOf = (plain: string): SaidOf => {
+  const [out, within] = [plain.replace(STONES_OUT, ' '), plain.replace(STONES_IN, ' ')]
+  const isOut = out !== plain || STONED.test(plain)
+  const rest = out.replace(STONES_IN, ' ').replace(GARDEN, ' ').replace(PLANTED, ' ').replace(/\s+/g, ' ').trim()
+  return {
+    rest: rest === '' ? plain : rest,
+    stones: isOut ? 'out' : within === plain ? null : 'in',
+    isCrushed: CRUSHED.test(plain),
+    isGarden: plain.search(GARDEN) !== -1,
+    isPlanted: plain.search(PLANTED) !== -1,
+  }
+}
+
+/** The text as typed, without the words that tell of a garden. */
+export const withoutGarden = (typed: string): string =>
+  typed
+    .replace(new RegExp(GARDEN.source.replaceAll(' ?', "[\\s'’-]*").replaceAll(' ', "[\\s'’]+"), 'gi'), ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
