@@ -55,6 +55,9 @@ test.each([
   expect(botanical.dose.typicalGPerL).toBeCloseTo(typicalGPerL, 9)
 })
 
-test.each(['citrus', 'clover', 'toffee', 'poppers', 'dandelion leaves', 'lychee leaves'])('%s is another thing', (noun) => {
-  expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
-})
+test.each(['citrus', 'clover', 'toffee', 'poppers', 'dandelion leaves', 'lychee leaves'])(
+  '%s is another thing',
+  (noun) => {
+    expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
+  },
+)
