@@ -73,7 +73,8 @@ export const undrinkableIn = (text: string): FoundUndrinkable | null => foundSpe
 /** Also as it may have been typed without its accents. */
 const foundSpelled = (text: string, where: readonly Where[]): FoundUndrinkable | null => {
   const words = plainWords(text)
-  return foundIn(words, where) ?? foundIn(words.map(withoutUmlauts), where)
+  const found = foundIn(words, where)
+  return found !== null || !/[aou]e/.test(words.join(' ')) ? found : foundIn(words.map(withoutUmlauts), where)
 }
 
 const refuse = (found: FoundUndrinkable | null, typed: string): void => {

@@ -29,7 +29,7 @@ import { sentences } from './sentences.ts'
 import { codeProblems } from './share/code-problems.ts'
 import { shareProblems } from './share/share-problems.ts'
 import { spiritProblems } from './spirit-problems.ts'
-import { storageProblems } from './storage-problems.ts'
+import { storageInDiscord, storageProblems } from './storage-problems.ts'
 
 /** Every word a person reads in English. Another language is another folder of the same shape. */
 export const en = {
@@ -50,6 +50,8 @@ export const en = {
     ...chatProblems,
     ...limitProblems,
   },
+  /** In the place of those of the same key where others are. */
+  problemsInDiscord: storageInDiscord,
   commands: commandTexts,
   console: consoleText,
   season: seasonText,

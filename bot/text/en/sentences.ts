@@ -1,6 +1,7 @@
 import { actions } from './actions.ts'
 import { botanicalSentences } from './botanical/botanical-sentences.ts'
 import { cautions } from './cautions.ts'
+import { emergencySentences } from './emergency/emergency-sentences.ts'
 import { exportSentences } from './export-sentences.ts'
 import { headlines } from './headlines.ts'
 import { dangerSentences } from './jar/danger-sentences.ts'
@@ -34,6 +35,7 @@ export const sentences = {
     ...stepSentences.headlines,
     ...exportSentences.headlines,
     ...shareSentences.headlines,
+    ...emergencySentences.headlines,
   },
   rows: {
     ...rows,
@@ -47,6 +49,7 @@ export const sentences = {
     ...stepSentences.rows,
     ...shareSentences.rows,
     ...dangerSentences.rows,
+    ...emergencySentences.rows,
   },
   cells: {
     ...cells,
@@ -60,6 +63,7 @@ export const sentences = {
     ...stepSentences.cells,
     ...shareSentences.cells,
     ...dangerSentences.cells,
+    ...emergencySentences.cells,
   },
   sure: { ...sure, ...labelSentences.sure, ...planSentences.sure },
   notes: {
@@ -78,6 +82,7 @@ export const sentences = {
     ...shareSentences.notes,
     ...dangerSentences.notes,
     ...spiritSentences.notes,
+    ...emergencySentences.notes,
   },
   cautions: {
     ...cautions,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { runs } from '../../runs.ts'
 import { jarDesk } from '../commands-jar/desk.ts'
 import { goodSpirits, undrinkableSpirits } from '../test-lines.ts'
 
@@ -33,11 +34,16 @@ test('150 phrasings are tried, before the strength and after it', () => {
   expect(undrinkableSpirits.length).toBeGreaterThan(300)
 })
 
-test.each(undrinkableSpirits)('%s is taken by no command', async (spirit) => {
+/** Of the commands every fourth, another each time; all of them in the full counts. */
+const linesFor = (place: number) => LINES.filter((_, at) => at % runs(4, 1) === place % runs(4, 1))
+
+test('no command takes one of them, and nothing is recorded', async () => {
   const desk = await deskWithJar()
-  for (const line of LINES) {
-    const { code, message } = await desk.refused(line(spirit))
-    expect(['refused', 'ambiguous'], `${line(spirit)} → ${message}`).toContain(code)
+  for (const [place, spirit] of undrinkableSpirits.entries()) {
+    for (const line of linesFor(place)) {
+      const { code, message } = await desk.refused(line(spirit))
+      expect(['refused', 'ambiguous'], `${line(spirit)} → ${message}`).toContain(code)
+    }
   }
   expect(await entriesOf(desk)).toEqual([2])
 })
@@ -88,6 +94,15 @@ describe('undrinkable alcohol is refused in other options too', () => {
     const desk = await deskWithJar()
     expect((await desk.refused(line)).code).toBe('refused')
     expect(await entriesOf(desk)).toEqual([2])
+  })
+
+  test.each([
+    '/mix spirit:1 l 95% water:1 l sugar:500 g castor sugar',
+    '/jar start of:10 lemons spirit:1 l 95% when:today',
+    '/plan of:10 lemons spirit:1 l 95% ready-by:24 luglio',
+    '/plan of:10 lemons spirit:1 l 95% bottles:4 bottles of 500 ml',
+  ])('an ordinary option is none of that: %s', async (line) => {
+    await jarDesk().ask(line)
   })
 
   test.each(['Rue Saint-Denis', 'Yew Tree Cottage plum', 'lily of the plot', 'methodical', 'Nail and Hammer'])(
