@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { findBotanical } from '../../../core/botanical/find.ts'
+import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { refusal } from '../quantity/refusal.ts'
 
 const idOf = (noun: string): string => findBotanical(noun).botanical.id
@@ -61,3 +62,9 @@ test.each(['citrus', 'clover', 'toffee', 'poppers', 'dandelion leaves', 'lychee 
     expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
   },
 )
+
+test('a quill of cinnamon is a stick of it, and no squill', () => {
+  const [plant] = findPlants('2 quills of Ceylon cinnamon')
+  expect(plant).toMatchObject({ botanical: { id: 'cinnamon_ceylon' }, count: 2, massG: { value: 8 } })
+  expect(refusal(() => findPlants('2 cinnamon quills'))).toBe('ambiguous unclear_botanical')
+})
