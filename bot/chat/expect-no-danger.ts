@@ -17,9 +17,6 @@ const NOTE = 'note'
 /** Judge their words themselves; codes and files have none. */
 const JUDGED: ReadonlySet<string> = new Set(['spirit', 'parts', 'from', 'make', 'import', 'export'])
 
-/** Words of what is weighed out, that are a plant's elsewhere: `castor sugar`. */
-const ORDINARY = /\bcastor sugar\b/giu
-
 const expectDrinkable = (text: string): void => {
   const found = undrinkableIn(text)
   if (found !== null) {
@@ -31,7 +28,7 @@ const expectDrinkable = (text: string): void => {
 const expectHarmless = (text: string): void => {
   expectDrinkable(text)
   try {
-    expectNotRefused(text.replace(ORDINARY, 'sugar'))
+    expectNotRefused(text)
   } catch (error) {
     if (!(error instanceof DomainError) || error.code === 'refused') throw error
   }

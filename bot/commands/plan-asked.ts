@@ -1,4 +1,4 @@
-import { type Plan, type PlanWish, plan } from '../../core/recipe/plan/plan.ts'
+import { type Plan, type PlanWish, plan, planAsIs as planOnce } from '../../core/recipe/plan/plan.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import type { Message } from '../text/words.ts'
 import { planFromCode } from './plan-from-code.ts'
@@ -31,7 +31,8 @@ function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedP
     if (of === undefined) throw missing(setting.command, 'of', null)
     const named = { ...input, of }
     const wish = planWish(named, setting)
-    const planned = orWithinLimits(() => plan(wish), { of: of.is, line: () => lineWithLess(named, setting) })
+    const planOf = setting.isTrial === true ? planOnce : plan
+    const planned = orWithinLimits(() => planOf(wish), { of: of.is, line: () => lineWithLess(named, setting) })
     return { input: named, wish, planned, notes: [], limit: { limitId: null, isPlantSaid: false } }
   }
   const told = TOLD.find((option) => input[option] !== undefined)

@@ -63,7 +63,7 @@ function lineInstead<Result>(error: TooWeak, make: Make<Result>, input: Planned,
   const works = (options: Options): boolean => {
     try {
       const known = Object.entries(options).filter(([option]) => Object.hasOwn(planShape, option))
-      make(reading.parse(Object.fromEntries(known)), setting)
+      make(reading.parse(Object.fromEntries(known)), { ...setting, isTrial: true })
       return true
     } catch {
       return false
@@ -84,13 +84,14 @@ const ofStrength = (spirits: readonly Portion[], percent: number): Patch => ({
 })
 
 /** So many times as much of each. */
-const times = (spirits: readonly Portion[], factor: number): Patch => ({
-  spirit: spirits
-    .map(({ amount, ...each }) => {
-      const more: Portion = { ...each, amount: { ...amount, value: Number((amount.value * factor).toPrecision(2)) } }
-      return portionText(more)
-    })
-    .join(' + '),
+const times = (spirits: readonly Portion[], factor: number): readonly Portion[] =>
+  spirits.map(({ amount, ...each }) => ({
+    ...each,
+    amount: { ...amount, value: Number((amount.value * factor).toPrecision(2)) },
+  }))
+
+const asTheyAre = (spirits: readonly Portion[]): Patch => ({
+  spirit: spirits.map(portionText).join(' + '),
   strength: null,
 })
 
@@ -102,6 +103,9 @@ const lessSugar = ({ sugar }: Planned): readonly Patch[] => [
 
 const LESS = [1 / 2, 1 / 4, 1 / 8, 1 / 16]
 const MORE = [1.5, 2, 3, 4, 6, 10]
+/** Of the strongest that is sold, where nothing else does. */
+const MUCH_MORE = [2, 5, 10, 30, 100]
+const STRONGEST_PERCENT = 96
 /** Spirits that are sold, % vol. */
 const SOLD_PERCENT = [40, 50, 60, 70, 80, 96]
 
@@ -111,7 +115,13 @@ function patchesFor(error: TooWeak, input: Planned): readonly Patch[] {
   const stronger = (percent: number): Patch =>
     spirits === null ? { strength: `${percent}%` } : ofStrength(spirits, percent)
   const sold = SOLD_PERCENT.map(stronger)
-  const more = spirits === null ? [] : MORE.map((factor) => times(spirits, factor))
+  const more =
+    spirits === null
+      ? []
+      : [
+          ...MORE.map((factor) => asTheyAre(times(spirits, factor))),
+          ...MUCH_MORE.map((factor) => ofStrength(times(spirits, factor), STRONGEST_PERCENT)),
+        ]
   if (error.problem === 'drink_ferments') {
     const { keepsFromPercent } = error.values as DomainError<'drink_ferments'>['values']
     const wishes: readonly Patch[] = [
@@ -127,8 +137,8 @@ function patchesFor(error: TooWeak, input: Planned): readonly Patch[] {
     ...(instead?.steepAtPercent == null ? [] : [{ 'steep-at': `${instead.steepAtPercent}%` }]),
     ...(instead?.spiritAbvPercent == null ? [] : [stronger(instead.spiritAbvPercent)]),
     ...(instead?.lessSugar === true ? lessSugar(input) : []),
-    ...more,
     ...sold,
+    ...more,
     ...sold.map((patch) => ({ ...patch, 'steep-at': null })),
   ]
   return [...wanted, ...wanted.map((patch) => ({ ...patch, 'to-strength': null, 'to-sweetness': null }))]

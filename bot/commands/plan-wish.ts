@@ -41,6 +41,8 @@ export interface Setting {
   readonly today: CalendarDay
   readonly country: string | null
   readonly start: CalendarDay
+  /** Only to see whether it can be: what would do instead is not worked out. */
+  readonly isTrial?: boolean | undefined
   /** Where they are another batch's; left out, the catalogue tells them. */
   readonly kept?: KeptDays | undefined
   /** It stands in the jar already. */

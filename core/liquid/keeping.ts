@@ -15,7 +15,7 @@ export const delleUnits = (abvPercent: number, dissolvedSugarGPerL: number): num
 /** Whether yeast can live in it. It tells nothing of mould on what floats above the liquid. */
 export type Keeping = 'keeps' | 'undecided' | 'ferments'
 
-/** From this strength on nothing ferments, sweet or not, % vol. Derived; common practice, no source. */
+/** From this strength on nothing ferments, sweet or not, % vol: it alone is 90 units. Derived; common practice, no source. */
 export const KEEPS_ABV_PERCENT = 20
 /** Below this one sugar alone is not to be relied on: film yeast grows up to about 14 % vol in warm wine. Judgement. */
 export const LEAST_ABV_PERCENT = 15
@@ -29,7 +29,6 @@ const ROUNDING_UNITS = 1e-9
 
 /** Of a liquid whose strength, % vol, and dissolved sugar, g/L, are known exactly. */
 export function keepingAt(abvPercent: number, dissolvedSugarGPerL: number): Keeping {
-  if (abvPercent >= KEEPS_ABV_PERCENT - ROUNDING_PERCENT) return 'keeps'
   if (abvPercent < LEAST_ABV_PERCENT - ROUNDING_PERCENT) return 'ferments'
   const units = delleUnits(abvPercent, dissolvedSugarGPerL)
   if (units > KEEPS_ABOVE_UNITS + ROUNDING_UNITS) return 'keeps'

@@ -12,6 +12,7 @@ const CODES: readonly [code: string, line: string, names: string | RegExp][] = [
   ['bad_value', '/mix water:1 l sugar:300 g honey', 'honey'],
   ['bad_value', '/mix spirit:1 l strength:95% water:1 l at 95 C', /95/],
   ['ambiguous', '/mix spirit:1 l zorble strength:40%', /“zorble”.*spirit:1 l vodka strength:40%/],
+  ['ambiguous', '/mix spirit:1 l zorble 95%', /“zorble”.*spirit:1 l 95% neutral spirit/],
   ['ambiguous', '/mix spirit:500 ml walnut liqueur 28%', /How sweet.*spirit:500 ml walnut liqueur 28% 250 g\/L/],
   ['refused', '/mix spirit:1 l 99% water:1 l', /97\.2 %.*spirit:1 l 95% water:1 l/],
   ['ambiguous', '/mix spirit:1 l strength:0.95', '0.95'],

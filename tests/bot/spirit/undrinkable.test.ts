@@ -75,6 +75,8 @@ test.each([
 describe('undrinkable alcohol is refused in other options too', () => {
   test.each([
     '/plan of:10 lemons + 500 ml methylated spirit spirit:1 l 40%',
+    '/plan of:10 lemons spirit:oleander',
+    '/plan of:10 lemons spirit:1 l vodka with oleander 40 x',
     '/plan of:500 ml isopropyl alcohol spirit:1 l 40%',
     '/jar add m of:500 ml hand sanitiser',
     '/jar add m water:500 ml antifreeze',

@@ -122,6 +122,7 @@ describe('the name on a bottle', () => {
 
   test.each([
     ['gin Allotment Pride', 'ambiguous unknown_drink'],
+    ['vodka zorble gin', 'ambiguous unknown_drink'],
     ['zorble', 'ambiguous unknown_drink'],
     ['zorble alcohol', 'ambiguous unknown_drink'],
     ['zorble spirit', 'ambiguous unknown_drink'],

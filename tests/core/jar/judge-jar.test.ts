@@ -80,7 +80,7 @@ describe('a jar that is judged', () => {
     expect(judgeJar(typing('note', '20 g oleander leaves'))).toEqual([])
     expect(judgeJar(typing('of', '20 g lemon peel'))).toEqual([])
     // What is only asked about when it is typed was answered then.
-    expect(judgeJar(typing('of', '20 g laurel'))).toEqual([])
+    expect(judgeJar(typing('of', '20 g foxglov'))).toEqual([])
   })
 
   it('puts poison before too much, and that before what ferments', () => {

