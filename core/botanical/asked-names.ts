@@ -47,8 +47,7 @@ export const addedAskBacks: readonly AskBack[] = [
   },
   {
     id: 'coumarin_herb',
-    words:
-      "woodruff, sweet woodruff, Waldmeister, asperula, Galium odoratum, bison grass, sweetgrass, sweet grass, żubrówka, zubrowka, sweet clover, melilot, meliloto, Steinklee, deer's tongue",
+    words: "sweetgrass, żubrówka, zubrowka, sweet clover, melilot, meliloto, Steinklee, deer's tongue",
     choices: ['vanilla'],
     refused: ['tonka'],
     yields: true,
@@ -97,7 +96,7 @@ export const addedAskBacks: readonly AskBack[] = [
   {
     id: 'not_listed',
     words:
-      'pineapple sage, scented geranium, scented geraniums, costmary, costmary leaf, costmary leaves, Douglas fir, Douglas fir tip, Douglas fir tips, larch, larch tip, larch tips, Swiss pine cone, Swiss pine cones, cirmolo, pigne di cirmolo, lilac, lilacs, lilac flowers, lillà, magnolia, magnolias, magnolia petals, gorse, gorse flowers, honeysuckle, honeysuckle flower, honeysuckle flowers, butterfly pea, butterfly pea flower, butterfly pea flowers, peony, peonies, peony petals, peonia',
+      'pineapple sage, scented geranium, scented geraniums, costmary, costmary leaf, costmary leaves, Douglas fir, larch, larch tip, larch tips, Swiss pine cone, Swiss pine cones, lilac, lilacs, lilac flowers, lillà, magnolia, magnolias, magnolia petals, gorse, gorse flowers, honeysuckle, honeysuckle flower, honeysuckle flowers, butterfly pea, butterfly pea flower, butterfly pea flowers, peony, peonies, peony petals, peonia',
     choices: [],
     refused: [],
     yields: true,

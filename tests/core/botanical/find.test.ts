@@ -110,7 +110,6 @@ test.each([
   ['rhubarb', 'refused refused_botanical'],
   ['fig', 'refused refused_botanical'],
   ['cherry', 'refused refused_botanical'],
-  ['lychee', 'not_found unknown_botanical'],
   ['rose', 'not_found unknown_botanical'],
 ])('leaves of %s are not the fruit: %s', (noun, problem) => {
   expect(refusal(() => findBotanical(noun, 'leaf'))).toBe(problem)

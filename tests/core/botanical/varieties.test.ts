@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { findBotanical } from '../../../core/botanical/find.ts'
+import { DomainError } from '../../../core/domain-error.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { refusal } from '../quantity/refusal.ts'
 
@@ -57,9 +58,9 @@ test.each([
 })
 
 test.each(['citrus', 'clover', 'toffee', 'poppers', 'dandelion leaves', 'lychee leaves'])(
-  '%s is another thing',
+  '%s is no plant of the catalogue',
   (noun) => {
-    expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
+    expect(() => findBotanical(noun)).toThrow(DomainError)
   },
 )
 

@@ -49,7 +49,7 @@ describe('of:', () => {
     ['30 g', 'bad_value plant_not_named'],
     ['8', 'bad_value plant_not_named'],
     ['8 lemons + 20 g lemon peel', 'bad_value plant_twice'],
-    ['5 mango leaves', 'not_found unknown_botanical'],
+    ['5 rose leaves', 'not_found unknown_botanical'],
     ['3 sprigs of basil', 'bad_value piece_not_weighed'],
     ['a pinch of dried chilli', 'bad_value piece_not_weighed'],
     ['lemon +', 'bad_value dangling_plus'],
