@@ -1,3 +1,4 @@
+import { findFood } from '../botanical/foods/find-food.ts'
 import { expectNotRefused } from '../botanical/refusal.ts'
 import { expectDrinkable } from '../botanical/refuse-spirit.ts'
 import { DomainError } from '../domain-error.ts'
@@ -22,5 +23,5 @@ export const refusedPlantIn = (text: string): string | null =>
 export const refusedSpiritIn = (text: string): string | null =>
   isRefused(() => expectDrinkable(text)) ? shown(text) : null
 
-/** A plant outside the catalogue as an entry names it, where nobody may answer for it now; null where that is allowed. */
-export const refusedUnknown = (name: string): string | null => refusedPlantIn(name)
+/** A plant outside the catalogue, as an entry names it, that is on no list of foods; null where it is on one. */
+export const unknownIn = (name: string): string | null => (findFood(name) === null ? shown(name) : null)
