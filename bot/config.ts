@@ -1,5 +1,6 @@
-import { existsSync } from 'node:fs'
+import { existsSync, readFileSync, statSync } from 'node:fs'
 import { loadEnvFile } from 'node:process'
+import { parseEnv } from 'node:util'
 import { z } from 'zod'
 import { DomainError } from '../core/domain-error.ts'
 import { parseZone } from '../core/quantity/parse-zone.ts'
@@ -95,6 +96,15 @@ const readApi = (typed: string | undefined): Read<string | null> => {
 export const loadSettings = (path: string): void => {
   if (existsSync(path)) loadEnvFile(path)
 }
+
+const FOR_OTHERS = 0o044
+
+/** Whether others on this machine may read the token in a `.env` file. Windows keeps rights elsewhere. */
+export const showsToken = (path: string): boolean =>
+  process.platform !== 'win32' &&
+  existsSync(path) &&
+  (statSync(path).mode & FOR_OTHERS) !== 0 &&
+  isSet(parseEnv(readFileSync(path, 'utf8')).DISCORD_TOKEN)
 
 /** Reads the environment once; everything else is told. */
 export const readConfig = (environment: Readonly<Record<string, string | undefined>>): ConfigRead => {

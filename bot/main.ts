@@ -1,11 +1,14 @@
+import { randomUUID } from 'node:crypto'
 import { existsSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type DiskStore, openStore } from '../store/open-store.ts'
+import type { SetAside } from '../store/person.ts'
+import { newDoubts } from './chat/doubts.ts'
 import { nearest } from './chat/nearest.ts'
 import { trace } from './chat/trace.ts'
 import { commands } from './commands/index.ts'
-import { type Config, type DiscordConfig, loadSettings, readConfig } from './config.ts'
+import { type Config, type DiscordConfig, loadSettings, readConfig, showsToken } from './config.ts'
 import { ask, type ExitCode } from './console/ask.ts'
 import { chat } from './console/chat.ts'
 import { checkUp } from './console/check-up.ts'
@@ -14,9 +17,9 @@ import type { Desk } from './console/desk.ts'
 import { noReminders } from './console/no-reminders.ts'
 import { openFile } from './console/open-file.ts'
 import { pauseFor } from './console/pause.ts'
+import { putBack } from './console/put-back.ts'
 import { forgetFilesIn, saveFileIn } from './console/save-file.ts'
 import { tour } from './console/tour.ts'
-import { closedPlaces } from './reminders/closed-places.ts'
 import { startReminders } from './reminders/start-reminders.ts'
 import { clean } from './text/clean.ts'
 import { en } from './text/en/index.ts'
@@ -28,6 +31,7 @@ const USER = 'local'
 /** Discord's makers are anywhere; whoever sits at the terminal is where the machine is. */
 const ZONE_IN_DISCORD = 'UTC'
 
+const SETTINGS = '.env'
 const ARGUMENTS = ['ask', 'register', 'doctor', 'season']
 
 const words = wordsOf(en)
@@ -59,7 +63,15 @@ const deskOf = (config: Config, assumedZone: string, store: DiskStore): Desk => 
   const forgetFiles = forgetFilesIn(files)
   return {
     commands,
-    asker: { userId: USER, place: { kind: 'console' }, assumedZone, store, openFile, forgetFiles },
+    asker: {
+      userId: USER,
+      place: { kind: 'console' },
+      assumedZone,
+      store,
+      openFile,
+      forgetFiles,
+      newAttempt: randomUUID,
+    },
     speech,
     screen,
     saveFile: saveFileIn(files),
@@ -84,33 +96,6 @@ const deskOf = (config: Config, assumedZone: string, store: DiskStore): Desk => 
   }
 }
 
-const answerInDiscord = async (
-  { discord, data }: { readonly discord: DiscordConfig; readonly data: string },
-  assumedZone: string,
-  store: DiskStore,
-): Promise<ExitCode> => {
-  isAmongPeople = true
-  const [{ connect }, { discordSurface }, { after }] = await Promise.all([
-    import('./discord/connect.ts'),
-    import('./discord/nudge-surface.ts'),
-    import('./discord/after.ts'),
-  ])
-  const shared = { store, commands, language: en, assumedZone, now: Date.now, log, closed: closedPlaces() }
-  return connect({
-    ...shared,
-    ...discord,
-    after,
-    ended: ended.signal,
-    remind: ({ rest, user }) =>
-      startReminders({
-        ...shared,
-        surface: discordSurface({ ...shared, rest, botUserId: user.id }),
-        hasData: () => existsSync(data),
-        complain: (error) => log(clean(noReminders(error, words, en.console))),
-      }),
-  })
-}
-
 const register = async (discord: DiscordConfig | null): Promise<ExitCode> => {
   if (discord === null) {
     err(`${words.problem('no_token', {}, 'metric')}\n`)
@@ -120,13 +105,15 @@ const register = async (discord: DiscordConfig | null): Promise<ExitCode> => {
   return registerCommands({ ...discord, log })
 }
 
+const wrongArgument = (typed: string, known: readonly string[]): ExitCode => {
+  err(`${clean(words.problem('bad_argument', { typed, nearest: nearest(typed, known) }, 'metric'))}\n`)
+  return 2
+}
+
 const main = async (argv: readonly string[]): Promise<ExitCode> => {
   const [first, ...rest] = argv
-  if (first !== undefined && !ARGUMENTS.includes(first)) {
-    err(`${clean(words.problem('bad_argument', { typed: first, nearest: nearest(first, ARGUMENTS) }, 'metric'))}\n`)
-    return 2
-  }
-  loadSettings('.env')
+  if (first !== undefined && !ARGUMENTS.includes(first)) return wrongArgument(first, ARGUMENTS)
+  loadSettings(SETTINGS)
   const read = readConfig(process.env)
   if (!read.ok) {
     for (const { problem, values } of read.wrong) err(`${clean(words.problem(problem, values, 'metric'))}\n`)
@@ -140,7 +127,11 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
     config.zone ?? (isInDiscord ? ZONE_IN_DISCORD : new Intl.DateTimeFormat().resolvedOptions().timeZone)
   if (first === 'doctor') {
     const { doctor: text } = en
-    return checkUp({ ...config, zone: assumedZone, nowMs: Date.now(), words, text, out: process.stdout, err })
+    const desk = { ...config, nowMs: Date.now(), words, text, err }
+    const [order, ...which] = rest
+    if (order === 'restore') return putBack(which, { ...desk, out })
+    if (order !== undefined) return wrongArgument(order, ['restore'])
+    return checkUp({ ...desk, zone: assumedZone, isTokenShown: showsToken(SETTINGS), out: process.stdout })
   }
   if (first === 'season') {
     const stage = { season: en.season, commands, speech, screen: screenOf(config), log, out, ended: ended.signal }
@@ -150,13 +141,19 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
     await tour({ saveFile, ...stage, pause, isHeard: () => isHeard, parent: tmpdir(), now: Date.now })
     return 0
   }
-  const tellSetAside = (file: string): void => log(en.console.setAside({ file, folder, userId: USER }))
+  const tellSetAside = (aside: SetAside): void => log(en.console.setAside({ ...aside, folder, userId: USER }))
   const store = openStore({ folder, assumedZone, nowMs: Date.now, log, ...(!isInDiscord && { tellSetAside }) })
   try {
-    if (isInDiscord) return await answerInDiscord({ discord, data: config.data }, assumedZone, store)
+    if (isInDiscord) {
+      if (showsToken(SETTINGS)) log(en.console.tokenShown())
+      isAmongPeople = true
+      const { startDiscord } = await import('./discord/start-discord.ts')
+      const told = { store, commands, language: en, assumedZone, now: Date.now, log, data: folder, ended: ended.signal }
+      return await startDiscord(discord, told)
+    }
     const desk = deskOf(config, assumedZone, store)
     if (first === 'ask') return await ask(rest, desk)
-    await chat(desk)
+    await chat({ ...desk, asker: { ...desk.asker, doubts: newDoubts() } })
     return 0
   } finally {
     await store.close()

@@ -1,4 +1,5 @@
 import type { BotanicalProblems } from './botanical/problems.ts'
+import type { SpiritProblems } from './botanical/spirit/problems.ts'
 import type { JarProblems } from './jar/problems.ts'
 import type { ShareProblems } from './jar/share-problems.ts'
 import type { LabelProblems } from './label/problems.ts'
@@ -16,6 +17,7 @@ export interface Problems
     PlanProblems,
     CodeProblems,
     BotanicalProblems,
+    SpiritProblems,
     LabelProblems,
     JarProblems,
     ShareProblems {}

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import type { Disk } from './disk.ts'
 import { ifThere } from './disk-failure.ts'
 import type { Folders } from './folders.ts'
-import { holderOf, mayStillRun, thisHolder } from './holder.ts'
+import { holderOf, isSeen, mayStillRun, thisHolder } from './holder.ts'
 
 /** Who has put up a name to hold the folder of data. */
 export interface Announced {
@@ -25,7 +25,7 @@ export async function announcedIn(disk: Disk, { lock }: Folders): Promise<Announ
     const put = holder && (await ifThere(lock, () => stat(join(lock, name))))
     if (!holder || !put) continue
     const { pid, host } = holder
-    found.push({ pid, host, isHere: host === here.host, mayRun: mayStillRun(holder, here), sinceMs: put.mtimeMs })
+    found.push({ pid, host, isHere: isSeen(holder, here), mayRun: mayStillRun(holder, here), sinceMs: put.mtimeMs })
   }
   return found.find(({ mayRun }) => mayRun) ?? found[0] ?? null
 }

@@ -6,6 +6,7 @@ import type { DueIndex } from './due-index.ts'
 import { type Folders, personPath } from './folders.ts'
 import type { Person } from './person.ts'
 import { KNOWN_VERSION } from './schema/read-stored.ts'
+import { noText } from './stored-at.ts'
 import { userIdOf } from './user-id.ts'
 
 /** Characters read before others get their turn: a few milliseconds. */
@@ -16,6 +17,7 @@ export interface ScanOptions {
   readonly folders: Folders
   readonly index: DueIndex
   readonly assumedZone: string
+  readonly nowMs: () => number
   /** As stored, checked, and set aside where it cannot be read. */
   readonly read: (userId: string) => Promise<Person>
   readonly isClosed: () => boolean
@@ -28,12 +30,14 @@ export interface DueScan {
   follow(userId: string, person: Person, writing: Promise<unknown>): Promise<void>
   /** Reads whatever is in doubt, everybody the first time; one call after the other. Stops early when the store closes. */
   settle(): Promise<void>
+  /** Everybody is in doubt: what was due depends on what the clock says. */
+  renew(): void
 }
 
 /** Undefined where it cannot be told. */
-function dueOf(person: Person, assumedZone: string): number | null | undefined {
+function dueOf(person: Person, assumedZone: string, nowMs: number): number | null | undefined {
   try {
-    const dueMs = nextDueMs(person, assumedZone)
+    const dueMs = nextDueMs(person, assumedZone, nowMs)
     return dueMs === null || Number.isFinite(dueMs) ? dueMs : undefined
   } catch {
     return undefined
@@ -41,31 +45,37 @@ function dueOf(person: Person, assumedZone: string): number | null | undefined {
 }
 
 /** As it stands in a file of ours, unchecked; undefined for what has to be read with more care. */
-function dueIn(text: string, assumedZone: string): number | null | undefined {
+function dueIn(text: string, assumedZone: string, nowMs: number): number | null | undefined {
   try {
     const person = JSON.parse(text) as Person
-    return person.version === KNOWN_VERSION ? dueOf(person, assumedZone) : undefined
+    return person.version === KNOWN_VERSION ? dueOf(person, assumedZone, nowMs) : undefined
   } catch {
     return undefined
   }
 }
 
-export function dueScan({ disk, folders, index, assumedZone, read, isClosed, log }: ScanOptions): DueScan {
+export function dueScan({ disk, folders, index, assumedZone, nowMs, read, isClosed, log }: ScanOptions): DueScan {
   const doubtful = new Set<string>()
   const logged = new Set<string>()
   let state: 'unasked' | 'asked' | 'listed' = 'unasked'
 
   const textOf = async (userId: string): Promise<string | null> => {
     const path = personPath(folders, userId)
-    return ifThere(path, async () => disk.readFileNow(path))
+    try {
+      return await ifThere(path, async () => disk.readFileNow(path))
+    } catch (error) {
+      // `read` sets it aside.
+      if (noText(error) !== null) return ''
+      throw error
+    }
   }
 
   /** How much was read. What fails stays in doubt and holds nobody else up. */
   const look = async (userId: string): Promise<number> => {
     try {
       const text = await textOf(userId)
-      const found = text === null ? null : dueIn(text, assumedZone)
-      const dueMs = found === undefined ? nextDueMs(await read(userId), assumedZone) : found
+      const found = text === null ? null : dueIn(text, assumedZone, nowMs())
+      const dueMs = found === undefined ? nextDueMs(await read(userId), assumedZone, nowMs()) : found
       if (doubtful.delete(userId)) index.set(userId, dueMs)
       return text?.length ?? 0
     } catch (error) {
@@ -78,7 +88,7 @@ export function dueScan({ disk, folders, index, assumedZone, read, isClosed, log
   return {
     async follow(userId, person, writing) {
       // Meanwhile the disk is at work.
-      let dueMs = state === 'unasked' ? undefined : dueOf(person, assumedZone)
+      let dueMs = state === 'unasked' ? undefined : dueOf(person, assumedZone, nowMs())
       try {
         await writing
         index.release(userId)
@@ -91,6 +101,9 @@ export function dueScan({ disk, folders, index, assumedZone, read, isClosed, log
           index.set(userId, dueMs)
         } else if (state !== 'unasked') doubtful.add(userId)
       }
+    },
+    renew() {
+      if (state === 'listed') state = 'asked'
     },
     async settle() {
       if (state !== 'listed') {

@@ -1,5 +1,6 @@
 import { allDuties } from '../core/jar/duties.ts'
 import type { Duty, DutySettings } from '../core/jar/duty.ts'
+import { believed } from './ahead.ts'
 import type { Person, Settings } from './person.ts'
 
 /** A reminder and the jar it is about. */
@@ -15,14 +16,24 @@ export const dutySettings = ({ zone, atMinutes, shake, pausedUntil }: Settings, 
   pausedUntil,
 })
 
-/** Reminders that were neither said nor are on their way, in the order in which they fall due. */
-export function untold({ settings, jars, nudges }: Person, assumedZone: string): readonly Due[] {
+/** Nothing lies ahead of it. */
+const ANY_TIME_MS = Number.POSITIVE_INFINITY
+
+/**
+ * Reminders that were neither said nor are on their way, in the order in which they fall due. What was entered ahead of
+ * `nowMs`, by a clock that was, keeps none quiet.
+ */
+export function untold(
+  { settings, jars, nudges }: Person,
+  assumedZone: string,
+  nowMs: number = ANY_TIME_MS,
+): readonly Due[] {
   const wanted = dutySettings(settings, assumedZone)
   const onTheirWay = new Set(nudges.flatMap((nudge) => nudge.duties.map(({ jarId, key }) => `${jarId} ${key}`)))
   return jars
     .flatMap(({ id, entries, told }) => {
       const said = new Set(told)
-      return allDuties(entries, wanted)
+      return allDuties(believed(entries, nowMs), wanted)
         .filter(({ key }) => !said.has(key) && !onTheirWay.has(`${id} ${key}`))
         .map((duty) => ({ jarId: id, duty }))
     })
@@ -30,9 +41,9 @@ export function untold({ settings, jars, nudges }: Person, assumedZone: string):
 }
 
 /** When to look at a person again: the next reminder to make or to try; null where there is none. */
-export function nextDueMs(person: Person, assumedZone: string): number | null {
+export function nextDueMs(person: Person, assumedZone: string, nowMs: number = ANY_TIME_MS): number | null {
   const tries = person.nudges.filter(({ state }) => state !== 'kept').map(({ nextMs }) => nextMs)
-  const first = untold(person, assumedZone)[0]?.duty.dueMs
+  const first = untold(person, assumedZone, nowMs)[0]?.duty.dueMs
   const times = first === undefined ? tries : [first, ...tries]
   return times.length === 0 ? null : Math.min(...times)
 }

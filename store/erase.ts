@@ -1,8 +1,10 @@
-import { join } from 'node:path'
-import { copyDays } from './copies.ts'
+import { basename, dirname, join } from 'node:path'
+import { copyDays } from './copy-days.ts'
 import type { Disk } from './disk.ts'
-import { ifThere, onDisk } from './disk-failure.ts'
+import { ifThere, onDisk, systemCode } from './disk-failure.ts'
 import { type Folders, personPath } from './folders.ts'
+import { realPath } from './real-path.ts'
+import { StorageError } from './storage-error.ts'
 import { isLeftOf, isTemporary, personFileName } from './user-id.ts'
 
 async function eraseIn(disk: Disk, folder: string, isTheirs: (name: string) => boolean): Promise<number> {
@@ -15,19 +17,33 @@ async function eraseIn(disk: Disk, folder: string, isTheirs: (name: string) => b
   return names.filter((name) => !isTemporary(name)).length
 }
 
+/** What stands where a link in a person's place leads, and what killed writers left beside it. */
+async function eraseLinked(disk: Disk, userId: string, path: string): Promise<void> {
+  const real = await onDisk(path, () => realPath(disk, path))
+  if (real === path) return
+  await eraseIn(disk, dirname(real), (name) => name === basename(real) || (isTemporary(name) && isLeftOf(userId, name)))
+}
+
 /**
  * Erases a person's file and everything left of it, durably; answers with the number of copies and files set aside. The
- * file itself goes last, so that who is interrupted is still there to ask again.
+ * file itself goes last, so that who is interrupted is still there to ask again. Throws `half_erased` where the disk fails
+ * on the way.
  */
 export async function erase(disk: Disk, folders: Folders, userId: string): Promise<number> {
-  let copies = 0
-  for (const day of await copyDays(disk, folders)) {
-    const isCopy = (name: string): boolean => name === personFileName(userId) || isLeftOf(userId, name)
-    copies += await eraseIn(disk, join(folders.copies, day), isCopy)
-  }
-  copies += await eraseIn(disk, folders.users, (name) => isLeftOf(userId, name))
   const path = personPath(folders, userId)
-  await ifThere(path, () => disk.unlink(path))
-  await onDisk(folders.users, () => disk.syncFolder(folders.users))
+  let copies = 0
+  try {
+    for (const day of await copyDays(disk, folders)) {
+      const isCopy = (name: string): boolean => name === personFileName(userId) || isLeftOf(userId, name)
+      copies += await eraseIn(disk, join(folders.copies, day), isCopy)
+    }
+    copies += await eraseIn(disk, folders.users, (name) => isLeftOf(userId, name))
+    await eraseLinked(disk, userId, path)
+    await ifThere(path, () => disk.unlink(path))
+    await onDisk(folders.users, () => disk.syncFolder(folders.users))
+  } catch (error) {
+    if (!(error instanceof StorageError)) throw error
+    throw new StorageError('half_erased', { path, code: systemCode(error.cause) ?? '?' }, error)
+  }
   return copies
 }

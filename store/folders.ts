@@ -1,4 +1,4 @@
-import { join } from 'node:path'
+import { dirname, join, resolve } from 'node:path'
 import type { Disk } from './disk.ts'
 import { onDisk } from './disk-failure.ts'
 import { personFileName } from './user-id.ts'
@@ -27,9 +27,18 @@ export const foldersIn = (data: string): Folders => ({
 
 export const personPath = ({ users }: Folders, userId: string): string => join(users, personFileName(userId))
 
-/** Makes a folder that only its owner may look into, whatever it was before; its parents, where they are missing. */
+/**
+ * Makes a folder that only its owner may look into, whatever it was before; its parents, where they are missing. The names
+ * of those that were made are durable.
+ */
 export const ownFolder = (disk: Disk, path: string): Promise<void> =>
   onDisk(path, async () => {
-    await disk.mkdir(path, FOLDER_MODE)
+    const made = await disk.mkdir(path, FOLDER_MODE)
     await disk.chmod(path, FOLDER_MODE)
+    if (made === null) return
+    const topmost = dirname(resolve(made))
+    for (let folder = dirname(resolve(path)); ; folder = dirname(folder)) {
+      await disk.syncFolder(folder)
+      if (folder === topmost) return
+    }
   })

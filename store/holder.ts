@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs'
+import { readFileSync, readlinkSync } from 'node:fs'
 import { hostname } from 'node:os'
 import { systemCode } from './disk-failure.ts'
 
@@ -11,23 +11,33 @@ export interface Holder {
   readonly started: string | null
   /** Changes whenever the machine starts; null likewise. */
   readonly boot: string | null
+  /** Within which its number counts: a container has its own; null likewise. */
+  readonly namespace: string | null
   readonly host: string
 }
 
 const LONGEST_HOST = 100
 const UNKNOWN = '-'
 
-/** A holder as the name of a file: whole from the moment there is one. */
-export const holderName = ({ pid, count, started, boot, host }: Holder): string =>
-  [pid, count, started ?? UNKNOWN, boot ?? UNKNOWN, host].join('_')
+/** A holder as the name of a file: whole from the moment there is one. No host has an `@` in it, as they are encoded. */
+export const holderName = ({ pid, count, started, boot, namespace, host }: Holder): string =>
+  [pid, count, started ?? UNKNOWN, boot ?? UNKNOWN, ...(namespace === null ? [] : [`@${namespace}`]), host].join('_')
 
-const NAME = /^(\d{1,10})_(\d{1,10})_(\d+|-)_([\da-f-]+)_(.+)$/
+/** Those of before namespaces were told apart have none. */
+const NAME = /^(\d{1,10})_(\d{1,10})_(\d+|-)_([\da-f-]+)_(?:@(\d+)_)?(.+)$/
 
 export function holderOf(fileName: string): Holder | null {
-  const [, pid, count, started, boot, host] = NAME.exec(fileName) ?? []
+  const [, pid, count, started, boot, namespace, host] = NAME.exec(fileName) ?? []
   if (host === undefined) return null
   const known = (text: string | undefined): string | null => (text === undefined || text === UNKNOWN ? null : text)
-  return { pid: Number(pid), count: Number(count), started: known(started), boot: known(boot), host }
+  return {
+    pid: Number(pid),
+    count: Number(count),
+    started: known(started),
+    boot: known(boot),
+    namespace: known(namespace),
+    host,
+  }
 }
 
 function readNow(path: string): string | null {
@@ -48,6 +58,15 @@ function statOf(pid: number): { readonly state: string; readonly started: string
 
 const bootId = (): string | null => readNow('/proc/sys/kernel/random/boot_id')?.trim() ?? null
 
+/** `pid:[4026531836]`, see pid_namespaces(7). */
+function namespaceId(): string | null {
+  try {
+    return /\d+/.exec(readlinkSync('/proc/self/ns/pid'))?.[0] ?? null
+  } catch {
+    return null
+  }
+}
+
 let holders = 0
 
 export function thisHolder(): Holder {
@@ -57,6 +76,7 @@ export function thisHolder(): Holder {
     count: holders,
     started: statOf(process.pid)?.started ?? null,
     boot: bootId(),
+    namespace: namespaceId(),
     host: encodeURIComponent(hostname()).slice(0, LONGEST_HOST),
   }
 }
@@ -72,9 +92,17 @@ function isThere(pid: number): boolean {
 
 const differ = (one: string | null, other: string | null): boolean => one !== null && other !== null && one !== other
 
-/** False where this host has started anew since, or no such process runs; of another host nothing is known: true. */
-export function mayStillRun({ host, boot, pid, started }: Holder, here: Holder): boolean {
-  if (host !== here.host) return true
+/** Whether its process can be seen from here: it is of this host, and of before it started anew or where numbers are as here. */
+export const isSeen = ({ host, boot, namespace }: Holder, here: Holder): boolean =>
+  host === here.host && (differ(boot, here.boot) || !differ(namespace, here.namespace))
+
+/**
+ * False where this host has started anew since, or no such process runs; of another host, and of another container on this
+ * one, nothing is known: true.
+ */
+export function mayStillRun(holder: Holder, here: Holder): boolean {
+  if (!isSeen(holder, here)) return true
+  const { boot, pid, started } = holder
   if (differ(boot, here.boot) || !isThere(pid)) return false
   const stat = statOf(pid)
   if (stat === null) return true

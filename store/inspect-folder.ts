@@ -1,7 +1,7 @@
 import { storyOf } from '../core/jar/story.ts'
 import type { IsoDay } from '../core/quantity/calendar.ts'
 import { type Announced, announcedIn } from './announced.ts'
-import { copyDays } from './copies.ts'
+import { copyDays } from './copy-days.ts'
 import { type Disk, nodeDisk } from './disk.ts'
 import { ifThere } from './disk-failure.ts'
 import { nextDueMs } from './due.ts'
@@ -10,6 +10,7 @@ import type { Person } from './person.ts'
 import { type Rights, rightsTo } from './rights.ts'
 import { KNOWN_VERSION, readStored } from './schema/read-stored.ts'
 import { readStatus, type StatusRead } from './status.ts'
+import { noText } from './stored-at.ts'
 import { isSetAside, userIdOf } from './user-id.ts'
 
 /** How a folder of data is, without a name of anybody's. */
@@ -60,6 +61,16 @@ const seenInText = (text: string, zone: string): Seen | null =>
     return stored.kind === 'person' ? seenIn(stored.person, zone) : null
   })
 
+/** Null where there is none; nothing where it is no text. */
+async function textAt(disk: Disk, path: string): Promise<string | null> {
+  try {
+    return await ifThere(path, async () => disk.readFileNow(path))
+  } catch (error) {
+    if (noText(error) === null) throw error
+    return ''
+  }
+}
+
 async function inspectPeople(disk: Disk, folders: Folders, names: readonly string[], zone: string) {
   let [people, running, all, unreadable] = [0, 0, 0, 0]
   let dueMs = Number.POSITIVE_INFINITY
@@ -67,7 +78,7 @@ async function inspectPeople(disk: Disk, folders: Folders, names: readonly strin
     const userId = userIdOf(name)
     if (userId === null) continue
     const path = personPath(folders, userId)
-    const text = await ifThere(path, async () => disk.readFileNow(path))
+    const text = await textAt(disk, path)
     if (text === null) continue
     people += 1
     const seen = seenInText(text, zone)

@@ -4,7 +4,7 @@ import { setTimeout as sleep } from 'node:timers/promises'
 import type { Disk } from './disk.ts'
 import { ifThere, onDisk, systemCode } from './disk-failure.ts'
 import { type Folders, ownFolder } from './folders.ts'
-import { type Holder, holderName, holderOf, mayStillRun } from './holder.ts'
+import { type Holder, holderName, holderOf, isSeen, mayStillRun } from './holder.ts'
 import { StorageError } from './storage-error.ts'
 
 const FILE_MODE = 0o600
@@ -36,7 +36,7 @@ async function waitForOthers(disk: Disk, { data, lock }: Folders, mine: Holder):
     if (first === undefined) return
     if (look === LOOKS || byName(first, mine) < 0) {
       const { host, pid } = first
-      throw new StorageError('locked', { folder: data, host, pid, isHere: host === mine.host })
+      throw new StorageError('locked', { folder: data, host, pid, isHere: isSeen(first, mine) })
     }
     await sleep(PAUSE_MS)
   }

@@ -53,7 +53,7 @@ export function memoryStore(assumedZone: string): Store {
       lastMs = untilMs
       for (const [userId, endMs] of leases) if (isBack || endMs <= untilMs) leases.delete(userId)
       const due = [...people].flatMap(([userId, person]) => {
-        const dueMs = nextDueMs(person, assumedZone)
+        const dueMs = nextDueMs(person, assumedZone, untilMs)
         return dueMs !== null && dueMs <= untilMs && !leases.has(userId) ? [{ userId, dueMs }] : []
       })
       const claimed = due.sort(earlierFirst).slice(0, limit)

@@ -5,7 +5,7 @@ import { dueScan } from './due-scan.ts'
 import { erase } from './erase.ts'
 import { folderLock } from './folder-lock.ts'
 import { foldersIn } from './folders.ts'
-import { NOBODY } from './person.ts'
+import { NOBODY, type SetAside } from './person.ts'
 import { personFiles } from './person-files.ts'
 import { queueByKey } from './queue.ts'
 import { verifyPerson } from './schema/verify-person.ts'
@@ -23,16 +23,21 @@ export interface StoreOptions {
   /** Takes ids and the names of files and fields, nothing that was typed. */
   readonly log: (text: string) => void
   /** Told instead of `log` of a file set aside, where its owner is there to read it. */
-  readonly tellSetAside?: (file: string) => void
+  readonly tellSetAside?: (aside: SetAside) => void
   readonly disk?: Disk
 }
 
 export interface DiskStore extends Store {
+  /** Takes the folder, made where it is missing, before there is anything to write. Throws `locked`. */
+  hold(): Promise<void>
   /** To be called once a night: copies what changed since the last copy, seven days are kept. The number of files copied. */
   copyNightly(): Promise<number>
   /** For whoever looks from outside; not durable. */
   recordStatus(status: Status): Promise<void>
 }
+
+/** A clock is put right by so much now and then, which changes nothing that is due. */
+const MOST_STEP_MS = 3_600_000
 
 /** Keys of the queue that are nobody's id. */
 const CLAIMS = '#claims'
@@ -49,15 +54,19 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
   const lock = folderLock(disk, folders)
   const files = personFiles({ disk, folders, lock, nowMs, log, ...(tellSetAside && { tellSetAside }) })
   const index = dueIndex()
-  let isClosed = false
+  let [isClosed, claimedMs] = [false, Number.NEGATIVE_INFINITY]
 
   const open = (): void => {
     if (isClosed) throw new StorageError('closed', {})
   }
   const read = (userId: string) => queue.add(userId, () => files.read(userId))
-  const scan = dueScan({ disk, folders, index, assumedZone, read, isClosed: () => isClosed, log })
+  const scan = dueScan({ disk, folders, index, assumedZone, nowMs, read, isClosed: () => isClosed, log })
 
   return {
+    async hold() {
+      open()
+      await lock.take()
+    },
     async read(userId) {
       open()
       checkUserId(userId)
@@ -70,7 +79,10 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
         await lock.take()
         const person = await files.read(userId)
         const changed = change(person)
-        if (changed === null) return person
+        if (changed === null) {
+          await files.settle(userId)
+          return person
+        }
         verifyPerson(changed, person)
         await scan.follow(userId, changed, files.write(userId, changed))
         return changed
@@ -93,6 +105,8 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
       open()
       return queue.add(CLAIMS, async () => {
         await lock.take()
+        if (untilMs < claimedMs - MOST_STEP_MS) scan.renew()
+        claimedMs = untilMs
         await scan.settle()
         open()
         return index.claim(untilMs, limit, leaseMs)

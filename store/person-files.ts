@@ -1,17 +1,21 @@
 import { Low } from 'lowdb'
-import type { Disk } from './disk.ts'
-import { ifThere } from './disk-failure.ts'
+import { type Disk, MOST_BYTES } from './disk.ts'
 import type { FolderLock } from './folder-lock.ts'
 import { type Folders, personPath } from './folders.ts'
-import { NOBODY, type Person } from './person.ts'
+import { fullestDay } from './fullness.ts'
+import { NOBODY, type Person, type SetAside } from './person.ts'
 import { personText } from './person-text.ts'
-import { KNOWN_VERSION, readStored } from './schema/read-stored.ts'
+import { KNOWN_VERSION } from './schema/read-stored.ts'
 import { setAside } from './set-aside.ts'
 import { StorageError } from './storage-error.ts'
+import { storedAt } from './stored-at.ts'
 import { writeDurably } from './write-durably.ts'
 
 /** People whose files are kept in memory, as long as the folder is ours. */
 const MOST_OPEN = 200
+
+/** Counted only where it could be: a letter is at most three bytes. */
+const isTooLarge = (text: string): boolean => text.length * 3 > MOST_BYTES && Buffer.byteLength(text) > MOST_BYTES
 
 export interface FilesOptions {
   readonly disk: Disk
@@ -19,7 +23,7 @@ export interface FilesOptions {
   readonly lock: FolderLock
   readonly nowMs: () => number
   readonly log: (text: string) => void
-  readonly tellSetAside?: (file: string) => void
+  readonly tellSetAside?: (aside: SetAside) => void
 }
 
 /** One file for each person; of one person, one call at a time. */
@@ -27,37 +31,58 @@ export interface PersonFiles {
   read(userId: string): Promise<Person>
   /** Durable when it returns; when it throws, what is in memory is forgotten and the file is asked again. */
   write(userId: string, person: Person): Promise<void>
+  /** Makes durable what an attempt that ended with `unsure` may have left; nothing where none has. */
+  settle(userId: string): Promise<void>
   forget(userId: string): void
 }
 
 export function personFiles({ disk, folders, lock, nowMs, log, tellSetAside }: FilesOptions): PersonFiles {
   const open = new Map<string, Low<Person>>()
+  const unsure = new Set<string>()
 
-  const write = (userId: string, person: Person): Promise<void> =>
-    writeDurably(disk, personPath(folders, userId), userId, personText(person))
+  const write = async (userId: string, person: Person): Promise<void> => {
+    const text = personText(person)
+    if (isTooLarge(text)) throw new StorageError('too_large', { mostBytes: MOST_BYTES })
+    try {
+      await writeDurably(disk, personPath(folders, userId), userId, text)
+      unsure.delete(userId)
+    } catch (error) {
+      if (error instanceof StorageError && error.problem === 'unsure') unsure.add(userId)
+      throw error
+    }
+  }
 
   /** The person begins anew, knowing where the old file went. */
   const startAnew = async (userId: string, where: string): Promise<Person> => {
-    const file = await setAside(disk, folders, userId, nowMs())
-    const person = { ...NOBODY, setAside: file }
-    if (tellSetAside === undefined) log(`store: ${userId} could not be read (${where}), set aside as ${file}`)
-    else tellSetAside(file)
+    const path = personPath(folders, userId)
+    // Of copies that cannot be looked at, none is named.
+    const day = await fullestDay(disk, folders, userId).catch(() => null)
+    const file = await setAside(disk, folders, { userId, reason: 'unreadable', nowMs: nowMs() }).catch((error) => {
+      throw new StorageError('unreadable', { path, userId, day }, error)
+    })
+    const aside = { file, day }
+    if (tellSetAside !== undefined) tellSetAside(aside)
+    else {
+      const copy = day === null ? 'no copy of it holds a jar' : `the copy of ${day} holds most`
+      log(`store: ${userId} could not be read (${where}), set aside as ${file}; ${copy}`)
+    }
+    const person = { ...NOBODY, setAside: aside }
     await write(userId, person)
     return person
   }
 
   const read = async (userId: string): Promise<Person | null> => {
     const path = personPath(folders, userId)
-    const text = await ifThere(path, () => disk.readFile(path))
-    if (text === null) return null
-    const stored = readStored(text)
+    const stored = await storedAt(disk, path)
+    if (stored === null) return null
     if (stored.kind === 'person') return stored.person
     if (stored.kind === 'newer') {
       throw new StorageError('newer_version', { path, version: stored.version, known: KNOWN_VERSION })
     }
     if (lock.isHeld()) return startAnew(userId, stored.where)
-    await lock.take().catch((error) => {
-      throw new StorageError('unreadable', { path }, error)
+    await lock.take().catch(async (error) => {
+      const day = await fullestDay(disk, folders, userId).catch(() => null)
+      throw new StorageError('unreadable', { path, userId, day }, error)
     })
     return read(userId)
   }
@@ -90,8 +115,12 @@ export function personFiles({ disk, folders, lock, nowMs, log, tellSetAside }: F
       }
       file.data = person
     },
+    async settle(userId) {
+      if (unsure.has(userId)) await write(userId, (await opened(userId)).data)
+    },
     forget(userId) {
       open.delete(userId)
+      unsure.delete(userId)
     },
   }
 }

@@ -74,9 +74,17 @@ export interface Share {
   readonly made: number
 }
 
+/** A file that could not be read and was set aside. */
+export interface SetAside {
+  /** Its name among those of people. */
+  readonly file: string
+  /** Of the nightly copy that holds most; null where none holds a jar. */
+  readonly day: IsoDay | null
+}
+
 /** Everything that is stored about one person. */
 export interface Person {
-  readonly version: 1
+  readonly version: 2
   readonly settings: Settings
   readonly jars: readonly Jar[]
   readonly nudges: readonly Nudge[]
@@ -84,12 +92,12 @@ export interface Person {
   readonly lines: readonly KeptLine[]
   /** In the order in which they were shared. */
   readonly shares: readonly Share[]
-  /** The file that could not be read and was set aside, until its owner has been told. */
-  readonly setAside: string | null
+  /** The file that could not be read, until its owner has been told. */
+  readonly setAside: SetAside | null
 }
 
 export const NOBODY: Person = {
-  version: 1,
+  version: 2,
   settings: {
     units: null,
     country: null,

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import type { Disk } from './disk.ts'
 import { ifThere, onDisk } from './disk-failure.ts'
 import type { Folders } from './folders.ts'
+import { noText } from './stored-at.ts'
 
 /** What the process that works on a folder of data last did, for whoever looks from outside. */
 export interface Status {
@@ -36,7 +37,13 @@ const parsed = (text: string): unknown => {
 }
 
 export async function readStatus(disk: Disk, { status: path }: Folders): Promise<StatusRead> {
-  const text = await ifThere(path, () => disk.readFile(path))
+  let text: string | null
+  try {
+    text = await ifThere(path, () => disk.readFile(path))
+  } catch (error) {
+    if (noText(error) !== null) return { kind: 'unreadable' }
+    throw error
+  }
   if (text === null) return { kind: 'none' }
   const read = statusSchema.safeParse(parsed(text))
   if (!read.success) return { kind: 'unreadable' }

@@ -15,7 +15,8 @@ export interface Store {
   /**
    * Puts what `change` makes of the person in place, one change of a person after the other, and answers with it once it
    * is durable. `change` is pure, may be called again, and returns null where there is nothing to change; what it throws
-   * comes out here, and nothing is changed.
+   * comes out here, and nothing is changed. Throws `unsure` where it may have been kept or not; the next call makes durable
+   * what is there before it answers, also where there is nothing to change.
    */
   update(userId: string, change: (person: Person) => Person | null): Promise<Person>
   /** Everything, copies included. */

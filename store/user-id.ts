@@ -21,14 +21,18 @@ const TEMPORARY = new RegExp(`^\\.${ID}\\.\\d+-\\d+\\.tmp$`)
 
 export const isTemporary = (fileName: string): boolean => TEMPORARY.test(fileName)
 
-/** `stamp` tells when it was set aside; `count` keeps two of one moment apart. */
-export const setAsideName = (userId: string, stamp: string, count: number): string =>
-  `${userId}.unreadable-${stamp}${count === 0 ? '' : `-${count}`}.json`
+/** Why a file was set aside: it could not be read, or a copy was put back in its place. */
+export type AsideReason = 'unreadable' | 'replaced'
 
-const SET_ASIDE = new RegExp(`^${ID}\\.unreadable-`)
+/** `stamp` tells when it was set aside; `count` keeps two of one moment apart. */
+export const setAsideName = (userId: string, reason: AsideReason, stamp: string, count: number): string =>
+  `${userId}.${reason}-${stamp}${count === 0 ? '' : `-${count}`}.json`
+
+const SET_ASIDE = new RegExp(`^${ID}\\.(?:unreadable|replaced)-`)
 
 export const isSetAside = (fileName: string): boolean => SET_ASIDE.test(fileName)
 
 /** True for everything of a person's beside the file itself: temporaries and what was set aside. */
 export const isLeftOf = (userId: string, fileName: string): boolean =>
-  fileName.startsWith(`${userId}.unreadable-`) || (isTemporary(fileName) && fileName.startsWith(`.${userId}.`))
+  (isSetAside(fileName) && fileName.startsWith(`${userId}.`)) ||
+  (isTemporary(fileName) && fileName.startsWith(`.${userId}.`))

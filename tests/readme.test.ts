@@ -4,6 +4,7 @@ import { expect, test } from 'vitest'
 import { noPause } from '../bot/console/pause.ts'
 import { playSeason } from '../bot/console/season.ts'
 import { seasonText } from '../bot/text/en/season.ts'
+import { catalogue } from '../core/botanical/catalogue/catalogue.ts'
 import { memoryStore } from '../store/memory-store.ts'
 import { commands, speech, testDesk } from './bot/test-desk.ts'
 
@@ -15,6 +16,11 @@ const shown = [...README.matchAll(/```\nlarderbell> (.+)\n\n([\s\S]*?)\n```/g)].
 
 test('the README shows replies', () => {
   expect(shown.length).toBeGreaterThanOrEqual(2)
+})
+
+test('the README says how many plants are known', () => {
+  expect(README).toContain(`the ${catalogue.length} plants it knows`)
+  expect(README).toContain(`| ${catalogue.length} plants |`)
 })
 
 // The day that the README's dates count from.

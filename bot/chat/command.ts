@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { Place, PostedIn, Settings } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
+import type { Doubts } from './doubts.ts'
 import type { OpenFile } from './given-file.ts'
 import type { Lacking } from './lacking.ts'
 import type { Reply } from './reply.ts'
@@ -35,6 +36,10 @@ export interface Asker {
   readonly withdrawPost?: WithdrawPost
   /** Where it is left out, no file of a reply is kept. */
   readonly forgetFiles?: ForgetFiles
+  /** An id for each attempt to record something; where it is left out, what is recorded names none. */
+  readonly newAttempt?: () => string
+  /** Where it is left out, no attempt is known again. */
+  readonly doubts?: Doubts
 }
 
 /** What a command may know besides its input. */
@@ -43,6 +48,8 @@ export interface Context extends Asker {
   readonly settings: Settings
   /** The zone chosen, or the assumed one. */
   readonly zone: string
+  /** What every entry that comes of this keeps. */
+  readonly attempt?: string
 }
 
 /**

@@ -2,14 +2,18 @@ import { ZodError } from 'zod'
 import { DomainError, type ErrorCode } from '../../core/domain-error.ts'
 import { NOBODY, type Settings } from '../../store/person.ts'
 import { StorageError } from '../../store/storage-error.ts'
+import { keptAfterAll } from '../commands/jar/kept-after-all.ts'
 import { kitchenOf } from '../commands/typed-in.ts'
 import type { Kitchen } from '../text/kitchen.ts'
 import type { AllProblems } from '../text/words.ts'
 import { byPath } from './callable.ts'
 import { ChatError } from './chat-error.ts'
-import type { Asker, Command } from './command.ts'
+import type { Asker, Command, Context } from './command.ts'
+import { emergencyIn } from './emergency.ts'
+import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { parseLine } from './grammar.ts'
 import type { Invocation } from './invocation.ts'
+import { withLineInstead } from './line-instead.ts'
 import { nearest } from './nearest.ts'
 import type { Reply } from './reply.ts'
 import { withLine } from './retyped.ts'
@@ -77,12 +81,24 @@ const ofJar = (problem: Problem, call: Invocation | null): Problem => {
   return { ...problem, values: { ...(problem.values as AllProblems['missing_option']), jar } }
 }
 
+/** All jars, or several by their ids. */
+const SEVERAL = /^all$|^#\S+\s/i
+
+/** With the jar that was named, and whether the same call is known again. */
+const inDoubt = (problem: Problem, call: Invocation | null, isRemembered: boolean): Problem => {
+  if (problem.problem !== 'unsure') return problem
+  const jar = call?.options.jar ?? call?.options.name
+  const isOne = jar !== undefined && !SEVERAL.test(jar.trim())
+  const values = { ...(problem.values as AllProblems['unsure']), isRemembered, ...(isOne && { jar }) }
+  return { ...problem, values }
+}
+
 const known = (error: unknown, call: Invocation | null): Problem | null => {
   if (error instanceof DomainError) return fromDomain(error, null)
   if (error instanceof ChatError) return ofJar(fromChat(error), call)
   if (error instanceof StorageError) return { code: error.code, problem: error.problem, values: error.values }
   const problem = error instanceof ZodError && call !== null ? fromSchema(error, call) : null
-  return problem === null || call === null ? problem : withLine(ofJar(problem, call), call)
+  return problem === null || call === null ? problem : withLineInstead(withLine(ofJar(problem, call), call), call)
 }
 
 type Attempt<Result> = { readonly ok: true; readonly result: Result } | Failure
@@ -128,21 +144,35 @@ const settingsOf = async ({ store, userId }: Asker): Promise<Settings> => {
 /** Runs a line, or an invocation made elsewhere. Never throws; a number that is not finite never leaves. */
 export const execute = async (line: string | Invocation, dispatch: Dispatch): Promise<Outcome> => {
   const { commands, log, ...asker } = dispatch
+  const { userId, nowMs, doubts } = asker
+  const emergency = await emergencyIn(line, asker)
+  if (emergency !== null) return emergency
   let call: Invocation | null = null
   let kitchen: Kitchen | null = null
+  let attemptId: string | undefined
   const work = async () => {
     const read = typeof line === 'string' ? parseLine(line, commands) : line
     const command = lookUp(read, commands)
     call = read
     const settings = await settingsOf(dispatch)
     kitchen = settings.units
+    expectNoDanger(command, read)
     const input = command.input.parse({ ...read.options })
     kitchen ??= kitchenOf(input)
     const zone = settings.zone ?? asker.assumedZone
-    const reply = await command.run(input, { ...asker, settings, zone })
+    const doubtful = doubts?.of(userId, read, nowMs) ?? null
+    attemptId = doubtful ?? asker.newAttempt?.()
+    const context: Context = { ...asker, settings, zone, ...(attemptId !== undefined && { attempt: attemptId }) }
+    const kept = doubtful === null ? null : await keptAfterAll(doubtful, context)
+    const made = kept ?? (await command.run(input, context))
+    if (doubtful !== null) doubts?.settle(userId, read)
+    const reply = { ...made, cautions: [...notedCautions(read), ...made.cautions] }
     verifyReply(reply)
     return { path: command.path, reply: settings.units === null ? reply : { ...reply, kitchen: settings.units } }
   }
   const attempted = await attempt(work, () => call, log)
-  return attempted.ok ? { ok: true, ...attempted.result } : { ...attempted, kitchen: kitchen ?? attempted.kitchen }
+  if (attempted.ok) return { ok: true, ...attempted.result }
+  const isRemembered = doubts !== undefined && attemptId !== undefined
+  if (attempted.error.problem === 'unsure' && isRemembered && call !== null) doubts.add(userId, call, attemptId!, nowMs)
+  return { ...attempted, error: inDoubt(attempted.error, call, isRemembered), kitchen: kitchen ?? attempted.kitchen }
 }

@@ -5,7 +5,6 @@ export type WrongEntry =
   /** An amount, strength or temperature that no kitchen has. */
   | 'amount'
   | 'day'
-  | 'future'
   /** A name that a jar cannot have. */
   | 'name'
   | 'plant'
@@ -15,6 +14,23 @@ export type WrongEntry =
   | 'amends'
   /** It cannot come after what stands before it. */
   | 'follow'
+  /** There are as many running jars, or jars at all, as are kept. */
+  | 'running'
+  | 'room'
+  /** Its name is another's, and it has no place for a new one. */
+  | 'taken'
+
+/**
+ * A jar that is left out. `jar`: which of the file, from 1; `seq`: the entry, null of the jar as a whole. `where` is the part
+ * of the jar or the entry, null where there is none.
+ */
+export interface LeftJar {
+  readonly jar: number
+  readonly name: string | null
+  readonly seq: number | null
+  readonly why: WrongEntry
+  readonly where: string | null
+}
 
 /** What can be wrong with a file that somebody gave. */
 export interface FileProblems {
@@ -29,6 +45,6 @@ export interface FileProblems {
   /** Outside the jars: `where` is the part of it. */
   import_part: { where: string }
   import_too_many: { jars: number; most: number }
-  /** `jar`: which of the file, from 1. `where` is the part of the jar or the entry, null where there is none. */
-  import_jar: { jar: number; name: string | null; seq: number | null; why: WrongEntry; where: string | null }
+  /** Of which no jar can be taken in. */
+  import_jars: { left: readonly LeftJar[] }
 }

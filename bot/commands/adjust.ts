@@ -39,7 +39,7 @@ export const adjustCommand = defineCommand({
     sweetness: fields.sweetness.optional(),
     'to-strength': fields.wishedStrength.optional(),
     'to-sweetness': fields.sweetness.optional(),
-    'spirit-strength': fields.wishedStrength.optional(),
+    'spirit-strength': fields.spiritStrength.optional(),
   }),
   run(input) {
     const { 'to-strength': toStrength, 'to-sweetness': toSweetness, 'spirit-strength': spiritStrength } = input

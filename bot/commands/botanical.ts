@@ -35,7 +35,7 @@ function plantNotes({ botanical, saidState, corrected }: Found): readonly Note[]
     {
       group: 'notes',
       key: 'botanical_habit',
-      values: { byAnalogy: timesDays.byAnalogy, measured: evidence.length > 0 },
+      values: { byAnalogy: timesDays.byAnalogy, trust: timesDays.trust, measured: evidence.length > 0 },
     },
     ...files.map((file): Note => ({ group: 'notes', key: 'botanical_file', values: { file } })),
     ...looks.map((values): Note => ({ group: 'notes', key: 'botanical_look', values })),

@@ -16,7 +16,7 @@ export const diluteCommand = defineCommand({
     'to-strength': fields.wishedStrength,
   }),
   run(input) {
-    const spirits = spiritPortions('dilute', input.spirit.is, input.strength)
+    const spirits = spiritPortions(input.spirit.is, input.strength)
     const { outcome, waterG, waterMl } = dilute(spirits, input['to-strength'].is.abvPercent)
     return {
       headline: { group: 'headlines', key: 'dilute', values: { ...made(outcome), waterMl } },

@@ -4,15 +4,16 @@ import { parseCountry } from '../../core/label/parse-country.ts'
 import { parseLabelPlants } from '../../core/label/parse-label-plants.ts'
 import { parseRegion, regions } from '../../core/label/parse-region.ts'
 import { parseAmount } from '../../core/quantity/parse-amount.ts'
-import { parseParts } from '../../core/quantity/parse-parts.ts'
 import { parseRatio } from '../../core/quantity/parse-ratio.ts'
-import { parseSpirits } from '../../core/quantity/parse-spirits.ts'
 import { parseStrength } from '../../core/quantity/parse-strength.ts'
 import { parseSugar } from '../../core/quantity/parse-sugar.ts'
 import { parseSweetness } from '../../core/quantity/parse-sweetness.ts'
 import { parseVolume } from '../../core/quantity/parse-volume.ts'
 import type { Wanted } from '../../core/quantity/problems.ts'
+import type { Strength } from '../../core/quantity/quantities.ts'
 import { shown } from '../../core/quantity/typed-text.ts'
+import { expectDistilled } from '../../core/recipe/distilled.ts'
+import { drinksIn } from '../../core/recipe/drinks-in.ts'
 import { findListed, findOne } from './botanical-found.ts'
 import { type Takes, taking } from './takes.ts'
 
@@ -59,17 +60,29 @@ const atTwenty =
     throw new DomainError('bad_value', 'unexpected_text', values)
   }
 
+/** The strength of a liquid: none that only drying makes. */
+const distilled =
+  <Text extends Strength>(parse: (text: string) => Text) =>
+  (text: string): Text => {
+    const strength = parse(text)
+    expectDistilled(strength, text, '95%')
+    return strength
+  }
+
 /** The kinds of value that options take; each reads the text typed. */
 export const fields = {
   amount: field(parseAmount),
   sugar: field(parseSugar),
-  strength: field(parseStrength),
+  strength: field(distilled(parseStrength)),
+  /** Of a spirit, at 20 °C. */
+  spiritStrength: field(distilled(atTwenty(parseStrength, 'strength'))),
   wishedStrength: field(atTwenty(parseStrength, 'strength')),
   wishedVolume: field(atTwenty(parseVolume, 'volume')),
   sweetness: field(parseSweetness),
   ratio: field(parseRatio),
-  spirits: field(parseSpirits),
-  parts: field(parseParts),
+  /** Drinks of the trade; what must not be drunk is refused. */
+  spirits: field((text) => drinksIn(text, { blends: false })),
+  parts: field((text) => drinksIn(text, { blends: true })),
   volume: field(parseVolume),
   country: field(parseCountry, { suggested: 'country' }),
   region: field(parseRegion, { choices: regions }),

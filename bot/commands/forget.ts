@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { DomainError } from '../../core/domain-error.ts'
 import { findJar } from '../../core/jar/find-jar.ts'
 import { storyOf } from '../../core/jar/story.ts'
+import { shown } from '../../core/quantity/typed-text.ts'
 import { parseYesNo } from '../../core/recipe/plan/parse-answers.ts'
 import { NOBODY, type Person } from '../../store/person.ts'
 import { StorageError } from '../../store/storage-error.ts'
@@ -109,19 +110,18 @@ export const forgetCommand = defineCommand({
       const line = writeLine('jar discard', name)
       return said({ group: 'headlines', key: 'forget_one_jar', values: { name, line } }, data)
     }
-    if (confirm?.isYes === false) return said({ group: 'headlines', key: 'not_forgotten', values: undefined }, data)
+    const strayed: readonly Message<'notes'>[] =
+      jar === undefined ? [] : [{ group: 'notes', key: 'forget_in_full', values: { typed: shown(jar.is) } }]
+    if (confirm?.isYes === false) {
+      return { ...said({ group: 'headlines', key: 'not_forgotten', values: undefined }, data), notes: strayed }
+    }
     const posted: readonly Message<'notes'>[] =
       shares === 0 ? [] : [{ group: 'notes', key: 'forget_shares', values: { count: openPosts(person.shares).length } }]
     // Who types it has just read it; a button may be pressed a day later.
     const line = place.kind === 'console' ? '/forget confirm:yes' : `/forget confirm:yes ${tallyOf(stored)}`
     return {
       ...said({ group: 'headlines', key: 'forget_ask', values: stored }, data),
-      notes: [
-        ...(isChanged ? [note('forget_changed')] : []),
-        ...posted,
-        ...(jar === undefined ? [] : [note('forget_in_full')]),
-        note('forget_not_one_jar'),
-      ],
+      notes: [...(isChanged ? [note('forget_changed')] : []), ...posted, ...strayed, note('forget_not_one_jar')],
       actions: [{ label: { group: 'actions', key: 'forget_all', values: undefined }, line }],
     }
   },

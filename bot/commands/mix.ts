@@ -22,7 +22,7 @@ export const mixCommand = defineCommand({
         example: '/mix spirit:1 l strength:95% water:750 ml',
       })
     }
-    const spirits = input.spirit ? spiritPortions('mix', input.spirit.is, input.strength) : []
+    const spirits = input.spirit ? spiritPortions(input.spirit.is, input.strength) : []
     const portions = [...spirits, ...(input.water ? [waterOf(input.water.is)] : [])]
     return mixtureReply(mix({ portions, sugarG: sugarOf(input.sugar) }), {
       input,

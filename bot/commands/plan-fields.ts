@@ -1,9 +1,6 @@
-import { expectDrinkable } from '../../core/botanical/refuse-spirit.ts'
 import { DomainError } from '../../core/domain-error.ts'
 import { type DateSetting, parseDate } from '../../core/quantity/parse-date.ts'
-import { parseSpirits } from '../../core/quantity/parse-spirits.ts'
 import type { CalendarDay, TypedDate } from '../../core/quantity/quantities.ts'
-import { shown } from '../../core/quantity/typed-text.ts'
 import type { DateSide } from '../../core/quantity/weekday-date.ts'
 import { LONGEST_CODE } from '../../core/recipe/code/batch-code.ts'
 import { findPlants, readPlants } from '../../core/recipe/plan/find-plants.ts'
@@ -35,17 +32,6 @@ export const planFields = {
   plants: field(findPlants, PLANTS),
   /** Also those that are not in the catalogue; `checkUnknown` has to judge them. */
   anyPlants: field(readPlants, PLANTS),
-  /** Spirits with words after the amount (`1 l vodka 40%`); what must not be drunk is refused. */
-  drinkable: field((text) => {
-    expectDrinkable(text)
-    return parseSpirits(text).map((part) => {
-      // A name is words; anything else may be an option run into it.
-      const strange = part.words.split(' ').find((word) => /[^\p{L}\p{M}'’.,-]/u.test(word))
-      if (strange === undefined) return { ...part, words: '' }
-      const values = { typed: shown(text), extra: shown(strange), wanted: 'part' } as const
-      throw new DomainError('bad_value', 'unexpected_text', values)
-    })
-  }),
   /** A batch's code: twice its longest, for hyphens and spaces. */
   code: field(parseSharedCode, { most: 2 * LONGEST_CODE }),
   bottles: field(parseBottles),

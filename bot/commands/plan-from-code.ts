@@ -2,6 +2,7 @@ import type { Botanical } from '../../core/botanical/botanical.ts'
 import { planRecipe, type RecipePlan, usualDays } from '../../core/recipe/code/plan-recipe.ts'
 import { plantsAtHand } from '../../core/recipe/code/plants-at-hand.ts'
 import type { Recipe } from '../../core/recipe/code/recipe.ts'
+import { expectDistilledPercent } from '../../core/recipe/distilled.ts'
 import type { FoundPlant, PlantsRead } from '../../core/recipe/plan/find-plants.ts'
 import type { PlanWish } from '../../core/recipe/plan/plan.ts'
 import type { Message } from '../text/words.ts'
@@ -26,7 +27,7 @@ export function planFromCode(
 ): Omit<AskedPlan<unknown>, 'input'> & { readonly plants: Given<PlantsRead> } {
   const { of, spirit, strength } = input
   const atHand = {
-    spirits: spirit === undefined ? null : spiritPortions(setting.command, spirit.is, strength),
+    spirits: spirit === undefined ? null : spiritPortions(spirit.is, strength),
     spiritAbvPercent: strength === undefined || spirit !== undefined ? null : spiritStrength(strength.is),
     plants: of === undefined ? [] : blamed('of', () => plantsAtHand(of.is, recipe)),
   }
@@ -37,6 +38,7 @@ export function planFromCode(
     readyBy: readyByOf(input, setting),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
   }
+  if (atHand.spirits === null && atHand.spiritAbvPercent === null) blamed('from', () => expectSpiritsDistilled(recipe))
   const made = planRecipe(recipe, atHand, asked)
   return {
     wish: made.wish,
@@ -45,6 +47,11 @@ export function planFromCode(
     limit: { limitId: limitId(made, recipe), isPlantSaid: of !== undefined },
     notes: codeNotes(made, recipe, { isOther: atHand.spirits !== null || atHand.spiritAbvPercent !== null, input }),
   }
+}
+
+/** The spirits of a recipe as strong as distilling makes them. */
+function expectSpiritsDistilled({ spirits }: Recipe): void {
+  for (const { abvHundredthPercent } of spirits) expectDistilledPercent(abvHundredthPercent / 100)
 }
 
 const limitId = ({ limit }: RecipePlan, { plants }: Recipe): string | null =>

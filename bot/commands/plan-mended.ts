@@ -4,7 +4,7 @@ import { KEEPS_ABV_PERCENT } from '../../core/liquid/keeping.ts'
 import type { Portion } from '../../core/recipe/portion.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import { writeLine } from '../chat/write-line.ts'
-import { pouredText, strengthText, written } from './jar/again-options.ts'
+import { portionText, pouredText, sugarText, written } from './jar/again-options.ts'
 import { checkUnknown } from './plan-unknown.ts'
 import { type Planned, planShape, type Setting } from './plan-wish.ts'
 import { spiritPortions, sugarOf } from './portions.ts'
@@ -69,7 +69,7 @@ function lineInstead<Result>(error: TooWeak, make: Make<Result>, input: Planned,
       return false
     }
   }
-  const found = patchesFor(error, input, setting)
+  const found = patchesFor(error, input)
     .map((patch) => patched(typed, patch))
     .find(works)
   if (found === undefined) return null
@@ -79,7 +79,7 @@ function lineInstead<Result>(error: TooWeak, make: Make<Result>, input: Planned,
 
 /** As much of each spirit, of one strength. */
 const ofStrength = (spirits: readonly Portion[], percent: number): Patch => ({
-  spirit: spirits.map((portion) => `${pouredText(portion)} ${written(percent)}%`).join(' + '),
+  spirit: spirits.map((portion) => `${pouredText(portion)} ${written(percent)}%${sugarText(portion)}`).join(' + '),
   strength: null,
 })
 
@@ -91,7 +91,7 @@ const times = (spirits: readonly Portion[], factor: number): readonly Portion[] 
   }))
 
 const asTheyAre = (spirits: readonly Portion[]): Patch => ({
-  spirit: spirits.map((portion) => `${pouredText(portion)} ${strengthText(portion)}`).join(' + '),
+  spirit: spirits.map(portionText).join(' + '),
   strength: null,
 })
 
@@ -110,8 +110,8 @@ const STRONGEST_PERCENT = 96
 const SOLD_PERCENT = [40, 50, 60, 70, 80, 96]
 
 /** What may be typed otherwise, the least change first. */
-function patchesFor(error: TooWeak, input: Planned, { command }: Setting): readonly Patch[] {
-  const spirits = input.spirit === undefined ? null : spiritPortions(command, input.spirit.is, input.strength)
+function patchesFor(error: TooWeak, input: Planned): readonly Patch[] {
+  const spirits = input.spirit === undefined ? null : spiritPortions(input.spirit.is, input.strength)
   const stronger = (percent: number): Patch =>
     spirits === null ? { strength: `${percent}%` } : ofStrength(spirits, percent)
   const sold = SOLD_PERCENT.map(stronger)

@@ -8,6 +8,7 @@ import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
 import { USUAL } from '../../core/recipe/plan/reach-targets.ts'
 import type { Schedule } from '../../core/recipe/plan/schedule.ts'
 import type { Message } from '../text/words.ts'
+import { caffeineNotes } from './caffeine-notes.ts'
 import { farNotes, isFarOff } from './far-notes.ts'
 import { note } from './outcome-reply.ts'
 import type { PlanInput } from './plan-data.ts'
@@ -74,6 +75,7 @@ export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
     ...ceilings.warned.map(({ id, gPerLSpirit, limitGPerL }): Note => {
       return { group: 'notes', key: 'plan_above_wise', values: { id, gPerL: gPerLSpirit, limitGPerL } }
     }),
+    ...caffeineNotes(planned),
     ...farNotes(planned),
     ...dosed.flatMap(({ botanical: { id, dose }, gPerL, capped, isFar }): readonly Note[] => [
       ...when(!isFar && gPerL > dose.maxGPerL * 1.05 && !ceilings.warned.some((each) => each.id === id), {

@@ -1,6 +1,7 @@
 import { exactly, type Measured } from '../../core/quantity/measured.ts'
 import { abvPercent, massG, sugarGPerL, volumeMl } from '../../core/quantity/precision.ts'
-import type { LiqueurPart, Mass, SpiritPart, Strength, Sweetness, Volume } from '../../core/quantity/quantities.ts'
+import type { Mass, Strength, Sweetness, Volume } from '../../core/quantity/quantities.ts'
+import type { DrinkPart } from '../../core/recipe/drinks-in.ts'
 import type { Portion } from '../../core/recipe/portion.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import type { Given } from './fields.ts'
@@ -32,30 +33,25 @@ export const portionOf = (
 
 export const waterOf = (amount: Volume | Mass): Portion => portionOf(amount, null, null, 'label')
 
-/** Spirits, each with its strength: said beside it, or by the `strength:` option. */
+/** Spirits and liqueurs, each with its strength: said beside it, or by the `strength:` option. */
 export function spiritPortions(
-  command: string,
-  spirits: readonly SpiritPart[],
+  spirits: readonly DrinkPart[],
   strength: Given<Strength> | undefined,
 ): readonly Portion[] {
   if (strength !== undefined && spirits.every((spirit) => spirit.strength !== null)) {
     throw new ChatError('too_many_options', 'strength_twice', {}, { option: 'strength' })
   }
-  return spirits.map(({ amount, strength: own, words }) => {
-    if (words !== '') {
-      const known = command === 'mix' ? ['spirit', 'strength', 'water', 'sugar'] : ['spirit', 'strength', 'to-strength']
-      throw new ChatError('bad_value', 'stray_text', { command, text: words, known }, { option: 'spirit' })
-    }
+  return spirits.map(({ amount, strength: own, sweetness }) => {
     const said = own ?? strength?.is ?? null
     if (said === null) {
       throw new ChatError('missing_option', 'spirit_strength', {}, { option: 'strength' })
     }
-    return portionOf(amount, said, null, said.atC === null ? 'label' : 'hydrometer')
+    return portionOf(amount, said, sweetness, said.atC === null ? 'label' : 'hydrometer')
   })
 }
 
 /** Parts of a blend; a strength or sweetness left out is none. */
-export const blendPortions = (parts: readonly LiqueurPart[]): readonly Portion[] =>
+export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =>
   parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'hydrometer'))
 
 export const sugarOf = (sugar: Given<Mass> | undefined): Measured =>

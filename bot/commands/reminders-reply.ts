@@ -62,7 +62,7 @@ export async function remindersReply(person: Person, isChanged: boolean, context
   const place: Place = isTerminal ? here : (settings.place ?? { kind: 'private' })
   const isHere = JSON.stringify(place) === JSON.stringify(here)
   const isClosed = await isUnreachable(place, isHere, context)
-  const coming = untold(person, assumedZone).filter(({ duty }) => !isLapsed(duty, today))
+  const coming = untold(person, assumedZone, nowMs).filter(({ duty }) => !isLapsed(duty, today))
   const next = nextOf(coming, person, zone, nowMs)
   const closing = until === null ? [] : closingIn(person, until, context)
   return {

@@ -6,7 +6,8 @@ import { parseZone } from '../../core/quantity/parse-zone.ts'
 import { dayAt, minutesAt } from '../../core/quantity/zone.ts'
 import type { Settings } from '../../store/person.ts'
 import { type Context, defineCommand } from '../chat/command.ts'
-import type { Reply } from '../chat/reply.ts'
+import type { Reply, Row } from '../chat/reply.ts'
+import { contactOf } from '../talk/emergency/contacts.ts'
 import { changeSettings } from './change-settings.ts'
 import { field, type Given } from './fields.ts'
 import { note, row } from './outcome-reply.ts'
@@ -32,6 +33,16 @@ const choicesOf = ({ units, country, zone }: Chosen): Partial<Settings> => ({
   ...(zone && { zone: zone.is }),
 })
 
+/** The numbers of a country that was chosen just now. */
+const emergencyRows = (country: string | null | undefined): readonly Row[] => {
+  const contact = contactOf(country ?? null)
+  if (contact === null) return []
+  const { emergency, ambulance, fire, poisonCentre } = contact
+  const numbers = [...new Set([emergency, ambulance, fire].filter((number) => number !== null))]
+  const values = { numbers, centre: poisonCentre?.isForChildrenOnly === true ? null : poisonCentre }
+  return [row('emergency_numbers', { group: 'cells', key: 'emergency_numbers', values })]
+}
+
 const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumedZone, nowMs }: Context): Reply => {
   const zone = settings.zone ?? assumedZone
   const [day, minutes] = [dayAt(zone, nowMs), minutesAt(zone, nowMs)]
@@ -43,6 +54,7 @@ const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumed
       row('settings_units', { group: 'cells', key: 'settings_units', values: { units } }),
       row('settings_country', { group: 'cells', key: 'settings_country', values: { country } }),
       row('settings_zone', { group: 'cells', key: 'settings_zone', values: { zone, isAssumed, day, minutes } }),
+      ...emergencyRows(choices.country),
     ],
     sure: [],
     notes: [

@@ -29,7 +29,7 @@ const input = z.object({
   ratio: fields.ratio.optional(),
   'at-most': fields.wishedVolume.optional(),
   of: planFields.plants.optional(),
-  spirit: planFields.drinkable.optional(),
+  spirit: fields.spirits.optional(),
 })
 
 type Input = z.output<typeof input>
@@ -51,7 +51,7 @@ function infusionOf({ infusion, strength, of, spirit }: Input): Portion {
   }
   return {
     ...portionOf(infusion.is, null, null, 'label'),
-    ...strained(of.is, spiritPortions('syrup', spirit.is, undefined)),
+    ...strained(of.is, spiritPortions(spirit.is, undefined)),
   }
 }
 

@@ -13,6 +13,13 @@ interface Typed {
   readonly atC?: number | null
 }
 
+/** The names on the bottles that were typed, however deep. */
+function bottleNames(node: unknown): readonly string[] {
+  if (typeof node !== 'object' || node === null) return []
+  const own = 'strengthTyped' in node && 'named' in node && typeof node.named === 'string' ? [node.named] : []
+  return [...own, ...Object.values(node).flatMap(bottleNames)]
+}
+
 /** Every quantity inside an input, however deep. */
 function typedIn(node: unknown): readonly Typed[] {
   if (typeof node !== 'object' || node === null) return []
@@ -32,7 +39,9 @@ export function assumptionNotes(input: object): readonly Message<'notes'>[] {
   const typed = typedIn(input)
   const keys = [...new Set(typed.flatMap(({ assumed }) => assumed))]
   const readWarm = (kind: string) => typed.some((each) => each.kind === kind && typeof each.atC === 'number')
+  const names = [...new Set(bottleNames(input))]
   return [
+    ...(names.length === 0 ? [] : [{ group: 'notes', key: 'bottle_named', values: { names } } as const]),
     ...keys.map((key): Message<'notes'> => ({ group: 'notes', key, values: undefined })),
     ...(readWarm('volume') ? [{ group: 'notes', key: 'volume_at_20', values: undefined } as const] : []),
     ...(readWarm('strength') ? [{ group: 'notes', key: 'strength_at_20', values: undefined } as const] : []),

@@ -7,11 +7,10 @@ import type { Recipe } from '../../core/recipe/code/recipe.ts'
 import { botanicalOf, ownSpirits, poured } from '../../core/recipe/code/recipe-wish.ts'
 import { type FoundPlant, type PlantsRead, readPlants } from '../../core/recipe/plan/find-plants.ts'
 import { plan } from '../../core/recipe/plan/plan.ts'
-import type { Portion } from '../../core/recipe/portion.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import type { PieceWeight } from '../chat/limit-problems.ts'
 import { writeLine } from '../chat/write-line.ts'
-import { pouredText, strengthText, titleOf, weighedText, written } from './jar/again-options.ts'
+import { portionText, titleOf, weighedText, written } from './jar/again-options.ts'
 import { checkUnknown } from './plan-unknown.ts'
 import { type Planned, planShape, planWish, type Setting } from './plan-wish.ts'
 import { spiritPortions } from './portions.ts'
@@ -131,14 +130,12 @@ export function lineWithLess(input: Planned, setting: Setting): string | null {
   return less === null ? null : lineOf(less, setting)
 }
 
-const spiritText = (portion: Portion): string => `${pouredText(portion)} ${strengthText(portion)}`
-
 /** What a code tells, written out, with as much of its plants as is fine. */
 export function lineInsteadOfCode(recipe: Recipe, input: Planned, setting: Setting): string | null {
   const { from: _, ...typed } = typedOptions(input)
   const own = ownSpirits(recipe, 1)
   const { spirit } = input
-  const spirits = spirit === undefined ? own : spiritPortions(setting.command, spirit.is, input.strength)
+  const spirits = spirit === undefined ? own : spiritPortions(spirit.is, input.strength)
   const factor = ethanolG(poured(spirits)) / ethanolG(poured(own))
   const { sugarTenthG } = recipe
   const less = lessOf(
@@ -147,7 +144,7 @@ export function lineInsteadOfCode(recipe: Recipe, input: Planned, setting: Setti
       of: recipe.plants
         .map((plant) => `${weighedText((factor * plant.massMg) / 1000)} g ${nounOf(botanicalOf(plant), [])}`)
         .join(' + '),
-      spirit: typed.spirit ?? own.map(spiritText).join(' + '),
+      spirit: typed.spirit ?? own.map(portionText).join(' + '),
       ...(sugarTenthG === 0 ? {} : { sugar: `${written((factor * sugarTenthG) / 10)} g` }),
     },
     setting,

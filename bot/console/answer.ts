@@ -1,4 +1,5 @@
 import { drawFiles } from '../chat/draw-files.ts'
+import { emergencyIn } from '../chat/emergency.ts'
 import { attempt, type Dispatch, execute, type Failure, type Outcome } from '../chat/execute.ts'
 import { explain } from '../chat/explain.ts'
 import { type HelpPage, help } from '../chat/help.ts'
@@ -61,7 +62,9 @@ export const answer = async (
     () => null,
     dispatch.log,
   )
-  const outcome = asked.ok ? (asked.result ?? (await execute(line, dispatch))) : asked
+  const page = asked.ok ? asked.result : asked
+  // `Help, my son drank it` asks for no page.
+  const outcome = page === null ? await execute(line, dispatch) : ((await emergencyIn(line, dispatch)) ?? page)
   const called = () => (outcome.path === null ? null : { path: outcome.path, options: {} })
   const files = await saved(outcome, speech, saveFile, dispatch.log)
   const shown = await attempt(() => show(outcome, speech, files), called, dispatch.log)

@@ -1,5 +1,6 @@
 import { createInterface } from 'node:readline'
 import { ChatError } from '../chat/chat-error.ts'
+import { emergencyIn } from '../chat/emergency.ts'
 import { attempt, type Failure } from '../chat/execute.ts'
 import { answer, showText } from './answer.ts'
 import { type AskOptions, readAskOptions } from './ask-options.ts'
@@ -61,6 +62,10 @@ export const ask = async (argv: readonly string[], desk: Desk): Promise<ExitCode
   )
   if (!read.ok) {
     const isJson = argv.includes('--json')
+    const typed = argv.filter((argument) => argument !== '--json').join(' ')
+    if ((await emergencyIn(typed, desk.asker)) !== null) {
+      return askLine(typed, null, { json: isJson, help: false, nowMs: null, line: typed }, desk)
+    }
     const text = (isJson ? showJson : showText(desk.screen))(read, desk.speech, [])
     if (isJson) desk.out(`${text}\n`)
     else desk.err(argv.length === 0 ? `${text}\n\n${usage(desk)}\n` : `${text}\n`)

@@ -15,6 +15,8 @@ export interface CheckupDesk {
   /** IANA name of the zone in which times are shown, which is also that of who has chosen none. */
   readonly zone: string
   readonly nowMs: number
+  /** Whether others may read the token in `.env`. */
+  readonly isTokenShown: boolean
   readonly words: Words
   readonly text: DoctorText
   /** Columns, or null: the output's own. */
@@ -24,11 +26,12 @@ export interface CheckupDesk {
 }
 
 /** `npm run doctor`: looks, changes nothing, says how it is; the exit code is 1 where something has to be done. */
-export async function checkUp({ data, zone, nowMs, words, text, width, out, err }: CheckupDesk): Promise<0 | 1> {
+export async function checkUp(desk: CheckupDesk): Promise<0 | 1> {
+  const { data, zone, nowMs, isTokenShown, words, text, width, out, err } = desk
   try {
     const facts = await inspectFolder(data, zone)
     const { version } = packageFile
-    const checkup = { version, node: process.version, folder: resolve(data), facts, zone, nowMs }
+    const checkup = { version, node: process.version, folder: resolve(data), facts, zone, nowMs, isTokenShown }
     const found = doctor(checkup, text, width ?? (out.columns || DEFAULT_WIDTH))
     out.write(found.text)
     return found.code

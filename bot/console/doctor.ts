@@ -15,6 +15,8 @@ export interface Checkup {
   readonly facts: FolderFacts | null
   readonly zone: string
   readonly nowMs: number
+  /** Whether others may read the token. */
+  readonly isTokenShown: boolean
 }
 
 type Row = readonly [label: keyof DoctorText['rows'], text: string]
@@ -46,11 +48,12 @@ export function doctor(
   text: DoctorText,
   width: number,
 ): { readonly text: string; readonly code: 0 | 1 } {
-  const { version, node, folder, facts, nowMs } = checkup
+  const { version, node, folder, facts, nowMs, isTokenShown } = checkup
   const rows: readonly Row[] = [
     ['version', version],
     ['node', node],
     ['folder', clean(folder)],
+    ...(isTokenShown ? [['token', text.tokenShown()] as const] : []),
     ...(facts === null ? [] : folderRows(facts, checkup, text)),
   ]
   const verdict = verdictOn(facts, nowMs)

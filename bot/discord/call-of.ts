@@ -33,6 +33,12 @@ function flat({ commandName, options }: Slash) {
 export const attachmentsOf = (slash: Slash): readonly Attachment[] =>
   flat(slash).data.flatMap((option) => option.attachment ?? [])
 
+/** What was typed for its options, one under the other. */
+export const typedIn = (slash: Slash): string =>
+  flat(slash)
+    .data.map(({ value }) => String(value ?? ''))
+    .join('\n')
+
 export const pathOf = (slash: Slash): string => flat(slash).path
 
 /**

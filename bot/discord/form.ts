@@ -153,6 +153,10 @@ export interface Submitted {
   }
 }
 
+/** What was filled in, one under the other. */
+export const typedInForm = (components: readonly unknown[]): string =>
+  (components as readonly Submitted[]).map(({ component }) => component?.value ?? '').join('\n')
+
 /** A form that was sent: its own line, and what was filled in. */
 export interface SentForm {
   readonly line: string

@@ -1,13 +1,16 @@
 import type { AutocompleteInteraction, Interaction } from 'discord.js'
+import { emergencyIn } from '../chat/emergency.ts'
 import { trace } from '../chat/trace.ts'
 import { atMost } from './after.ts'
 import { suggest } from './autocomplete.ts'
-import { callOf, helpLine, pathOf } from './call-of.ts'
+import { callOf, helpLine, pathOf, typedIn } from './call-of.ts'
+import { typedInForm } from './form.ts'
 import { newTurns } from './in-turn.ts'
 import { componentsFor } from './on-component.ts'
 import { newPresses } from './presses.ts'
 import { newRate } from './rate.ts'
 import { hasDone, saidTo } from './said.ts'
+import { messagesOf } from './said-messages.ts'
 import { type InteractionDesk, nameOf, type Turn, turnOf } from './turn.ts'
 import type { Answered } from './wire.ts'
 
@@ -16,6 +19,12 @@ export interface Interactions {
   readonly handle: (interaction: Interaction) => void
   /** From now on everything is answered with a sentence; resolves when what is open has been answered, or after `mostMs`. */
   readonly stop: (mostMs: number) => Promise<void>
+}
+
+/** What a person has typed into it. */
+const typedOf = (interaction: Interaction): string => {
+  if (interaction.isChatInputCommand()) return typedIn(interaction)
+  return interaction.isModalSubmit() ? typedInForm(interaction.components) : ''
 }
 
 /** Answers slash commands, completions, buttons, choices and forms. */
@@ -38,6 +47,9 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     const turn = turnOf(interaction, desk)
     const { dispatch, respond, say } = turn
     if (interaction.isAutocomplete()) return complete(interaction, turn)
+    // Somebody harmed is answered also where nothing else is.
+    const emergency = await emergencyIn(typedOf(interaction), dispatch)
+    if (emergency !== null) return respond(messagesOf(emergency, dispatch))
     if (isStopping) return say(calls.stopping())
     const seconds = rate.take(dispatch.userId, dispatch.nowMs)
     if (seconds > 0) return say(calls.tooFast({ seconds }))

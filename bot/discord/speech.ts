@@ -1,3 +1,4 @@
+import { once } from '../../core/once.ts'
 import type { CommandText } from '../chat/command-text.ts'
 import type { DiscordText } from '../text/en/discord.ts'
 import type { en } from '../text/en/index.ts'
@@ -30,8 +31,15 @@ const adapted = (words: Words, { sentence }: NamedLines): Words => ({
   onPictures: words.onPictures,
 })
 
+/** With the sentences in it that tell nobody where the bot runs. */
+const amongPeople = once((language: typeof en): typeof en => ({
+  ...language,
+  problems: { ...language.problems, ...language.problemsInDiscord },
+}))
+
 /** A language for somebody whose days are those of `zone` (IANA name). */
-export const speechIn = (language: typeof en, zone: string): Speech => {
+export const speechIn = (given: typeof en, zone: string): Speech => {
+  const language = amongPeople(given)
   const lines = namedLines(language.commands)
   return {
     words: adapted(wordsOf(language, stamped(zone)), lines),

@@ -1,5 +1,6 @@
 import type { Interaction, REST } from 'discord.js'
 import type { Store } from '../../store/store.ts'
+import type { Doubts } from '../chat/doubts.ts'
 import type { Dispatch } from '../chat/execute.ts'
 import { trace } from '../chat/trace.ts'
 import type { ClosedPlaces } from '../reminders/closed-places.ts'
@@ -23,6 +24,8 @@ export interface InteractionDesk {
   readonly now: () => number
   /** Places that took no reminders. */
   readonly closed: Pick<ClosedPlaces, 'has'>
+  /** Attempts that may have been kept. */
+  readonly doubts?: Doubts
   readonly after: After
   readonly log: Dispatch['log']
   /** Base address of Discord's REST, or null: Discord's own. */
@@ -48,7 +51,7 @@ export const nameOf = (interaction: Interaction): string =>
     : `interaction of type ${interaction.type}`
 
 export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn => {
-  const { commands, language, store, assumedZone, now, closed, after, log, answers, rest, api } = desk
+  const { commands, language, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } = desk
   const userId = interaction.user.id
   const facts = {
     userId,
@@ -68,6 +71,8 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     lackingAt: placeCheck(facts, rest),
     isClosed: (place) => closed.has(userId, place),
     withdrawPost: withdrawPostBy({ rest, sentence: language.discord.withdrawn(), log }),
+    newAttempt: () => interaction.id,
+    ...(doubts !== undefined && { doubts }),
     commands,
     nowMs: now(),
     log,

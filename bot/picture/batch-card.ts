@@ -16,8 +16,8 @@ const PAD = 44
 /** Four lines of what is in it. */
 const IN_IT = 4 * lineHeight(29)
 /** And what a guest has to know, in letters that a phone shows. */
-const WARNED = 6 * lineHeight(28)
-const ADVISED = 5 * lineHeight(28)
+const WARNED = 10 * lineHeight(28)
+const ADVISED = 8 * lineHeight(28)
 const WARNED_SIZES = [28, 25, 22] as const
 
 const JAR = { x: 70, width: 250 }

@@ -6,6 +6,7 @@ import { type Story, storyOf } from '../../core/jar/story.ts'
 import type { IsoDay } from '../../core/quantity/calendar.ts'
 import { isoOf } from '../../core/quantity/day-number.ts'
 import { dayNumberAt, instantOf } from '../../core/quantity/zone.ts'
+import { believed } from '../../store/ahead.ts'
 import { dutySettings } from '../../store/due.ts'
 import type { Jar, Nudge, Person } from '../../store/person.ts'
 import type { Now } from './intend.ts'
@@ -36,7 +37,8 @@ export function askedOf(person: Person, nudge: Nudge, { nowMs, assumedZone }: No
   const settings = dutySettings(person.settings, assumedZone)
   const today = dayNumberAt(settings.zone, nowMs)
   const morningMs = instantOf(settings.zone, today, settings.atMinutes)
-  const named = person.jars.map((jar) => ({ jar, due: remindersOf(jar, nudge, settings) }))
+  const jars = person.jars.map((jar) => ({ ...jar, entries: believed(jar.entries, nowMs) }))
+  const named = jars.map((jar) => ({ jar, due: remindersOf(jar, nudge, settings) }))
   const isMorning = named.some(({ due }) => due.some(({ dueMs }) => dueMs === morningMs))
   return named.flatMap(({ jar: { id: jarId, entries, told }, due }) => {
     const story = storyOf(entries)

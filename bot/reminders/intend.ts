@@ -71,7 +71,7 @@ export function intend(userId: string, person: Person, verdicts: Verdicts, now: 
   const again = unsaid.filter(
     ({ id, state, nextMs }) => verdicts.has(id) || (state === 'waiting' && hasCome(nextMs, nowMs)),
   )
-  const soon = untold(person, assumedZone).filter(({ duty }) => duty.dueMs <= nowMs + SOON_MS)
+  const soon = untold(person, assumedZone, nowMs).filter(({ duty }) => duty.dueMs <= nowMs + SOON_MS)
   const fresh = soon.filter(({ duty }) => duty.dueMs <= nowMs)
   const known = tell(person, dutiesOf(there))
   if (fresh.length === 0 && again.length === 0) {

@@ -2,6 +2,7 @@ import { allDuties } from '../../core/jar/duties.ts'
 import { type DutyKind, isLapsed } from '../../core/jar/duty.ts'
 import { isoDay } from '../../core/quantity/calendar.ts'
 import { dayAt } from '../../core/quantity/zone.ts'
+import { believed } from '../../store/ahead.ts'
 import { dutySettings } from '../../store/due.ts'
 import type { Nudge, Person } from '../../store/person.ts'
 
@@ -32,7 +33,7 @@ export function sortDuties(said: readonly Said[], person: Person, assumedZone: s
   const [wanted, over, lapsed]: [Said[], Said[], Said[]] = [[], [], []]
   for (const jarId of new Set(said.map((each) => each.jarId))) {
     const entries = person.jars.find(({ id }) => id === jarId)?.entries ?? []
-    const asked = new Map(allDuties(entries, settings).map((duty) => [duty.key, duty]))
+    const asked = new Map(allDuties(believed(entries, nowMs), settings).map((duty) => [duty.key, duty]))
     const mine = said.filter((each) => each.jarId === jarId)
     const missed = new Set(
       mine.filter(({ key }) => (asked.get(key)?.dueMs ?? Infinity) <= nowMs).map(({ kind }) => kind),

@@ -13,6 +13,10 @@ const EVERY_NIGHT = '20 4 * * *'
 /** A minute's pass that comes late is still run; the one after it says the rest. */
 const LATE_MS = 55_000
 
+/** Of a heartbeat that goes by no clock, and how many without a look are too many. */
+const BEAT_MS = 30_000
+const MOST_SILENT_BEATS = 3
+
 const SILENT = { info() {}, warn() {}, error() {}, debug() {} }
 
 export interface Reminding {
@@ -52,27 +56,57 @@ const passes = ({ store, surface, closed = closedPlaces(), now, assumedZone, log
     await pulse.beat()
   }
   let running = Promise.resolve()
+  let waiting = 0
   const inTurn = (work: () => Promise<unknown>) => (): Promise<void> => {
-    running = running.then(() => guarded(work))
+    waiting += 1
+    running = running
+      .then(() => guarded(work))
+      .finally(() => {
+        waiting -= 1
+      })
     return running
   }
   return {
     remind: inTurn(pass),
     copy: inTurn(() => store.copyNightly()),
+    isBusy: () => waiting > 0,
     ended: () => running,
   }
 }
 
-/** Says at once what is due by now, then looks every minute, until it is stopped; copies at once and every night. */
+/**
+ * Says at once what is due by now, then looks every minute, until it is stopped; copies at once and every night. The tasks
+ * go by the clock, and would wait for an hour that a clock set back has already shown; so a heartbeat that goes by no clock
+ * looks where they are silent for too long, and makes them anew.
+ */
 export async function startReminders(reminding: Reminding): Promise<StopReminding> {
-  const { remind, copy, ended } = passes(reminding)
+  const { remind, copy, isBusy, ended } = passes(reminding)
   await remind()
   await copy()
   const { schedule } = await import('node-cron')
   const options = { noOverlap: true, missedExecutionTolerance: LATE_MS, suppressMissedWarning: true, logger: SILENT }
-  const tasks = [schedule(EVERY_MINUTE, remind, options), schedule(EVERY_NIGHT, copy, options)]
+  let [silentBeats, isStopped] = [0, false]
+  const look = (): Promise<void> => {
+    silentBeats = 0
+    return remind()
+  }
+  const scheduled = () => [schedule(EVERY_MINUTE, look, options), schedule(EVERY_NIGHT, copy, options)]
+  let tasks = scheduled()
+  const destroyed = async (): Promise<void> => {
+    for (const task of tasks.splice(0)) await task.destroy()
+  }
+  const beat = async (): Promise<void> => {
+    silentBeats += 1
+    if (silentBeats < MOST_SILENT_BEATS || isBusy()) return
+    void look()
+    await destroyed()
+    if (!isStopped) tasks = scheduled()
+  }
+  const heart = setInterval(beat, BEAT_MS)
   return async () => {
-    for (const task of tasks) await task.destroy()
+    isStopped = true
+    clearInterval(heart)
+    await destroyed()
     await ended()
   }
 }

@@ -30,6 +30,7 @@ export type AskId =
   | 'poppy'
   | 'currant'
   | 'chocolate'
+  | 'green_pepper'
 
 export interface AskBack {
   readonly id: AskId
@@ -208,6 +209,12 @@ export const askBacks: readonly AskBack[] = [
     id: 'chocolate',
     words: 'chocolate, chocolates, cocoa, cacao, cioccolato, cioccolata',
     choices: ['dark_chocolate', 'cocoa_powder', 'cocoa_nibs'],
+    refused: [],
+  },
+  {
+    id: 'green_pepper',
+    words: 'green pepper, green peppers',
+    choices: ['sweet_pepper', 'green_pepper'],
     refused: [],
   },
   {

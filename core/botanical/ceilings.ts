@@ -13,6 +13,8 @@ export interface HazardShare {
   /** Of the limit that is nearer, per litre of steeping spirit or of finished drink: 1 is all of it. */
   readonly share: number
   readonly per: 'spirit' | 'finished'
+  /** Of what a litre of the finished drink may hold; left out where that is not known. */
+  readonly finishedShare?: number
   readonly ids: readonly string[]
 }
 
@@ -51,6 +53,8 @@ const limitedIn = (weighed: readonly Weighed[], spiritMl: number, finishedMl: nu
     return [{ botanical, massG, limit, most, share: massG / most.massG }]
   })
 
+type Limited = ReturnType<typeof limitedIn>[number]
+
 /** The plants of each hazard that has a ceiling, with how much of its limit they use together, the worst first. */
 function groupsIn(weighed: readonly Weighed[], spiritMl: number, finishedMl: number | null) {
   const limited = limitedIn(weighed, spiritMl, finishedMl)
@@ -85,6 +89,12 @@ export const overCeilings = (
       spiritMl,
     }))
 
+const finishedShareOf = (parts: readonly Limited[], finishedMl: number): number =>
+  parts.reduce(
+    (sum, { limit, massG }) => sum + (massG * 1000) / (limit.gPerLSpirit * FINISHED_PER_SPIRIT * finishedMl),
+    0,
+  )
+
 /** How much of each limit a jar uses, be it more than all of it. Never throws. */
 export const ceilingsUsed = (
   weighed: readonly Weighed[],
@@ -96,6 +106,7 @@ export const ceilingsUsed = (
       hazard,
       share,
       per,
+      ...(finishedMl === null ? {} : { finishedShare: finishedShareOf(parts, finishedMl) }),
       ids: parts.map(({ botanical }) => botanical.id),
     })),
     warned: weighed.flatMap(({ botanical, massG }) => {

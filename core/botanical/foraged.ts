@@ -9,7 +9,8 @@ import type { RefusalId } from './refused.ts'
 import { saidOf, withoutGarden } from './said-of.ts'
 
 /** Plants of the catalogue whose doubles kill: picked in the wild they are refused, not asked about. */
-const doubleOf = ({ hazards }: Botanical): RefusalId | null => {
+const doubleOf = ({ hazards, names }: Botanical): RefusalId | null => {
+  if (names.latin.some((latin) => latin.startsWith('Allium '))) return 'wild_garlic'
   if (hazards.includes('veratrum_confusion')) return 'self_dug_gentian'
   if (hazards.includes('carrot_family')) return 'wild_carrot_family'
   const deadly = ['bay_lookalikes', 'jasmine_double', 'locust_double', 'burdock_double'] as const

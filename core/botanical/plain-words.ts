@@ -9,14 +9,17 @@ const JOINING = new Set(
   'of the a an di de del della dei delle degli dello dell d da dal il lo la le i gli l un una uno from'.split(' '),
 )
 
-/** Letters that do not come apart as accents do. */
+/** Letters that do not come apart as accents do, as they are typed on a keyboard without them. */
 const DOUBLE: ReadonlyMap<string, string> = new Map([
   ['ß', 'ss'],
   ['œ', 'oe'],
   ['æ', 'ae'],
-  ['ı', 'i'],
   ['ł', 'l'],
   ['ø', 'o'],
+  ['ı', 'i'],
+  ['đ', 'd'],
+  ['ð', 'd'],
+  ['þ', 'th'],
 ])
 
 /**

@@ -47,8 +47,6 @@ export interface BotanicalProblems {
   readonly near_refused: { readonly typed: string; readonly id: RefusalId; readonly name: string }
   /** Picked in the wild, but named and in the catalogue. */
   readonly foraged_botanical: { readonly typed: string; readonly id: string }
-  readonly refused_spirit: { readonly typed: string; readonly word: string }
-  readonly near_refused_spirit: { readonly typed: string; readonly word: string }
   readonly unclear_botanical: {
     readonly typed: string
     /** Which question is asked; null where names are merely alike. */

@@ -1,9 +1,9 @@
 import type { RefusalId } from './refused.ts'
 
 const STONE_FRUIT =
-  '(?:apricot|peach|peache|cherr(?:y|ie)|plum|nectarine|sloe|damson|mirabelle|greengage|gage|bullace|blackthorn|loquat|medlar|stone fruit)s?|' +
+  '(?:apricot|peach|peache|cherr(?:y|ie)|plum|nectarine|sloe|damson|mirabelle|greengage|gage|prune|bullace|myrobalan|blackthorn|loquat|medlar|stone fruit)s?|' +
   'albicocc(?:a|he|o|hi)|pesc(?:a|he|o|hi)|cilieg(?:i?[aeo]|i)|amaren[aeo]|visciol[aeo]|marasc(?:a|he|o)|' +
-  'prugn[aeo]l?[aeoi]?|susin[aeoi]|nettarin[ae]|mandorl[oi]|drup[ae]|nespol[aeoi]|nisperos?|nesperas?|cerezas?|cerejas?|pessegos?|damascos?|' +
+  'prugn[aeo]l?[aeoi]?|susin[aeoi]|nettarin[ae]|mirabolan[oi]|mandorl[oi]|drup[ae]|nespol[aeoi]|nisperos?|nesperas?|cerezas?|cerejas?|pessegos?|damascos?|' +
   'wisni|moreli|brzoskwini|sliw|kirschen?|albaricoques?'
 const PIP_FRUIT = '(?:apple|quince|pear)s?|mel[ae](?: cotogn[ae])?|per[ae]|cotogn[ae]'
 const PART =

@@ -41,16 +41,17 @@ const nameIn = (spans: readonly Span[]): Named | null => {
 /** `blue berries`: a name of the catalogue, taken apart. */
 const isTakenApart = (plain: string): boolean => byPlantName.has(keyOf(nameWords(plain.replaceAll(' ', ''))))
 
-/** A kind of physalis: no cherry, and nothing is ground. */
-const GROUND_CHERRY = /\bground cherr(?:y|ies)\b(?! stones?| pits?)/g
+/** Fruit that is called a cherry and holds no stone. */
+const NO_CHERRY = /\bground cherr(?:y|ies)\b(?! stones?| pits?)|\bcherry tomato(?:es)?\b/g
 
 const ruleIn = (plain: string): Refused['id'] | null => {
   const found = refusalRules.find(({ pattern, except }) =>
     pattern.test(except === undefined ? plain : plain.replace(except, ' ; ')),
   )
   if (found !== undefined) return found.id
-  const { stones, isCrushed } = saidOf(plain.replaceAll(GROUND_CHERRY, 'physalis'))
-  if (isCrushed && stones !== 'out' && HOLDS_STONES.test(plain)) return 'cracked_stones'
+  const fruit = plain.replaceAll(NO_CHERRY, ' ; ')
+  const { stones, isCrushed } = saidOf(fruit)
+  if (isCrushed && stones !== 'out' && HOLDS_STONES.test(fruit)) return 'cracked_stones'
   return UNNAMED.test(plain) && !isTakenApart(plain) ? 'unnamed_plant' : null
 }
 

@@ -2,42 +2,104 @@ import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
 import { isOneTypo } from './one-typo.ts'
 import { plainWords } from './plain-words.ts'
+import { phrases, type Span } from './spirit/phrases.ts'
+import { type UndrinkableId, undrinkables, unharmed } from './spirit/undrinkable.ts'
 
-const UNDRINKABLE = new RegExp(
-  '\\b(?:denatur(?:ed|ated|at[oaie]|ant)|methylated|meths|rubbing|iso ?prop(?:yl|anol|ylic|ilico|anolo)\\w*|prop(?:yl|anol|anolo|ilico)|ipa|' +
-    'meth(?:anol|yl)|metanolo|metilico|wood alcohol|surgical|chirurgico|industrial\\w*|industriale|fuel|biofuel|combustibil[ei]|carburante|' +
-    'bio ?(?:ethanol|etanolo|alcohol|alcol)|e ?85|antifreeze|antigelo|saniti[sz]\\w*|igienizzant[ei]|disinfett\\w*|disinfectants?|antisept\\w*|' +
-    'antisettic\\w*|(?:alcol|alcool|alcohol|spirito|spirit|etanolo) (?:\\w+ )?rosa|(?:pink|purple) (?:alcohol|spirit)|clean(?:ing|er|ers)|' +
-    'deterg\\w+|pulizi[ae]|technical|tecnico|lab|laborator(?:y|io)|reagents?|analytical|absolute (?:alcohol|ethanol)|(?:alcol|alcool|etanolo) assoluto|' +
-    'anhydrous|anidro|perfum\\w+|profum\\w+|cosmetic\\w*|moonshine|home ?distilled|home ?made|fatt[oa] in casa|distillat[oa] in casa|' +
-    'distillati fatti in casa|burn(?:ing|er)|stove|fireplace|camino|camping|fondue|lamp|lampada|solvents?|solvente|thinners?|paint|vernic\\w*|' +
-    'white spirit|mineral spirits?|turpentine|acquaragia|trementina|aftershave|cologne|colonia|mouthwash|collutorio|wind(?:ow|screen)|' +
-    'brennspiritus|spiritus|franzbranntwein|vergallt\\w*|industriealkohol|methylalkohol|frostschutz\\w*|reinig\\w+|desinf\\w+|losungsmittel|' +
-    '(?:selbst|schwarz) ?gebrannt\\w*|denature|bruler|menager|industriel\\w*|methylique|antigel|nettoy\\w+|parfum\\w*|solvant|camphre|' +
-    'fait maison|desnaturaliz\\w+|quemar|anticongelante|limpi\\w+|sanitario|disolvente|cas[eo]r[oa]|' +
-    'uso esterno|external use|not for drinking|undrinkable|non potabile|glycol|glicole|butanol\\w*|acetone?|hair ?spray|nail)\\b',
+const good = phrases(unharmed)
+
+const tables = undrinkables.map(({ id, anywhere, beside, made }) => ({
+  id,
+  anywhere: phrases(anywhere),
+  beside: phrases(`${anywhere}, ${beside}`),
+  made: phrases(made ?? ''),
+}))
+
+const LEAST_LETTERS = 6
+
+/** Words in which a typo may hide what is undrinkable. */
+const hidden = tables.flatMap(({ id, anywhere }) =>
+  anywhere.single.filter(({ length }) => length >= LEAST_LETTERS).map((word) => ({ id, word })),
 )
 
-const UNHARMED = /\b(?:not|non|never) denatur\w+/g
+/** Ordinary words one letter away from one of those. */
+const ORDINARY = new Set([
+  ...[
+    'ethanol',
+    'etanolo',
+    'etanol',
+    'ethyl',
+    'rubbings',
+    'brushing',
+    'thinned',
+    'absolut',
+    'surgically',
+    'bubbling',
+    'dubbing',
+  ],
+  ...['colonial', 'brazing', 'grubbing', 'benzoin', 'fuels', 'kerosine'],
+])
 
-/** Words of such labels that a typo may hide. */
-const LABELS =
-  'denatured denaturated denaturato methylated rubbing isopropyl isopropanol isopropilico methanol metanolo surgical industrial bioethanol bioetanolo sanitiser sanitizer igienizzante disinfettante moonshine antifreeze'.split(
-    ' ',
-  )
+/** What must not be drunk, and why; `word` as the tables compare it. */
+export interface FoundUndrinkable {
+  readonly id: UndrinkableId
+  readonly word: string
+}
 
-/** Ordinary words one letter away from a label. */
-const ORDINARY = new Set(['ethanol', 'etanolo', 'rubbings'])
+const unharmedIn = (words: readonly string[]): readonly Span[] =>
+  words.flatMap((_, at) => {
+    const length = good.longestAt(words, at)
+    return length === 0 ? [] : [{ from: at, to: at + length }]
+  })
 
-/** Throws where the words typed after a spirit's amount name what must not be drunk, or nearly do. Empty is fine. */
-export const expectDrinkable = (words: string): void => {
-  const typed = shown(words)
-  const list = plainWords(words)
-  const plain = list.join(' ').replace(UNHARMED, ' ')
-  const found = UNDRINKABLE.exec(plain)?.[0]
-  if (found !== undefined) throw new DomainError('refused', 'refused_spirit', { typed, word: found })
-  for (const each of list) {
-    const near = ORDINARY.has(each) ? undefined : LABELS.find((label) => isOneTypo(each, label))
-    if (near !== undefined) throw new DomainError('ambiguous', 'near_refused_spirit', { typed, word: near })
+type Where = 'anywhere' | 'beside' | 'made'
+
+/** As Germans type an umlaut without its key. */
+const withoutUmlauts = (word: string): string => word.replace(/([aou])e/g, '$1')
+
+const foundIn = (words: readonly string[], where: readonly Where[]): FoundUndrinkable | null => {
+  const taken = unharmedIn(words)
+  for (const table of tables) {
+    for (const place of where) {
+      const span = table[place].firstIn(words, taken)
+      if (span !== null) return { id: table.id, word: words.slice(span.from, span.to).join(' ') }
+    }
+  }
+  return null
+}
+
+/** What must not be drunk and has a name of its own, anywhere in a text; null where nothing is. */
+export const undrinkableIn = (text: string): FoundUndrinkable | null => foundSpelled(text, ['anywhere'])
+
+/** Also as it may have been typed without its accents. */
+const foundSpelled = (text: string, where: readonly Where[]): FoundUndrinkable | null => {
+  const words = plainWords(text)
+  const found = foundIn(words, where)
+  return found !== null || !/[aou]e/.test(words.join(' ')) ? found : foundIn(words.map(withoutUmlauts), where)
+}
+
+const refuse = (found: FoundUndrinkable | null, typed: string): void => {
+  if (found === null) return
+  throw new DomainError('refused', 'refused_spirit', { typed, word: found.word, id: found.id })
+}
+
+/**
+ * Throws `refused_spirit` where the words typed of a spirit name what must not be drunk. Empty is fine.
+ * @param isMade - true of a liqueur or a wine, which may be made at home
+ */
+export const expectDrinkable = (text: string, isMade = false): void =>
+  refuse(foundSpelled(text, isMade ? ['beside'] : ['beside', 'made']), shown(text))
+
+/** Throws `near_refused_spirit` where one of these words, which mean nothing else, is one typo away from what must not be drunk. */
+export const expectNotNearUndrinkable = (words: readonly string[], text: string): void => {
+  for (const word of words) {
+    const near = ORDINARY.has(word) ? undefined : hidden.find((each) => isOneTypo(word, each.word))
+    if (near === undefined) continue
+    throw new DomainError('ambiguous', 'near_refused_spirit', { typed: shown(text), word: near.word, id: near.id })
   }
 }
+
+/** Every word of the tables, for what must not even look like one. */
+export const undrinkableWords: readonly string[] = tables.flatMap(({ beside, made }) => [
+  ...beside.single,
+  ...made.single,
+])

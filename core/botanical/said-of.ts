@@ -20,8 +20,8 @@ const STONES_IN = words(
 
 /** Grown at home, whoever sowed it. */
 const GARDEN = words(
-  '(?:(?:picked|gathered|collected|harvested|cut|fresh|freshly|straight|grown|raccolt[aeio]|colt[aeio]) )*' +
-    `(?:(?:from|in|on|out of|of|dal|dall|dalla|del|dell|della|nel|nell|di) ${THE}${PLACE}|home ?grown|garden ?grown|allotment ?grown)`,
+  '(?:(?:i|we|picked|gathered|collected|harvested|cut|dug|pulled|lifted|fresh|freshly|straight|grown|grow|raccolt[aeio]|colt[aeio]) )*' +
+    `(?:(?:from|in|on|out of|of|dal|dall|dalla|del|dell|della|nel|nell|di) ${THE}${PLACE}|(?:from|off) (?:my|our|the) (?:own )?(?:trees?|bush(?:es)?)|home ?grown|garden ?grown|allotment ?grown)`,
 )
 
 /** Sown or planted by the maker, who knows what it is. */

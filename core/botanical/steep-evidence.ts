@@ -36,7 +36,9 @@ const row = (
   sources: readonly SourceKey[],
 ): SteepEvidence => ({ key, botanicals: botanicals.split(' '), doneAfterDays, atPercent, trust, sources })
 
-const OTHER_PEEL = 'orange_peel bitter_orange_peel mandarin_peel lime_peel grapefruit_peel bergamot_peel citron_peel'
+const OTHER_PEEL =
+  'orange_peel bitter_orange_peel mandarin_peel lime_peel grapefruit_peel bergamot_peel citron_peel ' +
+  'tangelo_peel pomelo_peel'
 
 export const steepEvidence: readonly SteepEvidence[] = [
   row('peel_seven_days_conventional', 'lemon_peel', null, 96, 'published', ['jfpe_12350']),

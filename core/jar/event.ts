@@ -118,6 +118,8 @@ export interface Entry extends Moment {
   readonly enteredMs: number
   /** What the maker typed, option by option. */
   readonly typed: readonly (readonly [option: string, text: string])[]
+  /** Which attempt to record something made it: the same attempt made again records nothing. */
+  readonly attempt?: string
 }
 
 export type HappeningEntry = Entry & Happening

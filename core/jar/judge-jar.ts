@@ -1,7 +1,9 @@
 import { once } from '../once.ts'
+import { strengthAt20 } from '../recipe/portion.ts'
+import { valuesOf } from '../recipe/propagate.ts'
 import { type OverInJar, overInJar } from './jar-ceilings.ts'
 import { type NotKeeping, notKeeping } from './jar-keeping.ts'
-import { refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
+import { driedSpirit, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
 import type { Story } from './story.ts'
 
 /** What is wrong with a jar by what is known today. */
@@ -36,12 +38,18 @@ const firstOf = (texts: readonly string[], judge: (text: string) => string | nul
   return null
 }
 
+const driedIn = ({ happened }: Story): string | null =>
+  happened
+    .flatMap((entry) => (entry.kind === 'started' || entry.kind === 'added' ? valuesOf(entry.spirits) : []))
+    .map((portion) => driedSpirit(strengthAt20(portion)))
+    .find((each) => each !== null) ?? null
+
 /** Of plants the name, which is shorter than what was typed. */
 function poisons(story: Story): readonly Danger[] {
   const names = uncataloguedIn(story)
   const plant = firstOf(names, refusedPlantIn) ?? firstOf(typedIn(story, 'of'), refusedPlantIn)
   const unknown = plant === null ? firstOf(names, unknownIn) : null
-  const spirit = firstOf(typedIn(story, 'spirit'), refusedSpiritIn)
+  const spirit = firstOf(typedIn(story, 'spirit'), refusedSpiritIn) ?? driedIn(story)
   return [
     ...(plant === null ? [] : [{ kind: 'refused_plant', typed: plant } as const]),
     ...(spirit === null ? [] : [{ kind: 'refused_spirit', typed: spirit } as const]),

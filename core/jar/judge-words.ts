@@ -3,6 +3,7 @@ import { expectNotRefused } from '../botanical/refusal.ts'
 import { expectDrinkable } from '../botanical/refuse-spirit.ts'
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
+import { expectDistilledPercent } from '../recipe/distilled.ts'
 
 /** Whether a text is refused now, not merely asked about. */
 function isRefused(expect: () => void): boolean {
@@ -22,6 +23,10 @@ export const refusedPlantIn = (text: string): string | null =>
 /** The same of spirits. */
 export const refusedSpiritIn = (text: string): string | null =>
   isRefused(() => expectDrinkable(text)) ? shown(text) : null
+
+/** Spirit, % vol at 20 °C, so strong that it has been dried; null where distilling makes it. */
+export const driedSpirit = (abvPercent: number): string | null =>
+  isRefused(() => expectDistilledPercent(abvPercent)) ? `${Number(abvPercent.toFixed(1))} % vol` : null
 
 /** A plant outside the catalogue, as an entry names it, that is on no list of foods; null where it is on one. */
 export const unknownIn = (name: string): string | null => (findFood(name) === null ? shown(name) : null)

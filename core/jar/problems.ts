@@ -78,6 +78,8 @@ export interface JarProblems {
   no_such_entry: { readonly jar: string; readonly seq: number }
   too_many_jars: { readonly most: number }
   too_many_entries: { readonly jar: string; readonly most: number }
+  /** What was written about it is as much as is kept of one jar. */
+  jar_full: { readonly jar: string }
   too_many_changes: { readonly jar: string; readonly most: number }
   note_too_long: { readonly length: number; readonly most: number }
   /** Neither daily, every other day nor off. */

@@ -3,7 +3,7 @@ import { isoDay } from '../quantity/calendar.ts'
 import { dayAt } from '../quantity/zone.ts'
 import { contentsOf } from './contents.ts'
 import { effective, lastStanding } from './effective.ts'
-import type { Amendment, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from './event.ts'
+import type { Amendment, Entry, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from './event.ts'
 import { follow, type Stopped, type Unusual } from './follow.ts'
 import { nameIn } from './name-in.ts'
 import { stepsOf } from './steps.ts'
@@ -17,11 +17,16 @@ export const MOST_CHANGES = 60
 /** In code points. */
 export const MOST_NOTE_CHARACTERS = 1000
 
-/** When an entry was typed, and what. */
-export interface Entered {
-  readonly enteredMs: number
-  readonly typed: readonly (readonly [option: string, text: string])[]
-}
+/**
+ * Bytes of a jar's entries as JSON (UTF-8). A thousand entries with the longest note in four-byte letters, kept as typed and
+ * as read, come to 8.4 MB.
+ */
+export const MOST_JAR_BYTES = 9_000_000
+/** Fewer of the longest that can be typed never come to so much. */
+const FEW_ENTRIES = 150
+
+/** When an entry was typed, and what, and by which attempt. */
+export type Entered = Pick<Entry, 'enteredMs' | 'typed' | 'attempt'>
 
 /** Of an amendment, also where: IANA name. */
 export interface Amended extends Entered {
@@ -42,19 +47,14 @@ export interface Recorded {
  * The entries with what happened at their end. Throws `cannot_follow`, `before_straining`, `in_the_way`, `before_start`, what
  * `judgeMeasurement` refuses, `too_many_entries`, `note_too_long`, and `no_such_jar` where the start was undone.
  */
-export function record(
-  entries: readonly JarEntry[],
-  happening: Happening,
-  moment: Moment,
-  { enteredMs, typed }: Entered,
-): Recorded {
+export function record(entries: readonly JarEntry[], happening: Happening, moment: Moment, entered: Entered): Recorded {
   const before = effective(entries)
   if (before.length === 0 && happening.kind !== 'started') throw noSuchJar(entries)
   expectNote(happening)
   const already = alreadyIn(before, happening.kind, moment)
   if (already !== undefined) return { entries, entry: already, unusual: [], isAlready: true }
-  expectRoom(entries, ENDS.includes(happening.kind) ? KEPT_PLACES : 0)
-  const entry: HappeningEntry = { seq: nextSeq(entries), enteredMs, typed, ...moment, ...happening }
+  expectRoom(entries, mayUseKept(happening, entered) ? KEPT_PLACES : 0)
+  const entry: HappeningEntry = { seq: nextSeq(entries), ...entered, ...moment, ...happening }
   return checked(entries, entry, entry.seq)
 }
 
@@ -107,15 +107,17 @@ function alreadyIn(before: readonly HappeningEntry[], kind: HappeningKind, { day
 
 const ENDS: readonly HappeningKind[] = ['emptied', 'discarded']
 
+/** Its end, and a name that it was given because its own is taken, which nobody typed. */
+const mayUseKept = ({ kind }: Happening, { typed }: Entered): boolean =>
+  ENDS.includes(kind) || (kind === 'renamed' && typed.length === 0)
+
 const nextSeq = (entries: readonly JarEntry[]): number => (entries.at(-1)?.seq ?? 0) + 1
 
-const amendment = (entries: readonly JarEntry[], what: Amendment, { enteredMs, typed, zone }: Amended): JarEntry => ({
+const amendment = (entries: readonly JarEntry[], what: Amendment, entered: Amended): JarEntry => ({
   seq: nextSeq(entries),
-  enteredMs,
-  typed,
-  atMs: enteredMs,
-  day: isoDay(dayAt(zone, enteredMs)),
-  zone,
+  ...entered,
+  atMs: entered.enteredMs,
+  day: isoDay(dayAt(entered.zone, entered.enteredMs)),
   ...what,
 })
 
@@ -133,9 +135,16 @@ function expectNote(happening: Happening): void {
 }
 
 function expectRoom(entries: readonly JarEntry[], more: number): void {
-  if (entries.length < MOST_ENTRIES + more) return
-  throw new DomainError('limit', 'too_many_entries', { jar: nameOf(entries), most: MOST_ENTRIES })
+  if (entries.length >= MOST_ENTRIES + more) {
+    throw new DomainError('limit', 'too_many_entries', { jar: nameOf(entries), most: MOST_ENTRIES })
+  }
+  if (more > 0 || entries.length < FEW_ENTRIES || bytesOf(entries) <= MOST_JAR_BYTES) return
+  throw new DomainError('limit', 'jar_full', { jar: nameOf(entries) })
 }
+
+/** As they are stored. */
+export const bytesOf = (entries: readonly JarEntry[]): number =>
+  new TextEncoder().encode(JSON.stringify(entries)).length
 
 function expectReckonable(entries: readonly JarEntry[]): void {
   if (stepsOf(effective(entries)).length <= MOST_CHANGES) return

@@ -69,7 +69,7 @@ export const allergensNamed = (name: string): AllergensNamed => {
     (word) => !PARTS.has(word) && !(isDriedFruit && (dried.has(word) || fruit.has(word))),
   )
   const brought = inOrder(all).filter((each) => !isToldBySort(each, all) && (each !== 'sulphites' || bare === null))
-  return { allergens: brought, isWhole: brought.length > 0 && left.length === 0 }
+  return { allergens: brought, isWhole: all.length > 0 && left.length === 0 }
 }
 
 /** Words of the longest name that begins there; 0 where none does. */

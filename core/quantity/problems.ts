@@ -44,7 +44,7 @@ export interface QuantityProblems {
   /** A `±` that is larger than the value itself. */
   readonly wide_plus_minus: { readonly typed: string }
   /** A second strength, or a second sweetness, of one liquid. */
-  readonly said_twice: { readonly typed: string; readonly kind: 'strength' | 'sweetness' }
+  readonly said_twice: { readonly typed: string; readonly kind: 'strength' | 'sweetness' | 'amount' }
   readonly other_sweetener: { readonly typed: string; readonly sweetener: string }
   readonly dangling_plus: { readonly typed: string }
 

@@ -112,17 +112,14 @@ export interface Count {
   readonly assumed: readonly Assumption[]
 }
 
-/** One of the liquids of `spirit:`. */
-export interface SpiritPart {
-  readonly amount: Volume | Mass
-  readonly strength: Strength | null
-  /** What else was typed of it (`vodka`), or empty. */
-  readonly words: string
-}
-
-/** One of the liquids of `parts:`. */
-export interface LiqueurPart {
+/** One of the liquids of `spirit:` or `parts:`. */
+export interface LiquidPart {
   readonly amount: Volume | Mass
   readonly strength: Strength | null
   readonly sweetness: Sweetness | null
+  /** What else was typed of it (`vodka`), or empty. */
+  readonly words: string
+  /** All that was typed of it, and of its strength; empty where none was said. */
+  readonly typed: string
+  readonly strengthTyped: string
 }

@@ -1,4 +1,4 @@
-import { type Head, measureOf, unique } from './measure-at.ts'
+import { type Head, headAt, measureOf, unique } from './measure-at.ts'
 import type { Sweetness } from './quantities.ts'
 import type { TypedText } from './typed-text.ts'
 import type { Unit } from './units.ts'
@@ -33,3 +33,7 @@ export const sweetnessOf = (typed: TypedText, head: Head): { sweetness: Sweetnes
   }
   return { sweetness, next }
 }
+
+/** A sweetness at piece `at`; a bare number is g/L. */
+export const sweetnessAt = (typed: TypedText, at: number): { sweetness: Sweetness; next: number } =>
+  sweetnessOf(typed, headAt(typed, at, ['sweetness'], bareGPerL))

@@ -1,5 +1,6 @@
 import { DomainError } from '../domain-error.ts'
-import { abvPercent, ethanolG, type Liquid, massG, mix, volumeMl, water, waterG } from '../liquid/liquid.ts'
+import { abvPercent, ethanolG, type Liquid, massG, mix, sugarG, volumeMl, water, waterG } from '../liquid/liquid.ts'
+import { findRoot } from '../liquid/root.ts'
 import type { Measured } from '../quantity/measured.ts'
 import { byTool, measuredOut, weighedOut } from './by-tool.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
@@ -15,6 +16,18 @@ export interface Dilution {
 
 const pool = (spirits: Values<readonly Portion[]>): Liquid => mix(...spirits.map(liquidOf))
 
+/** Grams of water that bring a liquid to a strength; its own sugar stays in it. */
+function waterFor(from: Liquid, toAbvPercent: number): number {
+  if (sugarG(from) === 0) {
+    return waterG(liquidHolding(ethanolG(from), { abvPercent: toAbvPercent, sugarGPerL: 0 })) - waterG(from)
+  }
+  const excess = (addedG: number) => abvPercent(mix(from, water(addedG))) - toAbvPercent
+  if (excess(0) <= 0) return 0
+  let high = massG(from)
+  while (excess(high) > 0) high *= 2
+  return findRoot({ f: excess, low: 0, high, tolerance: 1e-12 * high })
+}
+
 /** Water that brings spirits down to a strength; `toAbvPercent` must lie below theirs. */
 export function dilute(spirits: readonly Portion[], toAbvPercent: number): Dilution {
   const spirit = pool(valuesOf(spirits))
@@ -25,7 +38,7 @@ export function dilute(spirits: readonly Portion[], toAbvPercent: number): Dilut
   }
   const { needG, needMl } = propagate({ spirits }, (values) => {
     const from = pool(values.spirits)
-    const exactG = waterG(liquidHolding(ethanolG(from), { abvPercent: toAbvPercent, sugarGPerL: 0 })) - waterG(from)
+    const exactG = waterFor(from, toAbvPercent)
     // A rounding of the solve is no water.
     const needG = Math.abs(exactG) > 1e-9 * massG(from) ? exactG : 0
     return { needG, needMl: needG * volumeMl(water(1)) }

@@ -1,8 +1,15 @@
 /** Makes a stored person of one version out of the one before; pure. */
 export type Migration = (older: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>
 
-/** The first makes version 2 out of 1, the next 3 out of 2. So far nobody wrote anything but version 1. */
-export const MIGRATIONS: readonly Migration[] = []
+/** A file set aside is known with the day of the copy that holds more; an entry may say which attempt made it. */
+const toVersion2: Migration = ({ setAside, ...older }) => ({
+  ...older,
+  version: 2,
+  setAside: typeof setAside === 'string' ? { file: setAside, day: null } : setAside,
+})
+
+/** The first makes version 2 out of 1, the next 3 out of 2. */
+export const MIGRATIONS: readonly Migration[] = [toVersion2]
 
 /** A person of `version` (at least 1) brought to the newest that `migrations` lead to. */
 export const migrate = (

@@ -7,10 +7,14 @@ import type { Same } from './same.ts'
 
 const moment = z.strictObject({ atMs: instantMs, day, zone })
 
+/** Nobody types it: a number of Discord's, or a UUID. */
+const attempt = z.string().regex(/^[\w-]{1,40}$/)
+
 const entry = {
   seq: z.int().min(1),
   enteredMs: instantMs,
   typed: z.array(z.tuple([text, text])),
+  attempt: attempt.exactOptional(),
   ...moment.shape,
 }
 
@@ -81,15 +85,15 @@ export const settingsSchema = z.strictObject({
   pausedUntil: day.nullable(),
 })
 
-/** A person of version 1 as it stands in a file; what is not named here is refused. */
+/** A person of version 2 as it stands in a file; what is not named here is refused. */
 export const personSchema = z.strictObject({
-  version: z.literal(1),
+  version: z.literal(2),
   settings: settingsSchema,
   jars: z.array(jarSchema),
   nudges: z.array(nudgeSchema),
   lines: z.array(keptLineSchema),
   shares: z.array(shareSchema),
-  setAside: z.string().max(200).nullable(),
+  setAside: z.strictObject({ file: z.string().max(200), day: day.nullable() }).nullable(),
 })
 
 /** Does not compile where the schema and the types have come apart. */

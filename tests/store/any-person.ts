@@ -64,9 +64,14 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
 
 const moment = fc.record({ atMs, day, zone })
 const of = fc.integer({ min: 1, max: 1000 })
+const attempt = fc.constantFrom(
+  {},
+  { attempt: '1234567890123456789' },
+  { attempt: '3f0e9c1a-77aa-4d1b-8a55-0d6a2c9d1e01' },
+)
 const entry: fc.Arbitrary<Entry> = fc
-  .tuple(moment, fc.record({ seq: of, enteredMs: atMs, typed: someOf(fc.tuple(text, text)) }))
-  .map(([when, entered]) => ({ ...when, ...entered }))
+  .tuple(moment, fc.record({ seq: of, enteredMs: atMs, typed: someOf(fc.tuple(text, text)) }), attempt)
+  .map(([when, entered, attempted]) => ({ ...when, ...entered, ...attempted }))
 
 const jarEntry: fc.Arbitrary<JarEntry> = fc
   .tuple(
@@ -109,7 +114,7 @@ const share: fc.Arbitrary<Share> = fc.record({
 
 /** Any person that the types allow and the bot could write, in no sensible story. */
 export const anyPerson: fc.Arbitrary<Person> = fc.record({
-  version: fc.constant(1),
+  version: fc.constant(2),
   settings: fc.record({
     units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
     country: fc.constantFrom(null, 'IT', 'GB'),
@@ -123,5 +128,7 @@ export const anyPerson: fc.Arbitrary<Person> = fc.record({
   nudges: someOf(nudge),
   lines: someOf(fc.record({ id: fc.stringMatching(/^[0-9a-f]{12}$/), line: text })),
   shares: someOf(share),
-  setAside: fc.constantFrom(null, 'local.unreadable-2026-11-25T10-30-00-000Z.json'),
+  setAside: orNull(
+    fc.record({ file: fc.constant('local.unreadable-2026-11-25T10-30-00-000Z.json'), day: orNull(day) }),
+  ),
 })

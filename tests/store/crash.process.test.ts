@@ -1,12 +1,13 @@
-import { readdir } from 'node:fs/promises'
+import { readdir, readFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
+import { restoreCopy } from '../../store/restore-copy.ts'
 import { runs, SEED } from '../runs.ts'
 import { startChild } from './child.ts'
 import { inFolder } from './in-folder.ts'
-import { userId } from './some-people.ts'
+import { jarOf, personWith, userId } from './some-people.ts'
 import { storeIn } from './some-store.ts'
 
 const PROGRAM = fileURLToPath(new URL('crash-child.ts', import.meta.url))
@@ -49,5 +50,39 @@ it(`keeps every acknowledged change when its process is killed, ${KILLS} times`,
       expect(logged).toEqual([])
       await store.close()
     }
+  }),
+)
+
+const LOSSES = fileURLToPath(new URL('loss-child.ts', import.meta.url))
+
+it(`keeps the last full copy when a start that begins anew is killed, ${KILLS} times`, { timeout: 600_000 }, () =>
+  inFolder(async (folder) => {
+    const who = userId(7)
+    const full = personWith({ jars: [jarOf('k7f2a', 40)] })
+    const before = storeIn(folder)
+    await before.update(who, () => full)
+    await before.copyNightly()
+    await before.close()
+    const day = '2026-11-25'
+    const copy = join(folder, 'copies', day, `${who}.json`)
+    for (const [lines, spins] of moments) {
+      const child = startChild(LOSSES, [folder, who, day])
+      await child.heard(lines)
+      for (let spin = 0; spin < spins; spin++) await new Promise(setImmediate)
+      await child.kill()
+      expect(child.lines.length).toBeGreaterThanOrEqual(lines)
+      expect(JSON.parse(await readFile(copy, 'utf8')).jars).toEqual(full.jars)
+      const store = storeIn(folder)
+      const now = await store.read(who)
+      // Whole or begun anew, and then told so; never torn, and never without a way back.
+      if (now.jars.length === 0) expect(now.setAside).toMatchObject({ day })
+      else expect(now).toEqual(full)
+      await store.copyNightly()
+      await store.close()
+      await restoreCopy({ folder, nowMs: Date.UTC(2027, 0, 1) }, who, day)
+    }
+    const last = storeIn(folder)
+    expect(await last.read(who)).toEqual(full)
+    await last.close()
   }),
 )

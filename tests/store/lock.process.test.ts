@@ -1,4 +1,4 @@
-import { mkdir, readdir, writeFile } from 'node:fs/promises'
+import { mkdir, readdir, rm, writeFile } from 'node:fs/promises'
 import { hostname } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -48,7 +48,7 @@ it('lets one process write and the others read, until it closes', () =>
     expect(await one!.ask(`take ${folder}`)).toBe('taken')
     expect(await other!.ask(`take ${folder}`)).toBe('locked')
     const store = storeIn(folder)
-    expect((await store.read('local')).version).toBe(1)
+    expect((await store.read('local')).version).toBe(2)
     const values = { folder, host: encodeURIComponent(hostname()), pid: one!.pid, isHere: true }
     await expect(store.update('local', () => null)).rejects.toMatchObject({ problem: 'locked', values })
     await expect(store.claimDue(1, 1, 1)).rejects.toMatchObject({ problem: 'locked' })
@@ -102,16 +102,42 @@ it('never takes it from another host', () =>
     expect(await readdir(join(folder, 'lock'))).toHaveLength(1)
   }))
 
+it.each<[string, Partial<Holder>]>([
+  ['another container of this host’s name', { namespace: '1' }],
+  ['this host under the name it had before', { host: 'shed' }],
+])('does not believe a process gone that is of %s', (_, parts) =>
+  inFolder(async (folder) => {
+    const left = { ...here, count: 0, pid: NO_PID, ...parts }
+    await leave(folder, left)
+    const values = { folder, host: left.host, pid: NO_PID, isHere: false }
+    await expect(update(folder)).rejects.toMatchObject({ problem: 'locked', values })
+    expect(await readdir(join(folder, 'lock'))).toEqual([holderName(left)])
+    // What the sentence says helps.
+    await rm(join(folder, 'lock', holderName(left)))
+    await update(folder)
+  }),
+)
+
+it('judges the name that an older Larderbell put up, which tells of no namespace', () =>
+  inFolder(async (folder) => {
+    const older = `${here.pid}_1_1_${here.boot}_${here.host}`
+    expect(holderOf(older)).toMatchObject({ namespace: null, started: '1', host: here.host })
+    await mkdir(join(folder, 'lock'))
+    await writeFile(join(folder, 'lock', older), '')
+    await update(folder)
+    expect(await readdir(join(folder, 'lock'))).toEqual([])
+  }))
+
 it('believes a process to be there where neither its start nor the machine can be asked', () => {
   const unknown = { ...here, started: null, boot: null }
   expect(mayStillRun(unknown, here)).toBe(true)
   expect(mayStillRun({ ...unknown, pid: NO_PID }, here)).toBe(false)
 })
 
-it.each<Partial<Holder>>([{}, { started: null, boot: null }, { host: 'a_b.c-d%20' }])(
+it.each<Partial<Holder>>([{}, { started: null, boot: null, namespace: null }, { host: 'a_b.c-d%20' }])(
   'reads its own names: %j',
   (parts) => {
-    const holder = { ...here, ...parts }
+    const holder: Holder = { ...here, ...parts }
     expect(holderOf(holderName(holder))).toEqual(holder)
   },
 )

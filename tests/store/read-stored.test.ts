@@ -4,37 +4,57 @@ import { describe, expect, it } from 'vitest'
 import { NOBODY, type Share } from '../../store/person.ts'
 import { migrate } from '../../store/schema/migrations.ts'
 import { SCHEMA_IS_TYPE } from '../../store/schema/person-schema.ts'
-import { KNOWN_VERSION, readStored } from '../../store/schema/read-stored.ts'
+import { KNOWN_VERSION, readStored, type Stored } from '../../store/schema/read-stored.ts'
 import type { Same } from '../../store/schema/same.ts'
 import { runs, SEED } from '../runs.ts'
 import { anyPerson } from './any-person.ts'
 import { jarOf, nudgeAt, personWith } from './some-people.ts'
 
-const SAMPLE = readFileSync(new URL('version-1.json', import.meta.url), 'utf8')
+const FIRST = readFileSync(new URL('version-1.json', import.meta.url), 'utf8')
+const SECOND = readFileSync(new URL('version-2.json', import.meta.url), 'utf8')
 
-it('reads the file of version 1 as it was written', () => {
-  const read = readStored(SAMPLE)
-  expect(read).toEqual({ kind: 'person', person: JSON.parse(SAMPLE) })
-  const kinds = new Set(
-    read.kind === 'person' ? read.person.jars.flatMap((jar) => jar.entries.map(({ kind }) => kind)) : [],
+const KINDS = [
+  'added',
+  'bottled',
+  'corrected',
+  'discarded',
+  'emptied',
+  'filtered',
+  'opened',
+  'put_off',
+  'renamed',
+  'shaken',
+  'started',
+  'strained',
+  'sweetened',
+  'tasted',
+  'undone',
+]
+
+const kindsIn = (read: Stored): readonly string[] =>
+  read.kind === 'person'
+    ? [...new Set(read.person.jars.flatMap((jar) => jar.entries.map(({ kind }) => kind)))].sort()
+    : []
+
+it('reads the file of version 1, with its note of a file set aside', () => {
+  const before = JSON.parse(FIRST)
+  const read = readStored(FIRST)
+  expect(read).toEqual({
+    kind: 'person',
+    person: { ...before, version: 2, setAside: { file: 'local.unreadable-2026-10-30T08-00-00-000Z.json', day: null } },
+  })
+  expect(kindsIn(read)).toEqual(KINDS)
+  const none = readStored(JSON.stringify({ ...before, setAside: null }))
+  expect(none).toMatchObject({ kind: 'person', person: { setAside: null } })
+})
+
+it('reads the file of version 2 as it was written', () => {
+  const read = readStored(SECOND)
+  expect(read).toEqual({ kind: 'person', person: JSON.parse(SECOND) })
+  expect(kindsIn(read)).toEqual(KINDS)
+  expect(read.kind === 'person' && read.person.jars[0]!.entries.map(({ attempt }) => attempt)).toContain(
+    '1311111111111111111',
   )
-  expect([...kinds].sort()).toEqual([
-    'added',
-    'bottled',
-    'corrected',
-    'discarded',
-    'emptied',
-    'filtered',
-    'opened',
-    'put_off',
-    'renamed',
-    'shaken',
-    'started',
-    'strained',
-    'sweetened',
-    'tasted',
-    'undone',
-  ])
 })
 
 it('reads whatever the types let us write', () => {
@@ -112,6 +132,11 @@ describe('what was not written by us', () => {
     ['shares.0.postedIn', { channelId: '1', messageId: '2' }],
     ['shares.0.made', -1],
     ['setAside', undefined],
+    ['setAside', 'local.unreadable-2026-11-25T10-30-00-000Z.json'],
+    ['setAside', { file: 'local.unreadable-2026-11-25T10-30-00-000Z.json' }],
+    ['jars.0.entries.0.attempt', ''],
+    ['jars.0.entries.0.attempt', '../..'],
+    ['jars.0.entries.0.attempt', null],
     ['surplus', 1],
     ['jars.0.entries.0.surplus', 1],
   ])('%s: %j', (path, value) => {
@@ -127,8 +152,8 @@ describe('what was not written by us', () => {
 })
 
 it('leaves a newer version alone', () => {
-  expect(readStored('{"version":2,"anything":true}')).toEqual({ kind: 'newer', version: 2 })
-  expect(KNOWN_VERSION).toBe(1)
+  expect(readStored('{"version":3,"anything":true}')).toEqual({ kind: 'newer', version: 3 })
+  expect(KNOWN_VERSION).toBe(2)
 })
 
 it('migrates step by step from any version', () => {

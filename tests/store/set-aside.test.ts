@@ -1,6 +1,7 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
+import type { SetAside } from '../../store/person.ts'
 import type { StorageError } from '../../store/storage-error.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, nudgeAt, personWith, userId } from './some-people.ts'
@@ -27,9 +28,11 @@ it('sets aside what cannot be read, tells its owner, and goes on', () =>
   withFile(NONSENSE, async (folder, users) => {
     const logged: string[] = []
     const store = storeIn(folder, { log: (text) => logged.push(text) })
-    expect(await store.read(A)).toEqual(personWith({ setAside: ASIDE }))
+    expect(await store.read(A)).toEqual(personWith({ setAside: { file: ASIDE, day: null } }))
     expect(await readFile(join(users, ASIDE), 'utf8')).toBe(NONSENSE)
-    expect(logged).toEqual([`store: ${A} could not be read (not a JSON object), set aside as ${ASIDE}`])
+    expect(logged).toEqual([
+      `store: ${A} could not be read (not a JSON object), set aside as ${ASIDE}; no copy of it holds a jar`,
+    ])
     await store.update(A, (person) => ({ ...person, jars: [jarOf('k7f2a', 1)], setAside: null }))
     await store.close()
     const again = storeIn(folder)
@@ -40,10 +43,10 @@ it('sets aside what cannot be read, tells its owner, and goes on', () =>
 
 it('tells whoever is there to read it instead of logging', () =>
   withFile(NONSENSE, async (folder) => {
-    const [logged, told]: [string[], string[]] = [[], []]
-    const store = storeIn(folder, { log: (text) => logged.push(text), tellSetAside: (file) => told.push(file) })
+    const [logged, told]: [string[], SetAside[]] = [[], []]
+    const store = storeIn(folder, { log: (text) => logged.push(text), tellSetAside: (aside) => told.push(aside) })
     await store.read(A)
-    expect([logged, told]).toEqual([[], [ASIDE]])
+    expect([logged, told]).toEqual([[], [{ file: ASIDE, day: null }]])
     await store.close()
   }))
 
@@ -54,7 +57,7 @@ it('sets aside a second file of the same moment under a name of its own', () =>
     await store.close()
     await writeFile(join(users, `${A}.json`), '[]')
     const again = storeIn(folder)
-    expect((await again.read(A)).setAside).toBe(ASIDE.replace('.json', '-1.json'))
+    expect((await again.read(A)).setAside?.file).toBe(ASIDE.replace('.json', '-1.json'))
     expect(await readFile(join(users, ASIDE), 'utf8')).toBe(NONSENSE)
     expect(await again.remove(A)).toEqual({ jars: 0, entries: 0, copies: 2 })
     expect(await readdir(users)).toEqual([`${B}.json`])
@@ -65,7 +68,7 @@ it('finds it while it looks for who is due, and names everybody else', () =>
   withFile(NONSENSE, async (folder) => {
     const store = storeIn(folder)
     expect(await store.claimDue(NOW_MS, 9, 60)).toEqual([B])
-    expect((await store.read(A)).setAside).toBe(ASIDE)
+    expect((await store.read(A)).setAside?.file).toBe(ASIDE)
     await store.close()
   }))
 
@@ -73,7 +76,7 @@ it('leaves a newer version as it is, whatever is asked', () =>
   withFile('{"version":3,"jars":[]}', async (folder, users) => {
     const store = storeIn(folder)
     const path = join(users, `${A}.json`)
-    const newer = { problem: 'newer_version', values: { path, version: 3, known: 1 } }
+    const newer = { problem: 'newer_version', values: { path, version: 3, known: 2 } }
     await expect(store.read(A)).rejects.toMatchObject(newer)
     await expect(store.update(A, (person) => person)).rejects.toMatchObject(newer)
     await expect(store.remove(A)).rejects.toMatchObject(newer)
@@ -93,7 +96,7 @@ it('sets aside again after a crash in between', () =>
     crashes = true
     await expect(dying.read(A)).rejects.toMatchObject({ problem: 'disk_failed' })
     crashes = false
-    expect((await dying.read(A)).setAside).toBe(ASIDE.replace('.json', '-1.json'))
+    expect((await dying.read(A)).setAside?.file).toBe(ASIDE.replace('.json', '-1.json'))
     expect(await readFile(join(users, ASIDE), 'utf8')).toBe(NONSENSE)
     await dying.close()
   }))
@@ -104,7 +107,7 @@ it('sets aside where a file cannot have two names', () =>
       if (name === 'link') throw failure('EPERM')
     })
     const store = storeIn(folder, { disk })
-    expect((await store.read(A)).setAside).toBe(ASIDE)
+    expect((await store.read(A)).setAside?.file).toBe(ASIDE)
     expect(await readFile(join(users, ASIDE), 'utf8')).toBe(NONSENSE)
     await store.close()
   }))
@@ -117,9 +120,12 @@ it('says so where it cannot be set aside', () =>
     })
     const store = storeIn(folder, { disk })
     const error: StorageError = await store.read(A).catch((caught) => caught)
-    expect(error).toMatchObject({ problem: 'unreadable', values: { path } })
+    expect(error).toMatchObject({ problem: 'unreadable', values: { path, userId: A, day: null } })
     const elsewhere = storeIn(folder)
-    await expect(elsewhere.read(A)).rejects.toMatchObject({ problem: 'unreadable', values: { path } })
+    await expect(elsewhere.read(A)).rejects.toMatchObject({
+      problem: 'unreadable',
+      values: { path, userId: A, day: null },
+    })
     expect(await readFile(path, 'utf8')).toBe(NONSENSE)
     await store.close()
     await elsewhere.close()

@@ -35,6 +35,8 @@ export function watchedDisk(before: Before): Disk {
       before('readFileNow', shortOf(path))
       return nodeDisk.readFileNow(path)
     },
+    readlink: watched('readlink', nodeDisk.readlink, one),
+    copy: watched('copy', nodeDisk.copy, two),
     rename: watched('rename', nodeDisk.rename, two),
     link: watched('link', nodeDisk.link, two),
     unlink: watched('unlink', nodeDisk.unlink, one),

@@ -4,7 +4,7 @@ import { nodeDisk } from '../../store/disk.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, nudgeAt, personWith, userId } from './some-people.ts'
 import { storeIn } from './some-store.ts'
-import { type Call, watchedDisk } from './watched-disk.ts'
+import { type Call, failure, watchedDisk } from './watched-disk.ts'
 
 const A = userId(1)
 const PERSON = personWith({ jars: [jarOf('k7f2a', 2)], nudges: [nudgeAt(5)] })
@@ -25,6 +25,7 @@ const callsOf = (work: (store: ReturnType<typeof storeIn>) => Promise<unknown>):
 
 /** What the claim about a power cut rests on: text durable, then the name, then the name durable, and only then the answer. */
 const WRITE = [
+  ['readlink', `${A}.json`],
   ['create', `.${A}.tmp`],
   ['writeFile', `.${A}.tmp`],
   ['sync', `.${A}.tmp`],
@@ -45,9 +46,30 @@ it('touches nothing where there is nothing to change, and serves reads and ticks
   expect(await callsOf(work)).toEqual([])
 })
 
+it('writes once more what may not be durable, at the next change that comes to nothing, and then no more', () =>
+  inFolder(async (folder) => {
+    const calls: Call[] = []
+    let isFailing = true
+    const disk = watchedDisk((...call) => {
+      calls.push(call)
+      if (isFailing && call[0] === 'syncFolder' && calls.some(([name]) => name === 'rename')) throw failure('EIO')
+    })
+    const store = storeIn(folder, { disk })
+    await expect(store.update(A, () => PERSON)).rejects.toMatchObject({ problem: 'unsure', values: { code: 'EIO' } })
+    isFailing = false
+    await store.read(A)
+    calls.length = 0
+    expect(await store.update(A, () => null)).toEqual(PERSON)
+    expect(calls).toEqual([...WRITE, ['syncFolder', 'users']])
+    calls.length = 0
+    await store.update(A, () => null)
+    expect(calls).toEqual([])
+    await store.close()
+  }))
+
 it('makes a copy durable too', async () => {
   const calls = await callsOf((store) => store.copyNightly())
-  const first = calls.findIndex(([name]) => name === 'create')
+  const first = calls.findIndex(([name]) => name === 'create') - 1
   expect(calls.slice(first)).toEqual([...WRITE, ['syncFolder', '2026-11-25']])
 })
 
@@ -56,11 +78,12 @@ it('makes it durable that a person is gone, the file itself last', async () => {
     await store.copyNightly()
     await store.remove(A)
   })
-  expect(calls.slice(-6)).toEqual([
+  expect(calls.slice(-7)).toEqual([
     ['readdir', '2026-11-25'],
     ['unlink', `${A}.json`],
     ['syncFolder', '2026-11-25'],
     ['readdir', 'users'],
+    ['readlink', `${A}.json`],
     ['unlink', `${A}.json`],
     ['syncFolder', 'users'],
   ])

@@ -24,7 +24,7 @@ export function comingOf(
   { nowMs, assumedZone }: { readonly nowMs: number; readonly assumedZone: string },
 ): readonly Coming[] {
   const told = new Map(jars.map((jar) => [jar.id, { jar, story: storyOf(jar.entries) }]))
-  return untold(person, assumedZone).flatMap(({ jarId, duty }) => {
+  return untold(person, assumedZone, nowMs).flatMap(({ jarId, duty }) => {
     const { jar, story } = told.get(jarId) ?? { story: null }
     // What must not be drunk as it is asks for nothing until it is put right.
     return jar === undefined || story === null || duty.dueMs <= nowMs || isHeldBack(story)

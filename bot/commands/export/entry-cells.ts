@@ -11,7 +11,7 @@ const typedText = ({ typed }: JarEntry): string => typed.map(([option, text]) =>
 
 /** An entry in one line; `details` holds what its kind alone has, whole. */
 function cellsOf(entry: JarEntry, id: string, name: string, isUndone: boolean): Line {
-  const { seq, kind, day, atMs, zone, enteredMs, typed: _, ...details } = entry
+  const { seq, kind, day, atMs, zone, enteredMs, typed: _, attempt: _a, ...details } = entry
   const tasted = entry.kind === 'tasted' ? entry : null
   return {
     jarId: id,

@@ -11,8 +11,11 @@ const DAY_MS = 86_400_000
 /** Clocks of two machines, and days of two zones, lie so far apart at most. */
 const APART_DAYS = 3
 const TWENTY_YEARS_DAYS = 20 * 366
-/** Nothing was recorded before. */
-const EARLIEST_MS = Date.UTC(1990, 0, 1)
+/** The years that a day can name, 0 to 9999: whatever a clock said, it was one of these. */
+const [EARLIEST_MS, LATEST_MS] = [Date.parse('0000-01-01'), Date.parse('9999-12-31')]
+
+/** `/jar start` takes no weaker spirit. */
+const LEAST_SPIRIT_PERCENT = 0.1
 
 const MOST_TYPED = 40
 const OPTION = /^[a-z][a-z-]{0,39}$/
@@ -75,11 +78,16 @@ const plantsIn = (happening: Happening) =>
 const listsIn = (happening: Happening): readonly (readonly unknown[])[] =>
   Object.values(happening).filter((value) => Array.isArray(value))
 
-function happeningFault(happening: Happening, startDay: number): WrongEntry | null {
+const spiritsIn = (happening: Happening) =>
+  happening.kind === 'started' || happening.kind === 'added' ? happening.spirits : []
+
+/** `around`: days near one of which every day lies that it names; clocks may have been wrong at some of them. */
+function happeningFault(happening: Happening, around: readonly number[]): WrongEntry | null {
   const parts = partsOf(happening)
   if (!parts.every(isInRange)) return 'amount'
+  if (spiritsIn(happening).some(({ abvPercent }) => abvPercent.value < LEAST_SPIRIT_PERCENT)) return 'amount'
   const days = parts.flatMap(([name, value]) => (DAYS.has(name) && typeof value === 'string' ? [dayNumber(value)] : []))
-  if (days.some((day) => Math.abs(day - startDay) > TWENTY_YEARS_DAYS)) return 'day'
+  if (days.some((day) => around.every((each) => Math.abs(day - each) > TWENTY_YEARS_DAYS))) return 'day'
   if (happening.kind === 'put_off' && happening.untilMs !== null) {
     if (Math.abs(dayNumber(happening.untilDay) - happening.untilMs / DAY_MS) > APART_DAYS) return 'day'
   }
@@ -91,23 +99,26 @@ function happeningFault(happening: Happening, startDay: number): WrongEntry | nu
   return listsIn(happening).some(({ length }) => length > MOST_PARTS) ? 'long' : null
 }
 
-function momentFault({ atMs, day, zone }: Moment, nowMs: number): WrongEntry | null {
-  if (atMs < EARLIEST_MS) return 'day'
-  if (atMs > nowMs + APART_DAYS * DAY_MS) return 'future'
-  return Math.abs(dayNumber(day) - dayNumberAt(zone, atMs)) > APART_DAYS ? 'day' : null
-}
+const momentFault = ({ atMs, day, zone }: Moment): WrongEntry | null =>
+  atMs < EARLIEST_MS || atMs > LATEST_MS || Math.abs(dayNumber(day) - dayNumberAt(zone, atMs)) > APART_DAYS
+    ? 'day'
+    : null
 
-/** What is wrong with an entry by itself, whatever stands before it; `startDay` is that of its jar, counted from 1970. */
-export function entryFault(entry: JarEntry, startDay: number, nowMs: number): WrongEntry | null {
+/**
+ * What is wrong with an entry by itself, whatever stands before it and whatever the clock said; `startDay` is that of its
+ * jar, counted from 1970.
+ */
+export function entryFault(entry: JarEntry, startDay: number): WrongEntry | null {
   const { typed, enteredMs } = entry
   if (typed.length > MOST_TYPED || typed.some(([option, text]) => !OPTION.test(option) || text.length > LONGEST_LINE)) {
     return 'long'
   }
-  if (enteredMs < EARLIEST_MS) return 'day'
-  if (enteredMs > nowMs + APART_DAYS * DAY_MS) return 'future'
-  const moment = momentFault(entry, nowMs)
+  if (enteredMs < EARLIEST_MS || enteredMs > LATEST_MS) return 'day'
+  const moment = momentFault(entry)
   if (moment !== null || entry.kind === 'undone') return moment
-  if (entry.kind !== 'corrected') return happeningFault(entry, startDay)
-  const moved = entry.moved === null ? null : momentFault(entry.moved, nowMs)
-  return moved ?? happeningFault(entry.by, startDay)
+  const around = [startDay, dayNumber(entry.day), Math.floor(enteredMs / DAY_MS)]
+  if (entry.kind !== 'corrected') return happeningFault(entry, around)
+  const { moved } = entry
+  const wrong = moved === null ? null : momentFault(moved)
+  return wrong ?? happeningFault(entry.by, moved === null ? around : [...around, dayNumber(moved.day)])
 }

@@ -8,21 +8,26 @@ import { change } from '../jar/change-jar.ts'
 import { dangerCautions } from '../jar/jar-dangers.ts'
 import { note } from '../outcome-reply.ts'
 import { kitchenOf } from '../typed-in.ts'
-import { wrongEntry } from './import-error.ts'
 import { jarFault } from './jar-fault.ts'
-import { MOST_BYTES, type Notebook } from './notebook-file.ts'
+import { type GivenJar, MOST_BYTES, type Notebook } from './notebook-file.ts'
 import { readNotebook } from './read-notebook.ts'
 import { nameOf, type TakenIn, takeIn } from './take-in.ts'
 
-async function expectSound({ jars }: Notebook, nowMs: number): Promise<void> {
-  for (const [index, jar] of jars.entries()) {
-    const fault = await jarFault(jar.entries, nowMs)
-    if (fault !== null) throw wrongEntry({ jar: index + 1, name: nameOf(jar) || null, ...fault, where: null })
+/** Without the jars that could not have happened so, which are left out. */
+async function soundOf(notebook: Notebook): Promise<Notebook> {
+  const jars: GivenJar[] = []
+  const left = [...notebook.left]
+  for (const given of notebook.jars) {
+    const fault = await jarFault(given.jar.entries)
+    if (fault === null) jars.push(given)
+    else left.push({ jar: given.number, name: nameOf(given.jar) || null, ...fault, where: null })
   }
+  return { ...notebook, jars, left }
 }
 
-function notesOf({ added, longer, renamed, isSettled }: TakenIn): readonly Message<'notes'>[] {
+function notesOf({ added, longer, renamed, isSettled, left }: TakenIn): readonly Message<'notes'>[] {
   return [
+    ...(left.length > 0 ? [{ group: 'notes', key: 'import_left', values: { left } } as const] : []),
     ...(renamed.length > 0 ? [{ group: 'notes', key: 'import_renamed', values: { names: renamed } } as const] : []),
     ...(isSettled ? [note('import_settings')] : []),
     ...(added.length + longer.length > 0 ? [note('import_past')] : []),
@@ -30,7 +35,7 @@ function notesOf({ added, longer, renamed, isSettled }: TakenIn): readonly Messa
 }
 
 function importedReply(taken: TakenIn, jars: readonly Jar[]): Reply {
-  const { added, longer, same, entries, renamed, isSettled } = taken
+  const { added, longer, same, entries, renamed, isSettled, left } = taken
   const isChanged = added.length + longer.length > 0
   return {
     headline: {
@@ -45,19 +50,29 @@ function importedReply(taken: TakenIn, jars: readonly Jar[]): Reply {
     actions: isChanged
       ? [{ label: { group: 'actions', key: 'import_list', values: undefined }, line: '/jar list' }]
       : [],
-    data: { added, longer, same, entries, renamed: renamed.map(([from, to]) => ({ from, to })), settings: isSettled },
+    data: {
+      added,
+      longer,
+      same,
+      entries,
+      renamed: renamed.map(([from, to]) => ({ from, to })),
+      left: left.map(({ jar, name, seq, why }) => ({ jar, name, entry: seq, why })),
+      settings: isSettled,
+    },
     kitchen: kitchenOf({}),
   }
 }
 
-/** Takes in a notebook: all of it or nothing. */
+/** Takes in what is sound of a notebook, and names the rest. Throws `import_jars` where nothing of it is. */
 export async function importNotebook(typed: string, context: Context): Promise<Reply> {
-  const { openFile, nowMs } = context
+  const { openFile } = context
   if (openFile === undefined) throw new ChatError('bad_value', 'no_files_here', {})
-  const notebook = readNotebook(await openFile(typed, MOST_BYTES))
-  await expectSound(notebook, nowMs)
+  const notebook = await soundOf(readNotebook(await openFile(typed, MOST_BYTES)))
   const taken = await change(context, (person) => {
     const made = takeIn(person, notebook, context)
+    if (made.left.length > 0 && made.added.length + made.longer.length + made.same === 0) {
+      throw new ChatError('bad_value', 'import_jars', { left: made.left })
+    }
     const isShared = made.person.shares.length > person.shares.length
     const isNews = made.isSettled || isShared || made.added.length + made.longer.length > 0
     return { person: isNews ? made.person : null, made }

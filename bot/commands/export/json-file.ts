@@ -1,6 +1,7 @@
 import type { Person, Share } from '../../../store/person.ts'
 import type { ReplyFile } from '../../chat/reply.ts'
-import { MOST_BYTES, NOTEBOOK_MARK, NOTEBOOK_VERSION } from './notebook-file.ts'
+import { withoutAttempts } from './attempts.ts'
+import { MOST_SHARED_BYTES, NOTEBOOK_MARK, NOTEBOOK_VERSION } from './notebook-file.ts'
 
 /** Kept free in every file for what stands around the jars. */
 const AROUND_BYTES = 2000
@@ -30,10 +31,10 @@ export function notebookTexts(person: Person, nowMs: number): readonly string[] 
   // What is shared of a jar that is gone goes along with the first.
   const ofNone = person.shares.filter(({ jarId }) => !jarIds.has(jarId))
   const parts = [{ jarTexts: [] as string[], shares: [...ofNone] }]
-  const roomFor = (shares: readonly Share[]): number => MOST_BYTES - AROUND_BYTES - JSON.stringify(shares).length
+  const roomFor = (shares: readonly Share[]): number => MOST_SHARED_BYTES - AROUND_BYTES - JSON.stringify(shares).length
   let room = roomFor(ofNone)
   for (const jar of person.jars) {
-    const text = JSON.stringify(jar)
+    const text = JSON.stringify(withoutAttempts(jar))
     const shares = person.shares.filter(({ jarId }) => jarId === jar.id)
     const bytes = encoder.encode(text).length + JSON.stringify(shares).length + 2
     if (bytes > room && parts.at(-1)!.jarTexts.length > 0) {

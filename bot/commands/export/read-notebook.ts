@@ -1,13 +1,16 @@
 import { z } from 'zod'
+import type { JarEntry } from '../../../core/jar/event.ts'
+import { bytesOf, MOST_JAR_BYTES } from '../../../core/jar/record.ts'
 import { shown } from '../../../core/quantity/typed-text.ts'
 import type { Jar } from '../../../store/person.ts'
 import { entrySchema, jarSchema, settingsSchema, shareSchema } from '../../../store/schema/person-schema.ts'
 import { ChatError } from '../../chat/chat-error.ts'
+import type { LeftJar } from '../../chat/file-problems.ts'
 import type { GivenFile } from '../../chat/given-file.ts'
 import { MOST_SHARES } from '../share/new-share.ts'
-import { wrongEntry } from './import-error.ts'
-import { MOST_IN_JAR, MOST_JARS } from './import-limits.ts'
-import { NOTEBOOK_MARK, NOTEBOOK_VERSION, type Notebook } from './notebook-file.ts'
+import { withoutAttempt } from './attempts.ts'
+import { KEPT_BYTES, MOST_IN_JAR, MOST_JARS } from './import-limits.ts'
+import { MOST_SHARED_BYTES, NOTEBOOK_MARK, NOTEBOOK_VERSION, type Notebook } from './notebook-file.ts'
 import { readJson } from './read-json.ts'
 
 const markSchema = z.object({ larderbell: z.literal(NOTEBOOK_MARK), version: z.int().min(1) })
@@ -42,21 +45,31 @@ function nameOf(raw: unknown): string | null {
   return name === '' ? null : name
 }
 
-function readJar(raw: unknown, jar: number): Jar {
+type JarRead = { readonly jar: Jar } | { readonly left: LeftJar }
+
+function readJar(raw: unknown, number: number): JarRead {
   const name = nameOf(raw)
-  const outer = looseJar.safeParse(raw)
-  if (!outer.success) throw wrongEntry({ jar, name, seq: null, why: 'part', where: whereOf(outer.error) })
-  const entries = outer.data.entries.map((entry, index) => {
-    const read = entrySchema.safeParse(entry)
-    if (!read.success) throw wrongEntry({ jar, name, seq: index + 1, why: 'part', where: whereOf(read.error) })
-    return read.data
+  const wrong = (seq: number | null, error: z.ZodError): JarRead => ({
+    left: { jar: number, name, seq, why: 'part', where: whereOf(error) },
   })
-  return { ...outer.data, entries }
+  const outer = looseJar.safeParse(raw)
+  if (!outer.success) return wrong(null, outer.error)
+  const entries: JarEntry[] = []
+  for (const [index, entry] of outer.data.entries.entries()) {
+    const read = entrySchema.safeParse(entry)
+    if (!read.success) return wrong(index + 1, read.error)
+    entries.push(withoutAttempt(read.data))
+  }
+  if (bytesOf(entries) > MOST_JAR_BYTES + KEPT_BYTES) {
+    return { left: { jar: number, name, seq: null, why: 'long', where: null } }
+  }
+  return { jar: { ...outer.data, entries } }
 }
 
 /**
- * A notebook whose every part is one that the store can keep; whether it could have happened is looked at later. Throws
- * `import_no_notebook`, `import_newer`, `import_part`, `import_too_many` and `import_jar`.
+ * A notebook whose every part is one that the store can keep, and the jars that are left out because they are not; whether
+ * what is in it could have happened is looked at later. Throws `import_no_notebook`, `import_newer`, `import_part`,
+ * `import_too_many`, and `file_too_big` of a file that holds more than one jar.
  */
 export function readNotebook(file: GivenFile): Notebook {
   const raw = readJson(file)
@@ -72,5 +85,14 @@ export function readNotebook(file: GivenFile): Notebook {
   if (jars.length > MOST_JARS) {
     throw new ChatError('limit', 'import_too_many', { jars: jars.length, most: MOST_JARS })
   }
-  return { settings, shares, jars: jars.map((jar, index) => readJar(jar, index + 1)) }
+  if (jars.length > 1 && file.bytes.length > MOST_SHARED_BYTES) {
+    throw new ChatError('limit', 'file_too_big', { name: file.name, mostBytes: MOST_SHARED_BYTES })
+  }
+  const all = jars.map((jar, index) => ({ number: index + 1, ...readJar(jar, index + 1) }))
+  return {
+    settings,
+    shares,
+    jars: all.flatMap((each) => ('jar' in each ? [{ number: each.number, jar: each.jar }] : [])),
+    left: all.flatMap((each) => ('left' in each ? [each.left] : [])),
+  }
 }

@@ -1,18 +1,16 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { allDuties } from '../../../core/jar/duties.ts'
-import type { JarEntry } from '../../../core/jar/event.ts'
-import { freeName, sameName } from '../../../core/jar/jar-name.ts'
-import { momentOf } from '../../../core/jar/moment.ts'
 import { newJarId } from '../../../core/jar/new-jar-id.ts'
-import { record } from '../../../core/jar/record.ts'
 import { storyOf } from '../../../core/jar/story.ts'
 import { dutySettings } from '../../../store/due.ts'
 import { type Jar, NOBODY, type Person, type Place, type Settings, type Share } from '../../../store/person.ts'
-import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
+import type { LeftJar } from '../../chat/file-problems.ts'
 import { canonical } from '../canonical.ts'
-import { MOST_RUNNING, runningJars } from '../jar/running.ts'
+import { freed } from '../jar/freed-name.ts'
+import { MOST_RUNNING } from '../jar/running.ts'
 import { MOST_SHARES } from '../share/new-share.ts'
+import { withoutAttempt } from './attempts.ts'
 import { MOST_JARS } from './import-limits.ts'
 import type { Notebook } from './notebook-file.ts'
 
@@ -28,6 +26,8 @@ export interface TakenIn {
   /** Entries that are new. */
   readonly entries: number
   readonly renamed: readonly (readonly [from: string, to: string])[]
+  /** What was not sound, or had no room. */
+  readonly left: readonly LeftJar[]
   readonly isSettled: boolean
 }
 
@@ -66,19 +66,14 @@ function withoutNagging(jar: Jar, settings: Settings, { nowMs, assumedZone }: No
   return { ...jar, told }
 }
 
-/** Under a name that no other running jar has; the change is an entry of its own. */
-function named(jar: Jar, others: readonly Jar[], { nowMs, zone }: Now): Jar {
-  const story = storyOf(jar.entries)
-  if (story === null || story.ended !== null) return jar
-  const taken = runningJars(others).map(({ story: { name } }) => name)
-  if (!taken.some((name) => sameName(name, story.name))) return jar
-  const name = freeName(story.name, taken)
-  const moment = momentOf(null, { nowMs, zone, entries: jar.entries })
-  const { entries } = record(jar.entries, { kind: 'renamed', name }, moment, {
-    enteredMs: nowMs,
-    typed: [['name', name]],
-  })
-  return { ...jar, entries }
+/** Under a name that no other running jar has, the change an entry of its own; null where it has no place for that. */
+function named(jar: Jar, others: readonly Jar[], now: Now): Jar | null {
+  try {
+    return { ...jar, entries: freed(jar.entries, others, now) }
+  } catch (error) {
+    if (error instanceof DomainError && error.problem === 'too_many_entries') return null
+    throw error
+  }
 }
 
 /** As it is called now; empty where its start was undone. */
@@ -103,20 +98,33 @@ interface Held {
   readonly texts: readonly string[]
 }
 
-const held = (jar: Jar): Held => ({ jar, texts: jar.entries.map((entry: JarEntry) => canonical(entry)) })
+const held = (jar: Jar): Held => ({ jar, texts: jar.entries.map((entry) => canonical(withoutAttempt(entry))) })
+
+const byPlace = (one: LeftJar, other: LeftJar): number => one.jar - other.jar
+
+const isRunning = ({ entries }: Jar): boolean => storyOf(entries)?.ended === null
+
+/** Why a jar cannot be one more beside others; null where it can. */
+function noRoom(jar: Jar, isNew: boolean, others: readonly Jar[]): LeftJar['why'] | null {
+  if (isNew && others.length >= MOST_JARS) return 'room'
+  return isRunning(jar) && others.filter(isRunning).length >= MOST_RUNNING ? 'running' : null
+}
 
 /**
  * A notebook merged into what a person has: a jar that is here is taken once, in its longer form; another jar with the same
- * id gets a new one. Throws where that would be more jars than are kept. Pure, as `Store.update` asks.
+ * id gets a new one; what would be more than is kept is left out. Pure, as `Store.update` asks.
  */
-export function takeIn(person: Person, { settings: theirs, shares, jars }: Notebook, now: Now): TakenIn {
+export function takeIn(person: Person, notebook: Notebook, now: Now): TakenIn {
+  const { settings: theirs, shares, jars } = notebook
   const settings = settingsOf(person.settings, theirs, now)
   const all: Held[] = person.jars.map(held)
   const [added, longer]: [string[], string[]] = [[], []]
   const renamed: [string, string][] = []
+  const left = [...notebook.left]
   const idOf = new Map<string, string>()
   let [same, entries] = [0, 0]
-  for (const given of jars.map(held)) {
+  for (const { number, jar: theirJar } of jars) {
+    const given = held(theirJar)
     const at = all.findIndex(({ texts }) => isSameStory(texts, given.texts))
     const mine = all[at]
     if (mine !== undefined && mine.texts.length >= given.texts.length) {
@@ -125,31 +133,38 @@ export function takeIn(person: Person, { settings: theirs, shares, jars }: Noteb
       continue
     }
     const others = all.filter((each) => each !== mine).map(({ jar }) => jar)
+    const leave = (why: LeftJar['why']): void => {
+      left.push({ jar: number, name: nameOf(given.jar) || null, seq: null, why, where: null })
+    }
+    const why = noRoom(given.jar, mine === undefined, others)
+    if (why !== null) {
+      leave(why)
+      continue
+    }
+    const free = named(given.jar, others, now)
+    if (free === null) {
+      leave('taken')
+      continue
+    }
     const ids = others.map(({ id }) => id)
     const id = mine?.jar.id ?? (ids.includes(given.jar.id) ? newJarId(given.texts[0]!, ids) : given.jar.id)
     idOf.set(given.jar.id, id)
     const merged: Jar = {
-      ...given.jar,
+      ...free,
       id,
       told: union(mine?.jar.told ?? [], given.jar.told),
       cautioned: union(mine?.jar.cautioned ?? [], given.jar.cautioned),
     }
-    const jar = withoutNagging(named(merged, others, now), settings, now)
-    const [from, to] = [nameOf(merged), nameOf(jar)]
+    const jar = withoutNagging(merged, settings, now)
+    const [from, to] = [nameOf(given.jar), nameOf(jar)]
     if (from !== to) renamed.push([from, to])
     entries += given.texts.length - (mine?.texts.length ?? 0)
     if (mine === undefined) added.push(id)
     else longer.push(id)
     all.splice(at === -1 ? all.length : at, at === -1 ? 0 : 1, { jar, texts: given.texts })
   }
-  const merged = all.map(({ jar }) => jar)
-  if (merged.length > MOST_JARS) {
-    throw new ChatError('limit', 'import_too_many', { jars: merged.length, most: MOST_JARS })
-  }
-  if (added.length > 0 && runningJars(merged).length > MOST_RUNNING) {
-    throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })
-  }
   const isSettled = !sameValue(settings, person.settings)
+  const merged = all.map(({ jar }) => jar)
   const taken = { ...person, settings, jars: merged, shares: sharesOf(person.shares, shares, idOf) }
-  return { person: taken, added, longer, same, entries, renamed, isSettled }
+  return { person: taken, added, longer, same, entries, renamed, isSettled, left: left.toSorted(byPlace) }
 }

@@ -25,7 +25,7 @@ const input = z
   .object({
     jar: jarFields.jar,
     of: planFields.anyPlants.optional(),
-    spirit: planFields.drinkable.optional(),
+    spirit: fields.spirits.optional(),
     strength: fields.strength.optional(),
     water: fields.amount.optional(),
     sugar: fields.sugar.optional(),
@@ -41,7 +41,7 @@ const input = z
 function addedTo(story: Story, { of, spirit, strength, water, sugar }: z.output<typeof input>): Ingredients {
   const liquids: Ingredients = {
     plants: [],
-    spirits: spirit === undefined ? [] : spiritPortions('jar add', spirit.is, strength),
+    spirits: spirit === undefined ? [] : spiritPortions(spirit.is, strength),
     waterG: waterG(water),
     sugarG: sugarOf(sugar),
   }

@@ -55,8 +55,12 @@ export function strengthText({ abvPercent: { value }, abvAtC, readsProof }: Port
   return `${strength}${at(abvAtC)}`
 }
 
-/** `700 ml 75.5%`, as the grammar reads it. */
-const portionText = (portion: Portion): string => `${pouredText(portion)} ${strengthText(portion)}`
+/** `250 g/L` after a space, as the grammar reads it; empty where there is no sugar in it. */
+export const sugarText = ({ sugarGPerL: { value } }: Portion): string => (value === 0 ? '' : ` ${written(value)} g/L`)
+
+/** `700 ml 75.5%`, `500 ml 28% 250 g/L`, as the grammar reads it. */
+export const portionText = (portion: Portion): string =>
+  `${pouredText(portion)} ${strengthText(portion)}${sugarText(portion)}`
 
 /** What the maker called each plant at the start; nothing where that cannot be read any more. */
 function readAgain(of: string | undefined): readonly Read[] {

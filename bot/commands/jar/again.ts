@@ -14,7 +14,6 @@ import { defineCommand } from '../../chat/command.ts'
 import { writeLine } from '../../chat/write-line.ts'
 import type { Message } from '../../text/words.ts'
 import { fields, type Given } from '../fields.ts'
-import { planFields } from '../plan-fields.ts'
 import { daysNotes } from '../plan-from-code.ts'
 import { doseNotes } from '../plan-notes.ts'
 import { spiritPortions } from '../portions.ts'
@@ -78,7 +77,7 @@ export const againCommand = defineCommand({
   path: 'again',
   input: z.object({
     jar: jarFields.jar,
-    spirit: planFields.drinkable.optional(),
+    spirit: fields.spirits.optional(),
     strength: fields.strength.optional(),
     'to-strength': fields.wishedStrength.optional(),
     'to-sweetness': fields.sweetness.optional(),
@@ -93,7 +92,7 @@ export const againCommand = defineCommand({
     const other =
       own.spirit === undefined
         ? null
-        : { typed: own.spirit.typed, spirits: spiritPortions('again', own.spirit.is, own.strength) }
+        : { typed: own.spirit.typed, spirits: spiritPortions(own.spirit.is, own.strength) }
     // Of one that is done too, so that an undo of this one, typed twice, does not reach that one.
     const taken = jars.flatMap(({ entries }) => storyOf(entries)?.name ?? [])
     const recipe = recipeIn(story)

@@ -22,9 +22,9 @@ export function batchData(view: JarView): { readonly [name: string]: Data } {
       count,
       addOn,
     })),
-    spirits: spirits.map(({ amount, by, abvPercent: strength }) => ({
+    spirits: spirits.map(({ amount, by, abvPercent: strength, sugarGPerL: sweetness }) => ({
       ...measuredData(by === 'mass' ? { massG: amount } : { volumeMl: amount }),
-      ...measuredData({ abvPercent: strength }),
+      ...measuredData({ abvPercent: strength, sugarGPerL: sweetness }),
     })),
     ...measuredData({ waterG, sugarG, volumeMl, abvPercent, sugarGPerL }),
     bottledMl: contents.bottledMl,

@@ -3,7 +3,7 @@ import { findJar } from '../../../core/jar/find-jar.ts'
 import type { Unusual } from '../../../core/jar/follow.ts'
 import { momentOf } from '../../../core/jar/moment.ts'
 import { hasMovedOn } from '../../../core/jar/moved-on.ts'
-import { record } from '../../../core/jar/record.ts'
+import { type Entered, record } from '../../../core/jar/record.ts'
 import { type Story, storyOf } from '../../../core/jar/story.ts'
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
@@ -26,6 +26,13 @@ export const typedIn = (input: Input): readonly (readonly [string, string])[] =>
   Object.entries(input).flatMap(([option, given]) =>
     given === undefined || NOT_KEPT.includes(option) ? [] : [[option, given.typed] as const],
   )
+
+/** What an entry keeps of how it was made, beside when it happened. */
+export const enteredBy = (input: Input, { nowMs, attempt }: Pick<Context, 'nowMs' | 'attempt'>): Entered => ({
+  enteredMs: nowMs,
+  typed: typedIn(input),
+  ...(attempt !== undefined && { attempt }),
+})
 
 /** One change of a person's file and what it came to; `make` is pure and may be called again. */
 export async function change<Made>(
@@ -87,7 +94,7 @@ export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): 
   }
   const same = step.sameOn?.(before, moment.day)
   if (same !== undefined) return { ...unchanged, entry: same, held: 'same_again' }
-  const made = record(jar.entries, step.happening(before), moment, { enteredMs: nowMs, typed: typedIn(input) })
+  const made = record(jar.entries, step.happening(before), moment, enteredBy(input, context))
   const { entries, entry, unusual, isAlready } = made
   const story = storyOf(entries)!
   if (!isAlready) step.expect?.(before, story)

@@ -4,9 +4,9 @@ import type { Happening, Ingredients, JarEntry, PlantIn, Started } from '../../.
 import { nameKey } from '../../../core/jar/jar-name.ts'
 import type { Story } from '../../../core/jar/story.ts'
 import { dayFromIso } from '../../../core/quantity/calendar.ts'
-import { parseSpirits } from '../../../core/quantity/parse-spirits.ts'
-import type { SpiritPart, Strength } from '../../../core/quantity/quantities.ts'
+import type { Strength } from '../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
+import { type DrinkPart, drinksIn } from '../../../core/recipe/drinks-in.ts'
 import type { PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
@@ -14,13 +14,13 @@ import type { Given } from '../fields.ts'
 import { planAsked } from '../plan-asked.ts'
 import { spiritPortions } from '../portions.ts'
 import { plantsAdded } from './add-plants.ts'
-import { againOptions, pouredText, standingOptions, strengthOf, written } from './again-options.ts'
+import { againOptions, pouredText, standingOptions, strengthOf, sugarText, written } from './again-options.ts'
 import { jarStartCommand } from './start.ts'
 
 /** What may be put right about what went in, beside water and sugar. */
 export interface PutInFixes {
   readonly of?: Given<PlantsRead> | undefined
-  readonly spirit?: Given<readonly SpiritPart[]> | undefined
+  readonly spirit?: Given<readonly DrinkPart[]> | undefined
   readonly strength?: Given<Strength> | undefined
   readonly sugar?: Given<unknown> | undefined
   readonly 'unknown-ok'?: Given<boolean> | undefined
@@ -34,7 +34,7 @@ const NOT_PLANNED = ['name', 'when', 'entry']
 /** The amount of the one spirit, so that only its strength is another; throws where there are several. */
 function samePour({ started: { spirits } }: Story): string {
   const [spirit, another] = spirits
-  if (spirit !== undefined && another === undefined) return pouredText(spirit)
+  if (spirit !== undefined && another === undefined) return `${pouredText(spirit)}${sugarText(spirit)}`
   const values = { command: 'jar correct', option: 'spirit', example: 'spirit:1 l 95%' }
   throw new ChatError('missing_option', 'missing_option', values, { option: 'spirit' })
 }
@@ -51,7 +51,7 @@ function startOptions(story: Story, entries: readonly JarEntry[]): Readonly<Reco
 /** The strength in which it steeps with the water that went in first, whatever spirit it was. */
 function steepAt({ started: { waterG } }: Story, { spirit, strength }: z.output<typeof jarStartCommand.input>) {
   if (waterG.value === 0 || spirit === undefined) return {}
-  const steeped = strengthOf(spiritPortions('jar correct', spirit.is, strength), waterG.value)
+  const steeped = strengthOf(spiritPortions(spirit.is, strength), waterG.value)
   return { 'steep-at': `${written(steeped)}%` }
 }
 
@@ -105,9 +105,12 @@ export function addedAnew(added: Added, seq: number, story: Story, fixes: PutInF
   const { of, spirit, strength } = fixes
   const others = { ...story, happened: story.happened.filter((entry) => entry.seq !== seq) }
   const [poured, another] = added.spirits
-  const same = poured === undefined || another !== undefined ? null : parseSpirits(pouredText(poured))
+  const same =
+    poured === undefined || another !== undefined
+      ? null
+      : drinksIn(`${pouredText(poured)}${sugarText(poured)}`, { blends: false })
   const parts = spirit?.is ?? (strength === undefined ? null : same)
-  const spirits = parts === null ? added.spirits : spiritPortions('jar correct', parts, strength)
+  const spirits = parts === null ? added.spirits : spiritPortions(parts, strength)
   const liquids: Ingredients = { ...added, spirits, plants: [] }
   return { ...added, spirits, ...(of && { plants: plantsAdded(of.is, others, liquids) }) }
 }

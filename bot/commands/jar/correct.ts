@@ -18,7 +18,7 @@ import { planFields } from '../plan-fields.ts'
 import { checkUnknown, foodCautions } from '../plan-unknown.ts'
 import type { syrupSaid } from '../syrup-reply.ts'
 import { expectPoured } from './already.ts'
-import { change, expectJar, type Recorded, typedIn, withJar } from './change-jar.ts'
+import { change, enteredBy, expectJar, type Recorded, withJar } from './change-jar.ts'
 import { correctedPlants } from './corrected-plants.ts'
 import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
 import { cautioned, plantCautions, sweetenedCautions } from './jar-cautions.ts'
@@ -32,7 +32,7 @@ const shape = {
   jar: jarFields.jar,
   entry: jarFields.entry.optional(),
   of: planFields.anyPlants.optional(),
-  spirit: planFields.drinkable.optional(),
+  spirit: fields.spirits.optional(),
   measured: fields.amount.optional(),
   strength: fields.strength.optional(),
   rinse: fields.amount.optional(),
@@ -97,7 +97,7 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const day = dayGiven('when', input.when, { today: dayAt(zone, nowMs), country: settings.country })
   const others = meant.kind === 'started' ? [] : jar.entries
   const moved = day === null ? null : momentOf(day, { nowMs, zone, entries: others })
-  const meta = { enteredMs: nowMs, typed: typedIn(input), zone }
+  const meta = { ...enteredBy(input, context), zone }
   const right = fixed(meant, input, { story, entries: jar.entries }, context)
   const plantNotes = input.of === undefined ? [] : correctedPlants(meant, right, story.strained !== null)
   const by =

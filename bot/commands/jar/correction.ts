@@ -69,8 +69,16 @@ const without = (story: Story, entry: HappeningEntry): Story => ({
 })
 
 /** What happened, without when. */
-const happeningIn = ({ seq: _, enteredMs: _e, typed: _t, atMs: _a, day: _d, zone: _z, ...happening }: HappeningEntry) =>
-  happening as Happening
+const happeningIn = ({
+  seq: _,
+  enteredMs: _e,
+  typed: _t,
+  attempt: _i,
+  atMs: _a,
+  day: _d,
+  zone: _z,
+  ...happening
+}: HappeningEntry) => happening as Happening
 
 const isPutIn = ({ of, spirit, strength }: Fixes): boolean => [of, spirit, strength].some((fix) => fix !== undefined)
 

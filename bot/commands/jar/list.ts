@@ -2,7 +2,7 @@ import { z } from 'zod'
 import type { DutyKind } from '../../../core/jar/duty.ts'
 import { isHeld } from '../../../core/jar/judge-jar.ts'
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
-import type { Person } from '../../../store/person.ts'
+import type { Person, SetAside } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Action, Reply, ReplyFile, Row } from '../../chat/reply.ts'
@@ -109,6 +109,12 @@ const addedActions = (views: readonly JarView[], context: Context): readonly Act
 const mendActions = (views: readonly JarView[], context: Context): readonly Action[] =>
   views.filter(({ dangers }) => isHeld(dangers)).flatMap((view) => dangerActions(view, context))
 
+/** The name of a file is nothing to whoever is not where the files are. */
+const asideSaid = ({ file, day }: SetAside, { place }: Context) => ({
+  file: place.kind === 'console' ? file : null,
+  day,
+})
+
 function notesOf(person: Person, finished: number, context: Context): Reply['notes'] {
   const today = todayOf(context)
   const asked = unsentOf(person)
@@ -116,7 +122,7 @@ function notesOf(person: Person, finished: number, context: Context): Reply['not
   const notes: readonly Message<'notes'>[] = [
     ...(person.setAside === null
       ? []
-      : [{ group: 'notes', key: 'jars_set_aside', values: { file: person.setAside } } as const]),
+      : [{ group: 'notes', key: 'jars_set_aside', values: asideSaid(person.setAside, context) } as const]),
     ...(asked.length === 0 ? [] : [{ group: 'notes', key: 'jars_unsent', values: { asked, today } } as const]),
     ...(until === null || until <= today
       ? []

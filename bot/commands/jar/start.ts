@@ -27,7 +27,7 @@ import { checkUnknown, unknownNotes } from '../plan-unknown.ts'
 import { missing, planShape, type WithPlants } from '../plan-wish.ts'
 import { countMade } from '../share/count-made.ts'
 import { withoutOwner } from '../share/share-ref.ts'
-import { change, type Input, type Recorded, typedIn } from './change-jar.ts'
+import { change, enteredBy, type Input, type Recorded, typedIn } from './change-jar.ts'
 import { cautioned } from './jar-cautions.ts'
 import { dayGiven, jarFields } from './jar-fields.ts'
 import { nameAfter } from './name-after.ts'
@@ -84,7 +84,7 @@ function begin(person: Person, input: Input, beginning: Beginning, context: Cont
   if (runningJars(jars).length >= MOST_RUNNING) throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })
   blamed('name', () => expectFree(started.name, jars))
   const moment = momentOf(day, { nowMs, zone, entries: [] })
-  const meta = { enteredMs: nowMs, typed: typedIn(input) }
+  const meta = enteredBy(input, context)
   const { entries, entry, unusual, isAlready } = record([], started, moment, meta)
   const id = newJarId(
     `${started.name} ${nowMs}`,

@@ -4,13 +4,15 @@ import type { HappeningEntry, JarEntry } from '../../../core/jar/event.ts'
 import { findWhole } from '../../../core/jar/find-jar.ts'
 import { nameIn } from '../../../core/jar/name-in.ts'
 import { undo } from '../../../core/jar/record.ts'
+import { storyOf } from '../../../core/jar/story.ts'
 import type { Jar, Person, Share } from '../../../store/person.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import { withdrawAction } from '../share/share-list.ts'
 import { kitchenOf } from '../typed-in.ts'
 import { beginAgainActions } from './begin-again.ts'
-import { change, type Input, typedIn, withJar } from './change-jar.ts'
+import { change, enteredBy, type Input, withJar } from './change-jar.ts'
+import { clashes, freed, isFreed } from './freed-name.ts'
 import { dangerActions, dangerCautions } from './jar-dangers.ts'
 import { jarData, undoneJarData } from './jar-data.ts'
 import { jarFields } from './jar-fields.ts'
@@ -28,6 +30,8 @@ interface TakenBack {
   readonly held: 'undone_before' | 'undo_held' | null
   /** As it stood with its corrections; null of a correction, which is no happening. */
   readonly stood: HappeningEntry | null
+  /** The name that came back, and the one the jar has because another has that; null where it is free. */
+  readonly renamed: readonly [from: string, to: string] | null
 }
 
 /** Several only by their ids, as a button names them. */
@@ -39,16 +43,30 @@ function jarsMeant(typed: string, isPressed: boolean, { jars }: Person): readonl
   return names.map((name) => (isPressed && jars.find(({ id }) => `#${id}` === name)) || findWhole(name, jars))
 }
 
-function takeBack(jar: Jar, after: number | null, input: Input, { nowMs, zone }: Context): TakenBack {
+/** What a jar's undo depends on. */
+interface Meant {
+  readonly jar: Jar
+  /** The last entry there was when the line was offered; null where it was typed. */
+  readonly after: number | null
+  readonly others: readonly Jar[]
+}
+
+function takeBack({ jar, after, others }: Meant, input: Input, context: Context): TakenBack {
   const happened = effective(jar.entries)
   const name = nameIn(happened) ?? nameIn(jar.entries) ?? ''
   if (after !== null && lastStanding(jar.entries)?.seq !== after) {
     const isUndone = jar.entries.some((entry) => entry.kind === 'undone' && entry.of === after)
-    return { jar, name, undone: null, held: isUndone ? 'undone_before' : 'undo_held', stood: null }
+    return { jar, name, undone: null, held: isUndone ? 'undone_before' : 'undo_held', stood: null, renamed: null }
   }
-  const { entries, undone } = undo(jar.entries, { enteredMs: nowMs, typed: typedIn(input), zone })
-  const stood = happened.find(({ seq }) => seq === undone.seq) ?? null
-  return { jar: { ...jar, entries }, name, undone, held: null, stood }
+  const meta = { ...enteredBy(input, context), zone: context.zone }
+  let made = undo(jar.entries, meta)
+  // A name that nobody typed, and that is needed still, goes together with what was typed before it.
+  while (isFreed(made.undone) && clashes(made.entries, others)) made = undo(made.entries, meta)
+  const entries = freed(made.entries, others, context)
+  const stood = happened.find(({ seq }) => seq === made.undone.seq) ?? null
+  const [from, to] = [storyOf(made.entries)?.name, storyOf(entries)?.name]
+  const renamed = from === undefined || to === undefined || from === to ? null : ([from, to] as const)
+  return { jar: { ...jar, entries }, name, undone: made.undone, held: null, stood, renamed }
 }
 
 const dataOf = (jar: Jar, context: Context): Reply['data'] => {
@@ -95,25 +113,38 @@ export const jarUndoCommand = defineCommand({
     const all = await change(context, (person) => {
       const meant = jarsMeant(named.is, after !== undefined, person)
       const lastOf = (index: number) => (after === undefined ? null : (after.is[index] ?? 0))
-      const made = meant.map((jar, index) => takeBack(jar, lastOf(index), input, context))
-      if (made.every(({ held }) => held === null)) {
-        return { person: made.reduce<Person>((so, { jar }) => withJar(so, jar), person), made }
+      const made: TakenBack[] = []
+      let so = person
+      for (const [index, jar] of meant.entries()) {
+        const others = so.jars.filter(({ id }) => id !== jar.id)
+        const each = takeBack({ jar, after: lastOf(index), others }, input, context)
+        so = withJar(so, each.jar)
+        made.push(each)
       }
+      if (made.every(({ held }) => held === null)) return { person: so, made }
       // All or none: half of what was said at once would be hard to make out.
-      return { person: null, made: made.map((each, index) => ({ ...each, jar: meant[index]!, undone: null })) }
+      return {
+        person: null,
+        made: made.map((each, index) => ({ ...each, jar: meant[index]!, undone: null, renamed: null })),
+      }
     })
     const [only] = all.length === 1 ? all : []
     const view = only === undefined ? null : viewOf(only.jar, context)
+    const renamed = all.flatMap((each) => (each.renamed === null ? [] : [each.renamed]))
     const isGone = view === null && only?.undone?.kind === 'started'
     const shares = isGone ? sharesOf(only.jar, await context.store.read(context.userId)) : []
     return {
       headline: headlineOf(all, context),
       table: view === null ? [] : [...nextRows(view, context), ...nowRows(view)],
       sure: [],
-      notes:
-        shares.length === 0
+      notes: [
+        ...(renamed.length === 0
           ? []
-          : [{ group: 'notes', key: 'jar_share_stands', values: { ids: shares.map((share) => share.id) } }],
+          : [{ group: 'notes', key: 'import_renamed', values: { names: renamed } } as const]),
+        ...(shares.length === 0
+          ? []
+          : [{ group: 'notes', key: 'jar_share_stands', values: { ids: shares.map((share) => share.id) } } as const]),
+      ],
       cautions: dangerCautions(all.flatMap(({ jar }) => viewOf(jar, context)?.story ?? [])),
       actions: [
         ...(view === null ? [] : dangerActions(view, context)),

@@ -35,12 +35,40 @@ export function parseShareRef(text: string): ShareRef {
   return { owner, shareId }
 }
 
-/** A batch's code, as it is or marked with where it was shared: `CODE@3w5e11264sn.3m8qv0zt`. Throws what `decodeBatch` does. */
-export function parseSharedCode(text: string): SharedRecipe {
+function readCode(text: string): SharedRecipe {
   const marked = MARKED.exec(text.trim())
   if (marked === null) return { recipe: decodeBatch(text), shareId: null, owner: null }
   const [, code = '', coded, shareId = ''] = marked
   return { recipe: decodeBatch(code), shareId, owner: coded === undefined ? null : ownerFrom(coded) }
+}
+
+/** The longest beginning that is a code, in whole pieces; null where none is. */
+function codeBefore(pieces: readonly string[]): string | null {
+  for (let count = pieces.length - 1; count > 0; count--) {
+    const code = pieces.slice(0, count).join(' ')
+    try {
+      readCode(code)
+      return code
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error
+    }
+  }
+  return null
+}
+
+/**
+ * A batch's code, as it is or marked with where it was shared: `CODE@3w5e11264sn.3m8qv0zt`. Throws what `decodeBatch` does,
+ * and `code_extra` where words stand behind it.
+ */
+export function parseSharedCode(text: string): SharedRecipe {
+  try {
+    return readCode(text)
+  } catch (error) {
+    const code = error instanceof DomainError ? codeBefore(text.trim().split(/\s+/)) : null
+    if (code === null) throw error
+    const extra = shown(text.trim().slice(code.length))
+    throw new DomainError('bad_value', 'code_extra', { extra, fix: code })
+  }
 }
 
 /** What a jar keeps of a marked code: which share it was, not whose. */

@@ -31,7 +31,7 @@ const DOES = ['jar', 'withdraw', 'make'] as const
 /** What there is to make it from, each as `/plan` takes it. */
 const atHand = {
   of: planFields.anyPlants.optional(),
-  spirit: planFields.drinkable.optional(),
+  spirit: fields.spirits.optional(),
   strength: fields.strength.optional(),
   bottles: planFields.bottles.optional(),
   'to-strength': fields.wishedStrength.optional(),

@@ -41,6 +41,7 @@ const questions: { readonly [Id in Exclude<AskId, keyof typeof askedNames>]: str
   conifer: 'which tree is it surely (yew is deadly)',
   currant: 'is it black, red, or dried as raisins are',
   chocolate: 'is it dark chocolate, cocoa powder or nibs',
+  green_pepper: 'is it the vegetable or the peppercorn',
   poppy: 'which part is it (seed, pods and straw all carry opium)',
 }
 
@@ -73,11 +74,6 @@ export const botanicalProblems = {
     ' Then leave out where you picked it. If not, buy it.',
   garden_botanical: ({ id, retype }) =>
     `Did you plant it yourself, as ${nameOf(id)}? Some look-alikes are poisonous. If you did, type: ${retype.line ?? retype.as}`,
-  refused_spirit: ({ word }) =>
-    `“${word}” is not for drinking: such alcohol can blind or kill, and nothing done at home makes it safe.` +
-    ' Take bought, taxed food spirit.',
-  near_refused_spirit: ({ typed, word }) =>
-    `“${typed}” is very near “${word}”, which must not be drunk. Write what the bottle’s label says.`,
   unclear_botanical: ({ typed, ask, choices }) => {
     if (ask !== null && isAskedName(ask)) return askedNames[ask].replace('THIS', capital(typed))
     const question = ask === null ? 'which do you mean' : questions[ask]

@@ -1,3 +1,4 @@
+import type { StorageProblems } from '../../../store/storage-error.ts'
 import { copyBack } from './storage-problems.ts'
 
 /** The terminal's own words: greeting, help, usage and the marks around a reply. */
@@ -9,10 +10,13 @@ export const consoleText = {
     'To have me in Discord, set DISCORD_TOKEN (see the README) and start me again.',
     '/help lists the commands, Tab completes them, /quit leaves.',
   ],
-  remindersElsewhere: ({ pid, host, isHere }: { pid: number; host: string; isHere: boolean }) =>
-    `Reminders come from the other Larderbell that works on your jars (${isHere ? `process ${pid}` : `on ${host}`}); here you can look, not change.`,
-  setAside: ({ file, folder, userId }: { file: string; folder: string; userId: string }) =>
-    `The file with your jars could not be read: I kept it as ${folder}/users/${file} and began a new one. ${copyBack(`${folder}/users/${userId}.json`)}`,
+  remindersElsewhere: ({ folder, pid, host, isHere }: StorageProblems['locked']) =>
+    isHere
+      ? `Reminders come from the other Larderbell that works on your jars (process ${pid}). Here you can look, not change.`
+      : `Reminders come from the Larderbell on ${host} that works on your jars. Here you can look, not change. If it's gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock.`,
+  setAside: ({ file, day, folder, userId }: { file: string; day: string | null; folder: string; userId: string }) =>
+    `The file with your jars could not be read: I kept it as ${folder}/users/${file} and began a new one. ${copyBack({ userId, day })}`,
+  tokenShown: () => 'Others on this machine can read the token in .env. To keep it to yourself, type: chmod 600 .env',
   noReminders: ({ sentence }: { sentence: string }) => `No reminders come for now: ${sentence}`,
   goodbye: () => 'Goodbye.',
   caution: (text: string) => `Caution: ${text}`,

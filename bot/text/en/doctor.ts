@@ -56,6 +56,7 @@ export const doctorText = {
     tick: () => 'Last tick',
     sent: () => 'Last sent',
     zone: () => 'Times',
+    token: () => 'Token',
   },
   rights: {
     own: () => 'I read and write, and nobody else may look in',
@@ -67,16 +68,32 @@ export const doctorText = {
     if (!holder.mayRun) return `left by ${process(holder)}, which is gone; the next start takes it away`
     return holder.isHere
       ? `held by ${process(holder)}, which is running`
-      : `held by ${process(holder)}; from here I cannot see whether it runs`
+      : `held by ${process(holder)}. I can't see from here whether it runs. If it's gone for good, empty lock/ in that folder`
   },
   jars: ({ running, all }: { readonly running: number; readonly all: number }) => `${running} running, ${all} in all`,
   unreadable: (files: number) =>
     `${counted(files, 'file')}, set aside when ${files === 1 ? 'its owner asks' : 'their owners ask'}, or of a newer Larderbell`,
-  setAside: (files: number) => (files === 0 ? 'none' : `${counted(files, 'file')} that could not be read`),
+  setAside: (files: number) =>
+    files === 0 ? 'none' : `${counted(files, 'file')} that could not be read, or that a copy took the place of`,
   none: () => 'none yet',
   nothingDue: () => 'nothing: no jar asks for anything',
   day: dayText,
   moment,
+  tokenShown: () => 'others on this machine can read it in .env: chmod 600 .env',
+  restoreHow: () =>
+    'Say whose copy, and of which day. For whoever sits at this terminal: npm run doctor -- restore local 2026-11-24',
+  restored: (values: {
+    readonly userId: string
+    readonly day: string
+    readonly jars: number
+    readonly entries: number
+    readonly kept: string | null
+  }) => {
+    const { userId, day, jars, entries, kept } = values
+    const held = `${counted(jars, 'jar')} and ${entries === 1 ? '1 entry' : `${entries} entries`}`
+    const before = kept === null ? '' : ` What stood there is kept as ${kept}.`
+    return `The copy of ${day} is back in place for ${userId}, with ${held}.${before}`
+  },
   noStatus: () => 'status.json cannot be read; a Larderbell that works here writes it anew within a minute',
   zone: ({ zone }: { readonly zone: string }) => `in ${zone}`,
   verdict: {

@@ -1,5 +1,7 @@
 import type { IsoDay } from '../../../core/quantity/calendar.ts'
+import type { LeftJar } from '../../chat/file-problems.ts'
 import type { Format } from '../format.ts'
+import { leftJars } from './file-problems.ts'
 import { dayWords } from './jar/day-words.ts'
 import { listed } from './phrases.ts'
 
@@ -65,6 +67,8 @@ export const exportSentences = {
       'Two tables: one line for each batch, and one for each entry with everything that was recorded. An apostrophe before a sign such as = keeps a spreadsheet from reckoning with it.',
     import_renamed: ({ names }: { readonly names: readonly (readonly [from: string, to: string])[] }) =>
       `Another running jar has the same name, so ${listed(names.map(([from, to]) => `${from} is now ${to}`))}.`,
+    import_left: ({ left }: { readonly left: readonly LeftJar[] }) =>
+      `${left.length === 1 ? 'One jar is' : `${left.length} jars are`} left out. ${leftJars(left)}`,
     import_settings: () => 'Settings came along where you had chosen none here.',
     import_past: () => 'What fell due before now is not said again; reminders come where they are set here.',
   },

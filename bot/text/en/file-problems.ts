@@ -1,4 +1,4 @@
-import type { FileProblems, WrongEntry } from '../../chat/file-problems.ts'
+import type { FileProblems, LeftJar, WrongEntry } from '../../chat/file-problems.ts'
 
 /** `1 MB` */
 const megabytes = (bytes: number): string => `${Math.round(bytes / 100_000) / 10} MB`
@@ -17,13 +17,30 @@ const wrongEntry: Readonly<Record<WrongEntry, (where: string | null) => string>>
   part: (where) => (where === null ? 'it is not made as mine are' : `its part “${where}” is not what one can be`),
   amount: () => 'an amount, a strength or a temperature in it is none that a kitchen has',
   day: () => 'its days do not go together',
-  future: () => 'it lies in the future',
   name: () => 'it gives a name that a jar cannot have',
   plant: () => 'it has a plant that I do not know by that id',
   long: () => 'one of its texts or lists is longer, or more was corrected, than I keep',
   number: () => 'entries must be numbered 1, 2, 3 and so on',
   amends: () => 'it takes back or corrects what it cannot',
   follow: () => 'it cannot follow what stands before it',
+  running: () => 'you have as many running jars as I keep',
+  taken: () => 'a running jar has its name, and it has too many entries to be renamed',
+  room: () => 'you have as many jars as I keep',
+}
+
+/** Jars that are named one by one. */
+const MOST_NAMED = 8
+
+const leftJar = ({ jar, name, seq, why, where }: LeftJar): string => {
+  const which = name === null ? `Jar ${jar}` : `Jar ${jar} (${quote(name)})`
+  return `${which}: ${seq === null ? '' : `in entry ${seq}, `}${wrongEntry[why](where)}.`
+}
+
+/** Which jars of a file are left out, and why, a sentence each. */
+export const leftJars = (left: readonly LeftJar[]): string => {
+  const more = left.length - MOST_NAMED
+  const named = left.slice(0, MOST_NAMED).map(leftJar).join(' ')
+  return more > 0 ? `${named} And ${more} more.` : named
 }
 
 /** What is wrong with a file that somebody gave; nothing was changed then. */
@@ -47,8 +64,5 @@ export const fileProblems: { readonly [Key in keyof FileProblems]: (values: File
   import_part: ({ where }) => `The part “${where}” of this file is not what one of mine has; nothing was changed.`,
   import_too_many: ({ jars, most }) =>
     `That would be ${jars} jars; I keep up to ${most}, running and done. Nothing was changed.`,
-  import_jar: ({ jar, name, seq, why, where }) => {
-    const which = name === null ? `Jar ${jar} of this file` : `Jar ${jar} of this file (${quote(name)})`
-    return `${which} cannot be taken in: ${seq === null ? '' : `of entry ${seq}, `}${wrongEntry[why](where)}. Nothing was changed.`
-  },
+  import_jars: ({ left }) => `I can't take in any jar of this file. ${leftJars(left)} Nothing was changed.`,
 }

@@ -28,7 +28,8 @@ import { seasonText } from './season.ts'
 import { sentences } from './sentences.ts'
 import { codeProblems } from './share/code-problems.ts'
 import { shareProblems } from './share/share-problems.ts'
-import { storageProblems } from './storage-problems.ts'
+import { spiritProblems } from './spirit-problems.ts'
+import { storageInDiscord, storageProblems } from './storage-problems.ts'
 
 /** Every word a person reads in English. Another language is another folder of the same shape. */
 export const en = {
@@ -42,12 +43,15 @@ export const en = {
     ...codeProblems,
     ...shareProblems,
     ...botanicalProblems,
+    ...spiritProblems,
     ...labelProblems,
     ...jarProblems,
     ...storageProblems,
     ...chatProblems,
     ...limitProblems,
   },
+  /** In the place of those of the same key where others are. */
+  problemsInDiscord: storageInDiscord,
   commands: commandTexts,
   console: consoleText,
   season: seasonText,

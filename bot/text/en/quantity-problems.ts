@@ -11,7 +11,7 @@ const accepted: { readonly [Key in Wanted]: string } = {
   mass: 'a weight of 0.01 g to 1,000 kg, such as 500 g or 1 lb 4 oz',
   amount: 'a volume of 0.1 ml to 1,000 l or a weight of 0.01 g to 1,000 kg, such as 750 ml or 500 g',
   sugar: 'white sugar by weight, 0.01 g to 1,000 kg, or by volume, such as 500 g or 2 cups',
-  strength: '0.1 to 100 % vol, such as 95% or 190 proof',
+  strength: '0.1 to 97 % vol, such as 95% or 190 proof',
   sweetness: '0 to 1,200 g/L, such as 250 g/L, or dry, everyday or rich',
   temperature: '−30 to 100 °C, such as 20 C or 68 F',
   ratio: 'sugar to water by weight, 0.01 to 20, such as 1:1 or 2:1',

@@ -26,8 +26,7 @@ const refusals: { readonly [Id in RefusalId]: string } = {
   tonka: 'A fraction of a bean holds a day’s limit of coumarin. Use vanilla.',
   calamus: 'It has asarone, which is suspected of causing cancer. Use angelica root from a shop.',
   sassafras: 'It has safrole, which harms the liver. Use star anise.',
-  kernels:
-    'Stones, pips, bark and bitter almonds give off cyanide. Use sweet almonds, or the fruit without its stones.',
+  kernels: 'Stones, pips, bark and bitter almonds give off cyanide. Use sweet almonds.',
   cracked_stones: 'Crushed stones give off cyanide. Take the stones out and say “stoned”, or leave the fruit whole.',
   cherry_laurel: 'It gives off cyanide, and people have died of it. Use bay leaves from a shop.',
   elder_raw: 'Only the flower of elder is food, the rest gives off cyanide. Use elderflowers off their stalks.',

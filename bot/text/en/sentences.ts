@@ -1,6 +1,7 @@
 import { actions } from './actions.ts'
 import { botanicalSentences } from './botanical/botanical-sentences.ts'
 import { cautions } from './cautions.ts'
+import { emergencySentences } from './emergency/emergency-sentences.ts'
 import { exportSentences } from './export-sentences.ts'
 import { headlines } from './headlines.ts'
 import { dangerSentences } from './jar/danger-sentences.ts'
@@ -16,6 +17,7 @@ import { cells, rows } from './rows.ts'
 import { settingsSentences } from './settings-sentences.ts'
 import { codeSentences } from './share/code-sentences.ts'
 import { shareSentences } from './share/share-sentences.ts'
+import { spiritSentences } from './spirit-sentences.ts'
 import { sure } from './sure.ts'
 
 /** What replies say, by group and key. */
@@ -33,6 +35,7 @@ export const sentences = {
     ...stepSentences.headlines,
     ...exportSentences.headlines,
     ...shareSentences.headlines,
+    ...emergencySentences.headlines,
   },
   rows: {
     ...rows,
@@ -46,6 +49,7 @@ export const sentences = {
     ...stepSentences.rows,
     ...shareSentences.rows,
     ...dangerSentences.rows,
+    ...emergencySentences.rows,
   },
   cells: {
     ...cells,
@@ -59,6 +63,7 @@ export const sentences = {
     ...stepSentences.cells,
     ...shareSentences.cells,
     ...dangerSentences.cells,
+    ...emergencySentences.cells,
   },
   sure: { ...sure, ...labelSentences.sure, ...planSentences.sure },
   notes: {
@@ -76,6 +81,8 @@ export const sentences = {
     ...exportSentences.notes,
     ...shareSentences.notes,
     ...dangerSentences.notes,
+    ...spiritSentences.notes,
+    ...emergencySentences.notes,
   },
   cautions: {
     ...cautions,
@@ -85,6 +92,7 @@ export const sentences = {
     ...botanicalSentences.cautions,
     ...stepSentences.cautions,
     ...dangerSentences.cautions,
+    ...spiritSentences.cautions,
   },
   actions: {
     ...actions,

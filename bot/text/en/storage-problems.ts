@@ -1,29 +1,78 @@
+import { dayFromIso } from '../../../core/quantity/calendar.ts'
 import type { StorageProblems } from '../../../store/storage-error.ts'
+import { writeLine } from '../../chat/write-line.ts'
+import type { Format } from '../format.ts'
+import { listed } from './phrases.ts'
 
-const PERSON = /^(.*)users[/\\]([^/\\]+)$/
+/** Which nightly copy stands in for a person's file, and the line that puts it back. */
+export const copyBack = ({ userId, day }: { readonly userId: string; readonly day: string | null }): string =>
+  day === null
+    ? 'No copy of it holds a jar. Only npm start makes copies, when it starts and every night.'
+    : `The copy of ${day} still holds jars. To have it back, end me and type: npm run doctor -- restore ${userId} ${day}`
 
-/** Which nightly copy stands in for a person's file. */
-export const copyBack = (path: string): string => {
-  const [, folder = '', file = 'ID.json'] = PERSON.exec(path) ?? []
-  return `To have the last copy back, end me and put ${folder}copies/DAY/${file} of the newest DAY there in place of ${path}.`
+/** The line that shows what became of something. */
+const look = (jar: string | undefined): string => (jar === undefined ? '/jar list' : writeLine('jar show', jar))
+
+export type StorageSentences = {
+  readonly [Key in keyof StorageProblems]: (values: StorageProblems[Key], format: Format) => string
 }
 
-type Sentences = { readonly [Key in keyof StorageProblems]: (values: StorageProblems[Key]) => string }
-
-/** What was wrong with the folder of data, and what to do about it. */
-export const storageProblems: Sentences = {
+/** What was wrong with the folder of data, and what to do about it: at the terminal, where the folder is. */
+export const storageProblems: StorageSentences = {
   locked: ({ folder, host, pid, isHere }) =>
     isHere
-      ? `Another Larderbell (process ${pid}) works on the jars in ${folder}: use that one, or end it first. Nothing was changed.`
-      : `A Larderbell on ${host} works on the jars in ${folder}: end it there first. Nothing was changed.`,
+      ? `Another Larderbell (process ${pid}) works on the jars in ${folder}. Use that one, or end it first. Nothing was changed.`
+      : `A Larderbell on ${host} (process ${pid}) works on the jars in ${folder}. End it there first. If it's gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock. Nothing was changed.`,
   no_rights: ({ path }) =>
-    `I am not allowed to read or write ${path}, so nothing was changed; give me the rights to it.`,
-  disk_full: ({ path }) => `The disk that holds ${path} is full, so nothing was changed; make room and say it again.`,
-  disk_failed: ({ path, code }) => `The disk failed at ${path} (${code}), so nothing was changed; say it again.`,
+    `I'm not allowed to read or write ${path}, so nothing was changed. Give me the rights to it.`,
+  disk_full: ({ path }) => `The disk that holds ${path} is full, so nothing was changed. Make room and say it again.`,
+  disk_failed: ({ path, code }) => `The disk failed at ${path} (${code}), so nothing was changed. Say it again.`,
+  unsure: ({ path, code, jar, isRemembered }) =>
+    `The disk failed at ${path} (${code}) just as I wrote that down, so it may be kept or not. Look with ${look(jar)}${
+      isRemembered === true ? ". You can say it again: I won't write it twice." : ' before you say it again.'
+    }`,
+  half_erased: ({ path, code }) =>
+    `The disk failed at ${path} (${code}) while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I'll erase the rest.`,
+  too_large: ({ mostBytes }) =>
+    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what's there, type /notebook export:json`,
   newer_version: ({ path, version, known }) =>
-    `${path} was written by a newer Larderbell (version ${version}; this one knows ${known}). Nothing was changed; update me.`,
-  unreadable: ({ path }) =>
-    `${path} cannot be read and could not be set aside either, so nothing was changed. ${copyBack(path)}`,
-  bad_user_id: () => 'I do not know who you are, so I keep nothing for you.',
-  closed: () => 'I am shutting down and write nothing any more; say it again when I am back.',
+    `${path} was written by a newer Larderbell (version ${version}, I know up to ${known}). Nothing was changed. Update me.`,
+  unreadable: ({ path, userId, day }) =>
+    `${path} cannot be read and could not be set aside either, so nothing was changed. ${copyBack({ userId, day })}`,
+  no_copy: ({ userId, day, days }) => {
+    const none = `There's no copy of ${userId} of ${day}, so nothing was changed.`
+    const [latest] = days
+    return latest === undefined
+      ? `${none} There's none of another day either.`
+      : `${none} There's one of ${listed(days)}. For the latest, type: npm run doctor -- restore ${userId} ${latest}`
+  },
+  bad_copy: ({ path }) => `The copy ${path} cannot be read, so nothing was changed. Take that of another day.`,
+  bad_user_id: () => "I don't know who that is, so I keep nothing for them.",
+  closed: () => "I'm shutting down and write nothing any more. Say it again when I'm back.",
+}
+
+/** Whoever keeps the bot running reads its log, which names everything. */
+const TELL = 'Tell whoever runs me.'
+
+/** The same where others are, who shall read no path, no process and no host. */
+export const storageInDiscord: StorageSentences = {
+  locked: () => `Another copy of me is looking after the jars, so nothing was changed. ${TELL}`,
+  no_rights: () => `I can't get at your jars just now, so nothing was changed. ${TELL}`,
+  disk_full: () => `My disk is full, so nothing was changed. ${TELL}`,
+  disk_failed: () => 'My disk failed just now, so nothing was changed. Please say it again.',
+  unsure: ({ jar }) =>
+    `My disk failed just as I wrote that down, so it may be kept or not. Look with ${look(jar)}. You can say it again: I won't write it twice.`,
+  half_erased: () =>
+    "My disk failed while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I'll erase the rest.",
+  too_large: ({ mostBytes }) =>
+    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what's there, type /notebook export:json`,
+  newer_version: () => `Your jars were written by a newer me, so I left them as they are. ${TELL}`,
+  unreadable: ({ day }, format) =>
+    day === null
+      ? `I can't read your jars, so I left everything as it is. ${TELL}`
+      : `I can't read your jars, so I left everything as it is. There's a copy of ${format.day(dayFromIso(day))}. ${TELL}`,
+  no_copy: ({ day }, format) => `There's no copy of your jars of ${format.day(dayFromIso(day))}.`,
+  bad_copy: () => `I can't read that copy of your jars. ${TELL}`,
+  bad_user_id: () => "I don't know who you are, so I keep nothing for you.",
+  closed: () => "I'm shutting down and write nothing any more. Say it again when I'm back.",
 }

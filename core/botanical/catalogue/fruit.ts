@@ -29,7 +29,7 @@ export const fruit: readonly Group[] = [
     practice: 'memory', state: 'fresh', exchange: [0.5, 1], kept: [0.3, 0.7], dose: [400, 700, 1200],
     daysByAnalogy: true, hazards: ['stone_kernels', 'pectin', 'allergen_generic'],
   }, {
-    sweet_cherry: { title: 'Sweet cherries', en: 'sweet cherry+, cherry+',
+    sweet_cherry: { title: 'Sweet cherries', en: 'cherry+, sweet cherry+',
       it: 'ciliegia, ciliegie, ciliegia dolce, ciliegie dolci, durone, duroni', latin: 'Prunus avium',
       months: [6, 7], holds: noted('09070', 0.823, 0.128), days: [21, 40, 60, 90, 90, 90], spirit: [40, 70],
       pieces: { each: [6, 10, 'memory'] }, preparation: ['discard_bruised', 'pit_or_leave_stones_whole'] },

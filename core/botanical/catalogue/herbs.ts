@@ -166,9 +166,9 @@ export const herbs: readonly Group[] = [
     citrus_leaf: { title: 'Citrus leaves', en: 'citrus leaf+, lemon leaf+, orange leaf+, mandarin leaf+, lime leaf+',
       it: "foglia di limone, foglie di limone, foglia d'arancio, foglie d'arancio, foglia di mandarino, " +
         "foglie di mandarino",
-      latin: 'Citrus',
+      latin: 'Citrus limon, Citrus sinensis, Citrus reticulata, Citrus aurantiifolia',
       driedPerFresh: [1 / 4, 'memory'], holds: memory(0.6), dose: [10, 30, 60], days: [5, 10, 15, 20, 30, 30],
-      spirit: [50, 96], pieces: { leaf: [0.5, 1.5, 'memory'] }, hazards: ['phototoxic_peel', 'foraging', 'chlorophyll'],
+      spirit: [50, 96], pieces: { leaf: [0.5, 1.5, 'memory'] }, hazards: ['phototoxic_peel', 'chlorophyll'],
       preparation: ['known_unsprayed_citrus', 'wash_dry_tear'] },
     makrut_lime_leaf: { title: 'Makrut lime leaves', en: 'makrut lime leaf+, makrut leaf+',
       it: 'foglia di combava, foglie di combava', latin: 'Citrus hystrix',

@@ -49,17 +49,20 @@ export const findFood = (noun: string): FoundFood | null => {
   const plain = plainWords(noun).join(' ')
   const compared = nameWords(noun)
   const words = nameWords(saidOf(plain).rest)
-  const told = words.filter((word) => !ANSWER_WORDS.has(word))
-  const plainForm = words.filter((word) => !FORM_WORDS.has(word))
-  const bare = told.filter((word) => !FORM_WORDS.has(word))
-  const food =
-    foodByName.get(compared.join(' ')) ??
-    foodByName.get(words.join(' ')) ??
-    foodByName.get(told.join(' ')) ??
-    foodByName.get(plainForm.join(' ')) ??
-    foodByName.get(bare.join(' ')) ??
-    ofPart(words) ??
-    ofPart(bare)
+  const isForm = (word: string): boolean => FORM_WORDS.has(word)
+  const leading = words.findIndex((word) => !isForm(word))
+  const without = (isDropped: (word: string) => boolean) => words.filter((word) => !isDropped(word))
+  const bare = without((word) => isForm(word) || ANSWER_WORDS.has(word))
+  const names = [
+    compared,
+    words,
+    without((word) => ANSWER_WORDS.has(word)),
+    ...words.slice(0, Math.max(0, leading)).map((_, at) => words.slice(at + 1)),
+    without(isForm),
+    bare,
+  ]
+  const exact = names.map((each) => foodByName.get(each.join(' '))).find((each) => each !== undefined)
+  const food = exact ?? ofPart(words) ?? ofPart(bare)
   return food === undefined ? null : { food, isAnswered: isAnswered(food, compared, plain) }
 }
 

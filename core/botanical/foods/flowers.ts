@@ -3,11 +3,11 @@ import type { FoodTable } from './food.ts'
 /** Rows as in `FoodTable`. Names from FoodOn, USDA and EFSA, see NOTICE; a star marks one from memory. */
 export const flowers: FoodTable = {
   flower: [
-    'orange blossom*, bitter orange blossom*, orange flower, neroli blossom*, lemon blossom*, citrus blossom*, bitter orange flower | Citrus aurantium, Citrus sinensis | flower | bought:mock orange |  | foodex2',
+    'orange blossom*, bitter orange blossom*, orange flower, neroli blossom*, lemon blossom*, citrus blossom*, bitter orange flower | Citrus aurantium, Citrus sinensis | flower | bought |  | foodex2',
     'linden flower, linden blossom*, lime blossom*, lime flower, tilia flower*, basswood flower*, linden*, small-leaf linden flower | Tilia cordata, Tilia platyphyllos, Tilia tomentosa, Tilia | flower |  |  | foodex2',
     'jasmine flower*, jasmine*, sambac jasmine*, arabian jasmine*, jasmine blossom*, common jasmine flower | Jasminum sambac, Jasminum officinale | flower | bought:yellow jessamine |  | foodex2',
-    'violet flower*, sweet violet*, violet* | Viola odorata | flower | bought:African violet |  | foodex2',
-    'pansy*, heartsease*, pansy flower*, hearts ease*, viola* | Viola tricolor | flower | bought:African violet |  | foodex2',
+    'violet flower*, sweet violet*, violet* | Viola odorata | flower | bought |  | foodex2',
+    'pansy*, heartsease*, pansy flower*, hearts ease*, viola* | Viola tricolor | flower | bought |  | foodex2',
     'cowslip flower, cowslip, primula flower*, cowslip blossom*, primrose, primula* | Primula veris | flower | bought:marsh marigold |  | foodex2',
     'black locust flower, acacia blossom*, acacia flower*, robinia flower*, robinia blossom*, black locust blossom*, false acacia flower* | Robinia pseudoacacia | flower | bought:laburnum |  | foodex2',
     'hop, hop cone*, hop pellet, dried hop*, hop flower* | Humulus lupulus | flower |  | drowsy | foodon',
@@ -17,7 +17,7 @@ export const flowers: FoodTable = {
     'cornflower*, cornflower petal*, cornflower flower, blue cornflower* | Centaurea cyanus | flower |  | allergen daisy | foodex2',
     'mallow flower, blue mallow flower*, malva flower* | Malva sylvestris | flower |  |  | foodex2',
     'hollyhock flower, hollyhock*, hollyhock petal* | Alcea rosea | flower | bought:foxglove |  | foodex2',
-    'red clover*, clover flower*, red clover flower, clover blossom*, clover*, red clover blossom* | Trifolium pratense | flower | bought:sweet clover | medicines | foodex2',
+    'red clover*, clover flower*, red clover flower, clover blossom*, clover*, red clover blossom* | Trifolium pratense | flower | bought | medicines | foodex2',
     'daisy flower, daisy*, common daisy*, bellis*, lawn daisy* | Bellis perennis | flower |  | allergen daisy | foodex2',
     'heather flower, heather*, heather blossom* | Calluna vulgaris | flower | bought:Labrador tea |  | foodex2',
     'hawthorn flower, hawthorn blossom* | Crataegus monogyna, Crataegus laevigata | flower |  | medicines | foodex2',
@@ -27,7 +27,7 @@ export const flowers: FoodTable = {
     'osmanthus flower*, osmanthus*, sweet osmanthus*, sweet olive flower | Osmanthus fragrans | flower |  |  | foodex2',
     'safflower, safflower petal*, safflower flower | Carthamus tinctorius | flower |  | allergen daisy | foodon',
     'sunflower petal*, sunflower flower | Helianthus annuus | flower |  | allergen daisy | foodex2',
-    'roman chamomile*, common chamomile, noble chamomile* | Chamaemelum nobile | flower | bought:mayweed | allergen daisy | foodex2',
+    'roman chamomile*, common chamomile, noble chamomile* | Chamaemelum nobile | flower | bought | allergen daisy | foodex2',
     'nasturtium flower*, nasturtium, garden nasturtium, nasturtium leaf, nasturtium blossom* | Tropaeolum majus, Tropaeolum minus | flower |  |  | foodon',
     'squash blossom*, courgette flower*, zucchini flower*, pumpkin flower, squash flower*, courgette blossom* | Cucurbita pepo | flower |  |  | foodon usda',
     'banana flower, banana blossom | Musa acuminata, Musa | flower |  |  | foodex2',

@@ -18,7 +18,7 @@ export const fruit: FoodTable = {
     'black cherry, rum cherry* | Prunus serotina | fruit | flesh:stones |  | foodex2',
     'capulin cherry*, capulin | Prunus serotina var. capuli | fruit | flesh:stones |  | foodex2',
     'nanking cherry, downy cherry* | Prunus tomentosa | fruit | stoned |  | foodex2',
-    'cornelian cherry, european cornel*, cornus mas fruit* | Cornus mas | fruit | bought:another dogwood |  | foodex2',
+    'cornelian cherry, european cornel*, cornus mas fruit* | Cornus mas | fruit | bought |  | foodex2',
     'white nectarine* | Prunus persica var. nucipersica | fruit | flesh:stones |  | foodon usda',
     'flat peach, saturn peach, doughnut peach*, donut peach*, paraguaya | Prunus persica var. platycarpa | fruit | flesh:stones |  | foodex2',
     'nectacot | Prunus persica, Prunus armeniaca | fruit | flesh:stones |  | foodex2',

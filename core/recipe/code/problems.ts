@@ -5,6 +5,8 @@ export interface CodeProblems {
   /** Too short for a code, or words. */
   readonly not_a_code: { readonly typed: string }
   readonly code_damaged: { readonly typed: string }
+  /** Words behind a whole code; `fix` is the code alone, `line` the line with it, where a chat knows it. */
+  readonly code_extra: { readonly extra: string; readonly fix: string; readonly line?: string | null }
   /** Written by a later version, or with plants of a later catalogue. */
   readonly code_newer: Record<string, never>
   /** A recipe of so many plants and spirits that no code holds it. */

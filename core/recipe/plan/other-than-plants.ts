@@ -1,6 +1,8 @@
+import { isDrink } from '../../botanical/spirit/classify.ts'
 import { DomainError } from '../../domain-error.ts'
+import { readLiquid } from '../../quantity/read-liquid.ts'
 import { splitList } from '../../quantity/split-list.ts'
-import { shown } from '../../quantity/typed-text.ts'
+import { shown, type TypedText } from '../../quantity/typed-text.ts'
 
 /** What has an option of its own. */
 export type OtherThing = 'sugar' | 'water' | 'spirit'
@@ -29,9 +31,21 @@ const patterns = (Object.keys(words) as OtherThing[]).map((thing) => ({
   ),
 }))
 
+/** A drink of the trade by volume: `500 ml Allotment Pride gin 40%`. */
+const isPoured = (item: TypedText): boolean => {
+  try {
+    const { amount, words: said } = readLiquid(item, { styles: false })
+    return amount.kind === 'volume' && isDrink(said)
+  } catch (error) {
+    if (error instanceof DomainError) return false
+    throw error
+  }
+}
+
 /** Throws `not_a_plant` where sugar, water or spirit stands among plants. */
 export function expectPlantsOnly(text: string): void {
-  for (const { text: item } of splitList(text)) {
+  for (const each of splitList(text)) {
+    const { text: item } = each
     const plain = item.trim().replace(/\s+/g, ' ')
     for (const { thing, pattern } of patterns) {
       const found = pattern.exec(plain)
@@ -39,6 +53,9 @@ export function expectPlantsOnly(text: string): void {
       const { amount, last, before, behind } = found.groups ?? {}
       const value = [amount ?? last, before ?? behind].filter((part) => part !== undefined).join(' ')
       throw new DomainError('bad_value', 'not_a_plant', { typed: shown(item), thing, value: shown(value) })
+    }
+    if (isPoured(each)) {
+      throw new DomainError('bad_value', 'not_a_plant', { typed: shown(item), thing: 'spirit', value: shown(plain) })
     }
   }
 }

@@ -129,6 +129,15 @@ test('says what is measured, what is habit, and what a product file asks for', a
   expect((await noteKeys('/botanical lemon')).filter((key) => key === 'botanical_file')).toHaveLength(2)
 })
 
+test('says where amounts, days and shares are from memory, and in which row of USDA they are to be read', async () => {
+  const text = oneLine(await printed('/botanical apple'))
+  expect(text).toContain('300 to 1 000 g (usually 600) in a litre of spirit, 14 to 30 days (from memory, please check)')
+  expect(text).toContain('Water in it 86 % (from memory, please check; USDA, row 09003)')
+  expect(text).toContain('taken over from a like plant (from memory, please check)')
+  expect(text).not.toMatch(/Usual steep [^A-Z]*common practice/)
+  expect(oneLine(await printed('/botanical dried limes'))).toContain('20 to 67 g (usually 40)')
+})
+
 test('turns the season round for the south, and says so', async () => {
   expect(oneLine(await printed('/botanical sloe'))).toContain(
     'September to November in the north (common practice); March to May in the south (shifted six months, derived)',

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { deskOf, walnutJar } from './desk.ts'
-import { entry, type Json, mine, refused, setting } from './refused.ts'
+import { type Json, mine, refused, setting } from './refused.ts'
 
 describe('/notebook import: refuses, with nothing changed,', () => {
   it.each<[string, (file: string) => string | Uint8Array, RegExp]>([
@@ -16,8 +16,6 @@ describe('/notebook import: refuses, with nothing changed,', () => {
     ['another JSON', () => '{"jars":[]}', /does not begin like one/],
     ['null', () => 'null', /does not begin like one/],
     ['NaN', (file) => file.replace('"value":1000', '"value":NaN'), /no whole JSON file/],
-    ['a number beyond numbers', (file) => file.replace('"value":1000', '"value":1e999'), /“spirits\.0\.amount\.value”/],
-    ['a huge number', (file) => file.replace('"value":1000', '"value":1e8'), /an amount, a strength/],
     [
       'a newer version',
       (file) => file.replace('"version":1', '"version":2'),
@@ -29,22 +27,10 @@ describe('/notebook import: refuses, with nothing changed,', () => {
       /“userId”/,
     ],
     [
-      'a key of its own in an entry',
-      (file) => file.replace('"kind":"shaken"', '"kind":"shaken","owner":"x"'),
-      /“lemon”.*of entry 2.*“owner”/,
-    ],
-    [
       '__proto__ outside',
       (file) => file.replace('"version":1', '"version":1,"__proto__":{"polluted":1}'),
       /“__proto__”/,
     ],
-    [
-      '__proto__ in an entry',
-      (file) => file.replace('"kind":"shaken"', '"kind":"shaken","__proto__":{"kind":"x"}'),
-      /of entry 2.*“__proto__”/,
-    ],
-    ['__proto__ in a jar', (file) => file.replace('"id":"aaaa1"', '"id":"aaaa1","__proto__":[]'), /“__proto__”/],
-    ['an id with a path in it', (file) => file.replace('"id":"aaaa1"', '"id":"../.."'), /“id”/],
   ])('%s', async (_, change, message) => {
     const { file } = await setting()
     const changed = change(file)
@@ -54,21 +40,65 @@ describe('/notebook import: refuses, with nothing changed,', () => {
   })
 })
 
-describe('/notebook import: refuses as well', () => {
-  it('more running jars than are kept', async () => {
-    const jars = Array.from({ length: 100 }, (_, index) =>
-      walnutJar(`w ${index}`, `w${String(index).padStart(4, '0')}`),
+describe('/notebook import: leaves out a jar with', () => {
+  it.each<[string, (file: string) => string, RegExp]>([
+    ['a number beyond numbers', (file) => file.replace('"value":1000', '"value":1e999'), /“spirits\.0\.amount\.value”/],
+    ['a huge number', (file) => file.replace('"value":1000', '"value":1e8'), /an amount, a strength/],
+    [
+      'a key of its own in an entry',
+      (file) => file.replace('"kind":"shaken"', '"kind":"shaken","owner":"x"'),
+      /“lemon”.*in entry 2.*“owner”/,
+    ],
+    [
+      '__proto__ in an entry',
+      (file) => file.replace('"kind":"shaken"', '"kind":"shaken","__proto__":{"kind":"x"}'),
+      /in entry 2.*“__proto__”/,
+    ],
+    ['__proto__ in a jar', (file) => file.replace('"id":"aaaa1"', '"id":"aaaa1","__proto__":[]'), /“__proto__”/],
+    ['an id with a path in it', (file) => file.replace('"id":"aaaa1"', '"id":"../.."'), /“id”/],
+  ])('%s', async (_, change, message) => {
+    const { desk, file } = await setting()
+    const changed = change(file)
+    expect(changed).not.toBe(file)
+    const { data, notes } = await desk.takeIn(changed)
+    expect(desk.faults()).toEqual([])
+    expect(data.left).toHaveLength(1)
+    expect(notes.find(({ key }: { key: string }) => key === 'import_left').text).toMatch(message)
+    expect(({} as Json).polluted).toBeUndefined()
+  })
+})
+
+describe('/notebook import: counts', () => {
+  const several = (count: number) =>
+    Array.from({ length: count }, (_, index) => walnutJar(`w ${index}`, `w${String(index).padStart(4, '0')}`))
+
+  it.each([
+    [100, [mine], 99],
+    [101, [], 100],
+    [100, [], 100],
+  ])('%i running jars beside others, and names those for which there is no room', async (count, jars, taken) => {
+    const [file] = await (await deskOf({ jars: several(count) })).filesOf('/notebook export:json')
+    const desk = await deskOf({ jars })
+    const { data, notes } = await desk.takeIn(file!)
+    expect(data.added).toHaveLength(taken)
+    expect(data.left).toEqual(
+      count === taken ? [] : [{ jar: count, name: `w ${count - 1}`, entry: null, why: 'running' }],
     )
-    const [file] = await (await deskOf({ jars })).filesOf('/notebook export:json')
-    const desk = await deskOf({ jars: [mine] })
-    expect((await desk.takeIn(file!)).error.code).toBe('limit')
-    expect((await desk.person()).jars).toEqual([mine])
+    if (count > taken) {
+      expect(notes.map(({ text }: { text: string }) => text)).toContain(
+        `One jar is left out. Jar ${count} (“w ${count - 1}”): you have as many running jars as I keep.`,
+      )
+    }
+    expect((await desk.person()).jars).toHaveLength(100)
   })
 
-  it('a sound jar beside one that is not: all or nothing', async () => {
-    const { sound } = await setting()
-    entry(sound, 1, 1).name = ''
-    await refused(JSON.stringify(sound), /Jar 2 of this file/)
+  it('what is left out one by one up to eight', async () => {
+    const { desk, sound } = await setting()
+    const walnut = sound.jars[1]!
+    sound.jars = Array.from({ length: 10 }, () => ({ ...walnut, entries: [{ ...walnut.entries[0], name: '' }] }))
+    const { error } = await desk.takeIn(JSON.stringify(sound))
+    expect(error.message.match(/Jar \d+: in entry 1, it gives a name/g)).toHaveLength(8)
+    expect(error.message).toMatch(/And 2 more\. Nothing was changed\.$/)
   })
 })
 

@@ -30,3 +30,23 @@ export const refused = async (file: string | Uint8Array, message: string | RegEx
 }
 
 export const entry = (sound: Sound, jar: number, seq: number): Json => sound.jars[jar]!.entries[seq - 1]!
+
+/**
+ * Fails unless one of the two jars of the file is left out in such a sentence, the other is taken in, and the one alone is
+ * refused with nothing changed.
+ */
+export const leftOut = async (file: string, message: RegExp) => {
+  const { desk } = await setting()
+  const before = await desk.person()
+  const { error, data, notes } = await desk.takeIn(file)
+  expect(error).toBeUndefined()
+  expect(desk.faults()).toEqual([])
+  expect(notes.find(({ key }: { key: string }) => key === 'import_left').text).toMatch(message)
+  expect(data.left).toHaveLength(1)
+  expect(data.added).toHaveLength(1)
+  const { jars } = await desk.person()
+  expect(jars).toHaveLength(2)
+  expect(jars[0]).toEqual(before.jars[0])
+  const whole = JSON.parse(file)
+  await refused(JSON.stringify({ ...whole, jars: [whole.jars[data.left[0].jar - 1]] }), /^I can't take in any jar/)
+}

@@ -1,5 +1,6 @@
 import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
+import type { Asker } from '../../../bot/chat/command.ts'
 import type { Nudge } from '../../../store/person.ts'
 import { NOBODY } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
@@ -143,20 +144,30 @@ describe('what /jar list says once', () => {
   const person = {
     jars: [steeping('aaaa1', 'lemon'), steeping('aaaa2', 'walnut')],
     nudges: [KEPT, WAITING],
-    setAside: 'users/local.2026-11-19.set-aside.json',
+    setAside: { file: 'local.unreadable-2026-11-19T08-00-00-000Z.json', day: '2026-11-18' },
   }
 
   it('is what could not be sent and which file was set aside', async () => {
     const desk = await deskWith(person, { width: 200 })
     const first = await desk.textOf('/jar list')
     expect(first).toContain('could not send: shake lemon and walnut (18 Nov).')
-    expect(first).toContain('put it aside as users/local.2026-11-19.set-aside.json')
+    expect(first).toContain('is kept as local.unreadable-2026-11-19T08-00-00-000Z.json')
+    expect(first).toContain('npm run doctor -- restore local 2026-11-18')
     const second = await desk.textOf('/jar list')
-    expect(second).not.toContain('could not')
+    expect(second).not.toMatch(/could not|couldn't/)
     const { nudges, setAside, jars } = await desk.asker.store.read('local')
     expect(nudges).toEqual([WAITING])
     expect(setAside).toBeNull()
     expect(jars.map(({ told }) => told)).toEqual([['shake.2026-11-18'], ['shake.2026-11-18']])
+  })
+
+  it('names no file and no command of the machine in Discord', async () => {
+    const asker: Asker = { ...newAsker(), userId: '623426234262342623', place: { kind: 'private' } }
+    await asker.store.update(asker.userId, () => ({ ...NOBODY, ...person }))
+    const desk = testDesk({ asker, nowMs: NOW_MS, width: 200 })
+    const said = await desk.textOf('/jar list')
+    expect(said).toContain('The copy of 18 November 2026 still holds jars: whoever runs me can put it back.')
+    expect(said).not.toMatch(/unreadable|\.json|npm/)
   })
 
   it('is said again, and the list all the same, where nothing can be written', async () => {

@@ -44,7 +44,7 @@ test.each([
   ['sage', 'Contains thujone: not with epilepsy.'],
   ['cranberry', 'Cranberry: if you take warfarin, ask a doctor first.'],
   ['turmeric', 'Turmeric: not with liver disease. Not with gallstones.'],
-  ['quinine', 'Contains quinine: not with a heart rhythm disorder.'],
+  ['tonic water', 'Contains quinine: not with a heart rhythm disorder.'],
 ])('a label of %s is to say “%s”', async (of, words) => {
   expect(await said(labelOf(of))).toMatch(
     new RegExp(

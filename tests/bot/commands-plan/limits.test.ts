@@ -35,9 +35,13 @@ describe('amounts that had no ceiling', () => {
     expect(offered.data.botanicals).toHaveLength(1)
   })
 
-  it('a code of 200 g/L of ground coffee is what its makers use, and says what caffeine does', async () => {
-    const { cautions } = await ask('/plan from:11K4PHTR0001MYJ0JNHC00VV9QPCBAHF2JVV8AKP')
+  // 63 g in a litre of drink at 16 mg/g, from memory.
+  it('a code of 200 g/L of ground coffee is what its makers use, and says how much caffeine that is', async () => {
+    const { cautions, notes } = await ask('/plan from:11K4PHTR0001MYJ0JNHC00VV9QPCBAHF2JVV8AKP')
     expect(cautions.map(({ text }) => text).join(' ')).toMatch(/caffeine/)
+    expect(notes.find(({ key }) => key === 'plan_caffeine')?.text).toMatch(/40 ml glass .* 50 mg .* 200 mg at once/)
+    const tea = await ask('/plan of:10 g black tea spirit:1 l 40%')
+    expect(tea.notes.map(({ key }) => key)).not.toContain('plan_caffeine')
   })
 
   it('rosemary, of which no figure says where it harms, is warned of at a figure', async () => {

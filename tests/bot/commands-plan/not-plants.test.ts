@@ -14,6 +14,9 @@ describe('what has an option of its own', () => {
     ['acqua', 'and steep-at: thins the spirit first; /jar add takes water:500 ml.'],
     ['1 l vodka', 'take it out and write spirit:1 l and its strength, such as 40%.'],
     ['1 l vodka 40%', 'take it out and write spirit:1 l 40%.'],
+    ['700 ml Allotment Pride gin 40%', 'take it out and write spirit:700 ml Allotment Pride gin 40%.'],
+    ['500 ml red wine', 'take it out and write spirit:500 ml red wine and its strength'],
+    ['0.7 l rakı 45%', 'take it out and write spirit:0.7 l rakı 45%.'],
     ['700 ml of 40% rum', 'take it out and write spirit:700 ml 40%.'],
   ])('%s among the plants', async (thing, said) => {
     const message = await messageOf(`/plan of:10 lemons + ${thing} spirit:1 l 95% unknown-ok:yes`)
@@ -38,7 +41,7 @@ describe('below zero', () => {
     ['of:lemons -3 spirit:1 l 95%', 'is below zero'],
     ['of:-200 g lemon spirit:1 l 95%', 'is below zero'],
     ['of:10 lemons + -30 g ginger spirit:1 l 95%', '“-30 g ginger” is below zero'],
-    ['of:10 lemons spirit:1 l -95%', '“1 l -95%” is below zero: give 0.1 to 100 % vol'],
+    ['of:10 lemons spirit:1 l -95%', '“1 l -95%” is below zero: give 0.1 to 97 % vol'],
     ['of:10 lemons spirit:1 l vodka −40%', 'is below zero'],
     ['of:10 lemons spirit:-1 l 95%', 'is below zero'],
   ])('%s', async (options, said) => {
@@ -52,8 +55,8 @@ describe('below zero', () => {
 
 test.each([
   ['100000 l 95%', 'is no volume I can take: give a volume of 0.1 ml to 1,000 l'],
-  ['1 l 0%', 'is no strength I can take: give 0.1 to 100 % vol'],
-  ['1 l 120%', 'is no strength I can take: give 0.1 to 100 % vol'],
+  ['1 l 0%', 'is no strength I can take: give 0.1 to 97 % vol'],
+  ['1 l 120%', 'is no strength I can take: give 0.1 to 97 % vol'],
   ['2000 kg 40%', 'is no weight I can take: give a weight of 0.01 g to 1,000 kg'],
 ])('spirit:%s names the limit', async (spirit, said) => {
   expect(await messageOf(`/plan of:10 lemons spirit:${spirit}`)).toContain(said)

@@ -77,7 +77,8 @@ it.each([
 })
 
 it('tells nothing of an owner’s file that cannot be read', async () => {
-  const read = () => Promise.reject(new StorageError('unreadable', { path: `users/${OWNER}.json` }))
+  const read = () =>
+    Promise.reject(new StorageError('unreadable', { userId: 'local', day: null, path: `users/${OWNER}.json` }))
   await expect(findShare({ owner: OWNER, shareId: SHARE.id }, { read })).rejects.toMatchObject({
     problem: 'share_gone',
   })

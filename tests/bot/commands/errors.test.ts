@@ -11,7 +11,9 @@ const CODES: readonly [code: string, line: string, names: string | RegExp][] = [
   ['bad_value', '/syrup 1 l strength:90% at-most:500 g', '500 g'],
   ['bad_value', '/mix water:1 l sugar:300 g honey', 'honey'],
   ['bad_value', '/mix spirit:1 l strength:95% water:1 l at 95 C', /95/],
-  ['bad_value', '/mix spirit:1 l vodka strength:40%', /“vodka”.*water:, sugar:/],
+  ['ambiguous', '/mix spirit:1 l zorble strength:40%', /“zorble”.*spirit:1 l vodka strength:40%/],
+  ['ambiguous', '/mix spirit:500 ml walnut liqueur 28%', /How sweet.*spirit:500 ml walnut liqueur 28% 250 g\/L/],
+  ['refused', '/mix spirit:1 l 99% water:1 l', /97\.2 %.*spirit:1 l 95% water:1 l/],
   ['ambiguous', '/mix spirit:1 l strength:0.95', '0.95'],
   ['ambiguous', '/mix spirit:1,000 ml strength:95%', '1,000 ml'],
   ['ambiguous', '/mix spirit:1.000 ml strength:95%', '1.000 ml'],
@@ -53,7 +55,7 @@ test.each(CODES)('%s: %s', async (code, line, names) => {
 test('all codes of the contract that this issue can reach are among them', () => {
   const reached = new Set(CODES.map(([code]) => code))
   const codes =
-    'bad_value ambiguous unknown_command unknown_option missing_option too_many_options unreachable not_soluble'
+    'bad_value ambiguous unknown_command unknown_option missing_option too_many_options unreachable not_soluble refused'
   expect([...reached].sort()).toEqual(codes.split(' ').sort())
 })
 

@@ -43,12 +43,13 @@ describe('the verdict', () => {
   })
 })
 
-const examine = async (data: string, nowMs = NOW_MS) => {
+const examine = async (data: string, nowMs = NOW_MS, isTokenShown = false) => {
   let [printed, complained] = ['', '']
   const code = await checkUp({
     data,
     zone: 'Europe/Rome',
     nowMs,
+    isTokenShown,
     words: wordsOf(en),
     text: doctorText,
     width: 80,
@@ -107,6 +108,12 @@ describe('the doctor', () => {
         1,
         'No reminders come: no Larderbell works here, and the last tick is older than',
       ])
+    }))
+
+  it('tells where others may read the token', () =>
+    inFolder(async (folder) => {
+      expect((await examine(folder)).printed).not.toContain('Token')
+      expect((await examine(folder, NOW_MS, true)).printed).toMatch(/Token +others .* chmod 600 \.env/)
     }))
 
   it('says what it cannot read', () =>

@@ -124,6 +124,18 @@ describe('the folder of data', () => {
       expect(readdirSync(join(folder, 'lock'))).toEqual([])
     }))
 
+  it('gets a copy back by the doctor, who takes no other order', () =>
+    inFolder(async (folder) => {
+      const settings = { LARDERBELL_DATA: folder }
+      const { status, stdout, stderr } = start(['doctor', 'restore', 'local', '2026-11-24'], '', settings)
+      expect([status, stdout]).toEqual([1, ''])
+      expect(stderr).toMatch(/^There's no copy of local of 2026-11-24/)
+      expect(start(['doctor', 'restor'], '', settings)).toMatchObject({
+        status: 2,
+        stderr: 'I do not know “restor”; did you mean restore?\n',
+      })
+    }))
+
   it('must be one that can be worked on, and the zone one that there is', () => {
     const { status, stderr } = start([], '', { LARDERBELL_ZONE: 'Europe/Rom' })
     expect([status, stderr]).toEqual([2, 'LARDERBELL_ZONE cannot be “Europe/Rom”; did you mean Europe/Rome?\n'])

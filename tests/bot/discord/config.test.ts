@@ -1,12 +1,29 @@
-import { readFileSync } from 'node:fs'
+import { chmodSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { expect, it } from 'vitest'
-import { readConfig } from '../../../bot/config.ts'
+import { readConfig, showsToken } from '../../../bot/config.ts'
+import { inFolder } from '../../store/in-folder.ts'
 
 const TOKEN = 'MTAx.token'
 const discordOf = (settings: Record<string, string>) => {
   const read = readConfig({ DISCORD_TOKEN: TOKEN, ...settings })
   return read.ok ? read.config.discord : read.wrong
 }
+
+it.each<[string, string, number, boolean]>([
+  ['a token that all can read', 'DISCORD_TOKEN=abc\n', 0o644, true],
+  ['a token that its group can read', '# mine\n  export DISCORD_TOKEN = "abc"\n', 0o640, true],
+  ['a token of its owner’s alone', 'DISCORD_TOKEN=abc\n', 0o600, false],
+  ['no token', '#DISCORD_TOKEN=abc\nDISCORD_TOKEN=\nLARDERBELL_ZONE=UTC\n', 0o644, false],
+])('sees that others may read %s: %j', (_, text, mode, isShown) =>
+  inFolder(async (folder) => {
+    const path = join(folder, '.env')
+    expect(showsToken(path)).toBe(false)
+    writeFileSync(path, text)
+    chmodSync(path, mode)
+    expect(showsToken(path)).toBe(isShown)
+  }),
+)
 
 it('is the terminal alone without a token', () => {
   for (const settings of [{}, { DISCORD_TOKEN: ' ' }])

@@ -64,6 +64,21 @@ it('connects, answers, survives what it cannot read, and ends with what was said
   expect(readFileSync(join(data, 'users', file!), 'utf8')).toContain('lemon')
 })
 
+it('does not connect where another works on the folder, and says which in one sentence', async () => {
+  const first = start([])
+  await until(() => first.texts.err.includes('are registered'))
+  const connections = fake.gateway.counts.connections
+  const second = start([])
+  expect(await second.code).toBe(1)
+  expect(second.texts.err).toBe(
+    `Another Larderbell (process ${first.child.pid}) works on the jars in ${data}. Use that one, or end it first. Nothing was changed.\n`,
+  )
+  expect(fake.gateway.counts.connections).toBe(connections)
+  expect((await fake.slash('jar list', {})).text).not.toMatch(/process|another/i)
+  first.child.kill('SIGTERM')
+  expect(await first.code).toBe(0)
+})
+
 it('ends with 1 and one sentence where it cannot log in, though discord.js would go on trying', async () => {
   fake.gateway.refuse(502)
   const { texts, code } = start([])

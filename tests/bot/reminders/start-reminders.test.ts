@@ -64,6 +64,37 @@ describe('reminders that run', () => {
     expect(vi.getTimerCount()).toBe(0)
   })
 
+  it.each([
+    ['three days', 3 * DAY_MS],
+    ['three hours', 3 * 60 * MINUTE_MS],
+    ['a year', 365 * DAY_MS],
+  ])('go on when the clock is set back by %s, and copy by night', async (_, backMs) => {
+    const trueMs = at('2026-12-01', '21:00')
+    clockAt(trueMs + backMs)
+    const { box, reminding, copies } = await setUp()
+    const stop = await startReminders(reminding)
+    await vi.advanceTimersByTimeAsync(10 * MINUTE_MS)
+    const [before, copied] = [box.received.length, copies()]
+    vi.setSystemTime(trueMs + 10 * MINUTE_MS)
+    await vi.advanceTimersByTimeAsync(12 * 60 * MINUTE_MS)
+    expect(Date.now()).toBe(at('2026-12-02', '09:10'))
+    expect(copies()).toBe(copied + 1)
+    // Three hours back, nothing was said ahead of its time.
+    if (backMs < DAY_MS) expect(box.received.length).toBe(before + 1)
+    await stop()
+    expect(vi.getTimerCount()).toBe(0)
+  })
+
+  it('go on when the clock leaps ahead', async () => {
+    clockAt(at('2026-12-01', '21:00'))
+    const { box, reminding } = await setUp()
+    const stop = await startReminders(reminding)
+    vi.setSystemTime(at('2026-12-02', '09:30'))
+    await vi.advanceTimersByTimeAsync(2 * MINUTE_MS)
+    expect(box.received).toHaveLength(1)
+    await stop()
+  })
+
   it('run one pass at a time', async () => {
     clockAt(at('2026-12-02'))
     const { store, reminding } = await setUp()

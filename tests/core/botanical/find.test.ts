@@ -72,6 +72,7 @@ test.each([
   ['dried bay leaves', 'bay_leaf', null],
   ['alloro fresco', 'bay_leaf_fresh', null],
   ['sour cherries with stones', 'sour_cherry', null],
+  ['cherries, stoned', 'sweet_cherry', null],
   ['frozen raspberries', 'raspberry', 'fresh'],
   ['roasted hazelnuts', 'hazelnut', null],
   ['star anise', 'star_anise', null],
@@ -86,61 +87,6 @@ test('dried is another dose where it is known, and not guessed where it is not',
   expect(findBotanical('dried ginger').botanical.dose.typicalGPerL).toBeCloseTo(30, 9)
   expect(refusal(() => findBotanical('dried strawberries'))).toBe('not_found unknown_form')
   expect(refusal(() => findBotanical('fresh wormwood'))).toBe('not_found unknown_form')
-})
-
-// Varieties and trade names stand for the plant, and what differs in dose or hazard is a plant of its own.
-test.each([
-  ['blood oranges', 'orange_peel'],
-  ['satsumas', 'mandarin_peel'],
-  ['tangelos', 'tangelo_peel'],
-  ['Meyer lemon', 'lemon_peel'],
-  ["Buddha's hand", 'citron_peel'],
-  ['bullaces', 'cherry_plum'],
-  ['cherry plums', 'cherry_plum'],
-  ['Victoria plums', 'plum'],
-  ['Moroccan mint', 'spearmint'],
-  ['apple mint', 'spearmint'],
-  ['Thai basil', 'basil'],
-  ['lemon thyme', 'thyme'],
-  ['Earl Grey', 'earl_grey'],
-  ['lapsang', 'tea_black'],
-  ['jasmine tea', 'tea_green'],
-  ['espresso beans', 'coffee_whole'],
-  ['jalapenos', 'jalapeno'],
-  ['Scotch bonnets', 'habanero'],
-  ["bird's eye chillies", 'birds_eye_chilli'],
-  ['cherries', 'sweet_cherry'],
-  ['ciliegie', 'sweet_cherry'],
-  ['chokeberries', 'aronia'],
-  ['hop flowers', 'hops'],
-  ['lime leaves', 'citrus_leaf'],
-  ['lime blossom', 'linden'],
-  ['prugne secche', 'prune'],
-  ['dried plums', 'prune'],
-  ['fichi secchi', 'fig_dried'],
-  ['apricots, dried', 'apricot_dried'],
-  ['noci secche', 'walnut'],
-  ['cilantro', 'coriander_leaf'],
-  ['macis', 'mace'],
-])('%s is %s', (noun, id) => {
-  expect(idOf(noun)).toBe(id)
-})
-
-test.each([
-  ['dried orange peel', 'orange_peel', 120 / 3],
-  ['dried limes', 'lime_peel', 120 / 3],
-  ['thyme, dried', 'thyme', 20 / 4],
-  ['dried basil', 'basil', 120 / 5],
-  ['rose petals, dried', 'rose_petals', 80 / 5],
-  ['dried elderflowers', 'elderflower', 100 / 5],
-])('%s is %s in another dose, from memory', (noun, id, typicalGPerL) => {
-  const { botanical } = findBotanical(noun)
-  expect(botanical).toMatchObject({ id, form: { state: 'dried' }, dose: { trust: 'memory' } })
-  expect(botanical.dose.typicalGPerL).toBeCloseTo(typicalGPerL, 9)
-})
-
-test.each(['clover', 'toffee', 'poppers', 'dandelion leaves', 'lychee leaves'])('%s is another thing', (noun) => {
-  expect(refusal(() => findBotanical(noun))).toBe('not_found unknown_botanical')
 })
 
 test('the form is asked only where a ceiling hangs on it', () => {

@@ -18,6 +18,10 @@ const phrasings = {
     'mandorle di pesca',
     'almonds, bitter',
     'cherries with cracked stones',
+    'loquat stones',
+    'noccioli di nespola',
+    'prune stones',
+    'bullace pits',
   ],
   foraged: [
     'foraged berries',
@@ -26,6 +30,9 @@ const phrasings = {
     'erbe raccolte nei campi',
     'hedgerow berries',
     'foraged bay leaves',
+    'wild jasmine',
+    'acacia blossom from the hedgerow',
+    'burdock root I dug',
   ],
   unnamed_plant: [
     'some red berries',
@@ -35,7 +42,15 @@ const phrasings = {
     'erbe miste',
     'not sure what it is',
   ],
-  wild_garlic: ['ramsons', 'garlic, wild', "bear's garlic", 'aglio degli orsi', 'foraged garlic', 'Allium ursinum'],
+  wild_garlic: [
+    'ramsons',
+    'garlic, wild',
+    "bear's garlic",
+    'aglio degli orsi',
+    'foraged garlic',
+    'wild chives',
+    'Allium ursinum',
+  ],
   wild_carrot_family: [
     'foraged fennel',
     'wild parsnips',
@@ -90,6 +105,7 @@ test.each([
   'mirtilli selvatici',
   'pine buds from the forest',
   'sloes picked from a hedge',
+  'violets picked in the woods',
 ])('%s is asked about: named, but from the wild', (text) => {
   expect(refusal(() => expectNotRefused(text))).toBe('ambiguous foraged_botanical')
 })

@@ -76,8 +76,6 @@ test.each([
   'sedano di monte',
   'grano saraceno',
   'apricots',
-  'unsulphured dried mango',
-  'sulphite-free dried figs',
   'dragonwort',
   'constructor',
 ])('%s brings no allergen by its name, and is not vouched for', (name) => {
@@ -153,6 +151,13 @@ test('a plant whose names tell nothing brings what its hazards and its form tell
   expect(allergensOf({ ...plain, hazards: ['anacardiaceae_allergy'] })).toEqual(['cashew_family'])
   expect(allergensOf({ ...plain, kind: 'herb', form: { state: 'dried', cut: null } })).toEqual([])
 })
+
+test.each(['unsulphured dried mango', 'sulphite-free dried figs', 'albicocche secche non solforate'])(
+  '%s bring no sulphites, and nothing else that is not known',
+  (name) => {
+    expect(forGuests([{ id: null, name }])).toEqual({ allergens: [], advice: [], unknown: [] })
+  },
+)
 
 test('raisins said to be unsulphured bring no sulphites', () => {
   expect(forGuests([{ id: 'raisin', name: 'unsulphured raisins' }]).allergens).toEqual([])

@@ -64,11 +64,15 @@ export const botanicalSentences = {
         : `I know how to prepare it ${stateWords[knownAs]}; take from that what fits: ${said}`
     },
     botanical_evidence: ({ evidence }: { readonly evidence: SteepEvidence['key'] }) => evidenceWords[evidence],
-    botanical_habit: ({ byAnalogy, measured }: { readonly byAnalogy: boolean; readonly measured: boolean }) => {
+    botanical_habit: ({
+      byAnalogy,
+      measured,
+      trust,
+    }: Pick<Botanical['timesDays'], 'byAnalogy' | 'trust'> & { readonly measured: boolean }) => {
       const days = byAnalogy ? 'The days are habit, taken over from a like plant' : 'The days are habit'
       return measured
-        ? `${days} (common practice): taste.`
-        : `${days} (common practice): I know of no measurement of when it is done, so taste.`
+        ? `${days}${trusted(trust)}: taste.`
+        : `${days}${trusted(trust)}: I know of no measurement of when it is done, so taste.`
     },
     botanical_file: ({ file }: { readonly file: ProductFile }, format: Format) => productFileWords(file, format),
     botanical_look: (values: HazardOf) => hazardSentence(values),

@@ -52,7 +52,8 @@ export const forgetSentences = {
   notes: {
     forget_changed: () =>
       'That button named something else than you have now, so it erased nothing; this is what would go.',
-    forget_in_full: () => 'Only /forget confirm:yes, typed in full, erases.',
+    forget_in_full: ({ typed }: { readonly typed: string }) =>
+      `“${typed}” erases nothing. Only /forget confirm:yes, typed in full, erases.`,
     forget_not_one_jar: () => 'To be rid of one jar only, type /jar discard and its name; it stays in /notebook.',
   },
   actions: {

@@ -126,6 +126,8 @@ export const jarProblems = {
   too_many_jars: ({ most }) => `You have ${most} running jars, which is as many as I keep; empty or discard one first.`,
   too_many_entries: ({ jar, most }) =>
     `The ${jar} jar has ${most} entries, which is as many as I keep; it can still be emptied or thrown away.`,
+  jar_full: ({ jar }) =>
+    `What's written about the ${jar} jar is as much as I keep for one. It can still be emptied or thrown away.`,
   too_many_changes: ({ jar, most }) =>
     `The ${jar} jar was filled, measured and sweetened ${most} times, which is as often as I reckon with.`,
   note_too_long: ({ length, most }) => `This note has ${length} characters; at most ${most} are kept.`,

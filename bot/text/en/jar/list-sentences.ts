@@ -1,6 +1,6 @@
 import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
 import type { Stage } from '../../../../core/jar/story.ts'
-import type { IsoDay } from '../../../../core/quantity/calendar.ts'
+import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { dangerWords } from './danger-sentences.ts'
@@ -82,8 +82,14 @@ export const listSentences = {
   notes: {
     jars_finished: ({ count }: { readonly count: number }) =>
       `${count === 1 ? 'One finished batch is' : `${count} finished batches are`} in /notebook.`,
-    jars_set_aside: ({ file }: { readonly file: string }) =>
-      `I could not read the file with your jars and settings, so I put it aside as ${file} and began a new one; nothing in it was changed.`,
+    jars_set_aside: ({ file, day }: { readonly file: string | null; readonly day: IsoDay | null }, format: Format) => {
+      const kept = `I couldn't read your jars and settings, so I began a new file. The old one is kept${file === null ? '' : ` as ${file}`}.`
+      return day === null
+        ? kept
+        : file === null
+          ? `${kept} The copy of ${format.day(dayFromIso(day))} still holds jars: whoever runs me can put it back.`
+          : `${kept} The copy of ${day} still holds jars. To have it back, end me and type: npm run doctor -- restore local ${day}`
+    },
     jars_unsent: (
       {
         asked,

@@ -117,6 +117,8 @@ export const stepHeadlines = {
     { names, happening }: { readonly names: readonly string[]; readonly happening: Happening | null },
     format: Format,
   ) => `${listed(names)}: taken back${happening === null ? '' : `: ${happeningText(happening, format)}`}.`,
+  jar_kept_after_all: ({ names }: { readonly names: readonly string[] }) =>
+    `That was kept after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven't written it twice. If you did it again, say it once more.`,
   jar_undone_before: ({ names }: { readonly names: readonly string[] }) =>
     `${listed(names)}: that is taken back already; nothing changed.`,
   jar_undo_held: ({ names }: { readonly names: readonly string[] }) =>

@@ -143,6 +143,7 @@ export const stepSentences = {
     jar_undo: () => 'Undo',
     jar_once_more: () => 'Once more',
     jar_as_planned: () => 'If it was as planned',
+    jar_show_kept: () => 'Show it',
     jar_enter_again: () => 'Enter it again',
     jar_begin_again: () => 'Begin it again',
     jar_begin_another: () => 'Begin another',

@@ -107,7 +107,7 @@ export const labelSentences = {
     unknown_plant: ({ typed }: { readonly typed: string }) =>
       `I don’t know “${typed}”, so I went by the general rules. I vouch for nothing it brings, allergens included.`,
     allergen_known: ({ typed }: { readonly typed: string }) =>
-      `I don’t know how to steep “${typed}”, but I know its allergen. I went by the general rules, and vouch for nothing else it brings.`,
+      `I don’t know how to steep “${typed}”, but I know what its label has to say. I went by the general rules, and vouch for nothing else it brings.`,
     law_liquorice: (
       { fromMgPerL, rootGPerL }: { readonly fromMgPerL: number; readonly rootGPerL: number },
       format: Format,

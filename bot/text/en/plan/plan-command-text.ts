@@ -13,7 +13,7 @@ export const planCommandText = {
     'ready-by': 'The day it is wanted on: 24 December',
     'steep-at': 'Dilute the spirit to this before it meets the plants: 60%',
     sugar: 'Sugar that goes in with the plants: 300 g',
-    'unknown-ok': 'yes: you answer for a plant that I do not know, and give its grams; I vouch for nothing',
+    'unknown-ok': 'yes: plan a food I’ve no amounts for, with your own grams and days',
     days: 'How long you steep a plant that I do not know: 10 days, 2 weeks',
   },
   examples: [

@@ -1,3 +1,4 @@
+import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { PlantLimit } from '../../../commands/plan-notes.ts'
@@ -13,6 +14,10 @@ interface Dosed {
   readonly gPerL: number
   readonly limitGPerL: number
 }
+
+/** `common practice`, or from memory where that is all that is known of one of them. */
+const habitOf = (ids: readonly string[]): string =>
+  ids.some((id) => botanicalById(id).dose.trust === 'memory') ? 'from memory' : 'common practice'
 
 /** The strained liquid as expected, and what is wished for. */
 interface PlanAdjust {
@@ -72,7 +77,7 @@ export const planNotes = {
     'The zest of one fruit differs by 40 % from the next (derived): weigh what you peel, and plan again with grams.',
   plan_pieces: () => 'Pieces differ, and their weights are common practice or estimated: weigh them if you can.',
   plan_typical: ({ ids }: { readonly ids: readonly string[] }) =>
-    `The usual amount of ${listed(ids.map(plantName))} is common practice, grams for each litre of steeping spirit.`,
+    `The usual amount of ${listed(ids.map(plantName))} is ${habitOf(ids)}, grams for each litre of steeping spirit.`,
   plan_more_than_usual: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is more than most take (up to ${perLitre(limitGPerL, format)}): taste early.`,
   plan_less_than_usual: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
@@ -88,6 +93,15 @@ export const planNotes = {
   },
   plan_above_wise: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is above the ${perLitre(limitGPerL, format)} that is wise.`,
+  plan_caffeine: ({
+    mg,
+    mostMg,
+    glassMl,
+  }: {
+    readonly mg: number
+    readonly mostMg: number
+    readonly glassMl: number
+  }) => `A ${glassMl} ml glass of it has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
   plan_capped: ({ ids }: { readonly ids: readonly string[] }) =>
     `I took less than the usual ${listed(ids.map(plantName))}, to stay under the limit for a finished drink.`,
   plan_spirit_usual: ({ id, lowPercent, highPercent, isTooStrong }: UsualSpirit, format: Format) =>

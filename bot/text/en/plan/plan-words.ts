@@ -73,11 +73,14 @@ export interface SpiritSaid {
   readonly amount: Measured
   readonly by: 'volume' | 'mass'
   readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
 }
 
-/** `700 ml of 75.5 % vol`. */
-export const spiritText = ({ amount, by, abvPercent }: SpiritSaid, format: Format): string =>
-  `${by === 'mass' ? format.mass(amount) : format.volume(amount)} of ${format.strength(abvPercent)} spirit`
+/** `700 ml of 75.5 % vol spirit`, `500 ml of 28 % vol with 250 g/L of sugar`. */
+export const spiritText = ({ amount, by, abvPercent, sugarGPerL }: SpiritSaid, format: Format): string => {
+  const poured = `${by === 'mass' ? format.mass(amount) : format.volume(amount)} of ${format.strength(abvPercent)}`
+  return sugarGPerL.value === 0 ? `${poured} spirit` : `${poured} with ${format.sweetness(sugarGPerL)} of sugar`
+}
 
 /** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
 export const vesselText = (volumeMl: number, format: Format): string =>

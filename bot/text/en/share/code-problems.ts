@@ -12,6 +12,10 @@ export const codeProblems = {
     `“${typed}” is no batch’s code: that is one line of letters and digits, as it stands under a batch that was shared.`,
   code_damaged: ({ typed }) =>
     `The code “${typed}” is damaged: a letter is missing, wrong or too many. Copy it once more, the whole line of it.`,
+  code_extra: ({ extra, line }) =>
+    line === null || line === undefined
+      ? `What is “${extra}” behind the code? Leave it out.`
+      : `What is “${extra}” behind the code? To leave it out, type: ${line}`,
   code_newer: () =>
     'This code was made by a newer version of me, or with a plant that I do not know yet: I cannot read it.',
   recipe_too_long: ({ most }) =>

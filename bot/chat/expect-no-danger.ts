@@ -1,0 +1,68 @@
+import { expectNotRefused } from '../../core/botanical/refusal.ts'
+import { undrinkableIn } from '../../core/botanical/refuse-spirit.ts'
+import { dangerousName, dangersNoted } from '../../core/botanical/spirit/named-danger.ts'
+import { DomainError } from '../../core/domain-error.ts'
+import { shown } from '../../core/quantity/typed-text.ts'
+import { blamed } from '../commands/fields.ts'
+import { takesOf } from '../commands/takes.ts'
+import type { Message } from '../text/words.ts'
+import type { Command } from './command.ts'
+import type { Invocation } from './invocation.ts'
+
+/** What a jar is to be called. */
+const NAMES: ReadonlySet<string> = new Set(['name', 'to'])
+
+const NOTE = 'note'
+
+/** Judge their words themselves; codes and files have none. */
+const JUDGED: ReadonlySet<string> = new Set(['spirit', 'parts', 'from', 'make', 'import', 'export'])
+
+/** Words of what is weighed out, that are a plant's elsewhere: `castor sugar`. */
+const ORDINARY = /\bcastor sugar\b/giu
+
+const expectDrinkable = (text: string): void => {
+  const found = undrinkableIn(text)
+  if (found !== null) {
+    throw new DomainError('refused', 'refused_spirit', { typed: shown(text), word: found.word, id: found.id })
+  }
+}
+
+/** What is refused, not what merely looks like it: nothing but an amount is wanted here anyway. */
+const expectHarmless = (text: string): void => {
+  expectDrinkable(text)
+  try {
+    expectNotRefused(text.replace(ORDINARY, 'sugar'))
+  } catch (error) {
+    if (!(error instanceof DomainError) || error.code === 'refused') throw error
+  }
+}
+
+const expectGoodName = (text: string): void => {
+  const danger = dangerousName(text)
+  if (danger === null) return
+  if ('spirit' in danger) expectDrinkable(text)
+  else expectNotRefused(danger.plant)
+}
+
+/** How an option's text is looked through; nothing where its words name what there is already, or a place. */
+const lookerFor = (option: string, schema: unknown): ((text: string) => void) | null => {
+  const { suggested, isFile } = takesOf(schema)
+  if (option === NOTE || JUDGED.has(option) || isFile === true) return null
+  if (NAMES.has(option)) return expectGoodName
+  if (suggested === 'botanicals') return expectDrinkable
+  return suggested === undefined ? expectHarmless : null
+}
+
+/** Throws where any option names a refused plant or undrinkable alcohol, before anything else is said of the line. */
+export function expectNoDanger({ input: { shape } }: Command, { options }: Invocation): void {
+  for (const [option, text] of Object.entries(options)) {
+    const look = lookerFor(option, (shape as Record<string, unknown>)[option])
+    if (look !== null) blamed(option, () => look(text))
+  }
+}
+
+/** A note is recorded as it is; what it says was put in is said back as a caution. */
+export const notedCautions = ({ options }: Invocation): readonly Message<'cautions'>[] => {
+  const names = options[NOTE] === undefined ? [] : dangersNoted(options[NOTE])
+  return names.length === 0 ? [] : [{ group: 'cautions', key: 'note_names', values: { names } }]
+}

@@ -1,0 +1,7 @@
+import type { JarEntry } from '../../../core/jar/event.ts'
+import type { Jar } from '../../../store/person.ts'
+
+/** Which attempt made an entry is of no worth elsewhere, and tells two notebooks of the same story apart. */
+export const withoutAttempt = ({ attempt: _, ...entry }: JarEntry): JarEntry => entry as JarEntry
+
+export const withoutAttempts = (jar: Jar): Jar => ({ ...jar, entries: jar.entries.map(withoutAttempt) })

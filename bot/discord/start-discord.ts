@@ -1,0 +1,60 @@
+import { existsSync } from 'node:fs'
+import type { DiskStore } from '../../store/open-store.ts'
+import { StorageError, type StorageProblems } from '../../store/storage-error.ts'
+import { newDoubts } from '../chat/doubts.ts'
+import type { DiscordConfig } from '../config.ts'
+import { noReminders } from '../console/no-reminders.ts'
+import { closedPlaces } from '../reminders/closed-places.ts'
+import { startReminders } from '../reminders/start-reminders.ts'
+import { clean } from '../text/clean.ts'
+import { wordsOf } from '../text/words-of.ts'
+import { after } from './after.ts'
+import { connect } from './connect.ts'
+import { discordSurface } from './nudge-surface.ts'
+import type { InteractionDesk } from './turn.ts'
+
+interface DiscordStart extends Pick<InteractionDesk, 'commands' | 'language' | 'assumedZone' | 'now' | 'log'> {
+  readonly store: DiskStore
+  /** The folder of data. */
+  readonly data: string
+  readonly ended: AbortSignal
+}
+
+/** Whether another process has the folder; whatever else is wrong with it keeps nobody from an answer. */
+async function lockedOut(store: DiskStore): Promise<StorageProblems['locked'] | null> {
+  try {
+    await store.hold()
+    return null
+  } catch (error) {
+    if (!(error instanceof StorageError)) throw error
+    return error.problem === 'locked' ? (error as StorageError<'locked'>).values : null
+  }
+}
+
+/**
+ * Answers and reminds in Discord until `ended`; returns the exit code. Where another process works on the folder it says so
+ * and does not connect: two would answer everybody, and one of them could keep nothing.
+ */
+export async function startDiscord(discord: DiscordConfig, start: DiscordStart): Promise<0 | 1> {
+  const { data, store, language, ended, log } = start
+  const words = wordsOf(language)
+  const locked = await lockedOut(store)
+  if (locked !== null) {
+    log(clean(words.problem('locked', locked, 'metric')))
+    return 1
+  }
+  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts() }
+  return connect({
+    ...shared,
+    ...discord,
+    after,
+    ended,
+    remind: ({ rest, user }) =>
+      startReminders({
+        ...shared,
+        surface: discordSurface({ ...shared, rest, botUserId: user.id }),
+        hasData: () => existsSync(data),
+        complain: (error) => log(clean(noReminders(error, words, language.console))),
+      }),
+  })
+}

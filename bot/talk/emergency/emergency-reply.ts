@@ -1,0 +1,109 @@
+import type { Reply, Row } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { ANYWHERE, type Contact, contactOf } from './contacts.ts'
+import { countryOfZone } from './country-of-zone.ts'
+import { isPoisoning, stepsFor } from './first-aid.ts'
+import type { HarmId } from './harm.ts'
+
+/** Whoever asks, as far as it is known. */
+export interface Whereabouts {
+  /** Two letters, or null where nobody has said. */
+  readonly country: string | null
+  /** IANA name; of it comes the country in the line to type. */
+  readonly zone: string
+}
+
+const FIRES: readonly HarmId[] = ['clothes_on_fire', 'spirit_fire']
+
+/** A centre for children is none for grown people. */
+const GROWN: readonly HarmId[] = ['swallowed_spirit_adult']
+
+/** The numbers to call, the first first; none where the country is not known or not on record. */
+function numbersFor(harm: HarmId, contact: Contact | null): readonly string[] {
+  if (contact === null) return []
+  const { emergency, ambulance, fire } = contact
+  const own = FIRES.includes(harm) ? fire : ambulance
+  const numbers = FIRES.includes(harm) ? [own, emergency] : [emergency, own]
+  return [...new Set(numbers.filter((number) => number !== null))]
+}
+
+const cellOf = (cell: Message<'cells'>, label: Message<'rows'>): Row => ({ label, cell })
+
+const labelled = (key: 'emergency_poison_centre' | 'emergency_if_swallowed' | 'emergency_vet'): Message<'rows'> => ({
+  group: 'rows',
+  key,
+  values: undefined,
+})
+
+/** Who besides the emergency number is called. */
+function secondRow(harm: HarmId, contact: Contact | null, { country, zone }: Whereabouts): readonly Row[] {
+  const centre = centreFor(harm, contact)
+  const asked: Row[] =
+    country === null
+      ? [
+          cellOf(
+            { group: 'cells', key: 'emergency_country', values: { example: countryOfZone(zone) } },
+            { group: 'rows', key: 'emergency_country', values: undefined },
+          ),
+        ]
+      : []
+  if (harm === 'pet') {
+    const number = contact?.poisonCentre?.takesAnimals === true ? contact.poisonCentre.number : null
+    return [cellOf({ group: 'cells', key: 'emergency_vet', values: { number } }, labelled('emergency_vet')), ...asked]
+  }
+  const label = labelled(isPoisoning(harm) ? 'emergency_poison_centre' : 'emergency_if_swallowed')
+  if (centre !== null) return [cellOf({ group: 'cells', key: 'emergency_poison_centre', values: centre }, label)]
+  if (country === null) return asked
+  const values = { instead: contact?.instead ?? null }
+  return [cellOf({ group: 'cells', key: 'emergency_no_centre', values }, label)]
+}
+
+function centreFor(harm: HarmId, contact: Contact | null) {
+  const centre = contact?.poisonCentre ?? null
+  if (centre === null || contact === null || (centre.isForChildrenOnly && GROWN.includes(harm))) return null
+  const { ambulance, emergency } = contact
+  return { ...centre, harm, otherwise: ambulance ?? emergency }
+}
+
+/**
+ * The answer where somebody was harmed: the emergency number, then the poison centre or the vet, then at most four
+ * steps. Of a country without a number on record it shows none.
+ */
+export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
+  const { country } = whereabouts
+  const contact = contactOf(country)
+  const steps = stepsFor[harm]
+  const isAnimals = harm === 'pet'
+  const centre = isAnimals && contact?.poisonCentre?.takesAnimals !== true ? null : centreFor(harm, contact)
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'emergency',
+      values: { harm, numbers: numbersFor(harm, contact), isCountryKnown: country !== null },
+    },
+    table: [
+      ...secondRow(harm, contact, whereabouts),
+      ...steps.map((step, index) =>
+        cellOf(
+          { group: 'cells', key: 'emergency_step', values: { step } },
+          { group: 'rows', key: 'emergency_step', values: { number: index + 1 } },
+        ),
+      ),
+    ],
+    sure: [],
+    notes: [{ group: 'notes', key: 'emergency_nothing_done', values: undefined }],
+    cautions: [],
+    actions: [],
+    data: {
+      id: harm,
+      country,
+      emergency: contact?.emergency ?? ANYWHERE,
+      ambulance: contact?.ambulance ?? null,
+      fire: contact?.fire ?? null,
+      poisonCentre: centre === null ? null : { number: centre.number, name: centre.name, hours: centre.hours },
+      vet: isAnimals,
+      steps,
+    },
+    kitchen: 'metric',
+  }
+}

@@ -1,0 +1,79 @@
+import { isClothesOnFire, isSpiritFire } from './flames.ts'
+import type { HarmId } from './harm.ts'
+import { type Said, saidIn } from './said.ts'
+import { GRAVE, isAlarmed, isApart, isDenied, isOnlyAsked, signsIn, signsOf } from './signs.ts'
+import { isAdult, isChild, isMethanol, isPet, isPlant } from './swallowing.ts'
+import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
+
+const isBlind = (said: Said): boolean => signsOf(said, 'sightless').some((span) => !isDenied(said, span))
+
+const isSenseless = (said: Said): boolean =>
+  GRAVE.some((name) => signsOf(said, name).length > 0) ||
+  signsIn(said, OTHERS, ['limp', 'dying']).length > 0 ||
+  (signsIn(said, PEOPLE, ['slack', 'dying', 'limp']).length > 0 &&
+    (said.spans('swallowed').length > 0 || isAlarmed(said))) ||
+  // `È caduto a terra e non si muove`: Italian leaves out who.
+  isApart(signsIn(said, OTHERS, ['slack'])) ||
+  isApart(
+    (['limp', 'slack'] as const).flatMap((name) => signsOf(said, name).filter((span) => victimOf(said, span) === null)),
+  )
+
+const isGlassInEye = (said: Said): boolean => said.spans('glassy').some((span) => said.near('intoEye', span, 6, 6))
+
+const isGlassSwallowed = (said: Said): boolean =>
+  said.spans('swallowed').some((span) => said.near('glass', span, 2, 6) && !isDenied(said, span))
+
+const isSwelling = (said: Said): boolean => said.spans('swelling').some((span) => !isOnlyAsked(said, span))
+
+const isEye = (said: Said): boolean =>
+  said.spans('intoEye').some((span) => !isOnlyAsked(said, span)) ||
+  said.spans('eye').some((span) => said.near('splash', span, 9, 7))
+
+const isBurnt = (said: Said): boolean =>
+  said
+    .spans('burnt')
+    .some((span) => !said.near('smarting', span, 0, 0) && !isDenied(said, span) && !isOnlyAsked(said, span)) ||
+  signsIn(said, PEOPLE, ['scalded']).length > 0
+
+const isBurst = (said: Said): boolean =>
+  said.spans('burst').some((span) => said.near('vessel', span, 4, 4) && !isOnlyAsked(said, span)) ||
+  said
+    .spans('burstOpen')
+    .some((span) => said.near('vessel', span, 6, 0) && !said.near('soft', span, 3, 0) && !isOnlyAsked(said, span)) ||
+  said.spans('wound').some((span) => !isDenied(said, span)) ||
+  said.spans('blood').some((span) => said.near('broken', span, 8, 8))
+
+const isHurt = (said: Said): boolean =>
+  said.spans('rescue').length > 0 ||
+  said.spans('inhaled').some((span) => !isOnlyAsked(said, span)) ||
+  said.spans('struck').some((span) => !isDenied(said, span) && !isOnlyAsked(said, span)) ||
+  said
+    .spans('hurt')
+    .some(
+      (span) =>
+        !said.near('denied', { from: span.from, to: span.from }, 5, 0) && (names(said, PEOPLE) || isAlarmed(said)),
+    )
+
+/** What is worst first; the first that holds is the answer. */
+const RULES: readonly (readonly [harm: HarmId, is: (said: Said) => boolean])[] = [
+  ['clothes_on_fire', isClothesOnFire],
+  ['spirit_fire', isSpiritFire],
+  ['pet', isPet],
+  ['methanol', (said) => isBlind(said) || isMethanol(said)],
+  ['unconscious_after_drinking', isSenseless],
+  ['glass_burst', isGlassInEye],
+  ['someone_hurt', (said) => isGlassSwallowed(said) || isSwelling(said)],
+  ['spirit_in_eye', isEye],
+  ['burn', isBurnt],
+  ['glass_burst', isBurst],
+  ['swallowed_plant', isPlant],
+  ['swallowed_spirit_child', isChild],
+  ['swallowed_spirit_adult', isAdult],
+  ['someone_hurt', isHurt],
+]
+
+/** What harm a text tells of, or null. Never throws. */
+export function findHarm(text: string): HarmId | null {
+  const said = saidIn(text)
+  return RULES.find(([, is]) => is(said))?.[0] ?? null
+}

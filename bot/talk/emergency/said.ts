@@ -1,0 +1,91 @@
+import { deedWords } from './deed-words.ts'
+import { harmWords } from './harm-words.ts'
+import { plainWords } from './plain-words.ts'
+import { respelt } from './respell.ts'
+import { trapWords } from './trap-words.ts'
+import { type WhoKind, whoWords } from './who-words.ts'
+
+/** Where in a text something stands, in words: `from` the first, `to` the one after the last. */
+export interface Span {
+  readonly from: number
+  readonly to: number
+}
+
+/** Somebody who is named, or pointed at. */
+export interface Mention extends Span {
+  readonly kind: WhoKind
+}
+
+export type WordClass = keyof typeof harmWords | keyof typeof deedWords
+
+/** A text, ready to be looked at. */
+export interface Said {
+  /** The words with one space between and around. */
+  readonly text: string
+  spans(name: WordClass): readonly Span[]
+  /** In order; of two at one place the longer first. */
+  mentions(): readonly Mention[]
+  /** Whether a class has a match near a span: so many words before or after it. */
+  near(name: WordClass, span: Span, before: number, after: number): boolean
+  /** The words of a stretch, as they stand. */
+  between(from: number, to: number): string
+}
+
+const patternOf = (pieces: readonly string[]): RegExp => new RegExp(` (?:${pieces.join('|')})(?= )`, 'g')
+
+const compiled = (words: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, RegExp> =>
+  new Map(Object.entries(words).map(([name, pieces]) => [name, patternOf(pieces)]))
+
+const CLASSES = compiled({ ...harmWords, ...deedWords })
+const WHO = compiled(whoWords)
+const TRAPS = patternOf(trapWords)
+
+/** Stands for a word that means nothing here. */
+const blank = (found: string): string => found.replace(/\S+/g, 'xx')
+
+/** All matches of a pattern, in words. */
+const matched = (text: string, wordAt: Uint16Array, pattern: RegExp): readonly Span[] =>
+  [...text.matchAll(pattern)].map(({ index, 0: found }) => ({
+    from: wordAt[index + 1]!,
+    to: wordAt[index + found.length - 1]! + 1,
+  }))
+
+/** The number of the word that each character of a text belongs to. */
+function wordsAt(text: string): Uint16Array {
+  const at = new Uint16Array(text.length + 1)
+  let word = -1
+  for (let index = 0; index < text.length; index++) {
+    if (text[index] !== ' ' && text[index - 1] === ' ') word++
+    at[index] = Math.max(0, word)
+  }
+  return at
+}
+
+export function saidIn(typed: string): Said {
+  const text = ` ${respelt(plainWords(typed)).join(' ')} `.replace(TRAPS, blank)
+  const words = text.trim().split(' ')
+  const wordAt = wordsAt(text)
+  const known = new Map<string, readonly Span[]>()
+  const spansOf = (name: string, pattern: RegExp): readonly Span[] => {
+    const spans = known.get(name) ?? matched(text, wordAt, pattern)
+    known.set(name, spans)
+    return spans
+  }
+  const spans = (name: WordClass) => spansOf(name, CLASSES.get(name)!)
+  let people: readonly Mention[] | null = null
+  return {
+    text,
+    spans,
+    mentions: () => {
+      people ??= [...WHO]
+        .flatMap(([kind, pattern]) =>
+          spansOf(`who ${kind}`, pattern).map((span) => ({ ...span, kind: kind as WhoKind })),
+        )
+        .sort((one, other) => one.from - other.from || other.to - one.to)
+      return people
+    },
+    near: (name, { from, to }, before, after) =>
+      spans(name).some((each) => each.from < to + after && each.to > from - before),
+    between: (from, to) => words.slice(Math.max(0, from), to).join(' '),
+  }
+}

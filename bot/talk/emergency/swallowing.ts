@@ -1,0 +1,165 @@
+import type { Said, Span, WordClass } from './said.ts'
+import {
+  hasSign,
+  isAlarmed,
+  isContent,
+  isDenied,
+  isIll,
+  isOnlyAsked,
+  isPoorly,
+  isReasonToFear,
+  SIGNS,
+  signsIn,
+} from './signs.ts'
+import { CHILDREN, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
+import type { WhoKind } from './who-words.ts'
+
+const isTroubled = (said: Said): boolean => hasSign(said) || isAlarmed(said)
+
+/** Swallowed as people do at table. */
+function isAtTable(said: Said, span: Span, kind: WhoKind | null): boolean {
+  if (isDenied(said, span)) return true
+  if (isTroubled(said)) return false
+  const after = { from: span.to, to: span.to }
+  const isHarmless = said.near('harmless', after, 0, 6) && !said.near('strong', after, 0, 9)
+  const isGrazing =
+    kind === 'animal' &&
+    said.near('growing', span, 6, 12) &&
+    !said.near('strong', after, 0, 6) &&
+    !said.near('toxic', after, 0, 6)
+  return isHarmless || isGrazing || (kind !== 'young' && kind !== 'animal' && isContent(said, span))
+}
+
+const swallowedBy = (said: Said, kinds: readonly WhoKind[], how: readonly WordClass[]): readonly Span[] =>
+  how.flatMap((name) =>
+    said.spans(name).filter((span) => {
+      const kind = victimOf(said, span)
+      return kind !== null && kinds.includes(kind) && !isAtTable(said, span, kind)
+    }),
+  )
+
+/** `What if the dog eats it?` */
+const isSupposedOf = (said: Said, kinds: readonly WhoKind[]): boolean =>
+  said
+    .spans('supposed')
+    .some(
+      ({ from, to }) =>
+        said.mentions().some((each) => kinds.includes(each.kind) && each.from >= from && each.to <= to) &&
+        !said.near('harmless', { from: to, to }, 0, 6),
+    )
+
+const swallowed = (said: Said): readonly Span[] => said.spans('swallowed').filter((span) => !isDenied(said, span))
+
+export const isPet = (said: Said): boolean =>
+  swallowedBy(said, ['animal'], ['swallowed', 'gotAt', 'raided']).length > 0 ||
+  isSupposedOf(said, ['animal']) ||
+  isIll(said, ['animal']) ||
+  isPoorly(said, ['animal']) ||
+  (
+    [
+      'senseless',
+      'breathless',
+      'fit',
+      'burnt',
+      'scalded',
+      'struck',
+      'hurt',
+      'wound',
+      'inhaled',
+      'unwell',
+      'slack',
+    ] as const
+  ).some((name) => said.spans(name).some((span) => isVictim(said, span, ['animal']) && !isDenied(said, span))) ||
+  (names(said, ['animal']) && said.spans('rescue').length > 0)
+
+/** A few words, in haste. */
+const isShort = (said: Said): boolean => said.text.trim().split(' ').length <= 6
+
+export const isChild = (said: Said): boolean =>
+  swallowedBy(said, CHILDREN, ['swallowed', 'gotAt']).length > 0 ||
+  swallowedBy(said, ['young'], ['had']).length > 0 ||
+  isSupposedOf(said, ['young']) ||
+  (names(said, ['young']) && said.spans('alarm').length > 0 && said.spans('strong').length > 0 && isShort(said)) ||
+  isIll(said, CHILDREN) ||
+  isPoorly(said, CHILDREN)
+
+/** Something that nobody may drink was drunk, or what nobody knows made somebody ill. */
+export function isMethanol(said: Said): boolean {
+  const isIn = (name: WordClass, isEnough: (span: Span) => boolean) =>
+    [...swallowed(said), ...said.spans('partaken')].some(
+      (span) => said.near(name, span, 16, 16) && isEnough(span) && !isDenied(said, span),
+    )
+  return (
+    isIn('undrinkable', (span) => isTroubled(said) || !isContent(said, span)) ||
+    isIn('doubtful', () => isTroubled(said)) ||
+    (hasSign(said) && said.spans('undrinkable').length + said.spans('doubtful').length > 0 && isPoorly(said, PEOPLE))
+  )
+}
+
+const isToxic = (said: Said, span: Span): boolean =>
+  said.near('toxic', span, 12, 12) && !isDenied(said, span) && (isTroubled(said) || !isContent(said, span))
+
+export const isPlant = (said: Said): boolean =>
+  [...swallowed(said), ...said.spans('partaken')].some((span) => isToxic(said, span)) ||
+  swallowed(said).some((span) => said.near('misread', span, 20, 20) && (isTroubled(said) || !isContent(said, span))) ||
+  swallowed(said).some((span) => {
+    if (!said.near('plant', span, 2, 9)) return false
+    const kind = victimOf(said, span)
+    if (kind !== null && CHILDREN.includes(kind)) return !isAtTable(said, span, kind)
+    return isTroubled(said) || (said.near('unsure', span, 10, 12) && !isContent(said, span))
+  })
+
+const isTooMuch = (said: Said, span: Span): boolean => {
+  if (hasSign(said)) return true
+  const isSelf = victimOf(said, span) === 'self'
+  if (isAlarmed(said)) return true
+  if (said.near('mistaken', span, 6, 14)) return true
+  if (isSelf) return false
+  if (said.near('gulped', span, 0, 0)) return true
+  return victimOf(said, span) === 'pronoun' || said.near('alarming', span, 3, 12)
+}
+
+const isTipped = (said: Said, span: Span): boolean => said.near('alarming', span, 1, 8) && !isContent(said, span)
+
+/** Signs that are of no drink. */
+const BODILY: readonly WordClass[] = SIGNS.filter((name) => name !== 'drunk')
+
+/** Nobody is named: who writes, or whoever it is. */
+const isOfNobody = (said: Said): boolean =>
+  swallowed(said).some(
+    (span) =>
+      victimOf(said, span) === null &&
+      !isOnlyAsked(said, span) &&
+      (hasSign(said, BODILY) ||
+        (said.spans('strong').length > 0 &&
+          (isAlarmed(said) || said.near('gulped', span, 0, 0) || isTipped(said, span)))),
+  )
+
+/** Cannot walk, stand or talk. */
+const isHelpless = (said: Said): boolean =>
+  signsIn(said, OTHERS, ['slack']).some(({ from, to }) =>
+    /cant|wont|unable|barely|non|a malapena/.test(said.between(from, to)),
+  )
+
+const isIllAfterIt = (said: Said): boolean =>
+  (['vomiting', 'ill', 'unwell', 'smarting'] as const).some((name) =>
+    said
+      .spans(name)
+      .some(
+        (span) =>
+          !isContent(said, span) &&
+          !isDenied(said, span) &&
+          (name === 'ill' || name === 'vomiting' || isVictim(said, span, PEOPLE)) &&
+          (name === 'vomiting' || (isReasonToFear(said) && !isOnlyAsked(said, span))),
+      ),
+  )
+
+export const isAdult = (said: Said): boolean =>
+  swallowedBy(said, PEOPLE, ['swallowed']).some((span) => isTooMuch(said, span)) ||
+  isOfNobody(said) ||
+  swallowed(said).some((span) => said.near('pregnant', span, 14, 14) && !isOnlyAsked(said, span)) ||
+  isIll(said, OTHERS) ||
+  isHelpless(said) ||
+  (said.spans('drunk').length > 0 && isAlarmed(said)) ||
+  isPoorly(said, OTHERS) ||
+  isIllAfterIt(said)

@@ -1,0 +1,117 @@
+import { expectNotRefused } from '../botanical/refusal.ts'
+import { expectDrinkable } from '../botanical/refuse-spirit.ts'
+import { readDrink } from '../botanical/spirit/read-drink.ts'
+import { DomainError } from '../domain-error.ts'
+import { parseParts } from '../quantity/parse-parts.ts'
+import { parseSpirits } from '../quantity/parse-spirits.ts'
+import type { LiquidPart } from '../quantity/quantities.ts'
+import { shown } from '../quantity/typed-text.ts'
+import { expectDistilled } from './distilled.ts'
+
+/** One of the liquids, and the name on its bottle; null where none was said. */
+export interface DrinkPart extends LiquidPart {
+  readonly named: string | null
+}
+
+export interface DrinksTake {
+  /** Whether `dry` is a sweetness, and water one of the liquids: where finished drinks are poured together. */
+  readonly blends: boolean
+}
+
+/** From this strength on a spirit is one to dilute, % vol. Common practice, no source. */
+const STRONG_PERCENT = 60
+
+const SWEETNESS = '250 g/L'
+
+/** As a question would show it. */
+const usual = ({ strength }: LiquidPart): string =>
+  strength !== null && strength.abvPercent >= STRONG_PERCENT ? 'neutral spirit' : 'vodka'
+
+/** The part without the words of its drink. */
+const withoutWords = ({ typed, words }: LiquidPart): string => {
+  const said = new Set(words.split(/\s+/))
+  return typed
+    .split(/\s+/)
+    .filter((piece) => !said.has(piece))
+    .join(' ')
+}
+
+function partOf(item: LiquidPart, { blends }: DrinksTake): DrinkPart {
+  const { words, sweetness } = item
+  const { named, isSweet } = readDrink(words, { water: blends })
+  if (isSweet && sweetness === null) {
+    const values = { typed: shown(item.typed), words: shown(words), fix: null }
+    throw new DomainError('ambiguous', 'drink_sweetness', values)
+  }
+  return { ...item, named }
+}
+
+/** Other texts for the part, the likeliest first. */
+function othersFor(part: LiquidPart, { problem, values }: DomainError): readonly string[] {
+  const { typed } = part
+  if (problem === 'drink_sweetness') return [`${typed} ${SWEETNESS}`]
+  if (problem === 'ethanol_asked') {
+    const { word } = values as DomainError<'ethanol_asked'>['values']
+    return [typed.replace(word, 'food alcohol'), `${withoutWords(part)} food alcohol`]
+  }
+  if (problem !== 'unknown_drink') return []
+  const { extra, meant, isDrinkLeft } = values as DomainError<'unknown_drink'>['values']
+  const bare = `${withoutWords(part)} ${usual(part)}`
+  // Without the strange word only where a drink is left: `zorble alcohol` may be any alcohol.
+  return [
+    ...(meant === null ? [] : [typed.replace(extra, meant)]),
+    ...(isDrinkLeft ? [typed.replace(extra, '')] : []),
+    bare,
+  ]
+}
+
+const isRead = (text: string, takes: DrinksTake): boolean => {
+  try {
+    drinksIn(text, takes)
+    return true
+  } catch (error) {
+    if (error instanceof DomainError) return false
+    throw error
+  }
+}
+
+/** The same problem with what could be typed in its place, where something can. */
+function mended(error: DomainError, parts: readonly LiquidPart[], at: number, takes: DrinksTake): DomainError {
+  const fixes = othersFor(parts[at]!, error).map((text) =>
+    parts.map((part, place) => (place === at ? text : part.typed)).join(' + '),
+  )
+  if (fixes.length === 0) return error
+  const fix = fixes.map((text) => text.replace(/\s+/g, ' ')).find((text) => isRead(text, takes)) ?? null
+  const values = { ...error.values, typed: shown(parts[at]!.typed), fix }
+  return new DomainError(error.code, error.problem, values as never)
+}
+
+const parsed = (text: string, { blends }: DrinksTake): readonly LiquidPart[] => {
+  try {
+    return blends ? parseParts(text) : parseSpirits(text)
+  } catch (error) {
+    // What is dangerous is said before what cannot be read.
+    expectNotRefused(text)
+    throw error
+  }
+}
+
+/**
+ * The liquids of `spirit:` or `parts:`, each a drink of the trade: `1 l vodka 40% + 500 ml orange liqueur 28% 250 g/L`. Throws
+ * what `readDrink` throws, `drink_sweetness`, `spirit_too_strong`, and what `readLiquid` throws.
+ */
+export function drinksIn(text: string, takes: DrinksTake): readonly DrinkPart[] {
+  expectDrinkable(text, true)
+  const parts = parsed(text, takes)
+  const drinks = parts.map((part, at) => {
+    try {
+      return partOf(part, takes)
+    } catch (error) {
+      throw error instanceof DomainError ? mended(error, parts, at, takes) : error
+    }
+  })
+  for (const { strength, strengthTyped } of drinks) {
+    if (strength !== null) expectDistilled(strength, strengthTyped, text.replace(strengthTyped, '95%'))
+  }
+  return drinks
+}

@@ -1,0 +1,132 @@
+import { describe, expect, test } from 'vitest'
+import { commands } from '../../bot/commands/index.ts'
+import { shareRef } from '../../bot/commands/share/share-ref.ts'
+import { newAsker } from './asker.ts'
+import { jarDesk } from './commands-jar/desk.ts'
+
+const WORD = 'zorble'
+
+/** Texts in which any word may stand, each with why. */
+const FREE: Readonly<Record<string, string>> = {
+  'jar start name': 'what its maker calls a jar',
+  'again name': 'what its maker calls a jar',
+  'jar rename to': 'what its maker calls a jar',
+  'jar taste note': 'what its maker notes',
+  'jar correct note': 'what its maker notes',
+  'notebook import': 'the path of a file',
+}
+
+/** A person in Discord, who alone can share. */
+const OWNER = '123456789012345678'
+
+const CODE = '11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3'
+
+/** A line with every option of a command, at least once among these; what is right for each. */
+const LINES: Readonly<Record<string, readonly string[]>> = {
+  plan: [
+    'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|start:today|steep-at:70%|sugar:100 g|bottles:4 x 500 ml',
+    'of:10 lemons|spirit:1 l|strength:95%|ready-by:1 May',
+    'of:10 lemons|spirit:1 l 95%|unknown-ok:yes|days:14 days',
+    `from:${CODE}`,
+  ],
+  syrup: [
+    'infusion:920 ml|strength:90%|to-strength:30%|to-sweetness:250 g/L|at-most:2 l',
+    'infusion:920 ml|of:8 lemons|spirit:1 l 95%|ratio:1:1',
+    'jar:strained',
+  ],
+  mix: ['spirit:1 l|strength:95%|water:750 ml|sugar:500 g'],
+  dilute: ['spirit:1 l|strength:95%|to-strength:40%'],
+  blend: ['parts:600 ml 47% 250 g/L + 300 ml 33% dry'],
+  adjust: ['liqueur:1.8 l|strength:33%|sweetness:300 g/L|to-strength:30%|to-sweetness:250 g/L|spirit-strength:95%'],
+  serving: ['pour:40 ml|strength:40%|country:Italy'],
+  label: ['strength:30%|sweetness:250 g/L|of:10 lemons|region:EU'],
+  botanical: ['of:lemon'],
+  cautions: ['of:lemon + ginger'],
+  settings: ['units:metric|country:Italy|zone:Europe/Rome'],
+  reminders: ['place:here|time:9|zone:Europe/Rome|shake:daily', 'pause-until:1 May'],
+  'jar list': ['picture:no'],
+  'jar start': [
+    'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|when:today|steep-at:70%|sugar:100 g|bottles:4 x 500 ml',
+    'of:10 lemons|spirit:1 l|strength:95%|ready-by:1 May',
+    'of:10 lemons|spirit:1 l 95%|unknown-ok:yes|days:14 days',
+    `from:${CODE}`,
+  ],
+  'jar shake': ['jar:fresh|when:today'],
+  'jar taste': ['jar:fresh|rating:4|when:today'],
+  'jar add': [
+    'jar:fresh|of:10 g ginger|spirit:100 ml|strength:95%|water:10 ml|sugar:10 g|unknown-ok:yes|when:today|after:1',
+  ],
+  'jar strain': ['jar:fresh|measured:920 ml|strength:85%|rinse:10 ml|when:today'],
+  'jar sweeten': ['jar:strained|water:1.5 l|sugar:500 g|when:today|after:2|again:yes'],
+  'jar filter': ['jar:sweet|measured:2 l|when:today|again:yes'],
+  'jar bottle': ['jar:sweet|bottles:4 x 500 ml|when:today'],
+  'jar open': ['jar:sweet|when:today'],
+  'jar empty': ['jar:sweet|when:today'],
+  'jar discard': ['jar:sweet|when:today'],
+  'jar rename': ['jar:fresh'],
+  'jar later': ['jar:fresh|until:1 May'],
+  'jar correct': [
+    'jar:fresh|entry:1|of:10 lemons|spirit:1 l|strength:90%|sugar:100 g|unknown-ok:yes|when:today',
+    'jar:strained|measured:930 ml|rinse:10 ml',
+    'jar:sweet|water:1.5 l',
+    'jar:fresh|rating:4',
+    'jar:sweet|bottles:4 x 500 ml',
+  ],
+  'jar undo': ['jar:fresh|after:1'],
+  'jar show': ['jar:fresh'],
+  'jar tag': ['jar:fresh'],
+  'jar label': ['jar:sweet'],
+  notebook: ['compare:fresh + sweet', 'export:csv'],
+  calendar: ['jar:fresh'],
+  share: [
+    'jar:fresh',
+    'withdraw:all',
+    'make:REF|of:10 lemons|spirit:1 l|strength:95%|bottles:4 x 500 ml|to-strength:30%',
+  ],
+  again: ['jar:fresh|spirit:1 l|strength:95%|to-strength:30%|to-sweetness:250 g/L'],
+  forget: ['jar:fresh|confirm:no'],
+}
+
+const lineOf = (path: string, options: readonly string[]): string => `/${path} ${options.join(' ')}`
+
+const CASES = Object.entries(LINES).flatMap(([path, lines]) =>
+  lines.flatMap((line) => {
+    const options = line.split('|')
+    return options.map((option, at): [string, string] => {
+      const name = option.slice(0, option.indexOf(':'))
+      return [
+        `${path} ${name}`,
+        lineOf(
+          path,
+          options.map((each, place) => (place === at ? `${each} ${WORD}` : each)),
+        ),
+      ]
+    })
+  }),
+)
+
+const deskWithJars = async () => {
+  const desk = jarDesk('2026-11-01', { ...newAsker(), userId: OWNER })
+  await desk.ask('/jar start fresh of:10 lemons spirit:1 l 95%')
+  await desk.ask('/jar start strained of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L')
+  await desk.ask('/jar strain strained measured:920 ml')
+  await desk.ask('/jar start sweet of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L')
+  await desk.ask('/jar strain sweet measured:920 ml')
+  await desk.ask('/jar sweeten sweet water:1.5 l sugar:500 g')
+  const { data } = await desk.ask('/share fresh')
+  return { desk, ref: shareRef({ owner: OWNER, shareId: String(data.share) })! }
+}
+
+test('every option of every command is tried, or is a free text', () => {
+  const all = commands.flatMap(({ path, input: { shape } }) => Object.keys(shape).map((option) => `${path} ${option}`))
+  const tried = new Set([...CASES.map(([option]) => option), ...Object.keys(FREE)])
+  expect(all.filter((option) => !tried.has(option))).toEqual([])
+})
+
+describe('a word that means nothing is said back', async () => {
+  test.each(CASES)('%s: %s', async (_, line) => {
+    const { desk, ref } = await deskWithJars()
+    // Refused, or taken as what it names: a plant that its maker answers for, a country I know nothing of.
+    expect(await desk.textOf(line.replace('REF', ref))).toContain(WORD)
+  })
+})

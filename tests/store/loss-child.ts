@@ -1,0 +1,21 @@
+import { truncateSync } from 'node:fs'
+import { join } from 'node:path'
+import { restoreCopy } from '../../store/restore-copy.ts'
+import { NOW_MS, storeIn } from './some-store.ts'
+
+/**
+ * Tears a person's file, begins anew as the next start does, copies, and puts the copy back, over and over; prints a line
+ * after each of it, and never ends by itself.
+ */
+const [, , folder = '', who = '', day = ''] = process.argv
+for (let round = 0; ; round++) {
+  truncateSync(join(folder, 'users', `${who}.json`), 40)
+  const store = storeIn(folder)
+  await store.read(who)
+  console.log(`${round} anew`)
+  await store.copyNightly()
+  await store.close()
+  console.log(`${round} copied`)
+  await restoreCopy({ folder, nowMs: NOW_MS + round }, who, day)
+  console.log(`${round} restored`)
+}
