@@ -45,11 +45,10 @@ function cautionOf(danger: Danger, name: string): Message<'cautions'> {
 export function expectDrinkableJar(story: Story, isWrong: (danger: Danger) => boolean): void {
   const found = judgeJar(story).find(isWrong)
   if (found === undefined) return
-  throw new ChatError('refused', 'jar_not_for_drinking', {
-    jar: story.name,
-    kind: found.kind,
-    typed: 'typed' in found ? found.typed : null,
-  })
+  const { kind } = found
+  const values = { jar: story.name, kind, typed: 'typed' in found ? found.typed : null }
+  const option = kind === 'refused_spirit' ? 'spirit' : kind === 'refused_plant' ? 'of' : undefined
+  throw new ChatError('refused', 'jar_not_for_drinking', values, option === undefined ? {} : { option })
 }
 
 /** What is said of jars as they are judged today, the worst first; said anew by every reply. */
