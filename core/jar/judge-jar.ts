@@ -1,13 +1,15 @@
 import { once } from '../once.ts'
+import { strengthAt20 } from '../recipe/portion.ts'
+import { valuesOf } from '../recipe/propagate.ts'
 import { type OverInJar, overInJar } from './jar-ceilings.ts'
 import { type NotKeeping, notKeeping } from './jar-keeping.ts'
-import { refusedPlantIn, refusedSpiritIn, refusedUnknown } from './judge-words.ts'
+import { driedSpirit, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
 import type { Story } from './story.ts'
 
 /** What is wrong with a jar by what is known today. */
 export type Danger =
   /** As it was typed, or named in the entry. */
-  | { readonly kind: 'refused_plant' | 'refused_spirit'; readonly typed: string }
+  | { readonly kind: 'refused_plant' | 'refused_spirit' | 'unknown_plant'; readonly typed: string }
   | ({ readonly kind: 'over_ceiling' } & OverInJar)
   | ({ readonly kind: 'ferments' | 'undecided' } & Omit<NotKeeping, 'keeping'>)
 
@@ -21,7 +23,7 @@ const typedIn = ({ happened }: Story, option: string): readonly string[] =>
       : [],
   )
 
-const unknownIn = ({ happened }: Story): readonly string[] =>
+const uncataloguedIn = ({ happened }: Story): readonly string[] =>
   happened.flatMap((entry) =>
     entry.kind === 'started' || entry.kind === 'added'
       ? entry.plants.flatMap(({ id, name }) => (id === null ? [name] : []))
@@ -36,13 +38,22 @@ const firstOf = (texts: readonly string[], judge: (text: string) => string | nul
   return null
 }
 
+const driedIn = ({ happened }: Story): string | null =>
+  happened
+    .flatMap((entry) => (entry.kind === 'started' || entry.kind === 'added' ? valuesOf(entry.spirits) : []))
+    .map((portion) => driedSpirit(strengthAt20(portion)))
+    .find((each) => each !== null) ?? null
+
 /** Of plants the name, which is shorter than what was typed. */
 function poisons(story: Story): readonly Danger[] {
-  const plant = firstOf(unknownIn(story), refusedUnknown) ?? firstOf(typedIn(story, 'of'), refusedPlantIn)
-  const spirit = firstOf(typedIn(story, 'spirit'), refusedSpiritIn)
+  const names = uncataloguedIn(story)
+  const plant = firstOf(names, refusedPlantIn) ?? firstOf(typedIn(story, 'of'), refusedPlantIn)
+  const unknown = plant === null ? firstOf(names, unknownIn) : null
+  const spirit = firstOf(typedIn(story, 'spirit'), refusedSpiritIn) ?? driedIn(story)
   return [
     ...(plant === null ? [] : [{ kind: 'refused_plant', typed: plant } as const]),
     ...(spirit === null ? [] : [{ kind: 'refused_spirit', typed: spirit } as const]),
+    ...(unknown === null ? [] : [{ kind: 'unknown_plant', typed: unknown } as const]),
   ]
 }
 

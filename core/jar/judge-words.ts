@@ -1,7 +1,9 @@
+import { findFood } from '../botanical/foods/find-food.ts'
 import { expectNotRefused } from '../botanical/refusal.ts'
 import { expectDrinkable } from '../botanical/refuse-spirit.ts'
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
+import { expectDistilledPercent } from '../recipe/distilled.ts'
 
 /** Whether a text is refused now, not merely asked about. */
 function isRefused(expect: () => void): boolean {
@@ -22,5 +24,9 @@ export const refusedPlantIn = (text: string): string | null =>
 export const refusedSpiritIn = (text: string): string | null =>
   isRefused(() => expectDrinkable(text)) ? shown(text) : null
 
-/** A plant outside the catalogue as an entry names it, where nobody may answer for it now; null where that is allowed. */
-export const refusedUnknown = (name: string): string | null => refusedPlantIn(name)
+/** Spirit, % vol at 20 °C, so strong that it has been dried; null where distilling makes it. */
+export const driedSpirit = (abvPercent: number): string | null =>
+  isRefused(() => expectDistilledPercent(abvPercent)) ? `${Number(abvPercent.toFixed(1))} % vol` : null
+
+/** A plant outside the catalogue, as an entry names it, that is on no list of foods; null where it is on one. */
+export const unknownIn = (name: string): string | null => (findFood(name) === null ? shown(name) : null)

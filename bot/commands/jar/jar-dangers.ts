@@ -11,7 +11,14 @@ import { afterNow, jarRef, type Referred } from './jar-ref.ts'
 type Held = Referred & { readonly story: Story }
 
 /** The worst first. */
-const ORDER: readonly DangerKind[] = ['refused_plant', 'refused_spirit', 'over_ceiling', 'ferments', 'undecided']
+const ORDER: readonly DangerKind[] = [
+  'refused_plant',
+  'refused_spirit',
+  'unknown_plant',
+  'over_ceiling',
+  'ferments',
+  'undecided',
+]
 
 /** Whether nothing of a jar is to be drunk, bottled or given away as it is. */
 export const isHeldBack = (story: Story): boolean => isHeld(judgeJar(story))
@@ -22,6 +29,8 @@ function cautionOf(danger: Danger, name: string): Message<'cautions'> {
     case 'refused_plant':
     case 'refused_spirit':
       return { group: 'cautions', key: 'jar_refused', values: { name, typed: danger.typed } }
+    case 'unknown_plant':
+      return { group: 'cautions', key: 'jar_unknown_plant', values: { name, typed: danger.typed } }
     case 'over_ceiling':
       return { group: 'cautions', key: 'jar_over_ceiling', values: { name, over: danger.over, add: danger.add } }
     case 'ferments':
@@ -36,11 +45,10 @@ function cautionOf(danger: Danger, name: string): Message<'cautions'> {
 export function expectDrinkableJar(story: Story, isWrong: (danger: Danger) => boolean): void {
   const found = judgeJar(story).find(isWrong)
   if (found === undefined) return
-  throw new ChatError('refused', 'jar_not_for_drinking', {
-    jar: story.name,
-    kind: found.kind,
-    typed: 'typed' in found ? found.typed : null,
-  })
+  const { kind } = found
+  const values = { jar: story.name, kind, typed: 'typed' in found ? found.typed : null }
+  const option = kind === 'refused_spirit' ? 'spirit' : kind === 'refused_plant' ? 'of' : undefined
+  throw new ChatError('refused', 'jar_not_for_drinking', values, option === undefined ? {} : { option })
 }
 
 /** What is said of jars as they are judged today, the worst first; said anew by every reply. */

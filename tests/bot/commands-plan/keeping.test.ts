@@ -77,7 +77,7 @@ describe('a plan by strength and sugar', () => {
   })
 
   it('warns of an amount of fruit of which nothing is known', async () => {
-    const { error } = await askAny('/plan of:900 g meadowsweet spirit:1.5 l 24% to-strength:20% unknown-ok:yes days:10')
+    const { error } = await askAny('/plan of:400 g jaboticaba spirit:1 l 21% to-strength:16% unknown-ok:yes days:10')
     expect(error!.message).toContain('perhaps only')
   })
 })

@@ -72,7 +72,7 @@ describe('a plant that is not in the catalogue', () => {
   })
 
   it('is warned of where its water may weaken the jar too far', async () => {
-    const { cautions } = await ask('/plan of:400 g jaboticaba spirit:1 l 28% to-strength:20% unknown-ok:yes')
+    const { cautions } = await ask('/plan of:400 g jaboticaba spirit:1 l 25% to-strength:16% unknown-ok:yes')
     expect(cautions.map(({ key }) => key)).toContain('plan_jar_undecided')
   })
 

@@ -60,7 +60,7 @@ export const steepingBatch = (name: string, plants?: readonly PlantIn[]): JarVie
         on: '2026-11-01',
         ...startedAs(
           name,
-          { plants: plants ?? [plant('green_walnut', 'Green walnut', 300), plant(null, 'meadow thing', 12)] },
+          { plants: plants ?? [plant('green_walnut', 'Green walnut', 300), plant(null, 'jaboticaba', 12)] },
           { tasteFrom: '2026-11-20', strainFrom: '2026-12-01', strainBy: '2026-12-20', restDays: 60 },
         ),
       },

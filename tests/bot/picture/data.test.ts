@@ -108,11 +108,11 @@ describe('what is printed', () => {
     const view = steepingBatch('Nuts', [
       plant('chamomile', 'Chamomile', 5),
       plant('green_walnut', 'Green walnut', 300),
-      plant(null, 'meadow thing', 12),
+      plant(null, 'jaboticaba', 12),
     ])
     expect(bottleLabelData(view, null)).toMatchObject({
       allergens: ['walnut', 'daisy_family'],
-      unknown: ['meadow thing'],
+      unknown: ['jaboticaba'],
       bottled: null,
       bestBefore: null,
     })

@@ -53,15 +53,13 @@ function endsOf({ svg }: Picture): { readonly contents: number; readonly line: n
 const EVERYTHING = [
   ...known('green_walnut', 'almond_sweet', 'hazelnut', 'pink_pepper', 'raisin', 'cocoa_nibs', 'chamomile', 'wormwood'),
   ...known('artichoke_leaf', 'turmeric', 'liquorice_root', 'coffee_whole', 'grapefruit_peel', 'cranberry', 'sage'),
-  ...unknown('celery', 'mustard seed', 'sesame', 'peanuts', 'lupin', 'soya', 'barley', 'pistachio', 'meadow thing'),
+  ...unknown('celery', 'mustard seed', 'sesame', 'peanuts', 'lupin', 'soya', 'barley', 'pistachio', 'jaboticaba'),
 ]
 
 const SAID = [
   ...['Contains peanut, walnut (a nut), almond (a nut), hazelnut (a nut), pistachio (a nut), sesame, mustard, celery,'],
   ...['lupin, soya, barley (gluten), pink pepper (kin to cashew and pistachio) and plants of the daisy family.'],
-  ...[
-    'May contain sulphites (from dried fruit) and traces of nuts (from cocoa). Allergens of “meadow thing” not known.',
-  ],
+  ...['May contain sulphites (from dried fruit) and traces of nuts (from cocoa). Allergens of “jaboticaba” not known.'],
   ...['Can change how medicines work: if you take any, ask a pharmacist first.'],
   ...['Cranberry: if you take warfarin, ask a doctor first. Contains thujone: not with epilepsy.'],
   ...['Contains liquorice: people with high blood pressure should avoid excessive consumption.'],
@@ -98,7 +96,7 @@ describe('what a guest is told', () => {
   })
 
   it('is never cut for a long list of what is in it, and stays between its lines', () => {
-    const strangers = Array.from({ length: 40 }, (_, index) => `meadow thing number ${index}`)
+    const strangers = Array.from({ length: 40 }, (_, index) => `jaboticaba number ${index}`)
     const label = labelOf([...EVERYTHING, ...unknown(...strangers)], NAMES.wideWords)
     expect(wordsOn(label)).toContain(SAID[0])
     expect(wordsOn(label)).toContain(SAID.slice(3).join(' '))
@@ -114,7 +112,7 @@ describe('what a guest is told', () => {
     const ids = catalogue.map(({ id }) => id)
     const plants = fc.tuple(
       fc.uniqueArray(fc.constantFrom(...ids), { maxLength: 14 }),
-      fc.uniqueArray(fc.constantFrom('celery', 'sesame', 'dried figs', 'meadow thing', 'mixed nuts'), { maxLength: 4 }),
+      fc.uniqueArray(fc.constantFrom('celery', 'sesame', 'dried figs', 'jaboticaba', 'mixed nuts'), { maxLength: 4 }),
       fc.constantFrom(...Object.values(NAMES)),
     )
     fc.assert(

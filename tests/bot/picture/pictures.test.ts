@@ -149,7 +149,7 @@ describe('the alternative text', () => {
       'W'.repeat(40),
       Array.from({ length: 40 }, (_, index) => ({
         id: null,
-        name: `meadow thing number ${index}`,
+        name: `jaboticaba number ${index}`,
         massG: { value: 5, plusMinus: 1 },
         count: null,
         addOn: null,

@@ -73,11 +73,11 @@ describe('what a nudge says', () => {
 
   it('names what is to be put in later, with its amount in the answer', () => {
     const cinnamon = { id: 'cinnamon-cassia', name: 'cinnamon', massG: exactly(4.5), count: null, addOn: '2026-12-08' }
-    const more = { plants: [{ ...cinnamon, id: null, name: 'grandfather’s bark' }] }
+    const more = { plants: [{ ...cinnamon, id: null, name: 'jaboticaba' }] }
     const jar = jarOf({ name: 'walnut', startedMs: STARTED, more })
     const reply = replyOf(personWith([jar], { shake: 'off' }), at('2026-12-08'))
-    expect(textOf(reply)).toMatch(/^Add grandfather’s bark to walnut\.\n/)
-    expect(reply.actions[0]?.line).toBe('/jar add walnut of:4.5 g grandfather’s bark')
+    expect(textOf(reply)).toMatch(/^Add jaboticaba to walnut\.\n/)
+    expect(reply.actions[0]?.line).toBe('/jar add walnut of:4.5 g jaboticaba')
   })
 })
 

@@ -83,6 +83,19 @@ describe('a jar that is judged', () => {
     expect(judgeJar(typing('of', '20 g foxglov'))).toEqual([])
   })
 
+  it('says of a plant outside the catalogue whether it is a food', () => {
+    const of = (name: string) => kindsOf(storyFrom(started({ plants: [plant(null, 10, { name })] })))
+    expect(of('moon fern')).toEqual(['unknown_plant'])
+    expect(of('jaboticaba')).toEqual([])
+    expect(of('oleander leaves')).toEqual(['refused_plant'])
+  })
+
+  it('names spirit that has been dried, which no distilling makes', () => {
+    const of = (percent: number) => judgeJar(storyFrom(started({ spirits: [spirit(1000, percent)] })))
+    expect(of(99.5)).toEqual([{ kind: 'refused_spirit', typed: '99.5 % vol' }])
+    expect(of(97.2)).toEqual([])
+  })
+
   it('puts poison before too much, and that before what ferments', () => {
     const plants = [plant('nutmeg', 300), plant(null, 1, { name: 'oleander leaves' })]
     const kinds = kindsOf(storyFrom(started({ plants }), water(30_000)))

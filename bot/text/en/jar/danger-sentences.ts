@@ -8,7 +8,6 @@ import {
   type StrengthAndSugar as Weak,
   weaknessOf,
 } from '../../../../core/liquid/keeping.ts'
-import { exactly } from '../../../../core/quantity/measured.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { plantName } from '../plan/plan-words.ts'
@@ -25,10 +24,14 @@ const spiritText = ({ spiritMl, abvPercent }: SpiritToAdd, format: Format): stri
 const added = (add: SpiritToAdd | null, does: string, format: Format): string =>
   add === null ? '' : ` ${spiritText(add, format)} ${does}.`
 
+const grams = (massG: number, format: Format): string => {
+  const step = massG < 1 ? 0.01 : massG < 10 ? 0.1 : 1
+  return `${format.plain(Math.floor(massG / step + 1e-9) * step, 2)}\u00a0g`
+}
+
 const overText = ({ of }: OverCeiling, format: Format): string => {
-  const holds = of.map(({ id, massG }) => `${format.mass(exactly(massG))} ${plantName(id)}`)
-  const most = of.map(({ mostG }) => format.mass({ value: mostG, plusMinus: mostG * 0.02 }))
-  return `${listed(holds)}, and ${listed(most)} is the most for that much`
+  const holds = of.map(({ id, massG }) => `${grams(massG, format)} ${plantName(id)}`)
+  return `${listed(holds)}, and ${listed(of.map(({ mostG }) => grams(mostG, format)))} is the most for that much`
 }
 
 /** What stops a gassing jar from hurting somebody. */
@@ -54,6 +57,8 @@ export const dangerSentences = {
   cautions: {
     jar_refused: ({ name, typed }: { readonly name: string; readonly typed: string }) =>
       `“${typed}” is in ${name}, and that’s not for drinking. Don’t drink it or give it away. If anyone has drunk it, ring your poison centre or emergency number now. Throw it away.`,
+    jar_unknown_plant: ({ name, typed }: { readonly name: string; readonly typed: string }) =>
+      `“${typed}” is in ${name}, and I don’t know that as food. Don’t drink it or give it away till you’re sure what it is. If you can’t be, throw it away.`,
     jar_over_ceiling: (
       values: { readonly name: string; readonly over: readonly OverCeiling[]; readonly add: SpiritToAdd | null },
       format: Format,
@@ -93,6 +98,7 @@ export const dangerSentences = {
 export const dangerWords = {
   refused_plant: 'not for drinking',
   refused_spirit: 'not for drinking',
+  unknown_plant: 'a plant I don’t know as food',
   over_ceiling: 'not for drinking as it is',
   ferments: 'can ferment: fridge, lid loose',
   undecided: 'fridge',
@@ -102,6 +108,7 @@ export const dangerWords = {
 export const printedDangers = {
   refused_plant: 'DO NOT DRINK OR GIVE AWAY',
   refused_spirit: 'DO NOT DRINK OR GIVE AWAY',
+  unknown_plant: 'DO NOT DRINK OR GIVE AWAY',
   over_ceiling: 'DO NOT DRINK AS IT IS',
   ferments: 'FRIDGE, LID LOOSE. DO NOT SEAL OR GIVE AWAY',
   undecided: 'Keep in the fridge, for weeks only',

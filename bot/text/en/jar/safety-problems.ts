@@ -21,6 +21,7 @@ const makeItKeep = (fix: string | null): string =>
 const WRONG: { readonly [Kind in DangerKind]: string } = {
   refused_plant: 'is in it, and that’s not for drinking',
   refused_spirit: 'is in it, and that’s not for drinking',
+  unknown_plant: 'is in it, and I don’t know that as food',
   over_ceiling: 'holds more of something than is safe',
   ferments: 'can ferment, and a closed bottle of it can burst',
   undecided: 'may or may not keep',
