@@ -58,6 +58,11 @@ describe('a food without amounts', () => {
     await desk.ask(as)
   })
 
+  it('is asked about after what is on no list', async () => {
+    const { message } = await jarDesk().refused('/plan of:300 g feijoa + 20 g zorblax spirit:1 l 50%')
+    expect(message).toBe('I don’t know “zorblax”. What else is it called?')
+  })
+
   it('is named in /botanical with a line that runs', async () => {
     const desk = jarDesk()
     const { message } = await desk.refused('/botanical feijoa')

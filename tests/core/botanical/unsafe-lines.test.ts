@@ -19,6 +19,7 @@ describe('wild', () => {
     '50 g garlic leaves I picked',
     '20 g picked angelica root',
     '20 g angelica root along the river',
+    '50 g riverside fennel fronds',
   ])('%s is refused', (text) => {
     expect(outcomeOf(text)).toBe('refused refused_botanical')
   })
