@@ -54,19 +54,19 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   'jar shake': ['jar:fresh|when:today'],
   'jar taste': ['jar:fresh|rating:4|when:today'],
   'jar add': [
-    'jar:fresh|of:10 g ginger|spirit:100 ml|strength:95%|water:10 ml|sugar:10 g|unknown-ok:yes|when:today|after:1',
+    'jar:fresh|of:10 g ginger|spirit:100 ml|strength:95%|water:10 ml|sugar:10 g|unknown-ok:yes|already:yes|when:today|after:1',
   ],
   'jar strain': ['jar:fresh|measured:920 ml|strength:85%|rinse:10 ml|when:today'],
   'jar sweeten': ['jar:strained|water:1.5 l|sugar:500 g|when:today|after:2|again:yes'],
   'jar filter': ['jar:sweet|measured:2 l|when:today|again:yes'],
-  'jar bottle': ['jar:sweet|bottles:4 x 500 ml|when:today'],
+  'jar bottle': ['jar:sweet|bottles:4 x 500 ml|already:yes|when:today'],
   'jar open': ['jar:sweet|when:today'],
   'jar empty': ['jar:sweet|when:today'],
   'jar discard': ['jar:sweet|when:today'],
   'jar rename': ['jar:fresh'],
   'jar later': ['jar:fresh|until:1 May'],
   'jar correct': [
-    'jar:fresh|entry:1|of:10 lemons|spirit:1 l|strength:90%|sugar:100 g|unknown-ok:yes|when:today',
+    'jar:fresh|entry:1|of:10 lemons|spirit:1 l|strength:90%|sugar:100 g|unknown-ok:yes|already:yes|when:today',
     'jar:strained|measured:930 ml|rinse:10 ml',
     'jar:sweet|water:1.5 l',
     'jar:fresh|rating:4',
@@ -75,7 +75,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   'jar undo': ['jar:fresh|after:1'],
   'jar show': ['jar:fresh'],
   'jar tag': ['jar:fresh'],
-  'jar label': ['jar:sweet'],
+  'jar label': ['jar:sweet|already:yes'],
   notebook: ['compare:fresh + sweet', 'export:csv'],
   calendar: ['jar:fresh'],
   share: [
@@ -89,11 +89,16 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
 
 const lineOf = (path: string, options: readonly string[]): string => `/${path} ${options.join(' ')}`
 
+const nameOf = (option: string): string => option.slice(0, option.indexOf(':'))
+
+const has = (path: string, option: string): boolean =>
+  commands.some((command) => command.path === path && Object.hasOwn(command.input.shape, option))
+
 const CASES = Object.entries(LINES).flatMap(([path, lines]) =>
   lines.flatMap((line) => {
-    const options = line.split('|')
+    const options = line.split('|').filter((each) => has(path, nameOf(each)))
     return options.map((option, at): [string, string] => {
-      const name = option.slice(0, option.indexOf(':'))
+      const name = nameOf(option)
       return [
         `${path} ${name}`,
         lineOf(
