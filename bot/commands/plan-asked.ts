@@ -1,9 +1,9 @@
 import { type Plan, type PlanWish, plan, planAsIs as planOnce } from '../../core/recipe/plan/plan.ts'
 import { ChatError } from '../chat/chat-error.ts'
 import type { Message } from '../text/words.ts'
+import type { PlantLimit } from './plan-day-notes.ts'
 import { planFromCode } from './plan-from-code.ts'
 import { orMended } from './plan-mended.ts'
-import type { PlantLimit } from './plan-notes.ts'
 import { missing, type Planned, planWish, type Setting, type WithPlants } from './plan-wish.ts'
 import { lineInsteadOfCode, lineWithLess, orWithinLimits } from './within-limits.ts'
 

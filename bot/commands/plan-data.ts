@@ -12,6 +12,7 @@ export interface PlanInput {
   readonly bottles?: unknown
   readonly spirit?: unknown
   readonly strength?: unknown
+  readonly days?: unknown
 }
 
 /** Fruit to buy for the zest, where the plant is taken as zest and no grams were given. */

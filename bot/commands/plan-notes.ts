@@ -2,11 +2,9 @@ import type { HazardKey } from '../../core/botanical/hazards.ts'
 import { mayBeDried } from '../../core/botanical/in-form.ts'
 import { abvPercent, sugarGPerL, volumeMl } from '../../core/liquid/liquid.ts'
 import { sugarState } from '../../core/liquid/solubility.ts'
-import type { CalendarDay } from '../../core/quantity/quantities.ts'
 import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Plan, PlanWish } from '../../core/recipe/plan/plan.ts'
 import { USUAL } from '../../core/recipe/plan/reach-targets.ts'
-import type { Schedule } from '../../core/recipe/plan/schedule.ts'
 import type { Message } from '../text/words.ts'
 import { caffeineNotes } from './caffeine-notes.ts'
 import { farNotes, isFarOff } from './far-notes.ts'
@@ -16,7 +14,8 @@ import { isSyrup } from './syrup-reply.ts'
 
 type Note = Message<'notes'>
 
-const when = (isSo: boolean, ...notes: readonly Note[]): readonly Note[] => (isSo ? notes : [])
+/** Notes that stand where something is so. */
+export const when = (isSo: boolean, ...notes: readonly Note[]): readonly Note[] => (isSo ? notes : [])
 
 /** What was taken where nothing was said. */
 export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }: Plan): readonly Note[] {
@@ -43,6 +42,7 @@ export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }:
     ...when(!isUsual, note('plan_nearest')),
     ...when(ids.length > 0, { group: 'notes', key: 'plan_corrected', values: { ids } }),
     ...when(forms.length > 0, { group: 'notes', key: 'plan_form_taken', values: { forms } }),
+    ...when(input.days !== undefined && input.of.is.unknown.length === 0, note('plan_days_known')),
   ]
 }
 
@@ -98,49 +98,6 @@ export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
     }),
   ]
 }
-
-/** What the plants of a batch made again have to do with how much comes of it. */
-export interface PlantLimit {
-  /** The one that there is least of; null where it is none. */
-  readonly limitId: string | null
-  /** Whether it was said how much there is of one. */
-  readonly isPlantSaid: boolean
-}
-
-/** Fresh plants of which it is not the season on the day they are wanted; only what is known of the north. */
-function seasonNotes(plants: Plan['plants'], { month }: CalendarDay): readonly Note[] {
-  const out = plants.flatMap(({ botanical: { id, form, monthsNorth } }) =>
-    form.state !== 'fresh' || monthsNorth === null || monthsNorth.includes(month) ? [] : [{ id, months: monthsNorth }],
-  )
-  return when(out.length > 0, { group: 'notes', key: 'plan_out_of_season', values: { month, plants: out } })
-}
-
-/** What the days and the bottles leave to be said. */
-export function dayNotes(
-  { schedule, plants, told, filled: { empty } }: Plan,
-  input: PlanInput,
-  limit: PlantLimit,
-): readonly Note[] {
-  const values = {
-    empty,
-    ...limit,
-    isSpiritSaid: input.spirit !== undefined,
-    isStrengthSaid: input.strength !== undefined,
-  }
-  return [
-    ...(schedule === null ? [] : hurryNotes(schedule)),
-    ...seasonNotes(plants, told.start),
-    ...when(empty > 0, { group: 'notes', key: 'plan_empty', values }),
-  ]
-}
-
-const hurryNotes = ({ hurried, restDays, latestStart }: Schedule): readonly Note[] => [
-  ...when(hurried === 'rest', { group: 'notes', key: 'plan_hurried_rest', values: { restDays } }),
-  ...when(hurried === 'steep', { group: 'notes', key: 'plan_hurried_steep', values: { restDays } }),
-  ...(latestStart === null
-    ? []
-    : [{ group: 'notes', key: 'plan_latest_start', values: { day: latestStart } } as const]),
-]
 
 const adjustNote = ({ infusion }: Plan['steep'], targets: Plan['targets']): Note => ({
   group: 'notes',

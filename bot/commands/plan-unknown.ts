@@ -25,10 +25,7 @@ function problemOf(input: Answers): { readonly option: string; readonly error: D
     return { option: 'of', error: new DomainError('bad_value', 'plant_not_named', { typed: nameless.typed }) }
   }
   const [first] = unknown
-  if (first === undefined) {
-    if (input.days === undefined) return null
-    return { option: 'days', error: new DomainError('bad_value', 'days_of_unknown_only', {}) }
-  }
+  if (first === undefined) return null
   // What is no food, or still has a question, is said before what only lacks the maker's word.
   const closed = unknown.find(({ food, problem }) => food === null || problem.values.food?.question !== null)
   if (closed !== undefined) return { option: 'of', error: closed.problem }

@@ -1,6 +1,7 @@
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
 import { allRefused } from './all-refused.ts'
+import type { Botanical } from './botanical.ts'
 import { foragedRefusal, gardenRefusal } from './foraged.ts'
 import { byAskWord, byName as byPlantName, isAllowedName, keyOf } from './name-index.ts'
 import { holds, isGood, lengthOf, type Named, named, nearNameIn, type Span, spansOf, touches } from './near-refused.ts'
@@ -55,9 +56,15 @@ const ruleIn = (plain: string): Refused['id'] | null => {
   return UNNAMED.test(plain) && !isTakenApart(plain) ? 'unnamed_plant' : null
 }
 
-/** The plant of the catalogue itself in place of its oil, where there is no limit to keep. */
+/** So many times the most that is usual of a plant are still within its limit. Common practice, no source. */
+const WELL_WITHIN = 1.5
+
+const isEasilyKept = ({ ceiling, dose }: Botanical): boolean =>
+  ceiling === null || ceiling.gPerLSpirit > WELL_WITHIN * dose.maxGPerL
+
+/** The plant of the catalogue itself in place of its oil, where what is usual of it is well within its limit. */
 const plantIn = (spans: readonly Span[]): string | null =>
-  spans.flatMap(({ key }) => byPlantName.get(key) ?? []).find(({ ceiling }) => ceiling === null)?.id ?? null
+  spans.flatMap(({ key }) => byPlantName.get(key) ?? []).find(isEasilyKept)?.id ?? null
 
 const insteadOf = (id: Refused['id'], spans: readonly Span[]): string | null =>
   id === 'essential_oils' ? plantIn(spans) : (allRefused.find((each) => each.id === id)?.instead ?? null)

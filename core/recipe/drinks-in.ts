@@ -67,7 +67,7 @@ function othersFor(part: LiquidPart, { problem, values }: DomainError): readonly
 
 const isRead = (text: string, takes: DrinksTake): boolean => {
   try {
-    drinksIn(text, takes)
+    readDrinks(text, takes, (error) => error)
     return true
   } catch (error) {
     if (error instanceof DomainError) return false
@@ -96,18 +96,17 @@ const parsed = (text: string, { blends }: DrinksTake): readonly LiquidPart[] => 
   }
 }
 
-/**
- * The liquids of `spirit:` or `parts:`, each a drink of the trade: `1 l vodka 40% + 500 ml orange liqueur 28% 250 g/L`. Throws
- * what `readDrink` throws, `drink_sweetness`, `spirit_too_strong`, and what `readLiquid` throws.
- */
-export function drinksIn(text: string, takes: DrinksTake): readonly DrinkPart[] {
+type Fault = (error: DomainError, parts: readonly LiquidPart[], at: number) => DomainError
+
+/** Throws what `faultOf` makes of the first fault in a part. */
+function readDrinks(text: string, takes: DrinksTake, faultOf: Fault): readonly DrinkPart[] {
   expectDrinkable(text, true)
   const parts = parsed(text, takes)
   const drinks = parts.map((part, at) => {
     try {
       return partOf(part, takes)
     } catch (error) {
-      throw error instanceof DomainError ? mended(error, parts, at, takes) : error
+      throw error instanceof DomainError ? faultOf(error, parts, at) : error
     }
   })
   for (const { strength, strengthTyped } of drinks) {
@@ -115,3 +114,11 @@ export function drinksIn(text: string, takes: DrinksTake): readonly DrinkPart[] 
   }
   return drinks
 }
+
+/**
+ * The liquids of `spirit:` or `parts:`, each a drink of the trade: `1 l vodka 40% + 500 ml orange liqueur 28% 250 g/L`. Throws
+ * what `readDrink` throws, `drink_sweetness`, `spirit_too_strong`, and what `readLiquid` throws; a fault comes with a text that
+ * would be read in its place, where there is one.
+ */
+export const drinksIn = (text: string, takes: DrinksTake): readonly DrinkPart[] =>
+  readDrinks(text, takes, (error, parts, at) => mended(error, parts, at, takes))

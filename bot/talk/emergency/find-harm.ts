@@ -43,7 +43,12 @@ const isBurst = (said: Said): boolean =>
   said.spans('wound').some((span) => !isDenied(said, span)) ||
   said.spans('blood').some((span) => said.near('broken', span, 8, 8))
 
+/** One word in fear, and no more. */
+const CRY =
+  /^ (?:(?:help|please|quick|its|an|aiuto|ho|ha|[.,]) )*(?:emergency|emergenza|poison(?:ed|ing)|avvelenat[oaie]|avvelenamento)(?: (?:help|please|aiuto|[.,]))* $/
+
 const isHurt = (said: Said): boolean =>
+  CRY.test(said.text) ||
   said.spans('rescue').length > 0 ||
   said.spans('inhaled').some((span) => !isOnlyAsked(said, span)) ||
   said.spans('struck').some((span) => !isDenied(said, span) && !isOnlyAsked(said, span)) ||

@@ -1,3 +1,6 @@
+/** Names of options in a command's line: `spirit:1 l 95%` tells of no spirit that went anywhere. */
+const OPTION_NAMES = /(?<=\s)[a-z-]+:(?=\S)/g
+
 /** Letters between which an apostrophe belongs to the word: `can't`, `he's`. */
 const CONTRACTION = /(?<=[a-z])'(?=(?:t|s|re|ve|m|ll|d)(?![a-z]))/g
 
@@ -49,9 +52,8 @@ const MOST = 4000
  */
 export const plainWords = (text: string): readonly string[] =>
   calmed(
-    text
+    (text.startsWith('/') ? text.toLowerCase().replace(OPTION_NAMES, '. ') : text.toLowerCase())
       .slice(0, MOST)
-      .toLowerCase()
       .normalize('NFKD')
       .replace(/\p{M}/gu, '')
       .replace(/[’‘`´ʼ]/g, "'"),

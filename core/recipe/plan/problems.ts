@@ -43,8 +43,6 @@ export interface PlanProblems {
   readonly spirit_out_of_range: { readonly wantedMl: number }
   readonly ready_too_soon: { readonly readyBy: CalendarDay; readonly earliest: CalendarDay }
   readonly yes_or_no: { readonly typed: string }
-  /** Days for plants of which the catalogue knows the days. */
-  readonly days_of_unknown_only: Record<string, never>
   /** A day to be ready on, with a plant of which nothing is known. */
   readonly ready_by_unknown: { readonly name: string }
 }

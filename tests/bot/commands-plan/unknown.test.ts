@@ -46,6 +46,13 @@ describe('a plant that is not in the catalogue', () => {
     expect(botanicals.map(({ id }) => id)).toEqual(['lemon_peel', null, 'ginger', null])
   })
 
+  it('leaves out days for plants whose days are known, and says so', async () => {
+    const known = await ask('/plan of:8 lemons spirit:0.7 l 95% unknown-ok:yes days:10')
+    expect(known.notes.map(({ key }) => key)).toContain('plan_days_known')
+    expect(known.data.dates).toEqual((await ask('/plan of:8 lemons spirit:0.7 l 95%')).data.dates)
+    expect((await ask(TOLD)).notes.map(({ key }) => key)).not.toContain('plan_days_known')
+  })
+
   it('is told whose the amount and the days are, without drama', async () => {
     for (const line of [TOLD, UNTOLD]) {
       const text = await textOf(line)
@@ -109,7 +116,6 @@ describe('refused with unknown-ok:yes', () => {
     ['of:30 g jaboticaba ready-by:24 December', 'unreachable', 'ready-by'],
     ['of:30 g jaboticaba days:soon', 'bad_value', 'days'],
     ['of:30 g jaboticaba days:0', 'bad_value', 'days'],
-    ['of:30 g ginger days:10', 'bad_value', 'days'],
   ])('%s: %s', async (of, code, option) => {
     const { error } = await askAny(`/plan ${of} spirit:0.7 l 70% unknown-ok:yes`)
     expect([error?.code, error?.option]).toEqual([code, option])

@@ -148,3 +148,11 @@ test('at least 97 in 100 of the spirits that people pour are planned as they typ
   expect(goodSpirits.length).toBeGreaterThan(150)
   expect(failed.length / goodSpirits.length, failed.join('\n')).toBeLessThanOrEqual(0.03)
 })
+
+test.each(['vodka with Muskatblüte · Süßholz 40%', 'vodka with deer’s tongue : a low limit 40%', 'blah · blah 40%'])(
+  'what has no text in its place ends in a question: %s',
+  async (spirit) => {
+    const { error } = await jarDesk().anyOf(`/plan of:10 lemons spirit:1 l ${spirit}`)
+    expect(error!.code).not.toBe('internal')
+  },
+)

@@ -6,6 +6,7 @@ import { byName, keyOf } from '../../../core/botanical/name-index.ts'
 import { nearestIds } from '../../../core/botanical/nearest-ids.ts'
 import { nameWords } from '../../../core/botanical/plain-words.ts'
 import { expectNotRefused } from '../../../core/botanical/refusal.ts'
+import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { refusedValues } from '../quantity/refusal.ts'
 import { outcomeOf } from './outcome-of.ts'
 
@@ -47,8 +48,10 @@ describe('names of poisons', () => {
 
   it('of plants with a limit are planned as these plants or not at all', () => {
     for (const name of limited) {
-      const outcome = outcomeOf(`2 kg ${name}`)
-      expect([name, outcome === 'planned' && !isCatalogues(name)]).toEqual([name, false])
+      if (outcomeOf(`2 kg ${name}`) !== 'planned') continue
+      const { plants, unknown } = readPlants(`2 kg ${name}`)
+      const isLimited = plants.some(({ botanical }) => botanical.ceiling !== null || isCatalogues(name))
+      expect([name, isLimited, unknown.length]).toEqual([name, true, 0])
     }
   })
 })

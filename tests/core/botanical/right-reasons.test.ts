@@ -57,7 +57,7 @@ describe('refused as', () => {
     expect(outcomeOf(`20 g ${name}`)).toBe('refused refused_botanical')
   })
 
-  test.each(['pennyroyal oil', 'mugwort oil', 'neem oil', 'camphor oil', 'wormwood oil'])(
+  test.each(['pennyroyal oil', 'mugwort oil', 'neem oil', 'camphor oil', 'wormwood oil', 'nutmeg oil', 'genepi oil'])(
     '%s without “use the plant”',
     (name) => {
       expect(refusedValues(() => expectNotRefused(name))).toMatchObject({ id: 'essential_oils', instead: null })

@@ -1,7 +1,7 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
 import type { Measured } from '../../../../core/quantity/measured.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
-import type { PlantLimit } from '../../../commands/plan-notes.ts'
+import type { PlantLimit } from '../../../commands/plan-day-notes.ts'
 import type { Format } from '../../format.ts'
 import { monthsText, shortName } from '../botanical/botanical-words.ts'
 import { cautions } from '../cautions.ts'
@@ -73,6 +73,7 @@ export const planNotes = {
   plan_form_taken: ({ forms }: { readonly forms: readonly { readonly id: string; readonly state: string }[] }) =>
     `I took ${listed(forms.map(({ id, state }) => `${plantName(id)} as ${state}`))}; say so if it is not.`,
   plan_corrected: ({ ids }: { readonly ids: readonly string[] }) => `I read ${listed(ids.map(plantName))}.`,
+  plan_days_known: () => 'I’ve left out your days: I know how long these plants take. Strain when you like it.',
   plan_zest: () =>
     'The zest of one fruit differs by 40 % from the next (derived): weigh what you peel, and plan again with grams.',
   plan_pieces: () => 'Pieces differ, and their weights are common practice or estimated: weigh them if you can.',

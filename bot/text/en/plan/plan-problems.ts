@@ -56,7 +56,6 @@ export const planProblems = {
   ready_too_soon: ({ readyBy, earliest }, format) =>
     `It cannot be ready by ${format.day(readyBy)}: even with a short steep and a week’s rest the earliest day is ${format.day(earliest)}.`,
   yes_or_no: ({ typed }) => `“${typed}” is neither yes nor no: write one of them.`,
-  days_of_unknown_only: () => 'days: is for a plant that I do not know; I know how long these take, so leave it out.',
   ready_by_unknown: ({ name }) =>
     `I do not know “${name}”, so I cannot plan towards a day with it: leave out ready-by:.`,
 } satisfies { readonly [Key in keyof PlanProblems]: (values: PlanProblems[Key], format: Format) => string }
