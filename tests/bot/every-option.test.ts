@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest'
+import { afterEach, describe, expect, test } from 'vitest'
 import { commands } from '../../bot/commands/index.ts'
 import { shareRef } from '../../bot/commands/share/share-ref.ts'
 import { newAsker } from './asker.ts'
@@ -111,7 +111,8 @@ const CASES = Object.entries(LINES).flatMap(([path, lines]) =>
 )
 
 const deskWithJars = async () => {
-  const desk = jarDesk('2026-11-01', { ...newAsker(), userId: OWNER })
+  const asker = { ...newAsker(), userId: OWNER }
+  const desk = jarDesk('2026-11-01', asker)
   await desk.ask('/jar start fresh of:10 lemons spirit:1 l 95%')
   await desk.ask('/jar start strained of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L')
   await desk.ask('/jar strain strained measured:920 ml')
@@ -119,7 +120,8 @@ const deskWithJars = async () => {
   await desk.ask('/jar strain sweet measured:920 ml')
   await desk.ask('/jar sweeten sweet water:1.5 l sugar:500 g')
   const { data } = await desk.ask('/share fresh')
-  return { desk, ref: shareRef({ owner: OWNER, shareId: String(data.share) })! }
+  const kept = async (): Promise<string> => JSON.stringify(await asker.store.read(OWNER))
+  return { desk, ref: shareRef({ owner: OWNER, shareId: String(data.share) })!, kept, first: await kept() }
 }
 
 test('every option of every command is tried, or is a free text', () => {
@@ -129,8 +131,12 @@ test('every option of every command is tried, or is a free text', () => {
 })
 
 describe('a word that means nothing is said back', async () => {
+  let stage = await deskWithJars()
+  afterEach(async () => {
+    if ((await stage.kept()) !== stage.first) stage = await deskWithJars()
+  })
   test.each(CASES)('%s: %s', async (_, line) => {
-    const { desk, ref } = await deskWithJars()
+    const { desk, ref } = stage
     // Refused, or taken as what it names: a plant that its maker answers for, a country I know nothing of.
     expect(await desk.textOf(line.replace('REF', ref))).toContain(WORD)
   })
