@@ -2,7 +2,7 @@ import type { Retype } from '../../core/botanical/problems.ts'
 import type { AllProblems } from '../text/words.ts'
 import type { Problem } from './execute.ts'
 import type { Invocation } from './invocation.ts'
-import { writeLine } from './write-line.ts'
+import { lineWith } from './line-instead.ts'
 
 /** Commands that put plants into a jar, and whether they take the days of a food without amounts. */
 const TAKES_DAYS: ReadonlyMap<string, boolean> = new Map([
@@ -16,28 +16,15 @@ const TAKES_DAYS: ReadonlyMap<string, boolean> = new Map([
 const DAYS = '14'
 
 /** The whole line as it was typed, with what to type in place of a part of it; null where it was no plan. */
-const lineOf = (
-  { from, as }: Retype,
-  option: string | undefined,
-  { path, options }: Invocation,
-  isFood: boolean,
-): string | null => {
-  const takesDays = TAKES_DAYS.get(path)
-  const typed = option === undefined ? undefined : options[option]
+const lineOf = ({ from, as }: Retype, option: string | undefined, call: Invocation, isFood: boolean): string | null => {
+  const takesDays = TAKES_DAYS.get(call.path)
+  const typed = option === undefined ? undefined : call.options[option]
   if (takesDays === undefined || option === undefined || typed === undefined) return null
-  const value = from !== null && typed.includes(from) ? typed.replace(from, () => as) : as
-  const given = Object.entries(options).map(([name, text]) => [name, name === option ? value : text] as const)
-  const jar = options.jar ?? null
-  const more = isFood
-    ? ([
-        ['unknown-ok', 'yes'],
-        ...(takesDays && options['ready-by'] === undefined ? [['days', DAYS] as const] : []),
-      ] as const)
-    : []
-  return writeLine(path, jar, [
-    ...given.filter(([name]) => name !== 'jar' && !(isFood && (name === 'unknown-ok' || name === 'ready-by'))),
-    ...more.filter(([name]) => name === 'unknown-ok' || options[name] === undefined),
-  ])
+  const text = from !== null && typed.includes(from) ? typed.replace(from, () => as) : as
+  if (!isFood) return lineWith(call, { [option]: text })
+  // Whose days nobody knows can't be planned towards a day.
+  const { 'unknown-ok': _, 'ready-by': _towards, days = DAYS, ...options } = call.options
+  return lineWith({ ...call, options }, { [option]: text, 'unknown-ok': 'yes', ...(takesDays && { days }) })
 }
 
 const isOf = <Key extends keyof AllProblems>(
