@@ -22,12 +22,22 @@ const DOUBLE: ReadonlyMap<string, string> = new Map([
   ['þ', 'th'],
 ])
 
+const ASCII = /^[\t\n\r -~]*$/
+
 /**
  * The words of a text without case, accents, hyphens and marks: `Saint-John's wort` is `saint johns wort`.
  * Only letters and digits are left, so that no text means anything special in a search.
  */
-export const plainWords = (text: string): readonly string[] =>
-  [
+export const plainWords = (text: string): readonly string[] => {
+  // Most names are plain already, and thousands are read at the start.
+  if (ASCII.test(text))
+    return (
+      text
+        .toLowerCase()
+        .replace(/['`]s\b/g, 's')
+        .match(/[a-z0-9]+/g) ?? []
+    )
+  return [
     ...text
       .normalize('NFKD')
       .replace(/[\p{M}\p{Cf}]/gu, '')
@@ -36,6 +46,7 @@ export const plainWords = (text: string): readonly string[] =>
       .replace(/[^a-z0-9\s]/gu, (letter) => LOOKALIKES.get(letter) ?? DOUBLE.get(letter) ?? letter)
       .matchAll(/[\p{L}\p{N}]+/gu),
   ].map(([word]) => word)
+}
 
 /** An English plural made singular; what is none stays. Both sides of a comparison go through it. */
 export const singular = (word: string): string => {
