@@ -9,7 +9,8 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   empty_line: Record<string, never>
   line_too_long: { length: number; limit: number }
   control_characters: Record<string, never>
-  unknown_command: { typed: string; nearest: string | null }
+  /** `isSentence`: it was not meant as a command, and may tell of somebody hurt. */
+  unknown_command: { typed: string; nearest: string | null; isSentence?: boolean }
   unknown_option: { command: string; typed: string; nearest: string | null; known: readonly string[] }
   option_twice: { command: string; option: string }
   option_empty: { command: string; option: string }

@@ -9,6 +9,9 @@ const showing = (group: string, commands: readonly Callable[]): string | null =>
 /** Pseudo-commands of the chat itself, which a misspelt command may have meant. */
 const OWN = ['help']
 
+/** Whether somebody talks, and gives no command. */
+const isSentence = (line: string): boolean => /^\s*[^/\s]\S*\s+\S+\s+\S/.test(line)
+
 interface Found {
   readonly command: Callable
   /** Where the text of its options begins. */
@@ -36,5 +39,6 @@ export const findCommand = (line: string, commands: readonly Callable[]): Found 
   const typed = pathOf(inGroup ? words.length : 1).join(' ')
   const paths = [...commands.map((command) => command.path), ...OWN]
   const meant = nearest(typed, paths) ?? (inGroup && words.length > 1 ? showing(words[0]!.text, commands) : null)
-  throw new ChatError('unknown_command', 'unknown_command', { typed, nearest: meant }, { nearest: meant })
+  const values = { typed, nearest: meant, isSentence: isSentence(line) }
+  throw new ChatError('unknown_command', 'unknown_command', values, { nearest: meant })
 }

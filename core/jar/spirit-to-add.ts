@@ -14,9 +14,8 @@ export interface SpiritToAdd {
 
 /** The strongest spirit that is sold to drink, which everybody can ask for, % vol. */
 const STRONG_PERCENT = 95
-/** More of a spirit than so many times the jar, and a stronger one is asked for; more of any is no help. */
+/** Nobody pours more spirit than so many times the jar to save it. Common practice, no source. */
 const MOST_TIMES = 3
-const MOST_OF_ANY_TIMES = 10
 const MOST_DOUBLINGS = 40
 /** Ways up to an amount that does, in case a rounded one just does not. */
 const MOST_STEPS = 40
@@ -68,7 +67,7 @@ const ownPercent = ({ happened }: Story): number =>
 function leastMl(isRight: (spiritMl: number) => boolean, jarMl: number): number | null {
   let high = Math.max(10, jarMl / 64)
   for (let doubling = 0; !isRight(high); doubling++) {
-    if (doubling === MOST_DOUBLINGS || high > MOST_OF_ANY_TIMES * jarMl) return null
+    if (doubling === MOST_DOUBLINGS || high > MOST_TIMES * jarMl) return null
     high *= 2
   }
   let low = 0
@@ -93,5 +92,5 @@ export function spiritToAdd(story: Story, jarMl: number, isRight: (add: SpiritTo
     const spiritMl = leastMl((each) => isRight({ spiritMl: each, abvPercent }), jarMl)
     return spiritMl === null ? [] : [{ spiritMl, abvPercent }]
   })
-  return found.find(({ spiritMl }) => spiritMl <= MOST_TIMES * jarMl) ?? found.at(-1) ?? null
+  return found.find(({ spiritMl }) => spiritMl <= MOST_TIMES * jarMl) ?? null
 }

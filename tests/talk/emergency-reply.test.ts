@@ -28,11 +28,20 @@ describe('the answer where somebody was harmed', () => {
 
   it('asks for the country where nobody has said, with a line to type that runs', async () => {
     const lines = await linesOf(null, 'my son drank from the jar')
-    expect(lines[0]).toContain('your emergency number (112 in the EU)')
-    const line = /\/settings country:\w\w/.exec(lines[3] ?? '')?.[0]
+    expect(lines[0]).toBe('Call your emergency number (112 in the EU) now and ask for the poison centre.')
+    const line = /\/settings country:\w\w/.exec(lines.find((each) => each.includes('/settings')) ?? '')?.[0]
     expect(line).toBe('/settings country:IE')
     const text = await testDesk({ width: 80 }).textOf(line!)
     expect(text).toContain('Emergency  112; poison centre 01 809 2166, 8:00 to 22:00 every day')
+  })
+
+  it('is offered beside what reads like a sentence and is no command, not beside a slip', async () => {
+    const desk = testDesk()
+    const hurt = /If somebody’s hurt, type: emergency$/
+    expect(await desk.textOf('dgo aet somthing funny')).toMatch(hurt)
+    expect(await desk.textOf('/plam of:10 lemons spirit:1 l')).not.toMatch(hurt)
+    expect(await desk.textOf('plam')).not.toMatch(hurt)
+    expect(await desk.textOf('emergency')).toMatch(/^Call your emergency number/)
   })
 
   it.each<[country: string, line: string, says: readonly string[]]>([

@@ -65,7 +65,7 @@ export const stepsFor: Readonly<Record<HarmId, readonly StepKey[]>> = {
   swallowed_spirit_adult: ['stay_with_them', 'sit_them_up', 'no_home_cures', 'no_sleeping_off'],
   swallowed_plant: ['rinse_mouth', 'no_vomiting', 'call_though_well', 'keep_plant'],
   unconscious_after_drinking: ['check_breathing', 'on_their_side', 'keep_checking', 'give_nothing'],
-  spirit_in_eye: ['rinse_eye', 'lenses_out', 'only_water', 'no_rinsing_glass'],
+  spirit_in_eye: ['no_rinsing_glass', 'rinse_eye', 'lenses_out', 'only_water'],
   burn: ['cool_burn', 'clothing_off', 'no_ice', 'cover_burn'],
   clothes_on_fire: ['stop_and_roll', 'smother', 'then_cool', 'clothing_off'],
   spirit_fire: ['everyone_out', 'heat_off_lid', 'no_water_on_it', 'pale_flame'],

@@ -17,10 +17,13 @@ export const chatProblems = {
   empty_line: () => 'There is no command here; /help lists them.',
   line_too_long: ({ length, limit }) => `This line has ${length} characters; at most ${limit} are read.`,
   control_characters: () => 'This line holds invisible control characters; type it again as plain text on one line.',
-  unknown_command: ({ typed, nearest }) =>
-    nearest === null
-      ? `There is no command ${quote(typed)}; /help lists them.`
-      : `There is no command ${quote(typed)}; did you mean /${nearest}?`,
+  unknown_command: ({ typed, nearest, isSentence = false }) => {
+    const unknown =
+      nearest === null
+        ? `There is no command ${quote(typed)}; /help lists them.`
+        : `There is no command ${quote(typed)}; did you mean /${nearest}?`
+    return isSentence ? `${unknown} If somebody’s hurt, type: emergency` : unknown
+  },
   unknown_option: ({ command, typed, nearest, known }) =>
     nearest === null
       ? `/${command} has no option ${quote(`${typed}:`)}; it ${takes(known)}.`

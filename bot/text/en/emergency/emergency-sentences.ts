@@ -22,6 +22,9 @@ const callWords: Readonly<Record<HarmId, (number: string) => string>> = {
   someone_hurt: (number) => `Call ${number} now.`,
 }
 
+/** Who swallowed something is asked about at a poison centre, and its number comes of the country. */
+const SWALLOWED: readonly HarmId[] = ['swallowed_spirit_child', 'swallowed_spirit_adult', 'swallowed_plant']
+
 /** `112 or 144`; in a country that is not known, `your emergency number`. */
 const numberWords = (numbers: readonly string[], isCountryKnown: boolean): string => {
   if (numbers.length > 0) return numbers.join(' or ')
@@ -50,7 +53,13 @@ export const emergencySentences = {
       readonly harm: HarmId
       readonly numbers: readonly string[]
       readonly isCountryKnown: boolean
-    }) => callWords[values.harm](numberWords(values.numbers, values.isCountryKnown)),
+    }) => {
+      const { harm, numbers, isCountryKnown } = values
+      const number = numberWords(numbers, isCountryKnown)
+      return !isCountryKnown && SWALLOWED.includes(harm)
+        ? `Call ${number} now and ask for the poison centre.`
+        : callWords[harm](number)
+    },
   },
 
   rows: {
