@@ -1,6 +1,6 @@
 import { isClothesOnFire, isSpiritFire } from './flames.ts'
 import type { HarmId } from './harm.ts'
-import { type Said, saidIn } from './said.ts'
+import { type Said, saidIn, type WordClass } from './said.ts'
 import { GRAVE, isAlarmed, isApart, isDenied, isOnlyAsked, signsIn, signsOf } from './signs.ts'
 import { isAdult, isChild, isMethanol, isPet, isPlant } from './swallowing.ts'
 import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
@@ -25,7 +25,15 @@ const isGlassSwallowed = (said: Said): boolean =>
 
 const isSwelling = (said: Said): boolean => said.spans('swelling').some((span) => !isOnlyAsked(said, span))
 
+/** `HELP!!!` is no command. */
+const SHOUT = /^[^\p{L}/]*(?:he+lp+|aiu+to+)[^\p{L}]*![^\p{L}]*!\s*$/iu
+
+/** Said of what has happened, not asked of what may. */
+const isTold = (said: Said, name: WordClass): boolean =>
+  said.spans(name).some((span) => !isOnlyAsked(said, span) && !isDenied(said, span))
+
 const isEye = (said: Said): boolean =>
+  isTold(said, 'intoFace') ||
   said.spans('intoEye').some((span) => !isOnlyAsked(said, span)) ||
   said.spans('eye').some((span) => said.near('splash', span, 9, 7))
 
@@ -43,12 +51,13 @@ const isBurst = (said: Said): boolean =>
   said.spans('wound').some((span) => !isDenied(said, span)) ||
   said.spans('blood').some((span) => said.near('broken', span, 8, 8))
 
-/** One word in fear, and no more. */
+/** One word in fear, and no more; `help` alone is a command. */
 const CRY =
-  /^ (?:(?:help|please|quick|its|an|aiuto|ho|ha|[.,]) )*(?:emergency|emergenza|poison(?:ed|ing)|avvelenat[oaie]|avvelenamento)(?: (?:help|please|aiuto|[.,]))* $/
+  /^ (?:(?:help|please|quick|its|an|aiuto|ho|ha|[.,]) )*(?:explosion|esplosione|intossicazione|aiuto|aiutoo|aiutatemi|aiutateci|sta male|sta malissimo|emergency|emergenza|poison(?:ed|ing)|avvelenat[oaie]|avvelenamento)(?: (?:help|please|aiuto|[.,]))* $/
 
 const isHurt = (said: Said): boolean =>
   CRY.test(said.text) ||
+  (['collapse', 'pills', 'blast'] as const).some((name) => isTold(said, name)) ||
   said.spans('rescue').length > 0 ||
   said.spans('inhaled').some((span) => !isOnlyAsked(said, span)) ||
   said.spans('struck').some((span) => !isDenied(said, span) && !isOnlyAsked(said, span)) ||
@@ -65,6 +74,7 @@ const RULES: readonly (readonly [harm: HarmId, is: (said: Said) => boolean])[] =
   ['spirit_fire', isSpiritFire],
   ['pet', isPet],
   ['methanol', (said) => isBlind(said) || isMethanol(said)],
+  ['self_harm', (said) => said.spans('selfHarm').length > 0],
   ['unconscious_after_drinking', isSenseless],
   ['glass_burst', isGlassInEye],
   ['someone_hurt', (said) => isGlassSwallowed(said) || isSwelling(said)],
@@ -80,5 +90,6 @@ const RULES: readonly (readonly [harm: HarmId, is: (said: Said) => boolean])[] =
 /** What harm a text tells of, or null. Never throws. */
 export function findHarm(text: string): HarmId | null {
   const said = saidIn(text)
+  if (SHOUT.test(text)) return 'someone_hurt'
   return RULES.find(([, is]) => is(said))?.[0] ?? null
 }

@@ -43,7 +43,7 @@ export const isClothesOnFire = (said: Said): boolean =>
 const ABLAZE = /into flames|in flames|ablaze|caught fire|fiamme|preso fuoco|incendi/
 
 /** `Fire!`, and no more. */
-const CRY = /^ (?:(?:fire|fuoco|incendio|help|aiuto|please|quick) (?:[.,] )?)+$/
+const CRY = /^ (?:(?:fire|(?:(?:al|a|va a) )?fuoco|incendio|help|aiuto|please|quick) (?:[.,] )?)+$/
 
 export const isSpiritFire = (said: Said): boolean =>
   (CRY.test(said.text) && /fire|fuoco|incendio/.test(said.text)) ||

@@ -11,6 +11,7 @@ export const HARMS = [
   'methanol',
   'pet',
   'glass_burst',
+  'self_harm',
   'someone_hurt',
 ] as const
 

@@ -1,6 +1,10 @@
 /** Names of options in a command's line: `spirit:1 l 95%` tells of no spirit that went anywhere. */
 const OPTION_NAMES = /(?<=\s)[a-z-]+:(?=\S)/g
 
+/** A command about a jar before its options tells of no glass: `/jar taste m note:the bag burst`. */
+const JAR_COMMAND =
+  /^\/jar (?=(?:add|bottle|correct|discard|empty|filter|label|later|list|open|rename|shake|show|start|strain|sweeten|tag|taste|undo) )(?=.*\s[a-z-]+:\S)/
+
 /** Letters between which an apostrophe belongs to the word: `can't`, `he's`. */
 const CONTRACTION = /(?<=[a-z])'(?=(?:t|s|re|ve|m|ll|d)(?![a-z]))/g
 
@@ -52,7 +56,10 @@ const MOST = 4000
  */
 export const plainWords = (text: string): readonly string[] =>
   calmed(
-    (text.startsWith('/') ? text.toLowerCase().replace(OPTION_NAMES, '. ') : text.toLowerCase())
+    (text.startsWith('/')
+      ? text.toLowerCase().replace(JAR_COMMAND, '/').replace(OPTION_NAMES, '. ')
+      : text.toLowerCase()
+    )
       .slice(0, MOST)
       .normalize('NFKD')
       .replace(/\p{M}/gu, '')

@@ -1,3 +1,4 @@
+import { aloneWords } from './alone-words.ts'
 import { deedWords } from './deed-words.ts'
 import { harmWords } from './harm-words.ts'
 import { plainWords } from './plain-words.ts'
@@ -16,7 +17,7 @@ export interface Mention extends Span {
   readonly kind: WhoKind
 }
 
-export type WordClass = keyof typeof harmWords | keyof typeof deedWords
+export type WordClass = keyof typeof harmWords | keyof typeof deedWords | keyof typeof aloneWords
 
 /** A text, ready to be looked at. */
 export interface Said {
@@ -36,7 +37,7 @@ const patternOf = (pieces: readonly string[]): RegExp => new RegExp(` (?:${piece
 const compiled = (words: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, RegExp> =>
   new Map(Object.entries(words).map(([name, pieces]) => [name, patternOf(pieces)]))
 
-const CLASSES = compiled({ ...harmWords, ...deedWords })
+const CLASSES = compiled({ ...harmWords, ...deedWords, ...aloneWords })
 const WHO = compiled(whoWords)
 const TRAPS = patternOf(trapWords)
 

@@ -16,7 +16,7 @@ export const whoWords = {
   ],
   /** Of any age. */
   grown: [
-    'sons?|daughters?|dtr|grandsons?|granddaughters?|godson|goddaughter|stepson|stepdaughter|nephews?|nieces?|boys?|girls?|lads?|teens?|teenagers?|eldest|oldest',
+    '(?:my|our) sun(?= (?:drank|ate|swallowed|has|had|is|got|wont|cant))|sons?|daughters?|dtr|grandsons?|granddaughters?|godson|goddaughter|stepson|stepdaughter|nephews?|nieces?|boys?|girls?|lads?|teens?|teenagers?|eldest|oldest',
     'figli[oa]?|figlie|nipot[ei]|ragazz[oaei]|figliastr[oa]',
   ],
   adult: [

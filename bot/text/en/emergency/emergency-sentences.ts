@@ -19,6 +19,7 @@ const callWords: Readonly<Record<HarmId, (number: string) => string>> = {
   methanol: (number) => `Call ${number} now, or go to a hospital.`,
   pet: (number) => `Call ${number} if a person is hurt too.`,
   glass_burst: (number) => `Call ${number} if it bleeds heavily, or glass is in an eye.`,
+  self_harm: (number) => `Call ${number} now and say how you feel. You needn’t be alone with this.`,
   someone_hurt: (number) => `Call ${number} now.`,
 }
 

@@ -45,5 +45,7 @@ export const stepWords: Readonly<Record<StepKey, string>> = {
   press_wound: 'Bleeding: press hard with a clean cloth and keep pressing. Lie down, limb raised.',
   glass_stays_in: 'Leave glass that’s stuck in a wound. Press on both sides of it.',
   cover_eye: 'Glass in an eye: don’t rub, don’t rinse. Cover it lightly and go to hospital.',
+  not_alone: 'Go to somebody, or ring somebody to come and stay.',
+  out_of_reach: 'Give bottles, pills and blades to somebody else for now.',
   keep_what_it_was: 'Keep what they had and its label. Take it along.',
 }
