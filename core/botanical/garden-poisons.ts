@@ -35,6 +35,18 @@ const rows = [
   'Lilium | Lilie, Lilien, azucena, fleur de lys, лилия',
   'calla lily, calla lilies, arum lily, arum lilies, Zantedeschia, Zantedeschia aethiopica | Zimmercalla',
   'Scotch broom, Spanish broom, broom flower, broom flowers, broom blossom, broom blossoms, ginestra, ginestre, Cytisus scoparius, Spartium junceum, Genista | Ginster, Besenginster, genêt, genêt à balais, retama, hiniesta, дрок, ракитник',
+  'pasque flower, pasque flowers, pasqueflower, pasqueflowers',
+  'poinsettia, poinsettias, stella di Natale, stelle di Natale, Euphorbia pulcherrima | Weihnachtsstern, poinsettie',
+  'marsh marigold, marsh marigolds, kingcup, kingcups, calta palustre, Caltha palustris | Sumpfdotterblume, populage',
+  'skunk cabbage, skunk cabbages, Symplocarpus, Lysichiton | Stinkkohl',
+  'golden rain, golden rain tree, golden chain, golden chain tree, goldenchain',
+  'day jessamine, night jessamine, Cestrum | Hammerstrauch',
+  'jack in the pulpit, Arisaema, Arisaema triphyllum',
+  'darnel, loglio, loglio ubriacante, zizzania, Lolium temulentum | Taumellolch, ivraie enivrante, cizaña',
+  'asparagus berry, asparagus berries, bacca di asparago, bacche di asparago',
+  "Solomon's seal, sigillo di Salomone, Polygonatum | Salomonssiegel, sceau de Salomon",
+  'firethorn, firethorns, firethorn berry, firethorn berries, agazzino | Feuerdorn',
+  'bittersweet berry, bittersweet berries, bittersweet nightshade, climbing bittersweet, oriental bittersweet, Celastrus',
 ] as const
 
 const parts = rows.map((row) => row.split(' | '))

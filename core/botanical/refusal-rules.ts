@@ -10,9 +10,12 @@ const PART =
   'kernels?|pits?|stones?|pips?|seeds?|noyaux?|nocciol(?:in)?[oi]|sem[ei]|armellin[ae]|oss[oi]|huesos?|carocos?|pestk[aiy]|kostochk\\w+|cekirde\\w+|bark'
 const LEAF = 'leaf|leaves|twigs?|fogli[ae]|rametti'
 const FILLER =
-  '(?: (?:\\d+|of|from|the|an?|my|di|d|del|della|delle|dei|degli|dal|dalle|tree|inside|raw|whole|dried|and|their|with|cracked|crushed|ground|roasted|bitter|fresh))*'
+  '(?: (?:\\d+|of|from|the|an?|my|di|d|del|della|delle|dei|degli|dal|dalle|tree|inside|raw|whole|dried|and|their|with|con|coi|e|i|il|gli|loro|a|few|some|all|cracked|crushed|ground|roasted|bitter|fresh))*'
 /** Fruit whose stones are inside of it when it is crushed; a chopped almond is none. */
 export const HOLDS_STONES = new RegExp(`\\b(?:${STONE_FRUIT.replace('mandorl[oi]|', '')})\\b`)
+
+/** Fruit whose pips are whole unless it is crushed with its core. */
+export const HOLDS_PIPS = new RegExp(`\\b(?:${PIP_FRUIT})\\b`)
 
 const PLANT =
   'plants?|berry|berries|herbs?|leaf|leaves|flowers?|roots?|seeds?|bark|weeds?|bush|mushrooms?|piant[ae]|bacc(?:a|he)|' +

@@ -3,10 +3,10 @@ import { shown } from '../quantity/typed-text.ts'
 import { allRefused } from './all-refused.ts'
 import type { Botanical } from './botanical.ts'
 import { foragedRefusal, gardenRefusal } from './foraged.ts'
-import { byAskWord, byName as byPlantName, isAllowedName, keyOf } from './name-index.ts'
+import { byAskWord, byName as byPlantName, keyOf } from './name-index.ts'
 import { holds, isGood, lengthOf, type Named, named, nearNameIn, type Span, spansOf, touches } from './near-refused.ts'
 import { nameWords, plainWords } from './plain-words.ts'
-import { HOLDS_STONES, refusalRules, UNNAMED } from './refusal-rules.ts'
+import { HOLDS_PIPS, HOLDS_STONES, refusalRules, UNNAMED } from './refusal-rules.ts'
 import type { Refused } from './refused.ts'
 import { saidOf } from './said-of.ts'
 
@@ -20,7 +20,7 @@ const byTurnedName: ReadonlyMap<string, Named> = new Map(
     .toReversed()
     .filter(({ words }) => words.length > 1)
     .flatMap((each) => [[turned(each), each] as const, [turnedBack(each), each] as const])
-    .filter(([key]) => !isAllowedName(key)),
+    .filter(([key]) => !isGood(key)),
 )
 
 /** A `+`, a semicolon or a new line begins another thing; a comma may not (`almonds, bitter`). */
@@ -52,6 +52,7 @@ const ruleIn = (plain: string): Refused['id'] | null => {
   if (found !== undefined) return found.id
   const fruit = plain.replaceAll(NO_CHERRY, ' ; ')
   const { stones, isCrushed } = saidOf(fruit)
+  if (isCrushed && stones === 'in' && HOLDS_PIPS.test(fruit)) return 'kernels'
   if (isCrushed && stones !== 'out' && HOLDS_STONES.test(fruit)) return 'cracked_stones'
   return UNNAMED.test(plain) && !isTakenApart(plain) ? 'unnamed_plant' : null
 }
@@ -74,7 +75,14 @@ const AMOUNT = /^(?:\d+(?:g|kg|ml|l)? |(?:g|kg|mg|ml|l|oz|lb|tbsp|tsp|cups?) )+/
 const TYPED_AMOUNT =
   /^\s*(?:[\d.,/½¼¾]+\s*)+(?:(?:mg|g|kg|ml|cl|dl|l|oz|lbs?|pounds?|ounces?|tbsp|tsp|cups?|grams?|litres?|liters?|grammi)\b\.?\s*)?(?:(?:of|di)\s+)?/i
 
-const withoutAmount = (part: string): string => part.replace(TYPED_AMOUNT, '').trim() || part
+const AMOUNT_LAST = /\s[\d.,/]+\s*(?:mg|g|kg|ml|cl|dl|l|oz|lbs?|tbsp|tsp)?\s*$/i
+
+const withoutAmount = (part: string): string =>
+  part
+    .replace(TYPED_AMOUNT, '')
+    .replace(AMOUNT_LAST, '')
+    .replace(/^[\s%°.,:-]+|[\s,:-]+$/g, '')
+    .trim() || part
 
 /**
  * Throws where anything in the text is refused, alone or among other things: `refused_botanical` by name or by rule,
@@ -116,7 +124,11 @@ export const expectNotRefused = (text: string): void => {
     }
     const near = nearNameIn(part)
     if (near !== null) {
-      throw new DomainError('ambiguous', 'near_refused', { typed, id: near.refused.id, name: near.name })
+      throw new DomainError('ambiguous', 'near_refused', {
+        typed: shown(withoutAmount(part)),
+        id: near.refused.id,
+        name: near.name,
+      })
     }
   }
 }

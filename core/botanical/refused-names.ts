@@ -167,7 +167,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'cherry_laurel',
     names:
-      'cherry laurel, cherry laurels, cherry laurel leaf, cherry laurel leaves, laurel hedge, laurel hedges, laurel hedge leaf, laurel hedge leaves, English laurel, lauroceraso, laurocerasi, lauro ceraso, Prunus laurocerasus',
+      'cherry laurel, cherry laurels, cherry laurel leaf, cherry laurel leaves, laurel hedge, laurel hedges, laurel hedge leaf, laurel hedge leaves, English laurel, hedge laurel, hedge laurels, hedge laurel leaf, hedge laurel leaves, alloro da siepe, lauroceraso, laurocerasi, lauro ceraso, Prunus laurocerasus',
     instead: 'bay_leaf',
     trust: 'published',
     sources: ['poison_garden'],
@@ -222,7 +222,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'gelsemium',
     names:
-      'gelsemium, yellow jessamine, yellow jessamines, heartbreak grass, gelsemio, gelsomino della Carolina, Gelsemium sempervirens, Gelsemium elegans',
+      'gelsemium, yellow jasmine, yellow jasmines, yellow jasmine flower, yellow jasmine flowers, false jasmine, gelsomino giallo, yellow jessamine, yellow jessamines, heartbreak grass, gelsemio, gelsomino della Carolina, Gelsemium sempervirens, Gelsemium elegans',
     instead: null,
     trust: 'published',
     sources: ['gelsemium_case'],
@@ -284,7 +284,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'rhubarb_tomato',
     names:
-      'rhubarb leaf, rhubarb leaves, potato leaf, potato leaves, tomato leaf, tomato leaves, green potato, green potatoes, foglia di rabarbaro, foglie di rabarbaro, foglia di patata, foglie di patata, foglia di pomodoro, foglie di pomodoro, patata verde, patate verdi',
+      'rhubarb leaf, rhubarb leaves, rhubarb top, rhubarb tops, rhubarb with leaves, potato leaf, potato leaves, potato flower, potato flowers, potato plant, potato plants, aubergine leaf, aubergine leaves, eggplant leaf, eggplant leaves, tomato stem, tomato stems, tomato vine, tomato vines, tomato plant, tomato plants, pianta di pomodoro, foglia di melanzana, foglie di melanzana, tomato leaf, tomato leaves, green potato, green potatoes, foglia di rabarbaro, foglie di rabarbaro, foglia di patata, foglie di patata, foglia di pomodoro, foglie di pomodoro, patata verde, patate verdi',
     instead: null,
     trust: 'memory',
     sources: ['efsa_compendium'],

@@ -54,6 +54,7 @@ export type RefusalId =
   | 'stone_fruit_leaves'
   | 'medicines'
   | 'garden_poisons'
+  | 'ergot'
   | 'heart_poisons'
   | 'chemicals'
   | 'poisonous_raw'

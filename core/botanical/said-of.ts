@@ -30,7 +30,7 @@ const PLANTED = words(
 )
 
 const CRUSHED =
-  /\b(?:crush(?:ed)?|ground|crack(?:ed)?|milled|mash(?:ed)?|blend(?:ed|er)?|blitzed|puree|pureed|powder(?:ed)?|smashed|pounded|minced|liquidi[sz]ed|pulveri[sz]ed|broken|splintered|macinat[aeio]|schiacciat[aeio]|pestat[aeio]|tritat[aeio]|frullat[aeio]|spezzat[aeio]|rott[aeio])\b/
+  /\b(?:crush(?:ed)?|ground|crack(?:ed)?|milled|mash(?:ed)?|blend(?:ed|er)?|blitzed|puree|pureed|powder(?:ed)?|smashed|pounded|minced|liquidi[sz]ed|pulveri[sz]ed|broken|splintered|bashed|hammered|crunched|shredded|pressed|juiced|process(?:ed|or)|muddled|pulped|squashed|squeezed|trodden|frantumat[aeio]|ammaccat[aeio]|triturat[aeio]|sminuzzat[aeio]|spremut[aeio]|macinat[aeio]|schiacciat[aeio]|pestat[aeio]|tritat[aeio]|frullat[aeio]|spezzat[aeio]|rott[aeio])\b/
 
 /** What is left of a stone fruit without its stone. */
 const STONED =

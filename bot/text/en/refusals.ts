@@ -26,10 +26,11 @@ const refusals: { readonly [Id in RefusalId]: string } = {
   tonka: 'A fraction of a bean holds a day’s limit of coumarin. Use vanilla.',
   calamus: 'It has asarone, which is suspected of causing cancer. Use angelica root from a shop.',
   sassafras: 'It has safrole, which harms the liver. Use star anise.',
-  kernels: 'Stones, pips, bark and bitter almonds give off cyanide. Use sweet almonds.',
+  kernels: 'Stones, pips, bark and bitter almonds give off cyanide. Use sweet almonds, or just the flesh of the fruit.',
   cracked_stones: 'Crushed stones give off cyanide. Take the stones out and say “stoned”, or leave the fruit whole.',
   cherry_laurel: 'It gives off cyanide, and people have died of it. Use bay leaves from a shop.',
   elder_raw: 'Only the flower of elder is food, the rest gives off cyanide. Use elderflowers off their stalks.',
+  ergot: 'It cuts the blood off from fingers and toes, and it brings on fits.',
   mushrooms: 'Deadly ones look like good ones, and some good ones turn poisonous with alcohol.',
   st_johns_wort: 'It makes many medicines fail, the pill and heart medicines too. Use lemon balm.',
   germander: 'It wrecks the liver. Use gentian root from a shop.',
@@ -44,7 +45,8 @@ const refusals: { readonly [Id in RefusalId]: string } = {
   industrial_alcohol: 'It can hold methanol or additives that poison you. Use spirit sold for drinking.',
   chemicals: 'It’s no food, and it can poison you.',
   animals: 'Animals and raw meat carry venom, parasites and germs. I only plan plants.',
-  rhubarb_tomato: 'These leaves and green potatoes are poisonous. Of rhubarb only the stalk is food.',
+  rhubarb_tomato:
+    'Rhubarb leaf is poisonous, and so is all green of tomato and potato. Use the stalk, or the ripe fruit.',
   poisonous_raw: 'Spirit doesn’t cook it, and it’s poisonous or dangerous uncooked.',
   quinine_bark: 'The quinine in bark varies, and too much harms ears, eyes and heart. Buy a bitter.',
   fig_leaf: 'Its sap burns skin in sunlight, and nobody knows a safe amount. Use ripe figs.',
@@ -83,6 +85,7 @@ const DEADLY: ReadonlySet<RefusalId> = new Set<RefusalId>([
   'hellebore',
   'jp_star_anise',
   'castor',
+  'ergot',
   'kernels',
   'cherry_laurel',
   'mushrooms',
@@ -107,5 +110,5 @@ export const refusalText = (
   nameOf: (id: string) => string,
 ): string => {
   const use = id === 'essential_oils' && instead !== null ? ` Use ${nameOf(instead)}.` : ''
-  return `I don’t plan ${name}. ${refusals[id]}${use}${DEADLY.has(id) ? ` ${ifDrunk()}` : ''}`
+  return `I don’t plan ${name.replace(/\.$/, '')}. ${refusals[id]}${use}${DEADLY.has(id) ? ` ${ifDrunk()}` : ''}`
 }

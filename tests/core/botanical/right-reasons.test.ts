@@ -52,9 +52,54 @@ describe('refused as', () => {
     ['risin', 'castor'],
     ['poppy seed', 'poppy_seed'],
     ['double cream', 'dairy_egg'],
+    ['yellow jasmine', 'gelsemium'],
+    ['hedge laurel leaves', 'cherry_laurel'],
+    ['tomato stems', 'rhubarb_tomato'],
+    ['tomato plant leaves', 'rhubarb_tomato'],
+    ['potato sprouts', 'rhubarb_tomato'],
+    ['rhubarb with leaves', 'rhubarb_tomato'],
+    ['rhubarb tops', 'rhubarb_tomato'],
+    ['ergot', 'ergot'],
+    ['segale cornuta', 'ergot'],
+    ['pasque flower', 'garden_poisons'],
+    ['marsh marigold', 'garden_poisons'],
+    ['darnel', 'garden_poisons'],
+    ['firethorn', 'garden_poisons'],
+    ['asparagus berries', 'garden_poisons'],
+    ['moth balls', 'chemicals'],
+    ['scilla', 'heart_poisons'],
+    ['lungwort', 'pa_plants'],
+    ['wolf’s bane', 'aconite'],
+    ['thorn apple seeds', 'nightshade'],
+    ['nespole con i semi', 'kernels'],
+    ['albicocche e i loro noccioli', 'kernels'],
+    ['blended apples with cores', 'kernels'],
+    ['mashed pears with the core left in', 'kernels'],
+    ['hammered sloes', 'cracked_stones'],
+    ['sloes through the food processor', 'cracked_stones'],
+    ['visciole ammaccate', 'cracked_stones'],
+    ['prugne frantumate', 'cracked_stones'],
   ])('%s: %s', (name, id) => {
     expect(refusedValues(() => expectNotRefused(name))).toMatchObject({ id })
     expect(outcomeOf(`20 g ${name}`)).toBe('refused refused_botanical')
+  })
+
+  test.each([
+    'apples with cores',
+    'crushed apples',
+    'vine tomato',
+    'sour cherries with stones',
+    'amarene con i noccioli',
+    'crushed cherries, stoned',
+  ])('%s: not refused', (name) => expect(() => expectNotRefused(name)).not.toThrow())
+
+  test.each([
+    ['lemon oil 5 ml', 'lemon oil'],
+    ['30% oleander', 'oleander'],
+    ['oleander: 5 g', 'oleander'],
+    ['20 g mushrooms', 'mushrooms'],
+  ])('%s: named without its amount', (typed, name) => {
+    expect(refusedValues(() => expectNotRefused(typed))).toMatchObject({ name })
   })
 
   test.each(['pennyroyal oil', 'mugwort oil', 'neem oil', 'camphor oil', 'wormwood oil', 'nutmeg oil', 'genepi oil'])(
