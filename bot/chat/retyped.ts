@@ -1,4 +1,5 @@
 import type { Retype } from '../../core/botanical/problems.ts'
+import { plantList } from '../../core/recipe/plan/plant-list.ts'
 import type { AllProblems } from '../text/words.ts'
 import type { Problem } from './execute.ts'
 import type { Invocation } from './invocation.ts'
@@ -25,7 +26,9 @@ const lineOf = (
   const takesDays = TAKES_DAYS.get(path)
   const typed = option === undefined ? undefined : options[option]
   if (takesDays === undefined || option === undefined || typed === undefined) return null
-  const value = from !== null && typed.includes(from) ? typed.replace(from, () => as) : as
+  // A number in words is a figure in what was read: `ten medlars`.
+  const whole = from === null ? undefined : [typed, plantList(typed)].find((text) => text.includes(from))
+  const value = from === null || whole === undefined ? as : whole.replace(from, () => as)
   const given = Object.entries(options).map(([name, text]) => [name, name === option ? value : text] as const)
   const jar = options.jar ?? null
   const more = isFood

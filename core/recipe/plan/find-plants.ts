@@ -69,9 +69,13 @@ function findOrLeave(typed: TypedPlant, at: number): FoundPlant | TypedUnknown {
 
 function findPlant(typed: TypedPlant): FoundPlant {
   expectNamed(typed)
-  const { amount, noun, kind } = typed
+  const { amount, noun, kind, isUnweighed } = typed
   const found = findBotanical(noun, amount?.kind === 'count' ? amount.piece : null)
   expectSaidForm(found)
+  if (isUnweighed === true) {
+    const { id, dose } = found.botanical
+    throw new DomainError('bad_value', 'piece_not_weighed', { typed: typed.typed, id, typicalGPerL: dose.typicalGPerL })
+  }
   if (amount === null) return { ...found, typed, massG: null, count: null, ofZest: false }
   if (amount.kind === 'mass') return { ...found, typed, massG: massG(amount), count: null, ofZest: false }
   const { count, piece } = amount

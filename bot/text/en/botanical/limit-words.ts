@@ -54,7 +54,10 @@ function mostText(over: Over, format: Format): string {
 
 const pieceText = ({ id, piece, minG, maxG }: PieceWeight, format: Format): string => {
   const weighs = minG === maxG ? format.plain(minG, 2) : `${format.plain(minG, 2)} to ${format.plain(maxG, 2)}`
-  const what = piece === 'each' || piece === 'nut' ? cookName(id) : `${piece} of ${cookName(id)}`
+  const name = cookName(id)
+  // `One clove`, `one star`: the name says already of what.
+  const isNamed = name.includes(piece)
+  const what = piece === 'each' || piece === 'nut' ? name : isNamed ? piece : `${piece} of ${name}`
   return ` One ${what} weighs ${weighs}\u00a0g.`
 }
 
