@@ -4,11 +4,12 @@ import type { LiqueurPlant } from '../../../core/botanical/liqueur-names.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
 import type { Format } from '../format.ts'
 import { askedNames, isAskedName } from './asked-names.ts'
+import { cookName } from './botanical/cook-name.ts'
 import { overCeilingText } from './botanical/limit-words.ts'
 import { foodText } from './food-text.ts'
 import { reasonOf, refusalText } from './refusals.ts'
 
-const nameOf = (id: string): string => botanicalById(id).names.title.toLowerCase()
+const nameOf = (id: string): string => cookName(id)
 
 const either = (texts: readonly string[]): string =>
   texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} or ${texts.at(-1)}`

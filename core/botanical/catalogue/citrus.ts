@@ -59,7 +59,7 @@ export const citrus: readonly Group[] = [
       zest: { stripsG: [12, 20], gratedG: [7, 11], trust: 'estimated' },
       hazards: ['citrus_postharvest', 'phototoxic_peel', 'grapefruit_interaction'],
       preparation: ['scrub_hot_and_dry', 'prefer_untreated', 'no_white_pith', 'peel_just_before', 'strong_start_low'] },
-    citron_peel: { title: 'Citron (cedro) outer peel', en: "citron+, citron peel+, etrog+, Buddha's hand+",
+    citron_peel: { title: 'Citron (cedro) outer peel', en: "citron+, citron peel+, citron outer peel, etrog+, Buddha's hand+",
       it: 'cedro, cedri, scorza di cedro, scorze di cedro, mano di Buddha', latin: 'Citrus medica',
       months: [10, 1], holds: like('lemon peel', 0.8, near(0.04)), dose: [80, 120, 200],
       zest: { stripsG: [40, 100], gratedG: [20, 40], trust: 'estimated' },

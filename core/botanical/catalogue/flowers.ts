@@ -14,7 +14,7 @@ export const flowers: readonly Group[] = [
       it: 'lavanda, lavande, fiore di lavanda, fiori di lavanda', latin: 'Lavandula angustifolia',
       holds: guess(0.1), dose: [2, 5, 12], days: [1, 2, 5, 7, 30, 30], spirit: [40, 80],
       hazards: ['ornamental_flowers'], preparation: ['buy_food_grade', 'soapy_taste_daily'] },
-    hibiscus: { title: 'Hibiscus (roselle) calyces', en: 'hibiscus+, hibiscus flower+, roselle+, sorrel flower+',
+    hibiscus: { title: 'Hibiscus (roselle) calyces', en: 'hibiscus+, hibiscus flower+, hibiscus calyces, roselle+, sorrel flower+',
       it: 'ibisco, ibischi, karkadè, karkade, carcadè, carcade, fiori di ibisco', latin: 'Hibiscus sabdariffa',
       holds: memory(0.1), dose: [10, 30, 60], days: [0.5, 1, 3, 7, 14, 30],
       preparation: ['buy_food_grade', 'colour_within_hours'] },

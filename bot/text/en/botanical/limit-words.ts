@@ -1,9 +1,9 @@
-import type { LimitKey, PlantState } from '../../../../core/botanical/botanical.ts'
-import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
+import type { LimitKey } from '../../../../core/botanical/botanical.ts'
 import type { BotanicalProblems } from '../../../../core/botanical/problems.ts'
 import type { LimitProblems, PieceWeight } from '../../../chat/limit-problems.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
+import { cookName } from './cook-name.ts'
 
 type Over = BotanicalProblems['over_ceiling']
 
@@ -33,14 +33,6 @@ const volume = (ml: number, format: Format): string => format.volume({ value: ml
 const gramsAtMost = (massG: number, format: Format): string => {
   const step = massG < 1 ? 0.01 : massG < 10 ? 0.1 : 1
   return `${format.plain(Math.floor(massG / step + 1e-9) * step, 2)}\u00a0g`
-}
-
-/** As a cook calls it: `dried chilli`, `Ceylon cinnamon`, `star anise`. */
-function cookName(id: string, state?: PlantState): string {
-  const { names, form } = botanicalById(id)
-  const [noun = '', ...kinds] = names.title.replace(/ \(.*\)/, '').split(', ')
-  const name = [...kinds, noun.charAt(0).toLowerCase() + noun.slice(1)].join(' ')
-  return state === undefined || state === form.state ? name : `${state} ${name}`
 }
 
 const makesText = ({ per, volumeMl }: Over, format: Format): string =>
