@@ -94,7 +94,7 @@ export const botanicalProblems = {
   unknown_form: ({ id, state }) =>
     `I only know ${nameOf(id)} ${botanicalById(id).form.state}, not ${state}. Have you got it ${botanicalById(id).form.state}?`,
   unsaid_form: ({ id, states }) =>
-    `Is the ${nameOf(id)} ${either(states)}? How much is safe depends on it; write ${either(states.map((state) => `${state} ${id.replaceAll('_', ' ')}`))}.`,
+    `${capital(either(states))} ${id.replaceAll('_', ' ')}? How much is safe depends on it. Write ${either(states.map((state) => `${state} ${id.replaceAll('_', ' ')}`))}.`,
   over_ceiling: overCeilingText,
 } satisfies {
   readonly [Key in keyof BotanicalProblems]: (values: BotanicalProblems[Key], format: Format) => string

@@ -27,7 +27,8 @@ const DOZEN = new RegExp(
   'i',
 )
 const COUPLE = new RegExp(`^(?:a\\s+couple|un\\s+paio)${OF}\\s+(?=\\S)`, 'i')
-const COUNT = new RegExp(`^(${[...COUNTS.keys()].join('|')})\\s+(?=\\p{L})`, 'iu')
+const ZEST_OF = '(?:(?:the|la|le)\\s+)?(?:zests?|peels?|rinds?|scorz[ae]|bucc(?:ia|e))\\s+(?:of|di)\\s+'
+const COUNT = new RegExp(`^(${ZEST_OF})?(${[...COUNTS.keys()].join('|')})\\s+(?=\\p{L})`, 'iu')
 
 /** Words that leave the amount to the usual one. */
 const SOME = /^(?:some|a\s+few|a\s+little|several|qualche|alcun[ei]|un\s+po['’]?(?:\s+di)?)\s+(?=\p{L})/iu
@@ -51,7 +52,7 @@ const countedIn = (item: string): string => {
   }
   const counted = plain
     .replace(COUPLE, '2 ')
-    .replace(COUNT, (_, word: string) => `${COUNTS.get(word.toLowerCase())} `)
+    .replace(COUNT, (_, zest: string | undefined, word: string) => `${zest ?? ''}${COUNTS.get(word.toLowerCase())} `)
     .replace(SOME, '')
   return `${space}${counted}`
 }

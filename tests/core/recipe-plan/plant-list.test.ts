@@ -65,6 +65,25 @@ describe('plants as people list them', () => {
     ['a couple of oranges', [['orange_peel', 2]]],
     ['a few cloves', [['clove', null]]],
     ['some basil', [['basil', null]]],
+    [
+      'strawberry and basil',
+      [
+        ['strawberry', null],
+        ['basil', null],
+      ],
+    ],
+    [
+      'lemon, ginger',
+      [
+        ['lemon_peel', null],
+        ['ginger', null],
+      ],
+    ],
+    ['lemons, organic', [['lemon_peel', null]]],
+    ['the zest of ten lemons', [['lemon_peel', 10]]],
+    ['10 lemons from the market', [['lemon_peel', 10]]],
+    ["500 g figs from my neighbour's tree", [['fig', 500]]],
+    ['20 elderflower heads from my garden', [['elderflower', 20]]],
     ['cherries, 500 g', [['sweet_cherry', 500]]],
     ['cherries, 500 g, stoned', [['sweet_cherry', 500]]],
     ['lemons, 8', [['lemon_peel', 8]]],
@@ -83,6 +102,9 @@ describe('plants as people list them', () => {
     '500 g cherries + 30 noccioli',
     '500 g cherries with 20 stones',
     'ten yew berries',
+    'lemon and oleander',
+    'cherries and kernels',
+    'wild angelica from the market',
   ])('%s: refused', (text) => {
     const found = (() => {
       try {
