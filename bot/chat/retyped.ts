@@ -1,4 +1,5 @@
 import type { Retype } from '../../core/botanical/problems.ts'
+import { plantList } from '../../core/recipe/plan/plant-list.ts'
 import type { AllProblems } from '../text/words.ts'
 import type { Problem } from './execute.ts'
 import type { Invocation } from './invocation.ts'
@@ -20,7 +21,9 @@ const lineOf = ({ from, as }: Retype, option: string | undefined, call: Invocati
   const takesDays = TAKES_DAYS.get(call.path)
   const typed = option === undefined ? undefined : call.options[option]
   if (takesDays === undefined || option === undefined || typed === undefined) return null
-  const text = from !== null && typed.includes(from) ? typed.replace(from, () => as) : as
+  // A number in words is a figure in what was read: `ten medlars`.
+  const whole = from === null ? undefined : [typed, plantList(typed)].find((each) => each.includes(from))
+  const text = from === null || whole === undefined ? as : whole.replace(from, () => as)
   if (!isFood) return lineWith(call, { [option]: text })
   // Whose days nobody knows can't be planned towards a day.
   const { 'unknown-ok': _, 'ready-by': _towards, days = DAYS, ...options } = call.options

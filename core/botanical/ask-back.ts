@@ -60,7 +60,7 @@ export const askBacks: readonly AskBack[] = [
   {
     id: 'chilli',
     words:
-      'chilli, chillies, chili, chilies, chile, chiles, chilli pepper, chilli peppers, chili pepper, chili peppers, hot pepper, hot peppers, peperoncino, peperoncini',
+      'chilli, chillies, chili, chilies, chile, chiles, chilli pepper, chilli peppers, chili pepper, chili peppers, hot pepper, hot peppers, red chilli, red chillies, red chili, red chilies, green chilli, green chillies, green chili, green chilies, peperoncino rosso, peperoncini rossi, peperoncino, peperoncini',
     choices: ['chilli_fresh', 'chilli_dried'],
     refused: [],
   },

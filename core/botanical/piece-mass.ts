@@ -12,8 +12,8 @@ export interface PieceMass {
 
 /** Words for a piece that the catalogue files under another one. */
 const FILED_UNDER: Readonly<Record<Piece, readonly PieceKind[]>> = {
-  stick: ['stick'],
-  pod: ['pod'],
+  stick: ['stick', 'pod', 'stalk'],
+  pod: ['pod', 'star'],
   bean: ['bean', 'pod'],
   clove: ['clove'],
   leaf: ['leaf'],

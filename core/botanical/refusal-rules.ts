@@ -72,7 +72,7 @@ export const refusalRules: readonly RefusalRule[] = [
     pattern: words(
       `(?:${STONE_FRUIT}|${PIP_FRUIT})${FILLER} (?:${PART})(?! (?:of|di|d|removed|out|discarded|taken|tolti)\\b)|` +
         `(?:${PART}|mandorl[ae]) (?:of|from|inside|di|d|del|della|delle|dei|degli|dal|dalle)${FILLER} (?:${STONE_FRUIT}|${PIP_FRUIT})|` +
-        '(?<!(?:hazelnut|walnut|almond|pine|cashew|sweet|palm) )kernels?|armellin[ae]|noyaux?|' +
+        '(?<!(?:hazelnut|walnut|almond|pine|cashew|sweet|palm) )kernels?|armellin[ae]|noyaux?|^(?:(?:di|dei|i|con|coi|e|loro|alcuni) )*nocciol(?:in)?[oi]$|' +
         'almonds?(?: (?:that|which|are|the|very))* bitter(?! oranges?)|mandorl[ae](?: (?:quelle|molto|un|po))* amar[ae]|amygdalin|amigdalina',
     ),
     except: everywhere(

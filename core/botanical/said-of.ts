@@ -21,7 +21,12 @@ const STONES_IN = words(
 /** Grown at home, whoever sowed it. */
 const GARDEN = words(
   '(?:(?:i|we|picked|gathered|collected|harvested|cut|dug|pulled|lifted|fresh|freshly|straight|grown|grow|raccolt[aeio]|colt[aeio]) )*' +
-    `(?:(?:from|in|on|out of|of|dal|dall|dalla|del|dell|della|nel|nell|di) ${THE}${PLACE}|(?:from|off) (?:my|our|the) (?:own )?(?:trees?|bush(?:es)?)|home ?grown|garden ?grown|allotment ?grown)`,
+    `(?:(?:from|in|on|out of|of|dal|dall|dalla|del|dell|della|nel|nell|di) ${THE}${PLACE}|(?:from|off|of) (?:my|our|the|a) (?:own )?(?:(?:neighbour|neighbor|friend|mother|mum|father|dad|grandmother|gran) ?s? )?(?:trees?|bush(?:es)?)|home ?grown|garden ?grown|allotment ?grown)`,
+)
+
+/** Bought, wherever. */
+const SHOP = words(
+  `(?:from|at|in|dal|dalla|del|della|al) ${THE}(?:farmers |farm |local |corner |health food |super ?)?(?:markets?|shops?|stores?|supermarkets?|greengrocers?|grocers?|mercato|supermercato|fruttivendolo|negozio|bottega|erboristeria)`,
 )
 
 /** Sown or planted by the maker, who knows what it is. */
@@ -50,7 +55,13 @@ export interface SaidOf {
 export const saidOf = (plain: string): SaidOf => {
   const [out, within] = [plain.replace(STONES_OUT, ' '), plain.replace(STONES_IN, ' ')]
   const isOut = out !== plain || STONED.test(plain)
-  const rest = out.replace(STONES_IN, ' ').replace(GARDEN, ' ').replace(PLANTED, ' ').replace(/\s+/g, ' ').trim()
+  const rest = out
+    .replace(STONES_IN, ' ')
+    .replace(GARDEN, ' ')
+    .replace(SHOP, ' ')
+    .replace(PLANTED, ' ')
+    .replace(/\s+/g, ' ')
+    .trim()
   return {
     rest: rest === '' ? plain : rest,
     stones: isOut ? 'out' : within === plain ? null : 'in',

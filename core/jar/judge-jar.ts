@@ -23,10 +23,11 @@ const typedIn = ({ happened }: Story, option: string): readonly string[] =>
       : [],
   )
 
-const uncataloguedIn = ({ happened }: Story): readonly string[] =>
+/** Names of what went in: of the catalogue, or of none. A file edited by hand may give a plant of the catalogue another name. */
+const namesIn = ({ happened }: Story, isCatalogued: boolean): readonly string[] =>
   happened.flatMap((entry) =>
     entry.kind === 'started' || entry.kind === 'added'
-      ? entry.plants.flatMap(({ id, name }) => (id === null ? [name] : []))
+      ? entry.plants.flatMap(({ id, name }) => ((id !== null) === isCatalogued ? [name] : []))
       : [],
   )
 
@@ -46,8 +47,8 @@ const driedIn = ({ happened }: Story): string | null =>
 
 /** Of plants the name, which is shorter than what was typed. */
 function poisons(story: Story): readonly Danger[] {
-  const names = uncataloguedIn(story)
-  const plant = firstOf(names, refusedPlantIn) ?? firstOf(typedIn(story, 'of'), refusedPlantIn)
+  const names = namesIn(story, false)
+  const plant = firstOf([...names, ...namesIn(story, true), ...typedIn(story, 'of')], refusedPlantIn)
   const unknown = plant === null ? firstOf(names, unknownIn) : null
   const spirit = firstOf(typedIn(story, 'spirit'), refusedSpiritIn) ?? driedIn(story)
   return [

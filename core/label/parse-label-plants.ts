@@ -9,6 +9,7 @@ import { readNumber } from '../quantity/read-number.ts'
 import { splitList } from '../quantity/split-list.ts'
 import { shown, type TypedText, textFrom } from '../quantity/typed-text.ts'
 import { anyUnitAt } from '../quantity/unit-at.ts'
+import { plantList } from '../recipe/plan/plant-list.ts'
 import { allergensNamed, withoutUnsulphured } from './allergens-named.ts'
 import { type ForGuests, forGuests } from './for-guests.ts'
 
@@ -61,7 +62,7 @@ const nameOf = (item: TypedText): Named => {
 /** What a drink is of, amounts passed over: `lemon`, `8 lemons + 30 g ginger`. Refuses what is never planned. */
 export const parseLabelPlants = (text: string): readonly LabelPlant[] => {
   expectNotRefused(text)
-  return splitList(text).map((item) => {
+  return splitList(plantList(text)).map((item) => {
     const named = nameOf(item)
     const noun = withoutUnsulphured(named.noun) ?? named.noun
     return { typed: shown(named.noun || item.text), ids: idsOf({ ...named, noun }) }

@@ -4,11 +4,12 @@ import type { LiqueurPlant } from '../../../core/botanical/liqueur-names.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
 import type { Format } from '../format.ts'
 import { askedNames, isAskedName } from './asked-names.ts'
+import { cookName } from './botanical/cook-name.ts'
 import { overCeilingText } from './botanical/limit-words.ts'
 import { foodText } from './food-text.ts'
 import { reasonOf, refusalText } from './refusals.ts'
 
-const nameOf = (id: string): string => botanicalById(id).names.title.toLowerCase()
+const nameOf = (id: string): string => cookName(id)
 
 const either = (texts: readonly string[]): string =>
   texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} or ${texts.at(-1)}`
@@ -93,7 +94,7 @@ export const botanicalProblems = {
   unknown_form: ({ id, state }) =>
     `I only know ${nameOf(id)} ${botanicalById(id).form.state}, not ${state}. Have you got it ${botanicalById(id).form.state}?`,
   unsaid_form: ({ id, states }) =>
-    `Is the ${nameOf(id)} ${either(states)}? How much is safe depends on it; write ${either(states.map((state) => `${state} ${id.replaceAll('_', ' ')}`))}.`,
+    `${capital(either(states))} ${id.replaceAll('_', ' ')}? How much is safe depends on it. Write ${either(states.map((state) => `${state} ${id.replaceAll('_', ' ')}`))}.`,
   over_ceiling: overCeilingText,
 } satisfies {
   readonly [Key in keyof BotanicalProblems]: (values: BotanicalProblems[Key], format: Format) => string

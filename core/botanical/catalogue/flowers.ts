@@ -14,7 +14,8 @@ export const flowers: readonly Group[] = [
       it: 'lavanda, lavande, fiore di lavanda, fiori di lavanda', latin: 'Lavandula angustifolia',
       holds: guess(0.1), dose: [2, 5, 12], days: [1, 2, 5, 7, 30, 30], spirit: [40, 80],
       hazards: ['ornamental_flowers'], preparation: ['buy_food_grade', 'soapy_taste_daily'] },
-    hibiscus: { title: 'Hibiscus (roselle) calyces', en: 'hibiscus+, hibiscus flower+, roselle+, sorrel flower+',
+    hibiscus: { title: 'Hibiscus (roselle) calyces',
+      en: 'hibiscus+, hibiscus flower+, hibiscus calyces, roselle+, sorrel flower+',
       it: 'ibisco, ibischi, karkadè, karkade, carcadè, carcade, fiori di ibisco', latin: 'Hibiscus sabdariffa',
       holds: memory(0.1), dose: [10, 30, 60], days: [0.5, 1, 3, 7, 14, 30],
       preparation: ['buy_food_grade', 'colour_within_hours'] },
@@ -32,7 +33,7 @@ export const flowers: readonly Group[] = [
     state: 'fresh', driedPerFresh: [1 / 5, 'memory'], bulky: true, exchange: [0.8, 1], kept: [0.6, 1.1],
     days: [1, 2, 4, 7, 14, 30], daysByAnalogy: true, spirit: [40, 60],
   }, {
-    elderflower: { title: 'Elderflowers', en: 'elderflower+, elder flower+, elder blossom+',
+    elderflower: { title: 'Elderflowers', en: 'elderflower+, elder flower+, elderflower head+, elder blossom+',
       it: 'fiore di sambuco, fiori di sambuco', latin: 'Sambucus nigra',
       months: [5, 6], holds: guess(0.8), dose: [50, 100, 200], pieces: { head: [4, 6, 'common_practice'] },
       hazards: ['elder'], preparation: ['flowers_no_green_stalk', 'never_other_elder_parts', 'shake_out_insects'] },

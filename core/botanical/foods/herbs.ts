@@ -30,7 +30,7 @@ export const herbs: FoodTable = {
     'bergamot mint, eau-de-cologne mint, lemon mint*, orange mint*, chocolate mint* | Mentha x piperita | leaf | bought:pennyroyal |  | foodex2',
     'gingermint, ginger mint* | Mentha x gracilis | leaf | bought:pennyroyal |  | foodex2',
     'water mint | Mentha aquatica | leaf | bought:water hemlock |  | foodex2',
-    'mint, mint leaf, moroccan mint*, field mint*, fresh mint*, mojito mint* | Mentha, Mentha spicata | leaf | bought:pennyroyal |  | foodon usda',
+    'mint, mint leaf, moroccan mint*, field mint*, mojito mint* | Mentha, Mentha spicata | leaf | bought:pennyroyal |  | foodon usda',
     'vietnamese coriander, vietnamese mint, rau ram*, vietnamese cilantro, cambodian mint, hot mint | Persicaria odorata | leaf |  |  | foodex2',
     'rice paddy herb | Limnophila aromatica | leaf |  |  | foodex2',
     'anise hyssop, agastache*, anise hyssop leaf | Agastache foeniculum | leaf |  |  | foodon',

@@ -6,6 +6,7 @@ import type { Measured } from '../../quantity/measured.ts'
 import { massG } from '../../quantity/precision.ts'
 import { expectPlantsOnly } from './other-than-plants.ts'
 import { expectNamed, parseAmounts, type TypedPlant } from './parse-plants.ts'
+import { severalInOne } from './several-in-one.ts'
 import { expectOnce, isUnknown, type TypedUnknown, typedUnknown } from './unknown-plant.ts'
 import { weighPieces } from './weigh-pieces.ts'
 
@@ -35,7 +36,7 @@ export interface PlantsRead {
 export function readPlants(text: string): PlantsRead {
   expectNotRefused(text)
   expectPlantsOnly(text)
-  const parsed = parseAmounts(text)
+  const parsed = parseAmounts(text).flatMap(severalInOne)
   const [only, ...others] = parsed
   if (only?.noun === '' && others.length === 0) return { plants: [], unknown: [], nameless: only }
   const read = parsed.map((typed, at) => findOrLeave(typed, at))
@@ -69,9 +70,13 @@ function findOrLeave(typed: TypedPlant, at: number): FoundPlant | TypedUnknown {
 
 function findPlant(typed: TypedPlant): FoundPlant {
   expectNamed(typed)
-  const { amount, noun, kind } = typed
+  const { amount, noun, kind, isUnweighed } = typed
   const found = findBotanical(noun, amount?.kind === 'count' ? amount.piece : null)
   expectSaidForm(found)
+  if (isUnweighed === true) {
+    const { id, dose } = found.botanical
+    throw new DomainError('bad_value', 'piece_not_weighed', { typed: typed.typed, id, typicalGPerL: dose.typicalGPerL })
+  }
   if (amount === null) return { ...found, typed, massG: null, count: null, ofZest: false }
   if (amount.kind === 'mass') return { ...found, typed, massG: massG(amount), count: null, ofZest: false }
   const { count, piece } = amount

@@ -3,6 +3,7 @@ import { DomainError } from '../../domain-error.ts'
 import { readLiquid } from '../../quantity/read-liquid.ts'
 import { splitList } from '../../quantity/split-list.ts'
 import { shown, type TypedText } from '../../quantity/typed-text.ts'
+import { plantList } from './plant-list.ts'
 
 /** What has an option of its own. */
 export type OtherThing = 'sugar' | 'water' | 'spirit'
@@ -44,7 +45,7 @@ const isPoured = (item: TypedText): boolean => {
 
 /** Throws `not_a_plant` where sugar, water or spirit stands among plants. */
 export function expectPlantsOnly(text: string): void {
-  for (const each of splitList(text)) {
+  for (const each of splitList(plantList(text))) {
     const { text: item } = each
     const plain = item.trim().replace(/\s+/g, ' ')
     for (const { thing, pattern } of patterns) {

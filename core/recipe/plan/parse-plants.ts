@@ -7,6 +7,7 @@ import { isBelowZero, readNumber } from '../../quantity/read-number.ts'
 import { splitList } from '../../quantity/split-list.ts'
 import { readText, shown, type TypedText, textFrom } from '../../quantity/typed-text.ts'
 import { anyUnitAt } from '../../quantity/unit-at.ts'
+import { plantList } from './plant-list.ts'
 
 /** One of the plants of `of:`. */
 export interface TypedPlant {
@@ -18,6 +19,8 @@ export interface TypedPlant {
   readonly noun: string
   /** The whole item, fit to be shown. */
   readonly typed: string
+  /** True where the amount was a measure that tells no weight, a handful or a cup; `amount` is null then. */
+  readonly isUnweighed?: true
 }
 
 const ARTICLE = /^(?:an?|one|un['’]?|una|uno)\s*(?<=\s|['’])/i
@@ -30,7 +33,16 @@ const PIECE_OF =
 const KINDS: readonly PieceKind[] = ['thumb', 'finger', 'head', 'star', 'stalk', 'pinch', 'cone', 'nut']
 
 /** Measures that tell nobody how much. */
-const HANDFUL_OF = /^(?:handfuls?|manciat[ae]|bits?|knobs?|dash(?:es)?|drops?|gocc[ei]a?)\s+(?:of|di)\s+/i
+const MEASURE_OF =
+  /^(?:(?:good|big|large|small|generous)\s+)?(?:handfuls?|manciat[ae]|bits?|knobs?|dash(?:es)?|drops?|gocc[ei]a?|jars?|tins?|cans?|box(?:es)?|punnets?|baskets?|bags?|packets?|packs?|sachets?|glass(?:es)?|inch(?:es)?|blades?|bustin[ae]|scatol[ae]|vasett[oi]|cestin[oi]|tazz[ae]|bicchier[ei])\s+(?:of|di)\s+/i
+
+const unweighed = (noun: string, typed: string): TypedPlant => ({
+  amount: null,
+  kind: null,
+  noun,
+  typed,
+  isUnweighed: true,
+})
 
 const plantOf = (item: TypedText): TypedPlant => {
   const typed = shown(item.text)
@@ -43,7 +55,7 @@ const plantOf = (item: TypedText): TypedPlant => {
   const unit = unitFound?.unit
   if (unit === undefined) return counted(read, number, typed)
   if (unit.key === 'tsp') return spooned(read, number, unitFound!.next, typed)
-  if (unit.kind !== 'mass') throw new DomainError('bad_value', 'plant_not_weighed', { typed })
+  if (unit.kind !== 'mass') return unweighed(named(read, number, unitFound!.next), typed)
   const { amount, next } = massAt(read, number)
   return { amount, kind: null, noun: named(read, number, next), typed }
 }
@@ -67,15 +79,16 @@ const counted = (read: TypedText, number: number, typed: string): TypedPlant => 
   const turned = number === 0 ? read : readText(`${textFrom(read, number)} ${textFrom(read, 0, number)}`, 'count')
   const amount = parseCount(turned.text)
   const whole = textFrom(turned, readNumber(turned, 0)!.next)
-  if (HANDFUL_OF.test(whole)) throw new DomainError('bad_value', 'plant_not_weighed', { typed })
+  const measure = MEASURE_OF.exec(whole)
+  if (measure !== null) return unweighed(whole.slice(measure[0].length), typed)
   const match = PIECE_OF.exec(whole)
   if (match === null) return { amount, kind: null, noun: amount.noun, typed }
   const kind = KINDS[match.slice(1).findIndex((each) => each !== undefined)]!
   return { amount: { ...amount, piece: null }, kind, noun: whole.slice(match[0].length), typed }
 }
 
-/** Plants joined with `+`: `8 lemons + 30 g ginger`, `lemon`, `1 stick cinnamon`; one may lack its name. */
-export const parseAmounts = (text: string): readonly TypedPlant[] => splitList(text).map(plantOf)
+/** Plants joined with `+` or as people list them (see `plantList`): `8 lemons + 30 g ginger`, `lemon`, `1 stick cinnamon`; one may lack its name. */
+export const parseAmounts = (text: string): readonly TypedPlant[] => splitList(plantList(text)).map(plantOf)
 
 export function expectNamed({ noun, typed }: TypedPlant): void {
   if (noun === '') throw new DomainError('bad_value', 'plant_not_named', { typed })

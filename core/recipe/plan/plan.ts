@@ -8,7 +8,7 @@ import { byTool, measuredOut } from '../by-tool.ts'
 import type { Outcome } from '../outcome.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
-import { type Steep, type Steeping, steep, steepUnjudged } from '../steep.ts'
+import { type Steep, type Steeping, steepUnjudged } from '../steep.ts'
 import type { SugarStays } from '../sugar-stays.ts'
 import { allFinishedMl, type Targets } from '../targets.ts'
 import { drinkKeeping, keptShortly, restedShortly } from './drink-keeping.ts'
@@ -19,6 +19,7 @@ import type { Bottles } from './parse-bottles.ts'
 import { chooseTargets, expectReachable, type NamedTargets } from './reach-targets.ts'
 import { type KeptDays, type Schedule, schedule } from './schedule.ts'
 import { spiritForBottles } from './spirit-for-bottles.ts'
+import { steepWithin } from './steep-within.ts'
 import { ofStrength, orAdvised } from './strong-enough.ts'
 import { expectUsual, type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
 
@@ -104,7 +105,8 @@ export function planAsIs(wish: PlanWish): Plan {
   const times = wish.plants.map(({ botanical }) => timesOf(botanical))
   const days = wish.unknown.length > 0 ? null : schedule(times, wish)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
-  const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steep(steeping)
+  const weighed = plants.map(({ botanical, massG }) => ({ botanical, massG: massG.value }))
+  const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steepWithin(steeping, weighed)
   expectUsual(wish.unknown, steeped.pouredMl)
   const targets = chooseTargets(steeped.infusion, wish.named)
   expectReachable(steeped.infusion, targets, wish.named)
@@ -114,7 +116,6 @@ export function planAsIs(wish: PlanWish): Plan {
     const poured = mix(...spirits.map(liquidOf))
     return { spiritMl: volumeMl(poured), spiritAbvPercent: abvPercent(poured) }
   })
-  const weighed = plants.map(({ botanical, massG }) => ({ botanical, massG: massG.value }))
   const finishedMl = sweetened.outcome.volumeMl.value
   return {
     steeping,

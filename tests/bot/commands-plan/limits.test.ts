@@ -28,6 +28,10 @@ describe('amounts that had no ceiling', () => {
     ['/plan of:1 kg turmeric spirit:1 l 95%', 'at most 750 g turmeric root'],
     ['/plan of:500 g lavender spirit:1 l 95%', 'at most 100 g lavender flowers'],
     ['/plan of:200 g angelica root spirit:1 l 95%', 'at most 150 g angelica root'],
+    // So much drinks up all of the spirit; more spirit would not do.
+    ['/plan of:2 kg liquorice spirit:1 l 40%', 'at most 20 g liquorice root'],
+    ['/plan of:20 lb nutmeg spirit:1 l 40%', 'at most 1 g nutmeg'],
+    ['/plan of:1000 cloves spirit:1 l 40%', 'One clove weighs'],
   ])('%s: %s, and the line that it offers is planned', async (line, most) => {
     const message = await refused(line)
     expect(message).toContain(most)

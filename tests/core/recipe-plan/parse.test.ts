@@ -43,9 +43,11 @@ describe('of:', () => {
   })
 
   test.each([
-    ['2 cups basil', 'bad_value plant_not_weighed'],
-    ['a handful of basil', 'bad_value plant_not_weighed'],
-    ['2 manciate di basilico', 'bad_value plant_not_weighed'],
+    ['2 cups basil', 'bad_value piece_not_weighed'],
+    ['a handful of basil', 'bad_value piece_not_weighed'],
+    ['a punnet of strawberries', 'bad_value piece_not_weighed'],
+    ['2 inches of ginger', 'bad_value piece_not_weighed'],
+    ['2 manciate di basilico', 'bad_value piece_not_weighed'],
     ['30 g', 'bad_value plant_not_named'],
     ['8', 'bad_value plant_not_named'],
     ['8 lemons + 20 g lemon peel', 'bad_value plant_twice'],

@@ -1,9 +1,9 @@
-import type { LimitKey, PlantState } from '../../../../core/botanical/botanical.ts'
-import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
+import type { LimitKey } from '../../../../core/botanical/botanical.ts'
 import type { BotanicalProblems } from '../../../../core/botanical/problems.ts'
 import type { LimitProblems, PieceWeight } from '../../../chat/limit-problems.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
+import { cookName } from './cook-name.ts'
 
 type Over = BotanicalProblems['over_ceiling']
 
@@ -35,14 +35,6 @@ const gramsAtMost = (massG: number, format: Format): string => {
   return `${format.plain(Math.floor(massG / step + 1e-9) * step, 2)}\u00a0g`
 }
 
-/** As a cook calls it: `dried chilli`, `Ceylon cinnamon`, `star anise`. */
-function cookName(id: string, state?: PlantState): string {
-  const { names, form } = botanicalById(id)
-  const [noun = '', ...kinds] = names.title.replace(/ \(.*\)/, '').split(', ')
-  const name = [...kinds, noun.charAt(0).toLowerCase() + noun.slice(1)].join(' ')
-  return state === undefined || state === form.state ? name : `${state} ${name}`
-}
-
 const makesText = ({ per, volumeMl }: Over, format: Format): string =>
   per === 'finished' ? `, which makes ${volume(volumeMl, format)} of drink` : ''
 
@@ -54,7 +46,10 @@ function mostText(over: Over, format: Format): string {
 
 const pieceText = ({ id, piece, minG, maxG }: PieceWeight, format: Format): string => {
   const weighs = minG === maxG ? format.plain(minG, 2) : `${format.plain(minG, 2)} to ${format.plain(maxG, 2)}`
-  const what = piece === 'each' || piece === 'nut' ? cookName(id) : `${piece} of ${cookName(id)}`
+  const name = cookName(id)
+  // `One clove`, `one star`: the name says already of what.
+  const isNamed = name.includes(piece)
+  const what = piece === 'each' || piece === 'nut' ? name : isNamed ? piece : `${piece} of ${name}`
   return ` One ${what} weighs ${weighs}\u00a0g.`
 }
 

@@ -47,7 +47,7 @@ export const planProblems = {
   plant_not_named: ({ typed }) =>
     `“${typed}” names no plant: write it after the amount, as in 30 g ginger or 8 lemons.`,
   piece_not_weighed: ({ typed, id, typicalGPerL }, format) =>
-    `I do not know what “${typed}” weighs: weigh it. Of ${plantName(id)}, ${format.plain(typicalGPerL)} g in a litre of spirit is usual.`,
+    `I don’t know what “${typed}” weighs, so weigh it. Of ${plantName(id)}, ${format.plain(typicalGPerL)} g in a litre of spirit is usual.`,
   plant_twice: ({ typed, id }) =>
     `“${typed}” names ${id === null ? 'a plant' : plantName(id)} a second time: give it once, with its whole amount.`,
   bottles_not_read: ({ typed }) => `“${typed}” are no bottles I can read: write 4 x 500 ml, 4, or 500 ml.`,
