@@ -10,6 +10,7 @@ import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 
 const root = join(import.meta.dirname, '..', '..', '..')
 const { connection } = en
+const ALONE = { number: 1, of: 1 }
 
 let fake: FakeDiscord
 let data: string
@@ -91,7 +92,7 @@ it('ends while the connection is down', async () => {
   await until(() => texts.err.includes('are registered'))
   fake.gateway.refuse(502)
   fake.gateway.close()
-  await until(() => texts.err.includes(connection.dropped()))
+  await until(() => texts.err.includes(connection.dropped(ALONE)))
   child.kill('SIGTERM')
   expect(await code).toBe(0)
 })
