@@ -1,6 +1,6 @@
-import { afterEach, beforeEach, expect, it } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
-import { type Connected, connecting, until } from './connected.ts'
+import { type Connected, connecting, type Setting, until } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { shardOf } from './fake/shard-of.ts'
 import type { FakeChannel } from './fake/world.ts'
@@ -21,7 +21,8 @@ const channelOn = (shardId: number): FakeChannel => {
 }
 
 beforeEach(async () => {
-  fake = await startFake({ shards: 2 })
+  // Not shorter: a client that is not acknowledged within it takes the connection for dead.
+  fake = await startFake({ shards: 2, heartbeatMs: 400 })
   channels = [channelOn(0), channelOn(1)]
 })
 
@@ -32,8 +33,8 @@ afterEach(async () => {
 
 const serversOn = (shardId: number): number => fake.guilds().filter(({ id }) => shardOf(id, 2) === shardId).length
 
-const readied = async (): Promise<Connected> => {
-  const bot = connecting(fake)
+const readied = async (setting: Setting = {}): Promise<Connected> => {
+  const bot = connecting(fake, setting)
   await bot.ready()
   return bot
 }
@@ -131,4 +132,48 @@ it('ends where it has outgrown its connections, and takes more at the next start
   fake.gateway.close(4011, 1)
   expect(await bot.code).toBe(1)
   expect(bot.logged.at(-1)).toBe(connection.faults.outgrown())
+})
+
+describe('the last time that Discord was heard of', () => {
+  const hearing = async () => {
+    let heardMs = (): number | null => null
+    const remind: Setting['remind'] = async (_, heard) => {
+      heardMs = heard
+      return async () => undefined
+    }
+    const bot = await readied({ remind })
+    const beaten = async () => {
+      const { heartbeats } = fake.gateway.counts
+      await until(() => fake.gateway.counts.heartbeats >= heartbeats + 4)
+    }
+    return { bot, heardMs: () => heardMs(), beaten }
+  }
+
+  it('is that of the connection it is longest ago with', async () => {
+    const { bot, heardMs, beaten } = await hearing()
+    await until(() => fake.gateway.sessions().length === 2)
+    const startMs = heardMs()!
+    await beaten()
+    expect(heardMs()).toBe(startMs)
+    bot.pass(60_000)
+    await until(() => heardMs() === startMs + 60_000)
+    fake.gateway.close(4010, 1)
+    await until(() => bot.logged.includes(connection.oneLost(SECOND)))
+    bot.pass(60_000)
+    await beaten()
+    expect(heardMs()).toBe(startMs + 60_000)
+    await bot.end()
+  })
+
+  it('is before the start for one that is acknowledged but never there', async () => {
+    fake.gateway.hold(1)
+    const { bot, heardMs, beaten } = await hearing()
+    const startMs = heardMs()!
+    bot.pass(60_000)
+    await beaten()
+    expect(heardMs()).toBe(startMs)
+    fake.gateway.free()
+    await until(() => heardMs() === startMs + 60_000)
+    await bot.end()
+  })
 })

@@ -31,8 +31,6 @@ export interface Gateway {
   /** Gives a shard no READY, until `free`. */
   readonly hold: (shardId: number) => void
   readonly free: () => void
-  /** Answers no heartbeat any more. */
-  readonly fallSilent: () => void
   /** Answers the next handshakes with this status instead, until `undefined`. */
   readonly refuse: (status: number | undefined) => void
   /** Closes with this code instead of READY, until `undefined`. */
@@ -53,7 +51,7 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
   const sessions = new Map<string, Session>()
   let refusal: number | undefined
   let identifyCode: { readonly code: number; readonly shardId: number | undefined } | undefined
-  let [isSilent, begun] = [false, 0]
+  let begun = 0
   const shards = new Map<WebSocket, number>()
   const held = new Map<number, (() => void) | undefined>()
 
@@ -123,7 +121,7 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
         resume(socket, d)
       } else if (op === OP.heartbeat) {
         counts.heartbeats += 1
-        if (!isSilent) send(socket, { op: OP.ack })
+        send(socket, { op: OP.ack })
       }
     })
     socket.on('close', (code) => {
@@ -174,9 +172,6 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
       const waiting = [...held.values()]
       held.clear()
       for (const act of waiting) act?.()
-    },
-    fallSilent: () => {
-      isSilent = true
     },
     refuse: (status) => {
       refusal = status
