@@ -3,6 +3,7 @@ import { trace } from '../chat/trace.ts'
 import type { StopReminding } from '../reminders/start-reminders.ts'
 import type { ConnectionFault } from '../text/en/connection.ts'
 import { atMost } from './after.ts'
+import { takeAwayLeft } from './left-commands.ts'
 import { loginFault } from './login-fault.ts'
 import { answersRest, newClient, type Sending } from './new-client.ts'
 import { type Interactions, interactionsFor } from './on-interaction.ts'
@@ -32,7 +33,8 @@ const aborted = (signal: AbortSignal): Promise<'ended'> =>
     else signal.addEventListener('abort', () => resolve('ended'), { once: true })
   })
 
-const registerAtStart = async (client: Client<true>, desk: ConnectionDesk): Promise<void> => {
+/** Whether the commands are registered as they are now. */
+const registerAtStart = async (client: Client<true>, desk: ConnectionDesk): Promise<boolean> => {
   const { commands, language, guildId, log } = desk
   const { connection, registration } = language
   const all = registrationOf(commands, language)
@@ -43,11 +45,13 @@ const registerAtStart = async (client: Client<true>, desk: ConnectionDesk): Prom
       commands: all,
     })
     log(isChanged ? registration.registered({ count: all.length, guildId }) : connection.unchanged())
+    return true
   } catch (error) {
     const fault = restFault(error)
     if (fault === null) log(trace(error))
     const sentence = fault === null ? language.problems.internal() : registration.faults[fault]({ guildId })
     log(connection.notRegistered({ sentence }))
+    return false
   }
 }
 
@@ -76,7 +80,8 @@ const work = async (
   const { connection } = language
   const { user, guilds } = client
   log(connection.connected({ name: user.username, id: user.id, servers: guilds.cache.size, of: shards.count() }))
-  await registerAtStart(client, desk)
+  // Those left in a server are better than none.
+  if (await registerAtStart(client, desk)) void takeAwayLeft(client, desk)
   const reminding = desk.remind(client, shards.heardMs)
   reminding.catch((error: unknown) => log(`reminders: ${trace(error)}`))
   const why = await Promise.race([shards.lost, aborted(ended)])

@@ -26,6 +26,10 @@ export const connectionText = {
   unchanged: () => 'The commands are registered as they are.',
   notRegistered: ({ sentence }: { readonly sentence: string }) =>
     `The commands could not be registered; those registered before still work. ${sentence}`,
+  takenAway: ({ guildId }: { readonly guildId: string }) =>
+    `The server ${guildId} still had commands of its own from an earlier DISCORD_GUILD_ID. I took them away, so each is offered once.`,
+  notLookedAt: () =>
+    'I could not look for commands left over from an earlier DISCORD_GUILD_ID. The next start looks again.',
   dropped: (which: Which) => `${connectionNamed(which)} is interrupted; I go on trying.`,
   resumed: (which: Which) => `${connectionNamed(which)} is back.`,
   oneLost: (which: Which) =>
