@@ -11,6 +11,8 @@ export interface Status {
   readonly tickMs: number
   /** When a reminder last arrived; null before the first. */
   readonly sentMs: number | null
+  /** When Discord last acknowledged the connection that it has been silent to for longest; null where there is none. */
+  readonly heardMs: number | null
 }
 
 export type StatusRead =
@@ -26,7 +28,13 @@ const instant = z
   .min(0)
   .lt(Date.UTC(2200, 0, 1))
 
-const statusSchema = z.strictObject({ version: z.literal(1), tickMs: instant, sentMs: instant.nullable() })
+const told = { tickMs: instant, sentMs: instant.nullable() }
+
+/** The first version said nothing of Discord. */
+const statusSchema = z.discriminatedUnion('version', [
+  z.strictObject({ version: z.literal(1), ...told }).transform((status) => ({ ...status, heardMs: null })),
+  z.strictObject({ version: z.literal(2), ...told, heardMs: instant.nullable() }),
+])
 
 const parsed = (text: string): unknown => {
   try {
@@ -47,15 +55,15 @@ export async function readStatus(disk: Disk, { status: path }: Folders): Promise
   if (text === null) return { kind: 'none' }
   const read = statusSchema.safeParse(parsed(text))
   if (!read.success) return { kind: 'unreadable' }
-  const { tickMs, sentMs } = read.data
-  return { kind: 'status', status: { tickMs, sentMs } }
+  const { tickMs, sentMs, heardMs } = read.data
+  return { kind: 'status', status: { tickMs, sentMs, heardMs } }
 }
 
 /**
  * Whole for every reader, but not durable: after a power cut it is written again within a minute. Where nothing was sent
  * yet, what was sent before this process began is kept. One process at a time.
  */
-export async function writeStatus(disk: Disk, folders: Folders, { tickMs, sentMs }: Status): Promise<void> {
+export async function writeStatus(disk: Disk, folders: Folders, { tickMs, sentMs, heardMs }: Status): Promise<void> {
   const { data, status: path } = folders
   const before = sentMs === null ? await readStatus(disk, folders) : null
   const known = before?.kind === 'status' ? before.status.sentMs : null
@@ -64,7 +72,7 @@ export async function writeStatus(disk: Disk, folders: Folders, { tickMs, sentMs
   await onDisk(path, async () => {
     const file = await disk.create(temporary, FILE_MODE)
     try {
-      await file.writeFile(`${JSON.stringify({ version: 1, tickMs, sentMs: sentMs ?? known })}\n`)
+      await file.writeFile(`${JSON.stringify({ version: 2, tickMs, sentMs: sentMs ?? known, heardMs })}\n`)
     } finally {
       await file.close()
     }

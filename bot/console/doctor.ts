@@ -37,6 +37,7 @@ const folderRows = (facts: FolderFacts, { zone, nowMs }: Checkup, text: DoctorTe
     ['copy', newestCopy === null ? text.none() : text.day(dayFromIso(newestCopy))],
     ['due', nextDueMs === null ? text.nothingDue() : moment(nextDueMs)],
     ['tick', known === null ? tick : moment(known.tickMs)],
+    ...(known?.heardMs == null ? [] : [['heard', text.heard(moment(known.heardMs))] as const]),
     ['sent', known?.sentMs == null ? text.none() : moment(known.sentMs)],
     ['zone', text.zone({ zone })],
   ]

@@ -3,12 +3,14 @@ import { trace } from '../chat/trace.ts'
 import type { StopReminding } from '../reminders/start-reminders.ts'
 import type { ConnectionFault } from '../text/en/connection.ts'
 import { atMost } from './after.ts'
+import { takeAwayLeft } from './left-commands.ts'
 import { loginFault } from './login-fault.ts'
 import { answersRest, newClient, type Sending } from './new-client.ts'
 import { type Interactions, interactionsFor } from './on-interaction.ts'
 import { registerIfChanged } from './register.ts'
 import { registrationOf } from './registration.ts'
 import { restFault } from './rest-fault.ts'
+import { newShards, type Shards } from './shards.ts'
 import { isToken } from './token.ts'
 import type { InteractionDesk } from './turn.ts'
 
@@ -21,7 +23,8 @@ export interface ConnectionDesk extends Omit<InteractionDesk, 'answers' | 'rest'
   readonly guildId: string | null
   /** Ends it. */
   readonly ended: AbortSignal
-  readonly remind: (client: Client<true>) => Promise<StopReminding>
+  /** @param heardMs - when Discord was last heard of; null before it ever was */
+  readonly remind: (client: Client<true>, heardMs: () => number | null) => Promise<StopReminding>
 }
 
 const aborted = (signal: AbortSignal): Promise<'ended'> =>
@@ -30,22 +33,8 @@ const aborted = (signal: AbortSignal): Promise<'ended'> =>
     else signal.addEventListener('abort', () => resolve('ended'), { once: true })
   })
 
-/** Tells of the connection: once when it drops, however often it is tried again, and when it is back. */
-const watch = (client: Client, { log, language: { connection }, ended }: ConnectionDesk): void => {
-  let isDown = false
-  const back = () => {
-    if (isDown) log(connection.resumed())
-    isDown = false
-  }
-  client.on('shardReconnecting', () => {
-    if (!isDown && !ended.aborted) log(connection.dropped())
-    isDown = true
-  })
-  client.on('shardResume', back)
-  client.on('shardReady', back)
-}
-
-const registerAtStart = async (client: Client<true>, desk: ConnectionDesk): Promise<void> => {
+/** Whether the commands are registered as they are now. */
+const registerAtStart = async (client: Client<true>, desk: ConnectionDesk): Promise<boolean> => {
   const { commands, language, guildId, log } = desk
   const { connection, registration } = language
   const all = registrationOf(commands, language)
@@ -56,27 +45,25 @@ const registerAtStart = async (client: Client<true>, desk: ConnectionDesk): Prom
       commands: all,
     })
     log(isChanged ? registration.registered({ count: all.length, guildId }) : connection.unchanged())
+    return true
   } catch (error) {
     const fault = restFault(error)
     if (fault === null) log(trace(error))
     const sentence = fault === null ? language.problems.internal() : registration.faults[fault]({ guildId })
     log(connection.notRegistered({ sentence }))
+    return false
   }
 }
 
-/** Logs in; resolves when everything is there, or with why not. */
+/** Logs in; resolves when a first connection is there, or with why none can be. */
 const logIn = async (
   client: Client,
   desk: ConnectionDesk,
-  lost: Promise<'lost'>,
+  { up }: Shards,
 ): Promise<'ready' | 'ended' | ConnectionFault> => {
-  const ended = aborted(desk.ended)
-  const isReady = new Promise<'ready'>((resolve) => {
-    client.once('clientReady', () => resolve('ready'))
-  })
+  const isReady = up.then(() => 'ready' as const)
   try {
-    const early = await Promise.race([client.login(desk.token).then(() => null), ended])
-    return early ?? (await Promise.race([isReady, lost, ended]))
+    return await Promise.race([isReady, client.login(desk.token).then(() => isReady), aborted(desk.ended)])
   } catch (error) {
     const fault = loginFault(error)
     if (fault === 'unknown') desk.log(trace(error))
@@ -87,17 +74,17 @@ const logIn = async (
 /** Works until it is ended or Discord ends it. */
 const work = async (
   client: Client<true>,
-  { interactions, lost, desk }: { interactions: Interactions; lost: Promise<'lost'>; desk: ConnectionDesk },
-): Promise<'lost' | 'ended'> => {
+  { interactions, shards, desk }: { interactions: Interactions; shards: Shards; desk: ConnectionDesk },
+): Promise<'lost' | 'outgrown' | 'ended'> => {
   const { log, language, after, ended } = desk
   const { connection } = language
   const { user, guilds } = client
-  watch(client, desk)
-  log(connection.connected({ name: user.username, id: user.id, servers: guilds.cache.size }))
-  await registerAtStart(client, desk)
-  const reminding = desk.remind(client)
+  log(connection.connected({ name: user.username, id: user.id, servers: guilds.cache.size, of: shards.count() }))
+  // Those left in a server are better than none.
+  if (await registerAtStart(client, desk)) void takeAwayLeft(client, desk)
+  const reminding = desk.remind(client, shards.heardMs)
   reminding.catch((error: unknown) => log(`reminders: ${trace(error)}`))
-  const why = await Promise.race([lost, aborted(ended)])
+  const why = await Promise.race([shards.lost, aborted(ended)])
   if (why === 'ended') log(connection.stopping())
   const reminded = reminding.then((stop) => stop()).catch(() => undefined)
   await Promise.all([interactions.stop(MOST_STOPPING_MS), atMost(MOST_STOPPING_MS, reminded, after)])
@@ -116,19 +103,18 @@ export async function connect(desk: ConnectionDesk): Promise<0 | 1> {
     return 1
   }
   const discord = await import('discord.js')
-  const client = newClient(discord, desk)
+  const shards = newShards(discord, { ...desk, connection: language.connection })
+  const client = newClient(discord, desk, shards.buildStrategy)
+  shards.watch(client)
   const interactions = interactionsFor({ ...desk, answers: answersRest(discord, desk), rest: client.rest })
-  const lost = new Promise<'lost'>((resolve) => {
-    client.on('shardDisconnect', () => resolve('lost'))
-  })
   client.on('error', (error) => log(trace(error)))
   client.on('interactionCreate', (interaction) => {
     interactions.handle(interaction)
     // discord.js would remember everybody's direct messages for good.
     if (!interaction.inGuild() && interaction.channelId !== null) client.channels.cache.delete(interaction.channelId)
   })
-  const connected = await logIn(client, desk, lost)
-  const ending = connected === 'ready' ? await work(client as Client<true>, { interactions, lost, desk }) : connected
+  const connected = await logIn(client, desk, shards)
+  const ending = connected === 'ready' ? await work(client as Client<true>, { interactions, shards, desk }) : connected
   await client.destroy()
   log(ending === 'ended' ? stopped() : faults[ending]())
   return ending === 'ended' ? 0 : 1

@@ -11,6 +11,8 @@ export interface MessagePayload {
   readonly attachments?: { readonly id: string; readonly filename: string; readonly description: string }[]
   /** Sent beside the message, no part of it. */
   readonly files?: readonly MessageFile[]
+  /** Said in its place where the files do not arrive; no part of it. */
+  readonly withoutFiles?: MessagePayload
 }
 
 export interface MessageFile {

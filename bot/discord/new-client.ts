@@ -1,6 +1,7 @@
 import type { Client, REST, RESTOptions } from 'discord.js'
 
 import { rejectsLongWaits } from './nudge-surface.ts'
+import type { Shards } from './shards.ts'
 
 /** People and messages that discord.js may remember; nothing here looks them up again. */
 const MOST_REMEMBERED = 100
@@ -23,11 +24,18 @@ export interface Sending {
 const optionsOf = ({ api, sending }: Sending): Partial<RESTOptions> => ({ ...(api !== null && { api }), ...sending })
 
 /** A client that hears of servers and of what is asked of it, nothing else, and pings nobody by itself. */
-export function newClient({ Client: Made, GatewayIntentBits, Options }: Discord, sending: Sending): Client {
+export function newClient(
+  { Client: Made, GatewayIntentBits, Options }: Discord,
+  sending: Sending,
+  buildStrategy: Shards['buildStrategy'],
+): Client {
   const isOwn = ({ id }: { readonly id: string }): boolean => id === client.user?.id
   const few = { maxSize: MOST_REMEMBERED, keepOverLimit: isOwn }
   const client: Client = new Made({
     intents: [GatewayIntentBits.Guilds],
+    // No shard may have more than 2,500 servers; Discord says how many it takes.
+    shards: 'auto',
+    ws: { buildStrategy },
     allowedMentions: { parse: [] },
     makeCache: Options.cacheWithLimits({
       ...Options.DefaultMakeCacheSettings,

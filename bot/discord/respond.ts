@@ -38,8 +38,6 @@ export async function respond(
     isPromisedToAll = isPublic === true
     return wire.promise(isPromisedToAll)
   }
-  const { result, promised } = await inTime(work, promise, { after, slow })
-  if (promised === 'too_late') return 'too_late'
   const first = async (payload: MessagePayload): Promise<Answered> => {
     if (!isPromised && payload.files === undefined) return wire.message(payload)
     if (!isPromised && (await promise(false)) === 'too_late') return 'too_late'
@@ -68,6 +66,8 @@ export async function respond(
     return 'answered'
   }
   try {
+    const { result, promised } = await inTime(work, promise, { after, slow })
+    if (promised === 'too_late') return 'too_late'
     if (!isPromised && result.kind === 'form') return await wire.form(result.form)
     const said = result.kind === 'form' ? await result.instead() : result
     const [opening, ...others] = said.messages

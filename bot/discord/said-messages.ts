@@ -143,7 +143,7 @@ export const messagesOf = async (
     const messages = toMessages(outcome, { ...renderingFor(userId, ids, !isPublic), again }, speech)
     if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)
     const files = reply === null ? [] : await drawFiles(reply, speech.plainWords, log)
-    return withChoice(withFiles(messages, files, speech), outcome, dispatch)
+    return withFiles(withChoice(messages, outcome, dispatch), files, speech)
   }
   const shown = await attempt(show, () => path, log)
   const ran = 'entries' in outcome ? null : outcome

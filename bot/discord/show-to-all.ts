@@ -2,7 +2,6 @@ import type { APIMessageTopLevelComponent } from 'discord.js'
 import { fetchFile } from './fetch-file.ts'
 import { COMPONENTS_V2, type MessageFile, type MessagePayload } from './message-payload.ts'
 import { SMALL } from './reply-blocks.ts'
-import { restFault } from './rest-fault.ts'
 import { shownAgain } from './shown-again.ts'
 import type { Answered, Wire } from './wire.ts'
 import { MOST_BYTES } from './with-files.ts'
@@ -104,12 +103,8 @@ export async function showToAll(
       return { ...item, name: nameOf(item.media.url, index), bytes: typeof bytes === 'string' ? null : bytes }
     }),
   )
-  try {
-    await wire.fulfil(payloadOf(shown, pictures, picturesGone))
-  } catch (error) {
-    if (restFault(error) !== 'not_taken') throw error
-    const without = pictures.map((picture) => ({ ...picture, bytes: null }))
-    await wire.fulfil(payloadOf(shown, without, picturesGone))
-  }
+  const without = pictures.map((picture) => ({ ...picture, bytes: null }))
+  const withoutFiles = { ...payloadOf(shown, without, picturesGone), attachments: [] }
+  await wire.fulfil({ ...payloadOf(shown, pictures, picturesGone), withoutFiles })
   return 'answered'
 }

@@ -49,9 +49,10 @@ export async function startDiscord(discord: DiscordConfig, start: DiscordStart):
     ...discord,
     after,
     ended,
-    remind: ({ rest, user }) =>
+    remind: ({ rest, user }, heardMs) =>
       startReminders({
         ...shared,
+        heardMs,
         surface: discordSurface({ ...shared, rest, botUserId: user.id }),
         hasData: () => existsSync(data),
         complain: (error) => log(clean(noReminders(error, words, language.console))),

@@ -81,7 +81,7 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     slow: tellSlow,
     ...(interaction.isChatInputCommand() && { openFile: openAttachment(attachmentsOf(interaction), api) }),
   }
-  const wire = wireOf({ answers, rest }, interaction, after)
+  const wire = wireOf({ answers, rest }, interaction, { after, log })
   const sentence = (text: string) => sentenceFor(userId, text, dispatch)
   const excuse = (error: unknown) => {
     log(`${nameOf(interaction)}: ${trace(error)}`)

@@ -1,4 +1,5 @@
-import type { APIModalInteractionResponseCallbackData, REST } from 'discord.js'
+import type { APIModalInteractionResponseCallbackData, REST, RequestData } from 'discord.js'
+import { trace } from '../chat/trace.ts'
 import { type After, pause } from './after.ts'
 import { EPHEMERAL, type MessageFile, type MessagePayload } from './message-payload.ts'
 import type { Offer } from './offer.ts'
@@ -34,9 +35,12 @@ export interface SentMessage {
   readonly flags?: number
 }
 
-/** Of a first answer, which soon is too late; and of later ones, which have a quarter of an hour. */
+/** Of a first answer, which soon is too late; and of later ones, which have a quarter of an hour: until then it is tried. */
 const SOON_MS = [0, 100]
-const LATER_MS = [300, 2000, 8000]
+const LATER_MS = [300, 2000, 8000, 30_000, 60_000, 120_000, 240_000, 240_000]
+/** Of files: what was not taken by then is left out, since nobody shall wait longer for the text. */
+const UPLOAD_MS = [300]
+const MOST_UPLOAD_MS = 8000
 
 const isOutage = (error: unknown): boolean => ['no_network', 'server_fault'].includes(restFault(error) ?? '')
 
@@ -44,11 +48,18 @@ const codeOf = (error: unknown): unknown => (error instanceof Error ? (error as 
 
 const rawFile = ({ name, mime, bytes }: MessageFile) => ({ name, contentType: mime, data: Buffer.from(bytes) })
 
+/** Who sees it was settled when it was promised. */
+const seenAsPromised = ({ withoutFiles, ...payload }: MessagePayload): MessagePayload => ({
+  ...payload,
+  flags: payload.flags & ~EPHEMERAL,
+  ...(withoutFiles !== undefined && { withoutFiles: seenAsPromised(withoutFiles) }),
+})
+
 /** The interaction's own routes: no token is sent along, and Discord does not count them into the bot's pace. */
 export const wireOf = (
   { answers: rest, rest: uploads }: { readonly answers: REST; readonly rest: REST },
   { id, token, applicationId }: { readonly id: string; readonly token: string; readonly applicationId: string },
-  after: After,
+  { after, log }: { readonly after: After; readonly log: (text: string) => void },
 ): Wire => {
   const persistently = async <Result>(send: () => Promise<Result>, pausesMs: readonly number[]): Promise<Result> => {
     for (const ms of pausesMs) {
@@ -61,11 +72,38 @@ export const wireOf = (
     }
     return send()
   }
-  /** A file may take longer than a first answer can wait for. */
-  const sending = ({ files = [], ...body }: MessagePayload) =>
-    files.length === 0
-      ? { by: rest, data: { body, auth: false } as const }
-      : { by: uploads, data: { body, files: files.map(rawFile), auth: false } as const }
+  type Send = (by: REST, data: RequestData) => Promise<unknown>
+  const sendText = ({ files: _, withoutFiles: __, ...body }: MessagePayload, send: Send) =>
+    persistently(() => send(rest, { body, auth: false }), LATER_MS)
+  /** A file may take longer than a first answer can wait for, and its text does not wait for it for ever. */
+  const sendFiles = async ({ files = [], withoutFiles: _, ...body }: MessagePayload, send: Send) => {
+    const late = new AbortController()
+    const data = { body, files: files.map(rawFile), auth: false, signal: late.signal }
+    let cancel = (): void => undefined
+    // The signal ends a request, but not the wait that Discord asks for between two.
+    const tooLate = new Promise<never>((_, reject) => {
+      cancel = after(MOST_UPLOAD_MS, () => {
+        late.abort()
+        reject(late.signal.reason)
+      })
+    })
+    try {
+      return await Promise.race([persistently(() => send(uploads, data), UPLOAD_MS), tooLate])
+    } finally {
+      cancel()
+    }
+  }
+  const sent = async (payload: MessagePayload, send: Send): Promise<SentMessage> => {
+    const { files = [], withoutFiles } = payload
+    if (files.length === 0) return (await sendText(payload, send)) as SentMessage
+    try {
+      return (await sendFiles(payload, send)) as SentMessage
+    } catch (error) {
+      if (withoutFiles === undefined) throw error
+      log(`upload: ${restFault(error) ?? trace(error)}`)
+      return (await sendText(withoutFiles, send)) as SentMessage
+    }
+  }
   const callback = async (type: number, data: object): Promise<Answered> => {
     const send = () => rest.post(`/interactions/${id}/${token}/callback`, { body: { type, data }, auth: false })
     try {
@@ -84,14 +122,7 @@ export const wireOf = (
     promise: (isPublic = false) => callback(CALLBACK.promise, isPublic ? {} : { flags: EPHEMERAL }),
     form: (form) => callback(CALLBACK.form, form),
     choices: (choices) => callback(CALLBACK.choices, { choices }),
-    async fulfil(payload) {
-      // Who sees it was settled when it was promised.
-      const { by, data } = sending({ ...payload, flags: payload.flags & ~EPHEMERAL })
-      return (await persistently(() => by.patch(`${webhook}/messages/@original`, data), LATER_MS)) as SentMessage
-    },
-    async more(payload) {
-      const { by, data } = sending(payload)
-      return (await persistently(() => by.post(webhook, data), LATER_MS)) as SentMessage
-    },
+    fulfil: (payload) => sent(seenAsPromised(payload), (by, data) => by.patch(`${webhook}/messages/@original`, data)),
+    more: (payload) => sent(payload, (by, data) => by.post(webhook, data)),
   }
 }

@@ -29,9 +29,24 @@ const shownAs = ({ name, mime, alt }: Sent): APIMessageTopLevelComponent => {
     : { type: FILE, file: media }
 }
 
+type Why = Parameters<Speech['discord']['fileFailed']>[0]['why']
+
+/** The messages with `shown` in the first of them, or in one more where that is full. */
+const withShown = (
+  [first, ...others]: readonly [MessagePayload, ...MessagePayload[]],
+  shown: readonly APIMessageTopLevelComponent[],
+  attached: Partial<MessagePayload>,
+): readonly MessagePayload[] => {
+  const [text, ...rows] = first.components
+  const isFull = countOf(first.components as readonly Nested[]) + shown.length > MOST_COMPONENTS
+  return isFull || text === undefined
+    ? [first, ...others, { ...first, components: [...shown], ...attached }]
+    : [{ ...first, components: [text, ...shown, ...rows], ...attached }, ...others]
+}
+
 /**
  * The messages of an answer with its files: in the first of them under its text, or in one more where that is full. What
- * could not be made or is too big for Discord is told.
+ * could not be made or is too big for Discord is told, and so is what then does not get through.
  */
 export function withFiles(
   messages: readonly MessagePayload[],
@@ -46,22 +61,22 @@ export function withFiles(
     )
     .filter(({ bytes }) => bytes.length <= MOST_BYTES)
     .slice(0, MOST_FILES)
-  const failed = drawn.filter(({ name }) => !sent.some((each) => each.name === name))
-  const shown: APIMessageTopLevelComponent[] = [
-    ...sent.map(shownAs),
-    ...failed.map(
-      ({ name, bytes }) => ({ type: TEXT, content: discord.fileFailed({ name, isTooBig: bytes !== null }) }) as const,
-    ),
-  ]
+  const told = (name: string, why: Why): APIMessageTopLevelComponent => ({
+    type: TEXT,
+    content: discord.fileFailed({ name, why }),
+  })
+  const failed = drawn
+    .filter(({ name }) => !sent.some((each) => each.name === name))
+    .map(({ name, bytes }) => told(name, bytes === null ? 'not_made' : 'too_big'))
+  if (sent.length === 0) return withShown([first, ...others], failed, {})
+  const without = [...sent.map(({ name }) => told(name, 'not_sent')), ...failed]
+  const textAlone = withShown([first, ...others], without, { attachments: [] })
   const attached = {
-    ...(sent.length > 0 && {
-      attachments: sent.map(({ name, alt }, id) => ({ id: String(id), filename: name, description: alt })),
-      files: sent.map(({ name, mime, bytes }) => ({ name, mime, bytes })),
-    }),
+    attachments: sent.map(({ name, alt }, id) => ({ id: String(id), filename: name, description: alt })),
+    files: sent.map(({ name, mime, bytes }) => ({ name, mime, bytes })),
   }
-  const [text, ...rows] = first.components
-  const isFull = countOf(first.components as readonly Nested[]) + shown.length > MOST_COMPONENTS
-  return isFull || text === undefined
-    ? [...messages, { ...first, components: shown, ...attached }]
-    : [{ ...first, components: [text, ...shown, ...rows], ...attached }, ...others]
+  return withShown([first, ...others], [...sent.map(shownAs), ...failed], attached).map((message, index) => {
+    const withoutFiles = textAlone[index]
+    return message.files === undefined || withoutFiles === undefined ? message : { ...message, withoutFiles }
+  })
 }

@@ -9,6 +9,8 @@ const SELDOM_MS = 65_000
 interface Pulsed {
   readonly store: Pick<DiskStore, 'read' | 'update' | 'claimDue' | 'recordStatus'>
   readonly surface: Surface
+  /** When Discord was last heard of; left out where nothing is asked of it. */
+  readonly heardMs?: () => number | null
   readonly now: () => number
   readonly log: (text: string) => void
 }
@@ -22,7 +24,7 @@ export interface Pulse extends Pick<Pulsed, 'store' | 'surface'> {
  * The same store and surface, and what is done with them recorded: after each pass, and every minute of one that takes
  * long. That it cannot be recorded is logged once and disturbs nothing.
  */
-export function withPulse({ store, surface, now, log }: Pulsed): Pulse {
+export function withPulse({ store, surface, heardMs = () => null, now, log }: Pulsed): Pulse {
   let [sentMs, recordedMs]: [number | null, number] = [null, Number.NEGATIVE_INFINITY]
   let isFailing = false
   let recording = Promise.resolve()
@@ -39,7 +41,7 @@ export function withPulse({ store, surface, now, log }: Pulsed): Pulse {
   const beat = (): Promise<void> => {
     const tickMs = now()
     recordedMs = tickMs
-    const status = { tickMs, sentMs }
+    const status = { tickMs, sentMs, heardMs: heardMs() }
     recording = recording.then(() => record(status))
     return recording
   }

@@ -24,6 +24,8 @@ export interface Reminding {
   readonly surface: Surface
   /** Places found closed, where somebody else wants to know of them. */
   readonly closed?: ClosedPlaces
+  /** When Discord was last heard of, for whoever looks from outside. */
+  readonly heardMs?: () => number | null
   readonly now: () => number
   readonly assumedZone: string
   readonly log: (text: string) => void
@@ -37,7 +39,8 @@ export interface Reminding {
 export type StopReminding = () => Promise<void>
 
 /** One pass at a time; never throws. */
-const passes = ({ store, surface, closed = closedPlaces(), now, assumedZone, log, hasData, complain }: Reminding) => {
+const passes = (reminding: Reminding) => {
+  const { store, closed = closedPlaces(), now, assumedZone, log, hasData, complain } = reminding
   let complained: StorageError['problem'] | null = null
   const guarded = async (work: () => Promise<unknown>): Promise<void> => {
     if (!hasData()) return
@@ -50,7 +53,7 @@ const passes = ({ store, surface, closed = closedPlaces(), now, assumedZone, log
       complained = error.problem
     }
   }
-  const pulse = withPulse({ store, surface, now, log })
+  const pulse = withPulse(reminding)
   const pass = async (): Promise<void> => {
     await tick({ store: pulse.store, surface: pulse.surface, closed, nowMs: now(), assumedZone, log })
     await pulse.beat()

@@ -31,7 +31,7 @@ it('counts people, jars, copies and what was set aside, while another works ther
     await store.update(userId(1), () => personWith({ jars: [jarOf('aaaaa', 2), jarOf('bbbbb', 1)] }))
     await store.update(userId(2), () => personWith({ nudges: [{ ...nudgeAt(NOW_MS + 5), state: 'waiting' }] }))
     await store.copyNightly()
-    await store.recordStatus({ tickMs: NOW_MS, sentMs: null })
+    await store.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: null })
     await writeFile(join(folder, 'users', `${userId(3)}.json`), 'nonsense')
     await writeFile(join(folder, 'users', `${userId(3)}.unreadable-2026-11-25T10-30-00-000Z.json`), 'older nonsense')
     const before = await whole(folder)
@@ -45,7 +45,7 @@ it('counts people, jars, copies and what was set aside, while another works ther
       unreadable: 1,
       setAside: 1,
       newestCopy: '2026-11-25',
-      status: { kind: 'status', status: { tickMs: NOW_MS, sentMs: null } },
+      status: { kind: 'status', status: { tickMs: NOW_MS, sentMs: null, heardMs: null } },
     })
     expect(facts!.nextDueMs).toBeLessThanOrEqual(NOW_MS + 5)
     await store.close()

@@ -7,6 +7,12 @@ const rights: Readonly<Record<'view' | 'write' | 'history', string>> = {
   history: 'Read Message History',
 }
 
+const FILE_FAILED = {
+  not_made: 'could not be made',
+  too_big: 'is too big for Discord',
+  not_sent: 'did not get through to Discord',
+}
+
 const CHOOSE_PRIVATE = 'or choose place:private; nothing was changed'
 
 /** Discord's own words: what its buttons say, and what stands around a reply. */
@@ -49,8 +55,8 @@ export const discordText = {
     const needed = lacking.flatMap((each) => (each in rights ? [rights[each as keyof typeof rights]] : []))
     return `I cannot remind you here, because I lack the permission ${listed(needed)}: have it given to me in this channel, ${CHOOSE_PRIVATE}.`
   },
-  fileFailed: ({ name, isTooBig }: { readonly name: string; readonly isTooBig: boolean }) =>
-    `The file ${name} ${isTooBig ? 'is too big for Discord' : 'could not be made'}; the answer holds without it.`,
+  fileFailed: ({ name, why }: { readonly name: string; readonly why: keyof typeof FILE_FAILED }) =>
+    `The file ${name} ${FILE_FAILED[why]}; the answer holds without it.`,
   /** In the place of a batch that is shared no longer. */
   withdrawn: () => 'A batch was shared here; whoever made it shares it no longer.',
   /** For whoever asked, where the answer itself is one message further down, for all. */

@@ -54,6 +54,7 @@ export const doctorText = {
     copy: () => 'Newest copy',
     due: () => 'Next due',
     tick: () => 'Last tick',
+    heard: () => 'Discord',
     sent: () => 'Last sent',
     zone: () => 'Times',
     token: () => 'Token',
@@ -79,6 +80,7 @@ export const doctorText = {
   nothingDue: () => 'nothing: no jar asks for anything',
   day: dayText,
   moment,
+  heard: (when: string) => `heard of ${when}`,
   tokenShown: () => 'others on this machine can read it in .env: chmod 600 .env',
   restoreHow: () =>
     'Say whose copy, and of which day. For whoever sits at this terminal: npm run doctor -- restore local 2026-11-24',
@@ -105,6 +107,8 @@ export const doctorText = {
     stopped: () => 'No reminders come: no Larderbell works here, and the last tick is older than three minutes.',
     stuck: () =>
       'No reminders come: a Larderbell holds the folder, but its last tick is older than three minutes. Start it again, and look into its log.',
+    deaf: () =>
+      'Nobody gets an answer in Discord, or some do not: it has not acknowledged a connection for more than three minutes. Look at the network and into the log, then start Larderbell again.',
     ahead: () => 'The last tick lies ahead of this clock: check the clocks.',
     unknown: () => 'Whether reminders run cannot be told.',
   },

@@ -16,13 +16,21 @@ const NOW_MS = at('2026-12-02', '08:30')
 const GOOD_MS = NOW_MS - 3 * MINUTE_MS
 const OLD_MS = GOOD_MS - 1
 
-const ticked = (tickMs: number): StatusRead => ({ kind: 'status', status: { tickMs, sentMs: null } })
+const ticked = (tickMs: number, heardMs: number | null = null): StatusRead => ({
+  kind: 'status',
+  status: { tickMs, sentMs: null, heardMs },
+})
 const held = (sinceMs: number, mayRun = true) => ({ pid: 7, host: 'shed', isHere: true, mayRun, sinceMs })
 
 describe('the verdict', () => {
   it.each<[Verdict, 'fine' | 'bad', ReturnType<typeof held> | null, StatusRead]>([
     ['well', 'fine', held(OLD_MS), ticked(GOOD_MS)],
     ['well', 'fine', held(OLD_MS), ticked(NOW_MS + 2 * MINUTE_MS)],
+    ['well', 'fine', held(OLD_MS), ticked(GOOD_MS, GOOD_MS)],
+    ['deaf', 'bad', held(OLD_MS), ticked(GOOD_MS, OLD_MS)],
+    ['deaf', 'bad', held(OLD_MS), ticked(GOOD_MS, NOW_MS + 60 * MINUTE_MS)],
+    ['left', 'fine', null, ticked(GOOD_MS, OLD_MS)],
+    ['stuck', 'bad', held(OLD_MS), ticked(OLD_MS, GOOD_MS)],
     ['stuck', 'bad', held(OLD_MS), ticked(OLD_MS)],
     ['stuck', 'bad', held(OLD_MS), ticked(NOW_MS + 60 * MINUTE_MS)],
     ['starting', 'fine', held(GOOD_MS), ticked(OLD_MS)],
@@ -73,7 +81,11 @@ describe('the doctor', () => {
       await store.update('100000000000000007', () => personWith([lemon]))
       await store.update('local', () => ({ ...NOBODY, setAside: null, settings: { ...NOBODY.settings, units: 'us' } }))
       await store.copyNightly()
-      await store.recordStatus({ tickMs: NOW_MS - 40_000, sentMs: NOW_MS - 26 * 60 * MINUTE_MS })
+      await store.recordStatus({
+        tickMs: NOW_MS - 40_000,
+        sentMs: NOW_MS - 26 * 60 * MINUTE_MS,
+        heardMs: NOW_MS - 61_000,
+      })
       const { code, printed, complained } = await examine(folder)
       await store.close()
       expect([code, complained]).toEqual([0, ''])
@@ -87,6 +99,7 @@ describe('the doctor', () => {
         '  Newest copy  2 December 2026',
         '  Next due     2 December 2026, 09:00 (in 30 minutes)',
         '  Last tick    2 December 2026, 08:29 (40 seconds ago)',
+        '  Discord      heard of 2 December 2026, 08:28 (1 minute ago)',
         '  Last sent    1 December 2026, 06:30 (1 day ago)',
         '  Times        in Europe/Rome',
         '',
@@ -100,7 +113,7 @@ describe('the doctor', () => {
       const data = join(folder, 'data')
       expect(await examine(data)).toMatchObject({ code: 0, complained: '' })
       const store = storeIn(data, { nowMs: () => NOW_MS })
-      await store.recordStatus({ tickMs: NOW_MS, sentMs: null })
+      await store.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: null })
       await store.close()
       expect(await examine(data, NOW_MS + 3 * MINUTE_MS)).toMatchObject({ code: 0 })
       const late = await examine(data, NOW_MS + 3 * MINUTE_MS + 1)
@@ -108,6 +121,16 @@ describe('the doctor', () => {
         1,
         'No reminders come: no Larderbell works here, and the last tick is older than',
       ])
+    }))
+
+  it('ends with 1 where it ticks but Discord is not heard of for three minutes', () =>
+    inFolder(async (folder) => {
+      const store = storeIn(folder, { nowMs: () => NOW_MS })
+      await store.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: NOW_MS - 3 * MINUTE_MS })
+      expect(await examine(folder)).toMatchObject({ code: 0 })
+      const late = await examine(folder, NOW_MS + 1)
+      await store.close()
+      expect([late.code, late.printed]).toEqual([1, expect.stringMatching(/^Nobody gets an answer in Discord/)])
     }))
 
   it('tells where others may read the token', () =>

@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, it } from 'vitest'
@@ -10,6 +10,7 @@ import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 
 const root = join(import.meta.dirname, '..', '..', '..')
 const { connection } = en
+const ALONE = { number: 1, of: 1 }
 
 let fake: FakeDiscord
 let data: string
@@ -54,6 +55,8 @@ it('connects, answers, survives what it cannot read, and ends with what was said
   const options = { name: 'lemon', of: '10 lemons', spirit: '1 l 95%' }
   const answer = await fake.slash('jar start', { ...options, 'to-strength': '30%', 'to-sweetness': '250 g/L' })
   expect(answer.text).toContain('started')
+  await until(() => existsSync(join(data, 'status.json')))
+  expect(JSON.parse(readFileSync(join(data, 'status.json'), 'utf8')).heardMs).toBeGreaterThan(Date.now() - 60_000)
   child.kill('SIGTERM')
   expect(await code).toBe(0)
   expect(texts.err).toContain(connection.stopped())
@@ -91,7 +94,7 @@ it('ends while the connection is down', async () => {
   await until(() => texts.err.includes('are registered'))
   fake.gateway.refuse(502)
   fake.gateway.close()
-  await until(() => texts.err.includes(connection.dropped()))
+  await until(() => texts.err.includes(connection.dropped(ALONE)))
   child.kill('SIGTERM')
   expect(await code).toBe(0)
 })

@@ -43,9 +43,9 @@ export const connecting = (fake: FakeDiscord, setting: Setting = {}) => {
     sending: { retries: 1, timeout: 2000, offset: 5 },
     ...setting,
     store,
-    remind: async (client) => {
+    remind: async (client, heardMs) => {
       isReady()
-      return remind(client)
+      return remind(client, heardMs)
     },
   })
   return {

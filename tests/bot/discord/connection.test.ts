@@ -15,6 +15,7 @@ afterEach(async () => {
 })
 
 const { connection, registration } = en
+const ALONE = { number: 1, of: 1 }
 const MIX = { spirit: '1 l', strength: '95%', water: '1 l' }
 
 const readied = async (setting: Parameters<typeof connecting>[1] = {}): Promise<Connected> => {
@@ -27,7 +28,7 @@ it('connects with no privileged intent, and registers once', async () => {
   const bot = await readied()
   expect(fake.gateway.sessions()).toMatchObject([{ intents: 1 }])
   expect(bot.logged).toEqual([
-    connection.connected({ name: fake.bot.name, id: fake.bot.id, servers: 1 }),
+    connection.connected({ name: fake.bot.name, id: fake.bot.id, servers: 1, of: 1 }),
     registration.registered({ count: fake.commands().length, guildId: null }),
   ])
   expect(await bot.end()).toBe(0)
@@ -102,8 +103,8 @@ it('answers after a drop what was asked meanwhile, and tells of it once', async 
   fake.gateway.close()
   await until(() => fake.gateway.sessions().every(({ isConnected }) => !isConnected))
   expect((await fake.slash('mix', MIX)).text).toMatch(/^\*\*You get/)
-  await until(() => bot.logged.includes(connection.resumed()))
-  expect(bot.logged.filter((line) => line === connection.dropped())).toHaveLength(1)
+  await until(() => bot.logged.includes(connection.resumed(ALONE)))
+  expect(bot.logged.filter((line) => line === connection.dropped(ALONE))).toHaveLength(1)
   expect(fake.gateway.counts).toMatchObject({ identifies: 1, resumes: 1 })
   await bot.end()
 })

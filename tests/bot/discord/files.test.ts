@@ -2,6 +2,7 @@ import ICAL from 'ical.js'
 import { describe, expect, it } from 'vitest'
 import type { DrawnFile } from '../../../bot/chat/draw-files.ts'
 import { withoutAttempt } from '../../../bot/commands/export/attempts.ts'
+import type { MessagePayload } from '../../../bot/discord/message-payload.ts'
 import { openAttachment } from '../../../bot/discord/open-attachment.ts'
 import { withFiles } from '../../../bot/discord/with-files.ts'
 import { en } from '../../../bot/text/en/index.ts'
@@ -131,7 +132,7 @@ describe('files in a message', () => {
     })
 
   const valid = (messages: Awaited<ReturnType<typeof base>>) => {
-    for (const { files = [], ...data } of messages) {
+    for (const { files = [], withoutFiles: _, ...data } of messages) {
       const uploads = files.map((each, index) => ({ index: String(index), ...each }))
       const found = checkPayload('POST', '/interactions/1/token/callback', { type: 4, data }, uploads as never)
       expect(found.map(showProblem)).toEqual([])
@@ -161,6 +162,20 @@ describe('files in a message', () => {
     expect(text).toContain('The file big.png is too big for Discord')
     expect(messages[0]!.files).toBeUndefined()
     valid(messages)
+  })
+
+  it('say in their place that they did not get through, beside what failed before', async () => {
+    const [{ withoutFiles, ...message }] = withFiles(
+      await base(),
+      [drawn({}), drawn({ name: 'b.png', bytes: null })],
+      speech,
+    ) as [MessagePayload]
+    expect(message.files).toHaveLength(1)
+    const text = JSON.stringify(withoutFiles)
+    expect(text).toContain('The file a.ics did not get through to Discord')
+    expect(text).toContain('The file b.png could not be made')
+    expect(text).not.toContain('attachment://')
+    valid([withoutFiles!])
   })
 
   it('leave a message alone that has none, and take another where it is full', async () => {

@@ -109,7 +109,7 @@ describe('/share', () => {
     await bot.ready()
     const shown = await fake.slash('share', { jar: NAME })
     expect(shown).toMatchObject({ isPrivate: false, files: [] })
-    expect(shown.text).toContain(en.discord.fileFailed({ name: 'larderbell-batch.png', isTooBig: false }))
+    expect(shown.text).toContain(en.discord.fileFailed({ name: 'larderbell-batch.png', why: 'not_made' }))
     expect(buttonsOf(shown.message!.json).map(({ label }) => label)).toEqual([MAKE])
     expect((await acts.shareOf()).postedIn).not.toBeNull()
     bot.logged.splice(0)

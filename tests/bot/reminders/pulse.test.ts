@@ -8,7 +8,7 @@ import { MINUTE_MS, ZONE } from './people.ts'
 const delivery = {} as Delivery
 
 const setUp = () => {
-  const here = { nowMs: 1_000_000, sent: 'sent' as Sent, fault: null as Error | null }
+  const here = { nowMs: 1_000_000, heardMs: null as number | null, sent: 'sent' as Sent, fault: null as Error | null }
   const recorded: Status[] = []
   const logged: string[] = []
   const surface: Surface = { placeOf: () => null, after: () => null, send: async () => here.sent }
@@ -19,14 +19,21 @@ const setUp = () => {
       recorded.push(status)
     },
   }
-  const pulse = withPulse({ store, surface, now: () => here.nowMs, log: (text) => logged.push(text) })
+  const pulse = withPulse({
+    store,
+    surface,
+    heardMs: () => here.heardMs,
+    now: () => here.nowMs,
+    log: (text) => logged.push(text),
+  })
   return { here, recorded, logged, pulse }
 }
 
-it('is recorded at the end of a pass, and what was sent with it', async () => {
+it('is recorded at the end of a pass, and what was sent and heard with it', async () => {
   const { here, recorded, pulse } = setUp()
   await pulse.beat()
   here.nowMs += MINUTE_MS
+  here.heardMs = 1_059_000
   await pulse.store.claimDue(0, 1, 1)
   await pulse.surface.send(delivery)
   here.nowMs += 1
@@ -34,8 +41,8 @@ it('is recorded at the end of a pass, and what was sent with it', async () => {
   await pulse.surface.send(delivery)
   await pulse.beat()
   expect(recorded).toEqual([
-    { tickMs: 1_000_000, sentMs: null },
-    { tickMs: 1_060_001, sentMs: 1_060_000 },
+    { tickMs: 1_000_000, sentMs: null, heardMs: null },
+    { tickMs: 1_060_001, sentMs: 1_060_000, heardMs: 1_059_000 },
   ])
 })
 

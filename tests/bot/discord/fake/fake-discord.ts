@@ -19,6 +19,8 @@ export interface FakeOptions {
   /** Counts requests into buckets and answers 429 when one is spent; what is left out is as Discord does it. */
   readonly rateLimits?: Partial<RateLimits>
   readonly heartbeatMs?: number
+  /** How many shards Discord asks for; 1 when left out. */
+  readonly shards?: number
   /** Ids of people and places, by a name such as `user wren`; when left out, each is a new one. */
   readonly idFor?: (what: string) => string
 }
@@ -43,6 +45,7 @@ const listen = async (server: Server): Promise<number> => {
 export const startFake = async (options: FakeOptions = {}) => {
   const clock = fakeClock(options.nowMs)
   const world = newWorld(clock, TOKEN, options.idFor)
+  world.leastShards = options.shards ?? 1
   const interactions: Interactions = new Map()
   const guild = addGuild(world, 'Allotment society')
   const channel = addChannel(world, { kind: 'guild', name: 'shelf', guild, people: [] })
@@ -95,6 +98,7 @@ export const startFake = async (options: FakeOptions = {}) => {
     ...commandActs(stage),
     ...messageActs(stage),
     ...placeActs(world, gateway),
+    guilds: () => [...world.guilds.values()],
     /** The list of commands of a guild, or the global one. */
     commands: (guildId = '') => world.commands.get(guildId) ?? [],
     /** Plans that requests of a route go wrong. */

@@ -3,6 +3,7 @@ import type { Duplex } from 'node:stream'
 import { type WebSocket, WebSocketServer } from 'ws'
 import { isRecord, type Json } from './json.ts'
 import { applicationJson, guildCreateJson, userJson } from './place-json.ts'
+import { placeOf, type Shard, shardOf } from './shard-of.ts'
 import type { World } from './world.ts'
 
 const OP = { dispatch: 0, heartbeat: 1, identify: 2, resume: 6, reconnect: 7, invalid: 9, hello: 10, ack: 11 } as const
@@ -13,6 +14,7 @@ const PRIVILEGED = (1 << 1) | (1 << 8) | (1 << 15)
 interface Session {
   readonly id: string
   readonly intents: number
+  readonly shard: Shard
   last: number
   readonly log: { readonly op: 0; readonly t: string; readonly s: number; readonly d: Json }[]
   socket: WebSocket | undefined
@@ -21,15 +23,18 @@ interface Session {
 export interface Gateway {
   /** What has happened so far. */
   readonly counts: { identifies: number; resumes: number; heartbeats: number; connections: number }
-  /** Sends an event to every session that wants it; one whose connection is down gets it when it resumes. */
+  /** Sends an event to the session of its place that wants it; one whose connection is down gets it when it resumes. */
   readonly dispatch: (event: string, data: Json, intent?: number) => void
-  readonly sessions: () => readonly { readonly id: string; readonly intents: number; readonly isConnected: boolean }[]
-  /** Closes every connection with a code of Discord's (4004, 4009, …), or tears it (1006) without one. */
-  readonly close: (code?: number) => void
+  readonly sessions: () => readonly (Pick<Session, 'id' | 'intents' | 'shard'> & { readonly isConnected: boolean })[]
+  /** Closes every connection, or those of one shard, with a code of Discord's (4004, 4009, …), or tears it (1006) without one. */
+  readonly close: (code?: number, shardId?: number) => void
+  /** Gives a shard no READY, until `free`. */
+  readonly hold: (shardId: number) => void
+  readonly free: () => void
   /** Answers the next handshakes with this status instead, until `undefined`. */
   readonly refuse: (status: number | undefined) => void
   /** Closes with this code instead of READY, until `undefined`. */
-  readonly closeOnIdentify: (code: number | undefined) => void
+  readonly closeOnIdentify: (code: number | undefined, shardId?: number) => void
   /** Says that the session is invalid; it may be resumed, or has to begin anew. */
   readonly invalidate: (isResumable: boolean) => void
   /** Tells every client to reconnect. */
@@ -45,7 +50,10 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
   const counts = { identifies: 0, resumes: 0, heartbeats: 0, connections: 0 }
   const sessions = new Map<string, Session>()
   let refusal: number | undefined
-  let identifyCode: number | undefined
+  let identifyCode: { readonly code: number; readonly shardId: number | undefined } | undefined
+  let begun = 0
+  const shards = new Map<WebSocket, number>()
+  const held = new Map<number, (() => void) | undefined>()
 
   const send = (socket: WebSocket, payload: Json): void => socket.send(JSON.stringify(payload))
   const dispatchTo = (session: Session, t: string, d: Json): void => {
@@ -55,16 +63,21 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
     if (session.socket) send(session.socket, event)
   }
 
-  /** The code with which an identify is refused: 4004 authentication failed, 4014 disallowed intents. */
-  const refusedWith = ({ token, intents }: Json): number | undefined => {
-    if (identifyCode !== undefined || token !== world.token) return identifyCode ?? 4004
+  /** The code with which an identify is refused: 4004 authentication failed, 4011 too few shards, 4014 disallowed intents. */
+  const refusedWith = ({ token, intents }: Json, [shardId, count]: Shard): number | undefined => {
+    const planned =
+      identifyCode?.shardId === undefined || identifyCode.shardId === shardId ? identifyCode?.code : undefined
+    if (planned !== undefined || token !== world.token) return planned ?? 4004
+    if (count < world.leastShards) return 4011
     return Number(intents) & PRIVILEGED ? 4014 : undefined
   }
 
-  const begin = (socket: WebSocket, intents: number): void => {
-    const session: Session = { id: `session-${counts.identifies}`, intents, last: 0, log: [], socket }
+  const begin = (socket: WebSocket, intents: number, shard: Shard): void => {
+    begun += 1
+    const session: Session = { id: `session-${begun}`, intents, shard, last: 0, log: [], socket }
     sessions.set(session.id, session)
-    const guilds = [...world.guilds.values()].filter(({ hasBot }) => hasBot)
+    const [shardId, count] = shard
+    const guilds = [...world.guilds.values()].filter(({ hasBot, id }) => hasBot && shardOf(id, count) === shardId)
     dispatchTo(session, 'READY', {
       v: 10,
       user: userJson(world.bot),
@@ -72,10 +85,11 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
       guilds: guilds.map(({ id }) => ({ id, unavailable: true })),
       session_id: session.id,
       resume_gateway_url: url,
-      shard: [0, 1],
+      shard: [...shard],
     })
     if ((session.intents & INTENT.guilds) === 0) return
-    for (const guild of guilds) dispatchTo(session, 'GUILD_CREATE', guildCreateJson(guild, world))
+    for (const guild of guilds)
+      if (!guild.isUnavailable) dispatchTo(session, 'GUILD_CREATE', guildCreateJson(guild, world))
   }
 
   const resume = (socket: WebSocket, { token, session_id: id, seq }: Json): void => {
@@ -94,11 +108,16 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
       const { op, d } = JSON.parse(String(data)) as Json
       if (op === OP.identify && isRecord(d)) {
         counts.identifies += 1
-        const code = refusedWith(d)
-        if (code === undefined) begin(socket, Number(d.intents))
-        else socket.close(code)
+        const shard = (d.shard ?? [0, 1]) as unknown as Shard
+        shards.set(socket, shard[0])
+        const code = refusedWith(d, shard)
+        const act = () => begin(socket, Number(d.intents), shard)
+        if (code !== undefined) socket.close(code)
+        else if (held.has(shard[0])) held.set(shard[0], act)
+        else act()
       } else if (op === OP.resume && isRecord(d)) {
         counts.resumes += 1
+        shards.set(socket, sessions.get(String(d.session_id))?.shard[0] ?? 0)
         resume(socket, d)
       } else if (op === OP.heartbeat) {
         counts.heartbeats += 1
@@ -106,6 +125,7 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
       }
     })
     socket.on('close', (code) => {
+      shards.delete(socket)
       for (const session of sessions.values()) {
         if (session.socket !== socket) continue
         session.socket = undefined
@@ -131,15 +151,33 @@ export const startGateway = (server: Server, world: World, url: string, heartbea
     counts,
     dispatch: (event, data, intent) => {
       for (const session of sessions.values())
-        if (intent === undefined || session.intents & intent) dispatchTo(session, event, data)
+        if (
+          (intent === undefined || session.intents & intent) &&
+          session.shard[0] === shardOf(placeOf(event, data), session.shard[1])
+        )
+          dispatchTo(session, event, data)
     },
-    sessions: () => [...sessions.values()].map(({ id, intents, socket }) => ({ id, intents, isConnected: !!socket })),
-    close: (code) => each((socket) => (code === undefined ? socket.terminate() : socket.close(code))),
+    sessions: () =>
+      [...sessions.values()].map(({ id, intents, shard, socket }) => ({ id, intents, shard, isConnected: !!socket })),
+    close: (code, shardId) =>
+      each((socket) => {
+        if (shardId !== undefined && shards.get(socket) !== shardId) return
+        if (code === undefined) socket.terminate()
+        else socket.close(code)
+      }),
+    hold: (shardId) => {
+      held.set(shardId, undefined)
+    },
+    free: () => {
+      const waiting = [...held.values()]
+      held.clear()
+      for (const act of waiting) act?.()
+    },
     refuse: (status) => {
       refusal = status
     },
-    closeOnIdentify: (code) => {
-      identifyCode = code
+    closeOnIdentify: (code, shardId) => {
+      identifyCode = code === undefined ? undefined : { code, shardId }
     },
     invalidate: (isResumable) => {
       if (!isResumable) sessions.clear()

@@ -125,11 +125,11 @@ const user: Handler = ({ world }, params) => {
   return ok(userJson(found))
 }
 
-const gatewayBot: Handler = ({ gatewayUrl }) =>
+const gatewayBot: Handler = ({ gatewayUrl, world }) =>
   ok({
     url: gatewayUrl,
-    shards: 1,
-    session_start_limit: { total: 1000, remaining: 999, reset_after: 86_400_000, max_concurrency: 1 },
+    shards: world.leastShards,
+    session_start_limit: { total: 1000, remaining: 999, reset_after: 86_400_000, max_concurrency: 16 },
   })
 
 export const placeRoutes = {

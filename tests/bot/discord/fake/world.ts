@@ -21,6 +21,8 @@ export interface FakeGuild {
   readonly members: Set<FakeUser>
   /** False where the app is installed to people only. */
   hasBot: boolean
+  /** Whether Discord has trouble with it: it is named at the start, and not told of. */
+  isUnavailable: boolean
 }
 
 export interface FakeMessage {
@@ -58,6 +60,8 @@ export interface World {
   /** The id of somebody or some place, by a name such as `user wren`. */
   readonly idFor: (what: string) => string
   readonly bot: FakeUser
+  /** With fewer Discord does not let the bot in, since no shard may have more than 2,500 servers. */
+  leastShards: number
   readonly guilds: Map<string, FakeGuild>
   readonly channels: Map<string, FakeChannel>
   readonly users: Map<string, FakeUser>
@@ -79,6 +83,7 @@ export const newWorld = (clock: FakeClock, token: string, idFor: World['idFor'] 
     token,
     idFor,
     bot,
+    leastShards: 1,
     guilds: new Map(),
     channels: new Map(),
     users: new Map([[bot.id, bot]]),
@@ -96,7 +101,14 @@ export const addUser = (world: World, name: string, locale = 'en-GB'): FakeUser 
 }
 
 export const addGuild = (world: World, name: string, { hasBot = true, locale = 'en-GB' } = {}): FakeGuild => {
-  const guild: FakeGuild = { id: world.idFor(`guild ${name}`), name, locale, members: new Set(), hasBot }
+  const guild: FakeGuild = {
+    id: world.idFor(`guild ${name}`),
+    name,
+    locale,
+    members: new Set(),
+    hasBot,
+    isUnavailable: false,
+  }
   if (hasBot) guild.members.add(world.bot)
   world.guilds.set(guild.id, guild)
   return guild
