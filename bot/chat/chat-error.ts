@@ -18,7 +18,7 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   colon_missing: { command: string; option: string }
   stray_text: { command: string; text: string; known: readonly string[] }
   quote_open: { command: string; option: string }
-  /** `jar`: the one that was named. */
+  /** `jar`: the one that was named; `example` is empty where no line of the kind would run. */
   missing_option: { command: string; option: string; example: string | null; jar?: string }
   /** A sweetening without amounts, of a jar for which they are worked out; `example`: the whole line. */
   syrup_reckoned: { name: string; sugarG: number; waterMl: number; example: string }

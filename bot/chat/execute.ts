@@ -12,13 +12,16 @@ import type { Asker, Command, Context } from './command.ts'
 import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { parseLine } from './grammar.ts'
+import { inDoubt } from './in-doubt.ts'
 import type { Invocation } from './invocation.ts'
 import { withLineInstead } from './line-instead.ts'
+import { withLineTried } from './line-tried.ts'
 import { nearest } from './nearest.ts'
 import type { Reply } from './reply.ts'
 import { withLine } from './retyped.ts'
 import { trace } from './trace.ts'
 import { holdsOnlyFinite, verifyReply } from './verify-reply.ts'
+import { withoutKeeping } from './without-keeping.ts'
 
 export interface Dispatch extends Asker {
   readonly commands: readonly Command[]
@@ -81,18 +84,6 @@ const ofJar = (problem: Problem, call: Invocation | null): Problem => {
   return { ...problem, values: { ...(problem.values as AllProblems['missing_option']), jar } }
 }
 
-/** All jars, or several by their ids. */
-const SEVERAL = /^all$|^#\S+\s/i
-
-/** With the jar that was named, and whether the same call is known again. */
-const inDoubt = (problem: Problem, call: Invocation | null, isRemembered: boolean): Problem => {
-  if (problem.problem !== 'unsure') return problem
-  const jar = call?.options.jar ?? call?.options.name
-  const isOne = jar !== undefined && !SEVERAL.test(jar.trim())
-  const values = { ...(problem.values as AllProblems['unsure']), isRemembered, ...(isOne && { jar }) }
-  return { ...problem, values }
-}
-
 const known = (error: unknown, call: Invocation | null): Problem | null => {
   if (error instanceof DomainError) return fromDomain(error, null)
   if (error instanceof ChatError) return ofJar(fromChat(error), call)
@@ -141,8 +132,29 @@ const settingsOf = async ({ store, userId }: Asker): Promise<Settings> => {
   }
 }
 
+/** A failure whose line is tried before it is offered. */
+const mended = async (failure: Failure, call: Invocation | null, dispatch: Dispatch): Promise<Failure> => {
+  if (call === null) return failure
+  const attempt = (meant: string | Invocation) =>
+    run(meant, { ...dispatch, store: withoutKeeping(dispatch.store), log: () => {} })
+  try {
+    const { jars } = await dispatch.store.read(dispatch.userId)
+    return { ...failure, error: await withLineTried(failure.error, call, { jars, attempt }) }
+  } catch (error) {
+    if (error instanceof StorageError) return failure
+    throw error
+  }
+}
+
 /** Runs a line, or an invocation made elsewhere. Never throws; a number that is not finite never leaves. */
-export const execute = async (line: string | Invocation, dispatch: Dispatch): Promise<Outcome> => {
+export const execute = async (line: string | Invocation, dispatch: Dispatch): Promise<Outcome> =>
+  run(line, dispatch, mended)
+
+const run = async (
+  line: string | Invocation,
+  dispatch: Dispatch,
+  mend: typeof mended = async (failure) => failure,
+): Promise<Outcome> => {
   const { commands, log, ...asker } = dispatch
   const { userId, nowMs, doubts } = asker
   const emergency = await emergencyIn(line, asker)
@@ -174,5 +186,6 @@ export const execute = async (line: string | Invocation, dispatch: Dispatch): Pr
   if (attempted.ok) return { ok: true, ...attempted.result }
   const isRemembered = doubts !== undefined && attemptId !== undefined
   if (attempted.error.problem === 'unsure' && isRemembered && call !== null) doubts.add(userId, call, attemptId!, nowMs)
-  return { ...attempted, error: inDoubt(attempted.error, call, isRemembered), kitchen: kitchen ?? attempted.kitchen }
+  const failure = { ...attempted, error: inDoubt(attempted.error, call, isRemembered) }
+  return mend({ ...failure, kitchen: kitchen ?? attempted.kitchen }, call, dispatch)
 }

@@ -27,6 +27,7 @@ export const explain = (
 ): string => {
   if (problem !== 'missing_option') return clean(words.problem(problem, values, kitchen))
   const missing = values as ChatProblems[typeof problem]
-  const example = missing.example?.startsWith('/') ? missing.example : exampleOf(path, missing.jar ?? null, commands)
+  const isTold = missing.example === '' || missing.example?.startsWith('/')
+  const example = isTold ? missing.example || null : exampleOf(path, missing.jar ?? null, commands)
   return clean(words.problem(problem, { ...missing, example }, kitchen))
 }

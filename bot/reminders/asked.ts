@@ -1,6 +1,7 @@
 import { agenda, type Task } from '../../core/jar/agenda.ts'
 import { allDuties } from '../../core/jar/duties.ts'
 import { type Duty, type DutyKind, type DutySettings, dutyKey } from '../../core/jar/duty.ts'
+import { movedByLatePlants } from '../../core/jar/late-plants.ts'
 import { enteredDay } from '../../core/jar/series.ts'
 import { type Story, storyOf } from '../../core/jar/story.ts'
 import type { IsoDay } from '../../core/quantity/calendar.ts'
@@ -26,7 +27,7 @@ export interface Asked {
 export const KINDS: readonly DutyKind[] = ['shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'ready']
 
 /** The last day for it, on which its jar is to be strained at the latest. */
-const lastDayOf = ({ story }: Asked): IsoDay => story.started.plan.strainBy ?? '9999-12-31'
+const lastDayOf = ({ story }: Asked): IsoDay => movedByLatePlants(story).started.plan.strainBy ?? '9999-12-31'
 
 /** What has the least time left first. */
 export const byLastDay = (asked: readonly Asked[]): readonly Asked[] =>
@@ -50,7 +51,7 @@ export function askedOf(person: Person, nudge: Nudge, { nowMs, assumedZone }: No
     const asides = agenda(entries, settings, nowMs).today.filter(
       (task) => !isSaid(task.kind) && isSaidAside(task, nowMs, due.length > 0, isNew),
     )
-    return [
+    return oneThing([
       ...lastOfKinds(due).map((each) => ({ ...of, ...each, isAside: false })),
       ...asides.map(({ kind, byDay: by }) => ({
         ...of,
@@ -58,9 +59,15 @@ export function askedOf(person: Person, nudge: Nudge, { nowMs, assumedZone }: No
         isLast: false,
         isAside: true,
       })),
-    ]
+    ])
   })
 }
+
+/** Nothing is tasted for or strained of which a plant has still to go in. */
+const oneThing = (asked: readonly Asked[]): readonly Asked[] =>
+  asked.some(({ duty }) => duty.kind === 'add')
+    ? asked.filter(({ duty }) => duty.kind !== 'strain' && duty.kind !== 'taste')
+    : asked
 
 function remindersOf({ id, entries }: Jar, { duties }: Nudge, settings: DutySettings): readonly Duty[] {
   const keys = new Set(duties.filter(({ jarId }) => jarId === id).map(({ key }) => key))

@@ -1,5 +1,6 @@
 import { contentsOf } from '../../core/jar/contents.ts'
 import type { Duty } from '../../core/jar/duty.ts'
+import { movedByLatePlants } from '../../core/jar/late-plants.ts'
 import type { Story } from '../../core/jar/story.ts'
 import { isTooStrongNeat } from '../../core/jar/too-strong-neat.ts'
 import type { Syrup } from '../../core/recipe/syrup.ts'
@@ -25,7 +26,7 @@ export function jarSaid({ story, duty }: Asked) {
   const sweetening = duty.kind === 'sweeten' ? plannedSyrup(story) : null
   return {
     name: story.name,
-    fromDay: story.started.plan.strainFrom,
+    fromDay: movedByLatePlants(story).started.plan.strainFrom,
     byDay: duty.by,
     plants: duty.kind === 'add' ? plantsDue(story, duty.day).map(({ id, name }) => ({ id, name })) : [],
     syrup: sweetening === null ? null : sweetenedWith(sweetening.syrup),

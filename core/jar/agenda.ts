@@ -4,6 +4,7 @@ import { dayNumberAt, instantOf, minutesAt } from '../quantity/zone.ts'
 import type { DutyKind, DutySettings } from './duty.ts'
 import type { JarEntry } from './event.ts'
 import { isOpen, type JarTask, jarTasks } from './jar-tasks.ts'
+import { movedByLatePlants } from './late-plants.ts'
 import { strainWindow } from './steeping-series.ts'
 import { type Story, storyOf } from './story.ts'
 
@@ -72,13 +73,14 @@ const taskOf = ({ kind, since, by, hour, isOverdue }: JarTask, { zone, atMinutes
 const bySoonest = (one: Task, other: Task): number =>
   one.dueMs - other.dueMs || Number(other.kind === 'taste') - Number(one.kind === 'taste')
 
-function goalOf({ started, strained, ended, readyOn, happened }: Story): number | null {
+function goalOf(story: Story): number | null {
+  const { strained, ended, readyOn, happened } = story
   if (ended !== null) return null
   if (strained !== null) {
     const opened = happened.find(({ kind }) => kind === 'opened')
     const days = [readyOn, opened?.day ?? null].filter((day) => day !== null)
     return days.length === 0 ? null : Math.min(...days.map(dayNumber))
   }
-  const window = strainWindow(started)
+  const window = strainWindow(movedByLatePlants(story).started)
   return window === null ? null : (window.closes ?? window.opens)
 }

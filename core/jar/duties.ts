@@ -2,6 +2,7 @@ import { dayNumber, isoOf } from '../quantity/day-number.ts'
 import { dayNumberAt, instantOf } from '../quantity/zone.ts'
 import { type Duty, type DutySettings, dutyKey, isLapsed } from './duty.ts'
 import type { JarEntry } from './event.ts'
+import { movedByLatePlants } from './late-plants.ts'
 import { atItsHour, paused, postponed, putOffOf } from './put-off.ts'
 import { type Series, series } from './series.ts'
 import { lastAnswer, rhythmOf, shakeDays } from './shake-days.ts'
@@ -67,7 +68,8 @@ function insert(ordered: Duty[], duty: Duty): void {
 function seriesOf(story: Story, { shake, pausedUntil }: DutySettings): readonly Series[] {
   const putOff = putOffOf(story)
   const pausedUntilDay = pausedUntil === null ? Number.NEGATIVE_INFINITY : dayNumber(pausedUntil)
-  const asked = story.strained === null ? steepingSeries(story) : strainedSeries(story, story.strained)
+  const asked =
+    story.strained === null ? steepingSeries(movedByLatePlants(story)) : strainedSeries(story, story.strained)
   const later = putOff === null ? asked : asked.map((each) => postponed(each, putOff))
   const rhythm = story.strained === null ? rhythmOf(story, shake) : null
   const shakes = rhythm === null ? [] : shakeDays(story, rhythm, putOff, pausedUntilDay)

@@ -85,7 +85,7 @@ function begunName<Jar>(candidates: readonly Candidate<Jar>[], typed: string) {
     .filter(({ key }) => nameKey(text).startsWith(`${key} `))
     .toSorted((one, other) => other.key.length - one.key.length)
   const name = fitting[0]?.name
-  return name === undefined ? null : { name, rest: shown(text.slice(name.length).trim()) }
+  return name === undefined ? null : { name }
 }
 
 /** The one with the fewest slips: a third of what was typed at most. */

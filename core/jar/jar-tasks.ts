@@ -1,5 +1,6 @@
 import { dayNumber } from '../quantity/day-number.ts'
 import type { DutyKind, ShakeRhythm } from './duty.ts'
+import { movedByLatePlants } from './late-plants.ts'
 import { type PutOff, putOffOf } from './put-off.ts'
 import type { Hour } from './series.ts'
 import { lastShakenDay, rhythmOf } from './shake-days.ts'
@@ -32,7 +33,8 @@ const ORDER: readonly DutyKind[] = ['add', 'strain', 'taste', 'sweeten', 'filter
  */
 export function jarTasks(story: Story, shake: ShakeRhythm, now: Now): readonly JarTask[] {
   if (story.ended !== null) return []
-  const tasks = story.strained === null ? steeping(story, shake, now) : strained(story, story.strained, now)
+  const tasks =
+    story.strained === null ? steeping(movedByLatePlants(story), shake, now) : strained(story, story.strained, now)
   const putOff = stillPutOff(story, now)
   const asked = putOff === null ? tasks : tasks.map((each) => delayed(each, putOff))
   return asked.toSorted(
@@ -72,13 +74,25 @@ function steeping(story: Story, shake: ShakeRhythm, now: Now): readonly JarTask[
   const rhythm = rhythmOf(story, shake)
   const addOn = plantsToAdd(story).map((plant) => dayNumber(plant.addOn))
   const by = Math.min(...addOn)
+  // What is waited for steeps as long as was planned, once it is in: nothing else is asked for before.
+  const lateDays = addOn.length === 0 ? 0 : Math.max(0, now.today - by)
+  const planned = [...strainTask(story.started, now), ...tasteTask(story, now)]
+  const later = lateDays === 0 ? planned : planned.map((each) => waiting(each, lateDays))
   return [
     ...(addOn.length === 0 ? [] : [task('add', by, { by, isOverdue: now.today > by })]),
-    ...strainTask(story.started, now),
-    ...tasteTask(story, now),
+    ...later,
     ...(rhythm === null ? [] : [task('shake', rhythm(lastShakenDay(story)))]),
   ]
 }
+
+/** Counted from today, as it was from the day on which the plant was to go in. */
+const waiting = (each: JarTask, days: number): JarTask => ({
+  ...each,
+  since: each.since + days,
+  by: each.by === null ? null : each.by + days,
+  hour: null,
+  isOverdue: false,
+})
 
 function strainTask(started: Of<'started'>, { nowMs, today }: Now): readonly JarTask[] {
   const [hour, last] = [hourOf(started, 'min'), hourOf(started, 'max')]

@@ -46,8 +46,8 @@ export interface JarProblems {
   no_such_jar: {
     readonly typed: string
     readonly nearest: string | null
-    /** A jar whose name stands before `rest`. */
-    readonly begun?: { readonly name: string; readonly rest: string }
+    /** A jar whose name stands before something else; `line`: what was meant, where that can be told. */
+    readonly begun?: { readonly name: string; readonly line?: string }
     /** All whose names begin so, where more than one does. */
     readonly several?: readonly string[]
   }

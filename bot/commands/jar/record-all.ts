@@ -65,7 +65,7 @@ export function allReply(
     sure: [],
     notes: unusualNotes(
       recorded.flatMap(({ unusual }) => unusual),
-      '',
+      recorded[0]!.story,
     ),
     cautions: dangerCautions(recorded.map(({ story }) => story)),
     actions: undoActions(changed.map(({ jar }) => jar)),

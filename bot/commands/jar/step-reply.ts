@@ -1,4 +1,6 @@
+import { contentsOf } from '../../../core/jar/contents.ts'
 import type { Unusual } from '../../../core/jar/follow.ts'
+import type { Story } from '../../../core/jar/story.ts'
 import { isoDay } from '../../../core/quantity/calendar.ts'
 import { dayAt } from '../../../core/quantity/zone.ts'
 import type { Context } from '../../chat/command.ts'
@@ -39,14 +41,31 @@ export function nowRows({ contents }: JarView): readonly Row[] {
   return [row('jar_now', { group: 'cells', key: 'jar_now', values })]
 }
 
-export const unusualNotes = (unusual: readonly Unusual[], name: string): readonly Message<'notes'>[] =>
-  [...new Map(unusual.map((each) => [each.key, each])).values()].map((each) =>
-    each.key === 'reading_surprising'
-      ? { group: 'notes', key: 'jar_reading_surprising', values: each.expected }
-      : each.key === 'sweetened_again'
-        ? { group: 'notes', key: 'jar_sweetened_again', values: { name } }
-        : { group: 'notes', key: `jar_${each.key}`, values: undefined },
-  )
+/** Less than a hydrometer tells. */
+const NOTICED_PERCENT = 0.1
+
+/** Whether an addition made the jar stronger; null where nobody would notice. */
+function isStronger(story: Story, seq: number): boolean | null {
+  const before = { ...story, happened: story.happened.filter((entry) => entry.seq !== seq) }
+  const [is, was] = [story, before].map((each) => contentsOf(each).outcome.abvPercent.value) as [number, number]
+  return Math.abs(is - was) < NOTICED_PERCENT ? null : is > was
+}
+
+/** What is unusual about a step, each kind once. */
+export const unusualNotes = (unusual: readonly Unusual[], story: Story): readonly Message<'notes'>[] =>
+  [...new Map(unusual.map((each) => [each.key, each])).values()].map((each): Message<'notes'> => {
+    switch (each.key) {
+      case 'reading_surprising':
+        return { group: 'notes', key: 'jar_reading_surprising', values: each.expected }
+      case 'sweetened_again':
+      case 'bottled_unsweetened':
+        return { group: 'notes', key: `jar_${each.key}`, values: { name: story.name } }
+      case 'added_spirit_after_straining':
+        return { group: 'notes', key: `jar_${each.key}`, values: { isStronger: isStronger(story, each.seq) } }
+      default:
+        return { group: 'notes', key: `jar_${each.key}`, values: undefined }
+    }
+  })
 
 interface Said {
   readonly headline: Reply['headline']
@@ -84,7 +103,7 @@ export function stepReply(context: Context, input: Input, recorded: Recorded, sa
     kitchen: kitchenOf(input),
   }
   const mending = dangerActions(view, context)
-  const notes = [...assumptionNotes(input), ...unusualNotes(unusual, story.name), ...(said.notes ?? [])]
+  const notes = [...assumptionNotes(input), ...unusualNotes(unusual, story), ...(said.notes ?? [])]
   const next = nextRows(view, context)
   if (isAlready) {
     const headline = unchangedHeadline(recorded, context)

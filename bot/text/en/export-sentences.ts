@@ -60,7 +60,7 @@ export const exportSentences = {
   notes: {
     calendar_again: () =>
       'Import it again after a change: reminders that have moved are moved there too. Those no longer needed stay until you delete them.',
-    export_json: () => '/notebook import: takes it in again, here or where another Larderbell runs.',
+    export_json: () => 'It can be taken in again, here or where another Larderbell runs. /help notebook says how.',
     export_json_parts: ({ files }: { readonly files: number }) =>
       `That is more than one file can hold to be taken in again: take in all ${files}, in any order.`,
     export_csv: () =>

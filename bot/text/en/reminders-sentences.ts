@@ -79,7 +79,7 @@ export const remindersSentences = {
 
   notes: {
     reminders_zone_assumed: ({ zone }: { readonly zone: string }) =>
-      `You chose no time zone, so I go by ${zone}; /reminders zone: takes a city near you, such as zone:Rome.`,
+      `You chose no time zone, so I go by ${zone}; to go by a city near you, type for example /reminders zone:Rome`,
     /** What the pause keeps from being said in time. */
     reminders_pause_hides: (
       {

@@ -60,7 +60,8 @@ export const settingsSentences = {
   },
 
   notes: {
-    settings_zone_assumed: () => 'You chose no time zone; /settings zone: takes a city near you, such as zone:Rome.',
+    settings_zone_assumed: () =>
+      'You chose no time zone. To go by a city near you, type for example /settings zone:Rome',
     settings_no_country: () =>
       'country: decides how I read dates such as 6/7, whose standard drinks I count and whose law I look at.',
     settings_zone_ahead: () => 'What is written of your jars keeps its days; what is still to come goes by this zone.',

@@ -27,7 +27,7 @@ const instead = (id: UndrinkableId): string => {
 }
 
 const withLine = (ask: string, line: string | null | undefined): string =>
-  line === null || line === undefined ? ask : `${ask} ${line}`
+  line === null || line === undefined ? ask.replace(/:$/, '.') : `${ask} ${line}`
 
 /** Why a spirit is not taken as it was said, and what to type instead. */
 export const spiritProblems = {

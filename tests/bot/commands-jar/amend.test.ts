@@ -48,7 +48,7 @@ describe('/jar correct', () => {
     await desk.ask('/jar taste lemon rating:3')
     desk.at('2026-11-20')
     expect(await desk.textOf('/jar strain lemon')).toContain(
-      'add it: /jar correct lemon entry:3 measured: and what you read.',
+      'once you have a reading, /jar correct lemon entry:3 asks for it.',
     )
     const { notes } = await desk.ask('/jar correct lemon entry:3 measured:910 ml')
     expect(notes.map(({ key }) => key)).not.toContain('jar_not_measured')
@@ -163,7 +163,7 @@ describe('/jar correct', () => {
     await desk.ask(LEMON)
     expect((await desk.refused('/jar correct lemon of:10 lemons + 100 g nutmeg')).code).toBe('over_ceiling')
     expect((await desk.refused('/jar correct lemon')).message).toMatch(
-      /^Say what to put right, one of of:, spirit:, measured:, .*; for example \/jar correct lemon measured:930 ml$/,
+      /^Say what to put right, one of of:, spirit:, measured:, .*; for example \/jar correct lemon when:yesterday$/,
     )
     expect((await desk.person()).jars[0]!.entries).toHaveLength(1)
   })

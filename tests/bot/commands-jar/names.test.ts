@@ -41,11 +41,13 @@ describe('names of jars', () => {
     const desk = jarDesk()
     await desk.ask(LEMON)
     const saidOf = async (line: string) => (await desk.refused(line)).message
-    expect(await saidOf('/jar strain lemon 440 ml 87%')).toContain('write measured:440 ml strength:87%.')
-    expect(await saidOf('/jar strain lemon 87%')).toContain('write strength:87%.')
-    expect(await saidOf('/jar sweeten lemon 700 ml 200 g')).toContain('water:700 ml sugar:200 g.')
+    expect(await saidOf('/jar strain lemon 440 ml 87%')).toContain(
+      'type: /jar strain lemon measured:440 ml strength:87%',
+    )
+    expect(await saidOf('/jar strain lemon 87%')).toContain('type: /jar strain lemon strength:87%')
+    expect(await saidOf('/jar sweeten lemon 700 ml 200 g')).toContain('strain it first')
     expect(await saidOf('/jar strain lemon measured:440 ml 87%')).toContain('write strength:87%')
-    expect(await saidOf('/jar shake lemon now')).toContain('“now”')
+    expect(await saidOf('/jar shake lemon now')).toContain('“lemon now”. Did you mean lemon?')
   })
 
   it('stand in the examples of what is lacking', async () => {

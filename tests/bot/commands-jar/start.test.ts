@@ -168,7 +168,9 @@ describe('a plan offers its jar', () => {
     await desk.ask('/jar start lemon peel of:80 g lemon peel spirit:1 l 95%')
     const text = await desk.textOf(line!)
     expect(text).toContain('lemon peel 2: started.')
-    expect(text).toContain('I call it after what is in it, lemon peel 2; /jar rename lemon peel 2 to: and another name')
+    expect(text).toContain(
+      'I call it after what is in it, lemon peel 2. /jar rename lemon peel 2 asks for another name.',
+    )
     desk.at('2026-11-02')
     const again = await desk.run(line!)
     expect((await desk.person()).jars).toHaveLength(2)

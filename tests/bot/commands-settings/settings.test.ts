@@ -19,7 +19,7 @@ test('shows what is set, and what was assumed', async () => {
       Country    none
       Time zone  UTC (assumed), where it is 12:00 on Thursday 24 December 2026
 
-    • You chose no time zone; /settings zone: takes a city near you, such as zone:Rome.
+    • You chose no time zone. To go by a city near you, type for example /settings zone:Rome
     • country: decides how I read dates such as 6/7, whose standard drinks I count and whose law I look
       at."
   `)

@@ -32,7 +32,7 @@ describe('ask', () => {
 
   it('shows the command in use where an option is missing', async () => {
     const { err } = await run(['/mix 1 l'])
-    expect(err).toBe('/mix also needs strength:, for example /mix 1 l strength:95%\n')
+    expect(err).toBe('/mix also needs strength:, for example /mix spirit:1 l strength:95%\n')
   })
 
   it.each(['/nan', '/broken text:x'])('apologises once for a fault of ours: %s', async (line) => {

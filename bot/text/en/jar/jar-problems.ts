@@ -50,23 +50,6 @@ const beginText = (names: readonly string[]): string => {
   return `${listed(more === 0 ? named : [...named, `${more} more`])} begin so`
 }
 
-const VOLUME = /^(\d[\d.,]*\s?(?:ml|cl|dl|l))\b/i
-const WEIGHT = /^(\d[\d.,]*\s?k?g)\b/i
-const STRENGTH = /^(\d[\d.,]*\s?%)/
-
-/** What follows a jar's name with the names of its options, where that can be told. */
-function namedRest(rest: string): string {
-  const volume = VOLUME.exec(rest)?.[1]
-  const after = volume === undefined ? rest : rest.slice(volume.length).trim()
-  const [strength, weight] = [STRENGTH.exec(after)?.[1], WEIGHT.exec(after)?.[1]]
-  if (weight !== undefined) return volume === undefined ? `measured:${weight}` : `water:${volume} sugar:${weight}`
-  const said = [
-    ...(volume === undefined ? [] : [`measured:${volume}`]),
-    ...(strength === undefined ? [] : [`strength:${strength}`]),
-  ]
-  return said.length === 0 ? `an option’s name and a colon go before “${rest}”` : `write ${said.join(' ')}`
-}
-
 /** What was wrong with what was said of a jar. */
 export const jarProblems = {
   cannot_follow: cannotFollow,
@@ -93,8 +76,8 @@ export const jarProblems = {
     `The ${jar} jar was not there yet ${on(day, format)}; give a day from its start on.`,
   in_the_future: ({ typed }) => `“${typed}” has not come yet; say when it was, or leave when: out for now.`,
   no_such_jar: ({ typed, nearest, begun, several = [] }) => {
-    if (begun)
-      return `You have no jar “${typed}”. If it is ${begun.name}, say what the rest is: ${namedRest(begun.rest)}.`
+    if (begun?.line !== undefined) return `You have no jar “${typed}”. If it’s ${begun.name}, type: ${begun.line}`
+    if (begun) return `You have no jar “${typed}”. Did you mean ${begun.name}?`
     if (several.length > 0) return `You have no jar “${typed}”; ${beginText(several)}: which one?`
     if (nearest !== null) return `You have no jar “${typed}”; did you mean ${nearest}?`
     return typed.toLowerCase() === 'all'

@@ -63,11 +63,11 @@ export const stepSentences = {
   notes: {
     ...unusualNotes,
     jar_named: ({ name }: { readonly name: string }) =>
-      `I call it after what is in it, ${name}; /jar rename ${quoted(name)} to: and another name changes that.`,
+      `I call it after what is in it, ${name}. /jar rename ${quoted(name)} asks for another name.`,
     jar_zone_assumed: ({ zone }: { readonly zone: string }) =>
       `I take ${zone} for your time zone; all days and reminders go by it.`,
     jar_not_measured: ({ name, entry, isStrengthRead }: NotMeasured) =>
-      `${isStrengthRead ? 'How much it is was not' : 'Nothing was'} measured, so I reckon with what I expect; once you have a reading, add it: /jar correct ${quoted(name)} entry:${entry} measured: and what you read.`,
+      `${isStrengthRead ? 'How much it is was not' : 'Nothing was'} measured, so I reckon with what I expect; once you have a reading, /jar correct ${quoted(name)} entry:${entry} asks for it.`,
     /** `at20`: what was read, brought to 20 °C; null where it was read there. */
     jar_reading: (
       { abvPercent, at20 }: { readonly abvPercent: Measured; readonly at20: Measured | null },

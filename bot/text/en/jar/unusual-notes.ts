@@ -5,8 +5,14 @@ import type { Format } from '../../format.ts'
 
 type Plain = Exclude<Unusual, { readonly expected: Expected }>['key']
 
-type Notes = { readonly [Key in Exclude<Plain, 'sweetened_again'> as `jar_${Key}`]: () => string } & {
-  readonly jar_sweetened_again: (jar: { readonly name: string }) => string
+type Named = 'sweetened_again' | 'bottled_unsweetened'
+
+type Notes = {
+  readonly [Key in Exclude<Plain, Named | 'added_spirit_after_straining'> as `jar_${Key}`]: () => string
+} & {
+  readonly [Key in Named as `jar_${Key}`]: (jar: { readonly name: string }) => string
+} & {
+  readonly jar_added_spirit_after_straining: (now: { readonly isStronger: boolean | null }) => string
   readonly jar_reading_surprising: (expected: Expected, format: Format) => string
 }
 
@@ -20,14 +26,18 @@ const expectedText = ({ amount, abvPercent }: Expected, format: Format): string 
 
 /** What is unusual about a step that was recorded all the same. */
 export const unusualNotes: Notes = {
+  jar_added_spirit_after_straining: ({ isStronger }) => {
+    if (isStronger === null) return 'It’s strained already. Its strength stays as it was.'
+    return `It’s strained already, so this makes it ${isStronger ? 'stronger' : 'weaker'} than planned.`
+  },
+  jar_bottled_unsweetened: ({ name }) =>
+    `No sugar went in, as far as I know. If some did, /jar sweeten ${quoted(name)} asks how much.`,
   jar_shaken_after_straining: () => 'It is strained already and needs no more shaking.',
-  jar_added_spirit_after_straining: () => 'It is strained already: spirit makes it stronger than planned.',
   jar_strained_early: () => 'That is earlier than planned; it may taste faint.',
   jar_reading_surprising: (expected, format) =>
     `I expected ${expectedText(expected, format)}; if a number slipped, /jar correct puts it right.`,
   jar_sweetened_again: ({ name }) =>
     `It was sweetened before; I count both. If that was typed twice, /jar undo ${quoted(name)} takes one back.`,
-  jar_bottled_unsweetened: () => 'No sugar went in; if some did, say so with /jar sweeten and the day in when:.',
   jar_changed_after_bottling: () => 'It is in bottles already; I count this as if it went into all of it.',
   jar_opened_unbottled: () => 'It was never bottled, as far as I know.',
   jar_opened_early: () => 'It has not rested as long as planned; it will be better later.',

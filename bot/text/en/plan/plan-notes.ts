@@ -132,9 +132,9 @@ export const planNotes = {
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
   plan_adjust: (values: PlanAdjust, format: Format) =>
-    'The strained liquid holds sugar already, so a hydrometer cannot read it: measure how much there is and type' +
+    'The strained liquid holds sugar already, so a hydrometer cannot read it. Measure how much there is, put that in, and type:' +
     ` /adjust liqueur:${Math.round(values.infusionMl)} ml strength:${format.plain(values.abvPercent, 1)}% sweetness:${Math.round(values.sugarGPerL)} g/L` +
-    ` to-strength:${format.plain(values.toAbvPercent, 1)}% to-sweetness:${format.plain(values.toSugarGPerL, 0)} g/L with your own volume.`,
+    ` to-strength:${format.plain(values.toAbvPercent, 1)}% to-sweetness:${format.plain(values.toSugarGPerL, 0)} g/L`,
   plan_measure: ({ isSyrup }: { readonly isSyrup: boolean }) =>
     isSyrup
       ? 'The syrup is what I expect; after straining, measure the liquid and ask /syrup for the real one.'

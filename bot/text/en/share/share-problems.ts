@@ -15,7 +15,7 @@ export const shareProblems = {
   share_discarded: ({ jar }) =>
     `The ${jar} jar was thrown away, so I do not hold it out to others. If that was a slip, /jar undo takes it back.`,
   bad_share: ({ typed }) =>
-    `“${typed}” names no batch that was shared; press its button, or type /plan from: and its code.`,
+    `“${typed}” names no batch that was shared; press its button, or ask its maker for the batch’s code.`,
   share_withdrawn: () => 'Whoever made this batch shares it no longer, so I keep its recipe to myself.',
   share_gone: () => 'This batch is shared no longer: whoever made it has nothing here by that name any more.',
 } satisfies { readonly [Key in keyof ShareProblems]: (values: ShareProblems[Key], format: Format) => string }

@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest'
+import { NOW_MS, readme, somebody, typed } from './corpus.ts'
+import { deskOf, faultOf, type Offer, offersOf, type Setting } from './offers.ts'
+
+/** What is wrong with an offer, as things stand or once the line that was answered with it is recorded. */
+async function faultAfter(offer: Offer, line: string, setting: Setting): Promise<string | null> {
+  const before = await faultOf(offer, setting)
+  if (before === null) return null
+  const desk = await deskOf(setting)
+  await desk.run(line)
+  return faultOf(offer, { ...setting, person: await desk.person() })
+}
+
+async function faultsOf(lines: readonly string[], place: Setting['place']) {
+  const setting = { person: await somebody(place), nowMs: NOW_MS, place, zone: 'UTC' }
+  const seen = new Set<string>()
+  const faults: string[] = []
+  for (const line of lines) {
+    for (const offer of await offersOf(line, setting)) {
+      if (seen.has(offer.line)) continue
+      seen.add(offer.line)
+      const fault = await faultAfter(offer, line, setting)
+      if (fault !== null) faults.push(`${line} offers ${offer.line}: ${fault}`)
+    }
+  }
+  return { faults, offers: seen.size }
+}
+
+it.each([['console'], ['private']] as const)(
+  'every line that is offered, typed, does what it says: %s',
+  async (kind) => {
+    const { faults, offers } = await faultsOf([...typed, ...readme], { kind })
+    expect(faults).toEqual([])
+    expect(offers).toBeGreaterThan(200)
+  },
+  120_000,
+)
