@@ -10,7 +10,8 @@ import { readForm } from './form.ts'
 import type { InTurn } from './in-turn.ts'
 import { keptLine, type Pressed, pressed } from './pressed.ts'
 import type { Presses, PressOf } from './presses.ts'
-import { hasDone, saidAgain, saidTo, saidToForm } from './said.ts'
+import { readTypedLine } from './retype.ts'
+import { hasDone, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from './said.ts'
 import { sentenceSaid } from './said-messages.ts'
 import { nudgeBehind, sayOnNudge, takeBackOnNudge } from './say-on-nudge.ts'
 import { showToAll } from './show-to-all.ts'
@@ -18,7 +19,7 @@ import type { InteractionDesk, Turn } from './turn.ts'
 import type { Answered } from './wire.ts'
 import { readZoneChoice } from './zone-choice.ts'
 
-type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' }>
+type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
 
 /** Answers buttons, choices and forms; each belongs to the person that it was made for. */
 export const componentsFor = (
@@ -37,10 +38,11 @@ export const componentsFor = (
   ): Promise<Answered> => {
     const behind = nudgeBehind(interaction, asked)
     const dispatch = { ...asked, behind }
-    const act = () =>
-      read.kind === 'again'
-        ? saidAgain(() => formAgain(read.line, dispatch), dispatch)
-        : saidTo(() => keptLine(read.line, dispatch), dispatch)
+    const act = () => {
+      if (read.kind === 'again') return saidAgain(() => formAgain(read.line, dispatch), dispatch)
+      const line = () => keptLine(read.line, dispatch)
+      return read.kind === 'retype' ? saidRetype(line, dispatch) : saidTo(line, dispatch)
+    }
     const acted = presses.once(press, now(), act, hasDone)
     const work = acted.then((once) => {
       // The answer goes out now: what is written on the reminder afterwards may take its time.
@@ -70,7 +72,7 @@ export const componentsFor = (
     const { dispatch, say } = turn
     const read = pressed(interaction.customId, dispatch.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
-    if (read.kind === 'unknown') return say(calls.unknownButton())
+    if (read.kind === 'unknown' || read.kind === 'typed') return say(calls.unknownButton())
     // What anybody may press, several may press at once.
     const { userId } = dispatch
     const pressOf = { button: `${interaction.message.id} ${interaction.customId} ${userId}`, userId }
@@ -83,6 +85,11 @@ export const componentsFor = (
   ): Promise<Answered> => {
     const read = pressed(interaction.customId, asked.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
+    if (read.kind === 'typed') {
+      const typed = saidToTyped(readTypedLine(interaction.components), asked)
+      presses.otherwise(asked.userId, typed.then(hasDone))
+      return respond(typed)
+    }
     if (read.kind !== 'line') return say(calls.unknownButton())
     const nudge = nudgeBehind(interaction, asked)
     const dispatch = { ...asked, behind: nudge }

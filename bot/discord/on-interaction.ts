@@ -3,7 +3,7 @@ import { emergencyIn } from '../chat/emergency.ts'
 import { trace } from '../chat/trace.ts'
 import { atMost } from './after.ts'
 import { suggest } from './autocomplete.ts'
-import { callOf, helpLine, pathOf, typedIn } from './call-of.ts'
+import { callOf, helpLine, lineTyped, pathOf, typedIn } from './call-of.ts'
 import { typedInForm } from './form.ts'
 import { newTurns } from './in-turn.ts'
 import { componentsFor } from './on-component.ts'
@@ -54,7 +54,8 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     const seconds = rate.take(dispatch.userId, dispatch.nowMs)
     if (seconds > 0) return say(calls.tooFast({ seconds }))
     if (!interaction.isChatInputCommand()) return answerComponent(interaction, turn)
-    const work = saidTo(async () => helpLine(interaction) ?? callOf(interaction, commands), dispatch)
+    const read = async () => helpLine(interaction) ?? callOf(interaction, commands)
+    const work = saidTo(read, dispatch, lineTyped(interaction))
     presses.otherwise(dispatch.userId, work.then(hasDone))
     return respond(work)
   }

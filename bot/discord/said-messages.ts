@@ -8,9 +8,11 @@ import { trace } from '../chat/trace.ts'
 import type { en } from '../text/en/index.ts'
 import { againId, type KeptForm } from './again.ts'
 import { type ButtonIds, buttonIds } from './button-ids.ts'
+import type { TypedLine } from './call-of.ts'
 import { encodeCustomId } from './custom-id.ts'
 import type { MessagePayload } from './message-payload.ts'
 import { type Behind, keepTrace } from './nudge-trace.ts'
+import { retypeId } from './retype.ts'
 import { type Speech, speechIn } from './speech.ts'
 import { sentenceMessage, toMessages } from './to-messages.ts'
 import { withFiles } from './with-files.ts'
@@ -79,14 +81,17 @@ const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech
   }
 }
 
-/** Where trying again with something else can help. */
-const isMendable = (outcome: Outcome | HelpPage): boolean => !outcome.ok && outcome.error.code !== 'wrong_stage'
+/** What somebody sent: a form, or a line, which can name another jar as well. */
+export type SentBefore = KeptForm | TypedLine
 
-/** The button that opens a form again; null where nothing was wrong with what was filled in, or it cannot be kept. */
-const againIn = async (outcome: Outcome | HelpPage, sent: KeptForm | null, dispatch: Dispatch) => {
-  if (sent === null || !isMendable(outcome)) return null
+const isForm = (sent: SentBefore): sent is KeptForm => 'filled' in sent
+
+/** The button that opens it again; null where it was not wrong, or cannot be kept. */
+const againIn = async (outcome: Outcome | HelpPage, sent: SentBefore | null, dispatch: Dispatch) => {
+  if (sent === null || outcome.ok) return null
+  if (isForm(sent) && outcome.error.code === 'wrong_stage') return null
   try {
-    return await againId(sent, dispatch)
+    return await (isForm(sent) ? againId(sent, dispatch) : retypeId(sent, dispatch))
   } catch (error) {
     if (!(error instanceof StorageError)) dispatch.log(trace(error))
     return null
@@ -113,6 +118,23 @@ export const sentenceSaid = (sentence: string, dispatch: CallDispatch): SaidMess
   isPublic: false,
 })
 
+/** A line that was sent in a form and asks for another: Discord takes none as the answer, so a button opens it. */
+export const formOffered = async (line: string, dispatch: CallDispatch): Promise<SaidMessages> => {
+  const { userId: owner, language, assumedZone, log } = dispatch
+  const ids = await attempt(
+    () => buttonIds([line], { owner, nudgeId: null }, dispatch),
+    () => null,
+    log,
+  )
+  if (!ids.ok) return messagesOf(ids, dispatch)
+  const customId = ids.result.get(line)
+  const { discord } = language
+  const buttons = customId === undefined ? [] : [{ label: discord.openForm(), customId, isMain: true }]
+  const speech = speechIn(language, assumedZone)
+  const message = sentenceMessage(discord.formNext(), renderingFor(owner, NO_IDS), speech, buttons)
+  return { kind: 'messages', messages: [message], outcome: null, isPublic: false }
+}
+
 /** A choice of zone under what took one for granted. */
 const withChoice = (
   messages: readonly MessagePayload[],
@@ -130,7 +152,7 @@ const withChoice = (
 export const messagesOf = async (
   outcome: Outcome | HelpPage,
   dispatch: CallDispatch,
-  sent: KeptForm | null = null,
+  sent: SentBefore | null = null,
 ): Promise<SaidMessages> => {
   const { userId, language, log } = dispatch
   const path = outcome.path === null ? null : { path: outcome.path, options: {} }

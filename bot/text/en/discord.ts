@@ -14,6 +14,9 @@ export const discordText = {
   showEverybody: () => 'Show everybody',
   /** Opens a form again as it was filled in. */
   tryAgain: () => 'Try again',
+  /** Of a line that asks for a form, and on the button that opens it. */
+  formNext: () => 'One more step: a short form asks for the rest.',
+  openForm: () => 'Open the form',
   /** In the place of pictures of an answer shown to everybody. */
   picturesGone: () => 'The picture that belongs here could not be had from Discord any more; ask anew to see it.',
   cautioned: (text: string) => `⚠ ${text}`,
