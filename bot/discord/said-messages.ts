@@ -27,6 +27,8 @@ export interface CallDispatch extends Dispatch {
   readonly language: typeof en
   /** What Discord calls the person's language: `en-GB`. */
   readonly locale: string
+  /** Nobody else reads along: answers are ordinary messages, which stay. */
+  readonly isAlone: boolean
   /** Told before what takes long to draw is drawn. */
   readonly slow: (isPublic: boolean) => void
   /** The button of a nudge that led to this; left out, or null, where none did. */
@@ -98,22 +100,22 @@ const againIn = async (outcome: Outcome | HelpPage, sent: SentBefore | null, dis
   }
 }
 
-const renderingFor = (owner: string, ids: ButtonIds, isPrivate = true) => ({
+const renderingFor = ({ userId: owner, isAlone }: CallDispatch, ids: ButtonIds, isPublic = false) => ({
   owner,
-  isPrivate,
+  isPrivate: !isPublic && !isAlone,
   pings: false,
   ids,
   mostMessages: MOST_MESSAGES,
 })
 
 /** One sentence for one person. */
-export const sentenceFor = (owner: string, sentence: string, { language, assumedZone }: CallDispatch): MessagePayload =>
-  sentenceMessage(sentence, renderingFor(owner, NO_IDS), speechIn(language, assumedZone))
+export const sentenceFor = (sentence: string, dispatch: CallDispatch): MessagePayload =>
+  sentenceMessage(sentence, renderingFor(dispatch, NO_IDS), speechIn(dispatch.language, dispatch.assumedZone))
 
 /** The same as an answer in which nothing was run. */
 export const sentenceSaid = (sentence: string, dispatch: CallDispatch): SaidMessages => ({
   kind: 'messages',
-  messages: [sentenceFor(dispatch.userId, sentence, dispatch)],
+  messages: [sentenceFor(sentence, dispatch)],
   outcome: null,
   isPublic: false,
 })
@@ -131,7 +133,7 @@ export const formOffered = async (line: string, dispatch: CallDispatch): Promise
   const { discord } = language
   const buttons = customId === undefined ? [] : [{ label: discord.openForm(), customId, isMain: true }]
   const speech = speechIn(language, assumedZone)
-  const message = sentenceMessage(discord.formNext(), renderingFor(owner, NO_IDS), speech, buttons)
+  const message = sentenceMessage(discord.formNext(), renderingFor(dispatch, NO_IDS), speech, buttons)
   return { kind: 'messages', messages: [message], outcome: null, isPublic: false }
 }
 
@@ -154,7 +156,7 @@ export const messagesOf = async (
   dispatch: CallDispatch,
   sent: SentBefore | null = null,
 ): Promise<SaidMessages> => {
-  const { userId, language, log } = dispatch
+  const { language, log } = dispatch
   const path = outcome.path === null ? null : { path: outcome.path, options: {} }
   const reply = outcome.ok && 'reply' in outcome ? outcome.reply : null
   const isPublic = reply?.visibility === 'public'
@@ -162,7 +164,7 @@ export const messagesOf = async (
     const speech = speechIn(language, await zoneOf(dispatch))
     const ids = await idsOf(outcome, dispatch, speech)
     const again = await againIn(outcome, sent, dispatch)
-    const messages = toMessages(outcome, { ...renderingFor(userId, ids, !isPublic), again }, speech)
+    const messages = toMessages(outcome, { ...renderingFor(dispatch, ids, isPublic), again }, speech)
     if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)
     const files = reply === null ? [] : await drawFiles(reply, speech.plainWords, log)
     return withChoice(withFiles(messages, files, speech), outcome, dispatch)
@@ -170,7 +172,7 @@ export const messagesOf = async (
   const shown = await attempt(show, () => path, log)
   const ran = 'entries' in outcome ? null : outcome
   if (!shown.ok) {
-    const excuse = sentenceFor(userId, language.problems.internal(), dispatch)
+    const excuse = sentenceFor(language.problems.internal(), dispatch)
     return { kind: 'messages', messages: [excuse], outcome: ran, isPublic: false }
   }
   return { kind: 'messages', messages: shown.result, outcome: ran, isPublic, posted: reply?.posted }

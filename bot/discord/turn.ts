@@ -9,7 +9,7 @@ import type { After } from './after.ts'
 import { attachmentsOf, pathOf } from './call-of.ts'
 import { placeCheck } from './check-place.ts'
 import { openAttachment } from './open-attachment.ts'
-import { placeOf } from './place-of.ts'
+import { isAloneIn, placeOf } from './place-of.ts'
 import { respond } from './respond.ts'
 import type { Said } from './said.ts'
 import { type CallDispatch, sentenceFor } from './said-messages.ts'
@@ -53,6 +53,7 @@ export const nameOf = (interaction: Interaction): string =>
 export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn => {
   const { commands, language, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } = desk
   const userId = interaction.user.id
+  const isAlone = isAloneIn(interaction)
   const facts = {
     userId,
     channelType: interaction.channel?.type ?? null,
@@ -78,11 +79,12 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     log,
     language,
     locale: interaction.locale,
+    isAlone,
     slow: tellSlow,
     ...(interaction.isChatInputCommand() && { openFile: openAttachment(attachmentsOf(interaction), api) }),
   }
   const wire = wireOf({ answers, rest }, interaction, after)
-  const sentence = (text: string) => sentenceFor(userId, text, dispatch)
+  const sentence = (text: string) => sentenceFor(text, dispatch)
   const excuse = (error: unknown) => {
     log(`${nameOf(interaction)}: ${trace(error)}`)
     return sentence(language.problems.internal())
@@ -92,6 +94,6 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     dispatch,
     say: (text) => wire.message(sentence(text)),
     respond: (work) =>
-      respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), after, slow, log }),
+      respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), isAlone, after, slow, log }),
   }
 }

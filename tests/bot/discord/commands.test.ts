@@ -165,7 +165,7 @@ it('knows where it was asked', async () => {
   const user = fake.newUser('maker')
   fake.join(fake.guild, user)
   const elsewhere = fake.newChannel(fake.newGuild('elsewhere', { hasBot: false }), 'talk')
-  for (const channel of [fake.channel, fake.dm(user), fake.newGroup('two', user, fake.user), elsewhere]) {
+  for (const channel of [fake.channel, fake.newGroup('two', user, fake.user), elsewhere]) {
     const answer = await fake.slash('mix', { spirit: '1 l', strength: '95%', water: '1 l' }, { user, channel })
     expect(answer.text).toMatch(/^\*\*You get/)
     expect(answer.isPrivate).toBe(true)
