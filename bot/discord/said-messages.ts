@@ -2,12 +2,12 @@ import { StorageError } from '../../store/storage-error.ts'
 import type { Asker } from '../chat/command.ts'
 import { drawFiles } from '../chat/draw-files.ts'
 import { attempt, type Dispatch, type Outcome } from '../chat/execute.ts'
-import type { HelpPage } from '../chat/help.ts'
+import { HELP, type HelpPage } from '../chat/help.ts'
 import type { Reply } from '../chat/reply.ts'
 import { trace } from '../chat/trace.ts'
 import type { en } from '../text/en/index.ts'
 import { againId, type KeptForm } from './again.ts'
-import { type ButtonIds, buttonIds } from './button-ids.ts'
+import { type ButtonIds, buttonIds, pathOf } from './button-ids.ts'
 import type { TypedLine } from './call-of.ts'
 import { encodeCustomId } from './custom-id.ts'
 import type { MessagePayload } from './message-payload.ts'
@@ -63,7 +63,10 @@ const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech
   if (!outcome.ok || !('reply' in outcome)) return NO_IDS
   try {
     const { actions } = outcome.reply
-    const own = actions.filter(({ audience }) => audience === undefined).map(({ line }) => line)
+    const own = actions
+      .filter(({ audience, isChangedFirst }) => audience === undefined && isChangedFirst === undefined)
+      .map(({ line }) => line)
+    const changed = actions.filter(({ isChangedFirst }) => isChangedFirst).map(({ line }) => line)
     const undo = own.filter((line) => UNDO.test(line))
     const nudge = undo.length === 0 ? null : ((await behind) ?? null)
     const traceId = nudge === null ? null : await keepTrace(nudge, outcome.reply, { ...dispatch, speech })
@@ -71,11 +74,16 @@ const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech
       ...(await buttonIds(own, { owner, nudgeId: null }, { store, commands })),
       ...(traceId === null ? [] : await buttonIds(undo, { owner, nudgeId: traceId }, { store, commands })),
     ])
+    const toChange: (readonly [string, string])[] = []
+    for (const line of changed) {
+      const id = await retypeId({ line, path: pathOf(line, commands) ?? HELP }, dispatch)
+      if (id !== null) toChange.push([line, id])
+    }
     const open = actions.flatMap(({ line, audience }): (readonly [string, string])[] => {
       const id = audience === 'anyone' ? encodeCustomId({ owner: null, line, nudgeId: null }) : null
       return id === null ? [] : [[line, id]]
     })
-    return new Map([...ids, ...open])
+    return new Map([...ids, ...toChange, ...open])
   } catch (error) {
     // What cannot be kept is shown as a line to type.
     if (!(error instanceof StorageError)) log(trace(error))
@@ -111,6 +119,14 @@ const renderingFor = ({ userId: owner, isAlone }: CallDispatch, ids: ButtonIds, 
 /** One sentence for one person. */
 export const sentenceFor = (sentence: string, dispatch: CallDispatch): MessagePayload =>
   sentenceMessage(sentence, renderingFor(dispatch, NO_IDS), speechIn(dispatch.language, dispatch.assumedZone))
+
+/** What a place is tried with: it names whom it reminds, as reminders do. */
+export const proofMessage = (owner: string, language: CallDispatch['language']): MessagePayload =>
+  sentenceMessage(
+    language.discord.proof(),
+    { owner, isPrivate: false, pings: true, ids: NO_IDS, mostMessages: 1 },
+    speechIn(language, 'UTC'),
+  )
 
 /** The same as an answer in which nothing was run. */
 export const sentenceSaid = (sentence: string, dispatch: CallDispatch): SaidMessages => ({

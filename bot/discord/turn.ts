@@ -1,5 +1,6 @@
 import type { Interaction, REST } from 'discord.js'
 import type { Store } from '../../store/store.ts'
+import type { ProvePlace } from '../chat/command.ts'
 import type { Doubts } from '../chat/doubts.ts'
 import type { Dispatch } from '../chat/execute.ts'
 import { trace } from '../chat/trace.ts'
@@ -10,9 +11,10 @@ import { attachmentsOf, pathOf } from './call-of.ts'
 import { placeCheck } from './check-place.ts'
 import { openAttachment } from './open-attachment.ts'
 import { isAloneIn, placeOf } from './place-of.ts'
+import { provePlaceBy } from './prove-place.ts'
 import { respond } from './respond.ts'
 import type { Said } from './said.ts'
-import { type CallDispatch, sentenceFor } from './said-messages.ts'
+import { type CallDispatch, proofMessage, sentenceFor } from './said-messages.ts'
 import { type Answered, type Wire, wireOf } from './wire.ts'
 import { withdrawPostBy } from './withdraw-post.ts'
 
@@ -23,7 +25,7 @@ export interface InteractionDesk {
   readonly assumedZone: string
   readonly now: () => number
   /** Places that took no reminders. */
-  readonly closed: Pick<ClosedPlaces, 'has'>
+  readonly closed: Pick<ClosedPlaces, 'has' | 'open' | 'close'>
   /** Attempts that may have been kept. */
   readonly doubts?: Doubts
   readonly after: After
@@ -64,12 +66,20 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
   const slow = new Promise<boolean>((resolve) => {
     tellSlow = resolve
   })
+  const sendProof = provePlaceBy({ userId, rest, message: () => proofMessage(userId, language), log })
+  const provePlace: ProvePlace = async (place) => {
+    const proof = await sendProof(place)
+    if (proof === 'sent') closed.open(userId, place)
+    if (proof === 'closed') closed.close(userId, place)
+    return proof
+  }
   const dispatch: CallDispatch = {
     userId,
     place: placeOf(interaction),
     assumedZone,
     store,
     lackingAt: placeCheck(facts, rest),
+    provePlace,
     isClosed: (place) => closed.has(userId, place),
     withdrawPost: withdrawPostBy({ rest, sentence: language.discord.withdrawn(), log }),
     newAttempt: () => interaction.id,

@@ -52,6 +52,8 @@ export const discordText = {
     const needed = lacking.flatMap((each) => (each in rights ? [rights[each as keyof typeof rights]] : []))
     return `I cannot remind you here, because I lack the permission ${listed(needed)}: have it given to me in this channel, ${CHOOSE_PRIVATE}.`
   },
+  /** Sent to the place that somebody chose, so that they see it arrive. */
+  proof: () => 'This is where I’ll remind you of your jars.',
   fileFailed: ({ name, isTooBig }: { readonly name: string; readonly isTooBig: boolean }) =>
     `The file ${name} ${isTooBig ? 'is too big for Discord' : 'could not be made'}; the answer holds without it.`,
   /** In the place of a batch that is shared no longer. */
