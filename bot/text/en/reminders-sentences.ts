@@ -131,7 +131,7 @@ export const remindersSentences = {
 export const remindersText = {
   summary: 'Where and when your jars remind you: shows it, or changes what you give',
   options: {
-    place: 'here is where you are writing, private a message to you alone, console the terminal',
+    place: 'here is where you are writing, private a message to you alone',
     time: 'Time of day: 9, 09:00, 9 am, 18.30',
     zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; default takes it back',
     shake: 'How often to be reminded to shake: daily, every other day, or off',

@@ -7,6 +7,7 @@ import { commands } from '../test-desk.ts'
 import { type Connected, connecting } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf } from './fake/shown-text.ts'
+import { TERMINAL_WORDS } from './terminal-words.ts'
 
 let fake: FakeDiscord
 let bot: Connected
@@ -112,6 +113,7 @@ it.each(examples.filter((line) => !takesFile(line)))('answers %s', async (line) 
   // An answer's first line stands out; a sentence about what was wrong does not.
   expect(answer.text).toMatch(/^\*\*.+\*\*/)
   expect(answer.text).not.toMatch(/undefined|null|NaN|\[object/)
+  expect(answer.text).not.toMatch(TERMINAL_WORDS)
   const labels = buttonsOf(answer.message!.json).map(({ label }) => label)
   if (isPublic) expect(labels).toContain(en.sentences.actions.make_too())
   else expect(labels.includes(en.discord.showEverybody())).toBe(!CONFIDENTIAL.test(line))

@@ -59,7 +59,7 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
     expect(started).toMatch(/^── 1 · only wren sees it\n\*\*lemon: started[\s\S]*Strain:\*\* from \d+ \w+ 20\d\d to/)
     expect(started).toContain('[Undo] [Show everybody]\n  choose (')
     expect(here).toContain('this channel')
-    expect(list).toMatch(/ {2}picture: \S+\/files\/3-larderbell-shelf\.png \(One jar/)
+    expect(list).toMatch(/ {2}picture: \S+\/files\/\d-larderbell-shelf\.png \(One jar/)
     expect(offered).toMatch(/^ {2}offered: lemon \(sends #\w+\)\n/)
     expect(unnamed).toContain('In Discord every option has its name; “lemon” has none.')
     expect(unknown).toContain('did you mean press?')

@@ -111,6 +111,12 @@ describe('/reminders', () => {
     expect(labels(again)).toContain('Stop reminders')
   })
 
+  it('knows no place that is elsewhere', async () => {
+    const form = await fake.press((await fake.slash('reminders')).message, 'Time…')
+    const refused = await fake.submit(form, { line: '/reminders place:console' })
+    expect(refused.text).toBe('I can’t remind you at “console” from here. Say here or private.')
+  })
+
   it('offers nothing in private that is the same twice', async () => {
     expect(labels(await fake.slash('reminders', {}, alone()))).toEqual([PRIVATE, 'Time…', 'Stop reminders'])
   })
