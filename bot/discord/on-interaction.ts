@@ -2,6 +2,7 @@ import type { AutocompleteInteraction, Interaction } from 'discord.js'
 import { emergencyIn } from '../chat/emergency.ts'
 import { trace } from '../chat/trace.ts'
 import { atMost } from './after.ts'
+import { sayElsewhere } from './answered-elsewhere.ts'
 import { suggest } from './autocomplete.ts'
 import { callOf, helpLine, lineTyped, pathOf, typedIn } from './call-of.ts'
 import { typedInForm } from './form.ts'
@@ -29,11 +30,12 @@ const typedOf = (interaction: Interaction): string => {
 
 /** Answers slash commands, completions, buttons, choices and forms. */
 export const interactionsFor = (desk: InteractionDesk): Interactions => {
-  const { commands, language, after, log } = desk
+  const { commands, language, after, log, rest, sent } = desk
   const { calls } = language
   const rate = newRate()
   const presses = newPresses()
-  const answerComponent = componentsFor(desk, newTurns(), presses)
+  const inTurn = newTurns()
+  const answerComponent = componentsFor(desk, inTurn, presses)
   const open = new Set<Promise<void>>()
   let isStopping = false
 
@@ -57,7 +59,11 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     const read = async () => helpLine(interaction) ?? callOf(interaction, commands)
     const work = saidTo(read, dispatch, lineTyped(interaction))
     presses.otherwise(dispatch.userId, work.then(hasDone))
-    return respond(work)
+    try {
+      return await respond(work)
+    } finally {
+      if (sent) await sayElsewhere(work, dispatch, { sent, editing: { rest, inTurn, log }, pressedOn: null })
+    }
   }
 
   const guarded = async (interaction: Interaction): Promise<void> => {

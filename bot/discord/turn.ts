@@ -15,6 +15,7 @@ import { provePlaceBy } from './prove-place.ts'
 import { respond } from './respond.ts'
 import type { Said } from './said.ts'
 import { type CallDispatch, proofMessage, sentenceFor } from './said-messages.ts'
+import type { SentNudges } from './sent-nudges.ts'
 import { type Answered, type Wire, wireOf } from './wire.ts'
 import { withdrawPostBy } from './withdraw-post.ts'
 
@@ -26,6 +27,8 @@ export interface InteractionDesk {
   readonly now: () => number
   /** Places that took no reminders. */
   readonly closed: Pick<ClosedPlaces, 'has' | 'open' | 'close'>
+  /** Where the last reminders stand; left out, they are not changed from elsewhere. */
+  readonly sent?: SentNudges
   /** Attempts that may have been kept. */
   readonly doubts?: Doubts
   readonly after: After
