@@ -9,6 +9,12 @@ import type { Reply } from './reply.ts'
 /** What is lacking at a place, at once; nothing where all is well. */
 export type PlaceCheck = (place: Place) => Promise<readonly Lacking[]>
 
+/** What came of a message to a place where somebody wants to be reminded. `closed`: it will never take one. */
+export type Proof = 'sent' | 'closed' | 'failed'
+
+/** Sends one. Never throws. */
+export type ProvePlace = (place: Place) => Promise<Proof>
+
 /** `out_of_reach`: a place that takes no changes of mine. `failed`: it may be tried again. */
 export type PostChange = 'changed' | 'gone' | 'out_of_reach' | 'failed'
 
@@ -28,6 +34,8 @@ export interface Asker {
   readonly store: Store
   /** Where it is left out, no place lacks anything. */
   readonly lackingAt?: PlaceCheck
+  /** Where it is left out, a place is believed. */
+  readonly provePlace?: ProvePlace
   /** Whether a place did not take the person's last reminder; where it is left out, none is known to be closed. */
   readonly isClosed?: (place: Place) => boolean
   /** Where it is left out, no file can be given. */

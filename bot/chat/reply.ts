@@ -11,6 +11,8 @@ export interface Action {
   readonly audience?: 'anyone'
   /** Left out where there are no buttons, and where it has no room on one: the line can be typed without being offered. */
   readonly isButtonOnly?: true
+  /** A button opens the line in a form, to be changed before it is sent. */
+  readonly isChangedFirst?: true
 }
 
 export interface Row {

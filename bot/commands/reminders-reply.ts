@@ -1,14 +1,15 @@
 import { agenda } from '../../core/jar/agenda.ts'
-import { isLapsed } from '../../core/jar/duty.ts'
+import { ENDLESS, isLapsed } from '../../core/jar/duty.ts'
 import { storyOf } from '../../core/jar/story.ts'
 import { type IsoDay, isoDay, isoTime } from '../../core/quantity/calendar.ts'
 import { dayAt, minutesAt } from '../../core/quantity/zone.ts'
 import { type Due, dutySettings, untold } from '../../store/due.ts'
 import type { Person, Place } from '../../store/person.ts'
-import type { Context } from '../chat/command.ts'
+import type { Context, Proof } from '../chat/command.ts'
 import type { Reply } from '../chat/reply.ts'
 import type { Message } from '../text/words.ts'
 import { note, row } from './outcome-reply.ts'
+import { remindersActions } from './reminders-actions.ts'
 
 type Next = Extract<Message<'cells'>, { key: 'reminders_next' }>['values']['next']
 
@@ -42,15 +43,19 @@ function closingIn(person: Person, until: IsoDay, { nowMs, assumedZone }: Contex
   })
 }
 
-/** Where nothing can be written, reminders come in private. */
+/** Whether nothing can be written there: from a channel, reminders go to private messages. */
 async function isUnreachable(place: Place, isHere: boolean, { lackingAt, isClosed }: Context): Promise<boolean> {
-  if (place.kind !== 'channel') return false
-  if (!isHere) return isClosed?.(place) ?? false
+  if (place.kind === 'console') return false
+  if (!isHere || place.kind === 'private') return isClosed?.(place) ?? false
   return ((await lackingAt?.(place)) ?? []).some((each) => each !== 'history')
 }
 
 /** What is set, and what comes next. */
-export async function remindersReply(person: Person, isChanged: boolean, context: Context): Promise<Reply> {
+export async function remindersReply(
+  person: Person,
+  { isChanged, proof }: { readonly isChanged: boolean; readonly proof: Proof | null },
+  context: Context,
+): Promise<Reply> {
   const { nowMs, assumedZone, place: here } = context
   const { settings } = person
   const zone = settings.zone ?? assumedZone
@@ -63,7 +68,7 @@ export async function remindersReply(person: Person, isChanged: boolean, context
   const isHere = JSON.stringify(place) === JSON.stringify(here)
   const isClosed = await isUnreachable(place, isHere, context)
   const coming = untold(person, assumedZone, nowMs).filter(({ duty }) => !isLapsed(duty, today))
-  const next = nextOf(coming, person, zone, nowMs)
+  const next = until === ENDLESS ? null : nextOf(coming, person, zone, nowMs)
   const closing = until === null ? [] : closingIn(person, until, context)
   return {
     headline: { group: 'headlines', key: 'reminders', values: { isChanged, atMinutes, until, today } },
@@ -72,10 +77,12 @@ export async function remindersReply(person: Person, isChanged: boolean, context
       row('reminders_time', { group: 'cells', key: 'reminders_time', values: { atMinutes, zone, isAssumed } }),
       row('reminders_shake', { group: 'cells', key: 'reminders_shake', values: { shake } }),
       row('reminders_pause', { group: 'cells', key: 'reminders_pause', values: { until, today } }),
-      row('reminders_next', { group: 'cells', key: 'reminders_next', values: { next } }),
+      row('reminders_next', { group: 'cells', key: 'reminders_next', values: { next, isStopped: until === ENDLESS } }),
     ],
     sure: [],
     notes: [
+      ...(proof === 'sent' ? [note('reminders_proved')] : []),
+      ...(proof === 'failed' ? [note('reminders_unproved')] : []),
       ...(isAssumed ? [{ group: 'notes', key: 'reminders_zone_assumed', values: { zone } } as const] : []),
       ...(closing.length === 0
         ? []
@@ -83,7 +90,7 @@ export async function remindersReply(person: Person, isChanged: boolean, context
       ...(isTerminal ? [note('reminders_only_running')] : []),
     ],
     cautions: [],
-    actions: [],
+    actions: isTerminal ? [] : await remindersActions(settings, until, context),
     data: {
       place: place.kind,
       channelId: place.kind === 'channel' ? place.channelId : null,

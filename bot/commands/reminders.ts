@@ -1,14 +1,16 @@
 import { z } from 'zod'
 import { DomainError } from '../../core/domain-error.ts'
+import { ENDLESS } from '../../core/jar/duty.ts'
 import { parseRhythm } from '../../core/jar/parse-rhythm.ts'
-import { daysBetween, type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
+import { dayFromIso, daysBetween, type IsoDay, isoDay } from '../../core/quantity/calendar.ts'
 import { parseClockTime } from '../../core/quantity/parse-clock-time.ts'
 import { parseZone } from '../../core/quantity/parse-zone.ts'
 import { shown } from '../../core/quantity/typed-text.ts'
 import { dayAt } from '../../core/quantity/zone.ts'
 import type { Place, Settings } from '../../store/person.ts'
 import { ChatError } from '../chat/chat-error.ts'
-import { type Context, defineCommand } from '../chat/command.ts'
+import { type Context, defineCommand, type Proof } from '../chat/command.ts'
+import type { Lacking } from '../chat/lacking.ts'
 import { changeSettings } from './change-settings.ts'
 import { blamed, field, type Given } from './fields.ts'
 import { type DateTyped, dateIn } from './plan-fields.ts'
@@ -16,6 +18,9 @@ import { remindersReply } from './reminders-reply.ts'
 
 /** What takes a choice back. */
 const NONE = /^(?:off|none|default|no|never|nessun[oa])$/i
+
+/** What ends them until they are wanted again. */
+const FOR_GOOD = /^(?:further notice|stop|for good)$/i
 
 const orNone =
   <Value>(parse: (text: string) => Value) =>
@@ -40,18 +45,45 @@ const placeIn = ({ is: wanted, typed }: Given<(typeof PLACES)[number]>, { place 
   return { kind: 'private' }
 }
 
-/** The place, where nothing keeps reminders from it. Throws `place_closed`. */
-const openPlace = async (wanted: Given<(typeof PLACES)[number]>, context: Context): Promise<Place> => {
+/** What a place lacks that took no message. */
+const REFUSED: Readonly<Record<Place['kind'], Lacking>> = { console: 'write', channel: 'write', private: 'messages' }
+
+/** The place and what came of trying it, where nothing keeps reminders from it. Throws `place_closed`. */
+const openPlace = async (wanted: Given<(typeof PLACES)[number]>, context: Context): Promise<Chosen> => {
   const place = blamed('place', () => placeIn(wanted, context))
-  const lacking = (await context.lackingAt?.(place)) ?? []
-  if (lacking.length === 0) return place
-  throw new ChatError('refused', 'place_closed', { lacking }, { command: 'reminders', option: 'place' })
+  const isSent = place.kind === 'private' && context.provePlace !== undefined
+  // Sending tells more of private messages than asking does.
+  const lacking = isSent ? [] : ((await context.lackingAt?.(place)) ?? [])
+  const proof = lacking.length > 0 ? 'closed' : ((await context.provePlace?.(place)) ?? null)
+  if (proof !== 'closed') return { place, proof }
+  throw new ChatError(
+    'refused',
+    'place_closed',
+    { lacking: lacking.length > 0 ? lacking : [REFUSED[place.kind]] },
+    { command: 'reminders', option: 'place' },
+  )
 }
 
 /** Whoever means a longer pause types its year; without one the day is rather one that has just passed. */
 const LONG_DAYS = 92
 
-const pauseIn = ({ is: date, typed }: Given<DateTyped | null>, { nowMs, settings }: Context, zone: string) => {
+interface Chosen {
+  readonly place: Place
+  /** Null where nothing was sent. */
+  readonly proof: Proof | null
+}
+
+/** Until somebody says otherwise. */
+const forGood = { read: () => ({ kind: 'date', ...dayFromIso(ENDLESS), yearAssumed: false }) as const }
+
+const pauseTyped = (text: string): Pick<DateTyped, 'read'> =>
+  FOR_GOOD.test(text.trim()) ? forGood : dateIn(text, 'after_today')
+
+const pauseIn = (
+  { is: date, typed }: Given<Pick<DateTyped, 'read'> | null>,
+  { nowMs, settings }: Context,
+  zone: string,
+) => {
   if (date === null) return null
   const today = dayAt(zone, nowMs)
   const day = date.read({ today, country: settings.country })
@@ -85,7 +117,7 @@ export const remindersCommand = defineCommand({
     time: field(parseClockTime).optional(),
     zone: field(orNone(parseZone), { suggested: 'zone' }).optional(),
     shake: field(parseRhythm, { choices: ['daily', 'every other day', 'off'] }).optional(),
-    'pause-until': field(orNone((text) => dateIn(text, 'after_today'))).optional(),
+    'pause-until': field(orNone(pauseTyped)).optional(),
   }),
   async run(input, context) {
     const { place, time, zone, shake, 'pause-until': pause } = input
@@ -93,8 +125,9 @@ export const remindersCommand = defineCommand({
     const until = pause && blamed('pause-until', () => pauseIn(pause, context, zoneNow))
     const isOtherRhythm = shake !== undefined && shake.is !== context.settings.shake
     const today = isoDay(dayAt(zoneNow, context.nowMs))
+    const opened = place === undefined ? null : await openPlace(place, context)
     const chosen: Partial<Settings> = {
-      ...(place && { place: await openPlace(place, context) }),
+      ...(opened && { place: opened.place }),
       ...(time && { atMinutes: time.is }),
       ...(zone && { zone: zone.is }),
       ...(shake && { shake: shake.is }),
@@ -102,6 +135,6 @@ export const remindersCommand = defineCommand({
     }
     const isChanged = Object.keys(chosen).length > 0
     const person = isChanged ? await changeSettings(context, chosen) : await context.store.read(context.userId)
-    return remindersReply(person, isChanged, context)
+    return remindersReply(person, { isChanged, proof: opened?.proof ?? null }, context)
   },
 })

@@ -12,7 +12,7 @@ interface Owned {
 }
 
 /** The path of the command that a line runs, null where it runs none. */
-function pathOf(line: string, commands: readonly Callable[]): string | null {
+export function pathOf(line: string, commands: readonly Callable[]): string | null {
   const [first = '', second = ''] = line.replace(/^\//, '').split(' ')
   return (byPath(`${first} ${second}`, commands) ?? byPath(first, commands))?.path ?? null
 }

@@ -5,6 +5,7 @@ import { LONGEST_LINE } from '../chat/grammar.ts'
 import { HELP } from '../chat/help.ts'
 import type { Invocation } from '../chat/invocation.ts'
 import { nearest } from '../chat/nearest.ts'
+import { writeLine } from '../chat/write-line.ts'
 import { unisolated } from './isolate.ts'
 
 const [SUBCOMMAND, GROUP] = [1, 2]
@@ -64,6 +65,22 @@ export const callOf = (slash: Slash, commands: readonly Callable[]): Invocation 
     throw new ChatError('bad_value', 'line_too_long', { length, limit: LONGEST_LINE }, { command: path })
   }
   return { path, options }
+}
+
+/** A line that somebody typed, and the command that it runs or meant to. */
+export interface TypedLine {
+  readonly line: string
+  readonly path: string
+}
+
+/** What a slash command says, as a line; null where a file came along, which no line can hold. */
+export function lineTyped(slash: Slash): TypedLine | null {
+  const { path, data } = flat(slash)
+  if (data.some(({ attachment }) => attachment !== undefined)) return null
+  const typed = data.map(({ name, value = '' }) => [name, unisolated(String(value))] as const)
+  // A note takes the rest of its line.
+  const inOrder = typed.toSorted(([one], [other]) => Number(one === NOTE) - Number(other === NOTE))
+  return { path, line: writeLine(path, null, inOrder) }
 }
 
 /** The line that asks for help as `/help command:…` does, null for any other command. */

@@ -11,6 +11,7 @@ import { type NudgeWriting, nudgeMessage } from './nudge-message.ts'
 import { nudgePlaces } from './nudge-place.ts'
 import { APART_MS, newPace } from './pace.ts'
 import { restFault } from './rest-fault.ts'
+import type { SentNudges } from './sent-nudges.ts'
 
 /** A send has to settle within two minutes, whatever it waits for. */
 const MOST_MS = 100_000
@@ -26,6 +27,8 @@ export interface DiscordReminding extends NudgeWriting {
   /** Only tests pace it otherwise. */
   readonly apartMs?: number
   readonly after?: After
+  /** Told where each nudge stands. */
+  readonly sent?: Pick<SentNudges, 'add'>
 }
 
 /** Discord's numbers of people; whoever sits at a terminal is not reached here. */
@@ -50,7 +53,7 @@ const within = async <Result>(ms: number, work: (signal: AbortSignal) => Promise
 
 /** Reminders in Discord: in the channel somebody chose, else by direct message. */
 export function discordSurface(reminding: DiscordReminding): Surface {
-  const { rest, botUserId, now, log, apartMs = APART_MS, after = afterwards } = reminding
+  const { rest, botUserId, now, log, apartMs = APART_MS, after = afterwards, sent } = reminding
   const inTurn = newTurns()
   const pace = newPace(apartMs, after)
   const dms = directMessages(rest, pace)
@@ -67,10 +70,11 @@ export function discordSurface(reminding: DiscordReminding): Surface {
       await inTurn(`send ${channelId}`, async () => {
         await pace()
         signal.throwIfAborted()
-        await rest.post(`/channels/${channelId}/messages`, {
+        const message = await rest.post(`/channels/${channelId}/messages`, {
           body: { ...body, nonce: nudgeId, enforce_nonce: true },
           signal,
         })
+        sent?.add(userId, { channelId, messageId: (message as { readonly id: string }).id })
       })
       return 'sent'
     } catch (error) {

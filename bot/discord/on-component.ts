@@ -6,28 +6,38 @@ import type {
   StringSelectMenuInteraction,
 } from 'discord.js'
 import { formAgain } from './again.ts'
+import { sayElsewhere } from './answered-elsewhere.ts'
 import { readForm } from './form.ts'
 import type { InTurn } from './in-turn.ts'
+import type { Behind } from './nudge-trace.ts'
 import { keptLine, type Pressed, pressed } from './pressed.ts'
 import type { Presses, PressOf } from './presses.ts'
-import { hasDone, saidAgain, saidTo, saidToForm } from './said.ts'
-import { sentenceSaid } from './said-messages.ts'
+import { readTypedLine } from './retype.ts'
+import { hasDone, type Said, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from './said.ts'
+import { type CallDispatch, sentenceSaid } from './said-messages.ts'
 import { nudgeBehind, sayOnNudge, takeBackOnNudge } from './say-on-nudge.ts'
 import { showToAll } from './show-to-all.ts'
 import type { InteractionDesk, Turn } from './turn.ts'
 import type { Answered } from './wire.ts'
 import { readZoneChoice } from './zone-choice.ts'
 
-type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' }>
+type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
 
 /** Answers buttons, choices and forms; each belongs to the person that it was made for. */
 export const componentsFor = (
-  { commands, language, now, log, rest, api }: InteractionDesk,
+  { commands, language, now, log, rest, api, sent }: InteractionDesk,
   inTurn: InTurn,
   presses: Presses,
 ): ((interaction: Interaction, turn: Turn) => Promise<Answered>) => {
   const { calls, discord } = language
   const editing = { rest, inTurn, log }
+
+  /** What came of a press or a form, on the reminders: on the one that led to it, and on those that ask the same. */
+  const sayOnNudges = async (behind: Promise<Behind | null>, work: Promise<Said>, dispatch: CallDispatch) => {
+    await sayOnNudge(behind, work, dispatch, editing)
+    const { messageId = null } = (await behind)?.button ?? {}
+    if (sent) await sayElsewhere(work, dispatch, { sent, editing, pressedOn: messageId })
+  }
 
   const run = async (
     interaction: ButtonInteraction,
@@ -37,10 +47,11 @@ export const componentsFor = (
   ): Promise<Answered> => {
     const behind = nudgeBehind(interaction, asked)
     const dispatch = { ...asked, behind }
-    const act = () =>
-      read.kind === 'again'
-        ? saidAgain(() => formAgain(read.line, dispatch), dispatch)
-        : saidTo(() => keptLine(read.line, dispatch), dispatch)
+    const act = () => {
+      if (read.kind === 'again') return saidAgain(() => formAgain(read.line, dispatch), dispatch)
+      const line = () => keptLine(read.line, dispatch)
+      return read.kind === 'retype' ? saidRetype(line, dispatch) : saidTo(line, dispatch)
+    }
     const acted = presses.once(press, now(), act, hasDone)
     const work = acted.then((once) => {
       // The answer goes out now: what is written on the reminder afterwards may take its time.
@@ -50,7 +61,7 @@ export const componentsFor = (
     try {
       return await respond(work)
     } finally {
-      await sayOnNudge(behind, work, dispatch, editing)
+      await sayOnNudges(behind, work, dispatch)
       if (read.kind === 'line') await takeBackOnNudge(read.nudgeId, work, dispatch, editing)
     }
   }
@@ -70,7 +81,7 @@ export const componentsFor = (
     const { dispatch, say } = turn
     const read = pressed(interaction.customId, dispatch.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
-    if (read.kind === 'unknown') return say(calls.unknownButton())
+    if (read.kind === 'unknown' || read.kind === 'typed') return say(calls.unknownButton())
     // What anybody may press, several may press at once.
     const { userId } = dispatch
     const pressOf = { button: `${interaction.message.id} ${interaction.customId} ${userId}`, userId }
@@ -83,6 +94,15 @@ export const componentsFor = (
   ): Promise<Answered> => {
     const read = pressed(interaction.customId, asked.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
+    if (read.kind === 'typed') {
+      const typed = saidToTyped(readTypedLine(interaction.components), asked)
+      presses.otherwise(asked.userId, typed.then(hasDone))
+      try {
+        return await respond(typed)
+      } finally {
+        await sayOnNudges(Promise.resolve(null), typed, asked)
+      }
+    }
     if (read.kind !== 'line') return say(calls.unknownButton())
     const nudge = nudgeBehind(interaction, asked)
     const dispatch = { ...asked, behind: nudge }
@@ -95,7 +115,7 @@ export const componentsFor = (
     try {
       return await respond(work)
     } finally {
-      await sayOnNudge(nudge, work, dispatch, editing)
+      await sayOnNudges(nudge, work, dispatch)
     }
   }
 

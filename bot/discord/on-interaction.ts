@@ -2,8 +2,9 @@ import type { AutocompleteInteraction, Interaction } from 'discord.js'
 import { emergencyIn } from '../chat/emergency.ts'
 import { trace } from '../chat/trace.ts'
 import { atMost } from './after.ts'
+import { sayElsewhere } from './answered-elsewhere.ts'
 import { suggest } from './autocomplete.ts'
-import { callOf, helpLine, pathOf, typedIn } from './call-of.ts'
+import { callOf, helpLine, lineTyped, pathOf, typedIn } from './call-of.ts'
 import { typedInForm } from './form.ts'
 import { newTurns } from './in-turn.ts'
 import { componentsFor } from './on-component.ts'
@@ -29,11 +30,12 @@ const typedOf = (interaction: Interaction): string => {
 
 /** Answers slash commands, completions, buttons, choices and forms. */
 export const interactionsFor = (desk: InteractionDesk): Interactions => {
-  const { commands, language, after, log } = desk
+  const { commands, language, after, log, rest, sent } = desk
   const { calls } = language
   const rate = newRate()
   const presses = newPresses()
-  const answerComponent = componentsFor(desk, newTurns(), presses)
+  const inTurn = newTurns()
+  const answerComponent = componentsFor(desk, inTurn, presses)
   const open = new Set<Promise<void>>()
   let isStopping = false
 
@@ -54,9 +56,14 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     const seconds = rate.take(dispatch.userId, dispatch.nowMs)
     if (seconds > 0) return say(calls.tooFast({ seconds }))
     if (!interaction.isChatInputCommand()) return answerComponent(interaction, turn)
-    const work = saidTo(async () => helpLine(interaction) ?? callOf(interaction, commands), dispatch)
+    const read = async () => helpLine(interaction) ?? callOf(interaction, commands)
+    const work = saidTo(read, dispatch, lineTyped(interaction))
     presses.otherwise(dispatch.userId, work.then(hasDone))
-    return respond(work)
+    try {
+      return await respond(work)
+    } finally {
+      if (sent) await sayElsewhere(work, dispatch, { sent, editing: { rest, inTurn, log }, pressedOn: null })
+    }
   }
 
   const guarded = async (interaction: Interaction): Promise<void> => {

@@ -57,24 +57,28 @@ export const isLater = (button: ShownButton): boolean => LATER.test(lineOf(butto
 /** Nothing was recorded: what it asks is open still. */
 const HELD: readonly string[] = ['jar_moved_on', 'jar_same_again']
 
+export const isHeld = ({ headline }: Pick<Reply, 'headline'>): boolean => HELD.includes(headline.key)
+
 /** What a button answers, however it does: `/jar taste #k7f2a`. A line that is kept elsewhere answers something of its own. */
-const questionOf = (button: ShownButton): string => {
+export const questionOf = (button: ShownButton): string => {
   const line = decodeCustomId(button.custom_id)?.line ?? ''
   return readReference(line) === null ? line.split(' ').slice(0, 3).join(' ') : line
 }
 
+export const settlesQuestion = (answered: string, asked: string): boolean =>
+  asked === answered || asked === answered.replace(/^\/jar strain /, '/jar shake ')
+
 /** Whether a press leaves nothing to ask with another button: it asks the same, or to shake what has been strained. */
 export function settles(pressed: ShownButton, other: ShownButton): boolean {
-  const [answered, asked] = [questionOf(pressed), questionOf(other)]
-  return asked === answered || asked === answered.replace(/^\/jar strain /, '/jar shake ')
+  return settlesQuestion(questionOf(pressed), questionOf(other))
 }
 
 /** Those that are still open: with nothing left to be done there is nothing to put off either. */
 function stillOpen(
   components: readonly APIMessageTopLevelComponent[],
-  pressed: ShownButton,
+  isAnswered: (button: ShownButton) => boolean,
 ): APIMessageTopLevelComponent[] {
-  const rest = withButtons(components, (button) => !settles(pressed, button))
+  const rest = withButtons(components, (button) => !isAnswered(button))
   const isOpen = buttonsIn(rest).some((button) => isAnswer(button) && !isLater(button))
   return isOpen ? rest : withButtons(rest, (button) => !isLater(button))
 }
@@ -125,8 +129,21 @@ export function answeredNudge(
 ): APIMessageTopLevelComponent[] | null {
   const pressed = buttonsIn(shown).find((button) => button.custom_id === press.customId)
   if (pressed === undefined || !isAnswer(pressed) || !press.outcome.ok) return null
-  if (HELD.includes(press.outcome.reply.headline.key)) return null
-  return withText(stillOpen(shown.map(shownAgain), pressed), doneText(press.outcome.reply, press))
+  if (isHeld(press.outcome.reply)) return null
+  return withText(
+    stillOpen(shown.map(shownAgain), (button) => settles(pressed, button)),
+    doneText(press.outcome.reply, press),
+  )
+}
+
+/** The same where it was answered elsewhere; null where none of its buttons asks for that. */
+export function answeredBy(
+  shown: readonly APIMessageTopLevelComponent[],
+  isAnswered: (button: ShownButton) => boolean,
+  text: string,
+): APIMessageTopLevelComponent[] | null {
+  if (!buttonsIn(shown).some(isAnswered)) return null
+  return withText(stillOpen(shown.map(shownAgain), isAnswered), text)
 }
 
 export interface NudgeEditing {

@@ -3,6 +3,7 @@ import { ChatError } from '../chat/chat-error.ts'
 import { opensAgain } from './again.ts'
 import { decodeCustomId } from './custom-id.ts'
 import { lineOf, readReference } from './kept-lines.ts'
+import { retyped, TYPED_LINE } from './retype.ts'
 import { SHOW_LINE } from './to-messages.ts'
 
 /** What a press of a button means for whoever pressed it. */
@@ -12,6 +13,10 @@ export type Pressed =
   | { readonly kind: 'show' }
   /** To open a form again, once `formAgain` has found it. */
   | { readonly kind: 'again'; readonly line: string }
+  /** To open a line to be changed, once `keptLine` has found it. */
+  | { readonly kind: 'retype'; readonly line: string }
+  /** The form that such a line was sent with. */
+  | { readonly kind: 'typed' }
   /** Made for somebody else. */
   | { readonly kind: 'not_yours' }
   /** Nothing of what I make today. */
@@ -25,6 +30,9 @@ export function pressed(customId: string, userId: string): Pressed {
   if (owner !== null && owner !== userId) return { kind: 'not_yours' }
   if (line === SHOW_LINE) return { kind: 'show' }
   if (opensAgain(line)) return { kind: 'again', line }
+  const typed = retyped(line)
+  if (typed !== null) return { kind: 'retype', line: typed }
+  if (line === TYPED_LINE) return { kind: 'typed' }
   if (line.startsWith('/') || readReference(line) !== null) return { kind: 'line', line, nudgeId }
   return { kind: 'unknown' }
 }

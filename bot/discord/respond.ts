@@ -13,6 +13,8 @@ export interface Responding {
   readonly excuse: (error: unknown) => MessagePayload
   /** What whoever asked is told where what they asked for stands under it, for all. */
   readonly posted: () => MessagePayload
+  /** Nobody else reads along, so that nothing is promised to one. */
+  readonly isAlone: boolean
   readonly after: After
   /** Resolves where the answer has to be drawn, with whether it is for all. */
   readonly slow: Promise<boolean>
@@ -30,12 +32,12 @@ const placeOf = ({ id, channel_id, flags = 0 }: SentMessage): PostedIn | null =>
 export async function respond(
   wire: Wire,
   work: Promise<Said>,
-  { excuse, posted, after, slow, log }: Responding,
+  { excuse, posted, isAlone, after, slow, log }: Responding,
 ): Promise<Answered> {
   let [isPromised, isPromisedToAll] = [false, false]
   const promise = (isPublic: boolean | null): Promise<Answered> => {
     isPromised = true
-    isPromisedToAll = isPublic === true
+    isPromisedToAll = isAlone || isPublic === true
     return wire.promise(isPromisedToAll)
   }
   const first = async (payload: MessagePayload): Promise<Answered> => {

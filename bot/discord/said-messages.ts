@@ -2,15 +2,17 @@ import { StorageError } from '../../store/storage-error.ts'
 import type { Asker } from '../chat/command.ts'
 import { drawFiles } from '../chat/draw-files.ts'
 import { attempt, type Dispatch, type Outcome } from '../chat/execute.ts'
-import type { HelpPage } from '../chat/help.ts'
+import { HELP, type HelpPage } from '../chat/help.ts'
 import type { Reply } from '../chat/reply.ts'
 import { trace } from '../chat/trace.ts'
 import type { en } from '../text/en/index.ts'
 import { againId, type KeptForm } from './again.ts'
-import { type ButtonIds, buttonIds } from './button-ids.ts'
+import { type ButtonIds, buttonIds, pathOf } from './button-ids.ts'
+import type { TypedLine } from './call-of.ts'
 import { encodeCustomId } from './custom-id.ts'
 import type { MessagePayload } from './message-payload.ts'
 import { type Behind, keepTrace } from './nudge-trace.ts'
+import { retypeId } from './retype.ts'
 import { type Speech, speechIn } from './speech.ts'
 import { sentenceMessage, toMessages } from './to-messages.ts'
 import { withFiles } from './with-files.ts'
@@ -25,6 +27,8 @@ export interface CallDispatch extends Dispatch {
   readonly language: typeof en
   /** What Discord calls the person's language: `en-GB`. */
   readonly locale: string
+  /** Nobody else reads along: answers are ordinary messages, which stay. */
+  readonly isAlone: boolean
   /** Told before what takes long to draw is drawn. */
   readonly slow: (isPublic: boolean) => void
   /** The button of a nudge that led to this; left out, or null, where none did. */
@@ -59,7 +63,10 @@ const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech
   if (!outcome.ok || !('reply' in outcome)) return NO_IDS
   try {
     const { actions } = outcome.reply
-    const own = actions.filter(({ audience }) => audience === undefined).map(({ line }) => line)
+    const own = actions
+      .filter(({ audience, isChangedFirst }) => audience === undefined && isChangedFirst === undefined)
+      .map(({ line }) => line)
+    const changed = actions.filter(({ isChangedFirst }) => isChangedFirst).map(({ line }) => line)
     const undo = own.filter((line) => UNDO.test(line))
     const nudge = undo.length === 0 ? null : ((await behind) ?? null)
     const traceId = nudge === null ? null : await keepTrace(nudge, outcome.reply, { ...dispatch, speech })
@@ -67,11 +74,16 @@ const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech
       ...(await buttonIds(own, { owner, nudgeId: null }, { store, commands })),
       ...(traceId === null ? [] : await buttonIds(undo, { owner, nudgeId: traceId }, { store, commands })),
     ])
+    const toChange: (readonly [string, string])[] = []
+    for (const line of changed) {
+      const id = await retypeId({ line, path: pathOf(line, commands) ?? HELP }, dispatch)
+      if (id !== null) toChange.push([line, id])
+    }
     const open = actions.flatMap(({ line, audience }): (readonly [string, string])[] => {
       const id = audience === 'anyone' ? encodeCustomId({ owner: null, line, nudgeId: null }) : null
       return id === null ? [] : [[line, id]]
     })
-    return new Map([...ids, ...open])
+    return new Map([...ids, ...toChange, ...open])
   } catch (error) {
     // What cannot be kept is shown as a line to type.
     if (!(error instanceof StorageError)) log(trace(error))
@@ -79,39 +91,67 @@ const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech
   }
 }
 
-/** Where trying again with something else can help. */
-const isMendable = (outcome: Outcome | HelpPage): boolean => !outcome.ok && outcome.error.code !== 'wrong_stage'
+/** What somebody sent: a form, or a line, which can name another jar as well. */
+export type SentBefore = KeptForm | TypedLine
 
-/** The button that opens a form again; null where nothing was wrong with what was filled in, or it cannot be kept. */
-const againIn = async (outcome: Outcome | HelpPage, sent: KeptForm | null, dispatch: Dispatch) => {
-  if (sent === null || !isMendable(outcome)) return null
+const isForm = (sent: SentBefore): sent is KeptForm => 'filled' in sent
+
+/** The button that opens it again; null where it was not wrong, or cannot be kept. */
+const againIn = async (outcome: Outcome | HelpPage, sent: SentBefore | null, dispatch: Dispatch) => {
+  if (sent === null || outcome.ok) return null
+  if (isForm(sent) && outcome.error.code === 'wrong_stage') return null
   try {
-    return await againId(sent, dispatch)
+    return await (isForm(sent) ? againId(sent, dispatch) : retypeId(sent, dispatch))
   } catch (error) {
     if (!(error instanceof StorageError)) dispatch.log(trace(error))
     return null
   }
 }
 
-const renderingFor = (owner: string, ids: ButtonIds, isPrivate = true) => ({
+const renderingFor = ({ userId: owner, isAlone }: CallDispatch, ids: ButtonIds, isPublic = false) => ({
   owner,
-  isPrivate,
+  isPrivate: !isPublic && !isAlone,
   pings: false,
   ids,
   mostMessages: MOST_MESSAGES,
 })
 
 /** One sentence for one person. */
-export const sentenceFor = (owner: string, sentence: string, { language, assumedZone }: CallDispatch): MessagePayload =>
-  sentenceMessage(sentence, renderingFor(owner, NO_IDS), speechIn(language, assumedZone))
+export const sentenceFor = (sentence: string, dispatch: CallDispatch): MessagePayload =>
+  sentenceMessage(sentence, renderingFor(dispatch, NO_IDS), speechIn(dispatch.language, dispatch.assumedZone))
+
+/** What a place is tried with: it names whom it reminds, as reminders do. */
+export const proofMessage = (owner: string, language: CallDispatch['language']): MessagePayload =>
+  sentenceMessage(
+    language.discord.proof(),
+    { owner, isPrivate: false, pings: true, ids: NO_IDS, mostMessages: 1 },
+    speechIn(language, 'UTC'),
+  )
 
 /** The same as an answer in which nothing was run. */
 export const sentenceSaid = (sentence: string, dispatch: CallDispatch): SaidMessages => ({
   kind: 'messages',
-  messages: [sentenceFor(dispatch.userId, sentence, dispatch)],
+  messages: [sentenceFor(sentence, dispatch)],
   outcome: null,
   isPublic: false,
 })
+
+/** A line that was sent in a form and asks for another: Discord takes none as the answer, so a button opens it. */
+export const formOffered = async (line: string, dispatch: CallDispatch): Promise<SaidMessages> => {
+  const { userId: owner, language, assumedZone, log } = dispatch
+  const ids = await attempt(
+    () => buttonIds([line], { owner, nudgeId: null }, dispatch),
+    () => null,
+    log,
+  )
+  if (!ids.ok) return messagesOf(ids, dispatch)
+  const customId = ids.result.get(line)
+  const { discord } = language
+  const buttons = customId === undefined ? [] : [{ label: discord.openForm(), customId, isMain: true }]
+  const speech = speechIn(language, assumedZone)
+  const message = sentenceMessage(discord.formNext(), renderingFor(dispatch, NO_IDS), speech, buttons)
+  return { kind: 'messages', messages: [message], outcome: null, isPublic: false }
+}
 
 /** A choice of zone under what took one for granted. */
 const withChoice = (
@@ -130,9 +170,9 @@ const withChoice = (
 export const messagesOf = async (
   outcome: Outcome | HelpPage,
   dispatch: CallDispatch,
-  sent: KeptForm | null = null,
+  sent: SentBefore | null = null,
 ): Promise<SaidMessages> => {
-  const { userId, language, log } = dispatch
+  const { language, log } = dispatch
   const path = outcome.path === null ? null : { path: outcome.path, options: {} }
   const reply = outcome.ok && 'reply' in outcome ? outcome.reply : null
   const isPublic = reply?.visibility === 'public'
@@ -140,7 +180,7 @@ export const messagesOf = async (
     const speech = speechIn(language, await zoneOf(dispatch))
     const ids = await idsOf(outcome, dispatch, speech)
     const again = await againIn(outcome, sent, dispatch)
-    const messages = toMessages(outcome, { ...renderingFor(userId, ids, !isPublic), again }, speech)
+    const messages = toMessages(outcome, { ...renderingFor(dispatch, ids, isPublic), again }, speech)
     if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)
     const files = reply === null ? [] : await drawFiles(reply, speech.plainWords, log)
     return withFiles(withChoice(messages, outcome, dispatch), files, speech)
@@ -148,7 +188,7 @@ export const messagesOf = async (
   const shown = await attempt(show, () => path, log)
   const ran = 'entries' in outcome ? null : outcome
   if (!shown.ok) {
-    const excuse = sentenceFor(userId, language.problems.internal(), dispatch)
+    const excuse = sentenceFor(language.problems.internal(), dispatch)
     return { kind: 'messages', messages: [excuse], outcome: ran, isPublic: false }
   }
   return { kind: 'messages', messages: shown.result, outcome: ran, isPublic, posted: reply?.posted }

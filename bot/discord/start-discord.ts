@@ -11,6 +11,7 @@ import { wordsOf } from '../text/words-of.ts'
 import { after } from './after.ts'
 import { connect } from './connect.ts'
 import { discordSurface } from './nudge-surface.ts'
+import { sentNudges } from './sent-nudges.ts'
 import type { InteractionDesk } from './turn.ts'
 
 interface DiscordStart extends Pick<InteractionDesk, 'commands' | 'language' | 'assumedZone' | 'now' | 'log'> {
@@ -43,7 +44,7 @@ export async function startDiscord(discord: DiscordConfig, start: DiscordStart):
     log(clean(words.problem('locked', locked, 'metric')))
     return 1
   }
-  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts() }
+  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts(), sent: sentNudges() }
   return connect({
     ...shared,
     ...discord,

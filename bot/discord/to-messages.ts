@@ -99,8 +99,13 @@ const againButton = ({ again = null }: Rendering, { discord }: Speech): readonly
   again === null ? [] : [{ label: discord.tryAgain(), customId: again, isMain: true }]
 
 /** A sentence alone, for whoever pressed or typed. */
-export const sentenceMessage = (sentence: string, rendering: Rendering, speech: Speech): MessagePayload => {
-  const said = { path: null, blocks: sentenceBlocks(sentence), buttons: againButton(rendering, speech), show: [] }
+export const sentenceMessage = (
+  sentence: string,
+  rendering: Rendering,
+  speech: Speech,
+  buttons: readonly Button[] = againButton(rendering, speech),
+): MessagePayload => {
+  const said = { path: null, blocks: sentenceBlocks(sentence), buttons, show: [] }
   return inMessages(said, { ...rendering, mostMessages: 1 }, speech)[0]!
 }
 

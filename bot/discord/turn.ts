@@ -1,5 +1,6 @@
 import type { Interaction, REST } from 'discord.js'
 import type { Store } from '../../store/store.ts'
+import type { ProvePlace } from '../chat/command.ts'
 import type { Doubts } from '../chat/doubts.ts'
 import type { Dispatch } from '../chat/execute.ts'
 import { trace } from '../chat/trace.ts'
@@ -9,10 +10,12 @@ import type { After } from './after.ts'
 import { attachmentsOf, pathOf } from './call-of.ts'
 import { placeCheck } from './check-place.ts'
 import { openAttachment } from './open-attachment.ts'
-import { placeOf } from './place-of.ts'
+import { isAloneIn, placeOf } from './place-of.ts'
+import { provePlaceBy } from './prove-place.ts'
 import { respond } from './respond.ts'
 import type { Said } from './said.ts'
-import { type CallDispatch, sentenceFor } from './said-messages.ts'
+import { type CallDispatch, proofMessage, sentenceFor } from './said-messages.ts'
+import type { SentNudges } from './sent-nudges.ts'
 import { type Answered, type Wire, wireOf } from './wire.ts'
 import { withdrawPostBy } from './withdraw-post.ts'
 
@@ -23,7 +26,9 @@ export interface InteractionDesk {
   readonly assumedZone: string
   readonly now: () => number
   /** Places that took no reminders. */
-  readonly closed: Pick<ClosedPlaces, 'has'>
+  readonly closed: Pick<ClosedPlaces, 'has' | 'open' | 'close'>
+  /** Where the last reminders stand; left out, they are not changed from elsewhere. */
+  readonly sent?: SentNudges
   /** Attempts that may have been kept. */
   readonly doubts?: Doubts
   readonly after: After
@@ -53,6 +58,7 @@ export const nameOf = (interaction: Interaction): string =>
 export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn => {
   const { commands, language, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } = desk
   const userId = interaction.user.id
+  const isAlone = isAloneIn(interaction)
   const facts = {
     userId,
     channelType: interaction.channel?.type ?? null,
@@ -63,12 +69,20 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
   const slow = new Promise<boolean>((resolve) => {
     tellSlow = resolve
   })
+  const sendProof = provePlaceBy({ userId, rest, message: () => proofMessage(userId, language), log })
+  const provePlace: ProvePlace = async (place) => {
+    const proof = await sendProof(place)
+    if (proof === 'sent') closed.open(userId, place)
+    if (proof === 'closed') closed.close(userId, place)
+    return proof
+  }
   const dispatch: CallDispatch = {
     userId,
     place: placeOf(interaction),
     assumedZone,
     store,
     lackingAt: placeCheck(facts, rest),
+    provePlace,
     isClosed: (place) => closed.has(userId, place),
     withdrawPost: withdrawPostBy({ rest, sentence: language.discord.withdrawn(), log }),
     newAttempt: () => interaction.id,
@@ -78,11 +92,12 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     log,
     language,
     locale: interaction.locale,
+    isAlone,
     slow: tellSlow,
     ...(interaction.isChatInputCommand() && { openFile: openAttachment(attachmentsOf(interaction), api) }),
   }
   const wire = wireOf({ answers, rest }, interaction, { after, log })
-  const sentence = (text: string) => sentenceFor(userId, text, dispatch)
+  const sentence = (text: string) => sentenceFor(text, dispatch)
   const excuse = (error: unknown) => {
     log(`${nameOf(interaction)}: ${trace(error)}`)
     return sentence(language.problems.internal())
@@ -92,6 +107,6 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     dispatch,
     say: (text) => wire.message(sentence(text)),
     respond: (work) =>
-      respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), after, slow, log }),
+      respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), isAlone, after, slow, log }),
   }
 }

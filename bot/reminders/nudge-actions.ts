@@ -152,5 +152,6 @@ export function nudgeActions(asked: readonly Asked[], place: Place): readonly Ac
     { label: today, line: writeLine('jar later', which, [['until', 'later today']]) },
     tomorrow,
     { label: show, line: isOneJar ? writeLine('jar show', which) : '/jar list' },
+    { label: { group: 'actions', key: 'nudge_reminders', values: undefined }, line: '/reminders' },
   ]
 }

@@ -3,6 +3,9 @@ import type { IsoDay } from '../quantity/calendar.ts'
 /** What a jar asks of its maker. `add`: a plant that the plan puts in later. */
 export type DutyKind = 'shake' | 'taste' | 'add' | 'strain' | 'sweeten' | 'filter' | 'bottle' | 'ready'
 
+/** A pause until this day has no end: the last day that can be typed. */
+export const ENDLESS: IsoDay = '2199-12-31'
+
 /** When a person wants to be reminded. */
 export interface DutySettings {
   /** IANA name. */

@@ -25,6 +25,7 @@ import { planCautions } from '../plan-reply.ts'
 import { planRows } from '../plan-rows.ts'
 import { checkUnknown, unknownNotes } from '../plan-unknown.ts'
 import { missing, planShape, type WithPlants } from '../plan-wish.ts'
+import { placeActions, whereNote } from '../reminders-actions.ts'
 import { countMade } from '../share/count-made.ts'
 import { withoutOwner } from '../share/share-ref.ts'
 import { change, enteredBy, type Input, type Recorded, typedIn } from './change-jar.ts'
@@ -50,6 +51,11 @@ interface Beginning {
   readonly day: CalendarDay | null
   readonly cautions: readonly Message<'cautions'>[]
 }
+
+const keepZone = (zone: string): Action => ({
+  label: { group: 'actions', key: 'settings_zone', values: undefined },
+  line: `/settings zone:${zone}`,
+})
 
 /** What was typed, without what tells two jars of it apart. */
 const recipeTyped = (typed: ReturnType<typeof typedIn>): string =>
@@ -150,6 +156,8 @@ export async function startJar(
   const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
   if (shared !== null && begun.held === undefined) await countMade(shared, context)
   const isZoneTaken = begun.isFirst && settings.zone === null
+  const isPlaceOpen = begun.isFirst && settings.place === null && context.place.kind !== 'console'
+  const places = isPlaceOpen ? await placeActions(context) : []
   return stepReply(context, input, begun, {
     headline: {
       group: 'headlines',
@@ -159,6 +167,7 @@ export async function startJar(
     rows: () => planRows(wish, planned, plantsSaid(input, planned)).filter(({ label }) => ROWS.has(label.key)),
     notes: [
       ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
+      ...(isPlaceOpen ? [whereNote(places, context)] : []),
       ...(isZoneTaken ? [{ group: 'notes', key: 'jar_zone_assumed', values: { zone } } as const] : []),
       ...(notesOf?.(asked) ?? asked.notes),
       ...farNotes(planned),
@@ -166,9 +175,7 @@ export async function startJar(
       ...unknownNotes(planned),
       ...assumedNotes(input, wish, planned),
     ],
-    actions: isZoneTaken
-      ? [{ label: { group: 'actions', key: 'settings_zone', values: undefined }, line: `/settings zone:${zone}` }]
-      : [],
+    actions: isZoneTaken ? [...places, keepZone(zone)] : places,
     actionsHeld: begun.held === undefined ? [] : await anotherActions(name, given, context),
   })
 }

@@ -20,6 +20,9 @@ export const discordText = {
   showEverybody: () => 'Show everybody',
   /** Opens a form again as it was filled in. */
   tryAgain: () => 'Try again',
+  /** Of a line that asks for a form, and on the button that opens it. */
+  formNext: () => 'One more step: a short form asks for the rest.',
+  openForm: () => 'Open the form',
   /** In the place of pictures of an answer shown to everybody. */
   picturesGone: () => 'The picture that belongs here could not be had from Discord any more; ask anew to see it.',
   cautioned: (text: string) => `⚠ ${text}`,
@@ -57,6 +60,8 @@ export const discordText = {
   },
   fileFailed: ({ name, why }: { readonly name: string; readonly why: keyof typeof FILE_FAILED }) =>
     `The file ${name} ${FILE_FAILED[why]}; the answer holds without it.`,
+  /** Sent to the place that somebody chose, so that they see it arrive. */
+  proof: () => 'This is where I’ll remind you of your jars.',
   /** In the place of a batch that is shared no longer. */
   withdrawn: () => 'A batch was shared here; whoever made it shares it no longer.',
   /** For whoever asked, where the answer itself is one message further down, for all. */

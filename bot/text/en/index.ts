@@ -19,6 +19,7 @@ import {
   bottlingFormText,
   makeFormText,
   registrationText,
+  retypeFormText,
   strainingFormText,
   suggestionText,
   sweeteningFormText,
@@ -66,5 +67,6 @@ export const en = {
   sweeteningForm: sweeteningFormText,
   bottlingForm: bottlingFormText,
   makeForm: makeFormText,
+  retypeForm: retypeFormText,
   pictures: pictureText,
 }

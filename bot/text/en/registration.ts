@@ -111,3 +111,11 @@ export const makeFormText = {
 }
 
 export type MakeFormText = typeof makeFormText
+
+/** The form that holds a whole line. */
+export const retypeFormText = {
+  title: () => 'Change the line and send it',
+  line: () => 'The whole line',
+}
+
+export type RetypeFormText = typeof retypeFormText

@@ -95,6 +95,7 @@ export const sentences = {
     ...spiritSentences.cautions,
   },
   actions: {
+    ...remindersSentences.actions,
     ...actions,
     ...nudgeSentences.actions,
     ...servingSentences.actions,

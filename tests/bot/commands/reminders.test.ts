@@ -122,8 +122,8 @@ describe('/reminders', () => {
 
   it.each<[line: string, place: Place, message: RegExp]>([
     ['place:private', { kind: 'console' }, /^“private” is a place in the chat rooms; in this terminal/],
-    ['place:console', channel, /^“console” is a place at the terminal; give here or private\.$/],
-    ['place:shed', channel, /^“shed” is no place I know; give here, private or console\.$/],
+    ['place:console', channel, /^I can’t remind you at “console” from here. Say here or private\.$/],
+    ['place:shed', channel, /^“shed” is no place I know. Say here or private\.$/],
     ['time:25', channel, /^“25” is no time of day I can read: give it as 9, 09:00, 9 am or 18\.30\.$/],
     ['shake:hourly', channel, /^“hourly” is no rhythm I know; give daily, every other day, or off\.$/],
     ['pause-until:today', channel, /^“today” is not ahead; /],

@@ -7,6 +7,7 @@ import { commands } from '../test-desk.ts'
 import { type Connected, connecting } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf } from './fake/shown-text.ts'
+import { TERMINAL_WORDS } from './terminal-words.ts'
 
 let fake: FakeDiscord
 let bot: Connected
@@ -112,6 +113,7 @@ it.each(examples.filter((line) => !takesFile(line)))('answers %s', async (line) 
   // An answer's first line stands out; a sentence about what was wrong does not.
   expect(answer.text).toMatch(/^\*\*.+\*\*/)
   expect(answer.text).not.toMatch(/undefined|null|NaN|\[object/)
+  expect(answer.text).not.toMatch(TERMINAL_WORDS)
   const labels = buttonsOf(answer.message!.json).map(({ label }) => label)
   if (isPublic) expect(labels).toContain(en.sentences.actions.make_too())
   else expect(labels.includes(en.discord.showEverybody())).toBe(!CONFIDENTIAL.test(line))
@@ -165,7 +167,7 @@ it('knows where it was asked', async () => {
   const user = fake.newUser('maker')
   fake.join(fake.guild, user)
   const elsewhere = fake.newChannel(fake.newGuild('elsewhere', { hasBot: false }), 'talk')
-  for (const channel of [fake.channel, fake.dm(user), fake.newGroup('two', user, fake.user), elsewhere]) {
+  for (const channel of [fake.channel, fake.newGroup('two', user, fake.user), elsewhere]) {
     const answer = await fake.slash('mix', { spirit: '1 l', strength: '95%', water: '1 l' }, { user, channel })
     expect(answer.text).toMatch(/^\*\*You get/)
     expect(answer.isPrivate).toBe(true)

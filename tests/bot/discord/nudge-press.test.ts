@@ -8,6 +8,7 @@ import { bot, fake, restart } from './stage.ts'
 const LATER = 'Later today'
 const TOMORROW = 'Tomorrow'
 const SHOW = 'Show jar'
+const REMINDERS = 'Reminders…'
 
 onNudgeStage()
 
@@ -25,7 +26,7 @@ describe('Done', () => {
     const seconds = Math.floor((Date.UTC(2026, 10, 25, 9) + 90_000) / 1000)
     expect(textOf(message.json)).toContain(`✓ lemon: shaken. <@${fake.user.id}>, <t:${seconds}:f>`)
     expect(textOf(message.json)).toContain('Shake lemon.')
-    expect(labels(message)).toEqual([SHOW])
+    expect(labels(message)).toEqual([SHOW, REMINDERS])
     const change = fake.requests('edit')[0]!.body as { readonly allowed_mentions: unknown }
     expect(change.allowed_mentions).toEqual({ parse: [] })
   })
@@ -59,13 +60,13 @@ describe('Done', () => {
   it('leaves what is still open', async () => {
     const ginger = lemonJar(fake, 'ginger', { strainFrom: '2026-11-25', strainBy: '2026-11-29' })
     const message = await nudge([lemonJar(fake), ginger])
-    expect(labels(message)).toEqual(['ginger strained', 'All shaken', LATER, TOMORROW, 'Show jars'])
+    expect(labels(message)).toEqual(['ginger strained', 'All shaken', LATER, TOMORROW, 'Show jars', 'Reminders…'])
     await fake.press(message, 'All shaken')
     await edited(message)
-    expect(labels(message)).toEqual(['ginger strained', LATER, TOMORROW, 'Show jars'])
+    expect(labels(message)).toEqual(['ginger strained', LATER, TOMORROW, 'Show jars', 'Reminders…'])
     await fake.submit(await fake.press(message, 'ginger strained'), {})
     await edited(message, 2)
-    expect(labels(message)).toEqual(['Show jars'])
+    expect(labels(message)).toEqual(['Show jars', 'Reminders…'])
     expect(textOf(message.json).match(/✓/g)).toHaveLength(2)
   })
 
@@ -73,9 +74,9 @@ describe('Done', () => {
     const message = await nudge()
     await Promise.all([fake.press(message, 'Shaken'), fake.press(message, LATER)])
     await wait(
-      () => fake.requests('edit').filter(({ status }) => status === 200).length === 2 || labels(message).length === 1,
+      () => fake.requests('edit').filter(({ status }) => status === 200).length === 2 || labels(message).length === 2,
     )
-    expect(labels(message)).toEqual([SHOW])
+    expect(labels(message)).toEqual([SHOW, REMINDERS])
     expect(await kindsOf()).toHaveLength(3)
   })
 
@@ -123,12 +124,12 @@ describe('Done', () => {
   it('takes the other answers to the same question away', async () => {
     const message = await nudge([lemonJar(fake, 'lemon', { tasteFrom: '2026-11-25', strainBy: '2026-12-25' })])
     const [shaken, ...rest] = labels(message)
-    const verdicts = rest.filter((label) => ![LATER, TOMORROW, SHOW].includes(label))
+    const verdicts = rest.filter((label) => ![LATER, TOMORROW, SHOW, REMINDERS].includes(label))
     expect([shaken, verdicts.length]).toEqual(['Shaken', 2])
     await fake.press(message, verdicts[1]!)
     await edited(message)
     expect(await kindsOf()).toEqual(['started', 'tasted'])
-    expect(labels(message)).toEqual(['Shaken', LATER, TOMORROW, SHOW])
+    expect(labels(message)).toEqual(['Shaken', LATER, TOMORROW, SHOW, REMINDERS])
   })
 })
 
@@ -138,7 +139,7 @@ describe('putting off', () => {
     const answer = await fake.press(message, LATER)
     expect(answer.text).toMatch(/lemon: put off until <t:\d+:f>/)
     await edited(message)
-    expect(labels(message)).toEqual(['Shaken', SHOW])
+    expect(labels(message)).toEqual(['Shaken', SHOW, REMINDERS])
     await here.later(9 * 60 - 1)
     expect(messagesIn(fake.channel)).toHaveLength(1)
     await here.later(1)
@@ -165,5 +166,5 @@ it('shows the jar to whoever owns it, and leaves the nudge as it is', async () =
   const answer = await fake.press(message, SHOW)
   expect(answer).toMatchObject({ isPrivate: true })
   expect(answer.text).toContain('lemon')
-  expect([message.edits, labels(message).length]).toEqual([0, 4])
+  expect([message.edits, labels(message).length]).toEqual([0, 5])
 })

@@ -29,7 +29,7 @@ describe('a nudge', () => {
     expect(textOf(message!.json)).toContain(`<@${fake.user.id}>`)
     expect(message!.json.mentions.map(({ id }) => id)).toEqual([fake.user.id])
     const buttons = buttonsOf(message!.json)
-    expect(buttons.map(({ label }) => label)).toEqual(['Shaken', 'Later today', 'Tomorrow', 'Show jar'])
+    expect(buttons.map(({ label }) => label)).toEqual(['Shaken', 'Later today', 'Tomorrow', 'Show jar', 'Reminders…'])
     const ids = buttons.map(({ customId }) => decodeCustomId(customId!)!)
     expect(new Set(ids.map(({ nudgeId }) => nudgeId)).size).toBe(1)
     expect(ids.map(({ owner }) => owner)).toEqual(buttons.map(() => fake.user.id))
@@ -38,6 +38,7 @@ describe('a nudge', () => {
       '/jar later #lemon until:later today',
       '/jar later #lemon until:tomorrow',
       '/jar show #lemon',
+      '/reminders',
     ])
     expect(fake.requests('send')[0]!.body).toMatchObject({
       nonce: ids[0]!.nudgeId,
@@ -82,6 +83,7 @@ describe('a nudge', () => {
       '/jar later all until:later today',
       '/jar later all until:tomorrow',
       '/jar list',
+      '/reminders',
     ])
   })
 })

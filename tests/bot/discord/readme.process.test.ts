@@ -115,10 +115,10 @@ it('leads from nothing to the first reminder', { timeout: 6 * PATIENCE_MS }, () 
     const started = await slash(typedIn(8)[0]!)
     expect(started).toMatchObject({ isPrivate: true, text: expect.stringMatching(/^\*\*lemon: started/) })
     expect((await fake.press(started.message, shown)).isPrivate).toBe(false)
-    const [here = '', elsewhere = ''] = typedIn(9)
-    const command = here.split(' ')[0]!
-    expect((await slash(`${command} ${elsewhere}`)).text).toContain('private')
-    expect((await slash(here)).text).toContain('this channel')
+    const [, here = '', elsewhere = ''] = /\*(.+?)\*.+?\*(.+?)\*/.exec(steps[8]!.text) ?? []
+    expect((await fake.press(started.message, elsewhere)).text).toContain('private')
+    expect((await fake.press(started.message, here)).text).toContain('this channel')
+    expect([fake.channel, fake.dm(fake.user)].map(({ messages }) => messages.size)).toEqual([2, 1])
     expect(await bot.stop()).toBe(0)
 
     // 10, a night later.

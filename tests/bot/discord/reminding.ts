@@ -1,6 +1,7 @@
 import type { RESTOptions } from 'discord.js'
 import { expect } from 'vitest'
 import { discordSurface } from '../../../bot/discord/nudge-surface.ts'
+import { sentNudges } from '../../../bot/discord/sent-nudges.ts'
 import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
 import type { Surface } from '../../../bot/reminders/surface.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
@@ -34,12 +35,14 @@ export const reminding = (fake: FakeDiscord, setting: Setting = {}) => {
   const now = fake.clock.nowMs
   const shared = { store, commands, language: en, assumedZone: 'UTC', log, now }
   const closed = closedPlaces()
-  const surface: Surface = discordSurface({ ...shared, rest: client.rest, botUserId: fake.bot.id, apartMs })
+  const sent = sentNudges()
+  const surface: Surface = discordSurface({ ...shared, sent, rest: client.rest, botUserId: fake.bot.id, apartMs })
   const pass = () => tick({ ...shared, surface, closed, nowMs: now() })
   return {
     store,
     surface,
     closed,
+    sent,
     logged,
     tick: pass,
     /** A tick after so many minutes. */

@@ -92,7 +92,7 @@ describe('straining', () => {
     await fake.submit(asked, { measured: '' })
     await wait(() => message!.edits === 1)
     expect(textOf(message!.json)).toContain('✓ lemon')
-    expect(buttonsOf(message!.json).map(({ label }) => label)).toEqual(['Show jar'])
+    expect(buttonsOf(message!.json).map(({ label }) => label)).toEqual(['Show jar', 'Reminders…'])
   })
 })
 

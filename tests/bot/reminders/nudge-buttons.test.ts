@@ -9,11 +9,11 @@ import { at, happened, jarOf, personWith, ZONE } from './people.ts'
 const replyOf = (jars: readonly Jar[], day: string, settings: Partial<Settings>): Reply =>
   nudgedReply(personWith(jars, settings), { nowMs: at(day), assumedZone: ZONE }, 'private')
 
-/** Without the last three, which every nudge has. */
+/** Without the last four, which every nudge has. */
 const labelsOf = (jars: readonly Jar[], day: string, settings: Partial<Settings> = {}): readonly string[] =>
   replyOf(jars, day, settings)
     .actions.map(({ label }) => speech.words.say(label, 'metric'))
-    .slice(0, -3)
+    .slice(0, -4)
 
 describe('the buttons of a nudge', () => {
   it('name their jar where it is one of several', () => {

@@ -137,6 +137,7 @@ describe('the lines of a nudge', () => {
       '/jar later #ginge until:later today',
       '/jar later #ginge until:tomorrow',
       '/jar show #ginge',
+      '/reminders',
     ])
   })
 })

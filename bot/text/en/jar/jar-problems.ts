@@ -117,11 +117,11 @@ export const jarProblems = {
   no_rhythm: ({ typed }) => `“${typed}” is no rhythm I know; give daily, every other day, or off.`,
   no_format: ({ typed }) =>
     `“${typed}” is no kind of file that I make; say json, which I can take in again, or csv, for a spreadsheet.`,
-  no_place: ({ typed }) => `“${typed}” is no place I know; give here, private or console.`,
+  no_place: ({ typed }) => `“${typed}” is no place I know. Say here or private.`,
   place_elsewhere: ({ typed, isTerminal }) =>
     isTerminal
       ? `“${typed}” is a place in the chat rooms; in this terminal reminders come here.`
-      : `“${typed}” is a place at the terminal; give here or private.`,
+      : `I can’t remind you at “${typed}” from here. Say here or private.`,
   bad_rating: ({ typed }) => `“${typed}” is no rating; give a whole number from 1 (poor) to 5 (superb).`,
   not_ahead_today: ({ typed }) =>
     `“${typed}” leaves nothing of today; give a time such as until:23:30, or until:tomorrow.`,

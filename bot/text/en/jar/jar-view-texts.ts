@@ -22,7 +22,7 @@ export const notebookText = {
     '/notebook',
     '/notebook compare:lemon + walnut',
     '/notebook export:json',
-    '/notebook import:data/files/larderbell.json',
+    '/notebook import:larderbell.json',
   ],
 }
 

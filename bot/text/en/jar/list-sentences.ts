@@ -1,3 +1,4 @@
+import { ENDLESS } from '../../../../core/jar/duty.ts'
 import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
 import type { Stage } from '../../../../core/jar/story.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
@@ -102,7 +103,9 @@ export const listSentences = {
     ) =>
       `I could not send: ${asked.map((each) => `${askedText(each)} (${shortDayWords(each.day, today, format)})`).join('; ')}. /reminders chooses another place.`,
     jars_paused: ({ until, today }: { readonly until: IsoDay; readonly today: IsoDay }, format: Format) =>
-      `Reminders pause until ${dayWords(until, today, format)}; /reminders changes that.`,
+      until === ENDLESS
+        ? 'I’ve stopped reminding you. To start again: /reminders pause-until:off'
+        : `Reminders pause until ${dayWords(until, today, format)}; /reminders changes that.`,
   },
 
   actions: {
