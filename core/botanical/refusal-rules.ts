@@ -30,7 +30,7 @@ const ANY =
 export const FORAGED = new RegExp(
   '\\b(?:forag(?:e|ed|ing|er)|wild|wildcrafted|wild ?picked|hedgerows?|road ?sides?|river ?(?:sides?|banks?)|stream ?sides?|self (?:picked|dug)|' +
     'dug|gathered|found|(?:picked|collected|harvested) (?:\\w+ )?(?:in|from|on|by|out|near|myself|along)|' +
-    '(?:from|in|by|near|along|beside) (?:the|a|our) (?:wild|woods?|forest|hedge|meadow|mountains?|ditch|fields?|park|river(?:bank|side)?|stream|lake|canal|path|road|track)|' +
+    '(?:from|in|by|near|along|beside) (?:the|a|our|my|his|her|their|\\w+s) (?:wild|woods?|forest|hedge|meadow|mountains?|ditch|fields?|park|river(?:bank|side)?|stream|lake|canal|path|road|track)|' +
     'selvatic(?:o|a|i|he)|spontane[aeio]|raccolt[aeio]|colt[aeio]|scavat[aeio]|' +
     '(?:(?<!fragol[aeio] |fragolin[ae] )di|nel|del|dal|nei|dei) bosc(?:o|hi)|(?:in|di|della|dalla) montagna|di campo|nei campi|nei prati|lungo il fiume|trovat[aeio])\\b',
 )

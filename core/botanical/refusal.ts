@@ -84,6 +84,10 @@ const withoutAmount = (part: string): string =>
     .replace(/^[\s%°.,:-]+|[\s,:-]+$/g, '')
     .trim() || part
 
+/** `cherries, stones left in`: the comma tells them from cherry stones. */
+const STONES_LEFT =
+  /\s*[,(]\s*(?=(?:the\s+)?(?:stones?|pits?|noccioli?)\s+(?:(?:still|left|kept)\s+)*(?:in|inside|whole|intact|interi)\b)/gi
+
 /**
  * Throws where anything in the text is refused, alone or among other things: `refused_botanical` by name or by rule,
  * `foraged_botanical` for a plant of the catalogue that was picked in the wild, `garden_botanical` for one of a garden that is
@@ -94,7 +98,7 @@ export const expectNotRefused = (text: string): void => {
   const typed = shown(text)
   for (const part of text.split(PARTS)) {
     const spans = spansOf(nameWords(part))
-    const plain = plainWords(part).join(' ').replace(AMOUNT, '')
+    const plain = plainWords(part.replace(STONES_LEFT, ' with ')).join(' ').replace(AMOUNT, '')
     // A word that has a question of its own is asked about, not judged by its parts: `wild fennel`.
     const isAsked = byAskWord.has(keyOf(nameWords(plain)))
     const name = isAsked ? null : nameIn(spans)

@@ -15,7 +15,7 @@ const STONES_OUT = words(
 /** `with the stones in`. */
 const STONES_IN = words(
   `(?:with|con) ${THE}(?:(?:whole|uncracked|intact|interi) )*${STONE}(?: (?:still|in|whole|left|intact|uncracked|interi))*|` +
-    `${STONE} (?:left )?(?:in|whole|intact)`,
+    `${STONE} (?:(?:still|left|kept) )*(?:in|inside|whole|intact)|un(?:pitted|stoned)`,
 )
 
 /** Grown at home, whoever sowed it. */

@@ -23,6 +23,7 @@ const saidOf = async (when: 'before' | 'after'): Promise<readonly string[]> => {
   await respond(wire, work, {
     excuse: () => EXCUSE,
     posted: () => EXCUSE,
+    isAlone: false,
     after: (_, act) => {
       if (when === 'after') act()
       return () => undefined

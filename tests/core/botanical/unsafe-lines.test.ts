@@ -126,3 +126,21 @@ describe('stones', () => {
     expect(outcomeOf('500 g husked ground cherries')).toBe('planned')
   })
 })
+
+test.each(['cherry stones in', 'cherry stones whole', 'apricot stones intact', 'sloe stones left in'])(
+  '%s are stones, however they are said to be',
+  (name) => {
+    expect(outcomeOf(`100 g ${name}`)).toBe('refused refused_botanical')
+  },
+)
+
+test.each([
+  ['morello cherries, stones left in', 'planned'],
+  ['sour cherries (stones in)', 'planned'],
+  ['unpitted cherries', 'planned'],
+  ['cherries, stones in, crushed', 'refused refused_botanical'],
+  ['5 bay leaves from my hedge', 'refused refused_botanical'],
+  ['nocciole', 'planned'],
+])('%s: %s', (name, outcome) => {
+  expect(outcomeOf(`100 g ${name}`)).toBe(outcome)
+})
