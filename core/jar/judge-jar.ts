@@ -3,7 +3,7 @@ import { strengthAt20 } from '../recipe/portion.ts'
 import { valuesOf } from '../recipe/propagate.ts'
 import { type OverInJar, overInJar } from './jar-ceilings.ts'
 import { type NotKeeping, notKeeping } from './jar-keeping.ts'
-import { driedSpirit, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
+import { driedSpirit, poisonNamedIn, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
 import type { Story } from './story.ts'
 
 /** What is wrong with a jar by what is known today. */
@@ -45,10 +45,18 @@ const driedIn = ({ happened }: Story): string | null =>
     .map((portion) => driedSpirit(strengthAt20(portion)))
     .find((each) => each !== null) ?? null
 
+/** Options of what goes in beside plants. */
+const BESIDE = ['spirit', 'water', 'sugar'] as const
+
 /** Of plants the name, which is shorter than what was typed. */
 function poisons(story: Story): readonly Danger[] {
   const names = namesIn(story, false)
-  const plant = firstOf([...names, ...namesIn(story, true), ...typedIn(story, 'of')], refusedPlantIn)
+  const plant =
+    firstOf([...names, ...namesIn(story, true), ...typedIn(story, 'of')], refusedPlantIn) ??
+    firstOf(
+      BESIDE.flatMap((option) => typedIn(story, option)),
+      poisonNamedIn,
+    )
   const unknown = plant === null ? firstOf(names, unknownIn) : null
   const spirit = firstOf(typedIn(story, 'spirit'), refusedSpiritIn) ?? driedIn(story)
   return [

@@ -1,6 +1,7 @@
 import { findFood } from '../botanical/foods/find-food.ts'
 import { expectNotRefused } from '../botanical/refusal.ts'
 import { expectDrinkable } from '../botanical/refuse-spirit.ts'
+import { dangersNoted } from '../botanical/spirit/named-danger.ts'
 import { DomainError } from '../domain-error.ts'
 import { shown } from '../quantity/typed-text.ts'
 import { expectDistilledPercent } from '../recipe/distilled.ts'
@@ -19,6 +20,10 @@ function isRefused(expect: () => void): boolean {
 /** What is refused among plants that were typed, fit to be shown; null where nothing is. */
 export const refusedPlantIn = (text: string): string | null =>
   isRefused(() => expectNotRefused(text)) ? shown(text) : null
+
+/** The same of what goes in beside plants, by full names only: `vodka with oleander`. */
+export const poisonNamedIn = (text: string): string | null =>
+  refusedSpiritIn(text) === null && dangersNoted(text).length > 0 ? shown(text) : null
 
 /** The same of spirits. */
 export const refusedSpiritIn = (text: string): string | null =>

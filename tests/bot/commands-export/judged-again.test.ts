@@ -26,12 +26,6 @@ const oleander = (sound: Sound): void => {
   started.plants = [{ id: null, name: 'oleander leaves', massG: { value: 50, plusMinus: 1 }, count: null, addOn: null }]
   started.typed = [['of', '50 g oleander leaves']]
 }
-/** A plant of the catalogue by another name. */
-const renamed = (sound: Sound): void => {
-  entry(sound, 0, 1).plants = [
-    { id: 'lemon_peel', name: 'oleander', massG: { value: 50, plusMinus: 1 }, count: null, addOn: null },
-  ]
-}
 const methylated = (sound: Sound): void => {
   entry(sound, 0, 1).typed = [['spirit', '1 l methylated 95%']]
 }
@@ -127,15 +121,6 @@ describe.each([
       expect(alt).not.toMatch(/Best before|Strain /)
     }
   })
-})
-
-it('an imported jar with a plant of the catalogue under the name of a poison is said to be so', async () => {
-  const { desk, reply } = await taken(renamed)
-  expect(reply.cautions[0].key).toBe('jar_refused')
-  for (const line of ['/jar show olea', '/jar label olea', '/jar tag olea']) {
-    expect(await first(desk, line)).toMatchObject({ key: 'jar_refused', text: expect.stringContaining('oleander') })
-  }
-  for (const line of ['/again olea', '/share olea']) expect((await desk.jsonOf(line)).error.code).toBe('refused')
 })
 
 describe('an imported jar that holds more than is safe today', () => {
