@@ -3,7 +3,7 @@ import { readText, shown, type TypedText } from './typed-text.ts'
 
 /** A comma or an `and` between two amounts of liquid joins them too: `500 ml vodka 40% and 500 ml rum 54%`. */
 const ANOTHER =
-  /(?:\s*[,;]\s+|\s(?:and|e|ed|und|et|y|plus)\s+)(?=(?:[1-9][0-9]? ?[x×] ?)?[0-9][0-9.,]* ?(?:ml|cl|dl|l|litres?|liters?)(?!\p{L}))(?<=[0-9] ?(?:ml|cl|dl|l|litres?|liters?)(?!\p{L})[^+]{1,80})/giu
+  /(?: ?[,;] |\s(?:and|e|ed|und|et|y|plus) )(?=(?:[1-9][0-9]? ?[x×] ?)?[0-9][0-9.,]* ?(?:ml|cl|dl|l|litres?|liters?)(?!\p{L}))(?<=[0-9] ?(?:ml|cl|dl|l|litres?|liters?)(?!\p{L})[^+]{1,80})/giu
 
 /** The liquids of a list joined with `+`, each read by itself. `+-` is a `±`, not a joint. Throws `dangling_plus`. */
 export const splitList = (text: string): readonly TypedText[] => {
