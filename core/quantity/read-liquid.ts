@@ -21,6 +21,13 @@ const PUNCTUATION = new Set([',', '.', ';', ':', '(', ')', '[', ']', '-', '—',
 /** `a 750-ml bottle`, `100-proof rum`. */
 const HYPHENED = /(?<=[0-9])-(?=(?:ml|cl|dl|l|lt|litres?|liters?|proof|percent|years?)\b)/giu
 
+/** Several of one size: `2 x 700 ml`, `2 bottles of 700 ml`. */
+const SEVERAL =
+  /(?<![0-9.,/½])([1-9][0-9]?) ?(?:[x×*]|bottles?(?: of)?|bottigli[ae](?: d[ai])?) ?(?=[0-9][0-9.,]* ?(?:ml|cl|dl|l|litres?|liters?|litr[oi]|fl|oz)(?!\p{L}))/iu
+
+/** `a litre of gin`. */
+const ONE_MEASURE = /^(?:an?|one|una?)(?= (?:litres?|liters?|litro|pint|quart|gallon|cup)(?!\p{L}))/iu
+
 export interface Takes {
   /** Whether `dry` and `rich` are a sweetness. */
   readonly styles: boolean
@@ -87,6 +94,24 @@ function quantityAt(typed: TypedText, at: number, from: number, said: Quantities
   return unit.key === 'years' ? { says: {}, next: number.next } : null
 }
 
+/** As many of an amount. */
+const times = (amount: LiquidPart['amount'], count: number): LiquidPart['amount'] => {
+  const more = (value: number | null): number | null => (value === null ? null : value * count)
+  return amount.kind === 'mass'
+    ? {
+        ...amount,
+        massG: amount.massG * count,
+        halfDigitG: amount.halfDigitG * count,
+        statedG: more(amount.statedG),
+      }
+    : {
+        ...amount,
+        volumeMl: amount.volumeMl * count,
+        halfDigitMl: amount.halfDigitMl * count,
+        statedMl: more(amount.statedMl),
+      }
+}
+
 /** Words between two quantities, without what only joins or parts them. */
 function wordsBetween(typed: TypedText, from: number, until: number): string {
   const { tokens } = typed
@@ -109,7 +134,9 @@ const expectNew = (typed: TypedText, said: Quantities, says: Partial<Quantities>
  * `500 ml orange liqueur 28% 250 g/L`. Which words are a drink is judged elsewhere.
  */
 export function readLiquid(whole: TypedText, takes: Takes): LiquidPart {
-  const typed = readText(whole.text.replace(HYPHENED, ' '), whole.wanted)
+  const spelt = whole.text.trim().replace(HYPHENED, ' ').replace(ONE_MEASURE, '1')
+  const count = Number(SEVERAL.exec(spelt)?.[1] ?? 1)
+  const typed = readText(spelt.replace(SEVERAL, ''), whole.wanted)
   if (BOTTLE.test(typed.text)) {
     throw new DomainError('ambiguous', 'bottle_without_size', { typed: shown(typed.text) })
   }
@@ -135,5 +162,6 @@ export function readLiquid(whole: TypedText, takes: Takes): LiquidPart {
   const first = tokens.findIndex((_, at) => readNumber(typed, at) !== null)
   // Says what is wrong with the amount that is missing.
   const amount = said.amount ?? amountAt(typed, Math.max(0, first)).amount
-  return { ...said, amount, words: words.filter((part) => part !== '').join(' '), typed: typed.text, strengthTyped }
+  const named = words.filter((part) => part !== '').join(' ')
+  return { ...said, amount: times(amount, count), words: named, typed: spelt, strengthTyped }
 }

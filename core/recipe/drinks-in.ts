@@ -55,12 +55,12 @@ function othersFor(part: LiquidPart, { problem, values }: DomainError): readonly
     return [typed.replace(word, 'food alcohol'), `${withoutWords(part)} food alcohol`]
   }
   if (problem !== 'unknown_drink') return []
-  const { extra, meant, isDrinkLeft } = values as DomainError<'unknown_drink'>['values']
+  const { extra, meant, drink } = values as DomainError<'unknown_drink'>['values']
   const bare = `${withoutWords(part)} ${usual(part)}`
   // Without the strange word only where a drink is left: `zorble alcohol` may be any alcohol.
   return [
     ...(meant === null ? [] : [typed.replace(extra, meant)]),
-    ...(isDrinkLeft ? [typed.replace(extra, '')] : []),
+    ...(drink === null ? [] : [`${withoutWords(part)} ${drink}`]),
     bare,
   ]
 }
@@ -81,7 +81,7 @@ function mended(error: DomainError, parts: readonly LiquidPart[], at: number, ta
     parts.map((part, place) => (place === at ? text : part.typed)).join(' + '),
   )
   if (fixes.length === 0) return error
-  const fix = fixes.map((text) => text.replace(/\s+/g, ' ')).find((text) => isRead(text, takes)) ?? null
+  const fix = fixes.map((text) => text.trim().replace(/\s+/g, ' ')).find((text) => isRead(text, takes)) ?? null
   const values = { ...error.values, typed: shown(parts[at]!.typed), fix }
   return new DomainError(error.code, error.problem, values as never)
 }

@@ -74,7 +74,7 @@ export const stepsFor: Readonly<Record<HarmId, readonly StepKey[]>> = {
   methanol: ['go_at_once', 'late_signs', 'keep_bottle', 'no_other_spirit'],
   pet: ['vet_at_once', 'no_vomiting_pet', 'keep_warm_pet', 'tell_vet'],
   glass_burst: ['press_wound', 'glass_stays_in', 'cover_eye', 'leave_room'],
-  self_harm: ['not_alone', 'out_of_reach', 'keep_what_it_was'],
+  self_harm: ['not_alone', 'out_of_reach'],
   someone_hurt: ['check_breathing', 'on_their_side', 'nothing_by_mouth', 'keep_what_it_was'],
 }
 

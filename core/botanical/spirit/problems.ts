@@ -17,8 +17,8 @@ export interface SpiritProblems {
     readonly extra: string
     /** The drink that may have been meant. */
     readonly meant: string | null
-    /** Whether a drink of the trade stands beside them. */
-    readonly isDrinkLeft: boolean
+    /** The drink of the trade that stands beside them; null where none does. */
+    readonly drink: string | null
     /** Whether a plant of the catalogue is among them. */
     readonly isPlant: boolean
   }

@@ -25,7 +25,19 @@ const NOTHING: Drink = { named: null, isSweet: false }
 /** From so many letters on a slip in the name of a drink is seen. */
 const TYPO_LETTERS = 5
 
-const unknownProblem = (typed: string, { pieces, words }: DrinkText, kinds: readonly DrinkKind[]): DomainError => {
+/** The first drink that is named, as typed: `London dry gin` is more than it. */
+function drinkNamed({ pieces, words }: DrinkText, kinds: readonly DrinkKind[]): string | null {
+  const kind = kinds.find((each) => each === 'drink' || each === 'sweet')
+  if (kind === undefined) return null
+  const first = kinds.indexOf(kind)
+  const length = kinds.slice(first).findIndex((each) => each !== kind)
+  const last = length === -1 ? kinds.length : first + length
+  return pieces.slice(words[first]!.piece, words[last - 1]!.piece + 1).join(' ')
+}
+
+const unknownProblem = (typed: string, text: DrinkText, kinds: readonly DrinkKind[]): DomainError => {
+  const { pieces, words } = text
+  const drink = drinkNamed(text, kinds)
   const isStrange = words.map((_, at) => kinds[at] === 'unknown')
   const isPlant = kinds.includes('plant')
   const meant = words
@@ -35,8 +47,7 @@ const unknownProblem = (typed: string, { pieces, words }: DrinkText, kinds: read
   // `with lemon peel`: what stands between is said with it.
   const said = words.filter((_, at) => isStrange[at] || kinds[at] === 'plant').map(({ piece }) => piece)
   const extra = shown(pieces.slice(said[0]!, said.at(-1)! + 1).join(' '))
-  const isDrinkLeft = kinds.includes('drink') || kinds.includes('sweet')
-  const values = { typed: shown(typed), extra, meant: meant?.shown ?? null, isDrinkLeft, isPlant, fix: null }
+  const values = { typed: shown(typed), extra, meant: meant?.shown ?? null, drink, isPlant, fix: null }
   return new DomainError('ambiguous', 'unknown_drink', values)
 }
 
