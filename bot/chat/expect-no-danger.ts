@@ -4,7 +4,7 @@ import { dangerousName, dangersNoted } from '../../core/botanical/spirit/named-d
 import { DomainError } from '../../core/domain-error.ts'
 import { shown } from '../../core/quantity/typed-text.ts'
 import { blamed } from '../commands/fields.ts'
-import { takesOf } from '../commands/takes.ts'
+import { isAmount, takesOf } from '../commands/takes.ts'
 import type { Message } from '../text/words.ts'
 import type { Command } from './command.ts'
 import type { Invocation } from './invocation.ts'
@@ -47,7 +47,7 @@ const lookerFor = (option: string, schema: unknown): ((text: string) => void) | 
   if (option === NOTE || JUDGED.has(option) || isFile === true) return null
   if (NAMES.has(option)) return expectGoodName
   if (suggested === 'botanicals') return expectDrinkable
-  return suggested === undefined ? expectHarmless : null
+  return suggested === undefined || isAmount(suggested) ? expectHarmless : null
 }
 
 /** Throws where any option names a refused plant or undrinkable alcohol, before anything else is said of the line. */

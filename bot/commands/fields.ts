@@ -78,7 +78,7 @@ export const fields = {
   spiritStrength: field(distilled(atTwenty(parseStrength, 'strength'))),
   wishedStrength: field(atTwenty(parseStrength, 'strength')),
   wishedVolume: field(atTwenty(parseVolume, 'volume')),
-  sweetness: field(parseSweetness),
+  sweetness: field(parseSweetness, { suggested: 'sweetness' }),
   ratio: field(parseRatio),
   /** Drinks of the trade; what must not be drunk is refused. */
   spirits: field((text) => drinksIn(text, { blends: false })),

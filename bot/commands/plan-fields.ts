@@ -34,7 +34,7 @@ export const planFields = {
   anyPlants: field(readPlants, PLANTS),
   /** A batch's code: twice its longest, for hyphens and spaces. */
   code: field(parseSharedCode, { most: 2 * LONGEST_CODE }),
-  bottles: field(parseBottles),
+  bottles: field(parseBottles, { suggested: 'bottles' }),
   yesNo: field(parseYesNo, { choices: ['yes', 'no'] }),
   days: field(parseDays),
   /** A beginning, which may be today. */

@@ -5,7 +5,15 @@ import type { choiceWords } from '../text/en/choice-words.ts'
 export type ChoiceWord = keyof typeof choiceWords
 
 /** What is offered to somebody who is typing an option; `jars` and `botanicals` may be several, joined with `+`. */
-export type Suggested = 'jar' | 'jar_or_all' | 'jars' | 'botanicals' | 'country' | 'zone' | 'command' | 'share'
+export type Suggested = 'jar' | 'jar_or_all' | 'jars' | 'botanicals' | 'country' | 'zone' | 'command' | 'share' | Amount
+
+/** What can be typed freely, so that it is looked through as any text is. */
+export type Amount = (typeof AMOUNTS)[number]
+
+const AMOUNTS = ['sweetness', 'past', 'until', 'entry', 'bottles'] as const
+
+export const isAmount = (suggested: Suggested | undefined): suggested is Amount =>
+  AMOUNTS.some((each) => each === suggested)
 
 /** What a surface can know of an option's text before it is read. */
 export interface Takes {

@@ -8,6 +8,14 @@ import { isolatedWithin } from './isolate.ts'
 import type { Offer } from './offer.ts'
 import { ranked, rankOf } from './rank.ts'
 import { helpCommand } from './registration.ts'
+import {
+  type Habits,
+  suggestBottles,
+  suggestEntries,
+  suggestPast,
+  suggestSweetness,
+  suggestUntil,
+} from './suggest-amounts.ts'
 import { suggestBotanicals } from './suggest-botanicals.ts'
 import { suggestJarList, suggestJarOrAll, suggestJars } from './suggest-jars.ts'
 import { suggestCountries, suggestZones } from './suggest-places.ts'
@@ -20,6 +28,8 @@ export interface Typing {
   readonly option: string
   /** Not trusted: anything at all. */
   readonly typed: string
+  /** What is typed for `jar:` beside it. */
+  readonly jar?: string
 }
 
 const MOST_OFFERS = 25
@@ -33,7 +43,17 @@ interface Asked extends Pick<Dispatch, 'commands' | 'userId' | 'store' | 'assume
   readonly locale: string
 }
 
+/** And which jar is meant. */
+interface Beside extends Asked {
+  readonly jar: string
+}
+
 const jarsOf = async ({ store, userId }: Asked) => (await store.read(userId)).jars
+
+const habitsOf = async ({ store, userId, assumedZone, nowMs }: Asked): Promise<Habits> => {
+  const { zone, country } = (await store.read(userId)).settings
+  return { zone: zone ?? assumedZone, country, nowMs }
+}
 
 const suggestCommands = (typed: string, { commands }: Asked): readonly Offer[] => {
   const key = typed.trim().replace(/^\//, '').toLowerCase()
@@ -41,7 +61,7 @@ const suggestCommands = (typed: string, { commands }: Asked): readonly Offer[] =
   return ranked(paths, (path) => rankOf(path, key)).map((path) => ({ name: path, value: path }))
 }
 
-type Suggest = (typed: string, asked: Asked, text: SuggestionText) => readonly Offer[] | Promise<readonly Offer[]>
+type Suggest = (typed: string, asked: Beside, text: SuggestionText) => readonly Offer[] | Promise<readonly Offer[]>
 
 const SUGGEST: Readonly<Record<Suggested, Suggest>> = {
   jar: async (typed, asked, text) => suggestJars(typed, await jarsOf(asked), text),
@@ -51,6 +71,11 @@ const SUGGEST: Readonly<Record<Suggested, Suggest>> = {
   country: (typed, _, text) => suggestCountries(typed, text),
   zone: (typed, { nowMs, locale }, text) => suggestZones(typed, { nowMs, locale, most: MOST_OFFERS }, text),
   command: suggestCommands,
+  sweetness: (typed, _, text) => suggestSweetness(typed, text),
+  past: async (typed, asked, text) => suggestPast(typed, await habitsOf(asked), text),
+  until: async (typed, asked, text) => suggestUntil(typed, await habitsOf(asked), text),
+  entry: async (typed, asked, text) => suggestEntries(typed, asked.jar, await jarsOf(asked), text),
+  bottles: (typed, _, text) => suggestBottles(typed, text),
   share: async (typed, { store, userId, assumedZone }, text) =>
     suggestShares(typed, await store.read(userId), assumedZone, text),
 }
@@ -58,11 +83,11 @@ const SUGGEST: Readonly<Record<Suggested, Suggest>> = {
 const isShort = ({ name, value }: Offer): boolean => [name, value].every((text) => text.length <= MOST_CHARACTERS)
 
 /**
- * What is offered to somebody who is typing an option: their own jars and shares, plants, zones, countries, commands; 25 at most,
+ * What is offered to somebody who is typing an option: their own jars, entries and shares, plants, amounts, days, zones, countries, commands; 25 at most,
  * of 100 characters at most. Never throws: where something is wrong, nothing is offered, and a fault of ours is logged.
  */
 export const suggest = async (
-  { path, option, typed }: Typing,
+  { path, option, typed, jar = '' }: Typing,
   asked: Asked,
   text: SuggestionText,
 ): Promise<readonly Offer[]> => {
@@ -71,7 +96,7 @@ export const suggest = async (
     const shape: Readonly<Record<string, unknown>> = command?.input.shape ?? {}
     const { suggested } = Object.hasOwn(shape, option) ? takesOf(shape[option]) : {}
     if (suggested === undefined || typed.length > MOST_CHARACTERS || UNREADABLE.test(typed)) return []
-    const offers = await SUGGEST[suggested](typed, asked, text)
+    const offers = await SUGGEST[suggested](typed, { ...asked, jar }, text)
     const short = offers.filter(isShort).slice(0, MOST_OFFERS)
     return short.map(({ name, value }) => ({ name: isolatedWithin(name, MOST_CHARACTERS), value }))
   } catch (error) {

@@ -40,6 +40,10 @@ export const typedIn = (slash: Slash): string =>
     .data.map(({ value }) => String(value ?? ''))
     .join('\n')
 
+/** What was typed for one of its options; empty where nothing was. */
+export const typedFor = (slash: Slash, option: string): string =>
+  String(flat(slash).data.find(({ name }) => name === option)?.value ?? '')
+
 export const pathOf = (slash: Slash): string => flat(slash).path
 
 /**

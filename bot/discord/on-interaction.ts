@@ -4,7 +4,7 @@ import { trace } from '../chat/trace.ts'
 import { atMost } from './after.ts'
 import { sayElsewhere } from './answered-elsewhere.ts'
 import { suggest } from './autocomplete.ts'
-import { callOf, helpLine, lineTyped, pathOf, typedIn } from './call-of.ts'
+import { callOf, helpLine, lineTyped, pathOf, typedFor, typedIn } from './call-of.ts'
 import { typedInForm } from './form.ts'
 import { newTurns } from './in-turn.ts'
 import { componentsFor } from './on-component.ts'
@@ -41,7 +41,7 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
 
   const complete = async (interaction: AutocompleteInteraction, { wire, dispatch }: Turn): Promise<Answered> => {
     const { name, value } = interaction.options.getFocused(true)
-    const typing = { path: pathOf(interaction), option: name, typed: value }
+    const typing = { path: pathOf(interaction), option: name, typed: value, jar: typedFor(interaction, 'jar') }
     return wire.choices(isStopping ? [] : await suggest(typing, dispatch, language.suggestions))
   }
 

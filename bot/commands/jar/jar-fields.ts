@@ -15,7 +15,7 @@ import { type DateTyped, dateIn } from '../plan-fields.ts'
 const SOON_DAYS = 30
 
 /** A day on which something happened: `24 December` in January is last month's. Throws `in_the_future`. */
-const pastIn = (text: string): DateTyped => {
+export const pastIn = (text: string): DateTyped => {
   const { read } = dateIn(text, 'past')
   return {
     read(setting) {
@@ -42,7 +42,7 @@ export interface UntilTyped {
 }
 
 /** A day or an hour that is still to come. Throws `not_ahead` and what `hourAhead` throws. */
-const aheadIn = (text: string): UntilTyped => {
+export const aheadIn = (text: string): UntilTyped => {
   const hour = hourAhead(text)
   if (hour !== null) {
     return {
@@ -81,8 +81,8 @@ export const jarFields = {
   jarOrAll: field(asTyped, { suggested: 'jar_or_all', most: MOST_NAME_CHARACTERS }),
   /** Two of them, joined with `+`. */
   jars: field(asTyped, { suggested: 'jars' }),
-  when: field(pastIn),
-  until: field(aheadIn),
+  when: field(pastIn, { suggested: 'past' }),
+  until: field(aheadIn, { suggested: 'until' }),
   rating: field(parseRating, { choices: [1, 2, 3, 4, 5] }),
   note: field(
     (text) => {
@@ -92,7 +92,7 @@ export const jarFields = {
     },
     { most: MOST_NOTE_CHARACTERS },
   ),
-  entry: field(entryIn),
+  entry: field(entryIn, { suggested: 'entry' }),
   /** One of each of several jars, as a button names them. */
   entries: field((text) => text.split(' ').map(entryIn)),
 }

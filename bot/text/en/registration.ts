@@ -1,6 +1,10 @@
+import type { HappeningEntry } from '../../../core/jar/event.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/calendar.ts'
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { choiceWords } from './choice-words.ts'
-import { dayText } from './day-text.ts'
+import { dayText, WEEKDAYS } from './day-text.ts'
+import { englishFormat } from './format.ts'
+import { happeningText } from './jar/happening-words.ts'
 import { countryByCode } from './label/country-by-code.ts'
 
 interface Registered {
@@ -35,6 +39,24 @@ export const registrationText = {
   },
 }
 
+type Style = 'dry' | 'everyday' | 'rich'
+
+const STYLES: Readonly<Record<Style, string>> = {
+  dry: 'less sweet',
+  everyday: 'medium sweet',
+  rich: 'sweet as a dessert',
+}
+
+const nearDay = (daysAhead: number): readonly string[] => {
+  if (daysAhead === 0) return ['today']
+  if (daysAhead === 1) return ['tomorrow']
+  if (daysAhead === -1) return ['yesterday']
+  return daysAhead < 0 && daysAhead > -8 ? [`${-daysAhead} days ago`] : []
+}
+
+const weekdayText = (day: CalendarDay): string =>
+  `${WEEKDAYS[(new Date(Date.UTC(day.year, day.month - 1, day.day)).getUTCDay() + 6) % 7]} ${dayText(day)}`
+
 /** What is offered while an option is typed. */
 export const suggestionText = {
   all: () => 'all of them',
@@ -44,6 +66,42 @@ export const suggestionText = {
   /** A batch that is shared; without a name where its jar is gone, without a day where it was posted nowhere. */
   share: ({ id, name, day }: { readonly id: string; readonly name: string | null; readonly day: IsoDay | null }) =>
     `${name ?? 'a jar that is gone'}${day === null ? '' : `, ${dayText(dayFromIso(day))}`} (${id})`,
+  /** `dry: 120 g/L`, and what it tastes like. */
+  style: ({ style, gPerL }: { readonly style: Style; readonly gPerL: number }) =>
+    `${style}: ${gPerL} g/L, ${STYLES[style]}`,
+  /** What a sweetness comes to; nearest to one that has a name. */
+  sweetness: ({ gPerL, nearest }: { readonly gPerL: number; readonly nearest: Style }) =>
+    `${Math.round(gPerL)} g/L, nearest to ${nearest}`,
+  /** `yesterday, Tuesday 24 November 2026`. */
+  day: ({ day, daysAhead }: { readonly day: CalendarDay; readonly daysAhead: number }) =>
+    [...nearDay(daysAhead), weekdayText(day)].join(', '),
+  /** `minutes` of the day; null: in the morning, when reminders come. */
+  until: ({
+    day,
+    daysAhead,
+    minutes,
+  }: {
+    readonly day: CalendarDay
+    readonly daysAhead: number
+    readonly minutes: number | null
+  }) => (minutes === null ? weekdayText(day) : `${isoTime(minutes)}, ${[...nearDay(daysAhead), weekdayText(day)][0]}`),
+  entry: ({ entry }: { readonly entry: HappeningEntry }) =>
+    `${entry.seq}: ${happeningText(entry, englishFormat('metric'))}, ${dayText(dayFromIso(entry.day))}`,
+  bottles: ({
+    bottles,
+  }: {
+    readonly bottles: readonly { readonly count: number | null; readonly volumeMl: number }[]
+  }) => {
+    const each = bottles.map(({ count, volumeMl }) =>
+      count === null
+        ? `bottles of ${volumeMl} ml, as many as it fills`
+        : `${count} ${count === 1 ? 'bottle' : 'bottles'} of ${volumeMl} ml`,
+    )
+    const wholeMl = bottles.every(({ count }) => count !== null)
+      ? bottles.reduce((sum, { count, volumeMl }) => sum + (count ?? 0) * volumeMl, 0)
+      : null
+    return `${each.join(' + ')}${wholeMl === null ? '' : `: ${Number((wholeMl / 1000).toFixed(2))} l`}`
+  },
   country: countryByCode,
   /** `minutes` of the day it is there now. */
   zone: ({ zone, minutes }: { readonly zone: string; readonly minutes: number }) =>

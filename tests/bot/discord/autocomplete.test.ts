@@ -123,7 +123,7 @@ it('offers only what the option takes', async () => {
       takesOf(schema).suggested === undefined ? [] : [{ path, option, schema }],
     ),
   )
-  expect(new Set(completed.map(({ schema }) => takesOf(schema).suggested)).size).toBe(7)
+  expect(new Set(completed.map(({ schema }) => takesOf(schema).suggested)).size).toBe(12)
   for (const { path, option, schema } of completed) {
     for (const typed of ['', ...letters, '30 g cin', '30 g gin', '8 lemons + ']) {
       for (const value of await valuesOf(path, option, typed)) {
