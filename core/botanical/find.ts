@@ -62,7 +62,9 @@ const matchOf = (words: readonly string[]): Match | null => {
 }
 
 /** Words that are one letter away from a name, and mean something else. */
-const OTHER_THINGS = new Set('clover clovers pesce pesci glove gloves toffee toffees toffie poppers popper'.split(' '))
+const OTHER_THINGS = new Set(
+  'clover clovers pesce pesci nocciolo noccioli glove gloves toffee toffees toffie poppers popper'.split(' '),
+)
 
 const typoMatch = (key: string): Match | null => {
   if (lettersOf(key) < TYPO_LETTERS || OTHER_THINGS.has(key)) return null

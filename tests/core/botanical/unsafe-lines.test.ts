@@ -140,6 +140,7 @@ test.each([
   ['unpitted cherries', 'planned'],
   ['cherries, stones in, crushed', 'refused refused_botanical'],
   ['5 bay leaves from my hedge', 'refused refused_botanical'],
+  ['noccioli interi', 'not_found unknown_botanical'],
   ['nocciole', 'planned'],
 ])('%s: %s', (name, outcome) => {
   expect(outcomeOf(`100 g ${name}`)).toBe(outcome)
