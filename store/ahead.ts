@@ -1,7 +1,18 @@
 import type { JarEntry } from '../core/jar/event.ts'
+import type { Jar } from './person.ts'
 
 /** Clocks and zones of one person do not lie further apart. */
 const APART_MS = 24 * 3_600_000
+
+/**
+ * Keys of the reminders that were said, as far as that can be by now: what was said ahead of it, by a clock that was, is to be
+ * said again on its day. A clock set back by less than a day repeats nothing.
+ */
+export function saidBy({ told, toldMs = [] }: Pick<Jar, 'told' | 'toldMs'>, nowMs: number): ReadonlySet<string> {
+  const latestMs = nowMs + APART_MS
+  const isPast = toldMs.every((ms) => ms <= latestMs)
+  return new Set(isPast ? told : told.filter((_, index) => (toldMs[index] ?? 0) <= latestMs))
+}
 
 /** They change nothing in a jar, but what was asked for is quiet after them. */
 const QUIETING: readonly JarEntry['kind'][] = ['shaken', 'tasted', 'opened', 'renamed', 'put_off']

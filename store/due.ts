@@ -1,6 +1,6 @@
 import { allDuties } from '../core/jar/duties.ts'
 import type { Duty, DutySettings } from '../core/jar/duty.ts'
-import { believed } from './ahead.ts'
+import { believed, saidBy } from './ahead.ts'
 import type { Person, Settings } from './person.ts'
 
 /** A reminder and the jar it is about. */
@@ -31,8 +31,8 @@ export function untold(
   const wanted = dutySettings(settings, assumedZone)
   const onTheirWay = new Set(nudges.flatMap((nudge) => nudge.duties.map(({ jarId, key }) => `${jarId} ${key}`)))
   return jars
-    .flatMap(({ id, entries, told }) => {
-      const said = new Set(told)
+    .flatMap(({ id, entries, ...told }) => {
+      const said = saidBy(told, nowMs)
       return allDuties(believed(entries, nowMs), wanted)
         .filter(({ key }) => !said.has(key) && !onTheirWay.has(`${id} ${key}`))
         .map((duty) => ({ jarId: id, duty }))

@@ -30,6 +30,8 @@ export interface Jar {
   readonly entries: readonly JarEntry[]
   /** Keys of the duties that were said. */
   readonly told: readonly string[]
+  /** When each of `told` was said, by the clock of then; 0, or nothing, where that is not known. */
+  readonly toldMs?: readonly number[]
   /** Keys of the cautions that were shown in full. */
   readonly cautioned: readonly string[]
 }
@@ -84,7 +86,7 @@ export interface SetAside {
 
 /** Everything that is stored about one person. */
 export interface Person {
-  readonly version: 2
+  readonly version: 3
   readonly settings: Settings
   readonly jars: readonly Jar[]
   readonly nudges: readonly Nudge[]
@@ -97,7 +99,7 @@ export interface Person {
 }
 
 export const NOBODY: Person = {
-  version: 2,
+  version: 3,
   settings: {
     units: null,
     country: null,

@@ -7,7 +7,7 @@ import { type Story, storyOf } from '../../core/jar/story.ts'
 import type { IsoDay } from '../../core/quantity/calendar.ts'
 import { isoOf } from '../../core/quantity/day-number.ts'
 import { dayNumberAt, instantOf } from '../../core/quantity/zone.ts'
-import { believed } from '../../store/ahead.ts'
+import { believed, saidBy } from '../../store/ahead.ts'
 import { dutySettings } from '../../store/due.ts'
 import type { Jar, Nudge, Person } from '../../store/person.ts'
 import type { Now } from './intend.ts'
@@ -41,13 +41,14 @@ export function askedOf(person: Person, nudge: Nudge, { nowMs, assumedZone }: No
   const jars = person.jars.map((jar) => ({ ...jar, entries: believed(jar.entries, nowMs) }))
   const named = jars.map((jar) => ({ jar, due: remindersOf(jar, nudge, settings) }))
   const isMorning = named.some(({ due }) => due.some(({ dueMs }) => dueMs === morningMs))
-  return named.flatMap(({ jar: { id: jarId, entries, told }, due }) => {
+  return named.flatMap(({ jar: { id: jarId, entries, ...told }, due }) => {
     const story = storyOf(entries)
     if (story === null) return []
     const of = { jarId, story, entries }
+    const said = saidBy(told, nowMs)
     const isNew = isMorning && enteredDay(story.started) === today
     const isSaid = (kind: DutyKind): boolean =>
-      due.some((duty) => duty.kind === kind) || told.includes(dutyKey(kind, isoOf(today), null))
+      due.some((duty) => duty.kind === kind) || said.has(dutyKey(kind, isoOf(today), null))
     const asides = agenda(entries, settings, nowMs).today.filter(
       (task) => !isSaid(task.kind) && isSaidAside(task, nowMs, due.length > 0, isNew),
     )

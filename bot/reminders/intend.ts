@@ -73,7 +73,7 @@ export function intend(userId: string, person: Person, verdicts: Verdicts, now: 
   )
   const soon = untold(person, assumedZone, nowMs).filter(({ duty }) => duty.dueMs <= nowMs + SOON_MS)
   const fresh = soon.filter(({ duty }) => duty.dueMs <= nowMs)
-  const known = tell(person, dutiesOf(there))
+  const known = tell(person, dutiesOf(there), nowMs)
   if (fresh.length === 0 && again.length === 0) {
     return there.length === 0 ? null : { person: { ...known, nudges: [...onTheirWay, ...unsaid] }, nudge: null }
   }
@@ -84,7 +84,7 @@ export function intend(userId: string, person: Person, verdicts: Verdicts, now: 
   const maybeSeen = dutiesOf(judged('unknown'))
   const isMaybeSeen = (one: { jarId: string; key: string }): boolean =>
     maybeSeen.some(({ jarId, key }) => jarId === one.jarId && key === one.key)
-  const told = tell(known, [...over.filter(isMaybeSeen), ...lapsed])
+  const told = tell(known, [...over.filter(isMaybeSeen), ...lapsed], nowMs)
   if (wanted.length === 0) return { person: { ...told, nudges: onTheirWay }, nudge: null }
   const retried = fresh.length === 0 ? again[0] : undefined
   const place = retried === undefined ? chosen : placeAgain(retried.place, chosen, places)

@@ -8,9 +8,9 @@ const withNudge = (person: Person, id: string, change: (nudge: Nudge) => Nudge |
 })
 
 /** It arrived: its reminders are said, and it is gone. */
-export const recordSent = (person: Person, { id }: Nudge): Person => {
+export const recordSent = (person: Person, { id }: Nudge, nowMs: number): Person => {
   const said = person.nudges.filter((nudge) => nudge.id === id).flatMap(({ duties }) => duties)
-  return withNudge(tell(person, said), id, () => null)
+  return withNudge(tell(person, said, nowMs), id, () => null)
 }
 
 /**

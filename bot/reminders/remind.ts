@@ -67,7 +67,7 @@ async function deliver(sending: Omit<Sending, 'isMoved'>, round: Round): Promise
     if (sent !== 'impossible') break
   }
   await store.update(userId, (person) => {
-    if (sent === 'sent') return recordSent(person, nudge)
+    if (sent === 'sent') return recordSent(person, nudge, nowMs)
     if (sent === 'impossible') return recordKept(person, nudge)
     return recordFailed(person, nudge, sent === null || mayHaveBeenSeen, nowMs)
   })

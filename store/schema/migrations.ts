@@ -8,8 +8,11 @@ const toVersion2: Migration = ({ setAside, ...older }) => ({
   setAside: typeof setAside === 'string' ? { file: setAside, day: null } : setAside,
 })
 
+/** A jar may say when each reminder was said. */
+const toVersion3: Migration = (older) => ({ ...older, version: 3 })
+
 /** The first makes version 2 out of 1, the next 3 out of 2. */
-export const MIGRATIONS: readonly Migration[] = [toVersion2]
+export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3]
 
 /** A person of `version` (at least 1) brought to the newest that `migrations` lead to. */
 export const migrate = (

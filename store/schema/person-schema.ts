@@ -38,6 +38,7 @@ export const jarSchema = z.strictObject({
   id: jarId,
   entries: z.array(entrySchema),
   told: z.array(key),
+  toldMs: z.array(instantMs).exactOptional(),
   cautioned: z.array(key),
 })
 
@@ -85,9 +86,9 @@ export const settingsSchema = z.strictObject({
   pausedUntil: day.nullable(),
 })
 
-/** A person of version 2 as it stands in a file; what is not named here is refused. */
+/** A person of version 3 as it stands in a file; what is not named here is refused. */
 export const personSchema = z.strictObject({
-  version: z.literal(2),
+  version: z.literal(3),
   settings: settingsSchema,
   jars: z.array(jarSchema),
   nudges: z.array(nudgeSchema),

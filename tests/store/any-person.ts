@@ -114,7 +114,7 @@ const share: fc.Arbitrary<Share> = fc.record({
 
 /** Any person that the types allow and the bot could write, in no sensible story. */
 export const anyPerson: fc.Arbitrary<Person> = fc.record({
-  version: fc.constant(2),
+  version: fc.constant(3),
   settings: fc.record({
     units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
     country: fc.constantFrom(null, 'IT', 'GB'),
@@ -124,7 +124,12 @@ export const anyPerson: fc.Arbitrary<Person> = fc.record({
     shake: fc.constantFrom('daily', 'every_other_day', 'off'),
     pausedUntil: orNull(day),
   }),
-  jars: someOf(fc.record({ id: jarId, entries: someOf(jarEntry), told: someOf(key), cautioned: someOf(key) })),
+  jars: someOf(
+    fc.record(
+      { id: jarId, entries: someOf(jarEntry), told: someOf(key), toldMs: someOf(atMs), cautioned: someOf(key) },
+      { requiredKeys: ['id', 'entries', 'told', 'cautioned'] },
+    ),
+  ),
   nudges: someOf(nudge),
   lines: someOf(fc.record({ id: fc.stringMatching(/^[0-9a-f]{12}$/), line: text })),
   shares: someOf(share),

@@ -4,4 +4,8 @@ import type { Jar } from '../../../store/person.ts'
 /** Which attempt made an entry is of no worth elsewhere, and tells two notebooks of the same story apart. */
 export const withoutAttempt = ({ attempt: _, ...entry }: JarEntry): JarEntry => entry as JarEntry
 
-export const withoutAttempts = (jar: Jar): Jar => ({ ...jar, entries: jar.entries.map(withoutAttempt) })
+/** When reminders were said, by a clock that is none of elsewhere, stays here too. */
+export const withoutAttempts = ({ toldMs: _, ...jar }: Jar): Jar => ({
+  ...jar,
+  entries: jar.entries.map(withoutAttempt),
+})

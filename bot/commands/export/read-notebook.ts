@@ -24,7 +24,8 @@ const notebookSchema = z.strictObject({
 })
 
 /** Of what is not known yet to be as it should. */
-const looseJar = z.strictObject({ ...jarSchema.shape, entries: z.array(z.unknown()).min(1).max(MOST_IN_JAR) })
+const { toldMs: _, ...carried } = jarSchema.shape
+const looseJar = z.strictObject({ ...carried, entries: z.array(z.unknown()).min(1).max(MOST_IN_JAR) })
 
 /** Which part is wrong, fit to be shown; null where it is the whole. */
 const whereOf = ({ issues: [issue] }: z.ZodError): string | null => {

@@ -153,6 +153,7 @@ export function takeIn(person: Person, notebook: Notebook, now: Now): TakenIn {
       ...free,
       id,
       told: union(mine?.jar.told ?? [], given.jar.told),
+      ...(mine?.jar.toldMs !== undefined && { toldMs: mine.jar.toldMs }),
       cautioned: union(mine?.jar.cautioned ?? [], given.jar.cautioned),
     }
     const jar = withoutNagging(merged, settings, now)

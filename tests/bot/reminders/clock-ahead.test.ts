@@ -67,3 +67,13 @@ it('is found by the index of the folder when the clock is set back while the bot
     expect(await store.claimDue(nowMs, 9, 1)).toEqual(['local'])
     await store.close()
   }))
+
+it('says on its day what it said a year ahead of it', async () => {
+  const store = memoryStore(ZONE)
+  await store.update('local', () => personWith([jarOf({ name: 'lemon', startedMs: START_MS })]))
+  const { box, surface } = inbox()
+  const round = { store, surface, assumedZone: ZONE, log: expect.fail }
+  await tick({ ...round, nowMs: START_MS + AHEAD_MS })
+  expect(box.received).toHaveLength(1)
+  expect(await saidOn(store)).toEqual([1, 2, 3, 4, 5, 6, 7])
+})
