@@ -56,12 +56,12 @@ function othersFor(part: LiquidPart, { problem, values }: DomainError): readonly
   }
   if (problem !== 'unknown_drink') return []
   const { extra, meant, drink } = values as DomainError<'unknown_drink'>['values']
-  const bare = `${withoutWords(part)} ${usual(part)}`
   // Without the strange word only where a drink is left: `zorble alcohol` may be any alcohol.
+  const known = `${withoutWords(part)} ${drink ?? usual(part)}`
   return [
     ...(meant === null ? [] : [typed.replace(extra, meant)]),
-    ...(drink === null ? [] : [`${withoutWords(part)} ${drink}`]),
-    bare,
+    known,
+    ...(drink === null ? [] : [`${known} ${SWEETNESS}`]),
   ]
 }
 

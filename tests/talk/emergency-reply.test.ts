@@ -38,7 +38,7 @@ describe('the answer where somebody was harmed', () => {
   it('is offered beside what reads like a sentence and is no command, not beside a slip', async () => {
     const desk = testDesk()
     const hurt = /If somebody’s hurt, type: emergency$/
-    expect(await desk.textOf('dgo aet somthing funny')).toMatch(hurt)
+    expect(await desk.textOf('wot about th lemmon thing')).toMatch(hurt)
     expect(await desk.textOf('/plam of:10 lemons spirit:1 l')).not.toMatch(hurt)
     expect(await desk.textOf('plam')).not.toMatch(hurt)
     expect(await desk.textOf('emergency')).toMatch(/^Call your emergency number/)

@@ -30,6 +30,10 @@ export const deedWords = {
   had: [
     '(?:had|has|have|got|holding|with|found|nicked|pinched|poured) (?:\\w+ ){0,4}(?:brandy|vodka|gin|rum|alcohol|spirits?|liqueur|limoncello|booze|grappa|nocino|whisky|95|96)',
   ],
+  /** Of a child or an animal: said of others as of a glass at table. */
+  hadSome: [
+    'had (?:some|any|a (?:sip|taste|swig|gulp|mouthful|lick|bit|few|drink|glass|shot)|one|two|three|four|five|several|loads|lots|half|most|all|the)(?= (?:of )?(?:\\w+ ){0,3}(?:brandy|vodka|gin|rum|alcohol|spirits?|liqueur|limoncello|booze|grappa|nocino|whisky|jars?|cherries|sloes|fruit) )',
+  ],
   /** Eaten where it grows. */
   growing: [
     '(?:on|off|from|under) the (?:trees?|bush(?:es)?|vines?|plot)|in the (?:orchard|garden|field)|(?:my|the|our) (?:\\w+ )?(?:plants?|seedlings)|all (?:the|my|our) (?:basil|mint|herbs|lettuce)|before i (?:could|got)|this year|so no|what else|dell orto|sull albero|quest anno|niente liquore',

@@ -55,8 +55,13 @@ const isBurst = (said: Said): boolean =>
 const CRY =
   /^ (?:(?:help|please|quick|its|an|aiuto|ho|ha|[.,]) )*(?:explosion|esplosione|intossicazione|aiuto|aiutoo|aiutatemi|aiutateci|sta male|sta malissimo|emergency|emergenza|poison(?:ed|ing)|avvelenat[oaie]|avvelenamento)(?: (?:help|please|aiuto|[.,]))* $/
 
+/** `Help my grandson!`: so few words that nothing else is asked. */
+const CRY_FOR =
+  /^ (?:(?:help|please|quick|aiuto|aiutate|[.,]) )+(?:my |our |the |mio |mia |il |la )?(?:\w+ )?(?:[.,] )*$/
+
 const isHurt = (said: Said): boolean =>
   CRY.test(said.text) ||
+  (CRY_FOR.test(said.text) && /\b(?:my|our|mio|mia|nostr[oa])\b/.test(said.text) && names(said, TENDER)) ||
   (['collapse', 'pills', 'blast'] as const).some((name) => isTold(said, name)) ||
   said.spans('rescue').length > 0 ||
   said.spans('inhaled').some((span) => !isOnlyAsked(said, span)) ||
@@ -67,6 +72,9 @@ const isHurt = (said: Said): boolean =>
       (span) =>
         !said.near('denied', { from: span.from, to: span.from }, 5, 0) && (names(said, PEOPLE) || isAlarmed(said)),
     )
+
+/** Who is cried for. */
+const TENDER = ['young', 'grown', 'adult', 'animal'] as const
 
 /** What is worst first; the first that holds is the answer. */
 const RULES: readonly (readonly [harm: HarmId, is: (said: Said) => boolean])[] = [

@@ -42,6 +42,18 @@ const SHORT: Readonly<Record<string, string>> = {
   xke: 'perche',
   perke: 'perche',
   cmq: 'comunque',
+  dgo: 'dog',
+  dpg: 'dog',
+  odg: 'dog',
+  doog: 'dog',
+  cta: 'cat',
+  aet: 'ate',
+  eey: 'eye',
+  eyr: 'eye',
+  eys: 'eyes',
+  eyse: 'eyes',
+  grandsn: 'grandson',
+  gransn: 'grandson',
 }
 
 /** One letter twice at most: `heeelp` is `help` to the look-up of words, `noooo` is `no`. */

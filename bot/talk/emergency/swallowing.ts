@@ -51,7 +51,7 @@ const isSupposedOf = (said: Said, kinds: readonly WhoKind[]): boolean =>
 const swallowed = (said: Said): readonly Span[] => said.spans('swallowed').filter((span) => !isDenied(said, span))
 
 export const isPet = (said: Said): boolean =>
-  swallowedBy(said, ['animal'], ['swallowed', 'gotAt', 'raided']).length > 0 ||
+  swallowedBy(said, ['animal'], ['swallowed', 'gotAt', 'raided', 'hadSome']).length > 0 ||
   isSupposedOf(said, ['animal']) ||
   isIll(said, ['animal']) ||
   isPoorly(said, ['animal']) ||
@@ -76,7 +76,7 @@ export const isPet = (said: Said): boolean =>
 const isShort = (said: Said): boolean => said.text.trim().split(' ').length <= 6
 
 export const isChild = (said: Said): boolean =>
-  swallowedBy(said, CHILDREN, ['swallowed', 'gotAt']).length > 0 ||
+  swallowedBy(said, CHILDREN, ['swallowed', 'gotAt', 'hadSome']).length > 0 ||
   swallowedBy(said, ['young'], ['had']).length > 0 ||
   isSupposedOf(said, ['young']) ||
   (names(said, ['young']) && said.spans('alarm').length > 0 && said.spans('strong').length > 0 && isShort(said)) ||

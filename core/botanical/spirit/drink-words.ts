@@ -44,7 +44,7 @@ export const asked =
 
 /** Said of any of them, and harmless. */
 export const fillers =
-  'a, an, the, of, my, our, some, this, that, about, one, good, nice, decent, fine, best, better, quality, premium, cheap, cheaper, cheapest, basic, ordinary, normal, plain, simple, standard, regular, usual, everyday, own brand, own label, supermarket own, organic, bio, biologico, ' +
+  'leftover, leftovers, left over, remaining, remainder of, rest of, last of, opened, open, unopened, spare, unfinished, half empty, half full, a, an, the, of, my, our, some, this, that, about, one, good, nice, decent, fine, best, better, quality, premium, cheap, cheaper, cheapest, basic, ordinary, normal, plain, simple, standard, regular, usual, everyday, own brand, own label, supermarket own, organic, bio, biologico, ' +
   'biologica, kosher, vegan, gluten free, pure, puro, pura, pur, rein, reiner, reines, чистый, czysta, czysty, white, clear, colourless, colorless, transparent, silver, gold, golden, dark, black, amber, red label, aged, old, extra old, young, unaged, matured, mature, añejo, reposado, ' +
   'blanco, joven, bianco, bianca, blanc, blanche, weiss, weisser, weissen, klar, clair, dry, london, london dry, extra dry, plymouth, navy strength, full strength, overproof, over proof, high proof, cask strength, barrel strength, strong, stronger, neutral, rectified, refined, ' +
   'unflavoured, unflavored, flavourless, flavorless, food grade, drinking grade, potable grade, beverage grade, premium grade, top grade, high grade, edible grade, food, potable, drinking, edible, drinkable, taxed, duty paid, duty free, duty-free, bought, shop bought, store bought, shop, ' +
