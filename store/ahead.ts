@@ -14,6 +14,14 @@ export function saidBy({ told, toldMs = [] }: Pick<Jar, 'told' | 'toldMs'>, nowM
   return new Set(isPast ? told : told.filter((_, index) => (toldMs[index] ?? 0) <= latestMs))
 }
 
+/** The jar without the reminders that were said ahead of now: once its clock is right, they are as if never said. */
+export function withoutAhead(jar: Jar, nowMs: number): Jar {
+  const said = saidBy(jar, nowMs)
+  if (said.size === jar.told.length) return jar
+  const kept = jar.told.flatMap((key, index) => (said.has(key) ? [{ key, ms: jar.toldMs?.[index] ?? 0 }] : []))
+  return { ...jar, told: kept.map(({ key }) => key), toldMs: kept.map(({ ms }) => ms) }
+}
+
 /** They change nothing in a jar, but what was asked for is quiet after them. */
 const QUIETING: readonly JarEntry['kind'][] = ['shaken', 'tasted', 'opened', 'renamed', 'put_off']
 

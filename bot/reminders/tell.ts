@@ -1,3 +1,4 @@
+import { withoutAhead } from '../../store/ahead.ts'
 import type { Nudge, Person } from '../../store/person.ts'
 
 type Said = Pick<Nudge['duties'][number], 'jarId' | 'key'>
@@ -7,7 +8,8 @@ export const tell = (person: Person, said: readonly Said[], nowMs: number): Pers
   if (said.length === 0) return person
   return {
     ...person,
-    jars: person.jars.map((jar) => {
+    jars: person.jars.map((each) => {
+      const jar = withoutAhead(each, nowMs)
       const saidMs = new Map(jar.told.map((key, index) => [key, jar.toldMs?.[index] ?? 0]))
       const isNew = ({ jarId, key }: Said): boolean => jarId === jar.id && !((saidMs.get(key) ?? Infinity) <= nowMs)
       const keys = said.filter(isNew).map(({ key }) => key)

@@ -90,7 +90,8 @@ function finishedMlOf(story: Story, steps: readonly Step[], strainedAt: number):
   if (sweetened !== null || bottled !== null) return strainedAt < 0 ? null : wholeMl(steps, strainedAt)
   const { targets } = started.plan
   const { liquid } = liquidAfter(valuesOf(steps.slice(0, strainedAt < 0 ? steps.length : strainedAt)))
-  return targets === null || volumeMl(liquid) === 0 ? null : allFinishedMl(liquid, targets)
+  const isNone = targets === null || targets.abvPercent <= 0 || volumeMl(liquid) === 0
+  return isNone ? null : allFinishedMl(liquid, targets)
 }
 
 /** What went into a jar, whether it steeps still or was strained, sweetened or bottled. */

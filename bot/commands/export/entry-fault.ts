@@ -105,10 +105,10 @@ const momentFault = ({ atMs, day, zone }: Moment): WrongEntry | null =>
     : null
 
 /**
- * What is wrong with an entry by itself, whatever stands before it and whatever the clock said; `startDay` is that of its
- * jar, counted from 1970.
+ * What is wrong with an entry by itself, whatever stands before it and whatever the clock said; `ofJar`: the days of its
+ * jar's start and of the entry that it corrects, counted from 1970.
  */
-export function entryFault(entry: JarEntry, startDay: number): WrongEntry | null {
+export function entryFault(entry: JarEntry, ofJar: readonly number[]): WrongEntry | null {
   const { typed, enteredMs } = entry
   if (typed.length > MOST_TYPED || typed.some(([option, text]) => !OPTION.test(option) || text.length > LONGEST_LINE)) {
     return 'long'
@@ -116,7 +116,7 @@ export function entryFault(entry: JarEntry, startDay: number): WrongEntry | null
   if (enteredMs < EARLIEST_MS || enteredMs > LATEST_MS) return 'day'
   const moment = momentFault(entry)
   if (moment !== null || entry.kind === 'undone') return moment
-  const around = [startDay, dayNumber(entry.day), Math.floor(enteredMs / DAY_MS)]
+  const around = [...ofJar, dayNumber(entry.day), Math.floor(enteredMs / DAY_MS)]
   if (entry.kind !== 'corrected') return happeningFault(entry, around)
   const { moved } = entry
   const wrong = moved === null ? null : momentFault(moved)

@@ -79,7 +79,8 @@ function numberFault(entries: readonly JarEntry[]): JarFault | null {
   const startDay = dayNumber(entries[0]!.day)
   for (const [index, entry] of entries.entries()) {
     if (entry.seq !== index + 1) return { seq: index + 1, why: 'number' }
-    const why = entryFault(entry, startDay)
+    const meant = entry.kind === 'corrected' ? entries[entry.of - 1] : undefined
+    const why = entryFault(entry, [startDay, ...(meant === undefined ? [] : [dayNumber(meant.day)])])
     if (why !== null) return { seq: entry.seq, why }
   }
   return null

@@ -30,7 +30,9 @@ it('makes a batch again when any one thing is changed that its refusal names', a
       // Of other refusals, the ceilings' and what does not dissolve, there are tests elsewhere.
       if (error?.code !== 'unreachable') return
       for (const [at, advice] of ADVICE.entries()) {
-        const found = advice.exec(error.message)?.groups
+        // An option inside a whole line belongs to that line.
+        const text = at === 0 ? error.message : error.message.replace(/\/plan .+$/, '')
+        const found = advice.exec(text)?.groups
         if (found === undefined) continue
         followed[at]!++
         const again = found.line ?? `${line(percent)} ${found.option}`

@@ -50,9 +50,9 @@ async function yearOf(clockAt: (trueMs: number) => number, everyMs: number): Pro
     await here.tick(clockMs)
     for (const { id, told, toldMs = [] } of (await here.person()).jars) {
       const known = before.get(id)!
+      const saidMs = new Map(known.told.map((key, index) => [key, known.toldMs?.[index]]))
       for (const [index, key] of told.entries()) {
-        if (known.told[index] !== key || known.toldMs?.[index] !== toldMs[index])
-          said.push({ of: `${id} ${key}`, trueMs, clockMs })
+        if (!saidMs.has(key) || saidMs.get(key) !== toldMs[index]) said.push({ of: `${id} ${key}`, trueMs, clockMs })
       }
     }
   }
