@@ -19,11 +19,11 @@ const ENDINGS: readonly (readonly [string, string])[] = [
 ]
 
 /** Stones of fruit, which would else be hazelnuts in another number. */
-const OTHER_THINGS = new Set(['nocciolo', 'noccioli'])
+const FRUIT_STONES = new Set(['nocciolo', 'noccioli'])
 
 /** `pesca`, `pesche`: a hard c or g keeps its sound before the e of the plural. */
 const isOffered = (one: string, many: string): boolean =>
-  !(/[cg]a$/.test(one) && /[cg]e$/.test(many)) && !OTHER_THINGS.has(many)
+  !(/[cg]a$/.test(one) && /[cg]e$/.test(many)) && !FRUIT_STONES.has(many)
 
 const otherNumbers = (word: string): readonly string[] =>
   ENDINGS.flatMap(([one, many]) => [

@@ -1,20 +1,12 @@
-const WORDS = [
-  'two due',
-  'three tre',
-  'four quattro',
-  'five cinque',
-  'six sei',
-  'seven sette',
-  'eight otto',
-  'nine nove',
-  'ten dieci',
-  'eleven undici',
-  'twelve dodici',
-]
+import { numberWords } from '../../quantity/number-words.ts'
 
-/** From two to twelve, and by the dozen. */
+/** From two to twelve, and by the dozen; one is no count that has to be read. */
 const COUNTS: ReadonlyMap<string, number> = new Map([
-  ...WORDS.flatMap((words, index) => words.split(' ').map((word): [string, number] => [word, index + 2])),
+  ...[...numberWords].filter(([, count]) => count > 1),
+  ['eleven', 11],
+  ['undici', 11],
+  ['twelve', 12],
+  ['dodici', 12],
   ['twenty', 20],
   ['venti', 20],
   ['thirty', 30],
