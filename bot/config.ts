@@ -3,8 +3,8 @@ import { loadEnvFile } from 'node:process'
 import { parseEnv } from 'node:util'
 import { z } from 'zod'
 import { DomainError } from '../core/domain-error.ts'
-import { parseZone } from '../core/quantity/parse-zone.ts'
 import type { QuantityProblems } from '../core/quantity/problems.ts'
+import { parseZone } from '../core/quantity/time/parse-zone.ts'
 import type { ChatProblems } from './chat/chat-error.ts'
 
 const WIDTH = { least: 40, most: 200 }

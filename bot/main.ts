@@ -4,23 +4,23 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type DiskStore, openStore } from '../store/open-store.ts'
 import type { SetAside } from '../store/person.ts'
-import { newDoubts } from './chat/doubts.ts'
-import { nearest } from './chat/nearest.ts'
+import { nearest } from './chat/grammar/nearest.ts'
+import { newDoubts } from './chat/retry/doubts.ts'
 import { trace } from './chat/trace.ts'
 import { commands } from './commands/index.ts'
 import { type Config, type DiscordConfig, loadSettings, readConfig, showsToken } from './config.ts'
-import { ask, type ExitCode } from './console/ask.ts'
-import { chat } from './console/chat.ts'
-import { checkUp } from './console/check-up.ts'
-import { consoleSurface } from './console/console-surface.ts'
-import type { Desk } from './console/desk.ts'
-import { noReminders } from './console/no-reminders.ts'
-import { openFile } from './console/open-file.ts'
-import { pauseFor } from './console/pause.ts'
-import { putBack } from './console/put-back.ts'
-import { forgetFilesIn, saveFileIn } from './console/save-file.ts'
-import { tour } from './console/tour.ts'
+import { pauseFor } from './demo/demo-pause.ts'
+import { tour } from './demo/tour.ts'
+import { putBack } from './doctor/put-back.ts'
+import { checkUp } from './doctor/run-doctor.ts'
+import { noReminders } from './doctor/why-no-reminders.ts'
 import { startReminders } from './reminders/start-reminders.ts'
+import { ask, type ExitCode } from './terminal/ask/ask.ts'
+import { chat } from './terminal/chat/chat.ts'
+import { consoleSurface } from './terminal/chat/terminal-delivery.ts'
+import type { Desk } from './terminal/chat/terminal-session.ts'
+import { openFile } from './terminal/files/open-file.ts'
+import { forgetFilesIn, saveFileIn } from './terminal/files/save-file.ts'
 import { clean } from './text/clean.ts'
 import { en } from './text/en/index.ts'
 import { wordsOf } from './text/words-of.ts'
@@ -101,7 +101,7 @@ const register = async (discord: DiscordConfig | null): Promise<ExitCode> => {
     err(`${words.problem('no_token', {}, 'metric')}\n`)
     return 2
   }
-  const { registerCommands } = await import('./discord/register.ts')
+  const { registerCommands } = await import('./discord/connect/register.ts')
   return registerCommands({ ...discord, log })
 }
 
@@ -147,7 +147,7 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
     if (isInDiscord) {
       if (showsToken(SETTINGS)) log(en.console.tokenShown())
       isAmongPeople = true
-      const { startDiscord } = await import('./discord/start-discord.ts')
+      const { startDiscord } = await import('./discord/connect/start-discord.ts')
       const told = { store, commands, language: en, assumedZone, now: Date.now, log, data: folder, ended: ended.signal }
       return await startDiscord(discord, told)
     }

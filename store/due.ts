@@ -1,6 +1,6 @@
-import { allDuties } from '../core/jar/duties.ts'
-import type { Duty, DutySettings } from '../core/jar/duty.ts'
-import { believed, saidBy } from './ahead.ts'
+import { allDuties } from '../core/jar/tasks/duties.ts'
+import type { Duty, DutySettings } from '../core/jar/tasks/duty.ts'
+import { believed, saidBy } from './disk/told-ahead.ts'
 import type { Person, Settings } from './person.ts'
 
 /** A reminder and the jar it is about. */

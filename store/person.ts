@@ -1,7 +1,7 @@
-import type { DutyKind, ShakeRhythm } from '../core/jar/duty.ts'
-import type { JarEntry } from '../core/jar/event.ts'
-import type { IsoDay } from '../core/quantity/calendar.ts'
-import type { UnitSystem } from '../core/quantity/parse-units.ts'
+import type { JarEntry } from '../core/jar/entry/entry.ts'
+import type { DutyKind, ShakeRhythm } from '../core/jar/tasks/duty.ts'
+import type { UnitSystem } from '../core/quantity/read/parse-units.ts'
+import type { IsoDay } from '../core/quantity/time/calendar-day.ts'
 
 /** Where a person is reminded. */
 export type Place =

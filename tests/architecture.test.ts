@@ -6,8 +6,8 @@ const root = join(import.meta.dirname, '..')
 
 /** Tables of numbers or words, which may be longer than code. */
 const TABLES: readonly string[] = [
-  'core/botanical/ask-back.ts',
-  'core/botanical/refused-names.ts',
+  'core/botanical/find/ambiguous-names.ts',
+  'core/botanical/refuse/refused-names.ts',
   'core/botanical/catalogue/fruit.ts',
   'core/botanical/catalogue/herbs.ts',
   'core/botanical/catalogue/spices.ts',
@@ -54,9 +54,9 @@ const offences = (rooms: readonly string[], isOffence: (target: string) => boole
 
 it('finds the sources and their imports', () => {
   expect(sources.length).toBeGreaterThan(20)
-  const grammar = sources.find(({ path }) => path === 'bot/chat/grammar.ts')!
-  expect(importsOf(grammar)).toContainEqual({ isType: true, target: 'bot/chat/invocation.ts' })
-  expect(importsOf(grammar)).toContainEqual({ isType: false, target: 'bot/chat/nearest.ts' })
+  const grammar = sources.find(({ path }) => path === 'bot/chat/grammar/grammar.ts')!
+  expect(importsOf(grammar)).toContainEqual({ isType: true, target: 'bot/chat/grammar/invocation.ts' })
+  expect(importsOf(grammar)).toContainEqual({ isType: false, target: 'bot/chat/grammar/nearest.ts' })
 })
 
 it('keeps core to itself: no other room, no package, nothing of Node', () => {
@@ -82,7 +82,10 @@ it('lets the store know nothing of the bot, and nothing of the tests enter the p
 
 it('keeps what commands, chat and texts are apart from the terminal', () => {
   const inner = /^bot\/(commands|chat|text)\//
-  const found = offences(['bot'], (target) => /^bot\/(console|main|config)/.test(target) || target.startsWith('node:'))
+  const found = offences(
+    ['bot'],
+    (target) => /^bot\/(terminal|demo|doctor|main|config)/.test(target) || target.startsWith('node:'),
+  )
   expect(found.filter((offence) => inner.test(offence))).toEqual([])
 })
 

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
-import { noPause } from '../bot/console/pause.ts'
-import { playSeason } from '../bot/console/season.ts'
+import { noPause } from '../bot/demo/demo-pause.ts'
+import { playSeason } from '../bot/demo/play-demo.ts'
 import { seasonText } from '../bot/text/en/season.ts'
 import { catalogue } from '../core/botanical/catalogue/catalogue.ts'
-import { memoryStore } from '../store/memory-store.ts'
+import { memoryStore } from '../store/memory/memory-store.ts'
 import { commands, speech, testDesk } from './bot/test-desk.ts'
 
 const README = readFileSync(join(import.meta.dirname, '..', 'README.md'), 'utf8')

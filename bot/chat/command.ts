@@ -1,10 +1,10 @@
 import type { z } from 'zod'
 import type { Place, PostedIn, Settings } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
-import type { Doubts } from './doubts.ts'
 import type { OpenFile } from './given-file.ts'
 import type { Lacking } from './lacking.ts'
 import type { Reply } from './reply.ts'
+import type { Doubts } from './retry/doubts.ts'
 
 /** What is lacking at a place, at once; nothing where all is well. */
 export type PlaceCheck = (place: Place) => Promise<readonly Lacking[]>
@@ -61,7 +61,7 @@ export interface Context extends Asker {
 }
 
 /**
- * One command, for every surface. Its options are the keys of `input`, each a schema from `bot/commands/fields.ts` that
+ * One command, for every surface. Its options are the keys of `input`, each a schema from `bot/commands/options/fields.ts` that
  * takes the text typed and returns a quantity; help, completion and the grammar read the names from there.
  */
 export interface Command<Path extends string = string, Shape extends z.ZodRawShape = z.ZodRawShape> {

@@ -3,7 +3,7 @@ import { emergencyReply } from '../talk/emergency/emergency-reply.ts'
 import { findHarm } from '../talk/emergency/find-harm.ts'
 import type { Asker } from './command.ts'
 import type { Outcome } from './execute.ts'
-import type { Invocation } from './invocation.ts'
+import type { Invocation } from './grammar/invocation.ts'
 
 export const EMERGENCY = 'emergency'
 

@@ -1,13 +1,13 @@
-import { expectNotRefused } from '../../core/botanical/refusal.ts'
-import { undrinkableIn } from '../../core/botanical/refuse-spirit.ts'
+import { expectNotRefused } from '../../core/botanical/refuse/refusal.ts'
+import { undrinkableIn } from '../../core/botanical/refuse/refuse-spirit.ts'
 import { dangerousName, dangersNoted } from '../../core/botanical/spirit/named-danger.ts'
 import { DomainError } from '../../core/domain-error.ts'
-import { shown } from '../../core/quantity/typed-text.ts'
-import { blamed } from '../commands/fields.ts'
-import { isAmount, takesOf } from '../commands/takes.ts'
+import { shown } from '../../core/quantity/read/tokens.ts'
+import { blamed } from '../commands/options/fields.ts'
+import { isAmount, takesOf } from '../commands/options/option-metadata.ts'
 import type { Message } from '../text/words.ts'
 import type { Command } from './command.ts'
-import type { Invocation } from './invocation.ts'
+import type { Invocation } from './grammar/invocation.ts'
 
 /** What a jar is to be called. */
 const NAMES: ReadonlySet<string> = new Set(['name', 'to'])

@@ -1,5 +1,5 @@
 import type { Place } from '../../store/person.ts'
-import type { Surface } from './surface.ts'
+import type { Surface } from './delivery.ts'
 
 const MOST_PLACES = 4
 

@@ -2,11 +2,11 @@ import type { Nudge, Person } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import { trace } from '../chat/trace.ts'
 import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
-import { cutOff, type Intent, intend, type Now } from './intend.ts'
+import type { Found, Sent, Sought, Surface } from './delivery.ts'
 import { nudgeReply } from './nudge-reply.ts'
-import { recordFailed, recordKept, recordMoved, recordSent } from './outcome.ts'
 import { isSamePlace, placesFrom } from './places-from.ts'
-import type { Found, Sent, Sought, Surface } from './surface.ts'
+import { cutOff, type Intent, intend, type Now } from './prepare-nudge.ts'
+import { recordFailed, recordKept, recordMoved, recordSent } from './record-delivery.ts'
 
 /** One pass over what is due. */
 export interface Round extends Now {

@@ -1,9 +1,9 @@
+import { StorageError } from '../../store/disk/storage-error.ts'
 import type { DiskStore } from '../../store/open-store.ts'
-import { StorageError } from '../../store/storage-error.ts'
 import { trace } from '../chat/trace.ts'
 import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
-import { withPulse } from './pulse.ts'
-import type { Surface } from './surface.ts'
+import type { Surface } from './delivery.ts'
+import { withPulse } from './heartbeat.ts'
 import { tick } from './tick.ts'
 
 const EVERY_MINUTE = '* * * * *'

@@ -1,4 +1,4 @@
-import type { Measured } from '../../core/quantity/measured.ts'
+import type { Measured } from '../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../core/quantity/quantities.ts'
 
 /** Numbers in a language's and a kitchen's habits; no digit that the ± cannot carry. */

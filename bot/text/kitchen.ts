@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../core/quantity/parse-units.ts'
+import type { UnitSystem } from '../../core/quantity/read/parse-units.ts'
 
 /** Whose measures a person cooks with. */
 export type Kitchen = UnitSystem

@@ -1,7 +1,7 @@
-import type { HazardKey } from './hazards.ts'
-import type { Preparation } from './preparation.ts'
-import type { SourceKey } from './sources.ts'
-import type { Trust } from './trust.ts'
+import type { HazardKey } from './evidence/hazards.ts'
+import type { Preparation } from './evidence/preparation.ts'
+import type { SourceKey } from './evidence/sources.ts'
+import type { Trust } from './evidence/trust.ts'
 
 export type BotanicalKind =
   | 'citrus'

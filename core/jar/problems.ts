@@ -1,7 +1,7 @@
-import type { IsoDay } from '../quantity/calendar.ts'
-import type { Measured } from '../quantity/measured.ts'
-import type { HappeningKind } from './event.ts'
-import type { Stage } from './story.ts'
+import type { Measured } from '../quantity/measured/measured.ts'
+import type { IsoDay } from '../quantity/time/calendar-day.ts'
+import type { HappeningKind } from './entry/entry.ts'
+import type { Stage } from './state/jar-state.ts'
 
 /** What can be wrong with jars. */
 export interface JarProblems {

@@ -1,4 +1,4 @@
-import type { IsoDay } from '../quantity/calendar.ts'
+import type { IsoDay } from '../quantity/time/calendar-day.ts'
 
 /** What can be wrong with a batch that is shared, or with looking for it. */
 export interface ShareProblems {

@@ -1,6 +1,6 @@
 import type { Botanical } from '../botanical/botanical.ts'
 import { botanicalById } from '../botanical/catalogue/catalogue.ts'
-import type { HazardKey } from '../botanical/hazards.ts'
+import type { HazardKey } from '../botanical/evidence/hazards.ts'
 import { type Allergen, allergens, inOrder } from './allergens.ts'
 import { allergensNamed, withoutUnsulphured } from './allergens-named.ts'
 import { adviceOf, type GuestAdvice } from './guest-advice.ts'

@@ -1,5 +1,5 @@
-import type { HazardKey } from '../botanical/hazards.ts'
-import { nameWords } from '../botanical/plain-words.ts'
+import type { HazardKey } from '../botanical/evidence/hazards.ts'
+import { nameWords } from '../botanical/find/normalise-name.ts'
 
 /** What a guest has to know before drinking, beside allergens. */
 export type GuestAdvice =

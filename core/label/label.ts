@@ -1,6 +1,6 @@
 import { asInvertSugarGPerL } from '../liquid/invert-sugar.ts'
 import { abvPercent, massG, sugarG, sugarGPerL } from '../liquid/liquid.ts'
-import type { Measured } from '../quantity/measured.ts'
+import type { Measured } from '../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from '../recipe/portion.ts'
 import { propagate } from '../recipe/propagate.ts'
 import type { Region } from './parse-region.ts'

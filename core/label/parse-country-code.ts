@@ -1,6 +1,6 @@
-import { editDistance } from '../botanical/edit-distance.ts'
+import { editDistance } from '../botanical/find/edit-distance.ts'
 import { DomainError } from '../domain-error.ts'
-import { shown } from '../quantity/typed-text.ts'
+import { shown } from '../quantity/read/tokens.ts'
 import { countryNamed, plainName } from './parse-country.ts'
 
 /** ISO 3166-1, the 249 of it, and the XK that is in use for Kosovo; from memory, checked against the names of Intl. */

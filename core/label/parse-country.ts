@@ -1,4 +1,4 @@
-import { shown } from '../quantity/typed-text.ts'
+import { shown } from '../quantity/read/tokens.ts'
 import { countries } from './countries.ts'
 import type { Country } from './country.ts'
 

@@ -1,5 +1,5 @@
 import { DomainError } from '../domain-error.ts'
-import { shown } from '../quantity/typed-text.ts'
+import { shown } from '../quantity/read/tokens.ts'
 import { plainName } from './parse-country.ts'
 
 /** Where labelling law is on record. */

@@ -1,6 +1,6 @@
 import { ETHANOL_DENSITY_20C_G_PER_ML } from '../liquid/ethanol-water.ts'
 import { ethanolG } from '../liquid/liquid.ts'
-import type { Measured } from '../quantity/measured.ts'
+import type { Measured } from '../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from '../recipe/portion.ts'
 import { propagate } from '../recipe/propagate.ts'
 import type { DrinkSize } from './country.ts'

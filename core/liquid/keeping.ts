@@ -1,4 +1,4 @@
-import type { Measured } from '../quantity/measured.ts'
+import type { Measured } from '../quantity/measured/measured.ts'
 import { sugarLimitGPerL } from './solubility.ts'
 
 /**

@@ -1,5 +1,5 @@
 import type { CalendarDay } from './quantities.ts'
-import type { DateSide } from './weekday-date.ts'
+import type { DateSide } from './time/weekday-date.ts'
 
 /** What a text was expected to be; a language says with it what is accepted. */
 export type Wanted =

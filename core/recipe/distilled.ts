@@ -1,6 +1,6 @@
 import { DomainError } from '../domain-error.ts'
 import type { Strength } from '../quantity/quantities.ts'
-import { shown } from '../quantity/typed-text.ts'
+import { shown } from '../quantity/read/tokens.ts'
 import { strengthAt20 } from './portion.ts'
 
 /**

@@ -1,11 +1,11 @@
-import { expectNotRefused } from '../botanical/refusal.ts'
-import { expectDrinkable } from '../botanical/refuse-spirit.ts'
+import { expectNotRefused } from '../botanical/refuse/refusal.ts'
+import { expectDrinkable } from '../botanical/refuse/refuse-spirit.ts'
 import { readDrink } from '../botanical/spirit/read-drink.ts'
 import { DomainError } from '../domain-error.ts'
-import { parseParts } from '../quantity/parse-parts.ts'
-import { parseSpirits } from '../quantity/parse-spirits.ts'
 import type { LiquidPart } from '../quantity/quantities.ts'
-import { shown } from '../quantity/typed-text.ts'
+import { parseParts } from '../quantity/read/parse-parts.ts'
+import { parseSpirits } from '../quantity/read/parse-spirits.ts'
+import { shown } from '../quantity/read/tokens.ts'
 import { expectDistilled } from './distilled.ts'
 
 /** One of the liquids, and the name on its bottle; null where none was said. */

@@ -1,8 +1,8 @@
 import { type Liquid, liquidFrom, liquidFromMass } from '../liquid/liquid.ts'
+import { abvPercentAt20, strengthPercentFromReading } from '../liquid/measure/hydrometer.ts'
+import { volumeMlAt20 } from '../liquid/measure/volume-at-20.ts'
 import { abvPercentFromUsProof, US_PROOF_TEMP_C, usProofFromAbvPercent } from '../liquid/proof.ts'
-import { abvPercentAt20, strengthPercentFromReading } from '../measure/hydrometer.ts'
-import { volumeMlAt20 } from '../measure/volume-at-20.ts'
-import type { Measured } from '../quantity/measured.ts'
+import type { Measured } from '../quantity/measured/measured.ts'
 import type { Values } from './propagate.ts'
 
 /** An amount of some liquid as a maker measured it. */

@@ -1,5 +1,5 @@
 import { DomainError } from '../domain-error.ts'
-import type { Measured } from '../quantity/measured.ts'
+import type { Measured } from '../quantity/measured/measured.ts'
 
 /** The same shape with a plain number where a measured one stood. */
 export type Values<T> = T extends Measured ? number : T extends object ? { readonly [K in keyof T]: Values<T[K]> } : T

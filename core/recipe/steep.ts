@@ -1,7 +1,7 @@
 import { DomainError } from '../domain-error.ts'
 import { type Keeping, keepingOf, weaknessOf } from '../liquid/keeping.ts'
 import { abvPercent, type Liquid, massG, mix, part, sugar, sugarGPerL, volumeMl, water } from '../liquid/liquid.ts'
-import type { Measured } from '../quantity/measured.ts'
+import type { Measured } from '../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from './portion.ts'
 import { propagate, type Values, valuesOf } from './propagate.ts'
 import { jarMlFor } from './steep-jar.ts'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import type { JarEntry } from '../../core/jar/event.ts'
+import type { JarEntry } from '../../core/jar/entry/entry.ts'
 import type { Jar, KeptLine, Nudge, Person, Place, Settings, Share } from '../person.ts'
 import { happenings } from './happening.ts'
 import { amount, count, day, instantMs, text, zone } from './quantities.ts'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { dayFromIso, isDay } from '../../core/quantity/calendar.ts'
+import { dayFromIso, isDay } from '../../core/quantity/time/calendar-day.ts'
 
 /** Far beyond anything a kitchen holds: larger numbers were not written by us. */
 const MOST = 1e9

@@ -1,7 +1,7 @@
 import { loadavg } from 'node:os'
 import { join } from 'node:path'
 import { commands } from '../../bot/commands/index.ts'
-import { registrationOf } from '../../bot/discord/registration.ts'
+import { registrationOf } from '../../bot/discord/connect/registration.ts'
 import { en } from '../../bot/text/en/index.ts'
 import type { FakeDiscord } from '../bot/discord/fake/fake-discord.ts'
 import { act, ask } from './discord-acts.ts'

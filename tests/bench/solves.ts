@@ -1,11 +1,11 @@
 import { liquidFrom } from '../../core/liquid/liquid.ts'
-import { exactly, type Measured } from '../../core/quantity/measured.ts'
-import { adjust } from '../../core/recipe/adjust.ts'
-import { dilute } from '../../core/recipe/dilute.ts'
-import { mix } from '../../core/recipe/mix.ts'
+import { exactly, type Measured } from '../../core/quantity/measured/measured.ts'
 import type { Portion } from '../../core/recipe/portion.ts'
-import { syrup } from '../../core/recipe/syrup.ts'
-import { type SyrupWish, syrupFor } from '../../core/recipe/syrup-for.ts'
+import { adjust } from '../../core/recipe/solve/adjust.ts'
+import { dilute } from '../../core/recipe/solve/dilute.ts'
+import { mix } from '../../core/recipe/solve/mix.ts'
+import { syrup } from '../../core/recipe/solve/syrup.ts'
+import { type SyrupWish, syrupFor } from '../../core/recipe/solve/syrup-for.ts'
 
 type Row = [label: string, value: string, goal?: string]
 

@@ -1,6 +1,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { JarEntry } from '../../core/jar/event.ts'
+import type { JarEntry } from '../../core/jar/entry/entry.ts'
 import type { Jar, Person } from '../../store/person.ts'
 import { personWith, shakenEntry, startedEntry, userId } from '../store/some-people.ts'
 

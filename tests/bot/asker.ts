@@ -1,5 +1,5 @@
 import type { Asker } from '../../bot/chat/command.ts'
-import { memoryStore } from '../../store/memory-store.ts'
+import { memoryStore } from '../../store/memory/memory-store.ts'
 
 /** Somebody at the terminal of whom nothing is stored yet. */
 export const newAsker = (): Asker => ({

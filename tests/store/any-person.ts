@@ -1,7 +1,7 @@
 import fc from 'fast-check'
-import type { Entry, Happening, JarEntry, PlannedBatch } from '../../core/jar/event.ts'
-import type { IsoDay } from '../../core/quantity/calendar.ts'
-import type { Measured } from '../../core/quantity/measured.ts'
+import type { Entry, Happening, JarEntry, PlannedBatch } from '../../core/jar/entry/entry.ts'
+import type { Measured } from '../../core/quantity/measured/measured.ts'
+import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import type { Portion } from '../../core/recipe/portion.ts'
 import type { Nudge, Person, Place, Share } from '../../store/person.ts'
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { memoryStore } from '../../store/memory-store.ts'
+import { memoryStore } from '../../store/memory/memory-store.ts'
 import { NOBODY } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import { runs, SEED } from '../runs.ts'

@@ -1,6 +1,6 @@
 import { truncateSync } from 'node:fs'
 import { join } from 'node:path'
-import { restoreCopy } from '../../store/restore-copy.ts'
+import { restoreCopy } from '../../store/disk/restore-copy.ts'
 import { NOW_MS, storeIn } from './some-store.ts'
 
 /**

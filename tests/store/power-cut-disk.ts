@@ -1,5 +1,5 @@
 import { dirname } from 'node:path'
-import { type Disk, nodeDisk } from '../../store/disk.ts'
+import { type Disk, nodeDisk } from '../../store/disk/disk.ts'
 import { failure } from './watched-disk.ts'
 
 /** The disk of Node, and what would be found on it if the power failed now. */

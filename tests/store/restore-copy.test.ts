@@ -1,7 +1,7 @@
 import { readdir, readFile, unlink, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { restoreCopy } from '../../store/restore-copy.ts'
+import { restoreCopy } from '../../store/disk/restore-copy.ts'
 import { A, ASIDE, afterLoss, B, FULL } from './after-loss.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, userId } from './some-people.ts'

@@ -1,4 +1,4 @@
-import type { JarEntry } from '../../core/jar/event.ts'
+import type { JarEntry } from '../../core/jar/entry/entry.ts'
 import { type Jar, NOBODY, type Nudge, type Person } from '../../store/person.ts'
 
 /** Ids as Discord makes them. */

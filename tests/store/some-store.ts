@@ -1,4 +1,4 @@
-import type { Disk } from '../../store/disk.ts'
+import type { Disk } from '../../store/disk/disk.ts'
 import { type DiskStore, openStore } from '../../store/open-store.ts'
 import type { SetAside } from '../../store/person.ts'
 

@@ -1,9 +1,9 @@
 import { readFile, stat, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
-import { nodeDisk } from '../../store/disk.ts'
-import { foldersIn } from '../../store/folders.ts'
-import { readStatus } from '../../store/status.ts'
+import { nodeDisk } from '../../store/disk/disk.ts'
+import { foldersIn } from '../../store/disk/folders.ts'
+import { readStatus } from '../../store/disk/status.ts'
 import { inFolder } from './in-folder.ts'
 import { NOW_MS, storeIn } from './some-store.ts'
 

@@ -1,4 +1,4 @@
-import { type Disk, nodeDisk, type OpenFile } from '../../store/disk.ts'
+import { type Disk, nodeDisk, type OpenFile } from '../../store/disk/disk.ts'
 
 /** A call as it reached the disk: its name and the last part of the paths it was about. */
 export type Call = readonly [name: keyof Disk | keyof OpenFile, ...paths: string[]]

@@ -1,6 +1,6 @@
 import { chmod, mkdir, stat } from 'node:fs/promises'
 import { expect, it } from 'vitest'
-import { nodeDisk } from '../../store/disk.ts'
+import { nodeDisk } from '../../store/disk/disk.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, nudgeAt, personWith, userId } from './some-people.ts'
 import { storeIn } from './some-store.ts'

@@ -1,10 +1,10 @@
-import { storyOf } from '../../../core/jar/story.ts'
+import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { Jar, Person, Share } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { todayOf } from '../jar/jar-view.ts'
-import { kitchenOf } from '../typed-in.ts'
+import { todayOf } from '../jar/view/jar-view.ts'
+import { kitchenOf } from '../options/input-units.ts'
 import { madeOf } from './count-made.ts'
 import { sharedAt } from './shared-on.ts'
 

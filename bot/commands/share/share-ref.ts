@@ -1,8 +1,8 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { shown } from '../../../core/quantity/typed-text.ts'
+import { shown } from '../../../core/quantity/read/tokens.ts'
 import { decodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import type { Recipe } from '../../../core/recipe/code/recipe.ts'
-import { ownerCode, ownerFrom } from '../../chat/owner-code.ts'
+import { ownerCode, ownerFrom } from '../../chat/grammar/owner-code.ts'
 
 /** A share and whose it is. */
 export interface ShareRef {

@@ -1,5 +1,5 @@
-import { type IsoDay, isoDay } from '../../../core/quantity/calendar.ts'
-import { dayAt, minutesAt } from '../../../core/quantity/zone.ts'
+import { type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayAt, minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Share } from '../../../store/person.ts'
 
 /** Milliseconds from 1970 to 2015, and the bits after them. Source: Discord's documentation of snowflakes. */

@@ -1,6 +1,6 @@
-import type { AskId } from '../../../core/botanical/ask-back.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import type { LiqueurPlant } from '../../../core/botanical/liqueur-names.ts'
+import type { AskId } from '../../../core/botanical/find/ambiguous-names.ts'
+import type { LiqueurPlant } from '../../../core/botanical/find/liqueur-names.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
 import type { Format } from '../format.ts'
 import { askedNames, isAskedName } from './asked-names.ts'

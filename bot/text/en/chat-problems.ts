@@ -1,4 +1,4 @@
-import { pouredMl, weighedG } from '../../../core/recipe/by-tool.ts'
+import { pouredMl, weighedG } from '../../../core/recipe/tool-precision.ts'
 import type { ChatProblems } from '../../chat/chat-error.ts'
 import type { LimitProblems } from '../../chat/limit-problems.ts'
 import { discordText } from './discord.ts'

@@ -1,4 +1,4 @@
-import type { CommandText } from '../../chat/command-text.ts'
+import type { CommandText } from '../../chat/grammar/command-text.ts'
 import type { commands } from '../../commands/index.ts'
 import { botanicalText, cautionsText } from './botanical/command-texts.ts'
 import { againText, calendarText, forgetText, jarListText, jarShowText, notebookText } from './jar/jar-view-texts.ts'

@@ -1,5 +1,5 @@
-import { isoTime } from '../../../core/quantity/calendar.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { dayText } from './day-text.ts'
 
 interface Moment {

@@ -1,4 +1,4 @@
-import type { IsoDay } from '../../../core/quantity/calendar.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { LeftJar } from '../../chat/file-problems.ts'
 import type { Format } from '../format.ts'
 import { leftJars } from './file-problems.ts'

@@ -1,5 +1,5 @@
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
-import type { Measured } from '../../../core/quantity/measured.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Format } from '../format.ts'
 import { inFreezer, listed } from './phrases.ts'
 

@@ -1,5 +1,5 @@
 import type { LiquidProblems } from '../../../core/liquid/problems.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Format } from '../format.ts'
 
 const between = (low: number, high: number, unit: string, format: Format): string =>

@@ -1,6 +1,6 @@
-import type { HappeningEntry } from '../../../core/jar/event.ts'
-import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/calendar.ts'
+import type { HappeningEntry } from '../../../core/jar/entry/entry.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { choiceWords } from './choice-words.ts'
 import { dayText, WEEKDAYS } from './day-text.ts'
 import { englishFormat } from './format.ts'

@@ -1,5 +1,5 @@
-import { type DutyKind, ENDLESS, type ShakeRhythm } from '../../../core/jar/duty.ts'
-import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/calendar.ts'
+import { type DutyKind, ENDLESS, type ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
+import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place } from '../../../store/person.ts'
 import type { Format } from '../format.ts'
 import { dayWords, onDay } from './jar/day-words.ts'

@@ -1,6 +1,6 @@
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
-import type { Measured } from '../../../core/quantity/measured.ts'
-import { measuredOut, pouredMl } from '../../../core/recipe/by-tool.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import { inFreezer } from './phrases.ts'
 

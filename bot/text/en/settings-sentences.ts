@@ -1,6 +1,6 @@
-import { isoTime } from '../../../core/quantity/calendar.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-import { weekdayOf } from '../../../core/quantity/weekday-date.ts'
+import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import { weekdayOf } from '../../../core/quantity/time/weekday-date.ts'
 import type { Kitchen } from '../kitchen.ts'
 import { dayText, WEEKDAYS } from './day-text.ts'
 import { countryByCode } from './label/country-by-code.ts'

@@ -1,6 +1,6 @@
-import { dayFromIso } from '../../../core/quantity/calendar.ts'
-import type { StorageProblems } from '../../../store/storage-error.ts'
-import { writeLine } from '../../chat/write-line.ts'
+import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
+import type { StorageProblems } from '../../../store/disk/storage-error.ts'
+import { writeLine } from '../../chat/grammar/write-line.ts'
 import type { Format } from '../format.ts'
 import { listed } from './phrases.ts'
 

@@ -1,4 +1,4 @@
-import type { Measured } from '../../../core/quantity/measured.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Format } from '../format.ts'
 import { listed } from './phrases.ts'
 

@@ -1,5 +1,5 @@
 import type { Botanical } from '../botanical.ts'
-import { withLimits } from '../limits.ts'
+import { withLimits } from '../limits/limits.ts'
 import { berries } from './berries.ts'
 import { bitters } from './bitters.ts'
 import { citrus } from './citrus.ts'

@@ -1,5 +1,5 @@
-import { singular } from '../plain-words.ts'
-import { saidOf, withoutGarden } from '../said-of.ts'
+import { singular } from '../find/normalise-name.ts'
+import { saidOf, withoutGarden } from '../find/said-of.ts'
 import type { Food, FoodAnswer } from './food.ts'
 
 /** Words that answer each question, as names are compared: singular. */

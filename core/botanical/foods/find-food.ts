@@ -1,5 +1,5 @@
-import { nameWords, plainWords } from '../plain-words.ts'
-import { saidOf } from '../said-of.ts'
+import { nameWords, plainWords } from '../find/normalise-name.ts'
+import { saidOf } from '../find/said-of.ts'
 import { ANSWER_WORDS, isAnswered } from './answers.ts'
 import type { Food, FoodPart } from './food.ts'
 import { foodByName, foodsByLatin } from './foods.ts'

@@ -1,4 +1,4 @@
-import { nameWords } from '../plain-words.ts'
+import { nameWords } from '../find/normalise-name.ts'
 import { berries } from './berries.ts'
 import { flowers } from './flowers.ts'
 import { type Food, type FoodKind, type FoodTable, foodOf } from './food.ts'

@@ -1,4 +1,4 @@
-import { shown } from '../../quantity/typed-text.ts'
+import { shown } from '../../quantity/read/tokens.ts'
 import type { UnplannedFood } from '../problems.ts'
 import { answered } from './answers.ts'
 import { exampleG } from './bounds.ts'

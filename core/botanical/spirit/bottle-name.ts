@@ -1,5 +1,5 @@
-import { editDistance } from '../edit-distance.ts'
-import { undrinkableWords } from '../refuse-spirit.ts'
+import { editDistance } from '../find/edit-distance.ts'
+import { undrinkableWords } from '../refuse/refuse-spirit.ts'
 import type { DrinkKind } from './classify.ts'
 import type { DrinkText } from './drink-chunks.ts'
 

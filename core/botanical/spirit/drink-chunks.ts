@@ -1,4 +1,4 @@
-import { plainWords } from '../plain-words.ts'
+import { plainWords } from '../find/normalise-name.ts'
 
 /** One word as it is compared, and which of the pieces typed it comes from. */
 export interface DrinkWord {

@@ -1,7 +1,7 @@
-import { allRefusedNames } from '../all-refused.ts'
-import { isAllowedName, keyOf } from '../name-index.ts'
-import { nameWords, plainWords } from '../plain-words.ts'
-import { undrinkableIn } from '../refuse-spirit.ts'
+import { isAllowedName, keyOf } from '../find/name-index.ts'
+import { nameWords, plainWords } from '../find/normalise-name.ts'
+import { allRefusedNames } from '../refuse/all-refused.ts'
+import { undrinkableIn } from '../refuse/refuse-spirit.ts'
 import { classify } from './classify.ts'
 
 /** Kinds whose names are everyday words. */

@@ -1,6 +1,6 @@
 import { catalogue } from '../../botanical/catalogue/catalogue.ts'
 import { DomainError } from '../../domain-error.ts'
-import { shown } from '../../quantity/typed-text.ts'
+import { shown } from '../../quantity/read/tokens.ts'
 import { crc40 } from './crc40.ts'
 import { fromCrockford, toCrockford } from './crockford.ts'
 import { plantNumbers } from './plant-numbers.ts'

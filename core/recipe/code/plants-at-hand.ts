@@ -1,5 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
-import { massG } from '../../quantity/precision.ts'
+import { massG } from '../../quantity/measured/precision.ts'
 import type { FoundPlant, PlantsRead } from '../plan/find-plants.ts'
 import type { TypedPlant } from '../plan/parse-plants.ts'
 import { weighPieces } from '../plan/weigh-pieces.ts'

@@ -1,12 +1,12 @@
 import { massG, mix, sugar, volumeMl, water } from '../../liquid/liquid.ts'
 import { dissolvedPartG } from '../../liquid/solubility.ts'
-import { byTool, measuredOut, weighedOut } from '../by-tool.ts'
-import { outcomeOf } from '../outcome.ts'
 import { propagate } from '../propagate.ts'
+import { outcomeOf } from '../solve/outcome.ts'
+import { syrupFor } from '../solve/syrup-for.ts'
 import { inputsOf, type Steeping, steepLiquids } from '../steep.ts'
 import { sugarStays } from '../sugar-stays.ts'
-import { syrupFor } from '../syrup-for.ts'
 import type { Targets } from '../targets.ts'
+import { byTool, measuredOut, weighedOut } from '../tool-precision.ts'
 
 /** The syrup that is expected; the real one is computed from what is measured after straining. */
 export function expectedSyrup(steeping: Steeping, targets: Targets) {

@@ -1,8 +1,8 @@
 import { isDrink } from '../../botanical/spirit/classify.ts'
 import { DomainError } from '../../domain-error.ts'
-import { readLiquid } from '../../quantity/read-liquid.ts'
-import { splitList } from '../../quantity/split-list.ts'
-import { shown, type TypedText } from '../../quantity/typed-text.ts'
+import { readLiquid } from '../../quantity/read/read-liquid.ts'
+import { splitList } from '../../quantity/read/split-list.ts'
+import { shown, type TypedText } from '../../quantity/read/tokens.ts'
 import { plantList } from './plant-list.ts'
 
 /** What has an option of its own. */

@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
-import { parseSpan } from '../../quantity/parse-span.ts'
 import type { Span } from '../../quantity/quantities.ts'
-import { readText, shown } from '../../quantity/typed-text.ts'
+import { readText, shown } from '../../quantity/read/tokens.ts'
+import { parseSpan } from '../../quantity/time/parse-span.ts'
 
 const ANSWERS: ReadonlyMap<string, boolean> = new Map([
   ['yes', true],

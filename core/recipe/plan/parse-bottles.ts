@@ -1,8 +1,8 @@
 import { DomainError } from '../../domain-error.ts'
-import { parseVolume } from '../../quantity/parse-volume.ts'
 import type { Volume } from '../../quantity/quantities.ts'
-import { splitList } from '../../quantity/split-list.ts'
-import { shown } from '../../quantity/typed-text.ts'
+import { parseVolume } from '../../quantity/read/parse-volume.ts'
+import { splitList } from '../../quantity/read/split-list.ts'
+import { shown } from '../../quantity/read/tokens.ts'
 
 /** Some bottles of one size. */
 export interface Bottles {

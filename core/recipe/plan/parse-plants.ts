@@ -1,12 +1,12 @@
 import type { PieceKind } from '../../botanical/botanical.ts'
 import { DomainError } from '../../domain-error.ts'
-import { massAt } from '../../quantity/amount-at.ts'
-import { parseCount } from '../../quantity/parse-count.ts'
 import type { Count, Mass } from '../../quantity/quantities.ts'
-import { isBelowZero, readNumber } from '../../quantity/read-number.ts'
-import { splitList } from '../../quantity/split-list.ts'
-import { readText, shown, type TypedText, textFrom } from '../../quantity/typed-text.ts'
-import { anyUnitAt } from '../../quantity/unit-at.ts'
+import { massAt } from '../../quantity/read/amount-at.ts'
+import { parseCount } from '../../quantity/read/parse-count.ts'
+import { isBelowZero, readNumber } from '../../quantity/read/read-number.ts'
+import { splitList } from '../../quantity/read/split-list.ts'
+import { readText, shown, type TypedText, textFrom } from '../../quantity/read/tokens.ts'
+import { anyUnitAt } from '../../quantity/read/unit-at.ts'
 import { plantList } from './plant-list.ts'
 
 /** One of the plants of `of:`. */

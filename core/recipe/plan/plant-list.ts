@@ -1,4 +1,4 @@
-import { numberWords } from '../../quantity/number-words.ts'
+import { numberWords } from '../../quantity/read/number-words.ts'
 
 /** From two to twelve, and by the dozen; one is no count that has to be read. */
 const COUNTS: ReadonlyMap<string, number> = new Map([

@@ -1,5 +1,5 @@
 import type { Botanical } from '../../botanical/botanical.ts'
-import type { Measured } from '../../quantity/measured.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
 import type { Plant } from '../steep.ts'
 import { between } from './between.ts'
 

@@ -2,7 +2,7 @@ import { DomainError } from '../../domain-error.ts'
 import { abvPercent, type Liquid, massG, mix, sugar, sugarG, sugarGPerL, water } from '../../liquid/liquid.ts'
 import { findRoot } from '../../liquid/root.ts'
 import { largestSweetnessGPerL } from '../../liquid/solubility.ts'
-import { sweetestGPerL } from '../syrup-for.ts'
+import { sweetestGPerL } from '../solve/syrup-for.ts'
 import type { Targets } from '../targets.ts'
 
 export interface NamedTargets {

@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
-import { addDays, daysBetween } from '../../quantity/calendar.ts'
 import type { CalendarDay } from '../../quantity/quantities.ts'
+import { addDays, daysBetween } from '../../quantity/time/calendar-day.ts'
 
 /** How long a plant steeps and rests, in days; a fraction where hours are enough. */
 export interface Times {

@@ -1,4 +1,4 @@
-import { findBotanical } from '../../botanical/find.ts'
+import { findBotanical } from '../../botanical/find/find.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { TypedPlant } from './parse-plants.ts'
 import { isUnknown } from './unknown-plant.ts'

@@ -1,4 +1,4 @@
-import { checkCeilings, type Weighed } from '../../botanical/ceilings.ts'
+import { checkCeilings, type Weighed } from '../../botanical/limits/ceilings.ts'
 import { DomainError } from '../../domain-error.ts'
 import { mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { liquidOf } from '../portion.ts'

@@ -1,10 +1,10 @@
-import { checkCeilings } from '../../botanical/ceilings.ts'
+import { checkCeilings } from '../../botanical/limits/ceilings.ts'
 import { abvPercent, sugarGPerL } from '../../liquid/liquid.ts'
-import { exactly, type Measured } from '../../quantity/measured.ts'
-import { weighedOut } from '../by-tool.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
 import { inputsOf, steepLiquids, steepUnjudged } from '../steep.ts'
+import { weighedOut } from '../tool-precision.ts'
 import type { PlannedPlant } from './plan.ts'
 import { plantOf } from './plant-of.ts'
 

@@ -1,7 +1,7 @@
 import type { Botanical, PieceKind } from '../../botanical/botanical.ts'
-import { type PieceMass, pieceMass } from '../../botanical/piece-mass.ts'
+import { type PieceMass, pieceMass } from '../../botanical/evidence/piece-mass.ts'
 import { DomainError } from '../../domain-error.ts'
-import type { Measured } from '../../quantity/measured.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
 import type { Piece } from '../../quantity/quantities.ts'
 import { between } from './between.ts'
 

@@ -1,4 +1,4 @@
-import { exactly } from '../../quantity/measured.ts'
+import { exactly } from '../../quantity/measured/measured.ts'
 import type { Plan } from './plan.ts'
 
 /** Grams, and grams in a litre of the liqueur, below which more sugar is none: no kitchen scale weighs them. */

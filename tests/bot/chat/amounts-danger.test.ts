@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { expectNoDanger } from '../../../bot/chat/expect-no-danger.ts'
-import { isAmount, takesOf } from '../../../bot/commands/takes.ts'
+import { isAmount, takesOf } from '../../../bot/commands/options/option-metadata.ts'
 import { commands } from '../test-desk.ts'
 
 const amounts = commands.flatMap((command) =>

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import type { ChatError } from '../../../bot/chat/chat-error.ts'
-import { findCommand } from '../../../bot/chat/find-command.ts'
+import { findCommand } from '../../../bot/chat/grammar/find-command.ts'
 import { commands } from '../../../bot/commands/index.ts'
 
 const meant = (line: string): string | null => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { ChatError } from '../../../bot/chat/chat-error.ts'
-import { parseLine } from '../../../bot/chat/grammar.ts'
+import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
 import { fakeCommands } from './fakes.ts'
 
 const parse = (line: string) => {

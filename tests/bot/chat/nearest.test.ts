@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { nearest } from '../../../bot/chat/nearest.ts'
+import { nearest } from '../../../bot/chat/grammar/nearest.ts'
 
 const names = ['spirit', 'strength', 'to-strength', 'sweetness', 'to-sweetness', 'water', 'mix']
 

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
-import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
-import { askBacks } from '../../../core/botanical/ask-back.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { hazards } from '../../../core/botanical/hazards.ts'
+import { hazards } from '../../../core/botanical/evidence/hazards.ts'
+import { askBacks } from '../../../core/botanical/find/ambiguous-names.ts'
+import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { faults, json, noteKeys, printed, reply } from '../commands-label/desk.ts'
 
 const BROKEN = /NaN|undefined|null|\[object|Infinity/

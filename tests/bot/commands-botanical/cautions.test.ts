@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { refusedNames } from '../../../core/botanical/refused-names.ts'
+import { refusedNames } from '../../../core/botanical/refuse/refused-names.ts'
 import { cautionKeys, faults, json, noteKeys, printed, reply } from '../commands-label/desk.ts'
 
 const MAKING = [

@@ -5,9 +5,9 @@ import { hazardSentence } from '../../../bot/text/en/botanical/hazard-words.ts'
 import { preparationWords } from '../../../bot/text/en/botanical/preparation-words.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { type HazardKey, hazards } from '../../../core/botanical/hazards.ts'
-import { productFiles } from '../../../core/botanical/product-files.ts'
-import { steepEvidence } from '../../../core/botanical/steep-evidence.ts'
+import { type HazardKey, hazards } from '../../../core/botanical/evidence/hazards.ts'
+import { productFiles } from '../../../core/botanical/evidence/product-files.ts'
+import { steepEvidence } from '../../../core/botanical/evidence/steep-evidence.ts'
 
 const format = englishFormat('metric')
 const SENTENCE = /^[“A-Z].*\.$/

@@ -1,6 +1,6 @@
 import ICAL from 'ical.js'
 import { describe, expect, it } from 'vitest'
-import { allDuties } from '../../../core/jar/duties.ts'
+import { allDuties } from '../../../core/jar/tasks/duties.ts'
 import { dutySettings } from '../../../store/due.ts'
 import { type Jar, NOBODY } from '../../../store/person.ts'
 import { entriesOf, startedAs } from '../commands-jar-views/jars.ts'

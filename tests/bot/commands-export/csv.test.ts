@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { csvText } from '../../../bot/commands/export/csv-file.ts'
+import { csvText } from '../../../bot/commands/notebook-file/csv-file.ts'
 import { runs, SEED } from '../../runs.ts'
 import { deskOf, lemonJar, walnutJar } from './desk.ts'
 

@@ -1,5 +1,5 @@
-import type { Happening, JarEntry, PlannedBatch, Started } from '../../../core/jar/event.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import type { Happening, JarEntry, PlannedBatch, Started } from '../../../core/jar/entry/entry.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { type Jar, NOBODY, type Person } from '../../../store/person.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'

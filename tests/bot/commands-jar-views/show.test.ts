@@ -1,6 +1,6 @@
 import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { jarDesk } from '../commands-jar/desk.ts'
 import { deskWith, jarOf, startedAs } from './jars.ts'
 

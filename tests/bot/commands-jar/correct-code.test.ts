@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { recipeOf } from '../../../core/jar/recipe-of.ts'
+import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { jarDesk, type StepJson } from './desk.ts'
 

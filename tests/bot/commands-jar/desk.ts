@@ -1,5 +1,5 @@
 import type { Asker } from '../../../bot/chat/command.ts'
-import { storyOf } from '../../../core/jar/story.ts'
+import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { jarFault } from '../../../bot/commands/export/jar-fault.ts'
-import { storyOf } from '../../../core/jar/story.ts'
+import { jarFault } from '../../../bot/commands/notebook-file/jar-fault.ts'
+import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
 type Desk = ReturnType<typeof jarDesk>

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { viewOf } from '../../../bot/commands/jar/jar-view.ts'
+import { viewOf } from '../../../bot/commands/jar/view/jar-view.ts'
 import { openStore } from '../../../store/open-store.ts'
 import { runs, SEED } from '../../runs.ts'
 import { inFolder } from '../../store/in-folder.ts'

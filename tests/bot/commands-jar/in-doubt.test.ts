@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Asker } from '../../../bot/chat/command.ts'
-import { newDoubts } from '../../../bot/chat/doubts.ts'
+import { newDoubts } from '../../../bot/chat/retry/doubts.ts'
 import { inFolder } from '../../store/in-folder.ts'
 import { storeIn } from '../../store/some-store.ts'
 import { failure, watchedDisk } from '../../store/watched-disk.ts'

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { newAsker } from '../asker.ts'
 import { nudgedReply } from '../reminders/nudged.ts'
 import { speech, testDesk } from '../test-desk.ts'

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
+import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { json, noteKeys, printed } from './desk.ts'
 
 const labelOf = (of: string, region = 'EU'): string => `/label strength:30% sweetness:200 g/L of:${of} region:${region}`

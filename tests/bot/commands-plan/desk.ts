@@ -1,5 +1,5 @@
 import type { Command } from '../../../bot/chat/command.ts'
-import { planCommand } from '../../../bot/commands/plan.ts'
+import { planCommand } from '../../../bot/commands/plan/plan.ts'
 import { testDesk } from '../test-desk.ts'
 
 /** 10 June 2026, at noon. */

@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from 'vitest'
 import { planCommandText } from '../../../bot/text/en/plan/plan-command-text.ts'
-import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { sampled } from '../../runs.ts'
 import { ask, askAny, faults, number, textOf } from './desk.ts'
 

@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest'
-import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
+import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { sampled } from '../../runs.ts'
 import { ask, askAny, faults, number, textOf } from './desk.ts'
 

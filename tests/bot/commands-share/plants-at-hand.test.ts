@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { recipeOf } from '../../../core/jar/recipe-of.ts'
-import { storyOf } from '../../../core/jar/story.ts'
+import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'

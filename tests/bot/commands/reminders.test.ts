@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { untold } from '../../../store/due.ts'
-import { memoryStore } from '../../../store/memory-store.ts'
+import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { NOBODY, type Person, type Place } from '../../../store/person.ts'
 import { at, jarOf, personWith, ZONE } from '../reminders/people.ts'
 import { testDesk } from '../test-desk.ts'

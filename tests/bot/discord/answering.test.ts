@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
 import { en } from '../../../bot/text/en/index.ts'
-import { memoryStore } from '../../../store/memory-store.ts'
+import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Store } from '../../../store/store.ts'
 import { commands } from '../test-desk.ts'
 import { type Connected, connecting, gate, impatient, instead, until } from './connected.ts'

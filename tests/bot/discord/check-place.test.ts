@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { placeCheck } from '../../../bot/discord/check-place.ts'
+import { placeCheck } from '../../../bot/discord/receive/check-place.ts'
 import type { Right } from './fake/world.ts'
 import { bot, fake, onStage } from './stage.ts'
 

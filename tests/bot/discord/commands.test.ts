@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
-import { parseLine } from '../../../bot/chat/grammar.ts'
-import { takesOf } from '../../../bot/commands/takes.ts'
+import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
+import { takesOf } from '../../../bot/commands/options/option-metadata.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import type { Person } from '../../../store/person.ts'
 import { commands } from '../test-desk.ts'

@@ -1,10 +1,10 @@
 import { REST } from 'discord.js'
 import nock from 'nock'
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
-import { discordSurface, rejectsLongWaits } from '../../../bot/discord/nudge-surface.ts'
-import type { Delivery } from '../../../bot/reminders/surface.ts'
+import { discordSurface, rejectsLongWaits } from '../../../bot/discord/nudges/nudge-surface.ts'
+import type { Delivery } from '../../../bot/reminders/delivery.ts'
 import { en } from '../../../bot/text/en/index.ts'
-import { memoryStore } from '../../../store/memory-store.ts'
+import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { commands } from '../test-desk.ts'
 import { fetchRequest } from './fake/fetch-request.ts'
 

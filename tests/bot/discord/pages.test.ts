@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { cutText, shortened } from '../../../bot/discord/cut-text.ts'
-import { type Block, type Line, pagesOf } from '../../../bot/discord/pages.ts'
-import { plainText } from '../../../bot/discord/plain-text.ts'
+import { cutText, shortened } from '../../../bot/discord/show/cut-text.ts'
+import { type Block, type Line, pagesOf } from '../../../bot/discord/show/pages.ts'
+import { plainText } from '../../../bot/discord/show/plain-text.ts'
 import { runs, SEED } from '../../runs.ts'
 import { meanings, shownOf } from './markdown.ts'
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { newRate } from '../../../bot/discord/rate.ts'
+import { newRate } from '../../../bot/discord/receive/rate-limit.ts'
 
 const MINUTE_MS = 60_000
 

@@ -2,8 +2,13 @@ import { REST } from 'discord.js'
 import nock from 'nock'
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
 import { commands as listed } from '../../../bot/commands/index.ts'
-import { needsRegistering, register, registerCommands, registerIfChanged } from '../../../bot/discord/register.ts'
-import { type RegisteredCommand, registrationOf } from '../../../bot/discord/registration.ts'
+import {
+  needsRegistering,
+  register,
+  registerCommands,
+  registerIfChanged,
+} from '../../../bot/discord/connect/register.ts'
+import { type RegisteredCommand, registrationOf } from '../../../bot/discord/connect/registration.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { checkPayload } from './fake/check-payload.ts'
 import { startFake } from './fake/fake-discord.ts'
@@ -15,7 +20,6 @@ const GUILD = '223456789012345678'
 const GLOBAL = `/applications/${APPLICATION}/commands`
 const IN_GUILD = `/applications/${APPLICATION}/guilds/${GUILD}/commands`
 const TOKEN = 'MTIz.not-a-token.of-anybody'
-
 beforeAll(() => {
   if (!nock.isActive()) nock.activate()
   nock.disableNetConnect()

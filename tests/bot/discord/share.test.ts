@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
-import { PictureError } from '../../../bot/picture/picture-error.ts'
+import { PictureError } from '../../../bot/picture/render/picture-error.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
 import { type Connected, connecting, gate, impatient, instead, until } from './connected.ts'

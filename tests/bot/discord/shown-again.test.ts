@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { shownAgain } from '../../../bot/discord/shown-again.ts'
+import { shownAgain } from '../../../bot/discord/show/resendable-components.ts'
 import { checkPayload } from './fake/check-payload.ts'
 import { shownComponents } from './fake/shown-components.ts'
 

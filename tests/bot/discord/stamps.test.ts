@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
-import { escapeText } from '../../../bot/discord/escape-text.ts'
-import { speechIn } from '../../../bot/discord/speech.ts'
-import { stamped, unmarked } from '../../../bot/discord/stamps.ts'
+import { escapeText } from '../../../bot/discord/show/escape-text.ts'
+import { speechIn } from '../../../bot/discord/show/language-for-discord.ts'
+import { stamped, unmarked } from '../../../bot/discord/show/timestamps.ts'
 import { en } from '../../../bot/text/en/index.ts'
 
 const secondsIn = (text: string): number => Number(/<t:(-?\d+):/.exec(text)?.[1])

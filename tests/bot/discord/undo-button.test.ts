@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import type { Reply } from '../../../bot/chat/reply.ts'
-import { replyMessages } from '../../../bot/discord/to-messages.ts'
+import { replyMessages } from '../../../bot/discord/show/to-messages.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { buttonsOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'

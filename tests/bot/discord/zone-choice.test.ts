@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
-import { likelyZones, MOST_ZONES } from '../../../bot/discord/likely-zones.ts'
-import { readZoneChoice } from '../../../bot/discord/zone-choice.ts'
+import { readZoneChoice } from '../../../bot/discord/receive/zone-choice.ts'
+import { likelyZones, MOST_ZONES } from '../../../bot/discord/suggest/likely-zones.ts'
 import { en } from '../../../bot/text/en/index.ts'
-import { parseZone } from '../../../core/quantity/parse-zone.ts'
+import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
 import { selectsOf } from './fake/shown-text.ts'
 import { bot, fake, onStage, restart } from './stage.ts'
 

@@ -1,7 +1,7 @@
-import { type JarView, viewOf } from '../../../bot/commands/jar/jar-view.ts'
-import type { PlantIn } from '../../../core/jar/event.ts'
-import { isoOf } from '../../../core/quantity/day-number.ts'
-import { exactly, type Measured } from '../../../core/quantity/measured.ts'
+import { type JarView, viewOf } from '../../../bot/commands/jar/view/jar-view.ts'
+import type { PlantIn } from '../../../core/jar/entry/entry.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import { isoOf } from '../../../core/quantity/time/day-number.ts'
 import { type Jar, NOBODY } from '../../../store/person.ts'
 import { jarOf, startedAs } from '../commands-jar-views/jars.ts'
 

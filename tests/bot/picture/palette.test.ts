@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { palette } from '../../../bot/picture/palette.ts'
+import { palette } from '../../../bot/picture/draw/palette.ts'
 
 type Colour = readonly [red: number, green: number, blue: number]
 type Matrix = readonly [Colour, Colour, Colour]

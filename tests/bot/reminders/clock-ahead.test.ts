@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { tick } from '../../../bot/reminders/tick.ts'
-import { memoryStore } from '../../../store/memory-store.ts'
+import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Person } from '../../../store/person.ts'
 import type { Store } from '../../../store/store.ts'
 import { inFolder } from '../../store/in-folder.ts'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { allDuties } from '../../../core/jar/duties.ts'
+import { allDuties } from '../../../core/jar/tasks/duties.ts'
 import { dutySettings } from '../../../store/due.ts'
 import { NOBODY, type Person } from '../../../store/person.ts'
 import { runs, SEED } from '../../runs.ts'

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { memoryStore } from '../../../store/memory-store.ts'
+import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Store } from '../../../store/store.ts'
 import { type Received, world } from './inbox.ts'
 import { at, DAY_MS, jarOf, MINUTE_MS, personWith, ZONE } from './people.ts'

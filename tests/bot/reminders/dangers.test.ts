@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { Happening } from '../../../core/jar/event.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import type { Happening } from '../../../core/jar/entry/entry.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Person } from '../../../store/person.ts'
 import { ginger, lemon, nudgedReply, walnut } from './nudged.ts'
 import { at, happened, jarOf, personWith, ZONE } from './people.ts'

@@ -1,6 +1,6 @@
 import { appendFileSync, existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import type { Surface } from '../../../bot/reminders/surface.ts'
+import type { Surface } from '../../../bot/reminders/delivery.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
 import { openStore } from '../../../store/open-store.ts'
 import { liveOneEvening, PEOPLE } from './kill-people.ts'

@@ -1,5 +1,5 @@
-import { isoDay } from '../../../core/quantity/calendar.ts'
-import { dayAt, dayNumberAt } from '../../../core/quantity/zone.ts'
+import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayAt, dayNumberAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import { DAY_MS, happened, jarOf, ZONE } from './people.ts'
 

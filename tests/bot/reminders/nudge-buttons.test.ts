@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Reply } from '../../../bot/chat/reply.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Jar, Settings } from '../../../store/person.ts'
 import { speech } from '../test-desk.ts'
 import { ginger, lemon, nudgedReply, STARTED, walnut } from './nudged.ts'

@@ -1,6 +1,6 @@
 import type { Reply } from '../../../bot/chat/reply.ts'
-import { intend, type Now } from '../../../bot/reminders/intend.ts'
 import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
+import { intend, type Now } from '../../../bot/reminders/prepare-nudge.ts'
 import type { Person, Place } from '../../../store/person.ts'
 import { at, jarOf } from './people.ts'
 

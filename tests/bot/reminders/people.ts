@@ -1,7 +1,7 @@
-import type { Happening, JarEntry, PlannedBatch, Started } from '../../../core/jar/event.ts'
-import { isoDay } from '../../../core/quantity/calendar.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
-import { dayAt } from '../../../core/quantity/zone.ts'
+import type { Happening, JarEntry, PlannedBatch, Started } from '../../../core/jar/entry/entry.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { type Jar, NOBODY, type Person, type Settings } from '../../../store/person.ts'
 
 export const ZONE = 'Europe/Rome'

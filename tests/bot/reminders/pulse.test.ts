@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
-import { withPulse } from '../../../bot/reminders/pulse.ts'
-import type { Delivery, Sent, Surface } from '../../../bot/reminders/surface.ts'
-import { memoryStore } from '../../../store/memory-store.ts'
-import type { Status } from '../../../store/status.ts'
+import type { Delivery, Sent, Surface } from '../../../bot/reminders/delivery.ts'
+import { withPulse } from '../../../bot/reminders/heartbeat.ts'
+import type { Status } from '../../../store/disk/status.ts'
+import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { MINUTE_MS, ZONE } from './people.ts'
 
 const delivery = {} as Delivery

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import type { Happening, PlannedBatch, Started } from '../../../core/jar/event.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import type { Happening, PlannedBatch, Started } from '../../../core/jar/entry/entry.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { world } from './inbox.ts'
 import { at, happened, jarOf, personWith } from './people.ts'
 

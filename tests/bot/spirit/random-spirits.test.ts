@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
+import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { alcohols, drinks, fillers } from '../../../core/botanical/spirit/drink-words.ts'
 import { undrinkables } from '../../../core/botanical/spirit/undrinkable.ts'
 import { runs, SEED } from '../../runs.ts'

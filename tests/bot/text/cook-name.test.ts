@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { cookName } from '../../../bot/text/en/botanical/cook-name.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { findBotanical } from '../../../core/botanical/find.ts'
+import { findBotanical } from '../../../core/botanical/find/find.ts'
 
 it('what a cook calls a plant can be typed, and holds no comma or bracket', () => {
   for (const { id } of catalogue) {

@@ -1,14 +1,14 @@
 import { expect, test } from 'vitest'
 import { z } from 'zod'
 import { botanicalById, catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { cassiaGPerDay, coumarinMgPerDay } from '../../../core/botanical/coumarin.ts'
-import { GREEN_FADES, halfLifeDays } from '../../../core/botanical/green-fades.ts'
-import { hazards } from '../../../core/botanical/hazards.ts'
-import { inForm } from '../../../core/botanical/in-form.ts'
-import { pieceMass } from '../../../core/botanical/piece-mass.ts'
-import { productFiles } from '../../../core/botanical/product-files.ts'
-import { sources } from '../../../core/botanical/sources.ts'
-import { steepEvidence } from '../../../core/botanical/steep-evidence.ts'
+import { GREEN_FADES, halfLifeDays } from '../../../core/botanical/evidence/green-fades.ts'
+import { hazards } from '../../../core/botanical/evidence/hazards.ts'
+import { pieceMass } from '../../../core/botanical/evidence/piece-mass.ts'
+import { productFiles } from '../../../core/botanical/evidence/product-files.ts'
+import { sources } from '../../../core/botanical/evidence/sources.ts'
+import { steepEvidence } from '../../../core/botanical/evidence/steep-evidence.ts'
+import { inForm } from '../../../core/botanical/find/in-form.ts'
+import { cassiaGPerDay, coumarinMgPerDay } from '../../../core/botanical/limits/coumarin.ts'
 
 const trust = z.enum(['published', 'derived', 'common_practice', 'estimated', 'memory', 'not_found'])
 const sourceKey = z.string().refine((key) => key in sources)

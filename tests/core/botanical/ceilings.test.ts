@@ -1,8 +1,8 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { botanicalById, catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { checkCeilings } from '../../../core/botanical/ceilings.ts'
-import { inForm } from '../../../core/botanical/in-form.ts'
+import { inForm } from '../../../core/botanical/find/in-form.ts'
+import { checkCeilings } from '../../../core/botanical/limits/ceilings.ts'
 import { runs, SEED } from '../../runs.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 

@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs'
 import { expect, test } from 'vitest'
 import { botanicalById, catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { ceilingsUsed, checkCeilings, overCeilings } from '../../../core/botanical/ceilings.ts'
-import { contents } from '../../../core/botanical/contents.ts'
-import { inForm, isFormAsked } from '../../../core/botanical/in-form.ts'
-import { gPerLSpiritOf, withLimits } from '../../../core/botanical/limits.ts'
-import { GLASS_ML, substances } from '../../../core/botanical/substances.ts'
-import { toldLimits } from '../../../core/botanical/told-limits.ts'
+import { inForm, isFormAsked } from '../../../core/botanical/find/in-form.ts'
+import { ceilingsUsed, checkCeilings, overCeilings } from '../../../core/botanical/limits/ceilings.ts'
+import { gPerLSpiritOf, withLimits } from '../../../core/botanical/limits/limits.ts'
+import { contents } from '../../../core/botanical/limits/substance-contents.ts'
+import { GLASS_ML, substances } from '../../../core/botanical/limits/substances.ts'
+import { toldLimits } from '../../../core/botanical/limits/told-limits.ts'
 import { refusal } from '../quantity/refusal.ts'
 
 const published = JSON.parse(

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { botanicalProblems } from '../../../bot/text/en/botanical-problems.ts'
-import { findBotanical } from '../../../core/botanical/find.ts'
+import { findBotanical } from '../../../core/botanical/find/find.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
 

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest'
-import { wrapSentence } from '../../../bot/console/wrap.ts'
+import { wrapSentence } from '../../../bot/terminal/show/wrap.ts'
 import { botanicalProblems } from '../../../bot/text/en/botanical-problems.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
 import type { Format } from '../../../bot/text/format.ts'
-import { allRefused } from '../../../core/botanical/all-refused.ts'
-import { askBacks } from '../../../core/botanical/ask-back.ts'
+import { askBacks } from '../../../core/botanical/find/ambiguous-names.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
+import { allRefused } from '../../../core/botanical/refuse/all-refused.ts'
 
 const format = englishFormat('metric')
 const sentences: {

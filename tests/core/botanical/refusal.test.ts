@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
-import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { expectNotRefused } from '../../../core/botanical/refusal.ts'
-import { refusedNames } from '../../../core/botanical/refused-names.ts'
+import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
+import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
+import { refusedNames } from '../../../core/botanical/refuse/refused-names.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 
 const withoutAccents = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '')

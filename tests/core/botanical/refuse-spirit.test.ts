@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
-import { expectDrinkable, undrinkableIn } from '../../../core/botanical/refuse-spirit.ts'
+import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
+import { expectDrinkable, undrinkableIn } from '../../../core/botanical/refuse/refuse-spirit.ts'
 import * as drinkLists from '../../../core/botanical/spirit/drink-words.ts'
 import { readDrink } from '../../../core/botanical/spirit/read-drink.ts'
 import { DomainError } from '../../../core/domain-error.ts'

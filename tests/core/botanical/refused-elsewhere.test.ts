@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { allRefusedNames } from '../../../core/botanical/all-refused.ts'
-import { plainWords } from '../../../core/botanical/plain-words.ts'
-import { expectNotRefused } from '../../../core/botanical/refusal.ts'
+import { plainWords } from '../../../core/botanical/find/normalise-name.ts'
+import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
+import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 
 const refused = (text: string) =>

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { expectNotRefused } from '../../../core/botanical/refusal.ts'
+import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
 import { refusedValues } from '../quantity/refusal.ts'
 import { outcomeOf } from './outcome-of.ts'
 

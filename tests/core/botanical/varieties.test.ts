@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { findBotanical } from '../../../core/botanical/find.ts'
+import { findBotanical } from '../../../core/botanical/find/find.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { refusal } from '../quantity/refusal.ts'

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { agenda } from '../../../core/jar/agenda.ts'
-import type { JarEntry } from '../../../core/jar/event.ts'
-import { stageOf, storyOf } from '../../../core/jar/story.ts'
+import type { JarEntry } from '../../../core/jar/entry/entry.ts'
+import { stageOf, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { at, diary, type Line, peel, putOff, settings, shown } from './diary.ts'
 import { strained, sweetened } from './jars.ts'
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { agenda } from '../../../core/jar/agenda.ts'
-import type { JarEntry } from '../../../core/jar/event.ts'
-import { isoDay } from '../../../core/quantity/calendar.ts'
-import { dayAt } from '../../../core/quantity/zone.ts'
+import type { JarEntry } from '../../../core/jar/entry/entry.ts'
+import { agenda } from '../../../core/jar/tasks/agenda.ts'
+import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { runs, SEED } from '../../runs.ts'
 import {
   at,

@@ -1,7 +1,7 @@
 import { Temporal } from 'temporal-polyfill'
-import { allDuties } from '../../../core/jar/duties.ts'
-import type { DutyKind, DutySettings } from '../../../core/jar/duty.ts'
-import type { Amendment, Happening, JarEntry, PlannedBatch } from '../../../core/jar/event.ts'
+import type { Amendment, Happening, JarEntry, PlannedBatch } from '../../../core/jar/entry/entry.ts'
+import { allDuties } from '../../../core/jar/tasks/duties.ts'
+import type { DutyKind, DutySettings } from '../../../core/jar/tasks/duty.ts'
 import { started } from './jars.ts'
 
 export const ROME = 'Europe/Rome'

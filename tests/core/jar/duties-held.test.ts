@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { allDuties } from '../../../core/jar/duties.ts'
+import { allDuties } from '../../../core/jar/tasks/duties.ts'
 import {
   at,
   BOTTLED,

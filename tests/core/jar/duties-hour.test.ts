@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { agenda } from '../../../core/jar/agenda.ts'
+import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { at, diary, keys, type Line, peel, putOff, SHAKEN, said, settings, TASTED } from './diary.ts'
 
 const START: Line = ['2026-11-01 10:00', peel()]

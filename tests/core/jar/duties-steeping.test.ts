@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { allDuties, duties } from '../../../core/jar/duties.ts'
+import { allDuties, duties } from '../../../core/jar/tasks/duties.ts'
 import { at, days, diary, keys, PEEL, peel, SHAKEN, said, settings, TASTED } from './diary.ts'
 import { added, plant, started } from './jars.ts'
 

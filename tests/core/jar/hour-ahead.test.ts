@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill'
 import { describe, expect, it } from 'vitest'
-import { hourAhead } from '../../../core/jar/hour-ahead.ts'
+import { hourAhead } from '../../../core/jar/tasks/hour-ahead.ts'
 
 const ROME = 'Europe/Rome'
 const ms = (when: string): number => Temporal.ZonedDateTime.from(`${when}[${ROME}]`).epochMilliseconds

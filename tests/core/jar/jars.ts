@@ -6,11 +6,11 @@ import type {
   PlannedBatch,
   PlantIn,
   Started,
-} from '../../../core/jar/event.ts'
-import { record } from '../../../core/jar/record.ts'
-import { type Story, storyOf } from '../../../core/jar/story.ts'
-import { addDays, isoDay } from '../../../core/quantity/calendar.ts'
-import { exactly, type Measured } from '../../../core/quantity/measured.ts'
+} from '../../../core/jar/entry/entry.ts'
+import { record } from '../../../core/jar/entry/record.ts'
+import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import { addDays, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
 
 export const DAY_MS = 86_400_000

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import type { Happening, Ingredients, PlantIn, ReadAmount, ReadStrength } from '../../../core/jar/event.ts'
-import type { Measured } from '../../../core/quantity/measured.ts'
+import type { Happening, Ingredients, PlantIn, ReadAmount, ReadStrength } from '../../../core/jar/entry/entry.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
 import { on, started } from './jars.ts'
 

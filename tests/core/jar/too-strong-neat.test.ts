@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { isTooStrongNeat } from '../../../core/jar/too-strong-neat.ts'
+import { isTooStrongNeat } from '../../../core/jar/state/too-strong-neat.ts'
 
 it.each([
   [59.9, false],

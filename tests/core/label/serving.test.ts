@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { countryNamed, parseCountry } from '../../../core/label/parse-country.ts'
 import { serving } from '../../../core/label/serving.ts'
-import { exactly, type Measured } from '../../../core/quantity/measured.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
 import table from './serving-table.json' with { type: 'json' }
 

@@ -5,8 +5,8 @@ import {
   ethanolWaterDensityKgPerM3,
   massFractionFromAbv,
 } from '../../../core/liquid/ethanol-water.ts'
+import { weightInAirFromMassG } from '../../../core/liquid/measure/weight-in-air.ts'
 import { US_PROOF_TEMP_C } from '../../../core/liquid/proof.ts'
-import { weightInAirFromMassG } from '../../../core/measure/weight-in-air.ts'
 import { compare, misprintsOf, readTable } from '../../published/table.ts'
 
 const celsius = (tempF: number): number => (tempF - 32) / 1.8

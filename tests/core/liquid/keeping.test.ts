@@ -8,7 +8,7 @@ import {
   keepsFromPercent,
   surelyDissolvedGPerL,
 } from '../../../core/liquid/keeping.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { compare, readTable } from '../../published/table.ts'
 
 describe('Delle units', () => {

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
 import { ethanolWaterDensityKgPerM3, massFractionFromAbv } from '../../../core/liquid/ethanol-water.ts'
 import { massG, spirit, waterG } from '../../../core/liquid/liquid.ts'
+import { massFromWeightInAirG, weightInAirFromMassG } from '../../../core/liquid/measure/weight-in-air.ts'
 import { abvPercentFromUsProof, US_PROOF_TEMP_C, usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
-import { massFromWeightInAirG, weightInAirFromMassG } from '../../../core/measure/weight-in-air.ts'
 
 const spiritOfProof = (usProof: number, volumeMl: number) =>
   spirit({ volumeMl, abvPercent: abvPercentFromUsProof(usProof) })

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { parseDate } from '../../../core/quantity/parse-date.ts'
+import { parseDate } from '../../../core/quantity/time/parse-date.ts'
 import { refusal } from './refusal.ts'
 
 const today = { year: 2026, month: 11, day: 25 }

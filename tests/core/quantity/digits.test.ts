@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { digits, plusMinusDigits } from '../../../core/quantity/digits.ts'
+import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import { runs } from './runs.ts'
 
 const written = ({ roundedValue, decimals }: { roundedValue: number; decimals: number }) =>

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { DomainError } from '../../../core/domain-error.ts'
-import { parseClockTime } from '../../../core/quantity/parse-clock-time.ts'
+import { parseClockTime } from '../../../core/quantity/time/parse-clock-time.ts'
 
 it.each<[typed: string, minutes: number]>([
   ['9', 540],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { addMonths } from '../../../core/quantity/calendar.ts'
-import { parseDate } from '../../../core/quantity/parse-date.ts'
+import { addMonths } from '../../../core/quantity/time/calendar-day.ts'
+import { parseDate } from '../../../core/quantity/time/parse-date.ts'
 import { refusal, refusedValues } from './refusal.ts'
 
 const today = { year: 2026, month: 11, day: 25 }

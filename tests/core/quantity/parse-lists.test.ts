@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { parseParts } from '../../../core/quantity/parse-parts.ts'
-import { parseSpirits } from '../../../core/quantity/parse-spirits.ts'
+import { parseParts } from '../../../core/quantity/read/parse-parts.ts'
+import { parseSpirits } from '../../../core/quantity/read/parse-spirits.ts'
 import { refusal } from './refusal.ts'
 
 describe('spirits', () => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import { parseCount } from '../../../core/quantity/parse-count.ts'
-import { parseRatio } from '../../../core/quantity/parse-ratio.ts'
-import { parseSpan } from '../../../core/quantity/parse-span.ts'
-import { parseTemperature } from '../../../core/quantity/parse-temperature.ts'
+import { parseCount } from '../../../core/quantity/read/parse-count.ts'
+import { parseRatio } from '../../../core/quantity/read/parse-ratio.ts'
+import { parseTemperature } from '../../../core/quantity/read/parse-temperature.ts'
+import { parseSpan } from '../../../core/quantity/time/parse-span.ts'
 import { refusal, refusedValues } from './refusal.ts'
 
 describe('a temperature', () => {

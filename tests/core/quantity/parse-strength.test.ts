@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
-import { parseStrength } from '../../../core/quantity/parse-strength.ts'
-import { parseSweetness } from '../../../core/quantity/parse-sweetness.ts'
+import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
+import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
 import { refusal, refusedValues } from './refusal.ts'
 
 describe('a strength', () => {

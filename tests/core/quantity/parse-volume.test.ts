@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { parseVolume } from '../../../core/quantity/parse-volume.ts'
+import { parseVolume } from '../../../core/quantity/read/parse-volume.ts'
 import { refusal, refusedValues } from './refusal.ts'
 
 const CUP_ML = 236.5882365

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { DomainError } from '../../../core/domain-error.ts'
-import { parseZone } from '../../../core/quantity/parse-zone.ts'
+import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
 
 const problemOf = (text: string) => {
   try {

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
-import { parseMass } from '../../../core/quantity/parse-mass.ts'
-import { parseStrength } from '../../../core/quantity/parse-strength.ts'
-import { parseSugar } from '../../../core/quantity/parse-sugar.ts'
-import { parseSweetness } from '../../../core/quantity/parse-sweetness.ts'
-import { parseVolume } from '../../../core/quantity/parse-volume.ts'
-import { abvPercent, massG, sugarGPerL, volumeMl } from '../../../core/quantity/precision.ts'
+import { abvPercent, massG, sugarGPerL, volumeMl } from '../../../core/quantity/measured/precision.ts'
+import { parseMass } from '../../../core/quantity/read/parse-mass.ts'
+import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
+import { parseSugar } from '../../../core/quantity/read/parse-sugar.ts'
+import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
+import { parseVolume } from '../../../core/quantity/read/parse-volume.ts'
 
 // DEVELOPERS.md, “Uncertainty”: half the last digit or the tool, whichever is larger, unless stated.
 describe('the ± of an input', () => {

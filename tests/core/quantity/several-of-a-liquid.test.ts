@@ -1,5 +1,5 @@
 import { expect, it, test } from 'vitest'
-import { parseSpirits } from '../../../core/quantity/parse-spirits.ts'
+import { parseSpirits } from '../../../core/quantity/read/parse-spirits.ts'
 
 const amounts = (text: string): readonly (number | null)[] =>
   parseSpirits(text).map(({ amount }) => (amount.kind === 'volume' ? Math.round(amount.volumeMl) : null))

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { unitsByKind } from '../../../core/quantity/units.ts'
+import { unitsByKind } from '../../../core/quantity/read/units.ts'
 
 const NIST = 'NIST Handbook 44 (2024), Appendix C: gallon 231 cubic inches, inch 2.54 cm'
 const UK = 'UK Weights and Measures Act 1985, Schedule 1: gallon 4.54609 l'

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { Temporal } from 'temporal-polyfill'
 import { describe, expect, it } from 'vitest'
-import { dayAt, dayNumberAt, instantAt, minutesAt } from '../../../core/quantity/zone.ts'
+import { dayAt, dayNumberAt, instantAt, minutesAt } from '../../../core/quantity/time/zone.ts'
 import { runs, SEED } from '../../runs.ts'
 
 /** With half hours, quarters, summers in the south, none at all, and a day or a Ramadan left out. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { DomainError } from '../../../core/domain-error.ts'
 import { ethanolG, volumeMl } from '../../../core/liquid/liquid.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { refusal } from '../quantity/refusal.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
 import { bottles, expectConserved, made } from './making.ts'

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { daysBetween } from '../../../core/quantity/calendar.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { daysBetween } from '../../../core/quantity/time/calendar-day.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
 import { wish } from './wishes.ts'
 

@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
 import { strained } from '../../../core/recipe/plan/strained.ts'
 import { steep } from '../../../core/recipe/steep.ts'

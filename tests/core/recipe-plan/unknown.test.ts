@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest'
-import { exactly } from '../../../core/quantity/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { parseDays, parseYesNo } from '../../../core/recipe/plan/parse-answers.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'

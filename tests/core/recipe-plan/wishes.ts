@@ -1,5 +1,5 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import { exactly, type Measured } from '../../../core/quantity/measured.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'

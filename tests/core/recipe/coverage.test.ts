@@ -1,7 +1,7 @@
 import { expect, test, vi } from 'vitest'
 import { abvPercent, type Liquid, modelVolumePlusMinus, sugarGPerL, volumeMl } from '../../../core/liquid/liquid.ts'
 import { propagate, type Values, valuesOf } from '../../../core/recipe/propagate.ts'
-import { syrup } from '../../../core/recipe/syrup.ts'
+import { syrup } from '../../../core/recipe/solve/syrup.ts'
 import { runs, SEED } from '../../runs.ts'
 import { portion } from './kitchens.ts'
 import { type Batch, batchKinds, chance, type Kind } from './random-batches.ts'

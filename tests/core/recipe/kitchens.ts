@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import { exactly, type Measured } from '../../../core/quantity/measured.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
 
 /** A liquid by volume at 20 °C, with no ± unless one is given. */

@@ -13,10 +13,10 @@ import {
   water,
   waterG,
 } from '../../../core/liquid/liquid.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
-import { type Adjustment, adjust } from '../../../core/recipe/adjust.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
+import { type Adjustment, adjust } from '../../../core/recipe/solve/adjust.ts'
 import { runs, SEED } from '../../runs.ts'
 import { portion, share, sweetness } from './kitchens.ts'
 

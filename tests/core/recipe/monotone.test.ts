@@ -10,9 +10,9 @@ import {
   volumeMl,
   water,
 } from '../../../core/liquid/liquid.ts'
-import { adjust } from '../../../core/recipe/adjust.ts'
-import { dilute } from '../../../core/recipe/dilute.ts'
-import { type Amounts, type SyrupWish, syrupFor } from '../../../core/recipe/syrup-for.ts'
+import { adjust } from '../../../core/recipe/solve/adjust.ts'
+import { dilute } from '../../../core/recipe/solve/dilute.ts'
+import { type Amounts, type SyrupWish, syrupFor } from '../../../core/recipe/solve/syrup-for.ts'
 import { runs, SEED } from '../../runs.ts'
 import { infusionAndTargets, portion, share } from './kitchens.ts'
 

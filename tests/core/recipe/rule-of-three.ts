@@ -1,6 +1,6 @@
-import { exactly } from '../../../core/quantity/measured.ts'
-import { mix } from '../../../core/recipe/mix.ts'
-import { syrup } from '../../../core/recipe/syrup.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { mix } from '../../../core/recipe/solve/mix.ts'
+import { syrup } from '../../../core/recipe/solve/syrup.ts'
 import { portion, poured, waterPortion } from './kitchens.ts'
 
 export interface Wish {

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test, vi } from 'vitest'
-import { exactly } from '../../../core/quantity/measured.ts'
-import { adjust } from '../../../core/recipe/adjust.ts'
-import { dilute } from '../../../core/recipe/dilute.ts'
-import { mix } from '../../../core/recipe/mix.ts'
-import { type Syrup, syrup } from '../../../core/recipe/syrup.ts'
-import type { SyrupWish } from '../../../core/recipe/syrup-for.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { adjust } from '../../../core/recipe/solve/adjust.ts'
+import { dilute } from '../../../core/recipe/solve/dilute.ts'
+import { mix } from '../../../core/recipe/solve/mix.ts'
+import { type Syrup, syrup } from '../../../core/recipe/solve/syrup.ts'
+import type { SyrupWish } from '../../../core/recipe/solve/syrup-for.ts'
 import { runs, SEED } from '../../runs.ts'
 import {
   infusionAndTargets,

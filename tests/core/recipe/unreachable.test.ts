@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest'
 import { DomainError, type Problems } from '../../../core/domain-error.ts'
 import { abvPercent, spirit } from '../../../core/liquid/liquid.ts'
-import { exactly } from '../../../core/quantity/measured.ts'
-import { adjust } from '../../../core/recipe/adjust.ts'
-import { styles } from '../../../core/recipe/styles.ts'
-import { syrup } from '../../../core/recipe/syrup.ts'
-import type { SyrupWish } from '../../../core/recipe/syrup-for.ts'
-import { wishOf } from '../../../core/recipe/wish.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { adjust } from '../../../core/recipe/solve/adjust.ts'
+import { styles } from '../../../core/recipe/solve/styles.ts'
+import { syrup } from '../../../core/recipe/solve/syrup.ts'
+import type { SyrupWish } from '../../../core/recipe/solve/syrup-for.ts'
+import { wishOf } from '../../../core/recipe/solve/syrup-wish.ts'
 import { portion } from './kitchens.ts'
 
 /** The values of the problem that an act throws; another problem, or none, fails. */

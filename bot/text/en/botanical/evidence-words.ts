@@ -1,5 +1,5 @@
-import type { ProductFile } from '../../../../core/botanical/product-files.ts'
-import type { SteepEvidence } from '../../../../core/botanical/steep-evidence.ts'
+import type { ProductFile } from '../../../../core/botanical/evidence/product-files.ts'
+import type { SteepEvidence } from '../../../../core/botanical/evidence/steep-evidence.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { spanText } from './botanical-words.ts'

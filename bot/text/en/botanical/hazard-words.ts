@@ -1,5 +1,5 @@
-import type { HazardKey } from '../../../../core/botanical/hazards.ts'
-import type { PlanHazard } from '../../../commands/plan-hazards.ts'
+import type { HazardKey } from '../../../../core/botanical/evidence/hazards.ts'
+import type { PlanHazard } from '../../../commands/plan/plan-hazards.ts'
 import { listed } from '../phrases.ts'
 import { planCautions } from '../plan/plan-cautions.ts'
 import { planNotes } from '../plan/plan-notes.ts'

@@ -1,4 +1,4 @@
-import type { Preparation } from '../../../../core/botanical/preparation.ts'
+import type { Preparation } from '../../../../core/botanical/evidence/preparation.ts'
 
 /** What to do with a plant before it goes in, or to look for when buying it. */
 export const preparationWords: { readonly [Key in Preparation]: string } = {

@@ -1,5 +1,5 @@
-import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
-import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { Measured } from '../../../../core/quantity/measured/measured.ts'
+import { dayFromIso, type IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../../core/recipe/targets.ts'
 import type { Format } from '../../format.ts'
 import { nameText } from '../plan/plan-words.ts'

@@ -1,5 +1,5 @@
-import { dayFromIso, type IsoDay } from '../../../../core/quantity/calendar.ts'
-import { quoted } from '../../../chat/write-line.ts'
+import { dayFromIso, type IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { quoted } from '../../../chat/grammar/write-line.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { daysText, nameText } from '../plan/plan-words.ts'

@@ -1,5 +1,5 @@
-import type { OverCeiling } from '../../../../core/botanical/ceilings.ts'
-import type { SpiritToAdd } from '../../../../core/jar/spirit-to-add.ts'
+import type { OverCeiling } from '../../../../core/botanical/limits/ceilings.ts'
+import type { SpiritToAdd } from '../../../../core/jar/limits/spirit-to-add.ts'
 import {
   delleUnits,
   KEEPS_ABOVE_UNITS,

@@ -1,4 +1,4 @@
-import { dayFromIso, daysBetween, type IsoDay } from '../../../../core/quantity/calendar.ts'
+import { dayFromIso, daysBetween, type IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../../format.ts'
 import { MONTHS } from '../day-text.ts'
 

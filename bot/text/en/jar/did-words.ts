@@ -1,4 +1,4 @@
-import type { HappeningKind } from '../../../../core/jar/event.ts'
+import type { HappeningKind } from '../../../../core/jar/entry/entry.ts'
 
 /** What was done to a jar. */
 export const didWords: Readonly<Record<HappeningKind, string>> = {

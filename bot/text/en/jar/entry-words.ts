@@ -1,5 +1,5 @@
-import type { HappeningEntry } from '../../../../core/jar/event.ts'
-import type { IsoDay } from '../../../../core/quantity/calendar.ts'
+import type { HappeningEntry } from '../../../../core/jar/entry/entry.ts'
+import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { shortDayWords } from './day-words.ts'

@@ -6,10 +6,10 @@ import type {
   ReadStrength,
   Strained,
   Tasted,
-} from '../../../../core/jar/event.ts'
+} from '../../../../core/jar/entry/entry.ts'
 import { volumeMl, water } from '../../../../core/liquid/liquid.ts'
-import { dayFromIso, type IsoDay, isoTime } from '../../../../core/quantity/calendar.ts'
-import { minutesAt } from '../../../../core/quantity/zone.ts'
+import { dayFromIso, type IsoDay, isoTime } from '../../../../core/quantity/time/calendar-day.ts'
+import { minutesAt } from '../../../../core/quantity/time/zone.ts'
 import type { Format } from '../../format.ts'
 import { dayText } from '../day-text.ts'
 import { listed } from '../phrases.ts'

@@ -1,6 +1,6 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
-import type { Ingredients, PlantIn } from '../../../../core/jar/event.ts'
-import { dayFromIso } from '../../../../core/quantity/calendar.ts'
+import type { Ingredients, PlantIn } from '../../../../core/jar/entry/entry.ts'
+import { dayFromIso } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'
 import { plantText, spiritText } from '../plan/plan-words.ts'

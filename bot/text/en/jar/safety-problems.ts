@@ -1,7 +1,7 @@
-import type { DangerKind } from '../../../../core/jar/judge-jar.ts'
+import type { DangerKind } from '../../../../core/jar/limits/judge-jar.ts'
 import type { Weakness } from '../../../../core/liquid/keeping.ts'
+import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { SafetyProblems } from '../../../chat/safety-problems.ts'
-import { writeLine } from '../../../chat/write-line.ts'
 
 const LEAST_SUGAR_G_PER_L = 1
 

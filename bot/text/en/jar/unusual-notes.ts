@@ -1,6 +1,6 @@
-import type { Unusual } from '../../../../core/jar/follow.ts'
-import type { Expected } from '../../../../core/jar/judge-measurement.ts'
-import { quoted } from '../../../chat/write-line.ts'
+import type { Unusual } from '../../../../core/jar/entry/check-sequence.ts'
+import type { Expected } from '../../../../core/jar/state/judge-measurement.ts'
+import { quoted } from '../../../chat/grammar/write-line.ts'
 import type { Format } from '../../format.ts'
 
 type Plain = Exclude<Unusual, { readonly expected: Expected }>['key']

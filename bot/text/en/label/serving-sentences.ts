@@ -1,6 +1,6 @@
 import type { CountryId, DrinkSize, Guidance } from '../../../../core/label/country.ts'
-import { digits, plusMinusDigits } from '../../../../core/quantity/digits.ts'
-import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { Measured } from '../../../../core/quantity/measured/measured.ts'
+import { digits, plusMinusDigits } from '../../../../core/quantity/measured/shown-digits.ts'
 import type { Format } from '../../format.ts'
 import { ifDrunk } from '../if-drunk.ts'
 import { countryInSentence } from './country-by-code.ts'

@@ -1,4 +1,4 @@
-import type { PlanHazard } from '../../../commands/plan-hazards.ts'
+import type { PlanHazard } from '../../../commands/plan/plan-hazards.ts'
 import { listed } from '../phrases.ts'
 import { plantName } from './plan-words.ts'
 

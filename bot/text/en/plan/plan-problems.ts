@@ -1,4 +1,4 @@
-import { exactly } from '../../../../core/quantity/measured.ts'
+import { exactly } from '../../../../core/quantity/measured/measured.ts'
 import type { OtherThing } from '../../../../core/recipe/plan/other-than-plants.ts'
 import type { PlanProblems } from '../../../../core/recipe/plan/problems.ts'
 import type { Format } from '../../format.ts'

@@ -1,4 +1,4 @@
-import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { Measured } from '../../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { Format } from '../../format.ts'
 import {

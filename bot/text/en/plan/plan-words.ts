@@ -1,5 +1,5 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
-import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { Measured } from '../../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { Format } from '../../format.ts'
 import { dayText, MONTHS } from '../day-text.ts'

@@ -1,5 +1,5 @@
-import { dayFromIso, type IsoDay, isoTime } from '../../../../core/quantity/calendar.ts'
-import type { Measured } from '../../../../core/quantity/measured.ts'
+import type { Measured } from '../../../../core/quantity/measured/measured.ts'
+import { dayFromIso, type IsoDay, isoTime } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../../format.ts'
 import { shortDayWords } from '../jar/day-words.ts'
 import { guestWords } from '../label/guest-words.ts'

@@ -1,4 +1,4 @@
-import { nearest } from '../../../../bot/chat/nearest.ts'
+import { nearest } from '../../../../bot/chat/grammar/nearest.ts'
 import { type Desk, nowMs, restart } from './desk.ts'
 import { readMoment, readSpan, splitWord } from './lines.ts'
 import { choose, command, fill, press, type } from './message-lines.ts'

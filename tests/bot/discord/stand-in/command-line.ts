@@ -1,4 +1,4 @@
-import { nearest } from '../../../../bot/chat/nearest.ts'
+import { nearest } from '../../../../bot/chat/grammar/nearest.ts'
 import { type CommandNode, GROUP, SUBCOMMAND } from '../fake/check-commands.ts'
 import { unquoted } from './lines.ts'
 import { Refusal } from './refusal.ts'

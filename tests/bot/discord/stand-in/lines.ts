@@ -1,5 +1,5 @@
-import { addDays } from '../../../../core/quantity/calendar.ts'
-import { dayAt, instantAt } from '../../../../core/quantity/zone.ts'
+import { addDays } from '../../../../core/quantity/time/calendar-day.ts'
+import { dayAt, instantAt } from '../../../../core/quantity/time/zone.ts'
 import { Refusal } from './refusal.ts'
 
 const UNIT_MS: Readonly<Record<string, number>> = { m: 60_000, h: 3_600_000, d: 86_400_000, w: 604_800_000 }

@@ -1,0 +1,44 @@
+import { byPath, type Callable } from '../callable.ts'
+import { ChatError } from '../chat-error.ts'
+import { nearest } from './nearest.ts'
+
+/** Where somebody has named a thing alone: `jar herb`. */
+const showing = (group: string, commands: readonly Callable[]): string | null =>
+  byPath(`${group} show`, commands)?.path ?? null
+
+/** Pseudo-commands of the chat itself, which a misspelt command may have meant. */
+const OWN = ['help']
+
+/** Whether somebody talks, and gives no command. */
+const isSentence = (line: string): boolean => /^\s*[^/\s]\S*\s+\S+\s+\S/.test(line)
+
+interface Found {
+  readonly command: Callable
+  /** Where the text of its options begins. */
+  readonly end: number
+}
+
+/** The command that a line begins with, its slash optional; of two that fit, the one of more words. */
+export const findCommand = (line: string, commands: readonly Callable[]): Found => {
+  const most = Math.max(1, ...commands.map((command) => command.path.split(' ').length))
+  const start = /^\s*\/?\s*/.exec(line)![0].length
+  const words: { readonly text: string; readonly end: number }[] = []
+  const word = /\S+/g
+  word.lastIndex = start
+  for (let match = word.exec(line); match !== null && words.length < most; match = word.exec(line)) {
+    words.push({ text: match[0], end: word.lastIndex })
+  }
+  if (words.length === 0) throw new ChatError('unknown_command', 'empty_line', {})
+
+  const pathOf = (count: number) => words.slice(0, count).map((each) => each.text)
+  for (let count = words.length; count > 0; count--) {
+    const command = byPath(pathOf(count).join(' '), commands)
+    if (command !== null) return { command, end: words[count - 1]!.end }
+  }
+  const inGroup = commands.some((command) => command.path.startsWith(`${words[0]!.text.toLowerCase()} `))
+  const typed = pathOf(inGroup ? words.length : 1).join(' ')
+  const paths = [...commands.map((command) => command.path), ...OWN]
+  const meant = nearest(typed, paths) ?? (inGroup && words.length > 1 ? showing(words[0]!.text, commands) : null)
+  const values = { typed, nearest: meant, isSentence: isSentence(line) }
+  throw new ChatError('unknown_command', 'unknown_command', values, { nearest: meant })
+}

@@ -1,0 +1,110 @@
+import type { JarProblems } from '../../../core/jar/problems.ts'
+import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import type { Jar } from '../../../store/person.ts'
+import type { Outcome } from '../execute.ts'
+import type { Invocation } from '../grammar/invocation.ts'
+import type { OptionsRead } from '../grammar/read-rest.ts'
+import { writeLine } from '../grammar/write-line.ts'
+
+/** Runs a call with nothing kept of it. */
+export type Try = (line: string | Invocation) => Promise<Outcome>
+
+/** Jars that are tried for an example. */
+const MOST_TRIED = 8
+
+const MEASURED: readonly OptionsRead[] = ['930 ml', '450 ml', '180 ml'].map((text) => [['measured', text]])
+
+/** What may be said of a jar, the usual first. */
+const OF_JAR: Readonly<Record<string, readonly OptionsRead[]>> = {
+  again: [[['spirit', '1 l 95%']], []],
+  'jar add': [[['of', '1 stick cinnamon, ceylon']]],
+  'jar bottle': ['3 x 500 ml', '1 x 500 ml', '1 x 200 ml'].map((text) => [['bottles', text]]),
+  'jar correct': [...MEASURED, [['when', 'yesterday']]],
+  'jar filter': MEASURED,
+  'jar later': [[['until', 'in 2 weeks']]],
+  'jar rename': [[['to', 'midwinter lemon']]],
+  'jar strain': MEASURED,
+  'jar sweeten': [
+    [
+      ['water', '500 ml'],
+      ['sugar', '450 g'],
+    ],
+    [
+      ['water', '50 ml'],
+      ['sugar', '20 g'],
+    ],
+  ],
+  'jar taste': [[['rating', '4']]],
+}
+
+/** What else a line may lack, by its option. */
+const LACKING: Readonly<Record<string, string>> = {
+  infusion: '920 ml',
+  liqueur: '1.8 l',
+  of: '10 lemons',
+  pour: '30 ml',
+  spirit: '1 l 95%',
+  strength: '95%',
+  'to-strength': '30%',
+}
+
+/** A call as a line; a note takes the rest of it. */
+export const lineOf = ({ path, options }: Invocation): string => {
+  const { note, ...others } = options
+  const { [path === 'jar start' ? 'name' : 'jar']: first, ...rest } = others
+  const named = Object.entries(rest)
+  return writeLine(path, first ?? null, note === undefined ? named : [...named, ['note', note]])
+}
+
+export const withOptions = ({ path, options }: Invocation, more: OptionsRead): Invocation => ({
+  path,
+  options: { ...options, ...Object.fromEntries(more) },
+})
+
+/** A line that runs, or what kept the first from it. */
+export type Tried = { readonly line: string } | { readonly line: null; readonly failed: Outcome | null }
+
+/** The running jars, then the others, the latest first. */
+const names = (jars: readonly Jar[]): readonly string[] => {
+  const stories = jars.flatMap(({ entries }) => storyOf(entries) ?? []).reverse()
+  const running = stories.filter(({ ended }) => ended === null)
+  return [...running, ...stories.filter((story) => !running.includes(story))].map(({ name }) => name)
+}
+
+/** The line of a call about a jar with what it lacks, of the jar that was named or of any. */
+export async function exampleOfJar(call: Invocation, jars: readonly Jar[], attempt: Try): Promise<Tried> {
+  const { jar } = call.options
+  let failed: Outcome | null = null
+  for (const name of jar === undefined ? names(jars).slice(0, MOST_TRIED) : [jar]) {
+    for (const more of OF_JAR[call.path] ?? [[]]) {
+      const meant = withOptions(call, [['jar', name], ...more.filter(([option]) => !(option in call.options))])
+      const tried = await attempt(meant)
+      if (tried.ok) return { line: lineOf(meant) }
+      failed ??= tried
+    }
+  }
+  return { line: null, failed }
+}
+
+const MOST_ROUNDS = 5
+
+/**
+ * The line of any other call with what it lacks, a jar to be begun under a name that is free; null where that does not make
+ * it run.
+ */
+export async function completed(call: Invocation, attempt: Try): Promise<string | null> {
+  let meant = call
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const tried = await attempt(meant)
+    if (tried.ok) return lineOf(meant)
+    const { problem, code, option, values } = tried.error
+    if (problem === 'jar_name_taken') {
+      meant = withOptions(meant, [['name', (values as JarProblems['jar_name_taken']).free]])
+      continue
+    }
+    const text = code === 'missing_option' && option !== undefined ? LACKING[option] : undefined
+    if (text === undefined || option! in meant.options) return null
+    meant = withOptions(meant, [[option!, text]])
+  }
+  return null
+}

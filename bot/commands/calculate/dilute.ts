@@ -1,0 +1,39 @@
+import { z } from 'zod'
+import { liquidOf } from '../../../core/recipe/portion.ts'
+import { valuesOf } from '../../../core/recipe/propagate.ts'
+import { dilute } from '../../../core/recipe/solve/dilute.ts'
+import { defineCommand } from '../../chat/command.ts'
+import { fields } from '../options/fields.ts'
+import { spiritPortions } from '../options/input-to-portion.ts'
+import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { made, measuredData, note, outcomeCautions, outcomeData, outcomeRows, row, sureOf } from './outcome-reply.ts'
+
+export const diluteCommand = defineCommand({
+  path: 'dilute',
+  input: z.object({
+    spirit: fields.spirits,
+    strength: fields.strength.optional(),
+    'to-strength': fields.wishedStrength,
+  }),
+  run(input) {
+    const spirits = spiritPortions(input.spirit.is, input.strength)
+    const { outcome, waterG, waterMl } = dilute(spirits, input['to-strength'].is.abvPercent)
+    return {
+      headline: { group: 'headlines', key: 'dilute', values: { ...made(outcome), waterMl } },
+      table: [row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }), ...outcomeRows(outcome)],
+      sure: sureOf(
+        outcome,
+        spirits.some(({ by }) => by === 'volume'),
+      ),
+      notes: [...assumptionNotes(input), ...(waterMl.value > 0 ? [note('settle')] : [])],
+      cautions: outcomeCautions(
+        outcome,
+        'dissolved',
+        spirits.map((spirit) => liquidOf(valuesOf(spirit))),
+      ),
+      actions: [],
+      data: { ...outcomeData(outcome), ...measuredData({ waterMl, waterG }) },
+      kitchen: kitchenOf(input),
+    }
+  },
+})

@@ -1,0 +1,35 @@
+import { z } from 'zod'
+import { mix } from '../../../core/recipe/solve/mix.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { defineCommand } from '../../chat/command.ts'
+import { fields } from '../options/fields.ts'
+import { spiritPortions, sugarOf, waterOf } from '../options/input-to-portion.ts'
+import { mixtureReply } from './mixture-reply.ts'
+import { note } from './outcome-reply.ts'
+
+export const mixCommand = defineCommand({
+  path: 'mix',
+  input: z.object({
+    spirit: fields.spirits.optional(),
+    strength: fields.strength.optional(),
+    water: fields.amount.optional(),
+    sugar: fields.sugar.optional(),
+  }),
+  run(input) {
+    if (!input.spirit && !input.water && !input.sugar) {
+      throw new ChatError('missing_option', 'nothing_given', {
+        command: 'mix',
+        example: '/mix spirit:1 l strength:95% water:750 ml',
+      })
+    }
+    const spirits = input.spirit ? spiritPortions(input.spirit.is, input.strength) : []
+    const portions = [...spirits, ...(input.water ? [waterOf(input.water.is)] : [])]
+    return mixtureReply(mix({ portions, sugarG: sugarOf(input.sugar) }), {
+      input,
+      portions,
+      handled: spirits,
+      notes: spirits.length > 0 && portions.length > 1 ? [note('settle')] : [],
+      isSyrup: spirits.length > 0 && input.water !== undefined && input.sugar !== undefined,
+    })
+  },
+})

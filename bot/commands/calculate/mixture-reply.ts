@@ -1,0 +1,38 @@
+import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
+import { valuesOf } from '../../../core/recipe/propagate.ts'
+import type { Mixture } from '../../../core/recipe/solve/mix.ts'
+import type { Reply } from '../../chat/reply.ts'
+import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { made, outcomeCautions, outcomeData, outcomeRows, row, sureOf, sweetnessNotes } from './outcome-reply.ts'
+
+interface Poured {
+  readonly input: object
+  /** What was measured, and which of it is handled as liquid that can burn. */
+  readonly portions: readonly Portion[]
+  readonly handled: readonly Portion[]
+  readonly notes: Reply['notes']
+  /** Whether sugar is dissolved in water first. */
+  readonly isSyrup: boolean
+}
+
+/** The reply to what amounts make together. */
+export function mixtureReply(
+  { outcome, sugarStays }: Mixture,
+  { input, portions, handled, notes, isSyrup }: Poured,
+): Reply {
+  const byVolume = portions.some(({ by }) => by === 'volume')
+  const liquids = handled.map((portion) => liquidOf(valuesOf(portion)))
+  return {
+    headline: { group: 'headlines', key: 'makes', values: made(outcome) },
+    table: [
+      ...outcomeRows(outcome),
+      row('alcohol', { group: 'cells', key: 'mass', values: { massG: outcome.ethanolG } }),
+    ],
+    sure: sureOf(outcome, byVolume),
+    notes: [...assumptionNotes(input), ...notes, ...sweetnessNotes(outcome)],
+    cautions: outcomeCautions(outcome, sugarStays, liquids, isSyrup),
+    actions: [],
+    data: outcomeData(outcome),
+    kitchen: kitchenOf(input),
+  }
+}

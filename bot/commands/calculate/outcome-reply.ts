@@ -1,0 +1,111 @@
+import { flashPointC, STRONG_PERCENT } from '../../../core/liquid/flash-point.ts'
+import { inFreezer } from '../../../core/liquid/freezer.ts'
+import { asInvertSugarGPerL } from '../../../core/liquid/invert-sugar.ts'
+import { type Keeping, keepingOf } from '../../../core/liquid/keeping.ts'
+import { abvPercent, type Liquid } from '../../../core/liquid/liquid.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Outcome } from '../../../core/recipe/solve/outcome.ts'
+import type { SugarStays } from '../../../core/recipe/sugar-stays.ts'
+import type { Data, Reply, Row } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+
+/** Numbers and, beside each, `<name>PlusMinus`. */
+export const measuredData = (record: { readonly [name: string]: Measured }): { readonly [name: string]: Data } =>
+  Object.fromEntries(
+    Object.entries(record).flatMap(([name, { value, plusMinus }]) => [
+      [name, value],
+      [`${name}PlusMinus`, plusMinus],
+    ]),
+  )
+
+export const outcomeData = ({ liquid: _, ...numbers }: Outcome) => measuredData(numbers)
+
+export const freezerState = ({ liquid }: Outcome) => inFreezer(liquid).state
+
+/** What a headline says of the result. */
+export const made = (outcome: Outcome) => ({
+  volumeMl: outcome.volumeMl,
+  abvPercent: outcome.abvPercent,
+  sugarGPerL: outcome.sugarGPerL,
+  freezer: freezerState(outcome),
+})
+
+export const row = (key: Message<'rows'>['key'], cell: Message<'cells'>): Row => ({
+  label: { group: 'rows', key, values: undefined } as Message<'rows'>,
+  cell,
+})
+
+export const note = (key: PlainKey<'notes'>): Message<'notes'> =>
+  ({ group: 'notes', key, values: undefined }) as Message<'notes'>
+export const caution = (key: PlainKey<'cautions'>): Message<'cautions'> => ({
+  group: 'cautions',
+  key,
+  values: undefined,
+})
+
+/** The sentences of a group that need no values. */
+type PlainKey<Group extends 'notes' | 'cautions'> = Extract<Message<Group>, { values: undefined }>['key']
+
+/** The rows about what comes out. */
+export const outcomeRows = (outcome: Outcome): readonly Row[] => [
+  row('volume', { group: 'cells', key: 'volume_spread', values: { volumeMl: outcome.volumeMl } }),
+  row('strength', { group: 'cells', key: 'strength_spread', values: { abvPercent: outcome.abvPercent } }),
+  row('sweetness', { group: 'cells', key: 'sweetness_spread', values: { sugarGPerL: outcome.sugarGPerL } }),
+  row('freezes', {
+    group: 'cells',
+    key: 'freezes',
+    values: { freezesAtC: outcome.freezesAtC, freezer: freezerState(outcome) },
+  }),
+]
+
+/** How sure an outcome is; `byVolume` where a weighed amount would have been sharper. */
+export const sureOf = ({ abvPercent, sugarGPerL }: Outcome, byVolume: boolean): Reply['sure'] =>
+  abvPercent.value === 0 && sugarGPerL.value === 0
+    ? []
+    : [{ group: 'sure', key: 'spread', values: { abvPercent, sugarGPerL, byVolume } }]
+
+/** Sweetness beside what people know, where there is any. */
+export const sweetnessNotes = (outcome: Outcome): readonly Message<'notes'>[] => {
+  const sugarGPerL = outcome.sugarGPerL.value
+  if (sugarGPerL === 0 || outcome.abvPercent.value === 0) return []
+  const values = { invertGPerL: asInvertSugarGPerL(sugarGPerL) }
+  return [{ group: 'notes', key: 'sweetness_law', values }]
+}
+
+const NOT_KEEPING: { readonly [Word in Exclude<Keeping, 'keeps'>]: 'can_ferment' | 'keeps_undecided' } = {
+  ferments: 'can_ferment',
+  undecided: 'keeps_undecided',
+}
+
+/** That it may not keep; of what has no alcohol nothing is said. */
+function keepingCautions(outcome: Outcome): readonly Message<'cautions'>[] {
+  const { abvPercent, sugarGPerL } = outcome
+  const keeping = abvPercent.value === 0 ? 'keeps' : keepingOf(outcome)
+  if (keeping === 'keeps') return []
+  return [{ group: 'cautions', key: NOT_KEEPING[keeping], values: { abvPercent, sugarGPerL } }]
+}
+
+/** Where it is said of the jar, or of what is wished for, instead. */
+export const withoutKeeping = (all: readonly Message<'cautions'>[]): readonly Message<'cautions'>[] =>
+  all.filter(({ key }) => !Object.values<string>(NOT_KEEPING).includes(key))
+
+/** Cautions that belong to a result, worst first; `handled` are the liquids that go into it. */
+export function outcomeCautions(
+  outcome: Outcome,
+  stays: SugarStays,
+  handled: readonly Liquid[],
+  isSyrup = false,
+): readonly Message<'cautions'>[] {
+  const strong = [outcome.liquid, ...handled].filter((liquid) => abvPercent(liquid) >= STRONG_PERCENT)
+  const lowC = Math.min(...strong.map((liquid) => flashPointC(liquid)?.lowC ?? Number.POSITIVE_INFINITY))
+  const freezer = freezerState(outcome)
+  return [
+    ...(strong.length > 0 ? [{ group: 'cautions', key: 'flame', values: { lowC } } as const] : []),
+    ...(isSyrup ? [caution('cool_first')] : []),
+    ...keepingCautions(outcome),
+    ...(stays === 'dissolved'
+      ? []
+      : [caution(stays === 'may_crystallise' ? 'may_crystallise' : 'sugar_limit_not_known')]),
+    ...(freezer === 'slush' || freezer === 'solid' ? [caution('bottle_bursts')] : []),
+  ]
+}

@@ -1,0 +1,145 @@
+import { z } from 'zod'
+import { countries } from '../../../core/label/countries.ts'
+import type { Country } from '../../../core/label/country.ts'
+import {
+  DANGEROUS_GLASS_G,
+  glassDanger,
+  HEAVY_OCCASION_G,
+  LIFE_THREATENING_G_PER_L,
+  LIGHT_ADULT_KG,
+} from '../../../core/label/one-glass.ts'
+import { countryNamed, plainName, type TypedCountry } from '../../../core/label/parse-country.ts'
+import { serving } from '../../../core/label/serving.ts'
+import { defineCommand } from '../../chat/command.ts'
+import { nearest } from '../../chat/grammar/nearest.ts'
+import type { Action } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { fields, type Given } from '../options/fields.ts'
+import { portionOf } from '../options/input-to-portion.ts'
+import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { caution, measuredData, note, row } from './outcome-reply.ts'
+
+/** From this strength on it is a spirit to dilute, not to serve. Common practice, no source. */
+const NEAT_PERCENT = 60
+/** Codes of two or three letters are all near each other. */
+const LEAST_LETTERS = 4
+
+const LONG_NAMES = countries.flatMap(({ names }) => names).filter((name) => name.length >= LEAST_LETTERS)
+
+/** The country that a mistyped name is near to. */
+const nearestTo = ({ name }: TypedCountry): Country | null => {
+  const plain = plainName(name)
+  const meant = plain.length < LEAST_LETTERS ? null : nearest(plain, LONG_NAMES)
+  return meant === null ? null : countryNamed(meant)
+}
+
+/** What is known of a country, and how much of that had to be assumed. */
+interface Asked {
+  /** What was typed, if anything. */
+  readonly typed: TypedCountry | null
+  /** Two letters of the person's own, where nothing was typed. */
+  readonly ownCode: string | null
+  readonly country: Country | null
+}
+
+const askedFor = (typed: TypedCountry | null, ownCode: string | null): Asked =>
+  typed === null && ownCode !== null
+    ? { typed, ownCode, country: countryNamed(ownCode) }
+    : { typed, ownCode: null, country: typed?.country ?? null }
+
+const countryNotes = ({ typed, ownCode, country }: Asked, meant: Country | null): readonly Message<'notes'>[] => {
+  if (ownCode !== null && country === null) {
+    return [{ group: 'notes', key: 'own_country_unknown', values: { code: ownCode } }]
+  }
+  if (country === null) {
+    if (typed === null) return [note('name_a_country')]
+    const values = { typed: typed.name, nearest: meant?.id ?? null }
+    return [{ group: 'notes', key: 'unknown_country', values }]
+  }
+  const { id, drink, guidance } = country
+  return [
+    ...(ownCode === null ? [] : [{ group: 'notes', key: 'own_country', values: { code: ownCode } } as const]),
+    ...(drink === null ? [{ group: 'notes', key: 'no_drink_size', values: { country: id } } as const] : []),
+    guidance === null
+      ? { group: 'notes', key: 'no_guidance', values: { country: id } }
+      : { group: 'notes', key: 'guidance', values: { country: id, guidance } },
+  ]
+}
+
+interface Typed {
+  readonly pour: Given<unknown>
+  readonly strength: Given<unknown>
+}
+
+const actionsFor = (input: Typed, meant: Country | null): readonly Action[] => {
+  if (meant === null) return []
+  const line = `/serving pour:${input.pour.typed} strength:${input.strength.typed} country:${meant.names[0]}`
+  return [{ label: { group: 'actions', key: 'count_in', values: { country: meant.id } }, line }]
+}
+
+/** Where the limits of one glass are from. */
+const glassNote: Message<'notes'> = {
+  group: 'notes',
+  key: 'one_glass',
+  values: {
+    heavyG: HEAVY_OCCASION_G,
+    dangerousG: DANGEROUS_GLASS_G,
+    adultKg: LIGHT_ADULT_KG,
+    gPerL: LIFE_THREATENING_G_PER_L,
+  },
+}
+
+export const servingCommand = defineCommand({
+  path: 'serving',
+  input: z.object({
+    pour: fields.volume,
+    strength: fields.strength,
+    country: fields.country.optional(),
+  }),
+  run(input, { settings }) {
+    const strength = input.strength.is
+    const pour = portionOf(input.pour.is, strength, null, strength.atC === null ? 'label' : 'hydrometer')
+    const asked = askedFor(input.country?.is ?? null, settings.country)
+    const { typed, country } = asked
+    const drink = country?.drink ?? null
+    const { ethanolG, drinks } = serving(pour, drink)
+    const meant = typed && country === null ? nearestTo(typed) : null
+    const danger = glassDanger(ethanolG.value)
+    const counted = country === null || drinks === null ? null : { drinks, country: country.id }
+    return {
+      headline: {
+        group: 'headlines',
+        key: 'serving',
+        values: { pourMl: pour.amount, abvPercent: pour.abvPercent, ethanolG, counted },
+      },
+      table: [
+        row('pure_alcohol', { group: 'cells', key: 'alcohol_spread', values: { massG: ethanolG } }),
+        ...(country === null || drink === null || drinks === null
+          ? []
+          : [
+              row('standard_drink', { group: 'cells', key: 'standard_drink', values: { country: country.id, drink } }),
+              row('drinks', { group: 'cells', key: 'drinks', values: { drinks } }),
+            ]),
+      ],
+      sure: [],
+      notes: [
+        ...assumptionNotes({ pour: input.pour, strength: input.strength }),
+        ...countryNotes(asked, meant),
+        ...(danger === null ? [] : [glassNote]),
+      ],
+      cautions: [
+        ...(danger === null ? [] : [caution(`${danger}_glass`)]),
+        ...(strength.abvPercent >= NEAT_PERCENT ? [caution('neat_spirit')] : []),
+        caution('law_and_doctor'),
+      ],
+      actions: actionsFor(input, meant),
+      data: {
+        ...measuredData({ ethanolG }),
+        oneGlass: danger ?? 'none',
+        drinkGPerServing: drink?.drinkG ?? null,
+        ...(drinks === null ? { drinks: null, drinksPlusMinus: null } : measuredData({ drinks })),
+      },
+      kitchen: kitchenOf({ pour: input.pour, strength: input.strength }),
+    }
+  },
+})

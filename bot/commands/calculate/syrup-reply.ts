@@ -1,0 +1,120 @@
+import type { Mass, Strength, Volume } from '../../../core/quantity/quantities.ts'
+import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
+import { valuesOf } from '../../../core/recipe/propagate.ts'
+import type { Syrup } from '../../../core/recipe/solve/syrup.ts'
+import type { Reply, Row } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import type { StrainedJar } from '../jar/known/strained-jar.ts'
+import type { Given } from '../options/fields.ts'
+import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import {
+  caution,
+  made,
+  measuredData,
+  note,
+  outcomeCautions,
+  outcomeData,
+  outcomeRows,
+  row,
+  sureOf,
+  sweetnessNotes,
+} from './outcome-reply.ts'
+
+/** What the reply needs of the input: how the infusion was typed. */
+export interface Typed {
+  readonly infusion?: Given<Volume | Mass> | undefined
+  /** The jar it is, where it is one of the person's. */
+  readonly held: StrainedJar | null
+  readonly strength?: Given<Strength> | undefined
+  /** What went into the jar, where the strength is expected of it. */
+  readonly of?: Given<unknown> | undefined
+  readonly spirit?: Given<unknown> | undefined
+  readonly 'at-most'?: Given<Volume> | undefined
+}
+
+/** From this strength on a strained infusion of fresh plants is likely weaker than its maker thinks. */
+const NEAT_PERCENT = 85
+
+const heldNote = ({ name, contents }: StrainedJar): Message<'notes'> => {
+  const { outcome, volume, strength } = contents
+  const { volumeMl, abvPercent, sugarGPerL } = outcome
+  return { group: 'notes', key: 'jar_held', values: { name, volumeMl, abvPercent, sugarGPerL, volume, strength } }
+}
+
+/** Whoever read a hydrometer at a temperature has measured the strained liquid and need not be told to. */
+export const strengthNotes = (input: Typed, infusion: Portion): readonly Message<'notes'>[] => {
+  if (input.held !== null) return [heldNote(input.held)]
+  if (input.strength === undefined) {
+    return [{ group: 'notes', key: 'strength_expected', values: { abvPercent: infusion.abvPercent } }]
+  }
+  return infusion.abvAtC !== null
+    ? []
+    : [note(infusion.abvPercent.value >= NEAT_PERCENT ? 'fresh_plants' : 'strained_strength')]
+}
+
+export const syrupData = (syrup: Syrup) => {
+  const { infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
+  return {
+    ...outcomeData(syrup.outcome),
+    ...measuredData({ waterMl, waterG, sugarG, syrupMl, syrupG, infusionMl }),
+  }
+}
+
+/** Whether the water dissolves the sugar, so that a syrup can be made of them first. */
+export const isSyrup = ({ sugarG, waterG, dissolvesG }: Pick<Syrup, 'sugarG' | 'waterG' | 'dissolvesG'>): boolean =>
+  sugarG.value > 0 && waterG.value > 0 && dissolvesG === null
+
+/** What has to be said of the liquids and of the sugar, worst first. */
+export function syrupCautions(syrup: Syrup, infusion: Portion): readonly Message<'cautions'>[] {
+  const { sugarG, waterG, dissolvesG } = syrup
+  return [
+    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], isSyrup(syrup)),
+    ...(waterG.value === 0 && sugarG.value > 0 ? [caution('sugar_alone')] : []),
+    ...(waterG.value > 0 && dissolvesG !== null
+      ? [{ group: 'cautions', key: 'syrup_too_thick', values: { dissolvesG } } as const]
+      : []),
+  ]
+}
+
+/** What a headline says of a syrup. */
+export const syrupSaid = (syrup: Syrup) => ({
+  ...made(syrup.outcome),
+  sugarG: syrup.sugarG,
+  waterMl: syrup.waterMl,
+  syrupG: isSyrup(syrup) ? syrup.syrupG : null,
+  infusionMl: syrup.leftMl > 0 ? syrup.infusionMl : null,
+})
+
+/** What to weigh out, and what it makes. */
+export function syrupRows(syrup: Syrup): readonly Row[] {
+  const { infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
+  return [
+    ...(syrup.leftMl > 0 ? [row('infusion', { group: 'cells', key: 'pour', values: { volumeMl: infusionMl } })] : []),
+    row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG } }),
+    row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }),
+    ...(isSyrup(syrup) ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
+    ...outcomeRows(syrup.outcome),
+  ]
+}
+
+/** The reply to a wish that fixes one liqueur. */
+export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup): Reply {
+  const { outcome, waterG, sugarG, syrupG } = syrup
+  return {
+    headline: { group: 'headlines', key: 'syrup', values: syrupSaid(syrup) },
+    table: syrupRows(syrup),
+    sure: sureOf(outcome, infusion.by === 'volume'),
+    notes: [
+      ...assumptionNotes(input),
+      ...(syrup.leftMl > 0 ? [{ group: 'notes', key: 'bounded', values: { leftMl: syrup.leftMl } } as const] : []),
+      ...(isSyrup(syrup) ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const] : []),
+      ...strengthNotes(input, infusion),
+      ...(sugarG.value > 0 || waterG.value > 0 ? [note('settle')] : []),
+      ...sweetnessNotes(outcome),
+    ],
+    cautions: syrupCautions(syrup, infusion),
+    actions: [],
+    data: syrupData(syrup),
+    kitchen: kitchenOf(input),
+  }
+}

@@ -1,0 +1,107 @@
+import { z } from 'zod'
+import { findJar } from '../../../core/jar/naming/find-jar.ts'
+import { volumeMl } from '../../../core/quantity/measured/precision.ts'
+import { strained } from '../../../core/recipe/plan/strained.ts'
+import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
+import { valuesOf } from '../../../core/recipe/propagate.ts'
+import { styles } from '../../../core/recipe/solve/styles.ts'
+import { syrup } from '../../../core/recipe/solve/syrup.ts'
+import { type Named, wishOf } from '../../../core/recipe/solve/syrup-wish.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
+import type { Reply } from '../../chat/reply.ts'
+import { jarFields } from '../jar/known/jar-fields.ts'
+import { expectStrongEnough, type StrainedJar, strainedJar } from '../jar/known/strained-jar.ts'
+import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/record/jar-dangers.ts'
+import { fields, type Given } from '../options/fields.ts'
+import { portionOf, spiritPortions } from '../options/input-to-portion.ts'
+import { planFields } from '../plan/plan-fields.ts'
+import { stylesReply } from './styles-reply.ts'
+import { syrupReply } from './syrup-reply.ts'
+
+const input = z.object({
+  infusion: fields.amount.optional(),
+  jar: jarFields.jar.optional(),
+  strength: fields.strength.optional(),
+  'to-strength': fields.wishedStrength.optional(),
+  'to-sweetness': fields.sweetness.optional(),
+  ratio: fields.ratio.optional(),
+  'at-most': fields.wishedVolume.optional(),
+  of: planFields.plants.optional(),
+  spirit: fields.spirits.optional(),
+})
+
+type Input = z.output<typeof input>
+
+const missing = (option: string): ChatError =>
+  new ChatError('missing_option', 'missing_option', { command: 'syrup', option, example: null }, { option })
+
+/** The infusion as measured, or its strength as expected of what went into the jar. */
+function infusionOf({ infusion, strength, of, spirit }: Input): Portion {
+  if (infusion === undefined) throw missing('infusion')
+  if (strength !== undefined) {
+    if (of !== undefined || spirit !== undefined) {
+      throw new ChatError('too_many_options', 'strength_or_plants', {}, { option: 'strength' })
+    }
+    return portionOf(infusion.is, strength.is, null, 'hydrometer')
+  }
+  if (of === undefined || spirit === undefined) {
+    throw missing(of !== undefined ? 'spirit' : spirit !== undefined ? 'of' : 'strength')
+  }
+  return {
+    ...portionOf(infusion.is, null, null, 'label'),
+    ...strained(of.is, spiritPortions(spirit.is, undefined)),
+  }
+}
+
+/** What a jar of the person's holds; nothing else may be said of the infusion then. */
+async function fromJar(input: Input, jar: Given<string>, { store, userId }: Context): Promise<StrainedJar> {
+  const other = (['infusion', 'strength', 'of', 'spirit'] as const).find((option) => input[option] !== undefined)
+  if (other !== undefined)
+    throw new ChatError('too_many_options', 'jar_or_infusion', { option: other }, { option: other })
+  const { jars } = await store.read(userId)
+  return strainedJar(findJar(jar.is, jars))
+}
+
+export const syrupCommand = defineCommand({
+  path: 'syrup',
+  input,
+  async run(input, context) {
+    const held = input.jar === undefined ? null : await fromJar(input, input.jar, context)
+    const infusion = held === null ? infusionOf(input) : held.infusion
+    const atMostMl = input['at-most'] ? volumeMl(input['at-most'].is).value : null
+    const named = namedIn(input, held?.targets ?? null)
+    if (held !== null) {
+      expectDrinkableJar(held.story, ({ kind }) => kind !== 'undecided')
+      expectStrongEnough(held, named)
+    }
+    const wish = wishOf(liquidOf(valuesOf(infusion)), named)
+    const typed = { ...input, held }
+    const reply =
+      wish === null
+        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl))
+        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl))
+    return held === null ? reply : withDangers(reply, held, context)
+  },
+})
+
+/** What may be wrong with the jar comes before what is to be put into it. */
+const withDangers = (reply: Reply, held: StrainedJar, context: Context): Reply => ({
+  ...reply,
+  cautions: [...dangerCautions([held.story]), ...reply.cautions],
+  actions: [...dangerActions(held, context), ...reply.actions],
+})
+
+/** The wishes named; of a jar, those that are left open as they were planned, where a ratio does not settle them. */
+function namedIn(input: Input, planned: Targets | null): Named {
+  const named = {
+    abvPercent: input['to-strength']?.is.abvPercent,
+    sugarGPerL: input['to-sweetness']?.is.sugarGPerL,
+    sugarPerWater: input.ratio?.is.sugarGPerWaterG,
+  }
+  if (planned === null) return named
+  const { abvPercent = planned.abvPercent, sugarGPerL = planned.sugarGPerL, sugarPerWater } = named
+  if (sugarPerWater === undefined) return { abvPercent, sugarGPerL }
+  return named.sugarGPerL === undefined ? { abvPercent, sugarPerWater } : named
+}

@@ -1,0 +1,157 @@
+import { z } from 'zod'
+import type { HappeningEntry, HappeningKind } from '../../../../core/jar/entry/entry.ts'
+import { momentOf } from '../../../../core/jar/entry/entry-time.ts'
+import { correct } from '../../../../core/jar/entry/record.ts'
+import { findJar } from '../../../../core/jar/naming/find-jar.ts'
+import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
+import type { Expected } from '../../../../core/jar/state/judge-measurement.ts'
+import type { Measured } from '../../../../core/quantity/measured/measured.ts'
+import { dayFromIso, daysBetween } from '../../../../core/quantity/time/calendar-day.ts'
+import { dayAt } from '../../../../core/quantity/time/zone.ts'
+import type { Person } from '../../../../store/person.ts'
+import { ChatError } from '../../../chat/chat-error.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
+import { writeLine } from '../../../chat/grammar/write-line.ts'
+import type { Reply } from '../../../chat/reply.ts'
+import type { syrupSaid } from '../../calculate/syrup-reply.ts'
+import { fields } from '../../options/fields.ts'
+import { planFields } from '../../plan/plan-fields.ts'
+import { checkUnknown, foodCautions } from '../../plan/plan-unknown.ts'
+import { dayGiven, jarFields } from '../known/jar-fields.ts'
+import { expectPoured } from '../record/already.ts'
+import { cautioned, plantCautions, sweetenedCautions } from '../record/jar-cautions.ts'
+import { swallowedNotes } from '../record/note-swallowed-option.ts'
+import { change, enteredBy, expectJar, type Recorded, withJar } from '../record/record-step.ts'
+import { nowRows, stepReply } from '../record/step-reply.ts'
+import { strainedCautions, strainedReply } from '../record/strained-reply.ts'
+import { expectWithinLimits } from '../record/within-jar-limits.ts'
+import { correctedPlants } from './corrected-plants.ts'
+import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
+
+const shape = {
+  jar: jarFields.jar,
+  entry: jarFields.entry.optional(),
+  of: planFields.anyPlants.optional(),
+  spirit: fields.spirits.optional(),
+  measured: fields.amount.optional(),
+  strength: fields.strength.optional(),
+  rinse: fields.amount.optional(),
+  water: fields.amount.optional(),
+  sugar: fields.sugar.optional(),
+  bottles: planFields.bottles.optional(),
+  rating: jarFields.rating.optional(),
+  'unknown-ok': planFields.yesNo.optional(),
+  when: jarFields.when.optional(),
+  already: planFields.yesNo.optional(),
+  note: jarFields.note.optional(),
+}
+
+const input = z.object(shape).superRefine(({ of, ...others }, context) => {
+  if (of !== undefined) checkUnknown({ of, 'unknown-ok': others['unknown-ok'] }, context)
+})
+
+type Correcting = z.output<typeof input>
+
+/** The options that say what is right. */
+const wantedIn = ({ jar: _, entry: _e, already: _a, ...fixes }: Correcting) =>
+  Object.entries(fixes).flatMap(([option, given]) => (given === undefined ? [] : [{ option, now: given.typed }]))
+
+/** Entries that tell what is in a jar. */
+const LIQUID: ReadonlySet<HappeningKind> = new Set(['started', 'added', 'strained', 'filtered'])
+
+/** From so far off a reading that was put right is worth a word still: a quarter of the amount, or of the strength. */
+const FAR_SHARE = 0.25
+
+const isFar = (read: Measured, expected: Measured): boolean =>
+  Math.abs(read.value - expected.value) > FAR_SHARE * expected.value
+
+function isFarOff(entry: HappeningEntry, { amount, abvPercent }: Expected): boolean {
+  if (entry.kind !== 'strained' && entry.kind !== 'filtered') return true
+  const strength = entry.kind === 'strained' ? entry.strength : null
+  return (
+    (amount !== null && entry.measured !== null && isFar(entry.measured.amount, amount.amount)) ||
+    (abvPercent !== null && strength !== null && isFar(strength.abvPercent, abvPercent))
+  )
+}
+
+/** What plants that are named anew can do, and what the syrup wants that is worked out anew. */
+function cautionsOf(story: Story, { kind }: HappeningEntry, { of }: Correcting): Recorded['cautions'] {
+  const names = of?.is.unknown.map(({ name }) => name) ?? []
+  const isOpen = story.strained !== null && story.sweetened === null && story.ended === null
+  return [
+    ...foodCautions(names),
+    ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
+    ...(isOpen && LIQUID.has(kind) ? strainedCautions(story) : []),
+    ...(kind === 'sweetened' ? sweetenedCautions(story) : []),
+  ]
+}
+
+/** The jar with the entry put right, and what was typed for it before. */
+function correctedIn(person: Person, input: Correcting, context: Context) {
+  const { nowMs, zone, settings } = context
+  const jar = findJar(input.jar.is, person.jars)
+  const story = storyOf(jar.entries)!
+  const wanted = wantedIn(input)
+  const options = wanted.map(({ option }) => option).filter((option) => option !== 'when')
+  const meant = entryMeant(story, input.entry?.is ?? null, options)
+  const day = dayGiven('when', input.when, { today: dayAt(zone, nowMs), country: settings.country })
+  const others = meant.kind === 'started' ? [] : jar.entries
+  const moved = day === null ? null : momentOf(day, { nowMs, zone, entries: others })
+  const meta = { ...enteredBy(input, context), zone }
+  const right = fixed(meant, input, { story, entries: jar.entries }, context)
+  const plantNotes = input.of === undefined ? [] : correctedPlants(meant, right, story.strained !== null)
+  const by =
+    right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right
+  const { entries, entry, unusual } = correct(jar.entries, meant.seq, by, moved, meta)
+  if (meant.kind === 'started' || meant.kind === 'added') {
+    expectWithinLimits('jar correct', { before: story, story: storyOf(entries)!, seq: meant.seq }, input)
+  }
+  expectPoured('jar correct', story, storyOf(entries)!, input)
+  const changes = wanted.map(({ option, now }) => {
+    const was = option === 'when' ? meant.day : saidIn(meant, option)
+    return { option, was, now: option === 'when' ? entry.day : now }
+  })
+  const said = cautioned({ ...jar, entries }, cautionsOf(storyOf(entries)!, entry, input))
+  const recorded: Recorded = {
+    ...said,
+    story: storyOf(entries)!,
+    entry,
+    unusual: unusual.filter((each) => each.key !== 'reading_surprising' || isFarOff(entry, each.expected)),
+    isAlready: false,
+  }
+  return { person: withJar(person, said.jar), made: { recorded, changes, plantNotes } }
+}
+
+export const jarCorrectCommand = defineCommand({
+  path: 'jar correct',
+  input,
+  async run(input, context) {
+    if (wantedIn(input).length === 0) {
+      await expectJar(context, input.jar)
+      const example = writeLine('jar correct', input.jar.is, [['measured', '930 ml']])
+      const options = Object.keys(shape).filter(
+        (option) => option !== 'jar' && option !== 'entry' && option !== 'already',
+      )
+      throw new ChatError('missing_option', 'what_to_correct', { options, example }, { option: 'measured' })
+    }
+    const { recorded, changes, plantNotes } = await change(context, (person) => correctedIn(person, input, context))
+    const { story, entry } = recorded
+    const { kind, seq } = entry
+    const headlineOf = (syrup: ReturnType<typeof syrupSaid> | null): Reply['headline'] => ({
+      group: 'headlines',
+      key: 'jar_corrected',
+      values: { name: story.name, entry: input.entry === undefined ? null : seq, kind, changes, syrup },
+    })
+    // What was worked out when it was strained holds no longer.
+    const isOpen = story.strained !== null && story.sweetened === null && story.ended === null
+    const reply =
+      isOpen && LIQUID.has(kind)
+        ? strainedReply(context, input, recorded, headlineOf)
+        : stepReply(context, input, recorded, {
+            headline: headlineOf(null),
+            rows: nowRows,
+            notes: swallowedNotes(input.note, Object.keys(shape)),
+          })
+    return { ...reply, notes: [...plantNotes, ...reply.notes] }
+  },
+})

@@ -1,0 +1,153 @@
+import { DomainError } from '../../../../core/domain-error.ts'
+import type {
+  Happening,
+  HappeningEntry,
+  HappeningKind,
+  Ingredients,
+  JarEntry,
+} from '../../../../core/jar/entry/entry.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { Mass, Volume } from '../../../../core/quantity/quantities.ts'
+import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import type { Context } from '../../../chat/command.ts'
+import { blamed, type Given } from '../../options/fields.ts'
+import { amountOf, sugarOf } from '../../options/input-to-portion.ts'
+import { bottlesOfLeft, strengthRead, waterG } from '../known/amounts.ts'
+import { strengthText } from './again-options.ts'
+import { addedAnew, type PutInFixes, startedAnew } from './correct-put-in.ts'
+
+/** What may be put right about an entry, beside its day. */
+export interface Fixes extends PutInFixes {
+  readonly measured?: Given<Volume | Mass> | undefined
+  readonly rinse?: Given<Volume | Mass> | undefined
+  readonly water?: Given<Volume | Mass> | undefined
+  readonly sugar?: Given<Mass> | undefined
+  readonly rating?: Given<number> | undefined
+  readonly note?: Given<string> | undefined
+  readonly bottles?: Given<readonly Bottles[]> | undefined
+}
+
+/** The options that entries of each kind have. */
+const OPTIONS: { readonly [Kind in HappeningKind]?: readonly (keyof Fixes)[] } = {
+  started: ['of', 'spirit', 'strength', 'sugar'],
+  tasted: ['rating', 'note'],
+  added: ['of', 'spirit', 'strength', 'water', 'sugar'],
+  strained: ['measured', 'strength', 'rinse'],
+  filtered: ['measured'],
+  sweetened: ['water', 'sugar'],
+  bottled: ['bottles'],
+}
+
+/** Whether some of it went in then. */
+function wentIn({ plants, spirits, waterG, sugarG }: Ingredients, option: string): boolean {
+  if (option === 'of') return plants.length > 0
+  return option === 'water' ? waterG.value > 0 : option === 'sugar' ? sugarG.value > 0 : spirits.length > 0
+}
+
+/** Of what went into the jar only an entry that says it, and the start after all others. */
+const isFoundBy = (entry: HappeningEntry, wanted: readonly string[]): boolean =>
+  wanted.every((option) => OPTIONS[entry.kind]?.includes(option as keyof Fixes)) &&
+  ((entry.kind !== 'added' && entry.kind !== 'started') || wanted.every((option) => wentIn(entry, option)))
+
+/** Tells nothing of its own; it goes with the plants. */
+const ANSWER = 'unknown-ok'
+
+/** The entry named, or the latest one that has all of these options; throws where none has. */
+export function entryMeant(story: Story, seq: number | null, options: readonly string[]): HappeningEntry {
+  const wanted = options.filter((option) => option !== ANSWER)
+  const { happened, name } = story
+  if (seq === null) {
+    const meant = wanted.length === 0 ? happened.at(-1) : happened.findLast((entry) => isFoundBy(entry, wanted))
+    if (meant !== undefined) return meant
+    throw new DomainError('not_found', 'nothing_to_correct', { jar: name, seq, options: wanted })
+  }
+  const named = happened.find((entry) => entry.seq === seq)
+  if (named === undefined) throw new DomainError('not_found', 'no_such_entry', { jar: name, seq })
+  const lacking = wanted.filter((option) => !OPTIONS[named.kind]?.includes(option as keyof Fixes))
+  if (lacking.length === 0) return named
+  throw new DomainError('bad_value', 'nothing_to_correct', { jar: name, seq, options: lacking })
+}
+
+const without = (story: Story, entry: HappeningEntry): Story => ({
+  ...story,
+  happened: story.happened.filter(({ seq }) => seq !== entry.seq),
+})
+
+/** What happened, without when. */
+const happeningIn = ({
+  seq: _,
+  enteredMs: _e,
+  typed: _t,
+  attempt: _i,
+  atMs: _a,
+  day: _d,
+  zone: _z,
+  ...happening
+}: HappeningEntry) => happening as Happening
+
+const isPutIn = ({ of, spirit, strength }: Fixes): boolean => [of, spirit, strength].some((fix) => fix !== undefined)
+
+/** The happening as it is with the fixes. */
+export function fixed(
+  entry: HappeningEntry,
+  fixes: Fixes,
+  { story, entries }: { readonly story: Story; readonly entries: readonly JarEntry[] },
+  context: Pick<Context, 'zone' | 'settings'>,
+): Happening {
+  const { measured, strength, rinse, water, sugar, rating, note, bottles } = fixes
+  const happening = happeningIn(entry)
+  switch (happening.kind) {
+    case 'tasted':
+      return { ...happening, ...(rating && { rating: rating.is }), ...(note && { note: note.is }) }
+    case 'strained':
+      return {
+        ...happening,
+        ...(measured && { measured: amountOf(measured.is) }),
+        ...(strength && { strength: strengthRead(strength.is) }),
+        ...(rinse && { rinseWaterG: waterG(rinse) }),
+      }
+    case 'filtered':
+      return { ...happening, ...(measured && { measured: amountOf(measured.is) }) }
+    case 'bottled':
+      return bottles === undefined
+        ? happening
+        : { ...happening, bottles: blamed('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
+    case 'started':
+      if (isPutIn(fixes)) return startedAnew(story, entries, fixes, context)
+      return { ...happening, ...(sugar && { sugarG: sugarOf(sugar) }) }
+    case 'added':
+    case 'sweetened': {
+      const right = { ...happening, ...(water && { waterG: waterG(water) }), ...(sugar && { sugarG: sugarOf(sugar) }) }
+      return right.kind === 'added' ? addedAnew(right, entry.seq, story, fixes) : right
+    }
+    default:
+      return happening
+  }
+}
+
+const shifted = (day: IsoDay | null, days: number): IsoDay | null =>
+  day === null ? null : isoDay(addDays(dayFromIso(day), days))
+
+/** A start moved to another day takes the days that were planned from it along. */
+export function startedOn(started: Extract<Happening, { kind: 'started' }>, days: number): Happening {
+  const { plan, plants } = started
+  return {
+    ...started,
+    plants: plants.map((plant) => ({ ...plant, addOn: shifted(plant.addOn, days) })),
+    plan: {
+      ...plan,
+      tasteFrom: shifted(plan.tasteFrom, days),
+      strainFrom: shifted(plan.strainFrom, days),
+      strainBy: shifted(plan.strainBy, days),
+    },
+  }
+}
+
+/** What an entry says of an option, corrections included, also a strength beside its spirit; null where nothing. */
+export function saidIn(entry: HappeningEntry, option: string): string | null {
+  if (option === 'strength' && (entry.kind === 'started' || entry.kind === 'added') && entry.spirits.length > 0) {
+    return [...new Set(entry.spirits.map(strengthText))].join(' + ')
+  }
+  return entry.typed.findLast(([name]) => name === option)?.[1] ?? null
+}

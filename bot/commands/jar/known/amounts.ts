@@ -1,0 +1,69 @@
+import { DomainError } from '../../../../core/domain-error.ts'
+import type { BottlesOf, ReadStrength } from '../../../../core/jar/entry/entry.ts'
+import { contentsOf } from '../../../../core/jar/state/contents.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { massG } from '../../../../core/liquid/liquid.ts'
+import { exactly, type Measured } from '../../../../core/quantity/measured/measured.ts'
+import { abvPercent } from '../../../../core/quantity/measured/precision.ts'
+import type { Mass, Strength, Volume } from '../../../../core/quantity/quantities.ts'
+import { fillBottles } from '../../../../core/recipe/plan/fill-bottles.ts'
+import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import { liquidOf } from '../../../../core/recipe/portion.ts'
+import { propagate } from '../../../../core/recipe/propagate.ts'
+import type { Given } from '../../options/fields.ts'
+import { waterOf } from '../../options/input-to-portion.ts'
+
+/** Grams of water, poured or weighed; none where nothing was given. */
+export const waterG = (given: Given<Volume | Mass> | undefined): Measured =>
+  given === undefined
+    ? exactly(0)
+    : propagate({ poured: waterOf(given.is) }, ({ poured }) => ({ massG: massG(liquidOf(poured)) })).massG
+
+/** What a hydrometer showed of a strained liquid. */
+export const strengthRead = (strength: Strength): ReadStrength => ({
+  abvPercent: abvPercent(strength, 'hydrometer'),
+  abvAtC: strength.atC,
+  readsProof: strength.unit === 'proof',
+})
+
+/** What is not in bottles yet. */
+function leftIn(story: Story): Measured {
+  const { bottledMl, outcome } = contentsOf(story)
+  const { value, plusMinus } = outcome.volumeMl
+  return { value: Math.max(0, value - bottledMl), plusMinus }
+}
+
+/**
+ * Bottles filled of what a jar has left; of a size without a count as many as that fills. Throws `no_bottle_filled`, and
+ * `bottles_too_many` where they hold at least a whole bottle more: the last one may be nearly empty.
+ */
+export function bottlesOfLeft(
+  bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[],
+  story: Story,
+): readonly BottlesOf[] {
+  const { name: jar } = story
+  const leftMl = leftIn(story)
+  const could = fillBottles(leftMl.value, bottles).bottles
+  const filled = bottles
+    .map(({ count, volumeMl }, index) => ({ count: count ?? could[index]!.count, volumeMl }))
+    .filter(({ count }) => count > 0)
+  const sizesMl = bottles.map(({ volumeMl }) => volumeMl)
+  if (filled.length === 0) {
+    throw new DomainError('bad_value', 'no_bottle_filled', { jar, leftMl, bottleMl: Math.min(...sizesMl) })
+  }
+  const bottlesMl = filled.reduce((sum, { count, volumeMl }) => sum + count * volumeMl, 0)
+  if (bottlesMl - Math.max(...sizesMl) < leftMl.value + leftMl.plusMinus) return filled
+  throw new DomainError('bad_value', 'bottles_too_many', { jar, bottlesMl, leftMl })
+}
+
+/** Bottles filled; of a size without a count as many as the batch fills, at least one. */
+export function bottlesFilled(
+  bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[],
+  batchMl: number,
+): readonly BottlesOf[] {
+  const filled = fillBottles(batchMl, bottles).bottles
+  return bottles.map(({ count, volumeMl }, index) => ({
+    count: count ?? Math.max(1, filled[index]!.count),
+    volumeMl,
+  }))
+}

@@ -1,0 +1,53 @@
+import type { Ingredients } from '../../../../core/jar/entry/entry.ts'
+import type { Of, Story } from '../../../../core/jar/state/jar-state.ts'
+import { plantsOfStart } from '../../../../core/jar/state/later-plants.ts'
+import type { Measured } from '../../../../core/quantity/measured/measured.ts'
+import { dayFromIso, daysBetween, type IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+
+const isTasted = (entry: Story['happened'][number]): entry is Of<'tasted'> => entry.kind === 'tasted'
+
+/** The ratings given, in order. */
+export const ratingsOf = ({ happened }: Story): readonly number[] =>
+  happened.filter(isTasted).flatMap(({ rating }) => (rating === null ? [] : [rating]))
+
+/** What was noted at tastings, as typed. */
+export const notesOf = ({ happened }: Story): readonly string[] =>
+  happened.filter(isTasted).flatMap(({ note }) => (note === null ? [] : [note]))
+
+const sum = (one: Measured, other: Measured): Measured => ({
+  value: one.value + other.value,
+  plusMinus: Math.hypot(one.plusMinus, other.plusMinus),
+})
+
+/**
+ * What went in before it was strained: at the start, and what was added while it steeped. Plants that the plan puts in later
+ * are told by their `addOn` until they are in.
+ */
+export function ingredientsOf(story: Story): Ingredients {
+  const { started, happened, strained } = story
+  const plants = plantsOfStart(story).map((plant) => (strained === null ? plant : { ...plant, addOn: null }))
+  const until = strained === null ? happened.length : happened.indexOf(strained)
+  const added = happened.slice(0, until).filter((entry): entry is Of<'added'> => entry.kind === 'added')
+  return added.reduce<Ingredients>(
+    (all, more) => ({
+      plants: [...all.plants, ...more.plants],
+      spirits: [...all.spirits, ...more.spirits],
+      waterG: sum(all.waterG, more.waterG),
+      sugarG: sum(all.sugarG, more.sugarG),
+    }),
+    { plants, spirits: started.spirits, waterG: started.waterG, sugarG: started.sugarG },
+  )
+}
+
+const daysFrom = (from: IsoDay, to: IsoDay): number => daysBetween(dayFromIso(to), dayFromIso(from))
+
+/** Whole days on the plants; null while they are in. */
+export const steepedDays = ({ started, strained }: Story): number | null =>
+  strained === null ? null : daysFrom(started.day, strained.day)
+
+/** From the last syrup, or straining where there was none, to the first glass or the end; null before. */
+export function restedDays({ strained, sweetened, happened, ended }: Story): number | null {
+  const from = sweetened ?? strained
+  const to = happened.find(({ kind, atMs }) => kind === 'opened' && from !== null && atMs >= from.atMs) ?? ended
+  return from === null || to === null ? null : daysFrom(from.day, to.day)
+}

@@ -1,0 +1,102 @@
+import { DomainError } from '../../../../core/domain-error.ts'
+import { MOST_NOTE_CHARACTERS } from '../../../../core/jar/entry/record.ts'
+import { MOST_NAME_CHARACTERS, parseJarName } from '../../../../core/jar/naming/jar-name.ts'
+import { parseRating } from '../../../../core/jar/parse-rating.ts'
+import { hourAhead } from '../../../../core/jar/tasks/hour-ahead.ts'
+import { shown } from '../../../../core/quantity/read/tokens.ts'
+import { daysBetween, type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { type DateSetting, lastSuch } from '../../../../core/quantity/time/parse-date.ts'
+import { dayAt } from '../../../../core/quantity/time/zone.ts'
+import type { Context } from '../../../chat/command.ts'
+import { blamed, field, type Given } from '../../options/fields.ts'
+import { type DateTyped, dateIn } from '../../plan/plan-fields.ts'
+
+/** So near ahead, the coming day was meant and not last year's. */
+const SOON_DAYS = 30
+
+/** A day on which something happened: `24 December` in January is last month's. Throws `in_the_future`. */
+export const pastIn = (text: string): DateTyped => {
+  const { read } = dateIn(text, 'past')
+  return {
+    read(setting) {
+      const day = read(setting)
+      const daysAhead = daysBetween(day, setting.today)
+      if (daysAhead <= 0) return day
+      if (day.yearAssumed && daysAhead > SOON_DAYS)
+        return { ...day, ...lastSuch({ ...day, year: null }, setting.today) }
+      throw new DomainError('bad_value', 'in_the_future', { typed: shown(text) })
+    },
+  }
+}
+
+/** When to come back to something. */
+export interface Until {
+  readonly untilDay: IsoDay
+  /** The instant of that day; null: its morning. */
+  readonly untilMs: number | null
+}
+
+/** A text that is a day or an hour still to come. */
+export interface UntilTyped {
+  read(context: Pick<Context, 'nowMs' | 'zone' | 'settings'>): Until
+}
+
+/** A day or an hour that is still to come. Throws `not_ahead` and what `hourAhead` throws. */
+export const aheadIn = (text: string): UntilTyped => {
+  const hour = hourAhead(text)
+  if (hour !== null) {
+    return {
+      read({ nowMs, zone }) {
+        const untilMs = hour(nowMs, zone)
+        return { untilDay: isoDay(dayAt(zone, untilMs)), untilMs }
+      },
+    }
+  }
+  const { read } = dateIn(text, 'after_today')
+  return {
+    read({ nowMs, zone, settings: { country } }) {
+      const today = dayAt(zone, nowMs)
+      const day = read({ today, country })
+      if (daysBetween(day, today) > 0) return { untilDay: isoDay(day), untilMs: null }
+      throw new DomainError('bad_value', 'not_ahead', { typed: shown(text) })
+    },
+  }
+}
+
+const entryIn = (text: string): number => {
+  const seq = Number(/^#?([1-9][0-9]{0,5})$/.exec(text)?.[1])
+  if (Number.isInteger(seq)) return seq
+  throw new DomainError('bad_value', 'bad_entry_number', { typed: shown(text) })
+}
+
+const asTyped = (text: string): string => text
+
+/** What only jars take. */
+export const jarFields = {
+  /** A new name. */
+  name: field(parseJarName, { most: MOST_NAME_CHARACTERS }),
+  /** Which jar; the person's own jars decide what it is. */
+  jar: field(asTyped, { suggested: 'jar', most: MOST_NAME_CHARACTERS }),
+  /** Or all that are running. */
+  jarOrAll: field(asTyped, { suggested: 'jar_or_all', most: MOST_NAME_CHARACTERS }),
+  /** Two of them, joined with `+`. */
+  jars: field(asTyped, { suggested: 'jars' }),
+  when: field(pastIn, { suggested: 'past' }),
+  until: field(aheadIn, { suggested: 'until' }),
+  rating: field(parseRating, { choices: [1, 2, 3, 4, 5] }),
+  note: field(
+    (text) => {
+      const length = [...text].length
+      if (length <= MOST_NOTE_CHARACTERS) return text
+      throw new DomainError('bad_value', 'note_too_long', { length, most: MOST_NOTE_CHARACTERS })
+    },
+    { most: MOST_NOTE_CHARACTERS },
+  ),
+  entry: field(entryIn, { suggested: 'entry' }),
+  /** One of each of several jars, as a button names them. */
+  entries: field((text) => text.split(' ').map(entryIn)),
+}
+
+/** The day that an option names, or null where it was left out. */
+export const dayGiven = (option: string, given: Given<DateTyped> | undefined, setting: DateSetting) =>
+  given === undefined ? null : blamed(option, () => given.is.read(setting))

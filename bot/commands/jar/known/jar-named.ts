@@ -1,0 +1,13 @@
+import { DomainError } from '../../../../core/domain-error.ts'
+import { findJar } from '../../../../core/jar/naming/find-jar.ts'
+import { shown } from '../../../../core/quantity/read/tokens.ts'
+import type { Context } from '../../../chat/command.ts'
+import { type JarView, viewOf } from '../view/jar-view.ts'
+
+/** The jar that was meant as it stands now. Throws what `findJar` throws. */
+export async function jarNamed(typed: string, context: Context): Promise<JarView> {
+  const { jars } = await context.store.read(context.userId)
+  const view = viewOf(findJar(typed, jars), context)
+  if (view === null) throw new DomainError('not_found', 'no_such_jar', { typed: shown(typed), nearest: null })
+  return view
+}

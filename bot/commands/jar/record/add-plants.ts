@@ -1,0 +1,33 @@
+import type { Ingredients, PlantIn } from '../../../../core/jar/entry/entry.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { plantsToAdd } from '../../../../core/jar/state/later-plants.ts'
+import { mix, volumeMl, water } from '../../../../core/liquid/liquid.ts'
+import type { PlantsRead } from '../../../../core/recipe/plan/find-plants.ts'
+import { answeredFor } from '../../../../core/recipe/plan/unknown-plant.ts'
+import { liquidOf } from '../../../../core/recipe/portion.ts'
+import { valuesOf } from '../../../../core/recipe/propagate.ts'
+import { weighedOut } from '../../../../core/recipe/tool-precision.ts'
+
+/** All that ever went into a jar while it steeped. */
+const putIn = ({ happened }: Story): readonly Ingredients[] =>
+  happened.filter((entry) => entry.kind === 'started' || entry.kind === 'added')
+
+const spiritMl = (parts: readonly Ingredients[]): number =>
+  volumeMl(mix(...parts.flatMap(({ spirits, waterG }) => [...valuesOf(spirits).map(liquidOf), water(waterG.value)])))
+
+/** Plants as they go into a jar: those only named as planned for later, or at their usual dose for all the spirit in it. */
+export function plantsAdded({ plants, unknown }: PlantsRead, story: Story, others: Ingredients): readonly PlantIn[] {
+  const litres = spiritMl([...putIn(story), others]) / 1000
+  const waiting = plantsToAdd(story)
+  return [
+    ...plants.map(({ botanical, massG, count }): PlantIn => {
+      const { id, names, dose } = botanical
+      const planned = massG === null ? waiting.find((plant) => plant.id === id) : undefined
+      if (planned !== undefined) return { ...planned, addOn: null }
+      return { id, name: names.title, massG: massG ?? weighedOut(dose.typicalGPerL * litres), count, addOn: null }
+    }),
+    ...unknown
+      .map(answeredFor)
+      .map(({ name, massG }): PlantIn => ({ id: null, name, massG, count: null, addOn: null })),
+  ]
+}

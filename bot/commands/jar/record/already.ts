@@ -1,0 +1,48 @@
+import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
+import { contentsOf } from '../../../../core/jar/state/contents.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { delleUnits, weaknessOf } from '../../../../core/liquid/keeping.ts'
+import { ChatError } from '../../../chat/chat-error.ts'
+import { writeLine } from '../../../chat/grammar/write-line.ts'
+import type { Given } from '../../options/fields.ts'
+import { spiritLine } from './jar-dangers.ts'
+import { type Input, typedIn } from './record-step.ts'
+
+/** What answers that it has happened already, so that it is recorded. */
+const ALREADY = ['already', 'yes'] as const
+
+type Asking = Input & { readonly jar: Given<string>; readonly already?: Given<boolean> | undefined }
+
+/** The same line, with the answer. */
+const answered = (path: string, { jar, ...input }: Asking): string =>
+  writeLine(path, jar.typed, [...typedIn(input), ALREADY])
+
+/** Of what is no weaker than before. */
+const ROUNDING_UNITS = 1e-6
+
+const unitsOf = (story: Story): number => {
+  const { abvPercent, sugarGPerL } = contentsOf(story).outcome
+  return delleUnits(abvPercent.value, sugarGPerL.value)
+}
+
+const weakOf = (story: Story) => ({ jar: story.name, ...weaknessOf(contentsOf(story).outcome) })
+
+/** Asks before what makes a jar ferment, or brings one that does nearer to it; what happened before it was asked stands. */
+export function expectPoured(path: string, before: Story, story: Story, input: Asking): void {
+  if (input.already?.is === true || story.ended !== null || jarKeeping(story) !== 'ferments') return
+  if (jarKeeping(before) === 'ferments' && unitsOf(story) >= unitsOf(before) - ROUNDING_UNITS) return
+  const values = { ...weakOf(story), line: answered(path, input) }
+  throw new ChatError('ambiguous', 'already_poured', values, { option: 'already' })
+}
+
+/** Throws what puts a fermenting jar right, and how to say that it has happened. */
+export function expectKeeping(
+  path: 'jar bottle' | 'jar label',
+  problem: 'bottle_ferments' | 'label_ferments',
+  story: Story,
+  input: Asking,
+): void {
+  if (input.already?.is === true || story.ended !== null || jarKeeping(story) !== 'ferments') return
+  const values = { ...weakOf(story), fix: spiritLine({ story }, input.jar.typed), line: answered(path, input) }
+  throw new ChatError('ambiguous', problem, values, { option: 'already' })
+}

@@ -1,0 +1,55 @@
+import { z } from 'zod'
+import { type Contents, contentsOf } from '../../../../core/jar/state/contents.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import { defineCommand } from '../../../chat/command.ts'
+import type { Message } from '../../../text/words.ts'
+import { blamed } from '../../options/fields.ts'
+import { planFields } from '../../plan/plan-fields.ts'
+import { bottlesFilled, bottlesOfLeft } from '../known/amounts.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { expectKeeping } from './already.ts'
+import { servedCautions } from './jar-cautions.ts'
+import { recordStep } from './record-step.ts'
+import { recordedHeadline, stepReply } from './step-reply.ts'
+
+/** More in bottles than there was, or less, beyond what is known of it. */
+function moreNotes({ bottledMl, outcome: { volumeMl } }: Contents): readonly Message<'notes'>[] {
+  const leftMl = volumeMl.value - bottledMl
+  if (leftMl > volumeMl.plusMinus) {
+    const left = { value: leftMl, plusMinus: volumeMl.plusMinus }
+    return [{ group: 'notes', key: 'jar_bottled_left', values: { leftMl: left } }]
+  }
+  if (leftMl >= -volumeMl.plusMinus) return []
+  return [{ group: 'notes', key: 'jar_bottled_more', values: { bottledMl, volumeMl } }]
+}
+
+/** Of a jar that cannot be bottled its stage is said first, whatever they hold. */
+function filledIn(story: Story, bottles: readonly Bottles[]) {
+  if (story.strained === null || story.ended !== null) return bottlesFilled(bottles, 0)
+  return blamed('bottles', () => bottlesOfLeft(bottles, story))
+}
+
+export const jarBottleCommand = defineCommand({
+  path: 'jar bottle',
+  input: z.object({
+    jar: jarFields.jar,
+    bottles: planFields.bottles,
+    when: jarFields.when.optional(),
+    already: planFields.yesNo.optional(),
+  }),
+  async run(input, context) {
+    const recorded = await recordStep(context, input, {
+      happening: (story) => ({
+        kind: 'bottled',
+        bottles: filledIn(story, input.bottles.is),
+      }),
+      cautions: servedCautions,
+      expect: (_, story) => expectKeeping('jar bottle', 'bottle_ferments', story, input),
+    })
+    return stepReply(context, input, recorded, {
+      headline: recordedHeadline(recorded, context),
+      notes: moreNotes(contentsOf(recorded.story)),
+    })
+  },
+})

@@ -1,0 +1,119 @@
+import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
+import { hazards } from '../../../../core/botanical/evidence/hazards.ts'
+import { contentsOf } from '../../../../core/jar/state/contents.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { isTooStrongNeat } from '../../../../core/jar/state/too-strong-neat.ts'
+import { abvPercent } from '../../../../core/liquid/liquid.ts'
+import { largestSoluble } from '../../../../core/recipe/sugar-stays.ts'
+import type { Jar } from '../../../../store/person.ts'
+import type { cautionNames } from '../../../text/en/jar/caution-names.ts'
+import type { Message } from '../../../text/words.ts'
+import { outcomeCautions, withoutKeeping } from '../../calculate/outcome-reply.ts'
+import { hazardCautions, type PlanHazard } from '../../plan/plan-hazards.ts'
+
+type Caution = Message<'cautions'>
+type Shortened = keyof typeof cautionNames
+
+/** Cautions that a few words remind of, once they were read. */
+const SHORTENED: ReadonlySet<string> = new Set<Shortened>([
+  'flame',
+  'cool_first',
+  'sugar_alone',
+  'may_crystallise',
+  'sugar_limit_not_known',
+  'bottle_bursts',
+  'plan_hazard',
+])
+
+const ALLERGENS: ReadonlySet<PlanHazard> = new Set([
+  'allergen_nuts',
+  'allergen_celery',
+  'allergen_mustard',
+  'allergen_peanut',
+  'allergen_sesame',
+  'allergen_milk_soya',
+  'allergen_nuts_trace',
+  'allergen_generic',
+  'asteraceae_allergy',
+  'anacardiaceae_allergy',
+  'sulphites',
+])
+
+/** Poisons whose table calls them no worse than medium. */
+const POISONS: ReadonlySet<PlanHazard> = new Set([
+  'coumarin',
+  'saffron_dose',
+  'juniper_species',
+  'ornamental_flowers',
+  'rhubarb_oxalate',
+])
+
+const isAlwaysFull = (hazard: PlanHazard): boolean =>
+  ALLERGENS.has(hazard) || POISONS.has(hazard) || ['critical', 'high'].includes(hazards[hazard].severity)
+
+/** What is remembered of a caution that was read: itself, and of a plant's each plant. */
+const keysOf = (caution: Caution): readonly string[] =>
+  caution.key === 'plan_hazard'
+    ? caution.values.ids.map((id) => `plan_hazard.${caution.values.hazard}.${id}`)
+    : [caution.key]
+
+/** Cautions as they are said of a jar, and the jar with what was said of it. */
+export interface Cautioned {
+  readonly jar: Jar
+  readonly cautions: readonly Caution[]
+}
+
+/** Each in full the first time; afterwards a line reminds of it, but of poison and allergens in full every time. */
+export function cautioned(jar: Jar, cautions: readonly Caution[]): Cautioned {
+  const read = new Set(jar.cautioned)
+  const isShort = (caution: Caution): boolean =>
+    SHORTENED.has(caution.key) &&
+    keysOf(caution).every((key) => read.has(key)) &&
+    !(caution.key === 'plan_hazard' && isAlwaysFull(caution.values.hazard))
+  const names = [...new Set(cautions.filter(isShort).map(({ key }) => key as Shortened))]
+  const again: readonly Caution[] =
+    names.length === 0 ? [] : [{ group: 'cautions', key: 'caution_again', values: { names } }]
+  return {
+    jar: { ...jar, cautioned: [...new Set([...jar.cautioned, ...cautions.flatMap(keysOf)])] },
+    cautions: [...cautions.filter((caution) => !isShort(caution)), ...again],
+  }
+}
+
+const idsIn = ({ happened }: Story): readonly string[] => [
+  ...new Set(
+    happened.flatMap((entry) =>
+      entry.kind === 'started' || entry.kind === 'added' ? entry.plants.flatMap(({ id }) => id ?? []) : [],
+    ),
+  ),
+]
+
+/** What has to be said of what a jar has become: also that its sugar surely falls out, as `/mix` refuses it. */
+export function sweetenedCautions(story: Story): readonly Caution[] {
+  const { outcome, sugarStays } = contentsOf(story)
+  if (sugarStays !== 'refused') return withoutKeeping(outcomeCautions(outcome, sugarStays, []))
+  const mostGPerL = largestSoluble(abvPercent(outcome.liquid))
+  return [
+    { group: 'cautions', key: 'jar_sugar_crystallises', values: { outcome, mostGPerL } },
+    ...withoutKeeping(outcomeCautions(outcome, 'dissolved', [])),
+  ]
+}
+
+/** What plants can do, said when they go in. */
+export const plantCautions = (ids: readonly string[]): readonly Caution[] => hazardCautions(ids.map(botanicalById))
+
+/** That it is too strong to be drunk as it is, in bottles or from the jar. */
+export function neatCautions(story: Story): readonly Caution[] {
+  const { bottled, happened, ended, sweetened } = story
+  if (ended !== null || (bottled === null && !happened.some(({ kind }) => kind === 'opened'))) return []
+  const { outcome, isEmpty } = contentsOf(story)
+  if (isEmpty || !isTooStrongNeat(outcome.abvPercent)) return []
+  const values = { abvPercent: outcome.abvPercent, isDiluted: sweetened !== null }
+  return [{ group: 'cautions', key: 'jar_not_neat', values }]
+}
+
+/** Who must not drink of it, said when it is given away or opened. */
+const allergenCautions = (story: Story): readonly Caution[] =>
+  hazardCautions(idsIn(story).map(botanicalById)).filter(({ values }) => ALLERGENS.has(values.hazard))
+
+/** What has to be said of what is drunk or given away. */
+export const servedCautions = (story: Story): readonly Caution[] => [...neatCautions(story), ...allergenCautions(story)]

@@ -1,0 +1,92 @@
+import { type Danger, type DangerKind, isHeld, isPoison, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
+import type { SpiritToAdd } from '../../../../core/jar/limits/spirit-to-add.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { ChatError } from '../../../chat/chat-error.ts'
+import type { Context } from '../../../chat/command.ts'
+import { writeLine } from '../../../chat/grammar/write-line.ts'
+import type { Action } from '../../../chat/reply.ts'
+import type { Message } from '../../../text/words.ts'
+import { afterNow, jarRef, type Referred } from '../known/jar-ref.ts'
+
+type Held = Referred & { readonly story: Story }
+
+/** The worst first. */
+const ORDER: readonly DangerKind[] = [
+  'refused_plant',
+  'refused_spirit',
+  'unknown_plant',
+  'over_ceiling',
+  'ferments',
+  'undecided',
+]
+
+/** Whether nothing of a jar is to be drunk, bottled or given away as it is. */
+export const isHeldBack = (story: Story): boolean => isHeld(judgeJar(story))
+
+function cautionOf(danger: Danger, name: string): Message<'cautions'> {
+  const { kind } = danger
+  switch (kind) {
+    case 'refused_plant':
+    case 'refused_spirit':
+      return { group: 'cautions', key: 'jar_refused', values: { name, typed: danger.typed } }
+    case 'unknown_plant':
+      return { group: 'cautions', key: 'jar_unknown_plant', values: { name, typed: danger.typed } }
+    case 'over_ceiling':
+      return { group: 'cautions', key: 'jar_over_ceiling', values: { name, over: danger.over, add: danger.add } }
+    case 'ferments':
+    case 'undecided': {
+      const { abvPercent, sugarGPerL, add } = danger
+      return { group: 'cautions', key: `jar_${kind}`, values: { name, abvPercent, sugarGPerL, add } }
+    }
+  }
+}
+
+/** Throws `jar_not_for_drinking` where something is wrong with a jar by which it must not be gone on with. */
+export function expectDrinkableJar(story: Story, isWrong: (danger: Danger) => boolean): void {
+  const found = judgeJar(story).find(isWrong)
+  if (found === undefined) return
+  const { kind } = found
+  const values = { jar: story.name, kind, typed: 'typed' in found ? found.typed : null }
+  const option = kind === 'refused_spirit' ? 'spirit' : kind === 'refused_plant' ? 'of' : undefined
+  throw new ChatError('refused', 'jar_not_for_drinking', values, option === undefined ? {} : { option })
+}
+
+/** What is said of jars as they are judged today, the worst first; said anew by every reply. */
+export const dangerCautions = (stories: readonly Story[]): readonly Message<'cautions'>[] =>
+  stories
+    .flatMap((story) => judgeJar(story).map((danger) => ({ danger, story })))
+    .toSorted((one, other) => ORDER.indexOf(one.danger.kind) - ORDER.indexOf(other.danger.kind))
+    .map(({ danger, story }) => cautionOf(danger, story.name))
+
+const spiritTyped = ({ spiritMl, abvPercent }: SpiritToAdd): string => `${spiritMl} ml ${abvPercent}%`
+
+/** The line that puts a jar right with spirit; null where none does. */
+export function spiritLine(
+  { story }: Pick<Held, 'story'>,
+  jar: string,
+  after: ReturnType<typeof afterNow> = [],
+): string | null {
+  const add = judgeJar(story).flatMap((danger) => ('add' in danger && danger.add !== null ? [danger.add] : []))[0]
+  return add === undefined ? null : writeLine('jar add', jar, [['spirit', spiritTyped(add)], ...after])
+}
+
+/** What to do about a jar: the spirit that puts it right, or away with it. */
+export function dangerActions(held: Held, context: Pick<Context, 'place'>): readonly Action[] {
+  const dangers = judgeJar(held.story)
+  const [worst] = dangers
+  if (worst === undefined || held.story.ended !== null) return []
+  const jar = jarRef(held, context)
+  const line = isPoison(worst) ? null : spiritLine(held, jar, afterNow(held.jar.entries, context.place))
+  const key = worst.kind === 'over_ceiling' ? 'jar_dilute' : 'jar_add_spirit'
+  return [
+    ...(line === null ? [] : [{ label: { group: 'actions', key, values: undefined }, line } as const]),
+    ...(worst.kind === 'undecided'
+      ? []
+      : [
+          {
+            label: { group: 'actions', key: 'jar_throw_away', values: undefined },
+            line: writeLine('jar discard', jar),
+          } as const,
+        ]),
+  ]
+}

@@ -1,0 +1,74 @@
+import { z } from 'zod'
+import { DomainError } from '../../../../core/domain-error.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { agenda, type Task } from '../../../../core/jar/tasks/agenda.ts'
+import { strainWindow } from '../../../../core/jar/tasks/steeping-series.ts'
+import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { isoOf } from '../../../../core/quantity/time/day-number.ts'
+import { dutySettings } from '../../../../store/due.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
+import type { Message } from '../../../text/words.ts'
+import { blamed } from '../../options/fields.ts'
+import { jarFields, type Until } from '../known/jar-fields.ts'
+import { type Running, runningJars } from '../known/running.ts'
+import { allReply, isAll, recordAll } from './record-all.ts'
+import { recordStep } from './record-step.ts'
+import { recordedHeadline, stepReply } from './step-reply.ts'
+
+/** From the first glass of its bottles on a jar asks for nothing more. */
+const asksStill = ({ story: { bottled, happened } }: Running): boolean =>
+  bottled === null || !happened.some(({ kind }) => kind === 'opened')
+
+/** Whether a jar asks for something before then: of what comes later nothing has to be put off. */
+const asksBefore =
+  ({ untilDay, untilMs }: Until, { nowMs, settings, assumedZone }: Context) =>
+  ({ jar, story }: Running): boolean => {
+    const isBefore = ({ sinceDay, dueMs }: Task) => (untilMs === null ? sinceDay < untilDay : dueMs < untilMs)
+    const { today, coming } = agenda(jar.entries, dutySettings(settings, assumedZone), nowMs)
+    return asksStill({ jar, story }) && [...today, ...coming].some(isBefore)
+  }
+
+/** The jars whose days for straining are over before they are heard of again. */
+function pastNotes(stories: readonly Story[], untilDay: IsoDay): readonly Message<'notes'>[] {
+  const past = stories.flatMap(({ name, started, strained, ended }) => {
+    const closes = strained === null && ended === null ? (strainWindow(started)?.closes ?? null) : null
+    const lastDay = closes === null ? null : isoOf(closes)
+    return lastDay === null || untilDay <= lastDay ? [] : [{ name, lastDay }]
+  })
+  return past.map((values) => ({ group: 'notes', key: 'jar_later_past', values }))
+}
+
+function noneMeant(running: readonly Running[], until: Until & { readonly zone: string }): DomainError {
+  if (running.length === 0) return new DomainError('not_found', 'no_jars', {})
+  if (!running.some(asksStill)) return new DomainError('not_found', 'none_to_remind', {})
+  return new DomainError('not_found', 'none_due_until', until)
+}
+
+export const jarLaterCommand = defineCommand({
+  path: 'jar later',
+  input: z.object({ jar: jarFields.jarOrAll, until: jarFields.until }),
+  async run(input, context) {
+    const until = blamed('until', () => input.until.is.read(context))
+    const happening = () => ({ kind: 'put_off', ...until }) as const
+    if (!isAll(input.jar.is)) {
+      const recorded = await recordStep(context, input, { happening })
+      return stepReply(context, input, recorded, {
+        headline: recordedHeadline(recorded, context),
+        notes: pastNotes([recorded.story], until.untilDay),
+      })
+    }
+    const running = runningJars((await context.store.read(context.userId)).jars)
+    const all = await recordAll(context, input, {
+      happening,
+      isMeant: asksBefore(until, context),
+      none: () => noneMeant(running, { ...until, zone: context.zone }),
+    })
+    const reply = allReply(context, input, all, (names) => ({
+      group: 'headlines',
+      key: 'jar_all_put_off',
+      values: { names, ...until, zone: context.zone },
+    }))
+    const stories = all.map(({ story }) => story)
+    return { ...reply, notes: [...reply.notes, ...pastNotes(stories, until.untilDay)] }
+  },
+})

@@ -1,0 +1,18 @@
+import { z } from 'zod'
+import { defineCommand } from '../../../chat/command.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { servedCautions } from './jar-cautions.ts'
+import { recordStep } from './record-step.ts'
+import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
+
+export const jarOpenCommand = defineCommand({
+  path: 'jar open',
+  input: z.object({ jar: jarFields.jar, when: jarFields.when.optional() }),
+  async run(input, context) {
+    const step = { happening: () => ({ kind: 'opened' }) as const, cautions: servedCautions }
+    const recorded = await recordStep(context, input, step)
+    // What is open already is drunk all the same.
+    const said = recorded.isAlready ? { ...recorded, cautions: servedCautions(recorded.story) } : recorded
+    return stepReply(context, input, said, { headline: recordedHeadline(recorded, context), rows: nowRows })
+  },
+})

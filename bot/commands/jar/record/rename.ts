@@ -1,0 +1,29 @@
+import { z } from 'zod'
+import { findWhole } from '../../../../core/jar/naming/find-jar.ts'
+import { storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { defineCommand } from '../../../chat/command.ts'
+import { blamed } from '../../options/fields.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { expectFree } from '../known/running.ts'
+import { change, recordIn, withJar } from './record-step.ts'
+import { stepReply } from './step-reply.ts'
+
+export const jarRenameCommand = defineCommand({
+  path: 'jar rename',
+  input: z.object({ jar: jarFields.jar, to: jarFields.name }),
+  async run(input, context) {
+    const { before, recorded } = await change(context, ({ jars, ...person }) => {
+      const jar = findWhole(input.jar.is, jars)
+      const others = jars.filter(({ id }) => id !== jar.id)
+      blamed('to', () => expectFree(input.to.is, others))
+      const made = recordIn(jar, input, { happening: () => ({ kind: 'renamed', name: input.to.is }) }, context)
+      return {
+        person: withJar({ ...person, jars }, made.jar),
+        made: { before: storyOf(jar.entries)!.name, recorded: made },
+      }
+    })
+    return stepReply(context, input, recorded, {
+      headline: { group: 'headlines', key: 'jar_renamed', values: { before, name: recorded.story.name } },
+    })
+  },
+})

@@ -1,0 +1,29 @@
+import { z } from 'zod'
+import { DomainError } from '../../../../core/domain-error.ts'
+import { defineCommand } from '../../../chat/command.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { allReply, isAll, recordAll } from './record-all.ts'
+import { recordStep } from './record-step.ts'
+import { recordedHeadline, stepReply } from './step-reply.ts'
+
+export const jarShakeCommand = defineCommand({
+  path: 'jar shake',
+  input: z.object({ jar: jarFields.jarOrAll, when: jarFields.when.optional() }),
+  async run(input, context) {
+    const happening = () => ({ kind: 'shaken' }) as const
+    if (!isAll(input.jar.is)) {
+      const recorded = await recordStep(context, input, { happening })
+      return stepReply(context, input, recorded, { headline: recordedHeadline(recorded, context) })
+    }
+    const all = await recordAll(context, input, {
+      happening,
+      isMeant: ({ story: { strained } }) => strained === null,
+      none: () => new DomainError('wrong_stage', 'none_to_shake', {}),
+    })
+    return allReply(context, input, all, (names, day) => ({
+      group: 'headlines',
+      key: 'jar_all_shaken',
+      values: { names, day },
+    }))
+  },
+})

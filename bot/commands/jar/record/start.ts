@@ -1,0 +1,187 @@
+import { z } from 'zod'
+import { DomainError } from '../../../../core/domain-error.ts'
+import type { Started } from '../../../../core/jar/entry/entry.ts'
+import { momentOf } from '../../../../core/jar/entry/entry-time.ts'
+import { record } from '../../../../core/jar/entry/record.ts'
+import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
+import { freeName } from '../../../../core/jar/naming/jar-name.ts'
+import { newJarId } from '../../../../core/jar/naming/new-jar-id.ts'
+import { storyOf } from '../../../../core/jar/state/jar-state.ts'
+import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
+import { dayAt } from '../../../../core/quantity/time/zone.ts'
+import type { Plan } from '../../../../core/recipe/plan/plan.ts'
+import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
+import type { Jar, Person } from '../../../../store/person.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
+import { writeLine } from '../../../chat/grammar/write-line.ts'
+import type { Action, Reply } from '../../../chat/reply.ts'
+import type { Message } from '../../../text/words.ts'
+import { blamed } from '../../options/fields.ts'
+import { placeActions, whereNote } from '../../person/reminders-actions.ts'
+import { farNotes } from '../../plan/far-notes.ts'
+import { type AskedPlan, planAsked } from '../../plan/plan-asked.ts'
+import { plantsSaid } from '../../plan/plan-data.ts'
+import { assumedNotes } from '../../plan/plan-notes.ts'
+import { planCautions } from '../../plan/plan-reply.ts'
+import { planRows } from '../../plan/plan-rows.ts'
+import { checkUnknown, unknownNotes } from '../../plan/plan-unknown.ts'
+import { missing, planShape, type WithPlants } from '../../plan/plan-wish.ts'
+import { countMade } from '../../share/count-made.ts'
+import { withoutOwner } from '../../share/share-ref.ts'
+import { dayGiven, jarFields } from '../known/jar-fields.ts'
+import { expectFree, MOST_RUNNING, runningJars } from '../known/running.ts'
+import { cautioned } from './jar-cautions.ts'
+import { nameAfter } from './name-after.ts'
+import { change, enteredBy, type Input, type Recorded, typedIn } from './record-step.ts'
+import { lateDay, stepReply } from './step-reply.ts'
+
+/** Of a plan's table, what the first day and the next ones need. */
+const ROWS: ReadonlySet<string> = new Set(['plan_jar', 'plan_add_later', 'plan_taste', 'plan_strain'])
+
+type Notes = readonly Message<'notes'>[]
+
+interface Begun extends Recorded {
+  readonly isFirst: boolean
+}
+
+interface Beginning {
+  readonly started: Started
+  /** False where it is called after its plants. */
+  readonly isNamed: boolean
+  readonly day: CalendarDay | null
+  readonly cautions: readonly Message<'cautions'>[]
+}
+
+const keepZone = (zone: string): Action => ({
+  label: { group: 'actions', key: 'settings_zone', values: undefined },
+  line: `/settings zone:${zone}`,
+})
+
+/** What was typed, without what tells two jars of it apart. */
+const recipeTyped = (typed: ReturnType<typeof typedIn>): string =>
+  JSON.stringify(typed.filter(([option]) => option !== 'name' && option !== 'when'))
+
+/** A running jar that the very same line began: without a name a second one is hardly meant. */
+const begunSo = (jars: readonly Jar[], input: Input) =>
+  runningJars(jars).find(({ story }) => recipeTyped(story.started.typed) === recipeTyped(typedIn(input)))
+
+const namesTaken = (jars: readonly Jar[]): readonly string[] => runningJars(jars).map(({ story }) => story.name)
+
+function begin(person: Person, input: Input, beginning: Beginning, context: Context) {
+  const { isNamed, day, cautions } = beginning
+  const { nowMs, zone } = context
+  const { jars } = person
+  const same = isNamed ? undefined : begunSo(jars, input)
+  if (same !== undefined) {
+    const entry = same.story.started
+    const kept: Begun = {
+      ...same,
+      entry,
+      unusual: [],
+      isAlready: true,
+      cautions: [],
+      held: 'same_again',
+      isFirst: false,
+    }
+    return { person: null, made: kept }
+  }
+  const name = isNamed ? beginning.started.name : freeName(beginning.started.name, namesTaken(jars))
+  const started = { ...beginning.started, name }
+  if (runningJars(jars).length >= MOST_RUNNING) throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })
+  blamed('name', () => expectFree(started.name, jars))
+  const moment = momentOf(day, { nowMs, zone, entries: [] })
+  const meta = enteredBy(input, context)
+  const { entries, entry, unusual, isAlready } = record([], started, moment, meta)
+  const id = newJarId(
+    `${started.name} ${nowMs}`,
+    jars.map((jar) => jar.id),
+  )
+  const said = cautioned({ id, entries, told: [], cautioned: [] }, cautions)
+  const isFirst = jars.length === 0
+  const made: Begun = { ...said, story: storyOf(entries)!, entry, unusual, isAlready, isFirst }
+  return { person: { ...person, jars: [...jars, said.jar] }, made }
+}
+
+/** Plants of which no amount was said. */
+function usualNotes({ of }: WithPlants, { plants }: Plan): readonly Message<'notes'>[] {
+  const usual = plants.filter((_, index) => of.is.plants[index]?.massG === null)
+  const values = { plants: usual.map(({ botanical, massG }) => ({ id: botanical.id, massG })) }
+  return usual.length === 0 ? [] : [{ group: 'notes', key: 'jar_usual_amount', values }]
+}
+
+/** What a jar keeps of how it was begun. */
+const kept = (input: Input): Input => {
+  const { from } = input
+  return from === undefined ? input : { ...input, from: { ...from, typed: withoutOwner(from.typed) } }
+}
+
+/** The same line with a name, which begins one more all the same. */
+async function anotherActions(name: string, given: Input, { store, userId }: Context): Promise<readonly Action[]> {
+  const { jars } = await store.read(userId)
+  const line = writeLine('jar start', freeName(name, namesTaken(jars)), typedIn(given))
+  return [{ label: { group: 'actions', key: 'jar_begin_another', values: undefined }, line }]
+}
+
+const starting = z
+  .object({ name: jarFields.name.optional(), ...planShape, when: jarFields.when.optional() })
+  .superRefine(checkUnknown)
+
+type Asked = AskedPlan<z.output<typeof starting>>
+
+/** Begins a jar; `notesOf` says more of what was planned. */
+export async function startJar(
+  given: z.output<typeof starting>,
+  context: Context,
+  {
+    kept: keptDays,
+    notesOf,
+  }: { readonly kept?: KeptDays | undefined; readonly notesOf?: (asked: Asked) => Notes } = {},
+): Promise<Reply> {
+  const { nowMs, zone, settings } = context
+  const setting = { today: dayAt(zone, nowMs), country: settings.country }
+  const day = dayGiven('when', given.when, setting)
+  const asked = planAsked(given, { command: 'jar start', ...setting, start: day ?? setting.today, kept: keptDays })
+  const { input, wish, planned } = asked
+  const shared = given.from?.is ?? null
+  const name = input.name?.is ?? nameAfter(planned)
+  if (name === null) throw missing('jar start', 'name', 'name:lemon')
+  const isNamed = input.name !== undefined
+  const beginning = {
+    started: startedFrom(planned, wish, name),
+    isNamed,
+    day,
+    // Of the jar it is said by its own name.
+    cautions: planCautions(planned).filter(({ key }) => key !== 'plan_jar_undecided'),
+  }
+  const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
+  if (shared !== null && begun.held === undefined) await countMade(shared, context)
+  const isZoneTaken = begun.isFirst && settings.zone === null
+  const isPlaceOpen = begun.isFirst && settings.place === null && context.place.kind !== 'console'
+  const places = isPlaceOpen ? await placeActions(context) : []
+  return stepReply(context, input, begun, {
+    headline: {
+      group: 'headlines',
+      key: 'jar_started',
+      values: { name: begun.story.name, started: begun.story.started, day: lateDay(begun.entry, context) },
+    },
+    rows: () => planRows(wish, planned, plantsSaid(input, planned)).filter(({ label }) => ROWS.has(label.key)),
+    notes: [
+      ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
+      ...(isPlaceOpen ? [whereNote(places, context)] : []),
+      ...(isZoneTaken ? [{ group: 'notes', key: 'jar_zone_assumed', values: { zone } } as const] : []),
+      ...(notesOf?.(asked) ?? asked.notes),
+      ...farNotes(planned),
+      ...usualNotes(input, planned),
+      ...unknownNotes(planned),
+      ...assumedNotes(input, wish, planned),
+    ],
+    actions: isZoneTaken ? [...places, keepZone(zone)] : places,
+    actionsHeld: begun.held === undefined ? [] : await anotherActions(name, given, context),
+  })
+}
+
+export const jarStartCommand = defineCommand({
+  path: 'jar start',
+  input: starting,
+  run: (given, context) => startJar(given, context),
+})

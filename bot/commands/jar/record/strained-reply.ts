@@ -1,0 +1,121 @@
+import { contentsOf } from '../../../../core/jar/state/contents.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
+import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
+import { exactly } from '../../../../core/quantity/measured/measured.ts'
+import { strengthAt20 } from '../../../../core/recipe/portion.ts'
+import { valuesOf } from '../../../../core/recipe/propagate.ts'
+import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
+import type { Context } from '../../../chat/command.ts'
+import type { Reply } from '../../../chat/reply.ts'
+import type { Message } from '../../../text/words.ts'
+import { note, sureOf } from '../../calculate/outcome-reply.ts'
+import { syrupCautions, syrupData, syrupRows, syrupSaid } from '../../calculate/syrup-reply.ts'
+import { plannedSyrup, wouldFerment } from '../known/planned-syrup.ts'
+import { isHeldBack } from './jar-dangers.ts'
+import type { Input, Recorded } from './record-step.ts'
+import { nowRows, stepReply } from './step-reply.ts'
+import { sweetenActions } from './sweeten-actions.ts'
+
+/** None goes into what has to be put right first. */
+const syrupWanted = (story: Story) => (isHeldBack(story) ? null : plannedSyrup(story))
+
+/** What has to be said of the syrup that the jar is to have. */
+export const strainedCautions = (story: Story) => {
+  const found = syrupWanted(story)
+  return found === null ? [] : syrupCautions(found.syrup, found.infusion)
+}
+
+/** Why there is no syrup for what was planned, where there is none. */
+function targetNotes(story: Story, hasSyrup: boolean): readonly Message<'notes'>[] {
+  if (hasSyrup || isHeldBack(story)) return []
+  const { targets } = story.started.plan
+  if (targets !== null && wouldFerment(targets)) {
+    const values = { ...targets, keepsFromPercent: keepsFromPercent(targets.sugarGPerL) }
+    return [{ group: 'notes', key: 'jar_targets_ferment', values }]
+  }
+  return targets === null
+    ? [note('jar_no_targets')]
+    : [{ group: 'notes', key: 'jar_targets_unreached', values: targets }]
+}
+
+/** Nearer than this to what was read, a strength needs no word, % vol. */
+const SAME_PERCENT = 0.2
+
+/** Why the strength is not the one that was read, where it was read over sugar; each step of it. */
+function readingNotes(story: Story): readonly Message<'notes'>[] {
+  const read = story.strained?.strength ?? null
+  if (read === null) return []
+  const { abvPercent, sugarGPerL } = contentsOf(story).outcome
+  const at20Percent = strengthAt20(valuesOf(read))
+  if (Math.abs(abvPercent.value - at20Percent) < SAME_PERCENT || sugarGPerL.value === 0) return []
+  const values = {
+    abvPercent,
+    at20: read.abvAtC === null ? null : { ...exactly(at20Percent), plusMinus: read.abvPercent.plusMinus },
+  }
+  return [{ group: 'notes', key: 'jar_reading', values }]
+}
+
+/** What puts a reading in its place later. */
+function unmeasuredNotes({ name, strained }: Story): readonly Message<'notes'>[] {
+  if (strained?.measured !== null) return []
+  return [
+    {
+      group: 'notes',
+      key: 'jar_not_measured',
+      values: { name, entry: strained.seq, isStrengthRead: strained.strength !== null },
+    },
+  ]
+}
+
+/** Later plants that count as in without a word, and those that came too late. */
+function laterNotes(story: Story): readonly Message<'notes'>[] {
+  const said = (
+    key: 'jar_later_counted' | 'jar_later_left_out',
+    of: readonly PlantToAdd[],
+  ): readonly Message<'notes'>[] =>
+    of.length === 0
+      ? []
+      : [
+          {
+            group: 'notes',
+            key,
+            values: { name: story.name, plants: of.map(({ id, name, addOn }) => ({ id, name, addOn })) },
+          },
+        ]
+  return [...said('jar_later_counted', plantsTakenAsAdded(story)), ...said('jar_later_left_out', plantsLeftOut(story))]
+}
+
+/** How much the syrup has to weigh when it has been boiled. */
+function boilNotes(syrup: Syrup | null): readonly Message<'notes'>[] {
+  const syrupG = syrup === null ? null : syrupSaid(syrup).syrupG
+  return syrupG === null ? [] : [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } }]
+}
+
+/** What is in a strained jar, and the syrup that makes of it what was planned. */
+export function strainedReply(
+  context: Context,
+  input: Input,
+  recorded: Recorded,
+  headlineOf: (syrup: ReturnType<typeof syrupSaid> | null) => Reply['headline'],
+): Reply {
+  const { story } = recorded
+  const found = syrupWanted(story)
+  const reply = stepReply(context, input, recorded, {
+    headline: headlineOf(found === null ? null : syrupSaid(found.syrup)),
+    rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup))],
+    notes: [
+      ...unmeasuredNotes(story),
+      ...laterNotes(story),
+      ...readingNotes(story),
+      ...targetNotes(story, found !== null),
+      ...boilNotes(found?.syrup ?? null),
+    ],
+    actions: isHeldBack(story) ? [] : sweetenActions(recorded, context),
+  })
+  return {
+    ...reply,
+    sure: found === null ? [] : sureOf(found.syrup.outcome, found.infusion.by === 'volume'),
+    data: { ...reply.data, syrup: found === null ? null : syrupData(found.syrup) },
+  }
+}

@@ -1,0 +1,151 @@
+import { z } from 'zod'
+import { findJar } from '../../../../core/jar/naming/find-jar.ts'
+import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { isSweetening } from '../../../../core/jar/tasks/strained-series.ts'
+import type { Measured } from '../../../../core/quantity/measured/measured.ts'
+import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
+import { ChatError } from '../../../chat/chat-error.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
+import { writeLine } from '../../../chat/grammar/write-line.ts'
+import type { Action } from '../../../chat/reply.ts'
+import type { Message } from '../../../text/words.ts'
+import { row } from '../../calculate/outcome-reply.ts'
+import { fields, type Given } from '../../options/fields.ts'
+import { sugarOf } from '../../options/input-to-portion.ts'
+import { planFields } from '../../plan/plan-fields.ts'
+import { onceMore } from '../amend/repeat-action.ts'
+import { waterG } from '../known/amounts.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { jarRef } from '../known/jar-ref.ts'
+import { plannedSyrup, sweetenOptions } from '../known/planned-syrup.ts'
+import { sweetenedCautions } from './jar-cautions.ts'
+import { type Input, type Recorded, recordStep } from './record-step.ts'
+import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
+import { sweetenActions } from './sweeten-actions.ts'
+
+/** So far from what was worked out, a number slipped: a third of it. */
+const SLIP_SHARE = 1 / 3
+
+const isFar = (value: number, planned: number): boolean => Math.abs(value - planned) > SLIP_SHARE * planned
+
+/** More than twice as much, or less than half. */
+const isFarOff = (value: number, planned: number): boolean => value > 2 * planned || value < planned / 2
+
+interface Poured {
+  readonly waterG: Measured
+  readonly sugarG: Measured
+}
+
+/** What was worked out for a strained jar; null where nothing was, or it has its sugar. */
+const syrupOf = (story: Story): Syrup | null =>
+  story.strained === null || story.ended !== null ? null : (plannedSyrup(story)?.syrup ?? null)
+
+/** What was worked out, where something else went in. */
+function slipNotes({ name }: Story, syrup: Syrup | null, { waterG, sugarG }: Poured): readonly Message<'notes'>[] {
+  if (syrup === null) return []
+  const isSo = (test: typeof isFar) => test(waterG.value, syrup.waterG.value) || test(sugarG.value, syrup.sugarG.value)
+  if (!isSo(isFar)) return []
+  const values = { name, sugarG: syrup.sugarG.value, waterMl: syrup.waterMl.value, isFarOff: isSo(isFarOff) }
+  return [{ group: 'notes', key: 'jar_sweetened_otherwise', values }]
+}
+
+/** Puts what was worked out in the place of what is far from it. */
+function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Context): readonly Action[] {
+  if (syrup === null) return []
+  const { entry } = recorded
+  if (entry.kind !== 'sweetened') return []
+  const { waterG, sugarG } = entry
+  if (!isFarOff(waterG.value, syrup.waterG.value) && !isFarOff(sugarG.value, syrup.sugarG.value)) return []
+  // Nothing cannot be typed: what was not to go in is taken back instead.
+  const options = sweetenOptions(syrup)
+  if (options.length < 2) return []
+  const line = writeLine('jar correct', jarRef(recorded, context), [['entry', String(entry.seq)], ...options])
+  return [{ label: { group: 'actions', key: 'jar_as_planned', values: undefined }, line }]
+}
+
+/** Lacking amounts; the jar's own where they are worked out. */
+async function lacking(jar: Given<string>, context: Context): Promise<ChatError> {
+  const found = findJar(jar.is, (await context.store.read(context.userId)).jars)
+  const story = storyOf(found.entries)!
+  const syrup = isSweetening(story) ? syrupOf(story) : null
+  const own = syrup === null ? [] : sweetenOptions(syrup)
+  if (syrup !== null && own.length > 0) {
+    const values = {
+      name: story.name,
+      sugarG: syrup.sugarG.value,
+      waterMl: syrup.waterMl.value,
+      example: writeLine('jar sweeten', story.name, own),
+    }
+    return new ChatError('missing_option', 'syrup_reckoned', values, { option: 'sugar' })
+  }
+  const example = writeLine('jar sweeten', jar.is, [
+    ['water', '500 ml'],
+    ['sugar', '450 g'],
+  ])
+  const values = { command: 'jar sweeten', option: 'sugar', example }
+  return new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
+}
+
+/** The entry of the very same amounts on that day. */
+const sameSweetening = ({ happened }: Story, on: IsoDay, { waterG, sugarG }: Poured) =>
+  happened.find(
+    (entry) =>
+      entry.kind === 'sweetened' &&
+      entry.day === on &&
+      entry.waterG.value === waterG.value &&
+      entry.sugarG.value === sugarG.value,
+  )
+
+/** What to press where nothing was recorded: what the jar wants now, or the same once more. */
+function heldActions(recorded: Recorded, input: Input, context: Context): readonly Action[] {
+  const { story, held } = recorded
+  if (held !== 'same_again') {
+    return story.strained !== null && story.ended === null && isSweetening(story)
+      ? sweetenActions(recorded, context)
+      : []
+  }
+  return [onceMore('jar sweeten', recorded, input, context)]
+}
+
+export const jarSweetenCommand = defineCommand({
+  path: 'jar sweeten',
+  input: z.object({
+    jar: jarFields.jar,
+    water: fields.amount.optional(),
+    sugar: fields.sugar.optional(),
+    when: jarFields.when.optional(),
+    after: jarFields.entry.optional(),
+    again: planFields.yesNo.optional(),
+  }),
+  async run(input, context) {
+    const { water, sugar } = input
+    if (water === undefined && sugar === undefined) throw await lacking(input.jar, context)
+    const poured = { waterG: waterG(water), sugarG: sugarOf(sugar) }
+    let planned = null as Syrup | null
+    const isMeant = input.again?.is ?? false
+    const recorded = await recordStep(context, input, {
+      happening: (story) => {
+        planned = syrupOf(story)
+        return { kind: 'sweetened', ...poured }
+      },
+      cautions: sweetenedCautions,
+      sameOn: (story, day) => (isMeant ? undefined : sameSweetening(story, day, poured)),
+    })
+    const { readyOn } = recorded.story
+    // What was sweetened before is asked of as a whole.
+    const syrup = recorded.unusual.some(({ key }) => key === 'sweetened_again') ? null : planned
+    return stepReply(context, input, recorded, {
+      headline: recordedHeadline(recorded, context),
+      actionsHeld: heldActions(recorded, input, context),
+      notes: slipNotes(recorded.story, syrup, poured),
+      actions: asPlannedActions(recorded, syrup, context),
+      rows: (view) => [
+        ...nowRows(view),
+        ...(readyOn === null || view.dangers.length > 0
+          ? []
+          : [row('jar_ready', { group: 'cells', key: 'jar_ready', values: { day: readyOn } })]),
+      ],
+    })
+  },
+})

@@ -1,0 +1,33 @@
+import { z } from 'zod'
+import { ChatError } from '../../../chat/chat-error.ts'
+import { defineCommand } from '../../../chat/command.ts'
+import { writeLine } from '../../../chat/grammar/write-line.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { swallowedNotes } from './note-swallowed-option.ts'
+import { expectJar, recordStep } from './record-step.ts'
+import { recordedHeadline, stepReply } from './step-reply.ts'
+
+export const jarTasteCommand = defineCommand({
+  path: 'jar taste',
+  input: z.object({
+    jar: jarFields.jar,
+    rating: jarFields.rating.optional(),
+    when: jarFields.when.optional(),
+    note: jarFields.note.optional(),
+  }),
+  async run(input, context) {
+    const { rating, note } = input
+    if (rating === undefined && note === undefined) {
+      await expectJar(context, input.jar)
+      const example = writeLine('jar taste', input.jar.is, [['rating', '4']])
+      const values = { command: 'jar taste', option: 'rating: or note', example }
+      throw new ChatError('missing_option', 'missing_option', values, { option: 'rating' })
+    }
+    const happening = () => ({ kind: 'tasted', rating: rating?.is ?? null, note: note?.is ?? null }) as const
+    const recorded = await recordStep(context, input, { happening })
+    return stepReply(context, input, recorded, {
+      headline: recordedHeadline(recorded, context),
+      notes: swallowedNotes(note, ['rating', 'when']),
+    })
+  },
+})

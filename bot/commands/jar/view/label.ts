@@ -1,0 +1,45 @@
+import { z } from 'zod'
+import { defineCommand } from '../../../chat/command.ts'
+import { bottleLabel } from '../../../picture/label/bottle-label.ts'
+import { bottleLabelData, bottleSizesOf } from '../../../picture/label/bottle-label-data.ts'
+import { pictureFile } from '../../label/picture-file.ts'
+import { unprintedNotes } from '../../label/unprinted-notes.ts'
+import { kitchenOf } from '../../options/input-units.ts'
+import { planFields } from '../../plan/plan-fields.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { jarNamed } from '../known/jar-named.ts'
+import { expectKeeping } from '../record/already.ts'
+import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
+import { jarBrief } from './jar-data.ts'
+
+/** Files of a reply. */
+const MOST_LABELS = 10
+
+export const jarLabelCommand = defineCommand({
+  path: 'jar label',
+  input: z.object({ jar: jarFields.jar, already: planFields.yesNo.optional() }),
+  async run(input, context) {
+    const view = await jarNamed(input.jar.is, context)
+    expectKeeping('jar label', 'label_ferments', view.story, input)
+    const sizes = bottleSizesOf(view).slice(0, MOST_LABELS)
+    const labels = (sizes.length === 0 ? [null] : sizes).map((volumeMl) => bottleLabelData(view, volumeMl))
+    return {
+      headline: { group: 'headlines', key: 'jar_label', values: { name: view.story.name, count: labels.length } },
+      table: [],
+      sure: [],
+      notes: [
+        ...(await unprintedNotes({ id: view.jar.id, name: view.story.name })),
+        { group: 'notes', key: 'print_size', values: { count: labels.length } },
+      ],
+      cautions: dangerCautions([view.story]),
+      actions: dangerActions(view, context),
+      data: { ...jarBrief(view), bottlesMl: sizes },
+      kitchen: kitchenOf({}),
+      files: labels.map((data, index) =>
+        pictureFile(`larderbell-label-${index + 1}.png`, { group: 'files', key: 'bottle_label', values: data }, (pen) =>
+          bottleLabel(data, pen),
+        ),
+      ),
+    }
+  },
+})

@@ -1,0 +1,69 @@
+import { sameName } from '../../../../core/jar/naming/jar-name.ts'
+import type { Context } from '../../../chat/command.ts'
+import { writeLine } from '../../../chat/grammar/write-line.ts'
+import type { Action, Reply, Row } from '../../../chat/reply.ts'
+import { note } from '../../calculate/outcome-reply.ts'
+import { kitchenOf } from '../../options/input-units.ts'
+import { ingredientsOf, notesOf, ratingsOf, steepedDays } from '../known/batch-facts.ts'
+import { jarRef } from '../known/jar-ref.ts'
+import { dangerCautions } from '../record/jar-dangers.ts'
+import { batchData } from './batch-data.ts'
+import { isFinished, type JarView } from './jar-view.ts'
+
+/** More than so many are one line each. */
+const MOST_WHOLE = 8
+
+function rowOf(view: JarView, isShort: boolean): Row {
+  const { story, stage, contents } = view
+  const batch = {
+    startedOn: story.started.day,
+    stage,
+    steepedDays: steepedDays(story),
+    made: contents.isEmpty ? null : contents.outcome,
+    rating: ratingsOf(story).at(-1) ?? null,
+    danger: view.dangers[0]?.kind ?? null,
+  }
+  return {
+    label: { group: 'rows', key: 'batch', values: { name: story.name } },
+    cell: isShort
+      ? { group: 'cells', key: 'batch_short', values: batch }
+      : {
+          group: 'cells',
+          key: 'batch',
+          values: { ...batch, inJar: ingredientsOf(story), notes: notesOf(story) },
+        },
+  }
+}
+
+const headlineOf = (views: readonly JarView[]): Reply['headline'] => {
+  const finished = views.filter(isFinished).length
+  return views.length === 0
+    ? { group: 'headlines', key: 'notebook_empty', values: undefined }
+    : { group: 'headlines', key: 'notebook', values: { running: views.length - finished, finished } }
+}
+
+/** The last two that were not thrown away, by their ids where their names do not tell them apart. */
+function compareAction(newest: readonly JarView[], context: Context): readonly Action[] {
+  const [one, other] = newest.filter(({ stage }) => stage !== 'discarded')
+  if (one === undefined || other === undefined) return []
+  const isOnly = ({ story: { name } }: JarView) => newest.filter(({ story }) => sameName(story.name, name)).length === 1
+  const which = [one, other].map((view) => (isOnly(view) ? jarRef(view, context) : `#${view.jar.id}`))
+  const label = { group: 'actions', key: 'notebook_compare', values: undefined } as const
+  return [{ label, line: writeLine('notebook', which.join(' + ')) }]
+}
+
+/** Every batch, the newest first. */
+export function notebookReply(views: readonly JarView[], context: Context): Reply {
+  const newest = views.toSorted((one, other) => other.story.started.atMs - one.story.started.atMs)
+  const isShort = newest.length > MOST_WHOLE
+  return {
+    headline: headlineOf(newest),
+    table: newest.map((view) => rowOf(view, isShort)),
+    sure: [],
+    notes: isShort ? [note('notebook_short')] : [],
+    cautions: dangerCautions(newest.map(({ story }) => story)),
+    actions: compareAction(newest, context),
+    data: { batches: newest.map(batchData) },
+    kitchen: kitchenOf({}),
+  }
+}

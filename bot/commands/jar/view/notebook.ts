@@ -1,0 +1,68 @@
+import { z } from 'zod'
+import { sameName } from '../../../../core/jar/naming/jar-name.ts'
+import { ChatError } from '../../../chat/chat-error.ts'
+import { defineCommand } from '../../../chat/command.ts'
+import type { Reply } from '../../../chat/reply.ts'
+import { FORMATS, parseFormat } from '../../notebook-file/export-format.ts'
+import { exportNotebook } from '../../notebook-file/export-notebook.ts'
+import { importNotebook } from '../../notebook-file/import-notebook.ts'
+import { field } from '../../options/fields.ts'
+import { kitchenOf } from '../../options/input-units.ts'
+import { ratingsOf } from '../known/batch-facts.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { dangerCautions } from '../record/jar-dangers.ts'
+import { batchData } from './batch-data.ts'
+import { compareRows } from './compare-rows.ts'
+import { jarsCompared } from './compare-split.ts'
+import { type JarView, viewOf } from './jar-view.ts'
+import { notebookReply } from './notebook-reply.ts'
+
+function compareReply(views: readonly [JarView, JarView]): Reply {
+  const [one, other] = views
+  const isSame = sameName(one.story.name, other.story.name)
+  const named = ({ story }: JarView) => ({ name: story.name, startedOn: isSame ? story.started.day : null })
+  const rated = ({ story }: JarView) => ratingsOf(story).at(-1) ?? null
+  const table = compareRows(views)
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'compared',
+      values: { names: [named(one), named(other)], ratings: [rated(one), rated(other)], count: table.length },
+    },
+    table,
+    sure: [],
+    notes: [],
+    cautions: dangerCautions(views.map(({ story }) => story)),
+    actions: [],
+    data: { batches: views.map(batchData) },
+    kitchen: kitchenOf({}),
+  }
+}
+
+export const notebookCommand = defineCommand({
+  path: 'notebook',
+  input: z.object({
+    compare: jarFields.jars.optional(),
+    export: field(parseFormat, { choices: FORMATS }).optional(),
+    import: field((text) => text, { isFile: true }).optional(),
+  }),
+  async run(input, context) {
+    const { compare, export: format, import: file } = input
+    const given = Object.keys(input)
+    if (given.length > 1) {
+      const values = { command: 'notebook', options: given }
+      throw new ChatError('too_many_options', 'one_at_a_time', values, { command: 'notebook', option: given[1]! })
+    }
+    if (format !== undefined) return exportNotebook(format.is, context)
+    if (file !== undefined) return importNotebook(file.is, context)
+    const { jars } = await context.store.read(context.userId)
+    if (compare === undefined) {
+      return notebookReply(
+        jars.map((jar) => viewOf(jar, context)).filter((view) => view !== null),
+        context,
+      )
+    }
+    const [one, other] = jarsCompared(compare.is, jars).map((jar) => viewOf(jar, context))
+    return compareReply([one!, other!])
+  },
+})

@@ -1,0 +1,77 @@
+import { z } from 'zod'
+import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
+import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
+import { quoted } from '../../../chat/grammar/write-line.ts'
+import type { Reply, Row } from '../../../chat/reply.ts'
+import { row } from '../../calculate/outcome-reply.ts'
+import { kitchenOf } from '../../options/input-units.ts'
+import { ingredientsOf, ratingsOf } from '../known/batch-facts.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { jarNamed } from '../known/jar-named.ts'
+import { neatCautions } from '../record/jar-cautions.ts'
+import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
+import { jarData } from './jar-data.ts'
+import { type JarView, nextTasks, todayOf } from './jar-view.ts'
+import { storyRows } from './story-rows.ts'
+
+/** Said of what is near a line only: of the rest nobody asks. */
+function keepingRows(story: Story, of: StrengthAndSugar): readonly Row[] {
+  const keeping = jarKeeping(story)
+  if (keeping === null || of.abvPercent.value >= KEEPS_ABV_PERCENT) return []
+  return [row('jar_keeping', { group: 'cells', key: 'jar_keeping', values: { keeping, ...of } })]
+}
+
+function contentRows({ contents, story }: JarView): readonly Row[] {
+  const { outcome, volume, strength, isEmpty } = contents
+  const { volumeMl, abvPercent, sugarGPerL } = outcome
+  const { targets } = story.started.plan
+  return [
+    row('jar_holds', { group: 'cells', key: 'jar_holds', values: ingredientsOf(story) }),
+    ...(isEmpty
+      ? []
+      : [
+          row('jar_volume', { group: 'cells', key: 'jar_volume', values: { volumeMl, source: volume } }),
+          row('jar_strength', { group: 'cells', key: 'jar_strength', values: { abvPercent, source: strength } }),
+          row('jar_sweetness', { group: 'cells', key: 'jar_sweetness', values: { sugarGPerL } }),
+          ...keepingRows(story, { abvPercent, sugarGPerL }),
+        ]),
+    ...(targets === null ? [] : [row('jar_planned', { group: 'cells', key: 'jar_planned', values: targets })]),
+  ]
+}
+
+/** All that is known of one jar. */
+function jarReply(view: JarView, context: Context): Reply {
+  const { jar, story, stage, agenda } = view
+  const { day, ofDays } = agenda
+  const today = todayOf(context)
+  const next = nextTasks(view)
+  const ratings = ratingsOf(story)
+  const nextRow =
+    next.length === 0 ? [] : [row('jar_next', { group: 'cells', key: 'jar_next', values: { tasks: next, today } })]
+  const ratingRow =
+    ratings.length === 0 ? [] : [row('jar_rating', { group: 'cells', key: 'jar_rating', values: { ratings } })]
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'jar_shown',
+      values: { name: story.name, stage, day, ofDays, tasks: agenda.today, today },
+    },
+    table: [...contentRows(view), ...nextRow, ...ratingRow, ...storyRows(jar.entries, { today, nowMs: context.nowMs })],
+    sure: [],
+    notes: [{ group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } }],
+    cautions: [...dangerCautions([story]), ...neatCautions(story)],
+    actions: dangerActions(view, context),
+    data: jarData(view),
+    kitchen: kitchenOf({}),
+  }
+}
+
+export const jarShowCommand = defineCommand({
+  path: 'jar show',
+  input: z.object({ jar: jarFields.jar }),
+  async run({ jar }, context) {
+    return jarReply(await jarNamed(jar.is, context), context)
+  },
+})

@@ -1,0 +1,36 @@
+import { z } from 'zod'
+import { defineCommand } from '../../../chat/command.ts'
+import { jarTag } from '../../../picture/tag/jar-tag.ts'
+import { jarTagData } from '../../../picture/tag/jar-tag-data.ts'
+import { pictureFile } from '../../label/picture-file.ts'
+import { unprintedNotes } from '../../label/unprinted-notes.ts'
+import { kitchenOf } from '../../options/input-units.ts'
+import { jarFields } from '../known/jar-fields.ts'
+import { jarNamed } from '../known/jar-named.ts'
+import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
+import { jarBrief } from './jar-data.ts'
+
+export const jarTagCommand = defineCommand({
+  path: 'jar tag',
+  input: z.object({ jar: jarFields.jar }),
+  async run({ jar }, context) {
+    const view = await jarNamed(jar.is, context)
+    const data = jarTagData(view)
+    const { name } = data
+    return {
+      headline: { group: 'headlines', key: 'jar_tag', values: { name } },
+      table: [],
+      sure: [],
+      notes: [...(await unprintedNotes(data)), { group: 'notes', key: 'print_size', values: { count: 1 } }],
+      cautions: dangerCautions([view.story]),
+      actions: dangerActions(view, context),
+      data: jarBrief(view),
+      kitchen: kitchenOf({}),
+      files: [
+        pictureFile('larderbell-jar-tag.png', { group: 'files', key: 'jar_tag', values: data }, (pen) =>
+          jarTag(data, pen),
+        ),
+      ],
+    }
+  },
+})

@@ -1,0 +1,124 @@
+import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import type { Happening, JarEntry, Moment } from '../../../core/jar/entry/entry.ts'
+import { MOST_NOTE_CHARACTERS } from '../../../core/jar/entry/record.ts'
+import { parseJarName } from '../../../core/jar/naming/jar-name.ts'
+import { dayNumber } from '../../../core/quantity/time/day-number.ts'
+import { dayNumberAt } from '../../../core/quantity/time/zone.ts'
+import type { WrongEntry } from '../../chat/file-problems.ts'
+import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
+
+const DAY_MS = 86_400_000
+/** Clocks of two machines, and days of two zones, lie so far apart at most. */
+const APART_DAYS = 3
+const TWENTY_YEARS_DAYS = 20 * 366
+/** The years that a day can name, 0 to 9999: whatever a clock said, it was one of these. */
+const [EARLIEST_MS, LATEST_MS] = [Date.parse('0000-01-01'), Date.parse('9999-12-31')]
+
+/** `/jar start` takes no weaker spirit. */
+const LEAST_SPIRIT_PERCENT = 0.1
+
+const MOST_TYPED = 40
+const OPTION = /^[a-z][a-z-]{0,39}$/
+const MOST_PLANT_NAME = 600
+const MOST_PARTS = 60
+
+/** What a kitchen has of each quantity, by the name that it has in an entry. */
+const RANGES: Readonly<Record<string, readonly [least: number, most: number]>> = {
+  amount: [0, 1e6],
+  massG: [0, 1e6],
+  waterG: [0, 1e6],
+  sugarG: [0, 1e6],
+  rinseWaterG: [0, 1e6],
+  volumeMl: [0, 1e6],
+  abvPercent: [0, 100],
+  sugarGPerL: [0, 1300],
+  atC: [-30, 100],
+  abvAtC: [-30, 100],
+  count: [0, 10_000],
+  restDays: [0, TWENTY_YEARS_DAYS],
+  min: [0, 24 * TWENTY_YEARS_DAYS],
+  max: [0, 24 * TWENTY_YEARS_DAYS],
+}
+
+/** Days that a plan or a promise names. */
+const DAYS = new Set(['addOn', 'tasteFrom', 'strainFrom', 'strainBy', 'untilDay'])
+
+const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
+
+type Parts = readonly (readonly [name: string, value: unknown])[]
+
+/** Every value of a happening with the name it has, those inside of others too; a measured one once, as itself. */
+const partsOf = (value: unknown, name = ''): Parts => {
+  if (typeof value !== 'object' || value === null) return [[name, value]]
+  if (Array.isArray(value)) return value.flatMap((each) => partsOf(each, name))
+  if ('plusMinus' in value && 'value' in value)
+    return [
+      [name, value.value],
+      [name, value.plusMinus],
+    ]
+  return Object.entries(value).flatMap(([key, inner]) => partsOf(inner, key))
+}
+
+const isInRange = ([name, value]: Parts[number]): boolean => {
+  const range = RANGES[name]
+  return typeof value !== 'number' || range === undefined || (value >= range[0] && value <= range[1])
+}
+
+const isName = (name: string): boolean => {
+  try {
+    return parseJarName(name) === name
+  } catch {
+    return false
+  }
+}
+
+const plantsIn = (happening: Happening) =>
+  happening.kind === 'started' || happening.kind === 'added' ? happening.plants : []
+
+const listsIn = (happening: Happening): readonly (readonly unknown[])[] =>
+  Object.values(happening).filter((value) => Array.isArray(value))
+
+const spiritsIn = (happening: Happening) =>
+  happening.kind === 'started' || happening.kind === 'added' ? happening.spirits : []
+
+/** `around`: days near one of which every day lies that it names; clocks may have been wrong at some of them. */
+function happeningFault(happening: Happening, around: readonly number[]): WrongEntry | null {
+  const parts = partsOf(happening)
+  if (!parts.every(isInRange)) return 'amount'
+  if (spiritsIn(happening).some(({ abvPercent }) => abvPercent.value < LEAST_SPIRIT_PERCENT)) return 'amount'
+  const days = parts.flatMap(([name, value]) => (DAYS.has(name) && typeof value === 'string' ? [dayNumber(value)] : []))
+  if (days.some((day) => around.every((each) => Math.abs(day - each) > TWENTY_YEARS_DAYS))) return 'day'
+  if (happening.kind === 'put_off' && happening.untilMs !== null) {
+    if (Math.abs(dayNumber(happening.untilDay) - happening.untilMs / DAY_MS) > APART_DAYS) return 'day'
+  }
+  if ((happening.kind === 'started' || happening.kind === 'renamed') && !isName(happening.name)) return 'name'
+  if (happening.kind === 'tasted' && [...(happening.note ?? '')].length > MOST_NOTE_CHARACTERS) return 'long'
+  const plants = plantsIn(happening)
+  if (plants.some(({ id }) => id !== null && !known.has(id))) return 'plant'
+  if (plants.some(({ name }) => name.length > MOST_PLANT_NAME)) return 'long'
+  return listsIn(happening).some(({ length }) => length > MOST_PARTS) ? 'long' : null
+}
+
+const momentFault = ({ atMs, day, zone }: Moment): WrongEntry | null =>
+  atMs < EARLIEST_MS || atMs > LATEST_MS || Math.abs(dayNumber(day) - dayNumberAt(zone, atMs)) > APART_DAYS
+    ? 'day'
+    : null
+
+/**
+ * What is wrong with an entry by itself, whatever stands before it and whatever the clock said; `ofJar`: the days of its
+ * jar's start and of the entry that it corrects, counted from 1970.
+ */
+export function entryFault(entry: JarEntry, ofJar: readonly number[]): WrongEntry | null {
+  const { typed, enteredMs } = entry
+  if (typed.length > MOST_TYPED || typed.some(([option, text]) => !OPTION.test(option) || text.length > LONGEST_LINE)) {
+    return 'long'
+  }
+  if (enteredMs < EARLIEST_MS || enteredMs > LATEST_MS) return 'day'
+  const moment = momentFault(entry)
+  if (moment !== null || entry.kind === 'undone') return moment
+  const around = [...ofJar, dayNumber(entry.day), Math.floor(enteredMs / DAY_MS)]
+  if (entry.kind !== 'corrected') return happeningFault(entry, around)
+  const { moved } = entry
+  const wrong = moved === null ? null : momentFault(moved)
+  return wrong ?? happeningFault(entry.by, moved === null ? around : [...around, dayNumber(moved.day)])
+}

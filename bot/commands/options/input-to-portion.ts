@@ -1,0 +1,58 @@
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import { abvPercent, massG, sugarGPerL, volumeMl } from '../../../core/quantity/measured/precision.ts'
+import type { Mass, Strength, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
+import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
+import type { Portion } from '../../../core/recipe/portion.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import type { Given } from './fields.ts'
+
+/** An amount as read, and at which temperature. */
+export const amountOf = (amount: Volume | Mass): Pick<Portion, 'amount' | 'by' | 'atC'> =>
+  amount.kind === 'mass'
+    ? { amount: massG(amount), by: 'mass', atC: 20 }
+    : { amount: volumeMl(amount), by: 'volume', atC: amount.atC ?? 20 }
+
+/** A liquid as its maker measured it; `tool` is what the strength was read from. */
+export const portionOf = (
+  amount: Volume | Mass,
+  strength: Strength | null,
+  sweetness: Sweetness | null,
+  tool: 'label' | 'hydrometer',
+): Portion => {
+  if (typeof strength?.atC === 'number' && sweetness !== null && sweetness.sugarGPerL > 0) {
+    throw new ChatError('bad_value', 'sweet_reading', {}, { option: 'strength' })
+  }
+  return {
+    ...amountOf(amount),
+    abvPercent: strength === null ? exactly(0) : abvPercent(strength, tool),
+    abvAtC: strength?.atC ?? null,
+    readsProof: strength?.unit === 'proof',
+    sugarGPerL: sweetness === null ? exactly(0) : sugarGPerL(sweetness),
+  }
+}
+
+export const waterOf = (amount: Volume | Mass): Portion => portionOf(amount, null, null, 'label')
+
+/** Spirits and liqueurs, each with its strength: said beside it, or by the `strength:` option. */
+export function spiritPortions(
+  spirits: readonly DrinkPart[],
+  strength: Given<Strength> | undefined,
+): readonly Portion[] {
+  if (strength !== undefined && spirits.every((spirit) => spirit.strength !== null)) {
+    throw new ChatError('too_many_options', 'strength_twice', {}, { option: 'strength' })
+  }
+  return spirits.map(({ amount, strength: own, sweetness }) => {
+    const said = own ?? strength?.is ?? null
+    if (said === null) {
+      throw new ChatError('missing_option', 'spirit_strength', {}, { option: 'strength' })
+    }
+    return portionOf(amount, said, sweetness, said.atC === null ? 'label' : 'hydrometer')
+  })
+}
+
+/** Parts of a blend; a strength or sweetness left out is none. */
+export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =>
+  parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'hydrometer'))
+
+export const sugarOf = (sugar: Given<Mass> | undefined): Measured =>
+  sugar === undefined ? exactly(0) : massG(sugar.is)

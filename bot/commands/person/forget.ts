@@ -1,0 +1,128 @@
+import { z } from 'zod'
+import { DomainError } from '../../../core/domain-error.ts'
+import { findJar } from '../../../core/jar/naming/find-jar.ts'
+import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { shown } from '../../../core/quantity/read/tokens.ts'
+import { parseYesNo } from '../../../core/recipe/plan/parse-answers.ts'
+import { StorageError } from '../../../store/disk/storage-error.ts'
+import { NOBODY, type Person } from '../../../store/person.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
+import { writeLine } from '../../chat/grammar/write-line.ts'
+import type { Reply } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { note } from '../calculate/outcome-reply.ts'
+import { jarFields } from '../jar/known/jar-fields.ts'
+import { field } from '../options/fields.ts'
+import { kitchenOf } from '../options/input-units.ts'
+import { openPosts, sharesOf, withdrawAll } from '../share/withdraw-all.ts'
+
+const SETTINGS = Object.keys(NOBODY.settings) as readonly (keyof Person['settings'])[]
+
+/** How many jars no list of running ones shows. */
+function hiddenIn(jars: Person['jars']) {
+  const stories = jars.map(({ entries }) => storyOf(entries))
+  return {
+    finished: stories.filter((story) => story !== null && story.ended !== null).length,
+    undone: stories.filter((story) => story === null).length,
+  }
+}
+
+/** What a person has, as far as it can be counted before it is gone; copies and files only then. */
+const storedOf = ({ jars, settings, nudges, shares }: Person) => ({
+  jars: jars.length,
+  ...hiddenIn(jars),
+  entries: jars.reduce((sum, { entries }) => sum + entries.length, 0),
+  settings: SETTINGS.filter((key) => JSON.stringify(settings[key]) !== JSON.stringify(NOBODY.settings[key])).length,
+  reminders: nudges.length,
+  shares: shares.filter(({ withdrawn }) => !withdrawn).length,
+})
+
+/** `2/7/1`: what would go, as the button says it that was offered for it. */
+const tallyOf = ({ jars, entries, shares }: ReturnType<typeof storedOf>): string => `${jars}/${entries}/${shares}`
+
+/** `yes`, or `yes 2/7/1`: only as long as that is what would go. */
+const parseConfirmation = (text: string) => {
+  const [, answer = text, tally = null] = /^(.*?)\s+(\d+\/\d+\/\d+)$/.exec(text.trim()) ?? []
+  return { isYes: parseYesNo(answer), tally }
+}
+
+const tallyNow = async ({ store, userId }: Context): Promise<string> => tallyOf(storedOf(await store.read(userId)))
+
+/** None where they cannot be read, which must keep nobody from being forgotten. */
+async function jarsOf({ store, userId }: Context): Promise<Person['jars']> {
+  try {
+    return (await store.read(userId)).jars
+  } catch (error) {
+    if (error instanceof StorageError) return []
+    throw error
+  }
+}
+
+const said = (headline: Reply['headline'], data: Reply['data']): Reply => ({
+  headline,
+  table: [],
+  sure: [],
+  notes: [],
+  cautions: [],
+  actions: [],
+  data,
+  kitchen: kitchenOf({}),
+  visibility: 'confidential',
+})
+
+/** The running or done jar that a text names, and nothing where it is no jar's. */
+function jarNamed(typed: string, jars: Person['jars']): string | null {
+  try {
+    return storyOf(findJar(typed, jars).entries)?.name ?? null
+  } catch (error) {
+    if (error instanceof DomainError) return null
+    throw error
+  }
+}
+
+export const forgetCommand = defineCommand({
+  path: 'forget',
+  input: z.object({
+    /** Takes whatever is typed without an option's name, so that a stray word confirms nothing. */
+    jar: jarFields.jar.optional(),
+    confirm: field(parseConfirmation, { choices: ['yes', 'no'] }).optional(),
+  }),
+  async run({ jar, confirm: given }, context) {
+    const { store, userId, forgetFiles, place } = context
+    const confirm = given?.is ?? null
+    const isChanged = confirm !== null && confirm.tally !== null && confirm.tally !== (await tallyNow(context))
+    if (confirm?.isYes === true && jar === undefined && !isChanged) {
+      const { finished, undone } = hiddenIn(await jarsOf(context))
+      const shared = await sharesOf(context)
+      const removed = await store.remove(userId)
+      const files = (await forgetFiles?.()) ?? 0
+      const notes = await withdrawAll(shared, context)
+      const data = { erased: true, ...removed, files, shares: shared.length }
+      const values = { ...removed, finished, undone, files }
+      return { ...said({ group: 'headlines', key: 'forgotten', values }, data), notes }
+    }
+    const person = await store.read(userId)
+    const stored = storedOf(person)
+    const { jars, entries, shares } = stored
+    const data = { erased: false, jars, entries, copies: null, files: null, shares }
+    const name = jar === undefined ? null : jarNamed(jar.is, person.jars)
+    if (name !== null) {
+      const line = writeLine('jar discard', name)
+      return said({ group: 'headlines', key: 'forget_one_jar', values: { name, line } }, data)
+    }
+    const strayed: readonly Message<'notes'>[] =
+      jar === undefined ? [] : [{ group: 'notes', key: 'forget_in_full', values: { typed: shown(jar.is) } }]
+    if (confirm?.isYes === false) {
+      return { ...said({ group: 'headlines', key: 'not_forgotten', values: undefined }, data), notes: strayed }
+    }
+    const posted: readonly Message<'notes'>[] =
+      shares === 0 ? [] : [{ group: 'notes', key: 'forget_shares', values: { count: openPosts(person.shares).length } }]
+    // Who types it has just read it; a button may be pressed a day later.
+    const line = place.kind === 'console' ? '/forget confirm:yes' : `/forget confirm:yes ${tallyOf(stored)}`
+    return {
+      ...said({ group: 'headlines', key: 'forget_ask', values: stored }, data),
+      notes: [...(isChanged ? [note('forget_changed')] : []), ...posted, ...strayed, note('forget_not_one_jar')],
+      actions: [{ label: { group: 'actions', key: 'forget_all', values: undefined }, line }],
+    }
+  },
+})

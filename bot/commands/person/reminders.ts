@@ -1,0 +1,140 @@
+import { z } from 'zod'
+import { DomainError } from '../../../core/domain-error.ts'
+import { ENDLESS } from '../../../core/jar/tasks/duty.ts'
+import { parseRhythm } from '../../../core/jar/tasks/parse-rhythm.ts'
+import { shown } from '../../../core/quantity/read/tokens.ts'
+import { dayFromIso, daysBetween, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { parseClockTime } from '../../../core/quantity/time/parse-clock-time.ts'
+import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
+import { dayAt } from '../../../core/quantity/time/zone.ts'
+import type { Place, Settings } from '../../../store/person.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { type Context, defineCommand, type Proof } from '../../chat/command.ts'
+import type { Lacking } from '../../chat/lacking.ts'
+import { blamed, field, type Given } from '../options/fields.ts'
+import { type DateTyped, dateIn } from '../plan/plan-fields.ts'
+import { changeSettings } from './change-settings.ts'
+import { remindersReply } from './reminders-reply.ts'
+
+/** What takes a choice back. */
+const NONE = /^(?:off|none|default|no|never|nessun[oa])$/i
+
+/** What ends them until they are wanted again. */
+const FOR_GOOD = /^(?:further notice|stop|for good)$/i
+
+const orNone =
+  <Value>(parse: (text: string) => Value) =>
+  (text: string): Value | null =>
+    NONE.test(text.trim()) ? null : parse(text)
+
+const PLACES = ['here', 'private', 'console'] as const
+
+const parsePlace = (text: string): (typeof PLACES)[number] => {
+  const found = PLACES.find((place) => place === text.trim().toLowerCase())
+  if (found === undefined) throw new DomainError('bad_value', 'no_place', { typed: shown(text) })
+  return found
+}
+
+/** The terminal has no private messages, and nothing else a terminal. */
+const placeIn = ({ is: wanted, typed }: Given<(typeof PLACES)[number]>, { place }: Context): Place => {
+  if (wanted === 'here' || wanted === place.kind) return place
+  const isTerminal = place.kind === 'console'
+  if (isTerminal || wanted === 'console') {
+    throw new DomainError('bad_value', 'place_elsewhere', { typed: shown(typed), isTerminal })
+  }
+  return { kind: 'private' }
+}
+
+/** What a place lacks that took no message. */
+const REFUSED: Readonly<Record<Place['kind'], Lacking>> = { console: 'write', channel: 'write', private: 'messages' }
+
+/** The place and what came of trying it, where nothing keeps reminders from it. Throws `place_closed`. */
+const openPlace = async (wanted: Given<(typeof PLACES)[number]>, context: Context): Promise<Chosen> => {
+  const place = blamed('place', () => placeIn(wanted, context))
+  const isSent = place.kind === 'private' && context.provePlace !== undefined
+  // Sending tells more of private messages than asking does.
+  const lacking = isSent ? [] : ((await context.lackingAt?.(place)) ?? [])
+  const proof = lacking.length > 0 ? 'closed' : ((await context.provePlace?.(place)) ?? null)
+  if (proof !== 'closed') return { place, proof }
+  throw new ChatError(
+    'refused',
+    'place_closed',
+    { lacking: lacking.length > 0 ? lacking : [REFUSED[place.kind]] },
+    { command: 'reminders', option: 'place' },
+  )
+}
+
+/** Whoever means a longer pause types its year; without one the day is rather one that has just passed. */
+const LONG_DAYS = 92
+
+interface Chosen {
+  readonly place: Place
+  /** Null where nothing was sent. */
+  readonly proof: Proof | null
+}
+
+/** Until somebody says otherwise. */
+const forGood = { read: () => ({ kind: 'date', ...dayFromIso(ENDLESS), yearAssumed: false }) as const }
+
+const pauseTyped = (text: string): Pick<DateTyped, 'read'> =>
+  FOR_GOOD.test(text.trim()) ? forGood : dateIn(text, 'after_today')
+
+const pauseIn = (
+  { is: date, typed }: Given<Pick<DateTyped, 'read'> | null>,
+  { nowMs, settings }: Context,
+  zone: string,
+) => {
+  if (date === null) return null
+  const today = dayAt(zone, nowMs)
+  const day = date.read({ today, country: settings.country })
+  const until: IsoDay = isoDay(day)
+  if (until <= isoDay(today)) throw new DomainError('bad_value', 'not_ahead', { typed: shown(typed) })
+  if (day.yearAssumed && daysBetween(day, today) > LONG_DAYS) {
+    throw new DomainError('bad_value', 'pause_long', { typed: shown(typed), until })
+  }
+  return until
+}
+
+/**
+ * From when on reminders come. Another rhythm, or a pause that ends early, counts from today: what it would have asked for
+ * before is past.
+ */
+const heldUntil = (
+  pause: IsoDay | null | undefined,
+  isOtherRhythm: boolean,
+  { pausedUntil }: Settings,
+  today: IsoDay,
+) => {
+  const until = pause === undefined ? pausedUntil : pause
+  const isLifted = pausedUntil !== null && until === null
+  return isLifted || isOtherRhythm ? ([until ?? today, today].toSorted().at(-1) ?? null) : until
+}
+
+export const remindersCommand = defineCommand({
+  path: 'reminders',
+  input: z.object({
+    place: field(parsePlace, { choices: ['here', 'private'] }).optional(),
+    time: field(parseClockTime).optional(),
+    zone: field(orNone(parseZone), { suggested: 'zone' }).optional(),
+    shake: field(parseRhythm, { choices: ['daily', 'every other day', 'off'] }).optional(),
+    'pause-until': field(orNone(pauseTyped)).optional(),
+  }),
+  async run(input, context) {
+    const { place, time, zone, shake, 'pause-until': pause } = input
+    const zoneNow = (zone === undefined ? context.settings.zone : zone.is) ?? context.assumedZone
+    const until = pause && blamed('pause-until', () => pauseIn(pause, context, zoneNow))
+    const isOtherRhythm = shake !== undefined && shake.is !== context.settings.shake
+    const today = isoDay(dayAt(zoneNow, context.nowMs))
+    const opened = place === undefined ? null : await openPlace(place, context)
+    const chosen: Partial<Settings> = {
+      ...(opened && { place: opened.place }),
+      ...(time && { atMinutes: time.is }),
+      ...(zone && { zone: zone.is }),
+      ...(shake && { shake: shake.is }),
+      ...((pause || isOtherRhythm) && { pausedUntil: heldUntil(until, isOtherRhythm, context.settings, today) }),
+    }
+    const isChanged = Object.keys(chosen).length > 0
+    const person = isChanged ? await changeSettings(context, chosen) : await context.store.read(context.userId)
+    return remindersReply(person, { isChanged, proof: opened?.proof ?? null }, context)
+  },
+})

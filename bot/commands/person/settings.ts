@@ -1,0 +1,90 @@
+import { z } from 'zod'
+import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
+import { parseUnits } from '../../../core/quantity/read/parse-units.ts'
+import { isoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
+import { dayAt, minutesAt } from '../../../core/quantity/time/zone.ts'
+import type { Settings } from '../../../store/person.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
+import type { Reply, Row } from '../../chat/reply.ts'
+import { contactOf } from '../../talk/emergency/contacts.ts'
+import { note, row } from '../calculate/outcome-reply.ts'
+import { field, type Given } from '../options/fields.ts'
+import { changeSettings } from './change-settings.ts'
+
+/** What takes a choice back. */
+const NONE = /^(?:none|default|as[ -]typed|typed|nessun[oa])$/i
+
+const orNone =
+  <Value>(parse: (text: string) => Value) =>
+  (text: string): Value | null =>
+    NONE.test(text.trim()) ? null : parse(text)
+
+interface Chosen {
+  readonly units?: Given<Settings['units']> | undefined
+  readonly country?: Given<string | null> | undefined
+  readonly zone?: Given<string | null> | undefined
+}
+
+/** Only what was given. */
+const choicesOf = ({ units, country, zone }: Chosen): Partial<Settings> => ({
+  ...(units && { units: units.is }),
+  ...(country && { country: country.is }),
+  ...(zone && { zone: zone.is }),
+})
+
+/** The numbers of a country that was chosen just now. */
+const emergencyRows = (country: string | null | undefined): readonly Row[] => {
+  const contact = contactOf(country ?? null)
+  if (contact === null) return []
+  const { emergency, ambulance, fire, poisonCentre } = contact
+  const numbers = [...new Set([emergency, ambulance, fire].filter((number) => number !== null))]
+  const values = { numbers, centre: poisonCentre?.isForChildrenOnly === true ? null : poisonCentre }
+  return [row('emergency_numbers', { group: 'cells', key: 'emergency_numbers', values })]
+}
+
+const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumedZone, nowMs }: Context): Reply => {
+  const zone = settings.zone ?? assumedZone
+  const [day, minutes] = [dayAt(zone, nowMs), minutesAt(zone, nowMs)]
+  const isAssumed = settings.zone === null
+  const { units, country } = settings
+  return {
+    headline: { group: 'headlines', key: 'settings', values: choices },
+    table: [
+      row('settings_units', { group: 'cells', key: 'settings_units', values: { units } }),
+      row('settings_country', { group: 'cells', key: 'settings_country', values: { country } }),
+      row('settings_zone', { group: 'cells', key: 'settings_zone', values: { zone, isAssumed, day, minutes } }),
+      ...emergencyRows(choices.country),
+    ],
+    sure: [],
+    notes: [
+      ...(isAssumed ? [note('settings_zone_assumed')] : []),
+      ...(country === null ? [note('settings_no_country')] : []),
+      ...(choices.zone === undefined ? [] : [note('settings_zone_ahead')]),
+    ],
+    cautions: [],
+    actions: [],
+    data: {
+      units,
+      country,
+      zone,
+      zoneAssumed: isAssumed,
+      localTime: `${isoDay(day)}T${isoTime(minutes)}`,
+    },
+    kitchen: 'metric',
+  }
+}
+
+export const settingsCommand = defineCommand({
+  path: 'settings',
+  input: z.object({
+    units: field(orNone(parseUnits), { choices: ['metric', 'us', 'imperial', 'as typed'] }).optional(),
+    country: field(orNone(parseCountryCode), { suggested: 'country' }).optional(),
+    zone: field(orNone(parseZone), { suggested: 'zone' }).optional(),
+  }),
+  async run(input, context) {
+    const choices = choicesOf(input)
+    const { settings } = await changeSettings(context, choices)
+    return settingsReply(choices, settings, context)
+  },
+})

@@ -1,0 +1,46 @@
+import { type Plan, type PlanWish, plan, planAsIs as planOnce } from '../../../core/recipe/plan/plan.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import type { Message } from '../../text/words.ts'
+import type { PlantLimit } from './plan-day-notes.ts'
+import { planFromCode } from './plan-from-code.ts'
+import { orMended } from './plan-mended.ts'
+import { missing, type Planned, planWish, type Setting, type WithPlants } from './plan-wish.ts'
+import { lineInsteadOfCode, lineWithLess, orWithinLimits } from './within-limits.ts'
+
+/** What is planned, and what has to be said of how it was come by. */
+export interface AskedPlan<Input> {
+  /** With the plants that are planned, named or of the recipe. */
+  readonly input: Input & WithPlants
+  readonly wish: PlanWish
+  readonly planned: Plan
+  readonly notes: readonly Message<'notes'>[]
+  readonly limit: PlantLimit
+}
+
+/** What a recipe tells already. */
+const TOLD = ['sugar', 'unknown-ok', 'days'] as const
+
+/** A batch of the plants named, or that of a code. */
+export const planAsked = <Input extends Planned>(input: Input, setting: Setting): AskedPlan<Input> =>
+  // What replaces the input is of the plan's own options, which are all that is read here.
+  orMended((each, by) => planAsIs(each as Input, by), input, setting)
+
+function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedPlan<Input> {
+  const { of, from } = input
+  if (from === undefined) {
+    if (of === undefined) throw missing(setting.command, 'of', null)
+    const named = { ...input, of }
+    const wish = planWish(named, setting)
+    const planOf = setting.isTrial === true ? planOnce : plan
+    const planned = orWithinLimits(() => planOf(wish), { of: of.is, line: () => lineWithLess(named, setting) })
+    return { input: named, wish, planned, notes: [], limit: { limitId: null, isPlantSaid: false } }
+  }
+  const told = TOLD.find((option) => input[option] !== undefined)
+  if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
+  const { recipe } = from.is
+  const { plants, ...made } = orWithinLimits(() => planFromCode(recipe, input, setting), {
+    of: of?.is,
+    line: () => lineInsteadOfCode(recipe, input, setting),
+  })
+  return { ...made, input: { ...input, of: plants } }
+}

@@ -1,0 +1,51 @@
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { Plan } from '../../../core/recipe/plan/plan.ts'
+import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
+import type { Message } from '../../text/words.ts'
+import type { PlanInput } from './plan-data.ts'
+import { when } from './plan-notes.ts'
+
+type Note = Message<'notes'>
+
+/** What the plants of a batch made again have to do with how much comes of it. */
+export interface PlantLimit {
+  /** The one that there is least of; null where it is none. */
+  readonly limitId: string | null
+  /** Whether it was said how much there is of one. */
+  readonly isPlantSaid: boolean
+}
+
+/** Fresh plants of which it is not the season on the day they are wanted; only what is known of the north. */
+function seasonNotes(plants: Plan['plants'], { month }: CalendarDay): readonly Note[] {
+  const out = plants.flatMap(({ botanical: { id, form, monthsNorth } }) =>
+    form.state !== 'fresh' || monthsNorth === null || monthsNorth.includes(month) ? [] : [{ id, months: monthsNorth }],
+  )
+  return when(out.length > 0, { group: 'notes', key: 'plan_out_of_season', values: { month, plants: out } })
+}
+
+/** What the days and the bottles leave to be said. */
+export function dayNotes(
+  { schedule, plants, told, filled: { empty } }: Plan,
+  input: PlanInput,
+  limit: PlantLimit,
+): readonly Note[] {
+  const values = {
+    empty,
+    ...limit,
+    isSpiritSaid: input.spirit !== undefined,
+    isStrengthSaid: input.strength !== undefined,
+  }
+  return [
+    ...(schedule === null ? [] : hurryNotes(schedule)),
+    ...seasonNotes(plants, told.start),
+    ...when(empty > 0, { group: 'notes', key: 'plan_empty', values }),
+  ]
+}
+
+const hurryNotes = ({ hurried, restDays, latestStart }: Schedule): readonly Note[] => [
+  ...when(hurried === 'rest', { group: 'notes', key: 'plan_hurried_rest', values: { restDays } }),
+  ...when(hurried === 'steep', { group: 'notes', key: 'plan_hurried_steep', values: { restDays } }),
+  ...(latestStart === null
+    ? []
+    : [{ group: 'notes', key: 'plan_latest_start', values: { day: latestStart } } as const]),
+]

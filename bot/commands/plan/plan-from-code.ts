@@ -1,0 +1,118 @@
+import type { Botanical } from '../../../core/botanical/botanical.ts'
+import { planRecipe, type RecipePlan, usualDays } from '../../../core/recipe/code/plan-recipe.ts'
+import { plantsAtHand } from '../../../core/recipe/code/plants-at-hand.ts'
+import type { Recipe } from '../../../core/recipe/code/recipe.ts'
+import { expectDistilledPercent } from '../../../core/recipe/distilled.ts'
+import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
+import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
+import type { Message } from '../../text/words.ts'
+import { titleOf, weighedText } from '../jar/amend/again-options.ts'
+import { blamed, type Given } from '../options/fields.ts'
+import { spiritPortions } from '../options/input-to-portion.ts'
+import type { AskedPlan } from './plan-asked.ts'
+import { bottlesOf, type Planned, readyByOf, type Setting, spiritStrength } from './plan-wish.ts'
+
+type Note = Message<'notes'>
+
+/** From so much on a spirit is another one than the recipe's, % vol. */
+const OTHER_PERCENT = 1
+/** A share of the spirit that is all of it, whatever its last digit. */
+const ALL = 1 - 1e-9
+
+/** A recipe with the spirit, plants and bottles that the input names. */
+export function planFromCode(
+  recipe: Recipe,
+  input: Planned,
+  setting: Setting,
+): Omit<AskedPlan<unknown>, 'input'> & { readonly plants: Given<PlantsRead> } {
+  const { of, spirit, strength } = input
+  const atHand = {
+    spirits: spirit === undefined ? null : spiritPortions(spirit.is, strength),
+    spiritAbvPercent: strength === undefined || spirit !== undefined ? null : spiritStrength(strength.is),
+    plants: of === undefined ? [] : blamed('of', () => plantsAtHand(of.is, recipe)),
+  }
+  const asked = {
+    named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
+    bottles: bottlesOf(input),
+    start: setting.start,
+    readyBy: readyByOf(input, setting),
+    steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
+  }
+  if (atHand.spirits === null && atHand.spiritAbvPercent === null) blamed('from', () => expectSpiritsDistilled(recipe))
+  const made = planRecipe(recipe, atHand, asked)
+  return {
+    wish: made.wish,
+    planned: made.plan,
+    plants: plantsTyped(made, recipe),
+    limit: { limitId: limitId(made, recipe), isPlantSaid: of !== undefined },
+    notes: codeNotes(made, recipe, { isOther: atHand.spirits !== null || atHand.spiritAbvPercent !== null, input }),
+  }
+}
+
+/** The spirits of a recipe as strong as distilling makes them. */
+function expectSpiritsDistilled({ spirits }: Recipe): void {
+  for (const { abvHundredthPercent } of spirits) expectDistilledPercent(abvHundredthPercent / 100)
+}
+
+const limitId = ({ limit }: RecipePlan, { plants }: Recipe): string | null =>
+  limit?.by === 'plant' ? plants[limit.index]!.id : null
+
+const nounOf = (botanical: Botanical, isDried: boolean): string =>
+  isDried ? `dried ${titleOf(botanical)}` : titleOf(botanical)
+
+/** The recipe's plants as if they had been typed: so a jar keeps them, whatever becomes of the code. */
+function plantsTyped({ plan }: RecipePlan, recipe: Recipe): Given<PlantsRead> {
+  const plants = plan.plants.map(({ botanical, massG, count }, index): FoundPlant => {
+    const noun = nounOf(botanical, recipe.plants[index]!.isDried)
+    return {
+      botanical,
+      saidState: botanical.form.state,
+      corrected: false,
+      typed: { amount: null, kind: null, noun, typed: `${weighedText(massG.value)} g ${noun}` },
+      massG,
+      count,
+      ofZest: count !== null && botanical.zestGPerFruit !== null,
+    }
+  })
+  return { typed: plants.map(({ typed }) => typed.typed).join(' + '), is: { plants, unknown: [] } }
+}
+
+const steepNote = (made: RecipePlan, isOther: boolean, input: Planned): readonly Note[] => {
+  const { abvPercent, recipeAbvPercent, wish } = made
+  const values = { abvPercent, recipeAbvPercent }
+  if (!isOther || input['steep-at'] !== undefined) return []
+  if (wish.steepAtPercent !== null) return [{ group: 'notes', key: 'code_stronger', values }]
+  return abvPercent < recipeAbvPercent - OTHER_PERCENT ? [{ group: 'notes', key: 'code_weaker', values }] : []
+}
+
+/** How long it is to steep, where the recipe tells, and what is usual where that is something else. */
+export function daysNotes({ steep }: Recipe, wish: PlanWish): readonly Note[] {
+  if (steep === null) return []
+  const usual = usualDays(wish)
+  const isUsual = steep.fromDays >= usual.fromDays && steep.byDays <= usual.byDays
+  return [{ group: 'notes', key: 'code_days', values: { ...steep, usual: isUsual ? null : usual } }]
+}
+
+function codeNotes(
+  made: RecipePlan,
+  recipe: Recipe,
+  { isOther, input }: { readonly isOther: boolean; readonly input: Planned },
+): readonly Note[] {
+  const { plants } = recipe
+  const { factor, limit, spiritShare } = made
+  const nameless = input.of?.is.nameless
+  const dried = plants.filter(({ isDried }) => isDried).map((plant) => plant.id)
+  return [
+    {
+      group: 'notes',
+      key: 'code_from',
+      values: { factor, by: limit?.by ?? null, id: limitId(made, recipe), isSpiritLeft: spiritShare < ALL },
+    },
+    ...(nameless === undefined
+      ? []
+      : [{ group: 'notes', key: 'code_only_plant', values: { typed: nameless.typed, id: plants[0]!.id } } as const]),
+    ...steepNote(made, isOther, input),
+    ...(dried.length === 0 ? [] : [{ group: 'notes', key: 'code_dried', values: { ids: dried } } as const]),
+    ...(input['ready-by'] === undefined ? daysNotes(recipe, made.wish) : []),
+  ]
+}

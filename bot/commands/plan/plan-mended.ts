@@ -1,0 +1,145 @@
+import { z } from 'zod'
+import { DomainError } from '../../../core/domain-error.ts'
+import { KEEPS_ABV_PERCENT } from '../../../core/liquid/keeping.ts'
+import type { Portion } from '../../../core/recipe/portion.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { writeLine } from '../../chat/grammar/write-line.ts'
+import { portionText, pouredText, sugarText, written } from '../jar/amend/again-options.ts'
+import { spiritPortions, sugarOf } from '../options/input-to-portion.ts'
+import { checkUnknown } from './plan-unknown.ts'
+import { type Planned, planShape, type Setting } from './plan-wish.ts'
+
+type Options = Readonly<Record<string, string>>
+/** Options that are typed otherwise; null: left out. */
+type Patch = Readonly<Record<string, string | null>>
+type TooWeak = DomainError<'steep_too_weak'> | DomainError<'drink_ferments'>
+
+/** What makes a plan of the input. */
+type Make<Result> = (input: Planned, setting: Setting) => Result
+
+const isTooWeak = (error: unknown): error is TooWeak =>
+  error instanceof DomainError && (error.problem === 'steep_too_weak' || error.problem === 'drink_ferments')
+
+const reading = z.object(planShape).superRefine(checkUnknown)
+
+/** The plan; of one that would ferment, the problem names a line that was tried and does not. */
+export function orMended<Result>(make: Make<Result>, input: Planned, setting: Setting): Result {
+  try {
+    return make(input, setting)
+  } catch (error) {
+    if (!isTooWeak(error)) throw error
+    throw new ChatError('unreachable', 'plan_ferments', {
+      ...fermenting(error),
+      line: lineInstead(error, make, input, setting),
+    })
+  }
+}
+
+function fermenting(error: TooWeak) {
+  if (error.problem === 'drink_ferments') {
+    const { abvPercent, sugarGPerL } = error.values as DomainError<'drink_ferments'>['values']
+    return { where: 'drink', abvPercent, lowAbvPercent: null, sugarGPerL } as const
+  }
+  const { instead: _, ...weak } = error.values as DomainError<'steep_too_weak'>['values']
+  return { where: 'jar', ...weak } as const
+}
+
+const typedOptions = (input: object): Options =>
+  Object.fromEntries(
+    Object.entries(input).flatMap(([option, given]) => {
+      const typed = (given as { readonly typed?: unknown } | undefined)?.typed
+      return typeof typed === 'string' ? [[option, typed] as const] : []
+    }),
+  )
+
+const patched = (options: Options, patch: Patch): Options =>
+  Object.fromEntries(
+    Object.entries({ ...options, ...patch }).filter((option): option is [string, string] => option[1] !== null),
+  )
+
+/** The first that is planned, with the name and the day that were given. */
+function lineInstead<Result>(error: TooWeak, make: Make<Result>, input: Planned, setting: Setting): string | null {
+  const typed = typedOptions(input)
+  const works = (options: Options): boolean => {
+    try {
+      const known = Object.entries(options).filter(([option]) => Object.hasOwn(planShape, option))
+      make(reading.parse(Object.fromEntries(known)), { ...setting, isTrial: true })
+      return true
+    } catch {
+      return false
+    }
+  }
+  const found = patchesFor(error, input)
+    .map((patch) => patched(typed, patch))
+    .find(works)
+  if (found === undefined) return null
+  const { name, ...others } = found
+  return writeLine(setting.command, name ?? null, Object.entries(others))
+}
+
+/** As much of each spirit, of one strength. */
+const ofStrength = (spirits: readonly Portion[], percent: number): Patch => ({
+  spirit: spirits.map((portion) => `${pouredText(portion)} ${written(percent)}%${sugarText(portion)}`).join(' + '),
+  strength: null,
+})
+
+/** So many times as much of each. */
+const times = (spirits: readonly Portion[], factor: number): readonly Portion[] =>
+  spirits.map(({ amount, ...each }) => ({
+    ...each,
+    amount: { ...amount, value: Number((amount.value * factor).toPrecision(2)) },
+  }))
+
+const asTheyAre = (spirits: readonly Portion[]): Patch => ({
+  spirit: spirits.map(portionText).join(' + '),
+  strength: null,
+})
+
+/** Shares of the sugar that goes in with the plants, down to none. */
+const lessSugar = ({ sugar }: Planned): readonly Patch[] => [
+  ...LESS.map((share) => ({ sugar: `${Number((sugarOf(sugar).value * share).toPrecision(2))} g` })),
+  { sugar: null },
+]
+
+const LESS = [1 / 2, 1 / 4, 1 / 8, 1 / 16]
+const MORE = [1.5, 2, 3, 4, 6, 10]
+/** Of the strongest that is sold, where nothing else does. */
+const MUCH_MORE = [2, 5, 10, 30, 100]
+const STRONGEST_PERCENT = 96
+/** Spirits that are sold, % vol. */
+const SOLD_PERCENT = [40, 50, 60, 70, 80, 96]
+
+/** What may be typed otherwise, the least change first. */
+function patchesFor(error: TooWeak, input: Planned): readonly Patch[] {
+  const spirits = input.spirit === undefined ? null : spiritPortions(input.spirit.is, input.strength)
+  const stronger = (percent: number): Patch =>
+    spirits === null ? { strength: `${percent}%` } : ofStrength(spirits, percent)
+  const sold = SOLD_PERCENT.map(stronger)
+  const more =
+    spirits === null
+      ? []
+      : [
+          ...MORE.map((factor) => asTheyAre(times(spirits, factor))),
+          ...MUCH_MORE.map((factor) => ofStrength(times(spirits, factor), STRONGEST_PERCENT)),
+        ]
+  if (error.problem === 'drink_ferments') {
+    const { keepsFromPercent } = error.values as DomainError<'drink_ferments'>['values']
+    const wishes: readonly Patch[] = [
+      { 'to-strength': `${keepsFromPercent}%` },
+      { 'to-strength': `${KEEPS_ABV_PERCENT}%` },
+      { 'to-strength': null },
+      { 'to-strength': null, 'to-sweetness': null },
+    ]
+    return [...wishes, ...[...sold, ...more].flatMap((patch) => [patch, { ...wishes[0], ...patch }])]
+  }
+  const { instead } = error.values as DomainError<'steep_too_weak'>['values']
+  const wanted = [
+    ...(instead?.steepAtPercent == null ? [] : [{ 'steep-at': `${instead.steepAtPercent}%` }]),
+    ...(instead?.spiritAbvPercent == null ? [] : [stronger(instead.spiritAbvPercent)]),
+    ...(instead?.lessSugar === true ? lessSugar(input) : []),
+    ...sold,
+    ...more,
+    ...sold.map((patch) => ({ ...patch, 'steep-at': null })),
+  ]
+  return [...wanted, ...wanted.map((patch) => ({ ...patch, 'to-strength': null, 'to-sweetness': null }))]
+}

@@ -1,0 +1,159 @@
+import type { HazardKey } from '../../../core/botanical/evidence/hazards.ts'
+import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
+import { abvPercent, sugarGPerL, volumeMl } from '../../../core/liquid/liquid.ts'
+import { sugarState } from '../../../core/liquid/solubility.ts'
+import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
+import type { Plan, PlanWish } from '../../../core/recipe/plan/plan.ts'
+import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
+import type { Message } from '../../text/words.ts'
+import { note } from '../calculate/outcome-reply.ts'
+import { isSyrup } from '../calculate/syrup-reply.ts'
+import { caffeineNotes } from './caffeine-notes.ts'
+import { farNotes, isFarOff } from './far-notes.ts'
+import type { PlanInput } from './plan-data.ts'
+
+type Note = Message<'notes'>
+
+/** Notes that stand where something is so. */
+export const when = (isSo: boolean, ...notes: readonly Note[]): readonly Note[] => (isSo ? notes : [])
+
+/** What was taken where nothing was said. */
+export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }: Plan): readonly Note[] {
+  const values = {
+    abvPercent: named.abvPercent === undefined ? targets.abvPercent : null,
+    sugarGPerL: named.sugarGPerL === undefined ? targets.sugarGPerL : null,
+    bottleMl: input.bottles === undefined ? USUAL_BOTTLE_ML : null,
+  }
+  const isUsual =
+    (values.abvPercent ?? USUAL.abvPercent) === USUAL.abvPercent &&
+    (values.sugarGPerL ?? USUAL.sugarGPerL) === USUAL.sugarGPerL
+  const found = input.of.is.plants
+  const forms = found
+    .filter(
+      ({ saidState, botanical, typed }) => saidState === null && mayBeDried(botanical, typed.amount?.kind === 'mass'),
+    )
+    .map(({ botanical }) => ({ id: botanical.id, state: botanical.form.state }))
+  const ids = found.filter(({ corrected }) => corrected).map(({ botanical }) => botanical.id)
+  return [
+    ...when(
+      Object.values(values).some((value) => value !== null),
+      { group: 'notes', key: 'plan_assumed', values },
+    ),
+    ...when(!isUsual, note('plan_nearest')),
+    ...when(ids.length > 0, { group: 'notes', key: 'plan_corrected', values: { ids } }),
+    ...when(forms.length > 0, { group: 'notes', key: 'plan_form_taken', values: { forms } }),
+    ...when(input.days !== undefined && input.of.is.unknown.length === 0, note('plan_days_known')),
+  ]
+}
+
+/** How the amounts stand to what is usual, and how they were come by. */
+export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
+  const { plants, unknown, ceilings, steep, spiritAbvPercent, steeping } = planned
+  const litres = steep.pouredMl / 1000
+  const dosed = plants.map((plant) => ({
+    ...plant,
+    isFar: isFarOff(plant, planned),
+    gPerL: plant.massG.value / litres,
+  }))
+  const capped = dosed.filter((each) => each.capped).map(({ botanical }) => botanical.id)
+  const typical = plants
+    .filter((_, index) => input.of.is.plants[index]?.massG === null)
+    .map(({ botanical }) => botanical.id)
+  const isDiluted = steeping.waterG.value > 0
+  return [
+    ...when(
+      // The fruit of a recipe was weighed.
+      input.of.is.plants.some(({ ofZest, typed }) => ofZest && typed.amount !== null),
+      note('plan_zest'),
+    ),
+    ...when(
+      input.of.is.plants.some(({ ofZest, count }) => count !== null && !ofZest),
+      note('plan_pieces'),
+    ),
+    ...when(typical.length > 0, { group: 'notes', key: 'plan_typical', values: { ids: typical } }),
+    ...when(capped.length > 0, { group: 'notes', key: 'plan_capped', values: { ids: capped } }),
+    ...ceilings.warned.map(({ id, gPerLSpirit, limitGPerL }): Note => {
+      return { group: 'notes', key: 'plan_above_wise', values: { id, gPerL: gPerLSpirit, limitGPerL } }
+    }),
+    ...caffeineNotes(planned),
+    ...farNotes(planned),
+    ...dosed.flatMap(({ botanical: { id, dose }, gPerL, capped, isFar }): readonly Note[] => [
+      ...when(!isFar && gPerL > dose.maxGPerL * 1.05 && !ceilings.warned.some((each) => each.id === id), {
+        group: 'notes',
+        key: 'plan_more_than_usual',
+        values: { id, gPerL, limitGPerL: dose.maxGPerL },
+      }),
+      ...when(!isFar && gPerL < dose.minGPerL * 0.95 && !capped && plants.length + unknown.length === 1, {
+        group: 'notes',
+        key: 'plan_less_than_usual',
+        values: { id, gPerL, limitGPerL: dose.minGPerL },
+      }),
+    ]),
+    ...dosed.flatMap(({ botanical: { id, spiritPercent } }) => {
+      const percent = spiritAbvPercent.value
+      const isUnusual = percent > spiritPercent.max + 1 || percent < spiritPercent.min - 1
+      const isTooStrong = percent > spiritPercent.max
+      const values = { id, lowPercent: spiritPercent.min, highPercent: spiritPercent.max, isTooStrong }
+      return when(isUnusual && !isDiluted, { group: 'notes', key: 'plan_spirit_usual', values })
+    }),
+  ]
+}
+
+const adjustNote = ({ infusion }: Plan['steep'], targets: Plan['targets']): Note => ({
+  group: 'notes',
+  key: 'plan_adjust',
+  values: {
+    infusionMl: volumeMl(infusion),
+    abvPercent: abvPercent(infusion),
+    sugarGPerL: sugarGPerL(infusion),
+    toAbvPercent: targets.abvPercent,
+    toSugarGPerL: targets.sugarGPerL,
+  },
+})
+
+/** How the sugar goes in where no syrup can be made of it: as it is said once it is strained. */
+function sweetenNotes({ sugarG, waterG, dissolvesG }: Plan): readonly Note[] {
+  if (sugarG.value === 0) return []
+  if (waterG.value === 0) return [note('plan_sugar_alone')]
+  return dissolvesG === null ? [] : [{ group: 'notes', key: 'plan_no_syrup', values: { dissolvesG } }]
+}
+
+/** What belongs to these plants, to any jar, and to the law. */
+export function jarNotes(plan: Plan): readonly Note[] {
+  const { plants, steep, steeping, targets, waterG, sugarG } = plan
+  const botanicals = plants.map(({ botanical }) => botanical)
+  const has = (hazard: HazardKey) => botanicals.some(({ hazards }) => hazards.includes(hazard))
+  const isZest = botanicals.some(({ zestGPerFruit }) => zestGPerFruit !== null)
+  const memoryIds = botanicals
+    .filter(({ waterFraction }) => waterFraction.trust === 'memory' || waterFraction.trust === 'estimated')
+    .map(({ id }) => id)
+  const hasSyrup = isSyrup(plan) || sugarG.value === 0
+  const rinse = waterG.value === 0 ? null : hasSyrup ? 'syrup' : 'water'
+  const isSlow = steeping.sugarG.value > 0 && sugarState(steep.jar) !== 'dissolved'
+  return [
+    ...when(isSlow, note('plan_sugar_slow')),
+    ...when(steep.plantSugarG.value >= 5, {
+      group: 'notes',
+      key: 'plan_fruit_sugar',
+      values: { sugarG: steep.plantSugarG },
+    }),
+    ...sweetenNotes(plan),
+    steeping.sugarG.value > 0
+      ? adjustNote(steep, targets)
+      : { group: 'notes', key: 'plan_measure', values: { isSyrup: hasSyrup } },
+    { group: 'notes', key: 'plan_care', values: { bulky: botanicals.some(({ bulky }) => bulky) } },
+    ...when(isZest, note('plan_pith')),
+    ...when(
+      botanicals.some(({ id }) => id === 'coffee_ground'),
+      note('plan_crack'),
+    ),
+    ...when(has('pectin'), note('plan_pectin')),
+    ...when(isZest, note('plan_citrus_cloud')),
+    ...when(has('louche_anethole'), note('plan_anethole_cloud')),
+    ...when(has('chlorophyll'), note('plan_green')),
+    { group: 'notes', key: 'plan_spent', values: { keptBackMl: steep.keptBackMl, rinse } },
+    ...when(waterG.value > 0, note('plan_water')),
+    { group: 'notes', key: 'plan_estimates', values: { memoryIds } },
+    note('plan_law'),
+  ]
+}

@@ -1,0 +1,106 @@
+import { hazards, type Severity } from '../../../core/botanical/evidence/hazards.ts'
+import { liquidFrom } from '../../../core/liquid/liquid.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import type { Plan, PlanWish } from '../../../core/recipe/plan/plan.ts'
+import { withoutTrace } from '../../../core/recipe/plan/without-trace.ts'
+import type { Reply } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { outcomeCautions, withoutKeeping } from '../calculate/outcome-reply.ts'
+import { isSyrup } from '../calculate/syrup-reply.ts'
+import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { type BatchSaid, type PlanInput, planData, plantsSaid } from './plan-data.ts'
+import { dayNotes, type PlantLimit } from './plan-day-notes.ts'
+import { hazardCautions } from './plan-hazards.ts'
+import { assumedNotes, doseNotes, jarNotes } from './plan-notes.ts'
+import { addedLater, planRows } from './plan-rows.ts'
+import { unknownCautions, unknownNotes } from './plan-unknown.ts'
+
+const MOST_CAUTIONS = 3
+/** A strength of 40 % vol is one, whatever its last digit. */
+const ROUNDING = 1e-6
+
+const RANK: { readonly [Key in Severity]: number } = { critical: 0, high: 1, medium: 3, low: 4, quality: 5 }
+/** The caution about flame stands after what may kill or set off an allergy, before the rest. */
+const OTHERS_RANK = 2
+
+const strongestPercent = ({ steeping }: Plan): number =>
+  Math.min(100, Math.max(...steeping.spirits.map(({ abvPercent }) => abvPercent.value)) + ROUNDING)
+
+/** That the jar, or what comes of it, may not keep: of the drink by what is wished for, which is exact. */
+function keepingCautions({ steep, keeping, targets }: Plan): readonly Message<'cautions'>[] {
+  const { jarAbvPercent: abvPercent, jarSugarGPerL: sugarGPerL } = steep
+  const wished = { abvPercent: exactly(targets.abvPercent), sugarGPerL: exactly(targets.sugarGPerL) }
+  return [
+    ...(steep.keeping === 'keeps'
+      ? []
+      : [{ group: 'cautions', key: 'plan_jar_undecided', values: { abvPercent, sugarGPerL } } as const]),
+    ...(keeping === 'keeps' ? [] : [{ group: 'cautions', key: 'keeps_undecided', values: wished } as const]),
+  ]
+}
+
+/** Worst first, the plants' own among those of strong spirit; the same hazard of several plants once. */
+export function planCautions(plan: Plan): readonly Message<'cautions'>[] {
+  const botanicals = plan.plants.map(({ botanical }) => botanical)
+  const spirit = liquidFrom({ volumeMl: 1, abvPercent: strongestPercent(plan), sugarGPerL: 0 })
+  const others = outcomeCautions(plan.outcome, plan.sugarStays, [spirit])
+  const ranked = [
+    ...hazardCautions(botanicals).map((message) => ({
+      rank: RANK[hazards[message.values.hazard].severity],
+      message,
+    })),
+    ...keepingCautions(plan).map((message) => ({ rank: RANK.high, message })),
+    ...withoutKeeping(others).map((message) => ({ rank: OTHERS_RANK, message })),
+  ]
+  const worst = ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message)
+  return [...unknownCautions(plan), ...worst].slice(0, MOST_CAUTIONS)
+}
+
+function headlineOf(plan: Plan, batch: BatchSaid): Reply['headline'] {
+  const { schedule, told, unknown } = plan
+  if (schedule === null) {
+    const values = { ...batch, names: unknown.map(({ name }) => name), strainOn: told.strainOn }
+    return { group: 'headlines', key: 'plan_unknown', values }
+  }
+  const { strainFrom, strainBy, ready, isHours } = schedule
+  return {
+    group: 'headlines',
+    key: 'plan',
+    values: { ...batch, later: addedLater(plan, schedule), strainFrom, strainBy, ready, isHours },
+  }
+}
+
+/** The whole batch: what to buy, what goes in, the days, what comes out. */
+export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit: PlantLimit): Reply {
+  const plan = withoutTrace(planned)
+  const { sugarG, steeping, outcome } = plan
+  const { volumeMl, abvPercent } = outcome
+  const plants = plantsSaid(input, plan)
+  const allSugarG = {
+    value: sugarG.value + steeping.sugarG.value,
+    plusMinus: Math.hypot(sugarG.plusMinus, steeping.sugarG.plusMinus),
+  }
+  const batch = { spirits: steeping.spirits, plants, allSugarG, volumeMl, bottles: plan.filled.bottles }
+  return {
+    headline: headlineOf(plan, batch),
+    table: planRows(wish, plan, plants),
+    sure: [
+      {
+        group: 'sure',
+        key: 'plan_expected',
+        values: { abvPercent, volumeMl, isSyrup: isSyrup(plan) || sugarG.value === 0 },
+      },
+    ],
+    notes: [
+      ...unknownNotes(plan),
+      ...assumptionNotes(input),
+      ...assumedNotes(input, wish, plan),
+      ...dayNotes(plan, input, limit),
+      ...doseNotes(input, plan),
+      ...jarNotes(plan),
+    ],
+    cautions: planCautions(plan),
+    actions: [],
+    data: planData(planned, plants),
+    kitchen: kitchenOf(input),
+  }
+}

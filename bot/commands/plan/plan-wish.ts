@@ -1,0 +1,99 @@
+import type { z } from 'zod'
+import { abvPercentAt20 } from '../../../core/liquid/measure/hydrometer.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import { abvPercent } from '../../../core/quantity/measured/precision.ts'
+import type { CalendarDay, Strength } from '../../../core/quantity/quantities.ts'
+import { heldMl } from '../../../core/recipe/plan/fill-bottles.ts'
+import type { PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
+import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
+import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
+import type { KeptDays } from '../../../core/recipe/plan/schedule.ts'
+import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { blamed, fields, type Given } from '../options/fields.ts'
+import { spiritPortions, sugarOf } from '../options/input-to-portion.ts'
+import { planFields } from './plan-fields.ts'
+
+/** What every command takes that plans a batch; the day it begins has another name in each. */
+export const planShape = {
+  of: planFields.anyPlants.optional(),
+  from: planFields.code.optional(),
+  spirit: fields.spirits.optional(),
+  strength: fields.strength.optional(),
+  bottles: planFields.bottles.optional(),
+  'to-strength': fields.wishedStrength.optional(),
+  'to-sweetness': fields.sweetness.optional(),
+  'ready-by': planFields.readyBy.optional(),
+  'steep-at': fields.spiritStrength.optional(),
+  sugar: fields.sugar.optional(),
+  'unknown-ok': planFields.yesNo.optional(),
+  days: planFields.days.optional(),
+}
+
+export type Planned = z.output<z.ZodObject<typeof planShape>>
+
+/** With the plants, named or of a recipe. */
+export type WithPlants = Planned & { readonly of: Given<PlantsRead> }
+
+export interface Setting {
+  /** The command that asks, for what it says of a missing option. */
+  readonly command: string
+  readonly today: CalendarDay
+  readonly country: string | null
+  readonly start: CalendarDay
+  /** Only to see whether it can be: what would do instead is not worked out. */
+  readonly isTrial?: boolean | undefined
+  /** Where they are another batch's; left out, the catalogue tells them. */
+  readonly kept?: KeptDays | undefined
+  /** It stands in the jar already. */
+  readonly isPoured?: boolean | undefined
+}
+
+export const spiritStrength = (strength: Strength): Measured => {
+  const read = abvPercent(strength, strength.atC === null ? 'label' : 'hydrometer')
+  return strength.atC === null ? read : { ...read, value: abvPercentAt20(read.value, strength.atC) }
+}
+
+export const missing = (command: string, option: string, example: string | null): ChatError =>
+  new ChatError('missing_option', 'missing_option', { command, option, example }, { option })
+
+/** The bottles to fill; as many of half a litre as it fills where none were said. */
+export const bottlesOf = ({ bottles }: Planned): PlanWish['bottles'] =>
+  bottles?.is ?? [{ count: null, volumeMl: USUAL_BOTTLE_ML, size: null }]
+
+export const readyByOf = (
+  { 'ready-by': readyBy }: Planned,
+  setting: Pick<Setting, 'today' | 'country'>,
+): CalendarDay | null => (readyBy === undefined ? null : blamed('ready-by', () => readyBy.is.read(setting)))
+
+/** Lines that run. */
+const HOW_MUCH = [
+  '/plan of:10 lemons spirit:1 l strength:95%',
+  '/plan of:10 lemons bottles:4 x 500 ml strength:95%',
+] as const
+
+/** What is wished for, in core's words. */
+export function planWish(input: WithPlants, { command, today, country, start, kept, isPoured }: Setting): PlanWish {
+  const bottles = bottlesOf(input)
+  const toFind = input.spirit === undefined
+  if (toFind && heldMl(bottles) === null && command !== 'plan') throw missing(command, 'spirit', 'spirit:1 l 95%')
+  if (toFind && heldMl(bottles) === null) {
+    throw new ChatError('missing_option', 'spirit_or_bottles', { examples: HOW_MUCH }, { option: 'bottles' })
+  }
+  if (toFind && input.strength === undefined) throw missing(command, 'strength', 'strength:95%')
+  return {
+    plants: input.of.is.plants.map(({ botanical, massG, count }) => ({ botanical, massG, count })),
+    unknown: input.of.is.unknown.map(answeredFor),
+    steepFor: input.days?.is ?? null,
+    spirits: input.spirit === undefined ? null : spiritPortions(input.spirit.is, input.strength),
+    spiritAbvPercent: input.strength === undefined ? exactly(0) : spiritStrength(input.strength.is),
+    steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
+    sugarG: sugarOf(input.sugar),
+    named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
+    bottles,
+    start,
+    readyBy: readyByOf(input, { today, country }),
+    kept,
+    isPoured,
+  }
+}

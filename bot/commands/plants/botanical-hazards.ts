@@ -1,0 +1,32 @@
+import type { Botanical } from '../../../core/botanical/botanical.ts'
+import { type HazardKey, hazards, type Severity } from '../../../core/botanical/evidence/hazards.ts'
+
+export interface HazardOf {
+  readonly hazard: HazardKey
+  /** The plants that have it. */
+  readonly ids: readonly string[]
+}
+
+export const SEVERITY_RANK: { readonly [Key in Severity]: number } = {
+  critical: 0,
+  high: 1,
+  medium: 2,
+  low: 3,
+  quality: 4,
+}
+
+export const rankOf = ({ hazard }: HazardOf): number => SEVERITY_RANK[hazards[hazard].severity]
+
+/** Whether it spoils the look only. */
+export const isOfLook = ({ hazard }: HazardOf): boolean => hazards[hazard].severity === 'quality'
+
+/** Every hazard of these plants once, worst first. */
+export function hazardsOf(botanicals: readonly Botanical[]): readonly HazardOf[] {
+  const keys = [...new Set(botanicals.flatMap((botanical) => botanical.hazards))]
+  return keys
+    .map((hazard) => ({
+      hazard,
+      ids: botanicals.filter((botanical) => botanical.hazards.includes(hazard)).map(({ id }) => id),
+    }))
+    .toSorted((one, other) => rankOf(one) - rankOf(other))
+}

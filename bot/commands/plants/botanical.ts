@@ -1,0 +1,108 @@
+import { z } from 'zod'
+import type { Botanical } from '../../../core/botanical/botanical.ts'
+import { botanicalById, catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { productFiles } from '../../../core/botanical/evidence/product-files.ts'
+import { steepEvidenceOf } from '../../../core/botanical/evidence/steep-evidence.ts'
+import type { Found } from '../../../core/botanical/find/find.ts'
+import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
+import { defineCommand } from '../../chat/command.ts'
+import type { Data, Reply } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { row } from '../calculate/outcome-reply.ts'
+import { fields } from '../options/fields.ts'
+import { kitchenOf } from '../options/input-units.ts'
+import { hazardsOf, isOfLook } from './botanical-hazards.ts'
+import { plantRows } from './botanical-rows.ts'
+
+type Note = Message<'notes'>
+
+function plantNotes({ botanical, saidState, corrected }: Found): readonly Note[] {
+  const { id, form, preparation, timesDays } = botanical
+  const evidence = steepEvidenceOf(id)
+  const files = productFiles.filter(({ botanicals }) => botanicals.includes(id))
+  const isFormTaken = saidState === null && mayBeDried(botanical, false)
+  const usualState = botanicalById(id).form.state
+  const knownAs = usualState === form.state ? null : usualState
+  const forms = [{ id, state: form.state }]
+  const looks = hazardsOf([botanical]).filter(isOfLook)
+  return [
+    ...(corrected ? [{ group: 'notes', key: 'botanical_corrected', values: { ids: [id] } } as const] : []),
+    ...(isFormTaken ? [{ group: 'notes', key: 'botanical_form_taken', values: { forms } } as const] : []),
+    ...(preparation.length === 0
+      ? []
+      : [{ group: 'notes', key: 'botanical_steps', values: { steps: preparation, knownAs } } as const]),
+    ...evidence.map(({ key }): Note => ({ group: 'notes', key: 'botanical_evidence', values: { evidence: key } })),
+    {
+      group: 'notes',
+      key: 'botanical_habit',
+      values: { byAnalogy: timesDays.byAnalogy, trust: timesDays.trust, measured: evidence.length > 0 },
+    },
+    ...files.map((file): Note => ({ group: 'notes', key: 'botanical_file', values: { file } })),
+    ...looks.map((values): Note => ({ group: 'notes', key: 'botanical_look', values })),
+  ]
+}
+
+function plantData(plant: Botanical): { readonly [name: string]: Data } {
+  const { id, names, form, dose, timesDays, spiritPercent, waterFraction, sugarsFraction, ceiling } = plant
+  const { tasteFrom, usualMin, usualMax, latest, restMin, restMax } = timesDays
+  return {
+    id,
+    latin: names.latin[0] ?? null,
+    form: form.state,
+    cut: form.cut,
+    doseGPerL: { min: dose.minGPerL, typical: dose.typicalGPerL, max: dose.maxGPerL },
+    timesDays: { tasteFrom, usualMin, usualMax, latest, restMin, restMax },
+    strengthPercent: { min: spiritPercent.min, max: spiritPercent.max },
+    waterFraction: waterFraction.value,
+    sugarsFraction: sugarsFraction?.value ?? null,
+    ceilingGPerL: ceiling?.gPerLSpirit ?? null,
+    hazards: hazardsOf([plant]).map(({ hazard }) => hazard),
+  }
+}
+
+function plantReply(found: Found): Omit<Reply, 'kitchen'> {
+  const { botanical } = found
+  const { id, form, dose, timesDays } = botanical
+  return {
+    headline: { group: 'headlines', key: 'botanical', values: { id, state: form.state, dose, timesDays } },
+    table: plantRows(botanical),
+    sure: [],
+    notes: plantNotes(found),
+    cautions: hazardsOf([botanical])
+      .filter((each) => !isOfLook(each))
+      .map((values) => ({ group: 'cautions', key: 'botanical_hazard', values })),
+    actions: [],
+    data: plantData(botanical),
+  }
+}
+
+function kindsReply(): Omit<Reply, 'kitchen'> {
+  const kinds = [...new Set(catalogue.map(({ kind }) => kind))].map((kind) => ({
+    kind,
+    ids: catalogue.filter((plant) => plant.kind === kind).map(({ id }) => id),
+  }))
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'botanical_kinds',
+      values: { plants: catalogue.length, kinds: kinds.length },
+    },
+    table: kinds.map(({ kind, ids }) =>
+      row(`botanical_kind_${kind}`, { group: 'cells', key: 'botanical_names', values: { ids } }),
+    ),
+    sure: [],
+    notes: [],
+    cautions: [],
+    actions: [],
+    data: { kinds },
+  }
+}
+
+export const botanicalCommand = defineCommand({
+  path: 'botanical',
+  input: z.object({ of: fields.botanical.optional() }),
+  run(input) {
+    const reply = input.of === undefined ? kindsReply() : plantReply(input.of.is)
+    return { ...reply, kitchen: kitchenOf(input) }
+  },
+})

@@ -1,0 +1,67 @@
+import { z } from 'zod'
+import { defineCommand } from '../../chat/command.ts'
+import type { Message } from '../../text/words.ts'
+import { caution } from '../calculate/outcome-reply.ts'
+import { fields } from '../options/fields.ts'
+import { kitchenOf } from '../options/input-units.ts'
+import { hazardsOf, isOfLook, rankOf, SEVERITY_RANK } from './botanical-hazards.ts'
+
+interface Ranked {
+  readonly rank: number
+  readonly message: Message<'cautions'>
+}
+
+const { critical, high, medium } = SEVERITY_RANK
+
+/** What holds for any jar; the plants' own of the same rank stand before them. */
+const MAKING: readonly Ranked[] = [
+  { rank: critical, message: caution('making_food_spirit') },
+  { rank: critical, message: caution('making_no_flame') },
+  { rank: critical, message: caution('law_and_doctor') },
+  { rank: critical, message: caution('making_children') },
+  { rank: high, message: caution('making_spent_plants') },
+  { rank: high, message: caution('making_no_distilling') },
+  { rank: high, message: caution('making_no_lead') },
+  { rank: high, message: caution('making_no_dairy_egg') },
+  { rank: medium, message: caution('cool_first') },
+]
+
+export const cautionsCommand = defineCommand({
+  path: 'cautions',
+  input: z.object({ of: fields.botanicals }),
+  run(input) {
+    const plants = input.of.is.map(({ botanical }) => botanical)
+    const ids = plants.map(({ id }) => id)
+    const all = hazardsOf(plants)
+    const own = all.filter((each) => !isOfLook(each))
+    const corrected = input.of.is.filter((found) => found.corrected).map(({ botanical }) => botanical.id)
+    const ranked: readonly Ranked[] = [
+      ...own.map(
+        (values): Ranked => ({
+          rank: rankOf(values),
+          message: { group: 'cautions', key: 'botanical_hazard', values },
+        }),
+      ),
+      ...MAKING,
+    ]
+    return {
+      headline: {
+        group: 'headlines',
+        key: 'cautions_of',
+        values: { ids, ofPlants: own.length, ofMaking: MAKING.length },
+      },
+      table: [],
+      sure: [],
+      notes: [
+        ...(corrected.length === 0
+          ? []
+          : [{ group: 'notes', key: 'botanical_corrected', values: { ids: corrected } } as const]),
+        ...all.filter(isOfLook).map((values): Message<'notes'> => ({ group: 'notes', key: 'botanical_look', values })),
+      ],
+      cautions: ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message),
+      actions: [],
+      data: { ids, hazards: all.map(({ hazard }) => hazard) },
+      kitchen: kitchenOf(input),
+    }
+  },
+})

@@ -1,0 +1,133 @@
+import { isoDay } from '../../core/quantity/time/calendar-day.ts'
+import { dayNumber } from '../../core/quantity/time/day-number.ts'
+import { dayAt, instantOf } from '../../core/quantity/time/zone.ts'
+import type { Store } from '../../store/store.ts'
+import { drawFiles } from '../chat/draw-files.ts'
+import { execute } from '../chat/execute.ts'
+import { explain } from '../chat/grammar/explain.ts'
+import type { Reply } from '../chat/reply.ts'
+import type { Surface } from '../reminders/delivery.ts'
+import type { Desk } from '../terminal/chat/terminal-session.ts'
+import type { SaveFile } from '../terminal/files/save-file.ts'
+import { render } from '../terminal/show/render.ts'
+import { wrap } from '../terminal/show/wrap.ts'
+import type { SeasonStep, SeasonText } from '../text/en/season.ts'
+import { remindNext } from './jump-to-next-reminder.ts'
+import { brevity } from './shorten-reply.ts'
+
+/** What a season is played with. */
+export interface Stage extends Pick<Desk, 'commands' | 'speech' | 'screen' | 'log' | 'out' | 'isHeard' | 'ended'> {
+  readonly season: SeasonText
+  /** Of nobody yet. */
+  readonly store: Store
+  /** Null: the pictures it comes with are not drawn. */
+  readonly saveFile: SaveFile | null
+  /** Waited after whatever is shown, where somebody reads along. */
+  readonly pause: () => Promise<void>
+}
+
+const USER = 'local'
+
+const momentOf = (zone: string, { at }: SeasonStep): number => {
+  const [day = '', time = ''] = at.split(' ')
+  const [hour, minute] = time.split(':')
+  return instantOf(zone, dayNumber(day), Number(hour) * 60 + Number(minute))
+}
+
+/** What a nudge asks for, kind by kind. */
+const asksFor = ({ data: { duties } }: Reply): readonly string[] => [
+  ...new Set((duties as readonly { readonly duty: string }[]).map(({ duty }) => duty)),
+]
+
+/** Prints under the day's heading; an empty line only around what is long. */
+function printer({ out, season, screen }: Stage) {
+  let [day, isRoomy] = ['', true]
+  const print = (text: string, nowMs: number, isLong: boolean): void => {
+    const today = dayAt(season.zone, nowMs)
+    const isNewDay = isoDay(today) !== day
+    if (isNewDay) out(`${day === '' ? '' : '\n'}${season.heading(today)}\n`)
+    else if (isLong || isRoomy) out('\n')
+    day = isoDay(today)
+    isRoomy = isLong
+    out(`${isLong ? text : text.replaceAll('\n\n', '\n')}\n`)
+  }
+  const remark = (text: string, nowMs: number): void =>
+    print(wrap(season.remark(text), screen.width).join('\n'), nowMs, false)
+  return { print, remark }
+}
+
+/**
+ * Plays a season in the real code with a clock that runs by itself: what is typed, what is answered, and every nudge when
+ * it comes. Reminders to shake are answered at once, and shown the first time only.
+ */
+export async function playSeason(stage: Stage): Promise<void> {
+  const { season, store, commands, speech, screen, log, out, pause, saveFile, isHeard, ended } = stage
+  const { zone } = season
+  const { print, remark } = printer(stage)
+  const shorten = brevity()
+  const nudges: Reply[] = []
+  let nowMs = 0
+  let isShakingShown = false
+  let isQuiet = false
+
+  const answerTo = async (line: string): Promise<{ readonly path: string; readonly reply: Reply }> => {
+    const place = { kind: 'console' } as const
+    const outcome = await execute(line, { userId: USER, place, assumedZone: zone, store, commands, nowMs, log })
+    if (!outcome.ok) throw new Error(explain(outcome, speech))
+    if (saveFile !== null) {
+      const drawn = await drawFiles(outcome.reply, speech.words, log)
+      for (const { name, bytes } of drawn) if (bytes !== null) await saveFile(name, bytes)
+    }
+    return outcome
+  }
+  const type = async (line: string): Promise<void> => {
+    const { path, reply } = await answerTo(line)
+    if (isQuiet) return
+    const brief = shorten(reply, path)
+    print(`${speech.console.prompt()}${line}\n${render(brief.reply, speech, screen)}`, nowMs, brief.isWhole)
+    await pause()
+  }
+  const surface: Surface = {
+    placeOf: () => ({ kind: 'console' }),
+    after: () => null,
+    send: async ({ reply }) => {
+      nudges.push(reply)
+      return 'sent'
+    },
+  }
+  const show = async (nudge: Reply): Promise<void> => {
+    const kinds = asksFor(nudge)
+    const isShake = kinds.includes('shake')
+    if (!isQuiet && (kinds.length > 1 || !isShake || !isShakingShown)) {
+      const { reply, isWhole } = shorten(nudge, 'nudge')
+      print(render(reply, speech, screen), nowMs, isWhole)
+      await pause()
+    }
+    if (!isShake) return
+    if (isShakingShown) return void (await answerTo(season.shaken))
+    isShakingShown = true
+    await type(season.shaken)
+    remark(season.shakesLeftOut, nowMs)
+  }
+  /** Every nudge until a step; false where the season is ended. */
+  const pass = async (untilMs: number): Promise<boolean> => {
+    for (let dueMs: number | null = nowMs; dueMs !== null; ) {
+      if (ended.aborted || !isHeard()) return false
+      dueMs = await remindNext({ userId: USER, store, surface, assumedZone: zone, log }, untilMs)
+      nowMs = dueMs ?? untilMs
+      for (const nudge of nudges.splice(0)) await show(nudge)
+    }
+    return true
+  }
+
+  for (const step of season.steps) {
+    isQuiet = step.isQuiet ?? false
+    if (!(await pass(momentOf(zone, step)))) return
+    if (step.remark !== undefined) remark(step.remark, nowMs)
+    for (const line of step.lines) {
+      if (ended.aborted) return
+      await type(line)
+    }
+  }
+  out(`\n${wrap(season.end, screen.width).join('\n')}\n`)
+}

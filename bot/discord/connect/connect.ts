@@ -1,0 +1,121 @@
+import type { Client } from 'discord.js'
+import { trace } from '../../chat/trace.ts'
+import type { StopReminding } from '../../reminders/start-reminders.ts'
+import type { ConnectionFault } from '../../text/en/connection.ts'
+import type { InteractionDesk } from '../receive/interaction-context.ts'
+import { type Interactions, interactionsFor } from '../receive/on-interaction.ts'
+import { takeAwayLeft } from './left-commands.ts'
+import { loginFault } from './login-fault.ts'
+import { answersRest, newClient, type Sending } from './new-client.ts'
+import { registerIfChanged } from './register.ts'
+import { registrationOf } from './registration.ts'
+import { restFault } from './rest-fault.ts'
+import { newShards, type Shards } from './shards.ts'
+import { atMost } from './timeout.ts'
+import { isToken } from './token.ts'
+
+/** How long stopping waits for what is open; then it is left as it is. */
+const MOST_STOPPING_MS = 10_000
+
+export interface ConnectionDesk extends Omit<InteractionDesk, 'answers' | 'rest'>, Sending {
+  readonly token: string
+  /** Where commands are registered; null: everywhere. */
+  readonly guildId: string | null
+  /** Ends it. */
+  readonly ended: AbortSignal
+  /** @param heardMs - when Discord was last heard of; null before it ever was */
+  readonly remind: (client: Client<true>, heardMs: () => number | null) => Promise<StopReminding>
+}
+
+const aborted = (signal: AbortSignal): Promise<'ended'> =>
+  new Promise((resolve) => {
+    if (signal.aborted) resolve('ended')
+    else signal.addEventListener('abort', () => resolve('ended'), { once: true })
+  })
+
+/** Whether the commands are registered as they are now. */
+const registerAtStart = async (client: Client<true>, desk: ConnectionDesk): Promise<boolean> => {
+  const { commands, language, guildId, log } = desk
+  const { connection, registration } = language
+  const all = registrationOf(commands, language)
+  try {
+    const isChanged = await registerIfChanged(client.rest, {
+      applicationId: client.application.id,
+      guildId,
+      commands: all,
+    })
+    log(isChanged ? registration.registered({ count: all.length, guildId }) : connection.unchanged())
+    return true
+  } catch (error) {
+    const fault = restFault(error)
+    if (fault === null) log(trace(error))
+    const sentence = fault === null ? language.problems.internal() : registration.faults[fault]({ guildId })
+    log(connection.notRegistered({ sentence }))
+    return false
+  }
+}
+
+/** Logs in; resolves when a first connection is there, or with why none can be. */
+const logIn = async (
+  client: Client,
+  desk: ConnectionDesk,
+  { up }: Shards,
+): Promise<'ready' | 'ended' | ConnectionFault> => {
+  const isReady = up.then(() => 'ready' as const)
+  try {
+    return await Promise.race([isReady, client.login(desk.token).then(() => isReady), aborted(desk.ended)])
+  } catch (error) {
+    const fault = loginFault(error)
+    if (fault === 'unknown') desk.log(trace(error))
+    return fault
+  }
+}
+
+/** Works until it is ended or Discord ends it. */
+const work = async (
+  client: Client<true>,
+  { interactions, shards, desk }: { interactions: Interactions; shards: Shards; desk: ConnectionDesk },
+): Promise<'lost' | 'outgrown' | 'ended'> => {
+  const { log, language, after, ended } = desk
+  const { connection } = language
+  const { user, guilds } = client
+  log(connection.connected({ name: user.username, id: user.id, servers: guilds.cache.size, of: shards.count() }))
+  // Those left in a server are better than none.
+  if (await registerAtStart(client, desk)) void takeAwayLeft(client, desk)
+  const reminding = desk.remind(client, shards.heardMs)
+  reminding.catch((error: unknown) => log(`reminders: ${trace(error)}`))
+  const why = await Promise.race([shards.lost, aborted(ended)])
+  if (why === 'ended') log(connection.stopping())
+  const reminded = reminding.then((stop) => stop()).catch(() => undefined)
+  await Promise.all([interactions.stop(MOST_STOPPING_MS), atMost(MOST_STOPPING_MS, reminded, after)])
+  return why
+}
+
+/**
+ * Connects to Discord and answers there until `ended`; returns the exit code. discord.js is loaded here and not before.
+ * What goes wrong is said in one sentence, and the token is never part of it.
+ */
+export async function connect(desk: ConnectionDesk): Promise<0 | 1> {
+  const { token, log, language } = desk
+  const { faults, stopped } = language.connection
+  if (!isToken(token)) {
+    log(faults.wrong_token())
+    return 1
+  }
+  const discord = await import('discord.js')
+  const shards = newShards(discord, { ...desk, connection: language.connection })
+  const client = newClient(discord, desk, shards.buildStrategy)
+  shards.watch(client)
+  const interactions = interactionsFor({ ...desk, answers: answersRest(discord, desk), rest: client.rest })
+  client.on('error', (error) => log(trace(error)))
+  client.on('interactionCreate', (interaction) => {
+    interactions.handle(interaction)
+    // discord.js would remember everybody's direct messages for good.
+    if (!interaction.inGuild() && interaction.channelId !== null) client.channels.cache.delete(interaction.channelId)
+  })
+  const connected = await logIn(client, desk, shards)
+  const ending = connected === 'ready' ? await work(client as Client<true>, { interactions, shards, desk }) : connected
+  await client.destroy()
+  log(ending === 'ended' ? stopped() : faults[ending]())
+  return ending === 'ended' ? 0 : 1
+}

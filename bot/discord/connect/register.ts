@@ -1,0 +1,88 @@
+import type { APIApplicationCommand, DiscordAPIError, REST, RESTOptions } from 'discord.js'
+import { trace } from '../../chat/trace.ts'
+import { commands } from '../../commands/index.ts'
+import { en } from '../../text/en/index.ts'
+import { type RegisteredCommand, registrationOf } from './registration.ts'
+import { restFault } from './rest-fault.ts'
+import { isRegistered } from './same-registration.ts'
+import { isToken } from './token.ts'
+
+/** Where commands are registered. */
+export interface Target {
+  readonly applicationId: string
+  /** Null: everywhere. */
+  readonly guildId: string | null
+  readonly commands: readonly RegisteredCommand[]
+}
+
+const routeOf = ({ applicationId, guildId }: Target): `/${string}` =>
+  guildId === null
+    ? `/applications/${applicationId}/commands`
+    : `/applications/${applicationId}/guilds/${guildId}/commands`
+
+/** A server's commands are used in that server alone. */
+const bodyOf = ({ guildId, commands: all }: Target): readonly RegisteredCommand[] =>
+  guildId === null ? all : all.map(({ integration_types: _, contexts: __, ...command }) => command)
+
+/** Puts the commands in place of all that were registered there. */
+export const register = async (rest: REST, target: Target): Promise<void> => {
+  await rest.put(routeOf(target), { body: bodyOf(target) })
+}
+
+/** Whether other commands are registered there than would be. */
+export const needsRegistering = async (rest: REST, target: Target): Promise<boolean> => {
+  const query = new URLSearchParams({ with_localizations: 'true' })
+  const known = (await rest.get(routeOf(target), { query })) as readonly APIApplicationCommand[]
+  return !isRegistered(target.commands, known, target.guildId)
+}
+
+/** What a start does: registers where that changes something, and says whether it did. */
+export const registerIfChanged = async (rest: REST, target: Target): Promise<boolean> => {
+  const isChanged = await needsRegistering(rest, target)
+  if (isChanged) await register(rest, target)
+  return isChanged
+}
+
+export interface RegisterRequest {
+  readonly token: string
+  /** Base address of Discord's REST, without its version; null: Discord's own. */
+  readonly api: string | null
+  /** Null: everywhere. */
+  readonly guildId: string | null
+  readonly log: (text: string) => void
+  /** How requests are sent, where not as usual. */
+  readonly rest?: Partial<RESTOptions>
+}
+
+/**
+ * `npm run register`: registers everything, says in one sentence how that went, and returns the exit code. The token is
+ * never part of what is logged.
+ */
+export const registerCommands = async ({
+  token,
+  api,
+  guildId,
+  log,
+  rest: options,
+}: RegisterRequest): Promise<0 | 1> => {
+  const { registered, faults } = en.registration
+  if (!isToken(token)) {
+    log(faults.wrong_token())
+    return 1
+  }
+  const { REST: Rest } = await import('discord.js')
+  const rest = new Rest({ ...(api !== null && { api }), ...options }).setToken(token)
+  try {
+    const { id } = (await rest.get('/applications/@me')) as { readonly id: string }
+    const all = registrationOf(commands, en)
+    await register(rest, { applicationId: id, guildId, commands: all })
+    log(registered({ count: all.length, guildId }))
+    return 0
+  } catch (error) {
+    const fault = restFault(error)
+    if (fault === null) log(trace(error))
+    if (fault === 'not_taken') log(JSON.stringify((error as Partial<DiscordAPIError>).rawError ?? null))
+    log(fault === null ? en.problems.internal() : faults[fault]({ guildId }))
+    return 1
+  }
+}

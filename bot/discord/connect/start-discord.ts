@@ -1,0 +1,62 @@
+import { existsSync } from 'node:fs'
+import { StorageError, type StorageProblems } from '../../../store/disk/storage-error.ts'
+import type { DiskStore } from '../../../store/open-store.ts'
+import { newDoubts } from '../../chat/retry/doubts.ts'
+import type { DiscordConfig } from '../../config.ts'
+import { noReminders } from '../../doctor/why-no-reminders.ts'
+import { closedPlaces } from '../../reminders/closed-places.ts'
+import { startReminders } from '../../reminders/start-reminders.ts'
+import { clean } from '../../text/clean.ts'
+import { wordsOf } from '../../text/words-of.ts'
+import { discordSurface } from '../nudges/nudge-surface.ts'
+import { sentNudges } from '../nudges/sent-nudges.ts'
+import type { InteractionDesk } from '../receive/interaction-context.ts'
+import { connect } from './connect.ts'
+import { after } from './timeout.ts'
+
+interface DiscordStart extends Pick<InteractionDesk, 'commands' | 'language' | 'assumedZone' | 'now' | 'log'> {
+  readonly store: DiskStore
+  /** The folder of data. */
+  readonly data: string
+  readonly ended: AbortSignal
+}
+
+/** Whether another process has the folder; whatever else is wrong with it keeps nobody from an answer. */
+async function lockedOut(store: DiskStore): Promise<StorageProblems['locked'] | null> {
+  try {
+    await store.hold()
+    return null
+  } catch (error) {
+    if (!(error instanceof StorageError)) throw error
+    return error.problem === 'locked' ? (error as StorageError<'locked'>).values : null
+  }
+}
+
+/**
+ * Answers and reminds in Discord until `ended`; returns the exit code. Where another process works on the folder it says so
+ * and does not connect: two would answer everybody, and one of them could keep nothing.
+ */
+export async function startDiscord(discord: DiscordConfig, start: DiscordStart): Promise<0 | 1> {
+  const { data, store, language, ended, log } = start
+  const words = wordsOf(language)
+  const locked = await lockedOut(store)
+  if (locked !== null) {
+    log(clean(words.problem('locked', locked, 'metric')))
+    return 1
+  }
+  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts(), sent: sentNudges() }
+  return connect({
+    ...shared,
+    ...discord,
+    after,
+    ended,
+    remind: ({ rest, user }, heardMs) =>
+      startReminders({
+        ...shared,
+        heardMs,
+        surface: discordSurface({ ...shared, rest, botUserId: user.id }),
+        hasData: () => existsSync(data),
+        complain: (error) => log(clean(noReminders(error, words, language.console))),
+      }),
+  })
+}

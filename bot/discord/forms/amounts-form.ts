@@ -1,0 +1,53 @@
+import type { APIModalInteractionResponseCallbackData } from 'discord.js'
+import { DomainError } from '../../../core/domain-error.ts'
+import type { Story } from '../../../core/jar/state/jar-state.ts'
+import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
+import { bottlesOfLeft } from '../../commands/jar/known/amounts.ts'
+import { plannedSyrup, sweetenOptions } from '../../commands/jar/known/planned-syrup.ts'
+import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../../text/en/registration.ts'
+import { type Asked, amountFields, FIELDS, type Filled, headOf } from './form.ts'
+
+export const STRAIN = 'jar strain'
+export const SWEETEN = 'jar sweeten'
+export const BOTTLE = 'jar bottle'
+
+type Form = APIModalInteractionResponseCallbackData
+
+/** A form for what came out: nothing has to be filled in. */
+export const strainingForm = (asked: Asked, text: StrainingFormText, filled: Filled): Form => ({
+  ...headOf(STRAIN, asked, text),
+  components: amountFields(FIELDS[STRAIN], text, filled),
+})
+
+/** A form for what was stirred in. */
+export const sweeteningForm = (asked: Asked, text: SweeteningFormText, filled: Filled): Form => ({
+  ...headOf(SWEETEN, asked, text),
+  components: amountFields(FIELDS[SWEETEN], text, filled),
+})
+
+/** A form for the bottles that were filled. */
+export const bottlingForm = (asked: Asked, text: BottlingFormText, filled: Filled): Form => ({
+  ...headOf(BOTTLE, asked, text),
+  components: amountFields(FIELDS[BOTTLE], text, filled),
+})
+
+/** What was worked out for a strained jar; nothing where that is not known. */
+export const sweeteningPlanned = (story: Story): Filled => {
+  const planned = plannedSyrup(story)
+  return planned === null ? {} : Object.fromEntries(sweetenOptions(planned.syrup))
+}
+
+const USUAL = [{ count: null, volumeMl: USUAL_BOTTLE_ML }] as const
+
+/** The bottles as planned, else as many of half a litre as are filled; nothing where not even one is. */
+export const bottlingPlanned = (story: Story): Filled => {
+  const { bottles } = story.started.plan
+  try {
+    const filled = bottlesOfLeft(bottles.length === 0 ? USUAL : bottles, story)
+    const texts = filled.map(({ count, volumeMl }) => `${count} x ${Number(volumeMl.toPrecision(4))} ml`)
+    return { bottles: texts.join(' + ') }
+  } catch (error) {
+    if (error instanceof DomainError && error.code !== 'internal') return {}
+    throw error
+  }
+}

@@ -1,0 +1,114 @@
+import type { APIModalInteractionResponseCallbackData } from 'discord.js'
+import type { Happening } from '../../../core/jar/entry/entry.ts'
+import { momentOf } from '../../../core/jar/entry/entry-time.ts'
+import { record } from '../../../core/jar/entry/record.ts'
+import { findJar } from '../../../core/jar/naming/find-jar.ts'
+import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import type { Jar } from '../../../store/person.ts'
+import type { Asker } from '../../chat/command.ts'
+import type { Invocation } from '../../chat/grammar/invocation.ts'
+import { findShare } from '../../commands/share/find-share.ts'
+import { parseShareRef } from '../../commands/share/share-ref.ts'
+import type {
+  BottlingFormText,
+  MakeFormText,
+  StrainingFormText,
+  SweeteningFormText,
+  TastingFormText,
+} from '../../text/en/registration.ts'
+import {
+  BOTTLE,
+  bottlingForm,
+  bottlingPlanned,
+  STRAIN,
+  SWEETEN,
+  strainingForm,
+  sweeteningForm,
+  sweeteningPlanned,
+} from './amounts-form.ts'
+import { type Asked, type Filled, jarAlone, TASTE, tastingForm } from './form.ts'
+import { makeForm, shareToMake } from './make-form.ts'
+
+type Form = APIModalInteractionResponseCallbackData
+
+interface Asking extends Pick<Asker, 'userId' | 'assumedZone'> {
+  readonly store: Pick<Asker['store'], 'read'>
+  readonly nowMs: number
+}
+
+interface FormTexts {
+  readonly tastingForm: TastingFormText
+  readonly strainingForm: StrainingFormText
+  readonly sweeteningForm: SweeteningFormText
+  readonly bottlingForm: BottlingFormText
+  readonly makeForm: MakeFormText
+}
+
+/** The form of a command on a jar. */
+interface JarForm {
+  /** As much as nothing of what it asks for: throws where that cannot follow, so that nobody measures in vain. */
+  readonly trial: Happening | null
+  /** What stands in it before anybody has filled it in. */
+  readonly planned: (story: Story) => Filled
+  readonly form: (asked: Asked, text: FormTexts, filled: Filled) => Form
+}
+
+const none = exactly(0)
+
+const JAR_FORMS: Readonly<Record<string, JarForm>> = {
+  [TASTE]: {
+    trial: null,
+    planned: () => ({}),
+    form: (asked, text, filled) => tastingForm(asked, text.tastingForm, filled),
+  },
+  [STRAIN]: {
+    trial: { kind: 'strained', measured: null, strength: null, rinseWaterG: none },
+    planned: () => ({}),
+    form: (asked, text, filled) => strainingForm(asked, text.strainingForm, filled),
+  },
+  [SWEETEN]: {
+    trial: { kind: 'sweetened', waterG: exactly(1), sugarG: none },
+    planned: sweeteningPlanned,
+    form: (asked, text, filled) => sweeteningForm(asked, text.sweeteningForm, filled),
+  },
+  [BOTTLE]: {
+    trial: { kind: 'bottled', bottles: [{ count: 1, volumeMl: 1 }] },
+    planned: bottlingPlanned,
+    form: (asked, text, filled) => bottlingForm(asked, text.bottlingForm, filled),
+  },
+}
+
+function expectFollows({ entries }: Jar, trial: Happening, { nowMs, assumedZone: zone }: Asking): void {
+  record(entries, trial, momentOf(null, { nowMs, zone, entries }), { enteredMs: nowMs, typed: [] })
+}
+
+/**
+ * The form that a call needs before it can run, null where it needs none. Throws where the jar or the share is not
+ * there or not that far, or the store cannot be read.
+ *
+ * @param filled - what stands in its fields already; null: what was planned
+ */
+export async function formFor(
+  call: Invocation,
+  asking: Asking,
+  text: FormTexts,
+  filled: Filled | null,
+): Promise<Form | null> {
+  const { store, userId } = asking
+  const shared = shareToMake(call)
+  if (shared !== null) {
+    const ref = parseShareRef(shared)
+    await findShare(ref, store)
+    return makeForm({ userId, ref }, text.makeForm, filled ?? {})
+  }
+  const jarForm = JAR_FORMS[call.path]
+  const typed = jarAlone(call)
+  if (jarForm === undefined || typed === null) return null
+  const jar = findJar(typed, (await store.read(userId)).jars)
+  const story = storyOf(jar.entries)
+  if (story === null) return null
+  if (jarForm.trial !== null) expectFollows(jar, jarForm.trial, asking)
+  const asked = { owner: userId, jarId: jar.id, jarName: story.name }
+  return jarForm.form(asked, text, filled ?? jarForm.planned(story))
+}

@@ -1,0 +1,136 @@
+import type { REST, RESTOptions } from 'discord.js'
+import { StorageError } from '../../../store/disk/storage-error.ts'
+import type { Delivery, Sent, Surface } from '../../reminders/delivery.ts'
+import { restFault } from '../connect/rest-fault.ts'
+import { APART_MS, newPace } from '../connect/send-pace.ts'
+import { type After, after as afterwards } from '../connect/timeout.ts'
+import { newTurns } from '../receive/in-turn.ts'
+import type { MessagePayload } from '../show/message-payload.ts'
+import { directMessages } from './direct-messages.ts'
+import { findNudge } from './find-nudge.ts'
+import { codeOf, nudgeFault, UNKNOWN_CHANNEL } from './nudge-fault.ts'
+import { type NudgeWriting, nudgeMessage } from './nudge-message.ts'
+import { nudgePlaces } from './nudge-place.ts'
+import type { SentNudges } from './sent-nudges.ts'
+
+/** A send has to settle within two minutes, whatever it waits for. */
+const MOST_MS = 100_000
+
+/** Reminders do not wait for a limit that outlasts a send: discord.js's `rejectOnRateLimit`. */
+export const rejectsLongWaits: NonNullable<RESTOptions['rejectOnRateLimit']> = ({ retryAfter }) => retryAfter > MOST_MS
+
+export interface DiscordReminding extends NudgeWriting {
+  readonly rest: Pick<REST, 'get' | 'post'>
+  readonly botUserId: string
+  readonly now: () => number
+  readonly log: (text: string) => void
+  /** Only tests pace it otherwise. */
+  readonly apartMs?: number
+  readonly after?: After
+  /** Told where each nudge stands. */
+  readonly sent?: Pick<SentNudges, 'add'>
+}
+
+/** Discord's numbers of people; whoever sits at a terminal is not reached here. */
+const PERSON = /^\d{17,20}$/
+
+/** Settles as the work does, or throws after `ms`; what is sent later than that is never sent. */
+const within = async <Result>(ms: number, work: (signal: AbortSignal) => Promise<Result>): Promise<Result> => {
+  const ended = new AbortController()
+  let timer: NodeJS.Timeout | undefined
+  const late = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => {
+      reject(new DOMException('took too long', 'TimeoutError'))
+      ended.abort()
+    }, ms)
+  })
+  try {
+    return await Promise.race([work(ended.signal), late])
+  } finally {
+    clearTimeout(timer)
+  }
+}
+
+/** Reminders in Discord: in the channel somebody chose, else by direct message. */
+export function discordSurface(reminding: DiscordReminding): Surface {
+  const { rest, botUserId, now, log, apartMs = APART_MS, after = afterwards, sent } = reminding
+  const inTurn = newTurns()
+  const pace = newPace(apartMs, after)
+  const dms = directMessages(rest, pace)
+  const places = nudgePlaces({ rest, now, inTurn, pace })
+
+  const post = async (
+    channelId: string,
+    { nudgeId, userId, place }: Delivery,
+    body: MessagePayload,
+    signal: AbortSignal,
+  ): Promise<Sent> => {
+    try {
+      // One at a time: discord.js knows a channel's limit only from the answer before.
+      await inTurn(`send ${channelId}`, async () => {
+        await pace()
+        signal.throwIfAborted()
+        const message = await rest.post(`/channels/${channelId}/messages`, {
+          body: { ...body, nonce: nudgeId, enforce_nonce: true },
+          signal,
+        })
+        sent?.add(userId, { channelId, messageId: (message as { readonly id: string }).id })
+      })
+      return 'sent'
+    } catch (error) {
+      const fault = nudgeFault(error)
+      if (fault === 'unknown') throw error
+      log(`nudge ${nudgeId}: Discord says ${String(codeOf(error))}`)
+      if (place.kind !== 'private') {
+        if (restFault(error) === 'no_rights') places.close(channelId)
+        return fault
+      }
+      dms.forget(userId)
+      return codeOf(error) === UNKNOWN_CHANNEL ? 'failed' : fault
+    }
+  }
+
+  /** Before anything is sent, a fault is never unknown. */
+  const channelFor = async ({ userId, place }: Delivery, signal: AbortSignal): Promise<string | Sent> => {
+    if (place.kind === 'channel') {
+      return (await places.isOpenTo(place.channelId, userId, signal)) ? place.channelId : 'impossible'
+    }
+    try {
+      return await inTurn('direct messages', () => dms.channelOf(userId, signal))
+    } catch (error) {
+      log(`direct messages of ${userId}: Discord says ${String(codeOf(error))}`)
+      return nudgeFault(error) === 'impossible' ? 'impossible' : 'failed'
+    }
+  }
+
+  const messageFor = async (delivery: Delivery): Promise<MessagePayload | null> => {
+    try {
+      return await nudgeMessage(delivery, reminding)
+    } catch (error) {
+      if (error instanceof StorageError) return null
+      throw error
+    }
+  }
+
+  return {
+    placeOf: (userId, chosen) => {
+      if (!PERSON.test(userId)) return null
+      return chosen === null || chosen.kind === 'console' ? { kind: 'private' } : chosen
+    },
+    after: ({ kind }) => (kind === 'channel' ? { kind: 'private' } : null),
+    send: (delivery) =>
+      within(MOST_MS, async (signal) => {
+        const channelId = await channelFor(delivery, signal)
+        if (channelId === 'impossible' || channelId === 'failed' || channelId === 'sent') return channelId
+        const message = await messageFor(delivery)
+        return message === null ? 'failed' : post(channelId, delivery, message, signal)
+      }),
+    findSent: ({ nudgeId, userId, place, madeMs }) =>
+      within(MOST_MS, async () => {
+        await pace()
+        const isPrivate = place.kind !== 'channel'
+        const channelId = isPrivate ? await dms.channelOf(userId) : place.channelId
+        return findNudge(rest, botUserId, { channelId, nudgeId, madeMs, isPrivate })
+      }),
+  }
+}

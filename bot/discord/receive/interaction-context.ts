@@ -1,0 +1,112 @@
+import type { Interaction, REST } from 'discord.js'
+import type { Store } from '../../../store/store.ts'
+import type { ProvePlace } from '../../chat/command.ts'
+import type { Dispatch } from '../../chat/execute.ts'
+import type { Doubts } from '../../chat/retry/doubts.ts'
+import { trace } from '../../chat/trace.ts'
+import type { ClosedPlaces } from '../../reminders/closed-places.ts'
+import type { en } from '../../text/en/index.ts'
+import type { After } from '../connect/timeout.ts'
+import type { SentNudges } from '../nudges/sent-nudges.ts'
+import { withdrawPostBy } from '../nudges/withdraw-post.ts'
+import { type CallDispatch, proofMessage, sentenceFor } from '../show/answer-messages.ts'
+import { type Answered, type Wire, wireOf } from '../show/interaction-responses.ts'
+import { respond } from '../show/respond.ts'
+import { attachmentsOf, pathOf } from './call-of.ts'
+import { placeCheck } from './check-place.ts'
+import { openAttachment } from './open-attachment.ts'
+import { isAloneIn, placeOf } from './place-of.ts'
+import { provePlaceBy } from './prove-place.ts'
+import type { Said } from './run-call.ts'
+
+export interface InteractionDesk {
+  readonly commands: Dispatch['commands']
+  readonly language: typeof en
+  readonly store: Store
+  readonly assumedZone: string
+  readonly now: () => number
+  /** Places that took no reminders. */
+  readonly closed: Pick<ClosedPlaces, 'has' | 'open' | 'close'>
+  /** Where the last reminders stand; left out, they are not changed from elsewhere. */
+  readonly sent?: SentNudges
+  /** Attempts that may have been kept. */
+  readonly doubts?: Doubts
+  readonly after: After
+  readonly log: Dispatch['log']
+  /** Base address of Discord's REST, or null: Discord's own. */
+  readonly api: string | null
+  /** Sends answers, which need no token. */
+  readonly answers: REST
+  /** Sends what the bot does by itself. */
+  readonly rest: REST
+}
+
+/** One interaction being answered. */
+export interface Turn {
+  readonly wire: Wire
+  readonly dispatch: CallDispatch
+  readonly say: (sentence: string) => Promise<Answered>
+  readonly respond: (work: Promise<Said>) => Promise<Answered>
+}
+
+/** For the log: the command, or what else it was. */
+export const nameOf = (interaction: Interaction): string =>
+  interaction.isChatInputCommand() || interaction.isAutocomplete()
+    ? `/${pathOf(interaction)}`
+    : `interaction of type ${interaction.type}`
+
+export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn => {
+  const { commands, language, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } = desk
+  const userId = interaction.user.id
+  const isAlone = isAloneIn(interaction)
+  const facts = {
+    userId,
+    channelType: interaction.channel?.type ?? null,
+    appPermissions: interaction.appPermissions?.bitfield ?? null,
+    owners: interaction.authorizingIntegrationOwners.toJSON() as Readonly<Record<string, string>>,
+  }
+  let tellSlow: CallDispatch['slow'] = () => undefined
+  const slow = new Promise<boolean>((resolve) => {
+    tellSlow = resolve
+  })
+  const sendProof = provePlaceBy({ userId, rest, message: () => proofMessage(userId, language), log })
+  const provePlace: ProvePlace = async (place) => {
+    const proof = await sendProof(place)
+    if (proof === 'sent') closed.open(userId, place)
+    if (proof === 'closed') closed.close(userId, place)
+    return proof
+  }
+  const dispatch: CallDispatch = {
+    userId,
+    place: placeOf(interaction),
+    assumedZone,
+    store,
+    lackingAt: placeCheck(facts, rest),
+    provePlace,
+    isClosed: (place) => closed.has(userId, place),
+    withdrawPost: withdrawPostBy({ rest, sentence: language.discord.withdrawn(), log }),
+    newAttempt: () => interaction.id,
+    ...(doubts !== undefined && { doubts }),
+    commands,
+    nowMs: now(),
+    log,
+    language,
+    locale: interaction.locale,
+    isAlone,
+    slow: tellSlow,
+    ...(interaction.isChatInputCommand() && { openFile: openAttachment(attachmentsOf(interaction), api) }),
+  }
+  const wire = wireOf({ answers, rest }, interaction, { after, log })
+  const sentence = (text: string) => sentenceFor(text, dispatch)
+  const excuse = (error: unknown) => {
+    log(`${nameOf(interaction)}: ${trace(error)}`)
+    return sentence(language.problems.internal())
+  }
+  return {
+    wire,
+    dispatch,
+    say: (text) => wire.message(sentence(text)),
+    respond: (work) =>
+      respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), isAlone, after, slow, log }),
+  }
+}

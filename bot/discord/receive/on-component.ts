@@ -1,0 +1,141 @@
+import type {
+  APIMessageTopLevelComponent,
+  ButtonInteraction,
+  Interaction,
+  ModalSubmitInteraction,
+  StringSelectMenuInteraction,
+} from 'discord.js'
+import { readForm } from '../forms/form.ts'
+import { formAgain } from '../forms/reopen-form.ts'
+import { sayElsewhere } from '../nudges/answered-elsewhere.ts'
+import type { Behind } from '../nudges/nudge-undo.ts'
+import { nudgeBehind, sayOnNudge, takeBackOnNudge } from '../nudges/update-nudge.ts'
+import { type CallDispatch, sentenceSaid } from '../show/answer-messages.ts'
+import type { Answered } from '../show/interaction-responses.ts'
+import { showToAll } from '../show/show-to-all.ts'
+import { keptLine, type Pressed, pressed } from './decode-button.ts'
+import type { Presses, PressOf } from './ignore-double-press.ts'
+import type { InTurn } from './in-turn.ts'
+import type { InteractionDesk, Turn } from './interaction-context.ts'
+import { readTypedLine } from './retype.ts'
+import { hasDone, type Said, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from './run-call.ts'
+import { readZoneChoice } from './zone-choice.ts'
+
+type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
+
+/** Answers buttons, choices and forms; each belongs to the person that it was made for. */
+export const componentsFor = (
+  { commands, language, now, log, rest, api, sent }: InteractionDesk,
+  inTurn: InTurn,
+  presses: Presses,
+): ((interaction: Interaction, turn: Turn) => Promise<Answered>) => {
+  const { calls, discord } = language
+  const editing = { rest, inTurn, log }
+
+  /** What came of a press or a form, on the reminders: on the one that led to it, and on those that ask the same. */
+  const sayOnNudges = async (behind: Promise<Behind | null>, work: Promise<Said>, dispatch: CallDispatch) => {
+    await sayOnNudge(behind, work, dispatch, editing)
+    const { messageId = null } = (await behind)?.button ?? {}
+    if (sent) await sayElsewhere(work, dispatch, { sent, editing, pressedOn: messageId })
+  }
+
+  const run = async (
+    interaction: ButtonInteraction,
+    press: PressOf,
+    read: Runs,
+    { dispatch: asked, respond }: Turn,
+  ): Promise<Answered> => {
+    const behind = nudgeBehind(interaction, asked)
+    const dispatch = { ...asked, behind }
+    const act = () => {
+      if (read.kind === 'again') return saidAgain(() => formAgain(read.line, dispatch), dispatch)
+      const line = () => keptLine(read.line, dispatch)
+      return read.kind === 'retype' ? saidRetype(line, dispatch) : saidTo(line, dispatch)
+    }
+    const acted = presses.once(press, now(), act, hasDone)
+    const work = acted.then((once) => {
+      // The answer goes out now: what is written on the reminder afterwards may take its time.
+      once?.answered(now())
+      return once?.result ?? sentenceSaid(calls.twice(), dispatch)
+    })
+    try {
+      return await respond(work)
+    } finally {
+      await sayOnNudges(behind, work, dispatch)
+      if (read.kind === 'line') await takeBackOnNudge(read.nudgeId, work, dispatch, editing)
+    }
+  }
+
+  const show = async (interaction: ButtonInteraction, press: PressOf, { wire, say }: Turn): Promise<Answered> => {
+    const first = await presses.once(press, now(), async () => true, Boolean)
+    if (first === null) return say(calls.twice())
+    try {
+      const components = interaction.message.components.map((each) => each.toJSON()) as APIMessageTopLevelComponent[]
+      return await showToAll(components, { wire, api, picturesGone: discord.picturesGone() })
+    } finally {
+      first.answered(now())
+    }
+  }
+
+  const press = async (interaction: ButtonInteraction, turn: Turn): Promise<Answered> => {
+    const { dispatch, say } = turn
+    const read = pressed(interaction.customId, dispatch.userId)
+    if (read.kind === 'not_yours') return say(calls.notYours())
+    if (read.kind === 'unknown' || read.kind === 'typed') return say(calls.unknownButton())
+    // What anybody may press, several may press at once.
+    const { userId } = dispatch
+    const pressOf = { button: `${interaction.message.id} ${interaction.customId} ${userId}`, userId }
+    return read.kind === 'show' ? show(interaction, pressOf, turn) : run(interaction, pressOf, read, turn)
+  }
+
+  const submit = async (
+    interaction: ModalSubmitInteraction,
+    { dispatch: asked, respond, say }: Turn,
+  ): Promise<Answered> => {
+    const read = pressed(interaction.customId, asked.userId)
+    if (read.kind === 'not_yours') return say(calls.notYours())
+    if (read.kind === 'typed') {
+      const typed = saidToTyped(readTypedLine(interaction.components), asked)
+      presses.otherwise(asked.userId, typed.then(hasDone))
+      try {
+        return await respond(typed)
+      } finally {
+        await sayOnNudges(Promise.resolve(null), typed, asked)
+      }
+    }
+    if (read.kind !== 'line') return say(calls.unknownButton())
+    const nudge = nudgeBehind(interaction, asked)
+    const dispatch = { ...asked, behind: nudge }
+    const sent = async () => {
+      const form = readForm(read.line, interaction.components, commands)
+      return { ...form, nudge: (await nudge)?.button ?? null }
+    }
+    const work = saidToForm(sent, dispatch)
+    presses.otherwise(dispatch.userId, work.then(hasDone))
+    try {
+      return await respond(work)
+    } finally {
+      await sayOnNudges(nudge, work, dispatch)
+    }
+  }
+
+  const choose = async (
+    { customId, values }: StringSelectMenuInteraction,
+    { dispatch, respond, say }: Turn,
+  ): Promise<Answered> => {
+    const call = readZoneChoice(customId, values, dispatch.userId)
+    if (call !== null) {
+      const work = saidTo(async () => call, dispatch)
+      presses.otherwise(dispatch.userId, work.then(hasDone))
+      return respond(work)
+    }
+    return say(pressed(customId, dispatch.userId).kind === 'not_yours' ? calls.notYours() : calls.unknownButton())
+  }
+
+  return async (interaction, turn) => {
+    if (interaction.isButton()) return press(interaction, turn)
+    if (interaction.isModalSubmit()) return submit(interaction, turn)
+    if (interaction.isStringSelectMenu()) return choose(interaction, turn)
+    return turn.say(calls.unknownButton())
+  }
+}

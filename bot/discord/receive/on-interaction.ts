@@ -1,0 +1,87 @@
+import type { AutocompleteInteraction, Interaction } from 'discord.js'
+import { emergencyIn } from '../../chat/emergency.ts'
+import { trace } from '../../chat/trace.ts'
+import { atMost } from '../connect/timeout.ts'
+import { typedInForm } from '../forms/form.ts'
+import { sayElsewhere } from '../nudges/answered-elsewhere.ts'
+import { messagesOf } from '../show/answer-messages.ts'
+import type { Answered } from '../show/interaction-responses.ts'
+import { suggest } from '../suggest/autocomplete.ts'
+import { callOf, helpLine, lineTyped, pathOf, typedFor, typedIn } from './call-of.ts'
+import { newPresses } from './ignore-double-press.ts'
+import { newTurns } from './in-turn.ts'
+import { type InteractionDesk, nameOf, type Turn, turnOf } from './interaction-context.ts'
+import { componentsFor } from './on-component.ts'
+import { newRate } from './rate-limit.ts'
+import { hasDone, saidTo } from './run-call.ts'
+
+export interface Interactions {
+  /** Answers it. Never throws, and nobody waits for anybody else. */
+  readonly handle: (interaction: Interaction) => void
+  /** From now on everything is answered with a sentence; resolves when what is open has been answered, or after `mostMs`. */
+  readonly stop: (mostMs: number) => Promise<void>
+}
+
+/** What a person has typed into it. */
+const typedOf = (interaction: Interaction): string => {
+  if (interaction.isChatInputCommand()) return typedIn(interaction)
+  return interaction.isModalSubmit() ? typedInForm(interaction.components) : ''
+}
+
+/** Answers slash commands, completions, buttons, choices and forms. */
+export const interactionsFor = (desk: InteractionDesk): Interactions => {
+  const { commands, language, after, log, rest, sent } = desk
+  const { calls } = language
+  const rate = newRate()
+  const presses = newPresses()
+  const inTurn = newTurns()
+  const answerComponent = componentsFor(desk, inTurn, presses)
+  const open = new Set<Promise<void>>()
+  let isStopping = false
+
+  const complete = async (interaction: AutocompleteInteraction, { wire, dispatch }: Turn): Promise<Answered> => {
+    const { name, value } = interaction.options.getFocused(true)
+    const typing = { path: pathOf(interaction), option: name, typed: value, jar: typedFor(interaction, 'jar') }
+    return wire.choices(isStopping ? [] : await suggest(typing, dispatch, language.suggestions))
+  }
+
+  const answer = async (interaction: Interaction): Promise<Answered> => {
+    const turn = turnOf(interaction, desk)
+    const { dispatch, respond, say } = turn
+    if (interaction.isAutocomplete()) return complete(interaction, turn)
+    // Somebody harmed is answered also where nothing else is.
+    const emergency = await emergencyIn(typedOf(interaction), dispatch)
+    if (emergency !== null) return respond(messagesOf(emergency, dispatch))
+    if (isStopping) return say(calls.stopping())
+    const seconds = rate.take(dispatch.userId, dispatch.nowMs)
+    if (seconds > 0) return say(calls.tooFast({ seconds }))
+    if (!interaction.isChatInputCommand()) return answerComponent(interaction, turn)
+    const read = async () => helpLine(interaction) ?? callOf(interaction, commands)
+    const work = saidTo(read, dispatch, lineTyped(interaction))
+    presses.otherwise(dispatch.userId, work.then(hasDone))
+    try {
+      return await respond(work)
+    } finally {
+      if (sent) await sayElsewhere(work, dispatch, { sent, editing: { rest, inTurn, log }, pressedOn: null })
+    }
+  }
+
+  const guarded = async (interaction: Interaction): Promise<void> => {
+    try {
+      if ((await answer(interaction)) === 'too_late') log(`${nameOf(interaction)}: answered too late`)
+    } catch (error) {
+      log(`${nameOf(interaction)}: ${trace(error)}`)
+    }
+  }
+
+  return {
+    handle: (interaction) => {
+      const work = guarded(interaction).finally(() => open.delete(work))
+      open.add(work)
+    },
+    stop: async (mostMs) => {
+      isStopping = true
+      await atMost(mostMs, Promise.all(open), after)
+    },
+  }
+}

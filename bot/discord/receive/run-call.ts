@@ -1,0 +1,131 @@
+import type { APIModalInteractionResponseCallbackData } from 'discord.js'
+import { attempt, execute } from '../../chat/execute.ts'
+import { parseLine } from '../../chat/grammar/grammar.ts'
+import { HELP, help } from '../../chat/grammar/help.ts'
+import type { Invocation } from '../../chat/grammar/invocation.ts'
+import type { Filled } from '../forms/form.ts'
+import { formFor } from '../forms/form-for.ts'
+import type { KeptForm } from '../forms/reopen-form.ts'
+import { withKept } from '../nudges/unsent-reminders.ts'
+import {
+  type CallDispatch,
+  formOffered,
+  messagesOf,
+  type SaidMessages,
+  type SentBefore,
+  sentenceSaid,
+} from '../show/answer-messages.ts'
+import { pathOf } from './button-ids.ts'
+import type { TypedLine } from './call-of.ts'
+import { retypeForm } from './retype.ts'
+
+/** What is said to a call: messages, or a form before it can run, with what is said where a form comes too late. */
+export type Said =
+  | SaidMessages
+  | {
+      readonly kind: 'form'
+      readonly form: APIModalInteractionResponseCallbackData
+      readonly instead: () => Promise<SaidMessages>
+    }
+
+/** A form that was only opened, and what was refused, changed nothing. */
+export const hasDone = (said: Said): boolean => said.kind === 'messages' && said.outcome?.ok !== false
+
+const run = async (call: Invocation, dispatch: CallDispatch, sent: SentBefore | null): Promise<SaidMessages> =>
+  messagesOf(await withKept(await execute(call, dispatch), dispatch), dispatch, sent)
+
+/** The call's form, or null where it needs none; what it throws is said. */
+const formSaid = async (
+  call: Invocation,
+  dispatch: CallDispatch,
+  filled: Filled | null,
+  sent: SentBefore | null = null,
+): Promise<Said | null> => {
+  const { language, log } = dispatch
+  const form = await attempt(
+    () => formFor(call, dispatch, language, filled),
+    () => call,
+    log,
+  )
+  if (!form.ok) return messagesOf(form, dispatch, sent)
+  if (form.result === null) return null
+  return { kind: 'form', form: form.result, instead: async () => sentenceSaid(language.calls.formLate(), dispatch) }
+}
+
+/** What a line or a call asks for: help is said at once. What it throws is said. */
+const readCall = async (read: () => Promise<string | Invocation>, { commands, language, log }: CallDispatch) =>
+  attempt(
+    async () => {
+      const call = await read()
+      if (typeof call !== 'string') return call
+      return help(call, commands, language.commands) ?? parseLine(call, commands)
+    },
+    () => null,
+    log,
+  )
+
+/**
+ * Runs what somebody called, or shows the form for what the call lacks, and says what came of it. Never throws.
+ *
+ * @param read - the line or call; what it throws is said
+ * @param typed - the line as it was typed, offered to be changed where it fails
+ */
+export async function saidTo(
+  read: () => Promise<string | Invocation>,
+  dispatch: CallDispatch,
+  typed: TypedLine | null = null,
+): Promise<Said> {
+  const asked = await readCall(read, dispatch)
+  if (!asked.ok) return messagesOf(asked, dispatch, typed)
+  const call = asked.result
+  if ('ok' in call) return messagesOf(call, dispatch, typed)
+  return (await formSaid(call, dispatch, null, typed)) ?? run(call, dispatch, typed)
+}
+
+/** Opens a line in a form of one field, to be changed and sent. Never throws. */
+export async function saidRetype(read: () => Promise<string>, dispatch: CallDispatch): Promise<Said> {
+  const { language, userId, log } = dispatch
+  const line = await attempt(read, () => null, log)
+  if (!line.ok) return messagesOf(line, dispatch)
+  const instead = async () => sentenceSaid(language.calls.formLate(), dispatch)
+  return { kind: 'form', form: retypeForm(line.result, userId, language.retypeForm), instead }
+}
+
+/** Runs a line that a form was sent with, which no other form can answer: that is a press away. Never throws. */
+export async function saidToTyped(line: string, dispatch: CallDispatch): Promise<SaidMessages> {
+  const path = pathOf(line, dispatch.commands) ?? HELP
+  const said = await saidTo(async () => line, dispatch, { line, path })
+  return said.kind === 'messages' ? said : formOffered(line, dispatch)
+}
+
+/** Opens the form again that was sent before. Never throws. */
+export async function saidAgain(read: () => Promise<KeptForm>, dispatch: CallDispatch): Promise<Said> {
+  const { commands, log } = dispatch
+  const asked = await attempt(
+    async () => {
+      const sent = await read()
+      return { sent, call: parseLine(sent.line, commands) }
+    },
+    () => null,
+    log,
+  )
+  if (!asked.ok) return messagesOf(asked, dispatch)
+  const { sent, call } = asked.result
+  return (await formSaid(call, dispatch, sent.filled)) ?? run(call, dispatch, null)
+}
+
+/** Runs what a form was sent with, and offers it again where that fails. Never throws. */
+export async function saidToForm(read: () => Promise<KeptForm>, dispatch: CallDispatch): Promise<SaidMessages> {
+  const { commands, log } = dispatch
+  const asked = await attempt(
+    async () => {
+      const sent = await read()
+      const { path, options } = parseLine(sent.line, commands)
+      return { sent, call: { path, options: { ...options, ...sent.filled } } }
+    },
+    () => null,
+    log,
+  )
+  if (!asked.ok) return messagesOf(asked, dispatch)
+  return run(asked.result.call, dispatch, asked.result.sent)
+}

@@ -1,0 +1,195 @@
+import { StorageError } from '../../../store/disk/storage-error.ts'
+import type { Asker } from '../../chat/command.ts'
+import { drawFiles } from '../../chat/draw-files.ts'
+import { attempt, type Dispatch, type Outcome } from '../../chat/execute.ts'
+import { HELP, type HelpPage } from '../../chat/grammar/help.ts'
+import type { Reply } from '../../chat/reply.ts'
+import { trace } from '../../chat/trace.ts'
+import type { en } from '../../text/en/index.ts'
+import { againId, type KeptForm } from '../forms/reopen-form.ts'
+import { type Behind, keepTrace } from '../nudges/nudge-undo.ts'
+import { type ButtonIds, buttonIds, pathOf } from '../receive/button-ids.ts'
+import type { TypedLine } from '../receive/call-of.ts'
+import { encodeCustomId } from '../receive/custom-id.ts'
+import { retypeId } from '../receive/retype.ts'
+import { zoneChoice } from '../receive/zone-choice.ts'
+import { type Speech, speechIn } from './language-for-discord.ts'
+import type { MessagePayload } from './message-payload.ts'
+import { sentenceMessage, toMessages } from './to-messages.ts'
+import { withFiles } from './with-files.ts'
+
+/** Where an app is a person's own, an answer can have so many messages with the first. */
+const MOST_MESSAGES = 5
+
+const NO_IDS: ButtonIds = new Map()
+
+export interface CallDispatch extends Dispatch {
+  readonly language: typeof en
+  /** What Discord calls the person's language: `en-GB`. */
+  readonly locale: string
+  /** Nobody else reads along: answers are ordinary messages, which stay. */
+  readonly isAlone: boolean
+  /** Told before what takes long to draw is drawn. */
+  readonly slow: (isPublic: boolean) => void
+  /** The button of a nudge that led to this; left out, or null, where none did. */
+  readonly behind?: Promise<Behind | null>
+}
+
+export interface SaidMessages {
+  readonly kind: 'messages'
+  readonly messages: readonly MessagePayload[]
+  /** What was run; null where nothing was. */
+  readonly outcome: Outcome | null
+  /** Where all who are there see it: what is told where it stands. */
+  readonly isPublic: boolean
+  readonly posted?: Reply['posted']
+}
+
+/** The zone whose days the answer means, also where the store cannot be read. */
+export const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<string> => {
+  try {
+    return (await store.read(userId)).settings.zone ?? assumedZone
+  } catch (error) {
+    if (error instanceof StorageError) return assumedZone
+    throw error
+  }
+}
+
+/** Takes back what was recorded. */
+const UNDO = /^\/jar undo /
+
+const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech: Speech) => {
+  const { userId: owner, store, commands, log, behind } = dispatch
+  if (!outcome.ok || !('reply' in outcome)) return NO_IDS
+  try {
+    const { actions } = outcome.reply
+    const own = actions
+      .filter(({ audience, isChangedFirst }) => audience === undefined && isChangedFirst === undefined)
+      .map(({ line }) => line)
+    const changed = actions.filter(({ isChangedFirst }) => isChangedFirst).map(({ line }) => line)
+    const undo = own.filter((line) => UNDO.test(line))
+    const nudge = undo.length === 0 ? null : ((await behind) ?? null)
+    const traceId = nudge === null ? null : await keepTrace(nudge, outcome.reply, { ...dispatch, speech })
+    const ids = new Map([
+      ...(await buttonIds(own, { owner, nudgeId: null }, { store, commands })),
+      ...(traceId === null ? [] : await buttonIds(undo, { owner, nudgeId: traceId }, { store, commands })),
+    ])
+    const toChange: (readonly [string, string])[] = []
+    for (const line of changed) {
+      const id = await retypeId({ line, path: pathOf(line, commands) ?? HELP }, dispatch)
+      if (id !== null) toChange.push([line, id])
+    }
+    const open = actions.flatMap(({ line, audience }): (readonly [string, string])[] => {
+      const id = audience === 'anyone' ? encodeCustomId({ owner: null, line, nudgeId: null }) : null
+      return id === null ? [] : [[line, id]]
+    })
+    return new Map([...ids, ...toChange, ...open])
+  } catch (error) {
+    // What cannot be kept is shown as a line to type.
+    if (!(error instanceof StorageError)) log(trace(error))
+    return NO_IDS
+  }
+}
+
+/** What somebody sent: a form, or a line, which can name another jar as well. */
+export type SentBefore = KeptForm | TypedLine
+
+const isForm = (sent: SentBefore): sent is KeptForm => 'filled' in sent
+
+/** The button that opens it again; null where it was not wrong, or cannot be kept. */
+const againIn = async (outcome: Outcome | HelpPage, sent: SentBefore | null, dispatch: Dispatch) => {
+  if (sent === null || outcome.ok) return null
+  if (isForm(sent) && outcome.error.code === 'wrong_stage') return null
+  try {
+    return await (isForm(sent) ? againId(sent, dispatch) : retypeId(sent, dispatch))
+  } catch (error) {
+    if (!(error instanceof StorageError)) dispatch.log(trace(error))
+    return null
+  }
+}
+
+const renderingFor = ({ userId: owner, isAlone }: CallDispatch, ids: ButtonIds, isPublic = false) => ({
+  owner,
+  isPrivate: !isPublic && !isAlone,
+  pings: false,
+  ids,
+  mostMessages: MOST_MESSAGES,
+})
+
+/** One sentence for one person. */
+export const sentenceFor = (sentence: string, dispatch: CallDispatch): MessagePayload =>
+  sentenceMessage(sentence, renderingFor(dispatch, NO_IDS), speechIn(dispatch.language, dispatch.assumedZone))
+
+/** What a place is tried with: it names whom it reminds, as reminders do. */
+export const proofMessage = (owner: string, language: CallDispatch['language']): MessagePayload =>
+  sentenceMessage(
+    language.discord.proof(),
+    { owner, isPrivate: false, pings: true, ids: NO_IDS, mostMessages: 1 },
+    speechIn(language, 'UTC'),
+  )
+
+/** The same as an answer in which nothing was run. */
+export const sentenceSaid = (sentence: string, dispatch: CallDispatch): SaidMessages => ({
+  kind: 'messages',
+  messages: [sentenceFor(sentence, dispatch)],
+  outcome: null,
+  isPublic: false,
+})
+
+/** A line that was sent in a form and asks for another: Discord takes none as the answer, so a button opens it. */
+export const formOffered = async (line: string, dispatch: CallDispatch): Promise<SaidMessages> => {
+  const { userId: owner, language, assumedZone, log } = dispatch
+  const ids = await attempt(
+    () => buttonIds([line], { owner, nudgeId: null }, dispatch),
+    () => null,
+    log,
+  )
+  if (!ids.ok) return messagesOf(ids, dispatch)
+  const customId = ids.result.get(line)
+  const { discord } = language
+  const buttons = customId === undefined ? [] : [{ label: discord.openForm(), customId, isMain: true }]
+  const speech = speechIn(language, assumedZone)
+  const message = sentenceMessage(discord.formNext(), renderingFor(dispatch, NO_IDS), speech, buttons)
+  return { kind: 'messages', messages: [message], outcome: null, isPublic: false }
+}
+
+/** A choice of zone under what took one for granted. */
+const withChoice = (
+  messages: readonly MessagePayload[],
+  outcome: Outcome | HelpPage,
+  { userId: owner, locale, nowMs, language }: CallDispatch,
+): readonly MessagePayload[] => {
+  const last = messages.at(-1)
+  if (!outcome.ok || !('reply' in outcome) || last === undefined) return messages
+  const row = zoneChoice(outcome.reply, { owner, locale, nowMs, text: language.discord })
+  if (row === null) return messages
+  return [...messages.slice(0, -1), { ...last, components: [...last.components, row] }]
+}
+
+/** An outcome as messages. A fault in the wording is excused like any other; `sent` can be opened again where it failed. */
+export const messagesOf = async (
+  outcome: Outcome | HelpPage,
+  dispatch: CallDispatch,
+  sent: SentBefore | null = null,
+): Promise<SaidMessages> => {
+  const { language, log } = dispatch
+  const path = outcome.path === null ? null : { path: outcome.path, options: {} }
+  const reply = outcome.ok && 'reply' in outcome ? outcome.reply : null
+  const isPublic = reply?.visibility === 'public'
+  const show = async () => {
+    const speech = speechIn(language, await zoneOf(dispatch))
+    const ids = await idsOf(outcome, dispatch, speech)
+    const again = await againIn(outcome, sent, dispatch)
+    const messages = toMessages(outcome, { ...renderingFor(dispatch, ids, isPublic), again }, speech)
+    if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)
+    const files = reply === null ? [] : await drawFiles(reply, speech.plainWords, log)
+    return withFiles(withChoice(messages, outcome, dispatch), files, speech)
+  }
+  const shown = await attempt(show, () => path, log)
+  const ran = 'entries' in outcome ? null : outcome
+  if (!shown.ok) {
+    const excuse = sentenceFor(language.problems.internal(), dispatch)
+    return { kind: 'messages', messages: [excuse], outcome: ran, isPublic: false }
+  }
+  return { kind: 'messages', messages: shown.result, outcome: ran, isPublic, posted: reply?.posted }
+}

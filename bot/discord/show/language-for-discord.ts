@@ -1,0 +1,51 @@
+import { once } from '../../../core/once.ts'
+import type { CommandText } from '../../chat/grammar/command-text.ts'
+import type { DiscordText } from '../../text/en/discord.ts'
+import type { en } from '../../text/en/index.ts'
+import type { Words } from '../../text/words.ts'
+import { wordsOf } from '../../text/words-of.ts'
+import { type NamedLines, namedLines } from './name-first-option.ts'
+import { stamped, unmarked } from './timestamps.ts'
+
+/** One language, as Discord needs it for one person. */
+export interface Speech {
+  /** Their days are marked, for `escapeText` to show by each reader's clocks. */
+  readonly words: Words
+  /** For labels, where Discord shows no timestamps. */
+  readonly plainWords: Words
+  readonly commands: Readonly<Record<string, CommandText>>
+  readonly discord: DiscordText
+  /** A line as Discord takes it. */
+  readonly line: NamedLines['line']
+}
+
+const adapted = (words: Words, { sentence }: NamedLines): Words => ({
+  say: (message, kitchen) => {
+    const values = unmarked(message.values)
+    return sentence(words.say({ ...message, values }, kitchen), values)
+  },
+  problem: (key, given, kitchen) => {
+    const values = unmarked(given)
+    return sentence(words.problem(key, values, kitchen), values)
+  },
+  onPictures: words.onPictures,
+})
+
+/** With the sentences in it that tell nobody where the bot runs. */
+const amongPeople = once((language: typeof en): typeof en => ({
+  ...language,
+  problems: { ...language.problems, ...language.problemsInDiscord },
+}))
+
+/** A language for somebody whose days are those of `zone` (IANA name). */
+export const speechIn = (given: typeof en, zone: string): Speech => {
+  const language = amongPeople(given)
+  const lines = namedLines(language.commands)
+  return {
+    words: adapted(wordsOf(language, stamped(zone)), lines),
+    plainWords: adapted(wordsOf(language), lines),
+    commands: language.commands,
+    discord: language.discord,
+    line: lines.line,
+  }
+}

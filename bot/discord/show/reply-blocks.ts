@@ -1,0 +1,83 @@
+import type { HelpPage } from '../../chat/grammar/help.ts'
+import type { Action, Reply } from '../../chat/reply.ts'
+import type { Kitchen } from '../../text/kitchen.ts'
+import { isOfZone } from '../receive/zone-choice.ts'
+import { shortened } from './cut-text.ts'
+import { escapeText } from './escape-text.ts'
+import type { Speech } from './language-for-discord.ts'
+import type { Block, Line } from './pages.ts'
+import { plainText } from './plain-text.ts'
+
+const LONGEST_LABEL = 200
+
+/** Small print, by Discord's markdown. */
+export const SMALL = '-# '
+
+const line = (text: string, open = '', close = ''): Line => ({ lead: '', open, text: plainText(text).trim(), close })
+
+const bold = (text: string): Line => line(text, '**', '**')
+
+/** The label in bold, then what belongs to it: on a phone they wrap as one paragraph. */
+const row = (label: string, cell: string): Line => {
+  const said = escapeText(shortened(plainText(label).trim(), LONGEST_LABEL))
+  return { ...line(cell), lead: said === '' ? '' : `**${said}** ` }
+}
+
+/** Spaces that align columns in a terminal. */
+const unaligned = (text: string): string => text.replace(/\u00a0{2,}/g, ' ')
+
+const hasText = ({ lead, text }: Line): boolean => lead !== '' || text !== ''
+
+const blocksOf = (blocks: readonly Block[]): readonly Block[] =>
+  blocks.map((block) => block.filter(hasText)).filter((block) => block.length > 0)
+
+/** What can be typed next, where it is on no button. */
+const typedBlock = (actions: readonly Action[], kitchen: Kitchen, { words, discord, line: named }: Speech): Block =>
+  actions.length === 0
+    ? []
+    : [
+        line(discord.next()),
+        ...actions.map((action) =>
+          line(discord.action(words.say<'actions'>(action.label, kitchen), named(action.line))),
+        ),
+      ]
+
+/** A reply in blocks: the answer, the worst caution first, the table, how sure it is, what to type, notes, last those of the zone. */
+export function replyBlocks(reply: Reply, toType: readonly Action[], speech: Speech): readonly Block[] {
+  const { words, discord } = speech
+  const { kitchen } = reply
+  const small = (note: Reply['notes'][number]): Line => line(words.say<'notes'>(note, kitchen), SMALL)
+  return blocksOf([
+    [bold(words.say<'headlines'>(reply.headline, kitchen))],
+    reply.cautions.map((each) => bold(discord.cautioned(words.say<'cautions'>(each, kitchen)))),
+    reply.table.map(({ label, cell }) =>
+      row(discord.rowLabel(words.say<'rows'>(label, kitchen)), unaligned(words.say<'cells'>(cell, kitchen))),
+    ),
+    reply.sure.map((each) => line(words.say<'sure'>(each, kitchen))),
+    typedBlock(toType, kitchen, speech),
+    reply.notes.filter((each) => !isOfZone(each)).map(small),
+    reply.notes.filter(isOfZone).map(small),
+  ])
+}
+
+/** Help in blocks: all commands with a line each, or one with its options and examples. */
+export function helpBlocks(page: HelpPage, { discord, line: named }: Speech): readonly Block[] {
+  const [entry] = page.entries
+  if (page.topic === null || entry === undefined) {
+    return blocksOf([
+      [bold(discord.commands())],
+      page.entries.map(({ command, summary }) => row(`/${command}`, summary)),
+      [line(discord.more(), SMALL)],
+    ])
+  }
+  return blocksOf([
+    [bold(`/${entry.command}: ${entry.summary}`)],
+    entry.options.map(({ name, text, required }) => row(`${name}:`, discord.option(text, required))),
+    entry.examples.length === 0
+      ? []
+      : [line(discord.examples()), ...entry.examples.map((example) => line(named(example)))],
+  ])
+}
+
+/** One sentence. */
+export const sentenceBlocks = (sentence: string): readonly Block[] => blocksOf([[line(sentence)]])

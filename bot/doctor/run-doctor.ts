@@ -1,0 +1,44 @@
+import { resolve } from 'node:path'
+import packageFile from '../../package.json' with { type: 'json' }
+import { inspectFolder } from '../../store/disk/inspect-folder.ts'
+import { StorageError, type StorageProblems } from '../../store/disk/storage-error.ts'
+import { clean } from '../text/clean.ts'
+import type { DoctorText } from '../text/en/doctor.ts'
+import type { Words } from '../text/words.ts'
+import { doctor } from './doctor-report.ts'
+
+const DEFAULT_WIDTH = 80
+
+export interface CheckupDesk {
+  /** The folder of data. */
+  readonly data: string
+  /** IANA name of the zone in which times are shown, which is also that of who has chosen none. */
+  readonly zone: string
+  readonly nowMs: number
+  /** Whether others may read the token in `.env`. */
+  readonly isTokenShown: boolean
+  readonly words: Words
+  readonly text: DoctorText
+  /** Columns, or null: the output's own. */
+  readonly width: number | null
+  readonly out: { readonly columns?: number; write(text: string): unknown }
+  readonly err: (text: string) => void
+}
+
+/** `npm run doctor`: looks, changes nothing, says how it is; the exit code is 1 where something has to be done. */
+export async function checkUp(desk: CheckupDesk): Promise<0 | 1> {
+  const { data, zone, nowMs, isTokenShown, words, text, width, out, err } = desk
+  try {
+    const facts = await inspectFolder(data, zone)
+    const { version } = packageFile
+    const checkup = { version, node: process.version, folder: resolve(data), facts, zone, nowMs, isTokenShown }
+    const found = doctor(checkup, text, width ?? (out.columns || DEFAULT_WIDTH))
+    out.write(found.text)
+    return found.code
+  } catch (error) {
+    if (!(error instanceof StorageError)) throw error
+    const { problem, values } = error as StorageError<'no_rights'>
+    err(`${clean(words.problem(problem, values as StorageProblems['no_rights'], 'metric'))}\n`)
+    return 1
+  }
+}

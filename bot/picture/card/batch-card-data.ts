@@ -1,0 +1,134 @@
+import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
+import { isSamePlant, plantsTakenAsAdded } from '../../../core/jar/state/later-plants.ts'
+import { strainWindow } from '../../../core/jar/tasks/steeping-series.ts'
+import { type ForGuests, forGuests } from '../../../core/label/for-guests.ts'
+import { abvPercent, sugarRoomMl, volumeMl } from '../../../core/liquid/liquid.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayNumber, isoOf } from '../../../core/quantity/time/day-number.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
+import { ingredientsOf, ratingsOf, steepedDays } from '../../commands/jar/known/batch-facts.ts'
+import type { JarView } from '../../commands/jar/view/jar-view.ts'
+
+export type MilestoneKind = 'started' | 'strained' | 'sweetened' | 'ready'
+
+export interface Milestone {
+  readonly kind: MilestoneKind
+  /** Null where neither the jar nor its plan tells. */
+  readonly day: IsoDay | null
+  /** False for what is planned, or still to come. */
+  readonly isDone: boolean
+}
+
+/** Of the whole, what each takes of its room; together 1. */
+export interface Shares {
+  readonly alcohol: number
+  readonly water: number
+  readonly sugar: number
+}
+
+/** A plant that steeped less long than the rest. */
+export interface LaterPlant extends Pick<PlantIn, 'id' | 'name'> {
+  readonly days: number
+}
+
+export interface BatchCardData extends ForGuests {
+  readonly name: string
+  readonly stage: Stage
+  readonly inJar: Ingredients
+  /** Null where the jar holds nothing. */
+  readonly made: {
+    readonly abvPercent: Measured
+    readonly sugarGPerL: Measured
+    readonly strength: Source
+    readonly shares: Shares
+  } | null
+  /** What it is to become, while it is not yet sweetened. */
+  readonly planned: Targets | null
+  readonly day: number
+  /** Whole days on the plants; null while they are in. */
+  readonly steepedDays: number | null
+  /** What went in on a later day than the first, with its own whole days. */
+  readonly laterPlants: readonly LaterPlant[]
+  /** The last one given, 1 to 5. */
+  readonly rating: number | null
+  readonly milestones: readonly Milestone[]
+  readonly today: IsoDay
+}
+
+/** From straining to sweetening, as a plan reckons. */
+const SWEETEN_DAYS = 1
+
+export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
+  const { story, stage, contents, agenda } = view
+  const { outcome, isEmpty, strength } = contents
+  const inJar = ingredientsOf(story)
+  return {
+    name: story.name,
+    stage,
+    inJar,
+    made: isEmpty
+      ? null
+      : { abvPercent: outcome.abvPercent, sugarGPerL: outcome.sugarGPerL, strength, shares: sharesOf(outcome.liquid) },
+    planned: story.sweetened === null ? story.started.plan.targets : null,
+    day: agenda.day,
+    steepedDays: steepedDays(story),
+    laterPlants: laterPlants(story),
+    ...forGuests(inJar.plants),
+    rating: ratingsOf(story).at(-1) ?? null,
+    milestones: milestonesOf(story, today),
+    today,
+  }
+}
+
+/** None while it steeps: then the day of each is told with what is in it. */
+function laterPlants(story: Story): readonly LaterPlant[] {
+  const { started, happened, strained } = story
+  if (strained === null) return []
+  const added = happened
+    .slice(0, happened.indexOf(strained))
+    .flatMap((entry) => (entry.kind === 'added' ? entry.plants.map((plant) => ({ plant, from: entry.day })) : []))
+  const taken = plantsTakenAsAdded(story).map((plant) => ({ plant, from: plant.addOn }))
+  const first = started.plants.filter(({ addOn }) => addOn === null)
+  const later = [...added, ...taken]
+    .filter(({ plant, from }) => from > started.day && !first.some((each) => isSamePlant(each, plant)))
+    .toSorted((one, other) => dayNumber(one.from) - dayNumber(other.from))
+  return later
+    .filter(({ plant }, index) => later.findIndex((each) => isSamePlant(each.plant, plant)) === index)
+    .map(({ plant: { id, name }, from }) => ({ id, name, days: dayNumber(strained.day) - dayNumber(from) }))
+}
+
+type Outcome = JarView['contents']['outcome']
+
+/** The alcohol as % vol counts it, the sugar by what it takes up, the rest is water. */
+function sharesOf(liquid: Outcome['liquid']): Shares {
+  const [alcohol, sugar] = [abvPercent(liquid) / 100, sugarRoomMl(liquid) / volumeMl(liquid)]
+  return { alcohol, water: Math.max(0, 1 - alcohol - sugar), sugar }
+}
+
+function milestonesOf(story: Story, today: IsoDay): readonly Milestone[] {
+  const { started, strained, sweetened } = story
+  const ready = readyOf(story, today)
+  return [
+    { kind: 'started', day: started.day, isDone: true },
+    { kind: 'strained', day: strained?.day ?? plannedStrain(story, today), isDone: strained !== null },
+    { kind: 'sweetened', day: sweetened?.day ?? null, isDone: sweetened !== null },
+    { kind: 'ready', day: ready, isDone: story.readyOn !== null && story.readyOn <= today },
+  ]
+}
+
+/** The last day for it, from which the plan counts on; today where that is past. */
+const plannedStrain = ({ started }: Pick<Story, 'started'>, today: IsoDay): IsoDay | null => {
+  const window = strainWindow(started)
+  return window === null ? null : isoOf(Math.max(window.closes ?? window.opens, dayNumber(today)))
+}
+
+/** The first glass; as the plan has it where the jar is not that far, later where it is late. */
+export function readyOf({ started, strained, readyOn }: Story, today: IsoDay): IsoDay | null {
+  if (readyOn !== null || strained !== null) return readyOn
+  const strain = plannedStrain({ started }, today)
+  const { restDays } = started.plan
+  return strain === null || restDays === null ? null : isoOf(dayNumber(strain) + SWEETEN_DAYS + restDays)
+}

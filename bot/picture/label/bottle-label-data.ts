@@ -1,0 +1,107 @@
+import type { PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Story } from '../../../core/jar/state/jar-state.ts'
+import { isTooStrongNeat } from '../../../core/jar/state/too-strong-neat.ts'
+import { type ForGuests, forGuests } from '../../../core/label/for-guests.ts'
+import { keepingAt } from '../../../core/liquid/keeping.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { KEEPS_DAYS } from '../../../core/recipe/plan/schedule.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { ingredientsOf } from '../../commands/jar/known/batch-facts.ts'
+import type { JarView } from '../../commands/jar/view/jar-view.ts'
+import { keepsAYear } from '../../commands/plan/plan-rows.ts'
+import { isFlammable } from '../draw/flammable-mark.ts'
+
+export interface BottleLabelData extends ForGuests {
+  readonly id: string
+  readonly name: string
+  readonly abvPercent: Measured
+  /** `planned`: what the jar is to become. */
+  readonly strength: Source | 'planned'
+  /** What the bottle holds; null where it is not known. */
+  readonly volumeMl: number | null
+  readonly bottled: IsoDay | null
+  /** Null below what keeps about a year. */
+  readonly bestBefore: IsoDay | null
+  readonly plants: readonly Pick<PlantIn, 'id' | 'name'>[]
+  readonly hasWater: boolean
+  readonly hasSugar: boolean
+  readonly isFlammable: boolean
+  /** Not to be drunk as it is. */
+  readonly isTooStrong: boolean
+  /** The worst that is wrong with it today, or with what it is to become. */
+  readonly danger: DangerKind | null
+}
+
+/** The sizes that a label is wanted for: those of the last bottling, else those planned. */
+export function bottleSizesOf({ story }: JarView): readonly number[] {
+  const bottles = story.bottled?.bottles ?? story.started.plan.bottles
+  return [...new Set(bottles.map(({ volumeMl }) => volumeMl))]
+}
+
+/** What went in beside spirit and plants, whenever it did; of the plants' own water and sugar nothing is said. */
+const wentIn = ({ happened }: Story) => ({
+  hasWater: happened.some(
+    (entry) =>
+      ('waterG' in entry && entry.waterG.value > 0) || (entry.kind === 'strained' && entry.rinseWaterG.value > 0),
+  ),
+  hasSugar: happened.some((entry) => 'sugarG' in entry && entry.sugarG.value > 0),
+})
+
+/** What a bottle will hold: before the syrup is in, what was planned; throws where nothing was. */
+function becomes({
+  story,
+  contents,
+  dangers,
+}: JarView): Pick<BottleLabelData, 'abvPercent' | 'strength' | 'hasWater' | 'hasSugar'> {
+  const { abvPercent } = contents.outcome
+  // What ferments is what it is, whatever was planned.
+  const isWeak = dangers.some(({ kind }) => kind === 'ferments')
+  if (story.sweetened !== null || story.bottled !== null || isWeak) {
+    return { abvPercent, strength: contents.strength, ...wentIn(story) }
+  }
+  const { targets } = story.started.plan
+  if (targets === null) throw new ChatError('not_found', 'label_unplanned', { jar: story.name })
+  const { hasWater } = wentIn(story)
+  return {
+    abvPercent: exactly(targets.abvPercent),
+    strength: 'planned',
+    hasWater: hasWater || targets.abvPercent < abvPercent.value - abvPercent.plusMinus,
+    hasSugar: targets.sugarGPerL > 0,
+  }
+}
+
+/** Of a jar that keeps and is planned to become what does not. */
+function plannedDanger({ strength }: Pick<BottleLabelData, 'strength'>, { started }: Story): DangerKind | null {
+  const { targets } = started.plan
+  if (strength !== 'planned' || targets === null) return null
+  const keeping = keepingAt(targets.abvPercent, targets.sugarGPerL)
+  return keeping === 'keeps' ? null : keeping
+}
+
+/** The label of one of the `bottleSizesOf`, or without a volume; throws `label_unplanned`. */
+export function bottleLabelData(view: JarView, volumeMl: number | null): BottleLabelData {
+  const { jar, story } = view
+  const made = becomes(view)
+  const { plants } = ingredientsOf(story)
+  const ready = story.readyOn
+  // A jar that may not keep while it steeps may become what does.
+  const now = view.dangers.find(({ kind }) => kind !== 'undecided' || made.strength !== 'planned')
+  const danger = now?.kind ?? plannedDanger(made, story)
+  const isKept = ready !== null && danger === null && keepsAYear(made.abvPercent.value)
+  return {
+    id: jar.id,
+    name: story.name,
+    ...made,
+    isFlammable: isFlammable(made.abvPercent),
+    isTooStrong: isTooStrongNeat(made.abvPercent),
+    danger,
+    volumeMl,
+    bottled: story.bottled?.day ?? null,
+    bestBefore: isKept ? isoDay(addDays(dayFromIso(ready), KEEPS_DAYS)) : null,
+    plants: plants.map(({ id, name }) => ({ id, name })),
+    ...forGuests(plants),
+  }
+}

@@ -1,0 +1,86 @@
+import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
+import { strainWindow } from '../../../core/jar/tasks/steeping-series.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayNumber } from '../../../core/quantity/time/day-number.ts'
+import { isFinished, type JarTask, type JarView, tasksNow } from '../../commands/jar/view/jar-view.ts'
+import { readyOf } from '../card/batch-card-data.ts'
+
+export type Phase = 'steeping' | 'straining' | 'resting'
+
+/** Days as `dayNumber` counts them, the last one outside. */
+export interface Span {
+  readonly phase: Phase
+  readonly from: number
+  readonly to: number
+}
+
+export interface ShelfJar {
+  readonly id: string
+  readonly name: string
+  readonly stage: Stage
+  readonly day: number
+  readonly ofDays: number | null
+  readonly spans: readonly Span[]
+  /** Null where it is not known. */
+  readonly readyDay: number | null
+  /** What it asks for, the most pressing first; what comes next where that is nothing. */
+  readonly tasks: readonly JarTask[]
+  /** The worst that is wrong with it today. */
+  readonly danger: DangerKind | null
+}
+
+export interface ShelfData {
+  readonly jars: readonly ShelfJar[]
+  readonly today: IsoDay
+}
+
+/** The jars that run, in the order given. */
+export const shelfData = (views: readonly JarView[], today: IsoDay): ShelfData => ({
+  jars: views.filter((view) => !isFinished(view)).map((view) => shelfJar(view, today)),
+  today,
+})
+
+function shelfJar(view: JarView, today: IsoDay): ShelfJar {
+  const { story, stage, agenda } = view
+  const ready = readyOf(story, today)
+  const readyDay = ready === null ? null : dayNumber(ready)
+  const { day, ofDays } = agenda
+  return {
+    id: view.jar.id,
+    name: story.name,
+    stage,
+    day,
+    ofDays,
+    spans: spansOf(story, dayNumber(today), readyDay),
+    readyDay,
+    tasks: tasksNow(view),
+    danger: view.dangers[0]?.kind ?? null,
+  }
+}
+
+function spansOf({ started, strained }: Story, today: number, readyDay: number | null): readonly Span[] {
+  const from = dayNumber(started.day)
+  const spans: Span[] = []
+  const add = (phase: Phase, first: number, last: number): void => {
+    if (last > first) spans.push({ phase, from: first, to: last })
+  }
+  if (strained !== null) {
+    const out = Math.max(from, dayNumber(strained.day))
+    add('steeping', from, Math.max(out, from + 1))
+    add('resting', Math.max(out, from + 1), readyDay ?? today + 1)
+    return spans
+  }
+  const window = strainWindow(started)
+  if (window === null) {
+    add('steeping', from, Math.max(today, from) + 1)
+    return spans
+  }
+  const opens = Math.max(from + 1, window.opens)
+  // The last day belongs to it, and every day that it is late.
+  const closes = Math.max(opens, window.closes ?? window.opens, today) + 1
+  add('steeping', from, opens)
+  add('straining', opens, closes)
+  if (readyDay !== null) add('resting', closes, readyDay)
+  return spans
+}

@@ -1,0 +1,32 @@
+import { explain } from '../../chat/grammar/explain.ts'
+import type { Reply } from '../../chat/reply.ts'
+import { clean } from '../../text/clean.ts'
+import type { Show } from '../chat/answer-line.ts'
+import type { Speech } from '../show/language-for-terminal.ts'
+import { unbind } from '../show/wrap.ts'
+
+const plain = (text: string): string => unbind(clean(text))
+
+const replyFields = (reply: Reply, { words }: Speech) => ({
+  data: reply.data,
+  notes: reply.notes.map((note) => ({ key: note.key, text: plain(words.say<'notes'>(note, reply.kitchen)) })),
+  cautions: reply.cautions.map((caution) => ({
+    key: caution.key,
+    text: plain(words.say<'cautions'>(caution, reply.kitchen)),
+  })),
+})
+
+/** One object on one line, for scripts; see the contract of `ask` in the developers' guide. */
+export const showJson: Show = (outcome, speech, files) => {
+  if (outcome.ok) {
+    const fields =
+      'reply' in outcome
+        ? replyFields(outcome.reply, speech)
+        : { data: { commands: outcome.entries }, notes: [], cautions: [] }
+    const written = files.length === 0 ? {} : { files: files.map(({ name, mime, path }) => ({ name, mime, path })) }
+    return JSON.stringify({ command: outcome.path, ...fields, ...written })
+  }
+  const { code, option, nearest } = outcome.error
+  const error = { code, message: unbind(explain(outcome, speech)), option, nearest }
+  return JSON.stringify({ command: outcome.path, error })
+}

@@ -1,0 +1,73 @@
+import { drawFiles } from '../../chat/draw-files.ts'
+import { emergencyIn } from '../../chat/emergency.ts'
+import { attempt, type Dispatch, execute, type Failure, type Outcome } from '../../chat/execute.ts'
+import { explain } from '../../chat/grammar/explain.ts'
+import { type HelpPage, help } from '../../chat/grammar/help.ts'
+import { trace } from '../../chat/trace.ts'
+import type { SaveFile } from '../files/save-file.ts'
+import type { SavedFile } from '../files/saved-file.ts'
+import type { Speech } from '../show/language-for-terminal.ts'
+import { render } from '../show/render.ts'
+import { renderHelp } from '../show/render-help.ts'
+import { wrapSentence } from '../show/wrap.ts'
+import type { Screen } from './screen.ts'
+
+/** What became of a line, and the words to print. */
+export interface Answer {
+  readonly text: string
+  readonly failure: Failure | null
+}
+
+/** Turns a line's outcome into what is printed. */
+export type Show = (outcome: Outcome | HelpPage, speech: Speech, files: readonly SavedFile[]) => string
+
+export const showText =
+  (screen: Screen): Show =>
+  (outcome, speech, files) => {
+    if (!outcome.ok) return wrapSentence(explain(outcome, speech), screen.width).join('\n')
+    return 'reply' in outcome ? render(outcome.reply, speech, screen, files) : renderHelp(outcome, speech, screen)
+  }
+
+/** Where the files of a reply were written; one that could not be made or written keeps nothing else back. */
+const saved = async (
+  outcome: Outcome | HelpPage,
+  { words }: Speech,
+  saveFile: SaveFile,
+  log: Dispatch['log'],
+): Promise<readonly SavedFile[]> => {
+  if (!outcome.ok || !('reply' in outcome)) return []
+  const files: SavedFile[] = []
+  for (const { name, mime, bytes } of await drawFiles(outcome.reply, words, log)) {
+    try {
+      files.push({ name, mime, path: bytes === null ? null : await saveFile(name, bytes), code: null })
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException
+      if (code === undefined) log(`${name}: ${trace(error)}`)
+      files.push({ name, mime, path: null, code: code ?? null })
+    }
+  }
+  return files
+}
+
+/** Answers one line. A fault in the wording is excused like any other. */
+export const answer = async (
+  line: string,
+  dispatch: Dispatch,
+  speech: Speech,
+  show: Show,
+  saveFile: SaveFile,
+): Promise<Answer> => {
+  const asked = await attempt(
+    () => help(line, dispatch.commands, speech.commands),
+    () => null,
+    dispatch.log,
+  )
+  const page = asked.ok ? asked.result : asked
+  // `Help, my son drank it` asks for no page.
+  const outcome = page === null ? await execute(line, dispatch) : ((await emergencyIn(line, dispatch)) ?? page)
+  const called = () => (outcome.path === null ? null : { path: outcome.path, options: {} })
+  const files = await saved(outcome, speech, saveFile, dispatch.log)
+  const shown = await attempt(() => show(outcome, speech, files), called, dispatch.log)
+  if (shown.ok) return { text: shown.result, failure: outcome.ok ? null : outcome }
+  return { text: show(shown, speech, []), failure: shown }
+}

@@ -1,0 +1,62 @@
+import { createInterface } from 'node:readline'
+import { firstExample } from '../show/language-for-terminal.ts'
+import { wrap } from '../show/wrap.ts'
+import { answer, showText } from './answer-line.ts'
+import { complete } from './complete.ts'
+import { sayAbove } from './print-above-prompt.ts'
+import type { Desk } from './terminal-session.ts'
+
+const QUIT = /^\/?(quit|exit)$/i
+
+/** The chat: greets, then answers line after line until /quit, Ctrl-D or the end of the input. */
+export const chat = async (desk: Desk): Promise<void> => {
+  const { commands, speech, screen, log, terminal } = desk
+  const greeting = speech.console.greeting({ example: firstExample(speech) })
+  desk.out(`${greeting.flatMap((line) => wrap(line, screen.width)).join('\n')}\n\n`)
+  const lines = createInterface({
+    input: desk.input,
+    ...(terminal === null ? {} : { output: terminal, removeHistoryDuplicates: true }),
+    terminal: terminal !== null,
+    prompt: speech.console.prompt(),
+    completer: (line: string) => complete(line, commands),
+    crlfDelay: Number.POSITIVE_INFINITY,
+  })
+  let isPrompting = false
+  const prompt = () => {
+    if (terminal === null) return
+    isPrompting = true
+    lines.prompt()
+  }
+  const say = (text: string) => {
+    const print = () => desk.out(`${text}\n\n`)
+    if (terminal !== null && isPrompting) sayAbove(lines, terminal, print)
+    else print()
+  }
+  // Ctrl-C forgets a line begun; on an empty one it leaves.
+  lines.on('SIGINT', () => {
+    if (lines.line === '') return lines.close()
+    lines.write(null, { ctrl: true, name: 'e' })
+    lines.write(null, { ctrl: true, name: 'u' })
+  })
+  // From here on no line is lost, however long it takes until the first is asked for.
+  const typed = lines[Symbol.asyncIterator]()
+  desk.ended.addEventListener('abort', () => lines.close(), { once: true })
+  const stopReminding = await desk.remind(say)
+  prompt()
+  let isQuit = false
+  for await (const line of typed) {
+    isPrompting = false
+    isQuit = QUIT.test(line.trim())
+    if (isQuit || !desk.isHeard()) break
+    if (line.trim() !== '') {
+      const dispatch = { ...desk.asker, commands, nowMs: desk.now(), log }
+      const { text } = await answer(line, dispatch, speech, showText(screen), desk.saveFile)
+      desk.out(`${text}\n\n`)
+    }
+    prompt()
+  }
+  isPrompting = false
+  lines.close()
+  await stopReminding()
+  if (terminal !== null) desk.out(`${isQuit ? '' : '\n'}${speech.console.goodbye()}\n`)
+}

@@ -1,0 +1,29 @@
+import type { Surface } from '../../reminders/delivery.ts'
+import type { Speech } from '../show/language-for-terminal.ts'
+import { render } from '../show/render.ts'
+import type { Screen } from './screen.ts'
+
+export interface Sitting {
+  /** Whoever sits at the terminal; nobody else is reached there. */
+  readonly userId: string
+  readonly speech: Speech
+  readonly screen: Screen
+  readonly say: (text: string) => void
+  readonly isHeard: () => boolean
+}
+
+/** Reminders in the terminal. It remembers what it printed; what an earlier one printed, nobody can tell. */
+export function consoleSurface({ userId, speech, screen, say, isHeard }: Sitting): Surface {
+  const printed = new Set<string>()
+  return {
+    placeOf: (wanted) => (wanted === userId ? { kind: 'console' } : null),
+    after: () => null,
+    async send({ nudgeId, reply }) {
+      if (!isHeard()) return 'failed'
+      say(render(reply, speech, screen))
+      printed.add(nudgeId)
+      return 'sent'
+    },
+    findSent: async ({ nudgeId }) => (printed.has(nudgeId) ? 'there' : 'unknown'),
+  }
+}

@@ -1,0 +1,29 @@
+import type { Asker } from '../../chat/command.ts'
+import type { Dispatch } from '../../chat/execute.ts'
+import type { SaveFile } from '../files/save-file.ts'
+import type { Speech } from '../show/language-for-terminal.ts'
+import type { Screen } from './screen.ts'
+
+/** What the terminal is given to work with; built in main. */
+export interface Desk {
+  readonly commands: Dispatch['commands']
+  /** Whoever sits at the terminal. */
+  readonly asker: Asker
+  readonly speech: Speech
+  readonly screen: Screen
+  /** Where the files of replies go. */
+  readonly saveFile: SaveFile
+  readonly now: () => number
+  readonly log: Dispatch['log']
+  readonly out: (text: string) => void
+  readonly err: (text: string) => void
+  /** False once nobody reads the output any more. */
+  readonly isHeard: () => boolean
+  readonly input: NodeJS.ReadableStream
+  /** Ends the chat as /quit does. */
+  readonly ended: AbortSignal
+  /** Reminds whoever sits at the terminal, at once and until it is stopped, each time as a block of text. */
+  readonly remind: (say: (text: string) => void) => Promise<() => Promise<void>>
+  /** Where a prompt and what is typed appear; null where nobody sits at a terminal. */
+  readonly terminal: NodeJS.WritableStream | null
+}

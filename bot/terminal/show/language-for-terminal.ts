@@ -1,0 +1,14 @@
+import type { CommandText } from '../../chat/grammar/command-text.ts'
+import type { ConsoleText } from '../../text/en/console.ts'
+import type { Words } from '../../text/words.ts'
+
+/** One language, as the terminal needs it. */
+export interface Speech {
+  readonly words: Words
+  readonly commands: Readonly<Record<string, CommandText>>
+  readonly console: ConsoleText
+}
+
+/** A line that runs as it stands, for greeting and usage. */
+export const firstExample = (speech: Speech): string =>
+  Object.values(speech.commands).flatMap((text) => text.examples)[0] ?? '/help'

@@ -1,0 +1,21 @@
+import type { HelpPage } from '../../chat/grammar/help.ts'
+import type { Screen } from '../chat/screen.ts'
+import { columns } from './columns.ts'
+import type { Speech } from './language-for-terminal.ts'
+import { joinBlocks } from './render.ts'
+import { wrap } from './wrap.ts'
+
+/** Help for a terminal: all commands with a line each, or one with its options and examples. */
+export const renderHelp = (page: HelpPage, { console }: Speech, { width }: Screen): string => {
+  const [entry] = page.entries
+  if (page.topic === null || entry === undefined) {
+    const rows = page.entries.map(({ command, summary }) => [`/${command}`, summary] as const)
+    return joinBlocks([[console.commands(), ...columns(rows, width)], wrap(console.more(), width)])
+  }
+  const options = entry.options.map(({ name, text, required }) => [`${name}:`, console.option(text, required)] as const)
+  return joinBlocks([
+    wrap(`/${entry.command}: ${entry.summary}`, width),
+    options.length === 0 ? [] : [console.options(), ...columns(options, width)],
+    entry.examples.length === 0 ? [] : [console.examples(), ...entry.examples.map((line) => `  ${line}`)],
+  ])
+}

@@ -1,0 +1,100 @@
+import { isAllowedName, keyOf, LONGEST_NAME_WORDS } from '../find/name-index.ts'
+import { nameWords, plainWords } from '../find/normalise-name.ts'
+import { isOneTypo } from '../find/one-typo.ts'
+import { ORDINARY } from '../find/ordinary-words.ts'
+import { isFoodName, LONGEST_FOOD_WORDS } from '../foods/foods.ts'
+import { allRefusedNames, type RefusedName } from './all-refused.ts'
+
+export interface Named extends RefusedName {
+  readonly words: readonly string[]
+}
+
+export const named: readonly Named[] = allRefusedNames.map((each) => ({ ...each, words: nameWords(each.name) }))
+
+/** Kinds whose names are everyday words: a word like them is nothing to ask about. */
+const EVERYDAY = new Set([
+  'dairy_egg',
+  'medicines',
+  'florist_flowers',
+  'unnamed_plant',
+  'plant_milk',
+  'chemicals',
+  'cracked_stones',
+  'poisonous_raw',
+  'poppy_seed',
+])
+/** As compared and as written, since a typo may sit in an ending or in a small word. */
+const spelled = named
+  .filter(({ refused }) => !EVERYDAY.has(refused.id))
+  .map((each) => ({ each, keys: [keyOf(each.words), plainWords(each.name).join(' ')] }))
+  .filter(({ each, keys: [key = ''] }) => key.replaceAll(' ', '').length >= each.typoLetters)
+
+/** A spelling, and the same without any one of its letters: two spellings that are one typo apart share one of these. */
+const withoutALetter = (key: string): readonly string[] => [
+  key,
+  ...Array.from(key, (_, at) => key.slice(0, at) + key.slice(at + 1)),
+]
+
+/** Places in `spelled`, in its order. */
+const spelledByLetters: ReadonlyMap<string, readonly number[]> = (() => {
+  const places = new Map<string, number[]>()
+  spelled.forEach(({ keys }, place) => {
+    for (const letters of new Set(keys.flatMap(withoutALetter))) {
+      const known = places.get(letters)
+      if (known === undefined) places.set(letters, [place])
+      else known.push(place)
+    }
+  })
+  return places
+})()
+
+/** The first refused name that is one typo away from one of these. */
+const firstNear = (keys: readonly string[]): Named | null => {
+  const near = keys.flatMap((key) =>
+    withoutALetter(key)
+      .flatMap((letters) => spelledByLetters.get(letters) ?? [])
+      .filter((place) => spelled[place]!.keys.some((each) => isOneTypo(key, each))),
+  )
+  return near.length === 0 ? null : spelled[Math.min(...near)]!.each
+}
+
+const LONGEST = Math.max(LONGEST_NAME_WORDS, LONGEST_FOOD_WORDS, ...named.map(({ words }) => words.length)) + 1
+
+export interface Span {
+  readonly from: number
+  readonly to: number
+  readonly key: string
+}
+
+export const spansOf = (words: readonly string[]): readonly Span[] =>
+  words.flatMap((_, from) =>
+    Array.from({ length: Math.min(LONGEST, words.length - from) }, (_each, more) => {
+      const to = from + more + 1
+      return { from, to, key: keyOf(words.slice(from, to)) }
+    }),
+  )
+
+export const lengthOf = ({ from, to }: Span): number => to - from
+export const holds = (outer: Span, inner: Span): boolean => outer.from <= inner.from && inner.to <= outer.to
+export const touches = (one: Span, other: Span): boolean => one.from < other.to && other.from < one.to
+
+/** Species of a refused genus that are food, beside those of the catalogue and of the list of foods. */
+const EDIBLE_SPECIES: ReadonlySet<string> = new Set(
+  ['Solanum tuberosum', 'Solanum melongena', 'Lonicera japonica', 'Lupinus albus'].map((name) =>
+    keyOf(nameWords(name)),
+  ),
+)
+
+export const isGood = (key: string): boolean => isAllowedName(key) || isFoodName(key) || EDIBLE_SPECIES.has(key)
+
+/** A refused name that is one typo away from some of the words, unless those words are an allowed name. */
+export const nearNameIn = (part: string): Named | null => {
+  for (const words of [nameWords(part), plainWords(part)]) {
+    const spans = spansOf(words)
+    const allowed = spans.filter(({ key }) => isGood(keyOf(nameWords(key))) || ORDINARY.has(key))
+    const open = spans.filter((span) => !allowed.some((other) => holds(other, span)))
+    const found = firstNear(open.map(({ key }) => key))
+    if (found !== null) return found
+  }
+  return null
+}

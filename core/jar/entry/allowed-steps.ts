@@ -1,0 +1,137 @@
+import { DomainError } from '../../domain-error.ts'
+import { type Of, type Stage, storyOf } from '../state/jar-state.ts'
+import type { HappeningEntry, HappeningKind } from './entry.ts'
+
+/** What is allowed, and worth a word. */
+export type UnusualKey =
+  | 'shaken_after_straining'
+  | 'added_spirit_after_straining'
+  | 'strained_early'
+  | 'sweetened_again'
+  | 'bottled_unsweetened'
+  | 'changed_after_bottling'
+  | 'opened_unbottled'
+  | 'opened_early'
+  | 'tasted_after_end'
+
+/** What has happened up to a step. */
+export interface Walk {
+  readonly happened: readonly HappeningEntry[]
+  readonly name: string
+  readonly started: Of<'started'> | null
+  readonly strained: Of<'strained'> | null
+  readonly sweetened: Of<'sweetened'> | null
+  readonly bottled: Of<'bottled'> | null
+  readonly ended: Of<'emptied'> | Of<'discarded'> | null
+  readonly hasSugar: boolean
+}
+
+export const BEFORE_ALL: Walk = {
+  happened: [],
+  name: '',
+  started: null,
+  strained: null,
+  sweetened: null,
+  bottled: null,
+  ended: null,
+  hasSugar: false,
+}
+
+/** The walk one step on. */
+export function walkOn(walk: Walk, entry: HappeningEntry): Walk {
+  const next = { ...walk, happened: [...walk.happened, entry] }
+  switch (entry.kind) {
+    case 'started':
+      return { ...next, name: entry.name, started: entry, hasSugar: entry.sugarG.value > 0 }
+    case 'added':
+      return { ...next, hasSugar: walk.hasSugar || entry.sugarG.value > 0 }
+    case 'strained':
+      return { ...next, strained: entry }
+    case 'sweetened':
+      return { ...next, sweetened: entry, hasSugar: walk.hasSugar || entry.sugarG.value > 0 }
+    case 'bottled':
+      return { ...next, bottled: entry }
+    case 'renamed':
+      return { ...next, name: entry.name }
+    case 'emptied':
+    case 'discarded':
+      return { ...next, ended: entry }
+    default:
+      return next
+  }
+}
+
+const stageIn = ({ strained, sweetened, bottled, ended }: Walk): Stage => {
+  if (ended !== null) return ended.kind
+  if (strained === null) return 'steeping'
+  if (bottled !== null) return 'resting'
+  return sweetened === null ? 'strained' : 'sweetened'
+}
+
+const NEEDS_STRAINING: readonly HappeningKind[] = ['filtered', 'sweetened', 'bottled', 'opened', 'emptied']
+
+/** Why a step cannot be the next one, or null where it can. */
+export function refusalOf(walk: Walk, entry: HappeningEntry): DomainError | null {
+  const { started, strained, ended } = walk
+  if (started === null) {
+    if (entry.kind === 'started') return null
+    return new DomainError('wrong_stage', 'before_start', { jar: walk.name, day: entry.day })
+  }
+  const refused = (first: HappeningKind | null, inTheWay: HappeningEntry | null): DomainError =>
+    new DomainError('wrong_stage', 'cannot_follow', {
+      jar: walk.name,
+      did: entry.kind,
+      stage: stageIn(walk),
+      first,
+      day: inTheWay?.day ?? null,
+    })
+  if (entry.kind === 'started') return refused(null, started)
+  if (entry.kind === 'tasted' || entry.kind === 'renamed') return null
+  if (ended !== null) return refused(null, ended)
+  if (strained === null) return NEEDS_STRAINING.includes(entry.kind) ? refused('strained', null) : null
+  const isTooLate = entry.kind === 'strained' || (entry.kind === 'added' && entry.plants.length > 0)
+  return isTooLate ? refused(null, strained) : null
+}
+
+/** What is worth a word in a step that can be the next one. */
+export function unusualIn(walk: Walk, entry: HappeningEntry): readonly UnusualKey[] {
+  const { started, strained, sweetened, bottled, ended } = walk
+  const keys: UnusualKey[] = []
+  const say = (key: UnusualKey, isSo: boolean): void => {
+    if (isSo) keys.push(key)
+  }
+  switch (entry.kind) {
+    case 'shaken':
+      say('shaken_after_straining', strained !== null)
+      break
+    case 'tasted':
+      say('tasted_after_end', ended !== null)
+      break
+    case 'added':
+      say('added_spirit_after_straining', strained !== null && entry.spirits.length > 0)
+      say('changed_after_bottling', bottled !== null)
+      break
+    case 'strained': {
+      const from = started?.plan.strainFrom ?? null
+      say('strained_early', from !== null && entry.day < from)
+      break
+    }
+    case 'filtered':
+      say('changed_after_bottling', bottled !== null)
+      break
+    case 'sweetened':
+      say('sweetened_again', sweetened !== null)
+      say('changed_after_bottling', bottled !== null)
+      break
+    case 'bottled':
+      say('bottled_unsweetened', !walk.hasSugar && started?.plan.targets?.sugarGPerL !== 0)
+      break
+    case 'opened': {
+      const readyOn = storyOf(walk.happened)?.readyOn ?? null
+      say('opened_unbottled', bottled === null)
+      say('opened_early', readyOn !== null && entry.day < readyOn)
+      break
+    }
+  }
+  return keys
+}

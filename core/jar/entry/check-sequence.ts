@@ -1,0 +1,52 @@
+import { DomainError } from '../../domain-error.ts'
+import { type Expected, judgeMeasurement } from '../state/judge-measurement.ts'
+import { stepsOf } from '../state/liquid-steps.ts'
+import { effective } from '../state/standing-entries.ts'
+import { BEFORE_ALL, refusalOf, type UnusualKey, unusualIn, type Walk, walkOn } from './allowed-steps.ts'
+import type { HappeningEntry, JarEntry } from './entry.ts'
+
+/** A step that is allowed, and worth a word. */
+export type Unusual =
+  | { readonly seq: number; readonly key: UnusualKey }
+  /** Something else was read than what was expected. */
+  | { readonly seq: number; readonly key: 'reading_surprising'; readonly expected: Expected }
+
+/** The first step that cannot follow those before it, and why. */
+export interface Stopped {
+  readonly at: HappeningEntry
+  readonly because: DomainError
+}
+
+/** How far the steps follow one another. */
+export interface Followed {
+  readonly unusual: readonly Unusual[]
+  readonly stopped: Stopped | null
+}
+
+/** Walks through what happened, in order of time, up to the first step that cannot be. */
+export function follow(entries: readonly JarEntry[]): Followed {
+  const happened = effective(entries)
+  const steps = stepsOf(happened)
+  const unusual: Unusual[] = []
+  const name = happened.find((entry) => entry.kind === 'started')?.name ?? ''
+  let walk: Walk = { ...BEFORE_ALL, name }
+  for (const entry of happened) {
+    const because = refusalOf(walk, entry)
+    if (because !== null) return { unusual, stopped: { at: entry, because } }
+    const index = steps.findIndex(({ seq }) => seq === entry.seq)
+    const soFar = steps.slice(0, index + 1).map(({ step }) => step)
+    const judged = judgeMeasurement(walk.name, soFar)
+    if (judged instanceof DomainError) return { unusual, stopped: { at: entry, because: judged } }
+    unusual.push(...unusualIn(walk, entry).map((key) => ({ seq: entry.seq, key })))
+    if (judged !== null) unusual.push({ seq: entry.seq, key: 'reading_surprising', expected: judged })
+    walk = walkOn(walk, entry)
+  }
+  return { unusual, stopped: null }
+}
+
+/** The unusual steps; throws `cannot_follow`, or what else is wrong with the first that cannot be. */
+export function expectFollows(entries: readonly JarEntry[]): readonly Unusual[] {
+  const { unusual, stopped } = follow(entries)
+  if (stopped !== null) throw stopped.because
+  return unusual
+}

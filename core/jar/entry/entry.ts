@@ -1,0 +1,127 @@
+import type { Measured } from '../../quantity/measured/measured.ts'
+import type { IsoDay } from '../../quantity/time/calendar-day.ts'
+import type { Portion } from '../../recipe/portion.ts'
+import type { Targets } from '../../recipe/targets.ts'
+
+/** A plant as it went in. */
+export interface PlantIn {
+  /** Of the catalogue; null where the maker answers for one that is not in it. */
+  readonly id: string | null
+  /** What the maker called it; shown where there is no id. */
+  readonly name: string
+  readonly massG: Measured
+  readonly count: number | null
+  /** The day the plan puts it in, where that is not the first. */
+  readonly addOn: IsoDay | null
+}
+
+/** Bottles of one size. */
+export interface BottlesOf {
+  readonly count: number
+  readonly volumeMl: number
+}
+
+/** What a jar was started to become, as planned on its first day; null where that is not known. */
+export interface PlannedBatch {
+  readonly targets: Targets | null
+  readonly tasteFrom: IsoDay | null
+  readonly strainFrom: IsoDay | null
+  readonly strainBy: IsoDay | null
+  /** From sweetening to the first glass. */
+  readonly restDays: number | null
+  /** True where the plants are done within the day; then `steepHours` counts. */
+  readonly isHours: boolean
+  readonly steepHours: { readonly min: number; readonly max: number } | null
+  /** Null count: as many as it fills. */
+  readonly bottles: readonly { readonly count: number | null; readonly volumeMl: number }[]
+}
+
+/** What goes into a jar at once. */
+export interface Ingredients {
+  readonly plants: readonly PlantIn[]
+  readonly spirits: readonly Portion[]
+  readonly waterG: Measured
+  readonly sugarG: Measured
+}
+
+/** A volume or mass as read on the vessel or the scale, at the temperature of the liquid. */
+export type ReadAmount = Pick<Portion, 'amount' | 'by' | 'atC'>
+
+/** A strength as read, see `Portion`. */
+export interface ReadStrength {
+  readonly abvPercent: Measured
+  readonly abvAtC: number | null
+  readonly readsProof: boolean
+}
+
+export interface Started extends Ingredients {
+  readonly kind: 'started'
+  readonly name: string
+  readonly plan: PlannedBatch
+}
+
+export interface Strained {
+  readonly kind: 'strained'
+  /** Everything that came out, rinsings included; null where it was not measured. */
+  readonly measured: ReadAmount | null
+  readonly strength: ReadStrength | null
+  /** Water rinsed through the plants. */
+  readonly rinseWaterG: Measured
+}
+
+export interface Tasted {
+  readonly kind: 'tasted'
+  /** 1 to 5. */
+  readonly rating: number | null
+  readonly note: string | null
+}
+
+/** What happened to a jar, without when. */
+export type Happening =
+  | Started
+  | { readonly kind: 'shaken' }
+  | Tasted
+  | ({ readonly kind: 'added' } & Ingredients)
+  | Strained
+  | { readonly kind: 'filtered'; readonly measured: ReadAmount | null }
+  | { readonly kind: 'sweetened'; readonly waterG: Measured; readonly sugarG: Measured }
+  | { readonly kind: 'bottled'; readonly bottles: readonly BottlesOf[] }
+  | { readonly kind: 'opened' }
+  | { readonly kind: 'emptied' }
+  | { readonly kind: 'discarded' }
+  | { readonly kind: 'renamed'; readonly name: string }
+  /** To an hour of the day, an instant; null: to the day. */
+  | { readonly kind: 'put_off'; readonly untilDay: IsoDay; readonly untilMs: number | null }
+
+/** What is said about an earlier entry. */
+export type Amendment =
+  /** Puts `by` (of the same kind) in its place, and where `moved` is set, at that moment. */
+  | {
+      readonly kind: 'corrected'
+      readonly of: number
+      readonly by: Happening
+      readonly moved: Moment | null
+    }
+  | { readonly kind: 'undone'; readonly of: number }
+
+/** An instant and the day it was where its maker lives, so that moving zones moves no past day. */
+export interface Moment {
+  readonly atMs: number
+  readonly day: IsoDay
+  /** IANA name. */
+  readonly zone: string
+}
+
+export interface Entry extends Moment {
+  /** 1, 2, 3 … in order of entry: the entry's name within its jar. */
+  readonly seq: number
+  readonly enteredMs: number
+  /** What the maker typed, option by option. */
+  readonly typed: readonly (readonly [option: string, text: string])[]
+  /** Which attempt to record something made it: the same attempt made again records nothing. */
+  readonly attempt?: string
+}
+
+export type HappeningEntry = Entry & Happening
+export type JarEntry = Entry & (Happening | Amendment)
+export type HappeningKind = Happening['kind']

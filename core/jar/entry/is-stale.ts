@@ -1,0 +1,12 @@
+import { effective } from '../state/standing-entries.ts'
+import type { HappeningEntry, HappeningKind, JarEntry } from './entry.ts'
+
+/** They leave what is in a jar as it was. */
+const HARMLESS: readonly HappeningKind[] = ['shaken', 'tasted', 'opened', 'renamed', 'put_off']
+
+const stateOf = (entries: readonly JarEntry[]): readonly HappeningEntry[] =>
+  effective(entries).filter(({ kind }) => !HARMLESS.includes(kind))
+
+/** Whether what is in a jar is known otherwise now than after the entry `seq`. */
+export const hasMovedOn = (entries: readonly JarEntry[], seq: number): boolean =>
+  JSON.stringify(stateOf(entries)) !== JSON.stringify(stateOf(entries.filter((entry) => entry.seq <= seq)))

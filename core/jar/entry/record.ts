@@ -1,0 +1,192 @@
+import { DomainError } from '../../domain-error.ts'
+import { isoDay } from '../../quantity/time/calendar-day.ts'
+import { dayAt } from '../../quantity/time/zone.ts'
+import { nameIn } from '../naming/name-in.ts'
+import { contentsOf } from '../state/contents.ts'
+import { stageOf, storyOf } from '../state/jar-state.ts'
+import { stepsOf } from '../state/liquid-steps.ts'
+import { effective, lastStanding } from '../state/standing-entries.ts'
+import { follow, type Stopped, type Unusual } from './check-sequence.ts'
+import type { Amendment, Entry, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from './entry.ts'
+
+/** Entries of a jar; the last hundred places are kept for its end and for taking back. */
+export const MOST_ENTRIES = 1000
+const KEPT_PLACES = 100
+/** What went in or was measured, so that the ± of all of it is reckoned at once. */
+export const MOST_CHANGES = 60
+/** In code points. */
+export const MOST_NOTE_CHARACTERS = 1000
+
+/**
+ * Bytes of a jar's entries as JSON (UTF-8). A thousand entries with the longest note in four-byte letters, kept as typed and
+ * as read, come to 8.4 MB.
+ */
+export const MOST_JAR_BYTES = 9_000_000
+/** Fewer of the longest that can be typed never come to so much. */
+const FEW_ENTRIES = 150
+
+/** When an entry was typed, and what, and by which attempt. */
+export type Entered = Pick<Entry, 'enteredMs' | 'typed' | 'attempt'>
+
+/** Of an amendment, also where: IANA name. */
+export interface Amended extends Entered {
+  readonly zone: string
+}
+
+export interface Recorded {
+  readonly entries: readonly JarEntry[]
+  /** As it stands now; where nothing changed, the one that was there already. */
+  readonly entry: HappeningEntry
+  /** What has become worth a word with it, be it in another entry. */
+  readonly unusual: readonly Unusual[]
+  /** True where the jar was shaken on that day already, or is open: then nothing changes. */
+  readonly isAlready: boolean
+}
+
+/**
+ * The entries with what happened at their end. Throws `cannot_follow`, `before_straining`, `in_the_way`, `before_start`, what
+ * `judgeMeasurement` refuses, `too_many_entries`, `note_too_long`, and `no_such_jar` where the start was undone.
+ */
+export function record(entries: readonly JarEntry[], happening: Happening, moment: Moment, entered: Entered): Recorded {
+  const before = effective(entries)
+  if (before.length === 0 && happening.kind !== 'started') throw noSuchJar(entries)
+  expectNote(happening)
+  const already = alreadyIn(before, happening.kind, moment)
+  if (already !== undefined) return { entries, entry: already, unusual: [], isAlready: true }
+  expectRoom(entries, mayUseKept(happening, entered) ? KEPT_PLACES : 0)
+  const entry: HappeningEntry = { seq: nextSeq(entries), ...entered, ...moment, ...happening }
+  return checked(entries, entry, entry.seq)
+}
+
+/**
+ * The entries with `by` in the place of the happening `seq`, at `moved` where that is set. Throws as `record`, and
+ * `no_such_entry` and `other_kind`.
+ */
+export function correct(
+  entries: readonly JarEntry[],
+  seq: number,
+  by: Happening,
+  moved: Moment | null,
+  amended: Amended,
+): Recorded {
+  const wrong = effective(entries).find((entry) => entry.seq === seq)
+  if (wrong === undefined) throw new DomainError('not_found', 'no_such_entry', { jar: nameOf(entries), seq })
+  if (wrong.kind !== by.kind) {
+    throw new DomainError('bad_value', 'other_kind', { jar: nameOf(entries), seq, kind: wrong.kind, by: by.kind })
+  }
+  expectNote(by)
+  expectRoom(entries, 0)
+  return checked(entries, amendment(entries, { kind: 'corrected', of: seq, by, moved }, amended), seq)
+}
+
+/**
+ * Takes back the last entry made and not yet undone; throws `nothing_to_undo`. Nothing that happened later can be in its
+ * way: what stands afterwards is what stood before that entry was made, and that was checked then.
+ */
+export function undo(
+  entries: readonly JarEntry[],
+  amended: Amended,
+): { entries: readonly JarEntry[]; undone: JarEntry } {
+  const undone = lastStanding(entries)
+  if (undone === null) throw new DomainError('wrong_stage', 'nothing_to_undo', { jar: nameOf(entries) })
+  expectRoom(entries, KEPT_PLACES)
+  return { entries: [...entries, amendment(entries, { kind: 'undone', of: undone.seq }, amended)], undone }
+}
+
+/** What happens once a day, or once; throws `cannot_follow` of shaking what is strained. */
+function alreadyIn(before: readonly HappeningEntry[], kind: HappeningKind, { day, atMs }: Moment) {
+  const story = storyOf(before)
+  if (kind === 'opened') return story?.ended === null ? before.find((entry) => entry.kind === 'opened') : undefined
+  if (kind !== 'shaken') return undefined
+  const shaken = before.find((entry) => entry.kind === 'shaken' && entry.day === day)
+  const strained = story?.strained
+  if (shaken !== undefined || !strained || strained.atMs > atMs || story.ended !== null) return shaken
+  const values = { jar: story.name, did: kind, stage: stageOf(story, day), first: null, day: strained.day }
+  throw new DomainError('wrong_stage', 'cannot_follow', values)
+}
+
+const ENDS: readonly HappeningKind[] = ['emptied', 'discarded']
+
+/** Its end, and a name that it was given because its own is taken, which nobody typed. */
+const mayUseKept = ({ kind }: Happening, { typed }: Entered): boolean =>
+  ENDS.includes(kind) || (kind === 'renamed' && typed.length === 0)
+
+const nextSeq = (entries: readonly JarEntry[]): number => (entries.at(-1)?.seq ?? 0) + 1
+
+const amendment = (entries: readonly JarEntry[], what: Amendment, entered: Amended): JarEntry => ({
+  seq: nextSeq(entries),
+  ...entered,
+  atMs: entered.enteredMs,
+  day: isoDay(dayAt(entered.zone, entered.enteredMs)),
+  ...what,
+})
+
+/** The name it has, or had when it was there. */
+const nameOf = (entries: readonly JarEntry[]): string => nameIn(effective(entries)) ?? nameIn(entries) ?? ''
+
+const noSuchJar = (entries: readonly JarEntry[]): DomainError =>
+  new DomainError('not_found', 'no_such_jar', { typed: nameOf(entries), nearest: null })
+
+function expectNote(happening: Happening): void {
+  if (happening.kind !== 'tasted' || happening.note === null) return
+  const { length } = [...happening.note]
+  if (length <= MOST_NOTE_CHARACTERS) return
+  throw new DomainError('limit', 'note_too_long', { length, most: MOST_NOTE_CHARACTERS })
+}
+
+function expectRoom(entries: readonly JarEntry[], more: number): void {
+  if (entries.length >= MOST_ENTRIES + more) {
+    throw new DomainError('limit', 'too_many_entries', { jar: nameOf(entries), most: MOST_ENTRIES })
+  }
+  if (more > 0 || entries.length < FEW_ENTRIES || bytesOf(entries) <= MOST_JAR_BYTES) return
+  throw new DomainError('limit', 'jar_full', { jar: nameOf(entries) })
+}
+
+/** As they are stored. */
+export const bytesOf = (entries: readonly JarEntry[]): number =>
+  new TextEncoder().encode(JSON.stringify(entries)).length
+
+function expectReckonable(entries: readonly JarEntry[]): void {
+  if (stepsOf(effective(entries)).length <= MOST_CHANGES) return
+  throw new DomainError('limit', 'too_many_changes', { jar: nameOf(entries), most: MOST_CHANGES })
+}
+
+/** `changed`: the happening that is new, or stands otherwise than before. */
+function checked(before: readonly JarEntry[], made: JarEntry, changed: number): Recorded {
+  const entries = [...before, made]
+  expectReckonable(entries)
+  const { unusual, stopped } = follow(entries)
+  const entry = effective(entries).find(({ seq }) => seq === changed)!
+  if (stopped !== null) throw stopped.at.seq === changed ? tooEarly(stopped, entries) : blocked(stopped, entry, entries)
+  // What has no contents must not be kept: everything said of the jar later would fail.
+  contentsOf(storyOf(entries)!)
+  const known = new Set(follow(before).unusual.map(({ seq, key }) => `${seq} ${key}`))
+  return {
+    entries,
+    entry,
+    unusual: unusual.filter(({ seq, key }) => seq === changed || !known.has(`${seq} ${key}`)),
+    isAlready: false,
+  }
+}
+
+/** What waits for a straining that came later says when that was. */
+function tooEarly({ at, because }: Stopped, entries: readonly JarEntry[]): DomainError {
+  if (because.problem !== 'cannot_follow') return because
+  const { first } = because.values as DomainError<'cannot_follow'>['values']
+  const strained = effective(entries).find(({ kind, seq }) => kind === 'strained' && seq !== at.seq)
+  if (first !== 'strained' || strained === undefined) return because
+  return new DomainError('wrong_stage', 'before_straining', { jar: nameOf(entries), did: at.kind, day: strained.day })
+}
+
+/** What happened later can be in the way of what is said now; a measurement says itself what is wrong. */
+function blocked({ at, because }: Stopped, entry: HappeningEntry, entries: readonly JarEntry[]): DomainError {
+  if (because.problem !== 'cannot_follow' && because.problem !== 'before_start') return because
+  return new DomainError('wrong_stage', 'in_the_way', {
+    jar: nameOf(entries),
+    did: entry.kind,
+    day: entry.day,
+    later: at.kind,
+    laterDay: at.day,
+    laterSeq: at.seq,
+  })
+}

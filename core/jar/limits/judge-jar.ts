@@ -1,0 +1,93 @@
+import { once } from '../../once.ts'
+import { strengthAt20 } from '../../recipe/portion.ts'
+import { valuesOf } from '../../recipe/propagate.ts'
+import type { Story } from '../state/jar-state.ts'
+import { type OverInJar, overInJar } from './jar-ceilings.ts'
+import { type NotKeeping, notKeeping } from './jar-keeping.ts'
+import { driedSpirit, poisonNamedIn, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
+
+/** What is wrong with a jar by what is known today. */
+export type Danger =
+  /** As it was typed, or named in the entry. */
+  | { readonly kind: 'refused_plant' | 'refused_spirit' | 'unknown_plant'; readonly typed: string }
+  | ({ readonly kind: 'over_ceiling' } & OverInJar)
+  | ({ readonly kind: 'ferments' | 'undecided' } & Omit<NotKeeping, 'keeping'>)
+
+export type DangerKind = Danger['kind']
+
+/** Words and names of what went in, option by option as it stands typed. */
+const typedIn = ({ happened }: Story, option: string): readonly string[] =>
+  happened.flatMap((entry) =>
+    entry.kind === 'started' || entry.kind === 'added'
+      ? entry.typed.flatMap(([name, text]) => (name === option ? [text] : []))
+      : [],
+  )
+
+/** Names of what went in: of the catalogue, or of none. A file edited by hand may give a plant of the catalogue another name. */
+const namesIn = ({ happened }: Story, isCatalogued: boolean): readonly string[] =>
+  happened.flatMap((entry) =>
+    entry.kind === 'started' || entry.kind === 'added'
+      ? entry.plants.flatMap(({ id, name }) => ((id !== null) === isCatalogued ? [name] : []))
+      : [],
+  )
+
+const firstOf = (texts: readonly string[], judge: (text: string) => string | null): string | null => {
+  for (const text of texts) {
+    const found = judge(text)
+    if (found !== null) return found
+  }
+  return null
+}
+
+const driedIn = ({ happened }: Story): string | null =>
+  happened
+    .flatMap((entry) => (entry.kind === 'started' || entry.kind === 'added' ? valuesOf(entry.spirits) : []))
+    .map((portion) => driedSpirit(strengthAt20(portion)))
+    .find((each) => each !== null) ?? null
+
+/** Options of what goes in beside plants. */
+const BESIDE = ['spirit', 'water', 'sugar'] as const
+
+/** Of plants the name, which is shorter than what was typed. */
+function poisons(story: Story): readonly Danger[] {
+  const names = namesIn(story, false)
+  const plant =
+    firstOf([...names, ...namesIn(story, true), ...typedIn(story, 'of')], refusedPlantIn) ??
+    firstOf(
+      BESIDE.flatMap((option) => typedIn(story, option)),
+      poisonNamedIn,
+    )
+  const unknown = plant === null ? firstOf(names, unknownIn) : null
+  const spirit = firstOf(typedIn(story, 'spirit'), refusedSpiritIn) ?? driedIn(story)
+  return [
+    ...(plant === null ? [] : [{ kind: 'refused_plant', typed: plant } as const]),
+    ...(spirit === null ? [] : [{ kind: 'refused_spirit', typed: spirit } as const]),
+    ...(unknown === null ? [] : [{ kind: 'unknown_plant', typed: unknown } as const]),
+  ]
+}
+
+/**
+ * What is wrong with a jar as its entries tell it, judged by today's lists and limits, the worst first; empty where nothing
+ * is. Of what is thrown away nothing is said, of what is drunk up only what nobody may have drunk.
+ */
+export const judgeJar = once((story: Story): readonly Danger[] => {
+  const { ended } = story
+  if (ended?.kind === 'discarded') return []
+  const poisonous = poisons(story)
+  if (ended !== null) return poisonous
+  const over = overInJar(story)
+  const weak = notKeeping(story)
+  return [
+    ...poisonous,
+    ...(over === null ? [] : [{ kind: 'over_ceiling', ...over } as const]),
+    ...(weak === null ? [] : [dangerOf(weak)]),
+  ]
+})
+
+const dangerOf = ({ keeping, ...weak }: NotKeeping): Danger => ({ kind: keeping, ...weak })
+
+/** Whether it must not be drunk, bottled or given away as it is. */
+export const isHeld = (dangers: readonly Danger[]): boolean => dangers.some(({ kind }) => kind !== 'undecided')
+
+/** Whether nothing makes it fit to drink. */
+export const isPoison = ({ kind }: Danger): boolean => kind === 'refused_plant' || kind === 'refused_spirit'

@@ -1,0 +1,118 @@
+import type { Botanical } from '../../botanical/botanical.ts'
+import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
+import { inForm } from '../../botanical/find/in-form.ts'
+import { type OverCeiling, overCeilings, type Weighed } from '../../botanical/limits/ceilings.ts'
+import { DomainError } from '../../domain-error.ts'
+import { mix, volumeMl, water } from '../../liquid/liquid.ts'
+import { liquidOf } from '../../recipe/portion.ts'
+import { valuesOf } from '../../recipe/propagate.ts'
+import { allFinishedMl } from '../../recipe/targets.ts'
+import type { Story } from '../state/jar-state.ts'
+import { plantsOfStart } from '../state/later-plants.ts'
+import { liquidAfter } from '../state/liquid-after.ts'
+import { isCatalogued, type Step, stepsOf } from '../state/liquid-steps.ts'
+import { driedIn, putIn } from '../state/recipe-plants.ts'
+
+/** What a jar's limits are judged by; see `overCeilings`. */
+export interface Held {
+  readonly weighed: readonly Weighed[]
+  readonly spiritMl: number
+  readonly finishedMl: number | null
+}
+
+type PutIn = ReturnType<typeof putIn>[number]
+
+/** Where a text cannot be read any more, nothing tells that its plants were dried but the word. */
+function driedOf(entry: PutIn): ReadonlySet<string> {
+  try {
+    return driedIn(entry)
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error
+    const isDried = entry.typed.some(
+      ([option, text]) => option === 'of' && /\b(?:dr(?:y|ied)|secc|essiccat)/i.test(text),
+    )
+    return new Set(isDried ? entry.plants.flatMap(({ id }) => id ?? []) : [])
+  }
+}
+
+/** Each plant once in each form. */
+function weighedIn(story: Story): readonly Weighed[] {
+  const weighed = putIn(story).flatMap((entry) => {
+    const dried = driedOf(entry)
+    const plants = entry.kind === 'started' ? plantsOfStart(story) : entry.plants
+    return plants.flatMap(({ id, massG }): readonly Weighed[] => {
+      if (id === null || !isCatalogued(id)) return []
+      const usual = botanicalById(id)
+      return [{ botanical: dried.has(id) ? (inForm(usual, 'dried') ?? usual) : usual, massG: massG.value }]
+    })
+  })
+  const isSame = (one: Botanical, other: Botanical): boolean =>
+    one.id === other.id && one.form.state === other.form.state
+  return weighed
+    .filter(({ botanical }, at) => weighed.findIndex((each) => isSame(each.botanical, botanical)) === at)
+    .map(({ botanical }) => ({
+      botanical,
+      massG: weighed.reduce((sum, each) => sum + (isSame(each.botanical, botanical) ? each.massG : 0), 0),
+    }))
+}
+
+const volumeAfter = (steps: readonly Step[]): number => volumeMl(liquidAfter(valuesOf(steps)).liquid)
+
+/** Where much less came out than was to be expected, there was as much less spirit: the share of it there was, 0 to 1. */
+function cameOutShare(steps: readonly Step[], at: number): number {
+  const step = steps[at]
+  if (step?.kind !== 'strained' || step.measured === null) return 1
+  const { expected, liquid } = liquidAfter(valuesOf(steps.slice(0, at + 1)))
+  const least = LEAST_SHARE * volumeMl(expected)
+  return least > 0 ? Math.min(1, volumeMl(liquid) / least) : 1
+}
+
+/** Plants keep more than expected, a jug reads too little: so much of what is expected is as expected. Estimated. */
+const LEAST_SHARE = 0.6
+
+/**
+ * The drink, mL, that holds all of what the plants gave: what straining and filters take, takes its share of that along, so
+ * that the whole jar counts, and grows with what is stirred in later.
+ */
+function wholeMl(steps: readonly Step[], strainedAt: number): number {
+  const jarMl = volumeAfter(steps.slice(0, strainedAt))
+  return steps.slice(strainedAt).reduce((wholeMl, step, index) => {
+    if (step.kind !== 'in') return wholeMl
+    const beforeMl = volumeAfter(steps.slice(0, strainedAt + index))
+    const afterMl = volumeAfter(steps.slice(0, strainedAt + index + 1))
+    return beforeMl === 0 ? wholeMl : (wholeMl * afterMl) / beforeMl
+  }, jarMl)
+}
+
+/** Null where it is neither planned nor made. */
+function finishedMlOf(story: Story, steps: readonly Step[], strainedAt: number): number | null {
+  const { started, sweetened, bottled } = story
+  if (sweetened !== null || bottled !== null) return strainedAt < 0 ? null : wholeMl(steps, strainedAt)
+  const { targets } = started.plan
+  const { liquid } = liquidAfter(valuesOf(steps.slice(0, strainedAt < 0 ? steps.length : strainedAt)))
+  const isNone = targets === null || targets.abvPercent <= 0 || volumeMl(liquid) === 0
+  return isNone ? null : allFinishedMl(liquid, targets)
+}
+
+/** What went into a jar, whether it steeps still or was strained, sweetened or bottled. */
+export function heldIn(story: Story): Held {
+  const steps = stepsOf(story.happened).map(({ step }) => step)
+  const strainedAt = steps.findIndex(({ kind }) => kind === 'strained')
+  const until = strainedAt < 0 ? steps.length : strainedAt
+  const poured = steps.slice(0, until).flatMap((step) => {
+    return step.kind === 'in' ? [...valuesOf(step.spirits).map(liquidOf), water(step.waterG.value)] : []
+  })
+  const share = strainedAt < 0 ? 1 : cameOutShare(steps, strainedAt)
+  const finishedMl = finishedMlOf(story, steps, strainedAt)
+  return {
+    weighed: weighedIn(story),
+    spiritMl: share * volumeMl(mix(...poured)),
+    finishedMl: finishedMl === null ? null : share * finishedMl,
+  }
+}
+
+/** The limits that a jar as it is passes, the worst first; empty where none. Never throws. */
+export function limitsPassed(story: Story): readonly OverCeiling[] {
+  const { weighed, spiritMl, finishedMl } = heldIn(story)
+  return spiritMl === 0 ? [] : overCeilings(weighed, spiritMl, finishedMl)
+}

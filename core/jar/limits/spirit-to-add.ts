@@ -1,0 +1,96 @@
+import { exactly } from '../../quantity/measured/measured.ts'
+import { onLabel } from '../../recipe/plan/weak-steep-advice.ts'
+import { strengthAt20 } from '../../recipe/portion.ts'
+import { valuesOf } from '../../recipe/propagate.ts'
+import { measuredOut } from '../../recipe/tool-precision.ts'
+import type { HappeningEntry } from '../entry/entry.ts'
+import type { Story } from '../state/jar-state.ts'
+
+/** Spirit that puts a jar right: as much of it as a jug measures, ml, and its strength, % vol. */
+export interface SpiritToAdd {
+  readonly spiritMl: number
+  readonly abvPercent: number
+}
+
+/** The strongest spirit that is sold to drink, which everybody can ask for, % vol. */
+const STRONG_PERCENT = 95
+/** Nobody pours more spirit than so many times the jar to save it. Common practice, no source. */
+const MOST_TIMES = 3
+const MOST_DOUBLINGS = 40
+/** Ways up to an amount that does, in case a rounded one just does not. */
+const MOST_STEPS = 40
+
+/** The story as it would go on with so much spirit. */
+export function withSpirit(story: Story, { spiritMl, abvPercent }: SpiritToAdd): Story {
+  const last = story.happened.at(-1)!
+  const added: HappeningEntry = {
+    seq: Math.max(...story.happened.map(({ seq }) => seq)) + 1,
+    enteredMs: last.enteredMs,
+    typed: [],
+    atMs: last.atMs,
+    day: last.day,
+    zone: last.zone,
+    kind: 'added',
+    plants: [],
+    spirits: [
+      {
+        amount: measuredOut(spiritMl),
+        by: 'volume',
+        atC: 20,
+        abvPercent: onLabel(abvPercent),
+        abvAtC: null,
+        sugarGPerL: exactly(0),
+      },
+    ],
+    waterG: exactly(0),
+    sugarG: exactly(0),
+  }
+  return { ...story, happened: [...story.happened, added] }
+}
+
+/** Up to what a jug tells, ml. */
+export function jugMl(volumeMl: number): number {
+  const stepMl = volumeMl < 1000 ? 10 : volumeMl < 3000 ? 50 : 100
+  return Math.ceil(volumeMl / stepMl - 1e-9) * stepMl
+}
+
+/** The strength of the strongest spirit that went in, in tenths, % vol. */
+const ownPercent = ({ happened }: Story): number =>
+  Math.max(
+    0,
+    ...happened
+      .flatMap((entry) => (entry.kind === 'started' || entry.kind === 'added' ? valuesOf(entry.spirits) : []))
+      .map((portion) => Math.floor(strengthAt20(portion) * 10) / 10),
+  )
+
+/** The least amount of one spirit, as a jug measures it, with which it is right; null where no amount is. */
+function leastMl(isRight: (spiritMl: number) => boolean, jarMl: number): number | null {
+  let high = Math.max(10, jarMl / 64)
+  for (let doubling = 0; !isRight(high); doubling++) {
+    if (doubling === MOST_DOUBLINGS || high > MOST_TIMES * jarMl) return null
+    high *= 2
+  }
+  let low = 0
+  while (high - low > 0.005 * high) {
+    const middle = (low + high) / 2
+    if (isRight(middle)) high = middle
+    else low = middle
+  }
+  let found = jugMl(high)
+  for (let step = 0; step < MOST_STEPS; step++) {
+    if (isRight(found)) return found
+    found = jugMl(found + 1)
+  }
+  return null
+}
+
+/** Spirit with which `isRight` holds, of the jar's own strength where that does, else of 95 % vol; null where none does. */
+export function spiritToAdd(story: Story, jarMl: number, isRight: (add: SpiritToAdd) => boolean): SpiritToAdd | null {
+  const own = ownPercent(story)
+  const strengths = own > 0 && own < STRONG_PERCENT ? [own, STRONG_PERCENT] : [STRONG_PERCENT]
+  const found = strengths.flatMap((abvPercent): SpiritToAdd[] => {
+    const spiritMl = leastMl((each) => isRight({ spiritMl: each, abvPercent }), jarMl)
+    return spiritMl === null ? [] : [{ spiritMl, abvPercent }]
+  })
+  return found.find(({ spiritMl }) => spiritMl <= MOST_TIMES * jarMl) ?? null
+}

@@ -1,0 +1,97 @@
+import { editDistance } from '../../botanical/find/edit-distance.ts'
+import { DomainError } from '../../domain-error.ts'
+import { shown } from '../../quantity/read/tokens.ts'
+import type { JarEntry } from '../entry/entry.ts'
+import { type Story, storyOf } from '../state/jar-state.ts'
+import { MOST_NAME_CHARACTERS, nameKey, plainNameKey } from './jar-name.ts'
+
+interface Named {
+  readonly id: string
+  readonly entries: readonly JarEntry[]
+}
+
+interface Candidate<Jar> {
+  readonly jar: Jar
+  readonly key: string
+  readonly name: string
+  readonly ended: Story['ended']
+}
+
+/**
+ * The jar that was meant: by `#id`, by its name (a running one before those that are done, of these the latest), or by a
+ * beginning that only one running jar has, or, where none has, only one that is done; accents may be left out.
+ * Throws `no_jars`, or `no_such_jar` with the nearest name, or all that begin so.
+ */
+export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
+  const candidates = jars.flatMap((jar): Candidate<Jar>[] => {
+    const story = storyOf(jar.entries)
+    return story === null ? [] : [{ jar, key: nameKey(story.name), name: story.name, ended: story.ended }]
+  })
+  if (candidates.length === 0) throw new DomainError('not_found', 'no_jars', {})
+  const key = nameKey(typed.trim())
+  const found = key.startsWith('#')
+    ? candidates.find(({ jar }) => `#${jar.id}`.toUpperCase() === key)
+    : (called(candidates, key) ?? begun(candidates, key) ?? withoutAccents(candidates, typed))
+  if (found !== undefined) return found.jar
+  const before = begunName(candidates, typed)
+  const several = key === '' ? [] : [...new Set(beginning(candidates, key).map(({ name }) => name))]
+  const nearest = before === null ? (several[0] ?? nearestName(candidates, key)) : null
+  throw new DomainError('not_found', 'no_such_jar', {
+    typed: shown(typed),
+    nearest,
+    ...(before && { begun: before }),
+    ...(several.length > 1 && { several }),
+  })
+}
+
+/** As `findJar`, for what takes away: a beginning is not enough. Throws `jar_begins_so` with the one that begins so. */
+export function findWhole<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
+  const jar = findJar(typed, jars)
+  const { name } = storyOf(jar.entries)!
+  if (typed.trim().startsWith('#') || plainNameKey(typed.trim()) === plainNameKey(name)) return jar
+  throw new DomainError('not_found', 'jar_begins_so', { typed: shown(typed), name })
+}
+
+function called<Jar>(candidates: readonly Candidate<Jar>[], key: string): Candidate<Jar> | undefined {
+  const same = candidates.filter((candidate) => candidate.key === key)
+  return same.find(({ ended }) => ended === null) ?? same.sort((a, b) => b.ended!.atMs - a.ended!.atMs)[0]
+}
+
+function begun<Jar>(candidates: readonly Candidate<Jar>[], key: string): Candidate<Jar> | undefined {
+  if (key === '') return undefined
+  const fitting = beginning(candidates, key)
+  return fitting.length === 1 ? fitting[0] : undefined
+}
+
+function withoutAccents<Jar>(candidates: readonly Candidate<Jar>[], typed: string): Candidate<Jar> | undefined {
+  const plain = candidates.map((candidate) => ({ ...candidate, key: plainNameKey(candidate.name) }))
+  const key = plainNameKey(typed.trim())
+  const names = new Set(plain.flatMap((each) => (each.key === key ? [nameKey(each.name)] : [])))
+  // Two that differ by an accent alone are never taken for one another.
+  return names.size > 1 ? undefined : (called(plain, key) ?? begun(plain, key))
+}
+
+/** Those that begin so: the running ones, or, where none does, those that are done. */
+function beginning<Jar>(candidates: readonly Candidate<Jar>[], key: string): readonly Candidate<Jar>[] {
+  const all = candidates.filter((candidate) => candidate.key.startsWith(key))
+  const running = all.filter(({ ended }) => ended === null)
+  return running.length > 0 ? running : all
+}
+
+/** The longest name that stands before something else, as where the name of an option was left out. */
+function begunName<Jar>(candidates: readonly Candidate<Jar>[], typed: string) {
+  const text = typed.trim().normalize('NFC')
+  const fitting = candidates
+    .filter(({ key }) => nameKey(text).startsWith(`${key} `))
+    .toSorted((one, other) => other.key.length - one.key.length)
+  const name = fitting[0]?.name
+  return name === undefined ? null : { name }
+}
+
+/** The one with the fewest slips: a third of what was typed at most. */
+function nearestName<Jar>(candidates: readonly Candidate<Jar>[], key: string): string | null {
+  if (key.length === 0 || key.length > 2 * MOST_NAME_CHARACTERS) return null
+  const slips = candidates.map(({ key: known, name }) => ({ name, count: editDistance(key, known) }))
+  const least = slips.reduce((one, other) => (other.count < one.count ? other : one))
+  return least.count <= Math.max(1, Math.floor(key.length / 3)) ? least.name : null
+}

@@ -1,0 +1,8 @@
+import type { JarEntry } from '../entry/entry.ts'
+
+/** The last name that entries give a jar, or null. */
+export const nameIn = (entries: readonly JarEntry[]): string | null =>
+  entries.reduce<string | null>(
+    (name, entry) => (entry.kind === 'started' || entry.kind === 'renamed' ? entry.name : name),
+    null,
+  )

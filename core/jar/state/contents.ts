@@ -1,0 +1,76 @@
+import { massG } from '../../liquid/liquid.ts'
+import { type SugarState, sugarState } from '../../liquid/solubility.ts'
+import { once } from '../../once.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
+import type { Portion } from '../../recipe/portion.ts'
+import { propagate, valuesOf } from '../../recipe/propagate.ts'
+import { type Outcome, outcomeOf } from '../../recipe/solve/outcome.ts'
+import type { Story } from './jar-state.ts'
+import { liquidAfter } from './liquid-after.ts'
+import { type Step, stepsOf } from './liquid-steps.ts'
+
+/** `measured`: read at straining or filtering; `computed`: reckoned from that with what went in since. */
+export type Source = 'measured' | 'computed' | 'estimated'
+
+/** From the step in which something was read; -1 where nothing was. */
+const sourceAt = (steps: readonly Step[], at: number): Source => {
+  if (at === -1) return 'estimated'
+  return steps.slice(at + 1).some((step) => step.kind === 'in' || step.measured === null) ? 'computed' : 'measured'
+}
+
+/** What a batch is: the liquid of the whole of it, bottled or not, with what is known of it. */
+export interface Contents {
+  readonly outcome: Outcome
+  readonly volume: Source
+  readonly strength: Source
+  /** `refused`: its sugar surely crystallises. */
+  readonly sugarStays: SugarState
+  /** What plants and filters kept at straining; null while steeping. */
+  readonly keptBackMl: Measured | null
+  /** What has gone into bottles, all bottlings together. */
+  readonly bottledMl: number
+  /** True for no liquid at all. */
+  readonly isEmpty: boolean
+}
+
+const contentsAfter = once((happened: Story['happened']): Contents => {
+  const steps = stepsOf(happened).map(({ step }) => step)
+  const outcome = outcomeOf(steps, (values) => liquidAfter(values).liquid)
+  const strained = steps.find(({ kind }) => kind === 'strained')
+  const measuredAt = steps.findLastIndex((step) => step.kind !== 'in' && step.measured !== null)
+  const readAt = steps.findIndex((step) => step.kind === 'strained' && step.strength !== null)
+  return {
+    outcome,
+    volume: sourceAt(steps, measuredAt),
+    // A filter takes of the liquid, not of its strength.
+    strength: sourceAt(
+      steps.filter(({ kind }) => kind !== 'filtered'),
+      readAt,
+    ),
+    sugarStays: sugarState(outcome.liquid),
+    keptBackMl:
+      strained === undefined
+        ? null
+        : propagate(steps, (values) => ({ keptBackMl: liquidAfter(values).keptBackMl ?? 0 })).keptBackMl,
+    bottledMl: happened
+      .flatMap((entry) => (entry.kind === 'bottled' ? entry.bottles : []))
+      .reduce((sum, { count, volumeMl }) => sum + count * volumeMl, 0),
+    isEmpty: massG(liquidAfter(valuesOf(steps)).liquid) === 0,
+  }
+})
+
+/**
+ * The liquid as the entries tell it, up to the end where the jar has ended: what was measured counts before what is
+ * estimated. While steeping it is all that is in the jar, plants' water included; strained, what came out of it.
+ */
+export const contentsOf = ({ happened }: Story): Contents => contentsAfter(happened)
+
+/** The liquid as a maker would say it who had measured it, as `syrup` and `styles` take it. */
+export const asPortion = ({ outcome }: Contents): Portion => ({
+  amount: outcome.volumeMl,
+  by: 'volume',
+  atC: 20,
+  abvPercent: outcome.abvPercent,
+  abvAtC: null,
+  sugarGPerL: outcome.sugarGPerL,
+})

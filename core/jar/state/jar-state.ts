@@ -1,0 +1,67 @@
+import { once } from '../../once.ts'
+import { addDays, dayFromIso, type IsoDay, isoDay } from '../../quantity/time/calendar-day.ts'
+import type { HappeningEntry, HappeningKind, JarEntry } from '../entry/entry.ts'
+import { effective } from './standing-entries.ts'
+
+/** The entry of one kind. */
+export type Of<Kind extends HappeningKind> = Extract<HappeningEntry, { readonly kind: Kind }>
+
+/** A jar as its entries tell it. */
+export interface Story {
+  readonly name: string
+  readonly started: Of<'started'>
+  /** What happened, in order, the start first. */
+  readonly happened: readonly HappeningEntry[]
+  readonly strained: Of<'strained'> | null
+  /** The last time. */
+  readonly sweetened: Of<'sweetened'> | null
+  readonly filtered: Of<'filtered'> | null
+  readonly bottled: Of<'bottled'> | null
+  readonly ended: Of<'emptied'> | Of<'discarded'> | null
+  /** The first day it is worth drinking: rested since the last syrup, or since straining where none was planned. */
+  readonly readyOn: IsoDay | null
+}
+
+export type Stage = 'steeping' | 'strained' | 'sweetened' | 'resting' | 'ready' | 'emptied' | 'discarded'
+
+/** A rest where the plan tells none. Common practice, no source. */
+const USUAL_REST_DAYS = 30
+
+const last = <Kind extends HappeningKind>(happened: readonly HappeningEntry[], kind: Kind): Of<Kind> | null =>
+  (happened.findLast((entry) => entry.kind === kind) as Of<Kind> | undefined) ?? null
+
+/** Null where the start was undone: then there is no jar. Entries are never changed, so they are read once. */
+export const storyOf = once((entries: readonly JarEntry[]): Story | null => {
+  const happened = effective(entries)
+  const started = last(happened, 'started')
+  if (started === null) return null
+  const [strained, sweetened, bottled] = [
+    last(happened, 'strained'),
+    last(happened, 'sweetened'),
+    last(happened, 'bottled'),
+  ]
+  const restsFrom = sweetened ?? (bottled === null ? null : strained)
+  return {
+    name: last(happened, 'renamed')?.name ?? started.name,
+    started,
+    happened,
+    strained,
+    sweetened,
+    filtered: last(happened, 'filtered'),
+    bottled,
+    ended: last(happened, 'discarded') ?? last(happened, 'emptied'),
+    readyOn:
+      restsFrom === null ? null : isoDay(addDays(dayFromIso(restsFrom.day), started.plan.restDays ?? USUAL_REST_DAYS)),
+  }
+})
+
+/** Where a jar stands on a day of its maker's. */
+export function stageOf({ strained, sweetened, bottled, ended, readyOn, happened }: Story, today: IsoDay): Stage {
+  if (ended !== null) return ended.kind
+  if (strained === null) return 'steeping'
+  if (readyOn !== null && today >= readyOn) return 'ready'
+  // Whoever drinks of it waits no longer.
+  if (happened.some(({ kind }) => kind === 'opened')) return 'ready'
+  if (bottled !== null) return 'resting'
+  return sweetened === null ? 'strained' : 'sweetened'
+}

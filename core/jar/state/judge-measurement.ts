@@ -1,0 +1,118 @@
+import { DomainError } from '../../domain-error.ts'
+import { ETHANOL_DENSITY_20C_G_PER_ML } from '../../liquid/ethanol-water.ts'
+import { abvPercent, ethanolG, massG, modelVolumePlusMinus, sugarGPerL, volumeMl } from '../../liquid/liquid.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
+import { type Portion, strengthAt20 } from '../../recipe/portion.ts'
+import { propagate, valuesOf } from '../../recipe/propagate.ts'
+import { liquidAfter, type StepValues } from './liquid-after.ts'
+import type { Step } from './liquid-steps.ts'
+
+/**
+ * A hydrometer is put right for the plants' own sugar, known to about 30 %: of 15 g/L these are 0.5 to 1.5 % vol. Beyond,
+ * what is estimated is better than what was read. Estimated.
+ */
+const MOST_SUGAR_G_PER_L = 15
+
+/**
+ * Of measurements as they should be one in twenty lies outside a 95 % interval, and three in a thousand outside one and a
+ * half of it; a number that slipped lies much further off.
+ */
+const SURPRISING_TIMES = 1.5
+
+/** What was expected where something else was read; null of what was read as expected, or not at all. */
+export interface Expected {
+  readonly amount: Pick<Portion, 'amount' | 'by'> | null
+  readonly abvPercent: Measured | null
+}
+
+/** Null where nothing is surprising. */
+type Judgement = DomainError | Expected | null
+
+const exceeds = ({ value, plusMinus }: Measured): boolean => value > plusMinus
+const surprises = ({ value, plusMinus }: Measured): boolean => Math.abs(value) > SURPRISING_TIMES * plusMinus
+
+/**
+ * What the last of `steps` makes of what was measured in it: impossible where more is said to have come out than can have
+ * been in it, surprising where it is not what was expected; each by the ± of their difference.
+ */
+export function judgeMeasurement(jar: string, allSteps: readonly Step[]): Judgement {
+  const steps = sinceMeasured(allSteps)
+  const last = steps.at(-1)
+  if (last === undefined || last.kind === 'in') return null
+  const strength = last.kind === 'strained' ? last.strength : null
+  if (last.measured === null && strength === null) return null
+  const found = propagate(steps, (values) => {
+    const { liquid, expected, most, poured } = liquidAfter(values)
+    return {
+      tooStrongPercent: strengthRead(values) - abvPercent(poured),
+      volumeMl: volumeMl(liquid),
+      abvPercent: abvPercent(liquid),
+      expectedMl: volumeMl(expected),
+      expectedG: massG(expected),
+      expectedPercent: abvPercent(expected),
+      expectedSugarGPerL: sugarGPerL(expected),
+      tooMuchMl: volumeMl(liquid) - volumeMl(most),
+      tooMuchEthanolG: ethanolG(liquid) - ethanolG(most),
+      otherMl: volumeMl(liquid) - volumeMl(expected),
+      otherPercent: abvPercent(liquid) - abvPercent(expected),
+    }
+  })
+  const { most, poured } = liquidAfter(valuesOf(steps))
+  const { expectedSugarGPerL: sugar } = found
+  if (strength !== null && sugar.value + sugar.plusMinus > MOST_SUGAR_G_PER_L) {
+    return new DomainError('bad_value', 'sweet_strength', { sugarGPerL: sugar, mostGPerL: MOST_SUGAR_G_PER_L })
+  }
+  if (strength !== null && exceeds(found.tooStrongPercent)) {
+    return new DomainError('bad_value', 'stronger_than_spirit', {
+      jar,
+      abvPercent: { value: strengthAt20(valuesOf(strength)), plusMinus: strength.abvPercent.plusMinus },
+      mostAbvPercent: abvPercent(poured),
+    })
+  }
+  const mostMl = volumeMl(most)
+  const modelMl = mostMl * modelVolumePlusMinus(most)
+  if (last.measured !== null && exceeds(widened(found.tooMuchMl, modelMl))) {
+    return new DomainError('bad_value', 'more_than_went_in', { jar, measuredMl: found.volumeMl, mostMl })
+  }
+  if (strength !== null && exceeds(found.tooMuchEthanolG)) {
+    return new DomainError('bad_value', 'stronger_than_went_in', {
+      jar,
+      measuredMl: found.volumeMl,
+      abvPercent: found.abvPercent,
+      mostAbvPercent: Math.min(100, (100 * ethanolG(most)) / ETHANOL_DENSITY_20C_G_PER_ML / found.volumeMl.value),
+    })
+  }
+  const isOtherAmount = last.measured !== null && surprises(widened(found.otherMl, modelMl))
+  const isOtherStrength = strength !== null && surprises(found.otherPercent)
+  if (!isOtherAmount && !isOtherStrength) return null
+  const { by } = last.measured ?? { by: 'volume' as const }
+  return {
+    amount: isOtherAmount ? { amount: by === 'mass' ? found.expectedG : found.expectedMl, by } : null,
+    abvPercent: isOtherStrength ? found.expectedPercent : null,
+  }
+}
+
+/** At 20 °C; nothing where none was read. */
+function strengthRead(steps: StepValues): number {
+  const last = steps.at(-1)
+  return last?.kind === 'strained' && last.strength !== null ? strengthAt20(last.strength) : 0
+}
+
+/** The last measurement before stands for all that led to it: it is known better than what can be reckoned. */
+function sinceMeasured(steps: readonly Step[]): readonly Step[] {
+  const at = steps.slice(0, -1).findLastIndex((step) => step.kind !== 'in' && step.measured !== null)
+  const step = steps[at]
+  if (step === undefined || step.kind === 'in' || step.measured === null) return steps
+  const { liquid } = liquidAfter(valuesOf(steps.slice(0, at + 1)))
+  const { value, plusMinus } = step.measured.amount
+  const amount = { value: massG(liquid), plusMinus: value === 0 ? 0 : (massG(liquid) * plusMinus) / value }
+  const composition = { abvPercent: exactly(abvPercent(liquid)), sugarGPerL: exactly(sugarGPerL(liquid)) }
+  const measured: Portion = { amount, by: 'mass', atC: 20, abvAtC: null, ...composition }
+  const asIn: Step = { kind: 'in', spirits: [measured], waterG: exactly(0), sugarG: exactly(0), plants: [] }
+  return [asIn, ...steps.slice(at + 1)]
+}
+
+const widened = ({ value, plusMinus }: Measured, by: number): Measured => ({
+  value,
+  plusMinus: Math.hypot(plusMinus, by),
+})

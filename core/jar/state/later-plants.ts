@@ -1,0 +1,37 @@
+import type { PlantIn } from '../entry/entry.ts'
+import { nameKey } from '../naming/jar-name.ts'
+import type { Story } from './jar-state.ts'
+
+/** A plant that the plan puts in later and that has not gone in yet. */
+export type PlantToAdd = PlantIn & { readonly addOn: string }
+
+export const isSamePlant = (one: PlantIn, other: PlantIn): boolean =>
+  one.id === null ? other.id === null && nameKey(other.name) === nameKey(one.name) : other.id === one.id
+
+export const plantsToAdd = ({ started, happened }: Story): readonly PlantToAdd[] =>
+  started.plants.filter(
+    (plant): plant is PlantToAdd =>
+      plant.addOn !== null &&
+      !happened.some((entry) => entry.kind === 'added' && entry.plants.some((added) => isSamePlant(plant, added))),
+  )
+
+/** Later plants of which nothing was said and whose day had come when the jar was strained: they count as put in. */
+export const plantsTakenAsAdded = (story: Story): readonly PlantToAdd[] => {
+  const { strained } = story
+  return strained === null ? [] : plantsToAdd(story).filter(({ addOn }) => addOn <= strained.day)
+}
+
+/** Later plants whose day had not come when the jar was strained: they are none of it. */
+export const plantsLeftOut = (story: Story): readonly PlantToAdd[] => {
+  const { strained } = story
+  return strained === null ? [] : plantsToAdd(story).filter(({ addOn }) => addOn > strained.day)
+}
+
+/**
+ * The start's plants without those that went in as said later: while it steeps, those still to come keep their `addOn`; once
+ * strained, those whose day never came are none of it.
+ */
+export function plantsOfStart(story: Story): readonly PlantIn[] {
+  const waiting: readonly PlantIn[] = story.strained === null ? plantsToAdd(story) : plantsTakenAsAdded(story)
+  return story.started.plants.filter((plant) => plant.addOn === null || waiting.includes(plant))
+}

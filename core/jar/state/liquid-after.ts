@@ -1,0 +1,148 @@
+import {
+  abvPercent,
+  type Liquid,
+  liquidFrom,
+  massG,
+  mix,
+  NOTHING,
+  part,
+  sugar,
+  sugarGPerL,
+  volumeMl,
+  water,
+} from '../../liquid/liquid.ts'
+import { abvPercentUnderSugar } from '../../liquid/measure/obscuration.ts'
+import { volumeMlAt20 } from '../../liquid/measure/volume-at-20.ts'
+import { strengthAt20 } from '../../recipe/portion.ts'
+import type { Values } from '../../recipe/propagate.ts'
+import { type Steeping, steepLiquids } from '../../recipe/steep.ts'
+import type { ReadAmount } from '../entry/entry.ts'
+import type { Step } from './liquid-steps.ts'
+
+export type StepValues = Values<readonly Step[]>
+type Strained = Extract<Values<Step>, { readonly kind: 'strained' }>
+
+/** What steps make of a jar's liquid. */
+export interface After {
+  readonly liquid: Liquid
+  /** What it would be, had nothing been measured in the last step. */
+  readonly expected: Liquid
+  /** The most that the last step can have left: nothing kept back since the measurement before, plants wrung out. */
+  readonly most: Liquid
+  /** Spirits and water as they were poured, together: the plants only weaken them. */
+  readonly poured: Liquid
+  /** What plants and filters kept at straining; null while steeping. */
+  readonly keptBackMl: number | null
+}
+
+interface State extends After {
+  /** What the plants will keep when they are strained. */
+  readonly heldMl: number
+  /** `most`, or what was measured since. */
+  readonly bound: Liquid
+  /** True where filters have taken their share. */
+  readonly isFiltered: boolean
+}
+
+const EMPTY: State = {
+  liquid: NOTHING,
+  expected: NOTHING,
+  most: NOTHING,
+  poured: NOTHING,
+  bound: NOTHING,
+  heldMl: 0,
+  keptBackMl: null,
+  isFiltered: false,
+}
+
+/** The steps in order, as plain amounts; nothing is checked. */
+export const liquidAfter = (steps: StepValues): After => steps.reduce(afterStep, EMPTY)
+
+function afterStep(state: State, step: Values<Step>): State {
+  switch (step.kind) {
+    case 'in': {
+      const { poured, jar, keptBackMl } = steepLiquids({ ...step, filterShare: 0 })
+      const liquid = mix(state.liquid, jar)
+      const most = mix(state.bound, poured, sugar(step.sugarG), wrungOut(step))
+      const allPoured = mix(state.poured, poured)
+      return {
+        ...state,
+        liquid,
+        expected: liquid,
+        most,
+        bound: most,
+        poured: allPoured,
+        heldMl: state.heldMl + keptBackMl,
+      }
+    }
+    case 'strained':
+      return strained(state, step)
+    case 'filtered': {
+      const expected = part(state.liquid, state.isFiltered ? 1 : 1 - step.filterShare)
+      const liquid = step.measured === null ? expected : as(expected, step.measured)
+      const bound = step.measured === null ? state.bound : liquid
+      return { ...state, liquid, expected, most: state.bound, bound, isFiltered: true }
+    }
+  }
+}
+
+/** All that plants bring, as if they kept none of it. */
+const wrungOut = ({ plants }: Values<Steeping>): Liquid =>
+  mix(
+    water(plants.reduce((sum, plant) => sum + plant.massG * plant.waterShare, 0)),
+    sugar(plants.reduce((sum, plant) => sum + plant.massG * plant.sugarShare, 0)),
+  )
+
+/**
+ * What is rinsed through the drained plants mixes with all that they keep, once and wholly, and they keep as much of that
+ * mixture as before. Estimated: a quick rinse reaches less of it, a slow one more.
+ */
+function strained(state: State, step: Strained): State {
+  const { liquid: jar, heldMl } = state
+  const jarMl = volumeMl(jar)
+  const keptShare = jarMl === 0 ? 0 : Math.min(1, heldMl / jarMl)
+  const rinse = mix(part(jar, keptShare), water(step.rinseWaterG))
+  const rinsedShare = step.rinseWaterG === 0 ? 0 : Math.max(0, 1 - heldMl / volumeMl(rinse))
+  const drained = mix(part(jar, 1 - keptShare), part(rinse, rinsedShare))
+  const expected = part(drained, 1 - step.filterShare)
+  const liquid = asMeasured(expected, state, step)
+  const most = mix(state.bound, water(step.rinseWaterG))
+  return {
+    ...state,
+    liquid,
+    expected,
+    most,
+    bound: step.measured === null ? most : liquid,
+    keptBackMl: Math.max(0, volumeMl(mix(jar, water(step.rinseWaterG))) - volumeMl(liquid)),
+    isFiltered: step.measured === null,
+  }
+}
+
+/** What plants drink up leaves nothing; what was measured all the same is as the jar was. */
+function asMeasured(expected: Liquid, { liquid: jar, poured }: State, step: Strained): Liquid {
+  if (step.measured === null && massG(expected) === 0) return expected
+  const like = massG(expected) === 0 ? jar : expected
+  const read = step.strength === null ? like : withStrength(like, abvPercent(poured), step)
+  return step.measured === null ? read : as(read, step.measured)
+}
+
+/** The same composition, as much as was read; nothing is measured as water. */
+function as(liquid: Liquid, { amount, by, atC }: Values<ReadAmount>): Liquid {
+  const like = massG(liquid) === 0 ? water(1) : liquid
+  if (by === 'mass') return part(like, amount / massG(like))
+  const composition = () => ({ abvPercent: abvPercent(like), sugarGPerL: sugarGPerL(like) })
+  const readMl = atC === 20 ? amount : volumeMlAt20(amount, composition(), atC)
+  return part(like, readMl / volumeMl(like))
+}
+
+/**
+ * The same volume and sugar, of the strength that was read: what was seen is put right for the sugar, but not beyond what
+ * was poured.
+ */
+function withStrength(liquid: Liquid, pouredPercent: number, { strength, sugarFactor }: Strained): Liquid {
+  const sweetness = sugarGPerL(liquid)
+  const apparentPercent = strengthAt20(strength!)
+  const rightPercent = abvPercentUnderSugar({ apparentPercent, sugarGPerL: sweetness * sugarFactor })
+  const trueAbvPercent = Math.min(rightPercent, Math.max(apparentPercent, pouredPercent))
+  return liquidFrom({ volumeMl: volumeMl(liquid), abvPercent: trueAbvPercent, sugarGPerL: sweetness })
+}

@@ -1,0 +1,89 @@
+import { botanicalById, catalogue } from '../../botanical/catalogue/catalogue.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
+import { plantOf } from '../../recipe/plan/plant-of.ts'
+import { plantUnknown } from '../../recipe/plan/unknown-plant.ts'
+import { FILTER_SHARE, type Plant, type Steeping } from '../../recipe/steep.ts'
+import type { HappeningEntry, PlantIn, ReadAmount, ReadStrength } from '../entry/entry.ts'
+import { nameKey } from '../naming/jar-name.ts'
+
+/** What changes a jar's liquid, with everything in it that is known only to within a ±. */
+export type Step =
+  | ({ readonly kind: 'in' } & Steeping)
+  | {
+      readonly kind: 'strained'
+      readonly measured: ReadAmount | null
+      readonly strength: ReadStrength | null
+      readonly rinseWaterG: Measured
+      readonly filterShare: Measured
+      /** Of the sugar that is expected, how much there is; only a strength read over it feels it. */
+      readonly sugarFactor: Measured
+    }
+  | { readonly kind: 'filtered'; readonly measured: ReadAmount | null; readonly filterShare: Measured }
+
+/** How far the sugars of fruit and peel lie from the table's. Estimated. */
+const SUGAR_FACTOR: Measured = { value: 1, plusMinus: 0.3 }
+
+/** The step and the entry it comes from. */
+export interface TakenStep {
+  readonly seq: number
+  readonly step: Step
+}
+
+const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
+
+/** Whether the catalogue has it. */
+export const isCatalogued = (id: string): boolean => known.has(id)
+
+const steepsAs = ({ id, massG }: PlantIn): Plant =>
+  id !== null && isCatalogued(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ massG })
+
+const plantKey = ({ id, name }: PlantIn): string => id ?? nameKey(name)
+
+/**
+ * The plants that went in with the first: a later one only once the jar is strained, its day had come and nothing was said
+ * of putting it in, because then it was put in all the same.
+ */
+function plantsAtStart(plants: readonly PlantIn[], happened: readonly HappeningEntry[]): readonly PlantIn[] {
+  const strainedOn = happened.find(({ kind }) => kind === 'strained')?.day
+  const addedLater = new Set(happened.flatMap((entry) => (entry.kind === 'added' ? entry.plants.map(plantKey) : [])))
+  return plants.filter(
+    (plant) =>
+      plant.addOn === null ||
+      (strainedOn !== undefined && plant.addOn <= strainedOn && !addedLater.has(plantKey(plant))),
+  )
+}
+
+/** In order; what does not touch the liquid is left out. */
+export const stepsOf = (happened: readonly HappeningEntry[]): readonly TakenStep[] =>
+  happened.flatMap((entry) => {
+    const step = stepOf(entry, happened)
+    return step === null ? [] : [{ seq: entry.seq, step }]
+  })
+
+function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Step | null {
+  switch (entry.kind) {
+    case 'started':
+    case 'added': {
+      const { spirits, waterG, sugarG } = entry
+      const plants = entry.kind === 'started' ? plantsAtStart(entry.plants, happened) : entry.plants
+      return { kind: 'in', spirits, waterG, sugarG, plants: plants.map(steepsAs) }
+    }
+    case 'sweetened':
+      return { kind: 'in', spirits: [], waterG: entry.waterG, sugarG: entry.sugarG, plants: [] }
+    case 'strained': {
+      const { measured, strength, rinseWaterG } = entry
+      return {
+        kind: 'strained',
+        measured,
+        strength,
+        rinseWaterG,
+        filterShare: FILTER_SHARE,
+        sugarFactor: strength === null ? exactly(1) : SUGAR_FACTOR,
+      }
+    }
+    case 'filtered':
+      return { kind: 'filtered', measured: entry.measured, filterShare: FILTER_SHARE }
+    default:
+      return null
+  }
+}

@@ -1,0 +1,102 @@
+import { dayNumber, isoOf } from '../../quantity/time/day-number.ts'
+import { dayNumberAt, instantOf } from '../../quantity/time/zone.ts'
+import type { JarEntry } from '../entry/entry.ts'
+import { type Story, storyOf } from '../state/jar-state.ts'
+import { movedByLatePlants } from '../state/late-plants.ts'
+import { type Duty, type DutySettings, dutyKey, isLapsed } from './duty.ts'
+import { atItsHour, paused, postponed, putOffOf } from './put-off.ts'
+import { type Series, series } from './reminder-days.ts'
+import { lastAnswer, rhythmOf, shakeDays } from './shake-days.ts'
+import { steepingSeries } from './steeping-series.ts'
+import { strainedSeries } from './strained-series.ts'
+
+/**
+ * Every reminder that a jar's stage still asks for, past ones and those to come, in the order in which they fall due. What
+ * was answered is gone, and everything of a stage that has passed. Each key comes once and stays when the hour or the
+ * zone is changed.
+ */
+export function allDuties(entries: readonly JarEntry[], settings: DutySettings): readonly Duty[] {
+  const story = storyOf(entries)
+  if (story === null) return []
+  const awake = awakeMs(entries)
+  return awake === null ? dutiesOf(story, settings) : broughtBack(dutiesOf(story, settings), awake, settings)
+}
+
+/** They end what was asked for. */
+const SILENCING: readonly JarEntry['kind'][] = ['emptied', 'discarded', 'put_off', 'strained', 'sweetened', 'bottled']
+
+/** When something that had ended other reminders was last taken back; null where nothing was. */
+function awakeMs(entries: readonly JarEntry[]): number | null {
+  const undo = entries.findLast(
+    (entry) => entry.kind === 'undone' && entries.some(({ seq, kind }) => seq === entry.of && SILENCING.includes(kind)),
+  )
+  return undo?.enteredMs ?? null
+}
+
+/** What had fallen due before it was brought back, and was not said, is no news: it waits for the next morning. */
+function broughtBack(duties: readonly Duty[], awakeMs: number, { zone, atMinutes }: DutySettings): readonly Duty[] {
+  const morningMs = instantOf(zone, dayNumberAt(zone, awakeMs) + 1, atMinutes)
+  return duties
+    .map((duty) => (duty.dueMs <= awakeMs ? { ...duty, dueMs: morningMs } : duty))
+    .toSorted((one, other) => one.dueMs - other.dueMs)
+}
+
+/** Those that are due by now. */
+export const duties = (entries: readonly JarEntry[], settings: DutySettings, nowMs: number): readonly Duty[] =>
+  allDuties(entries, settings).filter(({ dueMs }) => dueMs <= nowMs)
+
+/** As `allDuties`, of a jar whose story is known. */
+export function dutiesOf(story: Story, settings: DutySettings): readonly Duty[] {
+  if (story.ended !== null) return []
+  const ordered: Duty[] = []
+  for (const asked of seriesOf(story, settings)) {
+    asked.days.forEach((_, index) => {
+      insert(ordered, saidOf(asked, index, settings))
+    })
+  }
+  return ordered
+}
+
+/** Into its place; nearly always the last, which no sort is as quick to see. */
+function insert(ordered: Duty[], duty: Duty): void {
+  let at = ordered.length
+  while (at > 0 && ordered[at - 1]!.dueMs > duty.dueMs) at--
+  if (at === ordered.length) ordered.push(duty)
+  else ordered.splice(at, 0, duty)
+}
+
+function seriesOf(story: Story, { shake, pausedUntil }: DutySettings): readonly Series[] {
+  const putOff = putOffOf(story)
+  const pausedUntilDay = pausedUntil === null ? Number.NEGATIVE_INFINITY : dayNumber(pausedUntil)
+  const asked =
+    story.strained === null ? steepingSeries(movedByLatePlants(story)) : strainedSeries(story, story.strained)
+  const later = putOff === null ? asked : asked.map((each) => postponed(each, putOff))
+  const rhythm = story.strained === null ? rhythmOf(story, shake) : null
+  const shakes = rhythm === null ? [] : shakeDays(story, rhythm, putOff, pausedUntilDay)
+  const shaking = series('shake', lastAnswer(story), shakes)
+  const all = rhythm === null ? later : [putOff === null ? shaking : atItsHour(shaking, putOff), ...later]
+  return (pausedUntil === null ? all : all.map((each) => paused(each, pausedUntilDay))).map(inTime)
+}
+
+/** Without what would be said only when there is nothing left to taste for. */
+function inTime(asked: Series): Series {
+  const { kind, byDay: by, heldUntilDay, days } = asked
+  return { ...asked, days: days.filter((day) => !isLapsed({ kind, by }, isoOf(Math.max(day, heldUntilDay)))) }
+}
+
+function saidOf(asked: Series, index: number, settings: DutySettings): Duty {
+  const { kind, days, since, hour, byDay, heldUntilDay, heldUntilMs, again } = asked
+  const { zone, atMinutes } = settings
+  const dayNumber = days[index]!
+  const day = isoOf(dayNumber)
+  const ownMs = dayNumber === hour?.day ? hour.ms : instantOf(zone, dayNumber, atMinutes)
+  const heldMs = heldUntilDay < dayNumber ? ownMs : instantOf(zone, heldUntilDay, atMinutes)
+  return {
+    kind,
+    day,
+    key: dutyKey(kind, day, dayNumber === again?.day ? again.seq : null),
+    dueMs: Math.max(ownMs, heldMs, heldUntilMs, since.enteredMs),
+    isLast: index === days.length - 1,
+    by: byDay,
+  }
+}

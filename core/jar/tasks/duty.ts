@@ -1,0 +1,44 @@
+import type { IsoDay } from '../../quantity/time/calendar-day.ts'
+
+/** What a jar asks of its maker. `add`: a plant that the plan puts in later. */
+export type DutyKind = 'shake' | 'taste' | 'add' | 'strain' | 'sweeten' | 'filter' | 'bottle' | 'ready'
+
+/** A pause until this day has no end: the last day that can be typed. */
+export const ENDLESS: IsoDay = '2199-12-31'
+
+/** When a person wants to be reminded. */
+export interface DutySettings {
+  /** IANA name. */
+  readonly zone: string
+  /** Minutes after local midnight, 0 to 1439; 540 is nine in the morning. */
+  readonly atMinutes: number
+  readonly shake: ShakeRhythm
+  /** Nothing is said before this day. */
+  readonly pausedUntil: IsoDay | null
+}
+
+export type ShakeRhythm = 'daily' | 'every_other_day' | 'off'
+
+/** One reminder of a jar: said once, at `dueMs` or as soon after as can be. */
+export interface Duty {
+  readonly kind: DutyKind
+  /** The local day it belongs to. */
+  readonly day: IsoDay
+  /**
+   * `shake.2026-12-01`: with the jar's id its name for ever; the same key is never said twice. What was put off to an hour
+   * is said again then: `shake.2026-12-01.7` by the seventh entry.
+   */
+  readonly key: string
+  readonly dueMs: number
+  /** The last of its kind until somebody answers. */
+  readonly isLast: boolean
+  /** The last day for it, where there is one. */
+  readonly by: IsoDay | null
+}
+
+/** Whether there is nothing left to taste for on a day: the jar is to be strained by now. */
+export const isLapsed = ({ kind, by }: Pick<Duty, 'kind' | 'by'>, today: IsoDay): boolean =>
+  kind === 'taste' && by !== null && by < today
+
+export const dutyKey = (kind: DutyKind, day: IsoDay, again: number | null): string =>
+  again === null ? `${kind}.${day}` : `${kind}.${day}.${again}`

@@ -1,0 +1,65 @@
+import { dayNumber } from '../../quantity/time/day-number.ts'
+import type { Entry } from '../entry/entry.ts'
+import type { Story } from '../state/jar-state.ts'
+import type { ShakeRhythm } from './duty.ts'
+import type { PutOff } from './put-off.ts'
+import { enteredDay } from './reminder-days.ts'
+
+/** Reminders to shake that go unanswered before they stop. */
+const MOST_UNANSWERED = 7
+/** From then on once a week is enough. Common practice, no source. */
+const YOUNG_DAYS = 30
+const WEEK_DAYS = 7
+
+type Rhythm = (day: number) => number
+
+/** The next day of the rhythm after a day of it; null where the jar is not to be shaken. */
+export function rhythmOf({ started }: Story, shake: ShakeRhythm): Rhythm | null {
+  if (shake === 'off' || started.plan.isHours) return null
+  const startDay = dayNumber(started.day)
+  const young = shake === 'daily' ? 1 : 2
+  return (day) => day + (day + young - startDay > YOUNG_DAYS ? WEEK_DAYS : young)
+}
+
+/** The day of the last shake, or of the start. */
+export const lastShakenDay = ({ happened, started }: Story): number =>
+  dayNumber(
+    happened.reduce((day, entry) => (entry.kind === 'shaken' && entry.day > day ? entry.day : day), started.day),
+  )
+
+/** The last day of the rhythm that is not after `limit`, or `day` itself where that is. */
+function lastBy(day: number, limit: number, rhythm: Rhythm): number {
+  let last = day
+  while (rhythm(last) <= limit) {
+    const next = rhythm(last)
+    const isWeekly = next - last === WEEK_DAYS
+    last = isWeekly ? next + WEEK_DAYS * Math.floor((limit - next) / WEEK_DAYS) : next
+  }
+  return last
+}
+
+export const lastAnswer = ({ happened }: Story): Entry =>
+  happened.reduce((last, entry) => (entry.enteredMs > last.enteredMs ? entry : last))
+
+/**
+ * The days of the rhythm since the last shake that come after the last answer, seven at the most. What was put off begins
+ * anew on the day it was put off to, what was entered late on the morning after; of the days in a pause only the last is left, and the seven are counted from it.
+ */
+export function shakeDays(
+  story: Story,
+  rhythm: Rhythm,
+  putOff: PutOff | null,
+  pausedUntilDay: number,
+): readonly number[] {
+  const shaken = lastShakenDay(story)
+  const isAnew = putOff !== null && rhythm(shaken) <= putOff.untilDay
+  const first = isAnew ? putOff.untilDay : rhythm(shaken)
+  const last = lastAnswer(story)
+  const answered = enteredDay(last)
+  const isToCome = isAnew && putOff.untilMs !== null && putOff.untilMs > last.enteredMs
+  const afterAnswer = () => (last === story.started ? answered + 1 : rhythm(lastBy(first, answered, rhythm)))
+  const unanswered = first > answered || isToCome ? first : afterAnswer()
+  const days = [unanswered > pausedUntilDay ? unanswered : lastBy(unanswered, pausedUntilDay, rhythm)]
+  while (days.length < MOST_UNANSWERED) days.push(rhythm(days.at(-1)!))
+  return days
+}

@@ -1,0 +1,54 @@
+import type { Mass, Strength, Sweetness, Volume } from '../quantities.ts'
+import type { Measured } from './measured.ts'
+
+/** Half of a tool's 95 % interval, as shares of the reading or in its unit (DEVELOPERS.md, “Uncertainty”). */
+export const tools = {
+  /** Kitchen jug or spoon. */
+  volumeShare: 0.02,
+  /** Kitchen scale: the larger of the two. */
+  scaleG: 1,
+  scaleShare: 0.005,
+  /** What a bottle's label may be off. */
+  labelPercent: 0.3,
+  hydrometerPercent: 0.5,
+  /** Sugar poured into a cup. */
+  sugarByVolumeShare: 0.1,
+  /** A sweetness that somebody wrote down. */
+  sweetnessShare: 0.02,
+} as const
+
+const measured = (value: number, stated: number | null, halfDigit: number, tool: number): Measured => ({
+  value,
+  plusMinus: stated ?? Math.max(halfDigit, tool),
+})
+
+/** Volume as read, ml; not brought to 20 °C. The ± is the stated one, else half the last digit or 2 %. */
+export const volumeMl = ({ volumeMl: value, statedMl, halfDigitMl }: Volume): Measured =>
+  measured(value, statedMl, halfDigitMl, tools.volumeShare * value)
+
+/** Mass, g. The ± is the stated one, else half the last digit or the scale's; for sugar by volume 10 %. */
+export const massG = ({ massG: value, statedG, halfDigitG, byVolume }: Mass): Measured =>
+  measured(
+    value,
+    statedG,
+    halfDigitG,
+    byVolume ? tools.sugarByVolumeShare * value : Math.max(tools.scaleG, tools.scaleShare * value),
+  )
+
+/** Strength as read, % vol; not brought to 20 °C. The ± is the stated one, else half the last digit or the tool's. */
+export const abvPercent = (strength: Strength, tool: 'label' | 'hydrometer'): Measured =>
+  measured(
+    strength.abvPercent,
+    strength.statedPercent,
+    strength.halfDigitPercent,
+    tool === 'label' ? tools.labelPercent : tools.hydrometerPercent,
+  )
+
+/** Sweetness of a liqueur at hand, g/L. The ± is the stated one, else half the last digit or 2 %. */
+export const sugarGPerL = (sweetness: Sweetness): Measured =>
+  measured(
+    sweetness.sugarGPerL,
+    sweetness.statedGPerL,
+    sweetness.halfDigitGPerL,
+    tools.sweetnessShare * sweetness.sugarGPerL,
+  )

@@ -1,0 +1,130 @@
+import { DomainError } from '../../domain-error.ts'
+import {
+  abvPercent,
+  ethanolG,
+  type Liquid,
+  mix,
+  sugar,
+  sugarG,
+  sugarGPerL,
+  water,
+  waterG,
+} from '../../liquid/liquid.ts'
+import { findRoot } from '../../liquid/root.ts'
+import { sugarLimitGPerL } from '../../liquid/solubility.ts'
+import { apparentVolumeMlPerG } from '../../liquid/sucrose-water.ts'
+import { liquidHolding, type Targets } from '../targets.ts'
+import { enoughG } from './root-bracket.ts'
+
+/** Two of strength, sweetness and the syrup's sugar-to-water ratio by mass; the third follows. */
+export type SyrupWish =
+  | { readonly by: 'strength_and_sweetness'; readonly abvPercent: number; readonly sugarGPerL: number }
+  | { readonly by: 'strength_and_ratio'; readonly abvPercent: number; readonly sugarPerWater: number }
+  | { readonly by: 'sweetness_and_ratio'; readonly sugarGPerL: number; readonly sugarPerWater: number }
+
+export interface Amounts {
+  readonly waterG: number
+  readonly sugarG: number
+}
+
+/** Grams of water and sugar to add to `infusion`; throws `unreachable` with the nearest that can be had. */
+export function syrupFor(infusion: Liquid, wish: SyrupWish): Amounts {
+  switch (wish.by) {
+    case 'strength_and_sweetness':
+      return forTargets(infusion, wish)
+    case 'strength_and_ratio':
+      return forStrengthAndRatio(infusion, wish.abvPercent, wish.sugarPerWater)
+    case 'sweetness_and_ratio':
+      return forSweetnessAndRatio(infusion, wish.sugarGPerL, wish.sugarPerWater)
+  }
+}
+
+function difference(infusion: Liquid, targets: Targets): Amounts {
+  const made = liquidHolding(ethanolG(infusion), targets)
+  return { waterG: waterG(made) - waterG(infusion), sugarG: sugarG(made) - sugarG(infusion) }
+}
+
+/** Rounding of the solve, as a share of the infusion: below it a negative amount is a zero. */
+const NOTHING_SHARE = 1e-9
+
+function forTargets(infusion: Liquid, targets: Targets): Amounts {
+  const amounts = difference(infusion, targets)
+  const nothingG = NOTHING_SHARE * (ethanolG(infusion) + waterG(infusion))
+  if (amounts.sugarG < -nothingG) {
+    const own = abvPercent(infusion)
+    if (targets.abvPercent > own * (1 + 1e-12)) {
+      throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent: targets.abvPercent })
+    }
+    throw new DomainError('unreachable', 'already_sweeter', {
+      sugarGPerL: sugarGPerL(infusion),
+      toSugarGPerL: targets.sugarGPerL,
+      toAbvPercent: targets.abvPercent,
+    })
+  }
+  if (amounts.waterG < -nothingG) {
+    throw new DomainError('unreachable', 'infusion_too_weak', {
+      infusionAbvPercent: abvPercent(infusion),
+      toAbvPercent: targets.abvPercent,
+      toSugarGPerL: targets.sugarGPerL,
+      isSweetnessNamed: true,
+      ...nearest(infusion, targets),
+    })
+  }
+  return {
+    waterG: amounts.waterG > nothingG ? amounts.waterG : 0,
+    sugarG: amounts.sugarG > nothingG ? amounts.sugarG : 0,
+  }
+}
+
+/** The nearest that can be had to targets out of reach; null where its sugar would not stay dissolved either. */
+function nearest(infusion: Liquid, targets: Targets) {
+  const strongest = strongestAbvPercent(infusion, targets.sugarGPerL)
+  const sweetest = sweetestGPerL(infusion, targets.abvPercent)
+  return {
+    strongestAbvPercent: targets.sugarGPerL <= sugarLimitGPerL(strongest) ? strongest : null,
+    sweetestGPerL: sweetest === null ? null : Math.min(sweetest, sugarLimitGPerL(targets.abvPercent)),
+  }
+}
+
+/** The strongest that `infusion` can be at this sweetness: sugar alone added, no water. */
+export function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number): number {
+  const own = abvPercent(infusion)
+  if (toSugarGPerL <= sugarGPerL(infusion)) return own
+  const waterAt = (strength: number) => difference(infusion, { abvPercent: strength, sugarGPerL: toSugarGPerL }).waterG
+  // Just above nothing the water wanted is without bound; at its own strength, or with no room for water, none is left.
+  const roomPercent = (1000 - toSugarGPerL * apparentVolumeMlPerG(toSugarGPerL)) / 10
+  const high = Math.min(own * (1 - (toSugarGPerL - sugarGPerL(infusion)) * 5e-4), roomPercent)
+  return waterAt(high) >= 0 ? high : findRoot({ f: waterAt, low: own * 1e-3, high, tolerance: 1e-12 })
+}
+
+/** The sweetest that `infusion` can be at this strength: sugar alone added; null above its own strength. */
+export function sweetestGPerL(infusion: Liquid, toAbvPercent: number): number | null {
+  if (toAbvPercent > abvPercent(infusion)) return null
+  const abvWith = (addedG: number) => abvPercent(mix(infusion, sugar(addedG))) - toAbvPercent
+  const addedG = findRoot({ f: abvWith, low: 0, high: enoughG(abvWith, ethanolG(infusion)), tolerance: 1e-12 })
+  return sugarGPerL(mix(infusion, sugar(addedG)))
+}
+
+function forStrengthAndRatio(infusion: Liquid, toAbvPercent: number, sugarPerWater: number): Amounts {
+  const own = abvPercent(infusion)
+  if (toAbvPercent > own * (1 + 1e-12)) {
+    throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent })
+  }
+  if (toAbvPercent >= own * (1 - 1e-12)) return { sugarG: 0, waterG: 0 }
+  const excess = (addedG: number) => abvPercent(withSyrup(infusion, addedG, sugarPerWater)) - toAbvPercent
+  const addedG = findRoot({ f: excess, low: 0, high: enoughG(excess, ethanolG(infusion)), tolerance: 1e-13 })
+  return { sugarG: addedG, waterG: addedG / sugarPerWater }
+}
+
+function forSweetnessAndRatio(infusion: Liquid, toSugarGPerL: number, sugarPerWater: number): Amounts {
+  const syrupGPerL = sugarGPerL(mix(water(1), sugar(sugarPerWater)))
+  if (toSugarGPerL >= syrupGPerL) {
+    throw new DomainError('unreachable', 'syrup_not_sweet_enough', { toSugarGPerL, sugarPerWater, syrupGPerL })
+  }
+  const lack = (addedG: number) => toSugarGPerL - sugarGPerL(withSyrup(infusion, addedG, sugarPerWater))
+  const addedG = findRoot({ f: lack, low: 0, high: enoughG(lack, ethanolG(infusion)), tolerance: 1e-13 })
+  return { sugarG: addedG, waterG: addedG / sugarPerWater }
+}
+
+const withSyrup = (infusion: Liquid, addedG: number, sugarPerWater: number): Liquid =>
+  mix(infusion, water(addedG / sugarPerWater), sugar(addedG))

@@ -1,0 +1,84 @@
+import { type Liquid, massG, mix, part, sugar, volumeMl, water } from '../../liquid/liquid.ts'
+import { dissolvedPartG } from '../../liquid/solubility.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
+import { liquidOf, type Portion } from '../portion.ts'
+import { propagate, valuesOf } from '../propagate.ts'
+import { type SugarStays, sugarStays } from '../sugar-stays.ts'
+import { byTool, measuredOut, weighedOut } from '../tool-precision.ts'
+import { type Outcome, outcomeOf } from './outcome.ts'
+import { type SyrupWish, syrupFor } from './syrup-for.ts'
+
+export interface Syrup {
+  /** What of the infusion is used: all of it, unless `atMostMl` binds. */
+  readonly infusionMl: Measured
+  readonly waterG: Measured
+  readonly waterMl: Measured
+  readonly sugarG: Measured
+  readonly syrupG: Measured
+  readonly syrupMl: Measured
+  readonly outcome: Outcome
+  readonly sugarStays: SugarStays
+  /** Grams of the sugar that its water dissolves at 20 °C; null where all of it does. */
+  readonly dissolvesG: number | null
+  /** What of the infusion `atMostMl` leaves over; 0 where it does not bind. */
+  readonly leftMl: number
+}
+
+/** Sugar and water that turn a drained infusion into the liqueur wished for. */
+export function syrup(infusion: Portion, wish: SyrupWish, atMostMl: number | null = null): Syrup {
+  const central = liquidOf(valuesOf(infusion))
+  const { usedFraction, ...amounts } = propagate({ infusion }, (values) =>
+    amountsFor(liquidOf(values.infusion), wish, atMostMl),
+  )
+  const taken = usedFraction.value
+  const pour = (from: Liquid, waterMl: number, sugarG: number): Liquid =>
+    mix(part(from, taken), water(waterMl / volumeMl(water(1))), sugar(sugarG))
+  const stays = sugarStays(pour(central, amounts.waterMl.value, amounts.sugarG.value))
+  // A part of the infusion is poured off with a jug, however well the whole was read.
+  const poured = taken < 1 ? { value: 1, plusMinus: measuredOut(1).plusMinus } : { value: 1, plusMinus: 0 }
+  const bySize = taken < 1 ? { ...infusion, amount: { ...infusion.amount, plusMinus: 0 } } : infusion
+  const outcome = outcomeOf(
+    { infusion: bySize, poured, waterMl: measuredOut(amounts.waterMl.value), sugarG: weighedOut(amounts.sugarG.value) },
+    (values) => pour(part(liquidOf(values.infusion), values.poured), values.waterMl, values.sugarG),
+  )
+  return {
+    ...withTools(amounts, taken < 1),
+    outcome,
+    sugarStays: stays,
+    dissolvesG: dissolvedPartG(amounts.sugarG.value, amounts.waterG.value),
+    leftMl: taken < 1 ? volumeMl(central) * (1 - taken) : 0,
+  }
+}
+
+type AmountName = 'infusionMl' | 'waterG' | 'waterMl' | 'sugarG' | 'syrupG' | 'syrupMl'
+type MeasuredAmounts = { readonly [Name in AmountName]: Measured }
+
+/** The ± of an amount: how far the right one may lie, and what it is measured out with. */
+function withTools(amounts: MeasuredAmounts, isPartOfInfusion: boolean): MeasuredAmounts {
+  return {
+    infusionMl: isPartOfInfusion ? byTool(amounts.infusionMl, measuredOut) : amounts.infusionMl,
+    waterG: byTool(amounts.waterG, weighedOut),
+    waterMl: byTool(amounts.waterMl, measuredOut),
+    sugarG: byTool(amounts.sugarG, weighedOut),
+    syrupG: byTool(amounts.syrupG, weighedOut),
+    syrupMl: byTool(amounts.syrupMl, measuredOut),
+  }
+}
+
+function amountsFor(infusion: Liquid, wish: SyrupWish, atMostMl: number | null) {
+  const whole = syrupFor(infusion, wish)
+  const wholeMl = volumeMl(mix(infusion, water(whole.waterG), sugar(whole.sugarG)))
+  const usedFraction = atMostMl === null ? 1 : Math.min(1, atMostMl / wholeMl)
+  const waterG = whole.waterG * usedFraction
+  const sugarG = whole.sugarG * usedFraction
+  const made = mix(water(waterG), sugar(sugarG))
+  return {
+    usedFraction,
+    infusionMl: volumeMl(infusion) * usedFraction,
+    waterG,
+    waterMl: volumeMl(water(waterG)),
+    sugarG,
+    syrupG: massG(made),
+    syrupMl: volumeMl(made),
+  }
+}

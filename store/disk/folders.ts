@@ -1,0 +1,44 @@
+import { dirname, join, resolve } from 'node:path'
+import { personFileName } from '../user-id.ts'
+import type { Disk } from './disk.ts'
+import { onDisk } from './disk-failure.ts'
+
+const FOLDER_MODE = 0o700
+
+/** Where everything is, beneath the folder of data. */
+export interface Folders {
+  readonly data: string
+  /** A file for each person, and what was set aside. */
+  readonly users: string
+  /** A folder for each day. */
+  readonly copies: string
+  readonly lock: string
+  /** The file that tells how the process at work is. */
+  readonly status: string
+}
+
+export const foldersIn = (data: string): Folders => ({
+  data,
+  users: join(data, 'users'),
+  copies: join(data, 'copies'),
+  lock: join(data, 'lock'),
+  status: join(data, 'status.json'),
+})
+
+export const personPath = ({ users }: Folders, userId: string): string => join(users, personFileName(userId))
+
+/**
+ * Makes a folder that only its owner may look into, whatever it was before; its parents, where they are missing. The names
+ * of those that were made are durable.
+ */
+export const ownFolder = (disk: Disk, path: string): Promise<void> =>
+  onDisk(path, async () => {
+    const made = await disk.mkdir(path, FOLDER_MODE)
+    await disk.chmod(path, FOLDER_MODE)
+    if (made === null) return
+    const topmost = dirname(resolve(made))
+    for (let folder = dirname(resolve(path)); ; folder = dirname(folder)) {
+      await disk.syncFolder(folder)
+      if (folder === topmost) return
+    }
+  })

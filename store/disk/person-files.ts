@@ -1,0 +1,126 @@
+import { Low } from 'lowdb'
+import { NOBODY, type Person, type SetAside } from '../person.ts'
+import { KNOWN_VERSION } from '../schema/read-stored.ts'
+import { type Disk, MOST_BYTES } from './disk.ts'
+import type { FolderLock } from './folder-lock.ts'
+import { type Folders, personPath } from './folders.ts'
+import { fullestDay } from './fullness.ts'
+import { personText } from './person-text.ts'
+import { setAside } from './set-aside.ts'
+import { StorageError } from './storage-error.ts'
+import { storedAt } from './stored-at.ts'
+import { writeDurably } from './write-durably.ts'
+
+/** People whose files are kept in memory, as long as the folder is ours. */
+const MOST_OPEN = 200
+
+/** Counted only where it could be: a letter is at most three bytes. */
+const isTooLarge = (text: string): boolean => text.length * 3 > MOST_BYTES && Buffer.byteLength(text) > MOST_BYTES
+
+export interface FilesOptions {
+  readonly disk: Disk
+  readonly folders: Folders
+  readonly lock: FolderLock
+  readonly nowMs: () => number
+  readonly log: (text: string) => void
+  readonly tellSetAside?: (aside: SetAside) => void
+}
+
+/** One file for each person; of one person, one call at a time. */
+export interface PersonFiles {
+  read(userId: string): Promise<Person>
+  /** Durable when it returns; when it throws, what is in memory is forgotten and the file is asked again. */
+  write(userId: string, person: Person): Promise<void>
+  /** Makes durable what an attempt that ended with `unsure` may have left; nothing where none has. */
+  settle(userId: string): Promise<void>
+  forget(userId: string): void
+}
+
+export function personFiles({ disk, folders, lock, nowMs, log, tellSetAside }: FilesOptions): PersonFiles {
+  const open = new Map<string, Low<Person>>()
+  const unsure = new Set<string>()
+
+  const write = async (userId: string, person: Person): Promise<void> => {
+    const text = personText(person)
+    if (isTooLarge(text)) throw new StorageError('too_large', { mostBytes: MOST_BYTES })
+    try {
+      await writeDurably(disk, personPath(folders, userId), userId, text)
+      unsure.delete(userId)
+    } catch (error) {
+      if (error instanceof StorageError && error.problem === 'unsure') unsure.add(userId)
+      throw error
+    }
+  }
+
+  /** The person begins anew, knowing where the old file went. */
+  const startAnew = async (userId: string, where: string): Promise<Person> => {
+    const path = personPath(folders, userId)
+    // Of copies that cannot be looked at, none is named.
+    const day = await fullestDay(disk, folders, userId).catch(() => null)
+    const file = await setAside(disk, folders, { userId, reason: 'unreadable', nowMs: nowMs() }).catch((error) => {
+      throw new StorageError('unreadable', { path, userId, day }, error)
+    })
+    const aside = { file, day }
+    if (tellSetAside !== undefined) tellSetAside(aside)
+    else {
+      const copy = day === null ? 'no copy of it holds a jar' : `the copy of ${day} holds most`
+      log(`store: ${userId} could not be read (${where}), set aside as ${file}; ${copy}`)
+    }
+    const person = { ...NOBODY, setAside: aside }
+    await write(userId, person)
+    return person
+  }
+
+  const read = async (userId: string): Promise<Person | null> => {
+    const path = personPath(folders, userId)
+    const stored = await storedAt(disk, path)
+    if (stored === null) return null
+    if (stored.kind === 'person') return stored.person
+    if (stored.kind === 'newer') {
+      throw new StorageError('newer_version', { path, version: stored.version, known: KNOWN_VERSION })
+    }
+    if (lock.isHeld()) return startAnew(userId, stored.where)
+    await lock.take().catch(async (error) => {
+      const day = await fullestDay(disk, folders, userId).catch(() => null)
+      throw new StorageError('unreadable', { path, userId, day }, error)
+    })
+    return read(userId)
+  }
+
+  const opened = async (userId: string): Promise<Low<Person>> => {
+    const known = open.get(userId)
+    const isOurs = lock.isHeld()
+    const file =
+      known ?? new Low<Person>({ read: () => read(userId), write: (person) => write(userId, person) }, NOBODY)
+    if (known === undefined) await file.read()
+    if (!isOurs) return file
+    open.delete(userId)
+    open.set(userId, file)
+    const [oldest] = open.keys()
+    if (open.size > MOST_OPEN && oldest !== undefined) open.delete(oldest)
+    return file
+  }
+
+  return {
+    async read(userId) {
+      return (await opened(userId)).data
+    },
+    async write(userId, person) {
+      const file = await opened(userId)
+      try {
+        await file.adapter.write(person)
+      } catch (error) {
+        open.delete(userId)
+        throw error
+      }
+      file.data = person
+    },
+    async settle(userId) {
+      if (unsure.has(userId)) await write(userId, (await opened(userId)).data)
+    },
+    forget(userId) {
+      open.delete(userId)
+      unsure.delete(userId)
+    },
+  }
+}

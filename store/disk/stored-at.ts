@@ -1,0 +1,24 @@
+import { readStored, type Stored } from '../schema/read-stored.ts'
+import type { Disk } from './disk.ts'
+import { ifThere } from './disk-failure.ts'
+import { StorageError } from './storage-error.ts'
+
+const WHERE: Readonly<Record<string, string>> = { EFTYPE: 'not a file', ENXIO: 'not a file', EFBIG: 'too large' }
+
+/** What is wrong with something that stands where a text is wanted; null where the disk failed otherwise. */
+export function noText(error: unknown): string | null {
+  if (!(error instanceof StorageError) || error.problem !== 'disk_failed') return null
+  return WHERE[(error as StorageError<'disk_failed'>).values.code] ?? null
+}
+
+/** What a file of a person's holds, brought to the newest version; null where there is none. */
+export async function storedAt(disk: Disk, path: string): Promise<Stored | null> {
+  try {
+    const text = await ifThere(path, () => disk.readFile(path))
+    return text === null ? null : readStored(text)
+  } catch (error) {
+    const where = noText(error)
+    if (where === null) throw error
+    return { kind: 'unreadable', where }
+  }
+}

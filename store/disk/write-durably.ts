@@ -1,0 +1,44 @@
+import { dirname, join } from 'node:path'
+import { temporaryName } from '../user-id.ts'
+import type { Disk } from './disk.ts'
+import { onDisk, systemCode } from './disk-failure.ts'
+import { realPath } from './real-path.ts'
+import { StorageError } from './storage-error.ts'
+
+const FILE_MODE = 0o600
+
+let written = 0
+
+/**
+ * Puts a person's file in place, whole: whoever reads `path` finds the text before or this one, also after a power cut.
+ * The order is what that rests on: the text is durable before it takes the name, and the name before this returns. A link
+ * stays one. Throws `unsure` where the name was taken but may not be durable: then either text may be found later.
+ */
+export function writeDurably(disk: Disk, path: string, userId: string, text: string): Promise<void> {
+  written += 1
+  const name = temporaryName(userId, process.pid, written)
+  return onDisk(path, async () => {
+    const real = await realPath(disk, path)
+    const folder = dirname(real)
+    const temporary = join(folder, name)
+    try {
+      const file = await disk.create(temporary, FILE_MODE)
+      try {
+        await file.writeFile(text)
+        await file.sync()
+      } finally {
+        await file.close()
+      }
+      await disk.rename(temporary, real)
+    } catch (error) {
+      // What stays is swept by the next who takes the folder.
+      await disk.unlink(temporary).catch(() => {})
+      throw error
+    }
+    try {
+      await disk.syncFolder(folder)
+    } catch (error) {
+      throw new StorageError('unsure', { path, code: systemCode(error) ?? '?' }, error)
+    }
+  })
+}

@@ -1,0 +1,68 @@
+import { Readable } from 'node:stream'
+import type { Desk } from '../../../bot/terminal/chat/terminal-session.ts'
+import type { Speech } from '../../../bot/terminal/show/language-for-terminal.ts'
+import { chatProblems } from '../../../bot/text/en/chat-problems.ts'
+import { consoleText } from '../../../bot/text/en/console.ts'
+import type { Words } from '../../../bot/text/words.ts'
+import { newAsker } from '../asker.ts'
+import { fakeCommands } from '../chat/fakes.ts'
+import { noFiles } from '../test-desk.ts'
+
+interface FakeMessage {
+  readonly key: string
+  readonly values: { readonly text?: string }
+}
+
+/** Words that say a message's own text, or its key; the chat's problems in English. */
+const fakeWords = {
+  say: ({ key, values }: FakeMessage) => {
+    if (key === 'fault') throw new TypeError('no such sentence')
+    return values.text ?? key
+  },
+  problem: (key: string, values: never) =>
+    (chatProblems as Record<string, (values: never) => string>)[key]?.(values) ?? key,
+} as unknown as Words
+
+const textOf = (path: string, options: Record<string, string> = {}) => ({
+  summary: `About ${path}`,
+  options,
+  examples: [`/${path} 1 l strength:95%`],
+})
+
+export const fakeSpeech: Speech = {
+  words: fakeWords,
+  console: consoleText,
+  commands: {
+    ...Object.fromEntries(fakeCommands.map(({ path }) => [path, textOf(path)])),
+    mix: textOf('mix', { spirit: 'How much spirit', strength: 'Its strength', water: 'How much water' }),
+  },
+}
+
+/** A desk that keeps what it prints. */
+export const fakeDesk = (input: string | readonly string[] = '', more: Partial<Desk> = {}) => {
+  const printed = { out: '', err: '', log: '' }
+  const desk: Desk = {
+    commands: fakeCommands,
+    asker: newAsker(),
+    speech: fakeSpeech,
+    screen: { width: 80, colour: false },
+    saveFile: noFiles,
+    now: () => 0,
+    log: (text) => {
+      printed.log += text
+    },
+    out: (text) => {
+      printed.out += text
+    },
+    err: (text) => {
+      printed.err += text
+    },
+    isHeard: () => true,
+    ended: new AbortController().signal,
+    remind: async () => async () => {},
+    input: Readable.from(typeof input === 'string' ? [input] : input),
+    terminal: null,
+    ...more,
+  }
+  return { desk, printed }
+}
