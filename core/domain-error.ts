@@ -1,26 +1,9 @@
-import type { BotanicalProblems } from './botanical/problems.ts'
-import type { SpiritProblems } from './botanical/spirit/problems.ts'
-import type { JarProblems } from './jar/problems.ts'
-import type { ShareProblems } from './jar/share-problems.ts'
-import type { LabelProblems } from './label/problems.ts'
-import type { LiquidProblems } from './liquid/problems.ts'
-import type { QuantityProblems } from './quantity/problems.ts'
-import type { CodeProblems } from './recipe/code/problems.ts'
-import type { PlanProblems } from './recipe/plan/problems.ts'
-import type { RecipeProblems } from './recipe/problems.ts'
-
-/** What can be wrong, by key, with the values its sentence needs. The sentences live in bot/text. */
-export interface Problems
-  extends QuantityProblems,
-    LiquidProblems,
-    RecipeProblems,
-    PlanProblems,
-    CodeProblems,
-    BotanicalProblems,
-    SpiritProblems,
-    LabelProblems,
-    JarProblems,
-    ShareProblems {}
+/**
+ * What can be wrong, by key, with the values its sentence needs. Each room's `problems.ts` adds its own, so that this file
+ * knows none of them; the sentences stand in bot/text.
+ */
+// biome-ignore lint/suspicious/noEmptyInterface: the rooms extend it
+export interface Problems {}
 
 /** The kinds of failure that callers and scripts may branch on. */
 export type ErrorCode =

@@ -85,3 +85,7 @@ export interface BotanicalProblems {
     readonly spiritMl: number
   }
 }
+
+declare module '../domain-error.ts' {
+  interface Problems extends BotanicalProblems {}
+}

@@ -104,3 +104,7 @@ export interface JarProblems {
   /** Two different batches are compared. */
   compare_two: { readonly typed: string }
 }
+
+declare module '../domain-error.ts' {
+  interface Problems extends JarProblems {}
+}

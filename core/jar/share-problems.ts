@@ -19,3 +19,7 @@ export interface ShareProblems {
   /** It was forgotten with its owner, or is older than what is kept. */
   readonly share_gone: Record<string, never>
 }
+
+declare module '../domain-error.ts' {
+  interface Problems extends ShareProblems {}
+}

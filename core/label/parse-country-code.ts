@@ -1,5 +1,5 @@
-import { editDistance } from '../botanical/find/edit-distance.ts'
 import { DomainError } from '../domain-error.ts'
+import { editDistance } from '../edit-distance.ts'
 import { shown } from '../quantity/read/tokens.ts'
 import { countryNamed, plainName } from './parse-country.ts'
 

@@ -5,3 +5,7 @@ export interface LabelProblems {
   /** No country of ISO 3166; two letters of the nearest, or null. */
   unknown_country_code: { readonly typed: string; readonly nearest: string | null }
 }
+
+declare module '../domain-error.ts' {
+  interface Problems extends LabelProblems {}
+}

@@ -28,3 +28,7 @@ export interface LiquidProblems {
   no_sign_change: { readonly low: number; readonly high: number }
   no_convergence: { readonly low: number; readonly high: number }
 }
+
+declare module '../domain-error.ts' {
+  interface Problems extends LiquidProblems {}
+}

@@ -79,3 +79,7 @@ export interface QuantityProblems {
   /** Neither metric, US nor imperial. */
   readonly unknown_units: { readonly typed: string }
 }
+
+declare module '../domain-error.ts' {
+  interface Problems extends QuantityProblems {}
+}

@@ -45,3 +45,7 @@ interface AdjustProblem {
   readonly toAbvPercent: number
   readonly toSugarGPerL: number
 }
+
+declare module '../domain-error.ts' {
+  interface Problems extends RecipeProblems {}
+}

@@ -1,5 +1,4 @@
-import type { RefusalId } from '../refuse/refused.ts'
-import { type AddedAskId, addedAskBacks } from './more-ambiguous-names.ts'
+import { type AddedAskId, type AskBackOf, addedAskBacks } from './more-ambiguous-names.ts'
 
 export type AskId =
   | AddedAskId
@@ -18,7 +17,6 @@ export type AskId =
   | 'walnut'
   | 'laurel'
   | 'wild_fennel'
-  | 'elder'
   | 'crocus'
   | 'illicium'
   | 'juniperus'
@@ -32,16 +30,7 @@ export type AskId =
   | 'chocolate'
   | 'green_pepper'
 
-export interface AskBack {
-  readonly id: AskId
-  /** Asked only when one of these is all that was typed. */
-  readonly words: string
-  /** Ids of the catalogue. */
-  readonly choices: readonly string[]
-  readonly refused: readonly RefusalId[]
-  /** True where a name of the catalogue goes before. */
-  readonly yields?: boolean
-}
+export type AskBack = AskBackOf<AskId>
 
 /** Words that name more than one plant, form or part. */
 export const askBacks: readonly AskBack[] = [

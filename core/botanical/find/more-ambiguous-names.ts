@@ -1,7 +1,8 @@
-import type { AskBack } from './ambiguous-names.ts'
+import type { RefusalId } from '../refuse/refused.ts'
 
 /** Questions about names of which another meaning is dangerous, or that name no single plant. */
 export type AddedAskId =
+  | 'elder'
   | 'rosebay'
   | 'leopards_bane'
   | 'almond_extract'
@@ -25,8 +26,20 @@ export type AddedAskId =
   | 'seaweed'
   | 'wood_chips'
 
+/** A question by which a name is asked back. */
+export interface AskBackOf<Id extends string> {
+  readonly id: Id
+  /** Asked only when one of these is all that was typed. */
+  readonly words: string
+  /** Ids of the catalogue. */
+  readonly choices: readonly string[]
+  readonly refused: readonly RefusalId[]
+  /** True where a name of the catalogue goes before. */
+  readonly yields?: boolean
+}
+
 /** A name of the catalogue that stands here too is the catalogue's. */
-export const addedAskBacks: readonly AskBack[] = [
+export const addedAskBacks: readonly AskBackOf<AddedAskId>[] = [
   { id: 'rosebay', words: 'rosebay', choices: [], refused: ['oleander'], yields: true },
   { id: 'leopards_bane', words: "leopard's bane, leopards bane", choices: [], refused: ['aconite'], yields: true },
   {

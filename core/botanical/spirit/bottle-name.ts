@@ -1,4 +1,4 @@
-import { editDistance } from '../find/edit-distance.ts'
+import { editDistance } from '../../edit-distance.ts'
 import { undrinkableWords } from '../refuse/refuse-spirit.ts'
 import type { DrinkKind } from './classify.ts'
 import type { DrinkText } from './drink-chunks.ts'

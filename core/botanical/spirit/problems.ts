@@ -33,3 +33,7 @@ export interface SpiritProblems {
     readonly mostAbvPercent: number
   }
 }
+
+declare module '../../domain-error.ts' {
+  interface Problems extends SpiritProblems {}
+}

@@ -1,5 +1,5 @@
-import { editDistance } from '../../botanical/find/edit-distance.ts'
 import { DomainError } from '../../domain-error.ts'
+import { editDistance } from '../../edit-distance.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import type { JarEntry } from '../entry/entry.ts'
 import { type Story, storyOf } from '../state/jar-state.ts'

@@ -35,3 +35,7 @@ export interface CodeProblems {
     readonly sweetestGPerL: number | null
   }
 }
+
+declare module '../../domain-error.ts' {
+  interface Problems extends CodeProblems {}
+}

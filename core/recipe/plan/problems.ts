@@ -46,3 +46,7 @@ export interface PlanProblems {
   /** A day to be ready on, with a plant of which nothing is known. */
   readonly ready_by_unknown: { readonly name: string }
 }
+
+declare module '../../domain-error.ts' {
+  interface Problems extends PlanProblems {}
+}
