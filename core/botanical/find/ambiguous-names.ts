@@ -17,6 +17,7 @@ export type AskId =
   | 'walnut'
   | 'laurel'
   | 'wild_fennel'
+  | 'elder'
   | 'crocus'
   | 'illicium'
   | 'juniperus'

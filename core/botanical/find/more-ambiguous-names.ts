@@ -2,7 +2,6 @@ import type { RefusalId } from '../refuse/refused.ts'
 
 /** Questions about names of which another meaning is dangerous, or that name no single plant. */
 export type AddedAskId =
-  | 'elder'
   | 'rosebay'
   | 'leopards_bane'
   | 'almond_extract'
@@ -39,7 +38,7 @@ export interface AskBackOf<Id extends string> {
 }
 
 /** A name of the catalogue that stands here too is the catalogue's. */
-export const addedAskBacks: readonly AskBackOf<AddedAskId>[] = [
+export const addedAskBacks: readonly AskBackOf<AddedAskId | 'elder'>[] = [
   { id: 'rosebay', words: 'rosebay', choices: [], refused: ['oleander'], yields: true },
   { id: 'leopards_bane', words: "leopard's bane, leopards bane", choices: [], refused: ['aconite'], yields: true },
   {
