@@ -1,7 +1,7 @@
 import { allDuties } from '../core/jar/tasks/duties.ts'
 import type { Duty, DutySettings } from '../core/jar/tasks/duty.ts'
-import { believed, saidBy } from './disk/told-ahead.ts'
 import type { Person, Settings } from './person.ts'
+import { believed, saidBy } from './told-ahead.ts'
 
 /** A reminder and the jar it is about. */
 export interface Due {

@@ -1,4 +1,4 @@
-import { StorageError } from './disk/storage-error.ts'
+import { StorageError } from './storage-error.ts'
 
 const ID = '(local|\\d{17,20})'
 const WHOLE = new RegExp(`^${ID}$`)

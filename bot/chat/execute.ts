@@ -1,7 +1,7 @@
 import { ZodError } from 'zod'
 import { DomainError, type ErrorCode } from '../../core/domain-error.ts'
-import { StorageError } from '../../store/disk/storage-error.ts'
 import { NOBODY, type Settings } from '../../store/person.ts'
+import { StorageError } from '../../store/storage-error.ts'
 import { keptAfterAll } from '../commands/jar/amend/kept-after-all.ts'
 import { kitchenOf } from '../commands/options/input-units.ts'
 import type { Kitchen } from '../text/kitchen.ts'

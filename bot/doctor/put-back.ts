@@ -1,6 +1,6 @@
 import { join } from 'node:path'
 import { restoreCopy } from '../../store/disk/restore-copy.ts'
-import { StorageError } from '../../store/disk/storage-error.ts'
+import { StorageError } from '../../store/storage-error.ts'
 import { clean } from '../text/clean.ts'
 import type { DoctorText } from '../text/en/doctor.ts'
 import type { Words } from '../text/words.ts'

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path'
 import packageFile from '../../package.json' with { type: 'json' }
 import { inspectFolder } from '../../store/disk/inspect-folder.ts'
-import { StorageError, type StorageProblems } from '../../store/disk/storage-error.ts'
+import { StorageError, type StorageProblems } from '../../store/storage-error.ts'
 import { clean } from '../text/clean.ts'
 import type { DoctorText } from '../text/en/doctor.ts'
 import type { Words } from '../text/words.ts'

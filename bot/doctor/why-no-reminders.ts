@@ -1,4 +1,4 @@
-import type { StorageError, StorageProblems } from '../../store/disk/storage-error.ts'
+import type { StorageError, StorageProblems } from '../../store/storage-error.ts'
 import type { ConsoleText } from '../text/en/console.ts'
 import type { Words } from '../text/words.ts'
 

@@ -7,9 +7,9 @@ import { enteredDay } from '../../core/jar/tasks/reminder-days.ts'
 import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import { isoOf } from '../../core/quantity/time/day-number.ts'
 import { dayNumberAt, instantOf } from '../../core/quantity/time/zone.ts'
-import { believed, saidBy } from '../../store/disk/told-ahead.ts'
 import { dutySettings } from '../../store/due.ts'
 import type { Jar, Nudge, Person } from '../../store/person.ts'
+import { believed, saidBy } from '../../store/told-ahead.ts'
 import type { Now } from './prepare-nudge.ts'
 
 /** A jar and what a nudge says of it, each kind once: missed days are one. */

@@ -1,5 +1,5 @@
-import { withoutAhead } from '../../store/disk/told-ahead.ts'
 import type { Nudge, Person } from '../../store/person.ts'
+import { withoutAhead } from '../../store/told-ahead.ts'
 
 type Said = Pick<Nudge['duties'][number], 'jarId' | 'key'>
 

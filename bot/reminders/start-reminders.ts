@@ -1,5 +1,5 @@
-import { StorageError } from '../../store/disk/storage-error.ts'
 import type { DiskStore } from '../../store/open-store.ts'
+import { StorageError } from '../../store/storage-error.ts'
 import { trace } from '../chat/trace.ts'
 import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
 import type { Surface } from './delivery.ts'

@@ -2,9 +2,9 @@ import { allDuties } from '../../core/jar/tasks/duties.ts'
 import { type DutyKind, isLapsed } from '../../core/jar/tasks/duty.ts'
 import { isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
-import { believed } from '../../store/disk/told-ahead.ts'
 import { dutySettings } from '../../store/due.ts'
 import type { Nudge, Person } from '../../store/person.ts'
+import { believed } from '../../store/told-ahead.ts'
 
 type Said = Nudge['duties'][number]
 

@@ -1,5 +1,5 @@
 import type { Problems } from '../../core/domain-error.ts'
-import type { StorageProblems } from '../../store/disk/storage-error.ts'
+import type { StorageProblems } from '../../store/storage-error.ts'
 import type { ChatProblems } from '../chat/chat-error.ts'
 import type { PictureText } from './en/picture/picture-text.ts'
 import type { sentences } from './en/sentences.ts'

@@ -1,4 +1,4 @@
-import { StorageError } from './storage-error.ts'
+import { StorageError } from '../storage-error.ts'
 
 const NO_RIGHTS: readonly string[] = ['EACCES', 'EPERM', 'EROFS']
 const FULL: readonly string[] = ['ENOSPC', 'EDQUOT']

@@ -1,11 +1,11 @@
 import { unlinkSync } from 'node:fs'
 import { join } from 'node:path'
 import { setTimeout as sleep } from 'node:timers/promises'
+import { StorageError } from '../storage-error.ts'
 import type { Disk } from './disk.ts'
 import { ifThere, onDisk, systemCode } from './disk-failure.ts'
 import { type Folders, ownFolder } from './folders.ts'
 import { type Holder, holderName, holderOf, isSeen, mayStillRun } from './holder.ts'
-import { StorageError } from './storage-error.ts'
 
 const FILE_MODE = 0o600
 const LOOKS = 15

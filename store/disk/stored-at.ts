@@ -1,7 +1,7 @@
 import { readStored, type Stored } from '../schema/read-stored.ts'
+import { StorageError } from '../storage-error.ts'
 import type { Disk } from './disk.ts'
 import { ifThere } from './disk-failure.ts'
-import { StorageError } from './storage-error.ts'
 
 const WHERE: Readonly<Record<string, string>> = { EFTYPE: 'not a file', ENXIO: 'not a file', EFBIG: 'too large' }
 

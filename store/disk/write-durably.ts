@@ -1,9 +1,9 @@
 import { dirname, join } from 'node:path'
+import { StorageError } from '../storage-error.ts'
 import { temporaryName } from '../user-id.ts'
 import type { Disk } from './disk.ts'
 import { onDisk, systemCode } from './disk-failure.ts'
 import { realPath } from './real-path.ts'
-import { StorageError } from './storage-error.ts'
 
 const FILE_MODE = 0o600
 

@@ -1,7 +1,7 @@
-import { StorageError } from '../disk/storage-error.ts'
 import { nextDueMs } from '../due.ts'
 import { NOBODY, type Person } from '../person.ts'
 import { verifyPerson } from '../schema/verify-person.ts'
+import { StorageError } from '../storage-error.ts'
 import type { Store } from '../store.ts'
 import { checkUserId } from '../user-id.ts'
 

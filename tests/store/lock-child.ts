@@ -1,6 +1,6 @@
 import { createInterface } from 'node:readline'
-import { StorageError } from '../../store/disk/storage-error.ts'
 import type { DiskStore } from '../../store/open-store.ts'
+import { StorageError } from '../../store/storage-error.ts'
 import { storeIn } from './some-store.ts'
 
 /** `take FOLDER` answers `taken` or what is wrong and holds the folder; `close` answers `closed`. */

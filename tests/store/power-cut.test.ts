@@ -1,7 +1,7 @@
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
-import { StorageError } from '../../store/disk/storage-error.ts'
 import { NOBODY, type Person } from '../../store/person.ts'
+import { StorageError } from '../../store/storage-error.ts'
 import { runs } from '../runs.ts'
 import { inFolder } from './in-folder.ts'
 import { powerCutDisk } from './power-cut-disk.ts'

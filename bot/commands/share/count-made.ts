@@ -1,6 +1,6 @@
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
-import { StorageError } from '../../../store/disk/storage-error.ts'
 import type { Person, Share } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Context } from '../../chat/command.ts'
 import type { SharedRecipe } from './share-ref.ts'
 

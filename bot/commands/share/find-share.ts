@@ -1,6 +1,6 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { StorageError } from '../../../store/disk/storage-error.ts'
 import type { Share } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
 import { madeOf } from './count-made.ts'
 import type { ShareRef } from './share-ref.ts'

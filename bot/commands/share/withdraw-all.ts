@@ -1,5 +1,5 @@
-import { StorageError } from '../../../store/disk/storage-error.ts'
 import type { PostedIn, Share } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Message } from '../../text/words.ts'
 

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs'
-import { StorageError, type StorageProblems } from '../../../store/disk/storage-error.ts'
 import type { DiskStore } from '../../../store/open-store.ts'
+import { StorageError, type StorageProblems } from '../../../store/storage-error.ts'
 import { newDoubts } from '../../chat/retry/doubts.ts'
 import type { DiscordConfig } from '../../config.ts'
 import { noReminders } from '../../doctor/why-no-reminders.ts'

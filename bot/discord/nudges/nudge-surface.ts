@@ -1,5 +1,5 @@
 import type { REST, RESTOptions } from 'discord.js'
-import { StorageError } from '../../../store/disk/storage-error.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Delivery, Sent, Surface } from '../../reminders/delivery.ts'
 import { restFault } from '../connect/rest-fault.ts'
 import { APART_MS, newPace } from '../connect/send-pace.ts'

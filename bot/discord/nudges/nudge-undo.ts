@@ -1,7 +1,7 @@
 import type { APIMessageTopLevelComponent } from 'discord.js'
 import { z } from 'zod'
-import { StorageError } from '../../../store/disk/storage-error.ts'
 import type { Person } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { trace as traceOf } from '../../chat/trace.ts'

@@ -1,7 +1,7 @@
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
-import { StorageError } from '../../../store/disk/storage-error.ts'
 import type { Person } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Dispatch, Outcome } from '../../chat/execute.ts'
 import { unsentOf, withoutUnsent } from '../../commands/jar/known/unsent-reminders.ts'
 

@@ -1,4 +1,4 @@
-import { StorageError } from '../../../store/disk/storage-error.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Asker } from '../../chat/command.ts'
 import { drawFiles } from '../../chat/draw-files.ts'
 import { attempt, type Dispatch, type Outcome } from '../../chat/execute.ts'

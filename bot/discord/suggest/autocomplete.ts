@@ -1,4 +1,4 @@
-import { StorageError } from '../../../store/disk/storage-error.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import { byPath } from '../../chat/callable.ts'
 import type { Dispatch } from '../../chat/execute.ts'
 import { trace } from '../../chat/trace.ts'

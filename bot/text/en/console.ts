@@ -1,4 +1,4 @@
-import type { StorageProblems } from '../../../store/disk/storage-error.ts'
+import type { StorageProblems } from '../../../store/storage-error.ts'
 import { copyBack } from './storage-problems.ts'
 
 /** The terminal's own words: greeting, help, usage and the marks around a reply. */

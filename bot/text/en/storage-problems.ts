@@ -1,5 +1,5 @@
 import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
-import type { StorageProblems } from '../../../store/disk/storage-error.ts'
+import type { StorageProblems } from '../../../store/storage-error.ts'
 import { writeLine } from '../../chat/grammar/write-line.ts'
 import type { Format } from '../format.ts'
 import { listed } from './phrases.ts'

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { StorageError } from '../../../store/disk/storage-error.ts'
 import { NOBODY } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import { runs, SEED } from '../../runs.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { StorageError } from '../../../store/disk/storage-error.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
 import { runs, SEED } from '../../runs.ts'
 import { checkPayload } from './fake/check-payload.ts'

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { newDoubts } from '../../../bot/chat/retry/doubts.ts'
-import { StorageError } from '../../../store/disk/storage-error.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
 import { bot, fake, onStage } from './stage.ts'
 

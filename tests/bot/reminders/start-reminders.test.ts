@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import { type Reminding, startReminders } from '../../../bot/reminders/start-reminders.ts'
-import { StorageError } from '../../../store/disk/storage-error.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
+import { StorageError } from '../../../store/storage-error.ts'
 import { inbox } from './inbox.ts'
 import { at, DAY_MS, jarOf, MINUTE_MS, personWith, ZONE } from './people.ts'
 

@@ -3,7 +3,7 @@ import { explain } from '../../../bot/chat/grammar/explain.ts'
 import { speechIn } from '../../../bot/discord/show/language-for-discord.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { wordsOf } from '../../../bot/text/words-of.ts'
-import type { StorageProblems } from '../../../store/disk/storage-error.ts'
+import type { StorageProblems } from '../../../store/storage-error.ts'
 
 /** Nobody in Discord shall read these. */
 const [FOLDER, HOST, PID, USER] = ['/srv/larder', 'shed', 48_151, '623426234262342623']

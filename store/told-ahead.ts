@@ -1,5 +1,5 @@
-import type { JarEntry } from '../../core/jar/entry/entry.ts'
-import type { Jar } from '../person.ts'
+import type { JarEntry } from '../core/jar/entry/entry.ts'
+import type { Jar } from './person.ts'
 
 /** Clocks and zones of one person do not lie further apart. */
 const APART_MS = 24 * 3_600_000

@@ -1,4 +1,4 @@
-import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
+import type { IsoDay } from '../core/quantity/time/calendar-day.ts'
 
 /** What can go wrong with the folder of data, by key, with the values its sentence needs. */
 export interface StorageProblems {
