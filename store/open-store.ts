@@ -59,7 +59,7 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
   const open = (): void => {
     if (isClosed) throw new StorageError('closed', {})
   }
-  const read = (userId: string) => queue.add(userId, () => files.read(userId))
+  const read = (userId: string) => queue.inTurn(userId, () => files.read(userId))
   const scan = dueScan({ disk, folders, index, assumedZone, nowMs, read, isClosed: () => isClosed, log })
 
   return {
@@ -75,7 +75,7 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
     async update(userId, change) {
       open()
       checkUserId(userId)
-      return queue.add(userId, async () => {
+      return queue.inTurn(userId, async () => {
         await lock.take()
         const person = await files.read(userId)
         const changed = change(person)
@@ -91,7 +91,7 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
     async remove(userId) {
       open()
       checkUserId(userId)
-      return queue.add(userId, async () => {
+      return queue.inTurn(userId, async () => {
         await lock.take()
         const { jars } = await files.read(userId)
         files.forget(userId)
@@ -103,7 +103,7 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
     },
     async claimDue(untilMs, limit, leaseMs) {
       open()
-      return queue.add(CLAIMS, async () => {
+      return queue.inTurn(CLAIMS, async () => {
         await lock.take()
         if (untilMs < claimedMs - MOST_STEP_MS) scan.renew()
         claimedMs = untilMs
@@ -114,18 +114,18 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
     },
     async copyNightly() {
       open()
-      return queue.add(COPIES, async () => {
+      return queue.inTurn(COPIES, async () => {
         await lock.take()
         const today = new Date(nowMs()).toISOString().slice(0, 10)
         return copyChanged(disk, folders, today, async (userId, work) => {
           open()
-          return queue.add(userId, work)
+          return queue.inTurn(userId, work)
         })
       })
     },
     async recordStatus(status) {
       open()
-      return queue.add(STATUS, async () => {
+      return queue.inTurn(STATUS, async () => {
         await lock.take()
         await writeStatus(disk, folders, status)
       })

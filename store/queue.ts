@@ -1,14 +1,16 @@
-/** Does what is asked for one key after the other, for different keys at the same time. */
+/** Does what is asked for one key after the other, in the order in which it came; for different keys at the same time. */
+export type InTurn = <Result>(key: string, work: () => Promise<Result>) => Promise<Result>
+
 export interface Queue {
-  add<Result>(key: string, work: () => Promise<Result>): Promise<Result>
-  /** When nothing is left to do, what was added meanwhile included. */
+  readonly inTurn: InTurn
+  /** Resolves when nothing is left to do, what was asked for meanwhile included. */
   idle(): Promise<void>
 }
 
 export function queueByKey(): Queue {
   const last = new Map<string, Promise<unknown>>()
   return {
-    add(key, work) {
+    inTurn(key, work) {
       const done = (last.get(key) ?? Promise.resolve()).then(work)
       const settled = done
         .catch(() => {})

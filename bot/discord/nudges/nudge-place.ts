@@ -1,6 +1,6 @@
 import type { REST } from 'discord.js'
+import type { InTurn } from '../../../store/queue.ts'
 import type { Pace } from '../connect/send-pace.ts'
-import type { InTurn } from '../receive/in-turn.ts'
 import { codeOf, nudgeFault, UNKNOWN_MEMBER } from './nudge-fault.ts'
 
 /** For so long nobody knocks at a place again that was found closed. */

@@ -1,10 +1,10 @@
 import type { REST, RESTOptions } from 'discord.js'
+import { queueByKey } from '../../../store/queue.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Delivery, Sent, Surface } from '../../reminders/delivery.ts'
 import { restFault } from '../connect/rest-fault.ts'
 import { APART_MS, newPace } from '../connect/send-pace.ts'
 import { type After, after as afterwards } from '../connect/timeout.ts'
-import { newTurns } from '../receive/in-turn.ts'
 import type { MessagePayload } from '../show/message-payload.ts'
 import { directMessages } from './direct-messages.ts'
 import { findNudge } from './find-nudge.ts'
@@ -54,7 +54,7 @@ const within = async <Result>(ms: number, work: (signal: AbortSignal) => Promise
 /** Reminders in Discord: in the channel somebody chose, else by direct message. */
 export function discordSurface(reminding: DiscordReminding): Surface {
   const { rest, botUserId, now, log, apartMs = APART_MS, after = afterwards, sent } = reminding
-  const inTurn = newTurns()
+  const { inTurn } = queueByKey()
   const pace = newPace(apartMs, after)
   const dms = directMessages(rest, pace)
   const places = nudgePlaces({ rest, now, inTurn, pace })

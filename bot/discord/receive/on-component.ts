@@ -5,6 +5,7 @@ import type {
   ModalSubmitInteraction,
   StringSelectMenuInteraction,
 } from 'discord.js'
+import type { InTurn } from '../../../store/queue.ts'
 import { readForm } from '../forms/form.ts'
 import { formAgain } from '../forms/reopen-form.ts'
 import { sayElsewhere } from '../nudges/answered-elsewhere.ts'
@@ -15,7 +16,6 @@ import type { Answered } from '../show/interaction-responses.ts'
 import { showToAll } from '../show/show-to-all.ts'
 import { keptLine, type Pressed, pressed } from './decode-button.ts'
 import type { Presses, PressOf } from './ignore-double-press.ts'
-import type { InTurn } from './in-turn.ts'
 import type { InteractionDesk, Turn } from './interaction-context.ts'
 import { readTypedLine } from './retype.ts'
 import { hasDone, type Said, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from './run-call.ts'

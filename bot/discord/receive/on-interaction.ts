@@ -1,4 +1,5 @@
 import type { AutocompleteInteraction, Interaction } from 'discord.js'
+import { queueByKey } from '../../../store/queue.ts'
 import { emergencyIn } from '../../chat/emergency.ts'
 import { trace } from '../../chat/trace.ts'
 import { atMost } from '../connect/timeout.ts'
@@ -9,7 +10,6 @@ import type { Answered } from '../show/interaction-responses.ts'
 import { suggest } from '../suggest/autocomplete.ts'
 import { callOf, helpLine, lineTyped, pathOf, typedFor, typedIn } from './call-of.ts'
 import { newPresses } from './ignore-double-press.ts'
-import { newTurns } from './in-turn.ts'
 import { type InteractionDesk, nameOf, type Turn, turnOf } from './interaction-context.ts'
 import { componentsFor } from './on-component.ts'
 import { newRate } from './rate-limit.ts'
@@ -34,7 +34,7 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
   const { calls } = language
   const rate = newRate()
   const presses = newPresses()
-  const inTurn = newTurns()
+  const { inTurn } = queueByKey()
   const answerComponent = componentsFor(desk, inTurn, presses)
   const open = new Set<Promise<void>>()
   let isStopping = false
