@@ -1,6 +1,6 @@
+import { dangerousName, dangersNoted } from '../../core/botanical/drink/named-danger.ts'
 import { expectNotRefused } from '../../core/botanical/refuse/refusal.ts'
 import { undrinkableIn } from '../../core/botanical/refuse/refuse-spirit.ts'
-import { dangerousName, dangersNoted } from '../../core/botanical/spirit/named-danger.ts'
 import { DomainError } from '../../core/domain-error.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
 import { blamed } from '../commands/options/fields.ts'

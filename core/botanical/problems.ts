@@ -1,8 +1,8 @@
+import type { AskId } from './ask-back.ts'
 import type { LimitKey, PlantState } from './botanical.ts'
-import type { AskId } from './find/ambiguous-names.ts'
-import type { LiqueurPlant } from './find/liqueur-names.ts'
-import type { FoodQuestion } from './foods/food.ts'
-import type { RefusalId } from './refuse/refused.ts'
+import type { FoodQuestion } from './food.ts'
+import type { RefusalId } from './refused.ts'
+import type { LiqueurPlant } from './words/liqueur-names.ts'
 
 /** What to type in place of what was typed, and the whole line with it, where one is known. */
 export interface Retype {

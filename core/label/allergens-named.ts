@@ -1,5 +1,5 @@
-import { describe } from '../botanical/find/descriptors.ts'
-import { nameWords } from '../botanical/find/normalise-name.ts'
+import { describe } from '../botanical/names/descriptors.ts'
+import { nameWords } from '../spelling/normalise-name.ts'
 import { ALLERGEN_LEXICON, DRIED, NO_ALLERGEN, SULPHURED_FRUIT, UNSULPHURED } from './allergen-lexicon.ts'
 import { type Allergen, allergens, inOrder } from './allergens.ts'
 

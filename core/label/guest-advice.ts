@@ -1,5 +1,5 @@
 import type { HazardKey } from '../botanical/evidence/hazards.ts'
-import { nameWords } from '../botanical/find/normalise-name.ts'
+import { nameWords } from '../spelling/normalise-name.ts'
 
 /** What a guest has to know before drinking, beside allergens. */
 export type GuestAdvice =

@@ -1,6 +1,6 @@
 import { DomainError } from '../domain-error.ts'
-import { editDistance } from '../edit-distance.ts'
 import { shown } from '../quantity/read/tokens.ts'
+import { editDistance } from '../spelling/edit-distance.ts'
 import { countryNamed, plainName } from './parse-country.ts'
 
 /** ISO 3166-1, the 249 of it, and the XK that is in use for Kosovo; from memory, checked against the names of Intl. */

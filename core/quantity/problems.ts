@@ -1,5 +1,4 @@
-import type { CalendarDay } from './quantities.ts'
-import type { DateSide } from './time/weekday-date.ts'
+import type { CalendarDay, DateSide } from './quantities.ts'
 
 /** What a text was expected to be; a language says with it what is accepted. */
 export type Wanted =

@@ -123,3 +123,6 @@ export interface LiquidPart {
   readonly typed: string
   readonly strengthTyped: string
 }
+
+/** Which of the days with one name is meant: the last one or today, today or the next one, or the next one. */
+export type DateSide = 'past' | 'from_today' | 'after_today'

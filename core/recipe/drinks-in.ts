@@ -1,6 +1,6 @@
+import { readDrink } from '../botanical/drink/read-drink.ts'
 import { expectNotRefused } from '../botanical/refuse/refusal.ts'
 import { expectDrinkable } from '../botanical/refuse/refuse-spirit.ts'
-import { readDrink } from '../botanical/spirit/read-drink.ts'
 import { DomainError } from '../domain-error.ts'
 import type { LiquidPart } from '../quantity/quantities.ts'
 import { parseParts } from '../quantity/read/parse-parts.ts'

@@ -1,4 +1,4 @@
-import { editDistance } from '../../../core/edit-distance.ts'
+import { editDistance } from '../../../core/spelling/edit-distance.ts'
 
 /** Typed names longer than this have no near relative. */
 const LONGEST = 40

@@ -1,5 +1,5 @@
-import type { JarProblems } from '../../../core/jar/problems.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Outcome } from '../execute.ts'
 import type { Invocation } from '../grammar/invocation.ts'

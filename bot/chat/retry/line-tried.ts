@@ -1,6 +1,6 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { findJar } from '../../../core/jar/naming/find-jar.ts'
-import type { JarProblems } from '../../../core/jar/problems.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
+import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { ChatProblems } from '../chat-error.ts'
 import type { Outcome, Problem } from '../execute.ts'

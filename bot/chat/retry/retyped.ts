@@ -1,5 +1,5 @@
 import type { Retype } from '../../../core/botanical/problems.ts'
-import { plantList } from '../../../core/recipe/plan/plant-list.ts'
+import { plantList } from '../../../core/botanical/words/plant-list.ts'
 import type { AllProblems } from '../../text/words.ts'
 import type { Problem } from '../execute.ts'
 import type { Invocation } from '../grammar/invocation.ts'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { findJar } from '../../../core/jar/naming/find-jar.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { volumeMl } from '../../../core/quantity/measured/precision.ts'
 import { strained } from '../../../core/recipe/plan/strained.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { findJar } from '../../../core/jar/naming/find-jar.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'

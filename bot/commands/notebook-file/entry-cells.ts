@@ -1,6 +1,6 @@
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
-import { nameIn } from '../../../core/jar/naming/name-in.ts'
-import { effective } from '../../../core/jar/state/standing-entries.ts'
+import { nameIn } from '../../../core/jar/entry/name-in.ts'
+import { effective } from '../../../core/jar/entry/standing-entries.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Line } from './line.ts'
 

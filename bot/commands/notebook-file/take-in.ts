@@ -1,5 +1,5 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { newJarId } from '../../../core/jar/naming/new-jar-id.ts'
+import { newJarId } from '../../../core/jar/entry/new-jar-id.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { allDuties } from '../../../core/jar/tasks/duties.ts'
 import { dutySettings } from '../../../store/due.ts'

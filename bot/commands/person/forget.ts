@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
-import { findJar } from '../../../core/jar/naming/find-jar.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import { parseYesNo } from '../../../core/recipe/plan/parse-answers.ts'

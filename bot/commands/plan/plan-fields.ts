@@ -1,7 +1,6 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import type { CalendarDay, TypedDate } from '../../../core/quantity/quantities.ts'
+import type { CalendarDay, DateSide, TypedDate } from '../../../core/quantity/quantities.ts'
 import { type DateSetting, parseDate } from '../../../core/quantity/time/parse-date.ts'
-import type { DateSide } from '../../../core/quantity/time/weekday-date.ts'
 import { LONGEST_CODE } from '../../../core/recipe/code/batch-code.ts'
 import { findPlants, readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { parseDays, parseYesNo } from '../../../core/recipe/plan/parse-answers.ts'

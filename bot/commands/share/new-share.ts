@@ -1,5 +1,5 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { newJarId } from '../../../core/jar/naming/new-jar-id.ts'
+import { newJarId } from '../../../core/jar/entry/new-jar-id.ts'
 import type { Person, Share } from '../../../store/person.ts'
 
 export const MOST_SHARES = 100

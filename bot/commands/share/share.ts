@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
-import { MOST_NAME_CHARACTERS } from '../../../core/jar/naming/jar-name.ts'
+import { MOST_NAME_CHARACTERS } from '../../../core/jar/entry/jar-name.ts'
 import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { ChatError } from '../../chat/chat-error.ts'

@@ -1,6 +1,6 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { nameKey } from '../../../core/jar/naming/jar-name.ts'
-import { nameIn } from '../../../core/jar/naming/name-in.ts'
+import { nameKey } from '../../../core/jar/entry/jar-name.ts'
+import { nameIn } from '../../../core/jar/entry/name-in.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import type { Person, Share } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'

@@ -6,7 +6,7 @@ import type {
   APITextInputComponent,
 } from 'discord.js'
 import { z } from 'zod'
-import { MOST_NOTE_CHARACTERS } from '../../../core/jar/entry/record.ts'
+import { MOST_NOTE_CHARACTERS } from '../../../core/jar/record/record.ts'
 import type { Callable } from '../../chat/callable.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import type { Invocation } from '../../chat/grammar/invocation.ts'

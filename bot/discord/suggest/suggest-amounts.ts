@@ -1,5 +1,5 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { findJar } from '../../../core/jar/naming/find-jar.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'

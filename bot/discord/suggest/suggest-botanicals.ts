@@ -1,11 +1,11 @@
 import type { Botanical, PieceKind } from '../../../core/botanical/botanical.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
-import { byAskWord, byName, keyOf } from '../../../core/botanical/find/name-index.ts'
 import { nearestIds } from '../../../core/botanical/find/nearest-ids.ts'
-import { nameWords, plainWords } from '../../../core/botanical/find/normalise-name.ts'
+import { byAskWord, byName, keyOf } from '../../../core/botanical/names/name-index.ts'
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
 import { DomainError } from '../../../core/domain-error.ts'
+import { nameWords, plainWords } from '../../../core/spelling/normalise-name.ts'
 import type { Offer } from './offer.ts'
 import { rankOf } from './rank.ts'
 

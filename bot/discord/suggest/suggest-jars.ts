@@ -1,6 +1,6 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import { findJar } from '../../../core/jar/naming/find-jar.ts'
-import { nameKey } from '../../../core/jar/naming/jar-name.ts'
+import { nameKey } from '../../../core/jar/entry/jar-name.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { SuggestionText } from '../../text/en/registration.ts'

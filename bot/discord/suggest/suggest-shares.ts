@@ -1,4 +1,4 @@
-import { nameKey } from '../../../core/jar/naming/jar-name.ts'
+import { nameKey } from '../../../core/jar/entry/jar-name.ts'
 import type { Person } from '../../../store/person.ts'
 import { sharedName } from '../../commands/share/share-list.ts'
 import { sharedOn } from '../../commands/share/shared-on.ts'

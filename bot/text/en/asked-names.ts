@@ -1,5 +1,4 @@
-import type { AskId } from '../../../core/botanical/find/ambiguous-names.ts'
-import type { AddedAskId } from '../../../core/botanical/find/more-ambiguous-names.ts'
+import type { AddedAskId, AskId } from '../../../core/botanical/ask-back.ts'
 
 /** Whole questions, each with what to write; THIS stands for what was typed. */
 export const askedNames: { readonly [Id in AddedAskId]: string } = {

@@ -1,4 +1,4 @@
-import type { FoodAnswer, FoodQuestion } from '../../../core/botanical/foods/food.ts'
+import type { FoodAnswer, FoodQuestion } from '../../../core/botanical/food.ts'
 import type { UnplannedFood } from '../../../core/botanical/problems.ts'
 
 /** Of `flesh`: what else there is of the fruit. */

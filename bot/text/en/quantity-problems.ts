@@ -1,5 +1,5 @@
 import type { QuantityProblems, UnitKind, Wanted } from '../../../core/quantity/problems.ts'
-import type { DateSide } from '../../../core/quantity/time/weekday-date.ts'
+import type { DateSide } from '../../../core/quantity/quantities.ts'
 import type { Format } from '../format.ts'
 import { dayText, MONTHS, WEEKDAYS } from './day-text.ts'
 

@@ -1,5 +1,5 @@
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
-import type { RefusalId } from '../../../core/botanical/refuse/refused.ts'
+import type { RefusalId } from '../../../core/botanical/refused.ts'
 import { ifDrunk } from './if-drunk.ts'
 
 /** What a refused thing does, and what to use instead. */

@@ -1,8 +1,8 @@
 import type { Botanical } from '../botanical.ts'
 import { botanicalById } from '../catalogue/catalogue.ts'
 import type { HazardKey } from '../evidence/hazards.ts'
+import { byAskWord, byName, keyOf } from '../names/name-index.ts'
 import { DOUBLES } from '../refuse/foraged.ts'
-import { byAskWord, byName, keyOf } from './name-index.ts'
 
 const MOST = 3
 

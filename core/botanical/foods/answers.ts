@@ -1,6 +1,6 @@
-import { singular } from '../find/normalise-name.ts'
-import { saidOf, withoutGarden } from '../find/said-of.ts'
-import type { Food, FoodAnswer } from './food.ts'
+import { singular } from '../../spelling/normalise-name.ts'
+import type { Food, FoodAnswer } from '../food.ts'
+import { saidOf, withoutGarden } from '../words/said-of.ts'
 
 /** Words that answer each question, as names are compared: singular. */
 const ANSWERS: Readonly<Record<FoodAnswer, string>> = {

@@ -1,4 +1,4 @@
-import type { Food, FoodKind } from './food.ts'
+import type { Food, FoodKind } from '../food.ts'
 
 /**
  * The most of a food in a litre of the steeping spirit, g: the largest dose that the catalogue has for a plant of that

@@ -1,7 +1,7 @@
-import { nameWords, plainWords } from '../find/normalise-name.ts'
-import { saidOf } from '../find/said-of.ts'
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import type { Food, FoodPart } from '../food.ts'
+import { saidOf } from '../words/said-of.ts'
 import { ANSWER_WORDS, isAnswered } from './answers.ts'
-import type { Food, FoodPart } from './food.ts'
 import { foodByName, foodsByLatin } from './foods.ts'
 
 /** Words that change nothing about which plant it is, as names are compared. */

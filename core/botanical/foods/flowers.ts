@@ -1,4 +1,4 @@
-import type { FoodTable } from './food.ts'
+import type { FoodTable } from '../food.ts'
 
 /** Rows as in `FoodTable`. Names from FoodOn, USDA and EFSA, see NOTICE; a star marks one from memory. */
 export const flowers: FoodTable = {

@@ -1,8 +1,8 @@
 import { shown } from '../../quantity/read/tokens.ts'
+import type { Food } from '../food.ts'
 import type { UnplannedFood } from '../problems.ts'
 import { answered } from './answers.ts'
 import { exampleG } from './bounds.ts'
-import type { Food } from './food.ts'
 
 interface Typed {
   readonly noun: string

@@ -1,5 +1,5 @@
+import type { Refused } from '../refused.ts'
 import { gardenPoisonsElsewhere } from './garden-poisons.ts'
-import type { Refused } from './refused.ts'
 import { refusedElsewhere } from './refused-elsewhere.ts'
 import { refusedKinds } from './refused-kinds.ts'
 import { refusedAdded, refusedMore } from './refused-more.ts'

@@ -1,12 +1,12 @@
 import { DomainError } from '../../domain-error.ts'
+import { nameWords } from '../../spelling/normalise-name.ts'
 import type { Botanical } from '../botanical.ts'
 import type { HazardKey } from '../evidence/hazards.ts'
-import { byName, keyOf } from '../find/name-index.ts'
-import { nameWords } from '../find/normalise-name.ts'
-import { saidOf, withoutGarden } from '../find/said-of.ts'
 import { isFoodName } from '../foods/foods.ts'
+import { byName, keyOf } from '../names/name-index.ts'
+import type { RefusalId } from '../refused.ts'
+import { saidOf, withoutGarden } from '../words/said-of.ts'
 import { CARROT_FAMILY, FORAGED, PICKED } from './refusal-rules.ts'
-import type { RefusalId } from './refused.ts'
 
 /** Plants of the catalogue whose doubles kill: picked in the wild they are refused, not asked about. */
 const doubleOf = ({ hazards, names }: Botanical): RefusalId | null => {

@@ -1,8 +1,8 @@
-import { isAllowedName, keyOf, LONGEST_NAME_WORDS } from '../find/name-index.ts'
-import { nameWords, plainWords } from '../find/normalise-name.ts'
-import { isOneTypo } from '../find/one-typo.ts'
-import { ORDINARY } from '../find/ordinary-words.ts'
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import { isOneTypo } from '../../spelling/one-typo.ts'
+import { ORDINARY } from '../../spelling/ordinary-words.ts'
 import { isFoodName, LONGEST_FOOD_WORDS } from '../foods/foods.ts'
+import { isAllowedName, keyOf, LONGEST_NAME_WORDS } from '../names/name-index.ts'
 import { allRefusedNames, type RefusedName } from './all-refused.ts'
 
 export interface Named extends RefusedName {

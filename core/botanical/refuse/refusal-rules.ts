@@ -1,4 +1,4 @@
-import type { RefusalId } from './refused.ts'
+import type { RefusalId } from '../refused.ts'
 
 const STONE_FRUIT =
   '(?:apricot|peach|peache|cherr(?:y|ie)|plum|nectarine|sloe|damson|mirabelle|greengage|gage|prune|bullace|myrobalan|blackthorn|loquat|medlar|stone fruit)s?|' +

@@ -1,14 +1,14 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
 import type { Botanical } from '../botanical.ts'
-import { byAskWord, byName as byPlantName, keyOf } from '../find/name-index.ts'
-import { nameWords, plainWords } from '../find/normalise-name.ts'
-import { saidOf } from '../find/said-of.ts'
+import { byAskWord, byName as byPlantName, keyOf } from '../names/name-index.ts'
+import type { Refused } from '../refused.ts'
+import { saidOf } from '../words/said-of.ts'
 import { allRefused } from './all-refused.ts'
 import { foragedRefusal, gardenRefusal } from './foraged.ts'
 import { holds, isGood, lengthOf, type Named, named, nearNameIn, type Span, spansOf, touches } from './near-refused.ts'
 import { HOLDS_PIPS, HOLDS_STONES, refusalRules, UNNAMED } from './refusal-rules.ts'
-import type { Refused } from './refused.ts'
 
 /** `bitter almond` as `almond bitter`, `rhubarb leaf` as `leaf (of) rhubarb`. */
 const turned = ({ words: [first = '', ...rest] }: Named): string => keyOf([...rest, first])

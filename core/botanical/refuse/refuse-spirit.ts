@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
-import { plainWords } from '../find/normalise-name.ts'
-import { isOneTypo } from '../find/one-typo.ts'
+import { plainWords } from '../../spelling/normalise-name.ts'
+import { isOneTypo } from '../../spelling/one-typo.ts'
 import { phrases, type Span } from '../spirit/phrases.ts'
 import { type UndrinkableId, undrinkables, unharmed } from '../spirit/undrinkable.ts'
 

@@ -1,4 +1,4 @@
-import type { RefusalId } from './refused.ts'
+import type { RefusalId } from '../refused.ts'
 
 /**
  * What is refused in German, French and Spanish, and some in Russian and Chinese: those that were thought of, from memory.

@@ -1,5 +1,5 @@
+import type { Refused } from '../refused.ts'
 import { gardenPoisons } from './garden-poisons.ts'
-import type { Refused } from './refused.ts'
 
 /** Kinds of things that are never planned, by the words that name them; phrasings beyond names are in refusal-rules.ts. */
 export const refusedKinds: readonly Refused[] = [

@@ -1,4 +1,4 @@
-import type { RefusalId, Refused } from './refused.ts'
+import type { RefusalId, Refused } from '../refused.ts'
 
 /** Kinds of poison beside those of `refused-names.ts`: from memory. */
 export const refusedMore: readonly Refused[] = [

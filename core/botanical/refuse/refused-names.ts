@@ -1,4 +1,4 @@
-import type { Refused } from './refused.ts'
+import type { Refused } from '../refused.ts'
 
 /** What is never planned, by every name it goes by. Whole words are compared, without case and accents. */
 export const refusedNames: readonly Refused[] = [

@@ -1,5 +1,5 @@
-import { isAllowedName, keyOf, LONGEST_NAME_WORDS } from '../find/name-index.ts'
-import { nameWords, plainWords } from '../find/normalise-name.ts'
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import { isAllowedName, keyOf, LONGEST_NAME_WORDS } from '../names/name-index.ts'
 import * as table from './drink-words.ts'
 import { phrases } from './phrases.ts'
 import { undrinkables } from './undrinkable.ts'

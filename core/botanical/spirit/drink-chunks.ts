@@ -1,4 +1,4 @@
-import { plainWords } from '../find/normalise-name.ts'
+import { plainWords } from '../../spelling/normalise-name.ts'
 
 /** One word as it is compared, and which of the pieces typed it comes from. */
 export interface DrinkWord {

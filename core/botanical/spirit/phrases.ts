@@ -1,4 +1,4 @@
-import { plainWords } from '../find/normalise-name.ts'
+import { plainWords } from '../../spelling/normalise-name.ts'
 
 /** Where one of the phrases stands among words: from the first of them up to, not including, the last. */
 export interface Span {

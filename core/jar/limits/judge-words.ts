@@ -1,7 +1,7 @@
+import { dangersNoted } from '../../botanical/drink/named-danger.ts'
 import { findFood } from '../../botanical/foods/find-food.ts'
 import { expectNotRefused } from '../../botanical/refuse/refusal.ts'
 import { expectDrinkable } from '../../botanical/refuse/refuse-spirit.ts'
-import { dangersNoted } from '../../botanical/spirit/named-danger.ts'
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { expectDistilledPercent } from '../../recipe/distilled.ts'

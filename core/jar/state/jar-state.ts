@@ -1,7 +1,7 @@
 import { once } from '../../once.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../quantity/time/calendar-day.ts'
 import type { HappeningEntry, HappeningKind, JarEntry } from '../entry/entry.ts'
-import { effective } from './standing-entries.ts'
+import { effective } from '../entry/standing-entries.ts'
 
 /** The entry of one kind. */
 export type Of<Kind extends HappeningKind> = Extract<HappeningEntry, { readonly kind: Kind }>

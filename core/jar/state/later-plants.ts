@@ -1,5 +1,5 @@
 import type { PlantIn } from '../entry/entry.ts'
-import { nameKey } from '../naming/jar-name.ts'
+import { nameKey } from '../entry/jar-name.ts'
 import type { Story } from './jar-state.ts'
 
 /** A plant that the plan puts in later and that has not gone in yet. */

@@ -4,7 +4,7 @@ import { plantOf } from '../../recipe/plan/plant-of.ts'
 import { plantUnknown } from '../../recipe/plan/unknown-plant.ts'
 import { FILTER_SHARE, type Plant, type Steeping } from '../../recipe/steep.ts'
 import type { HappeningEntry, PlantIn, ReadAmount, ReadStrength } from '../entry/entry.ts'
-import { nameKey } from '../naming/jar-name.ts'
+import { nameKey } from '../entry/jar-name.ts'
 
 /** What changes a jar's liquid, with everything in it that is known only to within a ±. */
 export type Step =

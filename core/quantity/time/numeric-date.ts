@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
+import type { DateSide } from '../quantities.ts'
 import { shown } from '../read/tokens.ts'
 import { isDay } from './calendar-day.ts'
-import type { DateSide } from './weekday-date.ts'
 
 /** A day whose year may be missing. */
 export interface DayRead {

@@ -1,10 +1,10 @@
 import { DomainError } from '../../domain-error.ts'
-import type { CalendarDay, TypedDate } from '../quantities.ts'
+import type { CalendarDay, DateSide, TypedDate } from '../quantities.ts'
 import { readText, shown, type TypedText, textFrom } from '../read/tokens.ts'
 import { daysBetween, isDay } from './calendar-day.ts'
 import { type DayRead, numericDate } from './numeric-date.ts'
 import { relativeDate } from './relative-date.ts'
-import { type DateSide, weekdayNamed, weekdayOf } from './weekday-date.ts'
+import { weekdayNamed, weekdayOf } from './weekday-date.ts'
 
 export interface DateSetting {
   /** The person's own day. */

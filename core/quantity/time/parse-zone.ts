@@ -1,5 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
-import { editDistance } from '../../edit-distance.ts'
+import { editDistance } from '../../spelling/edit-distance.ts'
 import { shown } from '../read/tokens.ts'
 
 /** IANA names that Intl still gives by the name they had before; from memory, checked against Intl. */

@@ -1,12 +1,12 @@
 import { DomainError } from '../../domain-error.ts'
-import type { CalendarDay } from '../quantities.ts'
+import type { CalendarDay, DateSide } from '../quantities.ts'
 import { accepted, isWithin } from '../read/accepted-ranges.ts'
 import { numberWords } from '../read/number-words.ts'
 import { readNumber } from '../read/read-number.ts'
 import { shown, type TypedText } from '../read/tokens.ts'
 import { unitAt } from '../read/unit-at.ts'
 import { addDays, addMonths } from './calendar-day.ts'
-import { type DateSide, weekdayDate } from './weekday-date.ts'
+import { weekdayDate } from './weekday-date.ts'
 
 const NAMED_DAYS: ReadonlyMap<string, number> = new Map([
   ['today', 0],

@@ -1,8 +1,5 @@
-import type { CalendarDay } from '../quantities.ts'
+import type { CalendarDay, DateSide } from '../quantities.ts'
 import { addDays, daysBetween } from './calendar-day.ts'
-
-/** Which of the days with one name is meant: the last one or today, today or the next one, or the next one. */
-export type DateSide = 'past' | 'from_today' | 'after_today'
 
 const DAYS: ReadonlyMap<string, number> = new Map(
   [

@@ -1,9 +1,9 @@
 import { isDrink } from '../../botanical/spirit/classify.ts'
+import { plantList } from '../../botanical/words/plant-list.ts'
 import { DomainError } from '../../domain-error.ts'
 import { readLiquid } from '../../quantity/read/read-liquid.ts'
 import { splitList } from '../../quantity/read/split-list.ts'
 import { shown, type TypedText } from '../../quantity/read/tokens.ts'
-import { plantList } from './plant-list.ts'
 
 /** What has an option of its own. */
 export type OtherThing = 'sugar' | 'water' | 'spirit'

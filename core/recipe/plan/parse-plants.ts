@@ -1,4 +1,5 @@
 import type { PieceKind } from '../../botanical/botanical.ts'
+import { plantList } from '../../botanical/words/plant-list.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Count, Mass } from '../../quantity/quantities.ts'
 import { massAt } from '../../quantity/read/amount-at.ts'
@@ -7,7 +8,6 @@ import { isBelowZero, readNumber } from '../../quantity/read/read-number.ts'
 import { splitList } from '../../quantity/read/split-list.ts'
 import { readText, shown, type TypedText, textFrom } from '../../quantity/read/tokens.ts'
 import { anyUnitAt } from '../../quantity/read/unit-at.ts'
-import { plantList } from './plant-list.ts'
 
 /** One of the plants of `of:`. */
 export interface TypedPlant {

@@ -1,5 +1,5 @@
 import type { Botanical, PieceKind } from '../../botanical/botanical.ts'
-import { type PieceMass, pieceMass } from '../../botanical/evidence/piece-mass.ts'
+import { type PieceMass, pieceMass } from '../../botanical/catalogue/piece-mass.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { Piece } from '../../quantity/quantities.ts'

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { hazards } from '../../../core/botanical/evidence/hazards.ts'
-import { askBacks } from '../../../core/botanical/find/ambiguous-names.ts'
+import { askBacks } from '../../../core/botanical/names/ambiguous-names.ts'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { faults, json, noteKeys, printed, reply } from '../commands-label/desk.ts'
 

@@ -3,7 +3,7 @@ import { LONGEST_LINE } from '../../../bot/chat/grammar/grammar.ts'
 import { MOST_BYTES } from '../../../bot/commands/notebook-file/notebook-file.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
-import { bytesOf, correct, MOST_ENTRIES, MOST_JAR_BYTES, record, undo } from '../../../core/jar/entry/record.ts'
+import { bytesOf, correct, MOST_ENTRIES, MOST_JAR_BYTES, record, undo } from '../../../core/jar/record/record.ts'
 import { entriesOf, startedAs } from '../commands-jar-views/jars.ts'
 import { deskOf, NOW_MS } from './desk.ts'
 

@@ -1,6 +1,6 @@
 import type { Asker } from '../../../bot/chat/command.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
-import { findJar } from '../../../core/jar/naming/find-jar.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Person } from '../../../store/person.ts'

@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { findBotanical } from '../../../core/botanical/find/find.ts'
-import { asksElsewhere, namesElsewhere } from '../../../core/botanical/find/foreign-names.ts'
-import { byAskWord, byName, keyOf } from '../../../core/botanical/find/name-index.ts'
-import { nameWords } from '../../../core/botanical/find/normalise-name.ts'
+import { asksElsewhere, namesElsewhere } from '../../../core/botanical/names/foreign-names.ts'
+import { byAskWord, byName, keyOf } from '../../../core/botanical/names/name-index.ts'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
+import { nameWords } from '../../../core/spelling/normalise-name.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 
 const listed = (names: string): readonly string[] => names.split(', ')

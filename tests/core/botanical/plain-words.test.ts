@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { plainWords } from '../../../core/botanical/find/normalise-name.ts'
+import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import { runs, SEED } from '../../runs.ts'
 
 test.each([

@@ -3,7 +3,7 @@ import { wrapSentence } from '../../../bot/terminal/show/wrap.ts'
 import { botanicalProblems } from '../../../bot/text/en/botanical-problems.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
 import type { Format } from '../../../bot/text/format.ts'
-import { askBacks } from '../../../core/botanical/find/ambiguous-names.ts'
+import { askBacks } from '../../../core/botanical/names/ambiguous-names.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
 import { allRefused } from '../../../core/botanical/refuse/all-refused.ts'
 

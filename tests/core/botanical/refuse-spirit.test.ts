@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest'
+import { readDrink } from '../../../core/botanical/drink/read-drink.ts'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { expectDrinkable, undrinkableIn } from '../../../core/botanical/refuse/refuse-spirit.ts'
 import * as drinkLists from '../../../core/botanical/spirit/drink-words.ts'
-import { readDrink } from '../../../core/botanical/spirit/read-drink.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { refusal } from '../quantity/refusal.ts'
 

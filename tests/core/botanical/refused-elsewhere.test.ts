@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { plainWords } from '../../../core/botanical/find/normalise-name.ts'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
+import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 
 const refused = (text: string) =>

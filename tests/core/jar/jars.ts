@@ -7,7 +7,7 @@ import type {
   PlantIn,
   Started,
 } from '../../../core/jar/entry/entry.ts'
-import { record } from '../../../core/jar/entry/record.ts'
+import { record } from '../../../core/jar/record/record.ts'
 import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { addDays, isoDay } from '../../../core/quantity/time/calendar-day.ts'

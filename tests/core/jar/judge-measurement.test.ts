@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { expectFollows } from '../../../core/jar/entry/check-sequence.ts'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
+import { expectFollows } from '../../../core/jar/record/check-sequence.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { momentOf } from '../../../core/jar/entry/entry-time.ts'
-import { record } from '../../../core/jar/entry/record.ts'
+import { momentOf } from '../../../core/jar/record/entry-time.ts'
+import { record } from '../../../core/jar/record/record.ts'
 import { refusal } from '../quantity/refusal.ts'
 import { DAY_MS, entriesOf, META, on, START_MS, started } from './jars.ts'
 

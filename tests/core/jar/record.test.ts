@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Happening, JarEntry } from '../../../core/jar/entry/entry.ts'
-import { correct, MOST_CHANGES, MOST_ENTRIES, record, undo } from '../../../core/jar/entry/record.ts'
+import { correct, MOST_CHANGES, MOST_ENTRIES, record, undo } from '../../../core/jar/record/record.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'

@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from 'vitest'
+import { plantList } from '../../../core/botanical/words/plant-list.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
-import { plantList } from '../../../core/recipe/plan/plant-list.ts'
 
 const countsOf = (text: string) =>
   readPlants(text).plants.map(({ botanical: { id }, count, massG }) => [id, count ?? massG?.value ?? null])

@@ -1,7 +1,7 @@
 import type { z } from 'zod'
 import type { Happening, Ingredients, JarEntry, PlantIn, Started } from '../../../../core/jar/entry/entry.ts'
+import { nameKey } from '../../../../core/jar/entry/jar-name.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
-import { nameKey } from '../../../../core/jar/naming/jar-name.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import type { Strength } from '../../../../core/quantity/quantities.ts'
 import { dayFromIso } from '../../../../core/quantity/time/calendar-day.ts'

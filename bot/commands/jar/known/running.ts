@@ -1,5 +1,5 @@
 import { DomainError } from '../../../../core/domain-error.ts'
-import { freeName, isNear } from '../../../../core/jar/naming/jar-name.ts'
+import { freeName, isNear } from '../../../../core/jar/entry/jar-name.ts'
 import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
 import type { Jar } from '../../../../store/person.ts'
 

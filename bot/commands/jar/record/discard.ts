@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { findWhole } from '../../../../core/jar/naming/find-jar.ts'
+import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { jarFields } from '../known/jar-fields.ts'
 import { recordStep } from './record-step.ts'

@@ -1,6 +1,6 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
 import { DomainError } from '../../../../core/domain-error.ts'
-import { parseJarName } from '../../../../core/jar/naming/jar-name.ts'
+import { parseJarName } from '../../../../core/jar/entry/jar-name.ts'
 import type { Plan } from '../../../../core/recipe/plan/plan.ts'
 
 /** A jar called after its first plant: `lemon peel`; null where nothing fit for a name is left of it. */

@@ -1,6 +1,6 @@
 import type { DomainError } from '../../../../core/domain-error.ts'
-import { momentOf } from '../../../../core/jar/entry/entry-time.ts'
-import { sameName } from '../../../../core/jar/naming/jar-name.ts'
+import { sameName } from '../../../../core/jar/entry/jar-name.ts'
+import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../../store/person.ts'
 import type { Context } from '../../../chat/command.ts'

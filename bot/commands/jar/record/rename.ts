@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { findWhole } from '../../../../core/jar/naming/find-jar.ts'
+import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../../core/jar/state/jar-state.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { blamed } from '../../options/fields.ts'

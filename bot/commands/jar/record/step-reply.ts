@@ -1,4 +1,4 @@
-import type { Unusual } from '../../../../core/jar/entry/check-sequence.ts'
+import type { Unusual } from '../../../../core/jar/record/check-sequence.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { isoDay } from '../../../../core/quantity/time/calendar-day.ts'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { findJar } from '../../../../core/jar/naming/find-jar.ts'
+import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
 import { isSweetening } from '../../../../core/jar/tasks/strained-series.ts'
 import type { Measured } from '../../../../core/quantity/measured/measured.ts'

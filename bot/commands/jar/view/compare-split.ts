@@ -1,5 +1,5 @@
 import { DomainError } from '../../../../core/domain-error.ts'
-import { findJar } from '../../../../core/jar/naming/find-jar.ts'
+import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { shown } from '../../../../core/quantity/read/tokens.ts'
 import type { Jar } from '../../../../store/person.ts'
 

@@ -1,4 +1,4 @@
-import { sameName } from '../../../../core/jar/naming/jar-name.ts'
+import { sameName } from '../../../../core/jar/entry/jar-name.ts'
 import type { Context } from '../../../chat/command.ts'
 import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { sameName } from '../../../../core/jar/naming/jar-name.ts'
+import { sameName } from '../../../../core/jar/entry/jar-name.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'

@@ -1,5 +1,5 @@
 import type { HappeningEntry, JarEntry } from '../../../../core/jar/entry/entry.ts'
-import { effective } from '../../../../core/jar/state/standing-entries.ts'
+import { effective } from '../../../../core/jar/entry/standing-entries.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Row } from '../../../chat/reply.ts'
 import { row } from '../../calculate/outcome-reply.ts'

@@ -1,4 +1,4 @@
-import type { JarProblems } from '../../../../core/jar/problems.ts'
+import type { JarProblems } from '../../../../core/jar/state/problems.ts'
 import { dayFromIso, type IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { pouredMl } from '../../../../core/recipe/tool-precision.ts'
 import { quoted } from '../../../chat/grammar/write-line.ts'

@@ -1,4 +1,4 @@
-import type { Unusual } from '../../../../core/jar/entry/check-sequence.ts'
+import type { Unusual } from '../../../../core/jar/record/check-sequence.ts'
 import type { Expected } from '../../../../core/jar/state/judge-measurement.ts'
 import { quoted } from '../../../chat/grammar/write-line.ts'
 import type { Format } from '../../format.ts'

@@ -1,4 +1,4 @@
-import type { FoodNote } from '../../../../core/botanical/foods/food.ts'
+import type { FoodNote } from '../../../../core/botanical/food.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import type { Format } from '../../format.ts'
 import { listed } from '../phrases.ts'

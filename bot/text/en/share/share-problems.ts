@@ -1,5 +1,5 @@
-import type { ShareProblems } from '../../../../core/jar/share-problems.ts'
 import { dayFromIso } from '../../../../core/quantity/time/calendar-day.ts'
+import type { ShareProblems } from '../../../../core/recipe/code/share-problems.ts'
 import type { Format } from '../../format.ts'
 import { listed, timesText } from '../phrases.ts'
 

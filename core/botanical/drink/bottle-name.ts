@@ -1,7 +1,7 @@
-import { editDistance } from '../../edit-distance.ts'
+import { editDistance } from '../../spelling/edit-distance.ts'
 import { undrinkableWords } from '../refuse/refuse-spirit.ts'
-import type { DrinkKind } from './classify.ts'
-import type { DrinkText } from './drink-chunks.ts'
+import type { DrinkKind } from '../spirit/classify.ts'
+import type { DrinkText } from '../spirit/drink-chunks.ts'
 
 const MOST_PIECES = 4
 const MOST_LETTERS = 40

@@ -1,4 +1,4 @@
-import type { IsoDay } from '../quantity/time/calendar-day.ts'
+import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 
 /** What can be wrong with a batch that is shared, or with looking for it. */
 export interface ShareProblems {
@@ -20,6 +20,6 @@ export interface ShareProblems {
   readonly share_gone: Record<string, never>
 }
 
-declare module '../domain-error.ts' {
+declare module '../../domain-error.ts' {
   interface Problems extends ShareProblems {}
 }

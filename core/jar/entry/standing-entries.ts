@@ -1,4 +1,4 @@
-import type { Entry, HappeningEntry, JarEntry } from '../entry/entry.ts'
+import type { Entry, HappeningEntry, JarEntry } from './entry.ts'
 
 const entryOf = ({ seq, enteredMs, typed, atMs, day, zone }: Entry): Entry => ({
   seq,

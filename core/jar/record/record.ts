@@ -1,13 +1,13 @@
 import { DomainError } from '../../domain-error.ts'
 import { isoDay } from '../../quantity/time/calendar-day.ts'
 import { dayAt } from '../../quantity/time/zone.ts'
-import { nameIn } from '../naming/name-in.ts'
+import type { Amendment, Entry, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from '../entry/entry.ts'
+import { nameIn } from '../entry/name-in.ts'
+import { effective, lastStanding } from '../entry/standing-entries.ts'
 import { contentsOf } from '../state/contents.ts'
 import { stageOf, storyOf } from '../state/jar-state.ts'
 import { stepsOf } from '../state/liquid-steps.ts'
-import { effective, lastStanding } from '../state/standing-entries.ts'
 import { follow, type Stopped, type Unusual } from './check-sequence.ts'
-import type { Amendment, Entry, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from './entry.ts'
 
 /** Entries of a jar; the last hundred places are kept for its end and for taking back. */
 export const MOST_ENTRIES = 1000

@@ -1,44 +1,7 @@
-import type { RefusalId } from '../refuse/refused.ts'
-
-/** Questions about names of which another meaning is dangerous, or that name no single plant. */
-export type AddedAskId =
-  | 'rosebay'
-  | 'leopards_bane'
-  | 'almond_extract'
-  | 'mahleb'
-  | 'cherry_laurel_fruit'
-  | 'coumarin_herb'
-  | 'wild_ginger'
-  | 'costmary'
-  | 'mugwort'
-  | 'skullcap'
-  | 'pine_tips'
-  | 'berries_mixed'
-  | 'spices_mixed'
-  | 'sweet_things'
-  | 'vanilla_made'
-  | 'not_listed'
-  | 'blossom_cyanide'
-  | 'rhubarb_root'
-  | 'eucalyptus'
-  | 'asafoetida'
-  | 'seaweed'
-  | 'wood_chips'
-
-/** A question by which a name is asked back. */
-export interface AskBackOf<Id extends string> {
-  readonly id: Id
-  /** Asked only when one of these is all that was typed. */
-  readonly words: string
-  /** Ids of the catalogue. */
-  readonly choices: readonly string[]
-  readonly refused: readonly RefusalId[]
-  /** True where a name of the catalogue goes before. */
-  readonly yields?: boolean
-}
+import type { AskBack } from '../ask-back.ts'
 
 /** A name of the catalogue that stands here too is the catalogue's. */
-export const addedAskBacks: readonly AskBackOf<AddedAskId | 'elder'>[] = [
+export const addedAskBacks: readonly AskBack[] = [
   { id: 'rosebay', words: 'rosebay', choices: [], refused: ['oleander'], yields: true },
   { id: 'leopards_bane', words: "leopard's bane, leopards bane", choices: [], refused: ['aconite'], yields: true },
   {

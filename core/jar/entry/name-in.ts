@@ -1,4 +1,4 @@
-import type { JarEntry } from '../entry/entry.ts'
+import type { JarEntry } from './entry.ts'
 
 /** The last name that entries give a jar, or null. */
 export const nameIn = (entries: readonly JarEntry[]): string | null =>

@@ -1,11 +1,11 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
-import { isOneTypo } from '../find/one-typo.ts'
+import { isOneTypo } from '../../spelling/one-typo.ts'
 import { expectNotRefused } from '../refuse/refusal.ts'
 import { expectDrinkable, expectNotNearUndrinkable } from '../refuse/refuse-spirit.ts'
+import { classify, type DrinkKind, drinkNames } from '../spirit/classify.ts'
+import { type DrinkText, drinkText } from '../spirit/drink-chunks.ts'
 import { bottleName } from './bottle-name.ts'
-import { classify, type DrinkKind, drinkNames } from './classify.ts'
-import { type DrinkText, drinkText } from './drink-chunks.ts'
 
 /** What the words beside an amount tell of a drink. */
 export interface Drink {

@@ -1,5 +1,5 @@
-import { effective } from '../state/standing-entries.ts'
-import type { HappeningEntry, HappeningKind, JarEntry } from './entry.ts'
+import type { HappeningEntry, HappeningKind, JarEntry } from '../entry/entry.ts'
+import { effective } from '../entry/standing-entries.ts'
 
 /** They leave what is in a jar as it was. */
 const HARMLESS: readonly HappeningKind[] = ['shaken', 'tasted', 'opened', 'renamed', 'put_off']

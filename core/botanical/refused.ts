@@ -1,5 +1,5 @@
-import type { SourceKey } from '../evidence/sources.ts'
-import type { Trust } from '../evidence/trust.ts'
+import type { SourceKey } from './evidence/sources.ts'
+import type { Trust } from './evidence/trust.ts'
 
 /** What is never planned; a language has a sentence for each. */
 export type RefusalId =

@@ -1,6 +1,6 @@
 import type { Piece } from '../../quantity/quantities.ts'
 import type { Botanical, PieceKind } from '../botanical.ts'
-import type { Trust } from './trust.ts'
+import type { Trust } from '../evidence/trust.ts'
 
 export interface PieceMass {
   /** Null where the zest of a whole fruit is meant. */

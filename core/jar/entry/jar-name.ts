@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
-import type { JarProblems } from '../problems.ts'
+import type { JarProblems } from '../state/problems.ts'
 
 /** Counted in code points of the NFC form: an accented letter is one, a flag of two letters two. */
 export const MOST_NAME_CHARACTERS = 40

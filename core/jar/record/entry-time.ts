@@ -2,9 +2,9 @@ import { DomainError } from '../../domain-error.ts'
 import type { CalendarDay } from '../../quantity/quantities.ts'
 import { addMonths, daysBetween, isoDay } from '../../quantity/time/calendar-day.ts'
 import { dayAt, instantAt } from '../../quantity/time/zone.ts'
-import { nameIn } from '../naming/name-in.ts'
-import { effective } from '../state/standing-entries.ts'
-import type { JarEntry, Moment } from './entry.ts'
+import type { JarEntry, Moment } from '../entry/entry.ts'
+import { nameIn } from '../entry/name-in.ts'
+import { effective } from '../entry/standing-entries.ts'
 
 interface Setting {
   readonly nowMs: number

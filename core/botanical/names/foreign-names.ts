@@ -1,4 +1,4 @@
-import type { AskId } from './ambiguous-names.ts'
+import type { AskId } from '../ask-back.ts'
 
 /**
  * Plants that have a limit in German, French and Spanish, so that the limit holds under these names too: those that were

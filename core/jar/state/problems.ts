@@ -1,7 +1,7 @@
-import type { Measured } from '../quantity/measured/measured.ts'
-import type { IsoDay } from '../quantity/time/calendar-day.ts'
-import type { HappeningKind } from './entry/entry.ts'
-import type { Stage } from './state/jar-state.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
+import type { IsoDay } from '../../quantity/time/calendar-day.ts'
+import type { HappeningKind } from '../entry/entry.ts'
+import type { Stage } from './jar-state.ts'
 
 /** What can be wrong with jars. */
 export interface JarProblems {
@@ -105,6 +105,6 @@ export interface JarProblems {
   compare_two: { readonly typed: string }
 }
 
-declare module '../domain-error.ts' {
+declare module '../../domain-error.ts' {
   interface Problems extends JarProblems {}
 }

@@ -1,8 +1,9 @@
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import type { AskBack } from '../ask-back.ts'
 import type { Botanical } from '../botanical.ts'
 import { catalogue } from '../catalogue/catalogue.ts'
-import { type AskBack, askBacks } from './ambiguous-names.ts'
+import { askBacks } from './ambiguous-names.ts'
 import { asksElsewhere, namesElsewhere } from './foreign-names.ts'
-import { nameWords, plainWords } from './normalise-name.ts'
 
 /** The Italian endings of one word, singular to plural and back: `limone`, `limoni`. */
 const ENDINGS: readonly (readonly [string, string])[] = [

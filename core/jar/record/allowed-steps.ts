@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
+import type { HappeningEntry, HappeningKind } from '../entry/entry.ts'
 import { type Of, type Stage, storyOf } from '../state/jar-state.ts'
-import type { HappeningEntry, HappeningKind } from './entry.ts'
 
 /** What is allowed, and worth a word. */
 export type UnusualKey =

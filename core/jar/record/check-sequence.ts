@@ -1,9 +1,9 @@
 import { DomainError } from '../../domain-error.ts'
+import type { HappeningEntry, JarEntry } from '../entry/entry.ts'
+import { effective } from '../entry/standing-entries.ts'
 import { type Expected, judgeMeasurement } from '../state/judge-measurement.ts'
 import { stepsOf } from '../state/liquid-steps.ts'
-import { effective } from '../state/standing-entries.ts'
 import { BEFORE_ALL, refusalOf, type UnusualKey, unusualIn, type Walk, walkOn } from './allowed-steps.ts'
-import type { HappeningEntry, JarEntry } from './entry.ts'
 
 /** A step that is allowed, and worth a word. */
 export type Unusual =

@@ -1,8 +1,8 @@
-import { isAllowedName, keyOf } from '../find/name-index.ts'
-import { nameWords, plainWords } from '../find/normalise-name.ts'
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import { isAllowedName, keyOf } from '../names/name-index.ts'
 import { allRefusedNames } from '../refuse/all-refused.ts'
 import { undrinkableIn } from '../refuse/refuse-spirit.ts'
-import { classify } from './classify.ts'
+import { classify } from '../spirit/classify.ts'
 
 /** Kinds whose names are everyday words. */
 const EVERYDAY = new Set(['dairy_egg', 'medicines', 'florist_flowers', 'unnamed_plant'])

@@ -1,9 +1,9 @@
 import { DomainError } from '../../domain-error.ts'
-import { editDistance } from '../../edit-distance.ts'
 import { shown } from '../../quantity/read/tokens.ts'
+import { editDistance } from '../../spelling/edit-distance.ts'
 import type { JarEntry } from '../entry/entry.ts'
-import { type Story, storyOf } from '../state/jar-state.ts'
-import { MOST_NAME_CHARACTERS, nameKey, plainNameKey } from './jar-name.ts'
+import { MOST_NAME_CHARACTERS, nameKey, plainNameKey } from '../entry/jar-name.ts'
+import { type Story, storyOf } from './jar-state.ts'
 
 interface Named {
   readonly id: string

@@ -1,4 +1,4 @@
-import { singular } from './normalise-name.ts'
+import { singular } from '../../spelling/normalise-name.ts'
 
 /** Ids of the catalogue. */
 export type LiqueurPlant = 'lemon_peel' | 'orange_peel' | 'mandarin_peel' | 'green_walnut'

@@ -1,5 +1,5 @@
-import { DomainError } from '../domain-error.ts'
-import { shown } from '../quantity/read/tokens.ts'
+import { DomainError } from '../../domain-error.ts'
+import { shown } from '../../quantity/read/tokens.ts'
 
 const OF_FIVE = /^([1-5])\s*(?:(?:\/|of|out of)\s*5)?\s*(?:stars?)?$/iu
 const STARS = /^[★⭐*]{1,5}$/u

@@ -1,37 +1,5 @@
-import { type AddedAskId, type AskBackOf, addedAskBacks } from './more-ambiguous-names.ts'
-
-export type AskId =
-  | AddedAskId
-  | 'coffee'
-  | 'bay'
-  | 'chilli'
-  | 'cinnamon'
-  | 'mint'
-  | 'fennel'
-  | 'tea'
-  | 'pine'
-  | 'citronella'
-  | 'pepper'
-  | 'coriander'
-  | 'artemisia'
-  | 'walnut'
-  | 'laurel'
-  | 'wild_fennel'
-  | 'elder'
-  | 'crocus'
-  | 'illicium'
-  | 'juniperus'
-  | 'almond_kernel'
-  | 'stone_fruit'
-  | 'rhubarb'
-  | 'fig_tree'
-  | 'conifer'
-  | 'poppy'
-  | 'currant'
-  | 'chocolate'
-  | 'green_pepper'
-
-export type AskBack = AskBackOf<AskId>
+import type { AskBack } from '../ask-back.ts'
+import { addedAskBacks } from './more-ambiguous-names.ts'
 
 /** Words that name more than one plant, form or part. */
 export const askBacks: readonly AskBack[] = [

@@ -1,4 +1,4 @@
-import type { SourceKey } from '../evidence/sources.ts'
+import type { SourceKey } from './evidence/sources.ts'
 
 export type FoodKind =
   | 'fruit'

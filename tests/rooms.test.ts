@@ -1,0 +1,180 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import { dirname, join, relative } from 'node:path'
+import { expect, it } from 'vitest'
+
+const root = join(import.meta.dirname, '..')
+
+/**
+ * All rooms (folders), the lowest first. A file imports from its own room and from lower tiers only, types included:
+ * rooms of one tier don't borrow from each other, so nothing goes in a circle.
+ */
+const TIERS: readonly (readonly string[])[] = [
+  ['core'],
+  ['core/spelling'],
+  ['core/quantity'],
+  ['core/quantity/measured'],
+  ['core/liquid'],
+  ['core/quantity/read'],
+  ['core/quantity/time', 'core/liquid/measure'],
+  ['core/botanical/evidence', 'core/botanical/words'],
+  ['core/botanical'],
+  ['core/botanical/limits', 'core/botanical/foods'],
+  ['core/botanical/catalogue'],
+  ['core/botanical/names'],
+  ['core/botanical/spirit'],
+  ['core/botanical/refuse'],
+  ['core/botanical/drink', 'core/botanical/find'],
+  ['core/recipe'],
+  ['core/recipe/solve', 'core/label'],
+  ['core/recipe/plan'],
+  ['core/recipe/code'],
+  ['core/jar/entry'],
+  ['core/jar/state'],
+  ['core/jar/record', 'core/jar/tasks', 'core/jar/limits'],
+  ['store'],
+  ['store/schema'],
+  ['store/memory'],
+  ['store/disk'],
+  ['bot/text'],
+  ['bot/talk/emergency'],
+  ['bot/text/en'],
+  ['bot/text/en/botanical', 'bot/text/en/emergency', 'bot/text/en/jar', 'bot/text/en/label'],
+  ['bot/text/en/picture', 'bot/text/en/plan', 'bot/text/en/share'],
+  ['bot/chat'],
+  ['bot/commands/options'],
+  ['bot/chat/grammar'],
+  ['bot/picture'],
+  ['bot/picture/draw', 'bot/picture/render'],
+  ['bot/picture/card', 'bot/picture/shelf', 'bot/picture/tag', 'bot/picture/label'],
+  ['bot/commands/calculate', 'bot/commands/plants', 'bot/commands/label', 'bot/commands/plan'],
+  ['bot/commands/jar/known'],
+  ['bot/commands/jar/record', 'bot/commands/jar/view', 'bot/commands/jar/amend'],
+  ['bot/commands/share', 'bot/commands/notebook-file', 'bot/commands/person'],
+  ['bot/commands'],
+  ['bot/chat/retry'],
+  ['bot/reminders'],
+  ['bot/terminal/files', 'bot/terminal/show', 'bot/discord/show'],
+  ['bot/terminal/chat', 'bot/terminal/ask', 'bot/discord/forms', 'bot/discord/suggest'],
+  ['bot/discord/nudges'],
+  ['bot/discord/receive'],
+  ['bot/discord/connect', 'bot/doctor', 'bot/demo'],
+  ['bot'],
+]
+
+const IMPORT = /^(?:import|export)\s(?:[^'";]*?\sfrom\s+)?'(\.[^']+)'|\bimport\('(\.[^']+)'\)/gm
+
+const sources = ['core', 'store', 'bot'].flatMap((top) =>
+  readdirSync(join(root, top), { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.ts'))
+    .map((path) => join(top, path)),
+)
+
+const tierOf = (room: string): number => TIERS.findIndex((tier) => tier.includes(room))
+
+const borrowed = sources.flatMap((path) =>
+  [...readFileSync(join(root, path), 'utf8').matchAll(IMPORT)].flatMap((match) => {
+    const target = relative(root, join(root, dirname(path), (match[1] ?? match[2])!))
+    const [from, to] = [dirname(path), dirname(target)]
+    return from === to || !target.endsWith('.ts') ? [] : [{ path, target, from, to }]
+  }),
+)
+
+it('ranks every room, and no room that is gone', () => {
+  expect([...new Set(sources.map((path) => dirname(path)))].sort()).toEqual(TIERS.flat().sort())
+})
+
+/** What still reaches the wrong way, from room to room. This list only gets shorter. */
+const STILL: readonly string[] = [
+  'bot/chat → bot/chat/grammar',
+  'bot/chat → bot/chat/retry',
+  'bot/chat → bot/commands/jar/amend',
+  'bot/chat → bot/commands/options',
+  'bot/commands/calculate → bot/commands/jar/known',
+  'bot/commands/calculate → bot/commands/jar/record',
+  'bot/commands/calculate → bot/commands/plan',
+  'bot/commands/jar/amend → bot/commands/jar/record',
+  'bot/commands/jar/amend → bot/commands/jar/view',
+  'bot/commands/jar/amend → bot/commands/share',
+  'bot/commands/jar/known → bot/commands/jar/view',
+  'bot/commands/jar/record → bot/commands/jar/amend',
+  'bot/commands/jar/record → bot/commands/jar/view',
+  'bot/commands/jar/record → bot/commands/person',
+  'bot/commands/jar/record → bot/commands/share',
+  'bot/commands/jar/view → bot/commands/jar/amend',
+  'bot/commands/jar/view → bot/commands/jar/record',
+  'bot/commands/jar/view → bot/commands/notebook-file',
+  'bot/commands/label → bot/commands/calculate',
+  'bot/commands/notebook-file → bot/commands/share',
+  'bot/commands/notebook-file → bot/reminders',
+  'bot/commands/options → bot/commands/plants',
+  'bot/commands/person → bot/commands/share',
+  'bot/commands/plan → bot/commands/calculate',
+  'bot/commands/plan → bot/commands/jar/amend',
+  'bot/commands/plan → bot/commands/jar/record',
+  'bot/commands/plan → bot/commands/share',
+  'bot/commands/plants → bot/commands/calculate',
+  'bot/discord/connect → bot',
+  'bot/discord/connect → bot/doctor',
+  'bot/discord/forms → bot/discord/receive',
+  'bot/discord/nudges → bot/discord/connect',
+  'bot/discord/nudges → bot/discord/receive',
+  'bot/discord/receive → bot/discord/connect',
+  'bot/discord/show → bot/discord/connect',
+  'bot/discord/show → bot/discord/forms',
+  'bot/discord/show → bot/discord/nudges',
+  'bot/discord/show → bot/discord/receive',
+  'bot/discord/show → bot/discord/suggest',
+  'bot/discord/suggest → bot/discord/connect',
+  'bot/picture → bot/picture/draw',
+  'bot/picture/card → bot/commands/jar/known',
+  'bot/picture/card → bot/commands/jar/view',
+  'bot/picture/draw → bot/picture/card',
+  'bot/picture/draw → bot/picture/shelf',
+  'bot/picture/label → bot/commands/jar/known',
+  'bot/picture/label → bot/commands/jar/view',
+  'bot/picture/label → bot/commands/plan',
+  'bot/picture/render → bot/picture/draw',
+  'bot/picture/shelf → bot/commands/jar/view',
+  'bot/picture/shelf → bot/picture/card',
+  'bot/picture/tag → bot/commands/jar/known',
+  'bot/picture/tag → bot/commands/jar/view',
+  'bot/talk/emergency → bot/chat',
+  'bot/terminal/ask → bot/terminal/chat',
+  'bot/terminal/show → bot/terminal/chat',
+  'bot/terminal/show → bot/terminal/files',
+  'bot/text → bot/chat',
+  'bot/text → bot/text/en',
+  'bot/text → bot/text/en/picture',
+  'bot/text/en → bot/chat',
+  'bot/text/en → bot/chat/grammar',
+  'bot/text/en → bot/commands',
+  'bot/text/en → bot/text/en/botanical',
+  'bot/text/en → bot/text/en/emergency',
+  'bot/text/en → bot/text/en/jar',
+  'bot/text/en → bot/text/en/label',
+  'bot/text/en → bot/text/en/picture',
+  'bot/text/en → bot/text/en/plan',
+  'bot/text/en → bot/text/en/share',
+  'bot/text/en/botanical → bot/chat',
+  'bot/text/en/botanical → bot/commands/plan',
+  'bot/text/en/botanical → bot/text/en/plan',
+  'bot/text/en/jar → bot/chat',
+  'bot/text/en/jar → bot/chat/grammar',
+  'bot/text/en/jar → bot/text/en/plan',
+  'bot/text/en/label → bot/text/en/plan',
+  'bot/text/en/picture → bot/text/en/plan',
+  'bot/text/en/plan → bot/commands/plan',
+  'bot/text/en/share → bot/text/en/picture',
+  'bot/text/en/share → bot/text/en/plan',
+  'core/jar/entry → core/jar/state',
+  'store → store/disk',
+  'store → store/memory',
+  'store → store/schema',
+]
+
+it('lets a room import from lower tiers only', () => {
+  const offences = new Set(
+    borrowed.filter(({ from, to }) => tierOf(to) >= tierOf(from)).map(({ from, to }) => `${from} → ${to}`),
+  )
+  expect([...offences].sort()).toEqual([...STILL].sort())
+})
