@@ -1,4 +1,4 @@
-import type { PictureText } from '../text/en/picture/picture-text.ts'
+import type { PictureText } from '../text/en/pictures.ts'
 import type { Format } from '../text/format.ts'
 import type { Typefaces } from './draw/typefaces.ts'
 

@@ -1,7 +1,7 @@
 import type { Problems } from '../../core/domain-error.ts'
 import type { StorageProblems } from '../../store/storage-error.ts'
 import type { ChatProblems } from '../chat/chat-error.ts'
-import type { PictureText } from './en/picture/picture-text.ts'
+import type { PictureText } from './en/pictures.ts'
 import type { sentences } from './en/sentences.ts'
 import type { Format } from './format.ts'
 import type { Kitchen } from './kitchen.ts'

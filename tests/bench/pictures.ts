@@ -13,7 +13,7 @@ import { shelfData } from '../../bot/picture/shelf/shelf-data.ts'
 import { jarTag } from '../../bot/picture/tag/jar-tag.ts'
 import { jarTagData } from '../../bot/picture/tag/jar-tag-data.ts'
 import { englishFormat } from '../../bot/text/en/format.ts'
-import { pictureText } from '../../bot/text/en/picture/picture-text.ts'
+import { pictureText } from '../../bot/text/en/pictures.ts'
 import { manyJars, readyBatch, TODAY } from '../bot/picture/batches.ts'
 
 type Row = [label: string, value: string, goal?: string]

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import type { choiceWords } from '../../text/en/choice-words.ts'
+import type { choiceWords } from '../../text/en/discord.ts'
 
 /** A word that an option's parser takes; every language has its own for it. */
 export type ChoiceWord = keyof typeof choiceWords

@@ -1,6 +1,6 @@
 import type { Client } from 'discord.js'
 import { trace } from '../../chat/trace.ts'
-import type { connectionText } from '../../text/en/connection.ts'
+import type { connectionText } from '../../text/en/discord.ts'
 import { restFault } from './rest-fault.ts'
 import { newPace } from './send-pace.ts'
 import type { After } from './timeout.ts'

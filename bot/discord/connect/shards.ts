@@ -1,5 +1,5 @@
 import type { Client, ClientOptions } from 'discord.js'
-import type { connectionText } from '../../text/en/connection.ts'
+import type { connectionText } from '../../text/en/discord.ts'
 
 type Discord = typeof import('discord.js')
 

@@ -4,7 +4,7 @@ import type { Story } from '../../../core/jar/state/jar-state.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { bottlesOfLeft } from '../../commands/jar/known/amounts.ts'
 import { plannedSyrup, sweetenOptions } from '../../commands/jar/known/planned-syrup.ts'
-import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../../text/en/registration.ts'
+import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../../text/en/discord.ts'
 import { type Asked, amountFields, FIELDS, type Filled, headOf } from './form.ts'
 
 export const STRAIN = 'jar strain'

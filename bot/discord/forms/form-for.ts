@@ -16,7 +16,7 @@ import type {
   StrainingFormText,
   SweeteningFormText,
   TastingFormText,
-} from '../../text/en/registration.ts'
+} from '../../text/en/discord.ts'
 import {
   BOTTLE,
   bottlingForm,

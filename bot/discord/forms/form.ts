@@ -11,7 +11,7 @@ import type { Callable } from '../../chat/callable.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import type { Invocation } from '../../chat/grammar/invocation.ts'
 import { writeLine } from '../../chat/grammar/write-line.ts'
-import type { TastingFormText } from '../../text/en/registration.ts'
+import type { TastingFormText } from '../../text/en/discord.ts'
 import { encodeCustomId } from '../receive/custom-id.ts'
 import { isolatedWithin } from '../show/isolate-rtl.ts'
 

@@ -1,6 +1,6 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Store } from '../../../store/store.ts'
-import type { RetypeFormText } from '../../text/en/registration.ts'
+import type { RetypeFormText } from '../../text/en/discord.ts'
 import type { Submitted } from '../forms/form.ts'
 import type { TypedLine } from './call-of.ts'
 import { encodeCustomId } from './custom-id.ts'

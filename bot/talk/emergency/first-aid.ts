@@ -8,7 +8,7 @@ interface Cited {
 
 const published = (source: string): Cited => ({ trust: 'published', source })
 
-/** What to do, by key; the sentences are in `bot/text/en/emergency`. */
+/** What to do, by key; the sentences are in `bot/text/en/emergency.ts`. */
 export const firstAidSteps = {
   no_waiting: published('chop.edu; poisonhelp.hrsa.gov; CHOP poison centre on the blood sugar of young children'),
   no_vomiting: published('poisons.ie/public; poisons.co.nz first aid; kidsafevic.com.au; oklahomapoison.org'),

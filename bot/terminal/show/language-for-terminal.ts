@@ -1,5 +1,5 @@
 import type { CommandText } from '../../chat/grammar/command-text.ts'
-import type { ConsoleText } from '../../text/en/console.ts'
+import type { ConsoleText } from '../../text/en/terminal.ts'
 import type { Words } from '../../text/words.ts'
 
 /** One language, as the terminal needs it. */

@@ -1,6 +1,6 @@
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
-import { dayText } from './day-text.ts'
+import { dayText } from './words.ts'
 
 interface Moment {
   readonly day: CalendarDay
@@ -115,4 +115,5 @@ export const doctorText = {
 }
 
 export type DoctorText = typeof doctorText
+
 export type Verdict = keyof (typeof doctorText)['verdict']

@@ -3,11 +3,106 @@ import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-d
 import { measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
-import { dayText } from './day-text.ts'
-import { cups, FLUID_OUNCE_ML, imperialPints, OUNCE_G, pounds, type Shown, TABLESPOON_ML } from './kitchen-measures.ts'
+import { dayText } from './words.ts'
+
+/** US cup, NIST Handbook 44 Appendix C. */
+const CUP_ML = 236.5882365
+
+export const TABLESPOON_ML = CUP_ML / 16
+
+/** Imperial pint and its fluid ounce, an eighth and a 160th of a gallon: UK Weights and Measures Act 1985, Schedule 1. */
+const PINT_ML = 568.26125
+
+const FLUID_OUNCES_A_PINT = 20
+
+export const FLUID_OUNCE_ML = PINT_ML / FLUID_OUNCES_A_PINT
+
+export const OUNCE_G = 28.349523125
 
 /** Keeps a number and its unit on one line. */
 const NBSP = '\u00a0'
+
+const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
+
+/** The share of an amount that it may be rounded by. */
+const NEAR = 0.03
+
+/** An amount, and what the metric figure beside it shows of it. */
+export interface Shown {
+  readonly exact: number
+  readonly shown: number
+}
+
+const per = ({ exact, shown }: Shown, unit: number): Shown => ({ exact: exact / unit, shown: shown / unit })
+
+const isNear = (amount: number, { shown }: Shown): boolean => Math.abs(amount - shown) <= NEAR * shown
+
+/** Rounded to the coarsest of these steps that is near what is shown; to the finest where none is. */
+const toStep = (amount: Shown, steps: readonly number[]): number => {
+  const rounded = steps.flatMap((step) =>
+    [amount.exact, amount.shown].map((each) => Math.max(step, Math.round(each / step) * step)),
+  )
+  return rounded.find((each) => isNear(each, amount)) ?? rounded.at(-1)!
+}
+
+/** `1 ½`, of whole eighths. */
+const mixed = (amount: number): string => {
+  const whole = Math.floor(amount)
+  const part = EIGHTHS[Math.round((amount - whole) * 8)] ?? ''
+  return [whole === 0 ? '' : `${whole}`, part].filter((text) => text !== '').join(' ')
+}
+
+/** From so many cups a quarter of one is near enough. */
+const MANY_CUPS = 8
+
+const TEASPOONS = 3
+
+/** Under so many tablespoons nothing is a quarter of a cup. */
+const spoonsText = (spoons: Shown): string => {
+  const rounded = toStep(spoons, [0.25])
+  return isNear(rounded, spoons)
+    ? `${mixed(rounded)}${NBSP}tbsp`
+    : `${mixed(toStep(per(spoons, 1 / TEASPOONS), [0.25, 0.125]))}${NBSP}tsp`
+}
+
+/** Quarters of a cup and the spoons over, so that what is poured is within half a spoon and about 3 %. */
+export const cups = (volumeMl: Shown): string => {
+  const spoons = per(volumeMl, TABLESPOON_ML)
+  if (spoons.shown < 3.5) return spoonsText(spoons)
+  const rounded = toStep(spoons, volumeMl.shown < MANY_CUPS * CUP_ML ? [1, 0.5, 0.25] : [4])
+  const over = rounded % 4
+  const amount = rounded - over
+  if (amount === 0) return `${mixed(over)}${NBSP}tbsp`
+  const cup = `${mixed(amount / 16)}${NBSP}${amount > 16 ? 'cups' : 'cup'}`
+  return over === 0 ? cup : `${cup} + ${mixed(over)}${NBSP}tbsp`
+}
+
+/** Under so many fluid ounces a quarter of one is told. */
+const FEW_OUNCES = 5
+
+/** From so many pints two fluid ounces are near enough. */
+const MANY_PINTS = 4
+
+/** Imperial pints and the fluid ounces over. They say `imp`, because pints and ounces that are typed bare are US ones. */
+export const imperialPints = (volumeMl: Shown): string => {
+  const ounces = per(volumeMl, FLUID_OUNCE_ML)
+  if (ounces.shown < FEW_OUNCES) return `${mixed(toStep(ounces, [0.25, 0.125]))}${NBSP}imp${NBSP}fl${NBSP}oz`
+  const rounded = toStep(ounces, volumeMl.shown < MANY_PINTS * PINT_ML ? [0.5, 0.25] : [2])
+  const over = rounded % FLUID_OUNCES_A_PINT
+  const pints = (rounded - over) / FLUID_OUNCES_A_PINT
+  if (pints === 0) return `${mixed(over)}${NBSP}imp${NBSP}fl${NBSP}oz`
+  const pint = `${pints}${NBSP}imp${NBSP}${pints === 1 ? 'pint' : 'pints'}`
+  return over === 0 ? pint : `${pint} + ${mixed(over)}${NBSP}fl${NBSP}oz`
+}
+
+export const pounds = (massG: Shown): string => {
+  const ounces = per(massG, OUNCE_G)
+  if (ounces.shown < 15.75) return `${mixed(toStep(ounces, [0.25, 0.125]))}${NBSP}oz`
+  const whole = toStep(ounces, [1])
+  return [`${Math.floor(whole / 16)}${NBSP}lb`, whole % 16 === 0 ? '' : `${whole % 16}${NBSP}oz`]
+    .filter((part) => part !== '')
+    .join(' ')
+}
 
 const number = (value: number, decimals: number): string => {
   const text = (Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value).toFixed(Math.max(0, decimals))

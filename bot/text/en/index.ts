@@ -1,22 +1,11 @@
-import { limitProblems } from './botanical/limit-words.ts'
-import { botanicalProblems } from './botanical-problems.ts'
-import { chatProblems } from './chat-problems.ts'
-import { commandTexts } from './command-texts.ts'
-import { connectionText } from './connection.ts'
-import { consoleText } from './console.ts'
-import { discordText } from './discord.ts'
-import { callText } from './discord-calls.ts'
-import { doctorText } from './doctor.ts'
-import { englishFormat } from './format.ts'
-import { jarProblems } from './jar/jar-problems.ts'
-import { labelProblems } from './label/label-problems.ts'
-import { liquidProblems } from './liquid-problems.ts'
-import { pictureText } from './picture/picture-text.ts'
-import { planProblems } from './plan/plan-problems.ts'
-import { quantityProblems } from './quantity-problems.ts'
-import { recipeProblems } from './recipe-problems.ts'
+import { liquidProblems, recipeProblems } from './calculate.ts'
+import { commandTexts } from './commands.ts'
+import { seasonText } from './demo.ts'
 import {
   bottlingFormText,
+  callText,
+  connectionText,
+  discordText,
   makeFormText,
   registrationText,
   retypeFormText,
@@ -24,14 +13,17 @@ import {
   suggestionText,
   sweeteningFormText,
   tastingFormText,
-} from './registration.ts'
-import { seasonText } from './season.ts'
+} from './discord.ts'
+import { doctorText } from './doctor.ts'
+import { englishFormat } from './format.ts'
+import { jarProblems } from './jar-problems.ts'
+import { labelProblems } from './label.ts'
+import { pictureText } from './pictures.ts'
+import { botanicalProblems, limitProblems, spiritProblems } from './plant-refusals.ts'
+import { chatProblems, planProblems, quantityProblems } from './problems.ts'
 import { sentences } from './sentences.ts'
-import { codeProblems } from './share/code-problems.ts'
-import { shareProblems } from './share/share-problems.ts'
-import { spiritProblems } from './spirit-problems.ts'
-import { storageInDiscord, storageProblems } from './storage-problems.ts'
-
+import { codeProblems, shareProblems } from './share.ts'
+import { consoleText, storageInDiscord, storageProblems } from './terminal.ts'
 /** Every word a person reads in English. Another language is another folder of the same shape. */
 export const en = {
   format: englishFormat,

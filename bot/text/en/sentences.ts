@@ -1,37 +1,43 @@
-import { actions } from './actions.ts'
-import { botanicalSentences } from './botanical/botanical-sentences.ts'
-import { cautions } from './cautions.ts'
-import { emergencySentences } from './emergency/emergency-sentences.ts'
-import { exportSentences } from './export-sentences.ts'
-import { headlines } from './headlines.ts'
-import { dangerSentences } from './jar/danger-sentences.ts'
-import { jarViewSentences } from './jar/jar-view-sentences.ts'
-import { nudgeSentences } from './jar/nudge-sentences.ts'
-import { stepSentences } from './jar/step-sentences.ts'
-import { labelSentences } from './label/label-sentences.ts'
-import { servingSentences } from './label/serving-sentences.ts'
-import { notes } from './notes.ts'
-import { planSentences } from './plan/plan-sentences.ts'
-import { remindersSentences } from './reminders-sentences.ts'
-import { cells, rows } from './rows.ts'
-import { settingsSentences } from './settings-sentences.ts'
-import { codeSentences } from './share/code-sentences.ts'
-import { shareSentences } from './share/share-sentences.ts'
-import { spiritSentences } from './spirit-sentences.ts'
-import { sure } from './sure.ts'
-
+import { actions, cautions, cells, headlines, notes, rows, spiritSentences, sure } from './calculate.ts'
+import { emergencySentences } from './emergency.ts'
+import { planCautions } from './hazards.ts'
+import { dangerSentences } from './jar-danger.ts'
+import { againSentences, stepSentences } from './jar-steps.ts'
+import { compareSentences, listSentences, notebookSentences, showSentences } from './jar-views.ts'
+import { labelSentences } from './label.ts'
+import { exportSentences } from './notebook-file.ts'
+import {
+  planCells,
+  planHeadlines,
+  planNotes,
+  planRows,
+  planSure,
+  planUnknownCautions,
+  planUnknownHeadlines,
+  planUnknownNotes,
+} from './plan.ts'
+import { botanicalSentences } from './plants.ts'
+import { nudgeSentences, remindersSentences } from './reminders.ts'
+import { servingSentences } from './serving.ts'
+import { forgetSentences, settingsSentences } from './settings.ts'
+import { codeSentences, shareSentences } from './share.ts'
 /** What replies say, by group and key. */
 export const sentences = {
   headlines: {
     ...headlines,
     ...servingSentences.headlines,
     ...labelSentences.headlines,
-    ...planSentences.headlines,
+    ...planHeadlines,
+    ...planUnknownHeadlines,
     ...botanicalSentences.headlines,
     ...settingsSentences.headlines,
     ...remindersSentences.headlines,
     ...nudgeSentences.headlines,
-    ...jarViewSentences.headlines,
+    ...listSentences.headlines,
+    ...showSentences.headlines,
+    ...notebookSentences.headlines,
+    ...compareSentences.headlines,
+    ...forgetSentences.headlines,
     ...stepSentences.headlines,
     ...exportSentences.headlines,
     ...shareSentences.headlines,
@@ -41,11 +47,14 @@ export const sentences = {
     ...rows,
     ...servingSentences.rows,
     ...labelSentences.rows,
-    ...planSentences.rows,
+    ...planRows,
     ...botanicalSentences.rows,
     ...settingsSentences.rows,
     ...remindersSentences.rows,
-    ...jarViewSentences.rows,
+    ...listSentences.rows,
+    ...showSentences.rows,
+    ...notebookSentences.rows,
+    ...compareSentences.rows,
     ...stepSentences.rows,
     ...shareSentences.rows,
     ...dangerSentences.rows,
@@ -55,28 +64,36 @@ export const sentences = {
     ...cells,
     ...servingSentences.cells,
     ...labelSentences.cells,
-    ...planSentences.cells,
+    ...planCells,
     ...botanicalSentences.cells,
     ...settingsSentences.cells,
     ...remindersSentences.cells,
-    ...jarViewSentences.cells,
+    ...listSentences.cells,
+    ...showSentences.cells,
+    ...notebookSentences.cells,
+    ...compareSentences.cells,
     ...stepSentences.cells,
     ...shareSentences.cells,
     ...dangerSentences.cells,
     ...emergencySentences.cells,
   },
-  sure: { ...sure, ...labelSentences.sure, ...planSentences.sure },
+  sure: { ...sure, ...labelSentences.sure, ...planSure },
   notes: {
     ...notes,
     ...servingSentences.notes,
     ...labelSentences.notes,
-    ...planSentences.notes,
+    ...planNotes,
+    ...planUnknownNotes,
     ...codeSentences.notes,
     ...botanicalSentences.notes,
     ...settingsSentences.notes,
     ...remindersSentences.notes,
     ...nudgeSentences.notes,
-    ...jarViewSentences.notes,
+    ...listSentences.notes,
+    ...showSentences.notes,
+    ...notebookSentences.notes,
+    ...forgetSentences.notes,
+    ...againSentences.notes,
     ...stepSentences.notes,
     ...exportSentences.notes,
     ...shareSentences.notes,
@@ -88,7 +105,8 @@ export const sentences = {
     ...cautions,
     ...servingSentences.cautions,
     ...labelSentences.cautions,
-    ...planSentences.cautions,
+    ...planCautions,
+    ...planUnknownCautions,
     ...botanicalSentences.cautions,
     ...stepSentences.cautions,
     ...dangerSentences.cautions,
@@ -99,7 +117,9 @@ export const sentences = {
     ...actions,
     ...nudgeSentences.actions,
     ...servingSentences.actions,
-    ...jarViewSentences.actions,
+    ...listSentences.actions,
+    ...notebookSentences.actions,
+    ...forgetSentences.actions,
     ...stepSentences.actions,
     ...exportSentences.actions,
     ...shareSentences.actions,

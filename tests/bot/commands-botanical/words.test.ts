@@ -1,9 +1,15 @@
 import { expect, test } from 'vitest'
-import { monthsText, shareText, southern, spanText } from '../../../bot/text/en/botanical/botanical-words.ts'
-import { evidenceWords, productFileWords } from '../../../bot/text/en/botanical/evidence-words.ts'
-import { hazardSentence } from '../../../bot/text/en/botanical/hazard-words.ts'
-import { preparationWords } from '../../../bot/text/en/botanical/preparation-words.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
+import { hazardSentence } from '../../../bot/text/en/hazards.ts'
+import {
+  evidenceWords,
+  monthsText,
+  preparationWords,
+  productFileWords,
+  shareText,
+  southern,
+  spanText,
+} from '../../../bot/text/en/plant-words.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { type HazardKey, hazards } from '../../../core/botanical/evidence/hazards.ts'
 import { productFiles } from '../../../core/botanical/evidence/product-files.ts'

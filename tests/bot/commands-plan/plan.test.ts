@@ -1,5 +1,5 @@
 import { describe, expect, it, test } from 'vitest'
-import { planCommandText } from '../../../bot/text/en/plan/plan-command-text.ts'
+import { planCommandText } from '../../../bot/text/en/commands.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { sampled } from '../../runs.ts'

@@ -3,7 +3,7 @@ import { fontFolder, fontPaths, loadTypefaces } from '../../../bot/picture/draw/
 import { FONT } from '../../../bot/picture/draw/typefaces.ts'
 import type { Pen } from '../../../bot/picture/picture.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
-import { pictureText } from '../../../bot/text/en/picture/picture-text.ts'
+import { pictureText } from '../../../bot/text/en/pictures.ts'
 
 const font = {
   loadSystemFonts: false,

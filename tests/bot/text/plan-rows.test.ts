@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { englishFormat } from '../../../bot/text/en/format.ts'
-import { planCells } from '../../../bot/text/en/plan/plan-rows.ts'
+import { planCells } from '../../../bot/text/en/plan.ts'
 
 it('calls nothing left over what is less than a teaspoon', () => {
   const left = (value: number) =>

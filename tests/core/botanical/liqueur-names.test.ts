@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { botanicalProblems } from '../../../bot/text/en/botanical-problems.ts'
+import { botanicalProblems } from '../../../bot/text/en/plant-refusals.ts'
 import { findBotanical } from '../../../core/botanical/find/find.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import { wrapSentence } from '../../../bot/terminal/show/wrap.ts'
-import { botanicalProblems } from '../../../bot/text/en/botanical-problems.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
+import { botanicalProblems } from '../../../bot/text/en/plant-refusals.ts'
 import type { Format } from '../../../bot/text/format.ts'
 import { askBacks } from '../../../core/botanical/names/ambiguous-names.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'

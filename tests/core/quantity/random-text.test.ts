@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { quantityProblems } from '../../../bot/text/en/quantity-problems.ts'
+import { quantityProblems } from '../../../bot/text/en/problems.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { accepted, isWithin } from '../../../core/quantity/read/accepted-ranges.ts'
 import { parseAmount } from '../../../core/quantity/read/parse-amount.ts'

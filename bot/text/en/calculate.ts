@@ -1,0 +1,350 @@
+import type { FreezerState } from '../../../core/liquid/freezer.ts'
+import type { LiquidProblems } from '../../../core/liquid/problems.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import type { RecipeProblems } from '../../../core/recipe/problems.ts'
+import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
+import type { Format } from '../format.ts'
+import { articleOf, inFreezer, listed } from './words.ts'
+
+interface Made {
+  readonly volumeMl: Measured
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+  readonly freezer: FreezerState
+}
+
+const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: Made, format: Format): string => {
+  const sweet = sugarGPerL.value > 0 ? ` with ${format.sweetness(sugarGPerL)} of sugar` : ''
+  return `about ${format.volume(volumeMl)} at ${format.strength(abvPercent)}${sweet}, ${inFreezer[freezer]}`
+}
+
+const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
+
+interface Added {
+  readonly sugarG: Measured
+  readonly waterMl: Measured
+  readonly syrupG: Measured | null
+  readonly infusionMl: Measured | null
+}
+
+/** What to add to the infusion. */
+function addition(values: Added, sugar: string, water: string, infusion: string, format: Format): string {
+  const to = values.infusionMl === null ? '' : ` to ${infusion}`
+  const [hasSugar, hasWater] = [values.sugarG.value > 0, values.waterMl.value > 0]
+  if (!hasSugar && !hasWater) return 'Add nothing, it is there already'
+  if (!hasSugar) return `Add ${water} water${to}`
+  if (!hasWater) return `Stir ${sugar} sugar into ${infusion}, no water`
+  if (values.syrupG === null) return `Stir ${sugar} sugar and ${water} water into ${infusion}`
+  return `Add ${sugar} sugar in ${water} water${to} (${format.weigh(values.syrupG.value)} of syrup, cooled)`
+}
+
+/** First lines: the answer. */
+export const headlines = {
+  makes: (values: Made, format: Format) => `You get ${made(values, format)}.`,
+
+  syrup: (
+    values: Made & {
+      readonly sugarG: Measured
+      readonly waterMl: Measured
+      /** Null where the water does not dissolve the sugar, so that no syrup can be made first. */
+      readonly syrupG: Measured | null
+      /** What of the infusion to use; null for all of it. */
+      readonly infusionMl: Measured | null
+    },
+    format: Format,
+  ) => {
+    const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of `
+    const [sugar, water] = [format.weigh(values.sugarG.value), format.pour(values.waterMl.value)]
+    return `${addition(values, sugar, water, `${infusion}the infusion`, format)}: ${made(values, format)}.`
+  },
+
+  styles: (
+    values: { readonly infusionMl: Measured; readonly abvPercent: Measured; readonly count: number },
+    format: Format,
+  ) => {
+    const ways = values.count === 1 ? 'One way' : `${values.count === 2 ? 'Two' : 'Three'} ways`
+    return `${ways} to finish your ${format.volume(values.infusionMl)} of infusion at ${format.strength(values.abvPercent)}:`
+  },
+
+  dilute: (values: Made & { readonly waterMl: Measured }, format: Format) =>
+    values.waterMl.value === 0
+      ? `Add nothing: it is ${made(values, format)}.`
+      : `Add ${format.pour(values.waterMl.value)} water: ${made(values, format)}.`,
+
+  adjust: (
+    values: Made & { readonly spiritMl: Measured; readonly waterMl: Measured; readonly sugarG: Measured },
+    format: Format,
+  ) => {
+    const parts = [
+      ...some(values.sugarG, `${format.weigh(values.sugarG.value)} sugar`),
+      ...some(values.waterMl, `${format.pour(values.waterMl.value)} water`),
+      ...some(values.spiritMl, `${format.pour(values.spiritMl.value)} spirit`),
+    ]
+    return parts.length === 0
+      ? `Add nothing: it is there already, ${made(values, format)}.`
+      : `Add ${listed(parts)}: ${made(values, format)}.`
+  },
+}
+
+/** The grams of what is poured, to the same step. */
+function waterMass(waterMl: Measured, waterG: Measured, format: Format): string {
+  const massG = (pouredMl(waterMl.value) * waterG.value) / waterMl.value
+  return format.mass({ value: massG, plusMinus: measuredOut(massG).plusMinus })
+}
+
+/** What stands on the left of a table. */
+export const rows = {
+  infusion: () => 'Infusion',
+  sugar: () => 'Sugar',
+  water: () => 'Water',
+  syrup: () => 'Syrup',
+  spirit: () => 'Spirit',
+  volume: () => 'Makes',
+  strength: () => 'Strength',
+  sweetness: () => 'Sweetness',
+  alcohol: () => 'Alcohol in it',
+  freezes: () => 'First ice',
+  dry: () => 'Dry',
+  everyday: () => 'Everyday',
+  rich: () => 'Rich',
+  light: () => 'Light',
+  usual: () => 'Usual',
+  strong: () => 'Strong',
+}
+
+/** What stands on the right. */
+export const cells = {
+  pour: ({ volumeMl }: { readonly volumeMl: Measured }, format: Format) => format.pour(volumeMl.value),
+  weigh: ({ massG }: { readonly massG: Measured }, format: Format) => format.weigh(massG.value),
+  volume_spread: ({ volumeMl }: { readonly volumeMl: Measured }, format: Format) =>
+    `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`,
+  mass: ({ massG }: { readonly massG: Measured }, format: Format) => format.mass(massG),
+  water: ({ waterMl, waterG }: { readonly waterMl: Measured; readonly waterG: Measured }, format: Format) =>
+    waterMl.value === 0 ? format.pour(0) : `${format.pour(waterMl.value)} = ${waterMass(waterMl, waterG, format)}`,
+  syrup: ({ syrupMl, syrupG }: { readonly syrupMl: Measured; readonly syrupG: Measured }, format: Format) =>
+    `${format.weigh(syrupG.value)} = ${format.pour(syrupMl.value)}`,
+  spirit: ({ spiritMl, abvPercent }: { readonly spiritMl: Measured; readonly abvPercent: number }, format: Format) =>
+    `${format.pour(spiritMl.value)} of ${format.plain(abvPercent, 1)} % vol`,
+  strength_spread: ({ abvPercent }: { readonly abvPercent: Measured }, format: Format) =>
+    abvPercent.value === 0 ? 'none' : `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}`,
+  sweetness_spread: ({ sugarGPerL }: { readonly sugarGPerL: Measured }, format: Format) =>
+    sugarGPerL.value === 0 ? 'none' : `${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)}`,
+  freezes: (
+    { freezesAtC, freezer }: { readonly freezesAtC: Measured; readonly freezer: FreezerState },
+    format: Format,
+  ) =>
+    freezesAtC.value < -25
+      ? `below ${format.temperature({ value: -25, plusMinus: 0 })}: ${inFreezer[freezer]}`
+      : `about ${format.temperature(freezesAtC)} ± ${format.give.temperature(freezesAtC)}: ${inFreezer[freezer]}`,
+  style: (
+    values: {
+      readonly sugarG: Measured
+      readonly waterMl: Measured
+      /** What of the infusion to use; null for all of it. */
+      readonly infusionMl: Measured | null
+      readonly volumeMl: Measured
+      readonly abvPercent: Measured
+      readonly sugarGPerL: Measured
+      readonly freezer: FreezerState
+    },
+    format: Format,
+  ) => {
+    const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of the infusion, `
+    return (
+      `${infusion}${format.weigh(values.sugarG.value)} sugar, ${format.pour(values.waterMl.value)} water:` +
+      ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer[values.freezer]}`
+    )
+  },
+}
+
+/** How far the numbers can be trusted. */
+export const sure = {
+  spread: (
+    values: { readonly abvPercent: Measured; readonly sugarGPerL: Measured; readonly byVolume: boolean },
+    format: Format,
+  ) => {
+    const parts = [
+      ...(values.abvPercent.value > 0 ? [`±${format.give.strength(values.abvPercent)}`] : []),
+      ...(values.sugarGPerL.value > 0 ? [`±${format.give.sweetness(values.sugarGPerL)}`] : []),
+    ]
+    return `Computed; right within ${listed(parts)} 19 times in 20 with a kitchen jug and scale${values.byVolume ? ', nearer if you weigh instead of measuring' : ''}.`
+  },
+}
+
+/** What a maker should know, besides the answer. */
+export const notes = {
+  // Readings taken where the text left room for another.
+  percent_vol: () => 'I took the bare strength as % vol.',
+  grams_per_litre: () => 'I took the bare sweetness as grams of sugar in a litre.',
+  us_measure: () => 'Cups, fluid ounces, pints, quarts and gallons are US ones here; write “imp pint” for imperial.',
+  us_proof: () => 'Proof is US proof here: twice the % vol at 60 °F.',
+  decimal_point: () => 'I read the comma or point with three digits after it as a decimal sign.',
+  thousands_separator: () => 'I read the comma or point with three digits after it as a thousands sign.',
+  sugar_ounces: () => 'Ounces of sugar are a weight here, 28.35 g each; “fl oz” would be a volume.',
+  sugar_by_volume: () => 'A US cup of granulated sugar weighs about 200 g (USDA), within 10 % as cups are filled.',
+  volume_at_20: () => 'I brought the volume to 20 °C, as read in a glass jug.',
+  strength_at_20: () =>
+    'I brought the strength to 20 °C, as read on a glass hydrometer (one in proof is made for 60 °F).',
+  strength_drifts: () =>
+    'You named no new strength and no spirit, so I let the strength fall; add spirit-strength:95% to keep it.',
+  as_before: ({ what }: { readonly what: 'strength' | 'sweetness' }) => `You named no new ${what}, so I kept it.`,
+  unsweetened: () => 'You named no sweetness, so I took the liqueur as unsweetened.',
+
+  plain_parts: () => 'A part without a strength counts as free of alcohol, one without a sweetness as free of sugar.',
+
+  // How it is done.
+  syrup_by_weight: ({ syrupG }: { readonly syrupG: Measured }, format: Format) =>
+    `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
+  strained_strength: () => '“strength:” is the strained liquid’s, not that of the bottle the spirit came in.',
+  strength_expected: ({ abvPercent }: { readonly abvPercent: Measured }, format: Format) =>
+    `Expected of what went in, not measured: the strained liquid has ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}. If you have a hydrometer, read it and give strength: instead.`,
+  fresh_plants: () =>
+    '“strength:” is the strained liquid’s, not that of the bottle the spirit came in. Were fresh plants in it? Their water' +
+    ' weakens it (lemon zest is 82 % water, ginger 79, basil 92: USDA), and this would add too much; measure it first.',
+  settle: () => 'A fresh mix is warm and still shrinking; measure it when it has cooled.',
+  bounded: ({ leftMl }: { readonly leftMl: number }, format: Format) =>
+    `To end with that much, leave ${format.pour(leftMl)} of the infusion over.`,
+
+  sweetness_law: ({ invertGPerL }: { readonly invertGPerL: number }, format: Format) => {
+    const kind =
+      invertGPerL < 99.95
+        ? 'drier than an EU liqueur'
+        : invertGPerL < 250
+          ? 'a liqueur’s sweetness in the EU'
+          : 'a crème de …’s sweetness in the EU'
+    return (
+      `${format.number(invertGPerL, 0)} g/L as invert sugar, as the law counts: ${kind} (a liqueur 100, which is 95 of table sugar;` +
+      ' a crème de … 250: Regulation (EU) 2019/787).'
+    )
+  },
+  sweet_reading: () =>
+    'A hydrometer cannot read a sweet liqueur: 10 g/L of sugar moves it by 2 to 3.5 % vol. Give the strength you computed.',
+}
+
+/** What can hurt, or spoil a batch. */
+export const cautions = {
+  flame: ({ lowC }: { readonly lowC: number }, format: Format) =>
+    `Strong spirit: its vapour catches fire from about ${format.temperature({ value: lowC, plusMinus: 1 })}, perhaps a little below. No flame, spark or hot plate near it, and never heat it.`,
+  cool_first: () =>
+    'Let the syrup cool to room temperature before it meets the spirit: hot syrup drives off flammable vapour.',
+  syrup_too_thick: (values: { readonly dissolvesG: number }, format: Format) =>
+    `That water dissolves only about ${format.weigh(values.dissolvesG)} of the sugar at room temperature, so make no syrup` +
+    ' of it: stir the sugar into the infusion, in a closed jar over some days, without heat.',
+  sugar_alone: () => 'Stir the sugar straight in, in a closed jar, a little every day until it is gone, without heat.',
+  may_crystallise: () =>
+    'So much sugar is near what dissolves at this strength (known to about 10 %): it may crystallise in the cold.',
+  sugar_limit_not_known: () =>
+    'So much sugar is at or just over what dissolves at this strength (known to about 10 %); nobody has measured it closely, so try a glass of it first.',
+  bottle_bursts: () => 'It freezes: leave room in the bottle, for a full one can burst in the freezer.',
+}
+
+/** What a ready command does. */
+export const actions = {
+  style: ({ abvPercent, sugarGPerL }: { readonly abvPercent: number; readonly sugarGPerL: number }, format: Format) =>
+    `${format.number(sugarGPerL, 0)} g/L at ${format.plain(abvPercent, 1)} % vol`,
+  start_jar: () => 'Once it is in the jar',
+}
+
+/** What is said of the drinks that go in. */
+export const spiritSentences = {
+  notes: {
+    bottle_named: ({ names }: { readonly names: readonly string[] }) =>
+      `I’ve read ${listed(names.map((name) => `“${name}”`))} as the name on the bottle.`,
+  },
+  cautions: {
+    note_names: ({ names }: { readonly names: readonly string[] }) =>
+      `You’ve noted ${listed(names)}. If any of it went in, don’t taste it and don’t give it away.`,
+  },
+}
+
+const between = (low: number, high: number, unit: string, format: Format): string =>
+  `${format.plain(low)} to ${format.plain(high)} ${unit}`
+
+export const liquidProblems = {
+  temperature_out_of_range: ({ tempC, lowC, highC }, format) =>
+    `The formulas do not hold at ${format.temperature(exactly(tempC))}; they take ${between(lowC, highC, '°C', format)}.`,
+  strength_out_of_range: ({ abvPercent, lowPercent, highPercent }, format) =>
+    `A strength of ${format.plain(abvPercent)} % vol cannot be; it lies from ${between(lowPercent, highPercent, '% vol', format)}.`,
+  proof_out_of_range: ({ usProof, highUsProof }, format) =>
+    `${format.plain(usProof)} proof cannot be; US proof goes from ${format.plain(0)} to ${format.plain(highUsProof)}.`,
+  sweetness_out_of_range: ({ sugarGPerL, highGPerL }, format) =>
+    `${format.plain(sugarGPerL)} g/L of sugar cannot be; sugar itself holds ${format.plain(highGPerL, 0)} g/L, and less than ${format.plain(0)} there is not.`,
+  negative_volume: ({ volumeMl }, format) =>
+    `A volume of ${format.plain(volumeMl)} ml cannot be; give ${format.plain(0)} ml or more.`,
+  negative_mass: ({ massG }, format) =>
+    `A mass of ${format.plain(massG)} g cannot be; give ${format.plain(0)} g or more.`,
+  mass_fraction_out_of_range: ({ massFraction }, format) =>
+    `${format.plain(100 * massFraction)} % by mass cannot be; a share lies from ${between(0, 100, '%', format)}.`,
+  density_out_of_range: ({ densityKgPerM3, lowKgPerM3, highKgPerM3, tempC }, format) =>
+    `No mixture of alcohol and water weighs ${format.plain(densityKgPerM3, 1)} g/L at ${format.temperature(exactly(tempC))}; they weigh ${format.plain(lowKgPerM3, 1)} to ${format.plain(highKgPerM3, 1)} g/L.`,
+  reading_out_of_scale: ({ readingPercent, tempC }, format) =>
+    `No mixture of alcohol and water makes a hydrometer show ${format.plain(readingPercent)} % vol at ${format.temperature(exactly(tempC))}; the strength has to come out from ${between(0, 100, '% vol', format)}.`,
+  no_room_for_water: ({ abvPercent, sugarGPerL }, format) =>
+    `${format.plain(abvPercent, 1)} % vol and ${format.plain(sugarGPerL, 0)} g/L do not fit into one litre: pure alcohol and the sugar alone take more room than there is; lower one of them.`,
+  no_sign_change: ({ low, high }, format) =>
+    `This is a fault of the bot, not yours: a search between ${format.plain(low)} and ${format.plain(high)} has no answer.`,
+  no_convergence: ({ low, high }, format) =>
+    `This is a fault of the bot, not yours: a search between ${format.plain(low)} and ${format.plain(high)} did not end.`,
+} satisfies { [K in keyof LiquidProblems]: (values: LiquidProblems[K], format: Format) => string }
+
+const percent = (value: number, format: Format) => `${format.plain(value, 1)} %`
+
+/** Rounded to the side on which it still works. */
+const atMost = (value: number, step: number) => Math.floor(value / step + 1e-9) * step
+
+const ratio = (value: number, format: Format) => `${format.plain(value, 2)}:1`
+
+/** `an 82 %`, `a 2:1`. */
+const one = (number: string) => `${articleOf(number)} ${number}`
+
+const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
+/** Why a recipe cannot be, and the nearest that can. */
+export const recipeProblems = {
+  sugar_crystallises: ({ sugarGPerL, abvPercent, largestGPerL }, format) =>
+    `${format.number(sugarGPerL, 0)} g/L of sugar does not stay dissolved at ${percent(abvPercent, format)} vol;` +
+    ` about ${format.number(largestGPerL, 0)} g/L does (known to about 10 %). Take less sugar or more water.`,
+  water_only_lowers: ({ abvPercent, toAbvPercent }, format) =>
+    `Water only lowers strength: ${percent(abvPercent, format)} vol cannot become ${percent(toAbvPercent, format)} vol; ask for less.`,
+  infusion_too_weak: (values, format) => {
+    const { infusionAbvPercent: own, toAbvPercent, toSugarGPerL, strongestAbvPercent, sweetestGPerL } = values
+    const isSweet = values.isSweetnessNamed && toSugarGPerL > 0
+    const what = isSweet ? 'water and sugar' : 'water'
+    const wish =
+      `${capital(one(percent(own, format)))} infusion cannot become ${percent(toAbvPercent, format)} vol` +
+      `${isSweet ? ` with ${format.number(toSugarGPerL, 0)} g/L` : ''} by adding ${what}`
+    const sweet = isSweet ? `with ${format.number(toSugarGPerL, 0)} g/L ` : ''
+    const can = [
+      ...(strongestAbvPercent === null
+        ? []
+        : [`${sweet}it reaches at most ${percent(atMost(strongestAbvPercent, 0.1), format)} vol`]),
+      ...(sweetestGPerL === null || sweetestGPerL < 10
+        ? []
+        : [`at ${percent(toAbvPercent, format)} vol at most ${format.number(atMost(sweetestGPerL, 5), 0)} g/L`]),
+    ]
+    return can.length === 0 ? `${wish}; ask for less of both.` : `${wish}; ${can.join(', ')}.`
+  },
+  already_sweeter: ({ sugarGPerL, toSugarGPerL, toAbvPercent }, format) =>
+    `At ${percent(toAbvPercent, format)} vol it holds more sugar than ${format.number(toSugarGPerL, 0)} g/L already` +
+    ` (${format.number(sugarGPerL, 0)} g/L now); water and sugar cannot take any away.`,
+  syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater, syrupGPerL }, format) =>
+    `${capital(one(ratio(sugarPerWater, format)))} syrup holds ${format.number(syrupGPerL, 0)} g/L itself, so no amount of it makes` +
+    ` ${format.number(toSugarGPerL, 0)} g/L; ask for less or take more sugar to the water.`,
+  targets_clash: ({ toAbvPercent, toSugarGPerL, sugarPerWater, neededSugarPerWater }, format) =>
+    `The ratio clashes: ${percent(toAbvPercent, format)} vol with ${format.number(toSugarGPerL, 0)} g/L takes ` +
+    `${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `${one(ratio(neededSugarPerWater, format))} syrup`}, not` +
+    ` ${ratio(sugarPerWater, format)}. Leave one of the three out.`,
+  adjust_needs_spirit: (values, format) => {
+    const { leastSugarGPerL, mostSugarGPerL } = values
+    const reach =
+      leastSugarGPerL === null || mostSugarGPerL === null || mostSugarGPerL - leastSugarGPerL < 1
+        ? ''
+        : ` At ${percent(values.toAbvPercent, format)} vol they reach ${format.number(leastSugarGPerL, 0)} to ${format.number(mostSugarGPerL, 0)} g/L.`
+    return `Water and sugar alone cannot make that of it.${reach} Say what spirit you have, as in spirit-strength:95%.`
+  },
+  adjust_spirit_too_weak: ({ toSugarGPerL, spiritAbvPercent, strongestAbvPercent, toAbvPercent }, format) =>
+    `${percent(spiritAbvPercent, format)} spirit cannot bring it to ${percent(toAbvPercent, format)} vol with ${format.number(toSugarGPerL, 0)} g/L:` +
+    ` however much you add, it stays under ${percent(strongestAbvPercent, format)} vol at that sweetness.`,
+  adjust_keeps_sugar: ({ sugarGPerL }, format) =>
+    `It holds ${format.number(sugarGPerL, 0)} g/L of sugar, and nothing takes sugar out; ask for more than 0 g/L.`,
+} satisfies { readonly [Key in keyof RecipeProblems]: (values: RecipeProblems[Key], format: Format) => string }

@@ -1,0 +1,388 @@
+import type { CommandText } from '../../chat/grammar/command-text.ts'
+import type { commands } from '../../commands/index.ts'
+import { remindersText } from './reminders.ts'
+import { settingsText } from './settings.ts'
+
+/** Help for `/botanical`. */
+export const botanicalText = {
+  summary: 'How much of a plant, for how many days, how to prepare it, and what can hurt',
+  options: { of: 'The plant: ginger, zenzero, dried bay; leave it out for all I know' },
+  examples: ['/botanical ginger', '/botanical dried sage'],
+}
+
+/** Help for `/cautions`. */
+export const cautionsText = {
+  summary: 'Everything that can hurt with these plants, and in the making',
+  options: { of: 'The plants, joined with +; amounts may be left out: 8 lemons + 30 g ginger' },
+  examples: ['/cautions of:8 lemons + 30 g ginger', '/cautions elderflower'],
+}
+
+/** Texts of the commands that show jars and batches. */
+export const jarListText = {
+  summary: 'What to do today, what comes next, and every running jar',
+  options: { picture: 'yes, for a picture of the shelf; no, for none' },
+  examples: ['/jar list', '/jar list picture:yes'],
+}
+
+export const jarShowText = {
+  summary: 'One jar: what is in it, its story entry by entry, what comes next',
+  options: { jar: 'Its name, the beginning of it, or its # and id' },
+  examples: ['/jar show lemon'],
+}
+
+export const notebookText = {
+  summary: 'Finished and running batches, or what differed between two of them',
+  options: {
+    compare: 'Two batches: lemon + walnut',
+    export: 'Everything of yours as a file: json can be taken in again, csv is for a spreadsheet',
+    import: 'A file that export:json wrote; what is here already is not doubled',
+  },
+  examples: [
+    '/notebook',
+    '/notebook compare:lemon + walnut',
+    '/notebook export:json',
+    '/notebook import:larderbell.json',
+  ],
+}
+
+export const calendarText = {
+  summary: 'Your coming reminders as a file for any calendar',
+  options: { jar: 'One jar: its name, or # and id; left out, all of them' },
+  examples: ['/calendar', '/calendar lemon'],
+}
+
+export const againText = {
+  summary: 'Start a new jar as an earlier one was, scaled to the spirit you have',
+  options: {
+    jar: 'The earlier jar: lemon',
+    spirit: 'The spirit at hand: 700 ml, or 700 ml 75.5%; left out, the same amounts again',
+    strength: 'Its strength, where it is not said beside it: 95%',
+    'to-strength': 'Strength wanted, if not as before: 28%',
+    'to-sweetness': 'Sugar wanted, if not as before: 200 g/L',
+    name: 'What to call the new jar; left out, the old name with a number',
+  },
+  examples: ['/again lemon spirit:700 ml 75.5%', '/again lemon spirit:1 l 95% name:lemon for the fair'],
+}
+
+export const forgetText = {
+  summary: 'Erase all that is kept about you, after asking once',
+  options: { jar: 'One jar: says how to be rid of it alone', confirm: 'yes, to do it' },
+  examples: ['/forget'],
+}
+
+/** What help says of `/plan`. */
+export const planCommandText = {
+  summary: 'Plan a batch: what to buy, what goes in the jar, the days, what comes out',
+  options: {
+    of: 'The plants, joined with +: 8 lemons + 30 g ginger, or lemon alone for the usual amount',
+    from: 'The code of a batch that was shared; then of: says only how much you have of its plants',
+    spirit: 'Spirit at hand, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%; leave it out to be told how much',
+    strength: 'Its strength, where it is not said beside it: 95%',
+    bottles: 'Bottles to fill: 4 x 500 ml; beside spirit: only their size counts, 500 ml where nothing is said',
+    'to-strength': 'Strength wanted: 30%, which is also taken where nothing is said',
+    'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich; everyday where nothing is said',
+    start: 'The day it goes into the jar: today where nothing is said, or 1 June',
+    'ready-by': 'The day it is wanted on: 24 December',
+    'steep-at': 'Dilute the spirit to this before it meets the plants: 60%',
+    sugar: 'Sugar that goes in with the plants: 300 g',
+    'unknown-ok': 'yes: plan a food I’ve no amounts for, with your own grams and days',
+    days: 'How long you steep a plant that I do not know: 10 days, 2 weeks',
+  },
+  examples: [
+    '/plan of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30% to-sweetness:250 g/L',
+    '/plan of:lemon bottles:4 x 500 ml strength:95% to-strength:30% to-sweetness:rich',
+    '/plan from:11NCHSTJ8P501JQH0JNHC00VV9SW4H50HFEB52FV6N spirit:700 ml 70%',
+  ],
+}
+
+const jar = 'Which jar: its name, or the beginning of it'
+
+const whole = 'Which jar: its whole name, or its #id'
+
+const after = 'Its last entry by number: only if what is in the jar has not changed since that one'
+
+const already = 'yes: it has happened, so record it whatever becomes of it'
+
+const when = 'The day, if it was not today: yesterday, Saturday, 24 December'
+
+const { start: _, ...planOptions } = planCommandText.options
+
+/** What help says of the commands that record what happened to a jar. */
+export const stepTexts = {
+  'jar start': {
+    summary: 'Begin a jar: what goes in, and what comes when',
+    options: {
+      name: 'What you call it, if not after what is in it: lemon',
+      ...planOptions,
+      when: 'The day it was begun, if not today: 2 months ago',
+    },
+    examples: ['/jar start lemon of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'],
+  },
+  'jar shake': {
+    summary: 'You shook a jar, or all that are steeping',
+    options: { jar: `${jar}, or all`, when },
+    examples: ['/jar shake all', '/jar shake lemon'],
+  },
+  'jar taste': {
+    summary: 'You tasted it',
+    options: {
+      jar,
+      rating: '1 (poor) to 5 (superb)',
+      when,
+      note: 'What you tasted, to the end of the line: it comes last',
+    },
+    examples: ['/jar taste lemon rating:4 note:bright, still a little sharp'],
+  },
+  'jar add': {
+    summary: 'Something else went in',
+    options: {
+      jar,
+      of: 'Plants, joined with +: 1 stick cinnamon + 20 g ginger',
+      spirit: 'Spirit: 200 ml 95%',
+      strength: 'Its strength, where it is not said beside it: 95%',
+      water: 'Water: 100 ml',
+      sugar: 'Sugar: 50 g',
+      'unknown-ok': 'yes: add a food I’ve no amounts for, with your own grams',
+      when,
+      after,
+      already,
+    },
+    examples: ['/jar add lemon of:20 g ginger'],
+  },
+  'jar strain': {
+    summary: 'It is strained: the syrup for what you measured',
+    options: {
+      jar,
+      measured: 'What came out of it, rinsings included: 920 ml, or better 770 g',
+      strength: 'Its strength, if you have a hydrometer: 78%, or 78.6% at 28 C',
+      rinse: 'Water you rinsed the plants with: 100 ml',
+      when,
+    },
+    examples: ['/jar strain lemon measured:920 ml strength:78%'],
+  },
+  'jar sweeten': {
+    summary: 'What you really sweetened it with: what it is now, and when it is ready',
+    options: {
+      jar,
+      water: 'Water: 750 ml',
+      sugar: 'White sugar: 560 g',
+      when,
+      after,
+      again: 'yes: as much once more, where the same was entered that day',
+    },
+    examples: ['/jar sweeten lemon water:750 ml sugar:560 g'],
+  },
+  'jar filter': {
+    summary: 'It is filtered',
+    options: {
+      jar,
+      measured: 'What is left, if you measured it: 1.5 l',
+      when,
+      again: 'yes: once more, where the same was entered that day',
+    },
+    examples: ['/jar filter lemon measured:1.5 l'],
+  },
+  'jar bottle': {
+    summary: 'It is in bottles',
+    options: { jar, bottles: 'Bottles you filled: 4 x 500 ml, or 3 x 500 ml + 1 x 250 ml', when, already },
+    examples: ['/jar bottle lemon bottles:3 x 500 ml'],
+  },
+  'jar open': {
+    summary: 'The first glass is poured',
+    options: { jar, when },
+    examples: ['/jar open lemon'],
+  },
+  'jar empty': {
+    summary: 'It is all drunk or given away; it goes to the notebook',
+    options: { jar: whole, when },
+    examples: ['/jar empty lemon'],
+  },
+  'jar discard': {
+    summary: 'It went wrong and is thrown away; it goes to the notebook',
+    options: { jar: whole, when },
+    examples: ['/jar discard lemon'],
+  },
+  'jar rename': {
+    summary: 'Call a jar something else',
+    options: { jar: whole, to: 'The new name: midwinter lemon' },
+    examples: ['/jar rename lemon to:midwinter lemon'],
+  },
+  'jar later': {
+    summary: 'No reminders of a jar, or of all, until a day or an hour',
+    options: { jar: `${jar}, or all`, until: 'When you want them again: Saturday, in 2 weeks, 18:00, 3 hours' },
+    examples: ['/jar later all until:in 2 weeks', '/jar later lemon until:18:00'],
+  },
+  'jar correct': {
+    summary: 'Put a wrong entry right: the latest that has what you correct, or the one you number',
+    options: {
+      jar,
+      entry: 'The entry’s number in /jar show, if it is not the latest: 3',
+      of: 'Plants that went in, all of them: 11 lemons + 20 g ginger',
+      spirit: 'Spirit that went in: 1 l 96%',
+      measured: 'What was measured: 930 ml',
+      strength: 'The strength that was read, or the spirit’s while it steeps: 77%',
+      rinse: 'Water the plants were rinsed with: 100 ml',
+      water: 'Water that went in: 700 ml',
+      sugar: 'Sugar that went in: 550 g',
+      bottles: 'Bottles that were filled: 4 x 500 ml',
+      rating: '1 (poor) to 5 (superb)',
+      'unknown-ok': 'yes: a food I’ve no amounts for, with your own grams',
+      when: 'The day it was: yesterday, 24 December',
+      already,
+      note: 'What you tasted, to the end of the line: it comes last',
+    },
+    examples: [
+      '/jar correct lemon measured:930 ml',
+      '/jar correct lemon of:11 lemons',
+      '/jar correct lemon entry:3 when:yesterday',
+    ],
+  },
+  'jar undo': {
+    summary: 'Take back the last entry of a jar; again goes further back',
+    options: { jar: whole, after: 'An entry by number: only if it is still the last' },
+    examples: ['/jar undo lemon'],
+  },
+}
+
+/** Help for `/serving`. */
+export const servingText = {
+  summary: 'How much alcohol a glass holds, in grams and standard drinks',
+  options: {
+    pour: 'What goes into the glass: 30 ml, or 1.5 fl oz',
+    strength: 'Strength of the drink: 30%',
+    country: 'Whose standard drinks to count: Italy, US, regno unito',
+  },
+  examples: ['/serving pour:30 ml strength:30% country:Italy', '/serving pour:40 ml strength:28%'],
+}
+
+/** Help for `/label`. */
+export const labelCommandText = {
+  summary: 'What the finished drink may be called, and what a label has to say',
+  options: {
+    strength: 'Its strength, as computed when it was made: 30%',
+    sweetness: 'Its sugar: 250 g/L',
+    of: 'What it is of: lemon, or lemon + ginger; some names depend on it',
+    region: 'Whose law: EU (or a country in it), US, UK; the EU and the US where left out',
+  },
+  examples: [
+    '/label strength:30% sweetness:250 g/L of:lemon region:EU',
+    '/label strength:25% sweetness:80 g/L of:gentian',
+  ],
+}
+
+/** Texts of the commands that show batches to others, or print them. */
+export const shareCommandText = {
+  summary: 'Show a batch to everybody, with its picture and a button to make it too',
+  options: {
+    jar: 'The jar to show as it is now: lemon; left out, all that you share is listed',
+    withdraw: 'The batch you share no longer, by its name or the share’s id; its message says so',
+    make: 'What its button fills in, to plan the batch that somebody shared',
+    of: 'With make: how much you have of its plants: 5 lemons',
+    spirit: 'With make: the spirit you have: 700 ml, or 700 ml 40%',
+    strength: 'With make: its strength, where it is not said beside it: 40%',
+    bottles: 'With make: the bottles to fill: 4 x 500 ml, or 4',
+    'to-strength': 'With make: the strength wanted, where it cannot be or is not to be the same: 22%',
+  },
+  examples: ['/share', '/share lemon'],
+}
+
+export const jarTagText = {
+  summary: 'A tag for the jar, to print: what is in it, when it was started, when to strain it',
+  options: { jar: 'Its name, the beginning of it, or its # and id' },
+  examples: ['/jar tag lemon'],
+}
+
+export const jarLabelText = {
+  summary: 'A label for each size of its bottles, to print',
+  options: {
+    jar: 'Its name, the beginning of it, or its # and id',
+    already: 'yes: a label all the same, of what should not be in bottles',
+  },
+  examples: ['/jar label lemon'],
+}
+
+type Listed = (typeof commands)[number]
+
+/** A text for every command and each of its options: one that is missing does not compile. */
+type CommandTexts = {
+  readonly [Path in Listed['path']]: CommandText & {
+    readonly options: { readonly [Name in keyof Extract<Listed, { path: Path }>['input']['shape']]: string }
+  }
+}
+
+export const commandTexts: CommandTexts = {
+  syrup: {
+    summary: 'How much water and sugar finish a strained infusion',
+    options: {
+      infusion: 'The strained, drained liquid: 920 ml, or better 770 g',
+      jar: 'A strained jar of yours, instead: what was measured of it, and the wishes it was planned with',
+      strength: 'Strength of that liquid, not of the bottle the spirit came in: 90%, or 90.6% at 28 C',
+      'to-strength': 'Strength wanted: 30%',
+      'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
+      ratio: 'Sugar to water in the syrup, by mass, as 1:1; give it instead of the strength or the sweetness',
+      'at-most': 'Largest volume to end with: 2 l',
+      of: 'What went into the jar, to estimate the strength if you cannot measure it: 8 lemons + 30 g ginger',
+      spirit: 'The spirit it went into: 1 l 95%',
+    },
+    examples: [
+      '/syrup infusion:920 ml strength:90% to-strength:30% to-sweetness:250 g/L',
+      '/syrup infusion:920 ml strength:90%',
+      '/syrup infusion:930 ml of:8 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L',
+    ],
+  },
+  mix: {
+    summary: 'What these amounts make together',
+    options: {
+      spirit: 'Spirit, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%',
+      strength: 'Its strength, where it is not said beside it: 95%',
+      water: 'Water: 750 ml',
+      sugar: 'White sugar: 500 g, or 2 ½ cups',
+    },
+    examples: ['/mix spirit:1 l strength:95% water:750 ml sugar:500 g'],
+  },
+  dilute: {
+    summary: 'How much water brings a spirit down to a strength',
+    options: {
+      spirit: 'Spirit, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%',
+      strength: 'Its strength, where it is not said beside it: 95%',
+      'to-strength': 'Strength wanted: 65%',
+    },
+    examples: ['/dilute spirit:1 l strength:95% to-strength:65%'],
+  },
+  blend: {
+    summary: 'What several liquids make when poured together',
+    options: { parts: 'The liquids with strength and sweetness: 600 ml 47% 250 g/L + 300 ml 33% 350 g/L' },
+    examples: ['/blend parts:600 ml 47% 250 g/L + 300 ml 33% 350 g/L'],
+  },
+  adjust: {
+    summary: 'The least addition that mends a liqueur too strong, weak, sweet or dry',
+    options: {
+      liqueur: 'How much there is: 1.8 l',
+      strength: 'Its strength, as computed when it was made: 33%',
+      sweetness: 'Its sugar: 300 g/L',
+      'to-strength': 'Strength wanted: 30%',
+      'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
+      'spirit-strength': 'Strength of the spirit you have, should some be needed: 95%',
+    },
+    examples: [
+      '/adjust liqueur:1.8 l strength:33% sweetness:300 g/L to-strength:30% to-sweetness:250 g/L spirit-strength:95%',
+    ],
+  },
+  plan: planCommandText,
+  serving: servingText,
+  label: labelCommandText,
+  botanical: botanicalText,
+  cautions: cautionsText,
+  settings: settingsText,
+  reminders: remindersText,
+  'jar list': jarListText,
+  'jar show': jarShowText,
+  notebook: notebookText,
+  calendar: calendarText,
+  share: shareCommandText,
+  'jar tag': jarTagText,
+  'jar label': jarLabelText,
+  again: againText,
+  forget: forgetText,
+  ...stepTexts,
+}

@@ -1,0 +1,129 @@
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { dayText } from './words.ts'
+
+/** What is typed at a local time, with a remark before it. */
+export interface SeasonStep {
+  /** `2026-09-05 10:00`, by the season's own zone. */
+  readonly at: string
+  readonly remark?: string
+  readonly lines: readonly string[]
+  /** Like something shown before: neither it nor the nudges until then are shown, only the remark. */
+  readonly isQuiet?: boolean
+}
+
+const steps: readonly SeasonStep[] = [
+  {
+    at: '2026-09-05 10:00',
+    remark:
+      'Four liqueurs are to stand on the allotment society’s shelf at its midwinter fair, to be given away. The plot holders say where they live, and plan.',
+    lines: [
+      '/reminders zone:London shake:every other day',
+      '/plan of:10 lemons spirit:1 l 95% to-sweetness:everyday',
+      '/jar start lemon of:10 lemons spirit:1 l 95% to-sweetness:everyday',
+      '/jar start ginger of:150 g ginger spirit:700 ml 60% to-sweetness:dry',
+    ],
+  },
+  {
+    at: '2026-09-05 10:00',
+    remark: 'Vanilla takes a month, coffee beans two weeks: the beans go in later, and the bot says when.',
+    lines: ['/jar start coffee of:80 g coffee beans + 1 vanilla spirit:1 l 40%'],
+  },
+  {
+    at: '2026-09-06 18:00',
+    remark: 'The basil is cut before the first cold night.',
+    lines: ['/jar start basil of:60 g basil spirit:500 ml 95%', '/jar list'],
+  },
+  { at: '2026-09-06 19:00', lines: ['/jar tag lemon'], isQuiet: true },
+  { at: '2026-09-07 18:00', lines: ['/jar taste basil rating:2 note:grassy, give it a day'] },
+  {
+    at: '2026-09-08 18:00',
+    lines: ['/jar taste basil rating:4 note:round and green', '/jar strain basil measured:480 ml strength:87%'],
+  },
+  {
+    at: '2026-09-09 18:00',
+    remark: 'The sugar tin holds only 250 g.',
+    lines: ['/jar sweeten basil water:760 ml sugar:250 g'],
+  },
+  { at: '2026-09-10 18:00', lines: ['/jar taste ginger rating:3 note:hot, not round yet'] },
+  { at: '2026-09-11 18:00', lines: ['/jar filter basil measured:1.33 l'] },
+  {
+    at: '2026-09-12 18:00',
+    lines: ['/jar taste lemon rating:3 note:bright, a little thin', '/jar bottle basil bottles:5 x 250 ml'],
+  },
+  {
+    at: '2026-09-16 19:00',
+    remark: 'The first glass of the season.',
+    lines: ['/jar open basil', '/jar taste basil rating:5 note:a whole garden'],
+  },
+  {
+    at: '2026-09-19 11:00',
+    remark: 'Ginger is strained, but somebody types the wrong name.',
+    lines: [
+      '/jar taste coffee rating:2 note:vanilla only, as it should be',
+      '/jar strain lemon measured:680 ml strength:52%',
+      '/jar undo lemon',
+      '/jar strain ginger measured:680 ml strength:52%',
+    ],
+  },
+  { at: '2026-09-19 11:30', lines: ['/jar list picture:yes'], isQuiet: true },
+  { at: '2026-09-20 11:00', lines: ['/jar sweeten ginger water:420 ml sugar:150 g'] },
+  { at: '2026-09-21 18:00', lines: ['/jar add coffee of:80 g coffee beans'] },
+  { at: '2026-09-22 18:00', lines: ['/jar filter ginger', '/jar bottle ginger bottles:2 x 500 ml'] },
+  {
+    at: '2026-09-24 20:00',
+    remark: 'The plot holders go to the sea for a week.',
+    lines: ['/jar later all until:3 October'],
+  },
+  {
+    at: '2026-10-03 18:00',
+    lines: ['/jar strain lemon measured:960 ml strength:88%'],
+  },
+  { at: '2026-10-04 11:00', lines: ['/jar sweeten lemon water:1.6 l sugar:530 g'], isQuiet: true },
+  {
+    at: '2026-10-05 18:00',
+    remark: 'The jug was read wrong: what it showed is put right.',
+    lines: [
+      '/jar strain coffee measured:940 ml strength:39.5%',
+      '/jar correct coffee measured:910 ml',
+      '/syrup jar:coffee to-strength:30% to-sweetness:190 g/L',
+    ],
+  },
+  {
+    at: '2026-10-06 18:00',
+    lines: [
+      '/jar filter lemon',
+      '/jar bottle lemon bottles:5 x 500 ml',
+      '/jar sweeten coffee water:150 ml sugar:225 g',
+    ],
+    isQuiet: true,
+  },
+  {
+    at: '2026-10-08 18:00',
+    remark: 'Lemon and coffee are sweetened, filtered and bottled as the others were.',
+    lines: ['/jar filter coffee measured:1.15 l', '/jar bottle coffee bottles:4 x 250 ml'],
+    isQuiet: true,
+  },
+  { at: '2026-10-20 19:00', lines: ['/jar open ginger', '/jar taste ginger rating:4 note:warms the whole shed'] },
+  { at: '2026-11-03 19:00', lines: ['/jar open lemon', '/jar taste lemon rating:5 note:worth the wait'] },
+  { at: '2026-11-03 20:00', lines: ['/share lemon', '/jar label lemon'], isQuiet: true },
+  { at: '2026-11-05 19:00', lines: ['/jar open coffee', '/jar taste coffee rating:3 note:good, but the vanilla wins'] },
+  {
+    at: '2026-12-12 17:00',
+    remark: 'The midwinter fair is over, and the basil is gone.',
+    lines: ['/jar empty basil', '/jar list', '/notebook compare:lemon + ginger'],
+  },
+]
+
+/** The allotment society's season: what it types, and the words around it. */
+export const seasonText = {
+  zone: 'Europe/London',
+  /** How a reminder to shake is answered. */
+  shaken: '/jar shake all',
+  steps,
+  remark: (text: string) => `# ${text}`,
+  heading: (day: CalendarDay) => `── ${dayText(day)} ──`,
+  shakesLeftOut: 'Every reminder to shake is answered so; from here on the answers are left out.',
+  end: 'That was a season, played through by the program itself and kept nowhere. Type npm start to begin yours.',
+}
+
+export type SeasonText = typeof seasonText

@@ -1,0 +1,158 @@
+import type { PoisonCentre } from '../../talk/emergency/contacts.ts'
+import type { StepKey } from '../../talk/emergency/first-aid.ts'
+import type { HarmId } from '../../talk/emergency/harm.ts'
+
+/** What to do first, as an order. */
+export const stepWords: Readonly<Record<StepKey, string>> = {
+  no_waiting: 'Call even if they seem fine. A little alcohol can harm a small child.',
+  no_vomiting: 'Don’t make them vomit.',
+  nothing_by_mouth: 'Nothing to eat or drink unless the poison centre says so.',
+  have_ready_child: 'Have the bottle by you. Say how strong it is, how much, when, and the child’s age and weight.',
+  stay_with_them: 'Stay with them. They may choke on vomit or stop breathing.',
+  sit_them_up: 'Sit them up if they’re awake. Sips of water if they can swallow. Keep them warm.',
+  no_home_cures: 'No more alcohol, no coffee, no cold shower, no walking about. Don’t make them vomit.',
+  no_sleeping_off: 'Don’t leave them to sleep it off. It can get worse for 40 minutes after the last drink.',
+  rinse_mouth: 'Take what’s left out of the mouth. Rinse or wipe it with water.',
+  call_though_well: 'Call even if they feel well. Signs can take hours or days.',
+  keep_plant: 'Keep a piece of the plant, the label and the jar. Take them along.',
+  check_breathing: 'Check their breathing. If it isn’t normal, call and start chest compressions.',
+  on_their_side: 'If they’re breathing but won’t wake up, lay them on their side so that vomit can run out.',
+  keep_checking: 'Stay, keep them warm, and keep checking their breathing until help comes.',
+  give_nothing: 'Nothing by mouth, no coffee, no shower. Don’t put your hand in their mouth.',
+  rinse_eye: 'Rinse now under gently running water for 20 minutes. Hold the lids open.',
+  lenses_out: 'Take contact lenses out. Keep the water from running into the other eye.',
+  only_water: 'Nothing in the eye but water. No rubbing.',
+  no_rinsing_glass: 'If glass went in too, don’t rinse. Cover it lightly and go to hospital.',
+  cool_burn: 'Cool it under cool running water for 20 minutes. Start now.',
+  clothing_off: 'Take off clothes and jewellery near the burn, but nothing that sticks to the skin.',
+  no_ice: 'No ice, butter, cream or toothpaste. Don’t burst blisters.',
+  cover_burn:
+    'Then lay cling film or a clean cloth on it, loosely. Keep the rest of them warm, a small child above all.',
+  stop_and_roll: 'Stop. Get down on the floor. Roll until the flames are out. Don’t run.',
+  smother: 'If you’re helping, smother the flames with a heavy coat or blanket, wool if you can, not nylon.',
+  then_cool: 'Then cool the burns under cool running water for 20 minutes.',
+  heat_off_lid: 'If you can do it safely: heat off, lid or fire blanket on. Leave it covered to cool.',
+  no_water_on_it: 'No water on it, and don’t carry it. Burning spirit spreads.',
+  everyone_out: 'If it isn’t out at once: everyone out, doors shut, stay out.',
+  pale_flame: 'You can hardly see burning alcohol in daylight. Act as if it’s still burning.',
+  go_at_once: 'Go now, don’t wait for signs. It can blind or kill, and the antidote works best early.',
+  late_signs: 'Feeling well proves nothing. Blurred sight, headache and vomiting often come 12 to 24 hours later.',
+  keep_bottle: 'Keep the bottle. Drink no more of it. Tell everyone who drank from it.',
+  no_other_spirit: 'Don’t treat it at home with other spirits.',
+  vet_at_once: 'Don’t wait for signs. They can come within 15 minutes.',
+  no_vomiting_pet: 'Don’t make it vomit unless the vet says so. It may choke.',
+  keep_warm_pet: 'Keep it warm, quiet and where it can’t fall.',
+  tell_vet: 'Say what it was, how much, how strong, and its weight. Fruit stones, raisins and grapes matter too.',
+  leave_room: 'Keep people and animals out of the room. One bottle can set off the rest.',
+  press_wound: 'Bleeding: press hard with a clean cloth and keep pressing. Lie down, limb raised.',
+  glass_stays_in: 'Leave glass that’s stuck in a wound. Press on both sides of it.',
+  cover_eye: 'Glass in an eye: don’t rub, don’t rinse. Cover it lightly and go to hospital.',
+  not_alone: 'Go to somebody, or ring somebody to come and stay.',
+  out_of_reach: 'Give bottles, pills and blades to somebody else for now.',
+  keep_what_it_was: 'Keep what they had and its label. Take it along.',
+}
+
+/** When to call, around the number. */
+const callWords: Readonly<Record<HarmId, (number: string) => string>> = {
+  swallowed_spirit_child: (number) =>
+    `Call ${number} if they’re drowsy, having a fit, breathing badly or won’t wake up.`,
+  swallowed_spirit_adult: (number) =>
+    `Call ${number} if they’re confused, pale or blue, keep vomiting, breathe slowly, have a fit or won’t wake up.`,
+  swallowed_plant: (number) => `Call ${number} if they’re very ill, having a fit, breathing badly or won’t wake up.`,
+  unconscious_after_drinking: (number) => `Call ${number} now.`,
+  spirit_in_eye: (number) => `Rinse the eye first. Call ${number} if pain, redness or poor sight stays.`,
+  burn: (number) =>
+    `Call ${number} if the burn is deep, bigger than their hand, or on the face, hands, feet or genitals.`,
+  clothes_on_fire: (number) => `Down on the floor and roll. Call ${number} once the flames are out.`,
+  spirit_fire: (number) => `Get out and call ${number} now, unless a lid puts it out at once.`,
+  methanol: (number) => `Call ${number} now, or go to a hospital.`,
+  pet: (number) => `Call ${number} if a person is hurt too.`,
+  glass_burst: (number) => `Call ${number} if it bleeds heavily, or glass is in an eye.`,
+  self_harm: (number) => `Call ${number} now and say how you feel. You needn’t be alone with this.`,
+  someone_hurt: (number) => `Call ${number} now.`,
+}
+
+/** Who swallowed something is asked about at a poison centre, and its number comes of the country. */
+const SWALLOWED: readonly HarmId[] = ['swallowed_spirit_child', 'swallowed_spirit_adult', 'swallowed_plant']
+
+/** `112 or 144`; in a country that is not known, `your emergency number`. */
+const numberWords = (numbers: readonly string[], isCountryKnown: boolean): string => {
+  if (numbers.length > 0) return numbers.join(' or ')
+  return isCountryKnown ? 'your emergency number (112 from many mobiles)' : 'your emergency number (112 in the EU)'
+}
+
+const insteadWords = {
+  gp_nl: 'Ask your GP. At night and weekends, the out-of-hours GP post.',
+  doctor: 'Ask your own doctor or the one on duty.',
+  nhs_111: 'Call NHS 111, day and night.',
+}
+
+/** `day and night`, `8:00 to 22:00 every day`. */
+const hoursWords = (hours: PoisonCentre['hours']): string =>
+  hours === '24 h'
+    ? 'day and night'
+    : `${hours
+        .split('-')
+        .map((hour) => hour.replace(/^0/, ''))
+        .join(' to ')} every day`
+
+/** What is said where somebody was harmed. */
+export const emergencySentences = {
+  headlines: {
+    emergency: (values: {
+      readonly harm: HarmId
+      readonly numbers: readonly string[]
+      readonly isCountryKnown: boolean
+    }) => {
+      const { harm, numbers, isCountryKnown } = values
+      const number = numberWords(numbers, isCountryKnown)
+      return !isCountryKnown && SWALLOWED.includes(harm)
+        ? `Call ${number} now and ask for the poison centre.`
+        : callWords[harm](number)
+    },
+  },
+
+  rows: {
+    emergency_poison_centre: () => 'Poison centre',
+    emergency_if_swallowed: () => 'If swallowed',
+    emergency_vet: () => 'Vet',
+    emergency_country: () => 'Your country?',
+    emergency_step: ({ number }: { readonly number: number }) => `${number}`,
+    emergency_numbers: () => 'Emergency',
+  },
+
+  cells: {
+    emergency_poison_centre: (
+      values: Omit<PoisonCentre, 'takesAnimals'> & { readonly harm: HarmId; readonly otherwise: string },
+    ) => {
+      const { number, name, hours, isForChildrenOnly, isDoubtful, otherwise } = values
+      const who = isForChildrenOnly ? ', for children only' : ''
+      const late = hours === '24 h' ? '' : ` At other times call ${otherwise}.`
+      const doubt = isDoubtful ? ` If nobody answers, call ${otherwise}.` : ''
+      return `${number}, ${hoursWords(hours)}${who} (${name}).${late}${doubt}`
+    },
+    emergency_no_centre: ({ instead }: { readonly instead: keyof typeof insteadWords | null }) =>
+      instead === null ? 'I have no number for one. Ask the emergency line.' : insteadWords[instead],
+    emergency_vet: ({ number }: { readonly number: string | null }) =>
+      number === null ? 'Call your vet now.' : `Call your vet now, or the poison centre: ${number} takes animals too.`,
+    emergency_country: ({ example }: { readonly example: string }) =>
+      // The line begins the cell, so that it is never broken.
+      `/settings country:${example} (or yours) and I’ll show its numbers.`,
+    emergency_step: ({ step }: { readonly step: StepKey }) => stepWords[step],
+    /** All numbers of a country, where somebody has just said that they live there. */
+    emergency_numbers: ({
+      numbers,
+      centre,
+    }: {
+      readonly numbers: readonly string[]
+      readonly centre: Pick<PoisonCentre, 'number' | 'hours'> | null
+    }) =>
+      centre === null
+        ? numbers.join(' or ')
+        : `${numbers.join(' or ')}; poison centre ${centre.number}, ${hoursWords(centre.hours)}`,
+  },
+
+  notes: {
+    emergency_nothing_done: () => 'I’ve done nothing else with your line. If nobody’s hurt, put it another way.',
+  },
+}

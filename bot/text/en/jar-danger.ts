@@ -1,0 +1,114 @@
+import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
+import type { SpiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
+import {
+  delleUnits,
+  KEEPS_ABOVE_UNITS,
+  type Keeping,
+  LEAST_UNITS,
+  type StrengthAndSugar as Weak,
+  weaknessOf,
+} from '../../../core/liquid/keeping.ts'
+import type { Format } from '../format.ts'
+import { weakText } from './jar-problems.ts'
+import { listed, plantName } from './words.ts'
+
+type WeakJar = Weak & { readonly name: string; readonly add: SpiritToAdd | null }
+
+const weak = (of: Weak): string => weakText(weaknessOf(of))
+
+/** Steps of a jug, and a strength as on a label. */
+const spiritText = ({ spiritMl, abvPercent }: SpiritToAdd, format: Format): string =>
+  `${format.volume({ value: spiritMl, plusMinus: spiritMl * 0.02 })} of ${format.plain(abvPercent, 1)} % spirit`
+
+const added = (add: SpiritToAdd | null, does: string, format: Format): string =>
+  add === null ? '' : ` ${spiritText(add, format)} ${does}.`
+
+const grams = (massG: number, format: Format): string => {
+  const step = massG < 1 ? 0.01 : massG < 10 ? 0.1 : 1
+  return `${format.plain(Math.floor(massG / step + 1e-9) * step, 2)}\u00a0g`
+}
+
+const overText = ({ of }: OverCeiling, format: Format): string => {
+  const holds = of.map(({ id, massG }) => `${grams(massG, format)} ${plantName(id)}`)
+  return `${listed(holds)}, and ${listed(of.map(({ mostG }) => grams(mostG, format)))} is the most for that much`
+}
+
+/** What stops a gassing jar from hurting somebody. */
+const STAND_IT_COLD =
+  'Stand it in the fridge, under a towel. When it’s cold, loosen the lid away from your face, with glasses on.' +
+  ' Don’t seal it again. Don’t bottle it or give it away.'
+
+const KEEPS: { readonly [Word in Keeping]: string } = {
+  keeps: 'yeast isn’t expected in it',
+  undecided: 'may or may not keep',
+  ferments: 'can ferment',
+}
+
+/** What is said of a batch that does not keep, or that nobody may drink. */
+export const dangerSentences = {
+  rows: { jar_keeping: () => 'Keeping' },
+  cells: {
+    jar_keeping: ({ keeping, abvPercent, sugarGPerL }: Weak & { readonly keeping: Keeping }, format: Format) => {
+      const units = delleUnits(abvPercent.value, sugarGPerL.value)
+      return `${KEEPS[keeping]}: about ${format.plain(units, 0)} Delle units (strength and sugar together; ${LEAST_UNITS} to ${KEEPS_ABOVE_UNITS} is undecided)`
+    },
+  },
+  cautions: {
+    jar_refused: ({ name, typed }: { readonly name: string; readonly typed: string }) =>
+      `“${typed}” is in ${name}, and that’s not for drinking. Don’t drink it or give it away. If anyone has drunk it, ring your poison centre or emergency number now. Throw it away.`,
+    jar_unknown_plant: ({ name, typed }: { readonly name: string; readonly typed: string }) =>
+      `“${typed}” is in ${name}, and I don’t know that as food. Don’t drink it or give it away till you’re sure what it is. If you can’t be, throw it away.`,
+    jar_over_ceiling: (
+      values: { readonly name: string; readonly over: readonly OverCeiling[]; readonly add: SpiritToAdd | null },
+      format: Format,
+    ) => {
+      const { name, over, add } = values
+      const what = `${name} holds ${listed(over.map((each) => overText(each, format)))}. Don’t drink it or give it away as it is.`
+      const then = add === null ? ' Throw it away.' : added(add, 'would bring it within', format)
+      return `${what}${then} If anyone has drunk it and feels ill, ring your poison centre.`
+    },
+    jar_ferments: ({ name, add, ...of }: WeakJar, format: Format) =>
+      `${name} can ferment: it’s at ${weak(of)}, and a closed jar or bottle of it can burst. ${STAND_IT_COLD}${added(add, 'would make it keep', format)}` +
+      ' If it fizzes or smells off, throw it away.',
+    jar_undecided: ({ name, add, ...of }: WeakJar, format: Format) =>
+      `${name} is at ${weak(of)}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format)}`,
+    can_ferment: (of: Weak) =>
+      `At ${weak(of)} it can ferment, and a closed bottle of it can burst. Keep it in the fridge, lid loose, for days. Don’t bottle it or give it away.`,
+    keeps_undecided: (of: Weak) =>
+      `At ${weak(of)} nobody can say if it keeps. Keep it in the fridge and drink it within weeks.`,
+    plan_jar_undecided: (of: Weak) =>
+      `The jar steeps at ${weak(of)}, and nobody can say if that keeps. Stand it in the fridge, with the plants under the liquid.`,
+  },
+  notes: {
+    jar_targets_ferment: (
+      { abvPercent, sugarGPerL, keepsFromPercent }: Record<'abvPercent' | 'sugarGPerL' | 'keepsFromPercent', number>,
+      format: Format,
+    ) =>
+      `As planned it would be at ${weakText({ abvPercent, lowAbvPercent: null, sugarGPerL })}, and that can ferment. With as much sugar it keeps from ${format.plain(keepsFromPercent, 0)} % vol on.`,
+  },
+  actions: {
+    jar_add_spirit: () => 'Make it keep',
+    jar_dilute: () => 'Bring it within',
+    jar_throw_away: () => 'Throw it away',
+  },
+}
+
+/** In few words, for a list. */
+export const dangerWords = {
+  refused_plant: 'not for drinking',
+  refused_spirit: 'not for drinking',
+  unknown_plant: 'a plant I don’t know as food',
+  over_ceiling: 'not for drinking as it is',
+  ferments: 'can ferment: fridge, lid loose',
+  undecided: 'fridge',
+} as const
+
+/** On the tag of a jar and the label of a bottle. */
+export const printedDangers = {
+  refused_plant: 'DO NOT DRINK OR GIVE AWAY',
+  refused_spirit: 'DO NOT DRINK OR GIVE AWAY',
+  unknown_plant: 'DO NOT DRINK OR GIVE AWAY',
+  over_ceiling: 'DO NOT DRINK AS IT IS',
+  ferments: 'FRIDGE, LID LOOSE. DO NOT SEAL OR GIVE AWAY',
+  undecided: 'Keep in the fridge, for weeks only',
+} as const

@@ -1,0 +1,213 @@
+import type {
+  Happening,
+  HappeningEntry,
+  HappeningKind,
+  Ingredients,
+  ReadAmount,
+  ReadStrength,
+  Strained,
+  Tasted,
+} from '../../../core/jar/entry/entry.ts'
+import { volumeMl, water } from '../../../core/liquid/liquid.ts'
+import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import { minutesAt } from '../../../core/quantity/time/zone.ts'
+import type { Format } from '../format.ts'
+import { bottlesText, dayText, listed, plantInText, shortDayWords, spiritText } from './words.ts'
+
+/** What was done to a jar. */
+export const didWords: Readonly<Record<HappeningKind, string>> = {
+  started: 'started',
+  shaken: 'shaken',
+  tasted: 'tasted',
+  added: 'added to',
+  strained: 'strained',
+  filtered: 'filtered',
+  sweetened: 'sweetened',
+  bottled: 'bottled',
+  opened: 'opened',
+  emptied: 'emptied',
+  discarded: 'thrown away',
+  renamed: 'renamed',
+  put_off: 'put off',
+}
+
+const WATER_ML_PER_G = volumeMl(water(1))
+
+type Typed = HappeningEntry['typed']
+
+/** What happened, with what was typed of it where that is known. */
+export type Told = Happening & { readonly typed?: Typed }
+
+/** An amount in plain metric: it is said as it was typed, in other words by what it was read as. */
+const METRIC = /^(\d+(?:[.,]\d+)?) ?(ml|cl|dl|l|g|kg)$/i
+
+const asTyped = (typed: Typed, option: string): string | null => {
+  const [, number, unit] = METRIC.exec(typed.find(([name]) => name === option)?.[1] ?? '') ?? []
+  return number === undefined ? null : `${number}\u00a0${unit}`
+}
+
+/** Water in a sentence: by volume, as it is poured. */
+export const waterText = ({ value, plusMinus }: Ingredients['waterG'], format: Format): string =>
+  `${format.volume({ value: value * WATER_ML_PER_G, plusMinus: plusMinus * WATER_ML_PER_G })} water`
+
+/** `700 ml of 95 % vol spirit, 84 g ginger root and 300 g sugar`. */
+export function ingredientsText(
+  { plants, spirits, waterG, sugarG }: Ingredients,
+  format: Format,
+  typed: Typed = [],
+): string {
+  const [water, sugar] = [asTyped(typed, 'water'), asTyped(typed, 'sugar')]
+  return listed([
+    ...spirits.map((spirit) => spiritText(spirit, format)),
+    ...(waterG.value > 0 ? [water === null ? waterText(waterG, format) : `${water} water`] : []),
+    ...plants.map((plant) => plantInText(plant, format)),
+    ...(sugarG.value > 0 ? [`${sugar ?? format.mass(sugarG)} sugar`] : []),
+  ])
+}
+
+/** Where a thing was not read at 20 °C, at what it was. */
+const readAt = (atC: number | null, format: Format): string =>
+  atC === null || atC === 20 ? '' : ` (${format.temperature({ value: atC, plusMinus: 0 })})`
+
+const amountText = ({ amount, by, atC }: ReadAmount, typed: Typed, format: Format): string =>
+  asTyped(typed, 'measured') ?? (by === 'mass' ? format.mass(amount) : `${format.volume(amount)}${readAt(atC, format)}`)
+
+const strengthText = ({ abvPercent, abvAtC }: ReadStrength, format: Format): string =>
+  `at ${format.strength(abvPercent)}${readAt(abvAtC, format)}`
+
+const strainedText = (
+  { measured, strength, rinseWaterG }: Strained,
+  when: string,
+  typed: Typed,
+  format: Format,
+): string => {
+  const read = [
+    ...(measured === null ? [] : [amountText(measured, typed, format)]),
+    ...(strength === null ? [] : [strengthText(strength, format)]),
+  ].join(' ')
+  const rinsed = rinseWaterG.value > 0 ? `, the plants rinsed with ${waterText(rinseWaterG, format)}` : ''
+  return `strained${when}${read === '' ? ', not measured' : `, ${read}`}${rinsed}`
+}
+
+const tastedText = ({ rating, note }: Tasted, when: string): string =>
+  `tasted${when}${rating === null ? '' : `, ${rating} of 5`}${note === null ? '' : `: “${note.replace(/[“”]/g, '"')}”`}`
+
+interface Until {
+  readonly untilDay: IsoDay
+  readonly untilMs: number | null
+  /** IANA name; null where only the day is known. */
+  readonly zone: string | null
+}
+
+/** `9 December 2026`, or `18:00 on 9 December 2026`. */
+export function untilText({ untilDay, untilMs, zone }: Until, format: Format): string {
+  const day = dayFromIso(untilDay)
+  if (untilMs === null || zone === null) return format.day(day)
+  const minutes = minutesAt(zone, untilMs)
+  return format.moment(day, minutes, `${isoTime(minutes)} on ${dayText(day)}`)
+}
+
+/** What happened to a jar, after its name: `strained, 920 ml at 71 % vol`; `when`: ` on 9 December 2026`, or nothing. */
+export function happeningText(happening: Told | HappeningEntry, format: Format, when = ''): string {
+  const { typed = [] } = happening
+  switch (happening.kind) {
+    case 'started':
+      return `started${when} with ${ingredientsText(happening, format)}`
+    case 'tasted':
+      return tastedText(happening, when)
+    case 'added':
+      return `added ${ingredientsText(happening, format, typed)}${when}`
+    case 'strained':
+      return strainedText(happening, when, typed, format)
+    case 'filtered':
+      return `filtered${when}${happening.measured === null ? '' : `, ${amountText(happening.measured, typed, format)} left`}`
+    case 'sweetened':
+      return `sweetened with ${ingredientsText({ ...happening, plants: [], spirits: [] }, format, typed)}${when}`
+    case 'bottled':
+      return `${bottlesText(happening.bottles, format)} filled${when}`
+    case 'renamed':
+      return `called “${happening.name}”${when}`
+    case 'put_off':
+      return `put off until ${untilText({ ...happening, zone: 'zone' in happening ? happening.zone : null }, format)}${when}`
+    case 'emptied':
+      return `emptied${when}`
+    case 'discarded':
+      return `thrown away${when}`
+    default:
+      return `${happening.kind}${when}`
+  }
+}
+
+export interface EntrySaid {
+  /** As it stands now. */
+  readonly happening: HappeningEntry
+  /** The days of several in a row, in order, where only these are worth saying. */
+  readonly days: readonly IsoDay[]
+  /** What was put right of it: as it is now, and was entered first; of `when` days. */
+  readonly changes: readonly { readonly option: string; readonly was: string | null; readonly now: string }[]
+}
+
+/** Said by the line's beginning already. */
+const SAID = new Set(['name', 'jar', 'when', 'entry'])
+
+/** `of 10 lemons, spirit 1 l 95%`; a code's plants, and not the code. */
+const typedText = (typed: HappeningEntry['typed']): string => {
+  const plants = typed.filter(([option]) => option === 'of')
+  const others = typed.filter(([option]) => option !== 'of' && (option !== 'from' || plants.length === 0))
+  return [...plants, ...others]
+    .filter(([option]) => !SAID.has(option))
+    .map(([option, text]) => `${option.replaceAll('-', ' ')} ${text}`)
+    .join(', ')
+}
+
+function whatText(happening: HappeningEntry, format: Format): string {
+  const { kind, typed } = happening
+  if (kind !== 'started') return happeningText(happening, format)
+  return typed.some(([option]) => !SAID.has(option)) ? `started: ${typedText(typed)}` : 'started'
+}
+
+/** From so many on they are counted. */
+const MOST_DAYS = 5
+
+/** `on 1, 2 and 4 Dec`, `13 times from 2 to 28 Dec`. */
+function daysText(days: readonly IsoDay[], today: IsoDay, format: Format): string {
+  const [first, last] = [days[0]!, days.at(-1)!]
+  const short = (day: IsoDay) => shortDayWords(day, today, format)
+  if (days.length > MOST_DAYS) return `${days.length} times from ${short(first)} to ${short(last)}`
+  const words = days.map(short)
+  const [month = null] = / \p{L}.*$/u.exec(words[0]!) ?? []
+  return month !== null && words.every((word) => word.endsWith(month))
+    ? `on ${listed(words.map((word) => word.slice(0, -month.length)))}${month}`
+    : `on ${listed(words)}`
+}
+
+/** `spirit 800 ml 60%, no longer 700 ml 60%`, `day 14 Jan, no longer 10 Jan`. */
+function changeText({ option, was, now }: EntrySaid['changes'][number], today: IsoDay, format: Format): string {
+  const isDay = option === 'when'
+  const said = (text: string): string => (isDay ? shortDayWords(text, today, format) : text)
+  const name = isDay ? 'day' : option.replaceAll('-', ' ')
+  return `${name} ${said(now)}, ${was === null ? 'where nothing was said' : `no longer ${said(was)}`}`
+}
+
+/** `strained, 930 ml at 78 % vol (corrected: measured 930 ml, no longer 390 ml)`, `shaken on 1, 2 and 4 Dec`. */
+export function entryText(
+  { happening, days, changes, today }: EntrySaid & { readonly today: IsoDay },
+  format: Format,
+): string {
+  const what = whatText(happening, format)
+  const text = days.length > 1 ? `${what} ${daysText(days, today, format)}` : what
+  if (changes.length === 0) return text
+  return `${text} (corrected: ${changes.map((change) => changeText(change, today, format)).join('; ')})`
+}
+
+interface Numbers {
+  readonly from: number
+  readonly to: number
+  /** Null of several: theirs are told beside. */
+  readonly day: IsoDay | null
+  readonly today: IsoDay
+}
+
+/** `3 · 9 Dec`, `4–16`. */
+export const entryNumber = ({ from, to, day, today }: Numbers, format: Format): string =>
+  `${from}${to === from ? '' : `–${to}`}${day === null ? '' : ` · ${shortDayWords(day, today, format)}`}`

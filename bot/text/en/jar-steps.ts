@@ -1,0 +1,380 @@
+import type { Happening, HappeningEntry, HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
+import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
+import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
+import { quoted } from '../../chat/grammar/write-line.ts'
+import type { Format } from '../format.ts'
+import { headlines } from './calculate.ts'
+import { didWords, happeningText, ingredientsText, untilText } from './jar-entries.ts'
+import { type TaskSaid, tasksText } from './jar-tasks.ts'
+import { daysText, listed, nameText, noteText, plantInText, plantName } from './words.ts'
+
+/** What a caution is about, for who has read it in full; one that is not here is always said in full. */
+export const cautionNames = {
+  flame: 'no flame or heat near it',
+  cool_first: 'let the syrup cool first',
+  sugar_alone: 'stir the sugar in, without heat',
+  may_crystallise: 'the sugar may crystallise',
+  sugar_limit_not_known: 'the sugar may not all dissolve',
+  bottle_bursts: 'a full bottle can burst in the freezer',
+  plan_hazard: 'what its plants can do (/cautions says it)',
+} as const
+
+type Plain = Exclude<Unusual, { readonly expected: Expected }>['key']
+
+type NoteWithName = 'sweetened_again' | 'bottled_unsweetened'
+
+type Notes = {
+  readonly [Key in Exclude<Plain, NoteWithName | 'added_spirit_after_straining'> as `jar_${Key}`]: () => string
+} & {
+  readonly [Key in NoteWithName as `jar_${Key}`]: (jar: { readonly name: string }) => string
+} & {
+  readonly jar_added_spirit_after_straining: (now: { readonly isStronger: boolean | null }) => string
+  readonly jar_reading_surprising: (expected: Expected, format: Format) => string
+}
+
+const expectedText = ({ amount, abvPercent }: Expected, format: Format): string => {
+  const kind = amount?.by === 'mass' ? 'mass' : 'volume'
+  return [
+    ...(amount === null ? [] : [`${format[kind](amount.amount)} ± ${format.give[kind](amount.amount)}`]),
+    ...(abvPercent === null ? [] : [`${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}`]),
+  ].join(' at ')
+}
+
+/** What is unusual about a step that was recorded all the same. */
+export const unusualNotes: Notes = {
+  jar_added_spirit_after_straining: ({ isStronger }) => {
+    if (isStronger === null) return 'It’s strained already. Its strength stays as it was.'
+    return `It’s strained already, so this makes it ${isStronger ? 'stronger' : 'weaker'} than planned.`
+  },
+  jar_bottled_unsweetened: ({ name }) =>
+    `No sugar went in, as far as I know. If some did, /jar sweeten ${quoted(name)} asks how much.`,
+  jar_shaken_after_straining: () => 'It is strained already and needs no more shaking.',
+  jar_strained_early: () => 'That is earlier than planned; it may taste faint.',
+  jar_reading_surprising: (expected, format) =>
+    `I expected ${expectedText(expected, format)}; if a number slipped, /jar correct puts it right.`,
+  jar_sweetened_again: ({ name }) =>
+    `It was sweetened before; I count both. If that was typed twice, /jar undo ${quoted(name)} takes one back.`,
+  jar_changed_after_bottling: () => 'It is in bottles already; I count this as if it went into all of it.',
+  jar_opened_unbottled: () => 'It was never bottled, as far as I know.',
+  jar_opened_early: () => 'It has not rested as long as planned; it will be better later.',
+  jar_tasted_after_end: () => 'That jar is done; I keep what you tasted with it.',
+}
+
+/** With its year, so that a day typed without one can be checked; nothing where it is today. */
+const onDayText = (day: IsoDay | null, format: Format): string =>
+  day === null ? '' : ` on ${format.day(dayFromIso(day))}`
+
+/** When something was, null where that is today. */
+interface Late {
+  readonly day: IsoDay | null
+}
+
+interface Recorded extends Late {
+  readonly name: string
+  readonly happening: Happening | HappeningEntry
+}
+
+/** An option of an entry, as it was typed before and is now, of `when` the day; null where nothing was. */
+export interface Corrected {
+  readonly option: string
+  readonly was: string | null
+  readonly now: string
+}
+
+/** What goes in at once, without the plants of later days. */
+const firstDay = (started: Started): Started => ({
+  ...started,
+  plants: started.plants.filter(({ addOn }) => addOn === null),
+})
+
+/** `; add 80 g coffee beans, whole on 17 September 2026`; empty where nothing goes in later. */
+const laterText = ({ plants }: Started, format: Format): string => {
+  const later = plants.flatMap((plant) => (plant.addOn === null ? [] : [{ ...plant, addOn: plant.addOn }]))
+  const days = [...new Set(later.map(({ addOn }) => addOn))].sort()
+  return days
+    .map((day) => {
+      const names = later.filter(({ addOn }) => addOn === day).map((plant) => plantInText(plant, format))
+      return `; add ${listed(names)} on ${format.day(dayFromIso(day))}`
+    })
+    .join('')
+}
+
+const correctedText = ({ option, was, now }: Corrected, format: Format): string => {
+  const said = (text: string) => (option === 'when' ? format.day(dayFromIso(text)) : text)
+  return was === null
+    ? `${option}: ${said(now)}, where nothing was said`
+    : `${option}: ${said(now)}, no longer ${said(was)}`
+}
+
+const keptText = ({ kind }: Happening, name: string): string => {
+  if (kind === 'discarded') return `; it stays in /notebook, and /jar undo ${quoted(name)} takes it back`
+  return kind === 'emptied' ? '; it stays in /notebook' : ''
+}
+
+/** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
+export const stepHeadlines = {
+  jar_started: ({ name, day, started }: Late & { readonly name: string; readonly started: Started }, format: Format) =>
+    `${name}: started${onDayText(day, format)}. Put in ${ingredientsText(firstDay(started), format)}${laterText(started, format)}.`,
+  jar_recorded: ({ name, happening, day }: Recorded, format: Format) =>
+    `${name}: ${happeningText(happening, format, onDayText(day, format))}${keptText(happening, name)}.`,
+  jar_strained: (
+    { name, happening, day, syrup }: Recorded & { readonly syrup: Parameters<typeof headlines.syrup>[0] | null },
+    format: Format,
+  ) =>
+    `${name}: ${happeningText(happening, format, onDayText(day, format))}.` +
+    (syrup === null ? '' : ` ${headlines.syrup(syrup, format)}`),
+  jar_renamed: ({ before, name }: { readonly before: string; readonly name: string }) =>
+    `“${before}” is now “${name}”.`,
+  jar_all_shaken: ({ names, day }: Late & { readonly names: readonly string[] }, format: Format) =>
+    `Shaken${onDayText(day, format)}: ${listed(names)}.`,
+  jar_all_put_off: (
+    { names, ...until }: { readonly names: readonly string[] } & Parameters<typeof untilText>[0],
+    format: Format,
+  ) => `Quiet until ${untilText(until, format)}: ${listed(names)}.`,
+  jar_already: (
+    { names, kind, day }: Late & { readonly names: readonly string[]; readonly kind: HappeningKind },
+    format: Format,
+  ) =>
+    `${listed(names)}: recorded as ${didWords[kind]}${day === null ? ' today' : onDayText(day, format)} already; nothing changed.`,
+  jar_open_since: ({ name, day }: Late & { readonly name: string }, format: Format) =>
+    `${name} is open already, since ${day === null ? 'today' : format.day(dayFromIso(day))}; nothing changed.`,
+  jar_moved_on: ({ name }: { readonly name: string }) =>
+    `${name} has moved on since that line was made for it, so nothing was recorded.`,
+  jar_same_again: ({ name, happening, day }: Recorded, format: Format) =>
+    `${name}: it was ${happeningText(happening, format)}${day === null ? ' today' : onDayText(day, format)} already, so I recorded nothing; did you really do it twice?`,
+  jar_begun_again: ({ name, day }: Late & { readonly name: string }, format: Format) =>
+    `${name} was begun just so${day === null ? ' today' : onDayText(day, format)} already, so I began no other.`,
+  jar_corrected: (
+    values: {
+      readonly name: string
+      /** Where it was named by its number. */
+      readonly entry: number | null
+      readonly kind: HappeningKind
+      readonly changes: readonly Corrected[]
+      /** Worked out anew; null where none is wanted. */
+      readonly syrup: Parameters<typeof headlines.syrup>[0] | null
+    },
+    format: Format,
+  ) =>
+    `${values.name}, ${values.entry === null ? didWords[values.kind] : `entry ${values.entry} (${didWords[values.kind]})`}: ${values.changes.map((change) => correctedText(change, format)).join('; ')}.` +
+    (values.syrup === null ? '' : ` ${headlines.syrup(values.syrup, format)}`),
+  /** Without a happening: what was taken back is a correction. */
+  jar_undone: (values: Late & { readonly name: string; readonly happening: Happening | null }, format: Format) => {
+    const { name, happening, day } = values
+    const when = onDayText(day, format)
+    const what = happening === null ? `the correction${when}` : happeningText(happening, format, when)
+    return `${name}: taken back: ${what}.`
+  },
+  jar_all_undone: (
+    { names, happening }: { readonly names: readonly string[]; readonly happening: Happening | null },
+    format: Format,
+  ) => `${listed(names)}: taken back${happening === null ? '' : `: ${happeningText(happening, format)}`}.`,
+  jar_kept_after_all: ({ names }: { readonly names: readonly string[] }) =>
+    `That was kept after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven't written it twice. If you did it again, say it once more.`,
+  jar_undone_before: ({ names }: { readonly names: readonly string[] }) =>
+    `${listed(names)}: that is taken back already; nothing changed.`,
+  jar_undo_held: ({ names }: { readonly names: readonly string[] }) =>
+    `${listed(names)}: another entry was made since, so nothing was taken back; /jar undo and the name takes back the last one.`,
+  jar_gone: ({ name }: { readonly name: string }) =>
+    `${name}: its start is taken back, so the jar is gone; /jar start begins it again.`,
+}
+
+interface NamedPlant {
+  readonly id: string | null
+  readonly name: string
+}
+
+interface LaterPlants {
+  readonly name: string
+  readonly plants: readonly (NamedPlant & { readonly addOn: IsoDay })[]
+}
+
+/** What follows from what was said, or not said, of the plants in a jar. */
+export const correctNotes = {
+  jar_plants_dropped: ({ plants }: { readonly plants: readonly NamedPlant[] }) =>
+    `of: tells all that went in then; no longer in it: ${listed(plants.map(nameText))}.`,
+  /** Null days: none is known any more. */
+  jar_strain_moved: (
+    { days }: { readonly days: { readonly from: IsoDay; readonly by: IsoDay } | null },
+    format: Format,
+  ) =>
+    days === null
+      ? 'With these plants I know no days for straining.'
+      : `Straining moves: with these plants it is due ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
+  jar_later_counted: ({ name, plants }: LaterPlants, format: Format) => {
+    const texts = plants.map((plant) => `the ${nameText(plant)} as added on ${format.day(dayFromIso(plant.addOn))}`)
+    return `I count ${listed(texts)}, as planned; if ${plants.length === 1 ? 'it' : 'any'} never went in, /jar correct ${quoted(name)} with of: and what did puts it right.`
+  },
+  jar_later_left_out: ({ name, plants }: LaterPlants, format: Format) => {
+    const texts = plants.map((plant) => `the ${nameText(plant)}, planned for ${format.day(dayFromIso(plant.addOn))}`)
+    return `I count it as strained without ${listed(texts)}; if it was to wait for ${plants.length === 1 ? 'it' : 'them'}, /jar undo ${quoted(name)} takes the straining back.`
+  },
+}
+
+interface AgainAs {
+  readonly name: string
+  readonly factor: number
+  readonly isOther: boolean
+  /** Takes it back. */
+  readonly line: string
+  /** What the new one is to become. */
+  readonly targets: Targets | null
+}
+
+/** What `/again` adds to the reply about the new jar. */
+export const againSentences = {
+  notes: {
+    again_as: ({ name, factor, isOther, line, targets }: AgainAs, format: Format) => {
+      const amounts = isOther
+        ? `As ${name} was, times ${format.plain(factor, 2)}: by the alcohol in this spirit, so that a glass holds as much of the plants`
+        : `As ${name} was, in the same amounts`
+      const aim =
+        targets === null
+          ? ''
+          : ` It is to become ${format.plain(targets.abvPercent, 1)} % vol with ${format.plain(targets.sugarGPerL, 0)} g/L of sugar.`
+      return `${amounts}.${aim} ${line} takes it back.`
+    },
+  },
+}
+
+interface NotMeasured {
+  readonly name: string
+  readonly entry: number
+  readonly isStrengthRead: boolean
+}
+
+interface NowSaid {
+  readonly volumeMl: Measured
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+  readonly volume: Source
+  readonly strength: Source
+}
+
+type Sweet = Pick<NowSaid, 'abvPercent' | 'sugarGPerL'>
+
+/** What a number goes back to. */
+const from = {
+  measured: 'as you measured',
+  computed: 'computed from what you measured',
+  estimated: 'estimated',
+} as const
+
+const nowText = ({ volumeMl, abvPercent, sugarGPerL, volume, strength }: NowSaid, format: Format): string => {
+  const much = `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`
+  const sweet =
+    sugarGPerL.value > 0 ? `, ${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)} of sugar` : ''
+  const strong = `at ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}${sweet}`
+  return volume === strength
+    ? `${much} ${strong} (${from[volume]})`
+    : `${much} (${from[volume]}) ${strong} (${from[strength]})`
+}
+
+/** What every recorded step of a jar says. */
+export const stepSentences = {
+  headlines: stepHeadlines,
+  rows: {
+    jar_next: () => 'Next',
+    jar_now: () => 'In it now',
+    jar_ready: () => 'Ready',
+  },
+  cells: {
+    jar_next: ({ tasks, today }: { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay }, format: Format) =>
+      tasksText(tasks, today, format),
+    jar_now: nowText,
+    jar_ready: ({ day }: { readonly day: IsoDay }, format: Format) => `from ${format.day(dayFromIso(day))}`,
+  },
+  notes: {
+    ...unusualNotes,
+    jar_named: ({ name }: { readonly name: string }) =>
+      `I call it after what is in it, ${name}. /jar rename ${quoted(name)} asks for another name.`,
+    jar_zone_assumed: ({ zone }: { readonly zone: string }) =>
+      `I take ${zone} for your time zone; all days and reminders go by it.`,
+    jar_not_measured: ({ name, entry, isStrengthRead }: NotMeasured) =>
+      `${isStrengthRead ? 'How much it is was not' : 'Nothing was'} measured, so I reckon with what I expect; once you have a reading, /jar correct ${quoted(name)} entry:${entry} asks for it.`,
+    /** `at20`: what was read, brought to 20 °C; null where it was read there. */
+    jar_reading: (
+      { abvPercent, at20 }: { readonly abvPercent: Measured; readonly at20: Measured | null },
+      format: Format,
+    ) =>
+      at20 === null
+        ? `The plants’ sugar hides some strength from a hydrometer; put right for it, it is ${format.strength(abvPercent)}.`
+        : `Brought to ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}; the plants’ sugar hides some strength from a hydrometer, and put right for that too it is ${format.strength(abvPercent)}.`,
+    jar_targets_unreached: (
+      { abvPercent, sugarGPerL }: { readonly abvPercent: number; readonly sugarGPerL: number },
+      format: Format,
+    ) =>
+      `Water and sugar cannot make ${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L of this, as planned; ask for another strength or sweetness.`,
+    /** What a jar was taken for. */
+    jar_held: ({ name, ...now }: NowSaid & { readonly name: string }, format: Format) =>
+      `I took the ${name} jar: ${nowText(now, format)}.`,
+    jar_bottled_more: (
+      { bottledMl, volumeMl }: { readonly bottledMl: number; readonly volumeMl: Measured },
+      format: Format,
+    ) =>
+      `The bottles hold ${format.pour(bottledMl)}, but I reckoned with ${format.volume(volumeMl)}; if a number slipped, /jar correct puts it right.`,
+    jar_sweetened_otherwise: (
+      values: {
+        readonly name: string
+        readonly sugarG: number
+        readonly waterMl: number
+        /** More than twice as much, or less than half. */
+        readonly isFarOff: boolean
+      },
+      format: Format,
+    ) => {
+      const { name, sugarG, waterMl, isFarOff } = values
+      const [sugar, water] = [`${format.weigh(sugarG)} sugar`, `${format.pour(waterMl)} water`]
+      const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar} and no water` : `${sugar} in ${water}`
+      if (isFarOff) return `Planned were about ${planned}: typed right? /jar undo ${quoted(name)} takes it back.`
+      return `The plan was ${planned}; if a number slipped, /jar undo ${quoted(name)} takes it back.`
+    },
+    jar_share_stands: ({ ids }: { readonly ids: readonly string[] }) =>
+      ids.length === 1
+        ? `Its share (${ids[0]}) still stands, so that others can make it; /share withdraw:${ids[0]} takes it back.`
+        : `Its shares (${listed(ids)}) still stand, so that others can make it; /share withdraw: and the id takes one back.`,
+    jar_note_swallowed: ({ text }: { readonly text: string }) =>
+      `I kept ${noteText(text)} as part of the note, which takes the rest of the line; put it before note:.`,
+    jar_usual_amount: (
+      { plants }: { readonly plants: readonly { readonly id: string; readonly massG: Measured }[] },
+      format: Format,
+    ) =>
+      `You did not say how much, so I took the usual ${listed(plants.map(({ id, massG }) => `${format.mass(massG)} ${plantName(id)}`))}.`,
+    jar_bottled_left: ({ leftMl }: { readonly leftMl: Measured }, format: Format) =>
+      `About ${format.volume(leftMl)} are not in bottles yet.`,
+    jar_later_past: ({ name, lastDay }: { readonly name: string; readonly lastDay: IsoDay }, format: Format) =>
+      `That is after the days for straining ${name}, the last of which is ${format.day(dayFromIso(lastDay))}.`,
+    ...correctNotes,
+    jar_no_targets: () => 'What it is to become was not planned; say the strength and sweetness you want.',
+  },
+  cautions: {
+    jar_not_neat: (
+      { abvPercent, isDiluted }: { readonly abvPercent: Measured; readonly isDiluted: boolean },
+      format: Format,
+    ) =>
+      `${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}: never drink it neat; it burns mouth and throat, and little of it is too much. Dilute it first, /dilute says with how much water.`,
+    jar_sugar_crystallises: (
+      { outcome: { abvPercent, sugarGPerL }, mostGPerL }: { readonly outcome: Sweet; readonly mostGPerL: number },
+      format: Format,
+    ) =>
+      `${format.sweetness(sugarGPerL)} of sugar does not stay dissolved at ${format.strength(abvPercent)}; about ${format.number(mostGPerL, 0)} g/L does (known to about 10 %). Add water, or put right what was typed.`,
+    caution_again: ({ names }: { readonly names: readonly (keyof typeof cautionNames)[] }) =>
+      `As before: ${names.map((name) => cautionNames[name]).join('; ')}.`,
+  },
+  actions: {
+    jar_sweeten: () => 'Once that is in',
+    jar_syrup: () => 'Work out a syrup',
+    jar_undo: () => 'Undo',
+    jar_once_more: () => 'Once more',
+    jar_as_planned: () => 'If it was as planned',
+    jar_show_kept: () => 'Show it',
+    jar_enter_again: () => 'Enter it again',
+    jar_begin_again: () => 'Begin it again',
+    jar_begin_another: () => 'Begin another',
+    settings_zone: () => 'Keep it, or put yours there',
+  },
+}

@@ -1,0 +1,138 @@
+import type { Task } from '../../../core/jar/tasks/agenda.ts'
+import type { DutyKind } from '../../../core/jar/tasks/duty.ts'
+import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import type { Format } from '../format.ts'
+import { daysWords, dayWords, listed, onDay, shortDayWords } from './words.ts'
+
+/** What to do, without a jar. */
+export const dutyVerb: Readonly<Record<DutyKind, string>> = {
+  shake: 'shake',
+  taste: 'taste',
+  add: 'add plants',
+  strain: 'strain',
+  sweeten: 'sweeten',
+  filter: 'filter',
+  bottle: 'bottle',
+  ready: 'drink',
+}
+
+/** From so many on the rest is counted: the table names them all. */
+const MOST_NAMES = 4
+
+const namesText = (names: readonly string[]): string =>
+  names.length <= MOST_NAMES + 1
+    ? listed(names)
+    : `${names.slice(0, MOST_NAMES).join(', ')} and ${names.length - MOST_NAMES} more`
+
+/** The jars that ask for the same. */
+export interface Asked {
+  readonly duty: DutyKind
+  readonly names: readonly string[]
+  /** What has rested is not to be drunk as it is. */
+  readonly isTooStrong?: boolean
+}
+
+/** `shake lemon and walnut`, `walnut is ready`. */
+export function askedText({
+  duty,
+  names,
+  isTooStrong = false,
+  also = [],
+}: Asked & { readonly also?: readonly DutyKind[] }): string {
+  const jars = namesText(names)
+  if (duty === 'ready' && isTooStrong) return `${jars} ${names.length === 1 ? 'has' : 'have'} rested`
+  if (duty === 'ready') return `${jars} ${names.length === 1 ? 'is' : 'are'} ready to drink`
+  if (duty === 'add') return `add the later plants to ${jars}`
+  return `${listed([duty, ...also].map((kind) => dutyVerb[kind]))} ${jars}`
+}
+
+/** What the same jars ask for together: `strain and shake lemon`. */
+function ofSameJars(asked: readonly Asked[]): readonly (Asked & { readonly also: readonly DutyKind[] })[] {
+  const keyOf = ({ duty, names, isTooStrong = false }: Asked): string =>
+    JSON.stringify(duty === 'ready' || duty === 'add' ? [duty, isTooStrong] : ['', ...names])
+  return [...new Set(asked.map(keyOf))].map((key) => {
+    const [first, ...more] = asked.filter((each) => keyOf(each) === key)
+    return { ...first!, also: more.map(({ duty }) => duty) }
+  })
+}
+
+interface Moment {
+  readonly day: IsoDay
+  /** After midnight, where it comes at an hour of its own. */
+  readonly atMinutes: number | null
+}
+
+/** `tomorrow`, `on 3 December`, `today at 18:00`. */
+function momentText({ day, atMinutes }: Moment, today: IsoDay, format: Format, words = dayWords): string {
+  const on = onDay(day, today, format, words)
+  return atMinutes === null ? on : format.moment(dayFromIso(day), atMinutes, `${on} at ${isoTime(atMinutes)}`)
+}
+
+/** What jars ask for at one moment still to come. */
+export interface Coming extends Moment {
+  readonly asked: readonly Asked[]
+}
+
+/** Of more kinds the rest is left to the table. */
+const MOST_KINDS = 3
+
+/** `strain ginger and taste basil on 3 December`. */
+export function comingText({ asked, ...moment }: Coming, today: IsoDay, format: Format): string {
+  const texts = ofSameJars(asked).map((each) => askedText(each).replace(/ to drink$/, ''))
+  const named = texts.length <= MOST_KINDS ? texts : [...texts.slice(0, MOST_KINDS), 'more']
+  return `${listed(named)} ${momentText(moment, today, format)}`
+}
+
+export type TaskSaid = Pick<Task, 'kind' | 'sinceDay' | 'atMinutes' | 'byDay' | 'state'> & Pick<Asked, 'isTooStrong'>
+
+interface Said {
+  /** All that the jar asks for. */
+  readonly tasks: readonly TaskSaid[]
+  readonly today: IsoDay
+  readonly format: Format
+}
+
+/** `strain by 9 Dec`, `taste daily until then`, `shake today`, `strain, 7 days late`. */
+function taskText({ kind, sinceDay, byDay, state, isTooStrong }: TaskSaid, said: Said): string {
+  const { tasks, today, format } = said
+  if (kind === 'ready') return isTooStrong === true ? 'rested, not to be drunk neat' : 'ready to drink'
+  if (state === 'overdue') {
+    const late = daysBetween(dayFromIso(today), dayFromIso(byDay ?? sinceDay))
+    return late > 0 ? `${dutyVerb[kind]}, ${daysWords(late)} late` : `${dutyVerb[kind]} now`
+  }
+  if (byDay === null || byDay === today) return `${dutyVerb[kind]} today`
+  const last = shortDayWords(byDay, today, format)
+  if (kind !== 'taste') return `${dutyVerb[kind]} by ${last}`
+  return `taste daily until ${tasks.some((task) => task.kind === 'strain' && task.byDay === byDay) ? 'then' : last}`
+}
+
+const isOfToday = ({ kind, state, byDay }: TaskSaid, today: IsoDay): boolean =>
+  state === 'due' && kind !== 'ready' && (byDay === null || byDay === today)
+
+/** `taste on 3 Dec`, `strain and shake today at 18:00`: what comes at one moment together. */
+function comingTasksText(coming: readonly TaskSaid[], today: IsoDay, format: Format): readonly string[] {
+  const momentOf = ({ sinceDay: day, atMinutes }: TaskSaid): string =>
+    momentText({ day, atMinutes }, today, format, shortDayWords)
+  return [...new Set(coming.map(momentOf))].map((moment) => {
+    const verbs = coming.filter((task) => momentOf(task) === moment)
+    const readyText = (isTooStrong = false): string => (isTooStrong ? 'rested' : 'ready')
+    const texts = verbs.map(({ kind, isTooStrong }) => (kind === 'ready' ? readyText(isTooStrong) : dutyVerb[kind]))
+    return `${listed(texts)} ${moment}`
+  })
+}
+
+/** What a jar asks for in one line, the most pressing first: `strain by 9 Dec; taste, shake`. */
+export function tasksText(all: readonly TaskSaid[], today: IsoDay, format: Format): string {
+  const coming = all.filter(({ state }) => state === 'coming')
+  if (coming.length > 0) return comingTasksText(coming, today, format).join('; ')
+  return openTasksText(all, today, format)
+}
+
+function openTasksText(tasks: readonly TaskSaid[], today: IsoDay, format: Format): string {
+  const verbs = tasks.filter((task) => isOfToday(task, today)).map(({ kind }) => dutyVerb[kind])
+  const pressing = tasks
+    .filter((task) => !isOfToday(task, today))
+    .map((task) => taskText(task, { tasks, today, format }))
+  if (verbs.length === 0) return pressing.join('; ')
+  return pressing.length === 0 ? `${listed(verbs)} today` : [...pressing, verbs.join(', ')].join('; ')
+}

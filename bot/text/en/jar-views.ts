@@ -1,0 +1,387 @@
+import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Stage } from '../../../core/jar/state/jar-state.ts'
+import { ENDLESS } from '../../../core/jar/tasks/duty.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
+import type { Format } from '../format.ts'
+import { dangerWords } from './jar-danger.ts'
+import { type EntrySaid, entryNumber, entryText } from './jar-entries.ts'
+import { type Asked, askedText, type Coming, comingText, type TaskSaid, tasksText } from './jar-tasks.ts'
+import {
+  daysWords,
+  dayWords,
+  type InJar,
+  inJarText,
+  listed,
+  MONTHS,
+  nameText,
+  noteText,
+  shortDayWords,
+} from './words.ts'
+
+/** Keeps the parts of a row together and under each other. */
+const NBSP = '\u00a0'
+
+const BAR = 10
+
+const LONGEST_STAGE = 'sweetened'.length
+
+const USUAL_DAY = 'day 12 of 300'.length
+
+const padded = (text: string, width: number): string => text.replaceAll(' ', NBSP).padEnd(width, NBSP)
+
+/** `███████░░░`: full only on the last day. */
+export const bar = (day: number, ofDays: number): string => {
+  const full = Math.min(BAR, Math.max(0, Math.floor((BAR * day) / ofDays)))
+  return '█'.repeat(full) + '░'.repeat(BAR - full)
+}
+
+export interface Progress {
+  readonly stage: Stage
+  readonly day: number
+  readonly ofDays: number | null
+}
+
+/** `day 12 of 30`; what is ready has arrived, and is late for nothing. */
+export const dayOfText = ({ stage, day, ofDays }: Progress): string =>
+  ofDays === null || stage === 'ready' ? `day ${day}` : `day ${day} of ${ofDays}`
+
+interface Headline {
+  /** What needs putting right before anything else. */
+  readonly held: readonly string[]
+  readonly today: readonly Asked[]
+  /** The soonest first. */
+  readonly next: readonly Coming[]
+  readonly isToday: IsoDay
+}
+
+/** What `/jar list` says. */
+export const listSentences = {
+  headlines: {
+    jars_none: () => 'No jar is running. /plan works out what goes into one, /jar start begins it.',
+    jars_today: ({ held, today, next, isToday }: Headline, format: Format) => {
+      const first = held.length === 0 ? '' : `Look after ${listed(held)} first. `
+      const none = held.length === 0 ? 'Nothing to do today.' : 'Nothing else to do today.'
+      const now = today.length === 0 ? none : `Today: ${today.map(askedText).join('; ')}.`
+      const later = next.map((coming) => comingText(coming, isToday, format))
+      return later.length === 0 ? `${first}${now}` : `${first}${now} Next: ${later.join('; ')}.`
+    },
+  },
+
+  rows: {
+    jar: ({ name }: { readonly name: string }) => name,
+  },
+
+  cells: {
+    jar_progress: (
+      values: Progress & {
+        readonly tasks: readonly TaskSaid[]
+        readonly today: IsoDay
+        readonly danger: DangerKind | null
+      },
+      format: Format,
+    ) => {
+      const { stage, day, ofDays, tasks, today, danger } = values
+      const parts = [
+        padded(stage, LONGEST_STAGE),
+        ofDays === null ? NBSP.repeat(BAR) : bar(day, ofDays),
+        padded(dayOfText(values), USUAL_DAY),
+        [danger === null ? '' : `! ${dangerWords[danger]}`, tasksText(tasks, today, format)]
+          .filter((text) => text !== '')
+          .join('; '),
+      ]
+      return parts.join(' ').trimEnd()
+    },
+  },
+
+  notes: {
+    jars_finished: ({ count }: { readonly count: number }) =>
+      `${count === 1 ? 'One finished batch is' : `${count} finished batches are`} in /notebook.`,
+    jars_set_aside: ({ file, day }: { readonly file: string | null; readonly day: IsoDay | null }, format: Format) => {
+      const kept = `I couldn't read your jars and settings, so I began a new file. The old one is kept${file === null ? '' : ` as ${file}`}.`
+      return day === null
+        ? kept
+        : file === null
+          ? `${kept} The copy of ${format.day(dayFromIso(day))} still holds jars: whoever runs me can put it back.`
+          : `${kept} The copy of ${day} still holds jars. To have it back, end me and type: npm run doctor -- restore local ${day}`
+    },
+    jars_unsent: (
+      {
+        asked,
+        today,
+      }: {
+        readonly asked: readonly (Asked & { readonly day: IsoDay })[]
+        readonly today: IsoDay
+      },
+      format: Format,
+    ) =>
+      `I could not send: ${asked.map((each) => `${askedText(each)} (${shortDayWords(each.day, today, format)})`).join('; ')}. /reminders chooses another place.`,
+    jars_paused: ({ until, today }: { readonly until: IsoDay; readonly today: IsoDay }, format: Format) =>
+      until === ENDLESS
+        ? 'I’ve stopped reminding you. To start again: /reminders pause-until:off'
+        : `Reminders pause until ${dayWords(until, today, format)}; /reminders changes that.`,
+  },
+
+  actions: {
+    jars_shaken: ({ count }: { readonly count: number }) => (count === 1 ? 'Shaken' : 'All shaken'),
+  },
+}
+
+interface Given {
+  readonly source: Source
+}
+
+const sources = { measured: 'measured', computed: 'computed from what you measured', estimated: 'estimated' } as const
+
+const spread = (shown: string, give: string, { source }: Given): string => `${shown} ± ${give}, ${sources[source]}`
+
+/** What `/jar show` says. */
+export const showSentences = {
+  headlines: {
+    jar_shown: (
+      values: Progress & {
+        readonly name: string
+        readonly tasks: readonly TaskSaid[]
+        readonly today: IsoDay
+      },
+      format: Format,
+    ) => {
+      const { name, stage, tasks, today } = values
+      const ended = stage === 'emptied' || stage === 'discarded'
+      const first = `${name}: ${stage}${ended ? '' : `, ${dayOfText(values)}`}.`
+      if (tasks.length === 0) return first
+      const text = tasksText(tasks, today, format)
+      return `${first} ${text.charAt(0).toUpperCase()}${text.slice(1)}.`
+    },
+  },
+
+  rows: {
+    jar_holds: () => 'Went in',
+    jar_volume: () => 'Volume',
+    jar_strength: () => 'Strength',
+    jar_sweetness: () => 'Sugar',
+    jar_planned: () => 'Planned',
+    jar_rating: () => 'Rating',
+    jar_taken_back: () => 'Taken back',
+    jar_entry: (values: Parameters<typeof entryNumber>[0], format: Format) => entryNumber(values, format),
+  },
+
+  cells: {
+    jar_holds: (values: InJar, format: Format) => inJarText(values, format),
+    jar_volume: ({ volumeMl, ...given }: Given & { readonly volumeMl: Measured }, format: Format) =>
+      spread(format.volume(volumeMl), format.give.volume(volumeMl), given),
+    jar_strength: ({ abvPercent, ...given }: Given & { readonly abvPercent: Measured }, format: Format) =>
+      abvPercent.value === 0 ? 'none' : spread(format.strength(abvPercent), format.give.strength(abvPercent), given),
+    jar_sweetness: ({ sugarGPerL }: { readonly sugarGPerL: Measured }, format: Format) =>
+      sugarGPerL.value === 0 ? 'none' : `${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)}`,
+    jar_planned: (
+      { abvPercent, sugarGPerL }: { readonly abvPercent: number; readonly sugarGPerL: number },
+      format: Format,
+    ) => `${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`,
+    jar_rating: ({ ratings }: { readonly ratings: readonly number[] }) => `${ratings.join(', then ')} of 5`,
+    jar_taken_back: ({ count }: { readonly count: number }) => `${count} ${count === 1 ? 'entry' : 'entries'}`,
+    jar_entry: (values: EntrySaid & { readonly today: IsoDay }, format: Format) => entryText(values, format),
+  },
+
+  notes: {
+    jar_corrects: ({ name }: { readonly name: string }) =>
+      `The numbers name the entries: /jar correct ${name} puts one right, /jar undo ${name} takes back the last.`,
+  },
+}
+
+/** `Nov 2026`. */
+export const monthWords = (iso: IsoDay): string => {
+  const { year, month } = dayFromIso(iso)
+  return `${MONTHS[month - 1]?.slice(0, 3)} ${year}`
+}
+
+interface Batch {
+  readonly startedOn: IsoDay
+  readonly stage: Stage
+  readonly steepedDays: number | null
+  /** Null where the jar holds nothing. */
+  readonly made: { readonly volumeMl: Measured; readonly abvPercent: Measured; readonly sugarGPerL: Measured } | null
+  readonly rating: number | null
+  readonly danger: DangerKind | null
+}
+
+interface WholeBatch extends Batch {
+  readonly inJar: InJar
+  readonly notes: readonly string[]
+}
+
+const running = new Set<Stage>(['steeping', 'strained', 'sweetened', 'resting', 'ready'])
+
+const stageText = ({ stage, steepedDays }: Batch): readonly string[] => [
+  ...(running.has(stage) || stage === 'discarded' ? [stage] : []),
+  ...(steepedDays === null ? [] : [`steeped ${daysWords(steepedDays)}`]),
+]
+
+const sweetText = (sugarGPerL: Measured, format: Format): readonly string[] =>
+  sugarGPerL.value === 0 ? [] : [format.sweetness(sugarGPerL)]
+
+const ratingText = (rating: number | null): readonly string[] => (rating === null ? [] : [`rated ${rating}`])
+
+const dangerText = (danger: DangerKind | null): readonly string[] =>
+  danger === null ? [] : [`! ${dangerWords[danger]}`]
+
+const batchText = (batch: WholeBatch, format: Format): string => {
+  const { startedOn, made, inJar, rating, notes, danger } = batch
+  const sentences = [
+    ...dangerText(danger),
+    [monthWords(startedOn), ...stageText(batch)].join(', '),
+    inJarText(inJar, format),
+    ...(made === null
+      ? []
+      : [
+          [
+            `${format.volume(made.volumeMl)} at ${format.strength(made.abvPercent)}`,
+            ...sweetText(made.sugarGPerL, format),
+          ].join(', '),
+        ]),
+    ...ratingText(rating).map((text) => `${text} of 5`),
+    ...notes.map(noteText),
+  ]
+  return sentences.join('; ')
+}
+
+/** What `/notebook` says. */
+export const notebookSentences = {
+  headlines: {
+    notebook: ({ running, finished }: { readonly running: number; readonly finished: number }) => {
+      const [now, past] = [running === 0 ? [] : [`${running} running`], finished === 0 ? [] : [`${finished} finished`]]
+      return `Your batches, the newest first: ${[...now, ...past].join(', ')}.`
+    },
+    notebook_empty: () => 'Nothing is in the notebook yet; /jar start begins the first batch.',
+  },
+
+  rows: {
+    batch: ({ name }: { readonly name: string }) => name,
+  },
+
+  cells: {
+    batch: batchText,
+    /** Where there are many. */
+    batch_short: (batch: Batch, format: Format) =>
+      [
+        ...dangerText(batch.danger),
+        monthWords(batch.startedOn),
+        ...stageText(batch),
+        ...(batch.made === null
+          ? []
+          : [format.strength(batch.made.abvPercent), ...sweetText(batch.made.sugarGPerL, format)]),
+        ...ratingText(batch.rating),
+      ].join(', '),
+  },
+
+  notes: {
+    notebook_short: () => '/jar show and a name tells the whole story of one batch.',
+  },
+
+  actions: {
+    notebook_compare: () => 'What differed between the last two',
+  },
+}
+
+/** A batch by its name, and by its month where both have the same. */
+export interface BatchName {
+  readonly name: string
+  readonly startedOn: IsoDay | null
+}
+
+const called = ({ name, startedOn }: BatchName): string =>
+  startedOn === null ? name : `${name} (${monthWords(startedOn)})`
+
+/** The same of both batches, the first named first. */
+type Both<Fact> = { readonly both: readonly [one: Fact, other: Fact] }
+
+const pair = <Fact>({ both }: Both<Fact>, text: (fact: Fact & {}) => string): string =>
+  both.map((fact) => (fact === null || fact === undefined ? '–' : text(fact))).join(' | ')
+
+/** Whether the ± leave the difference open. */
+interface Doubt {
+  readonly isClose: boolean
+}
+
+/** Longer notes are in /jar show. */
+const MOST_CHARACTERS = 80
+
+function shortened(text: string): string {
+  const all = [...text]
+  return all.length <= MOST_CHARACTERS
+    ? text
+    : `${all
+        .slice(0, MOST_CHARACTERS - 1)
+        .join('')
+        .trimEnd()}…`
+}
+
+const close = ({ isClose }: Doubt): string => (isClose ? ' (too close to tell)' : '')
+
+interface Compared {
+  readonly names: readonly [one: BatchName, other: BatchName]
+  readonly ratings: readonly [one: number | null, other: number | null]
+}
+
+const verdict = ({ names, ratings: [one, other] }: Compared): string => {
+  const [first, second] = names.map(called)
+  if (one === null && other === null) return 'Neither is rated yet, so I cannot say which you liked better.'
+  if (one === null || other === null) return `Only ${one === null ? second : first} is rated: ${one ?? other} of 5.`
+  if (one === other) return `You liked ${first} and ${second} alike: ${one} of 5.`
+  return one > other
+    ? `You liked ${first} better than ${second}: ${one} to ${other}.`
+    : `You liked ${second} better than ${first}: ${other} to ${one}.`
+}
+
+/** What `/notebook compare:` says. */
+export const compareSentences = {
+  headlines: {
+    compared: (values: Compared & { readonly count: number }) => {
+      const names = values.names.map(called).join(' | ')
+      return `${verdict(values)} ${values.count === 0 ? 'Nothing that I know of differed.' : `What differed, ${names}:`}`
+    },
+  },
+
+  rows: {
+    compare_spirit: () => 'Spirit',
+    compare_plant: (plant: { readonly id: string | null; readonly name: string }) => {
+      const text = nameText(plant)
+      return `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+    },
+    compare_jar_water: () => 'Water in the jar',
+    compare_jar_sugar: () => 'Sugar in the jar',
+    compare_begun: () => 'Begun',
+    compare_planned: () => 'Planned for',
+    compare_days: () => 'Steeped',
+    compare_strength: () => 'Strength',
+    compare_sweetness: () => 'Sweetness',
+    compare_rest: () => 'Rested',
+    compare_rating: () => 'Rating',
+    compare_notes: () => 'Notes',
+  },
+
+  cells: {
+    compare_spirit: (values: Both<{ readonly volumeMl: Measured; readonly abvPercent: Measured }>, format: Format) =>
+      pair(values, ({ volumeMl, abvPercent }) => `${format.volume(volumeMl)} of ${format.strength(abvPercent)}`),
+    /** Grams for a litre of the spirit poured. */
+    compare_dose: (values: Both<Measured | null>, format: Format) =>
+      values.both.includes(null)
+        ? pair(values, (massG) => `${format.mass(massG)} a litre of spirit`)
+        : `${pair(values, format.mass)} a litre of spirit`,
+    compare_begun: (values: Both<IsoDay>, format: Format) => pair(values, (day) => format.day(dayFromIso(day))),
+    compare_planned: (values: Both<Targets | null>, format: Format) =>
+      pair(
+        values,
+        ({ abvPercent, sugarGPerL }) => `${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L`,
+      ),
+    compare_days: (values: Both<number | null>) => pair(values, daysWords),
+    compare_strength: (values: Both<Measured> & Doubt, format: Format) => pair(values, format.strength) + close(values),
+    compare_sweetness: (values: Both<Measured> & Doubt, format: Format) =>
+      pair(values, format.sweetness) + close(values),
+    compare_rating: (values: Both<number | null>) => `${pair(values, String)} of 5`,
+    compare_notes: (values: Both<readonly string[]>) =>
+      pair(values, (notes) => (notes.length === 0 ? '–' : shortened(notes.map(noteText).join(' ')))),
+  },
+}

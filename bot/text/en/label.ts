@@ -1,0 +1,315 @@
+import { type Allergen, allergens } from '../../../core/label/allergens.ts'
+import type { CategoryId, Missing } from '../../../core/label/category.ts'
+import type { ForGuests } from '../../../core/label/for-guests.ts'
+import type { GuestAdvice } from '../../../core/label/guest-advice.ts'
+import type { Region } from '../../../core/label/parse-region.ts'
+import type { LabelProblems } from '../../../core/label/problems.ts'
+import type { Tolerance } from '../../../core/label/strength-tolerance.ts'
+import type { Verdict } from '../../../core/label/verdict.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Format } from '../format.ts'
+import { cited } from './serving.ts'
+import { countryInSentence, listed, unknownName } from './words.ts'
+
+/** As they stand on a label, after `Contains` or `May contain`. */
+export const allergenNames: Readonly<Record<Allergen, string>> = {
+  peanut: 'peanut',
+  walnut: 'walnut (a nut)',
+  almond: 'almond (a nut)',
+  hazelnut: 'hazelnut (a nut)',
+  cashew: 'cashew (a nut)',
+  pecan: 'pecan (a nut)',
+  brazil_nut: 'Brazil nut (a nut)',
+  pistachio: 'pistachio (a nut)',
+  macadamia: 'macadamia (a nut)',
+  nut: 'nuts',
+  sesame: 'sesame',
+  mustard: 'mustard',
+  celery: 'celery',
+  lupin: 'lupin',
+  soya: 'soya',
+  wheat: 'wheat (gluten)',
+  rye: 'rye (gluten)',
+  barley: 'barley (gluten)',
+  oats: 'oats (gluten)',
+  gluten: 'cereals with gluten',
+  sulphites: 'sulphites (from dried fruit)',
+  nut_traces: 'traces of nuts (from cocoa)',
+  milk_traces: 'milk (from chocolate)',
+  soya_traces: 'soya (from chocolate)',
+  cashew_family: 'pink pepper (kin to cashew and pistachio)',
+  daisy_family: 'plants of the daisy family',
+}
+
+/** As they stand after “in”. */
+export const regionNames: Readonly<Record<Region, string>> = {
+  eu: 'the EU',
+  us: 'the United States',
+  uk: 'Great Britain',
+}
+
+/** A legal name with its article. */
+export const categoryNames: Readonly<Record<CategoryId, string>> = {
+  eu_spirit_drink: 'a spirit drink',
+  eu_bitter: 'a bitter spirit drink',
+  eu_liqueur: 'a liqueur',
+  eu_creme_de: 'a crème de …',
+  eu_creme_de_cassis: 'a crème de cassis',
+  eu_nocino: 'a nocino',
+  eu_sloe: 'a sloe spirit drink',
+  us_liqueur: 'a liqueur or cordial',
+  uk_liqueur: 'a liqueur',
+  gi_sorrento: 'a Liquore di limone di Sorrento',
+  gi_mirto: 'a Mirto di Sardegna',
+  gi_genepi: 'a Genepì del Piemonte',
+  gi_pacharan: 'a Pacharán Navarro',
+}
+
+/** Sugar as weighed that becomes this much invert sugar. */
+const asTableSugar = (invertGPerL: number, format: Format): string => format.plain(invertGPerL * 0.95, 1)
+
+const invert = (gPerL: number, format: Format): string =>
+  `${format.plain(gPerL)} g/L as invert sugar (${asTableSugar(gPerL, format)} of table sugar)`
+
+/** What a drink lacks in strength, sugar or spirit, in the order of the rule; empty where none of these. */
+const missingWords = ({ category, leastInvertGPerL, missing }: Verdict, format: Format): string => {
+  const percent = (value: number | null): string => `${format.plain(value ?? 0)} % vol`
+  const words: Readonly<Partial<Record<Missing, string>>> = {
+    stronger: `at least ${percent(category.abvPercent.least)}`,
+    weaker: `at most ${percent(category.abvPercent.most)}`,
+    sweeter:
+      category.leastSugarMassPercent === null
+        ? `at least ${invert(leastInvertGPerL ?? 0, format)}`
+        : `at least ${format.plain(category.leastSugarMassPercent)} % of its weight as sugar`,
+    drier: `at most ${invert(category.invertGPerL.most ?? 0, format)}`,
+    cherry_spirit_only: 'all its alcohol from cherry spirit',
+  }
+  return listed(missing.flatMap((what) => words[what] ?? []))
+}
+
+/** The limits that a drink meets. */
+const limitWords = ({ category, leastInvertGPerL }: Verdict, format: Format): string => {
+  const { abvPercent, leastSugarMassPercent, invertGPerL } = category
+  const least = [
+    ...(abvPercent.least === null ? [] : [`${format.plain(abvPercent.least)} % vol`]),
+    ...(leastInvertGPerL === null ? [] : [`${format.plain(leastInvertGPerL)} g/L`]),
+    ...(leastSugarMassPercent === null ? [] : [`${format.plain(leastSugarMassPercent)} % of its weight as sugar`]),
+  ]
+  const most = invertGPerL.most === null ? '' : `, at most ${format.plain(invertGPerL.most)} g/L`
+  return `at least ${listed(least)}${most}`
+}
+
+const days = ({ least, most }: { readonly least: number | null; readonly most: number | null }): string =>
+  `${least ?? 0}${most === null ? ' days or more' : ` to ${most} days`}`
+
+/** `at least 250 g of the fruit or plant a litre, steeped 2 days or more`. */
+const jarWords = ({ category: { plantGPerL, steepDays } }: Verdict, format: Format): string => {
+  const [least, most] = [format.plain(plantGPerL.least ?? 0), plantGPerL.most]
+  const amount = most === null ? `at least ${least} g` : `${least} to ${format.plain(most)} g`
+  return `${amount} of the fruit or plant a litre, steeped ${days(steepDays)}`
+}
+
+/** Whether a name may be used, and by which figures. */
+export const verdictWords = (verdict: Verdict, format: Format): string => {
+  const lacking = missingWords(verdict, format)
+  const need = lacking === '' ? '' : `it would need ${lacking}`
+  if (verdict.meets) return `yes: ${limitWords(verdict, format)}`
+  if (!verdict.missing.includes('made_in_area')) return `no: ${need}`
+  const fits = need === '' ? 'strength and sugar would fit' : need
+  return `no: the name belongs to makers in its own area (${jarWords(verdict, format)}); ${fits}`
+}
+
+/** Short, for they stand on a bottle; the first words of liquorice are those of Regulation (EU) 1169/2011, Annex III. */
+const ADVICE: Readonly<Record<GuestAdvice, string>> = {
+  medicines: 'Can change how medicines work: if you take any, ask a pharmacist first.',
+  warfarin: 'Cranberry: if you take warfarin, ask a doctor first.',
+  thujone: 'Contains thujone: not with epilepsy.',
+  liquorice: 'Contains liquorice: people with high blood pressure should avoid excessive consumption.',
+  quinine: 'Contains quinine: not with a heart rhythm disorder.',
+  liver: 'Turmeric: not with liver disease.',
+  gallstones: 'Not with gallstones.',
+  caffeine: 'Contains caffeine.',
+}
+
+const sentence = (begins: string, of: readonly Allergen[]): readonly string[] =>
+  of.length === 0 ? [] : [`${begins} ${listed(of.map((each) => allergenNames[each]))}.`]
+
+/** `Contains hazelnut (a nut). May contain sulphites (from dried fruit).`; empty where there is none. */
+export const allergenWords = (found: readonly Allergen[]): string =>
+  [
+    ...sentence(
+      'Contains',
+      found.filter((each) => allergens[each].is === 'certain'),
+    ),
+    ...sentence(
+      'May contain',
+      found.filter((each) => allergens[each].is === 'possible'),
+    ),
+  ].join(' ')
+
+/** Of which plants nobody knows the allergens; empty where of none. */
+export const strangerWords = (unknown: readonly string[]): string =>
+  unknown.length === 0 ? '' : `Allergens of ${listed(unknown.map(unknownName))} not known.`
+
+const joined = (...sentences: readonly string[]): string => sentences.filter((said) => said !== '').join(' ')
+
+/** The allergens, and of which plants nobody knows theirs. */
+export const allAllergenWords = ({ allergens, unknown }: Pick<ForGuests, 'allergens' | 'unknown'>): string =>
+  joined(allergenWords(allergens), strangerWords(unknown))
+
+/** A sentence for each, worst first; empty where there is none. */
+export const adviceWords = (advice: readonly GuestAdvice[]): string => advice.map((each) => ADVICE[each]).join(' ')
+
+/** All that this drink has to say to a guest; empty where that is nothing. */
+export const guestWords = (of: ForGuests): string => joined(allAllergenWords(of), adviceWords(of.advice))
+
+/** What every bottle with alcohol says. */
+export const keepAwayWords = (): string => 'Not in pregnancy. Keep from children.'
+
+/** The advice, and what every bottle with alcohol says. */
+export const adviceAndKeepAway = ({ advice }: Pick<ForGuests, 'advice'>): string =>
+  joined(adviceWords(advice), keepAwayWords())
+
+interface Found {
+  readonly region: Region
+  readonly best: Verdict | null
+}
+
+const foundWords = ({ region, best }: Found): string =>
+  best === null
+    ? `no ${region === 'eu' ? 'spirit drink' : 'liqueur'} in ${regionNames[region]}`
+    : `${categoryNames[best.category.id]} in ${regionNames[region]}`
+
+/** What `/label` says. */
+export const labelSentences = {
+  headlines: {
+    label: (
+      values: {
+        readonly abvPercent: Measured
+        readonly invertGPerL: Measured
+        /** To a tenth of a gram, for the limit is near. */
+        readonly exact: boolean
+        readonly found: readonly Found[]
+      },
+      format: Format,
+    ) => {
+      const sweet =
+        values.invertGPerL.value === 0
+          ? 'without sugar'
+          : `with ${values.exact ? `${format.number(values.invertGPerL.value, 1)} g/L` : format.sweetness(values.invertGPerL)} of sugar, counted as invert sugar,`
+      return `${format.strength(values.abvPercent)} ${sweet} makes ${listed(values.found.map(foundWords))}.`
+    },
+  },
+
+  rows: {
+    eu_spirit_drink: () => 'EU spirit drink',
+    eu_bitter: () => 'EU bitter',
+    eu_liqueur: () => 'EU liqueur',
+    eu_creme_de: () => 'EU crème de …',
+    eu_creme_de_cassis: () => 'EU crème de cassis',
+    eu_nocino: () => 'EU nocino',
+    eu_sloe: () => 'EU sloe spirit',
+    us_liqueur: () => 'US liqueur or cordial',
+    uk_liqueur: () => 'GB liqueur',
+    gi_sorrento: () => 'Limone di Sorrento',
+    gi_mirto: () => 'Mirto di Sardegna',
+    gi_genepi: () => 'Genepì del Piemonte',
+    gi_pacharan: () => 'Pacharán Navarro',
+    label_eu: () => 'EU label',
+    label_us: () => 'US label',
+  },
+
+  cells: {
+    verdict: ({ verdict }: { readonly verdict: Verdict }, format: Format) =>
+      `${verdictWords(verdict, format)}${cited(verdict.category)}`,
+    /** What to print, and how far the truth may be from it. */
+    printed: (
+      {
+        region,
+        labelPercent,
+        tolerance,
+      }: { readonly region: Region; readonly labelPercent: number; readonly tolerance: Tolerance },
+      format: Format,
+    ) => {
+      const print =
+        region === 'us' ? `${format.plain(labelPercent, 1)} % alc./vol.` : `${format.plain(labelPercent, 1)} % vol`
+      const [low, high] = [labelPercent - tolerance.percent, labelPercent + tolerance.percent]
+      const plants =
+        tolerance.withPlantsPercent === null
+          ? ''
+          : `; ±${format.plain(tolerance.withPlantsPercent)} with macerated fruit or plant parts`
+      return `${print}, true from ${format.number(Math.max(0, low), 1)} to ${format.number(high, 1)}${plants}${cited(tolerance)}`
+    },
+  },
+
+  sure: {
+    near_limit: (
+      values: {
+        readonly near: readonly ('strength' | 'sugar')[]
+        readonly abvPercent: Measured
+        readonly invertGPerL: Measured
+      },
+      format: Format,
+    ) => {
+      const words = values.near.map((what) =>
+        what === 'strength'
+          ? `strength (±${format.give.strength(values.abvPercent)})`
+          : `sugar (±${format.give.sweetness(values.invertGPerL)})`,
+      )
+      return `Too near a limit to be sure of: ${listed(words)}. Keep away from the edge, or have it measured.`
+    },
+  },
+
+  notes: {
+    both_regions: () => 'You named no region, so I looked at the EU and the United States; region:UK is known too.',
+    own_region: ({ region, code }: { readonly region: Region; readonly code: string }) =>
+      `You named no region, so I went by your country in /settings, ${countryInSentence(code)}${region === 'eu' ? ': the law of the EU' : ''}.`,
+    unknown_plant: ({ typed }: { readonly typed: string }) =>
+      `I don’t know “${typed}”, so I went by the general rules. I vouch for nothing it brings, allergens included.`,
+    allergen_known: ({ typed }: { readonly typed: string }) =>
+      `I don’t know how to steep “${typed}”, but I know what its label has to say. I went by the general rules, and vouch for nothing else it brings.`,
+    law_liquorice: (
+      { fromMgPerL, rootGPerL }: { readonly fromMgPerL: number; readonly rootGPerL: number },
+      format: Format,
+    ) =>
+      `Liquorice: in a drink with more than 1.2 % vol the words on blood pressure are due from ${format.plain(fromMgPerL)} mg of glycyrrhizinic acid in a litre.` +
+      ` Root that is rich in it brings that with ${format.plain(rootGPerL, 1)} g a litre, so write them always (Regulation (EU) 1169/2011, Annex III, from memory, please check).`,
+    law_caffeine: ({ fromMgPerL }: { readonly fromMgPerL: number }, format: Format) =>
+      `Caffeine: above ${format.plain(fromMgPerL)} mg in a litre a shop’s label says “High caffeine content. Not recommended for children or pregnant or breast-feeding women”.` +
+      ' A drink with coffee or tea in its name is let off, but tell your guests all the same (Regulation (EU) 1169/2011, Annex III, from memory, please check).',
+    law_sulphites: ({ fromMgPerL }: { readonly fromMgPerL: number }, format: Format) =>
+      `Sulphites are named from ${format.plain(fromMgPerL)} mg in a litre, counted as sulphur dioxide (Regulation (EU) 1169/2011, Annex II, from memory, please check). Fruit sold as unsulphured brings none: write “unsulphured” before it.`,
+    lemon_name: () =>
+      '“Limoncello” is no category of its own in the EU, only a name for a lemon liqueur; the names of Sorrento and the Costa d’Amalfi are protected.',
+    natural_only: () =>
+      'In the EU a liqueur of this fruit may be flavoured with natural flavouring only; your fruit is that (Regulation (EC) 110/2008).',
+    eu_label_says: () =>
+      'An EU label says: the legal name, the strength with one decimal at most (needed above 1.2 % vol: Regulation (EU) 1169/2011),' +
+      ' the volume, the allergens, and who answers for it (the rest from memory, please check).',
+    us_label_says: () =>
+      'A US label says: the class of drink, the strength, the volume, who made it, and the government’s health warning' +
+      ' (from memory, please check 27 CFR parts 5 and 16).',
+    uk_label_says: () =>
+      'For Great Britain I have the liqueur rule only; what the label must say there, and how far its strength may be off, I have not looked up.',
+  },
+
+  cautions: {
+    allergens: ({ allergens }: Pick<ForGuests, 'allergens'>) =>
+      `Write on every bottle: “${allergenWords(allergens)}” Steeping doesn’t take allergens out.`,
+    for_guests: (of: Pick<ForGuests, 'advice' | 'allergens'>) =>
+      `Write on every bottle${of.allergens.length === 0 ? '' : ' too'}: “${adviceAndKeepAway(of)}”`,
+    not_for_sale: () =>
+      'Meant for your own table. Selling a bottle, raffling it or giving it for money needs a licence, and duty paid, nearly everywhere:' +
+      ' ask your authority before you do.',
+  },
+}
+
+/** Why a label cannot be answered. */
+export const labelProblems = {
+  unknown_region: ({ typed }) =>
+    `I have no labelling rules for “${typed}”; region: takes EU (or a country in it), US or UK.`,
+  unknown_country_code: ({ typed, nearest }) =>
+    nearest === null
+      ? `I know no country “${typed}”; give its name or its two letters, such as Italy or IT, or none.`
+      : `I know no country “${typed}”; did you mean ${countryInSentence(nearest)}?`,
+} satisfies { readonly [Key in keyof LabelProblems]: (values: LabelProblems[Key]) => string }

@@ -1,0 +1,242 @@
+import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Stage } from '../../../core/jar/state/jar-state.ts'
+import type { ForGuests } from '../../../core/label/for-guests.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
+import type { Format } from '../format.ts'
+import { dangerWords } from './jar-danger.ts'
+import { type TaskSaid, tasksText } from './jar-tasks.ts'
+import { dayOfText } from './jar-views.ts'
+import { adviceAndKeepAway, allAllergenWords, allergenWords, strangerWords } from './label.ts'
+import { labelText, tagText } from './printed.ts'
+import { altList, altText, daysWords, type InJar, inJarText, listed, MONTHS, nameText, shortDayWords } from './words.ts'
+
+type Kind = 'started' | 'strained' | 'sweetened' | 'ready'
+
+interface Milestone {
+  readonly kind: Kind
+  readonly day: IsoDay | null
+  readonly isDone: boolean
+}
+
+interface Made {
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+  readonly strength: Source
+  readonly shares: Readonly<Record<Part, number>>
+}
+
+interface Batch extends ForGuests {
+  readonly name: string
+  readonly stage: Stage
+  readonly inJar: InJar
+  readonly made: Made | null
+  readonly planned: Targets | null
+  readonly day: number
+  readonly steepedDays: number | null
+  readonly laterPlants: readonly { readonly id: string | null; readonly name: string; readonly days: number }[]
+  readonly rating: number | null
+  readonly milestones: readonly Milestone[]
+  readonly today: IsoDay
+}
+
+type Part = 'alcohol' | 'water' | 'sugar'
+
+const PARTS: readonly Part[] = ['alcohol', 'water', 'sugar']
+
+const stages: Readonly<Record<Stage, string>> = {
+  steeping: 'steeping',
+  strained: 'strained',
+  sweetened: 'sweetened',
+  resting: 'resting',
+  ready: 'ready to drink',
+  emptied: 'all drunk',
+  discarded: 'thrown away',
+}
+
+/** `2 × star anise` is not broken after its sign. */
+const inIt = (inJar: InJar, format: Format): string => inJarText(inJar, format).replaceAll(' × ', '\u00a0×\u00a0')
+
+const percent = (share: number, format: Format): string => `${format.number(100 * share, 0)}\u00a0%`
+
+const strength = ({ abvPercent }: Made, format: Format): string =>
+  abvPercent.value === 0 ? 'none' : format.strength(abvPercent)
+
+const sweetness = ({ sugarGPerL }: Made, format: Format): string =>
+  sugarGPerL.value === 0 ? 'no sugar' : format.sweetness(sugarGPerL)
+
+/** `± 0.4 % vol, estimated`. */
+const strengthDoubt = ({ abvPercent, strength }: Made, format: Format): string =>
+  abvPercent.value === 0 ? '' : `± ${format.give.strength(abvPercent)}, ${strength}`
+
+const sweetnessDoubt = ({ sugarGPerL }: Made, format: Format): string =>
+  sugarGPerL.value === 0 ? '' : `± ${format.give.sweetness(sugarGPerL)}`
+
+const planned = ({ abvPercent, sugarGPerL }: Targets, format: Format): string =>
+  `to become ${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`
+
+const days = ({ steepedDays, day }: Pick<Batch, 'steepedDays' | 'day'>): string =>
+  steepedDays === null ? `day ${day}` : daysWords(steepedDays)
+
+const MOST_LATER = 2
+
+/** `coffee beans, whole: 4 days`, a line each; of many in one line, `3 plants: 2 to 4 days`. */
+const laterDays = ({ laterPlants }: Pick<Batch, 'laterPlants'>, most = MOST_LATER): readonly string[] => {
+  if (laterPlants.length <= most) return laterPlants.map((plant) => `${nameText(plant)}: ${daysWords(plant.days)}`)
+  const days = laterPlants.map((plant) => plant.days)
+  const [least, longest] = [Math.min(...days), Math.max(...days)]
+  return [`${laterPlants.length} plants: ${least === longest ? '' : `${least} to `}${daysWords(longest)}`]
+}
+
+/** What it is of, where its own name cannot be drawn. */
+const plants = ({ inJar, name }: Pick<Batch, 'inJar' | 'name'>): string => {
+  const said = listed([...new Set(inJar.plants.map(nameText))])
+  return said === '' ? name : said.replace(/^./, (letter) => letter.toUpperCase())
+}
+
+const steeped = (batch: Batch): string => {
+  const later = laterDays(batch, Number.POSITIVE_INFINITY)
+  return `Steeped ${[days(batch), ...later].join('; ')}.`
+}
+
+const MILESTONE_PLANNED: Readonly<Record<Kind, string>> = {
+  started: 'start',
+  strained: 'strain by',
+  sweetened: 'sweeten',
+  ready: 'ready',
+}
+
+const milestoneDay = ({ day }: Milestone, today: IsoDay, format: Format): string =>
+  day === null ? '–' : shortDayWords(day, today, format)
+
+const milestoneSaid = (milestone: Milestone, today: IsoDay, format: Format): readonly string[] => {
+  const { kind, day, isDone } = milestone
+  if (day === null) return []
+  const on = milestoneDay(milestone, today, format)
+  return [isDone ? `${kind} ${on}` : `${MILESTONE_PLANNED[kind]} ${on} (planned)`]
+}
+
+const ofIts = ({ shares }: Made, format: Format): string =>
+  `By the room it takes ${PARTS.map((part) => `${percent(shares[part], format)} ${part}`).join(', ')}.`
+
+function alt(batch: Batch, format: Format): string {
+  const { name, stage, inJar, made, rating, milestones, today } = batch
+  const line = milestones.flatMap((milestone) => milestoneSaid(milestone, today, format))
+  const doubtful = (shown: string, doubt: string): string => (doubt === '' ? shown : `${shown} ${doubt}`)
+  return altText([
+    `${name}, ${stages[stage]}.`,
+    ...(made === null
+      ? []
+      : [
+          `Strength ${doubtful(strength(made, format), strengthDoubt(made, format))}.`,
+          `Sugar ${doubtful(sweetness(made, format), sweetnessDoubt(made, format))}.`,
+          ofIts(made, format),
+        ]),
+    ...(batch.planned === null ? [] : [`It is ${planned(batch.planned, format)}.`]),
+    batch.steepedDays === null ? `Steeping: ${days(batch)}.` : steeped(batch),
+    allergenWords(batch.allergens),
+    adviceAndKeepAway(batch),
+    strangerWords(batch.unknown),
+    rating === null ? 'Not rated.' : `Rated ${rating} of 5.`,
+    line.length === 0 ? '' : `${line.join(', ')}.`.replace(/^./, (letter) => letter.toUpperCase()),
+    `In it: ${inJarText(inJar, format)}.`,
+  ])
+}
+
+/** What stands on the picture of a batch. */
+export const cardText = {
+  stage: (stage: Stage) => stages[stage],
+  inIt,
+  part: { alcohol: 'alcohol', water: 'water', sugar: 'sugar' } as Readonly<Record<Part, string>>,
+  share: percent,
+  strengthLabel: () => 'Strength',
+  strength,
+  strengthDoubt,
+  sweetnessLabel: () => 'Sweetness',
+  sweetness,
+  sweetnessDoubt,
+  daysLabel: ({ steepedDays }: Pick<Batch, 'steepedDays'>) => (steepedDays === null ? 'Steeping' : 'Steeped'),
+  days,
+  laterDays: (batch: Pick<Batch, 'laterPlants'>) => laterDays(batch),
+  plants,
+  ratingLabel: () => 'Rating',
+  unrated: () => 'not yet rated',
+  planned,
+  allergens: allAllergenWords,
+  advice: adviceAndKeepAway,
+  nothing: () => 'The jar holds nothing.',
+  milestone: { started: 'started', strained: 'strained', sweetened: 'sweetened', ready: 'ready' } as Readonly<
+    Record<Kind, string>
+  >,
+  milestoneDay,
+  milestonePlanned: MILESTONE_PLANNED,
+  between: daysWords,
+  alt,
+}
+
+interface Jar {
+  readonly name: string
+  readonly stage: Stage
+  readonly day: number
+  readonly ofDays: number | null
+  readonly tasks: readonly TaskSaid[]
+  readonly danger: DangerKind | null
+}
+
+interface Shelf {
+  readonly jars: readonly Jar[]
+  readonly today: IsoDay
+}
+
+const counted = (count: number): string => (count === 1 ? 'one jar' : `${count} jars`)
+
+const due = ({ tasks, danger }: Pick<Jar, 'tasks' | 'danger'>, today: IsoDay, format: Format): string =>
+  [danger === null ? '' : dangerWords[danger], tasksText(tasks, today, format)].filter((text) => text !== '').join('; ')
+
+const withTask = (jar: Jar, stands: string, today: IsoDay, format: Format): string => {
+  const asked = due(jar, today, format)
+  return asked === '' ? stands : `${stands}: ${asked}`
+}
+
+const empty = 'No jar stands here yet.'
+
+/** What stands on the picture of all jars. */
+export const shelfText = {
+  title: () => 'My larder shelf',
+  count: (count: number) => (count === 0 ? 'empty' : counted(count)),
+  today: (today: IsoDay, format: Format) => `today, ${shortDayWords(today, today, format)}`,
+  month: (month: number) => (MONTHS[month - 1] ?? '').slice(0, 3),
+  due,
+  phase: { steeping: 'steeping', straining: 'time to strain', resting: 'after straining' },
+  ready: () => 'ready',
+  more: (count: number) => `and ${count} more`,
+  empty: () => empty,
+  howToBegin: () => '/plan works out what goes into one, /jar start begins it.',
+  alt: ({ jars, today }: Shelf, format: Format) => {
+    const { year } = dayFromIso(today)
+    const on = `${shortDayWords(today, today, format)} ${year}`
+    if (jars.length === 0) return `An empty larder shelf on ${on}. ${empty}`
+    const said = `${counted(jars.length)} on the larder shelf on ${on}:`
+    return altList(
+      said.replace(/^./, (letter) => letter.toUpperCase()),
+      [
+        jars.map((jar) => withTask(jar, `${jar.name}, ${jar.stage}, ${dayOfText(jar)}`, today, format)),
+        jars.map((jar) => withTask(jar, jar.name, today, format)),
+      ],
+      (count) => `and ${count} more`,
+    )
+  },
+}
+
+/** What stands on pictures, and what is said of them to who cannot see them. */
+export const pictureText = {
+  card: cardText,
+  shelf: shelfText,
+  tag: tagText,
+  label: labelText,
+  undrawn: () => '▯ stands for a sign that my letters lack.',
+}
+
+export type PictureText = typeof pictureText

@@ -1,0 +1,333 @@
+import { type DutyKind, ENDLESS, type ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
+import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import type { Place } from '../../../store/person.ts'
+import type { Format } from '../format.ts'
+import { type Asked, askedText } from './jar-tasks.ts'
+import { daysWords, dayWords, listed, onDay, plantName } from './words.ts'
+
+/** One jar that asks for something. */
+export interface NudgedJar {
+  readonly name: string
+  /** The first day for straining, where one was planned. */
+  readonly fromDay: IsoDay | null
+  readonly byDay: IsoDay | null
+  /** What is to be put in now; without id, a plant in the maker's words. */
+  readonly plants: readonly { readonly id: string | null; readonly name: string }[]
+  /** What is to sweeten it now, where that is known. */
+  readonly syrup: {
+    readonly waterMl: Measured
+    readonly sugarG: Measured
+    /** What of the sugar that water dissolves, g; null where a syrup can be made first. */
+    readonly dissolvesG: number | null
+  } | null
+  /** What has rested and is too strong to be drunk as it is. */
+  readonly strong: { readonly abvPercent: Measured; readonly isDiluted: boolean } | null
+}
+
+/** Jars that ask for the same. */
+export interface NudgedJars {
+  readonly duty: DutyKind
+  readonly jars: readonly NudgedJar[]
+  /** Said in a few words: it has no reminder of its own today. */
+  readonly isAside?: boolean
+}
+
+interface Named {
+  readonly duty: DutyKind
+  readonly names: readonly string[]
+}
+
+const MOST_NAMES = 6
+
+const namesText = (names: readonly string[]): string =>
+  names.length <= MOST_NAMES + 1
+    ? listed(names)
+    : `${names.slice(0, MOST_NAMES).join(', ')} and ${names.length - MOST_NAMES} more`
+
+const DO: Readonly<Record<DutyKind, string>> = {
+  shake: 'Shake',
+  taste: 'Taste',
+  add: 'Add the later plants to',
+  strain: 'Strain',
+  sweeten: 'Sweeten',
+  filter: 'Filter',
+  bottle: 'Bottle',
+  ready: 'Drink',
+}
+
+const DONE: Readonly<Record<DutyKind, string>> = {
+  shake: 'shaken',
+  taste: 'tasted',
+  add: 'added',
+  strain: 'strained',
+  sweeten: 'sweetened',
+  filter: 'filtered',
+  bottle: 'bottled',
+  ready: 'opened',
+}
+
+/** `its window opened today, until 20 December`; empty where no days were planned. */
+const windowText = ({ fromDay, byDay }: NudgedJar, today: IsoDay, format: Format): string => {
+  if (byDay !== null && byDay < today) return `its window closed on ${dayWords(byDay, today, format)}`
+  if (byDay === today) return 'today is the last day'
+  const until = byDay === null ? '' : `, until ${dayWords(byDay, today, format)}`
+  if (fromDay === today) return `its window opened today${until}`
+  return byDay === null ? '' : `its window closes on ${dayWords(byDay, today, format)}`
+}
+
+const strainText = (jar: NudgedJar, today: IsoDay, format: Format): string => {
+  const window = windowText(jar, today, format)
+  return window === '' ? `Strain ${jar.name}.` : `Strain ${jar.name}: ${window}.`
+}
+
+/** `Strain lemon and plum by 6 December.`, `basil is 1 day late to strain.` */
+function strainAside(jars: readonly NudgedJar[], today: IsoDay, format: Format): string {
+  const ofDay = (byDay: IsoDay | null): string => {
+    const same = jars.filter((jar) => jar.byDay === byDay)
+    const names = namesText(same.map(({ name }) => name))
+    if (byDay === null) return `${names} can be strained.`
+    if (byDay === today) return `Today is the last day to strain ${names}.`
+    if (byDay > today) return `${DO.strain} ${names} by ${dayWords(byDay, today, format)}.`
+    const late = daysWords(daysBetween(dayFromIso(today), dayFromIso(byDay)))
+    return `${names} ${same.length === 1 ? 'is' : 'are'} ${late} late to strain.`
+  }
+  return [...new Set(jars.map(({ byDay }) => byDay))].map(ofDay).join(' ')
+}
+
+const addText = ({ name, plants }: NudgedJar): string =>
+  plants.length === 0
+    ? `${DO.add} ${name}.`
+    : `Add ${listed(plants.map((plant) => (plant.id === null ? plant.name : plantName(plant.id))))} to ${name}.`
+
+/** `Sweeten lemon: 511 g sugar in 1.51 l water.`, `Sweeten lemon: stir 565 g sugar into it, no water, …` */
+const sweetenText = ({ name, syrup }: NudgedJar, format: Format): string => {
+  const { waterMl, sugarG, dissolvesG } = syrup ?? { waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
+  if (dissolvesG !== null) {
+    const stir = `${DO.sweeten} ${name}: stir ${format.weigh(sugarG.value)} sugar`
+    const how = 'in a closed jar over some days, without heat'
+    return waterMl.value === 0
+      ? `${stir} into it, no water, ${how}.`
+      : `${stir} and ${format.pour(waterMl.value)} water into it, ${how}: that water dissolves only about ${format.weigh(dissolvesG)} of the sugar at room temperature, so make no syrup of it.`
+  }
+  const parts = [
+    ...(sugarG.value > 0 ? [`${format.weigh(sugarG.value)} sugar`] : []),
+    ...(waterMl.value > 0 ? [`${format.pour(waterMl.value)} water`] : []),
+  ]
+  return parts.length === 0 ? `${DO.sweeten} ${name}.` : `${DO.sweeten} ${name}: ${parts.join(' in ')}.`
+}
+
+/** `lemon is ready to drink.`, `lemon has rested: 86 % vol, undiluted, not to be drunk neat.` */
+function readyText(jars: readonly NudgedJar[], format: Format): string {
+  const mild = jars.filter(({ strong }) => strong === null).map(({ name }) => name)
+  const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${mild.length === 1 ? 'is' : 'are'} ready to drink.`]
+  const rested = jars.flatMap(({ name, strong }) => {
+    if (strong === null) return []
+    const { abvPercent, isDiluted } = strong
+    return [
+      `${name} has rested: ${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}, not to be drunk neat.`,
+    ]
+  })
+  return [...ready, ...rested].join(' ')
+}
+
+const nudgedText = ({ duty, jars, isAside }: NudgedJars, today: IsoDay, format: Format): string => {
+  if (isAside) return strainAside(jars, today, format)
+  if (duty === 'add') return jars.map(addText).join(' ')
+  const names = namesText(jars.map(({ name }) => name))
+  if (duty === 'ready') return readyText(jars, format)
+  if (duty === 'strain' && jars.length <= MOST_NAMES) return jars.map((jar) => strainText(jar, today, format)).join(' ')
+  if (duty === 'sweeten' && jars.length <= MOST_NAMES) return jars.map((jar) => sweetenText(jar, format)).join(' ')
+  return `${DO[duty]} ${names}.`
+}
+
+const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
+/** How, where doing it wrong spoils the batch or hurts; an answer that is pressed asks for what is measured. */
+const how = {
+  taste: () => 'Taste a teaspoon of it in two of water, never strong spirit neat.',
+  strain: (isTyped: boolean) =>
+    `Strain through a sieve, then through a coffee filter, away from flame. Measure what comes out${isTyped ? ' and say it with the answer, as in measured:920 ml' : '; the answer asks how much it was'}.`,
+}
+
+/** What a reminder says. */
+export const nudgeSentences = {
+  headlines: {
+    nudge: (
+      values: {
+        readonly asked: readonly NudgedJars[]
+        /** What needs putting right before anything else. */
+        readonly held: readonly string[]
+        readonly today: IsoDay
+      },
+      format: Format,
+    ) => {
+      const { asked, held, today } = values
+      const first = held.length === 0 ? [] : [`Look after ${namesText(held)} first.`]
+      return [...first, ...asked.map((each) => nudgedText(each, today, format))].join(' ')
+    },
+  },
+
+  notes: {
+    nudge_how: ({ duty, isTyped }: { readonly duty: 'taste' | 'strain'; readonly isTyped: boolean }) =>
+      how[duty](isTyped),
+    nudge_estimated: ({ names }: { readonly names: readonly string[] }) =>
+      `${namesText(names)} ${names.length === 1 ? 'was' : 'were'} not measured: these amounts are estimates.`,
+    nudge_last: ({ duty, names }: Named) =>
+      duty === 'shake'
+        ? `Reminders to shake ${namesText(names)} stop until you next say something of ${names.length === 1 ? 'it' : 'them'}.`
+        : `This is the last reminder to ${DO[duty].toLowerCase()} ${namesText(names)}.`,
+    nudge_moved: () =>
+      'I can no longer write in the channel that you chose, or you are no longer in it, so this comes in private. /reminders place:here, typed in another channel, moves reminders there.',
+    nudge_seen: () => 'You may have seen this already: I was cut off while sending it.',
+  },
+
+  actions: {
+    nudge_done: ({ duty, name }: { readonly duty: DutyKind; readonly name: string | null }) =>
+      name === null ? capital(DONE[duty]) : `${name} ${DONE[duty]}`,
+    nudge_all_shaken: () => 'All shaken',
+    nudge_syrup: ({ name }: { readonly name: string | null }) =>
+      name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`,
+    nudge_tasted: ({ verdict, name }: { readonly verdict: 'good' | 'not_yet'; readonly name: string | null }) => {
+      if (name === null) return verdict === 'good' ? 'It tastes good' : 'It is not right yet'
+      return `${name}: ${verdict === 'good' ? 'good' : 'not yet'}`
+    },
+    nudge_later: () => 'Tomorrow',
+    nudge_later_today: () => 'Later today',
+    nudge_show: ({ isOneJar }: { readonly isOneJar: boolean }) => (isOneJar ? 'Show jar' : 'Show jars'),
+  },
+}
+
+const placeWords: Readonly<Record<Exclude<Place['kind'], 'channel'>, string>> = {
+  console: 'this terminal, while I run here',
+  private: 'private messages to you',
+}
+
+const rhythmWords: Readonly<Record<ShakeRhythm, string>> = {
+  daily: 'daily',
+  every_other_day: 'every other day',
+  off: 'never',
+}
+
+interface Dated {
+  readonly until: IsoDay | null
+  readonly today: IsoDay
+}
+
+interface Next {
+  readonly asked: readonly (Asked & { readonly duty: DutyKind })[]
+  readonly day: IsoDay
+  readonly atMinutes: number
+  readonly isNow: boolean
+  readonly today: IsoDay
+}
+
+const nextText = ({ day, today, atMinutes, isNow }: Next, format: Format): string => {
+  if (isNow) return 'due now'
+  return format.moment(dayFromIso(day), atMinutes, `${onDay(day, today, format)} at ${isoTime(atMinutes)}`)
+}
+
+/** What `/reminders` says. */
+export const remindersSentences = {
+  headlines: {
+    reminders: (
+      { isChanged, atMinutes, until, today }: Dated & { isChanged: boolean; atMinutes: number },
+      format: Format,
+    ) => {
+      if (until === ENDLESS) return `${isChanged ? 'Noted: I’ve' : 'I’ve'} stopped reminding you until you say so.`
+      const begin = isChanged ? 'Noted: reminders' : 'Reminders'
+      return until === null
+        ? `${begin} come at ${isoTime(atMinutes)}.`
+        : `${begin} pause and come again on ${dayWords(until, today, format)}, that day included, at ${isoTime(atMinutes)}.`
+    },
+  },
+
+  rows: {
+    reminders_place: () => 'Where',
+    reminders_time: () => 'When',
+    reminders_shake: () => 'Shaking',
+    reminders_pause: () => 'Pause',
+    reminders_next: () => 'Next',
+  },
+
+  cells: {
+    reminders_place: (
+      { place, isHere, isClosed }: { readonly place: Place; readonly isHere: boolean; readonly isClosed: boolean },
+      format: Format,
+    ) => {
+      if (place.kind === 'private' && isClosed) {
+        return 'private messages, but Discord didn’t let me send you the last one: allow messages from people in a server we share'
+      }
+      if (place.kind !== 'channel') return placeWords[place.kind]
+      const where = isHere ? 'this channel' : format.channel(place.channelId)
+      return isClosed ? `${where}, where I cannot write any more: they come in private messages to you` : where
+    },
+    reminders_time: (values: { readonly atMinutes: number; readonly zone: string; readonly isAssumed: boolean }) =>
+      `${isoTime(values.atMinutes)} in ${values.zone}${values.isAssumed ? ' (assumed)' : ''}`,
+    reminders_shake: ({ shake }: { readonly shake: ShakeRhythm }) => rhythmWords[shake],
+    reminders_pause: ({ until, today }: Dated, format: Format) =>
+      until === null
+        ? 'none'
+        : until === ENDLESS
+          ? 'until you start them again'
+          : `until ${dayWords(until, today, format)}`,
+    reminders_next: (
+      { next, isStopped }: { readonly next: Next | null; readonly isStopped: boolean },
+      format: Format,
+    ) =>
+      next === null
+        ? isStopped
+          ? 'none while they are stopped'
+          : 'none: no jar asks for anything'
+        : `${nextText(next, format)}: ${next.asked.map(askedText).join('; ')}`,
+  },
+
+  notes: {
+    reminders_zone_assumed: ({ zone }: { readonly zone: string }) =>
+      `You chose no time zone, so I go by ${zone}; to go by a city near you, type for example /reminders zone:Rome`,
+    /** What the pause keeps from being said in time. */
+    reminders_pause_hides: (
+      {
+        closing,
+        today,
+      }: { readonly closing: readonly { readonly name: string; readonly day: IsoDay }[]; readonly today: IsoDay },
+      format: Format,
+    ) =>
+      `The pause keeps silent about straining ${listed(closing.map(({ name, day }) => `${name} (by ${dayWords(day, today, format)})`))}; /jar list shows it meanwhile.`,
+    /** A message was sent to the place. */
+    reminders_proved: () => 'I’ve just sent you a message there. Reminders come to the same place.',
+    reminders_unproved: () => 'Discord didn’t take my trial message just now. Choose the place again in a while.',
+    /** At somebody's first jar, above the buttons. */
+    reminders_where: ({ isPrivate, isHere }: { readonly isPrivate: boolean; readonly isHere: boolean }) => {
+      if (isPrivate)
+        return 'I’ll remind you here, in private. Press the button and I’ll send a message to show that it works.'
+      return isHere
+        ? 'Where shall I remind you, in private or here? Press a button and I’ll send a message there.'
+        : 'I’ll remind you in private. Press the button and I’ll send a message to show that it works.'
+    },
+    reminders_only_running: () =>
+      'Reminders reach you here while I run; what falls due meanwhile is said at the next start.',
+  },
+
+  actions: {
+    reminders_private: () => 'Remind me in private',
+    reminders_here: () => 'Remind me here',
+    reminders_time: () => 'Time…',
+    reminders_stop: () => 'Stop reminders',
+    reminders_start: () => 'Start them again',
+    nudge_reminders: () => 'Reminders…',
+  },
+}
+
+/** Help for `/reminders`. */
+export const remindersText = {
+  summary: 'Where and when your jars remind you: shows it, or changes what you give',
+  options: {
+    place: 'here is where you are writing, private a message to you alone',
+    time: 'Time of day: 9, 09:00, 9 am, 18.30',
+    zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; default takes it back',
+    shake: 'How often to be reminded to shake: daily, every other day, or off',
+    'pause-until': 'The day on which reminders come again: 7 January; “further notice” stops them; off ends the pause',
+  },
+  examples: ['/reminders', '/reminders time:18.30 shake:every other day', '/reminders pause-until:7 January'],
+}

@@ -1,0 +1,188 @@
+import type { CountryId, DrinkSize, Guidance, Limit, Remark } from '../../../core/label/country.ts'
+import type { Cited, SourceKey } from '../../../core/label/sources.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-digits.ts'
+import type { Format } from '../format.ts'
+import { ifDrunk } from './plant-refusals.ts'
+import { countryInSentence, countryNames, listed } from './words.ts'
+
+/** Sources by the name a reader knows them by. */
+const sourceNames: Readonly<Record<SourceKey, string>> = {
+  eu_2019_787: 'Regulation (EU) 2019/787',
+  eu_110_2008: 'Regulation (EC) 110/2008',
+  eu_1169_2011: 'Regulation (EU) 1169/2011',
+  cfr_27_5: '27 CFR 5.150',
+  cfr_27_19: '27 CFR 19.356',
+  gi_sorrento: 'product file of 2012',
+  gi_mirto: 'product file of 2013',
+  gi_genepi: 'product file of 2012',
+  gi_pacharan: 'its regulation',
+  uk_cmo_2016: 'UK Chief Medical Officers 2016',
+  drinks_table: 'a table of standard drinks by country',
+  icap_table: 'a table of drinking guidelines by country',
+  intake_table: 'a table of recommended maximum intake',
+  kalinowski_2016: 'Kalinowski and Humphreys 2016',
+  who_2023: 'World Health Organization 2023',
+  memory: '',
+}
+
+const HOW_FAR: Readonly<Record<Cited['trust'], string>> = {
+  published: '',
+  secondary: 'read second-hand, please check',
+  memory: 'from memory, please check',
+}
+
+/** ` (UK Chief Medical Officers 2016)`, ` (from memory, please check)`: where a figure stands and how far to trust it. */
+export const cited = ({ sources, trust }: Cited): string => {
+  const names = sources.map((key) => sourceNames[key]).filter((name) => name !== '')
+  const parts = [...(names.length > 0 ? [listed(names)] : []), ...(HOW_FAR[trust] === '' ? [] : [HOW_FAR[trust]])]
+  return ` (${parts.join('; ')})`
+}
+
+const WHO: Readonly<Record<Limit['who'], string>> = {
+  everyone: '',
+  men: ' for men',
+  women: ' for women',
+  women_young_old: ' for women, the over-65s and those of 18 to 21',
+}
+
+const PER: Readonly<Record<Limit['per'], string>> = { day: 'a day', week: 'a week', any_day: 'on any one day' }
+
+const REMARKS: Readonly<Record<Remark, string>> = {
+  spread_three_days: 'spread over three days or more',
+  drink_free_days: 'with days without any',
+  two_free_days: 'with two days without any',
+  not_every_day: 'and not every day',
+  may_be_outdated: 'from an edition that a newer one may have replaced',
+  newer_is_lower: 'an older figure, and newer advice is lower',
+  risk_rises_there: 'the level from which the risk of illness rises, not a safe one',
+  no_safe_level: 'no amount is safe for health',
+}
+
+const limitWords = ({ who, amount, unit, per }: Limit, format: Format): string => {
+  const drinks = amount === 1 ? 'drink' : 'drinks'
+  return `${format.plain(amount)} ${unit === 'g' ? 'g' : drinks} ${PER[per]}${WHO[who]}`
+}
+
+/** `at most 14 drinks a week, spread over three days or more`. */
+export const guidanceWords = ({ limits, remarks }: Guidance, format: Format): string => {
+  const most = limits.length === 0 ? [] : [`at most ${listed(limits.map((limit) => limitWords(limit, format)))}`]
+  return [...most, ...remarks.map((remark) => REMARKS[remark])].join(', ')
+}
+
+/** Keeps a number and its unit on one line. */
+const NBSP = '\u00a0'
+
+const shown = ({ value, plusMinus }: Measured, format: Format): string => {
+  const { roundedValue, decimals } = digits(value, plusMinus)
+  return format.number(roundedValue, decimals)
+}
+
+const spread = ({ plusMinus }: Measured, format: Format): string => {
+  const { roundedValue, decimals } = plusMinusDigits(plusMinus)
+  return format.number(roundedValue, decimals)
+}
+
+/** Alcohol is counted in grams in every kitchen. */
+const grams = (massG: Measured, format: Format): string => `${shown(massG, format)}${NBSP}g`
+
+const drinkCount = (drinks: Measured, format: Format): string => {
+  if (Math.abs(drinks.value - 1) < 0.005) return 'one standard drink'
+  return `${shown(drinks, format)} ${drinks.value < 1 ? 'of a standard drink' : 'standard drinks'}`
+}
+
+interface Size {
+  readonly country: CountryId
+  readonly drink: DrinkSize
+}
+
+const sizeWords = ({ drinkG, pureMl }: DrinkSize, format: Format): string =>
+  pureMl === null
+    ? `${format.plain(drinkG)}${NBSP}g of alcohol`
+    : `${format.plain(pureMl)}${NBSP}ml of pure alcohol, about ${format.plain(drinkG)}${NBSP}g`
+
+/** What `/serving` says. */
+export const servingSentences = {
+  headlines: {
+    serving: (
+      values: {
+        readonly pourMl: Measured
+        readonly abvPercent: Measured
+        readonly ethanolG: Measured
+        /** Null where the size of a drink there is not known. */
+        readonly counted: { readonly drinks: Measured; readonly country: CountryId } | null
+      },
+      format: Format,
+    ) => {
+      const { counted } = values
+      const glass = `${format.volume(values.pourMl)} at ${format.strength(values.abvPercent)}`
+      const drinks =
+        counted === null ? '' : `, ${drinkCount(counted.drinks, format)} in ${countryNames[counted.country]}`
+      return `${glass} hold about ${grams(values.ethanolG, format)} of alcohol${drinks}.`
+    },
+  },
+
+  rows: {
+    pure_alcohol: () => 'Alcohol',
+    standard_drink: () => 'Standard drink',
+    drinks: () => 'Drinks in it',
+  },
+
+  cells: {
+    alcohol_spread: ({ massG }: { readonly massG: Measured }, format: Format) =>
+      `${grams(massG, format)} ± ${spread(massG, format)}${NBSP}g`,
+    standard_drink: ({ country, drink }: Size, format: Format) =>
+      `${sizeWords(drink, format)} in ${countryNames[country]}${cited(drink)}`,
+    drinks: ({ drinks }: { readonly drinks: Measured }, format: Format) =>
+      `${shown(drinks, format)} ± ${spread(drinks, format)}`,
+  },
+
+  notes: {
+    guidance: ({ country, guidance }: { readonly country: CountryId; readonly guidance: Guidance }, format: Format) => {
+      const who =
+        country === 'who' ? 'The World Health Organization tells adults' : `Adults in ${countryNames[country]} are told`
+      return `${who}: ${guidanceWords(guidance, format)}${cited(guidance)}.`
+    },
+    no_guidance: ({ country }: { readonly country: CountryId }) =>
+      `I have no official guidance on record for ${countryNames[country]}.`,
+    no_drink_size: ({ country }: { readonly country: CountryId }) =>
+      `I have no standard drink on record for ${countryNames[country]}, so I give grams only.`,
+    unknown_country: ({ typed, nearest }: { readonly typed: string; readonly nearest: CountryId | null }) =>
+      `I know no standard drink for “${typed}”, so I give grams only.${nearest === null ? '' : ` Did you mean ${countryNames[nearest]}?`}`,
+    own_country: ({ code }: { readonly code: string }) =>
+      `You named no country, so I took ${countryInSentence(code)}, as in your /settings.`,
+    own_country_unknown: ({ code }: { readonly code: string }) =>
+      `I know no standard drink for ${countryInSentence(code)}, the country in your /settings, so I give grams only.`,
+    one_glass: (
+      values: {
+        readonly heavyG: number
+        readonly dangerousG: number
+        readonly adultKg: number
+        readonly gPerL: number
+      },
+      format: Format,
+    ) => {
+      const { heavyG, dangerousG, adultKg, gPerL } = values
+      return (
+        `In one go ${format.plain(heavyG)} g of alcohol or more is heavy drinking (World Health Organization).` +
+        ` From about ${format.plain(dangerousG)} g an adult of ${format.plain(adultKg)} kg comes near ${format.plain(gPerL, 1)} g in a litre of blood, where life is in danger (both from memory, please check).`
+      )
+    },
+    name_a_country: () => 'Name a country, as in country:Italy, and I count its standard drinks too.',
+  },
+
+  cautions: {
+    dangerous_glass: () =>
+      `Never drink that in one go: it can kill, and far less can kill a child. ${ifDrunk()} Don’t leave them to sleep it off.`,
+    heavy_glass: () => 'That’s heavy drinking in one glass. Share it out, or pour much less.',
+    neat_spirit: () =>
+      'Spirit this strong burns mouth and throat and poisons fast: never drink or serve it undiluted (from memory, please check).',
+    law_and_doctor: () =>
+      'None in pregnancy or when trying for a baby, none before driving, swimming or working with machines, none for anybody under age;' +
+      ' with medicines, liver disease or a past dependence ask a doctor or pharmacist. The law where you are comes before anything said here.',
+  },
+
+  actions: {
+    count_in: ({ country }: { readonly country: CountryId }) => `Count it in ${countryNames[country]}`,
+  },
+}

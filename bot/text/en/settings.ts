@@ -1,0 +1,139 @@
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import { weekdayOf } from '../../../core/quantity/time/weekday-date.ts'
+import type { Kitchen } from '../kitchen.ts'
+import { countryByCode, dayText, listed, WEEKDAYS } from './words.ts'
+
+const unitNames: Readonly<Record<Kitchen, string>> = { metric: 'metric', us: 'US', imperial: 'imperial' }
+
+const chosenUnits = (units: Kitchen | null): string => (units === null ? 'units as typed' : `${unitNames[units]} units`)
+
+const chosenCountry = (country: string | null): string =>
+  country === null ? 'no country' : `country ${countryByCode(country)}`
+
+const chosenZone = (zone: string | null): string => (zone === null ? 'no time zone of your own' : `time zone ${zone}`)
+
+/** What `/settings` says. */
+export const settingsSentences = {
+  headlines: {
+    /** What was chosen just now; null where a choice was taken back. */
+    settings: ({
+      units,
+      country,
+      zone,
+    }: {
+      readonly units?: Kitchen | null
+      readonly country?: string | null
+      readonly zone?: string | null
+    }) => {
+      const chosen = [
+        ...(units === undefined ? [] : [chosenUnits(units)]),
+        ...(country === undefined ? [] : [chosenCountry(country)]),
+        ...(zone === undefined ? [] : [chosenZone(zone)]),
+      ]
+      return chosen.length === 0 ? 'These are your settings.' : `Noted: ${listed(chosen)}.`
+    },
+  },
+
+  rows: {
+    settings_units: () => 'Units',
+    settings_country: () => 'Country',
+    settings_zone: () => 'Time zone',
+  },
+
+  cells: {
+    settings_units: ({ units }: { readonly units: Kitchen | null }) => {
+      if (units === null) return 'as you type them'
+      return units === 'metric' ? unitNames.metric : `${unitNames[units]}, metric beside it`
+    },
+    settings_country: ({ country }: { readonly country: string | null }) =>
+      country === null ? 'none' : countryByCode(country),
+    settings_zone: (values: {
+      readonly zone: string
+      readonly isAssumed: boolean
+      readonly day: CalendarDay
+      readonly minutes: number
+    }) =>
+      `${values.zone}${values.isAssumed ? ' (assumed)' : ''}, where it is ${isoTime(values.minutes)} on ${WEEKDAYS[weekdayOf(values.day)]} ${dayText(values.day)}`,
+  },
+
+  notes: {
+    settings_zone_assumed: () =>
+      'You chose no time zone. To go by a city near you, type for example /settings zone:Rome',
+    settings_no_country: () =>
+      'country: decides how I read dates such as 6/7, whose standard drinks I count and whose law I look at.',
+    settings_zone_ahead: () => 'What is written of your jars keeps its days; what is still to come goes by this zone.',
+  },
+}
+
+/** Help for `/settings`. */
+export const settingsText = {
+  summary: 'Your units, country and time zone: shows them, or changes those you give',
+  options: {
+    units: 'Measures of every reply: metric, us or imperial; “as typed” follows what you type',
+    country: 'Where you live, for dates, standard drinks and law: Italy, GB; none takes it back',
+    zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; default takes it back',
+  },
+  examples: ['/settings units:metric country:Italy zone:Rome', '/settings units:as typed'],
+}
+
+const counted = (count: number, one: string, many: string): string => (count === 1 ? `1 ${one}` : `${count} ${many}`)
+
+interface Stored {
+  /** All of them. */
+  readonly jars: number
+  /** Of these emptied or thrown away. */
+  readonly finished: number
+  /** Of these no list shows: their start was taken back. */
+  readonly undone: number
+  readonly entries: number
+}
+
+/** `2 jars (and 1 in the notebook, 1 taken back) with 14 entries`. */
+function jarsText({ jars, finished, undone, entries }: Stored): string {
+  if (jars === 0) return 'no jar'
+  const running = jars - finished - undone
+  const others = [
+    ...(finished > 0 ? [`${finished} in the notebook`] : []),
+    ...(undone > 0 ? [`${undone} taken back`] : []),
+  ].join(', ')
+  const shown = running === 0 ? 'no running jar' : counted(running, 'jar', 'jars')
+  const more = others === '' ? '' : ` (${running === 0 ? 'but' : 'and'} ${others})`
+  return `${shown}${more} with ${counted(entries, 'entry', 'entries')}`
+}
+
+/** What `/forget` says. */
+export const forgetSentences = {
+  headlines: {
+    forget_ask: (
+      values: Stored & { readonly settings: number; readonly reminders: number; readonly shares: number },
+    ) => {
+      const parts = [
+        jarsText(values),
+        ...(values.settings > 0 ? [counted(values.settings, 'setting', 'settings')] : []),
+        ...(values.reminders > 0 ? [counted(values.reminders, 'waiting reminder', 'waiting reminders')] : []),
+        ...(values.shares > 0 ? [counted(values.shares, 'share', 'shares')] : []),
+        'every copy of them, and every file that I made for you here',
+      ]
+      return `This would erase for good all that I keep about you: ${listed(parts)}. Nothing is erased yet.`
+    },
+    forgotten: (values: Stored & { readonly copies: number; readonly files: number }) => {
+      const copies = values.copies === 0 ? 'there were no copies' : `${counted(values.copies, 'copy', 'copies')} too`
+      const files = values.files === 0 ? '' : `, and ${counted(values.files, 'file', 'files')} that I had saved for you`
+      return `Erased: ${jarsText(values)}, and your settings; ${copies}${files}. I keep nothing about you any more.`
+    },
+    forget_one_jar: ({ name, line }: { readonly name: string; readonly line: string }) =>
+      `${name} is one jar, and /forget is for everything: ${line} throws that one away. Nothing is erased.`,
+    not_forgotten: () => 'Nothing was erased.',
+  },
+  notes: {
+    forget_changed: () =>
+      'That button named something else than you have now, so it erased nothing; this is what would go.',
+    forget_in_full: ({ typed }: { readonly typed: string }) =>
+      `“${typed}” erases nothing. Only /forget confirm:yes, typed in full, erases.`,
+    forget_not_one_jar: () => 'To be rid of one jar only, type /jar discard and its name; it stays in /notebook.',
+  },
+  actions: {
+    forget_all: () => 'Erase everything',
+  },
+}

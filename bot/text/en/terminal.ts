@@ -1,0 +1,122 @@
+import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
+import type { StorageProblems } from '../../../store/storage-error.ts'
+import { writeLine } from '../../chat/grammar/write-line.ts'
+import type { Format } from '../format.ts'
+import { listed } from './words.ts'
+
+/** Which nightly copy stands in for a person's file, and the line that puts it back. */
+export const copyBack = ({ userId, day }: { readonly userId: string; readonly day: string | null }): string =>
+  day === null
+    ? 'No copy of it holds a jar. Only npm start makes copies, when it starts and every night.'
+    : `The copy of ${day} still holds jars. To have it back, end me and type: npm run doctor -- restore ${userId} ${day}`
+
+/** The line that shows what became of something. */
+const look = (jar: string | undefined): string => (jar === undefined ? '/jar list' : writeLine('jar show', jar))
+
+export type StorageSentences = {
+  readonly [Key in keyof StorageProblems]: (values: StorageProblems[Key], format: Format) => string
+}
+
+/** What was wrong with the folder of data, and what to do about it: at the terminal, where the folder is. */
+export const storageProblems: StorageSentences = {
+  locked: ({ folder, host, pid, isHere }) =>
+    isHere
+      ? `Another Larderbell (process ${pid}) works on the jars in ${folder}. Use that one, or end it first. Nothing was changed.`
+      : `A Larderbell on ${host} (process ${pid}) works on the jars in ${folder}. End it there first. If it's gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock. Nothing was changed.`,
+  no_rights: ({ path }) =>
+    `I'm not allowed to read or write ${path}, so nothing was changed. Give me the rights to it.`,
+  disk_full: ({ path }) => `The disk that holds ${path} is full, so nothing was changed. Make room and say it again.`,
+  disk_failed: ({ path, code }) => `The disk failed at ${path} (${code}), so nothing was changed. Say it again.`,
+  unsure: ({ path, code, jar, isRemembered }) =>
+    `The disk failed at ${path} (${code}) just as I wrote that down, so it may be kept or not. Look with ${look(jar)}${
+      isRemembered === true ? ". You can say it again: I won't write it twice." : ' before you say it again.'
+    }`,
+  half_erased: ({ path, code }) =>
+    `The disk failed at ${path} (${code}) while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I'll erase the rest.`,
+  too_large: ({ mostBytes }) =>
+    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what's there, type /notebook export:json`,
+  newer_version: ({ path, version, known }) =>
+    `${path} was written by a newer Larderbell (version ${version}, I know up to ${known}). Nothing was changed. Update me.`,
+  unreadable: ({ path, userId, day }) =>
+    `${path} cannot be read and could not be set aside either, so nothing was changed. ${copyBack({ userId, day })}`,
+  no_copy: ({ userId, day, days }) => {
+    const none = `There's no copy of ${userId} of ${day}, so nothing was changed.`
+    const [latest] = days
+    return latest === undefined
+      ? `${none} There's none of another day either.`
+      : `${none} There's one of ${listed(days)}. For the latest, type: npm run doctor -- restore ${userId} ${latest}`
+  },
+  bad_copy: ({ path }) => `The copy ${path} cannot be read, so nothing was changed. Take that of another day.`,
+  bad_user_id: () => "I don't know who that is, so I keep nothing for them.",
+  closed: () => "I'm shutting down and write nothing any more. Say it again when I'm back.",
+}
+
+/** Whoever keeps the bot running reads its log, which names everything. */
+const TELL = 'Tell whoever runs me.'
+
+/** The same where others are, who shall read no path, no process and no host. */
+export const storageInDiscord: StorageSentences = {
+  locked: () => `Another copy of me is looking after the jars, so nothing was changed. ${TELL}`,
+  no_rights: () => `I can't get at your jars just now, so nothing was changed. ${TELL}`,
+  disk_full: () => `My disk is full, so nothing was changed. ${TELL}`,
+  disk_failed: () => 'My disk failed just now, so nothing was changed. Please say it again.',
+  unsure: ({ jar }) =>
+    `My disk failed just as I wrote that down, so it may be kept or not. Look with ${look(jar)}. You can say it again: I won't write it twice.`,
+  half_erased: () =>
+    "My disk failed while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I'll erase the rest.",
+  too_large: ({ mostBytes }) =>
+    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what's there, type /notebook export:json`,
+  newer_version: () => `Your jars were written by a newer me, so I left them as they are. ${TELL}`,
+  unreadable: ({ day }, format) =>
+    day === null
+      ? `I can't read your jars, so I left everything as it is. ${TELL}`
+      : `I can't read your jars, so I left everything as it is. There's a copy of ${format.day(dayFromIso(day))}. ${TELL}`,
+  no_copy: ({ day }, format) => `There's no copy of your jars of ${format.day(dayFromIso(day))}.`,
+  bad_copy: () => `I can't read that copy of your jars. ${TELL}`,
+  bad_user_id: () => "I don't know who you are, so I keep nothing for you.",
+  closed: () => "I'm shutting down and write nothing any more. Say it again when I'm back.",
+}
+
+/** The terminal's own words: greeting, help, usage and the marks around a reply. */
+export const consoleText = {
+  prompt: () => 'larderbell> ',
+  greeting: ({ example }: { example: string }) => [
+    'Larderbell works out homemade liqueurs: how much of what, and what comes out.',
+    `Try: ${example}`,
+    'To have me in Discord, set DISCORD_TOKEN (see the README) and start me again.',
+    '/help lists the commands, Tab completes them, /quit leaves.',
+  ],
+  remindersElsewhere: ({ folder, pid, host, isHere }: StorageProblems['locked']) =>
+    isHere
+      ? `Reminders come from the other Larderbell that works on your jars (process ${pid}). Here you can look, not change.`
+      : `Reminders come from the Larderbell on ${host} that works on your jars. Here you can look, not change. If it's gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock.`,
+  setAside: ({ file, day, folder, userId }: { file: string; day: string | null; folder: string; userId: string }) =>
+    `The file with your jars could not be read: I kept it as ${folder}/users/${file} and began a new one. ${copyBack({ userId, day })}`,
+  tokenShown: () => 'Others on this machine can read the token in .env. To keep it to yourself, type: chmod 600 .env',
+  noReminders: ({ sentence }: { sentence: string }) => `No reminders come for now: ${sentence}`,
+  goodbye: () => 'Goodbye.',
+  caution: (text: string) => `Caution: ${text}`,
+  fileSaved: ({ path }: { path: string }) => `Written to ${path}`,
+  fileFailed: ({ name, code }: { name: string; code: string | null }) => {
+    if (code === null) return `The file ${name} could not be made; the answer holds without it.`
+    const why = code === 'ENOSPC' ? 'the disk is full' : code === 'EACCES' ? 'I may not write there' : code
+    return `The file ${name} could not be written into the folder of data: ${why}.`
+  },
+  next: () => 'Next you can type:',
+  action: (label: string, line: string) => `${label}: ${line}`,
+  atLine: (number: number, sentence: string) => `Line ${number}: ${sentence}`,
+  commands: () => 'Commands',
+  more: () => '/help and the name of a command shows its options. A value may hold spaces; quotes keep it whole.',
+  options: () => 'Options',
+  option: (text: string, required: boolean) => (required ? text : `${text} (may be left out)`),
+  examples: () => 'Examples',
+  usage: ({ example }: { example: string }) => [
+    `npm run -s ask -- '${example}'   answers one command`,
+    'npm run -s ask -- -   answers every line of standard input; blank lines and lines that begin with # are skipped',
+    'npm run -s ask -- /help   lists the commands',
+    '--json   prints one JSON object a line, errors too',
+    '--now 2026-12-24T18:00:00Z   takes that instant for now',
+  ],
+}
+
+export type ConsoleText = typeof consoleText

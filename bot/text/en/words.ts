@@ -1,0 +1,331 @@
+import type { PlantState } from '../../../core/botanical/botanical.ts'
+import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { CountryId } from '../../../core/label/country.ts'
+import { countryNamed } from '../../../core/label/parse-country.ts'
+import type { FreezerState } from '../../../core/liquid/freezer.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { dayFromIso, daysBetween, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Format } from '../format.ts'
+
+/** Pieces that several sentences share. */
+export const inFreezer: Readonly<Record<FreezerState, string>> = {
+  liquid: 'stays liquid in the freezer',
+  borderline: 'may turn slushy in the freezer',
+  slush: 'turns to slush in the freezer',
+  solid: 'freezes hard in the freezer',
+}
+
+/** `an` before 8, 11, 18, 80 to 89 and so on, as they are said, else `a`. */
+export const articleOf = (number: string): 'a' | 'an' => (/^(?:8|1[18](?!\d))/.test(number) ? 'an' : 'a')
+
+/** `a`, `a and b`, `a, b and c`. */
+export const listed = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
+
+/** `twice`, `3 times`. */
+export const timesText = (count: number): string => (count === 2 ? 'twice' : `${count} times`)
+
+export const MONTHS = 'January February March April May June July August September October November December'.split(' ')
+
+/** From Monday on. */
+export const WEEKDAYS = 'Monday Tuesday Wednesday Thursday Friday Saturday Sunday'.split(' ')
+
+/** `9 December 2026`. */
+export const dayText = ({ year, month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]} ${year}`
+
+const longMonth = (month: number): string => MONTHS[month - 1] ?? ''
+
+/** The year only where it is not this one. */
+const written = (iso: IsoDay, today: IsoDay, monthName: (month: number) => string): string => {
+  const { year, month, day } = dayFromIso(iso)
+  const ofYear = year === dayFromIso(today).year ? '' : ` ${year}`
+  return `${day} ${monthName(month)}${ofYear}`
+}
+
+/** `9 December`; `9 January 2027` where that is another year. */
+export const dayWords = (iso: IsoDay, today: IsoDay, format: Format): string =>
+  format.day(dayFromIso(iso), written(iso, today, longMonth))
+
+/** `9 Dec`. */
+export const shortDayWords = (iso: IsoDay, today: IsoDay, format: Format): string =>
+  format.day(
+    dayFromIso(iso),
+    written(iso, today, (month) => longMonth(month).slice(0, 3)),
+  )
+
+/** `today`, `tomorrow`, `on 9 December`. */
+export function onDay(iso: IsoDay, today: IsoDay, format: Format, words: typeof dayWords = dayWords): string {
+  const ahead = daysBetween(dayFromIso(iso), dayFromIso(today))
+  if (ahead === 0) return 'today'
+  return ahead === 1 ? 'tomorrow' : `on ${words(iso, today, format)}`
+}
+
+/** `1 day`, `12 days`. */
+export const daysWords = (count: number): string => `${count} ${count === 1 ? 'day' : 'days'}`
+
+/** A note between quotation marks that none of its own can close. */
+export const noteText = (note: string): string => `“${note.replace(/[“”]/g, '"')}”`
+
+/** One of what is counted and several, where the catalogue's name is that of the pieces and of nothing else. */
+const COUNTED: Readonly<Record<string, readonly [one: string, several: string]>> = {
+  apple: ['apple', 'apples'],
+  apricot_dried: ['dried apricot', 'dried apricots'],
+  banana: ['banana', 'bananas'],
+  brazil_nut: ['Brazil nut', 'Brazil nuts'],
+  cardamom: ['cardamom pod', 'cardamom pods'],
+  cherry_plum: ['cherry plum', 'cherry plums'],
+  citrus_leaf: ['citrus leaf', 'citrus leaves'],
+  clove: ['clove', 'cloves'],
+  coffee_whole: ['coffee bean', 'coffee beans'],
+  cornelian_cherry: ['cornelian cherry', 'cornelian cherries'],
+  date: ['date', 'dates'],
+  fig: ['fig', 'figs'],
+  fig_dried: ['dried fig', 'dried figs'],
+  gooseberry: ['gooseberry', 'gooseberries'],
+  green_walnut: ['green walnut', 'green walnuts'],
+  guava: ['guava', 'guavas'],
+  habanero: ['habanero', 'habaneros'],
+  hazelnut: ['hazelnut', 'hazelnuts'],
+  jalapeno: ['jalapeño', 'jalapeños'],
+  juniper: ['juniper berry', 'juniper berries'],
+  kiwi: ['kiwi', 'kiwis'],
+  kumquat: ['whole kumquat', 'whole kumquats'],
+  lemongrass: ['lemongrass stalk', 'lemongrass stalks'],
+  loquat: ['loquat', 'loquats'],
+  lychee: ['lychee', 'lychees'],
+  mango: ['mango', 'mangoes'],
+  myrtle_berries: ['myrtle berry', 'myrtle berries'],
+  passion_fruit: ['passion fruit', 'passion fruit'],
+  pear: ['pear', 'pears'],
+  pecan: ['pecan', 'pecans'],
+  persimmon: ['persimmon', 'persimmons'],
+  prune: ['prune', 'prunes'],
+  quince: ['quince', 'quinces'],
+  raisin: ['raisin', 'raisins'],
+  raspberry: ['raspberry', 'raspberries'],
+  rhubarb_stalk: ['rhubarb stalk', 'rhubarb stalks'],
+  rosehip: ['rosehip', 'rosehips'],
+  sage: ['sage leaf', 'sage leaves'],
+  sloe: ['sloe', 'sloes'],
+  sour_cherry: ['sour cherry', 'sour cherries'],
+  strawberry: ['strawberry', 'strawberries'],
+  sweet_cherry: ['sweet cherry', 'sweet cherries'],
+  tomato: ['tomato', 'tomatoes'],
+  vanilla: ['vanilla pod', 'vanilla pods'],
+}
+
+/** `vanilla pod` of one of it; null of what may have been counted in sticks or sprigs. */
+export const countedName = (id: string, count: number): string | null => COUNTED[id]?.[count <= 1 ? 0 : 1] ?? null
+
+/** `9 December`, where the year is said beside it. */
+const shortDay = ({ month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]}`
+
+const isSameDay = (one: CalendarDay, other: CalendarDay): boolean => dayText(one) === dayText(other)
+
+/** `from 9 to 25 December 2026`; one day where both are the same. */
+export const daysText = (from: CalendarDay, to: CalendarDay, format: Format): string => {
+  if (isSameDay(from, to)) return `on ${format.day(to)}`
+  const start = from.year !== to.year ? dayText(from) : from.month !== to.month ? shortDay(from) : `${from.day}`
+  return `from ${format.day(from, start)} to ${format.day(to)}`
+}
+
+/** The plant's name within a sentence. */
+export const plantName = (id: string): string => {
+  const { title } = botanicalById(id).names
+  return `${title.charAt(0).toLowerCase()}${title.slice(1)}`
+}
+
+/** A plant that goes in after the first day. */
+export interface LaterSaid {
+  readonly id: string
+  readonly day: CalendarDay
+}
+
+/** `coffee beans, whole on 17 September 2026`. */
+export const laterListed = (later: readonly LaterSaid[], format: Format): string =>
+  listed(later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`))
+
+export interface PlantSaid {
+  readonly id: string
+  readonly massG: Measured
+  /** Fruit or pieces: counted, or as many as to buy for the zest; null where it is weighed. */
+  readonly count: number | null
+  /** True where the zest of whole fruit is meant. */
+  readonly ofZest: boolean
+}
+
+/** A plant that is not in the catalogue, in the maker's own words. */
+export interface UnknownSaid {
+  readonly id: null
+  readonly name: string
+  readonly massG: Measured
+}
+
+/** `“meadowsweet”`. */
+export const unknownName = (name: string): string => `“${name.replace(/[“”]/g, '"')}”`
+
+/** Of a plant that may not be one of the catalogue's. */
+export const nameText = ({ id, name }: { readonly id: string | null; readonly name: string }): string =>
+  id === null ? unknownName(name) : plantName(id)
+
+/** `84 g ginger root`, `lemon peel (zest) of 8 fruit = 80 g`, `5 cloves = 0.45 g`, `2 × mint leaves = 4 g`. */
+export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
+  if (plant.id === null) return `${format.mass(plant.massG)} ${unknownName(plant.name)}`
+  const { id, massG, count, ofZest } = plant
+  const [mass, name] = [format.mass(massG), plantName(id)]
+  if (count === null) return `${mass} ${name}`
+  const times = format.plain(count, 1)
+  if (ofZest) return `${name} of ${times} fruit = ${mass}`
+  const counted = countedName(id, count)
+  return counted === null ? `${times} × ${name} = ${mass}` : `${times} ${counted} = ${mass}`
+}
+
+export interface SpiritSaid {
+  readonly amount: Measured
+  readonly by: 'volume' | 'mass'
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+}
+
+/** `700 ml of 75.5 % vol spirit`, `500 ml of 28 % vol with 250 g/L of sugar`. */
+export const spiritText = ({ amount, by, abvPercent, sugarGPerL }: SpiritSaid, format: Format): string => {
+  const poured = `${by === 'mass' ? format.mass(amount) : format.volume(amount)} of ${format.strength(abvPercent)}`
+  return sugarGPerL.value === 0 ? `${poured} spirit` : `${poured} with ${format.sweetness(sugarGPerL)} of sugar`
+}
+
+/** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
+export const vesselText = (volumeMl: number, format: Format): string =>
+  volumeMl >= 1000 ? `${format.plain(volumeMl / 1000, 2)}\u00a0l` : `${format.plain(volumeMl, 0)}\u00a0ml`
+
+export interface BottlesSaid {
+  readonly count: number
+  readonly volumeMl: number
+}
+
+/** `4 bottles of 500 ml`; empty where none is filled. */
+export const bottlesText = (bottles: readonly BottlesSaid[], format: Format): string =>
+  bottles
+    .filter(({ count }) => count > 0)
+    .map(({ count, volumeMl }) => `${count} ${count === 1 ? 'bottle' : 'bottles'} of ${vesselText(volumeMl, format)}`)
+    .join(' and ')
+
+export type InJar = Ingredients
+
+/** A plant as it went in; counted fruit are taken for their zest where the catalogue knows it. */
+export const plantInText = ({ id, name, massG, count }: PlantIn, format: Format): string => {
+  const said =
+    id === null ? { id, name, massG } : { id, massG, count, ofZest: botanicalById(id).zestGPerFruit !== null }
+  return plantText(said, format)
+}
+
+/** `later: 80 g coffee beans, whole on 14 December 2026`, a part for each day. */
+const laterTexts = (plants: readonly PlantIn[], format: Format): readonly string[] => {
+  const days = [...new Set(plants.flatMap(({ addOn }) => addOn ?? []))].sort()
+  return days.map((day) => {
+    const texts = plants.filter(({ addOn }) => addOn === day).map((plant) => plantInText(plant, format))
+    return `later: ${listed(texts)} on ${format.day(dayFromIso(day))}`
+  })
+}
+
+/** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */
+export const inJarText = ({ plants, spirits, waterG, sugarG }: InJar, format: Format): string => {
+  const now = [
+    ...spirits.map((spirit) => spiritText(spirit, format)),
+    ...plants.filter(({ addOn }) => addOn === null).map((plant) => plantInText(plant, format)),
+    ...(waterG.value > 0 ? [`${format.mass(waterG)} water`] : []),
+    ...(sugarG.value > 0 ? [`${format.mass(sugarG)} sugar`] : []),
+  ].join(' + ')
+  return [now, ...laterTexts(plants, format)].join('; ')
+}
+
+/** A name of a person or a place keeps its capital: `Earl Grey tea`. */
+const PROPER = /^\p{Lu}\p{Ll}+ \p{Lu}/u
+
+/** As a cook calls it, which can be typed: `dried chilli`, `Ceylon cinnamon`, `star anise`. */
+export function cookName(id: string, state?: PlantState): string {
+  const { names, form } = botanicalById(id)
+  const [noun = '', ...kinds] = names.title.replace(/ \(.*?\)/, '').split(', ')
+  const name = [...kinds, PROPER.test(noun) ? noun : noun.charAt(0).toLowerCase() + noun.slice(1)].join(' ')
+  return state === undefined || state === form.state ? name : `${state} ${name}`
+}
+
+/** As they stand after “in”. */
+export const countryNames: Readonly<Record<CountryId, string>> = {
+  us: 'the United States',
+  uk: 'the United Kingdom',
+  ireland: 'Ireland',
+  italy: 'Italy',
+  france: 'France',
+  germany: 'Germany',
+  spain: 'Spain',
+  australia: 'Australia',
+  new_zealand: 'New Zealand',
+  canada: 'Canada',
+  japan: 'Japan',
+  austria: 'Austria',
+  iceland: 'Iceland',
+  mexico: 'Mexico',
+  argentina: 'Argentina',
+  chile: 'Chile',
+  hong_kong: 'Hong Kong',
+  india: 'India',
+  poland: 'Poland',
+  sweden: 'Sweden',
+  denmark: 'Denmark',
+  switzerland: 'Switzerland',
+  who: 'the count of the World Health Organization',
+  portugal: 'Portugal',
+  netherlands: 'the Netherlands',
+  belgium: 'Belgium',
+  norway: 'Norway',
+  finland: 'Finland',
+  south_korea: 'South Korea',
+  brazil: 'Brazil',
+  south_africa: 'South Africa',
+}
+
+/** Besides those in `country-names.ts`. */
+const WITH_ARTICLE = new Set('AE BS CC CF CK DO FK FO GM IM IO KM KY MH MP MV PH SB SC TC TF UM VG VI'.split(' '))
+
+/** What English calls the country of two letters (ISO 3166), standing alone: `Netherlands`. */
+export const countryByCode = (code: string): string =>
+  new Intl.DisplayNames(['en'], { type: 'region', fallback: 'code' }).of(code) ?? code
+
+/** The same within a sentence: `the Netherlands`. */
+export const countryInSentence = (code: string): string => {
+  const known = countryNamed(code)
+  if (known !== null) return countryNames[known.id]
+  return `${WITH_ARTICLE.has(code) ? 'the ' : ''}${countryByCode(code)}`
+}
+
+/** What Discord takes is 1024. */
+const LONGEST_ALT = 1000
+
+const shortenedTo = (text: string, length: number): string =>
+  text.length <= length ? text : `${text.slice(0, length - 1).replace(/[\uD800-\uDBFF]$/, '')}…`
+
+/** Sentences one after the other, as many as have room. */
+export const altText = (sentences: readonly string[]): string =>
+  shortenedTo(sentences.filter((sentence) => sentence !== '').join(' '), LONGEST_ALT)
+
+/** A list told as fully as there is room for, at last as many of its items before the rest is counted. */
+export function altList(
+  before: string,
+  tellings: readonly (readonly string[])[],
+  rest: (count: number) => string,
+): string {
+  const all = tellings.map((items) => `${before} ${items.join('; ')}.`)
+  const whole = all.find((text) => text.length <= LONGEST_ALT)
+  if (whole !== undefined) return whole
+  const items = tellings.at(-1) ?? []
+  const end = (count: number): string => `; ${rest(count)}.`
+  const room = LONGEST_ALT - before.length - end(items.length).length
+  let count = 0
+  for (let length = 0; count < items.length; count++) {
+    length += (items[count]?.length ?? 0) + 2
+    if (length > room) break
+  }
+  return `${before} ${items.slice(0, count).join('; ')}${end(items.length - count)}`
+}
