@@ -22,6 +22,8 @@ export interface LiquidProblems {
   }
   /** A hydrometer reading that no mixture of ethanol and water shows at this temperature. */
   reading_out_of_scale: { readonly readingPercent: number; readonly tempC: number }
+  /** No mixture of alcohol, water and sugar shows what was read; which reading is out of reach. */
+  readings_do_not_fit: { readonly reading: 'density' | 'brix' | 'boiled' }
   /** Alcohol and sugar together leave no room for water. */
   no_room_for_water: { readonly abvPercent: number; readonly sugarGPerL: number }
   /** A fault of ours: the solver was given a bracket without a root, or spent its steps. */

@@ -15,6 +15,8 @@ export type Wanted =
   | 'count'
   | 'plant'
   | 'part'
+  | 'hydrometer'
+  | 'brix'
 
 /** What a unit measures. */
 export type UnitKind = 'volume' | 'mass' | 'strength' | 'sweetness' | 'temperature' | 'span'
@@ -49,6 +51,8 @@ export interface QuantityProblems {
 
   /** `1,000 ml`: `choices` are texts that can be typed, each with one meaning. */
   readonly two_readings: { readonly typed: string; readonly choices: readonly [string, string] }
+  /** `14.5` of a hydrometer. */
+  readonly which_scale: { readonly typed: string; readonly choices: readonly [string, string, string] }
   /** `0.95` without a %. */
   readonly fraction_or_percent: { readonly typed: string; readonly choices: readonly [string, string] }
   /** `25 oz`: fluid ounces or a weight; `weight` is null where only a volume is taken. */

@@ -53,6 +53,12 @@ export interface Sweetness extends Typed {
   readonly statedGPerL: number | null
 }
 
+/**
+ * What is printed on a hydrometer: specific gravity against water, both at 20 °C or both at 60 °F; g/mL at 20 °C; Brix (sugar
+ * by mass at 20 °C); Baumé for liquids heavier than water; % vol of unsweetened spirit at 20 °C.
+ */
+export type StemScale = 'sg' | 'sg_60f' | 'g_per_ml' | 'brix' | 'baume' | 'percent'
+
 export interface Temperature extends Typed {
   readonly kind: 'temperature'
   readonly tempC: number

@@ -279,6 +279,12 @@ export const liquidProblems = {
     `No mixture of alcohol and water weighs ${format.plain(densityKgPerM3, 1)} g/L at ${format.temperature(exactly(tempC))}; they weigh ${format.plain(lowKgPerM3, 1)} to ${format.plain(highKgPerM3, 1)} g/L.`,
   reading_out_of_scale: ({ readingPercent, tempC }, format) =>
     `No mixture of alcohol and water makes a hydrometer show ${format.plain(readingPercent)} % vol at ${format.temperature(exactly(tempC))}; the strength has to come out from ${between(0, 100, '% vol', format)}.`,
+  readings_do_not_fit: ({ reading }) =>
+    ({
+      density: 'No liqueur shows what your hydrometer shows. Did it float free, and is the scale the right one?',
+      brix: 'No liqueur shows both of these. Is the refractometer’s reading at brix: and the other at hydrometer:?',
+      boiled: 'What’s left after boiling can’t be lighter than water. Is the second reading at after:?',
+    })[reading],
   no_room_for_water: ({ abvPercent, sugarGPerL }, format) =>
     `${format.plain(abvPercent, 1)} % vol and ${format.plain(sugarGPerL, 0)} g/L do not fit into one litre: pure alcohol and the sugar alone take more room than there is; lower one of them.`,
   no_sign_change: ({ low, high }, format) =>

@@ -29,6 +29,8 @@ const accepted: { readonly [Key in Wanted]: string } = {
   count: '0.1 to 10,000 pieces, such as 10 lemons or 1 stick cinnamon',
   plant: 'plants by weight or by the piece, such as 10 lemons or 30 g ginger',
   part: 'liquids joined with +, such as 750 ml 75.5% + 375 ml 40%',
+  hydrometer: 'what your hydrometer shows, such as 1.035, 8.7 Brix, 4.9 Baumé or 23%',
+  brix: 'what your refractometer shows, 0 to 85 Brix, such as 26.5',
 }
 
 /** The units, after "use". */
@@ -46,6 +48,8 @@ const units: { readonly [Key in Wanted]: string } = {
   count: 'pieces, such as 10 lemons',
   plant: 'g, kg, oz or lb, or pieces, such as 10 lemons',
   part: 'ml, cl, dl, l, cup, fl oz, pint, quart or gallon, or g, kg, lb; % for strength, g/L for sweetness',
+  hydrometer: 'SG, Brix, Baumé or %',
+  brix: 'Brix',
 }
 
 const names: { readonly [Key in Wanted]: string } = {
@@ -62,6 +66,8 @@ const names: { readonly [Key in Wanted]: string } = {
   count: 'count',
   plant: 'amount',
   part: 'amount',
+  hydrometer: 'hydrometer reading',
+  brix: 'Brix reading',
 }
 
 const kinds: { readonly [Kind in UnitKind]: string } = {
@@ -119,6 +125,8 @@ export const quantityProblems = {
 
   two_readings: ({ typed, choices: [one, other] }) =>
     `${inQuotes(typed)}: is that ${one} or ${other}? Type one of the two.`,
+  which_scale: ({ typed, choices: [brix, baume, percent] }) =>
+    `${inQuotes(typed)}: on which scale? Type ${brix}, ${baume} or ${percent}, as your hydrometer has it.`,
   fraction_or_percent: ({ typed, choices: [one, other] }) =>
     `${inQuotes(typed)}: is that ${one} or ${other}? Type ${one} or ${other}.`,
   ounces: ({ typed, fluid, weight }) =>

@@ -23,7 +23,8 @@ const BEYOND_END_PERCENT = 0.5
 const scaleDensityKgPerM3 = (percent: number, scaleC: number): number =>
   ethanolWaterDensityKgPerM3(massFractionFromAbv(percent, scaleC), scaleC)
 
-const stemDensityKgPerM3 = (percent: number, scaleC: number): number => {
+/** What a stem in % vol stands for at its own temperature, kg/m³; beyond its ends the scale goes on in a straight line. */
+export const stemDensityKgPerM3 = (percent: number, scaleC: number): number => {
   if (percent >= 0 && percent <= 100) return scaleDensityKgPerM3(percent, scaleC)
   const [end, inside] = percent < 0 ? [0, 0.1] : [100, 99.9]
   const atEnd = scaleDensityKgPerM3(end, scaleC)

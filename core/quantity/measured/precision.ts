@@ -1,4 +1,4 @@
-import type { Mass, Strength, Sweetness, Volume } from '../quantities.ts'
+import type { Mass, StemScale, Strength, Sweetness, Volume } from '../quantities.ts'
 import type { Measured } from './measured.ts'
 
 /** Half of a tool's 95 % interval, as shares of the reading or in its unit (DEVELOPERS.md, “Uncertainty”). */
@@ -16,6 +16,19 @@ export const tools = {
   /** A sweetness that somebody wrote down. */
   sweetnessShare: 0.02,
 } as const
+
+/** Half of a hydrometer's 95 % interval, in its scale's own unit: a good one is read to 0.001 of gravity. Common practice, no source. */
+export const stemPlusMinus: { readonly [Scale in StemScale]: number } = {
+  sg: 0.001,
+  sg_60f: 0.001,
+  g_per_ml: 0.001,
+  brix: 0.25,
+  baume: 0.15,
+  percent: tools.hydrometerPercent,
+}
+
+/** Half of a refractometer's 95 % interval, Brix: its line is seen to a fifth of a degree. Common practice, no source. */
+export const REFRACTOMETER_PLUS_MINUS_BRIX = 0.2
 
 const measured = (value: number, stated: number | null, halfDigit: number, tool: number): Measured => ({
   value,
