@@ -1,17 +1,18 @@
+import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
 import { contentsOf } from '../../core/jar/state/contents.ts'
+import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
+import { remindedJar } from '../../core/jar/tasks/reminded-jar.ts'
 import { type IsoDay, isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
+import { isSyrup } from '../../core/recipe/solve/syrup.ts'
 import type { Nudge, Person } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
 import { caution } from '../commands/calculate/outcome-reply.ts'
-import { isSyrup } from '../commands/calculate/syrup-reply.ts'
-import { plannedSyrup } from '../commands/jar/known/planned-syrup.ts'
-import { dangerCautions, isHeldBack } from '../commands/jar/record/jar-dangers.ts'
+import { dangerCautions } from '../commands/jar/record/jar-dangers.ts'
 import type { Message } from '../text/words.ts'
 import { type Asked, askedOf, byLastDay, KINDS } from './due-jars.ts'
 import { nudgeActions } from './nudge-actions.ts'
-import { jarSaid } from './nudge-jar.ts'
 import type { Now } from './prepare-nudge.ts'
 
 /** Shaking is asked for so often that its end is worth a sentence; these too say when they are the last. */
@@ -24,7 +25,7 @@ function headlineOf(asked: readonly Asked[], held: readonly string[], today: Iso
   const pressing = byLastDay(asked)
   const asides = pressing.filter(isStrainAside)
   const group = (duty: DutyKind, isAside: boolean, of: readonly Asked[]) =>
-    of.length === 0 ? [] : [{ duty, jars: of.map(jarSaid), isAside }]
+    of.length === 0 ? [] : [{ duty, jars: of.map(remindedJar), isAside }]
   const values = {
     asked: [
       ...group('strain', true, asides.filter(isLate)),

@@ -10,6 +10,7 @@ import {
 } from '../../../core/label/one-glass.ts'
 import { countryNamed, plainName, type TypedCountry } from '../../../core/label/parse-country.ts'
 import { serving } from '../../../core/label/serving.ts'
+import { isGlassToDilute } from '../../../core/liquid/neat.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
 import type { Action } from '../../chat/reply.ts'
@@ -19,8 +20,6 @@ import { portionOf } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { caution, measuredData, note, row } from './outcome-reply.ts'
 
-/** From this strength on it is a spirit to dilute, not to serve. Common practice, no source. */
-const NEAT_PERCENT = 60
 /** Codes of two or three letters are all near each other. */
 const LEAST_LETTERS = 4
 
@@ -129,7 +128,7 @@ export const servingCommand = defineCommand({
       ],
       cautions: [
         ...(danger === null ? [] : [caution(`${danger}_glass`)]),
-        ...(strength.abvPercent >= NEAT_PERCENT ? [caution('neat_spirit')] : []),
+        ...(isGlassToDilute(strength.abvPercent) ? [caution('neat_spirit')] : []),
         caution('law_and_doctor'),
       ],
       actions: actionsFor(input, meant),

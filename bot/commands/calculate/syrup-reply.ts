@@ -1,10 +1,11 @@
+import type { StrainedJar } from '../../../core/jar/state/strained-jar.ts'
+import { isDoubtfulInfusion } from '../../../core/liquid/neat.ts'
 import type { Mass, Strength, Volume } from '../../../core/quantity/quantities.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
-import type { Syrup } from '../../../core/recipe/solve/syrup.ts'
+import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import type { StrainedJar } from '../jar/known/strained-jar.ts'
 import type { Given } from '../options/fields.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import {
@@ -32,9 +33,6 @@ export interface Typed {
   readonly 'at-most'?: Given<Volume> | undefined
 }
 
-/** From this strength on a strained infusion of fresh plants is likely weaker than its maker thinks. */
-const NEAT_PERCENT = 85
-
 const heldNote = ({ name, contents }: StrainedJar): Message<'notes'> => {
   const { outcome, volume, strength } = contents
   const { volumeMl, abvPercent, sugarGPerL } = outcome
@@ -49,7 +47,7 @@ export const strengthNotes = (input: Typed, infusion: Portion): readonly Message
   }
   return infusion.abvAtC !== null
     ? []
-    : [note(infusion.abvPercent.value >= NEAT_PERCENT ? 'fresh_plants' : 'strained_strength')]
+    : [note(isDoubtfulInfusion(infusion.abvPercent.value) ? 'fresh_plants' : 'strained_strength')]
 }
 
 export const syrupData = (syrup: Syrup) => {
@@ -59,10 +57,6 @@ export const syrupData = (syrup: Syrup) => {
     ...measuredData({ waterMl, waterG, sugarG, syrupMl, syrupG, infusionMl }),
   }
 }
-
-/** Whether the water dissolves the sugar, so that a syrup can be made of them first. */
-export const isSyrup = ({ sugarG, waterG, dissolvesG }: Pick<Syrup, 'sugarG' | 'waterG' | 'dissolvesG'>): boolean =>
-  sugarG.value > 0 && waterG.value > 0 && dissolvesG === null
 
 /** What has to be said of the liquids and of the sugar, worst first. */
 export function syrupCautions(syrup: Syrup, infusion: Portion): readonly Message<'cautions'>[] {

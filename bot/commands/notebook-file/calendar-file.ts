@@ -1,5 +1,5 @@
+import { remindedJar } from '../../../core/jar/tasks/reminded-jar.ts'
 import type { ReplyFile } from '../../chat/reply.ts'
-import { jarSaid } from '../../reminders/nudge-jar.ts'
 import { clean } from '../../text/clean.ts'
 import type { Kitchen } from '../../text/kitchen.ts'
 import type { Message, Words } from '../../text/words.ts'
@@ -13,7 +13,7 @@ const headlineOf = ({ story, duty }: Coming): Message<'headlines'> => {
   return {
     group: 'headlines',
     key: 'nudge',
-    values: { asked: [{ duty: duty.kind, jars: [jarSaid({ story, duty })] }], held: [], today: duty.day },
+    values: { asked: [{ duty: duty.kind, jars: [remindedJar({ story, duty })] }], held: [], today: duty.day },
   }
 }
 

@@ -1,8 +1,8 @@
+import { isHeldBack } from '../../../core/jar/limits/judge-jar.ts'
 import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { Duty } from '../../../core/jar/tasks/duty.ts'
 import { untold } from '../../../store/due.ts'
 import type { Jar, Person } from '../../../store/person.ts'
-import { isHeldBack } from '../jar/record/jar-dangers.ts'
 
 /** A reminder that is still to come. */
 export interface Coming {

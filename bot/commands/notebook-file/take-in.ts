@@ -1,20 +1,20 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { newJarId } from '../../../core/jar/entry/new-jar-id.ts'
+import { withFreeName } from '../../../core/jar/record/freed-name.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { MOST_RUNNING } from '../../../core/jar/state/running-jars.ts'
 import { allDuties } from '../../../core/jar/tasks/duties.ts'
 import { dutySettings } from '../../../store/due.ts'
 import { type Jar, NOBODY, type Person, type Place, type Settings, type Share } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
 import type { LeftJar } from '../../chat/file-problems.ts'
-import { MOST_RUNNING } from '../jar/known/running.ts'
-import { freed } from '../jar/record/freed-name.ts'
 import { canonical } from '../options/stable-json.ts'
 import { MOST_SHARES } from '../share/new-share.ts'
 import { withoutAttempt } from './attempts.ts'
 import { MOST_JARS } from './import-limits.ts'
 import type { Notebook } from './notebook-file.ts'
 
-type Now = Pick<Context, 'nowMs' | 'zone' | 'assumedZone' | 'place'>
+type Now = Pick<Context, 'nowMs' | 'zone' | 'assumedZone' | 'place' | 'attempt'>
 
 /** What became of a notebook that was taken in. */
 export interface TakenIn {
@@ -69,7 +69,9 @@ function withoutNagging(jar: Jar, settings: Settings, { nowMs, assumedZone }: No
 /** Under a name that no other running jar has, the change an entry of its own; null where it has no place for that. */
 function named(jar: Jar, others: readonly Jar[], now: Now): Jar | null {
   try {
-    return { ...jar, entries: freed(jar.entries, others, now) }
+    const { nowMs: enteredMs, zone, attempt } = now
+    const entered = { enteredMs, zone, ...(attempt !== undefined && { attempt }) }
+    return { ...jar, entries: withFreeName(jar.entries, others, entered) }
   } catch (error) {
     if (error instanceof DomainError && error.problem === 'too_many_entries') return null
     throw error

@@ -1,8 +1,11 @@
+import type { ReadStrength } from '../../../core/jar/entry/entry.ts'
+import { massG as liquidMassG } from '../../../core/liquid/liquid.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, massG, sugarGPerL, volumeMl } from '../../../core/quantity/measured/precision.ts'
 import type { Mass, Strength, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
-import type { Portion } from '../../../core/recipe/portion.ts'
+import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
+import { propagate } from '../../../core/recipe/propagate.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Given } from './fields.ts'
 
@@ -32,6 +35,19 @@ export const portionOf = (
 }
 
 export const waterOf = (amount: Volume | Mass): Portion => portionOf(amount, null, null, 'label')
+
+/** Grams of water, poured or weighed; none where nothing was given. */
+export const waterG = (given: Given<Volume | Mass> | undefined): Measured =>
+  given === undefined
+    ? exactly(0)
+    : propagate({ poured: waterOf(given.is) }, ({ poured }) => ({ massG: liquidMassG(liquidOf(poured)) })).massG
+
+/** What a hydrometer showed of a strained liquid. */
+export const strengthRead = (strength: Strength): ReadStrength => ({
+  abvPercent: abvPercent(strength, 'hydrometer'),
+  abvAtC: strength.atC,
+  readsProof: strength.unit === 'proof',
+})
 
 /** Spirits and liqueurs, each with its strength: said beside it, or by the `strength:` option. */
 export function spiritPortions(

@@ -5,11 +5,17 @@ import { sugarState } from '../../../core/liquid/solubility.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Plan, PlanWish } from '../../../core/recipe/plan/plan.ts'
 import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
+import {
+  amountBesideUsual,
+  doseGPerL,
+  isUnusualSpirit,
+  NOTED_SUGAR_G,
+} from '../../../core/recipe/plan/unusual-amounts.ts'
+import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import type { Message } from '../../text/words.ts'
 import { note } from '../calculate/outcome-reply.ts'
-import { isSyrup } from '../calculate/syrup-reply.ts'
 import { caffeineNotes } from './caffeine-notes.ts'
-import { farNotes, isFarOff } from './far-notes.ts'
+import { farNotes } from './far-notes.ts'
 import type { PlanInput } from './plan-data.ts'
 
 type Note = Message<'notes'>
@@ -48,12 +54,11 @@ export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }:
 
 /** How the amounts stand to what is usual, and how they were come by. */
 export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
-  const { plants, unknown, ceilings, steep, spiritAbvPercent, steeping } = planned
-  const litres = steep.pouredMl / 1000
+  const { plants, ceilings, spiritAbvPercent, steeping } = planned
   const dosed = plants.map((plant) => ({
     ...plant,
-    isFar: isFarOff(plant, planned),
-    gPerL: plant.massG.value / litres,
+    gPerL: doseGPerL(plant, planned),
+    beside: amountBesideUsual(plant, planned),
   }))
   const capped = dosed.filter((each) => each.capped).map(({ botanical }) => botanical.id)
   const typical = plants
@@ -77,13 +82,13 @@ export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
     }),
     ...caffeineNotes(planned),
     ...farNotes(planned),
-    ...dosed.flatMap(({ botanical: { id, dose }, gPerL, capped, isFar }): readonly Note[] => [
-      ...when(!isFar && gPerL > dose.maxGPerL * 1.05 && !ceilings.warned.some((each) => each.id === id), {
+    ...dosed.flatMap(({ botanical: { id, dose }, gPerL, beside }): readonly Note[] => [
+      ...when(beside === 'more', {
         group: 'notes',
         key: 'plan_more_than_usual',
         values: { id, gPerL, limitGPerL: dose.maxGPerL },
       }),
-      ...when(!isFar && gPerL < dose.minGPerL * 0.95 && !capped && plants.length + unknown.length === 1, {
+      ...when(beside === 'less', {
         group: 'notes',
         key: 'plan_less_than_usual',
         values: { id, gPerL, limitGPerL: dose.minGPerL },
@@ -91,7 +96,7 @@ export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
     ]),
     ...dosed.flatMap(({ botanical: { id, spiritPercent } }) => {
       const percent = spiritAbvPercent.value
-      const isUnusual = percent > spiritPercent.max + 1 || percent < spiritPercent.min - 1
+      const isUnusual = isUnusualSpirit(percent, spiritPercent)
       const isTooStrong = percent > spiritPercent.max
       const values = { id, lowPercent: spiritPercent.min, highPercent: spiritPercent.max, isTooStrong }
       return when(isUnusual && !isDiluted, { group: 'notes', key: 'plan_spirit_usual', values })
@@ -132,7 +137,7 @@ export function jarNotes(plan: Plan): readonly Note[] {
   const isSlow = steeping.sugarG.value > 0 && sugarState(steep.jar) !== 'dissolved'
   return [
     ...when(isSlow, note('plan_sugar_slow')),
-    ...when(steep.plantSugarG.value >= 5, {
+    ...when(steep.plantSugarG.value >= NOTED_SUGAR_G, {
       group: 'notes',
       key: 'plan_fruit_sugar',
       values: { sugarG: steep.plantSugarG },

@@ -1,18 +1,12 @@
-import { KEEPS_ABV_PERCENT } from '../../../core/liquid/keeping.ts'
+import { keepsAYear } from '../../../core/liquid/keeping.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Plan, PlanWish } from '../../../core/recipe/plan/plan.ts'
 import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
+import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import type { Row } from '../../chat/reply.ts'
 import { outcomeRows, row } from '../calculate/outcome-reply.ts'
-import { isSyrup } from '../calculate/syrup-reply.ts'
 import type { plantsSaid } from './plan-data.ts'
-
-/** A strength of 40 % vol is one, whatever its last digit. */
-const ROUNDING = 1e-6
-
-/** Whether it is good for about a year in a cupboard, its bottles closed: from 20 % vol on. Common practice, no source. */
-export const keepsAYear = (abvPercent: number): boolean => abvPercent >= KEEPS_ABV_PERCENT - ROUNDING
 
 /** What goes into the jar, the days as far as they are known, and what comes out. */
 export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof plantsSaid>): readonly Row[] {

@@ -1,9 +1,10 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import { DomainError } from '../../../core/domain-error.ts'
+import { bottlesOfLeft } from '../../../core/jar/state/jar-bottles.ts'
 import type { Story } from '../../../core/jar/state/jar-state.ts'
+import { plannedSyrup } from '../../../core/jar/state/planned-syrup.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
-import { bottlesOfLeft } from '../../commands/jar/known/amounts.ts'
-import { plannedSyrup, sweetenOptions } from '../../commands/jar/known/planned-syrup.ts'
+import { sweetenOptions } from '../../commands/jar/known/sweeten-options.ts'
 import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../../text/en/discord.ts'
 import { type Asked, amountFields, FIELDS, type Filled, headOf } from './form.ts'
 

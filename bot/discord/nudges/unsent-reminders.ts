@@ -2,8 +2,8 @@ import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
+import { unsentOf, withoutUnsent } from '../../../store/unsent.ts'
 import type { Dispatch, Outcome } from '../../chat/execute.ts'
-import { unsentOf, withoutUnsent } from '../../commands/jar/known/unsent-reminders.ts'
 
 /** Says them itself. */
 const SAYS_ITSELF = 'jar list'

@@ -1,7 +1,9 @@
 import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
+import { ingredientsOf, ratingsOf, steepedDays } from '../../../core/jar/state/batch-facts.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
 import { isSamePlant, plantsTakenAsAdded } from '../../../core/jar/state/later-plants.ts'
+import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { strainWindow } from '../../../core/jar/tasks/steeping-series.ts'
 import { type ForGuests, forGuests } from '../../../core/label/for-guests.ts'
 import { abvPercent, sugarRoomMl, volumeMl } from '../../../core/liquid/liquid.ts'
@@ -9,8 +11,6 @@ import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber, isoOf } from '../../../core/quantity/time/day-number.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
-import { ingredientsOf, ratingsOf, steepedDays } from '../../commands/jar/known/batch-facts.ts'
-import type { JarView } from '../../commands/jar/view/jar-view.ts'
 
 export type MilestoneKind = 'started' | 'strained' | 'sweetened' | 'ready'
 

@@ -1,17 +1,16 @@
 import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Story } from '../../../core/jar/state/jar-state.ts'
-import { isTooStrongNeat } from '../../../core/jar/state/too-strong-neat.ts'
+import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { type ForGuests, forGuests } from '../../../core/label/for-guests.ts'
-import { keepingAt } from '../../../core/liquid/keeping.ts'
+import { keepingAt, keepsAYear } from '../../../core/liquid/keeping.ts'
+import { isTooStrongNeat } from '../../../core/liquid/neat.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { KEEPS_DAYS } from '../../../core/recipe/plan/schedule.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { ingredientsOf } from '../../commands/jar/known/batch-facts.ts'
-import type { JarView } from '../../commands/jar/view/jar-view.ts'
-import { keepsAYear } from '../../commands/plan/plan-rows.ts'
 import { isFlammable } from '../draw/flammable-mark.ts'
 
 export interface BottleLabelData extends ForGuests {
@@ -96,7 +95,7 @@ export function bottleLabelData(view: JarView, volumeMl: number | null): BottleL
     name: story.name,
     ...made,
     isFlammable: isFlammable(made.abvPercent),
-    isTooStrong: isTooStrongNeat(made.abvPercent),
+    isTooStrong: isTooStrongNeat(made.abvPercent.value),
     danger,
     volumeMl,
     bottled: story.bottled?.day ?? null,

@@ -1,9 +1,9 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
+import { isFinished, type JarView, type ShownTask, tasksNow } from '../../../core/jar/tasks/jar-view.ts'
 import { strainWindow } from '../../../core/jar/tasks/steeping-series.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
-import { isFinished, type JarTask, type JarView, tasksNow } from '../../commands/jar/view/jar-view.ts'
 import { readyOf } from '../card/batch-card-data.ts'
 
 export type Phase = 'steeping' | 'straining' | 'resting'
@@ -25,7 +25,7 @@ export interface ShelfJar {
   /** Null where it is not known. */
   readonly readyDay: number | null
   /** What it asks for, the most pressing first; what comes next where that is nothing. */
-  readonly tasks: readonly JarTask[]
+  readonly tasks: readonly ShownTask[]
   /** The worst that is wrong with it today. */
   readonly danger: DangerKind | null
 }

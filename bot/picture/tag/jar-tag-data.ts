@@ -1,9 +1,9 @@
 import type { Ingredients } from '../../../core/jar/entry/entry.ts'
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
+import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { ingredientsOf } from '../../commands/jar/known/batch-facts.ts'
-import type { JarView } from '../../commands/jar/view/jar-view.ts'
 import { isFlammable } from '../draw/flammable-mark.ts'
 
 export interface JarTagData {

@@ -1,5 +1,5 @@
 import type { HazardKey } from '../../../core/botanical/evidence/hazards.ts'
-import type { PlanHazard } from '../../commands/plan/plan-hazards.ts'
+import type { PlanHazard } from '../../../core/botanical/evidence/plan-hazards.ts'
 import { planNotes } from './plan.ts'
 import { listed, plantName } from './words.ts'
 

@@ -89,5 +89,8 @@ const dangerOf = ({ keeping, ...weak }: NotKeeping): Danger => ({ kind: keeping,
 /** Whether it must not be drunk, bottled or given away as it is. */
 export const isHeld = (dangers: readonly Danger[]): boolean => dangers.some(({ kind }) => kind !== 'undecided')
 
+/** Whether nothing of a jar is to be drunk, bottled or given away as it is. */
+export const isHeldBack = (story: Story): boolean => isHeld(judgeJar(story))
+
 /** Whether nothing makes it fit to drink. */
 export const isPoison = ({ kind }: Danger): boolean => kind === 'refused_plant' || kind === 'refused_spirit'

@@ -1,14 +1,8 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { editDistance } from '../../spelling/edit-distance.ts'
-import type { JarEntry } from '../entry/entry.ts'
 import { MOST_NAME_CHARACTERS, nameKey, plainNameKey } from '../entry/jar-name.ts'
-import { type Story, storyOf } from './jar-state.ts'
-
-interface Named {
-  readonly id: string
-  readonly entries: readonly JarEntry[]
-}
+import { type KeptJar, type Story, storyOf } from './jar-state.ts'
 
 interface Candidate<Jar> {
   readonly jar: Jar
@@ -22,7 +16,7 @@ interface Candidate<Jar> {
  * beginning that only one running jar has, or, where none has, only one that is done; accents may be left out.
  * Throws `no_jars`, or `no_such_jar` with the nearest name, or all that begin so.
  */
-export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
+export function findJar<Jar extends KeptJar>(typed: string, jars: readonly Jar[]): Jar {
   const candidates = jars.flatMap((jar): Candidate<Jar>[] => {
     const story = storyOf(jar.entries)
     return story === null ? [] : [{ jar, key: nameKey(story.name), name: story.name, ended: story.ended }]
@@ -45,7 +39,7 @@ export function findJar<Jar extends Named>(typed: string, jars: readonly Jar[]):
 }
 
 /** As `findJar`, for what takes away: a beginning is not enough. Throws `jar_begins_so` with the one that begins so. */
-export function findWhole<Jar extends Named>(typed: string, jars: readonly Jar[]): Jar {
+export function findWhole<Jar extends KeptJar>(typed: string, jars: readonly Jar[]): Jar {
   const jar = findJar(typed, jars)
   const { name } = storyOf(jar.entries)!
   if (typed.trim().startsWith('#') || plainNameKey(typed.trim()) === plainNameKey(name)) return jar

@@ -6,6 +6,12 @@ import { effective } from '../entry/standing-entries.ts'
 /** The entry of one kind. */
 export type Of<Kind extends HappeningKind> = Extract<HappeningEntry, { readonly kind: Kind }>
 
+/** A jar as it is kept: entries are never changed, only added. */
+export interface KeptJar {
+  readonly id: string
+  readonly entries: readonly JarEntry[]
+}
+
 /** A jar as its entries tell it. */
 export interface Story {
   readonly name: string

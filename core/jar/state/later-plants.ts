@@ -1,3 +1,4 @@
+import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import type { PlantIn } from '../entry/entry.ts'
 import { nameKey } from '../entry/jar-name.ts'
 import type { Story } from './jar-state.ts'
@@ -15,10 +16,14 @@ export const plantsToAdd = ({ started, happened }: Story): readonly PlantToAdd[]
       !happened.some((entry) => entry.kind === 'added' && entry.plants.some((added) => isSamePlant(plant, added))),
   )
 
+/** What the plan puts in by a day, and is not in yet. */
+export const plantsDue = (story: Story, day: IsoDay): readonly PlantToAdd[] =>
+  plantsToAdd(story).filter(({ addOn }) => addOn <= day)
+
 /** Later plants of which nothing was said and whose day had come when the jar was strained: they count as put in. */
 export const plantsTakenAsAdded = (story: Story): readonly PlantToAdd[] => {
   const { strained } = story
-  return strained === null ? [] : plantsToAdd(story).filter(({ addOn }) => addOn <= strained.day)
+  return strained === null ? [] : plantsDue(story, strained.day)
 }
 
 /** Later plants whose day had not come when the jar was strained: they are none of it. */

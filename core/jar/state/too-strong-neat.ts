@@ -1,7 +1,12 @@
+import { isTooStrongNeat } from '../../liquid/neat.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
+import { contentsOf } from './contents.ts'
+import type { Story } from './jar-state.ts'
 
-/** Stronger than this it burns mouth and throat, and little of it is too much. Common practice, no source. */
-const MOST_NEAT_PERCENT = 60
-
-/** Whether a drink of this strength, known or estimated, is to be diluted before anybody drinks it. */
-export const isTooStrongNeat = ({ value }: Measured): boolean => value > MOST_NEAT_PERCENT
+/** The strength of what is bottled or opened, not done yet, and too strong to be drunk as it is; else null. */
+export function strengthServedNeat(story: Story): Measured | null {
+  const { bottled, happened, ended } = story
+  if (ended !== null || (bottled === null && !happened.some(({ kind }) => kind === 'opened'))) return null
+  const { outcome, isEmpty } = contentsOf(story)
+  return isEmpty || !isTooStrongNeat(outcome.abvPercent.value) ? null : outcome.abvPercent
+}

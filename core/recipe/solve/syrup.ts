@@ -82,3 +82,7 @@ function amountsFor(infusion: Liquid, wish: SyrupWish, atMostMl: number | null) 
     syrupMl: volumeMl(made),
   }
 }
+
+/** Whether the water dissolves the sugar, so that a syrup can be made of them first. */
+export const isSyrup = ({ sugarG, waterG, dissolvesG }: Pick<Syrup, 'sugarG' | 'waterG' | 'dissolvesG'>): boolean =>
+  sugarG.value > 0 && waterG.value > 0 && dissolvesG === null

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { viewOf } from '../../../bot/commands/jar/view/jar-view.ts'
+import { viewOf } from '../../../bot/commands/jar/known/view-of.ts'
 import { bottleLabel } from '../../../bot/picture/label/bottle-label.ts'
 import { bottleLabelData } from '../../../bot/picture/label/bottle-label-data.ts'
 import { jarTag } from '../../../bot/picture/tag/jar-tag.ts'

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { viewOf } from '../../../bot/commands/jar/view/jar-view.ts'
+import { viewOf } from '../../../bot/commands/jar/known/view-of.ts'
 import { openStore } from '../../../store/open-store.ts'
 import { runs, SEED } from '../../runs.ts'
 import { inFolder } from '../../store/in-folder.ts'
@@ -45,7 +45,7 @@ it('random steps of jars are recorded or refused in a sentence, and every file c
         const again = open()
         expect(await again.read('local')).toEqual({ jars, settings, ...rest })
         await again.close()
-        for (const jar of jars) viewOf(jar, { nowMs, settings, zone: 'UTC', assumedZone: 'UTC' })
+        for (const jar of jars) viewOf(jar, { nowMs, settings, assumedZone: 'UTC' })
       }),
     ),
     { seed: SEED, numRuns: runs(130, 10_000) / LINES },

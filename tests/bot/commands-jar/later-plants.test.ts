@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { againOptions } from '../../../bot/commands/jar/amend/again-options.ts'
-import { ingredientsOf } from '../../../bot/commands/jar/known/batch-facts.ts'
+import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
 import { jarDesk, type StepJson } from './desk.ts'
 
 /** Coffee is over in days and damsons take weeks, so that it goes in later. */

@@ -1,5 +1,6 @@
-import { type JarView, viewOf } from '../../../bot/commands/jar/view/jar-view.ts'
+import { viewOf } from '../../../bot/commands/jar/known/view-of.ts'
 import type { PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { isoOf } from '../../../core/quantity/time/day-number.ts'
 import { type Jar, NOBODY } from '../../../store/person.ts'
@@ -12,7 +13,7 @@ const TODAY_NUMBER = Math.floor(NOW_MS / 86_400_000)
 const dayFromToday = (days: number): string => isoOf(TODAY_NUMBER + days)
 
 export const seen = (jar: Jar): JarView =>
-  viewOf(jar, { nowMs: NOW_MS, settings: NOBODY.settings, zone: 'UTC', assumedZone: 'UTC' })!
+  viewOf(jar, { nowMs: NOW_MS, settings: NOBODY.settings, assumedZone: 'UTC' })!
 
 const give = (value: number, plusMinus: number): Measured => ({ value, plusMinus })
 

@@ -3,6 +3,7 @@ import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts
 import { isFormAsked } from '../../../../core/botanical/find/in-form.ts'
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { JarEntry, PlantIn } from '../../../../core/jar/entry/entry.ts'
+import { ingredientsOf } from '../../../../core/jar/state/batch-facts.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { abvPercent, ethanolG, type Liquid, mix, water } from '../../../../core/liquid/liquid.ts'
 import { usProofFromAbvPercent } from '../../../../core/liquid/proof.ts'
@@ -10,7 +11,6 @@ import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
 import { liquidOf, type Portion } from '../../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../../core/recipe/propagate.ts'
 import { weighedG } from '../../../../core/recipe/tool-precision.ts'
-import { ingredientsOf } from '../known/batch-facts.ts'
 
 type Options = Readonly<Record<string, string>>
 type Read = ReturnType<typeof readPlants>['plants'][number]

@@ -6,14 +6,14 @@ import type {
   Ingredients,
   JarEntry,
 } from '../../../../core/jar/entry/entry.ts'
+import { bottlesOfLeft } from '../../../../core/jar/state/jar-bottles.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import type { Mass, Volume } from '../../../../core/quantity/quantities.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
 import type { Context } from '../../../chat/command.ts'
 import { blamed, type Given } from '../../options/fields.ts'
-import { amountOf, sugarOf } from '../../options/input-to-portion.ts'
-import { bottlesOfLeft, strengthRead, waterG } from '../known/amounts.ts'
+import { amountOf, strengthRead, sugarOf, waterG } from '../../options/input-to-portion.ts'
 import { strengthText } from './again-options.ts'
 import { addedAnew, type PutInFixes, startedAnew } from './correct-put-in.ts'
 

@@ -1,11 +1,12 @@
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Jar } from '../../../../store/person.ts'
 import type { Context } from '../../../chat/command.ts'
 import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { viewOf } from '../known/view-of.ts'
 import { jarData, undoneJarData } from '../view/jar-data.ts'
-import { type JarView, viewOf } from '../view/jar-view.ts'
 
 const isOf = ({ entries }: Jar, attempt: string): boolean => entries.some((entry) => entry.attempt === attempt)
 

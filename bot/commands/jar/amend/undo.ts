@@ -2,21 +2,22 @@ import { z } from 'zod'
 import type { HappeningEntry, JarEntry } from '../../../../core/jar/entry/entry.ts'
 import { nameIn } from '../../../../core/jar/entry/name-in.ts'
 import { effective, lastStanding } from '../../../../core/jar/entry/standing-entries.ts'
+import { isFreedName, isNameTaken, withFreeName } from '../../../../core/jar/record/freed-name.ts'
 import { undo } from '../../../../core/jar/record/record.ts'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../../core/jar/state/jar-state.ts'
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Jar, Person, Share } from '../../../../store/person.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { withdrawAction } from '../../share/share-list.ts'
 import { jarFields } from '../known/jar-fields.ts'
-import { clashes, freed, isFreed } from '../record/freed-name.ts'
+import { viewOf } from '../known/view-of.ts'
 import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
 import { change, enteredBy, type Input, withJar } from '../record/record-step.ts'
 import { lateDay, nextRows, nowRows } from '../record/step-reply.ts'
 import { jarData, undoneJarData } from '../view/jar-data.ts'
-import { type JarView, viewOf } from '../view/jar-view.ts'
 import { beginAgainActions } from './begin-again.ts'
 import { undoneActions } from './undone-actions.ts'
 
@@ -61,8 +62,8 @@ function takeBack({ jar, after, others }: Meant, input: Input, context: Context)
   const meta = { ...enteredBy(input, context), zone: context.zone }
   let made = undo(jar.entries, meta)
   // A name that nobody typed, and that is needed still, goes together with what was typed before it.
-  while (isFreed(made.undone) && clashes(made.entries, others)) made = undo(made.entries, meta)
-  const entries = freed(made.entries, others, context)
+  while (isFreedName(made.undone) && isNameTaken(made.entries, others)) made = undo(made.entries, meta)
+  const entries = withFreeName(made.entries, others, meta)
   const stood = happened.find(({ seq }) => seq === made.undone.seq) ?? null
   const [from, to] = [storyOf(made.entries)?.name, storyOf(entries)?.name]
   const renamed = from === undefined || to === undefined || from === to ? null : ([from, to] as const)

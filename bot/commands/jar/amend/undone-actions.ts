@@ -1,4 +1,5 @@
 import type { HappeningEntry, HappeningKind } from '../../../../core/jar/entry/entry.ts'
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { isSweetening } from '../../../../core/jar/tasks/strained-series.ts'
 import type { Context } from '../../../chat/command.ts'
 import { writeLine } from '../../../chat/grammar/write-line.ts'
@@ -6,7 +7,6 @@ import type { Action } from '../../../chat/reply.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { lateDay } from '../record/step-reply.ts'
 import { sweetenActions } from '../record/sweeten-actions.ts'
-import type { JarView } from '../view/jar-view.ts'
 
 /** What a jar asks for, and what answers it. */
 const COMMANDS: { readonly [Kind in HappeningKind]?: string } = {

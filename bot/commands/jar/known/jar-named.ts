@@ -1,8 +1,9 @@
 import { DomainError } from '../../../../core/domain-error.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { shown } from '../../../../core/quantity/read/tokens.ts'
 import type { Context } from '../../../chat/command.ts'
-import { type JarView, viewOf } from '../view/jar-view.ts'
+import { viewOf } from './view-of.ts'
 
 /** The jar that was meant as it stands now. Throws what `findJar` throws. */
 export async function jarNamed(typed: string, context: Context): Promise<JarView> {

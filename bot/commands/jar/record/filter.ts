@@ -1,7 +1,5 @@
 import { z } from 'zod'
-import type { ReadAmount } from '../../../../core/jar/entry/entry.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
-import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { sameFiltering } from '../../../../core/jar/state/same-again.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { fields } from '../../options/fields.ts'
 import { amountOf } from '../../options/input-to-portion.ts'
@@ -10,12 +8,6 @@ import { onceMore } from '../amend/repeat-action.ts'
 import { jarFields } from '../known/jar-fields.ts'
 import { recordStep } from './record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
-
-/** The entry of that day that says the same. */
-const sameFiltering = ({ happened }: Story, on: IsoDay, measured: ReadAmount | null) =>
-  happened.find(
-    (entry) => entry.kind === 'filtered' && entry.day === on && entry.measured?.amount.value === measured?.amount.value,
-  )
 
 export const jarFilterCommand = defineCommand({
   path: 'jar filter',

@@ -1,15 +1,16 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
-import { hazards } from '../../../../core/botanical/evidence/hazards.ts'
+import { isAllergen, isAlwaysSaidInFull } from '../../../../core/botanical/evidence/plan-hazards.ts'
+import { plantIdsIn } from '../../../../core/jar/state/batch-facts.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
-import { isTooStrongNeat } from '../../../../core/jar/state/too-strong-neat.ts'
+import { strengthServedNeat } from '../../../../core/jar/state/too-strong-neat.ts'
 import { abvPercent } from '../../../../core/liquid/liquid.ts'
 import { largestSoluble } from '../../../../core/recipe/sugar-stays.ts'
 import type { Jar } from '../../../../store/person.ts'
 import type { cautionNames } from '../../../text/en/jar-steps.ts'
 import type { Message } from '../../../text/words.ts'
 import { outcomeCautions, withoutKeeping } from '../../calculate/outcome-reply.ts'
-import { hazardCautions, type PlanHazard } from '../../plan/plan-hazards.ts'
+import { hazardCautions } from '../../plan/plan-hazards.ts'
 
 type Caution = Message<'cautions'>
 type Shortened = keyof typeof cautionNames
@@ -24,32 +25,6 @@ const SHORTENED: ReadonlySet<string> = new Set<Shortened>([
   'bottle_bursts',
   'plan_hazard',
 ])
-
-const ALLERGENS: ReadonlySet<PlanHazard> = new Set([
-  'allergen_nuts',
-  'allergen_celery',
-  'allergen_mustard',
-  'allergen_peanut',
-  'allergen_sesame',
-  'allergen_milk_soya',
-  'allergen_nuts_trace',
-  'allergen_generic',
-  'asteraceae_allergy',
-  'anacardiaceae_allergy',
-  'sulphites',
-])
-
-/** Poisons whose table calls them no worse than medium. */
-const POISONS: ReadonlySet<PlanHazard> = new Set([
-  'coumarin',
-  'saffron_dose',
-  'juniper_species',
-  'ornamental_flowers',
-  'rhubarb_oxalate',
-])
-
-const isAlwaysFull = (hazard: PlanHazard): boolean =>
-  ALLERGENS.has(hazard) || POISONS.has(hazard) || ['critical', 'high'].includes(hazards[hazard].severity)
 
 /** What is remembered of a caution that was read: itself, and of a plant's each plant. */
 const keysOf = (caution: Caution): readonly string[] =>
@@ -69,7 +44,7 @@ export function cautioned(jar: Jar, cautions: readonly Caution[]): Cautioned {
   const isShort = (caution: Caution): boolean =>
     SHORTENED.has(caution.key) &&
     keysOf(caution).every((key) => read.has(key)) &&
-    !(caution.key === 'plan_hazard' && isAlwaysFull(caution.values.hazard))
+    !(caution.key === 'plan_hazard' && isAlwaysSaidInFull(caution.values.hazard))
   const names = [...new Set(cautions.filter(isShort).map(({ key }) => key as Shortened))]
   const again: readonly Caution[] =
     names.length === 0 ? [] : [{ group: 'cautions', key: 'caution_again', values: { names } }]
@@ -78,14 +53,6 @@ export function cautioned(jar: Jar, cautions: readonly Caution[]): Cautioned {
     cautions: [...cautions.filter((caution) => !isShort(caution)), ...again],
   }
 }
-
-const idsIn = ({ happened }: Story): readonly string[] => [
-  ...new Set(
-    happened.flatMap((entry) =>
-      entry.kind === 'started' || entry.kind === 'added' ? entry.plants.flatMap(({ id }) => id ?? []) : [],
-    ),
-  ),
-]
 
 /** What has to be said of what a jar has become: also that its sugar surely falls out, as `/mix` refuses it. */
 export function sweetenedCautions(story: Story): readonly Caution[] {
@@ -103,17 +70,15 @@ export const plantCautions = (ids: readonly string[]): readonly Caution[] => haz
 
 /** That it is too strong to be drunk as it is, in bottles or from the jar. */
 export function neatCautions(story: Story): readonly Caution[] {
-  const { bottled, happened, ended, sweetened } = story
-  if (ended !== null || (bottled === null && !happened.some(({ kind }) => kind === 'opened'))) return []
-  const { outcome, isEmpty } = contentsOf(story)
-  if (isEmpty || !isTooStrongNeat(outcome.abvPercent)) return []
-  const values = { abvPercent: outcome.abvPercent, isDiluted: sweetened !== null }
+  const abvPercent = strengthServedNeat(story)
+  if (abvPercent === null) return []
+  const values = { abvPercent, isDiluted: story.sweetened !== null }
   return [{ group: 'cautions', key: 'jar_not_neat', values }]
 }
 
 /** Who must not drink of it, said when it is given away or opened. */
 const allergenCautions = (story: Story): readonly Caution[] =>
-  hazardCautions(idsIn(story).map(botanicalById)).filter(({ values }) => ALLERGENS.has(values.hazard))
+  hazardCautions(plantIdsIn(story).map(botanicalById)).filter(({ values }) => isAllergen(values.hazard))
 
 /** What has to be said of what is drunk or given away. */
 export const servedCautions = (story: Story): readonly Caution[] => [...neatCautions(story), ...allergenCautions(story)]

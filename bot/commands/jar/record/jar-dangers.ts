@@ -1,4 +1,4 @@
-import { type Danger, type DangerKind, isHeld, isPoison, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
+import { type Danger, type DangerKind, isPoison, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
 import type { SpiritToAdd } from '../../../../core/jar/limits/spirit-to-add.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
@@ -19,9 +19,6 @@ const ORDER: readonly DangerKind[] = [
   'ferments',
   'undecided',
 ]
-
-/** Whether nothing of a jar is to be drunk, bottled or given away as it is. */
-export const isHeldBack = (story: Story): boolean => isHeld(judgeJar(story))
 
 function cautionOf(danger: Danger, name: string): Message<'cautions'> {
   const { kind } = danger

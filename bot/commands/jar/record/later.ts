@@ -1,6 +1,7 @@
 import { z } from 'zod'
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { type RunningJar, runningJars } from '../../../../core/jar/state/running-jars.ts'
 import { agenda, type Task } from '../../../../core/jar/tasks/agenda.ts'
 import { strainWindow } from '../../../../core/jar/tasks/steeping-series.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
@@ -10,19 +11,18 @@ import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
 import { blamed } from '../../options/fields.ts'
 import { jarFields, type Until } from '../known/jar-fields.ts'
-import { type Running, runningJars } from '../known/running.ts'
 import { allReply, isAll, recordAll } from './record-all.ts'
 import { recordStep } from './record-step.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
 
 /** From the first glass of its bottles on a jar asks for nothing more. */
-const asksStill = ({ story: { bottled, happened } }: Running): boolean =>
+const asksStill = ({ story: { bottled, happened } }: RunningJar): boolean =>
   bottled === null || !happened.some(({ kind }) => kind === 'opened')
 
 /** Whether a jar asks for something before then: of what comes later nothing has to be put off. */
 const asksBefore =
   ({ untilDay, untilMs }: Until, { nowMs, settings, assumedZone }: Context) =>
-  ({ jar, story }: Running): boolean => {
+  ({ jar, story }: RunningJar): boolean => {
     const isBefore = ({ sinceDay, dueMs }: Task) => (untilMs === null ? sinceDay < untilDay : dueMs < untilMs)
     const { today, coming } = agenda(jar.entries, dutySettings(settings, assumedZone), nowMs)
     return asksStill({ jar, story }) && [...today, ...coming].some(isBefore)
@@ -38,7 +38,7 @@ function pastNotes(stories: readonly Story[], untilDay: IsoDay): readonly Messag
   return past.map((values) => ({ group: 'notes', key: 'jar_later_past', values }))
 }
 
-function noneMeant(running: readonly Running[], until: Until & { readonly zone: string }): DomainError {
+function noneMeant(running: readonly RunningJar[], until: Until & { readonly zone: string }): DomainError {
   if (running.length === 0) return new DomainError('not_found', 'no_jars', {})
   if (!running.some(asksStill)) return new DomainError('not_found', 'none_to_remind', {})
   return new DomainError('not_found', 'none_due_until', until)

@@ -1,6 +1,7 @@
 import type { DomainError } from '../../../../core/domain-error.ts'
 import { sameName } from '../../../../core/jar/entry/jar-name.ts'
 import { momentOf } from '../../../../core/jar/record/entry-time.ts'
+import { type RunningJar, runningJars } from '../../../../core/jar/state/running-jars.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../../store/person.ts'
 import type { Context } from '../../../chat/command.ts'
@@ -8,9 +9,8 @@ import type { Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { undoActions } from '../amend/undo-actions.ts'
 import { dayGiven } from '../known/jar-fields.ts'
-import { type Running, runningJars } from '../known/running.ts'
+import { viewOf } from '../known/view-of.ts'
 import { jarData } from '../view/jar-data.ts'
-import { viewOf } from '../view/jar-view.ts'
 import { dangerCautions } from './jar-dangers.ts'
 import { change, type Dated, type Recorded, recordIn, type Step, withJar } from './record-step.ts'
 import { lateDay, unusualNotes } from './step-reply.ts'
@@ -18,7 +18,7 @@ import { lateDay, unusualNotes } from './step-reply.ts'
 export const isAll = (typed: string): boolean => sameName(typed.trim(), 'all')
 
 interface ForAll extends Step {
-  readonly isMeant: (running: Running) => boolean
+  readonly isMeant: (running: RunningJar) => boolean
   /** Where no running jar is meant. */
   readonly none: () => DomainError
 }

@@ -1,10 +1,10 @@
 import { z } from 'zod'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { expectFree } from '../../../../core/jar/state/running-jars.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { blamed } from '../../options/fields.ts'
 import { jarFields } from '../known/jar-fields.ts'
-import { expectFree } from '../known/running.ts'
 import { change, recordIn, withJar } from './record-step.ts'
 import { stepReply } from './step-reply.ts'
 

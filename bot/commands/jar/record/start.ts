@@ -2,11 +2,13 @@ import { z } from 'zod'
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Started } from '../../../../core/jar/entry/entry.ts'
 import { freeName } from '../../../../core/jar/entry/jar-name.ts'
+import { nameAfter } from '../../../../core/jar/entry/name-after.ts'
 import { newJarId } from '../../../../core/jar/entry/new-jar-id.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
 import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { record } from '../../../../core/jar/record/record.ts'
 import { storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { expectFree, MOST_RUNNING, namesTaken, runningJars } from '../../../../core/jar/state/running-jars.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Plan } from '../../../../core/recipe/plan/plan.ts'
@@ -29,9 +31,7 @@ import { missing, planShape, type WithPlants } from '../../plan/plan-wish.ts'
 import { countMade } from '../../share/count-made.ts'
 import { withoutOwner } from '../../share/share-ref.ts'
 import { dayGiven, jarFields } from '../known/jar-fields.ts'
-import { expectFree, MOST_RUNNING, runningJars } from '../known/running.ts'
 import { cautioned } from './jar-cautions.ts'
-import { nameAfter } from './name-after.ts'
 import { change, enteredBy, type Input, type Recorded, typedIn } from './record-step.ts'
 import { lateDay, stepReply } from './step-reply.ts'
 
@@ -64,8 +64,6 @@ const recipeTyped = (typed: ReturnType<typeof typedIn>): string =>
 /** A running jar that the very same line began: without a name a second one is hardly meant. */
 const begunSo = (jars: readonly Jar[], input: Input) =>
   runningJars(jars).find(({ story }) => recipeTyped(story.started.typed) === recipeTyped(typedIn(input)))
-
-const namesTaken = (jars: readonly Jar[]): readonly string[] => runningJars(jars).map(({ story }) => story.name)
 
 function begin(person: Person, input: Input, beginning: Beginning, context: Context) {
   const { isNamed, day, cautions } = beginning

@@ -1,9 +1,10 @@
+import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Context } from '../../../chat/command.ts'
 import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { afterNow, jarRef } from '../known/jar-ref.ts'
-import { plannedSyrup, sweetenOptions } from '../known/planned-syrup.ts'
-import type { JarView } from '../view/jar-view.ts'
+import { sweetenOptions } from '../known/sweeten-options.ts'
 import { syrupAction } from './step-reply.ts'
 
 type Held = Pick<JarView, 'jar' | 'story'>

@@ -1,9 +1,9 @@
 import { z } from 'zod'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { distanceFromPlanned, type SweetenedWith, syrupToAdd } from '../../../../core/jar/state/planned-syrup.ts'
+import { sameSweetening } from '../../../../core/jar/state/same-again.ts'
 import { isSweetening } from '../../../../core/jar/tasks/strained-series.ts'
-import type { Measured } from '../../../../core/quantity/measured/measured.ts'
-import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
@@ -12,41 +12,23 @@ import type { Action } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { row } from '../../calculate/outcome-reply.ts'
 import { fields, type Given } from '../../options/fields.ts'
-import { sugarOf } from '../../options/input-to-portion.ts'
+import { sugarOf, waterG } from '../../options/input-to-portion.ts'
 import { planFields } from '../../plan/plan-fields.ts'
 import { onceMore } from '../amend/repeat-action.ts'
-import { waterG } from '../known/amounts.ts'
 import { jarFields } from '../known/jar-fields.ts'
 import { jarRef } from '../known/jar-ref.ts'
-import { plannedSyrup, sweetenOptions } from '../known/planned-syrup.ts'
+import { sweetenOptions } from '../known/sweeten-options.ts'
 import { sweetenedCautions } from './jar-cautions.ts'
 import { type Input, type Recorded, recordStep } from './record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
 
-/** So far from what was worked out, a number slipped: a third of it. */
-const SLIP_SHARE = 1 / 3
-
-const isFar = (value: number, planned: number): boolean => Math.abs(value - planned) > SLIP_SHARE * planned
-
-/** More than twice as much, or less than half. */
-const isFarOff = (value: number, planned: number): boolean => value > 2 * planned || value < planned / 2
-
-interface Poured {
-  readonly waterG: Measured
-  readonly sugarG: Measured
-}
-
-/** What was worked out for a strained jar; null where nothing was, or it has its sugar. */
-const syrupOf = (story: Story): Syrup | null =>
-  story.strained === null || story.ended !== null ? null : (plannedSyrup(story)?.syrup ?? null)
-
 /** What was worked out, where something else went in. */
-function slipNotes({ name }: Story, syrup: Syrup | null, { waterG, sugarG }: Poured): readonly Message<'notes'>[] {
+function slipNotes({ name }: Story, syrup: Syrup | null, poured: SweetenedWith): readonly Message<'notes'>[] {
   if (syrup === null) return []
-  const isSo = (test: typeof isFar) => test(waterG.value, syrup.waterG.value) || test(sugarG.value, syrup.sugarG.value)
-  if (!isSo(isFar)) return []
-  const values = { name, sugarG: syrup.sugarG.value, waterMl: syrup.waterMl.value, isFarOff: isSo(isFarOff) }
+  const distance = distanceFromPlanned(poured, syrup)
+  if (distance === 'near') return []
+  const values = { name, sugarG: syrup.sugarG.value, waterMl: syrup.waterMl.value, isFarOff: distance === 'far_off' }
   return [{ group: 'notes', key: 'jar_sweetened_otherwise', values }]
 }
 
@@ -55,8 +37,7 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   if (syrup === null) return []
   const { entry } = recorded
   if (entry.kind !== 'sweetened') return []
-  const { waterG, sugarG } = entry
-  if (!isFarOff(waterG.value, syrup.waterG.value) && !isFarOff(sugarG.value, syrup.sugarG.value)) return []
+  if (distanceFromPlanned(entry, syrup) !== 'far_off') return []
   // Nothing cannot be typed: what was not to go in is taken back instead.
   const options = sweetenOptions(syrup)
   if (options.length < 2) return []
@@ -68,7 +49,7 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
 async function lacking(jar: Given<string>, context: Context): Promise<ChatError> {
   const found = findJar(jar.is, (await context.store.read(context.userId)).jars)
   const story = storyOf(found.entries)!
-  const syrup = isSweetening(story) ? syrupOf(story) : null
+  const syrup = isSweetening(story) ? syrupToAdd(story) : null
   const own = syrup === null ? [] : sweetenOptions(syrup)
   if (syrup !== null && own.length > 0) {
     const values = {
@@ -86,16 +67,6 @@ async function lacking(jar: Given<string>, context: Context): Promise<ChatError>
   const values = { command: 'jar sweeten', option: 'sugar', example }
   return new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
 }
-
-/** The entry of the very same amounts on that day. */
-const sameSweetening = ({ happened }: Story, on: IsoDay, { waterG, sugarG }: Poured) =>
-  happened.find(
-    (entry) =>
-      entry.kind === 'sweetened' &&
-      entry.day === on &&
-      entry.waterG.value === waterG.value &&
-      entry.sugarG.value === sugarG.value,
-  )
 
 /** What to press where nothing was recorded: what the jar wants now, or the same once more. */
 function heldActions(recorded: Recorded, input: Input, context: Context): readonly Action[] {
@@ -126,7 +97,7 @@ export const jarSweetenCommand = defineCommand({
     const isMeant = input.again?.is ?? false
     const recorded = await recordStep(context, input, {
       happening: (story) => {
-        planned = syrupOf(story)
+        planned = syrupToAdd(story)
         return { kind: 'sweetened', ...poured }
       },
       cautions: sweetenedCautions,

@@ -1,8 +1,8 @@
+import { ingredientsOf, notesOf, ratingsOf, restedDays, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Data } from '../../../chat/reply.ts'
 import { measuredData } from '../../calculate/outcome-reply.ts'
-import { ingredientsOf, notesOf, ratingsOf, restedDays, steepedDays } from '../known/batch-facts.ts'
 import { jarBrief } from './jar-data.ts'
-import type { JarView } from './jar-view.ts'
 
 /** A batch of the notebook, running or done. */
 export function batchData(view: JarView): { readonly [name: string]: Data } {

@@ -1,9 +1,11 @@
 import { z } from 'zod'
 import { isHeld } from '../../../../core/jar/limits/judge-jar.ts'
 import type { DutyKind } from '../../../../core/jar/tasks/duty.ts'
+import { firstTask, isFinished, type JarView, type ShownTask, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Person, SetAside } from '../../../../store/person.ts'
 import { StorageError } from '../../../../store/storage-error.ts'
+import { unsentOf, withoutNews } from '../../../../store/unsent.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action, Reply, ReplyFile, Row } from '../../../chat/reply.ts'
@@ -13,12 +15,11 @@ import type { Message } from '../../../text/words.ts'
 import { pictureFile } from '../../label/picture-file.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { planFields } from '../../plan/plan-fields.ts'
+import { addActions } from '../known/add-line.ts'
 import { jarRef } from '../known/jar-ref.ts'
-import { addActions } from '../known/plants-due.ts'
-import { unsentOf, withoutNews } from '../known/unsent-reminders.ts'
+import { todayOf, viewOf } from '../known/view-of.ts'
 import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
 import { jarBrief } from './jar-data.ts'
-import { firstTask, isFinished, type JarTask, type JarView, tasksNow, todayOf, viewOf } from './jar-view.ts'
 
 type Headline = Extract<Message<'headlines'>, { key: 'jars_today' }>['values']
 
@@ -37,7 +38,7 @@ const byUrgency = (one: JarView, other: JarView): number => {
 
 interface Named {
   readonly name: string
-  readonly task: JarTask
+  readonly task: ShownTask
 }
 
 /** The jars that ask for the same together. */

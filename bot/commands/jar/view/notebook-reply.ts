@@ -1,14 +1,14 @@
 import { sameName } from '../../../../core/jar/entry/jar-name.ts'
+import { ingredientsOf, notesOf, ratingsOf, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
+import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Context } from '../../../chat/command.ts'
 import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'
 import { note } from '../../calculate/outcome-reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { ingredientsOf, notesOf, ratingsOf, steepedDays } from '../known/batch-facts.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { dangerCautions } from '../record/jar-dangers.ts'
 import { batchData } from './batch-data.ts'
-import { isFinished, type JarView } from './jar-view.ts'
 
 /** More than so many are one line each. */
 const MOST_WHOLE = 8

@@ -1,5 +1,8 @@
 import { z } from 'zod'
 import { sameName } from '../../../../core/jar/entry/jar-name.ts'
+import { ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
+import { findTwoJars } from '../../../../core/jar/state/two-jars.ts'
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
@@ -8,13 +11,11 @@ import { exportNotebook } from '../../notebook-file/export-notebook.ts'
 import { importNotebook } from '../../notebook-file/import-notebook.ts'
 import { field } from '../../options/fields.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { ratingsOf } from '../known/batch-facts.ts'
 import { jarFields } from '../known/jar-fields.ts'
+import { viewOf } from '../known/view-of.ts'
 import { dangerCautions } from '../record/jar-dangers.ts'
 import { batchData } from './batch-data.ts'
 import { compareRows } from './compare-rows.ts'
-import { jarsCompared } from './compare-split.ts'
-import { type JarView, viewOf } from './jar-view.ts'
 import { notebookReply } from './notebook-reply.ts'
 
 function compareReply(views: readonly [JarView, JarView]): Reply {
@@ -62,7 +63,7 @@ export const notebookCommand = defineCommand({
         context,
       )
     }
-    const [one, other] = jarsCompared(compare.is, jars).map((jar) => viewOf(jar, context))
+    const [one, other] = findTwoJars(compare.is, jars).map((jar) => viewOf(jar, context))
     return compareReply([one!, other!])
   },
 })

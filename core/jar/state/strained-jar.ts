@@ -1,14 +1,13 @@
-import { DomainError } from '../../../../core/domain-error.ts'
-import { asPortion, type Contents, contentsOf } from '../../../../core/jar/state/contents.ts'
-import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
-import type { Portion } from '../../../../core/recipe/portion.ts'
-import type { Named } from '../../../../core/recipe/solve/syrup-wish.ts'
-import type { Targets } from '../../../../core/recipe/targets.ts'
-import type { Jar } from '../../../../store/person.ts'
+import { DomainError } from '../../domain-error.ts'
+import type { Portion } from '../../recipe/portion.ts'
+import type { Named } from '../../recipe/solve/syrup-wish.ts'
+import type { Targets } from '../../recipe/targets.ts'
+import { asPortion, type Contents, contentsOf } from './contents.ts'
+import { type KeptJar, type Story, storyOf } from './jar-state.ts'
 
 /** What a strained jar holds, and what it was planned to become. */
 export interface StrainedJar {
-  readonly jar: Jar
+  readonly jar: KeptJar
   readonly story: Story
   readonly name: string
   readonly infusion: Portion
@@ -17,7 +16,7 @@ export interface StrainedJar {
 }
 
 /** Throws `cannot_follow` where it still steeps, or is done. */
-export function strainedJar(jar: Jar): StrainedJar {
+export function strainedJar(jar: KeptJar): StrainedJar {
   const story = storyOf(jar.entries)!
   const { name, strained, ended, started } = story
   if (strained === null || ended !== null) {

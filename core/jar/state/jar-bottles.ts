@@ -1,30 +1,10 @@
-import { DomainError } from '../../../../core/domain-error.ts'
-import type { BottlesOf, ReadStrength } from '../../../../core/jar/entry/entry.ts'
-import { contentsOf } from '../../../../core/jar/state/contents.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
-import { massG } from '../../../../core/liquid/liquid.ts'
-import { exactly, type Measured } from '../../../../core/quantity/measured/measured.ts'
-import { abvPercent } from '../../../../core/quantity/measured/precision.ts'
-import type { Mass, Strength, Volume } from '../../../../core/quantity/quantities.ts'
-import { fillBottles } from '../../../../core/recipe/plan/fill-bottles.ts'
-import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
-import { liquidOf } from '../../../../core/recipe/portion.ts'
-import { propagate } from '../../../../core/recipe/propagate.ts'
-import type { Given } from '../../options/fields.ts'
-import { waterOf } from '../../options/input-to-portion.ts'
-
-/** Grams of water, poured or weighed; none where nothing was given. */
-export const waterG = (given: Given<Volume | Mass> | undefined): Measured =>
-  given === undefined
-    ? exactly(0)
-    : propagate({ poured: waterOf(given.is) }, ({ poured }) => ({ massG: massG(liquidOf(poured)) })).massG
-
-/** What a hydrometer showed of a strained liquid. */
-export const strengthRead = (strength: Strength): ReadStrength => ({
-  abvPercent: abvPercent(strength, 'hydrometer'),
-  abvAtC: strength.atC,
-  readsProof: strength.unit === 'proof',
-})
+import { DomainError } from '../../domain-error.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
+import { fillBottles } from '../../recipe/plan/fill-bottles.ts'
+import type { Bottles } from '../../recipe/plan/parse-bottles.ts'
+import type { BottlesOf } from '../entry/entry.ts'
+import { contentsOf } from './contents.ts'
+import type { Story } from './jar-state.ts'
 
 /** What is not in bottles yet. */
 function leftIn(story: Story): Measured {

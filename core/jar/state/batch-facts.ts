@@ -1,8 +1,8 @@
-import type { Ingredients } from '../../../../core/jar/entry/entry.ts'
-import type { Of, Story } from '../../../../core/jar/state/jar-state.ts'
-import { plantsOfStart } from '../../../../core/jar/state/later-plants.ts'
-import type { Measured } from '../../../../core/quantity/measured/measured.ts'
-import { dayFromIso, daysBetween, type IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
+import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
+import type { Ingredients } from '../entry/entry.ts'
+import type { Of, Story } from './jar-state.ts'
+import { plantsOfStart } from './later-plants.ts'
 
 const isTasted = (entry: Story['happened'][number]): entry is Of<'tasted'> => entry.kind === 'tasted'
 
@@ -51,3 +51,12 @@ export function restedDays({ strained, sweetened, happened, ended }: Story): num
   const to = happened.find(({ kind, atMs }) => kind === 'opened' && from !== null && atMs >= from.atMs) ?? ended
   return from === null || to === null ? null : daysFrom(from.day, to.day)
 }
+
+/** The plants of the catalogue that ever went in, each once, also those that were to go in later. */
+export const plantIdsIn = ({ happened }: Story): readonly string[] => [
+  ...new Set(
+    happened.flatMap((entry) =>
+      entry.kind === 'started' || entry.kind === 'added' ? entry.plants.flatMap(({ id }) => id ?? []) : [],
+    ),
+  ),
+]

@@ -1,7 +1,7 @@
-import { storyOf } from '../../../../core/jar/state/jar-state.ts'
-import type { DutyKind } from '../../../../core/jar/tasks/duty.ts'
-import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
-import type { Jar, Nudge, Person } from '../../../../store/person.ts'
+import { storyOf } from '../core/jar/state/jar-state.ts'
+import type { DutyKind } from '../core/jar/tasks/duty.ts'
+import type { IsoDay } from '../core/quantity/time/calendar-day.ts'
+import type { Jar, Nudge, Person } from './person.ts'
 
 /** What could not be sent, of one kind and day. */
 export interface Unsent {

@@ -1,7 +1,7 @@
-import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
-import { DomainError } from '../../../../core/domain-error.ts'
-import { parseJarName } from '../../../../core/jar/entry/jar-name.ts'
-import type { Plan } from '../../../../core/recipe/plan/plan.ts'
+import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
+import { DomainError } from '../../domain-error.ts'
+import type { Plan } from '../../recipe/plan/plan.ts'
+import { parseJarName } from './jar-name.ts'
 
 /** A jar called after its first plant: `lemon peel`; null where nothing fit for a name is left of it. */
 export function nameAfter({ plants, unknown }: Pick<Plan, 'plants' | 'unknown'>): string | null {

@@ -1,12 +1,12 @@
-import type { Ingredients, PlantIn } from '../../../../core/jar/entry/entry.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
-import { plantsToAdd } from '../../../../core/jar/state/later-plants.ts'
-import { mix, volumeMl, water } from '../../../../core/liquid/liquid.ts'
-import type { PlantsRead } from '../../../../core/recipe/plan/find-plants.ts'
-import { answeredFor } from '../../../../core/recipe/plan/unknown-plant.ts'
-import { liquidOf } from '../../../../core/recipe/portion.ts'
-import { valuesOf } from '../../../../core/recipe/propagate.ts'
-import { weighedOut } from '../../../../core/recipe/tool-precision.ts'
+import { mix, volumeMl, water } from '../../liquid/liquid.ts'
+import type { PlantsRead } from '../../recipe/plan/find-plants.ts'
+import { answeredFor } from '../../recipe/plan/unknown-plant.ts'
+import { liquidOf } from '../../recipe/portion.ts'
+import { valuesOf } from '../../recipe/propagate.ts'
+import { weighedOut } from '../../recipe/tool-precision.ts'
+import type { Ingredients, PlantIn } from '../entry/entry.ts'
+import type { Story } from './jar-state.ts'
+import { plantsToAdd } from './later-plants.ts'
 
 /** All that ever went into a jar while it steeped. */
 const putIn = ({ happened }: Story): readonly Ingredients[] =>

@@ -1,0 +1,60 @@
+import { DomainError } from '../../domain-error.ts'
+import { keepingAt } from '../../liquid/keeping.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
+import type { Portion } from '../../recipe/portion.ts'
+import { type Syrup, syrup } from '../../recipe/solve/syrup.ts'
+import type { Targets } from '../../recipe/targets.ts'
+import { asPortion, contentsOf } from './contents.ts'
+import type { Story } from './jar-state.ts'
+
+interface PlannedSyrup {
+  readonly infusion: Portion
+  readonly syrup: Syrup
+}
+
+/** Whether targets that were planned before such plans were refused would ferment. */
+export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
+  keepingAt(abvPercent, sugarGPerL) === 'ferments'
+
+/** The syrup that makes of a strained jar what was planned; null where nothing was, it cannot be, or it would ferment. */
+export function plannedSyrup(story: Story): PlannedSyrup | null {
+  const { targets } = story.started.plan
+  if (targets === null || wouldFerment(targets)) return null
+  const infusion = asPortion(contentsOf(story))
+  try {
+    return { infusion, syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }) }
+  } catch (error) {
+    if (error instanceof DomainError && error.code !== 'internal') return null
+    throw error
+  }
+}
+
+/** The syrup that is still to go into a strained jar; null where none was planned, or where it is done. */
+export const syrupToAdd = (story: Story): Syrup | null =>
+  story.strained === null || story.ended !== null ? null : (plannedSyrup(story)?.syrup ?? null)
+
+export interface SweetenedWith {
+  readonly waterG: Measured
+  readonly sugarG: Measured
+}
+
+/** An amount that differs from the planned one by more than this share of it was another syrup, or a slip. Common practice, no source. */
+export const SLIP_SHARE = 1 / 3
+/** More than this many times as much, or less than that part of it, is rather a slip. Common practice, no source. */
+export const SLIP_TIMES = 2
+
+const isFar = (value: number, planned: number): boolean => Math.abs(value - planned) > SLIP_SHARE * planned
+
+const isFarOff = (value: number, planned: number): boolean =>
+  value > SLIP_TIMES * planned || value < planned / SLIP_TIMES
+
+/** How far what went in lies from what was worked out; the further of water and sugar counts. */
+export function distanceFromPlanned(
+  { waterG, sugarG }: SweetenedWith,
+  planned: SweetenedWith,
+): 'near' | 'far' | 'far_off' {
+  const isSo = (test: typeof isFar): boolean =>
+    test(waterG.value, planned.waterG.value) || test(sugarG.value, planned.sugarG.value)
+  if (isSo(isFarOff)) return 'far_off'
+  return isSo(isFar) ? 'far' : 'near'
+}

@@ -1,0 +1,36 @@
+import { isTooStrongNeat } from '../../liquid/neat.ts'
+import type { Syrup } from '../../recipe/solve/syrup.ts'
+import { contentsOf } from '../state/contents.ts'
+import type { Story } from '../state/jar-state.ts'
+import { movedByLatePlants } from '../state/late-plants.ts'
+import { plantsDue } from '../state/later-plants.ts'
+import { plannedSyrup } from '../state/planned-syrup.ts'
+import type { Duty } from './duty.ts'
+
+/** A jar and what a reminder asks of it. */
+export interface AskedOfJar {
+  readonly story: Story
+  readonly duty: Pick<Duty, 'kind' | 'day' | 'by'>
+}
+
+/** Its strength, where it is ready and nobody should drink it as it is. */
+function tooStrongOf({ story, duty }: AskedOfJar) {
+  if (duty.kind !== 'ready') return null
+  const { abvPercent } = contentsOf(story).outcome
+  return isTooStrongNeat(abvPercent.value) ? { abvPercent, isDiluted: story.sweetened !== null } : null
+}
+
+const sweetenedWith = ({ waterMl, sugarG, dissolvesG }: Syrup) => ({ waterMl, sugarG, dissolvesG })
+
+/** The facts of a jar that a reminder's sentence needs. */
+export function remindedJar({ story, duty }: AskedOfJar) {
+  const sweetening = duty.kind === 'sweeten' ? plannedSyrup(story) : null
+  return {
+    name: story.name,
+    fromDay: movedByLatePlants(story).started.plan.strainFrom,
+    byDay: duty.by,
+    plants: duty.kind === 'add' ? plantsDue(story, duty.day).map(({ id, name }) => ({ id, name })) : [],
+    syrup: sweetening === null ? null : sweetenedWith(sweetening.syrup),
+    strong: tooStrongOf({ story, duty }),
+  }
+}
