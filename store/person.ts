@@ -62,6 +62,32 @@ export interface PostedIn {
   readonly messageId: string
 }
 
+/** What a sent reminder asked of one jar. */
+export interface AskedOfJar {
+  readonly jarId: string
+  /** Number of the jar's last entry when the reminder was sent. */
+  readonly seq: number
+  readonly asked: readonly {
+    readonly kind: DutyKind
+    readonly day: IsoDay
+    readonly by: IsoDay | null
+    readonly isLast: boolean
+    /** Said with the others, and no reminder of its own. */
+    readonly isAside: boolean
+  }[]
+}
+
+/** A reminder as it stands in Discord. What it was answered with are the entries of its jars after `seq`. */
+export interface SentNudge {
+  readonly id: string
+  readonly postedIn: PostedIn
+  readonly sentMs: number
+  /** Sent elsewhere than was chosen, or perhaps for the second time: it says so. */
+  readonly isMoved: boolean
+  readonly mayHaveBeenSeen: boolean
+  readonly jars: readonly AskedOfJar[]
+}
+
 /** A batch shown to everybody, as it was then. */
 export interface Share {
   /** Eight letters or digits. */
@@ -86,10 +112,12 @@ export interface SetAside {
 
 /** Everything that is stored about one person. */
 export interface Person {
-  readonly version: 3
+  readonly version: 4
   readonly settings: Settings
   readonly jars: readonly Jar[]
   readonly nudges: readonly Nudge[]
+  /** The last reminders in Discord, the latest at the end; left out where there are none. */
+  readonly sentNudges?: readonly SentNudge[]
   /** Those used last at the end. */
   readonly lines: readonly KeptLine[]
   /** In the order in which they were shared. */
@@ -99,7 +127,7 @@ export interface Person {
 }
 
 export const NOBODY: Person = {
-  version: 3,
+  version: 4,
   settings: {
     units: null,
     country: null,

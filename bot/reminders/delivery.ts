@@ -1,4 +1,4 @@
-import type { Place } from '../../store/person.ts'
+import type { Place, PostedIn } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
 
 /** A nudge to look for. */
@@ -20,8 +20,14 @@ export interface Delivery extends Sought {
   readonly attempt: number
 }
 
-/** `failed`: surely not sent, worth another try. `impossible`: this place will never take it. */
-export type Sent = 'sent' | 'failed' | 'impossible'
+/**
+ * `failed`: surely not sent, worth another try. `impossible`: this place will never take it. Where a message stands that can
+ * be shown anew: sent.
+ */
+export type Sent = 'sent' | PostedIn | 'failed' | 'impossible'
+
+export const isSent = (sent: Sent | null): sent is 'sent' | PostedIn =>
+  sent !== null && sent !== 'failed' && sent !== 'impossible'
 
 export type Found = 'there' | 'absent' | 'unknown'
 

@@ -1,7 +1,7 @@
 import type { Status } from '../../store/disk/status.ts'
 import type { DiskStore } from '../../store/open-store.ts'
 import { trace } from '../chat/trace.ts'
-import type { Surface } from './delivery.ts'
+import { isSent, type Surface } from './delivery.ts'
 
 /** A little more than a minute, so that a pass that is short is recorded once, at its end. */
 const SELDOM_MS = 65_000
@@ -61,7 +61,7 @@ export function withPulse({ store, surface, heardMs = () => null, now, log }: Pu
       ...surface,
       async send(delivery) {
         const sent = await surface.send(delivery)
-        if (sent === 'sent') sentMs = now()
+        if (isSent(sent)) sentMs = now()
         await beatSeldom()
         return sent
       },

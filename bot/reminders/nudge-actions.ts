@@ -68,6 +68,12 @@ function answerTo(asked: Asked, jar: string, place: Place): string | null {
   }
 }
 
+/** A duty, `later`: to be put off, or `mend`: to be put right where it is dangerous. */
+export type AskedFor = DutyKind | 'later' | 'mend'
+
+/** Whether it is still asked of a jar. */
+export type IsOpen = (jarId: string, what: AskedFor) => boolean
+
 /** What a button calls a jar; null where the nudge is of no other. */
 type NameOf = (asked: Asked) => string | null
 
@@ -131,28 +137,29 @@ function answers(asked: readonly Asked[], place: Place, nameOf: NameOf): readonl
 
 /**
  * What a nudge can be answered with, filled in: done, one line a kind or a jar, or not before tomorrow; where lines are
- * pressed and not typed, also later today, and to look at it.
+ * pressed and not typed, also later today, and to look at it. With nothing left to be done there is nothing to put off.
  */
-export function nudgeActions(asked: readonly Asked[], place: Place): readonly Action[] {
+export function nudgeActions(asked: readonly Asked[], place: Place, isOpen: IsOpen = () => true): readonly Action[] {
   const [only] = asked
   if (only === undefined) return []
   const isOneJar = asked.every(({ jarId }) => jarId === only.jarId)
   const jars = [...new Map(asked.map((each) => [each.jarId, each])).values()]
   const mending = jars
-    .filter(({ story }) => isHeldBack(story))
+    .filter(({ jarId, story }) => isHeldBack(story) && isOpen(jarId, 'mend'))
     .flatMap(({ jarId: id, story, entries }) => dangerActions({ jar: { id, entries }, story }, { place }))
-  const free = asked.filter(({ story }) => !isHeldBack(story))
+  const left = asked.filter(({ jarId, story, duty }) => isOpen(jarId, isHeldBack(story) ? 'mend' : duty.kind))
+  const free = left.filter(({ story }) => !isHeldBack(story))
   const done = [...mending, ...answers(free, place, ({ story }) => (isOneJar ? null : story.name))]
   const which = isOneJar ? jarIn(only, place) : 'all'
   const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
   const tomorrow: Action = { label: later, line: writeLine('jar later', which, [['until', 'tomorrow']]) }
   if (place.kind === 'console') return [...done, tomorrow]
+  const isPutOff = !left.some(({ jarId }) => isOpen(jarId, 'later'))
   const today = { group: 'actions', key: 'nudge_later_today', values: undefined } as const
   const show = { group: 'actions', key: 'nudge_show', values: { isOneJar } } as const
   return [
     ...done,
-    { label: today, line: writeLine('jar later', which, [['until', 'later today']]) },
-    tomorrow,
+    ...(isPutOff ? [] : [{ label: today, line: writeLine('jar later', which, [['until', 'later today']]) }, tomorrow]),
     { label: show, line: isOneJar ? writeLine('jar show', which) : '/jar list' },
     { label: { group: 'actions', key: 'nudge_reminders', values: undefined }, line: '/reminders' },
   ]

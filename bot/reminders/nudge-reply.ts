@@ -6,13 +6,13 @@ import { remindedJar } from '../../core/jar/tasks/reminded-jar.ts'
 import { type IsoDay, isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
 import { isSyrup } from '../../core/recipe/solve/syrup.ts'
-import type { Nudge, Person } from '../../store/person.ts'
+import type { Nudge, Person, Place, Settings } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
 import { caution } from '../commands/calculate/outcome-reply.ts'
 import { dangerCautions } from '../commands/jar/record/jar-dangers.ts'
 import type { Message } from '../text/words.ts'
 import { type Asked, askedOf, byLastDay, KINDS } from './due-jars.ts'
-import { nudgeActions } from './nudge-actions.ts'
+import { type IsOpen, nudgeActions } from './nudge-actions.ts'
 import type { Now } from './prepare-nudge.ts'
 
 /** Shaking is asked for so often that its end is worth a sentence; these too say when they are the last. */
@@ -89,22 +89,37 @@ function notesOf(
   return notes as readonly Message<'notes'>[]
 }
 
+/** Whom it asks, and where. */
+interface To extends Coming {
+  readonly settings: Settings
+  readonly place: Place
+  /** What has not been answered yet; left out: nothing has. */
+  readonly isOpen?: IsOpen
+}
+
 /** What a nudge says: what to do today, how, what to answer. */
-export function nudgeReply(person: Person, nudge: Nudge, coming: Coming, { nowMs, assumedZone }: Now): Reply {
-  const all = askedOf(person, nudge, { nowMs, assumedZone })
+export const nudgeReply = (person: Person, nudge: Nudge, coming: Coming, now: Now): Reply =>
+  replyOf(askedOf(person, nudge, now), { ...coming, settings: person.settings, place: nudge.place }, now)
+
+/** The same of what it asks; of what has been answered it offers no answer. */
+export function replyOf(
+  all: readonly Asked[],
+  { settings, place, isOpen, ...coming }: To,
+  { nowMs, assumedZone }: Now,
+): Reply {
   // Of what must not be drunk as it is nothing else is asked for.
   const asked = all.filter(({ story }) => !isHeldBack(story))
   const stories = all.map(({ story }) => story)
   const held = [...new Set(stories.filter(isHeldBack).map(({ name }) => name))]
-  const today = isoDay(dayAt(person.settings.zone ?? assumedZone, nowMs))
+  const today = isoDay(dayAt(settings.zone ?? assumedZone, nowMs))
   return {
     headline: headlineOf(asked, held, today),
     table: [],
     sure: [],
-    notes: notesOf(asked, coming, nudge.place.kind === 'console'),
+    notes: notesOf(asked, coming, place.kind === 'console'),
     cautions: [...dangerCautions([...new Set(stories)]), ...(asked.some(isSyrupAsked) ? [caution('cool_first')] : [])],
-    actions: nudgeActions(all, nudge.place),
+    actions: nudgeActions(all, place, isOpen),
     data: { duties: all.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
-    kitchen: person.settings.units ?? 'metric',
+    kitchen: settings.units ?? 'metric',
   }
 }

@@ -1,4 +1,4 @@
-import type { Nudge, Person } from '../../store/person.ts'
+import type { Nudge, Person, SentNudge } from '../../store/person.ts'
 import { tell } from './mark-told.ts'
 import { isGivenUp, pauseMs, SENDING_MS } from './quiet-pause.ts'
 
@@ -7,10 +7,20 @@ const withNudge = (person: Person, id: string, change: (nudge: Nudge) => Nudge |
   nudges: person.nudges.flatMap((nudge) => (nudge.id === id ? (change(nudge) ?? []) : [nudge])),
 })
 
-/** It arrived: its reminders are said, and it is gone. */
-export const recordSent = (person: Person, { id }: Nudge, nowMs: number): Person => {
+/** Nudges kept to be shown anew: a week's, of one a day. */
+const MOST_SENT = 7
+
+/**
+ * It arrived: its reminders are said, and it is on its way no longer.
+ *
+ * @param sent - what it is shown anew from; null where it cannot be
+ */
+export const recordSent = (person: Person, { id }: Nudge, nowMs: number, sent: SentNudge | null): Person => {
   const said = person.nudges.filter((nudge) => nudge.id === id).flatMap(({ duties }) => duties)
-  return withNudge(tell(person, said, nowMs), id, () => null)
+  const told = withNudge(tell(person, said, nowMs), id, () => null)
+  if (sent === null) return told
+  const before = (person.sentNudges ?? []).filter((each) => each.id !== id)
+  return { ...told, sentNudges: [...before, sent].slice(-MOST_SENT) }
 }
 
 /**

@@ -2,11 +2,13 @@ import type { Nudge, Person } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import { trace } from '../chat/trace.ts'
 import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
-import type { Found, Sent, Sought, Surface } from './delivery.ts'
-import { nudgeReply } from './nudge-reply.ts'
+import { type Found, isSent, type Sent, type Sought, type Surface } from './delivery.ts'
+import { type Asked, askedOf } from './due-jars.ts'
+import { replyOf } from './nudge-reply.ts'
 import { isSamePlace, placesFrom } from './places-from.ts'
 import { cutOff, type Intent, intend, type Now } from './prepare-nudge.ts'
 import { recordFailed, recordKept, recordMoved, recordSent } from './record-delivery.ts'
+import { sentNudge } from './sent-nudge.ts'
 
 /** One pass over what is due. */
 export interface Round extends Now {
@@ -33,6 +35,7 @@ interface Sending {
   readonly userId: string
   readonly person: Person
   readonly nudge: Nudge
+  readonly asked: readonly Asked[]
   readonly mayHaveBeenSeen: boolean
   /** It comes elsewhere than was chosen, and its person does not know yet. */
   readonly isMoved: boolean
@@ -40,9 +43,9 @@ interface Sending {
 
 /** Null: nobody knows what became of it. */
 const send = async (sending: Sending, round: Round): Promise<Sent | null> => {
-  const { userId, person, nudge, mayHaveBeenSeen } = sending
+  const { userId, person, nudge, asked, mayHaveBeenSeen } = sending
   try {
-    const reply = nudgeReply(person, nudge, sending, round)
+    const reply = replyOf(asked, { ...sending, settings: person.settings, place: nudge.place }, round)
     return await round.surface.send({ ...sought(userId, nudge), reply, mayHaveBeenSeen, attempt: nudge.attempts })
   } catch (error) {
     round.log(`nudge ${nudge.id}: ${trace(error)}`)
@@ -51,25 +54,30 @@ const send = async (sending: Sending, round: Round): Promise<Sent | null> => {
 }
 
 /** Sends a nudge whose intent is on record, falling back from place to place, and records what became of it. */
-async function deliver(sending: Omit<Sending, 'isMoved'>, round: Round): Promise<void> {
+async function deliver(sending: Omit<Sending, 'isMoved' | 'asked'>, round: Round): Promise<void> {
   const { store, surface, closed = closedPlaces(), nowMs } = round
   const { userId, person, nudge, mayHaveBeenSeen } = sending
   const chosen = surface.placeOf(userId, person.settings.place) ?? nudge.place
-  let sent: Sent | null = 'impossible'
+  const asked = askedOf(person, nudge, round)
+  let [sent, isMoved]: [Sent | null, boolean] = ['impossible', false]
   for (const [falls, place] of placesFrom(nudge.place, surface.after).entries()) {
     if (falls > 0) await store.update(userId, (now) => recordMoved(now, nudge, place))
     const isChosen = isSamePlace(place, chosen)
-    const isMoved = !isChosen && closed.isNews(userId, chosen)
-    sent = await send({ ...sending, nudge: { ...nudge, place }, isMoved }, round)
+    isMoved = !isChosen && closed.isNews(userId, chosen)
+    sent = await send({ ...sending, asked, nudge: { ...nudge, place }, isMoved }, round)
     if (isChosen && sent === 'impossible') closed.close(userId, chosen)
-    if (isChosen && sent === 'sent') closed.open(userId, chosen)
-    if (isMoved && sent === 'sent') closed.told(userId, chosen)
+    if (isChosen && isSent(sent)) closed.open(userId, chosen)
+    if (isMoved && isSent(sent)) closed.told(userId, chosen)
     if (sent !== 'impossible') break
   }
-  await store.update(userId, (person) => {
-    if (sent === 'sent') return recordSent(person, nudge, nowMs)
-    if (sent === 'impossible') return recordKept(person, nudge)
-    return recordFailed(person, nudge, sent === null || mayHaveBeenSeen, nowMs)
+  const kept =
+    sent !== null && typeof sent === 'object'
+      ? sentNudge(person, nudge.id, asked, { ...sending, isMoved }, sent, nowMs)
+      : null
+  await store.update(userId, (now) => {
+    if (isSent(sent)) return recordSent(now, nudge, nowMs, kept)
+    if (sent === 'impossible') return recordKept(now, nudge)
+    return recordFailed(now, nudge, sent === null || mayHaveBeenSeen, nowMs)
   })
 }
 

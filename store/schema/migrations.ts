@@ -11,8 +11,11 @@ const toVersion2: Migration = ({ setAside, ...older }) => ({
 /** A jar may say when each reminder was said. */
 const toVersion3: Migration = (older) => ({ ...older, version: 3 })
 
+/** A person may have reminders that stand in Discord. */
+const toVersion4: Migration = (older) => ({ ...older, version: 4 })
+
 /** The first makes version 2 out of 1, the next 3 out of 2. */
-export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3]
+export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3, toVersion4]
 
 /** A person of `version` (at least 1) brought to the newest that `migrations` lead to. */
 export const migrate = (

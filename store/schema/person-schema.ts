@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { JarEntry } from '../../core/jar/entry/entry.ts'
-import type { Jar, KeptLine, Nudge, Person, Place, Settings, Share } from '../person.ts'
+import type { Jar, KeptLine, Nudge, Person, Place, SentNudge, Settings, Share } from '../person.ts'
 import { happenings } from './happening.ts'
 import { amount, count, day, instantMs, text, zone } from './quantities.ts'
 import type { Same } from './same.ts'
@@ -62,13 +62,32 @@ const nudgeSchema = z.strictObject({
   nextMs: instantMs,
 })
 
+const postedIn = z.strictObject({ channelId: snowflake, messageId: snowflake })
+
+const sentNudgeSchema = z.strictObject({
+  id: key,
+  postedIn,
+  sentMs: instantMs,
+  isMoved: z.boolean(),
+  mayHaveBeenSeen: z.boolean(),
+  jars: z.array(
+    z.strictObject({
+      jarId,
+      seq: count,
+      asked: z.array(
+        z.strictObject({ kind: dutyKind, day, by: day.nullable(), isLast: z.boolean(), isAside: z.boolean() }),
+      ),
+    }),
+  ),
+})
+
 const keptLineSchema = z.strictObject({ id: z.string().regex(/^[0-9a-f]{12}$/), line: text })
 
 export const shareSchema = z.strictObject({
   id: z.string().regex(/^[a-z0-9]{8}$/),
   jarId,
   code: z.string().regex(/^[0-9A-Z]{1,300}$/),
-  postedIn: z.strictObject({ channelId: snowflake, messageId: snowflake }).nullable(),
+  postedIn: postedIn.nullable(),
   withdrawn: z.boolean(),
   made: count,
 })
@@ -86,12 +105,13 @@ export const settingsSchema = z.strictObject({
   pausedUntil: day.nullable(),
 })
 
-/** A person of version 3 as it stands in a file; what is not named here is refused. */
+/** A person of version 4 as it stands in a file; what is not named here is refused. */
 export const personSchema = z.strictObject({
-  version: z.literal(3),
+  version: z.literal(4),
   settings: settingsSchema,
   jars: z.array(jarSchema),
   nudges: z.array(nudgeSchema),
+  sentNudges: z.array(sentNudgeSchema).exactOptional(),
   lines: z.array(keptLineSchema),
   shares: z.array(shareSchema),
   setAside: z.strictObject({ file: z.string().max(200), day: day.nullable() }).nullable(),
@@ -103,11 +123,12 @@ export type SchemaIsType = [
   Same<z.infer<typeof jarSchema>, Jar>,
   Same<z.infer<typeof placeSchema>, Place>,
   Same<z.infer<typeof nudgeSchema>, Nudge>,
+  Same<z.infer<typeof sentNudgeSchema>, SentNudge>,
   Same<z.infer<typeof keptLineSchema>, KeptLine>,
   Same<z.infer<typeof shareSchema>, Share>,
   Same<z.infer<typeof settingsSchema>, Settings>,
   Same<z.infer<typeof personSchema>, Person>,
-] extends [true, true, true, true, true, true, true, true]
+] extends [true, true, true, true, true, true, true, true, true]
   ? true
   : never
 export const SCHEMA_IS_TYPE: SchemaIsType = true

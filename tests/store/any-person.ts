@@ -3,7 +3,7 @@ import type { Entry, Happening, JarEntry, PlannedBatch } from '../../core/jar/en
 import type { Measured } from '../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import type { Portion } from '../../core/recipe/portion.ts'
-import type { Nudge, Person, Place, Share } from '../../store/person.ts'
+import type { Nudge, Person, Place, SentNudge, Share } from '../../store/person.ts'
 
 const someOf = <Value>(arbitrary: fc.Arbitrary<Value>): fc.Arbitrary<Value[]> => fc.array(arbitrary, { maxLength: 3 })
 const orNull = <Value>(arbitrary: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> => fc.option(arbitrary)
@@ -103,37 +103,51 @@ const nudge: fc.Arbitrary<Nudge> = fc.record({
 })
 
 const snowflake = fc.stringMatching(/^\d{17,20}$/)
+const postedIn = fc.record({ channelId: snowflake, messageId: snowflake })
+const asked = fc.record({ kind, day, by: orNull(day), isLast: fc.boolean(), isAside: fc.boolean() })
+const sentNudge: fc.Arbitrary<SentNudge> = fc.record({
+  id: key,
+  postedIn,
+  sentMs: atMs,
+  isMoved: fc.boolean(),
+  mayHaveBeenSeen: fc.boolean(),
+  jars: someOf(fc.record({ jarId, seq: count, asked: someOf(asked) })),
+})
 const share: fc.Arbitrary<Share> = fc.record({
   id: fc.stringMatching(/^[a-z0-9]{8}$/),
   jarId,
   code: fc.stringMatching(/^[0-9A-Z]{16,300}$/),
-  postedIn: orNull(fc.record({ channelId: snowflake, messageId: snowflake })),
+  postedIn: orNull(postedIn),
   withdrawn: fc.boolean(),
   made: count,
 })
 
 /** Any person that the types allow and the bot could write, in no sensible story. */
-export const anyPerson: fc.Arbitrary<Person> = fc.record({
-  version: fc.constant(3),
-  settings: fc.record({
-    units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
-    country: fc.constantFrom(null, 'IT', 'GB'),
-    zone: orNull(zone),
-    place: orNull(place),
-    atMinutes: fc.nat(1439),
-    shake: fc.constantFrom('daily', 'every_other_day', 'off'),
-    pausedUntil: orNull(day),
-  }),
-  jars: someOf(
-    fc.record(
-      { id: jarId, entries: someOf(jarEntry), told: someOf(key), toldMs: someOf(atMs), cautioned: someOf(key) },
-      { requiredKeys: ['id', 'entries', 'told', 'cautioned'] },
+export const anyPerson: fc.Arbitrary<Person> = fc.record(
+  {
+    version: fc.constant(4),
+    settings: fc.record({
+      units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
+      country: fc.constantFrom(null, 'IT', 'GB'),
+      zone: orNull(zone),
+      place: orNull(place),
+      atMinutes: fc.nat(1439),
+      shake: fc.constantFrom('daily', 'every_other_day', 'off'),
+      pausedUntil: orNull(day),
+    }),
+    jars: someOf(
+      fc.record(
+        { id: jarId, entries: someOf(jarEntry), told: someOf(key), toldMs: someOf(atMs), cautioned: someOf(key) },
+        { requiredKeys: ['id', 'entries', 'told', 'cautioned'] },
+      ),
     ),
-  ),
-  nudges: someOf(nudge),
-  lines: someOf(fc.record({ id: fc.stringMatching(/^[0-9a-f]{12}$/), line: text })),
-  shares: someOf(share),
-  setAside: orNull(
-    fc.record({ file: fc.constant('local.unreadable-2026-11-25T10-30-00-000Z.json'), day: orNull(day) }),
-  ),
-})
+    nudges: someOf(nudge),
+    sentNudges: someOf(sentNudge),
+    lines: someOf(fc.record({ id: fc.stringMatching(/^[0-9a-f]{12}$/), line: text })),
+    shares: someOf(share),
+    setAside: orNull(
+      fc.record({ file: fc.constant('local.unreadable-2026-11-25T10-30-00-000Z.json'), day: orNull(day) }),
+    ),
+  },
+  { requiredKeys: ['version', 'settings', 'jars', 'nudges', 'lines', 'shares', 'setAside'] },
+)

@@ -13,6 +13,7 @@ import { jarOf, nudgeAt, personWith } from './some-people.ts'
 const FIRST = readFileSync(new URL('version-1.json', import.meta.url), 'utf8')
 const SECOND = readFileSync(new URL('version-2.json', import.meta.url), 'utf8')
 const THIRD = readFileSync(new URL('version-3.json', import.meta.url), 'utf8')
+const FOURTH = readFileSync(new URL('version-4.json', import.meta.url), 'utf8')
 
 const KINDS = [
   'added',
@@ -42,7 +43,7 @@ it('reads the file of version 1, with its note of a file set aside', () => {
   const read = readStored(FIRST)
   expect(read).toEqual({
     kind: 'person',
-    person: { ...before, version: 3, setAside: { file: 'local.unreadable-2026-10-30T08-00-00-000Z.json', day: null } },
+    person: { ...before, version: 4, setAside: { file: 'local.unreadable-2026-10-30T08-00-00-000Z.json', day: null } },
   })
   expect(kindsIn(read)).toEqual(KINDS)
   const none = readStored(JSON.stringify({ ...before, setAside: null }))
@@ -50,12 +51,17 @@ it('reads the file of version 1, with its note of a file set aside', () => {
 })
 
 it('reads the file of version 2, with nothing known of when its reminders were said', () => {
-  expect(readStored(SECOND)).toEqual({ kind: 'person', person: { ...JSON.parse(SECOND), version: 3 } })
+  expect(readStored(SECOND)).toEqual({ kind: 'person', person: { ...JSON.parse(SECOND), version: 4 } })
 })
 
-it('reads the file of version 3 as it was written', () => {
-  const read = readStored(THIRD)
-  expect(read).toEqual({ kind: 'person', person: JSON.parse(THIRD) })
+it('reads the file of version 3, with nothing known of reminders in Discord', () => {
+  expect(readStored(THIRD)).toEqual({ kind: 'person', person: { ...JSON.parse(THIRD), version: 4 } })
+})
+
+it('reads the file of version 4 as it was written', () => {
+  const read = readStored(FOURTH)
+  expect(read).toEqual({ kind: 'person', person: JSON.parse(FOURTH) })
+  expect(read.kind === 'person' && read.person.sentNudges?.map(({ jars }) => jars[0]!.seq)).toEqual([2])
   expect(read.kind === 'person' && read.person.jars[0]!.toldMs).toEqual([0, 1794643200000])
   expect(kindsIn(read)).toEqual(KINDS)
   expect(read.kind === 'person' && read.person.jars[0]!.entries.map(({ attempt }) => attempt)).toContain(
@@ -158,8 +164,8 @@ describe('what was not written by us', () => {
 })
 
 it('leaves a newer version alone', () => {
-  expect(readStored('{"version":4,"anything":true}')).toEqual({ kind: 'newer', version: 4 })
-  expect(KNOWN_VERSION).toBe(3)
+  expect(readStored('{"version":5,"anything":true}')).toEqual({ kind: 'newer', version: 5 })
+  expect(KNOWN_VERSION).toBe(4)
 })
 
 it('migrates step by step from any version', () => {

@@ -9,7 +9,6 @@ import { startReminders } from '../../reminders/start-reminders.ts'
 import { clean } from '../../text/clean.ts'
 import { wordsOf } from '../../text/words-of.ts'
 import { discordSurface } from '../nudges/nudge-surface.ts'
-import { sentNudges } from '../nudges/sent-nudges.ts'
 import type { InteractionDesk } from '../receive/interaction-context.ts'
 import { connect } from './connect.ts'
 import { after } from './timeout.ts'
@@ -44,7 +43,7 @@ export async function startDiscord(discord: DiscordConfig, start: DiscordStart):
     log(clean(words.problem('locked', locked, 'metric')))
     return 1
   }
-  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts(), sent: sentNudges() }
+  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts() }
   return connect({
     ...shared,
     ...discord,

@@ -5,7 +5,6 @@ import type {
   APIStringSelectComponent,
   APITextInputComponent,
 } from 'discord.js'
-import { z } from 'zod'
 import { MOST_NOTE_CHARACTERS } from '../../../core/jar/record/record.ts'
 import type { Callable } from '../../chat/callable.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
@@ -162,20 +161,6 @@ export interface SentForm {
   readonly line: string
   readonly filled: Filled
 }
-
-/** The button of a nudge that led to a form. */
-export interface NudgeButton {
-  readonly channelId: string
-  readonly messageId: string
-  readonly customId: string
-}
-
-/** As it is kept. */
-export const nudgeButton: z.ZodType<NudgeButton> = z.strictObject({
-  channelId: z.string(),
-  messageId: z.string(),
-  customId: z.string(),
-})
 
 /** What was filled in becomes further options of the form's line; what was left empty is left out. */
 export const readForm = (line: string, components: readonly unknown[], commands: readonly Callable[]): SentForm => {

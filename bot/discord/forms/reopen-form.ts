@@ -5,23 +5,13 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { encodeCustomId } from '../receive/custom-id.ts'
 import { keepIn, keptReference, LONGEST_KEPT, lineOf, readReference } from '../receive/long-button-lines.ts'
-import { type NudgeButton, nudgeButton, type SentForm } from './form.ts'
+import type { SentForm } from './form.ts'
 
 /** Begins what a button carries that opens a form again; a kept line's name follows. */
 const AGAIN = '!again '
 
-/** A form that can be opened again. */
-export interface KeptForm extends SentForm {
-  /** Where a nudge asked for it: it is still to say what came of it. */
-  readonly nudge: NudgeButton | null
-}
-
-/** As it is kept: JSON holds what no line can, such as the end of one. */
-const keptForm: z.ZodType<KeptForm> = z.strictObject({
-  line: z.string(),
-  filled: z.record(z.string(), z.string()),
-  nudge: nudgeButton.nullable(),
-})
+/** A form as it is kept: JSON holds what no line can, such as the end of one. Earlier versions kept more of it. */
+const keptForm: z.ZodType<SentForm> = z.object({ line: z.string(), filled: z.record(z.string(), z.string()) })
 
 interface Keeping {
   readonly userId: string
@@ -33,7 +23,7 @@ interface Keeping {
  * The id of the button that opens a form again as it was filled in, which is kept in its owner's file; null where it is
  * too long. A `StorageError` comes out.
  */
-export async function againId(form: KeptForm, { userId, store, commands }: Keeping): Promise<string | null> {
+export async function againId(form: SentForm, { userId, store, commands }: Keeping): Promise<string | null> {
   const kept = JSON.stringify(form)
   if (kept.length > LONGEST_KEPT) return null
   const { path } = parseLine(form.line, commands)
@@ -49,7 +39,7 @@ export const opensAgain = (line: string): boolean =>
 export async function formAgain(
   line: string,
   { userId, store }: { readonly userId: string; readonly store: Pick<Store, 'read'> },
-): Promise<KeptForm> {
+): Promise<SentForm> {
   const { id = '', path = '' } = readReference(line.slice(AGAIN.length)) ?? {}
   const kept = lineOf(await store.read(userId), id)
   if (kept === null) throw new ChatError('not_found', 'button_too_old', { path }, { command: path })

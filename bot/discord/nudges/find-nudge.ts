@@ -1,7 +1,6 @@
 import type { APIMessage, REST } from 'discord.js'
 import type { Found } from '../../reminders/delivery.ts'
 import { decodeCustomId } from '../receive/custom-id.ts'
-import { buttonsIn } from './buttons-in.ts'
 
 const PAGE = 100
 /** So far back that everybody's nudges of a morning in one channel are within it. */
@@ -17,8 +16,13 @@ export interface Searched {
   readonly isPrivate: boolean
 }
 
-const carries = (message: APIMessage, nudgeId: string): boolean =>
-  buttonsIn(message.components ?? []).some((button) => decodeCustomId(button.custom_id)?.nudgeId === nudgeId)
+const ROW = 1
+
+/** Whether one of its buttons has the nudge's id. */
+const carries = ({ components = [] }: APIMessage, nudgeId: string): boolean =>
+  components
+    .flatMap((node) => (node.type === ROW ? node.components : []))
+    .some((button) => 'custom_id' in button && decodeCustomId(button.custom_id)?.nudgeId === nudgeId)
 
 /**
  * Looks for a nudge among the messages of its place since it was made. Without the right to read history Discord shows

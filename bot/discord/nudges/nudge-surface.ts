@@ -7,11 +7,10 @@ import { APART_MS, newPace } from '../connect/send-pace.ts'
 import { type After, after as afterwards } from '../connect/timeout.ts'
 import type { MessagePayload } from '../show/message-payload.ts'
 import { directMessages } from './direct-messages.ts'
+import { type NudgeWriting, nudgeMessage } from './draw-nudge.ts'
 import { findNudge } from './find-nudge.ts'
 import { codeOf, nudgeFault, UNKNOWN_CHANNEL } from './nudge-fault.ts'
-import { type NudgeWriting, nudgeMessage } from './nudge-message.ts'
 import { nudgePlaces } from './nudge-place.ts'
-import type { SentNudges } from './sent-nudges.ts'
 
 /** A send has to settle within two minutes, whatever it waits for. */
 const MOST_MS = 100_000
@@ -27,12 +26,10 @@ export interface DiscordReminding extends NudgeWriting {
   /** Only tests pace it otherwise. */
   readonly apartMs?: number
   readonly after?: After
-  /** Told where each nudge stands. */
-  readonly sent?: Pick<SentNudges, 'add'>
 }
 
-/** Discord's numbers of people; whoever sits at a terminal is not reached here. */
-const PERSON = /^\d{17,20}$/
+/** Discord's numbers, of people too; whoever sits at a terminal is not reached here. */
+const NUMBER = /^\d{17,20}$/
 
 /** Settles as the work does, or throws after `ms`; what is sent later than that is never sent. */
 const within = async <Result>(ms: number, work: (signal: AbortSignal) => Promise<Result>): Promise<Result> => {
@@ -53,7 +50,7 @@ const within = async <Result>(ms: number, work: (signal: AbortSignal) => Promise
 
 /** Reminders in Discord: in the channel somebody chose, else by direct message. */
 export function discordSurface(reminding: DiscordReminding): Surface {
-  const { rest, botUserId, now, log, apartMs = APART_MS, after = afterwards, sent } = reminding
+  const { rest, botUserId, now, log, apartMs = APART_MS, after = afterwards } = reminding
   const { inTurn } = queueByKey()
   const pace = newPace(apartMs, after)
   const dms = directMessages(rest, pace)
@@ -67,16 +64,16 @@ export function discordSurface(reminding: DiscordReminding): Surface {
   ): Promise<Sent> => {
     try {
       // One at a time: discord.js knows a channel's limit only from the answer before.
-      await inTurn(`send ${channelId}`, async () => {
+      return await inTurn(`send ${channelId}`, async () => {
         await pace()
         signal.throwIfAborted()
         const message = await rest.post(`/channels/${channelId}/messages`, {
           body: { ...body, nonce: nudgeId, enforce_nonce: true },
           signal,
         })
-        sent?.add(userId, { channelId, messageId: (message as { readonly id: string }).id })
+        const { id: messageId } = message as { readonly id: string }
+        return NUMBER.test(messageId) && NUMBER.test(channelId) ? { channelId, messageId } : 'sent'
       })
-      return 'sent'
     } catch (error) {
       const fault = nudgeFault(error)
       if (fault === 'unknown') throw error
@@ -91,7 +88,7 @@ export function discordSurface(reminding: DiscordReminding): Surface {
   }
 
   /** Before anything is sent, a fault is never unknown. */
-  const channelFor = async ({ userId, place }: Delivery, signal: AbortSignal): Promise<string | Sent> => {
+  const channelFor = async ({ userId, place }: Delivery, signal: AbortSignal): Promise<string> => {
     if (place.kind === 'channel') {
       return (await places.isOpenTo(place.channelId, userId, signal)) ? place.channelId : 'impossible'
     }
@@ -114,14 +111,14 @@ export function discordSurface(reminding: DiscordReminding): Surface {
 
   return {
     placeOf: (userId, chosen) => {
-      if (!PERSON.test(userId)) return null
+      if (!NUMBER.test(userId)) return null
       return chosen === null || chosen.kind === 'console' ? { kind: 'private' } : chosen
     },
     after: ({ kind }) => (kind === 'channel' ? { kind: 'private' } : null),
     send: (delivery) =>
       within(MOST_MS, async (signal) => {
         const channelId = await channelFor(delivery, signal)
-        if (channelId === 'impossible' || channelId === 'failed' || channelId === 'sent') return channelId
+        if (channelId === 'impossible' || channelId === 'failed') return channelId
         const message = await messageFor(delivery)
         return message === null ? 'failed' : post(channelId, delivery, message, signal)
       }),

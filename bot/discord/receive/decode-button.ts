@@ -9,7 +9,7 @@ import { retyped, TYPED_LINE } from './retype.ts'
 /** What a press of a button means for whoever pressed it. */
 export type Pressed =
   /** To be run, once `keptLine` has found it where it is kept. */
-  | { readonly kind: 'line'; readonly line: string; readonly nudgeId: string | null }
+  | { readonly kind: 'line'; readonly line: string }
   | { readonly kind: 'show' }
   /** To open a form again, once `formAgain` has found it. */
   | { readonly kind: 'again'; readonly line: string }
@@ -26,14 +26,14 @@ export type Pressed =
 export function pressed(customId: string, userId: string): Pressed {
   const read = decodeCustomId(customId)
   if (read === null) return { kind: 'unknown' }
-  const { owner, line, nudgeId } = read
+  const { owner, line } = read
   if (owner !== null && owner !== userId) return { kind: 'not_yours' }
   if (line === SHOW_LINE) return { kind: 'show' }
   if (opensAgain(line)) return { kind: 'again', line }
   const typed = retyped(line)
   if (typed !== null) return { kind: 'retype', line: typed }
   if (line === TYPED_LINE) return { kind: 'typed' }
-  if (line.startsWith('/') || readReference(line) !== null) return { kind: 'line', line, nudgeId }
+  if (line.startsWith('/') || readReference(line) !== null) return { kind: 'line', line }
   return { kind: 'unknown' }
 }
 

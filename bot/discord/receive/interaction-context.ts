@@ -1,4 +1,5 @@
 import type { Interaction, REST } from 'discord.js'
+import type { InTurn } from '../../../store/queue.ts'
 import type { Store } from '../../../store/store.ts'
 import type { ProvePlace } from '../../chat/command.ts'
 import type { Dispatch } from '../../chat/execute.ts'
@@ -7,7 +8,7 @@ import { trace } from '../../chat/trace.ts'
 import type { ClosedPlaces } from '../../reminders/closed-places.ts'
 import type { en } from '../../text/en/index.ts'
 import type { After } from '../connect/timeout.ts'
-import type { SentNudges } from '../nudges/sent-nudges.ts'
+import { redrawNudges } from '../nudges/redraw-nudges.ts'
 import { withdrawPostBy } from '../nudges/withdraw-post.ts'
 import { type CallDispatch, proofMessage, sentenceFor } from '../show/answer-messages.ts'
 import { type Answered, type Wire, wireOf } from '../show/interaction-responses.ts'
@@ -27,8 +28,6 @@ export interface InteractionDesk {
   readonly now: () => number
   /** Places that took no reminders. */
   readonly closed: Pick<ClosedPlaces, 'has' | 'open' | 'close'>
-  /** Where the last reminders stand; left out, they are not changed from elsewhere. */
-  readonly sent?: SentNudges
   /** Attempts that may have been kept. */
   readonly doubts?: Doubts
   readonly after: After
@@ -46,6 +45,7 @@ export interface Turn {
   readonly wire: Wire
   readonly dispatch: CallDispatch
   readonly say: (sentence: string) => Promise<Answered>
+  /** Answers with what the work comes to; then the reminders are drawn anew that it has answered. */
   readonly respond: (work: Promise<Said>) => Promise<Answered>
 }
 
@@ -55,7 +55,11 @@ export const nameOf = (interaction: Interaction): string =>
     ? `/${pathOf(interaction)}`
     : `interaction of type ${interaction.type}`
 
-export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn => {
+/** Only what is done with a jar answers a reminder. */
+const mayHaveRecorded = (said: Said): boolean =>
+  said.kind === 'messages' && said.outcome?.ok === true && said.outcome.path.startsWith('jar ')
+
+export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: InTurn): Turn => {
   const { commands, language, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } = desk
   const userId = interaction.user.id
   const isAlone = isAloneIn(interaction)
@@ -102,11 +106,17 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk): Turn =>
     log(`${nameOf(interaction)}: ${trace(error)}`)
     return sentence(language.problems.internal())
   }
+  const posted = () => sentence(language.discord.posted())
   return {
     wire,
     dispatch,
     say: (text) => wire.message(sentence(text)),
-    respond: (work) =>
-      respond(wire, work, { excuse, posted: () => sentence(language.discord.posted()), isAlone, after, slow, log }),
+    respond: async (work) => {
+      try {
+        return await respond(wire, work, { excuse, posted, isAlone, after, slow, log })
+      } finally {
+        if (mayHaveRecorded(await work)) await redrawNudges(userId, interaction.id, { ...desk, inTurn })
+      }
+    },
   }
 }

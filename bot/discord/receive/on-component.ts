@@ -5,48 +5,28 @@ import type {
   ModalSubmitInteraction,
   StringSelectMenuInteraction,
 } from 'discord.js'
-import type { InTurn } from '../../../store/queue.ts'
 import { readForm } from '../forms/form.ts'
 import { formAgain } from '../forms/reopen-form.ts'
-import { sayElsewhere } from '../nudges/answered-elsewhere.ts'
-import type { Behind } from '../nudges/nudge-undo.ts'
-import { nudgeBehind, sayOnNudge, takeBackOnNudge } from '../nudges/update-nudge.ts'
-import { type CallDispatch, sentenceSaid } from '../show/answer-messages.ts'
+import { sentenceSaid } from '../show/answer-messages.ts'
 import type { Answered } from '../show/interaction-responses.ts'
 import { showToAll } from '../show/show-to-all.ts'
 import { keptLine, type Pressed, pressed } from './decode-button.ts'
 import type { Presses, PressOf } from './ignore-double-press.ts'
 import type { InteractionDesk, Turn } from './interaction-context.ts'
 import { readTypedLine } from './retype.ts'
-import { hasDone, type Said, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from './run-call.ts'
+import { hasDone, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from './run-call.ts'
 import { readZoneChoice } from './zone-choice.ts'
 
 type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
 
 /** Answers buttons, choices and forms; each belongs to the person that it was made for. */
 export const componentsFor = (
-  { commands, language, now, log, rest, api, sent }: InteractionDesk,
-  inTurn: InTurn,
+  { commands, language, now, api }: InteractionDesk,
   presses: Presses,
 ): ((interaction: Interaction, turn: Turn) => Promise<Answered>) => {
   const { calls, discord } = language
-  const editing = { rest, inTurn, log }
 
-  /** What came of a press or a form, on the reminders: on the one that led to it, and on those that ask the same. */
-  const sayOnNudges = async (behind: Promise<Behind | null>, work: Promise<Said>, dispatch: CallDispatch) => {
-    await sayOnNudge(behind, work, dispatch, editing)
-    const { messageId = null } = (await behind)?.button ?? {}
-    if (sent) await sayElsewhere(work, dispatch, { sent, editing, pressedOn: messageId })
-  }
-
-  const run = async (
-    interaction: ButtonInteraction,
-    press: PressOf,
-    read: Runs,
-    { dispatch: asked, respond }: Turn,
-  ): Promise<Answered> => {
-    const behind = nudgeBehind(interaction, asked)
-    const dispatch = { ...asked, behind }
+  const run = async (press: PressOf, read: Runs, { dispatch, respond }: Turn): Promise<Answered> => {
     const act = () => {
       if (read.kind === 'again') return saidAgain(() => formAgain(read.line, dispatch), dispatch)
       const line = () => keptLine(read.line, dispatch)
@@ -58,12 +38,7 @@ export const componentsFor = (
       once?.answered(now())
       return once?.result ?? sentenceSaid(calls.twice(), dispatch)
     })
-    try {
-      return await respond(work)
-    } finally {
-      await sayOnNudges(behind, work, dispatch)
-      if (read.kind === 'line') await takeBackOnNudge(read.nudgeId, work, dispatch, editing)
-    }
+    return respond(work)
   }
 
   const show = async (interaction: ButtonInteraction, press: PressOf, { wire, say }: Turn): Promise<Answered> => {
@@ -85,38 +60,22 @@ export const componentsFor = (
     // What anybody may press, several may press at once.
     const { userId } = dispatch
     const pressOf = { button: `${interaction.message.id} ${interaction.customId} ${userId}`, userId }
-    return read.kind === 'show' ? show(interaction, pressOf, turn) : run(interaction, pressOf, read, turn)
+    return read.kind === 'show' ? show(interaction, pressOf, turn) : run(pressOf, read, turn)
   }
 
-  const submit = async (
-    interaction: ModalSubmitInteraction,
-    { dispatch: asked, respond, say }: Turn,
-  ): Promise<Answered> => {
-    const read = pressed(interaction.customId, asked.userId)
+  const submit = async (interaction: ModalSubmitInteraction, { dispatch, respond, say }: Turn): Promise<Answered> => {
+    const read = pressed(interaction.customId, dispatch.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
     if (read.kind === 'typed') {
-      const typed = saidToTyped(readTypedLine(interaction.components), asked)
-      presses.otherwise(asked.userId, typed.then(hasDone))
-      try {
-        return await respond(typed)
-      } finally {
-        await sayOnNudges(Promise.resolve(null), typed, asked)
-      }
+      const typed = saidToTyped(readTypedLine(interaction.components), dispatch)
+      presses.otherwise(dispatch.userId, typed.then(hasDone))
+      return respond(typed)
     }
     if (read.kind !== 'line') return say(calls.unknownButton())
-    const nudge = nudgeBehind(interaction, asked)
-    const dispatch = { ...asked, behind: nudge }
-    const sent = async () => {
-      const form = readForm(read.line, interaction.components, commands)
-      return { ...form, nudge: (await nudge)?.button ?? null }
-    }
+    const sent = async () => readForm(read.line, interaction.components, commands)
     const work = saidToForm(sent, dispatch)
     presses.otherwise(dispatch.userId, work.then(hasDone))
-    try {
-      return await respond(work)
-    } finally {
-      await sayOnNudges(nudge, work, dispatch)
-    }
+    return respond(work)
   }
 
   const choose = async (

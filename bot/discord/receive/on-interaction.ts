@@ -4,7 +4,6 @@ import { emergencyIn } from '../../chat/emergency.ts'
 import { trace } from '../../chat/trace.ts'
 import { atMost } from '../connect/timeout.ts'
 import { typedInForm } from '../forms/form.ts'
-import { sayElsewhere } from '../nudges/answered-elsewhere.ts'
 import { messagesOf } from '../show/answer-messages.ts'
 import type { Answered } from '../show/interaction-responses.ts'
 import { suggest } from '../suggest/autocomplete.ts'
@@ -30,12 +29,12 @@ const typedOf = (interaction: Interaction): string => {
 
 /** Answers slash commands, completions, buttons, choices and forms. */
 export const interactionsFor = (desk: InteractionDesk): Interactions => {
-  const { commands, language, after, log, rest, sent } = desk
+  const { commands, language, after, log } = desk
   const { calls } = language
   const rate = newRate()
   const presses = newPresses()
   const { inTurn } = queueByKey()
-  const answerComponent = componentsFor(desk, inTurn, presses)
+  const answerComponent = componentsFor(desk, presses)
   const open = new Set<Promise<void>>()
   let isStopping = false
 
@@ -46,7 +45,7 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
   }
 
   const answer = async (interaction: Interaction): Promise<Answered> => {
-    const turn = turnOf(interaction, desk)
+    const turn = turnOf(interaction, desk, inTurn)
     const { dispatch, respond, say } = turn
     if (interaction.isAutocomplete()) return complete(interaction, turn)
     // Somebody harmed is answered also where nothing else is.
@@ -59,11 +58,7 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     const read = async () => helpLine(interaction) ?? callOf(interaction, commands)
     const work = saidTo(read, dispatch, lineTyped(interaction))
     presses.otherwise(dispatch.userId, work.then(hasDone))
-    try {
-      return await respond(work)
-    } finally {
-      if (sent) await sayElsewhere(work, dispatch, { sent, editing: { rest, inTurn, log }, pressedOn: null })
-    }
+    return respond(work)
   }
 
   const guarded = async (interaction: Interaction): Promise<void> => {

@@ -3,9 +3,8 @@ import { attempt, execute } from '../../chat/execute.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { HELP, help } from '../../chat/grammar/help.ts'
 import type { Invocation } from '../../chat/grammar/invocation.ts'
-import type { Filled } from '../forms/form.ts'
+import type { Filled, SentForm } from '../forms/form.ts'
 import { formFor } from '../forms/form-for.ts'
-import type { KeptForm } from '../forms/reopen-form.ts'
 import { withKept } from '../nudges/unsent-reminders.ts'
 import {
   type CallDispatch,
@@ -99,7 +98,7 @@ export async function saidToTyped(line: string, dispatch: CallDispatch): Promise
 }
 
 /** Opens the form again that was sent before. Never throws. */
-export async function saidAgain(read: () => Promise<KeptForm>, dispatch: CallDispatch): Promise<Said> {
+export async function saidAgain(read: () => Promise<SentForm>, dispatch: CallDispatch): Promise<Said> {
   const { commands, log } = dispatch
   const asked = await attempt(
     async () => {
@@ -115,7 +114,7 @@ export async function saidAgain(read: () => Promise<KeptForm>, dispatch: CallDis
 }
 
 /** Runs what a form was sent with, and offers it again where that fails. Never throws. */
-export async function saidToForm(read: () => Promise<KeptForm>, dispatch: CallDispatch): Promise<SaidMessages> {
+export async function saidToForm(read: () => Promise<SentForm>, dispatch: CallDispatch): Promise<SaidMessages> {
   const { commands, log } = dispatch
   const asked = await attempt(
     async () => {

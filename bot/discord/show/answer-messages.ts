@@ -6,14 +6,14 @@ import { HELP, type HelpPage } from '../../chat/grammar/help.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { trace } from '../../chat/trace.ts'
 import type { en } from '../../text/en/index.ts'
-import { againId, type KeptForm } from '../forms/reopen-form.ts'
-import { type Behind, keepTrace } from '../nudges/nudge-undo.ts'
+import type { SentForm } from '../forms/form.ts'
+import { againId } from '../forms/reopen-form.ts'
 import { type ButtonIds, buttonIds, pathOf } from '../receive/button-ids.ts'
 import type { TypedLine } from '../receive/call-of.ts'
 import { encodeCustomId } from '../receive/custom-id.ts'
 import { retypeId } from '../receive/retype.ts'
 import { zoneChoice } from '../receive/zone-choice.ts'
-import { type Speech, speechIn } from './language-for-discord.ts'
+import { speechIn } from './language-for-discord.ts'
 import type { MessagePayload } from './message-payload.ts'
 import { sentenceMessage, toMessages } from './to-messages.ts'
 import { withFiles } from './with-files.ts'
@@ -31,8 +31,6 @@ export interface CallDispatch extends Dispatch {
   readonly isAlone: boolean
   /** Told before what takes long to draw is drawn. */
   readonly slow: (isPublic: boolean) => void
-  /** The button of a nudge that led to this; left out, or null, where none did. */
-  readonly behind?: Promise<Behind | null>
 }
 
 export interface SaidMessages {
@@ -55,11 +53,8 @@ export const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<str
   }
 }
 
-/** Takes back what was recorded. */
-const UNDO = /^\/jar undo /
-
-const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech: Speech) => {
-  const { userId: owner, store, commands, log, behind } = dispatch
+const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch) => {
+  const { userId: owner, store, commands, log } = dispatch
   if (!outcome.ok || !('reply' in outcome)) return NO_IDS
   try {
     const { actions } = outcome.reply
@@ -67,13 +62,7 @@ const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech
       .filter(({ audience, isChangedFirst }) => audience === undefined && isChangedFirst === undefined)
       .map(({ line }) => line)
     const changed = actions.filter(({ isChangedFirst }) => isChangedFirst).map(({ line }) => line)
-    const undo = own.filter((line) => UNDO.test(line))
-    const nudge = undo.length === 0 ? null : ((await behind) ?? null)
-    const traceId = nudge === null ? null : await keepTrace(nudge, outcome.reply, { ...dispatch, speech })
-    const ids = new Map([
-      ...(await buttonIds(own, { owner, nudgeId: null }, { store, commands })),
-      ...(traceId === null ? [] : await buttonIds(undo, { owner, nudgeId: traceId }, { store, commands })),
-    ])
+    const ids = await buttonIds(own, { owner, nudgeId: null }, { store, commands })
     const toChange: (readonly [string, string])[] = []
     for (const line of changed) {
       const id = await retypeId({ line, path: pathOf(line, commands) ?? HELP }, dispatch)
@@ -92,9 +81,9 @@ const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch, speech
 }
 
 /** What somebody sent: a form, or a line, which can name another jar as well. */
-export type SentBefore = KeptForm | TypedLine
+export type SentBefore = SentForm | TypedLine
 
-const isForm = (sent: SentBefore): sent is KeptForm => 'filled' in sent
+const isForm = (sent: SentBefore): sent is SentForm => 'filled' in sent
 
 /** The button that opens it again; null where it was not wrong, or cannot be kept. */
 const againIn = async (outcome: Outcome | HelpPage, sent: SentBefore | null, dispatch: Dispatch) => {
@@ -178,7 +167,7 @@ export const messagesOf = async (
   const isPublic = reply?.visibility === 'public'
   const show = async () => {
     const speech = speechIn(language, await zoneOf(dispatch))
-    const ids = await idsOf(outcome, dispatch, speech)
+    const ids = await idsOf(outcome, dispatch)
     const again = await againIn(outcome, sent, dispatch)
     const messages = toMessages(outcome, { ...renderingFor(dispatch, ids, isPublic), again }, speech)
     if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)

@@ -31,6 +31,8 @@ export interface Rendering {
   readonly ids: ButtonIds
   /** At most so many messages, 1 or more: an answer can have four after the first where the app is a person's own. */
   readonly mostMessages: number
+  /** Markdown that stands under the answer as it is; left out: nothing does. */
+  readonly under?: readonly string[]
   /** Of a failure: what opens the form again that was filled in; null, or left out, where there is none. */
   readonly again?: string | null
 }
@@ -84,14 +86,18 @@ function inMessages(
   rendering: Rendering,
   speech: Speech,
 ): readonly MessagePayload[] {
-  const { owner, isPrivate, pings, mostMessages } = rendering
-  const { pages, leftOut } = pagesOf(blocks, TEXT_CHARACTERS - RESERVED, mostMessages)
+  const { owner, isPrivate, pings, mostMessages, under = [] } = rendering
+  const room = TEXT_CHARACTERS - RESERVED - under.join('').length
+  const { pages, leftOut } = pagesOf(blocks, room, mostMessages)
   return pages.map((page, index) => {
     const [isFirst, isLast] = [index === 0, index === pages.length - 1]
     const name = isFirst && pings ? [`<@${owner}>`] : []
     const more = isLast && leftOut > 0 ? [speech.discord.shortened({ count: leftOut, path })] : []
     const pinged = name.length > 0 ? owner : null
-    return messageOf([...name, ...page, ...more], [...(isLast ? buttons : []), ...show], { isPrivate, pinged })
+    return messageOf([...name, ...page, ...more, ...(isLast ? under : [])], [...(isLast ? buttons : []), ...show], {
+      isPrivate,
+      pinged,
+    })
   })
 }
 

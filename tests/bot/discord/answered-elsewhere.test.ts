@@ -1,30 +1,14 @@
-import { beforeEach, expect, it } from 'vitest'
-import type { Jar } from '../../../store/person.ts'
-import { buttonsOf, textOf } from './fake/shown-text.ts'
-import type { FakeMessage } from './fake/world.ts'
-import { inChannel, keep, lemonJar, messagesIn, reminding, wait } from './reminding.ts'
-import { bot, fake, onStage, restart } from './stage.ts'
+import { expect, it } from 'vitest'
+import { textOf } from './fake/shown-text.ts'
+import { edited, here, labels, nudge, onNudgeStage } from './nudge-stage.ts'
+import { lemonJar, messagesIn, record } from './reminding.ts'
+import { bot, fake, restart } from './stage.ts'
 
-onStage()
-
-let here: ReturnType<typeof reminding>
-
-beforeEach(async () => {
-  here = reminding(fake, { store: bot.store as never })
-  await restart({ sent: here.sent })
-})
+onNudgeStage()
 
 const ripe = () => lemonJar(fake, 'lemon', { strainFrom: '2026-11-25', strainBy: '2026-11-29' })
 
-const nudge = async (jars: readonly Jar[]): Promise<FakeMessage> => {
-  await keep(here.store, fake, { jars, settings: inChannel(fake.channel) })
-  await here.tick()
-  return messagesIn(fake.channel).at(-1)!
-}
-
-const labels = ({ json }: FakeMessage) => buttonsOf(json).map(({ label }) => label)
 const KEPT = ['Show jar', 'Reminders…']
-const edited = (message: FakeMessage) => wait(() => message.edits === 1)
 
 it('loses what a slash command has answered, and says so', async () => {
   const message = await nudge([ripe()])
@@ -46,17 +30,52 @@ it('of a jar that was thrown away holds nothing that is asked of it', async () =
   await fake.slash('jar discard', { jar: 'lemon' })
   await edited(message)
   expect(labels(message)).not.toContain('lemon strained')
-  expect(labels(message)).toContain('All shaken')
+  expect(labels(message)).toContain('ginger shaken')
 })
 
-it('of several jars keeps what is asked of all until all are done', async () => {
+it('of several jars keeps asking the others, until all are done', async () => {
   const message = await nudge([lemonJar(fake), lemonJar(fake, 'ginger')])
+  expect(labels(message)).toContain('All shaken')
   await fake.slash('jar shake', { jar: 'lemon' })
-  await fake.slash('jar list')
-  expect([message.edits, labels(message).includes('All shaken')]).toEqual([0, true])
-  await fake.slash('jar shake', { jar: 'all' })
   await edited(message)
+  expect(labels(message)).toEqual(['ginger shaken', 'Later today', 'Tomorrow', 'Show jars', 'Reminders…'])
+  await fake.slash('jar shake', { jar: 'all' })
+  await edited(message, 2)
   expect(labels(message)).toEqual(['Show jars', 'Reminders…'])
+})
+
+it('is drawn from what is kept, also after a restart: with what nobody pressed, renamed jars and those put off', async () => {
+  const message = await nudge([lemonJar(fake), lemonJar(fake, 'peach'), lemonJar(fake, 'basil')])
+  await restart()
+  await record(here.store, fake, 'lemon', { kind: 'renamed', name: 'sun' })
+  await record(here.store, fake, 'peach', { kind: 'discarded' })
+  bot.pass(1000)
+  await fake.slash('jar later', { jar: 'all', until: 'tomorrow' })
+  await edited(message)
+  expect(labels(message)).toEqual(['All shaken', 'Show jars', 'Reminders…'])
+  expect(textOf(message.json)).toMatch(
+    /Shake lemon, peach and basil.*✓ peach: thrown away.*✓ Quiet until .*: sun and basil/s,
+  )
+  await fake.slash('jar undo', { jar: 'basil' })
+  await edited(message, 2)
+  expect(labels(message)).toEqual(['All shaken', 'Later today', 'Tomorrow', 'Show jars', 'Reminders…'])
+  expect(textOf(message.json)).toMatch(/✓ sun: put off until .*↩ basil: taken back: put off/s)
+})
+
+it('has room for whatever answers it', async () => {
+  const long = (index: number) => `quin${index} ${'and sloe gin '.repeat(3)}`.slice(0, 40).trim()
+  const jars = [0, 1, 2, 3, 4, 5, 6, 7, 8].map((index) =>
+    lemonJar(fake, long(index), { strainFrom: '2026-11-25', strainBy: '2026-11-29' }),
+  )
+  const message = await nudge(jars)
+  for (const [index] of jars.entries()) {
+    await fake.slash('jar later', { jar: long(index), until: 'tomorrow' })
+    await edited(message, 2 * index + 1)
+    await fake.slash('jar taste', { jar: long(index), rating: '4', note: 'bright' })
+    await fake.slash('jar strain', { jar: long(index), measured: '920 ml', strength: '40%' })
+    await edited(message, 2 * index + 2)
+  }
+  expect(textOf(message.json).match(/✓/g)).toHaveLength(8)
 })
 
 it('is answered by a button of another message, which says it for itself', async () => {
@@ -67,6 +86,7 @@ it('is answered by a button of another message, which says it for itself', async
   expect(second).not.toBe(first)
   await fake.press(second, 'Shaken')
   await edited(first)
+  await edited(second)
   expect([first, second].map((each) => [each.edits, labels(each).includes('Shaken')])).toEqual([
     [1, false],
     [1, false],

@@ -10,9 +10,7 @@ import { commands } from '../test-desk.ts'
 import type { FakeDiscord } from './fake/fake-discord.ts'
 
 export interface Setting
-  extends Partial<
-    Pick<ConnectionDesk, 'token' | 'api' | 'guildId' | 'commands' | 'remind' | 'closed' | 'doubts' | 'sent'>
-  > {
+  extends Partial<Pick<ConnectionDesk, 'token' | 'api' | 'guildId' | 'commands' | 'remind' | 'closed' | 'doubts'>> {
   readonly store?: Store
   readonly after?: After
 }

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
-import { edited, labels, nudge, onNudgeStage } from './nudge-stage.ts'
+import { edited, here, labels, nudge, onNudgeStage } from './nudge-stage.ts'
 import { lemonJar } from './reminding.ts'
 import { bot, fake, restart } from './stage.ts'
 
@@ -72,13 +72,29 @@ it('leaves the nudge where nothing was taken back, it is gone, or cannot be read
   expect(message.edits).toBe(1)
 })
 
-it('takes back also what is no longer kept', async () => {
+it('on a reminder of which nothing is kept does all its buttons say, and leaves it as it is', async () => {
   const message = await nudge()
+  await bot.store.update(fake.user.id, ({ sentNudges: _, ...before }) => before)
+  const before = labels(message)
   const answer = await fake.press(message, 'Shaken')
-  await edited(message, 1)
-  await bot.store.update(fake.user.id, (before) => ({ ...before, lines: [] }))
+  expect(answer.text).toContain('lemon: shaken.')
   expect((await fake.press(answer.message, UNDO)).text).toContain('taken back: shaken')
-  expect(textOf(message.json)).toMatch(/✓ .*shaken/i)
+  expect([message.edits, labels(message)]).toEqual([0, before])
+})
+
+it('takes back with a button of the version before, which named what to take off', async () => {
+  const message = await nudge()
+  await fake.press(message, 'Shaken')
+  await edited(message, 1)
+  const { lines } = await bot.store.update(fake.user.id, (person) => ({
+    ...person,
+    lines: [{ id: '0123456789ab', line: '{"button":{},"said":"✓ lemon: shaken.","buttons":[]}' }],
+  }))
+  const id = (await here.person()).jars[0]!.id
+  const customId = `1|${BigInt(fake.user.id).toString(36)}|/jar undo #${id} after:2|k${lines[0]!.id}`
+  expect((await fake.press(message, { customId })).text).toContain('taken back: shaken')
+  await edited(message, 2)
+  expect(textOf(message.json)).toMatch(TAKEN_BACK)
 })
 
 it('goes on after many presses that were taken back, as far as the message has room', async () => {

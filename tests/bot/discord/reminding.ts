@@ -1,7 +1,6 @@
 import type { RESTOptions } from 'discord.js'
 import { expect } from 'vitest'
 import { discordSurface } from '../../../bot/discord/nudges/nudge-surface.ts'
-import { sentNudges } from '../../../bot/discord/nudges/sent-nudges.ts'
 import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
 import type { Surface } from '../../../bot/reminders/delivery.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
@@ -35,14 +34,12 @@ export const reminding = (fake: FakeDiscord, setting: Setting = {}) => {
   const now = fake.clock.nowMs
   const shared = { store, commands, language: en, assumedZone: 'UTC', log, now }
   const closed = closedPlaces()
-  const sent = sentNudges()
-  const surface: Surface = discordSurface({ ...shared, sent, rest: client.rest, botUserId: fake.bot.id, apartMs })
+  const surface: Surface = discordSurface({ ...shared, rest: client.rest, botUserId: fake.bot.id, apartMs })
   const pass = () => tick({ ...shared, surface, closed, nowMs: now() })
   return {
     store,
     surface,
     closed,
-    sent,
     logged,
     tick: pass,
     /** A tick after so many minutes. */
