@@ -117,7 +117,6 @@ const STILL: readonly string[] = [
   'bot/discord/receive → bot/discord/connect',
   'bot/discord/show → bot/discord/connect',
   'bot/discord/show → bot/discord/forms',
-  'bot/discord/show → bot/discord/nudges',
   'bot/discord/show → bot/discord/receive',
   'bot/discord/show → bot/discord/suggest',
   'bot/discord/suggest → bot/discord/connect',
