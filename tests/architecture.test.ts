@@ -59,7 +59,7 @@ const offences = (rooms: readonly string[], isOffence: (target: string) => boole
 it('finds the sources and their imports', () => {
   expect(sources.length).toBeGreaterThan(20)
   const grammar = sources.find(({ path }) => path === 'bot/chat/grammar/grammar.ts')!
-  expect(importsOf(grammar)).toContainEqual({ isType: true, target: 'bot/chat/grammar/invocation.ts' })
+  expect(importsOf(grammar)).toContainEqual({ isType: true, target: 'bot/calls/invocation.ts' })
   expect(importsOf(grammar)).toContainEqual({ isType: false, target: 'bot/chat/grammar/nearest.ts' })
 })
 

@@ -61,7 +61,7 @@ export interface Context extends Asker {
 }
 
 /**
- * One command, for every surface. Its options are the keys of `input`, each a schema from `bot/commands/options/fields.ts` that
+ * One command, for every surface. Its options are the keys of `input`, each a schema from `bot/calls/quantity-options.ts` that
  * takes the text typed and returns a quantity; help, completion and the grammar read the names from there.
  */
 export interface Command<Path extends string = string, Shape extends z.ZodRawShape = z.ZodRawShape> {

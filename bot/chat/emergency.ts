@@ -1,9 +1,9 @@
 import { NOBODY } from '../../store/person.ts'
+import type { Invocation } from '../calls/invocation.ts'
 import { emergencyReply } from '../talk/emergency/emergency-reply.ts'
 import { findHarm } from '../talk/emergency/find-harm.ts'
 import type { Asker } from './command.ts'
 import type { Outcome } from './execute.ts'
-import type { Invocation } from './grammar/invocation.ts'
 
 export const EMERGENCY = 'emergency'
 

@@ -3,11 +3,10 @@ import { expectNotRefused } from '../../core/botanical/refuse/refusal.ts'
 import { undrinkableIn } from '../../core/botanical/refuse/refuse-spirit.ts'
 import { DomainError } from '../../core/domain-error.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
-import { blamed } from '../commands/options/fields.ts'
-import { isAmount, takesOf } from '../commands/options/option-metadata.ts'
+import type { Invocation } from '../calls/invocation.ts'
+import { asOptionProblem, isAmount, optionTextOf } from '../calls/option.ts'
 import type { Message } from '../text/words.ts'
 import type { Command } from './command.ts'
-import type { Invocation } from './grammar/invocation.ts'
 
 /** What a jar is to be called. */
 const NAMES: ReadonlySet<string> = new Set(['name', 'to'])
@@ -43,7 +42,7 @@ const expectGoodName = (text: string): void => {
 
 /** How an option's text is looked through; nothing where its words name what there is already, or a place. */
 const lookerFor = (option: string, schema: unknown): ((text: string) => void) | null => {
-  const { suggested, isFile } = takesOf(schema)
+  const { suggested, isFile } = optionTextOf(schema)
   if (option === NOTE || JUDGED.has(option) || isFile === true) return null
   if (NAMES.has(option)) return expectGoodName
   if (suggested === 'botanicals') return expectDrinkable
@@ -54,7 +53,7 @@ const lookerFor = (option: string, schema: unknown): ((text: string) => void) | 
 export function expectNoDanger({ input: { shape } }: Command, { options }: Invocation): void {
   for (const [option, text] of Object.entries(options)) {
     const look = lookerFor(option, (shape as Record<string, unknown>)[option])
-    if (look !== null) blamed(option, () => look(text))
+    if (look !== null) asOptionProblem(option, () => look(text))
   }
 }
 

@@ -16,6 +16,8 @@ import { type ForGuests, forGuests } from './for-guests.ts'
 /** A plant of the drink; its ids in the catalogue, several where its form is all the same to a label. */
 export interface LabelPlant {
   readonly typed: string
+  /** The whole text for it, its amount included. */
+  readonly item: string
   /** Empty where it is not in the catalogue. */
   readonly ids: readonly string[]
 }
@@ -65,10 +67,10 @@ export const parseLabelPlants = (text: string): readonly LabelPlant[] => {
   return splitList(plantList(text)).map((item) => {
     const named = nameOf(item)
     const noun = withoutUnsulphured(named.noun) ?? named.noun
-    return { typed: shown(named.noun || item.text), ids: idsOf({ ...named, noun }) }
+    return { typed: shown(named.noun || item.text), item: item.text, ids: idsOf({ ...named, noun }) }
   })
 }
 
 /** What has to be said of them to whoever is offered a glass. */
-export const labelPlantsForGuests = (plants: readonly LabelPlant[]): ForGuests =>
+export const labelPlantsForGuests = (plants: readonly Pick<LabelPlant, 'typed' | 'ids'>[]): ForGuests =>
   forGuests(plants.flatMap(({ typed, ids }) => (ids.length === 0 ? [null] : ids).map((id) => ({ id, name: typed }))))

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest'
+import { shareRef } from '../../bot/calls/share-ref.ts'
 import { commands } from '../../bot/commands/index.ts'
-import { shareRef } from '../../bot/commands/share/share-ref.ts'
 import { newAsker } from './asker.ts'
 import { jarDesk } from './commands-jar/desk.ts'
 

@@ -1,6 +1,6 @@
+import type { Invocation } from '../../bot/calls/invocation.ts'
 import type { Asker, Command } from '../../bot/chat/command.ts'
 import { execute } from '../../bot/chat/execute.ts'
-import type { Invocation } from '../../bot/chat/grammar/invocation.ts'
 import { commands as listed } from '../../bot/commands/index.ts'
 import { showJson } from '../../bot/terminal/ask/show-json.ts'
 import { answer, showText } from '../../bot/terminal/chat/answer-line.ts'

@@ -1,9 +1,9 @@
+import { quoted } from '../../calls/write-line.ts'
 import { clean } from '../../text/clean.ts'
 import type { Words } from '../../text/words.ts'
 import type { ChatProblems } from '../chat-error.ts'
 import type { Failure } from '../execute.ts'
 import type { CommandText } from './command-text.ts'
-import { quoted } from './write-line.ts'
 
 interface Speech {
   readonly words: Words

@@ -1,7 +1,7 @@
+import type { Invocation } from '../../calls/invocation.ts'
 import { type Callable, optionNames } from '../callable.ts'
 import { ChatError } from '../chat-error.ts'
 import { findCommand } from './find-command.ts'
-import type { Invocation } from './invocation.ts'
 import { nearest } from './nearest.ts'
 
 export const LONGEST_LINE = 4000

@@ -1,4 +1,4 @@
-import { isRequired } from '../../commands/options/option-metadata.ts'
+import { isRequired } from '../../calls/option.ts'
 import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import type { Failure } from '../execute.ts'

@@ -1,10 +1,10 @@
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Jar } from '../../../store/person.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import type { Outcome } from '../execute.ts'
-import type { Invocation } from '../grammar/invocation.ts'
 import type { OptionsRead } from '../grammar/read-rest.ts'
-import { writeLine } from '../grammar/write-line.ts'
 
 /** Runs a call with nothing kept of it. */
 export type Try = (line: string | Invocation) => Promise<Outcome>

@@ -1,6 +1,6 @@
+import type { Invocation } from '../../calls/invocation.ts'
 import type { AllProblems } from '../../text/words.ts'
 import type { Problem } from '../execute.ts'
-import type { Invocation } from '../grammar/invocation.ts'
 
 /** All jars, or several by their ids. */
 const SEVERAL = /^all$|^#\S+\s/i

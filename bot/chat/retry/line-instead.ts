@@ -1,6 +1,6 @@
+import type { Invocation } from '../../calls/invocation.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import type { Problem } from '../execute.ts'
-import type { Invocation } from '../grammar/invocation.ts'
-import { writeLine } from '../grammar/write-line.ts'
 
 /** The options of a call with another text for one of them, as a line to type; the jar is named first. */
 export const lineWith = ({ path, options }: Invocation, changed: Readonly<Record<string, string>>): string => {

@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { abvPercent, liquidFrom, sugarGPerL } from '../../../core/liquid/liquid.ts'
 import { dissolvableSugarG } from '../../../core/liquid/solubility.ts'
 import { abvPercent as strengthOf } from '../../../core/quantity/measured/precision.ts'
@@ -6,10 +5,10 @@ import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { adjust } from '../../../core/recipe/solve/adjust.ts'
 import { sweetnessAlone } from '../../../core/recipe/solve/sweetness-alone.ts'
+import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import type { Message } from '../../text/words.ts'
-import { fields } from '../options/fields.ts'
 import { portionOf } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import {
@@ -32,15 +31,7 @@ const keptAs = (what: 'strength' | 'sweetness'): Message<'notes'> => ({
 })
 
 export const adjustCommand = defineCommand({
-  path: 'adjust',
-  input: z.object({
-    liqueur: fields.amount,
-    strength: fields.strength,
-    sweetness: fields.sweetness.optional(),
-    'to-strength': fields.wishedStrength.optional(),
-    'to-sweetness': fields.sweetness.optional(),
-    'spirit-strength': fields.spiritStrength.optional(),
-  }),
+  ...signature('adjust'),
   run(input) {
     const { 'to-strength': toStrength, 'to-sweetness': toSweetness, 'spirit-strength': spiritStrength } = input
     if (!toStrength && !toSweetness) {

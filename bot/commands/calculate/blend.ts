@@ -1,15 +1,13 @@
-import { z } from 'zod'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { mix } from '../../../core/recipe/solve/mix.ts'
+import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
-import { fields } from '../options/fields.ts'
 import { blendPortions } from '../options/input-to-portion.ts'
 import { mixtureReply } from './mixture-reply.ts'
 import { note } from './outcome-reply.ts'
 
 export const blendCommand = defineCommand({
-  path: 'blend',
-  input: z.object({ parts: fields.parts }),
+  ...signature('blend'),
   run(input) {
     const portions = blendPortions(input.parts.is)
     const isPlain = input.parts.is.some(({ strength, sweetness }) => strength === null || sweetness === null)

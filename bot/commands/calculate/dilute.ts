@@ -1,20 +1,14 @@
-import { z } from 'zod'
 import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { dilute } from '../../../core/recipe/solve/dilute.ts'
+import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
-import { fields } from '../options/fields.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { made, measuredData, note, outcomeCautions, outcomeData, outcomeRows, row, sureOf } from './outcome-reply.ts'
 
 export const diluteCommand = defineCommand({
-  path: 'dilute',
-  input: z.object({
-    spirit: fields.spirits,
-    strength: fields.strength.optional(),
-    'to-strength': fields.wishedStrength,
-  }),
+  ...signature('dilute'),
   run(input) {
     const spirits = spiritPortions(input.spirit.is, input.strength)
     const { outcome, waterG, waterMl } = dilute(spirits, input['to-strength'].is.abvPercent)

@@ -1,20 +1,13 @@
-import { z } from 'zod'
 import { mix } from '../../../core/recipe/solve/mix.ts'
+import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
-import { fields } from '../options/fields.ts'
 import { spiritPortions, sugarOf, waterOf } from '../options/input-to-portion.ts'
 import { mixtureReply } from './mixture-reply.ts'
 import { note } from './outcome-reply.ts'
 
 export const mixCommand = defineCommand({
-  path: 'mix',
-  input: z.object({
-    spirit: fields.spirits.optional(),
-    strength: fields.strength.optional(),
-    water: fields.amount.optional(),
-    sugar: fields.sugar.optional(),
-  }),
+  ...signature('mix'),
   run(input) {
     if (!input.spirit && !input.water && !input.sugar) {
       throw new ChatError('missing_option', 'nothing_given', {

@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { countries } from '../../../core/label/countries.ts'
 import type { Country } from '../../../core/label/country.ts'
 import {
@@ -11,11 +10,12 @@ import {
 import { countryNamed, plainName, type TypedCountry } from '../../../core/label/parse-country.ts'
 import { serving } from '../../../core/label/serving.ts'
 import { isGlassToDilute } from '../../../core/liquid/neat.ts'
+import type { Given } from '../../calls/option.ts'
+import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
 import type { Action } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { fields, type Given } from '../options/fields.ts'
 import { portionOf } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { caution, measuredData, note, row } from './outcome-reply.ts'
@@ -89,12 +89,7 @@ const glassNote: Message<'notes'> = {
 }
 
 export const servingCommand = defineCommand({
-  path: 'serving',
-  input: z.object({
-    pour: fields.volume,
-    strength: fields.strength,
-    country: fields.country.optional(),
-  }),
+  ...signature('serving'),
   run(input, { settings }) {
     const strength = input.strength.is
     const pour = portionOf(input.pour.is, strength, null, strength.atC === null ? 'label' : 'hydrometer')

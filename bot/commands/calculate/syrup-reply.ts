@@ -4,9 +4,9 @@ import type { Mass, Strength, Volume } from '../../../core/quantity/quantities.t
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
+import type { Given } from '../../calls/option.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import type { Given } from '../options/fields.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import {
   caution,

@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { expectStrongEnough, type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { volumeMl } from '../../../core/quantity/measured/precision.ts'
@@ -9,30 +8,17 @@ import { styles } from '../../../core/recipe/solve/styles.ts'
 import { syrup } from '../../../core/recipe/solve/syrup.ts'
 import { type Named, wishOf } from '../../../core/recipe/solve/syrup-wish.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
+import type { Given } from '../../calls/option.ts'
+import { type InputOf, signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
-import { jarFields } from '../jar/known/jar-fields.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/record/jar-dangers.ts'
-import { fields, type Given } from '../options/fields.ts'
 import { portionOf, spiritPortions } from '../options/input-to-portion.ts'
-import { planFields } from '../plan/plan-fields.ts'
 import { stylesReply } from './styles-reply.ts'
 import { syrupReply } from './syrup-reply.ts'
 
-const input = z.object({
-  infusion: fields.amount.optional(),
-  jar: jarFields.jar.optional(),
-  strength: fields.strength.optional(),
-  'to-strength': fields.wishedStrength.optional(),
-  'to-sweetness': fields.sweetness.optional(),
-  ratio: fields.ratio.optional(),
-  'at-most': fields.wishedVolume.optional(),
-  of: planFields.plants.optional(),
-  spirit: fields.spirits.optional(),
-})
-
-type Input = z.output<typeof input>
+type Input = InputOf<'syrup'>
 
 const missing = (option: string): ChatError =>
   new ChatError('missing_option', 'missing_option', { command: 'syrup', option, example: null }, { option })
@@ -65,8 +51,7 @@ async function fromJar(input: Input, jar: Given<string>, { store, userId }: Cont
 }
 
 export const syrupCommand = defineCommand({
-  path: 'syrup',
-  input,
+  ...signature('syrup'),
   async run(input, context) {
     const held = input.jar === undefined ? null : await fromJar(input, input.jar, context)
     const infusion = held === null ? infusionOf(input) : held.infusion

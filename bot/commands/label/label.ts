@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { SULPHITES_FROM_MG_PER_L } from '../../../core/label/allergens.ts'
 import type { ForGuests } from '../../../core/label/for-guests.ts'
 import {
@@ -13,11 +12,11 @@ import { strengthTolerance } from '../../../core/label/strength-tolerance.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, sugarGPerL } from '../../../core/quantity/measured/precision.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
+import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import type { Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { caution, measuredData, note, row } from '../calculate/outcome-reply.ts'
-import { fields } from '../options/fields.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 
 /** Looked at where none was named. */
@@ -71,13 +70,7 @@ const lawNotes = ({ allergens, advice }: ForGuests, asked: readonly Region[]): r
 }
 
 export const labelCommand = defineCommand({
-  path: 'label',
-  input: z.object({
-    strength: fields.strength,
-    sweetness: fields.sweetness,
-    of: fields.labelPlants.optional(),
-    region: fields.region.optional(),
-  }),
+  ...signature('label'),
   run(input, { settings: { country } }) {
     const strength = input.strength.is
     const own = input.region || country === null ? null : regionNamed(country)

@@ -1,12 +1,11 @@
-import { z } from 'zod'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
+import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { note } from '../calculate/outcome-reply.ts'
-import { jarFields } from '../jar/known/jar-fields.ts'
 import { dangerCautions } from '../jar/record/jar-dangers.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { calendarFile } from './calendar-file.ts'
@@ -19,8 +18,7 @@ const jarAsked = (typed: string | undefined, { jars }: Person) =>
   typed === undefined || ALL.test(typed.trim()) ? null : findJar(typed, jars)
 
 export const calendarCommand = defineCommand({
-  path: 'calendar',
-  input: z.object({ jar: jarFields.jarOrAll.optional() }),
+  ...signature('calendar'),
   async run(input, context) {
     const { nowMs, zone } = context
     const person = await context.store.read(context.userId)

@@ -1,5 +1,6 @@
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import type { Person } from '../../../store/person.ts'
+import type { ExportFormat } from '../../calls/export-format.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Reply, ReplyFile } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
@@ -7,7 +8,6 @@ import { note } from '../calculate/outcome-reply.ts'
 import { viewOf } from '../jar/known/view-of.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { csvFiles } from './csv-file.ts'
-import type { ExportFormat } from './export-format.ts'
 import { jsonFiles } from './json-file.ts'
 
 const noteOf = (format: ExportFormat, { length }: readonly ReplyFile[]): readonly Message<'notes'>[] => {

@@ -6,8 +6,8 @@ import type { Mass, Strength, Sweetness, Volume } from '../../../core/quantity/q
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { propagate } from '../../../core/recipe/propagate.ts'
+import type { Given } from '../../calls/option.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import type { Given } from './fields.ts'
 
 /** An amount as read, and at which temperature. */
 export const amountOf = (amount: Volume | Mass): Pick<Portion, 'amount' | 'by' | 'atC'> =>

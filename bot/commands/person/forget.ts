@@ -1,18 +1,15 @@
-import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
-import { parseYesNo } from '../../../core/recipe/plan/parse-answers.ts'
 import { NOBODY, type Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
+import { signature } from '../../calls/signatures.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
-import { writeLine } from '../../chat/grammar/write-line.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { note } from '../calculate/outcome-reply.ts'
-import { jarFields } from '../jar/known/jar-fields.ts'
-import { field } from '../options/fields.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { openPosts, sharesOf, withdrawAll } from '../share/withdraw-all.ts'
 
@@ -39,12 +36,6 @@ const storedOf = ({ jars, settings, nudges, shares }: Person) => ({
 
 /** `2/7/1`: what would go, as the button says it that was offered for it. */
 const tallyOf = ({ jars, entries, shares }: ReturnType<typeof storedOf>): string => `${jars}/${entries}/${shares}`
-
-/** `yes`, or `yes 2/7/1`: only as long as that is what would go. */
-const parseConfirmation = (text: string) => {
-  const [, answer = text, tally = null] = /^(.*?)\s+(\d+\/\d+\/\d+)$/.exec(text.trim()) ?? []
-  return { isYes: parseYesNo(answer), tally }
-}
 
 const tallyNow = async ({ store, userId }: Context): Promise<string> => tallyOf(storedOf(await store.read(userId)))
 
@@ -81,12 +72,7 @@ function jarNamed(typed: string, jars: Person['jars']): string | null {
 }
 
 export const forgetCommand = defineCommand({
-  path: 'forget',
-  input: z.object({
-    /** Takes whatever is typed without an option's name, so that a stray word confirms nothing. */
-    jar: jarFields.jar.optional(),
-    confirm: field(parseConfirmation, { choices: ['yes', 'no'] }).optional(),
-  }),
+  ...signature('forget'),
   async run({ jar, confirm: given }, context) {
     const { store, userId, forgetFiles, place } = context
     const confirm = given?.is ?? null

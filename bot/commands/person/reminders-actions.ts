@@ -1,7 +1,7 @@
 import { type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place, Settings } from '../../../store/person.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import type { Context } from '../../chat/command.ts'
-import { writeLine } from '../../chat/grammar/write-line.ts'
 import type { Action } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 

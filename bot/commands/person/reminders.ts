@@ -1,42 +1,20 @@
-import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
-import { ENDLESS } from '../../../core/jar/tasks/duty.ts'
-import { parseRhythm } from '../../../core/jar/tasks/parse-rhythm.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
-import { dayFromIso, daysBetween, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { parseClockTime } from '../../../core/quantity/time/parse-clock-time.ts'
-import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
+import { daysBetween, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Place, Settings } from '../../../store/person.ts'
+import { asOptionProblem, type Given } from '../../calls/option.ts'
+import type { PlaceTyped } from '../../calls/person-options.ts'
+import type { DateTyped } from '../../calls/plan-options.ts'
+import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand, type Proof } from '../../chat/command.ts'
 import type { Lacking } from '../../chat/lacking.ts'
-import { blamed, field, type Given } from '../options/fields.ts'
-import { type DateTyped, dateIn } from '../plan/plan-fields.ts'
 import { changeSettings } from './change-settings.ts'
 import { remindersReply } from './reminders-reply.ts'
 
-/** What takes a choice back. */
-const NONE = /^(?:off|none|default|no|never|nessun[oa])$/i
-
-/** What ends them until they are wanted again. */
-const FOR_GOOD = /^(?:further notice|stop|for good)$/i
-
-const orNone =
-  <Value>(parse: (text: string) => Value) =>
-  (text: string): Value | null =>
-    NONE.test(text.trim()) ? null : parse(text)
-
-const PLACES = ['here', 'private', 'console'] as const
-
-const parsePlace = (text: string): (typeof PLACES)[number] => {
-  const found = PLACES.find((place) => place === text.trim().toLowerCase())
-  if (found === undefined) throw new DomainError('bad_value', 'no_place', { typed: shown(text) })
-  return found
-}
-
 /** The terminal has no private messages, and nothing else a terminal. */
-const placeIn = ({ is: wanted, typed }: Given<(typeof PLACES)[number]>, { place }: Context): Place => {
+const placeIn = ({ is: wanted, typed }: Given<PlaceTyped>, { place }: Context): Place => {
   if (wanted === 'here' || wanted === place.kind) return place
   const isTerminal = place.kind === 'console'
   if (isTerminal || wanted === 'console') {
@@ -49,8 +27,8 @@ const placeIn = ({ is: wanted, typed }: Given<(typeof PLACES)[number]>, { place 
 const REFUSED: Readonly<Record<Place['kind'], Lacking>> = { console: 'write', channel: 'write', private: 'messages' }
 
 /** The place and what came of trying it, where nothing keeps reminders from it. Throws `place_closed`. */
-const openPlace = async (wanted: Given<(typeof PLACES)[number]>, context: Context): Promise<Chosen> => {
-  const place = blamed('place', () => placeIn(wanted, context))
+const openPlace = async (wanted: Given<PlaceTyped>, context: Context): Promise<Chosen> => {
+  const place = asOptionProblem('place', () => placeIn(wanted, context))
   const isSent = place.kind === 'private' && context.provePlace !== undefined
   // Sending tells more of private messages than asking does.
   const lacking = isSent ? [] : ((await context.lackingAt?.(place)) ?? [])
@@ -73,17 +51,7 @@ interface Chosen {
   readonly proof: Proof | null
 }
 
-/** Until somebody says otherwise. */
-const forGood = { read: () => ({ kind: 'date', ...dayFromIso(ENDLESS), yearAssumed: false }) as const }
-
-const pauseTyped = (text: string): Pick<DateTyped, 'read'> =>
-  FOR_GOOD.test(text.trim()) ? forGood : dateIn(text, 'after_today')
-
-const pauseIn = (
-  { is: date, typed }: Given<Pick<DateTyped, 'read'> | null>,
-  { nowMs, settings }: Context,
-  zone: string,
-) => {
+const pauseIn = ({ is: date, typed }: Given<DateTyped | null>, { nowMs, settings }: Context, zone: string) => {
   if (date === null) return null
   const today = dayAt(zone, nowMs)
   const day = date.read({ today, country: settings.country })
@@ -111,18 +79,11 @@ const heldUntil = (
 }
 
 export const remindersCommand = defineCommand({
-  path: 'reminders',
-  input: z.object({
-    place: field(parsePlace, { choices: ['here', 'private'] }).optional(),
-    time: field(parseClockTime).optional(),
-    zone: field(orNone(parseZone), { suggested: 'zone' }).optional(),
-    shake: field(parseRhythm, { choices: ['daily', 'every other day', 'off'] }).optional(),
-    'pause-until': field(orNone(pauseTyped)).optional(),
-  }),
+  ...signature('reminders'),
   async run(input, context) {
     const { place, time, zone, shake, 'pause-until': pause } = input
     const zoneNow = (zone === undefined ? context.settings.zone : zone.is) ?? context.assumedZone
-    const until = pause && blamed('pause-until', () => pauseIn(pause, context, zoneNow))
+    const until = pause && asOptionProblem('pause-until', () => pauseIn(pause, context, zoneNow))
     const isOtherRhythm = shake !== undefined && shake.is !== context.settings.shake
     const today = isoDay(dayAt(zoneNow, context.nowMs))
     const opened = place === undefined ? null : await openPlace(place, context)

@@ -1,24 +1,13 @@
-import { z } from 'zod'
-import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
-import { parseUnits } from '../../../core/quantity/read/parse-units.ts'
 import { isoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
-import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
 import { dayAt, minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Settings } from '../../../store/person.ts'
+import type { Given } from '../../calls/option.ts'
+import { signature } from '../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import { contactOf } from '../../talk/emergency/contacts.ts'
 import { note, row } from '../calculate/outcome-reply.ts'
-import { field, type Given } from '../options/fields.ts'
 import { changeSettings } from './change-settings.ts'
-
-/** What takes a choice back. */
-const NONE = /^(?:none|default|as[ -]typed|typed|nessun[oa])$/i
-
-const orNone =
-  <Value>(parse: (text: string) => Value) =>
-  (text: string): Value | null =>
-    NONE.test(text.trim()) ? null : parse(text)
 
 interface Chosen {
   readonly units?: Given<Settings['units']> | undefined
@@ -76,12 +65,7 @@ const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumed
 }
 
 export const settingsCommand = defineCommand({
-  path: 'settings',
-  input: z.object({
-    units: field(orNone(parseUnits), { choices: ['metric', 'us', 'imperial', 'as typed'] }).optional(),
-    country: field(orNone(parseCountryCode), { suggested: 'country' }).optional(),
-    zone: field(orNone(parseZone), { suggested: 'zone' }).optional(),
-  }),
+  ...signature('settings'),
   async run(input, context) {
     const choices = choicesOf(input)
     const { settings } = await changeSettings(context, choices)

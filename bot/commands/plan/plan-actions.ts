@@ -2,9 +2,9 @@ import { nameAfter } from '../../../core/jar/entry/name-after.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { daysBetween, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
-import { writeLine } from '../../chat/grammar/write-line.ts'
+import type { Given } from '../../calls/option.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import type { Action } from '../../chat/reply.ts'
-import type { Given } from '../options/fields.ts'
 
 /** The plan as a jar, with all that was typed, which finds its name when it is begun; one that begins another day begins when it is started. */
 export function startAction(

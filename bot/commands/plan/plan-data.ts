@@ -2,10 +2,10 @@ import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
+import type { Given } from '../../calls/option.ts'
 import type { Data } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { measuredData, outcomeData } from '../calculate/outcome-reply.ts'
-import type { Given } from '../options/fields.ts'
 
 export interface PlanInput {
   readonly of: Given<PlantsRead>

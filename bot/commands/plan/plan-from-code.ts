@@ -5,9 +5,9 @@ import type { Recipe } from '../../../core/recipe/code/recipe.ts'
 import { expectDistilledPercent } from '../../../core/recipe/distilled.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
+import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { Message } from '../../text/words.ts'
 import { titleOf, weighedText } from '../jar/amend/again-options.ts'
-import { blamed, type Given } from '../options/fields.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
 import type { AskedPlan } from './plan-asked.ts'
 import { bottlesOf, type Planned, readyByOf, type Setting, spiritStrength } from './plan-wish.ts'
@@ -29,7 +29,7 @@ export function planFromCode(
   const atHand = {
     spirits: spirit === undefined ? null : spiritPortions(spirit.is, strength),
     spiritAbvPercent: strength === undefined || spirit !== undefined ? null : spiritStrength(strength.is),
-    plants: of === undefined ? [] : blamed('of', () => plantsAtHand(of.is, recipe)),
+    plants: of === undefined ? [] : asOptionProblem('of', () => plantsAtHand(of.is, recipe)),
   }
   const asked = {
     named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
@@ -38,7 +38,8 @@ export function planFromCode(
     readyBy: readyByOf(input, setting),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
   }
-  if (atHand.spirits === null && atHand.spiritAbvPercent === null) blamed('from', () => expectSpiritsDistilled(recipe))
+  if (atHand.spirits === null && atHand.spiritAbvPercent === null)
+    asOptionProblem('from', () => expectSpiritsDistilled(recipe))
   const made = planRecipe(recipe, atHand, asked)
   return {
     wish: made.wish,

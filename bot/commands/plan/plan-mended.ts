@@ -2,12 +2,13 @@ import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { KEEPS_ABV_PERCENT } from '../../../core/liquid/keeping.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
+import { checkUnknown } from '../../calls/check-unknown.ts'
+import { planShape } from '../../calls/signatures.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { writeLine } from '../../chat/grammar/write-line.ts'
 import { portionText, pouredText, sugarText, written } from '../jar/amend/again-options.ts'
 import { spiritPortions, sugarOf } from '../options/input-to-portion.ts'
-import { checkUnknown } from './plan-unknown.ts'
-import { type Planned, planShape, type Setting } from './plan-wish.ts'
+import type { Planned, Setting } from './plan-wish.ts'
 
 type Options = Readonly<Record<string, string>>
 /** Options that are typed otherwise; null: left out. */

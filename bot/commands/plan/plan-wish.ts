@@ -9,26 +9,10 @@ import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
 import type { KeptDays } from '../../../core/recipe/plan/schedule.ts'
 import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
+import { asOptionProblem, type Given } from '../../calls/option.ts'
+import type { planShape } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { blamed, fields, type Given } from '../options/fields.ts'
 import { spiritPortions, sugarOf } from '../options/input-to-portion.ts'
-import { planFields } from './plan-fields.ts'
-
-/** What every command takes that plans a batch; the day it begins has another name in each. */
-export const planShape = {
-  of: planFields.anyPlants.optional(),
-  from: planFields.code.optional(),
-  spirit: fields.spirits.optional(),
-  strength: fields.strength.optional(),
-  bottles: planFields.bottles.optional(),
-  'to-strength': fields.wishedStrength.optional(),
-  'to-sweetness': fields.sweetness.optional(),
-  'ready-by': planFields.readyBy.optional(),
-  'steep-at': fields.spiritStrength.optional(),
-  sugar: fields.sugar.optional(),
-  'unknown-ok': planFields.yesNo.optional(),
-  days: planFields.days.optional(),
-}
 
 export type Planned = z.output<z.ZodObject<typeof planShape>>
 
@@ -64,7 +48,7 @@ export const bottlesOf = ({ bottles }: Planned): PlanWish['bottles'] =>
 export const readyByOf = (
   { 'ready-by': readyBy }: Planned,
   setting: Pick<Setting, 'today' | 'country'>,
-): CalendarDay | null => (readyBy === undefined ? null : blamed('ready-by', () => readyBy.is.read(setting)))
+): CalendarDay | null => (readyBy === undefined ? null : asOptionProblem('ready-by', () => readyBy.is.read(setting)))
 
 /** Lines that run. */
 const HOW_MUCH = [

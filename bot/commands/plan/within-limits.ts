@@ -7,13 +7,14 @@ import type { Recipe } from '../../../core/recipe/code/recipe.ts'
 import { botanicalOf, ownSpirits, poured } from '../../../core/recipe/code/recipe-wish.ts'
 import { type FoundPlant, type PlantsRead, readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
+import { checkUnknown } from '../../calls/check-unknown.ts'
+import { planShape } from '../../calls/signatures.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { writeLine } from '../../chat/grammar/write-line.ts'
 import type { PieceWeight } from '../../chat/limit-problems.ts'
 import { portionText, titleOf, weighedText, written } from '../jar/amend/again-options.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
-import { checkUnknown } from './plan-unknown.ts'
-import { type Planned, planShape, planWish, type Setting } from './plan-wish.ts'
+import { type Planned, planWish, type Setting } from './plan-wish.ts'
 
 type Options = Readonly<Record<string, string>>
 

@@ -1,15 +1,14 @@
-import { z } from 'zod'
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import { botanicalById, catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { productFiles } from '../../../core/botanical/evidence/product-files.ts'
 import { steepEvidenceOf } from '../../../core/botanical/evidence/steep-evidence.ts'
 import type { Found } from '../../../core/botanical/find/find.ts'
 import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
+import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import type { Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { row } from '../calculate/outcome-reply.ts'
-import { fields } from '../options/fields.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { hazardsOf, isOfLook } from './botanical-hazards.ts'
 import { plantRows } from './botanical-rows.ts'
@@ -99,8 +98,7 @@ function kindsReply(): Omit<Reply, 'kitchen'> {
 }
 
 export const botanicalCommand = defineCommand({
-  path: 'botanical',
-  input: z.object({ of: fields.botanical.optional() }),
+  ...signature('botanical'),
   run(input) {
     const reply = input.of === undefined ? kindsReply() : plantReply(input.of.is)
     return { ...reply, kitchen: kitchenOf(input) }

@@ -1,8 +1,7 @@
-import { z } from 'zod'
+import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import type { Message } from '../../text/words.ts'
 import { caution } from '../calculate/outcome-reply.ts'
-import { fields } from '../options/fields.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { hazardsOf, isOfLook, rankOf, SEVERITY_RANK } from './botanical-hazards.ts'
 
@@ -27,8 +26,7 @@ const MAKING: readonly Ranked[] = [
 ]
 
 export const cautionsCommand = defineCommand({
-  path: 'cautions',
-  input: z.object({ of: fields.botanicals }),
+  ...signature('cautions'),
   run(input) {
     const plants = input.of.is.map(({ botanical }) => botanical)
     const ids = plants.map(({ id }) => id)

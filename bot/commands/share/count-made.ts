@@ -1,8 +1,8 @@
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import type { Person, Share } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
+import type { SharedRecipe } from '../../calls/share-ref.ts'
 import type { Context } from '../../chat/command.ts'
-import type { SharedRecipe } from './share-ref.ts'
 
 /** Jars that others began from any share of a batch, withdrawn ones too; its owner's own are not among them. */
 export const madeOf = (jarId: string, shares: readonly Share[]): number =>

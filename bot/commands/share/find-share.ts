@@ -2,8 +2,8 @@ import { DomainError } from '../../../core/domain-error.ts'
 import type { Share } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
+import type { ShareRef } from '../../calls/share-ref.ts'
 import { madeOf } from './count-made.ts'
-import type { ShareRef } from './share-ref.ts'
 
 /** Of somebody else's file nothing is said but that the share is not there. */
 async function sharesOf(owner: string, store: Pick<Store, 'read'>): Promise<readonly Share[]> {

@@ -1,6 +1,7 @@
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import type { Recipe } from '../../../core/recipe/code/recipe.ts'
 import type { Share } from '../../../store/person.ts'
+import { shareRef } from '../../calls/share-ref.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import { batchCard } from '../../picture/card/batch-card.ts'
@@ -12,7 +13,6 @@ import { change } from '../jar/record/record-step.ts'
 import { pictureFile } from '../label/picture-file.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { withShare } from './new-share.ts'
-import { shareRef } from './share-ref.ts'
 
 /** A button where there are others to press it, else the line that carries the batch to them. */
 function makeAction({ id, code }: Share, { userId, place }: Context): Action {

@@ -1,43 +1,29 @@
-import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
-import { MOST_NAME_CHARACTERS } from '../../../core/jar/entry/jar-name.ts'
 import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
+import { type ShareRef, shareRef } from '../../calls/share-ref.ts'
+import { type InputOf, signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { jarFields } from '../jar/known/jar-fields.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
 import { expectDrinkableJar } from '../jar/record/jar-dangers.ts'
 import { change } from '../jar/record/record-step.ts'
-import { field, fields, type Given } from '../options/fields.ts'
 import { planCommand } from '../plan/plan.ts'
-import { planFields } from '../plan/plan-fields.ts'
 import { missing } from '../plan/plan-wish.ts'
 import { begunFrom, madeOf } from './count-made.ts'
 import { findShare } from './find-share.ts'
 import { shared } from './new-share.ts'
 import { shareList } from './share-list.ts'
-import { parseShareRef, type ShareRef, shareRef } from './share-ref.ts'
 import { shareReply } from './share-reply.ts'
 import { withdraw } from './withdraw.ts'
-
-const asTyped = (text: string): string => text
 
 /** Only one of these at a time. */
 const DOES = ['jar', 'withdraw', 'make'] as const
 
 /** What there is to make it from, each as `/plan` takes it. */
-const atHand = {
-  of: planFields.anyPlants.optional(),
-  spirit: fields.spirits.optional(),
-  strength: fields.strength.optional(),
-  bottles: planFields.bottles.optional(),
-  'to-strength': fields.wishedStrength.optional(),
-}
-
-type AtHand = { readonly [Name in keyof typeof atHand]?: Given<unknown> | undefined }
+type AtHand = Omit<InputOf<'share'>, (typeof DOES)[number]>
 
 async function shareJar(typed: string, context: Context): Promise<Reply> {
   const { nowMs, userId } = context
@@ -68,13 +54,7 @@ async function makeToo(ref: ShareRef, given: AtHand, context: Context): Promise<
 }
 
 export const shareCommand = defineCommand({
-  path: 'share',
-  input: z.object({
-    jar: jarFields.jar.optional(),
-    withdraw: field(asTyped, { suggested: 'share', most: 1 + MOST_NAME_CHARACTERS }).optional(),
-    make: field(parseShareRef, { most: 40 }).optional(),
-    ...atHand,
-  }),
+  ...signature('share'),
   async run({ jar, withdraw: withdrawn, make, ...given }, context) {
     const asked = { jar, withdraw: withdrawn, make }
     const does = DOES.filter((option) => asked[option] !== undefined)

@@ -8,11 +8,10 @@ import type {
   RESTPostAPIChatInputApplicationCommandsJSONBody,
 } from 'discord.js'
 import { z } from 'zod'
+import { isRequired, option, optionTextOf } from '../../calls/option.ts'
 import type { Command } from '../../chat/command.ts'
 import type { CommandText } from '../../chat/grammar/command-text.ts'
 import { HELP } from '../../chat/grammar/help.ts'
-import { field } from '../../commands/options/fields.ts'
-import { isRequired, takesOf } from '../../commands/options/option-metadata.ts'
 import { isAskedFor } from '../forms/form.ts'
 
 /** What a language says of the commands. */
@@ -35,7 +34,9 @@ export type RegisteredCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
 /** Help is the chat's own, and a command only here. */
 export const helpCommand = {
   path: HELP,
-  input: z.object({ command: field((text) => text, { suggested: 'command' }).optional() }),
+  input: z.object({
+    command: option({ read: (text) => text, write: (path) => path, suggested: 'command' }).optional(),
+  }),
 } as const
 
 type RegisteredOption = APIApplicationCommandStringOption | APIApplicationCommandAttachmentOption
@@ -110,7 +111,7 @@ export const registrationOf = (
   }
 
   const optionOf = (path: string, name: string, schema: z.core.$ZodType): RegisteredOption => {
-    const { choices, suggested, most = USUAL_MOST, isFile = false } = takesOf(schema)
+    const { choices, suggested, most = USUAL_MOST, isFile = false } = optionTextOf(schema)
     const named = {
       name,
       description: expected(textOf(text, path)?.options[name], `${name}: of /${path}`),

@@ -6,10 +6,10 @@ import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Jar } from '../../../store/person.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { parseShareRef } from '../../calls/share-ref.ts'
 import type { Asker } from '../../chat/command.ts'
-import type { Invocation } from '../../chat/grammar/invocation.ts'
 import { findShare } from '../../commands/share/find-share.ts'
-import { parseShareRef } from '../../commands/share/share-ref.ts'
 import type {
   BottlingFormText,
   MakeFormText,

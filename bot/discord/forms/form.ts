@@ -6,10 +6,10 @@ import type {
   APITextInputComponent,
 } from 'discord.js'
 import { MOST_NOTE_CHARACTERS } from '../../../core/jar/record/record.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import type { Callable } from '../../chat/callable.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
-import type { Invocation } from '../../chat/grammar/invocation.ts'
-import { writeLine } from '../../chat/grammar/write-line.ts'
 import type { TastingFormText } from '../../text/en/discord.ts'
 import { encodeCustomId } from '../receive/custom-id.ts'
 import { isolatedWithin } from '../show/isolate-rtl.ts'

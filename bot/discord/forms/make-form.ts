@@ -1,6 +1,6 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
-import type { Invocation } from '../../chat/grammar/invocation.ts'
-import { type ShareRef, shareRef } from '../../commands/share/share-ref.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { type ShareRef, shareRef } from '../../calls/share-ref.ts'
 import type { MakeFormText } from '../../text/en/discord.ts'
 import { encodeCustomId } from '../receive/custom-id.ts'
 import { amountFields, FIELDS, type Filled } from './form.ts'

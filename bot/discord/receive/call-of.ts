@@ -1,11 +1,11 @@
 import type { Attachment, CommandInteractionOption } from 'discord.js'
+import type { Invocation } from '../../calls/invocation.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import { byPath, type Callable, optionNames } from '../../chat/callable.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
 import { HELP } from '../../chat/grammar/help.ts'
-import type { Invocation } from '../../chat/grammar/invocation.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
-import { writeLine } from '../../chat/grammar/write-line.ts'
 import { unisolated } from '../show/isolate-rtl.ts'
 
 const [SUBCOMMAND, GROUP] = [1, 2]

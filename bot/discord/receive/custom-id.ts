@@ -1,4 +1,4 @@
-import { ownerCode, ownerFrom } from '../../chat/grammar/owner-code.ts'
+import { ownerCode, ownerFrom } from '../../calls/owner-code.ts'
 
 /** What a button carries: whose it is, the line that it runs, and on a nudge which one. */
 export interface CustomId {

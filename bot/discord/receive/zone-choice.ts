@@ -1,7 +1,7 @@
 import type { APIMessageTopLevelComponent } from 'discord.js'
 import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { minutesAt } from '../../../core/quantity/time/zone.ts'
-import type { Invocation } from '../../chat/grammar/invocation.ts'
+import type { Invocation } from '../../calls/invocation.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { DiscordText } from '../../text/en/discord.ts'
 import { likelyZones } from '../suggest/likely-zones.ts'

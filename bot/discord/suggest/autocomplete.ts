@@ -1,8 +1,8 @@
 import { StorageError } from '../../../store/storage-error.ts'
+import { optionTextOf, type Suggested } from '../../calls/option.ts'
 import { byPath } from '../../chat/callable.ts'
 import type { Dispatch } from '../../chat/execute.ts'
 import { trace } from '../../chat/trace.ts'
-import { type Suggested, takesOf } from '../../commands/options/option-metadata.ts'
 import type { SuggestionText } from '../../text/en/discord.ts'
 import { helpCommand } from '../connect/registration.ts'
 import { isolatedWithin } from '../show/isolate-rtl.ts'
@@ -94,7 +94,7 @@ export const suggest = async (
   try {
     const command = byPath(path, [...asked.commands, helpCommand])
     const shape: Readonly<Record<string, unknown>> = command?.input.shape ?? {}
-    const { suggested } = Object.hasOwn(shape, option) ? takesOf(shape[option]) : {}
+    const { suggested } = Object.hasOwn(shape, option) ? optionTextOf(shape[option]) : {}
     if (suggested === undefined || typed.length > MOST_CHARACTERS || UNREADABLE.test(typed)) return []
     const offers = await SUGGEST[suggested](typed, { ...asked, jar }, text)
     const short = offers.filter(isShort).slice(0, MOST_OFFERS)

@@ -8,7 +8,7 @@ import { addDays, dayFromIso, daysBetween, isoDay } from '../../../core/quantity
 import { dayAt, minutesAt } from '../../../core/quantity/time/zone.ts'
 import { parseBottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Jar } from '../../../store/person.ts'
-import { aheadIn, pastIn } from '../../commands/jar/known/jar-fields.ts'
+import { aheadIn, pastIn } from '../../calls/jar-options.ts'
 import type { SuggestionText } from '../../text/en/discord.ts'
 import { shortened } from '../show/cut-text.ts'
 import type { Offer } from './offer.ts'

@@ -1,6 +1,6 @@
+import { optionTextOf } from '../../calls/option.ts'
 import { byPath, type Callable, optionNames } from '../../chat/callable.ts'
 import { HELP } from '../../chat/grammar/help.ts'
-import { takesOf } from '../../commands/options/option-metadata.ts'
 
 const OWN = [HELP, 'quit']
 
@@ -29,7 +29,7 @@ export const complete = (line: string, commands: readonly Callable[]): [hits: st
   const part = words.at(-1) ?? ''
   const [, given] = /^([^:]+):/.exec(part) ?? []
   if (given !== undefined) {
-    const { choices = [] } = takesOf(command.input.shape[given])
+    const { choices = [] } = optionTextOf(command.input.shape[given])
     return [choices.map((word) => `${given}:${word}`).filter((text) => text.startsWith(part)), part]
   }
   const isOpen = (name: string) => name.startsWith(part) && !words.some((word) => word.startsWith(`${name}:`))

@@ -1,6 +1,7 @@
 import type { HappeningEntry } from '../../../core/jar/entry/entry.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import type { ChoiceWord } from '../../calls/option.ts'
 import type { Lacking } from '../../chat/lacking.ts'
 import { englishFormat } from './format.ts'
 import { happeningText } from './jar-entries.ts'
@@ -28,7 +29,7 @@ export const choiceWords = {
   3: '3, good',
   4: '4, very good',
   5: '5, superb',
-} as const
+} as const satisfies Readonly<Record<ChoiceWord, string>>
 
 const rights: Readonly<Record<'view' | 'write' | 'history', string>> = {
   view: 'View Channel',

@@ -1,6 +1,6 @@
 import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { StorageProblems } from '../../../store/storage-error.ts'
-import { writeLine } from '../../chat/grammar/write-line.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import { listed } from './words.ts'
 

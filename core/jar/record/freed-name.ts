@@ -3,9 +3,9 @@ import { isoDay } from '../../quantity/time/calendar-day.ts'
 import { dayAt } from '../../quantity/time/zone.ts'
 import type { JarEntry } from '../entry/entry.ts'
 import { freeName, isNear } from '../entry/jar-name.ts'
-import { type Amended, record } from '../record/record.ts'
 import { type KeptJar, storyOf } from '../state/jar-state.ts'
 import { MOST_RUNNING, namesTaken } from '../state/running-jars.ts'
+import { type Amended, record } from './record.ts'
 
 /** Whether a jar runs under a name that another running one has, or that could be mistaken for it. */
 export function isNameTaken(entries: readonly JarEntry[], others: readonly KeptJar[]): boolean {

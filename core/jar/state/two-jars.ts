@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
-import { findJar } from '../state/find-jar.ts'
+import { findJar } from './find-jar.ts'
 import type { KeptJar } from './jar-state.ts'
 
 const isNotFound = (error: unknown): boolean => error instanceof DomainError && error.code === 'not_found'

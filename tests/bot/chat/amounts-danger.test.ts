@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest'
+import { isAmount, optionTextOf } from '../../../bot/calls/option.ts'
 import { expectNoDanger } from '../../../bot/chat/expect-no-danger.ts'
-import { isAmount, takesOf } from '../../../bot/commands/options/option-metadata.ts'
 import { commands } from '../test-desk.ts'
 
 const amounts = commands.flatMap((command) =>
   Object.entries(command.input.shape).flatMap(([option, schema]) =>
-    isAmount(takesOf(schema).suggested) ? [[command.path, option, command] as const] : [],
+    isAmount(optionTextOf(schema).suggested) ? [[command.path, option, command] as const] : [],
   ),
 )
 

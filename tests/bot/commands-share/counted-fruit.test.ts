@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { shareRef } from '../../../bot/commands/share/share-ref.ts'
+import { shareRef } from '../../../bot/calls/share-ref.ts'
 import { runs } from '../../runs.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'

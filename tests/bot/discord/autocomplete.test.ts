@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { z } from 'zod'
-import { takesOf } from '../../../bot/commands/options/option-metadata.ts'
-import { planFields } from '../../../bot/commands/plan/plan-fields.ts'
+import { optionTextOf } from '../../../bot/calls/option.ts'
+import { planOptions } from '../../../bot/calls/plan-options.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
@@ -69,7 +69,7 @@ it.each([
   ['dried sa', 'dried sage'],
 ])('completes the last plant of %j to %j', async (typed, wanted) => {
   expect((await valuesOf('plan', 'of', typed))[0]).toBe(wanted)
-  expect(planFields.anyPlants.safeParse(wanted).success).toBe(true)
+  expect(planOptions.anyPlants.safeParse(wanted).success).toBe(true)
 })
 
 it('offers names of the own language before those of others, and none that only hold it somewhere', async () => {
@@ -120,10 +120,10 @@ const letters = 'abcdefghijklmnopqrstuvwxyz'.split('')
 it('offers only what the option takes', async () => {
   const completed = commands.flatMap(({ path, input }) =>
     Object.entries(input.shape).flatMap(([option, schema]) =>
-      takesOf(schema).suggested === undefined ? [] : [{ path, option, schema }],
+      optionTextOf(schema).suggested === undefined ? [] : [{ path, option, schema }],
     ),
   )
-  expect(new Set(completed.map(({ schema }) => takesOf(schema).suggested)).size).toBe(12)
+  expect(new Set(completed.map(({ schema }) => optionTextOf(schema).suggested)).size).toBe(12)
   for (const { path, option, schema } of completed) {
     for (const typed of ['', ...letters, '30 g cin', '30 g gin', '8 lemons + ']) {
       for (const value of await valuesOf(path, option, typed)) {

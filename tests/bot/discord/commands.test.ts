@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
+import { optionTextOf } from '../../../bot/calls/option.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
-import { takesOf } from '../../../bot/commands/options/option-metadata.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import type { Person } from '../../../store/person.ts'
 import { commands } from '../test-desk.ts'
@@ -98,7 +98,7 @@ it('has an example of every command', () => {
 const takesFile = (line: string): boolean => {
   const { path, options } = parseLine(line, commands)
   const { shape } = commands.find((command) => command.path === path)!.input
-  return Object.keys(options).some((name) => takesOf((shape as Record<string, unknown>)[name]).isFile)
+  return Object.keys(options).some((name) => optionTextOf((shape as Record<string, unknown>)[name]).isFile)
 }
 
 /** Nobody else’s business. */

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { shareRef } from '../../../bot/commands/share/share-ref.ts'
+import { shareRef } from '../../../bot/calls/share-ref.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { decodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { newAsker } from '../asker.ts'

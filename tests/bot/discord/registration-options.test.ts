@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest'
 import { z } from 'zod'
+import { jarOptions } from '../../../bot/calls/jar-options.ts'
+import { option } from '../../../bot/calls/option.ts'
+import { planOptions } from '../../../bot/calls/plan-options.ts'
+import { quantityOptions } from '../../../bot/calls/quantity-options.ts'
 import { defineCommand } from '../../../bot/chat/command.ts'
 import type { CommandText } from '../../../bot/chat/grammar/command-text.ts'
-import { jarFields } from '../../../bot/commands/jar/known/jar-fields.ts'
-import { field, fields } from '../../../bot/commands/options/fields.ts'
-import { planFields } from '../../../bot/commands/plan/plan-fields.ts'
 import { type RegisteredText, registrationOf } from '../../../bot/discord/connect/registration.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { checkPayload } from './fake/check-payload.ts'
@@ -22,13 +23,13 @@ interface Node {
 const everyKind = defineCommand({
   path: 'every kind',
   input: z.object({
-    often: fields.amount.optional(),
-    jar: jarFields.jar,
-    of: planFields.plants.optional(),
-    'unknown-ok': planFields.yesNo.optional(),
-    name: jarFields.name,
-    note: jarFields.note.optional(),
-    free: field((text) => text),
+    often: quantityOptions.amount.optional(),
+    jar: jarOptions.jar,
+    of: planOptions.plants.optional(),
+    'unknown-ok': planOptions.yesNo.optional(),
+    name: jarOptions.name,
+    note: jarOptions.note.optional(),
+    free: option({ read: (text) => text, write: (text) => text }),
   }),
   run: () => {
     throw new Error('is not run')

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { z } from 'zod'
+import { optionTextOf } from '../../../bot/calls/option.ts'
 import { execute } from '../../../bot/chat/execute.ts'
-import { takesOf } from '../../../bot/commands/options/option-metadata.ts'
 import { registrationOf } from '../../../bot/discord/connect/registration.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands, testDesk } from '../test-desk.ts'
@@ -79,7 +79,7 @@ it('has no localisations where there is one language', () => {
 it('offers only choices that the command takes', async () => {
   const offered = commands.flatMap(({ path, input }) =>
     Object.entries(input.shape).flatMap(([option, schema]) =>
-      (takesOf(schema).choices ?? []).map((word) => ({ path, option, schema, typed: String(word) })),
+      (optionTextOf(schema).choices ?? []).map((word) => ({ path, option, schema, typed: String(word) })),
     ),
   )
   expect(new Set(offered.map(({ path }) => path)).size).toBeGreaterThan(5)

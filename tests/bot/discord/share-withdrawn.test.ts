@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { shareRef } from '../../../bot/commands/share/share-ref.ts'
+import { shareRef } from '../../../bot/calls/share-ref.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { type Connected, connecting } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'

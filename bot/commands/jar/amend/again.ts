@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { DomainError } from '../../../../core/domain-error.ts'
 import { freeName } from '../../../../core/jar/entry/jar-name.ts'
 import { isPoison } from '../../../../core/jar/limits/judge-jar.ts'
@@ -11,14 +10,14 @@ import type { Recipe } from '../../../../core/recipe/code/recipe.ts'
 import { keptDays } from '../../../../core/recipe/code/recipe-wish.ts'
 import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Jar } from '../../../../store/person.ts'
+import type { Given } from '../../../calls/option.ts'
+import { signature } from '../../../calls/signatures.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Message } from '../../../text/words.ts'
-import { fields, type Given } from '../../options/fields.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
 import { daysNotes } from '../../plan/plan-from-code.ts'
 import { doseNotes } from '../../plan/plan-notes.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { expectDrinkableJar } from '../record/jar-dangers.ts'
 import { jarStartCommand, startJar } from '../record/start.ts'
 import { againOptions, bottlesAgain, factorOf, type OtherSpirit, together as plantsTogether } from './again-options.ts'
@@ -74,15 +73,7 @@ const DOSES: ReadonlySet<string> = new Set([
 ])
 
 export const againCommand = defineCommand({
-  path: 'again',
-  input: z.object({
-    jar: jarFields.jar,
-    spirit: fields.spirits.optional(),
-    strength: fields.strength.optional(),
-    'to-strength': fields.wishedStrength.optional(),
-    'to-sweetness': fields.sweetness.optional(),
-    name: jarFields.name.optional(),
-  }),
+  ...signature('again'),
   async run({ jar: { is, typed }, ...own }, context) {
     const { jars } = await context.store.read(context.userId)
     const jar = findJar(is, jars)

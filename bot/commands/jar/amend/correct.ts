@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import type { HappeningEntry, HappeningKind } from '../../../../core/jar/entry/entry.ts'
 import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { correct } from '../../../../core/jar/record/record.ts'
@@ -9,15 +8,14 @@ import type { Measured } from '../../../../core/quantity/measured/measured.ts'
 import { dayFromIso, daysBetween } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../../store/person.ts'
+import { dayGiven } from '../../../calls/jar-options.ts'
+import { type InputOf, signature, signatures } from '../../../calls/signatures.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import type { syrupSaid } from '../../calculate/syrup-reply.ts'
-import { fields } from '../../options/fields.ts'
-import { planFields } from '../../plan/plan-fields.ts'
-import { checkUnknown, foodCautions } from '../../plan/plan-unknown.ts'
-import { dayGiven, jarFields } from '../known/jar-fields.ts'
+import { foodCautions } from '../../plan/plan-unknown.ts'
 import { expectPoured } from '../record/already.ts'
 import { cautioned, plantCautions, sweetenedCautions } from '../record/jar-cautions.ts'
 import { swallowedNotes } from '../record/note-swallowed-option.ts'
@@ -28,29 +26,9 @@ import { expectWithinLimits } from '../record/within-jar-limits.ts'
 import { correctedPlants } from './corrected-plants.ts'
 import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
 
-const shape = {
-  jar: jarFields.jar,
-  entry: jarFields.entry.optional(),
-  of: planFields.anyPlants.optional(),
-  spirit: fields.spirits.optional(),
-  measured: fields.amount.optional(),
-  strength: fields.strength.optional(),
-  rinse: fields.amount.optional(),
-  water: fields.amount.optional(),
-  sugar: fields.sugar.optional(),
-  bottles: planFields.bottles.optional(),
-  rating: jarFields.rating.optional(),
-  'unknown-ok': planFields.yesNo.optional(),
-  when: jarFields.when.optional(),
-  already: planFields.yesNo.optional(),
-  note: jarFields.note.optional(),
-}
+const OPTIONS = Object.keys(signatures['jar correct'].shape)
 
-const input = z.object(shape).superRefine(({ of, ...others }, context) => {
-  if (of !== undefined) checkUnknown({ of, 'unknown-ok': others['unknown-ok'] }, context)
-})
-
-type Correcting = z.output<typeof input>
+type Correcting = InputOf<'jar correct'>
 
 /** The options that say what is right. */
 const wantedIn = ({ jar: _, entry: _e, already: _a, ...fixes }: Correcting) =>
@@ -123,15 +101,12 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
 }
 
 export const jarCorrectCommand = defineCommand({
-  path: 'jar correct',
-  input,
+  ...signature('jar correct'),
   async run(input, context) {
     if (wantedIn(input).length === 0) {
       await expectJar(context, input.jar)
       const example = writeLine('jar correct', input.jar.is, [['measured', '930 ml']])
-      const options = Object.keys(shape).filter(
-        (option) => option !== 'jar' && option !== 'entry' && option !== 'already',
-      )
+      const options = OPTIONS.filter((option) => option !== 'jar' && option !== 'entry' && option !== 'already')
       throw new ChatError('missing_option', 'what_to_correct', { options, example }, { option: 'measured' })
     }
     const { recorded, changes, plantNotes } = await change(context, (person) => correctedIn(person, input, context))
@@ -150,7 +125,7 @@ export const jarCorrectCommand = defineCommand({
         : stepReply(context, input, recorded, {
             headline: headlineOf(null),
             rows: nowRows,
-            notes: swallowedNotes(input.note, Object.keys(shape)),
+            notes: swallowedNotes(input.note, OPTIONS),
           })
     return { ...reply, notes: [...plantNotes, ...reply.notes] }
   },

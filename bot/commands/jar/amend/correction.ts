@@ -11,8 +11,8 @@ import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import type { Mass, Volume } from '../../../../core/quantity/quantities.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import { asOptionProblem, type Given } from '../../../calls/option.ts'
 import type { Context } from '../../../chat/command.ts'
-import { blamed, type Given } from '../../options/fields.ts'
 import { amountOf, strengthRead, sugarOf, waterG } from '../../options/input-to-portion.ts'
 import { strengthText } from './again-options.ts'
 import { addedAnew, type PutInFixes, startedAnew } from './correct-put-in.ts'
@@ -112,7 +112,7 @@ export function fixed(
     case 'bottled':
       return bottles === undefined
         ? happening
-        : { ...happening, bottles: blamed('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
+        : { ...happening, bottles: asOptionProblem('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
     case 'started':
       if (isPutIn(fixes)) return startedAnew(story, entries, fixes, context)
       return { ...happening, ...(sugar && { sugarG: sugarOf(sugar) }) }

@@ -1,7 +1,7 @@
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Jar } from '../../../../store/person.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import type { Context } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { jarRef } from '../known/jar-ref.ts'

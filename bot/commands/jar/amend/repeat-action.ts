@@ -1,5 +1,5 @@
+import { writeLine } from '../../../calls/write-line.ts'
 import type { Context } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { type Input, type Recorded, typedIn } from '../record/record-step.ts'

@@ -1,5 +1,5 @@
 import type { Jar } from '../../../../store/person.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import type { Action } from '../../../chat/reply.ts'
 
 /** Takes back the last entry of jars, as long as no other was made since. */

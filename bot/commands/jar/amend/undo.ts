@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import type { HappeningEntry, JarEntry } from '../../../../core/jar/entry/entry.ts'
 import { nameIn } from '../../../../core/jar/entry/name-in.ts'
 import { effective, lastStanding } from '../../../../core/jar/entry/standing-entries.ts'
@@ -8,11 +7,11 @@ import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Jar, Person, Share } from '../../../../store/person.ts'
+import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { withdrawAction } from '../../share/share-list.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { viewOf } from '../known/view-of.ts'
 import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
 import { change, enteredBy, type Input, withJar } from '../record/record-step.ts'
@@ -107,8 +106,7 @@ function againActions(only: TakenBack | undefined, view: JarView | null, context
 }
 
 export const jarUndoCommand = defineCommand({
-  path: 'jar undo',
-  input: z.object({ jar: jarFields.jar, after: jarFields.entries.optional() }),
+  ...signature('jar undo'),
   async run(input, context) {
     const { jar: named, after } = input
     const all = await change(context, (person) => {

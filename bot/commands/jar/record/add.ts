@@ -1,43 +1,25 @@
-import { z } from 'zod'
 import type { Ingredients } from '../../../../core/jar/entry/entry.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { plantsAdded } from '../../../../core/jar/state/plants-added.ts'
+import { type InputOf, signature } from '../../../calls/signatures.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Message } from '../../../text/words.ts'
 import { outcomeCautions } from '../../calculate/outcome-reply.ts'
-import { fields } from '../../options/fields.ts'
 import { spiritPortions, sugarOf, waterG } from '../../options/input-to-portion.ts'
-import { planFields } from '../../plan/plan-fields.ts'
-import { checkUnknown, foodCautions } from '../../plan/plan-unknown.ts'
+import { foodCautions } from '../../plan/plan-unknown.ts'
 import { addActions } from '../known/add-line.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { expectPoured } from './already.ts'
 import { plantCautions } from './jar-cautions.ts'
 import { expectJar, recordStep } from './record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 import { expectWithinLimits } from './within-jar-limits.ts'
 
-const input = z
-  .object({
-    jar: jarFields.jar,
-    of: planFields.anyPlants.optional(),
-    spirit: fields.spirits.optional(),
-    strength: fields.strength.optional(),
-    water: fields.amount.optional(),
-    sugar: fields.sugar.optional(),
-    'unknown-ok': planFields.yesNo.optional(),
-    when: jarFields.when.optional(),
-    after: jarFields.entry.optional(),
-    already: planFields.yesNo.optional(),
-  })
-  .superRefine(({ of, ...others }, context) => {
-    if (of !== undefined) checkUnknown({ of, 'unknown-ok': others['unknown-ok'] }, context)
-  })
+type Adding = InputOf<'jar add'>
 
-function addedTo(story: Story, { of, spirit, strength, water, sugar }: z.output<typeof input>): Ingredients {
+function addedTo(story: Story, { of, spirit, strength, water, sugar }: Adding): Ingredients {
   const liquids: Ingredients = {
     plants: [],
     spirits: spirit === undefined ? [] : spiritPortions(spirit.is, strength),
@@ -48,7 +30,7 @@ function addedTo(story: Story, { of, spirit, strength, water, sugar }: z.output<
 }
 
 /** What the plants can do, and what the jar has become with them. */
-function cautionsOf(story: Story, { of }: z.output<typeof input>): readonly Message<'cautions'>[] {
+function cautionsOf(story: Story, { of }: Adding): readonly Message<'cautions'>[] {
   const { outcome } = contentsOf(story)
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   return [
@@ -59,8 +41,7 @@ function cautionsOf(story: Story, { of }: z.output<typeof input>): readonly Mess
 }
 
 export const jarAddCommand = defineCommand({
-  path: 'jar add',
-  input,
+  ...signature('jar add'),
   async run(input, context) {
     const { of, spirit, water, sugar } = input
     if ([of, spirit, water, sugar].every((given) => given === undefined)) {

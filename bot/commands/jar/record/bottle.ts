@@ -1,13 +1,11 @@
-import { z } from 'zod'
 import { type Contents, contentsOf } from '../../../../core/jar/state/contents.ts'
 import { bottlesFilled, bottlesOfLeft } from '../../../../core/jar/state/jar-bottles.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import { asOptionProblem } from '../../../calls/option.ts'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
-import { blamed } from '../../options/fields.ts'
-import { planFields } from '../../plan/plan-fields.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { expectKeeping } from './already.ts'
 import { servedCautions } from './jar-cautions.ts'
 import { recordStep } from './record-step.ts'
@@ -27,17 +25,11 @@ function moreNotes({ bottledMl, outcome: { volumeMl } }: Contents): readonly Mes
 /** Of a jar that cannot be bottled its stage is said first, whatever they hold. */
 function filledIn(story: Story, bottles: readonly Bottles[]) {
   if (story.strained === null || story.ended !== null) return bottlesFilled(bottles, 0)
-  return blamed('bottles', () => bottlesOfLeft(bottles, story))
+  return asOptionProblem('bottles', () => bottlesOfLeft(bottles, story))
 }
 
 export const jarBottleCommand = defineCommand({
-  path: 'jar bottle',
-  input: z.object({
-    jar: jarFields.jar,
-    bottles: planFields.bottles,
-    when: jarFields.when.optional(),
-    already: planFields.yesNo.optional(),
-  }),
+  ...signature('jar bottle'),
   async run(input, context) {
     const recorded = await recordStep(context, input, {
       happening: (story) => ({

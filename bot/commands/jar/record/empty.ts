@@ -1,13 +1,11 @@
-import { z } from 'zod'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { recordStep } from './record-step.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
 
 export const jarEmptyCommand = defineCommand({
-  path: 'jar empty',
-  input: z.object({ jar: jarFields.jar, when: jarFields.when.optional() }),
+  ...signature('jar empty'),
   async run(input, context) {
     const recorded = await recordStep(context, input, { happening: () => ({ kind: 'emptied' }) }, findWhole)
     return stepReply(context, input, recorded, { headline: recordedHeadline(recorded, context) })

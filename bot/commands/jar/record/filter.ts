@@ -1,22 +1,13 @@
-import { z } from 'zod'
 import { sameFiltering } from '../../../../core/jar/state/same-again.ts'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { fields } from '../../options/fields.ts'
 import { amountOf } from '../../options/input-to-portion.ts'
-import { planFields } from '../../plan/plan-fields.ts'
 import { onceMore } from '../amend/repeat-action.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { recordStep } from './record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 
 export const jarFilterCommand = defineCommand({
-  path: 'jar filter',
-  input: z.object({
-    jar: jarFields.jar,
-    measured: fields.amount.optional(),
-    when: jarFields.when.optional(),
-    again: planFields.yesNo.optional(),
-  }),
+  ...signature('jar filter'),
   async run(input, context) {
     const measured = input.measured === undefined ? null : amountOf(input.measured.is)
     const isMeant = input.again?.is ?? false

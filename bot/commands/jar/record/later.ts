@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { type RunningJar, runningJars } from '../../../../core/jar/state/running-jars.ts'
@@ -7,10 +6,11 @@ import { strainWindow } from '../../../../core/jar/tasks/steeping-series.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { isoOf } from '../../../../core/quantity/time/day-number.ts'
 import { dutySettings } from '../../../../store/due.ts'
+import type { Until } from '../../../calls/jar-options.ts'
+import { asOptionProblem } from '../../../calls/option.ts'
+import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
-import { blamed } from '../../options/fields.ts'
-import { jarFields, type Until } from '../known/jar-fields.ts'
 import { allReply, isAll, recordAll } from './record-all.ts'
 import { recordStep } from './record-step.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
@@ -45,10 +45,9 @@ function noneMeant(running: readonly RunningJar[], until: Until & { readonly zon
 }
 
 export const jarLaterCommand = defineCommand({
-  path: 'jar later',
-  input: z.object({ jar: jarFields.jarOrAll, until: jarFields.until }),
+  ...signature('jar later'),
   async run(input, context) {
-    const until = blamed('until', () => input.until.is.read(context))
+    const until = asOptionProblem('until', () => input.until.is.read(context))
     const happening = () => ({ kind: 'put_off', ...until }) as const
     if (!isAll(input.jar.is)) {
       const recorded = await recordStep(context, input, { happening })

@@ -1,5 +1,5 @@
+import type { Given } from '../../../calls/option.ts'
 import type { Message } from '../../../text/words.ts'
-import type { Given } from '../../options/fields.ts'
 
 /** An option that stands after the note, which takes the rest of the line. */
 export function swallowedNotes(

@@ -1,13 +1,11 @@
-import { z } from 'zod'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { servedCautions } from './jar-cautions.ts'
 import { recordStep } from './record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 
 export const jarOpenCommand = defineCommand({
-  path: 'jar open',
-  input: z.object({ jar: jarFields.jar, when: jarFields.when.optional() }),
+  ...signature('jar open'),
   async run(input, context) {
     const step = { happening: () => ({ kind: 'opened' }) as const, cautions: servedCautions }
     const recorded = await recordStep(context, input, step)

@@ -1,21 +1,19 @@
-import { z } from 'zod'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../../core/jar/state/jar-state.ts'
 import { expectFree } from '../../../../core/jar/state/running-jars.ts'
+import { asOptionProblem } from '../../../calls/option.ts'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { blamed } from '../../options/fields.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { change, recordIn, withJar } from './record-step.ts'
 import { stepReply } from './step-reply.ts'
 
 export const jarRenameCommand = defineCommand({
-  path: 'jar rename',
-  input: z.object({ jar: jarFields.jar, to: jarFields.name }),
+  ...signature('jar rename'),
   async run(input, context) {
     const { before, recorded } = await change(context, ({ jars, ...person }) => {
       const jar = findWhole(input.jar.is, jars)
       const others = jars.filter(({ id }) => id !== jar.id)
-      blamed('to', () => expectFree(input.to.is, others))
+      asOptionProblem('to', () => expectFree(input.to.is, others))
       const made = recordIn(jar, input, { happening: () => ({ kind: 'renamed', name: input.to.is }) }, context)
       return {
         person: withJar({ ...person, jars }, made.jar),

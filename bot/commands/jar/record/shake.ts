@@ -1,14 +1,12 @@
-import { z } from 'zod'
 import { DomainError } from '../../../../core/domain-error.ts'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { allReply, isAll, recordAll } from './record-all.ts'
 import { recordStep } from './record-step.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
 
 export const jarShakeCommand = defineCommand({
-  path: 'jar shake',
-  input: z.object({ jar: jarFields.jarOrAll, when: jarFields.when.optional() }),
+  ...signature('jar shake'),
   async run(input, context) {
     const happening = () => ({ kind: 'shaken' }) as const
     if (!isAll(input.jar.is)) {

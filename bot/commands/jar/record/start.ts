@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Started } from '../../../../core/jar/entry/entry.ts'
 import { freeName } from '../../../../core/jar/entry/jar-name.ts'
@@ -14,11 +13,14 @@ import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Plan } from '../../../../core/recipe/plan/plan.ts'
 import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Jar, Person } from '../../../../store/person.ts'
+import { dayGiven } from '../../../calls/jar-options.ts'
+import { asOptionProblem } from '../../../calls/option.ts'
+import { withoutOwner } from '../../../calls/share-ref.ts'
+import { type InputOf, signature } from '../../../calls/signatures.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
-import { blamed } from '../../options/fields.ts'
 import { placeActions, whereNote } from '../../person/reminders-actions.ts'
 import { farNotes } from '../../plan/far-notes.ts'
 import { type AskedPlan, planAsked } from '../../plan/plan-asked.ts'
@@ -26,11 +28,9 @@ import { plantsSaid } from '../../plan/plan-data.ts'
 import { assumedNotes } from '../../plan/plan-notes.ts'
 import { planCautions } from '../../plan/plan-reply.ts'
 import { planRows } from '../../plan/plan-rows.ts'
-import { checkUnknown, unknownNotes } from '../../plan/plan-unknown.ts'
-import { missing, planShape, type WithPlants } from '../../plan/plan-wish.ts'
+import { unknownNotes } from '../../plan/plan-unknown.ts'
+import { missing, type WithPlants } from '../../plan/plan-wish.ts'
 import { countMade } from '../../share/count-made.ts'
-import { withoutOwner } from '../../share/share-ref.ts'
-import { dayGiven, jarFields } from '../known/jar-fields.ts'
 import { cautioned } from './jar-cautions.ts'
 import { change, enteredBy, type Input, type Recorded, typedIn } from './record-step.ts'
 import { lateDay, stepReply } from './step-reply.ts'
@@ -86,7 +86,7 @@ function begin(person: Person, input: Input, beginning: Beginning, context: Cont
   const name = isNamed ? beginning.started.name : freeName(beginning.started.name, namesTaken(jars))
   const started = { ...beginning.started, name }
   if (runningJars(jars).length >= MOST_RUNNING) throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })
-  blamed('name', () => expectFree(started.name, jars))
+  asOptionProblem('name', () => expectFree(started.name, jars))
   const moment = momentOf(day, { nowMs, zone, entries: [] })
   const meta = enteredBy(input, context)
   const { entries, entry, unusual, isAlready } = record([], started, moment, meta)
@@ -120,15 +120,11 @@ async function anotherActions(name: string, given: Input, { store, userId }: Con
   return [{ label: { group: 'actions', key: 'jar_begin_another', values: undefined }, line }]
 }
 
-const starting = z
-  .object({ name: jarFields.name.optional(), ...planShape, when: jarFields.when.optional() })
-  .superRefine(checkUnknown)
-
-type Asked = AskedPlan<z.output<typeof starting>>
+type Asked = AskedPlan<InputOf<'jar start'>>
 
 /** Begins a jar; `notesOf` says more of what was planned. */
 export async function startJar(
-  given: z.output<typeof starting>,
+  given: InputOf<'jar start'>,
   context: Context,
   {
     kept: keptDays,
@@ -179,7 +175,6 @@ export async function startJar(
 }
 
 export const jarStartCommand = defineCommand({
-  path: 'jar start',
-  input: starting,
+  ...signature('jar start'),
   run: (given, context) => startJar(given, context),
 })

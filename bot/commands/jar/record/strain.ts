@@ -1,21 +1,12 @@
-import { z } from 'zod'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { fields } from '../../options/fields.ts'
 import { amountOf, strengthRead, waterG } from '../../options/input-to-portion.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { recordStep } from './record-step.ts'
 import { lateDay } from './step-reply.ts'
 import { strainedCautions, strainedReply } from './strained-reply.ts'
 
 export const jarStrainCommand = defineCommand({
-  path: 'jar strain',
-  input: z.object({
-    jar: jarFields.jar,
-    measured: fields.amount.optional(),
-    strength: fields.strength.optional(),
-    rinse: fields.amount.optional(),
-    when: jarFields.when.optional(),
-  }),
+  ...signature('jar strain'),
   async run(input, context) {
     const { measured, strength, rinse } = input
     const recorded = await recordStep(context, input, {

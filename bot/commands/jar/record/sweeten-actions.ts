@@ -1,7 +1,7 @@
 import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import type { Context } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { afterNow, jarRef } from '../known/jar-ref.ts'
 import { sweetenOptions } from '../known/sweeten-options.ts'

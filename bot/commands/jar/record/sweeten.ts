@@ -1,21 +1,19 @@
-import { z } from 'zod'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
 import { distanceFromPlanned, type SweetenedWith, syrupToAdd } from '../../../../core/jar/state/planned-syrup.ts'
 import { sameSweetening } from '../../../../core/jar/state/same-again.ts'
 import { isSweetening } from '../../../../core/jar/tasks/strained-series.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
+import type { Given } from '../../../calls/option.ts'
+import { signature } from '../../../calls/signatures.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { row } from '../../calculate/outcome-reply.ts'
-import { fields, type Given } from '../../options/fields.ts'
 import { sugarOf, waterG } from '../../options/input-to-portion.ts'
-import { planFields } from '../../plan/plan-fields.ts'
 import { onceMore } from '../amend/repeat-action.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { sweetenOptions } from '../known/sweeten-options.ts'
 import { sweetenedCautions } from './jar-cautions.ts'
@@ -80,15 +78,7 @@ function heldActions(recorded: Recorded, input: Input, context: Context): readon
 }
 
 export const jarSweetenCommand = defineCommand({
-  path: 'jar sweeten',
-  input: z.object({
-    jar: jarFields.jar,
-    water: fields.amount.optional(),
-    sugar: fields.sugar.optional(),
-    when: jarFields.when.optional(),
-    after: jarFields.entry.optional(),
-    again: planFields.yesNo.optional(),
-  }),
+  ...signature('jar sweeten'),
   async run(input, context) {
     const { water, sugar } = input
     if (water === undefined && sugar === undefined) throw await lacking(input.jar, context)

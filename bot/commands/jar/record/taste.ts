@@ -1,20 +1,13 @@
-import { z } from 'zod'
+import { signature } from '../../../calls/signatures.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { swallowedNotes } from './note-swallowed-option.ts'
 import { expectJar, recordStep } from './record-step.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
 
 export const jarTasteCommand = defineCommand({
-  path: 'jar taste',
-  input: z.object({
-    jar: jarFields.jar,
-    rating: jarFields.rating.optional(),
-    when: jarFields.when.optional(),
-    note: jarFields.note.optional(),
-  }),
+  ...signature('jar taste'),
   async run(input, context) {
     const { rating, note } = input
     if (rating === undefined && note === undefined) {

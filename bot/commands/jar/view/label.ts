@@ -1,12 +1,10 @@
-import { z } from 'zod'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { bottleLabel } from '../../../picture/label/bottle-label.ts'
 import { bottleLabelData, bottleSizesOf } from '../../../picture/label/bottle-label-data.ts'
 import { pictureFile } from '../../label/picture-file.ts'
 import { unprintedNotes } from '../../label/unprinted-notes.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { planFields } from '../../plan/plan-fields.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { expectKeeping } from '../record/already.ts'
 import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
@@ -16,8 +14,7 @@ import { jarBrief } from './jar-data.ts'
 const MOST_LABELS = 10
 
 export const jarLabelCommand = defineCommand({
-  path: 'jar label',
-  input: z.object({ jar: jarFields.jar, already: planFields.yesNo.optional() }),
+  ...signature('jar label'),
   async run(input, context) {
     const view = await jarNamed(input.jar.is, context)
     expectKeeping('jar label', 'label_ferments', view.story, input)

@@ -1,4 +1,3 @@
-import { z } from 'zod'
 import { isHeld } from '../../../../core/jar/limits/judge-jar.ts'
 import type { DutyKind } from '../../../../core/jar/tasks/duty.ts'
 import { firstTask, isFinished, type JarView, type ShownTask, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
@@ -6,15 +5,15 @@ import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Person, SetAside } from '../../../../store/person.ts'
 import { StorageError } from '../../../../store/storage-error.ts'
 import { unsentOf, withoutNews } from '../../../../store/unsent.ts'
+import { signature } from '../../../calls/signatures.ts'
+import { writeLine } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
-import { writeLine } from '../../../chat/grammar/write-line.ts'
 import type { Action, Reply, ReplyFile, Row } from '../../../chat/reply.ts'
 import { shelf } from '../../../picture/shelf/shelf.ts'
 import { shelfData } from '../../../picture/shelf/shelf-data.ts'
 import type { Message } from '../../../text/words.ts'
 import { pictureFile } from '../../label/picture-file.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { planFields } from '../../plan/plan-fields.ts'
 import { addActions } from '../known/add-line.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { todayOf, viewOf } from '../known/view-of.ts'
@@ -149,8 +148,7 @@ function shelfFile(running: readonly JarView[], today: IsoDay): ReplyFile {
 }
 
 export const jarListCommand = defineCommand({
-  path: 'jar list',
-  input: z.object({ picture: planFields.yesNo.optional() }),
+  ...signature('jar list'),
   async run({ picture }, context) {
     const person = await context.store.read(context.userId)
     const views = person.jars.map((jar) => viewOf(jar, context)).filter((view) => view !== null)

@@ -1,17 +1,14 @@
-import { z } from 'zod'
 import { sameName } from '../../../../core/jar/entry/jar-name.ts'
 import { ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
 import { findTwoJars } from '../../../../core/jar/state/two-jars.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
+import { signature } from '../../../calls/signatures.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
-import { FORMATS, parseFormat } from '../../notebook-file/export-format.ts'
 import { exportNotebook } from '../../notebook-file/export-notebook.ts'
 import { importNotebook } from '../../notebook-file/import-notebook.ts'
-import { field } from '../../options/fields.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { viewOf } from '../known/view-of.ts'
 import { dangerCautions } from '../record/jar-dangers.ts'
 import { batchData } from './batch-data.ts'
@@ -41,12 +38,7 @@ function compareReply(views: readonly [JarView, JarView]): Reply {
 }
 
 export const notebookCommand = defineCommand({
-  path: 'notebook',
-  input: z.object({
-    compare: jarFields.jars.optional(),
-    export: field(parseFormat, { choices: FORMATS }).optional(),
-    import: field((text) => text, { isFile: true }).optional(),
-  }),
+  ...signature('notebook'),
   async run(input, context) {
     const { compare, export: format, import: file } = input
     const given = Object.keys(input)

@@ -1,15 +1,14 @@
-import { z } from 'zod'
 import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
 import { ingredientsOf, ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { type JarView, nextTasks } from '../../../../core/jar/tasks/jar-view.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
+import { signature } from '../../../calls/signatures.ts'
+import { quoted } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
-import { quoted } from '../../../chat/grammar/write-line.ts'
 import type { Reply, Row } from '../../../chat/reply.ts'
 import { row } from '../../calculate/outcome-reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { todayOf } from '../known/view-of.ts'
 import { neatCautions } from '../record/jar-cautions.ts'
@@ -70,8 +69,7 @@ function jarReply(view: JarView, context: Context): Reply {
 }
 
 export const jarShowCommand = defineCommand({
-  path: 'jar show',
-  input: z.object({ jar: jarFields.jar }),
+  ...signature('jar show'),
   async run({ jar }, context) {
     return jarReply(await jarNamed(jar.is, context), context)
   },

@@ -1,18 +1,16 @@
-import { z } from 'zod'
+import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { jarTag } from '../../../picture/tag/jar-tag.ts'
 import { jarTagData } from '../../../picture/tag/jar-tag-data.ts'
 import { pictureFile } from '../../label/picture-file.ts'
 import { unprintedNotes } from '../../label/unprinted-notes.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { jarFields } from '../known/jar-fields.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
 import { jarBrief } from './jar-data.ts'
 
 export const jarTagCommand = defineCommand({
-  path: 'jar tag',
-  input: z.object({ jar: jarFields.jar }),
+  ...signature('jar tag'),
   async run({ jar }, context) {
     const view = await jarNamed(jar.is, context)
     const data = jarTagData(view)

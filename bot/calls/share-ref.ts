@@ -1,8 +1,8 @@
-import { DomainError } from '../../../core/domain-error.ts'
-import { shown } from '../../../core/quantity/read/tokens.ts'
-import { decodeBatch } from '../../../core/recipe/code/batch-code.ts'
-import type { Recipe } from '../../../core/recipe/code/recipe.ts'
-import { ownerCode, ownerFrom } from '../../chat/grammar/owner-code.ts'
+import { DomainError } from '../../core/domain-error.ts'
+import { shown } from '../../core/quantity/read/tokens.ts'
+import { decodeBatch, encodeBatch } from '../../core/recipe/code/batch-code.ts'
+import type { Recipe } from '../../core/recipe/code/recipe.ts'
+import { ownerCode, ownerFrom } from './owner-code.ts'
 
 /** A share and whose it is. */
 export interface ShareRef {
@@ -69,6 +69,13 @@ export function parseSharedCode(text: string): SharedRecipe {
     const extra = shown(text.trim().slice(code.length))
     throw new DomainError('bad_value', 'code_extra', { extra, fix: code })
   }
+}
+
+/** What `parseSharedCode` reads; the owner is left out where it is not known. */
+export function sharedCode({ recipe, shareId, owner }: SharedRecipe): string {
+  const code = encodeBatch(recipe)
+  if (shareId === null) return code
+  return `${code}@${owner === null ? shareId : (shareRef({ owner, shareId }) ?? shareId)}`
 }
 
 /** What a jar keeps of a marked code: which share it was, not whose. */

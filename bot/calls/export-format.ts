@@ -1,5 +1,5 @@
-import { DomainError } from '../../../core/domain-error.ts'
-import { shown } from '../../../core/quantity/read/tokens.ts'
+import { DomainError } from '../../core/domain-error.ts'
+import { shown } from '../../core/quantity/read/tokens.ts'
 
 export const FORMATS = ['json', 'csv'] as const
 

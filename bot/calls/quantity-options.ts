@@ -1,0 +1,79 @@
+import { DomainError } from '../../core/domain-error.ts'
+import { parseCountry } from '../../core/label/parse-country.ts'
+import { parseLabelPlants } from '../../core/label/parse-label-plants.ts'
+import { parseRegion, regions } from '../../core/label/parse-region.ts'
+import type { Wanted } from '../../core/quantity/problems.ts'
+import type { Strength } from '../../core/quantity/quantities.ts'
+import { parseAmount } from '../../core/quantity/read/parse-amount.ts'
+import { parseRatio } from '../../core/quantity/read/parse-ratio.ts'
+import { parseStrength } from '../../core/quantity/read/parse-strength.ts'
+import { parseSugar } from '../../core/quantity/read/parse-sugar.ts'
+import { parseSweetness } from '../../core/quantity/read/parse-sweetness.ts'
+import { parseVolume } from '../../core/quantity/read/parse-volume.ts'
+import { shown } from '../../core/quantity/read/tokens.ts'
+import {
+  writeAmount,
+  writeRatio,
+  writeStrength,
+  writeSugar,
+  writeSweetness,
+} from '../../core/quantity/write/write-quantity.ts'
+import { expectDistilled } from '../../core/recipe/distilled.ts'
+import { type DrinkPart, drinksIn } from '../../core/recipe/drinks-in.ts'
+import { findListed, findOne } from './named-plants.ts'
+import { option } from './option.ts'
+
+/** Characters of a list of plants: two dozen of them with their amounts. */
+export const PLANTS = { suggested: 'botanicals', most: 600 } as const
+
+/** The texts of a list, each as it was typed. */
+export const joined = (items: readonly { readonly typed: string }[]): string =>
+  items.map(({ typed }) => typed).join(' + ')
+
+/** A wish is at 20 °C: a temperature beside it is refused, not passed over. */
+const atTwenty =
+  <Quantity extends { readonly atC: number | null }>(read: (text: string) => Quantity, wanted: Wanted) =>
+  (text: string): Quantity => {
+    const quantity = read(text)
+    if (quantity.atC === null) return quantity
+    const values = { typed: shown(text), extra: `at ${quantity.atC} °C`, wanted }
+    throw new DomainError('bad_value', 'unexpected_text', values)
+  }
+
+/** The strength of a liquid: none that only drying makes. */
+const distilled =
+  (read: (text: string) => Strength) =>
+  (text: string): Strength => {
+    const strength = read(text)
+    expectDistilled(strength, text, '95%')
+    return strength
+  }
+
+const drinks = (blends: boolean) =>
+  option({ read: (text): readonly DrinkPart[] => drinksIn(text, { blends }), write: joined })
+
+/** The quantities that commands take. */
+export const quantityOptions = {
+  amount: option({ read: parseAmount, write: writeAmount }),
+  volume: option({ read: parseVolume, write: writeAmount }),
+  wishedVolume: option({ read: atTwenty(parseVolume, 'volume'), write: writeAmount }),
+  sugar: option({ read: parseSugar, write: writeSugar }),
+  strength: option({ read: distilled(parseStrength), write: writeStrength }),
+  /** Of a spirit, at 20 °C. */
+  spiritStrength: option({ read: distilled(atTwenty(parseStrength, 'strength')), write: writeStrength }),
+  wishedStrength: option({ read: atTwenty(parseStrength, 'strength'), write: writeStrength }),
+  sweetness: option({ read: parseSweetness, write: writeSweetness, suggested: 'sweetness' }),
+  ratio: option({ read: parseRatio, write: writeRatio }),
+  /** Drinks of the trade; what must not be drunk is refused. */
+  spirits: drinks(false),
+  parts: drinks(true),
+  country: option({ read: parseCountry, write: ({ name }) => name, suggested: 'country' }),
+  region: option({ read: parseRegion, write: (region) => region, choices: regions }),
+  botanical: option({ read: findOne, write: ({ typed }) => typed, suggested: 'botanicals' }),
+  botanicals: option({ read: findListed, write: joined, ...PLANTS }),
+  labelPlants: option({
+    read: parseLabelPlants,
+    write: (plants) => plants.map(({ item }) => item).join(' + '),
+    ...PLANTS,
+  }),
+}

@@ -1,0 +1,137 @@
+import { usProofFromAbvPercent } from '../../liquid/proof.ts'
+import type { UnitKind } from '../problems.ts'
+import type { Mass, Ratio, Span, Strength, Sweetness, Volume } from '../quantities.ts'
+import { parseAmount } from '../read/parse-amount.ts'
+import { parseRatio } from '../read/parse-ratio.ts'
+import { parseStrength } from '../read/parse-strength.ts'
+import { POURED_SUGAR_G_PER_ML, parseSugar } from '../read/parse-sugar.ts'
+import { parseSweetness } from '../read/parse-sweetness.ts'
+import { type Unit, unitsByKind } from '../read/units.ts'
+import { firstReadAs } from './first-read-as.ts'
+import { numberTexts } from './number-texts.ts'
+
+/** A number with its unit, both in the canonical unit of their kind: ml, g, % vol, g/L, days. */
+interface Amount {
+  readonly kind: UnitKind
+  readonly value: number
+  readonly stated: number | null
+  /** The key of its unit in `units.ts`. */
+  readonly unit: string
+}
+
+/** Where a unit is written otherwise than the first of the ways to type it. */
+const WRITTEN: Readonly<Record<string, string>> = {
+  '%': '%',
+  '°': '°',
+  'g / l': ' g/L',
+  'g / 100 ml': ' g/100 ml',
+  'g / dl': ' g/dl',
+  cup: ' cups',
+  pint: ' pints',
+  quart: ' quarts',
+  gallon: ' gallons',
+  h: ' hours',
+  d: ' days',
+  w: ' weeks',
+  month: ' months',
+  y: ' years',
+}
+
+/** Units of a kind under one key, each with the first way to type it: `cup` and `us cup`. */
+const unitsOf = (kind: UnitKind, key: string): readonly (readonly [phrase: string, unit: Unit])[] => {
+  const found = new Map<Unit['assumed'], readonly [string, Unit]>()
+  for (const [phrase, unit] of unitsByKind[kind]) {
+    if (unit.key === key && !found.has(unit.assumed)) found.set(unit.assumed, [WRITTEN[phrase] ?? ` ${phrase}`, unit])
+  }
+  return [...found.values()]
+}
+
+/** `1 lb 4 oz`: whole units, and the rest in a smaller one. */
+function* compounds({ kind, value }: Amount, [phrase, { factor }]: readonly [string, Unit]): Iterable<string> {
+  const whole = Math.floor(value / factor)
+  if (whole === 0) return
+  for (const [smaller, unit] of unitsByKind[kind]) {
+    if (unit.factor >= factor) continue
+    for (const number of numberTexts((value - whole * factor) / unit.factor))
+      yield `${whole}${phrase} ${number} ${smaller}`
+  }
+}
+
+/** The ways to write an amount, the plainest first. */
+function* amountTexts(amount: Amount): Iterable<string> {
+  const { kind, value, stated } = amount
+  const units = unitsOf(kind, amount.unit)
+  for (const [phrase, { factor }] of units) {
+    const stateds = stated === null ? [''] : numberTexts(stated / factor).map((number) => `±${number}`)
+    for (const number of numberTexts(value / factor)) for (const spread of stateds) yield `${number}${spread}${phrase}`
+  }
+  // What has no unit is what is asked for.
+  const stateds = stated === null ? [''] : numberTexts(stated).map((number) => `±${number}`)
+  for (const number of numberTexts(value)) for (const spread of stateds) yield `${number}${spread}`
+  for (const unit of units) yield* compounds(amount, unit)
+}
+
+/** Each of some texts with the temperature that it was read at, °C or °F. */
+function* atTemperature(texts: Iterable<string>, atC: number | null): Iterable<string> {
+  for (const text of texts) {
+    if (atC === null) yield text
+    else {
+      for (const number of signedTexts(atC)) yield `${text} at ${number} C`
+      for (const number of signedTexts(atC * 1.8 + 32)) yield `${text} at ${number} F`
+    }
+  }
+}
+
+const signedTexts = (value: number): readonly string[] =>
+  value < 0 ? numberTexts(-value).map((text) => `-${text}`) : numberTexts(value)
+
+const volumeTexts = ({ volumeMl, statedMl, unit, atC }: Volume): Iterable<string> =>
+  atTemperature(amountTexts({ kind: 'volume', value: volumeMl, stated: statedMl, unit }), atC)
+
+const massTexts = ({ massG, statedG, unit }: Mass): Iterable<string> =>
+  amountTexts({ kind: 'mass', value: massG, stated: statedG, unit })
+
+/** `930 ml`, `2 cups`, `450 g`. */
+export const writeAmount = (amount: Volume | Mass): string =>
+  firstReadAs(amount, amount.kind === 'volume' ? volumeTexts(amount) : massTexts(amount), parseAmount)
+
+/** `450 g`; sugar that was poured by the cup, as it was poured. */
+export function writeSugar(sugar: Mass): string {
+  const { massG, statedG, unit, byVolume } = sugar
+  const perMl = (mass: number): number => mass / POURED_SUGAR_G_PER_ML
+  const stated = statedG === null ? null : perMl(statedG)
+  const texts = byVolume ? amountTexts({ kind: 'volume', value: perMl(massG), stated, unit }) : massTexts(sugar)
+  return firstReadAs(sugar, texts, parseSugar)
+}
+
+/** `30%`, `190 proof`, `90.6% at 28 C`. */
+export function writeStrength(strength: Strength): string {
+  const { abvPercent, statedPercent, unit, atC } = strength
+  const value = unit === 'proof' ? usProofFromAbvPercent(abvPercent) / 2 : abvPercent
+  return firstReadAs(
+    strength,
+    atTemperature(amountTexts({ kind: 'strength', value, stated: statedPercent, unit }), atC),
+    parseStrength,
+  )
+}
+
+/** `250 g/L`, `dry`. */
+export function writeSweetness(sweetness: Sweetness): string {
+  const { sugarGPerL, statedGPerL, unit } = sweetness
+  const texts = unit.startsWith('g/')
+    ? amountTexts({ kind: 'sweetness', value: sugarGPerL, stated: statedGPerL, unit })
+    : [unit]
+  return firstReadAs(sweetness, texts, parseSweetness)
+}
+
+/** `2:1` as `2`: grams of sugar to each gram of water. */
+export const writeRatio = (ratio: Ratio): string =>
+  firstReadAs(
+    ratio,
+    [String(ratio.sugarGPerWaterG), `${ratio.sugarGPerWaterG}0`, ...numberTexts(ratio.sugarGPerWaterG)],
+    parseRatio,
+  )
+
+/** `14 days`, `2 months`, `1.5 weeks`. */
+export const writeSpan = (span: Span, read: (text: string) => Span): string =>
+  firstReadAs(span, amountTexts({ kind: 'span', value: span.nominalDays, stated: null, unit: span.unit }), read)
