@@ -1,9 +1,9 @@
 import type { Client } from 'discord.js'
 import { trace } from '../../chat/trace.ts'
 import type { connectionText } from '../../text/en/discord.ts'
-import { restFault } from './rest-fault.ts'
-import { newPace } from './send-pace.ts'
-import type { After } from './timeout.ts'
+import { restFault } from '../rest/rest-fault.ts'
+import { newPace } from '../rest/send-pace.ts'
+import type { After } from '../rest/timeout.ts'
 
 /**
  * Between two servers: nobody waits for it, and refusals, of which Discord counts 10,000 in ten minutes before it shuts

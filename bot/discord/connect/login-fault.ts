@@ -1,5 +1,5 @@
 import type { ConnectionFault } from '../../text/en/discord.ts'
-import { restFault } from './rest-fault.ts'
+import { restFault } from '../rest/rest-fault.ts'
 
 /** What discord.js says of a gateway that does not let the bot in; it has no codes for it. */
 const SAID: readonly (readonly [said: RegExp, fault: ConnectionFault])[] = [

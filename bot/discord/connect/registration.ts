@@ -7,12 +7,13 @@ import type {
   LocalizationMap,
   RESTPostAPIChatInputApplicationCommandsJSONBody,
 } from 'discord.js'
-import { z } from 'zod'
-import { isRequired, option, optionTextOf } from '../../calls/option.ts'
+import type { z } from 'zod'
+import { isRequired, optionTextOf } from '../../calls/option.ts'
 import type { Command } from '../../chat/command.ts'
 import type { CommandText } from '../../chat/grammar/command-text.ts'
 import { HELP } from '../../chat/grammar/help.ts'
 import { isAskedFor } from '../forms/form.ts'
+import { helpCommand } from '../suggest/autocomplete.ts'
 
 /** What a language says of the commands. */
 export interface RegisteredText {
@@ -30,14 +31,6 @@ export interface RegisteredText {
 export type Languages = { readonly [Code in `${Locale}`]?: RegisteredText }
 
 export type RegisteredCommand = RESTPostAPIChatInputApplicationCommandsJSONBody
-
-/** Help is the chat's own, and a command only here. */
-export const helpCommand = {
-  path: HELP,
-  input: z.object({
-    command: option({ read: (text) => text, write: (path) => path, suggested: 'command' }).optional(),
-  }),
-} as const
 
 type RegisteredOption = APIApplicationCommandStringOption | APIApplicationCommandAttachmentOption
 

@@ -2,16 +2,15 @@ import { existsSync } from 'node:fs'
 import type { DiskStore } from '../../../store/open-store.ts'
 import { StorageError, type StorageProblems } from '../../../store/storage-error.ts'
 import { newDoubts } from '../../chat/retry/doubts.ts'
-import type { DiscordConfig } from '../../config.ts'
-import { noReminders } from '../../doctor/why-no-reminders.ts'
 import { closedPlaces } from '../../reminders/closed-places.ts'
 import { startReminders } from '../../reminders/start-reminders.ts'
+import { noReminders } from '../../reminders/why-no-reminders.ts'
 import { clean } from '../../text/clean.ts'
 import { wordsOf } from '../../text/words-of.ts'
 import { discordSurface } from '../nudges/nudge-surface.ts'
 import type { InteractionDesk } from '../receive/interaction-context.ts'
-import { connect } from './connect.ts'
-import { after } from './timeout.ts'
+import { after } from '../rest/timeout.ts'
+import { type ConnectionDesk, connect } from './connect.ts'
 
 interface DiscordStart extends Pick<InteractionDesk, 'commands' | 'language' | 'assumedZone' | 'now' | 'log'> {
   readonly store: DiskStore
@@ -35,7 +34,10 @@ async function lockedOut(store: DiskStore): Promise<StorageProblems['locked'] | 
  * Answers and reminds in Discord until `ended`; returns the exit code. Where another process works on the folder it says so
  * and does not connect: two would answer everybody, and one of them could keep nothing.
  */
-export async function startDiscord(discord: DiscordConfig, start: DiscordStart): Promise<0 | 1> {
+export async function startDiscord(
+  discord: Pick<ConnectionDesk, 'token' | 'guildId' | 'api'>,
+  start: DiscordStart,
+): Promise<0 | 1> {
   const { data, store, language, ended, log } = start
   const words = wordsOf(language)
   const locked = await lockedOut(store)

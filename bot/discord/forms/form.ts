@@ -11,7 +11,7 @@ import { writeLine } from '../../calls/write-line.ts'
 import type { Callable } from '../../chat/callable.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import type { TastingFormText } from '../../text/en/discord.ts'
-import { encodeCustomId } from '../receive/custom-id.ts'
+import { encodeCustomId } from '../buttons/custom-id.ts'
 import { isolatedWithin } from '../show/isolate-rtl.ts'
 
 const LABEL = 18

@@ -2,7 +2,7 @@ import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Invocation } from '../../calls/invocation.ts'
 import { type ShareRef, shareRef } from '../../calls/share-ref.ts'
 import type { MakeFormText } from '../../text/en/discord.ts'
-import { encodeCustomId } from '../receive/custom-id.ts'
+import { encodeCustomId } from '../buttons/custom-id.ts'
 import { amountFields, FIELDS, type Filled } from './form.ts'
 
 /** What a press of the button of a shared batch names, so that the form has to ask; null for any other call. */

@@ -3,8 +3,8 @@ import type { Store } from '../../../store/store.ts'
 import type { Callable } from '../../chat/callable.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
-import { encodeCustomId } from '../receive/custom-id.ts'
-import { keepIn, keptReference, LONGEST_KEPT, lineOf, readReference } from '../receive/long-button-lines.ts'
+import { encodeCustomId } from '../buttons/custom-id.ts'
+import { keepIn, keptReference, LONGEST_KEPT, lineOf, readReference } from '../buttons/long-button-lines.ts'
 import type { SentForm } from './form.ts'
 
 /** Begins what a button carries that opens a form again; a kept line's name follows. */

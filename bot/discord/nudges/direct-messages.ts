@@ -1,5 +1,5 @@
 import type { REST } from 'discord.js'
-import type { Pace } from '../connect/send-pace.ts'
+import type { Pace } from '../rest/send-pace.ts'
 
 /** The channels of direct messages with people, by their numbers; kept in memory only. */
 export interface DirectMessages {

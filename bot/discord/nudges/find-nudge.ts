@@ -1,6 +1,6 @@
 import type { APIMessage, REST } from 'discord.js'
 import type { Found } from '../../reminders/delivery.ts'
-import { decodeCustomId } from '../receive/custom-id.ts'
+import { decodeCustomId } from '../buttons/custom-id.ts'
 
 const PAGE = 100
 /** So far back that everybody's nudges of a morning in one channel are within it. */

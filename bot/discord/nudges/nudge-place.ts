@@ -1,7 +1,8 @@
 import type { REST } from 'discord.js'
 import type { InTurn } from '../../../store/queue.ts'
-import type { Pace } from '../connect/send-pace.ts'
-import { codeOf, nudgeFault, UNKNOWN_MEMBER } from './nudge-fault.ts'
+import { nudgeFault, UNKNOWN_MEMBER } from '../rest/nudge-fault.ts'
+import { codeOf } from '../rest/rest-fault.ts'
+import type { Pace } from '../rest/send-pace.ts'
 
 /** For so long nobody knocks at a place again that was found closed. */
 const CLOSED_MS = 10 * 60_000

@@ -3,10 +3,9 @@ import type { SentNudge } from '../../../store/person.ts'
 import type { InTurn } from '../../../store/queue.ts'
 import { trace } from '../../chat/trace.ts'
 import { nudgesAnsweredBy } from '../../reminders/sent-nudge.ts'
-import { restFault } from '../connect/rest-fault.ts'
+import { codeOf, restFault } from '../rest/rest-fault.ts'
 import { COMPONENTS_V2 } from '../show/message-payload.ts'
 import { type NudgeWriting, redrawnNudge } from './draw-nudge.ts'
-import { codeOf } from './nudge-fault.ts'
 
 export interface NudgeEditing extends NudgeWriting {
   readonly rest: Pick<REST, 'patch'>

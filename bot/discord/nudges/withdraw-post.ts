@@ -1,9 +1,9 @@
 import type { REST } from 'discord.js'
 import type { WithdrawPost } from '../../chat/command.ts'
 import { trace } from '../../chat/trace.ts'
-import { restFault } from '../connect/rest-fault.ts'
+import { UNKNOWN_CHANNEL } from '../rest/nudge-fault.ts'
+import { codeOf, restFault } from '../rest/rest-fault.ts'
 import { COMPONENTS_V2, messageOf } from '../show/message-payload.ts'
-import { codeOf, UNKNOWN_CHANNEL } from './nudge-fault.ts'
 
 /** Discord's numbers for a message or a whole channel that is not there. */
 const GONE: readonly unknown[] = [10008, UNKNOWN_CHANNEL]

@@ -6,6 +6,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
 import { HELP } from '../../chat/grammar/help.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
+import type { TypedLine } from '../forms/retype.ts'
 import { unisolated } from '../show/isolate-rtl.ts'
 
 const [SUBCOMMAND, GROUP] = [1, 2]
@@ -69,12 +70,6 @@ export const callOf = (slash: Slash, commands: readonly Callable[]): Invocation 
     throw new ChatError('bad_value', 'line_too_long', { length, limit: LONGEST_LINE }, { command: path })
   }
   return { path, options }
-}
-
-/** A line that somebody typed, and the command that it runs or meant to. */
-export interface TypedLine {
-  readonly line: string
-  readonly path: string
 }
 
 /** What a slash command says, as a line; null where a file came along, which no line can hold. */

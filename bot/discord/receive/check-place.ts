@@ -1,7 +1,7 @@
 import type { REST } from 'discord.js'
 import type { PlaceCheck } from '../../chat/command.ts'
 import type { Lacking } from '../../chat/lacking.ts'
-import { nudgeFault } from '../nudges/nudge-fault.ts'
+import { nudgeFault } from '../rest/nudge-fault.ts'
 
 /** Discord's bits of what an app may do in a channel. */
 const BITS: Readonly<Record<'view' | 'write' | 'history', bigint>> = {

@@ -1,10 +1,10 @@
 import type { Store } from '../../../store/store.ts'
 import { ChatError } from '../../chat/chat-error.ts'
+import { decodeCustomId } from '../buttons/custom-id.ts'
+import { lineOf, readReference } from '../buttons/long-button-lines.ts'
 import { opensAgain } from '../forms/reopen-form.ts'
+import { retyped, TYPED_LINE } from '../forms/retype.ts'
 import { SHOW_LINE } from '../show/to-messages.ts'
-import { decodeCustomId } from './custom-id.ts'
-import { lineOf, readReference } from './long-button-lines.ts'
-import { retyped, TYPED_LINE } from './retype.ts'
 
 /** What a press of a button means for whoever pressed it. */
 export type Pressed =

@@ -5,17 +5,17 @@ import type {
   ModalSubmitInteraction,
   StringSelectMenuInteraction,
 } from 'discord.js'
+import { sentenceSaid } from '../answer/answer-messages.ts'
+import type { Answered } from '../answer/interaction-responses.ts'
+import { hasDone, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from '../answer/run-call.ts'
+import { showToAll } from '../answer/show-to-all.ts'
 import { readForm } from '../forms/form.ts'
 import { formAgain } from '../forms/reopen-form.ts'
-import { sentenceSaid } from '../show/answer-messages.ts'
-import type { Answered } from '../show/interaction-responses.ts'
-import { showToAll } from '../show/show-to-all.ts'
+import { readTypedLine } from '../forms/retype.ts'
+import { readZoneChoice } from '../suggest/zone-choice.ts'
 import { keptLine, type Pressed, pressed } from './decode-button.ts'
 import type { Presses, PressOf } from './ignore-double-press.ts'
 import type { InteractionDesk, Turn } from './interaction-context.ts'
-import { readTypedLine } from './retype.ts'
-import { hasDone, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from './run-call.ts'
-import { readZoneChoice } from './zone-choice.ts'
 
 type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
 

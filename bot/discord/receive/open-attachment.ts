@@ -1,6 +1,6 @@
 import { ChatError } from '../../chat/chat-error.ts'
 import type { OpenFile } from '../../chat/given-file.ts'
-import { fetchFile } from './fetch-file.ts'
+import { fetchFile } from '../rest/fetch-file.ts'
 
 /** What Discord tells of a file that came with a command. */
 export interface Attached {

@@ -1,6 +1,7 @@
 import type { REST } from 'discord.js'
 import type { ProvePlace } from '../../chat/command.ts'
-import { codeOf, nudgeFault } from '../nudges/nudge-fault.ts'
+import { nudgeFault } from '../rest/nudge-fault.ts'
+import { codeOf } from '../rest/rest-fault.ts'
 import type { MessagePayload } from '../show/message-payload.ts'
 
 /** Whoever chooses waits for it. */

@@ -1,12 +1,17 @@
 import type { HelpPage } from '../../chat/grammar/help.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Kitchen } from '../../text/kitchen.ts'
-import { isOfZone } from '../receive/zone-choice.ts'
 import { shortened } from './cut-text.ts'
 import { escapeText } from './escape-text.ts'
 import type { Speech } from './language-for-discord.ts'
 import type { Block, Line } from './pages.ts'
 import { plainText } from './plain-text.ts'
+
+/** Notes that say a zone was taken for granted. */
+const ASSUMED: readonly string[] = ['jar_zone_assumed', 'reminders_zone_assumed', 'settings_zone_assumed']
+
+/** Whether a note only concerns whoever asked; it stands in the last text of a message with the choice. */
+export const isOfZone = ({ key }: Reply['notes'][number]): boolean => ASSUMED.includes(key)
 
 const LONGEST_LABEL = 200
 

@@ -1,10 +1,11 @@
+import { z } from 'zod'
 import { StorageError } from '../../../store/storage-error.ts'
-import { optionTextOf, type Suggested } from '../../calls/option.ts'
+import { option, optionTextOf, type Suggested } from '../../calls/option.ts'
 import { byPath } from '../../chat/callable.ts'
 import type { Dispatch } from '../../chat/execute.ts'
+import { HELP } from '../../chat/grammar/help.ts'
 import { trace } from '../../chat/trace.ts'
 import type { SuggestionText } from '../../text/en/discord.ts'
-import { helpCommand } from '../connect/registration.ts'
 import { isolatedWithin } from '../show/isolate-rtl.ts'
 import type { Offer } from './offer.ts'
 import { ranked, rankOf } from './rank.ts'
@@ -20,6 +21,14 @@ import { suggestBotanicals } from './suggest-botanicals.ts'
 import { suggestJarList, suggestJarOrAll, suggestJars } from './suggest-jars.ts'
 import { suggestCountries, suggestZones } from './suggest-places.ts'
 import { suggestShares } from './suggest-shares.ts'
+
+/** Help is the chat's own, and a command only here. */
+export const helpCommand = {
+  path: HELP,
+  input: z.object({
+    command: option({ read: (text) => text, write: (path) => path, suggested: 'command' }).optional(),
+  }),
+} as const
 
 /** An option that somebody is typing in. */
 export interface Typing {

@@ -5,12 +5,12 @@ import { explain } from '../../chat/grammar/explain.ts'
 import { type HelpPage, help } from '../../chat/grammar/help.ts'
 import { trace } from '../../chat/trace.ts'
 import type { SaveFile } from '../files/save-file.ts'
-import type { SavedFile } from '../files/saved-file.ts'
 import type { Speech } from '../show/language-for-terminal.ts'
+import type { SavedFile } from '../show/render.ts'
 import { render } from '../show/render.ts'
 import { renderHelp } from '../show/render-help.ts'
+import type { Screen } from '../show/screen.ts'
 import { wrapSentence } from '../show/wrap.ts'
-import type { Screen } from './screen.ts'
 
 /** What became of a line, and the words to print. */
 export interface Answer {

@@ -1,7 +1,7 @@
 import type { Surface } from '../../reminders/delivery.ts'
 import type { Speech } from '../show/language-for-terminal.ts'
 import { render } from '../show/render.ts'
-import type { Screen } from './screen.ts'
+import type { Screen } from '../show/screen.ts'
 
 export interface Sitting {
   /** Whoever sits at the terminal; nobody else is reached there. */

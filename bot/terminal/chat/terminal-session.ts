@@ -2,7 +2,7 @@ import type { Asker } from '../../chat/command.ts'
 import type { Dispatch } from '../../chat/execute.ts'
 import type { SaveFile } from '../files/save-file.ts'
 import type { Speech } from '../show/language-for-terminal.ts'
-import type { Screen } from './screen.ts'
+import type { Screen } from '../show/screen.ts'
 
 /** What the terminal is given to work with; built in main. */
 export interface Desk {

@@ -1,8 +1,8 @@
 import type { HelpPage } from '../../chat/grammar/help.ts'
-import type { Screen } from '../chat/screen.ts'
 import { columns } from './columns.ts'
 import type { Speech } from './language-for-terminal.ts'
 import { joinBlocks } from './render.ts'
+import type { Screen } from './screen.ts'
 import { wrap } from './wrap.ts'
 
 /** Help for a terminal: all commands with a line each, or one with its options and examples. */

@@ -1,12 +1,19 @@
 import { styleText } from 'node:util'
 import type { Reply } from '../../chat/reply.ts'
 import { clean } from '../../text/clean.ts'
-import type { Screen } from '../chat/screen.ts'
-import type { SavedFile } from '../files/saved-file.ts'
 import { columns } from './columns.ts'
 import type { Speech } from './language-for-terminal.ts'
+import type { Screen } from './screen.ts'
 import { textWidth } from './text-width.ts'
 import { hang, wrap } from './wrap.ts'
+
+/** A file of a reply and where it is; no path where it could not be made or written, and then why, as the system calls it. */
+export interface SavedFile {
+  readonly name: string
+  readonly mime: string
+  readonly path: string | null
+  readonly code: string | null
+}
 
 type Style = Parameters<typeof styleText>[0]
 

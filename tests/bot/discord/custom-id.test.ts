@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { decodeCustomId, encodeCustomId } from '../../../bot/discord/receive/custom-id.ts'
+import { decodeCustomId, encodeCustomId } from '../../../bot/discord/buttons/custom-id.ts'
 import { runs, SEED } from '../../runs.ts'
 
 const OWNER = '123456789012345678'

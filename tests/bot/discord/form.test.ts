@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
+import { decodeCustomId } from '../../../bot/discord/buttons/custom-id.ts'
 import { strainingForm } from '../../../bot/discord/forms/amounts-form.ts'
 import { jarAlone, readForm, type SentForm, tastingForm } from '../../../bot/discord/forms/form.ts'
-import { decodeCustomId } from '../../../bot/discord/receive/custom-id.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
 import { bareClient } from './fake/bare-client.ts'

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { inTime } from '../../../bot/discord/show/defer-slow-answer.ts'
+import { inTime } from '../../../bot/discord/answer/defer-slow-answer.ts'
 
 /** Timers that pass when they are told to. */
 const timers = () => {

@@ -1,5 +1,5 @@
 import { afterEach, expect, it } from 'vitest'
-import { APART_MS } from '../../../bot/discord/connect/send-pace.ts'
+import { APART_MS } from '../../../bot/discord/rest/send-pace.ts'
 import { runs } from '../../runs.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import type { FakeChannel, FakeUser } from './fake/world.ts'

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
-import { decodeCustomId } from '../../../bot/discord/receive/custom-id.ts'
+import { decodeCustomId } from '../../../bot/discord/buttons/custom-id.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
 import type { FakeChannel } from './fake/world.ts'

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { APART_MS, newPace } from '../../../bot/discord/connect/send-pace.ts'
+import { APART_MS, newPace } from '../../../bot/discord/rest/send-pace.ts'
 
 it('spaces requests evenly, so that no second of any clock holds more than 41', async () => {
   const waits: number[] = []

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest'
-import type { Said } from '../../../bot/discord/receive/run-call.ts'
-import type { Wire } from '../../../bot/discord/show/interaction-responses.ts'
+import type { Wire } from '../../../bot/discord/answer/interaction-responses.ts'
+import { respond } from '../../../bot/discord/answer/respond.ts'
+import type { Said } from '../../../bot/discord/answer/run-call.ts'
 import type { MessagePayload } from '../../../bot/discord/show/message-payload.ts'
-import { respond } from '../../../bot/discord/show/respond.ts'
 
 const EXCUSE: MessagePayload = { flags: 0, components: [], allowed_mentions: { parse: [] } }
 

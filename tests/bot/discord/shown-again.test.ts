@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { shownAgain } from '../../../bot/discord/show/resendable-components.ts'
+import { resendable } from '../../../bot/discord/answer/show-to-all.ts'
 import { checkPayload } from './fake/check-payload.ts'
 import { shownComponents } from './fake/shown-components.ts'
 
@@ -23,10 +23,10 @@ const problemsOf = (components: unknown) =>
 it('can be sent again after Discord has filled in its own', () => {
   const back = shownComponents(sent, [])
   expect(problemsOf(back).length).toBeGreaterThan(0)
-  expect(problemsOf(shownAgain(back))).toEqual([])
-  expect(shownAgain(back)).toMatchObject(sent)
+  expect(problemsOf(resendable(back))).toEqual([])
+  expect(resendable(back)).toMatchObject(sent)
 })
 
 it('keeps a text that is called like what Discord adds', () => {
-  expect(shownAgain({ type: 10, id: 4, content: 'id' })).toEqual({ type: 10, content: 'id' })
+  expect(resendable({ type: 10, id: 4, content: 'id' })).toEqual({ type: 10, content: 'id' })
 })

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
-import { type After, after } from '../../../bot/discord/connect/timeout.ts'
+import { type After, after } from '../../../bot/discord/rest/timeout.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
 import { gate, impatient, instead, type Setting, until } from './connected.ts'

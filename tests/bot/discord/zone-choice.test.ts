@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
-import { readZoneChoice } from '../../../bot/discord/receive/zone-choice.ts'
 import { likelyZones, MOST_ZONES } from '../../../bot/discord/suggest/likely-zones.ts'
+import { readZoneChoice } from '../../../bot/discord/suggest/zone-choice.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
 import { selectsOf } from './fake/shown-text.ts'

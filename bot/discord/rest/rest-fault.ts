@@ -23,3 +23,7 @@ export const restFault = (error: unknown): RestFault | null => {
   if (typeof status === 'number') return ofStatus(status)
   return isOfNetwork(error) ? 'no_network' : null
 }
+
+/** Discord's own number of what it refused; null or undefined where it gave none. */
+export const codeOf = (error: unknown): unknown =>
+  error instanceof Error ? (error as { readonly code?: unknown }).code : null

@@ -3,8 +3,11 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { attempt, execute } from '../../chat/execute.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { HELP, help } from '../../chat/grammar/help.ts'
+import { pathOf } from '../buttons/button-ids.ts'
 import type { Filled, SentForm } from '../forms/form.ts'
 import { formFor } from '../forms/form-for.ts'
+import type { TypedLine } from '../forms/retype.ts'
+import { retypeForm } from '../forms/retype.ts'
 import { withKept } from '../nudges/unsent-reminders.ts'
 import {
   type CallDispatch,
@@ -13,10 +16,7 @@ import {
   type SaidMessages,
   type SentBefore,
   sentenceSaid,
-} from '../show/answer-messages.ts'
-import { pathOf } from './button-ids.ts'
-import type { TypedLine } from './call-of.ts'
-import { retypeForm } from './retype.ts'
+} from './answer-messages.ts'
 
 /** What is said to a call: messages, or a form before it can run, with what is said where a form comes too late. */
 export type Said =

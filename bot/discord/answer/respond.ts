@@ -1,12 +1,12 @@
 import type { PostedIn } from '../../../store/person.ts'
 import { trace } from '../../chat/trace.ts'
-import { restFault } from '../connect/rest-fault.ts'
-import type { After } from '../connect/timeout.ts'
-import type { Said } from '../receive/run-call.ts'
+import { restFault } from '../rest/rest-fault.ts'
+import type { After } from '../rest/timeout.ts'
+import { EPHEMERAL, type MessagePayload } from '../show/message-payload.ts'
 import type { SaidMessages } from './answer-messages.ts'
 import { inTime } from './defer-slow-answer.ts'
 import type { Answered, SentMessage, Wire } from './interaction-responses.ts'
-import { EPHEMERAL, type MessagePayload } from './message-payload.ts'
+import type { Said } from './run-call.ts'
 
 export interface Responding {
   /** What is said where Discord does not take the answer; told why. */

@@ -1,4 +1,4 @@
-import { restFault } from '../connect/rest-fault.ts'
+import { codeOf, restFault } from './rest-fault.ts'
 
 /** What an error says of a request: this place will never take it; it was surely not done; nobody knows. */
 export type NudgeFault = 'impossible' | 'failed' | 'unknown'
@@ -13,14 +13,6 @@ export const UNKNOWN_MEMBER = 10007
  * what a server's own filter blocks, a channel of another kind.
  */
 const CLOSED = new Set([50278, 50083, 160005, 200000, 200001, 50008, 50024])
-
-interface Faulty {
-  readonly name?: unknown
-  readonly status?: unknown
-  readonly code?: unknown
-}
-
-export const codeOf = (error: unknown): unknown => (error instanceof Error ? (error as Faulty).code : null)
 
 export const nudgeFault = (error: unknown): NudgeFault => {
   // discord.js's own, before anything was sent.

@@ -4,17 +4,12 @@ import { minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { DiscordText } from '../../text/en/discord.ts'
-import { likelyZones } from '../suggest/likely-zones.ts'
-import { decodeCustomId, encodeCustomId } from './custom-id.ts'
+import { decodeCustomId, encodeCustomId } from '../buttons/custom-id.ts'
+import { isOfZone } from '../show/reply-blocks.ts'
+import { likelyZones } from './likely-zones.ts'
 
 const [ROW, SELECT] = [1, 3] as const
 const LINE = '!zone'
-
-/** Notes that say a zone was taken for granted. */
-const ASSUMED: readonly string[] = ['jar_zone_assumed', 'reminders_zone_assumed', 'settings_zone_assumed']
-
-/** Whether a note only concerns whoever asked; it stands in the last text of a message with the choice. */
-export const isOfZone = ({ key }: Reply['notes'][number]): boolean => ASSUMED.includes(key)
 
 interface Choosing {
   readonly owner: string

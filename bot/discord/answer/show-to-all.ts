@@ -1,11 +1,31 @@
 import type { APIMessageTopLevelComponent } from 'discord.js'
-import { fetchFile } from '../receive/fetch-file.ts'
-import { hasZoneChoice } from '../receive/zone-choice.ts'
+import { fetchFile } from '../rest/fetch-file.ts'
+import { COMPONENTS_V2, type MessageFile, type MessagePayload } from '../show/message-payload.ts'
+import { SMALL } from '../show/reply-blocks.ts'
+import { MOST_BYTES } from '../show/with-files.ts'
+import { hasZoneChoice } from '../suggest/zone-choice.ts'
 import type { Answered, Wire } from './interaction-responses.ts'
-import { COMPONENTS_V2, type MessageFile, type MessagePayload } from './message-payload.ts'
-import { SMALL } from './reply-blocks.ts'
-import { shownAgain } from './resendable-components.ts'
-import { MOST_BYTES } from './with-files.ts'
+
+/** What Discord adds to components when it gives them back, and does not take when they are sent again. */
+const ADDED = new Set(['id'])
+
+/** Of a picture or a file only its address can be sent. */
+const ADDRESSED = new Set(['media', 'file'])
+
+type Plain = { readonly [name: string]: unknown }
+
+const isPlain = (value: unknown): value is Plain => typeof value === 'object' && value !== null
+
+/** Components of a message as they can be sent in another one. */
+export function resendable<Value>(value: Value): Value {
+  if (Array.isArray(value)) return value.map(resendable) as Value
+  if (!isPlain(value)) return value
+  const kept = Object.entries(value).flatMap(([name, inner]): [string, unknown][] => {
+    if (ADDED.has(name) || inner === null || inner === undefined) return []
+    return [[name, ADDRESSED.has(name) && isPlain(inner) ? { url: inner.url } : resendable(inner)]]
+  })
+  return Object.fromEntries(kept) as Value
+}
 
 const [ROW, TEXT, GALLERY, FILE, CONTAINER] = [1, 10, 12, 13, 17] as const
 
@@ -93,7 +113,7 @@ export async function showToAll(
   components: readonly APIMessageTopLevelComponent[],
   { wire, api, picturesGone }: Showing,
 ): Promise<Answered> {
-  const shown = shownIn(components.map(shownAgain))
+  const shown = shownIn(components.map(resendable))
   const items = shown.flatMap(({ type, items = [] }) => (type === GALLERY ? items : []))
   if (items.length === 0) return wire.message(payloadOf(shown, [], picturesGone))
   if ((await wire.promise(true)) === 'too_late') return 'too_late'

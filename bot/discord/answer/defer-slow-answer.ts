@@ -1,4 +1,4 @@
-import type { After } from '../connect/timeout.ts'
+import type { After } from '../rest/timeout.ts'
 
 /** Discord takes a first answer for three seconds, the way there and back included. */
 const PROMISE_AFTER_MS = 1200

@@ -1,9 +1,9 @@
 import type { APIModalInteractionResponseCallbackData, REST, RequestData } from 'discord.js'
 import { trace } from '../../chat/trace.ts'
-import { restFault } from '../connect/rest-fault.ts'
-import { type After, pause } from '../connect/timeout.ts'
+import { codeOf, restFault } from '../rest/rest-fault.ts'
+import { type After, pause } from '../rest/timeout.ts'
+import { EPHEMERAL, type MessageFile, type MessagePayload } from '../show/message-payload.ts'
 import type { Offer } from '../suggest/offer.ts'
-import { EPHEMERAL, type MessageFile, type MessagePayload } from './message-payload.ts'
 
 /** Discord's numbers of first answers. */
 const CALLBACK = { message: 4, promise: 5, choices: 8, form: 9 } as const
@@ -43,8 +43,6 @@ const UPLOAD_MS = [300]
 const MOST_UPLOAD_MS = 8000
 
 const isOutage = (error: unknown): boolean => ['no_network', 'server_fault'].includes(restFault(error) ?? '')
-
-const codeOf = (error: unknown): unknown => (error instanceof Error ? (error as { code?: unknown }).code : null)
 
 const rawFile = ({ name, mime, bytes }: MessageFile) => ({ name, contentType: mime, data: Buffer.from(bytes) })
 

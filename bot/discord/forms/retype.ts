@@ -1,10 +1,15 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Store } from '../../../store/store.ts'
 import type { RetypeFormText } from '../../text/en/discord.ts'
-import type { Submitted } from '../forms/form.ts'
-import type { TypedLine } from './call-of.ts'
-import { encodeCustomId } from './custom-id.ts'
-import { keepIn, keptReference, LONGEST_KEPT } from './long-button-lines.ts'
+import { encodeCustomId } from '../buttons/custom-id.ts'
+import { keepIn, keptReference, LONGEST_KEPT } from '../buttons/long-button-lines.ts'
+import type { Submitted } from './form.ts'
+
+/** A line that somebody typed, and the command that it runs or meant to. */
+export interface TypedLine {
+  readonly line: string
+  readonly path: string
+}
 
 /** Begins what a button carries that opens a line to be changed; the line follows, or a kept one's name. */
 const RETYPE = '!line '
