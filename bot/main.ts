@@ -2,8 +2,10 @@ import { randomUUID } from 'node:crypto'
 import { existsSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { type DiskStore, openStore } from '../store/open-store.ts'
+import type { Maintenance } from '../store/maintenance.ts'
+import { openStore } from '../store/open-store.ts'
 import type { SetAside } from '../store/person.ts'
+import type { Store } from '../store/store.ts'
 import { nearest } from './chat/grammar/nearest.ts'
 import { newDoubts } from './chat/retry/doubts.ts'
 import { trace } from './chat/trace.ts'
@@ -31,6 +33,10 @@ const USER = 'local'
 /** Discord's makers are anywhere; whoever sits at the terminal is where the machine is. */
 const ZONE_IN_DISCORD = 'UTC'
 
+/** Put in by the bundle: a digest of all that decides when a reminder falls due. */
+declare const LARDERBELL_RULES: string | undefined
+const RULES = typeof LARDERBELL_RULES === 'undefined' ? null : LARDERBELL_RULES
+
 const SETTINGS = '.env'
 const ARGUMENTS = ['ask', 'register', 'doctor', 'season']
 
@@ -56,7 +62,7 @@ const out = (text: string): void => {
   if (isHeard) process.stdout.write(text)
 }
 
-const deskOf = (config: Config, assumedZone: string, store: DiskStore): Desk => {
+const deskOf = (config: Config, assumedZone: string, store: Store & Maintenance): Desk => {
   const { stdin, stdout } = process
   const screen = screenOf(config)
   const files = join(config.data, 'files')
@@ -125,14 +131,6 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
   const isInDiscord = discord !== null && first !== 'ask'
   const assumedZone =
     config.zone ?? (isInDiscord ? ZONE_IN_DISCORD : new Intl.DateTimeFormat().resolvedOptions().timeZone)
-  if (first === 'doctor') {
-    const { doctor: text } = en
-    const desk = { ...config, nowMs: Date.now(), words, text, err }
-    const [order, ...which] = rest
-    if (order === 'restore') return putBack(which, { ...desk, out })
-    if (order !== undefined) return wrongArgument(order, ['restore'])
-    return checkUp({ ...desk, zone: assumedZone, isTokenShown: showsToken(SETTINGS), out: process.stdout })
-  }
   if (first === 'season') {
     const stage = { season: en.season, commands, speech, screen: screenOf(config), log, out, ended: ended.signal }
     const pause = pauseFor(process.stdout.isTTY === true, ended.signal)
@@ -142,8 +140,17 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
     return 0
   }
   const tellSetAside = (aside: SetAside): void => log(en.console.setAside({ ...aside, folder, userId: USER }))
-  const store = openStore({ folder, assumedZone, nowMs: Date.now, log, ...(!isInDiscord && { tellSetAside }) })
+  const telling = isInDiscord ? {} : { tellSetAside }
+  const store = openStore({ folder, assumedZone, rules: RULES, nowMs: Date.now, log, ...telling })
   try {
+    if (first === 'doctor') {
+      const desk = { ...config, store, nowMs: Date.now(), words, text: en.doctor, err }
+      const [order, ...which] = rest
+      if (order === 'restore') return await putBack(which, { ...desk, out })
+      if (order !== undefined) return wrongArgument(order, ['restore'])
+      const isTokenShown = showsToken(SETTINGS)
+      return await checkUp({ ...desk, zone: assumedZone, isTokenShown, out: process.stdout })
+    }
     if (isInDiscord) {
       if (showsToken(SETTINGS)) log(en.console.tokenShown())
       isAmongPeople = true

@@ -25,6 +25,19 @@ const fingerprint = () => {
   return hash.digest('hex').slice(0, 16)
 }
 
+/** Changes with any code that decides when a reminder falls due, and with no comment. */
+const reminderRules = () => {
+  const { outputFiles } = require('esbuild').buildSync({
+    entryPoints: [join(root, 'store', 'due.ts')],
+    bundle: true,
+    minify: true,
+    platform: 'node',
+    write: false,
+    logLevel: 'silent',
+  })
+  return createHash('sha256').update(outputFiles[0].contents).digest('hex').slice(0, 16)
+}
+
 /** Path of a bundle of the sources as they are now. */
 const bundle = () => {
   const path = join(kept, `main-${fingerprint()}.cjs`)
@@ -42,6 +55,7 @@ const bundle = () => {
     external: ['node-cron', 'discord.js', '@resvg/resvg-js'],
     // A script run from its kept form cannot import, only require.
     supported: { 'dynamic-import': false },
+    define: { LARDERBELL_RULES: JSON.stringify(reminderRules()) },
     logLevel: 'silent',
   })
   renameSync(making, path)

@@ -1,12 +1,17 @@
 import { copyChanged } from './disk/copies.ts'
 import { type Disk, nodeDisk } from './disk/disk.ts'
+import { dueIndex } from './disk/due-index.ts'
 import { dueScan } from './disk/due-scan.ts'
 import { erase } from './disk/erase.ts'
 import { folderLock } from './disk/folder-lock.ts'
 import { foldersIn } from './disk/folders.ts'
+import { entriesOf } from './disk/fullness.ts'
+import { inspectFolder } from './disk/inspect-folder.ts'
 import { personFiles } from './disk/person-files.ts'
-import { type Status, writeStatus } from './disk/status.ts'
-import { dueIndex } from './memory/due-index.ts'
+import { personTexts } from './disk/person-text.ts'
+import { copiedPerson, replaceFile } from './disk/restore-copy.ts'
+import { writeStatus } from './disk/status.ts'
+import type { Maintenance } from './maintenance.ts'
 import { NOBODY, type SetAside } from './person.ts'
 import { queueByKey } from './queue.ts'
 import { verifyPerson } from './schema/verify-person.ts'
@@ -19,21 +24,17 @@ export interface StoreOptions {
   readonly folder: string
   /** IANA name of the zone of who has not chosen one. */
   readonly assumedZone: string
+  /**
+   * Names the program's rules of reminders, by another name where they may be others. What a file says of its next reminder
+   * is believed under the same name only; never where there is none.
+   */
+  readonly rules?: string | null
   readonly nowMs: () => number
   /** Takes ids and the names of files and fields, nothing that was typed. */
   readonly log: (text: string) => void
   /** Told instead of `log` of a file set aside, where its owner is there to read it. */
   readonly tellSetAside?: (aside: SetAside) => void
   readonly disk?: Disk
-}
-
-export interface DiskStore extends Store {
-  /** Takes the folder, made where it is missing, before there is anything to write. Throws `locked`. */
-  hold(): Promise<void>
-  /** To be called once a night: copies what changed since the last copy, seven days are kept. The number of files copied. */
-  copyNightly(): Promise<number>
-  /** For whoever looks from outside; not durable. */
-  recordStatus(status: Status): Promise<void>
 }
 
 /** A clock is put right by so much now and then, which changes nothing that is due. */
@@ -48,11 +49,13 @@ const STATUS = '#status'
  * People in a folder, a JSON file each. Nothing is read or made before the first call; the first that writes takes the
  * lock and keeps it until `close`. While the lock is not held, every `read` asks the file.
  */
-export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk = nodeDisk }: StoreOptions): DiskStore {
+export function openStore(options: StoreOptions): Store & Maintenance {
+  const { folder, assumedZone, rules = null, nowMs, log, tellSetAside, disk = nodeDisk } = options
   const folders = foldersIn(folder)
   const queue = queueByKey()
   const lock = folderLock(disk, folders)
-  const files = personFiles({ disk, folders, lock, nowMs, log, ...(tellSetAside && { tellSetAside }) })
+  const texts = personTexts({ rules, assumedZone })
+  const files = personFiles({ disk, folders, lock, texts, nowMs, log, ...(tellSetAside && { tellSetAside }) })
   const index = dueIndex()
   let [isClosed, claimedMs] = [false, Number.NEGATIVE_INFINITY]
 
@@ -60,7 +63,7 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
     if (isClosed) throw new StorageError('closed', {})
   }
   const read = (userId: string) => queue.inTurn(userId, () => files.read(userId))
-  const scan = dueScan({ disk, folders, index, assumedZone, nowMs, read, isClosed: () => isClosed, log })
+  const scan = dueScan({ disk, folders, index, texts, assumedZone, nowMs, read, isClosed: () => isClosed, log })
 
   return {
     async hold() {
@@ -98,7 +101,7 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
         const erasing = erase(disk, folders, userId)
         await scan.follow(userId, NOBODY, erasing)
         const copies = await erasing
-        return { jars: jars.length, entries: jars.reduce((sum, { entries }) => sum + entries.length, 0), copies }
+        return { jars: jars.length, entries: entriesOf({ jars }), copies }
       })
     },
     async claimDue(untilMs, limit, leaseMs) {
@@ -112,7 +115,7 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
         return index.claim(untilMs, limit, leaseMs)
       })
     },
-    async copyNightly() {
+    async nightly() {
       open()
       return queue.inTurn(COPIES, async () => {
         await lock.take()
@@ -123,11 +126,24 @@ export function openStore({ folder, assumedZone, nowMs, log, tellSetAside, disk 
         })
       })
     },
-    async recordStatus(status) {
+    async heartbeat(status) {
       open()
       return queue.inTurn(STATUS, async () => {
         await lock.take()
         await writeStatus(disk, folders, status)
+      })
+    },
+    inspect: () => inspectFolder(folder, assumedZone, disk),
+    async putBack(userId, day) {
+      open()
+      checkUserId(userId)
+      return queue.inTurn(userId, async () => {
+        const person = await copiedPerson(disk, folders, userId, day)
+        await lock.take()
+        files.forget(userId)
+        const replacing = replaceFile(disk, folders, { userId, text: texts.textOf(person), nowMs: nowMs() })
+        await scan.follow(userId, person, replacing)
+        return { jars: person.jars.length, entries: entriesOf(person), keptAt: await replacing }
       })
     },
     async close() {

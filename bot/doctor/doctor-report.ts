@@ -1,6 +1,6 @@
 import { dayFromIso } from '../../core/quantity/time/calendar-day.ts'
 import { dayAt, minutesAt } from '../../core/quantity/time/zone.ts'
-import type { FolderFacts } from '../../store/disk/inspect-folder.ts'
+import type { StoreFacts } from '../../store/maintenance.ts'
 import { columns } from '../terminal/show/columns.ts'
 import { wrap } from '../terminal/show/wrap.ts'
 import { clean } from '../text/clean.ts'
@@ -12,7 +12,7 @@ export interface Checkup {
   readonly node: string
   readonly folder: string
   /** Null: there is no folder. */
-  readonly facts: FolderFacts | null
+  readonly facts: StoreFacts | null
   readonly zone: string
   readonly nowMs: number
   /** Whether others may read the token. */
@@ -21,7 +21,7 @@ export interface Checkup {
 
 type Row = readonly [label: keyof DoctorText['rows'], text: string]
 
-const folderRows = (facts: FolderFacts, { zone, nowMs }: Checkup, text: DoctorText): readonly Row[] => {
+const folderRows = (facts: StoreFacts, { zone, nowMs }: Checkup, text: DoctorText): readonly Row[] => {
   const { rights, holder, people, jars, unreadable, setAside, newestCopy, nextDueMs, status } = facts
   const moment = (ms: number): string =>
     text.moment({ day: dayAt(zone, ms), minutes: minutesAt(zone, ms), aheadMs: ms - nowMs })

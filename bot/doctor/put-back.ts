@@ -1,14 +1,11 @@
-import { join } from 'node:path'
-import { restoreCopy } from '../../store/disk/restore-copy.ts'
+import type { Maintenance } from '../../store/maintenance.ts'
 import { StorageError } from '../../store/storage-error.ts'
 import { clean } from '../text/clean.ts'
 import type { DoctorText } from '../text/en/doctor.ts'
 import type { Words } from '../text/words.ts'
 
 export interface PutBackDesk {
-  /** The folder of data. */
-  readonly data: string
-  readonly nowMs: number
+  readonly store: Pick<Maintenance, 'putBack'>
   readonly words: Words
   readonly text: DoctorText
   readonly out: (text: string) => void
@@ -17,15 +14,14 @@ export interface PutBackDesk {
 
 /** `npm run doctor -- restore ID DAY`: puts a copy back, and says what it did; the exit code is 2 where it was not asked so. */
 export async function putBack(argv: readonly string[], desk: PutBackDesk): Promise<0 | 1 | 2> {
-  const { data, nowMs, words, text, out, err } = desk
+  const { store, words, text, out, err } = desk
   const [userId, day, ...more] = argv
   if (userId === undefined || day === undefined || more.length > 0) {
     err(`${text.restoreHow()}\n`)
     return 2
   }
   try {
-    const { jars, entries, aside } = await restoreCopy({ folder: data, nowMs }, userId, day)
-    const kept = aside === null ? null : join(data, 'users', aside)
+    const { jars, entries, keptAt: kept } = await store.putBack(userId, day)
     out(`${clean(text.restored({ userId, day, jars, entries, kept }))}\n`)
     return 0
   } catch (error) {

@@ -1,4 +1,4 @@
-import type { FolderFacts } from '../../store/disk/inspect-folder.ts'
+import type { StoreFacts } from '../../store/maintenance.ts'
 import type { Verdict } from '../text/en/doctor.ts'
 
 /**
@@ -12,7 +12,7 @@ const MOST_MS = 3 * 60_000
  * that crashed lets go of the folder like one that was stopped, so a free folder excuses no old tick. One that ticks but does
  * not hear of Discord answers nobody there.
  */
-export function verdictOn(facts: Pick<FolderFacts, 'holder' | 'status'> | null, nowMs: number): Verdict {
+export function verdictOn(facts: Pick<StoreFacts, 'holder' | 'status'> | null, nowMs: number): Verdict {
   if (facts === null) return 'empty'
   const { holder, status } = facts
   const runningSinceMs = holder?.mayRun === true ? holder.sinceMs : null

@@ -1,6 +1,6 @@
 import { resolve } from 'node:path'
 import packageFile from '../../package.json' with { type: 'json' }
-import { inspectFolder } from '../../store/disk/inspect-folder.ts'
+import type { Maintenance } from '../../store/maintenance.ts'
 import { StorageError, type StorageProblems } from '../../store/storage-error.ts'
 import { clean } from '../text/clean.ts'
 import type { DoctorText } from '../text/en/doctor.ts'
@@ -12,6 +12,7 @@ const DEFAULT_WIDTH = 80
 export interface CheckupDesk {
   /** The folder of data. */
   readonly data: string
+  readonly store: Pick<Maintenance, 'inspect'>
   /** IANA name of the zone in which times are shown, which is also that of who has chosen none. */
   readonly zone: string
   readonly nowMs: number
@@ -27,9 +28,9 @@ export interface CheckupDesk {
 
 /** `npm run doctor`: looks, changes nothing, says how it is; the exit code is 1 where something has to be done. */
 export async function checkUp(desk: CheckupDesk): Promise<0 | 1> {
-  const { data, zone, nowMs, isTokenShown, words, text, width, out, err } = desk
+  const { data, store, zone, nowMs, isTokenShown, words, text, width, out, err } = desk
   try {
-    const facts = await inspectFolder(data, zone)
+    const facts = await store.inspect()
     const { version } = packageFile
     const checkup = { version, node: process.version, folder: resolve(data), facts, zone, nowMs, isTokenShown }
     const found = doctor(checkup, text, width ?? (out.columns || DEFAULT_WIDTH))

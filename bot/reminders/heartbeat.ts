@@ -1,5 +1,5 @@
-import type { Status } from '../../store/disk/status.ts'
-import type { DiskStore } from '../../store/open-store.ts'
+import type { Maintenance, Status } from '../../store/maintenance.ts'
+import type { Store } from '../../store/store.ts'
 import { trace } from '../chat/trace.ts'
 import { isSent, type Surface } from './delivery.ts'
 
@@ -7,7 +7,7 @@ import { isSent, type Surface } from './delivery.ts'
 const SELDOM_MS = 65_000
 
 interface Pulsed {
-  readonly store: Pick<DiskStore, 'read' | 'update' | 'claimDue' | 'recordStatus'>
+  readonly store: Pick<Store & Maintenance, 'read' | 'update' | 'claimDue' | 'heartbeat'>
   readonly surface: Surface
   /** When Discord was last heard of; left out where nothing is asked of it. */
   readonly heardMs?: () => number | null
@@ -31,7 +31,7 @@ export function withPulse({ store, surface, heardMs = () => null, now, log }: Pu
 
   const record = async (status: Status): Promise<void> => {
     try {
-      await store.recordStatus(status)
+      await store.heartbeat(status)
       isFailing = false
     } catch (error) {
       if (!isFailing) log(`status: ${trace(error)}`)

@@ -1,5 +1,6 @@
-import type { DiskStore } from '../../store/open-store.ts'
+import type { Maintenance } from '../../store/maintenance.ts'
 import { StorageError } from '../../store/storage-error.ts'
+import type { Store } from '../../store/store.ts'
 import { trace } from '../chat/trace.ts'
 import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
 import type { Surface } from './delivery.ts'
@@ -20,7 +21,7 @@ const MOST_SILENT_BEATS = 3
 const SILENT = { info() {}, warn() {}, error() {}, debug() {} }
 
 export interface Reminding {
-  readonly store: Pick<DiskStore, 'read' | 'update' | 'claimDue' | 'copyNightly' | 'recordStatus'>
+  readonly store: Pick<Store & Maintenance, 'read' | 'update' | 'claimDue' | 'nightly' | 'heartbeat'>
   readonly surface: Surface
   /** Places found closed, where somebody else wants to know of them. */
   readonly closed?: ClosedPlaces
@@ -71,7 +72,7 @@ const passes = (reminding: Reminding) => {
   }
   return {
     remind: inTurn(pass),
-    copy: inTurn(() => store.copyNightly()),
+    copy: inTurn(() => store.nightly()),
     isBusy: () => waiting > 0,
     ended: () => running,
   }

@@ -2,14 +2,12 @@ import { join } from 'node:path'
 import { readStored } from '../schema/read-stored.ts'
 import { StorageError } from '../storage-error.ts'
 import { personFileName, userIdOf } from '../user-id.ts'
-import { copyDays } from './copy-days.ts'
 import type { Disk } from './disk.ts'
 import { ifThere, onDisk } from './disk-failure.ts'
-import { type Folders, ownFolder, personPath } from './folders.ts'
+import { copyDays, type Folders, ownFolder, personPath } from './folders.ts'
 import { fullness } from './fullness.ts'
 import { noText, storedAt } from './stored-at.ts'
-import { sweep } from './sweep.ts'
-import { writeDurably } from './write-durably.ts'
+import { sweep, writeDurably } from './write-durably.ts'
 
 /** Days of copies that are kept. */
 const DAYS = 7

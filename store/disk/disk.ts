@@ -17,7 +17,7 @@ export interface Disk {
   /** `EFTYPE` where it is no file, `EFBIG` above `MOST_BYTES`: neither is waited for or read. */
   readFile(path: string): Promise<string>
   /** Likewise; holds everything else up, but costs a tenth of `readFile` where thousands of small files are read. */
-  readFileNow(path: string): string
+  readBytesNow(path: string): Buffer
   /** Where a symbolic link leads. */
   readlink(path: string): Promise<string>
   /** A file that was not there before. */
@@ -56,11 +56,11 @@ async function readFile(path: string): Promise<string> {
   }
 }
 
-function readFileNow(path: string): string {
+function readBytesNow(path: string): Buffer {
   const file = openSync(path, READ)
   try {
     expectText(fstatSync(file))
-    return readFileSync(file, 'utf8')
+    return readFileSync(file)
   } finally {
     closeSync(file)
   }
@@ -92,7 +92,7 @@ export const nodeDisk: Disk = {
   chmod,
   readdir: (path) => readdir(path),
   readFile,
-  readFileNow,
+  readBytesNow,
   readlink: (path) => readlink(path),
   create: (path, mode) => open(path, 'wx', mode),
   copy,

@@ -1,21 +1,22 @@
 import { setImmediate as nextTurn } from 'node:timers/promises'
 import { nextDueMs } from '../due.ts'
-import type { DueIndex } from '../memory/due-index.ts'
 import type { Person } from '../person.ts'
-import { KNOWN_VERSION } from '../schema/read-stored.ts'
 import { userIdOf } from '../user-id.ts'
 import type { Disk } from './disk.ts'
 import { ifThere } from './disk-failure.ts'
+import type { DueIndex } from './due-index.ts'
 import { type Folders, personPath } from './folders.ts'
+import { dueOf, type PersonTexts } from './person-text.ts'
 import { noText } from './stored-at.ts'
 
-/** Characters read before others get their turn: a few milliseconds. */
-const SLICE = 500_000
+/** Bytes read before others get their turn: a few milliseconds, where all of them are parsed. */
+const SLICE_BYTES = 500_000
 
 export interface ScanOptions {
   readonly disk: Disk
   readonly folders: Folders
   readonly index: DueIndex
+  readonly texts: PersonTexts
   readonly assumedZone: string
   readonly nowMs: () => number
   /** As stored, checked, and set aside where it cannot be read. */
@@ -34,38 +35,28 @@ export interface DueScan {
   renew(): void
 }
 
-/** Undefined where it cannot be told. */
-function dueOf(person: Person, assumedZone: string, nowMs: number): number | null | undefined {
-  try {
-    const dueMs = nextDueMs(person, assumedZone, nowMs)
-    return dueMs === null || Number.isFinite(dueMs) ? dueMs : undefined
-  } catch {
-    return undefined
-  }
-}
-
-/** As it stands in a file of ours, unchecked; undefined for what has to be read with more care. */
-function dueIn(text: string, assumedZone: string, nowMs: number): number | null | undefined {
-  try {
-    const person = JSON.parse(text) as Person
-    return person.version === KNOWN_VERSION ? dueOf(person, assumedZone, nowMs) : undefined
-  } catch {
-    return undefined
-  }
-}
-
-export function dueScan({ disk, folders, index, assumedZone, nowMs, read, isClosed, log }: ScanOptions): DueScan {
+export function dueScan({
+  disk,
+  folders,
+  index,
+  texts,
+  assumedZone,
+  nowMs,
+  read,
+  isClosed,
+  log,
+}: ScanOptions): DueScan {
   const doubtful = new Set<string>()
   const logged = new Set<string>()
   let state: 'unasked' | 'asked' | 'listed' = 'unasked'
 
-  const textOf = async (userId: string): Promise<string | null> => {
+  const bytesOf = async (userId: string): Promise<Buffer | null> => {
     const path = personPath(folders, userId)
     try {
-      return await ifThere(path, async () => disk.readFileNow(path))
+      return await ifThere(path, async () => disk.readBytesNow(path))
     } catch (error) {
       // `read` sets it aside.
-      if (noText(error) !== null) return ''
+      if (noText(error) !== null) return Buffer.alloc(0)
       throw error
     }
   }
@@ -73,11 +64,11 @@ export function dueScan({ disk, folders, index, assumedZone, nowMs, read, isClos
   /** How much was read. What fails stays in doubt and holds nobody else up. */
   const look = async (userId: string): Promise<number> => {
     try {
-      const text = await textOf(userId)
-      const found = text === null ? null : dueIn(text, assumedZone, nowMs())
+      const bytes = await bytesOf(userId)
+      const found = bytes === null ? null : texts.dueMsIn(bytes, nowMs())
       const dueMs = found === undefined ? nextDueMs(await read(userId), assumedZone, nowMs()) : found
       if (doubtful.delete(userId)) index.set(userId, dueMs)
-      return text?.length ?? 0
+      return bytes?.length ?? 0
     } catch (error) {
       if (!logged.has(userId)) log(`store: no reminders for ${userId}: ${error instanceof Error ? error.message : ''}`)
       logged.add(userId)
@@ -89,9 +80,10 @@ export function dueScan({ disk, folders, index, assumedZone, nowMs, read, isClos
     async follow(userId, person, writing) {
       // Meanwhile the disk is at work.
       let dueMs = state === 'unasked' ? undefined : dueOf(person, assumedZone, nowMs())
+      let isWritten = false
       try {
         await writing
-        index.release(userId)
+        isWritten = true
       } catch (error) {
         dueMs = undefined
         throw error
@@ -100,6 +92,7 @@ export function dueScan({ disk, folders, index, assumedZone, nowMs, read, isClos
           doubtful.delete(userId)
           index.set(userId, dueMs)
         } else if (state !== 'unasked') doubtful.add(userId)
+        if (isWritten) index.release(userId)
       }
     },
     renew() {
@@ -108,7 +101,9 @@ export function dueScan({ disk, folders, index, assumedZone, nowMs, read, isClos
     async settle() {
       if (state !== 'listed') {
         state = 'asked'
-        for (const name of (await ifThere(folders.users, () => disk.readdir(folders.users))) ?? []) {
+        const names = (await ifThere(folders.users, () => disk.readdir(folders.users))) ?? []
+        // In order, so that those due at one instant need no sorting by name at every look.
+        for (const name of names.toSorted()) {
           const userId = userIdOf(name)
           if (userId !== null) doubtful.add(userId)
         }
@@ -118,7 +113,7 @@ export function dueScan({ disk, folders, index, assumedZone, nowMs, read, isClos
       for (const userId of doubtful) {
         if (isClosed()) return
         read += await look(userId)
-        if (read < SLICE) continue
+        if (read < SLICE_BYTES) continue
         read = 0
         await nextTurn()
       }

@@ -1,10 +1,9 @@
 import { basename, dirname, join } from 'node:path'
 import { StorageError } from '../storage-error.ts'
 import { isLeftOf, isTemporary, personFileName } from '../user-id.ts'
-import { copyDays } from './copy-days.ts'
 import type { Disk } from './disk.ts'
 import { ifThere, onDisk, systemCode } from './disk-failure.ts'
-import { type Folders, personPath } from './folders.ts'
+import { copyDays, type Folders, personPath } from './folders.ts'
 import { realPath } from './real-path.ts'
 
 async function eraseIn(disk: Disk, folder: string, isTheirs: (name: string) => boolean): Promise<number> {

@@ -1,7 +1,8 @@
 import { dirname, join, resolve } from 'node:path'
+import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import { personFileName } from '../user-id.ts'
 import type { Disk } from './disk.ts'
-import { onDisk } from './disk-failure.ts'
+import { ifThere, onDisk } from './disk-failure.ts'
 
 const FOLDER_MODE = 0o700
 
@@ -42,3 +43,13 @@ export const ownFolder = (disk: Disk, path: string): Promise<void> =>
       if (folder === topmost) return
     }
   })
+
+const DAY = /^\d{4}-\d{2}-\d{2}$/
+
+export const isCopyDay = (text: string): boolean => DAY.test(text)
+
+/** The days of which there are copies, the latest first. */
+export async function copyDays(disk: Disk, { copies }: Folders): Promise<readonly IsoDay[]> {
+  const names = (await ifThere(copies, () => disk.readdir(copies))) ?? []
+  return names.filter(isCopyDay).toSorted().toReversed()
+}

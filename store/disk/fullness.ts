@@ -3,12 +3,12 @@ import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import type { Person } from '../person.ts'
 import type { Stored } from '../schema/read-stored.ts'
 import { personFileName } from '../user-id.ts'
-import { copyDays } from './copy-days.ts'
 import type { Disk } from './disk.ts'
-import type { Folders } from './folders.ts'
+import { copyDays, type Folders } from './folders.ts'
 import { storedAt } from './stored-at.ts'
 
-export const entriesOf = ({ jars }: Person): number => jars.reduce((sum, { entries }) => sum + entries.length, 0)
+export const entriesOf = ({ jars }: Pick<Person, 'jars'>): number =>
+  jars.reduce((sum, { entries }) => sum + entries.length, 0)
 
 /**
  * How many entries a file holds, which grow and never shrink but where a person began anew: then the copy with more is worth

@@ -1,33 +1,40 @@
+import { constants } from 'node:fs'
+import { access, stat } from 'node:fs/promises'
 import { storyOf } from '../../core/jar/state/jar-state.ts'
-import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import { nextDueMs } from '../due.ts'
+import type { Rights, StoreFacts } from '../maintenance.ts'
 import type { Person } from '../person.ts'
-import { KNOWN_VERSION, readStored } from '../schema/read-stored.ts'
+import { readStored, readUnchecked } from '../schema/read-stored.ts'
 import { isSetAside, userIdOf } from '../user-id.ts'
-import { type Announced, announcedIn } from './announced.ts'
-import { copyDays } from './copy-days.ts'
 import { type Disk, nodeDisk } from './disk.ts'
-import { ifThere } from './disk-failure.ts'
-import { type Folders, foldersIn, personPath } from './folders.ts'
-import { type Rights, rightsTo } from './rights.ts'
-import { readStatus, type StatusRead } from './status.ts'
+import { ifThere, systemCode } from './disk-failure.ts'
+import { heldBy } from './folder-lock.ts'
+import { copyDays, type Folders, foldersIn, personPath } from './folders.ts'
+import { readStatus } from './status.ts'
 import { noText } from './stored-at.ts'
 
-/** How a folder of data is, without a name of anybody's. */
-export interface FolderFacts {
-  readonly rights: Rights
-  readonly holder: Announced | null
-  readonly people: number
-  /** Jars whose start was undone are none. */
-  readonly jars: { readonly running: number; readonly all: number }
-  /** Files of people that cannot be read, or were written by a newer Larderbell. */
-  readonly unreadable: number
-  /** Files that could not be read and were set aside. */
-  readonly setAside: number
-  readonly newestCopy: IsoDay | null
-  readonly nextDueMs: number | null
-  readonly status: StatusRead
+/** Rights of anybody but the owner. */
+const OTHERS = 0o077
+
+const isWritable = async (path: string): Promise<boolean> => {
+  try {
+    await access(path, constants.W_OK)
+    return true
+  } catch (error) {
+    if (['EACCES', 'EPERM', 'EROFS'].includes(systemCode(error) ?? '')) return false
+    throw error
+  }
 }
+
+/** Null where there is no folder. Throws `no_rights` where it may not even be looked into. */
+const rightsTo = (path: string): Promise<Rights | null> =>
+  ifThere(path, async () => {
+    await access(path, constants.R_OK | constants.X_OK)
+    if (!(await isWritable(path))) return 'read_only'
+    const { mode } = await stat(path)
+    // Windows keeps rights elsewhere.
+    return process.platform !== 'win32' && (mode & OTHERS) !== 0 ? 'shared' : 'own'
+  })
 
 interface Seen {
   readonly running: number
@@ -50,11 +57,11 @@ function tried(work: () => Seen | null): Seen | null {
   }
 }
 
-/** As it stands in a file of ours, unchecked, which costs half; with care where that fails. Null for the unreadable. */
+/** Unchecked, and with care where that fails. Null for the unreadable. */
 const seenInText = (text: string, zone: string): Seen | null =>
   tried(() => {
-    const person = JSON.parse(text) as Person
-    return person.version === KNOWN_VERSION ? seenIn(person, zone) : null
+    const person = readUnchecked(text)
+    return person === null ? null : seenIn(person, zone)
   }) ??
   tried(() => {
     const stored = readStored(text)
@@ -64,7 +71,7 @@ const seenInText = (text: string, zone: string): Seen | null =>
 /** Null where there is none; nothing where it is no text. */
 async function textAt(disk: Disk, path: string): Promise<string | null> {
   try {
-    return await ifThere(path, async () => disk.readFileNow(path))
+    return await ifThere(path, async () => String(disk.readBytesNow(path)))
   } catch (error) {
     if (noText(error) === null) throw error
     return ''
@@ -101,14 +108,14 @@ export async function inspectFolder(
   folder: string,
   assumedZone: string,
   disk: Disk = nodeDisk,
-): Promise<FolderFacts | null> {
+): Promise<StoreFacts | null> {
   const folders = foldersIn(folder)
   const rights = await rightsTo(folders.users)
   if (rights === null) return null
   const names = (await ifThere(folders.users, () => disk.readdir(folders.users))) ?? []
   return {
     rights,
-    holder: await announcedIn(disk, folders),
+    holder: await heldBy(disk, folders),
     ...(await inspectPeople(disk, folders, names, assumedZone)),
     setAside: names.filter(isSetAside).length,
     newestCopy: (await copyDays(disk, folders))[0] ?? null,

@@ -6,7 +6,7 @@ import { type Disk, MOST_BYTES } from './disk.ts'
 import type { FolderLock } from './folder-lock.ts'
 import { type Folders, personPath } from './folders.ts'
 import { fullestDay } from './fullness.ts'
-import { personText } from './person-text.ts'
+import type { PersonTexts } from './person-text.ts'
 import { setAside } from './set-aside.ts'
 import { storedAt } from './stored-at.ts'
 import { writeDurably } from './write-durably.ts'
@@ -21,6 +21,7 @@ export interface FilesOptions {
   readonly disk: Disk
   readonly folders: Folders
   readonly lock: FolderLock
+  readonly texts: PersonTexts
   readonly nowMs: () => number
   readonly log: (text: string) => void
   readonly tellSetAside?: (aside: SetAside) => void
@@ -36,12 +37,12 @@ export interface PersonFiles {
   forget(userId: string): void
 }
 
-export function personFiles({ disk, folders, lock, nowMs, log, tellSetAside }: FilesOptions): PersonFiles {
+export function personFiles({ disk, folders, lock, texts, nowMs, log, tellSetAside }: FilesOptions): PersonFiles {
   const open = new Map<string, Low<Person>>()
   const unsure = new Set<string>()
 
   const write = async (userId: string, person: Person): Promise<void> => {
-    const text = personText(person)
+    const text = texts.textOf(person)
     if (isTooLarge(text)) throw new StorageError('too_large', { mostBytes: MOST_BYTES })
     try {
       await writeDurably(disk, personPath(folders, userId), userId, text)

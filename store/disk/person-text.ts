@@ -1,16 +1,106 @@
+import { createHash } from 'node:crypto'
+import { crc32 } from 'node:zlib'
+import { nextDueMs } from '../due.ts'
 import type { Jar, Person } from '../person.ts'
+import { KNOWN_VERSION, readUnchecked } from '../schema/read-stored.ts'
+import { isBelieved, latestMs } from '../told-ahead.ts'
+
+/**
+ * A person as one line of JSON. It begins with a checksum of all that follows and with when to look at the person again, so
+ * that a start reads every file but parses only those whose stamp does not hold.
+ */
+export interface PersonTexts {
+  textOf(person: Person): string
+  /**
+   * When to look again at the person in a file; null where there is nothing to wait for, undefined where the file has to be
+   * read with more care.
+   */
+  dueMsIn(file: Buffer, nowMs: number): number | null | undefined
+}
+
+export interface TextRules {
+  /** Names the program's rules of reminders: another name, another answer. Null where they have none; then no stamp holds. */
+  readonly rules: string | null
+  /** IANA name of the zone of who has not chosen one. */
+  readonly assumedZone: string
+}
+
+/** Bytes before those that the checksum is of: `{"check":"89abcdef",`. */
+const CHECK_BYTES = 20
+
+/** At least as long as the checksum and the stamp. */
+const HEAD_BYTES = 160
+
+const HEAD = /^\{"check":"([\da-f]{8})","due":\{"rules":"([\da-f]{16})","nextMs":([^,]+),"latestMs":([^}]+)\},/
+
+const checkOf = (text: string | Buffer): string => crc32(text).toString(16).padStart(8, '0')
+
+/** Whatever else decides when a reminder falls due: the zones' offsets come with the engine. */
+const fingerprint = ({ rules, assumedZone }: TextRules): string | null => {
+  if (rules === null) return null
+  const { tz, icu } = process.versions
+  const all = [rules, KNOWN_VERSION, assumedZone, tz, icu]
+  return createHash('sha256').update(JSON.stringify(all)).digest('hex').slice(0, 16)
+}
 
 /** A jar is never changed, only replaced: most of those that are written again were written before. */
-const texts = new WeakMap<Jar, string>()
+const jarTexts = new WeakMap<Jar, string>()
 
 function jarText(jar: Jar): string {
-  const known = texts.get(jar)
+  const known = jarTexts.get(jar)
   if (known !== undefined) return known
   const text = JSON.stringify(jar)
-  texts.set(jar, text)
+  jarTexts.set(jar, text)
   return text
 }
 
-/** A person as JSON, on one line. */
-export const personText = ({ jars, ...others }: Person): string =>
-  `${JSON.stringify(others).slice(0, -1)},"jars":[${jars.map(jarText).join(',')}]}\n`
+/** Undefined where it cannot be told. */
+export function dueOf(person: Person, assumedZone: string, nowMs?: number): number | null | undefined {
+  try {
+    const dueMs = nextDueMs(person, assumedZone, nowMs)
+    return dueMs === null || Number.isFinite(dueMs) ? dueMs : undefined
+  } catch {
+    return undefined
+  }
+}
+
+/** As it stands in a file of ours, unchecked. */
+function dueMsParsed(text: string, assumedZone: string, nowMs: number): number | null | undefined {
+  try {
+    const person = readUnchecked(text)
+    return person === null ? undefined : dueOf(person, assumedZone, nowMs)
+  } catch {
+    return undefined
+  }
+}
+
+export function personTexts(rules: TextRules): PersonTexts {
+  const { assumedZone } = rules
+  const ours = fingerprint(rules)
+
+  const stampOf = (person: Person): string => {
+    // By no clock: whether a stamp holds by the clock of its reader is for the reader to say.
+    const nextMs = ours === null ? undefined : dueOf(person, assumedZone)
+    return JSON.stringify(nextMs === undefined ? null : { rules: ours, nextMs, latestMs: latestMs(person.jars) })
+  }
+
+  const dueMsStamped = (file: Buffer, nowMs: number): number | null | undefined => {
+    const [, check, theirs, nextMs, latest] = HEAD.exec(file.toString('latin1', 0, HEAD_BYTES)) ?? []
+    if (theirs === undefined || theirs !== ours || !isBelieved(Number(latest), nowMs)) return undefined
+    if (checkOf(file.subarray(CHECK_BYTES)) !== check) return undefined
+    return JSON.parse(nextMs!)
+  }
+
+  return {
+    textOf(person) {
+      const { jars, ...others } = person
+      const fields = JSON.stringify(others).slice(1, -1)
+      const rest = `"due":${stampOf(person)},${fields},"jars":[${jars.map(jarText).join(',')}]}\n`
+      return `{"check":"${checkOf(rest)}",${rest}`
+    },
+    dueMsIn(file, nowMs) {
+      const stamped = dueMsStamped(file, nowMs)
+      return stamped === undefined ? dueMsParsed(String(file), assumedZone, nowMs) : stamped
+    },
+  }
+}

@@ -3,27 +3,16 @@ import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import type { Person } from '../person.ts'
 import { KNOWN_VERSION } from '../schema/read-stored.ts'
 import { StorageError } from '../storage-error.ts'
-import { checkUserId, personFileName } from '../user-id.ts'
-import { copyDays, isCopyDay } from './copy-days.ts'
-import { type Disk, nodeDisk } from './disk.ts'
+import { personFileName } from '../user-id.ts'
+import type { Disk } from './disk.ts'
 import { ifThere, onDisk } from './disk-failure.ts'
-import { folderLock } from './folder-lock.ts'
-import { type Folders, foldersIn, personPath } from './folders.ts'
-import { entriesOf } from './fullness.ts'
-import { personText } from './person-text.ts'
+import { copyDays, type Folders, isCopyDay, personPath } from './folders.ts'
 import { setAside } from './set-aside.ts'
 import { storedAt } from './stored-at.ts'
 import { writeDurably } from './write-durably.ts'
 
-/** A copy that was put back. */
-export interface Restored {
-  readonly jars: number
-  readonly entries: number
-  /** The name that what stood in its place has now, among the files of people; null where nothing stood there. */
-  readonly aside: string | null
-}
-
-async function copyOf(disk: Disk, folders: Folders, userId: string, day: IsoDay): Promise<Person> {
+/** The person in the copy of a day, checked and brought to the newest version. Throws `no_copy`, `bad_copy`. */
+export async function copiedPerson(disk: Disk, folders: Folders, userId: string, day: IsoDay): Promise<Person> {
   const path = join(folders.copies, day, personFileName(userId))
   const stored = isCopyDay(day) ? await storedAt(disk, path) : null
   if (stored === null) {
@@ -35,33 +24,24 @@ async function copyOf(disk: Disk, folders: Folders, userId: string, day: IsoDay)
     throw new StorageError('no_copy', { userId, day, days })
   }
   if (stored.kind === 'unreadable') throw new StorageError('bad_copy', { path })
-  if (stored.kind === 'person') return stored.person
+  if (stored.kind === 'person') return { ...stored.person, setAside: null }
   throw new StorageError('newer_version', { path, version: stored.version, known: KNOWN_VERSION })
 }
 
 /**
- * Puts the copy of a day in the place of a person's file, checked and brought to the newest version; what stood there is set
- * aside and kept. Takes the lock for it: throws `locked` while a Larderbell works there, and `no_copy`, `bad_copy`.
+ * Puts a text in the place of a person's file, whatever stands there; that is set aside first, and the answer says where.
+ * Only who holds the lock may.
  */
-export async function restoreCopy(
-  { folder, nowMs, disk = nodeDisk }: { readonly folder: string; readonly nowMs: number; readonly disk?: Disk },
-  userId: string,
-  day: IsoDay,
-): Promise<Restored> {
-  checkUserId(userId)
-  const folders = foldersIn(folder)
-  const person = { ...(await copyOf(disk, folders, userId, day)), setAside: null }
-  const lock = folderLock(disk, folders)
-  await lock.take()
-  try {
-    const path = personPath(folders, userId)
-    const names = await onDisk(folders.users, () => disk.readdir(folders.users))
-    const aside = names.includes(personFileName(userId))
-      ? await onDisk(path, () => setAside(disk, folders, { userId, reason: 'replaced', nowMs }))
-      : null
-    await writeDurably(disk, path, userId, personText(person))
-    return { jars: person.jars.length, entries: entriesOf(person), aside }
-  } finally {
-    await lock.release()
-  }
+export async function replaceFile(
+  disk: Disk,
+  folders: Folders,
+  { userId, text, nowMs }: { readonly userId: string; readonly text: string; readonly nowMs: number },
+): Promise<string | null> {
+  const path = personPath(folders, userId)
+  const names = await onDisk(folders.users, () => disk.readdir(folders.users))
+  const aside = names.includes(personFileName(userId))
+    ? await onDisk(path, () => setAside(disk, folders, { userId, reason: 'replaced', nowMs }))
+    : null
+  await writeDurably(disk, path, userId, text)
+  return aside === null ? null : join(folders.users, aside)
 }

@@ -1,28 +1,14 @@
 import { join } from 'node:path'
 import { z } from 'zod'
+import type { Status, StatusRead } from '../maintenance.ts'
 import type { Disk } from './disk.ts'
 import { ifThere, onDisk } from './disk-failure.ts'
 import type { Folders } from './folders.ts'
 import { noText } from './stored-at.ts'
 
-/** What the process that works on a folder of data last did, for whoever looks from outside. */
-export interface Status {
-  /** When it last went through what is due. */
-  readonly tickMs: number
-  /** When a reminder last arrived; null before the first. */
-  readonly sentMs: number | null
-  /** When Discord last acknowledged the connection that it has been silent to for longest; null where there is none. */
-  readonly heardMs: number | null
-}
-
-export type StatusRead =
-  | { readonly kind: 'none' }
-  | { readonly kind: 'unreadable' }
-  | { readonly kind: 'status'; readonly status: Status }
-
 const FILE_MODE = 0o600
 
-/** Of the years 1970 to 2199, in which there are calendars. */
+/** Milliseconds since 1970; beyond 2199 the calendar of reminders ends. */
 const instant = z
   .number()
   .min(0)

@@ -1,8 +1,8 @@
 import { dirname, join } from 'node:path'
 import { StorageError } from '../storage-error.ts'
-import { temporaryName } from '../user-id.ts'
+import { isTemporary, temporaryName } from '../user-id.ts'
 import type { Disk } from './disk.ts'
-import { onDisk, systemCode } from './disk-failure.ts'
+import { ifThere, onDisk, systemCode } from './disk-failure.ts'
 import { realPath } from './real-path.ts'
 
 const FILE_MODE = 0o600
@@ -41,4 +41,13 @@ export function writeDurably(disk: Disk, path: string, userId: string, text: str
       throw new StorageError('unsure', { path, code: systemCode(error) ?? '?' }, error)
     }
   })
+}
+
+/** Takes away what writers that were killed have left in a folder; only who holds the lock may. */
+export async function sweep(disk: Disk, folder: string): Promise<void> {
+  const names = (await ifThere(folder, () => disk.readdir(folder))) ?? []
+  for (const name of names.filter(isTemporary)) {
+    const path = join(folder, name)
+    await ifThere(path, () => disk.unlink(path))
+  }
 }

@@ -11,7 +11,7 @@ const toVersion2: Migration = ({ setAside, ...older }) => ({
 /** A jar may say when each reminder was said. */
 const toVersion3: Migration = (older) => ({ ...older, version: 3 })
 
-/** A person may have reminders that stand in Discord. */
+/** A person may have reminders that stand in Discord; a file begins with its check and with when its next reminder is due. */
 const toVersion4: Migration = (older) => ({ ...older, version: 4 })
 
 /** The first makes version 2 out of 1, the next 3 out of 2. */

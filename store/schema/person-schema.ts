@@ -105,7 +105,7 @@ export const settingsSchema = z.strictObject({
   pausedUntil: day.nullable(),
 })
 
-/** A person of version 4 as it stands in a file; what is not named here is refused. */
+/** A person of version 4 as it stands in a file, without its check and stamp; what is not named here is refused. */
 export const personSchema = z.strictObject({
   version: z.literal(4),
   settings: settingsSchema,

@@ -1,8 +1,9 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { untold } from '../../store/due.ts'
-import { type DiskStore, openStore } from '../../store/open-store.ts'
+import { openStore } from '../../store/open-store.ts'
 import type { Person } from '../../store/person.ts'
+import type { Store } from '../../store/store.ts'
 import { jarOf, nudgeAt, personWith, userId } from '../store/some-people.ts'
 import { DAY_MS, ENTRIES, JARS, NOW_MS } from './store-people.ts'
 import { bareWrite } from './store-update.ts'
@@ -36,7 +37,7 @@ async function inTurns(people: readonly string[], work: (userId: string) => Prom
   }
 }
 
-async function filled(folder: string): Promise<DiskStore> {
+async function filled(folder: string): Promise<Store> {
   const options = { folder, assumedZone: ZONE, nowMs: () => NOW_MS, log: console.error }
   const before = openStore(options)
   await inTurns(

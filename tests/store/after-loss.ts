@@ -15,7 +15,7 @@ export const afterLoss = (work: (folder: string) => Promise<void>): Promise<void
     const store = storeIn(folder)
     await store.update(A, () => FULL)
     await store.update(B, () => personWith({ nudges: [nudgeAt(5)] }))
-    await store.copyNightly()
+    await store.nightly()
     await store.close()
     await truncate(join(folder, 'users', `${A}.json`), 40)
     await work(folder)

@@ -2,24 +2,27 @@ import { existsSync } from 'node:fs'
 import { readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
-import type { DiskStore } from '../../store/open-store.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, nudgeAt, personWith, userId } from './some-people.ts'
-import { NOW_MS, storeIn } from './some-store.ts'
+import { NOW_MS, type StoreOnDisk, storeIn } from './some-store.ts'
 
 const [A, B] = [userId(1), userId(2)]
 const DAY_MS = 86_400_000
 
 /** A store whose nights pass when they are told to, and what its folder of copies holds. */
 const withNights = (
-  work: (store: DiskStore, night: (days?: number) => Promise<number>, copies: () => Promise<string[]>) => Promise<void>,
+  work: (
+    store: StoreOnDisk,
+    night: (days?: number) => Promise<number>,
+    copies: () => Promise<string[]>,
+  ) => Promise<void>,
 ): Promise<void> =>
   inFolder(async (folder) => {
     let nowMs = NOW_MS
     const store = storeIn(folder, { nowMs: () => nowMs })
     const night = (days = 1): Promise<number> => {
       nowMs += days * DAY_MS
-      return store.copyNightly()
+      return store.nightly()
     }
     const copies = async (): Promise<string[]> => {
       const names = await readdir(join(folder, 'copies'), { recursive: true })
@@ -83,7 +86,7 @@ it('erases what killed writers left of a person too', () =>
   inFolder(async (folder) => {
     const store = storeIn(folder)
     await store.update(A, () => personWith({}))
-    await store.copyNightly()
+    await store.nightly()
     const left = [join(folder, 'users', `.${A}.1-1.tmp`), join(folder, 'copies', '2026-11-25', `.${A}.1-2.tmp`)]
     for (const path of left) await writeFile(path, '')
     expect(await store.remove(A)).toEqual({ jars: 0, entries: 0, copies: 1 })
@@ -96,7 +99,7 @@ it('can be put back by hand', () =>
     const store = storeIn(folder)
     const person = personWith({ jars: [jarOf('k7f2a', 2)] })
     await store.update(A, () => person)
-    await store.copyNightly()
+    await store.nightly()
     await store.close()
     const copy = await readFile(join(folder, 'copies', '2026-11-25', `${A}.json`))
     await writeFile(join(folder, 'users', `${A}.json`), copy)
@@ -109,7 +112,7 @@ it('stops when the store closes', () =>
   inFolder(async (folder) => {
     const store = storeIn(folder)
     for (let index = 0; index < 50; index++) await store.update(userId(index), () => personWith({}))
-    const copying = store.copyNightly()
+    const copying = store.nightly()
     const rejected = expect(copying).rejects.toMatchObject({ problem: 'closed' })
     await store.close()
     await rejected

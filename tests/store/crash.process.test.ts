@@ -3,12 +3,12 @@ import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { restoreCopy } from '../../store/disk/restore-copy.ts'
 import { runs, SEED } from '../runs.ts'
 import { startChild } from './child.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, personWith, userId } from './some-people.ts'
-import { storeIn } from './some-store.ts'
+import { personIn, restoreCopy, storeIn } from './some-store.ts'
+import { stampHolds } from './stamps.ts'
 
 const PROGRAM = fileURLToPath(new URL('crash-child.ts', import.meta.url))
 const PEOPLE = [0, 1, 2]
@@ -33,6 +33,7 @@ it(`keeps every acknowledged change when its process is killed, ${KILLS} times`,
 
       const logged: string[] = []
       const store = storeIn(folder, { log: (text) => logged.push(text) })
+      const due: string[] = []
       for (const index of PEOPLE) {
         const { nudges } = await store.read(userId(index))
         const numbers = new Set(nudges.map(({ nextMs }) => nextMs))
@@ -42,10 +43,16 @@ it(`keeps every acknowledged change when its process is killed, ${KILLS} times`,
         const acknowledged = Math.max(before.get(index) ?? 0, lastAcknowledged(child.lines, index))
         expect([acknowledged, acknowledged + 1]).toContain(number)
         before.set(index, number)
+        if (number > 0) due.push(userId(index))
+        if (number > 0)
+          expect(stampHolds(await readFile(join(folder, 'users', `${userId(index)}.json`), 'utf8'))).toBe(true)
       }
       // The dead process holds nothing, and what it left half done goes.
       await store.update('local', (person) => person)
       const names = (await readdir(join(folder, 'users'))).sort()
+      // By the stamps, which are of the same write as what they stand before.
+      expect([...(await store.claimDue(Math.max(0, ...before.values()), 9, 1))].sort()).toEqual(due)
+      expect(await store.claimDue(0, 9, 1)).toEqual([])
       expect(names).toEqual([...PEOPLE.map((index) => `${userId(index)}.json`), 'local.json'])
       expect(logged).toEqual([])
       await store.close()
@@ -61,7 +68,7 @@ it(`keeps the last full copy when a start that begins anew is killed, ${KILLS} t
     const full = personWith({ jars: [jarOf('k7f2a', 40)] })
     const before = storeIn(folder)
     await before.update(who, () => full)
-    await before.copyNightly()
+    await before.nightly()
     await before.close()
     const day = '2026-11-25'
     const copy = join(folder, 'copies', day, `${who}.json`)
@@ -71,13 +78,13 @@ it(`keeps the last full copy when a start that begins anew is killed, ${KILLS} t
       for (let spin = 0; spin < spins; spin++) await new Promise(setImmediate)
       await child.kill()
       expect(child.lines.length).toBeGreaterThanOrEqual(lines)
-      expect(JSON.parse(await readFile(copy, 'utf8')).jars).toEqual(full.jars)
+      expect(personIn(await readFile(copy, 'utf8')).jars).toEqual(full.jars)
       const store = storeIn(folder)
       const now = await store.read(who)
       // Whole or begun anew, and then told so; never torn, and never without a way back.
       if (now.jars.length === 0) expect(now.setAside).toMatchObject({ day })
       else expect(now).toEqual(full)
-      await store.copyNightly()
+      await store.nightly()
       await store.close()
       await restoreCopy({ folder, nowMs: Date.UTC(2027, 0, 1) }, who, day)
     }

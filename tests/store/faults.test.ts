@@ -24,7 +24,7 @@ const STEPS: readonly [userId: string | null, work: (store: Store) => Promise<un
   [A, (store) => store.update(A, () => FIRST), FIRST],
   [null, (store) => store.claimDue(0, 9, 60), null],
   [A, (store) => store.update(A, () => SECOND), SECOND],
-  [null, (store) => store.copyNightly(), null],
+  [null, (store) => store.nightly(), null],
   [null, (store) => store.read(C), null],
   [B, (store) => store.remove(B), NOBODY],
 ]
@@ -36,7 +36,7 @@ const attempt = (fails: (call: number) => boolean, code: string, key: string): P
   inFolder(async (folder) => {
     const before = storeIn(folder)
     await before.update(B, () => BEFORE)
-    await before.copyNightly()
+    await before.nightly()
     await before.close()
     await writeFile(join(folder, 'users', `${C}.json`), 'nonsense')
 
@@ -76,7 +76,12 @@ const attempt = (fails: (call: number) => boolean, code: string, key: string): P
     expect(await fresh.read(A)).toEqual(FIRST)
     expect(await store.remove(A)).toMatchObject({ jars: 1, entries: 2 })
     expect(await fresh.read(A)).toEqual(NOBODY)
+    await store.update(B, () => BEFORE)
     await store.close()
+    // A process that begins finds the same by the stamps.
+    const left = await Promise.all(PEOPLE.map((who) => fresh.read(who)))
+    const stillDue = PEOPLE.filter((_, index) => left[index]!.nudges.length > 0)
+    expect([...(await fresh.claimDue(NOW_MS, 9, 60))].sort()).toEqual(stillDue)
     await fresh.close()
     return calls
   })

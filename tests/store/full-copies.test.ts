@@ -1,18 +1,17 @@
 import { readdir, readFile, truncate } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { restoreCopy } from '../../store/disk/restore-copy.ts'
 import { NOBODY } from '../../store/person.ts'
 import { A, ASIDE, afterLoss, B, FULL } from './after-loss.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, nudgeAt, personWith } from './some-people.ts'
-import { NOW_MS, storeIn } from './some-store.ts'
+import { NOW_MS, personIn, restoreCopy, storeIn } from './some-store.ts'
 import { failure, watchedDisk } from './watched-disk.ts'
 
 const DAY_MS = 86_400_000
 
 const copyOf = async (folder: string, day: string) =>
-  JSON.parse(await readFile(join(folder, 'copies', day, `${A}.json`), 'utf8'))
+  personIn(await readFile(join(folder, 'copies', day, `${A}.json`), 'utf8'))
 
 describe('the last good copy', () => {
   it('outlives the start that finds the file torn, and is named', () =>
@@ -20,9 +19,9 @@ describe('the last good copy', () => {
       const logged: string[] = []
       const store = storeIn(folder, { log: (text) => logged.push(text) })
       expect(await store.read(A)).toEqual(personWith({ setAside: { file: ASIDE, day: '2026-11-25' } }))
-      await store.copyNightly()
+      await store.nightly()
       await store.update(A, () => personWith({ jars: [jarOf('c3c3c', 1)] }))
-      await store.copyNightly()
+      await store.nightly()
       await store.close()
       expect(await copyOf(folder, '2026-11-25')).toEqual(FULL)
       expect(logged).toEqual([
@@ -33,11 +32,11 @@ describe('the last good copy', () => {
   it('is not overwritten by what cannot be read either', () =>
     afterLoss(async (folder) => {
       const store = storeIn(folder)
-      expect(await store.copyNightly()).toBe(0)
+      expect(await store.nightly()).toBe(0)
       expect(await copyOf(folder, '2026-11-25')).toEqual(FULL)
       await store.close()
       const tomorrow = storeIn(folder, { nowMs: () => NOW_MS + DAY_MS })
-      expect(await tomorrow.copyNightly()).toBe(0)
+      expect(await tomorrow.nightly()).toBe(0)
       expect(await readdir(join(folder, 'copies', '2026-11-26'))).toEqual([])
       await tomorrow.close()
     }))
@@ -50,7 +49,7 @@ describe('the last good copy', () => {
       for (let night = 1; night <= 20; night++) {
         nowMs += DAY_MS
         await store.update(A, () => personWith({ jars: [jarOf('c3c3c', 1)], nudges: [nudgeAt(night)] }))
-        await store.copyNightly()
+        await store.nightly()
       }
       expect(await copyOf(folder, '2026-11-25')).toEqual(FULL)
       // Nobody else’s copies stay with it.
@@ -60,7 +59,7 @@ describe('the last good copy', () => {
       await restoreCopy({ folder, nowMs }, A, '2026-11-25')
       nowMs += DAY_MS
       const again = storeIn(folder, { nowMs: () => nowMs })
-      await again.copyNightly()
+      await again.nightly()
       expect(await readdir(join(folder, 'copies'))).not.toContain('2026-11-25')
       expect(await again.remove(A)).toMatchObject({ jars: 2 })
       await again.close()
@@ -72,7 +71,7 @@ describe('the last good copy', () => {
       const store = storeIn(folder, { nowMs: () => nowMs })
       for (let night = 0; night < 3; night++) {
         await store.update(A, () => ({ ...FULL, nudges: [nudgeAt(night)] }))
-        await store.copyNightly()
+        await store.nightly()
         nowMs += DAY_MS
       }
       await store.close()
@@ -80,7 +79,7 @@ describe('the last good copy', () => {
       const again = storeIn(folder, { nowMs: () => nowMs })
       expect((await again.read(A)).setAside?.day).toBe('2026-11-27')
       for (let night = 0; night < 12; night++) {
-        await again.copyNightly()
+        await again.nightly()
         nowMs += DAY_MS
       }
       const days = (await readdir(join(folder, 'copies'))).sort()
@@ -95,7 +94,7 @@ describe('the last good copy', () => {
       await store.read(A)
       for (let night = 1; night <= 8; night++) {
         nowMs += DAY_MS
-        await store.copyNightly()
+        await store.nightly()
       }
       expect(await copyOf(folder, '2026-11-25')).toEqual(FULL)
       await store.remove(A)
@@ -115,7 +114,7 @@ it('copies everybody else where one file fails, and tells of it at the end', () 
     await before.update(B, () => FULL)
     await before.close()
     const store = storeIn(folder, { disk })
-    await expect(store.copyNightly()).rejects.toMatchObject({ problem: 'disk_failed' })
+    await expect(store.nightly()).rejects.toMatchObject({ problem: 'disk_failed' })
     expect(await readdir(join(folder, 'copies', '2026-11-25'))).toEqual([`${B}.json`])
     await store.close()
   }))

@@ -1,10 +1,9 @@
 import { createInterface } from 'node:readline'
-import type { DiskStore } from '../../store/open-store.ts'
 import { StorageError } from '../../store/storage-error.ts'
-import { storeIn } from './some-store.ts'
+import { type StoreOnDisk, storeIn } from './some-store.ts'
 
 /** `take FOLDER` answers `taken` or what is wrong and holds the folder; `close` answers `closed`. */
-let store: DiskStore | null = null
+let store: StoreOnDisk | null = null
 
 const answer = async (line: string): Promise<string> => {
   const [order, folder = ''] = line.split(' ')

@@ -1,7 +1,6 @@
 import { truncateSync } from 'node:fs'
 import { join } from 'node:path'
-import { restoreCopy } from '../../store/disk/restore-copy.ts'
-import { NOW_MS, storeIn } from './some-store.ts'
+import { NOW_MS, restoreCopy, storeIn } from './some-store.ts'
 
 /**
  * Tears a person's file, begins anew as the next start does, copies, and puts the copy back, over and over; prints a line
@@ -13,7 +12,7 @@ for (let round = 0; ; round++) {
   const store = storeIn(folder)
   await store.read(who)
   console.log(`${round} anew`)
-  await store.copyNightly()
+  await store.nightly()
   await store.close()
   console.log(`${round} copied`)
   await restoreCopy({ folder, nowMs: NOW_MS + round }, who, day)

@@ -6,7 +6,8 @@ import { runs } from '../runs.ts'
 import { inFolder } from './in-folder.ts'
 import { powerCutDisk } from './power-cut-disk.ts'
 import { jarOf, personWith, userId } from './some-people.ts'
-import { storeIn } from './some-store.ts'
+import { personIn, storeIn } from './some-store.ts'
+import { stampHolds } from './stamps.ts'
 
 const A = userId(1)
 const STATES = [1, 2, 3].map((entries) => personWith({ jars: [jarOf('k7f2a', entries)] }))
@@ -32,7 +33,12 @@ const attempt = (fails: (call: number) => boolean): Promise<{ calls: number; uns
     const { disk, afterCut } = powerCutDisk((_, at) => at.startsWith(join(folder, 'users')) && fails(++calls))
     const store = storeIn(folder, { disk })
     const path = join(folder, 'users', `${A}.json`)
-    const found = (): Person => JSON.parse(afterCut(path) ?? JSON.stringify(NOBODY))
+    const found = (): Person => {
+      const text = afterCut(path)
+      if (text === null) return NOBODY
+      expect(stampHolds(text)).toBe(true)
+      return personIn(text)
+    }
     for (const change of CHANGES) {
       try {
         const acknowledged = await store.update(A, change)

@@ -1,11 +1,10 @@
 import { readdir, readFile, unlink, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
-import { restoreCopy } from '../../store/disk/restore-copy.ts'
 import { A, ASIDE, afterLoss, B, FULL } from './after-loss.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, userId } from './some-people.ts'
-import { NOW_MS, storeIn } from './some-store.ts'
+import { NOW_MS, personIn, restoreCopy, storeIn } from './some-store.ts'
 
 describe('a copy that is put back', () => {
   it('is what was there, and what stood in its place is kept', () =>
@@ -14,10 +13,14 @@ describe('a copy that is put back', () => {
       await store.update(A, (person) => ({ ...person, jars: [jarOf('c3c3c', 1)] }))
       await store.close()
       const aside = `${A}.replaced-2026-11-25T10-30-00-000Z.json`
-      expect(await restoreCopy({ folder, nowMs: NOW_MS }, A, '2026-11-25')).toEqual({ jars: 2, entries: 5, aside })
+      expect(await restoreCopy({ folder, nowMs: NOW_MS }, A, '2026-11-25')).toEqual({
+        jars: 2,
+        entries: 5,
+        keptAt: join(folder, 'users', aside),
+      })
       const again = storeIn(folder)
       expect(await again.read(A)).toEqual(FULL)
-      const kept = JSON.parse(await readFile(join(folder, 'users', aside), 'utf8'))
+      const kept = personIn(await readFile(join(folder, 'users', aside), 'utf8'))
       expect(kept.jars).toEqual([jarOf('c3c3c', 1)])
       expect(await readdir(join(folder, 'users'))).toContain(ASIDE)
       expect(await again.remove(A)).toEqual({ jars: 2, entries: 5, copies: 3 })
@@ -28,19 +31,19 @@ describe('a copy that is put back', () => {
     inFolder(async (folder) => {
       const store = storeIn(folder)
       await store.update(A, () => FULL)
-      await store.copyNightly()
+      await store.nightly()
       await store.close()
       const old = JSON.stringify({ ...FULL, version: 1, setAside: 'x.json' })
       await writeFile(join(folder, 'copies', '2026-11-25', `${A}.json`), old)
       await restoreCopy({ folder, nowMs: NOW_MS }, A, '2026-11-25')
-      expect(JSON.parse(await readFile(join(folder, 'users', `${A}.json`), 'utf8'))).toEqual(FULL)
+      expect(personIn(await readFile(join(folder, 'users', `${A}.json`), 'utf8'))).toEqual(FULL)
     }))
 
   it('can be put back where nothing stands any more', () =>
     afterLoss(async (folder) => {
       await writeFile(join(folder, 'users', 'x'), '')
       await unlink(join(folder, 'users', `${A}.json`))
-      expect(await restoreCopy({ folder, nowMs: NOW_MS }, A, '2026-11-25')).toMatchObject({ aside: null })
+      expect(await restoreCopy({ folder, nowMs: NOW_MS }, A, '2026-11-25')).toMatchObject({ keptAt: null })
     }))
 
   it.each([

@@ -13,12 +13,12 @@ it('is read as it was recorded, and what was sent before a restart is kept', () 
   inFolder(async (folder) => {
     expect(await read(folder)).toEqual({ kind: 'none' })
     const first = storeIn(folder)
-    await first.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: null })
+    await first.heartbeat({ tickMs: NOW_MS, sentMs: null, heardMs: null })
     expect(await read(folder)).toEqual({ kind: 'status', status: { tickMs: NOW_MS, sentMs: null, heardMs: null } })
-    await first.recordStatus({ tickMs: NOW_MS + 1, sentMs: NOW_MS, heardMs: null })
+    await first.heartbeat({ tickMs: NOW_MS + 1, sentMs: NOW_MS, heardMs: null })
     await first.close()
     const second = storeIn(folder)
-    await second.recordStatus({ tickMs: NOW_MS + 2, sentMs: null, heardMs: null })
+    await second.heartbeat({ tickMs: NOW_MS + 2, sentMs: null, heardMs: null })
     expect(await read(folder)).toEqual({
       kind: 'status',
       status: { tickMs: NOW_MS + 2, sentMs: NOW_MS, heardMs: null },
@@ -29,9 +29,9 @@ it('is read as it was recorded, and what was sent before a restart is kept', () 
 it('is its owner’s alone, and no left temporary is in its way', () =>
   inFolder(async (folder) => {
     const store = storeIn(folder)
-    await store.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: null })
+    await store.heartbeat({ tickMs: NOW_MS, sentMs: null, heardMs: null })
     await writeFile(join(folder, '.status.tmp'), 'half')
-    await store.recordStatus({ tickMs: NOW_MS + 1, sentMs: null, heardMs: null })
+    await store.heartbeat({ tickMs: NOW_MS + 1, sentMs: null, heardMs: null })
     await store.close()
     expect((await stat(join(folder, 'status.json'))).mode & 0o777).toBe(0o600)
     expect(JSON.parse(await readFile(join(folder, 'status.json'), 'utf8')).tickMs).toBe(NOW_MS + 1)
@@ -40,12 +40,12 @@ it('is its owner’s alone, and no left temporary is in its way', () =>
 it('is not written by two processes, nor after closing', () =>
   inFolder(async (folder) => {
     const [one, other] = [storeIn(folder), storeIn(folder)]
-    await one.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: null })
-    await expect(other.recordStatus({ tickMs: 1, sentMs: null, heardMs: null })).rejects.toMatchObject({
+    await one.heartbeat({ tickMs: NOW_MS, sentMs: null, heardMs: null })
+    await expect(other.heartbeat({ tickMs: 1, sentMs: null, heardMs: null })).rejects.toMatchObject({
       problem: 'locked',
     })
     await one.close()
-    await expect(one.recordStatus({ tickMs: 1, sentMs: null, heardMs: null })).rejects.toMatchObject({
+    await expect(one.heartbeat({ tickMs: 1, sentMs: null, heardMs: null })).rejects.toMatchObject({
       problem: 'closed',
     })
     await other.close()
@@ -68,7 +68,7 @@ it.each([
     await writeFile(join(folder, 'status.json'), text)
     expect(await read(folder)).toEqual({ kind: 'unreadable' })
     const store = storeIn(folder)
-    await store.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: null })
+    await store.heartbeat({ tickMs: NOW_MS, sentMs: null, heardMs: null })
     await store.close()
     expect(await read(folder)).toMatchObject({ kind: 'status' })
   }),
@@ -77,7 +77,7 @@ it.each([
 it('tells when Discord was heard of, and is read as the first version wrote it, which did not', () =>
   inFolder(async (folder) => {
     const store = storeIn(folder)
-    await store.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: NOW_MS - 1 })
+    await store.heartbeat({ tickMs: NOW_MS, sentMs: null, heardMs: NOW_MS - 1 })
     await store.close()
     expect(await read(folder)).toMatchObject({ status: { heardMs: NOW_MS - 1 } })
     await writeFile(join(folder, 'status.json'), '{"version":1,"tickMs":7,"sentMs":5}')

@@ -6,7 +6,7 @@ import { MOST_BYTES } from '../../store/disk/disk.ts'
 import { inspectFolder } from '../../store/disk/inspect-folder.ts'
 import { inFolder } from './in-folder.ts'
 import { jarOf, nudgeAt, personWith, userId } from './some-people.ts'
-import { NOW_MS, storeIn } from './some-store.ts'
+import { NOW_MS, personIn, storeIn } from './some-store.ts'
 import { type Call, watchedDisk } from './watched-disk.ts'
 
 const [A, B] = [userId(1), userId(2)]
@@ -37,7 +37,7 @@ describe.each(strange)('%s in a person’s place', (_, make, where) => {
       expect(await inspectFolder(folder, 'UTC')).toMatchObject({ people: 2, unreadable: 1 })
       const logged: string[] = []
       const store = storeIn(folder, { log: (text) => logged.push(text) })
-      expect(await store.copyNightly()).toBe(1)
+      expect(await store.nightly()).toBe(1)
       expect(await store.claimDue(NOW_MS, 9, 60)).toEqual([B])
       expect(logged).toEqual([expect.stringContaining(`${A} could not be read (${where})`)])
       expect(await store.update(A, () => FULL)).toEqual(FULL)
@@ -86,7 +86,7 @@ describe('a link in a person’s place', () => {
       await store.update(A, (person) => ({ ...person, nudges: [nudgeAt(5)] }))
       await store.close()
       expect((await lstat(path)).isSymbolicLink()).toBe(true)
-      expect(JSON.parse(await readFile(target, 'utf8'))).toEqual({ ...FULL, nudges: [nudgeAt(5)] })
+      expect(personIn(await readFile(target, 'utf8'))).toEqual({ ...FULL, nudges: [nudgeAt(5)] })
       const again = storeIn(folder)
       expect((await again.read(A)).jars).toEqual(FULL.jars)
       await again.close()
@@ -100,7 +100,7 @@ describe('a link in a person’s place', () => {
       await store.update(A, () => FULL)
       await store.close()
       expect(await readFile(join(folder, 'users', setAside!.file), 'utf8')).toBe('nonsense')
-      expect(JSON.parse(await readFile(target, 'utf8'))).toEqual(FULL)
+      expect(personIn(await readFile(target, 'utf8'))).toEqual(FULL)
     }))
 
   it('is kept by a copy where it leads to another disk', () =>

@@ -31,9 +31,9 @@ export function watchedDisk(before: Before): Disk {
     chmod: watched('chmod', nodeDisk.chmod, one),
     readdir: watched('readdir', nodeDisk.readdir, one),
     readFile: watched('readFile', nodeDisk.readFile, one),
-    readFileNow(path) {
-      before('readFileNow', shortOf(path))
-      return nodeDisk.readFileNow(path)
+    readBytesNow(path) {
+      before('readBytesNow', shortOf(path))
+      return nodeDisk.readBytesNow(path)
     },
     readlink: watched('readlink', nodeDisk.readlink, one),
     copy: watched('copy', nodeDisk.copy, two),

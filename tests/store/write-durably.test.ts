@@ -68,14 +68,14 @@ it('writes once more what may not be durable, at the next change that comes to n
   }))
 
 it('makes a copy durable too', async () => {
-  const calls = await callsOf((store) => store.copyNightly())
+  const calls = await callsOf((store) => store.nightly())
   const first = calls.findIndex(([name]) => name === 'create') - 1
   expect(calls.slice(first)).toEqual([...WRITE, ['syncFolder', '2026-11-25']])
 })
 
 it('makes it durable that a person is gone, the file itself last', async () => {
   const calls = await callsOf(async (store) => {
-    await store.copyNightly()
+    await store.nightly()
     await store.remove(A)
   })
   expect(calls.slice(-7)).toEqual([
@@ -95,7 +95,7 @@ it('keeps folders and files to their owner', () =>
     await chmod(`${folder}/data/users`, 0o755)
     const store = storeIn(`${folder}/data`)
     await store.update(A, () => PERSON)
-    await store.copyNightly()
+    await store.nightly()
     const modeOf = async (path: string) => (await stat(`${folder}/data/${path}`)).mode & 0o777
     for (const path of ['users', 'copies', 'copies/2026-11-25', 'lock']) expect(await modeOf(path)).toBe(0o700)
     for (const path of [`users/${A}.json`, `copies/2026-11-25/${A}.json`]) expect(await modeOf(path)).toBe(0o600)

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs'
-import type { DiskStore } from '../../../store/open-store.ts'
+import type { Maintenance } from '../../../store/maintenance.ts'
 import { StorageError, type StorageProblems } from '../../../store/storage-error.ts'
+import type { Store } from '../../../store/store.ts'
 import { newDoubts } from '../../chat/retry/doubts.ts'
 import { closedPlaces } from '../../reminders/closed-places.ts'
 import { startReminders } from '../../reminders/start-reminders.ts'
@@ -13,14 +14,14 @@ import { after } from '../rest/timeout.ts'
 import { type ConnectionDesk, connect } from './connect.ts'
 
 interface DiscordStart extends Pick<InteractionDesk, 'commands' | 'language' | 'assumedZone' | 'now' | 'log'> {
-  readonly store: DiskStore
+  readonly store: Store & Maintenance
   /** The folder of data. */
   readonly data: string
   readonly ended: AbortSignal
 }
 
 /** Whether another process has the folder; whatever else is wrong with it keeps nobody from an answer. */
-async function lockedOut(store: DiskStore): Promise<StorageProblems['locked'] | null> {
+async function lockedOut(store: Maintenance): Promise<StorageProblems['locked'] | null> {
   try {
     await store.hold()
     return null

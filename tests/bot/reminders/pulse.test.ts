@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import type { Delivery, Sent, Surface } from '../../../bot/reminders/delivery.ts'
 import { withPulse } from '../../../bot/reminders/heartbeat.ts'
-import type { Status } from '../../../store/disk/status.ts'
+import type { Status } from '../../../store/maintenance.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { MINUTE_MS, ZONE } from './people.ts'
 
@@ -14,7 +14,7 @@ const setUp = () => {
   const surface: Surface = { placeOf: () => null, after: () => null, send: async () => here.sent }
   const store = {
     ...memoryStore(ZONE),
-    recordStatus: async (status: Status) => {
+    heartbeat: async (status: Status) => {
       if (here.fault !== null) throw here.fault
       recorded.push(status)
     },

@@ -14,11 +14,11 @@ const setUp = async (more: Partial<Reminding> = {}) => {
   let copies = 0
   const store = {
     ...kept,
-    copyNightly: async () => {
+    nightly: async () => {
       copies++
       return 0
     },
-    recordStatus: async () => {},
+    heartbeat: async () => {},
   }
   const complaints: string[] = []
   const logged: string[] = []
@@ -132,7 +132,7 @@ describe('reminders that run', () => {
     const { claimDue } = store
     const locked = { folder: 'data', host: 'shed', pid: 7, isHere: true }
     store.claimDue = () => Promise.reject(new StorageError('locked', locked))
-    store.copyNightly = () => Promise.reject(new StorageError('locked', locked))
+    store.nightly = () => Promise.reject(new StorageError('locked', locked))
     const stop = await startReminders(reminding)
     await vi.advanceTimersByTimeAsync(3 * MINUTE_MS)
     expect(complaints).toEqual(['locked'])

@@ -6,7 +6,7 @@ import { checkUp } from '../../../bot/doctor/run-doctor.ts'
 import { doctorText, type Verdict } from '../../../bot/text/en/doctor.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { wordsOf } from '../../../bot/text/words-of.ts'
-import type { StatusRead } from '../../../store/disk/status.ts'
+import type { StatusRead } from '../../../store/maintenance.ts'
 import { NOBODY } from '../../../store/person.ts'
 import { inFolder } from '../../store/in-folder.ts'
 import { storeIn } from '../../store/some-store.ts'
@@ -55,6 +55,7 @@ const examine = async (data: string, nowMs = NOW_MS, isTokenShown = false) => {
   let [printed, complained] = ['', '']
   const code = await checkUp({
     data,
+    store: storeIn(data),
     zone: 'Europe/Rome',
     nowMs,
     isTokenShown,
@@ -80,8 +81,8 @@ describe('the doctor', () => {
       const lemon = jarOf({ name: 'lemon', startedMs: at('2026-12-01', '18:00') })
       await store.update('100000000000000007', () => personWith([lemon]))
       await store.update('local', () => ({ ...NOBODY, setAside: null, settings: { ...NOBODY.settings, units: 'us' } }))
-      await store.copyNightly()
-      await store.recordStatus({
+      await store.nightly()
+      await store.heartbeat({
         tickMs: NOW_MS - 40_000,
         sentMs: NOW_MS - 26 * 60 * MINUTE_MS,
         heardMs: NOW_MS - 61_000,
@@ -113,7 +114,7 @@ describe('the doctor', () => {
       const data = join(folder, 'data')
       expect(await examine(data)).toMatchObject({ code: 0, complained: '' })
       const store = storeIn(data, { nowMs: () => NOW_MS })
-      await store.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: null })
+      await store.heartbeat({ tickMs: NOW_MS, sentMs: null, heardMs: null })
       await store.close()
       expect(await examine(data, NOW_MS + 3 * MINUTE_MS)).toMatchObject({ code: 0 })
       const late = await examine(data, NOW_MS + 3 * MINUTE_MS + 1)
@@ -126,7 +127,7 @@ describe('the doctor', () => {
   it('ends with 1 where it ticks but Discord is not heard of for three minutes', () =>
     inFolder(async (folder) => {
       const store = storeIn(folder, { nowMs: () => NOW_MS })
-      await store.recordStatus({ tickMs: NOW_MS, sentMs: null, heardMs: NOW_MS - 3 * MINUTE_MS })
+      await store.heartbeat({ tickMs: NOW_MS, sentMs: null, heardMs: NOW_MS - 3 * MINUTE_MS })
       expect(await examine(folder)).toMatchObject({ code: 0 })
       const late = await examine(folder, NOW_MS + 1)
       await store.close()

@@ -7,13 +7,13 @@ import { en } from '../../../bot/text/en/index.ts'
 import { wordsOf } from '../../../bot/text/words-of.ts'
 import { inFolder } from '../../store/in-folder.ts'
 import { jarOf, personWith } from '../../store/some-people.ts'
-import { NOW_MS, storeIn } from '../../store/some-store.ts'
+import { storeIn, personIn } from '../../store/some-store.ts'
 
 const restore = async (data: string, argv: readonly string[]) => {
   let [printed, complained] = ['', '']
+  const store = storeIn(data)
   const code = await putBack(argv, {
-    data,
-    nowMs: NOW_MS,
+    store,
     words: wordsOf(en),
     text: doctorText,
     out: (text) => {
@@ -23,6 +23,7 @@ const restore = async (data: string, argv: readonly string[]) => {
       complained += text
     },
   })
+  await store.close()
   return { code, printed, complained }
 }
 
@@ -32,7 +33,7 @@ const torn = (work: (folder: string) => Promise<void>): Promise<void> =>
   inFolder(async (folder) => {
     const store = storeIn(folder)
     await store.update('local', () => FULL)
-    await store.copyNightly()
+    await store.nightly()
     await store.close()
     await truncate(join(folder, 'users', 'local.json'), 40)
     await work(folder)
@@ -56,7 +57,7 @@ describe('doctor restore', () => {
       expect(printed).toBe(
         `The copy of 2026-11-25 is back in place for local, with 1 jar and 3 entries. What stood there is kept as ${aside}.\n`,
       )
-      expect(JSON.parse(await readFile(join(folder, 'users', 'local.json'), 'utf8'))).toEqual(FULL)
+      expect(personIn(await readFile(join(folder, 'users', 'local.json'), 'utf8'))).toEqual(FULL)
     }))
 
   it('promises no copy that is not there', () =>
