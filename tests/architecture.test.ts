@@ -84,6 +84,10 @@ it('lets the store know nothing of the bot, and nothing of the tests enter the p
   expect(offences(['core', 'store', 'bot'], (target) => room(target) === 'tests')).toEqual([])
 })
 
+it('lets nobody outside the store know that it is a folder', () => {
+  expect(offences(['bot'], (target) => target.startsWith('store/disk/'))).toEqual([])
+})
+
 it('keeps what commands, chat and texts are apart from the terminal', () => {
   const inner = /^bot\/(commands|chat|text)\//
   const found = offences(

@@ -1,38 +1,18 @@
-import { readdir, readFile, writeFile } from 'node:fs/promises'
+import { readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { dueOf, personTexts } from '../../store/disk/person-text.ts'
 import { nextDueMs } from '../../store/due.ts'
-import { NOBODY, type Person } from '../../store/person.ts'
+import { NOBODY } from '../../store/person.ts'
 import { runs, SEED } from '../runs.ts'
 import { anyPerson } from './any-person.ts'
-import { inFolder } from './in-folder.ts'
-import { jarOf, nudgeAt, personWith, userId } from './some-people.ts'
-import { NOW_MS, personIn, restoreCopy, type Setup, storeIn, ZONE } from './some-store.ts'
+import { jarOf, nudgeAt, personWith } from './some-people.ts'
+import { NOW_MS, personIn, restoreCopy, storeIn, ZONE } from './some-store.ts'
+import { A, namedAt, PERSON, withFile } from './stamped-file.ts'
 import { forged, stampHolds } from './stamps.ts'
 
-const A = userId(1)
 const DAY_MS = 86_400_000
-
-/** Nothing but a note to try again at 100: whoever names it later than that believed a forged stamp. */
-const PERSON = personWith({ jars: [{ ...jarOf('k7f2a', 3), told: [] }], nudges: [nudgeAt(100)] })
-
-const withFile = (person: Person, work: (path: string, folder: string) => Promise<void>): Promise<void> =>
-  inFolder(async (folder) => {
-    const store = storeIn(folder)
-    await store.update(A, () => person)
-    await store.close()
-    await work(join(folder, 'users', `${A}.json`), folder)
-  })
-
-/** Who is named at an instant by a process that has just begun. */
-const namedAt = async (folder: string, untilMs: number, setup: Setup = {}): Promise<readonly string[]> => {
-  const store = storeIn(folder, setup)
-  const named = await store.claimDue(untilMs, 9, 1)
-  await store.close()
-  return named
-}
 
 it('starts by what the stamps say, without a look at the jars', () =>
   withFile(PERSON, async (path, folder) => {
@@ -94,52 +74,6 @@ it('says again on its day what a clock said ahead, although the stamp counts it 
   expect(texts.dueMsIn(bytes, dueMs + 30 * DAY_MS)).toBeGreaterThan(dueMs)
   expect(texts.dueMsIn(bytes, dueMs)).toBe(dueMs)
 })
-
-/** Another byte, a byte more, a byte less, or the end cut off. */
-const harm = fc.record({ kind: fc.constantFrom('other', 'more', 'less', 'cut'), at: fc.nat(), byte: fc.nat(255) })
-
-const harmed = (bytes: Buffer, { kind, at, byte }: { kind: string; at: number; byte: number }): Buffer => {
-  const place = at % bytes.length
-  const put = Buffer.from([byte])
-  if (kind === 'cut') return bytes.subarray(0, place)
-  if (kind === 'less') return Buffer.concat([bytes.subarray(0, place), bytes.subarray(place + 1)])
-  return Buffer.concat([bytes.subarray(0, place), put, bytes.subarray(kind === 'more' ? place : place + 1)])
-}
-
-it('reads a harmed file as if there were no stamps, wherever it is harmed', () => {
-  const texts = personTexts({ rules: 'today', assumedZone: ZONE })
-  const careful = personTexts({ rules: null, assumedZone: ZONE })
-  const whole = Buffer.from(forged(texts.textOf(PERSON), 5000))
-  expect(texts.dueMsIn(whole, NOW_MS)).toBe(5000)
-  fc.assert(
-    fc.property(harm, (how) => {
-      const bytes = harmed(whole, how)
-      if (bytes.equals(whole)) return
-      expect(texts.dueMsIn(bytes, NOW_MS)).toBe(careful.dueMsIn(bytes, NOW_MS))
-    }),
-    { seed: SEED, numRuns: runs(2000, 100_000) },
-  )
-  // The stamp itself is where it would hurt most.
-  for (let place = 0; place < 160; place++) {
-    for (const byte of [0x30, 0x39, 0x65, 0x2d, 0x20]) {
-      const bytes = harmed(whole, { kind: 'other', at: place, byte })
-      if (!bytes.equals(whole)) expect(texts.dueMsIn(bytes, NOW_MS)).toBe(careful.dueMsIn(bytes, NOW_MS))
-    }
-  }
-})
-
-it('sets aside at the first look what was cut short or broken in its middle, and tells', () =>
-  withFile(PERSON, async (path, folder) => {
-    const whole = await readFile(path)
-    const at = whole.indexOf('"jars"')
-    for (const broken of [whole.subarray(0, at), harmed(whole, { kind: 'other', at, byte: 0x7d })]) {
-      await writeFile(path, broken)
-      const logged: string[] = []
-      expect(await namedAt(folder, 1e13, { log: (text) => logged.push(text) })).toEqual([])
-      expect(logged).toEqual([expect.stringContaining(`${A} could not be read`)])
-      expect((await readdir(join(folder, 'users'))).some((name) => name.includes('unreadable'))).toBe(true)
-    }
-  }))
 
 it('takes a file edited by hand as it now is, and stamps it at the next change', () =>
   withFile(PERSON, async (path, folder) => {

@@ -1,9 +1,10 @@
 import { spawn, spawnSync } from 'node:child_process'
-import { existsSync, readdirSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { inFolder } from '../../store/in-folder.ts'
 import { storeIn } from '../../store/some-store.ts'
+import { stampHolds } from '../../store/stamps.ts'
 import { DAY_MS, jarOf, personWith } from '../reminders/people.ts'
 
 const root = join(import.meta.dirname, '..', '..', '..')
@@ -43,6 +44,17 @@ describe('the program', () => {
     expect(stdout.match(/^Commands$/gm)).toHaveLength(2)
     expect(stdout).toContain('did you mean /help?')
   })
+
+  it('stamps what it keeps under the rules of its own code, the same every time', () =>
+    inFolder(async (folder) => {
+      const rules = ['/jar start lemon of:10 lemons spirit:1 l strength:95%', '/jar shake lemon'].map((line) => {
+        expect(start(['ask', line], '', { LARDERBELL_DATA: folder })).toMatchObject({ status: 0, stderr: '' })
+        const text = readFileSync(join(folder, 'users', 'local.json'), 'utf8')
+        expect(stampHolds(text)).toBe(true)
+        return JSON.parse(text).due.rules
+      })
+      expect(rules[0]).toBe(rules[1])
+    }))
 
   it('says in a sentence what it cannot take', () => {
     const unknown = start(['aks'])

@@ -7,7 +7,7 @@ import { en } from '../../../bot/text/en/index.ts'
 import { wordsOf } from '../../../bot/text/words-of.ts'
 import { inFolder } from '../../store/in-folder.ts'
 import { jarOf, personWith } from '../../store/some-people.ts'
-import { storeIn, personIn } from '../../store/some-store.ts'
+import { personIn, storeIn } from '../../store/some-store.ts'
 
 const restore = async (data: string, argv: readonly string[]) => {
   let [printed, complained] = ['', '']
