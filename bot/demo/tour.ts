@@ -1,6 +1,6 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
-import { openStore } from '../../store/open-store.ts'
+import { openStore } from '../../store/open/open-store.ts'
 import { playSeason, type Stage } from './play-demo.ts'
 
 interface Tour extends Omit<Stage, 'store'> {

@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs'
 import { join } from 'node:path'
 import { untold } from '../../store/due.ts'
-import { openStore } from '../../store/open-store.ts'
+import { openStore } from '../../store/open/open-store.ts'
 import type { Person } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import { jarOf, nudgeAt, personWith, userId } from '../store/some-people.ts'

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { monitorEventLoopDelay } from 'node:perf_hooks'
-import { openStore } from '../../store/open-store.ts'
+import { openStore } from '../../store/open/open-store.ts'
 
 /**
  * Measures what a process needs until it knows who is due, or, with `bare`, to read and parse the same files and keep

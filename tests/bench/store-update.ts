@@ -1,7 +1,7 @@
 import { mkdirSync, readFileSync, rmSync } from 'node:fs'
 import { open, rename } from 'node:fs/promises'
 import { join } from 'node:path'
-import { openStore } from '../../store/open-store.ts'
+import { openStore } from '../../store/open/open-store.ts'
 import type { Person } from '../../store/person.ts'
 import { shakenEntry, userId } from '../store/some-people.ts'
 import { ENTRIES, JARS, makerOf, NOW_MS } from './store-people.ts'

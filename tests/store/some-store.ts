@@ -1,7 +1,7 @@
 import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import type { Disk } from '../../store/disk/disk.ts'
 import type { Maintenance, PutBack } from '../../store/maintenance.ts'
-import { openStore } from '../../store/open-store.ts'
+import { openStore } from '../../store/open/open-store.ts'
 import type { Person, SetAside } from '../../store/person.ts'
 import { readStored } from '../../store/schema/read-stored.ts'
 import type { Store } from '../../store/store.ts'

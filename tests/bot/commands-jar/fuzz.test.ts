@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { viewOf } from '../../../bot/commands/jar/known/view-of.ts'
-import { openStore } from '../../../store/open-store.ts'
+import { openStore } from '../../../store/open/open-store.ts'
 import { runs, SEED } from '../../runs.ts'
 import { inFolder } from '../../store/in-folder.ts'
 import { newAsker } from '../asker.ts'

@@ -2,7 +2,7 @@ import { appendFileSync, existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Surface } from '../../../bot/reminders/delivery.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
-import { openStore } from '../../../store/open-store.ts'
+import { openStore } from '../../../store/open/open-store.ts'
 import { liveOneEvening, PEOPLE } from './kill-people.ts'
 import { MINUTE_MS, ZONE } from './people.ts'
 
