@@ -50,7 +50,7 @@ const TIERS: readonly (readonly string[])[] = [
   ['bot/commands/calculate', 'bot/commands/plants', 'bot/commands/label', 'bot/commands/plan'],
   ['bot/commands/jar/known'],
   ['bot/commands/jar/record', 'bot/commands/jar/view', 'bot/commands/jar/amend'],
-  ['bot/commands/share', 'bot/commands/notebook-file', 'bot/commands/person'],
+  ['bot/commands/share', 'bot/commands/notebook-file', 'bot/commands/person', 'bot/commands/measure'],
   ['bot/commands'],
   ['bot/chat/retry'],
   ['bot/reminders'],

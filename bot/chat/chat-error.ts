@@ -37,6 +37,11 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   label_unplanned: { jar: string }
   /** A hydrometer's reading of a liqueur with sugar in it. */
   sweet_reading: Record<string, never>
+  /** A reading of `/measure` that needs another beside it; `example`: a whole line. */
+  measure_more: { have: string; example: string }
+  measure_one_way: { example: string }
+  /** The second reading below the first. */
+  boiled_lighter: { example: string }
   /** A command whose options may all be left out, but not together. */
   nothing_given: { command: string; example: string }
   /** A correction that says nothing; `example`: a whole line. */

@@ -26,6 +26,7 @@ import { notebookCommand } from './jar/view/notebook.ts'
 import { jarShowCommand } from './jar/view/show.ts'
 import { jarTagCommand } from './jar/view/tag.ts'
 import { labelCommand } from './label/label.ts'
+import { measureCommand } from './measure/measure.ts'
 import { calendarCommand } from './notebook-file/calendar.ts'
 import { forgetCommand } from './person/forget.ts'
 import { remindersCommand } from './person/reminders.ts'
@@ -43,6 +44,7 @@ export const commands = [
   diluteCommand,
   blendCommand,
   adjustCommand,
+  measureCommand,
   servingCommand,
   labelCommand,
   botanicalCommand,

@@ -1,5 +1,6 @@
 import type { CommandText } from '../../chat/grammar/command-text.ts'
 import type { commands } from '../../commands/index.ts'
+import { measureText } from './measure.ts'
 import { remindersText } from './reminders.ts'
 import { settingsText } from './settings.ts'
 
@@ -368,6 +369,7 @@ export const commandTexts: CommandTexts = {
       '/adjust liqueur:1.8 l strength:33% sweetness:300 g/L to-strength:30% to-sweetness:250 g/L spirit-strength:95%',
     ],
   },
+  measure: measureText,
   plan: planCommandText,
   serving: servingText,
   label: labelCommandText,

@@ -9,6 +9,7 @@ import type { LimitProblems } from '../../chat/limit-problems.ts'
 import type { Format } from '../format.ts'
 import { discordText } from './discord.ts'
 import { safetyProblems, weakText } from './jar-problems.ts'
+import { measureProblems } from './measure.ts'
 import { fileProblems } from './notebook-file.ts'
 import { dayText, MONTHS, plantName, WEEKDAYS } from './words.ts'
 
@@ -209,6 +210,7 @@ export const chatProblems = {
     `from: tells what goes into the jar, so ${option}: is one too many; leave one of the two out.`,
   sweet_reading: () =>
     'A hydrometer cannot read a sweet liqueur: 10 g/L of sugar moves it by 2 to 3.5 % vol. Give the strength you computed, without a temperature.',
+  ...measureProblems,
   nothing_given: ({ command, example }) => `/${command} needs something to work with, for example ${example}`,
   label_unplanned: ({ jar }) =>
     `The ${jar} jar is not sweetened yet and what it is to become was not planned, so a label cannot tell its strength; sweeten or bottle it first.`,

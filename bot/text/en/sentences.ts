@@ -5,6 +5,7 @@ import { dangerSentences } from './jar-danger.ts'
 import { againSentences, stepSentences } from './jar-steps.ts'
 import { compareSentences, listSentences, notebookSentences, showSentences } from './jar-views.ts'
 import { labelSentences } from './label.ts'
+import { measureSentences } from './measure.ts'
 import { exportSentences } from './notebook-file.ts'
 import {
   planCells,
@@ -26,6 +27,7 @@ export const sentences = {
   headlines: {
     ...headlines,
     ...servingSentences.headlines,
+    ...measureSentences.headlines,
     ...labelSentences.headlines,
     ...planHeadlines,
     ...planUnknownHeadlines,
@@ -46,6 +48,7 @@ export const sentences = {
   rows: {
     ...rows,
     ...servingSentences.rows,
+    ...measureSentences.rows,
     ...labelSentences.rows,
     ...planRows,
     ...botanicalSentences.rows,
@@ -63,6 +66,7 @@ export const sentences = {
   cells: {
     ...cells,
     ...servingSentences.cells,
+    ...measureSentences.cells,
     ...labelSentences.cells,
     ...planCells,
     ...botanicalSentences.cells,
@@ -77,10 +81,11 @@ export const sentences = {
     ...dangerSentences.cells,
     ...emergencySentences.cells,
   },
-  sure: { ...sure, ...labelSentences.sure, ...planSure },
+  sure: { ...sure, ...measureSentences.sure, ...labelSentences.sure, ...planSure },
   notes: {
     ...notes,
     ...servingSentences.notes,
+    ...measureSentences.notes,
     ...labelSentences.notes,
     ...planNotes,
     ...planUnknownNotes,
@@ -104,6 +109,7 @@ export const sentences = {
   cautions: {
     ...cautions,
     ...servingSentences.cautions,
+    ...measureSentences.cautions,
     ...labelSentences.cautions,
     ...planCautions,
     ...planUnknownCautions,
@@ -113,6 +119,7 @@ export const sentences = {
     ...spiritSentences.cautions,
   },
   actions: {
+    ...measureSentences.actions,
     ...remindersSentences.actions,
     ...actions,
     ...nudgeSentences.actions,

@@ -1,0 +1,39 @@
+import { z } from 'zod'
+import { parseBrix, parseHydrometer } from '../../../core/quantity/read/parse-reading.ts'
+import { gauged } from '../../../core/recipe/solve/gauged.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { defineCommand } from '../../chat/command.ts'
+import { field, fields } from '../options/fields.ts'
+import { exampleAfter, gaugingGiven, hasReadings, measureLine } from './gauging-given.ts'
+import { boilReply, gaugedReply, waysReply } from './measure-reply.ts'
+
+const hydrometer = field(parseHydrometer)
+
+export const measureCommand = defineCommand({
+  path: 'measure',
+  input: z.object({
+    brix: field(parseBrix).optional(),
+    hydrometer: hydrometer.optional(),
+    before: hydrometer.optional(),
+    after: hydrometer.optional(),
+    sweetness: fields.sweetness.optional(),
+  }),
+  run(input) {
+    if (!hasReadings(input)) return waysReply('/mix spirit:1 l 95% water:1.2 l sugar:500 g')
+    const gauging = gaugingGiven(input, null, null)
+    if (gauging === null) {
+      return boilReply(input, measureLine(null, input, ['before'], { after: exampleAfter(input.before!.is) }))
+    }
+    expectHeavier(input)
+    return gaugedReply(input, gauging, gauged(gauging))
+  },
+})
+
+/** Without its alcohol a liqueur is heavier; the other way round the two readings were swapped. */
+function expectHeavier(input: z.output<(typeof measureCommand)['input']>): void {
+  const { before, after } = input
+  if (before === undefined || after === undefined || before.is.scale !== after.is.scale) return
+  if (before.is.scale === 'percent' || after.is.value.value >= before.is.value.value) return
+  const example = measureLine(null, input, [], { before: after.typed, after: before.typed })
+  throw new ChatError('bad_value', 'boiled_lighter', { example }, { option: 'after' })
+}

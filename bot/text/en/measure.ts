@@ -1,0 +1,92 @@
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Format } from '../format.ts'
+
+interface Found {
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+}
+
+/** Strength and sugar as they are said in one sentence. */
+const both = ({ abvPercent, sugarGPerL }: Found, format: Format): string => {
+  const strength = abvPercent.value === 0 ? 'no alcohol' : `about ${format.strength(abvPercent)}`
+  const sugar = sugarGPerL.value === 0 ? 'no sugar' : `${format.sweetness(sugarGPerL)} of sugar`
+  return `${strength} and ${sugar}`
+}
+
+const within = ({ abvPercent, sugarGPerL }: Found, format: Format): string =>
+  sugarGPerL.plusMinus === 0
+    ? `Within ±${format.give.strength(abvPercent)}`
+    : `Within ±${format.give.strength(abvPercent)} and ±${format.give.sweetness(sugarGPerL)}`
+
+/** Help for `/measure`. */
+export const measureText = {
+  summary: 'How strong and sweet a finished liqueur is, by refractometer, hydrometer, boiling or recipe',
+  options: {
+    brix: 'What a refractometer shows in it: 26.5, or 26.5 at 24 C',
+    hydrometer: 'What a hydrometer shows in it: 1.035, 8.7 Brix, 4.9 Baumé or 23%, each also at 24 C',
+    before: 'What the hydrometer shows before you boil the alcohol off: 1.021',
+    after: 'What it shows once boiled off and filled up again with water: 1.094',
+    sweetness: 'Its sugar, where you know it: 250 g/L',
+  },
+  examples: [
+    '/measure brix:26.5 hydrometer:1.035',
+    '/measure before:1.021 after:1.094',
+    '/measure hydrometer:1.035 sweetness:180 g/L',
+  ],
+}
+
+/** What `/measure` says. */
+export const measureSentences = {
+  headlines: {
+    gauged: (found: Found, format: Format) => `It has ${both(found, format)}.`,
+    measure_boil: () => 'Now boil the alcohol off: 100 ml of it in a pan, with 100 ml of water.',
+    measure_ways: () => 'Measure it with what you have.',
+  },
+  rows: {
+    measure_two: () => 'Refractometer + hydrometer',
+    measure_boiling: () => 'Boiled off',
+    measure_sugar: () => 'Sugar known',
+    measure_recipe: () => 'No instrument',
+  },
+  cells: {
+    measure_line: ({ line }: { readonly line: string }) => line,
+  },
+  sure: {
+    gauged_two_instruments: (found: Found, format: Format) =>
+      `${within(found, format)}. Two instruments come that near on real drinks. My formula hasn’t been tested on measured liqueurs.`,
+    gauged_boiled: (found: Found, format: Format) =>
+      `${within(found, format)}, if you filled it up to the same mark. My formula hasn’t been tested on measured liqueurs.`,
+    gauged_known_sugar: (found: Found, format: Format) =>
+      `${within(found, format)}. It’s only as good as the sugar you know: 10 g/L is 2 to 3.5 % vol.`,
+  },
+  notes: {
+    measure_both: () => 'Filter it first, and read both at 20 °C.',
+    measure_brix_warm: () =>
+      'I brought the Brix to 20 °C. If your refractometer corrects itself (ATC), leave its temperature out.',
+    measure_floats: () => 'Filter it first, spin the hydrometer to shake the bubbles off, and read it at 20 °C.',
+    measure_boiled_so: () =>
+      'That’s for 100 ml boiled with 100 ml of water down to 80, cooled, and filled up with water to 100 ml at 20 °C.',
+    measure_simmer: () => 'Simmer it down to about 80 ml, lid off.',
+    measure_fill_up: () =>
+      'Let it cool, pour it back, rinse the pan with a little water, and fill up to exactly 100 ml at 20 °C.',
+    measure_scale: () =>
+      'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Second ÷ first is hydrometer:.',
+  },
+  actions: { measure_read_again: () => 'Read it again, with what it shows then' },
+  cautions: {
+    measure_boil: () =>
+      'Never boil it neat or over a flame. Water in first, electric ring, hood on, window open, jars well away.',
+  },
+}
+
+/** What is lacking, or one too many, each with a whole line. */
+export const measureProblems = {
+  measure_more: ({ have, example }: { readonly have: string; readonly example: string }) => {
+    if (have === 'after') return `And what did it show before you boiled it? Type ${example}`
+    if (have === 'hydrometer') return `And how sweet is it? Type ${example}`
+    return `And what does a hydrometer show in it? Type ${example}`
+  },
+  measure_one_way: ({ example }: { readonly example: string }) => `Those are two ways at once. Take one: ${example}`,
+  boiled_lighter: ({ example }: { readonly example: string }) =>
+    `Without its alcohol it’s heavier, not lighter. The other way round? Type ${example}`,
+}
