@@ -1,7 +1,7 @@
 import type { GaugedOutcome, Gauging } from '../../../core/recipe/solve/gauged.ts'
-import type { Data, Reply } from '../../chat/reply.ts'
+import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { caution, measuredData, note, row } from '../calculate/outcome-reply.ts'
+import { caution, measuredData, note } from '../calculate/outcome-reply.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 
 /** An amount that nobody named. */
@@ -74,21 +74,25 @@ export const boilReply = (input: object, line: string): Reply => ({
   kitchen: kitchenOf(input),
 })
 
-/** The ways to measure; `recipe` is the line that tells what a recipe says. */
-export const waysReply = (recipe: string): Reply => ({
+/** The ways to measure; `recipe` is the line that tells what the recipe of a jar says, null where there is none. */
+export const waysReply = (recipe: string | null): Reply => ({
   headline: { group: 'headlines', key: 'measure_ways', values: undefined },
-  table: [
-    row('measure_two', cell('/measure brix:26.5 hydrometer:1.035')),
-    row('measure_boiling', cell('/measure before:1.021 after:1.094')),
-    row('measure_sugar', cell('/measure hydrometer:1.035 sweetness:180 g/L')),
-    row('measure_recipe', cell(recipe)),
-  ],
+  table: [],
   sure: [],
-  notes: [note('measure_scale')],
+  notes: recipe === null ? [note('measure_scale')] : [],
   cautions: [],
-  actions: [],
+  actions: [
+    way('measure_two', '/measure brix:26.5 hydrometer:1.035'),
+    way('measure_boiling', '/measure before:1.021 after:1.094'),
+    way('measure_sugar', '/measure hydrometer:1.035 sweetness:180 g/L'),
+    ...(recipe === null ? [] : [{ label: actionLabel('measure_recipe'), line: recipe }]),
+  ],
   data: nothingData,
   kitchen: 'metric',
 })
 
-const cell = (line: string): Message<'cells'> => ({ group: 'cells', key: 'measure_line', values: { line } })
+type ActionKey = 'measure_two' | 'measure_boiling' | 'measure_sugar' | 'measure_recipe' | 'measure_read_again'
+
+const actionLabel = (key: ActionKey): Message<'actions'> => ({ group: 'actions', key, values: undefined })
+
+const way = (key: ActionKey, line: string): Action => ({ label: actionLabel(key), line, isChangedFirst: true })

@@ -19,7 +19,7 @@ export const measureCommand = defineCommand({
     sweetness: fields.sweetness.optional(),
   }),
   run(input) {
-    if (!hasReadings(input)) return waysReply('/mix spirit:1 l 95% water:1.2 l sugar:500 g')
+    if (!hasReadings(input)) return waysReply(null)
     const gauging = gaugingGiven(input, null, null)
     if (gauging === null) {
       return boilReply(input, measureLine(null, input, ['before'], { after: exampleAfter(input.before!.is) }))

@@ -20,7 +20,7 @@ const within = ({ abvPercent, sugarGPerL }: Found, format: Format): string =>
 
 /** Help for `/measure`. */
 export const measureText = {
-  summary: 'How strong and sweet a finished liqueur is, by refractometer, hydrometer, boiling or recipe',
+  summary: 'How strong and sweet a finished liqueur is: by instruments, or by its recipe',
   options: {
     brix: 'What a refractometer shows in it: 26.5, or 26.5 at 24 C',
     hydrometer: 'What a hydrometer shows in it: 1.035, 8.7 Brix, 4.9 Baumé or 23%, each also at 24 C',
@@ -41,15 +41,6 @@ export const measureSentences = {
     gauged: (found: Found, format: Format) => `It has ${both(found, format)}.`,
     measure_boil: () => 'Now boil the alcohol off: 100 ml of it in a pan, with 100 ml of water.',
     measure_ways: () => 'Measure it with what you have.',
-  },
-  rows: {
-    measure_two: () => 'Refractometer + hydrometer',
-    measure_boiling: () => 'Boiled off',
-    measure_sugar: () => 'Sugar known',
-    measure_recipe: () => 'No instrument',
-  },
-  cells: {
-    measure_line: ({ line }: { readonly line: string }) => line,
   },
   sure: {
     gauged_two_instruments: (found: Found, format: Format) =>
@@ -72,7 +63,13 @@ export const measureSentences = {
     measure_scale: () =>
       'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Second ÷ first is hydrometer:.',
   },
-  actions: { measure_read_again: () => 'Read it again, with what it shows then' },
+  actions: {
+    measure_read_again: () => 'Read it again, with what it shows then',
+    measure_two: () => 'Refractometer and hydrometer',
+    measure_boiling: () => 'Hydrometer before and after boiling',
+    measure_sugar: () => 'Hydrometer, sugar known',
+    measure_recipe: () => 'No instrument',
+  },
   cautions: {
     measure_boil: () =>
       'Never boil it neat or over a flame. Water in first, electric ring, hood on, window open, jars well away.',

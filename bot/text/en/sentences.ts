@@ -48,7 +48,6 @@ export const sentences = {
   rows: {
     ...rows,
     ...servingSentences.rows,
-    ...measureSentences.rows,
     ...labelSentences.rows,
     ...planRows,
     ...botanicalSentences.rows,
@@ -66,7 +65,6 @@ export const sentences = {
   cells: {
     ...cells,
     ...servingSentences.cells,
-    ...measureSentences.cells,
     ...labelSentences.cells,
     ...planCells,
     ...botanicalSentences.cells,
