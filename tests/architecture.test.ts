@@ -12,6 +12,7 @@ const TABLES: readonly string[] = [
   'core/botanical/catalogue/herbs.ts',
   'core/botanical/catalogue/spices.ts',
   'core/recipe/code/plant-numbers.ts',
+  'bot/calls/signatures.ts',
   'bot/talk/emergency/contacts.ts',
   'bot/talk/emergency/deed-words.ts',
   'bot/talk/emergency/harm-words.ts',

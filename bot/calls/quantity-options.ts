@@ -6,6 +6,7 @@ import type { Wanted } from '../../core/quantity/problems.ts'
 import type { Strength } from '../../core/quantity/quantities.ts'
 import { parseAmount } from '../../core/quantity/read/parse-amount.ts'
 import { parseRatio } from '../../core/quantity/read/parse-ratio.ts'
+import { parseBrix, parseHydrometer } from '../../core/quantity/read/parse-reading.ts'
 import { parseStrength } from '../../core/quantity/read/parse-strength.ts'
 import { parseSugar } from '../../core/quantity/read/parse-sugar.ts'
 import { parseSweetness } from '../../core/quantity/read/parse-sweetness.ts'
@@ -18,6 +19,7 @@ import {
   writeSugar,
   writeSweetness,
 } from '../../core/quantity/write/write-quantity.ts'
+import { writeBrix, writeHydrometer } from '../../core/quantity/write/write-reading.ts'
 import { expectDistilled } from '../../core/recipe/distilled.ts'
 import { type DrinkPart, drinksIn } from '../../core/recipe/drinks-in.ts'
 import { findListed, findOne } from './named-plants.ts'
@@ -63,6 +65,9 @@ export const quantityOptions = {
   spiritStrength: option({ read: distilled(atTwenty(parseStrength, 'strength')), write: writeStrength }),
   wishedStrength: option({ read: atTwenty(parseStrength, 'strength'), write: writeStrength }),
   sweetness: option({ read: parseSweetness, write: writeSweetness, suggested: 'sweetness' }),
+  /** What a hydrometer, and what a refractometer, shows. */
+  hydrometer: option({ read: parseHydrometer, write: writeHydrometer }),
+  brix: option({ read: parseBrix, write: writeBrix }),
   ratio: option({ read: parseRatio, write: writeRatio }),
   /** Drinks of the trade; what must not be drunk is refused. */
   spirits: drinks(false),

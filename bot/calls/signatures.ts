@@ -61,6 +61,13 @@ export const signatures = {
     'to-sweetness': sweetness.optional(),
     'spirit-strength': quantityOptions.spiritStrength.optional(),
   }),
+  measure: z.object({
+    brix: quantityOptions.brix.optional(),
+    hydrometer: quantityOptions.hydrometer.optional(),
+    before: quantityOptions.hydrometer.optional(),
+    after: quantityOptions.hydrometer.optional(),
+    sweetness: sweetness.optional(),
+  }),
   serving: z.object({ pour: quantityOptions.volume, strength, country: quantityOptions.country.optional() }),
   label: z.object({
     strength,

@@ -3,9 +3,9 @@ import { sugarGPerL } from '../../../core/quantity/measured/precision.ts'
 import type { Sweetness } from '../../../core/quantity/quantities.ts'
 import type { HydrometerRead, RefractometerRead } from '../../../core/quantity/read/parse-reading.ts'
 import type { Gauging } from '../../../core/recipe/solve/gauged.ts'
+import type { Given } from '../../calls/option.ts'
+import { quoted } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { quoted } from '../../chat/grammar/write-line.ts'
-import type { Given } from '../options/fields.ts'
 
 /** What instruments showed, as `/measure` takes it. */
 export interface Readings {

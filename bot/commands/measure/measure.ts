@@ -1,23 +1,12 @@
-import { z } from 'zod'
-import { parseBrix, parseHydrometer } from '../../../core/quantity/read/parse-reading.ts'
 import { gauged } from '../../../core/recipe/solve/gauged.ts'
+import { type InputOf, signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
-import { field, fields } from '../options/fields.ts'
 import { exampleAfter, gaugingGiven, hasReadings, measureLine } from './gauging-given.ts'
 import { boilReply, gaugedReply, waysReply } from './measure-reply.ts'
 
-const hydrometer = field(parseHydrometer)
-
 export const measureCommand = defineCommand({
-  path: 'measure',
-  input: z.object({
-    brix: field(parseBrix).optional(),
-    hydrometer: hydrometer.optional(),
-    before: hydrometer.optional(),
-    after: hydrometer.optional(),
-    sweetness: fields.sweetness.optional(),
-  }),
+  ...signature('measure'),
   run(input) {
     if (!hasReadings(input)) return waysReply(null)
     const gauging = gaugingGiven(input, null, null)
@@ -30,7 +19,7 @@ export const measureCommand = defineCommand({
 })
 
 /** Without its alcohol a liqueur is heavier; the other way round the two readings were swapped. */
-function expectHeavier(input: z.output<(typeof measureCommand)['input']>): void {
+function expectHeavier(input: InputOf<'measure'>): void {
   const { before, after } = input
   if (before === undefined || after === undefined || before.is.scale !== after.is.scale) return
   if (before.is.scale === 'percent' || after.is.value.value >= before.is.value.value) return

@@ -33,12 +33,12 @@ const RANGES: { readonly [Scale in StemScale]: Range } = {
 
 interface Scaled {
   readonly scale: StemScale
-  /** How many of the scale's own units one of what was typed is. */
-  readonly factor: number
+  /** How many of what was typed make one of the scale's own unit. */
+  readonly per: number
 }
 
-const BRIX: Scaled = { scale: 'brix', factor: 1 }
-const scaledBy = (scale: StemScale, factor = 1): Scaled => ({ scale, factor })
+const BRIX: Scaled = { scale: 'brix', per: 1 }
+const scaledBy = (scale: StemScale, per = 1): Scaled => ({ scale, per })
 
 /** In lower case, a space between pieces. */
 const PHRASES: ReadonlyMap<string, Scaled> = new Map(
@@ -47,7 +47,7 @@ const PHRASES: ReadonlyMap<string, Scaled> = new Map(
       ['sg|s . g .|s . g|specific gravity|gravity|20 / 20|sg 20 / 20|20 / 20 c|20 / 20 ° c', scaledBy('sg')],
       ['60 / 60|60 / 60 f|60 / 60 ° f|sg 60 / 60|sg 60 / 60 f|60 f / 60 f|60 ° f / 60 ° f', scaledBy('sg_60f')],
       ['g / ml|g / cm³|g / cm 3|g / cc|kg / l', scaledBy('g_per_ml')],
-      ['g / l|kg / m³|kg / m 3', scaledBy('g_per_ml', 0.001)],
+      ['g / l|kg / m³|kg / m 3', scaledBy('g_per_ml', 1000)],
       ['brix|bx|° bx|° brix|degrees brix|gradi brix|plato|° plato|° p', BRIX],
       [
         'baumé|baume|bé|° bé|° be|° baumé|° baume|degrees baumé|degrees baume|gradi baumé|gradi baume',
@@ -78,7 +78,7 @@ const THOUSANDTHS: Range = { low: 700, high: 1600 }
 /** A bare number: a specific gravity where it can be one; else it is asked which scale it is of. */
 function bareScale(typed: TypedText, readings: readonly Reading[]): Scaled {
   if (readings.some(({ value }) => isWithin(RANGES.sg, value))) return scaledBy('sg')
-  if (readings.some(({ value }) => isWithin(THOUSANDTHS, value))) return scaledBy('sg', 0.001)
+  if (readings.some(({ value }) => isWithin(THOUSANDTHS, value))) return scaledBy('sg', 1000)
   const number = readings[0]?.text ?? ''
   throw new DomainError('ambiguous', 'which_scale', {
     typed: shown(typed.text),
@@ -96,20 +96,20 @@ function read(
   const plusMinus = typed.tokens[number.next]?.text === '±' ? expectNumber(typed, number.next + 1) : null
   const from = plusMinus?.next ?? number.next
   const after = before === null || before.found.scale === 'sg' ? scaleAt(typed, from) : null
-  const { scale, factor } = after?.found ?? before?.found ?? scaleFor(number.readings)
+  const { scale, per } = after?.found ?? before?.found ?? scaleFor(number.readings)
   const { atC, next } = atTemperature(typed, after?.next ?? from)
   expectEnd(typed, next)
-  const isFit = (value: number) => isWithin(RANGES[scale], value * factor)
+  const isFit = (value: number) => isWithin(RANGES[scale], value / per)
   const chosen = chooseReading(typed, number.readings, isFit, (text) => text)
-  const value = chosen.value * factor
+  const value = chosen.value / per
   const stated = plusMinus?.readings[0]?.value
-  if (stated !== undefined && stated * factor > value) {
+  if (stated !== undefined && stated / per > value) {
     throw new DomainError('bad_value', 'wide_plus_minus', { typed: shown(typed.text) })
   }
-  const halfDigit = Number.isFinite(chosen.halfDigit) ? chosen.halfDigit * factor : 0
+  const halfDigit = Number.isFinite(chosen.halfDigit) ? chosen.halfDigit / per : 0
   return {
     kind: 'reading',
-    value: { value, plusMinus: stated === undefined ? Math.max(halfDigit, toolOf(scale)) : stated * factor },
+    value: { value, plusMinus: stated === undefined ? Math.max(halfDigit, toolOf(scale)) : stated / per },
     scale,
     atC,
     // `1,035` is one gravity, however its comma is read.

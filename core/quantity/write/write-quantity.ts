@@ -72,7 +72,7 @@ function* amountTexts(amount: Amount): Iterable<string> {
 }
 
 /** Each of some texts with the temperature that it was read at, °C or °F. */
-function* atTemperature(texts: Iterable<string>, atC: number | null): Iterable<string> {
+export function* atTemperature(texts: Iterable<string>, atC: number | null): Iterable<string> {
   for (const text of texts) {
     if (atC === null) yield text
     else {

@@ -45,6 +45,17 @@ const sweetness = fc.oneof(
   joined(decimal(900), spread, fc.constantFrom(' g/L', '', ' g per litre')),
   joined(decimal(90), fc.constantFrom(' g/100 ml', ' g/dl')),
 )
+const gravity = joined(
+  fc.constantFrom('1.035', '1,094', '1.0591', '0.9498', '1.1'),
+  fc.constantFrom('', '', '±0.002'),
+  fc.constantFrom('', '', ' SG', ' 60/60', ' g/ml'),
+  warm,
+)
+const hydrometer = fc.oneof(
+  gravity,
+  joined(fc.constantFrom('1035', '1059.1'), fc.constantFrom('', ' kg/m3'), warm),
+  joined(decimal(40), spread, fc.constantFrom(' Brix', ' Baumé', ' °Bé', '%'), warm),
+)
 const several = (item: Texts, most: number): Texts =>
   fc.array(item, { minLength: 1, maxLength: most }).map((all) => all.join(' + '))
 
@@ -81,6 +92,8 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [quantityOptions.spiritStrength, percent],
   [quantityOptions.wishedStrength, percent],
   [quantityOptions.sweetness, sweetness],
+  [quantityOptions.hydrometer, hydrometer],
+  [quantityOptions.brix, joined(decimal(80), spread, fc.constantFrom('', ' Brix', ' °Bx'), warm)],
   [quantityOptions.ratio, fc.oneof(joined(decimal(9), fc.constantFrom(':', '/', ' to '), decimal(9)), number(9))],
   [quantityOptions.spirits, several(drink, 3)],
   [quantityOptions.parts, several(liqueur, 3)],
