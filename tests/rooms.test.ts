@@ -121,7 +121,6 @@ const STILL: readonly string[] = [
   'bot/text/en → bot/chat/grammar',
   'bot/text/en → bot/commands',
   'bot/text/en → bot/commands/plan',
-  'core/jar/entry → core/jar/state',
 ]
 
 it('lets a room import from lower tiers only', () => {

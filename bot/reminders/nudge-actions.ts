@@ -2,6 +2,7 @@ import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
 import { contentsOf } from '../../core/jar/state/contents.ts'
 import { bottlesFilled } from '../../core/jar/state/jar-bottles.ts'
 import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
+import { byLastDay } from '../../core/jar/tasks/asked-today.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
 import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Place } from '../../store/person.ts'
@@ -11,7 +12,7 @@ import { addLine } from '../commands/jar/known/add-line.ts'
 import { afterNow } from '../commands/jar/known/jar-ref.ts'
 import { sweetenOptions } from '../commands/jar/known/sweeten-options.ts'
 import { dangerActions } from '../commands/jar/record/jar-dangers.ts'
-import { type Asked, byLastDay } from './due-jars.ts'
+import type { AskedJar } from './due-jars.ts'
 
 /** More answers than this are /jar list's. */
 const MOST_ANSWERS = 6
@@ -22,12 +23,13 @@ const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'filter', 'bo
 type Options = readonly (readonly [name: string, value: string])[]
 
 /** A jar in a line: by name where somebody types it, else by its id, which outlives a new name. */
-const jarIn = ({ jarId, story }: Asked, place: Place): string => (place.kind === 'console' ? story.name : `#${jarId}`)
+const jarIn = ({ jarId, story }: AskedJar, place: Place): string =>
+  place.kind === 'console' ? story.name : `#${jarId}`
 
 const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
 
 /** The bottles as planned, and where the plan leaves their count open, as many as it fills; null without a plan. */
-function plannedBottles({ story }: Asked): string | null {
+function plannedBottles({ story }: AskedJar): string | null {
   const { bottles } = story.started.plan
   if (bottles.length === 0) return null
   return bottlesFilled(bottles, contentsOf(story).outcome.volumeMl.value)
@@ -36,19 +38,19 @@ function plannedBottles({ story }: Asked): string | null {
 }
 
 /** Whether its maker said which bottles to fill. */
-const areBottlesNamed = ({ story: { started } }: Asked): boolean =>
+const areBottlesNamed = ({ story: { started } }: AskedJar): boolean =>
   started.typed.some(([option]) => option === 'bottles') ||
   started.plan.bottles.some(({ count, volumeMl }) => count !== null || volumeMl !== USUAL_BOTTLE_ML)
 
 /** The sweetening as planned; null where that is not known or cannot be. */
-function sweetenLine({ story, entries }: Asked, jar: string, place: Place): string | null {
+function sweetenLine({ story, entries }: AskedJar, jar: string, place: Place): string | null {
   const planned = plannedSyrup(story)
   const options = planned === null ? [] : sweetenOptions(planned.syrup)
   return options.length === 0 ? null : writeLine('jar sweeten', jar, [...options, ...afterNow(entries, place)])
 }
 
 /** The line that answers a reminder; null where it needs what only the maker knows. */
-function answerTo(asked: Asked, jar: string, place: Place): string | null {
+function answerTo(asked: AskedJar, jar: string, place: Place): string | null {
   const line = (path: string, options: Options = []): string => writeLine(path, jar, options)
   switch (asked.duty.kind) {
     case 'sweeten':
@@ -75,9 +77,9 @@ export type AskedFor = DutyKind | 'later' | 'mend'
 export type IsOpen = (jarId: string, what: AskedFor) => boolean
 
 /** What a button calls a jar; null where the nudge is of no other. */
-type NameOf = (asked: Asked) => string | null
+type NameOf = (asked: AskedJar) => string | null
 
-function shaken(asked: readonly Asked[], place: Place, nameOf: NameOf): readonly Action[] {
+function shaken(asked: readonly AskedJar[], place: Place, nameOf: NameOf): readonly Action[] {
   const [only, another] = asked
   if (only === undefined) return []
   if (another !== undefined) {
@@ -94,7 +96,7 @@ const RATINGS = [
 ] as const
 
 /** A taste is worth a word: two of them are a press away, both or neither. */
-function tasted(asked: readonly Asked[], place: Place, nameOf: NameOf, room: number): readonly Action[] {
+function tasted(asked: readonly AskedJar[], place: Place, nameOf: NameOf, room: number): readonly Action[] {
   const named = byLastDay(asked).slice(0, Math.max(0, Math.floor(room / RATINGS.length)))
   return named.flatMap((each) =>
     RATINGS.map(([verdict, rating]) => {
@@ -105,7 +107,7 @@ function tasted(asked: readonly Asked[], place: Place, nameOf: NameOf, room: num
   )
 }
 
-function doneWith(asked: readonly Asked[], place: Place, nameOf: NameOf): readonly Action[] {
+function doneWith(asked: readonly AskedJar[], place: Place, nameOf: NameOf): readonly Action[] {
   const pressing = byLastDay(asked).toSorted(
     (one, other) => PRESSING.indexOf(one.duty.kind) - PRESSING.indexOf(other.duty.kind),
   )
@@ -121,7 +123,7 @@ function doneWith(asked: readonly Asked[], place: Place, nameOf: NameOf): readon
 }
 
 /** Straining first, but the one press for all that is shaken never gives way. */
-function answers(asked: readonly Asked[], place: Place, nameOf: NameOf): readonly Action[] {
+function answers(asked: readonly AskedJar[], place: Place, nameOf: NameOf): readonly Action[] {
   const of = (kind: DutyKind) => asked.filter(({ duty }) => duty.kind === kind)
   const shakes = shaken(of('shake'), place, nameOf)
   const others = doneWith(
@@ -139,7 +141,7 @@ function answers(asked: readonly Asked[], place: Place, nameOf: NameOf): readonl
  * What a nudge can be answered with, filled in: done, one line a kind or a jar, or not before tomorrow; where lines are
  * pressed and not typed, also later today, and to look at it. With nothing left to be done there is nothing to put off.
  */
-export function nudgeActions(asked: readonly Asked[], place: Place, isOpen: IsOpen = () => true): readonly Action[] {
+export function nudgeActions(asked: readonly AskedJar[], place: Place, isOpen: IsOpen = () => true): readonly Action[] {
   const [only] = asked
   if (only === undefined) return []
   const isOneJar = asked.every(({ jarId }) => jarId === only.jarId)

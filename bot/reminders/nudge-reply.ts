@@ -1,6 +1,7 @@
 import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
 import { contentsOf } from '../../core/jar/state/contents.ts'
 import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
+import { byLastDay, SPOKEN_ORDER } from '../../core/jar/tasks/asked-today.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
 import { remindedJar } from '../../core/jar/tasks/reminded-jar.ts'
 import { type IsoDay, isoDay } from '../../core/quantity/time/calendar-day.ts'
@@ -11,7 +12,7 @@ import type { Reply } from '../chat/reply.ts'
 import { caution } from '../commands/calculate/outcome-reply.ts'
 import { dangerCautions } from '../commands/jar/record/jar-dangers.ts'
 import type { Message } from '../text/words.ts'
-import { type Asked, askedOf, byLastDay, KINDS } from './due-jars.ts'
+import { type AskedJar, askedOf } from './due-jars.ts'
 import { type IsOpen, nudgeActions } from './nudge-actions.ts'
 import type { Now } from './prepare-nudge.ts'
 
@@ -19,17 +20,17 @@ import type { Now } from './prepare-nudge.ts'
 const SAYS_LAST: readonly DutyKind[] = ['shake', 'strain', 'sweeten']
 
 /** What is late comes before all else, and what can wait a while after what is asked for. */
-function headlineOf(asked: readonly Asked[], held: readonly string[], today: IsoDay): Message<'headlines'> {
-  const isStrainAside = ({ duty, isAside }: Asked): boolean => isAside && duty.kind === 'strain'
-  const isLate = ({ duty: { by } }: Asked): boolean => by !== null && by < today
+function headlineOf(asked: readonly AskedJar[], held: readonly string[], today: IsoDay): Message<'headlines'> {
+  const isStrainAside = ({ duty, isAside }: AskedJar): boolean => isAside && duty.kind === 'strain'
+  const isLate = ({ duty: { by } }: AskedJar): boolean => by !== null && by < today
   const pressing = byLastDay(asked)
   const asides = pressing.filter(isStrainAside)
-  const group = (duty: DutyKind, isAside: boolean, of: readonly Asked[]) =>
+  const group = (duty: DutyKind, isAside: boolean, of: readonly AskedJar[]) =>
     of.length === 0 ? [] : [{ duty, jars: of.map(remindedJar), isAside }]
   const values = {
     asked: [
       ...group('strain', true, asides.filter(isLate)),
-      ...KINDS.flatMap((kind) =>
+      ...SPOKEN_ORDER.flatMap((kind) =>
         group(
           kind,
           false,
@@ -56,18 +57,18 @@ export interface Coming {
 }
 
 /** Whether it is sweetened with a syrup, as far as is known. */
-function isSyrupAsked({ story, duty }: Asked): boolean {
+function isSyrupAsked({ story, duty }: AskedJar): boolean {
   if (duty.kind !== 'sweeten') return false
   const planned = plannedSyrup(story)
   return planned === null || isSyrup(planned.syrup)
 }
 
 /** Whether amounts are said of what nobody has measured. */
-const isEstimated = ({ story, duty }: Asked): boolean =>
+const isEstimated = ({ story, duty }: AskedJar): boolean =>
   duty.kind === 'sweeten' && plannedSyrup(story) !== null && contentsOf(story).volume === 'estimated'
 
 function notesOf(
-  asked: readonly Asked[],
+  asked: readonly AskedJar[],
   { mayHaveBeenSeen, isMoved }: Coming,
   isTyped: boolean,
 ): readonly Message<'notes'>[] {
@@ -103,7 +104,7 @@ export const nudgeReply = (person: Person, nudge: Nudge, coming: Coming, now: No
 
 /** The same of what it asks; of what has been answered it offers no answer. */
 export function replyOf(
-  all: readonly Asked[],
+  all: readonly AskedJar[],
   { settings, place, isOpen, ...coming }: To,
   { nowMs, assumedZone }: Now,
 ): Reply {

@@ -3,7 +3,7 @@ import type { Store } from '../../store/store.ts'
 import { trace } from '../chat/trace.ts'
 import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
 import { type Found, isSent, type Sent, type Sought, type Surface } from './delivery.ts'
-import { type Asked, askedOf } from './due-jars.ts'
+import { type AskedJar, askedOf } from './due-jars.ts'
 import { replyOf } from './nudge-reply.ts'
 import { isSamePlace, placesFrom } from './places-from.ts'
 import { cutOff, type Intent, intend, type Now } from './prepare-nudge.ts'
@@ -35,7 +35,7 @@ interface Sending {
   readonly userId: string
   readonly person: Person
   readonly nudge: Nudge
-  readonly asked: readonly Asked[]
+  readonly asked: readonly AskedJar[]
   readonly mayHaveBeenSeen: boolean
   /** It comes elsewhere than was chosen, and its person does not know yet. */
   readonly isMoved: boolean

@@ -3,7 +3,7 @@ import { storyOf } from '../../core/jar/state/jar-state.ts'
 import type { Person, PostedIn, SentNudge } from '../../store/person.ts'
 import { believed } from '../../store/told-ahead.ts'
 import type { Reply } from '../chat/reply.ts'
-import type { Asked } from './due-jars.ts'
+import type { AskedJar } from './due-jars.ts'
 import type { IsOpen } from './nudge-actions.ts'
 import { GONE, type SaidAnswer, saidAnswers, sinceIn } from './nudge-answers.ts'
 import { type Coming, replyOf } from './nudge-reply.ts'
@@ -12,7 +12,7 @@ import { type Coming, replyOf } from './nudge-reply.ts'
 export function sentNudge(
   { jars: all }: Person,
   id: string,
-  asked: readonly Asked[],
+  asked: readonly AskedJar[],
   { isMoved, mayHaveBeenSeen }: Coming,
   { channelId, messageId }: PostedIn,
   sentMs: number,
@@ -30,7 +30,7 @@ export function sentNudge(
 }
 
 /** What it asked, of its jars as they were then; one that is gone is left out. */
-const askedThen = ({ jars }: Person, { jars: asked, sentMs }: SentNudge): readonly Asked[] =>
+const askedThen = ({ jars }: Person, { jars: asked, sentMs }: SentNudge): readonly AskedJar[] =>
   asked.flatMap(({ jarId, seq, asked: kinds }) => {
     const all = jars.find(({ id }) => id === jarId)?.entries ?? []
     const entries = believed(

@@ -1,7 +1,7 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
 import { isFinished, type JarView, type ShownTask, tasksNow } from '../../../core/jar/tasks/jar-view.ts'
-import { strainWindow } from '../../../core/jar/tasks/steeping-series.ts'
+import { strainWindow } from '../../../core/jar/tasks/windows.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
 import { readyOf } from '../card/batch-card-data.ts'

@@ -1,6 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
-import type { JarProblems } from '../state/problems.ts'
 
 /** Counted in code points of the NFC form: an accented letter is one, a flag of two letters two. */
 export const MOST_NAME_CHARACTERS = 40
@@ -9,7 +8,10 @@ export const MOST_NAME_CHARACTERS = 40
 const FORBIDDEN = /[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]|(?![\u200c\u200d])\p{Cf}/u
 const VISIBLE = /[\p{L}\p{N}\p{P}\p{S}\p{Co}\p{Cn}]/u
 
-const wrongWith = (name: string): JarProblems['bad_jar_name']['why'] | null => {
+/** Why a text cannot be a jar's name. */
+export type BadName = 'empty' | 'too_long' | 'control' | 'all' | 'begins' | 'colon'
+
+const wrongWith = (name: string): BadName | null => {
   if (FORBIDDEN.test(name)) return 'control'
   if (!VISIBLE.test(name)) return 'empty'
   if ([...name].length > MOST_NAME_CHARACTERS) return 'too_long'

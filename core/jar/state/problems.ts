@@ -1,6 +1,7 @@
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import type { HappeningKind } from '../entry/entry.ts'
+import type { BadName } from '../entry/jar-name.ts'
 import type { Stage } from './jar-state.ts'
 
 /** What can be wrong with jars. */
@@ -73,7 +74,7 @@ export interface JarProblems {
   /** At least a whole bottle more than there can be. */
   bottles_too_many: { readonly jar: string; readonly bottlesMl: number; readonly leftMl: Measured }
   jar_name_taken: { readonly name: string; readonly free: string }
-  bad_jar_name: { readonly typed: string; readonly why: 'empty' | 'too_long' | 'control' | 'all' | 'begins' | 'colon' }
+  bad_jar_name: { readonly typed: string; readonly why: BadName }
   nothing_to_undo: { readonly jar: string }
   no_such_entry: { readonly jar: string; readonly seq: number }
   too_many_jars: { readonly most: number }

@@ -5,8 +5,8 @@ import type { JarEntry } from '../entry/entry.ts'
 import { type Story, storyOf } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import type { DutyKind, DutySettings } from './duty.ts'
-import { isOpen, type JarTask, jarTasks } from './jar-tasks.ts'
-import { strainWindow } from './steeping-series.ts'
+import { type PutOff, putOffOf } from './put-off.ts'
+import { type Hour, strainWindow, type TaskWindow, windowsOf } from './windows.ts'
 
 /** What can or should be done with a jar, whether or not a reminder was said. */
 export interface Task {
@@ -44,7 +44,7 @@ export function agenda(entries: readonly JarEntry[], settings: DutySettings, now
   const { started, ended } = story
   const today = dayNumberAt(settings.zone, nowMs)
   const now = { nowMs, today }
-  const tasks = jarTasks(story, settings.shake, now)
+  const tasks = standingTasks(story, settings, now)
   const coming = tasks
     .filter((task) => !isOpen(task, now))
     .map((task) => ({ ...taskOf(task, settings), state: 'coming' as const }))
@@ -60,7 +60,104 @@ export function agenda(entries: readonly JarEntry[], settings: DutySettings, now
   }
 }
 
-const taskOf = ({ kind, since, by, hour, isOverdue }: JarTask, { zone, atMinutes }: DutySettings): Task => ({
+interface Now {
+  readonly nowMs: number
+  readonly today: number
+}
+
+/** What stands in a window now. */
+interface StandingTask {
+  readonly kind: DutyKind
+  readonly since: number
+  readonly by: number | null
+  /** Of the first day, where it is not the whole of it. */
+  readonly hour: Hour | null
+  readonly isOverdue: boolean
+}
+
+/** The most pressing first. */
+const ORDER: readonly DutyKind[] = ['add', 'strain', 'taste', 'sweeten', 'filter', 'bottle', 'shake', 'ready']
+
+/**
+ * The windows that are open or still to come, each kind once, said or not. A pause changes nothing of it; what was put off
+ * comes on its day or at its hour.
+ */
+function standingTasks(story: Story, { shake }: DutySettings, now: Now): readonly StandingTask[] {
+  const windows = windowsOf(story, shake)
+  const add = windows.find(({ kind }) => kind === 'add')
+  // What is waited for steeps as long as was planned, once it is in: nothing else is asked for before.
+  const lateDays = add === undefined ? 0 : Math.max(0, now.today - add.opens)
+  const strainBy = windows.find(({ kind }) => kind === 'strain')?.closes ?? null
+  const tasks = windows.flatMap((window) => {
+    const task = standing(window, strainBy, now)
+    if (task === null) return []
+    return lateDays > 0 && (window.kind === 'taste' || window.kind === 'strain') ? [waiting(task, lateDays)] : [task]
+  })
+  const putOff = stillPutOff(story, now)
+  const asked = putOff === null ? tasks : tasks.map((each) => delayed(each, putOff))
+  return asked.toSorted(
+    (one, other) =>
+      Number(other.isOverdue) - Number(one.isOverdue) || ORDER.indexOf(one.kind) - ORDER.indexOf(other.kind),
+  )
+}
+
+/** Null where the window has closed, or is answered. `strainBy`: the last day for straining, after which nobody tastes. */
+function standing(window: TaskWindow, strainBy: number | null, now: Now): StandingTask | null {
+  const { kind, opens, closes, hours, rhythm } = window
+  const since = rhythm.of === 'tasting' && hours === null ? tasteSince(window, now.today) : opens
+  if (rhythm.of === 'tasting') {
+    const answeredMs = rhythm.answered?.atMs ?? Number.NEGATIVE_INFINITY
+    const isOver =
+      hours === null
+        ? now.today > (strainBy ?? Number.POSITIVE_INFINITY) || since > (closes ?? opens)
+        : now.nowMs > hours[1].ms || answeredMs >= hours[0].ms
+    if (isOver) return null
+  }
+  return { kind, since, by: closes, hour: hours?.[0] ?? null, isOverdue: isLate(window, now) }
+}
+
+/** Who tastes every day has tasted for today; who tastes once has tasted for good, from the first day on. */
+function tasteSince({ opens, rhythm }: TaskWindow, today: number): number {
+  if (rhythm.of !== 'tasting' || rhythm.answered === null) return opens
+  const answeredDay = dayNumber(rhythm.answered.day)
+  return !rhythm.isDaily || answeredDay >= today ? Math.max(opens, answeredDay + 1) : opens
+}
+
+function isLate({ hours, lateAfter }: TaskWindow, { nowMs, today }: Now): boolean {
+  if (lateAfter === null) return false
+  if (hours === null) return today > lateAfter
+  const [first, last] = hours
+  return last.ms > first.ms ? nowMs > last.ms : today > last.day
+}
+
+/** Counted from today, as it was from the day on which the plant was to go in. */
+const waiting = (each: StandingTask, days: number): StandingTask => ({
+  ...each,
+  since: each.since + days,
+  by: each.by === null ? null : each.by + days,
+  hour: null,
+  isOverdue: false,
+})
+
+const isOpen = ({ since, hour }: StandingTask, { nowMs, today }: Now): boolean =>
+  hour === null ? since <= today : hour.ms <= nowMs
+
+/** What was put off before the jar was strained or sweetened was another task. */
+function stillPutOff(story: Story, { nowMs, today }: Now): PutOff | null {
+  const putOff = putOffOf(story)
+  const reached = story.sweetened ?? story.strained
+  if (putOff === null || (reached !== null && reached.seq > putOff.seq)) return null
+  return (putOff.untilMs === null ? today < putOff.untilDay : nowMs < putOff.untilMs) ? putOff : null
+}
+
+function delayed(task: StandingTask, { untilDay, untilMs }: PutOff): StandingTask {
+  const isLater =
+    task.since > untilDay || (task.since === untilDay && (untilMs === null || (task.hour?.ms ?? 0) > untilMs))
+  if (task.kind === 'ready' || isLater) return task
+  return { ...task, since: untilDay, hour: untilMs === null ? null : { ms: untilMs, day: untilDay } }
+}
+
+const taskOf = ({ kind, since, by, hour, isOverdue }: StandingTask, { zone, atMinutes }: DutySettings): Task => ({
   kind,
   sinceDay: isoOf(hour === null ? since : dayNumberAt(zone, hour.ms)),
   atMinutes: hour === null ? null : minutesAt(zone, hour.ms),

@@ -2,13 +2,11 @@ import { dayNumber, isoOf } from '../../quantity/time/day-number.ts'
 import { dayNumberAt, instantOf } from '../../quantity/time/zone.ts'
 import type { JarEntry } from '../entry/entry.ts'
 import { type Story, storyOf } from '../state/jar-state.ts'
-import { movedByLatePlants } from '../state/late-plants.ts'
 import { type Duty, type DutySettings, dutyKey, isLapsed } from './duty.ts'
 import { atItsHour, paused, postponed, putOffOf } from './put-off.ts'
-import { type Series, series } from './reminder-days.ts'
-import { lastAnswer, rhythmOf, shakeDays } from './shake-days.ts'
-import { steepingSeries } from './steeping-series.ts'
-import { strainedSeries } from './strained-series.ts'
+import { type ReminderDays, reminderDays } from './reminder-days.ts'
+import { shakeDays } from './shake-days.ts'
+import { windowsOf } from './windows.ts'
 
 /**
  * Every reminder that a jar's stage still asks for, past ones and those to come, in the order in which they fall due. What
@@ -47,9 +45,8 @@ export const duties = (entries: readonly JarEntry[], settings: DutySettings, now
 
 /** As `allDuties`, of a jar whose story is known. */
 export function dutiesOf(story: Story, settings: DutySettings): readonly Duty[] {
-  if (story.ended !== null) return []
   const ordered: Duty[] = []
-  for (const asked of seriesOf(story, settings)) {
+  for (const asked of remindersOf(story, settings)) {
     asked.days.forEach((_, index) => {
       insert(ordered, saidOf(asked, index, settings))
     })
@@ -65,26 +62,26 @@ function insert(ordered: Duty[], duty: Duty): void {
   else ordered.splice(at, 0, duty)
 }
 
-function seriesOf(story: Story, { shake, pausedUntil }: DutySettings): readonly Series[] {
+function remindersOf(story: Story, { shake, pausedUntil }: DutySettings): readonly ReminderDays[] {
   const putOff = putOffOf(story)
   const pausedUntilDay = pausedUntil === null ? Number.NEGATIVE_INFINITY : dayNumber(pausedUntil)
-  const asked =
-    story.strained === null ? steepingSeries(movedByLatePlants(story)) : strainedSeries(story, story.strained)
-  const later = putOff === null ? asked : asked.map((each) => postponed(each, putOff))
-  const rhythm = story.strained === null ? rhythmOf(story, shake) : null
-  const shakes = rhythm === null ? [] : shakeDays(story, rhythm, putOff, pausedUntilDay)
-  const shaking = series('shake', lastAnswer(story), shakes)
-  const all = rhythm === null ? later : [putOff === null ? shaking : atItsHour(shaking, putOff), ...later]
-  return (pausedUntil === null ? all : all.map((each) => paused(each, pausedUntilDay))).map(inTime)
+  const asked = windowsOf(story, shake).map((window) => {
+    const { rhythm } = window
+    const shakes = rhythm.of === 'shaking' ? shakeDays(story, rhythm.next, putOff, pausedUntilDay) : []
+    const days = reminderDays(window, shakes)
+    if (putOff === null) return days
+    return rhythm.of === 'shaking' ? atItsHour(days, putOff) : postponed(days, putOff)
+  })
+  return (pausedUntil === null ? asked : asked.map((each) => paused(each, pausedUntilDay))).map(inTime)
 }
 
 /** Without what would be said only when there is nothing left to taste for. */
-function inTime(asked: Series): Series {
+function inTime(asked: ReminderDays): ReminderDays {
   const { kind, byDay: by, heldUntilDay, days } = asked
   return { ...asked, days: days.filter((day) => !isLapsed({ kind, by }, isoOf(Math.max(day, heldUntilDay)))) }
 }
 
-function saidOf(asked: Series, index: number, settings: DutySettings): Duty {
+function saidOf(asked: ReminderDays, index: number, settings: DutySettings): Duty {
   const { kind, days, since, hour, byDay, heldUntilDay, heldUntilMs, again } = asked
   const { zone, atMinutes } = settings
   const dayNumber = days[index]!

@@ -1,4 +1,6 @@
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
+import { dayNumberAt } from '../../quantity/time/zone.ts'
+import type { Entry } from '../entry/entry.ts'
 
 /** What a jar asks of its maker. `add`: a plant that the plan puts in later. */
 export type DutyKind = 'shake' | 'taste' | 'add' | 'strain' | 'sweeten' | 'filter' | 'bottle' | 'ready'
@@ -42,3 +44,9 @@ export const isLapsed = ({ kind, by }: Pick<Duty, 'kind' | 'by'>, today: IsoDay)
 
 export const dutyKey = (kind: DutyKind, day: IsoDay, again: number | null): string =>
   again === null ? `${kind}.${day}` : `${kind}.${day}.${again}`
+
+/**
+ * The day on which an entry was made, where its maker was then. Reminders are said on later days only: whether one was due
+ * must not depend on an hour or a zone that are changed afterwards.
+ */
+export const enteredDay = ({ zone, enteredMs }: Entry): number => dayNumberAt(zone, enteredMs)

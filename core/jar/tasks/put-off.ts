@@ -1,7 +1,7 @@
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import type { Of, Story } from '../state/jar-state.ts'
-import type { Series } from './reminder-days.ts'
-import { enteredDay } from './reminder-days.ts'
+import { enteredDay } from './duty.ts'
+import type { ReminderDays } from './reminder-days.ts'
 
 /** Until when the maker wants to hear nothing of a jar. */
 export interface PutOff {
@@ -26,27 +26,27 @@ export function putOffOf({ happened }: Story): PutOff | null {
  * What was said or would have been by the day is said on it, once: whoever puts a thing off wants to be asked again. That a
  * jar is ready is news and no question, so it only waits.
  */
-export function postponed(series: Series, putOff: PutOff): Series {
+export function postponed(asked: ReminderDays, putOff: PutOff): ReminderDays {
   const { untilDay, untilMs } = putOff
-  if (![series.fromDay, ...series.days].some((day) => day <= untilDay)) return series
-  if (series.kind !== 'ready') {
-    return atItsHour({ ...series, days: [untilDay, ...series.days.filter((day) => day > untilDay)] }, putOff)
+  if (![asked.fromDay, ...asked.days].some((day) => day <= untilDay)) return asked
+  if (asked.kind !== 'ready') {
+    return atItsHour({ ...asked, days: [untilDay, ...asked.days.filter((day) => day > untilDay)] }, putOff)
   }
-  return untilMs === null ? { ...series, heldUntilDay: untilDay } : { ...series, heldUntilMs: untilMs }
+  return untilMs === null ? { ...asked, heldUntilDay: untilDay } : { ...asked, heldUntilMs: untilMs }
 }
 
 /** The reminder of the day is said at the hour it was put off to, whether or not one was said that morning. */
-export function atItsHour(series: Series, { untilDay, untilMs, seq }: PutOff): Series {
-  if (untilMs === null) return series
-  const held = { ...series, heldUntilMs: untilMs }
-  const isLaterStill = series.hour?.day === untilDay && series.hour.ms >= untilMs
-  if (series.days[0] !== untilDay || isLaterStill) return held
+export function atItsHour(asked: ReminderDays, { untilDay, untilMs, seq }: PutOff): ReminderDays {
+  if (untilMs === null) return asked
+  const held = { ...asked, heldUntilMs: untilMs }
+  const isLaterStill = asked.hour?.day === untilDay && asked.hour.ms >= untilMs
+  if (asked.days[0] !== untilDay || isLaterStill) return held
   return { ...held, hour: { day: untilDay, ms: untilMs }, again: { day: untilDay, seq } }
 }
 
 /** Of what a pause holds back only the last is said, at its end. */
-export function paused(series: Series, untilDay: number): Series {
-  const held = series.days.filter((day) => day <= untilDay).length
-  if (held === 0) return series
-  return { ...series, days: series.days.slice(held - 1), heldUntilDay: Math.max(untilDay, series.heldUntilDay) }
+export function paused(asked: ReminderDays, untilDay: number): ReminderDays {
+  const held = asked.days.filter((day) => day <= untilDay).length
+  if (held === 0) return asked
+  return { ...asked, days: asked.days.slice(held - 1), heldUntilDay: Math.max(untilDay, asked.heldUntilDay) }
 }

@@ -1,20 +1,15 @@
 import { isTooStrongNeat } from '../../liquid/neat.ts'
 import type { Syrup } from '../../recipe/solve/syrup.ts'
 import { contentsOf } from '../state/contents.ts'
-import type { Story } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import { plantsDue } from '../state/later-plants.ts'
 import { plannedSyrup } from '../state/planned-syrup.ts'
-import type { Duty } from './duty.ts'
+import type { AskedOfJar } from './asked-today.ts'
 
-/** A jar and what a reminder asks of it. */
-export interface AskedOfJar {
-  readonly story: Story
-  readonly duty: Pick<Duty, 'kind' | 'day' | 'by'>
-}
+type Reminded = Pick<AskedOfJar, 'story' | 'duty'>
 
 /** Its strength, where it is ready and nobody should drink it as it is. */
-function tooStrongOf({ story, duty }: AskedOfJar) {
+function tooStrongOf({ story, duty }: Reminded) {
   if (duty.kind !== 'ready') return null
   const { abvPercent } = contentsOf(story).outcome
   return isTooStrongNeat(abvPercent.value) ? { abvPercent, isDiluted: story.sweetened !== null } : null
@@ -23,7 +18,7 @@ function tooStrongOf({ story, duty }: AskedOfJar) {
 const sweetenedWith = ({ waterMl, sugarG, dissolvesG }: Syrup) => ({ waterMl, sugarG, dissolvesG })
 
 /** The facts of a jar that a reminder's sentence needs. */
-export function remindedJar({ story, duty }: AskedOfJar) {
+export function remindedJar({ story, duty }: Reminded) {
   const sweetening = duty.kind === 'sweeten' ? plannedSyrup(story) : null
   return {
     name: story.name,

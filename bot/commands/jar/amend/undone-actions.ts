@@ -1,6 +1,6 @@
 import type { HappeningEntry, HappeningKind } from '../../../../core/jar/entry/entry.ts'
+import { isSweetening } from '../../../../core/jar/state/syrup-wanted.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
-import { isSweetening } from '../../../../core/jar/tasks/strained-series.ts'
 import { writeLine } from '../../../calls/write-line.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'

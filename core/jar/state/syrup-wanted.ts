@@ -1,0 +1,25 @@
+import type { Of, Story } from './jar-state.ts'
+
+/** A spirit this little stronger than the target, % vol, wants no water. Common practice, no source. */
+export const NO_WATER_PERCENT = 0.5
+
+/** Whether the plan adds water or sugar to what was strained; null where no target is known. */
+export function wantsSyrup({ started, strained }: Story): boolean | null {
+  const { targets } = started.plan
+  if (targets === null) return null
+  const strengthsPercent = started.spirits.map(({ abvPercent }) => abvPercent.value)
+  const abvPercent = strained?.strength?.abvPercent.value ?? Math.max(0, ...strengthsPercent)
+  return targets.sugarGPerL > 0 || abvPercent - targets.abvPercent > NO_WATER_PERCENT
+}
+
+/** The entry from which filtering and bottling are counted: the last syrup, or straining where none is wanted. */
+export const settlesFrom = (story: Story): Of<'sweetened'> | Of<'strained'> | null =>
+  story.sweetened ?? (wantsSyrup(story) === false ? story.strained : null)
+
+/** Whether a strained jar waits for its syrup, as far as is known. */
+export const isSweetening = (story: Story): boolean =>
+  story.sweetened === null && story.bottled === null && wantsSyrup(story) !== false
+
+/** Whether it was filtered since it was strained. */
+export const isFiltered = ({ happened, strained }: Story): boolean =>
+  happened.findLast(({ kind }) => kind === 'filtered' || kind === 'strained') !== strained
