@@ -4,7 +4,6 @@ import { bottlesFilled } from '../../core/jar/state/jar-bottles.ts'
 import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
 import { byLastDay } from '../../core/jar/tasks/asked-today.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
-import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Place } from '../../store/person.ts'
 import { quoted, writeLine } from '../calls/write-line.ts'
 import type { Action } from '../chat/reply.ts'
@@ -30,7 +29,7 @@ const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
 
 /** The bottles as planned, and where the plan leaves their count open, as many as it fills; null without a plan. */
 function plannedBottles({ story }: AskedJar): string | null {
-  const { bottles } = story.started.plan
+  const { bottles } = story.started
   if (bottles.length === 0) return null
   return bottlesFilled(bottles, contentsOf(story).outcome.volumeMl.value)
     .map(({ count, volumeMl }) => `${count} x ${toPlaces(volumeMl)} ml`)
@@ -38,9 +37,7 @@ function plannedBottles({ story }: AskedJar): string | null {
 }
 
 /** Whether its maker said which bottles to fill. */
-const areBottlesNamed = ({ story: { started } }: AskedJar): boolean =>
-  started.typed.some(([option]) => option === 'bottles') ||
-  started.plan.bottles.some(({ count, volumeMl }) => count !== null || volumeMl !== USUAL_BOTTLE_ML)
+const areBottlesNamed = ({ story: { started } }: AskedJar): boolean => started.named.areBottlesNamed
 
 /** The sweetening as planned; null where that is not known or cannot be. */
 function sweetenLine({ story, entries }: AskedJar, jar: string, place: Place): string | null {

@@ -1,9 +1,21 @@
 import { DomainError } from '../domain-error.ts'
 import { type Keeping, keepingOf, weaknessOf } from '../liquid/keeping.ts'
-import { abvPercent, type Liquid, massG, mix, part, sugar, sugarGPerL, volumeMl, water } from '../liquid/liquid.ts'
+import {
+  abvPercent,
+  type Liquid,
+  massG,
+  mix,
+  part,
+  sugar,
+  sugarG,
+  sugarGPerL,
+  volumeMl,
+  water,
+} from '../liquid/liquid.ts'
 import type { Measured } from '../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from './portion.ts'
 import { propagate, type Values, valuesOf } from './propagate.ts'
+import { type Sweetening, sweetLiquid } from './sweetening.ts'
 
 /** What a plant does to the liquid around it; shares are by mass, of the plant as weighed in. */
 export interface Plant {
@@ -23,8 +35,8 @@ export interface Steeping {
   readonly spirits: readonly Portion[]
   /** Water that dilutes the spirit first. */
   readonly waterG: Measured
-  /** Sugar that goes in with the plants. */
-  readonly sugarG: Measured
+  /** What goes in with the plants. */
+  readonly sweetenings: readonly Sweetening[]
   readonly plants: readonly Plant[]
 }
 
@@ -75,12 +87,12 @@ export const inputsOf = (steeping: Steeping): Inputs => ({ ...steeping, filterSh
  * drained plants keep millilitres of the mixture, filters a share of what drains.
  * Source: reference/botanicals.json, `dilution_rule` (derived); the exchange and what is kept are estimates.
  */
-export function steepLiquids({ spirits, waterG, sugarG, plants, filterShare }: Values<Inputs>) {
+export function steepLiquids({ spirits, waterG, sweetenings, plants, filterShare }: Values<Inputs>) {
   const sum = (of: (plant: Values<Plant>) => number) => plants.reduce((total, plant) => total + of(plant), 0)
   const plantWaterG = sum((plant) => plant.massG * plant.waterShare * plant.exchangeShare)
   const plantSugarG = sum((plant) => plant.massG * plant.sugarShare * plant.exchangeShare)
   const poured = mix(...spirits.map(liquidOf), water(waterG))
-  const jar = mix(poured, water(plantWaterG), sugar(sugarG + plantSugarG))
+  const jar = mix(poured, water(plantWaterG), sweetLiquid(sweetenings), sugar(plantSugarG))
   const jarLiquidMl = volumeMl(jar)
   const keptBackMl = sum((plant) => plant.massG * plant.keptMlPerG)
   const drainedMl = Math.max(0, jarLiquidMl - keptBackMl)
@@ -123,13 +135,14 @@ export function steepUnjudged(steeping: Steeping): Steep {
       filterMl: made.filterMl,
       infusionMl: volumeMl(made.infusion),
       infusionAbvPercent: abvPercent(made.infusion),
-      infusionSugarG: (values.sugarG + made.plantSugarG) * (massG(made.infusion) / massG(made.jar)),
+      infusionSugarG:
+        (sugarG(sweetLiquid(values.sweetenings)) + made.plantSugarG) * (massG(made.infusion) / massG(made.jar)),
     }
   })
   return {
     ...found,
     pouredMl: volumeMl(poured),
-    jarMl: jarMlFor(volumeMl(mix(poured, sugar(steeping.sugarG.value))), plants),
+    jarMl: jarMlFor(volumeMl(mix(poured, sweetLiquid(valuesOf(steeping.sweetenings)))), plants),
     infusion,
     jar,
     keeping: keepingOf({ abvPercent: found.jarAbvPercent, sugarGPerL: found.jarSugarGPerL }),

@@ -1,5 +1,8 @@
 import { z } from 'zod'
+import { type MaterialId, materials } from '../../core/recipe/sweetening.ts'
 import { amount, count, day, instantMs, measured, temperature, text } from './quantities.ts'
+
+const materialIds = Object.keys(materials) as MaterialId[]
 
 const readAmount = z.strictObject({ amount: measured, by: z.enum(['volume', 'mass']), atC: temperature })
 
@@ -20,37 +23,59 @@ const readStrength = z.strictObject({
 const plant = z.strictObject({
   id: text.nullable(),
   name: text,
+  isDried: z.boolean(),
   massG: measured,
   count: amount.nullable(),
+  isUsual: z.boolean(),
+  words: z.strictObject({ noun: text, isFormSaid: z.boolean(), unit: text.nullable() }).nullable(),
   addOn: day.nullable(),
 })
 
-const plan = z.strictObject({
-  targets: z.strictObject({ abvPercent: amount, sugarGPerL: amount }).nullable(),
+const sweetening = z.strictObject({ material: z.enum(materialIds), massG: measured })
+
+const days = z.strictObject({
   tasteFrom: day.nullable(),
   strainFrom: day.nullable(),
   strainBy: day.nullable(),
   restDays: amount.nullable(),
   isHours: z.boolean(),
   steepHours: z.strictObject({ min: amount, max: amount }).nullable(),
-  bottles: z.array(z.strictObject({ count: count.nullable(), volumeMl: amount })),
+})
+
+const named = z.strictObject({
+  isStrengthNamed: z.boolean(),
+  isSweetnessNamed: z.boolean(),
+  areBottlesNamed: z.boolean(),
+  isSpiritNamed: z.boolean(),
+  steepAtPercent: amount.nullable(),
+  readyBy: day.nullable(),
+  steepFor: z.strictObject({ days: amount.nullable(), months: amount.nullable(), nominalDays: amount }).nullable(),
 })
 
 const ingredients = {
   plants: z.array(plant),
   spirits: z.array(portion),
   waterG: measured,
-  sugarG: measured,
+  sweetenings: z.array(sweetening),
+}
+
+const batch = {
+  ...ingredients,
+  targets: z.strictObject({ abvPercent: amount, sugarGPerL: amount }).nullable(),
+  days,
+  bottles: z.array(z.strictObject({ count: count.nullable(), volumeMl: amount })),
+  named,
+  origin: z.strictObject({ code: text, shareId: text.nullable() }).nullable(),
 }
 
 const shapes = {
-  started: { ...ingredients, name: text, plan },
+  started: { ...batch, name: text },
   shaken: {},
   tasted: { rating: z.int().min(1).max(5).nullable(), note: text.nullable() },
   added: ingredients,
   strained: { measured: readAmount.nullable(), strength: readStrength.nullable(), rinseWaterG: measured },
   filtered: { measured: readAmount.nullable() },
-  sweetened: { waterG: measured, sugarG: measured },
+  sweetened: { waterG: measured, sweetenings: z.array(sweetening) },
   bottled: { bottles: z.array(z.strictObject({ count, volumeMl: amount })) },
   opened: {},
   emptied: {},

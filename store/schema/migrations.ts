@@ -1,3 +1,5 @@
+import { entriesToVersion4 } from './to-version-4.ts'
+
 /** Makes a stored person of one version out of the one before; pure. */
 export type Migration = (older: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>
 
@@ -11,8 +13,25 @@ const toVersion2: Migration = ({ setAside, ...older }) => ({
 /** A jar may say when each reminder was said. */
 const toVersion3: Migration = (older) => ({ ...older, version: 3 })
 
-/** A person may have reminders that stand in Discord; a file begins with its check and with when its next reminder is due. */
-const toVersion4: Migration = (older) => ({ ...older, version: 4 })
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === 'object' && value !== null
+
+/**
+ * A person may have reminders that stand in Discord; a file begins with its check and with when its next reminder is due; what was
+ * typed of a batch, and means something, is fields of its entries: how plants were named, whose batch it was.
+ */
+const toVersion4: Migration = ({ jars, settings, ...older }) => ({
+  ...older,
+  settings,
+  version: 4,
+  jars: Array.isArray(jars)
+    ? jars.map((jar) => {
+        if (!isRecord(jar)) return jar
+        const country = isRecord(settings) && typeof settings.country === 'string' ? settings.country : null
+        return { ...jar, entries: entriesToVersion4(jar.entries, country) }
+      })
+    : jars,
+})
 
 /** The first makes version 2 out of 1, the next 3 out of 2. */
 export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3, toVersion4]

@@ -6,6 +6,7 @@ import { dilute } from '../../core/recipe/solve/dilute.ts'
 import { mix } from '../../core/recipe/solve/mix.ts'
 import { syrup } from '../../core/recipe/solve/syrup.ts'
 import { type SyrupWish, syrupFor } from '../../core/recipe/solve/syrup-for.ts'
+import { whiteSugar } from '../../core/recipe/sweetening.ts'
 
 type Row = [label: string, value: string, goal?: string]
 
@@ -71,8 +72,10 @@ const CANDIDATES: readonly [label: string, work: (input: Input) => number][] = [
   [
     'mix with ±',
     (input) =>
-      mix({ portions: [portion(input.ml, input.percent), portion(input.ml, 0)], sugarG: give(300, 1.5) }).outcome
-        .volumeMl.value,
+      mix({
+        portions: [portion(input.ml, input.percent), portion(input.ml, 0)],
+        sweetenings: whiteSugar(give(300, 1.5)),
+      }).outcome.volumeMl.value,
   ],
   [
     'syrup with ±: strength and sweetness',

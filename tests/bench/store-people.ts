@@ -1,6 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { JarEntry } from '../../core/jar/entry/entry.ts'
+import { whiteSugar } from '../../core/recipe/sweetening.ts'
 import type { Jar, Person } from '../../store/person.ts'
 import { personWith, shakenEntry, startedEntry, userId } from '../store/some-people.ts'
 
@@ -42,7 +43,12 @@ const resting = (name: string, daysAgo: number): readonly JarEntry[] => {
       strength: null,
       rinseWaterG: measured(0),
     },
-    { ...enteredAt(ENTRIES - 1, atMs), kind: 'sweetened', waterG: measured(750), sugarG: measured(500) },
+    {
+      ...enteredAt(ENTRIES - 1, atMs),
+      kind: 'sweetened',
+      waterG: measured(750),
+      sweetenings: whiteSugar(measured(500)),
+    },
     { ...enteredAt(ENTRIES, atMs), kind: 'bottled', bottles: [{ count: 4, volumeMl: 500 }] },
   ]
 }

@@ -1,5 +1,5 @@
 import fc from 'fast-check'
-import type { Entry, Happening, JarEntry, PlannedBatch } from '../../core/jar/entry/entry.ts'
+import type { Entry, Happening, JarEntry, Started } from '../../core/jar/entry/entry.ts'
 import type { Measured } from '../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import type { Portion } from '../../core/recipe/portion.ts'
@@ -31,29 +31,53 @@ const portion: fc.Arbitrary<Portion> = fc
     fc.constantFrom({}, { readsProof: true }, { readsProof: false }),
   )
   .map(([read, strength, proof]) => ({ ...read, ...strength, ...proof }))
-const plant = fc.record({ id: orNull(text), name: text, massG: measured, count: orNull(amount), addOn: orNull(day) })
-const plan: fc.Arbitrary<PlannedBatch> = fc.record({
-  targets: orNull(fc.record({ abvPercent: amount, sugarGPerL: amount })),
+const plant = fc.record({
+  id: orNull(text),
+  name: text,
+  isDried: fc.boolean(),
+  massG: measured,
+  count: orNull(amount),
+  isUsual: fc.boolean(),
+  words: orNull(fc.record({ noun: text, isFormSaid: fc.boolean(), unit: orNull(text) })),
+  addOn: orNull(day),
+})
+const sweetenings = someOf(fc.record({ material: fc.constant('white_sugar' as const), massG: measured }))
+const days: fc.Arbitrary<Started['days']> = fc.record({
   tasteFrom: orNull(day),
   strainFrom: orNull(day),
   strainBy: orNull(day),
   restDays: orNull(count),
   isHours: fc.boolean(),
   steepHours: orNull(fc.record({ min: amount, max: amount })),
-  bottles: someOf(fc.record({ count: orNull(count), volumeMl: amount })),
 })
-const ingredients = { plants: someOf(plant), spirits: someOf(portion), waterG: measured, sugarG: measured }
+const named: fc.Arbitrary<Started['named']> = fc.record({
+  isStrengthNamed: fc.boolean(),
+  isSweetnessNamed: fc.boolean(),
+  areBottlesNamed: fc.boolean(),
+  isSpiritNamed: fc.boolean(),
+  steepAtPercent: orNull(amount),
+  readyBy: orNull(day),
+  steepFor: orNull(fc.record({ days: orNull(amount), months: orNull(amount), nominalDays: amount })),
+})
+const ingredients = { plants: someOf(plant), spirits: someOf(portion), waterG: measured, sweetenings }
+const planned = {
+  targets: orNull(fc.record({ abvPercent: amount, sugarGPerL: amount })),
+  days,
+  bottles: someOf(fc.record({ count: orNull(count), volumeMl: amount })),
+  named,
+  origin: orNull(fc.record({ code: text, shareId: orNull(text) })),
+}
 const strength = fc.record({ abvPercent: measured, abvAtC: orNull(fc.constant(28)), readsProof: fc.boolean() })
 const is = <const Kind extends string>(kind: Kind) => ({ kind: fc.constant(kind) })
 
 const happening: fc.Arbitrary<Happening> = fc.oneof(
-  fc.record({ ...is('started'), ...ingredients, name: text, plan }),
+  fc.record({ ...is('started'), ...ingredients, ...planned, name: text }),
   fc.record(is('shaken')),
   fc.record({ ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text) }),
   fc.record({ ...is('added'), ...ingredients }),
   fc.record({ ...is('strained'), measured: orNull(readAmount), strength: orNull(strength), rinseWaterG: measured }),
   fc.record({ ...is('filtered'), measured: orNull(readAmount) }),
-  fc.record({ ...is('sweetened'), waterG: measured, sugarG: measured }),
+  fc.record({ ...is('sweetened'), waterG: measured, sweetenings }),
   fc.record({ ...is('bottled'), bottles: someOf(fc.record({ count, volumeMl: amount })) }),
   fc.record(is('opened')),
   fc.record(is('emptied')),

@@ -13,6 +13,7 @@ import { jarOf, nudgeAt, personWith } from './some-people.ts'
 const FIRST = readFileSync(new URL('version-1.json', import.meta.url), 'utf8')
 const SECOND = readFileSync(new URL('version-2.json', import.meta.url), 'utf8')
 const THIRD = readFileSync(new URL('version-3.json', import.meta.url), 'utf8')
+
 const FOURTH = readFileSync(new URL('version-4.json', import.meta.url), 'utf8')
 
 const KINDS = [
@@ -38,24 +39,29 @@ const kindsIn = (read: Stored): readonly string[] =>
     ? [...new Set(read.person.jars.flatMap((jar) => jar.entries.map(({ kind }) => kind)))].sort()
     : []
 
-it('reads the file of version 1, with its note of a file set aside', () => {
-  const before = JSON.parse(FIRST)
-  const read = readStored(FIRST)
-  expect(read).toEqual({
+it.each([
+  ['1', FIRST],
+  ['2', SECOND],
+  ['3', THIRD],
+])('reads the file of version %s', (version, text) => {
+  const { jars: _, setAside, ...before } = JSON.parse(text)
+  const read = readStored(text)
+  const file = 'local.unreadable-2026-10-30T08-00-00-000Z.json'
+  expect(read).toMatchObject({
     kind: 'person',
-    person: { ...before, version: 4, setAside: { file: 'local.unreadable-2026-10-30T08-00-00-000Z.json', day: null } },
+    person: { ...before, version: 4, setAside: version === '1' ? { file, day: null } : setAside },
   })
   expect(kindsIn(read)).toEqual(KINDS)
-  const none = readStored(JSON.stringify({ ...before, setAside: null }))
-  expect(none).toMatchObject({ kind: 'person', person: { setAside: null } })
 })
 
-it('reads the file of version 2, with nothing known of when its reminders were said', () => {
-  expect(readStored(SECOND)).toEqual({ kind: 'person', person: { ...JSON.parse(SECOND), version: 4 } })
-})
-
-it('reads the file of version 3, with nothing known of reminders in Discord', () => {
-  expect(readStored(THIRD)).toEqual({ kind: 'person', person: { ...JSON.parse(THIRD), version: 4 } })
+it('makes fields of what was typed in version 3', () => {
+  const read = readStored(THIRD)
+  const { check: _c, due: _d, sentNudges: _, ...without } = JSON.parse(FOURTH)
+  expect(read).toEqual({ kind: 'person', person: without })
+  expect(read.kind === 'person' && read.person.jars[0]!.toldMs).toEqual([0, 1794643200000])
+  expect(read.kind === 'person' && read.person.jars[0]!.entries.map(({ attempt }) => attempt)).toContain(
+    '1311111111111111111',
+  )
 })
 
 it('reads the file of version 4 as it was written, but for its check and its stamp', () => {
@@ -64,11 +70,6 @@ it('reads the file of version 4 as it was written, but for its check and its sta
   const read = readStored(FOURTH)
   expect(read).toEqual({ kind: 'person', person })
   expect(read.kind === 'person' && read.person.sentNudges?.map(({ jars }) => jars[0]!.seq)).toEqual([2])
-  expect(read.kind === 'person' && read.person.jars[0]!.toldMs).toEqual([0, 1794643200000])
-  expect(kindsIn(read)).toEqual(KINDS)
-  expect(read.kind === 'person' && read.person.jars[0]!.entries.map(({ attempt }) => attempt)).toContain(
-    '1311111111111111111',
-  )
 })
 
 it('reads whatever the types let us write', () => {
@@ -137,7 +138,8 @@ describe('what was not written by us', () => {
     ['jars.0.entries.0.spirits.0.amount.value', '1000'],
     ['jars.0.entries.0.spirits.0.amount.plusMinus', -1],
     ['jars.0.entries.0.spirits.0.atC', 1e6],
-    ['jars.0.entries.0.plan.bottles.0.volumeMl', -500],
+    ['jars.0.entries.0.bottles.0.volumeMl', -500],
+    ['jars.0.entries.0.sweetenings', [{ material: 'sawdust', massG: { value: 1, plusMinus: 1 } }]],
     ['jars.0.told.0', 7],
     ['nudges.0.nextMs', '5'],
     ['nudges.0.state', 'sent'],

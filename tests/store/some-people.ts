@@ -26,6 +26,9 @@ export const startedEntry = (name: string, atMs = AT_MS): JarEntry => ({
       name: 'lemons',
       massG: { value: 80, plusMinus: 32 },
       count: 10,
+      isDried: false,
+      isUsual: false,
+      words: null,
       addOn: null,
     },
   ],
@@ -40,17 +43,27 @@ export const startedEntry = (name: string, atMs = AT_MS): JarEntry => ({
     },
   ],
   waterG: { value: 0, plusMinus: 0 },
-  sugarG: { value: 0, plusMinus: 0 },
-  plan: {
-    targets: { abvPercent: 30, sugarGPerL: 250 },
+  sweetenings: [],
+  targets: { abvPercent: 30, sugarGPerL: 250 },
+  days: {
     tasteFrom: null,
     strainFrom: '2026-11-14',
     strainBy: '2026-11-28',
     restDays: 30,
     isHours: false,
     steepHours: null,
-    bottles: [{ count: null, volumeMl: 500 }],
   },
+  bottles: [{ count: null, volumeMl: 500 }],
+  named: {
+    isStrengthNamed: false,
+    isSweetnessNamed: false,
+    areBottlesNamed: false,
+    isSpiritNamed: true,
+    steepAtPercent: null,
+    readyBy: null,
+    steepFor: null,
+  },
+  origin: null,
 })
 
 export const shakenEntry = (seq: number, atMs = AT_MS): JarEntry => ({

@@ -1,4 +1,3 @@
-import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { mix } from '../../../core/recipe/solve/mix.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
@@ -11,7 +10,7 @@ export const blendCommand = defineCommand({
   run(input) {
     const portions = blendPortions(input.parts.is)
     const isPlain = input.parts.is.some(({ strength, sweetness }) => strength === null || sweetness === null)
-    const mixture = mix({ portions, sugarG: exactly(0) })
+    const mixture = mix({ portions, sweetenings: [] })
     return mixtureReply(mixture, {
       input,
       portions,

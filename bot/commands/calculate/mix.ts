@@ -2,7 +2,7 @@ import { mix } from '../../../core/recipe/solve/mix.ts'
 import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
-import { spiritPortions, sugarOf, waterOf } from '../options/input-to-portion.ts'
+import { spiritPortions, sweeteningsOf, waterOf } from '../options/input-to-portion.ts'
 import { mixtureReply } from './mixture-reply.ts'
 import { note } from './outcome-reply.ts'
 
@@ -17,7 +17,7 @@ export const mixCommand = defineCommand({
     }
     const spirits = input.spirit ? spiritPortions(input.spirit.is, input.strength) : []
     const portions = [...spirits, ...(input.water ? [waterOf(input.water.is)] : [])]
-    return mixtureReply(mix({ portions, sugarG: sugarOf(input.sugar) }), {
+    return mixtureReply(mix({ portions, sweetenings: sweeteningsOf(input.sugar) }), {
       input,
       portions,
       handled: spirits,

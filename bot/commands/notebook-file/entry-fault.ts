@@ -27,7 +27,6 @@ const RANGES: Readonly<Record<string, readonly [least: number, most: number]>> =
   amount: [0, 1e6],
   massG: [0, 1e6],
   waterG: [0, 1e6],
-  sugarG: [0, 1e6],
   rinseWaterG: [0, 1e6],
   volumeMl: [0, 1e6],
   abvPercent: [0, 100],
@@ -35,13 +34,17 @@ const RANGES: Readonly<Record<string, readonly [least: number, most: number]>> =
   atC: [-30, 100],
   abvAtC: [-30, 100],
   count: [0, 10_000],
+  steepAtPercent: [0, 100],
+  days: [0, TWENTY_YEARS_DAYS],
+  months: [0, 240],
+  nominalDays: [0, TWENTY_YEARS_DAYS],
   restDays: [0, TWENTY_YEARS_DAYS],
   min: [0, 24 * TWENTY_YEARS_DAYS],
   max: [0, 24 * TWENTY_YEARS_DAYS],
 }
 
 /** Days that a plan or a promise names. */
-const DAYS = new Set(['addOn', 'tasteFrom', 'strainFrom', 'strainBy', 'untilDay'])
+const DAYS = new Set(['addOn', 'tasteFrom', 'strainFrom', 'strainBy', 'readyBy', 'untilDay'])
 
 const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
 

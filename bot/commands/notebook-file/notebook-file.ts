@@ -1,8 +1,8 @@
 import type { Jar, Settings, Share } from '../../../store/person.ts'
 import type { LeftJar } from '../../chat/file-problems.ts'
 
-/** Of the files that are written; one with a higher number comes from a newer Larderbell. */
-export const NOTEBOOK_VERSION = 1
+/** Of the files that are written; one with a higher number comes from a newer Larderbell. Version 1 has entries as files of people had up to their version 3. */
+export const NOTEBOOK_VERSION = 2
 
 /** The first part of every file, by which it is known again. */
 export const NOTEBOOK_MARK = 'notebook'

@@ -4,6 +4,7 @@ import { bytesOf, MOST_JAR_BYTES } from '../../../core/jar/record/record.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import type { Jar } from '../../../store/person.ts'
 import { entrySchema, jarSchema, settingsSchema, shareSchema } from '../../../store/schema/person-schema.ts'
+import { entriesToVersion4 } from '../../../store/schema/to-version-4.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { LeftJar } from '../../chat/file-problems.ts'
 import type { GivenFile } from '../../chat/given-file.ts'
@@ -48,6 +49,12 @@ function nameOf(raw: unknown): string | null {
 
 type JarRead = { readonly jar: Jar } | { readonly left: LeftJar }
 
+/** A jar of a file of version 1 as it is written now. */
+const fromVersion1 = (raw: unknown, country: string | null): unknown => {
+  const jar = named.safeParse(raw)
+  return jar.success ? { ...jar.data, entries: entriesToVersion4(jar.data.entries, country) } : raw
+}
+
 function readJar(raw: unknown, number: number): JarRead {
   const name = nameOf(raw)
   const wrong = (seq: number | null, error: z.ZodError): JarRead => ({
@@ -89,7 +96,10 @@ export function readNotebook(file: GivenFile): Notebook {
   if (jars.length > 1 && file.bytes.length > MOST_SHARED_BYTES) {
     throw new ChatError('limit', 'file_too_big', { name: file.name, mostBytes: MOST_SHARED_BYTES })
   }
-  const all = jars.map((jar, index) => ({ number: index + 1, ...readJar(jar, index + 1) }))
+  const all = jars.map((jar, index) => {
+    const isOld = version < NOTEBOOK_VERSION
+    return { number: index + 1, ...readJar(isOld ? fromVersion1(jar, settings.country) : jar, index + 1) }
+  })
   return {
     settings,
     shares,

@@ -6,6 +6,7 @@ import type { Mass, Strength, Sweetness, Volume } from '../../../core/quantity/q
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { propagate } from '../../../core/recipe/propagate.ts'
+import { type Sweetening, whiteSugar } from '../../../core/recipe/sweetening.ts'
 import type { Given } from '../../calls/option.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 
@@ -70,5 +71,6 @@ export function spiritPortions(
 export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =>
   parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'hydrometer'))
 
-export const sugarOf = (sugar: Given<Mass> | undefined): Measured =>
-  sugar === undefined ? exactly(0) : massG(sugar.is)
+/** What goes in of what sweetens; empty where nothing was given. */
+export const sweeteningsOf = (sugar: Given<Mass> | undefined): readonly Sweetening[] =>
+  sugar === undefined ? [] : whiteSugar(massG(sugar.is))

@@ -1,3 +1,4 @@
+import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { type Plan, type PlanWish, plan, planAsIs as planOnce } from '../../../core/recipe/plan/plan.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Message } from '../../text/words.ts'
@@ -37,10 +38,15 @@ function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedP
   }
   const told = TOLD.find((option) => input[option] !== undefined)
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
-  const { recipe } = from.is
+  const { recipe, shareId } = from.is
   const { plants, ...made } = orWithinLimits(() => planFromCode(recipe, input, setting), {
     of: of?.is,
     line: () => lineInsteadOfCode(recipe, input, setting),
   })
-  return { ...made, input: { ...input, of: plants } }
+  const wish = {
+    ...made.wish,
+    areBottlesNamed: input.bottles !== undefined,
+    origin: { code: encodeBatch(recipe), shareId },
+  }
+  return { ...made, wish, input: { ...input, of: plants } }
 }

@@ -1,4 +1,5 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
+import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import { planRecipe, type RecipePlan, usualDays } from '../../../core/recipe/code/plan-recipe.ts'
 import { plantsAtHand } from '../../../core/recipe/code/plants-at-hand.ts'
 import type { Recipe } from '../../../core/recipe/code/recipe.ts'
@@ -41,10 +42,15 @@ export function planFromCode(
   if (atHand.spirits === null && atHand.spiritAbvPercent === null)
     asOptionProblem('from', () => expectSpiritsDistilled(recipe))
   const made = planRecipe(recipe, atHand, asked)
+  const plants = plantsTyped(made, recipe)
+  const words = plants.is.plants.map(({ botanical, typed: { noun } }, index) => {
+    return { noun, isFormSaid: recipe.plants[index]!.isDried || isFormAsked(botanical), unit: null }
+  })
+  const withWords = <Plant>(plant: Plant, index: number): Plant => ({ ...plant, words: words[index] })
   return {
-    wish: made.wish,
-    planned: made.plan,
-    plants: plantsTyped(made, recipe),
+    wish: { ...made.wish, plants: made.wish.plants.map(withWords) },
+    planned: { ...made.plan, plants: made.plan.plants.map(withWords) },
+    plants,
     limit: { limitId: limitId(made, recipe), isPlantSaid: of !== undefined },
     notes: codeNotes(made, recipe, { isOther: atHand.spirits !== null || atHand.spiritAbvPercent !== null, input }),
   }

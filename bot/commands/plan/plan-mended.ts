@@ -2,12 +2,13 @@ import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { KEEPS_ABV_PERCENT } from '../../../core/liquid/keeping.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
+import { sugars } from '../../../core/recipe/sweetening.ts'
 import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
 import { writeLine } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { portionText, pouredText, sugarText, written } from '../jar/amend/again-options.ts'
-import { spiritPortions, sugarOf } from '../options/input-to-portion.ts'
+import { spiritPortions, sweeteningsOf } from '../options/input-to-portion.ts'
 import type { Planned, Setting } from './plan-wish.ts'
 
 type Options = Readonly<Record<string, string>>
@@ -98,7 +99,7 @@ const asTheyAre = (spirits: readonly Portion[]): Patch => ({
 
 /** Shares of the sugar that goes in with the plants, down to none. */
 const lessSugar = ({ sugar }: Planned): readonly Patch[] => [
-  ...LESS.map((share) => ({ sugar: `${Number((sugarOf(sugar).value * share).toPrecision(2))} g` })),
+  ...LESS.map((share) => ({ sugar: `${Number((sugars(sweeteningsOf(sugar)).value * share).toPrecision(2))} g` })),
   { sugar: null },
 ]
 

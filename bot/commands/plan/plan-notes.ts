@@ -12,6 +12,7 @@ import {
   NOTED_SUGAR_G,
 } from '../../../core/recipe/plan/unusual-amounts.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
+import { isSweetened } from '../../../core/recipe/sweetening.ts'
 import type { Message } from '../../text/words.ts'
 import { note } from '../calculate/outcome-reply.ts'
 import { caffeineNotes } from './caffeine-notes.ts'
@@ -134,7 +135,7 @@ export function jarNotes(plan: Plan): readonly Note[] {
     .map(({ id }) => id)
   const hasSyrup = isSyrup(plan) || sugarG.value === 0
   const rinse = waterG.value === 0 ? null : hasSyrup ? 'syrup' : 'water'
-  const isSlow = steeping.sugarG.value > 0 && sugarState(steep.jar) !== 'dissolved'
+  const isSlow = isSweetened(steeping.sweetenings) && sugarState(steep.jar) !== 'dissolved'
   return [
     ...when(isSlow, note('plan_sugar_slow')),
     ...when(steep.plantSugarG.value >= NOTED_SUGAR_G, {
@@ -143,7 +144,7 @@ export function jarNotes(plan: Plan): readonly Note[] {
       values: { sugarG: steep.plantSugarG },
     }),
     ...sweetenNotes(plan),
-    steeping.sugarG.value > 0
+    isSweetened(steeping.sweetenings)
       ? adjustNote(steep, targets)
       : { group: 'notes', key: 'plan_measure', values: { isSyrup: hasSyrup } },
     { group: 'notes', key: 'plan_care', values: { bulky: botanicals.some(({ bulky }) => bulky) } },

@@ -4,6 +4,7 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Plan, PlanWish } from '../../../core/recipe/plan/plan.ts'
 import { withoutTrace } from '../../../core/recipe/plan/without-trace.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
+import { sugars } from '../../../core/recipe/sweetening.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { outcomeCautions, withoutKeeping } from '../calculate/outcome-reply.ts'
@@ -75,9 +76,10 @@ export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit
   const { sugarG, steeping, outcome } = plan
   const { volumeMl, abvPercent } = outcome
   const plants = plantsSaid(input, plan)
+  const jarSugarG = sugars(steeping.sweetenings)
   const allSugarG = {
-    value: sugarG.value + steeping.sugarG.value,
-    plusMinus: Math.hypot(sugarG.plusMinus, steeping.sugarG.plusMinus),
+    value: sugarG.value + jarSugarG.value,
+    plusMinus: Math.hypot(sugarG.plusMinus, jarSugarG.plusMinus),
   }
   const batch = { spirits: steeping.spirits, plants, allSugarG, volumeMl, bottles: plan.filled.bottles }
   return {

@@ -15,7 +15,7 @@ export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof p
   const laterIds = schedule === null ? [] : addedLater(plan, schedule).map(({ id }) => id)
   // What goes in later must not be put in on the first day.
   const first = plants.filter(({ id }) => id === null || !laterIds.includes(id))
-  const inJar = { spirits: steeping.spirits, plants: first, sugarG: steeping.sugarG }
+  const inJar = { spirits: steeping.spirits, plants: first, sweetenings: steeping.sweetenings }
   const { jarMl, jarAbvPercent: abvPercent, plantWaterG, infusionMl, infusionAbvPercent, keptBackMl } = steep
   const leftoverMl = { value: filled.leftoverMl, plusMinus: outcome.volumeMl.plusMinus }
   return [

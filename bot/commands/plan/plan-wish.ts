@@ -4,7 +4,7 @@ import { exactly, type Measured } from '../../../core/quantity/measured/measured
 import { abvPercent } from '../../../core/quantity/measured/precision.ts'
 import type { CalendarDay, Strength } from '../../../core/quantity/quantities.ts'
 import { heldMl } from '../../../core/recipe/plan/fill-bottles.ts'
-import type { PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
+import { type PlantsRead, wordsOf } from '../../../core/recipe/plan/find-plants.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
 import type { KeptDays } from '../../../core/recipe/plan/schedule.ts'
@@ -12,7 +12,7 @@ import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { planShape } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { spiritPortions, sugarOf } from '../options/input-to-portion.ts'
+import { spiritPortions, sweeteningsOf } from '../options/input-to-portion.ts'
 
 export type Planned = z.output<z.ZodObject<typeof planShape>>
 
@@ -66,15 +66,19 @@ export function planWish(input: WithPlants, { command, today, country, start, ke
   }
   if (toFind && input.strength === undefined) throw missing(command, 'strength', 'strength:95%')
   return {
-    plants: input.of.is.plants.map(({ botanical, massG, count }) => ({ botanical, massG, count })),
+    plants: input.of.is.plants.map((found) => {
+      const { botanical, massG, count } = found
+      return { botanical, massG, count, words: wordsOf(found) }
+    }),
     unknown: input.of.is.unknown.map(answeredFor),
     steepFor: input.days?.is ?? null,
     spirits: input.spirit === undefined ? null : spiritPortions(input.spirit.is, input.strength),
     spiritAbvPercent: input.strength === undefined ? exactly(0) : spiritStrength(input.strength.is),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
-    sugarG: sugarOf(input.sugar),
+    sweetenings: sweeteningsOf(input.sugar),
     named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
     bottles,
+    areBottlesNamed: input.bottles !== undefined,
     start,
     readyBy: readyByOf(input, { today, country }),
     kept,

@@ -11,8 +11,9 @@ export const madeOf = (jarId: string, shares: readonly Share[]): number =>
 /** Jars that somebody has begun from any of these shares, those taken back too: they were counted. */
 export const begunFrom = (ids: readonly string[], { jars }: Pick<Person, 'jars'>): number =>
   jars.filter(({ entries }) => {
-    const code = entries[0]?.typed.find(([option]) => option === 'from')?.[1]
-    return ids.some((id) => code?.endsWith(`@${id}`))
+    const [start] = entries
+    const shareId = start?.kind === 'started' ? (start.origin?.shareId ?? null) : null
+    return shareId !== null && ids.includes(shareId)
   }).length
 
 /** Tells its owner, in a number alone, that somebody else has begun one more jar from what they share. */

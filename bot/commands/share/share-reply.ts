@@ -33,7 +33,7 @@ function becomes({ story, contents }: JarView): Becomes | null {
     const { abvPercent, sugarGPerL } = contents.outcome
     return { by: 'made', abvPercent, sugarGPerL }
   }
-  const { targets } = story.started.plan
+  const { targets } = story.started
   return targets === null ? null : { by: 'plan', ...targets }
 }
 

@@ -42,7 +42,7 @@ const USUAL = [{ count: null, volumeMl: USUAL_BOTTLE_ML }] as const
 
 /** The bottles as planned, else as many of half a litre as are filled; nothing where not even one is. */
 export const bottlingPlanned = (story: Story): Filled => {
-  const { bottles } = story.started.plan
+  const { bottles } = story.started
   try {
     const filled = bottlesOfLeft(bottles.length === 0 ? USUAL : bottles, story)
     const texts = filled.map(({ count, volumeMl }) => `${count} x ${Number(volumeMl.toPrecision(4))} ml`)

@@ -68,7 +68,7 @@ const JAR_FORMS: Readonly<Record<string, JarForm>> = {
     form: (asked, text, filled) => strainingForm(asked, text.strainingForm, filled),
   },
   [SWEETEN]: {
-    trial: { kind: 'sweetened', waterG: exactly(1), sugarG: none },
+    trial: { kind: 'sweetened', waterG: exactly(1), sweetenings: [] },
     planned: sweeteningPlanned,
     form: (asked, text, filled) => sweeteningForm(asked, text.sweeteningForm, filled),
   },

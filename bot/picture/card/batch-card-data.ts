@@ -72,7 +72,7 @@ export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
     made: isEmpty
       ? null
       : { abvPercent: outcome.abvPercent, sugarGPerL: outcome.sugarGPerL, strength, shares: sharesOf(outcome.liquid) },
-    planned: story.sweetened === null ? story.started.plan.targets : null,
+    planned: story.sweetened === null ? story.started.targets : null,
     day: agenda.day,
     steepedDays: steepedDays(story),
     laterPlants: laterPlants(story),
@@ -129,6 +129,6 @@ const plannedStrain = ({ started }: Pick<Story, 'started'>, today: IsoDay): IsoD
 export function readyOf({ started, strained, readyOn }: Story, today: IsoDay): IsoDay | null {
   if (readyOn !== null || strained !== null) return readyOn
   const strain = plannedStrain({ started }, today)
-  const { restDays } = started.plan
+  const { restDays } = started.days
   return strain === null || restDays === null ? null : isoOf(dayNumber(strain) + SWEETEN_DAYS + restDays)
 }

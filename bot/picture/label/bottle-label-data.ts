@@ -10,6 +10,7 @@ import { isTooStrongNeat } from '../../../core/liquid/neat.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { KEEPS_DAYS } from '../../../core/recipe/plan/schedule.ts'
+import { isSweetened } from '../../../core/recipe/sweetening.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { isFlammable } from '../draw/flammable-mark.ts'
 
@@ -36,7 +37,7 @@ export interface BottleLabelData extends ForGuests {
 
 /** The sizes that a label is wanted for: those of the last bottling, else those planned. */
 export function bottleSizesOf({ story }: JarView): readonly number[] {
-  const bottles = story.bottled?.bottles ?? story.started.plan.bottles
+  const bottles = story.bottled?.bottles ?? story.started.bottles
   return [...new Set(bottles.map(({ volumeMl }) => volumeMl))]
 }
 
@@ -46,7 +47,7 @@ const wentIn = ({ happened }: Story) => ({
     (entry) =>
       ('waterG' in entry && entry.waterG.value > 0) || (entry.kind === 'strained' && entry.rinseWaterG.value > 0),
   ),
-  hasSugar: happened.some((entry) => 'sugarG' in entry && entry.sugarG.value > 0),
+  hasSugar: happened.some((entry) => 'sweetenings' in entry && isSweetened(entry.sweetenings)),
 })
 
 /** What a bottle will hold: before the syrup is in, what was planned; throws where nothing was. */
@@ -61,7 +62,7 @@ function becomes({
   if (story.sweetened !== null || story.bottled !== null || isWeak) {
     return { abvPercent, strength: contents.strength, ...wentIn(story) }
   }
-  const { targets } = story.started.plan
+  const { targets } = story.started
   if (targets === null) throw new ChatError('not_found', 'label_unplanned', { jar: story.name })
   const { hasWater } = wentIn(story)
   return {
@@ -74,7 +75,7 @@ function becomes({
 
 /** Of a jar that keeps and is planned to become what does not. */
 function plannedDanger({ strength }: Pick<BottleLabelData, 'strength'>, { started }: Story): DangerKind | null {
-  const { targets } = started.plan
+  const { targets } = started
   if (strength !== 'planned' || targets === null) return null
   const keeping = keepingAt(targets.abvPercent, targets.sugarGPerL)
   return keeping === 'keeps' ? null : keeping

@@ -24,7 +24,7 @@ export interface JarTagData {
 export function jarTagData({ jar, story, contents, dangers }: JarView): JarTagData {
   const { name, started } = story
   const { abvPercent } = contents.outcome
-  const { strainFrom, strainBy } = story.strained === null ? started.plan : { strainFrom: null, strainBy: null }
+  const { strainFrom, strainBy } = story.strained === null ? started.days : { strainFrom: null, strainBy: null }
   return {
     id: jar.id,
     name,

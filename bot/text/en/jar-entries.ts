@@ -12,7 +12,7 @@ import { volumeMl, water } from '../../../core/liquid/liquid.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Format } from '../format.ts'
-import { bottlesText, dayText, listed, plantInText, shortDayWords, spiritText } from './words.ts'
+import { bottlesText, dayText, listed, plantInText, shortDayWords, spiritText, sweeteningTexts } from './words.ts'
 
 /** What was done to a jar. */
 export const didWords: Readonly<Record<HappeningKind, string>> = {
@@ -52,7 +52,7 @@ export const waterText = ({ value, plusMinus }: Ingredients['waterG'], format: F
 
 /** `700 ml of 95 % vol spirit, 84 g ginger root and 300 g sugar`. */
 export function ingredientsText(
-  { plants, spirits, waterG, sugarG }: Ingredients,
+  { plants, spirits, waterG, sweetenings }: Ingredients,
   format: Format,
   typed: Typed = [],
 ): string {
@@ -61,7 +61,7 @@ export function ingredientsText(
     ...spirits.map((spirit) => spiritText(spirit, format)),
     ...(waterG.value > 0 ? [water === null ? waterText(waterG, format) : `${water} water`] : []),
     ...plants.map((plant) => plantInText(plant, format)),
-    ...(sugarG.value > 0 ? [`${sugar ?? format.mass(sugarG)} sugar`] : []),
+    ...sweeteningTexts(sweetenings, format, sugar),
   ])
 }
 

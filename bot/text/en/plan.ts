@@ -2,6 +2,7 @@ import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { FoodNote } from '../../../core/botanical/food.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { PlantLimit } from '../../commands/plan/plan-day-notes.ts'
 import type { Format } from '../format.ts'
 import { cautions } from './calculate.ts'
@@ -19,6 +20,7 @@ import {
   plantText,
   type SpiritSaid,
   spiritText,
+  sweeteningTexts,
   type UnknownSaid,
   vesselText,
 } from './words.ts'
@@ -94,7 +96,7 @@ export const planRows = {
 interface InJar {
   readonly spirits: readonly SpiritSaid[]
   readonly plants: readonly (PlantSaid | UnknownSaid)[]
-  readonly sugarG: Measured
+  readonly sweetenings: readonly Sweetening[]
 }
 
 interface Strained {
@@ -112,11 +114,11 @@ interface Expected {
 
 /** And its right. */
 export const planCells = {
-  plan_in_jar: ({ spirits, plants, sugarG }: InJar, format: Format) =>
+  plan_in_jar: ({ spirits, plants, sweetenings }: InJar, format: Format) =>
     [
       ...spirits.map((spirit) => spiritText(spirit, format)),
       ...plants.map((plant) => plantText(plant, format)),
-      ...(sugarG.value > 0 ? [`${format.mass(sugarG)} sugar`] : []),
+      ...sweeteningTexts(sweetenings, format),
     ].join(' + '),
   plan_water_first: (
     { waterMl, abvPercent }: { readonly waterMl: Measured; readonly abvPercent: number },

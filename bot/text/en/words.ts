@@ -7,6 +7,7 @@ import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { MaterialId, Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 
 /** Pieces that several sentences share. */
@@ -229,13 +230,29 @@ const laterTexts = (plants: readonly PlantIn[], format: Format): readonly string
   })
 }
 
+/** What sweetens, after its amount. */
+const SWEETENINGS: { readonly [Id in MaterialId]: string } = { white_sugar: 'sugar' }
+
+/** `500 g sugar` for each; one alone is said as it was typed, where that is known. */
+export const sweeteningTexts = (
+  sweetenings: readonly Sweetening[],
+  format: Format,
+  typed: string | null = null,
+): readonly string[] =>
+  sweetenings
+    .filter(({ massG }) => massG.value > 0)
+    .map(
+      ({ material, massG }, _, all) =>
+        `${(all.length === 1 ? typed : null) ?? format.mass(massG)} ${SWEETENINGS[material]}`,
+    )
+
 /** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */
-export const inJarText = ({ plants, spirits, waterG, sugarG }: InJar, format: Format): string => {
+export const inJarText = ({ plants, spirits, waterG, sweetenings }: InJar, format: Format): string => {
   const now = [
     ...spirits.map((spirit) => spiritText(spirit, format)),
     ...plants.filter(({ addOn }) => addOn === null).map((plant) => plantInText(plant, format)),
     ...(waterG.value > 0 ? [`${format.mass(waterG)} water`] : []),
-    ...(sugarG.value > 0 ? [`${format.mass(sugarG)} sugar`] : []),
+    ...sweeteningTexts(sweetenings, format),
   ].join(' + ')
   return [now, ...laterTexts(plants, format)].join('; ')
 }

@@ -1,19 +1,11 @@
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
+import type { Batch, BatchPlant, PutIn } from '../../recipe/batch.ts'
 import type { Portion } from '../../recipe/portion.ts'
-import type { Targets } from '../../recipe/targets.ts'
+import type { Sweetening } from '../../recipe/sweetening.ts'
 
 /** A plant as it went in. */
-export interface PlantIn {
-  /** Of the catalogue; null where the maker answers for one that is not in it. */
-  readonly id: string | null
-  /** What the maker called it; shown where there is no id. */
-  readonly name: string
-  readonly massG: Measured
-  readonly count: number | null
-  /** The day the plan puts it in, where that is not the first. */
-  readonly addOn: IsoDay | null
-}
+export type PlantIn = BatchPlant<IsoDay>
 
 /** Bottles of one size. */
 export interface BottlesOf {
@@ -21,28 +13,8 @@ export interface BottlesOf {
   readonly volumeMl: number
 }
 
-/** What a jar was started to become, as planned on its first day; null where that is not known. */
-export interface PlannedBatch {
-  readonly targets: Targets | null
-  readonly tasteFrom: IsoDay | null
-  readonly strainFrom: IsoDay | null
-  readonly strainBy: IsoDay | null
-  /** From sweetening to the first glass. */
-  readonly restDays: number | null
-  /** True where the plants are done within the day; then `steepHours` counts. */
-  readonly isHours: boolean
-  readonly steepHours: { readonly min: number; readonly max: number } | null
-  /** Null count: as many as it fills. */
-  readonly bottles: readonly { readonly count: number | null; readonly volumeMl: number }[]
-}
-
 /** What goes into a jar at once. */
-export interface Ingredients {
-  readonly plants: readonly PlantIn[]
-  readonly spirits: readonly Portion[]
-  readonly waterG: Measured
-  readonly sugarG: Measured
-}
+export type Ingredients = PutIn<IsoDay>
 
 /** A volume or mass as read on the vessel or the scale, at the temperature of the liquid. */
 export type ReadAmount = Pick<Portion, 'amount' | 'by' | 'atC'>
@@ -54,10 +26,10 @@ export interface ReadStrength {
   readonly readsProof: boolean
 }
 
-export interface Started extends Ingredients {
+/** A batch as it was begun, and as it was planned on its first day. */
+export interface Started extends Batch<IsoDay> {
   readonly kind: 'started'
   readonly name: string
-  readonly plan: PlannedBatch
 }
 
 export interface Strained {
@@ -84,7 +56,7 @@ export type Happening =
   | ({ readonly kind: 'added' } & Ingredients)
   | Strained
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null }
-  | { readonly kind: 'sweetened'; readonly waterG: Measured; readonly sugarG: Measured }
+  | { readonly kind: 'sweetened'; readonly waterG: Measured; readonly sweetenings: readonly Sweetening[] }
   | { readonly kind: 'bottled'; readonly bottles: readonly BottlesOf[] }
   | { readonly kind: 'opened' }
   | { readonly kind: 'emptied' }

@@ -2,7 +2,6 @@ import type { Botanical } from '../../botanical/botanical.ts'
 import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
 import { inForm } from '../../botanical/find/in-form.ts'
 import { type OverCeiling, overCeilings, type Weighed } from '../../botanical/limits/ceilings.ts'
-import { DomainError } from '../../domain-error.ts'
 import { mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { liquidOf } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
@@ -11,7 +10,7 @@ import type { Story } from '../state/jar-state.ts'
 import { plantsOfStart } from '../state/later-plants.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
 import { isCatalogued, type Step, stepsOf } from '../state/liquid-steps.ts'
-import { driedIn, putIn } from '../state/recipe-plants.ts'
+import { putIn } from '../state/recipe-plants.ts'
 
 /** What a jar's limits are judged by; see `overCeilings`. */
 export interface Held {
@@ -20,30 +19,14 @@ export interface Held {
   readonly finishedMl: number | null
 }
 
-type PutIn = ReturnType<typeof putIn>[number]
-
-/** Where a text cannot be read any more, nothing tells that its plants were dried but the word. */
-function driedOf(entry: PutIn): ReadonlySet<string> {
-  try {
-    return driedIn(entry)
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error
-    const isDried = entry.typed.some(
-      ([option, text]) => option === 'of' && /\b(?:dr(?:y|ied)|secc|essiccat)/i.test(text),
-    )
-    return new Set(isDried ? entry.plants.flatMap(({ id }) => id ?? []) : [])
-  }
-}
-
 /** Each plant once in each form. */
 function weighedIn(story: Story): readonly Weighed[] {
   const weighed = putIn(story).flatMap((entry) => {
-    const dried = driedOf(entry)
     const plants = entry.kind === 'started' ? plantsOfStart(story) : entry.plants
-    return plants.flatMap(({ id, massG }): readonly Weighed[] => {
+    return plants.flatMap(({ id, isDried, massG }): readonly Weighed[] => {
       if (id === null || !isCatalogued(id)) return []
       const usual = botanicalById(id)
-      return [{ botanical: dried.has(id) ? (inForm(usual, 'dried') ?? usual) : usual, massG: massG.value }]
+      return [{ botanical: isDried ? (inForm(usual, 'dried') ?? usual) : usual, massG: massG.value }]
     })
   })
   const isSame = (one: Botanical, other: Botanical): boolean =>
@@ -88,7 +71,7 @@ function wholeMl(steps: readonly Step[], strainedAt: number): number {
 function finishedMlOf(story: Story, steps: readonly Step[], strainedAt: number): number | null {
   const { started, sweetened, bottled } = story
   if (sweetened !== null || bottled !== null) return strainedAt < 0 ? null : wholeMl(steps, strainedAt)
-  const { targets } = started.plan
+  const { targets } = started
   const { liquid } = liquidAfter(valuesOf(steps.slice(0, strainedAt < 0 ? steps.length : strainedAt)))
   const isNone = targets === null || targets.abvPercent <= 0 || volumeMl(liquid) === 0
   return isNone ? null : allFinishedMl(liquid, targets)

@@ -43,7 +43,7 @@ export function withSpirit(story: Story, { spiritMl, abvPercent }: SpiritToAdd):
       },
     ],
     waterG: exactly(0),
-    sugarG: exactly(0),
+    sweetenings: [],
   }
   return { ...story, happened: [...story.happened, added] }
 }

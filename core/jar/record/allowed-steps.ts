@@ -1,4 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
+import { isSweetened } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, HappeningKind } from '../entry/entry.ts'
 import { type Of, type Stage, storyOf } from '../state/jar-state.ts'
 
@@ -42,13 +43,13 @@ export function walkOn(walk: Walk, entry: HappeningEntry): Walk {
   const next = { ...walk, happened: [...walk.happened, entry] }
   switch (entry.kind) {
     case 'started':
-      return { ...next, name: entry.name, started: entry, hasSugar: entry.sugarG.value > 0 }
+      return { ...next, name: entry.name, started: entry, hasSugar: isSweetened(entry.sweetenings) }
     case 'added':
-      return { ...next, hasSugar: walk.hasSugar || entry.sugarG.value > 0 }
+      return { ...next, hasSugar: walk.hasSugar || isSweetened(entry.sweetenings) }
     case 'strained':
       return { ...next, strained: entry }
     case 'sweetened':
-      return { ...next, sweetened: entry, hasSugar: walk.hasSugar || entry.sugarG.value > 0 }
+      return { ...next, sweetened: entry, hasSugar: walk.hasSugar || isSweetened(entry.sweetenings) }
     case 'bottled':
       return { ...next, bottled: entry }
     case 'renamed':
@@ -112,7 +113,7 @@ export function unusualIn(walk: Walk, entry: HappeningEntry): readonly UnusualKe
       say('changed_after_bottling', bottled !== null)
       break
     case 'strained': {
-      const from = started?.plan.strainFrom ?? null
+      const from = started?.days.strainFrom ?? null
       say('strained_early', from !== null && entry.day < from)
       break
     }
@@ -124,7 +125,7 @@ export function unusualIn(walk: Walk, entry: HappeningEntry): readonly UnusualKe
       say('changed_after_bottling', bottled !== null)
       break
     case 'bottled':
-      say('bottled_unsweetened', !walk.hasSugar && started?.plan.targets?.sugarGPerL !== 0)
+      say('bottled_unsweetened', !walk.hasSugar && started?.targets?.sugarGPerL !== 0)
       break
     case 'opened': {
       const readyOn = storyOf(walk.happened)?.readyOn ?? null

@@ -1,5 +1,6 @@
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
+import { joinSweetenings } from '../../recipe/sweetening.ts'
 import type { Ingredients } from '../entry/entry.ts'
 import type { Of, Story } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
@@ -33,9 +34,9 @@ export function ingredientsOf(story: Story): Ingredients {
       plants: [...all.plants, ...more.plants],
       spirits: [...all.spirits, ...more.spirits],
       waterG: sum(all.waterG, more.waterG),
-      sugarG: sum(all.sugarG, more.sugarG),
+      sweetenings: joinSweetenings([...all.sweetenings, ...more.sweetenings]),
     }),
-    { plants, spirits: started.spirits, waterG: started.waterG, sugarG: started.sugarG },
+    { plants, spirits: started.spirits, waterG: started.waterG, sweetenings: started.sweetenings },
   )
 }
 

@@ -2,6 +2,7 @@ import { abvPercent, mix, volumeMl } from '../../liquid/liquid.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { liquidOf } from '../../recipe/portion.ts'
 import { propagate } from '../../recipe/propagate.ts'
+import { sugars } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { ingredientsOf } from './batch-facts.ts'
 import type { Story } from './jar-state.ts'
@@ -28,7 +29,7 @@ const perLitre = ({ value, plusMinus }: Measured, spiritMl: number): Measured =>
 })
 
 export function batchFacts(story: Story): BatchFacts {
-  const { spirits, plants, waterG, sugarG } = ingredientsOf(story)
+  const { spirits, plants, waterG, sweetenings } = ingredientsOf(story)
   const spirit = propagate({ spirits }, (values) => {
     const poured = mix(...values.spirits.map(liquidOf))
     return { volumeMl: volumeMl(poured), abvPercent: abvPercent(poured) }
@@ -37,7 +38,7 @@ export function batchFacts(story: Story): BatchFacts {
   return {
     spirit,
     plants: plants.map(({ id, name, massG }) => ({ id, name, gPerL: perLitre(massG, spiritMl) })),
-    jarSugarGPerL: perLitre(sugarG, spiritMl),
+    jarSugarGPerL: perLitre(sugars(sweetenings), spiritMl),
     jarWaterGPerL: perLitre(waterG, spiritMl),
   }
 }

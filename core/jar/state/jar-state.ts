@@ -57,7 +57,7 @@ export const storyOf = once((entries: readonly JarEntry[]): Story | null => {
     bottled,
     ended: last(happened, 'discarded') ?? last(happened, 'emptied'),
     readyOn:
-      restsFrom === null ? null : isoDay(addDays(dayFromIso(restsFrom.day), started.plan.restDays ?? USUAL_REST_DAYS)),
+      restsFrom === null ? null : isoDay(addDays(dayFromIso(restsFrom.day), started.days.restDays ?? USUAL_REST_DAYS)),
   }
 })
 

@@ -108,7 +108,7 @@ function sinceMeasured(steps: readonly Step[]): readonly Step[] {
   const amount = { value: massG(liquid), plusMinus: value === 0 ? 0 : (massG(liquid) * plusMinus) / value }
   const composition = { abvPercent: exactly(abvPercent(liquid)), sugarGPerL: exactly(sugarGPerL(liquid)) }
   const measured: Portion = { amount, by: 'mass', atC: 20, abvAtC: null, ...composition }
-  const asIn: Step = { kind: 'in', spirits: [measured], waterG: exactly(0), sugarG: exactly(0), plants: [] }
+  const asIn: Step = { kind: 'in', spirits: [measured], waterG: exactly(0), sweetenings: [], plants: [] }
   return [asIn, ...steps.slice(at + 1)]
 }
 

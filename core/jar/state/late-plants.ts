@@ -21,12 +21,12 @@ export function movedByLatePlants(story: Story): Story {
     if (days > late.days) late = { days, since: Math.max(added.enteredMs, started.enteredMs) }
   }
   if (late.days === 0) return story
-  const { tasteFrom, strainFrom, strainBy } = started.plan
-  const plan = {
-    ...started.plan,
+  const { tasteFrom, strainFrom, strainBy } = started.days
+  const planned = {
+    ...started.days,
     tasteFrom: moved(tasteFrom, late.days),
     strainFrom: moved(strainFrom, late.days),
     strainBy: moved(strainBy, late.days),
   }
-  return { ...story, started: { ...started, plan, enteredMs: late.since } }
+  return { ...story, started: { ...started, days: planned, enteredMs: late.since } }
 }

@@ -16,6 +16,7 @@ import { volumeMlAt20 } from '../../liquid/measure/volume-at-20.ts'
 import { strengthAt20 } from '../../recipe/portion.ts'
 import type { Values } from '../../recipe/propagate.ts'
 import { type Steeping, steepLiquids } from '../../recipe/steep.ts'
+import { sweetLiquid } from '../../recipe/sweetening.ts'
 import type { ReadAmount } from '../entry/entry.ts'
 import type { Step } from './liquid-steps.ts'
 
@@ -63,7 +64,7 @@ function afterStep(state: State, step: Values<Step>): State {
     case 'in': {
       const { poured, jar, keptBackMl } = steepLiquids({ ...step, filterShare: 0 })
       const liquid = mix(state.liquid, jar)
-      const most = mix(state.bound, poured, sugar(step.sugarG), wrungOut(step))
+      const most = mix(state.bound, poured, sweetLiquid(step.sweetenings), wrungOut(step))
       const allPoured = mix(state.poured, poured)
       return {
         ...state,

@@ -64,12 +64,12 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Ste
   switch (entry.kind) {
     case 'started':
     case 'added': {
-      const { spirits, waterG, sugarG } = entry
+      const { spirits, waterG, sweetenings } = entry
       const plants = entry.kind === 'started' ? plantsAtStart(entry.plants, happened) : entry.plants
-      return { kind: 'in', spirits, waterG, sugarG, plants: plants.map(steepsAs) }
+      return { kind: 'in', spirits, waterG, sweetenings, plants: plants.map(steepsAs) }
     }
     case 'sweetened':
-      return { kind: 'in', spirits: [], waterG: entry.waterG, sugarG: entry.sugarG, plants: [] }
+      return { kind: 'in', spirits: [], waterG: entry.waterG, sweetenings: entry.sweetenings, plants: [] }
     case 'strained': {
       const { measured, strength, rinseWaterG } = entry
       return {

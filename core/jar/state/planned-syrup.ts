@@ -3,9 +3,10 @@ import { keepingAt } from '../../liquid/keeping.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../../recipe/portion.ts'
 import { type Syrup, syrup } from '../../recipe/solve/syrup.ts'
+import { sugars } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { asPortion, contentsOf } from './contents.ts'
-import type { Story } from './jar-state.ts'
+import type { Of, Story } from './jar-state.ts'
 
 interface PlannedSyrup {
   readonly infusion: Portion
@@ -18,7 +19,7 @@ export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
 
 /** The syrup that makes of a strained jar what was planned; null where nothing was, it cannot be, or it would ferment. */
 export function plannedSyrup(story: Story): PlannedSyrup | null {
-  const { targets } = story.started.plan
+  const { targets } = story.started
   if (targets === null || wouldFerment(targets)) return null
   const infusion = asPortion(contentsOf(story))
   try {
@@ -37,6 +38,15 @@ export interface SweetenedWith {
   readonly waterG: Measured
   readonly sugarG: Measured
 }
+
+/** What went in, its sweetenings by the sugars they bring. */
+export const sweetenedWith = ({
+  waterG,
+  sweetenings,
+}: Pick<Of<'sweetened'>, 'waterG' | 'sweetenings'>): SweetenedWith => ({
+  waterG,
+  sugarG: sugars(sweetenings),
+})
 
 /** An amount that differs from the planned one by more than this share of it was another syrup, or a slip. Common practice, no source. */
 export const SLIP_SHARE = 1 / 3

@@ -1,10 +1,11 @@
 import { mix, volumeMl, water } from '../../liquid/liquid.ts'
-import type { PlantsRead } from '../../recipe/plan/find-plants.ts'
+import { type PlantsRead, wordsOf } from '../../recipe/plan/find-plants.ts'
 import { answeredFor } from '../../recipe/plan/unknown-plant.ts'
 import { liquidOf } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { weighedOut } from '../../recipe/tool-precision.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
+import { isDriedForm, unknownIn } from '../entry/start-from-plan.ts'
 import type { Story } from './jar-state.ts'
 import { plantsToAdd } from './later-plants.ts'
 
@@ -20,14 +21,22 @@ export function plantsAdded({ plants, unknown }: PlantsRead, story: Story, other
   const litres = spiritMl([...putIn(story), others]) / 1000
   const waiting = plantsToAdd(story)
   return [
-    ...plants.map(({ botanical, massG, count }): PlantIn => {
+    ...plants.map((found): PlantIn => {
+      const { botanical, massG, count } = found
       const { id, names, dose } = botanical
       const planned = massG === null ? waiting.find((plant) => plant.id === id) : undefined
       if (planned !== undefined) return { ...planned, addOn: null }
-      return { id, name: names.title, massG: massG ?? weighedOut(dose.typicalGPerL * litres), count, addOn: null }
+      return {
+        id,
+        name: names.title,
+        isDried: isDriedForm(botanical),
+        massG: massG ?? weighedOut(dose.typicalGPerL * litres),
+        count,
+        isUsual: massG === null,
+        words: wordsOf(found),
+        addOn: null,
+      }
     }),
-    ...unknown
-      .map(answeredFor)
-      .map(({ name, massG }): PlantIn => ({ id: null, name, massG, count: null, addOn: null })),
+    ...unknown.map(answeredFor).map(({ name, massG }) => unknownIn(name, massG)),
   ]
 }

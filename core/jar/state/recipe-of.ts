@@ -7,6 +7,7 @@ import { plan } from '../../recipe/plan/plan.ts'
 import { nearestTargets } from '../../recipe/plan/reach-targets.ts'
 import { liquidOf } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
+import { sugarsInG, waterInG } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { contentsOf } from './contents.ts'
 import type { Story } from './jar-state.ts'
@@ -33,14 +34,15 @@ export function recipeOf(story: Story): Recipe {
   )
   if (plants.length === 0 || spirits.length === 0) throw new DomainError('unreachable', 'nothing_to_share', {})
   const steeped = untilStrained(story)
-  const sum = (of: 'waterG' | 'sugarG') => steeped.reduce((total, entry) => total + entry[of].value, 0)
+  const addedWaterG = steeped.reduce((sum, { waterG, sweetenings }) => sum + waterG.value + waterInG(sweetenings), 0)
+  const addedSugarG = steeped.reduce((sum, { sweetenings }) => sum + sugarsInG(sweetenings), 0)
   const inSpiritsG = liquids.reduce((total, liquid) => total + sugarG(liquid), 0)
   const { steep, restDays } = daysOf(story)
   const bare: Recipe = {
     plants,
     spirits,
-    waterTenthG: within(Math.round(sum('waterG') * 10), RANGES.waterTenthG),
-    sugarTenthG: within(Math.round((sum('sugarG') + inSpiritsG) * 10), RANGES.sugarTenthG),
+    waterTenthG: within(Math.round(addedWaterG * 10), RANGES.waterTenthG),
+    sugarTenthG: within(Math.round((addedSugarG + inSpiritsG) * 10), RANGES.sugarTenthG),
     targets: null,
     steep,
     restDays,
@@ -57,9 +59,9 @@ function untilStrained(story: Story) {
 /** What it became, or is to become; null where that is not known. */
 function targetsOf(story: Story): Targets | null {
   const { sweetened, bottled, started } = story
-  if (sweetened === null && bottled === null) return started.plan.targets
+  if (sweetened === null && bottled === null) return started.targets
   const { outcome, isEmpty } = contentsOf(story)
-  if (isEmpty) return started.plan.targets
+  if (isEmpty) return started.targets
   return { abvPercent: outcome.abvPercent.value, sugarGPerL: outcome.sugarGPerL.value }
 }
 
@@ -99,7 +101,7 @@ function reachable(recipe: Recipe, targets: Targets): Recipe['targets'] {
 /** As it was steeped, or is planned to be; null where hours are enough. */
 function daysOf(story: Story): Pick<Recipe, 'steep' | 'restDays'> {
   const { started, strained } = story
-  const { strainFrom, strainBy, restDays: rest, isHours } = started.plan
+  const { strainFrom, strainBy, restDays: rest, isHours } = started.days
   const days = (from: string, by: string) => {
     const [fromDays, byDays] = [daysInto(story, from), daysInto(story, by)].map((each) => within(each, RANGES.days))
     return byDays! === 0 ? null : { fromDays: fromDays!, byDays: Math.max(fromDays!, byDays!) }

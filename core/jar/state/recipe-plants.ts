@@ -1,9 +1,7 @@
-import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
 import { DomainError } from '../../domain-error.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { plantNumbers } from '../../recipe/code/plant-numbers.ts'
 import { RANGES, type RecipePlant } from '../../recipe/code/recipe.ts'
-import { readPlants } from '../../recipe/plan/find-plants.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
 import type { Of, Story } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
@@ -28,28 +26,14 @@ export function putIn({ happened, strained }: Story): readonly (PutIn & Ingredie
   return entries.map((entry) => (happened.indexOf(entry) < until ? entry : { ...entry, plants: [] }))
 }
 
-/** Of an entry's plants, those that were said to be dried where the catalogue's is fresh: only its text tells. */
-export function driedIn({ plants, typed }: PutIn): ReadonlySet<string> {
-  const of = typed.find(([option]) => option === 'of')?.[1]
-  const isOpen = plants.some(({ id }) => id !== null && plantNumbers.includes(id) && dries(id))
-  if (of === undefined || !isOpen) return new Set()
-  return new Set(
-    readPlants(of)
-      .plants.filter(({ botanical, saidState }) => saidState === 'dried' && dries(botanical.id))
-      .map(({ botanical }) => botanical.id),
-  )
-}
-
-const dries = (id: string): boolean => botanicalById(id).driedPerFresh !== null
-
 const plantsIn = (entry: PutIn, story: Story): readonly PlantIn[] =>
   entry.kind === 'added' ? entry.plants : plantsOfStart(story)
 
-function asPlant({ id, name, massG, count, addOn }: PlantIn, entry: PutIn, story: Story): RecipePlant {
+function asPlant({ id, name, massG, count, addOn, isDried }: PlantIn, entry: PutIn, story: Story): RecipePlant {
   if (id === null || !plantNumbers.includes(id)) throw new DomainError('unreachable', 'plant_unshared', { name })
   return {
     id,
-    isDried: driedIn(entry).has(id),
+    isDried,
     massMg: within(Math.floor(massG.value * 1000 + ROUNDING), RANGES.massMg),
     countTenths: count === null ? null : within(Math.round(count * 10), RANGES.countTenths),
     addOnDays: within(daysInto(story, addOn ?? entry.day), RANGES.addOnDays),

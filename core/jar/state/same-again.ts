@@ -1,4 +1,5 @@
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
+import { sugarsInG } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, ReadAmount } from '../entry/entry.ts'
 import type { Story } from './jar-state.ts'
 import type { SweetenedWith } from './planned-syrup.ts'
@@ -24,5 +25,5 @@ export const sameSweetening = (
       entry.kind === 'sweetened' &&
       entry.day === on &&
       entry.waterG.value === waterG.value &&
-      entry.sugarG.value === sugarG.value,
+      sugarsInG(entry.sweetenings) === sugarG.value,
   )

@@ -29,7 +29,7 @@ export function strainedJar(jar: KeptJar): StrainedJar {
     })
   }
   const contents = contentsOf(story)
-  return { jar, story, name, infusion: asPortion(contents), contents, targets: started.plan.targets }
+  return { jar, story, name, infusion: asPortion(contents), contents, targets: started.targets }
 }
 
 /** Throws `jar_too_weak`, with what reckons with spirit, where a jar is to become stronger than it is. */

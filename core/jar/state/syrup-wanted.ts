@@ -5,7 +5,7 @@ export const NO_WATER_PERCENT = 0.5
 
 /** Whether the plan adds water or sugar to what was strained; null where no target is known. */
 export function wantsSyrup({ started, strained }: Story): boolean | null {
-  const { targets } = started.plan
+  const { targets } = started
   if (targets === null) return null
   const strengthsPercent = started.spirits.map(({ abvPercent }) => abvPercent.value)
   const abvPercent = strained?.strength?.abvPercent.value ?? Math.max(0, ...strengthsPercent)

@@ -39,7 +39,7 @@ export const SPOKEN_ORDER: readonly DutyKind[] = [
 ]
 
 /** The last day for it, on which its jar is to be strained at the latest. */
-const lastDayOf = ({ story }: AskedOfJar): IsoDay => movedByLatePlants(story).started.plan.strainBy ?? '9999-12-31'
+const lastDayOf = ({ story }: AskedOfJar): IsoDay => movedByLatePlants(story).started.days.strainBy ?? '9999-12-31'
 
 /** What has the least time left first. */
 export const byLastDay = <Asked extends AskedOfJar>(asked: readonly Asked[]): readonly Asked[] =>

@@ -22,7 +22,7 @@ export function remindedJar({ story, duty }: Reminded) {
   const sweetening = duty.kind === 'sweeten' ? plannedSyrup(story) : null
   return {
     name: story.name,
-    fromDay: movedByLatePlants(story).started.plan.strainFrom,
+    fromDay: movedByLatePlants(story).started.days.strainFrom,
     byDay: duty.by,
     plants: duty.kind === 'add' ? plantsDue(story, duty.day).map(({ id, name }) => ({ id, name })) : [],
     syrup: sweetening === null ? null : sweetenedWith(sweetening.syrup),

@@ -15,7 +15,7 @@ export type NextShake = (day: number) => number
 
 /** Null where the jar is not to be shaken. */
 export function nextShakeOf({ started }: Story, shake: ShakeRhythm): NextShake | null {
-  if (shake === 'off' || started.plan.isHours) return null
+  if (shake === 'off' || started.days.isHours) return null
   const startDay = dayNumber(started.day)
   const young = shake === 'daily' ? 1 : 2
   return (day) => day + (day + young - startDay > YOUNG_DAYS ? WEEK_DAYS : young)

@@ -87,8 +87,8 @@ const shakeWindow = (story: Story, next: NextShake): TaskWindow => ({
 })
 
 /** The first and last hour of a jar whose plants are done within the day; null of any other. */
-function hoursOf({ atMs, zone, plan }: Of<'started'>): TaskWindow['hours'] {
-  const { isHours, steepHours } = plan
+function hoursOf({ atMs, zone, days }: Of<'started'>): TaskWindow['hours'] {
+  const { isHours, steepHours } = days
   if (!isHours || steepHours === null) return null
   const hourAt = (hours: number): Hour => {
     const ms = atMs + hours * HOUR_MS
@@ -106,11 +106,11 @@ function tasteTask({ started, happened }: Story): TaskWindow | null {
     const rhythm = { of: 'tasting', isDaily: false, answered } as const
     return first.ms === last.ms ? null : { ...base, opens: first.day, closes: last.day, byDay: null, rhythm }
   }
-  const [opens, closes] = [plannedDay(started.plan.tasteFrom), plannedDay(started.plan.strainBy)]
+  const [opens, closes] = [plannedDay(started.days.tasteFrom), plannedDay(started.days.strainBy)]
   if (opens === null) return null
   const isDaily = closes !== null && closes > opens && closes - dayNumber(started.day) <= QUICK_DAYS
   const rhythm = { of: 'tasting', isDaily, answered } as const
-  return { ...base, opens, closes: isDaily ? closes : null, byDay: started.plan.strainBy, rhythm }
+  return { ...base, opens, closes: isDaily ? closes : null, byDay: started.days.strainBy, rhythm }
 }
 
 function addTask(story: Story): TaskWindow | null {
@@ -124,8 +124,8 @@ function addTask(story: Story): TaskWindow | null {
 type StrainWindow = Pick<TaskWindow, 'opens' | 'closes'>
 
 /** When straining is planned; null where neither end is known. Where it knows only the last day, the window opens two days before. */
-export function strainWindow({ day, plan }: Of<'started'>): StrainWindow | null {
-  const [opens, closes] = [plannedDay(plan.strainFrom), plannedDay(plan.strainBy)]
+export function strainWindow({ day, days }: Of<'started'>): StrainWindow | null {
+  const [opens, closes] = [plannedDay(days.strainFrom), plannedDay(days.strainBy)]
   if (opens !== null) return { opens, closes }
   if (closes === null) return null
   return { opens: Math.min(closes, Math.max(closes - WARNED_DAYS, dayNumber(day) + 1)), closes }
@@ -136,7 +136,7 @@ function strainTask(started: Of<'started'>): TaskWindow | null {
   const window = hours === null ? strainWindow(started) : { opens: hours[0].day, closes: hours[1].day }
   if (window === null) return null
   const { opens, closes } = window
-  const isShort = started.plan.strainFrom !== null && closes !== null && closes - opens + 1 <= SHORT_DAYS
+  const isShort = started.days.strainFrom !== null && closes !== null && closes - opens + 1 <= SHORT_DAYS
   const rhythm = { of: 'straining', warnedDays: isShort ? 0 : WARNED_DAYS } as const
   return {
     kind: 'strain',
@@ -145,7 +145,7 @@ function strainTask(started: Of<'started'>): TaskWindow | null {
     closes,
     hours,
     lateAfter: closes,
-    byDay: started.plan.strainBy,
+    byDay: started.days.strainBy,
     rhythm,
   }
 }

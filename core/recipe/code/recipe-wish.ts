@@ -9,6 +9,7 @@ import type { KeptDays } from '../plan/schedule.ts'
 import { massOfCounted } from '../plan/weigh-pieces.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
+import { whiteSugar } from '../sweetening.ts'
 import { measuredOut, weighedOut } from '../tool-precision.ts'
 import type { Recipe, RecipePlant } from './recipe.ts'
 
@@ -110,7 +111,7 @@ export function recipeWish(recipe: Recipe, factor: number, spirits: readonly Por
     spirits: taken,
     spiritAbvPercent: exactly(0),
     steepAtPercent: asked.steepAtPercent ?? dilutedTo(recipe, taken, spirits !== null),
-    sugarG: weighedOut((factor * sugarTenthG) / 10),
+    sweetenings: whiteSugar(weighedOut((factor * sugarTenthG) / 10)),
     named: {
       abvPercent: named.abvPercent ?? (targets === null ? undefined : targets.abvHundredthPercent / 100),
       sugarGPerL: named.sugarGPerL ?? (targets === null ? undefined : targets.sugarTenthGPerL / 10),

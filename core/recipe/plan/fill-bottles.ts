@@ -27,7 +27,7 @@ export function fillBottles(volumeMl: number, wanted: readonly Wanted[]): Filled
 }
 
 /** What all of them hold, ml; null where a count is missing. */
-export const heldMl = (wanted: readonly Bottles[]): number | null =>
+export const heldMl = (wanted: readonly Wanted[]): number | null =>
   wanted.some(({ count }) => count === null)
     ? null
     : wanted.reduce((sum, { count, volumeMl }) => sum + count! * volumeMl, 0)

@@ -4,6 +4,7 @@ import { expectNotRefused } from '../../botanical/refuse/refusal.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { massG } from '../../quantity/measured/precision.ts'
+import type { PlantWords } from '../batch.ts'
 import { expectPlantsOnly } from './other-than-plants.ts'
 import { expectNamed, parseAmounts, type TypedPlant } from './parse-plants.ts'
 import { severalInOne } from './several-in-one.ts'
@@ -58,6 +59,13 @@ export function findPlants(text: string): readonly FoundPlant[] {
   if (first !== undefined) throw first.problem
   return plants
 }
+
+/** How its maker spoke of it, without the amount. */
+export const wordsOf = ({ saidState, typed: { amount, kind, noun } }: FoundPlant): PlantWords => ({
+  noun,
+  isFormSaid: saidState !== null,
+  unit: amount?.kind === 'count' ? (kind ?? amount.piece ?? 'each') : null,
+})
 
 function findOrLeave(typed: TypedPlant, at: number): FoundPlant | TypedUnknown {
   try {

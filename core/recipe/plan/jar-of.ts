@@ -87,7 +87,7 @@ function filled(
   const steeping = {
     spirits,
     waterG,
-    sugarG: wish.sugarG,
+    sweetenings: wish.sweetenings,
     plants: [...plants.map(({ botanical, massG }) => plantOf(botanical, massG)), ...wish.unknown.map(plantUnknown)],
   }
   return { steeping, plants }

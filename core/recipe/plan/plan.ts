@@ -3,12 +3,14 @@ import { type CeilingCheck, ceilingsUsed, checkCeilings } from '../../botanical/
 import type { Keeping } from '../../liquid/keeping.ts'
 import { abvPercent, mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
-import type { CalendarDay, Span } from '../../quantity/quantities.ts'
+import type { CalendarDay } from '../../quantity/quantities.ts'
+import type { Origin, PlantWords, SteepSpan } from '../batch.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
 import type { Outcome } from '../solve/outcome.ts'
 import { type Steep, type Steeping, steepUnjudged } from '../steep.ts'
 import type { SugarStays } from '../sugar-stays.ts'
+import { isSweetened, type Sweetening, timesSweetenings } from '../sweetening.ts'
 import { allFinishedMl, type Targets } from '../targets.ts'
 import { byTool, measuredOut } from '../tool-precision.ts'
 import { drinkKeeping, keptShortly, restedShortly } from './drink-keeping.ts'
@@ -28,6 +30,8 @@ export interface PlannedPlant {
   /** Null: the typical dose for the spirit. */
   readonly massG: Measured | null
   readonly count: number | null
+  /** How its maker spoke of it; null, or left out, where nobody typed it. */
+  readonly words?: PlantWords | null | undefined
 }
 
 export interface PlanWish {
@@ -35,16 +39,18 @@ export interface PlanWish {
   /** Plants that are not in the catalogue, for which the maker answers. */
   readonly unknown: readonly UnknownPlant[]
   /** How long the maker steeps those; null where that was not said. */
-  readonly steepFor: Span | null
+  readonly steepFor: SteepSpan | null
   /** What is at hand; null to find how much fills the bottles. */
   readonly spirits: readonly Portion[] | null
   /** Of the spirit to find. */
   readonly spiritAbvPercent: Measured
   readonly steepAtPercent: number | null
-  /** Sugar that goes in with the plants. */
-  readonly sugarG: Measured
+  /** What goes in with the plants. */
+  readonly sweetenings: readonly Sweetening[]
   readonly named: NamedTargets
-  readonly bottles: readonly Bottles[]
+  readonly bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[]
+  /** False, or left out, where nobody said which. */
+  readonly areBottlesNamed?: boolean | undefined
   readonly start: CalendarDay
   /** Of no effect where a plant is unknown. */
   readonly readyBy: CalendarDay | null
@@ -52,6 +58,8 @@ export interface PlanWish {
   readonly isPoured?: boolean | undefined
   /** The days of a batch that is made again; left out: the plants' own. */
   readonly kept?: KeptDays | undefined
+  /** Whose batch it was before; null, or left out, where it is the maker's own. */
+  readonly origin?: Origin | null | undefined
 }
 
 export interface Plan {
@@ -91,7 +99,9 @@ export const plan = (wish: PlanWish): Plan =>
       planAsIs({ ...wish, spiritAbvPercent, spirits: wish.spirits && ofStrength(wish.spirits, spiritAbvPercent) }),
     steepAt: wish.steepAtPercent === null ? null : (steepAtPercent) => planAsIs({ ...wish, steepAtPercent }),
     plants: (share) => planAsIs(withLess(wish, share)),
-    sugar: wish.sugarG.value === 0 ? null : (share) => planAsIs({ ...wish, sugarG: scaled(wish.sugarG, share) }),
+    sugar: isSweetened(wish.sweetenings)
+      ? (share) => planAsIs({ ...wish, sweetenings: timesSweetenings(wish.sweetenings, share) })
+      : null,
   })
 
 const withLess = (wish: PlanWish, share: number): PlanWish => ({

@@ -4,6 +4,7 @@ import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
 import { inputsOf, steepLiquids, steepUnjudged } from '../steep.ts'
+import type { Sweetening } from '../sweetening.ts'
 import { weighedOut } from '../tool-precision.ts'
 import type { PlannedPlant } from './plan.ts'
 import { plantOf } from './plant-of.ts'
@@ -18,8 +19,12 @@ export interface Strained {
  * plants' own sugar. It is there already, so that it is not judged whether it keeps. Refuses what the ceilings refuse, and
  * what the plants drink up.
  */
-export function strained(plants: readonly PlannedPlant[], spirits: readonly Portion[], sugarG = exactly(0)): Strained {
-  const bare = { spirits, waterG: exactly(0), sugarG, plants: [] }
+export function strained(
+  plants: readonly PlannedPlant[],
+  spirits: readonly Portion[],
+  sweetenings: readonly Sweetening[] = [],
+): Strained {
+  const bare = { spirits, waterG: exactly(0), sweetenings, plants: [] }
   const { pouredMl } = steepUnjudged(bare)
   const weighed = plants.map(({ botanical, massG }) => ({
     botanical,

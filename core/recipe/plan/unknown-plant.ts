@@ -6,10 +6,11 @@ import { describe } from '../../botanical/names/descriptors.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { massG } from '../../quantity/measured/precision.ts'
-import type { CalendarDay, Span } from '../../quantity/quantities.ts'
+import type { CalendarDay } from '../../quantity/quantities.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { addDays, addMonths } from '../../quantity/time/calendar-day.ts'
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import type { SteepSpan } from '../batch.ts'
 import type { Plant } from '../steep.ts'
 import { between } from './between.ts'
 import type { TypedPlant } from './parse-plants.ts'
@@ -108,7 +109,7 @@ export interface ToldDays {
   readonly sweetenBy: CalendarDay | null
 }
 
-export function toldDays(start: CalendarDay, steepFor: Span | null): ToldDays {
+export function toldDays(start: CalendarDay, steepFor: SteepSpan | null): ToldDays {
   if (steepFor === null) return { start, strainOn: null, sweetenBy: null }
   const { months, nominalDays } = steepFor
   const isWhole = months !== null && Number.isInteger(months)

@@ -1,14 +1,14 @@
-import { type Liquid, mix as mixed, sugar } from '../../liquid/liquid.ts'
-import type { Measured } from '../../quantity/measured/measured.ts'
+import { type Liquid, mix as mixed } from '../../liquid/liquid.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import type { Values } from '../propagate.ts'
 import { type SugarStays, sugarStays } from '../sugar-stays.ts'
+import { type Sweetening, sweetLiquid } from '../sweetening.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 
-/** Liquids and sugar put together; water is a portion without alcohol or sugar. */
-export interface Ingredients {
+/** Liquids and what sweetens them; water is a portion without alcohol or sugar. */
+export interface MixInputs {
   readonly portions: readonly Portion[]
-  readonly sugarG: Measured
+  readonly sweetenings: readonly Sweetening[]
 }
 
 export interface Mixture {
@@ -16,10 +16,11 @@ export interface Mixture {
   readonly sugarStays: SugarStays
 }
 
-const pour = ({ portions, sugarG }: Values<Ingredients>): Liquid => mixed(...portions.map(liquidOf), sugar(sugarG))
+const pour = ({ portions, sweetenings }: Values<MixInputs>): Liquid =>
+  mixed(...portions.map(liquidOf), sweetLiquid(sweetenings))
 
 /** What these amounts make. */
-export function mix(ingredients: Ingredients): Mixture {
-  const outcome = outcomeOf(ingredients, pour)
+export function mix(inputs: MixInputs): Mixture {
+  const outcome = outcomeOf(inputs, pour)
   return { outcome, sugarStays: sugarStays(outcome.liquid) }
 }

@@ -1,4 +1,5 @@
 import type { Asker } from '../../../bot/chat/command.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { type Jar, NOBODY, type Person } from '../../../store/person.ts'
 import { newAsker } from '../asker.ts'
 import { entriesOf, NOW_MS, startedAs } from '../commands-jar-views/jars.ts'
@@ -26,7 +27,12 @@ export const lemonJar = (name = 'lemon', id = 'aaaa1'): Jar => ({
       rinseWaterG: { value: 0, plusMinus: 0 },
       on: '2026-10-25',
     },
-    { kind: 'sweetened', waterG: { value: 900, plusMinus: 9 }, sugarG: { value: 600, plusMinus: 6 }, on: '2026-10-26' },
+    {
+      kind: 'sweetened',
+      waterG: { value: 900, plusMinus: 9 },
+      sweetenings: whiteSugar({ value: 600, plusMinus: 6 }),
+      on: '2026-10-26',
+    },
   ]),
   told: ['shake.2026-10-02'],
   cautioned: ['flame'],

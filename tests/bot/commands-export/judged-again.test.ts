@@ -23,7 +23,18 @@ const taken = async (edit: (sound: Sound) => void) => {
 
 const oleander = (sound: Sound): void => {
   const started = entry(sound, 0, 1)
-  started.plants = [{ id: null, name: 'oleander leaves', massG: { value: 50, plusMinus: 1 }, count: null, addOn: null }]
+  started.plants = [
+    {
+      id: null,
+      name: 'oleander leaves',
+      massG: { value: 50, plusMinus: 1 },
+      count: null,
+      isDried: false,
+      isUsual: false,
+      words: null,
+      addOn: null,
+    },
+  ]
   started.typed = [['of', '50 g oleander leaves']]
 }
 const methylated = (sound: Sound): void => {
@@ -38,6 +49,9 @@ const plants =
         name: id,
         massG: { value: massG, plusMinus: 1 },
         count: null,
+        isDried: false,
+        isUsual: false,
+        words: null,
         addOn: null,
       }
     }
@@ -166,7 +180,7 @@ describe('an imported jar with nothing wrong', () => {
 
   it('that was planned to become what ferments is warned of when it is strained', async () => {
     const { desk } = await taken((sound) => {
-      ;(entry(sound, 0, 1).plan as Json).targets = { abvPercent: 8, sugarGPerL: 100 }
+      entry(sound, 0, 1).targets = { abvPercent: 8, sugarGPerL: 100 }
     })
     const { notes, data } = await desk.jsonOf('/jar strain olea measured:900 ml')
     expect(data.syrup).toBeNull()

@@ -17,7 +17,16 @@ const taken = async (edit: (sound: Sound) => void) => {
 /** A plant of the catalogue by another name. */
 const renamed = (sound: Sound): void => {
   entry(sound, 0, 1).plants = [
-    { id: 'lemon_peel', name: 'oleander', massG: { value: 50, plusMinus: 1 }, count: null, addOn: null },
+    {
+      id: 'lemon_peel',
+      name: 'oleander',
+      massG: { value: 50, plusMinus: 1 },
+      count: null,
+      isDried: false,
+      isUsual: false,
+      words: null,
+      addOn: null,
+    },
   ]
 }
 

@@ -3,6 +3,7 @@ import { strengthOf, titleOf } from '../../../bot/commands/jar/amend/again-optio
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
+import { sugarsInG } from '../../../core/recipe/sweetening.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 import { deskWith, jarOf, NOW_MS, startedAs } from './jars.ts'
@@ -31,17 +32,17 @@ describe('/again', () => {
     // % vol is defined by volume of alcohol, so that the ratio needs no density.
     const factor = (700 * 60) / (1000 * 95)
     expect(after.name).toBe('weaker')
-    expect(after.plan.targets).toEqual({ abvPercent: 32, sugarGPerL: 220 })
+    expect(after.targets).toEqual({ abvPercent: 32, sugarGPerL: 220 })
     expect(after.plants.map(({ id }) => id)).toEqual(before.plants.map(({ id }) => id))
     after.plants.forEach(({ massG }, index) => {
       const share = massG.value / (before.plants[index]!.massG.value * factor)
       // A count is rounded to what a cook can cut.
       expect(Math.abs(share - 1)).toBeLessThan(0.025)
     })
-    expect(after.sugarG.value).toBeCloseTo(100 * factor, 1)
+    expect(sugarsInG(after.sweetenings)).toBeCloseTo(100 * factor, 1)
     expect(after.spirits).toHaveLength(1)
     expect(after.spirits[0]).toMatchObject({ amount: { value: 700 }, abvPercent: { value: 60 } })
-    expect(after.plan.bottles).toEqual([{ count: null, volumeMl: 500 }])
+    expect(after.bottles).toEqual([{ count: null, volumeMl: 500 }])
     expect(after.plants[0]!.count).toBe(4.5)
     expect(Object.fromEntries(after.typed).of).toBe('46 g lemon peel (zest) + 13 g dried ginger root')
     const text = await desk.textOf('/again lemon spirit:700 ml 60% name:weakest')
@@ -55,11 +56,11 @@ describe('/again', () => {
     const before = storyOf(first!.entries)!.started
     const after = await lastStart(desk)
     expect(after.name).toBe('lemon 2')
-    const { plants, spirits, sugarG, plan } = before
+    const { plants, spirits, sweetenings, days } = before
     expect(after.plants).toEqual(plants)
     expect(after.spirits).toEqual(spirits)
-    expect(after.sugarG).toEqual(sugarG)
-    expect(after.plan).toEqual(plan)
+    expect(after.sweetenings).toEqual(sweetenings)
+    expect(after.days).toEqual(days)
   })
 
   it('counts what was added while it steeped, and what the start was corrected to', async () => {
@@ -69,8 +70,8 @@ describe('/again', () => {
       '/jar correct mix entry:1 sugar:60 g',
       '/again mix spirit:500 ml 95%',
     )
-    const { plants, sugarG } = await lastStart(desk)
-    expect(sugarG.value).toBe(30)
+    const { plants, sweetenings } = await lastStart(desk)
+    expect(sugarsInG(sweetenings)).toBe(30)
     expect(plants.map(({ id, massG }) => [id, massG.value])).toEqual([
       ['lemon_peel', 40],
       [expect.stringContaining('ginger'), 10],
@@ -98,11 +99,11 @@ describe('/again', () => {
     expect(strengthOf(strong.spirits, strong.waterG.value)).toBeCloseTo(40, 1)
     expect(strong.plants[0]!.massG.value).toBeCloseTo((100 * 750 * 75.5) / 40_000, 6)
     expect(strong.plants[0]!.massG.value).toBeCloseTo(plan.data.botanicals[0].massG, 6)
-    expect(strong.plan.strainBy).toBe(plan.data.dates.strainBy)
+    expect(strong.days.strainBy).toBe(plan.data.dates.strainBy)
     expect(text).toContain('water first brings it to 40, in which that batch steeped')
     expect(text).toContain('14 days on the plants, like that batch')
     expect(await desk.textOf('/again lemon name:same')).toContain('14 days on the plants, like that batch')
-    expect((await lastStart(desk)).plan.strainBy).toBe(strong.plan.strainBy)
+    expect((await lastStart(desk)).days.strainBy).toBe(strong.days.strainBy)
   })
 
   it('says where there is more of a plant to the spirit than is usual', async () => {
@@ -139,9 +140,9 @@ describe('/again', () => {
       '/jar start own of:40 g jaboticaba spirit:1 l 60% unknown-ok:yes days:10 to-strength:30% to-sweetness:100 g/L',
       '/again own spirit:500 ml 60%',
     )
-    const { plants, plan } = await lastStart(desk)
+    const { plants, days } = await lastStart(desk)
     expect(plants).toMatchObject([{ id: null, name: 'jaboticaba', massG: { value: 20 } }])
-    expect(plan.strainFrom).toBe('2026-11-30')
+    expect(days.strainFrom).toBe('2026-11-30')
   })
 
   it('reads back the title of every plant of the catalogue', () => {

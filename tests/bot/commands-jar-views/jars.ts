@@ -1,13 +1,14 @@
-import type { Happening, JarEntry, PlannedBatch, Started } from '../../../core/jar/entry/entry.ts'
+import type { Happening, JarEntry, Started } from '../../../core/jar/entry/entry.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { type Jar, NOBODY, type Person } from '../../../store/person.ts'
+import { asPlanned, type Planned } from '../../core/jar/jars.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 
 /** Noon of 20 November 2026, UTC. */
 export const NOW_MS = Date.UTC(2026, 10, 20, 12)
 
-const NO_PLAN: PlannedBatch = {
+const NO_PLAN: Planned = {
   targets: null,
   tasteFrom: null,
   strainFrom: null,
@@ -21,10 +22,21 @@ const NO_PLAN: PlannedBatch = {
 type Typed = JarEntry['typed']
 
 /** A litre of 95 % with 80 g of lemon peel, planned for 30 % vol and 250 g/L. */
-export const startedAs = (name: string, more: Partial<Started> = {}, plan: Partial<PlannedBatch> = {}): Started => ({
+export const startedAs = (name: string, more: Partial<Started> = {}, plan: Partial<Planned> = {}): Started => ({
   kind: 'started',
   name,
-  plants: [{ id: 'lemon_peel', name: 'Lemon peel', massG: { value: 80, plusMinus: 1 }, count: null, addOn: null }],
+  plants: [
+    {
+      id: 'lemon_peel',
+      name: 'Lemon peel',
+      massG: { value: 80, plusMinus: 1 },
+      count: null,
+      isDried: false,
+      isUsual: false,
+      words: null,
+      addOn: null,
+    },
+  ],
   spirits: [
     {
       amount: { value: 1000, plusMinus: 20 },
@@ -36,9 +48,9 @@ export const startedAs = (name: string, more: Partial<Started> = {}, plan: Parti
     },
   ],
   waterG: exactly(0),
-  sugarG: exactly(0),
+  sweetenings: [],
   ...more,
-  plan: { ...NO_PLAN, targets: { abvPercent: 30, sugarGPerL: 250 }, ...plan },
+  ...asPlanned({ ...NO_PLAN, targets: { abvPercent: 30, sugarGPerL: 250 }, ...plan }),
 })
 
 type Told = (Happening | { kind: 'undone'; of: number } | { kind: 'corrected'; of: number; by: Happening }) & {

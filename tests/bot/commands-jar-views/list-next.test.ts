@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import type { Jar } from '../../../store/person.ts'
 import { deskWith, jarOf, startedAs } from './jars.ts'
 
@@ -30,7 +31,7 @@ it('counts nothing towards readiness once a bottle was opened', async () => {
   const jar = jarOf('aaaa1', [
     START,
     { kind: 'strained', measured: null, strength: null, rinseWaterG: START.waterG, on: '2026-12-05' },
-    { kind: 'sweetened', waterG: START.waterG, sugarG: START.waterG, on: '2026-12-06' },
+    { kind: 'sweetened', waterG: START.waterG, sweetenings: whiteSugar(START.waterG), on: '2026-12-06' },
     { kind: 'bottled', bottles: [{ count: 2, volumeMl: 500 }], on: '2026-12-07' },
     { kind: 'opened', on: '2026-12-10' },
   ])

@@ -1,6 +1,7 @@
 import stringWidth from 'string-width'
 import { describe, expect, it } from 'vitest'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { deskWith, jarOf, startedAs } from './jars.ts'
 
 interface Batch {
@@ -30,7 +31,7 @@ const batch = (id: string, name: string, told: Batch = {}) => {
     {
       kind: 'sweetened',
       waterG: { value: 1.2 * spiritMl, plusMinus: 5 },
-      sugarG: { value: sugarG, plusMinus: 3 },
+      sweetenings: whiteSugar({ value: sugarG, plusMinus: 3 }),
       on: strainedOn,
     },
     { kind: 'opened', on: '2026-03-01' },

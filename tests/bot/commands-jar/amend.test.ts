@@ -20,7 +20,7 @@ describe('/jar correct', () => {
       /^lemon, sweetened: sugar: 550 g, no longer 500 g\./,
     )
     expect(await desk.textOf('/jar correct lemon sugar:560 g')).toContain('sugar: 560 g, no longer 550 g')
-    expect((await desk.storyOf('lemon')).sweetened).toMatchObject({ sugarG: { value: 560 } })
+    expect((await desk.storyOf('lemon')).sweetened).toMatchObject({ sweetenings: [{ massG: { value: 560 } }] })
     expect((await desk.storyOf('lemon')).sweetened!.waterG.value).toBeGreaterThan(990)
     expect(await desk.textOf('/jar correct lemon measured:930 ml strength:77%')).toContain(
       'lemon, strained: measured: 930 ml, no longer 920 ml; strength: 77%, no longer 78%',
@@ -75,7 +75,7 @@ describe('/jar correct', () => {
     )
     await desk.ask('/jar correct lemon entry:1 when:29 October')
     const { started } = await desk.storyOf('lemon')
-    expect([started.day, started.plan.tasteFrom, started.plan.strainFrom, started.plan.strainBy]).toEqual([
+    expect([started.day, started.days.tasteFrom, started.days.strainFrom, started.days.strainBy]).toEqual([
       '2026-10-29',
       '2026-11-05',
       '2026-11-12',
@@ -174,7 +174,7 @@ describe('/jar undo', () => {
     const desk = await sweetened()
     await desk.ask('/jar correct lemon sugar:550 g')
     expect(await desk.textOf('/jar undo lemon')).toMatch(/^lemon: taken back: the correction\./)
-    expect((await desk.storyOf('lemon')).sweetened).toMatchObject({ sugarG: { value: 500 } })
+    expect((await desk.storyOf('lemon')).sweetened).toMatchObject({ sweetenings: [{ massG: { value: 500 } }] })
     expect(await desk.textOf('/jar undo lemon')).toMatch(/taken back: sweetened with .*500 g sugar/)
     expect(await desk.textOf('/jar undo lemon')).toMatch(/taken back: strained on 20 November 2026, 920 ml at 78 % vol/)
     expect(await desk.textOf('/jar undo lemon')).toMatch(/taken back: tasted on .*, 2 of 5: “sharp”/)

@@ -88,7 +88,7 @@ describe('a plant that the plan puts in later', () => {
 describe('/jar later', () => {
   it('says where the days for straining are over by then', async () => {
     const { ask, story } = await begun()
-    const { strainBy } = (await story()).started.plan
+    const { strainBy } = (await story()).started.days
     expect(noteOf(await ask(`/jar later mine until:${strainBy}`), 'jar_later_past')).toBeUndefined()
     const late = /^That is after the days for straining mine, the last of which is \d+ \w+ 2026\.$/
     expect(noteOf(await ask('/jar later mine until:2027-01-20'), 'jar_later_past')).toMatch(late)

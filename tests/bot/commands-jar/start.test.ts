@@ -11,8 +11,8 @@ describe('/jar start', () => {
     expect(text).toMatch(/Strain +from 15 November to 1 December 2026/)
     expect(text).not.toContain('Syrup expected')
     const { started } = await desk.storyOf('lemon')
-    expect(started.plan.targets).toEqual({ abvPercent: 30, sugarGPerL: 250 })
-    expect(started.plan.strainFrom).toBe('2026-11-15')
+    expect(started.targets).toEqual({ abvPercent: 30, sugarGPerL: 250 })
+    expect(started.days.strainFrom).toBe('2026-11-15')
     expect(started.typed).toContainEqual(['of', '10 lemons'])
   })
 
@@ -33,7 +33,7 @@ describe('/jar start', () => {
     await desk.ask(`/jar start mix ${options}`)
     const { started } = await desk.storyOf('mix')
     const dates = data.dates as Record<string, string>
-    expect([started.plan.tasteFrom, started.plan.strainFrom, started.plan.strainBy]).toEqual([
+    expect([started.days.tasteFrom, started.days.strainFrom, started.days.strainBy]).toEqual([
       dates.tasteFrom,
       dates.strainFrom,
       dates.strainBy,
@@ -42,7 +42,7 @@ describe('/jar start', () => {
     expect(started.plants.map(({ id, massG }) => [id, massG.value])).toEqual(
       botanicals.map(({ id, massG }) => [id, massG]),
     )
-    expect(started.sugarG.value).toBe(50)
+    expect(started.sweetenings).toMatchObject([{ material: 'white_sugar', massG: { value: 50 } }])
   })
 
   it('says which zone it took, on the first jar of somebody who chose none', async () => {
@@ -62,7 +62,7 @@ describe('/jar start', () => {
     const desk = jarDesk('2026-11-10')
     const { data } = await desk.ask(`${LEMON} when:1 November`)
     expect(data.day).toBe(10)
-    expect((await desk.storyOf('lemon')).started.plan.strainFrom).toBe('2026-11-15')
+    expect((await desk.storyOf('lemon')).started.days.strainFrom).toBe('2026-11-15')
     const error = await desk.refused(`/jar start other of:lemon spirit:1 l 95% when:tomorrow`)
     expect(error).toMatchObject({ code: 'bad_value', option: 'when' })
   })
@@ -85,7 +85,7 @@ describe('/jar start', () => {
     expect((await desk.refused('/jar start all of:lemon spirit:1 l 95%')).option).toBe('name')
     expect((await desk.refused('/jar start x of:jaboticaba spirit:1 l 95%')).option).toBe('of')
     await desk.ask('/jar start x of:20 g jaboticaba spirit:1 l 95% unknown-ok:yes days:10 days')
-    expect((await desk.storyOf('x')).started.plan).toMatchObject({ strainFrom: '2026-11-11', restDays: null })
+    expect((await desk.storyOf('x')).started.days).toMatchObject({ strainFrom: '2026-11-11', restDays: null })
     expect((await desk.person()).jars).toHaveLength(1)
   })
 
@@ -121,7 +121,7 @@ describe('/jar start', () => {
     expect((await desk.storyOf('a')).started.day).toBe('2027-01-03')
     const wished = LEMON.replace('lemon', 'c')
     await desk.ask(`${wished} ready-by:1/3`)
-    expect((await desk.storyOf('c')).started.plan.strainBy! < '2027-03-01').toBe(true)
+    expect((await desk.storyOf('c')).started.days.strainBy! < '2027-03-01').toBe(true)
     await desk.ask('/settings country:US')
     expect((await desk.refused(`${wished.replace(' c ', ' d ')} ready-by:1/13`)).code).toBe('unreachable')
     await desk.ask(`${line.replace(' a ', ' b ')} when:12/24`)

@@ -122,8 +122,8 @@ describe('/plan from:', () => {
       ['lemon_peel', expect.closeTo(105 * factor, 6)],
       ['ginger', expect.closeTo(20 * factor, 6)],
     ])
-    expect(started.plan.targets).toEqual({ abvPercent: 30, sugarGPerL: 250 })
-    expect(started.plan).toMatchObject({ strainFrom: '2026-12-04', strainBy: '2026-12-11' })
+    expect(started.targets).toEqual({ abvPercent: 30, sugarGPerL: 250 })
+    expect(started.days).toMatchObject({ strainFrom: '2026-12-04', strainBy: '2026-12-11' })
     expect(Object.fromEntries(started.typed)).toMatchObject({ from: code, of: expect.stringContaining('dried ginger') })
     expect(desk.faults()).toEqual([])
   })

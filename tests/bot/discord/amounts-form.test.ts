@@ -36,7 +36,7 @@ describe('sweetening', () => {
     const button = buttonsOf(message!.json).find(({ customId }) => customId?.includes('/jar sweeten'))!
     expect(button.customId).toContain(`water:${water} sugar:${sugar}`)
     await fake.submit(asked, { sugar: '600 g', water: '1.4 l' })
-    expect((await entriesOf())[2]).toMatchObject({ kind: 'sweetened', sugarG: { value: 600 } })
+    expect((await entriesOf())[2]).toMatchObject({ kind: 'sweetened', sweetenings: [{ massG: { value: 600 } }] })
   })
 
   it('asks with empty fields where nothing was planned, opens again as it was, and takes one of the two', async () => {
@@ -48,7 +48,11 @@ describe('sweetening', () => {
     const again = await fake.press(failed.message, AGAIN)
     expect(filledOf(again)).toEqual({ sugar: 'two lemons', water: '' })
     await fake.submit(again, { sugar: '50 g' })
-    expect((await entriesOf()).at(-1)).toMatchObject({ kind: 'sweetened', sugarG: { value: 50 }, waterG: { value: 0 } })
+    expect((await entriesOf()).at(-1)).toMatchObject({
+      kind: 'sweetened',
+      sweetenings: [{ massG: { value: 50 } }],
+      waterG: { value: 0 },
+    })
     const empty = await fake.submit(await fake.slash('jar sweeten', { jar: 'lemon' }), {})
     expect(empty.text).toContain('sugar:')
   })

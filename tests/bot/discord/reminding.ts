@@ -5,9 +5,10 @@ import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
 import type { Surface } from '../../../bot/reminders/delivery.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
 import { en } from '../../../bot/text/en/index.ts'
-import type { Happening, PlannedBatch } from '../../../core/jar/entry/entry.ts'
+import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Jar, Person, Settings } from '../../../store/person.ts'
+import type { Planned } from '../../core/jar/jars.ts'
 import { happened, jarOf, personWith } from '../reminders/people.ts'
 import { commands } from '../test-desk.ts'
 import { bareClient } from './fake/bare-client.ts'
@@ -52,7 +53,7 @@ export const reminding = (fake: FakeDiscord, setting: Setting = {}) => {
 }
 
 /** Started the evening before, so that it is to be shaken now: at nine. */
-export const lemonJar = (fake: FakeDiscord, name = 'lemon', plan: Partial<PlannedBatch> = {}): Jar =>
+export const lemonJar = (fake: FakeDiscord, name = 'lemon', plan: Partial<Planned> = {}): Jar =>
   jarOf({ name, startedMs: fake.clock.nowMs() - 15 * 60 * MINUTE_MS, plan, more: { plants: [] } })
 
 interface Keeper {

@@ -3,6 +3,7 @@ import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { isoOf } from '../../../core/quantity/time/day-number.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { type Jar, NOBODY } from '../../../store/person.ts'
 import { jarOf, startedAs } from '../commands-jar-views/jars.ts'
 
@@ -20,8 +21,11 @@ const give = (value: number, plusMinus: number): Measured => ({ value, plusMinus
 export const plant = (id: string | null, name: string, massG: number, count: number | null = null): PlantIn => ({
   id,
   name,
+  isDried: false,
   massG: give(massG, 1),
   count,
+  isUsual: false,
+  words: null,
   addOn: null,
 })
 
@@ -35,7 +39,7 @@ export const readyBatch = (name: string): JarView =>
           name,
           {
             plants: [plant('lemon_peel', 'Lemon peel', 100, 10), plant('ginger', 'Ginger', 30)],
-            sugarG: give(100, 1),
+            sweetenings: whiteSugar(give(100, 1)),
           },
           { strainFrom: '2026-10-15', strainBy: '2026-10-25', restDays: 30 },
         ),
@@ -47,7 +51,7 @@ export const readyBatch = (name: string): JarView =>
         strength: { abvPercent: give(77, 0.5), abvAtC: null, readsProof: false },
         rinseWaterG: exactly(0),
       },
-      { on: '2026-10-19', kind: 'sweetened', waterG: give(800, 8), sugarG: give(380, 2) },
+      { on: '2026-10-19', kind: 'sweetened', waterG: give(800, 8), sweetenings: whiteSugar(give(380, 2)) },
       { on: '2026-10-24', kind: 'bottled', bottles: [{ count: 4, volumeMl: 500 }] },
       { on: '2026-11-20', kind: 'tasted', rating: 4, note: null },
     ]),
@@ -70,7 +74,7 @@ export const steepingBatch = (name: string, plants?: readonly PlantIn[]): JarVie
 
 /** Strained after 17 days: one plant was planned 4 days before, another added the day before, more lemon on the third. */
 export const withLaterPlants = (): JarView => {
-  const none = { plants: [], spirits: [], waterG: exactly(0), sugarG: exactly(0) }
+  const none = { plants: [], spirits: [], waterG: exactly(0), sweetenings: [] }
   const coffee = { ...plant('coffee_whole', 'coffee', 30), addOn: '2026-11-14' }
   return seen(
     jarOf('later', [
@@ -114,7 +118,7 @@ export const manyJars = (names: readonly string[]): readonly JarView[] =>
                 on: dayFromToday(strainFrom + 2),
                 kind: 'sweetened' as const,
                 waterG: give(500, 5),
-                sugarG: give(300, 3),
+                sweetenings: whiteSugar(give(300, 3)),
               },
             ]
           : []),

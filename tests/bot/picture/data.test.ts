@@ -5,6 +5,7 @@ import { shelfData } from '../../../bot/picture/shelf/shelf-data.ts'
 import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { jarOf, startedAs } from '../commands-jar-views/jars.ts'
 import { plant, readyBatch, seen, steepingBatch, TODAY } from './batches.ts'
 
@@ -123,7 +124,7 @@ describe('what is printed', () => {
       jarOf('weak', [
         { on: '2026-09-01', ...startedAs('weak', {}, { restDays: 5 }) },
         { on: '2026-10-01', kind: 'strained', measured: null, strength: null, rinseWaterG: exactly(0) },
-        { on: '2026-10-02', kind: 'sweetened', waterG: exactly(4000), sugarG: exactly(200) },
+        { on: '2026-10-02', kind: 'sweetened', waterG: exactly(4000), sweetenings: whiteSugar(exactly(200)) },
       ]),
     )
     expect(weak.contents.outcome.abvPercent.value).toBeLessThan(25)

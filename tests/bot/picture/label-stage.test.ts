@@ -3,6 +3,7 @@ import { bottleLabel } from '../../../bot/picture/label/bottle-label.ts'
 import { bottleLabelData } from '../../../bot/picture/label/bottle-label-data.ts'
 import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { jarOf, startedAs } from '../commands-jar-views/jars.ts'
 import { plant, readyBatch, seen, steepingBatch } from './batches.ts'
 import { pen } from './pixels.ts'
@@ -51,7 +52,7 @@ describe('the label of a bottle', () => {
   })
 
   it('marks nothing on a liqueur, and tells water, sugar and an estimate as such', async () => {
-    const syrup = { kind: 'sweetened', waterG: exactly(1500), sugarG: exactly(500) } as const
+    const syrup = { kind: 'sweetened', waterG: exactly(1500), sweetenings: whiteSugar(exactly(500)) } as const
     const unread = { ...strained, measured: null, strength: null }
     const view = seen(
       jarOf(

@@ -152,6 +152,9 @@ describe('the alternative text', () => {
         name: `jaboticaba number ${index}`,
         massG: { value: 5, plusMinus: 1 },
         count: null,
+        isDried: false,
+        isUsual: false,
+        words: null,
         addOn: null,
       })),
     )

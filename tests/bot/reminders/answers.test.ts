@@ -1,10 +1,12 @@
 import { expect, it } from 'vitest'
 import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
 import { intend } from '../../../bot/reminders/prepare-nudge.ts'
-import type { Happening, PlannedBatch, Started } from '../../../core/jar/entry/entry.ts'
+import type { Happening, Started } from '../../../core/jar/entry/entry.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Place } from '../../../store/person.ts'
+import type { Planned } from '../../core/jar/jars.ts'
 import { testDesk } from '../test-desk.ts'
 import { at, happened, jarOf, personWith, ZONE } from './people.ts'
 
@@ -20,7 +22,7 @@ const spirit: Started['spirits'][number] = {
 
 interface Situation {
   readonly day: string
-  readonly plan?: Partial<PlannedBatch>
+  readonly plan?: Partial<Planned>
   readonly more?: Partial<Started>
   readonly past?: readonly (readonly [day: string, happening: Happening])[]
 }
@@ -31,9 +33,9 @@ const strained: Happening = {
   strength: null,
   rinseWaterG: exactly(0),
 }
-const sweetened: Happening = { kind: 'sweetened', waterG: exactly(700), sugarG: exactly(500) }
+const sweetened: Happening = { kind: 'sweetened', waterG: exactly(700), sweetenings: whiteSugar(exactly(500)) }
 const bottles = [{ count: 4, volumeMl: 500 }]
-const targets = { abvPercent: 30, sugarGPerL: 250 } as PlannedBatch['targets']
+const targets = { abvPercent: 30, sugarGPerL: 250 } as Planned['targets']
 
 const situations: readonly (readonly [kind: string, Situation])[] = [
   ['shake', { day: '2026-12-02' }],
@@ -42,7 +44,20 @@ const situations: readonly (readonly [kind: string, Situation])[] = [
     'add',
     {
       day: '2026-12-08',
-      more: { plants: [{ id: 'coffee_whole', name: 'beans', massG: exactly(30), count: null, addOn: '2026-12-08' }] },
+      more: {
+        plants: [
+          {
+            id: 'coffee_whole',
+            name: 'beans',
+            massG: exactly(30),
+            count: null,
+            isDried: false,
+            isUsual: false,
+            words: null,
+            addOn: '2026-12-08',
+          },
+        ],
+      },
     },
   ],
   ['strain', { day: '2026-12-10', plan: { strainFrom: '2026-12-10', strainBy: '2026-12-20' } }],

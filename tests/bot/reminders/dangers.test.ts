@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import type { Person } from '../../../store/person.ts'
 import { ginger, lemon, nudgedReply, walnut } from './nudged.ts'
 import { at, happened, jarOf, personWith, ZONE } from './people.ts'
@@ -10,7 +11,7 @@ const WATER: Happening = {
   plants: [],
   spirits: [],
   waterG: exactly(8000),
-  sugarG: exactly(0),
+  sweetenings: whiteSugar(exactly(0)),
 }
 
 const on = (person: Person, day: string) => nudgedReply(person, { nowMs: at(day), assumedZone: ZONE })
@@ -40,7 +41,18 @@ describe('a reminder of a jar that must not be drunk as it is', () => {
   })
 
   it('never asks to taste or drink of poison', () => {
-    const plants = [{ id: null, name: 'oleander leaves', massG: exactly(20), count: null, addOn: null }]
+    const plants = [
+      {
+        id: null,
+        name: 'oleander leaves',
+        massG: exactly(20),
+        count: null,
+        isDried: false,
+        isUsual: false,
+        words: null,
+        addOn: null,
+      },
+    ]
     const plan = { tasteFrom: '2026-12-03', strainFrom: '2026-12-10', strainBy: '2026-12-20' }
     const olea = jarOf({ name: 'olea', startedMs: at('2026-12-01', '18:00'), plan, more: { plants } })
     const reply = on(personWith([olea]), '2026-12-03')

@@ -7,8 +7,26 @@ import { NOBODY } from '../../../store/person.ts'
 import { world } from './inbox.ts'
 import { at, happened, jarOf, personWith, ZONE } from './people.ts'
 
-const clove = { id: 'clove', name: 'cloves', massG: exactly(2), count: null, addOn: null }
-const mint = { id: 'peppermint', name: 'peppermint leaves', massG: exactly(20), count: null, addOn: '2026-12-10' }
+const clove = {
+  id: 'clove',
+  name: 'cloves',
+  massG: exactly(2),
+  count: null,
+  isDried: false,
+  isUsual: false,
+  words: null,
+  addOn: null,
+}
+const mint = {
+  id: 'peppermint',
+  name: 'peppermint leaves',
+  massG: exactly(20),
+  count: null,
+  isDried: false,
+  isUsual: false,
+  words: null,
+  addOn: '2026-12-10',
+}
 
 /** Cloves from the 1st on, mint from the 10th for five days: tasted from the 12th, strained from the 15th to the 20th. */
 const winter = jarOf({
@@ -25,7 +43,7 @@ const added = (day: string, enteredMs = at(day, '12:00')) => {
     plants: [{ ...mint, addOn: null }],
     spirits: [],
     waterG: exactly(0),
-    sugarG: exactly(0),
+    sweetenings: [],
   })
   const [jar] = person.jars
   const entries = jar!.entries.map((entry) =>

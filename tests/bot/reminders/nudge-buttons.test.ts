@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Reply } from '../../../bot/chat/reply.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import type { Jar, Settings } from '../../../store/person.ts'
 import { speech } from '../test-desk.ts'
 import { ginger, lemon, nudgedReply, STARTED, walnut } from './nudged.ts'
@@ -54,7 +55,7 @@ describe('the buttons of a nudge', () => {
     const started = { targets: { abvPercent: 30, sugarGPerL: 0 }, bottles: [{ count: 2, volumeMl: 500 }] } as const
     const jar = jarOf({ name: 'ginger', startedMs: STARTED, plan: started })
     const strained = { kind: 'strained', measured: null, strength: null, rinseWaterG: exactly(0) } as const
-    const syrup = { kind: 'sweetened', waterG: exactly(700), sugarG: exactly(500) } as const
+    const syrup = { kind: 'sweetened', waterG: exactly(700), sweetenings: whiteSugar(exactly(500)) } as const
     const done = [strained, syrup].reduce(
       (person, happening) => happened(person, 'ginge', at('2026-12-10', '07:00'), happening),
       personWith([jar], { shake: 'off' }),

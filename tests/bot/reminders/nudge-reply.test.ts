@@ -72,7 +72,16 @@ describe('what a nudge says', () => {
   })
 
   it('names what is to be put in later, with its amount in the answer', () => {
-    const cinnamon = { id: 'cinnamon-cassia', name: 'cinnamon', massG: exactly(4.5), count: null, addOn: '2026-12-08' }
+    const cinnamon = {
+      id: 'cinnamon-cassia',
+      name: 'cinnamon',
+      massG: exactly(4.5),
+      count: null,
+      isDried: false,
+      isUsual: false,
+      words: null,
+      addOn: '2026-12-08',
+    }
     const more = { plants: [{ ...cinnamon, id: null, name: 'jaboticaba' }] }
     const jar = jarOf({ name: 'walnut', startedMs: STARTED, more })
     const reply = replyOf(personWith([jar], { shake: 'off' }), at('2026-12-08'))

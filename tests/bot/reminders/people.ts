@@ -1,8 +1,9 @@
-import type { Happening, JarEntry, PlannedBatch, Started } from '../../../core/jar/entry/entry.ts'
+import type { Happening, JarEntry, Started } from '../../../core/jar/entry/entry.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { type Jar, NOBODY, type Person, type Settings } from '../../../store/person.ts'
+import { asPlanned, type Planned } from '../../core/jar/jars.ts'
 
 export const ZONE = 'Europe/Rome'
 export const DAY_MS = 86_400_000
@@ -11,7 +12,7 @@ export const MINUTE_MS = 60_000
 /** An instant in the winter of the fair, in Rome (UTC+1). */
 export const at = (day: string, time = '09:00'): number => Date.parse(`${day}T${time}:00+01:00`)
 
-const PLAN: PlannedBatch = {
+const PLAN: Planned = {
   targets: null,
   tasteFrom: null,
   strainFrom: null,
@@ -22,11 +23,22 @@ const PLAN: PlannedBatch = {
   bottles: [],
 }
 
-const start = (name: string, plan: Partial<PlannedBatch>, more: Partial<Started>): Started => ({
+const start = (name: string, plan: Partial<Planned>, more: Partial<Started>): Started => ({
   kind: 'started',
   name,
-  plan: { ...PLAN, ...plan },
-  plants: [{ id: 'clove', name: 'cloves', massG: exactly(2), count: null, addOn: null }],
+  ...asPlanned({ ...PLAN, ...plan }),
+  plants: [
+    {
+      id: 'clove',
+      name: 'cloves',
+      massG: exactly(2),
+      count: null,
+      isDried: false,
+      isUsual: false,
+      words: null,
+      addOn: null,
+    },
+  ],
   spirits: [
     {
       amount: exactly(1000),
@@ -38,7 +50,7 @@ const start = (name: string, plan: Partial<PlannedBatch>, more: Partial<Started>
     },
   ],
   waterG: exactly(0),
-  sugarG: exactly(0),
+  sweetenings: [],
   ...more,
 })
 
@@ -55,7 +67,7 @@ const entry = (seq: number, atMs: number, happening: Happening): JarEntry => ({
 interface JarSketch {
   readonly name: string
   readonly startedMs: number
-  readonly plan?: Partial<PlannedBatch>
+  readonly plan?: Partial<Planned>
   readonly more?: Partial<Started>
 }
 

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { Happening, PlannedBatch, Started } from '../../../core/jar/entry/entry.ts'
+import type { Happening, Started } from '../../../core/jar/entry/entry.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
+import type { Planned } from '../../core/jar/jars.ts'
 import { world } from './inbox.ts'
 import { at, happened, jarOf, personWith } from './people.ts'
 
@@ -26,7 +28,7 @@ const strained = (ml: number | null): Happening => ({
 
 interface Past {
   readonly abvPercent?: number
-  readonly plan?: Partial<PlannedBatch>
+  readonly plan?: Partial<Planned>
   readonly past: readonly Happening[]
 }
 
@@ -71,7 +73,7 @@ describe('what has rested', () => {
   const plan = { restDays: 20 }
 
   it('is ready to drink where it can be drunk', async () => {
-    const sweetened: Happening = { kind: 'sweetened', waterG: exactly(800), sugarG: exactly(300) }
+    const sweetened: Happening = { kind: 'sweetened', waterG: exactly(800), sweetenings: whiteSugar(exactly(300)) }
     const text = await saidOn('2026-12-31', { plan, past: [strained(930), sweetened, bottled] })
     expect(text).toMatch(/^basil is ready to drink\.\n/)
   })
@@ -79,7 +81,7 @@ describe('what has rested', () => {
   it('is called too strong where it is, known or estimated', async () => {
     const neat = await saidOn('2026-12-30', { plan, past: [strained(930), bottled] })
     expect(neat).toMatch(/^basil has rested: 9\d(\.\d+)? % vol, undiluted, not to be drunk neat\.\n/)
-    const little: Happening = { kind: 'sweetened', waterG: exactly(50), sugarG: exactly(50) }
+    const little: Happening = { kind: 'sweetened', waterG: exactly(50), sweetenings: whiteSugar(exactly(50)) }
     const sweet = await saidOn('2026-12-31', { plan, past: [strained(null), little, bottled] })
     expect(sweet).toMatch(/^basil has rested: \d\d(\.\d+)? % vol, not to be drunk neat\.\n/)
   })

@@ -5,6 +5,7 @@ import { DomainError } from '../../../core/domain-error.ts'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { correct, record } from '../../../core/jar/record/record.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { added, entriesOf, META, ml, on, plant, started, strained, strength, sweetened } from '../../core/jar/jars.ts'
 import { spirit } from '../../core/recipe-plan/wishes.ts'
 
@@ -107,7 +108,7 @@ describe('what was measured wrong', () => {
   })
 
   it('says why a hydrometer does not help', () => {
-    const sweet = started({ spirits: [spirit(1000, 50)], sugarG: exactly(200) })
+    const sweet = started({ spirits: [spirit(1000, 50)], sweetenings: whiteSugar(exactly(200)) })
     expect(next([sweet], strained({ strength: strength(40) }))).toMatch(
       /^Sugar spoils a hydrometer’s reading: this holds about 1[67]\d(\.\d)? g\/L, and only up to 15 g\/L can I put the reading right\. Leave strength: out and I estimate it\.$/,
     )

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest'
-import { plannedBatch, startedFrom } from '../../../core/jar/entry/start-from-plan.ts'
+import { startedFrom } from '../../../core/jar/entry/start-from-plan.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { abvPercent, massG } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { parseSpan } from '../../../core/quantity/time/parse-span.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { spirit, wish } from '../recipe-plan/wishes.ts'
 import { entriesOf, storyFrom } from './jars.ts'
 
@@ -19,11 +20,23 @@ describe('a jar started from a plan', () => {
     expect(jar).toMatchObject({
       kind: 'started',
       name: 'lemon',
-      plants: [{ id: 'lemon_peel', name: 'Lemon peel (zest)', count: null, addOn: null }],
-      plan: { targets: planned.targets, bottles: [{ count: 4, volumeMl: 500 }], isHours: false, steepHours: null },
+      plants: [
+        {
+          id: 'lemon_peel',
+          name: 'Lemon peel (zest)',
+          count: null,
+          isDried: false,
+          isUsual: false,
+          words: null,
+          addOn: null,
+        },
+      ],
+      targets: planned.targets,
+      bottles: [{ count: 4, volumeMl: 500 }],
+      days: { isHours: false, steepHours: null },
     })
     // From 25 November: first tasted after 7 days, strained from 14 to 30, rested 30 (catalogue).
-    expect(jar.plan).toMatchObject({
+    expect(jar.days).toMatchObject({
       tasteFrom: '2026-12-02',
       strainFrom: '2026-12-09',
       strainBy: '2026-12-25',
@@ -36,7 +49,7 @@ describe('a jar started from a plan', () => {
     const story = storyFrom(
       startedFrom(planned, lemons, 'lemon'),
       { kind: 'strained', measured: null, strength: null, rinseWaterG: exactly(0) },
-      { kind: 'sweetened', waterG: planned.waterG, sugarG: planned.sugarG },
+      { kind: 'sweetened', waterG: planned.waterG, sweetenings: whiteSugar(planned.sugarG) },
     )
     const { outcome } = contentsOf(story)
     expect(outcome.abvPercent.value).toBeCloseTo(planned.targets.abvPercent, 6)
@@ -45,10 +58,10 @@ describe('a jar started from a plan', () => {
   })
 
   it('names the water that dilutes, and the sugar that goes in with the plants', () => {
-    const diluted = { ...lemons, steepAtPercent: 70, sugarG: exactly(80) }
+    const diluted = { ...lemons, steepAtPercent: 70, sweetenings: whiteSugar(exactly(80)) }
     const jar = startedFrom(plan(diluted), diluted, 'lemon')
     expect(jar.waterG.value).toBeGreaterThan(250)
-    expect(jar.sugarG.value).toBe(80)
+    expect(jar.sweetenings).toEqual(whiteSugar(exactly(80)))
     expect(abvPercent(contentsOf(storyFrom(jar)).outcome.liquid)).toBeCloseTo(abvPercent(plan(diluted).steep.jar), 9)
   })
 
@@ -64,7 +77,7 @@ describe('a jar started from a plan', () => {
   it('counts hours where the plants are done within the day', () => {
     // Black tea: 0.2 to 0.5 days.
     const tea = wish([{ id: 'tea_black' }], { spirits: [spirit(1000, 60)] })
-    const batch = plannedBatch(plan(tea), tea)
+    const batch = startedFrom(plan(tea), tea, 'tea').days
     expect(batch.isHours).toBe(true)
     expect(batch.steepHours!.min).toBeCloseTo(4.8, 9)
     expect(batch.steepHours!.max).toBeCloseTo(12, 9)
@@ -74,15 +87,29 @@ describe('a jar started from a plan', () => {
     const unknown = [{ name: 'meadow tips', at: 0, massG: exactly(40) }]
     const told = { ...wish([], { spirits: [spirit(1000, 60)] }), unknown, steepFor: parseSpan('10 days') }
     const jar = startedFrom(plan(told), told, 'meadow')
-    expect(jar.plants).toEqual([{ id: null, name: 'meadow tips', massG: exactly(40), count: null, addOn: null }])
-    expect(jar.plan).toMatchObject({
+    expect(jar.plants).toEqual([
+      {
+        id: null,
+        name: 'meadow tips',
+        massG: exactly(40),
+        count: null,
+        isDried: false,
+        isUsual: false,
+        words: null,
+        addOn: null,
+      },
+    ])
+    expect(jar.days).toMatchObject({
       tasteFrom: null,
       strainFrom: '2026-12-05',
       strainBy: '2026-12-05',
       restDays: null,
     })
     const short = { ...told, steepFor: parseSpan('6 hours') }
-    expect(plannedBatch(plan(short), short)).toMatchObject({ isHours: true, steepHours: { min: 6, max: 6 } })
+    expect(startedFrom(plan(short), short, 'short').days).toMatchObject({
+      isHours: true,
+      steepHours: { min: 6, max: 6 },
+    })
     expect(entriesOf(jar)).toHaveLength(1)
   })
 })

@@ -1,8 +1,8 @@
 import { Temporal } from 'temporal-polyfill'
-import type { Amendment, Happening, JarEntry, PlannedBatch } from '../../../core/jar/entry/entry.ts'
+import type { Amendment, Happening, JarEntry } from '../../../core/jar/entry/entry.ts'
 import { allDuties } from '../../../core/jar/tasks/duties.ts'
 import type { DutyKind, DutySettings } from '../../../core/jar/tasks/duty.ts'
-import { started } from './jars.ts'
+import { type Planned, started } from './jars.ts'
 
 export const ROME = 'Europe/Rome'
 
@@ -34,14 +34,14 @@ export const settings = (rest: Partial<DutySettings> = {}): DutySettings => ({
 })
 
 /** Peel begun on 1 November: strained from the 22nd to 6 December, 30 % vol and 200 g/L wanted. */
-export const PEEL: Partial<PlannedBatch> = {
+export const PEEL: Partial<Planned> = {
   targets: { abvPercent: 30, sugarGPerL: 200 },
   tasteFrom: '2026-11-11',
   strainFrom: '2026-11-22',
   strainBy: '2026-12-06',
 }
 
-export const peel = (plan: Partial<PlannedBatch> = {}) => started({ plan: { ...PEEL, ...plan } })
+export const peel = (plan: Partial<Planned> = {}) => started({ plan: { ...PEEL, ...plan } })
 export const SHAKEN: Happening = { kind: 'shaken' }
 export const TASTED: Happening = { kind: 'tasted', rating: 4, note: null }
 export const BOTTLED: Happening = { kind: 'bottled', bottles: [{ count: 3, volumeMl: 500 }] }

@@ -84,7 +84,7 @@ describe('at every moment of a jar', () => {
   it('a jar that is known before its last day for straining is asked about by that day', () => {
     always(([born]) => {
       const { entries, wanted } = born!
-      const { plan, enteredMs, zone } = storyOf(entries)!.started
+      const { days: plan, enteredMs, zone } = storyOf(entries)!.started
       if (plan.isHours || plan.strainBy === null || isoDay(dayAt(zone, enteredMs)) >= plan.strainBy) return
       const strains = allDuties(entries, wanted).filter(({ kind }) => kind === 'strain')
       expect(strains.some(({ day }) => day <= plan.strainBy!)).toBe(true)

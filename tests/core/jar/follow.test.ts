@@ -3,6 +3,7 @@ import type { Happening, HappeningKind } from '../../../core/jar/entry/entry.ts'
 import { expectFollows } from '../../../core/jar/record/check-sequence.ts'
 import { record } from '../../../core/jar/record/record.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
 import { added, entriesOf, META, ml, on, plant, started, strained, strength, sweetened } from './jars.ts'
@@ -102,7 +103,11 @@ describe('what is worth a word', () => {
     ['sweetening again', [...done, sweetened(0, 50)], ['sweetened_again']],
     ['sweetening from the bottle', [...done, bottled, sweetened(0, 50)], ['sweetened_again', 'changed_after_bottling']],
     ['bottling without sugar', [started(), strained(), bottled], ['bottled_unsweetened']],
-    ['bottling what was sweet in the jar', [started({ sugarG: exactly(200) }), strained(), bottled], []],
+    [
+      'bottling what was sweet in the jar',
+      [started({ sweetenings: whiteSugar(exactly(200)) }), strained(), bottled],
+      [],
+    ],
     [
       'bottling what is to be dry',
       [started({ plan: { targets: { abvPercent: 40, sugarGPerL: 0 } } }), strained(), bottled],

@@ -1,17 +1,13 @@
-import type {
-  Happening,
-  Ingredients,
-  JarEntry,
-  Moment,
-  PlannedBatch,
-  PlantIn,
-  Started,
-} from '../../../core/jar/entry/entry.ts'
+import type { Happening, Ingredients, JarEntry, Moment, PlantIn, Started } from '../../../core/jar/entry/entry.ts'
 import { record } from '../../../core/jar/record/record.ts'
 import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { addDays, isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
+
+/** What a test says of a jar's plan. */
+export type Planned = Started['days'] & Pick<Started, 'targets' | 'bottles'>
 
 export const DAY_MS = 86_400_000
 /** 1 November 2026, noon in UTC. */
@@ -24,36 +20,58 @@ export const on = (day: number, minutes = 0): Moment => ({
   zone: 'UTC',
 })
 
-const PLAN: PlannedBatch = {
+const PLAN: Planned = {
   targets: null,
+  bottles: [],
   tasteFrom: null,
   strainFrom: null,
   strainBy: null,
   restDays: 30,
   isHours: false,
   steepHours: null,
-  bottles: [],
 }
 
-const NOTHING: Ingredients = { plants: [], spirits: [], waterG: exactly(0), sugarG: exactly(0) }
+export const NOTHING_NAMED: Started['named'] = {
+  isStrengthNamed: false,
+  isSweetnessNamed: false,
+  areBottlesNamed: false,
+  isSpiritNamed: true,
+  steepAtPercent: null,
+  readyBy: null,
+  steepFor: null,
+}
+
+const NOTHING: Ingredients = { plants: [], spirits: [], waterG: exactly(0), sweetenings: [] }
 
 export const plant = (id: string | null, massG: number | Measured, rest: Partial<PlantIn> = {}): PlantIn => ({
   id,
   name: id ?? 'meadow tips',
+  isDried: false,
   massG: typeof massG === 'number' ? exactly(massG) : massG,
   count: null,
+  isUsual: false,
+  words: null,
   addOn: null,
   ...rest,
 })
 
+/** The fields of a start that say what was planned. */
+export const asPlanned = ({ targets, bottles, ...days }: Planned) => ({
+  targets,
+  bottles,
+  days,
+  named: {
+    ...NOTHING_NAMED,
+    areBottlesNamed: bottles.some(({ count, volumeMl }) => count !== null || volumeMl !== 500),
+  },
+  origin: null,
+})
+
 /** A litre of 95 % vol and 150 g of lemon peel, unless a test says otherwise. */
-export const started = ({
-  plan,
-  ...rest
-}: Partial<Omit<Started, 'plan'>> & { plan?: Partial<PlannedBatch> } = {}): Started => ({
+export const started = ({ plan, ...rest }: Partial<Started> & { plan?: Partial<Planned> } = {}): Started => ({
   kind: 'started',
   name: 'lemon',
-  plan: { ...PLAN, ...plan },
+  ...asPlanned({ ...PLAN, ...plan }),
   ...NOTHING,
   spirits: [spirit(1000, 95)],
   plants: [plant('lemon_peel', 150)],
@@ -83,7 +101,7 @@ export const strained = (rest: Partial<Extract<Happening, { kind: 'strained' }>>
 export const sweetened = (waterG: number, sugarG: number): Happening => ({
   kind: 'sweetened',
   waterG: exactly(waterG),
-  sugarG: exactly(sugarG),
+  sweetenings: whiteSugar(exactly(sugarG)),
 })
 
 export const META = { enteredMs: START_MS, typed: [], zone: 'UTC' } as const

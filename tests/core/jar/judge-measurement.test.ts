@@ -5,6 +5,7 @@ import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { refusal } from '../quantity/refusal.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
 import { entriesOf, grams, ml, plant, started, strained, strength } from './jars.ts'
@@ -91,7 +92,7 @@ describe('a hydrometer over sugar', () => {
   })
 
   it('is refused where sugar went in with the plants', () => {
-    const sweet = started({ spirits: [spirit(1000, 50)], sugarG: exactly(200) })
+    const sweet = started({ spirits: [spirit(1000, 50)], sweetenings: whiteSugar(exactly(200)) })
     expect(refusal(() => entriesOf(sweet, read))).toBe('bad_value sweet_strength')
   })
 

@@ -98,11 +98,11 @@ const dayFrom = (zone: string, ms: number, days: number) => isoDay(addDays(dayAt
 
 function birth(plan: typeof plans extends fc.Arbitrary<infer Plan> ? Plan : never, bornMs: number): Happening {
   const day = (days: number) => dayFrom(settings().zone, bornMs, days)
-  const { plan: usual } = peel()
+  const usual = peel()
   return started({
     plants: [plant('lemon_peel', 100), plant('basil', 10, { addOn: plan.addDays === null ? null : day(plan.addDays) })],
     plan: {
-      ...usual,
+      ...usual.days,
       targets: plan.isKnown ? usual.targets : null,
       tasteFrom: day(Math.min(plan.tasteDays, plan.opensDays)),
       strainFrom: plan.isKnown ? day(plan.opensDays) : null,

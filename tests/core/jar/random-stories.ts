@@ -3,6 +3,7 @@ import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { Happening, Ingredients, PlantIn, ReadAmount, ReadStrength } from '../../../core/jar/entry/entry.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { on, started } from './jars.ts'
 
 const numberIn = (min: number, max: number) => fc.double({ min, max, noNaN: true })
@@ -29,7 +30,10 @@ const plant: fc.Arbitrary<PlantIn> = fc.record({
   id: fc.oneof(fc.constant(null), fc.constantFrom('gone', ...catalogue.map(({ id }) => id))),
   name: fc.constantFrom('meadow tips', 'spruce'),
   massG: measured(800),
+  isDried: fc.boolean(),
   count: fc.constant(null),
+  isUsual: fc.boolean(),
+  words: fc.constant(null),
   addOn: fc.oneof(fc.constant(null), fc.constantFrom('2026-11-03', '2026-11-09')),
 })
 
@@ -37,7 +41,7 @@ const ingredients: fc.Arbitrary<Ingredients> = fc.record({
   plants: fc.array(plant, { maxLength: 3 }),
   spirits: fc.array(portion, { maxLength: 2 }),
   waterG: measured(1000),
-  sugarG: measured(500),
+  sweetenings: measured(500).map(whiteSugar),
 })
 
 const readAmount: fc.Arbitrary<ReadAmount> = fc.record({
@@ -71,7 +75,11 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     rinseWaterG: measured(300),
   }),
   fc.record({ kind: fc.constant('filtered' as const), measured: orNone(readAmount) }),
-  fc.record({ kind: fc.constant('sweetened' as const), waterG: measured(1000), sugarG: measured(800) }),
+  fc.record({
+    kind: fc.constant('sweetened' as const),
+    waterG: measured(1000),
+    sweetenings: measured(800).map(whiteSugar),
+  }),
   fc.constant<Happening>({ kind: 'bottled', bottles: [{ count: 3, volumeMl: 500 }] }),
   fc.constant<Happening>({ kind: 'opened' }),
   fc.constant<Happening>({ kind: 'emptied' }),

@@ -9,6 +9,7 @@ import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { decodeBatch, encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { planRecipe } from '../../../core/recipe/code/plan-recipe.ts'
 import type { Recipe } from '../../../core/recipe/code/recipe.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { refusal } from '../quantity/refusal.ts'
 import { START, spirit } from '../recipe-plan/wishes.ts'
@@ -33,7 +34,7 @@ const planOf = (recipe: Recipe) =>
     { spirits: null, spiritAbvPercent: null, plants: [] },
     {
       named: { abvPercent: undefined, sugarGPerL: undefined },
-      bottles: [{ count: null, volumeMl: 500, size: null }],
+      bottles: [{ count: null, volumeMl: 500 }],
       start: START,
       readyBy: null,
       steepAtPercent: null,
@@ -56,7 +57,7 @@ describe('the recipe of a jar', () => {
   it('has what was added, and the days it really steeped', () => {
     const story = storyOn(
       [0, begun],
-      [3, added({ plants: [plant('ginger', 20)], sugarG: { value: 40, plusMinus: 1 } })],
+      [3, added({ plants: [plant('ginger', 20)], sweetenings: whiteSugar({ value: 40, plusMinus: 1 }) })],
       [
         5,
         added({ plants: [plant('lemon_peel', 30)], spirits: [spirit(200, 40)], waterG: { value: 60, plusMinus: 1 } }),
@@ -119,9 +120,9 @@ describe('the recipe of a jar', () => {
     expect(targets!.abvHundredthPercent / 100).toBeCloseTo(plan.steep.infusionAbvPercent.value, 1)
   })
 
-  it('knows dried plants by what was typed', () => {
-    const dried = started({ plants: [plant('ginger', 20), plant('turmeric', 10)] })
-    const story = storyOn([0, dried, [['of', '20 g dried ginger + 10 g turmeric']]])
+  it('tells plants that were dried', () => {
+    const dried = started({ plants: [plant('ginger', 20, { isDried: true }), plant('turmeric', 10)] })
+    const story = storyOn([0, dried])
     expect(recipeOf(story).plants.map(({ id, isDried }) => [id, isDried])).toEqual([
       ['ginger', true],
       ['turmeric', false],

@@ -8,6 +8,7 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { decodeBatch, encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { planRecipe } from '../../../core/recipe/code/plan-recipe.ts'
 import { type Plan, type PlanWish, plan } from '../../../core/recipe/plan/plan.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { spirit, wish } from '../recipe-plan/wishes.ts'
 import { on, storyFrom } from './jars.ts'
@@ -79,7 +80,13 @@ it('so does any batch of the catalogue', () => {
       const plants = ids.map((id) => ({ id }))
       const bottles = [{ count: null, volumeMl: 500, size: null }]
       const poured = spirits.map(([ml, percent]) => spirit(ml, percent))
-      const wished = wish(plants, { spirits: poured, steepAtPercent, sugarG: exactly(sugarG), bottles, start })
+      const wished = wish(plants, {
+        spirits: poured,
+        steepAtPercent,
+        sweetenings: whiteSugar(exactly(sugarG)),
+        bottles,
+        start,
+      })
       if (!isPlanned(wished)) return
       expectAlike(bothOf(wished))
       made++

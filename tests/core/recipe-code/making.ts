@@ -9,7 +9,7 @@ import { START } from '../recipe-plan/wishes.ts'
 
 const ASKED: Asked = {
   named: { abvPercent: undefined, sugarGPerL: undefined },
-  bottles: [{ count: null, volumeMl: 500, size: null }],
+  bottles: [{ count: null, volumeMl: 500 }],
   start: START,
   readyBy: null,
   steepAtPercent: null,

@@ -7,6 +7,7 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
 import { syrupFor } from '../../../core/recipe/solve/syrup-for.ts'
 import { steep } from '../../../core/recipe/steep.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { spirit, wish } from './wishes.ts'
 
@@ -35,9 +36,9 @@ describe('laws', () => {
       }),
       {
         spirits: [spirit(ml, percent)],
-        sugarG: exactly(withSugarG),
+        sweetenings: whiteSugar(exactly(withSugarG)),
         named: named(toAbvPercent, toSugarGPerL),
-        bottles: [{ count: null, volumeMl: 500, size: null }],
+        bottles: [{ count: null, volumeMl: 500 }],
       },
     )
   /** Null where the wish is refused for a reason that a maker can mend; a fault of ours is thrown. */
@@ -98,7 +99,7 @@ describe('laws', () => {
       fc.property(back, ({ ids, percent, count }) => {
         const of = wish(
           ids.map((each) => ({ id: each })),
-          { spiritAbvPercent: exactly(percent), bottles: [{ count, volumeMl: 500, size: null }] },
+          { spiritAbvPercent: exactly(percent), bottles: [{ count, volumeMl: 500 }] },
         )
         const made = attempt(of)
         if (made === null) return

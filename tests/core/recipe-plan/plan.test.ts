@@ -4,6 +4,7 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
 import { strained } from '../../../core/recipe/plan/strained.ts'
 import { steep } from '../../../core/recipe/steep.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 import { spirit, wish } from './wishes.ts'
 
@@ -92,7 +93,7 @@ describe('from spirit or from bottles', () => {
     const made = plan(
       wish([{ id: 'green_walnut', massG: 800 }], {
         spirits: [spirit(1000, 95)],
-        sugarG: exactly(800),
+        sweetenings: whiteSugar(exactly(800)),
         named: named(25),
       }),
     )

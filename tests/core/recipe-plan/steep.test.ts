@@ -7,6 +7,7 @@ import { plantOf } from '../../../core/recipe/plan/plant-of.ts'
 import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { inputsOf, jarMlFor, type Plant, type Steeping, steep, steepLiquids } from '../../../core/recipe/steep.ts'
+import { sugarsInG, whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 import { spirit } from './wishes.ts'
@@ -14,7 +15,7 @@ import { spirit } from './wishes.ts'
 const steepOf = (plants: readonly Plant[], ml: number, percent: number, sugarG = 0): Steeping => ({
   spirits: [spirit(ml, percent)],
   waterG: exactly(0),
-  sugarG: exactly(sugarG),
+  sweetenings: whiteSugar(exactly(sugarG)),
   plants,
 })
 
@@ -107,7 +108,7 @@ describe('laws', () => {
       fc.property(anySteep, (given) => {
         const steeping = build(given)
         const made = liquids(steeping)
-        const brought = made.plantWaterG + made.plantSugarG + steeping.sugarG.value
+        const brought = made.plantWaterG + made.plantSugarG + sugarsInG(steeping.sweetenings)
         const poured = massG(liquidOf(valuesOf(steeping.spirits[0]!)))
         expect(massG(made.jar) / (poured + brought)).toBeCloseTo(1, 12)
         const density = massG(made.jar) / made.jarLiquidMl

@@ -6,6 +6,7 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { type PlanWish, plan } from '../../../core/recipe/plan/plan.ts'
 import { strained } from '../../../core/recipe/plan/strained.ts'
 import { ofStrength, onLabel } from '../../../core/recipe/plan/weak-steep-advice.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { made } from '../recipe-code/making.ts'
 import { LEMON, usualRecipe } from '../recipe-code/recipes.ts'
@@ -87,7 +88,7 @@ describe('what would do instead of a steep that is too weak', () => {
       spirits: of.isToFind ? null : spirits,
       spiritAbvPercent: exactly(of.spirits[0]!.percent),
       steepAtPercent: of.steepAtPercent ?? null,
-      sugarG: exactly(of.sugarG),
+      sweetenings: whiteSugar(exactly(of.sugarG)),
       named: { abvPercent: of.toAbvPercent, sugarGPerL: of.toSugarGPerL },
     })
   }

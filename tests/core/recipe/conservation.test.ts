@@ -9,6 +9,7 @@ import { dilute } from '../../../core/recipe/solve/dilute.ts'
 import { mix } from '../../../core/recipe/solve/mix.ts'
 import type { Outcome } from '../../../core/recipe/solve/outcome.ts'
 import { syrup } from '../../../core/recipe/solve/syrup.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { anyReading, infusionAndTargets, plainReading, portion, relative, share, waterPortion } from './kitchens.ts'
 
@@ -32,9 +33,9 @@ test('mix keeps every gram, and the order of the portions does not matter', () =
   fc.assert(
     fc.property(some, share(0.1, 15), (portions, gPer) => {
       const sugar = exactly((gPer * massOf(portions)) / 1000)
-      const { outcome } = mix({ portions, sugarG: sugar })
+      const { outcome } = mix({ portions, sweetenings: whiteSugar(sugar) })
       expectKept(outcome, massOf(portions) + sugar.value)
-      const turned = mix({ portions: [...portions].reverse(), sugarG: sugar }).outcome
+      const turned = mix({ portions: [...portions].reverse(), sweetenings: whiteSugar(sugar) }).outcome
       for (const [name, one] of Object.entries(outcome)) {
         if (name === 'liquid') continue
         const other = turned[name as Exclude<keyof Outcome, 'liquid'>]
@@ -49,13 +50,13 @@ test('mix keeps every gram, and the order of the portions does not matter', () =
 test('a blend of blends is the blend of all', () => {
   fc.assert(
     fc.property(anyReading, anyReading, anyReading, (a, b, c) => {
-      const first = mix({ portions: [a, b], sugarG: exactly(0) }).outcome
+      const first = mix({ portions: [a, b], sweetenings: whiteSugar(exactly(0)) }).outcome
       const { value: abvPercent } = first.abvPercent
       const again = portion(first.volumeMl.value, abvPercent, first.sugarGPerL.value)
       const [stepwise, atOnce] = [
         [again, c],
         [a, b, c],
-      ].map((portions) => mix({ portions, sugarG: exactly(0) }).outcome.liquid) as [
+      ].map((portions) => mix({ portions, sweetenings: whiteSugar(exactly(0)) }).outcome.liquid) as [
         Outcome['liquid'],
         Outcome['liquid'],
       ]
@@ -85,7 +86,7 @@ test('dilute keeps every gram and all of the ethanol', () => {
   const spirits = fc.array(plainReading, { minLength: 1, maxLength: 3 })
   fc.assert(
     fc.property(spirits, share(0.1, 0.999), (portions, down) => {
-      const { outcome: before } = mix({ portions, sugarG: exactly(0) })
+      const { outcome: before } = mix({ portions, sweetenings: whiteSugar(exactly(0)) })
       const { outcome, waterG: added } = dilute(portions, before.abvPercent.value * down)
       expectKept(outcome, massOf(portions) + added.value)
       expect(relative(ethanolG(outcome.liquid), ethanolG(before.liquid))).toBeLessThan(1e-9)

@@ -7,6 +7,7 @@ import { mix } from '../../../core/recipe/solve/mix.ts'
 import type { Outcome } from '../../../core/recipe/solve/outcome.ts'
 import { syrup } from '../../../core/recipe/solve/syrup.ts'
 import type { SyrupWish } from '../../../core/recipe/solve/syrup-for.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { portion, waterPortion } from './kitchens.ts'
 
@@ -63,7 +64,10 @@ const mixed = (random: () => number) => {
   const spirit = reading(random, [37, 97], 0.3)
   const waterMl = measuredOut(spirit.volumeMl.value * within(random, 0.5, 1.5))
   const sugarG = weighedOut(spirit.volumeMl.value * within(random, 0, 0.4))
-  const { outcome } = mix({ portions: [portionOf(spirit), waterPortion(waterMl, 'volume')], sugarG })
+  const { outcome } = mix({
+    portions: [portionOf(spirit), waterPortion(waterMl, 'volume')],
+    sweetenings: whiteSugar(sugarG),
+  })
   const inputs = { spirit, waterMl, sugarG }
   const make = (is: Values<typeof inputs>) => pour(full(is.spirit), jug(is.waterMl), sugar(is.sugarG))
   return { outcome, inputs, make }
@@ -88,7 +92,7 @@ const diluted = (random: () => number) => {
 
 const blended = (random: () => number) => {
   const inputs = [0, 1, 2].map(() => reading(random, [5, 50], 0.5, 200))
-  const { outcome } = mix({ portions: inputs.map(portionOf), sugarG: { value: 0, plusMinus: 0 } })
+  const { outcome } = mix({ portions: inputs.map(portionOf), sweetenings: whiteSugar({ value: 0, plusMinus: 0 }) })
   return { outcome, inputs, make: (is: Values<typeof inputs>) => pour(...is.map(full)) }
 }
 

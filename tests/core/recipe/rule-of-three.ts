@@ -1,6 +1,7 @@
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { mix } from '../../../core/recipe/solve/mix.ts'
 import { syrup } from '../../../core/recipe/solve/syrup.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { portion, poured, waterPortion } from './kitchens.ts'
 
 export interface Wish {
@@ -32,7 +33,7 @@ export const ruleCompared = (wish: Wish, sugarMlPerG: number) => {
   const rule = ruleOfThree(wish, sugarMlPerG)
   const infusion = portion(wish.infusionMl, wish.abvPercent)
   const portions = [infusion, waterPortion(exactly(rule.waterMl), 'volume')]
-  const { outcome } = mix({ portions, sugarG: exactly(rule.sugarG) })
+  const { outcome } = mix({ portions, sweetenings: whiteSugar(exactly(rule.sugarG)) })
   const { toAbvPercent, toSugarGPerL } = wish
   const right = syrup(infusion, { by: 'strength_and_sweetness', abvPercent: toAbvPercent, sugarGPerL: toSugarGPerL })
   const wanted = poured(right.outcome.volumeMl).value

@@ -6,6 +6,7 @@ import { dilute } from '../../../core/recipe/solve/dilute.ts'
 import { mix } from '../../../core/recipe/solve/mix.ts'
 import { type Syrup, syrup } from '../../../core/recipe/solve/syrup.ts'
 import type { SyrupWish } from '../../../core/recipe/solve/syrup-for.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import {
   infusionAndTargets,
@@ -24,7 +25,7 @@ const parameters = { seed: SEED, numRuns: runs(200, 10_000) }
 
 /** What an infusion, water by volume and sugar make. */
 const made = (of: ReturnType<typeof portion>, { waterMl, sugarG }: Pick<Syrup, 'waterMl' | 'sugarG'>) =>
-  mix({ portions: [of, waterPortion(poured(waterMl), 'volume')], sugarG: poured(sugarG) }).outcome
+  mix({ portions: [of, waterPortion(poured(waterMl), 'volume')], sweetenings: whiteSugar(poured(sugarG)) }).outcome
 
 const near = (value: number, target: number) => expect(relative(value, target)).toBeLessThan(1e-6)
 
@@ -72,10 +73,13 @@ describe('fed back through mix, a solve returns its targets to 1e-6', () => {
     const spirits = fc.array(plainReading, { minLength: 1, maxLength: 3 })
     fc.assert(
       fc.property(spirits, share(0.05, 0.999), (portions, down) => {
-        const before = mix({ portions, sugarG: exactly(0) }).outcome.abvPercent.value
+        const before = mix({ portions, sweetenings: whiteSugar(exactly(0)) }).outcome.abvPercent.value
         const { waterMl } = dilute(portions, before * down)
         const water = waterPortion(poured(waterMl), 'volume')
-        near(mix({ portions: [...portions, water], sugarG: exactly(0) }).outcome.abvPercent.value, before * down)
+        near(
+          mix({ portions: [...portions, water], sweetenings: whiteSugar(exactly(0)) }).outcome.abvPercent.value,
+          before * down,
+        )
       }),
       parameters,
     )
@@ -100,7 +104,7 @@ describe('fed back through mix, a solve returns its targets to 1e-6', () => {
           { ...portion(1, spirit), amount: poured(spiritMl) },
           waterPortion(poured(waterMl), 'volume'),
         ]
-        const { outcome } = mix({ portions, sugarG: poured(sugarG) })
+        const { outcome } = mix({ portions, sweetenings: whiteSugar(poured(sugarG)) })
         near(outcome.abvPercent.value, to)
         expect(Math.abs(outcome.sugarGPerL.value - targets.sugarGPerL)).toBeLessThan(1e-6 * (1 + targets.sugarGPerL))
         for (const amount of [spiritMl, waterMl, sugarG]) expect(amount.value).toBeGreaterThanOrEqual(0)

@@ -10,6 +10,7 @@ import { usProofFromAbvPercent } from '../../../../core/liquid/proof.ts'
 import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
 import { liquidOf, type Portion } from '../../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../../core/recipe/propagate.ts'
+import { sugars } from '../../../../core/recipe/sweetening.ts'
 import { weighedG } from '../../../../core/recipe/tool-precision.ts'
 
 type Options = Readonly<Record<string, string>>
@@ -128,13 +129,13 @@ function dilutedTo({ started }: Story, spirits: readonly Portion[]): Options {
   return strengthOf(spirits, 0) <= steeped ? {} : { 'steep-at': `${written(steeped)}%` }
 }
 
-const targetsOf = ({ plan: { targets } }: Story['started']): Options =>
+const targetsOf = ({ targets }: Story['started']): Options =>
   targets === null
     ? {}
     : { 'to-strength': `${written(targets.abvPercent)}%`, 'to-sweetness': `${written(targets.sugarGPerL)} g/L` }
 
 /** The bottles that were planned; with other spirit only their size, as many as it fills. */
-export function bottlesAgain({ plan: { bottles } }: Story['started'], isOther: boolean): Options {
+export function bottlesAgain({ bottles }: Story['started'], isOther: boolean): Options {
   const texts = bottles.map(({ count, volumeMl }) => `${count === null ? '' : `${count} x `}${written(volumeMl)} ml`)
   const [first] = bottles
   if (first === undefined) return {}
@@ -152,8 +153,9 @@ export interface OtherSpirit {
  */
 export function againOptions(story: Story, entries: readonly JarEntry[], other: OtherSpirit | null): Options {
   const before = standingOptions(story, entries)
-  const { plants, spirits, sugarG } = ingredientsOf(story)
+  const { plants, spirits, sweetenings } = ingredientsOf(story)
   const factor = factorOf(story, other)
+  const sugarG = sugars(sweetenings)
   const read = readAgain(before.of)
   return {
     of: together(plants)

@@ -109,7 +109,7 @@ export const againCommand = defineCommand({
       factor: factorOf(story, other),
       isOther: other !== null,
       line: writeLine('jar undo', options.name),
-      targets: started.plan.targets,
+      targets: started.targets,
     }
     const asBefore: Message<'notes'> = { group: 'notes', key: 'again_as', values }
     return { ...reply, notes: [asBefore, ...reply.notes] }

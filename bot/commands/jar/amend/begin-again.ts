@@ -32,11 +32,11 @@ function startOf(options: Readonly<Record<string, string>>, on: string, context:
  * hour counts, which no line can say.
  */
 export function beginAgainActions(started: Of<'started'>, context: Context): readonly Action[] {
-  const { name, plan, plants, spirits, waterG, sugarG, typed, day } = started
-  if (plan.isHours) return []
+  const { seq: _, enteredMs: _e, attempt: _i, atMs: _a, zone: _z, typed, day, ...before } = started
+  const { name } = before
+  if (before.days.isHours) return []
   const options = [...typed.filter(([option]) => option !== 'name' && option !== 'when'), ['when', day] as const]
   const made = startOf({ name, ...Object.fromEntries(options) }, day, context)
-  const before = { kind: 'started', name, plan, plants, spirits, waterG, sugarG }
   if (canonical(made) !== canonical(before)) return []
   const label = { group: 'actions', key: 'jar_begin_again', values: undefined } as const
   return [{ label, line: writeLine('jar start', name, options) }]

@@ -60,14 +60,13 @@ const keyOf = ({ id, name }: PlantIn): string => id ?? nameKey(name)
 /** The days and, where they were not named anew, the amounts of a recipe's plants, of which a plan from them knows nothing. */
 function asInRecipe(made: Started, { started }: Story, isOther: boolean): Started {
   const { waterG } = started
-  const { targets, bottles } = made.plan
   const isSame =
     made.plants.length === started.plants.length &&
     made.plants.every((plant) => started.plants.some((each) => keyOf(each) === keyOf(plant)))
   if (!isSame) return { ...made, waterG }
   const addOn = (plant: PlantIn) => started.plants.find((each) => keyOf(each) === keyOf(plant))!.addOn
   const plants = isOther ? made.plants.map((plant) => ({ ...plant, addOn: addOn(plant) })) : started.plants
-  return { ...made, waterG, plants, plan: { ...started.plan, targets, bottles } }
+  return { ...made, waterG, plants, days: started.days }
 }
 
 /** A start planned anew with what was typed then and what is right; its day and its name stay. */

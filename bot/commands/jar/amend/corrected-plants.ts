@@ -15,8 +15,8 @@ export function correctedPlants(before: Happening, right: Happening, isStrained:
 
 function movedNotes(before: Happening, right: Happening): readonly Message<'notes'>[] {
   if (before.kind !== 'started' || right.kind !== 'started') return []
-  const { strainFrom, strainBy } = right.plan
-  if (strainFrom === before.plan.strainFrom && strainBy === before.plan.strainBy) return []
+  const { strainFrom, strainBy } = right.days
+  if (strainFrom === before.days.strainFrom && strainBy === before.days.strainBy) return []
   const days = strainFrom === null || strainBy === null ? null : { from: strainFrom, by: strainBy }
   return [{ group: 'notes', key: 'jar_strain_moved', values: { days } }]
 }

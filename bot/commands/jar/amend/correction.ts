@@ -11,9 +11,10 @@ import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import type { Mass, Volume } from '../../../../core/quantity/quantities.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import { isSweetened } from '../../../../core/recipe/sweetening.ts'
 import { asOptionProblem, type Given } from '../../../calls/option.ts'
 import type { Context } from '../../../chat/command.ts'
-import { amountOf, strengthRead, sugarOf, waterG } from '../../options/input-to-portion.ts'
+import { amountOf, strengthRead, sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
 import { strengthText } from './again-options.ts'
 import { addedAnew, type PutInFixes, startedAnew } from './correct-put-in.ts'
 
@@ -40,9 +41,9 @@ const OPTIONS: { readonly [Kind in HappeningKind]?: readonly (keyof Fixes)[] } =
 }
 
 /** Whether some of it went in then. */
-function wentIn({ plants, spirits, waterG, sugarG }: Ingredients, option: string): boolean {
+function wentIn({ plants, spirits, waterG, sweetenings }: Ingredients, option: string): boolean {
   if (option === 'of') return plants.length > 0
-  return option === 'water' ? waterG.value > 0 : option === 'sugar' ? sugarG.value > 0 : spirits.length > 0
+  return option === 'water' ? waterG.value > 0 : option === 'sugar' ? isSweetened(sweetenings) : spirits.length > 0
 }
 
 /** Of what went into the jar only an entry that says it, and the start after all others. */
@@ -115,10 +116,14 @@ export function fixed(
         : { ...happening, bottles: asOptionProblem('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
     case 'started':
       if (isPutIn(fixes)) return startedAnew(story, entries, fixes, context)
-      return { ...happening, ...(sugar && { sugarG: sugarOf(sugar) }) }
+      return { ...happening, ...(sugar && { sweetenings: sweeteningsOf(sugar) }) }
     case 'added':
     case 'sweetened': {
-      const right = { ...happening, ...(water && { waterG: waterG(water) }), ...(sugar && { sugarG: sugarOf(sugar) }) }
+      const right = {
+        ...happening,
+        ...(water && { waterG: waterG(water) }),
+        ...(sugar && { sweetenings: sweeteningsOf(sugar) }),
+      }
       return right.kind === 'added' ? addedAnew(right, entry.seq, story, fixes) : right
     }
     default:
@@ -131,15 +136,15 @@ const shifted = (day: IsoDay | null, days: number): IsoDay | null =>
 
 /** A start moved to another day takes the days that were planned from it along. */
 export function startedOn(started: Extract<Happening, { kind: 'started' }>, days: number): Happening {
-  const { plan, plants } = started
+  const { days: planned, plants } = started
   return {
     ...started,
     plants: plants.map((plant) => ({ ...plant, addOn: shifted(plant.addOn, days) })),
-    plan: {
-      ...plan,
-      tasteFrom: shifted(plan.tasteFrom, days),
-      strainFrom: shifted(plan.strainFrom, days),
-      strainBy: shifted(plan.strainBy, days),
+    days: {
+      ...planned,
+      tasteFrom: shifted(planned.tasteFrom, days),
+      strainFrom: shifted(planned.strainFrom, days),
+      strainBy: shifted(planned.strainBy, days),
     },
   }
 }

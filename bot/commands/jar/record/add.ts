@@ -8,7 +8,7 @@ import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
 import { outcomeCautions } from '../../calculate/outcome-reply.ts'
-import { spiritPortions, sugarOf, waterG } from '../../options/input-to-portion.ts'
+import { spiritPortions, sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
 import { foodCautions } from '../../plan/plan-unknown.ts'
 import { addActions } from '../known/add-line.ts'
 import { expectPoured } from './already.ts'
@@ -24,7 +24,7 @@ function addedTo(story: Story, { of, spirit, strength, water, sugar }: Adding): 
     plants: [],
     spirits: spirit === undefined ? [] : spiritPortions(spirit.is, strength),
     waterG: waterG(water),
-    sugarG: sugarOf(sugar),
+    sweetenings: sweeteningsOf(sugar),
   }
   return of === undefined ? liquids : { ...liquids, plants: plantsAdded(of.is, story, liquids) }
 }

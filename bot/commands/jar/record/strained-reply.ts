@@ -29,7 +29,7 @@ export const strainedCautions = (story: Story) => {
 /** Why there is no syrup for what was planned, where there is none. */
 function targetNotes(story: Story, hasSyrup: boolean): readonly Message<'notes'>[] {
   if (hasSyrup || isHeldBack(story)) return []
-  const { targets } = story.started.plan
+  const { targets } = story.started
   if (targets !== null && wouldFerment(targets)) {
     const values = { ...targets, keepsFromPercent: keepsFromPercent(targets.sugarGPerL) }
     return [{ group: 'notes', key: 'jar_targets_ferment', values }]

@@ -1,6 +1,11 @@
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
-import { distanceFromPlanned, type SweetenedWith, syrupToAdd } from '../../../../core/jar/state/planned-syrup.ts'
+import {
+  distanceFromPlanned,
+  type SweetenedWith,
+  sweetenedWith,
+  syrupToAdd,
+} from '../../../../core/jar/state/planned-syrup.ts'
 import { sameSweetening } from '../../../../core/jar/state/same-again.ts'
 import { isSweetening } from '../../../../core/jar/state/syrup-wanted.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
@@ -12,7 +17,7 @@ import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { row } from '../../calculate/outcome-reply.ts'
-import { sugarOf, waterG } from '../../options/input-to-portion.ts'
+import { sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
 import { onceMore } from '../amend/repeat-action.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { sweetenOptions } from '../known/sweeten-options.ts'
@@ -35,7 +40,7 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   if (syrup === null) return []
   const { entry } = recorded
   if (entry.kind !== 'sweetened') return []
-  if (distanceFromPlanned(entry, syrup) !== 'far_off') return []
+  if (distanceFromPlanned(sweetenedWith(entry), syrup) !== 'far_off') return []
   // Nothing cannot be typed: what was not to go in is taken back instead.
   const options = sweetenOptions(syrup)
   if (options.length < 2) return []
@@ -82,7 +87,7 @@ export const jarSweetenCommand = defineCommand({
   async run(input, context) {
     const { water, sugar } = input
     if (water === undefined && sugar === undefined) throw await lacking(input.jar, context)
-    const poured = { waterG: waterG(water), sugarG: sugarOf(sugar) }
+    const poured = { waterG: waterG(water), sweetenings: sweeteningsOf(sugar) }
     let planned = null as Syrup | null
     const isMeant = input.again?.is ?? false
     const recorded = await recordStep(context, input, {
@@ -91,7 +96,7 @@ export const jarSweetenCommand = defineCommand({
         return { kind: 'sweetened', ...poured }
       },
       cautions: sweetenedCautions,
-      sameOn: (story, day) => (isMeant ? undefined : sameSweetening(story, day, poured)),
+      sameOn: (story, day) => (isMeant ? undefined : sameSweetening(story, day, sweetenedWith(poured))),
     })
     const { readyOn } = recorded.story
     // What was sweetened before is asked of as a whole.
@@ -99,7 +104,7 @@ export const jarSweetenCommand = defineCommand({
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
       actionsHeld: heldActions(recorded, input, context),
-      notes: slipNotes(recorded.story, syrup, poured),
+      notes: slipNotes(recorded.story, syrup, sweetenedWith(poured)),
       actions: asPlannedActions(recorded, syrup, context),
       rows: (view) => [
         ...nowRows(view),

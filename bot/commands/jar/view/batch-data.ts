@@ -1,5 +1,6 @@
 import { ingredientsOf, notesOf, ratingsOf, restedDays, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
+import { sugars } from '../../../../core/recipe/sweetening.ts'
 import type { Data } from '../../../chat/reply.ts'
 import { measuredData } from '../../calculate/outcome-reply.ts'
 import { jarBrief } from './jar-data.ts'
@@ -8,7 +9,7 @@ import { jarBrief } from './jar-data.ts'
 export function batchData(view: JarView): { readonly [name: string]: Data } {
   const { story, contents } = view
   const { volumeMl, abvPercent, sugarGPerL } = contents.outcome
-  const { plants, spirits, waterG, sugarG } = ingredientsOf(story)
+  const { plants, spirits, waterG, sweetenings } = ingredientsOf(story)
   return {
     ...jarBrief(view),
     startedOn: story.started.day,
@@ -26,7 +27,7 @@ export function batchData(view: JarView): { readonly [name: string]: Data } {
       ...measuredData(by === 'mass' ? { massG: amount } : { volumeMl: amount }),
       ...measuredData({ abvPercent: strength, sugarGPerL: sweetness }),
     })),
-    ...measuredData({ waterG, sugarG, volumeMl, abvPercent, sugarGPerL }),
+    ...measuredData({ waterG, sugarG: sugars(sweetenings), volumeMl, abvPercent, sugarGPerL }),
     bottledMl: contents.bottledMl,
     rating: ratingsOf(story).at(-1) ?? null,
     notes: notesOf(story),

@@ -50,7 +50,7 @@ const withPlantsRows = (key: 'compare_jar_sugar' | 'compare_jar_water', both: Bo
 
 /** What they were to become, where that was said. */
 function plannedRows([one, other]: Both<JarView>): readonly Row[] {
-  const [first, second] = [one.story.started.plan.targets, other.story.started.plan.targets]
+  const [first, second] = [one.story.started.targets, other.story.started.targets]
   const isSame = isSameTarget(first, second)
   return isSame
     ? []

@@ -26,7 +26,7 @@ function keepingRows(story: Story, of: StrengthAndSugar): readonly Row[] {
 function contentRows({ contents, story }: JarView): readonly Row[] {
   const { outcome, volume, strength, isEmpty } = contents
   const { volumeMl, abvPercent, sugarGPerL } = outcome
-  const { targets } = story.started.plan
+  const { targets } = story.started
   return [
     row('jar_holds', { group: 'cells', key: 'jar_holds', values: ingredientsOf(story) }),
     ...(isEmpty

@@ -1,0 +1,87 @@
+import type { Measured } from '../quantity/measured/measured.ts'
+import type { Span } from '../quantity/quantities.ts'
+import type { Portion } from './portion.ts'
+import type { Sweetening } from './sweetening.ts'
+import type { Targets } from './targets.ts'
+
+/** How its maker spoke of a plant. */
+export interface PlantWords {
+  readonly noun: string
+  /** Whether it was said to be fresh or dried. */
+  readonly isFormSaid: boolean
+  /** What was counted: `each`, a piece such as `stick`, or `teaspoon`; null where it was weighed or only named. */
+  readonly unit: string | null
+}
+
+/** A plant of a batch. `Day` is a day of the calendar, or days from the first. */
+export interface BatchPlant<Day> {
+  /** Of the catalogue; null where the maker answers for one that is not in it. */
+  readonly id: string | null
+  /** Shown where there is no id. */
+  readonly name: string
+  /** Dried, where the catalogue's is fresh. */
+  readonly isDried: boolean
+  readonly massG: Measured
+  readonly count: number | null
+  /** True where no amount was said: as much as is usual for the spirit. */
+  readonly isUsual: boolean
+  /** Null where nobody typed it, or it cannot be read any more. */
+  readonly words: PlantWords | null
+  /** When it goes in, where that is not the first day. */
+  readonly addOn: Day | null
+}
+
+/** The days of a batch; null where they are not known. */
+export interface BatchDays<Day> {
+  readonly tasteFrom: Day | null
+  readonly strainFrom: Day | null
+  readonly strainBy: Day | null
+  /** From sweetening to the first glass. */
+  readonly restDays: number | null
+  /** True where the plants are done within the day; then `steepHours` counts. */
+  readonly isHours: boolean
+  readonly steepHours: { readonly min: number; readonly max: number } | null
+}
+
+/** A length of time, without how it was typed. */
+export type SteepSpan = Pick<Span, 'days' | 'months' | 'nominalDays'>
+
+/** What its maker named of it, so that the rest can be chosen anew. */
+export interface Named<Day> {
+  readonly isStrengthNamed: boolean
+  readonly isSweetnessNamed: boolean
+  readonly areBottlesNamed: boolean
+  /** False where as much of it was found as fills the bottles. */
+  readonly isSpiritNamed: boolean
+  /** The strength that water brings the spirit to before the plants, % vol. */
+  readonly steepAtPercent: number | null
+  readonly readyBy: Day | null
+  /** How long plants steep that are not in the catalogue. */
+  readonly steepFor: SteepSpan | null
+}
+
+/** Where a batch comes from that somebody else made: its code, and which share of it where it was shared. */
+export interface Origin {
+  readonly code: string
+  readonly shareId: string | null
+}
+
+/** What goes into a jar at once. */
+export interface PutIn<Day> {
+  readonly plants: readonly BatchPlant<Day>[]
+  readonly spirits: readonly Portion[]
+  readonly waterG: Measured
+  readonly sweetenings: readonly Sweetening[]
+}
+
+/** All that a batch is: what goes in, what it is to become, when, and into which bottles; everything with its ±. */
+export interface Batch<Day = number> extends PutIn<Day> {
+  /** Null where nobody knows what it is to become. */
+  readonly targets: Targets | null
+  readonly days: BatchDays<Day>
+  /** Null count: as many as it fills. */
+  readonly bottles: readonly { readonly count: number | null; readonly volumeMl: number }[]
+  readonly named: Named<Day>
+  /** Null where it was planned by its maker. */
+  readonly origin: Origin | null
+}
