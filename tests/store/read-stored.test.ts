@@ -54,6 +54,11 @@ it.each([
   expect(kindsIn(read)).toEqual(KINDS)
 })
 
+it('reads the file of version 1 with nothing set aside', () => {
+  const none = readStored(JSON.stringify({ ...JSON.parse(FIRST), setAside: null }))
+  expect(none).toMatchObject({ kind: 'person', person: { setAside: null } })
+})
+
 it('makes fields of what was typed in version 3', () => {
   const read = readStored(THIRD)
   const { check: _c, due: _d, sentNudges: _, ...without } = JSON.parse(FOURTH)
