@@ -99,10 +99,11 @@ const told = ({ path, before, after }: Difference): readonly string[] => {
 }
 
 const surfaces = options.on.split(',') as readonly Surface[]
+const sessions = readSessions().filter(({ name }) => name.includes(options.session))
 const [before, after] = [await played(resolve(otherTree)), await played(OWN_TREE)]
 const counts = new Map<string, number>()
 let [compared, differing] = [0, 0]
-for (const session of readSessions().filter(({ name }) => name.includes(options.session))) {
+for (const session of sessions) {
   const typed = new Map(
     session.steps.map(({ lineNumber, step }) => [lineNumber, 'line' in step ? step.line : step.kind]),
   )

@@ -24,8 +24,9 @@ const ACTS: Readonly<Record<string, (rest: string, desk: Desk) => string | Promi
 }
 
 const MOST_STARTING_MS = 20_000
-const CALM_MS = 15
-const MOST_CALMING_MS = 3000
+const CALM_MS = 8
+const CALM_LOOKS = 5
+const MOST_CALMING_MS = 10_000
 
 /** In Discord every option has its name, so the first one's is put where it was left out. */
 const allNamed = (line: string): string => {
@@ -90,11 +91,14 @@ export const playInDiscord = async ({ steps }: Session, startBot: StartBot): Pro
     if (!/\bregistered\b/.test(log)) throw new Error(`the bot does not connect: ${log}`)
     return bot
   }
+  const isAtRest = (): boolean => !process.getActiveResourcesInfo().some((name) => name.startsWith('FSReq'))
+  /** Until nothing is asked of Discord and nothing is written for a while. */
   const calm = async (): Promise<void> => {
-    let seen = -1
+    let [seen, quiet] = [-1, 0]
     for (const endMs = performance.now() + MOST_CALMING_MS; performance.now() < endMs; await sleep(CALM_MS)) {
       const count = fake.requests().length
-      if (count === seen) return
+      quiet = count === seen && isAtRest() ? quiet + 1 : 0
+      if (quiet === CALM_LOOKS) return
       seen = count
     }
   }
@@ -128,7 +132,7 @@ export const playInDiscord = async ({ steps }: Session, startBot: StartBot): Pro
     } else if (step.kind === 'act' || step.line.startsWith('/')) {
       clock.nowMs += STEP_MS
       const answer = await act(step.line)
-      if (step.kind === 'act') await calm()
+      await calm()
       said[lineNumber] = news(String(answer))
     }
   }
