@@ -1,5 +1,6 @@
 import { ZodError } from 'zod'
 import { DomainError, type ErrorCode } from '../../core/domain-error.ts'
+import { holdsOnlyFinite } from '../../core/only-finite.ts'
 import { NOBODY, type Settings } from '../../store/person.ts'
 import { StorageError } from '../../store/storage-error.ts'
 import type { Invocation } from '../calls/invocation.ts'
@@ -21,7 +22,7 @@ import { withLineTried } from './retry/line-tried.ts'
 import { withLine } from './retry/retyped.ts'
 import { withoutKeeping } from './retry/without-keeping.ts'
 import { trace } from './trace.ts'
-import { holdsOnlyFinite, verifyReply } from './verify-reply.ts'
+import { verifyReply } from './verify-reply.ts'
 
 export interface Dispatch extends Asker {
   readonly commands: readonly Command[]

@@ -1,24 +1,38 @@
+import { replay, type UnsoundEntry } from '../../../core/jar/record/replay.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { Jar } from '../../../store/person.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
+import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { note } from '../calculate/outcome-reply.ts'
 import { dangerCautions } from '../jar/record/jar-dangers.ts'
 import { change } from '../jar/record/record-step.ts'
 import { kitchenOf } from '../options/input-units.ts'
-import { jarFault } from './jar-fault.ts'
 import { type GivenJar, MOST_BYTES, type Notebook } from './notebook-file.ts'
 import { readNotebook } from './read-notebook.ts'
 import { nameOf, type TakenIn, takeIn } from './take-in.ts'
+
+/** Entries looked at before others get their turn. */
+const BREATH = 20
+
+/** What is wrong with the entries of a jar, found while nobody waits for it; null where nothing is. */
+async function unsoundOf(entries: Jar['entries']): Promise<UnsoundEntry | null> {
+  const replaying = replay(entries, LONGEST_LINE)
+  for (let looked = 0; ; looked++) {
+    if (looked % BREATH === 0) await new Promise((resolve) => setTimeout(resolve, 0))
+    const { done, value } = replaying.next()
+    if (done === true) return value
+  }
+}
 
 /** Without the jars that could not have happened so, which are left out. */
 async function soundOf(notebook: Notebook): Promise<Notebook> {
   const jars: GivenJar[] = []
   const left = [...notebook.left]
   for (const given of notebook.jars) {
-    const fault = await jarFault(given.jar.entries)
+    const fault = await unsoundOf(given.jar.entries)
     if (fault === null) jars.push(given)
     else left.push({ jar: given.number, name: nameOf(given.jar) || null, ...fault, where: null })
   }

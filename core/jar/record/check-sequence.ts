@@ -2,7 +2,7 @@ import { DomainError } from '../../domain-error.ts'
 import type { HappeningEntry, JarEntry } from '../entry/entry.ts'
 import { effective } from '../entry/standing-entries.ts'
 import { type Expected, judgeMeasurement } from '../state/judge-measurement.ts'
-import { stepsOf } from '../state/liquid-steps.ts'
+import { type Step, stepsOf, type TakenStep } from '../state/liquid-steps.ts'
 import { BEFORE_ALL, refusalOf, type UnusualKey, unusualIn, type Walk, walkOn } from './allowed-steps.ts'
 
 /** A step that is allowed, and worth a word. */
@@ -23,8 +23,11 @@ export interface Followed {
   readonly stopped: Stopped | null
 }
 
-/** Walks through what happened, in order of time, up to the first step that cannot be. */
-export function follow(entries: readonly JarEntry[]): Followed {
+/**
+ * Walks through what happened, in order of time, up to the first step that cannot be. Not `isJudged`: whatever was measured
+ * is believed, as of a state that an undo may bring back.
+ */
+export function follow(entries: readonly JarEntry[], isJudged = true): Followed {
   const happened = effective(entries)
   const steps = stepsOf(happened)
   const unusual: Unusual[] = []
@@ -33,9 +36,7 @@ export function follow(entries: readonly JarEntry[]): Followed {
   for (const entry of happened) {
     const because = refusalOf(walk, entry)
     if (because !== null) return { unusual, stopped: { at: entry, because } }
-    const index = steps.findIndex(({ seq }) => seq === entry.seq)
-    const soFar = steps.slice(0, index + 1).map(({ step }) => step)
-    const judged = judgeMeasurement(walk.name, soFar)
+    const judged = isJudged ? judgeMeasurement(walk.name, stepsUntil(entry, steps)) : null
     if (judged instanceof DomainError) return { unusual, stopped: { at: entry, because: judged } }
     unusual.push(...unusualIn(walk, entry).map((key) => ({ seq: entry.seq, key })))
     if (judged !== null) unusual.push({ seq: entry.seq, key: 'reading_surprising', expected: judged })
@@ -43,6 +44,10 @@ export function follow(entries: readonly JarEntry[]): Followed {
   }
   return { unusual, stopped: null }
 }
+
+/** The steps up to one entry; none where it is no step. */
+const stepsUntil = ({ seq }: HappeningEntry, steps: readonly TakenStep[]): readonly Step[] =>
+  steps.slice(0, steps.findIndex((taken) => taken.seq === seq) + 1).map(({ step }) => step)
 
 /** The unusual steps; throws `cannot_follow`, or what else is wrong with the first that cannot be. */
 export function expectFollows(entries: readonly JarEntry[]): readonly Unusual[] {

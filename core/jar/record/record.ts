@@ -69,11 +69,7 @@ export function correct(
   moved: Moment | null,
   amended: Amended,
 ): Recorded {
-  const wrong = effective(entries).find((entry) => entry.seq === seq)
-  if (wrong === undefined) throw new DomainError('not_found', 'no_such_entry', { jar: nameOf(entries), seq })
-  if (wrong.kind !== by.kind) {
-    throw new DomainError('bad_value', 'other_kind', { jar: nameOf(entries), seq, kind: wrong.kind, by: by.kind })
-  }
+  expectCorrectable(entries, seq, by.kind)
   expectNote(by)
   expectRoom(entries, 0)
   return checked(entries, amendment(entries, { kind: 'corrected', of: seq, by, moved }, amended), seq)
@@ -87,10 +83,24 @@ export function undo(
   entries: readonly JarEntry[],
   amended: Amended,
 ): { entries: readonly JarEntry[]; undone: JarEntry } {
-  const undone = lastStanding(entries)
-  if (undone === null) throw new DomainError('wrong_stage', 'nothing_to_undo', { jar: nameOf(entries) })
+  const undone = expectUndoable(entries)
   expectRoom(entries, KEPT_PLACES)
   return { entries: [...entries, amendment(entries, { kind: 'undone', of: undone.seq }, amended)], undone }
+}
+
+/** Throws `no_such_entry` where the happening `seq` does not stand, and `other_kind` where it is not of this kind. */
+export function expectCorrectable(entries: readonly JarEntry[], seq: number, by: HappeningKind): void {
+  const wrong = effective(entries).find((entry) => entry.seq === seq)
+  if (wrong === undefined) throw new DomainError('not_found', 'no_such_entry', { jar: nameOf(entries), seq })
+  if (wrong.kind === by) return
+  throw new DomainError('bad_value', 'other_kind', { jar: nameOf(entries), seq, kind: wrong.kind, by })
+}
+
+/** The entry that an undo takes back; throws `nothing_to_undo`. */
+export function expectUndoable(entries: readonly JarEntry[]): JarEntry {
+  const undone = lastStanding(entries)
+  if (undone === null) throw new DomainError('wrong_stage', 'nothing_to_undo', { jar: nameOf(entries) })
+  return undone
 }
 
 /** What happens once a day, or once; throws `cannot_follow` of shaking what is strained. */
@@ -146,7 +156,8 @@ function expectRoom(entries: readonly JarEntry[], more: number): void {
 export const bytesOf = (entries: readonly JarEntry[]): number =>
   new TextEncoder().encode(JSON.stringify(entries)).length
 
-function expectReckonable(entries: readonly JarEntry[]): void {
+/** Throws `too_many_changes`. */
+export function expectReckonable(entries: readonly JarEntry[]): void {
   if (stepsOf(effective(entries)).length <= MOST_CHANGES) return
   throw new DomainError('limit', 'too_many_changes', { jar: nameOf(entries), most: MOST_CHANGES })
 }

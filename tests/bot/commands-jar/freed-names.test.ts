@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { jarFault } from '../../../bot/commands/notebook-file/jar-fault.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { unsoundIn } from '../../core/jar/jars.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
 type Desk = ReturnType<typeof jarDesk>
@@ -15,7 +15,7 @@ const namesOf = async (desk: Desk): Promise<readonly string[]> =>
 
 const soundIn = async (desk: Desk): Promise<void> => {
   for (const { entries } of (await desk.person()).jars) {
-    expect(await jarFault(entries)).toBeNull()
+    expect(unsoundIn(entries)).toBeNull()
   }
 }
 

@@ -1,5 +1,6 @@
 import type { Happening, Ingredients, JarEntry, Moment, PlantIn, Started } from '../../../core/jar/entry/entry.ts'
 import { record } from '../../../core/jar/record/record.ts'
+import { replay, type UnsoundEntry } from '../../../core/jar/record/replay.ts'
 import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { addDays, isoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -111,3 +112,12 @@ export const entriesOf = (...happenings: readonly Happening[]): readonly JarEntr
   happenings.reduce<readonly JarEntry[]>((entries, each, day) => record(entries, each, on(day), META).entries, [])
 
 export const storyFrom = (...happenings: readonly Happening[]): Story => storyOf(entriesOf(...happenings))!
+
+/** What `replay` finds, nobody's turn in between. */
+export function unsoundIn(entries: readonly JarEntry[], mostTyped = 4000): UnsoundEntry | null {
+  const replaying = replay(entries, mostTyped)
+  for (;;) {
+    const { done, value } = replaying.next()
+    if (done === true) return value
+  }
+}

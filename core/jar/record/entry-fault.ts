@@ -1,11 +1,12 @@
-import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import type { Happening, JarEntry, Moment } from '../../../core/jar/entry/entry.ts'
-import { parseJarName } from '../../../core/jar/entry/jar-name.ts'
-import { MOST_NOTE_CHARACTERS } from '../../../core/jar/record/record.ts'
-import { dayNumber } from '../../../core/quantity/time/day-number.ts'
-import { dayNumberAt } from '../../../core/quantity/time/zone.ts'
-import type { WrongEntry } from '../../chat/file-problems.ts'
-import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
+import { catalogue } from '../../botanical/catalogue/catalogue.ts'
+import { dayNumber } from '../../quantity/time/day-number.ts'
+import { dayNumberAt } from '../../quantity/time/zone.ts'
+import type { Happening, JarEntry, Moment } from '../entry/entry.ts'
+import { parseJarName } from '../entry/jar-name.ts'
+import { MOST_NOTE_CHARACTERS } from './record.ts'
+
+/** What can be wrong with an entry by itself. */
+export type EntryFault = 'amount' | 'day' | 'name' | 'plant' | 'long'
 
 const DAY_MS = 86_400_000
 /** Clocks of two machines, and days of two zones, lie so far apart at most. */
@@ -85,7 +86,7 @@ const spiritsIn = (happening: Happening) =>
   happening.kind === 'started' || happening.kind === 'added' ? happening.spirits : []
 
 /** `around`: days near one of which every day lies that it names; clocks may have been wrong at some of them. */
-function happeningFault(happening: Happening, around: readonly number[]): WrongEntry | null {
+function happeningFault(happening: Happening, around: readonly number[]): EntryFault | null {
   const parts = partsOf(happening)
   if (!parts.every(isInRange)) return 'amount'
   if (spiritsIn(happening).some(({ abvPercent }) => abvPercent.value < LEAST_SPIRIT_PERCENT)) return 'amount'
@@ -102,7 +103,7 @@ function happeningFault(happening: Happening, around: readonly number[]): WrongE
   return listsIn(happening).some(({ length }) => length > MOST_PARTS) ? 'long' : null
 }
 
-const momentFault = ({ atMs, day, zone }: Moment): WrongEntry | null =>
+const momentFault = ({ atMs, day, zone }: Moment): EntryFault | null =>
   atMs < EARLIEST_MS || atMs > LATEST_MS || Math.abs(dayNumber(day) - dayNumberAt(zone, atMs)) > APART_DAYS
     ? 'day'
     : null
@@ -111,9 +112,9 @@ const momentFault = ({ atMs, day, zone }: Moment): WrongEntry | null =>
  * What is wrong with an entry by itself, whatever stands before it and whatever the clock said; `ofJar`: the days of its
  * jar's start and of the entry that it corrects, counted from 1970.
  */
-export function entryFault(entry: JarEntry, ofJar: readonly number[]): WrongEntry | null {
+export function entryFault(entry: JarEntry, ofJar: readonly number[], mostTyped: number): EntryFault | null {
   const { typed, enteredMs } = entry
-  if (typed.length > MOST_TYPED || typed.some(([option, text]) => !OPTION.test(option) || text.length > LONGEST_LINE)) {
+  if (typed.length > MOST_TYPED || typed.some(([option, text]) => !OPTION.test(option) || text.length > mostTyped)) {
     return 'long'
   }
   if (enteredMs < EARLIEST_MS || enteredMs > LATEST_MS) return 'day'
