@@ -1,7 +1,7 @@
 import { DomainError } from '../../core/domain-error.ts'
 import { MOST_NAME_CHARACTERS, parseJarName } from '../../core/jar/entry/jar-name.ts'
 import { parseRating } from '../../core/jar/entry/parse-rating.ts'
-import { MOST_NOTE_CHARACTERS } from '../../core/jar/record/record.ts'
+import { MOST_NOTE_CHARACTERS } from '../../core/jar/record/bounds.ts'
 import { hourAhead } from '../../core/jar/tasks/hour-ahead.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
 import { daysBetween, type IsoDay, isoDay } from '../../core/quantity/time/calendar-day.ts'

@@ -1,4 +1,4 @@
-import { MOST_ENTRIES } from '../../../core/jar/record/record.ts'
+import { MOST_ENTRIES } from '../../../core/jar/record/bounds.ts'
 
 /** A jar may have a hundred more than usual for its end and what was taken back. */
 export const MOST_IN_JAR = MOST_ENTRIES + 100

@@ -1,6 +1,6 @@
 import { z } from 'zod'
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
-import { bytesOf, MOST_JAR_BYTES } from '../../../core/jar/record/record.ts'
+import { bytesOf, MOST_JAR_BYTES } from '../../../core/jar/record/bounds.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import type { Jar } from '../../../store/person.ts'
 import { entrySchema, jarSchema, settingsSchema, shareSchema } from '../../../store/schema/person-schema.ts'

@@ -5,7 +5,7 @@ import type {
   APIStringSelectComponent,
   APITextInputComponent,
 } from 'discord.js'
-import { MOST_NOTE_CHARACTERS } from '../../../core/jar/record/record.ts'
+import { MOST_NOTE_CHARACTERS } from '../../../core/jar/record/bounds.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { writeLine } from '../../calls/write-line.ts'
 import type { Callable } from '../../chat/callable.ts'

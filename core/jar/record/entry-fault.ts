@@ -3,7 +3,7 @@ import { dayNumber } from '../../quantity/time/day-number.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
 import type { Happening, JarEntry, Moment } from '../entry/entry.ts'
 import { parseJarName } from '../entry/jar-name.ts'
-import { MOST_NOTE_CHARACTERS } from './record.ts'
+import { MOST_NOTE_CHARACTERS } from './bounds.ts'
 
 /** What can be wrong with an entry by itself. */
 export type EntryFault = 'amount' | 'day' | 'name' | 'plant' | 'long'

@@ -7,23 +7,8 @@ import { effective, lastStanding } from '../entry/standing-entries.ts'
 import { contentsOf } from '../state/contents.ts'
 import { stageOf, storyOf } from '../state/jar-state.ts'
 import { stepsOf } from '../state/liquid-steps.ts'
+import { expectNote, expectReckonable, expectRoom, KEPT_PLACES, nameNow } from './bounds.ts'
 import { follow, type Stopped, type Unusual } from './check-sequence.ts'
-
-/** Entries of a jar; the last hundred places are kept for its end and for taking back. */
-export const MOST_ENTRIES = 1000
-const KEPT_PLACES = 100
-/** What went in or was measured, so that the ± of all of it is reckoned at once. */
-export const MOST_CHANGES = 60
-/** In code points. */
-export const MOST_NOTE_CHARACTERS = 1000
-
-/**
- * Bytes of a jar's entries as JSON (UTF-8). A thousand entries with the longest note in four-byte letters, kept as typed and
- * as read, come to 8.4 MB.
- */
-export const MOST_JAR_BYTES = 9_000_000
-/** Fewer of the longest that can be typed never come to so much. */
-const FEW_ENTRIES = 150
 
 /** When an entry was typed, and what, and by which attempt. */
 export type Entered = Pick<Entry, 'enteredMs' | 'typed' | 'attempt'>
@@ -91,15 +76,15 @@ export function undo(
 /** Throws `no_such_entry` where the happening `seq` does not stand, and `other_kind` where it is not of this kind. */
 export function expectCorrectable(entries: readonly JarEntry[], seq: number, by: HappeningKind): void {
   const wrong = effective(entries).find((entry) => entry.seq === seq)
-  if (wrong === undefined) throw new DomainError('not_found', 'no_such_entry', { jar: nameOf(entries), seq })
+  if (wrong === undefined) throw new DomainError('not_found', 'no_such_entry', { jar: nameNow(entries), seq })
   if (wrong.kind === by) return
-  throw new DomainError('bad_value', 'other_kind', { jar: nameOf(entries), seq, kind: wrong.kind, by })
+  throw new DomainError('bad_value', 'other_kind', { jar: nameNow(entries), seq, kind: wrong.kind, by })
 }
 
 /** The entry that an undo takes back; throws `nothing_to_undo`. */
 export function expectUndoable(entries: readonly JarEntry[]): JarEntry {
   const undone = lastStanding(entries)
-  if (undone === null) throw new DomainError('wrong_stage', 'nothing_to_undo', { jar: nameOf(entries) })
+  if (undone === null) throw new DomainError('wrong_stage', 'nothing_to_undo', { jar: nameNow(entries) })
   return undone
 }
 
@@ -131,36 +116,8 @@ const amendment = (entries: readonly JarEntry[], what: Amendment, entered: Amend
   ...what,
 })
 
-/** The name it has, or had when it was there. */
-const nameOf = (entries: readonly JarEntry[]): string => nameIn(effective(entries)) ?? nameIn(entries) ?? ''
-
 const noSuchJar = (entries: readonly JarEntry[]): DomainError =>
-  new DomainError('not_found', 'no_such_jar', { typed: nameOf(entries), nearest: null })
-
-function expectNote(happening: Happening): void {
-  if (happening.kind !== 'tasted' || happening.note === null) return
-  const { length } = [...happening.note]
-  if (length <= MOST_NOTE_CHARACTERS) return
-  throw new DomainError('limit', 'note_too_long', { length, most: MOST_NOTE_CHARACTERS })
-}
-
-function expectRoom(entries: readonly JarEntry[], more: number): void {
-  if (entries.length >= MOST_ENTRIES + more) {
-    throw new DomainError('limit', 'too_many_entries', { jar: nameOf(entries), most: MOST_ENTRIES })
-  }
-  if (more > 0 || entries.length < FEW_ENTRIES || bytesOf(entries) <= MOST_JAR_BYTES) return
-  throw new DomainError('limit', 'jar_full', { jar: nameOf(entries) })
-}
-
-/** As they are stored. */
-export const bytesOf = (entries: readonly JarEntry[]): number =>
-  new TextEncoder().encode(JSON.stringify(entries)).length
-
-/** Throws `too_many_changes`. */
-export function expectReckonable(entries: readonly JarEntry[]): void {
-  if (stepsOf(effective(entries)).length <= MOST_CHANGES) return
-  throw new DomainError('limit', 'too_many_changes', { jar: nameOf(entries), most: MOST_CHANGES })
-}
+  new DomainError('not_found', 'no_such_jar', { typed: nameNow(entries), nearest: null })
 
 /** `changed`: the happening that is new, or stands otherwise than before. */
 function checked(before: readonly JarEntry[], made: JarEntry, changed: number): Recorded {
@@ -186,14 +143,14 @@ function tooEarly({ at, because }: Stopped, entries: readonly JarEntry[]): Domai
   const { first } = because.values as DomainError<'cannot_follow'>['values']
   const strained = effective(entries).find(({ kind, seq }) => kind === 'strained' && seq !== at.seq)
   if (first !== 'strained' || strained === undefined) return because
-  return new DomainError('wrong_stage', 'before_straining', { jar: nameOf(entries), did: at.kind, day: strained.day })
+  return new DomainError('wrong_stage', 'before_straining', { jar: nameNow(entries), did: at.kind, day: strained.day })
 }
 
 /** What happened later can be in the way of what is said now; a measurement says itself what is wrong. */
 function blocked({ at, because }: Stopped, entry: HappeningEntry, entries: readonly JarEntry[]): DomainError {
   if (because.problem !== 'cannot_follow' && because.problem !== 'before_start') return because
   return new DomainError('wrong_stage', 'in_the_way', {
-    jar: nameOf(entries),
+    jar: nameNow(entries),
     did: entry.kind,
     day: entry.day,
     later: at.kind,

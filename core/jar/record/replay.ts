@@ -8,9 +8,10 @@ import { contentsOf } from '../state/contents.ts'
 import { storyOf } from '../state/jar-state.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
 import { stepsOf } from '../state/liquid-steps.ts'
+import { expectReckonable } from './bounds.ts'
 import { type Followed, follow } from './check-sequence.ts'
 import { type EntryFault, entryFault } from './entry-fault.ts'
-import { expectCorrectable, expectReckonable, expectUndoable } from './record.ts'
+import { expectCorrectable, expectUndoable } from './record.ts'
 
 /** The first entry that could not have been recorded after those before it. */
 export interface UnsoundEntry {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Happening, JarEntry } from '../../../core/jar/entry/entry.ts'
-import { correct, MOST_CHANGES, MOST_ENTRIES, record, undo } from '../../../core/jar/record/record.ts'
+import { MOST_CHANGES, MOST_ENTRIES } from '../../../core/jar/record/bounds.ts'
+import { correct, record, undo } from '../../../core/jar/record/record.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
