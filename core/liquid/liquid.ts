@@ -8,7 +8,7 @@ import {
   R22_HIGH_C,
   R22_LOW_C,
 } from './ethanol-water.ts'
-import { apparentVolumeMlPerG, PURE_SUGAR_G_PER_L } from './sucrose-water.ts'
+import { apparentVolumeMlPerG, sweetnessGPerL } from './sucrose-water.ts'
 
 /** Grams of each, because masses add and volumes do not. Only core/liquid reads the fields. */
 export interface Liquid {
@@ -31,6 +31,9 @@ export const sugarFreeMassFraction = ({ ethanolG, waterG }: Liquid): number =>
 /** Strength of the liquid before sugar was added to it, % vol at 20 °C. */
 export const sugarFreeAbvPercent = (liquid: Liquid): number => abvFromMassFraction(sugarFreeMassFraction(liquid))
 
+/** Far below what any scale shows. */
+const TRACE_G_PER_L = 1e-9
+
 const solventMl = (liquid: Liquid, tempC: number): number =>
   ((liquid.ethanolG + liquid.waterG) / ethanolWaterDensityKgPerM3(sugarFreeMassFraction(liquid), tempC)) * 1000
 
@@ -51,24 +54,15 @@ export const volumeMl = (liquid: Liquid, tempC = 20): number => {
   if (!(tempC >= lowC && tempC <= R22_HIGH_C)) {
     throw new DomainError('bad_value', 'temperature_out_of_range', { tempC, lowC, highC: R22_HIGH_C })
   }
+  const sweetness = tempC === 20 ? sugarGPerL(liquid) : 0
+  // At 20 °C its sweetness says the same without the room of its sugar, but for a trace whose digits are lost.
+  if (sweetness > TRACE_G_PER_L) return (1000 * liquid.sugarG) / sweetness
   return solventMl(liquid, tempC) + sugarRoomMl(liquid, tempC)
 }
 
-/** Sugar as weighed in a litre at 20 °C; 0 for no liquid. Closes on itself, because v depends on it. */
-export const sugarGPerL = (liquid: Liquid): number => {
-  if (liquid.sugarG === 0) return 0
-  const solvent = solventMl(liquid, 20)
-  const finished = (gPerL: number): number =>
-    Math.min((1000 * liquid.sugarG) / (solvent + liquid.sugarG * apparentVolumeMlPerG(gPerL)), PURE_SUGAR_G_PER_L)
-  // A step shrinks the error 7 times at least (230 times at 500 g/L), so 30 steps are more than enough.
-  let before = finished(0)
-  for (let step = 0; step < 30; step++) {
-    const after = finished(before)
-    if (Math.abs(after - before) <= 1e-13 * after) return after
-    before = after
-  }
-  throw new DomainError('internal', 'no_convergence', { low: 0, high: PURE_SUGAR_G_PER_L })
-}
+/** Sugar as weighed in a litre at 20 °C; 0 for no liquid. Closes on itself, because the room it takes depends on it. */
+export const sugarGPerL = (liquid: Liquid): number =>
+  liquid.sugarG === 0 ? 0 : sweetnessGPerL(solventMl(liquid, 20), liquid.sugarG)
 
 /** Strength as drunk, % vol at 20 °C, sugar counted in the volume; 0 for no liquid. */
 export const abvPercent = (liquid: Liquid): number =>

@@ -1,5 +1,4 @@
 import { DomainError } from '../domain-error.ts'
-import { findRoot } from './root.ts'
 
 const LOW_C = 0
 const HIGH_C = 80
@@ -58,25 +57,53 @@ export const sucroseWaterDensityKgPerM3 = (massFraction: number, tempC: number):
 /** The sweetness of sugar itself, without a solvent, by the formula: nothing can be sweeter. */
 export const PURE_SUGAR_G_PER_L = density(1, 20)
 
-/** Density at 20 °C as a polynomial in w, and the derivative of w ρ(w): at 20 °C only the first row of W counts. */
-const DENSITY_20 = [waterDensity(20), ...W[0]]
-const RISE_20 = DENSITY_20.map((coefficient, power) => coefficient * (power + 1))
+/** w ρ(w) at 20 °C as a polynomial in w: the sugar in a litre of a syrup. Only the first row of W counts there. */
+const SWEETNESS_20 = [0, waterDensity(20), ...W[0]]
+/** w (ρ(w) − slope(w)) in the same length, of which the equation of `sweetnessGPerL` is made. */
+const ROOM_20 = SWEETNESS_20.map((coefficient, power) => coefficient - (power > 0 ? (W[0][power - 1] ?? 0) : 0))
 
 const MAX_STEPS = 50
 
 /**
- * Mass fraction w of a syrup that holds this much sugar in a litre at 20 °C, by Newton's method on w ρ(w), which is
- * convex and rises from w = 0 to 1: about five steps, where a bracket takes forty.
+ * The w from 0 to 1 at which a polynomial that is convex and rises there has a value, by Newton's method: five steps or so,
+ * where a bracket takes forty. Steps end where they go back and forth in the last bits.
  */
-const massFractionAt20 = (sugarGPerL: number): number => {
-  let w = Math.min(1, sugarGPerL / 1200)
+const newton = (polynomial: readonly number[], wanted: number, from: number): number => {
+  let w = from
   for (let step = 1; step <= MAX_STEPS; step++) {
-    const next = w - (w * horner(DENSITY_20, w) - sugarGPerL) / horner(RISE_20, w)
-    // Steps end by going back and forth in the last bit.
-    if (Math.abs(next - w) <= 1e-15) return Math.min(1, Math.max(0, next))
+    let [value, rise] = [0, 0]
+    for (let power = polynomial.length - 1; power >= 0; power--) {
+      rise = rise * w + value
+      value = value * w + polynomial[power]!
+    }
+    const next = w - (value - wanted) / rise
+    if (Math.abs(next - w) <= 3e-15 * next) return Math.min(1, next)
     w = next
   }
-  return findRoot({ f: (x) => x * density(x, 20) - sugarGPerL, low: 0, high: 1, tolerance: 1e-15 })
+  throw new DomainError('internal', 'no_convergence', { low: 0, high: 1 })
+}
+
+/** Mass fraction w of a syrup that holds this much sugar in a litre at 20 °C. */
+const massFractionAt20 = (sugarGPerL: number): number =>
+  newton(SWEETNESS_20, sugarGPerL, Math.min(1, sugarGPerL / 1200))
+
+/** Room of dissolved sugar in a first guess. */
+const ROUGH_ML_PER_G = 0.62
+
+/**
+ * Sugar in a litre at 20 °C, g/L, 0 to 1552, of a solvent that holds sugar: c = 1000 sugar / (solvent + sugar v(c)). With the
+ * mass fraction w of the syrup that is as sweet, c = w ρ(w) and v(c) by `apparentVolumeMlPerG`, that is one polynomial in w.
+ * @param solventMl - volume at 20 °C of what the sugar is dissolved in, 0 or more
+ * @param sugarG - more than 0
+ */
+export const sweetnessGPerL = (solventMl: number, sugarG: number): number => {
+  const sugarMl = (1000 * sugarG) / waterDensity(20)
+  const equation: number[] = []
+  for (const [power, sweetness] of SWEETNESS_20.entries())
+    equation.push(solventMl * sweetness + sugarMl * ROOM_20[power]!)
+  const guessGPerL = (1000 * sugarG) / (solventMl + ROUGH_ML_PER_G * sugarG)
+  const w = newton(equation, 1000 * sugarG, Math.min(1, guessGPerL / 1200))
+  return Math.min(PURE_SUGAR_G_PER_L, horner(SWEETNESS_20, w))
 }
 
 /**

@@ -1,4 +1,5 @@
 import { cpus } from 'node:os'
+import { benchCalls } from './calls.ts'
 import { benchDensity } from './density.ts'
 import { benchDiscord } from './discord.ts'
 import { benchDiscordMemory } from './discord-memory.ts'
@@ -8,6 +9,7 @@ import { benchStartup } from './startup.ts'
 import { benchStore } from './store.ts'
 
 const BENCHES = {
+  calls: benchCalls,
   density: benchDensity,
   pictures: benchPictures,
   solves: benchSolves,
