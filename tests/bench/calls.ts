@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { Session } from 'node:inspector/promises'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { openStore } from '../../store/open-store.ts'
+import { openStore } from '../../store/open/open-store.ts'
 import { connecting } from '../bot/discord/connected.ts'
 import { startFake } from '../bot/discord/fake/fake-discord.ts'
 
