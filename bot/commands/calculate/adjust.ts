@@ -22,7 +22,7 @@ import {
   row,
   sureOf,
   sweetnessNotes,
-} from './outcome-reply.ts'
+} from '../reply/outcome-reply.ts'
 
 const keptAs = (what: 'strength' | 'sweetness'): Message<'notes'> => ({
   group: 'notes',

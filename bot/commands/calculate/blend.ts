@@ -2,8 +2,8 @@ import { mix } from '../../../core/recipe/solve/mix.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { blendPortions } from '../options/input-to-portion.ts'
+import { note } from '../reply/outcome-reply.ts'
 import { mixtureReply } from './mixture-reply.ts'
-import { note } from './outcome-reply.ts'
 
 export const blendCommand = defineCommand({
   ...signature('blend'),

@@ -5,7 +5,16 @@ import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { made, measuredData, note, outcomeCautions, outcomeData, outcomeRows, row, sureOf } from './outcome-reply.ts'
+import {
+  made,
+  measuredData,
+  note,
+  outcomeCautions,
+  outcomeData,
+  outcomeRows,
+  row,
+  sureOf,
+} from '../reply/outcome-reply.ts'
 
 export const diluteCommand = defineCommand({
   ...signature('dilute'),

@@ -3,8 +3,8 @@ import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { spiritPortions, sweeteningsOf, waterOf } from '../options/input-to-portion.ts'
+import { note } from '../reply/outcome-reply.ts'
 import { mixtureReply } from './mixture-reply.ts'
-import { note } from './outcome-reply.ts'
 
 export const mixCommand = defineCommand({
   ...signature('mix'),

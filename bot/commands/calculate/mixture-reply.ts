@@ -3,7 +3,7 @@ import { valuesOf } from '../../../core/recipe/propagate.ts'
 import type { Mixture } from '../../../core/recipe/solve/mix.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { made, outcomeCautions, outcomeData, outcomeRows, row, sureOf, sweetnessNotes } from './outcome-reply.ts'
+import { made, outcomeCautions, outcomeData, outcomeRows, row, sureOf, sweetnessNotes } from '../reply/outcome-reply.ts'
 
 interface Poured {
   readonly input: object

@@ -18,7 +18,7 @@ import type { Action } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { portionOf } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { caution, measuredData, note, row } from './outcome-reply.ts'
+import { caution, measuredData, note, row } from '../reply/outcome-reply.ts'
 
 /** Codes of two or three letters are all near each other. */
 const LEAST_LETTERS = 4

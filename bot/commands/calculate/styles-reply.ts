@@ -7,8 +7,8 @@ import { quoted } from '../../calls/write-line.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { freezerState, outcomeCautions, row } from './outcome-reply.ts'
-import { strengthNotes, syrupData, type Typed } from './syrup-reply.ts'
+import { freezerState, outcomeCautions, row } from '../reply/outcome-reply.ts'
+import { strengthNotes, syrupData, type Typed } from '../reply/syrup-reply.ts'
 
 /** A target as it can be typed back: enough digits to come out the same, none that is noise. */
 const typed = (value: number): string => String(Number(value.toPrecision(12)))

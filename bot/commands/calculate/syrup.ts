@@ -15,8 +15,8 @@ import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/record/jar-dangers.ts'
 import { portionOf, spiritPortions } from '../options/input-to-portion.ts'
+import { syrupReply } from '../reply/syrup-reply.ts'
 import { stylesReply } from './styles-reply.ts'
-import { syrupReply } from './syrup-reply.ts'
 
 type Input = InputOf<'syrup'>
 

@@ -16,8 +16,8 @@ import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import type { Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { caution, measuredData, note, row } from '../calculate/outcome-reply.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { caution, measuredData, note, row } from '../reply/outcome-reply.ts'
 
 /** Looked at where none was named. */
 const BOTH: readonly Region[] = ['eu', 'us']

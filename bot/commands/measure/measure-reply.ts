@@ -1,8 +1,8 @@
 import type { GaugedOutcome, Gauging } from '../../../core/recipe/solve/gauged.ts'
 import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { caution, measuredData, note } from '../calculate/outcome-reply.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { caution, measuredData, note } from '../reply/outcome-reply.ts'
 
 /** An amount that nobody named. */
 const UNKNOWN = { volumeMl: null, volumeMlPlusMinus: null, massG: null, massGPlusMinus: null } as const

@@ -9,8 +9,8 @@ import { writeLine } from '../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { note } from '../calculate/outcome-reply.ts'
 import { kitchenOf } from '../options/input-units.ts'
+import { note } from '../reply/outcome-reply.ts'
 import { openPosts, sharesOf, withdrawAll } from '../share/withdraw-all.ts'
 
 const SETTINGS = Object.keys(NOBODY.settings) as readonly (keyof Person['settings'])[]

@@ -8,7 +8,7 @@ import type { Person, Place } from '../../../store/person.ts'
 import type { Context, Proof } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { note, row } from '../calculate/outcome-reply.ts'
+import { note, row } from '../reply/outcome-reply.ts'
 import { remindersActions } from './reminders-actions.ts'
 
 type Next = Extract<Message<'cells'>, { key: 'reminders_next' }>['values']['next']

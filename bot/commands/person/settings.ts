@@ -6,7 +6,7 @@ import { signature } from '../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import { contactOf } from '../../talk/emergency/contacts.ts'
-import { note, row } from '../calculate/outcome-reply.ts'
+import { note, row } from '../reply/outcome-reply.ts'
 import { changeSettings } from './change-settings.ts'
 
 interface Chosen {

@@ -5,7 +5,7 @@ import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Given } from '../../calls/option.ts'
 import type { Data } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { measuredData, outcomeData } from '../calculate/outcome-reply.ts'
+import { measuredData, outcomeData } from '../reply/outcome-reply.ts'
 
 export interface PlanInput {
   readonly of: Given<PlantsRead>

@@ -14,7 +14,7 @@ import {
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import { isSweetened } from '../../../core/recipe/sweetening.ts'
 import type { Message } from '../../text/words.ts'
-import { note } from '../calculate/outcome-reply.ts'
+import { note } from '../reply/outcome-reply.ts'
 import { caffeineNotes } from './caffeine-notes.ts'
 import { farNotes } from './far-notes.ts'
 import type { PlanInput } from './plan-data.ts'

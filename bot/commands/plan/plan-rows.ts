@@ -5,7 +5,7 @@ import type { Plan, PlanWish } from '../../../core/recipe/plan/plan.ts'
 import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import type { Row } from '../../chat/reply.ts'
-import { outcomeRows, row } from '../calculate/outcome-reply.ts'
+import { outcomeRows, row } from '../reply/outcome-reply.ts'
 import type { plantsSaid } from './plan-data.ts'
 
 /** What goes into the jar, the days as far as they are known, and what comes out. */

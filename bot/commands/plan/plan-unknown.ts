@@ -2,7 +2,7 @@ import { findFood } from '../../../core/botanical/foods/find-food.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import { KEPT_ML_PER_G, MOST_WATER_SHARE } from '../../../core/recipe/plan/unknown-plant.ts'
 import type { Message } from '../../text/words.ts'
-import { note } from '../calculate/outcome-reply.ts'
+import { note } from '../reply/outcome-reply.ts'
 
 const namesIn = ({ unknown }: Pick<Plan, 'unknown'>): readonly string[] => unknown.map(({ name }) => name)
 

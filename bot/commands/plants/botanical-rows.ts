@@ -1,7 +1,7 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import { inForm } from '../../../core/botanical/find/in-form.ts'
 import type { Row } from '../../chat/reply.ts'
-import { row } from '../calculate/outcome-reply.ts'
+import { row } from '../reply/outcome-reply.ts'
 
 const spanRow = (key: 'botanical_usual' | 'botanical_rest', minDays: number, maxDays: number, plant: Botanical): Row =>
   row(key, { group: 'cells', key: 'botanical_span', values: { minDays, maxDays, trust: plant.timesDays.trust } })

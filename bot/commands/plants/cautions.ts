@@ -1,8 +1,8 @@
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import type { Message } from '../../text/words.ts'
-import { caution } from '../calculate/outcome-reply.ts'
 import { kitchenOf } from '../options/input-units.ts'
+import { caution } from '../reply/outcome-reply.ts'
 import { hazardsOf, isOfLook, rankOf, SEVERITY_RANK } from './botanical-hazards.ts'
 
 interface Ranked {

@@ -7,11 +7,11 @@ import type { Action, Reply } from '../../chat/reply.ts'
 import { batchCard } from '../../picture/card/batch-card.ts'
 import { batchCardData } from '../../picture/card/batch-card-data.ts'
 import type { Becomes } from '../../text/en/share.ts'
-import { row } from '../calculate/outcome-reply.ts'
 import { todayOf } from '../jar/known/view-of.ts'
 import { change } from '../jar/record/record-step.ts'
-import { pictureFile } from '../label/picture-file.ts'
 import { kitchenOf } from '../options/input-units.ts'
+import { row } from '../reply/outcome-reply.ts'
+import { pictureFile } from '../reply/picture-file.ts'
 import { withShare } from './new-share.ts'
 
 /** A button where there are others to press it, else the line that carries the batch to them. */

@@ -4,12 +4,12 @@ import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
 import { isSamePlant, plantsTakenAsAdded } from '../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
-import { strainWindow } from '../../../core/jar/tasks/windows.ts'
+import { plannedStrain, readyOf } from '../../../core/jar/tasks/ready-day.ts'
 import { type ForGuests, forGuests } from '../../../core/label/for-guests.ts'
 import { abvPercent, sugarRoomMl, volumeMl } from '../../../core/liquid/liquid.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { dayNumber, isoOf } from '../../../core/quantity/time/day-number.ts'
+import { dayNumber } from '../../../core/quantity/time/day-number.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 
 export type MilestoneKind = 'started' | 'strained' | 'sweetened' | 'ready'
@@ -57,9 +57,6 @@ export interface BatchCardData extends ForGuests {
   readonly milestones: readonly Milestone[]
   readonly today: IsoDay
 }
-
-/** From straining to sweetening, as a plan reckons. */
-const SWEETEN_DAYS = 1
 
 export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
   const { story, stage, contents, agenda } = view
@@ -117,18 +114,4 @@ function milestonesOf(story: Story, today: IsoDay): readonly Milestone[] {
     { kind: 'sweetened', day: sweetened?.day ?? null, isDone: sweetened !== null },
     { kind: 'ready', day: ready, isDone: story.readyOn !== null && story.readyOn <= today },
   ]
-}
-
-/** The last day for it, from which the plan counts on; today where that is past. */
-const plannedStrain = ({ started }: Pick<Story, 'started'>, today: IsoDay): IsoDay | null => {
-  const window = strainWindow(started)
-  return window === null ? null : isoOf(Math.max(window.closes ?? window.opens, dayNumber(today)))
-}
-
-/** The first glass; as the plan has it where the jar is not that far, later where it is late. */
-export function readyOf({ started, strained, readyOn }: Story, today: IsoDay): IsoDay | null {
-  if (readyOn !== null || strained !== null) return readyOn
-  const strain = plannedStrain({ started }, today)
-  const { restDays } = started.days
-  return strain === null || restDays === null ? null : isoOf(dayNumber(strain) + SWEETEN_DAYS + restDays)
 }

@@ -1,14 +1,14 @@
 import { clean } from '../../text/clean.ts'
-import { composition } from '../draw/composition.ts'
 import { palette } from '../draw/palette.ts'
 import { patterns } from '../draw/patterns.ts'
+import type { Pen, Picture } from '../draw/picture.ts'
 import { board, paperLabel, star } from '../draw/shapes.ts'
 import { wall } from '../draw/shelf-background.ts'
 import { drawing, rect } from '../draw/svg.ts'
 import { type Lines, lacksSigns, lineHeight, textIn, textLine, textLines } from '../draw/text-lines.ts'
-import { TIME_LINE_HEIGHT, timeLine } from '../draw/time-line.ts'
-import type { Pen, Picture } from '../picture.ts'
 import type { BatchCardData } from './batch-card-data.ts'
+import { composition } from './composition.ts'
+import { TIME_LINE_HEIGHT, timeLine } from './time-line.ts'
 
 const WIDTH = 1000
 const MARGIN = 36

@@ -1,6 +1,6 @@
 import { STRONG_PERCENT } from '../../../core/liquid/flash-point.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import type { Pen } from '../picture.ts'
+import type { Pen } from './picture.ts'
 import { BLACK, WHITE } from './printed.ts'
 import { moved, path, rect } from './svg.ts'
 import { textLine } from './text-lines.ts'

@@ -1,11 +1,11 @@
 import { clean } from '../../text/clean.ts'
 import { flammableMark } from '../draw/flammable-mark.ts'
 import { ownName } from '../draw/own-name.ts'
+import type { Pen, Picture } from '../draw/picture.ts'
 import { BLACK, DOTS_PER_INCH, mm, WHITE } from '../draw/printed.ts'
 import { clipped, inset } from '../draw/shapes.ts'
 import { drawing, moved, path, rect } from '../draw/svg.ts'
 import { type Lines, lacksSigns, lineHeight, textIn, textLine, textLines, textWidth } from '../draw/text-lines.ts'
-import type { Pen, Picture } from '../picture.ts'
 import type { BottleLabelData } from './bottle-label-data.ts'
 
 const WIDTH = mm(90)

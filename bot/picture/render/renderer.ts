@@ -1,8 +1,8 @@
-import { fontFolder, fontPaths, loadTypefaces } from '../draw/font-files.ts'
+import type { Picture } from '../draw/picture.ts'
 import { lacksSigns } from '../draw/text-lines.ts'
 import { FONT, type Typefaces } from '../draw/typefaces.ts'
-import type { Picture } from '../picture.ts'
 import { encodePng } from './encode-png.ts'
+import { fontFolder, fontPaths, loadTypefaces } from './font-files.ts'
 import { PictureError, type PictureFault } from './picture-error.ts'
 
 export interface Painted extends Pick<Picture, 'width' | 'height' | 'alt'> {

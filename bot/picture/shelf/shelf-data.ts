@@ -1,10 +1,10 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
 import { isFinished, type JarView, type ShownTask, tasksNow } from '../../../core/jar/tasks/jar-view.ts'
+import { readyOf } from '../../../core/jar/tasks/ready-day.ts'
 import { strainWindow } from '../../../core/jar/tasks/windows.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
-import { readyOf } from '../card/batch-card-data.ts'
 
 export type Phase = 'steeping' | 'straining' | 'resting'
 

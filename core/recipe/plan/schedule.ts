@@ -33,7 +33,7 @@ export interface Schedule {
 /** The least rest that a feast too near leaves; harsh. Estimated; the usual 30 days are common practice. */
 const LEAST_REST_DAYS = 7
 /** From straining to sweetening. */
-const SWEETEN_DAYS = 1
+export const SWEETEN_DAYS = 1
 /** About a year, above 25 % vol. Common practice, no source. */
 export const KEEPS_DAYS = 365
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { beforeAll, expect, it } from 'vitest'
+import type { Pen } from '../../../bot/picture/draw/picture.ts'
 import { textLine } from '../../../bot/picture/draw/text-lines.ts'
-import type { Pen } from '../../../bot/picture/picture.ts'
 import { runs, SEED } from '../../runs.ts'
 import { cutAtBoxes, differing, pen as newPen, pixelsOf } from './pixels.ts'
 

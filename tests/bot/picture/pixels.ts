@@ -1,7 +1,7 @@
 import { Resvg } from '@resvg/resvg-js'
-import { fontFolder, fontPaths, loadTypefaces } from '../../../bot/picture/draw/font-files.ts'
+import type { Pen } from '../../../bot/picture/draw/picture.ts'
 import { FONT } from '../../../bot/picture/draw/typefaces.ts'
-import type { Pen } from '../../../bot/picture/picture.ts'
+import { fontFolder, fontPaths, loadTypefaces } from '../../../bot/picture/render/font-files.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
 import { pictureText } from '../../../bot/text/en/pictures.ts'
 

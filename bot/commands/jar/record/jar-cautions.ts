@@ -9,8 +9,8 @@ import { largestSoluble } from '../../../../core/recipe/sugar-stays.ts'
 import type { Jar } from '../../../../store/person.ts'
 import type { cautionNames } from '../../../text/en/jar-steps.ts'
 import type { Message } from '../../../text/words.ts'
-import { outcomeCautions, withoutKeeping } from '../../calculate/outcome-reply.ts'
 import { hazardCautions } from '../../plan/plan-hazards.ts'
+import { outcomeCautions, withoutKeeping } from '../../reply/outcome-reply.ts'
 
 type Caution = Message<'cautions'>
 type Shortened = keyof typeof cautionNames

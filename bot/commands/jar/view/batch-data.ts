@@ -2,7 +2,7 @@ import { ingredientsOf, notesOf, ratingsOf, restedDays, steepedDays } from '../.
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { sugars } from '../../../../core/recipe/sweetening.ts'
 import type { Data } from '../../../chat/reply.ts'
-import { measuredData } from '../../calculate/outcome-reply.ts'
+import { measuredData } from '../../reply/outcome-reply.ts'
 import { jarBrief } from './jar-data.ts'
 
 /** A batch of the notebook, running or done. */

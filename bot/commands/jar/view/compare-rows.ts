@@ -12,7 +12,7 @@ import {
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Measured } from '../../../../core/quantity/measured/measured.ts'
 import type { Row } from '../../../chat/reply.ts'
-import { row } from '../../calculate/outcome-reply.ts'
+import { row } from '../../reply/outcome-reply.ts'
 
 type Both<Fact> = readonly [one: Fact, other: Fact]
 

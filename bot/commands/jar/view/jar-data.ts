@@ -2,7 +2,7 @@ import type { JarEntry } from '../../../../core/jar/entry/entry.ts'
 import { firstTask, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Jar } from '../../../../store/person.ts'
 import type { Data } from '../../../chat/reply.ts'
-import { measuredData } from '../../calculate/outcome-reply.ts'
+import { measuredData } from '../../reply/outcome-reply.ts'
 
 type DataRecord = { readonly [name: string]: Data }
 

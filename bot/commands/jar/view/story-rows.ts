@@ -2,7 +2,7 @@ import type { HappeningEntry, JarEntry } from '../../../../core/jar/entry/entry.
 import { effective } from '../../../../core/jar/entry/standing-entries.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Row } from '../../../chat/reply.ts'
-import { row } from '../../calculate/outcome-reply.ts'
+import { row } from '../../reply/outcome-reply.ts'
 import { saidIn } from '../amend/correction.ts'
 
 /** From so many shakes in a row on, they are one line. */

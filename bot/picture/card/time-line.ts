@@ -1,10 +1,10 @@
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
-import type { BatchCardData, Milestone, MilestoneKind } from '../card/batch-card-data.ts'
-import type { Pen } from '../picture.ts'
-import { palette } from './palette.ts'
-import { board, bottle, jar, jarInside } from './shapes.ts'
-import { type Box, path, rect } from './svg.ts'
-import { lineHeight, textLine } from './text-lines.ts'
+import { palette } from '../draw/palette.ts'
+import type { Pen } from '../draw/picture.ts'
+import { board, bottle, jar, jarInside } from '../draw/shapes.ts'
+import { type Box, path, rect } from '../draw/svg.ts'
+import { lineHeight, textLine } from '../draw/text-lines.ts'
+import type { BatchCardData, Milestone, MilestoneKind } from './batch-card-data.ts'
 
 const ICON = 96
 const JAR_WIDTH = 74

@@ -1,9 +1,9 @@
-import type { BatchCardData, Shares } from '../card/batch-card-data.ts'
-import type { Pen } from '../picture.ts'
-import { palette } from './palette.ts'
-import { jar, jarInside } from './shapes.ts'
-import { type Box, path, rect } from './svg.ts'
-import { lineHeight, textLine } from './text-lines.ts'
+import { palette } from '../draw/palette.ts'
+import type { Pen } from '../draw/picture.ts'
+import { jar, jarInside } from '../draw/shapes.ts'
+import { type Box, path, rect } from '../draw/svg.ts'
+import { lineHeight, textLine } from '../draw/text-lines.ts'
+import type { BatchCardData, Shares } from './batch-card-data.ts'
 
 /** Lightest at the top, as it would float. */
 const LAYERS = ['alcohol', 'water', 'sugar'] as const

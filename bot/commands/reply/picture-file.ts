@@ -1,5 +1,5 @@
 import type { ReplyFile } from '../../chat/reply.ts'
-import type { Pen, Picture } from '../../picture/picture.ts'
+import type { Pen, Picture } from '../../picture/draw/picture.ts'
 import type { Message } from '../../text/words.ts'
 
 /** A picture that goes with a reply, drawn when it is shown. */

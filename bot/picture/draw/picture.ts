@@ -1,6 +1,6 @@
-import type { PictureText } from '../text/en/pictures.ts'
-import type { Format } from '../text/format.ts'
-import type { Typefaces } from './draw/typefaces.ts'
+import type { PictureText } from '../../text/en/pictures.ts'
+import type { Format } from '../../text/format.ts'
+import type { Typefaces } from './typefaces.ts'
 
 /** A picture that is yet to be drawn. */
 export interface Picture {

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
-import { type Font, readFont } from './read-font.ts'
-import { type Face, type Typefaces, typefacesOf } from './typefaces.ts'
+import { type Font, readFont } from '../draw/read-font.ts'
+import { type Face, type Typefaces, typefacesOf } from '../draw/typefaces.ts'
 
 /** Named within a folder; condensed, so that a name has room. */
 const FILES: Readonly<Record<Face, string>> = {
