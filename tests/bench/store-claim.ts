@@ -5,14 +5,13 @@ import { openStore } from '../../store/open/open-store.ts'
 import type { Person } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import { jarOf, nudgeAt, personWith, userId } from '../store/some-people.ts'
-import { DAY_MS, ENTRIES, JARS, NOW_MS } from './store-people.ts'
+import { DAY_MS, ENTRIES, JARS, NOW_MS, RULES, ZONE } from './store-people.ts'
 import { bareWrite } from './store-update.ts'
 
 type Row = [label: string, value: string, goal?: string]
 
 const PEOPLE = 1000
 const AT_ONCE = 16
-const ZONE = 'Europe/Rome'
 
 /** All jars were last shaken yesterday, and each has one thing to be told today. */
 const person = (): Person => {
@@ -38,7 +37,7 @@ async function inTurns(people: readonly string[], work: (userId: string) => Prom
 }
 
 async function filled(folder: string): Promise<Store> {
-  const options = { folder, assumedZone: ZONE, nowMs: () => NOW_MS, log: console.error }
+  const options = { folder, assumedZone: ZONE, rules: RULES, nowMs: () => NOW_MS, log: console.error }
   const before = openStore(options)
   await inTurns(
     Array.from({ length: PEOPLE }, (_, index) => userId(index)),

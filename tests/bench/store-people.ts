@@ -2,6 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { JarEntry } from '../../core/jar/entry/entry.ts'
 import { whiteSugar } from '../../core/recipe/sweetening.ts'
+import { personTexts } from '../../store/disk/person-text.ts'
 import type { Jar, Person } from '../../store/person.ts'
 import { personWith, shakenEntry, startedEntry, userId } from '../store/some-people.ts'
 
@@ -65,11 +66,16 @@ export const makerOf = (index: number): Person => {
 
 const DIFFERENT = 500
 
+/** Their files are stamped as by a program of these rules. */
+export const RULES = 'bench'
+export const ZONE = 'Europe/Rome'
+
 /** A folder of data with so many makers; everyone of `DIFFERENT` in turn. */
 export function writeMakers(folder: string, people: number): void {
   const users = join(folder, 'users')
   mkdirSync(users, { recursive: true })
-  const texts = Array.from({ length: Math.min(people, DIFFERENT) }, (_, index) => `${JSON.stringify(makerOf(index))}\n`)
+  const { textOf } = personTexts({ rules: RULES, assumedZone: ZONE })
+  const texts = Array.from({ length: Math.min(people, DIFFERENT) }, (_, index) => textOf(makerOf(index)))
   for (let index = 0; index < people; index++) {
     writeFileSync(join(users, `${userId(index)}.json`), texts[index % texts.length]!, { mode: 0o600 })
   }

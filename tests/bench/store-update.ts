@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { openStore } from '../../store/open/open-store.ts'
 import type { Person } from '../../store/person.ts'
 import { shakenEntry, userId } from '../store/some-people.ts'
-import { ENTRIES, JARS, makerOf, NOW_MS } from './store-people.ts'
+import { ENTRIES, JARS, makerOf, NOW_MS, RULES, ZONE } from './store-people.ts'
 
 type Row = [label: string, value: string, goal?: string]
 
@@ -42,7 +42,7 @@ const shaken = (person: Person): Person => {
 }
 
 async function onePerson(folder: string): Promise<Row[]> {
-  const store = openStore({ folder, assumedZone: 'Europe/Rome', nowMs: () => NOW_MS, log: console.error })
+  const store = openStore({ folder, assumedZone: ZONE, rules: RULES, nowMs: () => NOW_MS, log: console.error })
   await store.update(userId(0), () => makerOf(0))
   await store.claimDue(0, 1, 1)
   const text = readFileSync(join(folder, 'users', `${userId(0)}.json`), 'utf8')

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { loadavg, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { claimRows } from './store-claim.ts'
-import { ENTRIES, JARS, writeMakers } from './store-people.ts'
+import { ENTRIES, JARS, RULES, writeMakers } from './store-people.ts'
 import { updateRows } from './store-update.ts'
 
 type Row = [label: string, value: string, goal?: string]
@@ -17,19 +17,31 @@ const childSays = (program: string, ...argv: string[]): Record<string, number> =
   return JSON.parse(execFileSync(process.execPath, ['--import', 'tsx', path, ...argv], { encoding: 'utf8' }))
 }
 
+/** The quicker of two turns of each, one after the other, so that all meet the same machine. */
+function starts(folder: string) {
+  const kinds = { bare: 'bare', stamped: RULES, otherRules: 'of another program' }
+  const turn = () =>
+    Object.entries(kinds).map(([name, kind]) => [name, childSays('store-start-child.ts', folder, kind)])
+  const [first, second] = [Object.fromEntries(turn()), Object.fromEntries(turn())]
+  const quicker = (name: keyof typeof kinds) => (first[name].readyS < second[name].readyS ? first : second)[name]
+  return { bare: quicker('bare'), stamped: quicker('stamped'), otherRules: quicker('otherRules') }
+}
+
 function startRows(folder: string): Row[] {
   writeMakers(folder, PEOPLE)
-  const bare = childSays('store-start-child.ts', folder, 'bare')
-  const { readyS, peakMb, blockedMs, tickMs } = childSays('store-start-child.ts', folder)
+  const { bare, stamped, otherRules } = starts(folder)
   const who = `${PEOPLE.toLocaleString('en-US')} people with ${JARS} jars of ${ENTRIES} entries`
+  const shown = ({ readyS, peakMb }: Record<string, number>): string =>
+    `${readyS!.toFixed(1)} s, ${peakMb!.toFixed(0)} MB at the peak`
   return [
-    [`start with ${who}, files just written (cache warm)`, `${readyS!.toFixed(1)} s`, 'below 20 s'],
-    ['  at the peak', `${peakMb!.toFixed(0)} MB`, 'below 1,000 MB'],
-    ['  the longest that nothing else got its turn', `${blockedMs!.toFixed(0)} ms`],
-    ['  the same files read and parsed, nothing else', `${bare.readyS!.toFixed(1)} s, ${bare.peakMb!.toFixed(0)} MB`],
+    [`start with ${who}, files just written (cache warm)`, shown(stamped), 'below 20 s and 1,000 MB'],
+    ['  the longest that nothing else got its turn', `${stamped.blockedMs!.toFixed(0)} ms`],
+    ['  the same files read and parsed, nothing else', shown(bare)],
+    ['  start / read and parsed', (stamped.readyS! / bare.readyS!).toFixed(2), 'at most 0.50'],
+    ['  start with all stamps of other rules / read and parsed', (otherRules.readyS! / bare.readyS!).toFixed(2)],
     [
       `tick with nothing due among ${(PEOPLE * JARS).toLocaleString('en-US')} jars`,
-      `${tickMs!.toFixed(4)} ms`,
+      `${stamped.tickMs!.toFixed(4)} ms`,
       'below 1 ms',
     ],
   ]

@@ -5,6 +5,15 @@ import type { Format } from '../format.ts'
 import { listed } from './words.ts'
 
 /** Which nightly copy stands in for a person's file, and the line that puts it back. */
+/** Why a file could not be written, by the system's name of the failure. */
+const NOT_WRITTEN: Readonly<Record<string, string>> = {
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'the disk is full',
+  EACCES: 'I may not write there',
+  EPERM: 'I may not write there',
+  EROFS: 'I may not write there',
+}
+
 export const copyBack = ({ userId, day }: { readonly userId: string; readonly day: string | null }): string =>
   day === null
     ? 'No copy of it holds a jar. Only npm start makes copies, when it starts and every night.'
@@ -99,8 +108,7 @@ export const consoleText = {
   fileSaved: ({ path }: { path: string }) => `Written to ${path}`,
   fileFailed: ({ name, code }: { name: string; code: string | null }) => {
     if (code === null) return `The file ${name} could not be made; the answer holds without it.`
-    const why = code === 'ENOSPC' ? 'the disk is full' : code === 'EACCES' ? 'I may not write there' : code
-    return `The file ${name} could not be written into the folder of data: ${why}.`
+    return `The file ${name} could not be written into the folder of data: ${NOT_WRITTEN[code] ?? code}.`
   },
   next: () => 'Next you can type:',
   action: (label: string, line: string) => `${label}: ${line}`,

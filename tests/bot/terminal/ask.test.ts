@@ -108,6 +108,24 @@ describe('ask', () => {
     },
   )
 
+  it.each([[['/said', 'not', '-hot-', '-5', '-', '-hj']], [['/said not', '-hot- -5', '-', '-hj']]])(
+    'takes words with a dash for words: %j',
+    async (argv) => {
+      const said = defineCommand({
+        path: 'said',
+        input: z.object({ words: z.string() }),
+        run: ({ words }) => fakeReply({ words }),
+      })
+      const { code, out } = await run([...argv, '--json'], '', { commands: [said] })
+      expect([code, json(out)[0].data]).toEqual([0, { words: 'not -hot- -5 - -hj' }])
+    },
+  )
+
+  it.each(['--json=yes', '--json=', '--helpp', '--no-json', '--', '--json-'])('knows no flag %s', async (flag) => {
+    const { code, err } = await run([flag, GOOD])
+    expect([code, err]).toEqual([2, expect.stringContaining(`ask has no flag “${flag}”`)])
+  })
+
   it('explains its use', async () => {
     expect(await run(['--help'])).toMatchObject({ code: 0, err: '' })
     expect((await run(['--help'])).out).toMatch(/npm run -s ask -- '\/mix/)

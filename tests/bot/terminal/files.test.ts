@@ -5,12 +5,24 @@ import type { Command } from '../../../bot/chat/command.ts'
 import type { ReplyFile } from '../../../bot/chat/reply.ts'
 import { openFile } from '../../../bot/terminal/files/open-file.ts'
 import { forgetFilesIn, saveFileIn } from '../../../bot/terminal/files/save-file.ts'
+import { en } from '../../../bot/text/en/index.ts'
 import { inFolder } from '../../store/in-folder.ts'
 import { commands, testDesk } from '../test-desk.ts'
 
 const bytesOf = (text: string) => new TextEncoder().encode(text)
 
 describe('a file that a reply comes with', () => {
+  it.each([
+    ['ENOSPC', 'the disk is full'],
+    ['EDQUOT', 'the disk is full'],
+    ['EROFS', 'I may not write there'],
+    ['EIO', 'EIO'],
+  ])('that could not be written (%s) is said to be so: %s', (code, why) => {
+    expect(en.console.fileFailed({ name: 'a.ics', code })).toMatch(
+      new RegExp(`a\\.ics could not be written .*: ${why}\\.$`),
+    )
+  })
+
   it('is written for its owner alone, and never over another', () =>
     inFolder(async (folder) => {
       const save = saveFileIn(join(folder, 'data', 'files'))
