@@ -1,3 +1,4 @@
+import type { JarEntry } from '../core/jar/entry/entry.ts'
 import { allDuties } from '../core/jar/tasks/duties.ts'
 import type { Duty, DutySettings } from '../core/jar/tasks/duty.ts'
 import type { Person, Settings } from './person.ts'
@@ -16,8 +17,27 @@ export const dutySettings = ({ zone, atMinutes, shake, pausedUntil }: Settings, 
   pausedUntil,
 })
 
-/** Nothing lies ahead of it. */
+/** By no clock: whatever was said or entered is believed. */
 const ANY_TIME_MS = Number.POSITIVE_INFINITY
+
+interface Asked {
+  readonly wanted: DutySettings
+  readonly duties: readonly Duty[]
+}
+
+const lastAsked = new WeakMap<readonly JarEntry[], Asked>()
+
+/** As `allDuties`; a change of a person leaves most of the jars as they were, and nearly always the settings. */
+function dutiesOf(entries: readonly JarEntry[], wanted: DutySettings): readonly Duty[] {
+  const last = lastAsked.get(entries)
+  const isSame =
+    last !== undefined &&
+    Object.entries(wanted).every(([key, value]) => last.wanted[key as keyof DutySettings] === value)
+  if (isSame) return last.duties
+  const duties = allDuties(entries, wanted)
+  lastAsked.set(entries, { wanted, duties })
+  return duties
+}
 
 /**
  * Reminders that were neither said nor are on their way, in the order in which they fall due. What was entered ahead of
@@ -33,7 +53,7 @@ export function untold(
   return jars
     .flatMap(({ id, entries, ...told }) => {
       const said = saidBy(told, nowMs)
-      return allDuties(believed(entries, nowMs), wanted)
+      return dutiesOf(believed(entries, nowMs), wanted)
         .filter(({ key }) => !said.has(key) && !onTheirWay.has(`${id} ${key}`))
         .map((duty) => ({ jarId: id, duty }))
     })

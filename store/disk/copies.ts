@@ -88,7 +88,7 @@ export async function copyChanged(
     if (own.kind === 'unreadable') return false
     const copy = join(folders.copies, today, name)
     if (day === today && fullness(await storedAt(disk, copy)) > fullness(own)) return false
-    await writeDurably(disk, copy, userId, text)
+    await writeDurably(disk, copy, userId, () => text)
     return true
   }
   let [copied, failed]: [number, unknown] = [0, null]

@@ -14,9 +14,6 @@ import { writeDurably } from './write-durably.ts'
 /** People whose files are kept in memory, as long as the folder is ours. */
 const MOST_OPEN = 200
 
-/** Counted only where it could be: a letter is at most three bytes. */
-const isTooLarge = (text: string): boolean => text.length * 3 > MOST_BYTES && Buffer.byteLength(text) > MOST_BYTES
-
 export interface FilesOptions {
   readonly disk: Disk
   readonly folders: Folders
@@ -42,10 +39,13 @@ export function personFiles({ disk, folders, lock, texts, nowMs, log, tellSetAsi
   const unsure = new Set<string>()
 
   const write = async (userId: string, person: Person): Promise<void> => {
-    const text = texts.textOf(person)
-    if (isTooLarge(text)) throw new StorageError('too_large', { mostBytes: MOST_BYTES })
+    const make = (): Buffer => {
+      const file = texts.bytesOf(person)
+      if (file.length > MOST_BYTES) throw new StorageError('too_large', { mostBytes: MOST_BYTES })
+      return file
+    }
     try {
-      await writeDurably(disk, personPath(folders, userId), userId, text)
+      await writeDurably(disk, personPath(folders, userId), userId, make)
       unsure.delete(userId)
     } catch (error) {
       if (error instanceof StorageError && error.problem === 'unsure') unsure.add(userId)

@@ -10,7 +10,8 @@ import { isBelieved, latestMs } from '../told-ahead.ts'
  * that a start reads every file but parses only those whose stamp does not hold.
  */
 export interface PersonTexts {
-  textOf(person: Person): string
+  /** The whole file. */
+  bytesOf(person: Person): Buffer
   /**
    * When to look again at the person in a file; null where there is nothing to wait for, undefined where the file has to be
    * read with more care.
@@ -25,7 +26,8 @@ export interface TextRules {
   readonly assumedZone: string
 }
 
-/** Bytes before those that the checksum is of: `{"check":"89abcdef",`. */
+/** Where the checksum stands, and how many bytes come before those it is of: `{"check":"89abcdef",`. */
+const CHECK_AT = 10
 const CHECK_BYTES = 20
 
 /** At least as long as the checksum and the stamp. */
@@ -33,7 +35,7 @@ const HEAD_BYTES = 160
 
 const HEAD = /^\{"check":"([\da-f]{8})","due":\{"rules":"([\da-f]{16})","nextMs":([^,]+),"latestMs":([^}]+)\},/
 
-const checkOf = (text: string | Buffer): string => crc32(text).toString(16).padStart(8, '0')
+const checkOf = (file: Buffer): string => crc32(file.subarray(CHECK_BYTES)).toString(16).padStart(8, '0')
 
 /** Whatever else decides when a reminder falls due: the zones' offsets come with the engine. */
 const fingerprint = ({ rules, assumedZone }: TextRules): string | null => {
@@ -87,16 +89,18 @@ export function personTexts(rules: TextRules): PersonTexts {
   const dueMsStamped = (file: Buffer, nowMs: number): number | null | undefined => {
     const [, check, theirs, nextMs, latest] = HEAD.exec(file.toString('latin1', 0, HEAD_BYTES)) ?? []
     if (theirs === undefined || theirs !== ours || !isBelieved(Number(latest), nowMs)) return undefined
-    if (checkOf(file.subarray(CHECK_BYTES)) !== check) return undefined
+    if (checkOf(file) !== check) return undefined
     return JSON.parse(nextMs!)
   }
 
   return {
-    textOf(person) {
+    bytesOf(person) {
       const { jars, ...others } = person
       const fields = JSON.stringify(others).slice(1, -1)
-      const rest = `"due":${stampOf(person)},${fields},"jars":[${jars.map(jarText).join(',')}]}\n`
-      return `{"check":"${checkOf(rest)}",${rest}`
+      const jarsText = jars.map(jarText).join(',')
+      const file = Buffer.from(`{"check":"........","due":${stampOf(person)},${fields},"jars":[${jarsText}]}\n`)
+      file.write(checkOf(file), CHECK_AT, 'latin1')
+      return file
     },
     dueMsIn(file, nowMs) {
       const stamped = dueMsStamped(file, nowMs)

@@ -29,19 +29,19 @@ export async function copiedPerson(disk: Disk, folders: Folders, userId: string,
 }
 
 /**
- * Puts a text in the place of a person's file, whatever stands there; that is set aside first, and the answer says where.
+ * Puts a file in the place of a person's file, whatever stands there; that is set aside first, and the answer says where.
  * Only who holds the lock may.
  */
 export async function replaceFile(
   disk: Disk,
   folders: Folders,
-  { userId, text, nowMs }: { readonly userId: string; readonly text: string; readonly nowMs: number },
+  { userId, file, nowMs }: { readonly userId: string; readonly file: Buffer; readonly nowMs: number },
 ): Promise<string | null> {
   const path = personPath(folders, userId)
   const names = await onDisk(folders.users, () => disk.readdir(folders.users))
   const aside = names.includes(personFileName(userId))
     ? await onDisk(path, () => setAside(disk, folders, { userId, reason: 'replaced', nowMs }))
     : null
-  await writeDurably(disk, path, userId, text)
+  await writeDurably(disk, path, userId, () => file)
   return aside === null ? null : join(folders.users, aside)
 }

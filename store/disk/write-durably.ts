@@ -10,21 +10,23 @@ const FILE_MODE = 0o600
 let written = 0
 
 /**
- * Puts a person's file in place, whole: whoever reads `path` finds the text before or this one, also after a power cut.
+ * Puts a person's file in place, whole: whoever reads `path` finds what was there before or what `make` makes, also after a
+ * power cut.
  * The order is what that rests on: the text is durable before it takes the name, and the name before this returns. A link
- * stays one. Throws `unsure` where the name was taken but may not be durable: then either text may be found later.
+ * stays one. Throws `unsure` where the name was taken but may not be durable: then either may be found later.
  */
-export function writeDurably(disk: Disk, path: string, userId: string, text: string): Promise<void> {
+export function writeDurably(disk: Disk, path: string, userId: string, make: () => string | Uint8Array): Promise<void> {
   written += 1
   const name = temporaryName(userId, process.pid, written)
   return onDisk(path, async () => {
-    const real = await realPath(disk, path)
+    // Made while the disk looks where the path leads.
+    const [real, content] = await Promise.all([realPath(disk, path), Promise.resolve().then(make)])
     const folder = dirname(real)
     const temporary = join(folder, name)
     try {
       const file = await disk.create(temporary, FILE_MODE)
       try {
-        await file.writeFile(text)
+        await file.writeFile(content)
         await file.sync()
       } finally {
         await file.close()

@@ -141,7 +141,7 @@ export function openStore(options: StoreOptions): Store & Maintenance {
         const person = await copiedPerson(disk, folders, userId, day)
         await lock.take()
         files.forget(userId)
-        const replacing = replaceFile(disk, folders, { userId, text: texts.textOf(person), nowMs: nowMs() })
+        const replacing = replaceFile(disk, folders, { userId, file: texts.bytesOf(person), nowMs: nowMs() })
         await scan.follow(userId, person, replacing)
         return { jars: person.jars.length, entries: entriesOf(person), keptAt: await replacing }
       })

@@ -74,8 +74,8 @@ export const ZONE = 'Europe/Rome'
 export function writeMakers(folder: string, people: number): void {
   const users = join(folder, 'users')
   mkdirSync(users, { recursive: true })
-  const { textOf } = personTexts({ rules: RULES, assumedZone: ZONE })
-  const texts = Array.from({ length: Math.min(people, DIFFERENT) }, (_, index) => textOf(makerOf(index)))
+  const { bytesOf } = personTexts({ rules: RULES, assumedZone: ZONE })
+  const texts = Array.from({ length: Math.min(people, DIFFERENT) }, (_, index) => bytesOf(makerOf(index)))
   for (let index = 0; index < people; index++) {
     writeFileSync(join(users, `${userId(index)}.json`), texts[index % texts.length]!, { mode: 0o600 })
   }

@@ -22,7 +22,7 @@ const harmed = (bytes: Buffer, { kind, at, byte }: { kind: string; at: number; b
 it('reads a harmed file as if there were no stamps, wherever it is harmed', () => {
   const texts = personTexts({ rules: 'today', assumedZone: ZONE })
   const careful = personTexts({ rules: null, assumedZone: ZONE })
-  const whole = Buffer.from(forged(texts.textOf(PERSON), 5000))
+  const whole = Buffer.from(forged(String(texts.bytesOf(PERSON)), 5000))
   expect(texts.dueMsIn(whole, NOW_MS)).toBe(5000)
   fc.assert(
     fc.property(harm, (how) => {

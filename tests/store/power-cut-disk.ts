@@ -32,10 +32,10 @@ export function powerCutDisk(fails: (call: string, path: string) => boolean): Po
       expectWell('create', path)
       const file = await nodeDisk.create(path, mode)
       return {
-        async writeFile(text) {
+        async writeFile(content) {
           expectWell('writeFile', path)
-          await file.writeFile(text)
-          written.set(path, { text, isSynced: false })
+          await file.writeFile(content)
+          written.set(path, { text: String(content), isSynced: false })
         },
         async sync() {
           expectWell('sync', path)

@@ -46,14 +46,14 @@ export function watchedDisk(before: Before): Disk {
       before('create', shortOf(path))
       const file = await nodeDisk.create(path, mode)
       return {
-        async writeFile(text) {
+        async writeFile(content) {
           try {
             before('writeFile', shortOf(path))
           } catch (error) {
-            await file.writeFile(text.slice(0, text.length / 2))
+            await file.writeFile(content.slice(0, content.length / 2))
             throw error
           }
-          await file.writeFile(text)
+          await file.writeFile(content)
         },
         async sync() {
           before('sync', shortOf(path))
