@@ -1,7 +1,7 @@
-import type { Measured } from '../quantity/measured/measured.ts'
+import { type Measured, times } from '../quantity/measured/measured.ts'
 import type { Span } from '../quantity/quantities.ts'
 import type { Portion } from './portion.ts'
-import type { Sweetening } from './sweetening.ts'
+import { type Sweetening, timesSweetenings } from './sweetening.ts'
 import type { Targets } from './targets.ts'
 
 /** How its maker spoke of a plant. */
@@ -84,4 +84,50 @@ export interface Batch<Day = number> extends PutIn<Day> {
   readonly named: Named<Day>
   /** Null where it was planned by its maker. */
   readonly origin: Origin | null
+}
+
+/** `factor` times as much of these. */
+export const timesSpirits = (spirits: readonly Portion[], factor: number): readonly Portion[] =>
+  spirits.map((each) => ({ ...each, amount: times(each.amount, factor) }))
+
+/** `factor` times as much of all that goes in; strengths, days and bottles stay. */
+export const scale = <Scaled extends PutIn<unknown>>(batch: Scaled, factor: number): Scaled => ({
+  ...batch,
+  plants: batch.plants.map((plant) => ({
+    ...plant,
+    massG: times(plant.massG, factor),
+    count: plant.count === null ? null : plant.count * factor,
+  })),
+  spirits: timesSpirits(batch.spirits, factor),
+  waterG: times(batch.waterG, factor),
+  sweetenings: timesSweetenings(batch.sweetenings, factor),
+})
+
+/** The batch with every day of it as `as` makes it. */
+export function withDays<From, To>(batch: Batch<From>, as: (day: From) => To): Batch<To> {
+  const orNull = (day: From | null): To | null => (day === null ? null : as(day))
+  const { days, named } = batch
+  return {
+    ...batch,
+    plants: batch.plants.map((plant) => ({ ...plant, addOn: orNull(plant.addOn) })),
+    days: {
+      ...days,
+      tasteFrom: orNull(days.tasteFrom),
+      strainFrom: orNull(days.strainFrom),
+      strainBy: orNull(days.strainBy),
+    },
+    named: { ...named, readyBy: orNull(named.readyBy) },
+  }
+}
+
+/** Fewer of a plant than this are not counted any more. Judgement. */
+const LEAST_COUNT = 0.2
+/** A count this near to halves, as a share of it, is one of them. Judgement. */
+const NEAR_SHARE = 0.02
+
+/** A count that a cook can cut: halves where they are near enough, else two digits; null of next to nothing. */
+export function cutCount(count: number): number | null {
+  if (count < LEAST_COUNT) return null
+  const halves = Math.round(count * 2) / 2
+  return Math.abs(halves - count) <= NEAR_SHARE * count ? halves : Number(count.toPrecision(2))
 }

@@ -1,5 +1,5 @@
 import { type Liquid, mix, sugar, water } from '../liquid/liquid.ts'
-import { exactly, type Measured } from '../quantity/measured/measured.ts'
+import { exactly, type Measured, times } from '../quantity/measured/measured.ts'
 import type { Values } from './propagate.ts'
 
 interface Material {
@@ -52,10 +52,7 @@ export const isSweetened = (sweetenings: readonly Sweetening[]): boolean =>
 
 /** `factor` times as much of each. */
 export const timesSweetenings = (sweetenings: readonly Sweetening[], factor: number): readonly Sweetening[] =>
-  sweetenings.map(({ material, massG: { value, plusMinus } }) => ({
-    material,
-    massG: { value: value * factor, plusMinus: plusMinus * factor },
-  }))
+  sweetenings.map(({ material, massG }) => ({ material, massG: times(massG, factor) }))
 
 /** Grams of sugars with their ±, added in quadrature. */
 export const sugars = (sweetenings: readonly Sweetening[]): Measured =>

@@ -1,4 +1,5 @@
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
+import { batchOf } from '../../../core/recipe/code/recipe-batch.ts'
 import { type Plan, type PlanWish, plan, planAsIs as planOnce } from '../../../core/recipe/plan/plan.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Message } from '../../text/words.ts'
@@ -39,9 +40,10 @@ function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedP
   const told = TOLD.find((option) => input[option] !== undefined)
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
   const { recipe, shareId } = from.is
-  const { plants, ...made } = orWithinLimits(() => planFromCode(recipe, input, setting), {
+  const batch = batchOf(recipe)
+  const { plants, ...made } = orWithinLimits(() => planFromCode(batch, input, setting), {
     of: of?.is,
-    line: () => lineInsteadOfCode(recipe, input, setting),
+    line: () => lineInsteadOfCode(batch, input, setting),
   })
   const wish = {
     ...made.wish,

@@ -1,8 +1,8 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
+import type { Batch } from '../../../core/recipe/batch.ts'
 import { planRecipe, type RecipePlan, usualDays } from '../../../core/recipe/code/plan-recipe.ts'
 import { plantsAtHand } from '../../../core/recipe/code/plants-at-hand.ts'
-import type { Recipe } from '../../../core/recipe/code/recipe.ts'
 import { expectDistilledPercent } from '../../../core/recipe/distilled.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
@@ -20,9 +20,9 @@ const OTHER_PERCENT = 1
 /** A share of the spirit that is all of it, whatever its last digit. */
 const ALL = 1 - 1e-9
 
-/** A recipe with the spirit, plants and bottles that the input names. */
+/** Somebody's batch with the spirit, plants and bottles that the input names. */
 export function planFromCode(
-  recipe: Recipe,
+  batch: Batch,
   input: Planned,
   setting: Setting,
 ): Omit<AskedPlan<unknown>, 'input'> & { readonly plants: Given<PlantsRead> } {
@@ -30,7 +30,7 @@ export function planFromCode(
   const atHand = {
     spirits: spirit === undefined ? null : spiritPortions(spirit.is, strength),
     spiritAbvPercent: strength === undefined || spirit !== undefined ? null : spiritStrength(strength.is),
-    plants: of === undefined ? [] : asOptionProblem('of', () => plantsAtHand(of.is, recipe)),
+    plants: of === undefined ? [] : asOptionProblem('of', () => plantsAtHand(of.is, batch)),
   }
   const asked = {
     named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
@@ -40,37 +40,37 @@ export function planFromCode(
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
   }
   if (atHand.spirits === null && atHand.spiritAbvPercent === null)
-    asOptionProblem('from', () => expectSpiritsDistilled(recipe))
-  const made = planRecipe(recipe, atHand, asked)
-  const plants = plantsTyped(made, recipe)
+    asOptionProblem('from', () => expectSpiritsDistilled(batch))
+  const made = planRecipe(batch, atHand, asked)
+  const plants = plantsTyped(made, batch)
   const words = plants.is.plants.map(({ botanical, typed: { noun } }, index) => {
-    return { noun, isFormSaid: recipe.plants[index]!.isDried || isFormAsked(botanical), unit: null }
+    return { noun, isFormSaid: batch.plants[index]!.isDried || isFormAsked(botanical), unit: null }
   })
   const withWords = <Plant>(plant: Plant, index: number): Plant => ({ ...plant, words: words[index] })
   return {
     wish: { ...made.wish, plants: made.wish.plants.map(withWords) },
     planned: { ...made.plan, plants: made.plan.plants.map(withWords) },
     plants,
-    limit: { limitId: limitId(made, recipe), isPlantSaid: of !== undefined },
-    notes: codeNotes(made, recipe, { isOther: atHand.spirits !== null || atHand.spiritAbvPercent !== null, input }),
+    limit: { limitId: limitId(made, batch), isPlantSaid: of !== undefined },
+    notes: codeNotes(made, batch, { isOther: atHand.spirits !== null || atHand.spiritAbvPercent !== null, input }),
   }
 }
 
-/** The spirits of a recipe as strong as distilling makes them. */
-function expectSpiritsDistilled({ spirits }: Recipe): void {
-  for (const { abvHundredthPercent } of spirits) expectDistilledPercent(abvHundredthPercent / 100)
+/** Spirits no stronger as distilling makes them. */
+function expectSpiritsDistilled({ spirits }: Batch): void {
+  for (const { abvPercent } of spirits) expectDistilledPercent(abvPercent.value)
 }
 
-const limitId = ({ limit }: RecipePlan, { plants }: Recipe): string | null =>
+const limitId = ({ limit }: RecipePlan, { plants }: Batch): string | null =>
   limit?.by === 'plant' ? plants[limit.index]!.id : null
 
 const nounOf = (botanical: Botanical, isDried: boolean): string =>
   isDried ? `dried ${titleOf(botanical)}` : titleOf(botanical)
 
 /** The recipe's plants as if they had been typed: so a jar keeps them, whatever becomes of the code. */
-function plantsTyped({ plan }: RecipePlan, recipe: Recipe): Given<PlantsRead> {
+function plantsTyped({ plan }: RecipePlan, batch: Batch): Given<PlantsRead> {
   const plants = plan.plants.map(({ botanical, massG, count }, index): FoundPlant => {
-    const noun = nounOf(botanical, recipe.plants[index]!.isDried)
+    const noun = nounOf(botanical, batch.plants[index]!.isDried)
     return {
       botanical,
       saidState: botanical.form.state,
@@ -93,8 +93,9 @@ const steepNote = (made: RecipePlan, isOther: boolean, input: Planned): readonly
 }
 
 /** How long it is to steep, where the recipe tells, and what is usual where that is something else. */
-export function daysNotes({ steep }: Recipe, wish: PlanWish): readonly Note[] {
-  if (steep === null) return []
+export function daysNotes({ days: { strainFrom, strainBy } }: Batch, wish: PlanWish): readonly Note[] {
+  if (strainFrom === null || strainBy === null) return []
+  const steep = { fromDays: strainFrom, byDays: strainBy }
   const usual = usualDays(wish)
   const isUsual = steep.fromDays >= usual.fromDays && steep.byDays <= usual.byDays
   return [{ group: 'notes', key: 'code_days', values: { ...steep, usual: isUsual ? null : usual } }]
@@ -102,24 +103,24 @@ export function daysNotes({ steep }: Recipe, wish: PlanWish): readonly Note[] {
 
 function codeNotes(
   made: RecipePlan,
-  recipe: Recipe,
+  batch: Batch,
   { isOther, input }: { readonly isOther: boolean; readonly input: Planned },
 ): readonly Note[] {
-  const { plants } = recipe
+  const { plants } = batch
   const { factor, limit, spiritShare } = made
   const nameless = input.of?.is.nameless
-  const dried = plants.filter(({ isDried }) => isDried).map((plant) => plant.id)
+  const dried = plants.flatMap(({ id, isDried }) => (isDried && id !== null ? [id] : []))
   return [
     {
       group: 'notes',
       key: 'code_from',
-      values: { factor, by: limit?.by ?? null, id: limitId(made, recipe), isSpiritLeft: spiritShare < ALL },
+      values: { factor, by: limit?.by ?? null, id: limitId(made, batch), isSpiritLeft: spiritShare < ALL },
     },
     ...(nameless === undefined
       ? []
-      : [{ group: 'notes', key: 'code_only_plant', values: { typed: nameless.typed, id: plants[0]!.id } } as const]),
+      : [{ group: 'notes', key: 'code_only_plant', values: { typed: nameless.typed, id: plants[0]!.id! } } as const]),
     ...steepNote(made, isOther, input),
     ...(dried.length === 0 ? [] : [{ group: 'notes', key: 'code_dried', values: { ids: dried } } as const]),
-    ...(input['ready-by'] === undefined ? daysNotes(recipe, made.wish) : []),
+    ...(input['ready-by'] === undefined ? daysNotes(batch, made.wish) : []),
   ]
 }

@@ -3,10 +3,12 @@ import type { Botanical } from '../../../core/botanical/botanical.ts'
 import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { ethanolG } from '../../../core/liquid/liquid.ts'
-import type { Recipe } from '../../../core/recipe/code/recipe.ts'
-import { botanicalOf, ownSpirits, poured } from '../../../core/recipe/code/recipe-wish.ts'
+import type { Batch } from '../../../core/recipe/batch.ts'
+import { poured } from '../../../core/recipe/code/recipe-wish.ts'
+import { botanicalOf, isKnownPlant } from '../../../core/recipe/plan/batch-wish.ts'
 import { type FoundPlant, type PlantsRead, readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
+import { sugarsInG } from '../../../core/recipe/sweetening.ts'
 import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
 import { writeLine } from '../../calls/write-line.ts'
@@ -132,21 +134,22 @@ export function lineWithLess(input: Planned, setting: Setting): string | null {
 }
 
 /** What a code tells, written out, with as much of its plants as is fine. */
-export function lineInsteadOfCode(recipe: Recipe, input: Planned, setting: Setting): string | null {
+export function lineInsteadOfCode(batch: Batch, input: Planned, setting: Setting): string | null {
   const { from: _, ...typed } = typedOptions(input)
-  const own = ownSpirits(recipe, 1)
+  const own = batch.spirits
   const { spirit } = input
   const spirits = spirit === undefined ? own : spiritPortions(spirit.is, input.strength)
   const factor = ethanolG(poured(spirits)) / ethanolG(poured(own))
-  const { sugarTenthG } = recipe
+  const sugarG = sugarsInG(batch.sweetenings)
   const less = lessOf(
     {
       ...typed,
-      of: recipe.plants
-        .map((plant) => `${weighedText((factor * plant.massMg) / 1000)} g ${nounOf(botanicalOf(plant), [])}`)
+      of: batch.plants
+        .filter(isKnownPlant)
+        .map((plant) => `${weighedText(factor * plant.massG.value)} g ${nounOf(botanicalOf(plant), [])}`)
         .join(' + '),
       spirit: typed.spirit ?? own.map(portionText).join(' + '),
-      ...(sugarTenthG === 0 ? {} : { sugar: `${written((factor * sugarTenthG) / 10)} g` }),
+      ...(sugarG === 0 ? {} : { sugar: `${written(factor * sugarG)} g` }),
     },
     setting,
   )

@@ -10,7 +10,7 @@ import type { Story } from '../state/jar-state.ts'
 import { plantsOfStart } from '../state/later-plants.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
 import { isCatalogued, type Step, stepsOf } from '../state/liquid-steps.ts'
-import { putIn } from '../state/recipe-plants.ts'
+import { putIn } from '../state/made-batch.ts'
 
 /** What a jar's limits are judged by; see `overCeilings`. */
 export interface Held {

@@ -9,3 +9,9 @@ export interface Measured {
 
 /** A number taken as exact: a target, a ratio, a temperature that was asked for. */
 export const exactly = (value: number): Measured => ({ value, plusMinus: 0 })
+
+/** `factor` times as much, as well known. */
+export const times = ({ value, plusMinus }: Measured, factor: number): Measured => ({
+  value: value * factor,
+  plusMinus: plusMinus * factor,
+})

@@ -2,22 +2,14 @@ import { DomainError } from '../../domain-error.ts'
 import { abvPercent, ethanolG } from '../../liquid/liquid.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { daysBetween } from '../../quantity/time/calendar-day.ts'
+import { type Batch, timesSpirits } from '../batch.ts'
 import { heldMl } from '../plan/fill-bottles.ts'
 import { type Plan, type PlanWish, planAsIs, timesOf } from '../plan/plan.ts'
 import type { NamedTargets } from '../plan/reach-targets.ts'
 import { schedule } from '../plan/schedule.ts'
 import { ofStrength, orAdvised } from '../plan/weak-steep-advice.ts'
 import type { Portion } from '../portion.ts'
-import type { Recipe } from './recipe.ts'
-import {
-  type Asked,
-  ownSpirits,
-  poured,
-  recipeWish,
-  spiritHolding,
-  steepsAtPercent,
-  timesSpirits,
-} from './recipe-wish.ts'
+import { poured, recipeWish, type SaidOfBatch, spiritHolding, steepsAtPercent } from './recipe-wish.ts'
 
 /** What there is to make a recipe from. */
 export interface AtHand {
@@ -68,14 +60,14 @@ const ROUNDING_SHARE = 1e-9
  * and the bottles, whichever there is least of. Throws what `plan` throws, and `spirit_too_weak` where the recipe's own
  * strength and sweetness cannot be had of this spirit.
  */
-export const planRecipe = (recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan =>
-  orAdvised(() => recipeAsIs(recipe, atHand, asked), {
+export const planRecipe = (batch: Batch, atHand: AtHand, asked: SaidOfBatch): RecipePlan =>
+  orAdvised(() => recipeAsIs(batch, atHand, asked), {
     isSpiritGiven: atHand.spirits !== null,
-    spirit: (abvPercent) => recipeAsIs(recipe, spiritInstead(atHand, abvPercent), asked).plan,
+    spirit: (abvPercent) => recipeAsIs(batch, spiritInstead(atHand, abvPercent), asked).plan,
     steepAt:
       asked.steepAtPercent === null
         ? null
-        : (steepAtPercent) => recipeAsIs(recipe, atHand, { ...asked, steepAtPercent }).plan,
+        : (steepAtPercent) => recipeAsIs(batch, atHand, { ...asked, steepAtPercent }).plan,
     // They go by the spirit: fewer of them are less of it all.
     plants: null,
     sugar: null,
@@ -86,8 +78,8 @@ const spiritInstead = (atHand: AtHand, abvPercent: Measured): AtHand =>
     ? { ...atHand, spiritAbvPercent: abvPercent }
     : { ...atHand, spirits: ofStrength(atHand.spirits, abvPercent) }
 
-function recipeAsIs(recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan {
-  const ownG = ethanolG(poured(ownSpirits(recipe, 1)))
+function recipeAsIs(batch: Batch, atHand: AtHand, asked: SaidOfBatch): RecipePlan {
+  const ownG = ethanolG(poured(batch.spirits))
   const spiritFactor = atHand.spirits === null ? null : ethanolG(poured(atHand.spirits)) / ownG
   const spiritsFor = (factor: number): readonly Portion[] | null => {
     if (atHand.spirits !== null) return timesSpirits(atHand.spirits, factor / spiritFactor!)
@@ -95,13 +87,13 @@ function recipeAsIs(recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan {
   }
   const made = (scale: Scale): RecipePlan => {
     const { factor } = scale
-    const wish = recipeWish(recipe, factor, spiritsFor(factor), asked)
+    const wish = recipeWish(batch, factor, spiritsFor(factor), asked)
     return {
       wish,
-      plan: planned(recipe, wish, asked),
+      plan: planned(batch, wish, asked),
       ...scale,
       spiritShare: spiritFactor === null ? 1 : factor / spiritFactor,
-      recipeAbvPercent: steepsAtPercent(recipe),
+      recipeAbvPercent: steepsAtPercent(batch),
       abvPercent: abvPercent(poured(wish.spirits!)),
       usual: usualDays(wish),
     }
@@ -109,7 +101,7 @@ function recipeAsIs(recipe: Recipe, atHand: AtHand, asked: Asked): RecipePlan {
   const first = least([
     ...(spiritFactor === null ? [] : [{ factor: spiritFactor, limit: { by: 'spirit' } as const }]),
     ...atHand.plants.map(({ index, massG }) => ({
-      factor: (massG * 1000) / recipe.plants[index]!.massMg,
+      factor: massG / batch.plants[index]!.massG.value,
       limit: { by: 'plant', index } as const,
     })),
   ])
@@ -132,7 +124,7 @@ export function usualDays({ plants, start }: Pick<PlanWish, 'plants' | 'start'>)
   return { fromDays: daysBetween(strainFrom, start), byDays: daysBetween(strainBy, start) }
 }
 
-function planned({ targets }: Recipe, wish: PlanWish, { named }: Asked): Plan {
+function planned({ targets }: Batch, wish: PlanWish, { named }: SaidOfBatch): Plan {
   try {
     return planAsIs(wish)
   } catch (error) {

@@ -2,7 +2,7 @@ import type { Botanical } from '../../botanical/botanical.ts'
 import { type CeilingCheck, ceilingsUsed, checkCeilings } from '../../botanical/limits/ceilings.ts'
 import type { Keeping } from '../../liquid/keeping.ts'
 import { abvPercent, mix, volumeMl, water } from '../../liquid/liquid.ts'
-import { exactly, type Measured } from '../../quantity/measured/measured.ts'
+import { exactly, type Measured, times } from '../../quantity/measured/measured.ts'
 import type { CalendarDay } from '../../quantity/quantities.ts'
 import type { Origin, PlantWords, SteepSpan } from '../batch.ts'
 import { liquidOf, type Portion } from '../portion.ts'
@@ -106,14 +106,14 @@ export const plan = (wish: PlanWish): Plan =>
 
 const withLess = (wish: PlanWish, share: number): PlanWish => ({
   ...wish,
-  plants: wish.plants.map((plant) => ({ ...plant, massG: plant.massG && scaled(plant.massG, share) })),
-  unknown: wish.unknown.map((plant) => ({ ...plant, massG: scaled(plant.massG, share) })),
+  plants: wish.plants.map((plant) => ({ ...plant, massG: plant.massG && times(plant.massG, share) })),
+  unknown: wish.unknown.map((plant) => ({ ...plant, massG: times(plant.massG, share) })),
 })
 
 /** The same, without a word of what would do instead of a steep that is too weak. */
 export function planAsIs(wish: PlanWish): Plan {
-  const times = wish.plants.map(({ botanical }) => timesOf(botanical))
-  const days = wish.unknown.length > 0 ? null : schedule(times, wish)
+  const ownDays = wish.plants.map(({ botanical }) => timesOf(botanical))
+  const days = wish.unknown.length > 0 ? null : schedule(ownDays, wish)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
   const weighed = plants.map(({ botanical, massG }) => ({ botanical, massG: massG.value }))
   const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steepWithin(steeping, weighed)
@@ -135,7 +135,7 @@ export function planAsIs(wish: PlanWish): Plan {
     steep: steeped,
     spiritMl,
     spiritAbvPercent,
-    dilutionMl: byTool(scaled(steeping.waterG, volumeMl(water(1))), measuredOut),
+    dilutionMl: byTool(times(steeping.waterG, volumeMl(water(1))), measuredOut),
     targets,
     filled: fillBottles(finishedMl, wish.bottles),
     ceilings: (wish.isPoured === true ? ceilingsUsed : checkCeilings)(
@@ -144,7 +144,7 @@ export function planAsIs(wish: PlanWish): Plan {
       allFinishedMl(steeped.jar, targets),
     ),
     keeping,
-    schedule: days === null || keeping === 'keeps' ? days : schedule(times.map(restedShortly), keptShortly(wish)),
+    schedule: days === null || keeping === 'keeps' ? days : schedule(ownDays.map(restedShortly), keptShortly(wish)),
     told: toldDays(wish.start, wish.steepFor),
   }
 }
@@ -155,11 +155,6 @@ export const timesOf = ({ timesDays: { tasteFrom, usualMin, usualMax, restMin } 
   usualMinDays: usualMin,
   usualMaxDays: usualMax,
   restMinDays: restMin,
-})
-
-const scaled = ({ value, plusMinus }: Measured, by: number): Measured => ({
-  value: value * by,
-  plusMinus: plusMinus * by,
 })
 
 const portion = (spiritMl: number, abvPercent: Measured): Portion => ({

@@ -9,6 +9,7 @@ import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { decodeBatch, encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { planRecipe } from '../../../core/recipe/code/plan-recipe.ts'
 import type { Recipe } from '../../../core/recipe/code/recipe.ts'
+import { batchOf } from '../../../core/recipe/code/recipe-batch.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { refusal } from '../quantity/refusal.ts'
@@ -30,7 +31,7 @@ const storyOn = (...told: readonly (readonly [day: number, what: Happening, type
 
 const planOf = (recipe: Recipe) =>
   planRecipe(
-    recipe,
+    batchOf(recipe),
     { spirits: null, spiritAbvPercent: null, plants: [] },
     {
       named: { abvPercent: undefined, sugarGPerL: undefined },

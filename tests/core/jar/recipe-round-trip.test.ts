@@ -7,6 +7,7 @@ import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { decodeBatch, encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { planRecipe } from '../../../core/recipe/code/plan-recipe.ts'
+import { batchOf } from '../../../core/recipe/code/recipe-batch.ts'
 import { type Plan, type PlanWish, plan } from '../../../core/recipe/plan/plan.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
@@ -25,7 +26,7 @@ function bothOf(wished: PlanWish): readonly [Plan, Plan] {
   const nothing = { spirits: null, spiritAbvPercent: null, plants: [] }
   const named = { abvPercent: undefined, sugarGPerL: undefined }
   const asked = { named, bottles, start, readyBy: null, steepAtPercent: null }
-  return [typed, planRecipe(decodeBatch(code), nothing, asked).plan]
+  return [typed, planRecipe(batchOf(decodeBatch(code)), nothing, asked).plan]
 }
 
 /** False where it is refused: then there is no jar. */

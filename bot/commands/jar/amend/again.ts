@@ -7,6 +7,7 @@ import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
 import { recipeOf } from '../../../../core/jar/state/recipe-of.ts'
 import { encodeBatch } from '../../../../core/recipe/code/batch-code.ts'
 import type { Recipe } from '../../../../core/recipe/code/recipe.ts'
+import { batchOf } from '../../../../core/recipe/code/recipe-batch.ts'
 import { keptDays } from '../../../../core/recipe/code/recipe-wish.ts'
 import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Jar } from '../../../../store/person.ts'
@@ -42,7 +43,7 @@ function recipeIn(story: Story): Recipe | null {
 
 /** As many days on the plants as before, where each went in once. */
 function daysOf(recipe: Recipe | null, story: Story): KeptDays | undefined {
-  const days = recipe === null || story.strained === null ? undefined : keptDays(recipe)
+  const days = recipe === null || story.strained === null ? undefined : keptDays(batchOf(recipe))
   return days?.addOnDays.length === plantsTogether(ingredientsOf(story).plants).length ? days : undefined
 }
 
@@ -98,7 +99,7 @@ export const againCommand = defineCommand({
       notesOf: ({ input, wish, planned, notes }) => [
         // How many times as much is said of the jar, not of a code.
         ...notes.filter(({ key }) => key !== 'code_from' && key !== 'code_days'),
-        ...(story.strained === null || recipe === null ? [] : daysNotes(recipe, wish)),
+        ...(story.strained === null || recipe === null ? [] : daysNotes(batchOf(recipe), wish)),
         ...doseNotes(input, planned).filter(({ key }) => DOSES.has(key)),
       ],
     })

@@ -1,0 +1,65 @@
+import { exactly } from '../../quantity/measured/measured.ts'
+import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
+import { type Batch, withDays } from '../../recipe/batch.ts'
+import type { Targets } from '../../recipe/targets.ts'
+import type { Ingredients, PlantIn } from '../entry/entry.ts'
+import { contentsOf } from './contents.ts'
+import type { Of, Story } from './jar-state.ts'
+import { plantsOfStart } from './later-plants.ts'
+
+type PutInEntry = Of<'started'> | Of<'added'>
+
+/** What was put in, in order: until it was strained everything, spirit also later. */
+export function putIn({ happened, strained }: Story): readonly (PutInEntry & Ingredients)[] {
+  const entries = happened.filter((entry): entry is PutInEntry => entry.kind === 'started' || entry.kind === 'added')
+  if (strained === null) return entries
+  const until = happened.indexOf(strained)
+  return entries.map((entry) => (happened.indexOf(entry) < until ? entry : { ...entry, plants: [] }))
+}
+
+/** Plants of an entry, each with the day on which it went in or is to. */
+const plantsIn = (entry: PutInEntry, story: Story): readonly PlantIn[] =>
+  (entry.kind === 'added' ? entry.plants : plantsOfStart(story)).map((plant) => ({
+    ...plant,
+    addOn: plant.addOn ?? entry.day,
+  }))
+
+/** What it became, or is to become; null where that is not known. */
+function targetsOf(story: Story): Targets | null {
+  const { sweetened, bottled, started } = story
+  if (sweetened === null && bottled === null) return started.targets
+  const { outcome, isEmpty } = contentsOf(story)
+  if (isEmpty) return started.targets
+  return { abvPercent: outcome.abvPercent.value, sugarGPerL: outcome.sugarGPerL.value }
+}
+
+/** As it was steeped, or is planned to be; no days where hours are enough. */
+function daysOf({ started, strained }: Story): Batch<IsoDay>['days'] {
+  const { days } = started
+  if (strained !== null) return { ...days, strainFrom: strained.day, strainBy: strained.day }
+  return days.isHours ? { ...days, strainFrom: null, strainBy: null } : days
+}
+
+/**
+ * A jar's batch as it really went: everything that went in, plants added later too, the days it steeped, what came out where it was
+ * sweetened or bottled, else what is planned. Its days are counted from the first. Days of rest are those planned: the first glass
+ * tells of a feast more than of the drink.
+ */
+export function madeBatch(story: Story): Batch {
+  const { started, happened, strained } = story
+  const all = putIn(story)
+  const until = strained === null ? happened.length : happened.indexOf(strained)
+  const steeped = all.filter(({ seq }) => happened.findIndex((entry) => entry.seq === seq) < until)
+  const daysInto = (day: IsoDay): number => Math.max(0, daysBetween(dayFromIso(day), dayFromIso(started.day)))
+  const { kind: _, name: _n, ...begun } = started
+  const made: Batch<IsoDay> = {
+    ...begun,
+    plants: all.flatMap((entry) => plantsIn(entry, story)),
+    spirits: all.flatMap(({ spirits }) => spirits),
+    waterG: exactly(steeped.reduce((sum, { waterG }) => sum + waterG.value, 0)),
+    sweetenings: steeped.flatMap(({ sweetenings }) => sweetenings),
+    targets: targetsOf(story),
+    days: daysOf(story),
+  }
+  return withDays(made, daysInto)
+}
