@@ -44,7 +44,7 @@ export interface SaidMessages {
 }
 
 /** The zone whose days the answer means, also where the store cannot be read. */
-export const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<string> => {
+const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<string> => {
   try {
     return (await store.read(userId)).settings.zone ?? assumedZone
   } catch (error) {
@@ -155,18 +155,25 @@ const withChoice = (
   return [...messages.slice(0, -1), { ...last, components: [...last.components, row] }]
 }
 
-/** An outcome as messages. A fault in the wording is excused like any other; `sent` can be opened again where it failed. */
+interface Asked {
+  /** Can be opened again where it failed. */
+  readonly sent?: SentBefore | null
+  /** IANA name of the zone whose days the outcome means; left out, or null, where it is not known yet. */
+  readonly zone?: string | null
+}
+
+/** An outcome as messages. A fault in the wording is excused like any other. */
 export const messagesOf = async (
   outcome: Outcome | HelpPage,
   dispatch: CallDispatch,
-  sent: SentBefore | null = null,
+  { sent = null, zone = null }: Asked = {},
 ): Promise<SaidMessages> => {
   const { language, log } = dispatch
   const path = outcome.path === null ? null : { path: outcome.path, options: {} }
   const reply = outcome.ok && 'reply' in outcome ? outcome.reply : null
   const isPublic = reply?.visibility === 'public'
   const show = async () => {
-    const speech = speechIn(language, await zoneOf(dispatch))
+    const speech = speechIn(language, zone ?? (await zoneOf(dispatch)))
     const ids = await idsOf(outcome, dispatch)
     const again = await againIn(outcome, sent, dispatch)
     const messages = toMessages(outcome, { ...renderingFor(dispatch, ids, isPublic), again }, speech)

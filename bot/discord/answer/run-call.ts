@@ -8,7 +8,7 @@ import type { Filled, SentForm } from '../forms/form.ts'
 import { formFor } from '../forms/form-for.ts'
 import type { TypedLine } from '../forms/retype.ts'
 import { retypeForm } from '../forms/retype.ts'
-import { withKept } from '../nudges/unsent-reminders.ts'
+import { withUnsent } from '../nudges/unsent-reminders.ts'
 import {
   type CallDispatch,
   formOffered,
@@ -30,8 +30,10 @@ export type Said =
 /** A form that was only opened, and what was refused, changed nothing. */
 export const hasDone = (said: Said): boolean => said.kind === 'messages' && said.outcome?.ok !== false
 
-const run = async (call: Invocation, dispatch: CallDispatch, sent: SentBefore | null): Promise<SaidMessages> =>
-  messagesOf(await withKept(await execute(call, dispatch), dispatch), dispatch, sent)
+const run = async (call: Invocation, dispatch: CallDispatch, sent: SentBefore | null): Promise<SaidMessages> => {
+  const { outcome, zone } = await withUnsent(await execute(call, dispatch), dispatch)
+  return messagesOf(outcome, dispatch, { sent, zone })
+}
 
 /** The call's form, or null where it needs none; what it throws is said. */
 const formSaid = async (
@@ -46,7 +48,7 @@ const formSaid = async (
     () => call,
     log,
   )
-  if (!form.ok) return messagesOf(form, dispatch, sent)
+  if (!form.ok) return messagesOf(form, dispatch, { sent })
   if (form.result === null) return null
   return { kind: 'form', form: form.result, instead: async () => sentenceSaid(language.calls.formLate(), dispatch) }
 }
@@ -75,9 +77,9 @@ export async function saidTo(
   typed: TypedLine | null = null,
 ): Promise<Said> {
   const asked = await readCall(read, dispatch)
-  if (!asked.ok) return messagesOf(asked, dispatch, typed)
+  if (!asked.ok) return messagesOf(asked, dispatch, { sent: typed })
   const call = asked.result
-  if ('ok' in call) return messagesOf(call, dispatch, typed)
+  if ('ok' in call) return messagesOf(call, dispatch, { sent: typed })
   return (await formSaid(call, dispatch, null, typed)) ?? run(call, dispatch, typed)
 }
 

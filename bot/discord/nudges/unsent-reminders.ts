@@ -10,28 +10,33 @@ const SAYS_ITSELF = 'jar list'
 
 type Asking = Pick<Dispatch, 'store' | 'userId' | 'assumedZone' | 'nowMs'>
 
+/** An outcome as it is to be told, and the zone whose days it means; null where the store could not be asked. */
+interface Told {
+  readonly outcome: Outcome
+  readonly zone: string | null
+}
+
 /**
  * The reply with the reminders that no place would take, said once; whatever else came of the command stays. Nothing is
  * written where there are none. Where the store fails they are said another time.
  */
-export async function withKept(outcome: Outcome, { store, userId, assumedZone, nowMs }: Asking): Promise<Outcome> {
-  if (!outcome.ok || outcome.path === SAYS_ITSELF) return outcome
+export async function withUnsent(outcome: Outcome, { store, userId, assumedZone, nowMs }: Asking): Promise<Told> {
   try {
+    const now = await store.read(userId)
+    const zone = now.settings.zone ?? assumedZone
+    if (!outcome.ok || outcome.path === SAYS_ITSELF || withoutUnsent(now) === null) return { outcome, zone }
     let kept: Person | null = null
-    if (withoutUnsent(await store.read(userId)) === null) return outcome
     await store.update(userId, (person) => {
       const told = withoutUnsent(person)
       kept = told === null ? null : person
       return told
     })
-    if (kept === null) return outcome
-    const asked = unsentOf(kept)
-    if (asked.length === 0) return outcome
-    const today = isoDay(dayAt((kept as Person).settings.zone ?? assumedZone, nowMs))
-    const note = { group: 'notes', key: 'jars_unsent', values: { asked, today } } as const
-    return { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } }
+    const asked = kept === null ? [] : unsentOf(kept)
+    if (asked.length === 0) return { outcome, zone }
+    const note = { group: 'notes', key: 'jars_unsent', values: { asked, today: isoDay(dayAt(zone, nowMs)) } } as const
+    return { outcome: { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } }, zone }
   } catch (error) {
-    if (error instanceof StorageError) return outcome
+    if (error instanceof StorageError) return { outcome, zone: null }
     throw error
   }
 }

@@ -7,7 +7,7 @@ import type { Doubts } from '../../chat/retry/doubts.ts'
 import { trace } from '../../chat/trace.ts'
 import type { ClosedPlaces } from '../../reminders/closed-places.ts'
 import type { en } from '../../text/en/index.ts'
-import { type CallDispatch, proofMessage, sentenceFor } from '../answer/answer-messages.ts'
+import { type CallDispatch, proofMessage, type SaidMessages, sentenceFor } from '../answer/answer-messages.ts'
 import { type Answered, type Wire, wireOf } from '../answer/interaction-responses.ts'
 import { respond } from '../answer/respond.ts'
 import type { Said } from '../answer/run-call.ts'
@@ -55,9 +55,12 @@ export const nameOf = (interaction: Interaction): string =>
     ? `/${pathOf(interaction)}`
     : `interaction of type ${interaction.type}`
 
+/** What only shows a jar. */
+const SHOWS: readonly string[] = ['jar list', 'jar show', 'jar compare', 'jar tag', 'jar label']
+
 /** Only what is done with a jar answers a reminder. */
-const mayHaveRecorded = (said: Said): boolean =>
-  said.kind === 'messages' && said.outcome?.ok === true && said.outcome.path.startsWith('jar ')
+const mayHaveRecorded = ({ outcome }: SaidMessages): boolean =>
+  outcome?.ok === true && outcome.path.startsWith('jar ') && !SHOWS.includes(outcome.path)
 
 export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: InTurn): Turn => {
   const { commands, language, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } = desk
@@ -115,7 +118,9 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: 
       try {
         return await respond(wire, work, { excuse, posted, isAlone, after, slow, log })
       } finally {
-        if (mayHaveRecorded(await work)) await redrawNudges(userId, interaction.id, { ...desk, inTurn })
+        const said = await work
+        if (said.kind === 'messages' && mayHaveRecorded(said))
+          await redrawNudges(userId, interaction.id, { ...desk, inTurn })
       }
     },
   }

@@ -37,10 +37,12 @@ const amongPeople = once((language: typeof en): typeof en => ({
   problems: { ...language.problems, ...language.problemsInDiscord },
 }))
 
+const linesOf = once(namedLines)
+
 /** A language for somebody whose days are those of `zone` (IANA name). */
 export const speechIn = (given: typeof en, zone: string): Speech => {
   const language = amongPeople(given)
-  const lines = namedLines(language.commands)
+  const lines = linesOf(language.commands)
   return {
     words: adapted(wordsOf(language, stamped(zone)), lines),
     plainWords: adapted(wordsOf(language), lines),
