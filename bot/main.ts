@@ -20,7 +20,7 @@ import { noReminders } from './reminders/why-no-reminders.ts'
 import { ask, type ExitCode } from './terminal/ask/ask.ts'
 import { chat } from './terminal/chat/chat.ts'
 import { consoleSurface } from './terminal/chat/terminal-delivery.ts'
-import type { Desk } from './terminal/chat/terminal-session.ts'
+import type { TerminalSession } from './terminal/chat/terminal-session.ts'
 import { openFile } from './terminal/files/open-file.ts'
 import { forgetFilesIn, saveFileIn } from './terminal/files/save-file.ts'
 import { clean } from './text/clean.ts'
@@ -62,7 +62,7 @@ const out = (text: string): void => {
   if (isHeard) process.stdout.write(text)
 }
 
-const deskOf = (config: Config, assumedZone: string, store: Store & Maintenance): Desk => {
+const deskOf = (config: Config, assumedZone: string, store: Store & Maintenance): TerminalSession => {
   const { stdin, stdout } = process
   const screen = screenOf(config)
   const files = join(config.data, 'files')

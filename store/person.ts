@@ -63,7 +63,7 @@ export interface PostedIn {
 }
 
 /** What a sent reminder asked of one jar. */
-export interface AskedOfJar {
+export interface NudgedJar {
   readonly jarId: string
   /** Number of the jar's last entry when the reminder was sent. */
   readonly seq: number
@@ -85,7 +85,7 @@ export interface SentNudge {
   /** Sent elsewhere than was chosen, or perhaps for the second time: it says so. */
   readonly isMoved: boolean
   readonly mayHaveBeenSeen: boolean
-  readonly jars: readonly AskedOfJar[]
+  readonly jars: readonly NudgedJar[]
 }
 
 /** A batch shown to everybody, as it was then. */

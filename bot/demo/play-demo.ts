@@ -7,7 +7,7 @@ import { execute } from '../chat/execute.ts'
 import { explain } from '../chat/grammar/explain.ts'
 import type { Reply } from '../chat/reply.ts'
 import type { Surface } from '../reminders/delivery.ts'
-import type { Desk } from '../terminal/chat/terminal-session.ts'
+import type { TerminalSession } from '../terminal/chat/terminal-session.ts'
 import type { SaveFile } from '../terminal/files/save-file.ts'
 import { render } from '../terminal/show/render.ts'
 import { wrap } from '../terminal/show/wrap.ts'
@@ -16,7 +16,8 @@ import { remindNext } from './jump-to-next-reminder.ts'
 import { brevity } from './shorten-reply.ts'
 
 /** What a season is played with. */
-export interface Stage extends Pick<Desk, 'commands' | 'speech' | 'screen' | 'log' | 'out' | 'isHeard' | 'ended'> {
+export interface DemoStage
+  extends Pick<TerminalSession, 'commands' | 'speech' | 'screen' | 'log' | 'out' | 'isHeard' | 'ended'> {
   readonly season: SeasonText
   /** Of nobody yet. */
   readonly store: Store
@@ -40,7 +41,7 @@ const asksFor = ({ data: { duties } }: Reply): readonly string[] => [
 ]
 
 /** Prints under the day's heading; an empty line only around what is long. */
-function printer({ out, season, screen }: Stage) {
+function printer({ out, season, screen }: DemoStage) {
   let [day, isRoomy] = ['', true]
   const print = (text: string, nowMs: number, isLong: boolean): void => {
     const today = dayAt(season.zone, nowMs)
@@ -60,7 +61,7 @@ function printer({ out, season, screen }: Stage) {
  * Plays a season in the real code with a clock that runs by itself: what is typed, what is answered, and every nudge when
  * it comes. Reminders to shake are answered at once, and shown the first time only.
  */
-export async function playSeason(stage: Stage): Promise<void> {
+export async function playSeason(stage: DemoStage): Promise<void> {
   const { season, store, commands, speech, screen, log, out, pause, saveFile, isHeard, ended } = stage
   const { zone } = season
   const { print, remark } = printer(stage)

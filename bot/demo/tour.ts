@@ -1,9 +1,9 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { openStore } from '../../store/open/open-store.ts'
-import { playSeason, type Stage } from './play-demo.ts'
+import { type DemoStage, playSeason } from './play-demo.ts'
 
-interface Tour extends Omit<Stage, 'store'> {
+interface Tour extends Omit<DemoStage, 'store'> {
   /** Where a folder for a while may be made. */
   readonly parent: string
   readonly now: () => number

@@ -29,7 +29,7 @@ export type Sent = 'sent' | PostedIn | 'failed' | 'impossible'
 export const isSent = (sent: Sent | null): sent is 'sent' | PostedIn =>
   sent !== null && sent !== 'failed' && sent !== 'impossible'
 
-export type Found = 'there' | 'absent' | 'unknown'
+export type NudgeFound = 'there' | 'absent' | 'unknown'
 
 /** What reminders need of where people are: it knows the places, and says things there. */
 export interface Surface {
@@ -40,5 +40,5 @@ export interface Surface {
   /** Settles within two minutes. What it throws means that nobody knows whether the nudge was sent. */
   send(delivery: Delivery): Promise<Sent>
   /** Whether a nudge that may have been sent was. Where there is none: `unknown`. */
-  readonly findSent?: (sought: Sought) => Promise<Found>
+  readonly findSent?: (sought: Sought) => Promise<NudgeFound>
 }

@@ -4,7 +4,7 @@ import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
 import { storyOf } from '../../core/jar/state/jar-state.ts'
 import { isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
-import type { AskedOfJar, Jar } from '../../store/person.ts'
+import type { Jar, NudgedJar } from '../../store/person.ts'
 import type { Message } from '../text/words.ts'
 import type { AskedFor } from './nudge-actions.ts'
 
@@ -47,7 +47,7 @@ const isHappening = (entry: JarEntry): entry is HappeningEntry => entry.kind !==
 export const GONE: JarSince = { answers: [], isOpen: () => false }
 
 /** Of each kind the last that stands; where none stands any more, the last that was taken back. */
-export function sinceIn({ entries }: Jar, { seq, asked }: AskedOfJar): JarSince {
+export function sinceIn({ entries }: Jar, { seq, asked }: NudgedJar): JarSince {
   const story = storyOf(entries)
   const name = story?.name ?? storyOf(entries.slice(0, 1))?.name
   if (name === undefined) return GONE

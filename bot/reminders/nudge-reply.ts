@@ -50,7 +50,7 @@ function headlineOf(asked: readonly AskedJar[], held: readonly string[], today: 
 }
 
 /** What is to be said of how it comes. */
-export interface Coming {
+export interface Arrival {
   readonly mayHaveBeenSeen: boolean
   /** It comes elsewhere than was chosen, and its person does not know yet. */
   readonly isMoved: boolean
@@ -69,7 +69,7 @@ const isEstimated = ({ story, duty }: AskedJar): boolean =>
 
 function notesOf(
   asked: readonly AskedJar[],
-  { mayHaveBeenSeen, isMoved }: Coming,
+  { mayHaveBeenSeen, isMoved }: Arrival,
   isTyped: boolean,
 ): readonly Message<'notes'>[] {
   const how = (['taste', 'strain'] as const).filter((kind) =>
@@ -91,7 +91,7 @@ function notesOf(
 }
 
 /** Whom it asks, and where. */
-interface To extends Coming {
+interface To extends Arrival {
   readonly settings: Settings
   readonly place: Place
   /** What has not been answered yet; left out: nothing has. */
@@ -99,7 +99,7 @@ interface To extends Coming {
 }
 
 /** What a nudge says: what to do today, how, what to answer. */
-export const nudgeReply = (person: Person, nudge: Nudge, coming: Coming, now: Now): Reply =>
+export const nudgeReply = (person: Person, nudge: Nudge, coming: Arrival, now: Now): Reply =>
   replyOf(askedOf(person, nudge, now), { ...coming, settings: person.settings, place: nudge.place }, now)
 
 /** The same of what it asks; of what has been answered it offers no answer. */

@@ -1,6 +1,6 @@
 import { untold } from '../../store/due.ts'
 import type { Nudge, Person, Place } from '../../store/person.ts'
-import type { Found, Surface } from './delivery.ts'
+import type { NudgeFound, Surface } from './delivery.ts'
 import { tell } from './mark-told.ts'
 import { nudgeId } from './nudge-id.ts'
 import { isSamePlace, placesFrom } from './places-from.ts'
@@ -13,7 +13,7 @@ export interface Now {
 }
 
 /** What became of nudges whose sending was cut off, by their ids. */
-export type Verdicts = ReadonlyMap<string, Found>
+export type Verdicts = ReadonlyMap<string, NudgeFound>
 
 export interface Intent {
   readonly person: Person
@@ -64,7 +64,7 @@ export function intend(userId: string, person: Person, verdicts: Verdicts, now: 
   const { nowMs, assumedZone } = now
   const chosen = places.placeOf(userId, person.settings.place)
   if (chosen === null) return null
-  const judged = (found: Found) => person.nudges.filter(({ id }) => verdicts.get(id) === found)
+  const judged = (found: NudgeFound) => person.nudges.filter(({ id }) => verdicts.get(id) === found)
   const there = judged('there')
   const onTheirWay = person.nudges.filter(({ id, state }) => state === 'sending' && !verdicts.has(id))
   const unsaid = person.nudges.filter((nudge) => !there.includes(nudge) && !onTheirWay.includes(nudge))

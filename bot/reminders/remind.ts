@@ -2,7 +2,7 @@ import type { Nudge, Person } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import { trace } from '../chat/trace.ts'
 import { type ClosedPlaces, closedPlaces } from './closed-places.ts'
-import { type Found, isSent, type Sent, type Sought, type Surface } from './delivery.ts'
+import { isSent, type NudgeFound, type Sent, type Sought, type Surface } from './delivery.ts'
 import { type AskedJar, askedOf } from './due-jars.ts'
 import { replyOf } from './nudge-reply.ts'
 import { isSamePlace, placesFrom } from './places-from.ts'
@@ -22,7 +22,7 @@ export interface Round extends Now {
 
 const sought = (userId: string, { id, place, madeMs }: Nudge): Sought => ({ nudgeId: id, userId, place, madeMs })
 
-const find = async (userId: string, nudge: Nudge, { surface, log }: Round): Promise<Found> => {
+const find = async (userId: string, nudge: Nudge, { surface, log }: Round): Promise<NudgeFound> => {
   try {
     return (await surface.findSent?.(sought(userId, nudge))) ?? 'unknown'
   } catch (error) {
@@ -89,7 +89,7 @@ export async function remind(userId: string, round: Round): Promise<void> {
   const { store, surface, nowMs } = round
   const known = await store.read(userId)
   if (surface.placeOf(userId, known.settings.place) === null) return
-  const verdicts = new Map<string, Found>()
+  const verdicts = new Map<string, NudgeFound>()
   for (const nudge of cutOff(known, nowMs)) verdicts.set(nudge.id, await find(userId, nudge, round))
   let intent: Intent | null = null
   const person = await store.update(userId, (now) => {

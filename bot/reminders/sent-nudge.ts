@@ -6,14 +6,14 @@ import type { Reply } from '../chat/reply.ts'
 import type { AskedJar } from './due-jars.ts'
 import type { IsOpen } from './nudge-actions.ts'
 import { GONE, type SaidAnswer, saidAnswers, sinceIn } from './nudge-answers.ts'
-import { type Coming, replyOf } from './nudge-reply.ts'
+import { type Arrival, replyOf } from './nudge-reply.ts'
 
 /** What is kept of a nudge that arrived, so that it can be shown anew. */
 export function sentNudge(
   { jars: all }: Person,
   id: string,
   asked: readonly AskedJar[],
-  { isMoved, mayHaveBeenSeen }: Coming,
+  { isMoved, mayHaveBeenSeen }: Arrival,
   { channelId, messageId }: PostedIn,
   sentMs: number,
 ): SentNudge {

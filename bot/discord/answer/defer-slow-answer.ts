@@ -1,4 +1,4 @@
-import type { After } from '../rest/timeout.ts'
+import type { StartTimer } from '../rest/timeout.ts'
 
 /** Discord takes a first answer for three seconds, the way there and back included. */
 const PROMISE_AFTER_MS = 1200
@@ -18,7 +18,7 @@ export interface InTime<Result, Promised> {
 export async function inTime<Result, Promised, Known>(
   work: Promise<Result>,
   promise: (known: Known | null) => Promise<Promised>,
-  { after, slow }: { readonly after: After; readonly slow: Promise<Known> },
+  { after, slow }: { readonly after: StartTimer; readonly slow: Promise<Known> },
 ): Promise<InTime<Result, Promised>> {
   let promised: Promise<Promised> | null = null
   let isDone = false

@@ -1,7 +1,7 @@
 import type { APIModalInteractionResponseCallbackData, REST, RequestData } from 'discord.js'
 import { trace } from '../../chat/trace.ts'
 import { codeOf, restFault } from '../rest/rest-fault.ts'
-import { type After, pause } from '../rest/timeout.ts'
+import { pause, type StartTimer } from '../rest/timeout.ts'
 import { EPHEMERAL, type MessageFile, type MessagePayload } from '../show/message-payload.ts'
 import type { Offer } from '../suggest/offer.ts'
 
@@ -16,7 +16,7 @@ const TOO_LATE = 10062
 export type Answered = 'answered' | 'too_late'
 
 /** One interaction, as far as it is answered. What the network or Discord fail at comes out after some tries. */
-export interface Wire {
+export interface InteractionResponses {
   /** One without files; what has any is promised first. */
   message(payload: MessagePayload): Promise<Answered>
   /** Says that an answer will come, for its asker alone or for all; `fulfil` gives it. */
@@ -57,8 +57,8 @@ const seenAsPromised = ({ withoutFiles, ...payload }: MessagePayload): MessagePa
 export const wireOf = (
   { answers: rest, rest: uploads }: { readonly answers: REST; readonly rest: REST },
   { id, token, applicationId }: { readonly id: string; readonly token: string; readonly applicationId: string },
-  { after, log }: { readonly after: After; readonly log: (text: string) => void },
-): Wire => {
+  { after, log }: { readonly after: StartTimer; readonly log: (text: string) => void },
+): InteractionResponses => {
   const persistently = async <Result>(send: () => Promise<Result>, pausesMs: readonly number[]): Promise<Result> => {
     for (const ms of pausesMs) {
       try {

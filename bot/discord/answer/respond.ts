@@ -1,11 +1,11 @@
 import type { PostedIn } from '../../../store/person.ts'
 import { trace } from '../../chat/trace.ts'
 import { restFault } from '../rest/rest-fault.ts'
-import type { After } from '../rest/timeout.ts'
+import type { StartTimer } from '../rest/timeout.ts'
 import { EPHEMERAL, type MessagePayload } from '../show/message-payload.ts'
 import type { SaidMessages } from './answer-messages.ts'
 import { inTime } from './defer-slow-answer.ts'
-import type { Answered, SentMessage, Wire } from './interaction-responses.ts'
+import type { Answered, InteractionResponses, SentMessage } from './interaction-responses.ts'
 import type { Said } from './run-call.ts'
 
 export interface Responding {
@@ -15,7 +15,7 @@ export interface Responding {
   readonly posted: () => MessagePayload
   /** Nobody else reads along, so that nothing is promised to one. */
   readonly isAlone: boolean
-  readonly after: After
+  readonly after: StartTimer
   /** Resolves where the answer has to be drawn, with whether it is for all. */
   readonly slow: Promise<boolean>
   readonly log: (text: string) => void
@@ -30,7 +30,7 @@ const placeOf = ({ id, channel_id, flags = 0 }: SentMessage): PostedIn | null =>
  * is for all comes under what was promised to one.
  */
 export async function respond(
-  wire: Wire,
+  wire: InteractionResponses,
   work: Promise<Said>,
   { excuse, posted, isAlone, after, slow, log }: Responding,
 ): Promise<Answered> {

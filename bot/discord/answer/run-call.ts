@@ -4,7 +4,7 @@ import { attempt, execute } from '../../chat/execute.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { HELP, help } from '../../chat/grammar/help.ts'
 import { pathOf } from '../buttons/button-ids.ts'
-import type { Filled, SentForm } from '../forms/form.ts'
+import type { FilledFields, SentForm } from '../forms/form.ts'
 import { formFor } from '../forms/form-for.ts'
 import type { TypedLine } from '../forms/retype.ts'
 import { retypeForm } from '../forms/retype.ts'
@@ -39,7 +39,7 @@ const run = async (call: Invocation, dispatch: CallDispatch, sent: SentBefore | 
 const formSaid = async (
   call: Invocation,
   dispatch: CallDispatch,
-  filled: Filled | null,
+  filled: FilledFields | null,
   sent: SentBefore | null = null,
 ): Promise<Said | null> => {
   const { language, log } = dispatch

@@ -4,7 +4,7 @@ import { COMPONENTS_V2, type MessageFile, type MessagePayload } from '../show/me
 import { SMALL } from '../show/reply-blocks.ts'
 import { MOST_BYTES } from '../show/with-files.ts'
 import { hasZoneChoice } from '../suggest/zone-choice.ts'
-import type { Answered, Wire } from './interaction-responses.ts'
+import type { Answered, InteractionResponses } from './interaction-responses.ts'
 
 /** What Discord adds to components when it gives them back, and does not take when they are sent again. */
 const ADDED = new Set(['id'])
@@ -98,7 +98,7 @@ function payloadOf(shown: readonly Node[], pictures: readonly Picture[], picture
 }
 
 interface Showing {
-  readonly wire: Wire
+  readonly wire: InteractionResponses
   /** Base address of Discord's REST, or null: Discord's own. */
   readonly api: string | null
   /** In the place of what cannot be had any more. */

@@ -3,7 +3,7 @@ import { trace } from '../../chat/trace.ts'
 import type { connectionText } from '../../text/en/discord.ts'
 import { restFault } from '../rest/rest-fault.ts'
 import { newPace } from '../rest/send-pace.ts'
-import type { After } from '../rest/timeout.ts'
+import type { StartTimer } from '../rest/timeout.ts'
 
 /**
  * Between two servers: nobody waits for it, and refusals, of which Discord counts 10,000 in ten minutes before it shuts
@@ -16,7 +16,7 @@ interface LeftDesk {
   readonly guildId: string | null
   readonly language: { readonly connection: Pick<typeof connectionText, 'takenAway' | 'notLookedAt'> }
   readonly ended: AbortSignal
-  readonly after: After
+  readonly after: StartTimer
   readonly log: (text: string) => void
 }
 

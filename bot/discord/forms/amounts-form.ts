@@ -6,7 +6,7 @@ import { plannedSyrup } from '../../../core/jar/state/planned-syrup.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { sweetenOptions } from '../../commands/jar/known/sweeten-options.ts'
 import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../../text/en/discord.ts'
-import { type Asked, amountFields, FIELDS, type Filled, headOf } from './form.ts'
+import { amountFields, FIELDS, type FilledFields, type FormJar, headOf } from './form.ts'
 
 export const STRAIN = 'jar strain'
 export const SWEETEN = 'jar sweeten'
@@ -15,25 +15,25 @@ export const BOTTLE = 'jar bottle'
 type Form = APIModalInteractionResponseCallbackData
 
 /** A form for what came out: nothing has to be filled in. */
-export const strainingForm = (asked: Asked, text: StrainingFormText, filled: Filled): Form => ({
+export const strainingForm = (asked: FormJar, text: StrainingFormText, filled: FilledFields): Form => ({
   ...headOf(STRAIN, asked, text),
   components: amountFields(FIELDS[STRAIN], text, filled),
 })
 
 /** A form for what was stirred in. */
-export const sweeteningForm = (asked: Asked, text: SweeteningFormText, filled: Filled): Form => ({
+export const sweeteningForm = (asked: FormJar, text: SweeteningFormText, filled: FilledFields): Form => ({
   ...headOf(SWEETEN, asked, text),
   components: amountFields(FIELDS[SWEETEN], text, filled),
 })
 
 /** A form for the bottles that were filled. */
-export const bottlingForm = (asked: Asked, text: BottlingFormText, filled: Filled): Form => ({
+export const bottlingForm = (asked: FormJar, text: BottlingFormText, filled: FilledFields): Form => ({
   ...headOf(BOTTLE, asked, text),
   components: amountFields(FIELDS[BOTTLE], text, filled),
 })
 
 /** What was worked out for a strained jar; nothing where that is not known. */
-export const sweeteningPlanned = (story: Story): Filled => {
+export const sweeteningPlanned = (story: Story): FilledFields => {
   const planned = plannedSyrup(story)
   return planned === null ? {} : Object.fromEntries(sweetenOptions(planned.syrup))
 }
@@ -41,7 +41,7 @@ export const sweeteningPlanned = (story: Story): Filled => {
 const USUAL = [{ count: null, volumeMl: USUAL_BOTTLE_ML }] as const
 
 /** The bottles as planned, else as many of half a litre as are filled; nothing where not even one is. */
-export const bottlingPlanned = (story: Story): Filled => {
+export const bottlingPlanned = (story: Story): FilledFields => {
   const { bottles } = story.started
   try {
     const filled = bottlesOfLeft(bottles.length === 0 ? USUAL : bottles, story)

@@ -27,7 +27,7 @@ import {
   sweeteningForm,
   sweeteningPlanned,
 } from './amounts-form.ts'
-import { type Asked, type Filled, jarAlone, TASTE, tastingForm } from './form.ts'
+import { type FilledFields, type FormJar, jarAlone, TASTE, tastingForm } from './form.ts'
 import { makeForm, shareToMake } from './make-form.ts'
 
 type Form = APIModalInteractionResponseCallbackData
@@ -50,8 +50,8 @@ interface JarForm {
   /** As much as nothing of what it asks for: throws where that cannot follow, so that nobody measures in vain. */
   readonly trial: Happening | null
   /** What stands in it before anybody has filled it in. */
-  readonly planned: (story: Story) => Filled
-  readonly form: (asked: Asked, text: FormTexts, filled: Filled) => Form
+  readonly planned: (story: Story) => FilledFields
+  readonly form: (asked: FormJar, text: FormTexts, filled: FilledFields) => Form
 }
 
 const none = exactly(0)
@@ -93,7 +93,7 @@ export async function formFor(
   call: Invocation,
   asking: Asking,
   text: FormTexts,
-  filled: Filled | null,
+  filled: FilledFields | null,
 ): Promise<Form | null> {
   const { store, userId } = asking
   const shared = shareToMake(call)

@@ -38,12 +38,12 @@ const fieldsOf = (path: string): readonly string[] =>
 export const isAskedFor = (path: string, option: string): boolean => fieldsOf(path).includes(option)
 
 /** What a form is filled in with, by its fields; what is not one of them is passed over. */
-export type Filled = Readonly<Record<string, string>>
+export type FilledFields = Readonly<Record<string, string>>
 
 /** Best first, as somebody who liked it looks for it. */
 const RATINGS = [5, 4, 3, 2, 1] as const
 
-export interface Asked {
+export interface FormJar {
   /** Who may send the form. */
   readonly owner: string
   readonly jarId: string
@@ -80,7 +80,7 @@ type AmountTexts<Name extends string> = Readonly<Record<Name | `${Name}Placehold
 export const amountFields = <Name extends string>(
   names: readonly Name[],
   text: AmountTexts<Name>,
-  filled: Filled,
+  filled: FilledFields,
 ): APILabelComponent[] =>
   names.map((name) =>
     labelled(text[name](), {
@@ -97,7 +97,7 @@ export const amountFields = <Name extends string>(
 /** A form of a command on a jar: who it belongs to, and its title. */
 export const headOf = (
   path: string,
-  { owner, jarId, jarName }: Asked,
+  { owner, jarId, jarName }: FormJar,
   { title }: { title(values: { readonly name: string }): string },
 ) => ({
   custom_id: encodeCustomId({ owner, line: writeLine(path, `#${jarId}`), nudgeId: null })!,
@@ -106,9 +106,9 @@ export const headOf = (
 
 /** A form for a tasting note: its fields are called what the options of `/jar taste` are, and either may be left out. */
 export const tastingForm = (
-  asked: Asked,
+  asked: FormJar,
   text: TastingFormText,
-  filled: Filled = {},
+  filled: FilledFields = {},
 ): APIModalInteractionResponseCallbackData => {
   const options = RATINGS.map((rating): APISelectMenuOption => {
     const value = `${rating}`
@@ -159,7 +159,7 @@ export const typedInForm = (components: readonly unknown[]): string =>
 /** A form that was sent: its own line, and what was filled in. */
 export interface SentForm {
   readonly line: string
-  readonly filled: Filled
+  readonly filled: FilledFields
 }
 
 /** What was filled in becomes further options of the form's line; what was left empty is left out. */

@@ -3,7 +3,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { type ShareRef, shareRef } from '../../calls/share-ref.ts'
 import type { MakeFormText } from '../../text/en/discord.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
-import { amountFields, FIELDS, type Filled } from './form.ts'
+import { amountFields, FIELDS, type FilledFields } from './form.ts'
 
 /** What a press of the button of a shared batch names, so that the form has to ask; null for any other call. */
 export const shareToMake = ({ path, options }: Invocation): string | null =>
@@ -16,7 +16,7 @@ export const shareToMake = ({ path, options }: Invocation): string | null =>
 export const makeForm = (
   { userId, ref }: { readonly userId: string; readonly ref: ShareRef },
   text: MakeFormText,
-  filled: Filled = {},
+  filled: FilledFields = {},
 ): APIModalInteractionResponseCallbackData => ({
   custom_id: encodeCustomId({ owner: userId, line: `/share make:${shareRef(ref)}`, nudgeId: null })!,
   title: text.title(),

@@ -8,7 +8,7 @@ import type { en } from '../../text/en/index.ts'
 import { buttonIds } from '../buttons/button-ids.ts'
 import { shortened } from '../show/cut-text.ts'
 import { escapeText } from '../show/escape-text.ts'
-import { type Speech, speechIn } from '../show/language-for-discord.ts'
+import { type DiscordLanguage, speechIn } from '../show/language-for-discord.ts'
 import type { MessagePayload } from '../show/message-payload.ts'
 import { plainText } from '../show/plain-text.ts'
 import { replyMessages } from '../show/to-messages.ts'
@@ -29,7 +29,7 @@ const MOST_ANSWERS = 8
 interface Answering {
   readonly owner: string
   readonly kitchen: Reply['kitchen']
-  readonly speech: Speech
+  readonly speech: DiscordLanguage
 }
 
 /** What was recorded, who said so and when. */

@@ -1,5 +1,5 @@
 import type { APIMessage, REST } from 'discord.js'
-import type { Found } from '../../reminders/delivery.ts'
+import type { NudgeFound } from '../../reminders/delivery.ts'
 import { decodeCustomId } from '../buttons/custom-id.ts'
 
 const PAGE = 100
@@ -32,7 +32,7 @@ export async function findNudge(
   rest: Pick<REST, 'get'>,
   botUserId: string,
   { channelId, nudgeId, madeMs, isPrivate }: Searched,
-): Promise<Found> {
+): Promise<NudgeFound> {
   let before: string | null = null
   for (let page = 0; page < MOST_PAGES; page++) {
     const query = new URLSearchParams({ limit: String(PAGE), ...(before === null ? {} : { before }) })

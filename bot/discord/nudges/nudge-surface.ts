@@ -5,7 +5,7 @@ import type { Delivery, Sent, Surface } from '../../reminders/delivery.ts'
 import { nudgeFault, UNKNOWN_CHANNEL } from '../rest/nudge-fault.ts'
 import { codeOf, restFault } from '../rest/rest-fault.ts'
 import { APART_MS, newPace } from '../rest/send-pace.ts'
-import { type After, after as afterwards } from '../rest/timeout.ts'
+import { after as afterwards, type StartTimer } from '../rest/timeout.ts'
 import type { MessagePayload } from '../show/message-payload.ts'
 import { directMessages } from './direct-messages.ts'
 import { type NudgeWriting, nudgeMessage } from './draw-nudge.ts'
@@ -25,7 +25,7 @@ export interface DiscordReminding extends NudgeWriting {
   readonly log: (text: string) => void
   /** Only tests pace it otherwise. */
   readonly apartMs?: number
-  readonly after?: After
+  readonly after?: StartTimer
 }
 
 /** Discord's numbers, of people too; whoever sits at a terminal is not reached here. */

@@ -8,12 +8,12 @@ import { trace } from '../../chat/trace.ts'
 import type { ClosedPlaces } from '../../reminders/closed-places.ts'
 import type { en } from '../../text/en/index.ts'
 import { type CallDispatch, proofMessage, type SaidMessages, sentenceFor } from '../answer/answer-messages.ts'
-import { type Answered, type Wire, wireOf } from '../answer/interaction-responses.ts'
+import { type Answered, type InteractionResponses, wireOf } from '../answer/interaction-responses.ts'
 import { respond } from '../answer/respond.ts'
 import type { Said } from '../answer/run-call.ts'
 import { redrawNudges } from '../nudges/redraw-nudges.ts'
 import { withdrawPostBy } from '../nudges/withdraw-post.ts'
-import type { After } from '../rest/timeout.ts'
+import type { StartTimer } from '../rest/timeout.ts'
 import { attachmentsOf, pathOf } from './call-of.ts'
 import { placeCheck } from './check-place.ts'
 import { openAttachment } from './open-attachment.ts'
@@ -30,7 +30,7 @@ export interface InteractionDesk {
   readonly closed: Pick<ClosedPlaces, 'has' | 'open' | 'close'>
   /** Attempts that may have been kept. */
   readonly doubts?: Doubts
-  readonly after: After
+  readonly after: StartTimer
   readonly log: Dispatch['log']
   /** Base address of Discord's REST, or null: Discord's own. */
   readonly api: string | null
@@ -41,8 +41,8 @@ export interface InteractionDesk {
 }
 
 /** One interaction being answered. */
-export interface Turn {
-  readonly wire: Wire
+export interface InteractionContext {
+  readonly wire: InteractionResponses
   readonly dispatch: CallDispatch
   readonly say: (sentence: string) => Promise<Answered>
   /** Answers with what the work comes to; then the reminders are drawn anew that it has answered. */
@@ -62,7 +62,7 @@ const SHOWS: readonly string[] = ['jar list', 'jar show', 'jar compare', 'jar ta
 const mayHaveRecorded = ({ outcome }: SaidMessages): boolean =>
   outcome?.ok === true && outcome.path.startsWith('jar ') && !SHOWS.includes(outcome.path)
 
-export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: InTurn): Turn => {
+export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: InTurn): InteractionContext => {
   const { commands, language, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } = desk
   const userId = interaction.user.id
   const isAlone = isAloneIn(interaction)

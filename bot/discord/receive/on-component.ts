@@ -15,7 +15,7 @@ import { readTypedLine } from '../forms/retype.ts'
 import { readZoneChoice } from '../suggest/zone-choice.ts'
 import { keptLine, type Pressed, pressed } from './decode-button.ts'
 import type { Presses, PressOf } from './ignore-double-press.ts'
-import type { InteractionDesk, Turn } from './interaction-context.ts'
+import type { InteractionContext, InteractionDesk } from './interaction-context.ts'
 
 type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
 
@@ -23,10 +23,10 @@ type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
 export const componentsFor = (
   { commands, language, now, api }: InteractionDesk,
   presses: Presses,
-): ((interaction: Interaction, turn: Turn) => Promise<Answered>) => {
+): ((interaction: Interaction, turn: InteractionContext) => Promise<Answered>) => {
   const { calls, discord } = language
 
-  const run = async (press: PressOf, read: Runs, { dispatch, respond }: Turn): Promise<Answered> => {
+  const run = async (press: PressOf, read: Runs, { dispatch, respond }: InteractionContext): Promise<Answered> => {
     const act = () => {
       if (read.kind === 'again') return saidAgain(() => formAgain(read.line, dispatch), dispatch)
       const line = () => keptLine(read.line, dispatch)
@@ -41,7 +41,11 @@ export const componentsFor = (
     return respond(work)
   }
 
-  const show = async (interaction: ButtonInteraction, press: PressOf, { wire, say }: Turn): Promise<Answered> => {
+  const show = async (
+    interaction: ButtonInteraction,
+    press: PressOf,
+    { wire, say }: InteractionContext,
+  ): Promise<Answered> => {
     const first = await presses.once(press, now(), async () => true, Boolean)
     if (first === null) return say(calls.twice())
     try {
@@ -52,7 +56,7 @@ export const componentsFor = (
     }
   }
 
-  const press = async (interaction: ButtonInteraction, turn: Turn): Promise<Answered> => {
+  const press = async (interaction: ButtonInteraction, turn: InteractionContext): Promise<Answered> => {
     const { dispatch, say } = turn
     const read = pressed(interaction.customId, dispatch.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
@@ -63,7 +67,10 @@ export const componentsFor = (
     return read.kind === 'show' ? show(interaction, pressOf, turn) : run(pressOf, read, turn)
   }
 
-  const submit = async (interaction: ModalSubmitInteraction, { dispatch, respond, say }: Turn): Promise<Answered> => {
+  const submit = async (
+    interaction: ModalSubmitInteraction,
+    { dispatch, respond, say }: InteractionContext,
+  ): Promise<Answered> => {
     const read = pressed(interaction.customId, dispatch.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
     if (read.kind === 'typed') {
@@ -80,7 +87,7 @@ export const componentsFor = (
 
   const choose = async (
     { customId, values }: StringSelectMenuInteraction,
-    { dispatch, respond, say }: Turn,
+    { dispatch, respond, say }: InteractionContext,
   ): Promise<Answered> => {
     const call = readZoneChoice(customId, values, dispatch.userId)
     if (call !== null) {

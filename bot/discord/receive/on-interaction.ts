@@ -10,7 +10,7 @@ import { atMost } from '../rest/timeout.ts'
 import { suggest } from '../suggest/autocomplete.ts'
 import { callOf, helpLine, lineTyped, pathOf, typedFor, typedIn } from './call-of.ts'
 import { newPresses } from './ignore-double-press.ts'
-import { type InteractionDesk, nameOf, type Turn, turnOf } from './interaction-context.ts'
+import { type InteractionContext, type InteractionDesk, nameOf, turnOf } from './interaction-context.ts'
 import { componentsFor } from './on-component.ts'
 import { newRate } from './rate-limit.ts'
 
@@ -38,7 +38,10 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
   const open = new Set<Promise<void>>()
   let isStopping = false
 
-  const complete = async (interaction: AutocompleteInteraction, { wire, dispatch }: Turn): Promise<Answered> => {
+  const complete = async (
+    interaction: AutocompleteInteraction,
+    { wire, dispatch }: InteractionContext,
+  ): Promise<Answered> => {
     const { name, value } = interaction.options.getFocused(true)
     const typing = { path: pathOf(interaction), option: name, typed: value, jar: typedFor(interaction, 'jar') }
     return wire.choices(isStopping ? [] : await suggest(typing, dispatch, language.suggestions))

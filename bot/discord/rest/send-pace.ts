@@ -1,4 +1,4 @@
-import { type After, pause } from './timeout.ts'
+import { pause, type StartTimer } from './timeout.ts'
 
 /**
  * Discord takes 50 requests a second of a bot. So far apart, no second of any clock holds more than 41 of these, and the
@@ -10,7 +10,7 @@ export const APART_MS = 25
 /** Resolves when it is one's turn, in order. */
 export type Pace = () => Promise<void>
 
-export const newPace = (apartMs: number, after: After): Pace => {
+export const newPace = (apartMs: number, after: StartTimer): Pace => {
   let nextMs = Number.NEGATIVE_INFINITY
   return async () => {
     const nowMs = performance.now()

@@ -8,7 +8,7 @@ import { type NamedLines, namedLines } from './name-first-option.ts'
 import { stamped, unmarked } from './timestamps.ts'
 
 /** One language, as Discord needs it for one person. */
-export interface Speech {
+export interface DiscordLanguage {
   /** Their days are marked, for `escapeText` to show by each reader's clocks. */
   readonly words: Words
   /** For labels, where Discord shows no timestamps. */
@@ -40,7 +40,7 @@ const amongPeople = once((language: typeof en): typeof en => ({
 const linesOf = once(namedLines)
 
 /** A language for somebody whose days are those of `zone` (IANA name). */
-export const speechIn = (given: typeof en, zone: string): Speech => {
+export const speechIn = (given: typeof en, zone: string): DiscordLanguage => {
   const language = amongPeople(given)
   const lines = linesOf(language.commands)
   return {

@@ -2,7 +2,7 @@ import { cutText } from './cut-text.ts'
 import { escapePlain } from './escape-text.ts'
 
 /** One line of a reply: marks of ours around a plain text, which is escaped. */
-export interface Line {
+export interface PageLine {
   /** Markdown, said once where the text is cut. */
   readonly lead: string
   readonly open: string
@@ -11,7 +11,7 @@ export interface Line {
 }
 
 /** Lines that belong together. */
-export type Block = readonly Line[]
+export type Block = readonly PageLine[]
 
 /** What one message shows: the text of each of its blocks. */
 export type Page = readonly string[]
@@ -28,10 +28,10 @@ const LEAST_ROOM = 200
 
 const lengthOf = (text: string): number => escapePlain(text).length
 
-const shown = ({ lead, open, text, close }: Line): string => `${lead}${open}${escapePlain(text)}${close}`
+const shown = ({ lead, open, text, close }: PageLine): string => `${lead}${open}${escapePlain(text)}${close}`
 
 /** A line in pieces: the first for what is left of a message, the others for a whole one each. */
-function piecesOf(line: Line, first: number, room: number): readonly string[] {
+function piecesOf(line: PageLine, first: number, room: number): readonly string[] {
   const pieces: string[] = []
   let { lead, text } = line
   let left = first

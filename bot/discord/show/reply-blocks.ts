@@ -3,8 +3,8 @@ import type { Action, Reply } from '../../chat/reply.ts'
 import type { Kitchen } from '../../text/kitchen.ts'
 import { shortened } from './cut-text.ts'
 import { escapeText } from './escape-text.ts'
-import type { Speech } from './language-for-discord.ts'
-import type { Block, Line } from './pages.ts'
+import type { DiscordLanguage } from './language-for-discord.ts'
+import type { Block, PageLine } from './pages.ts'
 import { plainText } from './plain-text.ts'
 
 /** Notes that say a zone was taken for granted. */
@@ -18,12 +18,17 @@ const LONGEST_LABEL = 200
 /** Small print, by Discord's markdown. */
 export const SMALL = '-# '
 
-const line = (text: string, open = '', close = ''): Line => ({ lead: '', open, text: plainText(text).trim(), close })
+const line = (text: string, open = '', close = ''): PageLine => ({
+  lead: '',
+  open,
+  text: plainText(text).trim(),
+  close,
+})
 
-const bold = (text: string): Line => line(text, '**', '**')
+const bold = (text: string): PageLine => line(text, '**', '**')
 
 /** The label in bold, then what belongs to it: on a phone they wrap as one paragraph. */
-const row = (label: string, cell: string): Line => {
+const row = (label: string, cell: string): PageLine => {
   const said = escapeText(shortened(plainText(label).trim(), LONGEST_LABEL))
   return { ...line(cell), lead: said === '' ? '' : `**${said}** ` }
 }
@@ -31,13 +36,17 @@ const row = (label: string, cell: string): Line => {
 /** Spaces that align columns in a terminal. */
 const unaligned = (text: string): string => text.replace(/\u00a0{2,}/g, ' ')
 
-const hasText = ({ lead, text }: Line): boolean => lead !== '' || text !== ''
+const hasText = ({ lead, text }: PageLine): boolean => lead !== '' || text !== ''
 
 const blocksOf = (blocks: readonly Block[]): readonly Block[] =>
   blocks.map((block) => block.filter(hasText)).filter((block) => block.length > 0)
 
 /** What can be typed next, where it is on no button. */
-const typedBlock = (actions: readonly Action[], kitchen: Kitchen, { words, discord, line: named }: Speech): Block =>
+const typedBlock = (
+  actions: readonly Action[],
+  kitchen: Kitchen,
+  { words, discord, line: named }: DiscordLanguage,
+): Block =>
   actions.length === 0
     ? []
     : [
@@ -48,10 +57,10 @@ const typedBlock = (actions: readonly Action[], kitchen: Kitchen, { words, disco
       ]
 
 /** A reply in blocks: the answer, the worst caution first, the table, how sure it is, what to type, notes, last those of the zone. */
-export function replyBlocks(reply: Reply, toType: readonly Action[], speech: Speech): readonly Block[] {
+export function replyBlocks(reply: Reply, toType: readonly Action[], speech: DiscordLanguage): readonly Block[] {
   const { words, discord } = speech
   const { kitchen } = reply
-  const small = (note: Reply['notes'][number]): Line => line(words.say<'notes'>(note, kitchen), SMALL)
+  const small = (note: Reply['notes'][number]): PageLine => line(words.say<'notes'>(note, kitchen), SMALL)
   return blocksOf([
     [bold(words.say<'headlines'>(reply.headline, kitchen))],
     reply.cautions.map((each) => bold(discord.cautioned(words.say<'cautions'>(each, kitchen)))),
@@ -66,7 +75,7 @@ export function replyBlocks(reply: Reply, toType: readonly Action[], speech: Spe
 }
 
 /** Help in blocks: all commands with a line each, or one with its options and examples. */
-export function helpBlocks(page: HelpPage, { discord, line: named }: Speech): readonly Block[] {
+export function helpBlocks(page: HelpPage, { discord, line: named }: DiscordLanguage): readonly Block[] {
   const [entry] = page.entries
   if (page.topic === null || entry === undefined) {
     return blocksOf([

@@ -6,7 +6,7 @@ import type { ButtonIds } from '../buttons/button-ids.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
 import { shortened } from './cut-text.ts'
 import { isolatedWithin } from './isolate-rtl.ts'
-import type { Speech } from './language-for-discord.ts'
+import type { DiscordLanguage } from './language-for-discord.ts'
 import {
   type Button,
   LABEL_CHARACTERS,
@@ -49,7 +49,7 @@ interface Offered {
 }
 
 /** Actions that fit on buttons, and those that do not. */
-function offered({ actions, kitchen }: Reply, { ids }: Rendering, { plainWords }: Speech): Offered {
+function offered({ actions, kitchen }: Reply, { ids }: Rendering, { plainWords }: DiscordLanguage): Offered {
   const buttons = new Map<string, Button>()
   const toType: Action[] = []
   for (const action of actions) {
@@ -68,7 +68,7 @@ function offered({ actions, kitchen }: Reply, { ids }: Rendering, { plainWords }
   return { buttons: [...buttons.values()], toType }
 }
 
-const showButton = ({ owner, isPrivate }: Rendering, { discord }: Speech): readonly Button[] => {
+const showButton = ({ owner, isPrivate }: Rendering, { discord }: DiscordLanguage): readonly Button[] => {
   const customId = isPrivate ? encodeCustomId({ owner, line: SHOW_LINE, nudgeId: null }) : null
   return customId === null ? [] : [{ label: discord.showEverybody(), customId, isMain: false }]
 }
@@ -84,7 +84,7 @@ interface Said {
 function inMessages(
   { path, blocks, buttons, show }: Said,
   rendering: Rendering,
-  speech: Speech,
+  speech: DiscordLanguage,
 ): readonly MessagePayload[] {
   const { owner, isPrivate, pings, mostMessages, under = [] } = rendering
   const room = TEXT_CHARACTERS - RESERVED - under.join('').length
@@ -101,14 +101,14 @@ function inMessages(
   })
 }
 
-const againButton = ({ again = null }: Rendering, { discord }: Speech): readonly Button[] =>
+const againButton = ({ again = null }: Rendering, { discord }: DiscordLanguage): readonly Button[] =>
   again === null ? [] : [{ label: discord.tryAgain(), customId: again, isMain: true }]
 
 /** A sentence alone, for whoever pressed or typed. */
 export const sentenceMessage = (
   sentence: string,
   rendering: Rendering,
-  speech: Speech,
+  speech: DiscordLanguage,
   buttons: readonly Button[] = againButton(rendering, speech),
 ): MessagePayload => {
   const said = { path: null, blocks: sentenceBlocks(sentence), buttons, show: [] }
@@ -120,7 +120,7 @@ export function replyMessages(
   path: string | null,
   reply: Reply,
   rendering: Rendering,
-  speech: Speech,
+  speech: DiscordLanguage,
 ): readonly MessagePayload[] {
   const { buttons, toType } = offered(reply, rendering, speech)
   const blocks = replyBlocks(reply, toType, speech)
@@ -132,7 +132,7 @@ export function replyMessages(
 export function toMessages(
   outcome: Outcome | HelpPage,
   rendering: Rendering,
-  speech: Speech,
+  speech: DiscordLanguage,
 ): readonly MessagePayload[] {
   if (!outcome.ok) return [sentenceMessage(explain(outcome, speech), rendering, speech)]
   if ('reply' in outcome) return replyMessages(outcome.path, outcome.reply, rendering, speech)

@@ -1,7 +1,7 @@
 import type { APIMessageTopLevelComponent } from 'discord.js'
 import type { DrawnFile } from '../../chat/draw-files.ts'
 import { shortened } from './cut-text.ts'
-import type { Speech } from './language-for-discord.ts'
+import type { DiscordLanguage } from './language-for-discord.ts'
 import { type MessageFile, type MessagePayload, MOST_COMPONENTS } from './message-payload.ts'
 import { plainText } from './plain-text.ts'
 
@@ -29,7 +29,7 @@ const shownAs = ({ name, mime, alt }: Sent): APIMessageTopLevelComponent => {
     : { type: FILE, file: media }
 }
 
-type Why = Parameters<Speech['discord']['fileFailed']>[0]['why']
+type Why = Parameters<DiscordLanguage['discord']['fileFailed']>[0]['why']
 
 /** The messages with `shown` in the first of them, or in one more where that is full. */
 const withShown = (
@@ -51,7 +51,7 @@ const withShown = (
 export function withFiles(
   messages: readonly MessagePayload[],
   drawn: readonly DrawnFile[],
-  { discord }: Speech,
+  { discord }: DiscordLanguage,
 ): readonly MessagePayload[] {
   const [first, ...others] = messages
   if (first === undefined || drawn.length === 0) return messages

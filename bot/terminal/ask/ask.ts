@@ -3,7 +3,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { emergencyIn } from '../../chat/emergency.ts'
 import { attempt, type Failure } from '../../chat/execute.ts'
 import { answer, showText } from '../chat/answer-line.ts'
-import type { Desk } from '../chat/terminal-session.ts'
+import type { TerminalSession } from '../chat/terminal-session.ts'
 import { firstExample } from '../show/language-for-terminal.ts'
 import { type AskOptions, readAskOptions } from './ask-options.ts'
 import { showJson } from './show-json.ts'
@@ -21,10 +21,16 @@ const worse = (one: ExitCode, other: ExitCode): ExitCode => {
   return one === 2 ? one : other
 }
 
-const usage = ({ speech }: Desk): string => speech.console.usage({ example: firstExample(speech) }).join('\n')
+const usage = ({ speech }: TerminalSession): string =>
+  speech.console.usage({ example: firstExample(speech) }).join('\n')
 
 /** Prints the answer to one line: the reply to the output, a problem to the errors, as JSON both to the output. */
-const askLine = async (line: string, number: number | null, options: AskOptions, desk: Desk): Promise<ExitCode> => {
+const askLine = async (
+  line: string,
+  number: number | null,
+  options: AskOptions,
+  desk: TerminalSession,
+): Promise<ExitCode> => {
   const dispatch = { ...desk.asker, commands: desk.commands, nowMs: options.nowMs ?? desk.now(), log: desk.log }
   const show = options.json ? showJson : showText(desk.screen)
   const { text, failure } = await answer(line, dispatch, desk.speech, show, desk.saveFile)
@@ -33,7 +39,7 @@ const askLine = async (line: string, number: number | null, options: AskOptions,
   return exitCodeOf(failure)
 }
 
-const askEveryLine = async (options: AskOptions, desk: Desk): Promise<ExitCode> => {
+const askEveryLine = async (options: AskOptions, desk: TerminalSession): Promise<ExitCode> => {
   let worst: ExitCode = 0
   let number = 0
   let isFirst = true
@@ -50,7 +56,7 @@ const askEveryLine = async (options: AskOptions, desk: Desk): Promise<ExitCode> 
 }
 
 /** `ask '/mix …'`, `ask -`, with --json and --now: answers and ends. */
-export const ask = async (argv: readonly string[], desk: Desk): Promise<ExitCode> => {
+export const ask = async (argv: readonly string[], desk: TerminalSession): Promise<ExitCode> => {
   const read = await attempt(
     () => {
       const options = readAskOptions(argv)

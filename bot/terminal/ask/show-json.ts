@@ -2,12 +2,12 @@ import { explain } from '../../chat/grammar/explain.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { clean } from '../../text/clean.ts'
 import type { Show } from '../chat/answer-line.ts'
-import type { Speech } from '../show/language-for-terminal.ts'
+import type { TerminalLanguage } from '../show/language-for-terminal.ts'
 import { unbind } from '../show/wrap.ts'
 
 const plain = (text: string): string => unbind(clean(text))
 
-const replyFields = (reply: Reply, { words }: Speech) => ({
+const replyFields = (reply: Reply, { words }: TerminalLanguage) => ({
   data: reply.data,
   notes: reply.notes.map((note) => ({ key: note.key, text: plain(words.say<'notes'>(note, reply.kitchen)) })),
   cautions: reply.cautions.map((caution) => ({

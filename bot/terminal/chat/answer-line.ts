@@ -5,7 +5,7 @@ import { explain } from '../../chat/grammar/explain.ts'
 import { type HelpPage, help } from '../../chat/grammar/help.ts'
 import { trace } from '../../chat/trace.ts'
 import type { SaveFile } from '../files/save-file.ts'
-import type { Speech } from '../show/language-for-terminal.ts'
+import type { TerminalLanguage } from '../show/language-for-terminal.ts'
 import type { SavedFile } from '../show/render.ts'
 import { render } from '../show/render.ts'
 import { renderHelp } from '../show/render-help.ts'
@@ -19,7 +19,7 @@ export interface Answer {
 }
 
 /** Turns a line's outcome into what is printed. */
-export type Show = (outcome: Outcome | HelpPage, speech: Speech, files: readonly SavedFile[]) => string
+export type Show = (outcome: Outcome | HelpPage, speech: TerminalLanguage, files: readonly SavedFile[]) => string
 
 export const showText =
   (screen: Screen): Show =>
@@ -31,7 +31,7 @@ export const showText =
 /** Where the files of a reply were written; one that could not be made or written keeps nothing else back. */
 const saved = async (
   outcome: Outcome | HelpPage,
-  { words }: Speech,
+  { words }: TerminalLanguage,
   saveFile: SaveFile,
   log: Dispatch['log'],
 ): Promise<readonly SavedFile[]> => {
@@ -53,7 +53,7 @@ const saved = async (
 export const answer = async (
   line: string,
   dispatch: Dispatch,
-  speech: Speech,
+  speech: TerminalLanguage,
   show: Show,
   saveFile: SaveFile,
 ): Promise<Answer> => {

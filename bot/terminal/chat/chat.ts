@@ -4,12 +4,12 @@ import { wrap } from '../show/wrap.ts'
 import { answer, showText } from './answer-line.ts'
 import { complete } from './complete.ts'
 import { sayAbove } from './print-above-prompt.ts'
-import type { Desk } from './terminal-session.ts'
+import type { TerminalSession } from './terminal-session.ts'
 
 const QUIT = /^\/?(quit|exit)$/i
 
 /** The chat: greets, then answers line after line until /quit, Ctrl-D or the end of the input. */
-export const chat = async (desk: Desk): Promise<void> => {
+export const chat = async (desk: TerminalSession): Promise<void> => {
   const { commands, speech, screen, log, terminal } = desk
   const greeting = speech.console.greeting({ example: firstExample(speech) })
   desk.out(`${greeting.flatMap((line) => wrap(line, screen.width)).join('\n')}\n\n`)

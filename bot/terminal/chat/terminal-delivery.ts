@@ -1,12 +1,12 @@
 import type { Surface } from '../../reminders/delivery.ts'
-import type { Speech } from '../show/language-for-terminal.ts'
+import type { TerminalLanguage } from '../show/language-for-terminal.ts'
 import { render } from '../show/render.ts'
 import type { Screen } from '../show/screen.ts'
 
 export interface Sitting {
   /** Whoever sits at the terminal; nobody else is reached there. */
   readonly userId: string
-  readonly speech: Speech
+  readonly speech: TerminalLanguage
   readonly screen: Screen
   readonly say: (text: string) => void
   readonly isHeard: () => boolean

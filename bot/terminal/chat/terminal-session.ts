@@ -1,15 +1,15 @@
 import type { Asker } from '../../chat/command.ts'
 import type { Dispatch } from '../../chat/execute.ts'
 import type { SaveFile } from '../files/save-file.ts'
-import type { Speech } from '../show/language-for-terminal.ts'
+import type { TerminalLanguage } from '../show/language-for-terminal.ts'
 import type { Screen } from '../show/screen.ts'
 
 /** What the terminal is given to work with; built in main. */
-export interface Desk {
+export interface TerminalSession {
   readonly commands: Dispatch['commands']
   /** Whoever sits at the terminal. */
   readonly asker: Asker
-  readonly speech: Speech
+  readonly speech: TerminalLanguage
   readonly screen: Screen
   /** Where the files of replies go. */
   readonly saveFile: SaveFile

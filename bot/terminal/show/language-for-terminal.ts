@@ -3,12 +3,12 @@ import type { ConsoleText } from '../../text/en/terminal.ts'
 import type { Words } from '../../text/words.ts'
 
 /** One language, as the terminal needs it. */
-export interface Speech {
+export interface TerminalLanguage {
   readonly words: Words
   readonly commands: Readonly<Record<string, CommandText>>
   readonly console: ConsoleText
 }
 
 /** A line that runs as it stands, for greeting and usage. */
-export const firstExample = (speech: Speech): string =>
+export const firstExample = (speech: TerminalLanguage): string =>
   Object.values(speech.commands).flatMap((text) => text.examples)[0] ?? '/help'

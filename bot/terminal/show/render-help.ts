@@ -1,12 +1,12 @@
 import type { HelpPage } from '../../chat/grammar/help.ts'
 import { columns } from './columns.ts'
-import type { Speech } from './language-for-terminal.ts'
+import type { TerminalLanguage } from './language-for-terminal.ts'
 import { joinBlocks } from './render.ts'
 import type { Screen } from './screen.ts'
 import { wrap } from './wrap.ts'
 
 /** Help for a terminal: all commands with a line each, or one with its options and examples. */
-export const renderHelp = (page: HelpPage, { console }: Speech, { width }: Screen): string => {
+export const renderHelp = (page: HelpPage, { console }: TerminalLanguage, { width }: Screen): string => {
   const [entry] = page.entries
   if (page.topic === null || entry === undefined) {
     const rows = page.entries.map(({ command, summary }) => [`/${command}`, summary] as const)

@@ -2,7 +2,7 @@ import { styleText } from 'node:util'
 import type { Reply } from '../../chat/reply.ts'
 import { clean } from '../../text/clean.ts'
 import { columns } from './columns.ts'
-import type { Speech } from './language-for-terminal.ts'
+import type { TerminalLanguage } from './language-for-terminal.ts'
 import type { Screen } from './screen.ts'
 import { textWidth } from './text-width.ts'
 import { hang, wrap } from './wrap.ts'
@@ -22,7 +22,7 @@ const styled = (style: Style, lines: readonly string[], { colour }: Screen): rea
 
 const toType = ({ actions }: Reply) => actions.filter(({ isButtonOnly }) => isButtonOnly !== true)
 
-const actionLines = (reply: Reply, { words, console }: Speech, { width }: Screen): readonly string[] =>
+const actionLines = (reply: Reply, { words, console }: TerminalLanguage, { width }: Screen): readonly string[] =>
   toType(reply).flatMap(({ label, line }) => {
     const named = clean(words.say<'actions'>(label, reply.kitchen))
     const whole = `  ${console.action(named, clean(line))}`
@@ -33,7 +33,7 @@ const actionLines = (reply: Reply, { words, console }: Speech, { width }: Screen
   })
 
 /** A path is never broken, so that it can be copied. */
-const fileLines = (files: readonly SavedFile[], { console }: Speech, { width }: Screen): readonly string[] =>
+const fileLines = (files: readonly SavedFile[], { console }: TerminalLanguage, { width }: Screen): readonly string[] =>
   files.flatMap(({ name, path, code }) =>
     path === null ? wrap(console.fileFailed({ name, code }), width) : [clean(console.fileSaved({ path }))],
   )
@@ -46,7 +46,12 @@ export const joinBlocks = (blocks: readonly (readonly string[])[]): string =>
     .join('\n\n')
 
 /** A reply for a terminal: the answer, its files, the table, how sure it is, notes, cautions, what can be typed next. */
-export const render = (reply: Reply, speech: Speech, screen: Screen, files: readonly SavedFile[] = []): string => {
+export const render = (
+  reply: Reply,
+  speech: TerminalLanguage,
+  screen: Screen,
+  files: readonly SavedFile[] = [],
+): string => {
   const { words, console } = speech
   const { kitchen } = reply
   const rows = reply.table.map(

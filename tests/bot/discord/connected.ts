@@ -1,6 +1,6 @@
 import type { Command } from '../../../bot/chat/command.ts'
 import { type ConnectionDesk, connect } from '../../../bot/discord/connect/connect.ts'
-import type { After } from '../../../bot/discord/rest/timeout.ts'
+import type { StartTimer } from '../../../bot/discord/rest/timeout.ts'
 import { after as realAfter } from '../../../bot/discord/rest/timeout.ts'
 import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
 import { en } from '../../../bot/text/en/index.ts'
@@ -12,7 +12,7 @@ import type { FakeDiscord } from './fake/fake-discord.ts'
 export interface Setting
   extends Partial<Pick<ConnectionDesk, 'token' | 'api' | 'guildId' | 'commands' | 'remind' | 'closed' | 'doubts'>> {
   readonly store?: Store
-  readonly after?: After
+  readonly after?: StartTimer
 }
 
 /** Wednesday, 25 November 2026, nine in the morning, as the fake has it. */

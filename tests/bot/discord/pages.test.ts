@@ -1,12 +1,18 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { cutText, shortened } from '../../../bot/discord/show/cut-text.ts'
-import { type Block, type Line, pagesOf } from '../../../bot/discord/show/pages.ts'
+import { type Block, type PageLine, pagesOf } from '../../../bot/discord/show/pages.ts'
 import { plainText } from '../../../bot/discord/show/plain-text.ts'
 import { runs, SEED } from '../../runs.ts'
 import { meanings, shownOf } from './markdown.ts'
 
-const lineOf = (text: string, more: Partial<Line> = {}): Line => ({ lead: '', open: '', close: '', text, ...more })
+const lineOf = (text: string, more: Partial<PageLine> = {}): PageLine => ({
+  lead: '',
+  open: '',
+  close: '',
+  text,
+  ...more,
+})
 const length = (text: string): number => text.length
 
 it('keeps together what fits, and parts blocks before lines', () => {
@@ -56,7 +62,7 @@ const word = fc.oneof(
   { weight: 1, arbitrary: fc.integer({ min: 1, max: 3000 }).map((count) => '*a7123456789'.repeat(count / 10 + 1)) },
 )
 const text = fc.array(word, { minLength: 1, maxLength: 25 }).map((words) => plainText(words.join(' ')))
-const line: fc.Arbitrary<Line> = fc.record({
+const line: fc.Arbitrary<PageLine> = fc.record({
   lead: fc.constantFrom('', '**Label:** ', '-# '),
   open: fc.constant(''),
   close: fc.constant(''),

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import type { Wire } from '../../../bot/discord/answer/interaction-responses.ts'
+import type { InteractionResponses } from '../../../bot/discord/answer/interaction-responses.ts'
 import { respond } from '../../../bot/discord/answer/respond.ts'
 import type { Said } from '../../../bot/discord/answer/run-call.ts'
 import type { MessagePayload } from '../../../bot/discord/show/message-payload.ts'
@@ -15,7 +15,11 @@ const saidOf = async (when: 'before' | 'after'): Promise<readonly string[]> => {
     if (what === 'promise') fail()
     return 'answered' as const
   }
-  const wire = { message: note('message'), promise: note('promise'), fulfil: note('fulfil') } as unknown as Wire
+  const wire = {
+    message: note('message'),
+    promise: note('promise'),
+    fulfil: note('fulfil'),
+  } as unknown as InteractionResponses
   const work = new Promise<Said>((_, reject) => {
     fail = () => reject(new TypeError('nobody caught it'))
     if (when === 'before') fail()

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
-import { type After, after } from '../../../bot/discord/rest/timeout.ts'
+import { after, type StartTimer } from '../../../bot/discord/rest/timeout.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
 import { gate, impatient, instead, type Setting, until } from './connected.ts'
@@ -21,7 +21,7 @@ const drawing =
   }
 
 /** Files have a second, everything else hardly any time. */
-const soon: After = (ms, act) => (ms === 8000 ? after(1000, act) : impatient(ms, act))
+const soon: StartTimer = (ms, act) => (ms === 8000 ? after(1000, act) : impatient(ms, act))
 
 const pictured = (visibility?: 'public'): Setting => ({
   after: soon,

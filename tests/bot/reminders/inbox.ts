@@ -1,5 +1,5 @@
 import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
-import type { Delivery, Found, Sent, Surface } from '../../../bot/reminders/delivery.ts'
+import type { Delivery, NudgeFound, Sent, Surface } from '../../../bot/reminders/delivery.ts'
 import { type Round, remind } from '../../../bot/reminders/remind.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
 import { render } from '../../../bot/terminal/show/render.ts'
@@ -24,7 +24,7 @@ export function inbox(usual: Place = { kind: 'console' }) {
     /** Ids of the nudges that somebody looked for. */
     asked,
     answer: (_delivery: Delivery): Answer => 'sent',
-    found: (_id: string): Found => 'unknown',
+    found: (_id: string): NudgeFound => 'unknown',
     after: (_place: Place): Place | null => null,
     texts: (): readonly string[] => received.splice(0).map(({ text }) => text),
   }

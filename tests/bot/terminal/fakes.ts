@@ -1,6 +1,6 @@
 import { Readable } from 'node:stream'
-import type { Desk } from '../../../bot/terminal/chat/terminal-session.ts'
-import type { Speech } from '../../../bot/terminal/show/language-for-terminal.ts'
+import type { TerminalSession } from '../../../bot/terminal/chat/terminal-session.ts'
+import type { TerminalLanguage } from '../../../bot/terminal/show/language-for-terminal.ts'
 import { chatProblems } from '../../../bot/text/en/problems.ts'
 import { consoleText } from '../../../bot/text/en/terminal.ts'
 import type { Words } from '../../../bot/text/words.ts'
@@ -29,7 +29,7 @@ const textOf = (path: string, options: Record<string, string> = {}) => ({
   examples: [`/${path} 1 l strength:95%`],
 })
 
-export const fakeSpeech: Speech = {
+export const fakeSpeech: TerminalLanguage = {
   words: fakeWords,
   console: consoleText,
   commands: {
@@ -39,9 +39,9 @@ export const fakeSpeech: Speech = {
 }
 
 /** A desk that keeps what it prints. */
-export const fakeDesk = (input: string | readonly string[] = '', more: Partial<Desk> = {}) => {
+export const fakeDesk = (input: string | readonly string[] = '', more: Partial<TerminalSession> = {}) => {
   const printed = { out: '', err: '', log: '' }
-  const desk: Desk = {
+  const desk: TerminalSession = {
     commands: fakeCommands,
     asker: newAsker(),
     speech: fakeSpeech,

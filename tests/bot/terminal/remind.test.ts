@@ -4,7 +4,7 @@ import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
 import { chat } from '../../../bot/terminal/chat/chat.ts'
 import { consoleSurface } from '../../../bot/terminal/chat/terminal-delivery.ts'
-import type { Desk } from '../../../bot/terminal/chat/terminal-session.ts'
+import type { TerminalSession } from '../../../bot/terminal/chat/terminal-session.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { at, jarOf, MINUTE_MS, personWith, ZONE } from '../reminders/people.ts'
 import { speech } from '../test-desk.ts'
@@ -15,7 +15,7 @@ const MORNING = at('2026-12-02')
 const NUDGE = 'Shake the lemon jar.'
 
 /** A chat at a terminal; `say` is there once it has begun. */
-const sitDown = async (remind: Desk['remind'] = async () => async () => {}) => {
+const sitDown = async (remind: TerminalSession['remind'] = async () => async () => {}) => {
   const terminal = fakeTerminal()
   let say = (_text: string): void => {}
   const stopped: string[] = []
