@@ -22,6 +22,8 @@ export interface Settings {
   readonly atMinutes: number
   readonly shake: ShakeRhythm
   readonly pausedUntil: IsoDay | null
+  /** Of the person's own freezer, °C, −40 to 0; null or left out: a usual one. */
+  readonly freezerC?: number | null
 }
 
 export interface Jar {

@@ -3,6 +3,7 @@ import { MOST_NAME_CHARACTERS } from '../../core/jar/entry/jar-name.ts'
 import { ENDLESS, type ShakeRhythm } from '../../core/jar/tasks/duty.ts'
 import { parseRhythm } from '../../core/jar/tasks/parse-rhythm.ts'
 import { parseCountryCode } from '../../core/label/parse-country-code.ts'
+import { parseFreezer } from '../../core/quantity/read/parse-freezer.ts'
 import { parseUnits, type UnitSystem } from '../../core/quantity/read/parse-units.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
 import { dayFromIso, isoTime } from '../../core/quantity/time/calendar-day.ts'
@@ -78,6 +79,11 @@ export const personOptions = {
     suggested: 'country',
   }),
   zone: option({ read: orNull<string>(NO_SETTING, parseZone), write: (zone) => zone ?? 'none', suggested: 'zone' }),
+  /** Of the person's freezer, °C. */
+  freezer: option({
+    read: orNull<number>(NO_SETTING, parseFreezer),
+    write: (freezerC) => (freezerC === null ? 'none' : `${freezerC} C`),
+  }),
   reminderZone: option({
     read: orNull<string>(NO_REMINDER, parseZone),
     write: (zone) => zone ?? 'none',

@@ -81,6 +81,7 @@ export const signatures = {
     units: personOptions.units.optional(),
     country: personOptions.country.optional(),
     zone: personOptions.zone.optional(),
+    freezer: personOptions.freezer.optional(),
   }),
   reminders: z.object({
     place: personOptions.place.optional(),

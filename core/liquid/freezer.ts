@@ -1,20 +1,19 @@
 import { DomainError } from '../domain-error.ts'
 import { ethanolWaterDensityKgPerM3 } from './ethanol-water.ts'
-import { freezesAtC } from './freezing.ts'
+import { freezesAtC, freezingPlusMinusC } from './freezing.ts'
 import { abvPercent, type Liquid } from './liquid.ts'
 import { findRoot } from './root.ts'
 import { apparentVolumeMlPerG } from './sucrose-water.ts'
 
-/** A home freezer. */
+/** A home freezer whose own temperature nobody said. */
 export const FREEZER_C = -18
 /** Where the freezing points of ethanol and water end. */
 const COLDEST_C = -115
 /** From this share of its water as ice a liquid no longer pours: our estimate. */
 const SOLID_FRACTION = 0.6
-/** First ice less than this below the freezer's temperature is not to be relied on. */
-const BORDERLINE_K = 1.5
 
-export type FreezerState = 'liquid' | 'borderline' | 'slush' | 'solid'
+/** `pours`: surely; `should_pour`: no ice is computed, but first ice lies within its ±. */
+export type FreezerState = 'pours' | 'should_pour' | 'slush' | 'solid'
 
 export interface InFreezer {
   readonly state: FreezerState
@@ -25,14 +24,20 @@ export interface InFreezer {
 /**
  * What a freezer makes of a liquid, given time. Ice is pure water, so it forms until what is left freezes at the
  * freezer's own temperature; sugar stays dissolved (its crystallising in the cold is slow and left out).
- * `solid` from 60 % of the water as ice, `borderline` where no ice is computed but first ice lies within 1.5 K.
+ * `solid` from 60 % of the water as ice.
+ * @param freezesPlusMinusC - how well first ice is known, K; left out, as well as the model knows it.
  * Error: about 10 points of ice near its onset, less further on, from `freezingPlusMinusC`.
  */
-export const inFreezer = (liquid: Liquid, freezerC = FREEZER_C): InFreezer => {
+export const inFreezer = (
+  liquid: Liquid,
+  freezerC = FREEZER_C,
+  freezesPlusMinusC = freezingPlusMinusC(liquid),
+): InFreezer => {
   checkFreezer(freezerC)
   const marginK = freezerC - freezesAtC(liquid)
   if (marginK >= 0 || liquid.waterG === 0) {
-    return { state: marginK < BORDERLINE_K && liquid.waterG > 0 ? 'borderline' : 'liquid', iceFraction: 0 }
+    const isSure = marginK > freezesPlusMinusC || liquid.waterG === 0
+    return { state: isSure ? 'pours' : 'should_pour', iceFraction: 0 }
   }
   const excessK = (ice: number) => freezesAtC({ ...liquid, waterG: liquid.waterG * (1 - ice) }) - freezerC
   const iceFraction = excessK(1) > 0 ? 1 : findRoot({ f: excessK, low: 0, high: 1, tolerance: 1e-10 })

@@ -36,11 +36,20 @@ export const freezesAtC = (liquid: Liquid): number => {
 /** How far the first ice lies below that of pure water, K. */
 export const depressionK = (liquid: Liquid): number => -freezesAtC(liquid)
 
+/** How far two good tables of ethanol alone lie apart, K. */
+const ETHANOL_PLUS_MINUS_K = 0.4
+/** From this sugar on, g/L, the whole spread of the models is to be reckoned with. */
+const FULL_SPREAD_G_PER_L = 200
+
 /**
- * Half interval of `freezesAtC`, K: 1.5 up to 20 % vol and 200 g/L, rising to 3 at 30 % vol or 300 g/L.
- * Source: our estimate from the spread of four models (additive, Ross, ZSR, ice-cream factors).
+ * Half interval of `freezesAtC`, K: 0.4 without sugar; at 200 g/L 1.5 up to 20 % vol, rising to 3 at 30 % vol or 300 g/L.
+ * Below 200 g/L it shrinks with the sugar, because only what sugar adds is a model.
+ * Source: our estimate from the spread of four models (additive, Ross, ZSR, ice-cream factors); without sugar Melinder and the
+ * CRC Handbook differ by 0.4 K at most.
  */
 export const freezingPlusMinusC = (liquid: Liquid): number => {
-  const beyond = Math.max((abvPercent(liquid) - 20) / 10, (sugarGPerL(liquid) - 200) / 100)
-  return 1.5 + 1.5 * Math.min(1, Math.max(0, beyond))
+  const sweetness = sugarGPerL(liquid)
+  const beyond = Math.max((abvPercent(liquid) - 20) / 10, (sweetness - FULL_SPREAD_G_PER_L) / 100)
+  const spreadK = 1.5 + 1.5 * Math.min(1, Math.max(0, beyond))
+  return Math.max(ETHANOL_PLUS_MINUS_K, spreadK * Math.min(1, sweetness / FULL_SPREAD_G_PER_L))
 }

@@ -59,6 +59,8 @@ export interface QuantityProblems {
   readonly ounces: { readonly typed: string; readonly fluid: string; readonly weight: string | null }
   /** `1 bottle` of a spirit. */
   readonly bottle_without_size: { readonly typed: string }
+  /** Of a freezer. */
+  readonly freezer_out_of_range: { readonly typed: string }
   readonly celsius_or_fahrenheit: { readonly typed: string; readonly choices: readonly [string, string] }
   /** `6/7`: the days it can be. */
   readonly day_or_month: {

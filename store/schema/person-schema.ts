@@ -103,6 +103,7 @@ export const settingsSchema = z.strictObject({
   atMinutes: amount.max(1439),
   shake: z.enum(['daily', 'every_other_day', 'off']),
   pausedUntil: day.nullable(),
+  freezerC: z.number().min(-40).max(0).nullable().exactOptional(),
 })
 
 /** A person of version 4 as it stands in a file, without its check and stamp; what is not named here is refused. */

@@ -43,7 +43,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   label: ['strength:30%|sweetness:250 g/L|of:10 lemons|region:EU'],
   botanical: ['of:lemon'],
   cautions: ['of:lemon + ginger'],
-  settings: ['units:metric|country:Italy|zone:Europe/Rome'],
+  settings: ['units:metric|country:Italy|zone:Europe/Rome|freezer:-22 C'],
   reminders: ['place:here|time:9|zone:Europe/Rome|shake:daily', 'pause-until:1 May'],
   'jar list': ['picture:no'],
   'jar start': [

@@ -158,6 +158,7 @@ export const anyPerson: fc.Arbitrary<Person> = fc.record(
       atMinutes: fc.nat(1439),
       shake: fc.constantFrom('daily', 'every_other_day', 'off'),
       pausedUntil: orNull(day),
+      freezerC: orNull(fc.integer({ min: -40, max: 0 })),
     }),
     jars: someOf(
       fc.record(

@@ -13,6 +13,7 @@ import { portionOf } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import {
   caution,
+  freezerOf,
   made,
   measuredData,
   note,
@@ -32,7 +33,8 @@ const keptAs = (what: 'strength' | 'sweetness'): Message<'notes'> => ({
 
 export const adjustCommand = defineCommand({
   ...signature('adjust'),
-  run(input) {
+  run(input, context) {
+    const freezerC = freezerOf(context)
     const { 'to-strength': toStrength, 'to-sweetness': toSweetness, 'spirit-strength': spiritStrength } = input
     if (!toStrength && !toSweetness) {
       const values = { command: 'adjust', option: 'to-strength', example: null }
@@ -54,14 +56,18 @@ export const adjustCommand = defineCommand({
     const handled = [now, ...spirit]
     const isSyrup = sugarG.value > 0 && dissolvableSugarG(waterG.value) >= sugarG.value
     return {
-      headline: { group: 'headlines', key: 'adjust', values: { ...made(outcome), spiritMl, waterMl, sugarG } },
+      headline: {
+        group: 'headlines',
+        key: 'adjust',
+        values: { ...made(outcome, freezerC), spiritMl, waterMl, sugarG },
+      },
       table: [
         ...(sugarG.value > 0 ? [row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG } })] : []),
         ...(waterMl.value > 0 ? [row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } })] : []),
         ...(spiritAbv && spiritMl.value > 0
           ? [row('spirit', { group: 'cells', key: 'spirit', values: { spiritMl, abvPercent: spiritAbv.value } })]
           : []),
-        ...outcomeRows(outcome),
+        ...outcomeRows(outcome, freezerC),
       ],
       sure: sureOf(outcome, liqueur.by === 'volume'),
       notes: [
@@ -82,7 +88,7 @@ export const adjustCommand = defineCommand({
         ...sweetnessNotes(outcome),
       ],
       cautions: [
-        ...outcomeCautions(outcome, sugarStays, handled, isSyrup),
+        ...outcomeCautions(outcome, sugarStays, handled, { freezerC, isSyrup }),
         ...(sugarG.value > 0 && !isSyrup ? [caution('sugar_alone')] : []),
       ],
       actions: [],

@@ -2,12 +2,12 @@ import { mix } from '../../../core/recipe/solve/mix.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { blendPortions } from '../options/input-to-portion.ts'
-import { note } from '../reply/outcome-reply.ts'
+import { freezerOf, note } from '../reply/outcome-reply.ts'
 import { mixtureReply } from './mixture-reply.ts'
 
 export const blendCommand = defineCommand({
   ...signature('blend'),
-  run(input) {
+  run(input, context) {
     const portions = blendPortions(input.parts.is)
     const isPlain = input.parts.is.some(({ strength, sweetness }) => strength === null || sweetness === null)
     const mixture = mix({ portions, sweetenings: [] })
@@ -19,6 +19,7 @@ export const blendCommand = defineCommand({
         ...(isPlain ? [note('plain_parts')] : []),
         ...(mixture.outcome.sugarGPerL.value > 0 ? [note('sweet_reading')] : []),
       ],
+      freezerC: freezerOf(context),
       isSyrup: false,
     })
   },

@@ -6,6 +6,7 @@ import { defineCommand } from '../../chat/command.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import {
+  freezerOf,
   made,
   measuredData,
   note,
@@ -18,12 +19,16 @@ import {
 
 export const diluteCommand = defineCommand({
   ...signature('dilute'),
-  run(input) {
+  run(input, context) {
+    const freezerC = freezerOf(context)
     const spirits = spiritPortions(input.spirit.is, input.strength)
     const { outcome, waterG, waterMl } = dilute(spirits, input['to-strength'].is.abvPercent)
     return {
-      headline: { group: 'headlines', key: 'dilute', values: { ...made(outcome), waterMl } },
-      table: [row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }), ...outcomeRows(outcome)],
+      headline: { group: 'headlines', key: 'dilute', values: { ...made(outcome, freezerC), waterMl } },
+      table: [
+        row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }),
+        ...outcomeRows(outcome, freezerC),
+      ],
       sure: sureOf(
         outcome,
         spirits.some(({ by }) => by === 'volume'),
@@ -33,6 +38,7 @@ export const diluteCommand = defineCommand({
         outcome,
         'dissolved',
         spirits.map((spirit) => liquidOf(valuesOf(spirit))),
+        { freezerC },
       ),
       actions: [],
       data: { ...outcomeData(outcome), ...measuredData({ waterMl, waterG }) },

@@ -3,12 +3,12 @@ import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { spiritPortions, sweeteningsOf, waterOf } from '../options/input-to-portion.ts'
-import { note } from '../reply/outcome-reply.ts'
+import { freezerOf, note } from '../reply/outcome-reply.ts'
 import { mixtureReply } from './mixture-reply.ts'
 
 export const mixCommand = defineCommand({
   ...signature('mix'),
-  run(input) {
+  run(input, context) {
     if (!input.spirit && !input.water && !input.sugar) {
       throw new ChatError('missing_option', 'nothing_given', {
         command: 'mix',
@@ -22,6 +22,7 @@ export const mixCommand = defineCommand({
       portions,
       handled: spirits,
       notes: spirits.length > 0 && portions.length > 1 ? [note('settle')] : [],
+      freezerC: freezerOf(context),
       isSyrup: spirits.length > 0 && input.water !== undefined && input.sugar !== undefined,
     })
   },

@@ -11,6 +11,8 @@ interface Poured {
   readonly portions: readonly Portion[]
   readonly handled: readonly Portion[]
   readonly notes: Reply['notes']
+  /** Of the person's freezer, °C. */
+  readonly freezerC: number
   /** Whether sugar is dissolved in water first. */
   readonly isSyrup: boolean
 }
@@ -18,19 +20,19 @@ interface Poured {
 /** The reply to what amounts make together. */
 export function mixtureReply(
   { outcome, sugarStays }: Mixture,
-  { input, portions, handled, notes, isSyrup }: Poured,
+  { input, portions, handled, notes, freezerC, isSyrup }: Poured,
 ): Reply {
   const byVolume = portions.some(({ by }) => by === 'volume')
   const liquids = handled.map((portion) => liquidOf(valuesOf(portion)))
   return {
-    headline: { group: 'headlines', key: 'makes', values: made(outcome) },
+    headline: { group: 'headlines', key: 'makes', values: made(outcome, freezerC) },
     table: [
-      ...outcomeRows(outcome),
+      ...outcomeRows(outcome, freezerC),
       row('alcohol', { group: 'cells', key: 'mass', values: { massG: outcome.ethanolG } }),
     ],
     sure: sureOf(outcome, byVolume),
     notes: [...assumptionNotes(input), ...notes, ...sweetnessNotes(outcome)],
-    cautions: outcomeCautions(outcome, sugarStays, liquids, isSyrup),
+    cautions: outcomeCautions(outcome, sugarStays, liquids, { freezerC, isSyrup }),
     actions: [],
     data: outcomeData(outcome),
     kitchen: kitchenOf(input),

@@ -7,7 +7,7 @@ import { quoted } from '../../calls/write-line.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { freezerState, outcomeCautions, row } from '../reply/outcome-reply.ts'
+import { freezerSaid, outcomeCautions, row } from '../reply/outcome-reply.ts'
 import { strengthNotes, syrupData, type Typed } from '../reply/syrup-reply.ts'
 
 /** A target as it can be typed back: enough digits to come out the same, none that is noise. */
@@ -37,9 +37,11 @@ const targetsOf = ({ syrup: { outcome } }: Style) => ({
 })
 
 /** What any of the styles needs said, once each, worst first. */
-function cautionsOfAll(styles: readonly Style[], infusion: Portion): readonly Message<'cautions'>[] {
+function cautionsOfAll(styles: readonly Style[], infusion: Portion, freezerC: number): readonly Message<'cautions'>[] {
   const handled = [liquidOf(valuesOf(infusion))]
-  const all = styles.flatMap(({ syrup: { outcome, sugarStays } }) => outcomeCautions(outcome, sugarStays, handled))
+  const all = styles.flatMap(({ syrup: { outcome, sugarStays } }) =>
+    outcomeCautions(outcome, sugarStays, handled, { freezerC }),
+  )
   const first = new Map(all.map((each) => [each.key, all.find(({ key }) => key === each.key)!]))
   return CAUTION_ORDER.flatMap((key) => first.get(key) ?? [])
 }
@@ -54,7 +56,7 @@ const CAUTION_ORDER = [
 ] as const
 
 /** The reply where too little was said: worked styles, each as a ready command. */
-export function stylesReply(input: Typed, infusion: Portion, styles: readonly Style[]): Reply {
+export function stylesReply(input: Typed, infusion: Portion, styles: readonly Style[], freezerC: number): Reply {
   const central: { readonly volumeMl: Measured; readonly abvPercent: Measured } = propagate({ infusion }, (values) => {
     const liquid = liquidOf(values.infusion)
     return { volumeMl: volumeMl(liquid), abvPercent: abvPercent(liquid) }
@@ -82,13 +84,13 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
           volumeMl: syrup.outcome.volumeMl,
           abvPercent: syrup.outcome.abvPercent,
           sugarGPerL: syrup.outcome.sugarGPerL,
-          freezer: freezerState(syrup.outcome),
+          freezer: freezerSaid(syrup.outcome, freezerC),
         },
       }),
     ),
     sure: [],
     notes: [...assumptionNotes(input), ...strengthNotes(input, infusion)],
-    cautions: cautionsOfAll(styles, infusion),
+    cautions: cautionsOfAll(styles, infusion, freezerC),
     actions,
     data: {
       styles: styles.map((style) => ({ key: style.key, line: lineOf(input, style), ...syrupData(style.syrup) })),

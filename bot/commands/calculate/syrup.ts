@@ -15,6 +15,7 @@ import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/record/jar-dangers.ts'
 import { portionOf, spiritPortions } from '../options/input-to-portion.ts'
+import { freezerOf } from '../reply/outcome-reply.ts'
 import { syrupReply } from '../reply/syrup-reply.ts'
 import { stylesReply } from './styles-reply.ts'
 
@@ -65,8 +66,8 @@ export const syrupCommand = defineCommand({
     const typed = { ...input, held }
     const reply =
       wish === null
-        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl))
-        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl))
+        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl), freezerOf(context))
+        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl), freezerOf(context))
     return held === null ? reply : withDangers(reply, held, context)
   },
 })

@@ -6,20 +6,22 @@ import { signature } from '../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import { contactOf } from '../../talk/emergency/contacts.ts'
-import { note, row } from '../reply/outcome-reply.ts'
+import { freezerOf, note, row } from '../reply/outcome-reply.ts'
 import { changeSettings } from './change-settings.ts'
 
 interface Chosen {
   readonly units?: Given<Settings['units']> | undefined
   readonly country?: Given<string | null> | undefined
   readonly zone?: Given<string | null> | undefined
+  readonly freezer?: Given<number | null> | undefined
 }
 
 /** Only what was given. */
-const choicesOf = ({ units, country, zone }: Chosen): Partial<Settings> => ({
+const choicesOf = ({ units, country, zone, freezer }: Chosen): Partial<Settings> => ({
   ...(units && { units: units.is }),
   ...(country && { country: country.is }),
   ...(zone && { zone: zone.is }),
+  ...(freezer && { freezerC: freezer.is }),
 })
 
 /** The numbers of a country that was chosen just now. */
@@ -36,13 +38,18 @@ const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumed
   const zone = settings.zone ?? assumedZone
   const [day, minutes] = [dayAt(zone, nowMs), minutesAt(zone, nowMs)]
   const isAssumed = settings.zone === null
-  const { units, country } = settings
+  const { units, country, freezerC = null } = settings
   return {
     headline: { group: 'headlines', key: 'settings', values: choices },
     table: [
       row('settings_units', { group: 'cells', key: 'settings_units', values: { units } }),
       row('settings_country', { group: 'cells', key: 'settings_country', values: { country } }),
       row('settings_zone', { group: 'cells', key: 'settings_zone', values: { zone, isAssumed, day, minutes } }),
+      row('settings_freezer', {
+        group: 'cells',
+        key: 'settings_freezer',
+        values: { freezerC: freezerOf({ settings }), isAssumed: freezerC === null },
+      }),
       ...emergencyRows(choices.country),
     ],
     sure: [],
@@ -56,6 +63,7 @@ const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumed
     data: {
       units,
       country,
+      freezerC,
       zone,
       zoneAssumed: isAssumed,
       localTime: `${isoDay(day)}T${isoTime(minutes)}`,

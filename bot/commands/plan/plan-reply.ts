@@ -40,10 +40,10 @@ function keepingCautions({ steep, keeping, targets }: Plan): readonly Message<'c
 }
 
 /** Worst first, the plants' own among those of strong spirit; the same hazard of several plants once. */
-export function planCautions(plan: Plan): readonly Message<'cautions'>[] {
+export function planCautions(plan: Plan, freezerC: number | null): readonly Message<'cautions'>[] {
   const botanicals = plan.plants.map(({ botanical }) => botanical)
   const spirit = liquidFrom({ volumeMl: 1, abvPercent: strongestPercent(plan), sugarGPerL: 0 })
-  const others = outcomeCautions(plan.outcome, plan.sugarStays, [spirit])
+  const others = outcomeCautions(plan.outcome, plan.sugarStays, [spirit], { freezerC })
   const ranked = [
     ...hazardCautions(botanicals).map((message) => ({
       rank: RANK[hazards[message.values.hazard].severity],
@@ -71,7 +71,7 @@ function headlineOf(plan: Plan, batch: BatchSaid): Reply['headline'] {
 }
 
 /** The whole batch: what to buy, what goes in, the days, what comes out. */
-export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit: PlantLimit): Reply {
+export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit: PlantLimit, freezerC: number): Reply {
   const plan = withoutTrace(planned)
   const { sugarG, steeping, outcome } = plan
   const { volumeMl, abvPercent } = outcome
@@ -84,7 +84,7 @@ export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit
   const batch = { spirits: steeping.spirits, plants, allSugarG, volumeMl, bottles: plan.filled.bottles }
   return {
     headline: headlineOf(plan, batch),
-    table: planRows(wish, plan, plants),
+    table: planRows(wish, plan, plants, freezerC),
     sure: [
       {
         group: 'sure',
@@ -100,7 +100,7 @@ export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit
       ...doseNotes(input, plan),
       ...jarNotes(plan),
     ],
-    cautions: planCautions(plan),
+    cautions: planCautions(plan, freezerC),
     actions: [],
     data: planData(planned, plants),
     kitchen: kitchenOf(input),

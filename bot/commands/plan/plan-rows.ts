@@ -9,7 +9,12 @@ import { outcomeRows, row } from '../reply/outcome-reply.ts'
 import type { plantsSaid } from './plan-data.ts'
 
 /** What goes into the jar, the days as far as they are known, and what comes out. */
-export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof plantsSaid>): readonly Row[] {
+export function planRows(
+  wish: PlanWish,
+  plan: Plan,
+  plants: ReturnType<typeof plantsSaid>,
+  freezerC: number,
+): readonly Row[] {
   const { steep, schedule, steeping, filled, outcome, told } = plan
   const { dilutionMl, sugarG, waterMl } = plan
   const laterIds = schedule === null ? [] : addedLater(plan, schedule).map(({ id }) => id)
@@ -44,7 +49,7 @@ export function planRows(wish: PlanWish, plan: Plan, plants: ReturnType<typeof p
       values: { sugarG, waterMl, syrupG: isSyrup(plan) ? plan.syrupG : null },
     }),
     ...(schedule === null ? [] : readyRows(plan, schedule)),
-    ...outcomeRows(outcome),
+    ...outcomeRows(outcome, freezerC),
     row('plan_bottles', { group: 'cells', key: 'plan_bottles', values: { bottles: filled.bottles, leftoverMl } }),
   ]
 }

@@ -1,11 +1,12 @@
 import { flashPointC, STRONG_PERCENT } from '../../../core/liquid/flash-point.ts'
-import { inFreezer } from '../../../core/liquid/freezer.ts'
+import { FREEZER_C, inFreezer } from '../../../core/liquid/freezer.ts'
 import { asInvertSugarGPerL } from '../../../core/liquid/invert-sugar.ts'
 import { type Keeping, keepingOf } from '../../../core/liquid/keeping.ts'
 import { abvPercent, type Liquid } from '../../../core/liquid/liquid.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Outcome } from '../../../core/recipe/solve/outcome.ts'
 import type { SugarStays } from '../../../core/recipe/sugar-stays.ts'
+import type { Context } from '../../chat/command.ts'
 import type { Data, Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 
@@ -20,14 +21,21 @@ export const measuredData = (record: { readonly [name: string]: Measured }): { r
 
 export const outcomeData = ({ liquid: _, ...numbers }: Outcome) => measuredData(numbers)
 
-export const freezerState = ({ liquid }: Outcome) => inFreezer(liquid).state
+/** The person's own freezer, °C, or a usual one. */
+export const freezerOf = ({ settings }: Pick<Context, 'settings'>): number => settings.freezerC ?? FREEZER_C
+
+/** What that freezer makes of it. */
+export const freezerSaid = ({ liquid, freezesAtC }: Outcome, freezerC: number) => ({
+  state: inFreezer(liquid, freezerC, freezesAtC.plusMinus).state,
+  freezerC,
+})
 
 /** What a headline says of the result. */
-export const made = (outcome: Outcome) => ({
+export const made = (outcome: Outcome, freezerC: number) => ({
   volumeMl: outcome.volumeMl,
   abvPercent: outcome.abvPercent,
   sugarGPerL: outcome.sugarGPerL,
-  freezer: freezerState(outcome),
+  freezer: freezerSaid(outcome, freezerC),
 })
 
 export const row = (key: Message<'rows'>['key'], cell: Message<'cells'>): Row => ({
@@ -47,14 +55,14 @@ export const caution = (key: PlainKey<'cautions'>): Message<'cautions'> => ({
 type PlainKey<Group extends 'notes' | 'cautions'> = Extract<Message<Group>, { values: undefined }>['key']
 
 /** The rows about what comes out. */
-export const outcomeRows = (outcome: Outcome): readonly Row[] => [
+export const outcomeRows = (outcome: Outcome, freezerC: number): readonly Row[] => [
   row('volume', { group: 'cells', key: 'volume_spread', values: { volumeMl: outcome.volumeMl } }),
   row('strength', { group: 'cells', key: 'strength_spread', values: { abvPercent: outcome.abvPercent } }),
   row('sweetness', { group: 'cells', key: 'sweetness_spread', values: { sugarGPerL: outcome.sugarGPerL } }),
   row('freezes', {
     group: 'cells',
     key: 'freezes',
-    values: { freezesAtC: outcome.freezesAtC, freezer: freezerState(outcome) },
+    values: { freezesAtC: outcome.freezesAtC, freezer: freezerSaid(outcome, freezerC) },
   }),
 ]
 
@@ -89,16 +97,22 @@ function keepingCautions(outcome: Outcome): readonly Message<'cautions'>[] {
 export const withoutKeeping = (all: readonly Message<'cautions'>[]): readonly Message<'cautions'>[] =>
   all.filter(({ key }) => !Object.values<string>(NOT_KEEPING).includes(key))
 
+/** `freezerC`: null where nobody speaks of a freezer. */
+interface Asked {
+  readonly freezerC: number | null
+  readonly isSyrup?: boolean
+}
+
 /** Cautions that belong to a result, worst first; `handled` are the liquids that go into it. */
 export function outcomeCautions(
   outcome: Outcome,
   stays: SugarStays,
   handled: readonly Liquid[],
-  isSyrup = false,
+  { freezerC, isSyrup = false }: Asked,
 ): readonly Message<'cautions'>[] {
   const strong = [outcome.liquid, ...handled].filter((liquid) => abvPercent(liquid) >= STRONG_PERCENT)
   const lowC = Math.min(...strong.map((liquid) => flashPointC(liquid)?.lowC ?? Number.POSITIVE_INFINITY))
-  const freezer = freezerState(outcome)
+  const freezer = freezerC === null ? null : freezerSaid(outcome, freezerC).state
   return [
     ...(strong.length > 0 ? [{ group: 'cautions', key: 'flame', values: { lowC } } as const] : []),
     ...(isSyrup ? [caution('cool_first')] : []),

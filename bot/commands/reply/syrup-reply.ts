@@ -59,10 +59,17 @@ export const syrupData = (syrup: Syrup) => {
 }
 
 /** What has to be said of the liquids and of the sugar, worst first. */
-export function syrupCautions(syrup: Syrup, infusion: Portion): readonly Message<'cautions'>[] {
+export function syrupCautions(
+  syrup: Syrup,
+  infusion: Portion,
+  freezerC: number | null,
+): readonly Message<'cautions'>[] {
   const { sugarG, waterG, dissolvesG } = syrup
   return [
-    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], isSyrup(syrup)),
+    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], {
+      freezerC,
+      isSyrup: isSyrup(syrup),
+    }),
     ...(waterG.value === 0 && sugarG.value > 0 ? [caution('sugar_alone')] : []),
     ...(waterG.value > 0 && dissolvesG !== null
       ? [{ group: 'cautions', key: 'syrup_too_thick', values: { dissolvesG } } as const]
@@ -71,8 +78,8 @@ export function syrupCautions(syrup: Syrup, infusion: Portion): readonly Message
 }
 
 /** What a headline says of a syrup. */
-export const syrupSaid = (syrup: Syrup) => ({
-  ...made(syrup.outcome),
+export const syrupSaid = (syrup: Syrup, freezerC: number) => ({
+  ...made(syrup.outcome, freezerC),
   sugarG: syrup.sugarG,
   waterMl: syrup.waterMl,
   syrupG: isSyrup(syrup) ? syrup.syrupG : null,
@@ -80,23 +87,23 @@ export const syrupSaid = (syrup: Syrup) => ({
 })
 
 /** What to weigh out, and what it makes. */
-export function syrupRows(syrup: Syrup): readonly Row[] {
+export function syrupRows(syrup: Syrup, freezerC: number): readonly Row[] {
   const { infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
   return [
     ...(syrup.leftMl > 0 ? [row('infusion', { group: 'cells', key: 'pour', values: { volumeMl: infusionMl } })] : []),
     row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG } }),
     row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }),
     ...(isSyrup(syrup) ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
-    ...outcomeRows(syrup.outcome),
+    ...outcomeRows(syrup.outcome, freezerC),
   ]
 }
 
 /** The reply to a wish that fixes one liqueur. */
-export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup): Reply {
+export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup, freezerC: number): Reply {
   const { outcome, waterG, sugarG, syrupG } = syrup
   return {
-    headline: { group: 'headlines', key: 'syrup', values: syrupSaid(syrup) },
-    table: syrupRows(syrup),
+    headline: { group: 'headlines', key: 'syrup', values: syrupSaid(syrup, freezerC) },
+    table: syrupRows(syrup, freezerC),
     sure: sureOf(outcome, infusion.by === 'volume'),
     notes: [
       ...assumptionNotes(input),
@@ -106,7 +113,7 @@ export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup): Reply
       ...(sugarG.value > 0 || waterG.value > 0 ? [note('settle')] : []),
       ...sweetnessNotes(outcome),
     ],
-    cautions: syrupCautions(syrup, infusion),
+    cautions: syrupCautions(syrup, infusion, freezerC),
     actions: [],
     data: syrupData(syrup),
     kitchen: kitchenOf(input),

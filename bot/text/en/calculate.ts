@@ -1,21 +1,20 @@
-import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { LiquidProblems } from '../../../core/liquid/problems.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import type { RecipeProblems } from '../../../core/recipe/problems.ts'
 import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
-import { articleOf, inFreezer, listed } from './words.ts'
+import { articleOf, type FrozenSaid, inFreezer, inFreezerSo, listed } from './words.ts'
 
 interface Made {
   readonly volumeMl: Measured
   readonly abvPercent: Measured
   readonly sugarGPerL: Measured
-  readonly freezer: FreezerState
+  readonly freezer: FrozenSaid
 }
 
 const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: Made, format: Format): string => {
   const sweet = sugarGPerL.value > 0 ? ` with ${format.sweetness(sugarGPerL)} of sugar` : ''
-  return `about ${format.volume(volumeMl)} at ${format.strength(abvPercent)}${sweet}, ${inFreezer[freezer]}`
+  return `about ${format.volume(volumeMl)} at ${format.strength(abvPercent)}${sweet}. It ${inFreezerSo(freezer, format)}`
 }
 
 const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
@@ -130,12 +129,12 @@ export const cells = {
   sweetness_spread: ({ sugarGPerL }: { readonly sugarGPerL: Measured }, format: Format) =>
     sugarGPerL.value === 0 ? 'none' : `${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)}`,
   freezes: (
-    { freezesAtC, freezer }: { readonly freezesAtC: Measured; readonly freezer: FreezerState },
+    { freezesAtC, freezer }: { readonly freezesAtC: Measured; readonly freezer: FrozenSaid },
     format: Format,
   ) =>
     freezesAtC.value < -25
-      ? `below ${format.temperature({ value: -25, plusMinus: 0 })}: ${inFreezer[freezer]}`
-      : `about ${format.temperature(freezesAtC)} ± ${format.give.temperature(freezesAtC)}: ${inFreezer[freezer]}`,
+      ? `below ${format.temperature({ value: -25, plusMinus: 0 })}: ${inFreezer(freezer, format)}`
+      : `about ${format.temperature(freezesAtC)}${freezesAtC.plusMinus < 0.5 ? '' : ` ± ${format.give.temperature(freezesAtC)}`}: ${inFreezer(freezer, format)}`,
   style: (
     values: {
       readonly sugarG: Measured
@@ -145,14 +144,14 @@ export const cells = {
       readonly volumeMl: Measured
       readonly abvPercent: Measured
       readonly sugarGPerL: Measured
-      readonly freezer: FreezerState
+      readonly freezer: FrozenSaid
     },
     format: Format,
   ) => {
     const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of the infusion, `
     return (
       `${infusion}${format.weigh(values.sugarG.value)} sugar, ${format.pour(values.waterMl.value)} water:` +
-      ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer[values.freezer]}`
+      ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer(values.freezer, format)}`
     )
   },
 }
@@ -235,7 +234,7 @@ export const cautions = {
     'So much sugar is near what dissolves at this strength (known to about 10 %): it may crystallise in the cold.',
   sugar_limit_not_known: () =>
     'So much sugar is at or just over what dissolves at this strength (known to about 10 %); nobody has measured it closely, so try a glass of it first.',
-  bottle_bursts: () => 'It freezes: leave room in the bottle, for a full one can burst in the freezer.',
+  bottle_bursts: () => 'A full bottle can crack in the freezer: leave room in it, or keep it out.',
 }
 
 /** What a ready command does. */

@@ -136,6 +136,8 @@ export const quantityProblems = {
       : `${inQuotes(typed)}: are those fluid ounces or a weight? Type ${fluid} or ${weight}.`,
   bottle_without_size: ({ typed }) =>
     `${inQuotes(typed)}: how much is in a bottle? Give the volume on its label, such as 700 ml; of several, all together.`,
+  freezer_out_of_range: ({ typed }) =>
+    `${inQuotes(typed)} is no freezer I know. How cold is yours? Type /settings freezer:-18 C`,
   celsius_or_fahrenheit: ({ typed, choices: [celsius, fahrenheit] }) =>
     `${inQuotes(typed)}: is that ${celsius} or ${fahrenheit}? Type it with C or F.`,
   day_or_month: ({ typed, days }) =>

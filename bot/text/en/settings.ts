@@ -1,6 +1,7 @@
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { weekdayOf } from '../../../core/quantity/time/weekday-date.ts'
+import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
 import { countryByCode, dayText, listed, WEEKDAYS } from './words.ts'
 
@@ -13,23 +14,32 @@ const chosenCountry = (country: string | null): string =>
 
 const chosenZone = (zone: string | null): string => (zone === null ? 'no time zone of your own' : `time zone ${zone}`)
 
+const chosenFreezer = (freezerC: number | null, format: Format): string =>
+  freezerC === null ? 'a usual freezer' : `freezer at ${format.temperature({ value: freezerC, plusMinus: 0 })}`
+
 /** What `/settings` says. */
 export const settingsSentences = {
   headlines: {
     /** What was chosen just now; null where a choice was taken back. */
-    settings: ({
-      units,
-      country,
-      zone,
-    }: {
-      readonly units?: Kitchen | null
-      readonly country?: string | null
-      readonly zone?: string | null
-    }) => {
+    settings: (
+      {
+        units,
+        country,
+        zone,
+        freezerC,
+      }: {
+        readonly units?: Kitchen | null
+        readonly country?: string | null
+        readonly zone?: string | null
+        readonly freezerC?: number | null
+      },
+      format: Format,
+    ) => {
       const chosen = [
         ...(units === undefined ? [] : [chosenUnits(units)]),
         ...(country === undefined ? [] : [chosenCountry(country)]),
         ...(zone === undefined ? [] : [chosenZone(zone)]),
+        ...(freezerC === undefined ? [] : [chosenFreezer(freezerC, format)]),
       ]
       return chosen.length === 0 ? 'These are your settings.' : `Noted: ${listed(chosen)}.`
     },
@@ -39,6 +49,7 @@ export const settingsSentences = {
     settings_units: () => 'Units',
     settings_country: () => 'Country',
     settings_zone: () => 'Time zone',
+    settings_freezer: () => 'Freezer',
   },
 
   cells: {
@@ -46,6 +57,10 @@ export const settingsSentences = {
       if (units === null) return 'as you type them'
       return units === 'metric' ? unitNames.metric : `${unitNames[units]}, metric beside it`
     },
+    settings_freezer: (
+      { freezerC, isAssumed }: { readonly freezerC: number; readonly isAssumed: boolean },
+      format: Format,
+    ) => `${format.temperature({ value: freezerC, plusMinus: 0 })}${isAssumed ? ' (assumed)' : ''}`,
     settings_country: ({ country }: { readonly country: string | null }) =>
       country === null ? 'none' : countryByCode(country),
     settings_zone: (values: {
@@ -68,11 +83,12 @@ export const settingsSentences = {
 
 /** Help for `/settings`. */
 export const settingsText = {
-  summary: 'Your units, country and time zone: shows them, or changes those you give',
+  summary: 'Your units, country, time zone and freezer: shows them, or changes those you give',
   options: {
     units: 'Measures of every reply: metric, us or imperial; “as typed” follows what you type',
     country: 'Where you live, for dates, standard drinks and law: Italy, GB; none takes it back',
     zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; default takes it back',
+    freezer: 'How cold your freezer is: -22 C, or -8 F; default is -18 C',
   },
   examples: ['/settings units:metric country:Italy zone:Rome', '/settings units:as typed'],
 }

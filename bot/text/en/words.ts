@@ -10,13 +10,26 @@ import { dayFromIso, daysBetween, type IsoDay } from '../../../core/quantity/tim
 import type { MaterialId, Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 
-/** Pieces that several sentences share. */
-export const inFreezer: Readonly<Record<FreezerState, string>> = {
-  liquid: 'stays liquid in the freezer',
-  borderline: 'may turn slushy in the freezer',
-  slush: 'turns to slush in the freezer',
-  solid: 'freezes hard in the freezer',
+/** What a freezer makes of a drink, and how cold that freezer is. */
+export interface FrozenSaid {
+  readonly state: FreezerState
+  readonly freezerC: number
 }
+
+const FREEZES: Readonly<Record<FreezerState, string>> = {
+  pours: 'pours',
+  should_pour: 'should pour',
+  slush: 'goes slushy',
+  solid: 'freezes',
+}
+
+/** `pours at −18 °C`, after `it`. */
+export const inFreezer = ({ state, freezerC }: FrozenSaid, format: Format): string =>
+  `${FREEZES[state]} at ${format.temperature({ value: freezerC, plusMinus: 0 })}`
+
+/** The same with what to do about it. */
+export const inFreezerSo = (frozen: FrozenSaid, format: Format): string =>
+  `${inFreezer(frozen, format)}${frozen.state === 'solid' ? ': keep it out, the bottle may crack' : ''}`
 
 /** `an` before 8, 11, 18, 80 to 89 and so on, as they are said, else `a`. */
 export const articleOf = (number: string): 'a' | 'an' => (/^(?:8|1[18](?!\d))/.test(number) ? 'an' : 'a')

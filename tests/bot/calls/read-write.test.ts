@@ -135,6 +135,7 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [personOptions.units, fc.constantFrom('metric', 'US', 'imp', 'as typed', 'none')],
   [personOptions.country, fc.constantFrom(...countryCodes, 'Italy', 'none')],
   [personOptions.zone, zones],
+  [personOptions.freezer, fc.constantFrom('-22', '-22 C', '0 F', '−18,5', '-8 °F', 'none', '-10.5 C')],
   [personOptions.reminderZone, zones],
   [personOptions.place, fc.constantFrom('here', 'private', 'Console')],
   [personOptions.time, fc.constantFrom('9', '18.30', '6 pm', 'noon', '00:01')],

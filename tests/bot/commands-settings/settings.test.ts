@@ -18,6 +18,7 @@ test('shows what is set, and what was assumed', async () => {
       Units      as you type them
       Country    none
       Time zone  UTC (assumed), where it is 12:00 on Thursday 24 December 2026
+      Freezer    −18 °C (assumed)
 
     • You chose no time zone. To go by a city near you, type for example /settings zone:Rome
     • country: decides how I read dates such as 6/7, whose standard drinks I count and whose law I look
@@ -26,6 +27,7 @@ test('shows what is set, and what was assumed', async () => {
   expect((await jsonOf('/settings')).data).toEqual({
     units: null,
     country: null,
+    freezerC: null,
     zone: 'UTC',
     zoneAssumed: true,
     localTime: '2026-12-24T12:00',
@@ -45,6 +47,7 @@ test('keeps what is given, leaves the rest, and takes choices back', async () =>
   expect((await jsonOf('/settings')).data).toEqual({
     units: 'imperial',
     country: 'GB',
+    freezerC: null,
     zone: 'America/New_York',
     zoneAssumed: false,
     localTime: '2026-12-24T07:00',
@@ -55,6 +58,21 @@ test('keeps what is given, leaves the rest, and takes choices back', async () =>
     /^Noted: units as typed, no country and no time zone of your own\./,
   )
   expect(await stored()).toEqual([null, null, null])
+})
+
+test('knows the person’s own freezer, and what pours in it', async () => {
+  const { textOf, jsonOf, asker } = desk()
+  const weak = '/mix spirit:1 l strength:36% water:10 ml'
+  expect(await textOf(weak)).toContain('It pours at −18 °C.')
+  expect(await textOf('/settings freezer:-22')).toMatch(/^Noted: freezer at −22 °C\.\n/)
+  expect((await jsonOf('/settings')).data.freezerC).toBe(-22)
+  expect(await textOf(weak)).toContain('It goes slushy at −22 °C.')
+  expect(await textOf('/settings freezer:0 F')).toContain('freezer at −18 °C')
+  expect((await asker.store.read('local')).settings.freezerC).toBeCloseTo(-160 / 9, 9)
+  expect((await jsonOf('/settings freezer:-8')).error.code).toBe('ambiguous')
+  expect((await jsonOf('/settings freezer:5 C')).error.code).toBe('bad_value')
+  expect(await textOf('/settings freezer:none')).toContain('Noted: a usual freezer.')
+  expect(await textOf(weak)).toContain('It pours at −18 °C.')
 })
 
 test('writes nothing where nothing changes', async () => {

@@ -40,6 +40,6 @@ test('the reply of the issue: sugar, water, syrup, what it makes, and the freeze
     '\n\n',
   )
   expect(first?.replaceAll(/\s/g, ' ')).toBe(
-    'Add 690 g sugar in 1.47 l water (2.15 kg of syrup, cooled): about 2.76 l at 30 % vol with 250 g/L of sugar, stays liquid in the freezer.',
+    'Add 690 g sugar in 1.47 l water (2.15 kg of syrup, cooled): about 2.76 l at 30 % vol with 250 g/L of sugar. It pours at −18 °C.',
   )
 })

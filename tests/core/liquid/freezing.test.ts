@@ -73,11 +73,13 @@ test(`share of the water that is ice (${ice.source})`, () => {
 
 test.each([
   [20, 200, 1.5],
-  [10, 0, 1.5],
+  [10, 0, 0.4],
+  [40, 0, 0.4],
   [25, 200, 2.25],
   [20, 250, 2.25],
   [35, 300, 3],
-  [30, 100, 3],
+  [30, 100, 1.5],
+  [20, 100, 0.75],
 ])('first ice at %d %% vol and %d g/L is known to ±%d K', (abvPercent, sugarGPerL, plusMinusK) => {
   expect(freezingPlusMinusC(sweet(abvPercent, sugarGPerL))).toBeCloseTo(plusMinusK, 6)
 })
@@ -86,11 +88,13 @@ test.each([
   ['pure water', water(100), 'solid'],
   ['a punch of 10 % vol', sweet(10, 100), 'solid'],
   ['a liqueur of 20 % vol and 250 g/L', sweet(20, 250), 'slush'],
-  ['a liqueur on the line', sweet(leastAbvIceFree(200) + 0.3, 200), 'borderline'],
-  ['a liqueur of 30 % vol and 250 g/L', sweet(30, 250), 'liquid'],
-  ['pure alcohol', sweet(100, 0), 'liquid'],
-  ['nothing', NOTHING, 'liquid'],
-  ['dry sugar', sugar(100), 'liquid'],
+  ['a liqueur on the line', sweet(leastAbvIceFree(200) + 0.3, 200), 'should_pour'],
+  ['a liqueur a little under it', sweet(leastAbvIceFree(200) - 0.3, 200), 'slush'],
+  ['vodka a little above it', sweet(leastAbvIceFree(0) + 0.6, 0), 'pours'],
+  ['a liqueur of 30 % vol and 250 g/L', sweet(30, 250), 'pours'],
+  ['pure alcohol', sweet(100, 0), 'pours'],
+  ['nothing', NOTHING, 'pours'],
+  ['dry sugar', sugar(100), 'pours'],
 ] as const)('%s in a home freezer: %s', (_name, liquid, state) => {
   expect(inFreezer(liquid).state).toBe(state)
 })

@@ -36,7 +36,7 @@ function cautionsOf(story: Story, { of }: Adding): readonly Message<'cautions'>[
   return [
     ...foodCautions(names),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
-    ...outcomeCautions(outcome, 'dissolved', []).filter(({ key }) => key === 'flame'),
+    ...outcomeCautions(outcome, 'dissolved', [], { freezerC: null }).filter(({ key }) => key === 'flame'),
   ]
 }
 

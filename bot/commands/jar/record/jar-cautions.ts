@@ -57,11 +57,11 @@ export function cautioned(jar: Jar, cautions: readonly Caution[]): Cautioned {
 /** What has to be said of what a jar has become: also that its sugar surely falls out, as `/mix` refuses it. */
 export function sweetenedCautions(story: Story): readonly Caution[] {
   const { outcome, sugarStays } = contentsOf(story)
-  if (sugarStays !== 'refused') return withoutKeeping(outcomeCautions(outcome, sugarStays, []))
+  if (sugarStays !== 'refused') return withoutKeeping(outcomeCautions(outcome, sugarStays, [], { freezerC: null }))
   const mostGPerL = largestSoluble(abvPercent(outcome.liquid))
   return [
     { group: 'cautions', key: 'jar_sugar_crystallises', values: { outcome, mostGPerL } },
-    ...withoutKeeping(outcomeCautions(outcome, 'dissolved', [])),
+    ...withoutKeeping(outcomeCautions(outcome, 'dissolved', [], { freezerC: null })),
   ]
 }
 

@@ -30,6 +30,7 @@ import { planCautions } from '../../plan/plan-reply.ts'
 import { planRows } from '../../plan/plan-rows.ts'
 import { unknownNotes } from '../../plan/plan-unknown.ts'
 import { missing, type WithPlants } from '../../plan/plan-wish.ts'
+import { freezerOf } from '../../reply/outcome-reply.ts'
 import { countMade } from '../../share/count-made.ts'
 import { cautioned } from './jar-cautions.ts'
 import { change, enteredBy, type Input, type Recorded, typedIn } from './record-step.ts'
@@ -145,7 +146,7 @@ export async function startJar(
     isNamed,
     day,
     // Of the jar it is said by its own name.
-    cautions: planCautions(planned).filter(({ key }) => key !== 'plan_jar_undecided'),
+    cautions: planCautions(planned, null).filter(({ key }) => key !== 'plan_jar_undecided'),
   }
   const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
   if (shared !== null && begun.held === undefined) await countMade(shared, context)
@@ -158,7 +159,10 @@ export async function startJar(
       key: 'jar_started',
       values: { name: begun.story.name, started: begun.story.started, day: lateDay(begun.entry, context) },
     },
-    rows: () => planRows(wish, planned, plantsSaid(input, planned)).filter(({ label }) => ROWS.has(label.key)),
+    rows: () =>
+      planRows(wish, planned, plantsSaid(input, planned), freezerOf(context)).filter(({ label }) =>
+        ROWS.has(label.key),
+      ),
     notes: [
       ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
       ...(isPlaceOpen ? [whereNote(places, context)] : []),

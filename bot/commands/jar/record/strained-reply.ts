@@ -8,10 +8,11 @@ import { exactly } from '../../../../core/quantity/measured/measured.ts'
 import { strengthAt20 } from '../../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../../core/recipe/propagate.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
+import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
-import { note, sureOf } from '../../reply/outcome-reply.ts'
+import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
 import { syrupCautions, syrupData, syrupRows, syrupSaid } from '../../reply/syrup-reply.ts'
 import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply } from './step-reply.ts'
@@ -23,7 +24,7 @@ const syrupWanted = (story: Story) => (isHeldBack(story) ? null : plannedSyrup(s
 /** What has to be said of the syrup that the jar is to have. */
 export const strainedCautions = (story: Story) => {
   const found = syrupWanted(story)
-  return found === null ? [] : syrupCautions(found.syrup, found.infusion)
+  return found === null ? [] : syrupCautions(found.syrup, found.infusion, null)
 }
 
 /** Why there is no syrup for what was planned, where there is none. */
@@ -88,7 +89,7 @@ function laterNotes(story: Story): readonly Message<'notes'>[] {
 
 /** How much the syrup has to weigh when it has been boiled. */
 function boilNotes(syrup: Syrup | null): readonly Message<'notes'>[] {
-  const syrupG = syrup === null ? null : syrupSaid(syrup).syrupG
+  const syrupG = syrup !== null && isSyrup(syrup) ? syrup.syrupG : null
   return syrupG === null ? [] : [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } }]
 }
 
@@ -100,10 +101,11 @@ export function strainedReply(
   headlineOf: (syrup: ReturnType<typeof syrupSaid> | null) => Reply['headline'],
 ): Reply {
   const { story } = recorded
+  const freezerC = freezerOf(context)
   const found = syrupWanted(story)
   const reply = stepReply(context, input, recorded, {
-    headline: headlineOf(found === null ? null : syrupSaid(found.syrup)),
-    rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup))],
+    headline: headlineOf(found === null ? null : syrupSaid(found.syrup, freezerC)),
+    rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup, freezerC))],
     notes: [
       ...unmeasuredNotes(story),
       ...laterNotes(story),
