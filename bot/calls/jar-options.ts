@@ -5,13 +5,10 @@ import { MOST_NOTE_CHARACTERS } from '../../core/jar/record/bounds.ts'
 import { hourAhead } from '../../core/jar/tasks/hour-ahead.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
 import { daysBetween, type IsoDay, isoDay } from '../../core/quantity/time/calendar-day.ts'
-import { type DateSetting, lastSuch } from '../../core/quantity/time/parse-date.ts'
+import { type DateSetting, isSoonAhead, lastSuch } from '../../core/quantity/time/parse-date.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
 import { asOptionProblem, type Given, option } from './option.ts'
 import { asWritten, type DateTyped, dateIn } from './plan-options.ts'
-
-/** So near ahead, the coming day was meant and not last year's. */
-const SOON_DAYS = 30
 
 /** A day on which something happened: `24 December` in January is last month's. Throws `in_the_future`. */
 export const pastIn = (text: string): DateTyped => {
@@ -22,7 +19,7 @@ export const pastIn = (text: string): DateTyped => {
       const day = read(setting)
       const daysAhead = daysBetween(day, setting.today)
       if (daysAhead <= 0) return day
-      if (day.yearAssumed && daysAhead > SOON_DAYS)
+      if (day.yearAssumed && !isSoonAhead(daysAhead))
         return { ...day, ...lastSuch({ ...day, year: null }, setting.today) }
       throw new DomainError('bad_value', 'in_the_future', { typed: shown(text) })
     },

@@ -1,4 +1,5 @@
 import { DomainError } from '../../../core/domain-error.ts'
+import { isLongPause } from '../../../core/jar/tasks/duty.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import { daysBetween, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
@@ -42,9 +43,6 @@ const openPlace = async (wanted: Given<PlaceTyped>, context: Context): Promise<C
   )
 }
 
-/** Whoever means a longer pause types its year; without one the day is rather one that has just passed. */
-const LONG_DAYS = 92
-
 interface Chosen {
   readonly place: Place
   /** Null where nothing was sent. */
@@ -57,7 +55,7 @@ const pauseIn = ({ is: date, typed }: Given<DateTyped | null>, { nowMs, settings
   const day = date.read({ today, country: settings.country })
   const until: IsoDay = isoDay(day)
   if (until <= isoDay(today)) throw new DomainError('bad_value', 'not_ahead', { typed: shown(typed) })
-  if (day.yearAssumed && daysBetween(day, today) > LONG_DAYS) {
+  if (day.yearAssumed && isLongPause(daysBetween(day, today))) {
     throw new DomainError('bad_value', 'pause_long', { typed: shown(typed), until })
   }
   return until

@@ -1,12 +1,8 @@
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
-import type { Person, Share } from '../../../store/person.ts'
+import type { Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { SharedRecipe } from '../../calls/share-ref.ts'
 import type { Context } from '../../chat/command.ts'
-
-/** Jars that others began from any share of a batch, withdrawn ones too; its owner's own are not among them. */
-export const madeOf = (jarId: string, shares: readonly Share[]): number =>
-  shares.reduce((sum, share) => sum + (share.jarId === jarId ? share.made : 0), 0)
 
 /** Jars that somebody has begun from any of these shares, those taken back too: they were counted. */
 export const begunFrom = (ids: readonly string[], { jars }: Pick<Person, 'jars'>): number =>

@@ -1,9 +1,9 @@
 import { DomainError } from '../../../core/domain-error.ts'
+import { madeOf } from '../../../core/jar/state/shares.ts'
 import type { Share } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
 import type { ShareRef } from '../../calls/share-ref.ts'
-import { madeOf } from './count-made.ts'
 
 /** Of somebody else's file nothing is said but that the share is not there. */
 async function sharesOf(owner: string, store: Pick<Store, 'read'>): Promise<readonly Share[]> {

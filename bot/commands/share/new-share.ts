@@ -1,27 +1,5 @@
-import { DomainError } from '../../../core/domain-error.ts'
-import { newJarId } from '../../../core/jar/entry/new-jar-id.ts'
+import { newShareId, withRoomForShare } from '../../../core/jar/state/shares.ts'
 import type { Person, Share } from '../../../store/person.ts'
-
-export const MOST_SHARES = 100
-
-const ID_CHARACTERS = 8
-
-/** Long enough that no two people have the same. */
-function newShareId(seed: string, taken: readonly string[]): string {
-  for (let attempt = 0; ; attempt++) {
-    const [first, second] = [newJarId(`share ${attempt} ${seed}`, []), newJarId(`${seed} ${attempt} share`, [])]
-    const id = `${first}${second}`.slice(0, ID_CHARACTERS)
-    if (!taken.includes(id)) return id
-  }
-}
-
-/** With room for one more: of those withdrawn the oldest goes first. Throws `too_many_shares`. */
-function withRoom(shares: readonly Share[]): readonly Share[] {
-  if (shares.length < MOST_SHARES) return shares
-  const oldest = shares.findIndex(({ withdrawn }) => withdrawn)
-  if (oldest === -1) throw new DomainError('limit', 'too_many_shares', { most: MOST_SHARES })
-  return shares.toSpliced(oldest, 1)
-}
 
 /** A batch shared; the same one as before where that was posted nowhere yet. */
 export function shared(
@@ -35,7 +13,7 @@ export function shared(
   if (unposted !== undefined) return { person: null, made: unposted }
   const taken = shares.map(({ id }) => id)
   const made = { id: newShareId(seed, taken), jarId, code, postedIn: null, withdrawn: false, made: 0 }
-  return { person: { ...person, shares: [...withRoom(shares), made] }, made }
+  return { person: { ...person, shares: [...withRoomForShare(shares), made] }, made }
 }
 
 export const withShare = (person: Person, share: Share): Person => ({

@@ -1,11 +1,11 @@
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { madeOf } from '../../../core/jar/state/shares.ts'
 import type { Jar, Person, Share } from '../../../store/person.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { todayOf } from '../jar/known/view-of.ts'
 import { kitchenOf } from '../options/input-units.ts'
-import { madeOf } from './count-made.ts'
 import { sharedAt } from './shared-on.ts'
 
 /** Withdrawn at a press; the others by typing. */

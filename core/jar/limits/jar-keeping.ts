@@ -1,4 +1,4 @@
-import { type Keeping, keepingOf, type StrengthAndSugar } from '../../liquid/keeping.ts'
+import { delleUnits, type Keeping, keepingOf, type StrengthAndSugar } from '../../liquid/keeping.ts'
 import { abvPercent, liquidFrom, massG, mix, sugarGPerL, volumeMl } from '../../liquid/liquid.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
@@ -32,6 +32,19 @@ export function jarKeeping(story: Story): Keeping | null {
   if (isKnown && abvPercent(liquid) >= SURELY_KEEPS_PERCENT) return 'keeps'
   return keepingOf(contentsOf(story).outcome)
 }
+
+/** Delle units that a rounding may take from what is no weaker than before. */
+const ROUNDING_UNITS = 1e-6
+
+const unitsOf = (story: Story): number => {
+  const { abvPercent, sugarGPerL } = contentsOf(story).outcome
+  return delleUnits(abvPercent.value, sugarGPerL.value)
+}
+
+/** Whether a jar ferments that did not before, or that comes nearer to it than before. */
+export const fermentsNearer = (before: Story, after: Story): boolean =>
+  jarKeeping(after) === 'ferments' &&
+  (jarKeeping(before) !== 'ferments' || unitsOf(after) < unitsOf(before) - ROUNDING_UNITS)
 
 /** What does not surely keep, with the spirit that puts it right; null where it does. */
 export function notKeeping(story: Story): NotKeeping | null {

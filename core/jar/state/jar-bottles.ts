@@ -3,7 +3,7 @@ import type { Measured } from '../../quantity/measured/measured.ts'
 import { fillBottles } from '../../recipe/plan/fill-bottles.ts'
 import type { Bottles } from '../../recipe/plan/parse-bottles.ts'
 import type { BottlesOf } from '../entry/entry.ts'
-import { contentsOf } from './contents.ts'
+import { type Contents, contentsOf } from './contents.ts'
 import type { Story } from './jar-state.ts'
 
 /** What is not in bottles yet. */
@@ -11,6 +11,12 @@ function leftIn(story: Story): Measured {
   const { bottledMl, outcome } = contentsOf(story)
   const { value, plusMinus } = outcome.volumeMl
   return { value: Math.max(0, value - bottledMl), plusMinus }
+}
+
+/** What is not in bottles, below 0 where they hold more than there was; null where its ± is all of it. */
+export function unbottledOf({ bottledMl, outcome: { volumeMl } }: Contents): Measured | null {
+  const leftMl = volumeMl.value - bottledMl
+  return Math.abs(leftMl) <= volumeMl.plusMinus ? null : { value: leftMl, plusMinus: volumeMl.plusMinus }
 }
 
 /**

@@ -4,6 +4,7 @@ import { abvPercent, ethanolG, massG, modelVolumePlusMinus, sugarGPerL, volumeMl
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { type Portion, strengthAt20 } from '../../recipe/portion.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'
+import type { Happening } from '../entry/entry.ts'
 import { liquidAfter, type StepValues } from './liquid-after.ts'
 import type { Step } from './liquid-steps.ts'
 
@@ -116,3 +117,19 @@ const widened = ({ value, plusMinus }: Measured, by: number): Measured => ({
   value,
   plusMinus: Math.hypot(plusMinus, by),
 })
+
+/** A reading that was put right and is still this far off, as a share of what was expected, is worth a word. Common practice, no source. */
+export const FAR_SHARE = 0.25
+
+const isFar = (read: Measured, expected: Measured): boolean =>
+  Math.abs(read.value - expected.value) > FAR_SHARE * expected.value
+
+/** Whether what an entry read lies far from what was expected, in amount or strength; what is no reading always does. */
+export function isFarFromExpected(entry: Happening, { amount, abvPercent }: Expected): boolean {
+  if (entry.kind !== 'strained' && entry.kind !== 'filtered') return true
+  const strength = entry.kind === 'strained' ? entry.strength : null
+  return (
+    (amount !== null && entry.measured !== null && isFar(entry.measured.amount, amount.amount)) ||
+    (abvPercent !== null && strength !== null && isFar(strength.abvPercent, abvPercent))
+  )
+}

@@ -8,6 +8,12 @@ export type DutyKind = 'shake' | 'taste' | 'add' | 'strain' | 'sweeten' | 'filte
 /** A pause until this day has no end: the last day that can be typed. */
 export const ENDLESS: IsoDay = '2199-12-31'
 
+/** Whoever means a longer pause types its year. A quarter of a year; common practice, no source. */
+export const LONG_PAUSE_DAYS = 92
+
+/** Whether a day so far ahead, its year assumed, is rather one that has just passed than the end of a pause. */
+export const isLongPause = (daysAhead: number): boolean => daysAhead > LONG_PAUSE_DAYS
+
 /** When a person wants to be reminded. */
 export interface DutySettings {
   /** IANA name. */

@@ -1,4 +1,6 @@
+import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
+import type { HappeningEntry } from '../entry/entry.ts'
 import type { Of, Story } from '../state/jar-state.ts'
 import { enteredDay } from './duty.ts'
 import type { ReminderDays } from './reminder-days.ts'
@@ -20,6 +22,17 @@ export function putOffOf({ happened }: Story): PutOff | null {
   const untilDay = dayNumber(entry.untilDay)
   const isLater = untilMs === null ? untilDay > enteredDay(entry) : untilMs > enteredMs
   return isLater ? { untilDay, untilMs, seq } : null
+}
+
+/** Whether an entry put something off that holds no longer: only the last does, until its day or its hour has come. */
+export function isOverPutOff(
+  entry: HappeningEntry,
+  happened: readonly HappeningEntry[],
+  { today, nowMs }: { readonly today: IsoDay; readonly nowMs: number },
+): boolean {
+  if (entry.kind !== 'put_off') return false
+  const last = happened.findLast(({ kind }) => kind === 'put_off')
+  return entry !== last || (entry.untilMs === null ? entry.untilDay <= today : entry.untilMs <= nowMs)
 }
 
 /**

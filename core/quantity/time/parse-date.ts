@@ -103,3 +103,9 @@ export const parseDate = (text: string, setting: DateSetting, side: DateSide = '
   if (day === undefined || !isDay(day)) throw new DomainError('bad_value', 'no_such_day', { typed: shown(text), side })
   return { kind: 'date', year: day.year, month: day.month, day: day.day, yearAssumed: found.year === null }
 }
+
+/** Within this many days ahead the coming day was meant, not last year's. Common practice, no source. */
+export const SOON_DAYS = 30
+
+/** Whether a day ahead, its year assumed, is rather a coming one than the same day of last year. */
+export const isSoonAhead = (daysAhead: number): boolean => daysAhead > 0 && daysAhead <= SOON_DAYS

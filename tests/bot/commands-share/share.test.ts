@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { parseSharedCode, parseShareRef, shareRef, withoutOwner } from '../../../bot/calls/share-ref.ts'
-import { MOST_SHARES } from '../../../bot/commands/share/new-share.ts'
+import { MOST_SHARES } from '../../../core/jar/state/shares.ts'
 import type { Share } from '../../../store/person.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'

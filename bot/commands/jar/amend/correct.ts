@@ -3,8 +3,7 @@ import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { correct } from '../../../../core/jar/record/record.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
-import type { Expected } from '../../../../core/jar/state/judge-measurement.ts'
-import type { Measured } from '../../../../core/quantity/measured/measured.ts'
+import { isFarFromExpected } from '../../../../core/jar/state/judge-measurement.ts'
 import { dayFromIso, daysBetween } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../../store/person.ts'
@@ -36,21 +35,6 @@ const wantedIn = ({ jar: _, entry: _e, already: _a, ...fixes }: Correcting) =>
 
 /** Entries that tell what is in a jar. */
 const LIQUID: ReadonlySet<HappeningKind> = new Set(['started', 'added', 'strained', 'filtered'])
-
-/** From so far off a reading that was put right is worth a word still: a quarter of the amount, or of the strength. */
-const FAR_SHARE = 0.25
-
-const isFar = (read: Measured, expected: Measured): boolean =>
-  Math.abs(read.value - expected.value) > FAR_SHARE * expected.value
-
-function isFarOff(entry: HappeningEntry, { amount, abvPercent }: Expected): boolean {
-  if (entry.kind !== 'strained' && entry.kind !== 'filtered') return true
-  const strength = entry.kind === 'strained' ? entry.strength : null
-  return (
-    (amount !== null && entry.measured !== null && isFar(entry.measured.amount, amount.amount)) ||
-    (abvPercent !== null && strength !== null && isFar(strength.abvPercent, abvPercent))
-  )
-}
 
 /** What plants that are named anew can do, and what the syrup wants that is worked out anew. */
 function cautionsOf(story: Story, { kind }: HappeningEntry, { of }: Correcting): Recorded['cautions'] {
@@ -94,7 +78,7 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
     ...said,
     story: storyOf(entries)!,
     entry,
-    unusual: unusual.filter((each) => each.key !== 'reading_surprising' || isFarOff(entry, each.expected)),
+    unusual: unusual.filter((each) => each.key !== 'reading_surprising' || isFarFromExpected(entry, each.expected)),
     isAlready: false,
   }
   return { person: withJar(person, said.jar), made: { recorded, changes, plantNotes } }

@@ -1,7 +1,7 @@
-import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
+import { fermentsNearer, jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
-import { delleUnits, weaknessOf } from '../../../../core/liquid/keeping.ts'
+import { weaknessOf } from '../../../../core/liquid/keeping.ts'
 import type { Given } from '../../../calls/option.ts'
 import { writeLine } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
@@ -17,20 +17,11 @@ type Asking = Input & { readonly jar: Given<string>; readonly already?: Given<bo
 const answered = (path: string, { jar, ...input }: Asking): string =>
   writeLine(path, jar.typed, [...typedIn(input), ALREADY])
 
-/** Of what is no weaker than before. */
-const ROUNDING_UNITS = 1e-6
-
-const unitsOf = (story: Story): number => {
-  const { abvPercent, sugarGPerL } = contentsOf(story).outcome
-  return delleUnits(abvPercent.value, sugarGPerL.value)
-}
-
 const weakOf = (story: Story) => ({ jar: story.name, ...weaknessOf(contentsOf(story).outcome) })
 
 /** Asks before what makes a jar ferment, or brings one that does nearer to it; what happened before it was asked stands. */
 export function expectPoured(path: string, before: Story, story: Story, input: Asking): void {
-  if (input.already?.is === true || story.ended !== null || jarKeeping(story) !== 'ferments') return
-  if (jarKeeping(before) === 'ferments' && unitsOf(story) >= unitsOf(before) - ROUNDING_UNITS) return
+  if (input.already?.is === true || story.ended !== null || !fermentsNearer(before, story)) return
   const values = { ...weakOf(story), line: answered(path, input) }
   throw new ChatError('ambiguous', 'already_poured', values, { option: 'already' })
 }

@@ -1,5 +1,5 @@
 import { type Contents, contentsOf } from '../../../../core/jar/state/contents.ts'
-import { bottlesFilled, bottlesOfLeft } from '../../../../core/jar/state/jar-bottles.ts'
+import { bottlesFilled, bottlesOfLeft, unbottledOf } from '../../../../core/jar/state/jar-bottles.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
@@ -11,15 +11,14 @@ import { servedCautions } from './jar-cautions.ts'
 import { recordStep } from './record-step.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
 
-/** More in bottles than there was, or less, beyond what is known of it. */
-function moreNotes({ bottledMl, outcome: { volumeMl } }: Contents): readonly Message<'notes'>[] {
-  const leftMl = volumeMl.value - bottledMl
-  if (leftMl > volumeMl.plusMinus) {
-    const left = { value: leftMl, plusMinus: volumeMl.plusMinus }
-    return [{ group: 'notes', key: 'jar_bottled_left', values: { leftMl: left } }]
-  }
-  if (leftMl >= -volumeMl.plusMinus) return []
-  return [{ group: 'notes', key: 'jar_bottled_more', values: { bottledMl, volumeMl } }]
+/** That there is more in bottles than there was, or less. */
+function moreNotes(contents: Contents): readonly Message<'notes'>[] {
+  const { bottledMl, outcome } = contents
+  const unbottled = unbottledOf(contents)
+  if (unbottled === null) return []
+  return unbottled.value > 0
+    ? [{ group: 'notes', key: 'jar_bottled_left', values: { leftMl: unbottled } }]
+    : [{ group: 'notes', key: 'jar_bottled_more', values: { bottledMl, volumeMl: outcome.volumeMl } }]
 }
 
 /** Of a jar that cannot be bottled its stage is said first, whatever they hold. */

@@ -1,7 +1,7 @@
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { type RunningJar, runningJars } from '../../../../core/jar/state/running-jars.ts'
-import { agenda, type Task } from '../../../../core/jar/tasks/agenda.ts'
+import { asksStill, asksUntil } from '../../../../core/jar/tasks/asks-until.ts'
 import { strainWindow } from '../../../../core/jar/tasks/windows.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { isoOf } from '../../../../core/quantity/time/day-number.ts'
@@ -15,18 +15,10 @@ import { allReply, isAll, recordAll } from './record-all.ts'
 import { recordStep } from './record-step.ts'
 import { recordedHeadline, stepReply } from './step-reply.ts'
 
-/** From the first glass of its bottles on a jar asks for nothing more. */
-const asksStill = ({ story: { bottled, happened } }: RunningJar): boolean =>
-  bottled === null || !happened.some(({ kind }) => kind === 'opened')
-
-/** Whether a jar asks for something before then: of what comes later nothing has to be put off. */
 const asksBefore =
-  ({ untilDay, untilMs }: Until, { nowMs, settings, assumedZone }: Context) =>
-  ({ jar, story }: RunningJar): boolean => {
-    const isBefore = ({ sinceDay, dueMs }: Task) => (untilMs === null ? sinceDay < untilDay : dueMs < untilMs)
-    const { today, coming } = agenda(jar.entries, dutySettings(settings, assumedZone), nowMs)
-    return asksStill({ jar, story }) && [...today, ...coming].some(isBefore)
-  }
+  (until: Until, { nowMs, settings, assumedZone }: Context) =>
+  ({ jar, story }: RunningJar): boolean =>
+    asksStill(story) && asksUntil(jar.entries, until, dutySettings(settings, assumedZone), nowMs)
 
 /** The jars whose days for straining are over before they are heard of again. */
 function pastNotes(stories: readonly Story[], untilDay: IsoDay): readonly Message<'notes'>[] {
@@ -40,7 +32,7 @@ function pastNotes(stories: readonly Story[], untilDay: IsoDay): readonly Messag
 
 function noneMeant(running: readonly RunningJar[], until: Until & { readonly zone: string }): DomainError {
   if (running.length === 0) return new DomainError('not_found', 'no_jars', {})
-  if (!running.some(asksStill)) return new DomainError('not_found', 'none_to_remind', {})
+  if (!running.some(({ story }) => asksStill(story))) return new DomainError('not_found', 'none_to_remind', {})
   return new DomainError('not_found', 'none_due_until', until)
 }
 

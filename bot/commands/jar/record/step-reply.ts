@@ -1,6 +1,6 @@
 import type { Unusual } from '../../../../core/jar/record/check-sequence.ts'
-import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import { madeStronger } from '../../../../core/jar/state/made-stronger.ts'
 import { isFinished, type JarView, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
 import { isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
@@ -42,16 +42,6 @@ export function nowRows({ contents }: JarView): readonly Row[] {
   return [row('jar_now', { group: 'cells', key: 'jar_now', values })]
 }
 
-/** Less than a hydrometer tells. */
-const NOTICED_PERCENT = 0.1
-
-/** Whether an addition made the jar stronger; null where nobody would notice. */
-function isStronger(story: Story, seq: number): boolean | null {
-  const before = { ...story, happened: story.happened.filter((entry) => entry.seq !== seq) }
-  const [is, was] = [story, before].map((each) => contentsOf(each).outcome.abvPercent.value) as [number, number]
-  return Math.abs(is - was) < NOTICED_PERCENT ? null : is > was
-}
-
 /** What is unusual about a step, each kind once. */
 export const unusualNotes = (unusual: readonly Unusual[], story: Story): readonly Message<'notes'>[] =>
   [...new Map(unusual.map((each) => [each.key, each])).values()].map((each): Message<'notes'> => {
@@ -62,7 +52,7 @@ export const unusualNotes = (unusual: readonly Unusual[], story: Story): readonl
       case 'bottled_unsweetened':
         return { group: 'notes', key: `jar_${each.key}`, values: { name: story.name } }
       case 'added_spirit_after_straining':
-        return { group: 'notes', key: `jar_${each.key}`, values: { isStronger: isStronger(story, each.seq) } }
+        return { group: 'notes', key: `jar_${each.key}`, values: { isStronger: madeStronger(story, each.seq) } }
       default:
         return { group: 'notes', key: `jar_${each.key}`, values: undefined }
     }

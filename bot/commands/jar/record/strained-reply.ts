@@ -1,12 +1,9 @@
 import { isHeldBack } from '../../../../core/jar/limits/judge-jar.ts'
-import { contentsOf } from '../../../../core/jar/state/contents.ts'
+import { correctedReading } from '../../../../core/jar/state/corrected-reading.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
 import { plannedSyrup, wouldFerment } from '../../../../core/jar/state/planned-syrup.ts'
 import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
-import { exactly } from '../../../../core/quantity/measured/measured.ts'
-import { strengthAt20 } from '../../../../core/recipe/portion.ts'
-import { valuesOf } from '../../../../core/recipe/propagate.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
 import type { Context } from '../../../chat/command.ts'
@@ -40,21 +37,10 @@ function targetNotes(story: Story, hasSyrup: boolean): readonly Message<'notes'>
     : [{ group: 'notes', key: 'jar_targets_unreached', values: targets }]
 }
 
-/** Nearer than this to what was read, a strength needs no word, % vol. */
-const SAME_PERCENT = 0.2
-
-/** Why the strength is not the one that was read, where it was read over sugar; each step of it. */
+/** Why the strength is not the one that was read. */
 function readingNotes(story: Story): readonly Message<'notes'>[] {
-  const read = story.strained?.strength ?? null
-  if (read === null) return []
-  const { abvPercent, sugarGPerL } = contentsOf(story).outcome
-  const at20Percent = strengthAt20(valuesOf(read))
-  if (Math.abs(abvPercent.value - at20Percent) < SAME_PERCENT || sugarGPerL.value === 0) return []
-  const values = {
-    abvPercent,
-    at20: read.abvAtC === null ? null : { ...exactly(at20Percent), plusMinus: read.abvPercent.plusMinus },
-  }
-  return [{ group: 'notes', key: 'jar_reading', values }]
+  const values = correctedReading(story)
+  return values === null ? [] : [{ group: 'notes', key: 'jar_reading', values }]
 }
 
 /** What puts a reading in its place later. */

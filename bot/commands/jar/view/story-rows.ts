@@ -1,5 +1,6 @@
 import type { HappeningEntry, JarEntry } from '../../../../core/jar/entry/entry.ts'
 import { effective } from '../../../../core/jar/entry/standing-entries.ts'
+import { isOverPutOff } from '../../../../core/jar/tasks/put-off.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Row } from '../../../chat/reply.ts'
 import { row } from '../../reply/outcome-reply.ts'
@@ -44,13 +45,6 @@ function changesOf(entry: HappeningEntry, entries: readonly JarEntry[], undone: 
   })
 }
 
-/** Only the last putting off can hold still. */
-const isOver = (entry: HappeningEntry, happened: readonly HappeningEntry[], { today, nowMs }: Now): boolean => {
-  if (entry.kind !== 'put_off') return false
-  const last = happened.findLast(({ kind }) => kind === 'put_off')
-  return entry !== last || (entry.untilMs === null ? entry.untilDay <= today : entry.untilMs <= nowMs)
-}
-
 /** Runs of shakes that stand as they were entered are taken together. */
 function linesOf(shown: readonly Shown[]): readonly (readonly Shown[])[] {
   const isPlainShake = ({ entry, changes }: Shown): boolean => entry.kind === 'shaken' && changes.length === 0
@@ -69,7 +63,7 @@ export function storyRows(entries: readonly JarEntry[], now: Now): readonly Row[
   const undone = new Set(entries.flatMap((entry) => (entry.kind === 'undone' ? [entry.of] : [])))
   const happened = effective(entries)
   const shown = happened
-    .filter((entry) => !isOver(entry, happened, now))
+    .filter((entry) => !isOverPutOff(entry, happened, now))
     .toSorted((one, other) => one.seq - other.seq)
     .map((entry) => ({ entry, changes: changesOf(entry, entries, undone) }))
   const rows = linesOf(shown).map((line): Row => {
