@@ -1,0 +1,79 @@
+import { randomUUID } from 'node:crypto'
+import { existsSync } from 'node:fs'
+import { join } from 'node:path'
+import type { Maintenance } from '../store/maintenance.ts'
+import type { Store } from '../store/store.ts'
+import type { Dispatch } from './chat/execute.ts'
+import type { Config } from './config.ts'
+import { edge } from './process-edge.ts'
+import { startReminders } from './reminders/start-reminders.ts'
+import { noReminders } from './reminders/why-no-reminders.ts'
+import { consoleSurface } from './terminal/chat/terminal-delivery.ts'
+import type { TerminalSession } from './terminal/chat/terminal-session.ts'
+import { openFile } from './terminal/files/open-file.ts'
+import { forgetFilesIn, saveFileIn } from './terminal/files/save-file.ts'
+import type { TerminalLanguage } from './terminal/show/language-for-terminal.ts'
+import type { Screen } from './terminal/show/screen.ts'
+import { clean } from './text/clean.ts'
+
+const DEFAULT_WIDTH = 80
+
+/** Whose jars are kept for whoever sits at the terminal. */
+export const LOCAL_USER = 'local'
+
+/** As wide as it was set, or as the terminal is. */
+export const screenOf = ({ width, noColour }: Config): Screen => ({
+  width: width ?? (process.stdout.columns || DEFAULT_WIDTH),
+  colour: process.stdout.isTTY === true && !noColour,
+})
+
+interface LocalSession {
+  readonly config: Config
+  /** IANA name. */
+  readonly assumedZone: string
+  readonly store: Store & Maintenance
+  readonly commands: Dispatch['commands']
+  readonly speech: TerminalLanguage
+  readonly now: () => number
+}
+
+/** The session of whoever sits at the terminal, with the process's own streams. */
+export function localSession({ config, assumedZone, store, commands, speech, now }: LocalSession): TerminalSession {
+  const { stdin, stdout } = process
+  const { out, err, log, isHeard, ended } = edge
+  const screen = screenOf(config)
+  const files = join(config.data, 'files')
+  return {
+    commands,
+    asker: {
+      userId: LOCAL_USER,
+      place: { kind: 'console' },
+      assumedZone,
+      store,
+      openFile,
+      forgetFiles: forgetFilesIn(files),
+      newAttempt: randomUUID,
+    },
+    speech,
+    screen,
+    saveFile: saveFileIn(files),
+    now,
+    log,
+    out,
+    err,
+    isHeard,
+    ended,
+    remind: (say) =>
+      startReminders({
+        store,
+        surface: consoleSurface({ userId: LOCAL_USER, speech, screen, say, isHeard }),
+        now,
+        assumedZone,
+        log,
+        hasData: () => existsSync(config.data),
+        complain: (error) => say(clean(noReminders(error, speech.words, speech.console))),
+      }),
+    input: stdin,
+    terminal: stdin.isTTY === true && stdout.isTTY === true ? stdout : null,
+  }
+}
