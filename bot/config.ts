@@ -5,7 +5,7 @@ import { z } from 'zod'
 import { DomainError } from '../core/domain-error.ts'
 import type { QuantityProblems } from '../core/quantity/problems.ts'
 import { parseZone } from '../core/quantity/time/parse-zone.ts'
-import type { ChatProblems } from './chat/chat-error.ts'
+import type { ChatProblems } from './text/messages/chat-problems.ts'
 
 const WIDTH = { least: 40, most: 200 }
 const DATA = './data'

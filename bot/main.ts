@@ -9,13 +9,13 @@ import { pauseFor } from './demo/demo-pause.ts'
 import { tour } from './demo/tour.ts'
 import { putBack } from './doctor/put-back.ts'
 import { checkUp } from './doctor/run-doctor.ts'
+import { usualLanguage as language } from './languages.ts'
 import { LOCAL_USER, localSession, screenOf } from './local-session.ts'
 import { edge, runProcess } from './process-edge.ts'
 import { ask, type ExitCode } from './terminal/ask/ask.ts'
 import { chat } from './terminal/chat/chat.ts'
 import { saveFileIn } from './terminal/files/save-file.ts'
 import { clean } from './text/clean.ts'
-import { en } from './text/en/index.ts'
 import { wordsOf } from './text/words-of.ts'
 
 /** Discord's makers are anywhere; whoever sits at the terminal is where the machine is. */
@@ -28,8 +28,8 @@ const RULES = typeof LARDERBELL_RULES === 'undefined' ? null : LARDERBELL_RULES
 const SETTINGS = '.env'
 const ARGUMENTS = ['ask', 'register', 'doctor', 'season']
 
-const words = wordsOf(en)
-const speech = { words, commands: en.commands, console: en.console }
+const words = wordsOf(language)
+const speech = { words, commands: language.commands, console: language.console }
 const { out, err, log, isHeard, ended } = edge
 
 const register = async (discord: DiscordConfig | null): Promise<ExitCode> => {
@@ -38,7 +38,7 @@ const register = async (discord: DiscordConfig | null): Promise<ExitCode> => {
     return 2
   }
   const { registerCommands } = await import('./discord/connect/register.ts')
-  return registerCommands({ ...discord, log })
+  return registerCommands({ ...discord, language, log })
 }
 
 const wrongArgument = (typed: string, known: readonly string[]): ExitCode => {
@@ -47,7 +47,7 @@ const wrongArgument = (typed: string, known: readonly string[]): ExitCode => {
 }
 
 const season = async ([folder]: readonly string[], config: Config): Promise<ExitCode> => {
-  const stage = { season: en.season, commands, speech, screen: screenOf(config), log, out, isHeard, ended }
+  const stage = { season: language.season, commands, speech, screen: screenOf(config), log, out, isHeard, ended }
   const pause = pauseFor(process.stdout.isTTY === true, ended)
   const saveFile = folder === undefined ? null : saveFileIn(folder)
   await tour({ ...stage, saveFile, pause, parent: tmpdir(), now: Date.now })
@@ -70,12 +70,13 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
   const assumedZone =
     config.zone ?? (isInDiscord ? ZONE_IN_DISCORD : new Intl.DateTimeFormat().resolvedOptions().timeZone)
   if (first === 'season') return season(rest, config)
-  const tellSetAside = (aside: SetAside): void => log(en.console.setAside({ ...aside, folder, userId: LOCAL_USER }))
+  const tellSetAside = (aside: SetAside): void =>
+    log(language.console.setAside({ ...aside, folder, userId: LOCAL_USER }))
   const telling = isInDiscord ? {} : { tellSetAside }
   const store = openStore({ folder, assumedZone, rules: RULES, nowMs: Date.now, log, ...telling })
   try {
     if (first === 'doctor') {
-      const desk = { ...config, store, nowMs: Date.now(), words, text: en.doctor, err }
+      const desk = { ...config, store, nowMs: Date.now(), words, text: language.doctor, err }
       const [order, ...which] = rest
       if (order === 'restore') return await putBack(which, { ...desk, out })
       if (order !== undefined) return wrongArgument(order, ['restore'])
@@ -83,10 +84,10 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
       return await checkUp({ ...desk, zone: assumedZone, isTokenShown, out: process.stdout })
     }
     if (isInDiscord) {
-      if (showsToken(SETTINGS)) log(en.console.tokenShown())
+      if (showsToken(SETTINGS)) log(language.console.tokenShown())
       edge.joinPeople()
       const { startDiscord } = await import('./discord/connect/start-discord.ts')
-      const told = { store, commands, language: en, assumedZone, now: Date.now, log, data: folder, ended }
+      const told = { store, commands, language, assumedZone, now: Date.now, log, data: folder, ended }
       return await startDiscord(discord, told)
     }
     const session = localSession({ config, assumedZone, store, commands, speech, now: Date.now })

@@ -140,6 +140,14 @@ it('keeps the tables that no formatter keeps within 120 columns', () => {
   }
 })
 
+it('reads English from the list of languages only', () => {
+  const found = sources
+    .filter(({ path }) => path.startsWith('bot/') && !path.startsWith('bot/text/en/'))
+    .flatMap((source) => importsOf(source).map(({ target }) => `${source.path} imports ${target}`))
+    .filter((line) => / imports bot\/text\/en\//.test(line))
+  expect(found).toEqual(['bot/languages.ts imports bot/text/en/index.ts'])
+})
+
 it('lists every command', () => {
   const commands = sources.filter(
     ({ path, text }) => path.startsWith('bot/commands/') && /\bdefineCommand\(/.test(text),

@@ -38,8 +38,9 @@ const TIERS: readonly (readonly string[])[] = [
   ['store/disk'],
   ['store/open'],
   ['bot/calls'],
-  ['bot/text'],
   ['bot/talk/emergency'],
+  ['bot/text/messages'],
+  ['bot/text'],
   ['bot/text/en'],
   ['bot/chat'],
   ['bot/commands/options'],
@@ -106,13 +107,6 @@ const STILL: readonly string[] = [
   'bot/commands/jar/view → bot/commands/jar/record',
   'bot/commands/jar/view → bot/commands/notebook-file',
   'bot/commands/plan → bot/commands/jar/amend',
-  'bot/talk/emergency → bot/chat',
-  'bot/text → bot/chat',
-  'bot/text → bot/text/en',
-  'bot/text/en → bot/chat',
-  'bot/text/en → bot/chat/grammar',
-  'bot/text/en → bot/commands',
-  'bot/text/en → bot/commands/plan',
 ]
 
 it('lets a room import from lower tiers only', () => {

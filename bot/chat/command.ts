@@ -1,8 +1,9 @@
 import type { z } from 'zod'
 import type { Place, PostedIn, Settings } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
+import type { Lacking } from '../text/messages/lacking.ts'
+import type { PostChange } from '../text/messages/share.ts'
 import type { OpenFile } from './given-file.ts'
-import type { Lacking } from './lacking.ts'
 import type { Reply } from './reply.ts'
 import type { Doubts } from './retry/doubts.ts'
 
@@ -14,9 +15,6 @@ export type Proof = 'sent' | 'closed' | 'failed'
 
 /** Sends one. Never throws. */
 export type ProvePlace = (place: Place) => Promise<Proof>
-
-/** `out_of_reach`: a place that takes no changes of mine. `failed`: it may be tried again. */
-export type PostChange = 'changed' | 'gone' | 'out_of_reach' | 'failed'
 
 /** Puts a sentence in the place of what was shared. Never throws. */
 export type WithdrawPost = (at: PostedIn) => Promise<PostChange>

@@ -11,7 +11,7 @@ import type { TerminalSession } from '../terminal/chat/terminal-session.ts'
 import type { SaveFile } from '../terminal/files/save-file.ts'
 import { render } from '../terminal/show/render.ts'
 import { wrap } from '../terminal/show/wrap.ts'
-import type { SeasonStep, SeasonText } from '../text/en/demo.ts'
+import type { SeasonStep, SeasonText } from '../text/demo-text.ts'
 import { remindNext } from './jump-to-next-reminder.ts'
 import { brevity } from './shorten-reply.ts'
 

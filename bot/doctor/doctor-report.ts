@@ -4,7 +4,7 @@ import type { StoreFacts } from '../../store/maintenance.ts'
 import { columns } from '../terminal/show/columns.ts'
 import { wrap } from '../terminal/show/wrap.ts'
 import { clean } from '../text/clean.ts'
-import type { DoctorText } from '../text/en/doctor.ts'
+import type { DoctorText } from '../text/doctor-text.ts'
 import { isFine, verdictOn } from './reminder-health.ts'
 
 export interface Checkup {

@@ -1,7 +1,7 @@
 import type { Maintenance } from '../../store/maintenance.ts'
 import { StorageError } from '../../store/storage-error.ts'
 import { clean } from '../text/clean.ts'
-import type { DoctorText } from '../text/en/doctor.ts'
+import type { DoctorText } from '../text/doctor-text.ts'
 import type { Words } from '../text/words.ts'
 
 export interface PutBackDesk {

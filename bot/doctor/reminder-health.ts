@@ -1,5 +1,5 @@
 import type { StoreFacts } from '../../store/maintenance.ts'
-import type { Verdict } from '../text/en/doctor.ts'
+import type { ReminderVerdict } from '../text/doctor-text.ts'
 
 /**
  * Reminders look every minute; one that missed three is not well. Discord acknowledges every 41 seconds, and what it did is
@@ -12,7 +12,7 @@ const MOST_MS = 3 * 60_000
  * that crashed lets go of the folder like one that was stopped, so a free folder excuses no old tick. One that ticks but does
  * not hear of Discord answers nobody there.
  */
-export function verdictOn(facts: Pick<StoreFacts, 'holder' | 'status'> | null, nowMs: number): Verdict {
+export function verdictOn(facts: Pick<StoreFacts, 'holder' | 'status'> | null, nowMs: number): ReminderVerdict {
   if (facts === null) return 'empty'
   const { holder, status } = facts
   const runningSinceMs = holder?.mayRun === true ? holder.sinceMs : null
@@ -29,4 +29,5 @@ export function verdictOn(facts: Pick<StoreFacts, 'holder' | 'status'> | null, n
 }
 
 /** Whether nothing has to be done about it. */
-export const isFine = (verdict: Verdict): boolean => ['well', 'left', 'starting', 'empty', 'idle'].includes(verdict)
+export const isFine = (verdict: ReminderVerdict): boolean =>
+  ['well', 'left', 'starting', 'empty', 'idle'].includes(verdict)

@@ -3,7 +3,7 @@ import packageFile from '../../package.json' with { type: 'json' }
 import type { Maintenance } from '../../store/maintenance.ts'
 import { StorageError, type StorageProblems } from '../../store/storage-error.ts'
 import { clean } from '../text/clean.ts'
-import type { DoctorText } from '../text/en/doctor.ts'
+import type { DoctorText } from '../text/doctor-text.ts'
 import type { Words } from '../text/words.ts'
 import { doctor } from './doctor-report.ts'
 

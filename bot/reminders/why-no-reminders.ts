@@ -1,5 +1,5 @@
 import type { StorageError, StorageProblems } from '../../store/storage-error.ts'
-import type { ConsoleText } from '../text/en/terminal.ts'
+import type { ConsoleText } from '../text/terminal-text.ts'
 import type { Words } from '../text/words.ts'
 
 /** Why no reminders come, in one line. */

@@ -1,8 +1,7 @@
-import type { en } from './en/index.ts'
 import type { Format } from './format.ts'
+import type { Language } from './language.ts'
 import type { Words } from './words.ts'
 
-type Language = typeof en
 type Sentence = (values: unknown, format: Format) => string
 
 /**

@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest'
+import { emergencyReply } from '../../bot/chat/emergency-reply.ts'
 import { contacts } from '../../bot/talk/emergency/contacts.ts'
-import { emergencyReply } from '../../bot/talk/emergency/emergency-reply.ts'
 import { firstAidSteps, stepsFor } from '../../bot/talk/emergency/first-aid.ts'
 import { HARMS } from '../../bot/talk/emergency/harm.ts'
 import { NOBODY } from '../../store/person.ts'

@@ -1,9 +1,9 @@
 import { quoted } from '../../calls/write-line.ts'
 import { clean } from '../../text/clean.ts'
+import type { CommandText } from '../../text/command-text.ts'
+import type { ChatProblems } from '../../text/messages/chat-problems.ts'
 import type { Words } from '../../text/words.ts'
-import type { ChatProblems } from '../chat-error.ts'
 import type { Failure } from '../execute.ts'
-import type { CommandText } from './command-text.ts'
 
 interface Speech {
   readonly words: Words

@@ -1,8 +1,8 @@
 import { isRequired } from '../../calls/option.ts'
+import type { CommandText } from '../../text/command-text.ts'
 import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import type { Failure } from '../execute.ts'
-import type { CommandText } from './command-text.ts'
 import { nearest } from './nearest.ts'
 
 export const HELP = 'help'

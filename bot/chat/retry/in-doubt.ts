@@ -1,5 +1,5 @@
 import type { Invocation } from '../../calls/invocation.ts'
-import type { AllProblems } from '../../text/words.ts'
+import type { AllProblems } from '../../text/language.ts'
 import type { Problem } from '../execute.ts'
 
 /** All jars, or several by their ids. */

@@ -1,6 +1,6 @@
 import { ChatError } from '../../chat/chat-error.ts'
-import type { FileProblems } from '../../chat/file-problems.ts'
 import type { GivenFile } from '../../chat/given-file.ts'
+import type { FileProblems } from '../../text/messages/file-problems.ts'
 
 const MOST_DEPTH = 20
 

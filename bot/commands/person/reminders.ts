@@ -10,7 +10,7 @@ import type { DateTyped } from '../../calls/plan-options.ts'
 import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand, type Proof } from '../../chat/command.ts'
-import type { Lacking } from '../../chat/lacking.ts'
+import type { Lacking } from '../../text/messages/lacking.ts'
 import { changeSettings } from './change-settings.ts'
 import { remindersReply } from './reminders-reply.ts'
 

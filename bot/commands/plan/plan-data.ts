@@ -4,7 +4,6 @@ import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plan
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Given } from '../../calls/option.ts'
 import type { Data } from '../../chat/reply.ts'
-import type { Message } from '../../text/words.ts'
 import { measuredData, outcomeData } from '../reply/outcome-reply.ts'
 
 export interface PlanInput {
@@ -23,7 +22,8 @@ const countOf = ({ botanical, count }: Plan['plants'][number], massG: Measured, 
 }
 
 /** What a plan's first line says of the batch. */
-export type BatchSaid = Omit<Extract<Message<'headlines'>, { key: 'plan_unknown' }>['values'], 'names' | 'strainOn'>
+import type { BatchSaid } from '../../text/messages/plan.ts'
+
 type Said = BatchSaid['plants'][number]
 
 /** The plants of a plan, in the order typed; without id, one that is not in the catalogue. */

@@ -1,19 +1,12 @@
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
+import type { PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
 import type { PlanInput } from './plan-data.ts'
 import { when } from './plan-notes.ts'
 
 type Note = Message<'notes'>
-
-/** What the plants of a batch made again have to do with how much comes of it. */
-export interface PlantLimit {
-  /** The one that there is least of; null where it is none. */
-  readonly limitId: string | null
-  /** Whether it was said how much there is of one. */
-  readonly isPlantSaid: boolean
-}
 
 /** Fresh plants of which it is not the season on the day they are wanted; only what is known of the north. */
 function seasonNotes(plants: Plan['plants'], { month }: CalendarDay): readonly Note[] {

@@ -1,11 +1,6 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
-import { type HazardKey, hazards, type Severity } from '../../../core/botanical/evidence/hazards.ts'
-
-export interface HazardOf {
-  readonly hazard: HazardKey
-  /** The plants that have it. */
-  readonly ids: readonly string[]
-}
+import { hazards, type Severity } from '../../../core/botanical/evidence/hazards.ts'
+import type { HazardOf } from '../../text/messages/hazards.ts'
 
 export const SEVERITY_RANK: { readonly [Key in Severity]: number } = {
   critical: 0,

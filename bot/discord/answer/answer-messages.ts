@@ -5,8 +5,9 @@ import { attempt, type Dispatch, type Outcome } from '../../chat/execute.ts'
 import { HELP, type HelpPage } from '../../chat/grammar/help.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { trace } from '../../chat/trace.ts'
-import type { en } from '../../text/en/index.ts'
-import { type ButtonIds, buttonIds, pathOf } from '../buttons/button-ids.ts'
+import type { Language } from '../../text/language.ts'
+import type { ButtonIds } from '../buttons/button-ids.ts'
+import { buttonIds, pathOf } from '../buttons/button-ids.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
 import type { SentForm } from '../forms/form.ts'
 import { againId } from '../forms/reopen-form.ts'
@@ -24,7 +25,7 @@ const MOST_MESSAGES = 5
 const NO_IDS: ButtonIds = new Map()
 
 export interface CallDispatch extends Dispatch {
-  readonly language: typeof en
+  readonly language: Language
   /** What Discord calls the person's language: `en-GB`. */
   readonly locale: string
   /** Nobody else reads along: answers are ordinary messages, which stay. */

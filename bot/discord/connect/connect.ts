@@ -1,7 +1,7 @@
 import type { Client } from 'discord.js'
 import { trace } from '../../chat/trace.ts'
 import type { StopReminding } from '../../reminders/start-reminders.ts'
-import type { ConnectionFault } from '../../text/en/discord.ts'
+import type { ConnectionFault } from '../../text/discord-text.ts'
 import type { InteractionDesk } from '../receive/interaction-context.ts'
 import { type Interactions, interactionsFor } from '../receive/on-interaction.ts'
 import { restFault } from '../rest/rest-fault.ts'

@@ -1,6 +1,6 @@
 import type { Client } from 'discord.js'
 import { trace } from '../../chat/trace.ts'
-import type { connectionText } from '../../text/en/discord.ts'
+import type { ConnectionText } from '../../text/discord-text.ts'
 import { restFault } from '../rest/rest-fault.ts'
 import { newPace } from '../rest/send-pace.ts'
 import type { StartTimer } from '../rest/timeout.ts'
@@ -14,7 +14,7 @@ const APART_MS = 200
 interface LeftDesk {
   /** Where the commands are registered now; null: everywhere. */
   readonly guildId: string | null
-  readonly language: { readonly connection: Pick<typeof connectionText, 'takenAway' | 'notLookedAt'> }
+  readonly language: { readonly connection: Pick<ConnectionText, 'takenAway' | 'notLookedAt'> }
   readonly ended: AbortSignal
   readonly after: StartTimer
   readonly log: (text: string) => void

@@ -1,4 +1,4 @@
-import type { ConnectionFault } from '../../text/en/discord.ts'
+import type { ConnectionFault } from '../../text/discord-text.ts'
 import { restFault } from '../rest/rest-fault.ts'
 
 /** What discord.js says of a gateway that does not let the bot in; it has no codes for it. */

@@ -1,7 +1,7 @@
 import type { APIApplicationCommand, DiscordAPIError, REST, RESTOptions } from 'discord.js'
 import { trace } from '../../chat/trace.ts'
 import { commands } from '../../commands/index.ts'
-import { en } from '../../text/en/index.ts'
+import type { Language } from '../../text/language.ts'
 import { restFault } from '../rest/rest-fault.ts'
 import { type RegisteredCommand, registrationOf } from './registration.ts'
 import { isRegistered } from './same-registration.ts'
@@ -49,6 +49,7 @@ export interface RegisterRequest {
   readonly api: string | null
   /** Null: everywhere. */
   readonly guildId: string | null
+  readonly language: Language
   readonly log: (text: string) => void
   /** How requests are sent, where not as usual. */
   readonly rest?: Partial<RESTOptions>
@@ -62,10 +63,11 @@ export const registerCommands = async ({
   token,
   api,
   guildId,
+  language,
   log,
   rest: options,
 }: RegisterRequest): Promise<0 | 1> => {
-  const { registered, faults } = en.registration
+  const { registered, faults } = language.registration
   if (!isToken(token)) {
     log(faults.wrong_token())
     return 1
@@ -74,7 +76,7 @@ export const registerCommands = async ({
   const rest = new Rest({ ...(api !== null && { api }), ...options }).setToken(token)
   try {
     const { id } = (await rest.get('/applications/@me')) as { readonly id: string }
-    const all = registrationOf(commands, en)
+    const all = registrationOf(commands, language)
     await register(rest, { applicationId: id, guildId, commands: all })
     log(registered({ count: all.length, guildId }))
     return 0
@@ -82,7 +84,7 @@ export const registerCommands = async ({
     const fault = restFault(error)
     if (fault === null) log(trace(error))
     if (fault === 'not_taken') log(JSON.stringify((error as Partial<DiscordAPIError>).rawError ?? null))
-    log(fault === null ? en.problems.internal() : faults[fault]({ guildId }))
+    log(fault === null ? language.problems.internal() : faults[fault]({ guildId }))
     return 1
   }
 }

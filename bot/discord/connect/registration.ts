@@ -10,8 +10,8 @@ import type {
 import type { z } from 'zod'
 import { isRequired, optionTextOf } from '../../calls/option.ts'
 import type { Command } from '../../chat/command.ts'
-import type { CommandText } from '../../chat/grammar/command-text.ts'
 import { HELP } from '../../chat/grammar/help.ts'
+import type { CommandText } from '../../text/command-text.ts'
 import { isAskedFor } from '../forms/form.ts'
 import { helpCommand } from '../suggest/autocomplete.ts'
 

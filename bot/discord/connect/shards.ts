@@ -1,5 +1,5 @@
 import type { Client, ClientOptions } from 'discord.js'
-import type { connectionText } from '../../text/en/discord.ts'
+import type { ConnectionText } from '../../text/discord-text.ts'
 
 type Discord = typeof import('discord.js')
 
@@ -11,7 +11,7 @@ interface Heartbeats {
 }
 
 interface ShardsDesk {
-  readonly connection: Pick<typeof connectionText, 'dropped' | 'resumed' | 'oneLost' | 'allConnected'>
+  readonly connection: Pick<ConnectionText, 'dropped' | 'resumed' | 'oneLost' | 'allConnected'>
   readonly ended: AbortSignal
   readonly now: () => number
   readonly log: (text: string) => void

@@ -16,7 +16,7 @@ import type {
   StrainingFormText,
   SweeteningFormText,
   TastingFormText,
-} from '../../text/en/discord.ts'
+} from '../../text/discord-forms-text.ts'
 import {
   BOTTLE,
   bottlingForm,

@@ -10,7 +10,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { writeLine } from '../../calls/write-line.ts'
 import type { Callable } from '../../chat/callable.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
-import type { TastingFormText } from '../../text/en/discord.ts'
+import type { TastingFormText } from '../../text/discord-forms-text.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
 import { isolatedWithin } from '../show/isolate-rtl.ts'
 

@@ -1,7 +1,7 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Invocation } from '../../calls/invocation.ts'
 import { type ShareRef, shareRef } from '../../calls/share-ref.ts'
-import type { MakeFormText } from '../../text/en/discord.ts'
+import type { MakeFormText } from '../../text/discord-forms-text.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
 import { amountFields, FIELDS, type FilledFields } from './form.ts'
 

@@ -1,6 +1,6 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Store } from '../../../store/store.ts'
-import type { RetypeFormText } from '../../text/en/discord.ts'
+import type { RetypeFormText } from '../../text/discord-forms-text.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
 import { keepIn, keptReference, LONGEST_KEPT } from '../buttons/long-button-lines.ts'
 import type { Submitted } from './form.ts'

@@ -4,7 +4,7 @@ import type { Callable } from '../../chat/callable.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { SaidAnswer } from '../../reminders/nudge-answers.ts'
 import { nudgeNow } from '../../reminders/sent-nudge.ts'
-import type { en } from '../../text/en/index.ts'
+import type { Language } from '../../text/language.ts'
 import { buttonIds } from '../buttons/button-ids.ts'
 import { shortened } from '../show/cut-text.ts'
 import { escapeText } from '../show/escape-text.ts'
@@ -16,7 +16,7 @@ import { replyMessages } from '../show/to-messages.ts'
 export interface NudgeWriting {
   readonly store: Pick<Store, 'read' | 'update'>
   readonly commands: readonly Callable[]
-  readonly language: typeof en
+  readonly language: Language
   /** IANA name of the zone of who has chosen none. */
   readonly assumedZone: string
 }

@@ -1,6 +1,6 @@
 import type { REST } from 'discord.js'
 import type { PlaceCheck } from '../../chat/command.ts'
-import type { Lacking } from '../../chat/lacking.ts'
+import type { Lacking } from '../../text/messages/lacking.ts'
 import { nudgeFault } from '../rest/nudge-fault.ts'
 
 /** Discord's bits of what an app may do in a channel. */

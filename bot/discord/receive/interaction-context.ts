@@ -6,9 +6,11 @@ import type { Dispatch } from '../../chat/execute.ts'
 import type { Doubts } from '../../chat/retry/doubts.ts'
 import { trace } from '../../chat/trace.ts'
 import type { ClosedPlaces } from '../../reminders/closed-places.ts'
-import type { en } from '../../text/en/index.ts'
-import { type CallDispatch, proofMessage, type SaidMessages, sentenceFor } from '../answer/answer-messages.ts'
-import { type Answered, type InteractionResponses, wireOf } from '../answer/interaction-responses.ts'
+import type { Language } from '../../text/language.ts'
+import type { CallDispatch, SaidMessages } from '../answer/answer-messages.ts'
+import { proofMessage, sentenceFor } from '../answer/answer-messages.ts'
+import type { Answered, InteractionResponses } from '../answer/interaction-responses.ts'
+import { wireOf } from '../answer/interaction-responses.ts'
 import { respond } from '../answer/respond.ts'
 import type { Said } from '../answer/run-call.ts'
 import { redrawNudges } from '../nudges/redraw-nudges.ts'
@@ -22,7 +24,7 @@ import { provePlaceBy } from './prove-place.ts'
 
 export interface InteractionDesk {
   readonly commands: Dispatch['commands']
-  readonly language: typeof en
+  readonly language: Language
   readonly store: Store
   readonly assumedZone: string
   readonly now: () => number

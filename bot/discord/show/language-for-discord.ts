@@ -1,7 +1,7 @@
 import { once } from '../../../core/once.ts'
-import type { CommandText } from '../../chat/grammar/command-text.ts'
-import type { DiscordText } from '../../text/en/discord.ts'
-import type { en } from '../../text/en/index.ts'
+import type { CommandText } from '../../text/command-text.ts'
+import type { DiscordText } from '../../text/discord-text.ts'
+import type { Language } from '../../text/language.ts'
 import type { Words } from '../../text/words.ts'
 import { wordsOf } from '../../text/words-of.ts'
 import { type NamedLines, namedLines } from './name-first-option.ts'
@@ -32,15 +32,17 @@ const adapted = (words: Words, { sentence }: NamedLines): Words => ({
 })
 
 /** With the sentences in it that tell nobody where the bot runs. */
-const amongPeople = once((language: typeof en): typeof en => ({
-  ...language,
-  problems: { ...language.problems, ...language.problemsInDiscord },
-}))
+const amongPeople = once(
+  (language: Language): Language => ({
+    ...language,
+    problems: { ...language.problems, ...language.problemsInDiscord },
+  }),
+)
 
 const linesOf = once(namedLines)
 
 /** A language for somebody whose days are those of `zone` (IANA name). */
-export const speechIn = (given: typeof en, zone: string): DiscordLanguage => {
+export const speechIn = (given: Language, zone: string): DiscordLanguage => {
   const language = amongPeople(given)
   const lines = linesOf(language.commands)
   return {

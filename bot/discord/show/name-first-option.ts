@@ -1,6 +1,6 @@
 import { quoted } from '../../calls/write-line.ts'
-import type { CommandText } from '../../chat/grammar/command-text.ts'
 import { HELP } from '../../chat/grammar/help.ts'
+import type { CommandText } from '../../text/command-text.ts'
 
 /** Writes lines as they can be sent in Discord, where no option goes without its name: `/jar show jar:lemon`. */
 export interface NamedLines {

@@ -9,7 +9,7 @@ import { dayAt, minutesAt } from '../../../core/quantity/time/zone.ts'
 import { parseBottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Jar } from '../../../store/person.ts'
 import { aheadIn, pastIn } from '../../calls/jar-options.ts'
-import type { SuggestionText } from '../../text/en/discord.ts'
+import type { SuggestionText } from '../../text/discord-forms-text.ts'
 import { shortened } from '../show/cut-text.ts'
 import type { Offer } from './offer.ts'
 

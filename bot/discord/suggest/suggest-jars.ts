@@ -3,7 +3,7 @@ import { nameKey } from '../../../core/jar/entry/jar-name.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { Jar } from '../../../store/person.ts'
-import type { SuggestionText } from '../../text/en/discord.ts'
+import type { SuggestionText } from '../../text/discord-forms-text.ts'
 import type { Offer } from './offer.ts'
 import { ranked, rankOf } from './rank.ts'
 

@@ -2,7 +2,7 @@ import { nameKey } from '../../../core/jar/entry/jar-name.ts'
 import type { Person } from '../../../store/person.ts'
 import { sharedName } from '../../commands/share/share-list.ts'
 import { sharedOn } from '../../commands/share/shared-on.ts'
-import type { SuggestionText } from '../../text/en/discord.ts'
+import type { SuggestionText } from '../../text/discord-forms-text.ts'
 import type { Offer } from './offer.ts'
 import { ranked, rankOf } from './rank.ts'
 

@@ -1,62 +1,13 @@
-import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
 import { ingredientsOf, ratingsOf, steepedDays } from '../../../core/jar/state/batch-facts.ts'
-import type { Source } from '../../../core/jar/state/contents.ts'
-import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
+import type { Story } from '../../../core/jar/state/jar-state.ts'
 import { isSamePlant, plantsTakenAsAdded } from '../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { plannedStrain, readyOf } from '../../../core/jar/tasks/ready-day.ts'
-import { type ForGuests, forGuests } from '../../../core/label/for-guests.ts'
+import { forGuests } from '../../../core/label/for-guests.ts'
 import { abvPercent, sugarRoomMl, volumeMl } from '../../../core/liquid/liquid.ts'
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
-import type { Targets } from '../../../core/recipe/targets.ts'
-
-export type MilestoneKind = 'started' | 'strained' | 'sweetened' | 'ready'
-
-export interface Milestone {
-  readonly kind: MilestoneKind
-  /** Null where neither the jar nor its plan tells. */
-  readonly day: IsoDay | null
-  /** False for what is planned, or still to come. */
-  readonly isDone: boolean
-}
-
-/** Of the whole, what each takes of its room; together 1. */
-export interface Shares {
-  readonly alcohol: number
-  readonly water: number
-  readonly sugar: number
-}
-
-/** A plant that steeped less long than the rest. */
-export interface LaterPlant extends Pick<PlantIn, 'id' | 'name'> {
-  readonly days: number
-}
-
-export interface BatchCardData extends ForGuests {
-  readonly name: string
-  readonly stage: Stage
-  readonly inJar: Ingredients
-  /** Null where the jar holds nothing. */
-  readonly made: {
-    readonly abvPercent: Measured
-    readonly sugarGPerL: Measured
-    readonly strength: Source
-    readonly shares: Shares
-  } | null
-  /** What it is to become, while it is not yet sweetened. */
-  readonly planned: Targets | null
-  readonly day: number
-  /** Whole days on the plants; null while they are in. */
-  readonly steepedDays: number | null
-  /** What went in on a later day than the first, with its own whole days. */
-  readonly laterPlants: readonly LaterPlant[]
-  /** The last one given, 1 to 5. */
-  readonly rating: number | null
-  readonly milestones: readonly Milestone[]
-  readonly today: IsoDay
-}
+import type { BatchCardData, LaterPlant, Milestone, Shares } from '../../text/messages/pictures.ts'
 
 export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
   const { story, stage, contents, agenda } = view

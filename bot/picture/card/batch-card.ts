@@ -1,4 +1,5 @@
 import { clean } from '../../text/clean.ts'
+import type { BatchCardData } from '../../text/messages/pictures.ts'
 import { palette } from '../draw/palette.ts'
 import { patterns } from '../draw/patterns.ts'
 import type { Pen, Picture } from '../draw/picture.ts'
@@ -6,7 +7,6 @@ import { board, paperLabel, star } from '../draw/shapes.ts'
 import { wall } from '../draw/shelf-background.ts'
 import { drawing, rect } from '../draw/svg.ts'
 import { type Lines, lacksSigns, lineHeight, textIn, textLine, textLines } from '../draw/text-lines.ts'
-import type { BatchCardData } from './batch-card-data.ts'
 import { composition } from './composition.ts'
 import { TIME_LINE_HEIGHT, timeLine } from './time-line.ts'
 

@@ -1,9 +1,10 @@
+import type { BatchCardData, Shares } from '../../text/messages/pictures.ts'
 import { palette } from '../draw/palette.ts'
 import type { Pen } from '../draw/picture.ts'
 import { jar, jarInside } from '../draw/shapes.ts'
-import { type Box, path, rect } from '../draw/svg.ts'
+import type { Box } from '../draw/svg.ts'
+import { path, rect } from '../draw/svg.ts'
 import { lineHeight, textLine } from '../draw/text-lines.ts'
-import type { BatchCardData, Shares } from './batch-card-data.ts'
 
 /** Lightest at the top, as it would float. */
 const LAYERS = ['alcohol', 'water', 'sugar'] as const

@@ -1,10 +1,11 @@
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
+import type { BatchCardData, Milestone, MilestoneKind } from '../../text/messages/pictures.ts'
 import { palette } from '../draw/palette.ts'
 import type { Pen } from '../draw/picture.ts'
 import { board, bottle, jar, jarInside } from '../draw/shapes.ts'
-import { type Box, path, rect } from '../draw/svg.ts'
+import type { Box } from '../draw/svg.ts'
+import { path, rect } from '../draw/svg.ts'
 import { lineHeight, textLine } from '../draw/text-lines.ts'
-import type { BatchCardData, Milestone, MilestoneKind } from './batch-card-data.ts'
 
 const ICON = 96
 const JAR_WIDTH = 74

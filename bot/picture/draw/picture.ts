@@ -1,5 +1,5 @@
-import type { PictureText } from '../../text/en/pictures.ts'
 import type { Format } from '../../text/format.ts'
+import type { PictureText } from '../../text/picture-text.ts'
 import type { Typefaces } from './typefaces.ts'
 
 /** A picture that is yet to be drawn. */

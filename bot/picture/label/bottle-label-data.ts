@@ -1,39 +1,17 @@
-import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
-import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Story } from '../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
-import { type ForGuests, forGuests } from '../../../core/label/for-guests.ts'
+import { forGuests } from '../../../core/label/for-guests.ts'
 import { keepingAt, keepsAYear } from '../../../core/liquid/keeping.ts'
 import { isTooStrongNeat } from '../../../core/liquid/neat.ts'
-import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
-import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { addDays, dayFromIso, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { KEEPS_DAYS } from '../../../core/recipe/plan/schedule.ts'
 import { isSweetened } from '../../../core/recipe/sweetening.ts'
 import { ChatError } from '../../chat/chat-error.ts'
+import type { BottleLabelData } from '../../text/messages/pictures.ts'
 import { isFlammable } from '../draw/flammable-mark.ts'
-
-export interface BottleLabelData extends ForGuests {
-  readonly id: string
-  readonly name: string
-  readonly abvPercent: Measured
-  /** `planned`: what the jar is to become. */
-  readonly strength: Source | 'planned'
-  /** What the bottle holds; null where it is not known. */
-  readonly volumeMl: number | null
-  readonly bottled: IsoDay | null
-  /** Null below what keeps about a year. */
-  readonly bestBefore: IsoDay | null
-  readonly plants: readonly Pick<PlantIn, 'id' | 'name'>[]
-  readonly hasWater: boolean
-  readonly hasSugar: boolean
-  readonly isFlammable: boolean
-  /** Not to be drunk as it is. */
-  readonly isTooStrong: boolean
-  /** The worst that is wrong with it today, or with what it is to become. */
-  readonly danger: DangerKind | null
-}
 
 /** The sizes that a label is wanted for: those of the last bottling, else those planned. */
 export function bottleSizesOf({ story }: JarView): readonly number[] {

@@ -1,4 +1,5 @@
 import { clean } from '../../text/clean.ts'
+import type { BottleLabelData } from '../../text/messages/pictures.ts'
 import { flammableMark } from '../draw/flammable-mark.ts'
 import { ownName } from '../draw/own-name.ts'
 import type { Pen, Picture } from '../draw/picture.ts'
@@ -6,7 +7,6 @@ import { BLACK, DOTS_PER_INCH, mm, WHITE } from '../draw/printed.ts'
 import { clipped, inset } from '../draw/shapes.ts'
 import { drawing, moved, path, rect } from '../draw/svg.ts'
 import { type Lines, lacksSigns, lineHeight, textIn, textLine, textLines, textWidth } from '../draw/text-lines.ts'
-import type { BottleLabelData } from './bottle-label-data.ts'
 
 const WIDTH = mm(90)
 const HEIGHT = mm(55)

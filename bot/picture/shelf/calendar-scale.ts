@@ -1,6 +1,6 @@
 import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import { isoOf } from '../../../core/quantity/time/day-number.ts'
-import type { ShelfJar } from './shelf-data.ts'
+import type { ShelfJar } from '../../text/messages/pictures.ts'
 
 /** Where the days lie on a picture. */
 export interface CalendarScale {

@@ -1,40 +1,10 @@
-import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
-import type { Stage, Story } from '../../../core/jar/state/jar-state.ts'
-import { isFinished, type JarView, type ShownTask, tasksNow } from '../../../core/jar/tasks/jar-view.ts'
+import type { Story } from '../../../core/jar/state/jar-state.ts'
+import { isFinished, type JarView, tasksNow } from '../../../core/jar/tasks/jar-view.ts'
 import { readyOf } from '../../../core/jar/tasks/ready-day.ts'
 import { strainWindow } from '../../../core/jar/tasks/windows.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
-
-export type Phase = 'steeping' | 'straining' | 'resting'
-
-/** Days as `dayNumber` counts them, the last one outside. */
-export interface Span {
-  readonly phase: Phase
-  readonly from: number
-  readonly to: number
-}
-
-export interface ShelfJar {
-  readonly id: string
-  readonly name: string
-  readonly stage: Stage
-  readonly day: number
-  readonly ofDays: number | null
-  readonly spans: readonly Span[]
-  /** Null where it is not known. */
-  readonly readyDay: number | null
-  /** What it asks for, the most pressing first; what comes next where that is nothing. */
-  readonly tasks: readonly ShownTask[]
-  /** The worst that is wrong with it today. */
-  readonly danger: DangerKind | null
-}
-
-export interface ShelfData {
-  readonly jars: readonly ShelfJar[]
-  readonly today: IsoDay
-}
-
+import type { Phase, ShelfData, ShelfJar, Span } from '../../text/messages/pictures.ts'
 /** The jars that run, in the order given. */
 export const shelfData = (views: readonly JarView[], today: IsoDay): ShelfData => ({
   jars: views.filter((view) => !isFinished(view)).map((view) => shelfJar(view, today)),

@@ -1,5 +1,6 @@
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
+import type { Phase, ShelfJar, Span } from '../../text/messages/pictures.ts'
 import { ownName } from '../draw/own-name.ts'
 import { palette } from '../draw/palette.ts'
 import type { Pen } from '../draw/picture.ts'
@@ -7,7 +8,6 @@ import { board, bottle, jar, jarInside } from '../draw/shapes.ts'
 import { type Box, path, rect } from '../draw/svg.ts'
 import { lacksSigns, lineHeight, textLine, textWidth } from '../draw/text-lines.ts'
 import type { CalendarScale } from './calendar-scale.ts'
-import type { Phase, ShelfJar, Span } from './shelf-data.ts'
 
 export const ROW = 108
 const BAR = 30

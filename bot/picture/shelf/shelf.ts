@@ -1,5 +1,6 @@
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
 import { clean } from '../../text/clean.ts'
+import type { Phase, ShelfData } from '../../text/messages/pictures.ts'
 import { palette } from '../draw/palette.ts'
 import { patterns } from '../draw/patterns.ts'
 import type { Pen, Picture } from '../draw/picture.ts'
@@ -7,8 +8,8 @@ import { board, bottle, jar, paperLabel } from '../draw/shapes.ts'
 import { wall } from '../draw/shelf-background.ts'
 import { drawing, path, rect } from '../draw/svg.ts'
 import { lineHeight, textLine, textWidth } from '../draw/text-lines.ts'
-import { type CalendarScale, calendarScale } from './calendar-scale.ts'
-import type { Phase, ShelfData } from './shelf-data.ts'
+import type { CalendarScale } from './calendar-scale.ts'
+import { calendarScale } from './calendar-scale.ts'
 import { PHASE_FILL, ROW, rowLacksSigns, shelfRow } from './shelf-row.ts'
 
 const WIDTH = 1000

@@ -1,5 +1,5 @@
-import type { CommandText } from '../../chat/grammar/command-text.ts'
-import type { ConsoleText } from '../../text/en/terminal.ts'
+import type { CommandText } from '../../text/command-text.ts'
+import type { ConsoleText } from '../../text/terminal-text.ts'
 import type { Words } from '../../text/words.ts'
 
 /** One language, as the terminal needs it. */

@@ -3,23 +3,18 @@ import { exactly, type Measured } from '../../../core/quantity/measured/measured
 import type { RecipeProblems } from '../../../core/recipe/problems.ts'
 import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
-import { articleOf, type FrozenSaid, inFreezer, inFreezerSo, listed } from './words.ts'
+import type { Feature, Part, Written } from '../language.ts'
+import type { CalculateMessages, MadeDrink } from '../messages/calculate.ts'
+import { articleOf, inFreezer, inFreezerSo, listed } from './words.ts'
 
-interface Made {
-  readonly volumeMl: Measured
-  readonly abvPercent: Measured
-  readonly sugarGPerL: Measured
-  readonly freezer: FrozenSaid
-}
-
-const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: Made, format: Format): string => {
+const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: MadeDrink, format: Format): string => {
   const sweet = sugarGPerL.value > 0 ? ` with ${format.sweetness(sugarGPerL)} of sugar` : ''
   return `about ${format.volume(volumeMl)} at ${format.strength(abvPercent)}${sweet}. It ${inFreezerSo(freezer, format)}`
 }
 
 const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
 
-interface Added {
+interface AddedToInfusion {
   readonly sugarG: Measured
   readonly waterMl: Measured
   readonly syrupG: Measured | null
@@ -27,7 +22,7 @@ interface Added {
 }
 
 /** What to add to the infusion. */
-function addition(values: Added, sugar: string, water: string, infusion: string, format: Format): string {
+function addition(values: AddedToInfusion, sugar: string, water: string, infusion: string, format: Format): string {
   const to = values.infusionMl === null ? '' : ` to ${infusion}`
   const [hasSugar, hasWater] = [values.sugarG.value > 0, values.waterMl.value > 0]
   if (!hasSugar && !hasWater) return 'Add nothing, it is there already'
@@ -38,42 +33,26 @@ function addition(values: Added, sugar: string, water: string, infusion: string,
 }
 
 /** First lines: the answer. */
-export const headlines = {
-  makes: (values: Made, format: Format) => `You get ${made(values, format)}.`,
+const headlines = {
+  makes: (values, format) => `You get ${made(values, format)}.`,
 
-  syrup: (
-    values: Made & {
-      readonly sugarG: Measured
-      readonly waterMl: Measured
-      /** Null where the water does not dissolve the sugar, so that no syrup can be made first. */
-      readonly syrupG: Measured | null
-      /** What of the infusion to use; null for all of it. */
-      readonly infusionMl: Measured | null
-    },
-    format: Format,
-  ) => {
+  syrup: (values, format) => {
     const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of `
     const [sugar, water] = [format.weigh(values.sugarG.value), format.pour(values.waterMl.value)]
     return `${addition(values, sugar, water, `${infusion}the infusion`, format)}: ${made(values, format)}.`
   },
 
-  styles: (
-    values: { readonly infusionMl: Measured; readonly abvPercent: Measured; readonly count: number },
-    format: Format,
-  ) => {
+  styles: (values, format) => {
     const ways = values.count === 1 ? 'One way' : `${values.count === 2 ? 'Two' : 'Three'} ways`
     return `${ways} to finish your ${format.volume(values.infusionMl)} of infusion at ${format.strength(values.abvPercent)}:`
   },
 
-  dilute: (values: Made & { readonly waterMl: Measured }, format: Format) =>
+  dilute: (values, format) =>
     values.waterMl.value === 0
       ? `Add nothing: it is ${made(values, format)}.`
       : `Add ${format.pour(values.waterMl.value)} water: ${made(values, format)}.`,
 
-  adjust: (
-    values: Made & { readonly spiritMl: Measured; readonly waterMl: Measured; readonly sugarG: Measured },
-    format: Format,
-  ) => {
+  adjust: (values, format) => {
     const parts = [
       ...some(values.sugarG, `${format.weigh(values.sugarG.value)} sugar`),
       ...some(values.waterMl, `${format.pour(values.waterMl.value)} water`),
@@ -83,7 +62,7 @@ export const headlines = {
       ? `Add nothing: it is there already, ${made(values, format)}.`
       : `Add ${listed(parts)}: ${made(values, format)}.`
   },
-}
+} satisfies Part<CalculateMessages['headlines']>
 
 /** The grams of what is poured, to the same step. */
 function waterMass(waterMl: Measured, waterG: Measured, format: Format): string {
@@ -92,7 +71,7 @@ function waterMass(waterMl: Measured, waterG: Measured, format: Format): string 
 }
 
 /** What stands on the left of a table. */
-export const rows = {
+const rows = {
   infusion: () => 'Infusion',
   sugar: () => 'Sugar',
   water: () => 'Water',
@@ -109,69 +88,50 @@ export const rows = {
   light: () => 'Light',
   usual: () => 'Usual',
   strong: () => 'Strong',
-}
+} satisfies Part<CalculateMessages['rows']>
 
 /** What stands on the right. */
-export const cells = {
-  pour: ({ volumeMl }: { readonly volumeMl: Measured }, format: Format) => format.pour(volumeMl.value),
-  weigh: ({ massG }: { readonly massG: Measured }, format: Format) => format.weigh(massG.value),
-  volume_spread: ({ volumeMl }: { readonly volumeMl: Measured }, format: Format) =>
-    `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`,
-  mass: ({ massG }: { readonly massG: Measured }, format: Format) => format.mass(massG),
-  water: ({ waterMl, waterG }: { readonly waterMl: Measured; readonly waterG: Measured }, format: Format) =>
+const cells = {
+  pour: ({ volumeMl }, format) => format.pour(volumeMl.value),
+  weigh: ({ massG }, format) => format.weigh(massG.value),
+  volume_spread: ({ volumeMl }, format) => `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`,
+  mass: ({ massG }, format) => format.mass(massG),
+  water: ({ waterMl, waterG }, format) =>
     waterMl.value === 0 ? format.pour(0) : `${format.pour(waterMl.value)} = ${waterMass(waterMl, waterG, format)}`,
-  syrup: ({ syrupMl, syrupG }: { readonly syrupMl: Measured; readonly syrupG: Measured }, format: Format) =>
-    `${format.weigh(syrupG.value)} = ${format.pour(syrupMl.value)}`,
-  spirit: ({ spiritMl, abvPercent }: { readonly spiritMl: Measured; readonly abvPercent: number }, format: Format) =>
+  syrup: ({ syrupMl, syrupG }, format) => `${format.weigh(syrupG.value)} = ${format.pour(syrupMl.value)}`,
+  spirit: ({ spiritMl, abvPercent }, format) =>
     `${format.pour(spiritMl.value)} of ${format.plain(abvPercent, 1)} % vol`,
-  strength_spread: ({ abvPercent }: { readonly abvPercent: Measured }, format: Format) =>
+  strength_spread: ({ abvPercent }, format) =>
     abvPercent.value === 0 ? 'none' : `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}`,
-  sweetness_spread: ({ sugarGPerL }: { readonly sugarGPerL: Measured }, format: Format) =>
+  sweetness_spread: ({ sugarGPerL }, format) =>
     sugarGPerL.value === 0 ? 'none' : `${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)}`,
-  freezes: (
-    { freezesAtC, freezer }: { readonly freezesAtC: Measured; readonly freezer: FrozenSaid },
-    format: Format,
-  ) =>
+  freezes: ({ freezesAtC, freezer }, format) =>
     freezesAtC.value < -25
       ? `below ${format.temperature({ value: -25, plusMinus: 0 })}: ${inFreezer(freezer, format)}`
       : `about ${format.temperature(freezesAtC)}${freezesAtC.plusMinus < 0.5 ? '' : ` ± ${format.give.temperature(freezesAtC)}`}: ${inFreezer(freezer, format)}`,
-  style: (
-    values: {
-      readonly sugarG: Measured
-      readonly waterMl: Measured
-      /** What of the infusion to use; null for all of it. */
-      readonly infusionMl: Measured | null
-      readonly volumeMl: Measured
-      readonly abvPercent: Measured
-      readonly sugarGPerL: Measured
-      readonly freezer: FrozenSaid
-    },
-    format: Format,
-  ) => {
+  style: (values, format) => {
     const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of the infusion, `
     return (
       `${infusion}${format.weigh(values.sugarG.value)} sugar, ${format.pour(values.waterMl.value)} water:` +
       ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer(values.freezer, format)}`
     )
   },
-}
+} satisfies Part<CalculateMessages['cells']>
 
 /** How far the numbers can be trusted. */
-export const sure = {
-  spread: (
-    values: { readonly abvPercent: Measured; readonly sugarGPerL: Measured; readonly byVolume: boolean },
-    format: Format,
-  ) => {
+const sure = {
+  spread: (values, format) => {
     const parts = [
       ...(values.abvPercent.value > 0 ? [`±${format.give.strength(values.abvPercent)}`] : []),
       ...(values.sugarGPerL.value > 0 ? [`±${format.give.sweetness(values.sugarGPerL)}`] : []),
     ]
     return `Computed; right within ${listed(parts)} 19 times in 20 with a kitchen jug and scale${values.byVolume ? ', nearer if you weigh instead of measuring' : ''}.`
   },
-}
+} satisfies Part<CalculateMessages['sure']>
 
 /** What a maker should know, besides the answer. */
-export const notes = {
+const notes = {
+  bottle_named: ({ names }) => `I’ve read ${listed(names.map((name) => `“${name}”`))} as the name on the bottle.`,
   // Readings taken where the text left room for another.
   percent_vol: () => 'I took the bare strength as % vol.',
   grams_per_litre: () => 'I took the bare sweetness as grams of sugar in a litre.',
@@ -186,25 +146,24 @@ export const notes = {
     'I brought the strength to 20 °C, as read on a glass hydrometer (one in proof is made for 60 °F).',
   strength_drifts: () =>
     'You named no new strength and no spirit, so I let the strength fall; add spirit-strength:95% to keep it.',
-  as_before: ({ what }: { readonly what: 'strength' | 'sweetness' }) => `You named no new ${what}, so I kept it.`,
+  as_before: ({ what }) => `You named no new ${what}, so I kept it.`,
   unsweetened: () => 'You named no sweetness, so I took the liqueur as unsweetened.',
 
   plain_parts: () => 'A part without a strength counts as free of alcohol, one without a sweetness as free of sugar.',
 
   // How it is done.
-  syrup_by_weight: ({ syrupG }: { readonly syrupG: Measured }, format: Format) =>
+  syrup_by_weight: ({ syrupG }, format) =>
     `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
   strained_strength: () => '“strength:” is the strained liquid’s, not that of the bottle the spirit came in.',
-  strength_expected: ({ abvPercent }: { readonly abvPercent: Measured }, format: Format) =>
+  strength_expected: ({ abvPercent }, format) =>
     `Expected of what went in, not measured: the strained liquid has ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}. If you have a hydrometer, read it and give strength: instead.`,
   fresh_plants: () =>
     '“strength:” is the strained liquid’s, not that of the bottle the spirit came in. Were fresh plants in it? Their water' +
     ' weakens it (lemon zest is 82 % water, ginger 79, basil 92: USDA), and this would add too much; measure it first.',
   settle: () => 'A fresh mix is warm and still shrinking; measure it when it has cooled.',
-  bounded: ({ leftMl }: { readonly leftMl: number }, format: Format) =>
-    `To end with that much, leave ${format.pour(leftMl)} of the infusion over.`,
+  bounded: ({ leftMl }, format) => `To end with that much, leave ${format.pour(leftMl)} of the infusion over.`,
 
-  sweetness_law: ({ invertGPerL }: { readonly invertGPerL: number }, format: Format) => {
+  sweetness_law: ({ invertGPerL }, format) => {
     const kind =
       invertGPerL < 99.95
         ? 'drier than an EU liqueur'
@@ -218,15 +177,17 @@ export const notes = {
   },
   sweet_reading: () =>
     'A hydrometer cannot read a sweet liqueur: 10 g/L of sugar moves it by 2 to 3.5 % vol. Give the strength you computed.',
-}
+} satisfies Part<CalculateMessages['notes']>
 
 /** What can hurt, or spoil a batch. */
 export const cautions = {
-  flame: ({ lowC }: { readonly lowC: number }, format: Format) =>
+  note_names: ({ names }) =>
+    `You’ve noted ${listed(names)}. If any of it went in, don’t taste it and don’t give it away.`,
+  flame: ({ lowC }, format) =>
     `Strong spirit: its vapour catches fire from about ${format.temperature({ value: lowC, plusMinus: 1 })}, perhaps a little below. No flame, spark or hot plate near it, and never heat it.`,
   cool_first: () =>
     'Let the syrup cool to room temperature before it meets the spirit: hot syrup drives off flammable vapour.',
-  syrup_too_thick: (values: { readonly dissolvesG: number }, format: Format) =>
+  syrup_too_thick: (values, format) =>
     `That water dissolves only about ${format.weigh(values.dissolvesG)} of the sugar at room temperature, so make no syrup` +
     ' of it: stir the sugar into the infusion, in a closed jar over some days, without heat.',
   sugar_alone: () => 'Stir the sugar straight in, in a closed jar, a little every day until it is gone, without heat.',
@@ -235,26 +196,25 @@ export const cautions = {
   sugar_limit_not_known: () =>
     'So much sugar is at or just over what dissolves at this strength (known to about 10 %); nobody has measured it closely, so try a glass of it first.',
   bottle_bursts: () => 'A full bottle can crack in the freezer: leave room in it, or keep it out.',
-}
+} satisfies Part<CalculateMessages['cautions']>
 
 /** What a ready command does. */
-export const actions = {
-  style: ({ abvPercent, sugarGPerL }: { readonly abvPercent: number; readonly sugarGPerL: number }, format: Format) =>
+const actions = {
+  style: ({ abvPercent, sugarGPerL }, format) =>
     `${format.number(sugarGPerL, 0)} g/L at ${format.plain(abvPercent, 1)} % vol`,
   start_jar: () => 'Once it is in the jar',
-}
+} satisfies Part<CalculateMessages['actions']>
 
-/** What is said of the drinks that go in. */
-export const spiritSentences = {
-  notes: {
-    bottle_named: ({ names }: { readonly names: readonly string[] }) =>
-      `I’ve read ${listed(names.map((name) => `“${name}”`))} as the name on the bottle.`,
-  },
-  cautions: {
-    note_names: ({ names }: { readonly names: readonly string[] }) =>
-      `You’ve noted ${listed(names)}. If any of it went in, don’t taste it and don’t give it away.`,
-  },
-}
+/** What the calculating commands say. */
+export const calculateSentences = {
+  headlines,
+  rows,
+  cells,
+  sure,
+  notes,
+  cautions,
+  actions,
+} satisfies Feature<CalculateMessages>
 
 const between = (low: number, high: number, unit: string, format: Format): string =>
   `${format.plain(low)} to ${format.plain(high)} ${unit}`
@@ -290,7 +250,7 @@ export const liquidProblems = {
     `This is a fault of the bot, not yours: a search between ${format.plain(low)} and ${format.plain(high)} has no answer.`,
   no_convergence: ({ low, high }, format) =>
     `This is a fault of the bot, not yours: a search between ${format.plain(low)} and ${format.plain(high)} did not end.`,
-} satisfies { [K in keyof LiquidProblems]: (values: LiquidProblems[K], format: Format) => string }
+} satisfies Written<LiquidProblems>
 
 const percent = (value: number, format: Format) => `${format.plain(value, 1)} %`
 
@@ -352,4 +312,4 @@ export const recipeProblems = {
     ` however much you add, it stays under ${percent(strongestAbvPercent, format)} vol at that sweetness.`,
   adjust_keeps_sugar: ({ sugarGPerL }, format) =>
     `It holds ${format.number(sugarGPerL, 0)} g/L of sugar, and nothing takes sugar out; ask for more than 0 g/L.`,
-} satisfies { readonly [Key in keyof RecipeProblems]: (values: RecipeProblems[Key], format: Format) => string }
+} satisfies Written<RecipeProblems>

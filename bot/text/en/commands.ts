@@ -1,5 +1,3 @@
-import type { CommandText } from '../../chat/grammar/command-text.ts'
-import type { commands } from '../../commands/index.ts'
 import { measureText } from './measure.ts'
 import { remindersText } from './reminders.ts'
 import { settingsText } from './settings.ts'
@@ -302,16 +300,8 @@ export const jarLabelText = {
   examples: ['/jar label lemon'],
 }
 
-type Listed = (typeof commands)[number]
-
-/** A text for every command and each of its options: one that is missing does not compile. */
-type CommandTexts = {
-  readonly [Path in Listed['path']]: CommandText & {
-    readonly options: { readonly [Name in keyof Extract<Listed, { path: Path }>['input']['shape']]: string }
-  }
-}
-
-export const commandTexts: CommandTexts = {
+/** What help and Discord say of every command. */
+export const commandTexts = {
   syrup: {
     summary: 'How much water and sugar finish a strained infusion',
     options: {

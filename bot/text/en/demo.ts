@@ -1,15 +1,6 @@
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { SeasonStep, SeasonText } from '../demo-text.ts'
 import { dayText } from './words.ts'
-
-/** What is typed at a local time, with a remark before it. */
-export interface SeasonStep {
-  /** `2026-09-05 10:00`, by the season's own zone. */
-  readonly at: string
-  readonly remark?: string
-  readonly lines: readonly string[]
-  /** Like something shown before: neither it nor the nudges until then are shown, only the remark. */
-  readonly isQuiet?: boolean
-}
 
 const steps: readonly SeasonStep[] = [
   {
@@ -115,7 +106,7 @@ const steps: readonly SeasonStep[] = [
 ]
 
 /** The allotment society's season: what it types, and the words around it. */
-export const seasonText = {
+export const seasonText: SeasonText = {
   zone: 'Europe/London',
   /** How a reminder to shake is answered. */
   shaken: '/jar shake all',
@@ -125,5 +116,3 @@ export const seasonText = {
   shakesLeftOut: 'Every reminder to shake is answered so; from here on the answers are left out.',
   end: 'That was a season, played through by the program itself and kept nowhere. Type npm start to begin yours.',
 }
-
-export type SeasonText = typeof seasonText

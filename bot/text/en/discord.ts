@@ -2,13 +2,33 @@ import type { HappeningEntry } from '../../../core/jar/entry/entry.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { ChoiceWord } from '../../calls/option.ts'
-import type { Lacking } from '../../chat/lacking.ts'
+import type {
+  BottlingFormText,
+  MakeFormText,
+  RetypeFormText,
+  StrainingFormText,
+  SuggestionText,
+  SweeteningFormText,
+  SweetnessStyle,
+  TastingFormText,
+} from '../discord-forms-text.ts'
+import type {
+  CallText,
+  ConnectedServers,
+  ConnectionNumber,
+  ConnectionText,
+  DiscordText,
+  FileFault,
+  RegisteredCommands,
+  RegistrationText,
+} from '../discord-text.ts'
+import type { Lacking } from '../messages/lacking.ts'
 import { englishFormat } from './format.ts'
 import { happeningText } from './jar-entries.ts'
 import { countryByCode, dayText, listed, WEEKDAYS } from './words.ts'
 
 /** What a list of choices shows for each word that may be chosen. */
-export const choiceWords = {
+const choiceWords: Readonly<Record<ChoiceWord, string>> = {
   yes: 'yes',
   no: 'no',
   metric: 'metric',
@@ -37,7 +57,7 @@ const rights: Readonly<Record<'view' | 'write' | 'history', string>> = {
   history: 'Read Message History',
 }
 
-const FILE_FAILED = {
+const FILE_FAILED: Readonly<Record<FileFault, string>> = {
   not_made: 'could not be made',
   too_big: 'is too big for Discord',
   not_sent: 'did not get through to Discord',
@@ -46,7 +66,7 @@ const FILE_FAILED = {
 const CHOOSE_PRIVATE = 'or choose place:private; nothing was changed'
 
 /** Discord's own words: what its buttons say, and what stands around a reply. */
-export const discordText = {
+export const discordText: DiscordText = {
   showEverybody: () => 'Show everybody',
   /** Opens a form again as it was filled in. */
   tryAgain: () => 'Try again',
@@ -102,10 +122,8 @@ export const discordText = {
   examples: () => 'Examples',
 }
 
-export type DiscordText = typeof discordText
-
 /** What is said in Discord where there is no reply: about buttons, pace and stopping. */
-export const callText = {
+export const callText: CallText = {
   notYours: () => 'This button was made for somebody else. Ask me yourself: /help lists what I can do.',
   /** A button of which this version makes nothing. */
   unknownButton: () =>
@@ -118,30 +136,14 @@ export const callText = {
   stopping: () => 'I am just being shut down, so this was not done. Please ask again in a minute.',
 }
 
-export type CallText = typeof callText
-
-interface Connected {
-  readonly name: string
-  readonly id: string
-  readonly servers: number
-  /** How many connections there are. */
-  readonly of: number
-}
-
-interface Which {
-  /** From 1. */
-  readonly number: number
-  readonly of: number
-}
-
 const inServers = (servers: number): string => (servers === 1 ? 'one server' : `${servers} servers`)
 
-const connectionNamed = ({ number, of }: Which): string =>
+const connectionNamed = ({ number, of }: ConnectionNumber): string =>
   of === 1 ? 'The connection to Discord' : `Connection ${number} of ${of} to Discord`
 
 /** What whoever runs the bot reads of its connection to Discord. */
-export const connectionText = {
-  connected: ({ name, id, servers, of }: Connected) =>
+export const connectionText: ConnectionText = {
+  connected: ({ name, id, servers, of }: ConnectedServers) =>
     `Connected to Discord as ${name} (${id}), ${of === 1 ? `in ${inServers(servers)}` : `over the first of ${of} connections`}.`,
   allConnected: ({ of, servers }: { readonly of: number; readonly servers: number }) =>
     `All ${of} connections to Discord are there, in ${inServers(servers)}.`,
@@ -152,9 +154,9 @@ export const connectionText = {
     `The server ${guildId} still had commands of its own from an earlier DISCORD_GUILD_ID. I took them away, so each is offered once.`,
   notLookedAt: () =>
     'I could not look for commands left over from an earlier DISCORD_GUILD_ID. The next start looks again.',
-  dropped: (which: Which) => `${connectionNamed(which)} is interrupted; I go on trying.`,
-  resumed: (which: Which) => `${connectionNamed(which)} is back.`,
-  oneLost: (which: Which) =>
+  dropped: (which: ConnectionNumber) => `${connectionNamed(which)} is interrupted; I go on trying.`,
+  resumed: (which: ConnectionNumber) => `${connectionNamed(which)} is back.`,
+  oneLost: (which: ConnectionNumber) =>
     `Discord has ended connection ${which.number} of ${which.of} for good. Its servers get no answer until I am started again.`,
   stopping: () => 'Stopping: what is open is answered first.',
   stopped: () => 'Stopped.',
@@ -174,16 +176,8 @@ export const connectionText = {
   },
 }
 
-export type ConnectionFault = keyof (typeof connectionText)['faults']
-
-interface Registered {
-  readonly count: number
-  /** Null: everywhere. */
-  readonly guildId: string | null
-}
-
 /** What Discord is told of the commands besides their own texts, and what is said of telling it. */
-export const registrationText = {
+export const registrationText: RegistrationText = {
   help: {
     summary: 'Every command, or one with its options and examples',
     options: { command: 'The command: syrup, jar start' },
@@ -192,7 +186,7 @@ export const registrationText = {
   /** Commands of two words, by the first. */
   groups: { jar: 'Your jars: what happened to them, and what comes next' },
   choices: choiceWords,
-  registered: ({ count, guildId }: Registered) =>
+  registered: ({ count, guildId }: RegisteredCommands) =>
     `${count} commands are registered ${guildId === null ? 'everywhere' : `in the server ${guildId}`}; whoever has Discord open may have to reload it to see them.`,
   faults: {
     wrong_token: () =>
@@ -208,9 +202,7 @@ export const registrationText = {
   },
 }
 
-type Style = 'dry' | 'everyday' | 'rich'
-
-const STYLES: Readonly<Record<Style, string>> = {
+const STYLES: Readonly<Record<SweetnessStyle, string>> = {
   dry: 'less sweet',
   everyday: 'medium sweet',
   rich: 'sweet as a dessert',
@@ -227,7 +219,7 @@ const weekdayText = (day: CalendarDay): string =>
   `${WEEKDAYS[(new Date(Date.UTC(day.year, day.month - 1, day.day)).getUTCDay() + 6) % 7]} ${dayText(day)}`
 
 /** What is offered while an option is typed. */
-export const suggestionText = {
+export const suggestionText: SuggestionText = {
   all: () => 'all of them',
   /** A jar that is empty or thrown away; several may have been called the same. */
   doneJar: ({ name, startedOn }: { readonly name: string; readonly startedOn: string }) =>
@@ -236,10 +228,10 @@ export const suggestionText = {
   share: ({ id, name, day }: { readonly id: string; readonly name: string | null; readonly day: IsoDay | null }) =>
     `${name ?? 'a jar that is gone'}${day === null ? '' : `, ${dayText(dayFromIso(day))}`} (${id})`,
   /** `dry: 120 g/L`, and what it tastes like. */
-  style: ({ style, gPerL }: { readonly style: Style; readonly gPerL: number }) =>
+  style: ({ style, gPerL }: { readonly style: SweetnessStyle; readonly gPerL: number }) =>
     `${style}: ${gPerL} g/L, ${STYLES[style]}`,
   /** What a sweetness comes to; nearest to one that has a name. */
-  sweetness: ({ gPerL, nearest }: { readonly gPerL: number; readonly nearest: Style }) =>
+  sweetness: ({ gPerL, nearest }: { readonly gPerL: number; readonly nearest: SweetnessStyle }) =>
     `${Math.round(gPerL)} g/L, nearest to ${nearest}`,
   /** `yesterday, Tuesday 24 November 2026`. */
   day: ({ day, daysAhead }: { readonly day: CalendarDay; readonly daysAhead: number }) =>
@@ -277,10 +269,8 @@ export const suggestionText = {
     `${zone.replaceAll('_', ' ')} (${isoTime(minutes)} now)`,
 }
 
-export type SuggestionText = typeof suggestionText
-
 /** The form for a tasting note. */
-export const tastingFormText = {
+export const tastingFormText: TastingFormText = {
   title: ({ name }: { readonly name: string }) => `Tasting: ${name}`,
   rating: () => 'How good is it?',
   unrated: () => 'Not rated',
@@ -289,10 +279,8 @@ export const tastingFormText = {
   ratings: { 1: choiceWords[1], 2: choiceWords[2], 3: choiceWords[3], 4: choiceWords[4], 5: choiceWords[5] },
 }
 
-export type TastingFormText = typeof tastingFormText
-
 /** The form for what came out of straining. */
-export const strainingFormText = {
+export const strainingFormText: StrainingFormText = {
   title: ({ name }: { readonly name: string }) => `Straining: ${name}`,
   measured: () => 'How much came out?',
   measuredPlaceholder: () => '920 ml; leave it out if you did not measure',
@@ -300,10 +288,8 @@ export const strainingFormText = {
   strengthPlaceholder: () => '78%; left out, I reckon it',
 }
 
-export type StrainingFormText = typeof strainingFormText
-
 /** The form for what was stirred in. */
-export const sweeteningFormText = {
+export const sweeteningFormText: SweeteningFormText = {
   title: ({ name }: { readonly name: string }) => `Sweetening: ${name}`,
   sugar: () => 'How much sugar?',
   sugarPlaceholder: () => '300 g',
@@ -311,19 +297,15 @@ export const sweeteningFormText = {
   waterPlaceholder: () => '200 ml; left out, none',
 }
 
-export type SweeteningFormText = typeof sweeteningFormText
-
 /** The form for the bottles that were filled. */
-export const bottlingFormText = {
+export const bottlingFormText: BottlingFormText = {
   title: ({ name }: { readonly name: string }) => `Bottling: ${name}`,
   bottles: () => 'Which bottles did you fill?',
   bottlesPlaceholder: () => '4 x 500 ml, or 3 x 500 ml + 1 x 350 ml',
 }
 
-export type BottlingFormText = typeof bottlingFormText
-
 /** The form of who wants to make a batch that somebody shared. */
-export const makeFormText = {
+export const makeFormText: MakeFormText = {
   title: () => 'Make this too',
   spirit: () => 'How much spirit do you have?',
   spiritPlaceholder: () => '700 ml; left out, as much as it takes',
@@ -337,12 +319,8 @@ export const makeFormText = {
   'to-strengthPlaceholder': () => '22%; left out, as strong as that batch',
 }
 
-export type MakeFormText = typeof makeFormText
-
 /** The form that holds a whole line. */
-export const retypeFormText = {
+export const retypeFormText: RetypeFormText = {
   title: () => 'Change the line and send it',
   line: () => 'The whole line',
 }
-
-export type RetypeFormText = typeof retypeFormText

@@ -1,21 +1,6 @@
-import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import type { DoctorMoment, DoctorText, FolderHolder } from '../doctor-text.ts'
 import { dayText } from './words.ts'
-
-interface Moment {
-  readonly day: CalendarDay
-  /** After midnight. */
-  readonly minutes: number
-  /** Ahead of now; what is past is less than 0. */
-  readonly aheadMs: number
-}
-
-interface Holder {
-  readonly pid: number
-  readonly host: string
-  readonly isHere: boolean
-  readonly mayRun: boolean
-}
 
 const UNITS = [
   ['day', 86_400_000],
@@ -32,15 +17,16 @@ const span = (ms: number): string => {
   return counted(Math.floor(ms / unitMs), unit)
 }
 
-const moment = ({ day, minutes, aheadMs }: Moment): string => {
+const moment = ({ day, minutes, aheadMs }: DoctorMoment): string => {
   const time = `${dayText(day)}, ${isoTime(minutes)}`
   return aheadMs > 0 ? `${time} (in ${span(aheadMs)})` : `${time} (${span(-aheadMs)} ago)`
 }
 
-const process = ({ pid, host, isHere }: Holder): string => (isHere ? `process ${pid}` : `process ${pid} on ${host}`)
+const process = ({ pid, host, isHere }: FolderHolder): string =>
+  isHere ? `process ${pid}` : `process ${pid} on ${host}`
 
 /** What `npm run doctor` says. */
-export const doctorText = {
+export const doctorText: DoctorText = {
   rows: {
     version: () => 'Version',
     node: () => 'Node',
@@ -64,7 +50,7 @@ export const doctorText = {
     shared: () => 'I read and write, but others may look in: chmod 700 takes that from them',
     read_only: () => 'I may only read, so nothing can be recorded',
   },
-  lock: (holder: Holder | null) => {
+  lock: (holder: FolderHolder | null) => {
     if (holder === null) return 'free: no Larderbell works here'
     if (!holder.mayRun) return `left by ${process(holder)}, which is gone; the next start takes it away`
     return holder.isHere
@@ -113,7 +99,3 @@ export const doctorText = {
     unknown: () => 'Whether reminders run cannot be told.',
   },
 }
-
-export type DoctorText = typeof doctorText
-
-export type Verdict = keyof (typeof doctorText)['verdict']

@@ -1,6 +1,8 @@
 import type { PoisonCentre } from '../../talk/emergency/contacts.ts'
 import type { StepKey } from '../../talk/emergency/first-aid.ts'
 import type { HarmId } from '../../talk/emergency/harm.ts'
+import type { Feature } from '../language.ts'
+import type { EmergencyMessages } from '../messages/emergency.ts'
 
 /** What to do first, as an order. */
 export const stepWords: Readonly<Record<StepKey, string>> = {
@@ -99,11 +101,7 @@ const hoursWords = (hours: PoisonCentre['hours']): string =>
 /** What is said where somebody was harmed. */
 export const emergencySentences = {
   headlines: {
-    emergency: (values: {
-      readonly harm: HarmId
-      readonly numbers: readonly string[]
-      readonly isCountryKnown: boolean
-    }) => {
+    emergency: (values) => {
       const { harm, numbers, isCountryKnown } = values
       const number = numberWords(numbers, isCountryKnown)
       return !isCountryKnown && SWALLOWED.includes(harm)
@@ -117,36 +115,28 @@ export const emergencySentences = {
     emergency_if_swallowed: () => 'If swallowed',
     emergency_vet: () => 'Vet',
     emergency_country: () => 'Your country?',
-    emergency_step: ({ number }: { readonly number: number }) => `${number}`,
+    emergency_step: ({ number }) => `${number}`,
     emergency_numbers: () => 'Emergency',
   },
 
   cells: {
-    emergency_poison_centre: (
-      values: Omit<PoisonCentre, 'takesAnimals'> & { readonly harm: HarmId; readonly otherwise: string },
-    ) => {
+    emergency_poison_centre: (values) => {
       const { number, name, hours, isForChildrenOnly, isDoubtful, otherwise } = values
       const who = isForChildrenOnly ? ', for children only' : ''
       const late = hours === '24 h' ? '' : ` At other times call ${otherwise}.`
       const doubt = isDoubtful ? ` If nobody answers, call ${otherwise}.` : ''
       return `${number}, ${hoursWords(hours)}${who} (${name}).${late}${doubt}`
     },
-    emergency_no_centre: ({ instead }: { readonly instead: keyof typeof insteadWords | null }) =>
+    emergency_no_centre: ({ instead }) =>
       instead === null ? 'I have no number for one. Ask the emergency line.' : insteadWords[instead],
-    emergency_vet: ({ number }: { readonly number: string | null }) =>
+    emergency_vet: ({ number }) =>
       number === null ? 'Call your vet now.' : `Call your vet now, or the poison centre: ${number} takes animals too.`,
-    emergency_country: ({ example }: { readonly example: string }) =>
+    emergency_country: ({ example }) =>
       // The line begins the cell, so that it is never broken.
       `/settings country:${example} (or yours) and I’ll show its numbers.`,
-    emergency_step: ({ step }: { readonly step: StepKey }) => stepWords[step],
+    emergency_step: ({ step }) => stepWords[step],
     /** All numbers of a country, where somebody has just said that they live there. */
-    emergency_numbers: ({
-      numbers,
-      centre,
-    }: {
-      readonly numbers: readonly string[]
-      readonly centre: Pick<PoisonCentre, 'number' | 'hours'> | null
-    }) =>
+    emergency_numbers: ({ numbers, centre }) =>
       centre === null
         ? numbers.join(' or ')
         : `${numbers.join(' or ')}; poison centre ${centre.number}, ${hoursWords(centre.hours)}`,
@@ -155,4 +145,4 @@ export const emergencySentences = {
   notes: {
     emergency_nothing_done: () => 'I’ve done nothing else with your line. If nobody’s hurt, put it another way.',
   },
-}
+} satisfies Feature<EmergencyMessages>

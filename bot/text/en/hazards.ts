@@ -1,5 +1,7 @@
 import type { HazardKey } from '../../../core/botanical/evidence/hazards.ts'
 import type { PlanHazard } from '../../../core/botanical/evidence/plan-hazards.ts'
+import type { Feature, Part } from '../language.ts'
+import type { HazardMessages, HazardOf } from '../messages/hazards.ts'
 import { planNotes } from './plan.ts'
 import { listed, plantName } from './words.ts'
 
@@ -70,10 +72,10 @@ const leavesText = (ids: readonly string[]): string => {
 }
 
 /** What can hurt in a planned batch. */
-export const planCautions = {
-  plan_hazard: ({ hazard, ids }: { readonly hazard: PlanHazard; readonly ids: readonly string[] }) =>
+const planCautions = {
+  plan_hazard: ({ hazard, ids }) =>
     `${capital(listed(ids.map(plantName)))}: ${hazard === 'bay_lookalikes' ? leavesText(ids) : said[hazard]}.`,
-}
+} satisfies Part<HazardMessages['cautions']>
 
 type LookHazard = 'pectin' | 'louche_anethole' | 'chlorophyll'
 
@@ -111,20 +113,14 @@ const looks: { readonly [Key in LookHazard]: () => string } = {
 const isOther = (hazard: HazardKey): hazard is OtherHazard => Object.hasOwn(others, hazard)
 
 const isLook = (hazard: HazardKey): hazard is LookHazard => Object.hasOwn(looks, hazard)
-
-export interface HazardOf {
-  readonly hazard: HazardKey
-  readonly ids: readonly string[]
-}
-
 /** `Ginger root and nutmeg: …`, in the words of `/plan` where it has any. */
-export const hazardSentence = ({ hazard, ids }: HazardOf): string => {
+const hazardSentence = ({ hazard, ids }: HazardOf): string => {
   if (isOther(hazard)) return `${capital(listed(ids.map(plantName)))}: ${others[hazard]}.`
   return isLook(hazard) ? looks[hazard]() : planCautions.plan_hazard({ hazard, ids })
 }
 
 /** What can hurt in any making of a liqueur, whatever plants are in it. */
-export const makingCautions = {
+const makingCautions = {
   making_food_spirit: () =>
     'Only bought, taxed food spirit: industrial, denatured, rubbing or fuel alcohol blinds and kills, and nothing done at home makes it safe.',
   making_no_flame: () =>
@@ -137,4 +133,10 @@ export const makingCautions = {
   making_no_lead: () =>
     'No leaded crystal, old glazed pottery, copper, brass or galvanised metal: spirit draws metal out (from memory, please check). Glass with a tight lid.',
   making_no_dairy_egg: () => 'I plan no milk, cream or egg: they spoil, and alcohol does not make them safe.',
-}
+} satisfies Part<HazardMessages['cautions']>
+
+/** What plants, and the making of a liqueur, can do. */
+export const hazardSentences = {
+  notes: { botanical_look: hazardSentence },
+  cautions: { ...planCautions, ...makingCautions, botanical_hazard: hazardSentence },
+} satisfies Feature<HazardMessages>

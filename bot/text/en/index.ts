@@ -1,4 +1,6 @@
-import { liquidProblems, recipeProblems } from './calculate.ts'
+import type { Language } from '../language.ts'
+import { putTogether } from '../put-together.ts'
+import { calculateSentences, liquidProblems, recipeProblems } from './calculate.ts'
 import { commandTexts } from './commands.ts'
 import { seasonText } from './demo.ts'
 import {
@@ -15,19 +17,55 @@ import {
   tastingFormText,
 } from './discord.ts'
 import { doctorText } from './doctor.ts'
+import { emergencySentences } from './emergency.ts'
 import { englishFormat } from './format.ts'
+import { hazardSentences } from './hazards.ts'
+import { dangerSentences } from './jar-danger.ts'
 import { jarProblems } from './jar-problems.ts'
-import { labelProblems } from './label.ts'
-import { pictureText } from './pictures.ts'
+import { againSentences, stepSentences } from './jar-steps.ts'
+import { compareSentences, listSentences, notebookSentences, showSentences } from './jar-views.ts'
+import { labelProblems, labelSentences } from './label.ts'
+import { measureSentences } from './measure.ts'
+import { exportSentences } from './notebook-file.ts'
+import { pictureSentences, pictureText } from './pictures.ts'
+import { planSentences } from './plan.ts'
 import { botanicalProblems, limitProblems, spiritProblems } from './plant-refusals.ts'
+import { botanicalSentences } from './plants.ts'
 import { chatProblems, planProblems, quantityProblems } from './problems.ts'
-import { sentences } from './sentences.ts'
-import { codeProblems, shareProblems } from './share.ts'
+import { nudgeSentences, remindersSentences } from './reminders.ts'
+import { servingSentences } from './serving.ts'
+import { forgetSentences, settingsSentences } from './settings.ts'
+import { codeProblems, codeSentences, shareProblems, shareSentences } from './share.ts'
 import { consoleText, storageInDiscord, storageProblems } from './terminal.ts'
-/** Every word a person reads in English. Another language is another folder of the same shape. */
+
+/** Every word a person reads, in English. */
 export const en = {
   format: englishFormat,
-  sentences,
+  sentences: putTogether(
+    calculateSentences,
+    measureSentences,
+    servingSentences,
+    labelSentences,
+    planSentences,
+    hazardSentences,
+    botanicalSentences,
+    settingsSentences,
+    forgetSentences,
+    remindersSentences,
+    nudgeSentences,
+    listSentences,
+    showSentences,
+    notebookSentences,
+    compareSentences,
+    againSentences,
+    stepSentences,
+    dangerSentences,
+    exportSentences,
+    codeSentences,
+    shareSentences,
+    pictureSentences,
+    emergencySentences,
+  ),
   problems: {
     ...quantityProblems,
     ...liquidProblems,
@@ -61,4 +99,4 @@ export const en = {
   makeForm: makeFormText,
   retypeForm: retypeFormText,
   pictures: pictureText,
-}
+} satisfies Language

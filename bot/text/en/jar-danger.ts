@@ -9,10 +9,10 @@ import {
   weaknessOf,
 } from '../../../core/liquid/keeping.ts'
 import type { Format } from '../format.ts'
+import type { Feature } from '../language.ts'
+import type { DangerMessages } from '../messages/jar-danger.ts'
 import { weakText } from './jar-problems.ts'
 import { listed, plantName } from './words.ts'
-
-type WeakJar = Weak & { readonly name: string; readonly add: SpiritToAdd | null }
 
 const weak = (of: Weak): string => weakText(weaknessOf(of))
 
@@ -48,42 +48,36 @@ const KEEPS: { readonly [Word in Keeping]: string } = {
 export const dangerSentences = {
   rows: { jar_keeping: () => 'Keeping' },
   cells: {
-    jar_keeping: ({ keeping, abvPercent, sugarGPerL }: Weak & { readonly keeping: Keeping }, format: Format) => {
+    jar_keeping: ({ keeping, abvPercent, sugarGPerL }, format) => {
       const units = delleUnits(abvPercent.value, sugarGPerL.value)
       return `${KEEPS[keeping]}: about ${format.plain(units, 0)} Delle units (strength and sugar together; ${LEAST_UNITS} to ${KEEPS_ABOVE_UNITS} is undecided)`
     },
   },
   cautions: {
-    jar_refused: ({ name, typed }: { readonly name: string; readonly typed: string }) =>
+    jar_refused: ({ name, typed }) =>
       `“${typed}” is in ${name}, and that’s not for drinking. Don’t drink it or give it away. If anyone has drunk it, ring your poison centre or emergency number now. Throw it away.`,
-    jar_unknown_plant: ({ name, typed }: { readonly name: string; readonly typed: string }) =>
+    jar_unknown_plant: ({ name, typed }) =>
       `“${typed}” is in ${name}, and I don’t know that as food. Don’t drink it or give it away till you’re sure what it is. If you can’t be, throw it away.`,
-    jar_over_ceiling: (
-      values: { readonly name: string; readonly over: readonly OverCeiling[]; readonly add: SpiritToAdd | null },
-      format: Format,
-    ) => {
+    jar_over_ceiling: (values, format) => {
       const { name, over, add } = values
       const what = `${name} holds ${listed(over.map((each) => overText(each, format)))}. Don’t drink it or give it away as it is.`
       const then = add === null ? ' Throw it away.' : added(add, 'would bring it within', format)
       return `${what}${then} If anyone has drunk it and feels ill, ring your poison centre.`
     },
-    jar_ferments: ({ name, add, ...of }: WeakJar, format: Format) =>
+    jar_ferments: ({ name, add, ...of }, format) =>
       `${name} can ferment: it’s at ${weak(of)}, and a closed jar or bottle of it can burst. ${STAND_IT_COLD}${added(add, 'would make it keep', format)}` +
       ' If it fizzes or smells off, throw it away.',
-    jar_undecided: ({ name, add, ...of }: WeakJar, format: Format) =>
+    jar_undecided: ({ name, add, ...of }, format) =>
       `${name} is at ${weak(of)}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format)}`,
-    can_ferment: (of: Weak) =>
+    can_ferment: (of) =>
       `At ${weak(of)} it can ferment, and a closed bottle of it can burst. Keep it in the fridge, lid loose, for days. Don’t bottle it or give it away.`,
-    keeps_undecided: (of: Weak) =>
+    keeps_undecided: (of) =>
       `At ${weak(of)} nobody can say if it keeps. Keep it in the fridge and drink it within weeks.`,
-    plan_jar_undecided: (of: Weak) =>
+    plan_jar_undecided: (of) =>
       `The jar steeps at ${weak(of)}, and nobody can say if that keeps. Stand it in the fridge, with the plants under the liquid.`,
   },
   notes: {
-    jar_targets_ferment: (
-      { abvPercent, sugarGPerL, keepsFromPercent }: Record<'abvPercent' | 'sugarGPerL' | 'keepsFromPercent', number>,
-      format: Format,
-    ) =>
+    jar_targets_ferment: ({ abvPercent, sugarGPerL, keepsFromPercent }, format) =>
       `As planned it would be at ${weakText({ abvPercent, lowAbvPercent: null, sugarGPerL })}, and that can ferment. With as much sugar it keeps from ${format.plain(keepsFromPercent, 0)} % vol on.`,
   },
   actions: {
@@ -91,7 +85,7 @@ export const dangerSentences = {
     jar_dilute: () => 'Bring it within',
     jar_throw_away: () => 'Throw it away',
   },
-}
+} satisfies Feature<DangerMessages>
 
 /** In few words, for a list. */
 export const dangerWords = {

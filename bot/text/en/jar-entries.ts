@@ -12,6 +12,7 @@ import { volumeMl, water } from '../../../core/liquid/liquid.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Format } from '../format.ts'
+import type { EntryNumbers, EntrySaid, PutOffUntil } from '../messages/jar-entries.ts'
 import { bottlesText, dayText, listed, plantInText, shortDayWords, spiritText, sweeteningTexts } from './words.ts'
 
 /** What was done to a jar. */
@@ -36,7 +37,7 @@ const WATER_ML_PER_G = volumeMl(water(1))
 type Typed = HappeningEntry['typed']
 
 /** What happened, with what was typed of it where that is known. */
-export type Told = Happening & { readonly typed?: Typed }
+export type ToldHappening = Happening & { readonly typed?: Typed }
 
 /** An amount in plain metric: it is said as it was typed, in other words by what it was read as. */
 const METRIC = /^(\d+(?:[.,]\d+)?) ?(ml|cl|dl|l|g|kg)$/i
@@ -92,15 +93,8 @@ const strainedText = (
 const tastedText = ({ rating, note }: Tasted, when: string): string =>
   `tasted${when}${rating === null ? '' : `, ${rating} of 5`}${note === null ? '' : `: “${note.replace(/[“”]/g, '"')}”`}`
 
-interface Until {
-  readonly untilDay: IsoDay
-  readonly untilMs: number | null
-  /** IANA name; null where only the day is known. */
-  readonly zone: string | null
-}
-
 /** `9 December 2026`, or `18:00 on 9 December 2026`. */
-export function untilText({ untilDay, untilMs, zone }: Until, format: Format): string {
+export function untilText({ untilDay, untilMs, zone }: PutOffUntil, format: Format): string {
   const day = dayFromIso(untilDay)
   if (untilMs === null || zone === null) return format.day(day)
   const minutes = minutesAt(zone, untilMs)
@@ -108,7 +102,7 @@ export function untilText({ untilDay, untilMs, zone }: Until, format: Format): s
 }
 
 /** What happened to a jar, after its name: `strained, 920 ml at 71 % vol`; `when`: ` on 9 December 2026`, or nothing. */
-export function happeningText(happening: Told | HappeningEntry, format: Format, when = ''): string {
+export function happeningText(happening: ToldHappening | HappeningEntry, format: Format, when = ''): string {
   const { typed = [] } = happening
   switch (happening.kind) {
     case 'started':
@@ -136,15 +130,6 @@ export function happeningText(happening: Told | HappeningEntry, format: Format, 
     default:
       return `${happening.kind}${when}`
   }
-}
-
-export interface EntrySaid {
-  /** As it stands now. */
-  readonly happening: HappeningEntry
-  /** The days of several in a row, in order, where only these are worth saying. */
-  readonly days: readonly IsoDay[]
-  /** What was put right of it: as it is now, and was entered first; of `when` days. */
-  readonly changes: readonly { readonly option: string; readonly was: string | null; readonly now: string }[]
 }
 
 /** Said by the line's beginning already. */
@@ -200,14 +185,6 @@ export function entryText(
   return `${text} (corrected: ${changes.map((change) => changeText(change, today, format)).join('; ')})`
 }
 
-interface Numbers {
-  readonly from: number
-  readonly to: number
-  /** Null of several: theirs are told beside. */
-  readonly day: IsoDay | null
-  readonly today: IsoDay
-}
-
 /** `3 · 9 Dec`, `4–16`. */
-export const entryNumber = ({ from, to, day, today }: Numbers, format: Format): string =>
+export const entryNumber = ({ from, to, day, today }: EntryNumbers, format: Format): string =>
   `${from}${to === from ? '' : `–${to}`}${day === null ? '' : ` · ${shortDayWords(day, today, format)}`}`

@@ -4,8 +4,9 @@ import type { Weakness } from '../../../core/liquid/keeping.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { pouredMl } from '../../../core/recipe/tool-precision.ts'
 import { quoted, writeLine } from '../../calls/write-line.ts'
-import type { SafetyProblems } from '../../chat/safety-problems.ts'
 import type { Format } from '../format.ts'
+import type { Written } from '../language.ts'
+import type { SafetyProblems } from '../messages/safety-problems.ts'
 import { didWords, untilText } from './jar-entries.ts'
 import { listed } from './words.ts'
 
@@ -140,7 +141,7 @@ export const jarProblems = {
   },
   compare_two: ({ typed }) =>
     `“${typed}” does not name two batches; join two of yours with a +, as in compare:lemon + walnut.`,
-} satisfies { readonly [Key in keyof JarProblems]: (values: JarProblems[Key], format: Format) => string }
+} satisfies Written<JarProblems>
 
 const LEAST_SUGAR_G_PER_L = 1
 
@@ -183,4 +184,4 @@ export const safetyProblems = {
     `${jar} is at ${weakText(weak)}. That can ferment and burst the bottles, so don’t give it away. ${makeItKeep(fix)} In bottles already? Then this prints a label that says so: ${line}`,
   jar_not_for_drinking: ({ jar, kind, typed }) =>
     `${typed === null ? jar : `${jar}: “${typed}”`} ${WRONG[kind]}. Don’t drink it or give it away. What to do: ${writeLine('jar show', jar)}`,
-} satisfies { readonly [Key in keyof SafetyProblems]: (values: SafetyProblems[Key]) => string }
+} satisfies Written<SafetyProblems>

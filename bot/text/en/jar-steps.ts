@@ -1,19 +1,17 @@
-import type { Happening, HappeningEntry, HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
-import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
-import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Happening, Started } from '../../../core/jar/entry/entry.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import type { Targets } from '../../../core/recipe/targets.ts'
 import { quoted } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
-import { headlines } from './calculate.ts'
+import type { Feature, Part } from '../language.ts'
+import type { AgainMessages, CautionName, CorrectedStep, NowSaid, StepMessages } from '../messages/jar-steps.ts'
+import { calculateSentences } from './calculate.ts'
 import { didWords, happeningText, ingredientsText, untilText } from './jar-entries.ts'
-import { type TaskSaid, tasksText } from './jar-tasks.ts'
+import { tasksText } from './jar-tasks.ts'
 import { daysText, listed, nameText, noteText, plantInText, plantName } from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
-export const cautionNames = {
+const cautionNames: Readonly<Record<CautionName, string>> = {
   flame: 'no flame or heat near it',
   cool_first: 'let the syrup cool first',
   sugar_alone: 'stir the sugar in, without heat',
@@ -21,19 +19,6 @@ export const cautionNames = {
   sugar_limit_not_known: 'the sugar may not all dissolve',
   bottle_bursts: 'a full bottle can burst in the freezer',
   plan_hazard: 'what its plants can do (/cautions says it)',
-} as const
-
-type Plain = Exclude<Unusual, { readonly expected: Expected }>['key']
-
-type NoteWithName = 'sweetened_again' | 'bottled_unsweetened'
-
-type Notes = {
-  readonly [Key in Exclude<Plain, NoteWithName | 'added_spirit_after_straining'> as `jar_${Key}`]: () => string
-} & {
-  readonly [Key in NoteWithName as `jar_${Key}`]: (jar: { readonly name: string }) => string
-} & {
-  readonly jar_added_spirit_after_straining: (now: { readonly isStronger: boolean | null }) => string
-  readonly jar_reading_surprising: (expected: Expected, format: Format) => string
 }
 
 const expectedText = ({ amount, abvPercent }: Expected, format: Format): string => {
@@ -45,7 +30,7 @@ const expectedText = ({ amount, abvPercent }: Expected, format: Format): string 
 }
 
 /** What is unusual about a step that was recorded all the same. */
-export const unusualNotes: Notes = {
+const unusualNotes = {
   jar_added_spirit_after_straining: ({ isStronger }) => {
     if (isStronger === null) return 'It’s strained already. Its strength stays as it was.'
     return `It’s strained already, so this makes it ${isStronger ? 'stronger' : 'weaker'} than planned.`
@@ -62,29 +47,11 @@ export const unusualNotes: Notes = {
   jar_opened_unbottled: () => 'It was never bottled, as far as I know.',
   jar_opened_early: () => 'It has not rested as long as planned; it will be better later.',
   jar_tasted_after_end: () => 'That jar is done; I keep what you tasted with it.',
-}
+} satisfies Part<StepMessages['notes']>
 
 /** With its year, so that a day typed without one can be checked; nothing where it is today. */
 const onDayText = (day: IsoDay | null, format: Format): string =>
   day === null ? '' : ` on ${format.day(dayFromIso(day))}`
-
-/** When something was, null where that is today. */
-interface Late {
-  readonly day: IsoDay | null
-}
-
-interface Recorded extends Late {
-  readonly name: string
-  readonly happening: Happening | HappeningEntry
-}
-
-/** An option of an entry, as it was typed before and is now, of `when` the day; null where nothing was. */
-export interface Corrected {
-  readonly option: string
-  readonly was: string | null
-  readonly now: string
-}
-
 /** What goes in at once, without the plants of later days. */
 const firstDay = (started: Started): Started => ({
   ...started,
@@ -103,7 +70,7 @@ const laterText = ({ plants }: Started, format: Format): string => {
     .join('')
 }
 
-const correctedText = ({ option, was, now }: Corrected, format: Format): string => {
+const correctedText = ({ option, was, now }: CorrectedStep, format: Format): string => {
   const said = (text: string) => (option === 'when' ? format.day(dayFromIso(text)) : text)
   return was === null
     ? `${option}: ${said(now)}, where nothing was said`
@@ -117,118 +84,66 @@ const keptText = ({ kind }: Happening, name: string): string => {
 
 /** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
 export const stepHeadlines = {
-  jar_started: ({ name, day, started }: Late & { readonly name: string; readonly started: Started }, format: Format) =>
+  jar_started: ({ name, day, started }, format) =>
     `${name}: started${onDayText(day, format)}. Put in ${ingredientsText(firstDay(started), format)}${laterText(started, format)}.`,
-  jar_recorded: ({ name, happening, day }: Recorded, format: Format) =>
+  jar_recorded: ({ name, happening, day }, format) =>
     `${name}: ${happeningText(happening, format, onDayText(day, format))}${keptText(happening, name)}.`,
-  jar_strained: (
-    { name, happening, day, syrup }: Recorded & { readonly syrup: Parameters<typeof headlines.syrup>[0] | null },
-    format: Format,
-  ) =>
+  jar_strained: ({ name, happening, day, syrup }, format) =>
     `${name}: ${happeningText(happening, format, onDayText(day, format))}.` +
-    (syrup === null ? '' : ` ${headlines.syrup(syrup, format)}`),
-  jar_renamed: ({ before, name }: { readonly before: string; readonly name: string }) =>
-    `“${before}” is now “${name}”.`,
-  jar_all_shaken: ({ names, day }: Late & { readonly names: readonly string[] }, format: Format) =>
-    `Shaken${onDayText(day, format)}: ${listed(names)}.`,
-  jar_all_put_off: (
-    { names, ...until }: { readonly names: readonly string[] } & Parameters<typeof untilText>[0],
-    format: Format,
-  ) => `Quiet until ${untilText(until, format)}: ${listed(names)}.`,
-  jar_already: (
-    { names, kind, day }: Late & { readonly names: readonly string[]; readonly kind: HappeningKind },
-    format: Format,
-  ) =>
+    (syrup === null ? '' : ` ${calculateSentences.headlines.syrup(syrup, format)}`),
+  jar_renamed: ({ before, name }) => `“${before}” is now “${name}”.`,
+  jar_all_shaken: ({ names, day }, format) => `Shaken${onDayText(day, format)}: ${listed(names)}.`,
+  jar_all_put_off: ({ names, ...until }, format) => `Quiet until ${untilText(until, format)}: ${listed(names)}.`,
+  jar_already: ({ names, kind, day }, format) =>
     `${listed(names)}: recorded as ${didWords[kind]}${day === null ? ' today' : onDayText(day, format)} already; nothing changed.`,
-  jar_open_since: ({ name, day }: Late & { readonly name: string }, format: Format) =>
+  jar_open_since: ({ name, day }, format) =>
     `${name} is open already, since ${day === null ? 'today' : format.day(dayFromIso(day))}; nothing changed.`,
-  jar_moved_on: ({ name }: { readonly name: string }) =>
-    `${name} has moved on since that line was made for it, so nothing was recorded.`,
-  jar_same_again: ({ name, happening, day }: Recorded, format: Format) =>
+  jar_moved_on: ({ name }) => `${name} has moved on since that line was made for it, so nothing was recorded.`,
+  jar_same_again: ({ name, happening, day }, format) =>
     `${name}: it was ${happeningText(happening, format)}${day === null ? ' today' : onDayText(day, format)} already, so I recorded nothing; did you really do it twice?`,
-  jar_begun_again: ({ name, day }: Late & { readonly name: string }, format: Format) =>
+  jar_begun_again: ({ name, day }, format) =>
     `${name} was begun just so${day === null ? ' today' : onDayText(day, format)} already, so I began no other.`,
-  jar_corrected: (
-    values: {
-      readonly name: string
-      /** Where it was named by its number. */
-      readonly entry: number | null
-      readonly kind: HappeningKind
-      readonly changes: readonly Corrected[]
-      /** Worked out anew; null where none is wanted. */
-      readonly syrup: Parameters<typeof headlines.syrup>[0] | null
-    },
-    format: Format,
-  ) =>
+  jar_corrected: (values, format) =>
     `${values.name}, ${values.entry === null ? didWords[values.kind] : `entry ${values.entry} (${didWords[values.kind]})`}: ${values.changes.map((change) => correctedText(change, format)).join('; ')}.` +
-    (values.syrup === null ? '' : ` ${headlines.syrup(values.syrup, format)}`),
+    (values.syrup === null ? '' : ` ${calculateSentences.headlines.syrup(values.syrup, format)}`),
   /** Without a happening: what was taken back is a correction. */
-  jar_undone: (values: Late & { readonly name: string; readonly happening: Happening | null }, format: Format) => {
+  jar_undone: (values, format) => {
     const { name, happening, day } = values
     const when = onDayText(day, format)
     const what = happening === null ? `the correction${when}` : happeningText(happening, format, when)
     return `${name}: taken back: ${what}.`
   },
-  jar_all_undone: (
-    { names, happening }: { readonly names: readonly string[]; readonly happening: Happening | null },
-    format: Format,
-  ) => `${listed(names)}: taken back${happening === null ? '' : `: ${happeningText(happening, format)}`}.`,
-  jar_kept_after_all: ({ names }: { readonly names: readonly string[] }) =>
+  jar_all_undone: ({ names, happening }, format) =>
+    `${listed(names)}: taken back${happening === null ? '' : `: ${happeningText(happening, format)}`}.`,
+  jar_kept_after_all: ({ names }) =>
     `That was kept after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven't written it twice. If you did it again, say it once more.`,
-  jar_undone_before: ({ names }: { readonly names: readonly string[] }) =>
-    `${listed(names)}: that is taken back already; nothing changed.`,
-  jar_undo_held: ({ names }: { readonly names: readonly string[] }) =>
+  jar_undone_before: ({ names }) => `${listed(names)}: that is taken back already; nothing changed.`,
+  jar_undo_held: ({ names }) =>
     `${listed(names)}: another entry was made since, so nothing was taken back; /jar undo and the name takes back the last one.`,
-  jar_gone: ({ name }: { readonly name: string }) =>
-    `${name}: its start is taken back, so the jar is gone; /jar start begins it again.`,
-}
-
-interface NamedPlant {
-  readonly id: string | null
-  readonly name: string
-}
-
-interface LaterPlants {
-  readonly name: string
-  readonly plants: readonly (NamedPlant & { readonly addOn: IsoDay })[]
-}
-
+  jar_gone: ({ name }) => `${name}: its start is taken back, so the jar is gone; /jar start begins it again.`,
+} satisfies Part<StepMessages['headlines']>
 /** What follows from what was said, or not said, of the plants in a jar. */
 export const correctNotes = {
-  jar_plants_dropped: ({ plants }: { readonly plants: readonly NamedPlant[] }) =>
+  jar_plants_dropped: ({ plants }) =>
     `of: tells all that went in then; no longer in it: ${listed(plants.map(nameText))}.`,
   /** Null days: none is known any more. */
-  jar_strain_moved: (
-    { days }: { readonly days: { readonly from: IsoDay; readonly by: IsoDay } | null },
-    format: Format,
-  ) =>
+  jar_strain_moved: ({ days }, format) =>
     days === null
       ? 'With these plants I know no days for straining.'
       : `Straining moves: with these plants it is due ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
-  jar_later_counted: ({ name, plants }: LaterPlants, format: Format) => {
+  jar_later_counted: ({ name, plants }, format) => {
     const texts = plants.map((plant) => `the ${nameText(plant)} as added on ${format.day(dayFromIso(plant.addOn))}`)
     return `I count ${listed(texts)}, as planned; if ${plants.length === 1 ? 'it' : 'any'} never went in, /jar correct ${quoted(name)} with of: and what did puts it right.`
   },
-  jar_later_left_out: ({ name, plants }: LaterPlants, format: Format) => {
+  jar_later_left_out: ({ name, plants }, format) => {
     const texts = plants.map((plant) => `the ${nameText(plant)}, planned for ${format.day(dayFromIso(plant.addOn))}`)
     return `I count it as strained without ${listed(texts)}; if it was to wait for ${plants.length === 1 ? 'it' : 'them'}, /jar undo ${quoted(name)} takes the straining back.`
   },
-}
-
-interface AgainAs {
-  readonly name: string
-  readonly factor: number
-  readonly isOther: boolean
-  /** Takes it back. */
-  readonly line: string
-  /** What the new one is to become. */
-  readonly targets: Targets | null
-}
-
+} satisfies Part<StepMessages['notes']>
 /** What `/again` adds to the reply about the new jar. */
 export const againSentences = {
   notes: {
-    again_as: ({ name, factor, isOther, line, targets }: AgainAs, format: Format) => {
+    again_as: ({ name, factor, isOther, line, targets }, format) => {
       const amounts = isOther
         ? `As ${name} was, times ${format.plain(factor, 2)}: by the alcohol in this spirit, so that a glass holds as much of the plants`
         : `As ${name} was, in the same amounts`
@@ -239,24 +154,7 @@ export const againSentences = {
       return `${amounts}.${aim} ${line} takes it back.`
     },
   },
-}
-
-interface NotMeasured {
-  readonly name: string
-  readonly entry: number
-  readonly isStrengthRead: boolean
-}
-
-interface NowSaid {
-  readonly volumeMl: Measured
-  readonly abvPercent: Measured
-  readonly sugarGPerL: Measured
-  readonly volume: Source
-  readonly strength: Source
-}
-
-type Sweet = Pick<NowSaid, 'abvPercent' | 'sugarGPerL'>
-
+} satisfies Feature<AgainMessages>
 /** What a number goes back to. */
 const from = {
   measured: 'as you measured',
@@ -283,87 +181,55 @@ export const stepSentences = {
     jar_ready: () => 'Ready',
   },
   cells: {
-    jar_next: ({ tasks, today }: { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay }, format: Format) =>
-      tasksText(tasks, today, format),
+    jar_next: ({ tasks, today }, format) => tasksText(tasks, today, format),
     jar_now: nowText,
-    jar_ready: ({ day }: { readonly day: IsoDay }, format: Format) => `from ${format.day(dayFromIso(day))}`,
+    jar_ready: ({ day }, format) => `from ${format.day(dayFromIso(day))}`,
   },
   notes: {
     ...unusualNotes,
-    jar_named: ({ name }: { readonly name: string }) =>
+    jar_named: ({ name }) =>
       `I call it after what is in it, ${name}. /jar rename ${quoted(name)} asks for another name.`,
-    jar_zone_assumed: ({ zone }: { readonly zone: string }) =>
-      `I take ${zone} for your time zone; all days and reminders go by it.`,
-    jar_not_measured: ({ name, entry, isStrengthRead }: NotMeasured) =>
+    jar_zone_assumed: ({ zone }) => `I take ${zone} for your time zone; all days and reminders go by it.`,
+    jar_not_measured: ({ name, entry, isStrengthRead }) =>
       `${isStrengthRead ? 'How much it is was not' : 'Nothing was'} measured, so I reckon with what I expect; once you have a reading, /jar correct ${quoted(name)} entry:${entry} asks for it.`,
     /** `at20`: what was read, brought to 20 °C; null where it was read there. */
-    jar_reading: (
-      { abvPercent, at20 }: { readonly abvPercent: Measured; readonly at20: Measured | null },
-      format: Format,
-    ) =>
+    jar_reading: ({ abvPercent, at20 }, format) =>
       at20 === null
         ? `The plants’ sugar hides some strength from a hydrometer; put right for it, it is ${format.strength(abvPercent)}.`
         : `Brought to ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}; the plants’ sugar hides some strength from a hydrometer, and put right for that too it is ${format.strength(abvPercent)}.`,
-    jar_targets_unreached: (
-      { abvPercent, sugarGPerL }: { readonly abvPercent: number; readonly sugarGPerL: number },
-      format: Format,
-    ) =>
+    jar_targets_unreached: ({ abvPercent, sugarGPerL }, format) =>
       `Water and sugar cannot make ${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L of this, as planned; ask for another strength or sweetness.`,
     /** What a jar was taken for. */
-    jar_held: ({ name, ...now }: NowSaid & { readonly name: string }, format: Format) =>
-      `I took the ${name} jar: ${nowText(now, format)}.`,
-    jar_bottled_more: (
-      { bottledMl, volumeMl }: { readonly bottledMl: number; readonly volumeMl: Measured },
-      format: Format,
-    ) =>
+    jar_held: ({ name, ...now }, format) => `I took the ${name} jar: ${nowText(now, format)}.`,
+    jar_bottled_more: ({ bottledMl, volumeMl }, format) =>
       `The bottles hold ${format.pour(bottledMl)}, but I reckoned with ${format.volume(volumeMl)}; if a number slipped, /jar correct puts it right.`,
-    jar_sweetened_otherwise: (
-      values: {
-        readonly name: string
-        readonly sugarG: number
-        readonly waterMl: number
-        /** More than twice as much, or less than half. */
-        readonly isFarOff: boolean
-      },
-      format: Format,
-    ) => {
+    jar_sweetened_otherwise: (values, format) => {
       const { name, sugarG, waterMl, isFarOff } = values
       const [sugar, water] = [`${format.weigh(sugarG)} sugar`, `${format.pour(waterMl)} water`]
       const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar} and no water` : `${sugar} in ${water}`
       if (isFarOff) return `Planned were about ${planned}: typed right? /jar undo ${quoted(name)} takes it back.`
       return `The plan was ${planned}; if a number slipped, /jar undo ${quoted(name)} takes it back.`
     },
-    jar_share_stands: ({ ids }: { readonly ids: readonly string[] }) =>
+    jar_share_stands: ({ ids }) =>
       ids.length === 1
         ? `Its share (${ids[0]}) still stands, so that others can make it; /share withdraw:${ids[0]} takes it back.`
         : `Its shares (${listed(ids)}) still stand, so that others can make it; /share withdraw: and the id takes one back.`,
-    jar_note_swallowed: ({ text }: { readonly text: string }) =>
+    jar_note_swallowed: ({ text }) =>
       `I kept ${noteText(text)} as part of the note, which takes the rest of the line; put it before note:.`,
-    jar_usual_amount: (
-      { plants }: { readonly plants: readonly { readonly id: string; readonly massG: Measured }[] },
-      format: Format,
-    ) =>
+    jar_usual_amount: ({ plants }, format) =>
       `You did not say how much, so I took the usual ${listed(plants.map(({ id, massG }) => `${format.mass(massG)} ${plantName(id)}`))}.`,
-    jar_bottled_left: ({ leftMl }: { readonly leftMl: Measured }, format: Format) =>
-      `About ${format.volume(leftMl)} are not in bottles yet.`,
-    jar_later_past: ({ name, lastDay }: { readonly name: string; readonly lastDay: IsoDay }, format: Format) =>
+    jar_bottled_left: ({ leftMl }, format) => `About ${format.volume(leftMl)} are not in bottles yet.`,
+    jar_later_past: ({ name, lastDay }, format) =>
       `That is after the days for straining ${name}, the last of which is ${format.day(dayFromIso(lastDay))}.`,
     ...correctNotes,
     jar_no_targets: () => 'What it is to become was not planned; say the strength and sweetness you want.',
   },
   cautions: {
-    jar_not_neat: (
-      { abvPercent, isDiluted }: { readonly abvPercent: Measured; readonly isDiluted: boolean },
-      format: Format,
-    ) =>
+    jar_not_neat: ({ abvPercent, isDiluted }, format) =>
       `${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}: never drink it neat; it burns mouth and throat, and little of it is too much. Dilute it first, /dilute says with how much water.`,
-    jar_sugar_crystallises: (
-      { outcome: { abvPercent, sugarGPerL }, mostGPerL }: { readonly outcome: Sweet; readonly mostGPerL: number },
-      format: Format,
-    ) =>
+    jar_sugar_crystallises: ({ outcome: { abvPercent, sugarGPerL }, mostGPerL }, format) =>
       `${format.sweetness(sugarGPerL)} of sugar does not stay dissolved at ${format.strength(abvPercent)}; about ${format.number(mostGPerL, 0)} g/L does (known to about 10 %). Add water, or put right what was typed.`,
-    caution_again: ({ names }: { readonly names: readonly (keyof typeof cautionNames)[] }) =>
-      `As before: ${names.map((name) => cautionNames[name]).join('; ')}.`,
+    caution_again: ({ names }) => `As before: ${names.map((name) => cautionNames[name]).join('; ')}.`,
   },
   actions: {
     jar_sweeten: () => 'Once that is in',
@@ -377,4 +243,4 @@ export const stepSentences = {
     jar_begin_another: () => 'Begin another',
     settings_zone: () => 'Keep it, or put yours there',
   },
-}
+} satisfies Feature<StepMessages>

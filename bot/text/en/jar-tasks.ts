@@ -1,7 +1,7 @@
-import type { Task } from '../../../core/jar/tasks/agenda.ts'
 import type { DutyKind } from '../../../core/jar/tasks/duty.ts'
 import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
+import type { AskedTask, ComingTasks, TaskMoment, TaskSaid } from '../messages/jar-tasks.ts'
 import { daysWords, dayWords, listed, onDay, shortDayWords } from './words.ts'
 
 /** What to do, without a jar. */
@@ -24,21 +24,13 @@ const namesText = (names: readonly string[]): string =>
     ? listed(names)
     : `${names.slice(0, MOST_NAMES).join(', ')} and ${names.length - MOST_NAMES} more`
 
-/** The jars that ask for the same. */
-export interface Asked {
-  readonly duty: DutyKind
-  readonly names: readonly string[]
-  /** What has rested is not to be drunk as it is. */
-  readonly isTooStrong?: boolean
-}
-
 /** `shake lemon and walnut`, `walnut is ready`. */
 export function askedText({
   duty,
   names,
   isTooStrong = false,
   also = [],
-}: Asked & { readonly also?: readonly DutyKind[] }): string {
+}: AskedTask & { readonly also?: readonly DutyKind[] }): string {
   const jars = namesText(names)
   if (duty === 'ready' && isTooStrong) return `${jars} ${names.length === 1 ? 'has' : 'have'} rested`
   if (duty === 'ready') return `${jars} ${names.length === 1 ? 'is' : 'are'} ready to drink`
@@ -47,8 +39,8 @@ export function askedText({
 }
 
 /** What the same jars ask for together: `strain and shake lemon`. */
-function ofSameJars(asked: readonly Asked[]): readonly (Asked & { readonly also: readonly DutyKind[] })[] {
-  const keyOf = ({ duty, names, isTooStrong = false }: Asked): string =>
+function ofSameJars(asked: readonly AskedTask[]): readonly (AskedTask & { readonly also: readonly DutyKind[] })[] {
+  const keyOf = ({ duty, names, isTooStrong = false }: AskedTask): string =>
     JSON.stringify(duty === 'ready' || duty === 'add' ? [duty, isTooStrong] : ['', ...names])
   return [...new Set(asked.map(keyOf))].map((key) => {
     const [first, ...more] = asked.filter((each) => keyOf(each) === key)
@@ -56,36 +48,23 @@ function ofSameJars(asked: readonly Asked[]): readonly (Asked & { readonly also:
   })
 }
 
-interface Moment {
-  readonly day: IsoDay
-  /** After midnight, where it comes at an hour of its own. */
-  readonly atMinutes: number | null
-}
-
 /** `tomorrow`, `on 3 December`, `today at 18:00`. */
-function momentText({ day, atMinutes }: Moment, today: IsoDay, format: Format, words = dayWords): string {
+function momentText({ day, atMinutes }: TaskMoment, today: IsoDay, format: Format, words = dayWords): string {
   const on = onDay(day, today, format, words)
   return atMinutes === null ? on : format.moment(dayFromIso(day), atMinutes, `${on} at ${isoTime(atMinutes)}`)
-}
-
-/** What jars ask for at one moment still to come. */
-export interface Coming extends Moment {
-  readonly asked: readonly Asked[]
 }
 
 /** Of more kinds the rest is left to the table. */
 const MOST_KINDS = 3
 
 /** `strain ginger and taste basil on 3 December`. */
-export function comingText({ asked, ...moment }: Coming, today: IsoDay, format: Format): string {
+export function comingText({ asked, ...moment }: ComingTasks, today: IsoDay, format: Format): string {
   const texts = ofSameJars(asked).map((each) => askedText(each).replace(/ to drink$/, ''))
   const named = texts.length <= MOST_KINDS ? texts : [...texts.slice(0, MOST_KINDS), 'more']
   return `${listed(named)} ${momentText(moment, today, format)}`
 }
 
-export type TaskSaid = Pick<Task, 'kind' | 'sinceDay' | 'atMinutes' | 'byDay' | 'state'> & Pick<Asked, 'isTooStrong'>
-
-interface Said {
+interface TaskContext {
   /** All that the jar asks for. */
   readonly tasks: readonly TaskSaid[]
   readonly today: IsoDay
@@ -93,7 +72,7 @@ interface Said {
 }
 
 /** `strain by 9 Dec`, `taste daily until then`, `shake today`, `strain, 7 days late`. */
-function taskText({ kind, sinceDay, byDay, state, isTooStrong }: TaskSaid, said: Said): string {
+function taskText({ kind, sinceDay, byDay, state, isTooStrong }: TaskSaid, said: TaskContext): string {
   const { tasks, today, format } = said
   if (kind === 'ready') return isTooStrong === true ? 'rested, not to be drunk neat' : 'ready to drink'
   if (state === 'overdue') {

@@ -1,25 +1,28 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
-import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
 import { ENDLESS } from '../../../core/jar/tasks/duty.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import type { Targets } from '../../../core/recipe/targets.ts'
 import type { Format } from '../format.ts'
+import type { Feature } from '../language.ts'
+import type {
+  Both,
+  ComparedBatches,
+  ComparedDoubt,
+  ComparedName,
+  CompareMessages,
+  JarProgress,
+  ListMessages,
+  NotebookBatch,
+  NotebookMessages,
+  ShowMessages,
+  Sourced,
+  WholeNotebookBatch,
+} from '../messages/jar-views.ts'
 import { dangerWords } from './jar-danger.ts'
-import { type EntrySaid, entryNumber, entryText } from './jar-entries.ts'
-import { type Asked, askedText, type Coming, comingText, type TaskSaid, tasksText } from './jar-tasks.ts'
-import {
-  daysWords,
-  dayWords,
-  type InJar,
-  inJarText,
-  listed,
-  MONTHS,
-  nameText,
-  noteText,
-  shortDayWords,
-} from './words.ts'
+import { entryNumber, entryText } from './jar-entries.ts'
+import { askedText, comingText, tasksText } from './jar-tasks.ts'
+import { daysWords, dayWords, inJarText, listed, MONTHS, nameText, noteText, shortDayWords } from './words.ts'
 
 /** Keeps the parts of a row together and under each other. */
 const NBSP = '\u00a0'
@@ -37,31 +40,14 @@ export const bar = (day: number, ofDays: number): string => {
   const full = Math.min(BAR, Math.max(0, Math.floor((BAR * day) / ofDays)))
   return '█'.repeat(full) + '░'.repeat(BAR - full)
 }
-
-export interface Progress {
-  readonly stage: Stage
-  readonly day: number
-  readonly ofDays: number | null
-}
-
 /** `day 12 of 30`; what is ready has arrived, and is late for nothing. */
-export const dayOfText = ({ stage, day, ofDays }: Progress): string =>
+export const dayOfText = ({ stage, day, ofDays }: JarProgress): string =>
   ofDays === null || stage === 'ready' ? `day ${day}` : `day ${day} of ${ofDays}`
-
-interface Headline {
-  /** What needs putting right before anything else. */
-  readonly held: readonly string[]
-  readonly today: readonly Asked[]
-  /** The soonest first. */
-  readonly next: readonly Coming[]
-  readonly isToday: IsoDay
-}
-
 /** What `/jar list` says. */
 export const listSentences = {
   headlines: {
     jars_none: () => 'No jar is running. /plan works out what goes into one, /jar start begins it.',
-    jars_today: ({ held, today, next, isToday }: Headline, format: Format) => {
+    jars_today: ({ held, today, next, isToday }, format) => {
       const first = held.length === 0 ? '' : `Look after ${listed(held)} first. `
       const none = held.length === 0 ? 'Nothing to do today.' : 'Nothing else to do today.'
       const now = today.length === 0 ? none : `Today: ${today.map(askedText).join('; ')}.`
@@ -71,18 +57,11 @@ export const listSentences = {
   },
 
   rows: {
-    jar: ({ name }: { readonly name: string }) => name,
+    jar: ({ name }) => name,
   },
 
   cells: {
-    jar_progress: (
-      values: Progress & {
-        readonly tasks: readonly TaskSaid[]
-        readonly today: IsoDay
-        readonly danger: DangerKind | null
-      },
-      format: Format,
-    ) => {
+    jar_progress: (values, format) => {
       const { stage, day, ofDays, tasks, today, danger } = values
       const parts = [
         padded(stage, LONGEST_STAGE),
@@ -97,9 +76,9 @@ export const listSentences = {
   },
 
   notes: {
-    jars_finished: ({ count }: { readonly count: number }) =>
+    jars_finished: ({ count }) =>
       `${count === 1 ? 'One finished batch is' : `${count} finished batches are`} in /notebook.`,
-    jars_set_aside: ({ file, day }: { readonly file: string | null; readonly day: IsoDay | null }, format: Format) => {
+    jars_set_aside: ({ file, day }, format) => {
       const kept = `I couldn't read your jars and settings, so I began a new file. The old one is kept${file === null ? '' : ` as ${file}`}.`
       return day === null
         ? kept
@@ -107,47 +86,26 @@ export const listSentences = {
           ? `${kept} The copy of ${format.day(dayFromIso(day))} still holds jars: whoever runs me can put it back.`
           : `${kept} The copy of ${day} still holds jars. To have it back, end me and type: npm run doctor -- restore local ${day}`
     },
-    jars_unsent: (
-      {
-        asked,
-        today,
-      }: {
-        readonly asked: readonly (Asked & { readonly day: IsoDay })[]
-        readonly today: IsoDay
-      },
-      format: Format,
-    ) =>
+    jars_unsent: ({ asked, today }, format) =>
       `I could not send: ${asked.map((each) => `${askedText(each)} (${shortDayWords(each.day, today, format)})`).join('; ')}. /reminders chooses another place.`,
-    jars_paused: ({ until, today }: { readonly until: IsoDay; readonly today: IsoDay }, format: Format) =>
+    jars_paused: ({ until, today }, format) =>
       until === ENDLESS
         ? 'I’ve stopped reminding you. To start again: /reminders pause-until:off'
         : `Reminders pause until ${dayWords(until, today, format)}; /reminders changes that.`,
   },
 
   actions: {
-    jars_shaken: ({ count }: { readonly count: number }) => (count === 1 ? 'Shaken' : 'All shaken'),
+    jars_shaken: ({ count }) => (count === 1 ? 'Shaken' : 'All shaken'),
   },
-}
-
-interface Given {
-  readonly source: Source
-}
-
+} satisfies Feature<ListMessages>
 const sources = { measured: 'measured', computed: 'computed from what you measured', estimated: 'estimated' } as const
 
-const spread = (shown: string, give: string, { source }: Given): string => `${shown} ± ${give}, ${sources[source]}`
+const spread = (shown: string, give: string, { source }: Sourced): string => `${shown} ± ${give}, ${sources[source]}`
 
 /** What `/jar show` says. */
 export const showSentences = {
   headlines: {
-    jar_shown: (
-      values: Progress & {
-        readonly name: string
-        readonly tasks: readonly TaskSaid[]
-        readonly today: IsoDay
-      },
-      format: Format,
-    ) => {
+    jar_shown: (values, format) => {
       const { name, stage, tasks, today } = values
       const ended = stage === 'emptied' || stage === 'discarded'
       const first = `${name}: ${stage}${ended ? '' : `, ${dayOfText(values)}`}.`
@@ -165,56 +123,38 @@ export const showSentences = {
     jar_planned: () => 'Planned',
     jar_rating: () => 'Rating',
     jar_taken_back: () => 'Taken back',
-    jar_entry: (values: Parameters<typeof entryNumber>[0], format: Format) => entryNumber(values, format),
+    jar_entry: (values, format) => entryNumber(values, format),
   },
 
   cells: {
-    jar_holds: (values: InJar, format: Format) => inJarText(values, format),
-    jar_volume: ({ volumeMl, ...given }: Given & { readonly volumeMl: Measured }, format: Format) =>
+    jar_holds: (values, format) => inJarText(values, format),
+    jar_volume: ({ volumeMl, ...given }, format) =>
       spread(format.volume(volumeMl), format.give.volume(volumeMl), given),
-    jar_strength: ({ abvPercent, ...given }: Given & { readonly abvPercent: Measured }, format: Format) =>
+    jar_strength: ({ abvPercent, ...given }, format) =>
       abvPercent.value === 0 ? 'none' : spread(format.strength(abvPercent), format.give.strength(abvPercent), given),
-    jar_sweetness: ({ sugarGPerL }: { readonly sugarGPerL: Measured }, format: Format) =>
+    jar_sweetness: ({ sugarGPerL }, format) =>
       sugarGPerL.value === 0 ? 'none' : `${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)}`,
-    jar_planned: (
-      { abvPercent, sugarGPerL }: { readonly abvPercent: number; readonly sugarGPerL: number },
-      format: Format,
-    ) => `${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`,
-    jar_rating: ({ ratings }: { readonly ratings: readonly number[] }) => `${ratings.join(', then ')} of 5`,
-    jar_taken_back: ({ count }: { readonly count: number }) => `${count} ${count === 1 ? 'entry' : 'entries'}`,
-    jar_entry: (values: EntrySaid & { readonly today: IsoDay }, format: Format) => entryText(values, format),
+    jar_planned: ({ abvPercent, sugarGPerL }, format) =>
+      `${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`,
+    jar_rating: ({ ratings }) => `${ratings.join(', then ')} of 5`,
+    jar_taken_back: ({ count }) => `${count} ${count === 1 ? 'entry' : 'entries'}`,
+    jar_entry: (values, format) => entryText(values, format),
   },
 
   notes: {
-    jar_corrects: ({ name }: { readonly name: string }) =>
+    jar_corrects: ({ name }) =>
       `The numbers name the entries: /jar correct ${name} puts one right, /jar undo ${name} takes back the last.`,
   },
-}
+} satisfies Feature<ShowMessages>
 
 /** `Nov 2026`. */
 export const monthWords = (iso: IsoDay): string => {
   const { year, month } = dayFromIso(iso)
   return `${MONTHS[month - 1]?.slice(0, 3)} ${year}`
 }
-
-interface Batch {
-  readonly startedOn: IsoDay
-  readonly stage: Stage
-  readonly steepedDays: number | null
-  /** Null where the jar holds nothing. */
-  readonly made: { readonly volumeMl: Measured; readonly abvPercent: Measured; readonly sugarGPerL: Measured } | null
-  readonly rating: number | null
-  readonly danger: DangerKind | null
-}
-
-interface WholeBatch extends Batch {
-  readonly inJar: InJar
-  readonly notes: readonly string[]
-}
-
 const running = new Set<Stage>(['steeping', 'strained', 'sweetened', 'resting', 'ready'])
 
-const stageText = ({ stage, steepedDays }: Batch): readonly string[] => [
+const stageText = ({ stage, steepedDays }: NotebookBatch): readonly string[] => [
   ...(running.has(stage) || stage === 'discarded' ? [stage] : []),
   ...(steepedDays === null ? [] : [`steeped ${daysWords(steepedDays)}`]),
 ]
@@ -227,7 +167,7 @@ const ratingText = (rating: number | null): readonly string[] => (rating === nul
 const dangerText = (danger: DangerKind | null): readonly string[] =>
   danger === null ? [] : [`! ${dangerWords[danger]}`]
 
-const batchText = (batch: WholeBatch, format: Format): string => {
+const batchText = (batch: WholeNotebookBatch, format: Format): string => {
   const { startedOn, made, inJar, rating, notes, danger } = batch
   const sentences = [
     ...dangerText(danger),
@@ -250,7 +190,7 @@ const batchText = (batch: WholeBatch, format: Format): string => {
 /** What `/notebook` says. */
 export const notebookSentences = {
   headlines: {
-    notebook: ({ running, finished }: { readonly running: number; readonly finished: number }) => {
+    notebook: ({ running, finished }) => {
       const [now, past] = [running === 0 ? [] : [`${running} running`], finished === 0 ? [] : [`${finished} finished`]]
       return `Your batches, the newest first: ${[...now, ...past].join(', ')}.`
     },
@@ -258,13 +198,13 @@ export const notebookSentences = {
   },
 
   rows: {
-    batch: ({ name }: { readonly name: string }) => name,
+    batch: ({ name }) => name,
   },
 
   cells: {
     batch: batchText,
     /** Where there are many. */
-    batch_short: (batch: Batch, format: Format) =>
+    batch_short: (batch, format) =>
       [
         ...dangerText(batch.danger),
         monthWords(batch.startedOn),
@@ -283,28 +223,11 @@ export const notebookSentences = {
   actions: {
     notebook_compare: () => 'What differed between the last two',
   },
-}
-
-/** A batch by its name, and by its month where both have the same. */
-export interface BatchName {
-  readonly name: string
-  readonly startedOn: IsoDay | null
-}
-
-const called = ({ name, startedOn }: BatchName): string =>
+} satisfies Feature<NotebookMessages>
+const called = ({ name, startedOn }: ComparedName): string =>
   startedOn === null ? name : `${name} (${monthWords(startedOn)})`
-
-/** The same of both batches, the first named first. */
-type Both<Fact> = { readonly both: readonly [one: Fact, other: Fact] }
-
 const pair = <Fact>({ both }: Both<Fact>, text: (fact: Fact & {}) => string): string =>
   both.map((fact) => (fact === null || fact === undefined ? '–' : text(fact))).join(' | ')
-
-/** Whether the ± leave the difference open. */
-interface Doubt {
-  readonly isClose: boolean
-}
-
 /** Longer notes are in /jar show. */
 const MOST_CHARACTERS = 80
 
@@ -318,14 +241,8 @@ function shortened(text: string): string {
         .trimEnd()}…`
 }
 
-const close = ({ isClose }: Doubt): string => (isClose ? ' (too close to tell)' : '')
-
-interface Compared {
-  readonly names: readonly [one: BatchName, other: BatchName]
-  readonly ratings: readonly [one: number | null, other: number | null]
-}
-
-const verdict = ({ names, ratings: [one, other] }: Compared): string => {
+const close = ({ isClose }: ComparedDoubt): string => (isClose ? ' (too close to tell)' : '')
+const verdict = ({ names, ratings: [one, other] }: ComparedBatches): string => {
   const [first, second] = names.map(called)
   if (one === null && other === null) return 'Neither is rated yet, so I cannot say which you liked better.'
   if (one === null || other === null) return `Only ${one === null ? second : first} is rated: ${one ?? other} of 5.`
@@ -338,7 +255,7 @@ const verdict = ({ names, ratings: [one, other] }: Compared): string => {
 /** What `/notebook compare:` says. */
 export const compareSentences = {
   headlines: {
-    compared: (values: Compared & { readonly count: number }) => {
+    compared: (values) => {
       const names = values.names.map(called).join(' | ')
       return `${verdict(values)} ${values.count === 0 ? 'Nothing that I know of differed.' : `What differed, ${names}:`}`
     },
@@ -346,7 +263,7 @@ export const compareSentences = {
 
   rows: {
     compare_spirit: () => 'Spirit',
-    compare_plant: (plant: { readonly id: string | null; readonly name: string }) => {
+    compare_plant: (plant) => {
       const text = nameText(plant)
       return `${text.charAt(0).toUpperCase()}${text.slice(1)}`
     },
@@ -363,25 +280,24 @@ export const compareSentences = {
   },
 
   cells: {
-    compare_spirit: (values: Both<{ readonly volumeMl: Measured; readonly abvPercent: Measured }>, format: Format) =>
+    compare_spirit: (values, format) =>
       pair(values, ({ volumeMl, abvPercent }) => `${format.volume(volumeMl)} of ${format.strength(abvPercent)}`),
     /** Grams for a litre of the spirit poured. */
-    compare_dose: (values: Both<Measured | null>, format: Format) =>
+    compare_dose: (values, format) =>
       values.both.includes(null)
         ? pair(values, (massG) => `${format.mass(massG)} a litre of spirit`)
         : `${pair(values, format.mass)} a litre of spirit`,
-    compare_begun: (values: Both<IsoDay>, format: Format) => pair(values, (day) => format.day(dayFromIso(day))),
-    compare_planned: (values: Both<Targets | null>, format: Format) =>
+    compare_begun: (values, format) => pair(values, (day) => format.day(dayFromIso(day))),
+    compare_planned: (values, format) =>
       pair(
         values,
         ({ abvPercent, sugarGPerL }) => `${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L`,
       ),
-    compare_days: (values: Both<number | null>) => pair(values, daysWords),
-    compare_strength: (values: Both<Measured> & Doubt, format: Format) => pair(values, format.strength) + close(values),
-    compare_sweetness: (values: Both<Measured> & Doubt, format: Format) =>
-      pair(values, format.sweetness) + close(values),
-    compare_rating: (values: Both<number | null>) => `${pair(values, String)} of 5`,
-    compare_notes: (values: Both<readonly string[]>) =>
+    compare_days: (values) => pair(values, daysWords),
+    compare_strength: (values, format) => pair(values, format.strength) + close(values),
+    compare_sweetness: (values, format) => pair(values, format.sweetness) + close(values),
+    compare_rating: (values) => `${pair(values, String)} of 5`,
+    compare_notes: (values) =>
       pair(values, (notes) => (notes.length === 0 ? '–' : shortened(notes.map(noteText).join(' ')))),
   },
-}
+} satisfies Feature<CompareMessages>

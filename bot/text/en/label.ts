@@ -4,10 +4,10 @@ import type { ForGuests } from '../../../core/label/for-guests.ts'
 import type { GuestAdvice } from '../../../core/label/guest-advice.ts'
 import type { Region } from '../../../core/label/parse-region.ts'
 import type { LabelProblems } from '../../../core/label/problems.ts'
-import type { Tolerance } from '../../../core/label/strength-tolerance.ts'
 import type { Verdict } from '../../../core/label/verdict.ts'
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Format } from '../format.ts'
+import type { Feature, Written } from '../language.ts'
+import type { FoundCategory, LabelMessages } from '../messages/label.ts'
 import { cited } from './serving.ts'
 import { countryInSentence, listed, unknownName } from './words.ts'
 
@@ -169,13 +169,7 @@ export const keepAwayWords = (): string => 'Not in pregnancy. Keep from children
 /** The advice, and what every bottle with alcohol says. */
 export const adviceAndKeepAway = ({ advice }: Pick<ForGuests, 'advice'>): string =>
   joined(adviceWords(advice), keepAwayWords())
-
-interface Found {
-  readonly region: Region
-  readonly best: Verdict | null
-}
-
-const foundWords = ({ region, best }: Found): string =>
+const foundWords = ({ region, best }: FoundCategory): string =>
   best === null
     ? `no ${region === 'eu' ? 'spirit drink' : 'liqueur'} in ${regionNames[region]}`
     : `${categoryNames[best.category.id]} in ${regionNames[region]}`
@@ -183,16 +177,7 @@ const foundWords = ({ region, best }: Found): string =>
 /** What `/label` says. */
 export const labelSentences = {
   headlines: {
-    label: (
-      values: {
-        readonly abvPercent: Measured
-        readonly invertGPerL: Measured
-        /** To a tenth of a gram, for the limit is near. */
-        readonly exact: boolean
-        readonly found: readonly Found[]
-      },
-      format: Format,
-    ) => {
+    label: (values, format) => {
       const sweet =
         values.invertGPerL.value === 0
           ? 'without sugar'
@@ -220,17 +205,9 @@ export const labelSentences = {
   },
 
   cells: {
-    verdict: ({ verdict }: { readonly verdict: Verdict }, format: Format) =>
-      `${verdictWords(verdict, format)}${cited(verdict.category)}`,
+    verdict: ({ verdict }, format) => `${verdictWords(verdict, format)}${cited(verdict.category)}`,
     /** What to print, and how far the truth may be from it. */
-    printed: (
-      {
-        region,
-        labelPercent,
-        tolerance,
-      }: { readonly region: Region; readonly labelPercent: number; readonly tolerance: Tolerance },
-      format: Format,
-    ) => {
+    printed: ({ region, labelPercent, tolerance }, format) => {
       const print =
         region === 'us' ? `${format.plain(labelPercent, 1)} % alc./vol.` : `${format.plain(labelPercent, 1)} % vol`
       const [low, high] = [labelPercent - tolerance.percent, labelPercent + tolerance.percent]
@@ -243,14 +220,7 @@ export const labelSentences = {
   },
 
   sure: {
-    near_limit: (
-      values: {
-        readonly near: readonly ('strength' | 'sugar')[]
-        readonly abvPercent: Measured
-        readonly invertGPerL: Measured
-      },
-      format: Format,
-    ) => {
+    near_limit: (values, format) => {
       const words = values.near.map((what) =>
         what === 'strength'
           ? `strength (±${format.give.strength(values.abvPercent)})`
@@ -262,22 +232,19 @@ export const labelSentences = {
 
   notes: {
     both_regions: () => 'You named no region, so I looked at the EU and the United States; region:UK is known too.',
-    own_region: ({ region, code }: { readonly region: Region; readonly code: string }) =>
+    own_region: ({ region, code }) =>
       `You named no region, so I went by your country in /settings, ${countryInSentence(code)}${region === 'eu' ? ': the law of the EU' : ''}.`,
-    unknown_plant: ({ typed }: { readonly typed: string }) =>
+    unknown_plant: ({ typed }) =>
       `I don’t know “${typed}”, so I went by the general rules. I vouch for nothing it brings, allergens included.`,
-    allergen_known: ({ typed }: { readonly typed: string }) =>
+    allergen_known: ({ typed }) =>
       `I don’t know how to steep “${typed}”, but I know what its label has to say. I went by the general rules, and vouch for nothing else it brings.`,
-    law_liquorice: (
-      { fromMgPerL, rootGPerL }: { readonly fromMgPerL: number; readonly rootGPerL: number },
-      format: Format,
-    ) =>
+    law_liquorice: ({ fromMgPerL, rootGPerL }, format) =>
       `Liquorice: in a drink with more than 1.2 % vol the words on blood pressure are due from ${format.plain(fromMgPerL)} mg of glycyrrhizinic acid in a litre.` +
       ` Root that is rich in it brings that with ${format.plain(rootGPerL, 1)} g a litre, so write them always (Regulation (EU) 1169/2011, Annex III, from memory, please check).`,
-    law_caffeine: ({ fromMgPerL }: { readonly fromMgPerL: number }, format: Format) =>
+    law_caffeine: ({ fromMgPerL }, format) =>
       `Caffeine: above ${format.plain(fromMgPerL)} mg in a litre a shop’s label says “High caffeine content. Not recommended for children or pregnant or breast-feeding women”.` +
       ' A drink with coffee or tea in its name is let off, but tell your guests all the same (Regulation (EU) 1169/2011, Annex III, from memory, please check).',
-    law_sulphites: ({ fromMgPerL }: { readonly fromMgPerL: number }, format: Format) =>
+    law_sulphites: ({ fromMgPerL }, format) =>
       `Sulphites are named from ${format.plain(fromMgPerL)} mg in a litre, counted as sulphur dioxide (Regulation (EU) 1169/2011, Annex II, from memory, please check). Fruit sold as unsulphured brings none: write “unsulphured” before it.`,
     lemon_name: () =>
       '“Limoncello” is no category of its own in the EU, only a name for a lemon liqueur; the names of Sorrento and the Costa d’Amalfi are protected.',
@@ -294,15 +261,14 @@ export const labelSentences = {
   },
 
   cautions: {
-    allergens: ({ allergens }: Pick<ForGuests, 'allergens'>) =>
+    allergens: ({ allergens }) =>
       `Write on every bottle: “${allergenWords(allergens)}” Steeping doesn’t take allergens out.`,
-    for_guests: (of: Pick<ForGuests, 'advice' | 'allergens'>) =>
-      `Write on every bottle${of.allergens.length === 0 ? '' : ' too'}: “${adviceAndKeepAway(of)}”`,
+    for_guests: (of) => `Write on every bottle${of.allergens.length === 0 ? '' : ' too'}: “${adviceAndKeepAway(of)}”`,
     not_for_sale: () =>
       'Meant for your own table. Selling a bottle, raffling it or giving it for money needs a licence, and duty paid, nearly everywhere:' +
       ' ask your authority before you do.',
   },
-}
+} satisfies Feature<LabelMessages>
 
 /** Why a label cannot be answered. */
 export const labelProblems = {
@@ -312,4 +278,4 @@ export const labelProblems = {
     nearest === null
       ? `I know no country “${typed}”; give its name or its two letters, such as Italy or IT, or none.`
       : `I know no country “${typed}”; did you mean ${countryInSentence(nearest)}?`,
-} satisfies { readonly [Key in keyof LabelProblems]: (values: LabelProblems[Key]) => string }
+} satisfies Written<LabelProblems>

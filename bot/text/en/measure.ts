@@ -1,19 +1,16 @@
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Format } from '../format.ts'
-
-interface Found {
-  readonly abvPercent: Measured
-  readonly sugarGPerL: Measured
-}
+import type { Feature, Written } from '../language.ts'
+import type { ChatProblems } from '../messages/chat-problems.ts'
+import type { GaugedLiqueur, MeasureMessages } from '../messages/measure.ts'
 
 /** Strength and sugar as they are said in one sentence. */
-const both = ({ abvPercent, sugarGPerL }: Found, format: Format): string => {
+const both = ({ abvPercent, sugarGPerL }: GaugedLiqueur, format: Format): string => {
   const strength = abvPercent.value === 0 ? 'no alcohol' : `about ${format.strength(abvPercent)}`
   const sugar = sugarGPerL.value === 0 ? 'no sugar' : `${format.sweetness(sugarGPerL)} of sugar`
   return `${strength} and ${sugar}`
 }
 
-const within = ({ abvPercent, sugarGPerL }: Found, format: Format): string =>
+const within = ({ abvPercent, sugarGPerL }: GaugedLiqueur, format: Format): string =>
   sugarGPerL.plusMinus === 0
     ? `Within ±${format.give.strength(abvPercent)}`
     : `Within ±${format.give.strength(abvPercent)} and ±${format.give.sweetness(sugarGPerL)}`
@@ -38,16 +35,16 @@ export const measureText = {
 /** What `/measure` says. */
 export const measureSentences = {
   headlines: {
-    gauged: (found: Found, format: Format) => `It has ${both(found, format)}.`,
+    gauged: (found, format) => `It has ${both(found, format)}.`,
     measure_boil: () => 'Now boil the alcohol off: 100 ml of it in a pan, with 100 ml of water.',
     measure_ways: () => 'Measure it with what you have.',
   },
   sure: {
-    gauged_two_instruments: (found: Found, format: Format) =>
+    gauged_two_instruments: (found, format) =>
       `${within(found, format)}. Two instruments come that near on real drinks. My formula hasn’t been tested on measured liqueurs.`,
-    gauged_boiled: (found: Found, format: Format) =>
+    gauged_boiled: (found, format) =>
       `${within(found, format)}, if you filled it up to the same mark. My formula hasn’t been tested on measured liqueurs.`,
-    gauged_known_sugar: (found: Found, format: Format) =>
+    gauged_known_sugar: (found, format) =>
       `${within(found, format)}. It’s only as good as the sugar you know: 10 g/L is 2 to 3.5 % vol.`,
   },
   notes: {
@@ -74,16 +71,16 @@ export const measureSentences = {
     measure_boil: () =>
       'Never boil it neat or over a flame. Water in first, electric ring, hood on, window open, jars well away.',
   },
-}
+} satisfies Feature<MeasureMessages>
 
 /** What is lacking, or one too many, each with a whole line. */
 export const measureProblems = {
-  measure_more: ({ have, example }: { readonly have: string; readonly example: string }) => {
+  measure_more: ({ have, example }) => {
     if (have === 'after') return `And what did it show before you boiled it? Type ${example}`
     if (have === 'hydrometer') return `And how sweet is it? Type ${example}`
     return `And what does a hydrometer show in it? Type ${example}`
   },
-  measure_one_way: ({ example }: { readonly example: string }) => `Those are two ways at once. Take one: ${example}`,
-  boiled_lighter: ({ example }: { readonly example: string }) =>
+  measure_one_way: ({ example }) => `Those are two ways at once. Take one: ${example}`,
+  boiled_lighter: ({ example }) =>
     `Without its alcohol it’s heavier, not lighter. The other way round? Type ${example}`,
-}
+} satisfies Partial<Written<ChatProblems>>

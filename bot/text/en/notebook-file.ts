@@ -1,6 +1,6 @@
-import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import type { FileProblems, LeftJar, WrongEntry } from '../../chat/file-problems.ts'
-import type { Format } from '../format.ts'
+import type { Feature, Written } from '../language.ts'
+import type { FileProblems, LeftJar, WrongEntry } from '../messages/file-problems.ts'
+import type { ExportMessages } from '../messages/notebook-file.ts'
 import { dayWords, listed } from './words.ts'
 
 /** `1 MB` */
@@ -47,7 +47,7 @@ export const leftJars = (left: readonly LeftJar[]): string => {
 }
 
 /** What is wrong with a file that somebody gave; nothing was changed then. */
-export const fileProblems: { readonly [Key in keyof FileProblems]: (values: FileProblems[Key]) => string } = {
+export const fileProblems = {
   no_files_here: () => 'I can take in no file here; type the command where you can give one.',
   file_not_found: ({ typed, folder }) =>
     `There is no file ${quote(typed)}; a path that does not begin with / or ~/ begins at ${folder}.`,
@@ -68,7 +68,7 @@ export const fileProblems: { readonly [Key in keyof FileProblems]: (values: File
   import_too_many: ({ jars, most }) =>
     `That would be ${jars} jars; I keep up to ${most}, running and done. Nothing was changed.`,
   import_jars: ({ left }) => `I can't take in any jar of this file. ${leftJars(left)} Nothing was changed.`,
-}
+} satisfies Written<FileProblems>
 
 const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
 
@@ -78,16 +78,7 @@ const jarsWith = ({ jars, entries }: { readonly jars: number; readonly entries: 
 /** What `/calendar`, `/notebook export:` and `/notebook import:` say. */
 export const exportSentences = {
   headlines: {
-    calendar: (
-      values: {
-        readonly count: number
-        readonly jars: number
-        readonly firstDay: IsoDay
-        readonly lastDay: IsoDay
-        readonly today: IsoDay
-      },
-      format: Format,
-    ) => {
+    calendar: (values, format) => {
       const { count, jars, firstDay, lastDay, today } = values
       const when =
         firstDay === lastDay
@@ -95,19 +86,13 @@ export const exportSentences = {
           : `from ${dayWords(firstDay, today, format)} to ${dayWords(lastDay, today, format)}`
       return `A calendar with ${counted(count, 'reminder')} of ${counted(jars, 'jar')}, ${when}.`
     },
-    calendar_empty: ({ isOneJar }: { readonly isOneJar: boolean }) =>
+    calendar_empty: ({ isOneJar }) =>
       isOneJar
         ? 'This jar asks for nothing more, so there is nothing for a calendar.'
         : 'No jar asks for anything to come, so there is nothing for a calendar.',
-    exported: (values: { readonly jars: number; readonly entries: number; readonly files: number }) =>
+    exported: (values) =>
       `Your notebook: ${jarsWith(values)}${values.files === 1 ? '' : `, in ${values.files} files`}.`,
-    imported: (values: {
-      readonly added: number
-      readonly longer: number
-      readonly same: number
-      readonly entries: number
-      readonly isSettled: boolean
-    }) => {
+    imported: (values) => {
       const { added, longer, same, entries, isSettled } = values
       const done = [
         ...(added === 0 ? [] : [`${counted(added, 'jar')} added`]),
@@ -126,13 +111,13 @@ export const exportSentences = {
     calendar_again: () =>
       'Import it again after a change: reminders that have moved are moved there too. Those no longer needed stay until you delete them.',
     export_json: () => 'It can be taken in again, here or where another Larderbell runs. /help notebook says how.',
-    export_json_parts: ({ files }: { readonly files: number }) =>
+    export_json_parts: ({ files }) =>
       `That is more than one file can hold to be taken in again: take in all ${files}, in any order.`,
     export_csv: () =>
       'Two tables: one line for each batch, and one for each entry with everything that was recorded. An apostrophe before a sign such as = keeps a spreadsheet from reckoning with it.',
-    import_renamed: ({ names }: { readonly names: readonly (readonly [from: string, to: string])[] }) =>
+    import_renamed: ({ names }) =>
       `Another running jar has the same name, so ${listed(names.map(([from, to]) => `${from} is now ${to}`))}.`,
-    import_left: ({ left }: { readonly left: readonly LeftJar[] }) =>
+    import_left: ({ left }) =>
       `${left.length === 1 ? 'One jar is' : `${left.length} jars are`} left out. ${leftJars(left)}`,
     import_settings: () => 'Settings came along where you had chosen none here.',
     import_past: () => 'What fell due before now is not said again; reminders come where they are set here.',
@@ -143,10 +128,10 @@ export const exportSentences = {
   },
 
   files: {
-    calendar_file: ({ count }: { readonly count: number }) => `Calendar with ${counted(count, 'reminder')}`,
-    notebook_json: ({ part, parts }: { readonly part: number; readonly parts: number }) =>
+    calendar_file: ({ count }) => `Calendar with ${counted(count, 'reminder')}`,
+    notebook_json: ({ part, parts }) =>
       parts === 1 ? 'Your notebook, to be taken in again' : `Your notebook, part ${part} of ${parts}`,
-    csv_batches: ({ count }: { readonly count: number }) => `Table of ${counted(count, 'batch', 'batches')}`,
-    csv_entries: ({ count }: { readonly count: number }) => `Table of ${counted(count, 'entry', 'entries')}`,
+    csv_batches: ({ count }) => `Table of ${counted(count, 'batch', 'batches')}`,
+    csv_entries: ({ count }) => `Table of ${counted(count, 'entry', 'entries')}`,
   },
-}
+} satisfies Feature<ExportMessages>

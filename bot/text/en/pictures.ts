@@ -1,50 +1,29 @@
-import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
-import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Ingredients } from '../../../core/jar/entry/entry.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
-import type { ForGuests } from '../../../core/label/for-guests.ts'
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { Format } from '../format.ts'
+import type { Feature } from '../language.ts'
+import type {
+  BatchCardData,
+  Milestone,
+  MilestoneKind,
+  PictureMessages,
+  Shares,
+  ShelfData,
+  ShelfJar,
+} from '../messages/pictures.ts'
+import type { PictureText } from '../picture-text.ts'
 import { dangerWords } from './jar-danger.ts'
-import { type TaskSaid, tasksText } from './jar-tasks.ts'
+import { tasksText } from './jar-tasks.ts'
 import { dayOfText } from './jar-views.ts'
 import { adviceAndKeepAway, allAllergenWords, allergenWords, strangerWords } from './label.ts'
 import { labelText, tagText } from './printed.ts'
-import { altList, altText, daysWords, type InJar, inJarText, listed, MONTHS, nameText, shortDayWords } from './words.ts'
+import { altList, altText, daysWords, inJarText, listed, MONTHS, nameText, shortDayWords } from './words.ts'
 
-type Kind = 'started' | 'strained' | 'sweetened' | 'ready'
+type MadeOnCard = NonNullable<BatchCardData['made']>
 
-interface Milestone {
-  readonly kind: Kind
-  readonly day: IsoDay | null
-  readonly isDone: boolean
-}
-
-interface Made {
-  readonly abvPercent: Measured
-  readonly sugarGPerL: Measured
-  readonly strength: Source
-  readonly shares: Readonly<Record<Part, number>>
-}
-
-interface Batch extends ForGuests {
-  readonly name: string
-  readonly stage: Stage
-  readonly inJar: InJar
-  readonly made: Made | null
-  readonly planned: Targets | null
-  readonly day: number
-  readonly steepedDays: number | null
-  readonly laterPlants: readonly { readonly id: string | null; readonly name: string; readonly days: number }[]
-  readonly rating: number | null
-  readonly milestones: readonly Milestone[]
-  readonly today: IsoDay
-}
-
-type Part = 'alcohol' | 'water' | 'sugar'
-
-const PARTS: readonly Part[] = ['alcohol', 'water', 'sugar']
+const PARTS: readonly (keyof Shares)[] = ['alcohol', 'water', 'sugar']
 
 const stages: Readonly<Record<Stage, string>> = {
   steeping: 'steeping',
@@ -57,33 +36,33 @@ const stages: Readonly<Record<Stage, string>> = {
 }
 
 /** `2 × star anise` is not broken after its sign. */
-const inIt = (inJar: InJar, format: Format): string => inJarText(inJar, format).replaceAll(' × ', '\u00a0×\u00a0')
+const inIt = (inJar: Ingredients, format: Format): string => inJarText(inJar, format).replaceAll(' × ', '\u00a0×\u00a0')
 
 const percent = (share: number, format: Format): string => `${format.number(100 * share, 0)}\u00a0%`
 
-const strength = ({ abvPercent }: Made, format: Format): string =>
+const strength = ({ abvPercent }: MadeOnCard, format: Format): string =>
   abvPercent.value === 0 ? 'none' : format.strength(abvPercent)
 
-const sweetness = ({ sugarGPerL }: Made, format: Format): string =>
+const sweetness = ({ sugarGPerL }: MadeOnCard, format: Format): string =>
   sugarGPerL.value === 0 ? 'no sugar' : format.sweetness(sugarGPerL)
 
 /** `± 0.4 % vol, estimated`. */
-const strengthDoubt = ({ abvPercent, strength }: Made, format: Format): string =>
+const strengthDoubt = ({ abvPercent, strength }: MadeOnCard, format: Format): string =>
   abvPercent.value === 0 ? '' : `± ${format.give.strength(abvPercent)}, ${strength}`
 
-const sweetnessDoubt = ({ sugarGPerL }: Made, format: Format): string =>
+const sweetnessDoubt = ({ sugarGPerL }: MadeOnCard, format: Format): string =>
   sugarGPerL.value === 0 ? '' : `± ${format.give.sweetness(sugarGPerL)}`
 
 const planned = ({ abvPercent, sugarGPerL }: Targets, format: Format): string =>
   `to become ${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`
 
-const days = ({ steepedDays, day }: Pick<Batch, 'steepedDays' | 'day'>): string =>
+const days = ({ steepedDays, day }: Pick<BatchCardData, 'steepedDays' | 'day'>): string =>
   steepedDays === null ? `day ${day}` : daysWords(steepedDays)
 
 const MOST_LATER = 2
 
 /** `coffee beans, whole: 4 days`, a line each; of many in one line, `3 plants: 2 to 4 days`. */
-const laterDays = ({ laterPlants }: Pick<Batch, 'laterPlants'>, most = MOST_LATER): readonly string[] => {
+const laterDays = ({ laterPlants }: Pick<BatchCardData, 'laterPlants'>, most = MOST_LATER): readonly string[] => {
   if (laterPlants.length <= most) return laterPlants.map((plant) => `${nameText(plant)}: ${daysWords(plant.days)}`)
   const days = laterPlants.map((plant) => plant.days)
   const [least, longest] = [Math.min(...days), Math.max(...days)]
@@ -91,17 +70,17 @@ const laterDays = ({ laterPlants }: Pick<Batch, 'laterPlants'>, most = MOST_LATE
 }
 
 /** What it is of, where its own name cannot be drawn. */
-const plants = ({ inJar, name }: Pick<Batch, 'inJar' | 'name'>): string => {
+const plants = ({ inJar, name }: Pick<BatchCardData, 'inJar' | 'name'>): string => {
   const said = listed([...new Set(inJar.plants.map(nameText))])
   return said === '' ? name : said.replace(/^./, (letter) => letter.toUpperCase())
 }
 
-const steeped = (batch: Batch): string => {
+const steeped = (batch: BatchCardData): string => {
   const later = laterDays(batch, Number.POSITIVE_INFINITY)
   return `Steeped ${[days(batch), ...later].join('; ')}.`
 }
 
-const MILESTONE_PLANNED: Readonly<Record<Kind, string>> = {
+const MILESTONE_PLANNED: Readonly<Record<MilestoneKind, string>> = {
   started: 'start',
   strained: 'strain by',
   sweetened: 'sweeten',
@@ -118,10 +97,10 @@ const milestoneSaid = (milestone: Milestone, today: IsoDay, format: Format): rea
   return [isDone ? `${kind} ${on}` : `${MILESTONE_PLANNED[kind]} ${on} (planned)`]
 }
 
-const ofIts = ({ shares }: Made, format: Format): string =>
+const ofIts = ({ shares }: MadeOnCard, format: Format): string =>
   `By the room it takes ${PARTS.map((part) => `${percent(shares[part], format)} ${part}`).join(', ')}.`
 
-function alt(batch: Batch, format: Format): string {
+function alt(batch: BatchCardData, format: Format): string {
   const { name, stage, inJar, made, rating, milestones, today } = batch
   const line = milestones.flatMap((milestone) => milestoneSaid(milestone, today, format))
   const doubtful = (shown: string, doubt: string): string => (doubt === '' ? shown : `${shown} ${doubt}`)
@@ -146,10 +125,10 @@ function alt(batch: Batch, format: Format): string {
 }
 
 /** What stands on the picture of a batch. */
-export const cardText = {
+export const cardText: PictureText['card'] = {
   stage: (stage: Stage) => stages[stage],
   inIt,
-  part: { alcohol: 'alcohol', water: 'water', sugar: 'sugar' } as Readonly<Record<Part, string>>,
+  part: { alcohol: 'alcohol', water: 'water', sugar: 'sugar' } as Readonly<Record<keyof Shares, string>>,
   share: percent,
   strengthLabel: () => 'Strength',
   strength,
@@ -157,9 +136,9 @@ export const cardText = {
   sweetnessLabel: () => 'Sweetness',
   sweetness,
   sweetnessDoubt,
-  daysLabel: ({ steepedDays }: Pick<Batch, 'steepedDays'>) => (steepedDays === null ? 'Steeping' : 'Steeped'),
+  daysLabel: ({ steepedDays }: Pick<BatchCardData, 'steepedDays'>) => (steepedDays === null ? 'Steeping' : 'Steeped'),
   days,
-  laterDays: (batch: Pick<Batch, 'laterPlants'>) => laterDays(batch),
+  laterDays: (batch: Pick<BatchCardData, 'laterPlants'>) => laterDays(batch),
   plants,
   ratingLabel: () => 'Rating',
   unrated: () => 'not yet rated',
@@ -168,34 +147,19 @@ export const cardText = {
   advice: adviceAndKeepAway,
   nothing: () => 'The jar holds nothing.',
   milestone: { started: 'started', strained: 'strained', sweetened: 'sweetened', ready: 'ready' } as Readonly<
-    Record<Kind, string>
+    Record<MilestoneKind, string>
   >,
   milestoneDay,
   milestonePlanned: MILESTONE_PLANNED,
   between: daysWords,
   alt,
 }
-
-interface Jar {
-  readonly name: string
-  readonly stage: Stage
-  readonly day: number
-  readonly ofDays: number | null
-  readonly tasks: readonly TaskSaid[]
-  readonly danger: DangerKind | null
-}
-
-interface Shelf {
-  readonly jars: readonly Jar[]
-  readonly today: IsoDay
-}
-
 const counted = (count: number): string => (count === 1 ? 'one jar' : `${count} jars`)
 
-const due = ({ tasks, danger }: Pick<Jar, 'tasks' | 'danger'>, today: IsoDay, format: Format): string =>
+const due = ({ tasks, danger }: Pick<ShelfJar, 'tasks' | 'danger'>, today: IsoDay, format: Format): string =>
   [danger === null ? '' : dangerWords[danger], tasksText(tasks, today, format)].filter((text) => text !== '').join('; ')
 
-const withTask = (jar: Jar, stands: string, today: IsoDay, format: Format): string => {
+const withTask = (jar: ShelfJar, stands: string, today: IsoDay, format: Format): string => {
   const asked = due(jar, today, format)
   return asked === '' ? stands : `${stands}: ${asked}`
 }
@@ -203,7 +167,7 @@ const withTask = (jar: Jar, stands: string, today: IsoDay, format: Format): stri
 const empty = 'No jar stands here yet.'
 
 /** What stands on the picture of all jars. */
-export const shelfText = {
+export const shelfText: PictureText['shelf'] = {
   title: () => 'My larder shelf',
   count: (count: number) => (count === 0 ? 'empty' : counted(count)),
   today: (today: IsoDay, format: Format) => `today, ${shortDayWords(today, today, format)}`,
@@ -214,7 +178,7 @@ export const shelfText = {
   more: (count: number) => `and ${count} more`,
   empty: () => empty,
   howToBegin: () => '/plan works out what goes into one, /jar start begins it.',
-  alt: ({ jars, today }: Shelf, format: Format) => {
+  alt: ({ jars, today }: ShelfData, format: Format) => {
     const { year } = dayFromIso(today)
     const on = `${shortDayWords(today, today, format)} ${year}`
     if (jars.length === 0) return `An empty larder shelf on ${on}. ${empty}`
@@ -231,7 +195,7 @@ export const shelfText = {
 }
 
 /** What stands on pictures, and what is said of them to who cannot see them. */
-export const pictureText = {
+export const pictureText: PictureText = {
   card: cardText,
   shelf: shelfText,
   tag: tagText,
@@ -239,4 +203,7 @@ export const pictureText = {
   undrawn: () => '▯ stands for a sign that my letters lack.',
 }
 
-export type PictureText = typeof pictureText
+/** What is on a picture, for whoever cannot see it. */
+export const pictureSentences = {
+  files: { batch_card: cardText.alt, shelf: shelfText.alt, jar_tag: tagText.alt, bottle_label: labelText.alt },
+} satisfies Feature<PictureMessages>

@@ -1,48 +1,23 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { FoodNote } from '../../../core/botanical/food.ts'
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-import type { Sweetening } from '../../../core/recipe/sweetening.ts'
-import type { PlantLimit } from '../../commands/plan/plan-day-notes.ts'
 import type { Format } from '../format.ts'
+import type { Feature, Part } from '../language.ts'
+import type { LaterSaid } from '../messages/ingredients.ts'
+import type { BatchSaid, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { cautions } from './calculate.ts'
 import { monthsText, shortName } from './plant-words.ts'
 import {
-  type BottlesSaid,
   bottlesText,
   daysText,
-  type LaterSaid,
   laterListed,
   listed,
   MONTHS,
-  type PlantSaid,
   plantName,
   plantText,
-  type SpiritSaid,
   spiritText,
   sweeteningTexts,
-  type UnknownSaid,
   vesselText,
 } from './words.ts'
-
-/** What to get and what it makes. */
-export interface BatchSaid {
-  readonly spirits: readonly SpiritSaid[]
-  readonly plants: readonly (PlantSaid | UnknownSaid)[]
-  /** All of it, with the plants and in the syrup. */
-  readonly allSugarG: Measured
-  readonly volumeMl: Measured
-  readonly bottles: readonly BottlesSaid[]
-}
-
-interface PlanSaid extends BatchSaid {
-  /** Plants that go in after the first day. */
-  readonly later: readonly LaterSaid[]
-  readonly strainFrom: CalendarDay
-  readonly strainBy: CalendarDay
-  readonly isHours: boolean
-  readonly ready: CalendarDay
-}
 
 /** `700 ml of 95 % vol spirit, 84 g ginger root and 300 g sugar`. */
 export const buyText = ({ spirits, plants, allSugarG }: BatchSaid, format: Format): string =>
@@ -62,21 +37,21 @@ const laterText = (later: readonly LaterSaid[], format: Format): string =>
   later.length === 0 ? '' : `; later add ${laterListed(later, format)}`
 
 /** First line of a plan: what to buy, when to strain, when it is ready, what it fills. */
-export const planHeadlines = {
-  plan: (values: PlanSaid, format: Format) => {
+const planHeadlines = {
+  plan: (values, format) => {
     const { strainFrom, strainBy, ready } = values
     const strain = values.isHours
       ? `within hours ${daysText(strainBy, strainBy, format)}`
       : daysText(strainFrom, strainBy, format)
     return `Buy ${buyText(values, format)}${laterText(values.later, format)}; strain ${strain}, ready by ${format.day(ready)}; ${fillsText(values, format)}.`
   },
-}
+} satisfies Part<PlanMessages['headlines']>
 
 /** A teaspoon stays in the jug. */
 const LEAST_LEFT_ML = 5
 
 /** The left of a plan's table. */
-export const planRows = {
+const planRows = {
   plan_in_jar: () => 'In the jar',
   plan_water_first: () => 'Water first',
   plan_jar: () => 'Jar',
@@ -91,59 +66,30 @@ export const planRows = {
   plan_rest: () => 'Filter, rest',
   plan_ready: () => 'Ready',
   plan_bottles: () => 'Bottles',
-}
-
-interface InJar {
-  readonly spirits: readonly SpiritSaid[]
-  readonly plants: readonly (PlantSaid | UnknownSaid)[]
-  readonly sweetenings: readonly Sweetening[]
-}
-
-interface Strained {
-  readonly infusionMl: Measured
-  readonly infusionAbvPercent: Measured
-  readonly keptBackMl: Measured
-}
-
-interface Expected {
-  readonly sugarG: Measured
-  readonly waterMl: Measured
-  /** Null where no syrup can be made of them first. */
-  readonly syrupG: Measured | null
-}
-
+} satisfies Part<PlanMessages['rows']>
 /** And its right. */
-export const planCells = {
-  plan_in_jar: ({ spirits, plants, sweetenings }: InJar, format: Format) =>
+const planCells = {
+  plan_in_jar: ({ spirits, plants, sweetenings }, format) =>
     [
       ...spirits.map((spirit) => spiritText(spirit, format)),
       ...plants.map((plant) => plantText(plant, format)),
       ...sweeteningTexts(sweetenings, format),
     ].join(' + '),
-  plan_water_first: (
-    { waterMl, abvPercent }: { readonly waterMl: Measured; readonly abvPercent: number },
-    format: Format,
-  ) => `${format.volume(waterMl)}, to steep at ${format.plain(abvPercent, 1)} % vol`,
-  plan_jar: ({ jarMl }: { readonly jarMl: number }, format: Format) =>
-    `${vesselText(jarMl, format)}, at most 85 to 90 % full`,
-  plan_steeping: (
-    { abvPercent, plantWaterG }: { readonly abvPercent: Measured; readonly plantWaterG: Measured },
-    format: Format,
-  ) =>
+  plan_water_first: ({ waterMl, abvPercent }, format) =>
+    `${format.volume(waterMl)}, to steep at ${format.plain(abvPercent, 1)} % vol`,
+  plan_jar: ({ jarMl }, format) => `${vesselText(jarMl, format)}, at most 85 to 90 % full`,
+  plan_steeping: ({ abvPercent, plantWaterG }, format) =>
     `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}` +
     `${plantWaterG.value < 0.5 ? '' : `; the plants bring about ${format.mass(plantWaterG)} water`}`,
-  plan_add_later: (
-    { later }: { readonly later: readonly { readonly id: string; readonly day: CalendarDay }[] },
-    format: Format,
-  ) => later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`).join(', '),
-  plan_day: ({ day }: { readonly day: CalendarDay }, format: Format) => format.day(day),
-  plan_days: ({ from, to }: { readonly from: CalendarDay; readonly to: CalendarDay }, format: Format) =>
-    daysText(from, to, format),
-  plan_by: ({ day }: { readonly day: CalendarDay }, format: Format) => `the day after straining, by ${format.day(day)}`,
-  plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }: Strained, format: Format) =>
+  plan_add_later: ({ later }, format) =>
+    later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`).join(', '),
+  plan_day: ({ day }, format) => format.day(day),
+  plan_days: ({ from, to }, format) => daysText(from, to, format),
+  plan_by: ({ day }, format) => `the day after straining, by ${format.day(day)}`,
+  plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }, format) =>
     `${format.volume(infusionMl)} ± ${format.give.volume(infusionMl)} at ${format.strength(infusionAbvPercent)};` +
     ` the plants keep about ${format.volume(keptBackMl)}`,
-  plan_syrup: ({ sugarG, waterMl, syrupG }: Expected, format: Format) =>
+  plan_syrup: ({ sugarG, waterMl, syrupG }, format) =>
     syrupG !== null
       ? `about ${format.mass(sugarG)} sugar in ${format.volume(waterMl)} water (${format.mass(syrupG)})`
       : sugarG.value === 0
@@ -151,84 +97,27 @@ export const planCells = {
         : waterMl.value === 0
           ? `${format.mass(sugarG)} sugar, no water`
           : `about ${format.mass(sugarG)} sugar and ${format.volume(waterMl)} water, no syrup`,
-  plan_rest: ({ restDays }: { readonly restDays: number }) =>
+  plan_rest: ({ restDays }) =>
     `rest ${restDays} ${restDays === 1 ? 'day' : 'days'}; after the first 1 or 2, in the cold, filter or decant`,
   /** Without a best before: too weak for a year in a cupboard. */
-  plan_ready: (
-    values: {
-      readonly ready: CalendarDay
-      readonly bestBefore: CalendarDay | null
-      /** It may not keep. */
-      readonly isForWeeks: boolean
-    },
-    format: Format,
-  ) => {
+  plan_ready: (values, format) => {
     const { ready, bestBefore, isForWeeks } = values
     if (isForWeeks) return `by ${format.day(ready)}; in the fridge all the time, for weeks`
     const how = bestBefore === null ? 'once open, in the fridge' : `best before about ${format.day(bestBefore)}`
     return `by ${format.day(ready)}; ${how}`
   },
-  plan_bottles: (
-    { bottles, leftoverMl }: { readonly bottles: readonly BottlesSaid[]; readonly leftoverMl: Measured },
-    format: Format,
-  ) =>
+  plan_bottles: ({ bottles, leftoverMl }, format) =>
     `${bottlesText(bottles, format) || 'none full'}` +
     `${leftoverMl.value >= LEAST_LEFT_ML ? `, ${format.volume(leftoverMl)} left over` : ', nothing left over'}`,
-}
-
-interface Dosed {
-  readonly id: string
-  readonly gPerL: number
-  readonly limitGPerL: number
-}
-
+} satisfies Part<PlanMessages['cells']>
 /** `common practice`, or from memory where that is all that is known of one of them. */
 const habitOf = (ids: readonly string[]): string =>
   ids.some((id) => botanicalById(id).dose.trust === 'memory') ? 'from memory' : 'common practice'
-
-/** The strained liquid as expected, and what is wished for. */
-interface PlanAdjust {
-  readonly infusionMl: number
-  readonly abvPercent: number
-  readonly sugarGPerL: number
-  readonly toAbvPercent: number
-  readonly toSugarGPerL: number
-}
-
-interface OutOfSeason {
-  /** From 1. */
-  readonly month: number
-  readonly plants: readonly { readonly id: string; readonly months: readonly number[] }[]
-}
-
-interface UsualSpirit {
-  readonly id: string
-  readonly lowPercent: number
-  readonly highPercent: number
-  /** Or too weak. */
-  readonly isTooStrong: boolean
-}
-
-/** Bottles that what there is does not fill. */
-interface PlanEmpty extends PlantLimit {
-  readonly empty: number
-  readonly isSpiritSaid: boolean
-  /** Outside `spirit:`. */
-  readonly isStrengthSaid: boolean
-}
-
 const perLitre = (gPerL: number, format: Format): string => `${format.plain(gPerL, gPerL < 10 ? 1 : 0)} g`
 
 /** What a maker should know of a planned batch. */
 export const planNotes = {
-  plan_assumed: (
-    {
-      abvPercent,
-      sugarGPerL,
-      bottleMl,
-    }: { readonly abvPercent: number | null; readonly sugarGPerL: number | null; readonly bottleMl: number | null },
-    format: Format,
-  ) => {
+  plan_assumed: ({ abvPercent, sugarGPerL, bottleMl }, format) => {
     const taken = [
       ...(abvPercent === null ? [] : [`${format.plain(abvPercent, 1)} % vol`]),
       ...(sugarGPerL === null ? [] : [`${format.plain(sugarGPerL, 0)} g/L of sugar`]),
@@ -237,54 +126,43 @@ export const planNotes = {
     return `You did not say, so I took ${listed(taken)}.`
   },
   plan_nearest: () => 'That is the nearest to the usual 30 % vol and 190 g/L that this infusion can be.',
-  plan_form_taken: ({ forms }: { readonly forms: readonly { readonly id: string; readonly state: string }[] }) =>
+  plan_form_taken: ({ forms }) =>
     `I took ${listed(forms.map(({ id, state }) => `${plantName(id)} as ${state}`))}; say so if it is not.`,
-  plan_corrected: ({ ids }: { readonly ids: readonly string[] }) => `I read ${listed(ids.map(plantName))}.`,
+  plan_corrected: ({ ids }) => `I read ${listed(ids.map(plantName))}.`,
   plan_days_known: () => 'I’ve left out your days: I know how long these plants take. Strain when you like it.',
   plan_zest: () =>
     'The zest of one fruit differs by 40 % from the next (derived): weigh what you peel, and plan again with grams.',
   plan_pieces: () => 'Pieces differ, and their weights are common practice or estimated: weigh them if you can.',
-  plan_typical: ({ ids }: { readonly ids: readonly string[] }) =>
+  plan_typical: ({ ids }) =>
     `The usual amount of ${listed(ids.map(plantName))} is ${habitOf(ids)}, grams for each litre of steeping spirit.`,
-  plan_more_than_usual: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
+  plan_more_than_usual: ({ id, gPerL, limitGPerL }, format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is more than most take (up to ${perLitre(limitGPerL, format)}): taste early.`,
-  plan_less_than_usual: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
+  plan_less_than_usual: ({ id, gPerL, limitGPerL }, format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is less than most take (from ${perLitre(limitGPerL, format)}): it will be faint.`,
-  plan_far_off: (
-    { plant, pouredMl, usualG }: { readonly plant: PlantSaid; readonly pouredMl: number; readonly usualG: number },
-    format: Format,
-  ) => {
+  plan_far_off: ({ plant, pouredMl, usualG }, format) => {
     const share = plant.massG.value / usualG
     const times =
       share > 1 ? `${format.plain(share, 0)} times` : `only ${format.plain(100 * share, share < 0.01 ? 1 : 0)} % of`
     return `${plantText(plant, format)} in ${format.pour(pouredMl)} of spirit is ${times} the usual (${format.mass({ value: usualG, plusMinus: usualG / 10 })}); typed right?`
   },
-  plan_above_wise: ({ id, gPerL, limitGPerL }: Dosed, format: Format) =>
+  plan_above_wise: ({ id, gPerL, limitGPerL }, format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is above the ${perLitre(limitGPerL, format)} that is wise.`,
-  plan_caffeine: ({
-    mg,
-    mostMg,
-    glassMl,
-  }: {
-    readonly mg: number
-    readonly mostMg: number
-    readonly glassMl: number
-  }) => `A ${glassMl} ml glass of it has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
-  plan_capped: ({ ids }: { readonly ids: readonly string[] }) =>
+  plan_caffeine: ({ mg, mostMg, glassMl }) =>
+    `A ${glassMl} ml glass of it has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
+  plan_capped: ({ ids }) =>
     `I took less than the usual ${listed(ids.map(plantName))}, to stay under the limit for a finished drink.`,
-  plan_spirit_usual: ({ id, lowPercent, highPercent, isTooStrong }: UsualSpirit, format: Format) =>
+  plan_spirit_usual: ({ id, lowPercent, highPercent, isTooStrong }, format) =>
     `For ${plantName(id)} most take spirit of ${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} % vol (common practice)${isTooStrong ? '; steep-at: dilutes it first' : '; yours is weaker'}.`,
 
-  plan_hurried_rest: ({ restDays }: { readonly restDays: number }) =>
+  plan_hurried_rest: ({ restDays }) =>
     `The day you named leaves ${restDays} days of rest: it will taste harsh, and better later.`,
-  plan_hurried_steep: ({ restDays }: { readonly restDays: number }) =>
+  plan_hurried_steep: ({ restDays }) =>
     `The day you named leaves a short steep and ${restDays} days of rest: taste before you strain, and expect it faint and harsh.`,
-  plan_latest_start: ({ day }: { readonly day: CalendarDay }, format: Format) =>
-    `It is in time if you start by ${format.day(day)}.`,
-  plan_out_of_season: ({ month, plants }: OutOfSeason) =>
+  plan_latest_start: ({ day }, format) => `It is in time if you start by ${format.day(day)}.`,
+  plan_out_of_season: ({ month, plants }) =>
     `Out of season in ${MONTHS[month - 1]}, north of the equator (common practice): ` +
     `${listed(plants.map(({ id, months }) => `${shortName(id)} (${monthsText(months)})`))}; south of it the year is turned by six months.`,
-  plan_empty: ({ empty, limitId, isPlantSaid, isSpiritSaid, isStrengthSaid }: PlanEmpty) => {
+  plan_empty: ({ empty, limitId, isPlantSaid, isSpiritSaid, isStrengthSaid }) => {
     const stay = `${empty === 1 ? 'One of your bottles stays' : `${empty} of your bottles stay`} empty`
     const spirit = isStrengthSaid
       ? 'say nothing of how much spirit there is (spirit:)'
@@ -298,75 +176,60 @@ export const planNotes = {
   },
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
-  plan_adjust: (values: PlanAdjust, format: Format) =>
+  plan_adjust: (values, format) =>
     'The strained liquid holds sugar already, so a hydrometer cannot read it. Measure how much there is, put that in, and type:' +
     ` /adjust liqueur:${Math.round(values.infusionMl)} ml strength:${format.plain(values.abvPercent, 1)}% sweetness:${Math.round(values.sugarGPerL)} g/L` +
     ` to-strength:${format.plain(values.toAbvPercent, 1)}% to-sweetness:${format.plain(values.toSugarGPerL, 0)} g/L`,
-  plan_measure: ({ isSyrup }: { readonly isSyrup: boolean }) =>
+  plan_measure: ({ isSyrup }) =>
     isSyrup
       ? 'The syrup is what I expect; after straining, measure the liquid and ask /syrup for the real one.'
       : 'What is to be stirred in is what I expect; after straining, measure the liquid and ask /syrup for the real amounts.',
   plan_no_syrup: cautions.syrup_too_thick,
   plan_sugar_alone: cautions.sugar_alone,
-  plan_care: ({ bulky }: { readonly bulky: boolean }) =>
+  plan_care: ({ bulky }) =>
     `Keep the jar dark and closed, every plant under the liquid${bulky ? ' (press the leaves down)' : ''}, and shake it every day or two (common practice).`,
   plan_pith: () => 'Peel thinly: the white pith is bitter and soaks up spirit.',
   plan_crack: () =>
     'Crack the coffee rather than grind it: ground coffee turns bitter and is hard to filter (common practice).',
   plan_sugar_slow: () =>
     'So much sugar does not dissolve in strong spirit: shake it now and then, and stir what is left into the strained liquid.',
-  plan_fruit_sugar: ({ sugarG }: { readonly sugarG: Measured }, format: Format) =>
+  plan_fruit_sugar: ({ sugarG }, format) =>
     `The plants bring about ${format.mass(sugarG)} of sugar of their own (estimated; counted as table sugar).`,
   plan_pectin: () => 'Fruit with pectin may gel or cloud in strong spirit: harmless; filter it cold.',
   plan_citrus_cloud: () =>
     'Peel oil clouds somewhere between about 75 and 45 % vol as it is diluted; at 25 to 35 it is normally cloudy and harmless (no measured figure).',
   plan_anethole_cloud: () => 'Anise oils cloud when water is added: harmless.',
   plan_green: () => 'The green fades, fastest near 40 % vol: keep it dark and cold, and expect olive-brown.',
-  plan_spent: (
-    { keptBackMl, rinse }: { readonly keptBackMl: Measured; readonly rinse: 'syrup' | 'water' | null },
-    format: Format,
-  ) =>
+  plan_spent: ({ keptBackMl, rinse }, format) =>
     `The spent plants hold about ${format.volume(keptBackMl)} of strong liquid${rinse === null ? '.' : `: rinse them with part of the ${rinse === 'syrup' ? 'syrup’s water' : 'water that goes in'} and count it.`}` +
     ' A second steep of them is weaker and wants its own jar. They burn and intoxicate: no flame, no children, no animals.',
   plan_water: () => 'Take low-mineral water: hard water can leave a haze.',
-  plan_estimates: ({ memoryIds }: { readonly memoryIds: readonly string[] }) =>
+  plan_estimates: ({ memoryIds }) =>
     'How much water the plants give, what they keep and what filters take are estimates' +
     `${memoryIds.length === 0 ? '' : `; the water in ${listed(memoryIds.map(plantName))} is from memory or estimated too`}.`,
   plan_law: () =>
     'Only taxed food spirit, never industrial, denatured, rubbing or fuel alcohol, and nothing here is distilling. Local law and your doctor come before anything I say.',
-}
+} satisfies Part<PlanMessages['notes']>
 
 /** How far the numbers of a plan can be trusted. */
-export const planSure = {
-  plan_expected: (
-    values: { readonly abvPercent: Measured; readonly volumeMl: Measured; readonly isSyrup: boolean },
-    format: Format,
-  ) =>
+const planSure = {
+  plan_expected: (values, format) =>
     `Expected, not measured: with ${values.isSyrup ? 'this syrup' : 'these amounts'} it comes out within ±${format.give.strength(values.abvPercent)} and ±${format.give.volume(values.volumeMl)} 19 times in 20.`,
-}
-
-interface Named {
-  readonly names: readonly string[]
-}
-
-interface UnknownPlanSaid extends BatchSaid, Named {
-  readonly strainOn: CalendarDay | null
-}
-
+} satisfies Part<PlanMessages['sure']>
 const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 /** In the maker's own words. */
-const foodsText = ({ names }: Named): string => listed(names.map((name) => name.replace(/[“”]/g, '"')))
+const foodsText = ({ names }: PlanNamed): string => listed(names.map((name) => name.replace(/[“”]/g, '"')))
 
 /** First line of a plan with a food that the catalogue has no amounts for. */
-export const planUnknownHeadlines = {
-  plan_unknown: (values: UnknownPlanSaid, format: Format) => {
+const planUnknownHeadlines = {
+  plan_unknown: (values, format) => {
     const { strainOn } = values
     const strain =
       strainOn === null ? 'Say days: for a day to strain.' : `Strain on ${format.day(strainOn)}, as you said.`
     return `Buy ${buyText(values, format)}. ${strain} ${capital(fillsText(values, format))}.`
   },
-}
+} satisfies Part<PlanMessages['headlines']>
 
 /** What a food can do to whoever drinks of it; from memory. */
 const told: { readonly [Note in FoodNote]: string } = {
@@ -398,27 +261,30 @@ const told: { readonly [Note in FoodNote]: string } = {
 
 const WORST_FIRST = Object.keys(told) as readonly FoodNote[]
 
-export const planUnknownCautions = {
-  plan_unknown: (values: Named & { readonly notes: readonly FoodNote[] }) => {
+const planUnknownCautions = {
+  plan_unknown: (values) => {
     const notes = WORST_FIRST.filter((note) => values.notes.includes(note))
     const said = notes.length === 0 ? 'ask about allergies before you pour' : notes.map((note) => told[note]).join('. ')
     return `${capital(foodsText(values))}: ${said.replace(/\. [a-z]/g, (text) => text.toUpperCase())}.`
   },
-}
+} satisfies Part<PlanMessages['cautions']>
 
-export const planUnknownNotes = {
-  plan_unknown_yours: (values: Named) =>
+const planUnknownNotes = {
+  plan_unknown_yours: (values) =>
     `I’ve no figures for ${foodsText(values)}, so the amount and the days are yours. Taste often.`,
-  plan_unknown_range: (
-    {
-      waterPercent,
-      keptMinMlPerG,
-      keptMaxMlPerG,
-    }: { readonly waterPercent: number; readonly keptMinMlPerG: number; readonly keptMaxMlPerG: number },
-    format: Format,
-  ) =>
+  plan_unknown_range: ({ waterPercent, keptMinMlPerG, keptMaxMlPerG }, format) =>
     `I don’t know how wet it is, so I used 0 to ${format.plain(waterPercent, 0)} % of water and` +
     ` ${format.plain(keptMinMlPerG, 1)} to ${format.plain(keptMaxMlPerG, 1)} ml kept by each gram (estimated). The ± covers that.` +
     ' Its own sugar isn’t counted.',
   plan_unknown_days: () => 'How long do you steep it? Say it with days:, and I’ll name the day to strain.',
-}
+} satisfies Part<PlanMessages['notes']>
+
+/** What `/plan` says. */
+export const planSentences = {
+  headlines: { ...planHeadlines, ...planUnknownHeadlines },
+  rows: planRows,
+  cells: planCells,
+  sure: planSure,
+  notes: { ...planNotes, ...planUnknownNotes },
+  cautions: planUnknownCautions,
+} satisfies Feature<PlanMessages>

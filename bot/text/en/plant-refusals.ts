@@ -7,8 +7,9 @@ import type { RefusalId } from '../../../core/botanical/refused.ts'
 import type { SpiritProblems } from '../../../core/botanical/spirit/problems.ts'
 import type { UndrinkableId } from '../../../core/botanical/spirit/undrinkable.ts'
 import type { LiqueurPlant } from '../../../core/botanical/words/liqueur-names.ts'
-import type { LimitProblems, PieceWeight } from '../../chat/limit-problems.ts'
 import type { Format } from '../format.ts'
+import type { Written } from '../language.ts'
+import type { LimitProblems, PieceWeight } from '../messages/limit-problems.ts'
 import { cookName, listed } from './words.ts'
 
 /** Beside what can kill. */
@@ -267,7 +268,7 @@ export const limitProblems = {
     if (line !== null) return `${most} If it’s in already, say so with already:yes. This much fits: ${line}`
     return `${most}${isPlants ? ` No more of it fits in ${jar}.` : ''} Is it so already? Then say so: ${already}`
   },
-} satisfies { readonly [Key in keyof LimitProblems]: (values: LimitProblems[Key], format: Format) => string }
+} satisfies Written<LimitProblems>
 
 export const overCeilingText = (over: Over, format: Format): string => tooMuch(over, [], format)
 
@@ -353,9 +354,7 @@ export const botanicalProblems = {
   unsaid_form: ({ id, states }) =>
     `${capital(either(states))} ${id.replaceAll('_', ' ')}? How much is safe depends on it. Write ${either(states.map((state) => `${state} ${id.replaceAll('_', ' ')}`))}.`,
   over_ceiling: overCeilingText,
-} satisfies {
-  readonly [Key in keyof BotanicalProblems]: (values: BotanicalProblems[Key], format: Format) => string
-}
+} satisfies Written<BotanicalProblems>
 
 /** Why it is not for drinking. */
 const reasons: { readonly [Id in UndrinkableId]: string } = {
@@ -412,4 +411,4 @@ export const spiritProblems = {
         ' Did you mean 190 proof (95 %)?',
       line,
     ),
-} satisfies { readonly [Key in keyof SpiritProblems]: (values: SpiritProblems[Key], format: Format) => string }
+} satisfies Written<SpiritProblems>

@@ -1,9 +1,7 @@
-import type { Botanical, BotanicalKind, Limit, PlantState } from '../../../core/botanical/botanical.ts'
-import type { Preparation } from '../../../core/botanical/evidence/preparation.ts'
-import type { ProductFile } from '../../../core/botanical/evidence/product-files.ts'
-import type { SteepEvidence } from '../../../core/botanical/evidence/steep-evidence.ts'
+import type { BotanicalKind, Limit } from '../../../core/botanical/botanical.ts'
 import type { Format } from '../format.ts'
-import { type HazardOf, hazardSentence, makingCautions } from './hazards.ts'
+import type { Feature, Part } from '../language.ts'
+import type { BotanicalMessages } from '../messages/plants.ts'
 import { planNotes } from './plan.ts'
 import {
   cutWords,
@@ -39,7 +37,7 @@ const kindRows: KindRows = {
   botanical_kind_nut: () => kindNames.nut,
   botanical_kind_coffee_tea_cocoa: () => kindNames.coffee_tea_cocoa,
   botanical_kind_wood: () => kindNames.wood,
-}
+} satisfies Part<BotanicalMessages['rows']>
 
 /** Labels of the rows of `/botanical`. */
 export const botanicalRows = {
@@ -59,23 +57,20 @@ export const botanicalRows = {
   botanical_season: () => 'Season',
   botanical_limit: () => 'Limit',
   botanical_wise: () => 'Wise limit',
-}
+} satisfies Part<BotanicalMessages['rows']>
 
 const perLitre = (limit: Limit, format: Format): string =>
   `${format.plain(limit.gPerLSpirit, 2)} g in a litre of spirit`
 
 /** Cells of the rows of `/botanical`. */
 export const botanicalCells = {
-  botanical_names: ({ ids }: { readonly ids: readonly string[] }) =>
+  botanical_names: ({ ids }) =>
     ids
       .map(shortName)
       .toSorted((one, other) => one.localeCompare(other, 'en'))
       .join(', '),
-  botanical_latin: ({ latin }: { readonly latin: readonly string[] }) => latin.join(', '),
-  botanical_form: (
-    { form, bulky, driedPerFresh }: Pick<Botanical, 'form' | 'bulky' | 'driedPerFresh'>,
-    format: Format,
-  ) => {
+  botanical_latin: ({ latin }) => latin.join(', '),
+  botanical_form: ({ form, bulky, driedPerFresh }, format) => {
     const cut = form.cut === null ? '' : `, ${cutWords[form.cut]}`
     const wide = bulky ? '; bulky: a wide jar, and press it under' : ''
     const dried =
@@ -84,69 +79,48 @@ export const botanicalCells = {
         : `; 1 g dried stands for ${format.plain(1 / driedPerFresh.factor, 1)} g${trusted(driedPerFresh.trust)}`
     return `${stateWords[form.state]}${cut}${wide}${dried}`
   },
-  botanical_spirit: ({ min, max, trust }: Botanical['spiritPercent'], format: Format) =>
-    `${rangeText(min, max, format)} % vol${trusted(trust)}`,
-  botanical_taste: ({ fromDays }: { readonly fromDays: number }, format: Format) =>
-    spanText(fromDays, fromDays, format),
-  botanical_span: (
-    { minDays, maxDays, trust }: { readonly minDays: number; readonly maxDays: number; readonly trust: Limit['trust'] },
-    format: Format,
-  ) => `${spanText(minDays, maxDays, format)}${trusted(trust)}`,
-  botanical_latest: ({ latestDays }: { readonly latestDays: number | null }, format: Format) =>
+  botanical_spirit: ({ min, max, trust }, format) => `${rangeText(min, max, format)} % vol${trusted(trust)}`,
+  botanical_taste: ({ fromDays }, format) => spanText(fromDays, fromDays, format),
+  botanical_span: ({ minDays, maxDays, trust }, format) => `${spanText(minDays, maxDays, format)}${trusted(trust)}`,
+  botanical_latest: ({ latestDays }, format) =>
     latestDays === null ? 'no harm known from leaving it longer' : spanText(latestDays, latestDays, format),
-  botanical_share: ({ share }: { readonly share: Botanical['waterFraction'] }, format: Format) =>
-    shareText(share, format),
-  botanical_zest: ({ zest }: { readonly zest: NonNullable<Botanical['zestGPerFruit']> }, format: Format) => {
+  botanical_share: ({ share }, format) => shareText(share, format),
+  botanical_zest: ({ zest }, format) => {
     const [strips, grated] = [rangeText(...zest.strips, format), rangeText(...zest.grated, format)]
     const spread = `±${format.plain(zest.plusMinusShare * 100, 0)} % from fruit to fruit`
     return `${strips} g in strips, ${grated} g grated, ${spread}${trusted(zest.trust)}`
   },
-  botanical_pieces: ({ pieces }: Pick<Botanical, 'pieces'>, format: Format) =>
+  botanical_pieces: ({ pieces }, format) =>
     pieces
       .map(({ piece, minG, maxG, trust }) => `${pieceWords[piece]} ${rangeText(minG, maxG, format)} g${trusted(trust)}`)
       .join(', '),
-  botanical_kept: ({ min, max, trust }: Botanical['retainedMlPerG'], format: Format) =>
+  botanical_kept: ({ min, max, trust }, format) =>
     `${rangeText(min, max, format)} ml of liquid for each gram${trusted(trust)}`,
-  botanical_season: ({ months }: { readonly months: readonly number[] | null }) =>
+  botanical_season: ({ months }) =>
     months === null
       ? 'all year'
       : `${monthsText(months)} in the north (common practice); ${monthsText(southern(months))} in the south (shifted six months, derived)`,
-  botanical_limit: ({ limit, dried }: { readonly limit: Limit; readonly dried: Limit | null }, format: Format) => {
+  botanical_limit: ({ limit, dried }, format) => {
     const other = dried === null ? '' : ` (${format.plain(dried.gPerLSpirit, 2)} g if dried)`
     return `at most ${perLitre(limit, format)}${other}, and half of that in a litre of finished drink${trusted(limit.trust)}`
   },
-  botanical_wise: ({ limit }: { readonly limit: Limit }, format: Format) =>
-    `more than ${perLitre(limit, format)} is unwise${trusted(limit.trust)}`,
-}
-
-interface DoseSaid extends Pick<Botanical, 'dose' | 'timesDays'> {
-  readonly id: string
-  readonly state: PlantState
-}
-
+  botanical_wise: ({ limit }, format) => `more than ${perLitre(limit, format)} is unwise${trusted(limit.trust)}`,
+} satisfies Part<BotanicalMessages['cells']>
 const counted = (count: number): string => `${count} ${count === 1 ? 'caution' : 'cautions'}`
 
 /** What `/botanical` and `/cautions` say. */
 export const botanicalSentences = {
   headlines: {
-    botanical: ({ id, state, dose, timesDays }: DoseSaid, format: Format) => {
+    botanical: ({ id, state, dose, timesDays }, format) => {
       const { minGPerL: min, typicalGPerL: typical, maxGPerL: max } = dose
       const [least, most, usual] = [min, max, typical].map((gPerL) => format.plain(gPerL, gPerL < 10 ? 2 : 0))
       const amount = `${least} to ${most} g (usually ${usual})`
       const days = spanText(timesDays.usualMin, timesDays.usualMax, format)
       return `${titleText({ id, state })}: ${amount} in a litre of spirit, ${days}${trusted(dose.trust)}.`
     },
-    botanical_kinds: ({ plants, kinds }: { readonly plants: number; readonly kinds: number }) =>
+    botanical_kinds: ({ plants, kinds }) =>
       `I know ${plants} plants, of ${kinds} kinds. Name one for its amount and days.`,
-    cautions_of: ({
-      ids,
-      ofPlants,
-      ofMaking,
-    }: {
-      readonly ids: readonly string[]
-      readonly ofPlants: number
-      readonly ofMaking: number
-    }) => {
+    cautions_of: ({ ids, ofPlants, ofMaking }) => {
       const plants = ofPlants === 0 ? 'I know no caution' : counted(ofPlants)
       return `${plants} for ${listed(ids.map(plantName))} and ${ofMaking} for the making, worst first.`
     },
@@ -156,35 +130,19 @@ export const botanicalSentences = {
   notes: {
     botanical_corrected: planNotes.plan_corrected,
     botanical_form_taken: planNotes.plan_form_taken,
-    botanical_steps: ({
-      steps,
-      knownAs,
-    }: {
-      readonly steps: readonly Preparation[]
-      /** The form that the steps are about, where another was asked for. */
-      readonly knownAs: PlantState | null
-    }) => {
+    botanical_steps: ({ steps, knownAs }) => {
       const said = steps.map((step) => preparationWords[step]).join(' ')
       return knownAs === null
         ? said
         : `I know how to prepare it ${stateWords[knownAs]}; take from that what fits: ${said}`
     },
-    botanical_evidence: ({ evidence }: { readonly evidence: SteepEvidence['key'] }) => evidenceWords[evidence],
-    botanical_habit: ({
-      byAnalogy,
-      measured,
-      trust,
-    }: Pick<Botanical['timesDays'], 'byAnalogy' | 'trust'> & { readonly measured: boolean }) => {
+    botanical_evidence: ({ evidence }) => evidenceWords[evidence],
+    botanical_habit: ({ byAnalogy, measured, trust }) => {
       const days = byAnalogy ? 'The days are habit, taken over from a like plant' : 'The days are habit'
       return measured
         ? `${days}${trusted(trust)}: taste.`
         : `${days}${trusted(trust)}: I know of no measurement of when it is done, so taste.`
     },
-    botanical_file: ({ file }: { readonly file: ProductFile }, format: Format) => productFileWords(file, format),
-    botanical_look: (values: HazardOf) => hazardSentence(values),
+    botanical_file: ({ file }, format) => productFileWords(file, format),
   },
-  cautions: {
-    botanical_hazard: (values: HazardOf) => hazardSentence(values),
-    ...makingCautions,
-  },
-}
+} satisfies Feature<BotanicalMessages>

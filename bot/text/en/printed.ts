@@ -1,33 +1,12 @@
-import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
-import type { Source } from '../../../core/jar/state/contents.ts'
-import type { ForGuests } from '../../../core/label/for-guests.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
+import type { InJar } from '../messages/ingredients.ts'
+import type { BottleLabelData, JarTagData } from '../messages/pictures.ts'
+import type { PictureText } from '../picture-text.ts'
 import { printedDangers } from './jar-danger.ts'
 import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from './label.ts'
-import {
-  altText,
-  daysText,
-  dayText,
-  type InJar,
-  inJarText,
-  MONTHS,
-  plantName,
-  unknownName,
-  vesselText,
-} from './words.ts'
-
-interface Tag {
-  readonly name: string
-  readonly started: IsoDay
-  readonly strainFrom: IsoDay | null
-  readonly strainBy: IsoDay | null
-  readonly inJar: InJar
-  readonly abvPercent: Measured | null
-  readonly isFlammable: boolean
-  readonly danger: DangerKind | null
-}
+import { altText, daysText, dayText, inJarText, MONTHS, plantName, unknownName, vesselText } from './words.ts'
 
 /** Paper outlives the year. */
 const printedDay = (iso: IsoDay): string => {
@@ -35,12 +14,12 @@ const printedDay = (iso: IsoDay): string => {
   return `${day} ${(MONTHS[month - 1] ?? '').slice(0, 3)} ${year}`
 }
 
-const started = ({ started }: Pick<Tag, 'started'>): string => `Started ${printedDay(started)}`
+const started = ({ started }: Pick<JarTagData, 'started'>): string => `Started ${printedDay(started)}`
 
 const isSameYear = (one: IsoDay, other: IsoDay): boolean => one.slice(0, 4) === other.slice(0, 4)
 
 /** `Strain 9 to 25 Dec 2026`; empty where no day is planned. */
-function strain({ strainFrom, strainBy }: Pick<Tag, 'strainFrom' | 'strainBy'>): string {
+function strain({ strainFrom, strainBy }: Pick<JarTagData, 'strainFrom' | 'strainBy'>): string {
   const [from, by] = [strainFrom ?? strainBy, strainBy ?? strainFrom]
   if (from === null || by === null) return ''
   if (from === by) return `Strain ${strainFrom === null ? 'by ' : ''}${printedDay(by)}`
@@ -51,25 +30,25 @@ function strain({ strainFrom, strainBy }: Pick<Tag, 'strainFrom' | 'strainBy'>):
 /** A tenth of a per cent is more than a label on a jar carries. */
 const rough = ({ value, plusMinus }: Measured): Measured => ({ value, plusMinus: Math.max(1, plusMinus) })
 
-const tagStrength = ({ abvPercent }: Pick<Tag, 'abvPercent'>, format: Format): string =>
+const tagStrength = ({ abvPercent }: Pick<JarTagData, 'abvPercent'>, format: Format): string =>
   abvPercent === null ? 'no alcohol' : `about ${format.strength(rough(abvPercent))}`
 
 const longDay = (iso: IsoDay): string => dayText(dayFromIso(iso))
 
-const strainSaid = ({ strainFrom, strainBy }: Tag, format: Format): string => {
+const strainSaid = ({ strainFrom, strainBy }: JarTagData, format: Format): string => {
   const [from, by] = [strainFrom ?? strainBy, strainBy ?? strainFrom]
   return from === null || by === null ? '' : `Strain ${daysText(dayFromIso(from), dayFromIso(by), format)}.`
 }
 
 /** What stands on the tag of a jar. */
-export const tagText = {
+export const tagText: PictureText['tag'] = {
   started,
   strain,
   strength: tagStrength,
   inIt: (inJar: InJar, format: Format) => inJarText(inJar, format),
   flammable: () => 'FLAMMABLE',
-  warning: ({ danger }: Pick<Tag, 'danger'>): string => (danger === null ? '' : printedDangers[danger]),
-  alt: (tag: Tag, format: Format) =>
+  warning: ({ danger }: Pick<JarTagData, 'danger'>): string => (danger === null ? '' : printedDangers[danger]),
+  alt: (tag: JarTagData, format: Format) =>
     altText([
       `Jar tag: ${tag.name}.`,
       tag.danger === null ? '' : `${printedDangers[tag.danger]}.`,
@@ -79,57 +58,42 @@ export const tagText = {
       tag.isFlammable ? 'Flammable.' : '',
     ]),
 }
-
-interface Bottle extends ForGuests {
-  readonly name: string
-  readonly abvPercent: Measured
-  readonly strength: Source | 'planned'
-  readonly volumeMl: number | null
-  readonly bottled: IsoDay | null
-  readonly bestBefore: IsoDay | null
-  readonly plants: readonly { readonly id: string | null; readonly name: string }[]
-  readonly hasWater: boolean
-  readonly hasSugar: boolean
-  readonly isFlammable: boolean
-  readonly isTooStrong: boolean
-  readonly danger: DangerKind | null
-}
-
-const labelStrength = ({ abvPercent, strength }: Bottle, format: Format): string =>
+const labelStrength = ({ abvPercent, strength }: BottleLabelData, format: Format): string =>
   abvPercent.value === 0 ? 'no alcohol' : `about ${format.strength(rough(abvPercent))} (${strength})`
 
-const volume = ({ volumeMl }: Bottle, format: Format): string => (volumeMl === null ? '' : vesselText(volumeMl, format))
+const volume = ({ volumeMl }: BottleLabelData, format: Format): string =>
+  volumeMl === null ? '' : vesselText(volumeMl, format)
 
 const day = (iso: IsoDay): string => dayText(dayFromIso(iso))
 
-const bottled = ({ bottled }: Bottle): string =>
+const bottled = ({ bottled }: BottleLabelData): string =>
   bottled === null ? 'Bottled: ____________' : `Bottled ${day(bottled)}`
 
-const bestBefore = ({ bestBefore }: Bottle): string =>
+const bestBefore = ({ bestBefore }: BottleLabelData): string =>
   bestBefore === null ? '' : `Best before about ${day(bestBefore)}`
 
 /** `coffee beans (whole)`: a comma would make two of it in a list. */
 const itemName = (id: string): string => plantName(id).replace(/, (.+)$/, ' ($1)')
 
-const plants = ({ plants }: Bottle): readonly string[] => [
+const plants = ({ plants }: BottleLabelData): readonly string[] => [
   ...new Set(plants.map(({ id, name }) => (id === null ? unknownName(name) : itemName(id)))),
 ]
 
-const inIt = (bottle: Bottle): string =>
+const inIt = (bottle: BottleLabelData): string =>
   `Spirit${bottle.hasWater ? ', water' : ''}${bottle.hasSugar ? ', sugar' : ''}${plants(bottle)
     .map((name) => `, ${name}`)
     .join('')}`
 
-const advice = ({ advice }: Pick<Bottle, 'advice'>): string => adviceWords(advice)
+const advice = ({ advice }: Pick<BottleLabelData, 'advice'>): string => adviceWords(advice)
 
-const neat = ({ isTooStrong }: Bottle): string => (isTooStrong ? 'Do not drink neat.' : '')
+const neat = ({ isTooStrong }: BottleLabelData): string => (isTooStrong ? 'Do not drink neat.' : '')
 
-const warning = ({ danger }: Pick<Bottle, 'danger'>): string => (danger === null ? '' : printedDangers[danger])
+const warning = ({ danger }: Pick<BottleLabelData, 'danger'>): string => (danger === null ? '' : printedDangers[danger])
 
 const sentence = (text: string): string => (text === '' ? '' : `${text}.`)
 
 /** What stands on a bottle. */
-export const labelText = {
+export const labelText: PictureText['label'] = {
   strength: labelStrength,
   volume,
   bottled,
@@ -141,7 +105,7 @@ export const labelText = {
   warning,
   neat,
   keepAway: keepAwayWords,
-  alt: (bottle: Bottle, format: Format) =>
+  alt: (bottle: BottleLabelData, format: Format) =>
     altText([
       `Bottle label: ${bottle.name}.`,
       sentence(warning(bottle)),

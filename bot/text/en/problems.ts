@@ -4,9 +4,9 @@ import type { DateSide } from '../../../core/quantity/quantities.ts'
 import type { OtherThing } from '../../../core/recipe/plan/other-than-plants.ts'
 import type { PlanProblems } from '../../../core/recipe/plan/problems.ts'
 import { pouredMl, weighedG } from '../../../core/recipe/tool-precision.ts'
-import type { ChatProblems } from '../../chat/chat-error.ts'
-import type { LimitProblems } from '../../chat/limit-problems.ts'
-import type { Format } from '../format.ts'
+import type { Written } from '../language.ts'
+import type { ChatProblems } from '../messages/chat-problems.ts'
+import type { LimitProblems } from '../messages/limit-problems.ts'
 import { discordText } from './discord.ts'
 import { safetyProblems, weakText } from './jar-problems.ts'
 import { measureProblems } from './measure.ts'
@@ -157,7 +157,7 @@ export const quantityProblems = {
       ? `I know no time zone ${inQuotes(typed)}: name the nearest big city, such as Rome, or give a name such as Europe/Rome, or UTC.`
       : `I know no time zone ${inQuotes(typed)}; did you mean ${nearest.join(' or ')}?`,
   unknown_units: ({ typed }) => `${inQuotes(typed)} are no units I know: give metric, us, imperial, or “as typed”.`,
-} satisfies { readonly [Key in keyof QuantityProblems]: (values: QuantityProblems[Key], format: Format) => string }
+} satisfies Written<QuantityProblems>
 
 /** What a person typed, between quotation marks and not too much of it. */
 const shortQuote = (typed: string): string => `“${typed.length > 40 ? `${typed.slice(0, 39)}…` : typed}”`
@@ -305,4 +305,4 @@ export const planProblems = {
   yes_or_no: ({ typed }) => `“${typed}” is neither yes nor no: write one of them.`,
   ready_by_unknown: ({ name }) =>
     `I do not know “${name}”, so I cannot plan towards a day with it: leave out ready-by:.`,
-} satisfies { readonly [Key in keyof PlanProblems]: (values: PlanProblems[Key], format: Format) => string }
+} satisfies Written<PlanProblems>

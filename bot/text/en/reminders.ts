@@ -1,42 +1,12 @@
 import { type DutyKind, ENDLESS, type ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
-import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place } from '../../../store/person.ts'
 import type { Format } from '../format.ts'
-import { type Asked, askedText } from './jar-tasks.ts'
+import type { Feature } from '../language.ts'
+import type { NextReminder, NudgedJar, NudgedJars, NudgeMessages, RemindersMessages } from '../messages/reminders.ts'
+import { askedText } from './jar-tasks.ts'
 import { daysWords, dayWords, listed, onDay, plantName } from './words.ts'
-
-/** One jar that asks for something. */
-export interface NudgedJar {
-  readonly name: string
-  /** The first day for straining, where one was planned. */
-  readonly fromDay: IsoDay | null
-  readonly byDay: IsoDay | null
-  /** What is to be put in now; without id, a plant in the maker's words. */
-  readonly plants: readonly { readonly id: string | null; readonly name: string }[]
-  /** What is to sweeten it now, where that is known. */
-  readonly syrup: {
-    readonly waterMl: Measured
-    readonly sugarG: Measured
-    /** What of the sugar that water dissolves, g; null where a syrup can be made first. */
-    readonly dissolvesG: number | null
-  } | null
-  /** What has rested and is too strong to be drunk as it is. */
-  readonly strong: { readonly abvPercent: Measured; readonly isDiluted: boolean } | null
-}
-
-/** Jars that ask for the same. */
-export interface NudgedJars {
-  readonly duty: DutyKind
-  readonly jars: readonly NudgedJar[]
-  /** Said in a few words: it has no reminder of its own today. */
-  readonly isAside?: boolean
-}
-
-interface Named {
-  readonly duty: DutyKind
-  readonly names: readonly string[]
-}
 
 const MOST_NAMES = 6
 
@@ -153,15 +123,7 @@ const how = {
 /** What a reminder says. */
 export const nudgeSentences = {
   headlines: {
-    nudge: (
-      values: {
-        readonly asked: readonly NudgedJars[]
-        /** What needs putting right before anything else. */
-        readonly held: readonly string[]
-        readonly today: IsoDay
-      },
-      format: Format,
-    ) => {
+    nudge: (values, format) => {
       const { asked, held, today } = values
       const first = held.length === 0 ? [] : [`Look after ${namesText(held)} first.`]
       return [...first, ...asked.map((each) => nudgedText(each, today, format))].join(' ')
@@ -169,11 +131,10 @@ export const nudgeSentences = {
   },
 
   notes: {
-    nudge_how: ({ duty, isTyped }: { readonly duty: 'taste' | 'strain'; readonly isTyped: boolean }) =>
-      how[duty](isTyped),
-    nudge_estimated: ({ names }: { readonly names: readonly string[] }) =>
+    nudge_how: ({ duty, isTyped }) => how[duty](isTyped),
+    nudge_estimated: ({ names }) =>
       `${namesText(names)} ${names.length === 1 ? 'was' : 'were'} not measured: these amounts are estimates.`,
-    nudge_last: ({ duty, names }: Named) =>
+    nudge_last: ({ duty, names }) =>
       duty === 'shake'
         ? `Reminders to shake ${namesText(names)} stop until you next say something of ${names.length === 1 ? 'it' : 'them'}.`
         : `This is the last reminder to ${DO[duty].toLowerCase()} ${namesText(names)}.`,
@@ -183,20 +144,18 @@ export const nudgeSentences = {
   },
 
   actions: {
-    nudge_done: ({ duty, name }: { readonly duty: DutyKind; readonly name: string | null }) =>
-      name === null ? capital(DONE[duty]) : `${name} ${DONE[duty]}`,
+    nudge_done: ({ duty, name }) => (name === null ? capital(DONE[duty]) : `${name} ${DONE[duty]}`),
     nudge_all_shaken: () => 'All shaken',
-    nudge_syrup: ({ name }: { readonly name: string | null }) =>
-      name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`,
-    nudge_tasted: ({ verdict, name }: { readonly verdict: 'good' | 'not_yet'; readonly name: string | null }) => {
+    nudge_syrup: ({ name }) => (name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`),
+    nudge_tasted: ({ verdict, name }) => {
       if (name === null) return verdict === 'good' ? 'It tastes good' : 'It is not right yet'
       return `${name}: ${verdict === 'good' ? 'good' : 'not yet'}`
     },
     nudge_later: () => 'Tomorrow',
     nudge_later_today: () => 'Later today',
-    nudge_show: ({ isOneJar }: { readonly isOneJar: boolean }) => (isOneJar ? 'Show jar' : 'Show jars'),
+    nudge_show: ({ isOneJar }) => (isOneJar ? 'Show jar' : 'Show jars'),
   },
-}
+} satisfies Feature<NudgeMessages>
 
 const placeWords: Readonly<Record<Exclude<Place['kind'], 'channel'>, string>> = {
   console: 'this terminal, while I run here',
@@ -208,21 +167,7 @@ const rhythmWords: Readonly<Record<ShakeRhythm, string>> = {
   every_other_day: 'every other day',
   off: 'never',
 }
-
-interface Dated {
-  readonly until: IsoDay | null
-  readonly today: IsoDay
-}
-
-interface Next {
-  readonly asked: readonly (Asked & { readonly duty: DutyKind })[]
-  readonly day: IsoDay
-  readonly atMinutes: number
-  readonly isNow: boolean
-  readonly today: IsoDay
-}
-
-const nextText = ({ day, today, atMinutes, isNow }: Next, format: Format): string => {
+const nextText = ({ day, today, atMinutes, isNow }: NextReminder, format: Format): string => {
   if (isNow) return 'due now'
   return format.moment(dayFromIso(day), atMinutes, `${onDay(day, today, format)} at ${isoTime(atMinutes)}`)
 }
@@ -230,10 +175,7 @@ const nextText = ({ day, today, atMinutes, isNow }: Next, format: Format): strin
 /** What `/reminders` says. */
 export const remindersSentences = {
   headlines: {
-    reminders: (
-      { isChanged, atMinutes, until, today }: Dated & { isChanged: boolean; atMinutes: number },
-      format: Format,
-    ) => {
+    reminders: ({ isChanged, atMinutes, until, today }, format) => {
       if (until === ENDLESS) return `${isChanged ? 'Noted: I’ve' : 'I’ve'} stopped reminding you until you say so.`
       const begin = isChanged ? 'Noted: reminders' : 'Reminders'
       return until === null
@@ -251,10 +193,7 @@ export const remindersSentences = {
   },
 
   cells: {
-    reminders_place: (
-      { place, isHere, isClosed }: { readonly place: Place; readonly isHere: boolean; readonly isClosed: boolean },
-      format: Format,
-    ) => {
+    reminders_place: ({ place, isHere, isClosed }, format) => {
       if (place.kind === 'private' && isClosed) {
         return 'private messages, but Discord didn’t let me send you the last one: allow messages from people in a server we share'
       }
@@ -262,19 +201,15 @@ export const remindersSentences = {
       const where = isHere ? 'this channel' : format.channel(place.channelId)
       return isClosed ? `${where}, where I cannot write any more: they come in private messages to you` : where
     },
-    reminders_time: (values: { readonly atMinutes: number; readonly zone: string; readonly isAssumed: boolean }) =>
-      `${isoTime(values.atMinutes)} in ${values.zone}${values.isAssumed ? ' (assumed)' : ''}`,
-    reminders_shake: ({ shake }: { readonly shake: ShakeRhythm }) => rhythmWords[shake],
-    reminders_pause: ({ until, today }: Dated, format: Format) =>
+    reminders_time: (values) => `${isoTime(values.atMinutes)} in ${values.zone}${values.isAssumed ? ' (assumed)' : ''}`,
+    reminders_shake: ({ shake }) => rhythmWords[shake],
+    reminders_pause: ({ until, today }, format) =>
       until === null
         ? 'none'
         : until === ENDLESS
           ? 'until you start them again'
           : `until ${dayWords(until, today, format)}`,
-    reminders_next: (
-      { next, isStopped }: { readonly next: Next | null; readonly isStopped: boolean },
-      format: Format,
-    ) =>
+    reminders_next: ({ next, isStopped }, format) =>
       next === null
         ? isStopped
           ? 'none while they are stopped'
@@ -283,22 +218,16 @@ export const remindersSentences = {
   },
 
   notes: {
-    reminders_zone_assumed: ({ zone }: { readonly zone: string }) =>
+    reminders_zone_assumed: ({ zone }) =>
       `You chose no time zone, so I go by ${zone}; to go by a city near you, type for example /reminders zone:Rome`,
     /** What the pause keeps from being said in time. */
-    reminders_pause_hides: (
-      {
-        closing,
-        today,
-      }: { readonly closing: readonly { readonly name: string; readonly day: IsoDay }[]; readonly today: IsoDay },
-      format: Format,
-    ) =>
+    reminders_pause_hides: ({ closing, today }, format) =>
       `The pause keeps silent about straining ${listed(closing.map(({ name, day }) => `${name} (by ${dayWords(day, today, format)})`))}; /jar list shows it meanwhile.`,
     /** A message was sent to the place. */
     reminders_proved: () => 'I’ve just sent you a message there. Reminders come to the same place.',
     reminders_unproved: () => 'Discord didn’t take my trial message just now. Choose the place again in a while.',
     /** At somebody's first jar, above the buttons. */
-    reminders_where: ({ isPrivate, isHere }: { readonly isPrivate: boolean; readonly isHere: boolean }) => {
+    reminders_where: ({ isPrivate, isHere }) => {
       if (isPrivate)
         return 'I’ll remind you here, in private. Press the button and I’ll send a message to show that it works.'
       return isHere
@@ -317,7 +246,7 @@ export const remindersSentences = {
     reminders_start: () => 'Start them again',
     nudge_reminders: () => 'Reminders…',
   },
-}
+} satisfies Feature<RemindersMessages>
 
 /** Help for `/reminders`. */
 export const remindersText = {

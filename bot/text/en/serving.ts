@@ -1,8 +1,10 @@
-import type { CountryId, DrinkSize, Guidance, Limit, Remark } from '../../../core/label/country.ts'
+import type { DrinkSize, Guidance, Limit, Remark } from '../../../core/label/country.ts'
 import type { Cited, SourceKey } from '../../../core/label/sources.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { Format } from '../format.ts'
+import type { Feature } from '../language.ts'
+import type { ServingMessages } from '../messages/serving.ts'
 import { ifDrunk } from './plant-refusals.ts'
 import { countryInSentence, countryNames, listed } from './words.ts'
 
@@ -90,12 +92,6 @@ const drinkCount = (drinks: Measured, format: Format): string => {
   if (Math.abs(drinks.value - 1) < 0.005) return 'one standard drink'
   return `${shown(drinks, format)} ${drinks.value < 1 ? 'of a standard drink' : 'standard drinks'}`
 }
-
-interface Size {
-  readonly country: CountryId
-  readonly drink: DrinkSize
-}
-
 const sizeWords = ({ drinkG, pureMl }: DrinkSize, format: Format): string =>
   pureMl === null
     ? `${format.plain(drinkG)}${NBSP}g of alcohol`
@@ -104,16 +100,7 @@ const sizeWords = ({ drinkG, pureMl }: DrinkSize, format: Format): string =>
 /** What `/serving` says. */
 export const servingSentences = {
   headlines: {
-    serving: (
-      values: {
-        readonly pourMl: Measured
-        readonly abvPercent: Measured
-        readonly ethanolG: Measured
-        /** Null where the size of a drink there is not known. */
-        readonly counted: { readonly drinks: Measured; readonly country: CountryId } | null
-      },
-      format: Format,
-    ) => {
+    serving: (values, format) => {
       const { counted } = values
       const glass = `${format.volume(values.pourMl)} at ${format.strength(values.abvPercent)}`
       const drinks =
@@ -129,39 +116,27 @@ export const servingSentences = {
   },
 
   cells: {
-    alcohol_spread: ({ massG }: { readonly massG: Measured }, format: Format) =>
-      `${grams(massG, format)} ± ${spread(massG, format)}${NBSP}g`,
-    standard_drink: ({ country, drink }: Size, format: Format) =>
+    alcohol_spread: ({ massG }, format) => `${grams(massG, format)} ± ${spread(massG, format)}${NBSP}g`,
+    standard_drink: ({ country, drink }, format) =>
       `${sizeWords(drink, format)} in ${countryNames[country]}${cited(drink)}`,
-    drinks: ({ drinks }: { readonly drinks: Measured }, format: Format) =>
-      `${shown(drinks, format)} ± ${spread(drinks, format)}`,
+    drinks: ({ drinks }, format) => `${shown(drinks, format)} ± ${spread(drinks, format)}`,
   },
 
   notes: {
-    guidance: ({ country, guidance }: { readonly country: CountryId; readonly guidance: Guidance }, format: Format) => {
+    guidance: ({ country, guidance }, format) => {
       const who =
         country === 'who' ? 'The World Health Organization tells adults' : `Adults in ${countryNames[country]} are told`
       return `${who}: ${guidanceWords(guidance, format)}${cited(guidance)}.`
     },
-    no_guidance: ({ country }: { readonly country: CountryId }) =>
-      `I have no official guidance on record for ${countryNames[country]}.`,
-    no_drink_size: ({ country }: { readonly country: CountryId }) =>
+    no_guidance: ({ country }) => `I have no official guidance on record for ${countryNames[country]}.`,
+    no_drink_size: ({ country }) =>
       `I have no standard drink on record for ${countryNames[country]}, so I give grams only.`,
-    unknown_country: ({ typed, nearest }: { readonly typed: string; readonly nearest: CountryId | null }) =>
+    unknown_country: ({ typed, nearest }) =>
       `I know no standard drink for “${typed}”, so I give grams only.${nearest === null ? '' : ` Did you mean ${countryNames[nearest]}?`}`,
-    own_country: ({ code }: { readonly code: string }) =>
-      `You named no country, so I took ${countryInSentence(code)}, as in your /settings.`,
-    own_country_unknown: ({ code }: { readonly code: string }) =>
+    own_country: ({ code }) => `You named no country, so I took ${countryInSentence(code)}, as in your /settings.`,
+    own_country_unknown: ({ code }) =>
       `I know no standard drink for ${countryInSentence(code)}, the country in your /settings, so I give grams only.`,
-    one_glass: (
-      values: {
-        readonly heavyG: number
-        readonly dangerousG: number
-        readonly adultKg: number
-        readonly gPerL: number
-      },
-      format: Format,
-    ) => {
+    one_glass: (values, format) => {
       const { heavyG, dangerousG, adultKg, gPerL } = values
       return (
         `In one go ${format.plain(heavyG)} g of alcohol or more is heavy drinking (World Health Organization).` +
@@ -183,6 +158,6 @@ export const servingSentences = {
   },
 
   actions: {
-    count_in: ({ country }: { readonly country: CountryId }) => `Count it in ${countryNames[country]}`,
+    count_in: ({ country }) => `Count it in ${countryNames[country]}`,
   },
-}
+} satisfies Feature<ServingMessages>

@@ -1,8 +1,9 @@
-import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { weekdayOf } from '../../../core/quantity/time/weekday-date.ts'
 import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
+import type { Feature } from '../language.ts'
+import type { ForgetMessages, SettingsMessages, StoredCounts } from '../messages/settings.ts'
 import { countryByCode, dayText, listed, WEEKDAYS } from './words.ts'
 
 const unitNames: Readonly<Record<Kitchen, string>> = { metric: 'metric', us: 'US', imperial: 'imperial' }
@@ -21,20 +22,7 @@ const chosenFreezer = (freezerC: number | null, format: Format): string =>
 export const settingsSentences = {
   headlines: {
     /** What was chosen just now; null where a choice was taken back. */
-    settings: (
-      {
-        units,
-        country,
-        zone,
-        freezerC,
-      }: {
-        readonly units?: Kitchen | null
-        readonly country?: string | null
-        readonly zone?: string | null
-        readonly freezerC?: number | null
-      },
-      format: Format,
-    ) => {
+    settings: ({ units, country, zone, freezerC }, format) => {
       const chosen = [
         ...(units === undefined ? [] : [chosenUnits(units)]),
         ...(country === undefined ? [] : [chosenCountry(country)]),
@@ -53,22 +41,14 @@ export const settingsSentences = {
   },
 
   cells: {
-    settings_units: ({ units }: { readonly units: Kitchen | null }) => {
+    settings_units: ({ units }) => {
       if (units === null) return 'as you type them'
       return units === 'metric' ? unitNames.metric : `${unitNames[units]}, metric beside it`
     },
-    settings_freezer: (
-      { freezerC, isAssumed }: { readonly freezerC: number; readonly isAssumed: boolean },
-      format: Format,
-    ) => `${format.temperature({ value: freezerC, plusMinus: 0 })}${isAssumed ? ' (assumed)' : ''}`,
-    settings_country: ({ country }: { readonly country: string | null }) =>
-      country === null ? 'none' : countryByCode(country),
-    settings_zone: (values: {
-      readonly zone: string
-      readonly isAssumed: boolean
-      readonly day: CalendarDay
-      readonly minutes: number
-    }) =>
+    settings_freezer: ({ freezerC, isAssumed }, format) =>
+      `${format.temperature({ value: freezerC, plusMinus: 0 })}${isAssumed ? ' (assumed)' : ''}`,
+    settings_country: ({ country }) => (country === null ? 'none' : countryByCode(country)),
+    settings_zone: (values) =>
       `${values.zone}${values.isAssumed ? ' (assumed)' : ''}, where it is ${isoTime(values.minutes)} on ${WEEKDAYS[weekdayOf(values.day)]} ${dayText(values.day)}`,
   },
 
@@ -79,7 +59,7 @@ export const settingsSentences = {
       'country: decides how I read dates such as 6/7, whose standard drinks I count and whose law I look at.',
     settings_zone_ahead: () => 'What is written of your jars keeps its days; what is still to come goes by this zone.',
   },
-}
+} satisfies Feature<SettingsMessages>
 
 /** Help for `/settings`. */
 export const settingsText = {
@@ -95,18 +75,8 @@ export const settingsText = {
 
 const counted = (count: number, one: string, many: string): string => (count === 1 ? `1 ${one}` : `${count} ${many}`)
 
-interface Stored {
-  /** All of them. */
-  readonly jars: number
-  /** Of these emptied or thrown away. */
-  readonly finished: number
-  /** Of these no list shows: their start was taken back. */
-  readonly undone: number
-  readonly entries: number
-}
-
 /** `2 jars (and 1 in the notebook, 1 taken back) with 14 entries`. */
-function jarsText({ jars, finished, undone, entries }: Stored): string {
+function jarsText({ jars, finished, undone, entries }: StoredCounts): string {
   if (jars === 0) return 'no jar'
   const running = jars - finished - undone
   const others = [
@@ -121,9 +91,7 @@ function jarsText({ jars, finished, undone, entries }: Stored): string {
 /** What `/forget` says. */
 export const forgetSentences = {
   headlines: {
-    forget_ask: (
-      values: Stored & { readonly settings: number; readonly reminders: number; readonly shares: number },
-    ) => {
+    forget_ask: (values) => {
       const parts = [
         jarsText(values),
         ...(values.settings > 0 ? [counted(values.settings, 'setting', 'settings')] : []),
@@ -133,23 +101,22 @@ export const forgetSentences = {
       ]
       return `This would erase for good all that I keep about you: ${listed(parts)}. Nothing is erased yet.`
     },
-    forgotten: (values: Stored & { readonly copies: number; readonly files: number }) => {
+    forgotten: (values) => {
       const copies = values.copies === 0 ? 'there were no copies' : `${counted(values.copies, 'copy', 'copies')} too`
       const files = values.files === 0 ? '' : `, and ${counted(values.files, 'file', 'files')} that I had saved for you`
       return `Erased: ${jarsText(values)}, and your settings; ${copies}${files}. I keep nothing about you any more.`
     },
-    forget_one_jar: ({ name, line }: { readonly name: string; readonly line: string }) =>
+    forget_one_jar: ({ name, line }) =>
       `${name} is one jar, and /forget is for everything: ${line} throws that one away. Nothing is erased.`,
     not_forgotten: () => 'Nothing was erased.',
   },
   notes: {
     forget_changed: () =>
       'That button named something else than you have now, so it erased nothing; this is what would go.',
-    forget_in_full: ({ typed }: { readonly typed: string }) =>
-      `“${typed}” erases nothing. Only /forget confirm:yes, typed in full, erases.`,
+    forget_in_full: ({ typed }) => `“${typed}” erases nothing. Only /forget confirm:yes, typed in full, erases.`,
     forget_not_one_jar: () => 'To be rid of one jar only, type /jar discard and its name; it stays in /notebook.',
   },
   actions: {
     forget_all: () => 'Erase everything',
   },
-}
+} satisfies Feature<ForgetMessages>

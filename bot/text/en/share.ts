@@ -1,34 +1,13 @@
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { CodeProblems } from '../../../core/recipe/code/problems.ts'
 import type { ShareProblems } from '../../../core/recipe/code/share-problems.ts'
 import type { Format } from '../format.ts'
+import type { Feature, Written } from '../language.ts'
+import type { Becomes, CodeDays, CodeFrom, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
 import { guestWords } from './label.ts'
-import { cardText, shelfText } from './pictures.ts'
-import { labelText, tagText } from './printed.ts'
 import { listed, plantName, shortDayWords, timesText, unknownName } from './words.ts'
 
-interface CodeFrom {
-  readonly factor: number
-  /** What there was least of; null where nothing was said. */
-  readonly by: 'spirit' | 'plant' | 'bottles' | null
-  /** The plant that there was least of. */
-  readonly id: string | null
-  readonly isSpiritLeft: boolean
-}
-
-interface Strengths {
-  readonly abvPercent: number
-  /** Of what the batch of the code steeped in. */
-  readonly recipeAbvPercent: number
-}
-
-interface Days {
-  readonly fromDays: number
-  readonly byDays: number
-}
-
-const daysText = ({ fromDays, byDays }: Days): string =>
+const daysText = ({ fromDays, byDays }: CodeDays): string =>
   fromDays === byDays ? `${byDays}` : `${fromDays} to ${byDays}`
 
 const why = ({ by, id }: CodeFrom): string => {
@@ -46,26 +25,24 @@ const factorText = ({ factor }: CodeFrom, format: Format): string => {
 /** What `/plan from:` says besides the plan. */
 export const codeSentences = {
   notes: {
-    code_from: (values: CodeFrom, format: Format) =>
+    code_from: (values, format) =>
       values.by === null
         ? 'As the batch of this code was made, in the same amounts.'
         : `As the batch of this code was made, ${factorText(values, format)}: ${why(values)}.` +
           `${values.isSpiritLeft ? ' Some of your spirit stays over.' : ''}`,
-    code_only_plant: ({ typed, id }: { readonly typed: string; readonly id: string }) =>
-      `I took “${typed}” as ${plantName(id)}, the one plant of that batch.`,
-    code_weaker: ({ abvPercent, recipeAbvPercent }: Strengths, format: Format) =>
+    code_only_plant: ({ typed, id }) => `I took “${typed}” as ${plantName(id)}, the one plant of that batch.`,
+    code_weaker: ({ abvPercent, recipeAbvPercent }, format) =>
       `That batch steeped in ${format.plain(recipeAbvPercent, 1)} % vol, yours does in ${format.plain(abvPercent, 1)}: as much alcohol` +
       ' comes with more water, so it steeps weaker, and less water goes in after straining.',
-    code_stronger: ({ abvPercent, recipeAbvPercent }: Strengths, format: Format) =>
+    code_stronger: ({ abvPercent, recipeAbvPercent }, format) =>
       `Your spirit has ${format.plain(abvPercent, 1)} % vol: water first brings it to ${format.plain(recipeAbvPercent, 1)}, in which that batch steeped.`,
-    code_dried: ({ ids }: { readonly ids: readonly string[] }) =>
-      `Dried, not fresh: ${listed(ids.map(plantName))}. Fresh would be another amount.`,
-    code_days: ({ usual, ...days }: Days & { readonly usual: Days | null }) =>
+    code_dried: ({ ids }) => `Dried, not fresh: ${listed(ids.map(plantName))}. Fresh would be another amount.`,
+    code_days: ({ usual, ...days }) =>
       // Days that were are one number; one number may also have been planned, for a feast.
       `${daysText(days)} ${days.byDays === 1 ? 'day' : 'days'} on the plants, ${days.fromDays === days.byDays ? 'like that batch' : 'as that batch was planned'}` +
       `${usual === null ? '' : `; usual are ${daysText(usual)}, so taste as it goes`}.`,
   },
-}
+} satisfies Feature<CodeMessages>
 
 const formName = ({ id, state }: CodeProblems['not_in_recipe']['plants'][number]): string =>
   state === 'dried' && !plantName(id).includes('dried') ? `${plantName(id)} (dried)` : plantName(id)
@@ -108,15 +85,7 @@ export const codeProblems = {
       ` with ${format.plain(toSugarGPerL, 0)} g/L. ${can.length === 0 ? 'Take stronger spirit.' : `Add ${can.join(', or ')}, or take stronger spirit.`}`
     )
   },
-} satisfies { readonly [Key in keyof CodeProblems]: (values: CodeProblems[Key], format: Format) => string }
-
-/** What a shared batch is, or is to be. */
-export type Becomes =
-  | { readonly by: 'made'; readonly abvPercent: Measured; readonly sugarGPerL: Measured }
-  | { readonly by: 'plan'; readonly abvPercent: number; readonly sugarGPerL: number }
-
-type PostChange = 'changed' | 'gone' | 'out_of_reach' | 'failed'
-
+} satisfies Written<CodeProblems>
 const becomesText = (becomes: Becomes, format: Format): string => {
   const { by, abvPercent, sugarGPerL } = becomes
   if (by === 'plan') {
@@ -151,34 +120,27 @@ const momentText = (
 /** What is said of batches that are shared and made too, and of pictures for the printer. */
 export const shareSentences = {
   headlines: {
-    shared: (
-      values: { readonly name: string; readonly ids: readonly string[]; readonly becomes: Becomes | null },
-      format: Format,
-    ) => {
+    shared: (values, format) => {
       const { name, ids, becomes } = values
       const plants = listed([...new Set(ids)].map(plantName))
       return becomes === null
         ? `${name}: ${plants} in spirit, not sweetened yet.`
         : `${name}: a liqueur of ${plants}, ${becomesText(becomes, format)}.`
     },
-    shares: ({ batches, count }: { readonly batches: number; readonly count: number }) => {
+    shares: ({ batches, count }) => {
       if (count === 0) return 'You share no batch. /share and the name of a jar shows it to everybody.'
       const one = count === 1 ? 'You share one batch.' : `You share one batch, ${timesText(count)}.`
       if (batches === 1) return one
       return `You share ${batches} batches${count === batches ? '' : `, ${count} times in all`}.`
     },
-    share_withdrawn: (values: {
-      readonly name: string | null
-      readonly post: PostChange | null
-      readonly isAgain: boolean
-    }) => {
+    share_withdrawn: (values) => {
       const { name, post, isAgain } = values
       const what = name === null ? 'This batch' : name
       const done = `${what} ${isAgain ? 'was withdrawn before' : 'is shared no longer'}.`
       return `${done}${post === null ? '' : POST[post]} Whoever kept its code can still make it.`
     },
-    jar_tag: ({ name }: { readonly name: string }) => `A tag for the ${name} jar, to print.`,
-    jar_label: ({ name, count }: { readonly name: string; readonly count: number }) =>
+    jar_tag: ({ name }) => `A tag for the ${name} jar, to print.`,
+    jar_label: ({ name, count }) =>
       count === 1
         ? `A label for the bottles of ${name}, to print.`
         : `${count} labels for the bottles of ${name}, to print.`,
@@ -188,23 +150,14 @@ export const shareSentences = {
     share_allergens: () => 'For guests',
     share_made: () => 'Made too',
     share_code: () => 'Its code',
-    share: ({ id }: { readonly id: string }) => id,
+    share: ({ id }) => id,
   },
 
   cells: {
-    share_made: ({ count }: { readonly count: number }) => `others have begun ${jarsText(count)} of this batch so far`,
-    share_code: ({ code }: { readonly code: string }) => code,
+    share_made: ({ count }) => `others have begun ${jarsText(count)} of this batch so far`,
+    share_code: ({ code }) => code,
     share_allergens: guestWords,
-    share: (
-      values: {
-        readonly name: string | null
-        readonly at: { readonly day: IsoDay; readonly minutes: number } | null
-        readonly today: IsoDay
-        readonly channelId: string | null
-        readonly isUnposted: boolean
-      },
-      format: Format,
-    ) => {
+    share: (values, format) => {
       const { name, at, today, channelId, isUnposted } = values
       const on = at === null ? '' : `, shared ${momentText(at, today, format)}`
       const where = channelId === null ? '' : ` in ${format.channel(channelId)}`
@@ -213,26 +166,25 @@ export const shareSentences = {
   },
 
   notes: {
-    share_snapshot: ({ id }: { readonly id: string }) =>
+    share_snapshot: ({ id }) =>
       `It is shown as it is now: what you note later stays with you. /share withdraw:${id} takes it back.`,
     /** `own`: begun by whoever reads it, who is not its maker. */
-    share_made_so_far: ({ count, own }: { readonly count: number; readonly own: number }) => {
+    share_made_so_far: ({ count, own }) => {
       const others = own === 0 ? 'Others than its maker' : 'Others than its maker and you'
       return [
         ...(own > 0 ? [`You have begun ${jarsText(own)} of this batch so far.`] : []),
         ...(count > 0 ? [`${others} have begun ${jarsText(count)} of this batch so far.`] : []),
       ].join(' ')
     },
-    shares_made: ({ made }: { readonly made: readonly { readonly name: string | null; readonly count: number }[] }) =>
+    shares_made: ({ made }) =>
       made.length === 0
         ? 'Nobody else has begun a jar of what you share yet.'
         : `Begun by others, your own not counted: ${listed(made.map(({ name, count }) => `${jarsText(count)} of ${name ?? NAMELESS}`))}.`,
-    shares_withdrawn: ({ count }: { readonly count: number }) =>
-      `${count === 1 ? 'One more was' : `${count} more were`} withdrawn.`,
+    shares_withdrawn: ({ count }) => `${count === 1 ? 'One more was' : `${count} more were`} withdrawn.`,
     share_withdraw: () => '/share withdraw: and the id takes back any other.',
-    forget_shares: ({ count }: { readonly count: number }) =>
+    forget_shares: ({ count }) =>
       `${count === 0 ? '' : `${countedPosts(count)} of batches you share would be taken back too. `}What others posted or made from your batches stays theirs.`,
-    forgot_shares: ({ changed, left }: { readonly changed: number; readonly left: number }) => {
+    forgot_shares: ({ changed, left }) => {
       const done =
         changed === 0
           ? ''
@@ -243,9 +195,9 @@ export const shareSentences = {
           : `${countedPosts(left)} of yours I could not change: delete ${left === 1 ? 'it' : 'them'} yourself; the button makes nothing any more. `
       return `${done}${rest}What others posted or made from your batches stays theirs.`
     },
-    name_unprinted: ({ id }: { readonly id: string }) =>
+    name_unprinted: ({ id }) =>
       `My letters lack signs of this name, so #${id} stands there: write the name by hand, or /jar rename it.`,
-    print_size: ({ count }: { readonly count: number }) =>
+    print_size: ({ count }) =>
       count === 1
         ? 'It is made for 300 dots per inch: print it at its own size, not fitted to the page.'
         : 'They are made for 300 dots per inch: print them at their own size, not fitted to the page.',
@@ -253,18 +205,10 @@ export const shareSentences = {
 
   actions: {
     make_too: () => 'Make this too',
-    share_withdraw: ({ id, name }: { readonly id: string; readonly name: string | null }) =>
-      `Withdraw ${name ?? NAMELESS} (${id})`,
+    share_withdraw: ({ id, name }) => `Withdraw ${name ?? NAMELESS} (${id})`,
     share_carry: () => 'Whoever wants to make it too types',
   },
-
-  files: {
-    batch_card: cardText.alt,
-    shelf: shelfText.alt,
-    jar_tag: tagText.alt,
-    bottle_label: labelText.alt,
-  },
-}
+} satisfies Feature<ShareMessages>
 
 /** What is said of a batch that is shared no more, or was not found. */
 export const shareProblems = {
@@ -281,4 +225,4 @@ export const shareProblems = {
     `“${typed}” names no batch that was shared; press its button, or ask its maker for the batch’s code.`,
   share_withdrawn: () => 'Whoever made this batch shares it no longer, so I keep its recipe to myself.',
   share_gone: () => 'This batch is shared no longer: whoever made it has nothing here by that name any more.',
-} satisfies { readonly [Key in keyof ShareProblems]: (values: ShareProblems[Key], format: Format) => string }
+} satisfies Written<ShareProblems>

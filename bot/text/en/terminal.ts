@@ -1,7 +1,8 @@
 import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { StorageProblems } from '../../../store/storage-error.ts'
 import { writeLine } from '../../calls/write-line.ts'
-import type { Format } from '../format.ts'
+import type { Written } from '../language.ts'
+import type { ConsoleText } from '../terminal-text.ts'
 import { listed } from './words.ts'
 
 /** Which nightly copy stands in for a person's file, and the line that puts it back. */
@@ -22,12 +23,8 @@ export const copyBack = ({ userId, day }: { readonly userId: string; readonly da
 /** The line that shows what became of something. */
 const look = (jar: string | undefined): string => (jar === undefined ? '/jar list' : writeLine('jar show', jar))
 
-export type StorageSentences = {
-  readonly [Key in keyof StorageProblems]: (values: StorageProblems[Key], format: Format) => string
-}
-
 /** What was wrong with the folder of data, and what to do about it: at the terminal, where the folder is. */
-export const storageProblems: StorageSentences = {
+export const storageProblems: Written<StorageProblems> = {
   locked: ({ folder, host, pid, isHere }) =>
     isHere
       ? `Another Larderbell (process ${pid}) works on the jars in ${folder}. Use that one, or end it first. Nothing was changed.`
@@ -64,7 +61,7 @@ export const storageProblems: StorageSentences = {
 const TELL = 'Tell whoever runs me.'
 
 /** The same where others are, who shall read no path, no process and no host. */
-export const storageInDiscord: StorageSentences = {
+export const storageInDiscord: Written<StorageProblems> = {
   locked: () => `Another copy of me is looking after the jars, so nothing was changed. ${TELL}`,
   no_rights: () => `I can't get at your jars just now, so nothing was changed. ${TELL}`,
   disk_full: () => `My disk is full, so nothing was changed. ${TELL}`,
@@ -87,7 +84,7 @@ export const storageInDiscord: StorageSentences = {
 }
 
 /** The terminal's own words: greeting, help, usage and the marks around a reply. */
-export const consoleText = {
+export const consoleText: ConsoleText = {
   prompt: () => 'larderbell> ',
   greeting: ({ example }: { example: string }) => [
     'Larderbell works out homemade liqueurs: how much of what, and what comes out.',
@@ -126,5 +123,3 @@ export const consoleText = {
     '--now 2026-12-24T18:00:00Z   takes that instant for now',
   ],
 }
-
-export type ConsoleText = typeof consoleText

@@ -1,20 +1,15 @@
 import type { PlantState } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { CountryId } from '../../../core/label/country.ts'
 import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { MaterialId, Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
-
-/** What a freezer makes of a drink, and how cold that freezer is. */
-export interface FrozenSaid {
-  readonly state: FreezerState
-  readonly freezerC: number
-}
+import type { FrozenSaid } from '../messages/calculate.ts'
+import type { BottlesSaid, InJar, LaterSaid, PlantSaid, SpiritSaid, UnknownSaid } from '../messages/ingredients.ts'
 
 const FREEZES: Readonly<Record<FreezerState, string>> = {
   pours: 'pours',
@@ -150,33 +145,9 @@ export const plantName = (id: string): string => {
   const { title } = botanicalById(id).names
   return `${title.charAt(0).toLowerCase()}${title.slice(1)}`
 }
-
-/** A plant that goes in after the first day. */
-export interface LaterSaid {
-  readonly id: string
-  readonly day: CalendarDay
-}
-
 /** `coffee beans, whole on 17 September 2026`. */
 export const laterListed = (later: readonly LaterSaid[], format: Format): string =>
   listed(later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`))
-
-export interface PlantSaid {
-  readonly id: string
-  readonly massG: Measured
-  /** Fruit or pieces: counted, or as many as to buy for the zest; null where it is weighed. */
-  readonly count: number | null
-  /** True where the zest of whole fruit is meant. */
-  readonly ofZest: boolean
-}
-
-/** A plant that is not in the catalogue, in the maker's own words. */
-export interface UnknownSaid {
-  readonly id: null
-  readonly name: string
-  readonly massG: Measured
-}
-
 /** `“meadowsweet”`. */
 export const unknownName = (name: string): string => `“${name.replace(/[“”]/g, '"')}”`
 
@@ -195,14 +166,6 @@ export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): strin
   const counted = countedName(id, count)
   return counted === null ? `${times} × ${name} = ${mass}` : `${times} ${counted} = ${mass}`
 }
-
-export interface SpiritSaid {
-  readonly amount: Measured
-  readonly by: 'volume' | 'mass'
-  readonly abvPercent: Measured
-  readonly sugarGPerL: Measured
-}
-
 /** `700 ml of 75.5 % vol spirit`, `500 ml of 28 % vol with 250 g/L of sugar`. */
 export const spiritText = ({ amount, by, abvPercent, sugarGPerL }: SpiritSaid, format: Format): string => {
   const poured = `${by === 'mass' ? format.mass(amount) : format.volume(amount)} of ${format.strength(abvPercent)}`
@@ -212,21 +175,12 @@ export const spiritText = ({ amount, by, abvPercent, sugarGPerL }: SpiritSaid, f
 /** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
 export const vesselText = (volumeMl: number, format: Format): string =>
   volumeMl >= 1000 ? `${format.plain(volumeMl / 1000, 2)}\u00a0l` : `${format.plain(volumeMl, 0)}\u00a0ml`
-
-export interface BottlesSaid {
-  readonly count: number
-  readonly volumeMl: number
-}
-
 /** `4 bottles of 500 ml`; empty where none is filled. */
 export const bottlesText = (bottles: readonly BottlesSaid[], format: Format): string =>
   bottles
     .filter(({ count }) => count > 0)
     .map(({ count, volumeMl }) => `${count} ${count === 1 ? 'bottle' : 'bottles'} of ${vesselText(volumeMl, format)}`)
     .join(' and ')
-
-export type InJar = Ingredients
-
 /** A plant as it went in; counted fruit are taken for their zest where the catalogue knows it. */
 export const plantInText = ({ id, name, massG, count }: PlantIn, format: Format): string => {
   const said =

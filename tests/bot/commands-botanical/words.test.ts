@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import { englishFormat } from '../../../bot/text/en/format.ts'
-import { hazardSentence } from '../../../bot/text/en/hazards.ts'
+import { hazardSentences } from '../../../bot/text/en/hazards.ts'
 import {
   evidenceWords,
   monthsText,
@@ -28,7 +28,7 @@ test('has a sentence for every step of preparing, and no two alike', () => {
 
 test('has a sentence for every hazard', () => {
   for (const hazard of Object.keys(hazards) as readonly HazardKey[]) {
-    const text = hazardSentence({ hazard, ids: ['ginger'] })
+    const text = hazardSentences.cautions.botanical_hazard({ hazard, ids: ['ginger'] })
     expect(text).toMatch(SENTENCE)
     expect(text).not.toMatch(/_|undefined/)
   }

@@ -31,6 +31,7 @@ afterAll(() => {
 })
 
 const sending = { makeRequest: fetchRequest, timeout: 400, retries: 0, offset: 1 }
+const sent = { api: null, language: en, rest: sending }
 const rest = (): REST => new REST(sending).setToken(TOKEN)
 const commands = registrationOf(listed, en)
 const target = { applicationId: APPLICATION, guildId: null, commands }
@@ -135,7 +136,7 @@ it('sees nothing new in what the fake Discord was told', async () => {
 
 const run = async (token = TOKEN, guildId: string | null = null) => {
   const lines: string[] = []
-  const code = await registerCommands({ token, api: null, guildId, log: (text) => lines.push(text), rest: sending })
+  const code = await registerCommands({ token, guildId, log: (text) => lines.push(text), ...sent })
   expect(lines.join('\n')).not.toContain(token.trim())
   return { code, lines }
 }
@@ -161,8 +162,7 @@ it('says what is wrong with the token, and never the token', async () => {
   expect(await run()).toEqual({ code: 1, lines: [faults.wrong_token()] })
   for (const token of ['', 'two words', 'of two\nlines', 'naïve']) {
     const lines: string[] = []
-    const request = { token, api: null, guildId: null, log: (text: string) => lines.push(text), rest: sending }
-    expect(await registerCommands(request)).toBe(1)
+    expect(await registerCommands({ token, guildId: null, log: (text) => lines.push(text), ...sent })).toBe(1)
     expect(lines).toEqual([faults.wrong_token()])
   }
 })

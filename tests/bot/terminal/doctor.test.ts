@@ -3,7 +3,8 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { isFine, verdictOn } from '../../../bot/doctor/reminder-health.ts'
 import { checkUp } from '../../../bot/doctor/run-doctor.ts'
-import { doctorText, type Verdict } from '../../../bot/text/en/doctor.ts'
+import type { ReminderVerdict } from '../../../bot/text/doctor-text.ts'
+import { doctorText } from '../../../bot/text/en/doctor.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { wordsOf } from '../../../bot/text/words-of.ts'
 import type { StatusRead } from '../../../store/maintenance.ts'
@@ -23,7 +24,7 @@ const ticked = (tickMs: number, heardMs: number | null = null): StatusRead => ({
 const held = (sinceMs: number, mayRun = true) => ({ pid: 7, host: 'shed', isHere: true, mayRun, sinceMs })
 
 describe('the verdict', () => {
-  it.each<[Verdict, 'fine' | 'bad', ReturnType<typeof held> | null, StatusRead]>([
+  it.each<[ReminderVerdict, 'fine' | 'bad', ReturnType<typeof held> | null, StatusRead]>([
     ['well', 'fine', held(OLD_MS), ticked(GOOD_MS)],
     ['well', 'fine', held(OLD_MS), ticked(NOW_MS + 2 * MINUTE_MS)],
     ['well', 'fine', held(OLD_MS), ticked(GOOD_MS, GOOD_MS)],

@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest'
 import { englishFormat } from '../../../bot/text/en/format.ts'
-import { planCells } from '../../../bot/text/en/plan.ts'
+import { planSentences } from '../../../bot/text/en/plan.ts'
 
 it('calls nothing left over what is less than a teaspoon', () => {
   const left = (value: number) =>
-    planCells.plan_bottles(
+    planSentences.cells.plan_bottles(
       { bottles: [{ count: 6, volumeMl: 500 }], leftoverMl: { value, plusMinus: 1 } },
       englishFormat('metric'),
     )

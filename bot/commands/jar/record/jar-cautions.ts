@@ -7,16 +7,15 @@ import { strengthServedNeat } from '../../../../core/jar/state/too-strong-neat.t
 import { abvPercent } from '../../../../core/liquid/liquid.ts'
 import { largestSoluble } from '../../../../core/recipe/sugar-stays.ts'
 import type { Jar } from '../../../../store/person.ts'
-import type { cautionNames } from '../../../text/en/jar-steps.ts'
+import type { CautionName } from '../../../text/messages/jar-steps.ts'
 import type { Message } from '../../../text/words.ts'
 import { hazardCautions } from '../../plan/plan-hazards.ts'
 import { outcomeCautions, withoutKeeping } from '../../reply/outcome-reply.ts'
 
 type Caution = Message<'cautions'>
-type Shortened = keyof typeof cautionNames
 
 /** Cautions that a few words remind of, once they were read. */
-const SHORTENED: ReadonlySet<string> = new Set<Shortened>([
+const SHORTENED: ReadonlySet<string> = new Set<CautionName>([
   'flame',
   'cool_first',
   'sugar_alone',
@@ -45,7 +44,7 @@ export function cautioned(jar: Jar, cautions: readonly Caution[]): Cautioned {
     SHORTENED.has(caution.key) &&
     keysOf(caution).every((key) => read.has(key)) &&
     !(caution.key === 'plan_hazard' && isAlwaysSaidInFull(caution.values.hazard))
-  const names = [...new Set(cautions.filter(isShort).map(({ key }) => key as Shortened))]
+  const names = [...new Set(cautions.filter(isShort).map(({ key }) => key as CautionName))]
   const again: readonly Caution[] =
     names.length === 0 ? [] : [{ group: 'cautions', key: 'caution_again', values: { names } }]
   return {

@@ -1,5 +1,5 @@
-import type { DangerKind } from '../../core/jar/limits/judge-jar.ts'
-import type { Weakness } from '../../core/liquid/keeping.ts'
+import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import type { Weakness } from '../../../core/liquid/keeping.ts'
 
 /** Of a jar that is there; `fix`: the line that adds enough spirit, null where none does. */
 interface FermentingJar extends Weakness {

@@ -1,9 +1,9 @@
-import type { Reply, Row } from '../../chat/reply.ts'
-import type { Message } from '../../text/words.ts'
-import { ANYWHERE, type Contact, contactOf } from './contacts.ts'
-import { countryOfZone } from './country-of-zone.ts'
-import { isPoisoning, stepsFor } from './first-aid.ts'
-import type { HarmId } from './harm.ts'
+import { ANYWHERE, type Contact, contactOf } from '../talk/emergency/contacts.ts'
+import { countryOfZone } from '../talk/emergency/country-of-zone.ts'
+import { isPoisoning, stepsFor } from '../talk/emergency/first-aid.ts'
+import type { HarmId } from '../talk/emergency/harm.ts'
+import type { Message } from '../text/words.ts'
+import type { Reply, Row } from './reply.ts'
 
 /** Whoever asks, as far as it is known. */
 export interface Whereabouts {

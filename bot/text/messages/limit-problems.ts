@@ -1,5 +1,5 @@
-import type { PieceKind } from '../../core/botanical/botanical.ts'
-import type { OverCeiling } from '../../core/botanical/limits/ceilings.ts'
+import type { PieceKind } from '../../../core/botanical/botanical.ts'
+import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
 
 /** What one piece weighs of a plant that was counted. */
 export interface PieceWeight {

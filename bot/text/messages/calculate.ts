@@ -1,0 +1,112 @@
+import type { FreezerState } from '../../../core/liquid/freezer.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Plain } from './plain.ts'
+
+/** What a freezer makes of a drink, and how cold that freezer is. */
+export interface FrozenSaid {
+  readonly state: FreezerState
+  readonly freezerC: number
+}
+
+export interface MadeDrink {
+  readonly volumeMl: Measured
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+  readonly freezer: FrozenSaid
+}
+
+export interface SyrupSaid extends MadeDrink {
+  readonly sugarG: Measured
+  readonly waterMl: Measured
+  /** Null where the water does not dissolve the sugar, so that no syrup can be made first. */
+  readonly syrupG: Measured | null
+  /** What of the infusion to use; null for all of it. */
+  readonly infusionMl: Measured | null
+}
+
+export interface CalculateMessages {
+  headlines: {
+    makes: MadeDrink
+    syrup: SyrupSaid
+    styles: { readonly infusionMl: Measured; readonly abvPercent: Measured; readonly count: number }
+    dilute: MadeDrink & { readonly waterMl: Measured }
+    adjust: MadeDrink & { readonly spiritMl: Measured; readonly waterMl: Measured; readonly sugarG: Measured }
+  }
+  rows: Plain<
+    | 'infusion'
+    | 'sugar'
+    | 'water'
+    | 'syrup'
+    | 'spirit'
+    | 'volume'
+    | 'strength'
+    | 'sweetness'
+    | 'alcohol'
+    | 'freezes'
+    | 'dry'
+    | 'everyday'
+    | 'rich'
+    | 'light'
+    | 'usual'
+    | 'strong'
+  >
+  cells: {
+    pour: { readonly volumeMl: Measured }
+    weigh: { readonly massG: Measured }
+    volume_spread: { readonly volumeMl: Measured }
+    mass: { readonly massG: Measured }
+    water: { readonly waterMl: Measured; readonly waterG: Measured }
+    syrup: { readonly syrupMl: Measured; readonly syrupG: Measured }
+    spirit: { readonly spiritMl: Measured; readonly abvPercent: number }
+    strength_spread: { readonly abvPercent: Measured }
+    sweetness_spread: { readonly sugarGPerL: Measured }
+    freezes: { readonly freezesAtC: Measured; readonly freezer: FrozenSaid }
+    style: {
+      readonly sugarG: Measured
+      readonly waterMl: Measured
+      /** What of the infusion to use; null for all of it. */
+      readonly infusionMl: Measured | null
+      readonly volumeMl: Measured
+      readonly abvPercent: Measured
+      readonly sugarGPerL: Measured
+      readonly freezer: FrozenSaid
+    }
+  }
+  sure: {
+    spread: { readonly abvPercent: Measured; readonly sugarGPerL: Measured; readonly byVolume: boolean }
+  }
+  notes: Plain<
+    | 'percent_vol'
+    | 'grams_per_litre'
+    | 'us_measure'
+    | 'us_proof'
+    | 'decimal_point'
+    | 'thousands_separator'
+    | 'sugar_ounces'
+    | 'sugar_by_volume'
+    | 'volume_at_20'
+    | 'strength_at_20'
+    | 'strength_drifts'
+    | 'unsweetened'
+    | 'plain_parts'
+    | 'strained_strength'
+    | 'fresh_plants'
+    | 'settle'
+    | 'sweet_reading'
+  > & {
+    bottle_named: { readonly names: readonly string[] }
+    as_before: { readonly what: 'strength' | 'sweetness' }
+    syrup_by_weight: { readonly syrupG: Measured }
+    strength_expected: { readonly abvPercent: Measured }
+    bounded: { readonly leftMl: number }
+    sweetness_law: { readonly invertGPerL: number }
+  }
+  cautions: Plain<'cool_first' | 'sugar_alone' | 'may_crystallise' | 'sugar_limit_not_known' | 'bottle_bursts'> & {
+    note_names: { readonly names: readonly string[] }
+    flame: { readonly lowC: number }
+    syrup_too_thick: { readonly dissolvesG: number }
+  }
+  actions: Plain<'start_jar'> & {
+    style: { readonly abvPercent: number; readonly sugarGPerL: number }
+  }
+}

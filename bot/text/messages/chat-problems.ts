@@ -1,0 +1,68 @@
+import type { FileProblems } from './file-problems.ts'
+import type { Lacking } from './lacking.ts'
+import type { LimitProblems } from './limit-problems.ts'
+import type { SafetyProblems } from './safety-problems.ts'
+
+/** What can be wrong with a line or its surroundings, by key, with the values its sentence needs. */
+export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblems {
+  empty_line: Record<string, never>
+  line_too_long: { length: number; limit: number }
+  control_characters: Record<string, never>
+  /** `isSentence`: it was not meant as a command, and may tell of somebody hurt. */
+  unknown_command: { typed: string; nearest: string | null; isSentence?: boolean }
+  unknown_option: { command: string; typed: string; nearest: string | null; known: readonly string[] }
+  option_twice: { command: string; option: string }
+  option_empty: { command: string; option: string }
+  /** `spirit 1 l`: the name of an option without its colon. */
+  colon_missing: { command: string; option: string }
+  stray_text: { command: string; text: string; known: readonly string[] }
+  quote_open: { command: string; option: string }
+  /** `jar`: the one that was named; `example` is empty where no line of the kind would run. */
+  missing_option: { command: string; option: string; example: string | null; jar?: string }
+  /** A sweetening without amounts, of a jar for which they are worked out; `example`: the whole line. */
+  syrup_reckoned: { name: string; sugarG: number; waterMl: number; example: string }
+  /** A plan without anything that tells how much of it; whole lines. */
+  spirit_or_bottles: { examples: readonly [spirit: string, bottles: string] }
+  /** An amount of spirit without its strength. */
+  spirit_strength: Record<string, never>
+  /** A strength beside the spirit and in `strength:`. */
+  strength_twice: Record<string, never>
+  /** A measured strength and what would tell the expected one. */
+  strength_or_plants: Record<string, never>
+  /** A jar, and what else would tell of an infusion. */
+  jar_or_infusion: { option: string }
+  /** A batch's code, and what else would tell of its recipe. */
+  code_or_recipe: { option: string }
+  label_unplanned: { jar: string }
+  /** A hydrometer's reading of a liqueur with sugar in it. */
+  sweet_reading: Record<string, never>
+  /** A reading of `/measure` that needs another beside it; `example`: a whole line. */
+  measure_more: { have: string; example: string }
+  measure_one_way: { example: string }
+  /** The second reading below the first. */
+  boiled_lighter: { example: string }
+  /** A command whose options may all be left out, but not together. */
+  nothing_given: { command: string; example: string }
+  /** A correction that says nothing; `example`: a whole line. */
+  what_to_correct: { options: readonly string[]; example: string }
+  internal: Record<string, never>
+  no_line: Record<string, never>
+  bad_flag: { typed: string; nearest: string | null }
+  bad_instant: { typed: string }
+  bad_argument: { typed: string; nearest: string | null }
+  /** A button whose line is no longer kept. */
+  button_too_old: { path: string }
+  /** A place that was chosen for reminders. */
+  place_closed: { lacking: readonly Lacking[] }
+  /** Of the environment; no zone that is known. */
+  bad_zone: { typed: string; nearest: string | null }
+  /** Of the environment; neither https nor this machine. */
+  bad_api: { typed: string }
+  /** Of the environment; no number of a server. */
+  bad_guild: { typed: string }
+  /** Registering commands without DISCORD_TOKEN. */
+  no_token: Record<string, never>
+  /** Options that do not go together. */
+  one_at_a_time: { command: string; options: readonly string[] }
+  bad_width: { typed: string; least: number; most: number }
+}

@@ -1,0 +1,34 @@
+import type { PoisonCentre } from '../../talk/emergency/contacts.ts'
+import type { StepKey } from '../../talk/emergency/first-aid.ts'
+import type { HarmId } from '../../talk/emergency/harm.ts'
+import type { Plain } from './plain.ts'
+
+/** Whom to ask where there is no poison centre for the public. */
+export type InsteadOfCentre = 'gp_nl' | 'doctor' | 'nhs_111'
+
+export interface EmergencyMessages {
+  headlines: {
+    emergency: {
+      readonly harm: HarmId
+      readonly numbers: readonly string[]
+      readonly isCountryKnown: boolean
+    }
+  }
+  rows: Plain<
+    'emergency_poison_centre' | 'emergency_if_swallowed' | 'emergency_vet' | 'emergency_country' | 'emergency_numbers'
+  > & {
+    emergency_step: { readonly number: number }
+  }
+  cells: {
+    emergency_poison_centre: Omit<PoisonCentre, 'takesAnimals'> & { readonly harm: HarmId; readonly otherwise: string }
+    emergency_no_centre: { readonly instead: InsteadOfCentre | null }
+    emergency_vet: { readonly number: string | null }
+    emergency_country: { readonly example: string }
+    emergency_step: { readonly step: StepKey }
+    emergency_numbers: {
+      readonly numbers: readonly string[]
+      readonly centre: Pick<PoisonCentre, 'number' | 'hours'> | null
+    }
+  }
+  notes: Plain<'emergency_nothing_done'>
+}

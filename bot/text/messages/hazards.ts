@@ -1,0 +1,28 @@
+import type { HazardKey } from '../../../core/botanical/evidence/hazards.ts'
+import type { PlanHazard } from '../../../core/botanical/evidence/plan-hazards.ts'
+import type { Plain } from './plain.ts'
+
+/** Something that plants can do to somebody, or to the look of a drink. */
+export interface HazardOf {
+  readonly hazard: HazardKey
+  /** The plants that have it. */
+  readonly ids: readonly string[]
+}
+
+export interface HazardMessages {
+  notes: {
+    botanical_look: HazardOf
+  }
+  cautions: Plain<
+    | 'making_food_spirit'
+    | 'making_no_flame'
+    | 'making_children'
+    | 'making_spent_plants'
+    | 'making_no_distilling'
+    | 'making_no_lead'
+    | 'making_no_dairy_egg'
+  > & {
+    plan_hazard: { readonly hazard: PlanHazard; readonly ids: readonly string[] }
+    botanical_hazard: HazardOf
+  }
+}

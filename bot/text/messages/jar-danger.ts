@@ -1,0 +1,27 @@
+import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
+import type { SpiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
+import type { Keeping, StrengthAndSugar as Weak } from '../../../core/liquid/keeping.ts'
+import type { Plain } from './plain.ts'
+
+export type WeakJar = Weak & { readonly name: string; readonly add: SpiritToAdd | null }
+
+export interface DangerMessages {
+  rows: Plain<'jar_keeping'>
+  cells: {
+    jar_keeping: Weak & { readonly keeping: Keeping }
+  }
+  cautions: {
+    jar_refused: { readonly name: string; readonly typed: string }
+    jar_unknown_plant: { readonly name: string; readonly typed: string }
+    jar_over_ceiling: { readonly name: string; readonly over: readonly OverCeiling[]; readonly add: SpiritToAdd | null }
+    jar_ferments: WeakJar
+    jar_undecided: WeakJar
+    can_ferment: Weak
+    keeps_undecided: Weak
+    plan_jar_undecided: Weak
+  }
+  notes: {
+    jar_targets_ferment: Record<'abvPercent' | 'sugarGPerL' | 'keepsFromPercent', number>
+  }
+  actions: Plain<'jar_add_spirit' | 'jar_dilute' | 'jar_throw_away'>
+}

@@ -1,0 +1,177 @@
+import type { Happening, HappeningEntry, HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
+import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
+import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
+import type { SyrupSaid } from './calculate.ts'
+import type { PutOffUntil } from './jar-entries.ts'
+import type { TaskSaid } from './jar-tasks.ts'
+import type { Plain } from './plain.ts'
+
+export interface AgainAs {
+  readonly name: string
+  readonly factor: number
+  readonly isOther: boolean
+  /** Takes it back. */
+  readonly line: string
+  /** What the new one is to become. */
+  readonly targets: Targets | null
+}
+
+/** When something was, null where that is today. */
+export interface LateStep {
+  readonly day: IsoDay | null
+}
+
+export interface RecordedStep extends LateStep {
+  readonly name: string
+  readonly happening: Happening | HappeningEntry
+}
+
+/** An option of an entry, as it was typed before and is now, of `when` the day; null where nothing was. */
+export interface CorrectedStep {
+  readonly option: string
+  readonly was: string | null
+  readonly now: string
+}
+
+export interface NowSaid {
+  readonly volumeMl: Measured
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+  readonly volume: Source
+  readonly strength: Source
+}
+
+export interface NotMeasured {
+  readonly name: string
+  readonly entry: number
+  readonly isStrengthRead: boolean
+}
+
+export interface NamedPlant {
+  readonly id: string | null
+  readonly name: string
+}
+
+export interface LaterPlants {
+  readonly name: string
+  readonly plants: readonly (NamedPlant & { readonly addOn: IsoDay })[]
+}
+
+export type StrengthAndSweetness = Pick<NowSaid, 'abvPercent' | 'sugarGPerL'>
+
+/** A caution that a few words remind of, once it was read in full. */
+export type CautionName =
+  | 'flame'
+  | 'cool_first'
+  | 'sugar_alone'
+  | 'may_crystallise'
+  | 'sugar_limit_not_known'
+  | 'bottle_bursts'
+  | 'plan_hazard'
+
+type OtherUnusual = Exclude<
+  Exclude<Unusual, { readonly expected: Expected }>['key'],
+  'sweetened_again' | 'bottled_unsweetened' | 'added_spirit_after_straining'
+>
+
+/** What is unusual about a step that was recorded all the same. */
+type UnusualMessages = Plain<`jar_${OtherUnusual}`> & {
+  jar_sweetened_again: { readonly name: string }
+  jar_bottled_unsweetened: { readonly name: string }
+  /** Null: as strong as before. */
+  jar_added_spirit_after_straining: { readonly isStronger: boolean | null }
+  jar_reading_surprising: Expected
+}
+
+export interface AgainMessages {
+  notes: {
+    again_as: AgainAs
+  }
+}
+
+export interface StepMessages {
+  headlines: {
+    jar_started: LateStep & { readonly name: string; readonly started: Started }
+    jar_recorded: RecordedStep
+    jar_strained: RecordedStep & { readonly syrup: SyrupSaid | null }
+    jar_renamed: { readonly before: string; readonly name: string }
+    jar_all_shaken: LateStep & { readonly names: readonly string[] }
+    jar_all_put_off: { readonly names: readonly string[] } & PutOffUntil
+    jar_already: LateStep & { readonly names: readonly string[]; readonly kind: HappeningKind }
+    jar_open_since: LateStep & { readonly name: string }
+    jar_moved_on: { readonly name: string }
+    jar_same_again: RecordedStep
+    jar_begun_again: LateStep & { readonly name: string }
+    jar_corrected: {
+      readonly name: string
+      /** Where it was named by its number. */
+      readonly entry: number | null
+      readonly kind: HappeningKind
+      readonly changes: readonly CorrectedStep[]
+      /** Worked out anew; null where none is wanted. */
+      readonly syrup: SyrupSaid | null
+    }
+    jar_undone: LateStep & { readonly name: string; readonly happening: Happening | null }
+    jar_all_undone: { readonly names: readonly string[]; readonly happening: Happening | null }
+    jar_kept_after_all: { readonly names: readonly string[] }
+    jar_undone_before: { readonly names: readonly string[] }
+    jar_undo_held: { readonly names: readonly string[] }
+    jar_gone: { readonly name: string }
+  }
+  rows: Plain<'jar_next' | 'jar_now' | 'jar_ready'>
+  cells: {
+    jar_next: { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay }
+    jar_now: NowSaid
+    jar_ready: { readonly day: IsoDay }
+  }
+  notes: UnusualMessages &
+    Plain<'jar_no_targets'> & {
+      jar_named: { readonly name: string }
+      jar_zone_assumed: { readonly zone: string }
+      jar_not_measured: NotMeasured
+      /** `at20`: what was read, brought to 20 °C; null where it was read there. */
+      jar_reading: { readonly abvPercent: Measured; readonly at20: Measured | null }
+      jar_targets_unreached: Targets
+      /** What a jar was taken for. */
+      jar_held: NowSaid & { readonly name: string }
+      jar_bottled_more: { readonly bottledMl: number; readonly volumeMl: Measured }
+      jar_sweetened_otherwise: {
+        readonly name: string
+        readonly sugarG: number
+        readonly waterMl: number
+        /** More than twice as much, or less than half. */
+        readonly isFarOff: boolean
+      }
+      jar_share_stands: { readonly ids: readonly string[] }
+      jar_note_swallowed: { readonly text: string }
+      jar_usual_amount: { readonly plants: readonly { readonly id: string; readonly massG: Measured }[] }
+      jar_bottled_left: { readonly leftMl: Measured }
+      jar_later_past: { readonly name: string; readonly lastDay: IsoDay }
+      jar_plants_dropped: { readonly plants: readonly NamedPlant[] }
+      /** Null days: none is known any more. */
+      jar_strain_moved: { readonly days: { readonly from: IsoDay; readonly by: IsoDay } | null }
+      jar_later_counted: LaterPlants
+      jar_later_left_out: LaterPlants
+    }
+  cautions: {
+    jar_not_neat: { readonly abvPercent: Measured; readonly isDiluted: boolean }
+    jar_sugar_crystallises: { readonly outcome: StrengthAndSweetness; readonly mostGPerL: number }
+    caution_again: { readonly names: readonly CautionName[] }
+  }
+  actions: Plain<
+    | 'jar_sweeten'
+    | 'jar_syrup'
+    | 'jar_undo'
+    | 'jar_once_more'
+    | 'jar_as_planned'
+    | 'jar_show_kept'
+    | 'jar_enter_again'
+    | 'jar_begin_again'
+    | 'jar_begin_another'
+    | 'settings_zone'
+  >
+}

@@ -1,0 +1,166 @@
+import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import type { Source } from '../../../core/jar/state/contents.ts'
+import type { Stage } from '../../../core/jar/state/jar-state.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
+import type { InJar } from './ingredients.ts'
+import type { EntryNumbers, EntrySaid } from './jar-entries.ts'
+import type { AskedTask, ComingTasks, TaskSaid } from './jar-tasks.ts'
+import type { Plain } from './plain.ts'
+
+export interface TodayHeadline {
+  /** What needs putting right before anything else. */
+  readonly held: readonly string[]
+  readonly today: readonly AskedTask[]
+  /** The soonest first. */
+  readonly next: readonly ComingTasks[]
+  readonly isToday: IsoDay
+}
+
+export interface JarProgress {
+  readonly stage: Stage
+  readonly day: number
+  readonly ofDays: number | null
+}
+
+export interface Sourced {
+  readonly source: Source
+}
+
+export interface WholeNotebookBatch extends NotebookBatch {
+  readonly inJar: InJar
+  readonly notes: readonly string[]
+}
+
+export interface NotebookBatch {
+  readonly startedOn: IsoDay
+  readonly stage: Stage
+  readonly steepedDays: number | null
+  /** Null where the jar holds nothing. */
+  readonly made: { readonly volumeMl: Measured; readonly abvPercent: Measured; readonly sugarGPerL: Measured } | null
+  readonly rating: number | null
+  readonly danger: DangerKind | null
+}
+
+export interface ComparedBatches {
+  readonly names: readonly [one: ComparedName, other: ComparedName]
+  readonly ratings: readonly [one: number | null, other: number | null]
+}
+
+/** A batch by its name, and by its month where both have the same. */
+export interface ComparedName {
+  readonly name: string
+  readonly startedOn: IsoDay | null
+}
+
+/** The same of both batches, the first named first. */
+export type Both<Fact> = { readonly both: readonly [one: Fact, other: Fact] }
+
+/** Whether the ± leave the difference open. */
+export interface ComparedDoubt {
+  readonly isClose: boolean
+}
+
+export interface ListMessages {
+  headlines: Plain<'jars_none'> & {
+    jars_today: TodayHeadline
+  }
+  rows: {
+    jar: { readonly name: string }
+  }
+  cells: {
+    jar_progress: JarProgress & {
+      readonly tasks: readonly TaskSaid[]
+      readonly today: IsoDay
+      readonly danger: DangerKind | null
+    }
+  }
+  notes: {
+    jars_finished: { readonly count: number }
+    jars_set_aside: { readonly file: string | null; readonly day: IsoDay | null }
+    jars_unsent: {
+      readonly asked: readonly (AskedTask & { readonly day: IsoDay })[]
+      readonly today: IsoDay
+    }
+    jars_paused: { readonly until: IsoDay; readonly today: IsoDay }
+  }
+  actions: {
+    jars_shaken: { readonly count: number }
+  }
+}
+
+export interface ShowMessages {
+  headlines: {
+    jar_shown: JarProgress & {
+      readonly name: string
+      readonly tasks: readonly TaskSaid[]
+      readonly today: IsoDay
+    }
+  }
+  rows: Plain<
+    'jar_holds' | 'jar_volume' | 'jar_strength' | 'jar_sweetness' | 'jar_planned' | 'jar_rating' | 'jar_taken_back'
+  > & {
+    jar_entry: EntryNumbers
+  }
+  cells: {
+    jar_holds: InJar
+    jar_volume: Sourced & { readonly volumeMl: Measured }
+    jar_strength: Sourced & { readonly abvPercent: Measured }
+    jar_sweetness: { readonly sugarGPerL: Measured }
+    jar_planned: { readonly abvPercent: number; readonly sugarGPerL: number }
+    jar_rating: { readonly ratings: readonly number[] }
+    jar_taken_back: { readonly count: number }
+    jar_entry: EntrySaid & { readonly today: IsoDay }
+  }
+  notes: {
+    jar_corrects: { readonly name: string }
+  }
+}
+
+export interface NotebookMessages {
+  headlines: Plain<'notebook_empty'> & {
+    notebook: { readonly running: number; readonly finished: number }
+  }
+  rows: {
+    batch: { readonly name: string }
+  }
+  cells: {
+    batch: WholeNotebookBatch
+    batch_short: NotebookBatch
+  }
+  notes: Plain<'notebook_short'>
+  actions: Plain<'notebook_compare'>
+}
+
+export interface CompareMessages {
+  headlines: {
+    compared: ComparedBatches & { readonly count: number }
+  }
+  rows: Plain<
+    | 'compare_spirit'
+    | 'compare_jar_water'
+    | 'compare_jar_sugar'
+    | 'compare_begun'
+    | 'compare_planned'
+    | 'compare_days'
+    | 'compare_strength'
+    | 'compare_sweetness'
+    | 'compare_rest'
+    | 'compare_rating'
+    | 'compare_notes'
+  > & {
+    compare_plant: { readonly id: string | null; readonly name: string }
+  }
+  cells: {
+    compare_spirit: Both<{ readonly volumeMl: Measured; readonly abvPercent: Measured }>
+    compare_dose: Both<Measured | null>
+    compare_begun: Both<IsoDay>
+    compare_planned: Both<Targets | null>
+    compare_days: Both<number | null>
+    compare_strength: Both<Measured> & ComparedDoubt
+    compare_sweetness: Both<Measured> & ComparedDoubt
+    compare_rating: Both<number | null>
+    compare_notes: Both<readonly string[]>
+  }
+}

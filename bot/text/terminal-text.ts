@@ -1,0 +1,18 @@
+import type { StorageProblems } from '../../store/storage-error.ts'
+import type { Sayings } from './sayings.ts'
+
+/** The terminal's own words: greeting, help, usage and the marks around a reply. */
+export interface ConsoleText
+  extends Sayings<'prompt' | 'tokenShown' | 'goodbye' | 'next' | 'commands' | 'more' | 'options' | 'examples'> {
+  greeting(values: { example: string }): readonly string[]
+  remindersElsewhere(values: StorageProblems['locked']): string
+  setAside(values: { file: string; day: string | null; folder: string; userId: string }): string
+  noReminders(values: { sentence: string }): string
+  caution(text: string): string
+  fileSaved(values: { path: string }): string
+  fileFailed(values: { name: string; code: string | null }): string
+  action(label: string, line: string): string
+  atLine(number: number, sentence: string): string
+  option(text: string, required: boolean): string
+  usage(values: { example: string }): readonly string[]
+}
