@@ -21,8 +21,8 @@ const TABLES: readonly string[] = [
 
 const LONGEST = 200
 
-/** Sentences, a file for each feature. */
-const SENTENCES = /^bot\/text\/en\//
+/** What is said, and how, a file for each feature. */
+const SENTENCES = /^bot\/text\/(?:en|messages)\//
 const LONGEST_OF_SENTENCES = 450
 
 const sources = ['core', 'store', 'bot', 'tests']
