@@ -32,7 +32,7 @@ const SET_ASIDE = new RegExp(`^${ID}\\.(?:unreadable|replaced)-`)
 
 export const isSetAside = (fileName: string): boolean => SET_ASIDE.test(fileName)
 
-/** True for everything of a person's beside the file itself: temporaries and what was set aside. */
+/** True for what a person has beside the file itself: temporaries and what was set aside. */
 export const isLeftOf = (userId: string, fileName: string): boolean =>
   (isSetAside(fileName) && fileName.startsWith(`${userId}.`)) ||
   (isTemporary(fileName) && fileName.startsWith(`.${userId}.`))

@@ -60,11 +60,11 @@ async function textAt(disk: Disk, path: string): Promise<string | null> {
 }
 
 /**
- * Copies into the folder of `today` (UTC) whoever is not in the latest copy as he is now; seven days are kept. Whoever
- * had his only copy in a day that went is copied again. What cannot be read is never copied, nor anybody who began anew
- * over a copy with more in it; where such a copy is all that is left, it stays beyond its seven days. `turn` does the work
- * for one person between his changes. Answers with the number of files copied; one that fails keeps no other from being
- * copied, and its error comes out at the end.
+ * Copies into the folder of `today` (UTC) everybody whose file differs from the latest copy; seven days are kept, and
+ * whoever had the only copy in a day that went is copied again. What cannot be read is never copied, and nobody who began
+ * anew is copied over a copy that holds more; where such a copy is all that is left, it outlives its seven days. `turn`
+ * does the work for one person between two changes. Answers with the number of files copied; a failure stops no other
+ * copy, and is thrown at the end.
  */
 export async function copyChanged(
   disk: Disk,

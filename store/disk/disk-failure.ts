@@ -15,7 +15,7 @@ function storageError(error: unknown, path: string): unknown {
   return new StorageError('disk_failed', { path, code }, error)
 }
 
-/** Does `work` on `path`, and tells of its failure as a `StorageError`. */
+/** Does `work` on `path`, and throws its failure as a `StorageError`. */
 export async function onDisk<Result>(path: string, work: () => Promise<Result>): Promise<Result> {
   try {
     return await work()
@@ -24,7 +24,7 @@ export async function onDisk<Result>(path: string, work: () => Promise<Result>):
   }
 }
 
-/** The same, null where there is no such file or folder. */
+/** The same, but null where there is no such file or folder. */
 export const ifThere = <Result>(path: string, work: () => Promise<Result>): Promise<Result | null> =>
   onDisk(path, async () => {
     try {

@@ -1,7 +1,7 @@
 import { closeSync, constants, fstatSync, openSync, readFileSync, type Stats } from 'node:fs'
 import { chmod, copyFile, link, mkdir, open, readdir, readlink, rename, rmdir, unlink } from 'node:fs/promises'
 
-/** What is asked of an open file. */
+/** The calls that are made to an open file. */
 export interface OpenFile {
   writeFile(content: string | Uint8Array): Promise<void>
   sync(): Promise<void>

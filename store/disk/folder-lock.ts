@@ -49,7 +49,7 @@ async function announce(disk: Disk, path: string): Promise<void> {
   try {
     await (await disk.create(path, FILE_MODE)).close()
   } catch (error) {
-    // Ours, from an attempt that could not even withdraw.
+    // It is our own, from an attempt that failed and could not be withdrawn.
     if (systemCode(error) !== 'EEXIST') throw error
   }
 }
@@ -128,7 +128,7 @@ export function folderLock(disk: Disk, folders: Folders): FolderLock {
   }
 }
 
-/** Looks at the lock and leaves it as it is; who may run first. */
+/** Looks at the lock and leaves it as it is; of several holders, one that may run comes first. */
 export async function heldBy(disk: Disk, { lock }: Folders): Promise<HeldBy | null> {
   const here = thisHolder()
   const found: HeldBy[] = []

@@ -6,7 +6,7 @@ import { ifThere, onDisk } from './disk-failure.ts'
 
 const FOLDER_MODE = 0o700
 
-/** Where everything is, beneath the folder of data. */
+/** Where everything stands beneath the folder of data. */
 export interface Folders {
   readonly data: string
   /** A file for each person, and what was set aside. */
@@ -29,8 +29,8 @@ export const foldersIn = (data: string): Folders => ({
 export const personPath = ({ users }: Folders, userId: string): string => join(users, personFileName(userId))
 
 /**
- * Makes a folder that only its owner may look into, whatever it was before; its parents, where they are missing. The names
- * of those that were made are durable.
+ * Makes a folder, and its parents where they are missing, that only its owner may look into, whatever its rights were
+ * before. The names of new folders are durable.
  */
 export const ownFolder = (disk: Disk, path: string): Promise<void> =>
   onDisk(path, async () => {

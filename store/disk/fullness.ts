@@ -11,15 +11,15 @@ export const entriesOf = ({ jars }: Pick<Person, 'jars'>): number =>
   jars.reduce((sum, { entries }) => sum + entries.length, 0)
 
 /**
- * How many entries a file holds, which grow and never shrink but where a person began anew: then the copy with more is worth
- * more. 0 of nothing and of what cannot be read; of a newer version it cannot be told and counts as most.
+ * How many entries a file holds. They are only ever added, except where a person began anew, so the copy with more is worth
+ * more. 0 for no file and for one that cannot be read; a newer version cannot be counted and counts as most.
  */
 export function fullness(stored: Stored | null): number {
   if (stored === null || stored.kind === 'unreadable') return 0
   return stored.kind === 'newer' ? Number.POSITIVE_INFINITY : entriesOf(stored.person)
 }
 
-/** The day of the copy with the most entries, of several the latest; null where no copy holds a jar. */
+/** The day of the copy with the most entries, the latest of several; null where no copy holds a jar. */
 export async function fullestDay(disk: Disk, folders: Folders, userId: string): Promise<IsoDay | null> {
   let [found, most]: [IsoDay | null, number] = [null, 0]
   for (const day of await copyDays(disk, folders)) {

@@ -19,11 +19,11 @@ export interface Holder {
 const LONGEST_HOST = 100
 const UNKNOWN = '-'
 
-/** A holder as the name of a file: whole from the moment there is one. No host has an `@` in it, as they are encoded. */
+/** A holder as the name of a file, which is whole from the moment it exists. Hosts are encoded, so none has an `@` in it. */
 export const holderName = ({ pid, count, started, boot, namespace, host }: Holder): string =>
   [pid, count, started ?? UNKNOWN, boot ?? UNKNOWN, ...(namespace === null ? [] : [`@${namespace}`]), host].join('_')
 
-/** Those of before namespaces were told apart have none. */
+/** Names from before namespaces were told apart have none. */
 const NAME = /^(\d{1,10})_(\d{1,10})_(\d+|-)_([\da-f-]+)_(?:@(\d+)_)?(.+)$/
 
 export function holderOf(fileName: string): Holder | null {
@@ -92,13 +92,13 @@ function isThere(pid: number): boolean {
 
 const differ = (one: string | null, other: string | null): boolean => one !== null && other !== null && one !== other
 
-/** Whether its process can be seen from here: it is of this host, and of before it started anew or where numbers are as here. */
+/** Whether its process can be seen from here: it is of this host, and from before its last start or in our own namespace. */
 export const isSeen = ({ host, boot, namespace }: Holder, here: Holder): boolean =>
   host === here.host && (differ(boot, here.boot) || !differ(namespace, here.namespace))
 
 /**
- * False where this host has started anew since, or no such process runs; of another host, and of another container on this
- * one, nothing is known: true.
+ * False where this host has started anew since, or where no such process runs. True for another host and for another
+ * container on this one, of which nothing is known.
  */
 export function mayStillRun(holder: Holder, here: Holder): boolean {
   if (!isSeen(holder, here)) return true

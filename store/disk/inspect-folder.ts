@@ -48,7 +48,7 @@ function seenIn({ jars, ...others }: Person, zone: string): Seen {
   return { running, all: stories.length, dueMs: nextDueMs({ jars, ...others }, zone) ?? Number.POSITIVE_INFINITY }
 }
 
-/** Null where it cannot be worked on. */
+/** Null where `work` throws. */
 function tried(work: () => Seen | null): Seen | null {
   try {
     return work()
@@ -57,7 +57,7 @@ function tried(work: () => Seen | null): Seen | null {
   }
 }
 
-/** Unchecked, and with care where that fails. Null for the unreadable. */
+/** Reads it unchecked, and with care where that fails; null where it cannot be read. */
 const seenInText = (text: string, zone: string): Seen | null =>
   tried(() => {
     const person = readUnchecked(text)
@@ -68,7 +68,7 @@ const seenInText = (text: string, zone: string): Seen | null =>
     return stored.kind === 'person' ? seenIn(stored.person, zone) : null
   })
 
-/** Null where there is none; nothing where it is no text. */
+/** Null where there is no file, empty where it is no text. */
 async function textAt(disk: Disk, path: string): Promise<string | null> {
   try {
     return await ifThere(path, async () => String(disk.readBytesNow(path)))

@@ -24,10 +24,10 @@ export interface FilesOptions {
   readonly tellSetAside?: (aside: SetAside) => void
 }
 
-/** One file for each person; of one person, one call at a time. */
+/** One file for each person. Calls for one person have to come one at a time. */
 export interface PersonFiles {
   read(userId: string): Promise<Person>
-  /** Durable when it returns; when it throws, what is in memory is forgotten and the file is asked again. */
+  /** Durable when it returns. When it throws, what is in memory is forgotten, and the next call asks the file. */
   write(userId: string, person: Person): Promise<void>
   /** Makes durable what an attempt that ended with `unsure` may have left; nothing where none has. */
   settle(userId: string): Promise<void>
@@ -53,10 +53,10 @@ export function personFiles({ disk, folders, lock, texts, nowMs, log, tellSetAsi
     }
   }
 
-  /** The person begins anew, knowing where the old file went. */
+  /** Sets the file aside; the person begins anew and keeps where the old file went. */
   const startAnew = async (userId: string, where: string): Promise<Person> => {
     const path = personPath(folders, userId)
-    // Of copies that cannot be looked at, none is named.
+    // Where the copies cannot be looked at, no day is named.
     const day = await fullestDay(disk, folders, userId).catch(() => null)
     const file = await setAside(disk, folders, { userId, reason: 'unreadable', nowMs: nowMs() }).catch((error) => {
       throw new StorageError('unreadable', { path, userId, day }, error)

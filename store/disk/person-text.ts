@@ -56,7 +56,7 @@ function jarText(jar: Jar): string {
   return text
 }
 
-/** Undefined where it cannot be told. */
+/** Undefined where the rules fail, as they may on a file that somebody else wrote. */
 export function dueOf(person: Person, assumedZone: string, nowMs?: number): number | null | undefined {
   try {
     const dueMs = nextDueMs(person, assumedZone, nowMs)
@@ -66,7 +66,7 @@ export function dueOf(person: Person, assumedZone: string, nowMs?: number): numb
   }
 }
 
-/** As it stands in a file of ours, unchecked. */
+/** By the whole file, unchecked; undefined where that fails. */
 function dueMsParsed(text: string, assumedZone: string, nowMs: number): number | null | undefined {
   try {
     const person = readUnchecked(text)
@@ -81,7 +81,7 @@ export function personTexts(rules: TextRules): PersonTexts {
   const ours = fingerprint(rules)
 
   const stampOf = (person: Person): string => {
-    // By no clock: whether a stamp holds by the clock of its reader is for the reader to say.
+    // Computed by no clock: the reader of the stamp judges by its own whether it holds.
     const nextMs = ours === null ? undefined : dueOf(person, assumedZone)
     return JSON.stringify(nextMs === undefined ? null : { rules: ours, nextMs, latestMs: latestMs(person.jars) })
   }

@@ -16,8 +16,8 @@ async function linkAt(disk: Disk, path: string): Promise<string | null> {
 }
 
 /**
- * Where a path leads in the end, whether anything stands there or not: what takes the place of a link there, and not of
- * the link, leaves it as its maker wanted it. Fails with `ELOOP` where it leads nowhere.
+ * Where a path leads in the end, whether anything stands there or not. What is written there leaves a link in place, as its
+ * maker wanted it. Fails with `ELOOP` where links lead round in a circle.
  */
 export async function realPath(disk: Disk, path: string): Promise<string> {
   let real = path

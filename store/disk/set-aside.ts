@@ -8,7 +8,7 @@ import { realPath } from './real-path.ts'
 /** `2026-11-25T10-30-00-000Z`: an instant that may stand in the name of a file everywhere. */
 const stampOf = (nowMs: number): string => new Date(nowMs).toISOString().replace(/[:.]/g, '-')
 
-/** Some file systems have no second names, and none reaches from one to another. */
+/** Codes of file systems that know no second names; none reaches from one file system to another (`EXDEV`). */
 const NO_LINK: readonly string[] = ['EPERM', 'ENOTSUP', 'ENOSYS', 'EOPNOTSUPP']
 
 async function giveName(disk: Disk, real: string, aside: string): Promise<void> {
@@ -23,8 +23,8 @@ async function giveName(disk: Disk, real: string, aside: string): Promise<void> 
 }
 
 /**
- * Gives a person's file a name of its own beside, and answers with that name. The file keeps its old name too until a
- * new one takes it, so that a crash in between only means that it is set aside once more. Fails as the disk does.
+ * Gives a person's file a second name and answers with that name. The file keeps its first name until a new file takes it,
+ * so that a crash in between only means that it is set aside once more. Fails as the disk does.
  */
 export async function setAside(
   disk: Disk,

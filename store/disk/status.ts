@@ -16,7 +16,7 @@ const instant = z
 
 const told = { tickMs: instant, sentMs: instant.nullable() }
 
-/** The first version said nothing of Discord. */
+/** Version 1 had no `heardMs`. */
 const statusSchema = z.discriminatedUnion('version', [
   z.strictObject({ version: z.literal(1), ...told }).transform((status) => ({ ...status, heardMs: null })),
   z.strictObject({ version: z.literal(2), ...told, heardMs: instant.nullable() }),
@@ -46,8 +46,8 @@ export async function readStatus(disk: Disk, { status: path }: Folders): Promise
 }
 
 /**
- * Whole for every reader, but not durable: after a power cut it is written again within a minute. Where nothing was sent
- * yet, what was sent before this process began is kept. One process at a time.
+ * Whole for every reader, but not durable: after a power cut it is written again within a minute. Where nothing was
+ * sent yet, `sentMs` of the process before is kept. Calls have to come one at a time.
  */
 export async function writeStatus(disk: Disk, folders: Folders, { tickMs, sentMs, heardMs }: Status): Promise<void> {
   const { data, status: path } = folders

@@ -5,7 +5,7 @@ import { ifThere } from './disk-failure.ts'
 
 const WHERE: Readonly<Record<string, string>> = { EFTYPE: 'not a file', ENXIO: 'not a file', EFBIG: 'too large' }
 
-/** What is wrong with something that stands where a text is wanted; null where the disk failed otherwise. */
+/** What is wrong with a thing that stands where a text should be; null where the disk failed in another way. */
 export function noText(error: unknown): string | null {
   if (!(error instanceof StorageError) || error.problem !== 'disk_failed') return null
   return WHERE[(error as StorageError<'disk_failed'>).values.code] ?? null

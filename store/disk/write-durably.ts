@@ -11,9 +11,8 @@ let written = 0
 
 /**
  * Puts a person's file in place, whole: whoever reads `path` finds what was there before or what `make` makes, also after a
- * power cut.
- * The order is what that rests on: the text is durable before it takes the name, and the name before this returns. A link
- * stays one. Throws `unsure` where the name was taken but may not be durable: then either may be found later.
+ * power cut. That rests on the order: the text is durable before it takes the name, and the name before this returns. A
+ * link stays one. Throws `unsure` where the name was taken but may not be durable: then either may be found later.
  */
 export function writeDurably(disk: Disk, path: string, userId: string, make: () => string | Uint8Array): Promise<void> {
   written += 1
@@ -33,7 +32,7 @@ export function writeDurably(disk: Disk, path: string, userId: string, make: () 
       }
       await disk.rename(temporary, real)
     } catch (error) {
-      // What stays is swept by the next who takes the folder.
+      // What stays is swept away by the next process that takes the folder.
       await disk.unlink(temporary).catch(() => {})
       throw error
     }
@@ -45,7 +44,7 @@ export function writeDurably(disk: Disk, path: string, userId: string, make: () 
   })
 }
 
-/** Takes away what writers that were killed have left in a folder; only who holds the lock may. */
+/** Removes what killed writers left in a folder; only the holder of the lock may. */
 export async function sweep(disk: Disk, folder: string): Promise<void> {
   const names = (await ifThere(folder, () => disk.readdir(folder))) ?? []
   for (const name of names.filter(isTemporary)) {

@@ -20,7 +20,7 @@ import type { Store } from '../store.ts'
 import { checkUserId } from '../user-id.ts'
 
 export interface StoreOptions {
-  /** Made when it is first written to. */
+  /** Made at the first write. */
   readonly folder: string
   /** IANA name of the zone of who has not chosen one. */
   readonly assumedZone: string
@@ -37,10 +37,10 @@ export interface StoreOptions {
   readonly disk?: Disk
 }
 
-/** A clock is put right by so much now and then, which changes nothing that is due. */
+/** Clocks are put right by up to this much now and then, which changes nothing that is due. */
 const MOST_STEP_MS = 3_600_000
 
-/** Keys of the queue that are nobody's id. */
+/** Keys of the queue that can be nobody's id. */
 const CLAIMS = '#claims'
 const COPIES = '#copies'
 const STATUS = '#status'

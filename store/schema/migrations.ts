@@ -17,8 +17,8 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null
 
 /**
- * A person may have reminders that stand in Discord; a file begins with its check and with when its next reminder is due; what was
- * typed of a batch, and means something, is fields of its entries: how plants were named, whose batch it was.
+ * A person may have reminders that stand in Discord. A file begins with its check and with when its next reminder falls due.
+ * What was typed of a batch, and means something, is fields of its entries: how plants were named, whose batch it was.
  */
 const toVersion4: Migration = ({ jars, settings, ...older }) => ({
   ...older,

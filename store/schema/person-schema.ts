@@ -118,7 +118,7 @@ export const personSchema = z.strictObject({
   setAside: z.strictObject({ file: z.string().max(200), day: day.nullable() }).nullable(),
 })
 
-/** Does not compile where the schema and the types have come apart. */
+/** Fails to compile when the schema and the types come apart. */
 export type SchemaIsType = [
   Same<z.infer<typeof entrySchema>, JarEntry>,
   Same<z.infer<typeof jarSchema>, Jar>,

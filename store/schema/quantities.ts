@@ -24,7 +24,7 @@ export const text = z.string().max(LONGEST_TEXT)
 /** Milliseconds since 1970, within what a date can hold. */
 export const instantMs = z.number().min(-8.64e15).max(8.64e15)
 
-/** A text for which `isGood`; a memo of what was good before, as a person's file names few days and zones many times. */
+/** Remembers which texts were good: a person's file names few days and zones, many times. */
 const remembered = (isGood: (text: string) => boolean): ((text: string) => boolean) => {
   const good = new Set<string>()
   return (text) => {
