@@ -50,7 +50,7 @@ export interface Range {
 }
 
 /** A share by mass, 0 to 1. */
-export interface Share {
+export interface SourcedShare {
   readonly value: number
   readonly trust: Trust
   readonly sources: readonly SourceKey[]
@@ -119,8 +119,8 @@ export interface Botanical {
   readonly bulky: boolean
   /** Usual months in the northern hemisphere (common practice); null: all year. */
   readonly monthsNorth: readonly number[] | null
-  readonly waterFraction: Share
-  readonly sugarsFraction: Share | null
+  readonly waterFraction: SourcedShare
+  readonly sugarsFraction: SourcedShare | null
   /** Why there is no figure; null where there is one. */
   readonly noSugars: NoSugars | null
   /** The share of the plant's water that joins the liquid. */

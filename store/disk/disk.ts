@@ -2,7 +2,7 @@ import { closeSync, constants, fstatSync, openSync, readFileSync, type Stats } f
 import { chmod, copyFile, link, mkdir, open, readdir, readlink, rename, rmdir, unlink } from 'node:fs/promises'
 
 /** The calls that are made to an open file. */
-export interface OpenFile {
+export interface WritableFile {
   writeFile(content: string | Uint8Array): Promise<void>
   sync(): Promise<void>
   close(): Promise<void>
@@ -21,7 +21,7 @@ export interface Disk {
   /** Where a symbolic link leads. */
   readlink(path: string): Promise<string>
   /** A file that was not there before. */
-  create(path: string, mode: number): Promise<OpenFile>
+  create(path: string, mode: number): Promise<WritableFile>
   /** Durably, to a name that nothing had. */
   copy(from: string, to: string): Promise<void>
   rename(from: string, to: string): Promise<void>

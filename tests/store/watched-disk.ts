@@ -1,7 +1,7 @@
-import { type Disk, nodeDisk, type OpenFile } from '../../store/disk/disk.ts'
+import { type Disk, nodeDisk, type WritableFile } from '../../store/disk/disk.ts'
 
 /** A call as it reached the disk: its name and the last part of the paths it was about. */
-export type Call = readonly [name: keyof Disk | keyof OpenFile, ...paths: string[]]
+export type Call = readonly [name: keyof Disk | keyof WritableFile, ...paths: string[]]
 
 /** Called before each call, with its name and paths; what it throws is thrown instead of the call. */
 export type Before = (...call: Call) => void

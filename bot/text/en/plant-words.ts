@@ -1,4 +1,4 @@
-import type { BotanicalKind, PieceKind, PlantCut, PlantState, Share } from '../../../core/botanical/botanical.ts'
+import type { BotanicalKind, PieceKind, PlantCut, PlantState, SourcedShare } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { Preparation } from '../../../core/botanical/evidence/preparation.ts'
 import type { ProductFile } from '../../../core/botanical/evidence/product-files.ts'
@@ -85,7 +85,7 @@ const sourceNames: { readonly [Key in SourceKey]?: string } = {
 }
 
 /** `79 % (USDA, row 11216)`, `74 % (estimated after a like plant; USDA)`. */
-export const shareText = ({ value, trust, sources, ndb, proxyOf }: Share, format: Format): string => {
+export const shareText = ({ value, trust, sources, ndb, proxyOf }: SourcedShare, format: Format): string => {
   const names = sources.flatMap((key) => sourceNames[key] ?? [])
   const source = [listed(names), ndb === null ? '' : `row ${ndb}`].filter((part) => part !== '').join(', ')
   const how = proxyOf === null ? trustWords[trust] : `${trustWords[trust]} after a like plant`

@@ -6,7 +6,7 @@ import type {
   PieceKind,
   PlantCut,
   PlantState,
-  Share,
+  SourcedShare,
 } from '../botanical.ts'
 import type { HazardKey } from '../evidence/hazards.ts'
 import type { Preparation } from '../evidence/preparation.ts'
@@ -75,7 +75,7 @@ const plural = (name: string): string => {
 const names = (text: string): readonly string[] =>
   text.split(', ').flatMap((name) => (name.endsWith('+') ? [name.slice(0, -1), plural(name.slice(0, -1))] : [name]))
 
-const share = (entry: ShareEntry): Share => ({
+const share = (entry: ShareEntry): SourcedShare => ({
   value: entry.value,
   trust: entry.trust,
   sources: entry.sources,

@@ -18,7 +18,7 @@ export interface DosedPlant extends PlannedPlant {
   readonly capped: boolean
 }
 
-export interface Jar {
+export interface PlannedJar {
   readonly steeping: Steeping
   readonly plants: readonly DosedPlant[]
 }
@@ -30,10 +30,10 @@ const MOST_ROUNDS = 6
 const LEAST_LEFT = 0.1
 
 /** What the strained infusion is expected to be, unchecked. */
-export const infusionIn = ({ steeping }: Jar): Liquid => steepLiquids(valuesOf(inputsOf(steeping))).infusion
+export const infusionIn = ({ steeping }: PlannedJar): Liquid => steepLiquids(valuesOf(inputsOf(steeping))).infusion
 
 /** What goes into the jar: spirit brought to the strength wished for, and each plant as said or at its typical dose. */
-export function jarOf(wish: PlanWish, spirits: readonly Portion[]): Jar {
+export function jarOf(wish: PlanWish, spirits: readonly Portion[]): PlannedJar {
   const waterG = wish.steepAtPercent === null ? exactly(0) : dilute(spirits, wish.steepAtPercent).waterG
   const pouredMl = volumeMl(mix(...valuesOf(spirits).map(liquidOf), water(waterG.value)))
   const typicalG = wish.plants.map(({ botanical }) => (botanical.dose.typicalGPerL * pouredMl) / 1000)
@@ -78,7 +78,7 @@ function filled(
   waterG: Measured,
   typicalG: readonly number[],
   mostG: readonly number[],
-): Jar {
+): PlannedJar {
   const plants = wish.plants.map((plant, index) => {
     const capped = plant.massG === null && mostG[index]! < typicalG[index]!
     const massG = plant.massG ?? weighedOut(Math.min(typicalG[index]!, mostG[index]!))
