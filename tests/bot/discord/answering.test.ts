@@ -1,32 +1,17 @@
-import { afterEach, beforeEach, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Store } from '../../../store/store.ts'
 import { commands } from '../test-desk.ts'
-import { type Connected, connecting, gate, impatient, instead, until } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
+import { gate, impatient, instead, until } from './connected.ts'
+import { fake, onFake, readied } from './stage.ts'
 
-let fake: FakeDiscord
-
-beforeEach(async () => {
-  fake = await startFake()
-})
-
-afterEach(async () => {
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-})
+onFake()
 
 const { connection } = en
 const MIX = { spirit: '1 l', strength: '95%', water: '1 l' }
 const LEMON = { name: 'lemon', of: '10 lemons', spirit: '1 l 95%', 'to-strength': '30%', 'to-sweetness': '250 g/L' }
-
-const readied = async (setting: Parameters<typeof connecting>[1] = {}): Promise<Connected> => {
-  const bot = connecting(fake, setting)
-  await bot.ready()
-  return bot
-}
 
 it('promises an answer that takes long, and gives it', async () => {
   const { opened, open } = gate()

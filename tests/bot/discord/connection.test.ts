@@ -1,28 +1,13 @@
-import { afterEach, beforeEach, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
-import { type Connected, connecting, until } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
+import { connecting, until } from './connected.ts'
+import { fake, onFake, readied } from './stage.ts'
 
-let fake: FakeDiscord
-
-beforeEach(async () => {
-  fake = await startFake()
-})
-
-afterEach(async () => {
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-})
+onFake()
 
 const { connection, registration } = en
 const ALONE = { number: 1, of: 1 }
 const MIX = { spirit: '1 l', strength: '95%', water: '1 l' }
-
-const readied = async (setting: Parameters<typeof connecting>[1] = {}): Promise<Connected> => {
-  const bot = connecting(fake, setting)
-  await bot.ready()
-  return bot
-}
 
 it('connects with no privileged intent, and registers once', async () => {
   const bot = await readied()

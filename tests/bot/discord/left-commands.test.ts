@@ -1,27 +1,12 @@
-import { afterEach, beforeEach, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
-import { type Connected, connecting, type Setting, until } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
+import { type Setting, until } from './connected.ts'
 import { shardOf } from './fake/shard-of.ts'
+import { anotherFake, fake, onFake, readied } from './stage.ts'
 
 const { connection } = en
 
-let fake: FakeDiscord
-
-beforeEach(async () => {
-  fake = await startFake()
-})
-
-afterEach(async () => {
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-})
-
-const readied = async (setting: Setting = {}): Promise<Connected> => {
-  const bot = connecting(fake, setting)
-  await bot.ready()
-  return bot
-}
+onFake()
 
 const once = async (setting: Setting = {}): Promise<void> => {
   expect(await (await readied(setting)).end()).toBe(0)
@@ -74,8 +59,7 @@ it('are looked for in the next server where one was invited without commands, bu
 })
 
 it('are found by each connection once it is there', async () => {
-  await fake.stop()
-  fake = await startFake({ shards: 2 })
+  await anotherFake({ shards: 2 })
   while (shardOf(fake.guild.id, 2) === shardOf(fake.guilds().at(-1)!.id, 2)) {
     fake.clock.advance(1)
     fake.newGuild(`the ${fake.guilds().length}th`)

@@ -1,42 +1,16 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { shareRef } from '../../../bot/calls/share-ref.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { decodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
-import { type Connected, connecting } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import type { FakeUser } from './fake/world.ts'
-import { LEMON, MAKE, NAME, sharing } from './sharing.ts'
+import { acts, friend, LEMON, MAKE, NAME, onSharingStage } from './sharing.ts'
+import { bot, fake, restart } from './stage.ts'
 
-let fake: FakeDiscord
-let bot: Connected
-let friend: FakeUser
-let acts: ReturnType<typeof sharing>
-
-beforeEach(async () => {
-  fake = await startFake()
-  bot = connecting(fake)
-  await bot.ready()
-  friend = fake.newUser('sorrel')
-  fake.join(fake.guild, friend)
-  acts = sharing(fake, friend, () => bot)
-})
-
-afterEach(async () => {
-  expect(await bot.end()).toBe(0)
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-  expect(bot.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
-})
+onSharingStage()
 
 const START = en.sentences.actions.start_jar()
-
-const restart = async (): Promise<void> => {
-  await bot.end()
-  bot = connecting(fake, { store: bot.store })
-  await bot.ready()
-}
 
 describe('make this too', () => {
   it('asks a friend what there is, and plans in private by it', async () => {

@@ -1,19 +1,10 @@
 import { DiscordAPIError, REST, Routes } from 'discord.js'
 import nock from 'nock'
-import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { fetchRequest } from './fake/fetch-request.ts'
+import { withoutNetwork } from './no-network.ts'
 
-beforeAll(() => {
-  if (!nock.isActive()) nock.activate()
-  nock.disableNetConnect()
-})
-
-afterEach(() => nock.cleanAll())
-
-afterAll(() => {
-  nock.enableNetConnect()
-  nock.restore()
-})
+withoutNetwork()
 
 const rest = (): REST => new REST({ makeRequest: fetchRequest, timeout: 400, retries: 1, offset: 1 }).setToken('token')
 const path = Routes.channelMessages('123456789012345678')

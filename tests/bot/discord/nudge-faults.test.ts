@@ -1,28 +1,19 @@
 import { REST } from 'discord.js'
 import nock from 'nock'
-import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { discordSurface, rejectsLongWaits } from '../../../bot/discord/nudges/nudge-surface.ts'
 import type { Delivery } from '../../../bot/reminders/delivery.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { commands } from '../test-desk.ts'
 import { fetchRequest } from './fake/fetch-request.ts'
+import { withoutNetwork } from './no-network.ts'
 
 const API = 'https://discord.com'
 const OWNER = '1575073559347200001'
 const DM = '1575073559347200002'
 
-beforeAll(() => {
-  if (!nock.isActive()) nock.activate()
-  nock.disableNetConnect()
-})
-
-afterEach(() => nock.cleanAll())
-
-afterAll(() => {
-  nock.enableNetConnect()
-  nock.restore()
-})
+withoutNetwork()
 
 const DELIVERY: Delivery = {
   nudgeId: 'abcdef0123456789abcdef01',

@@ -1,19 +1,10 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { connecting } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { textOf } from './fake/shown-text.ts'
 import { inChannel, keep, lemonJar, messagesIn, reminding } from './reminding.ts'
+import { fake, onFake } from './stage.ts'
 
-let fake: FakeDiscord
-
-beforeEach(async () => {
-  fake = await startFake()
-})
-
-afterEach(async () => {
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-})
+onFake()
 
 const sentTo = () => fake.requests('send').map(({ params }) => params.channel)
 

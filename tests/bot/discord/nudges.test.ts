@@ -1,20 +1,11 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { decodeCustomId } from '../../../bot/discord/buttons/custom-id.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
 import type { FakeChannel } from './fake/world.ts'
 import { inChannel, keep, lemonJar, messagesIn, reminding } from './reminding.ts'
+import { fake, onFake } from './stage.ts'
 
-let fake: FakeDiscord
-
-beforeEach(async () => {
-  fake = await startFake()
-})
-
-afterEach(async () => {
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-})
+onFake()
 
 const SEEN = 'You may have seen this already'
 

@@ -1,6 +1,6 @@
 import { REST } from 'discord.js'
 import nock from 'nock'
-import { afterAll, afterEach, beforeAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { commands as listed } from '../../../bot/commands/index.ts'
 import {
   needsRegistering,
@@ -13,6 +13,7 @@ import { en } from '../../../bot/text/en/index.ts'
 import { checkPayload } from './fake/check-payload.ts'
 import { startFake } from './fake/fake-discord.ts'
 import { fetchRequest } from './fake/fetch-request.ts'
+import { withoutNetwork } from './no-network.ts'
 
 const HOST = 'https://discord.com'
 const APPLICATION = '123456789012345678'
@@ -20,15 +21,7 @@ const GUILD = '223456789012345678'
 const GLOBAL = `/applications/${APPLICATION}/commands`
 const IN_GUILD = `/applications/${APPLICATION}/guilds/${GUILD}/commands`
 const TOKEN = 'MTIz.not-a-token.of-anybody'
-beforeAll(() => {
-  if (!nock.isActive()) nock.activate()
-  nock.disableNetConnect()
-})
-afterEach(() => nock.cleanAll())
-afterAll(() => {
-  nock.enableNetConnect()
-  nock.restore()
-})
+withoutNetwork()
 
 const sending = { makeRequest: fetchRequest, timeout: 400, retries: 0, offset: 1 }
 const sent = { api: null, language: en, rest: sending }

@@ -1,32 +1,11 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { shareRef } from '../../../bot/calls/share-ref.ts'
 import { en } from '../../../bot/text/en/index.ts'
-import { type Connected, connecting } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
-import type { FakeUser } from './fake/world.ts'
-import { LEMON, NAME, sharing } from './sharing.ts'
+import { acts, friend, LEMON, NAME, onSharingStage } from './sharing.ts'
+import { bot, fake } from './stage.ts'
 
-let fake: FakeDiscord
-let bot: Connected
-let friend: FakeUser
-let acts: ReturnType<typeof sharing>
-
-beforeEach(async () => {
-  fake = await startFake()
-  bot = connecting(fake)
-  await bot.ready()
-  friend = fake.newUser('sorrel')
-  fake.join(fake.guild, friend)
-  acts = sharing(fake, friend, () => bot)
-})
-
-afterEach(async () => {
-  expect(await bot.end()).toBe(0)
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-  expect(bot.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
-})
+onSharingStage()
 
 describe('a share that is none any more', () => {
   it('says so in its message once withdrawn, and answers with a sentence', async () => {

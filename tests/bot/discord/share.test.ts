@@ -1,34 +1,14 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
 import { PictureError } from '../../../bot/picture/render/picture-error.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
-import { type Connected, connecting, gate, impatient, instead, until } from './connected.ts'
-import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
+import { gate, impatient, instead, until } from './connected.ts'
 import { buttonsOf } from './fake/shown-text.ts'
-import type { FakeUser } from './fake/world.ts'
-import { LEMON, MAKE, NAME, sharing } from './sharing.ts'
+import { acts, friend, LEMON, MAKE, NAME, onSharingStage } from './sharing.ts'
+import { bot, fake, restart } from './stage.ts'
 
-let fake: FakeDiscord
-let bot: Connected
-let friend: FakeUser
-let acts: ReturnType<typeof sharing>
-
-beforeEach(async () => {
-  fake = await startFake()
-  bot = connecting(fake)
-  await bot.ready()
-  friend = fake.newUser('sorrel')
-  fake.join(fake.guild, friend)
-  acts = sharing(fake, friend, () => bot)
-})
-
-afterEach(async () => {
-  expect(await bot.end()).toBe(0)
-  await fake.stop()
-  expect(fake.faults()).toEqual([])
-  expect(bot.logged.filter((line) => /\n\s+at /.test(line))).toEqual([])
-})
+onSharingStage()
 
 const PICTURE = Buffer.from([0x89, 0x50, 0x4e, 0x47])
 
@@ -73,15 +53,13 @@ describe('/share', () => {
 
   it('comes under what was promised to its asker before it was known to be for all', async () => {
     await fake.slash('jar start', { ...LEMON, name: NAME })
-    await bot.end()
     const { opened, open } = gate()
     const share = commands.find(({ path }) => path === 'share')!
     const slow = instead('share', async (input, context) => {
       await opened
       return share.run(input, context)
     })
-    bot = connecting(fake, { store: bot.store, after: impatient, commands: slow })
-    await bot.ready()
+    await restart({ after: impatient, commands: slow })
     const before = fake.requests('callback').length
     const asked = fake.slash('share', { jar: NAME }, { until: ({ followUps }) => followUps.length > 0 })
     await until(() => fake.requests('callback').length > before)
@@ -96,7 +74,6 @@ describe('/share', () => {
 
   it('is text alone, for everybody, where the picture cannot be drawn', async () => {
     await fake.slash('jar start', { ...LEMON, name: NAME })
-    await bot.end()
     const run: Command['run'] = async (input, context) => {
       const reply = await commands.find(({ path }) => path === 'share')!.run(input, context)
       const files = reply.files!.map((file) => ({
@@ -105,8 +82,7 @@ describe('/share', () => {
       }))
       return { ...reply, files }
     }
-    bot = connecting(fake, { store: bot.store, commands: instead('share', run) })
-    await bot.ready()
+    await restart({ commands: instead('share', run) })
     const shown = await fake.slash('share', { jar: NAME })
     expect(shown).toMatchObject({ isPrivate: false, files: [] })
     expect(shown.text).toContain(en.discord.fileFailed({ name: 'larderbell-batch.png', why: 'not_made' }))

@@ -6,9 +6,33 @@ import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 export let fake: FakeDiscord
 export let bot: Connected
 
+/** Gives every test a Discord of its own, and no bot. At its end nothing has been sent that Discord would refuse. */
+export const onFake = (): void => {
+  beforeEach(async () => {
+    fake = await startFake()
+  })
+
+  afterEach(async () => {
+    await fake.stop()
+    expect(fake.faults()).toEqual([])
+  })
+}
+
+/** In the place of the one that there is. */
+export const anotherFake = async (setting: Parameters<typeof startFake>[0]): Promise<void> => {
+  await fake.stop()
+  fake = await startFake(setting)
+}
+
+/** The bot as `setting` says, connected to the Discord of the test that runs; whoever asks for it ends it. */
+export const readied = async (setting: Setting = {}): Promise<Connected> => {
+  const connected = connecting(fake, setting)
+  await connected.ready()
+  return connected
+}
+
 const connect = async (setting: Setting): Promise<void> => {
-  bot = connecting(fake, setting)
-  await bot.ready()
+  bot = await readied(setting)
 }
 
 /** Stops the bot and starts it anew, with the people it had. */

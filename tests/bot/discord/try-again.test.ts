@@ -4,10 +4,10 @@ import { gate, impatient, until } from './connected.ts'
 import type { Answer } from './fake/answer.ts'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
 import { inChannel, keep, lemonJar, messagesIn, reminding, wait } from './reminding.ts'
-import { sharing } from './sharing.ts'
-import { bot, fake, onStage, restart } from './stage.ts'
+import { acts, friend, onSharingStage } from './sharing.ts'
+import { bot, fake, restart } from './stage.ts'
 
-onStage()
+onSharingStage()
 
 const LEMON = { name: 'lemon', of: '10 lemons', spirit: '1 l 95%', 'to-strength': '30%', 'to-sweetness': '250 g/L' }
 const AGAIN = en.discord.tryAgain()
@@ -148,9 +148,6 @@ describe('a form that failed', () => {
   })
 
   it('of a batch to make too opens again', async () => {
-    const friend = fake.newUser('sorrel')
-    fake.join(fake.guild, friend)
-    const acts = sharing(fake, friend, () => bot)
     const shown = await acts.share()
     const failed = await acts.make(shown, { spirit: 'a lot', strength: '40%' })
     const again = await fake.press(failed.message, AGAIN, { user: friend })
