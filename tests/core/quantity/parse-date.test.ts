@@ -141,6 +141,8 @@ describe('a date', () => {
     ['24/6', null],
     ['6/7', null],
     ['6/7/2027', null],
+    ['6.7', null],
+    ['24.6', null],
     ['24/6', 'US'],
     ['6/24', 'IT'],
   ])('%s in %s is asked back', (text, country) => {

@@ -91,6 +91,9 @@ describe('a volume is read', () => {
     ['1.5 l', 50],
     ['1 l', 20], // half a litre, capped at 2 %
     ['3/4 l', 15], // a fraction of a large unit: 2 %
+    ['2 dl', 4], // a unit of 100 ml is large: 2 %
+    ['3 cl', 1.5], // one of 10 ml is not: 5 %
+    ['2 fl oz', 0.05 * 2 * 29.5735295625], // nor is one of 30 ml; 27 CFR 30 and NIST HB 44: a US fluid ounce
   ])('%s: half of its last digit is %f ml', (text, halfDigitMl) => {
     expect(parseVolume(text).halfDigitMl).toBeCloseTo(halfDigitMl, 9)
   })
