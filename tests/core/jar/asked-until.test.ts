@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
+import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { expectFree, MOST_RUNNING, runningJars } from '../../../core/jar/state/running-jars.ts'
 import { MOST_SHARES, madeOf, newShareId, withRoomForShare } from '../../../core/jar/state/shares.ts'
 import { asksStill, asksUntil } from '../../../core/jar/tasks/asks-until.ts'
 import { isLongPause } from '../../../core/jar/tasks/duty.ts'
-import { isOverPutOff } from '../../../core/jar/tasks/put-off.ts'
+import { isOverPutOff, putOffOf } from '../../../core/jar/tasks/put-off.ts'
+import { dayNumber } from '../../../core/quantity/time/day-number.ts'
 import { refusal } from '../quantity/refusal.ts'
 import { at, BOTTLED, diary, peel, putOff, settings } from './diary.ts'
 import { entriesOf, started, storyFrom, strained } from './jars.ts'
@@ -28,6 +30,23 @@ describe('what is put off', () => {
     expect(isOverPutOff(hour!, [...happened, hour!], now('2026-11-06 17:59'))).toBe(false)
     expect(isOverPutOff(hour!, [...happened, hour!], now('2026-11-06 18:00'))).toBe(true)
     expect(isOverPutOff(happened[0]!, happened, now('2026-11-06 18:00'))).toBe(false)
+  })
+
+  it('is put off to a later day or hour than that on which it was said', () => {
+    const said = (untilDay: string, untilMs: number | null = null) =>
+      putOffOf(
+        storyOf(
+          diary([
+            ['2026-11-01 10:00', peel()],
+            ['2026-11-05 18:00', putOff(untilDay, untilMs)],
+          ]),
+        )!,
+      )
+    expect(said('2026-11-04')).toBeNull()
+    expect(said('2026-11-05')).toBeNull()
+    expect(said('2026-11-06')).toEqual({ untilDay: dayNumber('2026-11-06'), untilMs: null, seq: 2 })
+    expect(said('2026-11-05', at('2026-11-05 18:00'))).toBeNull()
+    expect(said('2026-11-05', at('2026-11-05 18:01'))).toMatchObject({ untilMs: at('2026-11-05 18:01') })
   })
 
   it('is what a jar asks before then', () => {

@@ -1,6 +1,6 @@
-import { describe, expect, it, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import { addMonths } from '../../../core/quantity/time/calendar-day.ts'
-import { isSoonAhead, parseDate } from '../../../core/quantity/time/parse-date.ts'
+import { parseDate } from '../../../core/quantity/time/parse-date.ts'
 import { refusal, refusedValues } from './refusal.ts'
 
 const today = { year: 2026, month: 11, day: 25 }
@@ -189,14 +189,4 @@ describe('a date', () => {
     expect(addMonths({ year: 2027, month: 1, day: 31 }, -2)).toEqual({ year: 2026, month: 11, day: 30 })
     expect(addMonths({ year: 2026, month: 12, day: 24 }, 2)).toEqual({ year: 2027, month: 2, day: 24 })
   })
-})
-
-// Common practice, no source: a month ahead.
-it.each([
-  [0, false],
-  [1, true],
-  [30, true],
-  [31, false],
-])('means the coming day where it is %s days ahead: %s', (days, isSoon) => {
-  expect(isSoonAhead(days)).toBe(isSoon)
 })
