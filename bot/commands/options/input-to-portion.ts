@@ -16,6 +16,12 @@ export const amountOf = (amount: Volume | Mass): Pick<Portion, 'amount' | 'by' |
     ? { amount: massG(amount), by: 'mass', atC: 20 }
     : { amount: volumeMl(amount), by: 'volume', atC: amount.atC ?? 20 }
 
+/** A hydrometer tells nothing of the strength of what is sweet. */
+function expectNoSweetReading(strength: Strength | null, sweetGPerL: Measured): void {
+  if (typeof strength?.atC !== 'number' || sweetGPerL.value <= 0) return
+  throw new ChatError('bad_value', 'sweet_reading', {}, { option: 'strength' })
+}
+
 /** A liquid as its maker measured it; `tool` is what the strength was read from. */
 export const portionOf = (
   amount: Volume | Mass,
@@ -23,15 +29,27 @@ export const portionOf = (
   sweetness: Sweetness | null,
   tool: 'label' | 'hydrometer',
 ): Portion => {
-  if (typeof strength?.atC === 'number' && sweetness !== null && sweetness.sugarGPerL > 0) {
-    throw new ChatError('bad_value', 'sweet_reading', {}, { option: 'strength' })
-  }
+  const sweetGPerL = sweetness === null ? exactly(0) : sugarGPerL(sweetness)
+  expectNoSweetReading(strength, sweetGPerL)
   return {
     ...amountOf(amount),
     abvPercent: strength === null ? exactly(0) : abvPercent(strength, tool),
     abvAtC: strength?.atC ?? null,
     readsProof: strength?.unit === 'proof',
-    sugarGPerL: sweetness === null ? exactly(0) : sugarGPerL(sweetness),
+    sugarGPerL: sweetGPerL,
+  }
+}
+
+const spiritTool = ({ atC }: Strength): 'label' | 'hydrometer' => (atC === null ? 'label' : 'hydrometer')
+
+/** As much of it, of the strength that was said. */
+export function ofStrength(portion: Portion, strength: Strength): Portion {
+  expectNoSweetReading(strength, portion.sugarGPerL)
+  return {
+    ...portion,
+    abvPercent: abvPercent(strength, spiritTool(strength)),
+    abvAtC: strength.atC,
+    readsProof: strength.unit === 'proof',
   }
 }
 
@@ -63,7 +81,7 @@ export function spiritPortions(
     if (said === null) {
       throw new ChatError('missing_option', 'spirit_strength', {}, { option: 'strength' })
     }
-    return portionOf(amount, said, sweetness, said.atC === null ? 'label' : 'hydrometer')
+    return portionOf(amount, said, sweetness, spiritTool(said))
   })
 }
 

@@ -8,10 +8,10 @@ import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plan
 import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { Message } from '../../text/words.ts'
-import { titleOf, weighedText } from '../jar/amend/again-options.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
 import type { AskedPlan } from './plan-asked.ts'
 import { bottlesOf, type Planned, readyByOf, type Setting, spiritStrength } from './plan-wish.ts'
+import { titleOf, weighedText } from './written-amounts.ts'
 
 type Note = Message<'notes'>
 

@@ -7,9 +7,9 @@ import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
 import { writeLine } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { portionText, pouredText, sugarText, written } from '../jar/amend/again-options.ts'
 import { spiritPortions, sweeteningsOf } from '../options/input-to-portion.ts'
 import type { Planned, Setting } from './plan-wish.ts'
+import { portionText, pouredText, sugarText, written } from './written-amounts.ts'
 
 type Options = Readonly<Record<string, string>>
 /** Options that are typed otherwise; null: left out. */

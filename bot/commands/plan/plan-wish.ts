@@ -4,7 +4,7 @@ import { exactly, type Measured } from '../../../core/quantity/measured/measured
 import { abvPercent } from '../../../core/quantity/measured/precision.ts'
 import type { CalendarDay, Strength } from '../../../core/quantity/quantities.ts'
 import { heldMl } from '../../../core/recipe/plan/fill-bottles.ts'
-import { type PlantsRead, wordsOf } from '../../../core/recipe/plan/find-plants.ts'
+import { type PlantsRead, plannedPlant } from '../../../core/recipe/plan/find-plants.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
 import type { KeptDays } from '../../../core/recipe/plan/schedule.ts'
@@ -66,10 +66,7 @@ export function planWish(input: WithPlants, { command, today, country, start, ke
   }
   if (toFind && input.strength === undefined) throw missing(command, 'strength', 'strength:95%')
   return {
-    plants: input.of.is.plants.map((found) => {
-      const { botanical, massG, count } = found
-      return { botanical, massG, count, words: wordsOf(found) }
-    }),
+    plants: input.of.is.plants.map(plannedPlant),
     unknown: input.of.is.unknown.map(answeredFor),
     steepFor: input.days?.is ?? null,
     spirits: input.spirit === undefined ? null : spiritPortions(input.spirit.is, input.strength),

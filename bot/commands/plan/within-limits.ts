@@ -14,9 +14,9 @@ import { planShape } from '../../calls/signatures.ts'
 import { writeLine } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { PieceWeight } from '../../text/messages/limit-problems.ts'
-import { portionText, titleOf, weighedText, written } from '../jar/amend/again-options.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
 import { type Planned, planWish, type Setting } from './plan-wish.ts'
+import { portionText, titleOf, weighedText, written } from './written-amounts.ts'
 
 type Options = Readonly<Record<string, string>>
 

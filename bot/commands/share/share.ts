@@ -1,7 +1,7 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { madeOf } from '../../../core/jar/state/shares.ts'
-import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
+import { decodeBatch, encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { type ShareRef, shareRef } from '../../calls/share-ref.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
@@ -45,9 +45,8 @@ async function shareJar(typed: string, context: Context): Promise<Reply> {
 /** The plan of what somebody shares, for whoever asks: of its owner, only the recipe goes along. */
 async function makeToo(ref: ShareRef, given: AtHand, context: Context): Promise<Reply> {
   const { code, made, ids } = await findShare(ref, context.store)
-  const typed = Object.entries(given).flatMap(([option, value]) => (value === undefined ? [] : [[option, value.typed]]))
-  const options = { from: `${code}@${shareRef(ref)}`, ...Object.fromEntries(typed) }
-  const reply = await planCommand.run(planCommand.input.parse(options), context)
+  const from = { typed: `${code}@${shareRef(ref)}`, is: { recipe: decodeBatch(code), ...ref } }
+  const reply = await planCommand.run(planCommand.input.parse({ from, ...given }), context)
   const own = ref.owner === context.userId ? 0 : begunFrom(ids, await context.store.read(context.userId))
   const values = { count: Math.max(0, made - own), own }
   const soFar: Message<'notes'> = { group: 'notes', key: 'share_made_so_far', values }

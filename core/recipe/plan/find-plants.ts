@@ -7,6 +7,7 @@ import { massG } from '../../quantity/measured/precision.ts'
 import type { PlantWords } from '../batch.ts'
 import { expectPlantsOnly } from './other-than-plants.ts'
 import { expectNamed, parseAmounts, type TypedPlant } from './parse-plants.ts'
+import type { PlannedPlant } from './plan.ts'
 import { severalInOne } from './several-in-one.ts'
 import { expectOnce, isUnknown, type TypedUnknown, typedUnknown } from './unknown-plant.ts'
 import { weighPieces } from './weigh-pieces.ts'
@@ -40,7 +41,7 @@ export function readPlants(text: string): PlantsRead {
   const parsed = parseAmounts(text).flatMap(severalInOne)
   const [only, ...others] = parsed
   if (only?.noun === '' && others.length === 0) return { plants: [], unknown: [], nameless: only }
-  const read = parsed.map((typed, at) => findOrLeave(typed, at))
+  const read = parsed.map((typed, at) => findPlantNamed(typed, at))
   const plants = read.filter((each): each is FoundPlant => 'botanical' in each)
   plants.forEach(({ botanical, typed }, index) => {
     if (plants.findIndex((other) => other.botanical.id === botanical.id) === index) return
@@ -67,7 +68,14 @@ export const wordsOf = ({ saidState, typed: { amount, kind, noun } }: FoundPlant
   unit: amount?.kind === 'count' ? (kind ?? amount.piece ?? 'each') : null,
 })
 
-function findOrLeave(typed: TypedPlant, at: number): FoundPlant | TypedUnknown {
+/** As a plan takes it. */
+export function plannedPlant(found: FoundPlant): PlannedPlant {
+  const { botanical, massG, count } = found
+  return { botanical, massG, count, words: wordsOf(found) }
+}
+
+/** The plant of the catalogue that an item names, weighed, or the item with its problem where nothing is known of it. */
+export function findPlantNamed(typed: TypedPlant, at: number): FoundPlant | TypedUnknown {
   try {
     return findPlant(typed)
   } catch (error) {
@@ -93,5 +101,6 @@ function findPlant(typed: TypedPlant): FoundPlant {
   return { ...found, typed, massG: weighed, count, ofZest }
 }
 
-const isZest = ({ zestGPerFruit }: Botanical, piece: string | null): boolean =>
+/** Whether so many of a plant are fruit of which the zest is taken. */
+export const isZest = ({ zestGPerFruit }: Botanical, piece: string | null): boolean =>
   zestGPerFruit !== null && (piece === null || piece === 'piece')

@@ -30,7 +30,16 @@ const OF = new Set(['of', 'di', 'd'])
 /** Pieces beyond those that `parseCount` knows; only with `of`, for `star anise` is no star of anise. */
 const PIECE_OF =
   /^(?:(thumbs?)|(fingers?)|(heads?|capolin[oi])|(stars?|stell[ae])|(stalks?|gamb[oi])|(pinch(?:es)?|pizzic(?:o|hi))|(cones?|pign[ae])|(nuts?|noc[ei]))\s+(?:of|di)\s+/i
-const KINDS: readonly PieceKind[] = ['thumb', 'finger', 'head', 'star', 'stalk', 'pinch', 'cone', 'nut']
+export const COUNTED_WITH_OF: readonly PieceKind[] = [
+  'thumb',
+  'finger',
+  'head',
+  'star',
+  'stalk',
+  'pinch',
+  'cone',
+  'nut',
+]
 
 /** Measures that tell nobody how much. */
 const MEASURE_OF =
@@ -83,7 +92,7 @@ const counted = (read: TypedText, number: number, typed: string): TypedPlant => 
   if (measure !== null) return unweighed(whole.slice(measure[0].length), typed)
   const match = PIECE_OF.exec(whole)
   if (match === null) return { amount, kind: null, noun: amount.noun, typed }
-  const kind = KINDS[match.slice(1).findIndex((each) => each !== undefined)]!
+  const kind = COUNTED_WITH_OF[match.slice(1).findIndex((each) => each !== undefined)]!
   return { amount: { ...amount, piece: null }, kind, noun: whole.slice(match[0].length), typed }
 }
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { strengthOf, titleOf } from '../../../bot/commands/jar/amend/again-options.ts'
+import { titleOf } from '../../../bot/commands/plan/written-amounts.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { steepsAtPercent } from '../../../core/recipe/code/recipe-wish.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { sugarsInG } from '../../../core/recipe/sweetening.ts'
 import { newAsker } from '../asker.ts'
@@ -81,7 +82,7 @@ describe('/again', () => {
   it('steeps at the strength of before, where the spirit is stronger than that', async () => {
     const start = '/jar start herb of:10 g rosemary spirit:1 l 95% steep-at:60% to-strength:30% to-sweetness:200 g/L'
     const strong = await lastStart(await deskAfter(start, '/again herb spirit:1 l 80%'))
-    expect(strengthOf(strong.spirits, strong.waterG.value)).toBeCloseTo(60, 1)
+    expect(steepsAtPercent(strong)).toBeCloseTo(60, 1)
     const weak = await lastStart(await deskAfter(start, '/again herb spirit:1 l 50%'))
     expect(weak.waterG.value).toBe(0)
   })
@@ -96,7 +97,7 @@ describe('/again', () => {
     const text = await desk.textOf('/again lemon spirit:750 ml 75.5% name:strong')
     const strong = await lastStart(desk)
     // 750 ml of 75.5 % hold the alcohol of 1,416 ml of 40 %.
-    expect(strengthOf(strong.spirits, strong.waterG.value)).toBeCloseTo(40, 1)
+    expect(steepsAtPercent(strong)).toBeCloseTo(40, 1)
     expect(strong.plants[0]!.massG.value).toBeCloseTo((100 * 750 * 75.5) / 40_000, 6)
     expect(strong.plants[0]!.massG.value).toBeCloseTo(plan.data.botanicals[0].massG, 6)
     expect(strong.days.strainBy).toBe(plan.data.dates.strainBy)

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { againOptions } from '../../../bot/commands/jar/amend/again-options.ts'
+import { batchAgain } from '../../../bot/commands/jar/amend/again.ts'
+import { batchOptions } from '../../../bot/commands/plan/batch-options.ts'
 import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
 import { jarDesk, type StepJson } from './desk.ts'
 
@@ -16,7 +17,7 @@ const begun = async () => {
     ingredientsOf(await story())
       .plants.filter(({ id }) => id === coffee.id)
       .map(({ massG, addOn }) => [massG.value, addOn])
-  const again = async () => againOptions(await story(), (await desk.person()).jars[0]!.entries, null)
+  const again = async () => ({ of: batchOptions(batchAgain(await story(), null), undefined).of.typed })
   return { ...desk, story, coffee, addOn: coffee.addOn!, grams, again }
 }
 

@@ -60,7 +60,7 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const others = meant.kind === 'started' ? [] : jar.entries
   const moved = day === null ? null : momentOf(day, { nowMs, zone, entries: others })
   const meta = { ...enteredBy(input, context), zone }
-  const right = fixed(meant, input, { story, entries: jar.entries }, context)
+  const right = fixed(meant, input, story)
   const plantNotes = input.of === undefined ? [] : correctedPlants(meant, right, story.strained !== null)
   const by =
     right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right

@@ -4,18 +4,18 @@ import type {
   HappeningEntry,
   HappeningKind,
   Ingredients,
-  JarEntry,
+  Started,
 } from '../../../../core/jar/entry/entry.ts'
 import { bottlesOfLeft } from '../../../../core/jar/state/jar-bottles.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import type { Mass, Volume } from '../../../../core/quantity/quantities.ts'
-import { addDays, dayFromIso, type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { addDays, dayFromIso, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { withDays } from '../../../../core/recipe/batch.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
 import { isSweetened } from '../../../../core/recipe/sweetening.ts'
 import { asOptionProblem, type Given } from '../../../calls/option.ts'
-import type { Context } from '../../../chat/command.ts'
 import { amountOf, strengthRead, sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
-import { strengthText } from './again-options.ts'
+import { strengthText } from '../../plan/written-amounts.ts'
 import { addedAnew, type PutInFixes, startedAnew } from './correct-put-in.ts'
 
 /** What may be put right about an entry, beside its day. */
@@ -90,12 +90,7 @@ const happeningIn = ({
 const isPutIn = ({ of, spirit, strength }: Fixes): boolean => [of, spirit, strength].some((fix) => fix !== undefined)
 
 /** The happening as it is with the fixes. */
-export function fixed(
-  entry: HappeningEntry,
-  fixes: Fixes,
-  { story, entries }: { readonly story: Story; readonly entries: readonly JarEntry[] },
-  context: Pick<Context, 'zone' | 'settings'>,
-): Happening {
+export function fixed(entry: HappeningEntry, fixes: Fixes, story: Story): Happening {
   const { measured, strength, rinse, water, sugar, rating, note, bottles } = fixes
   const happening = happeningIn(entry)
   switch (happening.kind) {
@@ -115,7 +110,7 @@ export function fixed(
         ? happening
         : { ...happening, bottles: asOptionProblem('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
     case 'started':
-      if (isPutIn(fixes)) return startedAnew(story, entries, fixes, context)
+      if (isPutIn(fixes)) return startedAnew(story, fixes)
       return { ...happening, ...(sugar && { sweetenings: sweeteningsOf(sugar) }) }
     case 'added':
     case 'sweetened': {
@@ -131,22 +126,10 @@ export function fixed(
   }
 }
 
-const shifted = (day: IsoDay | null, days: number): IsoDay | null =>
-  day === null ? null : isoDay(addDays(dayFromIso(day), days))
-
-/** A start moved to another day takes the days that were planned from it along. */
-export function startedOn(started: Extract<Happening, { kind: 'started' }>, days: number): Happening {
-  const { days: planned, plants } = started
-  return {
-    ...started,
-    plants: plants.map((plant) => ({ ...plant, addOn: shifted(plant.addOn, days) })),
-    days: {
-      ...planned,
-      tasteFrom: shifted(planned.tasteFrom, days),
-      strainFrom: shifted(planned.strainFrom, days),
-      strainBy: shifted(planned.strainBy, days),
-    },
-  }
+/** A start moved to another day takes the days that were planned from it along, but for a day that was named. */
+export function startedOn(started: Started, days: number): Started {
+  const { named } = started
+  return { ...started, ...withDays(started, (day) => isoDay(addDays(dayFromIso(day), days))), named }
 }
 
 /** What an entry says of an option, corrections included, also a strength beside its spirit; null where nothing. */

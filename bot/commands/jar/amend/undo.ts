@@ -101,7 +101,7 @@ const sharesOf = ({ id }: Jar, { shares }: Person): readonly Share[] =>
 
 /** What was taken back, to be entered once more. */
 function againActions(only: TakenBack | undefined, view: JarView | null, context: Context): readonly Action[] {
-  if (view === null) return only?.undone?.kind === 'started' ? beginAgainActions(only.undone, context) : []
+  if (view === null) return only?.undone?.kind === 'started' ? beginAgainActions(only.undone) : []
   return only?.stood == null ? [] : undoneActions(only.stood, view, context)
 }
 
