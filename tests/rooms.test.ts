@@ -106,7 +106,6 @@ const STILL: readonly string[] = [
   'bot/commands/jar/view → bot/commands/jar/amend',
   'bot/commands/jar/view → bot/commands/jar/record',
   'bot/commands/jar/view → bot/commands/notebook-file',
-  'bot/commands/plan → bot/commands/jar/amend',
 ]
 
 it('lets a room import from lower tiers only', () => {
