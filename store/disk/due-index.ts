@@ -58,7 +58,7 @@ export function dueIndex(): DueIndex {
         const { value: first, done } = waiting.next()
         if (done) break
         const [userId, dueMs] = first
-        if (dueMsOf.get(userId) !== dueMs || leaseEndMsOf.has(userId)) continue
+        if (dueMsOf.get(userId) !== dueMs) continue
         claimed.push(userId)
         leaseEndMsOf.set(userId, untilMs + leaseMs)
       }
