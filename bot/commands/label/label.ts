@@ -32,9 +32,9 @@ const NATURAL_ONLY = [
 const printedPercent = ({ abvPercent: { value } }: Label): number => Math.round(value * 10) / 10
 
 const printedRows = (found: Label, asked: readonly Region[]): readonly Row[] =>
-  (['eu', 'us'] as const).flatMap((region) => {
+  (['eu', 'us', 'uk'] as const).flatMap((region) => {
     const tolerance = strengthTolerance[region]
-    if (tolerance === null || !asked.includes(region)) return []
+    if (!asked.includes(region)) return []
     const values = { region, labelPercent: printedPercent(found), tolerance }
     return [row(`label_${region}`, { group: 'cells', key: 'printed', values })]
   })

@@ -16,7 +16,7 @@ const steps: readonly SeasonStep[] = [
   },
   {
     at: '2026-09-05 10:00',
-    remark: 'Vanilla takes a month, coffee beans two weeks: the beans go in later, and the bot says when.',
+    remark: 'Vanilla takes a month, coffee beans three: the beans go in later, and the bot says when.',
     lines: ['/jar start coffee of:80 g coffee beans + 1 vanilla spirit:1 l 40%'],
   },
   {
@@ -41,6 +41,7 @@ const steps: readonly SeasonStep[] = [
     at: '2026-09-12 18:00',
     lines: ['/jar taste lemon rating:3 note:bright, a little thin', '/jar bottle basil bottles:5 x 250 ml'],
   },
+  { at: '2026-09-14 18:00', lines: ['/jar add coffee of:80 g coffee beans'] },
   {
     at: '2026-09-16 19:00',
     remark: 'The first glass of the season.',
@@ -50,7 +51,7 @@ const steps: readonly SeasonStep[] = [
     at: '2026-09-19 11:00',
     remark: 'Ginger is strained, but somebody types the wrong name.',
     lines: [
-      '/jar taste coffee rating:2 note:vanilla only, as it should be',
+      '/jar taste coffee rating:2 note:vanilla first, the coffee is coming',
       '/jar strain lemon measured:680 ml strength:52%',
       '/jar undo lemon',
       '/jar strain ginger measured:680 ml strength:52%',
@@ -58,7 +59,6 @@ const steps: readonly SeasonStep[] = [
   },
   { at: '2026-09-19 11:30', lines: ['/jar list picture:yes'], isQuiet: true },
   { at: '2026-09-20 11:00', lines: ['/jar sweeten ginger water:420 ml sugar:150 g'] },
-  { at: '2026-09-21 18:00', lines: ['/jar add coffee of:80 g coffee beans'] },
   { at: '2026-09-22 18:00', lines: ['/jar filter ginger', '/jar bottle ginger bottles:2 x 500 ml'] },
   {
     at: '2026-09-24 20:00',

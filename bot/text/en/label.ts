@@ -56,7 +56,7 @@ export const categoryNames: Readonly<Record<CategoryId, string>> = {
   eu_creme_de: 'a crème de …',
   eu_creme_de_cassis: 'a crème de cassis',
   eu_nocino: 'a nocino',
-  eu_sloe: 'a sloe spirit drink',
+  eu_sloe: 'a sloe-aromatised spirit drink',
   us_liqueur: 'a liqueur or cordial',
   uk_liqueur: 'a liqueur',
   gi_sorrento: 'a Liquore di limone di Sorrento',
@@ -83,6 +83,11 @@ const missingWords = ({ category, leastInvertGPerL, missing }: Verdict, format: 
         : `at least ${format.plain(category.leastSugarMassPercent)} % of its weight as sugar`,
     drier: `at most ${invert(category.invertGPerL.most ?? 0, format)}`,
     cherry_spirit_only: 'all its alcohol from cherry spirit',
+    ...(missing.includes('made_in_area')
+      ? {}
+      : { plant_amount: `at least ${format.plain(category.plantGPerL.least ?? 0)} g of the fruit a litre` }),
+    aniseed_flavour: 'natural aniseed flavour',
+    whole_walnuts: 'mainly whole green walnuts, not cut ones',
   }
   return listed(missing.flatMap((what) => words[what] ?? []))
 }
@@ -193,7 +198,7 @@ export const labelSentences = {
     eu_creme_de: () => 'EU crème de …',
     eu_creme_de_cassis: () => 'EU crème de cassis',
     eu_nocino: () => 'EU nocino',
-    eu_sloe: () => 'EU sloe spirit',
+    eu_sloe: () => 'EU sloe-aromatised',
     us_liqueur: () => 'US liqueur or cordial',
     uk_liqueur: () => 'GB liqueur',
     gi_sorrento: () => 'Limone di Sorrento',
@@ -202,6 +207,7 @@ export const labelSentences = {
     gi_pacharan: () => 'Pacharán Navarro',
     label_eu: () => 'EU label',
     label_us: () => 'US label',
+    label_uk: () => 'GB label',
   },
 
   cells: {
@@ -257,7 +263,7 @@ export const labelSentences = {
       'A US label says: the class of drink, the strength, the volume, who made it, and the government’s health warning' +
       ' (from memory, please check 27 CFR parts 5 and 16).',
     uk_label_says: () =>
-      'For Great Britain I have the liqueur rule only; what the label must say there, and how far its strength may be off, I have not looked up.',
+      'For Great Britain I know the liqueur rule and how far the strength may be off. What else the label must say there, I haven’t looked up.',
   },
 
   cautions: {

@@ -128,6 +128,8 @@ export const quantityProblems = {
     `${inQuotes(typed)}: is that ${one} or ${other}? Type one of the two.`,
   which_scale: ({ typed, choices: [brix, baume, percent] }) =>
     `${inQuotes(typed)}: on which scale? Type ${brix}, ${baume} or ${percent}, as your hydrometer has it.`,
+  us_or_uk_proof: ({ typed, choices: [us, uk], percents }) =>
+    `${inQuotes(typed)}: in America that’s ${Number(percents[0].toFixed(1))} % vol, on an old British bottle ${Number(percents[1].toFixed(1))} %. Type ${us} or ${uk}.`,
   fraction_or_percent: ({ typed, choices: [one, other] }) =>
     `${inQuotes(typed)}: is that ${one} or ${other}? Type ${one} or ${other}.`,
   ounces: ({ typed, fluid, weight }) =>

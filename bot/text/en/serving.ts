@@ -19,6 +19,7 @@ const sourceNames: Readonly<Record<SourceKey, string>> = {
   gi_mirto: 'product file of 2013',
   gi_genepi: 'product file of 2012',
   gi_pacharan: 'its regulation',
+  uk_si_1989_768: 'SI 1989/768',
   uk_cmo_2016: 'UK Chief Medical Officers 2016',
   drinks_table: 'a table of standard drinks by country',
   icap_table: 'a table of drinking guidelines by country',
@@ -118,7 +119,7 @@ export const servingSentences = {
   cells: {
     alcohol_spread: ({ massG }, format) => `${grams(massG, format)} ± ${spread(massG, format)}${NBSP}g`,
     standard_drink: ({ country, drink }, format) =>
-      `${sizeWords(drink, format)} in ${countryNames[country]}${cited(drink)}`,
+      `${sizeWords(drink, format)} in ${countryNames[country]}${cited(drink)}${drink.otherG === undefined ? '' : `; in doubt, ${format.plain(drink.otherG)}${NBSP}g is counted there too`}`,
     drinks: ({ drinks }, format) => `${shown(drinks, format)} ± ${spread(drinks, format)}`,
   },
 

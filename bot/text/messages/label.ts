@@ -36,6 +36,7 @@ export interface LabelMessages {
     | 'gi_pacharan'
     | 'label_eu'
     | 'label_us'
+    | 'label_uk'
   >
   cells: {
     verdict: { readonly verdict: Verdict }

@@ -9,7 +9,7 @@ export const coffeeTeaCocoa: readonly Group[] = [
       it: 'chicco di caffè, chicchi di caffè, chicchi di caffe, caffè in grani, caffe in grani',
       latin: 'Coffea arabica, Coffea canephora',
       cut: 'whole', holds: memory(0.03, undefined, [0.01, 0.05]), kept: [0.5, 1], dose: [100, 250, 400],
-      days: [7, 14, 21, 30, 14, 30], pieces: { bean: [0.12, 0.15, 'estimated'] },
+      days: [14, 21, 28, 30, 14, 30], pieces: { bean: [0.12, 0.15, 'estimated'] },
       preparation: ['leave_beans_whole', 'natural_roast', 'steep_cold'] },
     coffee_cracked: { title: 'Coffee beans, cracked', en: 'cracked coffee, cracked coffee bean+, crushed coffee beans',
       it: 'caffè spezzato, caffe spezzato, chicchi di caffè spezzati, chicchi di caffe spezzati, caffè pestato',

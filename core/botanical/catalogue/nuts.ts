@@ -7,7 +7,7 @@ export const nuts: readonly Group[] = [
     green_walnut: { title: 'Green (unripe) walnuts', en: 'green walnut+, unripe walnut+',
       it: 'noce verde, noci verdi, malli verdi, noce acerba, noci acerbe', latin: 'Juglans regia',
       state: 'fresh', months: [6, 7], holds: guess(0.86), exchange: [0.5, 1], kept: [0.3, 0.7], dose: [400, 800, 1200],
-      days: [30, 40, 60, 120, 180, 365], spirit: [60, 96], pieces: { nut: [25, 35, 'common_practice'] },
+      days: [15, 15, 60, 120, 180, 365], spirit: [60, 96], pieces: { nut: [25, 35, 'common_practice'] },
       hazards: ['allergen_nuts', 'stain'],
       preparation: ['needle_goes_through', 'quarter_with_gloves_stains', 'nut_allergen_stays'] },
   }),

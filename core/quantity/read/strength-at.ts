@@ -1,4 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
+import { abvFromMassFraction } from '../../liquid/ethanol-water.ts'
 import { abvPercentFromUsProof } from '../../liquid/proof.ts'
 import type { Strength } from '../quantities.ts'
 import { atTemperature } from './amount-at.ts'
@@ -19,14 +20,31 @@ const refuseFraction = (typed: TypedText, { number, unit, unitText }: Head): voi
   throw new DomainError('ambiguous', 'fraction_or_percent', { typed: shown(typed.text), choices })
 }
 
+/** `70° proof` on an old bottle is 35 % vol in the United States and 40 in Britain: which one? */
+const refuseDegreesProof = (typed: TypedText, { number, unit }: Head): void => {
+  if (unit.key !== 'degrees_proof') return
+  const text = number.readings[0]?.text ?? ''
+  const choices = [`${text} US proof`, `${text} UK proof`] as const
+  const value = number.readings[0]?.value ?? 0
+  const percents = [value / 2, (value * 4) / 7] as const
+  throw new DomainError('ambiguous', 'us_or_uk_proof', { typed: shown(typed.text), choices, percents })
+}
+
+/** % vol at 20 °C of a strength in its own unit, which counts as % vol or % by mass. */
+function abvPercentOf(unit: string, value: number): number {
+  if (unit === 'proof') return abvPercentFromUsProof(Math.min(2 * value, 200))
+  return unit === 'mass_percent' ? abvFromMassFraction(Math.min(value, 100) / 100) : value
+}
+
 /** The strength of a head that was read as one, with the temperature after it. */
 export const strengthOf = (typed: TypedText, head: Head): { strength: Strength; next: number } => {
   refuseFraction(typed, head)
+  refuseDegreesProof(typed, head)
   const { value, halfDigit, stated, unit, assumed, next: end } = measureOf(typed, head)
   const { atC, next } = atTemperature(typed, end)
   const strength: Strength = {
     kind: 'strength',
-    abvPercent: unit.key === 'proof' ? abvPercentFromUsProof(Math.min(2 * value, 200)) : value,
+    abvPercent: abvPercentOf(unit.key, value),
     halfDigitPercent: halfDigit,
     statedPercent: stated,
     atC,

@@ -32,18 +32,28 @@ const metricVolumes: readonly Row[] = [
   ['ml', 1, 'ml|millilitre|millilitres|milliliter|milliliters|millilitro|millilitri'],
   ['cl', 10, 'cl|centilitre|centilitres|centiliter|centiliters|centilitro|centilitri'],
   ['dl', 100, 'dl|decilitre|decilitres|deciliter|deciliters|decilitro|decilitri'],
+  ['cc', 1, 'cc|ccm|cm³|cm 3'],
   ['l', 1000, 'l|lt|litre|litres|liter|liters|litro|litri'],
+  ['hl', 100_000, 'hl|hectolitre|hectolitres|hectoliter|hectoliters|ettolitro|ettolitri'],
+  [
+    'au_tbsp',
+    20,
+    'au tbsp|aus tbsp|australian tbsp|au tablespoon|au tablespoons|australian tablespoon|australian tablespoons',
+  ],
   ['tbsp', US_GALLON_ML / 256, 'tbsp|tbsps|tablespoon|tablespoons|cucchiaio|cucchiai'],
   ['tsp', US_GALLON_ML / 768, 'tsp|tsps|teaspoon|teaspoons|cucchiaino|cucchiaini'],
 ]
 
 const FLUID_OUNCE = 'fl oz|floz|fluid oz|fluid ounce|fluid ounces'
+/** A quarter of a pint. */
+const GILL = 'gill|gills'
 const PINT = 'pint|pints|pt|pinta|pinte'
 const QUART = 'quart|quarts|qt|qts'
 const GALLON = 'gallon|gallons|gal|gallone|galloni'
 
 const usVolumes: readonly Row[] = [
   ['fl_oz', US_GALLON_ML / 128, FLUID_OUNCE],
+  ['gill', US_GALLON_ML / 32, GILL],
   ['cup', US_GALLON_ML / 16, 'cup|cups|tazza|tazze'],
   ['pint', US_GALLON_ML / 8, PINT],
   ['quart', US_GALLON_ML / 4, QUART],
@@ -53,6 +63,7 @@ const usVolumes: readonly Row[] = [
 // No imperial cup: it was never a legal measure, and cookbooks disagree about it.
 const imperialVolumes: readonly Row[] = [
   ['imp_fl_oz', IMPERIAL_GALLON_ML / 160, FLUID_OUNCE],
+  ['imp_gill', IMPERIAL_GALLON_ML / 32, GILL],
   ['imp_pint', IMPERIAL_GALLON_ML / 8, PINT],
   ['imp_quart', IMPERIAL_GALLON_ML / 4, QUART],
   ['imp_gallon', IMPERIAL_GALLON_ML, GALLON],
@@ -77,8 +88,14 @@ const strengths: readonly Row[] = [
   ],
   ['vol', 1, 'vol|abv'],
   ['degrees', 1, '°|° vol|° gl|degrees|gradi|grado|gradi alcolici'],
+  // Grams in 100 g; strength-at turns it into % vol.
+  ['mass_percent', 1, '% w / w|% w|% m / m|% by weight|% by mass|% wt|wt %|percent by weight|percent by mass'],
+  // The old British degrees, of which 100 were 4/7 of alcohol by volume.
+  ['uk_proof', 4 / 7, 'uk proof|british proof|imp proof|imperial proof|° uk proof|° british proof'],
+  // Of which scale? `strength-at` asks back.
+  ['degrees_proof', 0.5, '° proof|degrees proof'],
   // Of % vol at 60 °F; parse-strength brings it to 20 °C.
-  ['proof', 0.5, 'proof|us proof|° proof'],
+  ['proof', 0.5, 'proof|us proof|° us proof'],
 ]
 
 const sweetnesses: readonly Row[] = [

@@ -1,3 +1,4 @@
+import { massFractionFromAbv } from '../../liquid/ethanol-water.ts'
 import { usProofFromAbvPercent } from '../../liquid/proof.ts'
 import type { UnitKind } from '../problems.ts'
 import type { Mass, Ratio, Span, Strength, Sweetness, Volume } from '../quantities.ts'
@@ -107,7 +108,12 @@ export function writeSugar(sugar: Mass): string {
 /** `30%`, `190 proof`, `90.6% at 28 C`. */
 export function writeStrength(strength: Strength): string {
   const { abvPercent, statedPercent, unit, atC } = strength
-  const value = unit === 'proof' ? usProofFromAbvPercent(abvPercent) / 2 : abvPercent
+  const value =
+    unit === 'proof'
+      ? usProofFromAbvPercent(abvPercent) / 2
+      : unit === 'mass_percent'
+        ? 100 * massFractionFromAbv(abvPercent)
+        : abvPercent
   return firstReadAs(
     strength,
     atTemperature(amountTexts({ kind: 'strength', value, stated: statedPercent, unit }), atC),

@@ -25,7 +25,12 @@ const warm = fc.constantFrom('', '', ' at 28 C', ' at 82 F', ' at -5 C', ' at 14
 const joined = (...parts: readonly Texts[]): Texts => fc.tuple(...parts).map((all) => all.join(''))
 
 const volume = fc.oneof(
-  joined(number(999), spread, fc.constantFrom(' ml', ' cl', ' dl', ' tbsp', ' cups', ' us pints', ' imp fl oz'), warm),
+  joined(
+    number(999),
+    spread,
+    fc.constantFrom(' ml', ' cl', ' dl', ' tbsp', ' cups', ' us pints', ' imp fl oz', ' cc', ' imp gill', ' au tbsp'),
+    warm,
+  ),
   joined(decimal(99), fc.constantFrom(' l', ' us gallons', ' quarts', ' imp pints'), warm),
   fc.constantFrom('1 cup 2 tbsp', '2 l 250 ml', '1 quart 1 1/2 cups'),
 )
@@ -37,7 +42,7 @@ const coolVolume = volume.filter((text) => !text.includes(' at '))
 const percent = joined(
   fc.oneof(decimal(99), fc.constant('37.50')),
   spread,
-  fc.constantFrom('%', '% vol', '', '°', ' proof', ' gradi'),
+  fc.constantFrom('%', '% vol', '', '°', ' proof', ' gradi', ' UK proof', '% w/w'),
 )
 const strength = joined(percent, fc.constantFrom('', '', ' at 28 C', ' at 14.5 C', ' at 60 F'))
 const sweetness = fc.oneof(

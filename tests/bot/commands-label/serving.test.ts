@@ -39,7 +39,7 @@ test.each([
 test.each([
   ['/serving pour:30 ml strength:30%', 'name_a_country'],
   ['/serving pour:30 ml strength:30% country:Mordor', 'unknown_country'],
-  ['/serving pour:30 ml strength:30% country:Portugal', 'no_drink_size'],
+  ['/serving pour:30 ml strength:30% country:Belgium', 'no_drink_size'],
 ])('%s gives grams only', async (line, key) => {
   expect((await reply(line)).data).toMatchObject({ drinkGPerServing: null, drinks: null, drinksPlusMinus: null })
   expect((await reply(line)).data.ethanolG).toBeCloseTo(7.1, 1)

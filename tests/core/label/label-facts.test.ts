@@ -87,3 +87,7 @@ test.each([
 ])('%s is not labelled: %s', (typed, why) => {
   expect(refusal(() => parseLabelPlants(typed))).toBe(why)
 })
+
+test('a label in Great Britain may be off by 0.3 % vol, with macerated plants by 1.5 (SI 1989/768, Schedule 5A)', () => {
+  expect(strengthTolerance.uk).toMatchObject({ percent: 0.3, withPlantsPercent: 1.5, trust: 'published' })
+})

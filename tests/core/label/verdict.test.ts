@@ -111,6 +111,16 @@ test.each<[CategoryId, Partial<Drink>, readonly string[]]>([
   expect(judged(id, own).missing).toEqual([...missing, 'made_in_area'])
 })
 
+// Regulation (EU) 2019/787, Annex I, categories 32 and 38 (from memory).
+test('a nocino is of whole walnuts, a sloe-aromatised spirit of aniseed and 125 g of sloes a litre', () => {
+  const walnut = { plants: ['green_walnut'], abvPercent: 35, invertGPerL: 200 }
+  expect(judged('eu_nocino', walnut)).toMatchObject({ meets: false, missing: ['whole_walnuts'] })
+  const sloe = { plants: ['sloe'], abvPercent: 27, invertGPerL: 150 }
+  expect(judged('eu_sloe', sloe).missing).toEqual(['plant_amount', 'aniseed_flavour'])
+  expect(judged('eu_sloe', { ...sloe, plantGPerL: 125 }).missing).toEqual(['aniseed_flavour'])
+  expect(judged('eu_liqueur', walnut).meets).toBe(true)
+})
+
 test('names of other plants are left out, and those of other regions', () => {
   const ids = (own: Partial<Drink>, ...regions: ('eu' | 'us' | 'uk')[]) =>
     verdicts(drink(own), regions).map(({ category }) => category.id)

@@ -34,6 +34,23 @@ describe('a strength', () => {
     expect(parseStrength(text)).toMatchObject({ abvPercent: percent, assumed })
   })
 
+  test('old British proof is 4/7 of its degrees in % vol, and strength by weight is more by volume', () => {
+    // 100 British proof is 57.1 % vol (UK Customs and Excise Act 1952, section 172: from memory).
+    expect(parseStrength('100 UK proof').abvPercent).toBeCloseTo(57.14, 2)
+    expect(parseStrength('70 british proof').abvPercent).toBeCloseTo(40, 9)
+    // 80-proof vodka is 33.4 g ethanol in 100 g (USDA National Nutrient Database SR28).
+    expect(Math.abs(parseStrength('33.4% w/w').abvPercent - 40)).toBeLessThan(0.2)
+    expect(parseStrength('100% by weight').abvPercent).toBeCloseTo(100, 9)
+  })
+
+  test('degrees of proof alone are asked back: 35 % vol in America, 40 in old Britain', () => {
+    expect(refusal(() => parseStrength('70° proof'))).toBe('ambiguous us_or_uk_proof')
+    expect(refusedValues(() => parseStrength('70° proof'))).toMatchObject({
+      choices: ['70 US proof', '70 UK proof'],
+      percents: [35, 40],
+    })
+  })
+
   test('proof is the US one, near half of it in % vol at 20 °C', () => {
     const strength = parseStrength('190 proof')
     // Between 60 °F and 20 °C the strength of a spirit moves by less than 0.1 % vol (27 CFR 30, Table 6).
