@@ -30,11 +30,14 @@ const looked = [...Object.values({ ...whoWords, ...harmWords, ...deedWords }).fl
 
 const KNOWN: ReadonlySet<string> = new Set([...telltaleWords.flatMap(withEndings), ...looked, ...ordinaryWords])
 
-/** What each telltale word looks like with a letter or two left out. */
-const BY_VARIANT: ReadonlyMap<string, readonly string[]> = (() => {
+/** Telltale words by their first letter, on which slips rarely fall. */
+const BY_LETTER: ReadonlyMap<string, readonly string[]> = (() => {
   const map = new Map<string, string[]>()
-  for (const word of telltaleWords) {
-    for (const variant of variants(word)) map.set(variant, [...(map.get(variant) ?? []), word])
+  for (const word of new Set(telltaleWords)) {
+    if (word.length < SHORTEST) continue
+    const others = map.get(word[0]!)
+    if (others === undefined) map.set(word[0]!, [word])
+    else others.push(word)
   }
   return map
 })()
@@ -60,21 +63,30 @@ function slips(one: string, other: string): number {
   return last![other.length]!
 }
 
+/** Of words as near as each other the one that is met first where letters are left out from the front on. */
+function metFirst(word: string, near: readonly string[]): string | null {
+  if (near.length < 2) return near[0] ?? null
+  const each = near.map((candidate) => ({ candidate, variants: variants(candidate) }))
+  for (const variant of variants(word)) {
+    const met = each.find((one) => one.variants.has(variant))
+    if (met !== undefined) return met.candidate
+  }
+  return null
+}
+
 /** The telltale word that a misspelt one means; the word itself where it is one, or none is near. */
 function meant(word: string): string {
   if (word.length < SHORTEST || word.length > 20 || KNOWN.has(word) || /\d/.test(word)) return word
-  const most = word.length >= LONG ? 2 : 1
-  let best: { readonly word: string; readonly slips: number } | null = null
-  for (const variant of variants(word)) {
-    for (const candidate of BY_VARIANT.get(variant) ?? []) {
-      // Slips rarely fall on a word's first letter.
-      if (candidate[0] !== word[0] || candidate.length < SHORTEST) continue
-      const count = slips(word, candidate)
-      const allowed = Math.min(most, candidate.length >= LONG ? 2 : 1)
-      if (count <= allowed && (best === null || count < best.slips)) best = { word: candidate, slips: count }
-    }
+  let [fewest, near]: [number, readonly string[]] = [word.length >= LONG ? 2 : 1, []]
+  for (const candidate of BY_LETTER.get(word[0]!) ?? []) {
+    const allowed = Math.min(fewest, candidate.length >= LONG ? 2 : 1)
+    if (Math.abs(candidate.length - word.length) > allowed) continue
+    const count = slips(word, candidate)
+    if (count > allowed) continue
+    near = count < fewest ? [candidate] : [...near, candidate]
+    fewest = count
   }
-  return best?.word ?? word
+  return metFirst(word, near) ?? word
 }
 
 /** Words with the misspelt ones that tell of harm put right. */

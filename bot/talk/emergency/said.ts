@@ -5,6 +5,7 @@ import { plainWords } from './plain-words.ts'
 import { respelt } from './respell.ts'
 import { trapWords } from './trap-words.ts'
 import { type WhoKind, whoWords } from './who-words.ts'
+import { type WordPattern, wordPattern } from './word-pattern.ts'
 
 /** Where in a text something stands, in words: `from` the first, `to` the one after the last. */
 export interface Span {
@@ -32,24 +33,26 @@ export interface Said {
   between(from: number, to: number): string
 }
 
-const patternOf = (pieces: readonly string[]): RegExp => new RegExp(` (?:${pieces.join('|')})(?= )`, 'g')
-
-const compiled = (words: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, RegExp> =>
-  new Map(Object.entries(words).map(([name, pieces]) => [name, patternOf(pieces)]))
+const compiled = (words: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, WordPattern> =>
+  new Map(Object.entries(words).map(([name, pieces]) => [name, wordPattern(pieces)]))
 
 const CLASSES = compiled({ ...harmWords, ...deedWords, ...aloneWords })
 const WHO = compiled(whoWords)
-const TRAPS = patternOf(trapWords)
+const TRAPS = wordPattern(trapWords)
 
-/** Stands for a word that means nothing here. */
-const blank = (found: string): string => found.replace(/\S+/g, 'xx')
+/** A text in which `xx` stands for every word that means nothing here. */
+function withoutTraps(text: string): string {
+  let [rest, done] = ['', 0]
+  for (const [from, to] of TRAPS.matches(text)) {
+    rest += text.slice(done, from) + text.slice(from, to).replace(/\S+/g, 'xx')
+    done = to
+  }
+  return rest + text.slice(done)
+}
 
 /** All matches of a pattern, in words. */
-const matched = (text: string, wordAt: Uint16Array, pattern: RegExp): readonly Span[] =>
-  [...text.matchAll(pattern)].map(({ index, 0: found }) => ({
-    from: wordAt[index + 1]!,
-    to: wordAt[index + found.length - 1]! + 1,
-  }))
+const matched = (text: string, wordAt: Uint16Array, pattern: WordPattern): readonly Span[] =>
+  pattern.matches(text).map(([from, to]) => ({ from: wordAt[from + 1]!, to: wordAt[to - 1]! + 1 }))
 
 /** The number of the word that each character of a text belongs to. */
 function wordsAt(text: string): Uint16Array {
@@ -63,11 +66,11 @@ function wordsAt(text: string): Uint16Array {
 }
 
 export function saidIn(typed: string): Said {
-  const text = ` ${respelt(plainWords(typed)).join(' ')} `.replace(TRAPS, blank)
+  const text = withoutTraps(` ${respelt(plainWords(typed)).join(' ')} `)
   const words = text.trim().split(' ')
   const wordAt = wordsAt(text)
   const known = new Map<string, readonly Span[]>()
-  const spansOf = (name: string, pattern: RegExp): readonly Span[] => {
+  const spansOf = (name: string, pattern: WordPattern): readonly Span[] => {
     const spans = known.get(name) ?? matched(text, wordAt, pattern)
     known.set(name, spans)
     return spans
