@@ -29,19 +29,22 @@ const spelled = named
   .map((each) => ({ each, keys: [keyOf(each.words), plainWords(each.name).join(' ')] }))
   .filter(({ each, keys: [key = ''] }) => key.replaceAll(' ', '').length >= each.typoLetters)
 
-/** A spelling, and the same without any one of its letters: two spellings that are one typo apart share one of these. */
-const withoutALetter = (key: string): readonly string[] => [
-  key,
-  ...Array.from(key, (_, at) => key.slice(0, at) + key.slice(at + 1)),
+/**
+ * One typo in five letters or more leaves the first two or the last two as they are, so that spellings which may be one typo
+ * apart share one of these; by length too, since that differs by one at most.
+ */
+const endsOf = (key: string, length: number): readonly [string, string] => [
+  `${length} ${key.slice(0, 2)}-`,
+  `${length} -${key.slice(-2)}`,
 ]
 
 /** Places in `spelled`, in its order. */
-const spelledByLetters: ReadonlyMap<string, readonly number[]> = (() => {
+const spelledByEnds: ReadonlyMap<string, readonly number[]> = (() => {
   const places = new Map<string, number[]>()
   spelled.forEach(({ keys }, place) => {
-    for (const letters of new Set(keys.flatMap(withoutALetter))) {
-      const known = places.get(letters)
-      if (known === undefined) places.set(letters, [place])
+    for (const ends of new Set(keys.flatMap((key) => endsOf(key, key.length)))) {
+      const known = places.get(ends)
+      if (known === undefined) places.set(ends, [place])
       else known.push(place)
     }
   })
@@ -50,12 +53,17 @@ const spelledByLetters: ReadonlyMap<string, readonly number[]> = (() => {
 
 /** The first refused name that is one typo away from one of these. */
 const firstNear = (keys: readonly string[]): Named | null => {
-  const near = keys.flatMap((key) =>
-    withoutALetter(key)
-      .flatMap((letters) => spelledByLetters.get(letters) ?? [])
-      .filter((place) => spelled[place]!.keys.some((each) => isOneTypo(key, each))),
-  )
-  return near.length === 0 ? null : spelled[Math.min(...near)]!.each
+  let first = spelled.length
+  for (const key of keys) {
+    for (const length of [key.length - 1, key.length, key.length + 1]) {
+      for (const ends of endsOf(key, length)) {
+        for (const place of spelledByEnds.get(ends) ?? []) {
+          if (place < first && spelled[place]!.keys.some((each) => isOneTypo(key, each))) first = place
+        }
+      }
+    }
+  }
+  return spelled[first]?.each ?? null
 }
 
 const LONGEST = Math.max(LONGEST_NAME_WORDS, LONGEST_FOOD_WORDS, ...named.map(({ words }) => words.length)) + 1
