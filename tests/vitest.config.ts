@@ -16,6 +16,8 @@ export default defineConfig({
     include: [inProcesses ? PROCESSES : 'tests/**/*.test.ts'],
     exclude: inProcesses ? [] : [PROCESSES],
     globalSetup: ['tests/print-seed.ts'],
+    // What a source becomes is kept in node_modules, by its text.
+    experimental: { fsModuleCache: true },
     testTimeout: process.env.LARDERBELL_LONG ? 600_000 : 30_000,
   },
 })

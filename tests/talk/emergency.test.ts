@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { describe, expect, it, test } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { findHarm } from '../../bot/talk/emergency/find-harm.ts'
 import { HARMS } from '../../bot/talk/emergency/harm.ts'
 
@@ -27,8 +27,9 @@ describe('somebody harmed', () => {
     expect(new Set(harms.map(({ id }) => id))).toEqual(new Set(HARMS))
   })
 
-  test.each(harms)('$text', ({ text, id }) => {
-    expect(findHarm(text)).toBe(id)
+  it('is understood in every sentence', () => {
+    const others = harms.map((sentence) => ({ ...sentence, found: findHarm(sentence.text) }))
+    expect(others.filter(({ id, found }) => found !== id)).toEqual([])
   })
 
   it.each([

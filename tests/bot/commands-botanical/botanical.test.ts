@@ -3,6 +3,8 @@ import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { hazards } from '../../../core/botanical/evidence/hazards.ts'
 import { askBacks } from '../../../core/botanical/names/ambiguous-names.ts'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
+import { eachHolds } from '../../each-holds.ts'
+import { sampled } from '../../runs.ts'
 import { faults, json, noteKeys, printed, reply } from '../commands-label/desk.ts'
 
 const BROKEN = /NaN|undefined|null|\[object|Infinity/
@@ -36,17 +38,20 @@ test('says the amount and the days first, and where each figure stands', async (
   `)
 })
 
-test.each(catalogue.map(({ id, names }) => [id, names.en[0]!, names.title] as const))(
-  '%s has a page, by its short name and its title',
-  async (id, name, title) => {
-    for (const typed of [name, title]) {
+test('every plant has a page, by its short name and its title', () =>
+  eachHolds(
+    catalogue.flatMap(({ id, names }) => [
+      { id, typed: names.en[0]! },
+      { id, typed: names.title },
+    ]),
+    ({ typed }) => typed,
+    async ({ id, typed }) => {
       const text = oneLine(await printed(`/botanical of:"${typed}"`))
       expect(text).toContain('in a litre of spirit')
       expect(text).not.toMatch(BROKEN)
       expect((await json(`/botanical of:"${typed}"`)).data.id).toBe(id)
-    }
-  },
-)
+    },
+  ))
 
 test('lists everything it knows by kind, each under a name that finds it', async () => {
   const { data, table } = await reply('/botanical')
@@ -92,14 +97,19 @@ test('gives every hazard of a plant, worst first; those of the look stand among 
   }
 })
 
-test.each(allRefused)('gives no page to %s', async (name) => {
-  const { error } = await json(`/botanical of:"${name}"`)
-  expect(error.code).toBe('refused')
-})
+test('gives no page to what is refused', () =>
+  eachHolds(sampled(allRefused, 8), String, async (name) => {
+    expect((await json(`/botanical of:"${name}"`)).error.code).toBe('refused')
+  }))
 
-test.each(askBacks.flatMap(({ words }) => words.split(', ')))('asks back at %s', async (word) => {
-  expect((await json(`/botanical of:"${word}"`)).error.code).toBe('ambiguous')
-})
+test('asks back at every word of several plants', () =>
+  eachHolds(
+    askBacks.flatMap(({ words }) => words.split(', ')),
+    String,
+    async (word) => {
+      expect((await json(`/botanical of:"${word}"`)).error.code).toBe('ambiguous')
+    },
+  ))
 
 test('forgives a typo and says what it read', async () => {
   expect((await reply('/botanical gingr')).data.id).toBe('ginger')

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { eachHolds } from '../../each-holds.ts'
 import { runs } from '../../runs.ts'
 import { jarDesk } from '../commands-jar/desk.ts'
 import { goodSpirits, undrinkableSpirits } from '../test-lines.ts'
@@ -48,15 +49,14 @@ test('no command takes one of them, and nothing is recorded', async () => {
   expect(await entriesOf(desk)).toEqual([2])
 })
 
-test.each(undrinkableSpirits)('%s is refused with its reason, and what to do if it was drunk', async (spirit) => {
-  const { code, message } = await jarDesk().refused(`/plan of:10 lemons spirit:${spirit}`)
-  // Both a grade and a question: is it sold for drinking?
-  if (spirit === '1 l 100% ethanol') return expect(code).toBe('ambiguous')
-  expect([code, message]).toEqual([
-    'refused',
-    expect.stringMatching(/ring the poison centre or the emergency number now\./),
-  ])
-})
+test('each is refused with its reason, and what to do if it was drunk', () =>
+  eachHolds(undrinkableSpirits, String, async (spirit) => {
+    const { code, message } = await jarDesk().refused(`/plan of:10 lemons spirit:${spirit}`)
+    // Both a grade and a question: is it sold for drinking?
+    if (spirit === '1 l 100% ethanol') return expect(code).toBe('ambiguous')
+    expect(code).toBe('refused')
+    expect(message).toMatch(/ring the poison centre or the emergency number now\./)
+  }))
 
 test.each([
   'vodka with oleander 40%',

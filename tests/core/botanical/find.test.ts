@@ -5,6 +5,7 @@ import { expectSaidForm, findBotanical } from '../../../core/botanical/find/find
 import { askBacks } from '../../../core/botanical/names/ambiguous-names.ts'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { DomainError } from '../../../core/domain-error.ts'
+import { eachHolds } from '../../each-holds.ts'
 import { runs, SEED } from '../../runs.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 
@@ -15,12 +16,18 @@ const typed = catalogue.flatMap(({ id, names }) =>
   [...names.en, ...names.it, names.title].map((name) => [name, id] as const),
 )
 
-test.each(typed)('%s is %s, in any case, without accents', (name, id) => {
-  for (const text of [name, name.toUpperCase(), withoutAccents(name), `  ${name} `]) {
-    if (askWords.has(name.toLowerCase())) expect(refusal(() => findBotanical(text))).toBe('ambiguous unclear_botanical')
-    else expect(idOf(text)).toBe(id)
-  }
-})
+test('a plant is found by every name, in any case, without accents', () =>
+  eachHolds(
+    typed,
+    ([name, id]) => `${name} (${id})`,
+    ([name, id]) => {
+      for (const text of new Set([name, name.toUpperCase(), withoutAccents(name), `  ${name} `])) {
+        const found = askWords.has(name.toLowerCase()) ? refusal(() => findBotanical(text)) : idOf(text)
+        if (found !== id && found !== 'ambiguous unclear_botanical') throw new Error(`${text} is ${found}`)
+        if ((found === id) === askWords.has(name.toLowerCase())) throw new Error(`${text} is ${found}`)
+      }
+    },
+  ))
 
 test.each(catalogue)('the Latin names of $id find it, or ask which form or part', ({ id, names }) => {
   for (const name of names.latin) {

@@ -6,6 +6,7 @@ import { byAskWord, byName, keyOf } from '../../../core/botanical/names/name-ind
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
 import { nameWords } from '../../../core/spelling/normalise-name.ts'
+import { eachHolds } from '../../each-holds.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 
 const listed = (names: string): readonly string[] => names.split(', ')
@@ -15,21 +16,20 @@ const names = catalogue.flatMap(({ id }) =>
 const refusedKeys = new Set(allRefusedNames.map(({ name }) => keyOf(nameWords(name))))
 
 // From memory: German, French and Spanish names.
-test.each(names as [string, string][])('%s is %s, in any case', (name, id) => {
-  for (const text of [name, name.toUpperCase()]) expect(findBotanical(text).botanical.id).toBe(id)
-})
+test('each names its plant, in any case', () =>
+  eachHolds(names as [string, string][], String, ([name, id]) => {
+    for (const text of [name, name.toUpperCase()]) expect(findBotanical(text).botanical.id).toBe(id)
+  }))
 
-test.each(names as [string, string][])(
-  '%s is no other plant, and nothing that is refused or asked about',
-  (name, id) => {
+test('each is no other plant, and nothing that is refused or asked about', () =>
+  eachHolds(names as [string, string][], String, ([name, id]) => {
     const key = keyOf(nameWords(name))
     expect(key).not.toBe('')
     expect(byName.get(key)?.map((plant) => plant.id)).toEqual([id])
     expect(byAskWord.has(key)).toBe(false)
     expect(refusedKeys.has(key)).toBe(false)
     expectNotRefused(name)
-  },
-)
+  }))
 
 test.each(Object.entries(asksElsewhere))('%s is asked about in other languages', (id, words) => {
   for (const word of listed(words)) {
