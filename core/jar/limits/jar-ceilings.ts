@@ -8,11 +8,11 @@ import { type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
 export interface OverInJar {
   /** The worst first. */
   readonly over: readonly OverCeiling[]
-  /** With so much spirit it is within; null where that is no way. */
+  /** The spirit that brings it within its limits; null where none does. */
   readonly add: SpiritToAdd | null
 }
 
-/** Null where every limit is kept. */
+/** What a jar holds too much of; null where every limit is kept. */
 export function overInJar(story: Story): OverInJar | null {
   const over = limitsPassed(story)
   if (over.length === 0) return null

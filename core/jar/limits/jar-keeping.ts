@@ -8,7 +8,7 @@ import { liquidAfter } from '../state/liquid-after.ts'
 import { stepsOf } from '../state/liquid-steps.ts'
 import { jugMl, type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
 
-/** Whatever is known how badly of catalogued plants, so strong a jar keeps, % vol: its ± is no third of it. */
+/** A jar of catalogued plants this strong keeps, % vol: its ± is never a third of it. */
 const SURELY_KEEPS_PERCENT = 30
 
 const MORE = [1, 1.02, 1.05, 1.1, 1.2, 1.4, 2]
@@ -16,7 +16,7 @@ const MORE = [1, 1.02, 1.05, 1.1, 1.2, 1.4, 2]
 /** A batch that may not keep as it is. */
 export interface NotKeeping extends StrengthAndSugar {
   readonly keeping: Exclude<Keeping, 'keeps'>
-  /** With so much spirit it keeps; null where none does. */
+  /** The spirit with which it keeps; null where none does. */
   readonly add: SpiritToAdd | null
 }
 
@@ -56,7 +56,7 @@ export function notKeeping(story: Story): NotKeeping | null {
 
 const share = ({ value, plusMinus }: Measured): number => (value === 0 ? 0 : plusMinus / value)
 
-/** As uncertain as before, which is a little more than it will be; then looked at as the jar's own. */
+/** The mixture is first taken to be as uncertain as the jar, a little more than it will be, then judged as the jar itself. */
 function enoughSpirit(story: Story): SpiritToAdd | null {
   const { liquid, abvPercent: strength, sugarGPerL: sweetness } = contentsOf(story).outcome
   const keepsAbout = ({ spiritMl, abvPercent: percent }: SpiritToAdd): boolean => {

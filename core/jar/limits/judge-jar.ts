@@ -15,7 +15,7 @@ export type Danger =
 
 export type DangerKind = Danger['kind']
 
-/** Words and names of what went in, option by option as it stands typed. */
+/** Entries keep what was typed; corrections replace it option by option. */
 const typedIn = ({ happened }: Story, option: string): readonly string[] =>
   happened.flatMap((entry) =>
     entry.kind === 'started' || entry.kind === 'added'
@@ -23,7 +23,7 @@ const typedIn = ({ happened }: Story, option: string): readonly string[] =>
       : [],
   )
 
-/** Names of what went in: of the catalogue, or of none. A file edited by hand may give a plant of the catalogue another name. */
+/** A file edited by hand may give a plant of the catalogue another name, so its names are judged as well. */
 const namesIn = ({ happened }: Story, isCatalogued: boolean): readonly string[] =>
   happened.flatMap((entry) =>
     entry.kind === 'started' || entry.kind === 'added'
@@ -48,7 +48,7 @@ const driedIn = ({ happened }: Story): string | null =>
 /** Options of what goes in beside plants. */
 const BESIDE = ['spirit', 'water', 'sugar'] as const
 
-/** Of plants the name, which is shorter than what was typed. */
+/** A plant is judged by its name first, which is shorter than what was typed. */
 function poisons(story: Story): readonly Danger[] {
   const names = namesIn(story, false)
   const plant =

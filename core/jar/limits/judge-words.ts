@@ -6,7 +6,7 @@ import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { expectDistilledPercent } from '../../recipe/distilled.ts'
 
-/** Whether a text is refused now, not merely asked about. */
+/** A text that is merely asked about isn't refused. */
 function isRefused(expect: () => void): boolean {
   try {
     expect()
@@ -21,15 +21,15 @@ function isRefused(expect: () => void): boolean {
 export const refusedPlantIn = (text: string): string | null =>
   isRefused(() => expectNotRefused(text)) ? shown(text) : null
 
-/** The same of what goes in beside plants, by full names only: `vodka with oleander`. */
+/** A poison named in what goes in beside plants, by full names only: `vodka with oleander`; null where there is none. */
 export const poisonNamedIn = (text: string): string | null =>
   refusedSpiritIn(text) === null && dangersNoted(text).length > 0 ? shown(text) : null
 
-/** The same of spirits. */
+/** What is refused as a spirit, fit to be shown; null where nothing is. */
 export const refusedSpiritIn = (text: string): string | null =>
   isRefused(() => expectDrinkable(text)) ? shown(text) : null
 
-/** Spirit, % vol at 20 °C, so strong that it has been dried; null where distilling makes it. */
+/** A strength, % vol at 20 °C, that only drying makes; null where distilling does. */
 export const driedSpirit = (abvPercent: number): string | null =>
   isRefused(() => expectDistilledPercent(abvPercent)) ? `${Number(abvPercent.toFixed(1))} % vol` : null
 

@@ -9,7 +9,7 @@ import { allFinishedMl } from '../../recipe/targets.ts'
 import type { Story } from '../state/jar-state.ts'
 import { plantsOfStart } from '../state/later-plants.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
-import { isCatalogued, type Step, stepsOf } from '../state/liquid-steps.ts'
+import { isCatalogued, type LiquidStep, stepsOf } from '../state/liquid-steps.ts'
 import { putIn } from '../state/made-batch.ts'
 
 /** What a jar's limits are judged by; see `overCeilings`. */
@@ -19,7 +19,7 @@ export interface Held {
   readonly finishedMl: number | null
 }
 
-/** Each plant once in each form. */
+/** A plant's entries are added up; fresh and dried count apart. */
 function weighedIn(story: Story): readonly Weighed[] {
   const weighed = putIn(story).flatMap((entry) => {
     const plants = entry.kind === 'started' ? plantsOfStart(story) : entry.plants
@@ -39,10 +39,10 @@ function weighedIn(story: Story): readonly Weighed[] {
     }))
 }
 
-const volumeAfter = (steps: readonly Step[]): number => volumeMl(liquidAfter(valuesOf(steps)).liquid)
+const volumeAfter = (steps: readonly LiquidStep[]): number => volumeMl(liquidAfter(valuesOf(steps)).liquid)
 
-/** Where much less came out than was to be expected, there was as much less spirit: the share of it there was, 0 to 1. */
-function cameOutShare(steps: readonly Step[], at: number): number {
+/** Much less came out than expected only where less spirit went in: the share of it that did, 0 to 1. */
+function cameOutShare(steps: readonly LiquidStep[], at: number): number {
   const step = steps[at]
   if (step?.kind !== 'strained' || step.measured === null) return 1
   const { expected, liquid } = liquidAfter(valuesOf(steps.slice(0, at + 1)))
@@ -50,14 +50,14 @@ function cameOutShare(steps: readonly Step[], at: number): number {
   return least > 0 ? Math.min(1, volumeMl(liquid) / least) : 1
 }
 
-/** Plants keep more than expected, a jug reads too little: so much of what is expected is as expected. Estimated. */
+/** Plants keep more than expected, and a jug reads too little: from this share on it is as expected. Estimated. */
 const LEAST_SHARE = 0.6
 
 /**
  * The drink, mL, that holds all of what the plants gave: what straining and filters take, takes its share of that along, so
  * that the whole jar counts, and grows with what is stirred in later.
  */
-function wholeMl(steps: readonly Step[], strainedAt: number): number {
+function wholeMl(steps: readonly LiquidStep[], strainedAt: number): number {
   const jarMl = volumeAfter(steps.slice(0, strainedAt))
   return steps.slice(strainedAt).reduce((wholeMl, step, index) => {
     if (step.kind !== 'in') return wholeMl
@@ -67,8 +67,8 @@ function wholeMl(steps: readonly Step[], strainedAt: number): number {
   }, jarMl)
 }
 
-/** Null where it is neither planned nor made. */
-function finishedMlOf(story: Story, steps: readonly Step[], strainedAt: number): number | null {
+/** The drink that comes of it, mL; null where it is neither planned nor made. */
+function finishedMlOf(story: Story, steps: readonly LiquidStep[], strainedAt: number): number | null {
   const { started, sweetened, bottled } = story
   if (sweetened !== null || bottled !== null) return strainedAt < 0 ? null : wholeMl(steps, strainedAt)
   const { targets } = started

@@ -14,13 +14,13 @@ export interface SpiritToAdd {
 
 /** The strongest spirit that is sold to drink, which everybody can ask for, % vol. */
 const STRONG_PERCENT = 95
-/** Nobody pours more spirit than so many times the jar to save it. Common practice, no source. */
+/** Nobody pours more than three times the jar in spirit to save it. Common practice, no source. */
 const MOST_TIMES = 3
 const MOST_DOUBLINGS = 40
-/** Ways up to an amount that does, in case a rounded one just does not. */
+/** A rounded amount may fall just short, so a few larger ones are tried. */
 const MOST_STEPS = 40
 
-/** The story as it would go on with so much spirit. */
+/** The story goes on with the spirit added, as if it had been recorded. */
 export function withSpirit(story: Story, { spiritMl, abvPercent }: SpiritToAdd): Story {
   const last = story.happened.at(-1)!
   const added: HappeningEntry = {
@@ -48,7 +48,7 @@ export function withSpirit(story: Story, { spiritMl, abvPercent }: SpiritToAdd):
   return { ...story, happened: [...story.happened, added] }
 }
 
-/** Up to what a jug tells, ml. */
+/** A jug's marks, ml: amounts are rounded up to them. */
 export function jugMl(volumeMl: number): number {
   const stepMl = volumeMl < 1000 ? 10 : volumeMl < 3000 ? 50 : 100
   return Math.ceil(volumeMl / stepMl - 1e-9) * stepMl

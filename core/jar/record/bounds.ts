@@ -9,7 +9,7 @@ export const MOST_ENTRIES = 1000
 export const KEPT_PLACES = 100
 /** What went in or was measured, so that the ± of all of it is reckoned at once. */
 export const MOST_CHANGES = 60
-/** In code points. */
+/** The longest note, in code points. */
 export const MOST_NOTE_CHARACTERS = 1000
 
 /**
@@ -17,7 +17,7 @@ export const MOST_NOTE_CHARACTERS = 1000
  * as read, come to 8.4 MB.
  */
 export const MOST_JAR_BYTES = 9_000_000
-/** Fewer of the longest that can be typed never come to so much. */
+/** Fewer entries than this never come to that size, however long their texts. */
 const FEW_ENTRIES = 150
 
 /** The name a jar has, or had when it was there. */
@@ -40,7 +40,7 @@ export function expectRoom(entries: readonly JarEntry[], more: number): void {
   throw new DomainError('limit', 'jar_full', { jar: nameNow(entries) })
 }
 
-/** As they are stored. */
+/** The size of entries as they are stored. */
 export const bytesOf = (entries: readonly JarEntry[]): number =>
   new TextEncoder().encode(JSON.stringify(entries)).length
 

@@ -2,7 +2,7 @@ import { DomainError } from '../../domain-error.ts'
 import type { HappeningEntry, JarEntry } from '../entry/entry.ts'
 import { effective } from '../entry/standing-entries.ts'
 import { type Expected, judgeMeasurement } from '../state/judge-measurement.ts'
-import { type Step, stepsOf, type TakenStep } from '../state/liquid-steps.ts'
+import { type LiquidStep, stepsOf, type TakenStep } from '../state/liquid-steps.ts'
 import { BEFORE_ALL, refusalOf, type UnusualKey, unusualIn, type Walk, walkOn } from './allowed-steps.ts'
 
 /** A step that is allowed, and worth a word. */
@@ -46,7 +46,7 @@ export function follow(entries: readonly JarEntry[], isJudged = true): Followed 
 }
 
 /** The steps up to one entry; none where it is no step. */
-const stepsUntil = ({ seq }: HappeningEntry, steps: readonly TakenStep[]): readonly Step[] =>
+const stepsUntil = ({ seq }: HappeningEntry, steps: readonly TakenStep[]): readonly LiquidStep[] =>
   steps.slice(0, steps.findIndex((taken) => taken.seq === seq) + 1).map(({ step }) => step)
 
 /** The unusual steps; throws `cannot_follow`, or what else is wrong with the first that cannot be. */

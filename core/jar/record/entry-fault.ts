@@ -9,13 +9,13 @@ import { MOST_NOTE_CHARACTERS } from './bounds.ts'
 export type EntryFault = 'amount' | 'day' | 'name' | 'plant' | 'long'
 
 const DAY_MS = 86_400_000
-/** Clocks of two machines, and days of two zones, lie so far apart at most. */
+/** Clocks of two machines, and days of two zones, lie no further apart. */
 const APART_DAYS = 3
 const TWENTY_YEARS_DAYS = 20 * 366
 /** The years that a day can name, 0 to 9999: whatever a clock said, it was one of these. */
 const [EARLIEST_MS, LATEST_MS] = [Date.parse('0000-01-01'), Date.parse('9999-12-31')]
 
-/** `/jar start` takes no weaker spirit. */
+/** No weaker spirit can be typed, % vol. */
 const LEAST_SPIRIT_PERCENT = 0.1
 
 const MOST_TYPED = 40
@@ -51,7 +51,7 @@ const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
 
 type Parts = readonly (readonly [name: string, value: unknown])[]
 
-/** Every value of a happening with the name it has, those inside of others too; a measured one once, as itself. */
+/** Values are listed with their names however deep they lie; a measured one and its ± go by the same name. */
 const partsOf = (value: unknown, name = ''): Parts => {
   if (typeof value !== 'object' || value === null) return [[name, value]]
   if (Array.isArray(value)) return value.flatMap((each) => partsOf(each, name))

@@ -16,7 +16,7 @@ export interface Amended extends Entered {
   readonly zone: string
 }
 
-export interface Recorded {
+export interface RecordedEntry {
   readonly entries: readonly JarEntry[]
   /** As it stands now; where nothing changed, the one that was there already. */
   readonly entry: HappeningEntry
@@ -30,7 +30,12 @@ export interface Recorded {
  * The entries with what happened at their end. Throws `cannot_follow`, `before_straining`, `in_the_way`, `before_start`, what
  * `judgeMeasurement` refuses, `too_many_entries`, `note_too_long`, and `no_such_jar` where the start was undone.
  */
-export function record(entries: readonly JarEntry[], happening: Happening, moment: Moment, entered: Entered): Recorded {
+export function record(
+  entries: readonly JarEntry[],
+  happening: Happening,
+  moment: Moment,
+  entered: Entered,
+): RecordedEntry {
   const before = effective(entries)
   if (before.length === 0 && happening.kind !== 'started') throw noSuchJar(entries)
   expectNote(happening)
@@ -51,7 +56,7 @@ export function correct(
   by: Happening,
   moved: Moment | null,
   amended: Amended,
-): Recorded {
+): RecordedEntry {
   expectCorrectable(entries, seq, by.kind)
   expectNote(by)
   expectRoom(entries, 0)
@@ -100,7 +105,7 @@ function alreadyIn(before: readonly HappeningEntry[], kind: HappeningKind, { day
 
 const ENDS: readonly HappeningKind[] = ['emptied', 'discarded']
 
-/** Its end, and a name that it was given because its own is taken, which nobody typed. */
+/** A jar's end may use the kept places, and so may a name that nobody typed. */
 const mayUseKept = ({ kind }: Happening, { typed }: Entered): boolean =>
   ENDS.includes(kind) || (kind === 'renamed' && typed.length === 0)
 
@@ -118,7 +123,7 @@ const noSuchJar = (entries: readonly JarEntry[]): DomainError =>
   new DomainError('not_found', 'no_such_jar', { typed: nameNow(entries), nearest: null })
 
 /** `changed`: the happening that is new, or stands otherwise than before. */
-function checked(before: readonly JarEntry[], made: JarEntry, changed: number): Recorded {
+function checked(before: readonly JarEntry[], made: JarEntry, changed: number): RecordedEntry {
   const entries = [...before, made]
   expectReckonable(entries)
   const { unusual, stopped } = follow(entries)
@@ -135,7 +140,7 @@ function checked(before: readonly JarEntry[], made: JarEntry, changed: number): 
   }
 }
 
-/** What waits for a straining that came later says when that was. */
+/** A step that has to wait for a straining says when that was. */
 function tooEarly({ at, because }: Stopped, entries: readonly JarEntry[]): DomainError {
   if (because.problem !== 'cannot_follow') return because
   const { first } = because.values as DomainError<'cannot_follow'>['values']

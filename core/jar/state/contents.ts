@@ -7,13 +7,13 @@ import { propagate, valuesOf } from '../../recipe/propagate.ts'
 import { type Outcome, outcomeOf } from '../../recipe/solve/outcome.ts'
 import type { Story } from './jar-state.ts'
 import { liquidAfter } from './liquid-after.ts'
-import { type Step, stepsOf } from './liquid-steps.ts'
+import { type LiquidStep, stepsOf } from './liquid-steps.ts'
 
 /** `measured`: read at straining or filtering; `computed`: reckoned from that with what went in since. */
 export type Source = 'measured' | 'computed' | 'estimated'
 
 /** From the step in which something was read; -1 where nothing was. */
-const sourceAt = (steps: readonly Step[], at: number): Source => {
+const sourceAt = (steps: readonly LiquidStep[], at: number): Source => {
   if (at === -1) return 'estimated'
   return steps.slice(at + 1).some((step) => step.kind === 'in' || step.measured === null) ? 'computed' : 'measured'
 }

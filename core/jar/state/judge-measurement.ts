@@ -6,7 +6,7 @@ import { type Portion, strengthAt20 } from '../../recipe/portion.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'
 import type { Happening } from '../entry/entry.ts'
 import { liquidAfter, type StepValues } from './liquid-after.ts'
-import type { Step } from './liquid-steps.ts'
+import type { LiquidStep } from './liquid-steps.ts'
 
 /**
  * A hydrometer is put right for the plants' own sugar, known to about 30 %: of 15 g/L these are 0.5 to 1.5 % vol. Beyond,
@@ -36,7 +36,7 @@ const surprises = ({ value, plusMinus }: Measured): boolean => Math.abs(value) >
  * What the last of `steps` makes of what was measured in it: impossible where more is said to have come out than can have
  * been in it, surprising where it is not what was expected; each by the ± of their difference.
  */
-export function judgeMeasurement(jar: string, allSteps: readonly Step[]): Judgement {
+export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): Judgement {
   const steps = sinceMeasured(allSteps)
   const last = steps.at(-1)
   if (last === undefined || last.kind === 'in') return null
@@ -100,7 +100,7 @@ function strengthRead(steps: StepValues): number {
 }
 
 /** The last measurement before stands for all that led to it: it is known better than what can be reckoned. */
-function sinceMeasured(steps: readonly Step[]): readonly Step[] {
+function sinceMeasured(steps: readonly LiquidStep[]): readonly LiquidStep[] {
   const at = steps.slice(0, -1).findLastIndex((step) => step.kind !== 'in' && step.measured !== null)
   const step = steps[at]
   if (step === undefined || step.kind === 'in' || step.measured === null) return steps
@@ -109,7 +109,7 @@ function sinceMeasured(steps: readonly Step[]): readonly Step[] {
   const amount = { value: massG(liquid), plusMinus: value === 0 ? 0 : (massG(liquid) * plusMinus) / value }
   const composition = { abvPercent: exactly(abvPercent(liquid)), sugarGPerL: exactly(sugarGPerL(liquid)) }
   const measured: Portion = { amount, by: 'mass', atC: 20, abvAtC: null, ...composition }
-  const asIn: Step = { kind: 'in', spirits: [measured], waterG: exactly(0), sweetenings: [], plants: [] }
+  const asIn: LiquidStep = { kind: 'in', spirits: [measured], waterG: exactly(0), sweetenings: [], plants: [] }
   return [asIn, ...steps.slice(at + 1)]
 }
 

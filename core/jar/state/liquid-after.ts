@@ -18,10 +18,10 @@ import type { Values } from '../../recipe/propagate.ts'
 import { type Steeping, steepLiquids } from '../../recipe/steep.ts'
 import { sweetLiquid } from '../../recipe/sweetening.ts'
 import type { ReadAmount } from '../entry/entry.ts'
-import type { Step } from './liquid-steps.ts'
+import type { LiquidStep } from './liquid-steps.ts'
 
-export type StepValues = Values<readonly Step[]>
-type Strained = Extract<Values<Step>, { readonly kind: 'strained' }>
+export type StepValues = Values<readonly LiquidStep[]>
+type Strained = Extract<Values<LiquidStep>, { readonly kind: 'strained' }>
 
 /** What steps make of a jar's liquid. */
 export interface After {
@@ -59,7 +59,7 @@ const EMPTY: State = {
 /** The steps in order, as plain amounts; nothing is checked. */
 export const liquidAfter = (steps: StepValues): After => steps.reduce(afterStep, EMPTY)
 
-function afterStep(state: State, step: Values<Step>): State {
+function afterStep(state: State, step: Values<LiquidStep>): State {
   switch (step.kind) {
     case 'in': {
       const { poured, jar, keptBackMl } = steepLiquids({ ...step, filterShare: 0 })

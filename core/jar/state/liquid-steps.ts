@@ -7,7 +7,7 @@ import type { HappeningEntry, PlantIn, ReadAmount, ReadStrength } from '../entry
 import { nameKey } from '../entry/jar-name.ts'
 
 /** What changes a jar's liquid, with everything in it that is known only to within a ±. */
-export type Step =
+export type LiquidStep =
   | ({ readonly kind: 'in' } & Steeping)
   | {
       readonly kind: 'strained'
@@ -26,7 +26,7 @@ const SUGAR_FACTOR: Measured = { value: 1, plusMinus: 0.3 }
 /** The step and the entry it comes from. */
 export interface TakenStep {
   readonly seq: number
-  readonly step: Step
+  readonly step: LiquidStep
 }
 
 const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
@@ -60,7 +60,7 @@ export const stepsOf = (happened: readonly HappeningEntry[]): readonly TakenStep
     return step === null ? [] : [{ seq: entry.seq, step }]
   })
 
-function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Step | null {
+function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): LiquidStep | null {
   switch (entry.kind) {
     case 'started':
     case 'added': {

@@ -70,7 +70,7 @@ interface StandingTask {
   readonly kind: DutyKind
   readonly since: number
   readonly by: number | null
-  /** Of the first day, where it is not the whole of it. */
+  /** When it opens on its first day; null where the whole day counts. */
   readonly hour: Hour | null
   readonly isOverdue: boolean
 }
@@ -85,7 +85,7 @@ const ORDER: readonly DutyKind[] = ['add', 'strain', 'taste', 'sweeten', 'filter
 function standingTasks(story: Story, { shake }: DutySettings, now: Now): readonly StandingTask[] {
   const windows = windowsOf(story, shake)
   const add = windows.find(({ kind }) => kind === 'add')
-  // What is waited for steeps as long as was planned, once it is in: nothing else is asked for before.
+  // A late plant steeps as long as was planned once it is in, so tasting and straining wait for it.
   const lateDays = add === undefined ? 0 : Math.max(0, now.today - add.opens)
   const strainBy = windows.find(({ kind }) => kind === 'strain')?.closes ?? null
   const tasks = windows.flatMap((window) => {
@@ -130,7 +130,7 @@ function isLate({ hours, lateAfter }: TaskWindow, { nowMs, today }: Now): boolea
   return last.ms > first.ms ? nowMs > last.ms : today > last.day
 }
 
-/** Counted from today, as it was from the day on which the plant was to go in. */
+/** Days are counted from today as they were from the day on which the plant was to go in. */
 const waiting = (each: StandingTask, days: number): StandingTask => ({
   ...each,
   since: each.since + days,
@@ -166,7 +166,7 @@ const taskOf = ({ kind, since, by, hour, isOverdue }: StandingTask, { zone, atMi
   state: isOverdue ? 'overdue' : 'due',
 })
 
-/** Of what comes at once the most pressing first, but a taste before the straining that it decides. */
+/** The most pressing of what comes at once goes first, but a taste comes before the straining that it decides. */
 const bySoonest = (one: Task, other: Task): number =>
   one.dueMs - other.dueMs || Number(other.kind === 'taste') - Number(one.kind === 'taste')
 

@@ -38,7 +38,7 @@ export const SPOKEN_ORDER: readonly DutyKind[] = [
   'ready',
 ]
 
-/** The last day for it, on which its jar is to be strained at the latest. */
+/** A jar's last day is the one on which it has to be strained at the latest. */
 const lastDayOf = ({ story }: AskedOfJar): IsoDay => movedByLatePlants(story).started.days.strainBy ?? '9999-12-31'
 
 /** What has the least time left first. */
@@ -72,7 +72,7 @@ export function askedToday(
   ])
 }
 
-/** Nothing is tasted for or strained of which a plant has still to go in. */
+/** A jar that still lacks a plant is neither tasted nor strained. */
 const oneThing = (asked: readonly AskedOfJar[]): readonly AskedOfJar[] =>
   asked.some(({ duty }) => duty.kind === 'add')
     ? asked.filter(({ duty }) => duty.kind !== 'strain' && duty.kind !== 'taste')

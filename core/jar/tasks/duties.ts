@@ -20,7 +20,7 @@ export function allDuties(entries: readonly JarEntry[], settings: DutySettings):
   return awake === null ? dutiesOf(story, settings) : broughtBack(dutiesOf(story, settings), awake, settings)
 }
 
-/** They end what was asked for. */
+/** Entries of these kinds end what was asked for. */
 const SILENCING: readonly JarEntry['kind'][] = ['emptied', 'discarded', 'put_off', 'strained', 'sweetened', 'bottled']
 
 /** When something that had ended other reminders was last taken back; null where nothing was. */
@@ -39,7 +39,7 @@ function broughtBack(duties: readonly Duty[], awakeMs: number, { zone, atMinutes
     .toSorted((one, other) => one.dueMs - other.dueMs)
 }
 
-/** Those that are due by now. */
+/** The reminders that are due by now. */
 export const duties = (entries: readonly JarEntry[], settings: DutySettings, nowMs: number): readonly Duty[] =>
   allDuties(entries, settings).filter(({ dueMs }) => dueMs <= nowMs)
 
@@ -54,7 +54,7 @@ export function dutiesOf(story: Story, settings: DutySettings): readonly Duty[] 
   return ordered
 }
 
-/** Into its place; nearly always the last, which no sort is as quick to see. */
+/** A reminder nearly always goes to the end, which this sees sooner than a sort. */
 function insert(ordered: Duty[], duty: Duty): void {
   let at = ordered.length
   while (at > 0 && ordered[at - 1]!.dueMs > duty.dueMs) at--
@@ -75,7 +75,7 @@ function remindersOf(story: Story, { shake, pausedUntil }: DutySettings): readon
   return (pausedUntil === null ? asked : asked.map((each) => paused(each, pausedUntilDay))).map(inTime)
 }
 
-/** Without what would be said only when there is nothing left to taste for. */
+/** Tastings drop out once there is nothing left to taste for. */
 function inTime(asked: ReminderDays): ReminderDays {
   const { kind, byDay: by, heldUntilDay, days } = asked
   return { ...asked, days: days.filter((day) => !isLapsed({ kind, by }, isoOf(Math.max(day, heldUntilDay)))) }

@@ -27,11 +27,11 @@ export interface JarView {
   readonly dangers: readonly Danger[]
 }
 
-/** Null where the start was undone: then there is no jar. */
+/** A jar as it stands now; null where its start was undone. */
 export function viewJar(jar: KeptJar, settings: DutySettings, nowMs: number): JarView | null {
   const story = storyOf(jar.entries)
   if (story === null) return null
-  // Reckoned where it is asked for: a list of many jars does so only of those that rest.
+  // Contents cost time, and a list of many jars needs them only of those that rest.
   let contents: Contents | null = null
   const view = {
     jar,

@@ -14,7 +14,7 @@ export interface PutOff {
   readonly seq: number
 }
 
-/** As last said; null where nothing was put off, or to no later day or hour. */
+/** The last putting off counts; null where there is none, or where it is to no later day or hour. */
 export function putOffOf({ happened }: Story): PutOff | null {
   const entry = happened.findLast(({ kind }) => kind === 'put_off') as Of<'put_off'> | undefined
   if (entry === undefined) return null
@@ -57,7 +57,7 @@ export function atItsHour(asked: ReminderDays, { untilDay, untilMs, seq }: PutOf
   return { ...held, hour: { day: untilDay, ms: untilMs }, again: { day: untilDay, seq } }
 }
 
-/** Of what a pause holds back only the last is said, at its end. */
+/** A pause holds reminders back; only the last of them is said, at its end. */
 export function paused(asked: ReminderDays, untilDay: number): ReminderDays {
   const held = asked.days.filter((day) => day <= untilDay).length
   if (held === 0) return asked

@@ -6,7 +6,7 @@ import type { PutOff } from './put-off.ts'
 
 /** Reminders to shake that go unanswered before they stop. */
 const MOST_UNANSWERED = 7
-/** From then on once a week is enough. Common practice, no source. */
+/** A jar older than this is shaken once a week. Common practice, no source. */
 const YOUNG_DAYS = 30
 const WEEK_DAYS = 7
 

@@ -40,7 +40,7 @@ export type WindowRhythm =
   | { readonly of: 'straining'; readonly warnedDays: number }
   /** On days that the plan names. */
   | { readonly of: 'planned'; readonly days: readonly number[] }
-  /** So many days after the entry, or after the day on which it became known. */
+  /** Days after the entry, or after the day on which it became known. */
   | { readonly of: 'counted'; readonly afterDays: readonly number[] }
   /** Once, as news: not where the day had passed when it became known. */
   | { readonly of: 'news' }
@@ -150,7 +150,7 @@ function strainTask(started: Of<'started'>): TaskWindow | null {
   }
 }
 
-/** A window that opens so many days after an entry and stays open. */
+/** Opens the first of `afterDays` days after an entry, and stays open. */
 function counted(kind: DutyKind, since: Entry, afterDays: readonly number[], isLate = false): TaskWindow {
   const opens = dayNumber(since.day) + afterDays[0]!
   const rhythm = { of: 'counted', afterDays } as const

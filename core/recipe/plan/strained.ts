@@ -9,7 +9,7 @@ import { weighedOut } from '../tool-precision.ts'
 import type { PlannedPlant } from './plan.ts'
 import { plantOf } from './plant-of.ts'
 
-export interface Strained {
+export interface StrainedInfusion {
   readonly abvPercent: Measured
   readonly sugarGPerL: Measured
 }
@@ -23,7 +23,7 @@ export function strained(
   plants: readonly PlannedPlant[],
   spirits: readonly Portion[],
   sweetenings: readonly Sweetening[] = [],
-): Strained {
+): StrainedInfusion {
   const bare = { spirits, waterG: exactly(0), sweetenings, plants: [] }
   const { pouredMl } = steepUnjudged(bare)
   const weighed = plants.map(({ botanical, massG }) => ({
