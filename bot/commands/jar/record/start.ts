@@ -21,6 +21,7 @@ import { writeLine } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
+import { canonical } from '../../options/stable-json.ts'
 import { placeActions, whereNote } from '../../person/reminders-actions.ts'
 import { farNotes } from '../../plan/far-notes.ts'
 import { type AskedPlan, planAsked } from '../../plan/plan-asked.ts'
@@ -58,19 +59,21 @@ const keepZone = (zone: string): Action => ({
   line: `/settings zone:${zone}`,
 })
 
-/** What was typed, without what tells two jars of it apart. */
-const recipeTyped = (typed: ReturnType<typeof typedIn>): string =>
-  JSON.stringify(typed.filter(([option]) => option !== 'name' && option !== 'when'))
+/** The batch of a start, without what tells two jars of it apart: its name, and days that follow from its first. */
+const batchText = ({ plants, spirits, waterG, sweetenings, targets, bottles, named, origin }: Started): string => {
+  const timeless = plants.map(({ addOn: _, ...plant }) => plant)
+  return canonical({ plants: timeless, spirits, waterG, sweetenings, targets, bottles, named, origin })
+}
 
-/** A running jar that the very same line began: without a name a second one is hardly meant. */
-const begunSo = (jars: readonly Jar[], input: Input) =>
-  runningJars(jars).find(({ story }) => recipeTyped(story.started.typed) === recipeTyped(typedIn(input)))
+/** A running jar of the very same batch: without a name a second one is hardly meant. */
+const begunSo = (jars: readonly Jar[], started: Started) =>
+  runningJars(jars).find(({ story }) => batchText(story.started) === batchText(started))
 
 function begin(person: Person, input: Input, beginning: Beginning, context: Context) {
   const { isNamed, day, cautions } = beginning
   const { nowMs, zone } = context
   const { jars } = person
-  const same = isNamed ? undefined : begunSo(jars, input)
+  const same = isNamed ? undefined : begunSo(jars, beginning.started)
   if (same !== undefined) {
     const entry = same.story.started
     const kept: Begun = {
