@@ -6,6 +6,7 @@ import { migrate } from '../../store/schema/migrations.ts'
 import { SCHEMA_IS_TYPE } from '../../store/schema/person-schema.ts'
 import { KNOWN_VERSION, readStored, type Stored } from '../../store/schema/read-stored.ts'
 import type { Same } from '../../store/schema/same.ts'
+import { ENTRY_KINDS } from '../core/jar/entry-kinds.ts'
 import { runs, SEED } from '../runs.ts'
 import { anyPerson } from './any-person.ts'
 import { jarOf, nudgeAt, personWith } from './some-people.ts'
@@ -15,24 +16,6 @@ const SECOND = readFileSync(new URL('version-2.json', import.meta.url), 'utf8')
 const THIRD = readFileSync(new URL('version-3.json', import.meta.url), 'utf8')
 
 const FOURTH = readFileSync(new URL('version-4.json', import.meta.url), 'utf8')
-
-const KINDS = [
-  'added',
-  'bottled',
-  'corrected',
-  'discarded',
-  'emptied',
-  'filtered',
-  'opened',
-  'put_off',
-  'renamed',
-  'shaken',
-  'started',
-  'strained',
-  'sweetened',
-  'tasted',
-  'undone',
-]
 
 const kindsIn = (read: Stored): readonly string[] =>
   read.kind === 'person'
@@ -51,7 +34,7 @@ it.each([
     kind: 'person',
     person: { ...before, version: 4, setAside: version === '1' ? { file, day: null } : setAside },
   })
-  expect(kindsIn(read)).toEqual(KINDS)
+  expect(kindsIn(read)).toEqual(ENTRY_KINDS)
 })
 
 it('reads the file of version 1 with nothing set aside', () => {

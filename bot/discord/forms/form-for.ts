@@ -7,7 +7,7 @@ import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
-import { parseShareRef } from '../../calls/share-ref.ts'
+import { parseShareRef, type ShareRef, shareRef } from '../../calls/share-ref.ts'
 import type { Asker } from '../../chat/command.ts'
 import { findShare } from '../../commands/share/find-share.ts'
 import type {
@@ -17,6 +17,7 @@ import type {
   SweeteningFormText,
   TastingFormText,
 } from '../../text/discord-forms-text.ts'
+import { encodeCustomId } from '../buttons/custom-id.ts'
 import {
   BOTTLE,
   bottlingForm,
@@ -27,8 +28,25 @@ import {
   sweeteningForm,
   sweeteningPlanned,
 } from './amounts-form.ts'
-import { type FilledFields, type FormJar, jarAlone, TASTE, tastingForm } from './form.ts'
-import { makeForm, shareToMake } from './make-form.ts'
+import { amountFields, FIELDS, type FilledFields, type FormJar, jarAlone, TASTE, tastingForm } from './form.ts'
+
+/** What a press of the button of a shared batch names, so that the form has to ask; null for any other call. */
+export const shareToMake = ({ path, options }: Invocation): string | null =>
+  path === 'share' && Object.keys(options).join() === 'make' ? options.make! : null
+
+/**
+ * A form for what there is to make a shared batch from: its fields are called what the options of `/share make:` are, and
+ * any may be left out. It is its asker's own, and says nothing of whose batch it is.
+ */
+export const makeForm = (
+  { userId, ref }: { readonly userId: string; readonly ref: ShareRef },
+  text: MakeFormText,
+  filled: FilledFields = {},
+): APIModalInteractionResponseCallbackData => ({
+  custom_id: encodeCustomId({ owner: userId, line: `/share make:${shareRef(ref)}`, nudgeId: null })!,
+  title: text.title(),
+  components: amountFields(FIELDS.share, text, filled),
+})
 
 type Form = APIModalInteractionResponseCallbackData
 

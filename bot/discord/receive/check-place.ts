@@ -1,7 +1,53 @@
-import type { REST } from 'discord.js'
-import type { PlaceCheck } from '../../chat/command.ts'
+import type { BaseInteraction, REST } from 'discord.js'
+import type { Place } from '../../../store/person.ts'
+import type { PlaceCheck, ProvePlace } from '../../chat/command.ts'
 import type { Lacking } from '../../text/messages/lacking.ts'
 import { nudgeFault } from '../rest/nudge-fault.ts'
+import { codeOf } from '../rest/rest-fault.ts'
+import type { MessagePayload } from '../show/message-payload.ts'
+
+/** Discord's number for direct messages with the bot itself. */
+const BOT_DM = 1
+
+/** Where somebody asks: the channel, or in private with the bot. */
+export const placeOf = ({ context, guildId, channelId }: BaseInteraction): Place => {
+  const isPrivate = context === null ? guildId === null : context === BOT_DM
+  return isPrivate || channelId === null ? { kind: 'private' } : { kind: 'channel', channelId }
+}
+
+/** Whether nobody else reads along; not so in a group, nor where Discord does not say. */
+export const isAloneIn = ({ context }: Pick<BaseInteraction, 'context'>): boolean => context === BOT_DM
+
+/** Whoever chooses waits for it. */
+const MOST_MS = 8000
+
+interface Proving {
+  readonly userId: string
+  readonly rest: Pick<REST, 'post'>
+  /** Says that reminders come there. */
+  readonly message: () => MessagePayload
+  readonly log: (text: string) => void
+}
+
+/** Sends one message by the bot's own rights, as reminders are, to the place that somebody chooses. */
+export const provePlaceBy =
+  ({ userId, rest, message, log }: Proving): ProvePlace =>
+  async (place) => {
+    if (place.kind === 'console') return 'failed'
+    const signal = AbortSignal.timeout(MOST_MS)
+    const channel = async (): Promise<string> => {
+      if (place.kind === 'channel') return place.channelId
+      const opened = await rest.post('/users/@me/channels', { body: { recipient_id: userId }, signal })
+      return (opened as { readonly id: string }).id
+    }
+    try {
+      await rest.post(`/channels/${await channel()}/messages`, { body: message(), signal })
+      return 'sent'
+    } catch (error) {
+      log(`proving a place of ${userId}: Discord says ${String(codeOf(error))}`)
+      return nudgeFault(error) === 'impossible' ? 'closed' : 'failed'
+    }
+  }
 
 /** Discord's bits of what an app may do in a channel. */
 const BITS: Readonly<Record<'view' | 'write' | 'history', bigint>> = {

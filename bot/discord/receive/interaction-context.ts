@@ -14,13 +14,11 @@ import { wireOf } from '../answer/interaction-responses.ts'
 import { respond } from '../answer/respond.ts'
 import type { Said } from '../answer/run-call.ts'
 import { redrawNudges } from '../nudges/redraw-nudges.ts'
-import { withdrawPostBy } from '../nudges/withdraw-post.ts'
 import type { StartTimer } from '../rest/timeout.ts'
 import { attachmentsOf, pathOf } from './call-of.ts'
-import { placeCheck } from './check-place.ts'
+import { isAloneIn, placeCheck, placeOf, provePlaceBy } from './check-place.ts'
 import { openAttachment } from './open-attachment.ts'
-import { isAloneIn, placeOf } from './place-of.ts'
-import { provePlaceBy } from './prove-place.ts'
+import { withdrawPostBy } from './withdraw-post.ts'
 
 export interface InteractionDesk {
   readonly commands: Dispatch['commands']

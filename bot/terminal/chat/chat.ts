@@ -1,10 +1,20 @@
-import { createInterface } from 'node:readline'
+import { clearScreenDown, createInterface, cursorTo, type Interface, moveCursor } from 'node:readline'
 import { firstExample } from '../show/language-for-terminal.ts'
 import { wrap } from '../show/wrap.ts'
 import { answer, showText } from './answer-line.ts'
 import { complete } from './complete.ts'
-import { sayAbove } from './print-above-prompt.ts'
 import type { TerminalSession } from './terminal-session.ts'
+
+/** Prints above the prompt and puts the prompt, what was typed and the cursor back as they were. */
+export function sayAbove(lines: Interface, terminal: NodeJS.WritableStream, print: () => void): void {
+  moveCursor(terminal, 0, -lines.getCursorPos().rows)
+  cursorTo(terminal, 0)
+  clearScreenDown(terminal)
+  print()
+  // Drawing the prompt anew goes up by these rows first; it begins in an empty one.
+  Object.assign(lines, { prevRows: 0 })
+  lines.prompt(true)
+}
 
 const QUIT = /^\/?(quit|exit)$/i
 

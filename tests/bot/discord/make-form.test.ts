@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { decodeCustomId } from '../../../bot/discord/buttons/custom-id.ts'
 import { readForm } from '../../../bot/discord/forms/form.ts'
-import { makeForm, shareToMake } from '../../../bot/discord/forms/make-form.ts'
+import { makeForm, shareToMake } from '../../../bot/discord/forms/form-for.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
 import { checkPayload } from './fake/check-payload.ts'

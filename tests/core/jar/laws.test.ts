@@ -12,6 +12,7 @@ import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
 import { massG } from '../../../core/liquid/liquid.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { runs, SEED } from '../../runs.ts'
+import { ENTRY_KINDS } from './entry-kinds.ts'
 import { META } from './jars.ts'
 import { type Try, tries } from './random-stories.ts'
 
@@ -76,23 +77,7 @@ it('records a fair share of what is tried, so that the law above is not an empty
   const told = fc.sample(tries, { seed: SEED, numRuns: 100 }).map(tell)
   expect(told.filter(({ entries }) => entries.length > 5).length).toBeGreaterThan(20)
   const kinds = new Set(told.flatMap(({ entries }) => entries.map(({ kind }) => kind)))
-  expect([...kinds].sort()).toEqual([
-    'added',
-    'bottled',
-    'corrected',
-    'discarded',
-    'emptied',
-    'filtered',
-    'opened',
-    'put_off',
-    'renamed',
-    'shaken',
-    'started',
-    'strained',
-    'sweetened',
-    'tasted',
-    'undone',
-  ])
+  expect([...kinds].sort()).toEqual(ENTRY_KINDS)
 })
 
 it('makes no grams where nothing is measured', () => {
