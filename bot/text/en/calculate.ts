@@ -5,7 +5,8 @@ import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink } from '../messages/calculate.ts'
-import { articleOf, inFreezer, inFreezerSo, listed } from './words.ts'
+import { articleOf, capital, listed } from './phrases.ts'
+import { inFreezer, inFreezerSo } from './words.ts'
 
 const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: MadeDrink, format: Format): string => {
   const sweet = sugarGPerL.value > 0 ? ` with ${format.sweetness(sugarGPerL)} of sugar` : ''
@@ -261,8 +262,6 @@ const ratio = (value: number, format: Format) => `${format.plain(value, 2)}:1`
 
 /** `an 82 %`, `a 2:1`. */
 const one = (number: string) => `${articleOf(number)} ${number}`
-
-const capital = (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 /** Why a recipe cannot be, and the nearest that can. */
 export const recipeProblems = {

@@ -1,6 +1,6 @@
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { SeasonStep, SeasonText } from '../demo-text.ts'
-import { dayText } from './words.ts'
+import { dayText } from './phrases.ts'
 
 const steps: readonly SeasonStep[] = [
   {

@@ -25,7 +25,8 @@ import type {
 import type { Lacking } from '../messages/lacking.ts'
 import { englishFormat } from './format.ts'
 import { happeningText } from './jar-entries.ts'
-import { countryByCode, dayText, listed, WEEKDAYS } from './words.ts'
+import { counted, dayText, listed, WEEKDAYS } from './phrases.ts'
+import { countryByCode } from './words.ts'
 
 /** What a list of choices shows for each word that may be chosen. */
 const choiceWords: Readonly<Record<ChoiceWord, string>> = {
@@ -256,7 +257,7 @@ export const suggestionText: SuggestionText = {
     const each = bottles.map(({ count, volumeMl }) =>
       count === null
         ? `bottles of ${volumeMl} ml, as many as it fills`
-        : `${count} ${count === 1 ? 'bottle' : 'bottles'} of ${volumeMl} ml`,
+        : `${counted(count, 'bottle')} of ${volumeMl} ml`,
     )
     const wholeMl = bottles.every(({ count }) => count !== null)
       ? bottles.reduce((sum, { count, volumeMl }) => sum + (count ?? 0) * volumeMl, 0)

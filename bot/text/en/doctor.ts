@@ -1,6 +1,6 @@
 import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { DoctorMoment, DoctorText, FolderHolder } from '../doctor-text.ts'
-import { dayText } from './words.ts'
+import { counted, dayText, plural } from './phrases.ts'
 
 const UNITS = [
   ['day', 86_400_000],
@@ -8,8 +8,6 @@ const UNITS = [
   ['minute', 60_000],
   ['second', 1000],
 ] as const
-
-const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`
 
 /** `40 seconds`, `2 hours`: cut off, not rounded. */
 const span = (ms: number): string => {
@@ -59,7 +57,7 @@ export const doctorText: DoctorText = {
   },
   jars: ({ running, all }: { readonly running: number; readonly all: number }) => `${running} running, ${all} in all`,
   unreadable: (files: number) =>
-    `${counted(files, 'file')}, set aside when ${files === 1 ? 'its owner asks' : 'their owners ask'}, or of a newer Larderbell`,
+    `${counted(files, 'file')}, set aside when ${plural(files, 'its owner asks', 'their owners ask')}, or of a newer Larderbell`,
   setAside: (files: number) =>
     files === 0 ? 'none' : `${counted(files, 'file')} that could not be read, or that a copy took the place of`,
   none: () => 'none yet',

@@ -3,7 +3,7 @@ import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-d
 import { measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
-import { dayText } from './words.ts'
+import { dayText, plural } from './phrases.ts'
 
 /** US cup, NIST Handbook 44 Appendix C. */
 const CUP_ML = 236.5882365
@@ -91,7 +91,7 @@ export const imperialPints = (volumeMl: Shown): string => {
   const over = rounded % FLUID_OUNCES_A_PINT
   const pints = (rounded - over) / FLUID_OUNCES_A_PINT
   if (pints === 0) return `${mixed(over)}${NBSP}imp${NBSP}fl${NBSP}oz`
-  const pint = `${pints}${NBSP}imp${NBSP}${pints === 1 ? 'pint' : 'pints'}`
+  const pint = `${pints}${NBSP}imp${NBSP}${plural(pints, 'pint')}`
   return over === 0 ? pint : `${pint} + ${mixed(over)}${NBSP}fl${NBSP}oz`
 }
 

@@ -2,8 +2,9 @@ import type { HazardKey } from '../../../core/botanical/evidence/hazards.ts'
 import type { PlanHazard } from '../../../core/botanical/evidence/plan-hazards.ts'
 import type { Feature, Part } from '../language.ts'
 import type { HazardMessages, HazardOf } from '../messages/hazards.ts'
+import { capital, listed } from './phrases.ts'
 import { planNotes } from './plan.ts'
-import { listed, plantName } from './words.ts'
+import { plantName } from './words.ts'
 
 /** What a plant can do, or be taken for, said before the plants it is about; hazards of look alone have notes. */
 const said: { readonly [Key in PlanHazard]: string } = {
@@ -61,8 +62,6 @@ const said: { readonly [Key in PlanHazard]: string } = {
   caffeine: 'caffeine hides how drunk one is; not for children or late at night (from memory)',
   capsaicin: 'burns eyes and skin; wash your hands, and taste it often',
 }
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 /** The double of olive is another than that of bay. */
 const leavesText = (ids: readonly string[]): string => {

@@ -12,7 +12,8 @@ import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { DangerMessages } from '../messages/jar-danger.ts'
 import { weakText } from './jar-problems.ts'
-import { listed, plantName } from './words.ts'
+import { listed } from './phrases.ts'
+import { gramsAtMost, plantName } from './words.ts'
 
 const weak = (of: Weak): string => weakText(weaknessOf(of))
 
@@ -23,14 +24,9 @@ const spiritText = ({ spiritMl, abvPercent }: SpiritToAdd, format: Format): stri
 const added = (add: SpiritToAdd | null, does: string, format: Format): string =>
   add === null ? '' : ` ${spiritText(add, format)} ${does}.`
 
-const grams = (massG: number, format: Format): string => {
-  const step = massG < 1 ? 0.01 : massG < 10 ? 0.1 : 1
-  return `${format.plain(Math.floor(massG / step + 1e-9) * step, 2)}\u00a0g`
-}
-
 const overText = ({ of }: OverCeiling, format: Format): string => {
-  const holds = of.map(({ id, massG }) => `${grams(massG, format)} ${plantName(id)}`)
-  return `${listed(holds)}, and ${listed(of.map(({ mostG }) => grams(mostG, format)))} is the most for that much`
+  const holds = of.map(({ id, massG }) => `${gramsAtMost(massG, format)} ${plantName(id)}`)
+  return `${listed(holds)}, and ${listed(of.map(({ mostG }) => gramsAtMost(mostG, format)))} is the most for that much`
 }
 
 /** What stops a gassing jar from hurting somebody. */

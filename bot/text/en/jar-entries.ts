@@ -13,7 +13,8 @@ import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/ca
 import { minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Format } from '../format.ts'
 import type { EntryNumbers, EntrySaid, PutOffUntil } from '../messages/jar-entries.ts'
-import { bottlesText, dayText, listed, plantInText, shortDayWords, spiritText, sweeteningTexts } from './words.ts'
+import { dayText, listed, shortDayWords } from './phrases.ts'
+import { bottlesText, plantInText, spiritText, sweeteningTexts } from './words.ts'
 
 /** What was done to a jar. */
 export const didWords: Readonly<Record<HappeningKind, string>> = {

@@ -8,7 +8,7 @@ import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { SafetyProblems } from '../messages/safety-problems.ts'
 import { didWords, untilText } from './jar-entries.ts'
-import { listed } from './words.ts'
+import { listed } from './phrases.ts'
 
 const on = (iso: IsoDay, format: Format): string => `on ${format.day(dayFromIso(iso))}`
 

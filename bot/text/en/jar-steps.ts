@@ -8,7 +8,8 @@ import type { AgainMessages, CautionName, CorrectedStep, NowSaid, StepMessages }
 import { calculateSentences } from './calculate.ts'
 import { didWords, happeningText, ingredientsText, untilText } from './jar-entries.ts'
 import { tasksText } from './jar-tasks.ts'
-import { daysText, listed, nameText, noteText, plantInText, plantName } from './words.ts'
+import { listed, plural } from './phrases.ts'
+import { daysText, nameText, noteText, plantInText, plantName } from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
 const cautionNames: Readonly<Record<CautionName, string>> = {
@@ -133,11 +134,11 @@ export const correctNotes = {
       : `Straining moves: with these plants it is due ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
   jar_later_counted: ({ name, plants }, format) => {
     const texts = plants.map((plant) => `the ${nameText(plant)} as added on ${format.day(dayFromIso(plant.addOn))}`)
-    return `I count ${listed(texts)}, as planned; if ${plants.length === 1 ? 'it' : 'any'} never went in, /jar correct ${quoted(name)} with of: and what did puts it right.`
+    return `I count ${listed(texts)}, as planned; if ${plural(plants.length, 'it', 'any')} never went in, /jar correct ${quoted(name)} with of: and what did puts it right.`
   },
   jar_later_left_out: ({ name, plants }, format) => {
     const texts = plants.map((plant) => `the ${nameText(plant)}, planned for ${format.day(dayFromIso(plant.addOn))}`)
-    return `I count it as strained without ${listed(texts)}; if it was to wait for ${plants.length === 1 ? 'it' : 'them'}, /jar undo ${quoted(name)} takes the straining back.`
+    return `I count it as strained without ${listed(texts)}; if it was to wait for ${plural(plants.length, 'it', 'them')}, /jar undo ${quoted(name)} takes the straining back.`
   },
 } satisfies Part<StepMessages['notes']>
 /** What `/again` adds to the reply about the new jar. */

@@ -2,27 +2,22 @@ import type { DutyKind } from '../../../core/jar/tasks/duty.ts'
 import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
 import type { AskedTask, ComingTasks, TaskMoment, TaskSaid } from '../messages/jar-tasks.ts'
-import { daysWords, dayWords, listed, onDay, shortDayWords } from './words.ts'
+import { daysWords, dayWords, firstNames, listed, onDay, plural, shortDayWords } from './phrases.ts'
 
-/** What to do, without a jar. */
-export const dutyVerb: Readonly<Record<DutyKind, string>> = {
-  shake: 'shake',
-  taste: 'taste',
-  add: 'add plants',
-  strain: 'strain',
-  sweeten: 'sweeten',
-  filter: 'filter',
-  bottle: 'bottle',
-  ready: 'drink',
+/** What to do, and that it was done; without a jar. */
+export const dutyVerbs: Readonly<Record<DutyKind, { readonly todo: string; readonly done: string }>> = {
+  shake: { todo: 'shake', done: 'shaken' },
+  taste: { todo: 'taste', done: 'tasted' },
+  add: { todo: 'add plants', done: 'added' },
+  strain: { todo: 'strain', done: 'strained' },
+  sweeten: { todo: 'sweeten', done: 'sweetened' },
+  filter: { todo: 'filter', done: 'filtered' },
+  bottle: { todo: 'bottle', done: 'bottled' },
+  ready: { todo: 'drink', done: 'opened' },
 }
 
 /** From so many on the rest is counted: the table names them all. */
 const MOST_NAMES = 4
-
-const namesText = (names: readonly string[]): string =>
-  names.length <= MOST_NAMES + 1
-    ? listed(names)
-    : `${names.slice(0, MOST_NAMES).join(', ')} and ${names.length - MOST_NAMES} more`
 
 /** `shake lemon and walnut`, `walnut is ready`. */
 export function askedText({
@@ -31,11 +26,11 @@ export function askedText({
   isTooStrong = false,
   also = [],
 }: AskedTask & { readonly also?: readonly DutyKind[] }): string {
-  const jars = namesText(names)
-  if (duty === 'ready' && isTooStrong) return `${jars} ${names.length === 1 ? 'has' : 'have'} rested`
-  if (duty === 'ready') return `${jars} ${names.length === 1 ? 'is' : 'are'} ready to drink`
+  const jars = firstNames(names, MOST_NAMES)
+  if (duty === 'ready' && isTooStrong) return `${jars} ${plural(names.length, 'has', 'have')} rested`
+  if (duty === 'ready') return `${jars} ${plural(names.length, 'is', 'are')} ready to drink`
   if (duty === 'add') return `add the later plants to ${jars}`
-  return `${listed([duty, ...also].map((kind) => dutyVerb[kind]))} ${jars}`
+  return `${listed([duty, ...also].map((kind) => dutyVerbs[kind].todo))} ${jars}`
 }
 
 /** What the same jars ask for together: `strain and shake lemon`. */
@@ -77,11 +72,11 @@ function taskText({ kind, sinceDay, byDay, state, isTooStrong }: TaskSaid, said:
   if (kind === 'ready') return isTooStrong === true ? 'rested, not to be drunk neat' : 'ready to drink'
   if (state === 'overdue') {
     const late = daysBetween(dayFromIso(today), dayFromIso(byDay ?? sinceDay))
-    return late > 0 ? `${dutyVerb[kind]}, ${daysWords(late)} late` : `${dutyVerb[kind]} now`
+    return late > 0 ? `${dutyVerbs[kind].todo}, ${daysWords(late)} late` : `${dutyVerbs[kind].todo} now`
   }
-  if (byDay === null || byDay === today) return `${dutyVerb[kind]} today`
+  if (byDay === null || byDay === today) return `${dutyVerbs[kind].todo} today`
   const last = shortDayWords(byDay, today, format)
-  if (kind !== 'taste') return `${dutyVerb[kind]} by ${last}`
+  if (kind !== 'taste') return `${dutyVerbs[kind].todo} by ${last}`
   return `taste daily until ${tasks.some((task) => task.kind === 'strain' && task.byDay === byDay) ? 'then' : last}`
 }
 
@@ -95,7 +90,9 @@ function comingTasksText(coming: readonly TaskSaid[], today: IsoDay, format: For
   return [...new Set(coming.map(momentOf))].map((moment) => {
     const verbs = coming.filter((task) => momentOf(task) === moment)
     const readyText = (isTooStrong = false): string => (isTooStrong ? 'rested' : 'ready')
-    const texts = verbs.map(({ kind, isTooStrong }) => (kind === 'ready' ? readyText(isTooStrong) : dutyVerb[kind]))
+    const texts = verbs.map(({ kind, isTooStrong }) =>
+      kind === 'ready' ? readyText(isTooStrong) : dutyVerbs[kind].todo,
+    )
     return `${listed(texts)} ${moment}`
   })
 }
@@ -108,7 +105,7 @@ export function tasksText(all: readonly TaskSaid[], today: IsoDay, format: Forma
 }
 
 function openTasksText(tasks: readonly TaskSaid[], today: IsoDay, format: Format): string {
-  const verbs = tasks.filter((task) => isOfToday(task, today)).map(({ kind }) => dutyVerb[kind])
+  const verbs = tasks.filter((task) => isOfToday(task, today)).map(({ kind }) => dutyVerbs[kind].todo)
   const pressing = tasks
     .filter((task) => !isOfToday(task, today))
     .map((task) => taskText(task, { tasks, today, format }))

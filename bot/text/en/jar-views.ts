@@ -22,7 +22,8 @@ import type {
 import { dangerWords } from './jar-danger.ts'
 import { entryNumber, entryText } from './jar-entries.ts'
 import { askedText, comingText, tasksText } from './jar-tasks.ts'
-import { daysWords, dayWords, inJarText, listed, MONTHS, nameText, noteText, shortDayWords } from './words.ts'
+import { counted, daysWords, dayWords, listed, MONTHS, shortDayWords } from './phrases.ts'
+import { inJarText, nameText, noteText } from './words.ts'
 
 /** Keeps the parts of a row together and under each other. */
 const NBSP = '\u00a0'
@@ -137,7 +138,7 @@ export const showSentences = {
     jar_planned: ({ abvPercent, sugarGPerL }, format) =>
       `${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`,
     jar_rating: ({ ratings }) => `${ratings.join(', then ')} of 5`,
-    jar_taken_back: ({ count }) => `${count} ${count === 1 ? 'entry' : 'entries'}`,
+    jar_taken_back: ({ count }) => `${counted(count, 'entry', 'entries')}`,
     jar_entry: (values, format) => entryText(values, format),
   },
 

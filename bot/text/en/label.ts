@@ -8,8 +8,9 @@ import type { Verdict } from '../../../core/label/verdict.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { FoundCategory, LabelMessages } from '../messages/label.ts'
+import { listed } from './phrases.ts'
 import { cited } from './serving.ts'
-import { countryInSentence, listed, unknownName } from './words.ts'
+import { countryInSentence, unknownName } from './words.ts'
 
 /** As they stand on a label, after `Contains` or `May contain`. */
 export const allergenNames: Readonly<Record<Allergen, string>> = {

@@ -1,7 +1,7 @@
 import type { Feature, Written } from '../language.ts'
 import type { FileProblems, LeftJar, WrongEntry } from '../messages/file-problems.ts'
 import type { ExportMessages } from '../messages/notebook-file.ts'
-import { dayWords, listed } from './words.ts'
+import { counted, dayWords, listed, plural } from './phrases.ts'
 
 /** `1 MB` */
 const megabytes = (bytes: number): string => `${Math.round(bytes / 100_000) / 10} MB`
@@ -70,8 +70,6 @@ export const fileProblems = {
   import_jars: ({ left }) => `I can't take in any jar of this file. ${leftJars(left)} Nothing was changed.`,
 } satisfies Written<FileProblems>
 
-const counted = (count: number, one: string, many = `${one}s`): string => `${count} ${count === 1 ? one : many}`
-
 const jarsWith = ({ jars, entries }: { readonly jars: number; readonly entries: number }): string =>
   `${counted(jars, 'jar')} with ${counted(entries, 'entry', 'entries')}`
 
@@ -98,7 +96,7 @@ export const exportSentences = {
         ...(added === 0 ? [] : [`${counted(added, 'jar')} added`]),
         ...(longer === 0 ? [] : [`${counted(longer, 'jar')} brought up to date`]),
       ]
-      const kept = same === 0 ? '' : `; ${counted(same, 'jar')} ${same === 1 ? 'was' : 'were'} here already`
+      const kept = same === 0 ? '' : `; ${counted(same, 'jar')} ${plural(same, 'was', 'were')} here already`
       return done.length === 0
         ? isSettled
           ? `Taken in: the settings${kept}.`

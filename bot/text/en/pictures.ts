@@ -18,8 +18,9 @@ import { dangerWords } from './jar-danger.ts'
 import { tasksText } from './jar-tasks.ts'
 import { dayOfText } from './jar-views.ts'
 import { adviceAndKeepAway, allAllergenWords, allergenWords, strangerWords } from './label.ts'
+import { daysWords, listed, MONTHS, shortDayWords } from './phrases.ts'
 import { labelText, tagText } from './printed.ts'
-import { altList, altText, daysWords, inJarText, listed, MONTHS, nameText, shortDayWords } from './words.ts'
+import { altList, altText, inJarText, nameText } from './words.ts'
 
 type MadeOnCard = NonNullable<BatchCardData['made']>
 

@@ -5,13 +5,12 @@ import type { Feature, Part } from '../language.ts'
 import type { LaterSaid } from '../messages/ingredients.ts'
 import type { BatchSaid, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { cautions } from './calculate.ts'
+import { capital, counted, listed, MONTHS, plural } from './phrases.ts'
 import { monthsText, shortName } from './plant-words.ts'
 import {
   bottlesText,
   daysText,
   laterListed,
-  listed,
-  MONTHS,
   plantName,
   plantText,
   spiritText,
@@ -98,7 +97,7 @@ const planCells = {
           ? `${format.mass(sugarG)} sugar, no water`
           : `about ${format.mass(sugarG)} sugar and ${format.volume(waterMl)} water, no syrup`,
   plan_rest: ({ restDays }) =>
-    `rest ${restDays} ${restDays === 1 ? 'day' : 'days'}; after the first 1 or 2, in the cold, filter or decant`,
+    `rest ${counted(restDays, 'day')}; after the first 1 or 2, in the cold, filter or decant`,
   /** Without a best before: too weak for a year in a cupboard. */
   plan_ready: (values, format) => {
     const { ready, bestBefore, isForWeeks } = values
@@ -172,7 +171,7 @@ export const planNotes = {
       ...(isSpiritSaid ? [spirit] : []),
     ]
     const why = limitId === null ? '' : `, for want of ${plantName(limitId)}`
-    return `${stay}${why}; ${listed(ways)}, to be told how much would fill ${empty === 1 ? 'it' : 'them'}.`
+    return `${stay}${why}; ${listed(ways)}, to be told how much would fill ${plural(empty, 'it', 'them')}.`
   },
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
@@ -216,8 +215,6 @@ const planSure = {
   plan_expected: (values, format) =>
     `Expected, not measured: with ${values.isSyrup ? 'this syrup' : 'these amounts'} it comes out within ±${format.give.strength(values.abvPercent)} and ±${format.give.volume(values.volumeMl)} 19 times in 20.`,
 } satisfies Part<PlanMessages['sure']>
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
-
 /** In the maker's own words. */
 const foodsText = ({ names }: PlanNamed): string => listed(names.map((name) => name.replace(/[“”]/g, '"')))
 

@@ -10,7 +10,8 @@ import type { LiqueurPlant } from '../../../core/botanical/words/liqueur-names.t
 import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { LimitProblems, PieceWeight } from '../messages/limit-problems.ts'
-import { cookName, listed } from './words.ts'
+import { capital, either, listed } from './phrases.ts'
+import { cookName, gramsAtMost } from './words.ts'
 
 /** Beside what can kill. */
 export const ifDrunk = (): string =>
@@ -196,8 +197,6 @@ const questionText = ({ answer, about }: FoodQuestion): string => {
   return answer === 'flesh' ? inside[about ?? 'rest']! : foodQuestions[answer]
 }
 
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
-
 /** `20 g pineapple` typed with everything else, or alone. */
 const lineOf = ({ line, as }: UnplannedFood['retype']): string =>
   line ?? `/plan of:${as} spirit:1 l 50% unknown-ok:yes days:14`
@@ -231,12 +230,6 @@ const substances: { readonly [Key in LimitKey]?: string } = {
 const VOLUME_TOOL_SHARE = 0.02
 
 const volume = (ml: number, format: Format): string => format.volume({ value: ml, plusMinus: VOLUME_TOOL_SHARE * ml })
-
-/** Grams, rounded down so that the amount said is still allowed. */
-const gramsAtMost = (massG: number, format: Format): string => {
-  const step = massG < 1 ? 0.01 : massG < 10 ? 0.1 : 1
-  return `${format.plain(Math.floor(massG / step + 1e-9) * step, 2)}\u00a0g`
-}
 
 const makesText = ({ per, volumeMl }: Over, format: Format): string =>
   per === 'finished' ? `, which makes ${volume(volumeMl, format)} of drink` : ''
@@ -273,9 +266,6 @@ export const limitProblems = {
 export const overCeilingText = (over: Over, format: Format): string => tooMuch(over, [], format)
 
 const nameOf = (id: string): string => cookName(id)
-
-const either = (texts: readonly string[]): string =>
-  texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} or ${texts.at(-1)}`
 
 /** What is asked where a word fits more than one thing. */
 const nameQuestions: { readonly [Id in Exclude<AskId, keyof typeof askedNames>]: string } = {

@@ -6,7 +6,7 @@ import type { SourceKey } from '../../../core/botanical/evidence/sources.ts'
 import type { SteepEvidence } from '../../../core/botanical/evidence/steep-evidence.ts'
 import type { Trust } from '../../../core/botanical/evidence/trust.ts'
 import type { Format } from '../format.ts'
-import { listed, MONTHS } from './words.ts'
+import { listed, MONTHS, plural } from './phrases.ts'
 
 const HOURS_PER_DAY = 24
 
@@ -100,9 +100,7 @@ export const rangeText = (min: number, max: number, format: Format): string =>
 const isHours = (days: number): boolean => days > 0 && days < 1
 
 const spanOf = (days: number, format: Format): string =>
-  isHours(days)
-    ? `${format.plain(days * HOURS_PER_DAY, 0)} hours`
-    : `${format.plain(days, 1)} ${days === 1 ? 'day' : 'days'}`
+  isHours(days) ? `${format.plain(days * HOURS_PER_DAY, 0)} hours` : `${format.plain(days, 1)} ${plural(days, 'day')}`
 
 /** `14 to 21 days`, `5 to 12 hours`, `12 hours to 2 days`. */
 export const spanText = (min: number, max: number, format: Format): string => {

@@ -2,6 +2,7 @@ import type { BotanicalKind, Limit } from '../../../core/botanical/botanical.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { BotanicalMessages } from '../messages/plants.ts'
+import { counted, listed } from './phrases.ts'
 import { planNotes } from './plan.ts'
 import {
   cutWords,
@@ -20,7 +21,7 @@ import {
   titleText,
   trusted,
 } from './plant-words.ts'
-import { listed, plantName } from './words.ts'
+import { plantName } from './words.ts'
 
 type KindRows = { readonly [Kind in BotanicalKind as `botanical_kind_${Kind}`]: () => string }
 
@@ -106,8 +107,6 @@ export const botanicalCells = {
   },
   botanical_wise: ({ limit }, format) => `more than ${perLitre(limit, format)} is unwise${trusted(limit.trust)}`,
 } satisfies Part<BotanicalMessages['cells']>
-const counted = (count: number): string => `${count} ${count === 1 ? 'caution' : 'cautions'}`
-
 /** What `/botanical` and `/cautions` say. */
 export const botanicalSentences = {
   headlines: {
@@ -121,7 +120,7 @@ export const botanicalSentences = {
     botanical_kinds: ({ plants, kinds }) =>
       `I know ${plants} plants, of ${kinds} kinds. Name one for its amount and days.`,
     cautions_of: ({ ids, ofPlants, ofMaking }) => {
-      const plants = ofPlants === 0 ? 'I know no caution' : counted(ofPlants)
+      const plants = ofPlants === 0 ? 'I know no caution' : counted(ofPlants, 'caution')
       return `${plants} for ${listed(ids.map(plantName))} and ${ofMaking} for the making, worst first.`
     },
   },

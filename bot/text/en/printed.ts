@@ -6,7 +6,8 @@ import type { BottleLabelData, JarTagData } from '../messages/pictures.ts'
 import type { PictureText } from '../picture-text.ts'
 import { printedDangers } from './jar-danger.ts'
 import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from './label.ts'
-import { altText, daysText, dayText, inJarText, MONTHS, plantName, unknownName, vesselText } from './words.ts'
+import { dayText, MONTHS } from './phrases.ts'
+import { altText, daysText, inJarText, plantName, unknownName, vesselText } from './words.ts'
 
 /** Paper outlives the year. */
 const printedDay = (iso: IsoDay): string => {

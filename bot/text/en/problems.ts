@@ -11,7 +11,8 @@ import { discordText } from './discord.ts'
 import { safetyProblems, weakText } from './jar-problems.ts'
 import { measureProblems } from './measure.ts'
 import { fileProblems } from './notebook-file.ts'
-import { dayText, MONTHS, plantName, WEEKDAYS } from './words.ts'
+import { dayText, MONTHS, WEEKDAYS } from './phrases.ts'
+import { plantName } from './words.ts'
 
 const inQuotes = (text: string): string => `“${text}”`
 

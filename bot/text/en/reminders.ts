@@ -5,37 +5,16 @@ import type { Place } from '../../../store/person.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { NextReminder, NudgedJar, NudgedJars, NudgeMessages, RemindersMessages } from '../messages/reminders.ts'
-import { askedText } from './jar-tasks.ts'
-import { daysWords, dayWords, listed, onDay, plantName } from './words.ts'
+import { askedText, dutyVerbs } from './jar-tasks.ts'
+import { capital, daysWords, dayWords, firstNames, listed, onDay, plural } from './phrases.ts'
+import { plantName } from './words.ts'
 
 const MOST_NAMES = 6
 
-const namesText = (names: readonly string[]): string =>
-  names.length <= MOST_NAMES + 1
-    ? listed(names)
-    : `${names.slice(0, MOST_NAMES).join(', ')} and ${names.length - MOST_NAMES} more`
+const namesText = (names: readonly string[]): string => firstNames(names, MOST_NAMES)
 
-const DO: Readonly<Record<DutyKind, string>> = {
-  shake: 'Shake',
-  taste: 'Taste',
-  add: 'Add the later plants to',
-  strain: 'Strain',
-  sweeten: 'Sweeten',
-  filter: 'Filter',
-  bottle: 'Bottle',
-  ready: 'Drink',
-}
-
-const DONE: Readonly<Record<DutyKind, string>> = {
-  shake: 'shaken',
-  taste: 'tasted',
-  add: 'added',
-  strain: 'strained',
-  sweeten: 'sweetened',
-  filter: 'filtered',
-  bottle: 'bottled',
-  ready: 'opened',
-}
+/** `Strain`, before the name of a jar. */
+const order = (duty: DutyKind): string => (duty === 'add' ? 'Add the later plants to' : capital(dutyVerbs[duty].todo))
 
 /** `its window opened today, until 20 December`; empty where no days were planned. */
 const windowText = ({ fromDay, byDay }: NudgedJar, today: IsoDay, format: Format): string => {
@@ -58,23 +37,23 @@ function strainAside(jars: readonly NudgedJar[], today: IsoDay, format: Format):
     const names = namesText(same.map(({ name }) => name))
     if (byDay === null) return `${names} can be strained.`
     if (byDay === today) return `Today is the last day to strain ${names}.`
-    if (byDay > today) return `${DO.strain} ${names} by ${dayWords(byDay, today, format)}.`
+    if (byDay > today) return `Strain ${names} by ${dayWords(byDay, today, format)}.`
     const late = daysWords(daysBetween(dayFromIso(today), dayFromIso(byDay)))
-    return `${names} ${same.length === 1 ? 'is' : 'are'} ${late} late to strain.`
+    return `${names} ${plural(same.length, 'is', 'are')} ${late} late to strain.`
   }
   return [...new Set(jars.map(({ byDay }) => byDay))].map(ofDay).join(' ')
 }
 
 const addText = ({ name, plants }: NudgedJar): string =>
   plants.length === 0
-    ? `${DO.add} ${name}.`
+    ? `${order('add')} ${name}.`
     : `Add ${listed(plants.map((plant) => (plant.id === null ? plant.name : plantName(plant.id))))} to ${name}.`
 
 /** `Sweeten lemon: 511 g sugar in 1.51 l water.`, `Sweeten lemon: stir 565 g sugar into it, no water, …` */
 const sweetenText = ({ name, syrup }: NudgedJar, format: Format): string => {
   const { waterMl, sugarG, dissolvesG } = syrup ?? { waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
   if (dissolvesG !== null) {
-    const stir = `${DO.sweeten} ${name}: stir ${format.weigh(sugarG.value)} sugar`
+    const stir = `Sweeten ${name}: stir ${format.weigh(sugarG.value)} sugar`
     const how = 'in a closed jar over some days, without heat'
     return waterMl.value === 0
       ? `${stir} into it, no water, ${how}.`
@@ -84,13 +63,13 @@ const sweetenText = ({ name, syrup }: NudgedJar, format: Format): string => {
     ...(sugarG.value > 0 ? [`${format.weigh(sugarG.value)} sugar`] : []),
     ...(waterMl.value > 0 ? [`${format.pour(waterMl.value)} water`] : []),
   ]
-  return parts.length === 0 ? `${DO.sweeten} ${name}.` : `${DO.sweeten} ${name}: ${parts.join(' in ')}.`
+  return parts.length === 0 ? `Sweeten ${name}.` : `Sweeten ${name}: ${parts.join(' in ')}.`
 }
 
 /** `lemon is ready to drink.`, `lemon has rested: 86 % vol, undiluted, not to be drunk neat.` */
 function readyText(jars: readonly NudgedJar[], format: Format): string {
   const mild = jars.filter(({ strong }) => strong === null).map(({ name }) => name)
-  const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${mild.length === 1 ? 'is' : 'are'} ready to drink.`]
+  const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${plural(mild.length, 'is', 'are')} ready to drink.`]
   const rested = jars.flatMap(({ name, strong }) => {
     if (strong === null) return []
     const { abvPercent, isDiluted } = strong
@@ -108,10 +87,8 @@ const nudgedText = ({ duty, jars, isAside }: NudgedJars, today: IsoDay, format: 
   if (duty === 'ready') return readyText(jars, format)
   if (duty === 'strain' && jars.length <= MOST_NAMES) return jars.map((jar) => strainText(jar, today, format)).join(' ')
   if (duty === 'sweeten' && jars.length <= MOST_NAMES) return jars.map((jar) => sweetenText(jar, format)).join(' ')
-  return `${DO[duty]} ${names}.`
+  return `${order(duty)} ${names}.`
 }
-
-const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
 /** How, where doing it wrong spoils the batch or hurts; an answer that is pressed asks for what is measured. */
 const how = {
@@ -133,18 +110,18 @@ export const nudgeSentences = {
   notes: {
     nudge_how: ({ duty, isTyped }) => how[duty](isTyped),
     nudge_estimated: ({ names }) =>
-      `${namesText(names)} ${names.length === 1 ? 'was' : 'were'} not measured: these amounts are estimates.`,
+      `${namesText(names)} ${plural(names.length, 'was', 'were')} not measured: these amounts are estimates.`,
     nudge_last: ({ duty, names }) =>
       duty === 'shake'
-        ? `Reminders to shake ${namesText(names)} stop until you next say something of ${names.length === 1 ? 'it' : 'them'}.`
-        : `This is the last reminder to ${DO[duty].toLowerCase()} ${namesText(names)}.`,
+        ? `Reminders to shake ${namesText(names)} stop until you next say something of ${plural(names.length, 'it', 'them')}.`
+        : `This is the last reminder to ${order(duty).toLowerCase()} ${namesText(names)}.`,
     nudge_moved: () =>
       'I can no longer write in the channel that you chose, or you are no longer in it, so this comes in private. /reminders place:here, typed in another channel, moves reminders there.',
     nudge_seen: () => 'You may have seen this already: I was cut off while sending it.',
   },
 
   actions: {
-    nudge_done: ({ duty, name }) => (name === null ? capital(DONE[duty]) : `${name} ${DONE[duty]}`),
+    nudge_done: ({ duty, name }) => (name === null ? capital(dutyVerbs[duty].done) : `${name} ${dutyVerbs[duty].done}`),
     nudge_all_shaken: () => 'All shaken',
     nudge_syrup: ({ name }) => (name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`),
     nudge_tasted: ({ verdict, name }) => {

@@ -5,8 +5,9 @@ import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-d
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { ServingMessages } from '../messages/serving.ts'
+import { listed } from './phrases.ts'
 import { ifDrunk } from './plant-refusals.ts'
-import { countryInSentence, countryNames, listed } from './words.ts'
+import { countryInSentence, countryNames } from './words.ts'
 
 /** Sources by the name a reader knows them by. */
 const sourceNames: Readonly<Record<SourceKey, string>> = {

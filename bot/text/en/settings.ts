@@ -4,7 +4,8 @@ import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
 import type { Feature } from '../language.ts'
 import type { ForgetMessages, SettingsMessages, StoredCounts } from '../messages/settings.ts'
-import { countryByCode, dayText, listed, WEEKDAYS } from './words.ts'
+import { counted, dayText, listed, WEEKDAYS } from './phrases.ts'
+import { countryByCode } from './words.ts'
 
 const unitNames: Readonly<Record<Kitchen, string>> = { metric: 'metric', us: 'US', imperial: 'imperial' }
 
@@ -72,8 +73,6 @@ export const settingsText = {
   },
   examples: ['/settings units:metric country:Italy zone:Rome', '/settings units:as typed'],
 }
-
-const counted = (count: number, one: string, many: string): string => (count === 1 ? `1 ${one}` : `${count} ${many}`)
 
 /** `2 jars (and 1 in the notebook, 1 taken back) with 14 entries`. */
 function jarsText({ jars, finished, undone, entries }: StoredCounts): string {

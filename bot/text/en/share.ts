@@ -5,7 +5,8 @@ import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { Becomes, CodeDays, CodeFrom, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
 import { guestWords } from './label.ts'
-import { listed, plantName, shortDayWords, timesText, unknownName } from './words.ts'
+import { listed, plural, shortDayWords, timesText } from './phrases.ts'
+import { plantName, unknownName } from './words.ts'
 
 const daysText = ({ fromDays, byDays }: CodeDays): string =>
   fromDays === byDays ? `${byDays}` : `${fromDays} to ${byDays}`
@@ -39,7 +40,7 @@ export const codeSentences = {
     code_dried: ({ ids }) => `Dried, not fresh: ${listed(ids.map(plantName))}. Fresh would be another amount.`,
     code_days: ({ usual, ...days }) =>
       // Days that were are one number; one number may also have been planned, for a feast.
-      `${daysText(days)} ${days.byDays === 1 ? 'day' : 'days'} on the plants, ${days.fromDays === days.byDays ? 'like that batch' : 'as that batch was planned'}` +
+      `${daysText(days)} ${plural(days.byDays, 'day')} on the plants, ${days.fromDays === days.byDays ? 'like that batch' : 'as that batch was planned'}` +
       `${usual === null ? '' : `; usual are ${daysText(usual)}, so taste as it goes`}.`,
   },
 } satisfies Feature<CodeMessages>
@@ -188,11 +189,11 @@ export const shareSentences = {
       const done =
         changed === 0
           ? ''
-          : `${countedPosts(changed)} of yours ${changed === 1 ? 'says' : 'say'} now that nothing is shared any more. `
+          : `${countedPosts(changed)} of yours ${plural(changed, 'says', 'say')} now that nothing is shared any more. `
       const rest =
         left === 0
           ? ''
-          : `${countedPosts(left)} of yours I could not change: delete ${left === 1 ? 'it' : 'them'} yourself; the button makes nothing any more. `
+          : `${countedPosts(left)} of yours I could not change: delete ${plural(left, 'it', 'them')} yourself; the button makes nothing any more. `
       return `${done}${rest}What others posted or made from your batches stays theirs.`
     },
     name_unprinted: ({ id }) =>

@@ -3,7 +3,7 @@ import type { StorageProblems } from '../../../store/storage-error.ts'
 import { writeLine } from '../../calls/write-line.ts'
 import type { Written } from '../language.ts'
 import type { ConsoleText } from '../terminal-text.ts'
-import { listed } from './words.ts'
+import { listed } from './phrases.ts'
 
 /** Which nightly copy stands in for a person's file, and the line that puts it back. */
 /** Why a file could not be written, by the system's name of the failure. */

@@ -5,11 +5,12 @@ import type { CountryId } from '../../../core/label/country.ts'
 import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-import { dayFromIso, daysBetween, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { MaterialId, Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
 import type { BottlesSaid, InJar, LaterSaid, PlantSaid, SpiritSaid, UnknownSaid } from '../messages/ingredients.ts'
+import { counted, dayText, listed, MONTHS } from './phrases.ts'
 
 const FREEZES: Readonly<Record<FreezerState, string>> = {
   pours: 'pours',
@@ -25,54 +26,6 @@ export const inFreezer = ({ state, freezerC }: FrozenSaid, format: Format): stri
 /** The same with what to do about it. */
 export const inFreezerSo = (frozen: FrozenSaid, format: Format): string =>
   `${inFreezer(frozen, format)}${frozen.state === 'solid' ? ': keep it out, the bottle may crack' : ''}`
-
-/** `an` before 8, 11, 18, 80 to 89 and so on, as they are said, else `a`. */
-export const articleOf = (number: string): 'a' | 'an' => (/^(?:8|1[18](?!\d))/.test(number) ? 'an' : 'a')
-
-/** `a`, `a and b`, `a, b and c`. */
-export const listed = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
-
-/** `twice`, `3 times`. */
-export const timesText = (count: number): string => (count === 2 ? 'twice' : `${count} times`)
-
-export const MONTHS = 'January February March April May June July August September October November December'.split(' ')
-
-/** From Monday on. */
-export const WEEKDAYS = 'Monday Tuesday Wednesday Thursday Friday Saturday Sunday'.split(' ')
-
-/** `9 December 2026`. */
-export const dayText = ({ year, month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]} ${year}`
-
-const longMonth = (month: number): string => MONTHS[month - 1] ?? ''
-
-/** The year only where it is not this one. */
-const written = (iso: IsoDay, today: IsoDay, monthName: (month: number) => string): string => {
-  const { year, month, day } = dayFromIso(iso)
-  const ofYear = year === dayFromIso(today).year ? '' : ` ${year}`
-  return `${day} ${monthName(month)}${ofYear}`
-}
-
-/** `9 December`; `9 January 2027` where that is another year. */
-export const dayWords = (iso: IsoDay, today: IsoDay, format: Format): string =>
-  format.day(dayFromIso(iso), written(iso, today, longMonth))
-
-/** `9 Dec`. */
-export const shortDayWords = (iso: IsoDay, today: IsoDay, format: Format): string =>
-  format.day(
-    dayFromIso(iso),
-    written(iso, today, (month) => longMonth(month).slice(0, 3)),
-  )
-
-/** `today`, `tomorrow`, `on 9 December`. */
-export function onDay(iso: IsoDay, today: IsoDay, format: Format, words: typeof dayWords = dayWords): string {
-  const ahead = daysBetween(dayFromIso(iso), dayFromIso(today))
-  if (ahead === 0) return 'today'
-  return ahead === 1 ? 'tomorrow' : `on ${words(iso, today, format)}`
-}
-
-/** `1 day`, `12 days`. */
-export const daysWords = (count: number): string => `${count} ${count === 1 ? 'day' : 'days'}`
 
 /** A note between quotation marks that none of its own can close. */
 export const noteText = (note: string): string => `“${note.replace(/[“”]/g, '"')}”`
@@ -179,7 +132,7 @@ export const vesselText = (volumeMl: number, format: Format): string =>
 export const bottlesText = (bottles: readonly BottlesSaid[], format: Format): string =>
   bottles
     .filter(({ count }) => count > 0)
-    .map(({ count, volumeMl }) => `${count} ${count === 1 ? 'bottle' : 'bottles'} of ${vesselText(volumeMl, format)}`)
+    .map(({ count, volumeMl }) => `${counted(count, 'bottle')} of ${vesselText(volumeMl, format)}`)
     .join(' and ')
 /** A plant as it went in; counted fruit are taken for their zest where the catalogue knows it. */
 export const plantInText = ({ id, name, massG, count }: PlantIn, format: Format): string => {
@@ -312,4 +265,10 @@ export function altList(
     if (length > room) break
   }
   return `${before} ${items.slice(0, count).join('; ')}${end(items.length - count)}`
+}
+
+/** Grams, rounded down so that the amount said is still allowed. */
+export const gramsAtMost = (massG: number, format: Format): string => {
+  const step = massG < 1 ? 0.01 : massG < 10 ? 0.1 : 1
+  return `${format.plain(Math.floor(massG / step + 1e-9) * step, 2)}\u00a0g`
 }

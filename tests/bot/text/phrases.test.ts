@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { articleOf } from '../../../bot/text/en/words.ts'
+import { articleOf } from '../../../bot/text/en/phrases.ts'
 
 test.each(['8', '8.5 %', '11', '11.4 % vol', '18', '80', '82 %', '89.9', '800 ml', '8,000', '11,000', '18,500'])(
   'an %s',

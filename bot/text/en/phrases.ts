@@ -1,0 +1,87 @@
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { dayFromIso, daysBetween, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Format } from '../format.ts'
+
+const LOCALE = 'en-GB'
+
+const and = new Intl.ListFormat(LOCALE, { type: 'conjunction' })
+const or = new Intl.ListFormat(LOCALE, { type: 'disjunction' })
+const plurals = new Intl.PluralRules(LOCALE)
+
+/** `a`, `a and b`, `a, b and c`. */
+export const listed = (parts: readonly string[]): string => and.format(parts)
+
+/** `a`, `a or b`, `a, b or c`. */
+export const either = (parts: readonly string[]): string => or.format(parts)
+
+/** `is` of one, `are` of several. */
+export const plural = (count: number, one: string, several = `${one}s`): string =>
+  plurals.select(count) === 'one' ? one : several
+
+/** `1 jar`, `2 jars`. */
+export const counted = (count: number, one: string, several?: string): string =>
+  `${count} ${plural(count, one, several)}`
+
+/** The first names of many, and how many more there are. */
+export const firstNames = (names: readonly string[], most: number): string =>
+  names.length <= most + 1 ? listed(names) : `${names.slice(0, most).join(', ')} and ${names.length - most} more`
+
+/** With a capital, to begin a sentence. */
+export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
+
+/** `an` before 8, 11, 18, 80 to 89 and so on, as they are said, else `a`. */
+export const articleOf = (number: string): 'a' | 'an' => (/^(?:8|1[18](?!\d))/.test(number) ? 'an' : 'a')
+
+/** `twice`, `3 times`. */
+export const timesText = (count: number): string => (count === 2 ? 'twice' : `${count} times`)
+
+const named = (options: Intl.DateTimeFormatOptions, dates: readonly Date[]): readonly string[] => {
+  const format = new Intl.DateTimeFormat(LOCALE, { ...options, timeZone: 'UTC' })
+  return dates.map((date) => format.format(date))
+}
+
+const numbered = (count: number): readonly number[] => [...Array(count).keys()]
+
+export const MONTHS = named(
+  { month: 'long' },
+  numbered(12).map((month) => new Date(Date.UTC(2024, month))),
+)
+
+/** From Monday on, which 1 January 2024 was. */
+export const WEEKDAYS = named(
+  { weekday: 'long' },
+  numbered(7).map((day) => new Date(Date.UTC(2024, 0, 1 + day))),
+)
+
+/** `9 December 2026`. */
+export const dayText = ({ year, month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]} ${year}`
+
+const longMonth = (month: number): string => MONTHS[month - 1] ?? ''
+
+/** The year only where it is not this one. */
+const written = (iso: IsoDay, today: IsoDay, monthName: (month: number) => string): string => {
+  const { year, month, day } = dayFromIso(iso)
+  const ofYear = year === dayFromIso(today).year ? '' : ` ${year}`
+  return `${day} ${monthName(month)}${ofYear}`
+}
+
+/** `9 December`; `9 January 2027` where that is another year. */
+export const dayWords = (iso: IsoDay, today: IsoDay, format: Format): string =>
+  format.day(dayFromIso(iso), written(iso, today, longMonth))
+
+/** `9 Dec`. */
+export const shortDayWords = (iso: IsoDay, today: IsoDay, format: Format): string =>
+  format.day(
+    dayFromIso(iso),
+    written(iso, today, (month) => longMonth(month).slice(0, 3)),
+  )
+
+/** `today`, `tomorrow`, `on 9 December`. */
+export function onDay(iso: IsoDay, today: IsoDay, format: Format, words: typeof dayWords = dayWords): string {
+  const ahead = daysBetween(dayFromIso(iso), dayFromIso(today))
+  if (ahead === 0) return 'today'
+  return ahead === 1 ? 'tomorrow' : `on ${words(iso, today, format)}`
+}
+
+/** `1 day`, `12 days`. */
+export const daysWords = (count: number): string => counted(count, 'day')
