@@ -12,9 +12,10 @@ import { consoleSurface } from './terminal/chat/terminal-delivery.ts'
 import type { TerminalSession } from './terminal/chat/terminal-session.ts'
 import { openFile } from './terminal/files/open-file.ts'
 import { forgetFilesIn, saveFileIn } from './terminal/files/save-file.ts'
-import type { TerminalLanguage } from './terminal/show/language-for-terminal.ts'
+import { terminalLanguage } from './terminal/show/language-for-terminal.ts'
 import type { Screen } from './terminal/show/screen.ts'
 import { clean } from './text/clean.ts'
+import type { Spoken } from './text/language.ts'
 
 const DEFAULT_WIDTH = 80
 
@@ -33,15 +34,16 @@ interface LocalSession {
   readonly assumedZone: string
   readonly store: Store & Maintenance
   readonly commands: Dispatch['commands']
-  readonly speech: TerminalLanguage
+  readonly spoken: Spoken
   readonly now: () => number
 }
 
 /** The session of whoever sits at the terminal, with the process's own streams. */
-export function localSession({ config, assumedZone, store, commands, speech, now }: LocalSession): TerminalSession {
+export function localSession({ config, assumedZone, store, commands, spoken, now }: LocalSession): TerminalSession {
   const { stdin, stdout } = process
   const { out, err, log, isHeard, ended } = edge
   const screen = screenOf(config)
+  const speech = terminalLanguage(spoken.language)
   const files = join(config.data, 'files')
   return {
     commands,
@@ -50,11 +52,13 @@ export function localSession({ config, assumedZone, store, commands, speech, now
       place: { kind: 'console' },
       assumedZone,
       store,
+      ...spoken,
       openFile,
       forgetFiles: forgetFilesIn(files),
       newAttempt: randomUUID,
     },
     speech,
+    speechIn: terminalLanguage,
     screen,
     saveFile: saveFileIn(files),
     now,
@@ -66,7 +70,7 @@ export function localSession({ config, assumedZone, store, commands, speech, now
     remind: (say) =>
       startReminders({
         store,
-        surface: consoleSurface({ userId: LOCAL_USER, speech, screen, say, isHeard }),
+        surface: consoleSurface({ userId: LOCAL_USER, ...spoken, screen, say, isHeard }),
         now,
         assumedZone,
         log,

@@ -8,7 +8,7 @@ import { type Config, type DiscordConfig, loadSettings, readConfig, showsToken }
 import { pauseFor, tour } from './demo/tour.ts'
 import { putBack } from './doctor/put-back.ts'
 import { checkUp } from './doctor/run-doctor.ts'
-import { usualLanguage as language } from './languages.ts'
+import { spoken } from './languages.ts'
 import { LOCAL_USER, localSession, screenOf } from './local-session.ts'
 import { edge, runProcess } from './process-edge.ts'
 import { ask, type ExitCode } from './terminal/ask/ask.ts'
@@ -27,8 +27,8 @@ const RULES = typeof LARDERBELL_RULES === 'undefined' ? null : LARDERBELL_RULES
 const SETTINGS = '.env'
 const ARGUMENTS = ['ask', 'register', 'doctor', 'season']
 
+const { language } = spoken
 const words = wordsOf(language)
-const speech = { words, commands: language.commands, console: language.console }
 const { out, err, log, isHeard, ended } = edge
 
 const register = async (discord: DiscordConfig | null): Promise<ExitCode> => {
@@ -46,7 +46,7 @@ const wrongArgument = (typed: string, known: readonly string[]): ExitCode => {
 }
 
 const season = async ([folder]: readonly string[], config: Config): Promise<ExitCode> => {
-  const stage = { season: language.season, commands, speech, screen: screenOf(config), log, out, isHeard, ended }
+  const stage = { season: language.season, commands, ...spoken, screen: screenOf(config), log, out, isHeard, ended }
   const pause = pauseFor(process.stdout.isTTY === true, ended)
   const saveFile = folder === undefined ? null : saveFileIn(folder)
   await tour({ ...stage, saveFile, pause, parent: tmpdir(), now: Date.now })
@@ -86,10 +86,10 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
       if (showsToken(SETTINGS)) log(language.console.tokenShown())
       edge.joinPeople()
       const { startDiscord } = await import('./discord/connect/start-discord.ts')
-      const told = { store, commands, language, assumedZone, now: Date.now, log, data: folder, ended }
+      const told = { store, commands, ...spoken, assumedZone, now: Date.now, log, data: folder, ended }
       return await startDiscord(discord, told)
     }
-    const session = localSession({ config, assumedZone, store, commands, speech, now: Date.now })
+    const session = localSession({ config, assumedZone, store, commands, spoken, now: Date.now })
     if (first === 'ask') return await ask(rest, session)
     await chat({ ...session, asker: { ...session.asker, doubts: newDoubts() } })
     return 0

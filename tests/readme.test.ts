@@ -4,9 +4,10 @@ import { expect, test } from 'vitest'
 import { playSeason } from '../bot/demo/play-demo.ts'
 import { noPause } from '../bot/demo/tour.ts'
 import { seasonText } from '../bot/text/en/demo.ts'
+import { en } from '../bot/text/en/index.ts'
 import { catalogue } from '../core/botanical/catalogue/catalogue.ts'
 import { memoryStore } from '../store/memory/memory-store.ts'
-import { commands, speech, testDesk } from './bot/test-desk.ts'
+import { commands, testDesk } from './bot/test-desk.ts'
 
 const README = readFileSync(join(import.meta.dirname, '..', 'README.md'), 'utf8')
 const shown = [...README.matchAll(/```\nlarderbell> (.+)\n\n([\s\S]*?)\n```/g)].map(([, line = '', reply = '']) => ({
@@ -38,7 +39,7 @@ test('the README shows how the season begins', async () => {
     season: seasonText,
     store: memoryStore(seasonText.zone),
     commands,
-    speech,
+    language: en,
     screen: { width: 80, colour: false },
     log: () => {},
     saveFile: null,

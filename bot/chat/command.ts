@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { Place, PostedIn, Settings } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
+import type { Spoken } from '../text/language.ts'
 import type { Lacking } from '../text/messages/lacking.ts'
 import type { PostChange } from '../text/messages/share.ts'
 import type { OpenFile } from './given-file.ts'
@@ -23,7 +24,7 @@ export type WithdrawPost = (at: PostedIn) => Promise<PostChange>
 export type ForgetFiles = () => Promise<number>
 
 /** Who asks, and where: what a surface tells of itself. */
-export interface Asker {
+export interface Asker extends Spoken {
   /** `local`, or a number of 17 to 20 digits. */
   readonly userId: string
   readonly place: Place

@@ -1,13 +1,13 @@
 import { ZodError } from 'zod'
 import { DomainError, type ErrorCode } from '../../core/domain-error.ts'
 import { holdsOnlyFinite } from '../../core/only-finite.ts'
-import { NOBODY, type Settings } from '../../store/person.ts'
 import { StorageError } from '../../store/storage-error.ts'
 import type { Invocation } from '../calls/invocation.ts'
 import { keptAfterAll } from '../commands/jar/amend/kept-after-all.ts'
 import { kitchenOf } from '../commands/options/input-units.ts'
 import type { Kitchen } from '../text/kitchen.ts'
 import type { AllProblems } from '../text/language.ts'
+import { languageFor } from '../text/language.ts'
 import { byPath } from './callable.ts'
 import { ChatError } from './chat-error.ts'
 import type { Asker, Command, Context } from './command.ts'
@@ -15,6 +15,7 @@ import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { parseLine } from './grammar/grammar.ts'
 import { nearest } from './grammar/nearest.ts'
+import { settingsOf } from './own-language.ts'
 import type { Reply } from './reply.ts'
 import { inDoubt } from './retry/in-doubt.ts'
 import { withLineInstead } from './retry/line-instead.ts'
@@ -123,16 +124,6 @@ const lookUp = (call: Invocation, commands: readonly Command[]): Command => {
   throw new ChatError('unknown_command', 'unknown_command', { typed: call.path, nearest: meant }, { nearest: meant })
 }
 
-/** Of the person who asks; the usual ones where the store cannot be read, which a command that needs it will say. */
-const settingsOf = async ({ store, userId }: Asker): Promise<Settings> => {
-  try {
-    return (await store.read(userId)).settings
-  } catch (error) {
-    if (error instanceof StorageError) return NOBODY.settings
-    throw error
-  }
-}
-
 /** A failure whose line is tried before it is offered. */
 const mended = async (failure: Failure, call: Invocation | null, dispatch: Dispatch): Promise<Failure> => {
   if (call === null) return failure
@@ -175,7 +166,14 @@ const run = async (
     const zone = settings.zone ?? asker.assumedZone
     const doubtful = doubts?.of(userId, read, nowMs) ?? null
     attemptId = doubtful ?? asker.newAttempt?.()
-    const context: Context = { ...asker, settings, zone, ...(attemptId !== undefined && { attempt: attemptId }) }
+    const language = languageFor(asker, settings)
+    const context: Context = {
+      ...asker,
+      language,
+      settings,
+      zone,
+      ...(attemptId !== undefined && { attempt: attemptId }),
+    }
     const kept = doubtful === null ? null : await keptAfterAll(doubtful, context)
     const made = kept ?? (await command.run(input, context))
     if (doubtful !== null) doubts?.settle(userId, read)

@@ -9,15 +9,17 @@ import type { Reply } from '../chat/reply.ts'
 import type { Surface } from '../reminders/delivery.ts'
 import type { TerminalSession } from '../terminal/chat/terminal-session.ts'
 import type { SaveFile } from '../terminal/files/save-file.ts'
+import { terminalLanguage } from '../terminal/show/language-for-terminal.ts'
 import { render } from '../terminal/show/render.ts'
 import { wrap } from '../terminal/show/wrap.ts'
 import type { SeasonStep, SeasonText } from '../text/demo-text.ts'
+import type { Language } from '../text/language.ts'
 import { remindNext } from './jump-to-next-reminder.ts'
 import { brevity } from './shorten-reply.ts'
 
 /** What a season is played with. */
-export interface DemoStage
-  extends Pick<TerminalSession, 'commands' | 'speech' | 'screen' | 'log' | 'out' | 'isHeard' | 'ended'> {
+export interface DemoStage extends Pick<TerminalSession, 'commands' | 'screen' | 'log' | 'out' | 'isHeard' | 'ended'> {
+  readonly language: Language
   readonly season: SeasonText
   /** Of nobody yet. */
   readonly store: Store
@@ -62,8 +64,9 @@ function printer({ out, season, screen }: DemoStage) {
  * it comes. Reminders to shake are answered at once, and shown the first time only.
  */
 export async function playSeason(stage: DemoStage): Promise<void> {
-  const { season, store, commands, speech, screen, log, out, pause, saveFile, isHeard, ended } = stage
+  const { season, store, commands, language, screen, log, out, pause, saveFile, isHeard, ended } = stage
   const { zone } = season
+  const speech = terminalLanguage(language)
   const { print, remark } = printer(stage)
   const shorten = brevity()
   const nudges: Reply[] = []
@@ -73,7 +76,16 @@ export async function playSeason(stage: DemoStage): Promise<void> {
 
   const answerTo = async (line: string): Promise<{ readonly path: string; readonly reply: Reply }> => {
     const place = { kind: 'console' } as const
-    const outcome = await execute(line, { userId: USER, place, assumedZone: zone, store, commands, nowMs, log })
+    const outcome = await execute(line, {
+      userId: USER,
+      place,
+      assumedZone: zone,
+      store,
+      language,
+      commands,
+      nowMs,
+      log,
+    })
     if (!outcome.ok) throw new Error(explain(outcome, speech))
     if (saveFile !== null) {
       const drawn = await drawFiles(outcome.reply, speech.words, log)

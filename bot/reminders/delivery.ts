@@ -1,4 +1,4 @@
-import type { Place, PostedIn } from '../../store/person.ts'
+import type { Place, PostedIn, Settings } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
 
 /** A nudge to look for. */
@@ -14,6 +14,8 @@ export interface Sought {
 /** A nudge to send. */
 export interface Delivery extends Sought {
   readonly reply: Reply
+  /** Of whoever is reminded: what they have chosen. */
+  readonly settings: Settings
   /** An attempt before this one may have arrived; the reply says so. */
   readonly mayHaveBeenSeen: boolean
   /** 1, 2, 3 … */

@@ -46,7 +46,9 @@ const send = async (sending: Sending, round: Round): Promise<Sent | null> => {
   const { userId, person, nudge, asked, mayHaveBeenSeen } = sending
   try {
     const reply = replyOf(asked, { ...sending, settings: person.settings, place: nudge.place }, round)
-    return await round.surface.send({ ...sought(userId, nudge), reply, mayHaveBeenSeen, attempt: nudge.attempts })
+    const { settings } = person
+    const delivery = { ...sought(userId, nudge), reply, settings, mayHaveBeenSeen, attempt: nudge.attempts }
+    return await round.surface.send(delivery)
   } catch (error) {
     round.log(`nudge ${nudge.id}: ${trace(error)}`)
     return null

@@ -1,4 +1,5 @@
 import type { Problems } from '../../core/domain-error.ts'
+import type { Settings } from '../../store/person.ts'
 import type { StorageProblems } from '../../store/storage-error.ts'
 import type { CommandText } from './command-text.ts'
 import type { SeasonText } from './demo-text.ts'
@@ -101,3 +102,14 @@ export interface Language {
   readonly retypeForm: RetypeFormText
   readonly pictures: PictureText
 }
+
+/** The languages that people are answered in. */
+export interface Spoken {
+  /** Of whoever has chosen none, or whose choice is not known. */
+  readonly language: Language
+  /** By what a person has chosen; where it is left out, `language` it is. */
+  readonly languageOf?: (settings: Settings) => Language
+}
+
+export const languageFor = ({ language, languageOf }: Spoken, settings: Settings): Language =>
+  languageOf?.(settings) ?? language

@@ -1,5 +1,5 @@
 import type { Invocation } from '../../bot/calls/invocation.ts'
-import type { Asker, Command } from '../../bot/chat/command.ts'
+import type { Command } from '../../bot/chat/command.ts'
 import { execute } from '../../bot/chat/execute.ts'
 import { commands as listed } from '../../bot/commands/index.ts'
 import { showJson } from '../../bot/terminal/ask/show-json.ts'
@@ -7,7 +7,7 @@ import { answer, showText } from '../../bot/terminal/chat/answer-line.ts'
 import type { SaveFile } from '../../bot/terminal/files/save-file.ts'
 import { en } from '../../bot/text/en/index.ts'
 import { wordsOf } from '../../bot/text/words-of.ts'
-import { newAsker } from './asker.ts'
+import { newAsker, type TestAsker } from './asker.ts'
 
 export const speech = { words: wordsOf(en), commands: en.commands, console: en.console }
 export const commands = listed as unknown as readonly Command[]
@@ -17,7 +17,7 @@ interface Setting {
   /** Columns of the terminal. */
   readonly width?: number
   readonly commands?: readonly Command[]
-  readonly asker?: Asker
+  readonly asker?: TestAsker
 }
 
 /** Where no reply has a file. */
@@ -26,7 +26,13 @@ export const noFiles: SaveFile = async (name) => {
 }
 
 /** All of the bot but its process: what a line prints, its JSON and what `execute` makes of it. */
-export const testDesk = ({ nowMs = 0, width = 100, commands: known = commands, asker = newAsker() }: Setting = {}) => {
+export const testDesk = ({
+  nowMs = 0,
+  width = 100,
+  commands: known = commands,
+  asker: given = newAsker(),
+}: Setting = {}) => {
+  const asker = { language: en, ...given }
   const logged: string[] = []
   const saved: { readonly name: string; readonly bytes: Uint8Array }[] = []
   const saveFile: SaveFile = async (name, bytes) => {

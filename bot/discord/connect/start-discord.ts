@@ -13,7 +13,8 @@ import type { InteractionDesk } from '../receive/interaction-context.ts'
 import { after } from '../rest/timeout.ts'
 import { type ConnectionDesk, connect } from './connect.ts'
 
-interface DiscordStart extends Pick<InteractionDesk, 'commands' | 'language' | 'assumedZone' | 'now' | 'log'> {
+interface DiscordStart
+  extends Pick<InteractionDesk, 'commands' | 'language' | 'languageOf' | 'assumedZone' | 'now' | 'log'> {
   readonly store: Store & Maintenance
   /** The folder of data. */
   readonly data: string

@@ -4,7 +4,7 @@ import type { Callable } from '../../chat/callable.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { SaidAnswer } from '../../reminders/nudge-answers.ts'
 import { nudgeNow } from '../../reminders/sent-nudge.ts'
-import type { Language } from '../../text/language.ts'
+import { languageFor, type Spoken } from '../../text/language.ts'
 import { buttonIds } from '../buttons/button-ids.ts'
 import { shortened } from '../show/cut-text.ts'
 import { escapeText } from '../show/escape-text.ts'
@@ -13,10 +13,9 @@ import type { MessagePayload } from '../show/message-payload.ts'
 import { plainText } from '../show/plain-text.ts'
 import { replyMessages } from '../show/to-messages.ts'
 
-export interface NudgeWriting {
+export interface NudgeWriting extends Spoken {
   readonly store: Pick<Store, 'read' | 'update'>
   readonly commands: readonly Callable[]
-  readonly language: Language
   /** IANA name of the zone of who has chosen none. */
   readonly assumedZone: string
 }
@@ -53,12 +52,12 @@ interface Drawn {
 /** What a nudge shows: one message that pings its owner, its id in every button. What the store fails at comes out. */
 export async function nudgeMessage(
   { userId: owner, nudgeId, reply, answers = [] }: Drawn,
-  { store, commands, language, assumedZone }: NudgeWriting,
+  { store, commands, assumedZone, ...spoken }: NudgeWriting,
 ): Promise<MessagePayload> {
   const lines = reply.actions.map(({ line }) => line)
   const ids = await buttonIds(lines, { owner, nudgeId }, { store, commands })
-  const zone = (await store.read(owner)).settings.zone ?? assumedZone
-  const speech = speechIn(language, zone)
+  const { settings } = await store.read(owner)
+  const speech = speechIn(languageFor(spoken, settings), settings.zone ?? assumedZone)
   const answering = { owner, kitchen: reply.kitchen, speech }
   const under = answers.slice(-MOST_ANSWERS).map((answer) => answerText(answer, answering))
   const rendering = { owner, isPrivate: false, pings: true, ids, mostMessages: 1, under }

@@ -6,7 +6,7 @@ import type { Dispatch } from '../../chat/execute.ts'
 import type { Doubts } from '../../chat/retry/doubts.ts'
 import { trace } from '../../chat/trace.ts'
 import type { ClosedPlaces } from '../../reminders/closed-places.ts'
-import type { Language } from '../../text/language.ts'
+import type { Spoken } from '../../text/language.ts'
 import type { CallDispatch, SaidMessages } from '../answer/answer-messages.ts'
 import { proofMessage, sentenceFor } from '../answer/answer-messages.ts'
 import type { Answered, InteractionResponses } from '../answer/interaction-responses.ts'
@@ -20,9 +20,8 @@ import { isAloneIn, placeCheck, placeOf, provePlaceBy } from './check-place.ts'
 import { openAttachment } from './open-attachment.ts'
 import { withdrawPostBy } from './withdraw-post.ts'
 
-export interface InteractionDesk {
+export interface InteractionDesk extends Spoken {
   readonly commands: Dispatch['commands']
-  readonly language: Language
   readonly store: Store
   readonly assumedZone: string
   readonly now: () => number
@@ -63,7 +62,8 @@ const mayHaveRecorded = ({ outcome }: SaidMessages): boolean =>
   outcome?.ok === true && outcome.path.startsWith('jar ') && !SHOWS.includes(outcome.path)
 
 export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: InTurn): InteractionContext => {
-  const { commands, language, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } = desk
+  const { commands, language, languageOf, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } =
+    desk
   const userId = interaction.user.id
   const isAlone = isAloneIn(interaction)
   const facts = {
@@ -98,6 +98,7 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: 
     nowMs: now(),
     log,
     language,
+    ...(languageOf !== undefined && { languageOf }),
     locale: interaction.locale,
     isAlone,
     slow: tellSlow,

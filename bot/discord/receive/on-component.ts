@@ -21,11 +21,9 @@ type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
 
 /** Answers buttons, choices and forms; each belongs to the person that it was made for. */
 export const componentsFor = (
-  { commands, language, now, api }: InteractionDesk,
+  { commands, now, api }: InteractionDesk,
   presses: Presses,
 ): ((interaction: Interaction, turn: InteractionContext) => Promise<Answered>) => {
-  const { calls, discord } = language
-
   const run = async (press: PressOf, read: Runs, { dispatch, respond }: InteractionContext): Promise<Answered> => {
     const act = () => {
       if (read.kind === 'again') return saidAgain(() => formAgain(read.line, dispatch), dispatch)
@@ -36,7 +34,7 @@ export const componentsFor = (
     const work = acted.then((once) => {
       // The answer goes out now: what is written on the reminder afterwards may take its time.
       once?.answered(now())
-      return once?.result ?? sentenceSaid(calls.twice(), dispatch)
+      return once?.result ?? sentenceSaid(dispatch.language.calls.twice(), dispatch)
     })
     return respond(work)
   }
@@ -44,8 +42,9 @@ export const componentsFor = (
   const show = async (
     interaction: ButtonInteraction,
     press: PressOf,
-    { wire, say }: InteractionContext,
+    { wire, dispatch, say }: InteractionContext,
   ): Promise<Answered> => {
+    const { calls, discord } = dispatch.language
     const first = await presses.once(press, now(), async () => true, Boolean)
     if (first === null) return say(calls.twice())
     try {
@@ -58,6 +57,7 @@ export const componentsFor = (
 
   const press = async (interaction: ButtonInteraction, turn: InteractionContext): Promise<Answered> => {
     const { dispatch, say } = turn
+    const { calls } = dispatch.language
     const read = pressed(interaction.customId, dispatch.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
     if (read.kind === 'unknown' || read.kind === 'typed') return say(calls.unknownButton())
@@ -71,6 +71,7 @@ export const componentsFor = (
     interaction: ModalSubmitInteraction,
     { dispatch, respond, say }: InteractionContext,
   ): Promise<Answered> => {
+    const { calls } = dispatch.language
     const read = pressed(interaction.customId, dispatch.userId)
     if (read.kind === 'not_yours') return say(calls.notYours())
     if (read.kind === 'typed') {
@@ -89,6 +90,7 @@ export const componentsFor = (
     { customId, values }: StringSelectMenuInteraction,
     { dispatch, respond, say }: InteractionContext,
   ): Promise<Answered> => {
+    const { calls } = dispatch.language
     const call = readZoneChoice(customId, values, dispatch.userId)
     if (call !== null) {
       const work = saidTo(async () => call, dispatch)
@@ -102,6 +104,6 @@ export const componentsFor = (
     if (interaction.isButton()) return press(interaction, turn)
     if (interaction.isModalSubmit()) return submit(interaction, turn)
     if (interaction.isStringSelectMenu()) return choose(interaction, turn)
-    return turn.say(calls.unknownButton())
+    return turn.say(turn.dispatch.language.calls.unknownButton())
   }
 }

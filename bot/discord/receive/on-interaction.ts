@@ -1,6 +1,7 @@
 import type { AutocompleteInteraction, Interaction } from 'discord.js'
 import { queueByKey } from '../../../store/queue.ts'
 import { emergencyIn } from '../../chat/emergency.ts'
+import { inOwnLanguage } from '../../chat/own-language.ts'
 import { trace } from '../../chat/trace.ts'
 import { messagesOf } from '../answer/answer-messages.ts'
 import type { Answered } from '../answer/interaction-responses.ts'
@@ -29,8 +30,7 @@ const typedOf = (interaction: Interaction): string => {
 
 /** Answers slash commands, completions, buttons, choices and forms. */
 export const interactionsFor = (desk: InteractionDesk): Interactions => {
-  const { commands, language, after, log } = desk
-  const { calls } = language
+  const { commands, after, log } = desk
   const rate = newRate()
   const presses = newPresses()
   const { inTurn } = queueByKey()
@@ -44,12 +44,14 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
   ): Promise<Answered> => {
     const { name, value } = interaction.options.getFocused(true)
     const typing = { path: pathOf(interaction), option: name, typed: value, jar: typedFor(interaction, 'jar') }
-    return wire.choices(isStopping ? [] : await suggest(typing, dispatch, language.suggestions))
+    return wire.choices(isStopping ? [] : await suggest(typing, dispatch, dispatch.language.suggestions))
   }
 
   const answer = async (interaction: Interaction): Promise<Answered> => {
-    const turn = turnOf(interaction, desk, inTurn)
+    const own = await inOwnLanguage({ ...desk, userId: interaction.user.id })
+    const turn = turnOf(interaction, own, inTurn)
     const { dispatch, respond, say } = turn
+    const { calls } = dispatch.language
     if (interaction.isAutocomplete()) return complete(interaction, turn)
     // Somebody harmed is answered also where nothing else is.
     const emergency = await emergencyIn(typedOf(interaction), dispatch)

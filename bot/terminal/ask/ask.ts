@@ -2,6 +2,7 @@ import { createInterface } from 'node:readline'
 import { ChatError } from '../../chat/chat-error.ts'
 import { emergencyIn } from '../../chat/emergency.ts'
 import { attempt, type Failure } from '../../chat/execute.ts'
+import { inOwnLanguage } from '../../chat/own-language.ts'
 import { answer, showText } from '../chat/answer-line.ts'
 import type { TerminalSession } from '../chat/terminal-session.ts'
 import { firstExample } from '../show/language-for-terminal.ts'
@@ -31,11 +32,13 @@ const askLine = async (
   options: AskOptions,
   desk: TerminalSession,
 ): Promise<ExitCode> => {
-  const dispatch = { ...desk.asker, commands: desk.commands, nowMs: options.nowMs ?? desk.now(), log: desk.log }
+  const asker = await inOwnLanguage(desk.asker)
+  const dispatch = { ...asker, commands: desk.commands, nowMs: options.nowMs ?? desk.now(), log: desk.log }
+  const speech = desk.speechIn(dispatch.language)
   const show = options.json ? showJson : showText(desk.screen)
-  const { text, failure } = await answer(line, dispatch, desk.speech, show, desk.saveFile)
+  const { text, failure } = await answer(line, dispatch, speech, show, desk.saveFile)
   if (failure === null || options.json) desk.out(`${text}\n`)
-  else desk.err(`${number === null ? text : desk.speech.console.atLine(number, text)}\n`)
+  else desk.err(`${number === null ? text : speech.console.atLine(number, text)}\n`)
   return exitCodeOf(failure)
 }
 

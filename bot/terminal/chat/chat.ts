@@ -1,4 +1,5 @@
 import { clearScreenDown, createInterface, cursorTo, type Interface, moveCursor } from 'node:readline'
+import { inOwnLanguage } from '../../chat/own-language.ts'
 import { firstExample } from '../show/language-for-terminal.ts'
 import { wrap } from '../show/wrap.ts'
 import { answer, showText } from './answer-line.ts'
@@ -59,8 +60,8 @@ export const chat = async (desk: TerminalSession): Promise<void> => {
     isQuit = QUIT.test(line.trim())
     if (isQuit || !desk.isHeard()) break
     if (line.trim() !== '') {
-      const dispatch = { ...desk.asker, commands, nowMs: desk.now(), log }
-      const { text } = await answer(line, dispatch, speech, showText(screen), desk.saveFile)
+      const dispatch = { ...(await inOwnLanguage(desk.asker)), commands, nowMs: desk.now(), log }
+      const { text } = await answer(line, dispatch, desk.speechIn(dispatch.language), showText(screen), desk.saveFile)
       desk.out(`${text}\n\n`)
     }
     prompt()

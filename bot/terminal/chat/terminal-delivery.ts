@@ -1,26 +1,26 @@
 import type { Surface } from '../../reminders/delivery.ts'
-import type { TerminalLanguage } from '../show/language-for-terminal.ts'
+import { languageFor, type Spoken } from '../../text/language.ts'
+import { terminalLanguage } from '../show/language-for-terminal.ts'
 import { render } from '../show/render.ts'
 import type { Screen } from '../show/screen.ts'
 
-export interface Sitting {
+export interface Sitting extends Spoken {
   /** Whoever sits at the terminal; nobody else is reached there. */
   readonly userId: string
-  readonly speech: TerminalLanguage
   readonly screen: Screen
   readonly say: (text: string) => void
   readonly isHeard: () => boolean
 }
 
 /** Reminders in the terminal. It remembers what it printed; what an earlier one printed, nobody can tell. */
-export function consoleSurface({ userId, speech, screen, say, isHeard }: Sitting): Surface {
+export function consoleSurface({ userId, screen, say, isHeard, ...spoken }: Sitting): Surface {
   const printed = new Set<string>()
   return {
     placeOf: (wanted) => (wanted === userId ? { kind: 'console' } : null),
     after: () => null,
-    async send({ nudgeId, reply }) {
+    async send({ nudgeId, reply, settings }) {
       if (!isHeard()) return 'failed'
-      say(render(reply, speech, screen))
+      say(render(reply, terminalLanguage(languageFor(spoken, settings)), screen))
       printed.add(nudgeId)
       return 'sent'
     },

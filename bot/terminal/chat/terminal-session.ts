@@ -1,5 +1,6 @@
 import type { Asker } from '../../chat/command.ts'
 import type { Dispatch } from '../../chat/execute.ts'
+import type { Language } from '../../text/language.ts'
 import type { SaveFile } from '../files/save-file.ts'
 import type { TerminalLanguage } from '../show/language-for-terminal.ts'
 import type { Screen } from '../show/screen.ts'
@@ -9,7 +10,10 @@ export interface TerminalSession {
   readonly commands: Dispatch['commands']
   /** Whoever sits at the terminal. */
   readonly asker: Asker
+  /** Around the answers. */
   readonly speech: TerminalLanguage
+  /** In an answer, for whoever it is given to. */
+  readonly speechIn: (language: Language) => TerminalLanguage
   readonly screen: Screen
   /** Where the files of replies go. */
   readonly saveFile: SaveFile

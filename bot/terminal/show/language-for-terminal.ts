@@ -1,6 +1,8 @@
 import type { CommandText } from '../../text/command-text.ts'
+import type { Language } from '../../text/language.ts'
 import type { ConsoleText } from '../../text/terminal-text.ts'
 import type { Words } from '../../text/words.ts'
+import { wordsOf } from '../../text/words-of.ts'
 
 /** One language, as the terminal needs it. */
 export interface TerminalLanguage {
@@ -8,6 +10,13 @@ export interface TerminalLanguage {
   readonly commands: Readonly<Record<string, CommandText>>
   readonly console: ConsoleText
 }
+
+/** A language as the terminal speaks it. */
+export const terminalLanguage = (language: Language): TerminalLanguage => ({
+  words: wordsOf(language),
+  commands: language.commands,
+  console: language.console,
+})
 
 /** A line that runs as it stands, for greeting and usage. */
 export const firstExample = (speech: TerminalLanguage): string =>

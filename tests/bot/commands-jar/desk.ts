@@ -1,6 +1,5 @@
-import type { Asker } from '../../../bot/chat/command.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
-import { newAsker } from '../asker.ts'
+import { newAsker, type TestAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 
 /** What `ask --json` prints for a step of a jar. */
@@ -14,7 +13,7 @@ export interface StepJson {
 export const LEMON = '/jar start lemon of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'
 
 /** Somebody with a clock that is set by hand, at noon of days in UTC unless an instant is given. */
-export const jarDesk = (day = '2026-11-01', asker: Asker = newAsker()) => {
+export const jarDesk = (day = '2026-11-01', asker: TestAsker = newAsker()) => {
   let nowMs = 0
   const at = (text: string) => {
     nowMs = Date.parse(text.includes('T') ? text : `${text}T12:00:00Z`)

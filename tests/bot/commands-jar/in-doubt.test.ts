@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import type { Asker } from '../../../bot/chat/command.ts'
 import { newDoubts } from '../../../bot/chat/retry/doubts.ts'
 import { inFolder } from '../../store/in-folder.ts'
 import { storeIn } from '../../store/some-store.ts'
 import { failure, watchedDisk } from '../../store/watched-disk.ts'
+import type { TestAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 
 const NOW_MS = Date.UTC(2026, 10, 25, 10, 30)
@@ -31,7 +31,7 @@ const inTrouble = (
     })
     const store = storeIn(folder, { disk })
     let attempts = 0
-    const asker: Asker = {
+    const asker: TestAsker = {
       userId: 'local',
       place: { kind: 'console' },
       assumedZone: 'UTC',

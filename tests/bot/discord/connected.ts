@@ -10,7 +10,9 @@ import { commands } from '../test-desk.ts'
 import type { FakeDiscord } from './fake/fake-discord.ts'
 
 export interface Setting
-  extends Partial<Pick<ConnectionDesk, 'token' | 'api' | 'guildId' | 'commands' | 'remind' | 'closed' | 'doubts'>> {
+  extends Partial<
+    Pick<ConnectionDesk, 'token' | 'api' | 'guildId' | 'commands' | 'remind' | 'closed' | 'doubts' | 'languageOf'>
+  > {
   readonly store?: Store
   readonly after?: StartTimer
 }

@@ -5,6 +5,7 @@ import { discordSurface, rejectsLongWaits } from '../../../bot/discord/nudges/nu
 import type { Delivery } from '../../../bot/reminders/delivery.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
+import { NOBODY } from '../../../store/person.ts'
 import { commands } from '../test-desk.ts'
 import { fetchRequest } from './fake/fetch-request.ts'
 import { withoutNetwork } from './no-network.ts'
@@ -20,6 +21,7 @@ const DELIVERY: Delivery = {
   userId: OWNER,
   place: { kind: 'private' },
   madeMs: 0,
+  settings: NOBODY.settings,
   mayHaveBeenSeen: false,
   attempt: 1,
   reply: {

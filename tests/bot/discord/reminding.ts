@@ -5,6 +5,7 @@ import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
 import type { Surface } from '../../../bot/reminders/delivery.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
 import { en } from '../../../bot/text/en/index.ts'
+import type { Spoken } from '../../../bot/text/language.ts'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Jar, Person, Settings } from '../../../store/person.ts'
@@ -21,11 +22,12 @@ interface Setting {
   readonly store?: ReturnType<typeof memoryStore>
   readonly rest?: Partial<RESTOptions>
   readonly apartMs?: number
+  readonly languageOf?: Spoken['languageOf']
 }
 
 /** Nothing but reminders, sent with discord.js's own REST to a fake Discord, by the fake's clock. */
 export const reminding = (fake: FakeDiscord, setting: Setting = {}) => {
-  const { store = memoryStore('UTC'), rest, apartMs = 0 } = setting
+  const { store = memoryStore('UTC'), rest, apartMs = 0, languageOf } = setting
   const { client } = bareClient(fake, { rest: { api: fake.api, retries: 1, timeout: 2000, offset: 1, ...rest } })
   client.rest.setToken(fake.token)
   const logged: string[] = []
@@ -33,7 +35,8 @@ export const reminding = (fake: FakeDiscord, setting: Setting = {}) => {
     logged.push(text)
   }
   const now = fake.clock.nowMs
-  const shared = { store, commands, language: en, assumedZone: 'UTC', log, now }
+  const spoken: Spoken = { language: en, ...(languageOf !== undefined && { languageOf }) }
+  const shared = { store, commands, ...spoken, assumedZone: 'UTC', log, now }
   const closed = closedPlaces()
   const surface: Surface = discordSurface({ ...shared, rest: client.rest, botUserId: fake.bot.id, apartMs })
   const pass = () => tick({ ...shared, surface, closed, nowMs: now() })

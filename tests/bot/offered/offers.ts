@@ -1,5 +1,6 @@
 import type { Asker } from '../../../bot/chat/command.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
+import { en } from '../../../bot/text/en/index.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
@@ -20,7 +21,7 @@ export async function deskOf({ person, nowMs, place, zone }: Setting) {
   const store = memoryStore(zone)
   const userId = place.kind === 'console' ? 'local' : '123456789012345678'
   await store.update(userId, () => person)
-  const asker: Asker = { userId, place, assumedZone: zone, store }
+  const asker: Asker = { userId, place, assumedZone: zone, store, language: en }
   return { ...testDesk({ nowMs, width: 100_000, asker }), person: () => store.read(userId) }
 }
 

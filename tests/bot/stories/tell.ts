@@ -1,6 +1,7 @@
 import { remindNext } from '../../../bot/demo/jump-to-next-reminder.ts'
 import { answer, showText } from '../../../bot/terminal/chat/answer-line.ts'
 import { consoleSurface } from '../../../bot/terminal/chat/terminal-delivery.ts'
+import { en } from '../../../bot/text/en/index.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
 import { dayAt, instantOf, minutesAt } from '../../../core/quantity/time/zone.ts'
@@ -33,7 +34,7 @@ export async function tell(text: string): Promise<string> {
   let nowMs = 0
   const nudges: string[] = []
   const say = (nudge: string): number => nudges.push(nudge)
-  const surface = consoleSurface({ userId: USER, speech, screen: SCREEN, say, isHeard: () => true })
+  const surface = consoleSurface({ userId: USER, language: en, screen: SCREEN, say, isHeard: () => true })
   const passing = { store, surface, userId: USER, assumedZone: ZONE, log }
   for (const typed of text.split('\n')) {
     const { day, hour, minute, line } = INPUT.exec(typed)?.groups ?? {}
@@ -44,7 +45,7 @@ export async function tell(text: string): Promise<string> {
       }
       told.push(`@ ${clockText(nowMs)}`)
     } else if (line !== undefined) {
-      const dispatch = { ...asker, commands, nowMs, log }
+      const dispatch = { ...asker, language: en, commands, nowMs, log }
       told.push(`> ${line}\n${(await answer(line, dispatch, speech, showText(SCREEN), noFiles)).text}`)
     } else if (typed.startsWith('#')) told.push(typed)
   }

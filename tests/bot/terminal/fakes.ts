@@ -45,6 +45,7 @@ export const fakeDesk = (input: string | readonly string[] = '', more: Partial<T
     commands: fakeCommands,
     asker: newAsker(),
     speech: fakeSpeech,
+    speechIn: () => fakeSpeech,
     screen: { width: 80, colour: false },
     saveFile: noFiles,
     now: () => 0,

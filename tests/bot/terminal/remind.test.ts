@@ -5,9 +5,10 @@ import { tick } from '../../../bot/reminders/tick.ts'
 import { chat } from '../../../bot/terminal/chat/chat.ts'
 import { consoleSurface } from '../../../bot/terminal/chat/terminal-delivery.ts'
 import type { TerminalSession } from '../../../bot/terminal/chat/terminal-session.ts'
+import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
+import { NOBODY } from '../../../store/person.ts'
 import { at, jarOf, MINUTE_MS, personWith, ZONE } from '../reminders/people.ts'
-import { speech } from '../test-desk.ts'
 import { fakeDesk } from './fakes.ts'
 import { fakeTerminal } from './terminal.ts'
 
@@ -148,7 +149,7 @@ describe('the terminal as a surface', () => {
     await store.update('local', () => personWith([lemon]))
     await store.update('12345678901234567', () => personWith([lemon]))
     const screen = { width: 80, colour: false }
-    const surface = consoleSurface({ userId: 'local', speech, screen, say: (text) => said.push(text), isHeard })
+    const surface = consoleSurface({ userId: 'local', language: en, screen, say: (text) => said.push(text), isHeard })
     const pass = (nowMs: number) => tick({ store, nowMs, assumedZone: ZONE, surface, log: (text) => said.push(text) })
     return { said, store, surface, pass }
   }
@@ -187,7 +188,7 @@ describe('the terminal as a surface', () => {
       { mayHaveBeenSeen: false, isMoved: false },
       { nowMs: MORNING, assumedZone: ZONE },
     )
-    await surface.send({ ...sought, reply, mayHaveBeenSeen: false, attempt: 1 })
+    await surface.send({ ...sought, reply, settings: NOBODY.settings, mayHaveBeenSeen: false, attempt: 1 })
     expect(await surface.findSent?.(sought)).toBe('there')
   })
 })

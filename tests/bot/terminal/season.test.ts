@@ -7,11 +7,12 @@ import { afterAll, describe, expect, it } from 'vitest'
 import { playSeason } from '../../../bot/demo/play-demo.ts'
 import { noPause, PAUSE_MS, tour } from '../../../bot/demo/tour.ts'
 import { seasonText } from '../../../bot/text/en/demo.ts'
+import { en } from '../../../bot/text/en/index.ts'
 import { stageOf, storyOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { dutySettings } from '../../../store/due.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
-import { commands, speech } from '../test-desk.ts'
+import { commands } from '../test-desk.ts'
 
 const WIDTH = 80
 const EXAMPLES = join(import.meta.dirname, '..', '..', '..', 'bot', 'picture', 'examples')
@@ -20,7 +21,7 @@ const FIRST_DAY = '── 5 September 2026 ──\n'
 const stageOn = (more: { readonly out: (text: string) => void; readonly season?: typeof seasonText }) => ({
   season: seasonText,
   commands,
-  speech,
+  language: en,
   screen: { width: WIDTH, colour: false },
   log: (text: string): void => {
     throw new Error(text)
