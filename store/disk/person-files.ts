@@ -1,8 +1,9 @@
 import { Low } from 'lowdb'
 import { NOBODY, type Person, type SetAside } from '../person.ts'
-import { KNOWN_VERSION } from '../schema/read-stored.ts'
+import { KNOWN_VERSION, readStored } from '../schema/read-stored.ts'
 import { StorageError } from '../storage-error.ts'
 import { type Disk, MOST_BYTES } from './disk.ts'
+import { ifThere } from './disk-failure.ts'
 import type { FolderLock } from './folder-lock.ts'
 import { type Folders, personPath } from './folders.ts'
 import { fullestDay } from './fullness.ts'
@@ -31,6 +32,11 @@ export interface PersonFiles {
   write(userId: string, person: Person): Promise<void>
   /** Makes durable what an attempt that ended with `unsure` may have left; nothing where none has. */
   settle(userId: string): Promise<void>
+  /**
+   * Writes a file anew whose stamp is of other rules, as all are after an upgrade, and answers whether it did. What is not
+   * there, cannot be read or is newer stays as it is, and so does what the disk refuses: nobody waits for it.
+   */
+  renewStamp(userId: string): Promise<boolean>
   forget(userId: string): void
 }
 
@@ -108,16 +114,28 @@ export function personFiles({ disk, folders, lock, texts, nowMs, log, tellSetAsi
     },
     async write(userId, person) {
       const file = await opened(userId)
+      file.data = person
       try {
-        await file.adapter.write(person)
+        await file.write()
       } catch (error) {
         open.delete(userId)
         throw error
       }
-      file.data = person
     },
     async settle(userId) {
-      if (unsure.has(userId)) await write(userId, (await opened(userId)).data)
+      if (unsure.has(userId)) await (await opened(userId)).write()
+    },
+    async renewStamp(userId) {
+      try {
+        const path = personPath(folders, userId)
+        const file = await ifThere(path, async () => disk.readBytesNow(path))
+        if (file === null || texts.isOfTheseRules(file) || readStored(String(file)).kind !== 'person') return false
+        await (await opened(userId)).write()
+        return true
+      } catch (error) {
+        if (error instanceof StorageError) return false
+        throw error
+      }
     },
     forget(userId) {
       open.delete(userId)

@@ -17,6 +17,8 @@ export interface PersonTexts {
    * read with more care.
    */
   dueMsIn(file: Buffer, nowMs: number): number | null | undefined
+  /** Whether a file need not be written anew to be believed; its check is not looked at. */
+  isOfTheseRules(file: Buffer): boolean
 }
 
 export interface TextRules {
@@ -86,14 +88,17 @@ export function personTexts(rules: TextRules): PersonTexts {
     return JSON.stringify(nextMs === undefined ? null : { rules: ours, nextMs, latestMs: latestMs(person.jars) })
   }
 
+  const headOf = (file: Buffer) => HEAD.exec(file.toString('latin1', 0, HEAD_BYTES)) ?? []
+
   const dueMsStamped = (file: Buffer, nowMs: number): number | null | undefined => {
-    const [, check, theirs, nextMs, latest] = HEAD.exec(file.toString('latin1', 0, HEAD_BYTES)) ?? []
+    const [, check, theirs, nextMs, latest] = headOf(file)
     if (theirs === undefined || theirs !== ours || !isBelieved(Number(latest), nowMs)) return undefined
     if (checkOf(file) !== check) return undefined
     return JSON.parse(nextMs!)
   }
 
   return {
+    isOfTheseRules: (file) => ours === null || headOf(file)[2] === ours,
     bytesOf(person) {
       const { jars, ...others } = person
       const fields = JSON.stringify(others).slice(1, -1)

@@ -40,6 +40,9 @@ export interface StoreOptions {
 /** Clocks are put right by up to this much now and then, which changes nothing that is due. */
 const MOST_STEP_MS = 3_600_000
 
+/** Files that a night writes anew for their stamps' sake: so many take a few seconds, and reminders wait meanwhile. */
+const MOST_RENEWED = 1000
+
 /** Keys of the queue that can be nobody's id. */
 const CLAIMS = '#claims'
 const COPIES = '#copies'
@@ -120,9 +123,13 @@ export function openStore(options: StoreOptions): Store & Maintenance {
       return queue.inTurn(COPIES, async () => {
         await lock.take()
         const today = new Date(nowMs()).toISOString().slice(0, 10)
+        let renewed = 0
         return copyChanged(disk, folders, today, async (userId, work) => {
           open()
-          return queue.inTurn(userId, work)
+          return queue.inTurn(userId, async () => {
+            if (renewed < MOST_RENEWED && (await files.renewStamp(userId))) renewed += 1
+            return work()
+          })
         })
       })
     },
