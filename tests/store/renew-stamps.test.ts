@@ -2,12 +2,15 @@ import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises'
 import { join } from 'node:path'
 import { expect, it } from 'vitest'
 import { type Disk, nodeDisk } from '../../store/disk/disk.ts'
+import { runs } from '../runs.ts'
 import { inFolder } from './in-folder.ts'
 import { userId } from './some-people.ts'
 import { personIn, storeIn } from './some-store.ts'
 import { A, namedAt, PERSON, withFile } from './stamped-file.ts'
 import { forged, stampHolds } from './stamps.ts'
 import { failure, watchedDisk } from './watched-disk.ts'
+
+const isLong = runs(0, 1) === 1
 
 const unsynced: Disk['create'] = async (path, mode) => {
   const file = await nodeDisk.create(path, mode)
@@ -61,7 +64,7 @@ it('copies although the disk refuses a new stamp', () =>
     expect(await readFile(join(folder, 'copies', '2026-11-25', `${A}.json`), 'utf8')).toBe(before)
   }))
 
-it('writes a thousand files a night and no more', { timeout: 60_000 }, () =>
+it.runIf(isLong)('writes a thousand files a night and no more', { timeout: 60_000 }, () =>
   withFile(PERSON, async (path) => {
     const text = await readFile(path, 'utf8')
     const people = Array.from({ length: 1002 }, (_, index) => userId(index + 2))
