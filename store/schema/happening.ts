@@ -1,6 +1,18 @@
 import { z } from 'zod'
 import { type MaterialId, materials } from '../../core/recipe/sweetening.ts'
-import { amount, count, day, instantMs, measured, temperature, text } from './quantities.ts'
+import {
+  amount,
+  count,
+  day,
+  instantMs,
+  measured,
+  measuredStrength,
+  measuredSweetness,
+  strength,
+  sweetness,
+  temperature,
+  text,
+} from './quantities.ts'
 
 const materialIds = Object.keys(materials) as MaterialId[]
 
@@ -8,14 +20,14 @@ const readAmount = z.strictObject({ amount: measured, by: z.enum(['volume', 'mas
 
 const portion = z.strictObject({
   ...readAmount.shape,
-  abvPercent: measured,
+  abvPercent: measuredStrength,
   abvAtC: temperature.nullable(),
   readsProof: z.boolean().exactOptional(),
-  sugarGPerL: measured,
+  sugarGPerL: measuredSweetness,
 })
 
 const readStrength = z.strictObject({
-  abvPercent: measured,
+  abvPercent: measuredStrength,
   abvAtC: temperature.nullable(),
   readsProof: z.boolean(),
 })
@@ -61,7 +73,7 @@ const ingredients = {
 
 const batch = {
   ...ingredients,
-  targets: z.strictObject({ abvPercent: amount, sugarGPerL: amount }).nullable(),
+  targets: z.strictObject({ abvPercent: strength, sugarGPerL: sweetness }).nullable(),
   days,
   bottles: z.array(z.strictObject({ count: count.nullable(), volumeMl: amount })),
   named,

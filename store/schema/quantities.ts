@@ -15,9 +15,30 @@ export const amount = number.min(0)
 
 export const count = z.int().min(0).max(MOST)
 
-export const temperature = number.min(-273).max(1000)
+/** What was converted, as from °F, may miss the end of its range by its last digits. */
+const LAST_DIGITS = 1e-3
+
+/** A range as typing takes it, in the unit its holder's name ends in: anything beyond was not written by us. */
+const typedWithin = (least: number, most: number) =>
+  z
+    .number()
+    .min(least - LAST_DIGITS)
+    .max(most + LAST_DIGITS)
+
+/** °C. */
+export const temperature = typedWithin(-30, 100)
+
+/** % vol. */
+export const strength = typedWithin(0, 100)
+
+/** g/L; more than 1,300 g of sugar is no liquid at all. */
+export const sweetness = typedWithin(0, 1300)
 
 export const measured = z.strictObject({ value: number, plusMinus: amount })
+
+export const measuredStrength = z.strictObject({ value: strength, plusMinus: amount })
+
+export const measuredSweetness = z.strictObject({ value: sweetness, plusMinus: amount })
 
 export const text = z.string().max(LONGEST_TEXT)
 

@@ -16,6 +16,9 @@ const text = fc.oneof(
 const amount = fc.double({ min: 0, max: 1e6, noNaN: true }).map((value) => value + 0)
 const count = fc.nat(10_000)
 const measured: fc.Arbitrary<Measured> = fc.record({ value: amount, plusMinus: amount })
+const upTo = (most: number) => fc.double({ min: 0, max: most, noNaN: true }).map((value) => value + 0)
+const measuredUpTo = (most: number): fc.Arbitrary<Measured> => fc.record({ value: upTo(most), plusMinus: amount })
+const [percent, measuredPercent] = [upTo(100), measuredUpTo(100)]
 const atMs = fc.integer({ min: 0, max: 4e12 })
 const day: fc.Arbitrary<IsoDay> = atMs.map((ms) => new Date(ms).toISOString().slice(0, 10))
 const zone = fc.constantFrom('UTC', 'Europe/Rome', 'Pacific/Apia', 'Australia/Lord_Howe')
@@ -27,7 +30,11 @@ const readAmount = fc.record({
 const portion: fc.Arbitrary<Portion> = fc
   .tuple(
     readAmount,
-    fc.record({ abvPercent: measured, abvAtC: orNull(amount.map((value) => value / 1e5)), sugarGPerL: measured }),
+    fc.record({
+      abvPercent: measuredPercent,
+      abvAtC: orNull(percent),
+      sugarGPerL: measuredUpTo(1200),
+    }),
     fc.constantFrom({}, { readsProof: true }, { readsProof: false }),
   )
   .map(([read, strength, proof]) => ({ ...read, ...strength, ...proof }))
@@ -61,13 +68,13 @@ const named: fc.Arbitrary<Started['named']> = fc.record({
 })
 const ingredients = { plants: someOf(plant), spirits: someOf(portion), waterG: measured, sweetenings }
 const planned = {
-  targets: orNull(fc.record({ abvPercent: amount, sugarGPerL: amount })),
+  targets: orNull(fc.record({ abvPercent: percent, sugarGPerL: upTo(1200) })),
   days,
   bottles: someOf(fc.record({ count: orNull(count), volumeMl: amount })),
   named,
   origin: orNull(fc.record({ code: text, shareId: orNull(text) })),
 }
-const strength = fc.record({ abvPercent: measured, abvAtC: orNull(fc.constant(28)), readsProof: fc.boolean() })
+const strength = fc.record({ abvPercent: measuredPercent, abvAtC: orNull(fc.constant(28)), readsProof: fc.boolean() })
 const is = <const Kind extends string>(kind: Kind) => ({ kind: fc.constant(kind) })
 
 const happening: fc.Arbitrary<Happening> = fc.oneof(

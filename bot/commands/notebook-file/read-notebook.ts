@@ -36,6 +36,12 @@ const whereOf = ({ issues: [issue] }: z.ZodError): string | null => {
   return where === '' ? null : where
 }
 
+/** Parts whose range is that of a kitchen. */
+const RANGED = ['abvPercent', 'sugarGPerL', 'atC', 'abvAtC']
+
+const isOutOfRange = ({ issues: [issue] }: z.ZodError): boolean =>
+  (issue?.code === 'too_big' || issue?.code === 'too_small') && RANGED.some((part) => issue.path.includes(part))
+
 const named = z.looseObject({ entries: z.array(z.unknown()) })
 const startOf = z.looseObject({ name: z.string() })
 
@@ -57,9 +63,12 @@ const fromVersion1 = (raw: unknown, country: string | null): unknown => {
 
 function readJar(raw: unknown, number: number): JarRead {
   const name = nameOf(raw)
-  const wrong = (seq: number | null, error: z.ZodError): JarRead => ({
-    left: { jar: number, name, seq, why: 'part', where: whereOf(error) },
-  })
+  const wrong = (seq: number | null, error: z.ZodError): JarRead => {
+    const isAmount = isOutOfRange(error)
+    return {
+      left: { jar: number, name, seq, why: isAmount ? 'amount' : 'part', where: isAmount ? null : whereOf(error) },
+    }
+  }
   const outer = looseJar.safeParse(raw)
   if (!outer.success) return wrong(null, outer.error)
   const entries: JarEntry[] = []
