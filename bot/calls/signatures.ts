@@ -62,11 +62,13 @@ export const signatures = {
     'spirit-strength': quantityOptions.spiritStrength.optional(),
   }),
   measure: z.object({
+    jar: jar.optional(),
     brix: quantityOptions.brix.optional(),
     hydrometer: quantityOptions.hydrometer.optional(),
     before: quantityOptions.hydrometer.optional(),
     after: quantityOptions.hydrometer.optional(),
     sweetness: sweetness.optional(),
+    when: when.optional(),
   }),
   serving: z.object({ pour: quantityOptions.volume, strength, country: quantityOptions.country.optional() }),
   label: z.object({

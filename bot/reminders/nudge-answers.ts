@@ -17,6 +17,7 @@ const SETTLED: Readonly<Record<HappeningKind, readonly AskedFor[] | null>> = {
   strained: ['strain', 'shake'],
   sweetened: ['sweeten'],
   filtered: ['filter'],
+  measured: [],
   bottled: ['bottle'],
   opened: ['ready'],
   put_off: ['later'],

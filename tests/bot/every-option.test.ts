@@ -38,7 +38,12 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   dilute: ['spirit:1 l|strength:95%|to-strength:40%'],
   blend: ['parts:600 ml 47% 250 g/L + 300 ml 33% dry'],
   adjust: ['liqueur:1.8 l|strength:33%|sweetness:300 g/L|to-strength:30%|to-sweetness:250 g/L|spirit-strength:95%'],
-  measure: ['brix:26.5|hydrometer:1.035', 'before:1.021|after:1.094', 'hydrometer:1.035|sweetness:180 g/L'],
+  measure: [
+    'brix:26.5|hydrometer:1.035',
+    'before:1.021|after:1.094',
+    'hydrometer:1.035|sweetness:180 g/L',
+    'jar:sweet|hydrometer:1.058|when:today',
+  ],
   serving: ['pour:40 ml|strength:40%|country:Italy'],
   label: ['strength:30%|sweetness:250 g/L|of:10 lemons|region:EU'],
   botanical: ['of:lemon'],

@@ -26,7 +26,10 @@ const nothingData: { readonly [name: string]: Data } = {
 }
 
 /** What is said beside the numbers: how well the method knows them, and how it is done. */
-export function methodSaid(gauging: Gauging, { abvPercent, sugarGPerL }: GaugedOutcome) {
+export function methodSaid(
+  gauging: Gauging,
+  { abvPercent, sugarGPerL }: Pick<GaugedOutcome, 'abvPercent' | 'sugarGPerL'>,
+) {
   const sure: Message<'sure'> = {
     group: 'sure',
     key: `gauged_${gauging.method}`,

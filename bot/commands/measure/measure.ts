@@ -1,28 +1,49 @@
+import { runningJars } from '../../../core/jar/state/running-jars.ts'
 import { gauged } from '../../../core/recipe/solve/gauged.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
+import { writeLine } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { defineCommand } from '../../chat/command.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
+import { jarNamed } from '../jar/known/jar-named.ts'
+import { jarRef } from '../jar/known/jar-ref.ts'
 import { exampleAfter, gaugingGiven, hasReadings, measureLine } from './gauging-given.ts'
 import { boilReply, gaugedReply, waysReply } from './measure-reply.ts'
+import { measuredJarReply, recipeReply } from './measured-jar.ts'
 
 export const measureCommand = defineCommand({
   ...signature('measure'),
-  run(input) {
-    if (!hasReadings(input)) return waysReply(null)
-    const gauging = gaugingGiven(input, null, null)
+  async run(input, context) {
+    if (!hasReadings(input)) {
+      return input.jar === undefined
+        ? waysReply(await recipeLine(context))
+        : recipeReply(await jarNamed(input.jar.is, context))
+    }
+    const held = input.jar === undefined ? null : await jarNamed(input.jar.is, context)
+    const jar = input.jar?.typed ?? null
+    const gauging = gaugingGiven(input, jar, held?.contents.outcome.sugarGPerL ?? null)
     if (gauging === null) {
-      return boilReply(input, measureLine(null, input, ['before'], { after: exampleAfter(input.before!.is) }))
+      return boilReply(input, measureLine(jar, input, ['before'], { after: exampleAfter(input.before!.is) }))
     }
     expectHeavier(input)
-    return gaugedReply(input, gauging, gauged(gauging))
+    const outcome = gauged(gauging)
+    return input.jar === undefined
+      ? gaugedReply(input, gauging, outcome)
+      : measuredJarReply({ ...input, jar: input.jar }, gauging, outcome, context)
   },
 })
+
+/** What tells what the recipe of a jar says: the first that is strained, or runs; null where there is none. */
+async function recipeLine({ store, userId, place }: Context): Promise<string | null> {
+  const running = runningJars((await store.read(userId)).jars)
+  const held = running.find(({ story }) => story.strained !== null) ?? running[0]
+  return held === undefined ? null : writeLine('measure', jarRef(held, { place }))
+}
 
 /** Without its alcohol a liqueur is heavier; the other way round the two readings were swapped. */
 function expectHeavier(input: InputOf<'measure'>): void {
   const { before, after } = input
   if (before === undefined || after === undefined || before.is.scale !== after.is.scale) return
   if (before.is.scale === 'percent' || after.is.value.value >= before.is.value.value) return
-  const example = measureLine(null, input, [], { before: after.typed, after: before.typed })
+  const example = measureLine(input.jar?.typed ?? null, input, [], { before: after.typed, after: before.typed })
   throw new ChatError('bad_value', 'boiled_lighter', { example }, { option: 'after' })
 }

@@ -24,6 +24,7 @@ export const didWords: Readonly<Record<HappeningKind, string>> = {
   added: 'added to',
   strained: 'strained',
   filtered: 'filtered',
+  measured: 'measured',
   sweetened: 'sweetened',
   bottled: 'bottled',
   opened: 'opened',
@@ -116,6 +117,8 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
       return strainedText(happening, when, typed, format)
     case 'filtered':
       return `filtered${when}${happening.measured === null ? '' : `, ${amountText(happening.measured, typed, format)} left`}`
+    case 'measured':
+      return `measured${when}, ${format.strength(happening.abvPercent)} and ${format.sweetness(happening.sugarGPerL)} of sugar`
     case 'sweetened':
       return `sweetened with ${ingredientsText({ ...happening, plants: [], spirits: [] }, format, typed)}${when}`
     case 'bottled':

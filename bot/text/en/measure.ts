@@ -19,16 +19,19 @@ const within = ({ abvPercent, sugarGPerL }: GaugedLiqueur, format: Format): stri
 export const measureText = {
   summary: 'How strong and sweet a finished liqueur is: by instruments, or by its recipe',
   options: {
+    jar: 'The jar it’s of, which takes it as its measurement; alone, what its recipe says',
     brix: 'What a refractometer shows in it: 26.5, or 26.5 at 24 C',
     hydrometer: 'What a hydrometer shows in it: 1.035, 8.7 Brix, 4.9 Baumé or 23%, each also at 24 C',
     before: 'What the hydrometer shows before you boil the alcohol off: 1.021',
     after: 'What it shows once boiled off and filled up again with water: 1.094',
     sweetness: 'Its sugar, where you know it: 250 g/L',
+    when: 'The day, if it was not today: yesterday, Saturday, 24 December',
   },
   examples: [
     '/measure brix:26.5 hydrometer:1.035',
     '/measure before:1.021 after:1.094',
     '/measure hydrometer:1.035 sweetness:180 g/L',
+    '/measure lemon',
   ],
 }
 
@@ -36,6 +39,10 @@ export const measureText = {
 export const measureSentences = {
   headlines: {
     gauged: (found, format) => `It has ${both(found, format)}.`,
+    measure_by_recipe: ({ name, isMeasured, ...found }, format) =>
+      isMeasured
+        ? `As it was measured, ${name} has ${both(found, format)}.`
+        : `By its recipe ${name} has ${both(found, format)}.`,
     measure_boil: () => 'Now boil the alcohol off: 100 ml of it in a pan, with 100 ml of water.',
     measure_ways: () => 'Measure it with what you have.',
   },
@@ -44,6 +51,7 @@ export const measureSentences = {
       `${within(found, format)}. Two instruments come that near on real drinks. My formula hasn’t been tested on measured liqueurs.`,
     gauged_boiled: (found, format) =>
       `${within(found, format)}, if you filled it up to the same mark. My formula hasn’t been tested on measured liqueurs.`,
+    measure_off_by: (found, format) => `${within(found, format).replace('Within', 'That may be off by')}.`,
     gauged_known_sugar: (found, format) =>
       `${within(found, format)}. It’s only as good as the sugar you know: 10 g/L is 2 to 3.5 % vol.`,
   },
@@ -57,8 +65,13 @@ export const measureSentences = {
     measure_simmer: () => 'Simmer it down to about 80 ml, lid off.',
     measure_fill_up: () =>
       'Let it cool, pour it back, rinse the pan with a little water, and fill up to exactly 100 ml at 20 °C.',
+    measure_if_weighed: (found, format) =>
+      `Had you weighed it all instead of pouring, it’d be ${within(found, format).replace('Within ', '')}.`,
+    measure_weighing_no_help: () => 'Weighing wouldn’t tell it much better: it’s the plants I can’t know closely.',
+    measure_surprising: ({ name, abvPercent }, format) =>
+      `I expected ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}. If a number slipped: /jar undo ${name}`,
     measure_scale: () =>
-      'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Second ÷ first is hydrometer:.',
+      'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Divide the second by the first: that’s hydrometer:.',
   },
   actions: {
     measure_read_again: () => 'Read it again, with what it shows then',

@@ -2,6 +2,7 @@ import type { Measured } from '../../quantity/measured/measured.ts'
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import type { Batch, BatchPlant, PutIn } from '../../recipe/batch.ts'
 import type { Portion } from '../../recipe/portion.ts'
+import type { GaugingMethod } from '../../recipe/solve/gauged.ts'
 import type { Sweetening } from '../../recipe/sweetening.ts'
 
 /** A plant as it went in. */
@@ -48,6 +49,14 @@ export interface Tasted {
   readonly note: string | null
 }
 
+/** What a finished liqueur was found to be, as its instruments told. */
+export interface Gauged {
+  readonly kind: 'measured'
+  readonly method: GaugingMethod
+  readonly abvPercent: Measured
+  readonly sugarGPerL: Measured
+}
+
 /** What happened to a jar, without when. */
 export type Happening =
   | Started
@@ -56,6 +65,7 @@ export type Happening =
   | ({ readonly kind: 'added' } & Ingredients)
   | Strained
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null }
+  | Gauged
   | { readonly kind: 'sweetened'; readonly waterG: Measured; readonly sweetenings: readonly Sweetening[] }
   | { readonly kind: 'bottled'; readonly bottles: readonly BottlesOf[] }
   | { readonly kind: 'opened' }

@@ -69,7 +69,7 @@ const stageIn = ({ strained, sweetened, bottled, ended }: Walk): Stage => {
   return sweetened === null ? 'strained' : 'sweetened'
 }
 
-const NEEDS_STRAINING: readonly HappeningKind[] = ['filtered', 'sweetened', 'bottled', 'opened', 'emptied']
+const NEEDS_STRAINING: readonly HappeningKind[] = ['filtered', 'sweetened', 'measured', 'bottled', 'opened', 'emptied']
 
 /** Why a step cannot be the next one, or null where it can. */
 export function refusalOf(walk: Walk, entry: HappeningEntry): DomainError | null {

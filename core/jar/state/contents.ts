@@ -12,11 +12,18 @@ import { type LiquidStep, stepsOf } from './liquid-steps.ts'
 /** `measured`: read at straining or filtering; `computed`: reckoned from that with what went in since. */
 export type Source = 'measured' | 'computed' | 'estimated'
 
+/** What measures nothing, but changes what was measured. */
+const changesUnmeasured = (step: LiquidStep): boolean =>
+  step.kind === 'in' || (step.kind !== 'measured' && step.measured === null)
+
 /** From the step in which something was read; -1 where nothing was. */
 const sourceAt = (steps: readonly LiquidStep[], at: number): Source => {
   if (at === -1) return 'estimated'
-  return steps.slice(at + 1).some((step) => step.kind === 'in' || step.measured === null) ? 'computed' : 'measured'
+  return steps.slice(at + 1).some(changesUnmeasured) ? 'computed' : 'measured'
 }
+
+const measuresAmount = (step: LiquidStep): boolean =>
+  (step.kind === 'strained' || step.kind === 'filtered') && step.measured !== null
 
 /** What a batch is: the liquid of the whole of it, bottled or not, with what is known of it. */
 export interface Contents {
@@ -37,16 +44,16 @@ const contentsAfter = once((happened: Story['happened']): Contents => {
   const steps = stepsOf(happened).map(({ step }) => step)
   const outcome = outcomeOf(steps, (values) => liquidAfter(values).liquid)
   const strained = steps.find(({ kind }) => kind === 'strained')
-  const measuredAt = steps.findLastIndex((step) => step.kind !== 'in' && step.measured !== null)
-  const readAt = steps.findIndex((step) => step.kind === 'strained' && step.strength !== null)
+  const measuredAt = steps.findLastIndex(measuresAmount)
+  // A filter takes of the liquid, not of its strength.
+  const ofStrength = steps.filter(({ kind }) => kind !== 'filtered')
+  const readAt = ofStrength.findLastIndex(
+    (step) => step.kind === 'measured' || (step.kind === 'strained' && step.strength !== null),
+  )
   return {
     outcome,
     volume: sourceAt(steps, measuredAt),
-    // A filter takes of the liquid, not of its strength.
-    strength: sourceAt(
-      steps.filter(({ kind }) => kind !== 'filtered'),
-      readAt,
-    ),
+    strength: sourceAt(ofStrength, readAt),
     sugarStays: sugarState(outcome.liquid),
     keptBackMl:
       strained === undefined

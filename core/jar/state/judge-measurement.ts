@@ -40,6 +40,7 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
   const steps = sinceMeasured(allSteps)
   const last = steps.at(-1)
   if (last === undefined || last.kind === 'in') return null
+  if (last.kind === 'measured') return judgeGauged(jar, steps, last.abvPercent)
   const strength = last.kind === 'strained' ? last.strength : null
   if (last.measured === null && strength === null) return null
   const found = propagate(steps, (values) => {
@@ -93,6 +94,28 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
   }
 }
 
+/** The amount that was measured in a step, or null. */
+const amountIn = (step: LiquidStep): Measured | null =>
+  step.kind === 'strained' || step.kind === 'filtered' ? (step.measured?.amount ?? null) : null
+
+/** A finished liqueur cannot be stronger than all that was poured; else a strength that was not expected is worth a word. */
+function judgeGauged(jar: string, steps: readonly LiquidStep[], read: Measured): Judgement {
+  const found = propagate(steps, (values) => {
+    const { liquid, expected, poured } = liquidAfter(values)
+    return {
+      tooStrongPercent: abvPercent(liquid) - abvPercent(poured),
+      otherPercent: abvPercent(liquid) - abvPercent(expected),
+      expectedPercent: abvPercent(expected),
+    }
+  })
+  if (exceeds(found.tooStrongPercent)) {
+    const { poured } = liquidAfter(valuesOf(steps))
+    const values = { jar, abvPercent: read, mostAbvPercent: abvPercent(poured) }
+    return new DomainError('bad_value', 'stronger_than_spirit', values)
+  }
+  return surprises(found.otherPercent) ? { amount: null, abvPercent: found.expectedPercent } : null
+}
+
 /** At 20 °C; nothing where none was read. */
 function strengthRead(steps: StepValues): number {
   const last = steps.at(-1)
@@ -101,11 +124,11 @@ function strengthRead(steps: StepValues): number {
 
 /** The last measurement before stands for all that led to it: it is known better than what can be reckoned. */
 function sinceMeasured(steps: readonly LiquidStep[]): readonly LiquidStep[] {
-  const at = steps.slice(0, -1).findLastIndex((step) => step.kind !== 'in' && step.measured !== null)
-  const step = steps[at]
-  if (step === undefined || step.kind === 'in' || step.measured === null) return steps
+  const at = steps.slice(0, -1).findLastIndex((step) => amountIn(step) !== null)
+  const measuredAmount = at === -1 ? null : amountIn(steps[at]!)
+  if (measuredAmount === null) return steps
   const { liquid } = liquidAfter(valuesOf(steps.slice(0, at + 1)))
-  const { value, plusMinus } = step.measured.amount
+  const { value, plusMinus } = measuredAmount
   const amount = { value: massG(liquid), plusMinus: value === 0 ? 0 : (massG(liquid) * plusMinus) / value }
   const composition = { abvPercent: exactly(abvPercent(liquid)), sugarGPerL: exactly(sugarGPerL(liquid)) }
   const measured: Portion = { amount, by: 'mass', atC: 20, abvAtC: null, ...composition }

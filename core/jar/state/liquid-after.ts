@@ -84,7 +84,20 @@ function afterStep(state: State, step: Values<LiquidStep>): State {
       const bound = step.measured === null ? state.bound : liquid
       return { ...state, liquid, expected, most: state.bound, bound, isFiltered: true }
     }
+    case 'measured':
+      return gauged(state, step)
   }
+}
+
+/** As much of it as before, of the strength and sugar that were measured; what may be left of it at most is like it. */
+function gauged(
+  state: State,
+  { abvPercent, sugarGPerL }: Values<Extract<LiquidStep, { readonly kind: 'measured' }>>,
+): State {
+  const like = (before: Liquid): Liquid =>
+    massG(before) === 0 ? before : liquidFrom({ volumeMl: volumeMl(before), abvPercent, sugarGPerL })
+  const liquid = like(state.liquid)
+  return { ...state, liquid, expected: state.liquid, most: state.bound, bound: like(state.bound) }
 }
 
 /** All that plants bring, as if they kept none of it. */

@@ -19,6 +19,7 @@ export type LiquidStep =
       readonly sugarFactor: Measured
     }
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null; readonly filterShare: Measured }
+  | { readonly kind: 'measured'; readonly abvPercent: Measured; readonly sugarGPerL: Measured }
 
 /** How far the sugars of fruit and peel lie from the table's. Estimated. */
 const SUGAR_FACTOR: Measured = { value: 1, plusMinus: 0.3 }
@@ -83,6 +84,8 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Liq
     }
     case 'filtered':
       return { kind: 'filtered', measured: entry.measured, filterShare: FILTER_SHARE }
+    case 'measured':
+      return { kind: 'measured', abvPercent: entry.abvPercent, sugarGPerL: entry.sugarGPerL }
     default:
       return null
   }

@@ -28,6 +28,7 @@ export const jarDesk = (day = '2026-11-01', asker: TestAsker = newAsker()) => {
     return json
   }
   return {
+    asker,
     at,
     anyOf,
     /** The JSON of a line that has to be answered. */

@@ -21,10 +21,13 @@ export type Input = { readonly [option: string]: Given<unknown> | undefined }
 /** Which jar, and whether to record it at all. */
 const NOT_KEPT = ['jar', 'after', 'again', 'already']
 
+/** What a hydrometer showed after boiling is no number of an entry. */
+const isReading = ({ is }: Given<unknown>): boolean => typeof is === 'object'
+
 /** What was typed of what happened, as the entry keeps it. */
 export const typedIn = (input: Input): readonly (readonly [string, string])[] =>
   Object.entries(input).flatMap(([option, given]) =>
-    given === undefined || NOT_KEPT.includes(option) ? [] : [[option, given.typed] as const],
+    given === undefined || (NOT_KEPT.includes(option) && !isReading(given)) ? [] : [[option, given.typed] as const],
   )
 
 /** What an entry keeps of how it was made, beside when it happened. */
@@ -79,7 +82,7 @@ export interface Step {
 export type Dated = Input & {
   readonly when?: Given<DateTyped> | undefined
   /** The last entry there was when the line was offered. */
-  readonly after?: Given<number> | undefined
+  readonly after?: Given<unknown> | undefined
 }
 
 /** A step put into a jar's story; throws where it cannot follow. */
@@ -89,7 +92,7 @@ export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): 
   const before = storyOf(jar.entries)!
   const moment = momentOf(dayGiven('when', input.when, setting), { nowMs, zone, entries: jar.entries })
   const unchanged = { jar, story: before, unusual: [], isAlready: true, cautions: [] }
-  if (input.after !== undefined && hasMovedOn(jar.entries, input.after.is)) {
+  if (typeof input.after?.is === 'number' && hasMovedOn(jar.entries, input.after.is)) {
     return { ...unchanged, entry: before.happened.at(-1)!, held: 'moved_on' }
   }
   const same = step.sameOn?.(before, moment.day)

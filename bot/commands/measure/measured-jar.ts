@@ -1,0 +1,103 @@
+import { contentsOf } from '../../../core/jar/state/contents.ts'
+import { ifWeighed } from '../../../core/jar/state/if-weighed.ts'
+import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
+import type { GaugedOutcome, Gauging } from '../../../core/recipe/solve/gauged.ts'
+import type { Given } from '../../calls/option.ts'
+import type { InputOf } from '../../calls/signatures.ts'
+import type { Context } from '../../chat/command.ts'
+import type { Reply } from '../../chat/reply.ts'
+import { type Recorded, recordStep } from '../jar/record/record-step.ts'
+import { nowRows, recordedHeadline, stepReply } from '../jar/record/step-reply.ts'
+import { jarData } from '../jar/view/jar-data.ts'
+import { note, outcomeData } from '../reply/outcome-reply.ts'
+import { methodSaid } from './measure-reply.ts'
+
+type Measuring = InputOf<'measure'> & { readonly jar: Given<string> }
+
+/** A jar that takes what was measured of it. */
+export async function measuredJarReply(
+  input: Measuring,
+  gauging: Gauging,
+  { abvPercent, sugarGPerL }: GaugedOutcome,
+  context: Context,
+): Promise<Reply> {
+  const recorded = await recordStep(context, input, {
+    happening: () => ({ kind: 'measured', method: gauging.method, abvPercent, sugarGPerL }),
+  })
+  const { sure, notes, cautions } = methodSaid(gauging, { abvPercent, sugarGPerL })
+  const reply = stepReply(context, input, recorded, {
+    headline: recordedHeadline(recorded, context),
+    rows: nowRows,
+    notes,
+  })
+  const { outcome } = contentsOf(recorded.story)
+  return {
+    ...reply,
+    notes: [
+      ...reply.notes.filter(({ key }) => key !== 'jar_reading_surprising'),
+      ...surprisingNotes(recorded.story.name, recorded.unusual),
+    ],
+    sure: [...reply.sure, ...sure],
+    cautions: [...reply.cautions, ...cautions],
+    data: { ...reply.data, ...outcomeData(outcome), method: gauging.method },
+  }
+}
+
+/** Another strength than the jar was taken to have; what takes a slip back is not what takes back one of straining. */
+const surprisingNotes = (name: string, unusual: Recorded['unusual']): Reply['notes'] =>
+  unusual.flatMap((each) =>
+    each.key !== 'reading_surprising' || each.expected.abvPercent === null
+      ? []
+      : [
+          {
+            group: 'notes',
+            key: 'measure_surprising',
+            values: { name, abvPercent: each.expected.abvPercent },
+          } as const,
+        ],
+  )
+
+/** Weighing helps where it takes at least so much of the ±. */
+const WORTH_SHARE = 0.9
+
+/** What a jar is by its recipe, how far that may be off, and what a scale would make of it. */
+export function recipeReply(view: JarView): Reply {
+  const { story, contents } = view
+  const { outcome } = contents
+  const { abvPercent, sugarGPerL } = outcome
+  const weighed = ifWeighed(story)
+  const isWorth = (['abvPercent', 'sugarGPerL'] as const).some(
+    (name) => weighed[name].plusMinus < WORTH_SHARE * outcome[name].plusMinus,
+  )
+  return {
+    headline: {
+      group: 'headlines',
+      key: 'measure_by_recipe',
+      values: { name: story.name, abvPercent, sugarGPerL, isMeasured: contents.strength === 'measured' },
+    },
+    table: [],
+    sure: [{ group: 'sure', key: 'measure_off_by', values: { abvPercent, sugarGPerL } }],
+    notes: [
+      ...(isWorth
+        ? [
+            {
+              group: 'notes',
+              key: 'measure_if_weighed',
+              values: { abvPercent: weighed.abvPercent, sugarGPerL: weighed.sugarGPerL },
+            } as const,
+          ]
+        : [note('measure_weighing_no_help')]),
+      note('measure_scale'),
+    ],
+    cautions: [],
+    actions: [],
+    data: {
+      ...jarData(view),
+      ...outcomeData(outcome),
+      method: 'recipe',
+      weighedAbvPercentPlusMinus: weighed.abvPercent.plusMinus,
+      weighedSugarGPerLPlusMinus: weighed.sugarGPerL.plusMinus,
+    },
+    kitchen: 'metric',
+  }
+}
