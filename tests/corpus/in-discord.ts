@@ -26,6 +26,8 @@ const ACTS: Readonly<Record<string, (rest: string, desk: Desk) => string | Promi
 const MOST_STARTING_MS = 20_000
 const CALM_MS = 8
 const CALM_LOOKS = 5
+/** After a start it looks for what is due by itself. */
+const LOOKS_AT_START = 30
 const MOST_CALMING_MS = 10_000
 
 /** In Discord every option has its name, so the first one's is put where it was left out. */
@@ -93,12 +95,12 @@ export const playInDiscord = async ({ steps }: Session, startBot: StartBot): Pro
   }
   const isAtRest = (): boolean => !process.getActiveResourcesInfo().some((name) => name.startsWith('FSReq'))
   /** Until nothing is asked of Discord and nothing is written for a while. */
-  const calm = async (): Promise<void> => {
+  const calm = async (looks = CALM_LOOKS): Promise<void> => {
     let [seen, quiet] = [-1, 0]
     for (const endMs = performance.now() + MOST_CALMING_MS; performance.now() < endMs; await sleep(CALM_MS)) {
       const count = fake.requests().length
       quiet = count === seen && isAtRest() ? quiet + 1 : 0
-      if (quiet === CALM_LOOKS) return
+      if (quiet === looks) return
       seen = count
     }
   }
@@ -127,7 +129,7 @@ export const playInDiscord = async ({ steps }: Session, startBot: StartBot): Pro
       bot.terminate()
       await bot.ended
       bot = await connected()
-      await calm()
+      await calm(LOOKS_AT_START)
       said[lineNumber] = news('')
     } else if (step.kind === 'act' || step.line.startsWith('/')) {
       clock.nowMs += STEP_MS
