@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest'
+import { heldIn } from '../../../core/jar/limits/limits-passed.ts'
+import { jugMl, spiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
+import { MOST_CHANGES, MOST_ENTRIES, MOST_JAR_BYTES, MOST_NOTE_CHARACTERS } from '../../../core/jar/record/bounds.ts'
+import { contentsOf } from '../../../core/jar/state/contents.ts'
+import { refusal } from '../quantity/refusal.ts'
+import { ml, plant, started, storyFrom, strained, strength } from './jars.ts'
+
+it('a jar is bounded as the contracts have it', () => {
+  expect([MOST_ENTRIES, MOST_CHANGES, MOST_NOTE_CHARACTERS, MOST_JAR_BYTES]).toEqual([1000, 60, 1000, 9_000_000])
+})
+
+describe('spirit that puts a jar right', () => {
+  it.each([
+    [1, 10],
+    [10, 10],
+    [11, 20],
+    [991, 1000],
+    [1000, 1000],
+    [1001, 1050],
+    [2951, 3000],
+    [3000, 3000],
+    [3001, 3100],
+  ])('%s ml are %s ml by the marks of a jug', (wantedMl, jug) => {
+    expect(jugMl(wantedMl)).toBe(jug)
+  })
+
+  // Common practice, no source: nobody pours more than three times the jar.
+  it.each([
+    [2990, 3000],
+    [3000, 3000],
+    [3001, null],
+    [9000, null],
+  ])('of a jar of a litre that wants %s ml is %s ml', (wantedMl, spiritMl) => {
+    const add = spiritToAdd(storyFrom(started()), 1000, (each) => each.spiritMl >= wantedMl)
+    expect(add?.spiritMl ?? null).toBe(spiritMl)
+  })
+})
+
+describe('limits count the spirit that went in', () => {
+  // Estimated: down to six tenths of what was expected, plants and jugs explain it.
+  it.each([
+    [1, 1],
+    [0.6, 1],
+    [0.59, 0.59 / 0.6],
+    [0.3, 0.5],
+  ])('where %s of what was expected came out, %s of it', (cameOut, share) => {
+    const unmeasured = storyFrom(started(), strained())
+    const expectedMl = contentsOf(unmeasured).outcome.volumeMl.value
+    const measured = storyFrom(started(), strained({ measured: ml(cameOut * expectedMl, 0.001) }))
+    expect(heldIn(measured).spiritMl / heldIn(unmeasured).spiritMl).toBeCloseTo(share, 6)
+  })
+})
+
+it('a hydrometer is put right for up to 15 g/L of the plants’ own sugar, its ± included', () => {
+  const seen = new Set<boolean>()
+  for (let massG = 380; massG <= 444; massG += 8) {
+    const start = started({ plants: [plant('strawberry', massG)] })
+    const { value, plusMinus } = contentsOf(storyFrom(start, strained())).outcome.sugarGPerL
+    const isRefused = value + plusMinus > 15
+    const read = () => storyFrom(start, strained({ strength: strength(70, null, 30) }))
+    seen.add(isRefused)
+    if (isRefused) expect(refusal(read)).toContain('sweet_strength')
+    else expect(read).not.toThrow()
+  }
+  expect(seen.size).toBe(2)
+})
