@@ -19,8 +19,7 @@ import { parseShareRef, type ShareRef, shareRef } from './share-ref.ts'
 const NO_SETTING = /^(?:none|default|as[ -]typed|typed|nessun[oa])$/i
 const NO_REMINDER = /^(?:off|none|default|no|never|nessun[oa])$/i
 
-/** What ends reminders until they are wanted again. */
-const FOR_GOOD = /^(?:further notice|stop|for good)$/i
+const GOOD = /^(?:further notice|stop|for good)$/i
 
 const orNull =
   <Value>(none: RegExp, read: (text: string) => Value) =>
@@ -43,8 +42,10 @@ const forGood = (text: string): DateTyped => ({
   read: () => ({ kind: 'date', ...dayFromIso(ENDLESS), yearAssumed: false }),
 })
 
-const readPause = (text: string): DateTyped =>
-  FOR_GOOD.test(text.trim()) ? forGood(text) : dateIn(text, 'after_today')
+/** What ends reminders until they are wanted again. */
+export const FOR_GOOD = forGood('further notice')
+
+const readPause = (text: string): DateTyped => (GOOD.test(text.trim()) ? forGood(text) : dateIn(text, 'after_today'))
 
 /** Whether everything is to be erased, and what there was of it when that was asked: `2/7/1`; null where nobody said. */
 export interface Confirmation {

@@ -1,3 +1,8 @@
+import { type Call, invocationOf } from './call.ts'
+import type { Invocation } from './invocation.ts'
+import { optionTextOf } from './option.ts'
+import { type Path, signatures } from './signatures.ts'
+
 /** A value that the grammar would end too soon, or take for a quoted one. */
 const NEEDS_QUOTES = /^["“„”«]|(?<!\S)[\p{L}_][\p{L}\p{M}\p{N}_-]*\s*:/u
 
@@ -5,12 +10,28 @@ const NEEDS_QUOTES = /^["“„”«]|(?<!\S)[\p{L}_][\p{L}\p{M}\p{N}_-]*\s*:/u
 export const quoted = (value: string): string =>
   NEEDS_QUOTES.test(value) ? `"${value.replace(/["\\]/g, '\\$&')}"` : value
 
-type Options = readonly (readonly [name: string, value: string])[]
+/** Takes the rest of its line. */
+const LAST = 'note'
 
-/** A line that can be typed: `jar` is the value of the command's first option, whose name is left out; null for none. */
-export const writeLine = (path: string, jar: string | null, options: Options = []): string =>
-  [
-    `/${path}`,
-    ...(jar === null ? [] : [quoted(jar)]),
-    ...options.map(([name, value]) => `${name}:${quoted(value)}`),
-  ].join(' ')
+/** The first option of a command that names a jar, which goes without its own name; null where it is another. */
+function namelessIn(path: string): string | null {
+  const shape: Readonly<Record<string, unknown>> = signatures[path as Path]?.shape ?? {}
+  const [first = ''] = Object.keys(shape)
+  return optionTextOf(shape[first]).isName === true ? first : null
+}
+
+/**
+ * A call as a line that the grammar reads as the same.
+ *
+ * @param isNamed - every option with its name, where none can be left out: `/jar show jar:lemon`
+ */
+export function lineOf(called: Call | Invocation, isNamed = false): string {
+  const { path, options } = 'command' in called ? invocationOf(called) : called
+  const nameless = namelessIn(path)
+  const places = (name: string): number => (name === nameless ? 0 : name === LAST ? 2 : 1)
+  const inOrder = Object.entries(options).toSorted(([one], [other]) => places(one) - places(other))
+  const written = inOrder.map(([name, text]) =>
+    name === nameless && !isNamed ? quoted(text) : `${name}:${quoted(text)}`,
+  )
+  return [`/${path}`, ...written].join(' ')
+}

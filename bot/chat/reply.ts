@@ -1,17 +1,17 @@
 import type { PostedIn } from '../../store/person.ts'
+import type { Call } from '../calls/call.ts'
 import type { Kitchen } from '../text/kitchen.ts'
 import type { Message, Words } from '../text/words.ts'
 
 /** A command already filled in, offered after a reply. */
 export interface Action {
   readonly label: Message<'actions'>
-  /** The line to type, as the grammar reads it. */
-  readonly line: string
+  readonly call: Call
   /** Who may press it; left out, only whoever was answered. */
   readonly audience?: 'anyone'
-  /** Left out where there are no buttons, and where it has no room on one: the line can be typed without being offered. */
+  /** Left out where there are no buttons, and where it has no room on one: it can be typed without being offered. */
   readonly isButtonOnly?: true
-  /** A button opens the line in a form, to be changed before it is sent. */
+  /** A button opens its line in a form, to be changed before it is sent. */
   readonly isChangedFirst?: true
 }
 

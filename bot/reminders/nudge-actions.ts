@@ -4,12 +4,16 @@ import { bottlesFilled } from '../../core/jar/state/jar-bottles.ts'
 import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
 import { byLastDay } from '../../core/jar/tasks/asked-today.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
+import { millilitres } from '../../core/quantity/write/made-amounts.ts'
+import type { Bottles } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Place } from '../../store/person.ts'
-import { quoted, writeLine } from '../calls/write-line.ts'
+import type { Call } from '../calls/call.ts'
+import { call } from '../calls/call.ts'
+import { aheadIn } from '../calls/jar-options.ts'
 import type { Action } from '../chat/reply.ts'
-import { addLine } from '../commands/jar/known/add-line.ts'
+import { addCall } from '../commands/jar/known/add-line.ts'
 import { afterNow } from '../commands/jar/known/jar-ref.ts'
-import { sweetenOptions } from '../commands/jar/known/sweeten-options.ts'
+import { syrupValues } from '../commands/jar/known/sweeten-options.ts'
 import { dangerActions } from '../commands/jar/record/jar-dangers.ts'
 import type { AskedJar } from './due-jars.ts'
 
@@ -19,51 +23,50 @@ const MOST_ANSWERS = 6
 /** What is least put off comes first, and straining before all, so that a tasting gives way where there is no room. */
 const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'filter', 'bottle', 'ready']
 
-type Options = readonly (readonly [name: string, value: string])[]
-
-/** A jar in a line: by name where somebody types it, else by its id, which outlives a new name. */
+/** A jar in a call: by name where somebody types it, else by its id, which outlives a new name. */
 const jarIn = ({ jarId, story }: AskedJar, place: Place): string =>
   place.kind === 'console' ? story.name : `#${jarId}`
 
-const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
+const toPlaces = (value: number): number => Number(value.toPrecision(4))
 
 /** The bottles as planned, and where the plan leaves their count open, as many as it fills; null without a plan. */
-function plannedBottles({ story }: AskedJar): string | null {
+function plannedBottles({ story }: AskedJar): readonly Bottles[] | null {
   const { bottles } = story.started
   if (bottles.length === 0) return null
-  return bottlesFilled(bottles, contentsOf(story).outcome.volumeMl.value)
-    .map(({ count, volumeMl }) => `${count} x ${toPlaces(volumeMl)} ml`)
-    .join(' + ')
+  return bottlesFilled(bottles, contentsOf(story).outcome.volumeMl.value).map(({ count, volumeMl }) => {
+    const size = millilitres(toPlaces(volumeMl))
+    return { count, volumeMl: size.volumeMl, size }
+  })
 }
 
 /** Whether its maker said which bottles to fill. */
 const areBottlesNamed = ({ story: { started } }: AskedJar): boolean => started.named.areBottlesNamed
 
 /** The sweetening as planned; null where that is not known or cannot be. */
-function sweetenLine({ story, entries }: AskedJar, jar: string, place: Place): string | null {
+function sweetenCall({ story, entries }: AskedJar, jar: string, place: Place): Call | null {
   const planned = plannedSyrup(story)
-  const options = planned === null ? [] : sweetenOptions(planned.syrup)
-  return options.length === 0 ? null : writeLine('jar sweeten', jar, [...options, ...afterNow(entries, place)])
+  const values = planned === null ? {} : syrupValues(planned.syrup)
+  if (Object.keys(values).length === 0) return null
+  return call('jar sweeten', { jar, ...values, ...afterNow(entries, place) })
 }
 
-/** The line that answers a reminder; null where it needs what only the maker knows. */
-function answerTo(asked: AskedJar, jar: string, place: Place): string | null {
-  const line = (path: string, options: Options = []): string => writeLine(path, jar, options)
+/** The call that answers a reminder; null where it needs what only the maker knows. */
+function answerTo(asked: AskedJar, jar: string, place: Place): Call | null {
   switch (asked.duty.kind) {
     case 'sweeten':
-      return sweetenLine(asked, jar, place)
+      return sweetenCall(asked, jar, place)
     case 'bottle': {
       // A surface with buttons asks for what nobody has named.
-      if (place.kind !== 'console' && !areBottlesNamed(asked)) return line('jar bottle')
+      if (place.kind !== 'console' && !areBottlesNamed(asked)) return call('jar bottle', { jar })
       const bottles = plannedBottles(asked)
-      return bottles === null ? null : line('jar bottle', [['bottles', bottles]])
+      return bottles === null ? null : call('jar bottle', { jar, bottles })
     }
     case 'add':
-      return addLine(asked.story, asked.duty.day, jar, afterNow(asked.entries, place))
+      return addCall(asked.story, asked.duty.day, jar, afterNow(asked.entries, place))
     case 'ready':
-      return line('jar open')
+      return call('jar open', { jar })
     default:
-      return line(`jar ${asked.duty.kind}`)
+      return call(`jar ${asked.duty.kind}`, { jar })
   }
 }
 
@@ -81,15 +84,15 @@ function shaken(asked: readonly AskedJar[], place: Place, nameOf: NameOf): reado
   if (only === undefined) return []
   if (another !== undefined) {
     const label = { group: 'actions', key: 'nudge_all_shaken', values: undefined } as const
-    return [{ label, line: writeLine('jar shake', 'all') }]
+    return [{ label, call: call('jar shake', { jar: 'all' }) }]
   }
   const label = { group: 'actions', key: 'nudge_done', values: { duty: 'shake', name: nameOf(only) } } as const
-  return [{ label, line: writeLine('jar shake', jarIn(only, place)) }]
+  return [{ label, call: call('jar shake', { jar: jarIn(only, place) }) }]
 }
 
 const RATINGS = [
-  ['good', '4'],
-  ['not_yet', '2'],
+  ['good', 4],
+  ['not_yet', 2],
 ] as const
 
 /** A taste is worth a word: two of them are a press away, both or neither. */
@@ -98,8 +101,8 @@ function tasted(asked: readonly AskedJar[], place: Place, nameOf: NameOf, room: 
   return named.flatMap((each) =>
     RATINGS.map(([verdict, rating]) => {
       const values = { verdict, name: nameOf(each) }
-      const line = writeLine('jar taste', jarIn(each, place), [['rating', rating]])
-      return { label: { group: 'actions', key: 'nudge_tasted', values } as const, line }
+      const taste = call('jar taste', { jar: jarIn(each, place), rating })
+      return { label: { group: 'actions', key: 'nudge_tasted', values } as const, call: taste }
     }),
   )
 }
@@ -111,11 +114,12 @@ function doneWith(asked: readonly AskedJar[], place: Place, nameOf: NameOf): rea
   return pressing.flatMap((each): readonly Action[] => {
     const { kind } = each.duty
     const jar = jarIn(each, place)
-    const line = answerTo(each, jar, place)
+    const answer = answerTo(each, jar, place)
     const name = nameOf(each)
-    if (line !== null) return [{ label: { group: 'actions', key: 'nudge_done', values: { duty: kind, name } }, line }]
+    const done = { group: 'actions', key: 'nudge_done', values: { duty: kind, name } } as const
+    if (answer !== null) return [{ label: done, call: answer }]
     if (kind !== 'sweeten') return []
-    return [{ label: { group: 'actions', key: 'nudge_syrup', values: { name } }, line: `/syrup jar:${quoted(jar)}` }]
+    return [{ label: { group: 'actions', key: 'nudge_syrup', values: { name } }, call: call('syrup', { jar }) }]
   })
 }
 
@@ -151,15 +155,17 @@ export function nudgeActions(asked: readonly AskedJar[], place: Place, isOpen: I
   const done = [...mending, ...answers(free, place, ({ story }) => (isOneJar ? null : story.name))]
   const which = isOneJar ? jarIn(only, place) : 'all'
   const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
-  const tomorrow: Action = { label: later, line: writeLine('jar later', which, [['until', 'tomorrow']]) }
+  const tomorrow: Action = { label: later, call: call('jar later', { jar: which, until: aheadIn('tomorrow') }) }
   if (place.kind === 'console') return [...done, tomorrow]
   const isPutOff = !left.some(({ jarId }) => isOpen(jarId, 'later'))
   const today = { group: 'actions', key: 'nudge_later_today', values: undefined } as const
   const show = { group: 'actions', key: 'nudge_show', values: { isOneJar } } as const
   return [
     ...done,
-    ...(isPutOff ? [] : [{ label: today, line: writeLine('jar later', which, [['until', 'later today']]) }, tomorrow]),
-    { label: show, line: isOneJar ? writeLine('jar show', which) : '/jar list' },
-    { label: { group: 'actions', key: 'nudge_reminders', values: undefined }, line: '/reminders' },
+    ...(isPutOff
+      ? []
+      : [{ label: today, call: call('jar later', { jar: which, until: aheadIn('later today') }) }, tomorrow]),
+    { label: show, call: isOneJar ? call('jar show', { jar: which }) : call('jar list') },
+    { label: { group: 'actions', key: 'nudge_reminders', values: undefined }, call: call('reminders') },
   ]
 }

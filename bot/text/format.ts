@@ -1,5 +1,7 @@
 import type { Measured } from '../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../core/quantity/quantities.ts'
+import type { Call } from '../calls/call.ts'
+import type { Invocation } from '../calls/invocation.ts'
 
 /** Numbers in a language's and a kitchen's habits; no digit that the ± cannot carry. */
 export interface Format {
@@ -25,6 +27,8 @@ export interface Format {
   day(day: CalendarDay, words?: string): string
   /** The same of a time of day; `minutes` after midnight (0 to 1439) by the clocks of the person who is answered. */
   moment(day: CalendarDay, minutes: number, words: string): string
+  /** What to type for a call; only in Discord with the name of every option. */
+  call(call: Call | Invocation): string
   /** A channel of Discord; only there it has a name. */
   channel(id: string): string
   /** The half interval alone, with no finer digit than the value beside it is shown with: `0.9 % vol`. */

@@ -17,6 +17,7 @@ export const wordsOf = (
     const group: Readonly<Record<string, unknown>> = sentences[message.group]
     return (group[message.key as string] as Sentence)(message.values, adapt(format(kitchen)))
   },
+  line: (call) => adapt(format('metric')).call(call),
   problem: (key, values, kitchen) => (problems[key] as Sentence)(values, adapt(format(kitchen))),
   onPictures: (kitchen) => ({ text: pictures, format: format(kitchen) }),
 })

@@ -1,3 +1,5 @@
+import type { Call } from '../calls/call.ts'
+import type { Invocation } from '../calls/invocation.ts'
 import type { Format } from './format.ts'
 import type { Kitchen } from './kitchen.ts'
 import type { AllProblems, Messages } from './language.ts'
@@ -15,6 +17,8 @@ export type Message<Group extends keyof Messages> = {
 /** Turns messages into a person's language and measures. */
 export interface Words {
   say<Group extends keyof Messages>(message: Message<Group>, kitchen: Kitchen): string
+  /** What to type for a call. */
+  line(call: Call | Invocation): string
   problem<Key extends keyof AllProblems>(key: Key, values: AllProblems[Key], kitchen: Kitchen): string
   /** What stands on pictures, and how numbers and days are written there. */
   onPictures(kitchen: Kitchen): { readonly text: PictureText; readonly format: Format }

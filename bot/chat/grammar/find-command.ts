@@ -18,6 +18,16 @@ interface Found {
   readonly end: number
 }
 
+/** The path of the command that a line begins with; null where it begins with none. */
+export function pathTyped(line: string, commands: readonly Callable[]): string | null {
+  try {
+    return findCommand(line, commands).command.path
+  } catch (error) {
+    if (error instanceof ChatError) return null
+    throw error
+  }
+}
+
 /** The command that a line begins with, its slash optional; of two that fit, the one of more words. */
 export const findCommand = (line: string, commands: readonly Callable[]): Found => {
   const most = Math.max(1, ...commands.map((command) => command.path.split(' ').length))

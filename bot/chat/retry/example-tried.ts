@@ -2,7 +2,7 @@ import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Outcome } from '../execute.ts'
 import type { OptionsRead } from '../grammar/read-rest.ts'
 
@@ -46,14 +46,6 @@ const LACKING: Readonly<Record<string, string>> = {
   spirit: '1 l 95%',
   strength: '95%',
   'to-strength': '30%',
-}
-
-/** A call as a line; a note takes the rest of it. */
-export const lineOf = ({ path, options }: Invocation): string => {
-  const { note, ...others } = options
-  const { [path === 'jar start' ? 'name' : 'jar']: first, ...rest } = others
-  const named = Object.entries(rest)
-  return writeLine(path, first ?? null, note === undefined ? named : [...named, ['note', note]])
 }
 
 export const withOptions = ({ path, options }: Invocation, more: OptionsRead): Invocation => ({

@@ -1,12 +1,10 @@
 import type { Invocation } from '../../calls/invocation.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Problem } from '../execute.ts'
 
-/** The options of a call with another text for one of them, as a line to type; the jar is named first. */
-export const lineWith = ({ path, options }: Invocation, changed: Readonly<Record<string, string>>): string => {
-  const { jar = null, ...others } = { ...options, ...changed }
-  return writeLine(path, jar, Object.entries(others))
-}
+/** The options of a call with another text for one of them, as a line to type; the jar is named first, one that is to be begun with `name:`. */
+export const lineWith = ({ path, options }: Invocation, changed: Readonly<Record<string, string>>): string =>
+  lineOf({ path, options: { ...options, ...changed } }, path === 'jar start')
 
 /** A problem that knows what could stand in its option's place, with the whole line that would run. */
 export const withLineInstead = (problem: Problem, call: Invocation): Problem => {

@@ -17,7 +17,12 @@ const TAKES_DAYS: ReadonlyMap<string, boolean> = new Map([
 const DAYS = '14'
 
 /** The whole line as it was typed, with what to type in place of a part of it; null where it was no plan. */
-const lineOf = ({ from, as }: Retype, option: string | undefined, call: Invocation, isFood: boolean): string | null => {
+const retypedLine = (
+  { from, as }: Retype,
+  option: string | undefined,
+  call: Invocation,
+  isFood: boolean,
+): string | null => {
   const takesDays = TAKES_DAYS.get(call.path)
   const typed = option === undefined ? undefined : call.options[option]
   if (takesDays === undefined || option === undefined || typed === undefined) return null
@@ -39,7 +44,7 @@ const isOf = <Key extends keyof AllProblems>(
 export const withLine = (problem: Problem, call: Invocation): Problem => {
   const filled = (retype: Retype, isFood: boolean): Retype => ({
     ...retype,
-    line: lineOf(retype, problem.option, call, isFood),
+    line: retypedLine(retype, problem.option, call, isFood),
   })
   if (isOf(problem, 'garden_botanical')) {
     const { values } = problem

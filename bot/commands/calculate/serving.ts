@@ -7,10 +7,11 @@ import {
   LIFE_THREATENING_G_PER_L,
   LIGHT_ADULT_KG,
 } from '../../../core/label/one-glass.ts'
-import { countryNamed, plainName, type TypedCountry } from '../../../core/label/parse-country.ts'
+import { countryNamed, parseCountry, plainName, type TypedCountry } from '../../../core/label/parse-country.ts'
 import { serving } from '../../../core/label/serving.ts'
 import { isGlassToDilute } from '../../../core/liquid/neat.ts'
-import type { Given } from '../../calls/option.ts'
+import { call } from '../../calls/call.ts'
+import type { InputOf } from '../../calls/signatures.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
@@ -65,15 +66,11 @@ const countryNotes = ({ typed, ownCode, country }: Asked, meant: Country | null)
   ]
 }
 
-interface Typed {
-  readonly pour: Given<unknown>
-  readonly strength: Given<unknown>
-}
-
-const actionsFor = (input: Typed, meant: Country | null): readonly Action[] => {
+const actionsFor = ({ pour, strength }: InputOf<'serving'>, meant: Country | null): readonly Action[] => {
   if (meant === null) return []
-  const line = `/serving pour:${input.pour.typed} strength:${input.strength.typed} country:${meant.names[0]}`
-  return [{ label: { group: 'actions', key: 'count_in', values: { country: meant.id } }, line }]
+  const country = parseCountry(meant.names[0]!)
+  const counted = call('serving', { pour, strength, country })
+  return [{ label: { group: 'actions', key: 'count_in', values: { country: meant.id } }, call: counted }]
 }
 
 /** Where the limits of one glass are from. */

@@ -1,9 +1,12 @@
 import { abvPercent, volumeMl } from '../../../core/liquid/liquid.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import { gramsPerLitre, percentVol, sugarToWater } from '../../../core/quantity/write/made-amounts.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { propagate, valuesOf } from '../../../core/recipe/propagate.ts'
 import type { Style } from '../../../core/recipe/solve/styles.ts'
-import { quoted } from '../../calls/write-line.ts'
+import type { Call } from '../../calls/call.ts'
+import { call } from '../../calls/call.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
@@ -11,24 +14,19 @@ import { freezerSaid, outcomeCautions, row } from '../reply/outcome-reply.ts'
 import { strengthNotes, syrupData, type Typed } from '../reply/syrup-reply.ts'
 
 /** A target as it can be typed back: enough digits to come out the same, none that is noise. */
-const typed = (value: number): string => String(Number(value.toPrecision(12)))
+const target = (value: number): number => Number(value.toPrecision(12))
 
-const wished = (wish: Style['wish']): string =>
-  ('abvPercent' in wish ? ` to-strength:${typed(wish.abvPercent)}%` : '') +
-  ('sugarGPerL' in wish ? ` to-sweetness:${typed(wish.sugarGPerL)} g/L` : '') +
-  ('sugarPerWater' in wish ? ` ratio:${typed(wish.sugarPerWater)}:1` : '')
+const wished = (wish: Style['wish']) => ({
+  ...('abvPercent' in wish && { 'to-strength': percentVol(target(wish.abvPercent)) }),
+  ...('sugarGPerL' in wish && { 'to-sweetness': gramsPerLitre(target(wish.sugarGPerL)) }),
+  ...('sugarPerWater' in wish && { ratio: sugarToWater(target(wish.sugarPerWater)) }),
+})
 
-const strengthLine = ({ strength, of, spirit }: Typed): string =>
-  strength === undefined ? ` of:${of?.typed ?? ''} spirit:${spirit?.typed ?? ''}` : ` strength:${strength.typed}`
-
-const infusionLine = (input: Typed): string =>
-  input.held === null
-    ? ` infusion:${input.infusion?.typed ?? ''}${strengthLine(input)}`
-    : ` jar:${quoted(input.held.name)}`
-
-function lineOf(input: Typed, { wish }: Style): string {
-  const atMost = input['at-most'] ? ` at-most:${input['at-most'].typed}` : ''
-  return `/syrup${infusionLine(input)}${wished(wish)}${atMost}`
+/** What was typed, with what is wished for. */
+function callOf({ held, infusion, strength, of, spirit, 'at-most': atMost }: Typed, { wish }: Style): Call {
+  const known = strength === undefined ? { of, spirit } : { strength }
+  const liquid = held === null ? { infusion, ...known } : { jar: held.name }
+  return call('syrup', { ...liquid, ...wished(wish), 'at-most': atMost })
 }
 
 const targetsOf = ({ syrup: { outcome } }: Style) => ({
@@ -64,7 +62,7 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
   const actions = styles.map(
     (style): Action => ({
       label: { group: 'actions', key: 'style', values: targetsOf(style) },
-      line: lineOf(input, style),
+      call: callOf(input, style),
     }),
   )
   return {
@@ -93,7 +91,11 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
     cautions: cautionsOfAll(styles, infusion, freezerC),
     actions,
     data: {
-      styles: styles.map((style) => ({ key: style.key, line: lineOf(input, style), ...syrupData(style.syrup) })),
+      styles: styles.map((style) => ({
+        key: style.key,
+        line: lineOf(callOf(input, style)),
+        ...syrupData(style.syrup),
+      })),
     },
     kitchen: kitchenOf(input),
   }

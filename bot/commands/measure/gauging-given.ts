@@ -3,8 +3,9 @@ import { sugarGPerL } from '../../../core/quantity/measured/precision.ts'
 import type { Sweetness } from '../../../core/quantity/quantities.ts'
 import type { HydrometerRead, RefractometerRead } from '../../../core/quantity/read/parse-reading.ts'
 import type { Gauging } from '../../../core/recipe/solve/gauged.ts'
+import { type Call, call, callOfTexts } from '../../calls/call.ts'
 import type { Given } from '../../calls/option.ts'
-import { quoted } from '../../calls/write-line.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 
 /** What instruments showed, as `/measure` takes it. */
@@ -21,19 +22,21 @@ type Option = (typeof OPTIONS)[number]
 
 export const hasReadings = (readings: Readings): boolean => OPTIONS.some((option) => readings[option] !== undefined)
 
-/** A whole line with what was typed and what is lacking. */
-export function measureLine(
+/** A call with what was typed and what is lacking. */
+export function measureCall(
   jar: string | null,
   readings: Readings,
   kept: readonly Option[],
   more: { readonly [Name in Option]?: string } = {},
-): string {
-  const options = OPTIONS.flatMap((option) => {
+): Call {
+  const texts = OPTIONS.flatMap((option) => {
     const text = more[option] ?? (kept.includes(option) ? readings[option]?.typed : undefined)
-    return text === undefined ? [] : [`${option}:${quoted(text)}`]
+    return text === undefined ? [] : [[option, text] as const]
   })
-  return ['/measure', ...(jar === null ? [] : [`jar:${quoted(jar)}`]), ...options].join(' ')
+  return callOfTexts('measure', [...(jar === null ? [] : [['jar', jar] as const]), ...texts]) ?? call('measure')
 }
+
+export const measureLine = (...given: Parameters<typeof measureCall>): string => lineOf(measureCall(...given))
 
 /** What a hydrometer may show once the alcohol is gone, so that the line of an example runs. */
 export function exampleAfter({ value: { value }, scale }: HydrometerRead): string {

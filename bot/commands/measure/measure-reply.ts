@@ -1,4 +1,8 @@
+import { parseBrix, parseHydrometer } from '../../../core/quantity/read/parse-reading.ts'
+import { gramsPerLitre } from '../../../core/quantity/write/made-amounts.ts'
 import type { GaugedOutcome, Gauging } from '../../../core/recipe/solve/gauged.ts'
+import type { Call, CallValues } from '../../calls/call.ts'
+import { call } from '../../calls/call.ts'
 import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
@@ -65,30 +69,32 @@ export function gaugedReply(input: object, gauging: Gauging, outcome: GaugedOutc
   }
 }
 
-/** How to boil off what was read; `line` is the one to type then. */
-export const boilReply = (input: object, line: string): Reply => ({
+/** How to boil off what was read; `then` is what to type then. */
+export const boilReply = (input: object, then: Call): Reply => ({
   headline: { group: 'headlines', key: 'measure_boil', values: undefined },
   table: [],
   sure: [],
   notes: [note('measure_simmer'), note('measure_fill_up')],
   cautions: [caution('measure_boil')],
-  actions: [{ label: { group: 'actions', key: 'measure_read_again', values: undefined }, line, isChangedFirst: true }],
+  actions: [
+    { label: { group: 'actions', key: 'measure_read_again', values: undefined }, call: then, isChangedFirst: true },
+  ],
   data: { ...nothingData, method: 'boiled' },
   kitchen: kitchenOf(input),
 })
 
-/** The ways to measure; `recipe` is the line that tells what the recipe of a jar says, null where there is none. */
-export const waysReply = (recipe: string | null): Reply => ({
+/** The ways to measure; `recipe` tells what the recipe of a jar says, null where there is none. */
+export const waysReply = (recipe: Call | null): Reply => ({
   headline: { group: 'headlines', key: 'measure_ways', values: undefined },
   table: [],
   sure: [],
   notes: recipe === null ? [note('measure_scale')] : [],
   cautions: [],
   actions: [
-    way('measure_two', '/measure brix:26.5 hydrometer:1.035'),
-    way('measure_boiling', '/measure before:1.021 after:1.094'),
-    way('measure_sugar', '/measure hydrometer:1.035 sweetness:180 g/L'),
-    ...(recipe === null ? [] : [{ label: actionLabel('measure_recipe'), line: recipe }]),
+    way('measure_two', { brix: parseBrix('26.5'), hydrometer: parseHydrometer('1.035') }),
+    way('measure_boiling', { before: parseHydrometer('1.021'), after: parseHydrometer('1.094') }),
+    way('measure_sugar', { hydrometer: parseHydrometer('1.035'), sweetness: gramsPerLitre(180) }),
+    ...(recipe === null ? [] : [{ label: actionLabel('measure_recipe'), call: recipe }]),
   ],
   data: nothingData,
   kitchen: 'metric',
@@ -98,4 +104,8 @@ type ActionKey = 'measure_two' | 'measure_boiling' | 'measure_sugar' | 'measure_
 
 const actionLabel = (key: ActionKey): Message<'actions'> => ({ group: 'actions', key, values: undefined })
 
-const way = (key: ActionKey, line: string): Action => ({ label: actionLabel(key), line, isChangedFirst: true })
+const way = (key: ActionKey, values: CallValues<'measure'>): Action => ({
+  label: actionLabel(key),
+  call: call('measure', values),
+  isChangedFirst: true,
+})

@@ -1,12 +1,12 @@
 import { runningJars } from '../../../core/jar/state/running-jars.ts'
 import { gauged } from '../../../core/recipe/solve/gauged.ts'
+import { type Call, call } from '../../calls/call.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
-import { writeLine } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
 import { jarRef } from '../jar/known/jar-ref.ts'
-import { exampleAfter, gaugingGiven, hasReadings, measureLine } from './gauging-given.ts'
+import { exampleAfter, gaugingGiven, hasReadings, measureCall, measureLine } from './gauging-given.ts'
 import { boilReply, gaugedReply, waysReply } from './measure-reply.ts'
 import { measuredJarReply, recipeReply } from './measured-jar.ts'
 
@@ -15,14 +15,14 @@ export const measureCommand = defineCommand({
   async run(input, context) {
     if (!hasReadings(input)) {
       return input.jar === undefined
-        ? waysReply(await recipeLine(context))
+        ? waysReply(await recipeCall(context))
         : recipeReply(await jarNamed(input.jar.is, context))
     }
     const held = input.jar === undefined ? null : await jarNamed(input.jar.is, context)
     const jar = input.jar?.typed ?? null
     const gauging = gaugingGiven(input, jar, held?.contents.outcome.sugarGPerL ?? null)
     if (gauging === null) {
-      return boilReply(input, measureLine(jar, input, ['before'], { after: exampleAfter(input.before!.is) }))
+      return boilReply(input, measureCall(jar, input, ['before'], { after: exampleAfter(input.before!.is) }))
     }
     expectHeavier(input)
     const outcome = gauged(gauging)
@@ -33,10 +33,10 @@ export const measureCommand = defineCommand({
 })
 
 /** What tells what the recipe of a jar says: the first that is strained, or runs; null where there is none. */
-async function recipeLine({ store, userId, place }: Context): Promise<string | null> {
+async function recipeCall({ store, userId, place }: Context): Promise<Call | null> {
   const running = runningJars((await store.read(userId)).jars)
   const held = running.find(({ story }) => story.strained !== null) ?? running[0]
-  return held === undefined ? null : writeLine('measure', jarRef(held, { place }))
+  return held === undefined ? null : call('measure', { jar: jarRef(held, { place }) })
 }
 
 /** Without its alcohol a liqueur is heavier; the other way round the two readings were swapped. */

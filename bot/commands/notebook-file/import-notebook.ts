@@ -1,6 +1,7 @@
 import { replay, type UnsoundEntry } from '../../../core/jar/record/replay.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import type { Jar } from '../../../store/person.ts'
+import { call } from '../../calls/call.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
 import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
@@ -62,7 +63,7 @@ function importedReply(taken: TakenIn, jars: readonly Jar[]): Reply {
     notes: notesOf(taken),
     cautions: dangerCautions(jars.flatMap(({ entries }) => storyOf(entries) ?? [])),
     actions: isChanged
-      ? [{ label: { group: 'actions', key: 'import_list', values: undefined }, line: '/jar list' }]
+      ? [{ label: { group: 'actions', key: 'import_list', values: undefined }, call: call('jar list') }]
       : [],
     data: {
       added,

@@ -4,8 +4,9 @@ import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import { NOBODY, type Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
+import { call } from '../../calls/call.ts'
 import { signature } from '../../calls/signatures.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
@@ -93,7 +94,7 @@ export const forgetCommand = defineCommand({
     const data = { erased: false, jars, entries, copies: null, files: null, shares }
     const name = jar === undefined ? null : jarNamed(jar.is, person.jars)
     if (name !== null) {
-      const line = writeLine('jar discard', name)
+      const line = lineOf(call('jar discard', { jar: name }))
       return said({ group: 'headlines', key: 'forget_one_jar', values: { name, line } }, data)
     }
     const strayed: readonly Message<'notes'>[] =
@@ -104,11 +105,16 @@ export const forgetCommand = defineCommand({
     const posted: readonly Message<'notes'>[] =
       shares === 0 ? [] : [{ group: 'notes', key: 'forget_shares', values: { count: openPosts(person.shares).length } }]
     // Who types it has just read it; a button may be pressed a day later.
-    const line = place.kind === 'console' ? '/forget confirm:yes' : `/forget confirm:yes ${tallyOf(stored)}`
+    const tally = place.kind === 'console' ? null : tallyOf(stored)
     return {
       ...said({ group: 'headlines', key: 'forget_ask', values: stored }, data),
       notes: [...(isChanged ? [note('forget_changed')] : []), ...posted, ...strayed, note('forget_not_one_jar')],
-      actions: [{ label: { group: 'actions', key: 'forget_all', values: undefined }, line }],
+      actions: [
+        {
+          label: { group: 'actions', key: 'forget_all', values: undefined },
+          call: call('forget', { confirm: { isYes: true, tally } }),
+        },
+      ],
     }
   },
 })

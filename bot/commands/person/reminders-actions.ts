@@ -1,21 +1,20 @@
-import { type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place, Settings } from '../../../store/person.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { call } from '../../calls/call.ts'
+import { FOR_GOOD } from '../../calls/person-options.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 
-const FOR_GOOD = 'further notice'
-
 const inPrivate: Action = {
   label: { group: 'actions', key: 'reminders_private', values: undefined },
-  line: writeLine('reminders', null, [['place', 'private']]),
+  call: call('reminders', { place: 'private' }),
   isButtonOnly: true,
 }
 
 const inHere: Action = {
   label: { group: 'actions', key: 'reminders_here', values: undefined },
-  line: writeLine('reminders', null, [['place', 'here']]),
+  call: call('reminders', { place: 'here' }),
   isButtonOnly: true,
 }
 
@@ -43,13 +42,13 @@ export async function remindersActions(
 ): Promise<readonly Action[]> {
   const time: Action = {
     label: { group: 'actions', key: 'reminders_time', values: undefined },
-    line: writeLine('reminders', null, [['time', isoTime(atMinutes)]]),
+    call: call('reminders', { time: atMinutes }),
     isButtonOnly: true,
     isChangedFirst: true,
   }
   const stopOrStart: Action = {
     label: { group: 'actions', key: until === null ? 'reminders_stop' : 'reminders_start', values: undefined },
-    line: writeLine('reminders', null, [['pause-until', until === null ? FOR_GOOD : 'off']]),
+    call: call('reminders', { 'pause-until': until === null ? FOR_GOOD : null }),
     isButtonOnly: true,
   }
   return [...(await placeActions(context)), time, stopOrStart]

@@ -5,7 +5,7 @@ import type { Portion } from '../../../core/recipe/portion.ts'
 import { sugars } from '../../../core/recipe/sweetening.ts'
 import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { spiritPortions, sweeteningsOf } from '../options/input-to-portion.ts'
 import type { Planned, Setting } from './plan-wish.ts'
@@ -74,9 +74,7 @@ function lineInstead<Result>(error: TooWeak, make: Make<Result>, input: Planned,
   const found = patchesFor(error, input)
     .map((patch) => patched(typed, patch))
     .find(works)
-  if (found === undefined) return null
-  const { name, ...others } = found
-  return writeLine(setting.command, name ?? null, Object.entries(others))
+  return found === undefined ? null : lineOf({ path: setting.command, options: found })
 }
 
 /** As much of each spirit, of one strength. */

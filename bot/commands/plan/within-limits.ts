@@ -11,7 +11,7 @@ import { plan } from '../../../core/recipe/plan/plan.ts'
 import { sugarsInG } from '../../../core/recipe/sweetening.ts'
 import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { PieceWeight } from '../../text/messages/limit-problems.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
@@ -124,13 +124,10 @@ function lessOf(options: Options, setting: Setting): Options | null {
   return null
 }
 
-const lineOf = ({ name, ...options }: Options, { command }: Setting): string =>
-  writeLine(command, name ?? null, Object.entries(options))
-
 /** The line that was typed, with as much of its plants as is fine. */
 export function lineWithLess(input: Planned, setting: Setting): string | null {
   const less = lessOf(typedOptions(input), setting)
-  return less === null ? null : lineOf(less, setting)
+  return less === null ? null : lineOf({ path: setting.command, options: less })
 }
 
 /** What a code tells, written out, with as much of its plants as is fine. */
@@ -153,5 +150,5 @@ export function lineInsteadOfCode(batch: Batch, input: Planned, setting: Setting
     },
     setting,
   )
-  return less === null ? null : lineOf(less, setting)
+  return less === null ? null : lineOf({ path: setting.command, options: less })
 }

@@ -1,6 +1,7 @@
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { madeOf } from '../../../core/jar/state/shares.ts'
 import type { Jar, Person, Share } from '../../../store/person.ts'
+import { call } from '../../calls/call.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
@@ -19,7 +20,7 @@ export const sharedName = ({ jarId }: Share, jars: readonly Jar[]): string | nul
 
 export const withdrawAction = ({ id, name }: { readonly id: string; readonly name: string | null }): Action => ({
   label: { group: 'actions', key: 'share_withdraw', values: { id, name } },
-  line: `/share withdraw:${id}`,
+  call: call('share', { withdraw: id }),
 })
 
 /** Of every batch that was shared, withdrawn or not, the jars that came of it. */

@@ -1,7 +1,8 @@
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import type { Recipe } from '../../../core/recipe/code/recipe.ts'
 import type { Share } from '../../../store/person.ts'
-import { shareRef } from '../../calls/share-ref.ts'
+import { call } from '../../calls/call.ts'
+import { parseSharedCode, shareRef } from '../../calls/share-ref.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import { batchCard } from '../../picture/card/batch-card.ts'
@@ -16,12 +17,15 @@ import { withShare } from './new-share.ts'
 
 /** A button where there are others to press it, else the line that carries the batch to them. */
 function makeAction({ id, code }: Share, { userId, place }: Context): Action {
-  const ref = place.kind === 'console' ? null : shareRef({ owner: userId, shareId: id })
-  return ref === null
-    ? { label: { group: 'actions', key: 'share_carry', values: undefined }, line: `/plan from:${code}` }
+  const make = { owner: userId, shareId: id }
+  return place.kind === 'console' || shareRef(make) === null
+    ? {
+        label: { group: 'actions', key: 'share_carry', values: undefined },
+        call: call('plan', { from: parseSharedCode(code) }),
+      }
     : {
         label: { group: 'actions', key: 'make_too', values: undefined },
-        line: `/share make:${ref}`,
+        call: call('share', { make }),
         audience: 'anyone',
       }
 }

@@ -1,13 +1,15 @@
 import { StorageError } from '../../../store/storage-error.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Asker } from '../../chat/command.ts'
 import { drawFiles } from '../../chat/draw-files.ts'
 import { attempt, type Dispatch, type Outcome } from '../../chat/execute.ts'
-import { HELP, type HelpPage } from '../../chat/grammar/help.ts'
+import type { HelpPage } from '../../chat/grammar/help.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { trace } from '../../chat/trace.ts'
 import type { Language } from '../../text/language.ts'
 import type { ButtonIds } from '../buttons/button-ids.ts'
-import { buttonIds, pathOf } from '../buttons/button-ids.ts'
+import { buttonIds } from '../buttons/button-ids.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
 import type { SentForm } from '../forms/form.ts'
 import { againId } from '../forms/reopen-form.ts'
@@ -55,21 +57,23 @@ const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<string> =>
 }
 
 const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch) => {
-  const { userId: owner, store, commands, log } = dispatch
+  const { userId: owner, store, log } = dispatch
   if (!outcome.ok || !('reply' in outcome)) return NO_IDS
   try {
     const { actions } = outcome.reply
     const own = actions
       .filter(({ audience, isChangedFirst }) => audience === undefined && isChangedFirst === undefined)
-      .map(({ line }) => line)
-    const changed = actions.filter(({ isChangedFirst }) => isChangedFirst).map(({ line }) => line)
-    const ids = await buttonIds(own, { owner, nudgeId: null }, { store, commands })
+      .map((action) => action.call)
+    const changed = actions.filter(({ isChangedFirst }) => isChangedFirst).map((action) => action.call)
+    const ids = await buttonIds(own, { owner, nudgeId: null }, store)
     const toChange: (readonly [string, string])[] = []
-    for (const line of changed) {
-      const id = await retypeId({ line, path: pathOf(line, commands) ?? HELP }, dispatch)
+    for (const each of changed) {
+      const line = lineOf(each)
+      const id = await retypeId({ line, path: each.command }, dispatch)
       if (id !== null) toChange.push([line, id])
     }
-    const open = actions.flatMap(({ line, audience }): (readonly [string, string])[] => {
+    const open = actions.flatMap(({ call, audience }): (readonly [string, string])[] => {
+      const line = lineOf(call)
       const id = audience === 'anyone' ? encodeCustomId({ owner: null, line, nudgeId: null }) : null
       return id === null ? [] : [[line, id]]
     })
@@ -127,15 +131,15 @@ export const sentenceSaid = (sentence: string, dispatch: CallDispatch): SaidMess
 })
 
 /** A line that was sent in a form and asks for another: Discord takes none as the answer, so a button opens it. */
-export const formOffered = async (line: string, dispatch: CallDispatch): Promise<SaidMessages> => {
-  const { userId: owner, language, assumedZone, log } = dispatch
+export const formOffered = async (call: Invocation, dispatch: CallDispatch): Promise<SaidMessages> => {
+  const { userId: owner, store, language, assumedZone, log } = dispatch
   const ids = await attempt(
-    () => buttonIds([line], { owner, nudgeId: null }, dispatch),
+    () => buttonIds([call], { owner, nudgeId: null }, store),
     () => null,
     log,
   )
   if (!ids.ok) return messagesOf(ids, dispatch)
-  const customId = ids.result.get(line)
+  const customId = ids.result.get(lineOf(call))
   const { discord } = language
   const buttons = customId === undefined ? [] : [{ label: discord.openForm(), customId, isMain: true }]
   const speech = speechIn(language, assumedZone)

@@ -1,9 +1,9 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Invocation } from '../../calls/invocation.ts'
 import { attempt, execute } from '../../chat/execute.ts'
+import { pathTyped } from '../../chat/grammar/find-command.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { HELP, help } from '../../chat/grammar/help.ts'
-import { pathOf } from '../buttons/button-ids.ts'
 import type { FilledFields, SentForm } from '../forms/form.ts'
 import { formFor } from '../forms/form-for.ts'
 import type { TypedLine } from '../forms/retype.ts'
@@ -94,9 +94,9 @@ export async function saidRetype(read: () => Promise<string>, dispatch: CallDisp
 
 /** Runs a line that a form was sent with, which no other form can answer: that is a press away. Never throws. */
 export async function saidToTyped(line: string, dispatch: CallDispatch): Promise<SaidMessages> {
-  const path = pathOf(line, dispatch.commands) ?? HELP
-  const said = await saidTo(async () => line, dispatch, { line, path })
-  return said.kind === 'messages' ? said : formOffered(line, dispatch)
+  const { commands } = dispatch
+  const said = await saidTo(async () => line, dispatch, { line, path: pathTyped(line, commands) ?? HELP })
+  return said.kind === 'messages' ? said : formOffered(parseLine(line, commands), dispatch)
 }
 
 /** Opens the form again that was sent before. Never throws. */

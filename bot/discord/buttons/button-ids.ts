@@ -1,9 +1,11 @@
 import type { Store } from '../../../store/store.ts'
-import { byPath, type Callable } from '../../chat/callable.ts'
+import type { Call } from '../../calls/call.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import { encodeCustomId } from './custom-id.ts'
 import { keepLine, keptReference, LONGEST_KEPT } from './long-button-lines.ts'
 
-/** What each line's button carries. A line that is missing is to be typed. */
+/** What each call's button carries, by the call's line. A call that is missing is to be typed. */
 export type ButtonIds = ReadonlyMap<string, string>
 
 interface Owned {
@@ -11,28 +13,22 @@ interface Owned {
   readonly nudgeId: string | null
 }
 
-/** The path of the command that a line runs, null where it runs none. */
-export function pathOf(line: string, commands: readonly Callable[]): string | null {
-  const [first = '', second = ''] = line.replace(/^\//, '').split(' ')
-  return (byPath(`${first} ${second}`, commands) ?? byPath(first, commands))?.path ?? null
-}
-
 /**
- * The ids of the buttons that run `lines`. What is too long for one is kept in the owner's file, which is written only
+ * The ids of the buttons that run `calls`. What is too long for one is kept in the owner's file, which is written only
  * then; a `StorageError` comes out.
  */
 export async function buttonIds(
-  lines: readonly string[],
+  calls: readonly (Call | Invocation)[],
   { owner, nudgeId }: Owned,
-  { store, commands }: { readonly store: Pick<Store, 'update'>; readonly commands: readonly Callable[] },
+  store: Pick<Store, 'update'>,
 ): Promise<ButtonIds> {
   const ids = new Map<string, string>()
   const long: { readonly line: string; readonly path: string }[] = []
-  for (const line of new Set(lines)) {
+  for (const called of calls) {
+    const line = lineOf(called)
     const id = encodeCustomId({ owner, line, nudgeId })
-    const path = id === null && line.length <= LONGEST_KEPT ? pathOf(line, commands) : null
     if (id !== null) ids.set(line, id)
-    else if (path !== null) long.push({ line, path })
+    else if (line.length <= LONGEST_KEPT) long.push({ line, path: 'command' in called ? called.command : called.path })
   }
   if (long.length === 0) return ids
   const kept = new Map<string, string>()

@@ -29,7 +29,7 @@ export async function keepIn(store: Pick<Store, 'update'>, owner: string, line: 
 }
 
 /** The line of an id, null where it is no longer kept. */
-export const lineOf = (person: Person, id: string): string | null =>
+export const lineKept = (person: Person, id: string): string | null =>
   person.lines.find((kept) => kept.id === id)?.line ?? null
 
 /** A kept line as a button names it: `@0123456789ab /plan`, so that a lost one can still say which command it was. */

@@ -4,7 +4,8 @@ import { bottlesOfLeft } from '../../../core/jar/state/jar-bottles.ts'
 import type { Story } from '../../../core/jar/state/jar-state.ts'
 import { plannedSyrup } from '../../../core/jar/state/planned-syrup.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
-import { sweetenOptions } from '../../commands/jar/known/sweeten-options.ts'
+import { call, invocationOf } from '../../calls/call.ts'
+import { syrupValues } from '../../commands/jar/known/sweeten-options.ts'
 import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../../text/discord-forms-text.ts'
 import type { FilledFields, FormJar } from './form.ts'
 import { amountFields, FIELDS, headOf } from './form.ts'
@@ -36,7 +37,7 @@ export const bottlingForm = (asked: FormJar, text: BottlingFormText, filled: Fil
 /** What was worked out for a strained jar; nothing where that is not known. */
 export const sweeteningPlanned = (story: Story): FilledFields => {
   const planned = plannedSyrup(story)
-  return planned === null ? {} : Object.fromEntries(sweetenOptions(planned.syrup))
+  return planned === null ? {} : invocationOf(call('jar sweeten', syrupValues(planned.syrup))).options
 }
 
 const USUAL = [{ count: null, volumeMl: USUAL_BOTTLE_ML }] as const

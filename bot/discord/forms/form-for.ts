@@ -6,8 +6,10 @@ import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Jar } from '../../../store/person.ts'
+import { call } from '../../calls/call.ts'
 import type { Invocation } from '../../calls/invocation.ts'
-import { parseShareRef, type ShareRef, shareRef } from '../../calls/share-ref.ts'
+import { parseShareRef, type ShareRef } from '../../calls/share-ref.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Asker } from '../../chat/command.ts'
 import { findShare } from '../../commands/share/find-share.ts'
 import type {
@@ -43,7 +45,7 @@ export const makeForm = (
   text: MakeFormText,
   filled: FilledFields = {},
 ): APIModalInteractionResponseCallbackData => ({
-  custom_id: encodeCustomId({ owner: userId, line: `/share make:${shareRef(ref)}`, nudgeId: null })!,
+  custom_id: encodeCustomId({ owner: userId, line: lineOf(call('share', { make: ref })), nudgeId: null })!,
   title: text.title(),
   components: amountFields(FIELDS.share, text, filled),
 })

@@ -7,7 +7,7 @@ import type {
 } from 'discord.js'
 import { MOST_NOTE_CHARACTERS } from '../../../core/jar/record/bounds.ts'
 import type { Invocation } from '../../calls/invocation.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Callable } from '../../chat/callable.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import type { TastingFormText } from '../../text/discord-forms-text.ts'
@@ -100,7 +100,7 @@ export const headOf = (
   { owner, jarId, jarName }: FormJar,
   { title }: { title(values: { readonly name: string }): string },
 ) => ({
-  custom_id: encodeCustomId({ owner, line: writeLine(path, `#${jarId}`), nudgeId: null })!,
+  custom_id: encodeCustomId({ owner, line: lineOf({ path, options: { jar: `#${jarId}` } }), nudgeId: null })!,
   title: fitted(title({ name: jarName })),
 })
 

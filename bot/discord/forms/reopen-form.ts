@@ -4,7 +4,7 @@ import type { Callable } from '../../chat/callable.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
-import { keepIn, keptReference, LONGEST_KEPT, lineOf, readReference } from '../buttons/long-button-lines.ts'
+import { keepIn, keptReference, LONGEST_KEPT, lineKept, readReference } from '../buttons/long-button-lines.ts'
 import type { SentForm } from './form.ts'
 
 /** Begins what a button carries that opens a form again; a kept line's name follows. */
@@ -41,7 +41,7 @@ export async function formAgain(
   { userId, store }: { readonly userId: string; readonly store: Pick<Store, 'read'> },
 ): Promise<SentForm> {
   const { id = '', path = '' } = readReference(line.slice(AGAIN.length)) ?? {}
-  const kept = lineOf(await store.read(userId), id)
+  const kept = lineKept(await store.read(userId), id)
   if (kept === null) throw new ChatError('not_found', 'button_too_old', { path }, { command: path })
   return keptForm.parse(JSON.parse(kept))
 }

@@ -1,6 +1,5 @@
 import type { Person, SentNudge } from '../../../store/person.ts'
 import type { Store } from '../../../store/store.ts'
-import type { Callable } from '../../chat/callable.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { SaidAnswer } from '../../reminders/nudge-answers.ts'
 import { nudgeNow } from '../../reminders/sent-nudge.ts'
@@ -15,7 +14,6 @@ import { replyMessages } from '../show/to-messages.ts'
 
 export interface NudgeWriting extends Spoken {
   readonly store: Pick<Store, 'read' | 'update'>
-  readonly commands: readonly Callable[]
   /** IANA name of the zone of who has chosen none. */
   readonly assumedZone: string
 }
@@ -52,10 +50,10 @@ interface Drawn {
 /** What a nudge shows: one message that pings its owner, its id in every button. What the store fails at comes out. */
 export async function nudgeMessage(
   { userId: owner, nudgeId, reply, answers = [] }: Drawn,
-  { store, commands, assumedZone, ...spoken }: NudgeWriting,
+  { store, assumedZone, ...spoken }: NudgeWriting,
 ): Promise<MessagePayload> {
-  const lines = reply.actions.map(({ line }) => line)
-  const ids = await buttonIds(lines, { owner, nudgeId }, { store, commands })
+  const calls = reply.actions.map((action) => action.call)
+  const ids = await buttonIds(calls, { owner, nudgeId }, store)
   const { settings } = await store.read(owner)
   const speech = speechIn(languageFor(spoken, settings), settings.zone ?? assumedZone)
   const answering = { owner, kitchen: reply.kitchen, speech }

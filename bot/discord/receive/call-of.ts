@@ -1,6 +1,6 @@
 import type { Attachment, CommandInteractionOption } from 'discord.js'
 import type { Invocation } from '../../calls/invocation.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import { byPath, type Callable, optionNames } from '../../chat/callable.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
@@ -77,9 +77,7 @@ export function lineTyped(slash: Slash): TypedLine | null {
   const { path, data } = flat(slash)
   if (data.some(({ attachment }) => attachment !== undefined)) return null
   const typed = data.map(({ name, value = '' }) => [name, unisolated(String(value))] as const)
-  // A note takes the rest of its line.
-  const inOrder = typed.toSorted(([one], [other]) => Number(one === NOTE) - Number(other === NOTE))
-  return { path, line: writeLine(path, null, inOrder) }
+  return { path, line: lineOf({ path, options: Object.fromEntries(typed) }, true) }
 }
 
 /** The line that asks for help as `/help command:…` does, null for any other command. */

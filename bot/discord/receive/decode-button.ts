@@ -1,7 +1,7 @@
 import type { Store } from '../../../store/store.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { decodeCustomId } from '../buttons/custom-id.ts'
-import { lineOf, readReference } from '../buttons/long-button-lines.ts'
+import { lineKept, readReference } from '../buttons/long-button-lines.ts'
 import { opensAgain } from '../forms/reopen-form.ts'
 import { retyped, TYPED_LINE } from '../forms/retype.ts'
 import { SHOW_LINE } from '../show/to-messages.ts'
@@ -45,7 +45,7 @@ export async function keptLine(
   const reference = readReference(line)
   if (reference === null) return line
   const { id, path } = reference
-  const kept = lineOf(await store.read(userId), id)
+  const kept = lineKept(await store.read(userId), id)
   if (kept === null) throw new ChatError('not_found', 'button_too_old', { path }, { command: path })
   return kept
 }

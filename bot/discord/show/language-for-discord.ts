@@ -28,6 +28,7 @@ const adapted = (words: Words, { sentence }: NamedLines): Words => ({
     const values = unmarked(given)
     return sentence(words.problem(key, values, kitchen), values)
   },
+  line: words.line,
   onPictures: words.onPictures,
 })
 

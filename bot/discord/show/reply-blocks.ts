@@ -42,17 +42,13 @@ const blocksOf = (blocks: readonly Block[]): readonly Block[] =>
   blocks.map((block) => block.filter(hasText)).filter((block) => block.length > 0)
 
 /** What can be typed next, where it is on no button. */
-const typedBlock = (
-  actions: readonly Action[],
-  kitchen: Kitchen,
-  { words, discord, line: named }: DiscordLanguage,
-): Block =>
+const typedBlock = (actions: readonly Action[], kitchen: Kitchen, { words, discord }: DiscordLanguage): Block =>
   actions.length === 0
     ? []
     : [
         line(discord.next()),
         ...actions.map((action) =>
-          line(discord.action(words.say<'actions'>(action.label, kitchen), named(action.line))),
+          line(discord.action(words.say<'actions'>(action.label, kitchen), words.line(action.call))),
         ),
       ]
 

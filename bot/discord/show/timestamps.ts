@@ -1,4 +1,5 @@
 import { instantAt } from '../../../core/quantity/time/zone.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Format } from '../../text/format.ts'
 
 /**
@@ -15,13 +16,14 @@ type Style = 'D' | 'f'
 
 const marked = (ms: number, style: Style): string => `${OPEN}${Math.floor(ms / 1000)}:${style}${CLOSE}`
 
-/** A format whose days and moments every reader sees by their own clocks; `zone` is that of the person who is answered. */
+/** A format whose days and moments every reader sees by their own clocks, and whose lines can be sent in Discord; `zone` is that of the person who is answered. */
 export const stamped =
   (zone: string) =>
   (format: Format): Format => ({
     ...format,
     day: (day) => marked(instantAt(zone, day, NOON_MINUTES), 'D'),
     moment: (day, minutes) => marked(instantAt(zone, day, minutes), 'f'),
+    call: (call) => lineOf(call, true),
     channel: (id) => `${OPEN}#${id}${CLOSE}`,
   })
 

@@ -1,3 +1,4 @@
+import { lineOf } from '../../calls/write-line.ts'
 import type { Outcome } from '../../chat/execute.ts'
 import { explain } from '../../chat/grammar/explain.ts'
 import type { HelpPage } from '../../chat/grammar/help.ts'
@@ -54,13 +55,13 @@ function offered({ actions, kitchen }: Reply, { ids }: Rendering, { plainWords }
   const toType: Action[] = []
   for (const action of actions) {
     const isButtonOnly = action.isButtonOnly === true
-    const customId = ids.get(action.line)
+    const customId = ids.get(lineOf(action.call))
     // One is left for "Show everybody".
     if (customId === undefined || (buttons.size >= MOST_BUTTONS - 1 && !buttons.has(customId))) {
       if (!isButtonOnly) toType.push(action)
     } else if (!buttons.has(customId)) {
       const said = plainText(plainWords.say<'actions'>(action.label, kitchen)).trim()
-      const whole = shortened(said === '' ? plainText(action.line) : said, LABEL_CHARACTERS)
+      const whole = shortened(said === '' ? plainText(plainWords.line(action.call)) : said, LABEL_CHARACTERS)
       const label = isolatedWithin(whole, LABEL_CHARACTERS)
       buttons.set(customId, { label, customId, isMain: buttons.size === 0 && !isButtonOnly })
     }

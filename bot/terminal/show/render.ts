@@ -23,7 +23,8 @@ const styled = (style: Style, lines: readonly string[], { colour }: Screen): rea
 const toType = ({ actions }: Reply) => actions.filter(({ isButtonOnly }) => isButtonOnly !== true)
 
 const actionLines = (reply: Reply, { words, console }: TerminalLanguage, { width }: Screen): readonly string[] =>
-  toType(reply).flatMap(({ label, line }) => {
+  toType(reply).flatMap(({ label, call }) => {
+    const line = words.line(call)
     const named = clean(words.say<'actions'>(label, reply.kitchen))
     const whole = `  ${console.action(named, clean(line))}`
     // A line to type is never broken, so that it can be copied.

@@ -1,6 +1,7 @@
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import { measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
 import { dayText, plural } from './phrases.ts'
@@ -174,6 +175,7 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
       : `${number(value, 0)}${NBSP}°C`,
   day: (day, words = dayText(day)) => words,
   moment: (_day, _minutes, words) => words,
+  call: (call) => lineOf(call),
   channel: () => 'a channel',
   give: {
     volume: (volume) => (isLarge(volume) ? `${spread(volume, 1000)}${NBSP}l` : `${spread(volume)}${NBSP}ml`),

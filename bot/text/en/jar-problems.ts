@@ -3,7 +3,8 @@ import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Weakness } from '../../../core/liquid/keeping.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { pouredMl } from '../../../core/recipe/tool-precision.ts'
-import { quoted, writeLine } from '../../calls/write-line.ts'
+import { call } from '../../calls/call.ts'
+import { lineOf, quoted } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { SafetyProblems } from '../messages/safety-problems.ts'
@@ -183,5 +184,5 @@ export const safetyProblems = {
   label_ferments: ({ jar, fix, line, ...weak }) =>
     `${jar} is at ${weakText(weak)}. That can ferment and burst the bottles, so don’t give it away. ${makeItKeep(fix)} In bottles already? Then this prints a label that says so: ${line}`,
   jar_not_for_drinking: ({ jar, kind, typed }) =>
-    `${typed === null ? jar : `${jar}: “${typed}”`} ${WRONG[kind]}. Don’t drink it or give it away. What to do: ${writeLine('jar show', jar)}`,
+    `${typed === null ? jar : `${jar}: “${typed}”`} ${WRONG[kind]}. Don’t drink it or give it away. What to do: ${lineOf(call('jar show', { jar }))}`,
 } satisfies Written<SafetyProblems>

@@ -1,6 +1,7 @@
 import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { StorageProblems } from '../../../store/storage-error.ts'
-import { writeLine } from '../../calls/write-line.ts'
+import { call } from '../../calls/call.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { Written } from '../language.ts'
 import type { ConsoleText } from '../terminal-text.ts'
 import { listed } from './phrases.ts'
@@ -21,7 +22,7 @@ export const copyBack = ({ userId, day }: { readonly userId: string; readonly da
     : `The copy of ${day} still holds jars. To have it back, end me and type: npm run doctor -- restore ${userId} ${day}`
 
 /** The line that shows what became of something. */
-const look = (jar: string | undefined): string => (jar === undefined ? '/jar list' : writeLine('jar show', jar))
+const look = (jar: string | undefined): string => (jar === undefined ? '/jar list' : lineOf(call('jar show', { jar })))
 
 /** What was wrong with the folder of data, and what to do about it: at the terminal, where the folder is. */
 export const storageProblems: Written<StorageProblems> = {

@@ -130,13 +130,12 @@ export function writeSweetness(sweetness: Sweetness): string {
   return firstReadAs(sweetness, texts, parseSweetness)
 }
 
-/** `2:1` as `2`: grams of sugar to each gram of water. */
-export const writeRatio = (ratio: Ratio): string =>
-  firstReadAs(
-    ratio,
-    [String(ratio.sugarGPerWaterG), `${ratio.sugarGPerWaterG}0`, ...numberTexts(ratio.sugarGPerWaterG)],
-    parseRatio,
-  )
+/** `2:1`: grams of sugar to each gram of water. */
+export function writeRatio(ratio: Ratio): string {
+  const { sugarGPerWaterG } = ratio
+  const whole = [String(sugarGPerWaterG), `${sugarGPerWaterG}0`, ...numberTexts(sugarGPerWaterG)]
+  return firstReadAs(ratio, [...whole.map((number) => `${number}:1`), ...whole], parseRatio)
+}
 
 /** `14 days`, `2 months`, `1.5 weeks`. */
 export const writeSpan = (span: Span, read: (text: string) => Span): string =>

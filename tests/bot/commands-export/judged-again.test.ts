@@ -5,6 +5,7 @@ import { bottleLabelData } from '../../../bot/picture/label/bottle-label-data.ts
 import { jarTag } from '../../../bot/picture/tag/jar-tag.ts'
 import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
 import { NOBODY } from '../../../store/person.ts'
+import { linesOf } from '../call-typed.ts'
 import { pen } from '../picture/pixels.ts'
 import { deskOf, lemonJar, NOW_MS, walnutJar } from './desk.ts'
 import { entry, type Json, type Sound } from './refused.ts'
@@ -118,7 +119,7 @@ describe.each([
       expect(error.message).toMatch(/for drinking|do not plan/)
     }
     const shown = await desk.run('/jar show olea')
-    const lines = shown.ok ? shown.reply.actions.map(({ line }) => line) : []
+    const lines = shown.ok ? linesOf(shown.reply.actions) : []
     expect(lines).toEqual(['/jar discard olea'])
     await desk.jsonOf(lines[0]!)
     const { cautions } = await desk.jsonOf('/jar list')
@@ -157,7 +158,7 @@ describe('an imported jar that holds more than is safe today', () => {
   it('is brought within by the spirit that is offered', async () => {
     const { desk } = await taken(plants('nutmeg', 3))
     const shown = await desk.run('/jar show olea')
-    const [fix] = shown.ok ? shown.reply.actions.map(({ line }) => line) : []
+    const [fix] = shown.ok ? linesOf(shown.reply.actions) : []
     expect(fix).toMatch(/^\/jar add olea spirit:\d+ ml 95%$/)
     const { cautions, data } = await desk.jsonOf(fix!)
     expect(data.dangers).toEqual([])
@@ -167,7 +168,7 @@ describe('an imported jar that holds more than is safe today', () => {
   it('is only to be thrown away where no spirit helps', async () => {
     const { desk } = await taken(plants('nutmeg', 300))
     const shown = await desk.run('/jar show olea')
-    expect(shown.ok && shown.reply.actions.map(({ line }) => line)).toEqual(['/jar discard olea'])
+    expect(shown.ok && linesOf(shown.reply.actions)).toEqual(['/jar discard olea'])
   })
 })
 

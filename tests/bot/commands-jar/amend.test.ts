@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { jarDesk, LEMON, numberIn } from './desk.ts'
 
 const sweetened = async () => {
@@ -99,7 +100,7 @@ describe('/jar correct', () => {
     await desk.ask('/jar undo lemon')
     const outcome = await desk.run('/jar correct lemon measured:900 ml')
     const [action] = outcome.ok ? outcome.reply.actions : []
-    expect(action?.line).toMatch(/^\/jar sweeten lemon water:\d+ ml sugar:\d+ g$/)
+    expect(lineOf(action!.call)).toMatch(/^\/jar sweeten lemon water:\d+ ml sugar:\d+ g$/)
     const other = jarDesk('2026-11-01')
     await other.ask(LEMON)
     other.at('2026-11-20')

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { linesOf } from '../call-typed.ts'
 import { jarDesk, numberIn, type StepJson } from './desk.ts'
 
 type Desk = ReturnType<typeof jarDesk>
@@ -21,7 +22,7 @@ const lineIn = (message: string): string => /(\/(?:jar|plan) .+)$/.exec(message.
 const actionsOf = async (desk: Desk, line: string): Promise<readonly string[]> => {
   const outcome = await desk.run(line)
   if (!outcome.ok) throw new Error(line)
-  return outcome.reply.actions.map((action) => action.line)
+  return linesOf(outcome.reply.actions)
 }
 
 /** A jar of 9.7 % vol. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
 const strained = async () => {
@@ -13,7 +14,7 @@ type Desk = ReturnType<typeof jarDesk>
 
 const actionsOf = async (desk: Desk, line: string): Promise<readonly string[]> => {
   const outcome = await desk.run(line)
-  return outcome.ok ? outcome.reply.actions.flatMap((action) => (action.isButtonOnly ? [] : [action.line])) : []
+  return outcome.ok ? outcome.reply.actions.flatMap((action) => (action.isButtonOnly ? [] : [lineOf(action.call)])) : []
 }
 
 const entriesOf = async (desk: Desk) => (await desk.person()).jars[0]!.entries

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { newAsker } from '../asker.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
@@ -23,7 +24,7 @@ describe('names of jars', () => {
     await desk.ask(LEMON.replace('lemon', name))
     expect((await desk.ask(`/jar shake ${name}`)).data.name).toBe(name)
     const outcome = await desk.run(`/jar strain ${name} measured:900 ml`)
-    const line = outcome.ok ? outcome.reply.actions[0]!.line : ''
+    const line = outcome.ok ? lineOf(outcome.reply.actions[0]!.call) : ''
     expect(line.startsWith('/jar sweeten ')).toBe(true)
     expect((await desk.ask(line)).data.stage).toBe('sweetened')
     await desk.ask(`/syrup jar:${name} to-strength:25% to-sweetness:400 g/L`)
@@ -64,7 +65,7 @@ describe('names of jars', () => {
     const desk = jarDesk()
     await desk.ask(LEMON.replace('lemon', '"of: lemon, \\"best\\""'))
     const outcome = await desk.run('/jar strain "of: lemon, \\"best\\"" measured:900 ml')
-    const line = outcome.ok ? outcome.reply.actions[0]!.line : ''
+    const line = outcome.ok ? lineOf(outcome.reply.actions[0]!.call) : ''
     expect(line).toContain('/jar sweeten "of: lemon, \\"best\\"" water:')
     await desk.ask(line)
   })
@@ -76,7 +77,9 @@ describe('names of jars', () => {
     const pressed = jarDesk('2026-11-01', { ...newAsker(), place: { kind: 'private' } })
     const jar = await pressed.ask(LEMON)
     const outcome = await pressed.run('/jar strain lemon measured:900 ml')
-    expect(outcome.ok && outcome.reply.actions[0]!.line).toMatch(new RegExp(`^/jar sweeten #${jar.data.id} water:`))
+    expect(outcome.ok && lineOf(outcome.reply.actions[0]!.call)).toMatch(
+      new RegExp(`^/jar sweeten #${jar.data.id} water:`),
+    )
   })
 
   it('renamed, the jar is found by its new name alone', async () => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { newAsker } from '../asker.ts'
+import { linesOf } from '../call-typed.ts'
 import { jarDesk, LEMON, numberIn } from './desk.ts'
 
 /** Where lines are kept and pressed. */
@@ -9,7 +11,7 @@ const pressed = async () => {
   desk.at('2026-11-25')
   const offeredBy = async (line: string) => {
     const outcome = await desk.run(line)
-    return outcome.ok ? outcome.reply.actions.map((action) => action.line) : []
+    return outcome.ok ? linesOf(outcome.reply.actions) : []
   }
   return { desk, offeredBy }
 }
@@ -50,7 +52,7 @@ describe('a sweetening that was offered', () => {
     await desk.ask(LEMON)
     desk.at('2026-11-25')
     const outcome = await desk.run('/jar strain lemon measured:900 ml')
-    expect(outcome.ok && outcome.reply.actions[0]!.line).not.toContain('after:')
+    expect(outcome.ok && lineOf(outcome.reply.actions[0]!.call)).not.toContain('after:')
   })
 })
 

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { newAsker } from '../asker.ts'
+import { linesOf } from '../call-typed.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
 describe('/jar start', () => {
@@ -48,7 +50,7 @@ describe('/jar start', () => {
   it('says which zone it took, on the first jar of somebody who chose none', async () => {
     const desk = jarDesk()
     const first = await desk.run(LEMON)
-    expect(first.ok && first.reply.actions[0]?.line).toBe('/settings zone:UTC')
+    expect(first.ok && lineOf(first.reply.actions[0]!.call)).toBe('/settings zone:UTC')
     await jarDesk().ask('/settings zone:UTC')
     expect((await desk.ask(LEMON.replace('lemon', 'second'))).notes.map(({ key }) => key)).not.toContain(
       'jar_zone_assumed',
@@ -132,7 +134,7 @@ describe('/jar start', () => {
 describe('a plan offers its jar', () => {
   const actionsOf = async (line: string) => {
     const outcome = await jarDesk().run(line)
-    return outcome.ok ? outcome.reply.actions.map((action) => action.line) : []
+    return outcome.ok ? linesOf(outcome.reply.actions) : []
   }
 
   it('with what was typed, and it can be typed back', async () => {
@@ -177,7 +179,7 @@ describe('a plan offers its jar', () => {
     expect(await desk.textOf(line!)).toContain(
       'lemon peel 2 was begun just so on 1 November 2026 already, so I began no other.',
     )
-    const another = again.ok ? again.reply.actions[0]!.line : ''
+    const another = again.ok ? lineOf(again.reply.actions[0]!.call) : ''
     expect(another).toBe('/jar start lemon peel 3 of:90 g lemon peel spirit:1 l 95%')
     expect((await desk.ask(another)).data.name).toBe('lemon peel 3')
     expect((await desk.refused('/jar start lemon peel of:80 g lemon peel spirit:1 l 95%')).option).toBe('name')

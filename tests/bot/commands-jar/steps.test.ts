@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { eventsIn, jarDesk, LEMON, numberIn } from './desk.ts'
 
 const HERB = '/jar start herb of:10 g rosemary spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'
@@ -40,7 +41,7 @@ describe('a batch from jar to glass', () => {
     expect(again.ok).toBe(true)
     await desk.ask('/jar undo herb')
     const outcome = await desk.run('/jar strain herb measured:920 ml strength:78%')
-    const line = outcome.ok ? outcome.reply.actions[0]!.line : ''
+    const line = outcome.ok ? lineOf(outcome.reply.actions[0]!.call) : ''
     expect(line).toMatch(/^\/jar sweeten herb water:\d+ ml sugar:\d+ g$/)
     desk.at('2026-11-21')
     const json = await desk.ask(line)

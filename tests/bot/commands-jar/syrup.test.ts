@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { linesOf } from '../call-typed.ts'
 import { jarDesk, LEMON, numberIn } from './desk.ts'
 
 const strained = async () => {
@@ -37,7 +38,7 @@ describe('/syrup jar:', () => {
     await desk.ask('/jar start x of:20 g jaboticaba spirit:1 l 95% unknown-ok:yes')
     await desk.ask('/jar strain x measured:900 ml strength:80%')
     const outcome = await desk.run('/syrup jar:x')
-    const lines = outcome.ok ? outcome.reply.actions.map(({ line }) => line) : []
+    const lines = outcome.ok ? linesOf(outcome.reply.actions) : []
     for (const line of lines) {
       expect(line.startsWith('/syrup jar:x ')).toBe(true)
       await desk.ask(line)

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { newAsker } from '../asker.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
@@ -14,7 +15,7 @@ const pressed = async () => {
     const outcome = await desk.run(line)
     const last = outcome.ok ? outcome.reply.actions.at(-1) : undefined
     expect(last).toMatchObject({ isButtonOnly: true, label: { key: 'jar_undo' } })
-    return last!.line
+    return lineOf(last!.call)
   }
   return { desk, undoOf, kindsOf }
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { newAsker } from '../asker.ts'
+import { linesOf } from '../call-typed.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
 const lemons = async () => {
@@ -44,7 +45,7 @@ describe('a start that is taken back', () => {
     const [jar] = (await desk.person()).jars
     if (laterDay !== undefined) desk.at(laterDay)
     const outcome = await desk.run(`/jar undo #${jar!.id}`)
-    const lines = outcome.ok ? outcome.reply.actions.map((action) => action.line) : []
+    const lines = outcome.ok ? linesOf(outcome.reply.actions) : []
     return { desk, jar: jar!, lines }
   }
   const withoutTyping = ({ typed: _, enteredMs: _e, ...entry }: { typed: unknown; enteredMs: unknown }) => entry

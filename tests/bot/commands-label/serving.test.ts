@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { countries } from '../../../core/label/countries.ts'
+import { linesOf } from '../call-typed.ts'
 import { cautionKeys, faults, json, noteKeys, printed, reply } from './desk.ts'
 
 test('counts grams and drinks, and says where the size and the guidance are from', async () => {
@@ -48,8 +50,8 @@ test.each([
 
 test('offers the country that was nearly typed, as a line that runs', async () => {
   const { actions } = await reply('/serving pour:30 ml strength:30% country:Itly')
-  expect(actions.map(({ line }) => line)).toEqual(['/serving pour:30 ml strength:30% country:italy'])
-  expect((await reply(actions[0]!.line)).data.drinkGPerServing).toBe(12)
+  expect(linesOf(actions)).toEqual(['/serving pour:30 ml strength:30% country:italy'])
+  expect((await reply(lineOf(actions[0]!.call))).data.drinkGPerServing).toBe(12)
   expect(await printed('/serving pour:30 ml strength:30% country:Mordor')).toContain('“Mordor”')
   expect((await reply('/serving pour:30 ml strength:30% country:xx')).actions).toEqual([])
 })

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { inForm } from '../../../core/botanical/find/in-form.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
@@ -114,8 +115,8 @@ describe('/plan from:', () => {
     const outcome = await desk.run(`/plan from:${code} spirit:700 ml 70%`)
     if (!outcome.ok) throw new Error('not planned')
     const [action] = outcome.reply.actions
-    expect(action?.line).toBe(`/jar start from:${code} spirit:700 ml 70%`)
-    expect((await desk.jsonOf(action!.line)).error).toBeUndefined()
+    expect(lineOf(action!.call)).toBe(`/jar start from:${code} spirit:700 ml 70%`)
+    expect((await desk.jsonOf(lineOf(action!.call))).error).toBeUndefined()
     const { started } = await lastStory(desk)
     const factor = 49_000 / 95_000
     expect(started.plants.map(({ id, massG }) => [id, massG.value])).toEqual([

@@ -1,11 +1,12 @@
 import { expect, it } from 'vitest'
+import { call } from '../../../bot/calls/call.ts'
 import { buttonIds } from '../../../bot/discord/buttons/button-ids.ts'
 import { decodeCustomId } from '../../../bot/discord/buttons/custom-id.ts'
-import { keepLine, keptReference, lineOf, readReference } from '../../../bot/discord/buttons/long-button-lines.ts'
+import { keepLine, keptReference, lineKept, readReference } from '../../../bot/discord/buttons/long-button-lines.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { NOBODY, type Person } from '../../../store/person.ts'
 import { personSchema } from '../../../store/schema/person-schema.ts'
-import { commands } from '../test-desk.ts'
+import { callTyped } from '../call-typed.ts'
 
 const OWNER = '123456789012345678'
 
@@ -17,7 +18,7 @@ const linesTo = (count: number): readonly string[] =>
 
 it('keeps a line under an id and finds it again', () => {
   const { person, id } = keepLine(NOBODY, '/plan of:10 lemons')
-  expect(lineOf(person, id)).toBe('/plan of:10 lemons')
+  expect(lineKept(person, id)).toBe('/plan of:10 lemons')
   expect(keepLine(person, '/plan of:10 lemons')).toEqual({ person, id })
   expect(personSchema.safeParse(person).success).toBe(true)
 })
@@ -28,9 +29,9 @@ it('keeps the last hundred, by their last use', () => {
   expect(used.person.lines).toHaveLength(100)
   const { person } = keepLine(used.person, '/plan of:1000 lemons')
   expect(person.lines).toHaveLength(100)
-  expect(lineOf(person, used.id)).toBe(first)
+  expect(lineKept(person, used.id)).toBe(first)
   expect(person.lines.map(({ line }) => line)).not.toContain(second)
-  expect(lineOf(person, 'constructor')).toBeNull()
+  expect(lineKept(person, 'constructor')).toBeNull()
 })
 
 it('names a kept line with the command that it runs', () => {
@@ -55,18 +56,18 @@ it('puts short lines on buttons, keeps long ones, and writes only for those', as
     },
   }
   const about = { owner: OWNER, nudgeId: null }
-  const short = await buttonIds(['/jar list', '/jar list'], about, { store: counted, commands })
+  const short = await buttonIds([call('jar list'), call('jar list')], about, counted)
   expect([short.size, calls]).toEqual([1, 0])
 
-  const long = `/jar start name:${'x'.repeat(40)} of:10 lemons + 30 g ginger + 5 cloves spirit:1 l 95% targets:30%`
-  const huge = `/plan of:${'10 lemons + '.repeat(1000)}`
-  const ids = await buttonIds([long, huge, `what is this${'?'.repeat(100)}`], about, { store: counted, commands })
+  const long = `/jar start ${'x'.repeat(40)} of:10 lemons + 30 g ginger + 5 cloves spirit:1 l 95% to-strength:30%`
+  const huge = { path: 'plan', options: { of: '10 lemons + '.repeat(1000) } }
+  const ids = await buttonIds([callTyped(long), huge], about, counted)
   expect([...ids.keys()]).toEqual([long])
   const read = decodeCustomId(ids.get(long)!)
   expect(read?.owner).toBe(OWNER)
   const kept = readReference(read!.line)
   expect(kept?.path).toBe('jar start')
-  expect(lineOf(await store.read(OWNER), kept!.id)).toBe(long)
-  expect(await buttonIds([long], about, { store: counted, commands })).toEqual(ids)
+  expect(lineKept(await store.read(OWNER), kept!.id)).toBe(long)
+  expect(await buttonIds([callTyped(long)], about, counted)).toEqual(ids)
   expect([calls, changes]).toEqual([2, 1])
 })

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
+import { call } from '../../../bot/calls/call.ts'
 import type { Action, Reply, Row } from '../../../bot/chat/reply.ts'
 import type { Message } from '../../../bot/text/words.ts'
 import { runs, SEED } from '../../runs.ts'
@@ -40,7 +41,7 @@ const caution = typed.map(
 const action = fc.tuple(typed, typed).map(
   ([name, said]): Action => ({
     label: { group: 'actions', key: 'nudge_done', values: { duty: 'shake', name } } as Message<'actions'>,
-    line: `/jar shake ${said}`,
+    call: call('jar shake', { jar: said }),
   }),
 )
 

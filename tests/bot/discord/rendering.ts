@@ -8,7 +8,6 @@ import type { MessagePayload } from '../../../bot/discord/show/message-payload.t
 import { type Rendering, replyMessages, toMessages } from '../../../bot/discord/show/to-messages.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
-import { commands } from '../test-desk.ts'
 import { checkPayload } from './fake/check-payload.ts'
 import { type ComponentNode, walk } from './fake/component-node.ts'
 import { showProblem } from './fake/problem.ts'
@@ -58,9 +57,9 @@ export const rendering = (more: Partial<Rendering> = {}): Rendering => ({
 
 const idsOf = (reply: Reply) =>
   buttonIds(
-    reply.actions.map(({ line }) => line),
+    reply.actions.map(({ call }) => call),
     { owner: OWNER, nudgeId: null },
-    { store: memoryStore('UTC'), commands },
+    memoryStore('UTC'),
   )
 
 export const messagesOf = async (outcome: Outcome, more: Partial<Rendering> = {}): Promise<readonly MessagePayload[]> =>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { call } from '../../../bot/calls/call.ts'
 import { HELP, help } from '../../../bot/chat/grammar/help.ts'
 import type { Reply } from '../../../bot/chat/reply.ts'
 import { sentenceMessage, toMessages } from '../../../bot/discord/show/to-messages.ts'
@@ -94,7 +95,10 @@ describe('a reply', () => {
 
   it('puts at most 24 actions on buttons, each once, and the others in lines to type', async () => {
     const label = { group: 'actions', key: 'nudge_done', values: { duty: 'shake', name: 'lemon '.repeat(40) } } as const
-    const actions = Array.from({ length: 40 }, (_, index) => ({ label, line: `/jar shake #a${index % 30}` }))
+    const actions = Array.from({ length: 40 }, (_, index) => ({
+      label,
+      call: call('jar shake', { jar: `#a${index % 30}` }),
+    }))
     const reply = { ...(await mix()), actions } as Reply
     const messages = await messagesOfReply(reply)
     expectValid(messages)

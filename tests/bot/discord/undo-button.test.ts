@@ -2,6 +2,7 @@ import { expect, it } from 'vitest'
 import type { Reply } from '../../../bot/chat/reply.ts'
 import { replyMessages } from '../../../bot/discord/show/to-messages.ts'
 import { en } from '../../../bot/text/en/index.ts'
+import { callTyped } from '../call-typed.ts'
 import { buttonsOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
 import { inChannel, keep, lemonJar, messagesIn, reminding } from './reminding.ts'
@@ -61,7 +62,11 @@ it('is for its owner alone', async () => {
 })
 
 const undo = (line: string) =>
-  ({ label: { group: 'actions', key: 'jar_undo', values: undefined }, line, isButtonOnly: true }) as const
+  ({
+    label: { group: 'actions', key: 'jar_undo', values: undefined },
+    call: callTyped(line),
+    isButtonOnly: true,
+  }) as const
 
 const replyWith = (actions: Reply['actions']): Reply => ({
   headline: { group: 'headlines', key: 'jars_none', values: undefined },

@@ -5,6 +5,7 @@ import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Person } from '../../../store/person.ts'
+import { linesOf } from '../call-typed.ts'
 import { commands, testDesk } from '../test-desk.ts'
 import { linesIn } from './lines-in.ts'
 
@@ -38,7 +39,7 @@ export async function offersOf(line: string, setting: Setting): Promise<readonly
   const outcome = await desk.run(line)
   const actions = outcome.ok ? outcome.reply.actions : []
   const text = await (await deskOf(setting)).textOf(line)
-  const said = actions.map((action) => action.line)
+  const said = linesOf(actions)
   const sentences = text.slice(
     0,
     text.includes('\nNext you can type:') ? text.indexOf('\nNext you can type:') : text.length,

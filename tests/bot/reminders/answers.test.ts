@@ -7,6 +7,7 @@ import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Place } from '../../../store/person.ts'
 import type { Planned } from '../../core/jar/jars.ts'
+import { linesOf } from '../call-typed.ts'
 import { testDesk } from '../test-desk.ts'
 import { at, happened, jarOf, personWith, ZONE } from './people.ts'
 
@@ -117,7 +118,7 @@ it.each(situations)('answers a reminder to %s with lines that run as they stand'
   })
   const start = personWith([{ ...jar, id: 'walnu' }], kind === 'shake' ? {} : { shake: 'off' })
   const person = past.reduce((known, [when, what]) => happened(known, 'walnu', at(when, '10:00'), what), start)
-  const lineOf = FILLED[kind]
+  const filled = FILLED[kind]
   for (const place of PLACES) {
     const nowMs = at(day, '10:30')
     const now = { nowMs, assumedZone: ZONE }
@@ -126,10 +127,10 @@ it.each(situations)('answers a reminder to %s with lines that run as they stand'
     const asked = reply.data.duties as readonly { readonly duty: string }[]
     expect(asked.map(({ duty }) => duty)).toContain(kind)
     expect(reply.actions.length).toBeGreaterThan(1)
-    if (lineOf !== undefined) {
-      expect(reply.actions.map(({ line }) => line)).toContainEqual(expect.stringMatching(lineOf))
+    if (filled !== undefined) {
+      expect(linesOf(reply.actions)).toContainEqual(expect.stringMatching(filled))
     }
-    for (const { line } of reply.actions) {
+    for (const line of linesOf(reply.actions)) {
       const store = memoryStore(ZONE)
       await store.update('local', () => person)
       const desk = testDesk({ nowMs, asker: { userId: 'local', place, assumedZone: ZONE, store } })
@@ -152,7 +153,7 @@ it('leaves the bottles that nobody has named to a form, where there is one', () 
   const lines = PLACES.map((place) => {
     const intent = intend('local', person, new Map(), now, { placeOf: () => place, after: () => null })
     const reply = nudgeReply(person, intent!.nudge!, { mayHaveBeenSeen: false, isMoved: false }, now)
-    return reply.actions.map(({ line }) => line).find((line) => line.startsWith('/jar bottle'))
+    return linesOf(reply.actions).find((line) => line.startsWith('/jar bottle'))
   })
   expect(lines).toEqual(['/jar bottle walnut bottles:3 x 500 ml', '/jar bottle #walnu'])
 })

@@ -3,6 +3,7 @@ import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import type { Person } from '../../../store/person.ts'
+import { linesOf } from '../call-typed.ts'
 import { ginger, lemon, nudgedReply, walnut } from './nudged.ts'
 import { at, happened, jarOf, personWith, ZONE } from './people.ts'
 
@@ -16,7 +17,7 @@ const WATER: Happening = {
 
 const on = (person: Person, day: string) => nudgedReply(person, { nowMs: at(day), assumedZone: ZONE })
 
-const linesOf = ({ actions }: ReturnType<typeof on>) => actions.map(({ line }) => line)
+const offeredBy = ({ actions }: ReturnType<typeof on>) => linesOf(actions)
 
 /** 95 % vol in a litre, and eight litres of water. */
 const watered = (person: Person, id: string): Person => happened(person, id, at('2026-12-02', '10:00'), WATER)
@@ -26,7 +27,7 @@ describe('a reminder of a jar that must not be drunk as it is', () => {
     const reply = on(watered(personWith([lemon]), 'lemon'), '2026-12-03')
     expect(reply.headline).toMatchObject({ key: 'nudge', values: { held: ['lemon'], asked: [] } })
     expect(reply.cautions.map(({ key }) => key)).toEqual(['jar_ferments'])
-    const [fix, away, later] = linesOf(reply)
+    const [fix, away, later] = offeredBy(reply)
     expect(fix).toMatch(/^\/jar add lemon spirit:\d+ ml 95%$/)
     expect([away, later]).toEqual(['/jar discard lemon', '/jar later lemon until:tomorrow'])
     expect(reply.notes.map(({ key }) => key)).not.toContain('nudge_how')
@@ -37,7 +38,7 @@ describe('a reminder of a jar that must not be drunk as it is', () => {
     expect(reply.headline).toMatchObject({ values: { held: ['walnut'] } })
     expect(JSON.stringify(reply.headline)).not.toMatch(/"name":"walnut"/)
     expect(reply.cautions[0]!.key).toBe('jar_ferments')
-    expect(linesOf(reply)).toContain('/jar shake all')
+    expect(offeredBy(reply)).toContain('/jar shake all')
   })
 
   it('never asks to taste or drink of poison', () => {
@@ -58,7 +59,7 @@ describe('a reminder of a jar that must not be drunk as it is', () => {
     const reply = on(personWith([olea]), '2026-12-03')
     expect(reply.headline).toMatchObject({ values: { held: ['olea'], asked: [] } })
     expect(reply.cautions.map(({ key }) => key)).toEqual(['jar_refused'])
-    expect(linesOf(reply)).toEqual(['/jar discard olea', '/jar later olea until:tomorrow'])
+    expect(offeredBy(reply)).toEqual(['/jar discard olea', '/jar later olea until:tomorrow'])
   })
 
   it('says of what may not keep where it stands, beside what it asks for', () => {

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
 import type { Reply } from '../../../bot/chat/reply.ts'
 import { render } from '../../../bot/terminal/show/render.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Person } from '../../../store/person.ts'
+import { linesOf } from '../call-typed.ts'
 import { commands, speech } from '../test-desk.ts'
 import { ginger, lemon, nudgedReply, STARTED, walnut } from './nudged.ts'
 import { at, DAY_MS, happened, jarOf, personWith, ZONE } from './people.ts'
@@ -45,7 +47,7 @@ describe('what a nudge says', () => {
 
   it('names one jar alone in its answers', () => {
     const { actions } = replyOf(personWith([lemon]), at('2026-12-02'))
-    expect(actions.map(({ line }) => line)).toEqual(['/jar shake lemon', '/jar later lemon until:tomorrow'])
+    expect(linesOf(actions)).toEqual(['/jar shake lemon', '/jar later lemon until:tomorrow'])
   })
 
   it('counts the jars that are too many to name', () => {
@@ -86,7 +88,7 @@ describe('what a nudge says', () => {
     const jar = jarOf({ name: 'walnut', startedMs: STARTED, more })
     const reply = replyOf(personWith([jar], { shake: 'off' }), at('2026-12-08'))
     expect(textOf(reply)).toMatch(/^Add jaboticaba to walnut\.\n/)
-    expect(reply.actions[0]?.line).toBe('/jar add walnut of:4.5 g jaboticaba')
+    expect(lineOf(reply.actions[0]!.call)).toBe('/jar add walnut of:4.5 g jaboticaba')
   })
 })
 
@@ -102,7 +104,7 @@ describe('what there is room for', () => {
       ),
       at('2026-12-10'),
     )
-      .actions.map(({ line }) => line)
+      .actions.map(({ call }) => lineOf(call))
       .slice(0, -1)
 
   it('is both words on a taste or none, after what presses', () => {
@@ -131,16 +133,16 @@ describe('the lines of a nudge', () => {
     'are read back whole with a jar called %s',
     (name, jar) => {
       const { actions } = replyOf(personWith([jar]), at('2026-12-10'))
-      const shake = actions.find(({ line }) => line.startsWith('/jar shake'))
-      expect(Object.values(parseLine(shake?.line ?? '', commands).options)).toEqual([name])
+      const shake = actions.find(({ call }) => call.command === 'jar shake')
+      expect(Object.values(parseLine(lineOf(shake!.call), commands).options)).toEqual([name])
       const later = actions.at(-1)
-      expect(Object.values(parseLine(later?.line ?? '', commands).options)).toEqual([name, 'tomorrow'])
+      expect(Object.values(parseLine(lineOf(later!.call), commands).options)).toEqual([name, 'tomorrow'])
     },
   )
 
   it('name jars by id where they are buttons, which outlive a new name', () => {
     const { actions } = replyOf(personWith([ginger]), at('2026-12-10'), 'private')
-    expect(actions.map(({ line }) => line)).toEqual([
+    expect(linesOf(actions)).toEqual([
       '/jar strain #ginge',
       '/jar shake #ginge',
       '/jar later #ginge until:later today',

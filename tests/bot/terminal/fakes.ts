@@ -1,4 +1,6 @@
 import { Readable } from 'node:stream'
+import type { Call } from '../../../bot/calls/call.ts'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import type { TerminalSession } from '../../../bot/terminal/chat/terminal-session.ts'
 import type { TerminalLanguage } from '../../../bot/terminal/show/language-for-terminal.ts'
 import { chatProblems } from '../../../bot/text/en/problems.ts'
@@ -19,6 +21,7 @@ const fakeWords = {
     if (key === 'fault') throw new TypeError('no such sentence')
     return values.text ?? key
   },
+  line: (call: Call) => lineOf(call),
   problem: (key: string, values: never) =>
     (chatProblems as Record<string, (values: never) => string>)[key]?.(values) ?? key,
 } as unknown as Words

@@ -1,7 +1,9 @@
 import stringWidth from 'string-width'
 import { describe, expect, it, test } from 'vitest'
+import { call } from '../../../bot/calls/call.ts'
 import { render } from '../../../bot/terminal/show/render.ts'
 import { textWidth } from '../../../bot/terminal/show/text-width.ts'
+import { callTyped } from '../call-typed.ts'
 import { fakeReply } from '../chat/fakes.ts'
 import { fakeSpeech } from './fakes.ts'
 
@@ -18,7 +20,7 @@ const reply = fakeReply(
     sure: [say('Strength to ± 0.9 % vol.')],
     notes: [say('Cup taken as the US cup.')],
     cautions: [say('This burns.'), say('This is strong.')],
-    actions: [{ label: say('Weaker'), line: '/dilute 1 l strength:30%' }],
+    actions: [{ label: say('Weaker'), call: callTyped('/dilute 1 l 95% to-strength:30%') }],
   },
 )
 
@@ -37,7 +39,7 @@ Strength to ± 0.9 % vol.
 ! Caution: This is strong.
 
 Next you can type:
-  Weaker: /dilute 1 l strength:30%`)
+  Weaker: /dilute spirit:1 l 95% to-strength:30%`)
   })
 
   it('leaves out what a reply does not have', () => {
@@ -61,12 +63,12 @@ Next you can type:
         sure: [say(long)],
         notes: [say(long)],
         cautions: [say(long)],
-        actions: [{ label: say('Again'), line: `/mix ${long}` }],
+        actions: [{ label: say('Again'), call: call('jar rename', { jar: long }) }],
       },
     )
     const lines = render(wide, fakeSpeech, { width, colour: false }).split('\n')
-    const typed = lines.filter((line) => line.includes('/mix'))
-    expect(typed).toEqual([`    /mix ${long}`])
+    const typed = lines.filter((line) => line.includes('/jar rename'))
+    expect(typed).toEqual([`    /jar rename ${long}`])
     for (const line of lines) if (!typed.includes(line)) expect(stringWidth(line)).toBeLessThanOrEqual(width)
   })
 

@@ -16,8 +16,9 @@ import { batchOf } from '../../../../core/recipe/code/recipe-batch.ts'
 import { keptDays, poured, steepsAtPercent } from '../../../../core/recipe/code/recipe-wish.ts'
 import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Portion } from '../../../../core/recipe/portion.ts'
+import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { lineOf } from '../../../calls/write-line.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
@@ -144,8 +145,8 @@ export const againCommand = defineCommand({
       name: story.name,
       factor: factorOf(story, other),
       isOther: other !== null,
-      line: writeLine('jar undo', name),
       targets: started.targets,
+      line: lineOf(call('jar undo', { jar: name })),
     }
     const asBefore: Message<'notes'> = { group: 'notes', key: 'again_as', values }
     return { ...reply, notes: [asBefore, ...reply.notes] }

@@ -9,7 +9,7 @@ import { batchOf } from '../../../../core/recipe/code/recipe-batch.ts'
 import { keptDays } from '../../../../core/recipe/code/recipe-wish.ts'
 import { wishOf } from '../../../../core/recipe/plan/batch-wish.ts'
 import { plan } from '../../../../core/recipe/plan/plan.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { callOfTexts } from '../../../calls/call.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { canonical } from '../../options/stable-json.ts'
 
@@ -38,5 +38,6 @@ export function beginAgainActions(started: Of<'started'>): readonly Action[] {
   const options = [...typed.filter(([option]) => option !== 'name' && option !== 'when'), ['when', day] as const]
   if (canonical(plannedToday(started)) !== canonical(before)) return []
   const label = { group: 'actions', key: 'jar_begin_again', values: undefined } as const
-  return [{ label, line: writeLine('jar start', name, options) }]
+  const again = callOfTexts('jar start', [['name', name], ...options])
+  return again === null ? [] : [{ label, call: again }]
 }

@@ -6,10 +6,12 @@ import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
 import { isFarFromExpected } from '../../../../core/jar/state/judge-measurement.ts'
 import { dayFromIso, daysBetween } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
+import { millilitres } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Person } from '../../../../store/person.ts'
+import { call } from '../../../calls/call.ts'
 import { dayGiven } from '../../../calls/jar-options.ts'
 import { type InputOf, signature, signatures } from '../../../calls/signatures.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
@@ -89,7 +91,7 @@ export const jarCorrectCommand = defineCommand({
   async run(input, context) {
     if (wantedIn(input).length === 0) {
       await expectJar(context, input.jar)
-      const example = writeLine('jar correct', input.jar.is, [['measured', '930 ml']])
+      const example = lineOf(call('jar correct', { jar: input.jar.is, measured: millilitres(930) }))
       const options = OPTIONS.filter((option) => option !== 'jar' && option !== 'entry' && option !== 'already')
       throw new ChatError('missing_option', 'what_to_correct', { options, example }, { option: 'measured' })
     }

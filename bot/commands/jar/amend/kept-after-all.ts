@@ -1,6 +1,6 @@
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Jar } from '../../../../store/person.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
@@ -36,7 +36,7 @@ export async function keptAfterAll(attempt: string, context: Context): Promise<R
     cautions: [],
     actions: views.slice(0, 1).map((view) => ({
       label: { group: 'actions', key: 'jar_show_kept', values: undefined },
-      line: writeLine('jar show', jarRef(view, context)),
+      call: call('jar show', { jar: jarRef(view, context) }),
     })),
     data: data.length === 1 && only !== undefined ? only : { jars: data },
     kitchen: kitchenOf({}),

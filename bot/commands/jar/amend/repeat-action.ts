@@ -1,11 +1,18 @@
-import { writeLine } from '../../../calls/write-line.ts'
+import type { CallValues } from '../../../calls/call.ts'
+import { call } from '../../../calls/call.ts'
+import type { InputOf } from '../../../calls/signatures.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { jarRef } from '../known/jar-ref.ts'
-import { type Input, type Recorded, typedIn } from '../record/record-step.ts'
+import { happenedIn, type Recorded } from '../record/record-step.ts'
 
 /** The same once more, where it was held for a slip. */
-export const onceMore = (path: string, recorded: Recorded, input: Input, context: Context): Action => ({
+export const onceMore = <Called extends 'jar sweeten' | 'jar filter'>(
+  path: Called,
+  recorded: Recorded,
+  input: InputOf<Called>,
+  context: Context,
+): Action => ({
   label: { group: 'actions', key: 'jar_once_more', values: undefined },
-  line: writeLine(path, jarRef(recorded, context), [...typedIn(input), ['again', 'yes']]),
+  call: call(path, { ...happenedIn(input), jar: jarRef(recorded, context), again: true } as CallValues<Called>),
 })

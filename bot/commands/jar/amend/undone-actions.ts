@@ -1,7 +1,8 @@
 import type { HappeningEntry, HappeningKind } from '../../../../core/jar/entry/entry.ts'
 import { isSweetening } from '../../../../core/jar/state/syrup-wanted.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { callOfTexts } from '../../../calls/call.ts'
+import type { Path } from '../../../calls/signatures.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { jarRef } from '../known/jar-ref.ts'
@@ -9,7 +10,7 @@ import { lateDay } from '../record/step-reply.ts'
 import { sweetenActions } from '../record/sweeten-actions.ts'
 
 /** What a jar asks for, and what answers it. */
-const COMMANDS: { readonly [Kind in HappeningKind]?: string } = {
+const COMMANDS: { readonly [Kind in HappeningKind]?: Path } = {
   shaken: 'jar shake',
   tasted: 'jar taste',
   added: 'jar add',
@@ -30,10 +31,12 @@ export function undoneActions(stood: HappeningEntry, view: JarView, context: Con
   const { strained, ended } = view.story
   const isOpen = strained !== null && ended === null && isSweetening(view.story)
   const day = lateDay(stood, context)
-  const line = writeLine(path, jarRef(view, context), [
+  const again = callOfTexts(path, [
+    ['jar', jarRef(view, context)],
     ...(day === null ? [] : [['when', day] as const]),
     ...stood.typed.filter(([option]) => !NOT_AGAIN.includes(option)),
   ])
   const wanted = stood.kind === 'sweetened' && isOpen ? sweetenActions(view, context) : []
-  return [...wanted, { label: { group: 'actions', key: 'jar_enter_again', values: undefined }, line }]
+  const label = { group: 'actions', key: 'jar_enter_again', values: undefined } as const
+  return again === null ? wanted : [...wanted, { label, call: again }]
 }

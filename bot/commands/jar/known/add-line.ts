@@ -4,7 +4,9 @@ import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { plantsDue } from '../../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
+import type { Call } from '../../../calls/call.ts'
+import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { afterNow, jarRef } from './jar-ref.ts'
@@ -15,15 +17,15 @@ const typedAs = ({ id, name }: PlantIn): string => (id === null ? name : (botani
 
 const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
 
-/** The line that says they are in; null where none is due. */
-export function addLine(story: Story, day: IsoDay, jar: string, after: ReturnType<typeof afterNow>): string | null {
+/** The call that says they are in; null where none is due. */
+export function addCall(story: Story, day: IsoDay, jar: string, after: ReturnType<typeof afterNow>): Call | null {
   const plants = plantsDue(story, day).map((plant) => `${toPlaces(plant.massG.value)} g ${typedAs(plant)}`)
-  return plants.length === 0 ? null : writeLine('jar add', jar, [['of', plants.join(' + ')], ...after])
+  return plants.length === 0 ? null : call('jar add', { jar, of: readPlants(plants.join(' + ')), ...after })
 }
 
 /** What says that the plants of a later day are in, where that has come. */
 export function addActions(held: Pick<JarView, 'jar' | 'story'>, context: Context): readonly Action[] {
-  const line = addLine(held.story, todayOf(context), jarRef(held, context), afterNow(held.jar.entries, context.place))
+  const added = addCall(held.story, todayOf(context), jarRef(held, context), afterNow(held.jar.entries, context.place))
   const values = { duty: 'add', name: held.story.name } as const
-  return line === null ? [] : [{ label: { group: 'actions', key: 'nudge_done', values }, line }]
+  return added === null ? [] : [{ label: { group: 'actions', key: 'nudge_done', values }, call: added }]
 }

@@ -1,8 +1,10 @@
+import type { Mass, Volume } from '../../../../core/quantity/quantities.ts'
+import { grams, millilitres } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { pouredMl, weighedG } from '../../../../core/recipe/tool-precision.ts'
 
 /** What `/jar sweeten` is told once this syrup is in, as it was shown; nothing where none is wanted. */
-export const sweetenOptions = ({ waterMl, sugarG }: Syrup): readonly (readonly [option: string, text: string])[] => [
-  ...(waterMl.value > 0 ? [['water', `${pouredMl(waterMl.value)} ml`] as const] : []),
-  ...(sugarG.value > 0 ? [['sugar', `${weighedG(sugarG.value)} g`] as const] : []),
-]
+export const syrupValues = ({ waterMl, sugarG }: Syrup): { readonly water?: Volume; readonly sugar?: Mass } => ({
+  ...(waterMl.value > 0 && { water: millilitres(pouredMl(waterMl.value)) }),
+  ...(sugarG.value > 0 && { sugar: grams(weighedG(sugarG.value)) }),
+})

@@ -2,8 +2,9 @@ import type { Ingredients } from '../../../../core/jar/entry/entry.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { plantsAdded } from '../../../../core/jar/state/plants-added.ts'
+import { typedCall } from '../../../calls/call.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
@@ -46,7 +47,7 @@ export const jarAddCommand = defineCommand({
     const { of, spirit, water, sugar } = input
     if ([of, spirit, water, sugar].every((given) => given === undefined)) {
       await expectJar(context, input.jar)
-      const example = writeLine('jar add', input.jar.is, [['of', '1 stick cinnamon']])
+      const example = lineOf(typedCall('jar add', { jar: input.jar.is, of: '1 stick cinnamon' }))
       const values = { command: 'jar add', option: 'of:, spirit:, water: or sugar', example }
       throw new ChatError('missing_option', 'missing_option', values, { option: 'of' })
     }

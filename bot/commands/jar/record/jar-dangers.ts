@@ -1,7 +1,10 @@
 import { type Danger, type DangerKind, isPoison, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
 import type { SpiritToAdd } from '../../../../core/jar/limits/spirit-to-add.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import type { DrinkPart } from '../../../../core/recipe/drinks-in.ts'
+import { drinksIn } from '../../../../core/recipe/drinks-in.ts'
+import type { Call } from '../../../calls/call.ts'
+import { call } from '../../../calls/call.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
@@ -55,16 +58,17 @@ export const dangerCautions = (stories: readonly Story[]): readonly Message<'cau
     .toSorted((one, other) => ORDER.indexOf(one.danger.kind) - ORDER.indexOf(other.danger.kind))
     .map(({ danger, story }) => cautionOf(danger, story.name))
 
-const spiritTyped = ({ spiritMl, abvPercent }: SpiritToAdd): string => `${spiritMl} ml ${abvPercent}%`
+const spiritIn = ({ spiritMl, abvPercent }: SpiritToAdd): readonly DrinkPart[] =>
+  drinksIn(`${spiritMl} ml ${abvPercent}%`, { blends: false })
 
-/** The line that puts a jar right with spirit; null where none does. */
-export function spiritLine(
+/** The call that puts a jar right with spirit; null where none does. */
+export function spiritCall(
   { story }: Pick<Held, 'story'>,
   jar: string,
-  after: ReturnType<typeof afterNow> = [],
-): string | null {
+  after: ReturnType<typeof afterNow> = {},
+): Call | null {
   const add = judgeJar(story).flatMap((danger) => ('add' in danger && danger.add !== null ? [danger.add] : []))[0]
-  return add === undefined ? null : writeLine('jar add', jar, [['spirit', spiritTyped(add)], ...after])
+  return add === undefined ? null : call('jar add', { jar, spirit: spiritIn(add), ...after })
 }
 
 /** What to do about a jar: the spirit that puts it right, or away with it. */
@@ -73,16 +77,16 @@ export function dangerActions(held: Held, context: Pick<Context, 'place'>): read
   const [worst] = dangers
   if (worst === undefined || held.story.ended !== null) return []
   const jar = jarRef(held, context)
-  const line = isPoison(worst) ? null : spiritLine(held, jar, afterNow(held.jar.entries, context.place))
+  const mend = isPoison(worst) ? null : spiritCall(held, jar, afterNow(held.jar.entries, context.place))
   const key = worst.kind === 'over_ceiling' ? 'jar_dilute' : 'jar_add_spirit'
   return [
-    ...(line === null ? [] : [{ label: { group: 'actions', key, values: undefined }, line } as const]),
+    ...(mend === null ? [] : [{ label: { group: 'actions', key, values: undefined }, call: mend } as const]),
     ...(worst.kind === 'undecided'
       ? []
       : [
           {
             label: { group: 'actions', key: 'jar_throw_away', values: undefined },
-            line: writeLine('jar discard', jar),
+            call: call('jar discard', { jar }),
           } as const,
         ]),
   ]

@@ -24,11 +24,17 @@ const NOT_KEPT = ['jar', 'after', 'again', 'already']
 /** What a hydrometer showed after boiling is no number of an entry. */
 const isReading = ({ is }: Given<unknown>): boolean => typeof is === 'object'
 
-/** What was typed of what happened, as the entry keeps it. */
-export const typedIn = (input: Input): readonly (readonly [string, string])[] =>
-  Object.entries(input).flatMap(([option, given]) =>
-    given === undefined || (NOT_KEPT.includes(option) && !isReading(given)) ? [] : [[option, given.typed] as const],
+/** What was given of what happened. */
+export const happenedIn = (input: Input): Readonly<Record<string, Given<unknown>>> =>
+  Object.fromEntries(
+    Object.entries(input).flatMap(([option, given]) =>
+      given === undefined || (NOT_KEPT.includes(option) && !isReading(given)) ? [] : [[option, given] as const],
+    ),
   )
+
+/** The same as texts, as the entry keeps it. */
+export const typedIn = (input: Input): readonly (readonly [string, string])[] =>
+  Object.entries(happenedIn(input)).map(([option, { typed }]) => [option, typed] as const)
 
 /** What an entry keeps of how it was made, beside when it happened. */
 export const enteredBy = (input: Input, { nowMs, attempt }: Pick<Context, 'nowMs' | 'attempt'>): Entered => ({

@@ -13,11 +13,11 @@ import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Plan } from '../../../../core/recipe/plan/plan.ts'
 import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Jar, Person } from '../../../../store/person.ts'
+import { call } from '../../../calls/call.ts'
 import { dayGiven } from '../../../calls/jar-options.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { withoutOwner } from '../../../calls/share-ref.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
-import { writeLine } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
@@ -34,7 +34,7 @@ import { missing, type WithPlants } from '../../plan/plan-wish.ts'
 import { freezerOf } from '../../reply/outcome-reply.ts'
 import { countMade } from '../../share/count-made.ts'
 import { cautioned } from './jar-cautions.ts'
-import { change, enteredBy, type Input, type Recorded, typedIn } from './record-step.ts'
+import { change, enteredBy, type Input, type Recorded } from './record-step.ts'
 import { lateDay, stepReply } from './step-reply.ts'
 
 /** Of a plan's table, what the first day and the next ones need. */
@@ -56,7 +56,7 @@ interface Beginning {
 
 const keepZone = (zone: string): Action => ({
   label: { group: 'actions', key: 'settings_zone', values: undefined },
-  line: `/settings zone:${zone}`,
+  call: call('settings', { zone }),
 })
 
 /** The batch of a start, without what tells two jars of it apart: its name, and days that follow from its first. */
@@ -118,10 +118,14 @@ const kept = (input: Input): Input => {
 }
 
 /** The same line with a name, which begins one more all the same. */
-async function anotherActions(name: string, given: Input, { store, userId }: Context): Promise<readonly Action[]> {
+async function anotherActions(
+  name: string,
+  given: InputOf<'jar start'>,
+  { store, userId }: Context,
+): Promise<readonly Action[]> {
   const { jars } = await store.read(userId)
-  const line = writeLine('jar start', freeName(name, namesTaken(jars)), typedIn(given))
-  return [{ label: { group: 'actions', key: 'jar_begin_another', values: undefined }, line }]
+  const another = call('jar start', { ...given, name: freeName(name, namesTaken(jars)) })
+  return [{ label: { group: 'actions', key: 'jar_begin_another', values: undefined }, call: another }]
 }
 
 type Asked = AskedPlan<InputOf<'jar start'>>

@@ -4,7 +4,7 @@ import { madeStronger } from '../../../../core/jar/state/made-stronger.ts'
 import { isFinished, type JarView, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
 import { isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
-import { quoted } from '../../../calls/write-line.ts'
+import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
@@ -20,7 +20,7 @@ import type { Input, Recorded } from './record-step.ts'
 /** The syrup of a strained jar, worked out anew. */
 export const syrupAction = (held: Pick<JarView, 'jar' | 'story'>, context: Context): Action => ({
   label: { group: 'actions', key: 'jar_syrup', values: undefined },
-  line: `/syrup jar:${quoted(jarRef(held, context))}`,
+  call: call('syrup', { jar: jarRef(held, context) }),
 })
 
 /** The day of an entry, or null where that is today. */

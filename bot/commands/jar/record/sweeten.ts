@@ -8,10 +8,13 @@ import {
 } from '../../../../core/jar/state/planned-syrup.ts'
 import { sameSweetening } from '../../../../core/jar/state/same-again.ts'
 import { isSweetening } from '../../../../core/jar/state/syrup-wanted.ts'
+import { grams, millilitres } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
+import { call } from '../../../calls/call.ts'
 import type { Given } from '../../../calls/option.ts'
+import type { InputOf } from '../../../calls/signatures.ts'
 import { signature } from '../../../calls/signatures.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
@@ -20,9 +23,9 @@ import { sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { onceMore } from '../amend/repeat-action.ts'
 import { jarRef } from '../known/jar-ref.ts'
-import { sweetenOptions } from '../known/sweeten-options.ts'
+import { syrupValues } from '../known/sweeten-options.ts'
 import { sweetenedCautions } from './jar-cautions.ts'
-import { type Input, type Recorded, recordStep } from './record-step.ts'
+import { type Recorded, recordStep } from './record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
 
@@ -42,10 +45,10 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   if (entry.kind !== 'sweetened') return []
   if (distanceFromPlanned(sweetenedWith(entry), syrup) !== 'far_off') return []
   // Nothing cannot be typed: what was not to go in is taken back instead.
-  const options = sweetenOptions(syrup)
-  if (options.length < 2) return []
-  const line = writeLine('jar correct', jarRef(recorded, context), [['entry', String(entry.seq)], ...options])
-  return [{ label: { group: 'actions', key: 'jar_as_planned', values: undefined }, line }]
+  const values = syrupValues(syrup)
+  if (Object.keys(values).length < 2) return []
+  const correct = call('jar correct', { jar: jarRef(recorded, context), entry: entry.seq, ...values })
+  return [{ label: { group: 'actions', key: 'jar_as_planned', values: undefined }, call: correct }]
 }
 
 /** Lacking amounts; the jar's own where they are worked out. */
@@ -53,26 +56,23 @@ async function lacking(jar: Given<string>, context: Context): Promise<ChatError>
   const found = findJar(jar.is, (await context.store.read(context.userId)).jars)
   const story = storyOf(found.entries)!
   const syrup = isSweetening(story) ? syrupToAdd(story) : null
-  const own = syrup === null ? [] : sweetenOptions(syrup)
-  if (syrup !== null && own.length > 0) {
+  const own = syrup === null ? {} : syrupValues(syrup)
+  if (syrup !== null && Object.keys(own).length > 0) {
     const values = {
       name: story.name,
       sugarG: syrup.sugarG.value,
       waterMl: syrup.waterMl.value,
-      example: writeLine('jar sweeten', story.name, own),
+      example: lineOf(call('jar sweeten', { jar: story.name, ...own })),
     }
     return new ChatError('missing_option', 'syrup_reckoned', values, { option: 'sugar' })
   }
-  const example = writeLine('jar sweeten', jar.is, [
-    ['water', '500 ml'],
-    ['sugar', '450 g'],
-  ])
+  const example = lineOf(call('jar sweeten', { jar: jar.is, water: millilitres(500), sugar: grams(450) }))
   const values = { command: 'jar sweeten', option: 'sugar', example }
   return new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
 }
 
 /** What to press where nothing was recorded: what the jar wants now, or the same once more. */
-function heldActions(recorded: Recorded, input: Input, context: Context): readonly Action[] {
+function heldActions(recorded: Recorded, input: InputOf<'jar sweeten'>, context: Context): readonly Action[] {
   const { story, held } = recorded
   if (held !== 'same_again') {
     return story.strained !== null && story.ended === null && isSweetening(story)

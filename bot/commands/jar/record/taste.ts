@@ -1,5 +1,6 @@
+import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { swallowedNotes } from './note-swallowed-option.ts'
@@ -12,7 +13,7 @@ export const jarTasteCommand = defineCommand({
     const { rating, note } = input
     if (rating === undefined && note === undefined) {
       await expectJar(context, input.jar)
-      const example = writeLine('jar taste', input.jar.is, [['rating', '4']])
+      const example = lineOf(call('jar taste', { jar: input.jar.is, rating: 4 }))
       const values = { command: 'jar taste', option: 'rating: or note', example }
       throw new ChatError('missing_option', 'missing_option', values, { option: 'rating' })
     }

@@ -2,11 +2,13 @@ import type { OverCeiling } from '../../../../core/botanical/limits/ceilings.ts'
 import { expectUsualFoods, fittingFactors, newlyPassed } from '../../../../core/jar/limits/newly-passed.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import type { FoundPlant, PlantsRead } from '../../../../core/recipe/plan/find-plants.ts'
+import { invocationOf } from '../../../calls/call.ts'
 import type { Given } from '../../../calls/option.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { piecesOf, withAtMost } from '../../plan/within-limits.ts'
-import { type Input, typedIn } from './record-step.ts'
+import { YES } from './already.ts'
+import { happenedIn, type Input } from './record-step.ts'
 
 type Asking = Input & {
   readonly jar: Given<string>
@@ -40,9 +42,8 @@ export function expectWithinLimits(
   const [worst] = over
   if (worst === undefined) return
   const { jar, of, ...others } = input
-  const typed = typedIn({ of, ...others })
   const less = of === undefined ? null : fitting({ of: of.is, story, seq }, over)
-  const lineOf = (options: ReturnType<typeof typedIn>): string => writeLine(path, jar.typed, options)
+  const happened = happenedIn({ of, ...others })
   throw new ChatError(
     'over_ceiling',
     'jar_passes_ceiling',
@@ -50,9 +51,15 @@ export function expectWithinLimits(
       ...worst,
       jar: story.name,
       pieces: of === undefined ? [] : piecesOf(of.is, worst),
-      line: less === null ? null : lineOf(typed.map(([name, text]) => [name, name === 'of' ? less : text])),
+      line:
+        less === null
+          ? null
+          : lineOf({
+              path,
+              options: { ...invocationOf({ command: path, values: { jar, ...happened } }).options, of: less },
+            }),
       isPlants: of !== undefined,
-      already: lineOf([...typed, ['already', 'yes']]),
+      already: lineOf({ command: path, values: { jar, ...happened, already: YES } }),
     },
     { option: of === undefined ? 'spirit' : 'of' },
   )

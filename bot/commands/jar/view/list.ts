@@ -5,8 +5,8 @@ import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Person, SetAside } from '../../../../store/person.ts'
 import { StorageError } from '../../../../store/storage-error.ts'
 import { unsentOf, withoutNews } from '../../../../store/unsent.ts'
+import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
-import { writeLine } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Action, Reply, ReplyFile, Row } from '../../../chat/reply.ts'
 import { shelf } from '../../../picture/shelf/shelf.ts'
@@ -98,7 +98,7 @@ function shakenAction(views: readonly JarView[], context: Context): readonly Act
   if (first === undefined) return []
   const which = shaken.length === 1 ? jarRef(first, context) : 'all'
   const label = { group: 'actions', key: 'jars_shaken', values: { count: shaken.length } } as const
-  return [{ label, line: writeLine('jar shake', which) }]
+  return [{ label, call: call('jar shake', { jar: which }) }]
 }
 
 /** What says that the plants of a later day are in. */

@@ -1,7 +1,7 @@
 import { sameName } from '../../../../core/jar/entry/jar-name.ts'
 import { ingredientsOf, notesOf, ratingsOf, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
 import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
-import { writeLine } from '../../../calls/write-line.ts'
+import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
@@ -49,7 +49,7 @@ function compareAction(newest: readonly JarView[], context: Context): readonly A
   const isOnly = ({ story: { name } }: JarView) => newest.filter(({ story }) => sameName(story.name, name)).length === 1
   const which = [one, other].map((view) => (isOnly(view) ? jarRef(view, context) : `#${view.jar.id}`))
   const label = { group: 'actions', key: 'notebook_compare', values: undefined } as const
-  return [{ label, line: writeLine('notebook', which.join(' + ')) }]
+  return [{ label, call: call('notebook', { compare: which.join(' + ') }) }]
 }
 
 /** Every batch, the newest first. */

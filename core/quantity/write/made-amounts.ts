@@ -1,0 +1,56 @@
+import type { Mass, Ratio, Strength, Sweetness, Volume } from '../quantities.ts'
+
+/** The most that half a digit can be, as a share of the value, as it is read. */
+const HALF_DIGIT_CAP = 0.05
+
+/** Half of the last digit that a number is written with. */
+function halfDigit(value: number): number {
+  const [, decimals = ''] = String(value).split('.')
+  return Math.min(0.5 * 10 ** -decimals.length, HALF_DIGIT_CAP * value)
+}
+
+/** An amount of our own as it is read where it is typed: 0.1 to 1,000,000 ml. */
+export const millilitres = (volumeMl: number): Volume => ({
+  kind: 'volume',
+  volumeMl,
+  halfDigitMl: halfDigit(volumeMl),
+  statedMl: null,
+  atC: null,
+  unit: 'ml',
+  assumed: [],
+})
+
+/** An amount of our own as it is read where it is typed: 0.01 to 1,000,000 g. */
+export const grams = (massG: number): Mass => ({
+  kind: 'mass',
+  massG,
+  halfDigitG: halfDigit(massG),
+  statedG: null,
+  byVolume: false,
+  unit: 'g',
+  assumed: [],
+})
+
+/** A strength of our own as it is read where it is typed: 0.1 to 100 % vol at 20 °C. */
+export const percentVol = (abvPercent: number): Strength => ({
+  kind: 'strength',
+  abvPercent,
+  halfDigitPercent: halfDigit(abvPercent),
+  statedPercent: null,
+  atC: null,
+  unit: 'percent',
+  assumed: [],
+})
+
+/** A sweetness of our own as it is read where it is typed: 0 to 1,200 g/L. */
+export const gramsPerLitre = (sugarGPerL: number): Sweetness => ({
+  kind: 'sweetness',
+  sugarGPerL,
+  halfDigitGPerL: halfDigit(sugarGPerL),
+  statedGPerL: null,
+  unit: 'g/l',
+  assumed: [],
+})
+
+/** A ratio of our own as it is read where it is typed: 0.01 to 20 g of sugar to each gram of water. */
+export const sugarToWater = (sugarGPerWaterG: number): Ratio => ({ kind: 'ratio', sugarGPerWaterG, assumed: [] })
