@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
+import { HOLDS_PIPS, HOLDS_STONES, refusalRules, UNNAMED } from '../../../core/botanical/refuse/refusal-rules.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 
 const phrasings = {
@@ -108,4 +109,11 @@ test.each([
   'violets picked in the woods',
 ])('%s is asked about: named, but from the wild', (text) => {
   expect(refusal(() => expectNotRefused(text))).toBe('ambiguous foraged_botanical')
+})
+
+test('no rule is met by amounts alone, which are not asked about', () => {
+  const units = ['mg', 'kg', 'ml', 'cl', 'dl', 'lb', 'oz', 'vol', 'g', 'l', 'c', 'f', 'x']
+  const amounts = ['95', '2 x', '1 95', ...units.flatMap((unit) => [unit, `750 ${unit}`, `750${unit}`, `1 l ${unit}`])]
+  expect(amounts.filter((text) => refusalRules.some(({ pattern }) => pattern.test(text)))).toEqual([])
+  expect(amounts.filter((text) => UNNAMED.test(text) || HOLDS_PIPS.test(text) || HOLDS_STONES.test(text))).toEqual([])
 })
