@@ -1,3 +1,5 @@
+import type { MaterialId } from './materials.ts'
+
 /** A reading that was taken where the text left room for another one; the reply has to say it. */
 export type Assumption =
   | 'percent_vol' // a bare strength, taken as % vol
@@ -34,6 +36,11 @@ export interface Mass extends Typed {
   readonly statedG: number | null
   /** True where a volume was typed and turned into a mass (sugar by the cup): the volume's tool counts, not the scale's. */
   readonly byVolume: boolean
+}
+
+/** What sweetens, and how much of it. */
+export interface SweeteningRead extends Mass {
+  readonly material: MaterialId
 }
 
 export interface Strength extends Typed {

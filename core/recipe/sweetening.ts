@@ -1,20 +1,7 @@
 import { type Liquid, mix, sugar, water } from '../liquid/liquid.ts'
+import { type MaterialId, materials } from '../quantity/materials.ts'
 import { exactly, type Measured, times } from '../quantity/measured/measured.ts'
 import type { Values } from './propagate.ts'
-
-interface Material {
-  /** Shares of its mass, 0 to 1; together at most 1. */
-  readonly sucroseFraction: number
-  readonly invertFraction: number
-  readonly waterFraction: number
-}
-
-/** What sweetens, by mass. White sugar is dry sucrose. Source: USDA FoodData Central, NDB 19335 (99.8 g of sugars in 100 g). */
-export const materials = {
-  white_sugar: { sucroseFraction: 1, invertFraction: 0, waterFraction: 0 },
-} as const satisfies Readonly<Record<string, Material>>
-
-export type MaterialId = keyof typeof materials
 
 /** An amount of one material. */
 export interface Sweetening {

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { type MaterialId, materials } from '../../core/recipe/sweetening.ts'
+import { type MaterialId, materials } from '../../core/quantity/materials.ts'
 import {
   amount,
   count,

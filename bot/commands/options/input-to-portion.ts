@@ -2,11 +2,11 @@ import type { ReadStrength } from '../../../core/jar/entry/entry.ts'
 import { massG as liquidMassG } from '../../../core/liquid/liquid.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, massG, sugarGPerL, volumeMl } from '../../../core/quantity/measured/precision.ts'
-import type { Mass, Strength, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
+import type { Mass, Strength, SweeteningRead, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { propagate } from '../../../core/recipe/propagate.ts'
-import { type Sweetening, whiteSugar } from '../../../core/recipe/sweetening.ts'
+import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Given } from '../../calls/option.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 
@@ -90,5 +90,5 @@ export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =
   parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'hydrometer'))
 
 /** What goes in of what sweetens; empty where nothing was given. */
-export const sweeteningsOf = (sugar: Given<Mass> | undefined): readonly Sweetening[] =>
-  sugar === undefined ? [] : whiteSugar(massG(sugar.is))
+export const sweeteningsOf = (given: Given<SweeteningRead> | undefined): readonly Sweetening[] =>
+  given === undefined ? [] : [{ material: given.is.material, massG: massG(given.is) }]

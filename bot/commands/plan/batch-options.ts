@@ -1,7 +1,16 @@
 import type { PieceKind } from '../../../core/botanical/botanical.ts'
 import { abvPercentFromUsProof, usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
+import { materialText, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { times } from '../../../core/quantity/measured/measured.ts'
-import type { Mass, Piece, Span, Strength, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
+import type {
+  Mass,
+  Piece,
+  Span,
+  Strength,
+  SweeteningRead,
+  Sweetness,
+  Volume,
+} from '../../../core/quantity/quantities.ts'
 import { type Batch, type BatchPlant, cutCount } from '../../../core/recipe/batch.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { botanicalOf } from '../../../core/recipe/plan/batch-wish.ts'
@@ -151,6 +160,15 @@ export const bottlesGiven = (bottles: Batch['bottles']): Given<readonly Bottles[
   }),
 })
 
+/** The one material, or where there are several, as much white sugar as they bring of sugars: an option takes one. */
+function sugarGiven(sweetenings: Batch['sweetenings']): Given<SweeteningRead> {
+  const [only, another] = sweetenings
+  const isOne = only !== undefined && another === undefined
+  const material = isOne ? only.material : USUAL_MATERIAL
+  const massG = isOne ? only.massG.value : sugarsInG(sweetenings)
+  return { typed: `${written(massG)} g${materialText(material)}`, is: { ...massIs(massG), material } }
+}
+
 /** How long plants steep that are not in the catalogue; `typed` is how that was said, for showing. */
 const daysGiven = (span: NonNullable<Batch['named']['steepFor']>, typed: string): Given<Span> => ({
   typed,
@@ -163,11 +181,10 @@ const daysGiven = (span: NonNullable<Batch['named']['steepFor']>, typed: string)
  */
 export function batchOptions(batch: Batch<unknown>, daysTyped: string | undefined) {
   const { plants, spirits, sweetenings, targets, bottles, named } = batch
-  const sugarG = sugarsInG(sweetenings)
   return {
     of: asOptionProblem('of', () => plantsGiven(plants)),
     spirit: spiritsGiven(spirits),
-    ...(isSweetened(sweetenings) && { sugar: { typed: `${written(sugarG)} g`, is: massIs(sugarG) } }),
+    ...(isSweetened(sweetenings) && { sugar: sugarGiven(sweetenings) }),
     ...(targets !== null && {
       'to-strength': percentGiven(targets.abvPercent),
       'to-sweetness': sweetnessGiven(targets.sugarGPerL),

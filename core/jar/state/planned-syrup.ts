@@ -3,7 +3,7 @@ import { keepingAt } from '../../liquid/keeping.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../../recipe/portion.ts'
 import { type Syrup, syrup } from '../../recipe/solve/syrup.ts'
-import { sugars } from '../../recipe/sweetening.ts'
+import { sugars, waterInG } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { asPortion, contentsOf } from './contents.ts'
 import type { Of, Story } from './jar-state.ts'
@@ -44,7 +44,7 @@ export const sweetenedWith = ({
   waterG,
   sweetenings,
 }: Pick<Of<'sweetened'>, 'waterG' | 'sweetenings'>): SweetenedWith => ({
-  waterG,
+  waterG: { value: waterG.value + waterInG(sweetenings), plusMinus: waterG.plusMinus },
   sugarG: sugars(sweetenings),
 })
 

@@ -1,22 +1,13 @@
 import { DomainError } from '../../domain-error.ts'
-import type { Mass, Volume } from '../quantities.ts'
+import { isMaterialWord, materialNamed, materials, USUAL_MATERIAL } from '../materials.ts'
+import type { Mass, SweeteningRead, Volume } from '../quantities.ts'
 import { accepted, isWithin } from './accepted-ranges.ts'
 import { amountAt } from './amount-at.ts'
 import { expectEnd, readText, shown, type TypedText, textFrom } from './tokens.ts'
 
-/**
- * Granulated sugar as it is poured, g/ml: 200 g in a US cup of 236.588 ml.
- * Source: USDA FoodData Central, SR Legacy, NDB 19335 (sugars, granulated), 1 cup = 200 g.
- */
-export const POURED_SUGAR_G_PER_ML = 200 / 236.5882365
+const OF: ReadonlySet<string> = new Set(['of', 'di'])
 
-const SUGAR_WORDS = new Set(
-  'sugar white caster castor granulated table fine superfine cane beet zucchero bianco semolato extrafine of di'.split(
-    ' ',
-  ),
-)
-
-/** Words of sweeteners that are not white sugar: water, other sugars or none in them. */
+/** Words of sweeteners that are no material yet: water, other sugars or none in them. */
 const OTHER_SWEETENERS = new Set(
   (
     'honey miele maple acero syrup sciroppo agave brown canna bruno demerara muscovado mascobado turbinado raw grezzo ' +
@@ -28,17 +19,17 @@ const OTHER_SWEETENERS = new Set(
 )
 
 const refuseOtherSweetener = (typed: TypedText): void => {
-  const first = typed.tokens.findIndex(({ text }) => OTHER_SWEETENERS.has(text))
+  const first = typed.tokens.findIndex(({ text }) => OTHER_SWEETENERS.has(text) && !isMaterialWord(text))
   if (first === -1) return
   const sweetener = shown(textFrom(typed, first))
   throw new DomainError('bad_value', 'other_sweetener', { typed: shown(typed.text), sweetener })
 }
 
-const weighed = ({ volumeMl, halfDigitMl, statedMl, unit, assumed }: Volume): Mass => ({
+const weighed = ({ volumeMl, halfDigitMl, statedMl, unit, assumed }: Volume, gPerMl: number): Mass => ({
   kind: 'mass',
-  massG: volumeMl * POURED_SUGAR_G_PER_ML,
-  halfDigitG: halfDigitMl * POURED_SUGAR_G_PER_ML,
-  statedG: statedMl === null ? null : statedMl * POURED_SUGAR_G_PER_ML,
+  massG: volumeMl * gPerMl,
+  halfDigitG: halfDigitMl * gPerMl,
+  statedG: statedMl === null ? null : statedMl * gPerMl,
   byVolume: true,
   unit,
   assumed: [...assumed, 'sugar_by_volume'],
@@ -48,18 +39,22 @@ const asWeight = (mass: Mass): Mass =>
   mass.unit === 'oz' ? { ...mass, assumed: [...mass.assumed, 'sugar_ounces'] } : mass
 
 /**
- * White sugar by mass, 0.01 g to 1,000 kg; a volume (`2 cups`) is weighed at 0.845 g/ml and says so in `assumed`.
- * The words `sugar`, `white sugar`, `zucchero` … may follow; any other sweetener throws `other_sweetener`.
+ * What sweetens, by mass, 0.01 g to 1,000 kg; a volume (`2 cups`) is weighed as it is poured and says so in `assumed`. The words of a
+ * material may follow (`sugar`, `white sugar`, `zucchero` …), white sugar where none do; any other sweetener throws
+ * `other_sweetener`.
  */
-export const parseSugar = (text: string): Mass => {
+export const parseSugar = (text: string): SweeteningRead => {
   const typed = readText(text, 'sugar')
   refuseOtherSweetener(typed)
   const { amount, next } = amountAt(typed, 0)
-  const end = typed.tokens.findIndex((token, at) => at >= next && !SUGAR_WORDS.has(token.text))
-  expectEnd(typed, end === -1 ? typed.tokens.length : end)
-  const mass = amount.kind === 'mass' ? asWeight(amount) : weighed(amount)
+  const words = typed.tokens.slice(next).map((token) => token.text)
+  const material = materialNamed(words.filter((word) => !OF.has(word)))
+  const end = words.findIndex((word) => !OF.has(word) && !isMaterialWord(word))
+  if (material === null) expectEnd(typed, end === -1 ? next : next + end)
+  const id = material ?? USUAL_MATERIAL
+  const mass = amount.kind === 'mass' ? asWeight(amount) : weighed(amount, materials[id].pouredGPerMl)
   if (!isWithin(accepted.massG, mass.massG)) {
     throw new DomainError('bad_value', 'out_of_range', { typed: shown(text), wanted: 'sugar' })
   }
-  return mass
+  return { ...mass, material: id }
 }

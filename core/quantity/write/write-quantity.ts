@@ -1,11 +1,12 @@
 import { massFractionFromAbv } from '../../liquid/ethanol-water.ts'
 import { usProofFromAbvPercent } from '../../liquid/proof.ts'
+import { materials, materialText } from '../materials.ts'
 import type { UnitKind } from '../problems.ts'
-import type { Mass, Ratio, Span, Strength, Sweetness, Volume } from '../quantities.ts'
+import type { Mass, Ratio, Span, Strength, SweeteningRead, Sweetness, Volume } from '../quantities.ts'
 import { parseAmount } from '../read/parse-amount.ts'
 import { parseRatio } from '../read/parse-ratio.ts'
 import { parseStrength } from '../read/parse-strength.ts'
-import { POURED_SUGAR_G_PER_ML, parseSugar } from '../read/parse-sugar.ts'
+import { parseSugar } from '../read/parse-sugar.ts'
 import { parseSweetness } from '../read/parse-sweetness.ts'
 import { type Unit, unitsByKind } from '../read/units.ts'
 import { firstReadAs } from './first-read-as.ts'
@@ -96,13 +97,17 @@ const massTexts = ({ massG, statedG, unit }: Mass): Iterable<string> =>
 export const writeAmount = (amount: Volume | Mass): string =>
   firstReadAs(amount, amount.kind === 'volume' ? volumeTexts(amount) : massTexts(amount), parseAmount)
 
-/** `450 g`; sugar that was poured by the cup, as it was poured. */
-export function writeSugar(sugar: Mass): string {
-  const { massG, statedG, unit, byVolume } = sugar
-  const perMl = (mass: number): number => mass / POURED_SUGAR_G_PER_ML
+function* withMaterial(texts: Iterable<string>, { material }: SweeteningRead): Iterable<string> {
+  for (const text of texts) yield `${text}${materialText(material)}`
+}
+
+/** `450 g`; what was poured by the cup, as it was poured. */
+export function writeSugar(sugar: SweeteningRead): string {
+  const { massG, statedG, unit, byVolume, material } = sugar
+  const perMl = (mass: number): number => mass / materials[material].pouredGPerMl
   const stated = statedG === null ? null : perMl(statedG)
   const texts = byVolume ? amountTexts({ kind: 'volume', value: perMl(massG), stated, unit }) : massTexts(sugar)
-  return firstReadAs(sugar, texts, parseSugar)
+  return firstReadAs(sugar, withMaterial(texts, sugar), parseSugar)
 }
 
 /** `30%`, `190 proof`, `90.6% at 28 C`. */

@@ -4,7 +4,7 @@ import { nameKey } from '../../../../core/jar/entry/jar-name.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
 import { plantsAdded } from '../../../../core/jar/state/plants-added.ts'
-import type { Mass, Strength } from '../../../../core/quantity/quantities.ts'
+import type { Strength, SweeteningRead } from '../../../../core/quantity/quantities.ts'
 import { dayFromIso } from '../../../../core/quantity/time/calendar-day.ts'
 import { steepsAtPercent } from '../../../../core/recipe/code/recipe-wish.ts'
 import type { DrinkPart } from '../../../../core/recipe/drinks-in.ts'
@@ -22,7 +22,7 @@ export interface PutInFixes {
   readonly of?: Given<PlantsRead> | undefined
   readonly spirit?: Given<readonly DrinkPart[]> | undefined
   readonly strength?: Given<Strength> | undefined
-  readonly sugar?: Given<Mass> | undefined
+  readonly sugar?: Given<SweeteningRead> | undefined
 }
 
 /** The one spirit there is, of another strength; throws where there are several. */

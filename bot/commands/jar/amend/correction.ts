@@ -8,7 +8,7 @@ import type {
 } from '../../../../core/jar/entry/entry.ts'
 import { bottlesOfLeft } from '../../../../core/jar/state/jar-bottles.ts'
 import type { Story } from '../../../../core/jar/state/jar-state.ts'
-import type { Mass, Volume } from '../../../../core/quantity/quantities.ts'
+import type { Mass, SweeteningRead, Volume } from '../../../../core/quantity/quantities.ts'
 import { addDays, dayFromIso, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { withDays } from '../../../../core/recipe/batch.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
@@ -23,7 +23,7 @@ export interface Fixes extends PutInFixes {
   readonly measured?: Given<Volume | Mass> | undefined
   readonly rinse?: Given<Volume | Mass> | undefined
   readonly water?: Given<Volume | Mass> | undefined
-  readonly sugar?: Given<Mass> | undefined
+  readonly sugar?: Given<SweeteningRead> | undefined
   readonly rating?: Given<number> | undefined
   readonly note?: Given<string> | undefined
   readonly bottles?: Given<readonly Bottles[]> | undefined
