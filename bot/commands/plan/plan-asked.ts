@@ -1,6 +1,7 @@
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { batchOf } from '../../../core/recipe/code/recipe-batch.ts'
-import { type Plan, type PlanWish, plan, planAsIs as planOnce } from '../../../core/recipe/plan/plan.ts'
+import { type Plan, plan, planAsIs as planOnce } from '../../../core/recipe/plan/plan.ts'
+import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'

@@ -5,7 +5,7 @@ import { planRecipe, type RecipePlan, usualDays } from '../../../core/recipe/cod
 import { plantsAtHand } from '../../../core/recipe/code/plants-at-hand.ts'
 import { expectDistilledPercent } from '../../../core/recipe/distilled.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
-import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
+import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { Message } from '../../text/words.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'

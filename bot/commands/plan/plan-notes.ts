@@ -3,7 +3,8 @@ import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
 import { abvPercent, sugarGPerL, volumeMl } from '../../../core/liquid/liquid.ts'
 import { sugarState } from '../../../core/liquid/solubility.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
-import type { Plan, PlanWish } from '../../../core/recipe/plan/plan.ts'
+import type { Plan } from '../../../core/recipe/plan/plan.ts'
+import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
 import {
   amountBesideUsual,

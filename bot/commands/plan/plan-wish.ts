@@ -6,7 +6,7 @@ import type { CalendarDay, Strength } from '../../../core/quantity/quantities.ts
 import { heldMl } from '../../../core/recipe/plan/fill-bottles.ts'
 import { type PlantsRead, plannedPlant } from '../../../core/recipe/plan/find-plants.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
-import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
+import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import type { KeptDays } from '../../../core/recipe/plan/schedule.ts'
 import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'

@@ -3,7 +3,8 @@ import { exactly } from '../../quantity/measured/measured.ts'
 import { type IsoDay, isoDay } from '../../quantity/time/calendar-day.ts'
 import type { BatchDays } from '../../recipe/batch.ts'
 import type { DosedPlant } from '../../recipe/plan/jar-of.ts'
-import type { Plan, PlanWish } from '../../recipe/plan/plan.ts'
+import type { Plan } from '../../recipe/plan/plan.ts'
+import type { PlanWish } from '../../recipe/plan/plan-wish.ts'
 import type { PlantIn, Started } from './entry.ts'
 
 type Hours = NonNullable<BatchDays<IsoDay>['steepHours']>

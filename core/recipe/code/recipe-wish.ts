@@ -2,7 +2,7 @@ import { abvPercent, ethanolG, type Liquid, liquidFrom, mix, water } from '../..
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { type Batch, timesSpirits } from '../batch.ts'
 import { remade, wishOf } from '../plan/batch-wish.ts'
-import type { PlanWish } from '../plan/plan.ts'
+import type { PlanWish } from '../plan/plan-wish.ts'
 import type { KeptDays } from '../plan/schedule.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'

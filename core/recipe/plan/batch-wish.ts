@@ -6,7 +6,7 @@ import type { CalendarDay } from '../../quantity/quantities.ts'
 import { type Batch, type BatchPlant, cutCount, scale } from '../batch.ts'
 import type { Portion } from '../portion.ts'
 import { measuredOut, weighedOut } from '../tool-precision.ts'
-import type { PlanWish } from './plan.ts'
+import type { PlanWish } from './plan-wish.ts'
 import type { KeptDays } from './schedule.ts'
 import { massOfCounted } from './weigh-pieces.ts'
 

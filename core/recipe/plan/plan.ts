@@ -3,64 +3,25 @@ import { type CeilingCheck, ceilingsUsed, checkCeilings } from '../../botanical/
 import type { Keeping } from '../../liquid/keeping.ts'
 import { abvPercent, mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { exactly, type Measured, times } from '../../quantity/measured/measured.ts'
-import type { CalendarDay } from '../../quantity/quantities.ts'
-import type { Origin, PlantWords, SteepSpan } from '../batch.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
 import type { Outcome } from '../solve/outcome.ts'
 import { type Steep, type Steeping, steepUnjudged } from '../steep.ts'
 import type { SugarStays } from '../sugar-stays.ts'
-import { isSweetened, type Sweetening, timesSweetenings } from '../sweetening.ts'
+import { isSweetened, timesSweetenings } from '../sweetening.ts'
 import { allFinishedMl, type Targets } from '../targets.ts'
 import { byTool, measuredOut } from '../tool-precision.ts'
 import { drinkKeeping, keptShortly, restedShortly } from './drink-keeping.ts'
 import { expectedSyrup } from './expected-syrup.ts'
 import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
 import { type DosedPlant, infusionIn, jarOf } from './jar-of.ts'
-import type { Bottles } from './parse-bottles.ts'
-import { chooseTargets, expectReachable, type NamedTargets } from './reach-targets.ts'
-import { type KeptDays, type Schedule, schedule } from './schedule.ts'
+import type { PlanWish } from './plan-wish.ts'
+import { chooseTargets, expectReachable } from './reach-targets.ts'
+import { type Schedule, schedule } from './schedule.ts'
 import { spiritForBottles } from './spirit-for-bottles.ts'
 import { steepWithin } from './steep-within.ts'
 import { expectUsual, type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
 import { ofStrength, orAdvised } from './weak-steep-advice.ts'
-
-export interface PlannedPlant {
-  readonly botanical: Botanical
-  /** Null: the typical dose for the spirit. */
-  readonly massG: Measured | null
-  readonly count: number | null
-  /** How its maker spoke of it; null, or left out, where nobody typed it. */
-  readonly words?: PlantWords | null | undefined
-}
-
-export interface PlanWish {
-  readonly plants: readonly PlannedPlant[]
-  /** Plants that are not in the catalogue, for which the maker answers. */
-  readonly unknown: readonly UnknownPlant[]
-  /** How long the maker steeps those; null where that was not said. */
-  readonly steepFor: SteepSpan | null
-  /** What is at hand; null to find how much fills the bottles. */
-  readonly spirits: readonly Portion[] | null
-  /** Of the spirit to find. */
-  readonly spiritAbvPercent: Measured
-  readonly steepAtPercent: number | null
-  /** What goes in with the plants. */
-  readonly sweetenings: readonly Sweetening[]
-  readonly named: NamedTargets
-  readonly bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[]
-  /** False, or left out, where nobody said which. */
-  readonly areBottlesNamed?: boolean | undefined
-  readonly start: CalendarDay
-  /** Of no effect where a plant is unknown. */
-  readonly readyBy: CalendarDay | null
-  /** It stands in the jar already: then it is planned whatever becomes of it. */
-  readonly isPoured?: boolean | undefined
-  /** The days of a batch that is made again; left out: the plants' own. */
-  readonly kept?: KeptDays | undefined
-  /** Whose batch it was before; null, or left out, where it is the maker's own. */
-  readonly origin?: Origin | null | undefined
-}
 
 export interface Plan {
   readonly steeping: Steeping

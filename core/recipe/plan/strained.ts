@@ -6,7 +6,7 @@ import { propagate } from '../propagate.ts'
 import { inputsOf, steepLiquids, steepUnjudged } from '../steep.ts'
 import type { Sweetening } from '../sweetening.ts'
 import { weighedOut } from '../tool-precision.ts'
-import type { PlannedPlant } from './plan.ts'
+import type { PlannedPlant } from './plan-wish.ts'
 import { plantOf } from './plant-of.ts'
 
 export interface StrainedInfusion {

@@ -1,7 +1,7 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-import type { PlanWish } from '../../../core/recipe/plan/plan.ts'
+import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
 
 export const START: CalendarDay = { year: 2026, month: 11, day: 25 }
