@@ -47,27 +47,35 @@ const isHappening = (entry: JarEntry): entry is HappeningEntry => entry.kind !==
 /** Of a jar that is no longer there. */
 export const GONE: JarSince = { answers: [], isOpen: () => false }
 
-/** Of each kind the last that stands; where none stands any more, the last that was taken back. */
+/**
+ * Of each kind the last that stands and answered what was open still; where none stands any more, the last that was taken
+ * back and would. Whatever comes after all is answered is no answer.
+ */
 export function sinceIn({ entries }: Jar, { seq, asked }: NudgedJar): JarSince {
   const story = storyOf(entries)
   const name = story?.name ?? storyOf(entries.slice(0, 1))?.name
   if (name === undefined) return GONE
-  const standing = effective(entries).filter((entry) => entry.seq > seq)
   const wasHeldBack = (): boolean => {
     const then = storyOf(entries.filter((entry) => entry.seq <= seq))
     return then !== null && isHeldBack(then)
   }
-  const wasAsked = (what: AskedFor): boolean =>
-    what === 'mend' ? wasHeldBack() : what === 'later' || asked.some(({ kind }) => kind === what)
-  const isAskedFor = ({ kind }: HappeningEntry): boolean => SETTLED[kind]?.some(wasAsked) ?? true
+  const isMended = entries.some((entry) => entry.kind === 'added' && entry.seq > seq) && wasHeldBack()
+  const open = new Set<AskedFor>([...asked.map(({ kind }) => kind), ...(isMended ? (['mend'] as const) : [])])
+  const answersOpen = ({ kind }: HappeningEntry): boolean =>
+    SETTLED[kind]?.some((what) => (what === 'later' ? open.size > 0 : open.has(what))) ?? open.size > 0
+  const standing = effective(entries)
+    .filter((entry) => entry.seq > seq)
+    .toSorted((one, other) => one.seq - other.seq)
   const latest = new Map<HappeningKind, NudgeAnswer>()
+  for (const entry of standing) {
+    if (answersOpen(entry)) latest.set(entry.kind, { name, entry, by: entry, isTakenBack: false })
+    for (const what of SETTLED[entry.kind] ?? [...open]) open.delete(what)
+  }
+  const stands = new Set(latest.keys())
   for (const by of entries) {
     const entry = by.kind === 'undone' ? entries.find((each) => each.seq === by.of) : undefined
-    if (entry === undefined || entry.seq <= seq || !isHappening(entry) || !isAskedFor(entry)) continue
-    latest.set(entry.kind, { name, entry, by, isTakenBack: true })
-  }
-  for (const entry of standing.toSorted((one, other) => one.seq - other.seq)) {
-    if (isAskedFor(entry)) latest.set(entry.kind, { name, entry, by: entry, isTakenBack: false })
+    if (entry === undefined || entry.seq <= seq || !isHappening(entry) || stands.has(entry.kind)) continue
+    if (answersOpen(entry)) latest.set(entry.kind, { name, entry, by, isTakenBack: true })
   }
   const done = standing.map(({ kind }) => SETTLED[kind])
   const isOver = story === null || done.includes(null)

@@ -59,6 +59,15 @@ it.each([
   expect(nudgeNow(person, nudgeOf([kind]), ZONE).answers).toEqual([])
 })
 
+it('is answered no more once all is answered', () => {
+  const shaken = happened(lemon(), 'lemon', SENT_MS + 60_000, { kind: 'shaken' })
+  const put = happened(shaken, 'lemon', SENT_MS + 120_000, { kind: 'put_off', untilDay: '2026-11-26', untilMs: null })
+  const later = happened(happened(put, 'lemon', SENT_MS + 180_000, strained), 'lemon', SENT_MS + 240_000, BOTTLED)
+  expect(nudgeNow(later, nudgeOf(['shake']), ZONE).answers).toMatchObject([{ atMs: SENT_MS + 60_000 }])
+  const both = nudgeNow(later, nudgeOf(['shake', 'strain']), ZONE).answers
+  expect(both.map(({ atMs }) => (atMs - SENT_MS) / 60_000)).toEqual([1, 2, 3])
+})
+
 it('is not answered by what was there when it was sent', () => {
   const before = happened(lemon(), 'lemon', SENT_MS - 60_000, { kind: 'shaken' })
   const [asked] = nudgeOf(['shake']).jars
