@@ -3,6 +3,7 @@ import type { Command } from '../../../bot/chat/command.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Store } from '../../../store/store.ts'
+import { MADE } from '../said.ts'
 import { commands } from '../test-desk.ts'
 import { gate, impatient, instead, until } from './connected.ts'
 import { fake, onFake, readied } from './stage.ts'
@@ -28,7 +29,7 @@ it('promises an answer that takes long, and gives it', async () => {
   open()
   const answer = await asked
   expect(answer).toMatchObject({ wasDeferred: true, isPrivate: true })
-  expect(answer.text).toMatch(/^\*\*You get/)
+  expect(answer.text).toMatch(MADE)
   expect(answer.calls.map(({ route }) => route)).toEqual(['callback', 'editAnswer'])
   await bot.end()
 })
@@ -43,7 +44,7 @@ it('gets through faults of Discord, and answers once', async () => {
   ]) {
     fake.outage('callback', outage)
     const answer = await fake.slash('mix', MIX)
-    expect(answer.text).toMatch(/^\*\*You get/)
+    expect(answer.text).toMatch(MADE)
     expect(answer.followUps).toEqual([])
   }
   expect(bot.logged.filter((line) => /\n/.test(line))).toEqual([])
@@ -63,7 +64,7 @@ it('keeps its promise through faults of Discord', async () => {
   const asked = fake.slash('mix', MIX)
   await until(() => fake.requests('callback').length > 0)
   open()
-  expect((await asked).text).toMatch(/^\*\*You get/)
+  expect((await asked).text).toMatch(MADE)
   await bot.end()
 })
 
@@ -78,7 +79,7 @@ it('goes on after an interaction that is too old, unknown or malformed', async (
   const gone = fake.slash('mix', MIX, { until: ({ calls }) => calls.length > 0 })
   fake.outage('callback', { status: 401 })
   await gone
-  expect((await fake.slash('mix', MIX)).text).toMatch(/^\*\*You get/)
+  expect((await fake.slash('mix', MIX)).text).toMatch(MADE)
   await bot.end()
 })
 

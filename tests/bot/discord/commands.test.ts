@@ -3,6 +3,7 @@ import { optionTextOf } from '../../../bot/calls/option.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import type { Person } from '../../../store/person.ts'
+import { MADE } from '../said.ts'
 import { commands } from '../test-desk.ts'
 import { type Connected, connecting } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
@@ -169,7 +170,7 @@ it('knows where it was asked', async () => {
   const elsewhere = fake.newChannel(fake.newGuild('elsewhere', { hasBot: false }), 'talk')
   for (const channel of [fake.channel, fake.newGroup('two', user, fake.user), elsewhere]) {
     const answer = await fake.slash('mix', { spirit: '1 l', strength: '95%', water: '1 l' }, { user, channel })
-    expect(answer.text).toMatch(/^\*\*You get/)
+    expect(answer.text).toMatch(MADE)
     expect(answer.isPrivate).toBe(true)
     const shown = await fake.press(answer.message, en.discord.showEverybody(), { user })
     expect(shown).toMatchObject({ text: answer.text, isPrivate: false })

@@ -5,6 +5,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterEach, beforeEach, expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
+import { MADE } from '../said.ts'
 import { until } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 
@@ -106,7 +107,7 @@ it('registers when it is told to, and asks without connecting', async () => {
   expect(fake.gateway.counts.connections).toBe(0)
   const asked = start(['ask', '/mix spirit:1 l strength:95% water:1 l'])
   expect(await asked.code).toBe(0)
-  expect(asked.texts.out).toMatch(/^You get/)
+  expect(asked.texts.out).toMatch(MADE)
   expect(fake.gateway.counts.connections).toBe(0)
   const without = start(['register'], { DISCORD_TOKEN: '' })
   expect(await without.code).toBe(2)

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
+import { MADE } from '../said.ts'
 import { connecting, until } from './connected.ts'
 import { fake, onFake, readied } from './stage.ts'
 
@@ -27,7 +28,7 @@ it('connects with no privileged intent, and registers once', async () => {
 it('registers in one server where that is wanted', async () => {
   const bot = await readied({ guildId: fake.guild.id })
   expect(fake.commands(fake.guild.id).length).toBeGreaterThan(10)
-  expect((await fake.slash('mix', MIX)).text).toMatch(/^\*\*You get/)
+  expect((await fake.slash('mix', MIX)).text).toMatch(MADE)
   await bot.end()
 })
 
@@ -37,7 +38,7 @@ it('works where registering fails', async () => {
   const bot = await readied()
   const sentence = registration.faults.no_rights({ guildId: null })
   expect(bot.logged).toContain(connection.notRegistered({ sentence }))
-  expect((await fake.slash('mix', MIX)).text).toMatch(/^\*\*You get/)
+  expect((await fake.slash('mix', MIX)).text).toMatch(MADE)
   await bot.end()
 })
 
@@ -87,7 +88,7 @@ it('answers after a drop what was asked meanwhile, and tells of it once', async 
   const bot = await readied()
   fake.gateway.close()
   await until(() => fake.gateway.sessions().every(({ isConnected }) => !isConnected))
-  expect((await fake.slash('mix', MIX)).text).toMatch(/^\*\*You get/)
+  expect((await fake.slash('mix', MIX)).text).toMatch(MADE)
   await until(() => bot.logged.includes(connection.resumed(ALONE)))
   expect(bot.logged.filter((line) => line === connection.dropped(ALONE))).toHaveLength(1)
   expect(fake.gateway.counts).toMatchObject({ identifies: 1, resumes: 1 })

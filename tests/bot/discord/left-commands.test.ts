@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
+import { MADE } from '../said.ts'
 import { type Setting, until } from './connected.ts'
 import { shardOf } from './fake/shard-of.ts'
 import { anotherFake, fake, onFake, readied } from './stage.ts'
@@ -54,7 +55,7 @@ it('are looked for in the next server where one was invited without commands, bu
   const ill = await readied()
   await until(() => ill.logged.includes(connection.notLookedAt()))
   expect(ill.logged.join('')).not.toMatch(/\n/)
-  expect((await fake.slash('mix', { spirit: '1 l', strength: '95%', water: '1 l' })).text).toMatch(/^\*\*You get/)
+  expect((await fake.slash('mix', { spirit: '1 l', strength: '95%', water: '1 l' })).text).toMatch(MADE)
   await ill.end()
 })
 

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest'
+import { takenBack } from '../said.ts'
 import { buttonsOf, textOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
 import { edited, here, labels, nudge, onNudgeStage } from './nudge-stage.ts'
@@ -68,7 +69,7 @@ it('leaves the nudge where nothing was taken back, it is gone, or cannot be read
   expect((await fake.press(answer.message, UNDO)).text).toContain('another entry was made since')
   await fake.slash('jar undo', { jar: 'lemon' })
   fake.channel.messages.delete(message.json.id)
-  expect((await fake.press(answer.message, UNDO)).text).toContain('taken back: shaken')
+  expect((await fake.press(answer.message, UNDO)).text).toContain(takenBack('lemon', 'shaken'))
   expect(message.edits).toBe(1)
 })
 
@@ -78,7 +79,7 @@ it('on a reminder of which nothing is kept does all its buttons say, and leaves 
   const before = labels(message)
   const answer = await fake.press(message, 'Shaken')
   expect(answer.text).toContain('lemon: shaken.')
-  expect((await fake.press(answer.message, UNDO)).text).toContain('taken back: shaken')
+  expect((await fake.press(answer.message, UNDO)).text).toContain(takenBack('lemon', 'shaken'))
   expect([message.edits, labels(message)]).toEqual([0, before])
 })
 
@@ -92,7 +93,7 @@ it('takes back with a button of the version before, which named what to take off
   }))
   const id = (await here.person()).jars[0]!.id
   const customId = `1|${BigInt(fake.user.id).toString(36)}|/jar undo #${id} after:2|k${lines[0]!.id}`
-  expect((await fake.press(message, { customId })).text).toContain('taken back: shaken')
+  expect((await fake.press(message, { customId })).text).toContain(takenBack('lemon', 'shaken'))
   await edited(message, 2)
   expect(textOf(message.json)).toMatch(TAKEN_BACK)
 })

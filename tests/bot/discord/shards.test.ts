@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
+import { MADE } from '../said.ts'
 import { type Connected, connecting, type Setting, until } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { shardOf } from './fake/shard-of.ts'
@@ -41,7 +42,7 @@ const readied = async (setting: Setting = {}): Promise<Connected> => {
 
 const answerOn = async (shardId: 0 | 1): Promise<void> => {
   const answer = await fake.slash('mix', MIX, { channel: channels[shardId] })
-  expect(answer.text).toMatch(/^\*\*You get/)
+  expect(answer.text).toMatch(MADE)
   expect(answer.calls).toHaveLength(1)
 }
 
@@ -57,7 +58,7 @@ it('takes as many connections as Discord asks for, and answers on each', async (
   await answerOn(0)
   await answerOn(1)
   const dm = fake.dm(fake.user)
-  expect((await fake.slash('mix', MIX, { channel: dm })).text).toMatch(/^\*\*You get/)
+  expect((await fake.slash('mix', MIX, { channel: dm })).text).toMatch(MADE)
   expect(await bot.end()).toBe(0)
 })
 
@@ -85,7 +86,7 @@ it('answers everybody although Discord has trouble with one server, and in that 
   const bot = await readied()
   await answerOn(1)
   await answerOn(0)
-  expect((await fake.slash('mix', MIX)).text).toMatch(/^\*\*You get/)
+  expect((await fake.slash('mix', MIX)).text).toMatch(MADE)
   await bot.end()
 })
 

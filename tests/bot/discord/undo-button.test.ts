@@ -3,6 +3,7 @@ import type { Reply } from '../../../bot/chat/reply.ts'
 import { replyMessages } from '../../../bot/discord/show/to-messages.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { callTyped } from '../call-typed.ts'
+import { takenBack } from '../said.ts'
 import { buttonsOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
 import { inChannel, keep, lemonJar, messagesIn, reminding } from './reminding.ts'
@@ -36,7 +37,7 @@ it('stands under what a press on a reminder says, and takes that back a day late
   bot.pass(DAY_MS)
   const undone = await fake.press(answer.message, UNDO)
   expect(undone).toMatchObject({ isPrivate: true })
-  expect(undone.text).toContain('lemon: taken back: shaken')
+  expect(undone.text).toContain(takenBack('lemon', 'shaken'))
   expect(labels(undone.message)).not.toContain(UNDO)
   expect(await kindsOf()).toEqual(['started', 'shaken', 'undone'])
   bot.pass(DAY_MS)

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
 import { after, type StartTimer } from '../../../bot/discord/rest/timeout.ts'
 import { en } from '../../../bot/text/en/index.ts'
+import { MADE } from '../said.ts'
 import { commands } from '../test-desk.ts'
 import { gate, impatient, instead, type Setting, until } from './connected.ts'
 import { buttonsOf } from './fake/shown-text.ts'
@@ -45,7 +46,7 @@ const failing = [
 it.each(failing)('that fail (%j) leave the text, and say that the picture is not there', async (outage) => {
   fake.outage('editAnswer', outage, { times: 20, when: hasFiles })
   const answer = await fake.slash('mix', MIX)
-  expect(answer.text).toMatch(/^\*\*You get/)
+  expect(answer.text).toMatch(MADE)
   expect(answer.text).toContain(NOT_SENT)
   expect(answer).toMatchObject({ isPrivate: true, files: [], followUps: [] })
   expect(buttonsOf(answer.message!.json).map(({ label }) => label)).toContain(en.discord.showEverybody())
@@ -71,7 +72,7 @@ it('of an answer shown to everybody that fail leave its text', async () => {
   expect(answer.files).toHaveLength(1)
   fake.outage('editAnswer', { status: 500 }, { times: 20, when: hasFiles })
   const shown = await fake.press(answer.message!, en.discord.showEverybody())
-  expect(shown.text).toMatch(/^\*\*You get/)
+  expect(shown.text).toMatch(MADE)
   expect(shown.text).toContain(en.discord.picturesGone())
   expect(shown).toMatchObject({ isPrivate: false, files: [] })
 })
@@ -97,5 +98,5 @@ it('nobody waits for ever: an answer comes when Discord is well again after minu
   const asked = fake.slash('mix', MIX, { patienceMs: 5000 })
   await until(() => fake.requests('callback').length > 0)
   open()
-  expect((await asked).text).toMatch(/^\*\*You get/)
+  expect((await asked).text).toMatch(MADE)
 })
