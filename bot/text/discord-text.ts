@@ -1,29 +1,7 @@
+import type { ChoiceWord } from '../calls/option.ts'
 import type { CommandText } from './command-text.ts'
 import type { Lacking } from './messages/lacking.ts'
 import type { Sayings } from './sayings.ts'
-
-/** A word that an option's parser takes; every language has its own for it. */
-export type ChoiceWord =
-  | 'yes'
-  | 'no'
-  | 'metric'
-  | 'us'
-  | 'uk'
-  | 'eu'
-  | 'imperial'
-  | 'as typed'
-  | 'daily'
-  | 'every other day'
-  | 'off'
-  | 'here'
-  | 'private'
-  | 'json'
-  | 'csv'
-  | 1
-  | 2
-  | 3
-  | 4
-  | 5
 
 /** Why a file was not attached. */
 export type FileFault = 'not_made' | 'too_big' | 'not_sent'

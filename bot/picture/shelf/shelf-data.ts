@@ -4,7 +4,7 @@ import { readyOf } from '../../../core/jar/tasks/ready-day.ts'
 import { strainWindow } from '../../../core/jar/tasks/windows.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
-import type { Phase, ShelfData, ShelfJar, Span } from '../../text/messages/pictures.ts'
+import type { Phase, ShelfData, ShelfJar, ShelfSpan } from '../../text/messages/pictures.ts'
 /** The jars that run, in the order given. */
 export const shelfData = (views: readonly JarView[], today: IsoDay): ShelfData => ({
   jars: views.filter((view) => !isFinished(view)).map((view) => shelfJar(view, today)),
@@ -29,9 +29,9 @@ function shelfJar(view: JarView, today: IsoDay): ShelfJar {
   }
 }
 
-function spansOf({ started, strained }: Story, today: number, readyDay: number | null): readonly Span[] {
+function spansOf({ started, strained }: Story, today: number, readyDay: number | null): readonly ShelfSpan[] {
   const from = dayNumber(started.day)
-  const spans: Span[] = []
+  const spans: ShelfSpan[] = []
   const add = (phase: Phase, first: number, last: number): void => {
     if (last > first) spans.push({ phase, from: first, to: last })
   }

@@ -1,6 +1,6 @@
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
-import type { Phase, ShelfJar, Span } from '../../text/messages/pictures.ts'
+import type { Phase, ShelfJar, ShelfSpan } from '../../text/messages/pictures.ts'
 import { ownName } from '../draw/own-name.ts'
 import { palette } from '../draw/palette.ts'
 import type { Pen } from '../draw/picture.ts'
@@ -88,7 +88,7 @@ const ground = ({ x, y, width, height }: Box): string =>
   rect({ x: x - 6, y: y - 2, width: width + 12, height: height + 4 }, { fill: palette.wall })
 
 /** Of a day at least; torn where it goes on outside the calendar. */
-function bar({ phase, from, to }: Span, scale: CalendarScale, y: number): string {
+function bar({ phase, from, to }: ShelfSpan, scale: CalendarScale, y: number): string {
   if (to <= scale.first || from >= scale.last) return ''
   const [start, end] = [scale.xOf(from), scale.xOf(to)]
   const isTorn = { left: from < scale.first, right: to > scale.last }

@@ -50,7 +50,7 @@ const choiceWords: Readonly<Record<ChoiceWord, string>> = {
   3: '3, good',
   4: '4, very good',
   5: '5, superb',
-} as const satisfies Readonly<Record<ChoiceWord, string>>
+}
 
 const rights: Readonly<Record<'view' | 'write' | 'history', string>> = {
   view: 'View Channel',

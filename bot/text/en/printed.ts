@@ -1,7 +1,7 @@
+import type { Ingredients } from '../../../core/jar/entry/entry.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
-import type { InJar } from '../messages/ingredients.ts'
 import type { BottleLabelData, JarTagData } from '../messages/pictures.ts'
 import type { PictureText } from '../picture-text.ts'
 import { printedDangers } from './jar-danger.ts'
@@ -46,7 +46,7 @@ export const tagText: PictureText['tag'] = {
   started,
   strain,
   strength: tagStrength,
-  inIt: (inJar: InJar, format: Format) => inJarText(inJar, format),
+  inIt: (inJar: Ingredients, format: Format) => inJarText(inJar, format),
   flammable: () => 'FLAMMABLE',
   warning: ({ danger }: Pick<JarTagData, 'danger'>): string => (danger === null ? '' : printedDangers[danger]),
   alt: (tag: JarTagData, format: Format) =>

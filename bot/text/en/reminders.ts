@@ -4,7 +4,13 @@ import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/qua
 import type { Place } from '../../../store/person.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
-import type { NextReminder, NudgedJar, NudgedJars, NudgeMessages, RemindersMessages } from '../messages/reminders.ts'
+import type {
+  NextReminder,
+  NudgeMessages,
+  RemindedJar,
+  RemindedJars,
+  RemindersMessages,
+} from '../messages/reminders.ts'
 import { askedText, dutyVerbs } from './jar-tasks.ts'
 import { capital, daysWords, dayWords, firstNames, listed, onDay, plural } from './phrases.ts'
 import { plantName } from './words.ts'
@@ -17,7 +23,7 @@ const namesText = (names: readonly string[]): string => firstNames(names, MOST_N
 const order = (duty: DutyKind): string => (duty === 'add' ? 'Add the later plants to' : capital(dutyVerbs[duty].todo))
 
 /** `its window opened today, until 20 December`; empty where no days were planned. */
-const windowText = ({ fromDay, byDay }: NudgedJar, today: IsoDay, format: Format): string => {
+const windowText = ({ fromDay, byDay }: RemindedJar, today: IsoDay, format: Format): string => {
   if (byDay !== null && byDay < today) return `its window closed on ${dayWords(byDay, today, format)}`
   if (byDay === today) return 'today is the last day'
   const until = byDay === null ? '' : `, until ${dayWords(byDay, today, format)}`
@@ -25,13 +31,13 @@ const windowText = ({ fromDay, byDay }: NudgedJar, today: IsoDay, format: Format
   return byDay === null ? '' : `its window closes on ${dayWords(byDay, today, format)}`
 }
 
-const strainText = (jar: NudgedJar, today: IsoDay, format: Format): string => {
+const strainText = (jar: RemindedJar, today: IsoDay, format: Format): string => {
   const window = windowText(jar, today, format)
   return window === '' ? `Strain ${jar.name}.` : `Strain ${jar.name}: ${window}.`
 }
 
 /** `Strain lemon and plum by 6 December.`, `basil is 1 day late to strain.` */
-function strainAside(jars: readonly NudgedJar[], today: IsoDay, format: Format): string {
+function strainAside(jars: readonly RemindedJar[], today: IsoDay, format: Format): string {
   const ofDay = (byDay: IsoDay | null): string => {
     const same = jars.filter((jar) => jar.byDay === byDay)
     const names = namesText(same.map(({ name }) => name))
@@ -44,13 +50,13 @@ function strainAside(jars: readonly NudgedJar[], today: IsoDay, format: Format):
   return [...new Set(jars.map(({ byDay }) => byDay))].map(ofDay).join(' ')
 }
 
-const addText = ({ name, plants }: NudgedJar): string =>
+const addText = ({ name, plants }: RemindedJar): string =>
   plants.length === 0
     ? `${order('add')} ${name}.`
     : `Add ${listed(plants.map((plant) => (plant.id === null ? plant.name : plantName(plant.id))))} to ${name}.`
 
 /** `Sweeten lemon: 511 g sugar in 1.51 l water.`, `Sweeten lemon: stir 565 g sugar into it, no water, …` */
-const sweetenText = ({ name, syrup }: NudgedJar, format: Format): string => {
+const sweetenText = ({ name, syrup }: RemindedJar, format: Format): string => {
   const { waterMl, sugarG, dissolvesG } = syrup ?? { waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
   if (dissolvesG !== null) {
     const stir = `Sweeten ${name}: stir ${format.weigh(sugarG.value)} sugar`
@@ -67,7 +73,7 @@ const sweetenText = ({ name, syrup }: NudgedJar, format: Format): string => {
 }
 
 /** `lemon is ready to drink.`, `lemon has rested: 86 % vol, undiluted, not to be drunk neat.` */
-function readyText(jars: readonly NudgedJar[], format: Format): string {
+function readyText(jars: readonly RemindedJar[], format: Format): string {
   const mild = jars.filter(({ strong }) => strong === null).map(({ name }) => name)
   const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${plural(mild.length, 'is', 'are')} ready to drink.`]
   const rested = jars.flatMap(({ name, strong }) => {
@@ -80,7 +86,7 @@ function readyText(jars: readonly NudgedJar[], format: Format): string {
   return [...ready, ...rested].join(' ')
 }
 
-const nudgedText = ({ duty, jars, isAside }: NudgedJars, today: IsoDay, format: Format): string => {
+const nudgedText = ({ duty, jars, isAside }: RemindedJars, today: IsoDay, format: Format): string => {
   if (isAside) return strainAside(jars, today, format)
   if (duty === 'add') return jars.map(addText).join(' ')
   const names = namesText(jars.map(({ name }) => name))

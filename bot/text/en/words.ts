@@ -1,6 +1,6 @@
 import type { PlantState } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import type { PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { CountryId } from '../../../core/label/country.ts'
 import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
@@ -10,7 +10,7 @@ import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
-import type { BottlesSaid, InJar, LaterSaid, PlantSaid, SpiritSaid, UnknownSaid } from '../messages/ingredients.ts'
+import type { BottlesSaid, LaterSaid, PlantName, PlantSaid, SpiritSaid, UnknownSaid } from '../messages/ingredients.ts'
 import { counted, dayText, listed, MONTHS } from './phrases.ts'
 
 const FREEZES: Readonly<Record<FreezerState, string>> = {
@@ -106,8 +106,7 @@ export const laterListed = (later: readonly LaterSaid[], format: Format): string
 export const unknownName = (name: string): string => `“${name.replace(/[“”]/g, '"')}”`
 
 /** Of a plant that may not be one of the catalogue's. */
-export const nameText = ({ id, name }: { readonly id: string | null; readonly name: string }): string =>
-  id === null ? unknownName(name) : plantName(id)
+export const nameText = ({ id, name }: PlantName): string => (id === null ? unknownName(name) : plantName(id))
 
 /** `84 g ginger root`, `lemon peel (zest) of 8 fruit = 80 g`, `5 cloves = 0.45 g`, `2 × mint leaves = 4 g`. */
 export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
@@ -168,7 +167,7 @@ export const sweeteningTexts = (
     )
 
 /** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */
-export const inJarText = ({ plants, spirits, waterG, sweetenings }: InJar, format: Format): string => {
+export const inJarText = ({ plants, spirits, waterG, sweetenings }: Ingredients, format: Format): string => {
   const now = [
     ...spirits.map((spirit) => spiritText(spirit, format)),
     ...plants.filter(({ addOn }) => addOn === null).map((plant) => plantInText(plant, format)),

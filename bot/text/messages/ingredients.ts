@@ -1,8 +1,6 @@
-import type { Ingredients } from '../../../core/jar/entry/entry.ts'
+import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-
-export type InJar = Ingredients
 
 export interface SpiritSaid {
   readonly amount: Measured
@@ -37,3 +35,6 @@ export interface LaterSaid {
   readonly id: string
   readonly day: CalendarDay
 }
+
+/** A plant by its id, or in its maker's words where it has none. */
+export type PlantName = Pick<PlantIn, 'id' | 'name'>

@@ -6,6 +6,7 @@ import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { SyrupSaid } from './calculate.ts'
+import type { PlantName } from './ingredients.ts'
 import type { PutOffUntil } from './jar-entries.ts'
 import type { TaskSaid } from './jar-tasks.ts'
 import type { Plain } from './plain.ts'
@@ -51,14 +52,9 @@ export interface NotMeasured {
   readonly isStrengthRead: boolean
 }
 
-export interface NamedPlant {
-  readonly id: string | null
-  readonly name: string
-}
-
 export interface LaterPlants {
   readonly name: string
-  readonly plants: readonly (NamedPlant & { readonly addOn: IsoDay })[]
+  readonly plants: readonly (PlantName & { readonly addOn: IsoDay })[]
 }
 
 export type StrengthAndSweetness = Pick<NowSaid, 'abvPercent' | 'sugarGPerL'>
@@ -151,7 +147,7 @@ export interface StepMessages {
       jar_usual_amount: { readonly plants: readonly { readonly id: string; readonly massG: Measured }[] }
       jar_bottled_left: { readonly leftMl: Measured }
       jar_later_past: { readonly name: string; readonly lastDay: IsoDay }
-      jar_plants_dropped: { readonly plants: readonly NamedPlant[] }
+      jar_plants_dropped: { readonly plants: readonly PlantName[] }
       /** Null days: none is known any more. */
       jar_strain_moved: { readonly days: { readonly from: IsoDay; readonly by: IsoDay } | null }
       jar_later_counted: LaterPlants

@@ -1,10 +1,11 @@
+import type { Ingredients } from '../../../core/jar/entry/entry.ts'
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
-import type { InJar } from './ingredients.ts'
+import type { PlantName } from './ingredients.ts'
 import type { EntryNumbers, EntrySaid } from './jar-entries.ts'
 import type { AskedTask, ComingTasks, TaskSaid } from './jar-tasks.ts'
 import type { Plain } from './plain.ts'
@@ -29,7 +30,7 @@ export interface Sourced {
 }
 
 export interface WholeNotebookBatch extends NotebookBatch {
-  readonly inJar: InJar
+  readonly inJar: Ingredients
   readonly notes: readonly string[]
 }
 
@@ -104,7 +105,7 @@ export interface ShowMessages {
     jar_entry: EntryNumbers
   }
   cells: {
-    jar_holds: InJar
+    jar_holds: Ingredients
     jar_volume: Sourced & { readonly volumeMl: Measured }
     jar_strength: Sourced & { readonly abvPercent: Measured }
     jar_sweetness: { readonly sugarGPerL: Measured }
@@ -150,7 +151,7 @@ export interface CompareMessages {
     | 'compare_rating'
     | 'compare_notes'
   > & {
-    compare_plant: { readonly id: string | null; readonly name: string }
+    compare_plant: PlantName
   }
   cells: {
     compare_spirit: Both<{ readonly volumeMl: Measured; readonly abvPercent: Measured }>

@@ -57,7 +57,7 @@ export interface BatchCardData extends ForGuests {
 export type Phase = 'steeping' | 'straining' | 'resting'
 
 /** Days as `dayNumber` counts them, the last one outside. */
-export interface Span {
+export interface ShelfSpan {
   readonly phase: Phase
   readonly from: number
   readonly to: number
@@ -69,7 +69,7 @@ export interface ShelfJar {
   readonly stage: Stage
   readonly day: number
   readonly ofDays: number | null
-  readonly spans: readonly Span[]
+  readonly spans: readonly ShelfSpan[]
   /** Null where it is not known. */
   readonly readyDay: number | null
   /** What it asks for, the most pressing first; what comes next where that is nothing. */

@@ -2,25 +2,26 @@ import type { DutyKind, ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place } from '../../../store/person.ts'
+import type { PlantName } from './ingredients.ts'
 import type { AskedTask } from './jar-tasks.ts'
 import type { Plain } from './plain.ts'
 
 /** Jars that ask for the same. */
-export interface NudgedJars {
+export interface RemindedJars {
   readonly duty: DutyKind
-  readonly jars: readonly NudgedJar[]
+  readonly jars: readonly RemindedJar[]
   /** Said in a few words: it has no reminder of its own today. */
   readonly isAside?: boolean
 }
 
 /** One jar that asks for something. */
-export interface NudgedJar {
+export interface RemindedJar {
   readonly name: string
   /** The first day for straining, where one was planned. */
   readonly fromDay: IsoDay | null
   readonly byDay: IsoDay | null
   /** What is to be put in now; without id, a plant in the maker's words. */
-  readonly plants: readonly { readonly id: string | null; readonly name: string }[]
+  readonly plants: readonly PlantName[]
   /** What is to sweeten it now, where that is known. */
   readonly syrup: {
     readonly waterMl: Measured
@@ -53,7 +54,7 @@ export interface NextReminder {
 export interface NudgeMessages {
   headlines: {
     nudge: {
-      readonly asked: readonly NudgedJars[]
+      readonly asked: readonly RemindedJars[]
       /** What needs putting right before anything else. */
       readonly held: readonly string[]
       readonly today: IsoDay
