@@ -4,9 +4,9 @@ import type { Store } from '../../store/store.ts'
 import type { Spoken } from '../text/language.ts'
 import type { Lacking } from '../text/messages/lacking.ts'
 import type { PostChange } from '../text/messages/share.ts'
+import type { Doubts } from './doubts.ts'
 import type { OpenFile } from './given-file.ts'
 import type { Reply } from './reply.ts'
-import type { Doubts } from './retry/doubts.ts'
 
 /** What is lacking at a place, at once; nothing where all is well. */
 export type PlaceCheck = (place: Place) => Promise<readonly Lacking[]>

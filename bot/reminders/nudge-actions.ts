@@ -12,9 +12,9 @@ import { call } from '../calls/call.ts'
 import { aheadIn } from '../calls/jar-options.ts'
 import type { Action } from '../chat/reply.ts'
 import { addCall } from '../commands/jar/known/add-line.ts'
+import { dangerActions } from '../commands/jar/known/jar-dangers.ts'
 import { afterNow } from '../commands/jar/known/jar-ref.ts'
 import { syrupValues } from '../commands/jar/known/sweeten-options.ts'
-import { dangerActions } from '../commands/jar/record/jar-dangers.ts'
 import type { AskedJar } from './due-jars.ts'
 
 /** More answers than this are /jar list's. */

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import type { Context } from '../../bot/chat/command.ts'
-import { execute } from '../../bot/chat/execute.ts'
+import { execute } from '../../bot/chat/run/execute.ts'
 import { ask } from '../../bot/terminal/ask/ask.ts'
 import { consoleSurface } from '../../bot/terminal/chat/terminal-delivery.ts'
 import { terminalLanguage } from '../../bot/terminal/show/language-for-terminal.ts'

@@ -1,6 +1,6 @@
 import type { Invocation } from '../../bot/calls/invocation.ts'
 import type { Command } from '../../bot/chat/command.ts'
-import { execute } from '../../bot/chat/execute.ts'
+import { execute } from '../../bot/chat/run/execute.ts'
 import { commands as listed } from '../../bot/commands/index.ts'
 import { showJson } from '../../bot/terminal/ask/show-json.ts'
 import { answer, showText } from '../../bot/terminal/chat/answer-line.ts'

@@ -1,7 +1,7 @@
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { ReplyFile } from '../../chat/reply.ts'
-import { batchData } from '../jar/view/batch-data.ts'
+import { batchData } from '../jar/known/batch-data.ts'
 import { entryCells } from './entry-cells.ts'
 import { harmless } from './harmless.ts'
 import type { Cell, Line } from './line.ts'

@@ -9,7 +9,7 @@ import type { Context, Proof } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { note, row } from '../reply/outcome-reply.ts'
-import { remindersActions } from './reminders-actions.ts'
+import { remindersActions } from '../reply/reminders-actions.ts'
 
 type Next = Extract<Message<'cells'>, { key: 'reminders_next' }>['values']['next']
 

@@ -10,7 +10,7 @@ import type {
 import type { z } from 'zod'
 import { isRequired, optionTextOf } from '../../calls/option.ts'
 import type { Command } from '../../chat/command.ts'
-import { HELP } from '../../chat/grammar/help.ts'
+import { HELP } from '../../chat/run/help.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import { isAskedFor } from '../forms/form.ts'
 import { helpCommand } from '../suggest/autocomplete.ts'

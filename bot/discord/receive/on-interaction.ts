@@ -1,7 +1,7 @@
 import type { AutocompleteInteraction, Interaction } from 'discord.js'
 import { queueByKey } from '../../../store/queue.ts'
-import { emergencyIn } from '../../chat/emergency.ts'
 import { inOwnLanguage } from '../../chat/own-language.ts'
+import { emergencyIn } from '../../chat/run/emergency.ts'
 import { trace } from '../../chat/trace.ts'
 import { messagesOf } from '../answer/answer-messages.ts'
 import type { Answered } from '../answer/interaction-responses.ts'

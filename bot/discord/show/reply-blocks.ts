@@ -1,5 +1,5 @@
-import type { HelpPage } from '../../chat/grammar/help.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
+import type { HelpPage } from '../../chat/run/help.ts'
 import type { Kitchen } from '../../text/kitchen.ts'
 import { shortened } from './cut-text.ts'
 import { escapeText } from './escape-text.ts'

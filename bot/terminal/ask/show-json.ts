@@ -1,5 +1,5 @@
-import { explain } from '../../chat/grammar/explain.ts'
 import type { Reply } from '../../chat/reply.ts'
+import { explain } from '../../chat/run/explain.ts'
 import { clean } from '../../text/clean.ts'
 import type { Show } from '../chat/answer-line.ts'
 import type { TerminalLanguage } from '../show/language-for-terminal.ts'

@@ -1,6 +1,6 @@
 import { optionTextOf } from '../../calls/option.ts'
 import { byPath, type Callable, optionNames } from '../../chat/callable.ts'
-import { HELP } from '../../chat/grammar/help.ts'
+import { HELP } from '../../chat/run/help.ts'
 
 const OWN = [HELP, 'quit']
 

@@ -1,4 +1,4 @@
-import type { HelpPage } from '../../chat/grammar/help.ts'
+import type { HelpPage } from '../../chat/run/help.ts'
 import { columns } from './columns.ts'
 import type { TerminalLanguage } from './language-for-terminal.ts'
 import { joinBlocks } from './render.ts'

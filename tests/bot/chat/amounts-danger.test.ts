@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest'
 import { isAmount, optionTextOf } from '../../../bot/calls/option.ts'
-import { expectNoDanger } from '../../../bot/chat/expect-no-danger.ts'
+import { expectNoDanger } from '../../../bot/chat/run/expect-no-danger.ts'
 import { commands } from '../test-desk.ts'
 
 const amounts = commands.flatMap((command) =>

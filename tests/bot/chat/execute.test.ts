@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { execute } from '../../../bot/chat/execute.ts'
+import { execute } from '../../../bot/chat/run/execute.ts'
 import { newAsker } from '../asker.ts'
 import { fakeCommands } from './fakes.ts'
 

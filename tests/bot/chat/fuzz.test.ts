@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { expect, it } from 'vitest'
-import { execute } from '../../../bot/chat/execute.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
+import { execute } from '../../../bot/chat/run/execute.ts'
 import { runs, SEED } from '../../runs.ts'
 import { newAsker } from '../asker.ts'
 import { soundCommands } from './fakes.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { newDoubts } from '../../../bot/chat/retry/doubts.ts'
+import { newDoubts } from '../../../bot/chat/doubts.ts'
 import { inFolder } from '../../store/in-folder.ts'
 import { storeIn } from '../../store/some-store.ts'
 import { failure, watchedDisk } from '../../store/watched-disk.ts'

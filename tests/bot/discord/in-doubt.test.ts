@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { newDoubts } from '../../../bot/chat/retry/doubts.ts'
+import { newDoubts } from '../../../bot/chat/doubts.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'

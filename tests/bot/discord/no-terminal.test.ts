@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Command } from '../../../bot/chat/command.ts'
-import { help } from '../../../bot/chat/grammar/help.ts'
+import { help } from '../../../bot/chat/run/help.ts'
 import { registrationOf } from '../../../bot/discord/connect/registration.ts'
 import { speechIn } from '../../../bot/discord/show/language-for-discord.ts'
 import { toMessages } from '../../../bot/discord/show/to-messages.ts'

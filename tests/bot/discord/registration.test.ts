@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import { z } from 'zod'
 import { optionTextOf } from '../../../bot/calls/option.ts'
-import { execute } from '../../../bot/chat/execute.ts'
+import { execute } from '../../../bot/chat/run/execute.ts'
 import { registrationOf } from '../../../bot/discord/connect/registration.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands, testDesk } from '../test-desk.ts'

@@ -1,7 +1,7 @@
 import type { APITextDisplayComponent } from 'discord.js'
 import { expect } from 'vitest'
-import type { Outcome } from '../../../bot/chat/execute.ts'
 import type { Reply } from '../../../bot/chat/reply.ts'
+import type { Outcome } from '../../../bot/chat/run/execute.ts'
 import { buttonIds } from '../../../bot/discord/buttons/button-ids.ts'
 import { speechIn } from '../../../bot/discord/show/language-for-discord.ts'
 import type { MessagePayload } from '../../../bot/discord/show/message-payload.ts'

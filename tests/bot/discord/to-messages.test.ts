@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { call } from '../../../bot/calls/call.ts'
-import { HELP, help } from '../../../bot/chat/grammar/help.ts'
 import type { Reply } from '../../../bot/chat/reply.ts'
+import { HELP, help } from '../../../bot/chat/run/help.ts'
 import { sentenceMessage, toMessages } from '../../../bot/discord/show/to-messages.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { deskWith, jarOf, NOW_MS, startedAs } from '../commands-jar-views/jars.ts'

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { explain } from '../../../bot/chat/grammar/explain.ts'
+import { explain } from '../../../bot/chat/run/explain.ts'
 import { speechIn } from '../../../bot/discord/show/language-for-discord.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { wordsOf } from '../../../bot/text/words-of.ts'

@@ -25,7 +25,7 @@ import { spiritPortions } from '../../options/input-to-portion.ts'
 import { batchOptions, bottlesGiven, percentGiven, sweetnessGiven } from '../../plan/batch-options.ts'
 import { daysNotes } from '../../plan/plan-from-code.ts'
 import { doseNotes } from '../../plan/plan-notes.ts'
-import { expectDrinkableJar } from '../record/jar-dangers.ts'
+import { expectDrinkableJar } from '../known/jar-dangers.ts'
 import { jarStartCommand, startJar } from '../record/start.ts'
 
 /** How it is told to others, and made of another spirit; null where that cannot be. */

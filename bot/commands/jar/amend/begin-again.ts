@@ -11,7 +11,7 @@ import { wishOf } from '../../../../core/recipe/plan/batch-wish.ts'
 import { plan } from '../../../../core/recipe/plan/plan.ts'
 import { callOfTexts } from '../../../calls/call.ts'
 import type { Action } from '../../../chat/reply.ts'
-import { canonical } from '../../options/stable-json.ts'
+import { canonical } from '../../../chat/stable-json.ts'
 
 /** What the batch comes to when it is planned today; null where it cannot be. */
 function plannedToday(started: Of<'started'>): Started | null {

@@ -4,9 +4,9 @@ import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
+import { jarData, undoneJarData } from '../known/jar-data.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { viewOf } from '../known/view-of.ts'
-import { jarData, undoneJarData } from '../view/jar-data.ts'
 
 const isOf = ({ entries }: Jar, attempt: string): boolean => entries.some((entry) => entry.attempt === attempt)
 

@@ -6,8 +6,8 @@ import type { Path } from '../../../calls/signatures.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { jarRef } from '../known/jar-ref.ts'
-import { lateDay } from '../record/step-reply.ts'
-import { sweetenActions } from '../record/sweeten-actions.ts'
+import { lateDay } from '../step/step-reply.ts'
+import { sweetenActions } from '../step/sweeten-actions.ts'
 
 /** What a jar asks for, and what answers it. */
 const COMMANDS: { readonly [Kind in HappeningKind]?: Path } = {

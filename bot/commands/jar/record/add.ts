@@ -12,11 +12,11 @@ import { spiritPortions, sweeteningsOf, waterG } from '../../options/input-to-po
 import { foodCautions } from '../../plan/plan-unknown.ts'
 import { outcomeCautions } from '../../reply/outcome-reply.ts'
 import { addActions } from '../known/add-line.ts'
-import { expectPoured } from './already.ts'
-import { plantCautions } from './jar-cautions.ts'
-import { expectJar, recordStep } from './record-step.ts'
-import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
-import { expectWithinLimits } from './within-jar-limits.ts'
+import { plantCautions } from '../known/jar-cautions.ts'
+import { expectPoured } from '../step/already.ts'
+import { expectJar, recordStep } from '../step/record-step.ts'
+import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { expectWithinLimits } from '../step/within-jar-limits.ts'
 
 type Adding = InputOf<'jar add'>
 

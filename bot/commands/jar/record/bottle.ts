@@ -6,10 +6,10 @@ import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
-import { expectKeeping } from './already.ts'
-import { servedCautions } from './jar-cautions.ts'
-import { recordStep } from './record-step.ts'
-import { recordedHeadline, stepReply } from './step-reply.ts'
+import { servedCautions } from '../known/jar-cautions.ts'
+import { expectKeeping } from '../step/already.ts'
+import { recordStep } from '../step/record-step.ts'
+import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 /** That there is more in bottles than there was, or less. */
 function moreNotes(contents: Contents): readonly Message<'notes'>[] {

@@ -1,8 +1,8 @@
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { recordStep } from './record-step.ts'
-import { recordedHeadline, stepReply } from './step-reply.ts'
+import { recordStep } from '../step/record-step.ts'
+import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 export const jarDiscardCommand = defineCommand({
   ...signature('jar discard'),

@@ -2,9 +2,9 @@ import { sameFiltering } from '../../../../core/jar/state/same-again.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { amountOf } from '../../options/input-to-portion.ts'
-import { onceMore } from '../amend/repeat-action.ts'
-import { recordStep } from './record-step.ts'
-import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
+import { recordStep } from '../step/record-step.ts'
+import { onceMore } from '../step/repeat-action.ts'
+import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 export const jarFilterCommand = defineCommand({
   ...signature('jar filter'),

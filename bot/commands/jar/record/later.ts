@@ -11,9 +11,9 @@ import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
+import { recordStep } from '../step/record-step.ts'
+import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { allReply, isAll, recordAll } from './record-all.ts'
-import { recordStep } from './record-step.ts'
-import { recordedHeadline, stepReply } from './step-reply.ts'
 
 const asksBefore =
   (until: Until, { nowMs, settings, assumedZone }: Context) =>

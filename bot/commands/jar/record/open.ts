@@ -1,8 +1,8 @@
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { servedCautions } from './jar-cautions.ts'
-import { recordStep } from './record-step.ts'
-import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
+import { servedCautions } from '../known/jar-cautions.ts'
+import { recordStep } from '../step/record-step.ts'
+import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 export const jarOpenCommand = defineCommand({
   ...signature('jar open'),

@@ -8,12 +8,12 @@ import { dayGiven } from '../../../calls/jar-options.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { undoActions } from '../amend/undo-actions.ts'
+import { dangerCautions } from '../known/jar-dangers.ts'
+import { jarData } from '../known/jar-data.ts'
+import { undoActions } from '../known/undo-actions.ts'
 import { viewOf } from '../known/view-of.ts'
-import { jarData } from '../view/jar-data.ts'
-import { dangerCautions } from './jar-dangers.ts'
-import { change, type Dated, type Recorded, recordIn, type Step, withJar } from './record-step.ts'
-import { lateDay, unusualNotes } from './step-reply.ts'
+import { change, type Dated, type Recorded, recordIn, type Step, withJar } from '../step/record-step.ts'
+import { lateDay, unusualNotes } from '../step/step-reply.ts'
 
 export const isAll = (typed: string): boolean => sameName(typed.trim(), 'all')
 

@@ -4,8 +4,8 @@ import { expectFree } from '../../../../core/jar/state/running-jars.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { change, recordIn, withJar } from './record-step.ts'
-import { stepReply } from './step-reply.ts'
+import { change, recordIn, withJar } from '../step/record-step.ts'
+import { stepReply } from '../step/step-reply.ts'
 
 export const jarRenameCommand = defineCommand({
   ...signature('jar rename'),

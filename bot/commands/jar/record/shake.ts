@@ -1,9 +1,9 @@
 import { DomainError } from '../../../../core/domain-error.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
+import { recordStep } from '../step/record-step.ts'
+import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { allReply, isAll, recordAll } from './record-all.ts'
-import { recordStep } from './record-step.ts'
-import { recordedHeadline, stepReply } from './step-reply.ts'
 
 export const jarShakeCommand = defineCommand({
   ...signature('jar shake'),

@@ -1,9 +1,9 @@
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { amountOf, strengthRead, waterG } from '../../options/input-to-portion.ts'
-import { recordStep } from './record-step.ts'
-import { lateDay } from './step-reply.ts'
-import { strainedCautions, strainedReply } from './strained-reply.ts'
+import { recordStep } from '../step/record-step.ts'
+import { lateDay } from '../step/step-reply.ts'
+import { strainedCautions, strainedReply } from '../step/strained-reply.ts'
 
 export const jarStrainCommand = defineCommand({
   ...signature('jar strain'),

@@ -21,13 +21,13 @@ import type { Action } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
 import { row } from '../../reply/outcome-reply.ts'
-import { onceMore } from '../amend/repeat-action.ts'
+import { sweetenedCautions } from '../known/jar-cautions.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { syrupValues } from '../known/sweeten-options.ts'
-import { sweetenedCautions } from './jar-cautions.ts'
-import { type Recorded, recordStep } from './record-step.ts'
-import { nowRows, recordedHeadline, stepReply } from './step-reply.ts'
-import { sweetenActions } from './sweeten-actions.ts'
+import { type Recorded, recordStep } from '../step/record-step.ts'
+import { onceMore } from '../step/repeat-action.ts'
+import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { sweetenActions } from '../step/sweeten-actions.ts'
 
 /** What was worked out, where something else went in. */
 function slipNotes({ name }: Story, syrup: Syrup | null, poured: SweetenedWith): readonly Message<'notes'>[] {

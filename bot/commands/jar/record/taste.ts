@@ -3,9 +3,9 @@ import { signature } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { swallowedNotes } from './note-swallowed-option.ts'
-import { expectJar, recordStep } from './record-step.ts'
-import { recordedHeadline, stepReply } from './step-reply.ts'
+import { swallowedNotes } from '../known/note-swallowed-option.ts'
+import { expectJar, recordStep } from '../step/record-step.ts'
+import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 export const jarTasteCommand = defineCommand({
   ...signature('jar taste'),

@@ -5,10 +5,10 @@ import { bottleLabelData, bottleSizesOf } from '../../../picture/label/bottle-la
 import { kitchenOf } from '../../options/input-units.ts'
 import { pictureFile } from '../../reply/picture-file.ts'
 import { unprintedNotes } from '../../reply/unprinted-notes.ts'
+import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
+import { jarBrief } from '../known/jar-data.ts'
 import { jarNamed } from '../known/jar-named.ts'
-import { expectKeeping } from '../record/already.ts'
-import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
-import { jarBrief } from './jar-data.ts'
+import { expectKeeping } from '../step/already.ts'
 
 /** Files of a reply. */
 const MOST_LABELS = 10

@@ -15,10 +15,10 @@ import type { Message } from '../../../text/words.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { pictureFile } from '../../reply/picture-file.ts'
 import { addActions } from '../known/add-line.ts'
+import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
+import { jarBrief } from '../known/jar-data.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { todayOf, viewOf } from '../known/view-of.ts'
-import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
-import { jarBrief } from './jar-data.ts'
 
 type Headline = Extract<Message<'headlines'>, { key: 'jars_today' }>['values']
 

@@ -6,9 +6,9 @@ import type { Context } from '../../../chat/command.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { note } from '../../reply/outcome-reply.ts'
+import { batchData } from '../known/batch-data.ts'
+import { dangerCautions } from '../known/jar-dangers.ts'
 import { jarRef } from '../known/jar-ref.ts'
-import { dangerCautions } from '../record/jar-dangers.ts'
-import { batchData } from './batch-data.ts'
 
 /** More than so many are one line each. */
 const MOST_WHOLE = 8

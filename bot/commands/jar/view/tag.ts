@@ -5,9 +5,9 @@ import { jarTagData } from '../../../picture/tag/jar-tag-data.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { pictureFile } from '../../reply/picture-file.ts'
 import { unprintedNotes } from '../../reply/unprinted-notes.ts'
+import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
+import { jarBrief } from '../known/jar-data.ts'
 import { jarNamed } from '../known/jar-named.ts'
-import { dangerActions, dangerCautions } from '../record/jar-dangers.ts'
-import { jarBrief } from './jar-data.ts'
 
 export const jarTagCommand = defineCommand({
   ...signature('jar tag'),

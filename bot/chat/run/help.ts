@@ -2,8 +2,8 @@ import { isRequired } from '../../calls/option.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
-import type { Failure } from '../execute.ts'
-import { nearest } from './nearest.ts'
+import { nearest } from '../grammar/nearest.ts'
+import type { Failure } from './execute.ts'
 
 export const HELP = 'help'
 

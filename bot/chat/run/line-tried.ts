@@ -5,9 +5,9 @@ import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { ChatProblems } from '../../text/messages/chat-problems.ts'
-import type { Outcome, Problem } from '../execute.ts'
 import { readBatch, readRest } from '../grammar/read-rest.ts'
 import { completed, exampleOfJar, type Try, withOptions } from './example-tried.ts'
+import type { Outcome, Problem } from './execute.ts'
 
 interface Known {
   readonly jars: readonly Jar[]

@@ -1,8 +1,8 @@
-import { NOBODY } from '../../store/person.ts'
-import type { Invocation } from '../calls/invocation.ts'
-import { findHarm } from '../talk/emergency/find-harm.ts'
-import type { Asker } from './command.ts'
-import { emergencyReply } from './emergency-reply.ts'
+import { NOBODY } from '../../../store/person.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { findHarm } from '../../talk/emergency/find-harm.ts'
+import type { Asker } from '../command.ts'
+import { emergencyReply } from '../emergency-reply.ts'
 import type { Outcome } from './execute.ts'
 
 export const EMERGENCY = 'emergency'

@@ -13,7 +13,7 @@ import type { Given } from '../../../calls/option.ts'
 import type { DateTyped } from '../../../calls/plan-options.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
-import { cautioned } from './jar-cautions.ts'
+import { cautioned } from '../known/jar-cautions.ts'
 
 /** What a command was given: the text of every option beside what it means. */
 export type Input = { readonly [option: string]: Given<unknown> | undefined }

@@ -1,5 +1,5 @@
-import type { Invocation } from '../../calls/invocation.ts'
-import { canonical } from '../../commands/options/stable-json.ts'
+import type { Invocation } from '../calls/invocation.ts'
+import { canonical } from './stable-json.ts'
 
 /** How long a call made again is taken for the one that may have been kept. */
 const WINDOW_MS = 10 * 60_000

@@ -4,7 +4,7 @@ import type { InputOf } from '../../../calls/signatures.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { jarRef } from '../known/jar-ref.ts'
-import { happenedIn, type Recorded } from '../record/record-step.ts'
+import { happenedIn, type Recorded } from './record-step.ts'
 
 /** The same once more, where it was held for a slip. */
 export const onceMore = <Called extends 'jar sweeten' | 'jar filter'>(

@@ -1,12 +1,12 @@
-import { dangerousName, dangersNoted } from '../../core/botanical/drink/named-danger.ts'
-import { expectNotRefused } from '../../core/botanical/refuse/refusal.ts'
-import { undrinkableIn } from '../../core/botanical/refuse/refuse-spirit.ts'
-import { DomainError } from '../../core/domain-error.ts'
-import { shown } from '../../core/quantity/read/tokens.ts'
-import type { Invocation } from '../calls/invocation.ts'
-import { asOptionProblem, isAmount, optionTextOf } from '../calls/option.ts'
-import type { Message } from '../text/words.ts'
-import type { Command } from './command.ts'
+import { dangerousName, dangersNoted } from '../../../core/botanical/drink/named-danger.ts'
+import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
+import { undrinkableIn } from '../../../core/botanical/refuse/refuse-spirit.ts'
+import { DomainError } from '../../../core/domain-error.ts'
+import { shown } from '../../../core/quantity/read/tokens.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { asOptionProblem, isAmount, optionTextOf } from '../../calls/option.ts'
+import type { Message } from '../../text/words.ts'
+import type { Command } from '../command.ts'
 
 /** What a jar is to be called. */
 const NAMES: ReadonlySet<string> = new Set(['name', 'to'])

@@ -9,7 +9,7 @@ import { ChatError } from '../../../chat/chat-error.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
-import { afterNow, jarRef, type Referred } from '../known/jar-ref.ts'
+import { afterNow, jarRef, type Referred } from './jar-ref.ts'
 
 type Held = Referred & { readonly story: Story }
 

@@ -6,7 +6,7 @@ import type { Given } from '../../../calls/option.ts'
 import type { Path } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
-import { spiritCall } from './jar-dangers.ts'
+import { spiritCall } from '../known/jar-dangers.ts'
 import { happenedIn, type Input } from './record-step.ts'
 
 /** What answers that it has happened already, so that it is recorded. */

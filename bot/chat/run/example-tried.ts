@@ -3,8 +3,8 @@ import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
-import type { Outcome } from '../execute.ts'
 import type { OptionsRead } from '../grammar/read-rest.ts'
+import type { Outcome } from './execute.ts'
 
 /** Runs a call with nothing kept of it. */
 export type Try = (line: string | Invocation) => Promise<Outcome>
