@@ -1,4 +1,5 @@
-import type { Mass, Ratio, Strength, Sweetness, Volume } from '../quantities.ts'
+import { USUAL_MATERIAL } from '../materials.ts'
+import type { Mass, Ratio, Strength, SweeteningRead, Sweetness, Volume } from '../quantities.ts'
 
 /** The most that half a digit can be, as a share of the value, as it is read. */
 const HALF_DIGIT_CAP = 0.05
@@ -54,3 +55,6 @@ export const gramsPerLitre = (sugarGPerL: number): Sweetness => ({
 
 /** A ratio of our own as it is read where it is typed: 0.01 to 20 g of sugar to each gram of water. */
 export const sugarToWater = (sugarGPerWaterG: number): Ratio => ({ kind: 'ratio', sugarGPerWaterG, assumed: [] })
+
+/** So many grams of white sugar. */
+export const sugarGrams = (massG: number): SweeteningRead => ({ ...grams(massG), material: USUAL_MATERIAL })

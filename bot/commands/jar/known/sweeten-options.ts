@@ -1,10 +1,13 @@
-import type { Mass, Volume } from '../../../../core/quantity/quantities.ts'
-import { grams, millilitres } from '../../../../core/quantity/write/made-amounts.ts'
+import type { SweeteningRead, Volume } from '../../../../core/quantity/quantities.ts'
+import { millilitres, sugarGrams } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { pouredMl, weighedG } from '../../../../core/recipe/tool-precision.ts'
 
 /** What `/jar sweeten` is told once this syrup is in, as it was shown; nothing where none is wanted. */
-export const syrupValues = ({ waterMl, sugarG }: Syrup): { readonly water?: Volume; readonly sugar?: Mass } => ({
+export const syrupValues = ({
+  waterMl,
+  sugarG,
+}: Syrup): { readonly water?: Volume; readonly sugar?: SweeteningRead } => ({
   ...(waterMl.value > 0 && { water: millilitres(pouredMl(waterMl.value)) }),
-  ...(sugarG.value > 0 && { sugar: grams(weighedG(sugarG.value)) }),
+  ...(sugarG.value > 0 && { sugar: sugarGrams(weighedG(sugarG.value)) }),
 })

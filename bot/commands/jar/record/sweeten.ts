@@ -8,7 +8,7 @@ import {
 } from '../../../../core/jar/state/planned-syrup.ts'
 import { sameSweetening } from '../../../../core/jar/state/same-again.ts'
 import { isSweetening } from '../../../../core/jar/state/syrup-wanted.ts'
-import { grams, millilitres } from '../../../../core/quantity/write/made-amounts.ts'
+import { millilitres, sugarGrams } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { call } from '../../../calls/call.ts'
 import type { Given } from '../../../calls/option.ts'
@@ -66,7 +66,7 @@ async function lacking(jar: Given<string>, context: Context): Promise<ChatError>
     }
     return new ChatError('missing_option', 'syrup_reckoned', values, { option: 'sugar' })
   }
-  const example = lineOf(call('jar sweeten', { jar: jar.is, water: millilitres(500), sugar: grams(450) }))
+  const example = lineOf(call('jar sweeten', { jar: jar.is, water: millilitres(500), sugar: sugarGrams(450) }))
   const values = { command: 'jar sweeten', option: 'sugar', example }
   return new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
 }
