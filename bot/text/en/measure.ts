@@ -31,7 +31,7 @@ export const measureText = {
     '/measure brix:26.5 hydrometer:1.035',
     '/measure before:1.021 after:1.094',
     '/measure hydrometer:1.035 sweetness:180 g/L',
-    '/measure lemon',
+    '/measure',
   ],
 }
 

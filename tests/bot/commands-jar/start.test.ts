@@ -22,10 +22,10 @@ describe('/jar start', () => {
     const batch = 'of:1 vanilla pod + 80 g coffee beans spirit:700 ml 40%'
     const plan = (await jarDesk().textOf(`/plan ${batch}`)).replace(/\s+/g, ' ')
     expect(plan).toMatch(
-      /^Buy .*1 vanilla pod = 3 g.* sugar; later add coffee beans, whole on 17 November 2026; strain /,
+      /^Buy .*1 vanilla pod = 3 g.* sugar; later add coffee beans, whole on 10 November 2026; strain /,
     )
     const started = (await jarDesk().textOf(`/jar start coffee ${batch}`)).replace(/\s+/g, ' ')
-    expect(started).toContain('and 1 vanilla pod = 3 g; add 80 g coffee beans, whole on 17 November 2026.')
+    expect(started).toContain('and 1 vanilla pod = 3 g; add 80 g coffee beans, whole on 10 November 2026.')
   })
 
   it('works out the same batch as /plan', async () => {

@@ -66,7 +66,7 @@ describe('country', () => {
   test.each([
     ['country:Kenya', 'I know no standard drink for Kenya, the country in your /settings, so I give grams only.'],
     ['country:Bahamas', 'I know no standard drink for the Bahamas'],
-    ['country:Portugal', 'I have no standard drink on record for Portugal'],
+    ['country:Belgium', 'I have no standard drink on record for Belgium'],
     ['country:none', 'Name a country'],
   ])('%s gives grams only, and says why', async (settings, said) => {
     const { jsonOf, words } = await settled(settings)
