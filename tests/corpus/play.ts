@@ -26,7 +26,8 @@ for (const [index, session] of readSessions().entries()) {
   const keptInDiscord = session.isInDiscord ? keptIn(DATA) : {}
   played[session.name] = { text80, text44, json, discord, kept: { 0: kept }, keptInDiscord: { 0: keptInDiscord } }
 }
-writeFileSync(outPath, JSON.stringify(played))
+// Its name is another one every time.
+writeFileSync(outPath, JSON.stringify(played).replaceAll(place, '/tmp/place'))
 process.chdir(tmpdir())
 rmSync(place, { recursive: true, force: true })
 process.exit(0)
