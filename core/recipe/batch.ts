@@ -47,7 +47,7 @@ export interface BatchDays<Day> {
 export type SteepSpan = Pick<Span, 'days' | 'months' | 'nominalDays'>
 
 /** What its maker named of it, so that the rest can be chosen anew. */
-export interface Named<Day> {
+export interface NamedByMaker<Day> {
   readonly isStrengthNamed: boolean
   readonly isSweetnessNamed: boolean
   readonly areBottlesNamed: boolean
@@ -81,7 +81,7 @@ export interface Batch<Day = number> extends PutIn<Day> {
   readonly days: BatchDays<Day>
   /** Null count: as many as it fills. */
   readonly bottles: readonly { readonly count: number | null; readonly volumeMl: number }[]
-  readonly named: Named<Day>
+  readonly named: NamedByMaker<Day>
   /** Null where it was planned by its maker. */
   readonly origin: Origin | null
 }

@@ -4,7 +4,7 @@ import { parseStrength } from '../../core/quantity/read/parse-strength.ts'
 import { isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { parseDate } from '../../core/quantity/time/parse-date.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
-import type { Named, Origin, PlantWords, SteepSpan } from '../../core/recipe/batch.ts'
+import type { NamedByMaker, Origin, PlantWords, SteepSpan } from '../../core/recipe/batch.ts'
 import { readPlants, wordsOf } from '../../core/recipe/plan/find-plants.ts'
 import { parseDays } from '../../core/recipe/plan/parse-answers.ts'
 import { USUAL_BOTTLE_ML } from '../../core/recipe/plan/parse-bottles.ts'
@@ -123,7 +123,12 @@ const spanOf = (text: string): SteepSpan => {
   return { days, months, nominalDays }
 }
 
-function namedOf(said: ReadonlyMap<string, string>, bottles: unknown, hasTargets: boolean, when: When): Named<string> {
+function namedOf(
+  said: ReadonlyMap<string, string>,
+  bottles: unknown,
+  hasTargets: boolean,
+  when: When,
+): NamedByMaker<string> {
   const isFromCode = said.has('from')
   return {
     isStrengthNamed: said.has('to-strength') || (isFromCode && hasTargets),

@@ -6,7 +6,7 @@ import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { styles } from '../../../core/recipe/solve/styles.ts'
 import { syrup } from '../../../core/recipe/solve/syrup.ts'
-import { type Named, wishOf } from '../../../core/recipe/solve/syrup-wish.ts'
+import { type SyrupTargets, wishOf } from '../../../core/recipe/solve/syrup-wish.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { Given } from '../../calls/option.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
@@ -80,7 +80,7 @@ const withDangers = (reply: Reply, held: StrainedJar, context: Context): Reply =
 })
 
 /** The wishes named; of a jar, those that are left open as they were planned, where a ratio does not settle them. */
-function namedIn(input: Input, planned: Targets | null): Named {
+function namedIn(input: Input, planned: Targets | null): SyrupTargets {
   const named = {
     abvPercent: input['to-strength']?.is.abvPercent,
     sugarGPerL: input['to-sweetness']?.is.sugarGPerL,

@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import type { Portion } from '../../recipe/portion.ts'
-import type { Named } from '../../recipe/solve/syrup-wish.ts'
+import type { SyrupTargets } from '../../recipe/solve/syrup-wish.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { asPortion, type Contents, contentsOf } from './contents.ts'
 import { type KeptJar, type Story, storyOf } from './jar-state.ts'
@@ -33,7 +33,7 @@ export function strainedJar(jar: KeptJar): StrainedJar {
 }
 
 /** Throws `jar_too_weak`, with what reckons with spirit, where a jar is to become stronger than it is. */
-export function expectStrongEnough({ name, contents }: StrainedJar, { abvPercent, sugarGPerL }: Named): void {
+export function expectStrongEnough({ name, contents }: StrainedJar, { abvPercent, sugarGPerL }: SyrupTargets): void {
   const { outcome } = contents
   if (abvPercent === undefined || abvPercent <= outcome.abvPercent.value) return
   throw new DomainError('unreachable', 'jar_too_weak', {

@@ -5,7 +5,7 @@ import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
 import { type Syrup, syrup } from './syrup.ts'
 import { type SyrupWish, strongestAbvPercent } from './syrup-for.ts'
-import type { Named } from './syrup-wish.ts'
+import type { SyrupTargets } from './syrup-wish.ts'
 
 /** Common practice, no source. */
 const STRENGTH_PERCENT = { light: 25, usual: 30, strong: 35 } as const
@@ -23,7 +23,7 @@ export interface Style {
  * strength or ratio named), or three strengths at the sweetness named. What cannot be reached gives way to the nearest,
  * in half per cents; ways that come out alike are shown once.
  */
-export function styles(infusion: Portion, named: Named, atMostMl: number | null): readonly Style[] {
+export function styles(infusion: Portion, named: SyrupTargets, atMostMl: number | null): readonly Style[] {
   const liquid = liquidOf(valuesOf(infusion))
   const attempts = candidates(liquid, named).map(({ key, wish }) => attempt(infusion, key, wish, atMostMl))
   const found = attempts.filter((each): each is Style => !(each instanceof DomainError))
@@ -33,7 +33,7 @@ export function styles(infusion: Portion, named: Named, atMostMl: number | null)
 
 const same = (a: SyrupWish, b: SyrupWish): boolean => JSON.stringify(a) === JSON.stringify(b)
 
-function candidates(liquid: Liquid, named: Named): readonly { key: StyleKey; wish: SyrupWish }[] {
+function candidates(liquid: Liquid, named: SyrupTargets): readonly { key: StyleKey; wish: SyrupWish }[] {
   const sweetnesses = Object.entries(styleSweetnessGPerL) as [keyof typeof styleSweetnessGPerL, number][]
   const strengths = Object.entries(STRENGTH_PERCENT) as [keyof typeof STRENGTH_PERCENT, number][]
   if (named.sugarPerWater !== undefined) {

@@ -3,7 +3,7 @@ import type { Liquid } from '../../liquid/liquid.ts'
 import { type SyrupWish, syrupFor } from './syrup-for.ts'
 
 /** What a maker may say of the liqueur wanted. */
-export interface Named {
+export interface SyrupTargets {
   readonly abvPercent?: number | undefined
   readonly sugarGPerL?: number | undefined
   readonly sugarPerWater?: number | undefined
@@ -13,7 +13,7 @@ export interface Named {
 const AGREES_SHARE = 0.01
 
 /** The wish that the targets named make, or null where fewer than two were named; three must agree. */
-export function wishOf(infusion: Liquid, { abvPercent, sugarGPerL, sugarPerWater }: Named): SyrupWish | null {
+export function wishOf(infusion: Liquid, { abvPercent, sugarGPerL, sugarPerWater }: SyrupTargets): SyrupWish | null {
   if (abvPercent !== undefined && sugarGPerL !== undefined) {
     const wish: SyrupWish = { by: 'strength_and_sweetness', abvPercent, sugarGPerL }
     if (sugarPerWater !== undefined) checkRatio(infusion, wish, sugarPerWater)
