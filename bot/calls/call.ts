@@ -2,7 +2,7 @@ import type { Invocation } from './invocation.ts'
 import { type Given, givenFor } from './option.ts'
 import { type InputOf, type Path, signatures } from './signatures.ts'
 
-type ValueOf<Input> = Input extends Given<infer Value> | undefined ? Value : never
+type ValueOf<Input> = Input extends Given<infer Value> ? Value : never
 
 /** Values by the names of a command's options; one that was read before keeps its text. */
 export type CallValues<Called extends Path> = {

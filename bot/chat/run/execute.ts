@@ -2,6 +2,8 @@ import { ZodError } from 'zod'
 import { DomainError, type ErrorCode } from '../../../core/domain-error.ts'
 import { holdsOnlyFinite } from '../../../core/only-finite.ts'
 import { StorageError } from '../../../store/storage-error.ts'
+import type { Call } from '../../calls/call.ts'
+import { invocationOf } from '../../calls/call.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { keptAfterAll } from '../../commands/jar/amend/kept-after-all.ts'
 import { kitchenOf } from '../../commands/options/input-units.ts'
@@ -138,17 +140,20 @@ const mended = async (failure: Failure, call: Invocation | null, dispatch: Dispa
   }
 }
 
-/** Runs a line, or an invocation made elsewhere. Never throws; a number that is not finite never leaves. */
-export const execute = async (line: string | Invocation, dispatch: Dispatch): Promise<Outcome> =>
+/** Runs a line, an invocation made elsewhere, or a call, whose values are not read again. Never throws; a number that is not finite never leaves. */
+export const execute = async (line: string | Invocation | Call, dispatch: Dispatch): Promise<Outcome> =>
   run(line, dispatch, mended)
 
 const run = async (
-  line: string | Invocation,
+  called: string | Invocation | Call,
   dispatch: Dispatch,
   mend: typeof mended = async (failure) => failure,
 ): Promise<Outcome> => {
   const { commands, log, ...asker } = dispatch
   const { userId, nowMs, doubts } = asker
+  const isValued = typeof called !== 'string' && 'command' in called
+  const line = isValued ? invocationOf(called) : called
+  const values = isValued ? called.values : null
   const emergency = await emergencyIn(line, asker)
   if (emergency !== null) return emergency
   let call: Invocation | null = null
@@ -161,7 +166,7 @@ const run = async (
     const settings = await settingsOf(dispatch)
     kitchen = settings.units
     expectNoDanger(command, read)
-    const input = command.input.parse({ ...read.options })
+    const input = command.input.parse({ ...(values ?? read.options) })
     kitchen ??= kitchenOf(input)
     const zone = settings.zone ?? asker.assumedZone
     const doubtful = doubts?.of(userId, read, nowMs) ?? null

@@ -5,6 +5,7 @@ import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
 import type { Given } from '../../calls/option.ts'
+import type { InputOf } from '../../calls/signatures.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
@@ -28,8 +29,8 @@ export interface Typed {
   readonly held: StrainedJar | null
   readonly strength?: Given<Strength> | undefined
   /** What went into the jar, where the strength is expected of it. */
-  readonly of?: Given<unknown> | undefined
-  readonly spirit?: Given<unknown> | undefined
+  readonly of?: InputOf<'syrup'>['of']
+  readonly spirit?: InputOf<'syrup'>['spirit']
   readonly 'at-most'?: Given<Volume> | undefined
 }
 
