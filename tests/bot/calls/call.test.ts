@@ -1,17 +1,17 @@
 import { expect, expectTypeOf, it, test } from 'vitest'
 import { type CallValues, call, callOfTexts, invocationOf } from '../../../bot/calls/call.ts'
 import { lineOf } from '../../../bot/calls/write-line.ts'
-import { execute } from '../../../bot/chat/execute.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
+import { execute } from '../../../bot/chat/run/execute.ts'
 import { commands } from '../../../bot/commands/index.ts'
-import { grams, millilitres, percentVol } from '../../../core/quantity/write/made-amounts.ts'
+import { millilitres, percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import { newAsker } from '../asker.ts'
 
-const sweeten = call('jar sweeten', { jar: 'of: "all"', water: millilitres(511.5), sugar: grams(430), after: 3 })
+const sweeten = call('jar sweeten', { jar: 'of: "all"', water: millilitres(511.5), after: 3 })
 
 it('is written as a line that the grammar reads as the same', () => {
-  expect(lineOf(sweeten)).toBe('/jar sweeten "of: \\"all\\"" water:511.5 ml sugar:430 g after:3')
-  expect(lineOf(sweeten, true)).toBe('/jar sweeten jar:"of: \\"all\\"" water:511.5 ml sugar:430 g after:3')
+  expect(lineOf(sweeten)).toBe('/jar sweeten "of: \\"all\\"" water:511.5 ml after:3')
+  expect(lineOf(sweeten, true)).toBe('/jar sweeten jar:"of: \\"all\\"" water:511.5 ml after:3')
   for (const line of [lineOf(sweeten), lineOf(sweeten, true)]) {
     expect({ ...parseLine(line, commands).options }).toEqual(invocationOf(sweeten).options)
   }
