@@ -3,7 +3,7 @@ import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { expectFollows } from '../../../core/jar/record/check-sequence.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { storyOf } from '../../../core/jar/state/jar-state.ts'
-import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
+import { type Expected, judgeMeasurement } from '../../../core/jar/state/judge-measurement.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { refusal } from '../quantity/refusal.ts'
@@ -26,6 +26,18 @@ describe('measurements that surprise', () => {
       strained({ measured: ml(measuredMl) }),
     )
     expect(keys).toEqual(isSurprising ? ['reading_surprising'] : [])
+  })
+
+  // Of a normal distribution 95 % lie within 1.96 deviations and 99.7 % within 2.94, half as far again.
+  it.each([
+    [39.26, 0.5, false],
+    [39.24, 0.5, true],
+    [38.51, 1, false],
+    [38.49, 1, true],
+  ])('%s ± %s %% vol of a spirit of 40 %% is surprising: %s', (value, plusMinus, isSurprising) => {
+    const poured = { kind: 'in', spirits: [spirit(1000, 40)], waterG: exactly(0), sweetenings: [], plants: [] } as const
+    const read = { kind: 'measured', abvPercent: { value, plusMinus }, sugarGPerL: exactly(0) } as const
+    expect(judgeMeasurement('lemon', [poured, read]) !== null).toBe(isSurprising)
   })
 
   it('says what was expected, of the amount in the unit that was read', () => {

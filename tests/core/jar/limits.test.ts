@@ -1,13 +1,59 @@
 import { describe, expect, it } from 'vitest'
 import { heldIn } from '../../../core/jar/limits/limits-passed.ts'
 import { jugMl, spiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
-import { MOST_CHANGES, MOST_ENTRIES, MOST_JAR_BYTES, MOST_NOTE_CHARACTERS } from '../../../core/jar/record/bounds.ts'
+import {
+  bytesOf,
+  expectNote,
+  expectRoom,
+  MOST_CHANGES,
+  MOST_ENTRIES,
+  MOST_JAR_BYTES,
+  MOST_NOTE_CHARACTERS,
+} from '../../../core/jar/record/bounds.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { refusal } from '../quantity/refusal.ts'
-import { ml, plant, started, storyFrom, strained, strength } from './jars.ts'
+import { entriesOf, ml, plant, started, storyFrom, strained, strength } from './jars.ts'
 
 it('a jar is bounded as the contracts have it', () => {
   expect([MOST_ENTRIES, MOST_CHANGES, MOST_NOTE_CHARACTERS, MOST_JAR_BYTES]).toEqual([1000, 60, 1000, 9_000_000])
+})
+
+const expectProblem = (call: () => void, problem: string | null) =>
+  problem === null ? expect(call).not.toThrow() : expect(refusal(call)).toBe(problem)
+
+describe('a jar has room', () => {
+  const [start] = entriesOf(started())
+  const bare = Array.from({ length: MOST_ENTRIES + 100 }, () => start!)
+
+  // The figures of the data model: a thousand entries, and a hundred kept.
+  it.each([
+    [999, 0, null],
+    [1000, 0, 'limit too_many_entries'],
+    [1099, 100, null],
+    [1100, 100, 'limit too_many_entries'],
+  ])('%i entries and %i kept places: %s', (count, kept, problem) => {
+    expectProblem(() => expectRoom(bare.slice(0, count), kept), problem)
+  })
+
+  // Fewer than 150 entries are not measured: none of them is so long.
+  it.each([
+    [149, 1, null],
+    [150, 0, null],
+    [150, 1, 'limit jar_full'],
+  ])('%i entries, %i bytes more than a jar holds: %s', (count, moreBytes, problem) => {
+    const rest = bare.slice(0, count - 1)
+    const sized = (letters: number) => [...rest, { ...start!, typed: [['note', 'x'.repeat(letters)]] as const }]
+    const entries = sized(MOST_JAR_BYTES + moreBytes - bytesOf(sized(0)))
+    expect(bytesOf(entries)).toBe(9_000_000 + moreBytes)
+    expectProblem(() => expectRoom(entries, 0), problem)
+  })
+
+  it.each([
+    [1000, null],
+    [1001, 'limit note_too_long'],
+  ])('a note of %i letters: %s', (letters, problem) => {
+    expectProblem(() => expectNote({ kind: 'tasted', rating: null, note: '🍋'.repeat(letters) }), problem)
+  })
 })
 
 describe('spirit that puts a jar right', () => {

@@ -27,7 +27,7 @@ describe('syrup is wanted', () => {
   it.each([
     [30, 30, 0, false],
     [30.5, 30, 0, false],
-    [30.6, 30, 0, true],
+    [30.51, 30, 0, true],
     [30, 30, 1, true],
     [25, 30, 0, false],
   ])('of %s %% vol for %s %% vol and %s g/L: %s', (spiritPercent, abvPercent, sugarGPerL, isWanted) => {
