@@ -1,4 +1,4 @@
-import { storyOf } from '../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../core/jar/state/jar-state.ts'
 import type { DutyKind } from '../core/jar/tasks/duty.ts'
 import type { IsoDay } from '../core/quantity/time/calendar-day.ts'
 import type { Jar, Nudge, Person } from './person.ts'
@@ -17,7 +17,7 @@ const isKept = ({ state }: Nudge): boolean => state === 'kept'
 
 const nameOf = (jars: readonly Jar[], jarId: string): readonly string[] => {
   const jar = jars.find(({ id }) => id === jarId)
-  const story = jar === undefined ? null : storyOf(jar.entries)
+  const story = jar === undefined ? null : jarStateOf(jar.entries)
   return story === null ? [] : [story.name]
 }
 

@@ -165,3 +165,14 @@ it('lists every command', () => {
   const listed = importsOf(index).map(({ target }) => target)
   for (const { path } of commands) expect(listed).toContain(path)
 })
+
+it('gives every exported type a name of its own', () => {
+  const places = new Map<string, string[]>()
+  for (const { path, text } of sources.filter(({ path }) => room(path) !== 'tests'))
+    for (const [, name] of text.matchAll(/^export (?:interface|type) (\w+)/gm))
+      places.set(name!, [...(places.get(name!) ?? []), path])
+  expect(places.size).toBeGreaterThan(300)
+  // Each room's problems.ts adds to one interface.
+  places.delete('Problems')
+  expect([...places].filter(([, paths]) => new Set(paths).size > 1)).toEqual([])
+})

@@ -1,7 +1,7 @@
 import type { HappeningEntry, HappeningKind, JarEntry } from '../../core/jar/entry/entry.ts'
 import { effective } from '../../core/jar/entry/standing-entries.ts'
 import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
-import { storyOf } from '../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../core/jar/state/jar-state.ts'
 import { isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
 import type { Jar, NudgedJar } from '../../store/person.ts'
@@ -52,11 +52,11 @@ export const GONE: JarSince = { answers: [], isOpen: () => false }
  * back and would. Whatever comes after all is answered is no answer.
  */
 export function sinceIn({ entries }: Jar, { seq, asked }: NudgedJar): JarSince {
-  const story = storyOf(entries)
-  const name = story?.name ?? storyOf(entries.slice(0, 1))?.name
+  const story = jarStateOf(entries)
+  const name = story?.name ?? jarStateOf(entries.slice(0, 1))?.name
   if (name === undefined) return GONE
   const wasHeldBack = (): boolean => {
-    const then = storyOf(entries.filter((entry) => entry.seq <= seq))
+    const then = jarStateOf(entries.filter((entry) => entry.seq <= seq))
     return then !== null && isHeldBack(then)
   }
   const isMended = entries.some((entry) => entry.kind === 'added' && entry.seq > seq) && wasHeldBack()

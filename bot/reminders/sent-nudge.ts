@@ -1,5 +1,5 @@
 import type { JarEntry } from '../../core/jar/entry/entry.ts'
-import { storyOf } from '../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../core/jar/state/jar-state.ts'
 import type { Person, PostedIn, SentNudge } from '../../store/person.ts'
 import { believed } from '../../store/told-ahead.ts'
 import type { Reply } from '../chat/reply.ts'
@@ -37,7 +37,7 @@ const askedThen = ({ jars }: Person, { jars: asked, sentMs }: SentNudge): readon
       all.filter((entry) => entry.seq <= seq),
       sentMs,
     )
-    const story = storyOf(entries)
+    const story = jarStateOf(entries)
     if (story === null) return []
     return kinds.map(({ isLast, isAside, ...duty }) => ({ jarId, story, entries, duty, isLast, isAside }))
   })

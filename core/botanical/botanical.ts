@@ -43,7 +43,7 @@ export type PieceKind =
   | 'teaspoon'
   | 'thumb'
 
-export interface Range {
+export interface AmountRange {
   readonly min: number
   readonly max: number
   readonly trust: Trust
@@ -124,7 +124,7 @@ export interface Botanical {
   /** Why there is no figure; null where there is one. */
   readonly noSugars: NoSugars | null
   /** The share of the plant's water that joins the liquid. */
-  readonly waterExchange: Range
+  readonly waterExchange: AmountRange
   readonly dose: Dose
   /** More than this is said, not refused. */
   readonly warnAbove: Limit | null
@@ -132,7 +132,7 @@ export interface Botanical {
   readonly ceiling: Limit | null
   readonly timesDays: TimesDays
   /** Spirit that is used with it, % vol. */
-  readonly spiritPercent: Range
+  readonly spiritPercent: AmountRange
   readonly zestGPerFruit: ZestGPerFruit | null
   /** Mass of one fruit of which the zest is taken, g. */
   readonly fruitG: readonly [number, number] | null
@@ -143,7 +143,7 @@ export interface Botanical {
     readonly trust: Trust
   }[]
   /** Mixed liquid left in the drained, lightly pressed plants, per gram as weighed in. */
-  readonly retainedMlPerG: Range
+  readonly retainedMlPerG: AmountRange
   readonly hazards: readonly HazardKey[]
   readonly preparation: readonly Preparation[]
 }

@@ -1,4 +1,4 @@
-import type { Country, CountryId, DrinkSize, Guidance, Limit, Remark } from './country.ts'
+import type { Country, CountryId, DrinkingLimit, DrinkSize, Guidance, Remark } from './country.ts'
 import type { Cited } from './sources.ts'
 
 type SourceList = Cited['sources']
@@ -18,20 +18,27 @@ const drink = (
 /** Where another size is in use as well, from memory. */
 const doubtful = (otherG: number, size: DrinkSize): DrinkSize => ({ ...size, otherG })
 
-const limit = (who: Limit['who'], amount: number, unit: Limit['unit'], per: Limit['per']): Limit => ({
+const limit = (
+  who: DrinkingLimit['who'],
+  amount: number,
+  unit: DrinkingLimit['unit'],
+  per: DrinkingLimit['per'],
+): DrinkingLimit => ({
   who,
   amount,
   unit,
   per,
 })
 
-const menWomen = (men: number, women: number, unit: Limit['unit'], per: Limit['per'] = 'day'): readonly Limit[] => [
-  limit('men', men, unit, per),
-  limit('women', women, unit, per),
-]
+const menWomen = (
+  men: number,
+  women: number,
+  unit: DrinkingLimit['unit'],
+  per: DrinkingLimit['per'] = 'day',
+): readonly DrinkingLimit[] => [limit('men', men, unit, per), limit('women', women, unit, per)]
 
 const guidance = (
-  limits: readonly Limit[],
+  limits: readonly DrinkingLimit[],
   remarks: readonly Remark[],
   trust: Cited['trust'],
   sources: SourceList,

@@ -9,7 +9,7 @@ export interface DrinkSize extends Cited {
   readonly otherG?: number
 }
 
-export interface Limit {
+export interface DrinkingLimit {
   readonly who: 'everyone' | 'men' | 'women' | 'women_young_old'
   readonly amount: number
   readonly unit: 'drinks' | 'g'
@@ -28,7 +28,7 @@ export type Remark =
 
 /** What a health authority tells adults; never advice of ours. */
 export interface Guidance extends Cited {
-  readonly limits: readonly Limit[]
+  readonly limits: readonly DrinkingLimit[]
   readonly remarks: readonly Remark[]
 }
 

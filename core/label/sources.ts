@@ -21,12 +21,12 @@ export const sources = {
   memory: 'National law or official guidance, from memory, not verified',
 } as const
 
-export type SourceKey = keyof typeof sources
+export type LawSourceKey = keyof typeof sources
 
 /** How far a figure can be trusted; anything but `published` is said with it. */
-export type Trust = 'published' | 'secondary' | 'memory'
+export type LawTrust = 'published' | 'secondary' | 'memory'
 
 export interface Cited {
-  readonly trust: Trust
-  readonly sources: readonly SourceKey[]
+  readonly trust: LawTrust
+  readonly sources: readonly LawSourceKey[]
 }

@@ -3,7 +3,7 @@ import type { Between, Category, Condition, Missing } from './category.ts'
 import type { Region } from './parse-region.ts'
 
 /** A finished drink as a label counts it; null where it is not known. */
-export interface Drink {
+export interface JudgedDrink {
   readonly abvPercent: number
   readonly invertGPerL: number
   readonly sugarMassPercent: number
@@ -39,7 +39,7 @@ const isBetween = (value: number | null, limits: Between): boolean =>
   value !== null && !under(value, limits) && !over(value, limits)
 
 /** Conditions that the drink is not shown to meet. */
-const unshown = (conditions: readonly Condition[], category: Category, drink: Drink): readonly Condition[] =>
+const unshown = (conditions: readonly Condition[], category: Category, drink: JudgedDrink): readonly Condition[] =>
   conditions.filter(
     (condition) =>
       !(condition === 'plant_amount' && isBetween(drink.plantGPerL, category.plantGPerL)) &&
@@ -47,7 +47,7 @@ const unshown = (conditions: readonly Condition[], category: Category, drink: Dr
   )
 
 /** Whether a drink may carry a category's name, and if not, what it lacks. */
-export function verdict(drink: Drink, category: Category): Verdict {
+export function verdict(drink: JudgedDrink, category: Category): Verdict {
   const invertGPerL = countedInvert(drink.invertGPerL)
   const exceptions = category.exceptions.filter(({ onlyOf }) => madeOnlyOf(drink.plants, onlyOf))
   const granted = exceptions.find(({ also }) => also.length === 0)
@@ -67,7 +67,7 @@ export function verdict(drink: Drink, category: Category): Verdict {
 }
 
 /** The names that come into question for a drink, each with its verdict; those of other plants are left out. */
-export const verdicts = (drink: Drink, regions: readonly Region[]): readonly Verdict[] =>
+export const verdicts = (drink: JudgedDrink, regions: readonly Region[]): readonly Verdict[] =>
   categories
     .filter(({ region, onlyOf }) => regions.includes(region) && (onlyOf === null || madeOnlyOf(drink.plants, onlyOf)))
     .map((category) => verdict(drink, category))

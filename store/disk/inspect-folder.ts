@@ -1,6 +1,6 @@
 import { constants } from 'node:fs'
 import { access, stat } from 'node:fs/promises'
-import { storyOf } from '../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../core/jar/state/jar-state.ts'
 import { nextDueMs } from '../due.ts'
 import type { Rights, StoreFacts } from '../maintenance.ts'
 import type { Person } from '../person.ts'
@@ -43,7 +43,7 @@ interface Seen {
 }
 
 function seenIn({ jars, ...others }: Person, zone: string): Seen {
-  const stories = jars.flatMap(({ entries }) => storyOf(entries) ?? [])
+  const stories = jars.flatMap(({ entries }) => jarStateOf(entries) ?? [])
   const running = stories.filter(({ ended }) => ended === null).length
   return { running, all: stories.length, dueMs: nextDueMs({ jars, ...others }, zone) ?? Number.POSITIVE_INFINITY }
 }

@@ -3,7 +3,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { findHarm } from '../../talk/emergency/find-harm.ts'
 import type { Asker } from '../command.ts'
 import { emergencyReply } from '../emergency-reply.ts'
-import type { Outcome } from './execute.ts'
+import type { CallOutcome } from './execute.ts'
 
 export const EMERGENCY = 'emergency'
 
@@ -20,7 +20,7 @@ const whereaboutsOf = async ({ store, userId, assumedZone }: Asker) => {
  * What is answered before a line is read at all: whom to call and what to do first, where it tells that somebody was
  * harmed; else null. Nothing of the line is run or recorded. Never throws.
  */
-export const emergencyIn = async (typed: string | Invocation, asker: Asker): Promise<Outcome | null> => {
+export const emergencyIn = async (typed: string | Invocation, asker: Asker): Promise<CallOutcome | null> => {
   const harm = findHarm(textOf(typed))
   if (harm === null) return null
   return { ok: true, path: EMERGENCY, reply: emergencyReply(harm, await whereaboutsOf(asker)) }

@@ -1,13 +1,13 @@
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { OptionsRead } from '../grammar/read-rest.ts'
-import type { Outcome } from './execute.ts'
+import type { CallOutcome } from './execute.ts'
 
 /** Runs a call with nothing kept of it. */
-export type Try = (line: string | Invocation) => Promise<Outcome>
+export type Try = (line: string | Invocation) => Promise<CallOutcome>
 
 /** Jars that are tried for an example. */
 const MOST_TRIED = 8
@@ -54,11 +54,11 @@ export const withOptions = ({ path, options }: Invocation, more: OptionsRead): I
 })
 
 /** A line that runs, or what kept the first from it. */
-export type Tried = { readonly line: string } | { readonly line: null; readonly failed: Outcome | null }
+export type Tried = { readonly line: string } | { readonly line: null; readonly failed: CallOutcome | null }
 
 /** The running jars, then the others, the latest first. */
 const names = (jars: readonly Jar[]): readonly string[] => {
-  const stories = jars.flatMap(({ entries }) => storyOf(entries) ?? []).reverse()
+  const stories = jars.flatMap(({ entries }) => jarStateOf(entries) ?? []).reverse()
   const running = stories.filter(({ ended }) => ended === null)
   return [...running, ...stories.filter((story) => !running.includes(story))].map(({ name }) => name)
 }
@@ -66,7 +66,7 @@ const names = (jars: readonly Jar[]): readonly string[] => {
 /** The line of a call about a jar with what it lacks, of the jar that was named or of any. */
 export async function exampleOfJar(call: Invocation, jars: readonly Jar[], attempt: Try): Promise<Tried> {
   const { jar } = call.options
-  let failed: Outcome | null = null
+  let failed: CallOutcome | null = null
   for (const name of jar === undefined ? names(jars).slice(0, MOST_TRIED) : [jar]) {
     for (const more of OF_JAR[call.path] ?? [[]]) {
       const meant = withOptions(call, [['jar', name], ...more.filter(([option]) => !(option in call.options))])

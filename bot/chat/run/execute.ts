@@ -51,7 +51,7 @@ export interface Failure {
   readonly kitchen: Kitchen
 }
 
-export type Outcome = { readonly ok: true; readonly path: string; readonly reply: Reply } | Failure
+export type CallOutcome = { readonly ok: true; readonly path: string; readonly reply: Reply } | Failure
 
 const fromDomain = (error: DomainError, option: string | null): Problem => ({
   code: error.code,
@@ -141,14 +141,14 @@ const mended = async (failure: Failure, call: Invocation | null, dispatch: Dispa
 }
 
 /** Runs a line, an invocation made elsewhere, or a call, whose values are not read again. Never throws; a number that is not finite never leaves. */
-export const execute = async (line: string | Invocation | Call, dispatch: Dispatch): Promise<Outcome> =>
+export const execute = async (line: string | Invocation | Call, dispatch: Dispatch): Promise<CallOutcome> =>
   run(line, dispatch, mended)
 
 const run = async (
   called: string | Invocation | Call,
   dispatch: Dispatch,
   mend: typeof mended = async (failure) => failure,
-): Promise<Outcome> => {
+): Promise<CallOutcome> => {
   const { commands, log, ...asker } = dispatch
   const { userId, nowMs, doubts } = asker
   const isValued = typeof called !== 'string' && 'command' in called

@@ -7,7 +7,7 @@ import { lineOf } from '../../calls/write-line.ts'
 import type { ChatProblems } from '../../text/messages/chat-problems.ts'
 import { readBatch, readRest } from '../grammar/read-rest.ts'
 import { completed, exampleOfJar, type Try, withOptions } from './example-tried.ts'
-import type { Outcome, Problem } from './execute.ts'
+import type { CallOutcome, Problem } from './execute.ts'
 
 interface Known {
   readonly jars: readonly Jar[]
@@ -66,7 +66,7 @@ async function ofJar(problem: Problem, call: Invocation, known: Known): Promise<
   if (unknown !== null) return withRest(unknown, call, known)
   const { line, ...tried } = await exampleOfJar(call, jars, attempt)
   if (line !== null) return withExample(problem, line)
-  const { failed } = tried as { failed: Outcome | null }
+  const { failed } = tried as { failed: CallOutcome | null }
   if (failed !== null && !failed.ok && isInTheWay(failed.error)) return failed.error
   return problem.problem === 'missing_option' ? withExample(problem, '') : problem
 }

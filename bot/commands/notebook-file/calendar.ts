@@ -1,5 +1,5 @@
 import { findJar } from '../../../core/jar/state/find-jar.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
@@ -45,7 +45,7 @@ export const calendarCommand = defineCommand({
       table: [],
       sure: [],
       notes: isEmpty ? [] : [note('calendar_again')],
-      cautions: dangerCautions(asked.flatMap(({ entries }) => storyOf(entries) ?? [])),
+      cautions: dangerCautions(asked.flatMap(({ entries }) => jarStateOf(entries) ?? [])),
       actions: [],
       data: {
         events: coming.map(({ uid, jar: { id }, duty }) => ({

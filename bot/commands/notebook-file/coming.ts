@@ -1,5 +1,5 @@
 import { isHeldBack } from '../../../core/jar/limits/judge-jar.ts'
-import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { Duty } from '../../../core/jar/tasks/duty.ts'
 import { untold } from '../../../store/due.ts'
 import type { Jar, Person } from '../../../store/person.ts'
@@ -7,7 +7,7 @@ import type { Jar, Person } from '../../../store/person.ts'
 /** A reminder that is still to come. */
 export interface Coming {
   readonly jar: Jar
-  readonly story: Story
+  readonly story: JarState
   readonly duty: Duty
   /** The same whenever and wherever it is made, so that a calendar knows it again. */
   readonly uid: string
@@ -23,7 +23,7 @@ export function comingOf(
   jars: readonly Jar[],
   { nowMs, assumedZone }: { readonly nowMs: number; readonly assumedZone: string },
 ): readonly Coming[] {
-  const told = new Map(jars.map((jar) => [jar.id, { jar, story: storyOf(jar.entries) }]))
+  const told = new Map(jars.map((jar) => [jar.id, { jar, story: jarStateOf(jar.entries) }]))
   return untold(person, assumedZone, nowMs).flatMap(({ jarId, duty }) => {
     const { jar, story } = told.get(jarId) ?? { story: null }
     // What must not be drunk as it is asks for nothing until it is put right.

@@ -1,5 +1,5 @@
 import { replay, type UnsoundEntry } from '../../../core/jar/record/replay.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { Jar } from '../../../store/person.ts'
 import { call } from '../../calls/call.ts'
 import { ChatError } from '../../chat/chat-error.ts'
@@ -61,7 +61,7 @@ function importedReply(taken: TakenIn, jars: readonly Jar[]): Reply {
     table: [],
     sure: [],
     notes: notesOf(taken),
-    cautions: dangerCautions(jars.flatMap(({ entries }) => storyOf(entries) ?? [])),
+    cautions: dangerCautions(jars.flatMap(({ entries }) => jarStateOf(entries) ?? [])),
     actions: isChanged
       ? [{ label: { group: 'actions', key: 'import_list', values: undefined }, call: call('jar list') }]
       : [],

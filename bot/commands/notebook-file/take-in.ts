@@ -1,7 +1,7 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { newJarId } from '../../../core/jar/entry/new-jar-id.ts'
 import { withFreeName } from '../../../core/jar/record/freed-name.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { MOST_RUNNING } from '../../../core/jar/state/running-jars.ts'
 import { MOST_SHARES } from '../../../core/jar/state/shares.ts'
 import { allDuties } from '../../../core/jar/tasks/duties.ts'
@@ -79,7 +79,7 @@ function named(jar: Jar, others: readonly Jar[], now: Now): Jar | null {
 }
 
 /** As it is called now; empty where its start was undone. */
-export const nameOf = ({ entries }: Jar): string => storyOf(entries)?.name ?? ''
+export const nameOf = ({ entries }: Jar): string => jarStateOf(entries)?.name ?? ''
 
 /** With those of jars that came along; where they were posted is not taken from a file, which may name anybody's post. */
 function sharesOf(
@@ -104,7 +104,7 @@ const held = (jar: Jar): Held => ({ jar, texts: jar.entries.map((entry) => canon
 
 const byPlace = (one: LeftJar, other: LeftJar): number => one.jar - other.jar
 
-const isRunning = ({ entries }: Jar): boolean => storyOf(entries)?.ended === null
+const isRunning = ({ entries }: Jar): boolean => jarStateOf(entries)?.ended === null
 
 /** Why a jar cannot be one more beside others; null where it can. */
 function noRoom(jar: Jar, isNew: boolean, others: readonly Jar[]): LeftJar['why'] | null {

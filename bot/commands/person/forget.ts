@@ -1,6 +1,6 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import { NOBODY, type Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
@@ -18,7 +18,7 @@ const SETTINGS = Object.keys(NOBODY.settings) as readonly (keyof Person['setting
 
 /** How many jars no list of running ones shows. */
 function hiddenIn(jars: Person['jars']) {
-  const stories = jars.map(({ entries }) => storyOf(entries))
+  const stories = jars.map(({ entries }) => jarStateOf(entries))
   return {
     finished: stories.filter((story) => story !== null && story.ended !== null).length,
     undone: stories.filter((story) => story === null).length,
@@ -65,7 +65,7 @@ const said = (headline: Reply['headline'], data: Reply['data']): Reply => ({
 /** The running or done jar that a text names, and nothing where it is no jar's. */
 function jarNamed(typed: string, jars: Person['jars']): string | null {
   try {
-    return storyOf(findJar(typed, jars).entries)?.name ?? null
+    return jarStateOf(findJar(typed, jars).entries)?.name ?? null
   } catch (error) {
     if (error instanceof DomainError) return null
     throw error

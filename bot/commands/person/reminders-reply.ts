@@ -1,4 +1,4 @@
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { ENDLESS, isLapsed } from '../../../core/jar/tasks/duty.ts'
 import { type IsoDay, isoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
@@ -20,7 +20,7 @@ function nextOf(due: readonly Due[], person: Person, zone: string, nowMs: number
   const isNow = first.duty.dueMs <= nowMs
   const together = due.filter(({ duty }) => (isNow ? duty.dueMs <= nowMs : duty.dueMs === first.duty.dueMs))
   const nameOf = (jarId: string): string =>
-    storyOf(person.jars.find(({ id }) => id === jarId)?.entries ?? [])?.name ?? jarId
+    jarStateOf(person.jars.find(({ id }) => id === jarId)?.entries ?? [])?.name ?? jarId
   const kinds = [...new Set(together.map(({ duty }) => duty.kind))]
   const asked = kinds.map((duty) => ({
     duty,
@@ -39,7 +39,7 @@ function closingIn(person: Person, until: IsoDay, { nowMs, assumedZone }: Contex
     const asked = agenda(entries, settings, nowMs)
     const { byDay } = [...asked.today, ...asked.coming].find(({ kind }) => kind === 'strain') ?? { byDay: null }
     const isHidden = byDay !== null && byDay >= today && byDay < until
-    return isHidden ? [{ name: storyOf(entries)?.name ?? '', day: byDay }] : []
+    return isHidden ? [{ name: jarStateOf(entries)?.name ?? '', day: byDay }] : []
   })
 }
 

@@ -1,4 +1,4 @@
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { madeOf } from '../../../core/jar/state/shares.ts'
 import type { Jar, Person, Share } from '../../../store/person.ts'
 import { call } from '../../calls/call.ts'
@@ -15,7 +15,7 @@ const MOST_BUTTONS = 5
 /** As its owner calls it now; null where its start was taken back. */
 export const sharedName = ({ jarId }: Share, jars: readonly Jar[]): string | null => {
   const jar = jars.find(({ id }) => id === jarId)
-  return jar === undefined ? null : (storyOf(jar.entries)?.name ?? null)
+  return jar === undefined ? null : (jarStateOf(jar.entries)?.name ?? null)
 }
 
 export const withdrawAction = ({ id, name }: { readonly id: string; readonly name: string | null }): Action => ({

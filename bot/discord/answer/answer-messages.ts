@@ -4,7 +4,7 @@ import { lineOf } from '../../calls/write-line.ts'
 import type { Asker } from '../../chat/command.ts'
 import { drawFiles } from '../../chat/draw-files.ts'
 import type { Reply } from '../../chat/reply.ts'
-import { attempt, type Dispatch, type Outcome } from '../../chat/run/execute.ts'
+import { attempt, type CallOutcome, type Dispatch } from '../../chat/run/execute.ts'
 import type { HelpPage } from '../../chat/run/help.ts'
 import { trace } from '../../chat/trace.ts'
 import type { Language } from '../../text/language.ts'
@@ -40,7 +40,7 @@ export interface SaidMessages {
   readonly kind: 'messages'
   readonly messages: readonly MessagePayload[]
   /** What was run; null where nothing was. */
-  readonly outcome: Outcome | null
+  readonly outcome: CallOutcome | null
   /** Where all who are there see it: what is told where it stands. */
   readonly isPublic: boolean
   readonly posted?: Reply['posted']
@@ -56,7 +56,7 @@ const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<string> =>
   }
 }
 
-const idsOf = async (outcome: Outcome | HelpPage, dispatch: CallDispatch) => {
+const idsOf = async (outcome: CallOutcome | HelpPage, dispatch: CallDispatch) => {
   const { userId: owner, store, log } = dispatch
   if (!outcome.ok || !('reply' in outcome)) return NO_IDS
   try {
@@ -91,7 +91,7 @@ export type SentBefore = SentForm | TypedLine
 const isForm = (sent: SentBefore): sent is SentForm => 'filled' in sent
 
 /** The button that opens it again; null where it was not wrong, or cannot be kept. */
-const againIn = async (outcome: Outcome | HelpPage, sent: SentBefore | null, dispatch: Dispatch) => {
+const againIn = async (outcome: CallOutcome | HelpPage, sent: SentBefore | null, dispatch: Dispatch) => {
   if (sent === null || outcome.ok) return null
   if (isForm(sent) && outcome.error.code === 'wrong_stage') return null
   try {
@@ -150,7 +150,7 @@ export const formOffered = async (call: Invocation, dispatch: CallDispatch): Pro
 /** A choice of zone under what took one for granted. */
 const withChoice = (
   messages: readonly MessagePayload[],
-  outcome: Outcome | HelpPage,
+  outcome: CallOutcome | HelpPage,
   { userId: owner, locale, nowMs, language }: CallDispatch,
 ): readonly MessagePayload[] => {
   const last = messages.at(-1)
@@ -169,7 +169,7 @@ interface Asked {
 
 /** An outcome as messages. A fault in the wording is excused like any other. */
 export const messagesOf = async (
-  outcome: Outcome | HelpPage,
+  outcome: CallOutcome | HelpPage,
   dispatch: CallDispatch,
   { sent = null, zone = null }: Asked = {},
 ): Promise<SaidMessages> => {

@@ -6,7 +6,7 @@ import { EPHEMERAL, type MessagePayload } from '../show/message-payload.ts'
 import type { SaidMessages } from './answer-messages.ts'
 import { inTime } from './defer-slow-answer.ts'
 import type { Answered, InteractionResponses, SentMessage } from './interaction-responses.ts'
-import type { Said } from './run-call.ts'
+import type { CallRun } from './run-call.ts'
 
 export interface Responding {
   /** What is said where Discord does not take the answer; told why. */
@@ -31,7 +31,7 @@ const placeOf = ({ id, channel_id, flags = 0 }: SentMessage): PostedIn | null =>
  */
 export async function respond(
   wire: InteractionResponses,
-  work: Promise<Said>,
+  work: Promise<CallRun>,
   { excuse, posted, isAlone, after, slow, log }: Responding,
 ): Promise<Answered> {
   let [isPromised, isPromisedToAll] = [false, false]

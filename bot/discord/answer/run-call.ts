@@ -19,7 +19,7 @@ import {
 } from './answer-messages.ts'
 
 /** What is said to a call: messages, or a form before it can run, with what is said where a form comes too late. */
-export type Said =
+export type CallRun =
   | SaidMessages
   | {
       readonly kind: 'form'
@@ -28,7 +28,7 @@ export type Said =
     }
 
 /** A form that was only opened, and what was refused, changed nothing. */
-export const hasDone = (said: Said): boolean => said.kind === 'messages' && said.outcome?.ok !== false
+export const hasDone = (said: CallRun): boolean => said.kind === 'messages' && said.outcome?.ok !== false
 
 const run = async (call: Invocation, dispatch: CallDispatch, sent: SentBefore | null): Promise<SaidMessages> => {
   const { outcome, zone } = await withUnsent(await execute(call, dispatch), dispatch)
@@ -41,7 +41,7 @@ const formSaid = async (
   dispatch: CallDispatch,
   filled: FilledFields | null,
   sent: SentBefore | null = null,
-): Promise<Said | null> => {
+): Promise<CallRun | null> => {
   const { language, log } = dispatch
   const form = await attempt(
     () => formFor(call, dispatch, language, filled),
@@ -75,7 +75,7 @@ export async function saidTo(
   read: () => Promise<string | Invocation>,
   dispatch: CallDispatch,
   typed: TypedLine | null = null,
-): Promise<Said> {
+): Promise<CallRun> {
   const asked = await readCall(read, dispatch)
   if (!asked.ok) return messagesOf(asked, dispatch, { sent: typed })
   const call = asked.result
@@ -84,7 +84,7 @@ export async function saidTo(
 }
 
 /** Opens a line in a form of one field, to be changed and sent. Never throws. */
-export async function saidRetype(read: () => Promise<string>, dispatch: CallDispatch): Promise<Said> {
+export async function saidRetype(read: () => Promise<string>, dispatch: CallDispatch): Promise<CallRun> {
   const { language, userId, log } = dispatch
   const line = await attempt(read, () => null, log)
   if (!line.ok) return messagesOf(line, dispatch)
@@ -100,7 +100,7 @@ export async function saidToTyped(line: string, dispatch: CallDispatch): Promise
 }
 
 /** Opens the form again that was sent before. Never throws. */
-export async function saidAgain(read: () => Promise<SentForm>, dispatch: CallDispatch): Promise<Said> {
+export async function saidAgain(read: () => Promise<SentForm>, dispatch: CallDispatch): Promise<CallRun> {
   const { commands, log } = dispatch
   const asked = await attempt(
     async () => {

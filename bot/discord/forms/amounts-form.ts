@@ -1,7 +1,7 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import { DomainError } from '../../../core/domain-error.ts'
 import { bottlesOfLeft } from '../../../core/jar/state/jar-bottles.ts'
-import type { Story } from '../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { plannedSyrup } from '../../../core/jar/state/planned-syrup.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { call, invocationOf } from '../../calls/call.ts'
@@ -35,7 +35,7 @@ export const bottlingForm = (asked: FormJar, text: BottlingFormText, filled: Fil
 })
 
 /** What was worked out for a strained jar; nothing where that is not known. */
-export const sweeteningPlanned = (story: Story): FilledFields => {
+export const sweeteningPlanned = (story: JarState): FilledFields => {
   const planned = plannedSyrup(story)
   return planned === null ? {} : invocationOf(call('jar sweeten', syrupValues(planned.syrup))).options
 }
@@ -43,7 +43,7 @@ export const sweeteningPlanned = (story: Story): FilledFields => {
 const USUAL = [{ count: null, volumeMl: USUAL_BOTTLE_ML }] as const
 
 /** The bottles as planned, else as many of half a litre as are filled; nothing where not even one is. */
-export const bottlingPlanned = (story: Story): FilledFields => {
+export const bottlingPlanned = (story: JarState): FilledFields => {
   const { bottles } = story.started
   try {
     const filled = bottlesOfLeft(bottles.length === 0 ? USUAL : bottles, story)

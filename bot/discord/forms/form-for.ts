@@ -3,7 +3,7 @@ import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { momentOf } from '../../../core/jar/record/entry-time.ts'
 import { record } from '../../../core/jar/record/record.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
-import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Jar } from '../../../store/person.ts'
 import { call } from '../../calls/call.ts'
@@ -70,7 +70,7 @@ interface JarForm {
   /** As much as nothing of what it asks for: throws where that cannot follow, so that nobody measures in vain. */
   readonly trial: Happening | null
   /** What stands in it before anybody has filled it in. */
-  readonly planned: (story: Story) => FilledFields
+  readonly planned: (story: JarState) => FilledFields
   readonly form: (asked: FormJar, text: FormTexts, filled: FilledFields) => Form
 }
 
@@ -126,7 +126,7 @@ export async function formFor(
   const typed = jarAlone(call)
   if (jarForm === undefined || typed === null) return null
   const jar = findJar(typed, (await store.read(userId)).jars)
-  const story = storyOf(jar.entries)
+  const story = jarStateOf(jar.entries)
   if (story === null) return null
   if (jarForm.trial !== null) expectFollows(jar, jarForm.trial, asking)
   const asked = { owner: userId, jarId: jar.id, jarName: story.name }

@@ -3,7 +3,7 @@ import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import { unsentOf, withoutUnsent } from '../../../store/unsent.ts'
-import type { Dispatch, Outcome } from '../../chat/run/execute.ts'
+import type { CallOutcome, Dispatch } from '../../chat/run/execute.ts'
 
 /** Says them itself. */
 const SAYS_ITSELF = 'jar list'
@@ -12,7 +12,7 @@ type Asking = Pick<Dispatch, 'store' | 'userId' | 'assumedZone' | 'nowMs'>
 
 /** An outcome as it is to be told, and the zone whose days it means; null where the store could not be asked. */
 interface Told {
-  readonly outcome: Outcome
+  readonly outcome: CallOutcome
   readonly zone: string | null
 }
 
@@ -20,7 +20,7 @@ interface Told {
  * The reply with the reminders that no place would take, said once; whatever else came of the command stays. Nothing is
  * written where there are none. Where the store fails they are said another time.
  */
-export async function withUnsent(outcome: Outcome, { store, userId, assumedZone, nowMs }: Asking): Promise<Told> {
+export async function withUnsent(outcome: CallOutcome, { store, userId, assumedZone, nowMs }: Asking): Promise<Told> {
   try {
     const now = await store.read(userId)
     const zone = now.settings.zone ?? assumedZone

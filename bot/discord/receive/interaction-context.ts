@@ -12,7 +12,7 @@ import { proofMessage, sentenceFor } from '../answer/answer-messages.ts'
 import type { Answered, InteractionResponses } from '../answer/interaction-responses.ts'
 import { wireOf } from '../answer/interaction-responses.ts'
 import { respond } from '../answer/respond.ts'
-import type { Said } from '../answer/run-call.ts'
+import type { CallRun } from '../answer/run-call.ts'
 import { redrawNudges } from '../nudges/redraw-nudges.ts'
 import type { StartTimer } from '../rest/timeout.ts'
 import { attachmentsOf, pathOf } from './call-of.ts'
@@ -45,7 +45,7 @@ export interface InteractionContext {
   readonly dispatch: CallDispatch
   readonly say: (sentence: string) => Promise<Answered>
   /** Answers with what the work comes to; then the reminders are drawn anew that it has answered. */
-  readonly respond: (work: Promise<Said>) => Promise<Answered>
+  readonly respond: (work: Promise<CallRun>) => Promise<Answered>
 }
 
 /** For the log: the command, or what else it was. */

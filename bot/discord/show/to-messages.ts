@@ -1,6 +1,6 @@
 import { lineOf } from '../../calls/write-line.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
-import type { Outcome } from '../../chat/run/execute.ts'
+import type { CallOutcome } from '../../chat/run/execute.ts'
 import { explain } from '../../chat/run/explain.ts'
 import type { HelpPage } from '../../chat/run/help.ts'
 import type { ButtonIds } from '../buttons/button-ids.ts'
@@ -131,7 +131,7 @@ export function replyMessages(
 
 /** Whatever a line or a press came to, as messages that no limit of Discord's rejects. */
 export function toMessages(
-  outcome: Outcome | HelpPage,
+  outcome: CallOutcome | HelpPage,
   rendering: Rendering,
   speech: DiscordLanguage,
 ): readonly MessagePayload[] {

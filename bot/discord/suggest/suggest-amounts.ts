@@ -1,6 +1,6 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
 import { styleSweetnessGPerL } from '../../../core/quantity/read/sweetness-at.ts'
@@ -103,7 +103,7 @@ export function suggestEntries(
   text: SuggestionText,
 ): readonly Offer[] {
   const jar = named.trim() === '' ? null : readOf(() => findJar(named, jars))
-  const story = jar === null ? null : storyOf(jar.entries)
+  const story = jar === null ? null : jarStateOf(jar.entries)
   if (story === null) return []
   const wanted = typed.trim().replace(/^#/, '')
   return story.happened.toReversed().flatMap((entry) => {

@@ -1,7 +1,7 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { nameKey } from '../../../core/jar/entry/jar-name.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
-import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { SuggestionText } from '../../text/discord-forms-text.ts'
 import type { Offer } from './offer.ts'
@@ -9,7 +9,7 @@ import { ranked, rankOf } from './rank.ts'
 
 interface Known {
   readonly id: string
-  readonly story: Story
+  readonly story: JarState
 }
 
 const inOrder = (one: Known, other: Known): number =>
@@ -19,7 +19,7 @@ const inOrder = (one: Known, other: Known): number =>
 /** A person's jars, the running ones first, by name; what is sent is the id, which no renaming changes. */
 export const suggestJars = (typed: string, jars: readonly Jar[], text: SuggestionText): readonly Offer[] => {
   const known = jars.flatMap(({ id, entries }): Known[] => {
-    const story = storyOf(entries)
+    const story = jarStateOf(entries)
     return story === null ? [] : [{ id, story }]
   })
   const key = nameKey(typed.trim())

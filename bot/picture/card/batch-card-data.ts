@@ -1,5 +1,5 @@
 import { ingredientsOf, ratingsOf, steepedDays } from '../../../core/jar/state/batch-facts.ts'
-import type { Story } from '../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { isSamePlant, plantsTakenAsAdded } from '../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { plannedStrain, readyOf } from '../../../core/jar/tasks/ready-day.ts'
@@ -32,7 +32,7 @@ export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
 }
 
 /** None while it steeps: then the day of each is told with what is in it. */
-function laterPlants(story: Story): readonly LaterPlant[] {
+function laterPlants(story: JarState): readonly LaterPlant[] {
   const { started, happened, strained } = story
   if (strained === null) return []
   const added = happened
@@ -56,7 +56,7 @@ function sharesOf(liquid: Outcome['liquid']): Shares {
   return { alcohol, water: Math.max(0, 1 - alcohol - sugar), sugar }
 }
 
-function milestonesOf(story: Story, today: IsoDay): readonly Milestone[] {
+function milestonesOf(story: JarState, today: IsoDay): readonly Milestone[] {
   const { started, strained, sweetened } = story
   const ready = readyOf(story, today)
   return [

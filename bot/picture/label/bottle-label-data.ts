@@ -1,6 +1,6 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
-import type { Story } from '../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { forGuests } from '../../../core/label/for-guests.ts'
 import { keepingAt, keepsAYear } from '../../../core/liquid/keeping.ts'
@@ -20,7 +20,7 @@ export function bottleSizesOf({ story }: JarView): readonly number[] {
 }
 
 /** What went in beside spirit and plants, whenever it did; of the plants' own water and sugar nothing is said. */
-const wentIn = ({ happened }: Story) => ({
+const wentIn = ({ happened }: JarState) => ({
   hasWater: happened.some(
     (entry) =>
       ('waterG' in entry && entry.waterG.value > 0) || (entry.kind === 'strained' && entry.rinseWaterG.value > 0),
@@ -52,7 +52,7 @@ function becomes({
 }
 
 /** Of a jar that keeps and is planned to become what does not. */
-function plannedDanger({ strength }: Pick<BottleLabelData, 'strength'>, { started }: Story): DangerKind | null {
+function plannedDanger({ strength }: Pick<BottleLabelData, 'strength'>, { started }: JarState): DangerKind | null {
   const { targets } = started
   if (strength !== 'planned' || targets === null) return null
   const keeping = keepingAt(targets.abvPercent, targets.sugarGPerL)

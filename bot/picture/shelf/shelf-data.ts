@@ -1,4 +1,4 @@
-import type { Story } from '../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { isFinished, type JarView, tasksNow } from '../../../core/jar/tasks/jar-view.ts'
 import { readyOf } from '../../../core/jar/tasks/ready-day.ts'
 import { strainWindow } from '../../../core/jar/tasks/windows.ts'
@@ -29,7 +29,7 @@ function shelfJar(view: JarView, today: IsoDay): ShelfJar {
   }
 }
 
-function spansOf({ started, strained }: Story, today: number, readyDay: number | null): readonly ShelfSpan[] {
+function spansOf({ started, strained }: JarState, today: number, readyDay: number | null): readonly ShelfSpan[] {
   const from = dayNumber(started.day)
   const spans: ShelfSpan[] = []
   const add = (phase: Phase, first: number, last: number): void => {

@@ -1,13 +1,13 @@
 import { isClothesOnFire, isSpiritFire } from './flames.ts'
 import type { HarmId } from './harm.ts'
-import { type Said, saidIn, type WordClass } from './said.ts'
+import { type SaidOfHarm, saidIn, type WordClass } from './said.ts'
 import { GRAVE, isAlarmed, isApart, isDenied, isOnlyAsked, signsIn, signsOf } from './signs.ts'
 import { isAdult, isChild, isMethanol, isPet, isPlant } from './swallowing.ts'
 import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 
-const isBlind = (said: Said): boolean => signsOf(said, 'sightless').some((span) => !isDenied(said, span))
+const isBlind = (said: SaidOfHarm): boolean => signsOf(said, 'sightless').some((span) => !isDenied(said, span))
 
-const isSenseless = (said: Said): boolean =>
+const isSenseless = (said: SaidOfHarm): boolean =>
   GRAVE.some((name) => signsOf(said, name).length > 0) ||
   signsIn(said, OTHERS, ['limp', 'dying']).length > 0 ||
   (signsIn(said, PEOPLE, ['slack', 'dying', 'limp']).length > 0 &&
@@ -18,32 +18,33 @@ const isSenseless = (said: Said): boolean =>
     (['limp', 'slack'] as const).flatMap((name) => signsOf(said, name).filter((span) => victimOf(said, span) === null)),
   )
 
-const isGlassInEye = (said: Said): boolean => said.spans('glassy').some((span) => said.near('intoEye', span, 6, 6))
+const isGlassInEye = (said: SaidOfHarm): boolean =>
+  said.spans('glassy').some((span) => said.near('intoEye', span, 6, 6))
 
-const isGlassSwallowed = (said: Said): boolean =>
+const isGlassSwallowed = (said: SaidOfHarm): boolean =>
   said.spans('swallowed').some((span) => said.near('glass', span, 2, 6) && !isDenied(said, span))
 
-const isSwelling = (said: Said): boolean => said.spans('swelling').some((span) => !isOnlyAsked(said, span))
+const isSwelling = (said: SaidOfHarm): boolean => said.spans('swelling').some((span) => !isOnlyAsked(said, span))
 
 /** `HELP!!!` is no command. */
 const SHOUT = /^[^\p{L}/]*(?:he+lp+|aiu+to+)[^\p{L}]*![^\p{L}]*!\s*$/iu
 
 /** Said of what has happened, not asked of what may. */
-const isTold = (said: Said, name: WordClass): boolean =>
+const isTold = (said: SaidOfHarm, name: WordClass): boolean =>
   said.spans(name).some((span) => !isOnlyAsked(said, span) && !isDenied(said, span))
 
-const isEye = (said: Said): boolean =>
+const isEye = (said: SaidOfHarm): boolean =>
   isTold(said, 'intoFace') ||
   said.spans('intoEye').some((span) => !isOnlyAsked(said, span)) ||
   said.spans('eye').some((span) => said.near('splash', span, 9, 7))
 
-const isBurnt = (said: Said): boolean =>
+const isBurnt = (said: SaidOfHarm): boolean =>
   said
     .spans('burnt')
     .some((span) => !said.near('smarting', span, 0, 0) && !isDenied(said, span) && !isOnlyAsked(said, span)) ||
   signsIn(said, PEOPLE, ['scalded']).length > 0
 
-const isBurst = (said: Said): boolean =>
+const isBurst = (said: SaidOfHarm): boolean =>
   said.spans('burst').some((span) => said.near('vessel', span, 4, 4) && !isOnlyAsked(said, span)) ||
   said
     .spans('burstOpen')
@@ -59,7 +60,7 @@ const CRY =
 const CRY_FOR =
   /^ (?:(?:help|please|quick|aiuto|aiutate|[.,]) )+(?:my |our |the |mio |mia |il |la )?(?:\w+ )?(?:[.,] )*$/
 
-const isHurt = (said: Said): boolean =>
+const isHurt = (said: SaidOfHarm): boolean =>
   CRY.test(said.text) ||
   (CRY_FOR.test(said.text) && /\b(?:my|our|mio|mia|nostr[oa])\b/.test(said.text) && names(said, TENDER)) ||
   (['collapse', 'pills', 'blast'] as const).some((name) => isTold(said, name)) ||
@@ -77,7 +78,7 @@ const isHurt = (said: Said): boolean =>
 const TENDER = ['young', 'grown', 'adult', 'animal'] as const
 
 /** What is worst first; the first that holds is the answer. */
-const RULES: readonly (readonly [harm: HarmId, is: (said: Said) => boolean])[] = [
+const RULES: readonly (readonly [harm: HarmId, is: (said: SaidOfHarm) => boolean])[] = [
   ['clothes_on_fire', isClothesOnFire],
   ['spirit_fire', isSpiritFire],
   ['pet', isPet],

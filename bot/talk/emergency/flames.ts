@@ -1,4 +1,4 @@
-import type { Said, Span } from './said.ts'
+import type { SaidOfHarm, WordSpan } from './said.ts'
 import { isAlarmed, isOnlyAsked } from './signs.ts'
 import { PEOPLE } from './victim.ts'
 
@@ -12,7 +12,7 @@ const MAYBE = /^(?:catch|set|take|on fire$|a fuoco$)/
 const SUPPOSED = /(?:^| )(?:if|can|could|will|se)(?: \w+){0,2}$/
 
 /** It burns now: not whether it can, not the sugar in the pan, not what is lit on purpose. */
-function isNow(said: Said, span: Span): boolean {
+function isNow(said: SaidOfHarm, span: WordSpan): boolean {
   const before = said.between(span.from - 4, span.from)
   const own = said.between(span.from, span.to)
   // Eyes and throats burn without a fire.
@@ -22,13 +22,13 @@ function isNow(said: Said, span: Span): boolean {
   return MAYBE.test(own) ? !isOnlyAsked(said, span) : !SUPPOSED.test(before)
 }
 
-const burningNow = (said: Said): readonly Span[] => said.spans('aflame').filter((span) => isNow(said, span))
+const burningNow = (said: SaidOfHarm): readonly WordSpan[] => said.spans('aflame').filter((span) => isNow(said, span))
 
 /** Between somebody and the flames. */
 const AUXILIARY = /^(?:(?:is|are|am|was|has|have|just|all|now|s|been|ha|e|sta) ?){0,3}$/
 
 /** A person in flames. */
-function isPerson(said: Said, span: Span): boolean {
+function isPerson(said: SaidOfHarm, span: WordSpan): boolean {
   const nearest = said.mentions().findLast(({ to }) => to <= span.from)
   if (nearest === undefined || !PEOPLE.includes(nearest.kind)) return false
   if (!AUXILIARY.test(said.between(nearest.to, span.from)) || said.near('burnable', span, 3, 0)) return false
@@ -36,7 +36,7 @@ function isPerson(said: Said, span: Span): boolean {
   return !isIdiom && !/smoke|spreading|^set/.test(said.between(span.from, span.to))
 }
 
-export const isClothesOnFire = (said: Said): boolean =>
+export const isClothesOnFire = (said: SaidOfHarm): boolean =>
   burningNow(said).some((span) => said.near('worn', span, 5, 4) || isPerson(said, span))
 
 /** Said of nothing that does not burn. */
@@ -45,7 +45,7 @@ const ABLAZE = /into flames|in flames|ablaze|caught fire|fiamme|preso fuoco|ince
 /** `Fire!`, and no more. */
 const CRY = /^ (?:(?:fire|(?:(?:al|a|va a) )?fuoco|incendio|help|aiuto|please|quick) (?:[.,] )?)+$/
 
-export const isSpiritFire = (said: Said): boolean =>
+export const isSpiritFire = (said: SaidOfHarm): boolean =>
   (CRY.test(said.text) && /fire|fuoco|incendio/.test(said.text)) ||
   said.spans('extinguish').length > 0 ||
   said.spans('blaze').some((span) => !isOnlyAsked(said, span)) ||

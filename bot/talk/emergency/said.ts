@@ -8,27 +8,27 @@ import { type WhoKind, whoWords } from './who-words.ts'
 import { type WordPattern, wordPattern } from './word-pattern.ts'
 
 /** Where in a text something stands, in words: `from` the first, `to` the one after the last. */
-export interface Span {
+export interface WordSpan {
   readonly from: number
   readonly to: number
 }
 
 /** Somebody who is named, or pointed at. */
-export interface Mention extends Span {
+export interface Mention extends WordSpan {
   readonly kind: WhoKind
 }
 
 export type WordClass = keyof typeof harmWords | keyof typeof deedWords | keyof typeof aloneWords
 
 /** A text, ready to be looked at. */
-export interface Said {
+export interface SaidOfHarm {
   /** The words with one space between and around. */
   readonly text: string
-  spans(name: WordClass): readonly Span[]
+  spans(name: WordClass): readonly WordSpan[]
   /** In order; of two at one place the longer first. */
   mentions(): readonly Mention[]
   /** Whether a class has a match near a span: so many words before or after it. */
-  near(name: WordClass, span: Span, before: number, after: number): boolean
+  near(name: WordClass, span: WordSpan, before: number, after: number): boolean
   /** The words of a stretch, as they stand. */
   between(from: number, to: number): string
 }
@@ -51,7 +51,7 @@ function withoutTraps(text: string): string {
 }
 
 /** All matches of a pattern, in words. */
-const matched = (text: string, wordAt: Uint16Array, pattern: WordPattern): readonly Span[] =>
+const matched = (text: string, wordAt: Uint16Array, pattern: WordPattern): readonly WordSpan[] =>
   pattern.matches(text).map(([from, to]) => ({ from: wordAt[from + 1]!, to: wordAt[to - 1]! + 1 }))
 
 /** The number of the word that each character of a text belongs to. */
@@ -65,12 +65,12 @@ function wordsAt(text: string): Uint16Array {
   return at
 }
 
-export function saidIn(typed: string): Said {
+export function saidIn(typed: string): SaidOfHarm {
   const text = withoutTraps(` ${respelt(plainWords(typed)).join(' ')} `)
   const words = text.trim().split(' ')
   const wordAt = wordsAt(text)
-  const known = new Map<string, readonly Span[]>()
-  const spansOf = (name: string, pattern: WordPattern): readonly Span[] => {
+  const known = new Map<string, readonly WordSpan[]>()
+  const spansOf = (name: string, pattern: WordPattern): readonly WordSpan[] => {
     const spans = known.get(name) ?? matched(text, wordAt, pattern)
     known.set(name, spans)
     return spans

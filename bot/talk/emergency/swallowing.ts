@@ -1,4 +1,4 @@
-import type { Said, Span, WordClass } from './said.ts'
+import type { SaidOfHarm, WordClass, WordSpan } from './said.ts'
 import {
   hasSign,
   isAlarmed,
@@ -14,10 +14,10 @@ import {
 import { CHILDREN, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 import type { WhoKind } from './who-words.ts'
 
-const isTroubled = (said: Said): boolean => hasSign(said) || isAlarmed(said)
+const isTroubled = (said: SaidOfHarm): boolean => hasSign(said) || isAlarmed(said)
 
 /** Swallowed as people do at table. */
-function isAtTable(said: Said, span: Span, kind: WhoKind | null): boolean {
+function isAtTable(said: SaidOfHarm, span: WordSpan, kind: WhoKind | null): boolean {
   if (isDenied(said, span)) return true
   if (isTroubled(said)) return false
   const after = { from: span.to, to: span.to }
@@ -30,7 +30,7 @@ function isAtTable(said: Said, span: Span, kind: WhoKind | null): boolean {
   return isHarmless || isGrazing || (kind !== 'young' && kind !== 'animal' && isContent(said, span))
 }
 
-const swallowedBy = (said: Said, kinds: readonly WhoKind[], how: readonly WordClass[]): readonly Span[] =>
+const swallowedBy = (said: SaidOfHarm, kinds: readonly WhoKind[], how: readonly WordClass[]): readonly WordSpan[] =>
   how.flatMap((name) =>
     said.spans(name).filter((span) => {
       const kind = victimOf(said, span)
@@ -39,7 +39,7 @@ const swallowedBy = (said: Said, kinds: readonly WhoKind[], how: readonly WordCl
   )
 
 /** `What if the dog eats it?` */
-const isSupposedOf = (said: Said, kinds: readonly WhoKind[]): boolean =>
+const isSupposedOf = (said: SaidOfHarm, kinds: readonly WhoKind[]): boolean =>
   said
     .spans('supposed')
     .some(
@@ -48,9 +48,10 @@ const isSupposedOf = (said: Said, kinds: readonly WhoKind[]): boolean =>
         !said.near('harmless', { from: to, to }, 0, 6),
     )
 
-const swallowed = (said: Said): readonly Span[] => said.spans('swallowed').filter((span) => !isDenied(said, span))
+const swallowed = (said: SaidOfHarm): readonly WordSpan[] =>
+  said.spans('swallowed').filter((span) => !isDenied(said, span))
 
-export const isPet = (said: Said): boolean =>
+export const isPet = (said: SaidOfHarm): boolean =>
   swallowedBy(said, ['animal'], ['swallowed', 'gotAt', 'raided', 'hadSome']).length > 0 ||
   isSupposedOf(said, ['animal']) ||
   isIll(said, ['animal']) ||
@@ -73,9 +74,9 @@ export const isPet = (said: Said): boolean =>
   (names(said, ['animal']) && said.spans('rescue').length > 0)
 
 /** A few words, in haste. */
-const isShort = (said: Said): boolean => said.text.trim().split(' ').length <= 6
+const isShort = (said: SaidOfHarm): boolean => said.text.trim().split(' ').length <= 6
 
-export const isChild = (said: Said): boolean =>
+export const isChild = (said: SaidOfHarm): boolean =>
   swallowedBy(said, CHILDREN, ['swallowed', 'gotAt', 'hadSome']).length > 0 ||
   swallowedBy(said, ['young'], ['had']).length > 0 ||
   isSupposedOf(said, ['young']) ||
@@ -84,8 +85,8 @@ export const isChild = (said: Said): boolean =>
   isPoorly(said, CHILDREN)
 
 /** Something that nobody may drink was drunk, or what nobody knows made somebody ill. */
-export function isMethanol(said: Said): boolean {
-  const isIn = (name: WordClass, isEnough: (span: Span) => boolean) =>
+export function isMethanol(said: SaidOfHarm): boolean {
+  const isIn = (name: WordClass, isEnough: (span: WordSpan) => boolean) =>
     [...swallowed(said), ...said.spans('partaken')].some(
       (span) => said.near(name, span, 16, 16) && isEnough(span) && !isDenied(said, span),
     )
@@ -96,10 +97,10 @@ export function isMethanol(said: Said): boolean {
   )
 }
 
-const isToxic = (said: Said, span: Span): boolean =>
+const isToxic = (said: SaidOfHarm, span: WordSpan): boolean =>
   said.near('toxic', span, 12, 12) && !isDenied(said, span) && (isTroubled(said) || !isContent(said, span))
 
-export const isPlant = (said: Said): boolean =>
+export const isPlant = (said: SaidOfHarm): boolean =>
   [...swallowed(said), ...said.spans('partaken')].some((span) => isToxic(said, span)) ||
   swallowed(said).some((span) => said.near('misread', span, 20, 20) && (isTroubled(said) || !isContent(said, span))) ||
   swallowed(said).some((span) => {
@@ -109,7 +110,7 @@ export const isPlant = (said: Said): boolean =>
     return isTroubled(said) || (said.near('unsure', span, 10, 12) && !isContent(said, span))
   })
 
-const isTooMuch = (said: Said, span: Span): boolean => {
+const isTooMuch = (said: SaidOfHarm, span: WordSpan): boolean => {
   if (hasSign(said)) return true
   const isSelf = victimOf(said, span) === 'self'
   if (isAlarmed(said)) return true
@@ -119,13 +120,14 @@ const isTooMuch = (said: Said, span: Span): boolean => {
   return victimOf(said, span) === 'pronoun' || said.near('alarming', span, 3, 12)
 }
 
-const isTipped = (said: Said, span: Span): boolean => said.near('alarming', span, 1, 8) && !isContent(said, span)
+const isTipped = (said: SaidOfHarm, span: WordSpan): boolean =>
+  said.near('alarming', span, 1, 8) && !isContent(said, span)
 
 /** Signs that are of no drink. */
 const BODILY: readonly WordClass[] = SIGNS.filter((name) => name !== 'drunk')
 
 /** Nobody is named: who writes, or whoever it is. */
-const isOfNobody = (said: Said): boolean =>
+const isOfNobody = (said: SaidOfHarm): boolean =>
   swallowed(said).some(
     (span) =>
       victimOf(said, span) === null &&
@@ -136,12 +138,12 @@ const isOfNobody = (said: Said): boolean =>
   )
 
 /** Cannot walk, stand or talk. */
-const isHelpless = (said: Said): boolean =>
+const isHelpless = (said: SaidOfHarm): boolean =>
   signsIn(said, OTHERS, ['slack']).some(({ from, to }) =>
     /cant|wont|unable|barely|non|a malapena/.test(said.between(from, to)),
   )
 
-const isIllAfterIt = (said: Said): boolean =>
+const isIllAfterIt = (said: SaidOfHarm): boolean =>
   (['vomiting', 'ill', 'unwell', 'smarting'] as const).some((name) =>
     said
       .spans(name)
@@ -154,7 +156,7 @@ const isIllAfterIt = (said: Said): boolean =>
       ),
   )
 
-export const isAdult = (said: Said): boolean =>
+export const isAdult = (said: SaidOfHarm): boolean =>
   swallowedBy(said, PEOPLE, ['swallowed']).some((span) => isTooMuch(said, span)) ||
   isOfNobody(said) ||
   swallowed(said).some((span) => said.near('pregnant', span, 14, 14) && !isOnlyAsked(said, span)) ||

@@ -1,4 +1,4 @@
-import type { Mention, Said, Span } from './said.ts'
+import type { Mention, SaidOfHarm, WordSpan } from './said.ts'
 import type { WhoKind } from './who-words.ts'
 
 export const CHILDREN: readonly WhoKind[] = ['young', 'grown']
@@ -19,21 +19,21 @@ const DOER_AFTER = /(?:^| )(?:by|da|dal|dalla|mio|mia|il|la|lo|l|i|le|un|una|suo
 const isNamed = ({ kind }: Mention): boolean => !['pronoun', 'them', 'self'].includes(kind)
 
 /** `She drank it, she's only two`: who a pronoun stands for, where a child or an animal is named anywhere. */
-const tenderOf = (said: Said): WhoKind | null =>
+const tenderOf = (said: SaidOfHarm): WhoKind | null =>
   (['young', 'animal'] as const).find((kind) => said.mentions().some((mention) => mention.kind === kind)) ?? null
 
 const EXPLAINED =
   /(?:^| )(?:(?:hes|shes|he is|she is|its|it is) (?:a|an|my|our|only|just)|e (?:piccol[oa]|un[oa]?)|ha)(?: |$)/
 
 /** `Rover drank it, he's a small dog`. */
-const saidLater = (said: Said, span: Span): WhoKind | null =>
+const saidLater = (said: SaidOfHarm, span: WordSpan): WhoKind | null =>
   EXPLAINED.test(said.between(span.to, span.to + 14)) ? tenderOf(said) : null
 
 /**
  * Whom a stretch of a text is said of: who stands in it or nearest before it, a name before a pronoun; else who stands right
  * after it. Null where nobody is named.
  */
-export function victimOf(said: Said, span: Span): WhoKind | null {
+export function victimOf(said: SaidOfHarm, span: WordSpan): WhoKind | null {
   let pronoun: WhoKind | null = null
   let isSelf = false
   for (const mention of said.mentions().toReversed()) {
@@ -62,11 +62,11 @@ export function victimOf(said: Said, span: Span): WhoKind | null {
   return pronoun === null ? saidLater(said, span) : (tenderOf(said) ?? pronoun)
 }
 
-export const isVictim = (said: Said, span: Span, kinds: readonly WhoKind[]): boolean => {
+export const isVictim = (said: SaidOfHarm, span: WordSpan, kinds: readonly WhoKind[]): boolean => {
   const kind = victimOf(said, span)
   return kind !== null && kinds.includes(kind)
 }
 
 /** Whether somebody of these is named at all. */
-export const names = (said: Said, kinds: readonly WhoKind[]): boolean =>
+export const names = (said: SaidOfHarm, kinds: readonly WhoKind[]): boolean =>
   said.mentions().some(({ kind }) => kinds.includes(kind))

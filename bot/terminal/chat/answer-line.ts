@@ -1,6 +1,6 @@
 import { drawFiles } from '../../chat/draw-files.ts'
 import { emergencyIn } from '../../chat/run/emergency.ts'
-import { attempt, type Dispatch, execute, type Failure, type Outcome } from '../../chat/run/execute.ts'
+import { attempt, type CallOutcome, type Dispatch, execute, type Failure } from '../../chat/run/execute.ts'
 import { explain } from '../../chat/run/explain.ts'
 import { type HelpPage, help } from '../../chat/run/help.ts'
 import { trace } from '../../chat/trace.ts'
@@ -19,7 +19,7 @@ export interface Answer {
 }
 
 /** Turns a line's outcome into what is printed. */
-export type Show = (outcome: Outcome | HelpPage, speech: TerminalLanguage, files: readonly SavedFile[]) => string
+export type Show = (outcome: CallOutcome | HelpPage, speech: TerminalLanguage, files: readonly SavedFile[]) => string
 
 export const showText =
   (screen: Screen): Show =>
@@ -30,7 +30,7 @@ export const showText =
 
 /** Where the files of a reply were written; one that could not be made or written keeps nothing else back. */
 const saved = async (
-  outcome: Outcome | HelpPage,
+  outcome: CallOutcome | HelpPage,
   { words }: TerminalLanguage,
   saveFile: SaveFile,
   log: Dispatch['log'],

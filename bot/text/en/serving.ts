@@ -1,5 +1,5 @@
-import type { DrinkSize, Guidance, Limit, Remark } from '../../../core/label/country.ts'
-import type { Cited, SourceKey } from '../../../core/label/sources.ts'
+import type { DrinkingLimit, DrinkSize, Guidance, Remark } from '../../../core/label/country.ts'
+import type { Cited, LawSourceKey } from '../../../core/label/sources.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { Format } from '../format.ts'
@@ -10,7 +10,7 @@ import { ifDrunk } from './plant-refusals.ts'
 import { countryInSentence, countryNames } from './words.ts'
 
 /** Sources by the name a reader knows them by. */
-const sourceNames: Readonly<Record<SourceKey, string>> = {
+const sourceNames: Readonly<Record<LawSourceKey, string>> = {
   eu_2019_787: 'Regulation (EU) 2019/787',
   eu_110_2008: 'Regulation (EC) 110/2008',
   eu_1169_2011: 'Regulation (EU) 1169/2011',
@@ -43,14 +43,14 @@ export const cited = ({ sources, trust }: Cited): string => {
   return ` (${parts.join('; ')})`
 }
 
-const WHO: Readonly<Record<Limit['who'], string>> = {
+const WHO: Readonly<Record<DrinkingLimit['who'], string>> = {
   everyone: '',
   men: ' for men',
   women: ' for women',
   women_young_old: ' for women, the over-65s and those of 18 to 21',
 }
 
-const PER: Readonly<Record<Limit['per'], string>> = { day: 'a day', week: 'a week', any_day: 'on any one day' }
+const PER: Readonly<Record<DrinkingLimit['per'], string>> = { day: 'a day', week: 'a week', any_day: 'on any one day' }
 
 const REMARKS: Readonly<Record<Remark, string>> = {
   spread_three_days: 'spread over three days or more',
@@ -63,7 +63,7 @@ const REMARKS: Readonly<Record<Remark, string>> = {
   no_safe_level: 'no amount is safe for health',
 }
 
-const limitWords = ({ who, amount, unit, per }: Limit, format: Format): string => {
+const limitWords = ({ who, amount, unit, per }: DrinkingLimit, format: Format): string => {
   const drinks = amount === 1 ? 'drink' : 'drinks'
   return `${format.plain(amount)} ${unit === 'g' ? 'g' : drinks} ${PER[per]}${WHO[who]}`
 }

@@ -29,7 +29,7 @@ export interface ShareEntry {
  * from, usual from, usual to, latest, rest from, rest to) and strengths (% vol) are common practice unless they say
  * otherwise; the exchange of water and the liquid kept back (mL per g) are estimates. In `en` a `+` adds the plural.
  */
-export interface Entry {
+export interface CatalogueEntry {
   readonly id: string
   readonly kind: BotanicalKind
   readonly title: string
@@ -87,19 +87,19 @@ const share = (entry: ShareEntry): SourcedShare => ({
 const limit = (entry: readonly [number, Trust, LimitKey] | undefined) =>
   entry === undefined ? null : { gPerLSpirit: entry[0], trust: entry[1], key: entry[2] }
 
-const piecesOf = ({ pieces = {} }: Entry): Botanical['pieces'] =>
+const piecesOf = ({ pieces = {} }: CatalogueEntry): Botanical['pieces'] =>
   (Object.keys(pieces) as PieceKind[]).flatMap((piece) => {
     const found = pieces[piece]
     return found === undefined ? [] : [{ piece, minG: found[0], maxG: found[1], trust: found[2] }]
   })
 
-const timesOf = ({ days, daysByAnalogy, practice = 'common_practice' }: Entry): Botanical['timesDays'] => {
+const timesOf = ({ days, daysByAnalogy, practice = 'common_practice' }: CatalogueEntry): Botanical['timesDays'] => {
   const [tasteFrom, usualMin, usualMax, latest, restMin, restMax] = days
   const byAnalogy = daysByAnalogy ?? false
   return { tasteFrom, usualMin, usualMax, latest, restMin, restMax, trust: practice, byAnalogy }
 }
 
-export const botanicalFrom = (entry: Entry): Botanical => {
+export const botanicalFrom = (entry: CatalogueEntry): Botanical => {
   const { id, kind, title, state, cut, driedPerFresh, dose, sugars = 'below_3_percent', zest } = entry
   const practice = entry.practice ?? 'common_practice'
   return {

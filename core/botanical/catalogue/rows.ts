@@ -1,5 +1,5 @@
 import type { BotanicalKind, NoSugars } from '../botanical.ts'
-import type { Entry, ShareEntry } from './entry.ts'
+import type { CatalogueEntry, ShareEntry } from './entry.ts'
 
 /** What a plant holds, as shares by mass; sugars that are not said are below 3 %. */
 export interface Holds {
@@ -8,7 +8,7 @@ export interface Holds {
 }
 
 /** All that a row says but its id. Months: the first and the last of its season. */
-export interface Figures extends Omit<Entry, 'id' | 'kind' | 'monthsNorth' | 'water' | 'sugars'> {
+export interface Figures extends Omit<CatalogueEntry, 'id' | 'kind' | 'monthsNorth' | 'water' | 'sugars'> {
   readonly months?: readonly [first: number, last: number]
   readonly holds: Holds
 }
@@ -36,7 +36,7 @@ const MONTHS = 12
 const monthsFrom = ([first, last]: readonly [number, number]): readonly number[] =>
   Array.from({ length: ((last - first + MONTHS) % MONTHS) + 1 }, (_, more) => ((first - 1 + more) % MONTHS) + 1)
 
-export const entriesOf = ({ kind, common, rows }: Group): readonly Entry[] =>
+export const entriesOf = ({ kind, common, rows }: Group): readonly CatalogueEntry[] =>
   Object.entries(rows).map(([id, row]) => {
     // The types of `group` see to it that the two say everything.
     const { months, holds, ...rest } = { ...common, ...row } as Figures

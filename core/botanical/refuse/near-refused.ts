@@ -68,13 +68,13 @@ const firstNear = (keys: readonly string[]): Named | null => {
 
 const LONGEST = Math.max(LONGEST_NAME_WORDS, LONGEST_FOOD_WORDS, ...named.map(({ words }) => words.length)) + 1
 
-export interface Span {
+export interface NameSpan {
   readonly from: number
   readonly to: number
   readonly key: string
 }
 
-export const spansOf = (words: readonly string[]): readonly Span[] =>
+export const spansOf = (words: readonly string[]): readonly NameSpan[] =>
   words.flatMap((_, from) =>
     Array.from({ length: Math.min(LONGEST, words.length - from) }, (_each, more) => {
       const to = from + more + 1
@@ -82,9 +82,9 @@ export const spansOf = (words: readonly string[]): readonly Span[] =>
     }),
   )
 
-export const lengthOf = ({ from, to }: Span): number => to - from
-export const holds = (outer: Span, inner: Span): boolean => outer.from <= inner.from && inner.to <= outer.to
-export const touches = (one: Span, other: Span): boolean => one.from < other.to && other.from < one.to
+export const lengthOf = ({ from, to }: NameSpan): number => to - from
+export const holds = (outer: NameSpan, inner: NameSpan): boolean => outer.from <= inner.from && inner.to <= outer.to
+export const touches = (one: NameSpan, other: NameSpan): boolean => one.from < other.to && other.from < one.to
 
 /** Species of a refused genus that are food, beside those of the catalogue and of the list of foods. */
 const EDIBLE_SPECIES: ReadonlySet<string> = new Set(

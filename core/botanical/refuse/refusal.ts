@@ -7,7 +7,17 @@ import type { Refused } from '../refused.ts'
 import { saidOf } from '../words/said-of.ts'
 import { allRefused } from './all-refused.ts'
 import { foragedRefusal, gardenRefusal } from './foraged.ts'
-import { holds, isGood, lengthOf, type Named, named, nearNameIn, type Span, spansOf, touches } from './near-refused.ts'
+import {
+  holds,
+  isGood,
+  lengthOf,
+  type Named,
+  type NameSpan,
+  named,
+  nearNameIn,
+  spansOf,
+  touches,
+} from './near-refused.ts'
 import { HOLDS_PIPS, HOLDS_STONES, refusalRules, UNNAMED } from './refusal-rules.ts'
 
 /** `bitter almond` as `almond bitter`, `rhubarb leaf` as `leaf (of) rhubarb`. */
@@ -27,7 +37,7 @@ const byTurnedName: ReadonlyMap<string, Named> = new Map(
 const PARTS = /[+;&\n]/
 
 /** A refused name among the words; a longer allowed name around it wins. */
-const nameIn = (spans: readonly Span[]): Named | null => {
+const nameIn = (spans: readonly NameSpan[]): Named | null => {
   const allowed = spans.filter(({ key }) => isGood(key))
   const found = spans
     .map((span) => ({ span, hit: byName.get(span.key), turnedHit: byTurnedName.get(span.key) }))
@@ -69,10 +79,10 @@ const isEasilyKept = ({ ceiling, dose }: Botanical): boolean =>
   ceiling === null || ceiling.gPerLSpirit > WELL_WITHIN * dose.maxGPerL
 
 /** The plant of the catalogue itself in place of its oil, where what is usual of it is well within its limit. */
-const plantIn = (spans: readonly Span[]): string | null =>
+const plantIn = (spans: readonly NameSpan[]): string | null =>
   spans.flatMap(({ key }) => byPlantName.get(key) ?? []).find(isEasilyKept)?.id ?? null
 
-const insteadOf = (id: Refused['id'], spans: readonly Span[]): string | null =>
+const insteadOf = (id: Refused['id'], spans: readonly NameSpan[]): string | null =>
   id === 'essential_oils' ? plantIn(spans) : (allRefused.find((each) => each.id === id)?.instead ?? null)
 
 /** Amounts at the front are no part of a name. */

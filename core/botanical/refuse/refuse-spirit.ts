@@ -2,7 +2,7 @@ import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { plainWords } from '../../spelling/normalise-name.ts'
 import { isOneTypo } from '../../spelling/one-typo.ts'
-import { phrases, type Span } from '../spirit/phrases.ts'
+import { type PhraseSpan, phrases } from '../spirit/phrases.ts'
 import { type UndrinkableId, undrinkables, unharmed } from '../spirit/undrinkable.ts'
 
 const good = phrases(unharmed)
@@ -45,7 +45,7 @@ export interface FoundUndrinkable {
   readonly word: string
 }
 
-const unharmedIn = (words: readonly string[]): readonly Span[] =>
+const unharmedIn = (words: readonly string[]): readonly PhraseSpan[] =>
   words.flatMap((_, at) => {
     const length = good.longestAt(words, at)
     return length === 0 ? [] : [{ from: at, to: at + length }]

@@ -1,7 +1,7 @@
 import { plainWords } from '../../spelling/normalise-name.ts'
 
 /** Where one of the phrases stands among words: from the first of them up to, not including, the last. */
-export interface Span {
+export interface PhraseSpan {
   readonly from: number
   readonly to: number
 }
@@ -10,7 +10,7 @@ export interface Phrases {
   /** The longest phrase that begins at word `at`; the words in it, 0 where none does. */
   longestAt(words: readonly string[], at: number): number
   /** The first phrase anywhere among the words that touches none of `taken`, else null. */
-  firstIn(words: readonly string[], taken?: readonly Span[]): Span | null
+  firstIn(words: readonly string[], taken?: readonly PhraseSpan[]): PhraseSpan | null
   /** Phrases of one whole word. */
   readonly single: readonly string[]
 }

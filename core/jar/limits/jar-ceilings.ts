@@ -1,6 +1,6 @@
 import type { OverCeiling } from '../../botanical/limits/ceilings.ts'
 import { contentsOf } from '../state/contents.ts'
-import type { Story } from '../state/jar-state.ts'
+import type { JarState } from '../state/jar-state.ts'
 import { limitsPassed } from './limits-passed.ts'
 import { type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
 
@@ -13,7 +13,7 @@ export interface OverInJar {
 }
 
 /** What a jar holds too much of; null where every limit is kept. */
-export function overInJar(story: Story): OverInJar | null {
+export function overInJar(story: JarState): OverInJar | null {
   const over = limitsPassed(story)
   if (over.length === 0) return null
   const isWithin = (add: SpiritToAdd): boolean => limitsPassed(withSpirit(story, add)).length === 0

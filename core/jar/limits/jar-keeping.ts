@@ -3,7 +3,7 @@ import { abvPercent, liquidFrom, massG, mix, sugarGPerL, volumeMl } from '../../
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { contentsOf } from '../state/contents.ts'
-import type { Story } from '../state/jar-state.ts'
+import type { JarState } from '../state/jar-state.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
 import { stepsOf } from '../state/liquid-steps.ts'
 import { jugMl, type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
@@ -21,7 +21,7 @@ export interface NotKeeping extends StrengthAndSugar {
 }
 
 /** Whether what is in a jar, or came of it, keeps; null where there is nothing in it. */
-export function jarKeeping(story: Story): Keeping | null {
+export function jarKeeping(story: JarState): Keeping | null {
   const steps = stepsOf(story.happened).map(({ step }) => step)
   const { liquid } = liquidAfter(valuesOf(steps))
   if (massG(liquid) === 0) return null
@@ -36,18 +36,18 @@ export function jarKeeping(story: Story): Keeping | null {
 /** Delle units that a rounding may take from what is no weaker than before. */
 const ROUNDING_UNITS = 1e-6
 
-const unitsOf = (story: Story): number => {
+const unitsOf = (story: JarState): number => {
   const { abvPercent, sugarGPerL } = contentsOf(story).outcome
   return delleUnits(abvPercent.value, sugarGPerL.value)
 }
 
 /** Whether a jar ferments that did not before, or that comes nearer to it than before. */
-export const fermentsNearer = (before: Story, after: Story): boolean =>
+export const fermentsNearer = (before: JarState, after: JarState): boolean =>
   jarKeeping(after) === 'ferments' &&
   (jarKeeping(before) !== 'ferments' || unitsOf(after) < unitsOf(before) - ROUNDING_UNITS)
 
 /** What does not surely keep, with the spirit that puts it right; null where it does. */
-export function notKeeping(story: Story): NotKeeping | null {
+export function notKeeping(story: JarState): NotKeeping | null {
   const keeping = jarKeeping(story)
   if (keeping === null || keeping === 'keeps') return null
   const { abvPercent, sugarGPerL } = contentsOf(story).outcome
@@ -57,7 +57,7 @@ export function notKeeping(story: Story): NotKeeping | null {
 const share = ({ value, plusMinus }: Measured): number => (value === 0 ? 0 : plusMinus / value)
 
 /** The mixture is first taken to be as uncertain as the jar, a little more than it will be, then judged as the jar itself. */
-function enoughSpirit(story: Story): SpiritToAdd | null {
+function enoughSpirit(story: JarState): SpiritToAdd | null {
   const { liquid, abvPercent: strength, sugarGPerL: sweetness } = contentsOf(story).outcome
   const keepsAbout = ({ spiritMl, abvPercent: percent }: SpiritToAdd): boolean => {
     const made = mix(liquid, liquidFrom({ volumeMl: spiritMl, abvPercent: percent, sugarGPerL: 0 }))

@@ -1,7 +1,7 @@
 import { once } from '../../once.ts'
 import { strengthAt20 } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
-import type { Story } from '../state/jar-state.ts'
+import type { JarState } from '../state/jar-state.ts'
 import { type OverInJar, overInJar } from './jar-ceilings.ts'
 import { type NotKeeping, notKeeping } from './jar-keeping.ts'
 import { driedSpirit, poisonNamedIn, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
@@ -16,7 +16,7 @@ export type Danger =
 export type DangerKind = Danger['kind']
 
 /** Entries keep what was typed; corrections replace it option by option. */
-const typedIn = ({ happened }: Story, option: string): readonly string[] =>
+const typedIn = ({ happened }: JarState, option: string): readonly string[] =>
   happened.flatMap((entry) =>
     entry.kind === 'started' || entry.kind === 'added'
       ? entry.typed.flatMap(([name, text]) => (name === option ? [text] : []))
@@ -24,7 +24,7 @@ const typedIn = ({ happened }: Story, option: string): readonly string[] =>
   )
 
 /** A file edited by hand may give a plant of the catalogue another name, so its names are judged as well. */
-const namesIn = ({ happened }: Story, isCatalogued: boolean): readonly string[] =>
+const namesIn = ({ happened }: JarState, isCatalogued: boolean): readonly string[] =>
   happened.flatMap((entry) =>
     entry.kind === 'started' || entry.kind === 'added'
       ? entry.plants.flatMap(({ id, name }) => ((id !== null) === isCatalogued ? [name] : []))
@@ -39,7 +39,7 @@ const firstOf = (texts: readonly string[], judge: (text: string) => string | nul
   return null
 }
 
-const driedIn = ({ happened }: Story): string | null =>
+const driedIn = ({ happened }: JarState): string | null =>
   happened
     .flatMap((entry) => (entry.kind === 'started' || entry.kind === 'added' ? valuesOf(entry.spirits) : []))
     .map((portion) => driedSpirit(strengthAt20(portion)))
@@ -49,7 +49,7 @@ const driedIn = ({ happened }: Story): string | null =>
 const BESIDE = ['spirit', 'water', 'sugar'] as const
 
 /** A plant is judged by its name first, which is shorter than what was typed. */
-function poisons(story: Story): readonly Danger[] {
+function poisons(story: JarState): readonly Danger[] {
   const names = namesIn(story, false)
   const plant =
     firstOf([...names, ...namesIn(story, true), ...typedIn(story, 'of')], refusedPlantIn) ??
@@ -70,7 +70,7 @@ function poisons(story: Story): readonly Danger[] {
  * What is wrong with a jar as its entries tell it, judged by today's lists and limits, the worst first; empty where nothing
  * is. Of what is thrown away nothing is said, of what is drunk up only what nobody may have drunk.
  */
-export const judgeJar = once((story: Story): readonly Danger[] => {
+export const judgeJar = once((story: JarState): readonly Danger[] => {
   const { ended } = story
   if (ended?.kind === 'discarded') return []
   const poisonous = poisons(story)
@@ -90,7 +90,7 @@ const dangerOf = ({ keeping, ...weak }: NotKeeping): Danger => ({ kind: keeping,
 export const isHeld = (dangers: readonly Danger[]): boolean => dangers.some(({ kind }) => kind !== 'undecided')
 
 /** Whether nothing of a jar is to be drunk, bottled or given away as it is. */
-export const isHeldBack = (story: Story): boolean => isHeld(judgeJar(story))
+export const isHeldBack = (story: JarState): boolean => isHeld(judgeJar(story))
 
 /** Whether nothing makes it fit to drink. */
 export const isPoison = ({ kind }: Danger): boolean => kind === 'refused_plant' || kind === 'refused_spirit'

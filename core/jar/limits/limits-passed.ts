@@ -6,7 +6,7 @@ import { mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { liquidOf } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { allFinishedMl } from '../../recipe/targets.ts'
-import type { Story } from '../state/jar-state.ts'
+import type { JarState } from '../state/jar-state.ts'
 import { plantsOfStart } from '../state/later-plants.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
 import { isCatalogued, type LiquidStep, stepsOf } from '../state/liquid-steps.ts'
@@ -20,7 +20,7 @@ export interface Held {
 }
 
 /** A plant's entries are added up; fresh and dried count apart. */
-function weighedIn(story: Story): readonly Weighed[] {
+function weighedIn(story: JarState): readonly Weighed[] {
   const weighed = putIn(story).flatMap((entry) => {
     const plants = entry.kind === 'started' ? plantsOfStart(story) : entry.plants
     return plants.flatMap(({ id, isDried, massG }): readonly Weighed[] => {
@@ -68,7 +68,7 @@ function wholeMl(steps: readonly LiquidStep[], strainedAt: number): number {
 }
 
 /** The drink that comes of it, mL; null where it is neither planned nor made. */
-function finishedMlOf(story: Story, steps: readonly LiquidStep[], strainedAt: number): number | null {
+function finishedMlOf(story: JarState, steps: readonly LiquidStep[], strainedAt: number): number | null {
   const { started, sweetened, bottled } = story
   if (sweetened !== null || bottled !== null) return strainedAt < 0 ? null : wholeMl(steps, strainedAt)
   const { targets } = started
@@ -78,7 +78,7 @@ function finishedMlOf(story: Story, steps: readonly LiquidStep[], strainedAt: nu
 }
 
 /** What went into a jar, whether it steeps still or was strained, sweetened or bottled. */
-export function heldIn(story: Story): Held {
+export function heldIn(story: JarState): Held {
   const steps = stepsOf(story.happened).map(({ step }) => step)
   const strainedAt = steps.findIndex(({ kind }) => kind === 'strained')
   const until = strainedAt < 0 ? steps.length : strainedAt
@@ -95,7 +95,7 @@ export function heldIn(story: Story): Held {
 }
 
 /** The limits that a jar as it is passes, the worst first; empty where none. Never throws. */
-export function limitsPassed(story: Story): readonly OverCeiling[] {
+export function limitsPassed(story: JarState): readonly OverCeiling[] {
   const { weighed, spiritMl, finishedMl } = heldIn(story)
   return spiritMl === 0 ? [] : overCeilings(weighed, spiritMl, finishedMl)
 }

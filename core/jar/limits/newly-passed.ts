@@ -2,24 +2,24 @@ import { ceilingsUsed, type OverCeiling } from '../../botanical/limits/ceilings.
 import { exactly } from '../../quantity/measured/measured.ts'
 import { expectUsual } from '../../recipe/plan/unknown-plant.ts'
 import type { HappeningEntry } from '../entry/entry.ts'
-import type { Story } from '../state/jar-state.ts'
+import type { JarState } from '../state/jar-state.ts'
 import { heldIn, limitsPassed } from './limits-passed.ts'
 
 /** Room for the last digit of a double. */
 const SLACK = 1e-6
 
-const shareOf = (story: Story, hazard: OverCeiling['hazard']): number => {
+const shareOf = (story: JarState, hazard: OverCeiling['hazard']): number => {
   const { weighed, spiritMl, finishedMl } = heldIn(story)
   if (spiritMl === 0) return 0
   return ceilingsUsed(weighed, spiritMl, finishedMl).shares.find((each) => each.hazard === hazard)?.share ?? 0
 }
 
 /** The limits that a jar passes and did not pass before, or not so far. */
-export const newlyPassed = (before: Story, story: Story): readonly OverCeiling[] =>
+export const newlyPassed = (before: JarState, story: JarState): readonly OverCeiling[] =>
   limitsPassed(story).filter(({ hazard, share }) => share > shareOf(before, hazard) * (1 + SLACK))
 
 /** The story with other plants in one entry. */
-const withPlants = (story: Story, seq: number, change: (entry: HappeningEntry) => HappeningEntry): Story => {
+const withPlants = (story: JarState, seq: number, change: (entry: HappeningEntry) => HappeningEntry): JarState => {
   const happened = story.happened.map((entry) => (entry.seq === seq ? change(entry) : entry))
   const started = happened.find((entry) => entry.kind === 'started')
   return { ...story, happened, started: started ?? story.started }
@@ -47,7 +47,7 @@ const ROUNDED = 1 - 1e-4
  * nothing of one may, or where less of them is no way.
  */
 export function fittingFactors(
-  story: Story,
+  story: JarState,
   seq: number,
   over: readonly OverCeiling[],
 ): ReadonlyMap<string, number> | null {
@@ -69,7 +69,7 @@ export function fittingFactors(
 }
 
 /** All of each food in a jar that the catalogue has no amounts for, by name, in grams. */
-const foodsIn = ({ happened }: Story): ReadonlyMap<string, number> => {
+const foodsIn = ({ happened }: JarState): ReadonlyMap<string, number> => {
   const foods = new Map<string, number>()
   for (const entry of happened) {
     if (entry.kind !== 'started' && entry.kind !== 'added') continue
@@ -81,7 +81,7 @@ const foodsIn = ({ happened }: Story): ReadonlyMap<string, number> => {
 }
 
 /** Throws `over_food_bound` where there is more of a food than before, and more than is usual of its kind. */
-export function expectUsualFoods(before: Story, story: Story): void {
+export function expectUsualFoods(before: JarState, story: JarState): void {
   const were = foodsIn(before)
   const more = [...foodsIn(story)].filter(([name, massG]) => massG > (were.get(name) ?? 0))
   expectUsual(

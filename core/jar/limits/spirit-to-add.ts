@@ -4,7 +4,7 @@ import { strengthAt20 } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { measuredOut } from '../../recipe/tool-precision.ts'
 import type { HappeningEntry } from '../entry/entry.ts'
-import type { Story } from '../state/jar-state.ts'
+import type { JarState } from '../state/jar-state.ts'
 
 /** Spirit that puts a jar right: as much of it as a jug measures, ml, and its strength, % vol. */
 export interface SpiritToAdd {
@@ -21,7 +21,7 @@ const MOST_DOUBLINGS = 40
 const MOST_STEPS = 40
 
 /** The story goes on with the spirit added, as if it had been recorded. */
-export function withSpirit(story: Story, { spiritMl, abvPercent }: SpiritToAdd): Story {
+export function withSpirit(story: JarState, { spiritMl, abvPercent }: SpiritToAdd): JarState {
   const last = story.happened.at(-1)!
   const added: HappeningEntry = {
     seq: Math.max(...story.happened.map(({ seq }) => seq)) + 1,
@@ -55,7 +55,7 @@ export function jugMl(volumeMl: number): number {
 }
 
 /** The strength of the strongest spirit that went in, in tenths, % vol. */
-const ownPercent = ({ happened }: Story): number =>
+const ownPercent = ({ happened }: JarState): number =>
   Math.max(
     0,
     ...happened
@@ -85,7 +85,11 @@ function leastMl(isRight: (spiritMl: number) => boolean, jarMl: number): number 
 }
 
 /** Spirit with which `isRight` holds, of the jar's own strength where that does, else of 95 % vol; null where none does. */
-export function spiritToAdd(story: Story, jarMl: number, isRight: (add: SpiritToAdd) => boolean): SpiritToAdd | null {
+export function spiritToAdd(
+  story: JarState,
+  jarMl: number,
+  isRight: (add: SpiritToAdd) => boolean,
+): SpiritToAdd | null {
   const own = ownPercent(story)
   const strengths = own > 0 && own < STRONG_PERCENT ? [own, STRONG_PERCENT] : [STRONG_PERCENT]
   const found = strengths.flatMap((abvPercent): SpiritToAdd[] => {

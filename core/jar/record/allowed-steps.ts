@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import { isSweetened } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, HappeningKind } from '../entry/entry.ts'
-import { type Of, type Stage, storyOf } from '../state/jar-state.ts'
+import { jarStateOf, type Of, type Stage } from '../state/jar-state.ts'
 
 /** What is allowed, and worth a word. */
 export type UnusualKey =
@@ -128,7 +128,7 @@ export function unusualIn(walk: Walk, entry: HappeningEntry): readonly UnusualKe
       say('bottled_unsweetened', !walk.hasSugar && started?.targets?.sugarGPerL !== 0)
       break
     case 'opened': {
-      const readyOn = storyOf(walk.happened)?.readyOn ?? null
+      const readyOn = jarStateOf(walk.happened)?.readyOn ?? null
       say('opened_unbottled', bottled === null)
       say('opened_early', readyOn !== null && entry.day < readyOn)
       break

@@ -3,13 +3,13 @@ import { isoDay } from '../../quantity/time/calendar-day.ts'
 import { dayAt } from '../../quantity/time/zone.ts'
 import type { JarEntry } from '../entry/entry.ts'
 import { freeName, isNear } from '../entry/jar-name.ts'
-import { type KeptJar, storyOf } from '../state/jar-state.ts'
+import { jarStateOf, type KeptJar } from '../state/jar-state.ts'
 import { MOST_RUNNING, namesTaken } from '../state/running-jars.ts'
 import { type Amended, record } from './record.ts'
 
 /** Whether a jar runs under a name that another running one has, or that could be mistaken for it. */
 export function isNameTaken(entries: readonly JarEntry[], others: readonly KeptJar[]): boolean {
-  const story = storyOf(entries)
+  const story = jarStateOf(entries)
   return story !== null && story.ended === null && namesTaken(others).some((name) => isNear(name, story.name))
 }
 
@@ -25,7 +25,7 @@ export function withFreeName(
   others: readonly KeptJar[],
   { zone, enteredMs, attempt }: Omit<Amended, 'typed'>,
 ): readonly JarEntry[] {
-  const story = storyOf(entries)
+  const story = jarStateOf(entries)
   if (story === null || story.ended !== null) return entries
   const taken = namesTaken(others)
   if (taken.length >= MOST_RUNNING) throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })

@@ -4,7 +4,7 @@ import { dayAt } from '../../quantity/time/zone.ts'
 import type { Amendment, Entry, Happening, HappeningEntry, HappeningKind, JarEntry, Moment } from '../entry/entry.ts'
 import { effective, lastStanding } from '../entry/standing-entries.ts'
 import { contentsOf } from '../state/contents.ts'
-import { stageOf, storyOf } from '../state/jar-state.ts'
+import { jarStateOf, stageOf } from '../state/jar-state.ts'
 import { expectNote, expectReckonable, expectRoom, KEPT_PLACES, nameNow } from './bounds.ts'
 import { follow, type Stopped, type Unusual } from './check-sequence.ts'
 
@@ -93,7 +93,7 @@ export function expectUndoable(entries: readonly JarEntry[]): JarEntry {
 
 /** What happens once a day, or once; throws `cannot_follow` of shaking what is strained. */
 function alreadyIn(before: readonly HappeningEntry[], kind: HappeningKind, { day, atMs }: Moment) {
-  const story = storyOf(before)
+  const story = jarStateOf(before)
   if (kind === 'opened') return story?.ended === null ? before.find((entry) => entry.kind === 'opened') : undefined
   if (kind !== 'shaken') return undefined
   const shaken = before.find((entry) => entry.kind === 'shaken' && entry.day === day)
@@ -130,7 +130,7 @@ function checked(before: readonly JarEntry[], made: JarEntry, changed: number): 
   const entry = effective(entries).find(({ seq }) => seq === changed)!
   if (stopped !== null) throw stopped.at.seq === changed ? tooEarly(stopped, entries) : blocked(stopped, entry, entries)
   // What has no contents must not be kept: everything said of the jar later would fail.
-  contentsOf(storyOf(entries)!)
+  contentsOf(jarStateOf(entries)!)
   const known = new Set(follow(before).unusual.map(({ seq, key }) => `${seq} ${key}`))
   return {
     entries,

@@ -5,7 +5,7 @@ import { valuesOf } from '../../recipe/propagate.ts'
 import type { JarEntry } from '../entry/entry.ts'
 import { effective } from '../entry/standing-entries.ts'
 import { contentsOf } from '../state/contents.ts'
-import { storyOf } from '../state/jar-state.ts'
+import { jarStateOf } from '../state/jar-state.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
 import { stepsOf } from '../state/liquid-steps.ts'
 import { expectReckonable } from './bounds.ts'
@@ -68,7 +68,7 @@ function followedWhereItCan(entries: readonly JarEntry[]): Followed | null {
 
 /** What cannot be in the state that the entries lead to. */
 function stopAtEnd(entries: readonly JarEntry[]): number | null {
-  const story = storyOf(entries)
+  const story = jarStateOf(entries)
   if (story === null) return null
   const last = entries.at(-1)!.seq
   if (isRefused(() => expectReckonable(entries))) return last

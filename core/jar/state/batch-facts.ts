@@ -2,17 +2,17 @@ import type { Measured } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { joinSweetenings } from '../../recipe/sweetening.ts'
 import type { Ingredients } from '../entry/entry.ts'
-import type { Of, Story } from './jar-state.ts'
+import type { JarState, Of } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
 
-const isTasted = (entry: Story['happened'][number]): entry is Of<'tasted'> => entry.kind === 'tasted'
+const isTasted = (entry: JarState['happened'][number]): entry is Of<'tasted'> => entry.kind === 'tasted'
 
 /** The ratings given, in order. */
-export const ratingsOf = ({ happened }: Story): readonly number[] =>
+export const ratingsOf = ({ happened }: JarState): readonly number[] =>
   happened.filter(isTasted).flatMap(({ rating }) => (rating === null ? [] : [rating]))
 
 /** What was noted at tastings, as typed. */
-export const notesOf = ({ happened }: Story): readonly string[] =>
+export const notesOf = ({ happened }: JarState): readonly string[] =>
   happened.filter(isTasted).flatMap(({ note }) => (note === null ? [] : [note]))
 
 const sum = (one: Measured, other: Measured): Measured => ({
@@ -24,7 +24,7 @@ const sum = (one: Measured, other: Measured): Measured => ({
  * What went in before it was strained: at the start, and what was added while it steeped. Plants that the plan puts in later
  * are told by their `addOn` until they are in.
  */
-export function ingredientsOf(story: Story): Ingredients {
+export function ingredientsOf(story: JarState): Ingredients {
   const { started, happened, strained } = story
   const plants = plantsOfStart(story).map((plant) => (strained === null ? plant : { ...plant, addOn: null }))
   const until = strained === null ? happened.length : happened.indexOf(strained)
@@ -43,18 +43,18 @@ export function ingredientsOf(story: Story): Ingredients {
 const daysFrom = (from: IsoDay, to: IsoDay): number => daysBetween(dayFromIso(to), dayFromIso(from))
 
 /** Whole days on the plants; null while they are in. */
-export const steepedDays = ({ started, strained }: Story): number | null =>
+export const steepedDays = ({ started, strained }: JarState): number | null =>
   strained === null ? null : daysFrom(started.day, strained.day)
 
 /** From the last syrup, or straining where there was none, to the first glass or the end; null before. */
-export function restedDays({ strained, sweetened, happened, ended }: Story): number | null {
+export function restedDays({ strained, sweetened, happened, ended }: JarState): number | null {
   const from = sweetened ?? strained
   const to = happened.find(({ kind, atMs }) => kind === 'opened' && from !== null && atMs >= from.atMs) ?? ended
   return from === null || to === null ? null : daysFrom(from.day, to.day)
 }
 
 /** The plants of the catalogue that ever went in, each once, also those that were to go in later. */
-export const plantIdsIn = ({ happened }: Story): readonly string[] => [
+export const plantIdsIn = ({ happened }: JarState): readonly string[] => [
   ...new Set(
     happened.flatMap((entry) =>
       entry.kind === 'started' || entry.kind === 'added' ? entry.plants.flatMap(({ id }) => id ?? []) : [],

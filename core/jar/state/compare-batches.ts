@@ -5,7 +5,7 @@ import { propagate } from '../../recipe/propagate.ts'
 import { sugars } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { ingredientsOf } from './batch-facts.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 
 /** Amounts nearer than a jug can tell are the same, as a share of the larger. Source: the 2 % of a jug in tool-precision.ts. */
 export const SAME_SHARE = 0.02
@@ -28,7 +28,7 @@ const perLitre = ({ value, plusMinus }: Measured, spiritMl: number): Measured =>
   plusMinus: (1000 * plusMinus) / spiritMl,
 })
 
-export function batchFacts(story: Story): BatchFacts {
+export function batchFacts(story: JarState): BatchFacts {
   const { spirits, plants, waterG, sweetenings } = ingredientsOf(story)
   const spirit = propagate({ spirits }, (values) => {
     const poured = mix(...values.spirits.map(liquidOf))

@@ -5,7 +5,7 @@ import type { Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../../recipe/portion.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'
 import { type Outcome, outcomeOf } from '../../recipe/solve/outcome.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 import { liquidAfter } from './liquid-after.ts'
 import { type LiquidStep, stepsOf } from './liquid-steps.ts'
 
@@ -40,7 +40,7 @@ export interface Contents {
   readonly isEmpty: boolean
 }
 
-const contentsAfter = once((happened: Story['happened']): Contents => {
+const contentsAfter = once((happened: JarState['happened']): Contents => {
   const steps = stepsOf(happened).map(({ step }) => step)
   const outcome = outcomeOf(steps, (values) => liquidAfter(values).liquid)
   const strained = steps.find(({ kind }) => kind === 'strained')
@@ -70,7 +70,7 @@ const contentsAfter = once((happened: Story['happened']): Contents => {
  * The liquid as the entries tell it, up to the end where the jar has ended: what was measured counts before what is
  * estimated. While steeping it is all that is in the jar, plants' water included; strained, what came out of it.
  */
-export const contentsOf = ({ happened }: Story): Contents => contentsAfter(happened)
+export const contentsOf = ({ happened }: JarState): Contents => contentsAfter(happened)
 
 /** The liquid as a maker would say it who had measured it, as `syrup` and `styles` take it. */
 export const asPortion = ({ outcome }: Contents): Portion => ({

@@ -2,7 +2,7 @@ import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { strengthAt20 } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { contentsOf } from './contents.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 
 /** A strength this near to what was read needs no word, % vol. Common practice, no source. */
 export const SAME_READING_PERCENT = 0.2
@@ -14,7 +14,7 @@ export interface CorrectedReading {
 }
 
 /** The strength of what was read over sugar, put right for it; null where that changes nothing worth a word. */
-export function correctedReading(story: Story): CorrectedReading | null {
+export function correctedReading(story: JarState): CorrectedReading | null {
   const read = story.strained?.strength ?? null
   if (read === null) return null
   const { abvPercent, sugarGPerL } = contentsOf(story).outcome

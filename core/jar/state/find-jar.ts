@@ -2,13 +2,13 @@ import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { editDistance } from '../../spelling/edit-distance.ts'
 import { MOST_NAME_CHARACTERS, nameKey, plainNameKey } from '../entry/jar-name.ts'
-import { type KeptJar, type Story, storyOf } from './jar-state.ts'
+import { type JarState, jarStateOf, type KeptJar } from './jar-state.ts'
 
 interface Candidate<Jar> {
   readonly jar: Jar
   readonly key: string
   readonly name: string
-  readonly ended: Story['ended']
+  readonly ended: JarState['ended']
 }
 
 /**
@@ -18,7 +18,7 @@ interface Candidate<Jar> {
  */
 export function findJar<Jar extends KeptJar>(typed: string, jars: readonly Jar[]): Jar {
   const candidates = jars.flatMap((jar): Candidate<Jar>[] => {
-    const story = storyOf(jar.entries)
+    const story = jarStateOf(jar.entries)
     return story === null ? [] : [{ jar, key: nameKey(story.name), name: story.name, ended: story.ended }]
   })
   if (candidates.length === 0) throw new DomainError('not_found', 'no_jars', {})
@@ -41,7 +41,7 @@ export function findJar<Jar extends KeptJar>(typed: string, jars: readonly Jar[]
 /** As `findJar`, for what takes away: a beginning is not enough. Throws `jar_begins_so` with the one that begins so. */
 export function findWhole<Jar extends KeptJar>(typed: string, jars: readonly Jar[]): Jar {
   const jar = findJar(typed, jars)
-  const { name } = storyOf(jar.entries)!
+  const { name } = jarStateOf(jar.entries)!
   if (typed.trim().startsWith('#') || plainNameKey(typed.trim()) === plainNameKey(name)) return jar
   throw new DomainError('not_found', 'jar_begins_so', { typed: shown(typed), name })
 }

@@ -4,7 +4,7 @@ import { tools } from '../../quantity/measured/precision.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { type Outcome, outcomeOf } from '../../recipe/solve/outcome.ts'
 import type { ReadAmount } from '../entry/entry.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 import { liquidAfter } from './liquid-after.ts'
 import { type LiquidStep, stepsOf } from './liquid-steps.ts'
 
@@ -40,7 +40,7 @@ function weighedStep(step: LiquidStep, before: readonly LiquidStep[]): LiquidSte
 }
 
 /** How well a jar would be known, had everything that was poured into it and came out of it been weighed. */
-export function ifWeighed({ happened }: Story): Outcome {
+export function ifWeighed({ happened }: JarState): Outcome {
   const steps = stepsOf(happened).map(({ step }) => step)
   const weighed = steps.map((step, at) => weighedStep(step, steps.slice(0, at)))
   return outcomeOf(weighed, (values) => liquidAfter(values).liquid)

@@ -4,10 +4,10 @@ import { fillBottles } from '../../recipe/plan/fill-bottles.ts'
 import type { Bottles } from '../../recipe/plan/parse-bottles.ts'
 import type { BottlesOf } from '../entry/entry.ts'
 import { type Contents, contentsOf } from './contents.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 
 /** What is not in bottles yet. */
-function leftIn(story: Story): Measured {
+function leftIn(story: JarState): Measured {
   const { bottledMl, outcome } = contentsOf(story)
   const { value, plusMinus } = outcome.volumeMl
   return { value: Math.max(0, value - bottledMl), plusMinus }
@@ -25,7 +25,7 @@ export function unbottledOf({ bottledMl, outcome: { volumeMl } }: Contents): Mea
  */
 export function bottlesOfLeft(
   bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[],
-  story: Story,
+  story: JarState,
 ): readonly BottlesOf[] {
   const { name: jar } = story
   const leftMl = leftIn(story)

@@ -13,7 +13,7 @@ export interface KeptJar {
 }
 
 /** A jar as its entries tell it. */
-export interface Story {
+export interface JarState {
   readonly name: string
   readonly started: Of<'started'>
   /** What happened, in order, the start first. */
@@ -37,7 +37,7 @@ const last = <Kind extends HappeningKind>(happened: readonly HappeningEntry[], k
   (happened.findLast((entry) => entry.kind === kind) as Of<Kind> | undefined) ?? null
 
 /** Null where the start was undone: then there is no jar. Entries are never changed, so they are read once. */
-export const storyOf = once((entries: readonly JarEntry[]): Story | null => {
+export const jarStateOf = once((entries: readonly JarEntry[]): JarState | null => {
   const happened = effective(entries)
   const started = last(happened, 'started')
   if (started === null) return null
@@ -62,7 +62,7 @@ export const storyOf = once((entries: readonly JarEntry[]): Story | null => {
 })
 
 /** Where a jar stands on a day of its maker's. */
-export function stageOf({ strained, sweetened, bottled, ended, readyOn, happened }: Story, today: IsoDay): Stage {
+export function stageOf({ strained, sweetened, bottled, ended, readyOn, happened }: JarState, today: IsoDay): Stage {
   if (ended !== null) return ended.kind
   if (strained === null) return 'steeping'
   if (readyOn !== null && today >= readyOn) return 'ready'

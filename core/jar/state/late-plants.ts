@@ -1,5 +1,5 @@
 import { dayNumber, isoOf } from '../../quantity/time/day-number.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 import { isSamePlant } from './later-plants.ts'
 
 const moved = (day: string | null, days: number): string | null => (day === null ? null : isoOf(dayNumber(day) + days))
@@ -8,7 +8,7 @@ const moved = (day: string | null, days: number): string | null => (day === null
  * The jar with the days of its plan moved by as many as its later plants went in late: a plant steeps as long as was planned
  * for it. They are known from the entry of the latest on.
  */
-export function movedByLatePlants(story: Story): Story {
+export function movedByLatePlants(story: JarState): JarState {
   const { started, happened } = story
   let late = { days: 0, since: started.enteredMs }
   for (const plant of started.plants) {

@@ -4,13 +4,13 @@ import { type Batch, withDays } from '../../recipe/batch.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
 import { contentsOf } from './contents.ts'
-import type { Of, Story } from './jar-state.ts'
+import type { JarState, Of } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
 
 type PutInEntry = Of<'started'> | Of<'added'>
 
 /** What was put in, in order: until it was strained everything, spirit also later. */
-export function putIn({ happened, strained }: Story): readonly (PutInEntry & Ingredients)[] {
+export function putIn({ happened, strained }: JarState): readonly (PutInEntry & Ingredients)[] {
   const entries = happened.filter((entry): entry is PutInEntry => entry.kind === 'started' || entry.kind === 'added')
   if (strained === null) return entries
   const until = happened.indexOf(strained)
@@ -18,14 +18,14 @@ export function putIn({ happened, strained }: Story): readonly (PutInEntry & Ing
 }
 
 /** Plants of an entry, each with the day on which it went in or is to. */
-const plantsIn = (entry: PutInEntry, story: Story): readonly PlantIn[] =>
+const plantsIn = (entry: PutInEntry, story: JarState): readonly PlantIn[] =>
   (entry.kind === 'added' ? entry.plants : plantsOfStart(story)).map((plant) => ({
     ...plant,
     addOn: plant.addOn ?? entry.day,
   }))
 
 /** What it became, or is to become; null where that is not known. */
-function targetsOf(story: Story): Targets | null {
+function targetsOf(story: JarState): Targets | null {
   const { sweetened, bottled, started } = story
   if (sweetened === null && bottled === null) return started.targets
   const { outcome, isEmpty } = contentsOf(story)
@@ -34,7 +34,7 @@ function targetsOf(story: Story): Targets | null {
 }
 
 /** As it was steeped, or is planned to be; no days where hours are enough. */
-function daysOf({ started, strained }: Story): Batch<IsoDay>['days'] {
+function daysOf({ started, strained }: JarState): Batch<IsoDay>['days'] {
   const { days } = started
   if (strained !== null) return { ...days, strainFrom: strained.day, strainBy: strained.day }
   return days.isHours ? { ...days, strainFrom: null, strainBy: null } : days
@@ -45,7 +45,7 @@ function daysOf({ started, strained }: Story): Batch<IsoDay>['days'] {
  * sweetened or bottled, else what is planned. Its days are counted from the first. Days of rest are those planned: the first glass
  * tells of a feast more than of the drink.
  */
-export function madeBatch(story: Story): Batch {
+export function madeBatch(story: JarState): Batch {
   const { started, happened, strained } = story
   const all = putIn(story)
   const until = strained === null ? happened.length : happened.indexOf(strained)

@@ -6,7 +6,7 @@ import { type Syrup, syrup } from '../../recipe/solve/syrup.ts'
 import { sugars, waterInG } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { asPortion, contentsOf } from './contents.ts'
-import type { Of, Story } from './jar-state.ts'
+import type { JarState, Of } from './jar-state.ts'
 
 interface PlannedSyrup {
   readonly infusion: Portion
@@ -18,7 +18,7 @@ export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
   keepingAt(abvPercent, sugarGPerL) === 'ferments'
 
 /** The syrup that makes of a strained jar what was planned; null where nothing was, it cannot be, or it would ferment. */
-export function plannedSyrup(story: Story): PlannedSyrup | null {
+export function plannedSyrup(story: JarState): PlannedSyrup | null {
   const { targets } = story.started
   if (targets === null || wouldFerment(targets)) return null
   const infusion = asPortion(contentsOf(story))
@@ -31,7 +31,7 @@ export function plannedSyrup(story: Story): PlannedSyrup | null {
 }
 
 /** The syrup that is still to go into a strained jar; null where none was planned, or where it is done. */
-export const syrupToAdd = (story: Story): Syrup | null =>
+export const syrupToAdd = (story: JarState): Syrup | null =>
   story.strained === null || story.ended !== null ? null : (plannedSyrup(story)?.syrup ?? null)
 
 export interface SweetenedWith {

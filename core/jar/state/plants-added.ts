@@ -6,18 +6,18 @@ import { valuesOf } from '../../recipe/propagate.ts'
 import { weighedOut } from '../../recipe/tool-precision.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
 import { isDriedForm, unknownIn } from '../entry/start-from-plan.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 import { plantsToAdd } from './later-plants.ts'
 
 /** All that ever went into a jar while it steeped. */
-const putIn = ({ happened }: Story): readonly Ingredients[] =>
+const putIn = ({ happened }: JarState): readonly Ingredients[] =>
   happened.filter((entry) => entry.kind === 'started' || entry.kind === 'added')
 
 const spiritMl = (parts: readonly Ingredients[]): number =>
   volumeMl(mix(...parts.flatMap(({ spirits, waterG }) => [...valuesOf(spirits).map(liquidOf), water(waterG.value)])))
 
 /** Plants as they go into a jar: those only named as planned for later, or at their usual dose for all the spirit in it. */
-export function plantsAdded({ plants, unknown }: PlantsRead, story: Story, others: Ingredients): readonly PlantIn[] {
+export function plantsAdded({ plants, unknown }: PlantsRead, story: JarState, others: Ingredients): readonly PlantIn[] {
   const litres = spiritMl([...putIn(story), others]) / 1000
   const waiting = plantsToAdd(story)
   return [

@@ -6,14 +6,14 @@ import { plan } from '../../recipe/plan/plan.ts'
 import type { PlanWish } from '../../recipe/plan/plan-wish.ts'
 import { nearestTargets } from '../../recipe/plan/reach-targets.ts'
 import type { Targets } from '../../recipe/targets.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 import { madeBatch } from './made-batch.ts'
 
 /**
  * A jar as it really went, with nothing of its maker, in the numbers of a code. Throws `plant_unshared`, `nothing_to_share`, and what
  * `plan` refuses now.
  */
-export function recipeOf(story: Story): Recipe {
+export function recipeOf(story: JarState): Recipe {
   const { targets, ...made } = madeBatch(story)
   return withTargets(rounded({ ...made, targets: null }), targets)
 }

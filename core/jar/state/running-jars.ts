@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { freeName, isNear } from '../entry/jar-name.ts'
-import { type KeptJar, type Story, storyOf } from './jar-state.ts'
+import { type JarState, jarStateOf, type KeptJar } from './jar-state.ts'
 
 /** Running jars that a person may have. */
 export const MOST_RUNNING = 100
@@ -8,12 +8,12 @@ export const MOST_RUNNING = 100
 /** A jar that is neither empty nor thrown away. */
 export interface RunningJar<Jar extends KeptJar = KeptJar> {
   readonly jar: Jar
-  readonly story: Story
+  readonly story: JarState
 }
 
 export const runningJars = <Jar extends KeptJar>(jars: readonly Jar[]): readonly RunningJar<Jar>[] =>
   jars.flatMap((jar) => {
-    const story = storyOf(jar.entries)
+    const story = jarStateOf(jar.entries)
     return story === null || story.ended !== null ? [] : [{ jar, story }]
   })
 

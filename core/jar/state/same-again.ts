@@ -1,12 +1,12 @@
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { sugarsInG } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, ReadAmount } from '../entry/entry.ts'
-import type { Story } from './jar-state.ts'
+import type { JarState } from './jar-state.ts'
 import type { SweetenedWith } from './planned-syrup.ts'
 
 /** The entry of that day that filtered to the same amount: hardly meant twice. */
 export const sameFiltering = (
-  { happened }: Story,
+  { happened }: JarState,
   on: IsoDay,
   measured: ReadAmount | null,
 ): HappeningEntry | undefined =>
@@ -16,7 +16,7 @@ export const sameFiltering = (
 
 /** The entry of that day that sweetened with the very same amounts: hardly meant twice. */
 export const sameSweetening = (
-  { happened }: Story,
+  { happened }: JarState,
   on: IsoDay,
   { waterG, sugarG }: SweetenedWith,
 ): HappeningEntry | undefined =>

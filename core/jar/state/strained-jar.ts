@@ -3,12 +3,12 @@ import type { Portion } from '../../recipe/portion.ts'
 import type { SyrupTargets } from '../../recipe/solve/syrup-wish.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { asPortion, type Contents, contentsOf } from './contents.ts'
-import { type KeptJar, type Story, storyOf } from './jar-state.ts'
+import { type JarState, jarStateOf, type KeptJar } from './jar-state.ts'
 
 /** What a strained jar holds, and what it was planned to become. */
 export interface StrainedJar {
   readonly jar: KeptJar
-  readonly story: Story
+  readonly story: JarState
   readonly name: string
   readonly infusion: Portion
   readonly contents: Contents
@@ -17,7 +17,7 @@ export interface StrainedJar {
 
 /** Throws `cannot_follow` where it still steeps, or is done. */
 export function strainedJar(jar: KeptJar): StrainedJar {
-  const story = storyOf(jar.entries)!
+  const story = jarStateOf(jar.entries)!
   const { name, strained, ended, started } = story
   if (strained === null || ended !== null) {
     throw new DomainError('wrong_stage', 'cannot_follow', {

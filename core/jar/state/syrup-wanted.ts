@@ -1,10 +1,10 @@
-import type { Of, Story } from './jar-state.ts'
+import type { JarState, Of } from './jar-state.ts'
 
 /** A spirit this little stronger than the target, % vol, wants no water. Common practice, no source. */
 export const NO_WATER_PERCENT = 0.5
 
 /** Whether the plan adds water or sugar to what was strained; null where no target is known. */
-export function wantsSyrup({ started, strained }: Story): boolean | null {
+export function wantsSyrup({ started, strained }: JarState): boolean | null {
   const { targets } = started
   if (targets === null) return null
   const strengthsPercent = started.spirits.map(({ abvPercent }) => abvPercent.value)
@@ -13,13 +13,13 @@ export function wantsSyrup({ started, strained }: Story): boolean | null {
 }
 
 /** The entry from which filtering and bottling are counted: the last syrup, or straining where none is wanted. */
-export const settlesFrom = (story: Story): Of<'sweetened'> | Of<'strained'> | null =>
+export const settlesFrom = (story: JarState): Of<'sweetened'> | Of<'strained'> | null =>
   story.sweetened ?? (wantsSyrup(story) === false ? story.strained : null)
 
 /** Whether a strained jar waits for its syrup, as far as is known. */
-export const isSweetening = (story: Story): boolean =>
+export const isSweetening = (story: JarState): boolean =>
   story.sweetened === null && story.bottled === null && wantsSyrup(story) !== false
 
 /** Whether it was filtered since it was strained. */
-export const isFiltered = ({ happened, strained }: Story): boolean =>
+export const isFiltered = ({ happened, strained }: JarState): boolean =>
   happened.findLast(({ kind }) => kind === 'filtered' || kind === 'strained') !== strained

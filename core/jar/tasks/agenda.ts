@@ -2,7 +2,7 @@ import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { dayNumber, isoOf } from '../../quantity/time/day-number.ts'
 import { dayNumberAt, instantOf, minutesAt } from '../../quantity/time/zone.ts'
 import type { JarEntry } from '../entry/entry.ts'
-import { type Story, storyOf } from '../state/jar-state.ts'
+import { type JarState, jarStateOf } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import type { DutyKind, DutySettings } from './duty.ts'
 import { type PutOff, putOffOf } from './put-off.ts'
@@ -39,7 +39,7 @@ const NO_JAR: Agenda = { today: [], coming: [], next: null, day: 1, ofDays: null
 
 /** What a jar asks for on the day that it is now. A jar whose start was undone asks for nothing. */
 export function agenda(entries: readonly JarEntry[], settings: DutySettings, nowMs: number): Agenda {
-  const story = storyOf(entries)
+  const story = jarStateOf(entries)
   if (story === null) return NO_JAR
   const { started, ended } = story
   const today = dayNumberAt(settings.zone, nowMs)
@@ -82,7 +82,7 @@ const ORDER: readonly DutyKind[] = ['add', 'strain', 'taste', 'sweeten', 'filter
  * The windows that are open or still to come, each kind once, said or not. A pause changes nothing of it; what was put off
  * comes on its day or at its hour.
  */
-function standingTasks(story: Story, { shake }: DutySettings, now: Now): readonly StandingTask[] {
+function standingTasks(story: JarState, { shake }: DutySettings, now: Now): readonly StandingTask[] {
   const windows = windowsOf(story, shake)
   const add = windows.find(({ kind }) => kind === 'add')
   // A late plant steeps as long as was planned once it is in, so tasting and straining wait for it.
@@ -143,7 +143,7 @@ const isOpen = ({ since, hour }: StandingTask, { nowMs, today }: Now): boolean =
   hour === null ? since <= today : hour.ms <= nowMs
 
 /** What was put off before the jar was strained or sweetened was another task. */
-function stillPutOff(story: Story, { nowMs, today }: Now): PutOff | null {
+function stillPutOff(story: JarState, { nowMs, today }: Now): PutOff | null {
   const putOff = putOffOf(story)
   const reached = story.sweetened ?? story.strained
   if (putOff === null || (reached !== null && reached.seq > putOff.seq)) return null
@@ -170,7 +170,7 @@ const taskOf = ({ kind, since, by, hour, isOverdue }: StandingTask, { zone, atMi
 const bySoonest = (one: Task, other: Task): number =>
   one.dueMs - other.dueMs || Number(other.kind === 'taste') - Number(one.kind === 'taste')
 
-function goalOf(story: Story): number | null {
+function goalOf(story: JarState): number | null {
   const { strained, ended, readyOn, happened } = story
   if (ended !== null) return null
   if (strained !== null) {

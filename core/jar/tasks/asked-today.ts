@@ -2,14 +2,14 @@ import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { isoOf } from '../../quantity/time/day-number.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
 import type { JarEntry } from '../entry/entry.ts'
-import { type Story, storyOf } from '../state/jar-state.ts'
+import { type JarState, jarStateOf } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import { agenda, type Task } from './agenda.ts'
 import { type Duty, type DutyKind, type DutySettings, dutyKey, enteredDay } from './duty.ts'
 
 /** What a nudge says of a jar, each kind once: missed days are one. */
 export interface AskedOfJar {
-  readonly story: Story
+  readonly story: JarState
   readonly duty: Pick<Duty, 'kind' | 'day' | 'by'>
   readonly isLast: boolean
   /** No reminder of its own: it can be done today, and a nudge goes out anyway. */
@@ -52,7 +52,7 @@ export function askedToday(
   settings: DutySettings,
   nowMs: number,
 ): readonly AskedOfJar[] {
-  const story = storyOf(entries)
+  const story = jarStateOf(entries)
   if (story === null) return []
   const today = dayNumberAt(settings.zone, nowMs)
   const isNew = isMorning && enteredDay(story.started) === today

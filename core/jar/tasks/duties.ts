@@ -1,7 +1,7 @@
 import { dayNumber, isoOf } from '../../quantity/time/day-number.ts'
 import { dayNumberAt, instantOf } from '../../quantity/time/zone.ts'
 import type { JarEntry } from '../entry/entry.ts'
-import { type Story, storyOf } from '../state/jar-state.ts'
+import { type JarState, jarStateOf } from '../state/jar-state.ts'
 import { type Duty, type DutySettings, dutyKey, isLapsed } from './duty.ts'
 import { atItsHour, paused, postponed } from './hold-reminders.ts'
 import { putOffOf } from './put-off.ts'
@@ -15,7 +15,7 @@ import { windowsOf } from './windows.ts'
  * zone is changed.
  */
 export function allDuties(entries: readonly JarEntry[], settings: DutySettings): readonly Duty[] {
-  const story = storyOf(entries)
+  const story = jarStateOf(entries)
   if (story === null) return []
   const awake = awakeMs(entries)
   return awake === null ? dutiesOf(story, settings) : broughtBack(dutiesOf(story, settings), awake, settings)
@@ -45,7 +45,7 @@ export const duties = (entries: readonly JarEntry[], settings: DutySettings, now
   allDuties(entries, settings).filter(({ dueMs }) => dueMs <= nowMs)
 
 /** As `allDuties`, of a jar whose story is known. */
-export function dutiesOf(story: Story, settings: DutySettings): readonly Duty[] {
+export function dutiesOf(story: JarState, settings: DutySettings): readonly Duty[] {
   const ordered: Duty[] = []
   for (const asked of remindersOf(story, settings)) {
     asked.days.forEach((_, index) => {
@@ -63,7 +63,7 @@ function insert(ordered: Duty[], duty: Duty): void {
   else ordered.splice(at, 0, duty)
 }
 
-function remindersOf(story: Story, { shake, pausedUntil }: DutySettings): readonly ReminderDays[] {
+function remindersOf(story: JarState, { shake, pausedUntil }: DutySettings): readonly ReminderDays[] {
   const putOff = putOffOf(story)
   const pausedUntilDay = pausedUntil === null ? Number.NEGATIVE_INFINITY : dayNumber(pausedUntil)
   const asked = windowsOf(story, shake).map((window) => {

@@ -3,7 +3,7 @@ import { isoDay } from '../../quantity/time/calendar-day.ts'
 import { dayAt } from '../../quantity/time/zone.ts'
 import { type Danger, isHeld, judgeJar } from '../limits/judge-jar.ts'
 import { type Contents, contentsOf } from '../state/contents.ts'
-import { type KeptJar, type Stage, type Story, stageOf, storyOf } from '../state/jar-state.ts'
+import { type JarState, jarStateOf, type KeptJar, type Stage, stageOf } from '../state/jar-state.ts'
 import { type Agenda, agenda, type Task } from './agenda.ts'
 import type { DutySettings } from './duty.ts'
 
@@ -19,7 +19,7 @@ interface JarAgenda extends Agenda {
 /** A jar as it stands now, for whatever is said of it. */
 export interface JarView {
   readonly jar: KeptJar
-  readonly story: Story
+  readonly story: JarState
   readonly stage: Stage
   readonly agenda: JarAgenda
   readonly contents: Contents
@@ -29,7 +29,7 @@ export interface JarView {
 
 /** A jar as it stands now; null where its start was undone. */
 export function viewJar(jar: KeptJar, settings: DutySettings, nowMs: number): JarView | null {
-  const story = storyOf(jar.entries)
+  const story = jarStateOf(jar.entries)
   if (story === null) return null
   // Contents cost time, and a list of many jars needs them only of those that rest.
   let contents: Contents | null = null

@@ -1,7 +1,7 @@
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import type { HappeningEntry } from '../entry/entry.ts'
-import type { Of, Story } from '../state/jar-state.ts'
+import type { JarState, Of } from '../state/jar-state.ts'
 import { enteredDay } from './duty.ts'
 
 /** Until when the maker wants to hear nothing of a jar. */
@@ -14,7 +14,7 @@ export interface PutOff {
 }
 
 /** The last putting off counts; null where there is none, or where it is to no later day or hour. */
-export function putOffOf({ happened }: Story): PutOff | null {
+export function putOffOf({ happened }: JarState): PutOff | null {
   const entry = happened.findLast(({ kind }) => kind === 'put_off') as Of<'put_off'> | undefined
   if (entry === undefined) return null
   const { untilMs, seq, enteredMs } = entry

@@ -1,6 +1,6 @@
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import type { Entry } from '../entry/entry.ts'
-import type { Story } from '../state/jar-state.ts'
+import type { JarState } from '../state/jar-state.ts'
 import { enteredDay, type ShakeRhythm } from './duty.ts'
 import type { PutOff } from './put-off.ts'
 
@@ -14,7 +14,7 @@ const WEEK_DAYS = 7
 export type NextShake = (day: number) => number
 
 /** Null where the jar is not to be shaken. */
-export function nextShakeOf({ started }: Story, shake: ShakeRhythm): NextShake | null {
+export function nextShakeOf({ started }: JarState, shake: ShakeRhythm): NextShake | null {
   if (shake === 'off' || started.days.isHours) return null
   const startDay = dayNumber(started.day)
   const young = shake === 'daily' ? 1 : 2
@@ -22,7 +22,7 @@ export function nextShakeOf({ started }: Story, shake: ShakeRhythm): NextShake |
 }
 
 /** The day of the last shake, or of the start. */
-export const lastShakenDay = ({ happened, started }: Story): number =>
+export const lastShakenDay = ({ happened, started }: JarState): number =>
   dayNumber(
     happened.reduce((day, entry) => (entry.kind === 'shaken' && entry.day > day ? entry.day : day), started.day),
   )
@@ -39,7 +39,7 @@ function lastBy(day: number, limit: number, next: NextShake): number {
 }
 
 /** Whatever was entered last: reminders to shake begin anew after it. */
-export const lastAnswer = ({ happened }: Story): Entry =>
+export const lastAnswer = ({ happened }: JarState): Entry =>
   happened.reduce((last, entry) => (entry.enteredMs > last.enteredMs ? entry : last))
 
 /**
@@ -48,7 +48,7 @@ export const lastAnswer = ({ happened }: Story): Entry =>
  * left, and the seven are counted from it.
  */
 export function shakeDays(
-  story: Story,
+  story: JarState,
   next: NextShake,
   putOff: PutOff | null,
   pausedUntilDay: number,

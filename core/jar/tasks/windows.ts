@@ -2,7 +2,7 @@ import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
 import type { Entry } from '../entry/entry.ts'
-import type { Of, Story } from '../state/jar-state.ts'
+import type { JarState, Of } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import { plantsToAdd } from '../state/later-plants.ts'
 import { isFiltered, isSweetening, settlesFrom, wantsSyrup } from '../state/syrup-wanted.ts'
@@ -59,14 +59,14 @@ const BOTTLE_DAYS = 3
 const HOUR_MS = 3_600_000
 
 /** Everything that the stage of a running jar gives to do. A jar that has ended gives nothing. */
-export function windowsOf(story: Story, shake: ShakeRhythm): readonly TaskWindow[] {
+export function windowsOf(story: JarState, shake: ShakeRhythm): readonly TaskWindow[] {
   if (story.ended !== null) return []
   return story.strained === null ? steeping(story, shake) : strained(story, story.strained)
 }
 
 const plannedDay = (day: string | null): number | null => (day === null ? null : dayNumber(day))
 
-function steeping(story: Story, shake: ShakeRhythm): readonly TaskWindow[] {
+function steeping(story: JarState, shake: ShakeRhythm): readonly TaskWindow[] {
   const moved = movedByLatePlants(story)
   const next = nextShakeOf(story, shake)
   return [
@@ -75,7 +75,7 @@ function steeping(story: Story, shake: ShakeRhythm): readonly TaskWindow[] {
   ]
 }
 
-const shakeWindow = (story: Story, next: NextShake): TaskWindow => ({
+const shakeWindow = (story: JarState, next: NextShake): TaskWindow => ({
   kind: 'shake',
   since: lastAnswer(story),
   opens: next(lastShakenDay(story)),
@@ -97,7 +97,7 @@ function hoursOf({ atMs, zone, days }: Of<'started'>): TaskWindow['hours'] {
   return [hourAt(steepHours.min), hourAt(steepHours.max)]
 }
 
-function tasteTask({ started, happened }: Story): TaskWindow | null {
+function tasteTask({ started, happened }: JarState): TaskWindow | null {
   const hours = hoursOf(started)
   const answered = happened.findLast(({ kind }) => kind === 'tasted') ?? null
   const base = { kind: 'taste', since: started, hours, lateAfter: null } as const
@@ -113,7 +113,7 @@ function tasteTask({ started, happened }: Story): TaskWindow | null {
   return { ...base, opens, closes: isDaily ? closes : null, byDay: started.days.strainBy, rhythm }
 }
 
-function addTask(story: Story): TaskWindow | null {
+function addTask(story: JarState): TaskWindow | null {
   const days = plantsToAdd(story).map(({ addOn }) => dayNumber(addOn))
   if (days.length === 0) return null
   const opens = Math.min(...days)
@@ -158,7 +158,7 @@ function counted(kind: DutyKind, since: Entry, afterDays: readonly number[], isL
 }
 
 /** Without a known target it is asked once whether syrup is to come, and nothing more until it does. */
-function strained(story: Story, entry: Of<'strained'>): readonly TaskWindow[] {
+function strained(story: JarState, entry: Of<'strained'>): readonly TaskWindow[] {
   const { bottled, sweetened, readyOn, happened } = story
   const isSyrupPlanned = wantsSyrup(story) === true
   const settles = bottled === null ? settlesFrom(story) : null

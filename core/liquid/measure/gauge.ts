@@ -11,7 +11,7 @@ export interface DensityAt {
   readonly tempC: number
 }
 
-export interface Gauged {
+export interface GaugedLiquid {
   /** % vol at 20 °C. */
   readonly abvPercent: number
   readonly sugarGPerL: number
@@ -79,7 +79,7 @@ export function sugarOfBoiledGPerL(at: DensityAt): number {
 }
 
 /** Strength and sugar from the density before boiling and after; error and source as of the two steps above. */
-export function gaugeByBoiling(before: DensityAt, after: DensityAt): Gauged {
+export function gaugeByBoiling(before: DensityAt, after: DensityAt): GaugedLiquid {
   const sugarGPerL = sugarOfBoiledGPerL(after)
   return { abvPercent: abvOfKnownSugar(before, sugarGPerL), sugarGPerL }
 }
@@ -93,7 +93,7 @@ export function gaugeByBoiling(before: DensityAt, after: DensityAt): Gauged {
  * Source: our density and `brixByRefraction`, solved together; the rule that the sugar is near the mean of both Brix
  * (Poberezhets, Uman Nat. Univ. Hort. 86 (2014) 122–128) comes out of it, see the tests.
  */
-export function gaugeByTwoInstruments(brix: number, brixTempC: number, at: DensityAt): Gauged {
+export function gaugeByTwoInstruments(brix: number, brixTempC: number, at: DensityAt): GaugedLiquid {
   const waterKgPerM3 = ethanolWaterDensityKgPerM3(0, at.tempC)
   const [low, high] = [
     at.densityKgPerM3 >= waterKgPerM3 ? 0 : massFractionFromDensity(atLeastSpirit(at), at.tempC),
@@ -109,7 +109,7 @@ export function gaugeByTwoInstruments(brix: number, brixTempC: number, at: Densi
   return asGauged(ofDensity(at, findRoot({ f: excess, low, high, tolerance: 1e-12 })))
 }
 
-const asGauged = (liquid: Liquid): Gauged => ({ abvPercent: abvPercent(liquid), sugarGPerL: sugarGPerL(liquid) })
+const asGauged = (liquid: Liquid): GaugedLiquid => ({ abvPercent: abvPercent(liquid), sugarGPerL: sugarGPerL(liquid) })
 
 function atLeastSpirit({ densityKgPerM3, tempC }: DensityAt): number {
   const spiritKgPerM3 = ethanolWaterDensityKgPerM3(MOST_ETHANOL_FRACTION, tempC)

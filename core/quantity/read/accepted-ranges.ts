@@ -1,5 +1,5 @@
 /** Both ends are accepted. */
-export interface Range {
+export interface AcceptedRange {
   readonly low: number
   readonly high: number
 }
@@ -17,10 +17,10 @@ export const accepted = {
   ratio: { low: 0.01, high: 20 },
   /** Fruit, sticks, leaves. */
   countPieces: { low: 0.1, high: 10_000 },
-} as const satisfies Record<string, Range>
+} as const satisfies Record<string, AcceptedRange>
 
 // A unit's factor is not exact in binary: 212 °F must not miss 100 °C by its last bit.
 const SLACK = 1e-9
 
-export const isWithin = ({ low, high }: Range, value: number): boolean =>
+export const isWithin = ({ low, high }: AcceptedRange, value: number): boolean =>
   value >= low - Math.abs(low) * SLACK && value <= high + Math.abs(high) * SLACK

@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import type { UnitKind } from '../problems.ts'
 import type { Assumption } from '../quantities.ts'
-import { accepted, isWithin, type Range } from './accepted-ranges.ts'
+import { type AcceptedRange, accepted, isWithin } from './accepted-ranges.ts'
 import { type NumberRead, type Reading, readNumber } from './read-number.ts'
 import { expectEnd, shown, type TypedText, textFrom } from './tokens.ts'
 import { anyUnitAt, expectUnit, unitAt } from './unit-at.ts'
@@ -42,7 +42,7 @@ const halfDigitOf = (unit: Unit, { halfDigit }: Reading, value: number): number 
   return Math.min(halfDigit * unit.factor, cap * Math.abs(value))
 }
 
-const rangeOf: { readonly [Kind in UnitKind]: Range } = {
+const rangeOf: { readonly [Kind in UnitKind]: AcceptedRange } = {
   volume: accepted.volumeMl,
   mass: accepted.massG,
   strength: accepted.strengthPercent,

@@ -2,7 +2,7 @@ import { DomainError } from '../../domain-error.ts'
 import type { Measured } from '../measured/measured.ts'
 import { REFRACTOMETER_PLUS_MINUS_BRIX, stemPlusMinus } from '../measured/precision.ts'
 import type { Assumption, StemScale } from '../quantities.ts'
-import { isWithin, type Range } from './accepted-ranges.ts'
+import { type AcceptedRange, isWithin } from './accepted-ranges.ts'
 import { atTemperature } from './amount-at.ts'
 import { chooseReading, expectNumber } from './measure-at.ts'
 import type { Reading } from './read-number.ts'
@@ -22,7 +22,7 @@ export interface InstrumentReading<Scale> {
 export type HydrometerRead = InstrumentReading<StemScale>
 export type RefractometerRead = InstrumentReading<'brix'>
 
-const RANGES: { readonly [Scale in StemScale]: Range } = {
+const RANGES: { readonly [Scale in StemScale]: AcceptedRange } = {
   sg: { low: 0.7, high: 1.6 },
   sg_60f: { low: 0.7, high: 1.6 },
   g_per_ml: { low: 0.7, high: 1.6 },
@@ -73,7 +73,7 @@ function scaleAt({ tokens }: TypedText, at: number): { readonly found: Scaled; r
 }
 
 /** `1035`: brewers leave out the point. */
-const THOUSANDTHS: Range = { low: 700, high: 1600 }
+const THOUSANDTHS: AcceptedRange = { low: 700, high: 1600 }
 
 /** A bare number: a specific gravity where it can be one; else it is asked which scale it is of. */
 function bareScale(typed: TypedText, readings: readonly Reading[]): Scaled {

@@ -23,7 +23,7 @@ export interface AtHand {
 }
 
 /** What there was least of. */
-export type Limit =
+export type CodeLimit =
   | { readonly by: 'spirit' | 'bottles' }
   /** The plant's place in the recipe. */
   | { readonly by: 'plant'; readonly index: number }
@@ -34,7 +34,7 @@ export interface RecipePlan {
   /** How many times the recipe. */
   readonly factor: number
   /** Null where it is made as it is. */
-  readonly limit: Limit | null
+  readonly limit: CodeLimit | null
   /** How much of the spirit at hand goes in, 0 to 1. */
   readonly spiritShare: number
   /** In which the recipe itself steeps, before the plants. */
@@ -45,7 +45,7 @@ export interface RecipePlan {
   readonly usual: { readonly fromDays: number; readonly byDays: number }
 }
 
-type Scale = { readonly factor: number; readonly limit: Limit | null }
+type Scale = { readonly factor: number; readonly limit: CodeLimit | null }
 
 const least = (scales: readonly Scale[]): Scale =>
   scales.reduce((one, other) => (other.factor < one.factor ? other : one), {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { titleOf } from '../../../bot/commands/plan/written-amounts.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { steepsAtPercent } from '../../../core/recipe/code/recipe-wish.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { sugarsInG } from '../../../core/recipe/sweetening.ts'
@@ -18,7 +18,7 @@ const deskAfter = async (...lines: readonly string[]) => {
 /** How the person's last jar was started. */
 const lastStart = async ({ asker }: Awaited<ReturnType<typeof deskAfter>>) => {
   const { jars } = await asker.store.read(asker.userId)
-  return storyOf(jars.at(-1)!.entries)!.started
+  return jarStateOf(jars.at(-1)!.entries)!.started
 }
 
 const LEMON =
@@ -28,7 +28,7 @@ describe('/again', () => {
   it('makes a jar as that one was, by the alcohol of the spirit at hand', async () => {
     const desk = await deskAfter(LEMON, '/again lemon spirit:700 ml 60% name:weaker')
     const [first] = (await desk.asker.store.read('local')).jars
-    const before = storyOf(first!.entries)!.started
+    const before = jarStateOf(first!.entries)!.started
     const after = await lastStart(desk)
     // % vol is defined by volume of alcohol, so that the ratio needs no density.
     const factor = (700 * 60) / (1000 * 95)
@@ -54,7 +54,7 @@ describe('/again', () => {
   it('takes the same amounts without spirit, and a name that is free', async () => {
     const desk = await deskAfter(LEMON, '/again lemon')
     const [first] = (await desk.asker.store.read('local')).jars
-    const before = storyOf(first!.entries)!.started
+    const before = jarStateOf(first!.entries)!.started
     const after = await lastStart(desk)
     expect(after.name).toBe('lemon 2')
     const { plants, spirits, sweetenings, days } = before

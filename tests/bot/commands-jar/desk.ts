@@ -1,4 +1,4 @@
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { newAsker, type TestAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 
@@ -48,7 +48,7 @@ export const jarDesk = (day = '2026-11-01', asker: TestAsker = newAsker()) => {
     person: () => asker.store.read(asker.userId),
     storyOf: async (name: string) => {
       const { jars } = await asker.store.read(asker.userId)
-      return jars.flatMap((jar) => storyOf(jar.entries) ?? []).find((story) => story.name === name)!
+      return jars.flatMap((jar) => jarStateOf(jar.entries) ?? []).find((story) => story.name === name)!
     },
   }
 }

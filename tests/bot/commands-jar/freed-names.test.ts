@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { unsoundIn } from '../../core/jar/jars.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
@@ -9,7 +9,7 @@ const ofLime = LEMON.replace('jar start lemon', 'jar start lime')
 
 const namesOf = async (desk: Desk): Promise<readonly string[]> =>
   (await desk.person()).jars.flatMap(({ entries }) => {
-    const story = storyOf(entries)
+    const story = jarStateOf(entries)
     return story === null || story.ended !== null ? [] : [story.name]
   })
 

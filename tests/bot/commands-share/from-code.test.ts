@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { lineOf } from '../../../bot/calls/write-line.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { inForm } from '../../../core/botanical/find/in-form.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
@@ -14,7 +14,7 @@ const nowMs = Date.UTC(2026, 10, 20, 12)
 const deskOf = () => testDesk({ asker: newAsker(), nowMs, width: 400 })
 type Desk = ReturnType<typeof deskOf>
 
-const lastStory = async ({ asker }: Desk) => storyOf((await asker.store.read(asker.userId)).jars.at(-1)!.entries)!
+const lastStory = async ({ asker }: Desk) => jarStateOf((await asker.store.read(asker.userId)).jars.at(-1)!.entries)!
 
 /** The code of a jar that these lines make. */
 const codeAfter = async (...lines: readonly string[]): Promise<string> => {

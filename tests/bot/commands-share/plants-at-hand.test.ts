@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { newAsker } from '../asker.ts'
@@ -13,7 +13,7 @@ const deskOf = () => testDesk({ asker: newAsker(), nowMs, width: 400 })
 const codeAfter = async (line: string): Promise<string> => {
   const { asker, jsonOf } = deskOf()
   expect((await jsonOf(line)).error).toBeUndefined()
-  return encodeBatch(recipeOf(storyOf((await asker.store.read(asker.userId)).jars.at(-1)!.entries)!))
+  return encodeBatch(recipeOf(jarStateOf((await asker.store.read(asker.userId)).jars.at(-1)!.entries)!))
 }
 
 const WISH = 'to-strength:30% to-sweetness:250 g/L'

@@ -1,7 +1,7 @@
 import type { APITextDisplayComponent } from 'discord.js'
 import { expect } from 'vitest'
 import type { Reply } from '../../../bot/chat/reply.ts'
-import type { Outcome } from '../../../bot/chat/run/execute.ts'
+import type { CallOutcome } from '../../../bot/chat/run/execute.ts'
 import { buttonIds } from '../../../bot/discord/buttons/button-ids.ts'
 import { speechIn } from '../../../bot/discord/show/language-for-discord.ts'
 import type { MessagePayload } from '../../../bot/discord/show/message-payload.ts'
@@ -62,7 +62,10 @@ const idsOf = (reply: Reply) =>
     memoryStore('UTC'),
   )
 
-export const messagesOf = async (outcome: Outcome, more: Partial<Rendering> = {}): Promise<readonly MessagePayload[]> =>
+export const messagesOf = async (
+  outcome: CallOutcome,
+  more: Partial<Rendering> = {},
+): Promise<readonly MessagePayload[]> =>
   toMessages(outcome, rendering({ ids: outcome.ok ? await idsOf(outcome.reply) : new Map(), ...more }), speech)
 
 export const messagesOfReply = async (

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
 import type { InteractionResponses } from '../../../bot/discord/answer/interaction-responses.ts'
 import { respond } from '../../../bot/discord/answer/respond.ts'
-import type { Said } from '../../../bot/discord/answer/run-call.ts'
+import type { CallRun } from '../../../bot/discord/answer/run-call.ts'
 import type { MessagePayload } from '../../../bot/discord/show/message-payload.ts'
 
 const EXCUSE: MessagePayload = { flags: 0, components: [], allowed_mentions: { parse: [] } }
@@ -20,7 +20,7 @@ const saidOf = async (when: 'before' | 'after'): Promise<readonly string[]> => {
     promise: note('promise'),
     fulfil: note('fulfil'),
   } as unknown as InteractionResponses
-  const work = new Promise<Said>((_, reject) => {
+  const work = new Promise<CallRun>((_, reject) => {
     fail = () => reject(new TypeError('nobody caught it'))
     if (when === 'before') fail()
   })

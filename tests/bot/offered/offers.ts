@@ -2,7 +2,7 @@ import type { Asker } from '../../../bot/chat/command.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Person } from '../../../store/person.ts'
 import { linesOf } from '../call-typed.ts'
@@ -86,7 +86,7 @@ async function wrongIn(line: string, before: Person, after: Person): Promise<str
     if (findJar(jar, before.jars).id !== last.id) return 'recorded it of another jar'
   }
   if (path === 'jar start') {
-    const { name } = storyOf(after.jars.find(({ id }) => id === last.id)!.entries)!
+    const { name } = jarStateOf(after.jars.find(({ id }) => id === last.id)!.entries)!
     if (options.name !== undefined && name !== options.name) return `called the jar ${name}`
     if (/\d\s?(?:ml|l|g|%)/.test(name)) return `called the jar ${name}`
   }

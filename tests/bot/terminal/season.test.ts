@@ -8,7 +8,7 @@ import { playSeason } from '../../../bot/demo/play-demo.ts'
 import { noPause, PAUSE_MS, tour } from '../../../bot/demo/tour.ts'
 import { seasonText } from '../../../bot/text/en/demo.ts'
 import { en } from '../../../bot/text/en/index.ts'
-import { stageOf, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { dutySettings } from '../../../store/due.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
@@ -45,7 +45,7 @@ const play = async () => {
       const { jars, settings } = await store.read('local')
       for (const { entries } of jars) {
         const { today } = agenda(entries, dutySettings(settings, zone), untilMs)
-        for (const { kind, state } of today) if (state === 'overdue') late.push(`${storyOf(entries)?.name} ${kind}`)
+        for (const { kind, state } of today) if (state === 'overdue') late.push(`${jarStateOf(entries)?.name} ${kind}`)
       }
       return store.claimDue(untilMs, limit, leaseMs)
     },
@@ -69,7 +69,7 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }))
 describe('the season', () => {
   it('brings four jars from their start to a rated glass', async () => {
     const { person } = await season
-    const stories = person.jars.map(({ entries }) => storyOf(entries)!)
+    const stories = person.jars.map(({ entries }) => jarStateOf(entries)!)
     expect(stories.map(({ name }) => name)).toEqual(['lemon', 'ginger', 'coffee', 'basil'])
     for (const story of stories) {
       const kinds = new Set(story.happened.map(({ kind }) => kind))

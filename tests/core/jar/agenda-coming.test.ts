@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
-import { stageOf, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { at, diary, type Line, peel, putOff, settings, shown } from './diary.ts'
 import { strained, sweetened } from './jars.ts'
@@ -65,6 +65,6 @@ it('tastes no more once the last day for straining has passed', () => {
 it('reaches its goal with the first glass, however early', () => {
   const opened = diary([START, STRAINED, SWEETENED, ['2026-12-03 20:00', { kind: 'opened' }]])
   expect(seen(opened, '2026-12-07 12:00').days).toBe('37 of 33')
-  expect(stageOf(storyOf(opened)!, '2026-12-07')).toBe('ready')
-  expect(stageOf(storyOf(opened.slice(0, 3))!, '2026-12-07')).toBe('sweetened')
+  expect(stageOf(jarStateOf(opened)!, '2026-12-07')).toBe('ready')
+  expect(stageOf(jarStateOf(opened.slice(0, 3))!, '2026-12-07')).toBe('sweetened')
 })

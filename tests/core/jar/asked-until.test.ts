@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { expectFree, MOST_RUNNING, runningJars } from '../../../core/jar/state/running-jars.ts'
 import { MOST_SHARES, madeOf, newShareId, withRoomForShare } from '../../../core/jar/state/shares.ts'
 import { asksStill, asksUntil } from '../../../core/jar/tasks/asks-until.ts'
@@ -35,7 +35,7 @@ describe('what is put off', () => {
   it('is put off to a later day or hour than that on which it was said', () => {
     const said = (untilDay: string, untilMs: number | null = null) =>
       putOffOf(
-        storyOf(
+        jarStateOf(
           diary([
             ['2026-11-01 10:00', peel()],
             ['2026-11-05 18:00', putOff(untilDay, untilMs)],

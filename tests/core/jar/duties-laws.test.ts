@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { Temporal } from 'temporal-polyfill'
 import { describe, expect, it } from 'vitest'
 import { effective } from '../../../core/jar/entry/standing-entries.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { allDuties, duties } from '../../../core/jar/tasks/duties.ts'
 import type { Duty } from '../../../core/jar/tasks/duty.ts'
 import { dayFromIso, isoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -84,7 +84,7 @@ describe('at every moment of a jar', () => {
   it('a jar that is known before its last day for straining is asked about by that day', () => {
     always(([born]) => {
       const { entries, wanted } = born!
-      const { days: plan, enteredMs, zone } = storyOf(entries)!.started
+      const { days: plan, enteredMs, zone } = jarStateOf(entries)!.started
       if (plan.isHours || plan.strainBy === null || isoDay(dayAt(zone, enteredMs)) >= plan.strainBy) return
       const strains = allDuties(entries, wanted).filter(({ kind }) => kind === 'strain')
       expect(strains.some(({ day }) => day <= plan.strainBy!)).toBe(true)
@@ -94,7 +94,7 @@ describe('at every moment of a jar', () => {
   it('an end stops all', () => {
     always((life) => {
       for (const { entries, wanted } of life) {
-        if (storyOf(entries)!.ended !== null) expect(allDuties(entries, wanted)).toEqual([])
+        if (jarStateOf(entries)!.ended !== null) expect(allDuties(entries, wanted)).toEqual([])
       }
     })
   })
@@ -122,7 +122,7 @@ describe('told as it falls due', () => {
         if (did.some((each) => each !== 'set')) unanswered = 0
         for (const { day } of due.filter(({ kind }) => kind === 'shake')) {
           unanswered++
-          expect(storyOf(entries)!.happened.some((entry) => entry.kind === 'shaken' && entry.day >= day)).toBe(false)
+          expect(jarStateOf(entries)!.happened.some((entry) => entry.kind === 'shaken' && entry.day >= day)).toBe(false)
         }
         expect(unanswered).toBeLessThanOrEqual(7)
       }

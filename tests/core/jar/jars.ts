@@ -1,7 +1,7 @@
 import type { Happening, Ingredients, JarEntry, Moment, PlantIn, Started } from '../../../core/jar/entry/entry.ts'
 import { record } from '../../../core/jar/record/record.ts'
 import { replay, type UnsoundEntry } from '../../../core/jar/record/replay.ts'
-import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { addDays, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
@@ -111,7 +111,7 @@ export const META = { enteredMs: START_MS, typed: [], zone: 'UTC' } as const
 export const entriesOf = (...happenings: readonly Happening[]): readonly JarEntry[] =>
   happenings.reduce<readonly JarEntry[]>((entries, each, day) => record(entries, each, on(day), META).entries, [])
 
-export const storyFrom = (...happenings: readonly Happening[]): Story => storyOf(entriesOf(...happenings))!
+export const storyFrom = (...happenings: readonly Happening[]): JarState => jarStateOf(entriesOf(...happenings))!
 
 /** What `replay` finds, nobody's turn in between. */
 export function unsoundIn(entries: readonly JarEntry[], mostTyped = 4000): UnsoundEntry | null {

@@ -4,26 +4,26 @@ import { jarKeeping } from '../../../core/jar/limits/jar-keeping.ts'
 import { isHeld, judgeJar } from '../../../core/jar/limits/judge-jar.ts'
 import { withSpirit } from '../../../core/jar/limits/spirit-to-add.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
-import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { keepingOf } from '../../../core/liquid/keeping.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
 import { added, entriesOf, plant, started, storyFrom, strained, sweetened } from './jars.ts'
 
-const kindsOf = (story: Story) => judgeJar(story).map(({ kind }) => kind)
+const kindsOf = (story: JarState) => judgeJar(story).map(({ kind }) => kind)
 
 const water = (waterG: number): Happening => added({ waterG: exactly(waterG) })
 
 /** The spirit that is said to put a jar right. */
-const addIn = (story: Story) => {
+const addIn = (story: JarState) => {
   const [danger] = judgeJar(story)
   return danger !== undefined && 'add' in danger ? danger.add : null
 }
 
 /** As if it had been typed into the entries. */
-const typing = (option: string, text: string): Story => {
+const typing = (option: string, text: string): JarState => {
   const [first, ...rest] = entriesOf(started())
-  return storyOf([{ ...first!, typed: [[option, text]] }, ...rest])!
+  return jarStateOf([{ ...first!, typed: [[option, text]] }, ...rest])!
 }
 
 describe('a jar that is judged', () => {
@@ -110,7 +110,7 @@ describe('a jar that is judged', () => {
 })
 
 describe('the spirit that puts a jar right', () => {
-  test.each<[string, Story]>([
+  test.each<[string, JarState]>([
     ['watered', storyFrom(started(), water(8000))],
     ['nearly there', storyFrom(started(), water(4300))],
     [

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { expectFollows } from '../../../core/jar/record/check-sequence.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { type Expected, judgeMeasurement } from '../../../core/jar/state/judge-measurement.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
@@ -80,7 +80,7 @@ describe('measurements that cannot be', () => {
     expect(refusal(() => read(96.5))).toBe('bad_value stronger_than_spirit')
     expect(read(95.4)).toHaveLength(2)
     // Put right for the plants' sugar, a reading does not rise above the spirit.
-    expect(contentsOf(storyOf(read(95))!).outcome.abvPercent.value).toBeCloseTo(95, 6)
+    expect(contentsOf(jarStateOf(read(95))!).outcome.abvPercent.value).toBeCloseTo(95, 6)
     // Of two spirits it is their mixture.
     const two = started({ spirits: [spirit(500, 95), spirit(500, 45)], plants: [plant('chamomile', 5)] })
     const call = () => entriesOf(two, strained({ measured: ml(600), strength: strength(75) }))

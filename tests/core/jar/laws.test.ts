@@ -6,7 +6,7 @@ import { effective } from '../../../core/jar/entry/standing-entries.ts'
 import { expectFollows } from '../../../core/jar/record/check-sequence.ts'
 import { correct, record, undo } from '../../../core/jar/record/record.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
 import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
 import { massG } from '../../../core/liquid/liquid.ts'
@@ -55,12 +55,12 @@ it('folds to what is left when all that was undone is gone, and that always foll
   fc.assert(
     fc.property(tries, (all) => {
       const { entries, standing } = tell(all)
-      const story = storyOf(entries)
-      expect(story).toEqual(storyOf(standing))
+      const story = jarStateOf(entries)
+      expect(story).toEqual(jarStateOf(standing))
       if (story === null) return
       expectFollows(entries)
       const contents = contentsOf(story)
-      expect(contents).toEqual(contentsOf(storyOf(standing)!))
+      expect(contents).toEqual(contentsOf(jarStateOf(standing)!))
       for (const { value, plusMinus } of [
         contents.outcome.volumeMl,
         contents.outcome.abvPercent,
@@ -83,7 +83,7 @@ it('records a fair share of what is tried, so that the law above is not an empty
 it('makes no grams where nothing is measured', () => {
   fc.assert(
     fc.property(tries, (all) => {
-      const story = storyOf(tell(all).entries)
+      const story = jarStateOf(tell(all).entries)
       const steps = stepsOf(story?.happened ?? []).map(({ step }) => step)
       if (steps.some((step) => step.kind === 'measured' || (step.kind !== 'in' && step.measured !== null))) return
       if (steps.some((step) => step.kind === 'strained' && step.strength !== null)) return

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import type { Happening, HappeningKind, JarEntry } from '../../../core/jar/entry/entry.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { DutySettings, ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
 import { addDays, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
@@ -142,7 +142,7 @@ function after(before: Moment, hours: number, step: Step): Moment {
   const untilDay = dayFrom(wanted.zone, fromMs, step.days)
   const hourMs = fromMs + step.days * HOUR_MS
   const what = happening(step.do, step.isLate ? dayFrom(wanted.zone, hourMs, 0) : untilDay, step.isLate ? hourMs : null)
-  const lastMs = storyOf(entries)!.happened.at(-1)!.atMs
+  const lastMs = jarStateOf(entries)!.happened.at(-1)!.atMs
   const agoDays =
     step.isLate && step.do !== 'put_off' ? Math.max(0, Math.floor(Math.min(step.days, (fromMs - lastMs) / DAY_MS))) : 0
   return canFollow(entries, step.do)
@@ -169,7 +169,7 @@ function happening(kind: HappeningKind, untilDay: string, untilMs: number | null
 
 /** Roughly what the bot takes: nothing after an end, shaking before straining, the rest after it. */
 function canFollow(entries: readonly JarEntry[], kind: HappeningKind): boolean {
-  const { strained, ended } = storyOf(entries)!
+  const { strained, ended } = jarStateOf(entries)!
   if (ended !== null) return false
   if (kind === 'tasted' || kind === 'put_off' || kind === 'discarded') return true
   return (kind === 'shaken' || kind === 'strained') === (strained === null)

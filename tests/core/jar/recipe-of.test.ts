@@ -4,7 +4,7 @@ import { DomainError } from '../../../core/domain-error.ts'
 import type { Happening, JarEntry } from '../../../core/jar/entry/entry.ts'
 import { record } from '../../../core/jar/record/record.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
-import { type Story, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { decodeBatch, encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { planRecipe } from '../../../core/recipe/code/plan-recipe.ts'
@@ -21,8 +21,8 @@ const TARGETS = { abvPercent: 30, sugarGPerL: 250 }
 const begun = started({ plan: { targets: TARGETS, strainFrom: '2026-11-15', strainBy: '2026-12-01', restDays: 40 } })
 
 /** What happened, each on its day after the start. */
-const storyOn = (...told: readonly (readonly [day: number, what: Happening, typed?: JarEntry['typed']])[]): Story =>
-  storyOf(
+const storyOn = (...told: readonly (readonly [day: number, what: Happening, typed?: JarEntry['typed']])[]): JarState =>
+  jarStateOf(
     told.reduce<readonly JarEntry[]>(
       (entries, [day, what, typed = []]) => record(entries, what, on(day), { ...META, typed }).entries,
       [],
@@ -82,7 +82,7 @@ describe('the recipe of a jar', () => {
 
   it('has a plant that was to go in later from its day, and not where the jar was strained before', () => {
     const later = started({ plants: [plant('lemon_peel', 150), plant('basil', 10, { addOn: '2026-11-09' })] })
-    const ids = (story: Story) => recipeOf(story).plants.map(({ id, addOnDays }) => [id, addOnDays])
+    const ids = (story: JarState) => recipeOf(story).plants.map(({ id, addOnDays }) => [id, addOnDays])
     const both = [
       ['lemon_peel', 0],
       ['basil', 8],
@@ -162,7 +162,7 @@ describe('the recipe of a jar', () => {
     let made = 0
     fc.assert(
       fc.property(tries, (steps) => {
-        const story = storyOf(entriesAfter(steps))
+        const story = jarStateOf(entriesAfter(steps))
         if (story === null) return
         try {
           const recipe = recipeOf(story)

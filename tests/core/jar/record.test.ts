@@ -3,7 +3,7 @@ import type { Happening, JarEntry } from '../../../core/jar/entry/entry.ts'
 import { MOST_CHANGES, MOST_ENTRIES } from '../../../core/jar/record/bounds.ts'
 import { correct, record, undo } from '../../../core/jar/record/record.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
-import { storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
 import { added, entriesOf, META, ml, on, plant, started, strained, sweetened } from './jars.ts'
@@ -32,7 +32,7 @@ describe('record', () => {
   it('takes late entries where they fit, whenever they are typed', () => {
     const entries = entriesOf(started(), SHAKEN, strained())
     const late = record(entries, { kind: 'tasted', rating: null, note: 'sharp' }, on(1, 30), META)
-    expect(storyOf(late.entries)!.happened.map(({ seq }) => seq)).toEqual([1, 2, 4, 3])
+    expect(jarStateOf(late.entries)!.happened.map(({ seq }) => seq)).toEqual([1, 2, 4, 3])
     expect(refusal(() => record(entries, SHAKEN, on(-1), META))).toBe('wrong_stage before_start')
   })
 
@@ -132,20 +132,20 @@ describe('correct', () => {
     expect(entry).toMatchObject({ seq: 3, day: '2026-11-03', measured: { amount: { value: 950 } } })
     expect(unusual).toEqual([])
     const asRecorded = entriesOf(started(), SHAKEN, right, sweetened(500, 300))
-    expect(contentsOf(storyOf(after)!)).toEqual(contentsOf(storyOf(asRecorded)!))
+    expect(contentsOf(jarStateOf(after)!)).toEqual(contentsOf(jarStateOf(asRecorded)!))
     expect(after.at(-1)).toMatchObject({ seq: 5, kind: 'corrected', of: 3, day: '2026-11-01', zone: 'UTC' })
   })
 
   it('corrects again, and is taken back one correction at a time', () => {
     const once = correct(entries, 3, strained({ measured: ml(950) }), null, META).entries
     const twice = correct(once, 3, strained({ measured: ml(910) }), null, META).entries
-    expect(storyOf(twice)!.strained!.measured!.amount.value).toBe(910)
-    expect(storyOf(undone(twice, 1))!.strained!.measured!.amount.value).toBe(950)
-    expect(storyOf(undone(twice, 2))!.strained!.measured!.amount.value).toBe(700)
+    expect(jarStateOf(twice)!.strained!.measured!.amount.value).toBe(910)
+    expect(jarStateOf(undone(twice, 1))!.strained!.measured!.amount.value).toBe(950)
+    expect(jarStateOf(undone(twice, 2))!.strained!.measured!.amount.value).toBe(700)
   })
 
   it('moves an entry to another day, if all still follows', () => {
-    expect(storyOf(correct(entries, 2, SHAKEN, on(0, 60), META).entries)!.happened[1]!.day).toBe('2026-11-01')
+    expect(jarStateOf(correct(entries, 2, SHAKEN, on(0, 60), META).entries)!.happened[1]!.day).toBe('2026-11-01')
     expect(refusedValues(() => correct(entries, 3, strained(), on(9), META))).toMatchObject({
       did: 'strained',
       day: '2026-11-10',
@@ -175,7 +175,7 @@ describe('undo', () => {
     const second = undo(first.entries, META)
     expect(second.undone).toMatchObject({ seq: 2, kind: 'strained' })
     const third = undo(second.entries, META)
-    expect(storyOf(third.entries)).toBeNull()
+    expect(jarStateOf(third.entries)).toBeNull()
     expect(refusal(() => undo(third.entries, META))).toBe('wrong_stage nothing_to_undo')
     expect(refusedValues(() => undo(third.entries, META))).toEqual({ jar: 'lemon' })
     expect(refusal(() => record(third.entries, SHAKEN, on(5), META))).toBe('not_found no_such_jar')

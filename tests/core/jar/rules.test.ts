@@ -3,7 +3,7 @@ import { fermentsNearer } from '../../../core/jar/limits/jar-keeping.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { correctedReading, SAME_READING_PERCENT } from '../../../core/jar/state/corrected-reading.ts'
 import { unbottledOf } from '../../../core/jar/state/jar-bottles.ts'
-import type { Story } from '../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { isFarFromExpected } from '../../../core/jar/state/judge-measurement.ts'
 import { madeStronger, NOTICED_PERCENT } from '../../../core/jar/state/made-stronger.ts'
 import { sameFiltering, sameSweetening } from '../../../core/jar/state/same-again.ts'
@@ -16,7 +16,7 @@ import { added, ml, plant, started, storyFrom, strained, strength, sweetened } f
 
 const OPENED = { kind: 'opened' } as const
 const FILTERED = { kind: 'filtered', measured: null } as const
-const entryOf = (story: Story, kind: string) => story.happened.find((entry) => entry.kind === kind)!
+const entryOf = (story: JarState, kind: string) => story.happened.find((entry) => entry.kind === kind)!
 
 /** A jar of one spirit, planned to become something. */
 const planned = (spiritPercent: number, abvPercent: number, sugarGPerL: number) =>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { stageOf, storyOf } from '../../../core/jar/state/jar-state.ts'
+import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { at, days, diary, type Line, peel, said, settings } from './diary.ts'
 import { strained, sweetened } from './jars.ts'
@@ -52,7 +52,7 @@ describe('plants that are done within the day, from two hours on to four', () =>
 
 it('rests for 30 days where the plan tells none, and is ready on the day itself', () => {
   // Common practice, no source.
-  const story = storyOf(
+  const story = jarStateOf(
     diary([
       ['2026-11-01 10:00', peel({ restDays: null })],
       ['2026-11-25 10:00', strained()],

@@ -2,11 +2,11 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { categories } from '../../../core/label/categories.ts'
 import type { CategoryId } from '../../../core/label/category.ts'
-import { type Drink, verdict, verdicts } from '../../../core/label/verdict.ts'
+import { type JudgedDrink, verdict, verdicts } from '../../../core/label/verdict.ts'
 import { asInvertSugarGPerL } from '../../../core/liquid/invert-sugar.ts'
 import { runs, SEED } from '../../runs.ts'
 
-const drink = (own: Partial<Drink>): Drink => ({
+const drink = (own: Partial<JudgedDrink>): JudgedDrink => ({
   abvPercent: 30,
   invertGPerL: 250,
   sugarMassPercent: 20,
@@ -16,7 +16,7 @@ const drink = (own: Partial<Drink>): Drink => ({
   ...own,
 })
 
-const judged = (id: CategoryId, own: Partial<Drink>) => {
+const judged = (id: CategoryId, own: Partial<JudgedDrink>) => {
   const category = categories.find((each) => each.id === id)
   if (category === undefined) throw new Error(`no ${id}`)
   return verdict(drink(own), category)
@@ -85,7 +85,7 @@ const PACHARAN = { plants: ['sloe'], abvPercent: 25, invertGPerL: 80, plantGPerL
 const GENEPI = { plants: ['genepi'], abvPercent: 30, invertGPerL: 100, plantGPerL: 7, steepDays: 30 }
 
 // The name itself belongs to makers in the area: inside the figures, that alone is missing.
-test.each<[CategoryId, Partial<Drink>, readonly string[]]>([
+test.each<[CategoryId, Partial<JudgedDrink>, readonly string[]]>([
   ['gi_sorrento', SORRENTO, []],
   ['gi_sorrento', { ...SORRENTO, invertGPerL: 350, plantGPerL: 400, steepDays: 30 }, []],
   ['gi_sorrento', { ...SORRENTO, abvPercent: 29 }, ['stronger']],
@@ -122,7 +122,7 @@ test('a nocino is of whole walnuts, a sloe-aromatised spirit of aniseed and 125 
 })
 
 test('names of other plants are left out, and those of other regions', () => {
-  const ids = (own: Partial<Drink>, ...regions: ('eu' | 'us' | 'uk')[]) =>
+  const ids = (own: Partial<JudgedDrink>, ...regions: ('eu' | 'us' | 'uk')[]) =>
     verdicts(drink(own), regions).map(({ category }) => category.id)
   expect(ids({}, 'eu')).toEqual(['eu_spirit_drink', 'eu_liqueur', 'eu_creme_de'])
   expect(ids({ plants: ['green_walnut'] }, 'eu')).toContain('eu_nocino')

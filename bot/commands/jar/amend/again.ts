@@ -4,7 +4,7 @@ import { freeName } from '../../../../core/jar/entry/jar-name.ts'
 import { isPoison } from '../../../../core/jar/limits/judge-jar.ts'
 import { ingredientsOf } from '../../../../core/jar/state/batch-facts.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
-import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { recipeOf } from '../../../../core/jar/state/recipe-of.ts'
 import { abvPercent, ethanolG } from '../../../../core/liquid/liquid.ts'
 import { exactly } from '../../../../core/quantity/measured/measured.ts'
@@ -29,7 +29,7 @@ import { expectDrinkableJar } from '../known/jar-dangers.ts'
 import { jarStartCommand, startJar } from '../record/start.ts'
 
 /** How it is told to others, and made of another spirit; null where that cannot be. */
-function recipeIn(story: Story): Recipe | null {
+function recipeIn(story: JarState): Recipe | null {
   try {
     const recipe = recipeOf(story)
     encodeBatch(recipe)
@@ -52,7 +52,7 @@ const joinPlants = (plants: readonly PlantIn[]): readonly PlantIn[] => {
 }
 
 /** How many times as much goes in: by the alcohol, so that a glass of it holds as much of the plants as before. */
-const factorOf = (story: Story, other: readonly Portion[] | null): number =>
+const factorOf = (story: JarState, other: readonly Portion[] | null): number =>
   other === null ? 1 : ethanolG(poured(other)) / ethanolG(poured(ingredientsOf(story).spirits))
 
 /** With other spirit only their size, as many as it fills. */
@@ -60,7 +60,7 @@ const bottlesAgain = ({ bottles }: Pick<Batch, 'bottles'>, isOther: boolean): Ba
   isOther ? bottles.slice(0, 1).map(({ volumeMl }) => ({ count: null, volumeMl })) : bottles
 
 /** Everything that went in, by the alcohol, brought to the strength at which it steeped where water went in first. */
-export function batchAgain(story: Story, other: readonly Portion[] | null): Batch<IsoDay> {
+export function batchAgain(story: JarState, other: readonly Portion[] | null): Batch<IsoDay> {
   const { kind: _, ...started } = story.started
   const { waterG } = started
   const ingredients = ingredientsOf(story)
@@ -76,13 +76,13 @@ export function batchAgain(story: Story, other: readonly Portion[] | null): Batc
 }
 
 /** As many days on the plants as before, where each went in once. */
-function daysOf(recipe: Recipe | null, story: Story): KeptDays | undefined {
+function daysOf(recipe: Recipe | null, story: JarState): KeptDays | undefined {
   const days = recipe === null || story.strained === null ? undefined : keptDays(batchOf(recipe))
   return days?.addOnDays.length === joinPlants(ingredientsOf(story).plants).length ? days : undefined
 }
 
 /** What it became, where it has become something. */
-function targetsMade({ targets }: Recipe, { sweetened, bottled }: Story) {
+function targetsMade({ targets }: Recipe, { sweetened, bottled }: JarState) {
   if (targets === null || (sweetened === null && bottled === null)) return {}
   const [percent, gPerL] = [targets.abvHundredthPercent / 100, targets.sugarTenthGPerL / 10]
   return {
@@ -92,7 +92,7 @@ function targetsMade({ targets }: Recipe, { sweetened, bottled }: Story) {
 }
 
 /** What begins it once more; of another spirit it is the recipe of its code. */
-function optionsAgain(story: Story, recipe: Recipe | null, other: readonly Portion[] | null) {
+function optionsAgain(story: JarState, recipe: Recipe | null, other: readonly Portion[] | null) {
   if (recipe === null || other === null) {
     const daysTyped = story.started.typed.find(([option]) => option === 'days')?.[1]
     const options = batchOptions(batchAgain(story, other), daysTyped)
@@ -119,12 +119,12 @@ export const againCommand = defineCommand({
   async run({ jar: { is, typed }, ...own }, context) {
     const { jars } = await context.store.read(context.userId)
     const jar = findJar(is, jars)
-    const story = storyOf(jar.entries)
+    const story = jarStateOf(jar.entries)
     if (story === null) throw new DomainError('not_found', 'no_such_jar', { typed, nearest: null })
     expectDrinkableJar(story, isPoison)
     const other = own.spirit === undefined ? null : spiritPortions(own.spirit.is, own.strength)
     // Of one that is done too, so that an undo of this one, typed twice, does not reach that one.
-    const taken = jars.flatMap(({ entries }) => storyOf(entries)?.name ?? [])
+    const taken = jars.flatMap(({ entries }) => jarStateOf(entries)?.name ?? [])
     const recipe = recipeIn(story)
     const name = own.name?.is ?? freeName(story.name, taken)
     const said = Object.fromEntries(Object.entries(own).filter(([, given]) => given !== undefined))
@@ -140,7 +140,7 @@ export const againCommand = defineCommand({
       ],
     })
     const made = await context.store.read(context.userId)
-    const { started } = storyOf(findJar(name, made.jars).entries)!
+    const { started } = jarStateOf(findJar(name, made.jars).entries)!
     const values = {
       name: story.name,
       factor: factorOf(story, other),

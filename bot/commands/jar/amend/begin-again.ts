@@ -2,7 +2,7 @@ import { DomainError } from '../../../../core/domain-error.ts'
 import type { Started } from '../../../../core/jar/entry/entry.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
 import { isHeld, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
-import { type Of, storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { jarStateOf, type Of } from '../../../../core/jar/state/jar-state.ts'
 import { dayFromIso } from '../../../../core/quantity/time/calendar-day.ts'
 import { decodeBatch } from '../../../../core/recipe/code/batch-code.ts'
 import { batchOf } from '../../../../core/recipe/code/recipe-batch.ts'
@@ -34,7 +34,7 @@ function plannedToday(started: Of<'started'>): Started | null {
 export function beginAgainActions(started: Of<'started'>): readonly Action[] {
   const { seq: _, enteredMs: _e, attempt: _i, atMs: _a, zone: _z, typed, day, ...before } = started
   const { name } = before
-  if (before.days.isHours || isHeld(judgeJar(storyOf([started])!))) return []
+  if (before.days.isHours || isHeld(judgeJar(jarStateOf([started])!))) return []
   const options = [...typed.filter(([option]) => option !== 'name' && option !== 'when'), ['when', day] as const]
   if (canonical(plannedToday(started)) !== canonical(before)) return []
   const label = { group: 'actions', key: 'jar_begin_again', values: undefined } as const

@@ -2,7 +2,7 @@ import { DomainError } from '../../../../core/domain-error.ts'
 import type { Happening, Ingredients, PlantIn, Started } from '../../../../core/jar/entry/entry.ts'
 import { nameKey } from '../../../../core/jar/entry/jar-name.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plantsAdded } from '../../../../core/jar/state/plants-added.ts'
 import type { Strength, SweeteningRead } from '../../../../core/quantity/quantities.ts'
 import { dayFromIso } from '../../../../core/quantity/time/calendar-day.ts'
@@ -41,7 +41,7 @@ function spiritsPutRight(spirits: readonly Portion[], { spirit, strength }: PutI
 const keyOf = ({ id, name }: PlantIn): string => id ?? nameKey(name)
 
 /** The days and, where they were not named anew, the amounts of a recipe's plants, of which a plan from them knows nothing. */
-function asInRecipe(made: Started, { started }: Story, isOther: boolean): Started {
+function asInRecipe(made: Started, { started }: JarState, isOther: boolean): Started {
   const { waterG } = started
   const isSame =
     made.plants.length === started.plants.length &&
@@ -59,7 +59,7 @@ function expectReadyByKnown({ unknown: [first], readyBy }: PlanWish): void {
 }
 
 /** A start planned anew with what is right; its day and its name stay. */
-export function startedAnew(story: Story, fixes: PutInFixes): Started {
+export function startedAnew(story: JarState, fixes: PutInFixes): Started {
   const { started } = story
   const { of, sugar } = fixes
   const { named, origin, targets } = started
@@ -87,7 +87,7 @@ export function startedAnew(story: Story, fixes: PutInFixes): Started {
 type Added = Extract<Happening, { kind: 'added' }>
 
 /** What was added later, with the plants or spirit that are right. */
-export function addedAnew(added: Added, seq: number, story: Story, fixes: PutInFixes): Added {
+export function addedAnew(added: Added, seq: number, story: JarState, fixes: PutInFixes): Added {
   const { of } = fixes
   const others = { ...story, happened: story.happened.filter((entry) => entry.seq !== seq) }
   const isOneSpirit = added.spirits.length === 1

@@ -2,7 +2,7 @@ import type { HappeningEntry, HappeningKind } from '../../../../core/jar/entry/e
 import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { correct } from '../../../../core/jar/record/record.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
-import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { isFarFromExpected } from '../../../../core/jar/state/judge-measurement.ts'
 import { dayFromIso, daysBetween } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
@@ -39,7 +39,7 @@ const wantedIn = ({ jar: _, entry: _e, already: _a, ...fixes }: Correcting) =>
 const LIQUID: ReadonlySet<HappeningKind> = new Set(['started', 'added', 'strained', 'filtered'])
 
 /** What plants that are named anew can do, and what the syrup wants that is worked out anew. */
-function cautionsOf(story: Story, { kind }: HappeningEntry, { of }: Correcting): Recorded['cautions'] {
+function cautionsOf(story: JarState, { kind }: HappeningEntry, { of }: Correcting): Recorded['cautions'] {
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   const isOpen = story.strained !== null && story.sweetened === null && story.ended === null
   return [
@@ -54,7 +54,7 @@ function cautionsOf(story: Story, { kind }: HappeningEntry, { of }: Correcting):
 function correctedIn(person: Person, input: Correcting, context: Context) {
   const { nowMs, zone, settings } = context
   const jar = findJar(input.jar.is, person.jars)
-  const story = storyOf(jar.entries)!
+  const story = jarStateOf(jar.entries)!
   const wanted = wantedIn(input)
   const options = wanted.map(({ option }) => option).filter((option) => option !== 'when')
   const meant = entryMeant(story, input.entry?.is ?? null, options)
@@ -68,17 +68,17 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
     right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right
   const { entries, entry, unusual } = correct(jar.entries, meant.seq, by, moved, meta)
   if (meant.kind === 'started' || meant.kind === 'added') {
-    expectWithinLimits('jar correct', { before: story, story: storyOf(entries)!, seq: meant.seq }, input)
+    expectWithinLimits('jar correct', { before: story, story: jarStateOf(entries)!, seq: meant.seq }, input)
   }
-  expectPoured('jar correct', story, storyOf(entries)!, input)
+  expectPoured('jar correct', story, jarStateOf(entries)!, input)
   const changes = wanted.map(({ option, now }) => {
     const was = option === 'when' ? meant.day : saidIn(meant, option)
     return { option, was, now: option === 'when' ? entry.day : now }
   })
-  const said = cautioned({ ...jar, entries }, cautionsOf(storyOf(entries)!, entry, input))
+  const said = cautioned({ ...jar, entries }, cautionsOf(jarStateOf(entries)!, entry, input))
   const recorded: Recorded = {
     ...said,
-    story: storyOf(entries)!,
+    story: jarStateOf(entries)!,
     entry,
     unusual: unusual.filter((each) => each.key !== 'reading_surprising' || isFarFromExpected(entry, each.expected)),
     isAlready: false,

@@ -7,7 +7,7 @@ import type {
   Started,
 } from '../../../../core/jar/entry/entry.ts'
 import { bottlesOfLeft } from '../../../../core/jar/state/jar-bottles.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { Mass, SweeteningRead, Volume } from '../../../../core/quantity/quantities.ts'
 import { addDays, dayFromIso, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { withDays } from '../../../../core/recipe/batch.ts'
@@ -55,7 +55,7 @@ const isFoundBy = (entry: HappeningEntry, wanted: readonly string[]): boolean =>
 const ANSWER = 'unknown-ok'
 
 /** The entry named, or the latest one that has all of these options; throws where none has. */
-export function entryMeant(story: Story, seq: number | null, options: readonly string[]): HappeningEntry {
+export function entryMeant(story: JarState, seq: number | null, options: readonly string[]): HappeningEntry {
   const wanted = options.filter((option) => option !== ANSWER)
   const { happened, name } = story
   if (seq === null) {
@@ -70,7 +70,7 @@ export function entryMeant(story: Story, seq: number | null, options: readonly s
   throw new DomainError('bad_value', 'nothing_to_correct', { jar: name, seq, options: lacking })
 }
 
-const without = (story: Story, entry: HappeningEntry): Story => ({
+const without = (story: JarState, entry: HappeningEntry): JarState => ({
   ...story,
   happened: story.happened.filter(({ seq }) => seq !== entry.seq),
 })
@@ -90,7 +90,7 @@ const happeningIn = ({
 const isPutIn = ({ of, spirit, strength }: Fixes): boolean => [of, spirit, strength].some((fix) => fix !== undefined)
 
 /** The happening as it is with the fixes. */
-export function fixed(entry: HappeningEntry, fixes: Fixes, story: Story): Happening {
+export function fixed(entry: HappeningEntry, fixes: Fixes, story: JarState): Happening {
   const { measured, strength, rinse, water, sugar, rating, note, bottles } = fixes
   const happening = happeningIn(entry)
   switch (happening.kind) {

@@ -4,7 +4,7 @@ import { effective, lastStanding } from '../../../../core/jar/entry/standing-ent
 import { isFreedName, isNameTaken, withFreeName } from '../../../../core/jar/record/freed-name.ts'
 import { undo } from '../../../../core/jar/record/record.ts'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
-import { storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Jar, Person, Share } from '../../../../store/person.ts'
 import { signature } from '../../../calls/signatures.ts'
@@ -64,7 +64,7 @@ function takeBack({ jar, after, others }: Meant, input: Input, context: Context)
   while (isFreedName(made.undone) && isNameTaken(made.entries, others)) made = undo(made.entries, meta)
   const entries = withFreeName(made.entries, others, meta)
   const stood = happened.find(({ seq }) => seq === made.undone.seq) ?? null
-  const [from, to] = [storyOf(made.entries)?.name, storyOf(entries)?.name]
+  const [from, to] = [jarStateOf(made.entries)?.name, jarStateOf(entries)?.name]
   const renamed = from === undefined || to === undefined || from === to ? null : ([from, to] as const)
   return { jar: { ...jar, entries }, name, undone: made.undone, held: null, stood, renamed }
 }

@@ -1,6 +1,6 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
 import type { PlantIn } from '../../../../core/jar/entry/entry.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plantsDue } from '../../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
@@ -18,7 +18,7 @@ const typedAs = ({ id, name }: PlantIn): string => (id === null ? name : (botani
 const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
 
 /** The call that says they are in; null where none is due. */
-export function addCall(story: Story, day: IsoDay, jar: string, after: ReturnType<typeof afterNow>): Call | null {
+export function addCall(story: JarState, day: IsoDay, jar: string, after: ReturnType<typeof afterNow>): Call | null {
   const plants = plantsDue(story, day).map((plant) => `${toPlaces(plant.massG.value)} g ${typedAs(plant)}`)
   return plants.length === 0 ? null : call('jar add', { jar, of: readPlants(plants.join(' + ')), ...after })
 }

@@ -2,7 +2,7 @@ import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts
 import { isAllergen, isAlwaysSaidInFull } from '../../../../core/botanical/evidence/plan-hazards.ts'
 import { plantIdsIn } from '../../../../core/jar/state/batch-facts.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { strengthServedNeat } from '../../../../core/jar/state/too-strong-neat.ts'
 import { abvPercent } from '../../../../core/liquid/liquid.ts'
 import { largestSoluble } from '../../../../core/recipe/sugar-stays.ts'
@@ -54,7 +54,7 @@ export function cautioned(jar: Jar, cautions: readonly Caution[]): Cautioned {
 }
 
 /** What has to be said of what a jar has become: also that its sugar surely falls out, as `/mix` refuses it. */
-export function sweetenedCautions(story: Story): readonly Caution[] {
+export function sweetenedCautions(story: JarState): readonly Caution[] {
   const { outcome, sugarStays } = contentsOf(story)
   if (sugarStays !== 'refused') return withoutKeeping(outcomeCautions(outcome, sugarStays, [], { freezerC: null }))
   const mostGPerL = largestSoluble(abvPercent(outcome.liquid))
@@ -68,7 +68,7 @@ export function sweetenedCautions(story: Story): readonly Caution[] {
 export const plantCautions = (ids: readonly string[]): readonly Caution[] => hazardCautions(ids.map(botanicalById))
 
 /** That it is too strong to be drunk as it is, in bottles or from the jar. */
-export function neatCautions(story: Story): readonly Caution[] {
+export function neatCautions(story: JarState): readonly Caution[] {
   const abvPercent = strengthServedNeat(story)
   if (abvPercent === null) return []
   const values = { abvPercent, isDiluted: story.sweetened !== null }
@@ -76,8 +76,11 @@ export function neatCautions(story: Story): readonly Caution[] {
 }
 
 /** Who must not drink of it, said when it is given away or opened. */
-const allergenCautions = (story: Story): readonly Caution[] =>
+const allergenCautions = (story: JarState): readonly Caution[] =>
   hazardCautions(plantIdsIn(story).map(botanicalById)).filter(({ values }) => isAllergen(values.hazard))
 
 /** What has to be said of what is drunk or given away. */
-export const servedCautions = (story: Story): readonly Caution[] => [...neatCautions(story), ...allergenCautions(story)]
+export const servedCautions = (story: JarState): readonly Caution[] => [
+  ...neatCautions(story),
+  ...allergenCautions(story),
+]

@@ -1,6 +1,6 @@
 import { type Danger, type DangerKind, isPoison, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
 import type { SpiritToAdd } from '../../../../core/jar/limits/spirit-to-add.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { DrinkPart } from '../../../../core/recipe/drinks-in.ts'
 import { drinksIn } from '../../../../core/recipe/drinks-in.ts'
 import type { Call } from '../../../calls/call.ts'
@@ -11,7 +11,7 @@ import type { Action } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { afterNow, jarRef, type Referred } from './jar-ref.ts'
 
-type Held = Referred & { readonly story: Story }
+type Held = Referred & { readonly story: JarState }
 
 /** The worst first. */
 const ORDER: readonly DangerKind[] = [
@@ -42,7 +42,7 @@ function cautionOf(danger: Danger, name: string): Message<'cautions'> {
 }
 
 /** Throws `jar_not_for_drinking` where something is wrong with a jar by which it must not be gone on with. */
-export function expectDrinkableJar(story: Story, isWrong: (danger: Danger) => boolean): void {
+export function expectDrinkableJar(story: JarState, isWrong: (danger: Danger) => boolean): void {
   const found = judgeJar(story).find(isWrong)
   if (found === undefined) return
   const { kind } = found
@@ -52,7 +52,7 @@ export function expectDrinkableJar(story: Story, isWrong: (danger: Danger) => bo
 }
 
 /** What is said of jars as they are judged today, the worst first; said anew by every reply. */
-export const dangerCautions = (stories: readonly Story[]): readonly Message<'cautions'>[] =>
+export const dangerCautions = (stories: readonly JarState[]): readonly Message<'cautions'>[] =>
   stories
     .flatMap((story) => judgeJar(story).map((danger) => ({ danger, story })))
     .toSorted((one, other) => ORDER.indexOf(one.danger.kind) - ORDER.indexOf(other.danger.kind))

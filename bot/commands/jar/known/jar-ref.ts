@@ -1,12 +1,12 @@
 import type { JarEntry } from '../../../../core/jar/entry/entry.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { Jar, Place } from '../../../../store/person.ts'
 import type { Context } from '../../../chat/command.ts'
 
 /** A jar as its entries stand, and what they tell. */
 export interface Referred {
   readonly jar: Pick<Jar, 'id' | 'entries'>
-  readonly story: Pick<Story, 'name'>
+  readonly story: Pick<JarState, 'name'>
 }
 
 /** How a call names a jar: as its maker does, or by its id where the call is kept and pressed later. */

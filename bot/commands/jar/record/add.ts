@@ -1,6 +1,6 @@
 import type { Ingredients } from '../../../../core/jar/entry/entry.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plantsAdded } from '../../../../core/jar/state/plants-added.ts'
 import { typedCall } from '../../../calls/call.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
@@ -20,7 +20,7 @@ import { expectWithinLimits } from '../step/within-jar-limits.ts'
 
 type Adding = InputOf<'jar add'>
 
-function addedTo(story: Story, { of, spirit, strength, water, sugar }: Adding): Ingredients {
+function addedTo(story: JarState, { of, spirit, strength, water, sugar }: Adding): Ingredients {
   const liquids: Ingredients = {
     plants: [],
     spirits: spirit === undefined ? [] : spiritPortions(spirit.is, strength),
@@ -31,7 +31,7 @@ function addedTo(story: Story, { of, spirit, strength, water, sugar }: Adding): 
 }
 
 /** What the plants can do, and what the jar has become with them. */
-function cautionsOf(story: Story, { of }: Adding): readonly Message<'cautions'>[] {
+function cautionsOf(story: JarState, { of }: Adding): readonly Message<'cautions'>[] {
   const { outcome } = contentsOf(story)
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   return [

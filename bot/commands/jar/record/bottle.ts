@@ -1,6 +1,6 @@
 import { type Contents, contentsOf } from '../../../../core/jar/state/contents.ts'
 import { bottlesFilled, bottlesOfLeft, unbottledOf } from '../../../../core/jar/state/jar-bottles.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
@@ -22,7 +22,7 @@ function moreNotes(contents: Contents): readonly Message<'notes'>[] {
 }
 
 /** Of a jar that cannot be bottled its stage is said first, whatever they hold. */
-function filledIn(story: Story, bottles: readonly Bottles[]) {
+function filledIn(story: JarState, bottles: readonly Bottles[]) {
   if (story.strained === null || story.ended !== null) return bottlesFilled(bottles, 0)
   return asOptionProblem('bottles', () => bottlesOfLeft(bottles, story))
 }

@@ -1,5 +1,5 @@
 import { DomainError } from '../../../../core/domain-error.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type RunningJar, runningJars } from '../../../../core/jar/state/running-jars.ts'
 import { asksStill, asksUntil } from '../../../../core/jar/tasks/asks-until.ts'
 import { strainWindow } from '../../../../core/jar/tasks/windows.ts'
@@ -21,7 +21,7 @@ const asksBefore =
     asksStill(story) && asksUntil(jar.entries, until, dutySettings(settings, assumedZone), nowMs)
 
 /** The jars whose days for straining are over before they are heard of again. */
-function pastNotes(stories: readonly Story[], untilDay: IsoDay): readonly Message<'notes'>[] {
+function pastNotes(stories: readonly JarState[], untilDay: IsoDay): readonly Message<'notes'>[] {
   const past = stories.flatMap(({ name, started, strained, ended }) => {
     const closes = strained === null && ended === null ? (strainWindow(started)?.closes ?? null) : null
     const lastDay = closes === null ? null : isoOf(closes)

@@ -1,5 +1,5 @@
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
-import { storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { expectFree } from '../../../../core/jar/state/running-jars.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
@@ -17,7 +17,7 @@ export const jarRenameCommand = defineCommand({
       const made = recordIn(jar, input, { happening: () => ({ kind: 'renamed', name: input.to.is }) }, context)
       return {
         person: withJar({ ...person, jars }, made.jar),
-        made: { before: storyOf(jar.entries)!.name, recorded: made },
+        made: { before: jarStateOf(jar.entries)!.name, recorded: made },
       }
     })
     return stepReply(context, input, recorded, {

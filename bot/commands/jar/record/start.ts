@@ -6,7 +6,7 @@ import { newJarId } from '../../../../core/jar/entry/new-jar-id.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
 import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { record } from '../../../../core/jar/record/record.ts'
-import { storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { expectFree, MOST_RUNNING, namesTaken, runningJars } from '../../../../core/jar/state/running-jars.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
@@ -100,7 +100,7 @@ function begin(person: Person, input: Input, beginning: Beginning, context: Cont
   )
   const said = cautioned({ id, entries, told: [], cautioned: [] }, cautions)
   const isFirst = jars.length === 0
-  const made: Begun = { ...said, story: storyOf(entries)!, entry, unusual, isAlready, isFirst }
+  const made: Begun = { ...said, story: jarStateOf(entries)!, entry, unusual, isAlready, isFirst }
   return { person: { ...person, jars: [...jars, said.jar] }, made }
 }
 

@@ -1,5 +1,5 @@
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
-import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import {
   distanceFromPlanned,
   type SweetenedWith,
@@ -30,7 +30,7 @@ import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { sweetenActions } from '../step/sweeten-actions.ts'
 
 /** What was worked out, where something else went in. */
-function slipNotes({ name }: Story, syrup: Syrup | null, poured: SweetenedWith): readonly Message<'notes'>[] {
+function slipNotes({ name }: JarState, syrup: Syrup | null, poured: SweetenedWith): readonly Message<'notes'>[] {
   if (syrup === null) return []
   const distance = distanceFromPlanned(poured, syrup)
   if (distance === 'near') return []
@@ -54,7 +54,7 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
 /** Lacking amounts; the jar's own where they are worked out. */
 async function lacking(jar: Given<string>, context: Context): Promise<ChatError> {
   const found = findJar(jar.is, (await context.store.read(context.userId)).jars)
-  const story = storyOf(found.entries)!
+  const story = jarStateOf(found.entries)!
   const syrup = isSweetening(story) ? syrupToAdd(story) : null
   const own = syrup === null ? {} : syrupValues(syrup)
   if (syrup !== null && Object.keys(own).length > 0) {

@@ -1,6 +1,6 @@
 import { fermentsNearer, jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { weaknessOf } from '../../../../core/liquid/keeping.ts'
 import type { Given } from '../../../calls/option.ts'
 import type { Path } from '../../../calls/signatures.ts'
@@ -18,10 +18,10 @@ type Asking = Input & { readonly jar: Given<string>; readonly already?: Given<bo
 const answered = (path: Path, input: Asking): string =>
   lineOf({ command: path, values: { jar: input.jar, ...happenedIn(input), already: YES } })
 
-const weakOf = (story: Story) => ({ jar: story.name, ...weaknessOf(contentsOf(story).outcome) })
+const weakOf = (story: JarState) => ({ jar: story.name, ...weaknessOf(contentsOf(story).outcome) })
 
 /** Asks before what makes a jar ferment, or brings one that does nearer to it; what happened before it was asked stands. */
-export function expectPoured(path: Path, before: Story, story: Story, input: Asking): void {
+export function expectPoured(path: Path, before: JarState, story: JarState, input: Asking): void {
   if (input.already?.is === true || story.ended !== null || !fermentsNearer(before, story)) return
   const values = { ...weakOf(story), line: answered(path, input) }
   throw new ChatError('ambiguous', 'already_poured', values, { option: 'already' })
@@ -31,7 +31,7 @@ export function expectPoured(path: Path, before: Story, story: Story, input: Ask
 export function expectKeeping(
   path: 'jar bottle' | 'jar label',
   problem: 'bottle_ferments' | 'label_ferments',
-  story: Story,
+  story: JarState,
   input: Asking,
 ): void {
   if (input.already?.is === true || story.ended !== null || jarKeeping(story) !== 'ferments') return

@@ -4,7 +4,7 @@ import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { hasMovedOn } from '../../../../core/jar/record/is-stale.ts'
 import { type Entered, record } from '../../../../core/jar/record/record.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
-import { type Story, storyOf } from '../../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Jar, Person } from '../../../../store/person.ts'
@@ -65,7 +65,7 @@ export const withJar = (person: Person, jar: Jar): Person => ({
 /** What became of a step. */
 export interface Recorded {
   readonly jar: Jar
-  readonly story: Story
+  readonly story: JarState
   readonly entry: HappeningEntry
   readonly unusual: readonly Unusual[]
   /** Nothing changed: the same was recorded before. */
@@ -76,13 +76,13 @@ export interface Recorded {
 }
 
 export interface Step {
-  readonly happening: (story: Story) => Happening
+  readonly happening: (story: JarState) => Happening
   /** What has to be said of the jar as it is then. */
-  readonly cautions?: (story: Story) => readonly Message<'cautions'>[]
+  readonly cautions?: (story: JarState) => readonly Message<'cautions'>[]
   /** Throws where it is asked about first. */
-  readonly expect?: (before: Story, story: Story) => void
+  readonly expect?: (before: JarState, story: JarState) => void
   /** The entry that says the same of that day, where it is hardly meant twice. */
-  readonly sameOn?: (story: Story, day: IsoDay) => HappeningEntry | undefined
+  readonly sameOn?: (story: JarState, day: IsoDay) => HappeningEntry | undefined
 }
 
 export type Dated = Input & {
@@ -95,7 +95,7 @@ export type Dated = Input & {
 export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): Recorded {
   const { nowMs, zone, settings } = context
   const setting = { today: dayAt(zone, nowMs), country: settings.country }
-  const before = storyOf(jar.entries)!
+  const before = jarStateOf(jar.entries)!
   const moment = momentOf(dayGiven('when', input.when, setting), { nowMs, zone, entries: jar.entries })
   const unchanged = { jar, story: before, unusual: [], isAlready: true, cautions: [] }
   if (typeof input.after?.is === 'number' && hasMovedOn(jar.entries, input.after.is)) {
@@ -105,7 +105,7 @@ export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): 
   if (same !== undefined) return { ...unchanged, entry: same, held: 'same_again' }
   const made = record(jar.entries, step.happening(before), moment, enteredBy(input, context))
   const { entries, entry, unusual, isAlready } = made
-  const story = storyOf(entries)!
+  const story = jarStateOf(entries)!
   if (!isAlready) step.expect?.(before, story)
   const said = cautioned({ ...jar, entries }, isAlready ? [] : (step.cautions?.(story) ?? []))
   return { ...said, story, entry, unusual, isAlready }

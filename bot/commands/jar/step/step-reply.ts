@@ -1,5 +1,5 @@
 import type { Unusual } from '../../../../core/jar/record/check-sequence.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { madeStronger } from '../../../../core/jar/state/made-stronger.ts'
 import { isFinished, type JarView, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
 import { isoDay } from '../../../../core/quantity/time/calendar-day.ts'
@@ -43,7 +43,7 @@ export function nowRows({ contents }: JarView): readonly Row[] {
 }
 
 /** What is unusual about a step, each kind once. */
-export const unusualNotes = (unusual: readonly Unusual[], story: Story): readonly Message<'notes'>[] =>
+export const unusualNotes = (unusual: readonly Unusual[], story: JarState): readonly Message<'notes'>[] =>
   [...new Map(unusual.map((each) => [each.key, each])).values()].map((each): Message<'notes'> => {
     switch (each.key) {
       case 'reading_surprising':

@@ -1,6 +1,6 @@
 import { isHeldBack } from '../../../../core/jar/limits/judge-jar.ts'
 import { correctedReading } from '../../../../core/jar/state/corrected-reading.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
 import { plannedSyrup, wouldFerment } from '../../../../core/jar/state/planned-syrup.ts'
 import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
@@ -16,16 +16,16 @@ import { nowRows, stepReply } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
 
 /** None goes into what has to be put right first. */
-const syrupWanted = (story: Story) => (isHeldBack(story) ? null : plannedSyrup(story))
+const syrupWanted = (story: JarState) => (isHeldBack(story) ? null : plannedSyrup(story))
 
 /** What has to be said of the syrup that the jar is to have. */
-export const strainedCautions = (story: Story) => {
+export const strainedCautions = (story: JarState) => {
   const found = syrupWanted(story)
   return found === null ? [] : syrupCautions(found.syrup, found.infusion, null)
 }
 
 /** Why there is no syrup for what was planned, where there is none. */
-function targetNotes(story: Story, hasSyrup: boolean): readonly Message<'notes'>[] {
+function targetNotes(story: JarState, hasSyrup: boolean): readonly Message<'notes'>[] {
   if (hasSyrup || isHeldBack(story)) return []
   const { targets } = story.started
   if (targets !== null && wouldFerment(targets)) {
@@ -38,13 +38,13 @@ function targetNotes(story: Story, hasSyrup: boolean): readonly Message<'notes'>
 }
 
 /** Why the strength is not the one that was read. */
-function readingNotes(story: Story): readonly Message<'notes'>[] {
+function readingNotes(story: JarState): readonly Message<'notes'>[] {
   const values = correctedReading(story)
   return values === null ? [] : [{ group: 'notes', key: 'jar_reading', values }]
 }
 
 /** What puts a reading in its place later. */
-function unmeasuredNotes({ name, strained }: Story): readonly Message<'notes'>[] {
+function unmeasuredNotes({ name, strained }: JarState): readonly Message<'notes'>[] {
   if (strained?.measured !== null) return []
   return [
     {
@@ -56,7 +56,7 @@ function unmeasuredNotes({ name, strained }: Story): readonly Message<'notes'>[]
 }
 
 /** Later plants that count as in without a word, and those that came too late. */
-function laterNotes(story: Story): readonly Message<'notes'>[] {
+function laterNotes(story: JarState): readonly Message<'notes'>[] {
   const said = (
     key: 'jar_later_counted' | 'jar_later_left_out',
     of: readonly PlantToAdd[],

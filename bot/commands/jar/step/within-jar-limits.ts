@@ -1,6 +1,6 @@
 import type { OverCeiling } from '../../../../core/botanical/limits/ceilings.ts'
 import { expectUsualFoods, fittingFactors, newlyPassed } from '../../../../core/jar/limits/newly-passed.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { FoundPlant, PlantsRead } from '../../../../core/recipe/plan/find-plants.ts'
 import { invocationOf } from '../../../calls/call.ts'
 import type { Given } from '../../../calls/option.ts'
@@ -17,7 +17,7 @@ type Asking = Input & {
 }
 
 /** The plants of an entry with as much of them as fits beside what is in the jar, as a line names them; null where nothing of one does. */
-function fitting({ of, story, seq }: { of: PlantsRead; story: Story; seq: number }, over: readonly OverCeiling[]) {
+function fitting({ of, story, seq }: { of: PlantsRead; story: JarState; seq: number }, over: readonly OverCeiling[]) {
   const factors = fittingFactors(story, seq, over)
   if (factors === null) return null
   const mostG = ({ botanical: { id }, massG }: FoundPlant): number | null => {
@@ -33,7 +33,7 @@ function fitting({ of, story, seq }: { of: PlantsRead; story: Story; seq: number
  */
 export function expectWithinLimits(
   path: 'jar add' | 'jar correct',
-  { before, story, seq }: { readonly before: Story; readonly story: Story; readonly seq: number },
+  { before, story, seq }: { readonly before: JarState; readonly story: JarState; readonly seq: number },
   input: Asking,
 ): void {
   if (input.already?.is === true || story.ended !== null) return

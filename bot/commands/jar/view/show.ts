@@ -1,6 +1,6 @@
 import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
 import { ingredientsOf, ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
-import type { Story } from '../../../../core/jar/state/jar-state.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type JarView, nextTasks } from '../../../../core/jar/tasks/jar-view.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
 import { signature } from '../../../calls/signatures.ts'
@@ -17,7 +17,7 @@ import { todayOf } from '../known/view-of.ts'
 import { storyRows } from './story-rows.ts'
 
 /** Said of what is near a line only: of the rest nobody asks. */
-function keepingRows(story: Story, of: StrengthAndSugar): readonly Row[] {
+function keepingRows(story: JarState, of: StrengthAndSugar): readonly Row[] {
   const keeping = jarKeeping(story)
   if (keeping === null || of.abvPercent.value >= KEEPS_ABV_PERCENT) return []
   return [row('jar_keeping', { group: 'cells', key: 'jar_keeping', values: { keeping, ...of } })]
