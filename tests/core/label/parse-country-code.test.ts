@@ -66,3 +66,11 @@ test.each([
 ])('%j is no country; the nearest is %s', (typed, nearest) => {
   expect(problemOf(typed)).toEqual({ problem: 'unknown_country_code', typed, nearest })
 })
+
+// The longest name has 36 letters, and no name of more than 40 is near to one.
+test.each([
+  [40, 'GS'],
+  [41, null],
+])('of a name of %i letters the nearest is %s', (letters, nearest) => {
+  expect(problemOf('south georgia south sandwich islands'.padEnd(letters, 'x'))).toMatchObject({ nearest })
+})
