@@ -94,8 +94,8 @@ it.each([
 })
 
 it('is slush until six tenths of the water are ice, and solid from there', () => {
-  const states = Array.from({ length: 40 }, (_, at) =>
-    inFreezer(liquidFrom({ volumeMl: 1000, abvPercent: 8 + at / 5, sugarGPerL: 0 })),
+  const states = Array.from({ length: 400 }, (_, at) =>
+    inFreezer(liquidFrom({ volumeMl: 1000, abvPercent: 14 + at / 50, sugarGPerL: 0 })),
   )
   const iceWhere = (wanted: string) =>
     states.filter(({ state }) => state === wanted).map(({ iceFraction }) => iceFraction)
