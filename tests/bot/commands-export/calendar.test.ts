@@ -109,4 +109,11 @@ describe('/calendar', () => {
     const some = await deskOf({ jars: [walnutJar()] })
     expect((await some.jsonOf('/calendar nut')).error.code).toBe('not_found')
   })
+
+  it('leaves out what is put off for good', async () => {
+    const desk = await deskOf({ jars: [walnutJar()] })
+    expect((await calendarOf(desk)).events.length).toBeGreaterThan(0)
+    await desk.ask('/reminders pause-until:further notice')
+    expect(await desk.filesOf('/calendar')).toEqual([])
+  })
 })

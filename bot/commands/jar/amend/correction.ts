@@ -51,6 +51,10 @@ const isFoundBy = (entry: HappeningEntry, wanted: readonly string[]): boolean =>
   wanted.every((option) => OPTIONS[entry.kind]?.includes(option as keyof Fixes)) &&
   ((entry.kind !== 'added' && entry.kind !== 'started') || wanted.every((option) => wentIn(entry, option)))
 
+/** What may stay unsaid in an entry, so that an entry that says it is meant before one that does not. */
+const isSaidIn = (entry: HappeningEntry, wanted: readonly string[]): boolean =>
+  wanted.every((option) => !(option in entry) || entry[option as keyof typeof entry] !== null)
+
 /** Tells nothing of its own; it goes with the plants. */
 const ANSWER = 'unknown-ok'
 
@@ -59,7 +63,9 @@ export function entryMeant(story: JarState, seq: number | null, options: readonl
   const wanted = options.filter((option) => option !== ANSWER)
   const { happened, name } = story
   if (seq === null) {
-    const meant = wanted.length === 0 ? happened.at(-1) : happened.findLast((entry) => isFoundBy(entry, wanted))
+    const found = happened.filter((entry) => isFoundBy(entry, wanted))
+    const meant =
+      wanted.length === 0 ? happened.at(-1) : (found.findLast((entry) => isSaidIn(entry, wanted)) ?? found.at(-1))
     if (meant !== undefined) return meant
     throw new DomainError('not_found', 'nothing_to_correct', { jar: name, seq, options: wanted })
   }
