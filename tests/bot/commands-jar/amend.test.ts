@@ -30,18 +30,6 @@ describe('/jar correct', () => {
     expect((await desk.storyOf('lemon')).happened[1]).toMatchObject({ rating: 4, note: 'sharp' })
   })
 
-  it('means the entry that said it before a later one that did not', async () => {
-    const desk = await sweetened()
-    await desk.ask('/jar filter lemon')
-    expect(await desk.textOf('/jar correct lemon measured:930 ml')).toMatch(
-      /^lemon, strained: measured: 930 ml, no longer 920 ml/,
-    )
-    await desk.ask('/jar filter lemon measured:2 l')
-    expect(await desk.textOf('/jar correct lemon measured:2.1 l')).toMatch(
-      /^lemon, filtered: measured: 2.1 l, no longer 2 l/,
-    )
-  })
-
   it('says the strength that a spirit had, wherever it was said', async () => {
     const desk = jarDesk()
     await desk.ask('/jar start basil of:20 g basil spirit:500 ml 95% to-strength:30%')
