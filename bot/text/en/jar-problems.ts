@@ -72,7 +72,7 @@ export const jarProblems = {
     `${format.volume(measuredMl)} at ${format.strength(abvPercent)} holds more alcohol than went into the ${jar} jar:` +
     ` at most ${format.plain(mostAbvPercent, 1)} % vol in that much. Read again, or put right with /jar correct what went in.`,
   stronger_than_spirit: ({ jar, abvPercent, mostAbvPercent }, format) =>
-    `${format.strength(abvPercent)} is more than can have been in the ${jar} jar: what was poured in had ${format.plain(mostAbvPercent, 1)} % vol, and plants only weaken it.` +
+    `${format.strength(abvPercent)} is more than can have been in the ${jar} jar: all that went in makes ${format.plain(mostAbvPercent, 1)} % vol, and plants only weaken that.` +
     ' Read again, or put right with /jar correct what went in.',
   other_kind: ({ jar, seq, kind, by }) =>
     `Entry ${seq} of the ${jar} jar says that it was ${didWords[kind]}, and cannot say that it was ${didWords[by]}; take it back with /jar undo ${quoted(jar)}.`,

@@ -103,7 +103,7 @@ describe('what was measured wrong', () => {
       /^1\.10 l at 50 % vol holds more alcohol than went into the lemon jar: at most 45\.5 % vol in that much\./,
     )
     expect(next([half], strained({ strength: strength(55) }))).toMatch(
-      /^55 % vol is more than can have been in the lemon jar: what was poured in had 50 % vol, and plants only weaken it\./,
+      /^55 % vol is more than can have been in the lemon jar: all that went in makes 50 % vol, and plants only weaken that\./,
     )
   })
 
