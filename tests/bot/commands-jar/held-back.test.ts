@@ -65,7 +65,7 @@ describe('a step that makes no sense', () => {
     const desk = jarDesk()
     await desk.ask(LEMON)
     expect((await desk.refused('/jar strain lemon measured:920 ml strength:97%')).message).toContain(
-      '97 % vol is more than can have been in the lemon jar: what was poured in had 95 % vol',
+      '97 % vol is more than can have been in the lemon jar: all that went in makes 95 % vol',
     )
   })
 })
