@@ -63,6 +63,8 @@ const SWEETNESS_20 = [0, waterDensity(20), ...W[0]]
 const ROOM_20 = SWEETNESS_20.map((coefficient, power) => coefficient - (power > 0 ? (W[0][power - 1] ?? 0) : 0))
 
 const MAX_STEPS = 50
+/** So little sugar that a double has no digits left for it. */
+const LEAST_FRACTION = 1e-30
 
 /**
  * The w from 0 to 1 at which a polynomial that is convex and rises there has a value, by Newton's method: five steps or so,
@@ -77,7 +79,7 @@ const newton = (polynomial: readonly number[], wanted: number, from: number): nu
       value = value * w + polynomial[power]!
     }
     const next = w - (value - wanted) / rise
-    if (Math.abs(next - w) <= 3e-15 * next) return Math.min(1, next)
+    if (Math.abs(next - w) <= 3e-15 * next + LEAST_FRACTION) return Math.min(1, next)
     w = next
   }
   throw new DomainError('internal', 'no_convergence', { low: 0, high: 1 })

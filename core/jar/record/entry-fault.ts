@@ -1,6 +1,8 @@
 import { catalogue } from '../../botanical/catalogue/catalogue.ts'
+import { liquidFrom } from '../../liquid/liquid.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
+import type { Targets } from '../../recipe/targets.ts'
 import type { Happening, JarEntry, Moment } from '../entry/entry.ts'
 import { parseJarName } from '../entry/jar-name.ts'
 import { MOST_NOTE_CHARACTERS } from './bounds.ts'
@@ -15,8 +17,11 @@ const TWENTY_YEARS_DAYS = 20 * 366
 /** The years that a day can name, 0 to 9999: whatever a clock said, it was one of these. */
 const [EARLIEST_MS, LATEST_MS] = [Date.parse('0000-01-01'), Date.parse('9999-12-31')]
 
-/** No weaker spirit can be typed, % vol. */
+/** No weaker spirit or drink can be typed, % vol. */
 const LEAST_SPIRIT_PERCENT = 0.1
+
+/** Nothing less can be typed of what was poured out of a jar, mL or g. */
+const LEAST_MEASURED = 0.01
 
 const MOST_TYPED = 40
 const OPTION = /^[a-z][a-z-]{0,39}$/
@@ -85,11 +90,26 @@ const listsIn = (happening: Happening): readonly (readonly unknown[])[] =>
 const spiritsIn = (happening: Happening) =>
   happening.kind === 'started' || happening.kind === 'added' ? happening.spirits : []
 
+/** Whether it can be wished for, and a litre can be as strong and as sweet. */
+const canBe = (targets: Targets): boolean => {
+  if (targets.abvPercent < LEAST_SPIRIT_PERCENT) return false
+  try {
+    liquidFrom({ volumeMl: 1000, ...targets })
+    return true
+  } catch {
+    return false
+  }
+}
+
 /** `around`: days near one of which every day lies that it names; clocks may have been wrong at some of them. */
 function happeningFault(happening: Happening, around: readonly number[]): EntryFault | null {
   const parts = partsOf(happening)
   if (!parts.every(isInRange)) return 'amount'
   if (spiritsIn(happening).some(({ abvPercent }) => abvPercent.value < LEAST_SPIRIT_PERCENT)) return 'amount'
+  if (happening.kind === 'started' && happening.targets !== null && !canBe(happening.targets)) return 'amount'
+  if ((happening.kind === 'strained' || happening.kind === 'filtered') && happening.measured !== null) {
+    if (happening.measured.amount.value < LEAST_MEASURED) return 'amount'
+  }
   const days = parts.flatMap(([name, value]) => (DAYS.has(name) && typeof value === 'string' ? [dayNumber(value)] : []))
   if (days.some((day) => around.every((each) => Math.abs(day - each) > TWENTY_YEARS_DAYS))) return 'day'
   if (happening.kind === 'put_off' && happening.untilMs !== null) {

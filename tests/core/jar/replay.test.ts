@@ -24,7 +24,7 @@ describe('an entry by itself is in the ranges of a kitchen', () => {
     [
       'g/L of sugar',
       1300,
-      (value) => whyOf(given(started({ plan: { targets: { abvPercent: 30, sugarGPerL: value } } }))),
+      (value) => whyOf(given(started({ plan: { targets: { abvPercent: 1, sugarGPerL: value } } }))),
     ],
     ['% vol', 100, (value) => whyOf(given(started({ plan: { targets: { abvPercent: value, sugarGPerL: 0 } } })))],
     ['°C', 100, (value) => whyOf(given(started(), strained({ measured: ml(800, 10, value) })))],
@@ -38,6 +38,20 @@ describe('an entry by itself is in the ranges of a kitchen', () => {
   ])('%s: up to %s', (_, most, why) => {
     expect(why(most)).not.toBe('amount')
     expect(why(most + 1)).toBe('amount')
+  })
+
+  it('no less than 0.01 g came out of a jar', () => {
+    expect(whyOf(given(started(), strained({ measured: ml(0.01) })))).not.toBe('amount')
+    expect(whyOf(given(started(), strained({ measured: ml(0.009) })))).toBe('amount')
+  })
+
+  it('no drink is to become what has no room in a litre', () => {
+    const to = (sugarGPerL: number) => whyOf(given(started({ plan: { targets: { abvPercent: 30, sugarGPerL } } })))
+    expect(to(1000)).not.toBe('amount')
+    expect(to(1104)).toBe('amount')
+    const weak = (abvPercent: number) => whyOf(given(started({ plan: { targets: { abvPercent, sugarGPerL: 0 } } })))
+    expect(weak(0.1)).not.toBe('amount')
+    expect(weak(0.09)).toBe('amount')
   })
 
   it('no spirit is weaker than 0.1 % vol, nothing colder than -30 °C', () => {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { apparentVolumeMlPerG, sucroseWaterDensityKgPerM3 } from '../../../core/liquid/sucrose-water.ts'
+import { apparentVolumeMlPerG, sucroseWaterDensityKgPerM3, sweetnessGPerL } from '../../../core/liquid/sucrose-water.ts'
 import { compare, readTable } from '../../published/table.ts'
 
 const crc = readTable('sucrose-crc')
@@ -60,4 +60,13 @@ test.each([-0.1, 1600, Number.NaN])('%d g/L is refused', (gPerL) => {
 })
 test.each([-1, 81])('%d °C is refused', (tempC) => {
   expect(() => sucroseWaterDensityKgPerM3(0.5, tempC)).toThrow('temperature_out_of_range')
+})
+
+test('sweetness of the least sugar that a number can be', () => {
+  for (const sugarG of [Number.MIN_VALUE, 4.4e-323, 1e-300, 1e-30, 1e-12]) {
+    const sweetness = sweetnessGPerL(100, sugarG)
+    expect(sweetness).toBeGreaterThanOrEqual(0)
+    expect(sweetness).toBeLessThanOrEqual(11 * sugarG + 1e-25)
+  }
+  expect(sweetnessGPerL(100, 1e-12)).toBeCloseTo(1e-11, 20)
 })
