@@ -40,7 +40,7 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
   const steps = sinceMeasured(allSteps)
   const last = steps.at(-1)
   if (last === undefined || last.kind === 'in') return null
-  if (last.kind === 'measured') return judgeGauged(jar, steps, last.abvPercent)
+  if (last.kind === 'measured') return judgeGauged(jar, allSteps, last.abvPercent)
   const strength = last.kind === 'strained' ? last.strength : null
   if (last.measured === null && strength === null) return null
   const found = propagate(steps, (values) => {
@@ -98,22 +98,26 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
 const amountIn = (step: LiquidStep): Measured | null =>
   step.kind === 'strained' || step.kind === 'filtered' ? (step.measured?.amount ?? null) : null
 
-/** A finished liqueur cannot be stronger than all that was poured; else a strength that was not expected is worth a word. */
-function judgeGauged(jar: string, steps: readonly LiquidStep[], read: Measured): Judgement {
-  const found = propagate(steps, (values) => {
-    const { liquid, expected, poured } = liquidAfter(values)
-    return {
-      tooStrongPercent: abvPercent(liquid) - abvPercent(poured),
-      otherPercent: abvPercent(liquid) - abvPercent(expected),
-      expectedPercent: abvPercent(expected),
-    }
+/**
+ * A finished liqueur cannot be stronger than what was last measured and all that was poured since; else a strength that was
+ * not expected is worth a word, by all that is known of it.
+ */
+function judgeGauged(jar: string, allSteps: readonly LiquidStep[], read: Measured): Judgement {
+  const steps = sinceMeasured(allSteps)
+  const { tooStrongPercent } = propagate(steps, (values) => {
+    const { liquid, poured } = liquidAfter(values)
+    return { tooStrongPercent: abvPercent(liquid) - abvPercent(poured) }
   })
-  if (exceeds(found.tooStrongPercent)) {
+  if (exceeds(tooStrongPercent)) {
     const { poured } = liquidAfter(valuesOf(steps))
     const values = { jar, abvPercent: read, mostAbvPercent: abvPercent(poured) }
     return new DomainError('bad_value', 'stronger_than_spirit', values)
   }
-  return surprises(found.otherPercent) ? { amount: null, abvPercent: found.expectedPercent } : null
+  const { otherPercent, expectedPercent } = propagate(allSteps, (values) => {
+    const { liquid, expected } = liquidAfter(values)
+    return { otherPercent: abvPercent(liquid) - abvPercent(expected), expectedPercent: abvPercent(expected) }
+  })
+  return surprises(otherPercent) ? { amount: null, abvPercent: expectedPercent } : null
 }
 
 /** At 20 °C; nothing where none was read. */

@@ -40,6 +40,18 @@ describe('measurements that surprise', () => {
     expect(judgeMeasurement('lemon', [poured, read]) !== null).toBe(isSurprising)
   })
 
+  it('expects what the jar was known to hold, with the ± of its own reading', () => {
+    const entries = entriesOf(started(), strained({ measured: ml(930), strength: strength(87) }))
+    const known = contentsOf(jarStateOf(entries)!).outcome.abvPercent
+    const read = { value: 28, plusMinus: 2 }
+    const gauged = { kind: 'measured', method: 'two_instruments', abvPercent: read, sugarGPerL: exactly(180) } as const
+    const unusual = expectFollows(entriesOf(started(), strained({ measured: ml(930), strength: strength(87) }), gauged))
+    const { expected } = unusual.find(({ key }) => key === 'reading_surprising') as { readonly expected: Expected }
+    expect(expected.abvPercent?.value).toBeCloseTo(known.value, 6)
+    expect(expected.abvPercent?.plusMinus).toBeGreaterThan(0.3)
+    expect(expected.abvPercent?.plusMinus).toBeLessThanOrEqual(known.plusMinus)
+  })
+
   it('says what was expected, of the amount in the unit that was read', () => {
     const both = strained({ measured: grams(500), strength: strength(60) })
     const [{ expected } = { expected: null }] = expectFollows(entriesOf(started(), both)) as readonly {
