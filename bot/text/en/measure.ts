@@ -67,7 +67,7 @@ export const measureSentences = {
       'Let it cool, pour it back, rinse the pan with a little water, and fill up to exactly 100 ml at 20 °C.',
     measure_if_weighed: (found, format) =>
       `Had you weighed it all instead of pouring, it’d be ${within(found, format).replace('Within ', '')}.`,
-    measure_weighing_no_help: () => 'Weighing wouldn’t tell it much better: it’s the plants I can’t know closely.',
+    measure_weighing_no_help: () => 'Weighing wouldn’t tell it much better.',
     measure_surprising: ({ name, abvPercent }, format) =>
       `I expected ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}. If a number slipped: /jar undo ${name}`,
     measure_scale: () =>
