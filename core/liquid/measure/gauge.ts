@@ -78,12 +78,6 @@ export function sugarOfBoiledGPerL(at: DensityAt): number {
   return sugarGPerL(ofDensity(at, 0))
 }
 
-/** Strength and sugar from the density before boiling and after; error and source as of the two steps above. */
-export function gaugeByBoiling(before: DensityAt, after: DensityAt): GaugedLiquid {
-  const sugarGPerL = sugarOfBoiledGPerL(after)
-  return { abvPercent: abvOfKnownSugar(before, sugarGPerL), sugarGPerL }
-}
-
 /**
  * Strength and sugar from what a refractometer, made for sugar water at 20 °C, and a hydrometer show in the same liquid:
  * alcohol raises the one and lowers the other.

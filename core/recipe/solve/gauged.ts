@@ -1,6 +1,11 @@
 import { freezesAtC, freezingPlusMinusC } from '../../liquid/freezing.ts'
 import { densityGPerMl, type Liquid, liquidFrom } from '../../liquid/liquid.ts'
-import { abvOfKnownSugar, type DensityAt, gaugeByBoiling, gaugeByTwoInstruments } from '../../liquid/measure/gauge.ts'
+import {
+  abvOfKnownSugar,
+  type DensityAt,
+  gaugeByTwoInstruments,
+  sugarOfBoiledGPerL,
+} from '../../liquid/measure/gauge.ts'
 import { densityFromStemKgPerM3 } from '../../liquid/measure/stem.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { StemScale } from '../../quantity/quantities.ts'
@@ -99,8 +104,7 @@ function solve(inputs: Inputs): { readonly abvPercent: number; readonly sugarGPe
     case 'boiled': {
       const seen = densityAt(inputs.after)
       const left = { ...seen, densityKgPerM3: seen.densityKgPerM3 + inputs.left * LIGHTER_KG_PER_M3 }
-      const { sugarGPerL } = gaugeByBoiling({ densityKgPerM3: seen.densityKgPerM3, tempC: seen.tempC }, left)
-      return known(inputs.before, sugarGPerL * inputs.filled, inputs.room)
+      return known(inputs.before, sugarOfBoiledGPerL(left) * inputs.filled, inputs.room)
     }
     case 'known_sugar':
       return known(inputs.hydrometer, inputs.sugarGPerL, inputs.room)

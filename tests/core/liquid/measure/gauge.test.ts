@@ -3,8 +3,8 @@ import { abvPercent, densityGPerMl, type Liquid, liquidFrom, sugarGPerL } from '
 import {
   abvOfKnownSugar,
   type DensityAt,
-  gaugeByBoiling,
   gaugeByTwoInstruments,
+  sugarOfBoiledGPerL,
 } from '../../../../core/liquid/measure/gauge.ts'
 import { brixByRefraction, refractiveIndex } from '../../../../core/liquid/measure/refraction.ts'
 import { densityFromStemKgPerM3 } from '../../../../core/liquid/measure/stem.ts'
@@ -15,6 +15,12 @@ const read = (value: number, scale: StemScale = 'sg', tempC = 20): DensityAt => 
   densityKgPerM3: densityFromStemKgPerM3({ value, scale, tempC }),
   tempC,
 })
+
+/** Both steps of boiling off, as a jug that was filled up exactly has them. */
+const gaugeByBoiling = (before: DensityAt, after: DensityAt) => {
+  const sugarGPerL = sugarOfBoiledGPerL(after)
+  return { abvPercent: abvOfKnownSugar(before, sugarGPerL), sugarGPerL }
+}
 
 const litreOf = (percent: number, sweetness: number): Liquid =>
   liquidFrom({ volumeMl: 1000, abvPercent: percent, sugarGPerL: sweetness })
