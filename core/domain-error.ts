@@ -37,3 +37,14 @@ export class DomainError<Key extends keyof Problems = keyof Problems> extends Er
     this.values = values
   }
 }
+
+/** Whether `work` throws one; anything else that it throws comes out here. */
+export function isRefused(work: () => unknown): boolean {
+  try {
+    work()
+    return false
+  } catch (error) {
+    if (error instanceof DomainError) return true
+    throw error
+  }
+}

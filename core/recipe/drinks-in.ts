@@ -1,7 +1,7 @@
 import { readDrink } from '../botanical/drink/read-drink.ts'
 import { expectNotRefused } from '../botanical/refuse/refusal.ts'
 import { expectDrinkable } from '../botanical/refuse/refuse-spirit.ts'
-import { DomainError } from '../domain-error.ts'
+import { DomainError, isRefused } from '../domain-error.ts'
 import type { LiquidPart } from '../quantity/quantities.ts'
 import { parseParts } from '../quantity/read/parse-parts.ts'
 import { parseSpirits } from '../quantity/read/parse-spirits.ts'
@@ -65,15 +65,7 @@ function othersFor(part: LiquidPart, { problem, values }: DomainError): readonly
   ]
 }
 
-const isRead = (text: string, takes: DrinksTake): boolean => {
-  try {
-    readDrinks(text, takes, (error) => error)
-    return true
-  } catch (error) {
-    if (error instanceof DomainError) return false
-    throw error
-  }
-}
+const isRead = (text: string, takes: DrinksTake): boolean => !isRefused(() => readDrinks(text, takes, (error) => error))
 
 /** The same problem with what could be typed in its place, where something can. */
 function mended(error: DomainError, parts: readonly LiquidPart[], at: number, takes: DrinksTake): DomainError {

@@ -1,4 +1,5 @@
 import { catalogue } from '../../botanical/catalogue/catalogue.ts'
+import { isRefused } from '../../domain-error.ts'
 import { liquidFrom } from '../../liquid/liquid.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
@@ -73,13 +74,7 @@ const isInRange = ([name, value]: Parts[number]): boolean => {
   return typeof value !== 'number' || range === undefined || (value >= range[0] && value <= range[1])
 }
 
-const isName = (name: string): boolean => {
-  try {
-    return parseJarName(name) === name
-  } catch {
-    return false
-  }
-}
+const isName = (name: string): boolean => !isRefused(() => parseJarName(name)) && parseJarName(name) === name
 
 const plantsIn = (happening: Happening) =>
   happening.kind === 'started' || happening.kind === 'added' ? happening.plants : []
@@ -91,15 +86,8 @@ const spiritsIn = (happening: Happening) =>
   happening.kind === 'started' || happening.kind === 'added' ? happening.spirits : []
 
 /** Whether it can be wished for, and a litre can be as strong and as sweet. */
-const canBe = (targets: Targets): boolean => {
-  if (targets.abvPercent < LEAST_SPIRIT_PERCENT) return false
-  try {
-    liquidFrom({ volumeMl: 1000, ...targets })
-    return true
-  } catch {
-    return false
-  }
-}
+const canBe = (targets: Targets): boolean =>
+  targets.abvPercent >= LEAST_SPIRIT_PERCENT && !isRefused(() => liquidFrom({ volumeMl: 1000, ...targets }))
 
 /** `around`: days near one of which every day lies that it names; clocks may have been wrong at some of them. */
 function happeningFault(happening: Happening, around: readonly number[]): EntryFault | null {

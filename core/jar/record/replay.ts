@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { DomainError, isRefused } from '../../domain-error.ts'
 import { holdsOnlyFinite } from '../../only-finite.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
@@ -17,16 +17,6 @@ import { expectCorrectable, expectUndoable } from './record.ts'
 export interface UnsoundEntry {
   readonly seq: number
   readonly why: EntryFault | 'number' | 'amends' | 'follow'
-}
-
-const isRefused = (expect: () => void): boolean => {
-  try {
-    expect()
-    return false
-  } catch (error) {
-    if (error instanceof DomainError) return true
-    throw error
-  }
 }
 
 /** Whether `correct` or `undo` would not make this amendment of the entries before it. */
