@@ -1,11 +1,8 @@
 import { isHeldBack } from '../../../core/jar/limits/judge-jar.ts'
 import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
-import { type Duty, ENDLESS } from '../../../core/jar/tasks/duty.ts'
+import { type Duty, neverComes } from '../../../core/jar/tasks/duty.ts'
 import { untold } from '../../../store/due.ts'
 import type { Jar, Person } from '../../../store/person.ts'
-
-/** From here on, in any zone, a reminder is put off for good and never comes. */
-const NEVER_MS = Date.parse(ENDLESS) - 86_400_000
 
 /** A reminder that is still to come. */
 export interface Coming {
@@ -30,7 +27,7 @@ export function comingOf(
   return untold(person, assumedZone, nowMs).flatMap(({ jarId, duty }) => {
     const { jar, story } = told.get(jarId) ?? { story: null }
     // What must not be drunk as it is asks for nothing until it is put right.
-    return jar === undefined || story === null || duty.dueMs <= nowMs || duty.dueMs >= NEVER_MS || isHeldBack(story)
+    return jar === undefined || story === null || duty.dueMs <= nowMs || neverComes(duty) || isHeldBack(story)
       ? []
       : [{ jar, story, duty, uid: uidOf(jar, duty) }]
   })

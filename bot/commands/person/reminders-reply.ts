@@ -1,6 +1,6 @@
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
-import { ENDLESS, isLapsed } from '../../../core/jar/tasks/duty.ts'
+import { ENDLESS, isLapsed, neverComes } from '../../../core/jar/tasks/duty.ts'
 import { type IsoDay, isoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt, minutesAt } from '../../../core/quantity/time/zone.ts'
 import { type Due, dutySettings, untold } from '../../../store/due.ts'
@@ -67,8 +67,8 @@ export async function remindersReply(
   const place: Place = isTerminal ? here : (settings.place ?? { kind: 'private' })
   const isHere = JSON.stringify(place) === JSON.stringify(here)
   const isClosed = await isUnreachable(place, isHere, context)
-  const coming = untold(person, assumedZone, nowMs).filter(({ duty }) => !isLapsed(duty, today))
-  const next = until === ENDLESS ? null : nextOf(coming, person, zone, nowMs)
+  const coming = untold(person, assumedZone, nowMs).filter(({ duty }) => !isLapsed(duty, today) && !neverComes(duty))
+  const next = nextOf(coming, person, zone, nowMs)
   const closing = until === null ? [] : closingIn(person, until, context)
   return {
     headline: { group: 'headlines', key: 'reminders', values: { isChanged, atMinutes, until, today } },

@@ -8,6 +8,12 @@ export type DutyKind = 'shake' | 'taste' | 'add' | 'strain' | 'sweeten' | 'filte
 /** A pause until this day has no end: the last day that can be typed. */
 export const ENDLESS: IsoDay = '2199-12-31'
 
+/** From here on, in any zone, that day is it. */
+const ENDLESS_MS = Date.parse(ENDLESS) - 86_400_000
+
+/** Whether a reminder is put off for good. */
+export const neverComes = ({ dueMs }: Pick<Duty, 'dueMs'>): boolean => dueMs >= ENDLESS_MS
+
 /** Whoever means a longer pause types its year. A quarter of a year; common practice, no source. */
 export const LONG_PAUSE_DAYS = 92
 
