@@ -11,6 +11,7 @@ import type {
   Sweetness,
   Volume,
 } from '../../../core/quantity/quantities.ts'
+import { grams, gramsPerLitre, millilitres, percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import { type Batch, type BatchPlant, cutCount } from '../../../core/recipe/batch.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { botanicalOf } from '../../../core/recipe/plan/batch-wish.ts'
@@ -24,43 +25,26 @@ import { weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import { asWritten, portionText, strengthText, titleOf, written } from './written-amounts.ts'
 
+/** Measured out anew: the tool's ± is all there is, whatever digits were typed the first time. */
 const volumeIs = (volumeMl: number, atC: number | null = null): Volume => ({
-  kind: 'volume',
-  volumeMl: asWritten(volumeMl),
+  ...millilitres(asWritten(volumeMl)),
   halfDigitMl: 0,
-  statedMl: null,
   atC: atC === null || atC === 20 ? null : asWritten(atC),
-  unit: 'ml',
-  assumed: [],
 })
 
-const massIs = (massG: number): Mass => ({
-  kind: 'mass',
-  massG: asWritten(massG),
-  halfDigitG: 0,
-  statedG: null,
-  byVolume: false,
-  unit: 'g',
-  assumed: [],
-})
+const massIs = (massG: number): Mass => ({ ...grams(asWritten(massG)), halfDigitG: 0 })
 
 const percentIs = (abvPercent: number, statedPercent: number | null = null, atC: number | null = null): Strength => ({
-  kind: 'strength',
-  abvPercent: asWritten(abvPercent),
+  ...percentVol(asWritten(abvPercent)),
   halfDigitPercent: 0,
   statedPercent,
   atC: atC === null ? null : asWritten(atC),
-  unit: 'percent',
-  assumed: [],
 })
 
 const sweetnessIs = (sugarGPerL: number, statedGPerL: number | null = null): Sweetness => ({
-  kind: 'sweetness',
-  sugarGPerL: asWritten(sugarGPerL),
+  ...gramsPerLitre(asWritten(sugarGPerL)),
   halfDigitGPerL: 0,
   statedGPerL,
-  unit: 'g/l',
-  assumed: [],
 })
 
 function strengthIs({ abvPercent: { value, plusMinus }, abvAtC, readsProof }: Portion): Strength {
