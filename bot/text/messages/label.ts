@@ -1,3 +1,4 @@
+import type { CategoryId } from '../../../core/label/category.ts'
 import type { ForGuests } from '../../../core/label/for-guests.ts'
 import type { Region } from '../../../core/label/parse-region.ts'
 import type { Tolerance } from '../../../core/label/strength-tolerance.ts'
@@ -20,24 +21,7 @@ export interface LabelMessages {
       readonly found: readonly FoundCategory[]
     }
   }
-  rows: Plain<
-    | 'eu_spirit_drink'
-    | 'eu_bitter'
-    | 'eu_liqueur'
-    | 'eu_creme_de'
-    | 'eu_creme_de_cassis'
-    | 'eu_nocino'
-    | 'eu_sloe'
-    | 'us_liqueur'
-    | 'uk_liqueur'
-    | 'gi_sorrento'
-    | 'gi_mirto'
-    | 'gi_genepi'
-    | 'gi_pacharan'
-    | 'label_eu'
-    | 'label_us'
-    | 'label_uk'
-  >
+  rows: Plain<CategoryId | 'label_eu' | 'label_us' | 'label_uk'>
   cells: {
     verdict: { readonly verdict: Verdict }
     printed: { readonly region: Region; readonly labelPercent: number; readonly tolerance: Tolerance }
