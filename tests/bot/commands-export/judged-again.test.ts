@@ -7,20 +7,11 @@ import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
 import { NOBODY } from '../../../store/person.ts'
 import { linesOf } from '../call-typed.ts'
 import { pen } from '../picture/pixels.ts'
-import { deskOf, lemonJar, NOW_MS, walnutJar } from './desk.ts'
-import { entry, type Json, type Sound } from './refused.ts'
+import { type deskOf, lemonJar, NOW_MS, walnutJar } from './desk.ts'
+import { entry, type Json, type Sound, takenAfter } from './refused.ts'
 
 /** What somebody has who takes in an export that was edited by hand: one jar that steeps, one that is sweetened. */
-const taken = async (edit: (sound: Sound) => void) => {
-  const from = await deskOf({ jars: [walnutJar('olea', 'aaaa1'), lemonJar('nut', 'bbbb2')] })
-  const [file] = await from.filesOf('/notebook export:json')
-  const sound = JSON.parse(file!) as Sound
-  edit(sound)
-  const desk = await deskOf({})
-  const reply = await desk.takeIn(JSON.stringify(sound))
-  expect(reply.error).toBeUndefined()
-  return { desk, reply }
-}
+const taken = (edit: (sound: Sound) => void) => takenAfter([walnutJar('olea', 'aaaa1'), lemonJar('nut', 'bbbb2')], edit)
 
 const oleander = (sound: Sound): void => {
   const started = entry(sound, 0, 1)

@@ -1,18 +1,9 @@
 import { expect, it } from 'vitest'
-import { deskOf, walnutJar } from './desk.ts'
-import { entry, type Sound } from './refused.ts'
+import { walnutJar } from './desk.ts'
+import { entry, type Sound, takenAfter } from './refused.ts'
 
 /** What somebody has who takes in an export that was edited by hand: one jar that steeps. */
-const taken = async (edit: (sound: Sound) => void) => {
-  const from = await deskOf({ jars: [walnutJar('olea', 'aaaa1')] })
-  const [file] = await from.filesOf('/notebook export:json')
-  const sound = JSON.parse(file!) as Sound
-  edit(sound)
-  const desk = await deskOf({})
-  const reply = await desk.takeIn(JSON.stringify(sound))
-  expect(reply.error).toBeUndefined()
-  return { desk, reply }
-}
+const taken = (edit: (sound: Sound) => void) => takenAfter([walnutJar('olea', 'aaaa1')], edit)
 
 /** A plant of the catalogue by another name. */
 const renamed = (sound: Sound): void => {

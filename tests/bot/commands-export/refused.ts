@@ -1,4 +1,5 @@
 import { expect } from 'vitest'
+import type { Jar } from '../../../store/person.ts'
 import { deskOf, lemonJar, walnutJar } from './desk.ts'
 
 export type Json = Record<string, unknown>
@@ -12,6 +13,18 @@ export const setting = async () => {
   const [file] = await from.filesOf('/notebook export:json')
   const desk = await deskOf({ jars: [mine] })
   return { desk, file: file!, sound: JSON.parse(file!) as { jars: { entries: Json[] }[] } & Json }
+}
+
+/** What somebody has who takes in an export of these jars that was edited by hand. */
+export const takenAfter = async (jars: readonly Jar[], edit: (sound: Sound) => void) => {
+  const from = await deskOf({ jars })
+  const [file] = await from.filesOf('/notebook export:json')
+  const sound = JSON.parse(file!) as Sound
+  edit(sound)
+  const desk = await deskOf({})
+  const reply = await desk.takeIn(JSON.stringify(sound))
+  expect(reply.error).toBeUndefined()
+  return { desk, reply }
 }
 
 export type Sound = Awaited<ReturnType<typeof setting>>['sound']
