@@ -39,4 +39,11 @@ export interface Format {
     sweetness(sugarGPerL: Measured): string
     temperature(tempC: Measured): string
   }
+  /** Value and half interval side by side, the ± with no more decimals than its value: `30.0 % vol ± 1.2 % vol`. */
+  spread: {
+    volume(volumeMl: Measured): string
+    mass(massG: Measured): string
+    strength(abvPercent: Measured): string
+    sweetness(sugarGPerL: Measured): string
+  }
 }

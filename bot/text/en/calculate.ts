@@ -95,17 +95,15 @@ const rows = {
 const cells = {
   pour: ({ volumeMl }, format) => format.pour(volumeMl.value),
   weigh: ({ massG }, format) => format.weigh(massG.value),
-  volume_spread: ({ volumeMl }, format) => `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`,
+  volume_spread: ({ volumeMl }, format) => format.spread.volume(volumeMl),
   mass: ({ massG }, format) => format.mass(massG),
   water: ({ waterMl, waterG }, format) =>
     waterMl.value === 0 ? format.pour(0) : `${format.pour(waterMl.value)} = ${waterMass(waterMl, waterG, format)}`,
   syrup: ({ syrupMl, syrupG }, format) => `${format.weigh(syrupG.value)} = ${format.pour(syrupMl.value)}`,
   spirit: ({ spiritMl, abvPercent }, format) =>
     `${format.pour(spiritMl.value)} of ${format.plain(abvPercent, 1)} % vol`,
-  strength_spread: ({ abvPercent }, format) =>
-    abvPercent.value === 0 ? 'none' : `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}`,
-  sweetness_spread: ({ sugarGPerL }, format) =>
-    sugarGPerL.value === 0 ? 'none' : `${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)}`,
+  strength_spread: ({ abvPercent }, format) => (abvPercent.value === 0 ? 'none' : format.spread.strength(abvPercent)),
+  sweetness_spread: ({ sugarGPerL }, format) => (sugarGPerL.value === 0 ? 'none' : format.spread.sweetness(sugarGPerL)),
   freezes: ({ freezesAtC, freezer }, format) =>
     freezesAtC.value < -25
       ? `below ${format.temperature({ value: -25, plusMinus: 0 })}: ${inFreezer(freezer, format)}`
@@ -157,7 +155,7 @@ const notes = {
     `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
   strained_strength: () => '“strength:” is the strained liquid’s, not that of the bottle the spirit came in.',
   strength_expected: ({ abvPercent }, format) =>
-    `Expected of what went in, not measured: the strained liquid has ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}. If you have a hydrometer, read it and give strength: instead.`,
+    `Expected of what went in, not measured: the strained liquid has ${format.spread.strength(abvPercent)}. If you have a hydrometer, read it and give strength: instead.`,
   fresh_plants: () =>
     '“strength:” is the strained liquid’s, not that of the bottle the spirit came in. Were fresh plants in it? Their water' +
     ' weakens it (lemon zest is 82 % water, ginger 79, basil 92: USDA), and this would add too much; measure it first.',

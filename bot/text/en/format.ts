@@ -1,5 +1,5 @@
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-digits.ts'
+import { type Digits, digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import { measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
@@ -117,14 +117,14 @@ const unpadded = (text: string): string => (text.includes('.') ? text.replace(/\
 
 const plain = (value: number, maxDecimals = 3): string => unpadded(number(value, maxDecimals))
 
-const shown = ({ value, plusMinus }: Measured, perUnit = 1): string => {
-  const { roundedValue, decimals } = digits(value / perUnit, plusMinus / perUnit)
-  return number(roundedValue, decimals)
-}
+const written = ({ roundedValue, decimals }: Digits): string => number(roundedValue, decimals)
 
-const spread = ({ plusMinus }: Measured, perUnit = 1): string => {
-  const { roundedValue, decimals } = plusMinusDigits(plusMinus / perUnit)
-  return number(roundedValue, decimals)
+const shown = ({ value, plusMinus }: Measured, perUnit = 1): string =>
+  written(digits(value / perUnit, plusMinus / perUnit))
+
+const beside = ({ value, plusMinus }: Measured, perUnit = 1) => {
+  const spread = spreadDigits(value / perUnit, plusMinus / perUnit)
+  return { value: written(spread.value), plusMinus: written(spread.plusMinus) }
 }
 
 /** As it is shown, so that two figures of one amount agree. */
@@ -135,39 +135,51 @@ const both = (amount: Measured): Shown => ({ exact: amount.value, shown: rounded
 /** In litres or kilograms: 999.7 ± 20 ml is 1.00 l. */
 const isLarge = (amount: Measured): boolean => rounded(amount) >= 1000
 
-const metricVolume = (volume: Measured): string =>
-  isLarge(volume) ? `${shown(volume, 1000)}${NBSP}l` : `${shown(volume)}${NBSP}ml`
+interface Units {
+  readonly small: string
+  readonly large: string
+}
+const VOLUME: Units = { small: 'ml', large: 'l' }
+const MASS: Units = { small: 'g', large: 'kg' }
 
-const metricMass = (mass: Measured): string =>
-  isLarge(mass) ? `${shown(mass, 1000)}${NBSP}kg` : `${shown(mass)}${NBSP}g`
+const metric = (amount: Measured, { small, large }: Units): string =>
+  isLarge(amount) ? `${shown(amount, 1000)}${NBSP}${large}` : `${shown(amount)}${NBSP}${small}`
 
-/** Less than an eighth of the smallest unit is told in metric alone. */
-const volumeIn = (kitchen: Kitchen) => (volume: Measured) => {
-  const metric = metricVolume(volume)
-  const volumeMl = both(volume)
-  if (kitchen === 'us' && volumeMl.shown >= TABLESPOON_ML / 8) return `${cups(volumeMl)} (${metric})`
-  if (kitchen === 'imperial' && volumeMl.shown >= FLUID_OUNCE_ML / 8) return `${imperialPints(volumeMl)} (${metric})`
-  return metric
+/** The value with the decimals of its ±, and the ±. */
+const metricBeside = (amount: Measured, { small, large }: Units) => {
+  const { value, plusMinus } = beside(amount, isLarge(amount) ? 1000 : 1)
+  const unit = `${NBSP}${isLarge(amount) ? large : small}`
+  return { value: `${value}${unit}`, plusMinus: `${plusMinus}${unit}` }
 }
 
-const massIn = (kitchen: Kitchen) => (mass: Measured) =>
-  kitchen !== 'metric' && rounded(mass) >= OUNCE_G / 8
-    ? `${pounds(both(mass))} (${metricMass(mass)})`
-    : metricMass(mass)
+/** Less than an eighth of the smallest unit is told in metric alone. */
+const volumeIn = (kitchen: Kitchen, volume: Measured, metricText: string): string => {
+  const volumeMl = both(volume)
+  if (kitchen === 'us' && volumeMl.shown >= TABLESPOON_ML / 8) return `${cups(volumeMl)} (${metricText})`
+  if (kitchen === 'imperial' && volumeMl.shown >= FLUID_OUNCE_ML / 8) {
+    return `${imperialPints(volumeMl)} (${metricText})`
+  }
+  return metricText
+}
+
+const massIn = (kitchen: Kitchen, mass: Measured, metricText: string): string =>
+  kitchen !== 'metric' && rounded(mass) >= OUNCE_G / 8 ? `${pounds(both(mass))} (${metricText})` : metricText
+
+/** Twice the figure beside it, as labels have it. */
+const strengthIn = (kitchen: Kitchen, abv: Measured, percent: string): string =>
+  kitchen === 'us'
+    ? `${percent}${NBSP}%${NBSP}vol (${number(2 * rounded(abv), 0)}${NBSP}proof)`
+    : `${percent}${NBSP}%${NBSP}vol`
 
 /** English habits: a decimal point, a space between thousands, a space before the unit. */
 export const englishFormat = (kitchen: Kitchen): Format => ({
   number,
   plain,
-  volume: volumeIn(kitchen),
-  mass: massIn(kitchen),
-  pour: (volumeMl) => volumeIn(kitchen)(measuredOut(volumeMl)),
-  weigh: (massG) => massIn(kitchen)(weighedOut(massG)),
-  strength: (abv) => {
-    const percent = `${unpadded(shown(abv))}${NBSP}%${NBSP}vol`
-    // Twice the figure beside it, as labels have it.
-    return kitchen === 'us' ? `${percent} (${number(2 * rounded(abv), 0)}${NBSP}proof)` : percent
-  },
+  volume: (volume) => volumeIn(kitchen, volume, metric(volume, VOLUME)),
+  mass: (mass) => massIn(kitchen, mass, metric(mass, MASS)),
+  pour: (volumeMl) => volumeIn(kitchen, measuredOut(volumeMl), metric(measuredOut(volumeMl), VOLUME)),
+  weigh: (massG) => massIn(kitchen, weighedOut(massG), metric(weighedOut(massG), MASS)),
+  strength: (abv) => strengthIn(kitchen, abv, unpadded(shown(abv))),
   sweetness: (sugar) => `${shown(sugar)}${NBSP}g/L`,
   temperature: ({ value }) =>
     kitchen === 'us'
@@ -178,11 +190,29 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
   call: (call) => lineOf(call),
   channel: () => 'a channel',
   give: {
-    volume: (volume) => (isLarge(volume) ? `${spread(volume, 1000)}${NBSP}l` : `${spread(volume)}${NBSP}ml`),
-    mass: (mass) => (isLarge(mass) ? `${spread(mass, 1000)}${NBSP}kg` : `${spread(mass)}${NBSP}g`),
-    strength: (abv) => `${spread(abv)}${NBSP}%${NBSP}vol`,
-    sweetness: (sugar) => `${spread(sugar)}${NBSP}g/L`,
+    volume: (volume) => metricBeside(volume, VOLUME).plusMinus,
+    mass: (mass) => metricBeside(mass, MASS).plusMinus,
+    strength: (abv) => `${beside(abv).plusMinus}${NBSP}%${NBSP}vol`,
+    sweetness: (sugar) => `${beside(sugar).plusMinus}${NBSP}g/L`,
     temperature: ({ plusMinus }) =>
       kitchen === 'us' ? `${number(plusMinus * 1.8, 0)}${NBSP}°F` : `${number(plusMinus, 0)}${NBSP}°C`,
+  },
+  spread: {
+    volume: (volume) => {
+      const { value, plusMinus } = metricBeside(volume, VOLUME)
+      return `${volumeIn(kitchen, volume, value)} ± ${plusMinus}`
+    },
+    mass: (mass) => {
+      const { value, plusMinus } = metricBeside(mass, MASS)
+      return `${massIn(kitchen, mass, value)} ± ${plusMinus}`
+    },
+    strength: (abv) => {
+      const { value, plusMinus } = beside(abv)
+      return `${strengthIn(kitchen, abv, value)} ± ${plusMinus}${NBSP}%${NBSP}vol`
+    },
+    sweetness: (sugar) => {
+      const { value, plusMinus } = beside(sugar)
+      return `${value}${NBSP}g/L ± ${plusMinus}${NBSP}g/L`
+    },
   },
 })

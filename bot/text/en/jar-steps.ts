@@ -25,8 +25,8 @@ const cautionNames: Readonly<Record<CautionName, string>> = {
 const expectedText = ({ amount, abvPercent }: Expected, format: Format): string => {
   const kind = amount?.by === 'mass' ? 'mass' : 'volume'
   return [
-    ...(amount === null ? [] : [`${format[kind](amount.amount)} ± ${format.give[kind](amount.amount)}`]),
-    ...(abvPercent === null ? [] : [`${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}`]),
+    ...(amount === null ? [] : [format.spread[kind](amount.amount)]),
+    ...(abvPercent === null ? [] : [format.spread.strength(abvPercent)]),
   ].join(' at ')
 }
 
@@ -164,10 +164,9 @@ const from = {
 } as const
 
 const nowText = ({ volumeMl, abvPercent, sugarGPerL, volume, strength }: NowSaid, format: Format): string => {
-  const much = `${format.volume(volumeMl)} ± ${format.give.volume(volumeMl)}`
-  const sweet =
-    sugarGPerL.value > 0 ? `, ${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)} of sugar` : ''
-  const strong = `at ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}${sweet}`
+  const much = format.spread.volume(volumeMl)
+  const sweet = sugarGPerL.value > 0 ? `, ${format.spread.sweetness(sugarGPerL)} of sugar` : ''
+  const strong = `at ${format.spread.strength(abvPercent)}${sweet}`
   return volume === strength
     ? `${much} ${strong} (${from[volume]})`
     : `${much} (${from[volume]}) ${strong} (${from[strength]})`

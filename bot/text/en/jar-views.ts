@@ -101,7 +101,7 @@ export const listSentences = {
 } satisfies Feature<ListMessages>
 const sources = { measured: 'measured', computed: 'computed from what you measured', estimated: 'estimated' } as const
 
-const spread = (shown: string, give: string, { source }: Sourced): string => `${shown} ± ${give}, ${sources[source]}`
+const sourced = (text: string, { source }: Sourced): string => `${text}, ${sources[source]}`
 
 /** What `/jar show` says. */
 export const showSentences = {
@@ -129,12 +129,10 @@ export const showSentences = {
 
   cells: {
     jar_holds: (values, format) => inJarText(values, format),
-    jar_volume: ({ volumeMl, ...given }, format) =>
-      spread(format.volume(volumeMl), format.give.volume(volumeMl), given),
+    jar_volume: ({ volumeMl, ...given }, format) => sourced(format.spread.volume(volumeMl), given),
     jar_strength: ({ abvPercent, ...given }, format) =>
-      abvPercent.value === 0 ? 'none' : spread(format.strength(abvPercent), format.give.strength(abvPercent), given),
-    jar_sweetness: ({ sugarGPerL }, format) =>
-      sugarGPerL.value === 0 ? 'none' : `${format.sweetness(sugarGPerL)} ± ${format.give.sweetness(sugarGPerL)}`,
+      abvPercent.value === 0 ? 'none' : sourced(format.spread.strength(abvPercent), given),
+    jar_sweetness: ({ sugarGPerL }, format) => (sugarGPerL.value === 0 ? 'none' : format.spread.sweetness(sugarGPerL)),
     jar_planned: ({ abvPercent, sugarGPerL }, format) =>
       `${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`,
     jar_rating: ({ ratings }) => `${ratings.join(', then ')} of 5`,

@@ -69,7 +69,7 @@ export const measureSentences = {
       `Had you weighed it all instead of pouring, it’d be ${within(found, format).replace('Within ', '')}.`,
     measure_weighing_no_help: () => 'Weighing wouldn’t tell it much better.',
     measure_surprising: ({ name, abvPercent }, format) =>
-      `I expected ${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}. If a number slipped: /jar undo ${name}`,
+      `I expected ${format.spread.strength(abvPercent)}. If a number slipped: /jar undo ${name}`,
     measure_scale: () =>
       'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Divide the second by the first: that’s hydrometer:.',
   },

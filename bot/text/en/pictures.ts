@@ -41,18 +41,24 @@ const inIt = (inJar: Ingredients, format: Format): string => inJarText(inJar, fo
 
 const percent = (share: number, format: Format): string => `${format.number(100 * share, 0)}\u00a0%`
 
+/** As `30.0 % vol` is drawn above `± 0.4 % vol`. */
+const besides = (spread: string): readonly [value: string, plusMinus: string] => {
+  const [value = '', plusMinus = ''] = spread.split(' ± ')
+  return [value, `± ${plusMinus}`]
+}
+
 const strength = ({ abvPercent }: MadeOnCard, format: Format): string =>
-  abvPercent.value === 0 ? 'none' : format.strength(abvPercent)
+  abvPercent.value === 0 ? 'none' : besides(format.spread.strength(abvPercent))[0]
 
 const sweetness = ({ sugarGPerL }: MadeOnCard, format: Format): string =>
-  sugarGPerL.value === 0 ? 'no sugar' : format.sweetness(sugarGPerL)
+  sugarGPerL.value === 0 ? 'no sugar' : besides(format.spread.sweetness(sugarGPerL))[0]
 
 /** `± 0.4 % vol, estimated`. */
 const strengthDoubt = ({ abvPercent, strength }: MadeOnCard, format: Format): string =>
-  abvPercent.value === 0 ? '' : `± ${format.give.strength(abvPercent)}, ${strength}`
+  abvPercent.value === 0 ? '' : `${besides(format.spread.strength(abvPercent))[1]}, ${strength}`
 
 const sweetnessDoubt = ({ sugarGPerL }: MadeOnCard, format: Format): string =>
-  sugarGPerL.value === 0 ? '' : `± ${format.give.sweetness(sugarGPerL)}`
+  sugarGPerL.value === 0 ? '' : besides(format.spread.sweetness(sugarGPerL))[1]
 
 const planned = ({ abvPercent, sugarGPerL }: Targets, format: Format): string =>
   `to become ${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`

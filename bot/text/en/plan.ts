@@ -78,7 +78,7 @@ const planCells = {
     `${format.volume(waterMl)}, to steep at ${format.plain(abvPercent, 1)} % vol`,
   plan_jar: ({ jarMl }, format) => `${vesselText(jarMl, format)}, at most 85 to 90 % full`,
   plan_steeping: ({ abvPercent, plantWaterG }, format) =>
-    `${format.strength(abvPercent)} ± ${format.give.strength(abvPercent)}` +
+    format.spread.strength(abvPercent) +
     `${plantWaterG.value < 0.5 ? '' : `; the plants bring about ${format.mass(plantWaterG)} water`}`,
   plan_add_later: ({ later }, format) =>
     later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`).join(', '),
@@ -86,7 +86,7 @@ const planCells = {
   plan_days: ({ from, to }, format) => daysText(from, to, format),
   plan_by: ({ day }, format) => `the day after straining, by ${format.day(day)}`,
   plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }, format) =>
-    `${format.volume(infusionMl)} ± ${format.give.volume(infusionMl)} at ${format.strength(infusionAbvPercent)};` +
+    `${format.spread.volume(infusionMl)} at ${format.strength(infusionAbvPercent)};` +
     ` the plants keep about ${format.volume(keptBackMl)}`,
   plan_syrup: ({ sugarG, waterMl, syrupG }, format) =>
     syrupG !== null

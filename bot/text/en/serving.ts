@@ -1,7 +1,7 @@
 import type { DrinkingLimit, DrinkSize, Guidance, Remark } from '../../../core/label/country.ts'
 import type { Cited, LawSourceKey } from '../../../core/label/sources.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-digits.ts'
+import { digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { ServingMessages } from '../messages/serving.ts'
@@ -82,9 +82,13 @@ const shown = ({ value, plusMinus }: Measured, format: Format): string => {
   return format.number(roundedValue, decimals)
 }
 
-const spread = ({ plusMinus }: Measured, format: Format): string => {
-  const { roundedValue, decimals } = plusMinusDigits(plusMinus)
-  return format.number(roundedValue, decimals)
+/** The value and its ± side by side, without units. */
+const beside = ({ value, plusMinus }: Measured, format: Format) => {
+  const spread = spreadDigits(value, plusMinus)
+  return {
+    value: format.number(spread.value.roundedValue, spread.value.decimals),
+    plusMinus: format.number(spread.plusMinus.roundedValue, spread.plusMinus.decimals),
+  }
 }
 
 /** Alcohol is counted in grams in every kitchen. */
@@ -118,10 +122,16 @@ export const servingSentences = {
   },
 
   cells: {
-    alcohol_spread: ({ massG }, format) => `${grams(massG, format)} ± ${spread(massG, format)}${NBSP}g`,
+    alcohol_spread: ({ massG }, format) => {
+      const { value, plusMinus } = beside(massG, format)
+      return `${value}${NBSP}g ± ${plusMinus}${NBSP}g`
+    },
     standard_drink: ({ country, drink }, format) =>
       `${sizeWords(drink, format)} in ${countryNames[country]}${cited(drink)}${drink.otherG === undefined ? '' : `; in doubt, ${format.plain(drink.otherG)}${NBSP}g is counted there too`}`,
-    drinks: ({ drinks }, format) => `${shown(drinks, format)} ± ${spread(drinks, format)}`,
+    drinks: ({ drinks }, format) => {
+      const { value, plusMinus } = beside(drinks, format)
+      return `${value} ± ${plusMinus}`
+    },
   },
 
   notes: {

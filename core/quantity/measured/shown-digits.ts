@@ -56,3 +56,28 @@ export const digits = (value: number, plusMinus: number): Digits => {
   const isCarried = place === finest && exponentOf(roundedValue) > first
   return { roundedValue, decimals: decimalsFor(isCarried ? place + 1 : place) }
 }
+
+const roundUpAt = (value: number, decimals: number): number => {
+  const [mantissa, exponent] = value.toExponential().split('e')
+  return Number(`${Math.ceil(Number(`${mantissa}e${Number(exponent) + decimals}`) - NOISE)}e${-decimals}`)
+}
+
+/** A value and its ± as they stand side by side. */
+export interface Spread {
+  readonly value: Digits
+  readonly plusMinus: Digits
+}
+
+/**
+ * A value and its ± side by side: the value with the decimals of the ± where its four digits reach so far, else the ± rounded
+ * up to what they reach. So the ± never has more decimals than its value.
+ */
+export const spreadDigits = (value: number, plusMinus: number): Spread => {
+  const [alone, own] = [digits(value, plusMinus), plusMinusDigits(plusMinus)]
+  const most = value === 0 || !Number.isFinite(value) ? own.decimals : digits(value, 0).decimals
+  const decimals = Math.max(alone.decimals, Math.min(own.decimals, most))
+  return {
+    value: decimals === alone.decimals ? alone : { roundedValue: roundAt(value, -decimals), decimals },
+    plusMinus: own.decimals <= decimals ? own : { roundedValue: roundUpAt(own.roundedValue, decimals), decimals },
+  }
+}

@@ -9,10 +9,10 @@ test('counts grams and drinks, and says where the size and the guidance are from
     "30.0 ml at 30 % vol hold about 7.1 g of alcohol, 0.59 of a standard drink in
     Italy.
 
-      Alcohol         7.1 g ± 0.19 g
+      Alcohol         7.10 g ± 0.19 g
       Standard drink  12 g of alcohol in Italy (a table of standard drinks by
                       country)
-      Drinks in it    0.59 ± 0.016
+      Drinks in it    0.592 ± 0.016
 
     • Adults in Italy are told: at most 24 g a day for men and 12 g a day for women,
       the over-65s and those of 18 to 21 (a table of standard drinks by country;

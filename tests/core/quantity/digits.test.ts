@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { digits, plusMinusDigits } from '../../../core/quantity/measured/shown-digits.ts'
+import { digits, plusMinusDigits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import { runs } from './runs.ts'
 
 const written = ({ roundedValue, decimals }: { roundedValue: number; decimals: number }) =>
@@ -51,6 +51,37 @@ describe('digits', () => {
     [3.1e20, '400000000000000000000'],
   ])('± %f is written %s', (plusMinus, text) => {
     expect(written(plusMinusDigits(plusMinus))).toBe(text)
+  })
+
+  test.each<[number, number, string]>([
+    [30.0123, 0.52, '30.0 ± 0.6'],
+    [30.0123, 1.12, '30.0 ± 1.2'],
+    [4.2, 1.5, '4.2 ± 1.5'],
+    [254.9, 10, '250 ± 10'],
+    [1563.2, 31, '1560 ± 40'],
+    [0.934, 0.0187, '0.934 ± 0.019'],
+    [1234.4, 0.3, '1234 ± 1'],
+    [12.5, 0, '12.50 ± 0'],
+    [0, 0.05, '0.00 ± 0.05'],
+    [0.5, 40, '0.5 ± 40'],
+    [3, 40, '3 ± 40'],
+  ])('%f ± %f stand side by side as %s', (value, plusMinus, text) => {
+    const spread = spreadDigits(value, plusMinus)
+    expect(`${written(spread.value)} ± ${written(spread.plusMinus)}`).toBe(text)
+  })
+
+  test('a ± has never more decimals than its value, and is never shown smaller than it is', () => {
+    const number = fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e6, max: 1e6 })
+    const half = fc.double({ noNaN: true, noDefaultInfinity: true, min: 1e-6, max: 1e5 })
+    fc.assert(
+      fc.property(number, half, (value, plusMinus) => {
+        const spread = spreadDigits(value, plusMinus)
+        expect(spread.plusMinus.decimals).toBeLessThanOrEqual(spread.value.decimals)
+        expect(spread.plusMinus.roundedValue).toBeGreaterThanOrEqual(plusMinus * (1 - 1e-8))
+        expect(Number(written(spread.plusMinus))).toBeCloseTo(spread.plusMinus.roundedValue, 12)
+      }),
+      runs,
+    )
   })
 
   test('every finite number keeps 1 to 4 significant digits, and is moved by no more than its ± or half its 4th', () => {
