@@ -31,7 +31,7 @@ const TIERS: readonly (readonly string[])[] = [
   ['core/jar/entry'],
   ['core/jar/state'],
   ['core/jar/record', 'core/jar/limits'],
-  ['core/jar/tasks'],
+  ['core/jar/tasks', 'core/trouble'],
   ['store'],
   ['store/schema'],
   ['store/memory'],

@@ -37,6 +37,7 @@ import { servingSentences } from './serving.ts'
 import { forgetSentences, settingsSentences } from './settings.ts'
 import { codeProblems, codeSentences, shareProblems, shareSentences } from './share.ts'
 import { consoleText, storageInDiscord, storageProblems } from './terminal.ts'
+import { troubleProblems } from './trouble.ts'
 
 /** Every word a person reads, in English. */
 export const en = {
@@ -77,6 +78,7 @@ export const en = {
     ...spiritProblems,
     ...labelProblems,
     ...jarProblems,
+    ...troubleProblems,
     ...storageProblems,
     ...chatProblems,
     ...limitProblems,

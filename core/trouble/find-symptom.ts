@@ -1,0 +1,90 @@
+import { DomainError } from '../domain-error.ts'
+import { shown } from '../quantity/read/tokens.ts'
+import { editDistance } from '../spelling/edit-distance.ts'
+import { nameWords } from '../spelling/normalise-name.ts'
+import { isOneTypo } from '../spelling/one-typo.ts'
+import { type SymptomId, symptomIds, symptoms } from './symptoms.ts'
+
+/** Words that tell nothing of what is wrong. */
+const FILLERS: ReadonlySet<string> = new Set(
+  (
+    'it its is was are has have been had my mine our this that there theres got gone went turned looks looking feels a bit ' +
+    'very really all quite rather so and now e ho ha mi si molto tutto po sono'
+  ).split(' '),
+)
+
+interface Known {
+  readonly id: SymptomId
+  readonly words: readonly string[]
+  readonly key: string
+  readonly bare: string
+}
+
+const keyOf = (words: readonly string[]): string => words.join(' ')
+const bareOf = (words: readonly string[]): string => words.filter((word) => !FILLERS.has(word)).join(' ')
+
+const known: readonly Known[] = symptomIds.flatMap((id) =>
+  [id.replaceAll('_', ' '), ...symptoms[id].en, ...symptoms[id].it].map((name): Known => {
+    const words = nameWords(name)
+    return { id, words, key: keyOf(words), bare: bareOf(words) }
+  }),
+)
+
+/** From so many letters on a slip is forgiven. */
+const TYPO_LETTERS = 5
+
+const idsOf = (found: readonly Known[]): readonly SymptomId[] => [...new Set(found.map(({ id }) => id))]
+
+const only = (found: readonly Known[]): SymptomId | null => {
+  const ids = idsOf(found)
+  return ids.length === 1 ? ids[0]! : null
+}
+
+/** The longest name all of whose words were said, in their order; null where two symptoms have one as long. */
+function within(words: readonly string[]): SymptomId | null {
+  const text = ` ${keyOf(words)} `
+  const said = known.filter(({ key }) => key !== '' && text.includes(` ${key} `))
+  const longest = Math.max(0, ...said.map(({ words: { length } }) => length))
+  return only(said.filter(({ words: { length } }) => length === longest))
+}
+
+/** The symptom that a text names, whatever is said around it; null where none, or more than one, is. */
+export function symptomIn(text: string): SymptomId | null {
+  const words = nameWords(text)
+  const [key, bare] = [keyOf(words), bareOf(words)]
+  if (key === '') return null
+  return (
+    only(known.filter((each) => each.key === key)) ??
+    (bare === '' ? null : only(known.filter((each) => each.bare === bare))) ??
+    within(words) ??
+    only(known.filter((each) => each.key.length >= TYPO_LETTERS && isOneTypo(key, each.key))) ??
+    only(known.filter((each) => each.bare.length >= TYPO_LETTERS && isOneTypo(bare, each.bare)))
+  )
+}
+
+/** Nearer than this share of its letters a name may be what was meant. */
+const NEAR_SHARE = 0.5
+
+/** The symptoms that a text is nearest to, at most three. */
+export function nearestSymptoms(text: string): readonly SymptomId[] {
+  const words = nameWords(text)
+  const said = new Set(words)
+  const key = bareOf(words)
+  const near = known
+    .map((each) => {
+      const shared = each.words.filter((word) => said.has(word) && !FILLERS.has(word)).length
+      const slips = key === '' ? 1 : editDistance(key, each.bare) / Math.max(key.length, each.bare.length, 1)
+      return { id: each.id, away: shared > 0 ? 0.4 - shared / 10 : slips }
+    })
+    .filter(({ away }) => away < NEAR_SHARE)
+    .toSorted((one, other) => one.away - other.away)
+  return [...new Set(near.map(({ id }) => id))].slice(0, 3)
+}
+
+/** What is wrong, in the words people use. Throws `unknown_symptom` with those that come nearest. */
+export function parseSymptom(text: string): SymptomId {
+  const found = symptomIn(text)
+  if (found !== null) return found
+  const nearest = nearestSymptoms(text).map((id) => symptoms[id].en[0]!)
+  throw new DomainError('bad_value', 'unknown_symptom', { typed: shown(text), nearest })
+}

@@ -1,0 +1,9 @@
+/** What a trouble cannot be asked. */
+export interface TroubleProblems {
+  /** Nothing that is on record; up to three names of what comes nearest. */
+  unknown_symptom: { readonly typed: string; readonly nearest: readonly string[] }
+}
+
+declare module '../domain-error.ts' {
+  interface Problems extends TroubleProblems {}
+}

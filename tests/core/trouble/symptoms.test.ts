@@ -1,0 +1,49 @@
+import { expect, it, test } from 'vitest'
+import { DomainError } from '../../../core/domain-error.ts'
+import { nearestSymptoms, parseSymptom, symptomIn } from '../../../core/trouble/find-symptom.ts'
+import { symptomIds, symptoms } from '../../../core/trouble/symptoms.ts'
+
+it('knows fifty-two symptoms', () => {
+  expect(symptomIds.length).toBe(52)
+})
+
+it('finds every symptom by each of its words, in both languages, and by its id', () => {
+  const missed = symptomIds.flatMap((id) =>
+    [id, ...symptoms[id].en, ...symptoms[id].it].flatMap((name) =>
+      symptomIn(name) === id ? [] : [`${name}: ${symptomIn(name)} instead of ${id}`],
+    ),
+  )
+  expect(missed).toEqual([])
+})
+
+// Said as makers say it; from memory, none of them is a name of the table.
+test.each([
+  ["it's gone really cloudy", 'cloudy_on_mixing'],
+  ['My lemon went cloudy in the freezer', 'cloudy_in_cold'],
+  ['it is way too sweet', 'too_sweet'],
+  ['MOULD!!', 'mould'],
+  ['biter', 'bitter'],
+  ['there are crystals in the bottle', 'crystals'],
+  ['è un po amaro', 'bitter'],
+  ['the lid popped', 'fermenting'],
+  ['it smells of vinegar now', 'vinegar'],
+] as const)('reads “%s”', (said, id) => {
+  expect(symptomIn(said)).toBe(id)
+})
+
+it('asks back where nothing is known, with what comes nearest', () => {
+  const thrown = (() => {
+    try {
+      parseSymptom('tastes of old socks')
+    } catch (error) {
+      return error
+    }
+    return null
+  })()
+  expect(thrown).toBeInstanceOf(DomainError)
+  expect((thrown as DomainError).problem).toBe('unknown_symptom')
+  expect(symptomIn('')).toBeNull()
+  expect(symptomIn('the quince')).toBeNull()
+  expect(nearestSymptoms('xyzzyplugh')).toEqual([])
+  expect(nearestSymptoms('smells of feet').length).toBeGreaterThan(0)
+})
