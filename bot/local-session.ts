@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Maintenance } from '../store/maintenance.ts'
 import type { Store } from '../store/store.ts'
+import { newLastReplies } from './chat/last-replies.ts'
 import type { Dispatch } from './chat/run/execute.ts'
 import type { Config } from './config.ts'
 import { edge } from './process-edge.ts'
@@ -56,6 +57,7 @@ export function localSession({ config, assumedZone, store, commands, spoken, now
       openFile,
       forgetFiles: forgetFilesIn(files),
       newAttempt: randomUUID,
+      replies: newLastReplies(),
     },
     speech,
     speechIn: terminalLanguage,

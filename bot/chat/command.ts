@@ -6,6 +6,7 @@ import type { Lacking } from '../text/messages/lacking.ts'
 import type { PostChange } from '../text/messages/share.ts'
 import type { Doubts } from './doubts.ts'
 import type { OpenFile } from './given-file.ts'
+import type { LastReplies } from './last-replies.ts'
 import type { Reply } from './reply.ts'
 
 /** What is lacking at a place, at once; nothing where all is well. */
@@ -47,6 +48,8 @@ export interface Asker extends Spoken {
   readonly newAttempt?: () => string
   /** Where it is left out, no attempt is known again. */
   readonly doubts?: Doubts
+  /** Where it is left out, no reply is kept to say more of it. */
+  readonly replies?: LastReplies
 }
 
 /** What a command may know besides its input. */

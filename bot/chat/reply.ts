@@ -2,9 +2,10 @@ import type { PostedIn } from '../../store/person.ts'
 import type { Call } from '../calls/call.ts'
 import type { Kitchen } from '../text/kitchen.ts'
 import type { Message, Words } from '../text/words.ts'
+import type { Deep } from './depth.ts'
 
 /** A command already filled in, offered after a reply. */
-export interface Action {
+export interface Action extends Deep {
   readonly label: Message<'actions'>
   readonly call: Call
   /** Who may press it; left out, only whoever was answered. */
@@ -15,7 +16,7 @@ export interface Action {
   readonly isChangedFirst?: true
 }
 
-export interface Row {
+export interface Row extends Deep {
   readonly label: Message<'rows'>
   readonly cell: Message<'cells'>
 }
@@ -35,14 +36,20 @@ export interface ReplyFile {
   draw(words: Words, kitchen: Kitchen): Promise<Uint8Array>
 }
 
-/** What a command answers: data that every surface renders. The answer first, the worst caution first. */
+/**
+ * What a command answers: data that every surface renders. The answer first, the worst caution first. It has two depths:
+ * what stands on the first screen, and what is said to whoever asks for more. A fact stands at one of them.
+ */
 export interface Reply {
   readonly headline: Message<'headlines'>
+  /** Sentences right under it, on the first screen; left out: none. */
+  readonly under?: readonly Message<'headlines'>[]
   readonly table: readonly Row[]
-  /** How sure the numbers are. */
+  /** How sure the numbers are; always one question deeper. */
   readonly sure: readonly Message<'sure'>[]
-  readonly notes: readonly Message<'notes'>[]
-  readonly cautions: readonly Message<'cautions'>[]
+  /** Plain sentences under the answer. */
+  readonly notes: readonly (Message<'notes'> & Deep)[]
+  readonly cautions: readonly (Message<'cautions'> & Deep)[]
   readonly actions: readonly Action[]
   /** For `--json`; see contracts in the developers' guide. */
   readonly data: { readonly [name: string]: Data }

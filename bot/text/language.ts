@@ -33,6 +33,7 @@ import type { NudgeMessages, RemindersMessages } from './messages/reminders.ts'
 import type { ServingMessages } from './messages/serving.ts'
 import type { ForgetMessages, SettingsMessages } from './messages/settings.ts'
 import type { CodeMessages, ShareMessages } from './messages/share.ts'
+import type { MoreText } from './more-text.ts'
 import type { PictureText } from './picture-text.ts'
 import type { ConsoleText } from './terminal-text.ts'
 
@@ -87,6 +88,7 @@ export interface Language {
   /** By the path of each command. */
   readonly commands: Readonly<Record<string, CommandText>>
   readonly console: ConsoleText
+  readonly more: MoreText
   readonly season: SeasonText
   readonly doctor: DoctorText
   readonly discord: DiscordText

@@ -3,7 +3,7 @@ import type { Sayings } from './sayings.ts'
 
 /** The terminal's own words: greeting, help, usage and the marks around a reply. */
 export interface ConsoleText
-  extends Sayings<'prompt' | 'tokenShown' | 'goodbye' | 'next' | 'commands' | 'more' | 'options' | 'examples'> {
+  extends Sayings<'prompt' | 'tokenShown' | 'goodbye' | 'commands' | 'more' | 'options' | 'examples'> {
   greeting(values: { example: string }): readonly string[]
   remindersElsewhere(values: StorageProblems['locked']): string
   setAside(values: { file: string; day: string | null; folder: string; userId: string }): string

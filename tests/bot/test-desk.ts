@@ -1,5 +1,6 @@
 import type { Invocation } from '../../bot/calls/invocation.ts'
 import type { Command } from '../../bot/chat/command.ts'
+import type { DepthShown } from '../../bot/chat/depth.ts'
 import { execute } from '../../bot/chat/run/execute.ts'
 import { commands as listed } from '../../bot/commands/index.ts'
 import { showJson } from '../../bot/terminal/ask/show-json.ts'
@@ -9,7 +10,7 @@ import { en } from '../../bot/text/en/index.ts'
 import { wordsOf } from '../../bot/text/words-of.ts'
 import { newAsker, type TestAsker } from './asker.ts'
 
-export const speech = { words: wordsOf(en), commands: en.commands, console: en.console }
+export const speech = { words: wordsOf(en), commands: en.commands, console: en.console, more: en.more }
 export const commands = listed as unknown as readonly Command[]
 
 interface Setting {
@@ -40,6 +41,10 @@ export const testDesk = ({
     return `files/${name}`
   }
   const dispatch = { ...asker, commands: known, nowMs, log: (text: string) => logged.push(text) }
+  const printed = async (line: string, shown: DepthShown): Promise<string> => {
+    const { text } = await answer(line, dispatch, speech, showText({ width, colour: false }, shown), saveFile)
+    return text.replaceAll('\u00a0', ' ')
+  }
   const jsonTextOf = async (line: string): Promise<string> =>
     (await answer(line, dispatch, speech, showJson, saveFile)).text
   return {
@@ -49,11 +54,10 @@ export const testDesk = ({
     /** What was written since the last call. */
     files: () => saved.splice(0),
     run: (line: string | Invocation) => execute(line, dispatch),
-    textOf: async (line: string): Promise<string> =>
-      (await answer(line, dispatch, speech, showText({ width, colour: false }), saveFile)).text.replaceAll(
-        '\u00a0',
-        ' ',
-      ),
+    /** Both depths of a reply. */
+    textOf: (line: string): Promise<string> => printed(line, 'whole'),
+    /** The first screen alone. */
+    firstOf: (line: string): Promise<string> => printed(line, 'first'),
     jsonTextOf,
     jsonOf: async (line: string) => JSON.parse(await jsonTextOf(line)),
   }

@@ -51,7 +51,9 @@ export interface Failure {
   readonly kitchen: Kitchen
 }
 
-export type CallOutcome = { readonly ok: true; readonly path: string; readonly reply: Reply } | Failure
+export type CallOutcome =
+  | { readonly ok: true; readonly path: string; readonly reply: Reply; readonly call?: Invocation }
+  | Failure
 
 const fromDomain = (error: DomainError, option: string | null): Problem => ({
   code: error.code,
@@ -184,7 +186,8 @@ const run = async (
     if (doubtful !== null) doubts?.settle(userId, read)
     const reply = { ...made, cautions: [...notedCautions(read), ...made.cautions] }
     verifyReply(reply)
-    return { path: command.path, reply: settings.units === null ? reply : { ...reply, kitchen: settings.units } }
+    const inUnits = settings.units === null ? reply : { ...reply, kitchen: settings.units }
+    return { path: command.path, reply: inUnits, call: read }
   }
   const attempted = await attempt(work, () => call, log)
   if (attempted.ok) return { ok: true, ...attempted.result }

@@ -75,7 +75,7 @@ function jarNamed(typed: string, jars: Person['jars']): string | null {
 export const forgetCommand = defineCommand({
   ...signature('forget'),
   async run({ jar, confirm: given }, context) {
-    const { store, userId, forgetFiles, place } = context
+    const { store, userId, forgetFiles, replies, place } = context
     const confirm = given?.is ?? null
     const isChanged = confirm !== null && confirm.tally !== null && confirm.tally !== (await tallyNow(context))
     if (confirm?.isYes === true && jar === undefined && !isChanged) {
@@ -83,6 +83,7 @@ export const forgetCommand = defineCommand({
       const shared = await sharesOf(context)
       const removed = await store.remove(userId)
       const files = (await forgetFiles?.()) ?? 0
+      replies?.forget(userId)
       const notes = await withdrawAll(shared, context)
       const data = { erased: true, ...removed, files, shares: shared.length }
       const values = { ...removed, finished, undone, files }

@@ -1,7 +1,7 @@
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
-import type { Asker } from '../../chat/command.ts'
+import type { DepthShown } from '../../chat/depth.ts'
 import { drawFiles } from '../../chat/draw-files.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { attempt, type CallOutcome, type Dispatch } from '../../chat/run/execute.ts'
@@ -11,15 +11,17 @@ import type { Language } from '../../text/language.ts'
 import type { ButtonIds } from '../buttons/button-ids.ts'
 import { buttonIds } from '../buttons/button-ids.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
+import type { LineOfCommand } from '../buttons/marked-lines.ts'
 import type { SentForm } from '../forms/form.ts'
 import { againId } from '../forms/reopen-form.ts'
-import type { TypedLine } from '../forms/retype.ts'
 import { retypeId } from '../forms/retype.ts'
 import { speechIn } from '../show/language-for-discord.ts'
 import type { MessagePayload } from '../show/message-payload.ts'
 import { sentenceMessage, toMessages } from '../show/to-messages.ts'
 import { withFiles } from '../show/with-files.ts'
 import { zoneChoice } from '../suggest/zone-choice.ts'
+import { depthFor } from './depth-for.ts'
+import { zoneOf } from './zone-of.ts'
 
 /** Where an app is a person's own, an answer can have so many messages with the first. */
 const MOST_MESSAGES = 5
@@ -44,16 +46,6 @@ export interface SaidMessages {
   /** Where all who are there see it: what is told where it stands. */
   readonly isPublic: boolean
   readonly posted?: Reply['posted']
-}
-
-/** The zone whose days the answer means, also where the store cannot be read. */
-const zoneOf = async ({ store, userId, assumedZone }: Asker): Promise<string> => {
-  try {
-    return (await store.read(userId)).settings.zone ?? assumedZone
-  } catch (error) {
-    if (error instanceof StorageError) return assumedZone
-    throw error
-  }
 }
 
 const idsOf = async (outcome: CallOutcome | HelpPage, dispatch: CallDispatch) => {
@@ -86,7 +78,7 @@ const idsOf = async (outcome: CallOutcome | HelpPage, dispatch: CallDispatch) =>
 }
 
 /** What somebody sent: a form, or a line, which can name another jar as well. */
-export type SentBefore = SentForm | TypedLine
+export type SentBefore = SentForm | LineOfCommand
 
 const isForm = (sent: SentBefore): sent is SentForm => 'filled' in sent
 
@@ -165,13 +157,16 @@ interface Asked {
   readonly sent?: SentBefore | null
   /** IANA name of the zone whose days the outcome means; left out, or null, where it is not known yet. */
   readonly zone?: string | null
+  /** Of a reply; left out: its first screen, with a button that opens the rest. */
+  readonly shown?: DepthShown
+  readonly lead?: string
 }
 
 /** An outcome as messages. A fault in the wording is excused like any other. */
 export const messagesOf = async (
   outcome: CallOutcome | HelpPage,
   dispatch: CallDispatch,
-  { sent = null, zone = null }: Asked = {},
+  { sent = null, zone = null, shown, lead }: Asked = {},
 ): Promise<SaidMessages> => {
   const { language, log } = dispatch
   const path = outcome.path === null ? null : { path: outcome.path, options: {} }
@@ -181,16 +176,18 @@ export const messagesOf = async (
     const speech = speechIn(language, zone ?? (await zoneOf(dispatch)))
     const ids = await idsOf(outcome, dispatch)
     const again = await againIn(outcome, sent, dispatch)
-    const messages = toMessages(outcome, { ...renderingFor(dispatch, ids, isPublic), again }, speech)
+    const depth = shown === undefined ? await depthFor(outcome, dispatch) : { shown }
+    const rendering = { ...renderingFor(dispatch, ids, isPublic), ...depth, again, ...(lead !== undefined && { lead }) }
+    const messages = toMessages(outcome, rendering, speech)
     if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)
     const files = reply === null ? [] : await drawFiles(reply, speech.plainWords, log)
     return withFiles(withChoice(messages, outcome, dispatch), files, speech)
   }
-  const shown = await attempt(show, () => path, log)
+  const made = await attempt(show, () => path, log)
   const ran = 'entries' in outcome ? null : outcome
-  if (!shown.ok) {
+  if (!made.ok) {
     const excuse = sentenceFor(language.problems.internal(), dispatch)
     return { kind: 'messages', messages: [excuse], outcome: ran, isPublic: false }
   }
-  return { kind: 'messages', messages: shown.result, outcome: ran, isPublic, posted: reply?.posted }
+  return { kind: 'messages', messages: made.result, outcome: ran, isPublic, posted: reply?.posted }
 }

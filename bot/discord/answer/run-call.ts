@@ -4,9 +4,10 @@ import { pathTyped } from '../../chat/grammar/find-command.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { attempt, execute } from '../../chat/run/execute.ts'
 import { HELP, help } from '../../chat/run/help.ts'
+import { keepReply, moreOf } from '../../chat/run/more.ts'
+import type { LineOfCommand } from '../buttons/marked-lines.ts'
 import type { FilledFields, SentForm } from '../forms/form.ts'
 import { formFor } from '../forms/form-for.ts'
-import type { TypedLine } from '../forms/retype.ts'
 import { retypeForm } from '../forms/retype.ts'
 import { withUnsent } from '../nudges/unsent-reminders.ts'
 import {
@@ -32,6 +33,7 @@ export const hasDone = (said: CallRun): boolean => said.kind === 'messages' && s
 
 const run = async (call: Invocation, dispatch: CallDispatch, sent: SentBefore | null): Promise<SaidMessages> => {
   const { outcome, zone } = await withUnsent(await execute(call, dispatch), dispatch)
+  await keepReply(outcome, dispatch)
   return messagesOf(outcome, dispatch, { sent, zone })
 }
 
@@ -74,13 +76,32 @@ const readCall = async (read: () => Promise<string | Invocation>, { commands, la
 export async function saidTo(
   read: () => Promise<string | Invocation>,
   dispatch: CallDispatch,
-  typed: TypedLine | null = null,
+  typed: LineOfCommand | null = null,
 ): Promise<CallRun> {
   const asked = await readCall(read, dispatch)
   if (!asked.ok) return messagesOf(asked, dispatch, { sent: typed })
   const call = asked.result
   if ('ok' in call) return messagesOf(call, dispatch, { sent: typed })
   return (await formSaid(call, dispatch, null, typed)) ?? run(call, dispatch, typed)
+}
+
+/** The rest of what a line was answered. Never throws. */
+export async function saidMore(read: () => Promise<string>, dispatch: CallDispatch): Promise<SaidMessages> {
+  const { commands, language, log } = dispatch
+  const asked = await attempt(
+    async () => parseLine(await read(), commands),
+    () => null,
+    log,
+  )
+  if (!asked.ok) return messagesOf(asked, dispatch)
+  const { lead, outcome, shown } = await moreOf(asked.result, dispatch)
+  if (!outcome.ok) return messagesOf(outcome, dispatch)
+  if (lead === 'nothing') return sentenceSaid(language.more.nothing(), dispatch)
+  // It is for whoever asked, and its pictures stand above.
+  const { files: _, posted: __, visibility, ...reply } = outcome.reply
+  const isConfidential = visibility === 'confidential'
+  const alone = { ...outcome, reply: { ...reply, ...(isConfidential && { visibility }) } }
+  return messagesOf(alone, dispatch, { shown, ...(lead !== null && { lead: language.more[lead]() }) })
 }
 
 /** Opens a line in a form of one field, to be changed and sent. Never throws. */

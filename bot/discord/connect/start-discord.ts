@@ -3,6 +3,7 @@ import type { Maintenance } from '../../../store/maintenance.ts'
 import { StorageError, type StorageProblems } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
 import { newDoubts } from '../../chat/doubts.ts'
+import { newLastReplies } from '../../chat/last-replies.ts'
 import { closedPlaces } from '../../reminders/closed-places.ts'
 import { startReminders } from '../../reminders/start-reminders.ts'
 import { noReminders } from '../../reminders/why-no-reminders.ts'
@@ -47,7 +48,7 @@ export async function startDiscord(
     log(clean(words.problem('locked', locked, 'metric')))
     return 1
   }
-  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts() }
+  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts(), replies: newLastReplies() }
   return connect({
     ...shared,
     ...discord,

@@ -1,17 +1,9 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
-import type { Store } from '../../../store/store.ts'
 import type { RetypeFormText } from '../../text/discord-forms-text.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
-import { keepIn, keptReference, LONGEST_KEPT } from '../buttons/long-button-lines.ts'
+import { type LineOfCommand, marked, markedId } from '../buttons/marked-lines.ts'
 import type { Submitted } from './form.ts'
 
-/** A line that somebody typed, and the command that it runs or meant to. */
-export interface TypedLine {
-  readonly line: string
-  readonly path: string
-}
-
-/** Begins what a button carries that opens a line to be changed; the line follows, or a kept one's name. */
 const RETYPE = '!line '
 
 /** What the form with a line carries. */
@@ -23,21 +15,12 @@ const FIELD = 'line'
 /** Discord's limit of a text field. */
 const MOST_FIELD = 4000
 
-/**
- * The id of the button that opens a line to be changed. One that is too long for it is kept in its owner's file, which is
- * written only then; a `StorageError` comes out. Null where it is too long for that.
- */
-export async function retypeId(
-  { line, path }: TypedLine,
-  { userId: owner, store }: { readonly userId: string; readonly store: Pick<Store, 'update'> },
-): Promise<string | null> {
-  const short = encodeCustomId({ owner, line: RETYPE + line, nudgeId: null })
-  if (short !== null || line.length > LONGEST_KEPT) return short
-  return encodeCustomId({ owner, line: RETYPE + keptReference(await keepIn(store, owner, line), path), nudgeId: null })
-}
+/** The id of the button that opens a line to be changed; see `markedId`. */
+export const retypeId = (typed: LineOfCommand, keeping: Parameters<typeof markedId>[2]): Promise<string | null> =>
+  markedId(RETYPE, typed, keeping)
 
 /** The line that such a button opens, or a kept one's name; null for any other button. */
-export const retyped = (line: string): string | null => (line.startsWith(RETYPE) ? line.slice(RETYPE.length) : null)
+export const retyped = (line: string): string | null => marked(RETYPE, line)
 
 /** A form whose one field holds a whole line. */
 export const retypeForm = (

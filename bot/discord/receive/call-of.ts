@@ -6,7 +6,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
 import { HELP } from '../../chat/run/help.ts'
-import type { TypedLine } from '../forms/retype.ts'
+import type { LineOfCommand } from '../buttons/marked-lines.ts'
 import { unisolated } from '../show/isolate-rtl.ts'
 
 const [SUBCOMMAND, GROUP] = [1, 2]
@@ -73,7 +73,7 @@ export const callOf = (slash: Slash, commands: readonly Callable[]): Invocation 
 }
 
 /** What a slash command says, as a line; null where a file came along, which no line can hold. */
-export function lineTyped(slash: Slash): TypedLine | null {
+export function lineTyped(slash: Slash): LineOfCommand | null {
   const { path, data } = flat(slash)
   if (data.some(({ attachment }) => attachment !== undefined)) return null
   const typed = data.map(({ name, value = '' }) => [name, unisolated(String(value))] as const)

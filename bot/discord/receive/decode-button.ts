@@ -2,6 +2,7 @@ import type { Store } from '../../../store/store.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { decodeCustomId } from '../buttons/custom-id.ts'
 import { lineKept, readReference } from '../buttons/long-button-lines.ts'
+import { marked } from '../buttons/marked-lines.ts'
 import { opensAgain } from '../forms/reopen-form.ts'
 import { retyped, TYPED_LINE } from '../forms/retype.ts'
 import { SHOW_LINE } from '../show/to-messages.ts'
@@ -15,6 +16,8 @@ export type Pressed =
   | { readonly kind: 'again'; readonly line: string }
   /** To open a line to be changed, once `keptLine` has found it. */
   | { readonly kind: 'retype'; readonly line: string }
+  /** To say the rest of what a line was answered, once `keptLine` has found it. */
+  | { readonly kind: 'more'; readonly line: string }
   /** The form that such a line was sent with. */
   | { readonly kind: 'typed' }
   /** Made for somebody else. */
@@ -32,6 +35,8 @@ export function pressed(customId: string, userId: string): Pressed {
   if (opensAgain(line)) return { kind: 'again', line }
   const typed = retyped(line)
   if (typed !== null) return { kind: 'retype', line: typed }
+  const more = marked('!more ', line)
+  if (more !== null) return { kind: 'more', line: more }
   if (line === TYPED_LINE) return { kind: 'typed' }
   if (line.startsWith('/') || readReference(line) !== null) return { kind: 'line', line }
   return { kind: 'unknown' }

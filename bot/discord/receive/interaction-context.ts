@@ -3,6 +3,7 @@ import type { InTurn } from '../../../store/queue.ts'
 import type { Store } from '../../../store/store.ts'
 import type { ProvePlace } from '../../chat/command.ts'
 import type { Doubts } from '../../chat/doubts.ts'
+import type { LastReplies } from '../../chat/last-replies.ts'
 import type { Dispatch } from '../../chat/run/execute.ts'
 import { trace } from '../../chat/trace.ts'
 import type { ClosedPlaces } from '../../reminders/closed-places.ts'
@@ -29,6 +30,8 @@ export interface InteractionDesk extends Spoken {
   readonly closed: Pick<ClosedPlaces, 'has' | 'open' | 'close'>
   /** Attempts that may have been kept. */
   readonly doubts?: Doubts
+  /** Replies of which more may be asked. */
+  readonly replies?: LastReplies
   readonly after: StartTimer
   readonly log: Dispatch['log']
   /** Base address of Discord's REST, or null: Discord's own. */
@@ -62,8 +65,22 @@ const mayHaveRecorded = ({ outcome }: SaidMessages): boolean =>
   outcome?.ok === true && outcome.path.startsWith('jar ') && !SHOWS.includes(outcome.path)
 
 export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: InTurn): InteractionContext => {
-  const { commands, language, languageOf, store, assumedZone, now, closed, doubts, after, log, answers, rest, api } =
-    desk
+  const {
+    commands,
+    language,
+    languageOf,
+    store,
+    assumedZone,
+    now,
+    closed,
+    doubts,
+    replies,
+    after,
+    log,
+    answers,
+    rest,
+    api,
+  } = desk
   const userId = interaction.user.id
   const isAlone = isAloneIn(interaction)
   const facts = {
@@ -94,6 +111,7 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: 
     withdrawPost: withdrawPostBy({ rest, sentence: language.discord.withdrawn(), log }),
     newAttempt: () => interaction.id,
     ...(doubts !== undefined && { doubts }),
+    ...(replies !== undefined && { replies }),
     commands,
     nowMs: now(),
     log,

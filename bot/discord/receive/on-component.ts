@@ -7,7 +7,7 @@ import type {
 } from 'discord.js'
 import { sentenceSaid } from '../answer/answer-messages.ts'
 import type { Answered } from '../answer/interaction-responses.ts'
-import { hasDone, saidAgain, saidRetype, saidTo, saidToForm, saidToTyped } from '../answer/run-call.ts'
+import { hasDone, saidAgain, saidMore, saidRetype, saidTo, saidToForm, saidToTyped } from '../answer/run-call.ts'
 import { showToAll } from '../answer/show-to-all.ts'
 import { readForm } from '../forms/form.ts'
 import { formAgain } from '../forms/reopen-form.ts'
@@ -17,7 +17,7 @@ import { keptLine, type Pressed, pressed } from './decode-button.ts'
 import type { Presses, PressOf } from './ignore-double-press.ts'
 import type { InteractionContext, InteractionDesk } from './interaction-context.ts'
 
-type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' }>
+type Runs = Extract<Pressed, { readonly kind: 'line' | 'again' | 'retype' | 'more' }>
 
 /** Answers buttons, choices and forms; each belongs to the person that it was made for. */
 export const componentsFor = (
@@ -28,9 +28,11 @@ export const componentsFor = (
     const act = () => {
       if (read.kind === 'again') return saidAgain(() => formAgain(read.line, dispatch), dispatch)
       const line = () => keptLine(read.line, dispatch)
+      if (read.kind === 'more') return saidMore(line, dispatch)
       return read.kind === 'retype' ? saidRetype(line, dispatch) : saidTo(line, dispatch)
     }
-    const acted = presses.once(press, now(), act, hasDone)
+    // What is only read may be read twice.
+    const acted = presses.once(press, now(), act, read.kind === 'more' ? () => false : hasDone)
     const work = acted.then((once) => {
       // The answer goes out now: what is written on the reminder afterwards may take its time.
       once?.answered(now())

@@ -2,6 +2,7 @@ import { once } from '../../../core/once.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import type { DiscordText } from '../../text/discord-text.ts'
 import type { Language } from '../../text/language.ts'
+import type { MoreText } from '../../text/more-text.ts'
 import type { Words } from '../../text/words.ts'
 import { wordsOf } from '../../text/words-of.ts'
 import { type NamedLines, namedLines } from './name-first-option.ts'
@@ -15,6 +16,7 @@ export interface DiscordLanguage {
   readonly plainWords: Words
   readonly commands: Readonly<Record<string, CommandText>>
   readonly discord: DiscordText
+  readonly more: MoreText
   /** A line as Discord takes it. */
   readonly line: NamedLines['line']
 }
@@ -51,6 +53,7 @@ export const speechIn = (given: Language, zone: string): DiscordLanguage => {
     plainWords: adapted(wordsOf(language), lines),
     commands: language.commands,
     discord: language.discord,
+    more: language.more,
     line: lines.line,
   }
 }

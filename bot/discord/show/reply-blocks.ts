@@ -1,3 +1,4 @@
+import { depthOf } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { HelpPage } from '../../chat/run/help.ts'
 import type { Kitchen } from '../../text/kitchen.ts'
@@ -52,20 +53,26 @@ const typedBlock = (actions: readonly Action[], kitchen: Kitchen, { words, disco
         ),
       ]
 
-/** A reply in blocks: the answer, the worst caution first, the table, how sure it is, what to type, notes, last those of the zone. */
+/** What is to be shown of a reply in blocks: the answer, the worst caution first, the table, how sure it is, notes, what to type, last the notes of the zone. */
 export function replyBlocks(reply: Reply, toType: readonly Action[], speech: DiscordLanguage): readonly Block[] {
   const { words, discord } = speech
   const { kitchen } = reply
+  const plain = (note: Reply['notes'][number]): PageLine => line(words.say<'notes'>(note, kitchen))
   const small = (note: Reply['notes'][number]): PageLine => line(words.say<'notes'>(note, kitchen), SMALL)
   return blocksOf([
-    [bold(words.say<'headlines'>(reply.headline, kitchen))],
+    [
+      bold(words.say<'headlines'>(reply.headline, kitchen)),
+      ...(reply.under ?? []).map((each) => line(words.say<'headlines'>(each, kitchen))),
+    ],
     reply.cautions.map((each) => bold(discord.cautioned(words.say<'cautions'>(each, kitchen)))),
     reply.table.map(({ label, cell }) =>
       row(discord.rowLabel(words.say<'rows'>(label, kitchen)), unaligned(words.say<'cells'>(cell, kitchen))),
     ),
     reply.sure.map((each) => line(words.say<'sure'>(each, kitchen))),
+    reply.notes
+      .filter((each) => !isOfZone(each))
+      .map((each) => (depthOf(each) === 'first' ? plain(each) : small(each))),
     typedBlock(toType, kitchen, speech),
-    reply.notes.filter((each) => !isOfZone(each)).map(small),
     reply.notes.filter(isOfZone).map(small),
   ])
 }

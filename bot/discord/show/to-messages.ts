@@ -1,4 +1,5 @@
 import { lineOf } from '../../calls/write-line.ts'
+import { type DepthShown, partsAt } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { CallOutcome } from '../../chat/run/execute.ts'
 import { explain } from '../../chat/run/explain.ts'
@@ -24,7 +25,7 @@ import { helpBlocks, replyBlocks, sentenceBlocks } from './reply-blocks.ts'
 export interface Rendering {
   /** Discord's number of the person that it is made for. */
   readonly owner: string
-  /** Shown to them alone, with a button that shows it to everybody. */
+  /** DepthShown to them alone, with a button that shows it to everybody. */
   readonly isPrivate: boolean
   /** Begins with their name, which pings them. */
   readonly pings: boolean
@@ -34,6 +35,12 @@ export interface Rendering {
   readonly mostMessages: number
   /** Markdown that stands under the answer as it is; left out: nothing does. */
   readonly under?: readonly string[]
+  /** What is shown of a reply; left out: its first screen. */
+  readonly shown?: DepthShown
+  /** What opens the rest of it; null, or left out, where nothing does. */
+  readonly more?: string | null
+  /** A sentence before the answer. */
+  readonly lead?: string
   /** Of a failure: what opens the form again that was filled in; null, or left out, where there is none. */
   readonly again?: string | null
 }
@@ -56,8 +63,8 @@ function offered({ actions, kitchen }: Reply, { ids }: Rendering, { plainWords }
   for (const action of actions) {
     const isButtonOnly = action.isButtonOnly === true
     const customId = ids.get(lineOf(action.call))
-    // One is left for "Show everybody".
-    if (customId === undefined || (buttons.size >= MOST_BUTTONS - 1 && !buttons.has(customId))) {
+    // Two are left for "More" and "Show everybody".
+    if (customId === undefined || (buttons.size >= MOST_BUTTONS - 2 && !buttons.has(customId))) {
       if (!isButtonOnly) toType.push(action)
     } else if (!buttons.has(customId)) {
       const said = plainText(plainWords.say<'actions'>(action.label, kitchen)).trim()
@@ -123,8 +130,13 @@ export function replyMessages(
   rendering: Rendering,
   speech: DiscordLanguage,
 ): readonly MessagePayload[] {
-  const { buttons, toType } = offered(reply, rendering, speech)
-  const blocks = replyBlocks(reply, toType, speech)
+  const { shown = 'first', more = null, lead } = rendering
+  const parts = partsAt(reply, shown)
+  const { buttons: offers, toType } = offered(parts, rendering, speech)
+  const led = lead === undefined ? [] : sentenceBlocks(lead)
+  const blocks = [...led, ...replyBlocks(parts, toType, speech)]
+  const deeper = more === null ? [] : [{ label: speech.more.button(), customId: more, isMain: false }]
+  const buttons = [...offers, ...deeper]
   const show = reply.visibility === 'confidential' ? [] : showButton(rendering, speech)
   return inMessages({ path, blocks, buttons, show }, rendering, speech)
 }

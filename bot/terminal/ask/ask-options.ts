@@ -1,13 +1,15 @@
 import { ChatError } from '../../chat/chat-error.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
 
-const FLAGS = ['--json', '--now', '--help']
+const FLAGS = ['--json', '--full', '--now', '--help']
 
 /** An instant with its zone, to the minute at least. */
 const INSTANT = /^(\d{4}-\d{2}-\d{2})T\d{2}:\d{2}(:\d{2}(\.\d{1,3})?)?(Z|[+-]\d{2}:\d{2})$/
 
 export interface AskOptions {
   readonly json: boolean
+  /** Both depths of a reply. */
+  readonly full: boolean
   readonly help: boolean
   /** The clock, where it was set. */
   readonly nowMs: number | null
@@ -27,11 +29,13 @@ const readInstant = (typed: string): number => {
 export const readAskOptions = (argv: readonly string[]): AskOptions => {
   const pieces: string[] = []
   let json = false
+  let full = false
   let help = false
   let nowMs: number | null = null
   for (let index = 0; index < argv.length; index++) {
     const argument = argv[index]!
     if (argument === '--json') json = true
+    else if (argument === '--full') full = true
     else if (argument === '--help' || argument === '-h') help = true
     else if (argument === '--now') nowMs = readInstant(argv[++index] ?? '')
     else if (argument.startsWith('--now=')) nowMs = readInstant(argument.slice('--now='.length))
@@ -40,5 +44,5 @@ export const readAskOptions = (argv: readonly string[]): AskOptions => {
       throw new ChatError('unknown_option', 'bad_flag', { typed: argument, nearest: meant }, { nearest: meant })
     } else pieces.push(argument)
   }
-  return { json, help, nowMs, line: pieces.length === 0 ? null : pieces.join(' ') }
+  return { json, full, help, nowMs, line: pieces.length === 0 ? null : pieces.join(' ') }
 }

@@ -35,7 +35,7 @@ const askLine = async (
   const asker = await inOwnLanguage(desk.asker)
   const dispatch = { ...asker, commands: desk.commands, nowMs: options.nowMs ?? desk.now(), log: desk.log }
   const speech = desk.speechIn(dispatch.language)
-  const show = options.json ? showJson : showText(desk.screen)
+  const show = options.json ? showJson : showText(desk.screen, options.full ? 'whole' : 'first')
   const { text, failure } = await answer(line, dispatch, speech, show, desk.saveFile)
   if (failure === null || options.json) desk.out(`${text}\n`)
   else desk.err(`${number === null ? text : speech.console.atLine(number, text)}\n`)
@@ -58,7 +58,7 @@ const askEveryLine = async (options: AskOptions, desk: TerminalSession): Promise
   return worst
 }
 
-/** `ask '/mix …'`, `ask -`, with --json and --now: answers and ends. */
+/** `ask '/mix …'`, `ask -`, with --json, --full and --now: answers and ends. */
 export const ask = async (argv: readonly string[], desk: TerminalSession): Promise<ExitCode> => {
   const read = await attempt(
     () => {
@@ -73,9 +73,9 @@ export const ask = async (argv: readonly string[], desk: TerminalSession): Promi
     const isJson = argv.includes('--json')
     const typed = argv.filter((argument) => argument !== '--json').join(' ')
     if ((await emergencyIn(typed, desk.asker)) !== null) {
-      return askLine(typed, null, { json: isJson, help: false, nowMs: null, line: typed }, desk)
+      return askLine(typed, null, { json: isJson, full: false, help: false, nowMs: null, line: typed }, desk)
     }
-    const text = (isJson ? showJson : showText(desk.screen))(read, desk.speech, [])
+    const text = (isJson ? showJson : showText(desk.screen))({ outcome: read }, desk.speech, [])
     if (isJson) desk.out(`${text}\n`)
     else desk.err(argv.length === 0 ? `${text}\n\n${usage(desk)}\n` : `${text}\n`)
     return exitCodeOf(read)

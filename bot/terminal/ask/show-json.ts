@@ -1,3 +1,4 @@
+import { depthOf } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { explain } from '../../chat/run/explain.ts'
 import { clean } from '../../text/clean.ts'
@@ -9,20 +10,36 @@ const plain = (text: string): string => unbind(clean(text))
 
 const replyFields = (reply: Reply, { words }: TerminalLanguage) => ({
   data: reply.data,
-  notes: reply.notes.map((note) => ({ key: note.key, text: plain(words.say<'notes'>(note, reply.kitchen)) })),
+  rows: reply.table.map((row) => ({
+    key: row.label.key,
+    label: plain(words.say<'rows'>(row.label, reply.kitchen)),
+    text: plain(words.say<'cells'>(row.cell, reply.kitchen)),
+    depth: depthOf(row),
+  })),
+  sure: reply.sure.map((each) => ({
+    key: each.key,
+    text: plain(words.say<'sure'>(each, reply.kitchen)),
+    depth: 'more',
+  })),
+  notes: reply.notes.map((note) => ({
+    key: note.key,
+    text: plain(words.say<'notes'>(note, reply.kitchen)),
+    depth: depthOf(note),
+  })),
   cautions: reply.cautions.map((caution) => ({
     key: caution.key,
     text: plain(words.say<'cautions'>(caution, reply.kitchen)),
+    depth: depthOf(caution),
   })),
 })
 
 /** One object on one line, for scripts; see the contract of `ask` in the developers' guide. */
-export const showJson: Show = (outcome, speech, files) => {
+export const showJson: Show = ({ outcome }, speech, files) => {
   if (outcome.ok) {
     const fields =
       'reply' in outcome
         ? replyFields(outcome.reply, speech)
-        : { data: { commands: outcome.entries }, notes: [], cautions: [] }
+        : { data: { commands: outcome.entries }, rows: [], sure: [], notes: [], cautions: [] }
     const written = files.length === 0 ? {} : { files: files.map(({ name, mime, path }) => ({ name, mime, path })) }
     return JSON.stringify({ command: outcome.path, ...fields, ...written })
   }

@@ -1,8 +1,11 @@
+import { ChatError } from '../../chat/chat-error.ts'
+import type { DepthShown } from '../../chat/depth.ts'
 import { drawFiles } from '../../chat/draw-files.ts'
 import { emergencyIn } from '../../chat/run/emergency.ts'
 import { attempt, type CallOutcome, type Dispatch, execute, type Failure } from '../../chat/run/execute.ts'
 import { explain } from '../../chat/run/explain.ts'
 import { type HelpPage, help } from '../../chat/run/help.ts'
+import { keepReply, type MoreLead, moreOf } from '../../chat/run/more.ts'
 import { trace } from '../../chat/trace.ts'
 import type { SaveFile } from '../files/save-file.ts'
 import type { TerminalLanguage } from '../show/language-for-terminal.ts'
@@ -10,7 +13,7 @@ import type { SavedFile } from '../show/render.ts'
 import { render } from '../show/render.ts'
 import { renderHelp } from '../show/render-help.ts'
 import type { Screen } from '../show/screen.ts'
-import { wrapSentence } from '../show/wrap.ts'
+import { wrap, wrapSentence } from '../show/wrap.ts'
 
 /** What became of a line, and the words to print. */
 export interface Answer {
@@ -18,15 +21,28 @@ export interface Answer {
   readonly failure: Failure | null
 }
 
+/** A line's outcome, and what is shown of its reply; left out: what the surface usually shows. */
+interface Answering {
+  readonly outcome: CallOutcome | HelpPage
+  readonly shown?: DepthShown
+  readonly lead?: MoreLead | null
+}
+
 /** Turns a line's outcome into what is printed. */
-export type Show = (outcome: CallOutcome | HelpPage, speech: TerminalLanguage, files: readonly SavedFile[]) => string
+export type Show = (answering: Answering, speech: TerminalLanguage, files: readonly SavedFile[]) => string
 
 export const showText =
-  (screen: Screen): Show =>
-  (outcome, speech, files) => {
+  (screen: Screen, usual: DepthShown = 'first'): Show =>
+  ({ outcome, shown = usual, lead = null }, speech, files) => {
     if (!outcome.ok) return wrapSentence(explain(outcome, speech), screen.width).join('\n')
-    return 'reply' in outcome ? render(outcome.reply, speech, screen, files) : renderHelp(outcome, speech, screen)
+    if (!('reply' in outcome)) return renderHelp(outcome, speech, screen)
+    const led = lead === null ? [] : [wrap(speech.more[lead](), screen.width).join('\n')]
+    const text = lead === 'nothing' ? [] : [render(outcome.reply, speech, screen, files, shown)]
+    return [...led, ...text].join('\n\n')
   }
+
+/** What asks for the rest of the last reply. */
+const MORE = /^\/?more[.?!]?$/i
 
 /** Where the files of a reply were written; one that could not be made or written keeps nothing else back. */
 const saved = async (
@@ -49,6 +65,23 @@ const saved = async (
   return files
 }
 
+/** The rest of what was said last. */
+const rest = async (dispatch: Dispatch, speech: TerminalLanguage, show: Show): Promise<Answer> => {
+  const said = await attempt(
+    async () => {
+      const last = dispatch.replies?.lastOf(dispatch.userId, dispatch.nowMs) ?? null
+      if (last === null) throw new ChatError('not_found', 'nothing_said', {})
+      const more = await moreOf(last, dispatch)
+      return { more, text: show(more, speech, []) }
+    },
+    () => null,
+    dispatch.log,
+  )
+  if (!said.ok) return { text: show({ outcome: said }, speech, []), failure: said }
+  const { more, text } = said.result
+  return { text, failure: more.outcome.ok ? null : more.outcome }
+}
+
 /** Answers one line. A fault in the wording is excused like any other. */
 export const answer = async (
   line: string,
@@ -57,6 +90,7 @@ export const answer = async (
   show: Show,
   saveFile: SaveFile,
 ): Promise<Answer> => {
+  if (MORE.test(line.trim())) return rest(dispatch, speech, show)
   const asked = await attempt(
     () => help(line, dispatch.commands, speech.commands),
     () => null,
@@ -67,7 +101,8 @@ export const answer = async (
   const outcome = page === null ? await execute(line, dispatch) : ((await emergencyIn(line, dispatch)) ?? page)
   const called = () => (outcome.path === null ? null : { path: outcome.path, options: {} })
   const files = await saved(outcome, speech, saveFile, dispatch.log)
-  const shown = await attempt(() => show(outcome, speech, files), called, dispatch.log)
+  if ('reply' in outcome) await keepReply(outcome, dispatch)
+  const shown = await attempt(() => show({ outcome }, speech, files), called, dispatch.log)
   if (shown.ok) return { text: shown.result, failure: outcome.ok ? null : outcome }
-  return { text: show(shown, speech, []), failure: shown }
+  return { text: show({ outcome: shown }, speech, []), failure: shown }
 }

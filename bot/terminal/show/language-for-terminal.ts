@@ -1,5 +1,6 @@
 import type { CommandText } from '../../text/command-text.ts'
 import type { Language } from '../../text/language.ts'
+import type { MoreText } from '../../text/more-text.ts'
 import type { ConsoleText } from '../../text/terminal-text.ts'
 import type { Words } from '../../text/words.ts'
 import { wordsOf } from '../../text/words-of.ts'
@@ -9,6 +10,7 @@ export interface TerminalLanguage {
   readonly words: Words
   readonly commands: Readonly<Record<string, CommandText>>
   readonly console: ConsoleText
+  readonly more: MoreText
 }
 
 /** A language as the terminal speaks it. */
@@ -16,6 +18,7 @@ export const terminalLanguage = (language: Language): TerminalLanguage => ({
   words: wordsOf(language),
   commands: language.commands,
   console: language.console,
+  more: language.more,
 })
 
 /** A line that runs as it stands, for greeting and usage. */

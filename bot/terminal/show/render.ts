@@ -1,4 +1,5 @@
 import { styleText } from 'node:util'
+import { type DepthShown, hasMore, partsAt } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { clean } from '../../text/clean.ts'
 import { columns } from './columns.ts'
@@ -46,31 +47,50 @@ export const joinBlocks = (blocks: readonly (readonly string[])[]): string =>
     .map((block) => block.join('\n'))
     .join('\n\n')
 
-/** A reply for a terminal: the answer, its files, the table, how sure it is, notes, cautions, what can be typed next. */
+const hint = ({ more }: TerminalLanguage, reply: Reply, shown: DepthShown): readonly string[] =>
+  shown === 'first' && hasMore(reply) ? [more.hint()] : []
+
+/** In one line where there is room. */
+const beside = (lines: readonly string[], last: readonly string[], { width }: Screen): readonly string[] => {
+  const [end = ''] = last
+  const before = lines.at(-1)
+  const joined = `${before}   ${end}`
+  if (before === undefined || end === '' || textWidth(joined) > width) return [...lines, ...last]
+  return [...lines.slice(0, -1), joined]
+}
+
+/**
+ * A reply for a terminal: the answer, its files, the table, notes, cautions, what can be typed next; one question deeper
+ * how sure it is, too.
+ */
 export const render = (
   reply: Reply,
   speech: TerminalLanguage,
   screen: Screen,
   files: readonly SavedFile[] = [],
+  shown: DepthShown = 'first',
 ): string => {
   const { words, console } = speech
   const { kitchen } = reply
-  const rows = reply.table.map(
+  const { headline, under = [], table, sure, notes, cautions, actions } = partsAt(reply, shown)
+  const said = (each: Reply['headline']) => wrap(clean(words.say<'headlines'>(each, kitchen)), screen.width)
+  const rows = table.map(
     ({ label, cell }) => [clean(words.say<'rows'>(label, kitchen)), clean(words.say<'cells'>(cell, kitchen))] as const,
   )
-  const sure = reply.sure.flatMap((each) => wrap(clean(words.say<'sure'>(each, kitchen)), screen.width))
-  const notes = reply.notes.flatMap((each) => hang('• ', clean(words.say<'notes'>(each, kitchen)), screen.width))
-  const cautions = reply.cautions.flatMap((each) =>
+  const noteLines = notes.flatMap((each) => {
+    const text = clean(words.say<'notes'>(each, kitchen))
+    return shown === 'first' ? wrap(text, screen.width) : hang('• ', text, screen.width)
+  })
+  const cautionLines = cautions.flatMap((each) =>
     hang('! ', console.caution(clean(words.say<'cautions'>(each, kitchen))), screen.width),
   )
-  const actions = actionLines(reply, speech, screen)
   return joinBlocks([
-    styled('bold', wrap(clean(words.say<'headlines'>(reply.headline, kitchen)), screen.width), screen),
+    [...styled('bold', said(headline), screen), ...under.flatMap(said)],
     fileLines(files, speech, screen),
     columns(rows, screen.width),
-    sure,
-    notes,
-    styled(['bold', 'yellow'], cautions, screen),
-    actions.length === 0 ? [] : [console.next(), ...actions],
+    sure.flatMap((each) => wrap(clean(words.say<'sure'>(each, kitchen)), screen.width)),
+    noteLines,
+    styled(['bold', 'yellow'], cautionLines, screen),
+    beside(actionLines({ ...reply, actions }, speech, screen), hint(speech, reply, shown), screen),
   ])
 }

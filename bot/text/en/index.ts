@@ -26,6 +26,7 @@ import { againSentences, stepSentences } from './jar-steps.ts'
 import { compareSentences, listSentences, notebookSentences, showSentences } from './jar-views.ts'
 import { labelProblems, labelSentences } from './label.ts'
 import { measureSentences } from './measure.ts'
+import { moreText } from './more.ts'
 import { exportSentences } from './notebook-file.ts'
 import { pictureSentences, pictureText } from './pictures.ts'
 import { planSentences } from './plan.ts'
@@ -87,6 +88,7 @@ export const en = {
   problemsInDiscord: storageInDiscord,
   commands: commandTexts,
   console: consoleText,
+  more: moreText,
   season: seasonText,
   doctor: doctorText,
   discord: discordText,

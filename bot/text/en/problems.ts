@@ -222,6 +222,7 @@ export const chatProblems = {
   what_to_correct: ({ options, example }) => `Say what to put right, one of ${list(options)}; for example ${example}`,
   internal: () => 'Sorry, something went wrong inside me and I have no answer to that.',
   no_line: () => 'Give a command in quotes after ask, or - to read commands from standard input.',
+  nothing_said: () => 'Ask me something first. Then “more” tells you the rest.',
   bad_flag: ({ typed, nearest }) =>
     nearest === null
       ? `ask has no flag ${shortQuote(typed)}; it takes --json, --now and --help.`

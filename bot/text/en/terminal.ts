@@ -108,7 +108,6 @@ export const consoleText: ConsoleText = {
     if (code === null) return `The file ${name} could not be made; the answer holds without it.`
     return `The file ${name} could not be written into the folder of data: ${NOT_WRITTEN[code] ?? code}.`
   },
-  next: () => 'Next you can type:',
   action: (label: string, line: string) => `${label}: ${line}`,
   atLine: (number: number, sentence: string) => `Line ${number}: ${sentence}`,
   commands: () => 'Commands',
@@ -120,6 +119,7 @@ export const consoleText: ConsoleText = {
     `npm run -s ask -- '${example}'   answers one command`,
     'npm run -s ask -- -   answers every line of standard input; blank lines and lines that begin with # are skipped',
     'npm run -s ask -- /help   lists the commands',
+    '--full   shows all of a reply, not only its first screen',
     '--json   prints one JSON object a line, errors too',
     '--now 2026-12-24T18:00:00Z   takes that instant for now',
   ],

@@ -47,6 +47,8 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   what_to_correct: { options: readonly string[]; example: string }
   internal: Record<string, never>
   no_line: Record<string, never>
+  /** More is asked for, of what nobody knows any more. */
+  nothing_said: Record<string, never>
   bad_flag: { typed: string; nearest: string | null }
   bad_instant: { typed: string }
   bad_argument: { typed: string; nearest: string | null }

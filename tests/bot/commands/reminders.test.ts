@@ -92,6 +92,7 @@ describe('/reminders', () => {
     expect(notes).toContainEqual({
       key: 'reminders_pause_hides',
       text: 'The pause keeps silent about straining jar0 (by 19 December); /jar list shows it meanwhile.',
+      depth: 'first',
     })
     const keysOf = async (line: string) => (await desk.jsonOf(line)).notes.map(({ key }: { key: string }) => key)
     expect(await keysOf('/reminders pause-until:19 December')).not.toContain('reminders_pause_hides')

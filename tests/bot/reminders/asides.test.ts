@@ -50,7 +50,7 @@ describe('straining that is open', () => {
     await here.tick(at('2027-01-20'))
     const [text] = here.box.texts()
     expect(text).not.toContain('coffee filter')
-    expect(text).toMatch(/type:\n {2}basil strained: \/jar strain basil\n {2}All shaken: \/jar shake all\n/)
+    expect(text).toMatch(/\n {2}basil strained: \/jar strain basil\n {2}All shaken: \/jar shake all\n/)
   })
 
   it('leaves room for the one press for all that is shaken', async () => {

@@ -35,7 +35,7 @@ export function inbox(usual: Place = { kind: 'console' }) {
       const answer = box.answer(delivery)
       if (answer instanceof Error) throw answer
       if (answer !== 'sent') return answer
-      const text = render(delivery.reply, speech, { width: 200, colour: false }).replaceAll('\u00a0', ' ')
+      const text = render(delivery.reply, speech, { width: 200, colour: false }, [], 'whole').replaceAll('\u00a0', ' ')
       received.push({ ...delivery, text })
       return answer
     },

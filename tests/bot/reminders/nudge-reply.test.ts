@@ -13,7 +13,8 @@ import { at, DAY_MS, happened, jarOf, personWith, ZONE } from './people.ts'
 const replyOf = (person: Person, nowMs: number, kind?: 'private'): Reply =>
   nudgedReply(person, { nowMs, assumedZone: ZONE }, kind)
 
-const textOf = (reply: Reply): string => render(reply, speech, { width: 300, colour: false }).replaceAll('\u00a0', ' ')
+const textOf = (reply: Reply): string =>
+  render(reply, speech, { width: 300, colour: false }, [], 'whole').replaceAll('\u00a0', ' ')
 
 const headOf = (person: Person, nowMs: number): string => textOf(replyOf(person, nowMs)).split('\n')[0] ?? ''
 
@@ -29,7 +30,6 @@ describe('what a nudge says', () => {
         '• Strain through a sieve, then through a coffee filter, away from flame. Measure what comes out and say it with the answer, as in measured:920 ml.',
         '• Reminders to shake lemon and walnut stop until you next say something of them.',
         '',
-        'Next you can type:',
         '  ginger strained: /jar strain ginger',
         '  All shaken: /jar shake all',
         '  Tomorrow: /jar later all until:tomorrow',

@@ -120,7 +120,7 @@ describe('undrinkable alcohol is refused in other options too', () => {
   ])('a note is recorded, and says so: %s', async (note, named) => {
     const desk = await deskWithJar()
     const { cautions } = await desk.ask(`/jar taste m rating:3 note:${note}`)
-    expect(cautions[0]).toEqual({ key: 'note_names', text: expect.stringContaining(named) })
+    expect(cautions[0]).toMatchObject({ key: 'note_names', text: expect.stringContaining(named) })
     expect(await entriesOf(desk)).toEqual([3])
   })
 

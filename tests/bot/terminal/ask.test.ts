@@ -58,7 +58,14 @@ describe('ask', () => {
       run: () => fakeReply({ a: 0.1, b: null }, { cautions }),
     })
     expect(json((await run(['--json', '/sour'], '', { commands: [sour] })).out)).toEqual([
-      { command: 'sour', data: { a: 0.1, b: null }, notes: [], cautions: [{ key: 'strong', text: 'Strong.' }] },
+      {
+        command: 'sour',
+        data: { a: 0.1, b: null },
+        rows: [],
+        sure: [],
+        notes: [],
+        cautions: [{ key: 'strong', text: 'Strong.', depth: 'first' }],
+      },
     ])
     const { code, out, err } = await run(['/mix 1 l strenght:95%', '--json'])
     expect([code, err]).toEqual([2, ''])

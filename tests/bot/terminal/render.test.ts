@@ -1,6 +1,7 @@
 import stringWidth from 'string-width'
 import { describe, expect, it, test } from 'vitest'
 import { call } from '../../../bot/calls/call.ts'
+import { inMore } from '../../../bot/chat/depth.ts'
 import { render } from '../../../bot/terminal/show/render.ts'
 import { textWidth } from '../../../bot/terminal/show/text-width.ts'
 import { callTyped } from '../call-typed.ts'
@@ -25,21 +26,66 @@ const reply = fakeReply(
 )
 
 describe('render', () => {
-  it('says the answer first, then the table, how sure, notes, cautions and what can be typed next', () => {
+  it('says the answer first, then the table, notes, cautions and what can be typed next, and that there is more', () => {
     expect(render(reply, fakeSpeech, { width: 80, colour: false })).toBe(`Add 560 ml of water and 430 g of sugar
 
   Strength  30.2 % vol
   量        1.56 l
 
-Strength to ± 0.9 % vol.
-
-• Cup taken as the US cup.
+Cup taken as the US cup.
 
 ! Caution: This burns.
 ! Caution: This is strong.
 
-Next you can type:
+  Weaker: /dilute spirit:1 l 95% to-strength:30%   More: more`)
+  })
+
+  const deep = fakeReply(
+    {},
+    {
+      ...reply,
+      under: [say('It makes 1.5 l.')],
+      table: [reply.table[0]!, { ...reply.table[1]!, depth: 'more' as const }],
+      notes: inMore(reply.notes),
+      cautions: [reply.cautions[0]!, ...inMore(reply.cautions.slice(1))],
+      actions: inMore(reply.actions),
+    },
+  )
+
+  it('keeps for one question deeper what stands there, and how sure it is', () => {
+    expect(render(deep, fakeSpeech, { width: 80, colour: false })).toBe(`Add 560 ml of water and 430 g of sugar
+It makes 1.5 l.
+
+  Strength  30.2 % vol
+
+! Caution: This burns.
+
+More: more`)
+    expect(
+      render(deep, fakeSpeech, { width: 80, colour: false }, [], 'more'),
+    ).toBe(`Add 560 ml of water and 430 g of sugar
+
+  量  1.56 l
+
+Strength to ± 0.9 % vol.
+
+• Cup taken as the US cup.
+
+! Caution: This is strong.
+
   Weaker: /dilute spirit:1 l 95% to-strength:30%`)
+  })
+
+  it('says each part once in both depths together', () => {
+    const lines = (shown: 'first' | 'more' | 'whole') =>
+      render(deep, fakeSpeech, { width: 80, colour: false }, [], shown)
+        .split('\n')
+        .map((line) => line.trim())
+    const whole = lines('whole')
+    for (const part of ['Strength to ± 0.9 % vol.', '! Caution: This burns.', '! Caution: This is strong.']) {
+      expect(whole.filter((line) => line === part)).toHaveLength(1)
+      expect([...lines('first'), ...lines('more')].filter((line) => line === part)).toHaveLength(1)
+    }
   })
 
   it('leaves out what a reply does not have', () => {
@@ -75,7 +121,7 @@ Next you can type:
   it('lets no text from people steer the terminal', () => {
     const evil = say('red\u001b[31m\u0007 \u202ella\r\nsecond\u0000 line')
     const text = render(fakeReply({}, { headline: evil, notes: [evil] }), fakeSpeech, { width: 80, colour: false })
-    expect(text).toBe('red[31m lla second line\n\n• red[31m lla second line')
+    expect(text).toBe('red[31m lla second line\n\nred[31m lla second line')
   })
 })
 
