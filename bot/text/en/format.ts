@@ -171,6 +171,27 @@ const strengthIn = (kitchen: Kitchen, abv: Measured, percent: string): string =>
     ? `${percent}${NBSP}%${NBSP}vol (${number(2 * rounded(abv), 0)}${NBSP}proof)`
     : `${percent}${NBSP}%${NBSP}vol`
 
+/** A step that a cook can tell apart in so much of it, ml or g: about a hundredth from 100 on. */
+const cookStep = (amount: number): number => {
+  if (amount >= 100) return 10 ** (Math.floor(Math.log10(amount)) - 2 + Number(amount < 1000))
+  if (amount >= 20) return 5
+  return amount >= 10 ? 1 : amount >= 1 ? 0.5 : 0.1
+}
+
+/** Rounded to that step, and never to nothing. */
+const cooked = (amount: number): Measured => {
+  const step = cookStep(amount)
+  const value = amount === 0 ? 0 : Math.max(step, Math.round(amount / step) * step)
+  return { value, plusMinus: step / 2 }
+}
+
+const cookText = (amount: Measured, { small, large }: Units): string =>
+  amount.value >= 1000 ? `${plain(amount.value / 1000, 2)}${NBSP}${large}` : `${plain(amount.value, 1)}${NBSP}${small}`
+
+/** A strength that is known to less than half a percent keeps its decimal. */
+const cookStrength = ({ value, plusMinus }: Measured): string =>
+  `${plain(value, plusMinus < 0.5 && Math.abs(value - Math.round(value)) > plusMinus ? 1 : 0)}${NBSP}%`
+
 /** English habits: a decimal point, a space between thousands, a space before the unit. */
 export const englishFormat = (kitchen: Kitchen): Format => ({
   number,
@@ -214,5 +235,10 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
       const { value, plusMinus } = beside(sugar)
       return `${value}${NBSP}g/L ± ${plusMinus}${NBSP}g/L`
     },
+  },
+  round: {
+    volume: (volumeMl) => volumeIn(kitchen, cooked(volumeMl), cookText(cooked(volumeMl), VOLUME)),
+    mass: (massG) => massIn(kitchen, cooked(massG), cookText(cooked(massG), MASS)),
+    strength: cookStrength,
   },
 })

@@ -85,3 +85,8 @@ export function onDay(iso: IsoDay, today: IsoDay, format: Format, words: typeof 
 
 /** `1 day`, `12 days`. */
 export const daysWords = (count: number): string => counted(count, 'day')
+
+const FEW = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'] as const
+
+/** `five` of a few, `12` of many. */
+export const countWord = (count: number): string => FEW[count] ?? `${count}`

@@ -149,3 +149,25 @@ test('summaries and options fit beside their names in 100 columns', () => {
     expect(text.summary).not.toMatch(/\.$/)
   }
 })
+
+test('rounds as a cook does, within an eighth at the smallest, and never to nothing', () => {
+  const { round } = metric
+  expect([1512, 511, 191, 44, 12.4, 4.2, 0.42].map(round.mass).join(' ').replaceAll('\u00a0', ' ')).toBe(
+    '1.51 kg 510 g 190 g 45 g 12 g 4 g 0.4 g',
+  )
+  expect([1000, 930, 2706, 15_320, 996].map(round.volume).join(' ').replaceAll('\u00a0', ' ')).toBe(
+    '1 l 930 ml 2.71 l 15.3 l 1 l',
+  )
+  for (let amount = 20; amount < 40_000; amount *= 1.07) {
+    const [, number = '', unit] = /^([\d.]+)\s(m?l)$/.exec(round.volume(amount)) ?? []
+    expect(Math.abs((Number(number) * (unit === 'l' ? 1000 : 1)) / amount - 1)).toBeLessThan(0.13)
+  }
+})
+
+test('gives a strength as a label does', () => {
+  const { round } = metric
+  expect(round.strength({ value: 37.5, plusMinus: 0.3 })).toBe('37.5\u00a0%')
+  expect(round.strength({ value: 95, plusMinus: 0.3 })).toBe('95\u00a0%')
+  expect(round.strength({ value: 29.6, plusMinus: 0.6 })).toBe('30\u00a0%')
+  expect(round.strength({ value: 0, plusMinus: 0.3 })).toBe('0\u00a0%')
+})
