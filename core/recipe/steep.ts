@@ -20,8 +20,8 @@ import { type Sweetening, sweetLiquid } from './sweetening.ts'
 /** What a plant does to the liquid around it; shares are by mass, of the plant as weighed in. */
 export interface Plant {
   readonly massG: Measured
-  readonly waterShare: number
-  readonly sugarShare: number
+  readonly waterShare: Measured
+  readonly sugarShare: Measured
   /** How much of its water and sugar joins the liquid, 0 to 1. */
   readonly exchangeShare: Measured
   /** Mixed liquid left in the drained, lightly pressed plant, per gram as weighed in. */

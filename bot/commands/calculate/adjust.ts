@@ -40,7 +40,7 @@ export const adjustCommand = defineCommand({
       const values = { command: 'adjust', option: 'to-strength', example: null }
       throw new ChatError('missing_option', 'missing_option', values, { option: 'to-strength' })
     }
-    const liqueur = portionOf(input.liqueur.is, input.strength.is, input.sweetness?.is ?? null, 'hydrometer')
+    const liqueur = portionOf(input.liqueur.is, input.strength.is, input.sweetness?.is ?? null, 'label')
     const now = liquidOf(valuesOf(liqueur))
     const spiritAbv = spiritStrength ? strengthOf(spiritStrength.is, 'label') : null
     const drifts = !toStrength && spiritAbv === null

@@ -89,7 +89,7 @@ export const servingCommand = defineCommand({
   ...signature('serving'),
   run(input, { settings }) {
     const strength = input.strength.is
-    const pour = portionOf(input.pour.is, strength, null, strength.atC === null ? 'label' : 'hydrometer')
+    const pour = portionOf(input.pour.is, strength, null, 'label')
     const asked = askedFor(input.country?.is ?? null, settings.country)
     const { typed, country } = asked
     const drink = country?.drink ?? null

@@ -82,7 +82,7 @@ export const labelCommand = defineCommand({
       amount: exactly(1000),
       by: 'volume',
       atC: 20,
-      abvPercent: abvPercent(strength, 'hydrometer'),
+      abvPercent: abvPercent(strength, 'label'),
       abvAtC: strength.atC ?? 20,
       sugarGPerL: sugarGPerL(input.sweetness.is),
     }

@@ -40,14 +40,12 @@ export const portionOf = (
   }
 }
 
-const spiritTool = ({ atC }: Strength): 'label' | 'hydrometer' => (atC === null ? 'label' : 'hydrometer')
-
 /** As much of it, of the strength that was said. */
 export function ofStrength(portion: Portion, strength: Strength): Portion {
   expectNoSweetReading(strength, portion.sugarGPerL)
   return {
     ...portion,
-    abvPercent: abvPercent(strength, spiritTool(strength)),
+    abvPercent: abvPercent(strength, 'label'),
     abvAtC: strength.atC,
     readsProof: strength.unit === 'proof',
   }
@@ -81,13 +79,13 @@ export function spiritPortions(
     if (said === null) {
       throw new ChatError('missing_option', 'spirit_strength', {}, { option: 'strength' })
     }
-    return portionOf(amount, said, sweetness, spiritTool(said))
+    return portionOf(amount, said, sweetness, 'label')
   })
 }
 
 /** Parts of a blend; a strength or sweetness left out is none. */
 export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =>
-  parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'hydrometer'))
+  parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'label'))
 
 /** What goes in of what sweetens; empty where nothing was given. */
 export const sweeteningsOf = (given: Given<SweeteningRead> | undefined): readonly Sweetening[] =>

@@ -34,7 +34,7 @@ export interface Setting {
 }
 
 export const spiritStrength = (strength: Strength): Measured => {
-  const read = abvPercent(strength, strength.atC === null ? 'label' : 'hydrometer')
+  const read = abvPercent(strength, 'label')
   return strength.atC === null ? read : { ...read, value: abvPercentAt20(read.value, strength.atC) }
 }
 

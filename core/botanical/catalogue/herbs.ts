@@ -3,7 +3,7 @@ import { type Group, group, guess, like, memory, noted, paper, usda } from './ro
 // biome-ignore format: a table, a plant a row
 export const herbs: readonly Group[] = [
   // Fresh leaves and tips.
-  group('herb', { state: 'fresh', bulky: true, exchange: [0.8, 1], kept: [0.6, 1.1], daysByAnalogy: true }, {
+  group('herb', { state: 'fresh', bulky: true, exchange: [0.95, 1], kept: [0.6, 1.1], daysByAnalogy: true }, {
     basil: { title: 'Basil leaves', en: 'basil+, basil leaf+, sweet basil, Thai basil, Genovese basil',
       it: 'basilico, basilici, foglia di basilico, foglie di basilico', latin: 'Ocimum basilicum',
       driedPerFresh: [1 / 5, 'memory'], months: [6, 9], holds: usda('02044', 0.9206), dose: [30, 120, 200],
@@ -31,8 +31,8 @@ export const herbs: readonly Group[] = [
     rosemary: { title: 'Rosemary', en: 'rosemary+, rosemary sprig+',
       it: 'rosmarino, rosmarini, rametto di rosmarino, rametti di rosmarino',
       latin: 'Salvia rosmarinus, Rosmarinus officinalis',
-      driedPerFresh: [1 / 4, 'memory'], holds: usda('02063', 0.6777), dose: [10, 20, 40], days: [1, 2, 5, 7, 30, 30],
-      spirit: [40, 80], pieces: { sprig: [2, 4, 'estimated'] }, hazards: ['chlorophyll'],
+      driedPerFresh: [1 / 4, 'memory'], exchange: [0.8, 1], holds: usda('02063', 0.6777), dose: [10, 20, 40],
+      days: [1, 2, 5, 7, 30, 30], spirit: [40, 80], pieces: { sprig: [2, 4, 'estimated'] }, hazards: ['chlorophyll'],
       preparation: ['few_sprigs_turns_resinous'] },
     thyme: { title: 'Thyme', en: 'thyme+, garden thyme, thyme sprig+, lemon thyme',
       it: 'timo, timi, rametto di timo, rametti di timo, timo limone', latin: 'Thymus vulgaris',
@@ -46,8 +46,9 @@ export const herbs: readonly Group[] = [
       hazards: ['chlorophyll'], preparation: ['leaves_only'] },
     lemongrass: { title: 'Lemongrass stalk', en: 'lemongrass+, lemon grass, lemongrass stalk+',
       it: 'erba limone, citronella in steli, stelo di lemongrass, steli di lemongrass', latin: 'Cymbopogon citratus',
-      bulky: false, holds: usda('11972', 0.7058), dose: [30, 80, 200], days: [2, 5, 10, 21, 14, 30], spirit: [40, 90],
-      pieces: { stalk: [12, 25, 'estimated'] }, preparation: ['lower_stalk_only', 'bruise_and_slice'] },
+      bulky: false, exchange: [0.8, 1], holds: usda('11972', 0.7058), dose: [30, 80, 200], days: [2, 5, 10, 21, 14, 30],
+      spirit: [40, 90], pieces: { stalk: [12, 25, 'estimated'] },
+      preparation: ['lower_stalk_only', 'bruise_and_slice'] },
     lemon_balm: { title: 'Lemon balm leaves', en: 'lemon balm+, lemon balm leaf+, balm leaf+',
       it: 'melissa, melisse, foglia di melissa, foglie di melissa, cedronella', latin: 'Melissa officinalis',
       driedPerFresh: [1 / 5, 'memory'], months: [5, 9], holds: paper(['ertugrul_2019'], 0.77, undefined, [0.73, 0.801]),
@@ -56,7 +57,7 @@ export const herbs: readonly Group[] = [
   }),
   // Fresh leaves and tips, from memory.
   group('herb', {
-    practice: 'memory', state: 'fresh', bulky: true, exchange: [0.8, 1], kept: [0.6, 1.1], dose: [5, 15, 30],
+    practice: 'memory', state: 'fresh', bulky: true, exchange: [0.95, 1], kept: [0.6, 1.1], dose: [5, 15, 30],
     days: [3, 7, 10, 14, 14, 30], daysByAnalogy: true, spirit: [40, 70], hazards: ['chlorophyll'],
     preparation: ['rinse_dry_no_woody_stems'],
   }, {
@@ -91,13 +92,13 @@ export const herbs: readonly Group[] = [
         'ciuffi di finocchio',
       latin: 'Foeniculum vulgare',
       state: 'fresh', bulky: true, months: [4, 9], holds: like('dill weed fresh NDB 02045 0.8595', 0.86),
-      exchange: [0.8, 1], kept: [0.6, 1.1], dose: [50, 120, 200], days: [3, 7, 15, 30, 30, 30], daysByAnalogy: true,
+      exchange: [0.95, 1], kept: [0.6, 1.1], dose: [50, 120, 200], days: [3, 7, 15, 30, 30, 30], daysByAnalogy: true,
       spirit: [80, 96], hazards: ['carrot_family', 'estragole', 'chlorophyll'],
       preparation: ['cultivated_fronds', 'never_forage_hemlock'] },
   }),
   // Fronds and leaves of the carrot family, from memory.
   group('herb', {
-    practice: 'memory', state: 'fresh', bulky: true, exchange: [0.8, 1], kept: [0.6, 1.1], dose: [20, 50, 100],
+    practice: 'memory', state: 'fresh', bulky: true, exchange: [0.95, 1], kept: [0.6, 1.1], dose: [20, 50, 100],
     days: [2, 4, 5, 7, 14, 30], daysByAnalogy: true, spirit: [40, 96],
   }, {
     dill: { title: 'Dill fronds', en: 'dill+, dill weed, dill frond+, dill leaf+', it: 'aneto, aneti, aneto fresco',
@@ -146,7 +147,7 @@ export const herbs: readonly Group[] = [
   }),
   // Leaves of trees and bushes, from memory.
   group('herb', {
-    practice: 'memory', state: 'fresh', bulky: true, exchange: [0.8, 1], kept: [0.6, 1.1], dose: [30, 60, 120],
+    practice: 'memory', state: 'fresh', bulky: true, exchange: [0.95, 1], kept: [0.6, 1.1], dose: [30, 60, 120],
     days: [3, 7, 10, 14, 14, 30], daysByAnalogy: true, spirit: [40, 60], hazards: ['chlorophyll'],
     preparation: ['young_leaves_unsprayed', 'wash_dry_tear'],
   }, {
@@ -167,13 +168,15 @@ export const herbs: readonly Group[] = [
       it: "foglia di limone, foglie di limone, foglia d'arancio, foglie d'arancio, foglia di mandarino, " +
         "foglie di mandarino",
       latin: 'Citrus limon, Citrus sinensis, Citrus reticulata, Citrus aurantiifolia',
-      driedPerFresh: [1 / 4, 'memory'], holds: memory(0.6), dose: [10, 30, 60], days: [5, 10, 15, 20, 30, 30],
-      spirit: [50, 96], pieces: { leaf: [0.5, 1.5, 'memory'] }, hazards: ['phototoxic_peel', 'chlorophyll'],
+      driedPerFresh: [1 / 4, 'memory'], exchange: [0.8, 1], holds: memory(0.6), dose: [10, 30, 60],
+      days: [5, 10, 15, 20, 30, 30], spirit: [50, 96], pieces: { leaf: [0.5, 1.5, 'memory'] },
+      hazards: ['phototoxic_peel', 'chlorophyll'],
       preparation: ['known_unsprayed_citrus', 'wash_dry_tear'] },
     makrut_lime_leaf: { title: 'Makrut lime leaves', en: 'makrut lime leaf+, makrut leaf+',
       it: 'foglia di combava, foglie di combava', latin: 'Citrus hystrix',
-      driedPerFresh: [1 / 4, 'memory'], holds: memory(0.6), dose: [10, 30, 60], days: [5, 10, 15, 20, 30, 30],
-      spirit: [50, 96], pieces: { leaf: [0.5, 1.5, 'memory'] }, hazards: ['phototoxic_peel', 'chlorophyll'],
+      driedPerFresh: [1 / 4, 'memory'], exchange: [0.8, 1], holds: memory(0.6), dose: [10, 30, 60],
+      days: [5, 10, 15, 20, 30, 30], spirit: [50, 96], pieces: { leaf: [0.5, 1.5, 'memory'] },
+      hazards: ['phototoxic_peel', 'chlorophyll'],
       preparation: ['buy_from_food_shop', 'wash_dry_tear'] },
   }),
   // Dried herbs.

@@ -153,10 +153,10 @@ function as(liquid: Liquid, { amount, by, atC }: Values<ReadAmount>): Liquid {
  * The same volume and sugar, of the strength that was read: what was seen is put right for the sugar, but not beyond what
  * was poured.
  */
-function withStrength(liquid: Liquid, pouredPercent: number, { strength, sugarFactor }: Strained): Liquid {
+function withStrength(liquid: Liquid, pouredPercent: number, { strength }: Strained): Liquid {
   const sweetness = sugarGPerL(liquid)
   const apparentPercent = strengthAt20(strength!)
-  const rightPercent = abvPercentUnderSugar({ apparentPercent, sugarGPerL: sweetness * sugarFactor })
+  const rightPercent = abvPercentUnderSugar({ apparentPercent, sugarGPerL: sweetness })
   const trueAbvPercent = Math.min(rightPercent, Math.max(apparentPercent, pouredPercent))
   return liquidFrom({ volumeMl: volumeMl(liquid), abvPercent: trueAbvPercent, sugarGPerL: sweetness })
 }

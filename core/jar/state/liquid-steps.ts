@@ -1,5 +1,5 @@
 import { botanicalById, catalogue } from '../../botanical/catalogue/catalogue.ts'
-import { exactly, type Measured } from '../../quantity/measured/measured.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
 import { plantOf } from '../../recipe/plan/plant-of.ts'
 import { plantUnknown } from '../../recipe/plan/unknown-plant.ts'
 import { FILTER_SHARE, type Plant, type Steeping } from '../../recipe/steep.ts'
@@ -15,14 +15,9 @@ export type LiquidStep =
       readonly strength: ReadStrength | null
       readonly rinseWaterG: Measured
       readonly filterShare: Measured
-      /** Of the sugar that is expected, how much there is; only a strength read over it feels it. */
-      readonly sugarFactor: Measured
     }
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null; readonly filterShare: Measured }
   | { readonly kind: 'measured'; readonly abvPercent: Measured; readonly sugarGPerL: Measured }
-
-/** How far the sugars of fruit and peel lie from the table's. Estimated. */
-const SUGAR_FACTOR: Measured = { value: 1, plusMinus: 0.3 }
 
 /** The step and the entry it comes from. */
 export interface TakenStep {
@@ -73,14 +68,7 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Liq
       return { kind: 'in', spirits: [], waterG: entry.waterG, sweetenings: entry.sweetenings, plants: [] }
     case 'strained': {
       const { measured, strength, rinseWaterG } = entry
-      return {
-        kind: 'strained',
-        measured,
-        strength,
-        rinseWaterG,
-        filterShare: FILTER_SHARE,
-        sugarFactor: strength === null ? exactly(1) : SUGAR_FACTOR,
-      }
+      return { kind: 'strained', measured, strength, rinseWaterG, filterShare: FILTER_SHARE }
     }
     case 'filtered':
       return { kind: 'filtered', measured: entry.measured, filterShare: FILTER_SHARE }

@@ -48,13 +48,16 @@ export const massG = ({ massG: value, statedG, halfDigitG, byVolume }: Mass): Me
     byVolume ? tools.sugarByVolumeShare * value : Math.max(tools.scaleG, tools.scaleShare * value),
   )
 
-/** Strength as read, % vol; not brought to 20 °C. The ± is the stated one, else half the last digit or the tool's. */
+/**
+ * Strength as read, % vol; not brought to 20 °C. The ± is the stated one, else half the last digit or the tool's: a hydrometer's
+ * of what was strained and wherever a temperature was said beside it, else that of a label, in every command.
+ */
 export const abvPercent = (strength: Strength, tool: 'label' | 'hydrometer'): Measured =>
   measured(
     strength.abvPercent,
     strength.statedPercent,
     strength.halfDigitPercent,
-    tool === 'label' ? tools.labelPercent : tools.hydrometerPercent,
+    tool === 'label' && strength.atC === null ? tools.labelPercent : tools.hydrometerPercent,
   )
 
 /** Sweetness of a liqueur at hand, g/L. The ± is the stated one, else half the last digit or 2 %. */

@@ -1,21 +1,41 @@
-import type { Botanical } from '../../botanical/botanical.ts'
-import type { Measured } from '../../quantity/measured/measured.ts'
+import type { Botanical, SourcedShare } from '../../botanical/botanical.ts'
+import type { Trust } from '../../botanical/evidence/trust.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { Plant } from '../steep.ts'
 import { between } from './between.ts'
 
-/** Half of the 95 % interval of what drained plants keep, as a share (DEVELOPERS.md, “Uncertainty”). */
-const KEPT_SHARE = 0.3
+/**
+ * Half of the 95 % interval of a plant's water where no range of it is known, as a share of the plant: what one fruit or leaf
+ * differs from the table's, and more where the figure was not read in a table. Estimated.
+ */
+const WATER_PLUS_MINUS: { readonly [By in Trust]: number } = {
+  published: 0.02,
+  derived: 0.03,
+  common_practice: 0.04,
+  estimated: 0.05,
+  memory: 0.05,
+  not_found: 0.05,
+}
 
-/** A plant as a steep reckons with it: exchange over its range, what it keeps at the middle of its range ±30 %. */
+/** How far the sugars of fruit and peel lie from the table's, as a share of them. Estimated. */
+const SUGAR_SHARE = 0.3
+
+/** The range as it is known, else as far as such a figure is trusted; never below nothing nor above the whole plant. */
+function waterOf({ value, range, trust }: SourcedShare): Measured {
+  const plusMinus = range === null ? WATER_PLUS_MINUS[trust] : Math.max(range[1] - value, value - range[0])
+  return { value, plusMinus: Math.min(plusMinus, value, 1 - value) }
+}
+
+/** A plant as a steep reckons with it: what it exchanges and what it keeps, over their ranges. */
 export function plantOf(botanical: Botanical, massG: Measured): Plant {
   const { waterFraction, sugarsFraction, waterExchange, retainedMlPerG, bulky } = botanical
-  const kept = between(retainedMlPerG.min, retainedMlPerG.max)
+  const sugar = sugarsFraction?.value ?? 0
   return {
     massG,
-    waterShare: waterFraction.value,
-    sugarShare: sugarsFraction?.value ?? 0,
+    waterShare: waterOf(waterFraction),
+    sugarShare: sugar === 0 ? exactly(0) : { value: sugar, plusMinus: SUGAR_SHARE * sugar },
     exchangeShare: between(waterExchange.min, waterExchange.max),
-    keptMlPerG: { value: kept.value, plusMinus: kept.value * KEPT_SHARE },
+    keptMlPerG: between(retainedMlPerG.min, retainedMlPerG.max),
     bulky,
   }
 }

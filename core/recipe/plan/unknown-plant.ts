@@ -4,7 +4,7 @@ import { findFood } from '../../botanical/foods/find-food.ts'
 import { unplannedFood } from '../../botanical/foods/unplanned.ts'
 import { describe } from '../../botanical/names/descriptors.ts'
 import { DomainError } from '../../domain-error.ts'
-import type { Measured } from '../../quantity/measured/measured.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { massG } from '../../quantity/measured/precision.ts'
 import type { CalendarDay } from '../../quantity/quantities.ts'
 import { shown } from '../../quantity/read/tokens.ts'
@@ -94,8 +94,8 @@ export function expectUsual(unknown: readonly Pick<UnknownPlant, 'name' | 'massG
 /** As a steep reckons with it: from none of its water, or having none, to all of 95 %. */
 export const plantUnknown = ({ massG }: Pick<UnknownPlant, 'massG'>): Plant => ({
   massG,
-  waterShare: MOST_WATER_SHARE,
-  sugarShare: 0,
+  waterShare: exactly(MOST_WATER_SHARE),
+  sugarShare: exactly(0),
   exchangeShare: between(0, 1),
   keptMlPerG: between(KEPT_ML_PER_G.min, KEPT_ML_PER_G.max),
   bulky: true,

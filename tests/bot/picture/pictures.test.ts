@@ -124,7 +124,7 @@ describe('a shelf', () => {
 describe('the alternative text', () => {
   it('says what a card says', () => {
     const { alt, svg } = batchCard(batchCardData(readyBatch('Midwinter lemon'), TODAY), pen)
-    for (const said of ['42 %', '241 g/L', '± 2 g/L', '23 days', '18 Oct', '100 g sugar', '15 %'].map(spaced)) {
+    for (const said of ['42 %', '241 g/L', '± 3 g/L', '23 days', '18 Oct', '100 g sugar', '15 %'].map(spaced)) {
       expect(spaced(alt), said).toContain(said)
       expect(spaced(svg), said).toContain(said)
     }

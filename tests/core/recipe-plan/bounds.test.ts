@@ -46,8 +46,8 @@ it('a plant’s own sugar is worth a word from 5 g', () => {
 describe('plants in a jar', () => {
   const dry = (massG: number): Plant => ({
     massG: exactly(massG),
-    waterShare: 0,
-    sugarShare: 0,
+    waterShare: exactly(0),
+    sugarShare: exactly(0),
     exchangeShare: exactly(1),
     keptMlPerG: exactly(1),
     bulky: false,
@@ -74,10 +74,31 @@ describe('plants in a jar', () => {
     expect(jarMlFor(liquidMl, [{ massG: exactly(massG), bulky }])).toBe(jarMl)
   })
 
-  // Estimated (DEVELOPERS.md, “Uncertainty”): what drained plants keep is known to 30 %.
-  it('keep what they keep to within three tenths', () => {
-    const { value, plusMinus } = plantOf(botanicalById('lemon_peel'), exactly(100)).keptMlPerG
-    expect(plusMinus / value).toBeCloseTo(0.3, 9)
+  // Estimated (DEVELOPERS.md, “Uncertainty”): what drained plants keep is known as far as its range spans.
+  it('keep what they keep to within their range', () => {
+    for (const botanical of catalogue) {
+      const { value, plusMinus } = plantOf(botanical, exactly(100)).keptMlPerG
+      expect(value - plusMinus, botanical.id).toBeCloseTo(botanical.retainedMlPerG.min, 9)
+      expect(value + plusMinus, botanical.id).toBeCloseTo(botanical.retainedMlPerG.max, 9)
+    }
+  })
+
+  it('are water to within what is known of it: its range, or the less the less its source is trusted', () => {
+    const water = (id: string) => plantOf(botanicalById(id), exactly(1)).waterShare
+    expect(water('basil')).toEqual({ value: 0.9206, plusMinus: 0.02 })
+    expect(water('jasmine')).toEqual({ value: 0.8, plusMinus: 0.05 })
+    expect(water('coffee_whole').plusMinus).toBeCloseTo(0.02, 12)
+    for (const botanical of catalogue) {
+      const { value, plusMinus } = plantOf(botanical, exactly(1)).waterShare
+      expect(value - plusMinus, botanical.id).toBeGreaterThanOrEqual(0)
+      expect(value + plusMinus, botanical.id).toBeLessThanOrEqual(1)
+    }
+  })
+
+  it.each(['basil', 'spearmint', 'dill', 'vine_leaf'])('of thin leaves (%s) give nearly all of their water', (id) => {
+    const { value, plusMinus } = plantOf(botanicalById(id), exactly(1)).exchangeShare
+    expect(value - plusMinus).toBeCloseTo(0.95, 12)
+    expect(value + plusMinus).toBe(1)
   })
 })
 

@@ -33,8 +33,8 @@ describe('plants read', () => {
 
 test('the ± of what it brings and keeps ends at none and at 95 % water, at 0.3 and 2 ml/g', () => {
   const { waterShare, exchangeShare, keptMlPerG } = plantUnknown(unknown)
-  expect(waterShare * (exchangeShare.value - exchangeShare.plusMinus)).toBe(0)
-  expect(waterShare * (exchangeShare.value + exchangeShare.plusMinus)).toBe(0.95)
+  expect(waterShare.value * (exchangeShare.value - exchangeShare.plusMinus)).toBe(0)
+  expect(waterShare.value * (exchangeShare.value + exchangeShare.plusMinus)).toBe(0.95)
   expect(keptMlPerG.value - keptMlPerG.plusMinus).toBeCloseTo(0.3, 12)
   expect(keptMlPerG.value + keptMlPerG.plusMinus).toBeCloseTo(2, 12)
 })
