@@ -1,4 +1,5 @@
 import type { Happening, Started } from '../../../core/jar/entry/entry.ts'
+import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { quoted } from '../../calls/write-line.ts'
@@ -49,6 +50,17 @@ const unusualNotes = {
   jar_opened_early: () => 'It has not rested as long as planned; it will be better later.',
   jar_tasted_after_end: () => 'That jar is done; I keep what you tasted with it.',
 } satisfies Part<StepMessages['notes']>
+
+/** How what was strained becomes clear. */
+const CLEARING: Readonly<Record<Clearing, string>> = {
+  filter_before_syrup:
+    "If there are bits in it, pour it through a coffee filter before the syrup goes in, covered and away from flames. Tell me what's left, and I'll work out the syrup again.",
+  stand_then_rack: 'Let it stand somewhere cold for a week, then pour the clear part off what has sunk.',
+  rest_then_rack:
+    'If it turns hazy, leave it somewhere cold for two weeks, then pour the clear part off. Only the rest needs a filter.',
+  leave_cloudy:
+    "If it turns cloudy, that's oil from the peel or the anise: harmless. Don't filter it out, the flavour goes with it.",
+}
 
 /** With its year, so that a day typed without one can be checked; nothing where it is today. */
 const onDayText = (day: IsoDay | null, format: Format): string =>
@@ -199,6 +211,7 @@ export const stepSentences = {
         : `Brought to ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}; the plants’ sugar hides some strength from a hydrometer, and put right for that too it is ${format.strength(abvPercent)}.`,
     jar_targets_unreached: ({ abvPercent, sugarGPerL }, format) =>
       `Water and sugar cannot make ${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L of this, as planned; ask for another strength or sweetness.`,
+    jar_clearing: ({ way }) => CLEARING[way],
     /** What a jar was taken for. */
     jar_held: ({ name, ...now }, format) => `I took the ${name} jar: ${nowText(now, format)}.`,
     jar_bottled_more: ({ bottledMl, volumeMl }, format) =>

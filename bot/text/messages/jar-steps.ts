@@ -1,5 +1,6 @@
 import type { Happening, HappeningEntry, HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
 import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
+import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
@@ -132,6 +133,7 @@ export interface StepMessages {
       /** `at20`: what was read, brought to 20 °C; null where it was read there. */
       jar_reading: { readonly abvPercent: Measured; readonly at20: Measured | null }
       jar_targets_unreached: Targets
+      jar_clearing: { readonly way: Clearing }
       /** What a jar was taken for. */
       jar_held: NowSaid & { readonly name: string }
       jar_bottled_more: { readonly bottledMl: number; readonly volumeMl: Measured }

@@ -12,14 +12,10 @@ export function wantsSyrup({ started, strained }: JarState): boolean | null {
   return targets.sugarGPerL > 0 || abvPercent - targets.abvPercent > NO_WATER_PERCENT
 }
 
-/** The entry from which filtering and bottling are counted: the last syrup, or straining where none is wanted. */
+/** The entry from which bottling is counted: the last syrup, or straining where none is wanted. */
 export const settlesFrom = (story: JarState): Of<'sweetened'> | Of<'strained'> | null =>
   story.sweetened ?? (wantsSyrup(story) === false ? story.strained : null)
 
 /** Whether a strained jar waits for its syrup, as far as is known. */
 export const isSweetening = (story: JarState): boolean =>
   story.sweetened === null && story.bottled === null && wantsSyrup(story) !== false
-
-/** Whether it was filtered since it was strained. */
-export const isFiltered = ({ happened, strained }: JarState): boolean =>
-  happened.findLast(({ kind }) => kind === 'filtered' || kind === 'strained') !== strained

@@ -2,7 +2,7 @@ import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
 import type { Entry } from '../entry/entry.ts'
 
-/** What a jar asks of its maker. `add`: a plant that the plan puts in later. */
+/** What a jar asks of its maker. `add`: a plant that the plan puts in later; `filter`: only reminders sent long ago name it. */
 export type DutyKind = 'shake' | 'taste' | 'add' | 'strain' | 'sweeten' | 'filter' | 'bottle' | 'ready'
 
 /** A pause until this day has no end: the last day that can be typed. */

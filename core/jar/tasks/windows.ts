@@ -5,7 +5,7 @@ import type { Entry } from '../entry/entry.ts'
 import type { JarState, Of } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import { plantsToAdd } from '../state/later-plants.ts'
-import { isFiltered, isSweetening, settlesFrom, wantsSyrup } from '../state/syrup-wanted.ts'
+import { isSweetening, settlesFrom, wantsSyrup } from '../state/syrup-wanted.ts'
 import type { DutyKind, ShakeRhythm } from './duty.ts'
 import { lastAnswer, lastShakenDay, type NextShake, nextShakeOf } from './shake-days.ts'
 
@@ -51,10 +51,9 @@ const QUICK_DAYS = 10
 /** Two days before the last a reminder warns; in a window no longer than three that is lost with its opening. Judgement. */
 const WARNED_DAYS = 2
 const SHORT_DAYS = 3
-/** From straining on: the next day, then weekly. */
+/** Reminders from straining on: the next day, then weekly. The syrup itself may go in at once, when it is cool. */
 const SWEETEN_DAYS = [1, 8, 15]
 /** From the last syrup, or from straining where none is wanted, until what clouds it has settled. Common practice, no source. */
-const FILTER_DAYS = 2
 const BOTTLE_DAYS = 3
 const HOUR_MS = 3_600_000
 
@@ -151,13 +150,20 @@ function strainTask(started: Of<'started'>): TaskWindow | null {
 }
 
 /** Opens the first of `afterDays` days after an entry, and stays open. */
-function counted(kind: DutyKind, since: Entry, afterDays: readonly number[], isLate = false): TaskWindow {
+function counted(kind: DutyKind, since: Entry, afterDays: readonly number[]): TaskWindow {
   const opens = dayNumber(since.day) + afterDays[0]!
   const rhythm = { of: 'counted', afterDays } as const
-  return { kind, since, opens, closes: null, hours: null, lateAfter: isLate ? opens : null, byDay: null, rhythm }
+  return { kind, since, opens, closes: null, hours: null, lateAfter: null, byDay: null, rhythm }
 }
 
-/** Without a known target it is asked once whether syrup is to come, and nothing more until it does. */
+/** From the day of straining on; without a known target it is asked once whether syrup is to come, and nobody is late. */
+function sweetenTask(strained: Of<'strained'>, isSyrupPlanned: boolean): TaskWindow {
+  const [first = 1] = SWEETEN_DAYS
+  const task = counted('sweeten', strained, isSyrupPlanned ? SWEETEN_DAYS : [first])
+  return { ...task, opens: dayNumber(strained.day), lateAfter: isSyrupPlanned ? task.opens : null }
+}
+
+/** Nothing is asked for before the syrup is in. Filtering is offered where it helps, and never owed. */
 function strained(story: JarState, entry: Of<'strained'>): readonly TaskWindow[] {
   const { bottled, sweetened, readyOn, happened } = story
   const isSyrupPlanned = wantsSyrup(story) === true
@@ -172,10 +178,7 @@ function strained(story: JarState, entry: Of<'strained'>): readonly TaskWindow[]
     rhythm: { of: 'news' },
   } as const
   return [
-    ...(isSweetening(story)
-      ? [counted('sweeten', entry, isSyrupPlanned ? SWEETEN_DAYS : SWEETEN_DAYS.slice(0, 1), isSyrupPlanned)]
-      : []),
-    ...(settles === null || isFiltered(story) ? [] : [counted('filter', settles, [FILTER_DAYS])]),
+    ...(isSweetening(story) ? [sweetenTask(entry, isSyrupPlanned)] : []),
     ...(settles === null ? [] : [counted('bottle', settles, [BOTTLE_DAYS])]),
     ...(readyOn === null || readySince === null ? [] : [{ ...news, since: readySince, opens: dayNumber(readyOn) }]),
   ]

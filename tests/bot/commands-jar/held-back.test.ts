@@ -92,7 +92,8 @@ describe('amounts of a syrup', () => {
     const { code, message } = await desk.refused('/jar sweeten lemon')
     expect(code).toBe('missing_option')
     const [, line] = /For lemon I reckoned .*: (\/jar sweeten lemon water:\d+ ml sugar:\d+ g)$/.exec(message)!
-    expect((await desk.ask(line!)).notes).toEqual([])
+    const { notes } = await desk.ask(line!)
+    expect(notes.map(({ key }) => key)).toEqual(['jar_clearing'])
     expect((await desk.refused('/jar sweeten lemon')).message).toContain('also needs sugar:, for example')
   })
 })

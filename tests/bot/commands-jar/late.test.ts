@@ -132,7 +132,7 @@ describe('/jar later all', () => {
     await desk.ask('/jar strain strained measured:900 ml')
     await desk.ask('/jar later quiet until:in 3 days')
     const text = await desk.textOf('/jar later all until:18:00')
-    expect(text).toMatch(/^Quiet until 18:00 on 2 November 2026: waiting\.$/m)
+    expect(text).toMatch(/^Quiet until 18:00 on 2 November 2026: waiting and strained\.$/m)
     expect((await desk.storyOf('quiet')).happened).toHaveLength(2)
     expect((await desk.refused('/jar later all until:18:00')).message).toBe(
       'No jar of yours asks for anything before 18:00 on 2 November 2026, so there is nothing to put off.',

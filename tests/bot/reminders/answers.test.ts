@@ -64,17 +64,6 @@ const situations: readonly (readonly [kind: string, Situation])[] = [
   ['strain', { day: '2026-12-10', plan: { strainFrom: '2026-12-10', strainBy: '2026-12-20' } }],
   ['sweeten', { day: '2026-12-11', plan: { targets }, past: [['2026-12-10', strained]] }],
   [
-    'filter',
-    {
-      day: '2026-12-13',
-      plan: { targets },
-      past: [
-        ['2026-12-10', strained],
-        ['2026-12-11', sweetened],
-      ],
-    },
-  ],
-  [
     'bottle',
     {
       day: '2026-12-14',

@@ -51,7 +51,7 @@ describe('the buttons of a nudge', () => {
     ])
   })
 
-  it('offer filtering before bottling', () => {
+  it('offer bottling once the syrup has settled, and no filtering', () => {
     const started = { targets: { abvPercent: 30, sugarGPerL: 0 }, bottles: [{ count: 2, volumeMl: 500 }] } as const
     const jar = jarOf({ name: 'ginger', startedMs: STARTED, plan: started })
     const strained = { kind: 'strained', measured: null, strength: null, rinseWaterG: exactly(0) } as const
@@ -60,6 +60,6 @@ describe('the buttons of a nudge', () => {
       (person, happening) => happened(person, 'ginge', at('2026-12-10', '07:00'), happening),
       personWith([jar], { shake: 'off' }),
     )
-    expect(labelsOf(done.jars, '2026-12-13', { shake: 'off' }).slice(0, 2)).toEqual(['Filtered', 'Bottled'])
+    expect(labelsOf(done.jars, '2026-12-13', { shake: 'off' }).slice(0, 1)).toEqual(['Bottled'])
   })
 })

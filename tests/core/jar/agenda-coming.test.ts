@@ -26,7 +26,7 @@ describe('what comes next is the task, not its reminder', () => {
 
   it('in a pause', () => {
     const paused = settings({ pausedUntil: '2026-12-20' })
-    expect(seen(diary([START, STRAINED]), '2026-11-25 20:00', paused).next).toBe('sweeten 2026-11-26 09:00')
+    expect(seen(diary([START, STRAINED, SWEETENED]), '2026-11-26 20:00', paused).next).toBe('bottle 2026-11-29 09:00')
     const long = settings({ pausedUntil: '2027-02-01' })
     expect(comingIn(diary([START]), '2026-11-02 12:00', long)).toEqual([
       'taste 2026-11-11 09:00',
@@ -50,7 +50,7 @@ describe('what comes next is the task, not its reminder', () => {
 
   it('put off before it was strained or sweetened: that was another task', () => {
     const later: Line = ['2026-11-25 10:00', putOff('2026-11-30')]
-    expect(seen(diary([START, later, STRAINED]), '2026-11-26 12:00').today).toEqual(['sweeten 2026-11-26 due'])
+    expect(seen(diary([START, later, STRAINED]), '2026-11-26 12:00').today).toEqual(['sweeten 2026-11-25 due'])
     const after: Line = ['2026-11-26 10:00', putOff('2026-11-30')]
     expect(seen(diary([START, STRAINED, after]), '2026-11-26 12:00').next).toBe('sweeten 2026-11-30 09:00')
   })

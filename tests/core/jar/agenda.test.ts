@@ -105,27 +105,27 @@ describe('a steeping jar', () => {
 })
 
 describe('a strained jar', () => {
-  it('asks for syrup from the next day', () => {
+  it('asks for syrup at once, and is late from the day after the next', () => {
     expect(seen(diary([START, STRAINED]), '2026-11-25 20:00')).toEqual({
-      today: [],
-      next: 'sweeten 2026-11-26 09:00',
+      today: ['sweeten 2026-11-25 due'],
+      next: null,
       days: '25 of null',
     })
-    expect(seen(diary([START, STRAINED]), '2026-11-26 20:00').today).toEqual(['sweeten 2026-11-26 due'])
-    expect(seen(diary([START, STRAINED]), '2026-12-20 20:00').today).toEqual(['sweeten 2026-11-26 overdue'])
+    expect(seen(diary([START, STRAINED]), '2026-11-26 20:00').today).toEqual(['sweeten 2026-11-25 due'])
+    expect(seen(diary([START, STRAINED]), '2026-11-27 20:00').today).toEqual(['sweeten 2026-11-25 overdue'])
     const noTargets: Line = ['2026-11-01 10:00', peel({ targets: null })]
-    expect(seen(diary([noTargets, STRAINED]), '2026-12-20 20:00').today).toEqual(['sweeten 2026-11-26 due'])
+    expect(seen(diary([noTargets, STRAINED]), '2026-12-20 20:00').today).toEqual(['sweeten 2026-11-25 due'])
   })
 
-  it('asks to filter and to bottle, then tells when it is ready until a bottle is opened', () => {
+  it('asks to bottle, then tells when it is ready until a bottle is opened', () => {
     const entries = [START, STRAINED, SWEETENED]
     expect(seen(diary(entries), '2026-11-26 20:00')).toEqual({
       today: [],
-      next: 'filter 2026-11-28 09:00',
+      next: 'bottle 2026-11-29 09:00',
       days: '26 of 56',
     })
     expect(seen(diary(entries), '2026-11-29 20:00')).toMatchObject({
-      today: ['filter 2026-11-28 due', 'bottle 2026-11-29 due'],
+      today: ['bottle 2026-11-29 due'],
       next: 'ready 2026-12-26 09:00',
     })
     const done: readonly Line[] = [...entries, ['2026-11-28 20:00', FILTERED], ['2026-11-29 20:00', BOTTLED]]

@@ -184,7 +184,7 @@ describe('entered late', () => {
   it('counts what follows straining and syrup from the day they were entered', () => {
     expect(days(diary([START, ['2026-11-25 18:00', strained(), '2026-12-10 20:00']]), 'sweeten')[0]).toBe('2026-12-11')
     const late = diary([START, STRAINED, ['2026-11-26 18:00', sweetened(800, 400), '2027-02-01 20:00']])
-    expect(keys(late)).toEqual(['filter.2027-02-03', 'bottle.2027-02-04'])
+    expect(keys(late)).toEqual(['bottle.2027-02-04'])
   })
 
   it('falls due no earlier than it was entered, wherever its maker has moved to', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { BOTTLED, days, diary, FILTERED, keys, type Line, peel } from './diary.ts'
+import { BOTTLED, diary, FILTERED, keys, type Line, peel } from './diary.ts'
 import { strained, strength, sweetened } from './jars.ts'
 
 const STEEPED: readonly Line[] = [
@@ -18,9 +18,9 @@ describe('sweeten', () => {
     expect(keys(entries)).toEqual(['sweeten.2026-11-26'])
   })
 
-  it('does not come where the plan adds neither water nor sugar; then filtering and bottling count from straining', () => {
+  it('does not come where the plan adds neither water nor sugar; then bottling counts from straining', () => {
     const dry = peel({ targets: { abvPercent: 95, sugarGPerL: 0 } })
-    expect(keys(diary([['2026-11-01 10:00', dry], STEEPED[1]!]))).toEqual(['filter.2026-11-27', 'bottle.2026-11-28'])
+    expect(keys(diary([['2026-11-01 10:00', dry], STEEPED[1]!]))).toEqual(['bottle.2026-11-28'])
   })
 
   it('goes by the strength that was read where one was', () => {
@@ -33,19 +33,19 @@ describe('sweeten', () => {
           ['2026-11-25 18:00', read(percent)],
         ]),
       )
-    expect(ask(80)[0]).toBe('filter.2026-11-27')
+    expect(ask(80)[0]).toBe('bottle.2026-11-28')
     expect(ask(84)[0]).toBe('sweeten.2026-11-26')
   })
 })
 
 describe('after the syrup', () => {
-  it('asks to filter, to bottle, and says when it is ready, once each', () => {
-    expect(keys(diary(SWEETENED))).toEqual(['filter.2026-11-28', 'bottle.2026-11-29', 'ready.2026-12-26'])
+  it('asks to bottle and says when it is ready, once each; nobody owes filtering', () => {
+    expect(keys(diary(SWEETENED))).toEqual(['bottle.2026-11-29', 'ready.2026-12-26'])
   })
 
   it('counts from the last syrup', () => {
     const again = diary([...SWEETENED, ['2026-11-30 18:00', sweetened(0, 50)]])
-    expect(keys(again)).toEqual(['filter.2026-12-02', 'bottle.2026-12-03', 'ready.2026-12-30'])
+    expect(keys(again)).toEqual(['bottle.2026-12-03', 'ready.2026-12-30'])
   })
 
   it('does not ask for what was done', () => {
@@ -53,8 +53,6 @@ describe('after the syrup', () => {
       'bottle.2026-11-29',
       'ready.2026-12-26',
     ])
-    const clear = diary([STEEPED[0]!, STEEPED[1]!, ['2026-11-25 20:00', FILTERED], SWEETENED[2]!])
-    expect(days(clear, 'filter')).toEqual([])
     expect(keys(diary([...SWEETENED, ['2026-11-27 18:00', BOTTLED]]))).toEqual(['ready.2026-12-26'])
   })
 

@@ -7,7 +7,7 @@ import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { isFarFromExpected } from '../../../core/jar/state/judge-measurement.ts'
 import { madeStronger, NOTICED_PERCENT } from '../../../core/jar/state/made-stronger.ts'
 import { sameFiltering, sameSweetening } from '../../../core/jar/state/same-again.ts'
-import { isFiltered, isSweetening, settlesFrom, wantsSyrup } from '../../../core/jar/state/syrup-wanted.ts'
+import { isSweetening, settlesFrom, wantsSyrup } from '../../../core/jar/state/syrup-wanted.ts'
 import { strengthServedNeat } from '../../../core/jar/state/too-strong-neat.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
@@ -43,11 +43,6 @@ describe('syrup is wanted', () => {
     expect(wantsSyrup(untold)).toBeNull()
     expect(isSweetening(untold)).toBe(true)
     expect(isSweetening(storyFrom(started(), strained(), BOTTLED))).toBe(false)
-  })
-
-  it('is filtered by the last filtering since the straining', () => {
-    expect(isFiltered(storyFrom(started(), strained()))).toBe(false)
-    expect(isFiltered(storyFrom(started(), strained(), FILTERED))).toBe(true)
   })
 })
 

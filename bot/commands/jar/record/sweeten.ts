@@ -27,6 +27,7 @@ import { syrupValues } from '../known/sweeten-options.ts'
 import { type Recorded, recordStep } from '../step/record-step.ts'
 import { onceMore } from '../step/repeat-action.ts'
 import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { clearingNotes } from '../step/strained-reply.ts'
 import { sweetenActions } from '../step/sweeten-actions.ts'
 
 /** What was worked out, where something else went in. */
@@ -104,7 +105,7 @@ export const jarSweetenCommand = defineCommand({
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
       actionsHeld: heldActions(recorded, input, context),
-      notes: slipNotes(recorded.story, syrup, sweetenedWith(poured)),
+      notes: [...slipNotes(recorded.story, syrup, sweetenedWith(poured)), ...clearingNotes(recorded.story)],
       actions: asPlannedActions(recorded, syrup, context),
       rows: (view) => [
         ...nowRows(view),

@@ -62,7 +62,7 @@ interface Said {
   readonly headline: Reply['headline']
   /** Between what comes next and the cautions. */
   readonly rows?: (view: JarView) => readonly Row[]
-  readonly notes?: readonly Message<'notes'>[]
+  readonly notes?: Reply['notes']
   readonly actions?: readonly Action[]
   /** Where nothing was recorded because the jar has moved on, or the same was entered before. */
   readonly actionsHeld?: readonly Action[]

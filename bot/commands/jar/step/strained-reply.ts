@@ -1,4 +1,5 @@
 import { isHeldBack } from '../../../../core/jar/limits/judge-jar.ts'
+import { clearingOf } from '../../../../core/jar/state/clearing.ts'
 import { correctedReading } from '../../../../core/jar/state/corrected-reading.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
@@ -7,6 +8,7 @@ import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
 import type { Context } from '../../../chat/command.ts'
+import { type Deep, inMore } from '../../../chat/depth.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
@@ -79,6 +81,14 @@ function boilNotes(syrup: Syrup | null): readonly Message<'notes'>[] {
   return syrupG === null ? [] : [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } }]
 }
 
+/** How it becomes clear. */
+export function clearingNotes(story: JarState): readonly (Message<'notes'> & Deep)[] {
+  const way = clearingOf(story)
+  // Whoever has filtered it needs no word of how.
+  if (way === null || (way === 'filter_before_syrup' && story.filtered !== null)) return []
+  return inMore([{ group: 'notes', key: 'jar_clearing', values: { way } }])
+}
+
 /** What is in a strained jar, and the syrup that makes of it what was planned. */
 export function strainedReply(
   context: Context,
@@ -98,6 +108,7 @@ export function strainedReply(
       ...readingNotes(story),
       ...targetNotes(story, found !== null),
       ...boilNotes(found?.syrup ?? null),
+      ...clearingNotes(story),
     ],
     actions: isHeldBack(story) ? [] : sweetenActions(recorded, context),
   })
