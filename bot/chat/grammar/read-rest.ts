@@ -52,6 +52,19 @@ const taste: Read = (rest) => {
 /** What has a strength is spirit, else sugar and water, else plants. */
 const addition: Read = (rest) => (STRENGTH.test(rest) ? [['spirit', rest]] : (syrup(rest) ?? [['of', rest]]))
 
+const READING = /(?<!\S)(brix|hydrometer|before|after|sweetness)\s+(?=\d|dry\b|everyday\b|rich\b)/i
+
+/** `brix 26.5 hydrometer 1.045 at 24 C`: each reading behind the name of its option. */
+const readings: Read = (rest) => {
+  const [before = '', ...parts] = rest.split(READING)
+  const found = parts.flatMap((part, at): OptionsRead => {
+    const text = parts[at + 1]
+    return at % 2 === 1 || text === undefined ? [] : [[part.toLowerCase(), text.replace(/[\s,]+(?:and)?\s*$/i, '')]]
+  })
+  const options = new Set(found.map(([option]) => option))
+  return !JOINING.test(before) || options.size < found.length ? null : found
+}
+
 /** By command, what stands behind a jar's name. */
 const READ: Readonly<Record<string, Read>> = {
   'jar add': addition,
@@ -68,6 +81,7 @@ const READ: Readonly<Record<string, Read>> = {
   'jar sweeten': syrup,
   'jar taste': taste,
   again: whole('spirit'),
+  measure: readings,
 }
 
 /** What follows a jar's name with the names of the command's options; null where that cannot be told. */

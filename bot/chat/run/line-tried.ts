@@ -30,7 +30,7 @@ function unknownJar(typed: string, jars: readonly Jar[]): Problem | null {
 async function withRest(problem: Problem, call: Invocation, { attempt }: Known): Promise<Problem> {
   const values = problem.values as JarProblems['no_such_jar']
   const { begun } = values
-  if (problem.problem !== 'no_such_jar' || begun === undefined) return problem
+  if (begun === undefined) return call.path === 'measure' ? withColons(problem, call, attempt) : problem
   const rest = call.options.jar!.trim().normalize('NFC').slice(begun.name.length).trim()
   const read = readRest(call.path, rest)
   if (read === null || read.some(([option]) => Object.hasOwn(call.options, option))) return problem
@@ -38,6 +38,17 @@ async function withRest(problem: Problem, call: Invocation, { attempt }: Known):
   const tried = await attempt(meant)
   if (tried.ok) return { ...problem, values: { ...values, begun: { ...begun, line: lineOf(meant) } } }
   return tried.error.code === 'wrong_stage' ? tried.error : problem
+}
+
+/** Readings without colons, where no jar was named; the line as it was meant. */
+async function withColons(problem: Problem, call: Invocation, attempt: Try): Promise<Problem> {
+  const { jar = '', ...given } = call.options
+  const read = readRest(call.path, jar)
+  if (read === null || read.some(([option]) => Object.hasOwn(given, option))) return problem
+  const meant = { path: call.path, options: { ...Object.fromEntries(read), ...given } }
+  const tried = await attempt(meant)
+  if (!tried.ok && tried.error.code !== 'missing_option') return problem
+  return { code: 'unknown_option', problem: 'colons_missing', values: { example: lineOf(meant) } }
 }
 
 /** An amount, which no jar is named after. */
@@ -111,7 +122,8 @@ async function withInstead(problem: Problem, call: Invocation, known: Known): Pr
 
 /** A problem whose line names a jar, or shows what is lacking, with one that was tried and runs. */
 export async function withLineTried(problem: Problem, call: Invocation, known: Known): Promise<Problem> {
-  if (problem.problem === 'no_such_jar' && call.options.jar !== undefined) return withRest(problem, call, known)
+  const isUnknown = problem.problem === 'no_such_jar' || problem.problem === 'no_jars'
+  if (isUnknown && call.options.jar !== undefined) return withRest(problem, call, known)
   if (!SHOWING.includes(problem.problem) || problem.option === undefined) return withInstead(problem, call, known)
   if (call.path === 'jar start' || call.path === 'plan') {
     const line = await ofStart(problem.option, call, known)

@@ -1,8 +1,11 @@
+import { type DensityAt, sugarOfBoiledGPerL } from '../../../core/liquid/measure/gauge.ts'
+import { densityFromStemKgPerM3 } from '../../../core/liquid/measure/stem.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { sugarGPerL } from '../../../core/quantity/measured/precision.ts'
-import type { Sweetness } from '../../../core/quantity/quantities.ts'
+import type { StemScale, Sweetness } from '../../../core/quantity/quantities.ts'
 import type { HydrometerRead, RefractometerRead } from '../../../core/quantity/read/parse-reading.ts'
 import type { Gauging } from '../../../core/recipe/solve/gauged.ts'
+import { exampleAfter, exampleBefore, exampleSugarGPerL } from '../../../core/recipe/solve/gauging-example.ts'
 import { type Call, call, callOfTexts } from '../../calls/call.ts'
 import type { Given } from '../../calls/option.ts'
 import { lineOf } from '../../calls/write-line.ts'
@@ -38,21 +41,38 @@ export function measureCall(
 
 export const measureLine = (...given: Parameters<typeof measureCall>): string => lineOf(measureCall(...given))
 
-/** What a hydrometer may show once the alcohol is gone, so that the line of an example runs. */
-export function exampleAfter({ value: { value }, scale }: HydrometerRead): string {
+/** As it is typed; a stem in % vol shows nothing once the alcohol is gone, another hydrometer does. */
+function stemText(value: number, scale: StemScale): string {
   switch (scale) {
     case 'brix':
-      return `${Math.round(value + 20)} Brix`
+      return `${value.toFixed(1)} Brix`
     case 'baume':
-      return `${Math.round(value + 10)} Baumé`
-    case 'percent':
-      return '1.094'
+      return `${value.toFixed(1)} Baumé`
     case 'g_per_ml':
-      return `${(value + 0.07).toFixed(3)} g/ml`
+      return `${value.toFixed(3)} g/ml`
+    case 'sg_60f':
+      return `${value.toFixed(3)} 60/60`
     default:
-      return (value + 0.07).toFixed(3)
+      return value.toFixed(3)
   }
 }
+
+const sugarScale = (scale: StemScale): StemScale => (scale === 'percent' ? 'sg' : scale)
+
+const densityRead = (read: HydrometerRead): DensityAt => {
+  const [tempC, { scale, value }] = [read.atC ?? 20, read]
+  return { densityKgPerM3: densityFromStemKgPerM3({ value: value.value, scale, tempC }), tempC }
+}
+
+/** What a hydrometer may show once the alcohol is gone, so that the line of an example runs. */
+export const afterText = (before: HydrometerRead): string => {
+  const scale = sugarScale(before.scale)
+  return stemText(exampleAfter(densityRead(before), scale), scale)
+}
+
+/** What it may have shown before. */
+const beforeText = (after: HydrometerRead): string =>
+  stemText(exampleBefore(sugarOfBoiledGPerL(densityRead(after)), sugarScale(after.scale)), sugarScale(after.scale))
 
 const more = (jar: string | null, readings: Readings, have: Option, lacking: { readonly [Name in Option]?: string }) =>
   new ChatError(
@@ -74,7 +94,7 @@ export function gaugingGiven(readings: Readings, jar: string | null, known: Meas
     throw oneWay(measureLine(jar, readings, kept ?? ['brix', 'hydrometer', 'sweetness']))
   }
   if (isBoiled) {
-    if (before === undefined) throw more(jar, readings, 'after', { before: exampleBefore(after!.is) })
+    if (before === undefined) throw more(jar, readings, 'after', { before: beforeText(after!.is) })
     return after === undefined ? null : { method: 'boiled', before: stemOf(before), after: stemOf(after) }
   }
   if (hydrometer === undefined) {
@@ -85,14 +105,14 @@ export function gaugingGiven(readings: Readings, jar: string | null, known: Meas
   }
   if (brix !== undefined) return { method: 'two_instruments', brix: readOf(brix), hydrometer: stemOf(hydrometer) }
   const sugar = sweetness === undefined ? known : sugarGPerL(sweetness.is)
-  if (sugar === null) throw more(jar, readings, 'hydrometer', { sweetness: '250 g/L' })
+  if (sugar === null) {
+    const sweetness = `${exampleSugarGPerL(densityRead(hydrometer.is))} g/L`
+    throw more(jar, readings, 'hydrometer', { sweetness })
+  }
   return { method: 'known_sugar', hydrometer: stemOf(hydrometer), sugarGPerL: sugar }
 }
 
 const oneWay = (example: string) => new ChatError('too_many_options', 'measure_one_way', { example })
-
-const exampleBefore = ({ scale, value: { value } }: HydrometerRead): string =>
-  scale === 'sg' ? (value - 0.05).toFixed(3) : '1.021'
 
 const readOf = ({ is: { value, atC } }: Given<RefractometerRead>) => ({ value, atC })
 const stemOf = ({ is: { value, scale, atC } }: Given<HydrometerRead>) => ({ value, scale, atC })

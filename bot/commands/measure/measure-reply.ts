@@ -92,7 +92,7 @@ export const waysReply = (recipe: Call | null): Reply => ({
   cautions: [],
   actions: [
     way('measure_two', { brix: parseBrix('26.5'), hydrometer: parseHydrometer('1.035') }),
-    way('measure_boiling', { before: parseHydrometer('1.021'), after: parseHydrometer('1.094') }),
+    way('measure_boiling', { before: parseHydrometer('1.059'), after: parseHydrometer('1.096') }),
     way('measure_sugar', { hydrometer: parseHydrometer('1.035'), sweetness: gramsPerLitre(180) }),
     ...(recipe === null ? [] : [{ label: actionLabel('measure_recipe'), call: recipe }]),
   ],

@@ -6,7 +6,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
 import { jarRef } from '../jar/known/jar-ref.ts'
-import { exampleAfter, gaugingGiven, hasReadings, measureCall, measureLine } from './gauging-given.ts'
+import { afterText, gaugingGiven, hasReadings, measureCall, measureLine } from './gauging-given.ts'
 import { boilReply, gaugedReply, waysReply } from './measure-reply.ts'
 import { measuredJarReply, recipeReply } from './measured-jar.ts'
 
@@ -22,7 +22,7 @@ export const measureCommand = defineCommand({
     const jar = input.jar?.typed ?? null
     const gauging = gaugingGiven(input, jar, held?.contents.outcome.sugarGPerL ?? null)
     if (gauging === null) {
-      return boilReply(input, measureCall(jar, input, ['before'], { after: exampleAfter(input.before!.is) }))
+      return boilReply(input, measureCall(jar, input, ['before'], { after: afterText(input.before!.is) }))
     }
     expectHeavier(input)
     const outcome = gauged(gauging)

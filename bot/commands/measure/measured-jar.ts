@@ -5,6 +5,7 @@ import type { GaugedOutcome, Gauging } from '../../../core/recipe/solve/gauged.t
 import type { Given } from '../../calls/option.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import type { Context } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { jarData } from '../jar/known/jar-data.ts'
 import { type Recorded, recordStep } from '../jar/step/record-step.ts'
@@ -28,7 +29,7 @@ export async function measuredJarReply(
   const reply = stepReply(context, input, recorded, {
     headline: recordedHeadline(recorded, context),
     rows: nowRows,
-    notes,
+    notes: inMore(notes),
   })
   const { outcome } = contentsOf(recorded.story)
   return {

@@ -190,6 +190,7 @@ export const chatProblems = {
     `Nothing stands after ${option}:; give it a value or leave it out (/help ${command} says what belongs there).`,
   colon_missing: ({ command, option }) =>
     `Put a colon after ${shortQuote(option)}, as in ${option}:…, so that /${command} knows it for an option.`,
+  colons_missing: ({ example }) => `Put a colon after each name: ${example}`,
   stray_text: ({ command, text, known }) => `${shortQuote(text)} belongs to no option; /${command} ${takes(known)}.`,
   quote_open: ({ option }) => `The double quote after ${option}: is not closed; end the value with " and a space.`,
   missing_option: ({ command, option, example }) =>

@@ -15,6 +15,7 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   option_empty: { command: string; option: string }
   /** `spirit 1 l`: the name of an option without its colon. */
   colon_missing: { command: string; option: string }
+  colons_missing: { example: string }
   stray_text: { command: string; text: string; known: readonly string[] }
   quote_open: { command: string; option: string }
   /** `jar`: the one that was named; `example` is empty where no line of the kind would run. */

@@ -40,9 +40,12 @@ export interface Contents {
   readonly isEmpty: boolean
 }
 
+/** What was measured last is known as well as it was measured: the ± of the method holds the model's own error already. */
+const asGauged = (outcome: Outcome, last: LiquidStep | undefined): Outcome =>
+  last?.kind === 'measured' ? { ...outcome, abvPercent: last.abvPercent, sugarGPerL: last.sugarGPerL } : outcome
+
 const contentsAfter = once((happened: JarState['happened']): Contents => {
   const steps = stepsOf(happened).map(({ step }) => step)
-  const outcome = outcomeOf(steps, (values) => liquidAfter(values).liquid)
   const strained = steps.find(({ kind }) => kind === 'strained')
   const measuredAt = steps.findLastIndex(measuresAmount)
   // A filter takes of the liquid, not of its strength.
@@ -50,6 +53,8 @@ const contentsAfter = once((happened: JarState['happened']): Contents => {
   const readAt = ofStrength.findLastIndex(
     (step) => step.kind === 'measured' || (step.kind === 'strained' && step.strength !== null),
   )
+  const made = outcomeOf(steps, (values) => liquidAfter(values).liquid)
+  const outcome = asGauged(made, ofStrength.at(-1))
   return {
     outcome,
     volume: sourceAt(steps, measuredAt),

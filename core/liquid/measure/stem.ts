@@ -1,6 +1,7 @@
 import type { StemScale } from '../../quantity/quantities.ts'
 import { ethanolWaterDensityKgPerM3 } from '../ethanol-water.ts'
 import { US_PROOF_TEMP_C } from '../proof.ts'
+import { findRoot } from '../root.ts'
 import { sucroseWaterDensityKgPerM3 } from '../sucrose-water.ts'
 import { GLASS_EXPANSION_PER_K } from './glass.ts'
 import { stemDensityKgPerM3 } from './hydrometer.ts'
@@ -44,3 +45,30 @@ function printedKgPerM3({ value, scale }: StemReading): number {
  */
 export const densityFromStemKgPerM3 = (reading: StemReading): number =>
   printedKgPerM3(reading) * (1 - GLASS_EXPANSION_PER_K * (reading.tempC - scaleC(reading.scale)))
+
+/** The densest sugar water that a stem is read in, kg/m³ at 20 °C: 85 Brix. */
+const MOST_BRIX = 85
+
+/**
+ * What a hydrometer shows in a liquid of this density at 20 °C, in its own unit: the inverse of `densityFromStemKgPerM3`. A stem in
+ * % vol shows nothing in what is heavier than water: there it gives 0.
+ * @param densityKgPerM3 - 700 to 1450
+ */
+export function stemReading(densityKgPerM3: number, scale: StemScale): number {
+  const printed = (value: number): number => printedKgPerM3({ value, scale, tempC: 20 })
+  switch (scale) {
+    case 'sg':
+    case 'sg_60f':
+    case 'g_per_ml':
+      return densityKgPerM3 / printed(1) / (1 - GLASS_EXPANSION_PER_K * (20 - scaleC(scale)))
+    case 'baume':
+      return BAUME_MODULUS * (1 - printed(0) / densityKgPerM3)
+    case 'brix':
+    case 'percent': {
+      const excess = (value: number) => printed(value) - densityKgPerM3
+      const [low, high] = [0, scale === 'brix' ? MOST_BRIX : 100]
+      if (excess(low) * excess(high) >= 0) return Math.abs(excess(low)) < Math.abs(excess(high)) ? low : high
+      return findRoot({ f: excess, low, high, tolerance: 1e-12 })
+    }
+  }
+}

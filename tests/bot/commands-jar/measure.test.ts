@@ -87,3 +87,31 @@ test.each([
     ).toSatisfy((lines: string[]) => lines.length <= most)
   }
 })
+
+test('what was measured last is known as well as it was measured, and said so in one way', async () => {
+  const desk = await sweetened()
+  const measured = await desk.ask('/measure lemon brix:32 hydrometer:1.058')
+  expect(numberIn(measured, 'abvPercentPlusMinus')).toBe(2)
+  const shown = await desk.ask('/jar show lemon')
+  expect(numberIn(shown, 'abvPercentPlusMinus')).toBe(2)
+  expect(numberIn(shown, 'sugarGPerLPlusMinus')).toBe(numberIn(measured, 'sugarGPerLPlusMinus'))
+  // With what goes in since, it is worked out anew.
+  await desk.ask('/jar sweeten lemon water:500 ml sugar:50 g')
+  expect(numberIn(await desk.ask('/jar show lemon'), 'abvPercentPlusMinus')).toBeLessThan(2)
+})
+
+test.each([
+  [80, 8],
+  [44, 12],
+])('recorded at %d columns, it takes %d lines at most', async (width, most) => {
+  const { asker } = await sweetened()
+  const wide = testDesk({ width, asker, nowMs: Date.UTC(2026, 10, 20, 9) })
+  const text = await wide.firstOf('/measure lemon brix:32 hydrometer:1.058')
+  expect(text.split('\n').filter((line) => line.trim() !== '').length).toBeLessThanOrEqual(most)
+})
+
+test('readings without colons behind the name of a jar are no part of it', async () => {
+  const desk = await sweetened()
+  const text = await desk.textOf('/measure lemon brix 32 hydrometer 1.058')
+  expect(text).toContain('/measure lemon brix:32 hydrometer:1.058')
+})

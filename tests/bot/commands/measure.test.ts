@@ -6,8 +6,8 @@ const MEASURED = [
   '/measure',
   '/measure brix:26.5 hydrometer:1.035',
   '/measure brix:26.5 at 24 C hydrometer:1.035 at 24 C',
-  '/measure before:1.021',
-  '/measure before:1.021 after:1.094',
+  '/measure before:1.059',
+  '/measure before:1.059 after:1.096',
   '/measure hydrometer:1.035 sweetness:180 g/L',
 ]
 
@@ -64,16 +64,16 @@ test('a temperature is brought to 20 °C: a warm liqueur reads lighter', async (
 })
 
 test('boiling is told with what keeps it safe, before and after', async () => {
-  for (const line of ['/measure before:1.021', '/measure before:1.021 after:1.094']) {
+  for (const line of ['/measure before:1.059', '/measure before:1.059 after:1.096']) {
     expect(keysOf((await ask(line)).cautions)).toEqual(['measure_boil'])
   }
 })
 
 test.each([
-  ['hydrometer:1.035', 'missing_option', 'sweetness', 'hydrometer:1.035 sweetness:250 g/L'],
+  ['hydrometer:1.035', 'missing_option', 'sweetness', 'hydrometer:1.035 sweetness:190 g/L'],
   ['brix:26.5', 'missing_option', 'hydrometer', 'brix:26.5 hydrometer:1.035'],
-  ['sweetness:250 g/L', 'missing_option', 'hydrometer', 'hydrometer:1.035 sweetness:250 g/L'],
-  ['after:1.094', 'missing_option', 'before', 'before:1.044 after:1.094'],
+  ['sweetness:180 g/L', 'missing_option', 'hydrometer', 'hydrometer:1.035 sweetness:180 g/L'],
+  ['after:1.096', 'missing_option', 'before', 'before:1.059 after:1.096'],
   ['before:1.094 after:1.021', 'bad_value', 'after', 'before:1.021 after:1.094'],
   ['before:1.021 after:1.094 brix:26', 'too_many_options', undefined, 'before:1.021 after:1.094'],
   ['brix:26.5 hydrometer:1.035 sweetness:dry', 'too_many_options', undefined, 'brix:26.5 hydrometer:1.035'],
@@ -105,4 +105,28 @@ test.each([
   '/measure hydrometer:1.2 sweetness:10 g/L',
 ])('%s is refused in one sentence', async (line) => {
   expect((await askAny(line)).error).toMatchObject({ code: 'bad_value' })
+})
+
+test('every line that is offered lies within 10 to 42 % vol and 50 to 400 g/L, where the table was made', async () => {
+  const asked = ['', 'before:1.02', 'before:14.5 Brix', 'before:8 Baumé', 'before:23.4%', 'before:1.059 g/ml']
+  const lacking = ['hydrometer:1.035', 'after:1.096', 'after:22.8 Brix', 'after:12.7 Baumé', 'hydrometer:5 Brix']
+  const texts = await Promise.all([...asked, ...lacking].map((readings) => testDesk().textOf(`/measure ${readings}`)))
+  const lines = texts.join(' ').match(/\/measure (?:\S+:\S+(?: (?:Brix|Baumé|g\/ml|g\/L))? ?)+/g) ?? []
+  expect(lines.length).toBeGreaterThanOrEqual(asked.length + lacking.length + 2)
+  for (const line of lines) {
+    const json = await ask(line.trim())
+    expect(number(json, 'abvPercent'), line).toBeGreaterThan(10)
+    expect(number(json, 'abvPercent'), line).toBeLessThan(42)
+    expect(number(json, 'sugarGPerL'), line).toBeGreaterThanOrEqual(50)
+    expect(number(json, 'sugarGPerL'), line).toBeLessThanOrEqual(400)
+  }
+})
+
+test.each([
+  ['/measure brix 32.7 hydrometer 1.0591', '/measure brix:32.7 hydrometer:1.0591'],
+  ['/measure before 1.059 and after 1.096', '/measure before:1.059 after:1.096'],
+  ['/measure hydrometer 1.059 at 24 C sweetness 250 g/L', '/measure hydrometer:1.059 at 24 C sweetness:250 g/L'],
+])('%s, without a colon, is no jar but %s', async (typed, meant) => {
+  const { error } = await askAny(typed)
+  expect(error?.message).toContain(meant)
 })
