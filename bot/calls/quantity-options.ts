@@ -8,7 +8,7 @@ import { parseAmount } from '../../core/quantity/read/parse-amount.ts'
 import { parseRatio } from '../../core/quantity/read/parse-ratio.ts'
 import { parseBrix, parseHydrometer } from '../../core/quantity/read/parse-reading.ts'
 import { parseStrength } from '../../core/quantity/read/parse-strength.ts'
-import { parseSugar } from '../../core/quantity/read/parse-sugar.ts'
+import { parseSugarOrKind, parseSugars, parseSweetener } from '../../core/quantity/read/parse-sugar.ts'
 import { parseSweetness } from '../../core/quantity/read/parse-sweetness.ts'
 import { parseVolume } from '../../core/quantity/read/parse-volume.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
@@ -16,7 +16,9 @@ import {
   writeAmount,
   writeRatio,
   writeStrength,
-  writeSugar,
+  writeSugarOrKind,
+  writeSugars,
+  writeSweetener,
   writeSweetness,
 } from '../../core/quantity/write/write-quantity.ts'
 import { writeBrix, writeHydrometer } from '../../core/quantity/write/write-reading.ts'
@@ -59,7 +61,12 @@ export const quantityOptions = {
   amount: option({ read: parseAmount, write: writeAmount }),
   volume: option({ read: parseVolume, write: writeAmount }),
   wishedVolume: option({ read: atTwenty(parseVolume, 'volume'), write: writeAmount }),
-  sugar: option({ read: parseSugar, write: writeSugar }),
+  /** What goes in of what sweetens. */
+  sugar: option({ read: parseSugars, write: writeSugars }),
+  /** The same, or what it is that an amount is worked out of. */
+  sugarOrKind: option({ read: parseSugarOrKind, write: writeSugarOrKind }),
+  /** What an amount is worked out of. */
+  sweetener: option({ read: parseSweetener, write: writeSweetener }),
   strength: option({ read: distilled(parseStrength), write: writeStrength }),
   /** Of a spirit, at 20 °C. */
   spiritStrength: option({ read: distilled(atTwenty(parseStrength, 'strength')), write: writeStrength }),

@@ -34,12 +34,14 @@ import type { ServingMessages } from './messages/serving.ts'
 import type { ForgetMessages, SettingsMessages } from './messages/settings.ts'
 import type { CodeMessages, ShareMessages } from './messages/share.ts'
 import type { MoreText } from './more-text.ts'
+import type { SweetenerMessages } from './messages/sweeteners.ts'
 import type { PictureText } from './picture-text.ts'
 import type { ConsoleText } from './terminal-text.ts'
 
 /** All that replies can say: by group and key, the values that the sentence needs; undefined where it needs none. */
 export type Messages = CalculateMessages &
   MeasureMessages &
+  SweetenerMessages &
   ServingMessages &
   LabelMessages &
   PlanMessages &

@@ -1,7 +1,7 @@
 import { DomainError } from '../domain-error.ts'
 import { ethanolWaterDensityKgPerM3 } from './ethanol-water.ts'
 import { freezesAtC, freezingPlusMinusC } from './freezing.ts'
-import { abvPercent, type Liquid } from './liquid.ts'
+import { abvPercent, type Liquid, sugar } from './liquid.ts'
 import { findRoot } from './root.ts'
 import { apparentVolumeMlPerG } from './sucrose-water.ts'
 
@@ -53,7 +53,11 @@ export const leastAbvIceFree = (sugarGPerL: number, freezerC = FREEZER_C): numbe
   const solventMl = 1000 - sugarGPerL * apparentVolumeMlPerG(sugarGPerL)
   const litre = (massFraction: number): Liquid => {
     const solventG = (solventMl * ethanolWaterDensityKgPerM3(massFraction, 20)) / 1000
-    return { ethanolG: solventG * massFraction, waterG: solventG * (1 - massFraction), sugarG: sugarGPerL }
+    return {
+      ...sugar(sugarGPerL),
+      ethanolG: solventG * massFraction,
+      waterG: solventG * (1 - massFraction),
+    }
   }
   const excessK = (massFraction: number) => freezesAtC(litre(massFraction)) - freezerC
   if (excessK(0) <= 0) return 0

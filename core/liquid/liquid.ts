@@ -14,15 +14,24 @@ import { apparentVolumeMlPerG, sweetnessGPerL } from './sucrose-water.ts'
 export interface Liquid {
   readonly ethanolG: number
   readonly waterG: number
+  /** Sugars of every kind. */
   readonly sugarG: number
+  /** Dissolved, and neither sugar nor alcohol: acids, minerals, gums. It takes the room of as much sugar. */
+  readonly extractG: number
+  /** Sucrose that would lower the freezing point as far as all of that sugar and extract does. */
+  readonly sucroseEquivalentG: number
 }
 
-export const NOTHING: Liquid = { ethanolG: 0, waterG: 0, sugarG: 0 }
+export const NOTHING: Liquid = { ethanolG: 0, waterG: 0, sugarG: 0, extractG: 0, sucroseEquivalentG: 0 }
 
 export const ethanolG = (liquid: Liquid): number => liquid.ethanolG
 export const waterG = (liquid: Liquid): number => liquid.waterG
 export const sugarG = (liquid: Liquid): number => liquid.sugarG
-export const massG = (liquid: Liquid): number => liquid.ethanolG + liquid.waterG + liquid.sugarG
+export const extractG = (liquid: Liquid): number => liquid.extractG
+export const massG = (liquid: Liquid): number => liquid.ethanolG + liquid.waterG + solidsG(liquid)
+
+/** Sugars and extract together. */
+const solidsG = ({ sugarG, extractG }: Liquid): number => sugarG + extractG
 
 /** Ethanol by mass with the sugar left out, 0 to 1; 0 where there is neither ethanol nor water. */
 export const sugarFreeMassFraction = ({ ethanolG, waterG }: Liquid): number =>
@@ -37,32 +46,37 @@ const TRACE_G_PER_L = 1e-9
 const solventMl = (liquid: Liquid, tempC: number): number =>
   ((liquid.ethanolG + liquid.waterG) / ethanolWaterDensityKgPerM3(sugarFreeMassFraction(liquid), tempC)) * 1000
 
-/** The room its sugar takes, mL: the volume lost if the sugar were taken out. */
+/** The room its sugar and extract take, mL: the volume lost if they were taken out. */
 export const sugarRoomMl = (liquid: Liquid, tempC = 20): number =>
-  liquid.sugarG === 0 ? 0 : liquid.sugarG * apparentVolumeMlPerG(sugarGPerL(liquid), tempC)
+  solidsG(liquid) === 0 ? 0 : solidsG(liquid) * apparentVolumeMlPerG(solidsGPerL(liquid), tempC)
 
 /**
- * Volume of a mixture of ethanol, water and sucrose, mL.
+ * Volume of a mixture of ethanol, water, sugars and extract, mL; all that is dissolved takes the room of as much sucrose.
  * @param tempC - °C, 0 to 40 with sugar, −20 to 40 without; outside, throws `temperature_out_of_range`.
  * Without any ethanol or water the sugar counts as molten, 0.6444 mL/g.
- * Error: ±0.43 % at 250 g/L, see `modelVolumePlusMinus`.
+ * Error: ±0.43 % at 250 g/L, see `modelVolumePlusMinus`; sugars other than sucrose add 0.06 % at 20 % by mass, glucose 0.12 %
+ * (CRC Handbook, 102nd ed., "Concentrative Properties of Aqueous Solutions").
  * Source: V = (ethanol + water)/ρ_R22(p, t) + sugar × v(c, t), p without the sugar, v its apparent specific volume in
  * water at the finished c g/L (ICUMSA SPS-4). Compared with Scheibler 1872, FAO/INFOODS and 27 CFR 30.32 in the tests.
  */
 export const volumeMl = (liquid: Liquid, tempC = 20): number => {
-  const lowC = liquid.sugarG === 0 ? R22_LOW_C : 0
+  const lowC = solidsG(liquid) === 0 ? R22_LOW_C : 0
   if (!(tempC >= lowC && tempC <= R22_HIGH_C)) {
     throw new DomainError('bad_value', 'temperature_out_of_range', { tempC, lowC, highC: R22_HIGH_C })
   }
-  const sweetness = tempC === 20 ? sugarGPerL(liquid) : 0
-  // At 20 °C its sweetness says the same without the room of its sugar, but for a trace whose digits are lost.
-  if (sweetness > TRACE_G_PER_L) return (1000 * liquid.sugarG) / sweetness
+  const solids = tempC === 20 ? solidsGPerL(liquid) : 0
+  // At 20 °C what is dissolved in a litre says the same without its room, but for a trace whose digits are lost.
+  if (solids > TRACE_G_PER_L) return (1000 * solidsG(liquid)) / solids
   return solventMl(liquid, tempC) + sugarRoomMl(liquid, tempC)
 }
 
-/** Sugar as weighed in a litre at 20 °C; 0 for no liquid. Closes on itself, because the room it takes depends on it. */
+/** Sugar and extract in a litre at 20 °C. Closes on itself, because the room they take depends on it. */
+export const solidsGPerL = (liquid: Liquid): number =>
+  solidsG(liquid) === 0 ? 0 : sweetnessGPerL(solventMl(liquid, 20), solidsG(liquid))
+
+/** Sugars by mass in a litre at 20 °C, whatever their kinds; 0 for no liquid. */
 export const sugarGPerL = (liquid: Liquid): number =>
-  liquid.sugarG === 0 ? 0 : sweetnessGPerL(solventMl(liquid, 20), liquid.sugarG)
+  liquid.sugarG === 0 ? 0 : solidsGPerL(liquid) * (liquid.sugarG / solidsG(liquid))
 
 /** Strength as drunk, % vol at 20 °C, sugar counted in the volume; 0 for no liquid. */
 export const abvPercent = (liquid: Liquid): number =>
@@ -77,19 +91,23 @@ export const densityGPerMl = (liquid: Liquid, tempC = 20): number => {
 /** Together in one vessel, nothing lost. */
 export const mix = (...liquids: readonly Liquid[]): Liquid =>
   liquids.reduce(
-    (sum, { ethanolG, waterG, sugarG }) => ({
-      ethanolG: sum.ethanolG + ethanolG,
-      waterG: sum.waterG + waterG,
-      sugarG: sum.sugarG + sugarG,
+    (sum, each) => ({
+      ethanolG: sum.ethanolG + each.ethanolG,
+      waterG: sum.waterG + each.waterG,
+      sugarG: sum.sugarG + each.sugarG,
+      extractG: sum.extractG + each.extractG,
+      sucroseEquivalentG: sum.sucroseEquivalentG + each.sucroseEquivalentG,
     }),
     NOTHING,
   )
 
 /** A share of it (0.5: half; 2: twice as much), of the same composition. */
-export const part = ({ ethanolG, waterG, sugarG }: Liquid, fraction: number): Liquid => ({
-  ethanolG: ethanolG * fraction,
-  waterG: waterG * fraction,
-  sugarG: sugarG * fraction,
+export const part = (liquid: Liquid, fraction: number): Liquid => ({
+  ethanolG: liquid.ethanolG * fraction,
+  waterG: liquid.waterG * fraction,
+  sugarG: liquid.sugarG * fraction,
+  extractG: liquid.extractG * fraction,
+  sucroseEquivalentG: liquid.sucroseEquivalentG * fraction,
 })
 
 const checkMass = (massG: number): number => {
@@ -98,12 +116,30 @@ const checkMass = (massG: number): number => {
 }
 
 export const water = (massG: number): Liquid => ({ ...NOTHING, waterG: checkMass(massG) })
-export const sugar = (massG: number): Liquid => ({ ...NOTHING, sugarG: checkMass(massG) })
+/** Sucrose. */
+export const sugar = (massG: number): Liquid => ({
+  ...NOTHING,
+  sugarG: checkMass(massG),
+  sucroseEquivalentG: massG,
+})
+
+/** What sweetens, of other sugars than sucrose or with water and extract in it. */
+export const sweetener = (of: Omit<Liquid, 'ethanolG'>): Liquid => ({ ...of, ethanolG: 0 })
+
+/** So many grams of something of which a gram is known. */
+export const gramsOf = (gram: Liquid, massG: number): Liquid => part(gram, checkMass(massG))
 
 interface Strength {
   readonly abvPercent: number
 }
-interface Composition extends Strength {
+/** What is dissolved, but for how much sugar. */
+export interface Dissolved {
+  /** Left out: none. */
+  readonly extractGPerL?: number
+  /** Of what is dissolved, sucrose that lowers the freezing point as far, as a share of its mass; left out: all of it. */
+  readonly sucroseEquivalentShare?: number
+}
+interface Composition extends Strength, Dissolved {
   readonly sugarGPerL: number
 }
 
@@ -115,13 +151,9 @@ export const spirit = (of: Strength & { readonly volumeMl: number }): Liquid => 
  * `sugarGPerL`, in closed form but for `massFractionFromAbv`. Throws `no_room_for_water` where alcohol and sugar
  * overfill the volume.
  */
-export const liquidFrom = ({
-  volumeMl,
-  abvPercent,
-  sugarGPerL,
-}: Composition & { readonly volumeMl: number }): Liquid => {
+export const liquidFrom = ({ volumeMl, ...of }: Composition & { readonly volumeMl: number }): Liquid => {
   if (!(volumeMl >= 0 && volumeMl < Infinity)) throw new DomainError('bad_value', 'negative_volume', { volumeMl })
-  return part(oneLitre({ abvPercent, sugarGPerL }), volumeMl / 1000)
+  return part(oneLitre(of), volumeMl / 1000)
 }
 
 /** The liquid that has this mass, strength and sweetness at 20 °C. */
@@ -130,27 +162,33 @@ export const liquidFromMass = ({ massG: wantedG, ...of }: Composition & { readon
   return part(litre, checkMass(wantedG) / massG(litre))
 }
 
+/** What is dissolved in a liquid, as `liquidFrom` takes it beside another strength or sweetness; nothing of plain sucrose. */
+export function dissolvedIn(liquid: Liquid): Dissolved {
+  const all = solidsG(liquid)
+  if (liquid.extractG === 0 && liquid.sucroseEquivalentG === all) return {}
+  return {
+    extractGPerL: liquid.extractG === 0 ? 0 : solidsGPerL(liquid) * (liquid.extractG / all),
+    sucroseEquivalentShare: liquid.sucroseEquivalentG / all,
+  }
+}
+
 function oneLitre(of: Composition): Liquid {
   const abvPercent = checkedAbv(of.abvPercent)
-  const sugarMl = of.sugarGPerL === 0 ? 0 : of.sugarGPerL * apparentVolumeMlPerG(of.sugarGPerL)
-  const solventMl = Math.max(0, 1000 - sugarMl)
+  const { extractGPerL = 0, sucroseEquivalentShare = 1 } = of
+  const solidsGPerL = of.sugarGPerL + extractGPerL
+  const solidsMl = solidsGPerL === 0 ? 0 : solidsGPerL * apparentVolumeMlPerG(solidsGPerL)
+  const solventMl = Math.max(0, 1000 - solidsMl)
   // Rounding in the last digits must not refuse a liquid without water.
   if (abvPercent * 10 > solventMl + 1e-7)
     throw new DomainError('unreachable', 'no_room_for_water', { abvPercent, sugarGPerL: of.sugarGPerL })
   const massFraction = abvPercent === 0 ? 0 : massFractionFromAbv(Math.min(100, (1000 * abvPercent) / solventMl))
   const ethanolG = abvPercent * 10 * ETHANOL_DENSITY_20C_G_PER_ML
   const solventG = (solventMl * ethanolWaterDensityKgPerM3(massFraction, 20)) / 1000
-  return { ethanolG, waterG: Math.max(0, solventG - ethanolG), sugarG: of.sugarGPerL }
+  return {
+    ethanolG,
+    waterG: Math.max(0, solventG - ethanolG),
+    sugarG: of.sugarGPerL,
+    extractG: extractGPerL,
+    sucroseEquivalentG: solidsGPerL * sucroseEquivalentShare,
+  }
 }
-
-/** Half interval of the model's volume at 250 g/L and above, relative: 1.96 times the rms of 2.4 kg/m³ in 1,090. */
-export const MODEL_VOLUME_ERROR = 0.0043
-
-/**
- * Half of the 95 % interval of the volume the model gives, relative; the same share of strength and sweetness.
- * Evidence: against Scheibler's eight sweetened spirits (1872; 66–815 g/L) and two analysed liqueurs the density is off
- * by 0.0024 g/mL rms, 0.0041 at most; the apparent volume of sugar that fits 15–50 % vol best is 0.625 mL/g
- * (0.618–0.630), 0.005 above that in water: 1.5 mL/L at 300 g/L. Without sugar R 22 is exact by definition.
- */
-export const modelVolumePlusMinus = (liquid: Liquid): number =>
-  MODEL_VOLUME_ERROR * Math.min(1, sugarGPerL(liquid) / 250)

@@ -6,6 +6,7 @@ export type Wanted =
   | 'mass'
   | 'amount'
   | 'sugar'
+  | 'sweetener'
   | 'strength'
   | 'sweetness'
   | 'temperature'
@@ -47,6 +48,12 @@ export interface QuantityProblems {
   /** A second strength, or a second sweetness, of one liquid. */
   readonly said_twice: { readonly typed: string; readonly kind: 'strength' | 'sweetness' | 'amount' }
   readonly other_sweetener: { readonly typed: string; readonly sweetener: string }
+  /** Sugar and water in parts that were not said; `choices` are texts that can be typed. */
+  readonly which_syrup: { readonly typed: string; readonly choices: readonly string[] }
+  /** An amount of what is worked out; `fix` is the name alone, `line` the line with it, where a chat knows it. */
+  readonly amount_worked_out: { readonly typed: string; readonly fix: string; readonly line?: string | null }
+  /** Two names without amounts. */
+  readonly one_sweetener: { readonly typed: string }
   readonly dangling_plus: { readonly typed: string }
 
   /** `1,000 ml`: `choices` are texts that can be typed, each with one meaning. */

@@ -10,6 +10,8 @@ export type Assumption =
   | 'thousands_separator' // `5.000 mg`: the separator read as a thousands sign, likewise
   | 'sugar_ounces' // bare ounces of sugar, taken as a weight
   | 'sugar_by_volume' // sugar given by volume: weighed with the USDA weight of a cup of granulated sugar
+  | 'brown_by_volume' // brown sugar likewise: of a packed cup
+  | 'syrup_by_volume' // honey or a syrup likewise: by its density
 
 interface Typed {
   /** The unit taken, by its key in `units.ts`. */
@@ -41,6 +43,14 @@ export interface Mass extends Typed {
 /** What sweetens, and how much of it. */
 export interface SweeteningRead extends Mass {
   readonly material: MaterialId
+}
+
+/** What sweetens a batch. */
+export interface SugarRead {
+  /** What goes in, each with its amount. */
+  readonly amounts: readonly SweeteningRead[]
+  /** What is taken where the amount is worked out; null where nothing was said. */
+  readonly sweetener: MaterialId | null
 }
 
 export interface Strength extends Typed {

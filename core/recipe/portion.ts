@@ -1,4 +1,4 @@
-import { type Liquid, liquidFrom, liquidFromMass } from '../liquid/liquid.ts'
+import { type Dissolved, type Liquid, liquidFrom, liquidFromMass } from '../liquid/liquid.ts'
 import { abvPercentAt20, strengthPercentFromReading } from '../liquid/measure/hydrometer.ts'
 import { volumeMlAt20 } from '../liquid/measure/volume-at-20.ts'
 import { abvPercentFromUsProof, US_PROOF_TEMP_C, usProofFromAbvPercent } from '../liquid/proof.ts'
@@ -20,6 +20,12 @@ export interface Portion {
   readonly sugarGPerL: Measured
 }
 
+/** Where it is known what went into it, not only how sweet it is. */
+export interface KnownPortion extends Portion {
+  /** What else is dissolved, and of which kinds its sugars are; left out: sucrose alone. */
+  readonly dissolved?: Dissolved
+}
+
 /** A strength as read, brought to 20 °C, % vol. */
 export function strengthAt20({
   abvPercent,
@@ -34,11 +40,11 @@ export function strengthAt20({
 }
 
 /** What a portion holds, its readings brought to 20 °C first. */
-export function liquidOf(portion: Values<Portion>): Liquid {
+export function liquidOf(portion: Values<KnownPortion>): Liquid {
   const abvPercent = strengthAt20(portion)
-  const sugarGPerL = portion.sugarGPerL
-  if (portion.by === 'mass') return liquidFromMass({ massG: portion.amount, abvPercent, sugarGPerL })
+  const { sugarGPerL, dissolved } = portion
+  if (portion.by === 'mass') return liquidFromMass({ ...dissolved, massG: portion.amount, abvPercent, sugarGPerL })
   const volumeMl =
     portion.atC === 20 ? portion.amount : volumeMlAt20(portion.amount, { abvPercent, sugarGPerL }, portion.atC)
-  return liquidFrom({ volumeMl, abvPercent, sugarGPerL })
+  return liquidFrom({ ...dissolved, volumeMl, abvPercent, sugarGPerL })
 }

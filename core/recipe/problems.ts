@@ -19,6 +19,8 @@ export interface RecipeProblems {
     readonly sugarPerWater: number
     readonly syrupGPerL: number
   }
+  /** What sweetens is less sweet by itself than what is wished for. */
+  sweetener_too_thin: { readonly toSugarGPerL: number; readonly sweetenerGPerL: number }
   targets_clash: {
     readonly toAbvPercent: number
     readonly toSugarGPerL: number

@@ -15,7 +15,7 @@ import {
 import type { Measured } from '../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from './portion.ts'
 import { propagate, type Values, valuesOf } from './propagate.ts'
-import { type Sweetening, sweetLiquid } from './sweetening.ts'
+import { type KnownSweetening, knownSweetenings, sweetLiquid } from './sweetening.ts'
 
 /** What a plant does to the liquid around it; shares are by mass, of the plant as weighed in. */
 export interface Plant {
@@ -36,7 +36,7 @@ export interface Steeping {
   /** Water that dilutes the spirit first. */
   readonly waterG: Measured
   /** What goes in with the plants. */
-  readonly sweetenings: readonly Sweetening[]
+  readonly sweetenings: readonly KnownSweetening[]
   readonly plants: readonly Plant[]
 }
 
@@ -80,7 +80,11 @@ export interface Inputs extends Steeping {
   readonly filterShare: Measured
 }
 
-export const inputsOf = (steeping: Steeping): Inputs => ({ ...steeping, filterShare: FILTER_SHARE })
+export const inputsOf = (steeping: Steeping): Inputs => ({
+  ...steeping,
+  sweetenings: knownSweetenings(steeping.sweetenings),
+  filterShare: FILTER_SHARE,
+})
 
 /**
  * The liquids of a steep, as plain amounts; nothing is checked. The plants' water and sugar join by their exchange, the

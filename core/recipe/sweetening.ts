@@ -1,5 +1,6 @@
-import { type Liquid, mix, sugar, water } from '../liquid/liquid.ts'
-import { type MaterialId, materials } from '../quantity/materials.ts'
+import { HEXOSE_BESIDE_SUCROSE } from '../liquid/freezing.ts'
+import { gramsOf, type Liquid, mix, sweetener } from '../liquid/liquid.ts'
+import { type MaterialId, materialOf, sugarsShare } from '../quantity/materials.ts'
 import { exactly, type Measured, times } from '../quantity/measured/measured.ts'
 import type { Values } from './propagate.ts'
 
@@ -9,30 +10,59 @@ export interface Sweetening {
   readonly massG: Measured
 }
 
+/** The same with how well its sugars are known. */
+export interface KnownSweetening extends Sweetening {
+  /** How much of the usual sugars this jar or bottle of it has; left out: just those. */
+  readonly sugarsFactor?: Measured
+}
+
 /** White sugar; nothing where there is none of it. */
 export const whiteSugar = (massG: Measured): readonly Sweetening[] =>
   massG.value === 0 && massG.plusMinus === 0 ? [] : [{ material: 'white_sugar', massG }]
 
-/** Sugars and water in a gram, all sugars counted as sucrose. */
-const sugarsIn = (material: MaterialId): number => {
-  const { sucroseFraction, invertFraction } = materials[material]
-  return sucroseFraction + invertFraction
+/** Sugars of a material as a factor of the usual ones, with their ±. */
+export const sugarsFactorOf = (material: MaterialId): Measured => ({
+  value: 1,
+  plusMinus: materialOf(material).sugarsPlusMinusG / (100 * sugarsShare(material)),
+})
+
+/** As an input whose own composition counts among what is not quite known. */
+export const knownSweetenings = (sweetenings: readonly Sweetening[]): readonly KnownSweetening[] =>
+  sweetenings.map((each) => {
+    const sugarsFactor = sugarsFactorOf(each.material)
+    return sugarsFactor.plusMinus === 0 ? each : { ...each, sugarsFactor }
+  })
+
+/** Rounding of what is left of a gram. */
+const NOTHING_SHARE = 1e-9
+
+/** A gram of a material; where it has other sugars than usual, it has so much less water. */
+export function gramOf(material: MaterialId, sugarsFactor = 1): Liquid {
+  const { per100G, longerAsSucrose = 1 } = materialOf(material)
+  const { water, sucrose, glucoseAndFructose, longer } = per100G
+  const usualG = sugarsShare(material)
+  const sugarG = usualG * sugarsFactor
+  const extractG = 1 - usualG - water / 100
+  const equivalentG = (sucrose + HEXOSE_BESIDE_SUCROSE * glucoseAndFructose + longerAsSucrose * longer) / 100
+  const isAllKnown = extractG < NOTHING_SHARE
+  return sweetener({
+    waterG: Math.max(0, (isAllKnown ? 1 - usualG : water / 100) + usualG - sugarG),
+    sugarG,
+    extractG: isAllKnown ? 0 : extractG,
+    sucroseEquivalentG: equivalentG * sugarsFactor + (isAllKnown ? 0 : extractG),
+  })
 }
 
 /** What sweetenings bring to a liquid. */
-export const sweetLiquid = (sweetenings: Values<readonly Sweetening[]>): Liquid =>
-  mix(
-    ...sweetenings.map(({ material, massG }) =>
-      mix(sugar(massG * sugarsIn(material)), water(massG * materials[material].waterFraction)),
-    ),
-  )
+export const sweetLiquid = (sweetenings: Values<readonly KnownSweetening[]>): Liquid =>
+  mix(...sweetenings.map(({ material, massG, sugarsFactor }) => gramsOf(gramOf(material, sugarsFactor), massG)))
 
 /** Grams of sugars and of water in sweetenings, as the inputs' own values make them. */
 export const sugarsInG = (sweetenings: readonly Sweetening[]): number =>
-  sweetenings.reduce((sum, { material, massG }) => sum + massG.value * sugarsIn(material), 0)
+  sweetenings.reduce((sum, { material, massG }) => sum + massG.value * sugarsShare(material), 0)
 
 export const waterInG = (sweetenings: readonly Sweetening[]): number =>
-  sweetenings.reduce((sum, { material, massG }) => sum + massG.value * materials[material].waterFraction, 0)
+  sweetenings.reduce((sum, { material, massG }) => sum + (massG.value * materialOf(material).per100G.water) / 100, 0)
 
 export const isSweetened = (sweetenings: readonly Sweetening[]): boolean =>
   sweetenings.some(({ massG }) => massG.value > 0)
@@ -43,13 +73,14 @@ export const timesSweetenings = (sweetenings: readonly Sweetening[], factor: num
 
 /** Grams of sugars with their ±, added in quadrature. */
 export const sugars = (sweetenings: readonly Sweetening[]): Measured =>
-  sweetenings.reduce<Measured>(
-    (sum, { material, massG }) => ({
-      value: sum.value + massG.value * sugarsIn(material),
-      plusMinus: Math.hypot(sum.plusMinus, massG.plusMinus * sugarsIn(material)),
-    }),
-    exactly(0),
-  )
+  sweetenings.reduce<Measured>((sum, { material, massG }) => {
+    const share = sugarsShare(material)
+    const ownPlusMinus = (massG.value * materialOf(material).sugarsPlusMinusG) / 100
+    return {
+      value: sum.value + massG.value * share,
+      plusMinus: Math.hypot(sum.plusMinus, massG.plusMinus * share, ownPlusMinus),
+    }
+  }, exactly(0))
 
 /** Each material once. */
 export const joinSweetenings = (sweetenings: readonly Sweetening[]): readonly Sweetening[] =>

@@ -48,7 +48,7 @@ export const adjustCommand = defineCommand({
     const targets = drifts
       ? sweetnessAlone(now, sugarGPerLWanted)
       : { abvPercent: toStrength?.is.abvPercent ?? abvPercent(now), sugarGPerL: sugarGPerLWanted }
-    const { outcome, sugarStays, spiritMl, waterG, waterMl, sugarG } = adjust(liqueur, targets, spiritAbv)
+    const { outcome, sugarStays, spiritMl, waterG, waterMl, sweetener, sugarG } = adjust(liqueur, targets, spiritAbv)
     const spirit =
       spiritAbv && spiritMl.value > 0
         ? [liquidFrom({ volumeMl: spiritMl.value, abvPercent: spiritAbv.value, sugarGPerL: 0 })]
@@ -59,10 +59,12 @@ export const adjustCommand = defineCommand({
       headline: {
         group: 'headlines',
         key: 'adjust',
-        values: { ...made(outcome, freezerC), spiritMl, waterMl, sugarG },
+        values: { ...made(outcome, freezerC), spiritMl, waterMl, sweetener, sugarG },
       },
       table: [
-        ...(sugarG.value > 0 ? [row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG } })] : []),
+        ...(sugarG.value > 0
+          ? [row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG, sweetener } })]
+          : []),
         ...(waterMl.value > 0 ? [row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } })] : []),
         ...(spiritAbv && spiritMl.value > 0
           ? [row('spirit', { group: 'cells', key: 'spirit', values: { spiritMl, abvPercent: spiritAbv.value } })]

@@ -76,6 +76,7 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
         group: 'cells',
         key: 'style',
         values: {
+          sweetener: syrup.sweetener,
           sugarG: syrup.sugarG,
           waterMl: syrup.waterMl,
           infusionMl: syrup.leftMl > 0 ? syrup.infusionMl : null,

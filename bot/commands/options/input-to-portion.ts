@@ -1,7 +1,7 @@
 import type { ReadStrength } from '../../../core/jar/entry/entry.ts'
 import { massG as liquidMassG } from '../../../core/liquid/liquid.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
-import { abvPercent, massG, sugarGPerL, volumeMl } from '../../../core/quantity/measured/precision.ts'
+import { abvPercent, massG, sugarGPerL, sweeteningG, volumeMl } from '../../../core/quantity/measured/precision.ts'
 import type { Mass, Strength, SweeteningRead, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
@@ -88,5 +88,5 @@ export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =
   parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'label'))
 
 /** What goes in of what sweetens; empty where nothing was given. */
-export const sweeteningsOf = (given: Given<SweeteningRead> | undefined): readonly Sweetening[] =>
-  given === undefined ? [] : [{ material: given.is.material, massG: massG(given.is) }]
+export const sweeteningsOf = (given: Given<readonly SweeteningRead[]> | undefined): readonly Sweetening[] =>
+  (given?.is ?? []).map((each) => ({ material: each.material, massG: sweeteningG(each) }))

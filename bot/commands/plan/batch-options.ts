@@ -1,6 +1,5 @@
 import type { PieceKind } from '../../../core/botanical/botanical.ts'
 import { abvPercentFromUsProof, usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
-import { materialText, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { times } from '../../../core/quantity/measured/measured.ts'
 import type {
   Mass,
@@ -20,10 +19,10 @@ import type { Bottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import { COUNTED_WITH_OF, type TypedPlant } from '../../../core/recipe/plan/parse-plants.ts'
 import type { TypedUnknown } from '../../../core/recipe/plan/unknown-plant.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
-import { isSweetened, sugarsInG } from '../../../core/recipe/sweetening.ts'
+import { isSweetened, joinSweetenings } from '../../../core/recipe/sweetening.ts'
 import { weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
-import { asWritten, portionText, strengthText, titleOf, written } from './written-amounts.ts'
+import { asWritten, portionText, strengthText, sweeteningText, titleOf, written } from './written-amounts.ts'
 
 /** Measured out anew: the tool's ± is all there is, whatever digits were typed the first time. */
 const volumeIs = (volumeMl: number, atC: number | null = null): Volume => ({
@@ -144,14 +143,10 @@ export const bottlesGiven = (bottles: Batch['bottles']): Given<readonly Bottles[
   }),
 })
 
-/** The one material, or where there are several, as much white sugar as they bring of sugars: an option takes one. */
-function sugarGiven(sweetenings: Batch['sweetenings']): Given<SweeteningRead> {
-  const [only, another] = sweetenings
-  const isOne = only !== undefined && another === undefined
-  const material = isOne ? only.material : USUAL_MATERIAL
-  const massG = isOne ? only.massG.value : sugarsInG(sweetenings)
-  return { typed: `${written(massG)} g${materialText(material)}`, is: { ...massIs(massG), material } }
-}
+const sugarGiven = (sweetenings: Batch['sweetenings']): Given<readonly SweeteningRead[]> => ({
+  typed: sweetenings.map(sweeteningText).join(' + '),
+  is: sweetenings.map(({ material, massG }) => ({ ...massIs(massG.value), material })),
+})
 
 /** How long plants steep that are not in the catalogue; `typed` is how that was said, for showing. */
 const daysGiven = (span: NonNullable<Batch['named']['steepFor']>, typed: string): Given<Span> => ({
@@ -168,7 +163,7 @@ export function batchOptions(batch: Batch<unknown>, daysTyped: string | undefine
   return {
     of: asOptionProblem('of', () => plantsGiven(plants)),
     spirit: spiritsGiven(spirits),
-    ...(isSweetened(sweetenings) && { sugar: sugarGiven(sweetenings) }),
+    ...(isSweetened(sweetenings) && { sugar: sugarGiven(joinSweetenings(sweetenings)) }),
     ...(targets !== null && {
       'to-strength': percentGiven(targets.abvPercent),
       'to-sweetness': sweetnessGiven(targets.sugarGPerL),

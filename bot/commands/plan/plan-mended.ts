@@ -1,15 +1,15 @@
 import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { KEEPS_ABV_PERCENT } from '../../../core/liquid/keeping.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
-import { sugars } from '../../../core/recipe/sweetening.ts'
 import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { spiritPortions, sweeteningsOf } from '../options/input-to-portion.ts'
 import type { Planned, Setting } from './plan-wish.ts'
-import { portionText, pouredText, sugarText, written } from './written-amounts.ts'
+import { portionText, pouredText, sugarText, sweeteningText, written } from './written-amounts.ts'
 
 type Options = Readonly<Record<string, string>>
 /** Options that are typed otherwise; null: left out. */
@@ -97,7 +97,13 @@ const asTheyAre = (spirits: readonly Portion[]): Patch => ({
 
 /** Shares of the sugar that goes in with the plants, down to none. */
 const lessSugar = ({ sugar }: Planned): readonly Patch[] => [
-  ...LESS.map((share) => ({ sugar: `${Number((sugars(sweeteningsOf(sugar)).value * share).toPrecision(2))} g` })),
+  ...LESS.map((share) => ({
+    sugar: sweeteningsOf(sugar)
+      .map(({ material, massG }) =>
+        sweeteningText({ material, massG: exactly(Number((massG.value * share).toPrecision(2))) }),
+      )
+      .join(' + '),
+  })),
   { sugar: null },
 ]
 

@@ -5,7 +5,7 @@ import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { withoutTrace } from '../../../core/recipe/plan/without-trace.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
-import { sugars } from '../../../core/recipe/sweetening.ts'
+import { joinSweetenings } from '../../../core/recipe/sweetening.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { BatchSaid, PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
@@ -76,15 +76,11 @@ function headlineOf(plan: Plan, batch: BatchSaid): Reply['headline'] {
 /** The whole batch: what to buy, what goes in, the days, what comes out. */
 export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit: PlantLimit, freezerC: number): Reply {
   const plan = withoutTrace(planned)
-  const { sugarG, steeping, outcome } = plan
+  const { sweetener, sugarG, steeping, outcome } = plan
   const { volumeMl, abvPercent } = outcome
   const plants = plantsSaid(input, plan)
-  const jarSugarG = sugars(steeping.sweetenings)
-  const allSugarG = {
-    value: sugarG.value + jarSugarG.value,
-    plusMinus: Math.hypot(sugarG.plusMinus, jarSugarG.plusMinus),
-  }
-  const batch = { spirits: steeping.spirits, plants, allSugarG, volumeMl, bottles: plan.filled.bottles }
+  const sweetenings = joinSweetenings([...steeping.sweetenings, { material: sweetener, massG: sugarG }])
+  const batch = { spirits: steeping.spirits, plants, sweetenings, volumeMl, bottles: plan.filled.bottles }
   return {
     headline: headlineOf(plan, batch),
     table: planRows(wish, plan, plants, freezerC),

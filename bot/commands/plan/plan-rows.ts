@@ -17,7 +17,7 @@ export function planRows(
   freezerC: number,
 ): readonly Row[] {
   const { steep, schedule, steeping, filled, outcome, told } = plan
-  const { dilutionMl, sugarG, waterMl } = plan
+  const { dilutionMl, sweetener, sugarG, waterMl } = plan
   const laterIds = schedule === null ? [] : addedLater(plan, schedule).map(({ id }) => id)
   // What goes in later must not be put in on the first day.
   const first = plants.filter(({ id }) => id === null || !laterIds.includes(id))
@@ -47,7 +47,7 @@ export function planRows(
     row(sugarG.value > 0 && !isSyrup(plan) ? 'plan_stir_in' : 'plan_syrup', {
       group: 'cells',
       key: 'plan_syrup',
-      values: { sugarG, waterMl, syrupG: isSyrup(plan) ? plan.syrupG : null },
+      values: { sweetener, sugarG, waterMl, syrupG: isSyrup(plan) ? plan.syrupG : null },
     }),
     ...(schedule === null ? [] : readyRows(plan, schedule)),
     ...outcomeRows(outcome, freezerC),

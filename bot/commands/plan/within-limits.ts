@@ -8,7 +8,7 @@ import { poured } from '../../../core/recipe/code/recipe-wish.ts'
 import { botanicalOf, isKnownPlant } from '../../../core/recipe/plan/batch-wish.ts'
 import { type FoundPlant, type PlantsRead, readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
-import { sugarsInG } from '../../../core/recipe/sweetening.ts'
+import { isSweetened, joinSweetenings, timesSweetenings } from '../../../core/recipe/sweetening.ts'
 import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
@@ -16,7 +16,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import type { PieceWeight } from '../../text/messages/limit-problems.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
 import { type Planned, planWish, type Setting } from './plan-wish.ts'
-import { portionText, titleOf, weighedText, written } from './written-amounts.ts'
+import { portionText, sweeteningText, titleOf, weighedText } from './written-amounts.ts'
 
 type Options = Readonly<Record<string, string>>
 
@@ -137,7 +137,6 @@ export function lineInsteadOfCode(batch: Batch, input: Planned, setting: Setting
   const { spirit } = input
   const spirits = spirit === undefined ? own : spiritPortions(spirit.is, input.strength)
   const factor = ethanolG(poured(spirits)) / ethanolG(poured(own))
-  const sugarG = sugarsInG(batch.sweetenings)
   const less = lessOf(
     {
       ...typed,
@@ -146,7 +145,9 @@ export function lineInsteadOfCode(batch: Batch, input: Planned, setting: Setting
         .map((plant) => `${weighedText(factor * plant.massG.value)} g ${nounOf(botanicalOf(plant), [])}`)
         .join(' + '),
       spirit: typed.spirit ?? own.map(portionText).join(' + '),
-      ...(sugarG === 0 ? {} : { sugar: `${written(factor * sugarG)} g` }),
+      ...(isSweetened(batch.sweetenings) && {
+        sugar: timesSweetenings(joinSweetenings(batch.sweetenings), factor).map(sweeteningText).join(' + '),
+      }),
     },
     setting,
   )

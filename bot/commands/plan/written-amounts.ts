@@ -1,7 +1,9 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import { usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
+import { materialText } from '../../../core/quantity/materials.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
+import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import { weighedG } from '../../../core/recipe/tool-precision.ts'
 
 /** More digits than a cook can weigh out; never three after the point, which might be read as thousands. */
@@ -35,6 +37,10 @@ export const sugarText = ({ sugarGPerL: { value } }: Portion): string => (value 
 /** `700 ml 75.5%`, `500 ml 28% 250 g/L`, as the grammar reads it. */
 export const portionText = (portion: Portion): string =>
   `${pouredText(portion)} ${strengthText(portion)}${sugarText(portion)}`
+
+/** `200 g honey`, as the grammar reads it. */
+export const sweeteningText = ({ material, massG }: Sweetening): string =>
+  `${written(massG.value)} g${materialText(material)}`
 
 /** Its name within a line, with its state where a plant is not planned without. */
 export const titleOf = (botanical: Botanical): string => {

@@ -81,6 +81,7 @@ export function syrupCautions(
 /** What a headline says of a syrup. */
 export const syrupSaid = (syrup: Syrup, freezerC: number) => ({
   ...made(syrup.outcome, freezerC),
+  sweetener: syrup.sweetener,
   sugarG: syrup.sugarG,
   waterMl: syrup.waterMl,
   syrupG: isSyrup(syrup) ? syrup.syrupG : null,
@@ -89,10 +90,10 @@ export const syrupSaid = (syrup: Syrup, freezerC: number) => ({
 
 /** What to weigh out, and what it makes. */
 export function syrupRows(syrup: Syrup, freezerC: number): readonly Row[] {
-  const { infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
+  const { infusionMl, waterMl, waterG, sweetener, sugarG, syrupMl, syrupG } = syrup
   return [
     ...(syrup.leftMl > 0 ? [row('infusion', { group: 'cells', key: 'pour', values: { volumeMl: infusionMl } })] : []),
-    row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG } }),
+    row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG, sweetener } }),
     row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }),
     ...(isSyrup(syrup) ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
     ...outcomeRows(syrup.outcome, freezerC),

@@ -1,4 +1,5 @@
 import type { LiquidProblems } from '../../../core/liquid/problems.ts'
+import { type MaterialId, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import type { RecipeProblems } from '../../../core/recipe/problems.ts'
 import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
@@ -6,6 +7,7 @@ import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink } from '../messages/calculate.ts'
 import { articleOf, capital, listed } from './phrases.ts'
+import { sweetenerName } from './sweeteners.ts'
 import { inFreezer, inFreezerSo } from './words.ts'
 
 const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: MadeDrink, format: Format): string => {
@@ -16,6 +18,7 @@ const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: MadeDrink, format: 
 const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
 
 interface AddedToInfusion {
+  readonly sweetener: MaterialId
   readonly sugarG: Measured
   readonly waterMl: Measured
   readonly syrupG: Measured | null
@@ -28,9 +31,9 @@ function addition(values: AddedToInfusion, sugar: string, water: string, infusio
   const [hasSugar, hasWater] = [values.sugarG.value > 0, values.waterMl.value > 0]
   if (!hasSugar && !hasWater) return 'Add nothing, it is there already'
   if (!hasSugar) return `Add ${water} water${to}`
-  if (!hasWater) return `Stir ${sugar} sugar into ${infusion}, no water`
-  if (values.syrupG === null) return `Stir ${sugar} sugar and ${water} water into ${infusion}`
-  return `Add ${sugar} sugar in ${water} water${to} (${format.weigh(values.syrupG.value)} of syrup, cooled)`
+  if (!hasWater) return `Stir ${sugar} into ${infusion}, no water`
+  if (values.syrupG === null) return `Stir ${sugar} and ${water} water into ${infusion}`
+  return `Add ${sugar} in ${water} water${to} (${format.weigh(values.syrupG.value)} of syrup, cooled)`
 }
 
 /** First lines: the answer. */
@@ -39,7 +42,8 @@ const headlines = {
 
   syrup: (values, format) => {
     const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of `
-    const [sugar, water] = [format.weigh(values.sugarG.value), format.pour(values.waterMl.value)]
+    const water = format.pour(values.waterMl.value)
+    const sugar = `${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}`
     return `${addition(values, sugar, water, `${infusion}the infusion`, format)}: ${made(values, format)}.`
   },
 
@@ -55,7 +59,7 @@ const headlines = {
 
   adjust: (values, format) => {
     const parts = [
-      ...some(values.sugarG, `${format.weigh(values.sugarG.value)} sugar`),
+      ...some(values.sugarG, `${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}`),
       ...some(values.waterMl, `${format.pour(values.waterMl.value)} water`),
       ...some(values.spiritMl, `${format.pour(values.spiritMl.value)} spirit`),
     ]
@@ -94,7 +98,8 @@ const rows = {
 /** What stands on the right. */
 const cells = {
   pour: ({ volumeMl }, format) => format.pour(volumeMl.value),
-  weigh: ({ massG }, format) => format.weigh(massG.value),
+  weigh: ({ massG, sweetener }, format) =>
+    `${format.weigh(massG.value)}${sweetener === USUAL_MATERIAL ? '' : ` ${sweetenerName(sweetener)}`}`,
   volume_spread: ({ volumeMl }, format) => format.spread.volume(volumeMl),
   mass: ({ massG }, format) => format.mass(massG),
   water: ({ waterMl, waterG }, format) =>
@@ -111,7 +116,7 @@ const cells = {
   style: (values, format) => {
     const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of the infusion, `
     return (
-      `${infusion}${format.weigh(values.sugarG.value)} sugar, ${format.pour(values.waterMl.value)} water:` +
+      `${infusion}${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}, ${format.pour(values.waterMl.value)} water:` +
       ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer(values.freezer, format)}`
     )
   },
@@ -292,6 +297,9 @@ export const recipeProblems = {
   syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater, syrupGPerL }, format) =>
     `${capital(one(ratio(sugarPerWater, format)))} syrup holds ${format.number(syrupGPerL, 0)} g/L itself, so no amount of it makes` +
     ` ${format.number(toSugarGPerL, 0)} g/L; ask for less or take more sugar to the water.`,
+  sweetener_too_thin: ({ toSugarGPerL, sweetenerGPerL }, format) =>
+    `That sweetener holds only ${format.number(sweetenerGPerL, 0)} g/L itself, so no amount of it makes ${format.number(toSugarGPerL, 0)} g/L.` +
+    ' Ask for less, or sweeten with sugar.',
   targets_clash: ({ toAbvPercent, toSugarGPerL, sugarPerWater, neededSugarPerWater }, format) =>
     `The ratio clashes: ${percent(toAbvPercent, format)} vol with ${format.number(toSugarGPerL, 0)} g/L takes ` +
     `${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `${one(ratio(neededSugarPerWater, format))} syrup`}, not` +

@@ -37,6 +37,7 @@ import { nudgeSentences, remindersSentences } from './reminders.ts'
 import { servingSentences } from './serving.ts'
 import { forgetSentences, settingsSentences } from './settings.ts'
 import { codeProblems, codeSentences, shareProblems, shareSentences } from './share.ts'
+import { sweetenerSentences } from './sweeteners.ts'
 import { consoleText, storageInDiscord, storageProblems } from './terminal.ts'
 import { troubleProblems } from './trouble.ts'
 
@@ -46,6 +47,7 @@ export const en = {
   sentences: putTogether(
     calculateSentences,
     measureSentences,
+    sweetenerSentences,
     servingSentences,
     labelSentences,
     planSentences,

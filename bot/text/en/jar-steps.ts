@@ -10,6 +10,7 @@ import { calculateSentences } from './calculate.ts'
 import { didWords, happeningText, ingredientsText, untilText } from './jar-entries.ts'
 import { tasksText } from './jar-tasks.ts'
 import { listed, plural } from './phrases.ts'
+import { sweetenerName } from './sweeteners.ts'
 import { daysText, nameText, noteText, plantInText, plantName } from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
@@ -217,8 +218,8 @@ export const stepSentences = {
     jar_bottled_more: ({ bottledMl, volumeMl }, format) =>
       `The bottles hold ${format.pour(bottledMl)}, but I reckoned with ${format.volume(volumeMl)}; if a number slipped, /jar correct puts it right.`,
     jar_sweetened_otherwise: (values, format) => {
-      const { name, sugarG, waterMl, isFarOff } = values
-      const [sugar, water] = [`${format.weigh(sugarG)} sugar`, `${format.pour(waterMl)} water`]
+      const { name, sweetener, sugarG, waterMl, isFarOff } = values
+      const [sugar, water] = [`${format.weigh(sugarG)} ${sweetenerName(sweetener)}`, `${format.pour(waterMl)} water`]
       const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar} and no water` : `${sugar} in ${water}`
       if (isFarOff) return `Planned were about ${planned}: typed right? /jar undo ${quoted(name)} takes it back.`
       return `The plan was ${planned}; if a number slipped, /jar undo ${quoted(name)} takes it back.`

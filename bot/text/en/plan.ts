@@ -7,6 +7,7 @@ import type { BatchSaid, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { cautions } from './calculate.ts'
 import { capital, counted, listed, MONTHS, plural } from './phrases.ts'
 import { monthsText, shortName } from './plant-words.ts'
+import { sweetenerName } from './sweeteners.ts'
 import {
   bottlesText,
   daysText,
@@ -19,11 +20,11 @@ import {
 } from './words.ts'
 
 /** `700 ml of 95 % vol spirit, 84 g ginger root and 300 g sugar`. */
-export const buyText = ({ spirits, plants, allSugarG }: BatchSaid, format: Format): string =>
+export const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): string =>
   listed([
     ...spirits.map((spirit) => spiritText(spirit, format)),
     ...plants.map((plant) => plantText(plant, format)),
-    ...(allSugarG.value > 0 ? [`${format.mass(allSugarG)} sugar`] : []),
+    ...sweeteningTexts(sweetenings, format),
   ])
 
 /** `fills 4 bottles of 500 ml`. */
@@ -88,14 +89,14 @@ const planCells = {
   plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }, format) =>
     `${format.spread.volume(infusionMl)} at ${format.strength(infusionAbvPercent)};` +
     ` the plants keep about ${format.volume(keptBackMl)}`,
-  plan_syrup: ({ sugarG, waterMl, syrupG }, format) =>
+  plan_syrup: ({ sweetener, sugarG, waterMl, syrupG }, format) =>
     syrupG !== null
-      ? `about ${format.mass(sugarG)} sugar in ${format.volume(waterMl)} water (${format.mass(syrupG)})`
+      ? `about ${format.mass(sugarG)} ${sweetenerName(sweetener)} in ${format.volume(waterMl)} water (${format.mass(syrupG)})`
       : sugarG.value === 0
         ? `about ${format.volume(waterMl)} water, no more sugar`
         : waterMl.value === 0
-          ? `${format.mass(sugarG)} sugar, no water`
-          : `about ${format.mass(sugarG)} sugar and ${format.volume(waterMl)} water, no syrup`,
+          ? `${format.mass(sugarG)} ${sweetenerName(sweetener)}, no water`
+          : `about ${format.mass(sugarG)} ${sweetenerName(sweetener)} and ${format.volume(waterMl)} water, no syrup`,
   plan_rest: ({ restDays }) =>
     `rest ${counted(restDays, 'day')}; after the first 1 or 2, in the cold, filter or decant`,
   /** Without a best before: too weak for a year in a cupboard. */

@@ -12,6 +12,7 @@ import { safetyProblems, weakText } from './jar-problems.ts'
 import { measureProblems } from './measure.ts'
 import { fileProblems } from './notebook-file.ts'
 import { dayText, MONTHS, WEEKDAYS } from './phrases.ts'
+import { sweetenerName } from './sweeteners.ts'
 import { plantName } from './words.ts'
 
 const inQuotes = (text: string): string => `“${text}”`
@@ -21,7 +22,8 @@ const accepted: { readonly [Key in Wanted]: string } = {
   volume: 'a volume of 0.1 ml to 1,000 l, such as 750 ml or 2 cups',
   mass: 'a weight of 0.01 g to 1,000 kg, such as 500 g or 1 lb 4 oz',
   amount: 'a volume of 0.1 ml to 1,000 l or a weight of 0.01 g to 1,000 kg, such as 750 ml or 500 g',
-  sugar: 'white sugar by weight, 0.01 g to 1,000 kg, or by volume, such as 500 g or 2 cups',
+  sugar: 'what sweetens by weight, 0.01 g to 1,000 kg, or by volume, such as 500 g, 2 cups or 300 g honey',
+  sweetener: 'what sweetens, such as honey',
   strength: '0.1 to 97 % vol, such as 95% or 190 proof',
   sweetness: '0 to 1,200 g/L, such as 250 g/L, or dry, everyday or rich',
   temperature: '−30 to 100 °C, such as 20 C or 68 F',
@@ -41,6 +43,7 @@ const units: { readonly [Key in Wanted]: string } = {
   mass: 'mg, g, kg, oz or lb',
   amount: 'ml, cl, dl, l, cup, tbsp, tsp, fl oz, pint, quart or gallon, or g, kg, oz, lb',
   sugar: 'g, kg, oz or lb, or cup, tbsp, ml',
+  sweetener: 'the name alone, such as honey',
   strength: '%, °, gradi or proof',
   sweetness: 'g/L or g/100 ml',
   temperature: 'C or F',
@@ -59,6 +62,7 @@ const names: { readonly [Key in Wanted]: string } = {
   mass: 'weight',
   amount: 'amount',
   sugar: 'amount of sugar',
+  sweetener: 'sweetener',
   strength: 'strength',
   sweetness: 'sweetness',
   temperature: 'temperature',
@@ -121,9 +125,16 @@ export const quantityProblems = {
   said_twice: ({ typed, kind }) =>
     `${inQuotes(typed)} gives the ${kind} of one liquid twice: give it once, and join several liquids with +.`,
   other_sweetener: ({ typed, sweetener }) =>
-    `${inQuotes(sweetener)} in ${inQuotes(typed)} is not white sugar, and I can reckon with no other sweetener yet: ` +
-    'give white sugar, such as 500 g.',
-  dangling_plus: ({ typed }) => `A liquid is missing beside a + in ${inQuotes(typed)}: give ${accepted.part}.`,
+    `${inQuotes(sweetener)} in ${inQuotes(typed)} is no sweetener I can work with. I know sugar, demerara, muscovado, honey, 1:1 and 2:1` +
+    ' syrup, and maple, agave, golden, date, glucose and invert syrup. Which will you take instead? 500 g honey',
+  which_syrup: ({ typed, choices }) =>
+    `${inQuotes(typed)}: how was that syrup made? Type ${choices.slice(0, -1).join(', ')} or ${choices.at(-1)}.`,
+  amount_worked_out: ({ typed, fix, line }) =>
+    `${inQuotes(typed)}: I work that amount out. Say only what it is: ${line ?? fix}`,
+  one_sweetener: ({ typed }) =>
+    `${inQuotes(typed)} names two sweeteners without amounts. Which one is to sweeten it? honey`,
+  dangling_plus: ({ typed }) =>
+    `Something is missing beside a + in ${inQuotes(typed)}: write one thing on each side of it.`,
 
   two_readings: ({ typed, choices: [one, other] }) =>
     `${inQuotes(typed)}: is that ${one} or ${other}? Type one of the two.`,
@@ -197,9 +208,9 @@ export const chatProblems = {
     example === null
       ? `/${command} also needs ${option}:.`
       : `/${command} also needs ${option}:, for example ${example}`,
-  syrup_reckoned: ({ name, sugarG, waterMl, example }) => {
+  syrup_reckoned: ({ name, sweetener, sugarG, waterMl, example }) => {
     const amounts = [
-      ...(sugarG > 0 ? [`${weighedG(sugarG)}\u00a0g sugar`] : []),
+      ...(sugarG > 0 ? [`${weighedG(sugarG)}\u00a0g ${sweetenerName(sweetener)}`] : []),
       ...(waterMl > 0 ? [`${pouredMl(waterMl)}\u00a0ml water`] : []),
     ]
     return `Say what went in. For ${name} I reckoned ${amounts.join(' and ')}: ${example}`

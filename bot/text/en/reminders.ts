@@ -1,4 +1,5 @@
 import { type DutyKind, ENDLESS, type ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
+import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place } from '../../../store/person.ts'
@@ -13,6 +14,7 @@ import type {
 } from '../messages/reminders.ts'
 import { askedText, dutyVerbs } from './jar-tasks.ts'
 import { capital, daysWords, dayWords, firstNames, listed, onDay, plural } from './phrases.ts'
+import { sweetenerName } from './sweeteners.ts'
 import { plantName } from './words.ts'
 
 const MOST_NAMES = 6
@@ -57,16 +59,18 @@ const addText = ({ name, plants }: RemindedJar): string =>
 
 /** `Sweeten lemon: 511 g sugar in 1.51 l water.`, `Sweeten lemon: stir 565 g sugar into it, no water, …` */
 const sweetenText = ({ name, syrup }: RemindedJar, format: Format): string => {
-  const { waterMl, sugarG, dissolvesG } = syrup ?? { waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
+  const none = { sweetener: USUAL_MATERIAL, waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
+  const { sweetener, waterMl, sugarG, dissolvesG } = syrup ?? none
+  const sugar = `${format.weigh(sugarG.value)} ${sweetenerName(sweetener)}`
   if (dissolvesG !== null) {
-    const stir = `Sweeten ${name}: stir ${format.weigh(sugarG.value)} sugar`
+    const stir = `Sweeten ${name}: stir ${sugar}`
     const how = 'in a closed jar over some days, without heat'
     return waterMl.value === 0
       ? `${stir} into it, no water, ${how}.`
       : `${stir} and ${format.pour(waterMl.value)} water into it, ${how}: that water dissolves only about ${format.weigh(dissolvesG)} of the sugar at room temperature, so make no syrup of it.`
   }
   const parts = [
-    ...(sugarG.value > 0 ? [`${format.weigh(sugarG.value)} sugar`] : []),
+    ...(sugarG.value > 0 ? [sugar] : []),
     ...(waterMl.value > 0 ? [`${format.pour(waterMl.value)} water`] : []),
   ]
   return parts.length === 0 ? `Sweeten ${name}.` : `Sweeten ${name}: ${parts.join(' in ')}.`

@@ -4,7 +4,6 @@ import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { CountryId } from '../../../core/label/country.ts'
 import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
-import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
@@ -12,6 +11,7 @@ import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
 import type { BottlesSaid, LaterSaid, PlantName, PlantSaid, SpiritSaid, UnknownSaid } from '../messages/ingredients.ts'
 import { counted, dayText, listed, MONTHS } from './phrases.ts'
+import { sweetenerName } from './sweeteners.ts'
 
 const FREEZES: Readonly<Record<FreezerState, string>> = {
   pours: 'pours',
@@ -150,9 +150,6 @@ const laterTexts = (plants: readonly PlantIn[], format: Format): readonly string
   })
 }
 
-/** What sweetens, after its amount. */
-const SWEETENINGS: { readonly [Id in MaterialId]: string } = { white_sugar: 'sugar' }
-
 /** `500 g sugar` for each; one alone is said as it was typed, where that is known. */
 export const sweeteningTexts = (
   sweetenings: readonly Sweetening[],
@@ -163,7 +160,7 @@ export const sweeteningTexts = (
     .filter(({ massG }) => massG.value > 0)
     .map(
       ({ material, massG }, _, all) =>
-        `${(all.length === 1 ? typed : null) ?? format.mass(massG)} ${SWEETENINGS[material]}`,
+        `${(all.length === 1 ? typed : null) ?? format.mass(massG)} ${sweetenerName(material)}`,
     )
 
 /** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */

@@ -1,4 +1,5 @@
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
+import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Plain } from './plain.ts'
 
@@ -16,6 +17,7 @@ export interface MadeDrink {
 }
 
 export interface SyrupSaid extends MadeDrink {
+  readonly sweetener: MaterialId
   readonly sugarG: Measured
   readonly waterMl: Measured
   /** Null where the water does not dissolve the sugar, so that no syrup can be made first. */
@@ -30,7 +32,12 @@ export interface CalculateMessages {
     syrup: SyrupSaid
     styles: { readonly infusionMl: Measured; readonly abvPercent: Measured; readonly count: number }
     dilute: MadeDrink & { readonly waterMl: Measured }
-    adjust: MadeDrink & { readonly spiritMl: Measured; readonly waterMl: Measured; readonly sugarG: Measured }
+    adjust: MadeDrink & {
+      readonly spiritMl: Measured
+      readonly waterMl: Measured
+      readonly sweetener: MaterialId
+      readonly sugarG: Measured
+    }
   }
   rows: Plain<
     | 'infusion'
@@ -52,7 +59,7 @@ export interface CalculateMessages {
   >
   cells: {
     pour: { readonly volumeMl: Measured }
-    weigh: { readonly massG: Measured }
+    weigh: { readonly massG: Measured; readonly sweetener: MaterialId }
     volume_spread: { readonly volumeMl: Measured }
     mass: { readonly massG: Measured }
     water: { readonly waterMl: Measured; readonly waterG: Measured }
@@ -62,6 +69,7 @@ export interface CalculateMessages {
     sweetness_spread: { readonly sugarGPerL: Measured }
     freezes: { readonly freezesAtC: Measured; readonly freezer: FrozenSaid }
     style: {
+      readonly sweetener: MaterialId
       readonly sugarG: Measured
       readonly waterMl: Measured
       /** What of the infusion to use; null for all of it. */

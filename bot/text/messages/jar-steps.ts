@@ -3,6 +3,7 @@ import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
+import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
@@ -139,6 +140,7 @@ export interface StepMessages {
       jar_bottled_more: { readonly bottledMl: number; readonly volumeMl: Measured }
       jar_sweetened_otherwise: {
         readonly name: string
+        readonly sweetener: MaterialId
         readonly sugarG: number
         readonly waterMl: number
         /** More than twice as much, or less than half. */

@@ -1,4 +1,5 @@
 import type { FoodNote } from '../../../core/botanical/food.ts'
+import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
@@ -18,8 +19,8 @@ export interface PlanSaid extends BatchSaid {
 export interface BatchSaid {
   readonly spirits: readonly SpiritSaid[]
   readonly plants: readonly (PlantSaid | UnknownSaid)[]
-  /** All of it, with the plants and in the syrup. */
-  readonly allSugarG: Measured
+  /** All of them, with the plants and in the syrup. */
+  readonly sweetenings: readonly Sweetening[]
   readonly volumeMl: Measured
   readonly bottles: readonly BottlesSaid[]
 }
@@ -45,6 +46,7 @@ export interface PlanStrained {
 }
 
 export interface PlanSyrup {
+  readonly sweetener: MaterialId
   readonly sugarG: Measured
   readonly waterMl: Measured
   /** Null where no syrup can be made of them first. */

@@ -1,4 +1,5 @@
 import type { DutyKind, ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
+import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place } from '../../../store/person.ts'
@@ -25,6 +26,7 @@ export interface RemindedJar {
   /** What is to sweeten it now, where that is known. */
   readonly syrup: {
     readonly waterMl: Measured
+    readonly sweetener: MaterialId
     readonly sugarG: Measured
     /** What of the sugar that water dissolves, g; null where a syrup can be made first. */
     readonly dissolvesG: number | null

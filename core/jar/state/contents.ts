@@ -1,8 +1,8 @@
-import { massG } from '../../liquid/liquid.ts'
+import { dissolvedIn, massG } from '../../liquid/liquid.ts'
 import { type SugarState, sugarState } from '../../liquid/solubility.ts'
 import { once } from '../../once.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
-import type { Portion } from '../../recipe/portion.ts'
+import type { KnownPortion } from '../../recipe/portion.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'
 import { type Outcome, outcomeOf } from '../../recipe/solve/outcome.ts'
 import type { JarState } from './jar-state.ts'
@@ -78,11 +78,15 @@ const contentsAfter = once((happened: JarState['happened']): Contents => {
 export const contentsOf = ({ happened }: JarState): Contents => contentsAfter(happened)
 
 /** The liquid as a maker would say it who had measured it, as `syrup` and `styles` take it. */
-export const asPortion = ({ outcome }: Contents): Portion => ({
-  amount: outcome.volumeMl,
-  by: 'volume',
-  atC: 20,
-  abvPercent: outcome.abvPercent,
-  abvAtC: null,
-  sugarGPerL: outcome.sugarGPerL,
-})
+export const asPortion = ({ outcome }: Contents): KnownPortion => {
+  const dissolved = dissolvedIn(outcome.liquid)
+  return {
+    amount: outcome.volumeMl,
+    by: 'volume',
+    atC: 20,
+    abvPercent: outcome.abvPercent,
+    abvAtC: null,
+    sugarGPerL: outcome.sugarGPerL,
+    ...(Object.keys(dissolved).length > 0 && { dissolved }),
+  }
+}

@@ -1,6 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import { ETHANOL_DENSITY_20C_G_PER_ML } from '../../liquid/ethanol-water.ts'
-import { abvPercent, ethanolG, massG, modelVolumePlusMinus, sugarGPerL, volumeMl } from '../../liquid/liquid.ts'
+import { abvPercent, ethanolG, massG, sugarGPerL, volumeMl } from '../../liquid/liquid.ts'
+import { modelVolumePlusMinus } from '../../liquid/model-error.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { type Portion, strengthAt20 } from '../../recipe/portion.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'

@@ -1,5 +1,6 @@
 import {
   abvPercent,
+  dissolvedIn,
   type Liquid,
   liquidFrom,
   massG,
@@ -95,7 +96,9 @@ function gauged(
   { abvPercent, sugarGPerL }: Values<Extract<LiquidStep, { readonly kind: 'measured' }>>,
 ): State {
   const like = (before: Liquid): Liquid =>
-    massG(before) === 0 ? before : liquidFrom({ volumeMl: volumeMl(before), abvPercent, sugarGPerL })
+    massG(before) === 0
+      ? before
+      : liquidFrom({ ...dissolvedIn(before), volumeMl: volumeMl(before), abvPercent, sugarGPerL })
   const liquid = like(state.liquid)
   return { ...state, liquid, expected: state.liquid, most: state.bound, bound: like(state.bound) }
 }
@@ -158,5 +161,10 @@ function withStrength(liquid: Liquid, pouredPercent: number, { strength }: Strai
   const apparentPercent = strengthAt20(strength!)
   const rightPercent = abvPercentUnderSugar({ apparentPercent, sugarGPerL: sweetness })
   const trueAbvPercent = Math.min(rightPercent, Math.max(apparentPercent, pouredPercent))
-  return liquidFrom({ volumeMl: volumeMl(liquid), abvPercent: trueAbvPercent, sugarGPerL: sweetness })
+  return liquidFrom({
+    ...dissolvedIn(liquid),
+    volumeMl: volumeMl(liquid),
+    abvPercent: trueAbvPercent,
+    sugarGPerL: sweetness,
+  })
 }

@@ -3,6 +3,7 @@ import type { Measured } from '../../quantity/measured/measured.ts'
 import { plantOf } from '../../recipe/plan/plant-of.ts'
 import { plantUnknown } from '../../recipe/plan/unknown-plant.ts'
 import { FILTER_SHARE, type Plant, type Steeping } from '../../recipe/steep.ts'
+import { knownSweetenings } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, PlantIn, ReadAmount, ReadStrength } from '../entry/entry.ts'
 import { nameKey } from '../entry/jar-name.ts'
 
@@ -62,10 +63,16 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Liq
     case 'added': {
       const { spirits, waterG, sweetenings } = entry
       const plants = entry.kind === 'started' ? plantsAtStart(entry.plants, happened) : entry.plants
-      return { kind: 'in', spirits, waterG, sweetenings, plants: plants.map(steepsAs) }
+      return { kind: 'in', spirits, waterG, sweetenings: knownSweetenings(sweetenings), plants: plants.map(steepsAs) }
     }
     case 'sweetened':
-      return { kind: 'in', spirits: [], waterG: entry.waterG, sweetenings: entry.sweetenings, plants: [] }
+      return {
+        kind: 'in',
+        spirits: [],
+        waterG: entry.waterG,
+        sweetenings: knownSweetenings(entry.sweetenings),
+        plants: [],
+      }
     case 'strained': {
       const { measured, strength, rinseWaterG } = entry
       return { kind: 'strained', measured, strength, rinseWaterG, filterShare: FILTER_SHARE }

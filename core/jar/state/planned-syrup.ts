@@ -48,6 +48,10 @@ export const sweetenedWith = ({
   sugarG: sugars(sweetenings),
 })
 
+/** What a syrup that was worked out puts in, likewise. */
+export const plannedWith = ({ waterG, sweetener, sugarG }: Syrup): SweetenedWith =>
+  sweetenedWith({ waterG, sweetenings: [{ material: sweetener, massG: sugarG }] })
+
 /** An amount that differs from the planned one by more than this share of it was another syrup, or a slip. Common practice, no source. */
 export const SLIP_SHARE = 1 / 3
 /** More than this many times as much, or less than that part of it, is rather a slip. Common practice, no source. */

@@ -15,7 +15,12 @@ function tooStrongOf({ story, duty }: Reminded) {
   return isTooStrongNeat(abvPercent.value) ? { abvPercent, isDiluted: story.sweetened !== null } : null
 }
 
-const sweetenedWith = ({ waterMl, sugarG, dissolvesG }: Syrup) => ({ waterMl, sugarG, dissolvesG })
+const sweetenedWith = ({ sweetener, waterMl, sugarG, dissolvesG }: Syrup) => ({
+  sweetener,
+  waterMl,
+  sugarG,
+  dissolvesG,
+})
 
 /** The facts of a jar that a reminder's sentence needs. */
 export function remindedJar({ story, duty }: Reminded) {

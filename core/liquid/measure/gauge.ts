@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { ethanolWaterDensityKgPerM3, massFractionFromDensity } from '../ethanol-water.ts'
-import { abvPercent, densityGPerMl, type Liquid, liquidFrom, sugarGPerL } from '../liquid.ts'
+import { abvPercent, densityGPerMl, type Liquid, liquidFrom, sugar, sugarGPerL } from '../liquid.ts'
 import { findRoot } from '../root.ts'
 import { apparentVolumeMlPerG } from '../sucrose-water.ts'
 import { brixByRefraction } from './refraction.ts'
@@ -30,9 +30,9 @@ const misfit = (reading: 'density' | 'brix' | 'boiled'): DomainError =>
   new DomainError('bad_value', 'readings_do_not_fit', { reading })
 
 const gram = (ethanolOfSolvent: number, sugarFraction: number): Liquid => ({
+  ...sugar(sugarFraction),
   ethanolG: ethanolOfSolvent * (1 - sugarFraction),
   waterG: (1 - ethanolOfSolvent) * (1 - sugarFraction),
-  sugarG: sugarFraction,
 })
 
 const kgPerM3 = (liquid: Liquid, tempC: number): number => 1000 * densityGPerMl(liquid, tempC)

@@ -1,4 +1,5 @@
-import type { Mass, StemScale, Strength, Sweetness, Volume } from '../quantities.ts'
+import { materialOf } from '../materials.ts'
+import type { Mass, StemScale, Strength, SweeteningRead, Sweetness, Volume } from '../quantities.ts'
 import type { Measured } from './measured.ts'
 
 /** Half of a tool's 95 % interval, as shares of the reading or in its unit (DEVELOPERS.md, “Uncertainty”). */
@@ -11,8 +12,6 @@ export const tools = {
   /** What a bottle's label may be off. */
   labelPercent: 0.3,
   hydrometerPercent: 0.5,
-  /** Sugar poured into a cup. */
-  sugarByVolumeShare: 0.1,
   /** A sweetness that somebody wrote down. */
   sweetnessShare: 0.02,
 } as const
@@ -39,14 +38,16 @@ const measured = (value: number, stated: number | null, halfDigit: number, tool:
 export const volumeMl = ({ volumeMl: value, statedMl, halfDigitMl }: Volume): Measured =>
   measured(value, statedMl, halfDigitMl, tools.volumeShare * value)
 
-/** Mass, g. The ± is the stated one, else half the last digit or the scale's; for sugar by volume 10 %. */
-export const massG = ({ massG: value, statedG, halfDigitG, byVolume }: Mass): Measured =>
-  measured(
-    value,
-    statedG,
-    halfDigitG,
-    byVolume ? tools.sugarByVolumeShare * value : Math.max(tools.scaleG, tools.scaleShare * value),
-  )
+/** Mass, g. The ± is the stated one, else half the last digit or the scale's. */
+export const massG = ({ massG: value, statedG, halfDigitG }: Mass): Measured =>
+  measured(value, statedG, halfDigitG, Math.max(tools.scaleG, tools.scaleShare * value))
+
+/** What sweetens, g. The ± is the stated one, else half the last digit or the scale's; where it was poured, the cup's. */
+export const sweeteningG = (read: SweeteningRead): Measured => {
+  if (!read.byVolume) return massG(read)
+  const { pouredPlusMinusShare } = materialOf(read.material)
+  return measured(read.massG, read.statedG, read.halfDigitG, pouredPlusMinusShare * read.massG)
+}
 
 /**
  * Strength as read, % vol; not brought to 20 °C. The ± is the stated one, else half the last digit or the tool's: a hydrometer's

@@ -1,4 +1,4 @@
-import { USUAL_MATERIAL } from '../materials.ts'
+import { type MaterialId, USUAL_MATERIAL } from '../materials.ts'
 import type { Mass, Ratio, Strength, SweeteningRead, Sweetness, Volume } from '../quantities.ts'
 
 /** The most that half a digit can be, as a share of the value, as it is read. */
@@ -56,5 +56,8 @@ export const gramsPerLitre = (sugarGPerL: number): Sweetness => ({
 /** A ratio of our own as it is read where it is typed: 0.01 to 20 g of sugar to each gram of water. */
 export const sugarToWater = (sugarGPerWaterG: number): Ratio => ({ kind: 'ratio', sugarGPerWaterG, assumed: [] })
 
-/** So many grams of white sugar. */
-export const sugarGrams = (massG: number): SweeteningRead => ({ ...grams(massG), material: USUAL_MATERIAL })
+/** So many grams of what sweetens. */
+export const sugarGrams = (massG: number, material: MaterialId = USUAL_MATERIAL): SweeteningRead => ({
+  ...grams(massG),
+  material,
+})

@@ -1,8 +1,8 @@
 import { massFractionFromAbv } from '../../liquid/ethanol-water.ts'
 import { usProofFromAbvPercent } from '../../liquid/proof.ts'
-import { materials, materialText } from '../materials.ts'
+import { type MaterialId, materialOf, materialText } from '../materials.ts'
 import type { UnitKind } from '../problems.ts'
-import type { Mass, Ratio, Span, Strength, SweeteningRead, Sweetness, Volume } from '../quantities.ts'
+import type { Mass, Ratio, Span, Strength, SugarRead, SweeteningRead, Sweetness, Volume } from '../quantities.ts'
 import { parseAmount } from '../read/parse-amount.ts'
 import { parseRatio } from '../read/parse-ratio.ts'
 import { parseStrength } from '../read/parse-strength.ts'
@@ -104,11 +104,21 @@ function* withMaterial(texts: Iterable<string>, { material }: SweeteningRead): I
 /** `450 g`; what was poured by the cup, as it was poured. */
 export function writeSugar(sugar: SweeteningRead): string {
   const { massG, statedG, unit, byVolume, material } = sugar
-  const perMl = (mass: number): number => mass / materials[material].pouredGPerMl
+  const perMl = (mass: number): number => mass / materialOf(material).pouredGPerMl
   const stated = statedG === null ? null : perMl(statedG)
   const texts = byVolume ? amountTexts({ kind: 'volume', value: perMl(massG), stated, unit }) : massTexts(sugar)
   return firstReadAs(sugar, withMaterial(texts, sugar), parseSugar)
 }
+
+/** `200 g honey + 450 g`. */
+export const writeSugars = (sugars: readonly SweeteningRead[]): string => sugars.map(writeSugar).join(' + ')
+
+/** `honey`. */
+export const writeSweetener = (material: MaterialId): string => materialOf(material).names[0]!
+
+/** `200 g + honey`: the amounts, and what is taken where the amount is worked out. */
+export const writeSugarOrKind = ({ amounts, sweetener }: SugarRead): string =>
+  [...amounts.map(writeSugar), ...(sweetener === null ? [] : [writeSweetener(sweetener)])].join(' + ')
 
 /** `30%`, `190 proof`, `90.6% at 28 C`. */
 export function writeStrength(strength: Strength): string {

@@ -1,10 +1,12 @@
 import { FINISHED_PER_SPIRIT } from '../../botanical/limits/per-finished.ts'
 import { type Liquid, mix, volumeMl, water } from '../../liquid/liquid.ts'
+import { USUAL_MATERIAL } from '../../quantity/materials.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
 import { dilute } from '../solve/dilute.ts'
 import { inputsOf, type Steeping, steepLiquids } from '../steep.ts'
+import { gramOf } from '../sweetening.ts'
 import { allFinishedMl } from '../targets.ts'
 import { weighedOut } from '../tool-precision.ts'
 import type { PlannedPlant, PlanWish } from './plan-wish.ts'
@@ -22,6 +24,9 @@ export interface PlannedJar {
   readonly steeping: Steeping
   readonly plants: readonly DosedPlant[]
 }
+
+/** A gram of what it is sweetened with. */
+export const gramWished = ({ sweetener }: Pick<PlanWish, 'sweetener'>): Liquid => gramOf(sweetener ?? USUAL_MATERIAL)
 
 /** A little under a ceiling, so that no rounding goes over it. */
 const UNDER_CEILING = 0.98
@@ -41,7 +46,7 @@ export function jarOf(wish: PlanWish, spirits: readonly Portion[]): PlannedJar {
   let jar = filled(wish, spirits, waterG, typicalG, mostG)
   for (let round = 0; round < MOST_ROUNDS && wish.plants.some(isCapped); round++) {
     const { jar: liquid, infusion } = steepLiquids(valuesOf(inputsOf(jar.steeping)))
-    const allMl = allFinishedMl(liquid, chooseTargets(infusion, wish.named))
+    const allMl = allFinishedMl(liquid, chooseTargets(infusion, wish.named, gramWished(wish)))
     mostG = mostOfEach(wish, typicalG, Math.min(pouredMl, FINISHED_PER_SPIRIT * allMl))
     jar = filled(wish, spirits, waterG, typicalG, mostG)
   }

@@ -1,4 +1,5 @@
 import type { Botanical } from '../../botanical/botanical.ts'
+import type { MaterialId } from '../../quantity/materials.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { CalendarDay } from '../../quantity/quantities.ts'
 import type { Origin, PlantWords, SteepSpan } from '../batch.ts'
@@ -31,6 +32,8 @@ export interface PlanWish {
   readonly steepAtPercent: number | null
   /** What goes in with the plants. */
   readonly sweetenings: readonly Sweetening[]
+  /** What it is sweetened with after straining; null, or left out: white sugar. */
+  readonly sweetener?: MaterialId | null | undefined
   readonly named: NamedTargets
   readonly bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[]
   /** False, or left out, where nobody said which. */

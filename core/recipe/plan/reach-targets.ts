@@ -1,8 +1,8 @@
 import { DomainError } from '../../domain-error.ts'
-import { abvPercent, type Liquid, massG, mix, sugar, sugarG, sugarGPerL, water } from '../../liquid/liquid.ts'
+import { abvPercent, gramsOf, type Liquid, massG, mix, sugar, sugarG, sugarGPerL, water } from '../../liquid/liquid.ts'
 import { findRoot } from '../../liquid/root.ts'
 import { largestSweetnessGPerL } from '../../liquid/solubility.ts'
-import { sweetestGPerL } from '../solve/syrup-for.ts'
+import { expectSweetEnough, sweetestGPerL } from '../solve/syrup-for.ts'
 import type { Targets } from '../targets.ts'
 
 export interface NamedTargets {
@@ -10,19 +10,22 @@ export interface NamedTargets {
   readonly sugarGPerL: number | undefined
 }
 
+/** Where nothing else is said. */
+const SUCROSE = sugar(1)
+
 /** The usual strength and the everyday sweetness. Common practice, no source. */
 export const USUAL: Targets = { abvPercent: 30, sugarGPerL: 190 }
 
 /** The targets named; one that was not is the usual one, or the nearest to it that this infusion reaches. */
-export function chooseTargets(infusion: Liquid, named: NamedTargets): Targets {
+export function chooseTargets(infusion: Liquid, named: NamedTargets, gram: Liquid = SUCROSE): Targets {
   if (abvPercent(infusion) === 0) return { ...USUAL, ...said(named) }
-  const strength = named.abvPercent ?? reachableAbvPercent(infusion, named.sugarGPerL ?? USUAL.sugarGPerL)
-  return { abvPercent: strength, sugarGPerL: named.sugarGPerL ?? reachableGPerL(infusion, strength) }
+  const strength = named.abvPercent ?? reachableAbvPercent(infusion, named.sugarGPerL ?? USUAL.sugarGPerL, gram)
+  return { abvPercent: strength, sugarGPerL: named.sugarGPerL ?? reachableGPerL(infusion, strength, gram) }
 }
 
 /** Throws `infusion_too_weak`, with what it does reach, where water and sugar cannot make the targets of it. */
-export function expectReachable(infusion: Liquid, targets: Targets, named: NamedTargets): void {
-  const strongest = strongestAbvPercent(infusion, targets.sugarGPerL)
+export function expectReachable(infusion: Liquid, targets: Targets, named: NamedTargets, gram: Liquid = SUCROSE): void {
+  const strongest = strongestAbvPercent(infusion, targets.sugarGPerL, gram)
   if (targets.abvPercent <= strongest * (1 + ROUNDING_SHARE)) return
   throw new DomainError('unreachable', 'infusion_too_weak', {
     infusionAbvPercent: abvPercent(infusion),
@@ -30,7 +33,7 @@ export function expectReachable(infusion: Liquid, targets: Targets, named: Named
     toSugarGPerL: targets.sugarGPerL,
     isSweetnessNamed: named.sugarGPerL !== undefined,
     strongestAbvPercent: strongest,
-    sweetestGPerL: sweetestGPerL(infusion, targets.abvPercent),
+    sweetestGPerL: sweetestGPerL(infusion, targets.abvPercent, gram),
   })
 }
 
@@ -38,9 +41,13 @@ export function expectReachable(infusion: Liquid, targets: Targets, named: Named
  * The targets, or the nearest that water and sugar make of this infusion: no less sweet than it is at that strength, no
  * stronger than it is with that sweetness.
  */
-export function nearestTargets(infusion: Liquid, { abvPercent: strength, sugarGPerL: sweetness }: Targets): Targets {
+export function nearestTargets(
+  infusion: Liquid,
+  { abvPercent: strength, sugarGPerL: sweetness }: Targets,
+  gram: Liquid = SUCROSE,
+): Targets {
   const sugarGPerL = Math.max(sweetness, ownGPerL(infusion, strength))
-  return { abvPercent: Math.min(strength, strongestAbvPercent(infusion, sugarGPerL)), sugarGPerL }
+  return { abvPercent: Math.min(strength, strongestAbvPercent(infusion, sugarGPerL, gram)), sugarGPerL }
 }
 
 /** A wish so near to what can be had is it. */
@@ -51,26 +58,27 @@ const said = ({ abvPercent, sugarGPerL }: NamedTargets): Partial<Targets> => ({
   ...(sugarGPerL === undefined ? {} : { sugarGPerL }),
 })
 
-/** With sugar alone, no water; its own strength where it is that sweet already. */
-function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number): number {
-  const lack = (addedG: number) => toSugarGPerL - sugarGPerL(mix(infusion, sugar(addedG)))
+/** With what sweetens alone, no water; its own strength where it is that sweet already. */
+function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number, gram: Liquid): number {
+  const lack = (addedG: number) => toSugarGPerL - sugarGPerL(mix(infusion, gramsOf(gram, addedG)))
   if (lack(0) <= 0) return abvPercent(infusion)
+  expectSweetEnough(gram, toSugarGPerL)
   let high = massG(infusion)
   while (lack(high) > 0) high *= 2
-  return abvPercent(mix(infusion, sugar(findRoot({ f: lack, low: 0, high, tolerance: 1e-12 * high }))))
+  return abvPercent(mix(infusion, gramsOf(gram, findRoot({ f: lack, low: 0, high, tolerance: 1e-12 * high }))))
 }
 
-function reachableAbvPercent(infusion: Liquid, toSugarGPerL: number): number {
-  const strongest = strongestAbvPercent(infusion, toSugarGPerL)
+function reachableAbvPercent(infusion: Liquid, toSugarGPerL: number, gram: Liquid): number {
+  const strongest = strongestAbvPercent(infusion, toSugarGPerL, gram)
   return USUAL.abvPercent <= strongest ? USUAL.abvPercent : Math.max(0.5, Math.floor(strongest * 2) / 2)
 }
 
 const STEP_GPERL = 5
 
 /** The everyday sweetness, less where it does not dissolve or fit, more where the infusion has more already. */
-function reachableGPerL(infusion: Liquid, toAbvPercent: number): number {
+function reachableGPerL(infusion: Liquid, toAbvPercent: number, gram: Liquid): number {
   const least = ownGPerL(infusion, toAbvPercent)
-  const sweetest = sweetestGPerL(infusion, toAbvPercent) ?? 0
+  const sweetest = sweetestGPerL(infusion, toAbvPercent, gram) ?? 0
   const most = Math.min(USUAL.sugarGPerL, sweetest, largestSweetnessGPerL(toAbvPercent))
   const wished = most === USUAL.sugarGPerL ? most : Math.floor(most / STEP_GPERL) * STEP_GPERL
   return wished >= least ? wished : Math.min(Math.ceil(least / STEP_GPERL) * STEP_GPERL, Math.max(sweetest, least))

@@ -2,7 +2,7 @@ import { type Liquid, mix as mixed } from '../../liquid/liquid.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import type { Values } from '../propagate.ts'
 import { type SugarStays, sugarStays } from '../sugar-stays.ts'
-import { type Sweetening, sweetLiquid } from '../sweetening.ts'
+import { type KnownSweetening, knownSweetenings, type Sweetening, sweetLiquid } from '../sweetening.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 
 /** Liquids and what sweetens them; water is a portion without alcohol or sugar. */
@@ -16,11 +16,14 @@ export interface Mixture {
   readonly sugarStays: SugarStays
 }
 
-const pour = ({ portions, sweetenings }: Values<MixInputs>): Liquid =>
+const pour = ({
+  portions,
+  sweetenings,
+}: Values<{ portions: readonly Portion[]; sweetenings: readonly KnownSweetening[] }>): Liquid =>
   mixed(...portions.map(liquidOf), sweetLiquid(sweetenings))
 
 /** What these amounts make. */
 export function mix(inputs: MixInputs): Mixture {
-  const outcome = outcomeOf(inputs, pour)
+  const outcome = outcomeOf({ ...inputs, sweetenings: knownSweetenings(inputs.sweetenings) }, pour)
   return { outcome, sugarStays: sugarStays(outcome.liquid) }
 }

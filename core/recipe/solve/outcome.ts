@@ -1,14 +1,6 @@
 import { freezesAtC, freezingPlusMinusC } from '../../liquid/freezing.ts'
-import {
-  abvPercent,
-  densityGPerMl,
-  ethanolG,
-  type Liquid,
-  massG,
-  modelVolumePlusMinus,
-  sugarGPerL,
-  volumeMl,
-} from '../../liquid/liquid.ts'
+import { abvPercent, densityGPerMl, ethanolG, type Liquid, massG, sugarGPerL, volumeMl } from '../../liquid/liquid.ts'
+import { modelVolumePlusMinus } from '../../liquid/model-error.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { propagate, type Values, valuesOf } from '../propagate.ts'
 

@@ -1,8 +1,10 @@
 import { DomainError } from '../../domain-error.ts'
 import type { Liquid } from '../../liquid/liquid.ts'
+import { type MaterialId, USUAL_MATERIAL } from '../../quantity/materials.ts'
 import { styleSweetnessGPerL } from '../../quantity/read/sweetness-at.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
+import { gramOf } from '../sweetening.ts'
 import { type Syrup, syrup } from './syrup.ts'
 import { type SyrupWish, strongestAbvPercent } from './syrup-for.ts'
 import type { SyrupTargets } from './syrup-wish.ts'
@@ -23,9 +25,16 @@ export interface Style {
  * strength or ratio named), or three strengths at the sweetness named. What cannot be reached gives way to the nearest,
  * in half per cents; ways that come out alike are shown once.
  */
-export function styles(infusion: Portion, named: SyrupTargets, atMostMl: number | null): readonly Style[] {
+export function styles(
+  infusion: Portion,
+  named: SyrupTargets,
+  atMostMl: number | null,
+  sweetener: MaterialId = USUAL_MATERIAL,
+): readonly Style[] {
   const liquid = liquidOf(valuesOf(infusion))
-  const attempts = candidates(liquid, named).map(({ key, wish }) => attempt(infusion, key, wish, atMostMl))
+  const attempts = candidates(liquid, named, gramOf(sweetener)).map(({ key, wish }) =>
+    attempt(key, wish, () => syrup(infusion, wish, atMostMl, sweetener)),
+  )
   const found = attempts.filter((each): each is Style => !(each instanceof DomainError))
   if (found.length === 0) throw attempts[0]
   return found.filter((style, index) => found.findIndex(({ wish }) => same(wish, style.wish)) === index)
@@ -33,7 +42,7 @@ export function styles(infusion: Portion, named: SyrupTargets, atMostMl: number 
 
 const same = (a: SyrupWish, b: SyrupWish): boolean => JSON.stringify(a) === JSON.stringify(b)
 
-function candidates(liquid: Liquid, named: SyrupTargets): readonly { key: StyleKey; wish: SyrupWish }[] {
+function candidates(liquid: Liquid, named: SyrupTargets, gram: Liquid): readonly { key: StyleKey; wish: SyrupWish }[] {
   const sweetnesses = Object.entries(styleSweetnessGPerL) as [keyof typeof styleSweetnessGPerL, number][]
   const strengths = Object.entries(STRENGTH_PERCENT) as [keyof typeof STRENGTH_PERCENT, number][]
   if (named.sugarPerWater !== undefined) {
@@ -52,24 +61,24 @@ function candidates(liquid: Liquid, named: SyrupTargets): readonly { key: StyleK
     const { sugarGPerL } = named
     return strengths.map(([key, strength]) => ({
       key,
-      wish: both(reachable(liquid, strength, sugarGPerL), sugarGPerL),
+      wish: both(reachable(liquid, strength, sugarGPerL, gram), sugarGPerL),
     }))
   }
   return sweetnesses.map(([key, sugarGPerL]) => ({
     key,
-    wish: both(named.abvPercent ?? reachable(liquid, STRENGTH_PERCENT.usual, sugarGPerL), sugarGPerL),
+    wish: both(named.abvPercent ?? reachable(liquid, STRENGTH_PERCENT.usual, sugarGPerL, gram), sugarGPerL),
   }))
 }
 
 /** The strength wished for, or the highest half per cent below it that sugar alone leaves. */
-function reachable(liquid: Liquid, wishedPercent: number, toSugarGPerL: number): number {
-  const strongest = strongestAbvPercent(liquid, toSugarGPerL)
+function reachable(liquid: Liquid, wishedPercent: number, toSugarGPerL: number, gram: Liquid): number {
+  const strongest = strongestAbvPercent(liquid, toSugarGPerL, gram)
   return wishedPercent <= strongest ? wishedPercent : Math.max(0.5, Math.floor(strongest * 2) / 2)
 }
 
-function attempt(infusion: Portion, key: StyleKey, wish: SyrupWish, atMostMl: number | null): Style | DomainError {
+function attempt(key: StyleKey, wish: SyrupWish, solve: () => Syrup): Style | DomainError {
   try {
-    return { key, wish, syrup: syrup(infusion, wish, atMostMl) }
+    return { key, wish, syrup: solve() }
   } catch (error) {
     if (error instanceof DomainError) return error
     throw error

@@ -2,8 +2,12 @@ import { DomainError } from '../../domain-error.ts'
 import {
   abvPercent,
   ethanolG,
+  extractG,
+  gramsOf,
   type Liquid,
+  liquidFrom,
   mix,
+  part,
   sugar,
   sugarG,
   sugarGPerL,
@@ -13,7 +17,7 @@ import {
 import { findRoot } from '../../liquid/root.ts'
 import { sugarLimitGPerL } from '../../liquid/solubility.ts'
 import { apparentVolumeMlPerG } from '../../liquid/sucrose-water.ts'
-import { liquidHolding, type Targets } from '../targets.ts'
+import type { Targets } from '../targets.ts'
 import { enoughG } from './root-bracket.ts'
 
 /** Two of strength, sweetness and the syrup's sugar-to-water ratio by mass; the third follows. */
@@ -24,31 +28,51 @@ export type SyrupWish =
 
 export interface Amounts {
   readonly waterG: number
+  /** Of what sweetens, its own water included. */
   readonly sugarG: number
 }
 
-/** Grams of water and sugar to add to `infusion`; throws `unreachable` with the nearest that can be had. */
-export function syrupFor(infusion: Liquid, wish: SyrupWish): Amounts {
+const SUCROSE = sugar(1)
+
+/**
+ * Grams of water and of what sweetens to add to `infusion`; throws `unreachable` with the nearest that can be had. A ratio is of what
+ * sweetens, as it is weighed, to the water that is added.
+ * @param gram - a gram of what sweetens; left out, of white sugar.
+ */
+export function syrupFor(infusion: Liquid, wish: SyrupWish, gram: Liquid = SUCROSE): Amounts {
   switch (wish.by) {
     case 'strength_and_sweetness':
-      return forTargets(infusion, wish)
+      return forTargets(infusion, wish, gram)
     case 'strength_and_ratio':
-      return forStrengthAndRatio(infusion, wish.abvPercent, wish.sugarPerWater)
+      return forStrengthAndRatio(infusion, wish.abvPercent, wish.sugarPerWater, gram)
     case 'sweetness_and_ratio':
-      return forSweetnessAndRatio(infusion, wish.sugarGPerL, wish.sugarPerWater)
+      return forSweetnessAndRatio(infusion, wish.sugarGPerL, wish.sugarPerWater, gram)
   }
 }
 
-function difference(infusion: Liquid, targets: Targets): Amounts {
-  const made = liquidHolding(ethanolG(infusion), targets)
-  return { waterG: waterG(made) - waterG(infusion), sugarG: sugarG(made) - sugarG(infusion) }
+/** At the strength wished for its alcohol tells the volume, and that the sugars; what else comes with them takes the water's room. */
+function difference(infusion: Liquid, targets: Targets, gram: Liquid): Amounts {
+  const litres = ethanolG(infusion) / ethanolG(liquidFrom({ volumeMl: 1000, ...targets, sugarGPerL: 0 }))
+  const addedG = (targets.sugarGPerL * litres - sugarG(infusion)) / sugarG(gram)
+  const extractGPerL = Math.max(0, extractG(infusion) + addedG * extractG(gram)) / litres
+  const made = part(liquidFrom({ volumeMl: 1000, ...targets, extractGPerL }), litres)
+  return { waterG: waterG(made) - waterG(infusion) - addedG * waterG(gram), sugarG: addedG }
+}
+
+/** Throws `sweetener_too_thin` where not even what sweetens is as sweet as that by itself. */
+export function expectSweetEnough(gram: Liquid, toSugarGPerL: number): void {
+  const sweetenerGPerL = sugarGPerL(gram)
+  if (toSugarGPerL >= sweetenerGPerL) {
+    throw new DomainError('unreachable', 'sweetener_too_thin', { toSugarGPerL, sweetenerGPerL })
+  }
 }
 
 /** Rounding of the solve, as a share of the infusion: below it a negative amount is a zero. */
 const NOTHING_SHARE = 1e-9
 
-function forTargets(infusion: Liquid, targets: Targets): Amounts {
-  const amounts = difference(infusion, targets)
+function forTargets(infusion: Liquid, targets: Targets, gram: Liquid): Amounts {
+  expectSweetEnough(gram, targets.sugarGPerL)
+  const amounts = difference(infusion, targets, gram)
   const nothingG = NOTHING_SHARE * (ethanolG(infusion) + waterG(infusion))
   if (amounts.sugarG < -nothingG) {
     const own = abvPercent(infusion)
@@ -67,7 +91,7 @@ function forTargets(infusion: Liquid, targets: Targets): Amounts {
       toAbvPercent: targets.abvPercent,
       toSugarGPerL: targets.sugarGPerL,
       isSweetnessNamed: true,
-      ...nearest(infusion, targets),
+      ...nearest(infusion, targets, gram),
     })
   }
   return {
@@ -77,54 +101,56 @@ function forTargets(infusion: Liquid, targets: Targets): Amounts {
 }
 
 /** The nearest that can be had to targets out of reach; null where its sugar would not stay dissolved either. */
-function nearest(infusion: Liquid, targets: Targets) {
-  const strongest = strongestAbvPercent(infusion, targets.sugarGPerL)
-  const sweetest = sweetestGPerL(infusion, targets.abvPercent)
+function nearest(infusion: Liquid, targets: Targets, gram: Liquid) {
+  const strongest = strongestAbvPercent(infusion, targets.sugarGPerL, gram)
+  const sweetest = sweetestGPerL(infusion, targets.abvPercent, gram)
   return {
     strongestAbvPercent: targets.sugarGPerL <= sugarLimitGPerL(strongest) ? strongest : null,
     sweetestGPerL: sweetest === null ? null : Math.min(sweetest, sugarLimitGPerL(targets.abvPercent)),
   }
 }
 
-/** The strongest that `infusion` can be at this sweetness: sugar alone added, no water. */
-export function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number): number {
+/** The strongest that `infusion` can be at this sweetness: what sweetens alone added, no water. */
+export function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number, gram: Liquid = SUCROSE): number {
   const own = abvPercent(infusion)
   if (toSugarGPerL <= sugarGPerL(infusion)) return own
-  const waterAt = (strength: number) => difference(infusion, { abvPercent: strength, sugarGPerL: toSugarGPerL }).waterG
+  expectSweetEnough(gram, toSugarGPerL)
+  const waterAt = (strength: number) =>
+    difference(infusion, { abvPercent: strength, sugarGPerL: toSugarGPerL }, gram).waterG
   // Just above nothing the water wanted is without bound; at its own strength, or with no room for water, none is left.
   const roomPercent = (1000 - toSugarGPerL * apparentVolumeMlPerG(toSugarGPerL)) / 10
   const high = Math.min(own * (1 - (toSugarGPerL - sugarGPerL(infusion)) * 5e-4), roomPercent)
   return waterAt(high) >= 0 ? high : findRoot({ f: waterAt, low: own * 1e-3, high, tolerance: 1e-12 })
 }
 
-/** The sweetest that `infusion` can be at this strength: sugar alone added; null above its own strength. */
-export function sweetestGPerL(infusion: Liquid, toAbvPercent: number): number | null {
+/** The sweetest that `infusion` can be at this strength: what sweetens alone added; null above its own strength. */
+export function sweetestGPerL(infusion: Liquid, toAbvPercent: number, gram: Liquid = SUCROSE): number | null {
   if (toAbvPercent > abvPercent(infusion)) return null
-  const abvWith = (addedG: number) => abvPercent(mix(infusion, sugar(addedG))) - toAbvPercent
+  const abvWith = (addedG: number) => abvPercent(mix(infusion, gramsOf(gram, addedG))) - toAbvPercent
   const addedG = findRoot({ f: abvWith, low: 0, high: enoughG(abvWith, ethanolG(infusion)), tolerance: 1e-12 })
-  return sugarGPerL(mix(infusion, sugar(addedG)))
+  return sugarGPerL(mix(infusion, gramsOf(gram, addedG)))
 }
 
-function forStrengthAndRatio(infusion: Liquid, toAbvPercent: number, sugarPerWater: number): Amounts {
+function forStrengthAndRatio(infusion: Liquid, toAbvPercent: number, sugarPerWater: number, gram: Liquid): Amounts {
   const own = abvPercent(infusion)
   if (toAbvPercent > own * (1 + 1e-12)) {
     throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent })
   }
   if (toAbvPercent >= own * (1 - 1e-12)) return { sugarG: 0, waterG: 0 }
-  const excess = (addedG: number) => abvPercent(withSyrup(infusion, addedG, sugarPerWater)) - toAbvPercent
+  const excess = (addedG: number) => abvPercent(withSyrup(infusion, addedG, sugarPerWater, gram)) - toAbvPercent
   const addedG = findRoot({ f: excess, low: 0, high: enoughG(excess, ethanolG(infusion)), tolerance: 1e-13 })
   return { sugarG: addedG, waterG: addedG / sugarPerWater }
 }
 
-function forSweetnessAndRatio(infusion: Liquid, toSugarGPerL: number, sugarPerWater: number): Amounts {
-  const syrupGPerL = sugarGPerL(mix(water(1), sugar(sugarPerWater)))
+function forSweetnessAndRatio(infusion: Liquid, toSugarGPerL: number, sugarPerWater: number, gram: Liquid): Amounts {
+  const syrupGPerL = sugarGPerL(mix(water(1), gramsOf(gram, sugarPerWater)))
   if (toSugarGPerL >= syrupGPerL) {
     throw new DomainError('unreachable', 'syrup_not_sweet_enough', { toSugarGPerL, sugarPerWater, syrupGPerL })
   }
-  const lack = (addedG: number) => toSugarGPerL - sugarGPerL(withSyrup(infusion, addedG, sugarPerWater))
+  const lack = (addedG: number) => toSugarGPerL - sugarGPerL(withSyrup(infusion, addedG, sugarPerWater, gram))
   const addedG = findRoot({ f: lack, low: 0, high: enoughG(lack, ethanolG(infusion)), tolerance: 1e-13 })
   return { sugarG: addedG, waterG: addedG / sugarPerWater }
 }
 
-const withSyrup = (infusion: Liquid, addedG: number, sugarPerWater: number): Liquid =>
-  mix(infusion, water(addedG / sugarPerWater), sugar(addedG))
+const withSyrup = (infusion: Liquid, addedG: number, sugarPerWater: number, gram: Liquid): Liquid =>
+  mix(infusion, water(addedG / sugarPerWater), gramsOf(gram, addedG))

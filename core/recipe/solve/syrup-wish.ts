@@ -1,5 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import type { Liquid } from '../../liquid/liquid.ts'
+import { type MaterialId, USUAL_MATERIAL } from '../../quantity/materials.ts'
+import { gramOf } from '../sweetening.ts'
 import { type SyrupWish, syrupFor } from './syrup-for.ts'
 
 /** What a maker may say of the liqueur wanted. */
@@ -13,10 +15,14 @@ export interface SyrupTargets {
 const AGREES_SHARE = 0.01
 
 /** The wish that the targets named make, or null where fewer than two were named; three must agree. */
-export function wishOf(infusion: Liquid, { abvPercent, sugarGPerL, sugarPerWater }: SyrupTargets): SyrupWish | null {
+export function wishOf(
+  infusion: Liquid,
+  { abvPercent, sugarGPerL, sugarPerWater }: SyrupTargets,
+  sweetener: MaterialId = USUAL_MATERIAL,
+): SyrupWish | null {
   if (abvPercent !== undefined && sugarGPerL !== undefined) {
     const wish: SyrupWish = { by: 'strength_and_sweetness', abvPercent, sugarGPerL }
-    if (sugarPerWater !== undefined) checkRatio(infusion, wish, sugarPerWater)
+    if (sugarPerWater !== undefined) checkRatio(infusion, wish, sugarPerWater, sweetener)
     return wish
   }
   if (sugarPerWater === undefined) return null
@@ -29,8 +35,9 @@ function checkRatio(
   infusion: Liquid,
   wish: Extract<SyrupWish, { by: 'strength_and_sweetness' }>,
   sugarPerWater: number,
+  sweetener: MaterialId,
 ): void {
-  const needed = syrupFor(infusion, wish)
+  const needed = syrupFor(infusion, wish, gramOf(sweetener))
   const neededSugarPerWater = needed.waterG > 0 ? needed.sugarG / needed.waterG : null
   if (neededSugarPerWater !== null && Math.abs(neededSugarPerWater / sugarPerWater - 1) <= AGREES_SHARE) return
   throw new DomainError('too_many_options', 'targets_clash', {

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest'
+import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { newAsker } from '../asker.ts'
 import { nudgedReply } from '../reminders/nudged.ts'
@@ -49,7 +50,7 @@ it('names a syrup where there is one, from the plan to the reminder', async () =
 })
 
 it('stirs sugar in alone where there is no water to come', () => {
-  const syrup = { sugarG: exactly(200), waterMl: exactly(0), dissolvesG: 0 }
+  const syrup = { sweetener: USUAL_MATERIAL, sugarG: exactly(200), waterMl: exactly(0), dissolvesG: 0 }
   const jar = { name: 'lemon', fromDay: null, byDay: null, plants: [], strong: null, syrup }
   const values = { asked: [{ duty: 'sweeten' as const, jars: [jar] }], held: [], today: '2026-12-05' }
   expect(speech.words.say({ group: 'headlines', key: 'nudge', values }, 'metric').replaceAll('\u00a0', ' ')).toBe(

@@ -9,7 +9,7 @@ const CODES: readonly [code: string, line: string, names: string | RegExp][] = [
   ['bad_value', '/syrup 1 l strength:90% to-sweetness:1300', '1300'],
   ['bad_value', '/syrup 1 l strength:90% to-strength:30% ratio:0', '0'],
   ['bad_value', '/syrup 1 l strength:90% at-most:500 g', '500 g'],
-  ['bad_value', '/mix water:1 l sugar:300 g honey', 'honey'],
+  ['bad_value', '/mix water:1 l sugar:300 g xylitol', 'honey'],
   ['bad_value', '/mix spirit:1 l strength:95% water:1 l at 95 C', /95/],
   ['ambiguous', '/mix spirit:1 l zorble strength:40%', /“zorble”.*spirit:1 l vodka strength:40%/],
   ['ambiguous', '/mix spirit:1 l zorble 95%', /“zorble”.*spirit:1 l 95% neutral spirit/],

@@ -3,7 +3,7 @@ import { ethanolWaterDensityKgPerM3 } from '../../../core/liquid/ethanol-water.t
 import { STRONG_PERCENT } from '../../../core/liquid/flash-point.ts'
 import { FREEZER_C, inFreezer, leastAbvIceFree } from '../../../core/liquid/freezer.ts'
 import { keepingAt } from '../../../core/liquid/keeping.ts'
-import { densityGPerMl, type Liquid, liquidFrom } from '../../../core/liquid/liquid.ts'
+import { densityGPerMl, type Liquid, liquidFrom, sugar } from '../../../core/liquid/liquid.ts'
 import { abvOfKnownSugar, gaugeByTwoInstruments, sugarOfBoiledGPerL } from '../../../core/liquid/measure/gauge.ts'
 import { strengthPercentFromReading } from '../../../core/liquid/measure/hydrometer.ts'
 import { brixByRefraction } from '../../../core/liquid/measure/refraction.ts'
@@ -11,7 +11,11 @@ import { refusal } from '../quantity/refusal.ts'
 
 const at20 = (densityKgPerM3: number) => ({ densityKgPerM3, tempC: 20 })
 const kgPerM3 = (liquid: Liquid) => 1000 * densityGPerMl(liquid, 20)
-const ofMass = (ethanolG: number, sugarG: number): Liquid => ({ ethanolG, sugarG, waterG: 100 - ethanolG - sugarG })
+const ofMass = (ethanolG: number, sugarG: number): Liquid => ({
+  ...sugar(sugarG),
+  ethanolG,
+  waterG: 100 - ethanolG - sugarG,
+})
 const WATER_KG_PER_M3 = ethanolWaterDensityKgPerM3(0, 20)
 const ETHANOL_KG_PER_M3 = ethanolWaterDensityKgPerM3(1, 20)
 

@@ -5,7 +5,6 @@ import {
   liquidFrom,
   liquidFromMass,
   massG,
-  modelVolumePlusMinus,
   NOTHING,
   spirit,
   sugar,
@@ -14,6 +13,7 @@ import {
   volumeMl,
   water,
 } from '../../../core/liquid/liquid.ts'
+import { modelVolumePlusMinus } from '../../../core/liquid/model-error.ts'
 
 const litre = (abvPercent: number, sugarGPerL: number) => liquidFrom({ volumeMl: 1000, abvPercent, sugarGPerL })
 

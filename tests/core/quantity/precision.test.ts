@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { abvPercent, massG, sugarGPerL, volumeMl } from '../../../core/quantity/measured/precision.ts'
+import { abvPercent, massG, sugarGPerL, sweeteningG, volumeMl } from '../../../core/quantity/measured/precision.ts'
 import { parseMass } from '../../../core/quantity/read/parse-mass.ts'
 import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
 import { parseSugar } from '../../../core/quantity/read/parse-sugar.ts'
@@ -29,8 +29,14 @@ describe('the ± of an input', () => {
   })
 
   test('sugar by the cup is ± 10 %', () => {
-    expect(massG(parseSugar('2 cups'))).toEqual({ value: expect.closeTo(400, 6), plusMinus: expect.closeTo(40, 6) })
-    expect(massG(parseSugar('500 g')).plusMinus).toBe(2.5)
+    const cups = { value: expect.closeTo(400, 6), plusMinus: expect.closeTo(40, 6) }
+    expect(sweeteningG(parseSugar('2 cups'))).toEqual(cups)
+    expect(sweeteningG(parseSugar('500 g')).plusMinus).toBe(2.5)
+  })
+
+  test('honey by the cup is ± 3 %, or as stated', () => {
+    expect(sweeteningG(parseSugar('200 ml honey')).plusMinus).toBeCloseTo(0.03 * 284.4, 6)
+    expect(sweeteningG(parseSugar('200±20 ml honey')).plusMinus).toBeCloseTo(28.44, 6)
   })
 
   test.each<[string, 'label' | 'hydrometer', number]>([

@@ -1,5 +1,6 @@
 import { expect, test, vi } from 'vitest'
-import { abvPercent, type Liquid, modelVolumePlusMinus, sugarGPerL, volumeMl } from '../../../core/liquid/liquid.ts'
+import { abvPercent, type Liquid, sugarGPerL, volumeMl } from '../../../core/liquid/liquid.ts'
+import { modelVolumePlusMinus } from '../../../core/liquid/model-error.ts'
 import { propagate, type Values, valuesOf } from '../../../core/recipe/propagate.ts'
 import { syrup } from '../../../core/recipe/solve/syrup.ts'
 import { runs, SEED } from '../../runs.ts'

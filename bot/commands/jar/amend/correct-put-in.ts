@@ -23,7 +23,7 @@ export interface PutInFixes {
   readonly of?: Given<PlantsRead> | undefined
   readonly spirit?: Given<readonly DrinkPart[]> | undefined
   readonly strength?: Given<Strength> | undefined
-  readonly sugar?: Given<SweeteningRead> | undefined
+  readonly sugar?: Given<readonly SweeteningRead[]> | undefined
 }
 
 /** The one spirit there is, of another strength; throws where there are several. */

@@ -23,7 +23,7 @@ export interface Fixes extends PutInFixes {
   readonly measured?: Given<Volume | Mass> | undefined
   readonly rinse?: Given<Volume | Mass> | undefined
   readonly water?: Given<Volume | Mass> | undefined
-  readonly sugar?: Given<SweeteningRead> | undefined
+  readonly sugar?: Given<readonly SweeteningRead[]> | undefined
   readonly rating?: Given<number> | undefined
   readonly note?: Given<string> | undefined
   readonly bottles?: Given<readonly Bottles[]> | undefined

@@ -6,8 +6,9 @@ import { pouredMl, weighedG } from '../../../../core/recipe/tool-precision.ts'
 /** What `/jar sweeten` is told once this syrup is in, as it was shown; nothing where none is wanted. */
 export const syrupValues = ({
   waterMl,
+  sweetener,
   sugarG,
-}: Syrup): { readonly water?: Volume; readonly sugar?: SweeteningRead } => ({
+}: Syrup): { readonly water?: Volume; readonly sugar?: readonly SweeteningRead[] } => ({
   ...(waterMl.value > 0 && { water: millilitres(pouredMl(waterMl.value)) }),
-  ...(sugarG.value > 0 && { sugar: sugarGrams(weighedG(sugarG.value)) }),
+  ...(sugarG.value > 0 && { sugar: [sugarGrams(weighedG(sugarG.value), sweetener)] }),
 })

@@ -2,6 +2,7 @@ import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import {
   distanceFromPlanned,
+  plannedWith,
   type SweetenedWith,
   sweetenedWith,
   syrupToAdd,
@@ -33,9 +34,10 @@ import { sweetenActions } from '../step/sweeten-actions.ts'
 /** What was worked out, where something else went in. */
 function slipNotes({ name }: JarState, syrup: Syrup | null, poured: SweetenedWith): readonly Message<'notes'>[] {
   if (syrup === null) return []
-  const distance = distanceFromPlanned(poured, syrup)
+  const distance = distanceFromPlanned(poured, plannedWith(syrup))
   if (distance === 'near') return []
-  const values = { name, sugarG: syrup.sugarG.value, waterMl: syrup.waterMl.value, isFarOff: distance === 'far_off' }
+  const { sweetener, sugarG, waterMl } = syrup
+  const values = { name, sweetener, sugarG: sugarG.value, waterMl: waterMl.value, isFarOff: distance === 'far_off' }
   return [{ group: 'notes', key: 'jar_sweetened_otherwise', values }]
 }
 
@@ -44,7 +46,7 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   if (syrup === null) return []
   const { entry } = recorded
   if (entry.kind !== 'sweetened') return []
-  if (distanceFromPlanned(sweetenedWith(entry), syrup) !== 'far_off') return []
+  if (distanceFromPlanned(sweetenedWith(entry), plannedWith(syrup)) !== 'far_off') return []
   // Nothing cannot be typed: what was not to go in is taken back instead.
   const values = syrupValues(syrup)
   if (Object.keys(values).length < 2) return []
@@ -61,13 +63,14 @@ async function lacking(jar: Given<string>, context: Context): Promise<ChatError>
   if (syrup !== null && Object.keys(own).length > 0) {
     const values = {
       name: story.name,
+      sweetener: syrup.sweetener,
       sugarG: syrup.sugarG.value,
       waterMl: syrup.waterMl.value,
       example: lineOf(call('jar sweeten', { jar: story.name, ...own })),
     }
     return new ChatError('missing_option', 'syrup_reckoned', values, { option: 'sugar' })
   }
-  const example = lineOf(call('jar sweeten', { jar: jar.is, water: millilitres(500), sugar: sugarGrams(450) }))
+  const example = lineOf(call('jar sweeten', { jar: jar.is, water: millilitres(500), sugar: [sugarGrams(450)] }))
   const values = { command: 'jar sweeten', option: 'sugar', example }
   return new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
 }

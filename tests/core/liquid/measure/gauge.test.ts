@@ -1,5 +1,12 @@
 import { expect, test } from 'vitest'
-import { abvPercent, densityGPerMl, type Liquid, liquidFrom, sugarGPerL } from '../../../../core/liquid/liquid.ts'
+import {
+  abvPercent,
+  densityGPerMl,
+  type Liquid,
+  liquidFrom,
+  sugar,
+  sugarGPerL,
+} from '../../../../core/liquid/liquid.ts'
 import {
   abvOfKnownSugar,
   type DensityAt,
@@ -26,9 +33,9 @@ const litreOf = (percent: number, sweetness: number): Liquid =>
   liquidFrom({ volumeMl: 1000, abvPercent: percent, sugarGPerL: sweetness })
 
 const ofMass = (sugarPercent: number, ethanolPercent: number): Liquid => ({
+  ...sugar(sugarPercent),
   ethanolG: ethanolPercent,
   waterG: 100 - sugarPercent - ethanolPercent,
-  sugarG: sugarPercent,
 })
 
 const crc = readTable('refractive-index-crc')

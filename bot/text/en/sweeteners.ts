@@ -1,0 +1,55 @@
+import { type MaterialId, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
+import type { Feature } from '../language.ts'
+import type { SweetenerMessages } from '../messages/sweeteners.ts'
+import { capital } from './phrases.ts'
+
+/** What sweetens, after its amount; what is written alone in a line is its first name in core. */
+const NAMES: { readonly [Id in MaterialId]: string } = {
+  white_sugar: 'sugar',
+  invert_syrup: 'invert syrup',
+  honey: 'honey',
+  maple_syrup: 'maple syrup',
+  agave_syrup: 'agave syrup',
+  demerara: 'demerara sugar',
+  brown_sugar: 'brown sugar',
+  muscovado: 'muscovado',
+  glucose_syrup: 'glucose syrup',
+  golden_syrup: 'golden syrup',
+  date_syrup: 'date syrup',
+  syrup_1_1_weight: '1:1 syrup (by weight)',
+  syrup_1_1_cup: '1:1 syrup (by the cup)',
+  syrup_2_1_weight: '2:1 syrup (by weight)',
+  syrup_2_1_cup: '2:1 syrup (by the cup)',
+}
+
+/** `honey`, as it stands after an amount or alone. */
+export const sweetenerName = (material: MaterialId): string => NAMES[material]
+
+/** `0.8`, `1`: as well as it is known. */
+const tenths = (value: number): string => String(Number(value.toFixed(1)))
+
+export const sweetenerSentences: Feature<SweetenerMessages> = {
+  notes: {
+    brown_by_volume: () => 'I took the cup as packed, about 220 g of brown sugar to a US cup.',
+    syrup_by_volume: () => 'I weighed the volume by what it usually weighs, so a scale would be nearer.',
+    honey_haze: () => 'Honey clouds it at first. Let it settle for some weeks, then draw the clear part off.',
+    sweetener_counted: ({ material }) => {
+      const { per100G, sugarsPlusMinusG } = materialOf(material)
+      const sugars = `${Math.round(100 * sugarsShare(material))} ± ${Math.ceil(sugarsPlusMinusG)} g of sugars`
+      return `I counted ${sweetenerName(material)} with ${sugars} and about ${Math.round(per100G.water)} g of water in 100 g.`
+    },
+    sweetener_taste: ({ material }) => {
+      const { low, high } = materialOf(material).sweetness
+      const share = sugarsShare(material)
+      const [least, most] = [tenths(low / share), tenths(high / share)]
+      const how = least === most ? least : `${least} to ${most}`
+      return (
+        `${capital(sweetenerName(material))} tastes about ${how} times as sweet as the same sugars from the bag. ` +
+        'Stir in four fifths, taste it cold, then add the rest.'
+      )
+    },
+  },
+  cautions: {
+    honey_infant: () => 'Honey is never for a child under one year, not even a taste of it or cooked.',
+  },
+}

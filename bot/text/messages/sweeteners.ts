@@ -1,0 +1,16 @@
+import type { MaterialId } from '../../../core/quantity/materials.ts'
+import type { Plain } from './plain.ts'
+
+interface Sweetener {
+  readonly material: MaterialId
+}
+
+export interface SweetenerMessages {
+  notes: Plain<'brown_by_volume' | 'syrup_by_volume' | 'honey_haze'> & {
+    /** How much sugar and water it was counted with. */
+    sweetener_counted: Sweetener
+    /** Where it does not taste as sweet, weight for weight, as its sugars do as white sugar. */
+    sweetener_taste: Sweetener
+  }
+  cautions: Plain<'honey_infant'>
+}

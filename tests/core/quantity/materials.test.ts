@@ -1,0 +1,127 @@
+import { describe, expect, test } from 'vitest'
+import { type MaterialId, materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
+import { parseSugar, parseSugarOrKind, parseSugars, parseSweetener } from '../../../core/quantity/read/parse-sugar.ts'
+import { writeSugarOrKind, writeSugars, writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
+import { readTable } from '../../published/table.ts'
+import { refusal, refusedValues } from './refusal.ts'
+
+const CUP_ML = 236.588
+
+const usda = readTable('usda-sweeteners')
+const USDA_IDS: readonly MaterialId[] = ['honey', 'maple_syrup', 'glucose_syrup', 'brown_sugar', 'white_sugar']
+
+test.each(usda.rows.map((row) => [USDA_IDS[row[0]!]!, ...row.slice(1)] as [MaterialId, number, number, number]))(
+  `%s: the weight of a cup, water and sugars (${usda.source})`,
+  (id, cupG, waterG, sugarsG) => {
+    const { pouredGPerMl, pouredPlusMinusShare, per100G, sugarsPlusMinusG } = materialOf(id)
+    expect(Math.abs(CUP_ML * pouredGPerMl - cupG)).toBeLessThanOrEqual(pouredPlusMinusShare * cupG)
+    expect(Math.abs(per100G.water - waterG)).toBeLessThanOrEqual(sugarsPlusMinusG + 0.1)
+    expect(Math.abs(100 * sugarsShare(id) - sugarsG)).toBeLessThanOrEqual(sugarsPlusMinusG + 0.3)
+  },
+)
+
+test('1 kg of sugar is 1214 g of honey of 82.4 % solids, which brings 214 g of water (honey trade board, baking with honey)', () => {
+  const honeyG = 1000 / sugarsShare('honey')
+  expect(honeyG).toBeGreaterThan(1214 * 0.99)
+  expect(honeyG).toBeLessThan(1214 * 1.01)
+  expect((honeyG * materialOf('honey').per100G.water) / 100).toBeCloseTo(214, -1)
+})
+
+test('1 kg of liquid invert sugar of 76.55 % solids is 929 g of honey (honey trade board, baking with honey)', () => {
+  const honeyG = (1000 * sugarsShare('invert_syrup')) / sugarsShare('honey')
+  expect(Math.abs(honeyG - 929)).toBeLessThan(9.29)
+})
+
+test('no material has more in it than it weighs, and every ± leaves it possible', () => {
+  for (const id of materialIds) {
+    const { per100G, sugarsPlusMinusG, sweetness } = materialOf(id)
+    const sugarsG = 100 * sugarsShare(id)
+    expect(sugarsG + per100G.water, id).toBeLessThanOrEqual(100 + 1e-9)
+    expect(sugarsG + sugarsPlusMinusG, id).toBeLessThanOrEqual(100)
+    expect(sweetness.low, id).toBeLessThanOrEqual(sweetness.usual)
+    expect(sweetness.usual, id).toBeLessThanOrEqual(sweetness.high)
+  }
+})
+
+/** A bar syrup by the cup: a US cup of sugar is 200 g (USDA 19335), a cup of water at 20 °C 236.2 g. */
+test.each<[MaterialId, number, number]>([
+  ['syrup_1_1_weight', 1, 1],
+  ['syrup_1_1_cup', 200, 236.2],
+  ['syrup_2_1_weight', 2, 1],
+  ['syrup_2_1_cup', 400, 236.2],
+])('%s has %f of sugar to %f of water', (id, sugar, water) => {
+  expect(sugarsShare(id)).toBeCloseTo(sugar / (sugar + water), 3)
+})
+
+describe('what sweetens', () => {
+  test.each<[string, MaterialId]>([
+    ['200 g honey', 'honey'],
+    ['200 g of runny honey', 'honey'],
+    ['200 g di miele di acacia', 'honey'],
+    ['200 g caster sugar', 'white_sugar'],
+    ['200 g maple syrup', 'maple_syrup'],
+    ["200 g sciroppo d'acero", 'maple_syrup'],
+    ['200 g agave nectar', 'agave_syrup'],
+    ['200 g demerara', 'demerara'],
+    ['200 g zucchero di canna', 'demerara'],
+    ['200 g soft dark brown sugar', 'brown_sugar'],
+    ['200 g light muscovado sugar', 'muscovado'],
+    ['200 g liquid glucose', 'glucose_syrup'],
+    ['200 g golden syrup', 'golden_syrup'],
+    ['200 g golden caster sugar', 'demerara'],
+    ['200 g date syrup', 'date_syrup'],
+    ['200 g invert sugar syrup', 'invert_syrup'],
+    ['200 g 1:1 syrup by weight', 'syrup_1_1_weight'],
+    ['200 g simple syrup by the cup', 'syrup_1_1_cup'],
+    ['200 g rich syrup by weight', 'syrup_2_1_weight'],
+    ['200 g 2 to 1 sugar syrup by volume', 'syrup_2_1_cup'],
+  ])('%s is read', (text, material) => {
+    expect(parseSugar(text)).toMatchObject({ massG: 200, material })
+  })
+
+  test('is weighed as it is poured', () => {
+    expect(parseSugar('100 ml honey')).toMatchObject({ massG: 142.2, byVolume: true, assumed: ['syrup_by_volume'] })
+    expect(parseSugar('1 cup packed brown sugar').massG).toBeCloseTo(220, 9)
+    expect(parseSugar('1 cup brown sugar').assumed).toContain('brown_by_volume')
+  })
+
+  test('a syrup whose parts were not said is asked back, each answer readable', () => {
+    const asked: readonly [string, readonly MaterialId[]][] = [
+      ['200 ml 1:1 syrup', ['syrup_1_1_weight', 'syrup_1_1_cup']],
+      ['200 ml rich syrup', ['syrup_2_1_weight', 'syrup_2_1_cup']],
+      ['200 ml syrup by weight', ['syrup_1_1_weight', 'syrup_2_1_weight']],
+      ['200 ml sugar syrup', ['syrup_1_1_weight', 'syrup_1_1_cup', 'syrup_2_1_weight', 'syrup_2_1_cup']],
+    ]
+    for (const [text, ids] of asked) {
+      expect(
+        refusal(() => parseSugar(text)),
+        text,
+      ).toBe('ambiguous which_syrup')
+      const { choices } = refusedValues(() => parseSugar(text)) as { choices: readonly string[] }
+      expect(choices.map((choice) => parseSugar(choice).material)).toEqual(ids)
+    }
+  })
+
+  test('several are joined with +', () => {
+    const both = parseSugars('200 g honey + 1 cup maple syrup')
+    expect(both.map(({ material }) => material)).toEqual(['honey', 'maple_syrup'])
+    expect(parseSugars(writeSugars(both))).toEqual(both)
+    expect(refusal(() => parseSugars('200 g honey +'))).toBe('bad_value dangling_plus')
+  })
+
+  test('every material is read as it is written', () => {
+    for (const id of materialIds) {
+      expect(parseSweetener(writeSweetener(id)), id).toBe(id)
+      const wish = { ...parseSugarOrKind(`50 g + ${writeSweetener(id)}`) }
+      expect(wish.sweetener, id).toBe(id)
+      expect(parseSugarOrKind(writeSugarOrKind(wish))).toEqual(wish)
+    }
+  })
+
+  test('an amount of what is worked out is told what to say', () => {
+    expect(refusal(() => parseSweetener('200 g honey'))).toBe('bad_value amount_worked_out')
+    expect(refusedValues(() => parseSweetener('200 g honey'))).toMatchObject({ fix: 'honey' })
+    expect(refusal(() => parseSweetener('xylitol'))).toBe('bad_value other_sweetener')
+    expect(refusal(() => parseSugarOrKind('honey + maple syrup'))).toBe('bad_value one_sweetener')
+  })
+})
