@@ -7,6 +7,7 @@ const { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, st
 const Module = require('node:module')
 const { join } = require('node:path')
 const { Script } = require('node:vm')
+const { reminderRules } = require('./reminder-rules.cjs')
 
 const root = join(__dirname, '..')
 const kept = join(root, 'node_modules', '.cache', 'larderbell')
@@ -23,19 +24,6 @@ const fingerprint = () => {
     }
   }
   return hash.digest('hex').slice(0, 16)
-}
-
-/** Changes with any code that decides when a reminder falls due, and with no comment. */
-const reminderRules = () => {
-  const { outputFiles } = require('esbuild').buildSync({
-    entryPoints: [join(root, 'store', 'due.ts')],
-    bundle: true,
-    minify: true,
-    platform: 'node',
-    write: false,
-    logLevel: 'silent',
-  })
-  return createHash('sha256').update(outputFiles[0].contents).digest('hex').slice(0, 16)
 }
 
 /** Path of a bundle of the sources as they are now. */

@@ -1,4 +1,5 @@
 import { linkSync, mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs'
+import { createRequire } from 'node:module'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { setTimeout as sleep } from 'node:timers/promises'
@@ -10,11 +11,15 @@ export const PEOPLE = 100_000
 
 export const root = join(import.meta.dirname, '..', '..')
 const aheadMs = NOW_MS - Date.now()
+
+/** The stamps that a running bot believes. */
+const { reminderRules } = createRequire(import.meta.url)('../../bot/reminder-rules.cjs') as { reminderRules(): string }
+
 const newFake = () => startFake({ nowMs: () => Date.now() + aheadMs })
 
 /** The folder with its nightly copies made already, as on any day but the first. */
 function writeFolder(folder: string): void {
-  writeMakers(folder, PEOPLE)
+  writeMakers(folder, PEOPLE, reminderRules())
   const [users, copies] = [join(folder, 'users'), join(folder, 'copies', new Date(NOW_MS).toISOString().slice(0, 10))]
   mkdirSync(copies, { recursive: true })
   for (const name of readdirSync(users)) linkSync(join(users, name), join(copies, name))

@@ -70,11 +70,11 @@ const DIFFERENT = 500
 export const RULES = 'bench'
 export const ZONE = 'Europe/Rome'
 
-/** A folder of data with so many makers; everyone of `DIFFERENT` in turn. */
-export function writeMakers(folder: string, people: number): void {
+/** A folder of data with so many makers; everyone of `DIFFERENT` in turn. `rules`: those of the program that is to read them. */
+export function writeMakers(folder: string, people: number, rules = RULES): void {
   const users = join(folder, 'users')
   mkdirSync(users, { recursive: true })
-  const { bytesOf } = personTexts({ rules: RULES, assumedZone: ZONE })
+  const { bytesOf } = personTexts({ rules, assumedZone: ZONE })
   const texts = Array.from({ length: Math.min(people, DIFFERENT) }, (_, index) => bytesOf(makerOf(index)))
   for (let index = 0; index < people; index++) {
     writeFileSync(join(users, `${userId(index)}.json`), texts[index % texts.length]!, { mode: 0o600 })
