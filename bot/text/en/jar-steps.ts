@@ -247,6 +247,7 @@ export const stepSentences = {
   },
   actions: {
     jar_sweeten: () => 'Once that is in',
+    jar_all_in: () => 'It all went in at once',
     jar_syrup: () => 'Work out a syrup',
     jar_undo: () => 'Undo',
     jar_once_more: () => 'Once more',

@@ -164,6 +164,7 @@ export interface StepMessages {
   }
   actions: Plain<
     | 'jar_sweeten'
+    | 'jar_all_in'
     | 'jar_syrup'
     | 'jar_undo'
     | 'jar_once_more'

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { batchAgain } from '../../../bot/commands/jar/amend/again.ts'
 import { batchOptions } from '../../../bot/commands/plan/batch-options.ts'
 import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
+import { plantsToAdd } from '../../../core/jar/state/later-plants.ts'
 import { jarDesk, type StepJson } from './desk.ts'
 
 /** Coffee is over in days and damsons take weeks, so that it goes in later. */
@@ -29,6 +31,15 @@ describe('a plant that the plan puts in later', () => {
     expect(await textOf('/jar show mine')).toMatch(/; later: 60 g coffee beans[^;]* on \d+ November 2026/)
     expect(await grams()).toEqual([[60, addOn]])
     expect((await again()).of).toContain('60 g coffee')
+  })
+
+  it('went in at once where its maker says so, by a line that the start offers', async () => {
+    const desk = jarDesk()
+    const outcome = await desk.run('/jar start mine of:10 lemons + 4 cloves spirit:1 l 95%')
+    const allIn = outcome.ok ? outcome.reply.actions.find(({ label }) => label.key === 'jar_all_in') : undefined
+    expect(plantsToAdd(await desk.storyOf('mine'))).toHaveLength(1)
+    await desk.ask(lineOf(allIn!.call))
+    expect(plantsToAdd(await desk.storyOf('mine'))).toEqual([])
   })
 
   it('is there once, with the amount that went in', async () => {

@@ -1,13 +1,14 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
 import type { PlantIn } from '../../../../core/jar/entry/entry.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
-import { plantsDue } from '../../../../core/jar/state/later-plants.ts'
+import { plantsDue, plantsToAdd } from '../../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
 import type { Call } from '../../../calls/call.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
+import { type Deep, inMore } from '../../../chat/depth.ts'
 import type { Action } from '../../../chat/reply.ts'
 import { afterNow, jarRef } from './jar-ref.ts'
 import { todayOf } from './view-of.ts'
@@ -17,10 +18,22 @@ const typedAs = ({ id, name }: PlantIn): string => (id === null ? name : (botani
 
 const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
 
+function callFor(plants: readonly PlantIn[], jar: string, after: ReturnType<typeof afterNow>): Call | null {
+  const typed = plants.map((plant) => `${toPlaces(plant.massG.value)} g ${typedAs(plant)}`)
+  return typed.length === 0 ? null : call('jar add', { jar, of: readPlants(typed.join(' + ')), ...after })
+}
+
 /** The call that says they are in; null where none is due. */
-export function addCall(story: JarState, day: IsoDay, jar: string, after: ReturnType<typeof afterNow>): Call | null {
-  const plants = plantsDue(story, day).map((plant) => `${toPlaces(plant.massG.value)} g ${typedAs(plant)}`)
-  return plants.length === 0 ? null : call('jar add', { jar, of: readPlants(plants.join(' + ')), ...after })
+export const addCall = (story: JarState, day: IsoDay, jar: string, after: ReturnType<typeof afterNow>): Call | null =>
+  callFor(plantsDue(story, day), jar, after)
+
+/** What says that the plants of later days went in with the others. */
+export function allInActions(held: Pick<JarView, 'jar' | 'story'>, context: Context): readonly (Action & Deep)[] {
+  const after = afterNow(held.jar.entries, context.place)
+  const added = callFor(plantsToAdd(held.story), jarRef(held, context), after)
+  return added === null
+    ? []
+    : inMore([{ label: { group: 'actions', key: 'jar_all_in', values: undefined }, call: added }])
 }
 
 /** What says that the plants of a later day are in, where that has come. */

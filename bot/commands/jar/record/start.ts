@@ -33,6 +33,7 @@ import { missing, type WithPlants } from '../../plan/plan-wish.ts'
 import { freezerOf } from '../../reply/outcome-reply.ts'
 import { placeActions, whereNote } from '../../reply/reminders-actions.ts'
 import { countMade } from '../../share/count-made.ts'
+import { allInActions } from '../known/add-line.ts'
 import { cautioned } from '../known/jar-cautions.ts'
 import { change, enteredBy, type Input, type Recorded } from '../step/record-step.ts'
 import { lateDay, stepReply } from '../step/step-reply.ts'
@@ -180,7 +181,7 @@ export async function startJar(
       ...unknownNotes(planned),
       ...assumedNotes(input, wish, planned),
     ],
-    actions: isZoneTaken ? [...places, keepZone(zone)] : places,
+    actions: [...places, ...(isZoneTaken ? [keepZone(zone)] : []), ...allInActions(begun, context)],
     actionsHeld: begun.held === undefined ? [] : await anotherActions(name, given, context),
   })
 }
