@@ -53,6 +53,8 @@ export interface BotanicalProblems {
     readonly ask: AskId | null
     readonly choices: readonly string[]
     readonly refused: readonly RefusalId[]
+    /** The whole line with one of the choices, where it was tried and runs. */
+    readonly line?: string | null
   }
   readonly unknown_botanical: NotPlanned
   /** From a garden, and easily another plant. */

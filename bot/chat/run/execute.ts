@@ -23,8 +23,10 @@ import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { inDoubt } from './in-doubt.ts'
 import { withLineInstead } from './line-instead.ts'
+import { withLineMeant } from './line-meant.ts'
 import { withLineTried } from './line-tried.ts'
 import { withLine } from './retyped.ts'
+import { withStrengthApart } from './strength-apart.ts'
 import { withoutKeeping } from './without-keeping.ts'
 
 export interface Dispatch extends Asker {
@@ -129,10 +131,11 @@ const lookUp = (call: Invocation, commands: readonly Command[]): Command => {
 }
 
 /** A failure whose line is tried before it is offered. */
-const mended = async (failure: Failure, call: Invocation | null, dispatch: Dispatch): Promise<Failure> => {
-  if (call === null) return failure
+const mended = async (failure: Failure, called: Invocation | string, dispatch: Dispatch): Promise<Failure> => {
   const attempt = (meant: string | Invocation) =>
     run(meant, { ...dispatch, store: withoutKeeping(dispatch.store), log: () => {} })
+  if (typeof called === 'string') return { ...failure, error: await withLineMeant(failure.error, called, attempt) }
+  const call = called
   try {
     const { jars } = await dispatch.store.read(dispatch.userId)
     return { ...failure, error: await withLineTried(failure.error, call, { jars, attempt }) }
@@ -162,8 +165,9 @@ const run = async (
   let kitchen: Kitchen | null = null
   let attemptId: string | undefined
   const work = async () => {
-    const read = typeof line === 'string' ? parseLine(line, commands) : line
-    const command = lookUp(read, commands)
+    const parsed = typeof line === 'string' ? parseLine(line, commands) : line
+    const command = lookUp(parsed, commands)
+    const read = isValued ? parsed : withStrengthApart(parsed, command)
     call = read
     const settings = await settingsOf(dispatch)
     kitchen = settings.units
@@ -194,5 +198,5 @@ const run = async (
   const isRemembered = doubts !== undefined && attemptId !== undefined
   if (attempted.error.problem === 'unsure' && isRemembered && call !== null) doubts.add(userId, call, attemptId!, nowMs)
   const failure = { ...attempted, error: inDoubt(attempted.error, call, isRemembered) }
-  return mend({ ...failure, kitchen: kitchen ?? attempted.kitchen }, call, dispatch)
+  return mend({ ...failure, kitchen: kitchen ?? attempted.kitchen }, call ?? line, dispatch)
 }

@@ -6,7 +6,7 @@ import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink } from '../messages/calculate.ts'
-import { articleOf, capital, listed } from './phrases.ts'
+import { articleOf, capital, either, listed } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
 import { inFreezer, inFreezerSo } from './words.ts'
 
@@ -225,23 +225,22 @@ const between = (low: number, high: number, unit: string, format: Format): strin
 
 export const liquidProblems = {
   temperature_out_of_range: ({ tempC, lowC, highC }, format) =>
-    `The formulas do not hold at ${format.temperature(exactly(tempC))}; they take ${between(lowC, highC, '°C', format)}.`,
-  strength_out_of_range: ({ abvPercent, lowPercent, highPercent }, format) =>
-    `A strength of ${format.plain(abvPercent)} % vol cannot be; it lies from ${between(lowPercent, highPercent, '% vol', format)}.`,
-  proof_out_of_range: ({ usProof, highUsProof }, format) =>
-    `${format.plain(usProof)} proof cannot be; US proof goes from ${format.plain(0)} to ${format.plain(highUsProof)}.`,
-  sweetness_out_of_range: ({ sugarGPerL, highGPerL }, format) =>
-    `${format.plain(sugarGPerL)} g/L of sugar cannot be; sugar itself holds ${format.plain(highGPerL, 0)} g/L, and less than ${format.plain(0)} there is not.`,
-  negative_volume: ({ volumeMl }, format) =>
-    `A volume of ${format.plain(volumeMl)} ml cannot be; give ${format.plain(0)} ml or more.`,
-  negative_mass: ({ massG }, format) =>
-    `A mass of ${format.plain(massG)} g cannot be; give ${format.plain(0)} g or more.`,
+    `${format.temperature(exactly(tempC))} is outside what I can work with, ${between(lowC, highC, '°C', format)}. How warm is it?`,
+  strength_out_of_range: ({ abvPercent }, format) =>
+    `${format.plain(abvPercent)} % can’t be. How strong is it? It’s on the label.`,
+  proof_out_of_range: ({ usProof }, format) =>
+    `${format.plain(usProof)} proof can’t be. How strong is it? It’s on the label.`,
+  sweetness_out_of_range: ({ sugarGPerL }, format) =>
+    sugarGPerL < 0
+      ? 'Less than no sugar can’t be. How sweet is it?'
+      : `${format.plain(sugarGPerL)} g/L is more sugar than fits in a litre. Is the number right?`,
+  negative_volume: () => 'Less than nothing can’t be. How much is it?',
+  negative_mass: () => 'Less than nothing can’t be. How much is it?',
   mass_fraction_out_of_range: ({ massFraction }, format) =>
-    `${format.plain(100 * massFraction)} % by mass cannot be; a share lies from ${between(0, 100, '%', format)}.`,
-  density_out_of_range: ({ densityKgPerM3, lowKgPerM3, highKgPerM3, tempC }, format) =>
-    `No mixture of alcohol and water weighs ${format.plain(densityKgPerM3, 1)} g/L at ${format.temperature(exactly(tempC))}; they weigh ${format.plain(lowKgPerM3, 1)} to ${format.plain(highKgPerM3, 1)} g/L.`,
-  reading_out_of_scale: ({ readingPercent, tempC }, format) =>
-    `No mixture of alcohol and water makes a hydrometer show ${format.plain(readingPercent)} % vol at ${format.temperature(exactly(tempC))}; the strength has to come out from ${between(0, 100, '% vol', format)}.`,
+    `${format.plain(100 * massFraction)} % by weight can’t be. How much is it?`,
+  density_out_of_range: () => 'No mix of alcohol and water weighs that. Is the number right?',
+  reading_out_of_scale: ({ readingPercent }, format) =>
+    `No mix of alcohol and water shows ${format.plain(readingPercent)} % at that temperature. Did the hydrometer float free?`,
   readings_do_not_fit: ({ reading }) =>
     ({
       density: 'No liqueur shows what your hydrometer shows. Did it float free, and is the scale the right one?',
@@ -249,11 +248,9 @@ export const liquidProblems = {
       boiled: 'What’s left after boiling can’t be lighter than water. Is the second reading at after:?',
     })[reading],
   no_room_for_water: ({ abvPercent, sugarGPerL }, format) =>
-    `${format.plain(abvPercent, 1)} % vol and ${format.plain(sugarGPerL, 0)} g/L do not fit into one litre: pure alcohol and the sugar alone take more room than there is; lower one of them.`,
-  no_sign_change: ({ low, high }, format) =>
-    `This is a fault of the bot, not yours: a search between ${format.plain(low)} and ${format.plain(high)} has no answer.`,
-  no_convergence: ({ low, high }, format) =>
-    `This is a fault of the bot, not yours: a search between ${format.plain(low)} and ${format.plain(high)} did not end.`,
+    `${format.plain(abvPercent, 1)} % and ${format.plain(sugarGPerL, 0)} g/L don’t fit in the same litre. Which one shall I lower?`,
+  no_sign_change: () => 'Sorry, I can’t work that out. The fault is mine, not yours.',
+  no_convergence: () => 'Sorry, I can’t work that out. The fault is mine, not yours.',
 } satisfies Written<LiquidProblems>
 
 const percent = (value: number, format: Format) => `${format.plain(value, 1)} %`
@@ -268,53 +265,36 @@ const one = (number: string) => `${articleOf(number)} ${number}`
 
 /** Why a recipe cannot be, and the nearest that can. */
 export const recipeProblems = {
-  sugar_crystallises: ({ sugarGPerL, abvPercent, largestGPerL }, format) =>
-    `${format.number(sugarGPerL, 0)} g/L of sugar does not stay dissolved at ${percent(abvPercent, format)} vol;` +
-    ` about ${format.number(largestGPerL, 0)} g/L does (known to about 10 %). Take less sugar or more water.`,
+  sugar_crystallises: ({ abvPercent, largestGPerL }, format) =>
+    `That much sugar won’t stay dissolved at ${percent(abvPercent, format)}. Stay under about ${format.number(largestGPerL, 0)} g/L, or make it weaker.`,
   water_only_lowers: ({ abvPercent, toAbvPercent }, format) =>
-    `Water only lowers strength: ${percent(abvPercent, format)} vol cannot become ${percent(toAbvPercent, format)} vol; ask for less.`,
+    `Water can’t take ${percent(abvPercent, format)} up to ${percent(toAbvPercent, format)}. How strong should it be?`,
   infusion_too_weak: (values, format) => {
     const { infusionAbvPercent: own, toAbvPercent, toSugarGPerL, strongestAbvPercent, sweetestGPerL } = values
     const isSweet = values.isSweetnessNamed && toSugarGPerL > 0
-    const what = isSweet ? 'water and sugar' : 'water'
-    const wish =
-      `${capital(one(percent(own, format)))} infusion cannot become ${percent(toAbvPercent, format)} vol` +
-      `${isSweet ? ` with ${format.number(toSugarGPerL, 0)} g/L` : ''} by adding ${what}`
-    const sweet = isSweet ? `with ${format.number(toSugarGPerL, 0)} g/L ` : ''
+    const sweet = isSweet ? ` with ${format.number(toSugarGPerL, 0)} g/L` : ''
+    const why = `It’s too weak for that: ${percent(own, format)} can’t become ${percent(toAbvPercent, format)}${sweet}.`
     const can = [
-      ...(strongestAbvPercent === null
-        ? []
-        : [`${sweet}it reaches at most ${percent(atMost(strongestAbvPercent, 0.1), format)} vol`]),
+      ...(strongestAbvPercent === null ? [] : [`to-strength:${format.plain(atMost(strongestAbvPercent, 0.1), 1)}%`]),
       ...(sweetestGPerL === null || sweetestGPerL < 10
         ? []
-        : [`at ${percent(toAbvPercent, format)} vol at most ${format.number(atMost(sweetestGPerL, 5), 0)} g/L`]),
+        : [`to-sweetness:${format.plain(atMost(sweetestGPerL, 5), 0)} g/L`]),
     ]
-    return can.length === 0 ? `${wish}; ask for less of both.` : `${wish}; ${can.join(', ')}.`
+    return can.length === 0 ? `${why} Ask for less of both.` : `${why} Try ${either(can)}.`
   },
-  already_sweeter: ({ sugarGPerL, toSugarGPerL, toAbvPercent }, format) =>
-    `At ${percent(toAbvPercent, format)} vol it holds more sugar than ${format.number(toSugarGPerL, 0)} g/L already` +
-    ` (${format.number(sugarGPerL, 0)} g/L now); water and sugar cannot take any away.`,
-  syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater, syrupGPerL }, format) =>
-    `${capital(one(ratio(sugarPerWater, format)))} syrup holds ${format.number(syrupGPerL, 0)} g/L itself, so no amount of it makes` +
-    ` ${format.number(toSugarGPerL, 0)} g/L; ask for less or take more sugar to the water.`,
-  sweetener_too_thin: ({ toSugarGPerL, sweetenerGPerL }, format) =>
-    `That sweetener holds only ${format.number(sweetenerGPerL, 0)} g/L itself, so no amount of it makes ${format.number(toSugarGPerL, 0)} g/L.` +
-    ' Ask for less, or sweeten with sugar.',
-  targets_clash: ({ toAbvPercent, toSugarGPerL, sugarPerWater, neededSugarPerWater }, format) =>
-    `The ratio clashes: ${percent(toAbvPercent, format)} vol with ${format.number(toSugarGPerL, 0)} g/L takes ` +
-    `${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `${one(ratio(neededSugarPerWater, format))} syrup`}, not` +
-    ` ${ratio(sugarPerWater, format)}. Leave one of the three out.`,
-  adjust_needs_spirit: (values, format) => {
-    const { leastSugarGPerL, mostSugarGPerL } = values
-    const reach =
-      leastSugarGPerL === null || mostSugarGPerL === null || mostSugarGPerL - leastSugarGPerL < 1
-        ? ''
-        : ` At ${percent(values.toAbvPercent, format)} vol they reach ${format.number(leastSugarGPerL, 0)} to ${format.number(mostSugarGPerL, 0)} g/L.`
-    return `Water and sugar alone cannot make that of it.${reach} Say what spirit you have, as in spirit-strength:95%.`
-  },
-  adjust_spirit_too_weak: ({ toSugarGPerL, spiritAbvPercent, strongestAbvPercent, toAbvPercent }, format) =>
-    `${percent(spiritAbvPercent, format)} spirit cannot bring it to ${percent(toAbvPercent, format)} vol with ${format.number(toSugarGPerL, 0)} g/L:` +
-    ` however much you add, it stays under ${percent(strongestAbvPercent, format)} vol at that sweetness.`,
+  already_sweeter: ({ sugarGPerL, toSugarGPerL }, format) =>
+    `It’s sweeter than ${format.number(toSugarGPerL, 0)} g/L already (${format.number(sugarGPerL, 0)} g/L), and sugar can’t come out. How sweet should it be?`,
+  syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater }, format) =>
+    `${capital(one(ratio(sugarPerWater, format)))} syrup isn’t sweet enough for ${format.number(toSugarGPerL, 0)} g/L. Use more sugar to the water: ratio:2:1`,
+  sweetener_too_thin: ({ toSugarGPerL }, format) =>
+    `That sweetener is too thin for ${format.number(toSugarGPerL, 0)} g/L. Use sugar, or make it less sweet.`,
+  targets_clash: ({ sugarPerWater, neededSugarPerWater }, format) =>
+    `That needs ${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `${one(ratio(neededSugarPerWater, format))} syrup`}, not ${ratio(sugarPerWater, format)}.` +
+    ' Leave out strength, sweetness or ratio.',
+  adjust_needs_spirit: () => 'You need some spirit for that. How strong is yours? spirit-strength:40%',
+  adjust_spirit_too_weak: ({ spiritAbvPercent, strongestAbvPercent }, format) =>
+    `${percent(spiritAbvPercent, format)} spirit isn’t strong enough for that: you’d stay under ${percent(strongestAbvPercent, format)}.` +
+    ' Have you got stronger spirit?',
   adjust_keeps_sugar: ({ sugarGPerL }, format) =>
-    `It holds ${format.number(sugarGPerL, 0)} g/L of sugar, and nothing takes sugar out; ask for more than 0 g/L.`,
+    `It has ${format.number(sugarGPerL, 0)} g/L of sugar, and sugar can’t come out. How sweet should it be?`,
 } satisfies Written<RecipeProblems>

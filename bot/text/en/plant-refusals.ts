@@ -14,8 +14,7 @@ import { capital, either, listed } from './phrases.ts'
 import { cookName, gramsAtMost } from './words.ts'
 
 /** Beside what can kill. */
-export const ifDrunk = (): string =>
-  'If anyone has drunk or eaten it, ring the poison centre or the emergency number now.'
+export const ifDrunk = (): string => 'If anyone’s had some, call a poison centre or the emergency number now.'
 
 /** What a refused thing does, and what to use instead. */
 const refusals: { readonly [Id in RefusalId]: string } = {
@@ -23,62 +22,61 @@ const refusals: { readonly [Id in RefusalId]: string } = {
   foxglove: 'It stops the heart. Two leaves in a drink have put someone in hospital.',
   oleander: 'Every part of it poisons the heart.',
   heart_poisons: 'It poisons the heart, as foxglove and oleander do.',
-  yew: 'It stops the heart, and there’s no cure.',
-  hemlock: 'It paralyses your breathing, and it looks like wild carrot or fennel.',
-  water_hemlock: 'It brings on fits and kills. It gets mistaken for celery or parsnip.',
-  aconite: 'A little of it kills, and home-made drinks with it have.',
+  yew: 'It stops the heart, and there is no antidote.',
+  hemlock: 'It stops your breathing. People mistake it for wild carrot or fennel.',
+  water_hemlock: 'It causes seizures and death. People mistake it for celery or parsnip.',
+  aconite: 'A little of it kills. Home-made drinks with it have killed.',
   garden_poisons: 'It’s a poisonous plant of gardens and hedges.',
-  nightshade: 'It brings on delirium, fits and death.',
+  nightshade: 'It causes delirium, seizures and death.',
   lily_valley: 'It poisons the heart, and its leaves get mistaken for wild garlic.',
-  colchicum: 'Three or four leaves can kill. It gets mistaken for wild garlic or saffron.',
-  veratrum: 'It slows the heart until it stops. It has been dug up for gentian.',
+  colchicum: 'Three or four leaves can kill. People mistake it for wild garlic or saffron.',
+  veratrum: 'It slows the heart until it stops. People dig it up for gentian.',
   hellebore: 'It poisons the heart.',
-  jp_star_anise: 'It brings on fits. Use star anise from a food brand.',
-  castor: 'A few chewed seeds can kill, and there’s no cure.',
-  rue: 'It burns skin in sunlight and can end a pregnancy. Rosemary gives a bitter, resinous note.',
+  jp_star_anise: 'It causes seizures. Use star anise from a food brand.',
+  castor: 'A few chewed seeds can kill, and there is no antidote.',
+  rue: 'It burns skin in sunlight and can end a pregnancy. Use rosemary.',
   pennyroyal: 'It wrecks the liver. Use spearmint.',
   tansy: 'It’s rich in thujone, which acts on the nerves. Use rosemary.',
-  tonka: 'A fraction of a bean holds a day’s limit of coumarin. Use vanilla.',
+  tonka: 'A fraction of a bean has a day’s limit of coumarin. Use vanilla.',
   calamus: 'It has asarone, which is suspected of causing cancer. Use angelica root from a shop.',
   sassafras: 'It has safrole, which harms the liver. Use star anise.',
-  kernels: 'Stones, pips, bark and bitter almonds give off cyanide. Use sweet almonds, or just the flesh of the fruit.',
-  cracked_stones: 'Crushed stones give off cyanide. Take the stones out and say “stoned”, or leave the fruit whole.',
+  kernels: 'Stones, pips and bitter almonds give off cyanide. Use the flesh alone, or sweet almonds.',
+  cracked_stones: 'Crushed stones give off cyanide. Take them out and say “stoned”, or leave the fruit whole.',
   cherry_laurel: 'It gives off cyanide, and people have died of it. Use bay leaves from a shop.',
-  elder_raw: 'Only the flower of elder is food, the rest gives off cyanide. Use elderflowers off their stalks.',
-  ergot: 'It cuts the blood off from fingers and toes, and it brings on fits.',
-  mushrooms: 'Deadly ones look like good ones, and some good ones turn poisonous with alcohol.',
-  st_johns_wort: 'It makes many medicines fail, the pill and heart medicines too. Use lemon balm.',
+  elder_raw: 'Only the flower of elder is food. The rest gives off cyanide.',
+  ergot: 'It cuts off the blood to fingers and toes, and it causes seizures.',
+  mushrooms: 'Deadly ones look like good ones, and some good ones poison you with alcohol.',
+  st_johns_wort: 'It stops many medicines working, the pill and heart medicines too. Use lemon balm.',
   germander: 'It wrecks the liver. Use gentian root from a shop.',
   pa_plants: 'It damages the liver little by little. Use lemon balm or mint.',
   aristolochia: 'It destroys the kidneys and causes cancer.',
   gelsemium: 'A home-made liqueur with it has killed. Use elderflowers.',
   rhododendron: 'It slows the heart and the breath.',
   laburnum_etc: 'It’s a poisonous garden plant.',
-  mistletoe: 'Its berries and leaves are poisonous, and nobody knows a safe amount.',
+  mistletoe: 'Its berries and leaves are poisonous.',
   savin: 'Its oil is poisonous and can end a pregnancy. Use juniper berries from a food shop.',
   drugs: 'Nobody can dose that with alcohol at home.',
-  industrial_alcohol: 'It can hold methanol or additives that poison you. Use spirit sold for drinking.',
-  chemicals: 'It’s no food, and it can poison you.',
+  industrial_alcohol: 'It can contain methanol or additives that poison you. Use spirit sold for drinking.',
+  chemicals: 'It’s not food, and it can poison you.',
   animals: 'Animals and raw meat carry venom, parasites and germs. I only plan plants.',
-  rhubarb_tomato:
-    'Rhubarb leaf is poisonous, and so is all green of tomato and potato. Use the stalk, or the ripe fruit.',
-  poisonous_raw: 'Spirit doesn’t cook it, and it’s poisonous or dangerous uncooked.',
+  rhubarb_tomato: 'Rhubarb leaf and all green of tomato and potato are poisonous. Use the stalk, or the ripe fruit.',
+  poisonous_raw: 'Spirit doesn’t cook it, and it’s dangerous uncooked.',
   quinine_bark: 'The quinine in bark varies, and too much harms ears, eyes and heart. Buy a bitter.',
   fig_leaf: 'Its sap burns skin in sunlight, and nobody knows a safe amount. Use ripe figs.',
   essential_oils: 'Oils and extracts are too strong to dose at home.',
   foraged: 'Deadly plants look like good ones. Buy it, or use a plant that I know.',
-  unnamed_plant: 'Without its name I can’t tell whether it’s food. What is it called?',
+  unnamed_plant: 'Without its name I can’t tell whether it’s food. What’s it called?',
   wild_garlic: 'Autumn crocus and lily of the valley get mistaken for it, and people have died.',
   wild_carrot_family: 'Hemlock and water dropwort look just like its wild relatives. Use bought ones.',
   self_dug_gentian: 'White hellebore gets dug up for it. Use bought dried gentian root.',
   florist_flowers: 'Flowers for the vase aren’t grown to be eaten. Use unsprayed, edible ones.',
   elderberry:
-    'Raw or dried, they make you ill. Simmer the berries 20 minutes in water, off their stalks, and stir the juice in with /mix.',
-  dairy_egg: 'Milk, cream and egg keep for days in the cold, so I don’t plan them.',
-  plant_milk: 'It’s fat that spoils within days, and it can set off an allergy. Use the nuts themselves, toasted.',
-  poppy_seed: 'The seed carries opium alkaloids, and spirit draws them out. Toasted hazelnuts give a nutty note.',
-  milk_thistle: 'It’s a medicine for the liver, and nobody knows a safe amount for a drink. Use artichoke leaf.',
-  stone_fruit_leaves: 'Leaves of stone fruit give off cyanide, and nobody knows a safe amount. Use the fruit.',
+    'Raw or dried elderberries make people ill. Cooked ones are fine to eat, but I can’t plan a jar with them.',
+  dairy_egg: 'I don’t plan cream, milk or egg liqueurs: they spoil within days, even in the fridge.',
+  plant_milk: 'It spoils within days, and it can set off an allergy. Use the nuts themselves, toasted.',
+  poppy_seed: 'The seed has opium in it, and spirit draws it out. Toasted hazelnuts give a nutty note.',
+  milk_thistle: 'It’s a medicine for the liver. Use artichoke leaf.',
+  stone_fruit_leaves: 'Leaves of stone fruit give off cyanide. Use the fruit.',
   medicines: 'Medicine never goes into a drink.',
 }
 
@@ -159,7 +157,7 @@ export const askedNames: { readonly [Id in AddedAskId]: string } = {
   eucalyptus: 'THIS is strong, and I’ve no safe amount for it. Would peppermint do? Write “50 g peppermint”.',
   asafoetida:
     'THIS comes from giant fennel, and I’ve no safe amount for it. Would fennel seed do? Write “20 g fennel seed”.',
-  seaweed: 'Which seaweed is it? Some hold arsenic. Write its name, like “10 g nori”.',
+  seaweed: 'Which seaweed is it? Some have arsenic in them. Write its name, like “10 g nori”.',
   wood_chips: 'Only chips sold for drinks are safe. Would oak do? Write “5 g oak chips”.',
   vanilla_made:
     'Have you got a pod? Extract, paste and vanilla sugar go in after straining, to taste. Write “1 vanilla pod”.',
@@ -204,7 +202,7 @@ const lineOf = ({ line, as }: UnplannedFood['retype']): string =>
 /** What is known of a food that has no amounts, and the line to type. */
 export const foodText = ({ name, question, retype }: UnplannedFood): string =>
   question === null
-    ? `${capital(name)}: a food, but I’ve no amount for it. Give your own grams and days: ${lineOf(retype)}`
+    ? `I have no figures for ${name}, so the amounts and days are yours. For example: ${lineOf(retype)}`
     : `${capital(name)}: ${questionText(question)} Then type: ${lineOf(retype)}`
 
 type Over = BotanicalProblems['over_ceiling']
@@ -231,13 +229,12 @@ const VOLUME_TOOL_SHARE = 0.02
 
 const volume = (ml: number, format: Format): string => format.volume({ value: ml, plusMinus: VOLUME_TOOL_SHARE * ml })
 
-const makesText = ({ per, volumeMl }: Over, format: Format): string =>
-  per === 'finished' ? `, which makes ${volume(volumeMl, format)} of drink` : ''
-
-/** `at most 0.65 g nutmeg in 1.00 l of spirit, which makes 1.33 l of drink.` */
+/** `For 1.33 l of drink use at most 0.65 g nutmeg.` */
 function mostText(over: Over, format: Format): string {
-  const most = over.of.map(({ id, state, mostG }) => `${gramsAtMost(mostG, format)} ${cookName(id, state)}`)
-  return `at most ${listed(most)} in ${volume(over.spiritMl, format)} of spirit${makesText(over, format)}.`
+  const most = listed(over.of.map(({ id, state, mostG }) => `${gramsAtMost(mostG, format)} ${cookName(id, state)}`))
+  return over.per === 'finished'
+    ? `For ${volume(over.volumeMl, format)} of drink use at most ${most}.`
+    : `For ${volume(over.spiritMl, format)} of spirit use at most ${most}.`
 }
 
 const pieceText = ({ id, piece, minG, maxG }: PieceWeight, format: Format): string => {
@@ -250,16 +247,16 @@ const pieceText = ({ id, piece, minG, maxG }: PieceWeight, format: Format): stri
 }
 
 const tooMuch = (over: Over, pieces: readonly PieceWeight[], format: Format): string =>
-  `That’s too much ${substances[over.hazard] ?? over.hazard}: ${mostText(over, format)}${pieces.map((each) => pieceText(each, format)).join('')}`
+  `That’s too much ${substances[over.hazard] ?? over.hazard}. ${mostText(over, format)}${pieces.map((each) => pieceText(each, format)).join('')}`
 
 /** Why so much of a plant is not planned, how much is fine, and the line that is right. */
 export const limitProblems = {
   plan_over_ceiling: ({ line, pieces, ...over }, format) =>
-    `${tooMuch(over, pieces, format)}${line === null ? '' : ` This is fine: ${line}`}`,
+    `${tooMuch(over, pieces, format)}${line === null ? '' : ` Type: ${line}`}`,
   jar_passes_ceiling: ({ jar, isPlants, line, already, pieces, ...over }, format) => {
     const most = tooMuch(over, pieces, format)
-    if (line !== null) return `${most} If it’s in already, say so with already:yes. This much fits: ${line}`
-    return `${most}${isPlants ? ` No more of it fits in ${jar}.` : ''} Is it so already? Then say so: ${already}`
+    if (line !== null) return `${most} Is it in already? Then add already:yes. If not: ${line}`
+    return `${most}${isPlants ? ` No more of it fits in ${jar}.` : ''} Is it in already? Then type: ${already}`
   },
 } satisfies Written<LimitProblems>
 
@@ -269,42 +266,42 @@ const nameOf = (id: string): string => cookName(id)
 
 /** What is asked where a word fits more than one thing. */
 const nameQuestions: { readonly [Id in Exclude<AskId, keyof typeof askedNames>]: string } = {
-  coffee: 'is it whole, cracked or ground',
-  bay: 'is it fresh or dried',
-  chilli: 'is it fresh or dried',
-  cinnamon: 'is it Ceylon or cassia (not sure: say cassia, it has the stricter limit)',
-  mint: 'is it peppermint or spearmint (never pennyroyal)',
-  fennel: 'is it the seed or the fronds',
-  tea: 'is it black, green, oolong or white',
-  pine: 'is it the cones or the buds',
-  citronella: 'is it lemongrass or lemon balm (never the oil)',
-  pepper: 'is it a peppercorn, allspice, sweet pepper or chilli',
-  coriander: 'is it the seed or the leaf',
-  artemisia: 'is it wormwood or genepi (their amounts differ tenfold)',
-  walnut: 'is it the ripe nut, or green and unripe',
-  laurel: 'is it true bay, bought or surely known (a hedge laurel is poisonous)',
-  wild_fennel: 'is it bought or from a garden (hemlock looks like the wild one)',
-  elder: 'is it the flower (berries, leaves and bark make you ill)',
-  crocus: 'is it bought saffron (a garden crocus can be deadly)',
-  illicium: 'is it star anise, Illicium verum, from a food brand (other kinds are poisonous)',
-  juniperus: 'is it berries of common juniper sold as food (garden junipers can be poisonous)',
-  almond_kernel: 'is it sweet almonds sold as food (bitter ones give off cyanide)',
-  stone_fruit: 'which fruit is it, without its stones (they give off cyanide)',
-  rhubarb: 'is it the stalk (the leaf is poisonous, and I don’t know the root)',
-  fig_tree: 'is it the fruit, fresh or dried (the leaf burns skin)',
-  conifer: 'which tree is it surely (yew is deadly)',
-  currant: 'is it black, red, or dried as raisins are',
-  chocolate: 'is it dark chocolate, cocoa powder or nibs',
-  green_pepper: 'is it the vegetable or the peppercorn',
-  poppy: 'which part is it (seed, pods and straw all carry opium)',
+  coffee: 'Whole, cracked or ground?',
+  bay: 'Fresh bay or dried?',
+  chilli: 'Is the chilli fresh or dried?',
+  cinnamon: 'Which cinnamon? Most supermarket sticks are cassia: hard, in one thick curl.',
+  mint: 'Peppermint or spearmint? (Never pennyroyal.)',
+  fennel: 'Fennel seed or fronds?',
+  tea: 'Black, green, oolong or white tea?',
+  pine: 'Pine cones or buds?',
+  citronella: 'Lemongrass or lemon balm? (Never the oil.)',
+  pepper: 'Peppercorns, allspice, sweet pepper or chilli?',
+  coriander: 'Coriander seed or leaf?',
+  artemisia: 'Wormwood or genepi? They differ tenfold in strength.',
+  walnut: 'Ripe walnuts, or green ones?',
+  laurel: 'Is it true bay, from a shop or a tree you’re sure of? Hedge laurel is poisonous.',
+  wild_fennel: 'From a shop or a garden? Hemlock looks like the wild one.',
+  elder: 'Is it the flower? Berries, leaves and bark make you ill.',
+  crocus: 'Is it saffron from a shop? A garden crocus can kill.',
+  illicium: 'Is it star anise from a food brand? Other kinds are poisonous.',
+  juniperus: 'Juniper berries from a food shop? Garden junipers can be poisonous.',
+  almond_kernel: 'Sweet almonds from a food shop? Bitter ones give off cyanide.',
+  stone_fruit: 'Which fruit is it? Without its stones: they give off cyanide.',
+  rhubarb: 'Is it the stalk? The leaf is poisonous.',
+  fig_tree: 'Is it the fruit? The leaf burns skin.',
+  conifer: 'Which tree is it for certain? Yew kills.',
+  currant: 'Black currants, red ones, or dried like raisins?',
+  chocolate: 'Dark chocolate, cocoa powder or nibs?',
+  green_pepper: 'The vegetable or the peppercorn?',
+  poppy: 'Which part is it? Seed, pods and straw all carry opium.',
 }
 
 /** What goes into a liqueur that was named, with about as much as a litre of spirit takes. Common practice, no source. */
 const madeOf: { readonly [Id in LiqueurPlant]: string } = {
-  lemon_peel: 'lemon peel: write that, as in 10 lemons',
-  orange_peel: 'orange peel: write that, as in 8 oranges',
-  mandarin_peel: 'mandarin peel: write that, as in 10 mandarins',
-  green_walnut: 'green walnuts: write that, as in 20 green walnuts',
+  lemon_peel: 'lemon peel: /plan 10 lemons spirit:1 l 95%',
+  orange_peel: 'orange peel: /plan 8 oranges spirit:1 l 95%',
+  mandarin_peel: 'mandarin peel: /plan 10 mandarins spirit:1 l 95%',
+  green_walnut: 'green walnuts: /plan 20 green walnuts spirit:1 l 95%',
 }
 
 /** Grams, rounded down so that the amount said is still allowed. */
@@ -316,48 +313,46 @@ const foodGramsAtMost = (massG: number, format: Format): string => {
 /** Why a plant cannot be used, and what to do instead. */
 export const botanicalProblems = {
   refused_botanical: (values) => refusalText(values, nameOf),
-  near_refused: ({ typed, name, id }) =>
-    `Did you mean ${name}? I don’t plan that. ${reasonOf(id)} If “${typed}” is something else, what else is it called?`,
+  near_refused: ({ name, id }) =>
+    `Did you mean ${name}? I don’t plan that. ${reasonOf(id)} If not, what else is it called?`,
   foraged_botanical: ({ id }) =>
-    `Picked plants get mistaken for poisonous ones. Are you certain it’s ${nameOf(id)}, and fit to eat?` +
+    `Picked plants get mistaken for poisonous ones. Are you sure it’s ${nameOf(id)}?` +
     ' Then leave out where you picked it. If not, buy it.',
   garden_botanical: ({ id, retype }) =>
     `Did you plant it yourself, as ${nameOf(id)}? Some look-alikes are poisonous. If you did, type: ${retype.line ?? retype.as}`,
-  unclear_botanical: ({ typed, ask, choices }) => {
+  unclear_botanical: ({ typed, ask, choices, line = null }) => {
     if (ask !== null && isAskedName(ask)) return askedNames[ask].replace('THIS', capital(typed))
-    const question = ask === null ? 'which do you mean' : nameQuestions[ask]
-    return choices.length === 0
-      ? `“${typed}”: ${question}?`
-      : `“${typed}”: ${question}? Write ${either(choices.map(nameOf))}.`
+    const question = ask === null ? `Which “${typed}” do you mean?` : nameQuestions[ask]
+    if (line !== null) return `${question} Type for example: ${line}`
+    return choices.length === 0 ? question : `${question} Write ${either(choices.map(nameOf))}.`
   },
   unknown_botanical: ({ typed, nearest, liqueur, food }) => {
     if (food !== null) return foodText(food)
-    if (liqueur !== null) return `“${typed}” is a liqueur, made of ${madeOf[liqueur]}.`
-    const near = nearest.length === 0 ? '' : ` Nearest: ${either(nearest.map(nameOf))}.`
+    if (liqueur !== null) return `${capital(typed)} starts with ${madeOf[liqueur]}`
+    const near = nearest.length === 0 ? '' : ` Or did you mean ${either(nearest.map(nameOf))}?`
     return `I don’t know “${typed.replace(/[“”]/g, '"')}”. What else is it called?${near}`
   },
   over_food_bound: ({ name, mostG, volumeMl, mostGPerL }, format) =>
     `That’s more ${name} than I plan. ${capital(foodGramsAtMost(mostGPerL, format))} in a litre of spirit is the most of its kind,` +
     ` so ${foodGramsAtMost(mostG, format)} for your ${format.volume({ value: volumeMl, plusMinus: VOLUME_TOOL_SHARE * volumeMl })}.`,
   unknown_form: ({ id, state }) =>
-    `I only know ${nameOf(id)} ${botanicalById(id).form.state}, not ${state}. Have you got it ${botanicalById(id).form.state}?`,
+    `I only have figures for ${botanicalById(id).form.state} ${nameOf(id)}, not ${state}. Have you got it ${botanicalById(id).form.state}?`,
   unsaid_form: ({ id, states }) =>
-    `${capital(either(states))} ${id.replaceAll('_', ' ')}? How much is safe depends on it. Write ${either(states.map((state) => `${state} ${id.replaceAll('_', ' ')}`))}.`,
+    `${capital(either(states))} ${id.replaceAll('_', ' ')}? It matters here. Write ${either(states.map((state) => `${state} ${id.replaceAll('_', ' ')}`))}.`,
   over_ceiling: overCeilingText,
 } satisfies Written<BotanicalProblems>
 
 /** Why it is not for drinking. */
 const reasons: { readonly [Id in UndrinkableId]: string } = {
   denatured: 'It’s poisoned on purpose: it can blind or kill.',
-  other_alcohol: 'It’s another alcohol than the one in drinks, and it can kill.',
-  disinfectant: 'It’s for skin and surfaces, and what else is in it can poison.',
-  laboratory: 'It’s made for a lab or a factory, often dried with poisons such as benzene.',
-  fuel: 'It’s for burning. It can have methanol in it, which blinds or kills.',
-  solvent: 'It’s for cleaning, thinning or cars. It can have methanol or glycol in it, which blind or kill.',
-  cosmetic: 'It’s for the skin, and what else is in it can poison.',
-  untaxed:
-    'Nobody has checked what’s in it, and methanol can blind or kill. I only plan with spirit that was bought and taxed.',
-  added: 'What’s in it can poison, and alcohol makes that worse.',
+  other_alcohol: 'It’s not the alcohol in drinks, and it can kill.',
+  disinfectant: 'It’s for skin and surfaces, and it can poison you.',
+  laboratory: 'It’s made for a lab or a factory, often dried with poisons.',
+  fuel: 'It can contain methanol, which blinds or kills.',
+  solvent: 'It can contain methanol, which blinds or kills.',
+  cosmetic: 'It’s for the skin, and it can poison you.',
+  untaxed: 'Nobody has checked it, and methanol can blind or kill. Use spirit from a shop.',
+  added: 'What’s in it can poison you, and alcohol makes that worse.',
   heated: 'Hot spirit gives off vapour that catches fire. Steep it cold, in a closed jar, away from the hob.',
 }
 
@@ -366,7 +361,7 @@ const isDeadly = (id: UndrinkableId): boolean => id !== 'heated'
 
 const instead = (id: UndrinkableId): string => {
   if (id === 'heated') return ''
-  return id === 'untaxed' ? ` ${ifDrunk()}` : ` Use bought, taxed food spirit. ${ifDrunk()}`
+  return id === 'untaxed' ? ` ${ifDrunk()}` : ` Use spirit sold for drinking. ${ifDrunk()}`
 }
 
 const withLine = (ask: string, line: string | null | undefined): string =>
@@ -379,26 +374,22 @@ export const spiritProblems = {
       ? `“${word}” isn’t for drinking. ${reasons[id]}${instead(id)}`
       : `I don’t plan with “${word}”. ${reasons[id]}`,
   near_refused_spirit: ({ typed, word }) =>
-    `“${typed}” is very near “${word}”, which must not be drunk. What does the bottle’s label say?`,
+    `“${typed}” looks like “${word}”, which must not be drunk. What does the label say?`,
   unknown_drink: ({ typed, extra, meant, isPlant, line }) => {
     if (isPlant) return withLine(`“${extra}” isn’t a drink. Plants go in of:. Is the rest right?`, line)
     const known = `I don’t know “${extra}” in “${typed}”.`
     if (meant !== null) return withLine(`${known} Did you mean ${meant}?`, line)
     return line === null || line === undefined
-      ? `${known} Which taxed drink is it?`
-      : `${known} Which taxed drink is it? If the label says so, type: ${line}`
+      ? `${known} What does the label call it?`
+      : `${known} What does the label call it? If it’s a drink: ${line}`
   },
   ethanol_asked: ({ word, line }) =>
-    withLine(
-      `Is the “${word}” sold for drinking? Some of it is poisoned or dried. If the label says food, type:`,
-      line,
-    ),
+    withLine(`Is the “${word}” sold for drinking? Some of it is poisoned. If the label says food, type:`, line),
   drink_sweetness: ({ words, line }) =>
-    withLine(`How sweet is the ${words}? Its sugar counts, so write it beside it (0 g/L if there’s none):`, line),
-  spirit_too_strong: ({ typed, mostAbvPercent, line }, format) =>
+    withLine(`How sweet is the ${words}? Write it behind, 0 g/L if it has no sugar:`, line),
+  spirit_too_strong: ({ mostAbvPercent, line }, format) =>
     withLine(
-      `No still makes “${typed}”. Above ${format.plain(mostAbvPercent, 1)} % it has been dried, often for a lab or as fuel.` +
-        ' Did you mean 190 proof (95 %)?',
+      `Anything over ${format.plain(mostAbvPercent, 1)} % is for a lab or for burning. Did you mean 190 proof, 95 %?`,
       line,
     ),
 } satisfies Written<SpiritProblems>

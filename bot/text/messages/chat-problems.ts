@@ -4,21 +4,26 @@ import type { Lacking } from './lacking.ts'
 import type { LimitProblems } from './limit-problems.ts'
 import type { SafetyProblems } from './safety-problems.ts'
 
+/** The whole line as it was meant, where it was tried and runs. */
+interface Meant {
+  readonly line?: string | null
+}
+
 /** What can be wrong with a line or its surroundings, by key, with the values its sentence needs. */
 export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblems {
   empty_line: Record<string, never>
   line_too_long: { length: number; limit: number }
   control_characters: Record<string, never>
   /** `isSentence`: it was not meant as a command, and may tell of somebody hurt. */
-  unknown_command: { typed: string; nearest: string | null; isSentence?: boolean }
-  unknown_option: { command: string; typed: string; nearest: string | null; known: readonly string[] }
+  unknown_command: Meant & { typed: string; nearest: string | null; isSentence?: boolean }
+  unknown_option: Meant & { command: string; typed: string; nearest: string | null; known: readonly string[] }
   option_twice: { command: string; option: string }
-  option_empty: { command: string; option: string }
+  option_empty: Meant & { command: string; option: string }
   /** `spirit 1 l`: the name of an option without its colon. */
-  colon_missing: { command: string; option: string }
+  colon_missing: Meant & { command: string; option: string }
   colons_missing: { example: string }
   stray_text: { command: string; text: string; known: readonly string[] }
-  quote_open: { command: string; option: string }
+  quote_open: Meant & { command: string; option: string }
   /** `jar`: the one that was named; `example` is empty where no line of the kind would run. */
   missing_option: { command: string; option: string; example: string | null; jar?: string }
   /** A sweetening without amounts, of a jar for which they are worked out; `example`: the whole line. */

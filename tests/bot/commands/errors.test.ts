@@ -29,17 +29,17 @@ const CODES: readonly [code: string, line: string, names: string | RegExp][] = [
   ['missing_option', '/dilute 1 l 95%', 'to-strength:'],
   ['missing_option', '/adjust 1 l strength:30%', 'to-strength:'],
   ['missing_option', '/blend', 'parts:'],
-  ['too_many_options', '/mix spirit:1 l 95% strength:40%', 'strength:'],
+  ['too_many_options', '/mix spirit:1 l 95% strength:40%', 'strength twice'],
   ['too_many_options', '/mix water:1 l water:2 l', 'water:'],
   ['too_many_options', '/syrup 1 l strength:90% to-strength:30% to-sweetness:250 ratio:1', '1:1'],
-  ['unreachable', '/syrup 1 l strength:28% to-strength:30% to-sweetness:0', /28 % infusion cannot become 30 % vol/],
-  ['unreachable', '/dilute 1 l 40% to-strength:41%', '41 % vol'],
-  ['unreachable', '/syrup 1 l strength:28% to-strength:30% ratio:1', '28 % vol'],
+  ['unreachable', '/syrup 1 l strength:28% to-strength:30% to-sweetness:0', /28 % can’t become 30 %/],
+  ['unreachable', '/dilute 1 l 40% to-strength:41%', '41 %'],
+  ['unreachable', '/syrup 1 l strength:28% to-strength:30% ratio:1', '28 %'],
   ['unreachable', '/syrup 1 l strength:60% to-sweetness:250 ratio:0.1', '250 g/L'],
   ['unreachable', '/adjust 1 l strength:25% to-strength:30%', 'spirit-strength:'],
   ['unreachable', '/adjust 1 l strength:25% sweetness:200 to-strength:45% spirit-strength:40%', '40 %'],
   ['unreachable', '/syrup 1 l strength:96% to-strength:80% to-sweetness:400', '400 g/L'],
-  ['not_soluble', '/syrup 1 l strength:96% to-strength:40% to-sweetness:600', '600 g/L'],
+  ['not_soluble', '/syrup 1 l strength:96% to-strength:40% to-sweetness:600', 'g/L'],
   ['not_soluble', '/mix water:100 ml sugar:1 kg', 'g/L'],
   ['not_soluble', '/blend 1 l 96% + 1 l 20% 500 g/L', 'g/L'],
 ]
@@ -64,12 +64,12 @@ describe('the nearest that a sentence names, typed in, works', () => {
   test.each<[line: string, number: RegExp, retry: (found: string) => string]>([
     [
       '/syrup 1 l strength:28% to-strength:27% to-sweetness:250',
-      /at most ([\d.]+) % vol/,
+      /to-strength:([\d.]+)%/,
       (found) => `/syrup 1 l strength:28% to-strength:${found}% to-sweetness:250`,
     ],
     [
       '/syrup 1 l strength:28% to-strength:26% to-sweetness:250',
-      /at 26 % vol at most (\d+) g\/L/,
+      /to-sweetness:(\d+) g\/L/,
       (found) => `/syrup 1 l strength:28% to-strength:26% to-sweetness:${found}`,
     ],
     [
@@ -84,7 +84,7 @@ describe('the nearest that a sentence names, typed in, works', () => {
     ],
     [
       '/adjust 1 l strength:25% sweetness:200 to-strength:45% to-sweetness:200 spirit-strength:40%',
-      /(?:under|below|at most|less than) (?:about )?([\d.]+) % vol/,
+      /under ([\d.]+) %/,
       (found) =>
         `/adjust 1 l strength:25% sweetness:200 to-strength:${Number(found) - 0.1}% to-sweetness:200 spirit-strength:40%`,
     ],

@@ -157,11 +157,9 @@ it('takes commands of an older list with a sentence', async () => {
   expect((await fake.slash('jar wobble', { jar: 'lemon' }, old)).text).toContain('jar wobble')
   expect((await fake.slash('jar', {}, old)).text).toContain('/help')
   const option = await fake.slash('mix', { spirit: '1 l', strenth: '95%' }, old)
-  expect(option.text).toContain('did you mean strength:?')
+  expect(option.text).toContain('Did you mean strength:?')
   expect((await fake.slash('serving', { pour: 30, strength: '30%' }, old)).text).toContain('30')
-  expect((await fake.slash('mix', { spirit: 'x'.repeat(6000) }, old)).text).toBe(
-    en.problems.line_too_long({ length: 6000, limit: 4000 }),
-  )
+  expect((await fake.slash('mix', { spirit: 'x'.repeat(6000) }, old)).text).toBe(en.problems.line_too_long())
 })
 
 it('knows where it was asked', async () => {

@@ -1,0 +1,225 @@
+import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
+import type { QuantityProblems } from '../../../core/quantity/problems.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import { readBatch } from '../grammar/read-rest.ts'
+import type { Try } from './example-tried.ts'
+import type { Problem } from './execute.ts'
+import { lineWith } from './line-instead.ts'
+
+/** What each option is often given, the usual first. */
+export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
+  after: ['1.094'],
+  'at-most': ['3 l', '500 ml'],
+  before: ['1.021'],
+  bottles: ['4 x 500 ml', '1 x 500 ml', '1 x 200 ml'],
+  brix: ['26.5'],
+  country: ['GB'],
+  days: ['3 weeks'],
+  export: ['json'],
+  freezer: ['-18 C'],
+  hydrometer: ['1.035'],
+  infusion: ['920 ml'],
+  liqueur: ['1.8 l'],
+  measured: ['930 ml', '450 ml', '180 ml'],
+  of: ['10 lemons'],
+  parts: ['750 ml 75.5% + 375 ml 40%', '750 ml 30% 250 g/L + 375 ml 40%'],
+  'pause-until': ['in 2 weeks'],
+  place: ['here'],
+  pour: ['30 ml'],
+  rating: ['4'],
+  ratio: ['1:1'],
+  'ready-by': ['in 3 months', 'in 6 months'],
+  rinse: ['80 ml', '20 ml'],
+  shake: ['daily'],
+  spirit: ['1 l 95%', '1 l'],
+  'spirit-strength': ['95%'],
+  start: ['tomorrow', 'today'],
+  'steep-at': ['60%', '40%'],
+  strength: ['40%', '30%', '60%', '80%', '95%'],
+  sugar: ['500 g', '200 g', '20 g'],
+  sweetness: ['250 g/L'],
+  time: ['09:00'],
+  'to-strength': ['30%', '25%', '20%', '40%'],
+  'to-sweetness': ['250 g/L', '100 g/L'],
+  units: ['metric'],
+  until: ['tomorrow', 'in 2 weeks'],
+  water: ['500 ml', '50 ml'],
+  when: ['yesterday', 'today'],
+  zone: ['London'],
+}
+
+/** A number that has its thousands apart, with its unit. */
+const IN_THOUSANDS = /\d{1,3}(?:[.,]\d{3})+\s*[a-z]*/i
+const PROOF = /\d+(?:[.,]\d+)?\s*°?\s*proof/i
+const FRACTION = /(?<!\d)0?[.,]\d+/
+const BOTTLES = /(?:(\d+)\s*|an?\s+)?\bbottles?\b(?:\s+of\b)?/i
+const WEEKDAY = /\b(?:mon|tues|wednes|thurs|fri|satur|sun)day\b,?\s*/i
+const USUAL_BOTTLE_ML = 700
+
+/** From here on a bare number of an amount counts millilitres or grams. */
+const LEAST_SMALL_UNITS = 20
+
+const UNIT_OF: Partial<Record<string, (number: number) => string>> = {
+  volume: (number) => (number < LEAST_SMALL_UNITS ? ' l' : ' ml'),
+  amount: (number) => (number < LEAST_SMALL_UNITS ? ' l' : ' ml'),
+  part: (number) => (number < LEAST_SMALL_UNITS ? ' l' : ' ml'),
+  mass: () => ' g',
+  sugar: () => ' g',
+  span: () => ' days',
+}
+
+type Replaced = (whole: string) => string
+
+const instead =
+  (pattern: RegExp | string, text: string): Replaced =>
+  (whole) =>
+    whole.replace(pattern, () => text)
+
+const without = (whole: string, extra: string): string => whole.replace(extra, () => '').trim()
+
+type Values<Key extends keyof QuantityProblems> = QuantityProblems[Key]
+
+/** What could stand in an option's place, the likeliest first, by what is wrong with it. */
+const MEANT: { readonly [Key in keyof QuantityProblems]?: (values: Values<Key>) => readonly Replaced[] } = {
+  two_readings: ({ choices: [one, other] }) => [other, one].map((each) => instead(IN_THOUSANDS, each)),
+  us_or_uk_proof: ({ choices }) => choices.map((each) => instead(PROOF, each)),
+  fraction_or_percent: ({ choices: [fraction, percent] }) => [percent, fraction].map((each) => instead(FRACTION, each)),
+  which_scale: ({ typed, choices }) => choices.map((each) => instead(typed, each)),
+  celsius_or_fahrenheit: ({ typed, choices }) => choices.map((each) => instead(typed, each)),
+  which_syrup: ({ typed, choices }) => choices.map((each) => instead(typed, each)),
+  ounces: ({ typed, fluid }) => [instead(typed, fluid)],
+  bottle_without_size: () => [
+    (whole) => whole.replace(BOTTLES, (_, count?: string) => `${USUAL_BOTTLE_ML * Number(count ?? 1)} ml`),
+  ],
+  no_unit: ({ typed, wanted }) => {
+    const unit = UNIT_OF[wanted]
+    const number = Number(typed.replace(',', '.'))
+    return unit === undefined || !Number.isFinite(number) ? [] : [instead(typed, `${typed}${unit(number)}`)]
+  },
+  other_weekday: () => [instead(WEEKDAY, '')],
+  unexpected_text: ({ extra }) => [(whole) => without(whole, extra)],
+}
+
+type Key = keyof QuantityProblems | 'unclear_botanical'
+
+const KEYS: ReadonlySet<string> = new Set<Key>([
+  'empty_text',
+  'no_number',
+  'bad_number',
+  'exponent_number',
+  'negative_number',
+  'no_unit',
+  'unknown_unit',
+  'wrong_kind',
+  'out_of_range',
+  'unexpected_text',
+  'wide_plus_minus',
+  'said_twice',
+  'other_sweetener',
+  'dangling_plus',
+  'which_syrup',
+  'two_readings',
+  'which_scale',
+  'us_or_uk_proof',
+  'fraction_or_percent',
+  'ounces',
+  'bottle_without_size',
+  'celsius_or_fahrenheit',
+  'no_date',
+  'no_such_day',
+  'other_weekday',
+  'no_clock_time',
+  'date_too_far',
+  'offset_zone',
+  'unknown_zone',
+  'unknown_units',
+  'unclear_botanical',
+])
+
+/** Where one of a few was meant, and nothing else will do. */
+const CHOICES: ReadonlySet<string> = new Set<Key>([
+  'two_readings',
+  'which_scale',
+  'which_syrup',
+  'us_or_uk_proof',
+  'fraction_or_percent',
+  'ounces',
+  'celsius_or_fahrenheit',
+  'other_weekday',
+  'unclear_botanical',
+])
+
+/** Plants and spirit in one, where only plants belong. */
+const batchIn = ({ options }: Invocation, option: string): Readonly<Record<string, string>> | null => {
+  const read = option !== 'of' || options.spirit !== undefined ? null : readBatch(options.of!, false)
+  return read === null || read.name !== null ? null : Object.fromEntries(read.options)
+}
+
+/** Options that are often said without their names, behind another one's text. */
+const UNNAMED = ['strength', 'sweetness', 'spirit', 'to-strength', 'to-sweetness', 'water', 'sugar', 'bottles'] as const
+
+/** What stood behind an option's text, in each option that it may belong to. */
+const moved = (
+  problem: Problem,
+  { options }: Invocation,
+  option: string,
+): readonly Readonly<Record<string, string>>[] => {
+  if (problem.problem !== 'unexpected_text') return []
+  const { extra } = problem.values as Values<'unexpected_text'>
+  const text = extra.replace(/^(?:and|at|in|to|with|,|@)\s+/i, '')
+  return UNNAMED.filter((each) => options[each] === undefined).map((each) => ({
+    [option]: without(options[option]!, extra),
+    [each]: text,
+  }))
+}
+
+/** `cinnamon, Ceylon` as it is typed. */
+const nameTyped = (id: string): string => {
+  const [noun = '', ...kinds] = botanicalById(id)
+    .names.title.replace(/ \(.*?\)/, '')
+    .split(', ')
+  return [...kinds, noun].join(' ').toLowerCase()
+}
+
+/** A plant's name that fits several, as each of them, the strongest first. */
+const choicesOf = ({ problem, values }: Problem): readonly Replaced[] => {
+  if (problem !== 'unclear_botanical') return []
+  const { typed, choices, refused } = values as BotanicalProblems['unclear_botanical']
+  if (refused.length > 0) return []
+  const byDose = choices.toSorted((one, other) => typicalG(one) - typicalG(other))
+  return byDose.map((id) => instead(new RegExp(escaped(typed), 'iu'), nameTyped(id)))
+}
+
+const typicalG = (id: string): number => botanicalById(id).dose.typicalGPerL
+
+const escaped = (text: string): string => text.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')
+
+/** Texts for an option that cannot be read as it is. */
+const textsFor = (problem: Problem, option: string, whole: string): readonly string[] => {
+  const meant = MEANT[problem.problem as keyof QuantityProblems] as
+    | ((values: object) => readonly Replaced[])
+    | undefined
+  const changed = [...choicesOf(problem), ...(meant?.(problem.values) ?? [])].map((replaced) => replaced(whole))
+  const others = CHOICES.has(problem.problem) ? [] : (EXAMPLES[option] ?? [])
+  return [...changed.filter((text) => text !== whole), ...others]
+}
+
+/** A problem of an option's text, with the whole line and a text in its place that runs. */
+export async function withValueInstead(problem: Problem, call: Invocation, attempt: Try): Promise<Problem> {
+  const { option } = problem
+  if (option === undefined || !KEYS.has(problem.problem)) return problem
+  const whole = call.options[option]
+  if (whole === undefined) return problem
+  const batch = batchIn(call, option)
+  const changes = [
+    ...(batch === null ? [] : [batch]),
+    ...moved(problem, call, option),
+    ...textsFor(problem, option, whole).map((text) => ({ [option]: text })),
+  ]
+  for (const changed of changes) {
+    const line = lineWith(call, changed)
+    if ((await attempt(line)).ok) return { ...problem, values: { ...problem.values, line } as Problem['values'] }
+  }
+  return problem
+}
