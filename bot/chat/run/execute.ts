@@ -10,11 +10,9 @@ import { kitchenOf } from '../../commands/options/input-units.ts'
 import type { Kitchen } from '../../text/kitchen.ts'
 import type { AllProblems } from '../../text/language.ts'
 import { languageFor } from '../../text/language.ts'
-import { byPath } from '../callable.ts'
 import { ChatError } from '../chat-error.ts'
 import type { Asker, Command, Context } from '../command.ts'
 import { parseLine } from '../grammar/grammar.ts'
-import { nearest } from '../grammar/nearest.ts'
 import { settingsOf } from '../own-language.ts'
 import type { Reply } from '../reply.ts'
 import { trace } from '../trace.ts'
@@ -25,6 +23,7 @@ import { inDoubt } from './in-doubt.ts'
 import { withLineInstead } from './line-instead.ts'
 import { withLineMeant } from './line-meant.ts'
 import { withLineTried } from './line-tried.ts'
+import { lookUp } from './look-up.ts'
 import { withLine } from './retyped.ts'
 import { withStrengthApart } from './strength-apart.ts'
 import { withoutKeeping } from './without-keeping.ts'
@@ -119,15 +118,6 @@ export const attempt = async <Result>(
     log(`${path === null ? 'unread line' : `/${path}`}: ${trace(error)}`)
     return { ok: false, path, error: { code: 'internal', problem: 'internal', values: {} }, kitchen: 'metric' }
   }
-}
-
-/** The command that an invocation names, whoever made it; its options are checked against the command's own. */
-const lookUp = (call: Invocation, commands: readonly Command[]): Command => {
-  const command = byPath(call.path, commands)
-  if (command !== null) return command
-  const paths = commands.map((each) => each.path)
-  const meant = nearest(call.path, paths)
-  throw new ChatError('unknown_command', 'unknown_command', { typed: call.path, nearest: meant }, { nearest: meant })
 }
 
 /** A failure whose line is tried before it is offered. */

@@ -6,48 +6,7 @@ import { readBatch } from '../grammar/read-rest.ts'
 import type { Try } from './example-tried.ts'
 import type { Problem } from './execute.ts'
 import { lineWith } from './line-instead.ts'
-
-/** What each option is often given, the usual first. */
-export const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
-  after: ['1.094'],
-  'at-most': ['3 l', '500 ml'],
-  before: ['1.021'],
-  bottles: ['4 x 500 ml', '1 x 500 ml', '1 x 200 ml'],
-  brix: ['26.5'],
-  country: ['GB'],
-  days: ['3 weeks'],
-  export: ['json'],
-  freezer: ['-18 C'],
-  hydrometer: ['1.035'],
-  infusion: ['920 ml'],
-  liqueur: ['1.8 l'],
-  measured: ['930 ml', '450 ml', '180 ml'],
-  of: ['10 lemons'],
-  parts: ['750 ml 75.5% + 375 ml 40%', '750 ml 30% 250 g/L + 375 ml 40%'],
-  'pause-until': ['in 2 weeks'],
-  place: ['here'],
-  pour: ['30 ml'],
-  rating: ['4'],
-  ratio: ['1:1'],
-  'ready-by': ['in 3 months', 'in 6 months'],
-  rinse: ['80 ml', '20 ml'],
-  shake: ['daily'],
-  spirit: ['1 l 95%', '1 l'],
-  'spirit-strength': ['95%'],
-  start: ['tomorrow', 'today'],
-  'steep-at': ['60%', '40%'],
-  strength: ['40%', '30%', '60%', '80%', '95%'],
-  sugar: ['500 g', '200 g', '20 g'],
-  sweetness: ['250 g/L'],
-  time: ['09:00'],
-  'to-strength': ['30%', '25%', '20%', '40%'],
-  'to-sweetness': ['250 g/L', '100 g/L'],
-  units: ['metric'],
-  until: ['tomorrow', 'in 2 weeks'],
-  water: ['500 ml', '50 ml'],
-  when: ['yesterday', 'today'],
-  zone: ['London'],
-}
+import { EXAMPLES } from './option-examples.ts'
 
 /** A number that has its thousands apart, with its unit. */
 const IN_THOUSANDS = /\d{1,3}(?:[.,]\d{3})+\s*[a-z]*/i
