@@ -18,6 +18,7 @@ const TABLES: readonly string[] = [
   'bot/talk/emergency/deed-words.ts',
   'bot/talk/emergency/harm-words.ts',
   'bot/talk/emergency/ordinary-words.ts',
+  'bot/talk/handbook/asked-in-italian.ts',
 ]
 
 const LONGEST = 200

@@ -19,6 +19,7 @@ import type { Kitchen } from './kitchen.ts'
 import type { CalculateMessages } from './messages/calculate.ts'
 import type { ChatProblems } from './messages/chat-problems.ts'
 import type { EmergencyMessages } from './messages/emergency.ts'
+import type { Handbook } from './messages/handbook.ts'
 import type { HazardMessages } from './messages/hazards.ts'
 import type { DangerMessages } from './messages/jar-danger.ts'
 import type { AgainMessages, StepMessages } from './messages/jar-steps.ts'
@@ -105,6 +106,7 @@ export interface Language {
   readonly makeForm: MakeFormText
   readonly retypeForm: RetypeFormText
   readonly pictures: PictureText
+  readonly handbook: Handbook
 }
 
 /** The languages that people are answered in. */

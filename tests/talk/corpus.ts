@@ -129,8 +129,10 @@ const WORDS = [
   ],
 ] as const
 
-const shapeOf = <Value extends z.ZodType>(names: readonly string[], value: Value): Record<string, Value> =>
-  Object.fromEntries(names.map((name) => [name, value]))
+const shapeOf = <Name extends string, Value extends z.ZodType>(
+  names: readonly Name[],
+  value: Value,
+): Record<Name, Value> => Object.fromEntries(names.map((name) => [name, value])) as Record<Name, Value>
 
 const meaningShape = z
   .strictObject({

@@ -19,6 +19,7 @@ import {
 import { doctorText } from './doctor.ts'
 import { emergencySentences } from './emergency.ts'
 import { englishFormat } from './format.ts'
+import { handbook } from './handbook/index.ts'
 import { hazardSentences } from './hazards.ts'
 import { dangerSentences } from './jar-danger.ts'
 import { jarProblems } from './jar-problems.ts'
@@ -105,4 +106,5 @@ export const en = {
   makeForm: makeFormText,
   retypeForm: retypeFormText,
   pictures: pictureText,
+  handbook,
 } satisfies Language

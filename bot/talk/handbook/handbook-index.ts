@@ -1,0 +1,91 @@
+import MiniSearch from 'minisearch'
+import { once } from '../../../core/once.ts'
+import { plainWords } from '../../../core/spelling/normalise-name.ts'
+import type { Handbook, HandbookEntry, HandbookId } from '../../text/messages/handbook.ts'
+import { askedInItalian } from './asked-in-italian.ts'
+import { smallWords } from './small-words.ts'
+import { termsOf } from './terms.ts'
+
+/** One way in which an entry is asked. */
+interface Way {
+  readonly id: number
+  readonly entry: HandbookId
+  readonly asked: string
+}
+
+/** A term that stands in this many entries is a word of the trade: `jar`, `syrup`, `peel`. */
+const TRADE_ENTRIES = 5
+
+/** What a small word counts beside a word that stands in every entry. Measured on the sentences written for it. */
+const SMALL_WEIGHT = 0.05
+
+const smallTerms: ReadonlySet<string> = new Set([...smallWords].flatMap(termsOf))
+
+/** A number tells how much, not what. */
+const isSmall = (term: string): boolean => smallTerms.has(term) || /\d/.test(term)
+
+const waysOf = ([id, { title, asked }]: [string, HandbookEntry]): readonly Omit<Way, 'id'>[] =>
+  [title, ...asked, ...askedInItalian[id as HandbookId].split('; ')].map((way) => ({
+    entry: id as HandbookId,
+    asked: way,
+  }))
+
+export interface HandbookIndex {
+  /** The entries that share a term with these, each with how near its nearest way is, 0 to 1, where 1 is the nearest of all. */
+  fits(terms: readonly string[]): ReadonlyMap<HandbookId, number>
+  /** The terms of each way in which it is asked. */
+  ways(entry: HandbookId): readonly (readonly string[])[]
+  /** Whether a way in which it is asked, or its title, has the term. */
+  asks(entry: HandbookId, term: string): boolean
+  /** Whether its answer has the term. */
+  answers(entry: HandbookId, term: string): boolean
+  /** How much a term tells of what is asked; one that no entry knows as much as one that a single entry knows. */
+  weight(term: string): number
+  isSmall(term: string): boolean
+  isOfTheTrade(term: string): boolean
+  /** The words of all ways as they are spelt. */
+  readonly words: ReadonlySet<string>
+}
+
+/** Made once for each handbook. */
+export const indexOf = once((handbook: Handbook): HandbookIndex => {
+  const ways = Object.entries(handbook).flatMap(waysOf)
+  const search = new MiniSearch<Way>({
+    fields: ['asked'],
+    storeFields: ['entry'],
+    tokenize: (text) => [...termsOf(text)],
+    processTerm: (term) => term,
+    searchOptions: { tokenize: (terms) => terms.split(' ') },
+  })
+  search.addAll(ways.map((way, id) => ({ ...way, id })))
+
+  const termsOfWays = new Map<HandbookId, string[][]>()
+  for (const { entry, asked } of ways) {
+    termsOfWays.set(entry, [...(termsOfWays.get(entry) ?? []), [...termsOf(asked)]])
+  }
+  const termsOfEntry = new Map([...termsOfWays].map(([entry, of]) => [entry, new Set(of.flat())]))
+  const termsOfAnswer = new Map([...termsOfWays.keys()].map((entry) => [entry, new Set(termsOf(handbook[entry].text))]))
+  const entriesWith = new Map<string, number>()
+  for (const terms of termsOfEntry.values()) {
+    for (const term of terms) entriesWith.set(term, (entriesWith.get(term) ?? 0) + 1)
+  }
+
+  return {
+    fits(terms) {
+      const telling = terms.filter((term) => !isSmall(term))
+      const found = search.search((telling.length > 0 ? telling : terms).join(' '))
+      const best = found[0]?.score ?? 1
+      const fits = new Map<HandbookId, number>()
+      // The nearest way of an entry comes first.
+      for (const { entry, score } of found) if (!fits.has(entry)) fits.set(entry, score / best)
+      return fits
+    },
+    ways: (entry) => termsOfWays.get(entry) ?? [],
+    asks: (entry, term) => termsOfEntry.get(entry)?.has(term) ?? false,
+    answers: (entry, term) => termsOfAnswer.get(entry)?.has(term) ?? false,
+    weight: (term) => (isSmall(term) ? SMALL_WEIGHT : Math.log(1 + termsOfEntry.size / (entriesWith.get(term) ?? 1))),
+    isSmall,
+    isOfTheTrade: (term) => !isSmall(term) && (entriesWith.get(term) ?? 0) >= TRADE_ENTRIES,
+    words: new Set(ways.flatMap(({ asked }) => plainWords(asked))),
+  }
+})

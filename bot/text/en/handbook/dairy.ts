@@ -1,0 +1,72 @@
+import { typedCall } from '../../../calls/call.ts'
+import type { DairyId, HandbookPart } from '../../messages/handbook.ts'
+
+export const dairy: HandbookPart<DairyId> = {
+  cream: {
+    title: 'Cream',
+    asked: [
+      'can i add cream',
+      'how do i make a cream liqueur',
+      'when does the cream go in',
+      'will the cream curdle',
+      'which cream for coffee liqueur',
+      'milk in limoncello, crema di limoncello',
+      'double cream or single',
+      'cream in the finished drink',
+    ],
+    text: 'Only in what’s drunk within two or three days, kept in the fridge. Use fresh pasteurised or UHT cream, and pour it cold into the finished liqueur. Acid and much alcohol curdle it, so citrus is a risk. I don’t plan amounts with cream.',
+    source: 'university home guidance for egg and milk drinks',
+    trust: 'published',
+    next: typedCall('plan', { of: '80 g cracked coffee', spirit: '1 l 60%' }),
+  },
+  condensed_milk: {
+    title: 'Condensed milk',
+    asked: [
+      'condensed milk instead of cream',
+      'sweetened tin milk in the liqueur',
+      'evaporated milk, dulce de leche',
+      'does tinned milk keep longer',
+      'use condensed milk',
+      'tin of milk in coffee liqueur',
+      'carnation style milk',
+    ],
+    text: 'It curdles less than cream and brings its own sugar. Once mixed it counts as milk all the same: fridge, two or three days. Mix a jug, not a batch.',
+    source: 'by analogy with cream',
+    trust: 'from memory',
+    next: null,
+  },
+  egg: {
+    title: 'Egg',
+    asked: [
+      'egg liqueur, advocaat at home',
+      'are raw yolks safe in alcohol',
+      'does alcohol kill salmonella',
+      'eggnog that keeps',
+      'zabaglione liqueur',
+      'egg yolks in the drink',
+      'is raw egg safe with spirit',
+      'egg liqueur keeps how long',
+    ],
+    text: 'Alcohol doesn’t make raw egg safe: at 20 % salmonella lived for days. Use pasteurised egg or heat the custard to 71 °C before any spirit goes in. Fridge, two or three days, and not for anyone old, ill or pregnant. I don’t plan it.',
+    source: 'university home guidance, and trials with egg drinks',
+    trust: 'published',
+    next: null,
+  },
+  plant_milk: {
+    title: 'Oat, almond and coconut milk',
+    asked: [
+      'oat milk or almond milk in place of cream',
+      'vegan cream liqueur',
+      'coconut milk or coconut cream liqueur',
+      'soy milk curdles',
+      'dairy free version',
+      'soya or oat drink',
+      'nut milk liqueur',
+      'lactose free',
+    ],
+    text: 'They separate in spirit and keep no longer than milk does: fridge, two or three days. For a lasting taste of coconut or almond, steep the nut itself. Name the nut on the label.',
+    source: 'by analogy with cream',
+    trust: 'from memory',
+    next: typedCall('botanical', { of: 'coconut' }),
+  },
+}
