@@ -66,7 +66,7 @@ const firstNear = (keys: readonly string[]): Named | null => {
   return spelled[first]?.each ?? null
 }
 
-const LONGEST = Math.max(LONGEST_NAME_WORDS, LONGEST_FOOD_WORDS, ...named.map(({ words }) => words.length)) + 1
+export const LONGEST = Math.max(LONGEST_NAME_WORDS, LONGEST_FOOD_WORDS, ...named.map(({ words }) => words.length)) + 1
 
 export interface NameSpan {
   readonly from: number

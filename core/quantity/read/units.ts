@@ -29,11 +29,11 @@ const POUND_G = 453.59237
 const MONTH_DAYS = 365.2425 / 12
 
 const metricVolumes: readonly Row[] = [
-  ['ml', 1, 'ml|millilitre|millilitres|milliliter|milliliters|millilitro|millilitri'],
+  ['ml', 1, 'ml|mls|mil|mils|millilitre|millilitres|milliliter|milliliters|millilitro|millilitri'],
   ['cl', 10, 'cl|centilitre|centilitres|centiliter|centiliters|centilitro|centilitri'],
   ['dl', 100, 'dl|decilitre|decilitres|deciliter|deciliters|decilitro|decilitri'],
   ['cc', 1, 'cc|ccm|cm³|cm 3'],
-  ['l', 1000, 'l|lt|litre|litres|liter|liters|litro|litri'],
+  ['l', 1000, 'l|lt|lts|ltr|ltrs|litre|litres|liter|liters|litro|litri'],
   ['hl', 100_000, 'hl|hectolitre|hectolitres|hectoliter|hectoliters|ettolitro|ettolitri'],
   [
     'au_tbsp',
@@ -71,7 +71,7 @@ const imperialVolumes: readonly Row[] = [
 
 const masses: readonly Row[] = [
   ['mg', 0.001, 'mg|milligram|milligrams|milligrammo|milligrammi'],
-  ['g', 1, 'g|gr|gram|grams|gramme|grammes|grammo|grammi'],
+  ['g', 1, 'g|gr|gm|gms|grm|grms|gram|grams|gramme|grammes|grammo|grammi'],
   ['hg', 100, 'hg|etto|etti'],
   ['kg', 1000, 'kg|kgs|kilo|kilos|kilogram|kilograms|chilo|chili|chilogrammo|chilogrammi'],
   ['lb', POUND_G, 'lb|lbs|pound|pounds|libbra|libbre'],
@@ -84,7 +84,7 @@ const strengths: readonly Row[] = [
     'percent',
     1,
     '%|% vol|% v / v|% abv|% alc|% alcohol|% alc vol|% alc / vol|% by volume|% alc by volume|vol %|abv %|' +
-      'percent|percent vol|percent abv|percent by volume|per cent|per cent vol|per cento|percento',
+      'pct|percent|percent vol|percent abv|percent by volume|per cent|per cent vol|per cento|percento',
   ],
   ['vol', 1, 'vol|abv'],
   ['degrees', 1, '°|° vol|° gl|degrees|gradi|grado|gradi alcolici'],

@@ -1,0 +1,78 @@
+import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import type { Concept, Lexicon } from '../lexicon/lexicon.ts'
+import type { ConceptSpan } from '../lexicon/concepts.ts'
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+
+export type BitKind =
+  | 'volume'
+  | 'mass'
+  | 'strength'
+  | 'sweetness'
+  | 'style'
+  | 'temperature'
+  | 'span'
+  | 'bare'
+  | 'gravity'
+  | 'rating'
+  | 'bottles'
+  | 'plant'
+  | 'spirit'
+  | 'sugar'
+  | 'water'
+  | 'date'
+  | 'jar'
+
+/** What an amount is an amount of, or whether it is there or wished; decided once, before any frame is looked at. */
+export type Role = 'have' | 'want' | 'of_plant' | 'of_sugar' | 'of_water' | 'of_spirit' | 'gone' | 'left_out' | 'price'
+
+export interface Bit {
+  readonly kind: BitKind
+  /** ml, g, % vol, g/L, °C, days, pieces; 0 where it is no number. */
+  readonly value: number
+  /** As an option takes it. */
+  readonly text: string
+  /** Pieces of the sentence. */
+  readonly from: number
+  readonly to: number
+  readonly role: Role | null
+  /** Of a plant: ids of the catalogue; of a jar: its id. */
+  readonly ids?: readonly string[]
+  /** What the amount belongs to, or what belongs to the thing: the place of the other bit. */
+  readonly with?: number
+  /** A measure that tells no weight stood there: `a punnet of`. */
+  readonly loose?: string
+  /** Of a bottle: its size was not said. */
+  readonly isSizeAssumed?: boolean
+  /** `2 bottles of 70 cl`: how many of the volume. */
+  readonly count?: number
+}
+
+/** A jar as a sentence may speak of it. */
+export interface TalkJar {
+  readonly id: string
+  readonly name: string
+  /** Ids of the catalogue. */
+  readonly plants: readonly string[]
+  readonly stage: 'steeping' | 'strained' | 'sweetened' | 'resting' | 'ready' | 'emptied' | 'discarded'
+  /** 1 to 12: the month it was begun in. */
+  readonly month: number
+  readonly startedOn: string
+}
+
+/** What is known beside the sentence. */
+export interface Surroundings {
+  readonly lexicons: readonly Lexicon[]
+  readonly jars: readonly TalkJar[]
+  readonly today: CalendarDay
+}
+
+/** A sentence taken apart. */
+export interface Sentence {
+  readonly typed: TypedText
+  readonly lexicon: Lexicon
+  readonly bits: readonly Bit[]
+  readonly spans: readonly ConceptSpan[]
+  has(...concepts: readonly Concept[]): boolean
+  readonly jars: readonly TalkJar[]
+  readonly today: CalendarDay
+}

@@ -1,0 +1,59 @@
+import { saidText } from '../../../core/quantity/said/said-text.ts'
+import { type ConceptSpan, conceptsIn } from '../lexicon/concepts.ts'
+import type { Concept, Derived } from '../lexicon/lexicon.ts'
+import { lexiconFor } from '../lexicon/language-of.ts'
+import type { Bit, Sentence, Surroundings } from './bit.ts'
+import { bitsIn, misspeltAt } from './bits-in.ts'
+import { withRoles } from './roles.ts'
+
+/** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
+export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings, isForgiving = false): Sentence {
+  const typed = saidText(text)
+  const lexicon = lexiconFor(typed.tokens, lexicons)
+  const spans = withoutShorter(conceptsIn(typed.tokens, lexicon))
+  const around = { typed, lexicon, spans, jars, today }
+  const read = bitsIn(around)
+  const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
+  const said = new Set<Concept>([...spans.map(({ concept }) => concept), ...derivedFrom(bits)])
+  if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
+  return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
+}
+
+/** From here on a wished strength is one of spirit, not of a liqueur, % vol. */
+const HIGH = 45
+
+/** What the amounts of a sentence tell. */
+function derivedFrom(bits: readonly Bit[]): readonly Derived[] {
+  const liquids = bits.filter(({ kind, role }) => (kind === 'volume' && role !== 'of_water' && role !== 'of_sugar') || (kind === 'bottles' && role === 'of_spirit'))
+  const strengths = bits.filter(({ kind, role }) => kind === 'strength' && role === 'have')
+  const wished = bits.find(({ kind, role }) => kind === 'strength' && role === 'want')
+  const isAmount = bits.some(({ kind, role, with: place }) => kind === 'volume' || kind === 'mass' || kind === 'bottles' || (kind === 'bare' && role === 'of_plant') || (kind === 'strength' && role !== null && place !== undefined))
+  return [
+    ...(liquids.length > 1 && strengths.length > 1 ? (['several_liquids'] as const) : []),
+    ...(wished === undefined ? [] : [wished.value >= HIGH ? ('wished_high' as const) : ('wished_low' as const)]),
+    ...(isAmount ? (['with_amounts'] as const) : []),
+  ]
+}
+
+/** Plants with a slip in words that are nothing else. */
+function withMisspelt({ typed, spans }: Parameters<typeof withRoles>[0], read: readonly Bit[]): readonly Bit[] {
+  const isTaken = (at: number): boolean =>
+    read.some(({ from, to }) => from <= at && at < to) || spans.some(({ from, to }) => from <= at && at < to)
+  const more = typed.tokens.flatMap(({ kind }, at) => {
+    const found = kind !== 'word' || isTaken(at) ? null : misspeltAt(typed, at)
+    const isFree = found !== null && Array.from({ length: found.to - found.from }, (_, more) => at + more).every((each) => !isTaken(each))
+    return found === null || !isFree ? [] : [found]
+  })
+  return [...read, ...more].toSorted((one, other) => one.from - other.from)
+}
+
+/** Of `not too sweet` only the whole holds: that it is too sweet is not said. */
+const OPPOSED = /^(?:wish_|too_|drier|sweeter|stronger|weaker|not_sweet|cloying)/
+
+function withoutShorter(spans: readonly ConceptSpan[]): readonly ConceptSpan[] {
+  return spans.filter(
+    (span) =>
+      !OPPOSED.test(span.concept) ||
+      !spans.some((other) => OPPOSED.test(other.concept) && other.from <= span.from && span.to <= other.to && other.to - other.from > span.to - span.from),
+  )
+}

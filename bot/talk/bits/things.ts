@@ -1,0 +1,52 @@
+import type { Token } from '../../../core/quantity/read/tokens.ts'
+import { wordSet } from '../lexicon/concepts.ts'
+import type { Lexicon } from '../lexicon/lexicon.ts'
+
+interface Thing {
+  readonly words: readonly string[]
+  readonly kind: 'spirit' | 'sugar' | 'water'
+  /** Of a spirit: the strength meant where none is said; 0 where it has to be said. */
+  readonly abvPercent: number
+}
+
+const listed = (list: string, kind: Thing['kind'], abvPercent = 0): readonly Thing[] =>
+  list.split(',').map((phrase) => ({ words: phrase.trim().split(/\s+/), kind, abvPercent }))
+
+const indexes = new WeakMap<Lexicon, ReadonlyMap<string, readonly Thing[]>>()
+
+function thingsOf(lexicon: Lexicon): ReadonlyMap<string, readonly Thing[]> {
+  const known = indexes.get(lexicon)
+  if (known !== undefined) return known
+  const all = [
+    ...lexicon.spirits.flatMap(([words, abv]) => listed(words, 'spirit', abv)),
+    ...listed(lexicon.sugars, 'sugar'),
+    ...listed(lexicon.waters, 'water'),
+  ]
+  const index = new Map<string, Thing[]>()
+  for (const thing of all) index.set(thing.words[0]!, [...(index.get(thing.words[0]!) ?? []), thing])
+  indexes.set(lexicon, index)
+  return index
+}
+
+/** The spirit, sugar or water that begins at a piece, the longest; null where none does. */
+export function thingAt(tokens: readonly Token[], at: number, lexicon: Lexicon) {
+  const found = (thingsOf(lexicon).get(tokens[at]?.text ?? '') ?? [])
+    .filter(({ words }) => words.every((word, more) => tokens[at + more]?.text === word))
+    .toSorted((one, other) => other.words.length - one.words.length)[0]
+  return found === undefined ? null : { ...found, next: at + found.words.length }
+}
+
+/** What `a` and `half` before it make a number: a bottle, a dozen, whatever is counted loosely. */
+export const countable = (lexicon: Lexicon): ReadonlySet<string> =>
+  wordSet(`${lexicon.bottles} ${lexicon.loose}`)
+
+/** A drink that is called otherwise than what it is made of, and its plant; null where none begins. */
+export function drinkAt(tokens: readonly Token[], at: number, { drinks }: Lexicon): { plant: string; next: number } | null {
+  for (const [names, plant] of drinks) {
+    for (const name of names.split(', ')) {
+      const words = name.split(' ')
+      if (words.every((word, more) => tokens[at + more]?.text === word || tokens[at + more]?.text === `${word}s`)) return { plant, next: at + words.length }
+    }
+  }
+  return null
+}

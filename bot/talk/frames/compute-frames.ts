@@ -1,0 +1,123 @@
+import type { Frame } from './frame.ts'
+
+/** Sentences that are worked out, and those that show something. */
+export const computeFrames: readonly Frame[] = [
+  {
+    command: 'plan',
+    does: 'compute',
+    cues: {
+      make: 1.5, have: 0.7, by_day: 0.5, what_can_i_make: 2, wish: 0.5, only_have: 0.5, how_much: -2.5, how_long: -4, when_take_out: -4, infusion: -2.5,
+      how_strong: -3, is_harmful: -3, too_sweet: -2, too_strong: -2, too_weak: -2, units_of_alcohol: -3, per_litre: -2, again: -1, instrument: -3,
+      refractometer: -3, boiled_off: -3, shook: -3, tasted: -2, bottled: -1.5, better_of: -2, worth_it: -2, tell_me_about: -2, asking_bare: -1.2, would_it: -1.5, print_label: -4, freezes: -2,
+    },
+    wants: ['make', 'have', 'wish', 'by_day', 'what_can_i_make', 'with_amounts', 'only_have', 'together'],
+    bars: ['remind', 'be_quiet', 'calendar', 'spent'],
+    slots: [
+      { option: 'of', takes: 'plants', needed: true },
+      { option: 'spirit', takes: 'spirits' },
+      { option: 'strength', takes: 'spirit_strength', unless: 'spirit' },
+      { option: 'bottles', takes: 'bottles' },
+      { option: 'to-strength', takes: 'wished_strength' },
+      { option: 'to-sweetness', takes: 'wished_sweetness' },
+      { option: 'sugar', takes: 'sugar' },
+      { option: 'ready-by', takes: 'ready_by' },
+    ],
+  },
+  {
+    command: 'botanical',
+    does: 'compute',
+    cues: { how_much: 3, per_litre: 2, how_long: 4, when_take_out: 3.5, tell_me_about: 3.5, is_harmful: -1, strained: -1, better_of: -2, costs: -2, units_of_alcohol: -3, how_strong: -2, syrup: -2, thin: -2, print_label: -4, freezes: -1.5, infusion: -0.5, remind: -4, again: -2 },
+    wants: ['how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about'],
+    ignores: ['volume', 'bare', 'span', 'spirit', 'bottles'],
+    slots: [{ option: 'of', takes: 'plant', needed: true }],
+  },
+  {
+    command: 'syrup',
+    does: 'compute',
+    cues: { infusion: 2.5, syrup: 2, wish: 1, thin: -0.5, wished_high: -1.5, wished_low: 0.5, several_liquids: -2, how_much: 0.5, strained: 1, make: -0.5, too_sweet: -2.5, too_strong: -2.5, too_weak: -2.5, units_of_alcohol: -3, pour_together: -1, freezes: -2, instrument: -1 },
+    slots: [
+      { option: 'infusion', takes: 'liquid', needed: true },
+      { option: 'strength', takes: 'strength', needed: true },
+      { option: 'to-strength', takes: 'wished_strength' },
+      { option: 'to-sweetness', takes: 'wished_sweetness' },
+    ],
+    ignores: ['plant', 'sugar', 'water', 'jar'],
+  },
+  {
+    command: 'dilute',
+    does: 'compute',
+    cues: { thin: 3, wished_high: 2, wished_low: -0.5, several_liquids: -1, infusion: -1.5, syrup: -2, how_much: 0.5, pour_together: -1, wish: 0.5, units_of_alcohol: -3, too_sweet: -3, wish_dry: -2, wish_rich: -2, wish_medium: -2 },
+    slots: [
+      { option: 'spirit', takes: 'liquid', needed: true },
+      { option: 'strength', takes: 'strength', needed: true },
+      { option: 'to-strength', takes: 'wished_strength', needed: true },
+    ],
+    ignores: ['plant', 'water', 'spirit', 'jar'],
+  },
+  {
+    command: 'mix',
+    does: 'compute',
+    cues: { how_strong: 3, pour_together: 1.5, several_liquids: -1.5, wish: -1, thin: -0.5, units_of_alcohol: -2, make: -0.5, freezes: -1 },
+    wants: ['how_strong', 'pour_together'],
+    slots: [
+      { option: 'spirit', takes: 'spirits', needed: true },
+      { option: 'water', takes: 'water' },
+      { option: 'sugar', takes: 'sugar' },
+    ],
+    ignores: ['plant'],
+  },
+  {
+    command: 'blend',
+    does: 'compute',
+    cues: { pour_together: 2, how_strong: 2, several_liquids: 2, together: 0.3, wish: -1 },
+    wants: ['several_liquids'],
+    slots: [{ option: 'parts', takes: 'parts', needed: true }],
+  },
+  {
+    command: 'adjust',
+    does: 'compute',
+    cues: { too_sweet: 3, too_dry: 3, too_strong: 3, too_weak: 3, finished_drink: 1, infusion: -1, drier: 1.5, sweeter: 1.5, stronger: 1.5, weaker: 1.5 },
+    wants: ['too_sweet', 'too_dry', 'too_strong', 'too_weak', 'drier', 'sweeter', 'stronger', 'weaker', 'finished_drink'],
+    slots: [
+      { option: 'liqueur', takes: 'liquid', needed: true },
+      { option: 'strength', takes: 'strength', needed: true },
+      { option: 'sweetness', takes: 'sweetness' },
+      { option: 'to-strength', takes: 'better_strength' },
+      { option: 'to-sweetness', takes: 'better_sweetness' },
+    ],
+    ignores: ['plant'],
+  },
+  {
+    command: 'measure',
+    does: 'compute',
+    cues: { boiled_off: 3, refractometer: 3, instrument: 2, how_strong: 1, reads: 0.5 },
+    wants: ['boiled_off', 'refractometer', 'instrument', 'before_it'],
+    slots: [
+      { option: 'before', takes: 'gravity_before' },
+      { option: 'after', takes: 'gravity_after' },
+      { option: 'brix', takes: 'brix' },
+      { option: 'hydrometer', takes: 'gravity' },
+      { option: 'sweetness', takes: 'sweetness' },
+    ],
+    ignores: ['volume', 'plant', 'spirit'],
+  },
+  {
+    command: 'serving',
+    does: 'compute',
+    cues: { units_of_alcohol: 4, glass_of: 1, how_much: 0.5 },
+    wants: ['units_of_alcohol'],
+    slots: [
+      { option: 'pour', takes: 'pour', needed: true },
+      { option: 'strength', takes: 'strength', needed: true },
+    ],
+    ignores: ['plant', 'bottles'],
+  },
+  {
+    command: 'cautions',
+    does: 'compute',
+    cues: { is_harmful: 3.5, may_i: 0.3, make: -0.5 },
+    wants: ['is_harmful'],
+    slots: [{ option: 'of', takes: 'plant', needed: true }],
+    bars: ['how_much', 'how_long', 'freezes'],
+  },
+]

@@ -1,0 +1,68 @@
+import type { Path } from '../../calls/signatures.ts'
+import type { BitKind } from '../bits/bit.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
+
+/** Which bits fill an option; how each is written is in `slots`. */
+export type SlotKind =
+  | 'plants'
+  | 'plant'
+  | 'added_plants'
+  | 'spirits'
+  | 'spirit_strength'
+  | 'bottles'
+  | 'liquid'
+  | 'parts'
+  | 'strength'
+  | 'wished_strength'
+  | 'sweetness'
+  | 'wished_sweetness'
+  | 'better_strength'
+  | 'better_sweetness'
+  | 'sugar'
+  | 'water'
+  | 'pour'
+  | 'brix'
+  | 'gravity'
+  | 'gravity_before'
+  | 'gravity_after'
+  | 'ready_by'
+  | 'when'
+  | 'until'
+  | 'jar'
+  | 'jar_or_all'
+  | 'two_jars'
+  | 'rating'
+  | 'note'
+  | 'units'
+  | 'freezer'
+  | 'shake_off'
+  | 'clock'
+  | 'new_name'
+
+export interface Slot {
+  readonly option: string
+  readonly takes: SlotKind
+  readonly needed?: true
+  /** Not filled where this one was. */
+  readonly unless?: string
+}
+
+/** What a command is understood by, beside what it takes. A new command is understood by adding its frame. */
+export interface Frame {
+  readonly command: Path
+  /**
+   * `compute` answers at once; `record` is done only where a word means it and it is told; `set` changes a setting; `never` erases,
+   * throws away or shows to others: a sentence answers with the line to type.
+   */
+  readonly does: 'compute' | 'record' | 'set' | 'never'
+  /** What speaks for it, and against it. */
+  readonly cues: Readonly<Partial<Record<Concept, number>>>
+  /** One of these has to be said. */
+  readonly wants?: readonly Concept[]
+  /** None of these may be. */
+  readonly bars?: readonly Concept[]
+  readonly slots: readonly Slot[]
+  /** Left over, these say nothing against it. */
+  readonly ignores?: readonly BitKind[]
+  readonly base?: number
+}

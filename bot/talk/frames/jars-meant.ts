@@ -1,0 +1,67 @@
+import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
+
+/** The jar that a sentence means: its name, or those that it may be. */
+export interface JarsMeant {
+  readonly text: string | null
+  readonly bits: readonly Bit[]
+  readonly choices: readonly string[]
+}
+
+type Stage = TalkJar['stage']
+
+/** Where a jar stands when a step can follow. */
+const FITTING: Readonly<Record<string, readonly Stage[]>> = {
+  'jar shake': ['steeping'],
+  'jar strain': ['steeping'],
+  'jar sweeten': ['strained', 'sweetened'],
+  'jar filter': ['strained', 'sweetened', 'resting', 'ready'],
+  'jar bottle': ['strained', 'sweetened', 'resting', 'ready'],
+  'jar open': ['resting', 'ready'],
+  'jar add': ['steeping', 'strained', 'sweetened'],
+  again: ['emptied', 'ready', 'resting', 'sweetened', 'discarded'],
+}
+
+const MONTHS =
+  'january february march april may june july august september october november december'.split(' ')
+const MESI = 'gennaio febbraio marzo aprile maggio giugno luglio agosto settembre ottobre novembre dicembre'.split(' ')
+
+const isOver = ({ stage }: TalkJar): boolean => stage === 'emptied' || stage === 'discarded'
+
+const named = (name: string): string => name.trim().toLowerCase()
+
+/** Whose name is this plant's, or which it is in. */
+function ofPlant(bit: Bit, jars: readonly TalkJar[]): readonly TalkJar[] {
+  const text = named(bit.text)
+  const whole = jars.filter(({ name }) => named(name) === text || `${named(name)}s` === text || named(name) === `${text}s`)
+  if (whole.length > 0) return whole
+  const begun = jars.filter(({ name }) => named(name).startsWith(`${text} `) || named(name).split(/\s+/).includes(text))
+  if (begun.length > 0) return begun
+  return jars.filter(({ plants }) => plants.some((id) => bit.ids?.includes(id) === true))
+}
+
+/**
+ * By name, by what is in it, by the month it was begun in; where nothing is said, the only one of which the step can follow. A plant
+ * that no jar has is the name as it was said.
+ */
+export function jarsMeant({ bits, typed, jars }: Sentence, command: string): JarsMeant {
+  const byName = bits.find(({ kind }) => kind === 'jar')
+  if (byName !== undefined) return { text: byName.text, bits: [byName], choices: [] }
+  const stages = FITTING[command]
+  const running = jars.filter((jar) => (command === 'again' ? true : !isOver(jar)))
+  const fitting = stages === undefined ? running : running.filter(({ stage }) => stages.includes(stage))
+  const plants = bits.filter(({ kind, role, with: place }) => kind === 'plant' && role !== 'left_out' && (place === undefined || command !== 'jar add'))
+  for (const plant of plants.length > 1 && command === 'jar add' ? plants.toReversed() : plants) {
+    const all = ofPlant(plant, running)
+    const able = all.filter((jar) => fitting.includes(jar))
+    const meant = able.length > 0 ? able : all
+    if (meant.length === 1) return { text: meant[0]!.name, bits: [plant], choices: [] }
+    if (meant.length > 1) return { text: null, bits: [plant], choices: meant.map(({ name }) => name) }
+  }
+  const month = typed.tokens.map(({ text }) => Math.max(MONTHS.indexOf(text), MESI.indexOf(text)) + 1).find((at) => at > 0)
+  const ofMonth = month === undefined ? [] : running.filter((jar) => jar.month === month)
+  if (ofMonth.length === 1) return { text: ofMonth[0]!.name, bits: [], choices: [] }
+  const [plant] = plants
+  if (plant !== undefined && command !== 'jar add') return { text: plant.text.toLowerCase(), bits: [plant], choices: [] }
+  if (fitting.length === 1) return { text: fitting[0]!.name, bits: [], choices: [] }
+  return { text: null, bits: [], choices: (fitting.length > 0 ? fitting : running).map(({ name }) => name) }
+}

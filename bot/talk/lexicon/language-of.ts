@@ -1,0 +1,18 @@
+import type { Token } from '../../../core/quantity/read/tokens.ts'
+import { conceptsIn, wordSet } from './concepts.ts'
+import type { Lexicon } from './lexicon.ts'
+
+const shareOf = (tokens: readonly Token[], lexicon: Lexicon): number => {
+  const [small, fillers] = [wordSet(lexicon.small), wordSet(lexicon.fillers)]
+  const telling = tokens.filter(({ text }) => small.has(text)).length
+  const understood = new Set(
+    conceptsIn(tokens, lexicon).flatMap(({ from, to }) => Array.from({ length: to - from }, (_, more) => from + more)),
+  )
+  const known = tokens.filter(({ text }, at) => understood.has(at) || fillers.has(text)).length
+  return telling + 2 * known
+}
+
+/** The language of a sentence: that which more of its words belong to, the first one where they are even. */
+export function lexiconFor(tokens: readonly Token[], lexicons: readonly Lexicon[]): Lexicon {
+  return lexicons.reduce((best, each) => (shareOf(tokens, each) > shareOf(tokens, best) ? each : best))
+}

@@ -1,0 +1,75 @@
+import { DomainError } from '../../../core/domain-error.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
+import type { CallRead, TalkReading } from '../reader/reading.ts'
+import { type Path, signatures } from '../../calls/signatures.ts'
+import { withOption } from './change-call.ts'
+
+type Question = Extract<TalkReading, { kind: 'question' }>
+
+/** Said as done, asked once more and answered with yes. */
+const doesOf = (command: Path): 'compute' | 'record' => (/^(?:jar (?!list|show|tag|label)|again)/.test(command) ? 'record' : 'compute')
+
+const run = (call: CallRead): TalkReading => ({ kind: 'call', call, does: doesOf(call.command), leftOut: [] })
+
+const ORDINALS: readonly (readonly [RegExp, number])[] = [
+  [/^(?:1|first|one|primo|prima|il primo|1st)$/, 0],
+  [/^(?:2|second|two|secondo|seconda|other|2nd)$/, 1],
+  [/^(?:3|third|three|terzo|terza|3rd)$/, 2],
+  [/^(?:4|fourth|quarto)$/, 3],
+]
+
+/** One of the answers that were offered, by its place or by a word of it. */
+function chosen({ typed, bits }: Sentence, { choices, about }: Question): CallRead | null {
+  const words = typed.tokens.filter(({ kind }) => kind !== 'sign').map(({ text }) => text)
+  if (words.length === 0 || words.length > 5) return null
+  const differing = choices.filter(({ options, command }) =>
+    [command, ...Object.values(options)].some((text) => words.some((word) => word.length > 2 && text.toLowerCase().split(/\s+/).includes(word))),
+  )
+  const plant = bits.find(({ kind }) => kind === 'plant' || kind === 'jar')
+  const byPlant = plant === undefined || about.kind !== 'which_jar' ? [] : choices.filter(({ options }) => Object.values(options).some((text) => text.toLowerCase().startsWith(plant.text.toLowerCase().replace(/s$/, ''))))
+  if (byPlant.length === 1) return byPlant[0]!
+  if (differing.length === 1) return differing[0]!
+  const place = words.length === 1 || /^(?:the|il|la)$/.test(words[0]!) ? ORDINALS.find(([pattern]) => pattern.test(words.at(-1)!))?.[1] : undefined
+  return place === undefined ? null : (choices[place] ?? null)
+}
+
+/** The text for what was lacking, as its option takes it. */
+function lackedText({ bits, typed }: Sentence, option: string, command: Path): string | null {
+  const [bit] = bits.filter(({ kind }) => kind !== 'date')
+  const isAlone = bits.length <= 2 && typed.tokens.length <= 8
+  if (!isAlone) return null
+  const texts = bit === undefined ? [typed.text.trim()] : textsFor(bit, option)
+  return texts.find((text) => isRead(command, option, text)) ?? null
+}
+
+const textsFor = ({ kind, text, value }: Bit, option: string): readonly string[] => {
+  if (/strength/.test(option) && kind === 'spirit' && value > 0) return [`${value}%`]
+  if (/strength/.test(option)) return kind === 'bare' || kind === 'strength' ? [text.includes('%') ? text : `${text}%`] : [text]
+  if (kind === 'bare' && /infusion|spirit|liqueur|pour|measured|water/.test(option)) return [`${text} ml`]
+  return [text]
+}
+
+function isRead(command: Path, option: string, text: string): boolean {
+  const schema = (signatures[command].shape as Readonly<Record<string, { safeParse(text: string): { success: boolean } }>>)[option]
+  try {
+    return schema?.safeParse(text).success === true
+  } catch (error) {
+    if (error instanceof DomainError) return false
+    throw error
+  }
+}
+
+/** What a sentence says to the question that is open; null where it says nothing to it. */
+export function answered(sentence: Sentence, question: Question | null): TalkReading | null {
+  if (question === null) return null
+  const { about, call, choices } = question
+  const isShort = sentence.typed.tokens.length <= 6
+  if (isShort && sentence.has('no') && !sentence.has('yes') && sentence.bits.length === 0) return { kind: 'last', what: 'let_be' }
+  const choice = chosen(sentence, question)
+  if (choice !== null) return run(choice)
+  if (isShort && sentence.has('yes', 'done_word') && choices.length === 1 && sentence.bits.length === 0) return run(choices[0]!)
+  if (about.kind === 'which_jar' && sentence.has('all_of_them') && call.command === 'jar shake') return run(withOption(call, 'jar', 'all'))
+  if (about.kind !== 'lacks') return null
+  const text = lackedText(sentence, about.option, call.command)
+  return text === null ? null : run(withOption(call, about.option, text))
+}

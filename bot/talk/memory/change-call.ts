@@ -1,0 +1,103 @@
+import { DomainError } from '../../../core/domain-error.ts'
+import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
+import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
+import { type Path, signatures } from '../../calls/signatures.ts'
+import { nextStrength, nextSweetness } from '../frames/better.ts'
+import type { CallRead } from '../reader/reading.ts'
+
+/** Taken where nothing was said: a usual liqueur. */
+const USUAL = { strength: 30, sweetness: 190 } as const
+
+export const takes = (command: Path, option: string): boolean => option in signatures[command].shape
+
+export const withOption = ({ command, options }: CallRead, option: string, text: string): CallRead => ({
+  command,
+  options: { ...options, [option]: text },
+})
+
+export function withoutOption({ command, options }: CallRead, option: string): CallRead {
+  const { [option]: _, ...others } = options
+  return { command, options: others }
+}
+
+const read = (text: string | undefined, value: (text: string) => number): number | null => {
+  if (text === undefined) return null
+  try {
+    return value(text)
+  } catch (error) {
+    if (error instanceof DomainError) return null
+    throw error
+  }
+}
+
+/** Less or more sweet than the last time; `slightly` goes half as far. */
+export function sweetened(call: CallRead, isSweeter: boolean, isSlight: boolean): CallRead {
+  const now = read(call.options['to-sweetness'], (text) => parseSweetness(text).sugarGPerL) ?? read(call.options.sweetness, (text) => parseSweetness(text).sugarGPerL) ?? USUAL.sweetness
+  const next = nextSweetness(now, isSweeter)
+  const gPerL = isSlight ? Math.round((now + next) / 20) * 10 : next
+  return withOption(call, 'to-sweetness', `${gPerL} g/L`)
+}
+
+export function strengthened(call: CallRead, isStronger: boolean, isSlight: boolean): CallRead {
+  const now = read(call.options['to-strength'], (text) => parseStrength(text).abvPercent) ?? (call.command === 'adjust' ? read(call.options.strength, (text) => parseStrength(text).abvPercent) : null) ?? USUAL.strength
+  const step = call.options['to-strength'] === undefined && call.command !== 'adjust' ? now + (isStronger ? 5 : -5) : nextStrength(now, isStronger)
+  const next = isSlight ? now + (isStronger ? 2 : -2) : step
+  return withOption(call, 'to-strength', `${Math.max(1, Math.round(next))}%`)
+}
+
+/** Options that grow with the batch. */
+const SCALED = ['of', 'spirit', 'infusion', 'water', 'sugar', 'liqueur', 'bottles', 'parts', 'pour'] as const
+
+/** A number of an amount, not of a strength, a sweetness or the size of a bottle. */
+const AMOUNT = /(?<![\d.,xX×]\s?)(?<![\d.,])(\d+(?:[.,]\d+)?)(?!\s*(?:%|°|proof|g\/[lL]|vol|[\d.,]))/g
+
+const rounded = (value: number): string => String(Number(value.toPrecision(4)))
+
+function scaledText(option: string, text: string, factor: number): string {
+  return text
+    .split('+')
+    .map((item) => {
+      let isFirst = true
+      return item.replace(AMOUNT, (number) => {
+        // Of `3 x 500 ml` the first is how many.
+        if (!isFirst) return number
+        isFirst = false
+        const value = Number(number.replace(',', '.')) * factor
+        return option === 'bottles' ? String(Math.max(1, Math.round(value))) : rounded(value)
+      })
+    })
+    .join('+')
+}
+
+/** The same, so many times as large; null where nothing in it can be. */
+export function scaled(call: CallRead, factor: number): CallRead | null {
+  const changed = SCALED.filter((option) => call.options[option] !== undefined)
+  if (changed.length === 0) return null
+  return {
+    command: call.command,
+    options: {
+      ...call.options,
+      ...Object.fromEntries(changed.map((option) => [option, scaledText(option, call.options[option]!, factor)])),
+    },
+  }
+}
+
+/** A number in place of another, wherever it stands; null where it stands nowhere. */
+export function replaced(call: CallRead, from: string, to: string): CallRead | null {
+  const pattern = new RegExp(`(?<![\\d.,])${from.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\d]|[.,]\\d)`)
+  const option = Object.keys(call.options).find((name) => pattern.test(call.options[name]!))
+  return option === undefined ? null : withOption(call, option, call.options[option]!.replace(pattern, to))
+}
+
+/** Options by how near a number of theirs is to one that was said alone. */
+export function nearestOption(call: CallRead, value: number): string | null {
+  const found = Object.entries(call.options).flatMap(([option, text]) => {
+    const number = Number(/\d+(?:[.,]\d+)?/.exec(text)?.[0]?.replace(',', '.'))
+    return Number.isFinite(number) && number > 0 ? [{ option, apart: Math.abs(Math.log(value / number)) }] : []
+  })
+  return found.toSorted((one, other) => one.apart - other.apart)[0]?.option ?? null
+}
+
+/** The first number of an option's text, replaced. */
+export const withNumber = (call: CallRead, option: string, value: string): CallRead =>
+  withOption(call, option, call.options[option]!.replace(/\d+(?:[.,]\d+)?/, value))

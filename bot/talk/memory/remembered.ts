@@ -1,0 +1,51 @@
+import type { CallRead, TalkReading } from '../reader/reading.ts'
+
+/** What was said last, in one place, by one person. */
+export interface Remembered {
+  /** The last call that was answered. */
+  readonly call: CallRead | null
+  /** What its answer offered, in order. */
+  readonly offered: readonly CallRead[]
+  /** What was asked back and not answered yet. */
+  readonly question: Extract<TalkReading, { kind: 'question' }> | null
+}
+
+export const NOTHING_SAID: Remembered = { call: null, offered: [], question: null }
+
+/** For how long it is remembered. */
+export const REMEMBERED_MS = 30 * 60_000
+
+const MOST = 1000
+
+/** What was said, by person and place; in memory only, bounded, and gone after half an hour. */
+export interface TalkMemory {
+  of(who: string, nowMs: number): Remembered
+  keep(who: string, said: Remembered, nowMs: number): void
+  /** Everything of a person, wherever it was said. */
+  forget(userId: string): void
+}
+
+/** Who is remembered: a person at a place. */
+export const whoAt = (userId: string, place: string): string => `${userId} ${place}`
+
+export function newTalkMemory(): TalkMemory {
+  const kept = new Map<string, { readonly said: Remembered; readonly atMs: number }>()
+  return {
+    of(who, nowMs) {
+      const known = kept.get(who)
+      if (known === undefined) return NOTHING_SAID
+      if (nowMs - known.atMs <= REMEMBERED_MS) return known.said
+      kept.delete(who)
+      return NOTHING_SAID
+    },
+    keep(who, said, nowMs) {
+      kept.delete(who)
+      kept.set(who, { said, atMs: nowMs })
+      const [oldest] = kept.keys()
+      if (kept.size > MOST && oldest !== undefined) kept.delete(oldest)
+    },
+    forget(userId) {
+      for (const who of kept.keys()) if (who.startsWith(`${userId} `)) kept.delete(who)
+    },
+  }
+}

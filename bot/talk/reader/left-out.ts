@@ -1,0 +1,31 @@
+import type { Bit, Sentence } from '../bits/bit.ts'
+import { wordSet } from '../lexicon/concepts.ts'
+
+/** Words that are neither used, nor among the language's fillers, nor part of a phrase that is understood; as they were typed. */
+export function leftOutOf(sentence: Sentence, used: readonly Bit[]): readonly string[] {
+  const { typed, lexicon, spans, bits } = sentence
+  const fillers = wordSet(lexicon.fillers)
+  const between = wordSet(lexicon.between)
+  const loose = wordSet(lexicon.loose)
+  const isUsed = (at: number): boolean => used.some(({ from, to }) => from <= at && at < to)
+  const isPhrase = (at: number): boolean => spans.some(({ from, to }) => from <= at && at < to)
+  const unusedBit = (at: number): Bit | undefined => bits.find(({ from, to }) => from <= at && at < to)
+  return typed.tokens.flatMap(({ kind, text, from, to }, at) => {
+    if (kind === 'sign' || isUsed(at)) return []
+    const bit = unusedBit(at)
+    const shown = typed.text.slice(from, to)
+    if (bit !== undefined) return bit.from === at ? [typed.text.slice(from, typed.tokens[bit.to - 1]!.to)] : []
+    if (kind === 'number') return [shown]
+    if (SAYS_SOMETHING.test(text) ) return [shown]
+    if (fillers.has(text) || isPhrase(at) || text.length < 2) return []
+    if (between.has(text) && !loose.has(text)) return []
+    return loose.has(text) && isNextToUsed(at, used) ? [] : [shown]
+  })
+}
+
+/** Said beside a name, and of no weight in the reckoning; named all the same. */
+const SAYS_SOMETHING = /^(?:organic|unwaxed|untreated|homemade|wild|foraged|bio|biologic[oaie])$/
+
+/** `bunch of basil`: the piece is in the text that is used. */
+const isNextToUsed = (at: number, used: readonly Bit[]): boolean =>
+  used.some(({ loose, from }) => loose !== undefined && from > at && from - at <= 3)

@@ -1,0 +1,31 @@
+import type { DomainError } from '../../../core/domain-error.ts'
+import type { Path } from '../../calls/signatures.ts'
+import type { SymptomId } from '../frames/symptoms.ts'
+
+/** A command with its options as texts, as if it had been typed. */
+export interface CallRead {
+  readonly command: Path
+  readonly options: Readonly<Record<string, string>>
+}
+
+/** What a sentence was understood as. */
+export type TalkReading =
+  | { readonly kind: 'call'; readonly call: CallRead; readonly leftOut: readonly string[]; readonly does: 'compute' | 'record' | 'set'; readonly kitchen?: 'us' | 'metric' | 'imperial' }
+  /** Something is lacking, or it can be read in several ways: one question, and its answers as lines where there are some. */
+  | { readonly kind: 'question'; readonly call: CallRead; readonly about: QuestionAbout; readonly choices: readonly CallRead[]; readonly leftOut: readonly string[] }
+  /** Only a line that is typed, or a button, does it. */
+  | { readonly kind: 'only_typed'; readonly call: CallRead }
+  | { readonly kind: 'refused'; readonly problem: DomainError }
+  | { readonly kind: 'symptom'; readonly id: SymptomId; readonly call: CallRead | null }
+  | { readonly kind: 'topic'; readonly entry: string }
+  | { readonly kind: 'small_talk'; readonly key: 'greeting' | 'thanks' | 'help' | 'nothing_to_forget' }
+  /** What was answered last is shown in another way, or let be. */
+  | { readonly kind: 'last'; readonly what: 'more' | 'why' | 'how_sure' | 'let_be' }
+  | { readonly kind: 'lost'; readonly nearest: readonly CallRead[] }
+
+export type QuestionAbout =
+  | { readonly kind: 'lacks'; readonly option: string }
+  | { readonly kind: 'which_jar' }
+  | { readonly kind: 'number'; readonly typed: string }
+  | { readonly kind: 'which_reading' }
+  | { readonly kind: 'told_or_asked' }

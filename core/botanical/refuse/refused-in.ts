@@ -1,0 +1,176 @@
+import { DomainError } from '../../domain-error.ts'
+import { shown } from '../../quantity/read/tokens.ts'
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import type { RefusalId } from '../refused.ts'
+import { phrases } from '../spirit/phrases.ts'
+import { type UndrinkableId, undrinkables, unharmed } from '../spirit/undrinkable.ts'
+import { keyOf } from '../names/name-index.ts'
+import { isGood, LONGEST, named, nearNameIn } from './near-refused.ts'
+import { expectNotRefused } from './refusal.ts'
+import { refusalRules } from './refusal-rules.ts'
+
+/** What is refused in a sentence, and the problem that says why. */
+export interface RefusedSaid {
+  /** Where it stands, in plain words (`plainWords`). */
+  readonly from: number
+  readonly to: number
+  readonly id: RefusalId | UndrinkableId
+  /** Only one slip away from what is refused. */
+  readonly isNear: boolean
+  readonly problem: DomainError
+}
+
+/** Kinds that are spoken of in many ways that are no wish to drink them: an option that takes them refuses them. */
+const TALKED_OF: ReadonlySet<RefusalId> = new Set([
+  'dairy_egg',
+  'plant_milk',
+  'medicines',
+  'florist_flowers',
+  'unnamed_plant',
+  'chemicals',
+  'animals',
+  'cracked_stones',
+  'poisonous_raw',
+  'wild_carrot_family',
+  'foraged',
+])
+
+const byName: ReadonlyMap<string, (typeof named)[number]> = new Map(
+  named
+    .filter(({ refused }) => !TALKED_OF.has(refused.id))
+    .toReversed()
+    .map((each) => [keyOf(each.words), each]),
+)
+
+/** What a smell or a taste is like is not in the jar: up to the next stop. */
+const LIKENESS =
+  /\b(?:like|reminds? me of|smell(?:s|ing)? of|taste(?:s|d)? of|(?:sa|odore|puzza|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*/giu
+
+/** Somebody who was warned, or it, says so: `not denatured`, `no methanol`. */
+const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
+
+/** Rules of phrases whose words mean hardly anything else. */
+const RULES: ReadonlySet<RefusalId> = new Set([
+  'kernels',
+  'stone_fruit_leaves',
+  'elderberry',
+  'wild_garlic',
+  'mushrooms',
+  'drugs',
+  'garden_poisons',
+])
+
+/** Oils are made of plants that are named beside them; of oil alone a jar may have a ring. */
+const PLANT_OIL = /\b(?:essential oils?|oli[oi]? essenzial[ei]|\d+ drops? of \w+ oil|\w+ essential)\b/
+
+const tables = undrinkables.map(({ id, anywhere, beside }) => ({ id, anywhere: phrases(anywhere), beside: phrases(beside) }))
+const good = phrases(unharmed)
+
+/** Alcohol is named beside it: then words of shops and of use tell which. */
+const ALCOHOL = /^(?:alcohol|alcool|alcol|alcole|spirits?|spirito|ethanol|etanolo|stuff|booze)$/
+
+/** Words of shops and use that mark alcohol as not for drinking; others of the table (`hot`, `dad`) may be said of much else. */
+const MARKS = phrases(
+  'pink, blue, purple, hardware, hardware shop, hardware store, cleaning, cleaner, cleaners, pulizie, pulizia, lab, laboratory, ' +
+    'pharmacy, medical, medicinal, chemist, chemists, farmacia, ferramenta, camping, stove, fireplace, camino, burner, lamp, industrial, industriale, technical, tecnico, ' +
+    'hospital, hand gel, gel, perfume, perfumers, cosmetic, profumeria, paint, diy, garage, moonshine, neighbours still, home distilled, still, ' +
+    'bathtub, unlabelled, no label, senza etichetta, homemade vodka, fuel, car, wash, windscreen, boiling, bollente',
+)
+
+const drinkable = (words: readonly string[], at: number): boolean =>
+  words.slice(Math.max(0, at - 2), at).some((word) => DENIED.has(word))
+
+/** In a kitchen without being drunk: only beside alcohol they tell what it is. */
+const ABOUT_THE_HOUSE = /^(?:radiator|deters|detergent|bleach|candegg|varech|lejia|varnish|motor|coolant|wipes|gel$|ammonia|peroxide|hand$)/
+
+function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
+  const isAlcohol = words.some((word) => ALCOHOL.test(word))
+  for (const { id, anywhere } of tables) {
+    for (let at = 0; at < words.length; at++) {
+      const length = anywhere.longestAt(words, at)
+      if (length === 0 || good.longestAt(words, at) > 0 || drinkable(words, at)) continue
+      if (!isAlcohol && ABOUT_THE_HOUSE.test(words[at]!)) continue
+      return refusedSpirit(id, words, at, at + length, text)
+    }
+  }
+  const alcohol = words.findIndex((word) => ALCOHOL.test(word))
+  if (alcohol === -1) return null
+  for (let at = Math.max(0, alcohol - 3); at < Math.min(words.length, alcohol + 6); at++) {
+    const length = MARKS.longestAt(words, at)
+    if (length === 0 || good.longestAt(words, at) > 0 || drinkable(words, at)) continue
+    const table = tables.find(({ beside }) => beside.longestAt(words, at) > 0)
+    return refusedSpirit(table?.id ?? 'denatured', words, at, at + length, text)
+  }
+  return null
+}
+
+function refusedSpirit(id: UndrinkableId, words: readonly string[], from: number, to: number, text: string): RefusedSaid {
+  const values = { typed: shown(text), word: words.slice(from, to).join(' '), id }
+  return { from, to, id, isNear: false, problem: new DomainError('refused', 'refused_spirit', values) }
+}
+
+/** The problem that core has with a phrase, or null. */
+function problemOf(phrase: string): DomainError | null {
+  try {
+    expectNotRefused(phrase)
+    return null
+  } catch (error) {
+    if (error instanceof DomainError) return error
+    throw error
+  }
+}
+
+function plantsSaid(words: readonly string[]): readonly RefusedSaid[] {
+  const found: RefusedSaid[] = []
+  for (let at = 0; at < words.length; at++) {
+    for (let count = Math.min(LONGEST, words.length - at); count > 0; count--) {
+      const said = words.slice(at, at + count)
+      const key = keyOf(nameWords(said.join(' ')))
+      if (key === '' || nameWords(said[0]!).length === 0 || nameWords(said.at(-1)!).length === 0) continue
+      const name = byName.get(key)
+      if (name === undefined && !isGood(key)) continue
+      // A longer good name around a bad one wins: it is passed over whole.
+      const problem = name === undefined || drinkable(words, at) ? null : problemOf(said.join(' '))
+      if (name !== undefined && problem !== null && problem.code === 'refused')
+        found.push({ from: at, to: at + count, id: name.refused.id, isNear: false, problem })
+      at += count - 1
+      break
+    }
+  }
+  return found
+}
+
+function rulesSaid(words: readonly string[]): readonly RefusedSaid[] {
+  const plain = words.join(' ')
+  return refusalRules.flatMap(({ id, pattern, except }) => {
+    const isOil = id === 'essential_oils'
+    if (!RULES.has(id) && !isOil) return []
+    const text = except === undefined ? plain : plain.replace(except, (found) => '-'.repeat(found.length))
+    const match = (isOil ? PLANT_OIL : pattern).exec(text)
+    if (match === null) return []
+    const from = text.slice(0, match.index).split(' ').length - 1
+    const to = from + match[0].split(' ').length
+    const problem = problemOf(match[0])
+    return problem === null ? [] : [{ from, to, id, isNear: false, problem }]
+  })
+}
+
+/**
+ * What is refused anywhere in a sentence, whatever else it says, by name or by phrase; never by what it is merely like
+ * (`smells like nail polish remover`) nor by words that are said of much else (`half and half`, `found one from 2021`).
+ * Never throws.
+ */
+export function refusedIn(text: string): readonly RefusedSaid[] {
+  const told = text.replace(LIKENESS, (found) => ' '.repeat(found.length))
+  const words = plainWords(told)
+  const spirit = undrinkableSaid(words, text)
+  return [...(spirit === null ? [] : [spirit]), ...plantsSaid(words), ...rulesSaid(words)]
+}
+
+/** A refused plant that one of a few words is a slip away from, or null: asked of the words that mean nothing else. */
+export function nearRefusedSaid(words: string): DomainError | null {
+  const near = nearNameIn(words)
+  if (near === null) return null
+  const values = { typed: shown(words), id: near.refused.id, name: near.name }
+  return new DomainError('ambiguous', 'near_refused', values)
+}

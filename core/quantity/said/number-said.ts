@@ -1,0 +1,161 @@
+import { DomainError } from '../../domain-error.ts'
+import { readNumber } from '../read/read-number.ts'
+import { type TypedText, textFrom } from '../read/tokens.ts'
+import { anyUnitAt } from '../read/unit-at.ts'
+
+/** A number in a sentence, in figures or in words. */
+export interface NumberSaid {
+  readonly value: number
+  /** As an option takes it: the figures as typed, what was said in words in figures. */
+  readonly text: string
+  readonly next: number
+  readonly isWord: boolean
+}
+
+const listed = (first: number, words: string): readonly (readonly [string, number])[] =>
+  words.split(' ').flatMap((same, at) => same.split('/').map((word) => [word, first + at] as const))
+
+/** What stands for so many, without accents. `un` and `a` are articles: see `ARTICLES`. */
+const UNITS: ReadonlyMap<string, number> = new Map([
+  ...listed(0, 'zero/nil one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen'),
+  ...listed(17, 'seventeen eighteen nineteen'),
+  ...listed(2, 'due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici'),
+  ...listed(17, 'diciassette diciotto diciannove'),
+])
+
+const TENS: ReadonlyMap<string, number> = new Map(
+  [
+    ...listed(2, 'twenty thirty forty/fourty fifty sixty seventy eighty ninety/ninty'),
+    ...listed(2, 'venti trenta quaranta cinquanta sessanta settanta ottanta novanta'),
+  ].map(([word, tens]) => [word, tens * 10] as const),
+)
+
+const HUNDREDS: ReadonlyMap<string, number> = new Map([
+  ['hundred', 100],
+  ['cento', 100],
+  ['duecento', 200],
+  ['trecento', 300],
+  ['quattrocento', 400],
+  ['cinquecento', 500],
+  ['seicento', 600],
+  ['settecento', 700],
+  ['ottocento', 800],
+  ['novecento', 900],
+  ['mille', 1000],
+  ['thousand', 1000],
+])
+
+/** `ventuno`, `trentacinque`, `cinquecentocinquanta`: Italian writes a number as one word. */
+function joinedItalian(word: string): number | null {
+  for (const [stem, hundreds] of HUNDREDS) {
+    const rest = stem.endsWith('cento') && word.startsWith(stem) ? word.slice(stem.length) : ''
+    const below = rest === '' ? null : (TENS.get(rest) ?? UNITS.get(rest) ?? joinedItalian(rest))
+    if (below !== null) return hundreds + below
+  }
+  for (const [tens, value] of TENS) {
+    const stem = /[aeiou]$/.test(tens) ? tens.slice(0, -1) : tens
+    const rest = word.startsWith(tens) ? word.slice(tens.length) : word.startsWith(stem) ? word.slice(stem.length) : ''
+    if (rest === 'uno' || rest === 'un') return value + 1
+    const unit = rest === '' ? undefined : UNITS.get(rest)
+    if (unit !== undefined && unit > 0 && unit < 10) return value + unit
+  }
+  return null
+}
+
+const ARTICLES = new Set(['a', 'an', 'un', 'una', 'uno'])
+const HALVES = new Set(['half', 'mezzo', 'mezza'])
+const DOZENS = new Set(['dozen', 'dozens', 'doz', 'dozzina', 'dozzine'])
+const COUPLES = new Set(['couple', 'pair', 'paio'])
+const OF = new Set(['of', 'di'])
+
+const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
+
+/** Figures; null where they are none that can be read. */
+function figuresAt(typed: TypedText, at: number): NumberSaid | null {
+  if (typed.tokens[at]?.kind !== 'number' && !/^[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]$/u.test(wordAt(typed, at))) return null
+  try {
+    const number = readNumber(typed, at)
+    const [first] = number?.readings ?? []
+    if (number === null || first === undefined) return null
+    return { value: first.value, text: textFrom(typed, at, number.next), next: number.next, isWord: false }
+  } catch (error) {
+    if (error instanceof DomainError) return null
+    throw error
+  }
+}
+
+const said = (value: number, next: number): NumberSaid => ({ value, text: String(value), next, isWord: true })
+
+/** `twenty five`, `two hundred and fifty`, `trecento`; null where no number in words begins. */
+function wordsAt(typed: TypedText, at: number): NumberSaid | null {
+  let sum: number | null = null
+  let next = at
+  const below = (from: number): { value: number; next: number } | null => {
+    const tens = TENS.get(wordAt(typed, from))
+    const dash = wordAt(typed, from + 1) === '-' ? 2 : 1
+    const unit = UNITS.get(wordAt(typed, from + dash))
+    if (tens !== undefined)
+      return unit !== undefined && unit > 0 && unit < 10
+        ? { value: tens + unit, next: from + dash + 1 }
+        : { value: tens, next: from + 1 }
+    const small = UNITS.get(wordAt(typed, from)) ?? joinedItalian(wordAt(typed, from))
+    return small === undefined || small === null ? null : { value: small, next: from + 1 }
+  }
+  const first = below(at)
+  if (first !== null) [sum, next] = [first.value, first.next]
+  const times = HUNDREDS.get(wordAt(typed, next))
+  const isArticle = sum === null && ARTICLES.has(wordAt(typed, at)) && HUNDREDS.has(wordAt(typed, at + 1))
+  if (isArticle) [sum, next] = [HUNDREDS.get(wordAt(typed, at + 1))!, at + 2]
+  else if (times !== undefined && (sum === null || sum < 100)) [sum, next] = [(sum ?? 1) * times, next + 1]
+  if (sum === null) return null
+  if (sum >= 100 && first?.value !== sum) {
+    const more = below(wordAt(typed, next) === 'and' ? next + 1 : next)
+    if (more !== null && more.value < 100) [sum, next] = [sum + more.value, more.next]
+  }
+  return said(sum, next)
+}
+
+/** `and a half`, `e mezzo`: where it ends; null where it does not stand there. */
+export function halfMoreAt(typed: TypedText, at: number): number | null {
+  if (!['and', 'e', 'n'].includes(wordAt(typed, at))) return null
+  const after = ARTICLES.has(wordAt(typed, at + 1)) ? at + 2 : at + 1
+  return HALVES.has(wordAt(typed, after)) ? after + 1 : null
+}
+
+/** `a dozen`, `half a dozen`, `two dozen`, `a couple of`; null where none begins. */
+function groupAt(typed: TypedText, at: number): NumberSaid | null {
+  const isHalf = HALVES.has(wordAt(typed, at))
+  const from = isHalf ? at + 1 : at
+  const count = ARTICLES.has(wordAt(typed, from))
+    ? { value: 1, next: from + 1 }
+    : ((isHalf ? null : (figuresAt(typed, from) ?? wordsAt(typed, from))) ?? { value: 1, next: from })
+  const group = wordAt(typed, count.next)
+  const each = DOZENS.has(group) ? 12 : COUPLES.has(group) && count.next > at ? 2 : null
+  if (each === null) return null
+  const next = OF.has(wordAt(typed, count.next + 1)) ? count.next + 2 : count.next + 1
+  return said(count.value * each * (isHalf ? 0.5 : 1), next)
+}
+
+/** `half a litre`, `mezzo chilo`: only before a unit or one of `things`, for `half of it` is no number. */
+function halfAt(typed: TypedText, at: number, things: ReadonlySet<string>): NumberSaid | null {
+  if (!HALVES.has(wordAt(typed, at))) return null
+  const next = ARTICLES.has(wordAt(typed, at + 1)) ? at + 2 : at + 1
+  const isBefore = anyUnitAt(typed, next) !== null || things.has(wordAt(typed, next))
+  return isBefore ? said(0.5, next) : null
+}
+
+/**
+ * The number that begins at a piece of a sentence: `750`, `1,5`, `ten`, `twenty five`, `a dozen`, `2 and a half`, `mezzo` before
+ * a unit, `a` before a unit or one of `things`; null where none does. Never throws.
+ */
+export function numberSaid(typed: TypedText, at: number, things: ReadonlySet<string>): NumberSaid | null {
+  const group = groupAt(typed, at) ?? halfAt(typed, at, things)
+  if (group !== null) return group
+  const number = figuresAt(typed, at) ?? wordsAt(typed, at)
+  if (number !== null) {
+    const half = halfMoreAt(typed, number.next)
+    return half === null ? number : said(number.value + 0.5, half)
+  }
+  if (!ARTICLES.has(wordAt(typed, at))) return null
+  return anyUnitAt(typed, at + 1) !== null || things.has(wordAt(typed, at + 1)) ? said(1, at + 1) : null
+}

@@ -1,0 +1,160 @@
+import { DomainError } from '../../domain-error.ts'
+import type { CalendarDay, DateSide } from '../quantities.ts'
+import { numberSaid } from '../said/number-said.ts'
+import { type TypedText, textFrom } from '../read/tokens.ts'
+import { addDays, addMonths, daysBetween, isDay, isoDay } from './calendar-day.ts'
+import { parseDate } from './parse-date.ts'
+
+/** A day in a sentence: the text that an option takes for it, and where it ends. */
+export interface DateSaid {
+  readonly text: string
+  readonly next: number
+}
+
+const MONTH =
+  'jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?|' +
+  'gen(?:naio)?|febbraio|marzo|aprile|maggio|giugno|luglio|agosto|settembre|ottobre|novembre|dicembre'
+const WEEKDAY =
+  'mon(?:day)?|tue(?:s|sday)?|wed(?:nesday)?|thu(?:r|rs|rsday)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?|' +
+  'lunedi|martedi|mercoledi|giovedi|venerdi|sabato|domenica'
+
+/** Words that a day can begin with; only there a longer look is worth its time. */
+const BEGINS = new RegExp(
+  `^(?:${MONTH}|${WEEKDAY}|\\d.*|the|a|an|un|una|il|l|in|tra|fra|on|by|last|next|this|scors[oa]|prossim[oa]|quest[oa]|today|tonight|tomorrow|` +
+    'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|christmas|xmas|easter|halloween|new|midsummer|midwinter|natale|pasqua|capodanno|ferragosto|' +
+    'early|mid|middle|late|end|beginning|start|meta|inizio|fine|just|two|three|four|five|six|seven|eight|nine|ten|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|couple|few)$',
+)
+
+/** Feasts of a fixed day. */
+const FEASTS: readonly (readonly [RegExp, string])[] = [
+  [/^(?:christmas eve|vigilia(?: di natale)?)$/, '24 December'],
+  [/^(?:christmas|xmas)(?: day)?$|^natale$/, '25 December'],
+  [/^(?:new years?|new years? day|capodanno)$/, '1 January'],
+  [/^new years? eve$/, '31 December'],
+  [/^hallow?een$/, '31 October'],
+  [/^ferragosto$/, '15 August'],
+  [/^midsummer$/, '24 June'],
+  [/^midwinter$/, '21 December'],
+]
+
+const SAME_DAY =
+  /^(?:today|tonight|this (?:morning|afternoon|evening)|just now|earlier|earlier today|oggi|stamattina|stamani|stasera|questa mattina|questa sera)$/
+const DAY_BEFORE = /^(?:yesterday(?: (?:morning|afternoon|evening))?|last night|ieri(?: sera| mattina)?)$/
+const DAY_AFTER = /^tomorrow(?: (?:morning|afternoon|evening|night))?$|^domani(?: (?:mattina|sera))?$/
+
+const PART = /^(?:(?:the )?(early|beginning of|start of|mid|middle of|late|end of|inizio(?: di)?|meta(?: di)?|fine(?: di)?)) ?-? (\S+)$/
+const OF_MONTH: Readonly<Record<string, number>> = { e: 5, b: 5, s: 5, i: 5, m: 15, l: 25, f: 28 }
+
+/** Easter Sunday of the Gregorian calendar; the anonymous algorithm of 1876 (Butcher), as in Meeus, Astronomical Algorithms, ch. 8. */
+function easter(year: number): CalendarDay {
+  const [a, b, c] = [year % 19, Math.floor(year / 100), year % 100]
+  const [d, e] = [Math.floor(b / 4), b % 4]
+  const g = Math.floor((8 * b + 13) / 25)
+  const h = (19 * a + b - d - g + 15) % 30
+  const [i, k] = [Math.floor(c / 4), c % 4]
+  const l = (32 + 2 * e + 2 * i - h - k) % 7
+  const m = Math.floor((a + 11 * h + 19 * l) / 433)
+  const month = Math.floor((h + l - 7 * m + 90) / 25)
+  return { year, month, day: (h + l - 7 * m + 33 * month + 19) % 32 }
+}
+
+const nextEaster = (today: CalendarDay): CalendarDay => {
+  const own = easter(today.year)
+  return daysBetween(own, today) >= 0 ? own : easter(today.year + 1)
+}
+
+/** The nth of this month, of the next, or of the one before, as the side wants. */
+function nth(day: number, today: CalendarDay, side: DateSide): CalendarDay | null {
+  const months = side === 'past' ? [0, -1, -2] : [0, 1, 2]
+  for (const step of months) {
+    const first = addMonths({ ...today, day: 1 }, step)
+    const such = { ...first, day }
+    const ahead = isDay(such) ? daysBetween(such, today) : Number.NaN
+    if (side === 'past' ? ahead <= 0 : side === 'after_today' ? ahead > 0 : ahead >= 0) return such
+  }
+  return null
+}
+
+/** Spans of time whose length nobody counts. */
+const VAGUE: readonly (readonly [RegExp, string])[] = [
+  [/^(?:a )?couple (?:of )?/, '2 '],
+  [/^(?:a )?few /, '3 '],
+  [/^un paio di /, '2 '],
+]
+
+function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | null {
+  const plain = phrase.replace(/^(?:on|by|the|il|l|for|per) /, '').replace(/^(?:the|il) /, '')
+  if (SAME_DAY.test(plain)) return 'today'
+  if (DAY_BEFORE.test(plain)) return 'yesterday'
+  if (DAY_AFTER.test(plain)) return 'tomorrow'
+  if (/^(?:easter|pasqua)$/.test(plain)) return isoDay(nextEaster(today))
+  const feast = FEASTS.find(([pattern]) => pattern.test(plain))
+  if (feast !== undefined) return feast[1]
+  if (/^(?:the )?weekend$|^(?:fine settimana)$/.test(plain)) return 'Saturday'
+  const part = PART.exec(plain)
+  if (part !== null && new RegExp(`^(?:${MONTH})$`).test(part[2]!)) return `${OF_MONTH[part[1]![0]!]} ${part[2]}`
+  const ordinal = /^(\d{1,2}) ?(?:st|nd|rd|th)?$/.exec(plain)
+  if (ordinal !== null && /(?:st|nd|rd|th)$|^(?:the|il|l) /.test(phrase.replace(/^(?:on|by) /, ''))) {
+    const day = nth(Number(ordinal[1]), today, side)
+    return day === null ? null : isoDay(day)
+  }
+  if (/^\d+$/.test(plain)) return null
+  const counted = VAGUE.reduce((text, [pattern, by]) => text.replace(pattern, by), plain)
+  const weekday = /^(?:this|last|next)? ?(?:morning|afternoon|evening|night)$/.test(counted) ? '' : counted
+  return weekday === '' ? null : parsed(weekday.replace(/ (?:morning|afternoon|evening|night)$/, ''), today, side)
+}
+
+function parsed(text: string, today: CalendarDay, side: DateSide): string | null {
+  try {
+    parseDate(text, { today, country: null }, side)
+    return text
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error
+    return error.code === 'ambiguous' || error.problem === 'other_weekday' ? text : null
+  }
+}
+
+const MOST_PIECES = 6
+
+/** A month alone, `may` and `march` among them, is no day. */
+const MONTH_ALONE = new RegExp(`^(?:${MONTH})$`)
+
+/**
+ * The day whose words begin at a piece of a sentence: `Saturday`, `this morning`, `3 days ago`, `the 7th`, `mid December`, `Natale`,
+ * `24/12`; the longest one; null where none does. Never throws.
+ */
+export function dateSaid(typed: TypedText, at: number, today: CalendarDay, side: DateSide): DateSaid | null {
+  const { tokens } = typed
+  if (!BEGINS.test(tokens[at]?.text ?? '')) return null
+  for (let next = Math.min(tokens.length, at + MOST_PIECES); next > at; next--) {
+    const said = tokens.slice(at, next)
+    const written = said.map(({ text }) => text)
+    if (MONTH_ALONE.test(written.join(' '))) continue
+    // Figures with their slashes stay together.
+    const isNumeric = said.every(({ kind, text }) => kind === 'number' || /^[-/.]$/.test(text))
+    const phrase = isNumeric ? textFrom(typed, at, next) : written.join(' ')
+    if (isNumeric && !/[-/]/.test(phrase)) continue
+    const counted = isNumeric ? phrase : inFigures(typed, at, next)
+    const text = dayOf(counted, today, side)
+    if (text !== null) return { text, next }
+  }
+  return null
+}
+
+/** `two weeks ago` with its number in figures. */
+function inFigures(typed: TypedText, from: number, to: number): string {
+  const words: string[] = []
+  for (let at = from; at < to; ) {
+    const number = numberSaid(typed, at, NONE)
+    if (number !== null && number.next <= to && !/^(?:a|an|un|una|uno)$/.test(typed.tokens[at]!.text)) {
+      words.push(number.text)
+      at = number.next
+    } else words.push(typed.tokens[at++]!.text)
+  }
+  return words.join(' ').replace(/(?<=\d) (?=(?:st|nd|rd|th)\b)/, '')
+}
+
+const NONE: ReadonlySet<string> = new Set()
+
+/** So many days before a day, as a date. */
+export const daysAgo = (days: number, today: CalendarDay): string => isoDay(addDays(today, -days))
