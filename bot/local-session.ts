@@ -9,6 +9,7 @@ import type { Config } from './config.ts'
 import { edge } from './process-edge.ts'
 import { startReminders } from './reminders/start-reminders.ts'
 import { noReminders } from './reminders/why-no-reminders.ts'
+import { newTalkMemory } from './talk/memory/remembered.ts'
 import { consoleSurface } from './terminal/chat/terminal-delivery.ts'
 import type { TerminalSession } from './terminal/chat/terminal-session.ts'
 import { openFile } from './terminal/files/open-file.ts'
@@ -58,6 +59,7 @@ export function localSession({ config, assumedZone, store, commands, spoken, now
       forgetFiles: forgetFilesIn(files),
       newAttempt: randomUUID,
       replies: newLastReplies(),
+      talk: newTalkMemory(),
     },
     speech,
     speechIn: terminalLanguage,

@@ -7,6 +7,8 @@ export interface Problems {}
 
 /** The kinds of failure that callers and scripts may branch on. */
 export type ErrorCode =
+  | 'question'
+  | 'not_understood'
   | 'bad_value'
   | 'ambiguous'
   | 'unknown_command'

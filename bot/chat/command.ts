@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { Place, PostedIn, Settings } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
+import type { TalkMemory } from '../talk/memory/remembered.ts'
 import type { Spoken } from '../text/language.ts'
 import type { Lacking } from '../text/messages/lacking.ts'
 import type { PostChange } from '../text/messages/share.ts'
@@ -50,6 +51,8 @@ export interface Asker extends Spoken {
   readonly doubts?: Doubts
   /** Where it is left out, no reply is kept to say more of it. */
   readonly replies?: LastReplies
+  /** Where it is left out, every sentence stands by itself. */
+  readonly talk?: TalkMemory
 }
 
 /** What a command may know besides its input. */

@@ -35,6 +35,7 @@ import type { ServingMessages } from './messages/serving.ts'
 import type { ForgetMessages, SettingsMessages } from './messages/settings.ts'
 import type { CodeMessages, ShareMessages } from './messages/share.ts'
 import type { SweetenerMessages } from './messages/sweeteners.ts'
+import type { TalkMessages } from './messages/talk.ts'
 import type { MoreText } from './more-text.ts'
 import type { PictureText } from './picture-text.ts'
 import type { ConsoleText } from './terminal-text.ts'
@@ -63,7 +64,8 @@ export type Messages = CalculateMessages &
   CodeMessages &
   ShareMessages &
   PictureMessages &
-  EmergencyMessages
+  EmergencyMessages &
+  TalkMessages
 
 /** A sentence for every key of a group. */
 export type Written<Group> = {

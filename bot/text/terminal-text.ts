@@ -11,6 +11,8 @@ export interface ConsoleText
   caution(text: string): string
   fileSaved(values: { path: string }): string
   fileFailed(values: { name: string; code: string | null }): string
+  /** The exact line that a sentence was understood as. */
+  readAs(line: string): string
   action(label: string, line: string): string
   atLine(number: number, sentence: string): string
   option(text: string, required: boolean): string

@@ -75,7 +75,7 @@ function jarNamed(typed: string, jars: Person['jars']): string | null {
 export const forgetCommand = defineCommand({
   ...signature('forget'),
   async run({ jar, confirm: given }, context) {
-    const { store, userId, forgetFiles, replies, place } = context
+    const { store, userId, forgetFiles, replies, talk, place } = context
     const confirm = given?.is ?? null
     const isChanged = confirm !== null && confirm.tally !== null && confirm.tally !== (await tallyNow(context))
     if (confirm?.isYes === true && jar === undefined && !isChanged) {
@@ -84,6 +84,7 @@ export const forgetCommand = defineCommand({
       const removed = await store.remove(userId)
       const files = (await forgetFiles?.()) ?? 0
       replies?.forget(userId)
+      talk?.forget(userId)
       const notes = await withdrawAll(shared, context)
       const data = { erased: true, ...removed, files, shares: shared.length }
       const values = { ...removed, finished, undone, files }

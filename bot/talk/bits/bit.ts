@@ -1,7 +1,7 @@
-import type { TypedText } from '../../../core/quantity/read/tokens.ts'
-import type { Concept, Lexicon } from '../lexicon/lexicon.ts'
-import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import type { ConceptSpan } from '../lexicon/concepts.ts'
+import type { Concept, Lexicon } from '../lexicon/lexicon.ts'
 
 export type BitKind =
   | 'volume'

@@ -6,9 +6,22 @@ import type { TalkJar } from './bit.ts'
 const wordsOf = (name: string): readonly string[] => saidText(name).tokens.map(({ text }) => text)
 
 /** A jar's whole name at a piece of a sentence, the longest; an `#id` too. Names that are a plant's are left to what is in them. */
-export function jarAt(tokens: readonly Token[], at: number, jars: readonly TalkJar[]): { jar: TalkJar; next: number } | null {
+export function jarAt(
+  tokens: readonly Token[],
+  at: number,
+  jars: readonly TalkJar[],
+): { jar: TalkJar; next: number } | null {
   if (tokens[at]?.text === '#') {
-    const jar = jars.find(({ id }) => id.toLowerCase() === tokens.slice(at + 1, at + 3).map(({ text }) => text).join('').toLowerCase().slice(0, id.length))
+    const jar = jars.find(
+      ({ id }) =>
+        id.toLowerCase() ===
+        tokens
+          .slice(at + 1, at + 3)
+          .map(({ text }) => text)
+          .join('')
+          .toLowerCase()
+          .slice(0, id.length),
+    )
     if (jar !== undefined) {
       const isOne = tokens[at + 1]?.text === jar.id.toLowerCase()
       return { jar, next: isOne ? at + 2 : at + 3 }

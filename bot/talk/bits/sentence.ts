@@ -1,7 +1,7 @@
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type ConceptSpan, conceptsIn } from '../lexicon/concepts.ts'
-import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
+import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import type { Bit, Sentence, Surroundings } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
 import { withRoles } from './roles.ts'
@@ -24,10 +24,20 @@ const HIGH = 45
 
 /** What the amounts of a sentence tell. */
 function derivedFrom(bits: readonly Bit[]): readonly Derived[] {
-  const liquids = bits.filter(({ kind, role }) => (kind === 'volume' && role !== 'of_water' && role !== 'of_sugar') || (kind === 'bottles' && role === 'of_spirit'))
+  const liquids = bits.filter(
+    ({ kind, role }) =>
+      (kind === 'volume' && role !== 'of_water' && role !== 'of_sugar') || (kind === 'bottles' && role === 'of_spirit'),
+  )
   const strengths = bits.filter(({ kind, role }) => kind === 'strength' && role === 'have')
   const wished = bits.find(({ kind, role }) => kind === 'strength' && role === 'want')
-  const isAmount = bits.some(({ kind, role, with: place }) => kind === 'volume' || kind === 'mass' || kind === 'bottles' || (kind === 'bare' && role === 'of_plant') || (kind === 'strength' && role !== null && place !== undefined))
+  const isAmount = bits.some(
+    ({ kind, role, with: place }) =>
+      kind === 'volume' ||
+      kind === 'mass' ||
+      kind === 'bottles' ||
+      (kind === 'bare' && role === 'of_plant') ||
+      (kind === 'strength' && role !== null && place !== undefined),
+  )
   return [
     ...(liquids.length > 1 && strengths.length > 1 ? (['several_liquids'] as const) : []),
     ...(wished === undefined ? [] : [wished.value >= HIGH ? ('wished_high' as const) : ('wished_low' as const)]),
@@ -41,7 +51,9 @@ function withMisspelt({ typed, spans }: Parameters<typeof withRoles>[0], read: r
     read.some(({ from, to }) => from <= at && at < to) || spans.some(({ from, to }) => from <= at && at < to)
   const more = typed.tokens.flatMap(({ kind }, at) => {
     const found = kind !== 'word' || isTaken(at) ? null : misspeltAt(typed, at)
-    const isFree = found !== null && Array.from({ length: found.to - found.from }, (_, more) => at + more).every((each) => !isTaken(each))
+    const isFree =
+      found !== null &&
+      Array.from({ length: found.to - found.from }, (_, more) => at + more).every((each) => !isTaken(each))
     return found === null || !isFree ? [] : [found]
   })
   return [...read, ...more].toSorted((one, other) => one.from - other.from)
@@ -54,6 +66,12 @@ function withoutShorter(spans: readonly ConceptSpan[]): readonly ConceptSpan[] {
   return spans.filter(
     (span) =>
       !OPPOSED.test(span.concept) ||
-      !spans.some((other) => OPPOSED.test(other.concept) && other.from <= span.from && span.to <= other.to && other.to - other.from > span.to - span.from),
+      !spans.some(
+        (other) =>
+          OPPOSED.test(other.concept) &&
+          other.from <= span.from &&
+          span.to <= other.to &&
+          other.to - other.from > span.to - span.from,
+      ),
   )
 }

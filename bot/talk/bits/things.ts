@@ -37,15 +37,19 @@ export function thingAt(tokens: readonly Token[], at: number, lexicon: Lexicon) 
 }
 
 /** What `a` and `half` before it make a number: a bottle, a dozen, whatever is counted loosely. */
-export const countable = (lexicon: Lexicon): ReadonlySet<string> =>
-  wordSet(`${lexicon.bottles} ${lexicon.loose}`)
+export const countable = (lexicon: Lexicon): ReadonlySet<string> => wordSet(`${lexicon.bottles} ${lexicon.loose}`)
 
 /** A drink that is called otherwise than what it is made of, and its plant; null where none begins. */
-export function drinkAt(tokens: readonly Token[], at: number, { drinks }: Lexicon): { plant: string; next: number } | null {
+export function drinkAt(
+  tokens: readonly Token[],
+  at: number,
+  { drinks }: Lexicon,
+): { plant: string; next: number } | null {
   for (const [names, plant] of drinks) {
     for (const name of names.split(', ')) {
       const words = name.split(' ')
-      if (words.every((word, more) => tokens[at + more]?.text === word || tokens[at + more]?.text === `${word}s`)) return { plant, next: at + words.length }
+      if (words.every((word, more) => tokens[at + more]?.text === word || tokens[at + more]?.text === `${word}s`))
+        return { plant, next: at + words.length }
     }
   }
   return null

@@ -15,7 +15,16 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar strain',
     does: 'record',
-    cues: { strained: 3.5, infusion: 0.5, reads: 0.5, wish: -3, how_much: -3, syrup: -1, filtered: -0.5, how_strong: -2 },
+    cues: {
+      strained: 3.5,
+      infusion: 0.5,
+      reads: 0.5,
+      wish: -3,
+      how_much: -3,
+      syrup: -1,
+      filtered: -0.5,
+      how_strong: -2,
+    },
     wants: ['strained'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
@@ -131,7 +140,14 @@ export const jarFrames: readonly Frame[] = [
     slots: [{ option: 'jar', takes: 'jar', needed: true }],
     ignores: ['date', 'span'],
   },
-  { command: 'jar list', does: 'compute', cues: { what_is_on: 4.5, remind: -1 }, wants: ['what_is_on'], slots: [], ignores: ['date'] },
+  {
+    command: 'jar list',
+    does: 'compute',
+    cues: { what_is_on: 4.5, remind: -1 },
+    wants: ['what_is_on'],
+    slots: [],
+    ignores: ['date'],
+  },
   {
     command: 'jar label',
     does: 'compute',
@@ -202,7 +218,14 @@ export const jarFrames: readonly Frame[] = [
     wants: ['hand_on'],
     slots: [{ option: 'jar', takes: 'jar', needed: true }],
   },
-  { command: 'forget', does: 'never', cues: { erase: 3 }, wants: ['erase'], slots: [], bars: ['when_take_out', 'forgotten'] },
+  {
+    command: 'forget',
+    does: 'never',
+    cues: { erase: 3 },
+    wants: ['erase'],
+    slots: [],
+    bars: ['when_take_out', 'forgotten'],
+  },
   {
     command: 'settings',
     does: 'set',

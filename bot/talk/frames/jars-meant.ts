@@ -21,8 +21,7 @@ const FITTING: Readonly<Record<string, readonly Stage[]>> = {
   again: ['emptied', 'ready', 'resting', 'sweetened', 'discarded'],
 }
 
-const MONTHS =
-  'january february march april may june july august september october november december'.split(' ')
+const MONTHS = 'january february march april may june july august september october november december'.split(' ')
 const MESI = 'gennaio febbraio marzo aprile maggio giugno luglio agosto settembre ottobre novembre dicembre'.split(' ')
 
 const isOver = ({ stage }: TalkJar): boolean => stage === 'emptied' || stage === 'discarded'
@@ -32,7 +31,9 @@ const named = (name: string): string => name.trim().toLowerCase()
 /** Whose name is this plant's, or which it is in. */
 function ofPlant(bit: Bit, jars: readonly TalkJar[]): readonly TalkJar[] {
   const text = named(bit.text)
-  const whole = jars.filter(({ name }) => named(name) === text || `${named(name)}s` === text || named(name) === `${text}s`)
+  const whole = jars.filter(
+    ({ name }) => named(name) === text || `${named(name)}s` === text || named(name) === `${text}s`,
+  )
   if (whole.length > 0) return whole
   const begun = jars.filter(({ name }) => named(name).startsWith(`${text} `) || named(name).split(/\s+/).includes(text))
   if (begun.length > 0) return begun
@@ -49,7 +50,10 @@ export function jarsMeant({ bits, typed, jars }: Sentence, command: string): Jar
   const stages = FITTING[command]
   const running = jars.filter((jar) => (command === 'again' ? true : !isOver(jar)))
   const fitting = stages === undefined ? running : running.filter(({ stage }) => stages.includes(stage))
-  const plants = bits.filter(({ kind, role, with: place }) => kind === 'plant' && role !== 'left_out' && (place === undefined || command !== 'jar add'))
+  const plants = bits.filter(
+    ({ kind, role, with: place }) =>
+      kind === 'plant' && role !== 'left_out' && (place === undefined || command !== 'jar add'),
+  )
   for (const plant of plants.length > 1 && command === 'jar add' ? plants.toReversed() : plants) {
     const all = ofPlant(plant, running)
     const able = all.filter((jar) => fitting.includes(jar))
@@ -57,11 +61,14 @@ export function jarsMeant({ bits, typed, jars }: Sentence, command: string): Jar
     if (meant.length === 1) return { text: meant[0]!.name, bits: [plant], choices: [] }
     if (meant.length > 1) return { text: null, bits: [plant], choices: meant.map(({ name }) => name) }
   }
-  const month = typed.tokens.map(({ text }) => Math.max(MONTHS.indexOf(text), MESI.indexOf(text)) + 1).find((at) => at > 0)
+  const month = typed.tokens
+    .map(({ text }) => Math.max(MONTHS.indexOf(text), MESI.indexOf(text)) + 1)
+    .find((at) => at > 0)
   const ofMonth = month === undefined ? [] : running.filter((jar) => jar.month === month)
   if (ofMonth.length === 1) return { text: ofMonth[0]!.name, bits: [], choices: [] }
   const [plant] = plants
-  if (plant !== undefined && command !== 'jar add') return { text: plant.text.toLowerCase(), bits: [plant], choices: [] }
+  if (plant !== undefined && command !== 'jar add')
+    return { text: plant.text.toLowerCase(), bits: [plant], choices: [] }
   if (fitting.length === 1) return { text: fitting[0]!.name, bits: [], choices: [] }
   return { text: null, bits: [], choices: (fitting.length > 0 ? fitting : running).map(({ name }) => name) }
 }

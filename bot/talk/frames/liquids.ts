@@ -1,5 +1,5 @@
+import { SPIRIT_BOTTLE_ML } from '../bits/amount-bits.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
-import { SPIRIT_BOTTLE_ML } from '../bits/bits-in.ts'
 
 /** A liquid of a sentence: how much, how strong, what it is called. */
 export interface LiquidSaid {
@@ -23,7 +23,10 @@ export function liquidsIn({ bits }: Sentence): readonly LiquidSaid[] {
     const behind = bits
       .slice(at + 1, nextAmount === -1 ? undefined : nextAmount)
       .find((each) => each.kind === kind && each.role === 'have' && !taken.has(each))
-    const first = poured[0] === amount ? bits.slice(0, at).findLast((each) => each.kind === kind && each.role === 'have' && !taken.has(each)) : undefined
+    const first =
+      poured[0] === amount
+        ? bits.slice(0, at).findLast((each) => each.kind === kind && each.role === 'have' && !taken.has(each))
+        : undefined
     const found = behind ?? first ?? null
     if (found !== null) taken.add(found)
     return found

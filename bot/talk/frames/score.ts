@@ -3,7 +3,7 @@ import type { Frame } from './frame.ts'
 import { fills } from './slots.ts'
 
 /** A frame tried on a sentence. */
-export interface Tried {
+export interface FrameTried {
   readonly frame: Frame
   readonly score: number
   readonly options: Readonly<Record<string, string>>
@@ -15,7 +15,17 @@ export interface Tried {
   readonly unused: readonly Bit[]
 }
 
-const NUMBERS = new Set<BitKind>(['volume', 'mass', 'strength', 'sweetness', 'bare', 'bottles', 'gravity', 'rating', 'temperature'])
+const NUMBERS = new Set<BitKind>([
+  'volume',
+  'mass',
+  'strength',
+  'sweetness',
+  'bare',
+  'bottles',
+  'gravity',
+  'rating',
+  'temperature',
+])
 
 const PER_BIT = 1.3
 const PER_LACK = 2
@@ -23,30 +33,32 @@ const PER_NUMBER_LEFT = 1.5
 const PER_THING_LEFT = 0.8
 
 /** A score of what a frame uses, lacks and leaves; null where what it needs said was not. */
-export function tryFrame(frame: Frame, sentence: Sentence): Tried | null {
+export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   if (frame.wants !== undefined && !sentence.has(...frame.wants)) return null
   if (frame.bars !== undefined && sentence.has(...frame.bars)) return null
   const options: Record<string, string> = {}
   const used = new Set<Bit>()
   const lacks: string[] = []
-  let open: Tried['open'] = null
+  let open: FrameTried['open'] = null
   let assumed = 0
   for (const { option, takes, needed, unless } of frame.slots) {
     const filled = unless !== undefined && unless in options ? null : fills[takes](sentence, frame.command)
     const isFresh = filled !== null && (filled.bits.length === 0 || filled.bits.some((bit) => !used.has(bit)))
     if (filled !== null && filled.choices !== undefined) {
       open ??= { option, choices: filled.choices }
-      filled.bits.forEach((bit) => used.add(bit))
+      for (const bit of filled.bits) used.add(bit)
     } else if (filled !== null && isFresh) {
       options[option] = filled.text
-      filled.bits.forEach((bit) => used.add(bit))
+      for (const bit of filled.bits) used.add(bit)
       if (filled.bits.length === 0 && filled.isAssumed !== true) assumed++
     } else if (needed === true) lacks.push(option)
   }
   const ignored = new Set(frame.ignores ?? [])
   const left = sentence.bits.filter((bit) => !used.has(bit) && bit.role !== 'gone' && bit.role !== 'left_out')
   const isOfIgnored = ({ role }: Bit): boolean => role === 'of_plant' && ignored.has('plant')
-  const unused = left.filter((bit) => NUMBERS.has(bit.kind) && !ignored.has(bit.kind) && bit.role !== 'price' && !isOfIgnored(bit))
+  const unused = left.filter(
+    (bit) => NUMBERS.has(bit.kind) && !ignored.has(bit.kind) && bit.role !== 'price' && !isOfIgnored(bit),
+  )
   const things = left.filter(({ kind }) => !NUMBERS.has(kind) && !ignored.has(kind) && kind !== 'date')
   const cues = Object.entries(frame.cues).reduce(
     (sum, [cue, weight]) => sum + (sentence.has(cue as keyof typeof frame.cues) ? (weight ?? 0) : 0),

@@ -1,14 +1,6 @@
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Sentence } from '../bits/bit.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
-
-/** What can be wrong with a jar, by the ids of the troubles. */
-export type SymptomId =
-  | 'cloudy_on_mixing' | 'cloudy_in_cold' | 'cloudy_later' | 'oil_ring' | 'separated' | 'bitter' | 'harsh_hot' | 'too_sweet' | 'too_dry_or_sour'
-  | 'too_weak' | 'weak_taste' | 'brown' | 'faded' | 'sediment' | 'gelled' | 'crystals' | 'frozen' | 'mould' | 'fermenting' | 'pressure'
-  | 'stuck_filter' | 'black_or_metal' | 'curdled' | 'vinegar' | 'solvent' | 'wrong_spirit' | 'unknown_plant' | 'cracked_stones' | 'broken_glass'
-  | 'lead_crystal' | 'garlic_or_vegetable' | 'pink_orange_slime' | 'too_sour' | 'too_spicy' | 'rotten_egg' | 'soapy_perfume' | 'hairs_or_spines'
-  | 'floating_bits' | 'insects' | 'skin_on_top' | 'leaking_lid' | 'left_in_sun' | 'forgotten' | 'fruit_went_pale' | 'sugar_not_dissolving'
-  | 'leaves_went_black' | 'cloth_or_paper_taste' | 'musty' | 'plastic_taste' | 'hydrometer_odd'
 
 /** `cloud in_cold`: both are said; `-` before one: it is not. */
 type Rule = readonly [symptom: SymptomId, score: number, concepts: string]
@@ -134,7 +126,9 @@ export interface SymptomSaid {
 /** What goes wrong in a sentence, the likeliest; null where nothing does. */
 export function symptomIn(sentence: Sentence): SymptomSaid | null {
   const found = compiled
-    .filter(({ said, unsaid }) => said.every((each) => sentence.has(each)) && !unsaid.some((each) => sentence.has(each)))
+    .filter(
+      ({ said, unsaid }) => said.every((each) => sentence.has(each)) && !unsaid.some((each) => sentence.has(each)),
+    )
     .toSorted((one, other) => other.score - one.score || other.said.length - one.said.length)[0]
   return found === undefined ? null : { id: found.symptom, score: found.score }
 }

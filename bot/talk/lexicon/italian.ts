@@ -208,7 +208,10 @@ export const italian: Lexicon = {
     ['brandy, cognac', 40],
     ['whisky, whiskey', 40],
     ['grappa, acquavite, tequila', 40],
-    ['alcol, alcool, alcole, alcol puro, alcool puro, alcol buongusto, alcool buongusto, alcol etilico, alcol alimentare, alcol per liquori, spirito', 0],
+    [
+      'alcol, alcool, alcole, alcol puro, alcool puro, alcol buongusto, alcool buongusto, alcol etilico, alcol alimentare, alcol per liquori, spirito',
+      0,
+    ],
   ],
   sugars: `zucchero, zucchero di canna, zucchero bianco, miele, sciroppo d acero, sciroppo di agave, dolcificante, stevia, xilitolo, eritritolo`,
   waters: `acqua, acqua fredda, acqua naturale`,

@@ -1,13 +1,14 @@
 import { DomainError } from '../../../core/domain-error.ts'
-import type { Bit, Sentence } from '../bits/bit.ts'
-import type { CallRead, TalkReading } from '../reader/reading.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
+import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { withOption } from './change-call.ts'
 
 type Question = Extract<TalkReading, { kind: 'question' }>
 
 /** Said as done, asked once more and answered with yes. */
-const doesOf = (command: Path): 'compute' | 'record' => (/^(?:jar (?!list|show|tag|label)|again)/.test(command) ? 'record' : 'compute')
+const doesOf = (command: Path): 'compute' | 'record' =>
+  /^(?:jar (?!list|show|tag|label)|again)/.test(command) ? 'record' : 'compute'
 
 const run = (call: CallRead): TalkReading => ({ kind: 'call', call, does: doesOf(call.command), leftOut: [] })
 
@@ -23,13 +24,25 @@ function chosen({ typed, bits }: Sentence, { choices, about }: Question): CallRe
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign').map(({ text }) => text)
   if (words.length === 0 || words.length > 5) return null
   const differing = choices.filter(({ options, command }) =>
-    [command, ...Object.values(options)].some((text) => words.some((word) => word.length > 2 && text.toLowerCase().split(/\s+/).includes(word))),
+    [command, ...Object.values(options)].some((text) =>
+      words.some((word) => word.length > 2 && text.toLowerCase().split(/\s+/).includes(word)),
+    ),
   )
   const plant = bits.find(({ kind }) => kind === 'plant' || kind === 'jar')
-  const byPlant = plant === undefined || about.kind !== 'which_jar' ? [] : choices.filter(({ options }) => Object.values(options).some((text) => text.toLowerCase().startsWith(plant.text.toLowerCase().replace(/s$/, ''))))
+  const byPlant =
+    plant === undefined || about.kind !== 'which_jar'
+      ? []
+      : choices.filter(({ options }) =>
+          Object.values(options).some((text) =>
+            text.toLowerCase().startsWith(plant.text.toLowerCase().replace(/s$/, '')),
+          ),
+        )
   if (byPlant.length === 1) return byPlant[0]!
   if (differing.length === 1) return differing[0]!
-  const place = words.length === 1 || /^(?:the|il|la)$/.test(words[0]!) ? ORDINALS.find(([pattern]) => pattern.test(words.at(-1)!))?.[1] : undefined
+  const place =
+    words.length === 1 || /^(?:the|il|la)$/.test(words[0]!)
+      ? ORDINALS.find(([pattern]) => pattern.test(words.at(-1)!))?.[1]
+      : undefined
   return place === undefined ? null : (choices[place] ?? null)
 }
 
@@ -44,13 +57,16 @@ function lackedText({ bits, typed }: Sentence, option: string, command: Path): s
 
 const textsFor = ({ kind, text, value }: Bit, option: string): readonly string[] => {
   if (/strength/.test(option) && kind === 'spirit' && value > 0) return [`${value}%`]
-  if (/strength/.test(option)) return kind === 'bare' || kind === 'strength' ? [text.includes('%') ? text : `${text}%`] : [text]
+  if (/strength/.test(option))
+    return kind === 'bare' || kind === 'strength' ? [text.includes('%') ? text : `${text}%`] : [text]
   if (kind === 'bare' && /infusion|spirit|liqueur|pour|measured|water/.test(option)) return [`${text} ml`]
   return [text]
 }
 
 function isRead(command: Path, option: string, text: string): boolean {
-  const schema = (signatures[command].shape as Readonly<Record<string, { safeParse(text: string): { success: boolean } }>>)[option]
+  const schema = (
+    signatures[command].shape as Readonly<Record<string, { safeParse(text: string): { success: boolean } }>>
+  )[option]
   try {
     return schema?.safeParse(text).success === true
   } catch (error) {
@@ -64,11 +80,14 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   if (question === null) return null
   const { about, call, choices } = question
   const isShort = sentence.typed.tokens.length <= 6
-  if (isShort && sentence.has('no') && !sentence.has('yes') && sentence.bits.length === 0) return { kind: 'last', what: 'let_be' }
+  if (isShort && sentence.has('no') && !sentence.has('yes') && sentence.bits.length === 0)
+    return { kind: 'last', what: 'let_be' }
   const choice = chosen(sentence, question)
   if (choice !== null) return run(choice)
-  if (isShort && sentence.has('yes', 'done_word') && choices.length === 1 && sentence.bits.length === 0) return run(choices[0]!)
-  if (about.kind === 'which_jar' && sentence.has('all_of_them') && call.command === 'jar shake') return run(withOption(call, 'jar', 'all'))
+  if (isShort && sentence.has('yes', 'done_word') && choices.length === 1 && sentence.bits.length === 0)
+    return run(choices[0]!)
+  if (about.kind === 'which_jar' && sentence.has('all_of_them') && call.command === 'jar shake')
+    return run(withOption(call, 'jar', 'all'))
   if (about.kind !== 'lacks') return null
   const text = lackedText(sentence, about.option, call.command)
   return text === null ? null : run(withOption(call, about.option, text))

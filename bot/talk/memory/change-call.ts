@@ -3,7 +3,7 @@ import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { nextStrength, nextSweetness } from '../frames/better.ts'
-import type { CallRead } from '../reader/reading.ts'
+import type { CallRead } from '../frames/reading.ts'
 
 /** Taken where nothing was said: a usual liqueur. */
 const USUAL = { strength: 30, sweetness: 190 } as const
@@ -32,15 +32,24 @@ const read = (text: string | undefined, value: (text: string) => number): number
 
 /** Less or more sweet than the last time; `slightly` goes half as far. */
 export function sweetened(call: CallRead, isSweeter: boolean, isSlight: boolean): CallRead {
-  const now = read(call.options['to-sweetness'], (text) => parseSweetness(text).sugarGPerL) ?? read(call.options.sweetness, (text) => parseSweetness(text).sugarGPerL) ?? USUAL.sweetness
+  const now =
+    read(call.options['to-sweetness'], (text) => parseSweetness(text).sugarGPerL) ??
+    read(call.options.sweetness, (text) => parseSweetness(text).sugarGPerL) ??
+    USUAL.sweetness
   const next = nextSweetness(now, isSweeter)
   const gPerL = isSlight ? Math.round((now + next) / 20) * 10 : next
   return withOption(call, 'to-sweetness', `${gPerL} g/L`)
 }
 
 export function strengthened(call: CallRead, isStronger: boolean, isSlight: boolean): CallRead {
-  const now = read(call.options['to-strength'], (text) => parseStrength(text).abvPercent) ?? (call.command === 'adjust' ? read(call.options.strength, (text) => parseStrength(text).abvPercent) : null) ?? USUAL.strength
-  const step = call.options['to-strength'] === undefined && call.command !== 'adjust' ? now + (isStronger ? 5 : -5) : nextStrength(now, isStronger)
+  const now =
+    read(call.options['to-strength'], (text) => parseStrength(text).abvPercent) ??
+    (call.command === 'adjust' ? read(call.options.strength, (text) => parseStrength(text).abvPercent) : null) ??
+    USUAL.strength
+  const step =
+    call.options['to-strength'] === undefined && call.command !== 'adjust'
+      ? now + (isStronger ? 5 : -5)
+      : nextStrength(now, isStronger)
   const next = isSlight ? now + (isStronger ? 2 : -2) : step
   return withOption(call, 'to-strength', `${Math.max(1, Math.round(next))}%`)
 }

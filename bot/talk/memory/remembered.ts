@@ -1,16 +1,18 @@
-import type { CallRead, TalkReading } from '../reader/reading.ts'
+import type { CallRead, TalkReading } from '../frames/reading.ts'
 
 /** What was said last, in one place, by one person. */
 export interface Remembered {
   /** The last call that was answered. */
   readonly call: CallRead | null
+  /** The last step of a jar that was recorded. */
+  readonly step: CallRead | null
   /** What its answer offered, in order. */
   readonly offered: readonly CallRead[]
   /** What was asked back and not answered yet. */
   readonly question: Extract<TalkReading, { kind: 'question' }> | null
 }
 
-export const NOTHING_SAID: Remembered = { call: null, offered: [], question: null }
+export const NOTHING_SAID: Remembered = { call: null, step: null, offered: [], question: null }
 
 /** For how long it is remembered. */
 export const REMEMBERED_MS = 30 * 60_000

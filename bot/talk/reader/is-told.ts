@@ -20,7 +20,11 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
 function isDenied({ typed, spans }: Sentence): boolean {
   const deeds = spans.filter(({ concept }) => DEEDS.has(concept))
   return deeds.some(({ from }) =>
-    typed.tokens.slice(Math.max(0, from - 3), from).some(({ text }) => /^(?:not|no|dont|didnt|havent|hasnt|never|non|mai|without|senza|almost|nearly|quasi)$/.test(text)),
+    typed.tokens
+      .slice(Math.max(0, from - 3), from)
+      .some(({ text }) =>
+        /^(?:not|no|dont|didnt|havent|hasnt|never|non|mai|without|senza|almost|nearly|quasi)$/.test(text),
+      ),
   )
 }
 

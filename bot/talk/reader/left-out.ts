@@ -16,7 +16,7 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[]): readonly st
     const shown = typed.text.slice(from, to)
     if (bit !== undefined) return bit.from === at ? [typed.text.slice(from, typed.tokens[bit.to - 1]!.to)] : []
     if (kind === 'number') return [shown]
-    if (SAYS_SOMETHING.test(text) ) return [shown]
+    if (SAYS_SOMETHING.test(text)) return [shown]
     if (fillers.has(text) || isPhrase(at) || text.length < 2) return []
     if (between.has(text) && !loose.has(text)) return []
     return loose.has(text) && isNextToUsed(at, used) ? [] : [shown]

@@ -4,13 +4,13 @@ import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { computeFrames } from '../frames/compute-frames.ts'
 import { jarFrames } from '../frames/jar-frames.ts'
-import { type Tried, tryFrame } from '../frames/score.ts'
+import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
-import type { CallRead, TalkReading } from './reading.ts'
 
 /** Finds an entry of the handbook, by its id; null where none is near enough. */
 export type FindEntry = (text: string, language: 'en' | 'it') => string | null
@@ -31,19 +31,27 @@ const APART = 0.4
 /** A handbook entry or a symptom stands before a call that only a plant speaks for. */
 const SURE = 4.6
 
-const tried = (sentence: Sentence, command: Path | undefined): readonly Tried[] =>
+const tried = (sentence: Sentence, command: Path | undefined): readonly FrameTried[] =>
   frames
     .filter((frame) => command === undefined || frame.command === command)
-    .flatMap((frame) => tryFrame(command === undefined ? frame : { ...frame, wants: undefined as never, bars: undefined as never, base: LEAST + 1 }, sentence) ?? [])
+    .flatMap(
+      (frame) =>
+        tryFrame(
+          command === undefined
+            ? frame
+            : { ...frame, wants: undefined as never, bars: undefined as never, base: LEAST + 1 },
+          sentence,
+        ) ?? [],
+    )
     .toSorted((one, other) => other.score - one.score)
 
-const callOf = ({ frame, options }: Tried, more: Readonly<Record<string, string>> = {}): CallRead => ({
+const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<string, string>> = {}): CallRead => ({
   command: frame.command,
   options: { ...options, ...more },
 })
 
 /** What a frame that holds comes to: a call, a question, or a line to type. */
-function readingOf(best: Tried, sentence: Sentence): TalkReading {
+function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
   const { frame, lacks, open, unused } = best
   const call = callOf(best)
   const leftOut = leftOutOf(sentence, best.used)
@@ -59,7 +67,8 @@ function readingOf(best: Tried, sentence: Sentence): TalkReading {
     return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
   }
   const [number] = unused
-  if (number !== undefined) return { kind: 'question', call, about: { kind: 'number', typed: number.text }, choices: [call], leftOut }
+  if (number !== undefined)
+    return { kind: 'question', call, about: { kind: 'number', typed: number.text }, choices: [call], leftOut }
   return { kind: 'call', call, leftOut, does: frame.does }
 }
 
@@ -81,9 +90,20 @@ function smallTalk(sentence: Sentence): TalkReading | null {
   if (bits.length > 0 || typed.tokens.length > 6) return null
   const covers = (concept: 'greeting' | 'thanks' | 'help_me'): boolean =>
     typed.tokens.every(
-      ({ kind }, at) => kind === 'sign' || spans.some((span) => (span.concept === concept || (concept !== 'help_me' && span.concept === 'greeting')) && span.from <= at && at < span.to),
+      ({ kind }, at) =>
+        kind === 'sign' ||
+        spans.some(
+          (span) =>
+            (span.concept === concept || (concept !== 'help_me' && span.concept === 'greeting')) &&
+            span.from <= at &&
+            at < span.to,
+        ),
     )
-  if (sentence.has('help_me') && (covers('help_me') || spans.some((span) => span.concept === 'help_me' && span.to - span.from >= 3))) return { kind: 'small_talk', key: 'help' }
+  if (
+    sentence.has('help_me') &&
+    (covers('help_me') || spans.some((span) => span.concept === 'help_me' && span.to - span.from >= 3))
+  )
+    return { kind: 'small_talk', key: 'help' }
   if (sentence.has('thanks') && covers('thanks')) return { kind: 'small_talk', key: 'thanks' }
   return sentence.has('greeting') && covers('greeting') ? { kind: 'small_talk', key: 'greeting' } : null
 }
@@ -109,23 +129,45 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const score = best?.score ?? 0
   const entry = score >= SURE || knows.command !== undefined ? null : knows.findEntry(text, sentence.lexicon.id)
   // What may happen is asked of the handbook, what has happened is trouble.
-  if (entry !== null && symptom !== null && sentence.has('may_i', 'would_it') && !isFullCall(best)) return { kind: 'topic', entry }
+  if (entry !== null && symptom !== null && sentence.has('may_i', 'would_it') && !isFullCall(best))
+    return { kind: 'topic', entry }
   if (symptom !== null && symptom.score >= score - 0.3 && !isFullCall(best)) return symptomReading(sentence, symptom.id)
   const isBare = best !== undefined && score < SURE && best.lacks.length > 0
   if (entry !== null && (best === undefined || score < LEAST || isBare)) return { kind: 'topic', entry }
   if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
-  const isClose = second !== undefined && score - second.score < APART && second.score >= LEAST && second.frame.command !== best.frame.command
+  const isClose =
+    second !== undefined &&
+    score - second.score < APART &&
+    second.score >= LEAST &&
+    second.frame.command !== best.frame.command
   if (isClose && second.lacks.length < best.lacks.length) return readingOf(second, sentence)
-  if (isClose && second.lacks.length === 0 && best.lacks.length === 0 && best.frame.does === 'compute' && second.frame.does === 'compute' && best.unused.length === 0 && second.unused.length === 0) {
+  if (
+    isClose &&
+    second.lacks.length === 0 &&
+    best.lacks.length === 0 &&
+    best.frame.does === 'compute' &&
+    second.frame.does === 'compute' &&
+    best.unused.length === 0 &&
+    second.unused.length === 0
+  ) {
     const choices = [callOf(best), callOf(second)]
-    return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: leftOutOf(sentence, best.used) }
+    return {
+      kind: 'question',
+      call: choices[0]!,
+      about: { kind: 'which_reading' },
+      choices,
+      leftOut: leftOutOf(sentence, best.used),
+    }
   }
   return readingOf(best, sentence)
 }
 
 /** A call with all that it needs, of numbers: no symptom stands before it. */
-const isFullCall = (best: Tried | undefined): boolean =>
-  best !== undefined && best.score >= SURE && best.lacks.length === 0 && best.used.filter(({ value }) => value > 0).length >= 2
+const isFullCall = (best: FrameTried | undefined): boolean =>
+  best !== undefined &&
+  best.score >= SURE &&
+  best.lacks.length === 0 &&
+  best.used.filter(({ value }) => value > 0).length >= 2
 
 function symptomReading(sentence: Sentence, id: Extract<TalkReading, { kind: 'symptom' }>['id']): TalkReading {
   void sentence

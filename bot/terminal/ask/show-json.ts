@@ -34,16 +34,18 @@ const replyFields = (reply: Reply, { words }: TerminalLanguage) => ({
 })
 
 /** One object on one line, for scripts; see the contract of `ask` in the developers' guide. */
-export const showJson: Show = ({ outcome }, speech, files) => {
+export const showJson: Show = ({ outcome, heard }, speech, files) => {
+  const read = heard?.read == null ? {} : { read: heard.read }
   if (outcome.ok) {
     const fields =
       'reply' in outcome
         ? replyFields(outcome.reply, speech)
         : { data: { commands: outcome.entries }, rows: [], sure: [], notes: [], cautions: [] }
     const written = files.length === 0 ? {} : { files: files.map(({ name, mime, path }) => ({ name, mime, path })) }
-    return JSON.stringify({ command: outcome.path, ...fields, ...written })
+    return JSON.stringify({ ...read, command: outcome.path, ...fields, ...written })
   }
   const { code, option, nearest } = outcome.error
-  const error = { code, message: unbind(explain(outcome, speech)), option, nearest }
-  return JSON.stringify({ command: outcome.path, error })
+  const choices = code === 'question' || code === 'not_understood' ? { choices: heard?.choices ?? [] } : {}
+  const error = { code, message: unbind(explain(outcome, speech)), option, nearest, ...choices }
+  return JSON.stringify({ ...read, command: outcome.path, error })
 }

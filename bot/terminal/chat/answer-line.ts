@@ -1,16 +1,17 @@
 import { ChatError } from '../../chat/chat-error.ts'
 import type { DepthShown } from '../../chat/depth.ts'
 import { drawFiles } from '../../chat/draw-files.ts'
-import { emergencyIn } from '../../chat/run/emergency.ts'
-import { attempt, type CallOutcome, type Dispatch, execute, type Failure } from '../../chat/run/execute.ts'
+import { hear } from '../../chat/hear/hear.ts'
+import type { Heard } from '../../chat/hear/heard.ts'
+import { attempt, type CallOutcome, type Dispatch, type Failure } from '../../chat/run/execute.ts'
 import { explain } from '../../chat/run/explain.ts'
-import { type HelpPage, help } from '../../chat/run/help.ts'
+import type { HelpPage } from '../../chat/run/help.ts'
 import { keepReply, type MoreLead, moreOf } from '../../chat/run/more.ts'
 import { trace } from '../../chat/trace.ts'
 import type { SaveFile } from '../files/save-file.ts'
 import type { TerminalLanguage } from '../show/language-for-terminal.ts'
 import type { SavedFile } from '../show/render.ts'
-import { render } from '../show/render.ts'
+import { readAs, render } from '../show/render.ts'
 import { renderHelp } from '../show/render-help.ts'
 import type { Screen } from '../show/screen.ts'
 import { wrap, wrapSentence } from '../show/wrap.ts'
@@ -26,6 +27,8 @@ interface Answering {
   readonly outcome: CallOutcome | HelpPage
   readonly shown?: DepthShown
   readonly lead?: MoreLead | null
+  /** How a sentence was understood. */
+  readonly heard?: Pick<Heard, 'read' | 'choices'>
 }
 
 /** Turns a line's outcome into what is printed. */
@@ -33,12 +36,13 @@ export type Show = (answering: Answering, speech: TerminalLanguage, files: reado
 
 export const showText =
   (screen: Screen, usual: DepthShown = 'first'): Show =>
-  ({ outcome, shown = usual, lead = null }, speech, files) => {
+  ({ outcome, shown = usual, lead = null, heard }, speech, files) => {
     if (!outcome.ok) return wrapSentence(explain(outcome, speech), screen.width).join('\n')
     if (!('reply' in outcome)) return renderHelp(outcome, speech, screen)
+    const read = heard?.read == null ? [] : [readAs(speech.console.readAs(heard.read), screen)]
     const led = lead === null ? [] : [wrap(speech.more[lead](), screen.width).join('\n')]
     const text = lead === 'nothing' ? [] : [render(outcome.reply, speech, screen, files, shown)]
-    return [...led, ...text].join('\n\n')
+    return [...read, ...led, ...text].join('\n\n')
   }
 
 /** What asks for the rest of the last reply. */
@@ -91,18 +95,16 @@ export const answer = async (
   saveFile: SaveFile,
 ): Promise<Answer> => {
   if (MORE.test(line.trim())) return rest(dispatch, speech, show)
-  const asked = await attempt(
-    () => help(line, dispatch.commands, speech.commands),
-    () => null,
-    dispatch.log,
-  )
-  const page = asked.ok ? asked.result : asked
-  // `Help, my son drank it` asks for no page.
-  const outcome = page === null ? await execute(line, dispatch) : ((await emergencyIn(line, dispatch)) ?? page)
+  const heard = await hear(line, dispatch)
+  const { outcome, shown } = heard
   const called = () => (outcome.path === null ? null : { path: outcome.path, options: {} })
   const files = await saved(outcome, speech, saveFile, dispatch.log)
   if ('reply' in outcome) await keepReply(outcome, dispatch)
-  const shown = await attempt(() => show({ outcome }, speech, files), called, dispatch.log)
-  if (shown.ok) return { text: shown.result, failure: outcome.ok ? null : outcome }
-  return { text: show({ outcome: shown }, speech, []), failure: shown }
+  const said = await attempt(
+    () => show({ outcome, heard, ...(shown !== undefined && { shown }) }, speech, files),
+    called,
+    dispatch.log,
+  )
+  if (said.ok) return { text: said.result, failure: outcome.ok ? null : outcome }
+  return { text: show({ outcome: said }, speech, []), failure: said }
 }

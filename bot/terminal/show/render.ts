@@ -34,6 +34,9 @@ const actionLines = (reply: Reply, { words, console }: TerminalLanguage, { width
       : [...hang('  ', console.action(named, '').trimEnd(), width), `    ${clean(line)}`]
   })
 
+/** How a sentence was understood, as the line that could have been typed: never broken, so that it can be copied. */
+export const readAs = (text: string, screen: Screen): string => styled('dim', [clean(text)], screen).join('\n')
+
 /** A path is never broken, so that it can be copied. */
 const fileLines = (files: readonly SavedFile[], { console }: TerminalLanguage, { width }: Screen): readonly string[] =>
   files.flatMap(({ name, path, code }) =>

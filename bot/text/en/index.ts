@@ -39,6 +39,7 @@ import { servingSentences } from './serving.ts'
 import { forgetSentences, settingsSentences } from './settings.ts'
 import { codeProblems, codeSentences, shareProblems, shareSentences } from './share.ts'
 import { sweetenerSentences } from './sweeteners.ts'
+import { talkProblems, talkSentences } from './talk.ts'
 import { consoleText, storageInDiscord, storageProblems } from './terminal.ts'
 import { troubleProblems } from './trouble.ts'
 
@@ -70,6 +71,7 @@ export const en = {
     shareSentences,
     pictureSentences,
     emergencySentences,
+    talkSentences,
   ),
   problems: {
     ...quantityProblems,
@@ -85,6 +87,7 @@ export const en = {
     ...troubleProblems,
     ...storageProblems,
     ...chatProblems,
+    ...talkProblems,
     ...limitProblems,
   },
   /** In the place of those of the same key where others are. */

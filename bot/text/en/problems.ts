@@ -8,6 +8,7 @@ import { lineOf } from '../../calls/write-line.ts'
 import type { Written } from '../language.ts'
 import type { ChatProblems } from '../messages/chat-problems.ts'
 import type { LimitProblems } from '../messages/limit-problems.ts'
+import type { TalkProblems } from '../messages/talk.ts'
 import { discordText } from './discord.ts'
 import { safetyProblems, weakText } from './jar-problems.ts'
 import { measureProblems } from './measure.ts'
@@ -296,7 +297,9 @@ export const chatProblems = {
   bad_width: ({ typed, least, most }) =>
     `LARDERBELL_WIDTH can’t be ${shortQuote(typed)}. It’s a number of columns from ${least} to ${most}. Or leave it out.`,
 } satisfies {
-  readonly [Key in Exclude<keyof ChatProblems, keyof LimitProblems>]: (values: ChatProblems[Key]) => string
+  readonly [Key in Exclude<keyof ChatProblems, keyof LimitProblems | keyof TalkProblems>]: (
+    values: ChatProblems[Key],
+  ) => string
 }
 
 type Instead = NonNullable<PlanProblems['steep_too_weak']['instead']>

@@ -108,6 +108,7 @@ export const consoleText: ConsoleText = {
     if (code === null) return `The file ${name} could not be made; the answer holds without it.`
     return `The file ${name} could not be written into the folder of data: ${NOT_WRITTEN[code] ?? code}.`
   },
+  readAs: (line: string) => `read as ${line}`,
   action: (label: string, line: string) => `${label}: ${line}`,
   atLine: (number: number, sentence: string) => `Line ${number}: ${sentence}`,
   commands: () => 'Commands',

@@ -3,6 +3,7 @@ import type { FileProblems } from './file-problems.ts'
 import type { Lacking } from './lacking.ts'
 import type { LimitProblems } from './limit-problems.ts'
 import type { SafetyProblems } from './safety-problems.ts'
+import type { TalkProblems } from './talk.ts'
 
 /** The whole line as it was meant, where it was tried and runs. */
 interface Meant {
@@ -10,7 +11,7 @@ interface Meant {
 }
 
 /** What can be wrong with a line or its surroundings, by key, with the values its sentence needs. */
-export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblems {
+export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblems, TalkProblems {
   empty_line: Record<string, never>
   line_too_long: { length: number; limit: number }
   control_characters: Record<string, never>

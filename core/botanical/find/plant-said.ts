@@ -16,7 +16,7 @@ import {
 } from '../names/name-index.ts'
 
 /** A plant in a sentence: which it may be, and where its name ends. */
-export interface PlantSaid {
+export interface PlantFound {
   /** Ids of the catalogue, the usual one first; empty for a food that has no amounts. */
   readonly ids: readonly string[]
   readonly next: number
@@ -42,7 +42,7 @@ export const isDescriptor = (word: string): boolean => {
  * The plant whose name begins at a piece, the longest name first; null where none does. Names of one word in `others` mean
  * something else. Never throws: which of several it is, an option asks.
  */
-export function plantSaid(tokens: readonly Token[], at: number, others: ReadonlySet<string>): PlantSaid | null {
+export function plantSaid(tokens: readonly Token[], at: number, others: ReadonlySet<string>): PlantFound | null {
   const most = Math.min(LONGEST_NAME_WORDS + 3, tokens.length - at)
   for (let count = most; count > 0; count--) {
     const said = tokens.slice(at, at + count)
@@ -60,7 +60,7 @@ export function plantSaid(tokens: readonly Token[], at: number, others: Readonly
 const SLIP_LETTERS = 5
 
 /** The plant of a name of one or two words with one slip in it: `rasberries`, `cinamon`; null where none is. */
-export function plantMisspelt(tokens: readonly Token[], at: number): PlantSaid | null {
+export function plantMisspelt(tokens: readonly Token[], at: number): PlantFound | null {
   for (const count of [2, 1]) {
     const said = tokens.slice(at, at + count)
     if (said.length < count || said.some(({ kind }) => kind !== 'word')) continue

@@ -1,10 +1,10 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import { keyOf } from '../names/name-index.ts'
 import type { RefusalId } from '../refused.ts'
 import { phrases } from '../spirit/phrases.ts'
 import { type UndrinkableId, undrinkables, unharmed } from '../spirit/undrinkable.ts'
-import { keyOf } from '../names/name-index.ts'
 import { isGood, LONGEST, named, nearNameIn } from './near-refused.ts'
 import { expectNotRefused } from './refusal.ts'
 import { refusalRules } from './refusal-rules.ts'
@@ -63,7 +63,11 @@ const RULES: ReadonlySet<RefusalId> = new Set([
 /** Oils are made of plants that are named beside them; of oil alone a jar may have a ring. */
 const PLANT_OIL = /\b(?:essential oils?|oli[oi]? essenzial[ei]|\d+ drops? of \w+ oil|\w+ essential)\b/
 
-const tables = undrinkables.map(({ id, anywhere, beside }) => ({ id, anywhere: phrases(anywhere), beside: phrases(beside) }))
+const tables = undrinkables.map(({ id, anywhere, beside }) => ({
+  id,
+  anywhere: phrases(anywhere),
+  beside: phrases(beside),
+}))
 const good = phrases(unharmed)
 
 /** Alcohol is named beside it: then words of shops and of use tell which. */
@@ -81,7 +85,8 @@ const drinkable = (words: readonly string[], at: number): boolean =>
   words.slice(Math.max(0, at - 2), at).some((word) => DENIED.has(word))
 
 /** In a kitchen without being drunk: only beside alcohol they tell what it is. */
-const ABOUT_THE_HOUSE = /^(?:radiator|deters|detergent|bleach|candegg|varech|lejia|varnish|motor|coolant|wipes|gel$|ammonia|peroxide|hand$)/
+const ABOUT_THE_HOUSE =
+  /^(?:radiator|deters|detergent|bleach|candegg|varech|lejia|varnish|motor|coolant|wipes|gel$|ammonia|peroxide|hand$)/
 
 function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
   const isAlcohol = words.some((word) => ALCOHOL.test(word))
@@ -104,7 +109,13 @@ function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | 
   return null
 }
 
-function refusedSpirit(id: UndrinkableId, words: readonly string[], from: number, to: number, text: string): RefusedSaid {
+function refusedSpirit(
+  id: UndrinkableId,
+  words: readonly string[],
+  from: number,
+  to: number,
+  text: string,
+): RefusedSaid {
   const values = { typed: shown(text), word: words.slice(from, to).join(' '), id }
   return { from, to, id, isNear: false, problem: new DomainError('refused', 'refused_spirit', values) }
 }

@@ -17,7 +17,10 @@ const listed = (first: number, words: string): readonly (readonly [string, numbe
 
 /** What stands for so many, without accents. `un` and `a` are articles: see `ARTICLES`. */
 const UNITS: ReadonlyMap<string, number> = new Map([
-  ...listed(0, 'zero/nil one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen'),
+  ...listed(
+    0,
+    'zero/nil one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen',
+  ),
   ...listed(17, 'seventeen eighteen nineteen'),
   ...listed(2, 'due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici'),
   ...listed(17, 'diciassette diciotto diciannove'),

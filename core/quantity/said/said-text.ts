@@ -23,11 +23,7 @@ const LOOKALIKES: ReadonlyMap<string, string> = new Map([
 ])
 
 const plain = (piece: string): string =>
-  piece
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .replace(APOSTROPHE, '')
-    .toLowerCase()
+  piece.normalize('NFD').replace(/\p{M}/gu, '').replace(APOSTROPHE, '').toLowerCase()
 
 /**
  * The pieces of a sentence of any length, in lower case and without accents, each with where it stands in the text as typed.

@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import type { CalendarDay, DateSide } from '../quantities.ts'
-import { numberSaid } from '../said/number-said.ts'
 import { type TypedText, textFrom } from '../read/tokens.ts'
+import { numberSaid } from '../said/number-said.ts'
 import { addDays, addMonths, daysBetween, isDay, isoDay } from './calendar-day.ts'
 import { parseDate } from './parse-date.ts'
 
@@ -42,7 +42,8 @@ const SAME_DAY =
 const DAY_BEFORE = /^(?:yesterday(?: (?:morning|afternoon|evening))?|last night|ieri(?: sera| mattina)?)$/
 const DAY_AFTER = /^tomorrow(?: (?:morning|afternoon|evening|night))?$|^domani(?: (?:mattina|sera))?$/
 
-const PART = /^(?:(?:the )?(early|beginning of|start of|mid|middle of|late|end of|inizio(?: di)?|meta(?: di)?|fine(?: di)?)) ?-? (\S+)$/
+const PART =
+  /^(?:(?:the )?(early|beginning of|start of|mid|middle of|late|end of|inizio(?: di)?|meta(?: di)?|fine(?: di)?)) ?-? (\S+)$/
 const OF_MONTH: Readonly<Record<string, number>> = { e: 5, b: 5, s: 5, i: 5, m: 15, l: 25, f: 28 }
 
 /** Easter Sunday of the Gregorian calendar; the anonymous algorithm of 1876 (Butcher), as in Meeus, Astronomical Algorithms, ch. 8. */

@@ -1,6 +1,6 @@
 import type { DomainError } from '../../../core/domain-error.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
-import type { SymptomId } from '../frames/symptoms.ts'
 
 /** A command with its options as texts, as if it had been typed. */
 export interface CallRead {
@@ -10,9 +10,21 @@ export interface CallRead {
 
 /** What a sentence was understood as. */
 export type TalkReading =
-  | { readonly kind: 'call'; readonly call: CallRead; readonly leftOut: readonly string[]; readonly does: 'compute' | 'record' | 'set'; readonly kitchen?: 'us' | 'metric' | 'imperial' }
+  | {
+      readonly kind: 'call'
+      readonly call: CallRead
+      readonly leftOut: readonly string[]
+      readonly does: 'compute' | 'record' | 'set'
+      readonly kitchen?: 'us' | 'metric' | 'imperial'
+    }
   /** Something is lacking, or it can be read in several ways: one question, and its answers as lines where there are some. */
-  | { readonly kind: 'question'; readonly call: CallRead; readonly about: QuestionAbout; readonly choices: readonly CallRead[]; readonly leftOut: readonly string[] }
+  | {
+      readonly kind: 'question'
+      readonly call: CallRead
+      readonly about: QuestionAbout
+      readonly choices: readonly CallRead[]
+      readonly leftOut: readonly string[]
+    }
   /** Only a line that is typed, or a button, does it. */
   | { readonly kind: 'only_typed'; readonly call: CallRead }
   | { readonly kind: 'refused'; readonly problem: DomainError }

@@ -1,0 +1,131 @@
+import type { Invocation } from '../../calls/invocation.ts'
+import { lineOf } from '../../calls/write-line.ts'
+import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
+import { whoAt } from '../../talk/memory/remembered.ts'
+import type { Message } from '../../text/words.ts'
+import type { Reply } from '../reply.ts'
+import { type CallOutcome, type Dispatch, execute } from '../run/execute.ts'
+import { help } from '../run/help.ts'
+import { moreOf } from '../run/more.ts'
+import { withoutKeeping } from '../run/without-keeping.ts'
+import { asked, type Heard, heard } from './heard.ts'
+import { whatItCanDo } from './what-it-can-do.ts'
+
+const invocation = ({ command, options }: CallRead): Invocation => ({ path: command, options })
+const written = (call: CallRead): string => lineOf(invocation(call))
+
+/** A reply that says which words were left out. */
+const leavingOut = (outcome: CallOutcome, words: readonly string[]): CallOutcome => {
+  if (!outcome.ok || words.length === 0) return outcome
+  const note: Message<'notes'> = { group: 'notes', key: 'left_out', values: { words } }
+  return { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } }
+}
+
+const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
+  headline: { group: 'headlines', key, values: undefined },
+  table: [],
+  sure: [],
+  notes: [],
+  cautions: [],
+  actions: [],
+  data: { said: key },
+  kitchen: 'metric',
+})
+
+/** The line of a call that lacks something, with an example for it; null where none runs. */
+async function exampleFor(call: CallRead, dispatch: Dispatch): Promise<string | null> {
+  const { newAttempt: _, doubts: __, ...rest } = dispatch
+  const tried = await execute(invocation(call), { ...rest, store: withoutKeeping(dispatch.store), log: () => {} })
+  if (tried.ok) return written(call)
+  const { example } = tried.error.values as { example?: string | null }
+  return typeof example === 'string' && example.startsWith('/') ? example : null
+}
+
+async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>, dispatch: Dispatch): Promise<Heard> {
+  const { about, call, choices } = reading
+  const lines = choices.map(written)
+  const read = written(call)
+  const question = { code: 'question' } as const
+  switch (about.kind) {
+    case 'lacks': {
+      const line = await exampleFor(call, dispatch)
+      const values = { command: call.command, option: about.option, line }
+      return asked(
+        call.command,
+        { ...question, problem: 'talk_lacks', values, option: about.option },
+        read,
+        line === null ? [] : [line],
+      )
+    }
+    case 'which_jar': {
+      const names = choices.flatMap(({ options }) => options.jar ?? [])
+      const values = { names, line: lines[0] ?? null }
+      return asked(call.command, { ...question, problem: 'talk_which_jar', values, option: 'jar' }, read, lines)
+    }
+    case 'number':
+      return asked(
+        call.command,
+        { ...question, problem: 'talk_number', values: { typed: about.typed, line: read } },
+        read,
+        lines,
+      )
+    case 'told_or_asked':
+      return asked(call.command, { ...question, problem: 'talk_told', values: { line: read } }, read, lines)
+    case 'which_reading':
+      return asked(call.command, { ...question, problem: 'talk_which_reading', values: { lines } }, read, lines)
+  }
+}
+
+async function lastHeard(
+  what: Extract<TalkReading, { kind: 'last' }>['what'],
+  dispatch: Dispatch,
+  place: string,
+): Promise<Heard> {
+  if (what === 'let_be') return heard({ ok: true, path: 'talk', reply: said('talk_let_be') })
+  const call = dispatch.talk?.of(whoAt(dispatch.userId, place), dispatch.nowMs).call ?? null
+  if (call === null) return asked(null, { code: 'not_understood', problem: 'talk_no_last', values: {} }, null)
+  const { outcome, shown } = await moreOf(invocation(call), dispatch)
+  return { ...heard(outcome, written(call)), shown }
+}
+
+/** What a reading comes to: its call is run, its question asked, or it is said that it was not understood. */
+export async function answered(reading: TalkReading, dispatch: Dispatch, place: string): Promise<Heard> {
+  switch (reading.kind) {
+    case 'call': {
+      const outcome = leavingOut(await execute(invocation(reading.call), dispatch), reading.leftOut)
+      const { kitchen } = reading
+      const inKitchen =
+        outcome.ok && kitchen !== undefined ? { ...outcome, reply: { ...outcome.reply, kitchen } } : outcome
+      return heard(inKitchen, written(reading.call))
+    }
+    case 'question':
+      return questionHeard(reading, dispatch)
+    case 'only_typed': {
+      const { command } = reading.call
+      const text = written(reading.call)
+      return asked(command, { code: 'question', problem: 'talk_only_typed', values: { command, line: text } }, text, [
+        text,
+      ])
+    }
+    case 'refused': {
+      const { code, problem, values } = reading.problem
+      return asked(null, { code, problem, values }, null)
+    }
+    case 'small_talk': {
+      if (reading.key !== 'help')
+        return heard({
+          ok: true,
+          path: 'talk',
+          reply: said(`talk_${reading.key === 'thanks' ? 'thanks' : 'greeting'}`),
+        })
+      const page = help('/help', dispatch.commands, dispatch.language.commands)
+      return page === null ? heard({ ok: true, path: 'talk', reply: said('talk_greeting') }) : heard(page)
+    }
+    case 'last':
+      return lastHeard(reading.what, dispatch, place)
+    default: {
+      const lines = whatItCanDo(reading.kind === 'lost' ? reading.nearest : [])
+      return asked(null, { code: 'not_understood', problem: 'talk_lost', values: { lines } }, null, lines)
+    }
+  }
+}

@@ -1,0 +1,112 @@
+import { dayAt } from '../../../core/quantity/time/zone.ts'
+import { NOBODY, type Person } from '../../../store/person.ts'
+import { StorageError } from '../../../store/storage-error.ts'
+import { type Path, signatures } from '../../calls/signatures.ts'
+import { lineOf } from '../../calls/write-line.ts'
+import type { TalkReading } from '../../talk/frames/reading.ts'
+import { english } from '../../talk/lexicon/english.ts'
+import { italian } from '../../talk/lexicon/italian.ts'
+import { whoAt } from '../../talk/memory/remembered.ts'
+import { readSentence } from '../../talk/reader/read-sentence.ts'
+import type { Command } from '../command.ts'
+import { pathTyped } from '../grammar/find-command.ts'
+import { emergencyIn } from '../run/emergency.ts'
+import { attempt, type Dispatch, execute } from '../run/execute.ts'
+import { help } from '../run/help.ts'
+import { answered } from './answered.ts'
+import { exactCall, exactWithoutSlash } from './exactly.ts'
+import { type Heard, heard } from './heard.ts'
+import { jarsTold } from './jars-told.ts'
+import { remember } from './remember.ts'
+
+const LEXICONS = [english, italian]
+
+/** Nobody is asked for their jars twice, and a store that cannot be read keeps no sentence from being understood. */
+async function personOf({ store, userId }: Dispatch): Promise<Person> {
+  try {
+    return await store.read(userId)
+  } catch (error) {
+    if (error instanceof StorageError) return NOBODY
+    throw error
+  }
+}
+
+const placeOf = ({ place }: Dispatch): string => (place.kind === 'channel' ? place.channelId : place.kind)
+
+/** How a sentence is understood by what is known of whoever says it. */
+export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
+  const { nowMs, userId, talk, assumedZone } = dispatch
+  const zone = person.settings.zone ?? assumedZone
+  return readSentence(line, {
+    lexicons: LEXICONS,
+    jars: jarsTold(person, zone, nowMs),
+    today: dayAt(zone, nowMs),
+    findEntry: () => null,
+    ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
+    ...(command !== undefined && { command }),
+  })
+}
+
+/** A line with its slash: exact, or with loose values that are read with the command known. */
+async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promise<Heard> {
+  const { commands } = dispatch
+  const exact = exactCall(line, commands as readonly Command[], person.jars)
+  if (exact !== null) return heard(await execute(exact, dispatch))
+  const path = pathTyped(line, commands)
+  const rest =
+    path === null
+      ? ''
+      : line
+          .trim()
+          .replace(/^\/\s*/, '')
+          .slice(path.length)
+          .trim()
+  if (path !== null && rest !== '' && !/^\S+:/.test(rest) && Object.hasOwn(signatures, path)) {
+    const reading = readingFor(rest, dispatch, person, path as Path)
+    if (reading.kind === 'call' && reading.leftOut.length === 0) {
+      const { command, options } = reading.call
+      const outcome = await execute({ path: command, options }, dispatch)
+      if (outcome.ok) return heard(outcome, lineOf({ path: command, options }))
+    }
+  }
+  return heard(await execute(line, dispatch))
+}
+
+/**
+ * Answers any line: somebody harmed first, then a command as typed, then what a sentence means. Nothing is erased, thrown away or
+ * shown to others but by a line with its slash, and nothing is recorded unless a word means it. Never throws.
+ */
+export async function hear(line: string, dispatch: Dispatch): Promise<Heard> {
+  const emergency = await emergencyIn(line, dispatch)
+  if (emergency !== null) return heard(emergency)
+  const attempted = await attempt(
+    async () => understood(line.trim(), dispatch),
+    () => null,
+    dispatch.log,
+  )
+  if (!attempted.ok) return heard(attempted)
+  remember(attempted.result, dispatch, placeOf(dispatch))
+  return attempted.result.heard
+}
+
+/** What was understood, and what of it is to be remembered. */
+export interface Understood {
+  readonly heard: Heard
+  readonly reading: TalkReading | null
+}
+
+async function understood(line: string, dispatch: Dispatch): Promise<Understood> {
+  const page = help(line, dispatch.commands, dispatch.language.commands)
+  if (page !== null) return { heard: heard(page), reading: null }
+  const person = await personOf(dispatch)
+  if (line.startsWith('/') || line === '') {
+    return {
+      heard: line === '' ? heard(await execute(line, dispatch)) : await ofSlash(line, dispatch, person),
+      reading: null,
+    }
+  }
+  const exact = exactWithoutSlash(line, dispatch.commands as readonly Command[], person.jars)
+  if (exact !== null) return { heard: heard(await execute(exact, dispatch)), reading: null }
+  const reading = readingFor(line, dispatch, person)
+  return { heard: await answered(reading, dispatch, placeOf(dispatch)), reading }
+}

@@ -1,0 +1,34 @@
+import type { Kitchen } from '../../text/kitchen.ts'
+import type { DepthShown } from '../depth.ts'
+import type { CallOutcome, Failure } from '../run/execute.ts'
+import type { HelpPage } from '../run/help.ts'
+
+/** What became of a line that somebody typed, and how it was understood. */
+export interface Heard {
+  readonly outcome: CallOutcome | HelpPage
+  /** The exact line; null where it was exact already, or where no command was meant. */
+  readonly read: string | null
+  /** The answers to a question, as lines. */
+  readonly choices: readonly string[]
+  /** What is shown of the reply; left out: what the surface usually shows. */
+  readonly shown?: DepthShown
+  readonly kitchen?: Kitchen
+}
+
+export const heard = (
+  outcome: CallOutcome | HelpPage,
+  read: string | null = null,
+  choices: readonly string[] = [],
+): Heard => ({
+  outcome,
+  read,
+  choices,
+})
+
+/** A question, or a sentence that was not understood: nothing was done. */
+export const asked = (
+  path: string | null,
+  error: Failure['error'],
+  read: string | null,
+  choices: readonly string[] = [],
+): Heard => heard({ ok: false, path, error, kitchen: 'metric' }, read, choices)

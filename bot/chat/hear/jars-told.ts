@@ -1,0 +1,19 @@
+import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
+import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayAt } from '../../../core/quantity/time/zone.ts'
+import type { Person } from '../../../store/person.ts'
+import type { TalkJar } from '../../talk/bits/bit.ts'
+
+/** A person's jars as a sentence may speak of them. `zone` an IANA name. */
+export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: number): readonly TalkJar[] {
+  const today = isoDay(dayAt(zone, nowMs))
+  return jars.flatMap(({ id, entries }): TalkJar[] => {
+    const state = jarStateOf(entries)
+    if (state === null) return []
+    const { day } = state.started
+    const plants = state.started.plants.flatMap((plant) => ('id' in plant && plant.id !== null ? [plant.id] : []))
+    return [
+      { id, name: state.name, plants, stage: stageOf(state, today), month: Number(day.slice(5, 7)), startedOn: day },
+    ]
+  })
+}

@@ -1,0 +1,62 @@
+import { invocationOf } from '../../calls/call.ts'
+import { type Path, signatures } from '../../calls/signatures.ts'
+import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
+import { whoAt } from '../../talk/memory/remembered.ts'
+import type { Reply } from '../reply.ts'
+import type { CallOutcome, Dispatch } from '../run/execute.ts'
+import type { HelpPage } from '../run/help.ts'
+import type { Understood } from './hear.ts'
+
+const isPath = (path: string): path is Path => Object.hasOwn(signatures, path)
+
+/** What an answer offered, as calls. */
+const offeredBy = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
+  'reply' in outcome
+    ? outcome.reply.actions.map(({ call }) => {
+        const { path, options } = invocationOf(call)
+        return { command: path as Path, options }
+      })
+    : []
+
+/** What is lacking in a call that was refused is an open question. */
+function questionOf(
+  reading: TalkReading | null,
+  outcome: CallOutcome | HelpPage,
+): Extract<TalkReading, { kind: 'question' }> | null {
+  if (reading?.kind === 'question') return reading
+  if (outcome.ok || outcome.error.option === undefined || reading?.kind !== 'call') return null
+  const isOpen = outcome.error.code === 'missing_option' || outcome.error.code === 'ambiguous'
+  if (!isOpen) return null
+  return {
+    kind: 'question',
+    call: reading.call,
+    about: { kind: 'lacks', option: outcome.error.option },
+    choices: [],
+    leftOut: [],
+  }
+}
+
+/** Records something of a jar, which `undo` takes back. */
+const STEP = /^jar (?!list|show|tag|label|undo)/
+
+/** With the jar by its id: a jar that was begun has no name in its call. */
+const stepOf = (call: CallRead, { data }: Reply): CallRead => ({
+  ...call,
+  options: { ...call.options, ...(typeof data.id === 'string' && { jar: `#${data.id}` }) },
+})
+
+/** Keeps what was said for what may follow it. A call that was refused leaves the one before it in place. */
+export function remember({ heard, reading }: Understood, dispatch: Dispatch, place: string): void {
+  const { talk, userId, nowMs } = dispatch
+  if (talk === undefined) return
+  const who = whoAt(userId, place)
+  const before = talk.of(who, nowMs)
+  const { outcome } = heard
+  const question = questionOf(reading, outcome)
+  if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
+    const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
+    const step = STEP.test(call.command) ? stepOf(call, outcome.reply) : before.step
+    talk.keep(who, { call, step, offered: offeredBy(outcome), question: null }, nowMs)
+  } else if (question !== null) talk.keep(who, { ...before, question }, nowMs)
+  else if (reading !== null && reading.kind !== 'lost') talk.keep(who, { ...before, question: null }, nowMs)
+}

@@ -1,0 +1,141 @@
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
+import { numberSaid } from '../../../core/quantity/said/number-said.ts'
+import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
+import type { Lexicon } from '../lexicon/lexicon.ts'
+import type { Bit, TalkJar } from './bit.ts'
+import { countable, thingAt } from './things.ts'
+
+export interface Around {
+  readonly typed: TypedText
+  readonly lexicon: Lexicon
+  readonly spans: readonly ConceptSpan[]
+  readonly jars: readonly TalkJar[]
+  readonly today: CalendarDay
+}
+
+export const bit = (
+  kind: Bit['kind'],
+  from: number,
+  to: number,
+  value: number,
+  text: string,
+  more: Partial<Bit> = {},
+): Bit => ({
+  kind,
+  value,
+  text,
+  from,
+  to,
+  role: null,
+  ...more,
+})
+
+export const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
+
+export const OF = new Set(['of', 'di', 'd', 'da', 'x', 'del', 'della'])
+
+export const PER_LITRE = new Set(['per', 'al', 'a', 'each', 'every', 'the', 'to'])
+
+export const LITRE = new Set(['litre', 'liter', 'l', 'litro', 'lt'])
+
+/** A bottle where nothing is said of its size, ml: of spirit as it is sold, and as a liqueur is filled. Common practice. */
+export const SPIRIT_BOTTLE_ML = 700
+
+/** `6 bottles`, `5 x 500 ml`, `3 bottles of 500`; null where none begin. */
+export function bottlesAt({ typed, lexicon }: Around, at: number): Bit | null {
+  const things = countable(lexicon)
+  const words = wordSet(lexicon.bottles)
+  const count = numberSaid(typed, at, things)
+  if (count === null) return null
+  const isTimes = wordAt(typed, count.next) === 'x'
+  if (!isTimes && !words.has(wordAt(typed, count.next))) return sizeFirst({ typed, lexicon } as Around, at)
+  let next = count.next + 1
+  if (isTimes && count.isWord) return null
+  const from = OF.has(wordAt(typed, next)) ? next + 1 : next
+  const size = measureSaid(typed, from, things)
+  if (size !== null && size.kind === 'volume') {
+    next = words.has(wordAt(typed, size.next)) ? size.next + 1 : size.next
+    const text = `${count.text} x ${size.numberText} ${size.unitText}`
+    return bit('bottles', at, next, count.value * size.value, text, { count: count.value })
+  }
+  const bare = from > next || isTimes ? numberSaid(typed, from, things) : null
+  if (bare !== null && !bare.isWord && bare.value >= 50)
+    return bit('bottles', at, bare.next, count.value * bare.value, `${count.text} x ${bare.text} ml`, {
+      count: count.value,
+    })
+  if (isTimes) return null
+  const isHalf = count.value === 0.5
+  return bit('bottles', at, next, count.value, isHalf ? '1 x 350 ml' : count.text, {
+    count: count.value,
+    isSizeAssumed: true,
+  })
+}
+
+/** `a 70cl bottle`, `two 500 ml bottles`. */
+export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
+  const words = wordSet(lexicon.bottles)
+  const things = countable(lexicon)
+  const count = numberSaid(typed, at, things)
+  const from =
+    count === null || !count.isWord ? (/^(?:a|an|un|una|my|the)$/.test(wordAt(typed, at)) ? at + 1 : at) : count.next
+  const several = count?.isWord === true ? count : null
+  const size = measureSaid(typed, from, things)
+  if (size === null || size.kind !== 'volume' || !words.has(wordAt(typed, size.next))) return null
+  const number = several?.value ?? 1
+  return bit('bottles', at, size.next + 1, number * size.value, `${number} x ${size.numberText} ${size.unitText}`, {
+    count: number,
+  })
+}
+
+/** `4/5`, `4 out of 5`, `four stars`. */
+export function ratingAt({ typed }: Around, at: number): Bit | null {
+  const number = numberSaid(typed, at, NONE)
+  if (number === null || !Number.isInteger(number.value) || number.value < 1 || number.value > 5) return null
+  const words = [0, 1, 2].map((more) => wordAt(typed, number.next + more))
+  const of =
+    words[0] === '/' || words[0] === 'su' ? 1 : words[0] === 'out' && words[1] === 'of' ? 2 : words[0] === 'of' ? 1 : 0
+  if (of > 0 && /^(?:5|five|cinque)$/.test(words[of] ?? '')) {
+    const next = number.next + of + 1
+    return bit(
+      'rating',
+      at,
+      /^(?:stars?|stelle)$/.test(wordAt(typed, next)) ? next + 1 : next,
+      number.value,
+      number.text,
+    )
+  }
+  if (/^(?:stars?|stelle|stella)$/.test(words[0]!)) return bit('rating', at, number.next + 1, number.value, number.text)
+  return null
+}
+
+export const NONE: ReadonlySet<string> = new Set()
+
+/** An amount with its unit; grams of sugar to a litre are a sweetness. */
+export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
+  const measure = measureSaid(typed, at, countable(lexicon))
+  if (measure === null) return null
+  const { kind, value, numberText, unitText, next } = measure
+  const text = `${numberText} ${unitText}`.trim()
+  if (kind === 'mass') {
+    const ofSugar = thingAt(typed.tokens, OF.has(wordAt(typed, next)) ? next + 1 : next, lexicon)
+    const from = ofSugar?.kind === 'sugar' ? ofSugar.next : next
+    const isPer = PER_LITRE.has(wordAt(typed, from)) || wordAt(typed, from) === '/'
+    if (isPer && LITRE.has(wordAt(typed, from + 1))) return bit('sweetness', at, from + 2, value, `${value} g/L`)
+  }
+  if (kind === 'sweetness') return bit('sweetness', at, next, value, `${Number(value.toPrecision(6))} g/L`)
+  if (kind === 'strength') {
+    const isDegrees = measure.unit.key === 'degrees'
+    return bit(
+      'strength',
+      at,
+      next,
+      value,
+      isDegrees || measure.unit.key === 'percent' || measure.unit.key === 'vol' ? `${numberText}%` : text,
+    )
+  }
+  return bit(kind, at, next, value, text)
+}
+
+export const isGravity = (text: string): boolean => /^(?:0[.,]9|1[.,][01])\d{1,2}$/.test(text)

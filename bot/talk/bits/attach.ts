@@ -1,0 +1,123 @@
+import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
+import type { Lexicon } from '../lexicon/lexicon.ts'
+import type { Bit, Role } from './bit.ts'
+
+export interface Around {
+  readonly typed: TypedText
+  readonly lexicon: Lexicon
+  readonly spans: readonly ConceptSpan[]
+}
+
+/** A bit while roles are given. */
+export type Open = { -readonly [Key in keyof Bit]: Bit[Key] }
+
+export const STRENGTH = { least: 5, most: 97.2 } as const
+
+export const AMOUNTS = new Set<Bit['kind']>(['volume', 'mass', 'bare', 'bottles'])
+
+export const THINGS = new Set<Bit['kind']>(['plant', 'spirit', 'sugar', 'water'])
+
+export const isStrengthLike = ({ kind, value }: Bit): boolean =>
+  kind === 'bare' && value >= STRENGTH.least && value <= STRENGTH.most
+
+/** The words between two places. */
+export const wordsOf = ({ typed }: Around, from: number, to: number): readonly string[] =>
+  typed.tokens.slice(from, to).map(({ text }) => text)
+
+/** Whether only words that join stand between an amount and a thing. */
+export const joins = (around: Around, from: number, to: number): boolean => {
+  const between = wordSet(around.lexicon.between)
+  const loose = wordSet(around.lexicon.loose)
+  return wordsOf(around, from, to).every((word) => between.has(word) || loose.has(word) || word === '-' || word === ')')
+}
+
+export const roleOf = (kind: Bit['kind']): Role | null =>
+  kind === 'plant'
+    ? 'of_plant'
+    : kind === 'sugar'
+      ? 'of_sugar'
+      : kind === 'water'
+        ? 'of_water'
+        : kind === 'spirit'
+          ? 'of_spirit'
+          : null
+
+/** An amount directly before what it is of, then one directly behind it: `300 g raspberries`, `raspberries, 300g`. */
+export function attach(around: Around, bits: Open[]): void {
+  bits.forEach((bit, at) => {
+    if (!AMOUNTS.has(bit.kind) || bit.with !== undefined) return
+    let to = at + 1
+    // `70 cl 40% vodka`, `a litre of 95 alcohol`.
+    while (
+      bits[to] !== undefined &&
+      (bits[to]!.kind === 'strength' || isStrengthLike(bits[to]!)) &&
+      bit.kind !== 'bare' &&
+      joins(around, bits[to - 1]!.to, bits[to]!.from)
+    )
+      to++
+    const next = bits[to]
+    if (next === undefined || !THINGS.has(next.kind) || next.with !== undefined) return
+    if (!joins(around, bits[to - 1]!.to, next.from)) return
+    if (next.kind === 'plant' && to > at + 1) return
+    if (!belongs(bit, next.kind)) return
+    const loose = wordsOf(around, bit.to, next.from).find((word) => wordSet(around.lexicon.loose).has(word))
+    bit.with = to
+    bit.role = roleOf(next.kind)
+    next.with = at
+    if (loose !== undefined) next.loose = loose
+  })
+  bits.forEach((bit, at) => {
+    const before = bits[at - 1]
+    if (!AMOUNTS.has(bit.kind) || bit.with !== undefined || before === undefined) return
+    if (!THINGS.has(before.kind) || !belongs(bit, before.kind)) return
+    const between = wordsOf(around, before.to, bit.from)
+    if (!between.every((word) => BEHIND.has(word))) return
+    const first = before.with === undefined ? undefined : bits[before.with]
+    // `a punnet of raspberries, 300g`: the weight tells more than the measure.
+    if (first !== undefined && !(before.loose !== undefined && bit.kind === 'mass')) return
+    if (first !== undefined) {
+      first.role = 'gone'
+    }
+    bit.with = at - 1
+    bit.role = roleOf(before.kind)
+    before.with = at
+  })
+}
+
+export const BEHIND = new Set([
+  ',',
+  '-',
+  ':',
+  '(',
+  'about',
+  'of',
+  'circa',
+  'some',
+  '=',
+  'it',
+  'weighs',
+  'weighing',
+  'in',
+  'total',
+  'approx',
+  'roughly',
+  'nearly',
+  'them',
+])
+
+/** Sugar is weighed, water and spirit are poured; a plant is counted or weighed. */
+export function belongs({ kind, value, count }: Bit, thing: Bit['kind']): boolean {
+  if (thing === 'plant')
+    return kind === 'mass' || kind === 'bare' || (kind === 'volume' && value <= 400) || (kind === 'bottles' && false)
+  if (thing === 'sugar')
+    return kind === 'mass' || (kind === 'volume' && value <= 2000) || (kind === 'bare' && value >= 20)
+  if (thing === 'water')
+    return kind === 'volume' || kind === 'mass' || (kind === 'bare' && value >= 50) || kind === 'bottles'
+  return (
+    kind === 'volume' ||
+    kind === 'mass' ||
+    kind === 'bottles' ||
+    (kind === 'bare' && (value >= 100 || count !== undefined))
+  )
+}

@@ -1,0 +1,53 @@
+import { type Around, type Open, wordsOf } from './attach.ts'
+
+export const STOP = /^[.;!?]$/
+
+/** Whether a wish stands between the bit before and this one, or the one before is wished and this is joined to it. */
+export function isWished(around: Around, bits: readonly Open[], at: number): boolean {
+  const bit = bits[at]!
+  const from = bits[at - 1]?.to ?? 0
+  const words = wordsOf(around, from, bit.from)
+  const stop = words.findLastIndex((word) => STOP.test(word))
+  const near = words.slice(stop + 1)
+  const last = near.findLast((word) => !FILLING.has(word))
+  const isCue = around.spans.some(
+    ({ concept, from: begin, to: end }) =>
+      concept === 'wish' && begin >= from && end <= bit.from && begin >= from + stop,
+  )
+  if (isCue) return true
+  if (last !== undefined && /^(?:to|until|towards|fino|a|ad)$/.test(last) && isToward(around, near, bits, at))
+    return true
+  const before = bits[at - 1]
+  return before?.role === 'want' && near.every((word) => JOIN.has(word))
+}
+
+export const FILLING = new Set(['about', 'around', 'roughly', 'say', 'circa', 'a', 'the', 'it', 'nice', 'bit', 'of'])
+
+export const JOIN = new Set([
+  'and',
+  ',',
+  'e',
+  'with',
+  'n',
+  'at',
+  'about',
+  'around',
+  'quite',
+  'nice',
+  '&',
+  '+',
+  'but',
+  'on',
+  'the',
+  'con',
+  'circa',
+  'maybe',
+  'ed',
+])
+
+/** `to` before a number that is no first one; in Italian `a` says `at` as well. */
+export function isToward({ lexicon }: Around, near: readonly string[], bits: readonly Open[], at: number): boolean {
+  if (near.includes('to') || near.includes('until') || near.includes('towards')) return true
+  if (lexicon.id !== 'it') return false
+  return near.includes('fino') || bits.slice(0, at).some(({ kind, role }) => kind === 'strength' && role !== 'want')
+}

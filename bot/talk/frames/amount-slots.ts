@@ -1,0 +1,104 @@
+import type { Bit, Sentence } from '../bits/bit.ts'
+import type { Fill, SlotFilled } from './plant-slots.ts'
+
+export const onlyBit = (bit: Bit | undefined | null): SlotFilled | null =>
+  bit ? { text: bit.text, bits: [bit] } : null
+
+export const find =
+  (fits: (bit: Bit) => boolean): Fill =>
+  ({ bits }) =>
+    onlyBit(bits.find(fits))
+
+/** An amount of something that has no word of a spirit or a plant. */
+export const amountOf =
+  (role: Bit['role'], kind: Bit['kind']): Fill =>
+  ({ bits }) => {
+    const amount = bits.find((bit) => bit.role === role && bit.kind !== kind)
+    if (amount === undefined) return null
+    const thing = amount.with === undefined ? undefined : bits[amount.with]
+    const named =
+      kind === 'sugar' &&
+      thing !== undefined &&
+      !/^(?:white |caster |granulated )?(?:sugar|zucchero)$/.test(thing.text.toLowerCase())
+        ? ` ${thing.text.toLowerCase()}`
+        : ''
+    const unit = amount.kind === 'bare' ? (kind === 'sugar' ? ' g' : ' ml') : ''
+    return { text: `${amount.text}${unit}${named}`, bits: thing === undefined ? [amount] : [amount, thing] }
+  }
+
+export const pour: Fill = (sentence) => {
+  const { bits } = sentence
+  const small = bits.find(({ kind, value, role }) => kind === 'volume' && value <= 400 && role !== 'of_water')
+  if (small !== undefined) return onlyBit(small)
+  const bare = bits.find(({ kind, value }) => kind === 'bare' && value >= 10 && value <= 400)
+  if (bare !== undefined) return { text: `${bare.text} ml`, bits: [bare] }
+  // `a 40 at 30 degrees`: the first of two strengths is the glass.
+  const [first, second] = bits.filter(({ kind }) => kind === 'strength')
+  return first !== undefined && second !== undefined ? { text: first.text.replace('%', ' ml'), bits: [first] } : null
+}
+
+export const gravities = ({ bits }: Sentence): readonly Bit[] => bits.filter(({ kind }) => kind === 'gravity')
+
+export const nth =
+  (place: number): Fill =>
+  (sentence) => {
+    const all = gravities(sentence)
+    return all.length === 2 ? onlyBit(all[place]) : null
+  }
+
+export const brix: Fill = (sentence) => {
+  const { bits, spans } = sentence
+  const cue = spans.find(({ concept }) => concept === 'refractometer')
+  if (cue === undefined) return null
+  const near = bits.filter(({ kind, value }) => (kind === 'bare' || kind === 'strength') && value <= 85)
+  const nearest = near.toSorted((one, other) => Math.abs(one.from - cue.to) - Math.abs(other.from - cue.to))[0]
+  return nearest === undefined ? null : { text: nearest.text.replace('%', ''), bits: [nearest] }
+}
+
+export const gravity: Fill = (sentence) => {
+  const all = gravities(sentence)
+  return all.length === 1 ? onlyBit(all[0]) : null
+}
+
+export const when: Fill = ({ bits }) => onlyBit(bits.find(({ kind, text }) => kind === 'date' && text !== 'today'))
+
+export const clock: Fill = ({ typed }) => {
+  const match = /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?\s*(?:am|pm|o'?clock)?|noon|midday|mezzogiorno)\b/i.exec(
+    typed.text,
+  )
+  return match === null ? null : { text: match[1]!.trim(), bits: [] }
+}
+
+export const until: Fill = ({ bits, has }) => {
+  const date = bits.find(({ kind }) => kind === 'date')
+  if (date !== undefined) return onlyBit(date)
+  const span = bits.find(({ kind }) => kind === 'span')
+  if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
+  return has('this_week') ? { text: 'next Monday', bits: [] } : null
+}
+
+export const units: Fill = ({ has }) => {
+  const text = has('us_measures')
+    ? 'us'
+    : has('imperial_measures')
+      ? 'imperial'
+      : has('metric_measures')
+        ? 'metric'
+        : null
+  return text === null ? null : { text, bits: [] }
+}
+
+export const freezer: Fill = ({ typed, bits, has }) => {
+  if (!has('freezer_at')) return null
+  const bit = bits.find(
+    ({ kind, value }) =>
+      (kind === 'temperature' || kind === 'bare' || kind === 'strength') &&
+      Math.abs(value) >= 5 &&
+      Math.abs(value) <= 40,
+  )
+  if (bit === undefined) return null
+  const isBelow =
+    typed.tokens[bit.from - 1]?.text === '-' || /^(?:minus|meno)$/.test(typed.tokens[bit.from - 1]?.text ?? '')
+  const digits = /[\d.,]+/.exec(bit.text)?.[0] ?? ''
+  return { text: `${isBelow || bit.value > 0 ? '-' : ''}${digits} C`, bits: [bit] }
+}

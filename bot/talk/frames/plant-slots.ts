@@ -1,0 +1,62 @@
+import type { Bit, Sentence } from '../bits/bit.ts'
+
+/** What fills an option: its text and the bits of it; or several answers that are to be chosen from. */
+export interface SlotFilled {
+  readonly text: string
+  readonly bits: readonly Bit[]
+  readonly choices?: readonly string[]
+  /** Assumed, not said. */
+  readonly isAssumed?: true
+}
+
+export type Fill = (sentence: Sentence, command: string) => SlotFilled | null
+
+export const isPlant = ({ kind, role }: Bit): boolean => kind === 'plant' && role !== 'left_out'
+
+/** A plant as it is planned: its amount, a piece that is counted, its name. */
+export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typed']): string {
+  const amount = plant.with === undefined ? undefined : bits[plant.with]
+  if (amount === undefined || amount.role === 'gone') return plant.text.toLowerCase()
+  const measure = amount.kind === 'bottles' ? null : amount.text
+  if (amount.from > plant.from || measure === null)
+    return [measure, plant.text.toLowerCase()].filter((part) => part !== null).join(' ')
+  const between = typed.tokens.slice(amount.to, plant.from).map(({ text }) => text)
+  const piece = plant.loose !== undefined && PIECES.test(plant.loose) ? plant.loose : null
+  // A punnet tells nobody how much.
+  if (plant.loose !== undefined && piece === null && amount.kind === 'bare') return plant.text.toLowerCase()
+  const of = piece !== null && between.some((word) => word === 'of' || word === 'di') ? `${piece} of` : piece
+  return [measure, of, plant.text.toLowerCase()].filter((part) => part !== null && part !== undefined).join(' ')
+}
+
+/** Pieces that are weighed by what is known of them; loose measures are not. */
+export const PIECES =
+  /^(?:sticks?|pods?|sprigs?|cloves?|leaf|leaves|thumbs?|pieces?|slices?|heads?|bunch|bunches|stalks?|pinch|pinches|cones?|stars?|beans?|stecc(?:a|he)|bacell[oi]|baccell[oi]|rametto|rametti|fett[ae]|pezz[oi]|mazz[oi]|mazzett[oi]|peels?|zests?|bucc[ei]a?|bucce|scorz[ae])$/
+
+export const isSame = (one: Bit, other: Bit): boolean => one.ids?.[0] !== undefined && one.ids[0] === other.ids?.[0]
+
+export const plants: Fill = ({ bits, typed }) => {
+  const all = bits.filter(isPlant)
+  // `limoncello with 8 lemons`: named twice, it is the one that has an amount.
+  const found = all.filter(
+    (each, at) =>
+      !all.some(
+        (other, place) =>
+          other !== each &&
+          isSame(each, other) &&
+          (other.with !== undefined || (place < at && each.with === undefined)),
+      ),
+  )
+  if (found.length === 0) return null
+  const amounts = found.flatMap(({ with: place }) => (place === undefined ? [] : [bits[place]!]))
+  return { text: found.map((each) => plantText(bits, each, typed)).join(' + '), bits: [...all, ...amounts] }
+}
+
+export const PEEL = 'lemon peel'
+
+export const plant: Fill = (sentence) => {
+  const { bits, has } = sentence
+  const found = bits.find(isPlant)
+  if (found !== undefined)
+    return { text: found.text.toLowerCase(), bits: [found, ...(found.with === undefined ? [] : [bits[found.with]!])] }
+  return has('peel') ? { text: PEEL, bits: [], isAssumed: true } : null
+}

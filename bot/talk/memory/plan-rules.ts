@@ -1,0 +1,90 @@
+import { liquidsIn, spiritText } from '../frames/liquids.ts'
+import { plantText } from '../frames/plant-slots.ts'
+import { takes, withOption } from './change-call.ts'
+import { callReading, isLiquidBit, type Rule } from './rule.ts'
+
+export const bottled: Rule = ({ bits }, last) => {
+  const bottles = bits.find(({ kind, role }) => kind === 'bottles' && role !== 'of_spirit')
+  const others = bits.filter((bit) => bit !== bottles)
+  if (bottles === undefined || others.some(({ kind }) => kind !== 'date') || !takes(last.command, 'bottles'))
+    return null
+  const { spirit, ...options } = last.options
+  // How much of it there is comes from the bottles then; how strong it is stays.
+  const strength = /(\d+(?:[.,]\d+)?)\s*%/.exec(spirit ?? '')?.[0]
+  const kept =
+    last.command === 'plan' && spirit !== undefined
+      ? { ...plantsWithout(options), ...(strength !== undefined && { strength }) }
+      : last.options
+  return callReading({ command: last.command, options: { ...kept, bottles: bottles.text } })
+}
+
+/** Plants by name alone: how much of them follows from the bottles. */
+export function plantsWithout({ of, ...options }: Readonly<Record<string, string>>): Record<string, string> {
+  if (of === undefined) return options
+  const named = of.split('+').map((item) => item.trim().replace(/^[\d.,½¼¾]+\s*(?:(?:g|kg|ml|l|lb|oz)\b)?\s*/i, ''))
+  return { of: named.join(' + '), ...options }
+}
+
+export const otherSpirit: Rule = (sentence, last) => {
+  const word = sentence.bits.find(({ kind }) => kind === 'spirit')
+  const strength = sentence.bits.find(({ kind, role }) => kind === 'strength' && role !== 'want')
+  if ((word === undefined && strength === undefined) || !sentence.has('only_have', 'instead', 'with_amounts'))
+    return null
+  if (sentence.bits.some(({ kind }) => kind === 'plant') || !takes(last.command, 'spirit')) return null
+  const [liquid] = liquidsIn(sentence)
+  if (liquid !== undefined)
+    return callReading(
+      withOption(last, 'spirit', spiritText(word === undefined || liquid.word !== null ? liquid : { ...liquid, word })),
+    )
+  const volume = /^[\d.,]+\s*(?:x\s*[\d.,]+\s*)?\p{L}+/u.exec(last.options.spirit ?? '')?.[0]
+  const abv = strength?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : null)
+  if (abv === null) return null
+  const name = word === undefined || /alco|spirit|alcol/.test(word.text) ? null : word.text.toLowerCase()
+  if (volume === undefined) return callReading(withOption(last, 'strength', abv))
+  return callReading(withOption(last, 'spirit', [volume, name, abv].filter((part) => part !== null).join(' ')))
+}
+
+export const named = (item: string): string => item.toLowerCase()
+
+export const withoutPlant: Rule = ({ bits }, last) => {
+  const plant = bits.find(({ kind, role }) => kind === 'plant' && role === 'left_out')
+  const { of } = last.options
+  if (plant === undefined || of === undefined) return null
+  const stem = plant.text.toLowerCase().replace(/(?:es|s|i|e|o|a)$/, '')
+  const items = of.split('+').map((item) => item.trim())
+  const kept = items.filter((item) => !named(item).includes(stem))
+  return kept.length === items.length || kept.length === 0
+    ? null
+    : callReading(withOption(last, 'of', kept.join(' + ')))
+}
+
+/** `and a cinnamon stick too` adds a plant, `what about oranges` puts it in the place of the one there is. */
+export const otherPlants: Rule = ({ bits, typed, has }, last) => {
+  const plants = bits.filter(({ kind, role }) => kind === 'plant' && role !== 'left_out')
+  const { of } = last.options
+  const [first] = typed.tokens
+  if (plants.length === 0 || of === undefined || bits.some(isLiquidBit)) return null
+  const text = plants.map((plant) => plantText(bits, plant, typed)).join(' + ')
+  const isAdded =
+    /^(?:and|plus|add|also|with|e|con|aggiungi|anche)$/.test(first?.text ?? '') ||
+    typed.tokens.some(({ text: word }) => /^(?:too|also|anche|aswell)$/.test(word))
+  if (last.command === 'botanical' || last.command === 'cautions') {
+    return isAdded ||
+      has('instead', 'tell_me_about') ||
+      bits.length === typed.tokens.filter(({ kind }) => kind === 'word').length
+      ? callReading(withOption(last, 'of', plants[0]!.text.toLowerCase()))
+      : null
+  }
+  if (last.command !== 'plan') return null
+  if (isAdded && typed.tokens.length <= 10) return callReading(withOption(last, 'of', `${of} + ${text}`))
+  const isOne = !of.includes('+') && plants.length === 1
+  if (!has('instead') || !isOne) return null
+  const amount = plants[0]!.with === undefined ? /^[\d.,½¼¾]+(?:\s*(?:g|kg)\b)?/.exec(of)?.[0] : undefined
+  return callReading(withOption(last, 'of', [amount, text].filter((part) => part !== undefined).join(' ')))
+}
+
+export const readyBy: Rule = ({ bits, has }, last) => {
+  const [date, another] = bits
+  if (date?.kind !== 'date' || another !== undefined || !has('by_day') || !takes(last.command, 'ready-by')) return null
+  return callReading(withOption(last, 'ready-by', date.text))
+}

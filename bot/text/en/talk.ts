@@ -1,0 +1,53 @@
+import type { Feature, Written } from '../language.ts'
+import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
+import { listed } from './phrases.ts'
+
+/** What is asked for an option that is lacking. */
+const QUESTIONS: Readonly<Record<string, string>> = {
+  bottles: 'How many bottles, and how big?',
+  infusion: 'How much infusion have you got?',
+  jar: 'Which jar is it?',
+  liqueur: 'How much of the liqueur is there?',
+  of: 'What goes in it?',
+  parts: 'How much of each is there, and how strong?',
+  pour: 'How big is the glass?',
+  rating: 'How good is it, from 1 to 5?',
+  spirit: 'How much spirit is there, and how strong?',
+  strength: 'How strong is it?',
+  'to-strength': 'How strong do you want it?',
+  'to-sweetness': 'How sweet do you want it?',
+  until: 'Until when?',
+}
+
+const quotedWords = (words: readonly string[]): string => listed(words.map((word) => `“${word}”`))
+
+/** What is said around sentences. */
+export const talkSentences = {
+  headlines: {
+    talk_greeting: () => 'Hello! Tell me what you’ve got, such as “10 lemons and a litre of 95%”, or ask “what’s on?”',
+    talk_thanks: () => 'You’re welcome.',
+    talk_let_be: () => 'All right, I’ll leave it.',
+    talk_forgotten: () => 'I’ve let go of what we were talking about. Your jars are as they were.',
+  },
+  notes: {
+    left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
+  },
+} satisfies Feature<TalkMessages>
+
+const typeThis = (line: string | null): string => (line === null ? '' : ` You can type: ${line}`)
+
+export const talkProblems: Written<TalkProblems> = {
+  talk_lacks: ({ option, line }) =>
+    `${QUESTIONS[option] ?? `What’s the ${option.replaceAll('-', ' ')}?`}${typeThis(line)}`,
+  talk_which_jar: ({ names, line }) =>
+    names.length === 0
+      ? `Which jar is it?${typeThis(line)}`
+      : `Which jar is it: ${names.join(' or ')}?${typeThis(line)}`,
+  talk_which_reading: ({ lines }) => `I can read that in more than one way. Which do you mean: ${lines.join(' or ')}`,
+  talk_number: ({ typed, line }) => `I don’t know what the ${typed} is for. Without it I’d read: ${line}`,
+  talk_told: ({ line }) => `Shall I write that down? Say “yes”, or type: ${line}`,
+  talk_only_typed: ({ line }) => `Nothing’s changed yet. I only do that when you type it: ${line}`,
+  talk_lost: ({ lines }) => `I didn’t understand that. You could say, for example: ${lines.join(', or ')}`,
+  talk_no_last: () =>
+    'I haven’t told you anything in the last half hour, so there’s nothing to explain. What would you like to know?',
+}

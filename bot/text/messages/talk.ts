@@ -1,0 +1,23 @@
+import type { Plain } from './plain.ts'
+
+export interface TalkMessages {
+  headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_let_be' | 'talk_forgotten'>
+  notes: {
+    /** Words that were neither used nor of no weight, as they were typed. */
+    left_out: { readonly words: readonly string[] }
+  }
+}
+
+/** What a sentence lacks, or why it is not done; each names lines that run. */
+export interface TalkProblems {
+  /** `line`: the whole of it, with an example for what is lacking; null where none would run. */
+  talk_lacks: { readonly command: string; readonly option: string; readonly line: string | null }
+  talk_which_jar: { readonly names: readonly string[]; readonly line: string | null }
+  talk_which_reading: { readonly lines: readonly string[] }
+  talk_number: { readonly typed: string; readonly line: string }
+  /** Asked or told? Nothing was recorded. */
+  talk_told: { readonly line: string }
+  talk_only_typed: { readonly command: string; readonly line: string }
+  talk_lost: { readonly lines: readonly string[] }
+  talk_no_last: Record<string, never>
+}

@@ -1,0 +1,89 @@
+import type { Invocation } from '../../../bot/calls/invocation.ts'
+import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
+import { hear } from '../../../bot/chat/hear/hear.ts'
+import { newLastReplies } from '../../../bot/chat/last-replies.ts'
+import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import { memoryStore } from '../../../store/memory/memory-store.ts'
+import { newAsker } from '../../bot/asker.ts'
+import { commands } from '../../bot/test-desk.ts'
+import type { Sentence } from '../corpus.ts'
+import { SHELVES, type Shelf } from '../shelves.ts'
+
+/** Noon of a day in late November, when the society's shelf is half full. */
+export const NOW_MS = Date.UTC(2026, 10, 29, 12)
+
+/** What was said before, where the corpus tells it in words. */
+const BEFORE: Readonly<Record<string, { readonly shelf?: Shelf; readonly lines?: readonly string[] }>> = {
+  'a syrup answer in ml': { lines: ['/syrup infusion:920 ml strength:82% to-strength:30% to-sweetness:190 g/L'] },
+  'jars running': { shelf: 'lemon_ginger' },
+  'a finished lemon batch in the notebook': { shelf: 'lemon_bottled' },
+  'jar limone is running': { lines: ['/jar start limone of:10 lemons spirit:1 l 95% when:12 days ago'] },
+}
+
+/** What a sentence was answered with, as a script would see it. */
+export interface Told {
+  readonly read: string | null
+  /** The exact line, taken apart; null where none was read. */
+  readonly call: Invocation | null
+  readonly command: string | null
+  readonly code: string | null
+  readonly data: Readonly<Record<string, unknown>>
+  readonly choices: readonly string[]
+  /** Entries that were written down by it, in all jars; one less for each that is gone. */
+  readonly recorded: number
+  readonly erased: boolean
+  readonly ms: number
+}
+
+/** Somebody at the terminal whose talk goes on from line to line. */
+export function talker() {
+  const store = memoryStore('UTC')
+  const faults: string[] = []
+  const dispatch = {
+    ...newAsker(),
+    store,
+    language: en,
+    commands,
+    nowMs: NOW_MS,
+    talk: newTalkMemory(),
+    replies: newLastReplies(),
+    log: (text: string) => faults.push(text),
+  }
+  const counted = async () => {
+    const { jars } = await store.read('local')
+    return { jars: jars.length, entries: jars.reduce((sum, { entries }) => sum + entries.length, 0) }
+  }
+  return {
+    faults: faults as readonly string[],
+    store,
+    async say(line: string): Promise<Told> {
+      const before = await counted()
+      const begin = performance.now()
+      const { outcome, read, choices } = await hear(line, dispatch)
+      const ms = performance.now() - begin
+      const after = await counted()
+      return {
+        read,
+        call: read === null ? null : parseLine(read, commands),
+        command: outcome.path,
+        code: outcome.ok ? null : outcome.error.code,
+        data: outcome.ok && 'reply' in outcome ? (outcome.reply.data as Readonly<Record<string, unknown>>) : {},
+        choices,
+        recorded: after.entries - before.entries,
+        erased: after.jars < before.jars,
+        ms,
+      }
+    },
+  }
+}
+
+/** A talker with the shelf and the lines before a sentence of the corpus. */
+export async function talkerFor({ after, shelf }: Pick<Sentence, 'after' | 'shelf'>) {
+  const one = talker()
+  const told = after === null ? undefined : BEFORE[after]
+  const jars = shelf ?? told?.shelf
+  for (const line of jars === undefined ? [] : SHELVES[jars]) await one.say(line)
+  for (const line of told?.lines ?? (after === null || told !== undefined ? [] : [after])) await one.say(line)
+  return one
+}
