@@ -8,6 +8,7 @@ import { english } from '../../talk/lexicon/english.ts'
 import { italian } from '../../talk/lexicon/italian.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
+import type { CommandText } from '../../text/command-text.ts'
 import type { Command } from '../command.ts'
 import { pathTyped } from '../grammar/find-command.ts'
 import { emergencyIn } from '../run/emergency.ts'
@@ -18,6 +19,8 @@ import { exactCall, exactWithoutSlash } from './exactly.ts'
 import { type Heard, heard } from './heard.ts'
 import { jarsTold } from './jars-told.ts'
 import { remember } from './remember.ts'
+
+type CommandTexts = Readonly<Record<string, CommandText>>
 
 const LEXICONS = [english, italian]
 
@@ -76,11 +79,15 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
  * Answers any line: somebody harmed first, then a command as typed, then what a sentence means. Nothing is erased, thrown away or
  * shown to others but by a line with its slash, and nothing is recorded unless a word means it. Never throws.
  */
-export async function hear(line: string, dispatch: Dispatch): Promise<Heard> {
+export async function hear(
+  line: string,
+  dispatch: Dispatch,
+  texts: CommandTexts = dispatch.language.commands,
+): Promise<Heard> {
   const emergency = await emergencyIn(line, dispatch)
   if (emergency !== null) return heard(emergency)
   const attempted = await attempt(
-    async () => understood(line.trim(), dispatch),
+    async () => understood(line.trim(), dispatch, texts),
     () => null,
     dispatch.log,
   )
@@ -95,8 +102,8 @@ export interface Understood {
   readonly reading: TalkReading | null
 }
 
-async function understood(line: string, dispatch: Dispatch): Promise<Understood> {
-  const page = help(line, dispatch.commands, dispatch.language.commands)
+async function understood(line: string, dispatch: Dispatch, texts: CommandTexts): Promise<Understood> {
+  const page = help(line, dispatch.commands, texts)
   if (page !== null) return { heard: heard(page), reading: null }
   const person = await personOf(dispatch)
   if (line.startsWith('/') || line === '') {

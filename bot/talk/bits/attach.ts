@@ -3,7 +3,7 @@ import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import type { Bit, Role } from './bit.ts'
 
-export interface Around {
+export interface RolesAround {
   readonly typed: TypedText
   readonly lexicon: Lexicon
   readonly spans: readonly ConceptSpan[]
@@ -22,11 +22,11 @@ export const isStrengthLike = ({ kind, value }: Bit): boolean =>
   kind === 'bare' && value >= STRENGTH.least && value <= STRENGTH.most
 
 /** The words between two places. */
-export const wordsOf = ({ typed }: Around, from: number, to: number): readonly string[] =>
+export const wordsOf = ({ typed }: RolesAround, from: number, to: number): readonly string[] =>
   typed.tokens.slice(from, to).map(({ text }) => text)
 
 /** Whether only words that join stand between an amount and a thing. */
-export const joins = (around: Around, from: number, to: number): boolean => {
+export const joins = (around: RolesAround, from: number, to: number): boolean => {
   const between = wordSet(around.lexicon.between)
   const loose = wordSet(around.lexicon.loose)
   return wordsOf(around, from, to).every((word) => between.has(word) || loose.has(word) || word === '-' || word === ')')
@@ -44,7 +44,7 @@ export const roleOf = (kind: Bit['kind']): Role | null =>
           : null
 
 /** An amount directly before what it is of, then one directly behind it: `300 g raspberries`, `raspberries, 300g`. */
-export function attach(around: Around, bits: Open[]): void {
+export function attach(around: RolesAround, bits: Open[]): void {
   bits.forEach((bit, at) => {
     if (!AMOUNTS.has(bit.kind) || bit.with !== undefined) return
     let to = at + 1

@@ -1,10 +1,10 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
-import { type Around, attach, isStrengthLike, type Open, wordsOf } from './attach.ts'
+import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import type { Bit } from './bit.ts'
 import { isWished, JOIN } from './wished.ts'
 
 /** Bare numbers that are strengths, by what stands before them. */
-function strengths(around: Around, bits: Open[]): void {
+function strengths(around: RolesAround, bits: Open[]): void {
   const { lexicon } = around
   const isLiquid =
     bits.some(({ kind }) => kind === 'volume' || kind === 'spirit' || kind === 'bottles' || kind === 'strength') ||
@@ -59,7 +59,7 @@ const LIQUID = new Set<ConceptSpan['concept']>([
 ])
 
 /** Strengths with a sign, and sweetnesses: there or wished. */
-function wishes(around: Around, bits: Open[]): void {
+function wishes(around: RolesAround, bits: Open[]): void {
   bits.forEach((bit, at) => {
     if (bit.kind !== 'strength' && bit.kind !== 'sweetness' && bit.kind !== 'style') return
     if (bit.role !== null) return
@@ -82,7 +82,7 @@ function wishes(around: Around, bits: Open[]): void {
 }
 
 /** `700 of 40`, `measured 930`: a number too large for a strength is a volume where a liquid is spoken of. */
-function volumes(around: Around, bits: Open[]): void {
+function volumes(around: RolesAround, bits: Open[]): void {
   const isLiquid =
     around.spans.some(({ concept }) => VOLUMES.has(concept)) ||
     bits.some(({ kind }) => kind === 'strength' || kind === 'spirit')
@@ -123,7 +123,7 @@ const VOLUMES = new Set<ConceptSpan['concept']>([
 ])
 
 /** `2.1 l at 27 and about 300`: of a liqueur whose strength is said, a number of that size is its sugar. */
-function sweetnesses(around: Around, bits: Open[]): void {
+function sweetnesses(around: RolesAround, bits: Open[]): void {
   const strength = bits.findIndex(({ kind }) => kind === 'strength')
   if (strength === -1) return
   const isPlanned = bits.some(({ kind }) => kind === 'plant')
@@ -162,7 +162,7 @@ function sweetnesses(around: Around, bits: Open[]): void {
 const hasLiquid = (bits: readonly Open[]): boolean => bits.some(({ kind }) => kind === 'volume' || kind === 'bottles')
 
 /** Plants and drinks that are to be left out: `without the ginger`. */
-function leftOut(around: Around, bits: Open[]): void {
+function leftOut(around: RolesAround, bits: Open[]): void {
   const without = around.spans.filter(({ concept }) => concept === 'without')
   for (const { from, to } of without) {
     const bit = bits.find((each) => each.from >= to && each.from - to <= 2)
@@ -175,7 +175,7 @@ function leftOut(around: Around, bits: Open[]): void {
 
 const CURRENCY = /^(?:£|€|\$|quid|euros?|pounds|dollars|bucks)$/
 
-function prices(around: Around, bits: Open[]): void {
+function prices(around: RolesAround, bits: Open[]): void {
   const isCost = around.spans.some(({ concept }) => concept === 'costs')
   bits.forEach((bit) => {
     const { tokens } = around.typed
@@ -185,7 +185,7 @@ function prices(around: Around, bits: Open[]): void {
 }
 
 /** Gives every bit its role. */
-export function withRoles(around: Around, read: readonly Bit[]): readonly Bit[] {
+export function withRoles(around: RolesAround, read: readonly Bit[]): readonly Bit[] {
   const bits: Open[] = read.map((bit) => ({ ...bit }))
   prices(around, bits)
   attach(around, bits)

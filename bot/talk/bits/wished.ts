@@ -1,9 +1,9 @@
-import { type Around, type Open, wordsOf } from './attach.ts'
+import { type Open, type RolesAround, wordsOf } from './attach.ts'
 
 export const STOP = /^[.;!?]$/
 
 /** Whether a wish stands between the bit before and this one, or the one before is wished and this is joined to it. */
-export function isWished(around: Around, bits: readonly Open[], at: number): boolean {
+export function isWished(around: RolesAround, bits: readonly Open[], at: number): boolean {
   const bit = bits[at]!
   const from = bits[at - 1]?.to ?? 0
   const words = wordsOf(around, from, bit.from)
@@ -46,7 +46,12 @@ export const JOIN = new Set([
 ])
 
 /** `to` before a number that is no first one; in Italian `a` says `at` as well. */
-export function isToward({ lexicon }: Around, near: readonly string[], bits: readonly Open[], at: number): boolean {
+export function isToward(
+  { lexicon }: RolesAround,
+  near: readonly string[],
+  bits: readonly Open[],
+  at: number,
+): boolean {
   if (near.includes('to') || near.includes('until') || near.includes('towards')) return true
   if (lexicon.id !== 'it') return false
   return near.includes('fino') || bits.slice(0, at).some(({ kind, role }) => kind === 'strength' && role !== 'want')

@@ -95,7 +95,7 @@ export const answer = async (
   saveFile: SaveFile,
 ): Promise<Answer> => {
   if (MORE.test(line.trim())) return rest(dispatch, speech, show)
-  const heard = await hear(line, dispatch)
+  const heard = await hear(line, dispatch, speech.commands)
   const { outcome, shown } = heard
   const called = () => (outcome.path === null ? null : { path: outcome.path, options: {} })
   const files = await saved(outcome, speech, saveFile, dispatch.log)

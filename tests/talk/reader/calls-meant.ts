@@ -1,0 +1,152 @@
+import type { Meaning } from '../corpus.ts'
+import {
+  abvOf,
+  bottlesHold,
+  gramsOf,
+  mlOf,
+  partsHold,
+  plantsHold,
+  spiritsHold,
+  sweetnessHolds,
+  waterOf,
+} from './amounts.ts'
+import { adjust, batch, type Check, dilute, holds, isJar, mix, ofPlant, serving, syrup } from './checks.ts'
+
+export const STEPS: Readonly<Record<NonNullable<Meaning['event']>, string>> = {
+  start: 'jar start',
+  shake: 'jar shake',
+  taste: 'jar taste',
+  add: 'jar add',
+  strain: 'jar strain',
+  sweeten: 'jar sweeten',
+  filter: 'jar filter',
+  bottle: 'jar bottle',
+  open: 'jar open',
+}
+
+export const step: Check = (options, meaning, { command }) =>
+  (meaning.event === undefined ||
+    command === STEPS[meaning.event] ||
+    (command === 'jar strain' && meaning.event === 'filter')) &&
+  (command === 'jar start' || isJar(options, meaning)) &&
+  (command === 'jar start' ? plantsHold(options.of, meaning.plants) && spiritsHold(options, meaning.spirits) : true) &&
+  holds(mlOf(options.measured), meaning.measured_ml ?? (command === 'jar strain' ? meaning.ml : undefined)) &&
+  (command !== 'jar strain' || holds(abvOf(options.strength), meaning.abv)) &&
+  (command !== 'jar sweeten' ||
+    (holds(waterOf(options.water), meaning.water_ml) && holds(gramsOf(options.sugar), meaning.sugar_g))) &&
+  (meaning.rating === undefined || Number(options.rating) === meaning.rating) &&
+  (command !== 'jar bottle' || bottlesHold(options.bottles, meaning.bottles)) &&
+  (meaning.when === undefined ||
+    /^(?:today|this morning|just now|tonight)$/.test(String(meaning.when)) ||
+    options.when !== undefined)
+
+export const anyOf = (commands: readonly string[], check: Check = () => true): Readonly<Record<string, Check>> =>
+  Object.fromEntries(commands.map((command) => [command, check]))
+
+export const CHANGEABLE = [
+  'plan',
+  'syrup',
+  'dilute',
+  'adjust',
+  'mix',
+  'blend',
+  'botanical',
+  'serving',
+  'jar start',
+  'again',
+]
+
+/** Whether a change says what was wished, where the meaning tells. */
+export const changed: Check = (options, meaning) => {
+  const text = JSON.stringify(options)
+  const says = (value: unknown): boolean => value === undefined || text.includes(String(value))
+  return (
+    (meaning.bottles === undefined || bottlesHold(options.bottles, meaning.bottles)) &&
+    says(meaning.to) &&
+    holds(abvOf(options['to-strength']), meaning.to_abv) &&
+    (meaning.spirits === undefined || spiritsHold(options, meaning.spirits)) &&
+    (meaning.without === undefined || !text.toLowerCase().includes(meaning.without.toLowerCase().replace(/s$/, ''))) &&
+    (typeof meaning.to_sweetness !== 'number' || sweetnessHolds(options['to-sweetness'], meaning.to_sweetness))
+  )
+}
+
+/** By intent: which commands answer it, and whether their options say what was meant. */
+export const CALLS: Readonly<Record<string, Readonly<Record<string, Check>>>> = {
+  plan: { plan: batch },
+  recipe: { plan: batch },
+  time_to_ready: { plan: batch, botanical: ofPlant },
+  ideas: { plan: (options, { plants }) => plantsHold(options.of, plants), ideas: () => true },
+  season: { botanical: () => true, season: () => true },
+  dose: { botanical: ofPlant, plan: batch },
+  steep_time: { botanical: ofPlant, 'jar show': () => true },
+  rest_time: { botanical: ofPlant, 'jar show': () => true },
+  plant_info: { botanical: ofPlant, cautions: ofPlant },
+  cautions: { cautions: ofPlant, botanical: ofPlant },
+  syrup: { syrup },
+  dilute: { dilute },
+  mix: { mix },
+  blend: { blend: ({ parts }, meaning) => partsHold(parts, meaning.parts) },
+  adjust: { adjust },
+  serving: { serving },
+  servings: { serving },
+  freeze_check: anyOf(['adjust', 'mix', 'measure', 'trouble']),
+  cost: anyOf(['cost', 'shopping']),
+  label: anyOf(['label', 'jar label']),
+  allergen: anyOf(['cautions', 'label', 'botanical']),
+  measure: anyOf(['measure', 'trouble']),
+  measure_boil_off: {
+    measure: (options, meaning) =>
+      Number(options.before) === meaning.sg_before && Number(options.after) === meaning.sg_after,
+  },
+  measure_two_instruments: {
+    measure: (options, meaning) => Number(options.brix) === meaning.brix && Number(options.hydrometer) === meaning.sg,
+  },
+  change: anyOf(CHANGEABLE, changed),
+  change_spirit: { plan: changed, 'jar start': changed, again: changed },
+  correct_value: anyOf([...CHANGEABLE, 'jar correct', 'jar strain', 'jar sweeten'], changed),
+  substitute_spirit: { plan: () => true, botanical: ofPlant },
+  answer: anyOf([
+    ...CHANGEABLE,
+    'jar strain',
+    'jar shake',
+    'jar sweeten',
+    'jar taste',
+    'jar bottle',
+    'jar add',
+    'measure',
+    'cautions',
+    'jar show',
+    'jar filter',
+    'jar open',
+    'jar later',
+  ]),
+  yes: anyOf(['jar sweeten', 'jar start', 'jar strain', 'jar shake', 'jar bottle', 'jar filter', 'settings', 'plan']),
+  done: anyOf(['jar sweeten', 'jar strain', 'jar shake', 'jar bottle', 'jar filter']),
+  start: anyOf(['jar start']),
+  undo: anyOf(['jar undo']),
+  jar_event: anyOf(Object.values(STEPS), step),
+  jar_show: { 'jar show': (options, meaning) => isJar(options, meaning), 'jar list': () => true },
+  history: { 'jar show': (options, meaning) => isJar(options, meaning), notebook: () => true },
+  jar_tag: { 'jar tag': (options, meaning) => isJar(options, meaning) },
+  jar_label: { 'jar label': (options, meaning) => isJar(options, meaning) },
+  jars: anyOf(['jar list']),
+  rename: { 'jar rename': (options, meaning) => isJar(options, meaning) },
+  compare: anyOf(['notebook']),
+  notebook: anyOf(['notebook', 'jar list']),
+  again: { again: (options, meaning) => isJar(options, meaning) },
+  pause: { reminders: (options) => options['pause-until'] !== undefined, 'jar later': () => true },
+  remind: { 'jar later': () => true, reminders: () => true },
+  reminders: { reminders: (options, { shake }) => shake === undefined || options.shake !== undefined },
+  reminders_on: anyOf(['reminders']),
+  reminders_show: anyOf(['reminders', 'jar list']),
+  calendar: anyOf(['calendar']),
+  settings: anyOf(['settings']),
+  explain: anyOf([...CHANGEABLE, 'jar strain', 'jar sweeten']),
+  how_sure: anyOf([...CHANGEABLE, 'jar strain', 'jar sweeten', 'measure', 'jar show']),
+  more: anyOf([...CHANGEABLE, 'jar strain', 'jar sweeten', 'measure', 'jar show', 'jar list']),
+  never_mind: anyOf(['talk']),
+  greeting: anyOf(['talk']),
+  thanks: anyOf(['talk']),
+  help: anyOf(['help', 'talk']),
+  spent: {},
+}
