@@ -1,5 +1,6 @@
 import type { Sentence } from '../corpus.ts'
-import { CALLS, type Meant } from './calls-meant.ts'
+import { CALLS } from './calls-meant.ts'
+import type { Meant } from './checks.ts'
 import type { Told } from './told.ts'
 
 /** `asked`: a question that helps, by which nothing is lost. */
