@@ -23,7 +23,7 @@ const batch = {
 const howItIsPlanned = {
   'ready-by': planOptions.readyBy.optional(),
   'steep-at': quantityOptions.spiritStrength.optional(),
-  sugar: sugar.optional(),
+  sugar: quantityOptions.sugarOrKind.optional(),
   'unknown-ok': yesNo.optional(),
   days: planOptions.days.optional(),
 }
@@ -44,6 +44,7 @@ export const signatures = {
     'at-most': quantityOptions.wishedVolume.optional(),
     of: planOptions.plants.optional(),
     spirit: spirits.optional(),
+    sugar: quantityOptions.sweetener.optional(),
   }),
   mix: z.object({
     spirit: spirits.optional(),
@@ -60,6 +61,7 @@ export const signatures = {
     'to-strength': wishedStrength.optional(),
     'to-sweetness': sweetness.optional(),
     'spirit-strength': quantityOptions.spiritStrength.optional(),
+    sugar: quantityOptions.sweetener.optional(),
   }),
   measure: z.object({
     jar: jar.optional(),
@@ -125,7 +127,7 @@ export const signatures = {
   'jar sweeten': z.object({
     jar,
     water: amount.optional(),
-    sugar: sugar.optional(),
+    sugar: quantityOptions.sugarOrKind.optional(),
     when: when.optional(),
     after: jarOptions.entry.optional(),
     again: yesNo.optional(),
@@ -182,6 +184,7 @@ export const signatures = {
     strength: strength.optional(),
     'to-strength': wishedStrength.optional(),
     'to-sweetness': sweetness.optional(),
+    sugar: quantityOptions.sugarOrKind.optional(),
     name: name.optional(),
   }),
   forget: z.object({

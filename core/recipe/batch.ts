@@ -1,3 +1,4 @@
+import type { MaterialId } from '../quantity/materials.ts'
 import { type Measured, times } from '../quantity/measured/measured.ts'
 import type { Span } from '../quantity/quantities.ts'
 import type { Portion } from './portion.ts'
@@ -79,6 +80,8 @@ export interface Batch<Day = number> extends PutIn<Day> {
   /** Null where nobody knows what it is to become. */
   readonly targets: Targets | null
   readonly days: BatchDays<Day>
+  /** What it is sweetened with after straining; left out: white sugar. */
+  readonly sweetener?: MaterialId
   /** Null count: as many as it fills. */
   readonly bottles: readonly { readonly count: number | null; readonly volumeMl: number }[]
   readonly named: NamedByMaker<Day>

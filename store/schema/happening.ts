@@ -73,6 +73,7 @@ const ingredients = {
 
 const batch = {
   ...ingredients,
+  sweetener: z.enum(materialIds).exactOptional(),
   targets: z.strictObject({ abvPercent: strength, sugarGPerL: sweetness }).nullable(),
   days,
   bottles: z.array(z.strictObject({ count: count.nullable(), volumeMl: amount })),

@@ -30,14 +30,16 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     `from:${CODE}`,
   ],
   syrup: [
-    'infusion:920 ml|strength:90%|to-strength:30%|to-sweetness:250 g/L|at-most:2 l',
+    'infusion:920 ml|strength:90%|to-strength:30%|to-sweetness:250 g/L|at-most:2 l|sugar:honey',
     'infusion:920 ml|of:8 lemons|spirit:1 l 95%|ratio:1:1',
     'jar:strained',
   ],
   mix: ['spirit:1 l|strength:95%|water:750 ml|sugar:500 g'],
   dilute: ['spirit:1 l|strength:95%|to-strength:40%'],
   blend: ['parts:600 ml 47% 250 g/L + 300 ml 33% dry'],
-  adjust: ['liqueur:1.8 l|strength:33%|sweetness:300 g/L|to-strength:30%|to-sweetness:250 g/L|spirit-strength:95%'],
+  adjust: [
+    'liqueur:1.8 l|strength:33%|sweetness:300 g/L|to-strength:30%|to-sweetness:250 g/L|spirit-strength:95%|sugar:honey',
+  ],
   measure: [
     'brix:26.5|hydrometer:1.035',
     'before:1.021|after:1.094',
@@ -89,7 +91,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'withdraw:all',
     'make:REF|of:10 lemons|spirit:1 l|strength:95%|bottles:4 x 500 ml|to-strength:30%',
   ],
-  again: ['jar:fresh|spirit:1 l|strength:95%|to-strength:30%|to-sweetness:250 g/L'],
+  again: ['jar:fresh|spirit:1 l|strength:95%|to-strength:30%|to-sweetness:250 g/L|sugar:honey'],
   forget: ['jar:fresh|confirm:no'],
 }
 

@@ -1,10 +1,12 @@
 import { abvPercent, liquidFrom, sugarGPerL } from '../../../core/liquid/liquid.ts'
 import { dissolvableSugarG } from '../../../core/liquid/solubility.ts'
+import { materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { abvPercent as strengthOf } from '../../../core/quantity/measured/precision.ts'
 import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { adjust } from '../../../core/recipe/solve/adjust.ts'
 import { sweetnessAlone } from '../../../core/recipe/solve/sweetness-alone.ts'
+import { gramOf } from '../../../core/recipe/sweetening.ts'
 import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
@@ -22,8 +24,8 @@ import {
   outcomeRows,
   row,
   sureOf,
-  sweetnessNotes,
 } from '../reply/outcome-reply.ts'
+import { sweetenerData, sweetenerNotes } from '../reply/sweetener-notes.ts'
 
 const keptAs = (what: 'strength' | 'sweetness'): Message<'notes'> => ({
   group: 'notes',
@@ -43,18 +45,26 @@ export const adjustCommand = defineCommand({
     const liqueur = portionOf(input.liqueur.is, input.strength.is, input.sweetness?.is ?? null, 'label')
     const now = liquidOf(valuesOf(liqueur))
     const spiritAbv = spiritStrength ? strengthOf(spiritStrength.is, 'label') : null
+    const sweetenerWished = input.sugar?.is ?? USUAL_MATERIAL
     const drifts = !toStrength && spiritAbv === null
     const sugarGPerLWanted = toSweetness?.is.sugarGPerL ?? sugarGPerL(now)
     const targets = drifts
-      ? sweetnessAlone(now, sugarGPerLWanted)
+      ? sweetnessAlone(now, sugarGPerLWanted, gramOf(sweetenerWished))
       : { abvPercent: toStrength?.is.abvPercent ?? abvPercent(now), sugarGPerL: sugarGPerLWanted }
-    const { outcome, sugarStays, spiritMl, waterG, waterMl, sweetener, sugarG } = adjust(liqueur, targets, spiritAbv)
+    const { outcome, sugarStays, spiritMl, waterG, waterMl, sweetener, sugarG } = adjust(
+      liqueur,
+      targets,
+      spiritAbv,
+      sweetenerWished,
+    )
     const spirit =
       spiritAbv && spiritMl.value > 0
         ? [liquidFrom({ volumeMl: spiritMl.value, abvPercent: spiritAbv.value, sugarGPerL: 0 })]
         : []
     const handled = [now, ...spirit]
-    const isSyrup = sugarG.value > 0 && dissolvableSugarG(waterG.value) >= sugarG.value
+    const isDissolved = materialOf(sweetener).isSyrup
+    const isSyrup =
+      sugarG.value > 0 && (isDissolved ? waterG.value > 0 : dissolvableSugarG(waterG.value) >= sugarG.value)
     return {
       headline: {
         group: 'headlines',
@@ -87,14 +97,18 @@ export const adjustCommand = defineCommand({
         ...(input.sweetness ? [note('sweet_reading')] : [note('unsweetened')]),
         ...(toStrength ? [] : [drifts ? note('strength_drifts') : keptAs('strength')]),
         ...(toSweetness ? [] : [keptAs('sweetness')]),
-        ...sweetnessNotes(outcome),
+        ...(sugarG.value > 0 ? sweetenerNotes([sweetener], sweetener) : []),
       ],
       cautions: [
         ...outcomeCautions(outcome, sugarStays, handled, { freezerC, isSyrup }),
-        ...(sugarG.value > 0 && !isSyrup ? [caution('sugar_alone')] : []),
+        ...(sugarG.value > 0 && !isSyrup && !isDissolved ? [caution('sugar_alone')] : []),
       ],
       actions: [],
-      data: { ...outcomeData(outcome), ...measuredData({ spiritMl, waterMl, waterG, sugarG }) },
+      data: {
+        ...outcomeData(outcome),
+        ...measuredData({ spiritMl, waterMl, waterG, sugarG }),
+        ...sweetenerData(sweetener, sugarG),
+      },
       kitchen: kitchenOf(input),
     }
   },

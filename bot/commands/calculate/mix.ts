@@ -4,6 +4,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { spiritPortions, sweeteningsOf, waterOf } from '../options/input-to-portion.ts'
 import { freezerOf, note } from '../reply/outcome-reply.ts'
+import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import { mixtureReply } from './mixture-reply.ts'
 
 export const mixCommand = defineCommand({
@@ -21,7 +22,10 @@ export const mixCommand = defineCommand({
       input,
       portions,
       handled: spirits,
-      notes: spirits.length > 0 && portions.length > 1 ? [note('settle')] : [],
+      notes: [
+        ...(spirits.length > 0 && portions.length > 1 ? [note('settle')] : []),
+        ...sweetenerNotes((input.sugar?.is ?? []).map(({ material }) => material)),
+      ],
       freezerC: freezerOf(context),
       isSyrup: spirits.length > 0 && input.water !== undefined && input.sugar !== undefined,
     })

@@ -3,7 +3,7 @@ import { valuesOf } from '../../../core/recipe/propagate.ts'
 import type { Mixture } from '../../../core/recipe/solve/mix.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { made, outcomeCautions, outcomeData, outcomeRows, row, sureOf, sweetnessNotes } from '../reply/outcome-reply.ts'
+import { made, outcomeCautions, outcomeData, outcomeRows, row, sureOf } from '../reply/outcome-reply.ts'
 
 interface Poured {
   readonly input: object
@@ -31,7 +31,7 @@ export function mixtureReply(
       row('alcohol', { group: 'cells', key: 'mass', values: { massG: outcome.ethanolG } }),
     ],
     sure: sureOf(outcome, byVolume),
-    notes: [...assumptionNotes(input), ...notes, ...sweetnessNotes(outcome)],
+    notes: [...assumptionNotes(input), ...notes],
     cautions: outcomeCautions(outcome, sugarStays, liquids, { freezerC, isSyrup }),
     actions: [],
     data: outcomeData(outcome),

@@ -11,6 +11,7 @@ import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { freezerSaid, outcomeCautions, row } from '../reply/outcome-reply.ts'
+import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import { strengthNotes, syrupData, type Typed } from '../reply/syrup-reply.ts'
 
 /** A target as it can be typed back: enough digits to come out the same, none that is noise. */
@@ -23,10 +24,10 @@ const wished = (wish: Style['wish']) => ({
 })
 
 /** What was typed, with what is wished for. */
-function callOf({ held, infusion, strength, of, spirit, 'at-most': atMost }: Typed, { wish }: Style): Call {
+function callOf({ held, infusion, strength, of, spirit, 'at-most': atMost, sugar }: Typed, { wish }: Style): Call {
   const known = strength === undefined ? { of, spirit } : { strength }
   const liquid = held === null ? { infusion, ...known } : { jar: held.name }
-  return call('syrup', { ...liquid, ...wished(wish), 'at-most': atMost })
+  return call('syrup', { ...liquid, ...wished(wish), 'at-most': atMost, sugar })
 }
 
 const targetsOf = ({ syrup: { outcome } }: Style) => ({
@@ -88,7 +89,11 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
       }),
     ),
     sure: [],
-    notes: [...assumptionNotes(input), ...strengthNotes(input, infusion)],
+    notes: [
+      ...assumptionNotes(input),
+      ...strengthNotes(input, infusion),
+      ...styles.slice(0, 1).flatMap(({ syrup: { sweetener } }) => sweetenerNotes([sweetener], sweetener)),
+    ],
     cautions: cautionsOfAll(styles, infusion, freezerC),
     actions,
     data: {

@@ -1,5 +1,6 @@
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { expectStrongEnough, type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
+import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { volumeMl } from '../../../core/quantity/measured/precision.ts'
 import { strained } from '../../../core/recipe/plan/strained.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
@@ -62,12 +63,13 @@ export const syrupCommand = defineCommand({
       expectDrinkableJar(held.story, ({ kind }) => kind !== 'undecided')
       expectStrongEnough(held, named)
     }
-    const wish = wishOf(liquidOf(valuesOf(infusion)), named)
+    const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
+    const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener)
     const typed = { ...input, held }
     const reply =
       wish === null
-        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl), freezerOf(context))
-        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl), freezerOf(context))
+        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl, sweetener), freezerOf(context))
+        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl, sweetener), freezerOf(context))
     return held === null ? reply : withDangers(reply, held, context)
   },
 })

@@ -2,7 +2,7 @@ import type { ReadStrength } from '../../../core/jar/entry/entry.ts'
 import { massG as liquidMassG } from '../../../core/liquid/liquid.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, massG, sugarGPerL, sweeteningG, volumeMl } from '../../../core/quantity/measured/precision.ts'
-import type { Mass, Strength, SweeteningRead, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
+import type { Mass, Strength, SugarRead, SweeteningRead, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { propagate } from '../../../core/recipe/propagate.ts'
@@ -88,5 +88,10 @@ export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =
   parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'label'))
 
 /** What goes in of what sweetens; empty where nothing was given. */
-export const sweeteningsOf = (given: Given<readonly SweeteningRead[]> | undefined): readonly Sweetening[] =>
-  (given?.is ?? []).map((each) => ({ material: each.material, massG: sweeteningG(each) }))
+export const sweeteningsOf = (
+  given: Given<readonly SweeteningRead[]> | Given<SugarRead> | undefined,
+): readonly Sweetening[] => {
+  if (given === undefined) return []
+  const amounts = 'amounts' in given.is ? given.is.amounts : given.is
+  return amounts.map((each) => ({ material: each.material, massG: sweeteningG(each) }))
+}

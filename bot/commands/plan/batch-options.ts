@@ -1,15 +1,7 @@
 import type { PieceKind } from '../../../core/botanical/botanical.ts'
 import { abvPercentFromUsProof, usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
 import { times } from '../../../core/quantity/measured/measured.ts'
-import type {
-  Mass,
-  Piece,
-  Span,
-  Strength,
-  SweeteningRead,
-  Sweetness,
-  Volume,
-} from '../../../core/quantity/quantities.ts'
+import type { Mass, Piece, Span, Strength, SugarRead, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
 import { grams, gramsPerLitre, millilitres, percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import { type Batch, type BatchPlant, cutCount } from '../../../core/recipe/batch.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
@@ -22,7 +14,7 @@ import type { Portion } from '../../../core/recipe/portion.ts'
 import { isSweetened, joinSweetenings } from '../../../core/recipe/sweetening.ts'
 import { weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
-import { asWritten, portionText, strengthText, sweeteningText, titleOf, written } from './written-amounts.ts'
+import { asWritten, portionText, strengthText, sugarWritten, titleOf, written } from './written-amounts.ts'
 
 /** Measured out anew: the tool's ± is all there is, whatever digits were typed the first time. */
 const volumeIs = (volumeMl: number, atC: number | null = null): Volume => ({
@@ -143,9 +135,12 @@ export const bottlesGiven = (bottles: Batch['bottles']): Given<readonly Bottles[
   }),
 })
 
-const sugarGiven = (sweetenings: Batch['sweetenings']): Given<readonly SweeteningRead[]> => ({
-  typed: sweetenings.map(sweeteningText).join(' + '),
-  is: sweetenings.map(({ material, massG }) => ({ ...massIs(massG.value), material })),
+const sugarGiven = (sweetenings: Batch['sweetenings'], sweetener: Batch['sweetener']): Given<SugarRead> => ({
+  typed: sugarWritten(sweetenings, sweetener),
+  is: {
+    amounts: sweetenings.map(({ material, massG }) => ({ ...massIs(massG.value), material })),
+    sweetener: sweetener ?? null,
+  },
 })
 
 /** How long plants steep that are not in the catalogue; `typed` is how that was said, for showing. */
@@ -159,11 +154,13 @@ const daysGiven = (span: NonNullable<Batch['named']['steepFor']>, typed: string)
  * plants steep of which the catalogue knows nothing.
  */
 export function batchOptions(batch: Batch<unknown>, daysTyped: string | undefined) {
-  const { plants, spirits, sweetenings, targets, bottles, named } = batch
+  const { plants, spirits, sweetenings, sweetener, targets, bottles, named } = batch
   return {
     of: asOptionProblem('of', () => plantsGiven(plants)),
     spirit: spiritsGiven(spirits),
-    ...(isSweetened(sweetenings) && { sugar: sugarGiven(joinSweetenings(sweetenings)) }),
+    ...((isSweetened(sweetenings) || sweetener !== undefined) && {
+      sugar: sugarGiven(joinSweetenings(sweetenings), sweetener),
+    }),
     ...(targets !== null && {
       'to-strength': percentGiven(targets.abvPercent),
       'to-sweetness': sweetnessGiven(targets.sugarGPerL),

@@ -21,7 +21,7 @@ export interface AskedPlan<Input> {
 }
 
 /** What a recipe tells already. */
-const TOLD = ['sugar', 'unknown-ok', 'days'] as const
+const TOLD = ['unknown-ok', 'days'] as const
 
 /** A batch of the plants named, or that of a code. */
 export const planAsked = <Input extends Planned>(input: Input, setting: Setting): AskedPlan<Input> =>
@@ -38,10 +38,13 @@ function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedP
     const planned = orWithinLimits(() => planOf(wish), { of: of.is, line: () => lineWithLess(named, setting) })
     return { input: named, wish, planned, notes: [], limit: { limitId: null, isPlantSaid: false } }
   }
-  const told = TOLD.find((option) => input[option] !== undefined)
+  const { sugar } = input
+  const told =
+    sugar !== undefined && sugar.is.amounts.length > 0 ? 'sugar' : TOLD.find((option) => input[option] !== undefined)
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
   const { recipe, shareId } = from.is
-  const batch = batchOf(recipe)
+  const own = batchOf(recipe)
+  const batch = sugar?.is.sweetener == null ? own : { ...own, sweetener: sugar.is.sweetener }
   const { plants, ...made } = orWithinLimits(() => planFromCode(batch, input, setting), {
     of: of?.is,
     line: () => lineInsteadOfCode(batch, input, setting),

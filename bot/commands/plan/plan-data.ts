@@ -5,6 +5,7 @@ import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Given } from '../../calls/option.ts'
 import type { Data } from '../../chat/reply.ts'
 import { measuredData, outcomeData } from '../reply/outcome-reply.ts'
+import { sweetenerData } from '../reply/sweetener-notes.ts'
 
 export interface PlanInput {
   readonly of: Given<PlantsRead>
@@ -45,7 +46,7 @@ export function plantsSaid(input: PlanInput, plan: Plan) {
 }
 
 export function planData(plan: Plan, plants: readonly Said[]): { readonly [name: string]: Data } {
-  const { steep, spiritMl, waterMl, waterG, sugarG, syrupMl, syrupG, filled, outcome } = plan
+  const { steep, spiritMl, waterMl, waterG, sweetener, sugarG, syrupMl, syrupG, filled, outcome } = plan
   return {
     ...outcomeData(outcome),
     ...measuredData({
@@ -59,6 +60,7 @@ export function planData(plan: Plan, plants: readonly Said[]): { readonly [name:
       infusionAbvPercent: steep.infusionAbvPercent,
       keptBackMl: steep.keptBackMl,
     }),
+    ...sweetenerData(sweetener, sugarG),
     botanicals: plants.map((plant) => {
       return { id: plant.id, ...measuredData({ massG: plant.massG }), count: plant.id === null ? null : plant.count }
     }),

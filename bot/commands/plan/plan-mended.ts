@@ -9,7 +9,7 @@ import { lineOf } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { spiritPortions, sweeteningsOf } from '../options/input-to-portion.ts'
 import type { Planned, Setting } from './plan-wish.ts'
-import { portionText, pouredText, sugarText, sweeteningText, written } from './written-amounts.ts'
+import { portionText, pouredText, sugarText, sugarWritten, written } from './written-amounts.ts'
 
 type Options = Readonly<Record<string, string>>
 /** Options that are typed otherwise; null: left out. */
@@ -98,13 +98,15 @@ const asTheyAre = (spirits: readonly Portion[]): Patch => ({
 /** Shares of the sugar that goes in with the plants, down to none. */
 const lessSugar = ({ sugar }: Planned): readonly Patch[] => [
   ...LESS.map((share) => ({
-    sugar: sweeteningsOf(sugar)
-      .map(({ material, massG }) =>
-        sweeteningText({ material, massG: exactly(Number((massG.value * share).toPrecision(2))) }),
-      )
-      .join(' + '),
+    sugar: sugarWritten(
+      sweeteningsOf(sugar).map(({ material, massG }) => ({
+        material,
+        massG: exactly(Number((massG.value * share).toPrecision(2))),
+      })),
+      sugar?.is.sweetener,
+    ),
   })),
-  { sugar: null },
+  { sugar: sugarWritten([], sugar?.is.sweetener) || null },
 ]
 
 const LESS = [1 / 2, 1 / 4, 1 / 8, 1 / 16]

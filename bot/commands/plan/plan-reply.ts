@@ -10,7 +10,8 @@ import type { Reply } from '../../chat/reply.ts'
 import type { BatchSaid, PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
+import { caution, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
+import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import type { PlanInput } from './plan-data.ts'
 import { planData, plantsSaid } from './plan-data.ts'
 import { dayNotes } from './plan-day-notes.ts'
@@ -42,6 +43,9 @@ function keepingCautions({ steep, keeping, targets }: Plan): readonly Message<'c
   ]
 }
 
+const hasHoney = ({ steeping, sweetener, sugarG }: Plan): boolean =>
+  (sweetener === 'honey' && sugarG.value > 0) || steeping.sweetenings.some(({ material }) => material === 'honey')
+
 /** Worst first, the plants' own among those of strong spirit; the same hazard of several plants once. */
 export function planCautions(plan: Plan, freezerC: number | null): readonly Message<'cautions'>[] {
   const botanicals = plan.plants.map(({ botanical }) => botanical)
@@ -52,6 +56,7 @@ export function planCautions(plan: Plan, freezerC: number | null): readonly Mess
       rank: RANK[hazards[message.values.hazard].severity],
       message,
     })),
+    ...(hasHoney(plan) ? [{ rank: RANK.medium, message: caution('honey_infant') }] : []),
     ...keepingCautions(plan).map((message) => ({ rank: RANK.high, message })),
     ...withoutKeeping(others).map((message) => ({ rank: OTHERS_RANK, message })),
   ]
@@ -97,6 +102,10 @@ export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit
       ...assumedNotes(input, wish, plan),
       ...dayNotes(plan, input, limit),
       ...doseNotes(input, plan),
+      ...sweetenerNotes(
+        sweetenings.flatMap(({ material, massG }) => (massG.value > 0 ? material : [])),
+        sugarG.value > 0 ? sweetener : null,
+      ),
       ...jarNotes(plan),
     ],
     cautions: planCautions(plan, freezerC),

@@ -73,6 +73,7 @@ export function planWish(input: WithPlants, { command, today, country, start, ke
     spiritAbvPercent: input.strength === undefined ? exactly(0) : spiritStrength(input.strength.is),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
     sweetenings: sweeteningsOf(input.sugar),
+    sweetener: input.sugar?.is.sweetener ?? null,
     named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
     bottles,
     areBottlesNamed: input.bottles !== undefined,

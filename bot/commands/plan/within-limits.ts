@@ -16,7 +16,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import type { PieceWeight } from '../../text/messages/limit-problems.ts'
 import { spiritPortions } from '../options/input-to-portion.ts'
 import { type Planned, planWish, type Setting } from './plan-wish.ts'
-import { portionText, sweeteningText, titleOf, weighedText } from './written-amounts.ts'
+import { portionText, sugarWritten, titleOf, weighedText } from './written-amounts.ts'
 
 type Options = Readonly<Record<string, string>>
 
@@ -145,8 +145,8 @@ export function lineInsteadOfCode(batch: Batch, input: Planned, setting: Setting
         .map((plant) => `${weighedText(factor * plant.massG.value)} g ${nounOf(botanicalOf(plant), [])}`)
         .join(' + '),
       spirit: typed.spirit ?? own.map(portionText).join(' + '),
-      ...(isSweetened(batch.sweetenings) && {
-        sugar: timesSweetenings(joinSweetenings(batch.sweetenings), factor).map(sweeteningText).join(' + '),
+      ...((isSweetened(batch.sweetenings) || batch.sweetener !== undefined) && {
+        sugar: sugarWritten(timesSweetenings(joinSweetenings(batch.sweetenings), factor), batch.sweetener),
       }),
     },
     setting,

@@ -1,7 +1,8 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import { usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
-import { materialText } from '../../../core/quantity/materials.ts'
+import { type MaterialId, materialText } from '../../../core/quantity/materials.ts'
+import { writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import { weighedG } from '../../../core/recipe/tool-precision.ts'
@@ -39,8 +40,11 @@ export const portionText = (portion: Portion): string =>
   `${pouredText(portion)} ${strengthText(portion)}${sugarText(portion)}`
 
 /** `200 g honey`, as the grammar reads it. */
-export const sweeteningText = ({ material, massG }: Sweetening): string =>
-  `${written(massG.value)} g${materialText(material)}`
+const sweeteningText = ({ material, massG }: Sweetening): string => `${written(massG.value)} g${materialText(material)}`
+
+/** `200 g honey + maple syrup`: what goes in, and what is taken where the amount is worked out; empty where there is neither. */
+export const sugarWritten = (sweetenings: readonly Sweetening[], sweetener: MaterialId | null | undefined): string =>
+  [...sweetenings.map(sweeteningText), ...(sweetener == null ? [] : [writeSweetener(sweetener)])].join(' + ')
 
 /** Its name within a line, with its state where a plant is not planned without. */
 export const titleOf = (botanical: Botanical): string => {

@@ -28,11 +28,13 @@ const MAKING: readonly Ranked[] = [
 export const cautionsCommand = defineCommand({
   ...signature('cautions'),
   run(input) {
-    const plants = input.of.is.map(({ botanical }) => botanical)
+    const found = input.of.is.flatMap((each) => ('botanical' in each ? each : []))
+    const sweeteners = input.of.is.flatMap((each) => ('material' in each ? each.material : []))
+    const plants = found.map(({ botanical }) => botanical)
     const ids = plants.map(({ id }) => id)
     const all = hazardsOf(plants)
     const own = all.filter((each) => !isOfLook(each))
-    const corrected = input.of.is.filter((found) => found.corrected).map(({ botanical }) => botanical.id)
+    const corrected = found.filter((each) => each.corrected).map(({ botanical }) => botanical.id)
     const ranked: readonly Ranked[] = [
       ...own.map(
         (values): Ranked => ({
@@ -40,13 +42,14 @@ export const cautionsCommand = defineCommand({
           message: { group: 'cautions', key: 'botanical_hazard', values },
         }),
       ),
+      ...(sweeteners.includes('honey') ? [{ rank: critical, message: caution('honey_infant') }] : []),
       ...MAKING,
     ]
     return {
       headline: {
         group: 'headlines',
         key: 'cautions_of',
-        values: { ids, ofPlants: own.length, ofMaking: MAKING.length },
+        values: { ids, sweeteners, ofPlants: ranked.length - MAKING.length, ofMaking: MAKING.length },
       },
       table: [],
       sure: [],
@@ -58,7 +61,7 @@ export const cautionsCommand = defineCommand({
       ],
       cautions: ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message),
       actions: [],
-      data: { ids, hazards: all.map(({ hazard }) => hazard) },
+      data: { ids, sweeteners, hazards: all.map(({ hazard }) => hazard) },
       kitchen: kitchenOf(input),
     }
   },

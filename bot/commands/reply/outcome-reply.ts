@@ -1,6 +1,5 @@
 import { flashPointC, STRONG_PERCENT } from '../../../core/liquid/flash-point.ts'
 import { FREEZER_C, inFreezer } from '../../../core/liquid/freezer.ts'
-import { asInvertSugarGPerL } from '../../../core/liquid/invert-sugar.ts'
 import { type Keeping, keepingOf } from '../../../core/liquid/keeping.ts'
 import { abvPercent, type Liquid } from '../../../core/liquid/liquid.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
@@ -71,14 +70,6 @@ export const sureOf = ({ abvPercent, sugarGPerL }: Outcome, byVolume: boolean): 
   abvPercent.value === 0 && sugarGPerL.value === 0
     ? []
     : [{ group: 'sure', key: 'spread', values: { abvPercent, sugarGPerL, byVolume } }]
-
-/** Sweetness beside what people know, where there is any. */
-export const sweetnessNotes = (outcome: Outcome): readonly Message<'notes'>[] => {
-  const sugarGPerL = outcome.sugarGPerL.value
-  if (sugarGPerL === 0 || outcome.abvPercent.value === 0) return []
-  const values = { invertGPerL: asInvertSugarGPerL(sugarGPerL) }
-  return [{ group: 'notes', key: 'sweetness_law', values }]
-}
 
 const NOT_KEEPING: { readonly [Word in Exclude<Keeping, 'keeps'>]: 'can_ferment' | 'keeps_undecided' } = {
   ferments: 'can_ferment',

@@ -1,6 +1,7 @@
 import type { StrainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { isDoubtfulInfusion } from '../../../core/liquid/neat.ts'
-import type { Mass, Strength, Volume } from '../../../core/quantity/quantities.ts'
+import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import type { Mass, Ratio, Strength, Volume } from '../../../core/quantity/quantities.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
@@ -19,8 +20,8 @@ import {
   outcomeRows,
   row,
   sureOf,
-  sweetnessNotes,
 } from './outcome-reply.ts'
+import { sweetenerData, sweetenerNotes } from './sweetener-notes.ts'
 
 /** What the reply needs of the input: how the infusion was typed. */
 export interface Typed {
@@ -32,6 +33,8 @@ export interface Typed {
   readonly of?: InputOf<'syrup'>['of']
   readonly spirit?: InputOf<'syrup'>['spirit']
   readonly 'at-most'?: Given<Volume> | undefined
+  readonly sugar?: Given<MaterialId> | undefined
+  readonly ratio?: Given<Ratio> | undefined
 }
 
 const heldNote = ({ name, contents }: StrainedJar): Message<'notes'> => {
@@ -52,10 +55,11 @@ export const strengthNotes = (input: Typed, infusion: Portion): readonly Message
 }
 
 export const syrupData = (syrup: Syrup) => {
-  const { infusionMl, waterMl, waterG, sugarG, syrupMl, syrupG } = syrup
+  const { infusionMl, waterMl, waterG, sweetener, sugarG, syrupMl, syrupG } = syrup
   return {
     ...outcomeData(syrup.outcome),
     ...measuredData({ waterMl, waterG, sugarG, syrupMl, syrupG, infusionMl }),
+    ...sweetenerData(sweetener, sugarG),
   }
 }
 
@@ -65,13 +69,13 @@ export function syrupCautions(
   infusion: Portion,
   freezerC: number | null,
 ): readonly Message<'cautions'>[] {
-  const { sugarG, waterG, dissolvesG } = syrup
+  const { sweetener, sugarG, waterG, dissolvesG } = syrup
   return [
     ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], {
       freezerC,
       isSyrup: isSyrup(syrup),
     }),
-    ...(waterG.value === 0 && sugarG.value > 0 ? [caution('sugar_alone')] : []),
+    ...(waterG.value === 0 && sugarG.value > 0 && !materialOf(sweetener).isSyrup ? [caution('sugar_alone')] : []),
     ...(waterG.value > 0 && dissolvesG !== null
       ? [{ group: 'cautions', key: 'syrup_too_thick', values: { dissolvesG } } as const]
       : []),
@@ -102,7 +106,7 @@ export function syrupRows(syrup: Syrup, freezerC: number): readonly Row[] {
 
 /** The reply to a wish that fixes one liqueur. */
 export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup, freezerC: number): Reply {
-  const { outcome, waterG, sugarG, syrupG } = syrup
+  const { outcome, waterG, sweetener, sugarG, syrupG } = syrup
   return {
     headline: { group: 'headlines', key: 'syrup', values: syrupSaid(syrup, freezerC) },
     table: syrupRows(syrup, freezerC),
@@ -113,7 +117,10 @@ export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup, freeze
       ...(isSyrup(syrup) ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const] : []),
       ...strengthNotes(input, infusion),
       ...(sugarG.value > 0 || waterG.value > 0 ? [note('settle')] : []),
-      ...sweetnessNotes(outcome),
+      ...(input.ratio !== undefined && sweetener !== USUAL_MATERIAL
+        ? [{ group: 'notes', key: 'ratio_as_weighed', values: { material: sweetener } } as const]
+        : []),
+      ...sweetenerNotes([sweetener], sweetener),
     ],
     cautions: syrupCautions(syrup, infusion, freezerC),
     actions: [],

@@ -166,19 +166,6 @@ const notes = {
     ' weakens it (lemon zest is 82 % water, ginger 79, basil 92: USDA), and this would add too much; measure it first.',
   settle: () => 'A fresh mix is warm and still shrinking; measure it when it has cooled.',
   bounded: ({ leftMl }, format) => `To end with that much, leave ${format.pour(leftMl)} of the infusion over.`,
-
-  sweetness_law: ({ invertGPerL }, format) => {
-    const kind =
-      invertGPerL < 99.95
-        ? 'drier than an EU liqueur'
-        : invertGPerL < 250
-          ? 'a liqueur’s sweetness in the EU'
-          : 'a crème de …’s sweetness in the EU'
-    return (
-      `${format.number(invertGPerL, 0)} g/L as invert sugar, as the law counts: ${kind} (a liqueur 100, which is 95 of table sugar;` +
-      ' a crème de … 250: Regulation (EU) 2019/787).'
-    )
-  },
   sweet_reading: () =>
     'A hydrometer cannot read a sweet liqueur: 10 g/L of sugar moves it by 2 to 3.5 % vol. Give the strength you computed.',
 } satisfies Part<CalculateMessages['notes']>

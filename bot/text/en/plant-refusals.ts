@@ -148,7 +148,7 @@ export const askedNames: { readonly [Id in AddedAskId]: string } = {
   spices_mixed:
     'Which spices are in it? Some have a limit. Give each its own grams, like “3 g Ceylon cinnamon + 2 g cloves”.',
   sweet_things:
-    'THIS: that’s a sweetener, so it goes in after straining. Leave it out of the plants and stir it in at the end.',
+    'THIS: that’s a sweetener, so leave it out of the plants. To sweeten with honey at the end, say, write sugar:honey.',
   not_listed: 'THIS is on no list of foods that I have, so I’ve no amount for it. What else have you got?',
   blossom_cyanide:
     'THIS gives off a little cyanide, and I’ve no safe amount for it. Would elderflowers do? Write “50 g elderflowers”.',

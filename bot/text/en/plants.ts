@@ -21,6 +21,7 @@ import {
   titleText,
   trusted,
 } from './plant-words.ts'
+import { sweetenerName } from './sweeteners.ts'
 import { plantName } from './words.ts'
 
 type KindRows = { readonly [Kind in BotanicalKind as `botanical_kind_${Kind}`]: () => string }
@@ -119,9 +120,9 @@ export const botanicalSentences = {
     },
     botanical_kinds: ({ plants, kinds }) =>
       `I know ${plants} plants, of ${kinds} kinds. Name one for its amount and days.`,
-    cautions_of: ({ ids, ofPlants, ofMaking }) => {
+    cautions_of: ({ ids, sweeteners, ofPlants, ofMaking }) => {
       const plants = ofPlants === 0 ? 'I know no caution' : counted(ofPlants, 'caution')
-      return `${plants} for ${listed(ids.map(plantName))} and ${ofMaking} for the making, worst first.`
+      return `${plants} for ${listed([...ids.map(plantName), ...sweeteners.map(sweetenerName)])} and ${ofMaking} for the making, worst first.`
     },
   },
   rows: botanicalRows,

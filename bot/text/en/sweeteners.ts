@@ -38,6 +38,7 @@ export const sweetenerSentences: Feature<SweetenerMessages> = {
       const sugars = `${Math.round(100 * sugarsShare(material))} ± ${Math.ceil(sugarsPlusMinusG)} g of sugars`
       return `I counted ${sweetenerName(material)} with ${sugars} and about ${Math.round(per100G.water)} g of water in 100 g.`
     },
+    ratio_as_weighed: ({ material }) => `I took the ratio as ${sweetenerName(material)} to added water, by weight.`,
     sweetener_taste: ({ material }) => {
       const { low, high } = materialOf(material).sweetness
       const share = sugarsShare(material)

@@ -107,7 +107,6 @@ export interface CalculateMessages {
     syrup_by_weight: { readonly syrupG: Measured }
     strength_expected: { readonly abvPercent: Measured }
     bounded: { readonly leftMl: number }
-    sweetness_law: { readonly invertGPerL: number }
   }
   cautions: Plain<'cool_first' | 'sugar_alone' | 'may_crystallise' | 'sugar_limit_not_known' | 'bottle_bursts'> & {
     note_names: { readonly names: readonly string[] }

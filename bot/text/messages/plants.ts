@@ -2,6 +2,7 @@ import type { Botanical, Limit, PlantState } from '../../../core/botanical/botan
 import type { Preparation } from '../../../core/botanical/evidence/preparation.ts'
 import type { ProductFile } from '../../../core/botanical/evidence/product-files.ts'
 import type { SteepEvidence } from '../../../core/botanical/evidence/steep-evidence.ts'
+import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Plain } from './plain.ts'
 
 export interface DoseSaid extends Pick<Botanical, 'dose' | 'timesDays'> {
@@ -15,6 +16,7 @@ export interface BotanicalMessages {
     botanical_kinds: { readonly plants: number; readonly kinds: number }
     cautions_of: {
       readonly ids: readonly string[]
+      readonly sweeteners: readonly MaterialId[]
       readonly ofPlants: number
       readonly ofMaking: number
     }

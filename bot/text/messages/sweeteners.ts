@@ -9,6 +9,8 @@ export interface SweetenerMessages {
   notes: Plain<'brown_by_volume' | 'syrup_by_volume' | 'honey_haze'> & {
     /** How much sugar and water it was counted with. */
     sweetener_counted: Sweetener
+    /** How a ratio was read: of what sweetens, as it is weighed, to the water added. */
+    ratio_as_weighed: Sweetener
     /** Where it does not taste as sweet, weight for weight, as its sugars do as white sugar. */
     sweetener_taste: Sweetener
   }

@@ -1,4 +1,5 @@
 import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
+import { USUAL_MATERIAL } from '../../quantity/materials.ts'
 import { exactly } from '../../quantity/measured/measured.ts'
 import { type IsoDay, isoDay } from '../../quantity/time/calendar-day.ts'
 import type { BatchDays } from '../../recipe/batch.ts'
@@ -71,6 +72,7 @@ export function startedFrom(plan: Plan, wish: PlanWish, name: string): Started {
     spirits: steeping.spirits,
     waterG: steeping.waterG.value > 0 ? steeping.waterG : exactly(0),
     sweetenings: steeping.sweetenings,
+    ...(plan.sweetener !== USUAL_MATERIAL && { sweetener: plan.sweetener }),
     targets: plan.targets,
     days: plannedDays(plan, wish),
     bottles: wish.bottles.map(({ count, volumeMl }) => ({ count, volumeMl })),

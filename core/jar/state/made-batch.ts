@@ -1,6 +1,7 @@
 import { exactly } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { type Batch, withDays } from '../../recipe/batch.ts'
+import { joinSweetenings } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
 import { contentsOf } from './contents.ts'
@@ -33,6 +34,14 @@ function targetsOf(story: JarState): Targets | null {
   return { abvPercent: outcome.abvPercent.value, sugarGPerL: outcome.sugarGPerL.value }
 }
 
+/** What it was sweetened with where that was one thing; else as planned. */
+function sweetenerOf({ happened, started }: JarState): Pick<Batch, 'sweetener'> {
+  const used = happened.flatMap((entry) => (entry.kind === 'sweetened' ? entry.sweetenings : []))
+  const [only, another] = joinSweetenings(used).filter(({ massG }) => massG.value > 0)
+  const sweetener = only === undefined || another !== undefined ? started.sweetener : only.material
+  return sweetener === undefined ? {} : { sweetener }
+}
+
 /** As it was steeped, or is planned to be; no days where hours are enough. */
 function daysOf({ started, strained }: JarState): Batch<IsoDay>['days'] {
   const { days } = started
@@ -58,6 +67,7 @@ export function madeBatch(story: JarState): Batch {
     spirits: all.flatMap(({ spirits }) => spirits),
     waterG: exactly(steeped.reduce((sum, { waterG }) => sum + waterG.value, 0)),
     sweetenings: steeped.flatMap(({ sweetenings }) => sweetenings),
+    ...sweetenerOf(story),
     targets: targetsOf(story),
     days: daysOf(story),
   }

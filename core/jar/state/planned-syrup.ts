@@ -17,13 +17,13 @@ interface PlannedSyrup {
 export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
   keepingAt(abvPercent, sugarGPerL) === 'ferments'
 
-/** The syrup that makes of a strained jar what was planned; null where nothing was, it cannot be, or it would ferment. */
-export function plannedSyrup(story: JarState): PlannedSyrup | null {
+/** The syrup that makes of a strained jar what was planned, of what was planned where nothing else is named; null where nothing was, it cannot be, or it would ferment. */
+export function plannedSyrup(story: JarState, sweetener = story.started.sweetener): PlannedSyrup | null {
   const { targets } = story.started
   if (targets === null || wouldFerment(targets)) return null
   const infusion = asPortion(contentsOf(story))
   try {
-    return { infusion, syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }) }
+    return { infusion, syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }, null, sweetener) }
   } catch (error) {
     if (error instanceof DomainError && error.code !== 'internal') return null
     throw error
@@ -31,8 +31,8 @@ export function plannedSyrup(story: JarState): PlannedSyrup | null {
 }
 
 /** The syrup that is still to go into a strained jar; null where none was planned, or where it is done. */
-export const syrupToAdd = (story: JarState): Syrup | null =>
-  story.strained === null || story.ended !== null ? null : (plannedSyrup(story)?.syrup ?? null)
+export const syrupToAdd = (story: JarState, sweetener = story.started.sweetener): Syrup | null =>
+  story.strained === null || story.ended !== null ? null : (plannedSyrup(story, sweetener)?.syrup ?? null)
 
 export interface SweetenedWith {
   readonly waterG: Measured

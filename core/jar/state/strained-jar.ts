@@ -1,4 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
+import type { MaterialId } from '../../quantity/materials.ts'
 import type { Portion } from '../../recipe/portion.ts'
 import type { SyrupTargets } from '../../recipe/solve/syrup-wish.ts'
 import type { Targets } from '../../recipe/targets.ts'
@@ -13,6 +14,8 @@ export interface StrainedJar {
   readonly infusion: Portion
   readonly contents: Contents
   readonly targets: Targets | null
+  /** What it was to be sweetened with; undefined: white sugar. */
+  readonly sweetener: MaterialId | undefined
 }
 
 /** Throws `cannot_follow` where it still steeps, or is done. */
@@ -29,7 +32,15 @@ export function strainedJar(jar: KeptJar): StrainedJar {
     })
   }
   const contents = contentsOf(story)
-  return { jar, story, name, infusion: asPortion(contents), contents, targets: started.targets }
+  return {
+    jar,
+    story,
+    name,
+    infusion: asPortion(contents),
+    contents,
+    targets: started.targets,
+    sweetener: started.sweetener,
+  }
 }
 
 /** Throws `jar_too_weak`, with what reckons with spirit, where a jar is to become stronger than it is. */

@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { type MaterialId, materialIds, materialOf, materials, USUAL_MATERIAL } from '../materials.ts'
-import { shown } from './tokens.ts'
+import { readText, shown } from './tokens.ts'
 
 /** What joins words and says nothing: `of`, `d’acero`. */
 const JOINTS: ReadonlySet<string> = new Set(['of', 'di', 'd', 'del', "'", '’', 'the'])
@@ -64,6 +64,14 @@ export function materialNamed(all: readonly string[], before = '', typed = all.j
     throw new DomainError('ambiguous', 'which_syrup', { typed: shown(typed), choices })
   }
   return syrups[0] ?? materialIds.find((id) => isNamedWithKinds(id, words)) ?? null
+}
+
+/** The material that a text names, for showing what is known of it; null where it names none, or only white sugar. */
+export function sweetenerIn(text: string): MaterialId | null {
+  const words = readText(text, 'sweetener').tokens.map((token) => token.text)
+  const [syrup] = barSyrups(words.filter((word) => !JOINTS.has(word)))
+  const material = syrup ?? materialNamed(words)
+  return material === USUAL_MATERIAL ? null : material
 }
 
 /** White sugar may also go by its kind alone: `caster`. */

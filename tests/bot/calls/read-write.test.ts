@@ -73,6 +73,22 @@ const drink = joined(
 )
 const liqueur = joined(drink, fc.constantFrom('', ' 250 g/L', ' 10 g/dl'))
 
+const sweetenerName = fc.constantFrom(
+  'honey',
+  'miele',
+  'maple syrup',
+  'caster sugar',
+  '1:1 syrup by weight',
+  '2 to 1 syrup by cup',
+  'agave',
+)
+const sweetening = fc.oneof(
+  mass,
+  coolVolume,
+  fc.constantFrom('4 oz', '450 g sugar'),
+  joined(fc.oneof(mass, coolVolume), fc.constant(' '), sweetenerName),
+)
+
 const plantNames = catalogue.map(({ names }) => names.en[0]!)
 const plant = (amounts: readonly string[]): Texts => joined(fc.constantFrom(...amounts), fc.constantFrom(...plantNames))
 const plants = (amounts: readonly string[]): Texts => several(plant(amounts), 3)
@@ -92,7 +108,12 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [quantityOptions.amount, fc.oneof(volume, mass)],
   [quantityOptions.volume, volume],
   [quantityOptions.wishedVolume, coolVolume],
-  [quantityOptions.sugar, fc.oneof(mass, coolVolume, fc.constantFrom('4 oz', '450 g sugar'))],
+  [quantityOptions.sugar, several(sweetening, 3)],
+  [
+    quantityOptions.sugarOrKind,
+    fc.oneof(several(sweetening, 2), sweetenerName, joined(sweetening, fc.constant(' + '), sweetenerName)),
+  ],
+  [quantityOptions.sweetener, sweetenerName],
   [quantityOptions.strength, strength],
   [quantityOptions.spiritStrength, percent],
   [quantityOptions.wishedStrength, percent],

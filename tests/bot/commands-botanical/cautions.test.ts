@@ -48,6 +48,7 @@ test('says everything about the plants and the making, worst first', async () =>
       hot syrup drives off flammable vapour."
   `)
   expect((await json('/cautions of:8 lemons + 30 g ginger')).data).toEqual({
+    sweeteners: [],
     ids: ['lemon_peel', 'ginger'],
     hazards: ['citrus_postharvest'],
   })

@@ -20,8 +20,6 @@ const NOTES: readonly [key: string, where: string, notWhere: string][] = [
   ['settle', SYRUP, '/syrup 1 l strength:60%'],
   ['settle', '/mix spirit:1 l strength:95% water:1 l', '/mix spirit:1 l strength:95%'],
   ['settle', '/dilute 1 l 95% to-strength:60%', '/mix water:1 l'],
-  ['sweetness_law', SYRUP, '/dilute 1 l 95% to-strength:60%'],
-  ['sweetness_law', '/mix spirit:1 l strength:40% sugar:100 g', '/mix spirit:1 l strength:40%'],
   [
     'sweet_reading',
     '/adjust 1 l strength:33% sweetness:300 to-strength:30%',
@@ -111,24 +109,4 @@ describe('what belongs to several at once', () => {
 
 test('what has no alcohol is not said to be right within ±0 % vol', async () => {
   expect(await textOf('/mix water:1 l sugar:300 g')).not.toMatch(/±\s?0 % vol/)
-})
-
-describe('sweetness beside the law (Regulation (EU) 2019/787: 100 and 250 g/L as invert sugar, factor 1.0526)', () => {
-  const law = async (gPerL: number) =>
-    (await ask(`/syrup 1 l strength:60% to-strength:25% to-sweetness:${gPerL} g/L`)).notes.find(
-      ({ key }) => key === 'sweetness_law',
-    )!.text
-
-  test.each([
-    [50, /^53 g\/L as invert sugar.*: drier than an EU liqueur/],
-    [94, /^99 g\/L as invert sugar.*: drier than an EU liqueur/],
-    [95.5, /^101 g\/L as invert sugar.*: a liqueur’s sweetness/],
-    [200, /^211 g\/L as invert sugar.*: a liqueur’s sweetness/],
-    [238, /^251 g\/L as invert sugar.*: a crème de …’s sweetness/],
-  ])('%d g/L', async (gPerL, text) => expect(await law(gPerL)).toMatch(text))
-
-  // Check case 11: 95 g of table sugar are 100 g of invert sugar, and the note itself says "95 of table sugar".
-  test('95 g/L of table sugar is not called drier than the 95 that the note asks for', async () => {
-    expect(await law(95)).not.toMatch(/drier/)
-  })
 })

@@ -70,6 +70,8 @@ const ODD = [
   '%',
 ]
 
+const SWEETENERS = ['honey', 'maple syrup', '1:1 syrup by weight', 'sugar']
+
 const optionsOf = (path: string) => Object.keys(commands.find((command) => command.path === path)!.input.shape)
 
 const value = fc.oneof({ arbitrary: fc.constantFrom(...VALUES), weight: 9 }, fc.constantFrom(...ODD))
@@ -99,8 +101,15 @@ const reckoning = fc.constantFrom('mix', 'syrup', 'dilute', 'blend', 'adjust', '
 /** Every option of such a command with a value that fits it, some left out: many of these are answered. */
 export const fittingLine = reckoning.chain((name) => {
   const options = optionsOf(name)
-  const one = (option: string) =>
-    fc.option(option === 'parts' ? fc.constantFrom(...VALUES.slice(-6, -2)) : fitting[kindOf(option)]!, { freq: 5 })
+  // What an amount is worked out of has none of its own.
+  const isNamed = (option: string) => option === 'sugar' && name !== 'mix'
+  const valueOf = (option: string) =>
+    option === 'parts'
+      ? fc.constantFrom(...VALUES.slice(-6, -2))
+      : isNamed(option)
+        ? fc.constantFrom(...SWEETENERS)
+        : fitting[kindOf(option)]!
+  const one = (option: string) => fc.option(valueOf(option), { freq: 5 })
   return fc
     .tuple(...options.map(one))
     .map((values) => `/${name}${values.map((each, at) => (each === null ? '' : ` ${options[at]}:${each}`)).join('')}`)

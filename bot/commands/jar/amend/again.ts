@@ -8,6 +8,7 @@ import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.
 import { recipeOf } from '../../../../core/jar/state/recipe-of.ts'
 import { abvPercent, ethanolG } from '../../../../core/liquid/liquid.ts'
 import { exactly } from '../../../../core/quantity/measured/measured.ts'
+import type { SugarRead } from '../../../../core/quantity/quantities.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { type Batch, scale } from '../../../../core/recipe/batch.ts'
 import { encodeBatch } from '../../../../core/recipe/code/batch-code.ts'
@@ -17,6 +18,7 @@ import { keptDays, poured, steepsAtPercent } from '../../../../core/recipe/code/
 import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Portion } from '../../../../core/recipe/portion.ts'
 import { call } from '../../../calls/call.ts'
+import type { Given } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { defineCommand } from '../../../chat/command.ts'
@@ -25,6 +27,7 @@ import { spiritPortions } from '../../options/input-to-portion.ts'
 import { batchOptions, bottlesGiven, percentGiven, sweetnessGiven } from '../../plan/batch-options.ts'
 import { daysNotes } from '../../plan/plan-from-code.ts'
 import { doseNotes } from '../../plan/plan-notes.ts'
+import { sugarWritten } from '../../plan/written-amounts.ts'
 import { expectDrinkableJar } from '../known/jar-dangers.ts'
 import { jarStartCommand, startJar } from '../record/start.ts'
 
@@ -105,6 +108,15 @@ function optionsAgain(story: JarState, recipe: Recipe | null, other: readonly Po
   }
 }
 
+/** What was named, beside what went in before where only a name was, and beside the name where only amounts were. */
+function sugarAgain(before: Given<SugarRead> | undefined, said: Given<SugarRead> | undefined) {
+  if (said === undefined) return {}
+  const amounts = said.is.amounts.length === 0 ? (before?.is.amounts ?? []) : said.is.amounts
+  const sweetener = said.is.sweetener ?? before?.is.sweetener ?? null
+  const weighed = amounts.map(({ material, massG }) => ({ material, massG: exactly(massG) }))
+  return { sugar: { typed: sugarWritten(weighed, sweetener), is: { amounts, sweetener } } }
+}
+
 /** How much of the plants there is to the spirit, where that is worth a word. */
 const DOSES: ReadonlySet<string> = new Set([
   'plan_capped',
@@ -128,7 +140,8 @@ export const againCommand = defineCommand({
     const recipe = recipeIn(story)
     const name = own.name?.is ?? freeName(story.name, taken)
     const said = Object.fromEntries(Object.entries(own).filter(([, given]) => given !== undefined))
-    const options = { name, ...optionsAgain(story, recipe, other), ...said }
+    const again = optionsAgain(story, recipe, other)
+    const options = { name, ...again, ...said, ...sugarAgain('sugar' in again ? again.sugar : undefined, own.sugar) }
     const kept = other === null ? daysOf(recipe, story) : undefined
     const reply = await startJar(jarStartCommand.input.parse(options), context, {
       kept,

@@ -1,4 +1,4 @@
-import type { SweeteningRead, Volume } from '../../../../core/quantity/quantities.ts'
+import type { SugarRead, Volume } from '../../../../core/quantity/quantities.ts'
 import { millilitres, sugarGrams } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { pouredMl, weighedG } from '../../../../core/recipe/tool-precision.ts'
@@ -8,7 +8,9 @@ export const syrupValues = ({
   waterMl,
   sweetener,
   sugarG,
-}: Syrup): { readonly water?: Volume; readonly sugar?: readonly SweeteningRead[] } => ({
+}: Syrup): { readonly water?: Volume; readonly sugar?: SugarRead } => ({
   ...(waterMl.value > 0 && { water: millilitres(pouredMl(waterMl.value)) }),
-  ...(sugarG.value > 0 && { sugar: [sugarGrams(weighedG(sugarG.value), sweetener)] }),
+  ...(sugarG.value > 0 && {
+    sugar: { amounts: [sugarGrams(weighedG(sugarG.value), sweetener)], sweetener: null },
+  }),
 })

@@ -9,6 +9,7 @@ import {
 } from '../../../../core/jar/state/planned-syrup.ts'
 import { sameSweetening } from '../../../../core/jar/state/same-again.ts'
 import { isSweetening } from '../../../../core/jar/state/syrup-wanted.ts'
+import type { MaterialId } from '../../../../core/quantity/materials.ts'
 import { millilitres, sugarGrams } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { call } from '../../../calls/call.ts'
@@ -50,15 +51,16 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   // Nothing cannot be typed: what was not to go in is taken back instead.
   const values = syrupValues(syrup)
   if (Object.keys(values).length < 2) return []
-  const correct = call('jar correct', { jar: jarRef(recorded, context), entry: entry.seq, ...values })
+  const sugar = values.sugar?.amounts
+  const correct = call('jar correct', { jar: jarRef(recorded, context), entry: entry.seq, ...values, sugar })
   return [{ label: { group: 'actions', key: 'jar_as_planned', values: undefined }, call: correct }]
 }
 
-/** Lacking amounts; the jar's own where they are worked out. */
-async function lacking(jar: Given<string>, context: Context): Promise<ChatError> {
+/** Lacking amounts; the jar's own where they are worked out, of what was named where something was. */
+async function lacking(jar: Given<string>, context: Context, sweetener: MaterialId | undefined): Promise<ChatError> {
   const found = findJar(jar.is, (await context.store.read(context.userId)).jars)
   const story = jarStateOf(found.entries)!
-  const syrup = isSweetening(story) ? syrupToAdd(story) : null
+  const syrup = isSweetening(story) ? syrupToAdd(story, sweetener) : null
   const own = syrup === null ? {} : syrupValues(syrup)
   if (syrup !== null && Object.keys(own).length > 0) {
     const values = {
@@ -70,7 +72,8 @@ async function lacking(jar: Given<string>, context: Context): Promise<ChatError>
     }
     return new ChatError('missing_option', 'syrup_reckoned', values, { option: 'sugar' })
   }
-  const example = lineOf(call('jar sweeten', { jar: jar.is, water: millilitres(500), sugar: [sugarGrams(450)] }))
+  const sugar = { amounts: [sugarGrams(450, sweetener)], sweetener: null }
+  const example = lineOf(call('jar sweeten', { jar: jar.is, water: millilitres(500), sugar }))
   const values = { command: 'jar sweeten', option: 'sugar', example }
   return new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
 }
@@ -90,7 +93,10 @@ export const jarSweetenCommand = defineCommand({
   ...signature('jar sweeten'),
   async run(input, context) {
     const { water, sugar } = input
-    if (water === undefined && sugar === undefined) throw await lacking(input.jar, context)
+    const sweetener = sugar?.is.sweetener ?? undefined
+    if (sweetener !== undefined || (water === undefined && sugar === undefined)) {
+      throw await lacking(input.jar, context, sweetener)
+    }
     const poured = { waterG: waterG(water), sweetenings: sweeteningsOf(sugar) }
     let planned = null as Syrup | null
     const isMeant = input.again?.is ?? false

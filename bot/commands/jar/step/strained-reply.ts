@@ -12,6 +12,7 @@ import { type Deep, inMore } from '../../../chat/depth.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
+import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
 import { syrupCautions, syrupData, syrupRows, syrupSaid } from '../../reply/syrup-reply.ts'
 import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply } from './step-reply.ts'
@@ -109,6 +110,7 @@ export function strainedReply(
       ...targetNotes(story, found !== null),
       ...boilNotes(found?.syrup ?? null),
       ...clearingNotes(story),
+      ...(found === null ? [] : sweetenerNotes([found.syrup.sweetener], found.syrup.sweetener)),
     ],
     actions: isHeldBack(story) ? [] : sweetenActions(recorded, context),
   })
