@@ -103,13 +103,13 @@ export const fittingLine = reckoning.chain((name) => {
   const options = optionsOf(name)
   // What an amount is worked out of has none of its own.
   const isNamed = (option: string) => option === 'sugar' && name !== 'mix'
-  const valueOf = (option: string) =>
+  const fittingOf = (option: string) =>
     option === 'parts'
       ? fc.constantFrom(...VALUES.slice(-6, -2))
       : isNamed(option)
         ? fc.constantFrom(...SWEETENERS)
         : fitting[kindOf(option)]!
-  const one = (option: string) => fc.option(valueOf(option), { freq: 5 })
+  const one = (option: string) => fc.option(fittingOf(option), { freq: 5 })
   return fc
     .tuple(...options.map(one))
     .map((values) => `/${name}${values.map((each, at) => (each === null ? '' : ` ${options[at]}:${each}`)).join('')}`)
