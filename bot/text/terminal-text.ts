@@ -8,7 +8,6 @@ export interface ConsoleText
   remindersElsewhere(values: StorageProblems['locked']): string
   setAside(values: { file: string; day: string | null; folder: string; userId: string }): string
   noReminders(values: { sentence: string }): string
-  caution(text: string): string
   fileSaved(values: { path: string }): string
   fileFailed(values: { name: string; code: string | null }): string
   /** The exact line that a sentence was understood as. */

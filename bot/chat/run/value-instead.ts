@@ -60,7 +60,7 @@ const MEANT: { readonly [Key in keyof QuantityProblems]?: (values: Values<Key>) 
   unexpected_text: ({ extra }) => [(whole) => without(whole, extra)],
 }
 
-type Key = keyof QuantityProblems | 'unclear_botanical'
+type Key = keyof QuantityProblems | 'unclear_botanical' | 'spirit_strength'
 
 const KEYS: ReadonlySet<string> = new Set<Key>([
   'empty_text',
@@ -94,6 +94,7 @@ const KEYS: ReadonlySet<string> = new Set<Key>([
   'unknown_zone',
   'unknown_units',
   'unclear_botanical',
+  'spirit_strength',
 ])
 
 /** Where one of a few was meant, and nothing else will do. */
@@ -168,8 +169,8 @@ const textsFor = (problem: Problem, option: string, whole: string): readonly str
 export async function withValueInstead(problem: Problem, call: Invocation, attempt: Try): Promise<Problem> {
   const { option } = problem
   if (option === undefined || !KEYS.has(problem.problem)) return problem
-  const whole = call.options[option]
-  if (whole === undefined) return problem
+  const whole = call.options[option] ?? ''
+  if (whole === '' && problem.problem !== 'spirit_strength') return problem
   const batch = batchIn(call, option)
   const changes = [
     ...(batch === null ? [] : [batch]),

@@ -73,7 +73,7 @@ export const render = (
   files: readonly SavedFile[] = [],
   shown: DepthShown = 'first',
 ): string => {
-  const { words, console } = speech
+  const { words } = speech
   const { kitchen } = reply
   const { headline, under = [], table, sure, notes, cautions, actions } = partsAt(reply, shown)
   const said = (each: Reply['headline']) => wrap(clean(words.say<'headlines'>(each, kitchen)), screen.width)
@@ -84,9 +84,7 @@ export const render = (
     const text = clean(words.say<'notes'>(each, kitchen))
     return shown === 'first' ? wrap(text, screen.width) : hang('• ', text, screen.width)
   })
-  const cautionLines = cautions.flatMap((each) =>
-    hang('! ', console.caution(clean(words.say<'cautions'>(each, kitchen))), screen.width),
-  )
+  const cautionLines = cautions.flatMap((each) => hang('! ', clean(words.say<'cautions'>(each, kitchen)), screen.width))
   return joinBlocks([
     [...styled('bold', said(headline), screen), ...under.flatMap(said)],
     fileLines(files, speech, screen),

@@ -23,7 +23,7 @@ const cannotFollow = ({ jar, did, stage, first, day }: CannotFollow, format: For
   const when = day === null ? '' : ` ${on(day, format)}`
   const name = quoted(jar)
   if (first !== null) {
-    const orDiscard = did === 'emptied' ? ' Throwing it away?' : ' Strain it first:'
+    const orDiscard = did === 'emptied' ? ' Strain it first, or throw it away:' : ' Strain it first:'
     return `${jar} is still ${stage}.${orDiscard} ${did === 'emptied' ? `/jar discard ${name}` : `/jar strain ${name}`}`
   }
   if (did === 'shaken' && stage !== 'emptied' && stage !== 'discarded') {

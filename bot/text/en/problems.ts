@@ -205,6 +205,7 @@ const lacking: Readonly<Record<string, string>> = {
   pour: 'How big is the glass?',
   spirit: 'What spirit have you got?',
   strength: 'How strong is it?',
+  sugar: 'How much sugar went in?',
   sweetness: 'How sweet is it?',
   to: 'What should it be called?',
   'to-strength': 'How strong should it be?',
@@ -251,7 +252,7 @@ export const chatProblems = {
   syrup_reckoned: ({ example }) => `How much went in? If you followed the plan: ${example}`,
   spirit_or_bottles: ({ examples: [spirit] }) =>
     `How much are you making? Say what spirit you have, or bottles:4 x 500 ml. For example: ${spirit}`,
-  spirit_strength: () => 'How strong is it? It’s on the label: strength:40%',
+  spirit_strength: ({ line }) => `How strong is it? It’s on the label. ${forExample(line, 'strength:40%')}`,
   strength_twice: () => 'You gave the strength twice. Which one should I keep?',
   strength_or_plants: () =>
     'Did you measure the strength? Then leave out of: and spirit:. If not, leave out strength:.',

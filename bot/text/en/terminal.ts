@@ -102,7 +102,6 @@ export const consoleText: ConsoleText = {
   tokenShown: () => 'Others on this machine can read the token in .env. To keep it to yourself, type: chmod 600 .env',
   noReminders: ({ sentence }: { sentence: string }) => `No reminders come for now: ${sentence}`,
   goodbye: () => 'Goodbye.',
-  caution: (text: string) => `Caution: ${text}`,
   fileSaved: ({ path }: { path: string }) => `Written to ${path}`,
   fileFailed: ({ name, code }: { name: string; code: string | null }) => {
     if (code === null) return `The file ${name} could not be made; the answer holds without it.`

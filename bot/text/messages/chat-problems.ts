@@ -32,7 +32,7 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   /** A plan without anything that tells how much of it; whole lines. */
   spirit_or_bottles: { examples: readonly [spirit: string, bottles: string] }
   /** An amount of spirit without its strength. */
-  spirit_strength: Record<string, never>
+  spirit_strength: Meant
   /** A strength beside the spirit and in `strength:`. */
   strength_twice: Record<string, never>
   /** A measured strength and what would tell the expected one. */

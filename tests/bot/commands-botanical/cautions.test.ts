@@ -21,31 +21,28 @@ test('says everything about the plants and the making, worst first', async () =>
     "1 caution for lemon peel (zest) and ginger root and 9 for the making, worst
     first.
 
-    ! Caution: Only bought, taxed food spirit: industrial, denatured, rubbing or
-      fuel alcohol blinds and kills, and nothing done at home makes it safe.
-    ! Caution: Strong spirit burns, and from about 40 % vol on its vapour can catch
-      fire in a warm room (derived): no flame, spark or hot plate near it, and never
-      heat it.
-    ! Caution: None in pregnancy or when trying for a baby, none before driving,
-      swimming or working with machines, none for anybody under age; with medicines,
-      liver disease or a past dependence ask a doctor or pharmacist. The law where
-      you are comes before anything said here.
-    ! Caution: Jars and bottles look and smell like sweets: label them and lock them
-      away from children and animals. A little can poison a child (from memory,
-      please check).
-    ! Caution: Spent plants burn and intoxicate: no flame or hot oven, no children,
-      no animals.
-    ! Caution: Nothing here is distilling: that needs a licence nearly everywhere,
-      and the vapour explodes.
-    ! Caution: No leaded crystal, old glazed pottery, copper, brass or galvanised
-      metal: spirit draws metal out (from memory, please check). Glass with a tight
-      lid.
-    ! Caution: I plan no milk, cream or egg: they spoil, and alcohol does not make
-      them safe.
-    ! Caution: Lemon peel (zest): buy untreated fruit; hot water and scrubbing take
-      off some of the wax and fungicide of others, not all.
-    ! Caution: Let the syrup cool to room temperature before it meets the spirit:
-      hot syrup drives off flammable vapour."
+    ! Only bought, taxed food spirit: industrial, denatured, rubbing or fuel alcohol
+      blinds and kills, and nothing done at home makes it safe.
+    ! Strong spirit burns, and from about 40 % vol on its vapour can catch fire in a
+      warm room (derived): no flame, spark or hot plate near it, and never heat it.
+    ! None in pregnancy or when trying for a baby, none before driving, swimming or
+      working with machines, none for anybody under age; with medicines, liver
+      disease or a past dependence ask a doctor or pharmacist. The law where you are
+      comes before anything said here.
+    ! Jars and bottles look and smell like sweets: label them and lock them away
+      from children and animals. A little can poison a child (from memory, please
+      check).
+    ! Spent plants burn and intoxicate: no flame or hot oven, no children, no
+      animals.
+    ! Nothing here is distilling: that needs a licence nearly everywhere, and the
+      vapour explodes.
+    ! No leaded crystal, old glazed pottery, copper, brass or galvanised metal:
+      spirit draws metal out (from memory, please check). Glass with a tight lid.
+    ! I plan no milk, cream or egg: they spoil, and alcohol does not make them safe.
+    ! Lemon peel (zest): buy untreated fruit; hot water and scrubbing take off some
+      of the wax and fungicide of others, not all.
+    ! Let the syrup cool to room temperature before it meets the spirit: hot syrup
+      drives off flammable vapour."
   `)
   expect((await json('/cautions of:8 lemons + 30 g ginger')).data).toEqual({
     sweeteners: [],

@@ -158,7 +158,7 @@ describe('/jar show', () => {
     for (const line of ['/jar show gone', '/jar show #aaaa2']) {
       expect((await desk.jsonOf(line)).error).toMatchObject({ code: 'not_found' })
     }
-    expect((await desk.jsonOf('/jar show lemno')).error.message).toContain('did you mean lemon?')
+    expect((await desk.jsonOf('/jar show lemno')).error.message).toContain('Did you mean lemon?')
   })
 
   it('names all that begin so, five at most', async () => {
@@ -166,12 +166,10 @@ describe('/jar show', () => {
       jarOf(`bbbb${index}`, [{ ...startedAs(name), on: '2026-11-01' }]),
     )
     const two = await deskWith({ jars: jars.slice(0, 2) })
-    expect((await two.jsonOf('/jar show l')).error.message).toBe(
-      'You have no jar “l”; lemon and lemon peel begin so: which one?',
-    )
+    expect((await two.jsonOf('/jar show l')).error.message).toBe('Which one: lemon or lemon peel?')
     const many = await deskWith({ jars })
     expect((await many.jsonOf('/jar show l')).error.message).toBe(
-      'You have no jar “l”; lemon, lemon peel, lime, loquat, lychee and 1 more begin so: which one?',
+      'Which one: lemon, lemon peel, lime, loquat, lychee or 1 more?',
     )
     expect((await many.jsonOf('/jar show lim')).data.name).toBe('lime')
   })

@@ -164,7 +164,7 @@ describe('/jar correct', () => {
     await desk.ask(LEMON)
     expect((await desk.refused('/jar correct lemon of:10 lemons + 100 g nutmeg')).code).toBe('over_ceiling')
     expect((await desk.refused('/jar correct lemon')).message).toMatch(
-      /^Say what to put right, one of of:, spirit:, measured:, .*; for example \/jar correct lemon when:yesterday$/,
+      /^What was wrong\? For example: \/jar correct lemon when:yesterday$/,
     )
     expect((await desk.person()).jars[0]!.entries).toHaveLength(1)
   })

@@ -40,7 +40,7 @@ describe('a jar that ferments', () => {
     const before = await desk.person()
     const { code, message } = await desk.refused('/jar add d water:3 l')
     expect(code).toBe('ambiguous')
-    expect(message).toContain('9.7 % vol')
+    expect(message).toContain('9.7 %')
     expect(await desk.person()).toBe(before)
     const added = await desk.ask(lineIn(message))
     expectWarned(added)
@@ -101,7 +101,7 @@ describe('a jar that ferments', () => {
     const label = await desk.refused('/jar label d')
     expect([bottling.code, label.code]).toEqual(['ambiguous', 'ambiguous'])
     expect(await desk.person()).toBe(before)
-    const fix = /\((\/jar add .+?)\)/.exec(bottling.message.replaceAll('\u00a0', ' '))![1]!
+    const fix = / (\/jar add .+?)\. /.exec(bottling.message.replaceAll('\u00a0', ' '))![1]!
     expect(label.message).toContain(fix)
     expect(await actionsOf(desk, '/jar show d')).toContain(fix)
     const mended = await desk.ask(fix)

@@ -32,7 +32,7 @@ describe('/jar correct judges the whole jar', () => {
     )
     const line = '/jar correct a entry:2 spirit:10 ml 95%'
     const message = await over(desk, line)
-    expect(message).toContain('at most 1 g nutmeg in 1.01 l of spirit')
+    expect(message).toContain('For 1.01 l of spirit use at most 1 g nutmeg')
     expect(lineIn(message)).toBe(`${line} already:yes`)
     expect(await over(desk, '/jar correct a entry:2 spirit:2 l 95%')).toContain('at most 3 g')
     await desk.ask('/jar correct a entry:2 spirit:21 l 95%')

@@ -35,7 +35,7 @@ describe('names of jars', () => {
     await desk.ask(LEMON.replace('lemon', 'zing2'))
     const { code, message, option } = await desk.refused(LEMON.replace('lemon', name))
     expect([code, option]).toEqual(['bad_value', 'name'])
-    expect(message).toContain('You have a jar “zing2” already')
+    expect(message).toContain('You already have a jar called “zing2”')
   })
 
   it('with more behind them show where the options’ names belong', async () => {
@@ -43,11 +43,12 @@ describe('names of jars', () => {
     await desk.ask(LEMON)
     const saidOf = async (line: string) => (await desk.refused(line)).message
     expect(await saidOf('/jar strain lemon 440 ml 87%')).toContain(
-      'type: /jar strain lemon measured:440 ml strength:87%',
+      'Type: /jar strain lemon measured:440 ml strength:87%',
     )
-    expect(await saidOf('/jar strain lemon 87%')).toContain('type: /jar strain lemon strength:87%')
-    expect(await saidOf('/jar sweeten lemon 700 ml 200 g')).toContain('strain it first')
-    expect(await saidOf('/jar strain lemon measured:440 ml 87%')).toContain('write strength:87%')
+    expect(await saidOf('/jar strain lemon 87%')).toContain('Type: /jar strain lemon strength:87%')
+    expect(await saidOf('/jar sweeten lemon 700 ml 200 g')).toContain('Strain it first')
+    expect((await desk.ask('/jar strain lemon measured:440 ml 87%')).data).toMatchObject({ stage: 'strained' })
+    await desk.ask('/jar undo lemon')
     expect(await saidOf('/jar shake lemon now')).toContain('“lemon now”. Did you mean lemon?')
   })
 
@@ -56,9 +57,13 @@ describe('names of jars', () => {
     await desk.ask(LEMON.replace('lemon', '🍊'))
     expect((await desk.refused('/jar taste 🍊')).message).toMatch(/ \/jar taste 🍊 rating:4$/)
     expect((await desk.refused('/jar rename 🍊')).message).toMatch(/ \/jar rename 🍊 to:/)
-    expect((await desk.refused('/jar start x of:ginger')).message).toMatch(/needs spirit:.*\/jar start x of:/)
-    expect((await desk.refused('/jar start x of:ginger spirit:1 l vodka')).message).toContain('as in 1 l 40%')
-    expect((await desk.refused('/jar start x of:ginger spirit:1 l 40% start:today')).message).toContain('when:?')
+    expect((await desk.refused('/jar start x of:ginger')).message).toMatch(
+      /What spirit have you got\?.*\/jar start x of:/,
+    )
+    expect((await desk.refused('/jar start x of:ginger spirit:1 l vodka')).message).toContain(' strength:40%')
+    expect((await desk.refused('/jar start x of:ginger spirit:1 l 40% start:today')).message).toContain(
+      'spirit:1 l 40% when:today',
+    )
   })
 
   it('with a colon is quoted in lines that are offered', async () => {

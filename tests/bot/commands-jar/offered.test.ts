@@ -107,7 +107,7 @@ describe('bottles', () => {
     const { option, message } = await desk.refused('/jar bottle lemon bottles:500 ml')
     expect([option, message]).toEqual([
       'bottles',
-      expect.stringMatching(/^About \d+ ml of the lemon jar .* bottles:1 x 500 ml\.$/),
+      expect.stringMatching(/^There’s only about \d+ ml of lemon left\. .*How many did you fill\?$/),
     ])
     expect(await desk.person()).toEqual(before)
   })
@@ -115,7 +115,7 @@ describe('bottles', () => {
   it('are refused where a whole one more is said to be full than there is, and not where the last is half empty', async () => {
     const desk = await sweetened()
     expect((await desk.refused('/jar bottle lemon bottles:7 x 500 ml')).message).toMatch(
-      /^These bottles hold 3\.50 l, but only about 2\.5\d? l of the lemon jar are not in bottles yet; nothing was recorded\./,
+      /^That’s 3\.50 l, but only about 2\.5\d? l of lemon is left\. Nothing was recorded\./,
     )
     const { notes } = await desk.ask('/jar bottle lemon bottles:6 x 500 ml')
     expect(notes.map(({ key }) => key)).toContain('jar_bottled_more')

@@ -158,7 +158,7 @@ describe('what cannot follow is refused with what can', () => {
     await desk.ask(HERB)
     const error = await desk.refused(line)
     expect(error.code).toBe('wrong_stage')
-    expect(error.message).toMatch(/strain/)
+    expect(error.message).toMatch(/Strain it first/)
   })
 
   it('after the end', async () => {

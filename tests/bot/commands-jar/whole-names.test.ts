@@ -16,10 +16,7 @@ describe('what takes something away', () => {
     await desk.ask('/jar undo lemon')
     const before = await desk.person()
     const { code, message } = await desk.refused(`${line} jar:lemon`)
-    expect([code, message]).toEqual([
-      'not_found',
-      'There is no jar “lemon”; there is lemon 2. What takes something away wants the whole name, so nothing was changed.',
-    ])
+    expect([code, message]).toEqual(['not_found', 'Nothing was changed. For this I need the jar’s full name: lemon 2'])
     expect(await desk.person()).toEqual(before)
   })
 

@@ -39,14 +39,14 @@ test('says what the drink may be called and must say', async () => {
       (needed above 1.2 % vol: Regulation (EU) 1169/2011), the volume, the
       allergens, and who answers for it (the rest from memory, please check).
 
-    ! Caution: Write on every bottle: “Not in pregnancy. Keep from children.”
-    ! Caution: Meant for your own table. Selling a bottle, raffling it or giving it
-      for money needs a licence, and duty paid, nearly everywhere: ask your
-      authority before you do.
-    ! Caution: None in pregnancy or when trying for a baby, none before driving,
-      swimming or working with machines, none for anybody under age; with medicines,
-      liver disease or a past dependence ask a doctor or pharmacist. The law where
-      you are comes before anything said here."
+    ! Write on every bottle: “Not in pregnancy. Keep from children.”
+    ! Meant for your own table. Selling a bottle, raffling it or giving it for money
+      needs a licence, and duty paid, nearly everywhere: ask your authority before
+      you do.
+    ! None in pregnancy or when trying for a baby, none before driving, swimming or
+      working with machines, none for anybody under age; with medicines, liver
+      disease or a past dependence ask a doctor or pharmacist. The law where you are
+      comes before anything said here."
   `)
 })
 

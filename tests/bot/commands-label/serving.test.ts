@@ -18,10 +18,10 @@ test('counts grams and drinks, and says where the size and the guidance are from
       the over-65s and those of 18 to 21 (a table of standard drinks by country;
       read second-hand, please check).
 
-    ! Caution: None in pregnancy or when trying for a baby, none before driving,
-      swimming or working with machines, none for anybody under age; with medicines,
-      liver disease or a past dependence ask a doctor or pharmacist. The law where
-      you are comes before anything said here."
+    ! None in pregnancy or when trying for a baby, none before driving, swimming or
+      working with machines, none for anybody under age; with medicines, liver
+      disease or a past dependence ask a doctor or pharmacist. The law where you are
+      comes before anything said here."
   `)
 })
 
@@ -84,8 +84,8 @@ test.each([
 test('says that a glass can kill, first of all, and what to do when it was drunk', async () => {
   const text = (await printed('/serving pour:500 ml strength:40%')).replace(/\s+/g, ' ')
   expect(text).toContain(
-    '! Caution: Never drink that in one go: it can kill, and far less can kill a child.' +
-      ' If anyone has drunk or eaten it, ring the poison centre or the emergency number now.' +
+    '! Never drink that in one go: it can kill, and far less can kill a child.' +
+      ' If anyone’s had some, call a poison centre or the emergency number now.' +
       ' Don’t leave them to sleep it off.',
   )
   expect(text.indexOf('it can kill')).toBeLessThan(text.indexOf('None in pregnancy'))

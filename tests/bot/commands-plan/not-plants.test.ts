@@ -5,22 +5,21 @@ const messageOf = async (line: string) => (await askAny(line)).error?.message.re
 
 describe('what has an option of its own', () => {
   test.each([
-    ['500 g sugar', 'take it out and write sugar:500 g.'],
-    ['2 cups of white sugar', 'take it out and write sugar:2 cups.'],
-    ['300 g zucchero', 'take it out and write sugar:300 g.'],
-    ['sugar 300 g', 'take it out and write sugar:300 g.'],
-    ['sugar', 'take it out and write sugar:500 g.'],
-    ['1 l water', 'and steep-at: thins the spirit first; /jar add takes water:1 l.'],
-    ['acqua', 'and steep-at: thins the spirit first; /jar add takes water:500 ml.'],
-    ['1 l vodka', 'take it out and write spirit:1 l and its strength, such as 40%.'],
-    ['1 l vodka 40%', 'take it out and write spirit:1 l 40%.'],
-    ['700 ml Allotment Pride gin 40%', 'take it out and write spirit:700 ml Allotment Pride gin 40%.'],
-    ['500 ml red wine', 'take it out and write spirit:500 ml red wine and its strength'],
-    ['0.7 l rakı 45%', 'take it out and write spirit:0.7 l rakı 45%.'],
-    ['700 ml of 40% rum', 'take it out and write spirit:700 ml 40%.'],
+    ['500 g sugar', 'Sugar has its own place: sugar:500 g'],
+    ['2 cups of white sugar', 'Sugar has its own place: sugar:2 cups'],
+    ['300 g zucchero', 'Sugar has its own place: sugar:300 g'],
+    ['sugar 300 g', 'Sugar has its own place: sugar:300 g'],
+    ['sugar', 'Sugar has its own place: sugar:500 g'],
+    ['1 l water', 'I work the water out for you, so leave it out.'],
+    ['acqua', 'I work the water out for you, so leave it out.'],
+    ['1 l vodka', 'Spirit has its own place: spirit:1 l 40%'],
+    ['1 l vodka 40%', 'Spirit has its own place: spirit:1 l 40%'],
+    ['700 ml Allotment Pride gin 40%', 'Spirit has its own place: spirit:700 ml Allotment Pride gin 40%'],
+    ['500 ml red wine', 'Spirit has its own place: spirit:500 ml red wine'],
+    ['0.7 l rakı 45%', 'Spirit has its own place: spirit:0.7 l rakı 45%'],
+    ['700 ml of 40% rum', 'Spirit has its own place: spirit:700 ml 40%'],
   ])('%s among the plants', async (thing, said) => {
     const message = await messageOf(`/plan of:10 lemons + ${thing} spirit:1 l 95% unknown-ok:yes`)
-    expect(message).toContain(`“${thing}” is no plant: `)
     expect(message).toContain(said)
   })
 
@@ -35,13 +34,13 @@ describe('what has an option of its own', () => {
 
 describe('below zero', () => {
   test.each([
-    ['of:-3 lemons spirit:1 l 95%', '“-3 lemons” is below zero: give plants by weight'],
+    ['of:-3 lemons spirit:1 l 95%', '“-3 lemons” is below zero. How much?'],
     ['of:–3 lemons spirit:1 l 95%', 'is below zero'],
     ['of:−3 lemons spirit:1 l 95%', 'is below zero'],
     ['of:lemons -3 spirit:1 l 95%', 'is below zero'],
     ['of:-200 g lemon spirit:1 l 95%', 'is below zero'],
     ['of:10 lemons + -30 g ginger spirit:1 l 95%', '“-30 g ginger” is below zero'],
-    ['of:10 lemons spirit:1 l -95%', '“1 l -95%” is below zero: give 0.1 to 97 % vol'],
+    ['of:10 lemons spirit:1 l -95%', '“1 l -95%” is below zero. How strong?'],
     ['of:10 lemons spirit:1 l vodka −40%', 'is below zero'],
     ['of:10 lemons spirit:-1 l 95%', 'is below zero'],
   ])('%s', async (options, said) => {
@@ -54,19 +53,17 @@ describe('below zero', () => {
 })
 
 test.each([
-  ['100000 l 95%', 'is no volume I can take: give a volume of 0.1 ml to 1,000 l'],
-  ['1 l 0%', 'is no strength I can take: give 0.1 to 97 % vol'],
-  ['1 l 120%', 'is no strength I can take: give 0.1 to 97 % vol'],
-  ['2000 kg 40%', 'is no weight I can take: give a weight of 0.01 g to 1,000 kg'],
-])('spirit:%s names the limit', async (spirit, said) => {
+  ['100000 l 95%', '“100000 l 95%” isn’t a volume I can use. Try: /plan of:10 lemons spirit:1 l 95%'],
+  ['1 l 0%', '“1 l 0%” isn’t a strength I can use. Try: /plan of:10 lemons spirit:1 l 95%'],
+  ['1 l 120%', '“1 l 120%” isn’t a strength I can use. Try: /plan of:10 lemons spirit:1 l 95%'],
+  ['2000 kg 40%', '“2000 kg 40%” isn’t a weight I can use. Try: /plan of:10 lemons spirit:1 l 95%'],
+])('spirit:%s is no use, and a line is', async (spirit, said) => {
   expect(await messageOf(`/plan of:10 lemons spirit:${spirit}`)).toContain(said)
 })
 
 test('too much sugar with the plants: less of it does', async () => {
   const message = await messageOf('/plan of:10 lemons spirit:1 l 95% sugar:10 kg')
-  expect(message!.replaceAll('\u00a0', ' ')).toContain(
-    'This would keep: /plan of:10 lemons spirit:1 l 95% sugar:1300 g',
-  )
+  expect(message!.replaceAll('\u00a0', ' ')).toContain('This keeps: /plan of:10 lemons spirit:1 l 95% sugar:1300 g')
 })
 
 test('ounces of sugar are a weight, and the reply says so', async () => {

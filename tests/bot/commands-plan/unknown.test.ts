@@ -13,7 +13,9 @@ describe('a plant that is not in the catalogue', () => {
     async (more) => {
       const { error } = await askAny(`/plan of:30 g jaboticaba + 8 lemons spirit:0.7 l 95%${more}`)
       expect(error).toMatchObject({ code: 'not_found', option: 'of' })
-      expect(error!.message).toMatch(/^Jaboticaba: a food, but I’ve no amount for it\. Give your own grams and days: /)
+      expect(error!.message).toMatch(
+        /^I have no figures for jaboticaba, so the amounts and days are yours\. For example: /,
+      )
       const line = /\/plan .+$/.exec(error!.message)![0]
       expect(line).toContain('of:30 g jaboticaba + 8 lemons spirit:0.7 l 95%')
       await ask(line)
@@ -136,7 +138,7 @@ describe('refused with unknown-ok:yes', () => {
   test.each(['maybe', 'yes please', '1', 'true'])('an answer of %s', async (answer) => {
     const { error } = await askAny(`/plan of:30 g jaboticaba spirit:1 l 95% unknown-ok:${answer}`)
     expect(error).toMatchObject({ code: 'bad_value', option: 'unknown-ok' })
-    expect(error!.message).toContain('neither yes nor no')
+    expect(error!.message).toContain('Yes or no?')
   })
 })
 

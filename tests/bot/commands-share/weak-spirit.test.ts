@@ -9,7 +9,7 @@ import { testDesk } from '../test-desk.ts'
 const nowMs = Date.UTC(2026, 10, 20, 12)
 
 const ADVICE = [
-  /This would keep: (?<line>\/plan .+)$/,
+  /This keeps: (?<line>\/plan .+)$/,
   /(?<option>to-strength:[\d.]+%)/,
   /(?<option>to-sweetness:[\d.]+ g\/L)/,
 ]

@@ -53,7 +53,7 @@ describe('a reply', () => {
     const texts = textsOf(message!)
     expect(texts[0]).toMatch(/^\*\*Buy 1\.00\u00a0l of 95\u00a0%\u00a0vol spirit.*\*\*$/)
     const worst = await desk.textOf('/plan of:10 lemons spirit:1 l strength:95%')
-    expect(worst.replace(/\s+/g, ' ')).toContain('Caution: Strong spirit')
+    expect(worst.replace(/\s+/g, ' ')).toContain('Strong spirit')
     expect(texts[1]).toMatch(/^\*\*⚠ Strong spirit/)
     expect(texts[1]?.split('\n').every((line) => /^\*\*⚠ .*\*\*$/.test(line))).toBe(true)
     expect(texts[2]?.split('\n').every((line) => /^\*\*[^*]+:\*\* ./.test(line))).toBe(true)

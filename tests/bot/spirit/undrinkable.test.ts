@@ -55,7 +55,7 @@ test('each is refused with its reason, and what to do if it was drunk', () =>
     // Both a grade and a question: is it sold for drinking?
     if (spirit === '1 l 100% ethanol') return expect(code).toBe('ambiguous')
     expect(code).toBe('refused')
-    expect(message).toMatch(/ring the poison centre or the emergency number now\./)
+    expect(message).toMatch(/call a poison centre or the emergency number now\./)
   }))
 
 test.each([

@@ -26,7 +26,7 @@ describe('chat', () => {
     const { out } = await run([`${GOOD}\n\n/mxi\n`, '/nan\n', `/help mix\n${GOOD}`])
     const answers = out.split('\n\n').slice(1)
     expect(answers[0]).toBe('fake')
-    expect(answers[1]).toMatch(/did you mean \/mix/)
+    expect(answers[1]).toMatch(/Did you mean \/mix/)
     expect(answers[2]).toMatch(/^Sorry/)
     expect(answers.at(-2)).toBe('fake')
   })

@@ -34,8 +34,8 @@ describe('render', () => {
 
 Cup taken as the US cup.
 
-! Caution: This burns.
-! Caution: This is strong.
+! This burns.
+! This is strong.
 
   Weaker: /dilute spirit:1 l 95% to-strength:30%   More: more`)
   })
@@ -58,7 +58,7 @@ It makes 1.5 l.
 
   Strength  30.2 % vol
 
-! Caution: This burns.
+! This burns.
 
 More: more`)
     expect(
@@ -71,7 +71,7 @@ Strength to ± 0.9 % vol.
 
 • Cup taken as the US cup.
 
-! Caution: This is strong.
+! This is strong.
 
   Weaker: /dilute spirit:1 l 95% to-strength:30%`)
   })
@@ -82,7 +82,7 @@ Strength to ± 0.9 % vol.
         .split('\n')
         .map((line) => line.trim())
     const whole = lines('whole')
-    for (const part of ['Strength to ± 0.9 % vol.', '! Caution: This burns.', '! Caution: This is strong.']) {
+    for (const part of ['Strength to ± 0.9 % vol.', '! This burns.', '! This is strong.']) {
       expect(whole.filter((line) => line === part)).toHaveLength(1)
       expect([...lines('first'), ...lines('more')].filter((line) => line === part)).toHaveLength(1)
     }

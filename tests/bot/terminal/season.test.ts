@@ -140,7 +140,7 @@ describe('the season', () => {
   it('stops at a line that is refused', async () => {
     const steps = [{ at: '2026-09-05 10:00', lines: ['/jar shake lemon'] }]
     const stage = { ...stageOn({ out: () => {}, season: { ...seasonText, steps } }), store: memoryStore('UTC') }
-    await expect(playSeason(stage)).rejects.toThrow('You have no jar yet')
+    await expect(playSeason(stage)).rejects.toThrow('You have no jars yet')
   })
 })
 

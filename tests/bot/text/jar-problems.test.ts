@@ -31,7 +31,7 @@ const end: Happening = { kind: 'emptied' }
 describe('what cannot follow', () => {
   test.each<readonly [readonly Happening[], Happening, string]>([
     [[started()], bottled, 'lemon is still steeping. Strain it first: /jar strain lemon'],
-    [[started()], end, 'lemon is still steeping. Throwing it away? /jar discard lemon'],
+    [[started()], end, 'lemon is still steeping. Strain it first, or throw it away: /jar discard lemon'],
     [[started()], started(), 'You already started lemon on 1 November 2026. What else could this one be called?'],
     [
       [started(), strained()],

@@ -27,7 +27,7 @@ describe('a liqueur in place of its plant', () => {
     const values = unknownOf(noun)
     expect(values).toMatchObject({ liqueur: id, nearest: [id] })
     const text = botanicalProblems.unknown_botanical(values)
-    const example = /^“.+” is a liqueur, made of .+: write that, as in (.+)\.$/.exec(text)?.[1] ?? ''
+    const example = / starts with .+: \/plan (.+) spirit:1 l 95%$/.exec(text)?.[1] ?? ''
     expect(findPlants(example)).toMatchObject([{ botanical: { id }, massG: { value: expect.any(Number) } }])
   })
 
