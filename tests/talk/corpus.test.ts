@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { findBotanical } from '../../core/botanical/find/find.ts'
 import { allRefused } from '../../core/botanical/refuse/all-refused.ts'
+import { expectNotRefused } from '../../core/botanical/refuse/refusal.ts'
 import { plainWords } from '../../core/spelling/normalise-name.ts'
 import { testDesk } from '../bot/test-desk.ts'
 import { readDangers, readOffTopic, SENTENCE_FILES, sentencesOf } from './corpus.ts'
@@ -21,6 +22,15 @@ const isKnown = (name: string): boolean => {
     return true
   } catch (error) {
     return (error as { code?: string }).code === 'ambiguous'
+  }
+}
+
+const isAllowed = (text: string): boolean => {
+  try {
+    expectNotRefused(text)
+    return true
+  } catch {
+    return false
   }
 }
 
@@ -67,6 +77,13 @@ describe('the dangers', () => {
     const known = [...allRefused.map(({ id }) => id as string), 'flame', 'infant', 'pregnancy']
     expect(dangers.filter((each) => !known.includes(each.danger))).toEqual([])
     expect(new Set(dangers.map((each) => each.danger)).size).toBeGreaterThan(25)
+  })
+
+  it('are found by core in the whole sentence, where they are a plant or a poison', () => {
+    const others = ['flame', 'infant', 'pregnancy', 'industrial_alcohol']
+    const named = dangers.filter((each) => !others.includes(each.danger))
+    expect(named.length).toBeGreaterThan(40)
+    expect(named.filter(({ text }) => isAllowed(text)).map(({ text }) => text)).toEqual([])
   })
 })
 

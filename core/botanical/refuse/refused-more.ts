@@ -20,7 +20,7 @@ export const refusedMore: readonly Refused[] = [
   {
     id: 'chemicals',
     names:
-      'antifreeze, motor oil, engine oil, petrol, gasoline, kerosene, diesel, lighter fluid, turpentine, bleach, ammonia, lye, caustic soda, borax, boric acid, methyl salicylate, salicylic acid, hydrogen peroxide, sodium chlorite, MMS, detergent, detergents, washing powder, soap, soaps, perfume, perfumes, nail polish, mothball, mothballs, moth ball, moth balls, rat poison, weed killer, weedkiller, slug pellet, slug pellets, mercury, lead, lead acetate, arsenic, antimony, cyanide, cinnabar, malachite, colloidal silver, copper wire, dry ice, liquid nitrogen, craft glitter, activated charcoal',
+      'antifreeze, motor oil, engine oil, petrol, gasoline, kerosene, diesel, lighter fluid, turpentine, bleach, ammonia, lye, caustic soda, soda caustica, candeggina, varechina, calcium carbide, carbide, carburo di calcio, carburo, borax, boric acid, methyl salicylate, salicylic acid, hydrogen peroxide, sodium chlorite, MMS, detergent, detergents, washing powder, soap, soaps, perfume, perfumes, nail polish, mothball, mothballs, moth ball, moth balls, rat poison, weed killer, weedkiller, slug pellet, slug pellets, slug killer, slug bait, snail pellets, lumachicida, topicida, mercury, lead, lead acetate, arsenic, antimony, cyanide, cinnabar, malachite, colloidal silver, copper wire, dry ice, liquid nitrogen, craft glitter, activated charcoal',
     instead: null,
     trust: 'memory',
     sources: ['unverified'],
