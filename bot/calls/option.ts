@@ -18,7 +18,17 @@ export interface Given<Quantity> {
 }
 
 /** What is offered to somebody who is typing an option; `jars` and `botanicals` may be several, joined with `+`. */
-export type Suggested = 'jar' | 'jar_or_all' | 'jars' | 'botanicals' | 'country' | 'zone' | 'command' | 'share' | Amount
+export type Suggested =
+  | 'jar'
+  | 'jar_or_all'
+  | 'jars'
+  | 'botanicals'
+  | 'country'
+  | 'zone'
+  | 'command'
+  | 'share'
+  | 'symptom'
+  | Amount
 
 /** What can be typed freely, so that it is looked through as any text is. */
 export type Amount = (typeof AMOUNTS)[number]
@@ -35,7 +45,7 @@ export interface OptionText {
   readonly suggested?: Suggested
   /** The text names a file: a path in the terminal, one that is sent along in Discord. */
   readonly isFile?: boolean
-  /** It names a jar: first in a line, it goes without the option's name. */
+  /** It names a jar or a symptom: first in a line, it goes without the option's name. */
   readonly isName?: boolean
   /** Characters at most; left out, as many as a usual amount may need. */
   readonly most?: number

@@ -4,6 +4,7 @@ import { jarOptions } from './jar-options.ts'
 import { personOptions } from './person-options.ts'
 import { planOptions } from './plan-options.ts'
 import { quantityOptions } from './quantity-options.ts'
+import { troubleOptions } from './trouble-options.ts'
 
 const { amount, strength, sugar, spirits, sweetness, wishedStrength } = quantityOptions
 const { anyPlants, bottles, yesNo } = planOptions
@@ -71,6 +72,16 @@ export const signatures = {
     after: quantityOptions.hydrometer.optional(),
     sweetness: sweetness.optional(),
     when: when.optional(),
+  }),
+  trouble: z.object({
+    symptom: troubleOptions.symptom.optional(),
+    jar: jar.optional(),
+    of: quantityOptions.botanicals.optional(),
+    strength: strength.optional(),
+    sweetness: sweetness.optional(),
+    days: planOptions.days.optional(),
+    yes: troubleOptions.signs.optional(),
+    no: troubleOptions.signs.optional(),
   }),
   serving: z.object({ pour: quantityOptions.volume, strength, country: quantityOptions.country.optional() }),
   label: z.object({

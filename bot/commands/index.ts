@@ -35,6 +35,7 @@ import { planCommand } from './plan/plan.ts'
 import { botanicalCommand } from './plants/botanical.ts'
 import { cautionsCommand } from './plants/cautions.ts'
 import { shareCommand } from './share/share.ts'
+import { troubleCommand } from './trouble/trouble.ts'
 
 /** Every command, in the order in which help lists them: the one list that all surfaces read. */
 export const commands = [
@@ -45,6 +46,7 @@ export const commands = [
   blendCommand,
   adjustCommand,
   measureCommand,
+  troubleCommand,
   servingCommand,
   labelCommand,
   botanicalCommand,

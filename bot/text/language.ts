@@ -36,6 +36,7 @@ import type { ForgetMessages, SettingsMessages } from './messages/settings.ts'
 import type { CodeMessages, ShareMessages } from './messages/share.ts'
 import type { SweetenerMessages } from './messages/sweeteners.ts'
 import type { TalkMessages } from './messages/talk.ts'
+import type { TroubleMessages } from './messages/trouble.ts'
 import type { MoreText } from './more-text.ts'
 import type { PictureText } from './picture-text.ts'
 import type { ConsoleText } from './terminal-text.ts'
@@ -65,6 +66,7 @@ export type Messages = CalculateMessages &
   ShareMessages &
   PictureMessages &
   EmergencyMessages &
+  TroubleMessages &
   TalkMessages
 
 /** A sentence for every key of a group. */

@@ -1,4 +1,6 @@
-import { DomainError } from '../domain-error.ts'
+import { expectNotRefused } from '../botanical/refuse/refusal.ts'
+import { undrinkableIn } from '../botanical/refuse/refuse-spirit.ts'
+import { DomainError, isRefused } from '../domain-error.ts'
 import { shown } from '../quantity/read/tokens.ts'
 import { editDistance } from '../spelling/edit-distance.ts'
 import { nameWords } from '../spelling/normalise-name.ts'
@@ -62,6 +64,13 @@ export function symptomIn(text: string): SymptomId | null {
   )
 }
 
+/** Whether a text says nothing beside a symptom's name: what else is said would be dropped. */
+export function isSymptomName(text: string, symptom: SymptomId): boolean {
+  const words = nameWords(text)
+  const [key, bare] = [keyOf(words), bareOf(words)]
+  return known.some((each) => each.id === symptom && (each.key === key || each.bare === bare))
+}
+
 /** Nearer than this share of its letters a name may be what was meant. */
 const NEAR_SHARE = 0.5
 
@@ -81,9 +90,15 @@ export function nearestSymptoms(text: string): readonly SymptomId[] {
   return [...new Set(near.map(({ id }) => id))].slice(0, 3)
 }
 
+/** What must not be in a jar is a trouble whatever else was said of it. */
+function dangerIn(text: string): SymptomId | null {
+  if (undrinkableIn(text) !== null) return 'wrong_spirit'
+  return isRefused(() => expectNotRefused(text)) ? 'unknown_plant' : null
+}
+
 /** What is wrong, in the words people use. Throws `unknown_symptom` with those that come nearest. */
 export function parseSymptom(text: string): SymptomId {
-  const found = symptomIn(text)
+  const found = symptomIn(text) ?? dangerIn(text)
   if (found !== null) return found
   const nearest = nearestSymptoms(text).map((id) => symptoms[id].en[0]!)
   throw new DomainError('bad_value', 'unknown_symptom', { typed: shown(text), nearest })

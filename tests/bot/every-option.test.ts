@@ -23,6 +23,10 @@ const CODE = '11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3'
 
 /** A line with every option of a command, at least once among these; what is right for each. */
 const LINES: Readonly<Record<string, readonly string[]>> = {
+  trouble: [
+    'symptom:cloudy|jar:sweet|yes:bought|no:growth',
+    'symptom:too sweet|of:lemon|strength:30%|sweetness:200 g/L|days:3 weeks',
+  ],
   plan: [
     'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|start:today|steep-at:70%|sugar:100 g|bottles:4 x 500 ml',
     'of:10 lemons|spirit:1 l|strength:95%|ready-by:1 May',

@@ -9,8 +9,8 @@ export const LONGEST_LINE = 4000
 /** The option whose value is the rest of the line. */
 const REST = 'note'
 
-/** Options whose value is what somebody calls a jar; it may begin like an option: `water mint`. */
-const NAMES: readonly string[] = ['jar', 'name']
+/** Options whose value is in somebody's own words; it may begin like an option: `water mint`, `no flavour`. */
+const NAMES: readonly string[] = ['jar', 'name', 'symptom']
 
 /** What other commands call the day. */
 const OTHER_NAMES: Readonly<Record<string, string>> = { start: 'when', when: 'start', date: 'when', day: 'when' }

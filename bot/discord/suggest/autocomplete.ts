@@ -21,6 +21,7 @@ import { suggestBotanicals } from './suggest-botanicals.ts'
 import { suggestJarList, suggestJarOrAll, suggestJars } from './suggest-jars.ts'
 import { suggestCountries, suggestZones } from './suggest-places.ts'
 import { suggestShares } from './suggest-shares.ts'
+import { suggestSymptoms } from './suggest-symptoms.ts'
 
 /** Help is the chat's own, and a command only here. */
 export const helpCommand = {
@@ -80,6 +81,7 @@ const SUGGEST: Readonly<Record<Suggested, Suggest>> = {
   country: (typed, _, text) => suggestCountries(typed, text),
   zone: (typed, { nowMs, locale }, text) => suggestZones(typed, { nowMs, locale, most: MOST_OFFERS }, text),
   command: suggestCommands,
+  symptom: (typed, { locale }) => suggestSymptoms(typed, locale),
   sweetness: (typed, _, text) => suggestSweetness(typed, text),
   past: async (typed, asked, text) => suggestPast(typed, await habitsOf(asked), text),
   until: async (typed, asked, text) => suggestUntil(typed, await habitsOf(asked), text),

@@ -1,6 +1,7 @@
 import { measureText } from './measure.ts'
 import { remindersText } from './reminders.ts'
 import { settingsText } from './settings.ts'
+import { troubleText } from './trouble.ts'
 
 /** Help for `/botanical`. */
 export const botanicalText = {
@@ -367,6 +368,7 @@ export const commandTexts = {
     ],
   },
   measure: measureText,
+  trouble: troubleText,
   plan: planCommandText,
   serving: servingText,
   label: labelCommandText,

@@ -41,7 +41,7 @@ import { codeProblems, codeSentences, shareProblems, shareSentences } from './sh
 import { sweetenerSentences } from './sweeteners.ts'
 import { talkProblems, talkSentences } from './talk.ts'
 import { consoleText, storageInDiscord, storageProblems } from './terminal.ts'
-import { troubleProblems } from './trouble.ts'
+import { troubleProblems, troubleSentences } from './trouble.ts'
 
 /** Every word a person reads, in English. */
 export const en = {
@@ -70,6 +70,7 @@ export const en = {
     codeSentences,
     shareSentences,
     pictureSentences,
+    troubleSentences,
     emergencySentences,
     talkSentences,
   ),

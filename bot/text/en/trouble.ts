@@ -1,6 +1,216 @@
+import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import type { Trust } from '../../../core/botanical/evidence/trust.ts'
+import type { Why } from '../../../core/trouble/finding.ts'
 import type { TroubleProblems } from '../../../core/trouble/problems.ts'
-import type { Written } from '../language.ts'
-import { either } from './phrases.ts'
+import type { RemedyKind } from '../../../core/trouble/row.ts'
+import { troubleSources } from '../../../core/trouble/sources.ts'
+import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
+import type { Format } from '../format.ts'
+import type { Feature, Written } from '../language.ts'
+import type { CauseSaid, CauseText, TroubleCauses, TroubleMessages } from '../messages/trouble.ts'
+import { capital, daysWords, either, listed } from './phrases.ts'
+import { cloudTexts } from './trouble-clouds.ts'
+import { growthTexts } from './trouble-growth.ts'
+import { mishapTexts } from './trouble-mishaps.ts'
+import { keepReasons, questions, stopReasons, stopSigns } from './trouble-signs.ts'
+import { tasteTexts } from './trouble-taste.ts'
+
+const causes: TroubleCauses = { ...cloudTexts, ...growthTexts, ...tasteTexts, ...mishapTexts }
+
+const textOf = ({ symptom, cause }: CauseSaid): CauseText =>
+  (causes[symptom] as Readonly<Record<string, CauseText>>)[cause]!
+
+/** As a cook says it: `lemon peel`. */
+const plantName = (id: string): string => {
+  const [name = ''] = botanicalById(id).names.title.split(/ \(|,| \//)
+  return `${name.charAt(0).toLowerCase()}${name.slice(1)}`
+}
+
+/** A plain number as it is said, to the nearest of a whole. */
+const about = (value: number, plusMinus = 1) => ({ value, plusMinus })
+
+const strength = (value: number, format: Format): string => format.strength(about(value))
+const sweetness = (value: number, format: Format): string => format.sweetness(about(value, 5))
+const grams = (value: number, format: Format): string => `${format.weigh(value)} a litre`
+
+/** Why a cause fits, in the jar's own figures. */
+function whyText(why: Why, format: Format): string {
+  switch (why.key) {
+    case 'plants':
+      return `There’s ${listed(why.ids.slice(0, 2).map(plantName))} in it.`
+    case 'fell':
+      return `It fell from ${strength(why.from, format)} to ${format.strength(why.to)}.`
+    case 'strength':
+      return `It’s about ${format.strength(why.abvPercent)}.`
+    case 'weakest':
+      return `It was as weak as ${strength(why.abvPercent, format)}.`
+    case 'steep_strength':
+      return `On the plants it was ${strength(why.abvPercent, format)}.`
+    case 'off_range':
+      return `It steeped at ${strength(why.abvPercent, format)}. ${capital(plantName(why.id))} likes ${why.range[0]} to ${why.range[1]} %.`
+    case 'sugar':
+      return `It has ${format.sweetness(why.sugarGPerL)} of sugar.`
+    case 'should_not':
+      return `By its numbers, ${strength(why.abvPercent, format)}, it shouldn’t. Measure it.`
+    case 'plant_sugar':
+      return `The plants brought about ${sweetness(why.sugarGPerL, format)} of it.`
+    case 'units':
+      return `At ${strength(why.abvPercent, format)} it comes to ${format.number(why.units, 0)} Delle units: under 75 it ferments, over 85 it doesn’t.`
+    case 'too_long':
+      return `${capital(plantName(why.id))} was in for ${daysWords(why.days)}, usual are ${why.usualDays}.`
+    case 'too_short':
+      return `${capital(plantName(why.id))} was in for ${daysWords(why.days)}, usual are ${why.usualDays}.`
+    case 'dose':
+      return `There’s ${grams(why.gPerL, format)} of ${plantName(why.id)}, usual are ${format.weigh(why.usualGPerL)}.`
+    case 'piece':
+      return `Each ${plantName(why.id)} weighs ${format.number(why.share, 1)} times what peel alone does.`
+    case 'rested':
+      return `Its syrup went in ${why.days === 0 ? 'today' : `${daysWords(why.days)} ago`}.`
+    case 'steeped':
+      return `It steeped for ${daysWords(why.days)}.`
+    case 'age':
+      return `It’s ${daysWords(why.days)} old.`
+    case 'freezes':
+      return Math.abs(why.freezesAtC - why.freezerC) < 1.5
+        ? `Ice starts at about ${format.temperature(about(why.freezesAtC))}, near your freezer’s.`
+        : `Ice starts at ${format.temperature(about(why.freezesAtC))}, your freezer has ${format.temperature(about(why.freezerC))}.`
+    case 'no_room':
+      return `It has ${format.sweetness(why.sugarGPerL)}, and surely holds ${sweetness(why.largestGPerL, format)}.`
+    case 'planned':
+      return `It’s ${format.strength(why.abvPercent)}, planned were ${strength(why.plannedPercent, format)}.`
+    case 'missing':
+      return `About ${format.number(100 * why.share, 0)} % of it is missing.`
+    case 'over_ceiling':
+      return 'It’s over a limit.'
+  }
+}
+
+const whysText = (whys: readonly Why[], format: Format): string =>
+  (whys.some(({ key }) => key !== 'plants') ? whys.filter(({ key }) => key !== 'plants') : whys)
+    .slice(0, 2)
+    .map((why) => ` ${whyText(why, format)}`)
+    .join('')
+
+const LIKELIEST = { nothing: 'Likeliest', yes: 'If so, likeliest', no: 'If not, likeliest' } as const
+
+const TRUST: Readonly<Record<Trust, string>> = {
+  published: 'published',
+  derived: 'worked out',
+  common_practice: 'common practice',
+  estimated: 'estimated',
+  memory: 'from memory',
+  not_found: 'nothing found',
+}
+
+const HOLD: Readonly<Record<'over_ceiling' | 'fizz' | 'weak', string>> = {
+  over_ceiling: 'there’s more of a plant in it than is safe',
+  fizz: 'what fizzes is still at work',
+  weak: 'it’s too weak to keep',
+}
+
+const REMEDY: Readonly<Record<RemedyKind, string>> = {
+  weaker: 'Bring it down',
+  stronger: 'Bring it up',
+  less_sweet: 'Less sweet',
+  sweeter: 'Sweeter',
+  strain: 'Once it’s strained',
+  filter: 'Once it’s filtered',
+  correct: 'Its entries',
+  measure: 'Measure it',
+}
+
+/** The name by which a symptom is typed. */
+export const symptomName = (id: SymptomId): string => symptoms[id].en[0]!
+
+/** Help for `/trouble`. */
+export const troubleText = {
+  summary: 'What went wrong, whether it has to go, and how to save it',
+  options: {
+    symptom: 'What you see, smell or taste, in your words: cloudy, too sweet, fizzing',
+    jar: 'The jar: its numbers answer most of what I’d ask',
+    of: 'Without a jar, what’s in it: plum + cinnamon',
+    strength: 'Without a jar, how strong it is: 28%',
+    sweetness: 'Without a jar, how sweet it is: 250 g/L',
+    days: 'Without a jar, how long the plants were in: 3 weeks',
+    yes: 'What you answered yes to: growth, fizz',
+    no: 'What you answered no to: vinegar',
+  },
+  examples: [
+    '/trouble cloudy',
+    '/trouble too sweet strength:28% sweetness:330 g/L',
+    '/trouble fizzing of:plum strength:16%',
+  ],
+}
+
+/** What `/trouble` says. */
+export const troubleSentences = {
+  headlines: {
+    trouble_what: ({ name }) =>
+      `What’s wrong${name === null ? '' : ` with ${name}`}? Say what you see, smell or taste, in your words.`,
+    trouble_throw_away: ({ because }) => `Throw it away: ${stopReasons[because]}.`,
+    trouble_hold: ({ because }) => `Don’t drink or bottle it yet: ${HOLD[because]}.`,
+    trouble_hold_for: ({ whys, ...said }, format) =>
+      `Don’t drink or bottle it yet: ${textOf(said).cause}.${whysText(whys.slice(0, 1), format)}`,
+    trouble_ask: ({ question }) =>
+      `First: ${questions[question].charAt(0).toLowerCase()}${questions[question].slice(1)}`,
+    trouble_keep: ({ because }) =>
+      because === null ? 'Keep it: nothing here says throw it away.' : `Keep it: ${keepReasons[because]}.`,
+    trouble_cannot_tell: ({ isTaste }) =>
+      isTaste
+        ? 'I can’t tell why: none of its numbers is unusual. It’s your taste that counts.'
+        : 'I can’t tell what that is. Nothing I know of fits this one.',
+  },
+  notes: {
+    trouble_how_to_throw_away: () =>
+      'Down the drain with plenty of water, window open, no flame, out of reach of children and pets.',
+    trouble_more_known: () => 'I know neither its strength nor what’s in it. With its jar I could say more.',
+    trouble_read_as: ({ typed, symptom }) => `I took “${typed}” for ${symptomName(symptom)}.`,
+    trouble_question: ({ question }) => questions[question],
+    trouble_cause: ({ whys, after, ...said }, format) =>
+      `${LIKELIEST[after]}: ${textOf(said).cause}.${whysText(whys, format)}`,
+    trouble_tell: (said) => textOf(said).tell,
+    trouble_todo: (said) => textOf(said).todo,
+    trouble_other: ({ whys, ...said }, format) => {
+      const { cause, tell, todo } = textOf(said)
+      return `Or ${cause}.${whysText(whys, format)} ${tell} ${todo}`
+    },
+    trouble_known: ({ trust, sources, ...said }) => {
+      const { cause, more } = textOf(said)
+      const known = listed([...new Set(trust.map((each) => TRUST[each]))])
+      // What is of nobody's page is said by its trust alone.
+      const pages = sources.filter((each) => each !== 'practice' && each !== 'memory' && each !== 'core')
+      const from = pages.map((each) => ` ${capital(troubleSources[each])}.`).join('')
+      return `${more === null ? '' : `${more} `}About ${cause}: ${known}.${from}`
+    },
+    trouble_takes: ({ spiritMl, spiritPercent, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre }, format) => {
+      const parts = [
+        ...(spiritPercent !== null && spiritMl.value > 0
+          ? [`${format.volume(spiritMl)} of ${strength(spiritPercent, format)} spirit`]
+          : []),
+        ...(waterMl.value > 0 ? [`${format.volume(waterMl)} water`] : []),
+        ...(sugarG.value > 0 ? [`${format.mass(sugarG)} sugar`] : []),
+      ]
+      return `${capital(listed(parts))} ${isPerLitre ? 'in each litre ' : ''}make it ${format.strength(abvPercent)}, ${format.sweetness(sugarGPerL)}.`
+    },
+  },
+  cautions: {
+    trouble_unless: ({ unless }) => `Not with ${either([...new Set(unless.map((each) => stopSigns[each]))])}.`,
+  },
+  actions: {
+    trouble_yes: () => 'Yes',
+    trouble_no: () => 'No',
+    trouble_strength: () => 'With its strength',
+    trouble_strain: () => 'Once it’s strained',
+    trouble_filter: () => 'Once it’s filtered',
+    trouble_correct: () => 'See its entries',
+    trouble_measure: () => 'Measure it',
+    trouble_of_jar: ({ name }) => `It’s ${name}`,
+    trouble_remedy: ({ kind }) => REMEDY[kind],
+    trouble_usual: ({ symptom }) => capital(symptomName(symptom)),
+    trouble_see: ({ symptom }) => `More about ${symptomName(symptom)}`,
+    trouble_offer: ({ symptom }) => (symptom === null ? 'What’s wrong with it?' : `If it’s ${symptomName(symptom)}`),
+  },
+} satisfies Feature<TroubleMessages>
 
 /** What cannot be asked of a trouble. */
 export const troubleProblems = {
@@ -12,4 +222,5 @@ export const troubleProblems = {
         : `Do you mean ${either(meant)}?`
     return `I don’t know “${typed}” as a trouble. ${question}`
   },
+  unknown_sign: ({ typed, known }) => `I asked no question called “${typed}”. Those I ask are ${listed(known)}.`,
 } satisfies Written<TroubleProblems>

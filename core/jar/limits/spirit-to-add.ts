@@ -54,8 +54,8 @@ export function jugMl(volumeMl: number): number {
   return Math.ceil(volumeMl / stepMl - 1e-9) * stepMl
 }
 
-/** The strength of the strongest spirit that went in, in tenths, % vol. */
-const ownPercent = ({ happened }: JarState): number =>
+/** The strength of the strongest spirit that went in, in tenths, % vol; 0 where none did. */
+export const ownPercent = ({ happened }: JarState): number =>
   Math.max(
     0,
     ...happened

@@ -30,6 +30,7 @@ import {
   volume,
   warm,
 } from './quantity-texts.ts'
+import { troubleTexts } from './trouble-texts.ts'
 
 const plantNames = catalogue.map(({ names }) => names.en[0]!)
 const plant = (amounts: readonly string[]): Texts => joined(fc.constantFrom(...amounts), fc.constantFrom(...plantNames))
@@ -113,6 +114,7 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [personOptions.exportFormat, fc.constantFrom('json', 'CSV')],
   [personOptions.file, word],
   [personOptions.share, word],
+  ...troubleTexts,
   [personOptions.shareToMake, fc.constant('3w5e11264sn.3m8qv0zt')],
 ])
 

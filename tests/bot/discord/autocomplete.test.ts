@@ -115,6 +115,11 @@ it('offers the commands that help knows', async () => {
   expect(await valuesOf('help', 'command', 'syr')).toEqual(['syrup'])
 })
 
+it('offers what went wrong in the words people use, each trouble once', async () => {
+  expect(await valuesOf('trouble', 'symptom', 'cloudy')).toEqual(['cloudy', 'cloudy in the cold', 'cloudy later'])
+  expect(await valuesOf('trouble', 'symptom', 'mold')).toEqual(['mold'])
+})
+
 const letters = 'abcdefghijklmnopqrstuvwxyz'.split('')
 
 it('offers only what the option takes', async () => {
@@ -123,7 +128,7 @@ it('offers only what the option takes', async () => {
       optionTextOf(schema).suggested === undefined ? [] : [{ path, option, schema }],
     ),
   )
-  expect(new Set(completed.map(({ schema }) => optionTextOf(schema).suggested)).size).toBe(12)
+  expect(new Set(completed.map(({ schema }) => optionTextOf(schema).suggested)).size).toBe(13)
   for (const { path, option, schema } of completed) {
     for (const typed of ['', ...letters, '30 g cin', '30 g gin', '8 lemons + ']) {
       for (const value of await valuesOf(path, option, typed)) {

@@ -31,6 +31,13 @@ test.each([
   expect(symptomIn(said)).toBe(id)
 })
 
+it.each([
+  ['I put antifreeze in', 'wrong_spirit'],
+  ['there is hemlock in it', 'unknown_plant'],
+] as const)('takes what must not be in a jar for a trouble: “%s”', (said, id) => {
+  expect(parseSymptom(said)).toBe(id)
+})
+
 it('asks back where nothing is known, with what comes nearest', () => {
   const thrown = (() => {
     try {

@@ -6,6 +6,7 @@ import { defineCommand } from '../../../chat/command.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { troubleOffers } from './trouble-offers.ts'
 
 export const jarTasteCommand = defineCommand({
   ...signature('jar taste'),
@@ -22,6 +23,7 @@ export const jarTasteCommand = defineCommand({
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
       notes: swallowedNotes(note, ['rating', 'when']),
+      actions: troubleOffers(recorded, context),
     })
   },
 })

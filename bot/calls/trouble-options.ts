@@ -1,0 +1,19 @@
+import { parseSymptom } from '../../core/trouble/find-symptom.ts'
+import { parseSigns } from '../../core/trouble/parse-signs.ts'
+import type { Sign } from '../../core/trouble/signs.ts'
+import { type SymptomId, symptoms } from '../../core/trouble/symptoms.ts'
+import { option } from './option.ts'
+
+const writeSigns = (signs: readonly Sign[]): string => signs.join(' + ')
+
+/** What only troubles take. */
+export const troubleOptions = {
+  symptom: option({
+    read: parseSymptom,
+    write: (id: SymptomId) => symptoms[id].en[0]!,
+    suggested: 'symptom',
+    isName: true,
+  }),
+  /** Questions that were answered alike. */
+  signs: option({ read: parseSigns, write: writeSigns }),
+}

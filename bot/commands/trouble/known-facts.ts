@@ -1,0 +1,38 @@
+import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
+import { abvPercent, sugarGPerL } from '../../../core/quantity/measured/precision.ts'
+import type { TroubleFacts } from '../../../core/trouble/facts.ts'
+import { factsOfJar } from '../../../core/trouble/facts-of-jar.ts'
+import { factsOfLine } from '../../../core/trouble/facts-of-line.ts'
+import type { Sign } from '../../../core/trouble/signs.ts'
+import type { InputOf } from '../../calls/signatures.ts'
+import type { Context } from '../../chat/command.ts'
+import { todayOf } from '../jar/known/view-of.ts'
+import { freezerOf } from '../reply/outcome-reply.ts'
+
+export type TroubleInput = InputOf<'trouble'>
+
+/** What the maker has answered so far. */
+export const answered = ({ yes, no }: TroubleInput): TroubleFacts['signs'] => {
+  const all = (signs: readonly Sign[] = [], is: boolean) => signs.map((sign) => [sign, is] as const)
+  return Object.fromEntries([...all(no?.is, false), ...all(yes?.is, true)])
+}
+
+/** What a line tells counts before what a jar's record does. */
+export function knownFacts(input: TroubleInput, held: JarView | null, context: Context): TroubleFacts {
+  const { of, strength, sweetness, days } = input
+  const told = factsOfLine({
+    abvPercent: strength === undefined ? null : abvPercent(strength.is, 'hydrometer'),
+    sugarGPerL: sweetness === undefined ? null : sugarGPerL(sweetness.is),
+    plants: of === undefined ? null : of.is.flatMap((each) => ('botanical' in each ? [each.botanical] : [])),
+    days: days === undefined ? null : Math.round(days.is.nominalDays),
+    freezerC: freezerOf(context),
+  })
+  if (held === null) return told
+  const jar = factsOfJar(held.story, { today: todayOf(context), freezerC: freezerOf(context) })
+  const said = Object.fromEntries(Object.entries(told).filter(([, value]) => value !== null))
+  const weakestPercent = leastOf(jar.weakestPercent, told.weakestPercent)
+  return { ...jar, ...said, weakestPercent, signs: { ...jar.signs, ...told.signs } }
+}
+
+const leastOf = (one: number | null, other: number | null): number | null =>
+  one === null || other === null ? (one ?? other) : Math.min(one, other)

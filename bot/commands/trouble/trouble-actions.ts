@@ -1,0 +1,169 @@
+import { judgeJar } from '../../../core/jar/limits/judge-jar.ts'
+import { ownPercent } from '../../../core/jar/limits/spirit-to-add.ts'
+import { asPortion } from '../../../core/jar/state/contents.ts'
+import { runningJars } from '../../../core/jar/state/running-jars.ts'
+import { isFinished, type JarView } from '../../../core/jar/tasks/jar-view.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { gramsPerLitre, millilitres, percentVol } from '../../../core/quantity/write/made-amounts.ts'
+import type { Diagnosis } from '../../../core/trouble/diagnose.ts'
+import type { TroubleFacts } from '../../../core/trouble/facts.ts'
+import { type Mendable, type SolvedRemedy, solveRemedy } from '../../../core/trouble/remedy.ts'
+import type { RemedyKind } from '../../../core/trouble/row.ts'
+import { isSign, type Sign } from '../../../core/trouble/signs.ts'
+import { type Call, type CallValues, call } from '../../calls/call.ts'
+import type { Context } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
+import type { Action } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { dangerActions, spiritCall } from '../jar/known/jar-dangers.ts'
+import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
+import type { TroubleInput } from './known-facts.ts'
+
+type PlainAction = Extract<Message<'actions'>, { values: undefined }>['key']
+
+const label = (key: PlainAction): Message<'actions'> =>
+  ({ group: 'actions', key, values: undefined }) as Message<'actions'>
+
+/** Who asks, and what is asked about. */
+export interface Asking {
+  readonly input: TroubleInput
+  readonly held: JarView | null
+  readonly facts: TroubleFacts
+  readonly context: Context
+}
+
+/** The same question with more told. */
+function again({ input, held, context }: Asking, more: CallValues<'trouble'>): Call {
+  const { jar, ...rest } = input
+  const named = held === null ? {} : { jar: jarRef(held, context) }
+  return call('trouble', { ...rest, ...named, ...more })
+}
+
+const withSign = (given: TroubleInput['yes'], sign: Sign): readonly Sign[] => [...(given?.is ?? []), sign]
+
+/** What answers the question that is open. */
+function answers(asking: Asking, question: Diagnosis['question']): readonly Action[] {
+  if (question === null || question === 'plants') return []
+  if (!isSign(question)) {
+    return [
+      { label: label('trouble_strength'), call: again(asking, { strength: percentVol(30) }), isChangedFirst: true },
+    ]
+  }
+  const { yes, no } = asking.input
+  return [
+    { label: label('trouble_yes'), call: again(asking, { yes: withSign(yes, question) }) },
+    { label: label('trouble_no'), call: again(asking, { no: withSign(no, question) }) },
+  ]
+}
+
+/** Its jar, where none was named: what runs, at most three. */
+export async function jarChoices({ input, held, context }: Asking): Promise<readonly Action[]> {
+  if (held !== null) return []
+  const { jars } = await context.store.read(context.userId)
+  return runningJars(jars)
+    .slice(0, 3)
+    .map((each) => ({
+      label: { group: 'actions', key: 'trouble_of_jar', values: { name: each.story.name } },
+      call: call('trouble', { ...input, jar: jarRef(each, context) }),
+    }))
+}
+
+/** What there is to put right; null where it steeps, has ended, or nothing is known of it. */
+function mendable({ held, facts }: Asking): Mendable | null {
+  if (held !== null) {
+    const isOpen = held.story.strained !== null && !isFinished(held) && !held.contents.isEmpty
+    return isOpen ? { liqueur: asPortion(held.contents), spiritPercent: ownPercent(held.story), facts } : null
+  }
+  const { abvPercent, sugarGPerL } = facts
+  if (abvPercent === null || sugarGPerL === null) return null
+  const liqueur = { amount: exactly(1000), by: 'volume', atC: 20, abvPercent, abvAtC: null, sugarGPerL } as const
+  return { liqueur, spiritPercent: 0, facts }
+}
+
+/** A number as it is typed. */
+const round = (value: number, step: number): number => Number((Math.round(value / step) * step).toFixed(3))
+
+/** The call that works out, and shows, what a remedy takes. */
+function adjustCall({ kind, targets, spiritPercent }: SolvedRemedy, { liqueur }: Mendable): Call {
+  const isOfStrength = kind === 'weaker' || kind === 'stronger'
+  return call('adjust', {
+    liqueur: millilitres(round(liqueur.amount.value, 10)),
+    strength: percentVol(round(liqueur.abvPercent.value, 0.1)),
+    sweetness: gramsPerLitre(round(liqueur.sugarGPerL.value, 1)),
+    ...(isOfStrength
+      ? { 'to-strength': percentVol(round(targets.abvPercent, 0.1)) }
+      : { 'to-sweetness': gramsPerLitre(round(targets.sugarGPerL, 1)) }),
+    ...(spiritPercent !== null && { 'spirit-strength': percentVol(spiritPercent) }),
+  })
+}
+
+/** What can be recorded of a jar against it. */
+function recordable(kind: RemedyKind, { held, context }: Asking): Action | null {
+  if (held === null || isFinished(held)) return null
+  const jar = jarRef(held, context)
+  const { strained } = held.story
+  if (kind === 'strain' && strained === null)
+    return { label: label('trouble_strain'), call: call('jar strain', { jar }) }
+  if (kind === 'filter' && strained !== null)
+    return { label: label('trouble_filter'), call: call('jar filter', { jar }) }
+  if (kind === 'measure' && strained !== null)
+    return { label: label('trouble_measure'), call: call('measure', { jar }) }
+  if (kind === 'correct') return { label: label('trouble_correct'), call: call('jar show', { jar }) }
+  return null
+}
+
+/** Against one cause, what the bot can work out or record, and what that takes. */
+export function remediesFor(wanted: readonly RemedyKind[], asking: Asking) {
+  const { held, context, facts } = asking
+  // What fizzes though it is strong enough is not made safe by more spirit.
+  const kinds =
+    facts.signs.fizz === true && facts.keeping === 'keeps' ? wanted.filter((kind) => kind !== 'stronger') : wanted
+  const there = mendable(asking)
+  const solved: SolvedRemedy[] = []
+  const actions = kinds.flatMap((kind): Action[] => {
+    const found = there === null ? null : solveRemedy(kind, there)
+    if (found !== null) {
+      solved.push(found)
+      return [{ label: { group: 'actions', key: 'trouble_remedy', values: { kind } }, call: adjustCall(found, there!) }]
+    }
+    if (kind === 'stronger' && held !== null && held.story.ended === null) {
+      const spirit = spiritCall(held, jarRef(held, context), afterNow(held.jar.entries, context.place))
+      return spirit === null ? [] : [{ label: label('jar_add_spirit'), call: spirit }]
+    }
+    const recorded = recordable(kind, asking)
+    return recorded === null ? [] : [recorded]
+  })
+  return { actions, solved, isPerLitre: held === null }
+}
+
+const discardOf = ({ held, context }: Asking): readonly Action[] =>
+  held === null || isFinished(held)
+    ? []
+    : [{ label: label('jar_throw_away'), call: call('jar discard', { jar: jarRef(held, context) }) }]
+
+/** What can be typed next: the answer first, then what mends it. */
+export function troubleActions(
+  { verdict, question, causes }: Diagnosis,
+  asking: Asking,
+  remedies: readonly Action[],
+): readonly Action[] {
+  if (verdict.kind === 'throw_away') return discardOf(asking)
+  const [first] = causes
+  const see = first?.cause.leadsTo ?? null
+  const more: readonly Action[] =
+    see === null
+      ? []
+      : [
+          {
+            label: { group: 'actions', key: 'trouble_see', values: { symptom: see } },
+            call: again(asking, { symptom: see }),
+          },
+        ]
+  const putsRight = asking.held === null ? [] : dangerActions(asking.held, asking.context)
+  const isPoison = asking.held !== null && judgeJar(asking.held.story).some(({ kind }) => kind.startsWith('refused'))
+  const open = answers(asking, question)
+  const mending = isPoison ? discardOf(asking) : putsRight.length > 0 ? putsRight : remedies
+  const [best, ...others] = mending
+  const shown = best === undefined ? [] : [best, ...inMore(others)]
+  return [...open, ...(open.length > 0 ? inMore(mending) : shown), ...inMore(more)]
+}

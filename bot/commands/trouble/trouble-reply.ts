@@ -1,0 +1,165 @@
+import { shown } from '../../../core/quantity/read/tokens.ts'
+import type { Diagnosis, OpenCause } from '../../../core/trouble/diagnose.ts'
+import { isSymptomName } from '../../../core/trouble/find-symptom.ts'
+import type { SolvedRemedy } from '../../../core/trouble/remedy.ts'
+import { isBadSign, isSign } from '../../../core/trouble/signs.ts'
+import { type Deep, inMore } from '../../chat/depth.ts'
+import type { Action, Data, Reply } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { dangerCautions } from '../jar/known/jar-dangers.ts'
+import { jarBrief } from '../jar/known/jar-data.ts'
+import { kitchenOf } from '../options/input-units.ts'
+import { note } from '../reply/outcome-reply.ts'
+import { type Asking, remediesFor, troubleActions } from './trouble-actions.ts'
+
+type Said = Message<'notes'> & Deep
+
+const MOST_IN_MORE = 6
+
+function headlineOf({ symptom, verdict, question, causes }: Diagnosis, isTaste: boolean): Reply['headline'] {
+  switch (verdict.kind) {
+    case 'emergency':
+    case 'cannot_tell':
+      return { group: 'headlines', key: 'trouble_cannot_tell', values: { isTaste } }
+    case 'throw_away':
+      return { group: 'headlines', key: 'trouble_throw_away', values: { because: verdict.because } }
+    case 'hold': {
+      const [worst] = causes
+      if (verdict.because !== 'danger' || worst === undefined) {
+        const because = verdict.because === 'danger' ? 'weak' : verdict.because
+        return { group: 'headlines', key: 'trouble_hold', values: { because } }
+      }
+      const values = { symptom, cause: worst.id, whys: worst.finding.whys }
+      return { group: 'headlines', key: 'trouble_hold_for', values }
+    }
+    case 'ask':
+      return { group: 'headlines', key: 'trouble_ask', values: { question: question! } }
+    case 'keep':
+      return { group: 'headlines', key: 'trouble_keep', values: { because: verdict.because } }
+  }
+}
+
+/** The amounts that a remedy takes, as they are measured out. */
+const takes = ({ adjustment, spiritPercent }: SolvedRemedy, isPerLitre: boolean): Said => {
+  const { spiritMl, waterMl, sugarG, outcome } = adjustment
+  const { abvPercent, sugarGPerL } = outcome
+  const values = { spiritMl, spiritPercent, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre }
+  return { group: 'notes', key: 'trouble_takes', values }
+}
+
+const otherNote = ({ id, finding }: OpenCause, { symptom }: Diagnosis): Message<'notes'> => ({
+  group: 'notes',
+  key: 'trouble_other',
+  values: { symptom, cause: id, whys: finding.whys },
+})
+
+/** What is said of a cause one question deeper. */
+function deeper(open: OpenCause, diagnosis: Diagnosis, isFirst: boolean): readonly Said[] {
+  const { trust, sources } = open.cause
+  const values = { symptom: diagnosis.symptom, cause: open.id, trust, sources }
+  const known: Message<'notes'> = { group: 'notes', key: 'trouble_known', values }
+  return inMore(isFirst ? [known] : [otherNote(open, diagnosis), known])
+}
+
+/** Where it must not be drunk yet, the danger; else the likeliest of the harmless. */
+const toldFirst = ({ causes, verdict }: Diagnosis): OpenCause | null =>
+  (verdict.kind === 'hold' ? causes[0] : causes.find(({ cause }) => !cause.isDangerous)) ?? causes[0] ?? null
+
+const causeData = ({ id, cause, finding }: OpenCause): Data => ({
+  id,
+  dangerous: cause.isDangerous,
+  fits: finding.is,
+  why: finding.whys.map(({ key }) => key),
+  trust: cause.trust,
+  sources: cause.sources,
+})
+
+/** For scripts. */
+export const troubleData = ({ symptom, verdict, question, causes, unless }: Diagnosis): Reply['data'] => ({
+  symptom,
+  causes: causes.map(causeData),
+  discard: { verdict: verdict.kind, because: 'because' in verdict ? verdict.because : null, question, unless },
+})
+
+/** Whether anything is known by which one jar differs from another. */
+const isUnknown = ({ facts }: Asking): boolean => facts.abvPercent === null && facts.plants === null
+
+/** By which answer to the open question the likeliest cause holds. */
+const afterOf = ({ verdict, question }: Diagnosis): 'nothing' | 'yes' | 'no' => {
+  if (verdict.kind !== 'ask' || question === null || !isSign(question)) return 'nothing'
+  return isBadSign(question) ? 'no' : 'yes'
+}
+
+/** The cause, what to do and, where there is room beside amounts and dangers, how it is told. */
+function causeNotes(first: OpenCause, diagnosis: Diagnosis, isLong: boolean): readonly Said[] {
+  const { symptom, verdict, causes } = diagnosis
+  const said = { symptom, cause: first.id }
+  const values = { ...said, whys: first.finding.whys, after: afterOf(diagnosis) }
+  const cause: Said = { group: 'notes', key: 'trouble_cause', values }
+  const tell: Said = { group: 'notes', key: 'trouble_tell', values: said }
+  const todo: Said = { group: 'notes', key: 'trouble_todo', values: said }
+  switch (verdict.kind) {
+    case 'throw_away':
+      return inMore([cause, tell])
+    case 'ask':
+      return [cause, ...inMore([tell]), todo]
+    case 'hold':
+      if (verdict.because === 'danger') return [...inMore([tell]), todo]
+      return isLong ? inMore([cause, tell, todo]) : [cause, ...inMore([tell]), todo]
+    default:
+      if (isLong) return [cause, ...inMore([tell, todo])]
+      return causes.length > 1 ? [cause, tell, todo] : [cause, ...inMore([tell]), todo]
+  }
+}
+
+/** How more words than a name were read. */
+const readAs = ({ input }: Asking, { symptom }: Diagnosis): readonly Message<'notes'>[] => {
+  const typed = input.symptom?.typed ?? ''
+  const isWhole = typed === '' || isSymptomName(typed, symptom)
+  return isWhole ? [] : [{ group: 'notes', key: 'trouble_read_as', values: { typed: shown(typed), symptom } }]
+}
+
+/** What went wrong: whether it has to go, the likeliest cause by its own figures, what to do. */
+export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonly Action[]): Reply {
+  const { verdict, question, causes, unless, anyway } = diagnosis
+  const first = toldFirst(diagnosis)
+  const isThrown = verdict.kind === 'throw_away'
+  const kinds = isThrown ? [] : [...(first?.cause.remedies ?? []), ...anyway]
+  const remedies = remediesFor([...new Set(kinds)], asking)
+  const solved = remedies.solved.map((each) => takes(each, remedies.isPerLitre))
+  const others = causes.filter((each) => each !== first).slice(0, MOST_IN_MORE)
+  // A danger that no question rules out is told before whatever is harmless.
+  const toldBefore = verdict.kind === 'keep' ? others.filter((each) => each.cause.isDangerous) : []
+  const { held } = asking
+  const dangers = held === null ? [] : dangerCautions([held.story])
+  const isLong = solved.length > 0 || dangers.length > 0 || toldBefore.length > 0
+  return {
+    headline: headlineOf(diagnosis, remedies.actions.length > 0),
+    table: [],
+    sure: [],
+    notes: [
+      ...readAs(asking, diagnosis),
+      ...(isThrown ? [note('trouble_how_to_throw_away')] : []),
+      ...(verdict.kind === 'hold' && question !== null
+        ? [{ group: 'notes', key: 'trouble_question', values: { question } } as const]
+        : []),
+      ...toldBefore.map((each) => otherNote(each, diagnosis)),
+      ...(first === null ? [] : causeNotes(first, diagnosis, isLong)),
+      ...(question === null && dangers.length === 0
+        ? [...solved.slice(0, 1), ...inMore(solved.slice(1))]
+        : inMore(solved)),
+      ...(isUnknown(asking) && !isThrown && jars.length === 0 ? [note('trouble_more_known')] : []),
+      ...(first === null ? [] : deeper(first, diagnosis, true)),
+      ...others.filter((each) => !toldBefore.includes(each)).flatMap((each) => deeper(each, diagnosis, false)),
+    ],
+    cautions: [
+      ...(isThrown || verdict.kind === 'hold' ? inMore(dangers) : dangers),
+      ...(verdict.kind === 'keep' && unless.length > 0
+        ? [{ group: 'cautions', key: 'trouble_unless', values: { unless } } as const]
+        : []),
+    ],
+    actions: [...troubleActions(diagnosis, asking, remedies.actions), ...(question === null ? jars : inMore(jars))],
+    data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis) },
+    kitchen: kitchenOf(asking.input),
+  }
+}

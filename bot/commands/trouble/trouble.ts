@@ -1,0 +1,25 @@
+import { diagnose } from '../../../core/trouble/diagnose.ts'
+import { signature } from '../../calls/signatures.ts'
+import { defineCommand } from '../../chat/command.ts'
+import { emergencyReply } from '../../chat/emergency-reply.ts'
+import { jarNamed } from '../jar/known/jar-named.ts'
+import { answered, knownFacts } from './known-facts.ts'
+import { jarChoices } from './trouble-actions.ts'
+import { troubleData, troubleReply } from './trouble-reply.ts'
+import { whatReply } from './what-reply.ts'
+
+export const troubleCommand = defineCommand({
+  ...signature('trouble'),
+  async run(input, context) {
+    const held = input.jar === undefined ? null : await jarNamed(input.jar.is, context)
+    if (input.symptom === undefined) return whatReply(input, held, context)
+    const diagnosis = diagnose(input.symptom.is, knownFacts(input, held, context), answered(input))
+    if (diagnosis.verdict.kind === 'emergency') {
+      const { settings, zone } = context
+      const reply = emergencyReply('methanol', { country: settings.country, zone })
+      return { ...reply, data: { ...reply.data, ...troubleData(diagnosis) } }
+    }
+    const asking = { input, held, facts: diagnosis.facts, context }
+    return troubleReply(diagnosis, asking, await jarChoices(asking))
+  },
+})

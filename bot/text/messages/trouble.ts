@@ -1,0 +1,85 @@
+import type { Trust } from '../../../core/botanical/evidence/trust.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Ask, Why } from '../../../core/trouble/finding.ts'
+import type { KeepId, RemedyKind, StopId } from '../../../core/trouble/row.ts'
+import type { PerCause } from '../../../core/trouble/rows.ts'
+import type { TroubleSource } from '../../../core/trouble/sources.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
+import type { Plain } from './plain.ts'
+
+/** What a language says of a cause. */
+export interface CauseText {
+  /** What it is, in a sentence with others: `oil of the peel`. */
+  readonly cause: string
+  /** How it is told from others: sentences. */
+  readonly tell: string
+  /** What to do about it: sentences. */
+  readonly todo: string
+  /** What else there is to know; null where there is nothing. */
+  readonly more: string | null
+}
+
+/** Of every cause of every symptom. */
+export type TroubleCauses = PerCause<CauseText>
+
+/** A cause by its symptom and its own id. */
+export interface CauseSaid {
+  readonly symptom: SymptomId
+  readonly cause: string
+}
+
+export interface TroubleMessages {
+  headlines: {
+    /** Of a jar by its name, or of none. */
+    trouble_what: { readonly name: string | null }
+    /** `isTaste`: there is something to do all the same. */
+    trouble_cannot_tell: { readonly isTaste: boolean }
+    trouble_throw_away: { readonly because: StopId }
+    trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'weak' }
+    trouble_hold_for: CauseSaid & { readonly whys: readonly Why[] }
+    trouble_ask: { readonly question: Ask }
+    trouble_keep: { readonly because: KeepId | null }
+  }
+  notes: Plain<'trouble_how_to_throw_away' | 'trouble_more_known'> & {
+    /** What was typed, where more was said than the name of the symptom. */
+    trouble_read_as: { readonly typed: string; readonly symptom: SymptomId }
+    trouble_question: { readonly question: Ask }
+    /** The likeliest, as it stands or once the open question is answered well. */
+    trouble_cause: CauseSaid & { readonly whys: readonly Why[]; readonly after: 'nothing' | 'yes' | 'no' }
+    /** Another, with how it is told and what to do. */
+    trouble_other: CauseSaid & { readonly whys: readonly Why[] }
+    trouble_tell: CauseSaid
+    trouble_todo: CauseSaid
+    /** What else there is to know of it, and how that is known. */
+    trouble_known: CauseSaid & { readonly trust: readonly Trust[]; readonly sources: readonly TroubleSource[] }
+    trouble_takes: {
+      readonly spiritMl: Measured
+      readonly spiritPercent: number | null
+      readonly waterMl: Measured
+      readonly sugarG: Measured
+      readonly abvPercent: Measured
+      readonly sugarGPerL: Measured
+      /** Of a litre, where nobody knows how much there is. */
+      readonly isPerLitre: boolean
+    }
+  }
+  cautions: {
+    trouble_unless: { readonly unless: readonly StopId[] }
+  }
+  actions: Plain<
+    | 'trouble_yes'
+    | 'trouble_no'
+    | 'trouble_strength'
+    | 'trouble_strain'
+    | 'trouble_filter'
+    | 'trouble_correct'
+    | 'trouble_measure'
+  > & {
+    trouble_of_jar: { readonly name: string }
+    trouble_remedy: { readonly kind: RemedyKind }
+    trouble_usual: { readonly symptom: SymptomId }
+    trouble_see: { readonly symptom: SymptomId }
+    /** What was noted of a taste; null where it was only rated low. */
+    trouble_offer: { readonly symptom: SymptomId | null }
+  }
+}

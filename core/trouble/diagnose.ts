@@ -1,0 +1,152 @@
+import type { TroubleFacts } from './facts.ts'
+import type { Ask, FactCondition, Finding } from './finding.ts'
+import type { Cause, KeepId, RemedyKind, StopId, Stops, SymptomRow } from './row.ts'
+import { troubleRows } from './rows.ts'
+import type { Sign } from './signs.ts'
+import { firstStops, STOP_ORDER } from './stops.ts'
+import type { SymptomId } from './symptoms.ts'
+
+/** A cause that what is known does not rule out. */
+export interface OpenCause {
+  /** Unique within its symptom. */
+  readonly id: string
+  readonly cause: Cause
+  readonly finding: Finding
+}
+
+/** Whether it has to go. */
+export type TroubleVerdict =
+  | { readonly kind: 'emergency' }
+  | { readonly kind: 'throw_away'; readonly because: StopId }
+  /** Not to be drunk, bottled or given away as it is. */
+  | { readonly kind: 'hold'; readonly because: 'over_ceiling' | 'fizz' | 'weak' | 'danger' }
+  /** Not known before a question is answered. */
+  | { readonly kind: 'ask' }
+  /** Why that is harmless, where it is said of this symptom. */
+  | { readonly kind: 'keep'; readonly because: KeepId | null }
+  | { readonly kind: 'cannot_tell' }
+
+export interface Diagnosis {
+  readonly symptom: SymptomId
+  /** What it goes by: all that is known, with what the symptom itself says. */
+  readonly facts: TroubleFacts
+  readonly verdict: TroubleVerdict
+  /** What has to be told next; null where nothing has. */
+  readonly question: Ask | null
+  /** Dangers first, then what its own figures speak for, then the likeliest. */
+  readonly causes: readonly OpenCause[]
+  /** Why it would have to go, as far as nobody has said that it is not so. */
+  readonly unless: readonly StopId[]
+  /** What its maker may want whatever the cause. */
+  readonly anyway: readonly RemedyKind[]
+}
+
+/** A jar's record does not settle what its maker doubts; the symptom itself says what it assumes. */
+function factsFor({ assumes = {}, doubts = [] }: SymptomRow, facts: TroubleFacts, said: TroubleFacts['signs']) {
+  const recorded = Object.fromEntries(Object.entries(facts.signs).filter(([sign]) => !doubts.includes(sign as Sign)))
+  return { ...facts, signs: { ...recorded, ...assumes, ...said } }
+}
+
+/** Nobody overlooks a bottle that burst, and what fizzes is asked about where it matters. */
+const UNTOLD: readonly StopId[] = ['burst', 'fizzed_weak', 'varnish']
+
+const RANK: Readonly<Record<Finding['is'], number>> = { yes: 0, maybe: 1, no: 2 }
+
+/** Dangers first; of the harmless those that a figure speaks for. */
+const weightOf = ({ cause, finding }: OpenCause): number => {
+  if (cause.isDangerous) return RANK[finding.is]
+  return finding.is === 'yes' && finding.whys.length > 0 ? 2 : 3
+}
+
+const openCauses = ({ causes }: SymptomRow, facts: TroubleFacts): readonly OpenCause[] =>
+  Object.entries(causes)
+    .map(([id, cause]): OpenCause => ({ id, cause, finding: cause.fits(facts) }))
+    .filter(({ finding }) => finding.is !== 'no')
+    .toSorted((one, other) => weightOf(one) - weightOf(other) || one.cause.rank - other.cause.rank)
+
+/** Both where both are said of one reason. */
+const joined = (one: FactCondition | undefined, other: FactCondition): FactCondition =>
+  one === undefined
+    ? other
+    : (facts) => {
+        const [first, second] = [one(facts), other(facts)]
+        if (first.is === 'yes' || second.is === 'no') return first
+        if (second.is === 'yes' || first.is === 'no') return second
+        return { ...first, asks: [...first.asks, ...second.asks] }
+      }
+
+const withStops = (stops: Stops, more: Stops): Stops => ({
+  ...stops,
+  ...Object.fromEntries(Object.entries(more).map(([id, condition]) => [id, joined(stops[id as StopId], condition)])),
+})
+
+interface Judged {
+  readonly id: StopId
+  readonly finding: Finding
+}
+
+const judged = (stops: Stops, facts: TroubleFacts): readonly Judged[] =>
+  STOP_ORDER.flatMap((id) => {
+    const condition = stops[id]
+    return condition === undefined ? [] : [{ id, finding: condition(facts) }]
+  })
+
+/** Its own lines, and those of what a danger that is there leads to. */
+const ownStops = (row: SymptomRow, causes: readonly OpenCause[]): Stops =>
+  causes
+    .filter(({ cause, finding }) => cause.isDangerous && cause.leadsTo !== null && finding.is === 'yes')
+    .reduce((all, { cause }) => withStops(all, troubleRows[cause.leadsTo!].stops ?? {}), row.stops ?? {})
+
+/**
+ * What may be wrong, and first of all whether it has to go. What is known answers the questions that decide it; of the rest
+ * the one that kills first is asked. A danger that is open comes before whatever is harmless.
+ *
+ * @param said - what its maker has answered; it counts before what a jar's record tells
+ */
+export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleFacts['signs'] = {}): Diagnosis {
+  const row = troubleRows[symptom]
+  const facts = factsFor(row, known, said)
+  const causes = openCauses(row, facts)
+  const own = ownStops(row, causes)
+  const stops = judged(withStops(firstStops, own), facts)
+  const thrown = stops.find(({ finding }) => finding.is === 'yes')
+  const asked = new Set<StopId>([...(Object.keys(own) as StopId[]), ...(row.asks ?? [])])
+  const open = stops.filter(({ finding }) => finding.is === 'maybe')
+  const question =
+    open.find(({ id, finding }) => asked.has(id) && finding.asks.length > 0)?.finding.asks[0] ??
+    causes.find(({ cause, finding }) => cause.isDangerous && finding.asks.length > 0)?.finding.asks[0] ??
+    null
+  const because = thrown?.id
+  const verdict = because === undefined ? verdictOf(row, facts, causes, question) : throwAway(facts, because)
+  return {
+    symptom,
+    facts,
+    verdict,
+    question: verdict.kind === 'throw_away' || verdict.kind === 'emergency' ? null : question,
+    causes,
+    unless: open.map(({ id }) => id).filter((id) => !UNTOLD.includes(id)),
+    anyway: row.anyway ?? [],
+  }
+}
+
+const throwAway = ({ signs }: TroubleFacts, because: StopId): TroubleVerdict =>
+  signs.ill === true ? { kind: 'emergency' } : { kind: 'throw_away', because }
+
+function verdictOf(
+  row: SymptomRow,
+  facts: TroubleFacts,
+  causes: readonly OpenCause[],
+  question: Ask | null,
+): TroubleVerdict {
+  if (facts.signs.ill === true) return { kind: 'emergency' }
+  if (facts.isOverCeiling === true) return { kind: 'hold', because: 'over_ceiling' }
+  if (causes.some(({ cause, finding }) => cause.isDangerous && finding.is === 'yes')) {
+    return { kind: 'hold', because: 'danger' }
+  }
+  if (facts.signs.fizz === true) return { kind: 'hold', because: 'fizz' }
+  if (facts.keeping === 'ferments') return { kind: 'hold', because: 'weak' }
+  if (question !== null) return { kind: 'ask' }
+  if (causes.length === 0) return { kind: 'cannot_tell' }
+  const { keeps } = row
+  return { kind: 'keep', because: keeps !== undefined && keeps.when(facts).is !== 'no' ? keeps.id : null }
+}

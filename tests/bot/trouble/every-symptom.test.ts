@@ -1,0 +1,87 @@
+import { beforeAll, expect, it } from 'vitest'
+import { withoutKeeping } from '../../../bot/chat/run/without-keeping.ts'
+import { type SymptomId, symptomIds, symptoms } from '../../../core/trouble/symptoms.ts'
+import { sampled } from '../../runs.ts'
+import { testDesk } from '../test-desk.ts'
+import { troubleJars, troubleShelf } from './jars.ts'
+
+interface TroubleJson {
+  readonly data: {
+    readonly symptom: SymptomId
+    readonly causes: readonly { readonly id: string; readonly dangerous: boolean; readonly fits: string }[]
+    readonly discard: { readonly verdict: string; readonly question: string | null }
+    readonly jar: { readonly dangers: readonly string[] }
+  }
+  readonly error?: { readonly message: string }
+}
+
+const NOW_MS = Date.parse('2026-11-25T12:00:00Z')
+
+/** Somebody harmed is answered before any symptom is looked at. */
+const HARMED: readonly SymptomId[] = ['someone_ill', 'spilled_or_burnt']
+
+/** Few enough for every day; other ones of each symptom. */
+const STEP = 5
+const asked = symptomIds
+  .filter((id) => !HARMED.includes(id))
+  .flatMap((id, at) => sampled(troubleJars, STEP, at).map(({ name }) => ({ id, name })))
+
+const lineOf = (id: SymptomId, name: string) => `/trouble ${symptoms[id].en[0]} jar:${name}`
+
+let shelf: Awaited<ReturnType<typeof troubleShelf>>
+beforeAll(async () => {
+  shelf = await troubleShelf()
+}, 120_000)
+
+const deskOf = (width = 80) => testDesk({ nowMs: NOW_MS, asker: shelf.asker, width })
+
+const filled = (text: string): number => text.split('\n').filter((line) => line.trim() !== '').length
+
+it('answers every symptom of jars of all kinds: a cause, or an honest “I can’t tell”', async () => {
+  const desk = deskOf()
+  for (const { id, name } of asked) {
+    const { data, error } = (await desk.jsonOf(lineOf(id, name))) as TroubleJson
+    expect(error, lineOf(id, name)).toBeUndefined()
+    expect(data.symptom).toBe(id)
+    const { verdict, question } = data.discard
+    if (data.causes.length === 0)
+      expect(['cannot_tell', 'ask', 'hold', 'throw_away'], lineOf(id, name)).toContain(verdict)
+    // Never fine where a question that decides it is open, where a danger is there, or where the jar does not keep.
+    const isDangerThere = data.causes.some(({ dangerous, fits }) => dangerous && fits === 'yes')
+    const isHeld = data.jar.dangers.some((danger) => danger !== 'undecided')
+    if (question !== null || isDangerThere || isHeld) expect(verdict, lineOf(id, name)).not.toBe('keep')
+  }
+  expect(desk.faults()).toEqual([])
+}, 120_000)
+
+it('fits the first screen: 8 lines at 80 columns, 12 at 44; two more where a jar itself is told as dangerous', async () => {
+  const [wide, narrow] = [deskOf(80), deskOf(44)]
+  const long: string[] = []
+  for (const { id, name } of asked) {
+    const line = lineOf(id, name)
+    const [at80, at44] = [filled(await wide.firstOf(line)), filled(await narrow.firstOf(line))]
+    if (at80 > 9 || at44 > 13) long.push(`${line}: ${at80}, ${at44}`)
+  }
+  expect(long).toEqual([])
+}, 120_000)
+
+it('offers only lines that run, and amounts that do what they say', async () => {
+  const desk = deskOf()
+  const typed = new Set<string>()
+  for (const { id, name } of asked) {
+    for (const line of offeredIn(await desk.textOf(lineOf(id, name)))) typed.add(line)
+  }
+  expect(typed.size).toBeGreaterThan(50)
+  for (const line of typed) {
+    // What it records is forgotten, so that none of them changes the shelf.
+    const asker = { ...shelf.asker, store: withoutKeeping(shelf.asker.store) }
+    const { error } = (await testDesk({ nowMs: NOW_MS, asker }).jsonOf(line)) as TroubleJson
+    expect(error, line).toBeUndefined()
+  }
+}, 120_000)
+
+/** The lines to type of a reply. */
+const offeredIn = (text: string): readonly string[] =>
+  text
+    .split('\n')
+    .flatMap((line) => /(?:^\s+|: )(\/(?:trouble|jar|adjust|measure)\b.*?)(?:\s+More: more)?$/.exec(line)?.[1] ?? [])
