@@ -1,14 +1,18 @@
 import { catalogue } from '../../botanical/catalogue/catalogue.ts'
 import { DomainError } from '../../domain-error.ts'
+import { USUAL_MATERIAL } from '../../quantity/materials.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { crc40 } from './crc40.ts'
 import { fromCrockford, toCrockford } from './crockford.ts'
 import { plantNumbers } from './plant-numbers.ts'
 import { RANGES, type Recipe, type RecipePlant, type RecipeSpirit } from './recipe.ts'
-import { type Reader, readerOf, symbolsOf } from './symbols.ts'
+import { readSugars, sugarNumbers } from './sugar-numbers.ts'
+import { type Reader, readerOf, several, symbolsOf } from './symbols.ts'
 
 /** The first number of a code. A later version may change all that follows but the check at the end. */
-const VERSION = 1
+const VERSION = 2
+/** White sugar alone: what needs no more is written so that older bots read it. */
+const SUGAR_VERSION = 1
 
 /** Characters of a code, at most. */
 export const LONGEST_CODE = 300
@@ -33,15 +37,13 @@ const checkOf = (symbols: readonly number[]): readonly number[] => {
 /** Null as 0, a number as the next one. */
 const orNone = (whole: number | null): number => (whole === null ? 0 : whole + 1)
 
-const numbersOf = ({
-  plants,
-  spirits,
-  waterTenthG,
-  sugarTenthG,
-  targets,
-  steep,
-  restDays,
-}: Recipe): readonly number[] => [
+const versionOf = ({ sweetenings = [], sweetener = USUAL_MATERIAL }: Recipe): number =>
+  sweetenings.length === 0 && sweetener === USUAL_MATERIAL ? SUGAR_VERSION : VERSION
+
+const numbersOf = (
+  { plants, spirits, waterTenthG, sugarTenthG, targets, steep, restDays }: Recipe,
+  otherSugars: readonly number[],
+): readonly number[] => [
   plants.length,
   ...plants.flatMap(({ id, isDried, massMg, countTenths, addOnDays }) => [
     2 * plantNumbers.indexOf(id) + Number(isDried),
@@ -53,6 +55,7 @@ const numbersOf = ({
   ...spirits.flatMap(({ volumeTenthMl, abvHundredthPercent }) => [volumeTenthMl, abvHundredthPercent]),
   waterTenthG,
   sugarTenthG,
+  ...otherSugars,
   ...(targets === null ? [0] : [orNone(targets.abvHundredthPercent), targets.sugarTenthGPerL]),
   ...(steep === null ? [0] : [orNone(steep.fromDays), steep.byDays - steep.fromDays]),
   orNone(restDays),
@@ -60,32 +63,20 @@ const numbersOf = ({
 
 /** The recipe in one line of digits and capital letters; throws `recipe_too_long` where that takes more than 300. */
 export function encodeBatch(recipe: Recipe): string {
-  const symbols = [VERSION, ...numbersOf(recipe)].flatMap(symbolsOf)
+  const version = versionOf(recipe)
+  const otherSugars = version === SUGAR_VERSION ? [] : sugarNumbers(recipe)
+  const symbols = [version, ...numbersOf(recipe, otherSugars)].flatMap(symbolsOf)
   if (symbols.length + CHECK_SYMBOLS > LONGEST_CODE) {
     throw new DomainError('limit', 'recipe_too_long', { most: LONGEST_CODE })
   }
   return toCrockford([...symbols, ...checkOf(symbols)])
 }
 
-type Range = readonly [least: number, most: number]
-
 /** A number that may be none; undefined where it cannot be read. */
-const maybe = (reader: Reader, [least, most]: Range): number | null | undefined => {
+const maybe = (reader: Reader, [least, most]: readonly [least: number, most: number]): number | null | undefined => {
   const read = reader.next([0, most + 1])
   if (read === null || (read !== 0 && read - 1 < least)) return undefined
   return read === 0 ? null : read - 1
-}
-
-/** All of them, or null where one cannot be read. */
-const several = <Item>(reader: Reader, most: number, read: (reader: Reader) => Item | null): readonly Item[] | null => {
-  const count = reader.next([1, most])
-  const items: Item[] = []
-  for (let at = 0; count !== null && at < count; at++) {
-    const item = read(reader)
-    if (item === null) return null
-    items.push(item)
-  }
-  return count === null ? null : items
 }
 
 function readPlant(reader: Reader): RecipePlant | null {
@@ -122,19 +113,21 @@ function readSteep(reader: Reader): Recipe['steep'] | undefined {
   return openDays === null ? undefined : { fromDays, byDays: fromDays + openDays }
 }
 
-function readRecipe(reader: Reader): Recipe | null {
-  const plants = several(reader, MOST_PLANTS, readPlant)
-  const spirits = plants && several(reader, MOST_SPIRITS, readSpirit)
+function readRecipe(reader: Reader, version: number): Recipe | null {
+  const plants = several(reader, [1, MOST_PLANTS], readPlant)
+  const spirits = plants && several(reader, [1, MOST_SPIRITS], readSpirit)
   const waterTenthG = reader.next(RANGES.waterTenthG)
   const sugarTenthG = reader.next(RANGES.sugarTenthG)
+  const sugars = version === SUGAR_VERSION ? {} : readSugars(reader)
   const targets = readTargets(reader)
   const steep = readSteep(reader)
   const restDays = maybe(reader, RANGES.days)
   if (plants === null || spirits === null || waterTenthG === null || sugarTenthG === null) return null
+  if (sugars === null) return null
   if (targets === undefined || steep === undefined || restDays === undefined || !reader.isAtEnd()) return null
   const kinds = new Set(plants.map(({ id, isDried }) => `${id} ${isDried}`))
   if (kinds.size < plants.length) return null
-  return { plants, spirits, waterTenthG, sugarTenthG, targets, steep, restDays }
+  return { plants, spirits, waterTenthG, sugarTenthG, ...sugars, targets, steep, restDays }
 }
 
 /**
@@ -153,7 +146,7 @@ export function decodeBatch(text: string): Recipe {
   const reader = readerOf(told)
   const version = reader.next([1, 1e6])
   if (version !== null && version > VERSION) throw new DomainError('bad_value', 'code_newer', {})
-  const recipe = version === null ? null : readRecipe(reader)
+  const recipe = version === null ? null : readRecipe(reader, version)
   if (recipe === null) throw damaged()
   return recipe
 }

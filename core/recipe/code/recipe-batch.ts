@@ -1,6 +1,7 @@
 import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
 import { DomainError } from '../../domain-error.ts'
 import { abvPercent, sugarG, volumeMl } from '../../liquid/liquid.ts'
+import { USUAL_MATERIAL } from '../../quantity/materials.ts'
 import { exactly } from '../../quantity/measured/measured.ts'
 import { tools } from '../../quantity/measured/precision.ts'
 import type { Batch, BatchPlant } from '../batch.ts'
@@ -8,7 +9,7 @@ import { botanicalOf } from '../plan/batch-wish.ts'
 import { massOfCounted } from '../plan/weigh-pieces.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
-import { sugarsInG, waterInG, whiteSugar } from '../sweetening.ts'
+import { joinSweetenings, sugarsInG, whiteSugar } from '../sweetening.ts'
 import type { Targets } from '../targets.ts'
 import { measuredOut, weighedOut } from '../tool-precision.ts'
 import { plantNumbers } from './plant-numbers.ts'
@@ -50,13 +51,18 @@ function batchPlant(plant: RecipePlant): BatchPlant<number> {
 }
 
 /** The batch that a recipe tells, as its maker weighs it out; its days are counted from the first. */
-export function batchOf({ plants, spirits, waterTenthG, sugarTenthG, targets, steep, restDays }: Recipe): Batch {
+export function batchOf(recipe: Recipe): Batch {
+  const { plants, spirits, waterTenthG, sugarTenthG, sweetenings = [], sweetener, targets, steep, restDays } = recipe
   const isNamed = targets !== null
   return {
     plants: plants.map(batchPlant),
     spirits: spirits.map(portionOf),
     waterG: weighedOut(waterTenthG / 10),
-    sweetenings: whiteSugar(weighedOut(sugarTenthG / 10)),
+    sweetenings: [
+      ...whiteSugar(weighedOut(sugarTenthG / 10)),
+      ...sweetenings.map(({ material, massTenthG }) => ({ material, massG: weighedOut(massTenthG / 10) })),
+    ],
+    ...(sweetener !== undefined && { sweetener }),
     targets:
       targets === null
         ? null
@@ -119,13 +125,18 @@ export const roundedTargets = ({ abvPercent: strength, sugarGPerL }: Targets): N
 
 /**
  * A batch in the whole numbers of a code, plants rounded down and spirit up so that no limit is passed; sugar of liqueurs counts as
- * sugar. Throws `plant_unshared` and, without plants or spirit, `nothing_to_share`.
+ * white sugar. Throws `plant_unshared` and, without plants or spirit, `nothing_to_share`.
  */
-export function rounded({ plants, spirits, waterG, sweetenings, targets, days }: Batch): Recipe {
+export function rounded({ plants, spirits, waterG, sweetenings, sweetener, targets, days }: Batch): Recipe {
   const named = plants.map(recipePlant)
   const liquids = valuesOf(spirits).map(liquidOf)
   if (named.length === 0 || spirits.length === 0) throw new DomainError('unreachable', 'nothing_to_share', {})
   const inSpiritsG = liquids.reduce((sum, liquid) => sum + sugarG(liquid), 0)
+  const white = sweetenings.filter(({ material }) => material === USUAL_MATERIAL)
+  const others = joinSweetenings(sweetenings)
+    .map(({ material, massG }) => ({ material, massTenthG: Math.round(massG.value * 10) }))
+    .filter(({ material, massTenthG }) => material !== USUAL_MATERIAL && massTenthG > 0)
+    .map((each) => ({ ...each, massTenthG: within(each.massTenthG, RANGES.sweeteningTenthG) }))
   const { strainFrom, strainBy, restDays } = days
   const [fromDays, byDays] = [strainFrom, strainBy].map((day) => (day === null ? null : within(day, RANGES.days)))
   return {
@@ -134,8 +145,10 @@ export function rounded({ plants, spirits, waterG, sweetenings, targets, days }:
       volumeTenthMl: within(ceil(volumeMl(liquid) * 10), RANGES.volumeTenthMl),
       abvHundredthPercent: within(Math.round(abvPercent(liquid) * 100), RANGES.spiritHundredthPercent),
     })),
-    waterTenthG: within(Math.round((waterG.value + waterInG(sweetenings)) * 10), RANGES.waterTenthG),
-    sugarTenthG: within(Math.round((sugarsInG(sweetenings) + inSpiritsG) * 10), RANGES.sugarTenthG),
+    waterTenthG: within(Math.round(waterG.value * 10), RANGES.waterTenthG),
+    sugarTenthG: within(Math.round((sugarsInG(white) + inSpiritsG) * 10), RANGES.sugarTenthG),
+    ...(others.length > 0 && { sweetenings: others }),
+    ...(sweetener !== undefined && sweetener !== USUAL_MATERIAL && { sweetener }),
     targets: targets === null ? null : roundedTargets(targets),
     // Nothing, where hours are enough.
     steep: fromDays == null || byDays == null || byDays === 0 ? null : { fromDays, byDays: Math.max(fromDays, byDays) },

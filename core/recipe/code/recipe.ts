@@ -1,3 +1,5 @@
+import type { MaterialId } from '../../quantity/materials.ts'
+
 /** A plant of a recipe, in whole numbers. */
 export interface RecipePlant {
   /** Of the catalogue. */
@@ -17,14 +19,24 @@ export interface RecipeSpirit {
   readonly abvHundredthPercent: number
 }
 
+/** Of a material other than white sugar. */
+export interface RecipeSweetening {
+  readonly material: MaterialId
+  readonly massTenthG: number
+}
+
 /** A batch without anything of its maker: amounts and days, whole numbers in core's own units. */
 export interface Recipe {
   readonly plants: readonly RecipePlant[]
   readonly spirits: readonly RecipeSpirit[]
   /** Water that went in while it steeped. */
   readonly waterTenthG: number
-  /** Sugar that went in while it steeped. */
+  /** White sugar that went in while it steeped. */
   readonly sugarTenthG: number
+  /** What else sweetened it then, each once; left out: nothing. */
+  readonly sweetenings?: readonly RecipeSweetening[]
+  /** What it is sweetened with after straining; left out: white sugar. */
+  readonly sweetener?: MaterialId
   /** What came out, or was wished for; null where neither is known. */
   readonly targets: { readonly abvHundredthPercent: number; readonly sugarTenthGPerL: number } | null
   /** From the start to straining; null: as long as the catalogue says. */
@@ -46,6 +58,7 @@ export const RANGES = {
   spiritHundredthPercent: [10, 10_000],
   waterTenthG: [0, MOST_TENTHS],
   sugarTenthG: [0, MOST_TENTHS],
+  sweeteningTenthG: [1, MOST_TENTHS],
   abvHundredthPercent: [10, 10_000],
   sugarTenthGPerL: [0, 12_000],
   days: [0, MOST_DAYS],

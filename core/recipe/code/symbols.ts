@@ -32,3 +32,19 @@ export function readerOf(symbols: readonly number[]): Reader {
     isAtEnd: () => at === symbols.length,
   }
 }
+
+/** As many items as the next number in the range says, each as `read` reads it; null where one cannot be read. */
+export function several<Item>(
+  reader: Reader,
+  range: readonly [least: number, most: number],
+  read: (reader: Reader) => Item | null,
+): readonly Item[] | null {
+  const count = reader.next(range)
+  const items: Item[] = []
+  for (let at = 0; count !== null && at < count; at++) {
+    const item = read(reader)
+    if (item === null) return null
+    items.push(item)
+  }
+  return count === null ? null : items
+}

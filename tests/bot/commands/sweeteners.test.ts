@@ -161,14 +161,3 @@ describe('a jar that is sweetened with honey', () => {
     expect(await again('/again lemon sugar:date syrup', 'lemon 3')).toMatch(/\d+ g date syrup/)
   })
 })
-
-test('/cautions tells of honey and children, beside plants or alone', async () => {
-  const alone = await desk().jsonOf('/cautions of:honey')
-  expect(alone.data).toMatchObject({ ids: [], sweeteners: ['honey'] })
-  expect(alone.cautions[0]).toMatchObject({ key: 'honey_infant' })
-  const beside = await desk().jsonOf('/cautions of:8 lemons + 200 g honey')
-  expect(beside.data).toMatchObject({ ids: ['lemon_peel'], sweeteners: ['honey'] })
-  expect(keysOf(beside.cautions)).toContain('honey_infant')
-  const { cautions } = await desk().jsonOf('/cautions of:8 lemons')
-  expect(keysOf(cautions)).not.toContain('honey_infant')
-})

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { materialIds, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { RANGES, type Recipe, type RecipePlant } from '../../../core/recipe/code/recipe.ts'
 
 const whole = ([min, max]: readonly [number, number]) => fc.integer({ min, max })
@@ -24,31 +25,53 @@ const anyPlants = fc.uniqueArray(fc.constantFrom(...kinds), { minLength: 1, maxL
   ),
 )
 
+const others = materialIds.filter((id) => id !== USUAL_MATERIAL)
+
+/** What sweetens beside white sugar, in what a second version tells of it. */
+const anySugars: fc.Arbitrary<Pick<Recipe, 'sweetenings' | 'sweetener'>> = fc
+  .record({
+    sweetenings: fc
+      .uniqueArray(fc.constantFrom(...others), { maxLength: 4 })
+      .chain((all) =>
+        fc.tuple(
+          ...all.map((material) => whole(RANGES.sweeteningTenthG).map((massTenthG) => ({ material, massTenthG }))),
+        ),
+      ),
+    sweetener: fc.constantFrom(...materialIds),
+  })
+  .map(({ sweetenings, sweetener }) => ({
+    ...(sweetenings.length > 0 && { sweetenings }),
+    ...(sweetener !== USUAL_MATERIAL && { sweetener }),
+  }))
+
 /** Every number anywhere in its range, its ends too. */
-export const anyRecipe: fc.Arbitrary<Recipe> = fc.record({
-  plants: anyPlants,
-  spirits: fc.array(
-    fc.record({
-      volumeTenthMl: whole(RANGES.volumeTenthMl),
-      abvHundredthPercent: whole(RANGES.spiritHundredthPercent),
-    }),
-    { minLength: 1, maxLength: 6 },
-  ),
-  waterTenthG: whole(RANGES.waterTenthG),
-  sugarTenthG: whole(RANGES.sugarTenthG),
-  targets: orNone(
-    fc.record({
-      abvHundredthPercent: whole(RANGES.abvHundredthPercent),
-      sugarTenthGPerL: whole(RANGES.sugarTenthGPerL),
-    }),
-  ),
-  steep: orNone(
-    fc
-      .tuple(whole(RANGES.days), whole(RANGES.days))
-      .map(([one, other]) => ({ fromDays: Math.min(one, other), byDays: Math.max(one, other) })),
-  ),
-  restDays: orNone(whole(RANGES.days)),
-})
+export const anyRecipe: fc.Arbitrary<Recipe> = fc
+  .record({
+    plants: anyPlants,
+    spirits: fc.array(
+      fc.record({
+        volumeTenthMl: whole(RANGES.volumeTenthMl),
+        abvHundredthPercent: whole(RANGES.spiritHundredthPercent),
+      }),
+      { minLength: 1, maxLength: 6 },
+    ),
+    waterTenthG: whole(RANGES.waterTenthG),
+    sugarTenthG: whole(RANGES.sugarTenthG),
+    sugars: fc.oneof({ arbitrary: fc.constant({}), weight: 2 }, anySugars),
+    targets: orNone(
+      fc.record({
+        abvHundredthPercent: whole(RANGES.abvHundredthPercent),
+        sugarTenthGPerL: whole(RANGES.sugarTenthGPerL),
+      }),
+    ),
+    steep: orNone(
+      fc
+        .tuple(whole(RANGES.days), whole(RANGES.days))
+        .map(([one, other]) => ({ fromDays: Math.min(one, other), byDays: Math.max(one, other) })),
+    ),
+    restDays: orNone(whole(RANGES.days)),
+  })
+  .map(({ sugars, ...recipe }) => ({ ...recipe, ...sugars }))
 
 const share = fc.double({ min: 0.1, max: 1, noNaN: true })
 
