@@ -123,6 +123,8 @@ export interface Botanical {
   readonly sugarsFraction: SourcedShare | null
   /** Why there is no figure; null where there is one. */
   readonly noSugars: NoSugars | null
+  /** What of the plant dissolves beside those sugars, as a share of it by mass. */
+  readonly extractFraction: AmountRange
   /** The share of the plant's water that joins the liquid. */
   readonly waterExchange: AmountRange
   readonly dose: Dose

@@ -117,9 +117,11 @@ const checkMass = (massG: number): number => {
 
 export const water = (massG: number): Liquid => ({ ...NOTHING, waterG: checkMass(massG) })
 /** Sucrose. */
-export const sugar = (massG: number): Liquid => ({
+export const sugar = (massG: number): Liquid => ({ ...NOTHING, sugarG: checkMass(massG), sucroseEquivalentG: massG })
+/** What dissolves of plants beside their sugars: freezing as much sucrose does, as long as nobody knows better. */
+export const extract = (massG: number): Liquid => ({
   ...NOTHING,
-  sugarG: checkMass(massG),
+  extractG: checkMass(massG),
   sucroseEquivalentG: massG,
 })
 

@@ -2,6 +2,7 @@ import { DomainError } from '../domain-error.ts'
 import { type Keeping, keepingOf, weaknessOf } from '../liquid/keeping.ts'
 import {
   abvPercent,
+  extract,
   type Liquid,
   massG,
   mix,
@@ -22,6 +23,8 @@ export interface Plant {
   readonly massG: Measured
   readonly waterShare: Measured
   readonly sugarShare: Measured
+  /** What dissolves of it beside its sugar, all of which joins the liquid. */
+  readonly extractShare: Measured
   /** How much of its water and sugar joins the liquid, 0 to 1. */
   readonly exchangeShare: Measured
   /** Mixed liquid left in the drained, lightly pressed plant, per gram as weighed in. */
@@ -87,22 +90,24 @@ export const inputsOf = (steeping: Steeping): Inputs => ({
 })
 
 /**
- * The liquids of a steep, as plain amounts; nothing is checked. The plants' water and sugar join by their exchange, the
- * drained plants keep millilitres of the mixture, filters a share of what drains.
+ * The liquids of a steep, as plain amounts; nothing is checked. The plants' water and sugar join by their exchange, their
+ * extract as it is, the drained plants keep millilitres of the mixture, filters a share of what drains.
  * Source: reference/botanicals.json, `dilution_rule` (derived); the exchange and what is kept are estimates.
  */
 export function steepLiquids({ spirits, waterG, sweetenings, plants, filterShare }: Values<Inputs>) {
   const sum = (of: (plant: Values<Plant>) => number) => plants.reduce((total, plant) => total + of(plant), 0)
   const plantWaterG = sum((plant) => plant.massG * plant.waterShare * plant.exchangeShare)
   const plantSugarG = sum((plant) => plant.massG * plant.sugarShare * plant.exchangeShare)
+  const plantExtractG = sum((plant) => plant.massG * plant.extractShare)
   const poured = mix(...spirits.map(liquidOf), water(waterG))
-  const jar = mix(poured, water(plantWaterG), sweetLiquid(sweetenings), sugar(plantSugarG))
+  const ofPlants = mix(water(plantWaterG), sugar(plantSugarG), extract(plantExtractG))
+  const jar = mix(poured, sweetLiquid(sweetenings), ofPlants)
   const jarLiquidMl = volumeMl(jar)
   const keptBackMl = sum((plant) => plant.massG * plant.keptMlPerG)
   const drainedMl = Math.max(0, jarLiquidMl - keptBackMl)
   const filterMl = drainedMl * filterShare
   const infusion = part(jar, jarLiquidMl === 0 ? 0 : (drainedMl - filterMl) / jarLiquidMl)
-  return { poured, jar, infusion, plantWaterG, plantSugarG, jarLiquidMl, keptBackMl, filterMl }
+  return { poured, jar, infusion, plantWaterG, plantSugarG, plantExtractG, jarLiquidMl, keptBackMl, filterMl }
 }
 
 /** What comes of spirit and plants in a jar; refuses what would ferment in it and what the plants would drink up. */

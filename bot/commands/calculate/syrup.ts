@@ -1,9 +1,9 @@
 import { findJar } from '../../../core/jar/state/find-jar.ts'
+import { readInfusion } from '../../../core/jar/state/read-infusion.ts'
 import { expectStrongEnough, type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { volumeMl } from '../../../core/quantity/measured/precision.ts'
-import { strained } from '../../../core/recipe/plan/strained.ts'
-import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
+import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { styles } from '../../../core/recipe/solve/styles.ts'
 import { syrup } from '../../../core/recipe/solve/syrup.ts'
@@ -15,7 +15,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
-import { portionOf, spiritPortions } from '../options/input-to-portion.ts'
+import { amountOf, portionOf, spiritPortions, strengthRead } from '../options/input-to-portion.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { syrupReply } from '../reply/syrup-reply.ts'
 import { stylesReply } from './styles-reply.ts'
@@ -25,22 +25,18 @@ type Input = InputOf<'syrup'>
 const missing = (option: string): ChatError =>
   new ChatError('missing_option', 'missing_option', { command: 'syrup', option, example: null }, { option })
 
-/** The infusion as measured, or its strength as expected of what went into the jar. */
-function infusionOf({ infusion, strength, of, spirit }: Input): Portion {
+/** The infusion as measured, or as what went into the jar tells it; `known` is null where only its strength is said. */
+function infusionOf({ infusion, strength, of, spirit }: Input) {
   if (infusion === undefined) throw missing('infusion')
-  if (strength !== undefined) {
-    if (of !== undefined || spirit !== undefined) {
-      throw new ChatError('too_many_options', 'strength_or_plants', {}, { option: 'strength' })
-    }
-    return portionOf(infusion.is, strength.is, null, 'hydrometer')
+  if (of === undefined && spirit === undefined && strength !== undefined) {
+    return { infusion: portionOf(infusion.is, strength.is, null, 'hydrometer'), known: null }
   }
   if (of === undefined || spirit === undefined) {
     throw missing(of !== undefined ? 'spirit' : spirit !== undefined ? 'of' : 'strength')
   }
-  return {
-    ...portionOf(infusion.is, null, null, 'label'),
-    ...strained(of.is, spiritPortions(spirit.is, undefined)),
-  }
+  const read = strength === undefined ? null : strengthRead(strength.is)
+  const known = readInfusion(of.is, spiritPortions(spirit.is, undefined), amountOf(infusion.is), read)
+  return { infusion: known.infusion, known }
 }
 
 /** What a jar of the person's holds; nothing else may be said of the infusion then. */
@@ -56,7 +52,7 @@ export const syrupCommand = defineCommand({
   ...signature('syrup'),
   async run(input, context) {
     const held = input.jar === undefined ? null : await fromJar(input, input.jar, context)
-    const infusion = held === null ? infusionOf(input) : held.infusion
+    const { infusion, known } = held === null ? infusionOf(input) : { infusion: held.infusion, known: null }
     const atMostMl = input['at-most'] ? volumeMl(input['at-most'].is).value : null
     const named = namedIn(input, held?.targets ?? null)
     if (held !== null) {
@@ -65,7 +61,7 @@ export const syrupCommand = defineCommand({
     }
     const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
     const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener)
-    const typed = { ...input, held }
+    const typed = { ...input, held, known }
     const reply =
       wish === null
         ? stylesReply(typed, infusion, styles(infusion, named, atMostMl, sweetener), freezerOf(context))

@@ -1,3 +1,4 @@
+import type { ReadInfusion } from '../../../core/jar/state/read-infusion.ts'
 import type { StrainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { isDoubtfulInfusion } from '../../../core/liquid/neat.ts'
 import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
@@ -7,6 +8,7 @@ import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
 import type { Given } from '../../calls/option.ts'
 import type { InputOf } from '../../calls/signatures.ts'
+import { type Deep, inMore } from '../../chat/depth.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
@@ -28,6 +30,8 @@ export interface Typed {
   readonly infusion?: Given<Volume | Mass> | undefined
   /** The jar it is, where it is one of the person's. */
   readonly held: StrainedJar | null
+  /** What is known of it where it was said what went in. */
+  readonly known: ReadInfusion | null
   readonly strength?: Given<Strength> | undefined
   /** What went into the jar, where the strength is expected of it. */
   readonly of?: InputOf<'syrup'>['of']
@@ -43,15 +47,39 @@ const heldNote = ({ name, contents }: StrainedJar): Message<'notes'> => {
   return { group: 'notes', key: 'jar_held', values: { name, volumeMl, abvPercent, sugarGPerL, volume, strength } }
 }
 
-/** Whoever read a hydrometer at a temperature has measured the strained liquid and need not be told to. */
-export const strengthNotes = (input: Typed, infusion: Portion): readonly Message<'notes'>[] => {
-  if (input.held !== null) return [heldNote(input.held)]
-  if (input.strength === undefined) {
+/** What of a strength that was read is taken, and why. */
+export function readingNotes({
+  corrected,
+  hidden,
+}: Pick<ReadInfusion, 'corrected' | 'hidden'>): readonly Message<'notes'>[] {
+  if (hidden !== null) return [{ group: 'notes', key: 'jar_reading_hidden', values: hidden }]
+  return corrected === null ? [] : [{ group: 'notes', key: 'jar_reading', values: corrected }]
+}
+
+/** Of a strength that was only said: whose it is, and what its ± takes for granted. */
+const saidNotes = ({ abvPercent, abvAtC }: Portion): readonly (Message<'notes'> & Deep)[] => [
+  // Whoever read a hydrometer at a temperature has measured the strained liquid and need not be told to.
+  ...(abvAtC !== null ? [] : [note(isDoubtfulInfusion(abvPercent.value) ? 'fresh_plants' : 'strained_strength')]),
+  ...inMore([note('nothing_dissolved')]),
+]
+
+/** What the strength is taken from. */
+export function strengthNotes(
+  { held, known, strength }: Typed,
+  infusion: Portion,
+): readonly (Message<'notes'> & Deep)[] {
+  if (held !== null) return [heldNote(held)]
+  if (known === null) return saidNotes(infusion)
+  if (strength === undefined) {
     return [{ group: 'notes', key: 'strength_expected', values: { abvPercent: infusion.abvPercent } }]
   }
-  return infusion.abvAtC !== null
-    ? []
-    : [note(isDoubtfulInfusion(infusion.abvPercent.value) ? 'fresh_plants' : 'strained_strength')]
+  const { surprising } = known
+  return [
+    ...readingNotes(known),
+    ...(surprising === null
+      ? []
+      : [{ group: 'notes', key: 'strength_surprising', values: { abvPercent: surprising } } as const]),
+  ]
 }
 
 export const syrupData = (syrup: Syrup) => {

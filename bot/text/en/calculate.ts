@@ -159,8 +159,13 @@ const notes = {
   syrup_by_weight: ({ syrupG }, format) =>
     `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
   strained_strength: () => '“strength:” is the strained liquid’s, not that of the bottle the spirit came in.',
+  nothing_dissolved: () =>
+    'That’s right if nothing is dissolved in it. Coffee, roots and fruit hide strength from a hydrometer.' +
+    ' Say what went in with of: and spirit:, and I allow for it.',
+  strength_surprising: ({ abvPercent }, format) =>
+    `I expected ${format.spread.strength(abvPercent)} of what went in. Did a number slip?`,
   strength_expected: ({ abvPercent }, format) =>
-    `Expected of what went in, not measured: the strained liquid has ${format.spread.strength(abvPercent)}. If you have a hydrometer, read it and give strength: instead.`,
+    `Expected of what went in, not measured: the strained liquid has ${format.spread.strength(abvPercent)}. If you have a hydrometer, read it and add strength: with what it shows.`,
   fresh_plants: () =>
     '“strength:” is the strained liquid’s, not that of the bottle the spirit came in. Were fresh plants in it? Their water' +
     ' weakens it (lemon zest is 82 % water, ginger 79, basil 92: USDA), and this would add too much; measure it first.',

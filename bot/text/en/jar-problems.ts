@@ -64,7 +64,8 @@ export const jarProblems = {
     `${jar} was strained ${on(day, format)}, so this came later. Which day was it? For example when:yesterday.`,
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>
     `${jar} was ${didWords[later]} ${on(laterDay, format)} (entry ${laterSeq}). Is that day wrong? See ${toShow(jar)}`,
-  sweet_strength: () => 'A hydrometer reads wrong in something this sweet. Leave strength: out and I’ll work it out.',
+  sweet_strength: ({ abvPercent }, format) =>
+    `So much is dissolved in it that a hydrometer can’t show ${format.strength(abvPercent)}. Leave strength: out and I’ll work it out.`,
   more_than_went_in: ({ jar, measuredMl, mostMl }, format) =>
     `${format.volume(measuredMl)} is more than went into ${jar} (${format.pour(mostMl)} at most).` +
     ` Is there an amount to fix? See ${toShow(jar)}`,

@@ -1,5 +1,6 @@
 import type { Happening, Started } from '../../../core/jar/entry/entry.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
+import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { quoted } from '../../calls/write-line.ts'
@@ -11,7 +12,7 @@ import { didWords, happeningText, ingredientsText, untilText } from './jar-entri
 import { tasksText } from './jar-tasks.ts'
 import { listed, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { daysText, nameText, noteText, plantInText, plantName } from './words.ts'
+import { cookName, daysText, nameText, noteText, plantInText, plantName } from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
 const cautionNames: Readonly<Record<CautionName, string>> = {
@@ -169,6 +170,10 @@ export const againSentences = {
     },
   },
 } satisfies Feature<AgainMessages>
+/** What hides strength from a hydrometer: `What’s dissolved of cracked coffee`. */
+const dissolved = (plants: HiddenStrength['plants'], isSweetened: boolean): string =>
+  `What’s dissolved of ${listed([...plants.map(({ id, name }) => (id === null ? name : cookName(id))), ...(isSweetened ? ['the sugar'] : [])])}`
+
 /** What a number goes back to. */
 const from = {
   measured: 'as you measured',
@@ -208,8 +213,10 @@ export const stepSentences = {
     /** `at20`: what was read, brought to 20 °C; null where it was read there. */
     jar_reading: ({ abvPercent, at20 }, format) =>
       at20 === null
-        ? `The plants’ sugar hides some strength from a hydrometer; put right for it, it is ${format.strength(abvPercent)}.`
-        : `Brought to ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}; the plants’ sugar hides some strength from a hydrometer, and put right for that too it is ${format.strength(abvPercent)}.`,
+        ? `What the plants give off hides some strength from a hydrometer, so it’s about ${format.strength(abvPercent)}.`
+        : `At ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}. What the plants give off hides some strength from a hydrometer, so it’s about ${format.strength(abvPercent)}.`,
+    jar_reading_hidden: ({ read, expected, plants, isSweetened }, format) =>
+      `${dissolved(plants, isSweetened)} hides strength from a hydrometer. I expect ${format.strength(expected)}, and your ${format.strength(read)} fits that, so I go by what went in.`,
     jar_targets_unreached: ({ abvPercent, sugarGPerL }, format) =>
       `Water and sugar cannot make ${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L of this, as planned; ask for another strength or sweetness.`,
     jar_clearing: ({ way }) => CLEARING[way],

@@ -254,8 +254,6 @@ export const chatProblems = {
     `How much are you making? Say what spirit you have, or bottles:4 x 500 ml. For example: ${spirit}`,
   spirit_strength: ({ line }) => `How strong is it? It’s on the label. ${forExample(line, 'strength:40%')}`,
   strength_twice: () => 'You gave the strength twice. Which one should I keep?',
-  strength_or_plants: () =>
-    'Did you measure the strength? Then leave out of: and spirit:. If not, leave out strength:.',
   jar_or_infusion: ({ option }) => `jar: already tells me the infusion. Leave out ${option}:.`,
   code_or_recipe: ({ option }) => `The code already says what goes in. Leave out ${option}:.`,
   sweet_reading: () =>

@@ -98,6 +98,7 @@ export interface CalculateMessages {
     | 'unsweetened'
     | 'plain_parts'
     | 'strained_strength'
+    | 'nothing_dissolved'
     | 'fresh_plants'
     | 'settle'
     | 'sweet_reading'
@@ -106,6 +107,8 @@ export interface CalculateMessages {
     as_before: { readonly what: 'strength' | 'sweetness' }
     syrup_by_weight: { readonly syrupG: Measured }
     strength_expected: { readonly abvPercent: Measured }
+    /** What went in makes another strength than was read. */
+    strength_surprising: { readonly abvPercent: Measured }
     bounded: { readonly leftMl: number }
   }
   cautions: Plain<'cool_first' | 'sugar_alone' | 'may_crystallise' | 'sugar_limit_not_known' | 'bottle_bursts'> & {

@@ -36,7 +36,6 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   /** A strength beside the spirit and in `strength:`. */
   strength_twice: Record<string, never>
   /** A measured strength and what would tell the expected one. */
-  strength_or_plants: Record<string, never>
   /** A jar, and what else would tell of an infusion. */
   jar_or_infusion: { option: string }
   /** A batch's code, and what else would tell of its recipe. */

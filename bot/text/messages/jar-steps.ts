@@ -2,6 +2,7 @@ import type { Happening, HappeningEntry, HappeningKind, Started } from '../../..
 import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
+import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
@@ -133,6 +134,8 @@ export interface StepMessages {
       jar_not_measured: NotMeasured
       /** `at20`: what was read, brought to 20 °C; null where it was read there. */
       jar_reading: { readonly abvPercent: Measured; readonly at20: Measured | null }
+      /** A reading that is not taken, because what is dissolved hides more than is known of it. */
+      jar_reading_hidden: HiddenStrength
       jar_targets_unreached: Targets
       jar_clearing: { readonly way: Clearing }
       /** What a jar was taken for. */

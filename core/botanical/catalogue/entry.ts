@@ -12,6 +12,7 @@ import type { HazardKey } from '../evidence/hazards.ts'
 import type { Preparation } from '../evidence/preparation.ts'
 import type { SourceKey } from '../evidence/sources.ts'
 import type { Trust } from '../evidence/trust.ts'
+import { type ExtractRange, extractOf, usualExtract } from './extract.ts'
 
 type Pair = readonly [number, number]
 
@@ -43,6 +44,8 @@ export interface CatalogueEntry {
   readonly monthsNorth?: readonly number[]
   readonly water: ShareEntry
   readonly sugars?: ShareEntry | NoSugars
+  /** What of it dissolves beside those sugars; left out: as is usual of its kind. */
+  readonly extract?: ExtractRange
   readonly exchange: Pair
   /** How doses, days and strengths are known, where they are no common practice. */
   readonly practice?: Trust
@@ -102,6 +105,8 @@ const timesOf = ({ days, daysByAnalogy, practice = 'common_practice' }: Catalogu
 export const botanicalFrom = (entry: CatalogueEntry): Botanical => {
   const { id, kind, title, state, cut, driedPerFresh, dose, sugars = 'below_3_percent', zest } = entry
   const practice = entry.practice ?? 'common_practice'
+  const counted = typeof sugars === 'string' ? 0 : sugars.value
+  const [least, most] = extractOf(entry.extract ?? usualExtract(kind, state), entry.water.value, counted)
   return {
     id,
     kind,
@@ -113,6 +118,7 @@ export const botanicalFrom = (entry: CatalogueEntry): Botanical => {
     waterFraction: share(entry.water),
     sugarsFraction: typeof sugars === 'string' ? null : share(sugars),
     noSugars: typeof sugars === 'string' ? sugars : null,
+    extractFraction: { min: least, max: most, trust: 'estimated' },
     waterExchange: { min: entry.exchange[0], max: entry.exchange[1], trust: 'estimated' },
     dose: { minGPerL: dose[0], typicalGPerL: dose[1], maxGPerL: dose[2], trust: practice },
     warnAbove: limit(entry.warnAbove),

@@ -17,7 +17,7 @@ export const flowers: readonly Group[] = [
     hibiscus: { title: 'Hibiscus (roselle) calyces',
       en: 'hibiscus+, hibiscus flower+, hibiscus calyces, roselle+, sorrel flower+',
       it: 'ibisco, ibischi, karkadè, karkade, carcadè, carcade, fiori di ibisco', latin: 'Hibiscus sabdariffa',
-      holds: memory(0.1), dose: [10, 30, 60], days: [0.5, 1, 3, 7, 14, 30],
+      holds: memory(0.1), extract: [0.3, 0.6], dose: [10, 30, 60], days: [0.5, 1, 3, 7, 14, 30],
       preparation: ['buy_food_grade', 'colour_within_hours'] },
   }),
   // Dried flowers, from memory.

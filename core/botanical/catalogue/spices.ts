@@ -73,7 +73,7 @@ export const spices: readonly Group[] = [
       preparation: ['crack_pods', 'green_pods'] },
     juniper: { title: 'Juniper berries', en: 'juniper+, juniper berry+',
       it: 'ginepro, ginepri, bacca di ginepro, bacche di ginepro, coccole di ginepro', latin: 'Juniperus communis',
-      holds: guess(0.15, 'not_found'), dose: [15, 30, 60], spirit: [40, 70],
+      holds: guess(0.15, 'not_found'), extract: [0.2, 0.45], dose: [15, 30, 60], spirit: [40, 70],
       pieces: { berry: [0.1, 0.15, 'common_practice'] }, hazards: ['juniper_species', 'pregnancy_breastfeeding'],
       preparation: ['only_common_juniper', 'never_savin'] },
     vanilla: { title: 'Vanilla pods', en: 'vanilla+, vanilla pod+, vanilla bean+',

@@ -1,4 +1,5 @@
 import type { Botanical, Limit, PlantState } from '../botanical.ts'
+import { extractOf, usualExtract } from '../catalogue/extract.ts'
 
 /** As the dried herbs and roots of the catalogue: 5 to 12 % water, most near 10 %. */
 const DRIED_WATER_FRACTION = 0.1
@@ -6,6 +7,11 @@ const DRIED_WATER_FRACTION = 0.1
 /** Whether the plant may be meant dried, where its state was not said: a fruit that is not weighed is a whole one, and fresh. */
 export const mayBeDried = ({ driedPerFresh, zestGPerFruit }: Botanical, isWeighed: boolean): boolean =>
   driedPerFresh !== null && (isWeighed || zestGPerFruit === null)
+
+const driedExtract = (kind: Botanical['kind'], sugars: number) => {
+  const [min, max] = extractOf(usualExtract(kind, 'dried'), DRIED_WATER_FRACTION, sugars)
+  return { min, max, trust: 'estimated' } as const
+}
 
 const scaled = (limit: Limit | null, factor: number): Limit | null =>
   limit === null ? null : { ...limit, gPerLSpirit: limit.gPerLSpirit * factor }
@@ -37,6 +43,7 @@ export const inForm = (botanical: Botanical, state: PlantState): Botanical | nul
       sugarsFraction === null
         ? null
         : { ...sugarsFraction, value: sugarsFraction.value / factor, trust: 'estimated', ndb: null },
+    extractFraction: driedExtract(botanical.kind, (sugarsFraction?.value ?? 0) / factor),
     waterExchange: { min: 0.9, max: 1, trust: 'estimated' },
     dose: {
       minGPerL: dose.minGPerL * factor,

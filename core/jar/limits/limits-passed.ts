@@ -6,10 +6,11 @@ import { mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { liquidOf } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { allFinishedMl } from '../../recipe/targets.ts'
+import { believedSteps } from '../state/believed-steps.ts'
 import type { JarState } from '../state/jar-state.ts'
 import { plantsOfStart } from '../state/later-plants.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
-import { isCatalogued, type LiquidStep, stepsOf } from '../state/liquid-steps.ts'
+import { isCatalogued, type LiquidStep } from '../state/liquid-steps.ts'
 import { putIn } from '../state/made-batch.ts'
 
 /** What a jar's limits are judged by; see `overCeilings`. */
@@ -79,7 +80,7 @@ function finishedMlOf(story: JarState, steps: readonly LiquidStep[], strainedAt:
 
 /** What went into a jar, whether it steeps still or was strained, sweetened or bottled. */
 export function heldIn(story: JarState): Held {
-  const steps = stepsOf(story.happened).map(({ step }) => step)
+  const steps = believedSteps(story.happened).map(({ step }) => step)
   const strainedAt = steps.findIndex(({ kind }) => kind === 'strained')
   const until = strainedAt < 0 ? steps.length : strainedAt
   const poured = steps.slice(0, until).flatMap((step) => {

@@ -1,8 +1,9 @@
 import { DomainError } from '../../domain-error.ts'
 import type { HappeningEntry, JarEntry } from '../entry/entry.ts'
 import { effective } from '../entry/standing-entries.ts'
+import { believedSteps } from '../state/believed-steps.ts'
 import { type Expected, judgeMeasurement } from '../state/judge-measurement.ts'
-import { type LiquidStep, stepsOf, type TakenStep } from '../state/liquid-steps.ts'
+import { type LiquidStep, stepsOf } from '../state/liquid-steps.ts'
 import { BEFORE_ALL, refusalOf, type UnusualKey, unusualIn, type Walk, walkOn } from './allowed-steps.ts'
 
 /** A step that is allowed, and worth a word. */
@@ -29,14 +30,13 @@ export interface Followed {
  */
 export function follow(entries: readonly JarEntry[], isJudged = true): Followed {
   const happened = effective(entries)
-  const steps = stepsOf(happened)
   const unusual: Unusual[] = []
   const name = happened.find((entry) => entry.kind === 'started')?.name ?? ''
   let walk: Walk = { ...BEFORE_ALL, name }
   for (const entry of happened) {
     const because = refusalOf(walk, entry)
     if (because !== null) return { unusual, stopped: { at: entry, because } }
-    const judged = isJudged ? judgeMeasurement(walk.name, stepsUntil(entry, steps)) : null
+    const judged = isJudged ? judgeMeasurement(walk.name, stepsUntil(entry, happened)) : null
     if (judged instanceof DomainError) return { unusual, stopped: { at: entry, because: judged } }
     unusual.push(...unusualIn(walk, entry).map((key) => ({ seq: entry.seq, key })))
     if (judged !== null) unusual.push({ seq: entry.seq, key: 'reading_surprising', expected: judged })
@@ -45,9 +45,13 @@ export function follow(entries: readonly JarEntry[], isJudged = true): Followed 
   return { unusual, stopped: null }
 }
 
-/** The steps up to one entry; none where it is no step. */
-const stepsUntil = ({ seq }: HappeningEntry, steps: readonly TakenStep[]): readonly LiquidStep[] =>
-  steps.slice(0, steps.findIndex((taken) => taken.seq === seq) + 1).map(({ step }) => step)
+/** The steps up to one entry, that one as it was read; none where it is no step. */
+function stepsUntil({ seq }: HappeningEntry, happened: readonly HappeningEntry[]): readonly LiquidStep[] {
+  const read = stepsOf(happened)
+  const at = read.findIndex((taken) => taken.seq === seq)
+  const before = believedSteps(happened).slice(0, Math.max(0, at))
+  return [...before, ...read.slice(at < 0 ? read.length : at, at + 1)].map(({ step }) => step)
+}
 
 /** The unusual steps; throws `cannot_follow`, or what else is wrong with the first that cannot be. */
 export function expectFollows(entries: readonly JarEntry[]): readonly Unusual[] {

@@ -5,9 +5,10 @@ import type { Measured } from '../../quantity/measured/measured.ts'
 import type { KnownPortion } from '../../recipe/portion.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'
 import { type Outcome, outcomeOf } from '../../recipe/solve/outcome.ts'
+import { believedSteps } from './believed-steps.ts'
 import type { JarState } from './jar-state.ts'
 import { liquidAfter } from './liquid-after.ts'
-import { type LiquidStep, stepsOf } from './liquid-steps.ts'
+import type { LiquidStep } from './liquid-steps.ts'
 
 /** `measured`: read at straining or filtering; `computed`: reckoned from that with what went in since. */
 export type Source = 'measured' | 'computed' | 'estimated'
@@ -45,7 +46,7 @@ const asGauged = (outcome: Outcome, last: LiquidStep | undefined): Outcome =>
   last?.kind === 'measured' ? { ...outcome, abvPercent: last.abvPercent, sugarGPerL: last.sugarGPerL } : outcome
 
 const contentsAfter = once((happened: JarState['happened']): Contents => {
-  const steps = stepsOf(happened).map(({ step }) => step)
+  const steps = believedSteps(happened).map(({ step }) => step)
   const strained = steps.find(({ kind }) => kind === 'strained')
   const measuredAt = steps.findLastIndex(measuresAmount)
   // A filter takes of the liquid, not of its strength.
@@ -78,7 +79,7 @@ const contentsAfter = once((happened: JarState['happened']): Contents => {
 export const contentsOf = ({ happened }: JarState): Contents => contentsAfter(happened)
 
 /** The liquid as a maker would say it who had measured it, as `syrup` and `styles` take it. */
-export const asPortion = ({ outcome }: Contents): KnownPortion => {
+export const asPortion = ({ outcome }: Pick<Contents, 'outcome'>): KnownPortion => {
   const dissolved = dissolvedIn(outcome.liquid)
   return {
     amount: outcome.volumeMl,

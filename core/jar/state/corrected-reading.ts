@@ -1,7 +1,9 @@
-import { exactly, type Measured } from '../../quantity/measured/measured.ts'
-import { strengthAt20 } from '../../recipe/portion.ts'
-import { valuesOf } from '../../recipe/propagate.ts'
+import { solidsGPerL } from '../../liquid/liquid.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
+import type { Outcome } from '../../recipe/solve/outcome.ts'
+import type { ReadStrength } from '../entry/entry.ts'
 import { contentsOf } from './contents.ts'
+import { hiddenStrength, readAt20 } from './hidden-strength.ts'
 import type { JarState } from './jar-state.ts'
 
 /** A strength this near to what was read needs no word, % vol. Common practice, no source. */
@@ -13,13 +15,18 @@ export interface CorrectedReading {
   readonly at20: Measured | null
 }
 
-/** The strength of what was read over sugar, put right for it; null where that changes nothing worth a word. */
+/** The strength of what was read over what is dissolved, put right for it; null where that changes nothing worth a word. */
+export function correctedIn(
+  { abvPercent, liquid }: Pick<Outcome, 'abvPercent' | 'liquid'>,
+  read: ReadStrength,
+): CorrectedReading | null {
+  const at20 = readAt20(read)
+  if (Math.abs(abvPercent.value - at20.value) < SAME_READING_PERCENT || solidsGPerL(liquid) === 0) return null
+  return { abvPercent, at20: read.abvAtC === null ? null : at20 }
+}
+
+/** The same of a jar, as it was strained; null also where its strength is taken from what went in. */
 export function correctedReading(story: JarState): CorrectedReading | null {
   const read = story.strained?.strength ?? null
-  if (read === null) return null
-  const { abvPercent, sugarGPerL } = contentsOf(story).outcome
-  const at20Percent = strengthAt20(valuesOf(read))
-  if (Math.abs(abvPercent.value - at20Percent) < SAME_READING_PERCENT || sugarGPerL.value === 0) return null
-  const at20 = { ...exactly(at20Percent), plusMinus: read.abvPercent.plusMinus }
-  return { abvPercent, at20: read.abvAtC === null ? null : at20 }
+  return read === null || hiddenStrength(story) !== null ? null : correctedIn(contentsOf(story).outcome, read)
 }

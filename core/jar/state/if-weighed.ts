@@ -4,9 +4,10 @@ import { tools } from '../../quantity/measured/precision.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { type Outcome, outcomeOf } from '../../recipe/solve/outcome.ts'
 import type { ReadAmount } from '../entry/entry.ts'
+import { believedSteps } from './believed-steps.ts'
 import type { JarState } from './jar-state.ts'
 import { liquidAfter } from './liquid-after.ts'
-import { type LiquidStep, stepsOf } from './liquid-steps.ts'
+import type { LiquidStep } from './liquid-steps.ts'
 
 /** The same amount as a kitchen scale tells it. */
 const byScale = ({ value, plusMinus }: Measured): Measured => ({
@@ -41,7 +42,7 @@ function weighedStep(step: LiquidStep, before: readonly LiquidStep[]): LiquidSte
 
 /** How well a jar would be known, had everything that was poured into it and came out of it been weighed. */
 export function ifWeighed({ happened }: JarState): Outcome {
-  const steps = stepsOf(happened).map(({ step }) => step)
+  const steps = believedSteps(happened).map(({ step }) => step)
   const weighed = steps.map((step, at) => weighedStep(step, steps.slice(0, at)))
   return outcomeOf(weighed, (values) => liquidAfter(values).liquid)
 }

@@ -1,25 +1,17 @@
 import { DomainError } from '../../domain-error.ts'
 import { ETHANOL_DENSITY_20C_G_PER_ML } from '../../liquid/ethanol-water.ts'
-import { abvPercent, ethanolG, massG, sugarGPerL, volumeMl } from '../../liquid/liquid.ts'
+import { abvPercent, dissolvedIn, ethanolG, massG, solidsGPerL, sugarGPerL, volumeMl } from '../../liquid/liquid.ts'
 import { modelVolumePlusMinus } from '../../liquid/model-error.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
-import { type Portion, strengthAt20 } from '../../recipe/portion.ts'
+import { type KnownPortion, type Portion, strengthAt20 } from '../../recipe/portion.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'
 import type { Happening } from '../entry/entry.ts'
 import { liquidAfter, type StepValues } from './liquid-after.ts'
 import type { LiquidStep } from './liquid-steps.ts'
+import { surprises } from './surprises.ts'
 
-/**
- * A hydrometer is put right for the plants' own sugar, known to about 30 %: of 15 g/L these are 0.5 to 1.5 % vol. Beyond,
- * what is estimated is better than what was read. Estimated.
- */
-const MOST_SUGAR_G_PER_L = 15
-
-/**
- * Of measurements as they should be one in twenty lies outside a 95 % interval, and three in a thousand outside one and a
- * half of it; a number that slipped lies much further off.
- */
-const SURPRISING_TIMES = 1.5
+/** So much dissolved, g/L, hides 2 to 7 % vol: a reading that would still stand for more than was poured is none of it. Estimated. */
+const MUCH_DISSOLVED_G_PER_L = 20
 
 /** What was expected where something else was read; null of what was read as expected, or not at all. */
 export interface Expected {
@@ -31,7 +23,6 @@ export interface Expected {
 type Judgement = DomainError | Expected | null
 
 const exceeds = ({ value, plusMinus }: Measured): boolean => value > plusMinus
-const surprises = ({ value, plusMinus }: Measured): boolean => Math.abs(value) > SURPRISING_TIMES * plusMinus
 
 /**
  * What the last of `steps` makes of what was measured in it: impossible where more is said to have come out than can have
@@ -45,15 +36,16 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
   const strength = last.kind === 'strained' ? last.strength : null
   if (last.measured === null && strength === null) return null
   const found = propagate(steps, (values) => {
-    const { liquid, expected, most, poured } = liquidAfter(values)
+    const { liquid, expected, most, poured, readPercent } = liquidAfter(values)
     return {
       tooStrongPercent: strengthRead(values) - abvPercent(poured),
+      readTooStrongPercent: (readPercent ?? 0) - abvPercent(poured),
       volumeMl: volumeMl(liquid),
       abvPercent: abvPercent(liquid),
       expectedMl: volumeMl(expected),
       expectedG: massG(expected),
       expectedPercent: abvPercent(expected),
-      expectedSugarGPerL: sugarGPerL(expected),
+      dissolvedGPerL: solidsGPerL(expected),
       tooMuchMl: volumeMl(liquid) - volumeMl(most),
       tooMuchEthanolG: ethanolG(liquid) - ethanolG(most),
       otherMl: volumeMl(liquid) - volumeMl(expected),
@@ -61,9 +53,11 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
     }
   })
   const { most, poured } = liquidAfter(valuesOf(steps))
-  const { expectedSugarGPerL: sugar } = found
-  if (strength !== null && sugar.value + sugar.plusMinus > MOST_SUGAR_G_PER_L) {
-    return new DomainError('bad_value', 'sweet_strength', { sugarGPerL: sugar, mostGPerL: MOST_SUGAR_G_PER_L })
+  const { dissolvedGPerL } = found
+  const isMuch = dissolvedGPerL.value > MUCH_DISSOLVED_G_PER_L
+  if (strength !== null && isMuch && found.readTooStrongPercent.value > 0 && surprises(found.readTooStrongPercent)) {
+    const readPercent = { value: strengthAt20(valuesOf(strength)), plusMinus: strength.abvPercent.plusMinus }
+    return new DomainError('bad_value', 'sweet_strength', { jar, dissolvedGPerL, abvPercent: readPercent })
   }
   if (strength !== null && exceeds(found.tooStrongPercent)) {
     return new DomainError('bad_value', 'stronger_than_spirit', {
@@ -136,7 +130,8 @@ function sinceMeasured(steps: readonly LiquidStep[]): readonly LiquidStep[] {
   const { value, plusMinus } = measuredAmount
   const amount = { value: massG(liquid), plusMinus: value === 0 ? 0 : (massG(liquid) * plusMinus) / value }
   const composition = { abvPercent: exactly(abvPercent(liquid)), sugarGPerL: exactly(sugarGPerL(liquid)) }
-  const measured: Portion = { amount, by: 'mass', atC: 20, abvAtC: null, ...composition }
+  const dissolved = dissolvedIn(liquid)
+  const measured: KnownPortion = { amount, by: 'mass', atC: 20, abvAtC: null, ...composition, dissolved }
   const asIn: LiquidStep = { kind: 'in', spirits: [measured], waterG: exactly(0), sweetenings: [], plants: [] }
   return [asIn, ...steps.slice(at + 1)]
 }

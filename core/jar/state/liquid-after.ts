@@ -1,19 +1,22 @@
 import {
   abvPercent,
   dissolvedIn,
+  extract,
   type Liquid,
   liquidFrom,
   massG,
   mix,
   NOTHING,
   part,
+  solidsGPerL,
   sugar,
   sugarGPerL,
   volumeMl,
   water,
 } from '../../liquid/liquid.ts'
-import { abvPercentUnderSugar } from '../../liquid/measure/obscuration.ts'
+import { abvPercentUnderSolids } from '../../liquid/measure/obscuration.ts'
 import { volumeMlAt20 } from '../../liquid/measure/volume-at-20.ts'
+import { modelShare } from '../../liquid/model-error.ts'
 import { strengthAt20 } from '../../recipe/portion.ts'
 import type { Values } from '../../recipe/propagate.ts'
 import { type Steeping, steepLiquids } from '../../recipe/steep.ts'
@@ -35,6 +38,8 @@ export interface After {
   readonly poured: Liquid
   /** What plants and filters kept at straining; null while steeping. */
   readonly keptBackMl: number | null
+  /** What was read at straining, put right for what is dissolved, % vol, whatever was poured; null where nothing was. */
+  readonly readPercent: number | null
 }
 
 interface State extends After {
@@ -54,6 +59,7 @@ const EMPTY: State = {
   bound: NOTHING,
   heldMl: 0,
   keptBackMl: null,
+  readPercent: null,
   isFiltered: false,
 }
 
@@ -108,6 +114,7 @@ const wrungOut = ({ plants }: Values<Steeping>): Liquid =>
   mix(
     water(plants.reduce((sum, plant) => sum + plant.massG * plant.waterShare, 0)),
     sugar(plants.reduce((sum, plant) => sum + plant.massG * plant.sugarShare, 0)),
+    extract(plants.reduce((sum, plant) => sum + plant.massG * plant.extractShare, 0)),
   )
 
 /**
@@ -122,7 +129,9 @@ function strained(state: State, step: Strained): State {
   const rinsedShare = step.rinseWaterG === 0 ? 0 : Math.max(0, 1 - heldMl / volumeMl(rinse))
   const drained = mix(part(jar, 1 - keptShare), part(rinse, rinsedShare))
   const expected = part(drained, 1 - step.filterShare)
-  const liquid = asMeasured(expected, state, step)
+  const like = massG(expected) === 0 ? jar : expected
+  const readPercent = step.strength === null ? null : percentRead(like, step)
+  const liquid = asMeasured(expected, state, step, readPercent)
   const most = mix(state.bound, water(step.rinseWaterG))
   return {
     ...state,
@@ -131,15 +140,21 @@ function strained(state: State, step: Strained): State {
     most,
     bound: step.measured === null ? most : liquid,
     keptBackMl: Math.max(0, volumeMl(mix(jar, water(step.rinseWaterG))) - volumeMl(liquid)),
+    readPercent,
     isFiltered: step.measured === null,
   }
 }
 
 /** What plants drink up leaves nothing; what was measured all the same is as the jar was. */
-function asMeasured(expected: Liquid, { liquid: jar, poured }: State, step: Strained): Liquid {
+function asMeasured(
+  expected: Liquid,
+  { liquid: jar, poured }: State,
+  step: Strained,
+  readPercent: number | null,
+): Liquid {
   if (step.measured === null && massG(expected) === 0) return expected
   const like = massG(expected) === 0 ? jar : expected
-  const read = step.strength === null ? like : withStrength(like, abvPercent(poured), step)
+  const read = readPercent === null ? like : withStrength(like, boundBy(abvPercent(poured), readPercent, step))
   return step.measured === null ? read : as(read, step.measured)
 }
 
@@ -152,19 +167,23 @@ function as(liquid: Liquid, { amount, by, atC }: Values<ReadAmount>): Liquid {
   return part(like, readMl / volumeMl(like))
 }
 
-/**
- * The same volume and sugar, of the strength that was read: what was seen is put right for the sugar, but not beyond what
- * was poured.
- */
-function withStrength(liquid: Liquid, pouredPercent: number, { strength }: Strained): Liquid {
-  const sweetness = sugarGPerL(liquid)
-  const apparentPercent = strengthAt20(strength!)
-  const rightPercent = abvPercentUnderSugar({ apparentPercent, sugarGPerL: sweetness })
-  const trueAbvPercent = Math.min(rightPercent, Math.max(apparentPercent, pouredPercent))
-  return liquidFrom({
+/** What a hydrometer showed, put right for what is dissolved. */
+const percentRead = (liquid: Liquid, { strength, denserShare }: Strained): number =>
+  abvPercentUnderSolids({
+    apparentPercent: strengthAt20(strength!),
+    solidsGPerL: solidsGPerL(liquid),
+    denserShare: denserShare * modelShare(liquid),
+  })
+
+/** What is put right is not put beyond what was poured. */
+const boundBy = (pouredPercent: number, readPercent: number, { strength }: Strained): number =>
+  Math.min(readPercent, Math.max(strengthAt20(strength!), pouredPercent))
+
+/** The same volume, and as much dissolved, of this strength. */
+const withStrength = (liquid: Liquid, trueAbvPercent: number): Liquid =>
+  liquidFrom({
     ...dissolvedIn(liquid),
     volumeMl: volumeMl(liquid),
     abvPercent: trueAbvPercent,
-    sugarGPerL: sweetness,
+    sugarGPerL: sugarGPerL(liquid),
   })
-}

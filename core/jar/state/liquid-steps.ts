@@ -1,10 +1,11 @@
 import { botanicalById, catalogue } from '../../botanical/catalogue/catalogue.ts'
-import type { Measured } from '../../quantity/measured/measured.ts'
+import { MODEL_VOLUME_ERROR } from '../../liquid/model-error.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { plantOf } from '../../recipe/plan/plant-of.ts'
 import { plantUnknown } from '../../recipe/plan/unknown-plant.ts'
 import { FILTER_SHARE, type Plant, type Steeping } from '../../recipe/steep.ts'
 import { knownSweetenings } from '../../recipe/sweetening.ts'
-import type { HappeningEntry, PlantIn, ReadAmount, ReadStrength } from '../entry/entry.ts'
+import type { HappeningEntry, PlantIn, ReadAmount, ReadStrength, Strained } from '../entry/entry.ts'
 import { nameKey } from '../entry/jar-name.ts'
 
 /** What changes a jar's liquid, with everything in it that is known only to within a ±. */
@@ -16,9 +17,28 @@ export type LiquidStep =
       readonly strength: ReadStrength | null
       readonly rinseWaterG: Measured
       readonly filterShare: Measured
+      /** By how much what is dissolved makes the liquid denser than the model has it, as a share of its whole error. */
+      readonly denserShare: Measured
     }
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null; readonly filterShare: Measured }
   | { readonly kind: 'measured'; readonly abvPercent: Measured; readonly sugarGPerL: Measured }
+
+/** Only a strength that was read over what is dissolved feels it. */
+const MODEL_DENSITY: Measured = { value: 0, plusMinus: MODEL_VOLUME_ERROR }
+
+/** What was strained, as it was read. */
+export const strainedStep = ({
+  measured,
+  strength,
+  rinseWaterG = exactly(0),
+}: Pick<Strained, 'measured' | 'strength'> & Partial<Pick<Strained, 'rinseWaterG'>>): LiquidStep => ({
+  kind: 'strained',
+  measured,
+  strength,
+  rinseWaterG,
+  filterShare: FILTER_SHARE,
+  denserShare: strength === null ? exactly(0) : MODEL_DENSITY,
+})
 
 /** The step and the entry it comes from. */
 export interface TakenStep {
@@ -50,7 +70,7 @@ function plantsAtStart(plants: readonly PlantIn[], happened: readonly HappeningE
   )
 }
 
-/** In order; what does not touch the liquid is left out. */
+/** In order, as they were entered; what does not touch the liquid is left out. */
 export const stepsOf = (happened: readonly HappeningEntry[]): readonly TakenStep[] =>
   happened.flatMap((entry) => {
     const step = stepOf(entry, happened)
@@ -74,8 +94,7 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Liq
         plants: [],
       }
     case 'strained': {
-      const { measured, strength, rinseWaterG } = entry
-      return { kind: 'strained', measured, strength, rinseWaterG, filterShare: FILTER_SHARE }
+      return strainedStep(entry)
     }
     case 'filtered':
       return { kind: 'filtered', measured: entry.measured, filterShare: FILTER_SHARE }

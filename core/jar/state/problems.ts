@@ -26,8 +26,8 @@ export interface JarProblems {
     readonly laterDay: IsoDay
     readonly laterSeq: number
   }
-  /** A strength that a hydrometer cannot have shown right: the liquid is expected to hold so much sugar. */
-  sweet_strength: { readonly sugarGPerL: Measured; readonly mostGPerL: number }
+  /** A strength that no hydrometer can have shown: so much is dissolved that it would stand for more than was poured. */
+  sweet_strength: { readonly jar: string; readonly dissolvedGPerL: Measured; readonly abvPercent: Measured }
   /** More came out than can have been in it. */
   more_than_went_in: { readonly jar: string; readonly measuredMl: Measured; readonly mostMl: number }
   /** Stronger than all that was poured in, together. */

@@ -28,12 +28,13 @@ function waterOf({ value, range, trust }: SourcedShare): Measured {
 
 /** A plant as a steep reckons with it: what it exchanges and what it keeps, over their ranges. */
 export function plantOf(botanical: Botanical, massG: Measured): Plant {
-  const { waterFraction, sugarsFraction, waterExchange, retainedMlPerG, bulky } = botanical
+  const { waterFraction, sugarsFraction, extractFraction, waterExchange, retainedMlPerG, bulky } = botanical
   const sugar = sugarsFraction?.value ?? 0
   return {
     massG,
     waterShare: waterOf(waterFraction),
     sugarShare: sugar === 0 ? exactly(0) : { value: sugar, plusMinus: SUGAR_SHARE * sugar },
+    extractShare: between(extractFraction.min, extractFraction.max),
     exchangeShare: between(waterExchange.min, waterExchange.max),
     keptMlPerG: between(retainedMlPerG.min, retainedMlPerG.max),
     bulky,

@@ -31,8 +31,9 @@ describe('a batch from jar to glass', () => {
       `/adjust liqueur:${volumeMl} ml strength:${abvPercent}% sweetness:${sugarGPerL} g/L to-strength:30% to-sweetness:250 g/L`,
     )
     const syrup = json.data.syrup as Record<string, number>
-    expect(syrup.waterMl).toBeCloseTo(data.waterMl as number, 3)
-    expect(syrup.sugarG).toBeCloseTo(data.sugarG as number, 3)
+    // What a few herbs give off beside sugar is known of the jar alone.
+    expect(syrup.waterMl).toBeCloseTo(data.waterMl as number, 1)
+    expect(syrup.sugarG).toBeCloseTo(data.sugarG as number, 1)
   })
 
   it('becomes it when the amounts that were offered go in', async () => {

@@ -101,12 +101,18 @@ const botanical = z
         .strictObject({ piece: z.string(), minG: z.number().gt(0), maxG: z.number().max(300), trust })
         .refine(({ minG, maxG }) => minG <= maxG),
     ),
+    extractFraction: range(0, 0.7),
     retainedMlPerG: range(0.3, 2.5),
     hazards: z.array(z.string().refine((key) => key in hazards)),
     preparation: z.array(z.string().regex(/^[a-z_]+$/)).min(1),
   })
   .refine(({ sugarsFraction, noSugars }) => (sugarsFraction === null) !== (noSugars === null))
   .refine(({ sugarsFraction, waterFraction }) => (sugarsFraction?.value ?? 0) + waterFraction.value < 1)
+  // Fibre and oil stay behind: what dissolves is less than all that is dry.
+  .refine(
+    ({ sugarsFraction, waterFraction, extractFraction }) =>
+      (sugarsFraction?.value ?? 0) + waterFraction.value + extractFraction.max <= 1,
+  )
   .refine(({ ceiling, dose }) => ceiling === null || dose.maxGPerL <= ceiling.gPerLSpirit)
 
 test('the catalogue has 150 plants and more, each of its own id', () => {

@@ -71,14 +71,14 @@ describe('reckoned by hand from masses', () => {
 
   it('reckons with an unknown plant as with one that may give none of its water or all of it', () => {
     const { outcome } = contents(started({ plants: [plant(null, 100)] }))
-    // 950 ml × 0.78924; half of 95 g, ±47.5 g.
-    expect(Math.abs(outcome.massG.value - (811.4 + 47.5))).toBeLessThan(0.1)
-    expect(outcome.massG.plusMinus).toBeCloseTo(47.5, 6)
+    // 950 ml × 0.78924; half of 95 g of water, ±47.5 g, and half of 20 g of what may dissolve, ±10 g.
+    expect(Math.abs(outcome.massG.value - (811.4 + 47.5 + 10))).toBeLessThan(0.1)
+    expect(outcome.massG.plusMinus).toBeCloseTo(Math.hypot(47.5, 10), 6)
   })
 
   it('lets a plant of an id that is gone count as unknown', () => {
     const { outcome } = contents(started({ plants: [plant('gone_from_the_book', 100)] }))
-    expect(outcome.massG.plusMinus).toBeCloseTo(47.5, 6)
+    expect(outcome.massG.plusMinus).toBeCloseTo(Math.hypot(47.5, 10), 6)
   })
 })
 
@@ -125,7 +125,7 @@ describe('measured beats estimated', () => {
   })
 
   it('takes the strength that was read, put right for the peel’s sugar and the temperature', () => {
-    const clear = { plants: [plant('chamomile', 1)] }
+    const clear = { plants: [plant('chamomile', 0.1)] }
     const read = contents(started(clear), strained({ measured: ml(900), strength: strength(94) }))
     expect(read.strength).toBe('measured')
     expect(Math.abs(read.outcome.abvPercent.value - 94)).toBeLessThan(0.02)
@@ -134,10 +134,10 @@ describe('measured beats estimated', () => {
     const warm = contents(started(clear), strained({ measured: ml(900), strength: strength(94, 25) }))
     expect(Math.abs(warm.outcome.abvPercent.value - abvPercentAt20(94, 25))).toBeLessThan(0.02)
     expect(94 - warm.outcome.abvPercent.value).toBeGreaterThan(1)
-    // 5.6 g of sugar in 1.09 l weigh 2.5 g/L more than what they displace; at 84 % a per cent is 3.1 g/L, which makes
-    // 0.8 % vol; they take 0.3 % of the room, which makes 0.3 % vol less as drunk.
+    // 5.6 g of sugar and 3.75 of extract in 1.09 l weigh 4.2 g/L more than what they displace; at 84 % a per cent is 3.1 g/L,
+    // which makes 1.35 % vol; they take 0.5 % of the room, which makes 0.45 % vol less as drunk.
     const sweet = contents(started(), strained({ measured: ml(900), strength: strength(84) }))
-    expect(Math.abs(sweet.outcome.abvPercent.value - (84 + 0.8 - 0.3))).toBeLessThan(0.1)
+    expect(Math.abs(sweet.outcome.abvPercent.value - (84 + 1.35 - 0.45))).toBeLessThan(0.1)
     expect(sweet.outcome.abvPercent.plusMinus).toBeGreaterThan(0.52)
   })
 

@@ -12,7 +12,7 @@ import {
 } from '../../../core/jar/record/bounds.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { refusal } from '../quantity/refusal.ts'
-import { entriesOf, ml, plant, started, storyFrom, strained, strength } from './jars.ts'
+import { entriesOf, ml, started, storyFrom, strained } from './jars.ts'
 
 it('a jar is bounded as the contracts have it', () => {
   expect([MOST_ENTRIES, MOST_CHANGES, MOST_NOTE_CHARACTERS, MOST_JAR_BYTES]).toEqual([1000, 60, 1000, 9_000_000])
@@ -96,18 +96,4 @@ describe('limits count the spirit that went in', () => {
     const measured = storyFrom(started(), strained({ measured: ml(cameOut * expectedMl, 0.001) }))
     expect(heldIn(measured).spiritMl / heldIn(unmeasured).spiritMl).toBeCloseTo(share, 6)
   })
-})
-
-it('a hydrometer is put right for up to 15 g/L of the plants’ own sugar, its ± included', () => {
-  const seen = new Set<boolean>()
-  for (let massG = 300; massG <= 444; massG += 8) {
-    const start = started({ plants: [plant('strawberry', massG)] })
-    const { value, plusMinus } = contentsOf(storyFrom(start, strained())).outcome.sugarGPerL
-    const isRefused = value + plusMinus > 15
-    const read = () => storyFrom(start, strained({ strength: strength(70, null, 30) }))
-    seen.add(isRefused)
-    if (isRefused) expect(refusal(read)).toContain('sweet_strength')
-    else expect(read).not.toThrow()
-  }
-  expect(seen.size).toBe(2)
 })

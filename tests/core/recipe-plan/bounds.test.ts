@@ -48,6 +48,7 @@ describe('plants in a jar', () => {
     massG: exactly(massG),
     waterShare: exactly(0),
     sugarShare: exactly(0),
+    extractShare: exactly(0),
     exchangeShare: exactly(1),
     keptMlPerG: exactly(1),
     bulky: false,

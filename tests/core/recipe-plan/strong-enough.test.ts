@@ -2,10 +2,10 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { DomainError } from '../../../core/domain-error.ts'
+import { readInfusion } from '../../../core/jar/state/read-infusion.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
-import { strained } from '../../../core/recipe/plan/strained.ts'
 import { ofStrength, onLabel } from '../../../core/recipe/plan/weak-steep-advice.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
@@ -154,6 +154,12 @@ describe('what would do instead of a steep that is too weak', () => {
 
   it('is not asked of an infusion that is there already', () => {
     const berries = { botanical: catalogue.find(({ id }) => id === 'strawberry')!, massG: exactly(1000), count: null }
-    expect(strained([berries], [spirit(1000, 10)]).abvPercent.value).toBeLessThan(10)
+    const { infusion } = readInfusion(
+      [berries],
+      [spirit(1000, 10)],
+      { amount: exactly(1200), by: 'volume', atC: 20 },
+      null,
+    )
+    expect(infusion.abvPercent.value).toBeLessThan(10)
   })
 })

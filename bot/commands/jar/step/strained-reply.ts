@@ -1,6 +1,7 @@
 import { isHeldBack } from '../../../../core/jar/limits/judge-jar.ts'
 import { clearingOf } from '../../../../core/jar/state/clearing.ts'
 import { correctedReading } from '../../../../core/jar/state/corrected-reading.ts'
+import { hiddenStrength } from '../../../../core/jar/state/hidden-strength.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
 import { plannedSyrup, wouldFerment } from '../../../../core/jar/state/planned-syrup.ts'
@@ -13,7 +14,7 @@ import type { Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
-import { syrupCautions, syrupData, syrupRows, syrupSaid } from '../../reply/syrup-reply.ts'
+import { readingNotes, syrupCautions, syrupData, syrupRows, syrupSaid } from '../../reply/syrup-reply.ts'
 import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
@@ -38,12 +39,6 @@ function targetNotes(story: JarState, hasSyrup: boolean): readonly Message<'note
   return targets === null
     ? [note('jar_no_targets')]
     : [{ group: 'notes', key: 'jar_targets_unreached', values: targets }]
-}
-
-/** Why the strength is not the one that was read. */
-function readingNotes(story: JarState): readonly Message<'notes'>[] {
-  const values = correctedReading(story)
-  return values === null ? [] : [{ group: 'notes', key: 'jar_reading', values }]
 }
 
 /** What puts a reading in its place later. */
@@ -106,7 +101,7 @@ export function strainedReply(
     notes: [
       ...unmeasuredNotes(story),
       ...laterNotes(story),
-      ...readingNotes(story),
+      ...readingNotes({ corrected: correctedReading(story), hidden: hiddenStrength(story) }),
       ...targetNotes(story, found !== null),
       ...boilNotes(found?.syrup ?? null),
       ...clearingNotes(story),
