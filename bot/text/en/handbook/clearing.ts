@@ -81,7 +81,7 @@ export const clearing: HandbookPart<ClearingId> = {
       'natural dye for the liqueur',
       'artificial colour, ok or not',
     ],
-    text: 'Nothing forbids it at home. A thread of saffron, a little turmeric or hibiscus colours it with a plant. Say it on the label, because some colours upset some people. Plant colours fade in the light, and dyes don’t.',
+    text: 'Nothing forbids it at home. A thread of saffron, a little turmeric or hibiscus colours it with a plant. Say it on the label, because some colours upset some people. Plant colours fade in the light, and dyes last longer.',
     source: 'habit of makers',
     trust: 'common practice',
     next: typedCall('botanical', { of: 'hibiscus' }),
@@ -100,7 +100,7 @@ export const clearing: HandbookPart<ClearingId> = {
     ],
     text: 'The oil of anise dissolves in alcohol and not in water, so it clouds when weak and can crystallise when cold. Both are harmless, and warmth brings it back. Stay at 38 % or over if it’s to stay clear.',
     source: 'Archer and others, Soft Matter (2024), 38 % from the rule for sambuca, from memory',
-    trust: 'published',
+    trust: 'from memory',
     next: typedCall('botanical', { of: 'aniseed' }),
   },
 }

@@ -16,7 +16,7 @@ export const dairy: HandbookPart<DairyId> = {
     ],
     text: 'Only in what’s drunk within two or three days, kept in the fridge. Use fresh pasteurised or UHT cream, and pour it cold into the finished liqueur. Acid and much alcohol curdle it, so citrus is a risk. I don’t plan amounts with cream.',
     source: 'university home guidance for egg and milk drinks',
-    trust: 'published',
+    trust: 'common practice',
     next: typedCall('plan', { of: '80 g cracked coffee', spirit: '1 l 60%' }),
   },
   condensed_milk: {

@@ -15,7 +15,7 @@ export const plants: HandbookPart<PlantsId> = {
       'peeling lemons without cutting too deep',
     ],
     text: 'A sharp peeler and thin strips are easiest to strain and leave the white behind. Grated zest is quicker to give its taste and slower to filter. A medium lemon gives about 8 to 13 g peeled, or 4 to 7 g grated.',
-    source: 'computed from the size of fruit, ±40 %, and one kitchen table',
+    source: 'the size of fruit, ±40 %, and one kitchen table',
     trust: 'computed',
     next: typedCall('botanical', { of: 'lemon' }),
   },
@@ -164,9 +164,9 @@ export const plants: HandbookPart<PlantsId> = {
       'how long can fruit with stones steep',
       'stoning fruit, is it worth the work',
     ],
-    text: 'Whole, uncracked stones may stay in. Cherries and plums come out within 90 days then, sloes within eight months. A cracked stone or a loose kernel gives off cyanide, so throw that jar away, and stone apricots and peaches first.',
+    text: 'Whole, uncracked stones may stay in. Cherries and plums come out within 90 days then, sloes within eight months. A cracked stone or a loose kernel gives off cyanide, so that jar is thrown away. Apricots and peaches go in without theirs.',
     source: 'sloes steep one to eight months in a product file, 90 days is habit',
-    trust: 'published',
+    trust: 'common practice',
     next: typedCall('cautions', { of: 'sour cherry' }),
   },
   crush_fruit: {
@@ -249,7 +249,7 @@ export const plants: HandbookPart<PlantsId> = {
     ],
     text: 'Cracked beans are the easiest: enough taste, and no mud. Ground coffee is done within a day or two and soaks up more than twice its weight. Whole beans need about three weeks.',
     source: 'Sci. Rep. 7 (2017) and one study of beans in spirit (2019)',
-    trust: 'published',
+    trust: 'common practice',
     next: typedCall('botanical', { of: 'coffee beans, cracked' }),
   },
   ginger_peel: {
@@ -299,7 +299,7 @@ export const plants: HandbookPart<PlantsId> = {
     ],
     text: 'Pick them while a needle goes right through, around 24 June in the north. Ripeness counts for more than weeks in the jar. Wear gloves, because the juice stains skin and worktops for days.',
     source: 'Alamprese and Pompei, Food Chem. 92 (2005), 203, and custom for the day',
-    trust: 'published',
+    trust: 'common practice',
     next: typedCall('botanical', { of: 'green walnut' }),
   },
   flowers_prepare: {
@@ -332,7 +332,7 @@ export const plants: HandbookPart<PlantsId> = {
     ],
     text: 'Use Ceylon: many thin layers like a cigar, light brown. Cassia is one thick curl and holds far more coumarin, which is hard on the liver, so I keep its amount low. Unlabelled sticks are mostly cassia.',
     source: 'EFSA Journal 793 (2008), and the German risk institute’s advice of 2012',
-    trust: 'published',
+    trust: 'from memory',
     next: typedCall('botanical', { of: 'ceylon cinnamon' }),
   },
   nuts_prepare: {

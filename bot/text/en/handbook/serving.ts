@@ -54,7 +54,7 @@ export const serving: HandbookPart<ServingId> = {
     ],
     text: 'Citrus from the freezer or the fridge. Sloe at 3 to 7 °C, myrtle and dark ones near 15 °C. Very cold hides sugar and strength, so pour small.',
     source: 'product files of pacharán and myrtle, habit for citrus',
-    trust: 'published',
+    trust: 'common practice',
     next: null,
   },
   serving_size: {
@@ -119,7 +119,7 @@ export const serving: HandbookPart<ServingId> = {
       'like syrup when chilled',
     ],
     text: 'That’s sugar and cold: it’s several times as thick as in the room. Nothing is wrong with it. Ice would show as flakes or slush.',
-    source: 'computed from the thickness of sweet wine',
+    source: 'how thick sweet wine is, carried on to the cold',
     trust: 'computed',
     next: null,
   },

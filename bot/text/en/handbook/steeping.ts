@@ -17,7 +17,7 @@ export const steeping: HandbookPart<SteepingId> = {
     ],
     text: 'Room temperature is fine, and cooler does no harm. Nobody has measured that a warm place gains anything for peel or herbs, and a warm spot fades colour and aroma. Keep a jar of strong spirit off boilers, radiators and hobs, because its vapour catches fire.',
     source: 'a study of green walnuts at 20 and 40 °C found little effect, and nothing measured for peel',
-    trust: 'published',
+    trust: 'common practice',
     next: null,
   },
   steep_light: {
@@ -34,7 +34,7 @@ export const steeping: HandbookPart<SteepingId> = {
     ],
     text: 'A dark cupboard is best. Light fades colour and dulls citrus aroma, and green herbs go brown fastest. Sun isn’t needed for anything, old walnut recipes included.',
     source: 'aroma of lemon liqueur changes under UV (Dugo, 2000), and no test of a home jar is known',
-    trust: 'published',
+    trust: 'common practice',
     next: null,
   },
   steep_shaking: {
@@ -119,7 +119,7 @@ export const steeping: HandbookPart<SteepingId> = {
     ],
     text: 'Taste it. Put a drop in three drops of water, and strain when it tastes right. Pale, brittle peel and colour that no longer deepens say the same. After about three weeks most plants give little more.',
     source: 'studies of coffee and dried herbs found no gain after three weeks, and no day-by-day figures for peel',
-    trust: 'published',
+    trust: 'common practice',
     next: typedCall('botanical', { of: 'lemon' }),
   },
   steep_too_long: {
@@ -185,7 +185,7 @@ export const steeping: HandbookPart<SteepingId> = {
       'can i add gin to the jar',
     ],
     text: 'Top it up until the plants are covered, best with the same spirit. It changes the strength of the jar only if the strength differs. Say how much, and I’ll count it.',
-    source: 'computed from the amounts',
+    source: 'this bot’s own sums',
     trust: 'computed',
     next: null,
   },
@@ -203,7 +203,7 @@ export const steeping: HandbookPart<SteepingId> = {
     ],
     text: 'Don’t heat spirit, not even in a water bath. From about room temperature on its vapour lights, and it burns almost unseen. Quick ones without heat: ground coffee is done in a day or two, and basil and mint within the week.',
     source: 'flash points of spirit and water, two tables',
-    trust: 'published',
+    trust: 'common practice',
     next: null,
   },
   open_lid: {
@@ -254,7 +254,7 @@ export const steeping: HandbookPart<SteepingId> = {
     ],
     text: 'Steep leaves a few days only, in 90 to 96 %, in the dark. Green fades fastest near 40 %, so add the syrup just before the fair. Expect olive in the end.',
     source: 'Shen and others, J. Agric. Food Chem. 58 (2010), 8056',
-    trust: 'published',
+    trust: 'common practice',
     next: typedCall('botanical', { of: 'basil' }),
   },
   quick_ones: {

@@ -102,7 +102,7 @@ export const straining: HandbookPart<StrainingId> = {
     ],
     text: `It’s in the plants. Fresh peel, fruit and herbs keep about a third to all of their weight, ground coffee more than twice its own. A filter takes another ${percent(FILTER_SHARE.value - FILTER_SHARE.plusMinus)} to ${percent(FILTER_SHARE.value + FILTER_SHARE.plusMinus)} %. Hardly any has gone into the air.`,
     source: 'herb and coffee manuals, estimated for fresh plants',
-    trust: 'published',
+    trust: 'common practice',
     next: typedCall('syrup', { infusion: '930 ml', of: '10 lemons', spirit: '1 l 95%' }),
   },
   rinse_plants: {
@@ -117,7 +117,7 @@ export const straining: HandbookPart<StrainingId> = {
       'second rinse of the peel',
     ],
     text: 'Yes, it’s worth a glass. Rinse with part of the water meant for the syrup, and let it drip into the rest. Tell me how much you used, because it counts as water already in.',
-    source: 'computed from what plants keep',
+    source: 'what plants keep, from herb and coffee manuals',
     trust: 'computed',
     next: null,
   },

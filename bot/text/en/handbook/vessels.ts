@@ -101,7 +101,7 @@ export const vessels: HandbookPart<VesselsId> = {
     ],
     text: 'For an evening at table, yes. For keeping, no: spirit and acid take up lead from crystal, old glazes and pewter. What stood in one for more than a day is poured away.',
     source: 'J. Food Prot. 54, 378, abstract, and the one-day line is judgement',
-    trust: 'published',
+    trust: 'common practice',
     next: null,
   },
   pans: {
@@ -133,7 +133,7 @@ export const vessels: HandbookPart<VesselsId> = {
       'is hot soapy water enough',
       'sterilising in the oven',
     ],
-    text: 'Wash them hot, rinse and let them dry upside down. Over 20 % nothing grows in a clean bottle, so no sterilising. Scald bottles for weak or cream drinks. Never put soda, bleach or anything that held chemicals to use.',
+    text: 'Wash them hot, rinse and let them dry upside down. From 20 % up nothing grows in a clean bottle, so there’s no need to sterilise. Scald bottles for weak or cream drinks. No bleach, and no bottle that ever held chemicals.',
     source: 'habit of makers',
     trust: 'common practice',
     next: null,
