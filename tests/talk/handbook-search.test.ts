@@ -65,12 +65,32 @@ describe('the handbook is found', () => {
   })
 })
 
+describe('a sentence', () => {
+  it('is explained by its telling words, the small ones hardly count', () => {
+    const found = findEntry('would it really be alright for us to use honey instead of sugar', handbook)
+    expect(found).toMatchObject({ id: 'honey' })
+    expect(found!.share).toBeGreaterThan(0.9)
+  })
+
+  it('with one telling word is answered only where it is a way of asking', () => {
+    expect(findEntry('how long does it keep', handbook)?.id).toBe('keep_time')
+    for (const text of ['drier', 'double it', 'what if I only have vodka?', 'cups']) {
+      expect(findEntry(text, handbook), text).toBeNull()
+    }
+  })
+})
+
 describe('a slip is mended', () => {
   it('and said', () => {
     expect(findEntry('do i squeze it', handbook)).toBeNull()
     expect(findEntryRespelt('should i squeze the fruit', handbook)?.respelt).toEqual([
       { from: 'squeze', to: 'squeeze' },
     ])
+  })
+
+  it('not in a short word', () => {
+    expect(findEntryRespelt('metaal lids', handbook)).not.toBeNull()
+    expect(findEntryRespelt('mtal lids', handbook)).toBeNull()
   })
 
   it.each(['blight', 'there is blight on my tomatoes', 'slight', 'frost tonight', 'the best mulch'])(

@@ -19,14 +19,11 @@ const BAR = { ofTheTrade: 0.45, other: 0.7 } as const
 /** What the best way of an entry counts beside the share that all its ways explain together. */
 const BEST_WAY = 0.5
 
-/** What an entry explains has to weigh this much: one word that stands in many entries tells too little. */
-const LEAST_WEIGHT = 3.2
-
 /** What a word of the sentence counts that only the answer has, beside one of its ways. */
 const IN_ANSWER = 0.5
 
-/** So much of a way has to stand in the sentence where the sentence has hardly a word in common with the entry. */
-const NEARLY_WHOLE = 0.75
+/** So many of a way's words, as a share, have to stand in a sentence that has only one telling word in common with the entry. */
+const NEARLY_WHOLE = 0.6
 
 const MOST_OTHERS = 3
 
@@ -35,16 +32,13 @@ const judged = (index: HandbookIndex, text: string) => {
   const weightOf = (of: readonly string[]): number => of.reduce((sum, term) => sum + index.weight(term), 0)
   const whole = weightOf(terms)
   const isAWay = (entry: HandbookId): boolean =>
-    index
-      .ways(entry)
-      .some((way) => weightOf(way.filter((term) => terms.includes(term))) >= NEARLY_WHOLE * weightOf(way))
+    index.ways(entry).some((way) => way.filter((term) => terms.includes(term)).length >= NEARLY_WHOLE * way.length)
   return [...index.fits(terms)]
     .map(([id, fit]) => {
       const explained = terms.filter((term) => index.asks(id, term))
-      const weight = weightOf(explained)
       const answered = terms.filter((term) => !index.asks(id, term) && index.answers(id, term))
-      const share = (weight + IN_ANSWER * weightOf(answered)) / whole
-      const isEnough = weight >= LEAST_WEIGHT && explained.filter((term) => !index.isSmall(term)).length > 1
+      const share = (weightOf(explained) + IN_ANSWER * weightOf(answered)) / whole
+      const isEnough = explained.filter((term) => !index.isSmall(term)).length > 1
       const bar = explained.some(index.isOfTheTrade) ? BAR.ofTheTrade : BAR.other
       return { id, share, rank: share + BEST_WAY * fit, isOverBar: share >= bar && (isEnough || isAWay(id)) }
     })
