@@ -43,6 +43,8 @@ export interface DiscordText extends Sayings<'showEverybody' | 'openForm' | 'nex
   tryAgain(): string
   /** Of a line that asks for a form, and on the button that opens it. */
   formNext(): string
+  /** In a server that the bot was just added to. */
+  hello(): string
   /** In the place of pictures of an answer shown to everybody. */
   picturesGone(): string
   cautioned(text: string): string

@@ -15,6 +15,7 @@ import type {
 import type { CallText, ConnectionText, DiscordText, RegistrationText } from './discord-text.ts'
 import type { DoctorText } from './doctor-text.ts'
 import type { Format } from './format.ts'
+import type { HelpText } from './help-text.ts'
 import type { Kitchen } from './kitchen.ts'
 import type { CalculateMessages } from './messages/calculate.ts'
 import type { ChatProblems } from './messages/chat-problems.ts'
@@ -96,6 +97,7 @@ export interface Language {
   readonly commands: Readonly<Record<string, CommandText>>
   readonly console: ConsoleText
   readonly more: MoreText
+  readonly help: HelpText
   readonly season: SeasonText
   readonly doctor: DoctorText
   readonly discord: DiscordText

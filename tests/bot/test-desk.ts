@@ -10,7 +10,7 @@ import { en } from '../../bot/text/en/index.ts'
 import { wordsOf } from '../../bot/text/words-of.ts'
 import { newAsker, type TestAsker } from './asker.ts'
 
-export const speech = { words: wordsOf(en), commands: en.commands, console: en.console, more: en.more }
+export const speech = { words: wordsOf(en), commands: en.commands, console: en.console, more: en.more, help: en.help }
 export const commands = listed as unknown as readonly Command[]
 
 interface Setting {

@@ -1,11 +1,16 @@
 import { isRequired } from '../../calls/option.ts'
 import type { CommandText } from '../../text/command-text.ts'
+import type { HelpTopic } from '../../text/help-text.ts'
 import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import { nearest } from '../grammar/nearest.ts'
 import type { Failure } from './execute.ts'
+import { HELP_TOPICS, isHelpTopic, topicOf } from './help-topics.ts'
 
 export const HELP = 'help'
+
+/** Asks for every command. */
+export const ALL = 'all'
 
 export interface HelpOption {
   readonly name: string
@@ -20,11 +25,13 @@ export interface HelpEntry {
   readonly examples: readonly string[]
 }
 
-/** A page about one command, or about all of them. */
+/** A page about one command, about some of them, or the first of all. */
 export interface HelpPage {
   readonly ok: true
   readonly path: typeof HELP
   readonly topic: string | null
+  /** On the page that comes first: what there is to read about. */
+  readonly topics?: readonly HelpTopic[]
   readonly entries: readonly HelpEntry[]
 }
 
@@ -61,8 +68,16 @@ export const help = (
   if (group.length > 0) {
     return { ok: true, path: HELP, topic: null, entries: group.map((command) => entry(command, texts)) }
   }
+  const all = commands.map((command) => entry(command, texts))
   if (typed === '') {
-    return { ok: true, path: HELP, topic: null, entries: commands.map((command) => entry(command, texts)) }
+    const topics = HELP_TOPICS.filter((topic) => commands.some(({ path }) => topicOf(path) === topic))
+    return { ok: true, path: HELP, topic: null, topics, entries: all }
+  }
+  const asked = typed.toLowerCase()
+  if (asked === ALL) return { ok: true, path: HELP, topic: null, entries: all }
+  if (isHelpTopic(asked)) {
+    const about = all.filter(({ command }) => topicOf(command) === asked)
+    return { ok: true, path: HELP, topic: null, entries: about }
   }
   const command = byPath(typed, commands)
   if (command !== null) return { ok: true, path: HELP, topic: command.path, entries: [entry(command, texts)] }

@@ -17,6 +17,7 @@ import { againId } from '../forms/reopen-form.ts'
 import { retypeId } from '../forms/retype.ts'
 import { speechIn } from '../show/language-for-discord.ts'
 import type { MessagePayload } from '../show/message-payload.ts'
+import type { CommandIds } from '../show/reply-blocks.ts'
 import { sentenceMessage, toMessages } from '../show/to-messages.ts'
 import { withFiles } from '../show/with-files.ts'
 import { zoneChoice } from '../suggest/zone-choice.ts'
@@ -34,6 +35,8 @@ export interface CallDispatch extends Dispatch {
   readonly locale: string
   /** Nobody else reads along: answers are ordinary messages, which stay. */
   readonly isAlone: boolean
+  /** Of the registered commands, where they are known. */
+  readonly commandIds?: CommandIds
   /** Told before what takes long to draw is drawn. */
   readonly slow: (isPublic: boolean) => void
 }
@@ -94,8 +97,9 @@ const againIn = async (outcome: CallOutcome | HelpPage, sent: SentBefore | null,
   }
 }
 
-const renderingFor = ({ userId: owner, isAlone }: CallDispatch, ids: ButtonIds, isPublic = false) => ({
+const renderingFor = ({ userId: owner, isAlone, commandIds }: CallDispatch, ids: ButtonIds, isPublic = false) => ({
   owner,
+  ...(commandIds !== undefined && { commandIds }),
   isPrivate: !isPublic && !isAlone,
   pings: false,
   ids,

@@ -6,6 +6,7 @@ import type { InteractionDesk } from '../receive/interaction-context.ts'
 import { type Interactions, interactionsFor } from '../receive/on-interaction.ts'
 import { restFault } from '../rest/rest-fault.ts'
 import { atMost } from '../rest/timeout.ts'
+import { greet } from './greet.ts'
 import { takeAwayLeft } from './left-commands.ts'
 import { answersRest, newClient, type Sending } from './new-client.ts'
 import { registerIfChanged } from './register.ts'
@@ -52,18 +53,23 @@ const aborted = (signal: AbortSignal): Promise<'ended'> =>
     else signal.addEventListener('abort', () => resolve('ended'), { once: true })
   })
 
-/** Whether the commands are registered as they are now. */
-const registerAtStart = async (client: Client<true>, desk: ConnectionDesk): Promise<boolean> => {
+/** Whether the commands are registered as they are now; their numbers go into `ids`. */
+const registerAtStart = async (
+  client: Client<true>,
+  desk: ConnectionDesk,
+  ids: Map<string, string>,
+): Promise<boolean> => {
   const { commands, language, guildId, log } = desk
   const { connection, registration } = language
   const all = registrationOf(commands, language)
   try {
-    const isChanged = await registerIfChanged(client.rest, {
+    const registered = await registerIfChanged(client.rest, {
       applicationId: client.application.id,
       guildId,
       commands: all,
     })
-    log(isChanged ? registration.registered({ count: all.length, guildId }) : connection.unchanged())
+    for (const [name, id] of registered.ids) ids.set(name, id)
+    log(registered.isChanged ? registration.registered({ count: all.length, guildId }) : connection.unchanged())
     return true
   } catch (error) {
     const fault = restFault(error)
@@ -90,17 +96,24 @@ const logIn = async (
   }
 }
 
+interface Working {
+  readonly interactions: Interactions
+  readonly shards: Shards
+  readonly desk: ConnectionDesk
+  readonly commandIds: Map<string, string>
+}
+
 /** Works until it is ended or Discord ends it. */
 const work = async (
   client: Client<true>,
-  { interactions, shards, desk }: { interactions: Interactions; shards: Shards; desk: ConnectionDesk },
+  { interactions, shards, desk, commandIds }: Working,
 ): Promise<'lost' | 'outgrown' | 'ended'> => {
   const { log, language, after, ended } = desk
   const { connection } = language
   const { user, guilds } = client
   log(connection.connected({ name: user.username, id: user.id, servers: guilds.cache.size, of: shards.count() }))
   // Those left in a server are better than none.
-  if (await registerAtStart(client, desk)) void takeAwayLeft(client, desk)
+  if (await registerAtStart(client, desk, commandIds)) void takeAwayLeft(client, desk)
   const reminding = desk.remind(client, shards.heardMs)
   reminding.catch((error: unknown) => log(`reminders: ${trace(error)}`))
   const why = await Promise.race([shards.lost, aborted(ended)])
@@ -125,15 +138,18 @@ export async function connect(desk: ConnectionDesk): Promise<0 | 1> {
   const shards = newShards(discord, { ...desk, connection: language.connection })
   const client = newClient(discord, desk, shards.buildStrategy)
   shards.watch(client)
-  const interactions = interactionsFor({ ...desk, answers: answersRest(discord, desk), rest: client.rest })
+  const commandIds = new Map<string, string>()
+  const interactions = interactionsFor({ ...desk, commandIds, answers: answersRest(discord, desk), rest: client.rest })
   client.on('error', (error) => log(trace(error)))
+  client.on('guildCreate', (guild) => void greet(guild, desk.language.discord, log))
   client.on('interactionCreate', (interaction) => {
     interactions.handle(interaction)
     // discord.js would remember everybody's direct messages for good.
     if (!interaction.inGuild() && interaction.channelId !== null) client.channels.cache.delete(interaction.channelId)
   })
   const connected = await logIn(client, desk, shards)
-  const ending = connected === 'ready' ? await work(client as Client<true>, { interactions, shards, desk }) : connected
+  const ending =
+    connected === 'ready' ? await work(client as Client<true>, { interactions, shards, desk, commandIds }) : connected
   await client.destroy()
   log(ending === 'ended' ? stopped() : faults[ending]())
   return ending === 'ended' ? 0 : 1

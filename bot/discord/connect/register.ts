@@ -3,6 +3,7 @@ import { trace } from '../../chat/trace.ts'
 import { commands } from '../../commands/index.ts'
 import type { Language } from '../../text/language.ts'
 import { restFault } from '../rest/rest-fault.ts'
+import type { CommandIds } from '../show/reply-blocks.ts'
 import { type RegisteredCommand, registrationOf } from './registration.ts'
 import { isRegistered } from './same-registration.ts'
 import { isToken } from './token.ts'
@@ -24,23 +25,33 @@ const routeOf = ({ applicationId, guildId }: Target): `/${string}` =>
 const bodyOf = ({ guildId, commands: all }: Target): readonly RegisteredCommand[] =>
   guildId === null ? all : all.map(({ integration_types: _, contexts: __, ...command }) => command)
 
+type Registered = readonly APIApplicationCommand[]
+
+/** Discord's numbers of commands, by their names. */
+const idsOf = (registered: Registered): CommandIds => new Map(registered.map(({ name, id }) => [name, id]))
+
 /** Puts the commands in place of all that were registered there. */
-export const register = async (rest: REST, target: Target): Promise<void> => {
-  await rest.put(routeOf(target), { body: bodyOf(target) })
+export const register = async (rest: REST, target: Target): Promise<Registered> =>
+  (await rest.put(routeOf(target), { body: bodyOf(target) })) as Registered
+
+/** What is registered there. */
+const registeredAt = async (rest: REST, target: Target): Promise<Registered> => {
+  const query = new URLSearchParams({ with_localizations: 'true' })
+  return (await rest.get(routeOf(target), { query })) as Registered
 }
 
 /** Whether other commands are registered there than would be. */
-export const needsRegistering = async (rest: REST, target: Target): Promise<boolean> => {
-  const query = new URLSearchParams({ with_localizations: 'true' })
-  const known = (await rest.get(routeOf(target), { query })) as readonly APIApplicationCommand[]
-  return !isRegistered(target.commands, known, target.guildId)
-}
+export const needsRegistering = async (rest: REST, target: Target): Promise<boolean> =>
+  !isRegistered(target.commands, await registeredAt(rest, target), target.guildId)
 
-/** What a start does: registers where that changes something, and says whether it did. */
-export const registerIfChanged = async (rest: REST, target: Target): Promise<boolean> => {
-  const isChanged = await needsRegistering(rest, target)
-  if (isChanged) await register(rest, target)
-  return isChanged
+/** What a start does: registers where that changes something, says whether it did, and knows the commands' numbers. */
+export const registerIfChanged = async (
+  rest: REST,
+  target: Target,
+): Promise<{ readonly isChanged: boolean; readonly ids: CommandIds }> => {
+  const known = await registeredAt(rest, target)
+  const isChanged = !isRegistered(target.commands, known, target.guildId)
+  return { isChanged, ids: idsOf(isChanged ? await register(rest, target) : known) }
 }
 
 export interface RegisterRequest {

@@ -16,6 +16,7 @@ import { respond } from '../answer/respond.ts'
 import type { CallRun } from '../answer/run-call.ts'
 import { redrawNudges } from '../nudges/redraw-nudges.ts'
 import type { StartTimer } from '../rest/timeout.ts'
+import type { CommandIds } from '../show/reply-blocks.ts'
 import { attachmentsOf, pathOf } from './call-of.ts'
 import { isAloneIn, placeCheck, placeOf, provePlaceBy } from './check-place.ts'
 import { openAttachment } from './open-attachment.ts'
@@ -34,6 +35,8 @@ export interface InteractionDesk extends Spoken {
   readonly replies?: LastReplies
   readonly after: StartTimer
   readonly log: Dispatch['log']
+  /** Of the registered commands, once they are known. */
+  readonly commandIds?: CommandIds
   /** Base address of Discord's REST, or null: Discord's own. */
   readonly api: string | null
   /** Sends answers, which need no token. */
@@ -112,6 +115,7 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: 
     newAttempt: () => interaction.id,
     ...(doubts !== undefined && { doubts }),
     ...(replies !== undefined && { replies }),
+    ...(desk.commandIds !== undefined && { commandIds: desk.commandIds }),
     commands,
     nowMs: now(),
     log,

@@ -1,6 +1,7 @@
 import { once } from '../../../core/once.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import type { DiscordText } from '../../text/discord-text.ts'
+import type { HelpText } from '../../text/help-text.ts'
 import type { Language } from '../../text/language.ts'
 import type { MoreText } from '../../text/more-text.ts'
 import type { Words } from '../../text/words.ts'
@@ -17,6 +18,7 @@ export interface DiscordLanguage {
   readonly commands: Readonly<Record<string, CommandText>>
   readonly discord: DiscordText
   readonly more: MoreText
+  readonly help: HelpText
   /** A line as Discord takes it. */
   readonly line: NamedLines['line']
 }
@@ -54,6 +56,7 @@ export const speechIn = (given: Language, zone: string): DiscordLanguage => {
     commands: language.commands,
     discord: language.discord,
     more: language.more,
+    help: language.help,
     line: lines.line,
   }
 }

@@ -1,6 +1,6 @@
 import { depthOf } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
-import type { HelpPage } from '../../chat/run/help.ts'
+import { ALL, type HelpPage } from '../../chat/run/help.ts'
 import type { Kitchen } from '../../text/kitchen.ts'
 import { shortened } from './cut-text.ts'
 import { escapeText } from './escape-text.ts'
@@ -77,13 +77,39 @@ export function replyBlocks(reply: Reply, toType: readonly Action[], speech: Dis
   ])
 }
 
-/** Help in blocks: all commands with a line each, or one with its options and examples. */
-export function helpBlocks(page: HelpPage, { discord, line: named }: DiscordLanguage): readonly Block[] {
+/** Discord's number of a command that is registered, by its first word. */
+export type CommandIds = ReadonlyMap<string, string>
+
+const NONE: CommandIds = new Map()
+
+/** A command in a row of its own: one that can be clicked where its number is known (`</jar list:123>`). */
+const commandRow = (path: string, text: string, ids: CommandIds): PageLine => {
+  const id = ids.get(path.split(' ')[0]!)
+  return id === undefined ? row(`/${path}`, text) : { ...line(text), lead: `</${path}:${id}> ` }
+}
+
+/** Help in blocks: where to begin, commands with a line each, or one with its options and examples. */
+export function helpBlocks(
+  page: HelpPage,
+  { discord, help, line: named }: DiscordLanguage,
+  ids: CommandIds = NONE,
+): readonly Block[] {
   const [entry] = page.entries
+  if (page.topics !== undefined) {
+    const topics = [
+      ...page.topics.map((topic) => [topic, help.topics[topic]] as const),
+      [ALL, help.everything()] as const,
+    ]
+    return blocksOf([
+      [bold(help.startHere()), ...help.first().map((each) => row(named(each.line), each.what))],
+      [bold(help.byTopic()), ...topics.map(([topic, text]) => row(named(`/help ${topic}`), text))],
+      [line(named(help.oneCommand()), SMALL)],
+    ])
+  }
   if (page.topic === null || entry === undefined) {
     return blocksOf([
       [bold(discord.commands())],
-      page.entries.map(({ command, summary }) => row(`/${command}`, summary)),
+      page.entries.map(({ command, summary }) => commandRow(command, summary, ids)),
       [line(discord.more(), SMALL)],
     ])
   }

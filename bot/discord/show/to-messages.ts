@@ -19,7 +19,7 @@ import {
 } from './message-payload.ts'
 import { type Block, pagesOf } from './pages.ts'
 import { plainText } from './plain-text.ts'
-import { helpBlocks, replyBlocks, sentenceBlocks } from './reply-blocks.ts'
+import { type CommandIds, helpBlocks, replyBlocks, sentenceBlocks } from './reply-blocks.ts'
 
 /** For whom and where something is said. */
 export interface Rendering {
@@ -43,6 +43,8 @@ export interface Rendering {
   readonly lead?: string
   /** Of a failure: what opens the form again that was filled in; null, or left out, where there is none. */
   readonly again?: string | null
+  /** Left out: no command can be clicked. */
+  readonly commandIds?: CommandIds
 }
 
 /** The line of the button that shows an answer to everybody. */
@@ -151,7 +153,7 @@ export function toMessages(
   if ('reply' in outcome) return replyMessages(outcome.path, outcome.reply, rendering, speech)
   const said = {
     path: outcome.path,
-    blocks: helpBlocks(outcome, speech),
+    blocks: helpBlocks(outcome, speech, rendering.commandIds),
     buttons: [],
     show: showButton(rendering, speech),
   }

@@ -1,6 +1,5 @@
 import { clearScreenDown, createInterface, cursorTo, type Interface, moveCursor } from 'node:readline'
 import { inOwnLanguage } from '../../chat/own-language.ts'
-import { firstExample } from '../show/language-for-terminal.ts'
 import { wrap } from '../show/wrap.ts'
 import { answer, showText } from './answer-line.ts'
 import { complete } from './complete.ts'
@@ -22,7 +21,7 @@ const QUIT = /^\/?(quit|exit)$/i
 /** The chat: greets, then answers line after line until /quit, Ctrl-D or the end of the input. */
 export const chat = async (desk: TerminalSession): Promise<void> => {
   const { commands, speech, screen, log, terminal } = desk
-  const greeting = speech.console.greeting({ example: firstExample(speech) })
+  const greeting = speech.console.greeting({ example: speech.help.first()[0]?.line ?? '/help' })
   desk.out(`${greeting.flatMap((line) => wrap(line, screen.width)).join('\n')}\n\n`)
   const lines = createInterface({
     input: desk.input,

@@ -1,4 +1,5 @@
 import type { CommandText } from '../../text/command-text.ts'
+import type { HelpText } from '../../text/help-text.ts'
 import type { Language } from '../../text/language.ts'
 import type { MoreText } from '../../text/more-text.ts'
 import type { ConsoleText } from '../../text/terminal-text.ts'
@@ -11,6 +12,7 @@ export interface TerminalLanguage {
   readonly commands: Readonly<Record<string, CommandText>>
   readonly console: ConsoleText
   readonly more: MoreText
+  readonly help: HelpText
 }
 
 /** A language as the terminal speaks it. */
@@ -19,6 +21,7 @@ export const terminalLanguage = (language: Language): TerminalLanguage => ({
   commands: language.commands,
   console: language.console,
   more: language.more,
+  help: language.help,
 })
 
 /** A line that runs as it stands, for greeting and usage. */

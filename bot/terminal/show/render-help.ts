@@ -1,12 +1,30 @@
-import type { HelpPage } from '../../chat/run/help.ts'
+import { ALL, type HelpPage } from '../../chat/run/help.ts'
 import { columns } from './columns.ts'
 import type { TerminalLanguage } from './language-for-terminal.ts'
 import { joinBlocks } from './render.ts'
 import type { Screen } from './screen.ts'
-import { wrap } from './wrap.ts'
+import { hang, wrap } from './wrap.ts'
 
-/** Help for a terminal: all commands with a line each, or one with its options and examples. */
-export const renderHelp = (page: HelpPage, { console }: TerminalLanguage, { width }: Screen): string => {
+/** Help for a terminal: where to begin, commands with a line each, or one with its options and examples. */
+export const renderHelp = (page: HelpPage, speech: TerminalLanguage, { width }: Screen): string => {
+  const { console, help } = speech
+  if (page.topics !== undefined) {
+    const topics = [
+      ...page.topics.map((topic) => [topic, help.topics[topic]] as const),
+      [ALL, help.everything()] as const,
+    ]
+    return joinBlocks([
+      [help.startHere(), ...help.first().flatMap(({ line, what }) => [`  ${line}`, ...hang('    ', what, width)])],
+      [
+        help.byTopic(),
+        ...columns(
+          topics.map(([topic, text]) => [`/help ${topic}`, text] as const),
+          width,
+        ),
+      ],
+      wrap(help.oneCommand(), width),
+    ])
+  }
   const [entry] = page.entries
   if (page.topic === null || entry === undefined) {
     const rows = page.entries.map(({ command, summary }) => [`/${command}`, summary] as const)

@@ -43,7 +43,7 @@ const choiceWords: Readonly<Record<ChoiceWord, string>> = {
   off: 'off',
   here: 'here',
   private: 'in private messages',
-  json: 'JSON, to take in again',
+  json: 'JSON, to read back in',
   csv: 'CSV, for a spreadsheet',
   1: '1, poor',
   2: '2, fair',
@@ -59,12 +59,12 @@ const rights: Readonly<Record<'view' | 'write' | 'history', string>> = {
 }
 
 const FILE_FAILED: Readonly<Record<FileFault, string>> = {
-  not_made: 'could not be made',
+  not_made: 'couldn’t be made',
   too_big: 'is too big for Discord',
-  not_sent: 'did not get through to Discord',
+  not_sent: 'didn’t get through to Discord',
 }
 
-const CHOOSE_PRIVATE = 'or choose place:private; nothing was changed'
+const CHOOSE_PRIVATE = 'or choose place:private. Nothing was changed'
 
 /** Discord's own words: what its buttons say, and what stands around a reply. */
 export const discordText: DiscordText = {
@@ -72,24 +72,27 @@ export const discordText: DiscordText = {
   /** Opens a form again as it was filled in. */
   tryAgain: () => 'Try again',
   /** Of a line that asks for a form, and on the button that opens it. */
-  formNext: () => 'One more step: a short form asks for the rest.',
+  formNext: () => 'One more step: I’ll ask for the rest in a form.',
   openForm: () => 'Open the form',
   /** In the place of pictures of an answer shown to everybody. */
-  picturesGone: () => 'The picture that belongs here could not be had from Discord any more; ask anew to see it.',
+  hello: () =>
+    'Hello! I help you make liqueurs at home: what to buy, when to strain, how much syrup. What are you making? ' +
+    'Type: /plan of:10 lemons spirit:1 l 95%',
+  picturesGone: () => 'The picture has gone from Discord. Ask again to see it.',
   cautioned: (text: string) => `⚠ ${text}`,
   rowLabel: (label: string) => `${label}:`,
   next: () => 'Next you can type:',
   action: (label: string, line: string) => `${label}: ${line}`,
   /** What was left out of a reply that is too long, and how to see it. */
   shortened: ({ count, path }: { readonly count: number; readonly path: string | null }) => {
-    const left = `${count === 1 ? 'One more line does' : `${count} more lines do`} not fit here`
-    if (path === 'help') return `${left}; /help and the name of a command shows what it takes.`
-    if (path === 'jar list' || path === 'notebook') return `${left}; /jar show and a name tells of one jar.`
-    return path === null ? `${left}.` : `${left}; /help command:${path} says how to ask for less.`
+    const left = `${count === 1 ? 'One more line doesn’t' : `${count} more lines don’t`} fit here.`
+    if (path === 'help') return `${left} For one command: /help command:plan`
+    if (path === 'jar list' || path === 'notebook') return `${left} For one jar: /jar show and its name.`
+    return path === null ? left : `${left} To ask for less, see: /help command:${path}`
   },
   /** A button whose line is no longer kept. */
   tooOld: ({ path }: { readonly path: string }) =>
-    `This button is too old for me to know what it was filled in with. Type /${path} again; nothing was changed.`,
+    `I no longer know what this button was filled in with. Nothing was changed. Type /${path} again.`,
   /** Under a nudge: what was recorded, of whom and when. */
   answered: ({ what, who, when }: { readonly what: string; readonly who: string; readonly when: string }) =>
     `✓ ${what} ${who}, ${when}`,
@@ -97,44 +100,43 @@ export const discordText: DiscordText = {
   takenBack: ({ what, who, when }: { readonly what: string; readonly who: string; readonly when: string }) =>
     `↩ ${what} ${who}, ${when}`,
   /** Over the zones to choose from, and beside each the time it is there. */
-  chooseZone: () => 'Your time zone; /settings zone: takes any other city',
-  zoneNow: ({ clock }: { readonly clock: string }) => `It is ${clock} there now`,
+  chooseZone: () => 'Your time zone, or any city with /settings zone:',
+  zoneNow: ({ clock }: { readonly clock: string }) => `It’s ${clock} there now`,
   placeClosed: ({ lacking }: { readonly lacking: readonly Lacking[] }) => {
     if (lacking.includes('server')) {
-      return `I cannot remind you here, because I am not in this place myself: have me added to the server, ${CHOOSE_PRIVATE}.`
+      return `I can’t remind you here: I’m not in this server myself. Have me added, ${CHOOSE_PRIVATE}.`
     }
     if (lacking.includes('messages')) {
-      return 'Discord does not let me write to you: allow direct messages in the settings of a server we share, or choose place:here in a channel; nothing was changed.'
+      return 'Discord won’t let me write to you. Allow direct messages in the settings of a server we share, or choose place:here in a channel. Nothing was changed.'
     }
     const needed = lacking.flatMap((each) => (each in rights ? [rights[each as keyof typeof rights]] : []))
-    return `I cannot remind you here, because I lack the permission ${listed(needed)}: have it given to me in this channel, ${CHOOSE_PRIVATE}.`
+    return `I can’t remind you here: I need the permission ${listed(needed)}. Have it given to me, ${CHOOSE_PRIVATE}.`
   },
   fileFailed: ({ name, why }: { readonly name: string; readonly why: keyof typeof FILE_FAILED }) =>
-    `The file ${name} ${FILE_FAILED[why]}; the answer holds without it.`,
+    `The file ${name} ${FILE_FAILED[why]}. Everything else here is right.`,
   /** Sent to the place that somebody chose, so that they see it arrive. */
   proof: () => 'This is where I’ll remind you of your jars.',
   /** In the place of a batch that is shared no longer. */
-  withdrawn: () => 'A batch was shared here; whoever made it shares it no longer.',
+  withdrawn: () => 'A batch was shared here. Its maker has taken it down.',
   /** For whoever asked, where the answer itself is one message further down, for all. */
   posted: () => 'Here it is, for everybody to see:',
   commands: () => 'Commands',
-  more: () => '/help and the name of a command shows its options.',
-  option: (text: string, required: boolean) => (required ? text : `${text} (may be left out)`),
+  more: () => 'For one command: /help command:syrup',
+  option: (text: string, required: boolean) => (required ? text : `${text} (optional)`),
   examples: () => 'Examples',
 }
 
 /** What is said in Discord where there is no reply: about buttons, pace and stopping. */
 export const callText: CallText = {
-  notYours: () => 'This button was made for somebody else. Ask me yourself: /help lists what I can do.',
+  notYours: () => 'This button is somebody else’s. Ask me yourself: /help',
   /** A button of which this version makes nothing. */
-  unknownButton: () =>
-    'I no longer know this button, so nothing was changed. Type the command instead; /help lists them.',
-  twice: () => 'You pressed that twice in a row, so I did it once. Press it again if you meant it twice.',
+  unknownButton: () => 'I no longer know this button. Nothing was changed. Type the command instead: /help',
+  twice: () => 'You pressed that twice, so I did it once. Press it again if you meant it twice.',
   /** Discord takes a form only as a first answer, which has to come soon. */
-  formLate: () => 'I was too slow to show you the form. Ask for it again; nothing was changed.',
+  formLate: () => 'I was too slow to show you the form. Nothing was changed. Please ask again.',
   tooFast: ({ seconds }: { readonly seconds: number }) =>
-    `That is a lot at once, and I take 30 commands a minute. Please ask again in ${seconds === 1 ? 'a second' : `${seconds} seconds`}; this one was not done.`,
-  stopping: () => 'I am just being shut down, so this was not done. Please ask again in a minute.',
+    `That’s a lot at once. This one wasn’t done. Please ask again in ${seconds === 1 ? 'a second' : `${seconds} seconds`}.`,
+  stopping: () => 'I’m restarting. Please try again in a minute.',
 }
 
 const inServers = (servers: number): string => (servers === 1 ? 'one server' : `${servers} servers`)
@@ -150,56 +152,53 @@ export const connectionText: ConnectionText = {
     `All ${of} connections to Discord are there, in ${inServers(servers)}.`,
   unchanged: () => 'The commands are registered as they are.',
   notRegistered: ({ sentence }: { readonly sentence: string }) =>
-    `The commands could not be registered; those registered before still work. ${sentence}`,
+    `The commands couldn’t be registered. The ones from before still work. ${sentence}`,
   takenAway: ({ guildId }: { readonly guildId: string }) =>
     `The server ${guildId} still had commands of its own from an earlier DISCORD_GUILD_ID. I took them away, so each is offered once.`,
   notLookedAt: () =>
     'I could not look for commands left over from an earlier DISCORD_GUILD_ID. The next start looks again.',
-  dropped: (which: ConnectionNumber) => `${connectionNamed(which)} is interrupted; I go on trying.`,
+  dropped: (which: ConnectionNumber) => `${connectionNamed(which)} is interrupted. I keep trying.`,
   resumed: (which: ConnectionNumber) => `${connectionNamed(which)} is back.`,
   oneLost: (which: ConnectionNumber) =>
     `Discord has ended connection ${which.number} of ${which.of} for good. Its servers get no answer until I am started again.`,
   stopping: () => 'Stopping: what is open is answered first.',
   stopped: () => 'Stopped.',
   faults: {
-    wrong_token: () =>
-      'Discord does not take this token: copy it again from the application’s page into DISCORD_TOKEN.',
+    wrong_token: () => 'Discord doesn’t take this token. Copy it again from the application’s page into DISCORD_TOKEN.',
     no_network: () =>
-      'Discord cannot be reached: check the network (and DISCORD_API, if it is set), then start me again.',
-    server_fault: () => 'Discord answers with a fault of its own: start me again in some minutes.',
-    refused: () => 'Discord refuses the connection; check on the application’s page that its bot is still there.',
+      'Discord can’t be reached. Check the network (and DISCORD_API, if it’s set), then start me again.',
+    server_fault: () => 'Discord has a fault of its own. Start me again in a few minutes.',
+    refused: () => 'Discord refuses the connection. Check on the application’s page that its bot is still there.',
     too_often: () =>
       'Discord takes no more connections of this application today: it was started too often. Try again tomorrow.',
-    lost: () => 'Discord has ended the connection for good; if the token was renewed, copy it into DISCORD_TOKEN.',
+    lost: () => 'Discord has ended the connection for good. If the token was renewed, copy it into DISCORD_TOKEN.',
     outgrown: () =>
       'The bot is in more servers than its connections to Discord may have. Start me again: I take as many as Discord asks for.',
-    unknown: () => 'The connection to Discord failed; the lines above say where.',
+    unknown: () => 'The connection to Discord failed. The lines above say where.',
   },
 }
 
 /** What Discord is told of the commands besides their own texts, and what is said of telling it. */
 export const registrationText: RegistrationText = {
   help: {
-    summary: 'Every command, or one with its options and examples',
-    options: { command: 'The command: syrup, jar start' },
+    summary: 'Where to start, a topic, or one command',
+    options: { command: 'A command or a topic: syrup, jars, all' },
     examples: ['/help', '/help syrup'],
   },
   /** Commands of two words, by the first. */
-  groups: { jar: 'Your jars: what happened to them, and what comes next' },
+  groups: { jar: 'Your jars: what you did, and what comes next' },
   choices: choiceWords,
   registered: ({ count, guildId }: RegisteredCommands) =>
-    `${count} commands are registered ${guildId === null ? 'everywhere' : `in the server ${guildId}`}; whoever has Discord open may have to reload it to see them.`,
+    `${count} commands are registered ${guildId === null ? 'everywhere' : `in the server ${guildId}`}. If you don’t see them, reload Discord.`,
   faults: {
-    wrong_token: () =>
-      'Discord does not know this token: copy it again from the application’s page into DISCORD_TOKEN.',
-    no_network: () => 'Discord cannot be reached: check the network, then try again.',
-    server_fault: () => 'Discord answers with a fault of its own: try again in some minutes.',
+    wrong_token: () => 'Discord doesn’t know this token. Copy it again from the application’s page into DISCORD_TOKEN.',
+    no_network: () => 'Discord can’t be reached. Check the network, then try again.',
+    server_fault: () => 'Discord has a fault of its own. Try again in a few minutes.',
     no_rights: ({ guildId }: { readonly guildId: string | null }) =>
       guildId === null
-        ? 'Discord does not let this application register commands: check that the token belongs to it.'
-        : `Discord does not let me register commands in the server ${guildId}: check DISCORD_GUILD_ID, and that I was invited there with the scope applications.commands.`,
-    not_taken: () =>
-      'Discord does not take the list of commands; that is a fault of mine, and the lines above say more.',
+        ? 'Discord won’t let this application register commands. Check that the token belongs to it.'
+        : `Discord won’t let me register commands in the server ${guildId}. Check DISCORD_GUILD_ID, and that I was invited with the scope applications.commands.`,
+    not_taken: () => 'Discord doesn’t take the list of commands. The fault is mine, and the lines above say more.',
   },
 }
 
@@ -224,7 +223,7 @@ export const suggestionText: SuggestionText = {
   all: () => 'all of them',
   /** A jar that is empty or thrown away; several may have been called the same. */
   doneJar: ({ name, startedOn }: { readonly name: string; readonly startedOn: string }) =>
-    `${name} (done, begun ${startedOn})`,
+    `${name} (done, started ${startedOn})`,
   /** A batch that is shared; without a name where its jar is gone, without a day where it was posted nowhere. */
   share: ({ id, name, day }: { readonly id: string; readonly name: string | null; readonly day: IsoDay | null }) =>
     `${name ?? 'a jar that is gone'}${day === null ? '' : `, ${dayText(dayFromIso(day))}`} (${id})`,
@@ -284,9 +283,9 @@ export const tastingFormText: TastingFormText = {
 export const strainingFormText: StrainingFormText = {
   title: ({ name }: { readonly name: string }) => `Straining: ${name}`,
   measured: () => 'How much came out?',
-  measuredPlaceholder: () => '920 ml; leave it out if you did not measure',
+  measuredPlaceholder: () => '920 ml, or nothing if you didn’t measure',
   strength: () => 'How strong is it, if you measured that?',
-  strengthPlaceholder: () => '78%; left out, I reckon it',
+  strengthPlaceholder: () => '78%, or nothing and I’ll work it out',
 }
 
 /** The form for what was stirred in. */
@@ -295,7 +294,7 @@ export const sweeteningFormText: SweeteningFormText = {
   sugar: () => 'How much sugar?',
   sugarPlaceholder: () => '300 g',
   water: () => 'How much water?',
-  waterPlaceholder: () => '200 ml; left out, none',
+  waterPlaceholder: () => '200 ml, or nothing for none',
 }
 
 /** The form for the bottles that were filled. */
@@ -309,15 +308,15 @@ export const bottlingFormText: BottlingFormText = {
 export const makeFormText: MakeFormText = {
   title: () => 'Make this too',
   spirit: () => 'How much spirit do you have?',
-  spiritPlaceholder: () => '700 ml; left out, as much as it takes',
+  spiritPlaceholder: () => '700 ml, or nothing for as much as it needs',
   strength: () => 'How strong is it?',
   strengthPlaceholder: () => '40%',
   bottles: () => 'How many bottles do you want?',
-  bottlesPlaceholder: () => '4, of half a litre, or 4 x 350 ml; left out, as many as it fills',
+  bottlesPlaceholder: () => '4, or 4 x 350 ml, or nothing for as many as it fills',
   of: () => 'Fruit, if you have less',
   ofPlaceholder: () => '5 lemons',
-  'to-strength': () => 'How strong is the drink to be? (to-strength)',
-  'to-strengthPlaceholder': () => '22%; left out, as strong as that batch',
+  'to-strength': () => 'How strong should it be? (to-strength)',
+  'to-strengthPlaceholder': () => '22%, or nothing for the same as that batch',
 }
 
 /** The form that holds a whole line. */

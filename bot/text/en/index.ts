@@ -21,6 +21,7 @@ import { emergencySentences } from './emergency.ts'
 import { englishFormat } from './format.ts'
 import { handbook } from './handbook/index.ts'
 import { hazardSentences } from './hazards.ts'
+import { helpText } from './help.ts'
 import { dangerSentences } from './jar-danger.ts'
 import { jarProblems } from './jar-problems.ts'
 import { againSentences, stepSentences } from './jar-steps.ts'
@@ -96,6 +97,7 @@ export const en = {
   commands: commandTexts,
   console: consoleText,
   more: moreText,
+  help: helpText,
   season: seasonText,
   doctor: doctorText,
   discord: discordText,

@@ -16,9 +16,9 @@ it('offers my jars only, the running ones first, by name', async () => {
     '@everyone **bold** <@1>',
     'lemon',
     'Walnut',
-    'old lemon (done, begun 2026-11-01)',
+    'old lemon (done, started 2026-11-01)',
   ])
-  expect(await namesOf('jar show', 'jar', 'LEM')).toEqual(['lemon', 'old lemon (done, begun 2026-11-01)'])
+  expect(await namesOf('jar show', 'jar', 'LEM')).toEqual(['lemon', 'old lemon (done, started 2026-11-01)'])
   expect(await offersOf('jar show', 'jar', '', '323456789012345678')).toEqual([])
   expect((await offersOf('jar show', 'jar', '', OTHER)).map(({ name }) => name)).toEqual(['lemon of theirs'])
 })
@@ -45,7 +45,7 @@ it('completes the second of two jars that are compared', async () => {
 })
 
 it('offers no jar beside itself', async () => {
-  expect(await namesOf('notebook', 'compare', 'lemon + lem')).toEqual(['lemon + old lemon (done, begun 2026-11-01)'])
+  expect(await namesOf('notebook', 'compare', 'lemon + lem')).toEqual(['lemon + old lemon (done, started 2026-11-01)'])
   const [{ value: lemon } = { value: '' }] = await offersOf('notebook', 'compare', 'lem')
   expect(await valuesOf('notebook', 'compare', `${lemon} + `)).not.toContain(`${lemon} + ${lemon}`)
 })

@@ -121,8 +121,10 @@ it.each(examples.filter((line) => !takesFile(line)))('answers %s', async (line) 
 })
 
 it('helps with all commands, and with one', async () => {
-  const all = await fake.slash('help')
-  for (const { path } of commands) expect(all.text).toContain(`/${path}`)
+  const first = await fake.slash('help')
+  for (const { what } of en.help.first()) expect(first.text).toContain(what)
+  const all = await fake.slash('help', { command: 'all' })
+  for (const { path } of commands) expect(all.text).toContain(`</${path}:`)
   const one = await fake.slash('help', { command: 'jar start' })
   expect(one.text).toContain('/jar start')
   expect(one.text).toContain('of:')
@@ -155,7 +157,7 @@ it('takes commands of an older list with a sentence', async () => {
   const old = { isOld: true } as const
   expect((await fake.slash('stir', {}, old)).text).toBe(en.problems.unknown_command({ typed: 'stir', nearest: null }))
   expect((await fake.slash('jar wobble', { jar: 'lemon' }, old)).text).toContain('jar wobble')
-  expect((await fake.slash('jar', {}, old)).text).toContain('/help')
+  expect((await fake.slash('jar', {}, old)).text).toContain('/plan')
   const option = await fake.slash('mix', { spirit: '1 l', strenth: '95%' }, old)
   expect(option.text).toContain('Did you mean strength:?')
   expect((await fake.slash('serving', { pour: 30, strength: '30%' }, old)).text).toContain('30')

@@ -11,7 +11,10 @@ import type { FakeDiscord } from './fake/fake-discord.ts'
 
 export interface Setting
   extends Partial<
-    Pick<ConnectionDesk, 'token' | 'api' | 'guildId' | 'commands' | 'remind' | 'closed' | 'doubts' | 'languageOf'>
+    Pick<
+      ConnectionDesk,
+      'token' | 'api' | 'guildId' | 'commands' | 'remind' | 'closed' | 'doubts' | 'replies' | 'languageOf'
+    >
   > {
   readonly store?: Store
   readonly after?: StartTimer

@@ -47,7 +47,7 @@ it.each([
 })
 
 it('does so in problems and notes alike', () => {
-  expect(speech.words.problem('no_such_entry', { jar: 'lemon', seq: 9 }, 'metric')).toContain('/jar show jar:lemon ')
+  expect(speech.words.problem('no_such_entry', { jar: 'lemon', seq: 9 }, 'metric')).toMatch(/ \/jar show jar:lemon$/)
 })
 
 onStage()

@@ -11,10 +11,11 @@ import { TERMINAL_WORDS } from './terminal-words.ts'
 /** What only a terminal is told, by its key; each says it after a value that Discord never gives. */
 const TERMINAL_ALONE: Readonly<Record<string, string>> = {
   'notes.jars_set_aside': 'with the name of a file',
-  'problems.place_elsewhere': 'with isTerminal',
   'problems.file_not_found': 'files come along in Discord',
   'problems.file_unreadable': 'files come along in Discord',
   'problems.no_token': 'of the settings of whoever runs me',
+  'problems.no_line': 'of the line that starts me',
+  'problems.bad_argument': 'of the line that starts me',
   'problems.bad_flag': 'of the line that starts me',
   'problems.bad_instant': 'of the line that starts me',
   'problems.bad_zone': 'of the settings of whoever runs me',

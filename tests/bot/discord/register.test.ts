@@ -83,12 +83,12 @@ it('registers everywhere, or in one server', async () => {
 
 it('registers at a start only what has changed', async () => {
   known([...asDiscordHas(commands)].reverse())
-  expect(await registerIfChanged(rest(), target)).toBe(false)
+  expect((await registerIfChanged(rest(), target)).isChanged).toBe(false)
   expect(nock.isDone()).toBe(true)
 
   known(asDiscordHas(commands).slice(1))
   const taken = takes(GLOBAL)
-  expect(await registerIfChanged(rest(), target)).toBe(true)
+  expect((await registerIfChanged(rest(), target)).isChanged).toBe(true)
   expect(taken).toHaveLength(1)
 })
 
@@ -116,8 +116,8 @@ it('sees nothing new in what the fake Discord was told', async () => {
     const there = new REST({ api: fake.api }).setToken(fake.token)
     for (const guildId of [null, fake.guild.id]) {
       const own = { applicationId: fake.applicationId, guildId, commands }
-      expect(await registerIfChanged(there, own)).toBe(true)
-      expect(await registerIfChanged(there, own)).toBe(false)
+      expect((await registerIfChanged(there, own)).isChanged).toBe(true)
+      expect((await registerIfChanged(there, own)).isChanged).toBe(false)
       expect(fake.commands(guildId ?? '').map(({ name }) => name)).toEqual(commands.map(({ name }) => name))
     }
     expect(fake.faults()).toEqual([])

@@ -128,12 +128,12 @@ describe('other answers', () => {
   })
 
   it('helps, with all commands and with each', () => {
-    for (const line of ['/help', ...Object.keys(en.commands).map((path) => `/help ${path}`)]) {
+    for (const line of ['/help', '/help all', ...Object.keys(en.commands).map((path) => `/help ${path}`)]) {
       const page = help(line, commands, en.commands)!
       expect(page).toMatchObject({ ok: true, path: HELP })
       const messages = toMessages(page, rendering(), speech)
       expectValid(messages)
-      if (line !== '/help') continue
+      if (line !== '/help all') continue
       const all = shownOf(messages.flatMap(textsOf).join('\n'))
       for (const path of Object.keys(en.commands)) expect(all).toContain(`**/${path}** `)
     }
@@ -143,7 +143,7 @@ describe('other answers', () => {
     const message = sentenceMessage(en.discord.tooOld({ path: 'jar start' }), rendering(), speech)
     expectValid([message])
     expect(textsOf(message)).toEqual([
-      'This button is too old for me to know what it was filled in with. Type /jar start again; nothing was changed.',
+      'I no longer know what this button was filled in with. Nothing was changed. Type /jar start again.',
     ])
   })
 })
@@ -185,7 +185,7 @@ describe('a jar with a hostile name or note', () => {
     const first = await messagesOf(await desk.run('/jar list'), { mostMessages: 1 })
     expectValid(first)
     expect(textsOf(first[0]!).at(-1)).toMatch(
-      /^\d+ more lines do not fit here; \/jar show and a name tells of one jar\.$/,
+      /^\d+ more lines don’t fit here\. For one jar: \/jar show and its name\.$/,
     )
   })
 })

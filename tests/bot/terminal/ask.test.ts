@@ -144,12 +144,14 @@ describe('ask', () => {
   })
 
   it('helps, in words and as data', async () => {
-    const all = await run(['/help'])
+    const first = await run(['/help'])
+    expect([first.code, first.out]).toEqual([0, expect.stringContaining('/help all')])
+    const all = await run(['/help all'])
     expect(all.code).toBe(0)
     expect(all.out).toMatch(/^Commands\n {2}\/mix +About mix\n/)
     const one = await run(['/help mix'])
     expect(one.out).toMatch(/\/mix: About mix\n\nOptions\n {2}spirit: +How much spirit\n/)
-    expect(one.out).toMatch(/water: +How much water \(may be left out\)\n/)
+    expect(one.out).toMatch(/water: +How much water \(optional\)\n/)
     expect(one.out).toMatch(/Examples\n {2}\/mix 1 l strength:95%\n$/)
     const [{ command, data }] = json((await run(['--json', '/help /mix'])).out)
     expect([command, data.commands.length]).toEqual(['help', 1])

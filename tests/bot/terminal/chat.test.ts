@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { chat } from '../../../bot/terminal/chat/chat.ts'
 import { complete } from '../../../bot/terminal/chat/complete.ts'
 import { fakeCommands } from '../chat/fakes.ts'
+import { testDesk } from '../test-desk.ts'
 import { fakeDesk } from './fakes.ts'
 
 const GOOD = '/mix spirit:1000 ml strength:95%'
@@ -14,12 +15,12 @@ const run = async (input: string | string[]) => {
 }
 
 describe('chat', () => {
-  it('greets in four lines, with something to type and how to connect', async () => {
+  it('asks what is being made, with a line that is a plan', async () => {
     const { out } = await run('')
-    expect(out.trimEnd().split('\n')).toHaveLength(4)
-    expect(out).toContain('DISCORD_TOKEN')
-    expect(out).toContain('/mix 1 l strength:95%')
-    expect(out).toContain('/help')
+    const [question, example, ...rest] = out.trimEnd().split('\n')
+    expect(question).toMatch(/\?/)
+    expect((await testDesk().run(example!)).ok).toBe(true)
+    expect(rest).toEqual([expect.stringContaining('/help')])
   })
 
   it('answers every piped line, the last without its end too', async () => {

@@ -3,6 +3,7 @@ import type { Call } from '../../../bot/calls/call.ts'
 import { lineOf } from '../../../bot/calls/write-line.ts'
 import type { TerminalSession } from '../../../bot/terminal/chat/terminal-session.ts'
 import type { TerminalLanguage } from '../../../bot/terminal/show/language-for-terminal.ts'
+import { helpText } from '../../../bot/text/en/help.ts'
 import { moreText } from '../../../bot/text/en/more.ts'
 import { chatProblems } from '../../../bot/text/en/problems.ts'
 import { consoleText } from '../../../bot/text/en/terminal.ts'
@@ -37,6 +38,7 @@ export const fakeSpeech: TerminalLanguage = {
   words: fakeWords,
   console: consoleText,
   more: moreText,
+  help: helpText,
   commands: {
     ...Object.fromEntries(fakeCommands.map(({ path }) => [path, textOf(path)])),
     mix: textOf('mix', { spirit: 'How much spirit', strength: 'Its strength', water: 'How much water' }),

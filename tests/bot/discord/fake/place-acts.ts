@@ -27,11 +27,28 @@ export const placeActs = (world: World, gateway: Gateway) => {
       guild.members.delete(user)
     },
     /** A new server, with the bot in it or with the app only in its people's hands. */
-    newGuild: (name: string, options: { readonly hasBot?: boolean; readonly locale?: string } = {}): FakeGuild => {
+    newGuild: (
+      name: string,
+      {
+        channels = [],
+        ...options
+      }: {
+        readonly hasBot?: boolean
+        readonly locale?: string
+        /** There from its beginning, each with what the bot may not do in it. */
+        readonly channels?: readonly (readonly [name: string, denied: readonly Right[]])[]
+      } = {},
+    ): FakeGuild => {
       const guild = addGuild(world, name, options)
+      for (const [channelName, denied] of channels) {
+        const channel = addChannel(world, { kind: 'guild', name: channelName, guild, people: [] })
+        for (const right of denied) channel.denied.add(right)
+      }
       if (guild.hasBot) tell('GUILD_CREATE', guildCreateJson(guild, world))
       return guild
     },
+    channelsOf: (guild: FakeGuild): readonly FakeChannel[] =>
+      [...world.channels.values()].filter((channel) => channel.guild === guild),
     /** The bot is thrown out of a server. */
     removeBot: (guild: FakeGuild): void => {
       guild.hasBot = false

@@ -1,0 +1,17 @@
+import type { Sayings } from './sayings.ts'
+
+/** What commands are about, for whoever looks for one. */
+export type HelpTopic = 'planning' | 'jars' | 'sums' | 'sharing' | 'you'
+
+/** A line to type, and what it is for. */
+export interface FirstLine {
+  readonly line: string
+  readonly what: string
+}
+
+/** The page of help that comes first. */
+export interface HelpText extends Sayings<'startHere' | 'byTopic' | 'everything' | 'oneCommand'> {
+  /** In the order in which somebody new types them. */
+  first(): readonly FirstLine[]
+  readonly topics: Readonly<Record<HelpTopic, string>>
+}
