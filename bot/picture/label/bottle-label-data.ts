@@ -5,10 +5,11 @@ import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { forGuests } from '../../../core/label/for-guests.ts'
 import { keepingAt, keepsAYear } from '../../../core/liquid/keeping.ts'
 import { isTooStrongNeat } from '../../../core/liquid/neat.ts'
+import { type MaterialId, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { addDays, dayFromIso, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { KEEPS_DAYS } from '../../../core/recipe/plan/schedule.ts'
-import { isSweetened } from '../../../core/recipe/sweetening.ts'
+import { joinSweetenings } from '../../../core/recipe/sweetening.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { BottleLabelData } from '../../text/messages/pictures.ts'
 import { isFlammable } from '../draw/flammable-mark.ts'
@@ -19,13 +20,19 @@ export function bottleSizesOf({ story }: JarView): readonly number[] {
   return [...new Set(bottles.map(({ volumeMl }) => volumeMl))]
 }
 
+/** All that sweetened it, each once. */
+const usedIn = (happened: JarState['happened']): readonly MaterialId[] => {
+  const all = happened.flatMap((entry) => ('sweetenings' in entry ? entry.sweetenings : []))
+  return joinSweetenings(all).flatMap(({ material, massG }) => (massG.value > 0 ? material : []))
+}
+
 /** What went in beside spirit and plants, whenever it did; of the plants' own water and sugar nothing is said. */
 const wentIn = ({ happened }: JarState) => ({
   hasWater: happened.some(
     (entry) =>
       ('waterG' in entry && entry.waterG.value > 0) || (entry.kind === 'strained' && entry.rinseWaterG.value > 0),
   ),
-  hasSugar: happened.some((entry) => 'sweetenings' in entry && isSweetened(entry.sweetenings)),
+  sweeteners: usedIn(happened),
 })
 
 /** What a bottle will hold: before the syrup is in, what was planned; throws where nothing was. */
@@ -33,7 +40,7 @@ function becomes({
   story,
   contents,
   dangers,
-}: JarView): Pick<BottleLabelData, 'abvPercent' | 'strength' | 'hasWater' | 'hasSugar'> {
+}: JarView): Pick<BottleLabelData, 'abvPercent' | 'strength' | 'hasWater' | 'sweeteners'> {
   const { abvPercent } = contents.outcome
   // What ferments is what it is, whatever was planned.
   const isWeak = dangers.some(({ kind }) => kind === 'ferments')
@@ -42,12 +49,13 @@ function becomes({
   }
   const { targets } = story.started
   if (targets === null) throw new ChatError('not_found', 'label_unplanned', { jar: story.name })
-  const { hasWater } = wentIn(story)
+  const { hasWater, sweeteners } = wentIn(story)
+  const planned = targets.sugarGPerL > 0 ? [story.started.sweetener ?? USUAL_MATERIAL] : []
   return {
     abvPercent: exactly(targets.abvPercent),
     strength: 'planned',
     hasWater: hasWater || targets.abvPercent < abvPercent.value - abvPercent.plusMinus,
-    hasSugar: targets.sugarGPerL > 0,
+    sweeteners: targets.sugarGPerL > 0 ? [...new Set([...sweeteners, ...planned])] : [],
   }
 }
 

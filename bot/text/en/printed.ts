@@ -7,6 +7,7 @@ import type { PictureText } from '../picture-text.ts'
 import { printedDangers } from './jar-danger.ts'
 import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from './label.ts'
 import { dayText, MONTHS } from './phrases.ts'
+import { sweetenerName } from './sweeteners.ts'
 import { altText, daysText, inJarText, plantName, unknownName, vesselText } from './words.ts'
 
 /** Paper outlives the year. */
@@ -81,7 +82,9 @@ const plants = ({ plants }: BottleLabelData): readonly string[] => [
 ]
 
 const inIt = (bottle: BottleLabelData): string =>
-  `Spirit${bottle.hasWater ? ', water' : ''}${bottle.hasSugar ? ', sugar' : ''}${plants(bottle)
+  `Spirit${bottle.hasWater ? ', water' : ''}${bottle.sweeteners.map((material) => `, ${sweetenerName(material)}`).join('')}${plants(
+    bottle,
+  )
     .map((name) => `, ${name}`)
     .join('')}`
 

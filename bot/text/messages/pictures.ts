@@ -3,6 +3,7 @@ import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
 import type { ForGuests } from '../../../core/label/for-guests.ts'
+import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
@@ -111,7 +112,8 @@ export interface BottleLabelData extends ForGuests {
   readonly bestBefore: IsoDay | null
   readonly plants: readonly Pick<PlantIn, 'id' | 'name'>[]
   readonly hasWater: boolean
-  readonly hasSugar: boolean
+  /** What sweetened it, or is to; empty for nothing. */
+  readonly sweeteners: readonly MaterialId[]
   readonly isFlammable: boolean
   /** Not to be drunk as it is. */
   readonly isTooStrong: boolean

@@ -101,7 +101,7 @@ describe('what is printed', () => {
       bestBefore: '2027-11-18',
       allergens: [],
       unknown: [],
-      hasSugar: true,
+      sweeteners: ['white_sugar'],
     })
   })
 

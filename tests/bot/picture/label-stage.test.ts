@@ -12,7 +12,11 @@ describe('the label of a bottle', () => {
   it('tells the planned strength until the syrup is in', async () => {
     const view = steepingBatch('walnut')
     expect(view.contents.outcome.abvPercent.value).toBeGreaterThan(60)
-    expect(bottleLabelData(view, 500)).toMatchObject({ abvPercent: { value: 30 }, strength: 'planned', hasSugar: true })
+    expect(bottleLabelData(view, 500)).toMatchObject({
+      abvPercent: { value: 30 },
+      strength: 'planned',
+      sweeteners: ['white_sugar'],
+    })
     expect(bottleLabelData(readyBatch('lemon'), 500)).toMatchObject({ strength: 'computed' })
     const { alt } = bottleLabel(bottleLabelData(view, 500), await pen())
     expect(alt.replace(/\s/g, ' ')).toContain('About 30 % vol (planned)')
@@ -39,7 +43,7 @@ describe('the label of a bottle', () => {
     expect(data).toMatchObject({
       strength: 'measured',
       hasWater: false,
-      hasSugar: false,
+      sweeteners: [],
       isFlammable: true,
       isTooStrong: true,
     })
@@ -64,7 +68,7 @@ describe('the label of a bottle', () => {
     expect(data).toMatchObject({
       strength: 'estimated',
       hasWater: true,
-      hasSugar: true,
+      sweeteners: ['white_sugar'],
       isFlammable: false,
       isTooStrong: false,
     })
@@ -81,7 +85,7 @@ describe('the label of a bottle', () => {
         ...each,
       }))
     for (const entries of [story(lemon, 50), story({ ...lemon, waterG: exactly(100) }, 0)]) {
-      expect(bottleLabelData(seen(jarOf('wet', entries)), 500)).toMatchObject({ hasWater: true, hasSugar: false })
+      expect(bottleLabelData(seen(jarOf('wet', entries)), 500)).toMatchObject({ hasWater: true, sweeteners: [] })
     }
   })
 
