@@ -3,6 +3,7 @@ import { findBotanical } from '../../core/botanical/find/find.ts'
 import { allRefused } from '../../core/botanical/refuse/all-refused.ts'
 import { expectNotRefused } from '../../core/botanical/refuse/refusal.ts'
 import { plainWords } from '../../core/spelling/normalise-name.ts'
+import { symptoms } from '../../core/trouble/symptoms.ts'
 import { testDesk } from '../bot/test-desk.ts'
 import { readDangers, readOffTopic, SENTENCE_FILES, sentencesOf } from './corpus.ts'
 import { SHELVES } from './shelves.ts'
@@ -59,6 +60,12 @@ describe('the sentences', () => {
     ])
     expect(names.length).toBeGreaterThan(100)
     expect([...new Set(names)].filter((name) => !isKnown(name))).toEqual([])
+  })
+
+  it('speak of symptoms that core knows', () => {
+    const said = sentences.flatMap(({ meaning }) => meaning.symptom ?? [])
+    expect(said.length).toBeGreaterThan(60)
+    expect(said.filter((symptom) => !Object.hasOwn(symptoms, symptom))).toEqual([])
   })
 
   it('speak of jars that are on their shelf', () => {

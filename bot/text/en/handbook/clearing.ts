@@ -17,7 +17,7 @@ export const clearing: HandbookPart<ClearingId> = {
     text: 'It’s the oil of the peel. Strong spirit dissolves it, and as the syrup goes in it falls out in droplets too small to see. It’s harmless, and a good sign. At 25 to 35 % a rich lemon is nearly always cloudy.',
     source: 'Chiappisi and Grillo, ACS Omega (2018)',
     trust: 'published',
-    next: null,
+    next: typedCall('trouble', { symptom: 'cloudy' }),
   },
   clearing: {
     title: 'Getting it clear',
@@ -34,7 +34,7 @@ export const clearing: HandbookPart<ClearingId> = {
     text: 'Let it stand cold for a day or two and pour off the clear part, then filter the rest cold through paper. Citrus oil won’t be filtered out: use less peel and more strength next time. Pectin haze wants an enzyme before the spirit.',
     source: 'habit of the trade',
     trust: 'common practice',
-    next: null,
+    next: typedCall('trouble', { symptom: 'cloudy' }),
   },
   pectin_enzyme: {
     title: 'Pectic enzyme',
@@ -51,7 +51,7 @@ export const clearing: HandbookPart<ClearingId> = {
     text: 'It helps with plum, quince, apricot and apple. Mash the fruit, stir in the enzyme as its packet says, and wait a day before any spirit goes in, because strong alcohol stops it. Without it, filter cold and be patient.',
     source: 'wine-making pages, slowing by alcohol from memory',
     trust: 'from memory',
-    next: null,
+    next: typedCall('trouble', { symptom: 'gelled' }),
   },
   fining: {
     title: 'Egg white, gelatine, bentonite',

@@ -69,7 +69,7 @@ export const steeping: HandbookPart<SteepingId> = {
     text: 'What sticks out of the spirit goes brown and can grow mould. Press it under with a small glass lid or a bag of glass beads, or fill the jar higher. Shake it every day until it sinks.',
     source: 'habit of makers, nothing measured',
     trust: 'common practice',
-    next: null,
+    next: typedCall('trouble', { symptom: 'mould' }),
   },
   jar_fill: {
     title: 'How big a jar, and how full',

@@ -70,7 +70,7 @@ export const straining: HandbookPart<StrainingId> = {
     text: 'Give it a day or two in the fridge, undisturbed. Most of it sinks, and you pour the clear part off. Filter only what’s left at the bottom.',
     source: 'habit of makers',
     trust: 'common practice',
-    next: null,
+    next: typedCall('trouble', { symptom: 'sediment' }),
   },
   slow_filter: {
     title: 'A filter that takes for ever',
@@ -87,7 +87,7 @@ export const straining: HandbookPart<StrainingId> = {
     text: 'Pour off the settled part first, and start the mud last. Use several papers at once, change them as they clog, and filter before the syrup goes in. Fruit with pectin clogs everything: cloth will do for it.',
     source: 'habit of makers',
     trust: 'common practice',
-    next: null,
+    next: typedCall('trouble', { symptom: 'stuck filter' }),
   },
   kept_back: {
     title: 'Where the missing liquid went',

@@ -34,7 +34,7 @@ export const vessels: HandbookPart<VesselsId> = {
     text: 'Glass for steeping and storing. A food-grade funnel or jug of polypropylene or HDPE is fine for minutes. Strong spirit draws taste and softener out of other plastics, and clear hard ones crack.',
     source: 'resistance tables, partly from memory',
     trust: 'from memory',
-    next: null,
+    next: typedCall('trouble', { symptom: 'plastic taste' }),
   },
   rubber_seal: {
     title: 'Rubber rings',
@@ -68,7 +68,7 @@ export const vessels: HandbookPart<VesselsId> = {
     text: 'A lid with a whole white or clear coating is fine if it isn’t wet all the time. Bare or scratched metal turns fruit grey and rusts. Put baking paper under it.',
     source: 'habit of makers',
     trust: 'common practice',
-    next: null,
+    next: typedCall('trouble', { symptom: 'metallic' }),
   },
   closures: {
     title: 'Corks, screw caps and swing tops',
@@ -119,7 +119,7 @@ export const vessels: HandbookPart<VesselsId> = {
     text: 'Stainless steel, enamel or glass. Acid and spirit take up copper, aluminium, brass and zinc, and iron turns fruit black. A wooden spoon is fine for syrup.',
     source: 'food-safety pages of public authorities',
     trust: 'published',
-    next: null,
+    next: typedCall('trouble', { symptom: 'metallic' }),
   },
   clean_bottles: {
     title: 'Cleaning bottles',
