@@ -6,12 +6,11 @@ import type { Message } from '../../text/words.ts'
 export const farNotes = (batch: Plan): readonly Message<'notes'>[] =>
   batch.plants
     .filter((plant) => isFarOff(plant, batch))
-    .map(({ botanical: { id, dose, zestGPerFruit }, massG, count }) => ({
+    .map(({ botanical: { id, dose, zestGPerFruit }, massG, count, words }) => ({
       group: 'notes',
       key: 'plan_far_off',
       values: {
-        plant: { id, massG, count, ofZest: zestGPerFruit !== null },
-        pouredMl: batch.steep.pouredMl,
+        plant: { id, massG, count, unit: words?.unit, ofZest: zestGPerFruit !== null },
         usualG: (dose.typicalGPerL * batch.steep.pouredMl) / 1000,
       },
     }))

@@ -1,17 +1,25 @@
+import type { Botanical, PlantState } from '../../../core/botanical/botanical.ts'
+import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Strength } from '../../../core/quantity/quantities.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { writeAmount, writeStrength } from '../../../core/quantity/write/write-quantity.ts'
+import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Given } from '../../calls/option.ts'
 import type { Data } from '../../chat/reply.ts'
+import type { SpiritSaid } from '../../text/messages/ingredients.ts'
+import type { BatchSaid } from '../../text/messages/plan.ts'
 import { measuredData, outcomeData } from '../reply/outcome-reply.ts'
 import { sweetenerData } from '../reply/sweetener-notes.ts'
 
 export interface PlanInput {
   readonly of: Given<PlantsRead>
   readonly bottles?: unknown
-  readonly spirit?: unknown
-  readonly strength?: unknown
+  readonly spirit?: Given<readonly DrinkPart[]> | undefined
+  readonly strength?: Given<Strength> | undefined
   readonly days?: unknown
 }
 
@@ -22,8 +30,13 @@ const countOf = ({ botanical, count }: Plan['plants'][number], massG: Measured, 
   return Math.ceil(massG.value / ((zest.strips[0] + zest.strips[1]) / 2) - 1e-9)
 }
 
-/** What a plan's first line says of the batch. */
-import type { BatchSaid } from '../../text/messages/plan.ts'
+/** Whether it may be fresh or dried, and nobody said. */
+export const isFormTaken = ({ saidState, botanical, typed }: FoundPlant): boolean =>
+  saidState === null && mayBeDried(botanical, typed.amount?.kind === 'mass')
+
+/** Fresh or dried, where nobody said which, or it is not as the catalogue has it. */
+const stateToSay = ({ id, form }: Botanical, said: FoundPlant): PlantState | undefined =>
+  isFormTaken(said) || form.state !== botanicalById(id).form.state ? form.state : undefined
 
 type Said = BatchSaid['plants'][number]
 
@@ -36,6 +49,9 @@ export function plantsSaid(input: PlanInput, plan: Plan) {
       id: plant.botanical.id,
       massG: plant.massG,
       count,
+      unit: plant.words?.unit ?? null,
+      typed: said.typed.amount?.kind === 'mass' ? writeAmount(said.typed.amount) : undefined,
+      state: stateToSay(plant.botanical, said),
       ofZest: said.ofZest || (said.massG === null && count !== null),
     }
   })
@@ -43,6 +59,21 @@ export function plantsSaid(input: PlanInput, plan: Plan) {
     (said, { name, massG, at }) => said.toSpliced(at, 0, { id: null, name, massG }),
     known,
   )
+}
+
+const isAllOf = ({ amount: { value } }: SpiritSaid, { amount }: DrinkPart): boolean =>
+  Math.abs(value / (amount.kind === 'mass' ? amount.massG : amount.volumeMl) - 1) < 1e-6
+
+/** The spirits of a plan in the units in which they were typed. */
+export function spiritsSaid({ spirit, strength }: PlanInput, { steeping }: Plan): readonly SpiritSaid[] {
+  return steeping.spirits.map((said, index) => {
+    const part = spirit?.is[index]
+    // Of a recipe less may go in than there is.
+    if (part === undefined || !isAllOf(said, part)) return said
+    const strong = part.strength ?? strength?.is ?? null
+    const typed = { amount: writeAmount(part.amount), strength: strong === null ? null : writeStrength(strong) }
+    return { ...said, typed }
+  })
 }
 
 export function planData(plan: Plan, plants: readonly Said[]): { readonly [name: string]: Data } {

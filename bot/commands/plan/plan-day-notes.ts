@@ -13,7 +13,7 @@ function seasonNotes(plants: Plan['plants'], { month }: CalendarDay): readonly N
   const out = plants.flatMap(({ botanical: { id, form, monthsNorth } }) =>
     form.state !== 'fresh' || monthsNorth === null || monthsNorth.includes(month) ? [] : [{ id, months: monthsNorth }],
   )
-  return when(out.length > 0, { group: 'notes', key: 'plan_out_of_season', values: { month, plants: out } })
+  return when(out.length > 0, { group: 'notes', key: 'plan_out_of_season', values: { plants: out } })
 }
 
 /** What the days and the bottles leave to be said. */

@@ -1,8 +1,5 @@
 import type { HazardKey } from '../../../core/botanical/evidence/hazards.ts'
-import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
-import { abvPercent, sugarGPerL, volumeMl } from '../../../core/liquid/liquid.ts'
 import { sugarState } from '../../../core/liquid/solubility.ts'
-import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
@@ -18,7 +15,7 @@ import type { Message } from '../../text/words.ts'
 import { note } from '../reply/outcome-reply.ts'
 import { caffeineNotes } from './caffeine-notes.ts'
 import { farNotes } from './far-notes.ts'
-import type { PlanInput } from './plan-data.ts'
+import { isFormTaken, type PlanInput } from './plan-data.ts'
 
 type Note = Message<'notes'>
 
@@ -27,27 +24,22 @@ export const when = (isSo: boolean, ...notes: readonly Note[]): readonly Note[] 
 
 /** What was taken where nothing was said. */
 export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }: Plan): readonly Note[] {
-  const values = {
-    abvPercent: named.abvPercent === undefined ? targets.abvPercent : null,
-    sugarGPerL: named.sugarGPerL === undefined ? targets.sugarGPerL : null,
-    bottleMl: input.bottles === undefined ? USUAL_BOTTLE_ML : null,
-  }
-  const isUsual =
-    (values.abvPercent ?? USUAL.abvPercent) === USUAL.abvPercent &&
-    (values.sugarGPerL ?? USUAL.sugarGPerL) === USUAL.sugarGPerL
+  const [abvPercent, sugarGPerL] = [
+    named.abvPercent === undefined ? targets.abvPercent : null,
+    named.sugarGPerL === undefined ? targets.sugarGPerL : null,
+  ]
+  const isNear = (value: number | null, usual: number): boolean => value === null || value === usual
+  const nearest = !isNear(abvPercent, USUAL.abvPercent)
+    ? 'strength'
+    : isNear(sugarGPerL, USUAL.sugarGPerL)
+      ? null
+      : 'sweetness'
+  const values = { abvPercent, sugarGPerL, nearest } as const
   const found = input.of.is.plants
-  const forms = found
-    .filter(
-      ({ saidState, botanical, typed }) => saidState === null && mayBeDried(botanical, typed.amount?.kind === 'mass'),
-    )
-    .map(({ botanical }) => ({ id: botanical.id, state: botanical.form.state }))
+  const forms = found.filter(isFormTaken).map(({ botanical }) => ({ id: botanical.id, state: botanical.form.state }))
   const ids = found.filter(({ corrected }) => corrected).map(({ botanical }) => botanical.id)
   return [
-    ...when(
-      Object.values(values).some((value) => value !== null),
-      { group: 'notes', key: 'plan_assumed', values },
-    ),
-    ...when(!isUsual, note('plan_nearest')),
+    ...when(abvPercent !== null || sugarGPerL !== null, { group: 'notes', key: 'plan_assumed', values }),
     ...when(ids.length > 0, { group: 'notes', key: 'plan_corrected', values: { ids } }),
     ...when(forms.length > 0, { group: 'notes', key: 'plan_form_taken', values: { forms } }),
     ...when(input.days !== undefined && input.of.is.unknown.length === 0, note('plan_days_known')),
@@ -106,18 +98,6 @@ export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
   ]
 }
 
-const adjustNote = ({ infusion }: Plan['steep'], targets: Plan['targets']): Note => ({
-  group: 'notes',
-  key: 'plan_adjust',
-  values: {
-    infusionMl: volumeMl(infusion),
-    abvPercent: abvPercent(infusion),
-    sugarGPerL: sugarGPerL(infusion),
-    toAbvPercent: targets.abvPercent,
-    toSugarGPerL: targets.sugarGPerL,
-  },
-})
-
 /** How the sugar goes in where no syrup can be made of it: as it is said once it is strained. */
 function sweetenNotes({ sugarG, waterG, dissolvesG }: Plan): readonly Note[] {
   if (sugarG.value === 0) return []
@@ -127,7 +107,7 @@ function sweetenNotes({ sugarG, waterG, dissolvesG }: Plan): readonly Note[] {
 
 /** What belongs to these plants, to any jar, and to the law. */
 export function jarNotes(plan: Plan): readonly Note[] {
-  const { plants, steep, steeping, targets, waterG, sugarG } = plan
+  const { plants, steep, steeping, waterG, sugarG } = plan
   const botanicals = plants.map(({ botanical }) => botanical)
   const has = (hazard: HazardKey) => botanicals.some(({ hazards }) => hazards.includes(hazard))
   const isZest = botanicals.some(({ zestGPerFruit }) => zestGPerFruit !== null)
@@ -145,11 +125,8 @@ export function jarNotes(plan: Plan): readonly Note[] {
       values: { sugarG: steep.plantSugarG },
     }),
     ...sweetenNotes(plan),
-    isSweetened(steeping.sweetenings)
-      ? adjustNote(steep, targets)
-      : { group: 'notes', key: 'plan_measure', values: { isSyrup: hasSyrup } },
+    note(isSweetened(steeping.sweetenings) ? 'plan_adjust' : 'plan_measure'),
     { group: 'notes', key: 'plan_care', values: { bulky: botanicals.some(({ bulky }) => bulky) } },
-    ...when(isZest, note('plan_pith')),
     ...when(
       botanicals.some(({ id }) => id === 'coffee_ground'),
       note('plan_crack'),

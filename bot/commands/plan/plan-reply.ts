@@ -1,26 +1,33 @@
 import { hazards, type Severity } from '../../../core/botanical/evidence/hazards.ts'
-import { liquidFrom } from '../../../core/liquid/liquid.ts'
+import { type Liquid, liquidFrom } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
-import { withoutTrace } from '../../../core/recipe/plan/without-trace.ts'
-import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
+import { withoutTrace } from '../../../core/recipe/solve/without-trace.ts'
 import { joinSweetenings } from '../../../core/recipe/sweetening.ts'
+import { type Deep, inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
-import type { BatchSaid, PlantLimit } from '../../text/messages/plan.ts'
+import type { PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { caution, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
+import { caution, flashNotes, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import type { PlanInput } from './plan-data.ts'
-import { planData, plantsSaid } from './plan-data.ts'
+import { planData, plantsSaid, spiritsSaid } from './plan-data.ts'
 import { dayNotes } from './plan-day-notes.ts'
-import { hazardCautions } from './plan-hazards.ts'
+import { planDays } from './plan-days.ts'
+import { graveCautions, hazardCautions } from './plan-hazards.ts'
 import { assumedNotes, doseNotes, jarNotes } from './plan-notes.ts'
-import { addedLater, planRows } from './plan-rows.ts'
+import { planRows } from './plan-rows.ts'
 import { unknownCautions, unknownNotes } from './plan-unknown.ts'
 
-const MOST_CAUTIONS = 3
+interface Asked {
+  readonly input: PlanInput
+  readonly wish: PlanWish
+  readonly planned: Plan
+  readonly limit: PlantLimit
+}
+
 /** A strength of 40 % vol is one, whatever its last digit. */
 const ROUNDING = 1e-6
 
@@ -30,6 +37,9 @@ const OTHERS_RANK = 2
 
 const strongestPercent = ({ steeping }: Plan): number =>
   Math.min(100, Math.max(...steeping.spirits.map(({ abvPercent }) => abvPercent.value)) + ROUNDING)
+
+const strongestOf = (plan: Plan): Liquid =>
+  liquidFrom({ volumeMl: 1, abvPercent: strongestPercent(plan), sugarGPerL: 0 })
 
 /** That the jar, or what comes of it, may not keep: of the drink by what is wished for, which is exact. */
 function keepingCautions({ steep, keeping, targets }: Plan): readonly Message<'cautions'>[] {
@@ -49,8 +59,7 @@ const hasHoney = ({ steeping, sweetener, sugarG }: Plan): boolean =>
 /** Worst first, the plants' own among those of strong spirit; the same hazard of several plants once. */
 export function planCautions(plan: Plan, freezerC: number | null): readonly Message<'cautions'>[] {
   const botanicals = plan.plants.map(({ botanical }) => botanical)
-  const spirit = liquidFrom({ volumeMl: 1, abvPercent: strongestPercent(plan), sugarGPerL: 0 })
-  const others = outcomeCautions(plan.outcome, plan.sugarStays, [spirit], { freezerC })
+  const others = outcomeCautions(plan.outcome, plan.sugarStays, [strongestOf(plan)], { freezerC })
   const ranked = [
     ...hazardCautions(botanicals).map((message) => ({
       rank: RANK[hazards[message.values.hazard].severity],
@@ -61,54 +70,84 @@ export function planCautions(plan: Plan, freezerC: number | null): readonly Mess
     ...withoutKeeping(others).map((message) => ({ rank: OTHERS_RANK, message })),
   ]
   const worst = ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message)
-  return [...unknownCautions(plan), ...worst].slice(0, MOST_CAUTIONS)
+  return [...unknownCautions(plan), ...worst]
 }
 
-function headlineOf(plan: Plan, batch: BatchSaid): Reply['headline'] {
-  const { schedule, told, unknown } = plan
-  if (schedule === null) {
-    const values = { ...batch, names: unknown.map(({ name }) => name), strainOn: told.strainOn }
-    return { group: 'headlines', key: 'plan_unknown', values }
-  }
-  const { strainFrom, strainBy, ready, isHours } = schedule
-  return {
-    group: 'headlines',
-    key: 'plan',
-    values: { ...batch, later: addedLater(plan, schedule), strainFrom, strainBy, ready, isHours },
-  }
+/** Notes that change what she does before she buys. */
+const FIRST: ReadonlySet<string> = new Set([
+  'plan_assumed',
+  'plan_corrected',
+  'plan_far_off',
+  'plan_above_wise',
+  'plan_hurried_rest',
+  'plan_hurried_steep',
+  'plan_latest_start',
+  'plan_empty',
+  'plan_unknown_yours',
+  'plan_unknown_days',
+])
+
+function byDepth<Item extends object>(
+  items: readonly Item[],
+  isFirst: (item: Item) => boolean,
+): readonly (Item & Deep)[] {
+  return [...items.filter(isFirst), ...inMore(items.filter((item) => !isFirst(item)))]
 }
 
-/** The whole batch: what to buy, what goes in, the days, what comes out. */
-export function planReply(input: PlanInput, wish: PlanWish, planned: Plan, limit: PlantLimit, freezerC: number): Reply {
+/** That the jar, or what comes of it, may not keep, and what a food can do of which little is known. */
+const GRAVE: ReadonlySet<string> = new Set([
+  'plan_grave',
+  'plan_jar_undecided',
+  'keeps_undecided',
+  'can_ferment',
+  'plan_unknown',
+  'honey_infant',
+])
+
+/** The whole batch: what to buy, what to do on which day; one question deeper the numbers and the reasons. */
+export function planReply({ input, wish, planned, limit }: Asked, freezerC: number): Reply {
   const plan = withoutTrace(planned)
-  const { sweetener, sugarG, steeping, outcome } = plan
+  const { sweetener, sugarG, steeping, outcome, filled, told, schedule } = plan
   const { volumeMl, abvPercent } = outcome
   const plants = plantsSaid(input, plan)
+  const spirits = spiritsSaid(input, plan)
   const sweetenings = joinSweetenings([...steeping.sweetenings, { material: sweetener, massG: sugarG }])
-  const batch = { spirits: steeping.spirits, plants, sweetenings, volumeMl, bottles: plan.filled.bottles }
+  const cautions = planCautions(plan, freezerC).filter(({ key }) => key !== 'plan_unknown')
+  const grave = graveCautions(
+    plan.plants.map(({ botanical }) => botanical),
+    cautions.some(({ key }) => key === 'flame'),
+  )
+  const isGrave = ({ key }: Message<'cautions'>): boolean => GRAVE.has(key) || (key === 'flame' && grave.length === 0)
+  const makes = {
+    volumeMl,
+    abvPercent,
+    bottles: filled.bottles,
+    leftoverMl: { value: filled.leftoverMl, plusMinus: volumeMl.plusMinus },
+    start: told.start,
+    ready: schedule?.ready ?? null,
+  }
   return {
-    headline: headlineOf(plan, batch),
-    table: planRows(wish, plan, plants, freezerC),
-    sure: [
-      {
-        group: 'sure',
-        key: 'plan_expected',
-        values: { abvPercent, volumeMl, isSyrup: isSyrup(plan) || sugarG.value === 0 },
-      },
-    ],
-    notes: [
-      ...unknownNotes(plan),
-      ...assumptionNotes(input),
-      ...assumedNotes(input, wish, plan),
-      ...dayNotes(plan, input, limit),
-      ...doseNotes(input, plan),
-      ...sweetenerNotes(
-        sweetenings.flatMap(({ material, massG }) => (massG.value > 0 ? material : [])),
-        sugarG.value > 0 ? sweetener : null,
-      ),
-      ...jarNotes(plan),
-    ],
-    cautions: planCautions(plan, freezerC),
+    headline: { group: 'headlines', key: 'plan', values: { spirits, plants, sweetenings } },
+    under: [{ group: 'headlines', key: 'plan_makes', values: makes }],
+    table: [...planDays(plan, plants, freezerC), ...inMore(planRows(plan, plants, freezerC))],
+    sure: [{ group: 'sure', key: 'plan_expected', values: { abvPercent, volumeMl } }],
+    notes: byDepth(
+      [
+        ...unknownNotes(plan),
+        ...assumptionNotes(input),
+        ...assumedNotes(input, wish, plan),
+        ...dayNotes(plan, input, limit),
+        ...doseNotes(input, plan),
+        ...sweetenerNotes(
+          sweetenings.flatMap(({ material, massG }) => (massG.value > 0 ? material : [])),
+          sugarG.value > 0 ? sweetener : null,
+        ),
+        ...flashNotes([strongestOf(plan)]),
+        ...jarNotes(plan),
+      ],
+      ({ key }) => FIRST.has(key),
+    ),
+    cautions: byDepth([...unknownCautions(plan), ...grave, ...cautions], isGrave),
     actions: [],
     data: planData(planned, plants),
     kitchen: kitchenOf(input),

@@ -2,11 +2,15 @@ import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { asOptionProblem } from '../../calls/option.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
-import { startAction } from './plan-actions.ts'
+import { changeActions, startAction } from './plan-actions.ts'
 import { planAsked } from './plan-asked.ts'
 import { planReply } from './plan-reply.ts'
+
+const isHarmful = ({ cautions }: Reply): boolean =>
+  cautions.some((each) => each.key === 'plan_unknown' || each.key === 'plan_grave')
 
 export const planCommand = defineCommand({
   ...signature('plan'),
@@ -15,11 +19,19 @@ export const planCommand = defineCommand({
     const { country } = context.settings
     const today = dayAt(zone, nowMs)
     const start = asOptionProblem('start', () => input.start?.is.read({ today, country }) ?? today)
-    const asked = planAsked(input, { command: 'plan', today, country, start })
-    const reply = planReply(asked.input, asked.wish, asked.planned, asked.limit, freezerOf(context))
-    const actions = startAction(input, asked.planned, { start, today })
+    const setting = { command: 'plan', today, country, start }
+    const asked = planAsked(input, setting)
+    const reply = planReply(asked, freezerOf(context))
+    const changes = changeActions(input, asked.planned, setting)
+    // The line of several plants is long, and what may harm somebody has its room before a wish.
+    const isAlone = asked.planned.plants.length + asked.planned.unknown.length === 1 && !isHarmful(reply)
+    const actions = [
+      ...startAction(input, asked.planned, { start, today }),
+      ...(isAlone ? changes.slice(0, 1) : []),
+      ...inMore(isAlone ? changes.slice(1) : changes),
+    ]
     // A recipe goes by the alcohol: little of a plant in a litre of weak spirit is as much of it in a glass.
     const isFaint = ({ key }: Reply['notes'][number]) => input.from !== undefined && key === 'plan_less_than_usual'
-    return { ...reply, notes: [...asked.notes, ...reply.notes.filter((note) => !isFaint(note))], actions }
+    return { ...reply, notes: [...inMore(asked.notes), ...reply.notes.filter((note) => !isFaint(note))], actions }
   },
 })

@@ -88,6 +88,13 @@ function keepingCautions(outcome: Outcome): readonly Message<'cautions'>[] {
 export const withoutKeeping = (all: readonly Message<'cautions'>[]): readonly Message<'cautions'>[] =>
   all.filter(({ key }) => !Object.values<string>(NOT_KEEPING).includes(key))
 
+/** From which warmth on the strongest of them burns. */
+export function flashNotes(handled: readonly Liquid[]): readonly Message<'notes'>[] {
+  const strong = handled.filter((liquid) => abvPercent(liquid) >= STRONG_PERCENT)
+  const lowC = Math.min(...strong.map((liquid) => flashPointC(liquid)?.lowC ?? Number.POSITIVE_INFINITY))
+  return Number.isFinite(lowC) ? [{ group: 'notes', key: 'flash_point', values: { lowC } }] : []
+}
+
 /** `freezerC`: null where nobody speaks of a freezer. */
 interface Asked {
   readonly freezerC: number | null
@@ -101,11 +108,10 @@ export function outcomeCautions(
   handled: readonly Liquid[],
   { freezerC, isSyrup = false }: Asked,
 ): readonly Message<'cautions'>[] {
-  const strong = [outcome.liquid, ...handled].filter((liquid) => abvPercent(liquid) >= STRONG_PERCENT)
-  const lowC = Math.min(...strong.map((liquid) => flashPointC(liquid)?.lowC ?? Number.POSITIVE_INFINITY))
+  const isStrong = [outcome.liquid, ...handled].some((liquid) => abvPercent(liquid) >= STRONG_PERCENT)
   const freezer = freezerC === null ? null : freezerSaid(outcome, freezerC).state
   return [
-    ...(strong.length > 0 ? [{ group: 'cautions', key: 'flame', values: { lowC } } as const] : []),
+    ...(isStrong ? [caution('flame')] : []),
     ...(isSyrup ? [caution('cool_first')] : []),
     ...keepingCautions(outcome),
     ...(stays === 'dissolved'

@@ -15,6 +15,12 @@ const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: MadeDrink, format: 
   return `about ${format.volume(volumeMl)} at ${format.strength(abvPercent)}${sweet}. It ${inFreezerSo(freezer, format)}`
 }
 
+/** `dry`, `medium sweet (190 g/L)`. */
+export const sweetnessWords = (sugarGPerL: number, format: Format): string => {
+  const word = sugarGPerL < 155 ? 'fairly dry' : sugarGPerL < 230 ? 'medium sweet' : 'very sweet'
+  return sugarGPerL < 1 ? 'no sugar' : `${word} (${format.number(sugarGPerL, 0)} g/L)`
+}
+
 const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
 
 interface AddedToInfusion {
@@ -155,6 +161,9 @@ const notes = {
 
   plain_parts: () => 'A part without a strength counts as free of alcohol, one without a sweetness as free of sugar.',
 
+  flash_point: ({ lowC }, format) =>
+    `Its vapour catches fire from about ${format.temperature({ value: lowC, plusMinus: 1 })}, perhaps a little below. Never heat it.`,
+
   // How it is done.
   syrup_by_weight: ({ syrupG }, format) =>
     `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
@@ -179,26 +188,22 @@ const notes = {
 export const cautions = {
   note_names: ({ names }) =>
     `You’ve noted ${listed(names)}. If any of it went in, don’t taste it and don’t give it away.`,
-  flame: ({ lowC }, format) =>
-    `Strong spirit: its vapour catches fire from about ${format.temperature({ value: lowC, plusMinus: 1 })}, perhaps a little below. No flame, spark or hot plate near it, and never heat it.`,
-  cool_first: () =>
-    'Let the syrup cool to room temperature before it meets the spirit: hot syrup drives off flammable vapour.',
+  flame: () => 'Keep it away from the hob and any flame.',
+  cool_first: () => 'Cool the syrup completely first: hot syrup drives off vapour that burns.',
   syrup_too_thick: (values, format) =>
-    `That water dissolves only about ${format.weigh(values.dissolvesG)} of the sugar at room temperature, so make no syrup` +
-    ' of it: stir the sugar into the infusion, in a closed jar over some days, without heat.',
-  sugar_alone: () => 'Stir the sugar straight in, in a closed jar, a little every day until it is gone, without heat.',
-  may_crystallise: () =>
-    'So much sugar is near what dissolves at this strength (known to about 10 %): it may crystallise in the cold.',
+    `Skip the syrup: that water dissolves only about ${format.weigh(values.dissolvesG)} of the sugar. Put both straight in and shake daily until the sugar’s gone.`,
+  sugar_alone: () => 'Put the sugar straight in and shake it daily until it’s gone. Don’t heat it.',
+  may_crystallise: () => 'That’s close to as much sugar as stays dissolved: it may crystallise in the cold.',
   sugar_limit_not_known: () =>
-    'So much sugar is at or just over what dissolves at this strength (known to about 10 %); nobody has measured it closely, so try a glass of it first.',
-  bottle_bursts: () => 'A full bottle can crack in the freezer: leave room in it, or keep it out.',
+    'That’s about as much sugar as will dissolve (nobody has measured it closely). Try a glass first.',
+  bottle_bursts: () => 'A full bottle can burst in the freezer: leave room in it, or keep it out.',
 } satisfies Part<CalculateMessages['cautions']>
 
 /** What a ready command does. */
 const actions = {
   style: ({ abvPercent, sugarGPerL }, format) =>
     `${format.number(sugarGPerL, 0)} g/L at ${format.plain(abvPercent, 1)} % vol`,
-  start_jar: () => 'Once it is in the jar',
+  start_jar: () => 'Start this jar',
 } satisfies Part<CalculateMessages['actions']>
 
 /** What the calculating commands say. */

@@ -2,76 +2,137 @@ import type { HazardKey } from '../../../core/botanical/evidence/hazards.ts'
 import type { PlanHazard } from '../../../core/botanical/evidence/plan-hazards.ts'
 import type { Feature, Part } from '../language.ts'
 import type { HazardMessages, HazardOf } from '../messages/hazards.ts'
-import { capital, listed } from './phrases.ts'
+import { plantName } from './cook-names.ts'
+import { capital, either, listed } from './phrases.ts'
 import { planNotes } from './plan.ts'
-import { plantName } from './words.ts'
 
-/** What a plant can do, or be taken for, said before the plants it is about; hazards of look alone have notes. */
+/** What a plant can do, or be mistaken for, said after the plants it is about. Hazards of look alone have notes. */
 const said: { readonly [Key in PlanHazard]: string } = {
-  citrus_postharvest:
-    'buy untreated fruit; hot water and scrubbing take off some of the wax and fungicide of others, not all',
-  coumarin: 'holds coumarin, hard on the liver in some people; keep to the amount',
-  thujone: 'holds thujone, which acts on the nerves; keep to the amount, not with epilepsy or in pregnancy',
-  stone_kernels: 'leave out the stones, or leave them whole: cracked kernels give off cyanide',
-  bitter_almond: 'sweet almonds only; bitter ones give off cyanide',
-  elder: 'the flowers alone, off their stalks; leaves, bark and stalks give off cyanide',
-  nutmeg: 'some grams of it poison; keep to the amount',
-  liquorice: 'raises blood pressure; not with heart or kidney trouble, water tablets or in pregnancy',
-  grapefruit_interaction: 'can change how medicines work; ask your doctor or pharmacist if you take any',
-  phototoxic_peel: 'its oil can burn skin in sunlight; wash your hands (from memory)',
-  star_anise_adulteration: 'buy a food brand; a poisonous Japanese kind looks the same',
-  bay_lookalikes: 'bought, or surely true bay; a hedge laurel is poisonous',
-  conifer_lookalikes: 'only where you are sure of the tree; yew is deadly',
-  veratrum_confusion: 'bought dried root only; white hellebore has been dug for it',
-  carrot_family: 'bought or from a garden; hemlock looks like its wild relatives (from memory)',
-  jasmine_double: 'true jasmine only; yellow jessamine looks like it and has killed',
-  locust_double: 'the flowers alone; bark, leaf and pod are poisonous, and so is laburnum, which looks like it',
-  burdock_double: 'bought root only; deadly nightshade has been dug for it (from memory)',
-  foraging: 'take only what you are sure of; picked plants have been taken for poisonous ones',
+  citrus_postharvest: 'buy unwaxed. Hot water and scrubbing only take off some of the wax and fungicide',
+  coumarin: 'it has coumarin, hard on the liver in some people. Keep to the amount',
+  thujone: 'keep to the amount. Never with epilepsy or in pregnancy (thujone acts on the nerves)',
+  stone_kernels: 'don’t crack the stones (cyanide). Whole fruit is fine',
+  bitter_almond: 'sweet almonds only. Bitter ones give off cyanide',
+  elder: 'the flowers alone, off their stalks. Leaves, bark and stalks give off cyanide',
+  nutmeg: 'a few grams are poisonous. Keep to the amount',
+  liquorice: 'it raises blood pressure. Not with heart or kidney trouble, water tablets or in pregnancy',
+  grapefruit_interaction: 'it changes how medicines work. On any? Ask your pharmacist',
+  phototoxic_peel: 'its oil can burn skin in sunlight. Wash your hands (from memory)',
+  star_anise_adulteration: 'buy a food brand. A poisonous Japanese kind looks the same',
+  bay_lookalikes: 'shop-bought bay, or a tree you’re sure of. Hedge laurel is poisonous',
+  conifer_lookalikes: 'only from a tree you’re sure of. Yew is deadly',
+  veratrum_confusion: 'shop-bought dried root only. People have dug up white hellebore by mistake',
+  carrot_family: 'from a shop or a garden, never picked wild. Hemlock looks like it',
+  jasmine_double: 'true jasmine only. Yellow jessamine looks like it and has killed',
+  locust_double: 'the flowers alone. Bark, leaf and pod are poisonous, and laburnum looks like it',
+  burdock_double: 'shop-bought root only. People have dug up deadly nightshade by mistake (from memory)',
+  foraging: 'use only what you’re sure of. People have picked poisonous plants by mistake',
   ornamental_flowers: 'grown for food and unsprayed, never from a florist',
-  juniper_species: 'berries sold as food; other junipers are poisonous (from memory)',
-  saffron_dose: 'grams of saffron poison; keep to the amount (from memory)',
-  asteraceae_allergy: 'can set off an allergy to the daisy family (from memory)',
+  juniper_species: 'berries sold as food. Other junipers are poisonous (from memory)',
+  saffron_dose: 'a few grams are poisonous. Keep to the amount (from memory)',
+  asteraceae_allergy: 'it can set off an allergy to the daisy family (from memory)',
   bile: 'not with gallstones or blocked bile ducts (from memory)',
-  allergen_nuts: 'a nut allergen, and straining does not take it out; tell everybody who drinks it',
-  allergen_celery: 'celery is an allergen, and straining does not take it out; tell everybody who drinks it',
-  allergen_mustard: 'mustard is an allergen, and straining does not take it out; tell everybody who drinks it',
-  allergen_peanut: 'peanut is an allergen, and straining does not take it out; tell everybody who drinks it',
-  allergen_sesame: 'sesame is an allergen, and straining does not take it out; tell everybody who drinks it',
-  allergen_milk_soya: 'may hold milk or soya, both allergens; read its pack',
-  allergen_nuts_trace: 'may hold traces of nuts; read its pack',
-  allergen_generic: 'can set off allergies; tell everybody who drinks it (from memory)',
+  allergen_nuts: 'a nut allergen, and straining leaves it in. Tell everybody who drinks it',
+  allergen_celery: 'celery is an allergen, and straining leaves it in. Tell everybody who drinks it',
+  allergen_mustard: 'mustard is an allergen, and straining leaves it in. Tell everybody who drinks it',
+  allergen_peanut: 'peanut is an allergen, and straining leaves it in. Tell everybody who drinks it',
+  allergen_sesame: 'sesame is an allergen, and straining leaves it in. Tell everybody who drinks it',
+  allergen_milk_soya: 'it may have milk or soya, both allergens. Read its pack',
+  allergen_nuts_trace: 'it may have traces of nuts. Read its pack',
+  allergen_generic: 'it can set off allergies. Tell everybody who drinks it (from memory)',
   pregnancy_breastfeeding: 'not in pregnancy, and no alcohol then at all',
-  anacardiaceae_allergy: 'kin to cashew and pistachio; dangerous with an allergy to those',
-  celery_kin: 'kin to celery; can set off an allergy to it (from memory)',
-  latex_fruit: 'can set off an allergy to latex (from memory)',
-  legume_allergy: 'kin to peanut; not with an allergy to pulses (from memory)',
-  lychee_seed: 'ripe flesh alone; the seed and the unripe fruit can poison (from memory)',
-  bitter_gourd: 'taste a bit first; a bitter one is poisonous, so throw it out (from memory)',
-  never_in_oil: 'in spirit it is fine, but never keep it in oil on a shelf: that grows botulism (from memory)',
-  pinocamphone: 'acts on the nerves in large amounts; keep to the amount, not with epilepsy (from memory)',
-  sedative_hops: 'makes drowsy; not with sleeping pills (from memory)',
-  clover_medicines: 'ask your doctor if you take blood thinners or hormones (from memory)',
-  cranberry_warfarin: 'ask your doctor if you take warfarin',
-  turmeric_liver: 'not with a liver complaint',
-  angelica_furocoumarins: 'its juice burns skin in sunlight; bought dried root only',
-  rhubarb_oxalate: 'the stalk alone; the leaf is poisonous (from memory)',
-  sulphites: 'dried fruit may hold sulphites, an allergen; read its pack (from memory)',
+  anacardiaceae_allergy: 'dangerous with an allergy to cashew or pistachio',
+  celery_kin: 'it can set off a celery allergy (from memory)',
+  latex_fruit: 'it can set off a latex allergy (from memory)',
+  legume_allergy: 'not with an allergy to pulses or peanut (from memory)',
+  lychee_seed: 'ripe flesh only. The seed and the unripe fruit are poisonous',
+  bitter_gourd: 'taste a bit first. If it’s bitter it’s poisonous: bin it',
+  never_in_oil: 'never keep it in oil on a shelf: that grows botulism. In spirit it’s fine',
+  pinocamphone: 'it acts on the nerves in large amounts. Keep to the amount, not with epilepsy (from memory)',
+  sedative_hops: 'it makes you drowsy. Not with sleeping pills (from memory)',
+  clover_medicines: 'on blood thinners or hormones? Ask your doctor (from memory)',
+  cranberry_warfarin: 'on warfarin? Ask your doctor',
+  turmeric_liver: 'not with liver trouble',
+  angelica_furocoumarins: 'its juice burns skin in sunlight. Shop-bought dried root only',
+  rhubarb_oxalate: 'the stalk alone. The leaf is poisonous (from memory)',
+  sulphites: 'dried fruit may have sulphites, an allergen. Read its pack (from memory)',
   oak_food_grade: 'chips sold for drinks, never other wood',
-  glochids: 'fine spines: wear gloves, peel, strain through cloth',
-  caffeine: 'caffeine hides how drunk one is; not for children or late at night (from memory)',
-  capsaicin: 'burns eyes and skin; wash your hands, and taste it often',
+  glochids: 'fine spines. Wear gloves, peel, strain through cloth',
+  caffeine: 'caffeine masks how drunk you feel (from memory)',
+  capsaicin: 'it burns eyes and skin. Wash your hands, and taste often',
+}
+
+/** What straining leaves in, by its short name. */
+const ALLERGENS: { readonly [Key in PlanHazard]?: string } = {
+  allergen_nuts: 'nuts',
+  allergen_peanut: 'peanut',
+  allergen_celery: 'celery',
+  allergen_mustard: 'mustard',
+  allergen_sesame: 'sesame',
+  allergen_milk_soya: 'perhaps milk or soya',
+  anacardiaceae_allergy: 'kin of cashew',
+}
+
+/** What looks like a plant and kills. */
+const DOUBLES: { readonly [Key in PlanHazard]?: string } = {
+  conifer_lookalikes: 'yew',
+  carrot_family: 'hemlock',
+  jasmine_double: 'yellow jessamine',
+  locust_double: 'laburnum',
+  veratrum_confusion: 'white hellebore',
+  burdock_double: 'deadly nightshade',
+}
+
+/** Who must not drink of it. */
+const NOT_FOR: { readonly [Key in PlanHazard]?: string } = {
+  pregnancy_breastfeeding: 'in pregnancy',
+  thujone: 'with epilepsy',
+}
+
+const SHORT: { readonly [Key in PlanHazard]?: string } = {
+  stone_kernels: 'Don’t crack the stones (cyanide).',
+  bitter_almond: 'Sweet almonds only (bitter ones: cyanide).',
+  elder: 'Elderflowers only, no leaf or stalk (cyanide).',
+  nutmeg: 'A few grams of nutmeg or mace are poisonous.',
+  lychee_seed: 'Ripe lychee flesh only: the seed is poisonous.',
+  bitter_gourd: 'Taste a bit first: if it’s bitter, bin it.',
+  star_anise_adulteration: 'Buy a food brand: poisonous star anise looks the same.',
+  grapefruit_interaction: 'On medicines? Ask your pharmacist.',
+}
+
+const wordsIn = (table: { readonly [Key in PlanHazard]?: string }, hazards: readonly PlanHazard[]): readonly string[] =>
+  hazards.flatMap((hazard) => table[hazard] ?? [])
+
+/** One sentence for doubles, one for who must not drink of it, one for what straining leaves in. */
+function graveText(hazards: readonly PlanHazard[], ids: readonly string[]): string {
+  const bay = hazards.includes('bay_lookalikes') ? [ids.includes('olive_leaf') ? 'oleander' : 'hedge laurel'] : []
+  const doubles = [...wordsIn(DOUBLES, hazards), ...bay]
+  const [notFor, allergens] = [wordsIn(NOT_FOR, hazards), wordsIn(ALLERGENS, hazards)]
+  return [
+    ...(doubles.length === 0
+      ? hazards.includes('foraging')
+        ? ['Pick only what you’re sure of: poisonous plants look alike.']
+        : []
+      : [
+          `Be sure of the plant: ${listed(doubles)} ${doubles.length === 1 ? 'looks like it and kills' : 'look like it and kill'}.`,
+        ]),
+    ...wordsIn(SHORT, hazards),
+    ...(notFor.length === 0 ? [] : [`Not ${either(notFor)}.`]),
+    ...(allergens.length === 0 ? [] : [`Has ${listed(allergens)}: tell everybody who drinks it.`]),
+  ].join(' ')
 }
 
 /** The double of olive is another than that of bay. */
 const leavesText = (ids: readonly string[]): string => {
   if (!ids.includes('olive_leaf')) return said.bay_lookalikes
   const leaf = ids.length === 1 ? 'an olive' : 'the right one'
-  return `bought, or from a tree you know to be ${leaf}; oleander leaves look alike and kill`
+  return `shop-bought, or from a tree you know to be ${leaf}. Oleander leaves look alike and kill`
 }
 
 /** What can hurt in a planned batch. */
 const planCautions = {
+  plan_grave: ({ hazards, ids, burns }) =>
+    [graveText(hazards, ids), ...(burns ? ['Keep flames away.'] : [])].join(' ').trim(),
   plan_hazard: ({ hazard, ids }) =>
     `${capital(listed(ids.map(plantName)))}: ${hazard === 'bay_lookalikes' ? leavesText(ids) : said[hazard]}.`,
 } satisfies Part<HazardMessages['cautions']>
@@ -82,24 +143,24 @@ type OtherHazard = Exclude<HazardKey, PlanHazard | LookHazard>
 
 /** What `/plan` does not say of plants; a hazard without words does not compile. */
 const others: { readonly [Key in OtherHazard]: string } = {
-  tonka: 'holds so much coumarin that I do not plan it',
-  estragole: 'holds a little estragole, suspected of harm in large amounts; no daily drink of it (from memory)',
-  methyleugenol: 'holds a little methyleugenol, suspected of harm in large amounts; no daily drink of it (from memory)',
-  safrole: 'holds safrole, which harms the liver; I do not plan it',
-  hydrocyanic: 'can give off cyanide where seed or kernel is broken; leave them out',
-  ramsons_lookalikes: 'deadly autumn crocus and lily of the valley have been taken for it; I do not plan it',
-  st_johns_wort: 'makes many medicines fail; I do not plan it',
-  rue: 'burns skin in sunlight and can end a pregnancy; I do not plan it',
-  tobacco: 'one small glass can poison; I do not plan it',
-  mushrooms: 'deadly ones look like good ones; I do not plan them (from memory)',
-  essential_oils: 'too concentrated for a dose at home; I do not plan them',
-  pulegone: 'holds a little pulegone, which harms the liver in large amounts; keep to the amount (from memory)',
-  teucrin_quassin: 'holds what harms the liver; I do not plan it',
-  calamus: 'holds asarone, suspected of causing cancer; I do not plan it',
-  stain: 'the juice stains skin and worktop; wear gloves (common practice)',
-  protected_plant: 'may be protected where it grows wild; take it cultivated or bought',
-  fig_leaf_furocoumarins: 'the sap burns skin in sunlight; I do not plan the leaf',
-  dairy_egg: 'keep for days in the cold at most; I do not plan them',
+  tonka: 'it has so much coumarin that I don’t plan it',
+  estragole: 'it has a little estragole, suspected of harm in large amounts. Not for every day (from memory)',
+  methyleugenol: 'it has a little methyleugenol, suspected of harm in large amounts. Not for every day (from memory)',
+  safrole: 'it has safrole, which harms the liver. I don’t plan it',
+  hydrocyanic: 'broken pips and kernels can give off cyanide. Leave them out',
+  ramsons_lookalikes: 'people mistake deadly autumn crocus and lily of the valley for it. I don’t plan it',
+  st_johns_wort: 'it makes many medicines fail. I don’t plan it',
+  rue: 'it burns skin in sunlight and can end a pregnancy. I don’t plan it',
+  tobacco: 'one small glass can poison you. I don’t plan it',
+  mushrooms: 'deadly ones look like good ones. I don’t plan them (from memory)',
+  essential_oils: 'too concentrated to measure at home. I don’t plan them',
+  pulegone: 'it has a little pulegone, which harms the liver in large amounts. Keep to the amount (from memory)',
+  teucrin_quassin: 'it can harm the liver. I don’t plan it',
+  calamus: 'it has asarone, suspected of causing cancer. I don’t plan it',
+  stain: 'the juice stains skin and worktop. Wear gloves (common practice)',
+  protected_plant: 'it may be protected where it grows wild. Buy it, or use it from a garden',
+  fig_leaf_furocoumarins: 'the sap burns skin in sunlight. I don’t plan the leaf',
+  dairy_egg: 'they spoil within days, even in the fridge. I don’t plan them',
 }
 
 /** What `/plan` says of the look of a drink. */
@@ -121,17 +182,19 @@ const hazardSentence = ({ hazard, ids }: HazardOf): string => {
 /** What can hurt in any making of a liqueur, whatever plants are in it. */
 const makingCautions = {
   making_food_spirit: () =>
-    'Only bought, taxed food spirit: industrial, denatured, rubbing or fuel alcohol blinds and kills, and nothing done at home makes it safe.',
+    'Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel alcohol blinds and kills, and nothing done at home makes it safe.',
   making_no_flame: () =>
-    'Strong spirit burns, and from about 40 % vol on its vapour can catch fire in a warm room (derived): no flame, spark or hot plate near it, and never heat it.',
+    'Keep strong spirit away from flames, sparks and hot plates, and never heat it. From about 40 % its vapour can catch fire in a warm room (derived).',
   making_children: () =>
-    'Jars and bottles look and smell like sweets: label them and lock them away from children and animals. A little can poison a child (from memory, please check).',
-  making_spent_plants: () => 'Spent plants burn and intoxicate: no flame or hot oven, no children, no animals.',
+    'Label bottles and keep them locked away from children and pets. A small amount can poison a child.',
+  making_spent_plants: () =>
+    'Strained plants still burn and intoxicate. Keep them from flames, hot ovens, children and pets.',
   making_no_distilling: () =>
-    'Nothing here is distilling: that needs a licence nearly everywhere, and the vapour explodes.',
+    'Don’t distil. It’s illegal without a licence almost everywhere, and the vapour can explode.',
   making_no_lead: () =>
-    'No leaded crystal, old glazed pottery, copper, brass or galvanised metal: spirit draws metal out (from memory, please check). Glass with a tight lid.',
-  making_no_dairy_egg: () => 'I plan no milk, cream or egg: they spoil, and alcohol does not make them safe.',
+    'Use glass with a tight lid. Spirit draws metal out of leaded crystal, old glazed pottery, copper, brass and galvanised metal (from memory).',
+  making_no_dairy_egg: () =>
+    'I don’t plan cream, milk or egg liqueurs: they spoil within days, and alcohol doesn’t make them safe.',
 } satisfies Part<HazardMessages['cautions']>
 
 /** What plants, and the making of a liqueur, can do. */

@@ -11,9 +11,10 @@ import {
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { DangerMessages } from '../messages/jar-danger.ts'
+import { plantName } from './cook-names.ts'
 import { weakText } from './jar-problems.ts'
 import { listed } from './phrases.ts'
-import { gramsAtMost, plantName } from './words.ts'
+import { gramsAtMost } from './words.ts'
 
 const weak = (of: Weak): string => weakText(weaknessOf(of))
 

@@ -8,11 +8,12 @@ import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { AgainMessages, CautionName, CorrectedStep, NowSaid, StepMessages } from '../messages/jar-steps.ts'
 import { calculateSentences } from './calculate.ts'
+import { cookName, plantName } from './cook-names.ts'
 import { didWords, happeningText, ingredientsText, untilText } from './jar-entries.ts'
 import { tasksText } from './jar-tasks.ts'
 import { listed, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { cookName, daysText, nameText, noteText, plantInText, plantName } from './words.ts'
+import { daysText, nameText, noteText, plantInText } from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
 const cautionNames: Readonly<Record<CautionName, string>> = {

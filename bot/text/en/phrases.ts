@@ -58,6 +58,19 @@ export const dayText = ({ year, month, day }: CalendarDay): string => `${day} ${
 
 const longMonth = (month: number): string => MONTHS[month - 1] ?? ''
 
+/** `1 Sep`. */
+export const shortDayText = ({ month, day }: CalendarDay): string => `${day} ${longMonth(month).slice(0, 3)}`
+
+/** From so many days on a month alone might be read as that of this year. */
+const LONG_DAYS = 300
+
+/** `early November`, `mid-November`, `late November`, with the year where it is long after the other day. */
+export function partOfMonth(on: CalendarDay, after: CalendarDay): string {
+  const { year, month, day } = on
+  const part = day <= 10 ? 'early ' : day <= 20 ? 'mid-' : 'late '
+  return `${part}${longMonth(month)}${daysBetween(on, after) < LONG_DAYS ? '' : ` ${year}`}`
+}
+
 /** The year only where it is not this one. */
 const written = (iso: IsoDay, today: IsoDay, monthName: (month: number) => string): string => {
   const { year, month, day } = dayFromIso(iso)

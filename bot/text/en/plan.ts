@@ -1,233 +1,290 @@
-import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { FoodNote } from '../../../core/botanical/food.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import { digits } from '../../../core/quantity/measured/shown-digits.ts'
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
-import type { LaterSaid } from '../messages/ingredients.ts'
-import type { BatchSaid, PlanMessages, PlanNamed } from '../messages/plan.ts'
-import { cautions } from './calculate.ts'
-import { capital, counted, listed, MONTHS, plural } from './phrases.ts'
-import { monthsText, shortName } from './plant-words.ts'
+import type { PlantSaid, UnknownSaid } from '../messages/ingredients.ts'
+import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
+import { cautions, sweetnessWords } from './calculate.ts'
+import { areWord, peeledText, piecesText, plantName } from './cook-names.ts'
+import { capital, counted, countWord, either, listed, partOfMonth, plural, shortDayText } from './phrases.ts'
+import { monthsText } from './plant-words.ts'
 import { sweetenerName } from './sweeteners.ts'
 import {
-  bottlesText,
+  bottlesFilled,
   daysText,
-  laterListed,
-  plantName,
+  fromFreezer,
+  isSameDay,
   plantText,
   spiritText,
   sweeteningTexts,
+  unknownName,
   vesselText,
 } from './words.ts'
 
-/** `700 ml of 95 % vol spirit, 84 g ginger root and 300 g sugar`. */
+/** Expected amounts, as far as they are known and no finer than a cook rounds. */
+const aboutVolume = ({ value, plusMinus }: Measured, format: Format): string =>
+  format.round.volume(digits(value, plusMinus).roundedValue)
+
+const aboutMass = ({ value, plusMinus }: Measured, format: Format): string =>
+  format.round.mass(digits(value, plusMinus).roundedValue)
+
+const aboutSweetenings = (sweetenings: readonly Sweetening[], format: Format): readonly string[] =>
+  sweetenings
+    .filter(({ massG }) => massG.value > 0)
+    .map(({ material, massG }) => `${aboutMass(massG, format)} ${sweetenerName(material)}`)
+
+/** `10 unwaxed lemons, 1 l of 95 % spirit and 540 g sugar`. */
 export const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): string =>
   listed([
+    ...plants.map((plant) => boughtText(plant, format)),
     ...spirits.map((spirit) => spiritText(spirit, format)),
-    ...plants.map((plant) => plantText(plant, format)),
-    ...sweeteningTexts(sweetenings, format),
+    ...aboutSweetenings(sweetenings, format),
   ])
 
-/** `fills 4 bottles of 500 ml`. */
-export const fillsText = ({ bottles, volumeMl }: BatchSaid, format: Format): string => {
-  const filled = bottlesText(bottles, format)
-  return filled === '' ? `makes about ${format.volume(volumeMl)}, less than a bottle` : `fills ${filled}`
+const boughtText = (plant: PlantSaid | UnknownSaid, format: Format): string =>
+  (plant.id === null ? null : piecesText(plant, format, 'unwaxed ')) ?? plantText(plant, format)
+
+/** `five 500 ml bottles and 370 ml over`. */
+export const fillsText = (
+  { bottles, volumeMl, leftoverMl }: Pick<PlanMakes, 'bottles' | 'volumeMl' | 'leftoverMl'>,
+  format: Format,
+): string => {
+  const filled = bottlesFilled(bottles, format)
+  if (filled === '') return `about ${aboutVolume(volumeMl, format)}, not quite a bottle`
+  return leftoverMl.value < LEAST_LEFT_ML ? filled : `${filled} and ${aboutVolume(leftoverMl, format)} over`
 }
-
-const laterText = (later: readonly LaterSaid[], format: Format): string =>
-  later.length === 0 ? '' : `; later add ${laterListed(later, format)}`
-
-/** First line of a plan: what to buy, when to strain, when it is ready, what it fills. */
-const planHeadlines = {
-  plan: (values, format) => {
-    const { strainFrom, strainBy, ready } = values
-    const strain = values.isHours
-      ? `within hours ${daysText(strainBy, strainBy, format)}`
-      : daysText(strainFrom, strainBy, format)
-    return `Buy ${buyText(values, format)}${laterText(values.later, format)}; strain ${strain}, ready by ${format.day(ready)}; ${fillsText(values, format)}.`
-  },
-} satisfies Part<PlanMessages['headlines']>
 
 /** A teaspoon stays in the jug. */
 const LEAST_LEFT_ML = 5
 
+/** First lines of a plan: what to buy, what it makes. */
+const planHeadlines = {
+  plan: (values, format) => `Buy ${buyText(values, format)}.`,
+  plan_makes: (values, format) => {
+    const { abvPercent, ready, start } = values
+    const when = ready === null ? '' : ` Ready in ${format.day(ready, partOfMonth(ready, start))}.`
+    return `Makes ${fillsText(values, format)}, at ${format.round.strength(abvPercent)}.${when}`
+  },
+} satisfies Part<PlanMessages['headlines']>
+
 /** The left of a plan's table. */
 const planRows = {
+  plan_on: ({ day }) => shortDayText(day),
+  plan_same_day: () => 'Same day',
+  plan_when_done: () => 'When done',
   plan_in_jar: () => 'In the jar',
-  plan_water_first: () => 'Water first',
   plan_jar: () => 'Jar',
   plan_steeping: () => 'While steeping',
   plan_add_later: () => 'Add later',
   plan_taste: () => 'Taste from',
   plan_strain: () => 'Strain',
   plan_strained: () => 'Strained',
-  plan_sweeten: () => 'Sweeten',
-  plan_syrup: () => 'Syrup expected',
+  plan_syrup: () => 'Syrup',
   plan_stir_in: () => 'Stir in',
-  plan_rest: () => 'Filter, rest',
-  plan_ready: () => 'Ready',
-  plan_bottles: () => 'Bottles',
+  plan_rest: () => 'Rest',
+  plan_ready: () => 'Best before',
 } satisfies Part<PlanMessages['rows']>
+
+const spiritName = (spirits: readonly unknown[]): string => (spirits.length === 1 ? 'spirit' : 'spirits')
+
+const nameOf = (plant: PlantSaid | UnknownSaid): string =>
+  plant.id === null ? unknownName(plant.name) : plantName(plant.id)
+
+/** `Peel the lemons thinly, no bitter pith: about 110 g.` */
+const peelText = (peeled: readonly PlantSaid[], format: Format): string => {
+  const fruit = listed(peeled.map(({ id, count }) => peeledText(id, count ?? 2)))
+  const masses = peeled.map(({ massG }) => aboutMass(massG, format))
+  return `Peel the ${fruit} thinly, no bitter pith: about ${listed(masses)}.`
+}
+
+const isPeeled = (plant: PlantSaid | UnknownSaid): plant is PlantSaid => plant.id !== null && plant.ofZest
+
 /** And its right. */
 const planCells = {
+  plan_put_in: ({ spirits, plants, sweetenings, waterMl, jarMl }, format) => {
+    const peeled = plants.filter(isPeeled)
+    const others = plants.filter((plant) => !isPeeled(plant))
+    const spirit = spiritName(spirits)
+    const first = waterMl === null ? [] : [`Mix the ${spirit} with ${format.volume(waterMl)} water.`]
+    const peel = peeled.length === 0 ? [] : [peelText(peeled, format)]
+    const sugar = sweeteningTexts(sweetenings, format)
+    const jar = `a closed ${vesselText(jarMl, format)} jar`
+    const things = `the ${listed([...others.map(nameOf), spirit, ...sugar])}`
+    const put =
+      peeled.length > 0
+        ? `Put ${others.length + sugar.length > 0 ? 'the peel' : 'it'} in ${jar} with ${things}, in the dark.`
+        : `Put ${things} in ${jar}, in the dark.`
+    return [...first, ...peel, put, 'Shake every day or two.'].join(' ')
+  },
+  plan_add: ({ ids }) => `Add ${listed(ids.map((id) => `the ${plantName(id)}`))}.`,
+  plan_taste_strain: ({ from, to, isTasted, isHours, infusionMl }, format) => {
+    const much = `: about ${aboutVolume(infusionMl, format)}`
+    const day = (on: CalendarDay): string => format.day(on, shortDayText(on))
+    if (isHours) return `Taste every hour or two. Strain${to === null ? '' : ` by ${day(to)}`}${much}.`
+    if (to === null) return `${isTasted ? 'Taste and strain' : 'Strain'}${much}.`
+    if (from === null) return `Taste. Strain when you like it, by ${day(to)}${much}.`
+    if (isSameDay(from, to)) return `Taste. Strain on ${day(to)}${much}.`
+    const begin = from.month === to.month && from.year === to.year ? format.day(from, String(from.day)) : day(from)
+    return `Taste. Strain when you like it, ${begin} to ${day(to)}${much}.`
+  },
+  plan_stir_in: ({ sweetener, sugarG, waterMl, syrupG, isCloudy }, format) => {
+    const [sugar, water] = [
+      `${aboutMass(sugarG, format)} ${sweetenerName(sweetener)}`,
+      `${aboutVolume(waterMl, format)} water`,
+    ]
+    const cloudy = isCloudy ? ' It clouds.' : ''
+    if (sugarG.value === 0 && waterMl.value === 0) return 'Nothing to add: it’s sweet and strong as it should be.'
+    if (syrupG !== null) return `Stir in cooled syrup: ${sugar} in ${water}.${cloudy}`
+    if (sugarG.value === 0) return `Stir in ${water}.${cloudy}`
+    if (waterMl.value === 0) return `Stir in ${sugar}. Shake daily until it’s gone.`
+    return `Stir in ${sugar} and ${water}. Shake daily until it’s dissolved.${cloudy}`
+  },
+  plan_ready_so: ({ freezer, isForWeeks }) =>
+    isForWeeks ? 'Ready. Keep it in the fridge and drink it within weeks.' : `Ready. ${fromFreezer(freezer)}`,
   plan_in_jar: ({ spirits, plants, sweetenings }, format) =>
     [
-      ...spirits.map((spirit) => spiritText(spirit, format)),
       ...plants.map((plant) => plantText(plant, format)),
+      ...spirits.map((spirit) => spiritText(spirit, format)),
       ...sweeteningTexts(sweetenings, format),
     ].join(' + '),
-  plan_water_first: ({ waterMl, abvPercent }, format) =>
-    `${format.volume(waterMl)}, to steep at ${format.plain(abvPercent, 1)} % vol`,
-  plan_jar: ({ jarMl }, format) => `${vesselText(jarMl, format)}, at most 85 to 90 % full`,
+  plan_jar: ({ jarMl }, format) => vesselText(jarMl, format),
   plan_steeping: ({ abvPercent, plantWaterG }, format) =>
-    format.spread.strength(abvPercent) +
-    `${plantWaterG.value < 0.5 ? '' : `; the plants bring about ${format.mass(plantWaterG)} water`}`,
+    `${format.spread.strength(abvPercent)}${plantWaterG.value < 0.5 ? '' : ` (about ${format.mass(plantWaterG)} water comes out of the plants)`}`,
   plan_add_later: ({ later }, format) =>
     later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`).join(', '),
   plan_day: ({ day }, format) => format.day(day),
   plan_days: ({ from, to }, format) => daysText(from, to, format),
-  plan_by: ({ day }, format) => `the day after straining, by ${format.day(day)}`,
   plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }, format) =>
-    `${format.spread.volume(infusionMl)} at ${format.strength(infusionAbvPercent)};` +
-    ` the plants keep about ${format.volume(keptBackMl)}`,
-  plan_syrup: ({ sweetener, sugarG, waterMl, syrupG }, format) =>
-    syrupG !== null
-      ? `about ${format.mass(sugarG)} ${sweetenerName(sweetener)} in ${format.volume(waterMl)} water (${format.mass(syrupG)})`
-      : sugarG.value === 0
-        ? `about ${format.volume(waterMl)} water, no more sugar`
-        : waterMl.value === 0
-          ? `${format.mass(sugarG)} ${sweetenerName(sweetener)}, no water`
-          : `about ${format.mass(sugarG)} ${sweetenerName(sweetener)} and ${format.volume(waterMl)} water, no syrup`,
-  plan_rest: ({ restDays }) =>
-    `rest ${counted(restDays, 'day')}; after the first 1 or 2, in the cold, filter or decant`,
-  /** Without a best before: too weak for a year in a cupboard. */
-  plan_ready: (values, format) => {
-    const { ready, bestBefore, isForWeeks } = values
-    if (isForWeeks) return `by ${format.day(ready)}; in the fridge all the time, for weeks`
-    const how = bestBefore === null ? 'once open, in the fridge' : `best before about ${format.day(bestBefore)}`
-    return `by ${format.day(ready)}; ${how}`
+    `${format.spread.volume(infusionMl)} at ${format.strength(infusionAbvPercent)} (the plants soak up about ${format.volume(keptBackMl)})`,
+  plan_syrup: ({ sweetener, sugarG, waterMl, syrupG }, format) => {
+    const sugar = `${format.mass(sugarG)} ${sweetenerName(sweetener)}`
+    if (syrupG !== null) return `${sugar} in ${format.volume(waterMl)} water, ${format.mass(syrupG)} in all`
+    if (sugarG.value === 0) return waterMl.value === 0 ? 'none' : `${format.volume(waterMl)} water, no more sugar`
+    if (waterMl.value === 0) return `${sugar}, no water`
+    return `${sugar} and ${format.volume(waterMl)} water, no syrup`
   },
-  plan_bottles: ({ bottles, leftoverMl }, format) =>
-    `${bottlesText(bottles, format) || 'none full'}` +
-    `${leftoverMl.value >= LEAST_LEFT_ML ? `, ${format.volume(leftoverMl)} left over` : ', nothing left over'}`,
+  plan_rest: ({ restDays }) => counted(restDays, 'day'),
+  /** Without a best before: too weak for a year in a cupboard. */
+  plan_ready: ({ bestBefore, isForWeeks }, format) =>
+    isForWeeks
+      ? 'some weeks, in the fridge'
+      : bestBefore === null
+        ? 'a few months, in the fridge once open'
+        : `about ${format.day(bestBefore)}`,
 } satisfies Part<PlanMessages['cells']>
-/** `common practice`, or from memory where that is all that is known of one of them. */
-const habitOf = (ids: readonly string[]): string =>
-  ids.some((id) => botanicalById(id).dose.trust === 'memory') ? 'from memory' : 'common practice'
 const perLitre = (gPerL: number, format: Format): string => `${format.plain(gPerL, gPerL < 10 ? 1 : 0)} g`
+
+const areThese = (ids: readonly string[]): string => listed(ids.map(plantName))
 
 /** What a maker should know of a planned batch. */
 export const planNotes = {
-  plan_assumed: ({ abvPercent, sugarGPerL, bottleMl }, format) => {
-    const taken = [
-      ...(abvPercent === null ? [] : [`${format.plain(abvPercent, 1)} % vol`]),
-      ...(sugarGPerL === null ? [] : [`${format.plain(sugarGPerL, 0)} g/L of sugar`]),
-      ...(bottleMl === null ? [] : [`bottles of ${vesselText(bottleMl, format)}`]),
+  plan_assumed: ({ abvPercent, sugarGPerL, nearest }, format) => {
+    const gone = [
+      ...(abvPercent === null ? [] : [`${format.plain(abvPercent, 0)}\u00a0%`]),
+      ...(sugarGPerL === null ? [] : [sweetnessWords(sugarGPerL, format)]),
     ]
-    return `You did not say, so I took ${listed(taken)}.`
+    const why =
+      nearest === null ? '' : nearest === 'strength' ? ': it gets no nearer to 30\u00a0%' : ': it gets no drier'
+    return `I’ve gone for ${gone.join(', ')}${why}.`
   },
-  plan_nearest: () => 'That is the nearest to the usual 30 % vol and 190 g/L that this infusion can be.',
   plan_form_taken: ({ forms }) =>
-    `I took ${listed(forms.map(({ id, state }) => `${plantName(id)} as ${state}`))}; say so if it is not.`,
-  plan_corrected: ({ ids }) => `I read ${listed(ids.map(plantName))}.`,
+    `I’ve taken ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} as ${state}`))}. If not, say so.`,
+  plan_corrected: ({ ids }) => `I’ve read that as ${areThese(ids)}.`,
   plan_days_known: () => 'I’ve left out your days: I know how long these plants take. Strain when you like it.',
-  plan_zest: () =>
-    'The zest of one fruit differs by 40 % from the next (derived): weigh what you peel, and plan again with grams.',
-  plan_pieces: () => 'Pieces differ, and their weights are common practice or estimated: weigh them if you can.',
-  plan_typical: ({ ids }) =>
-    `The usual amount of ${listed(ids.map(plantName))} is ${habitOf(ids)}, grams for each litre of steeping spirit.`,
+  plan_zest: () => 'Fruit vary a lot: weigh the peel if you can, and plan with grams.',
+  plan_pieces: () => 'Pieces vary too: weigh them if you can, and plan with grams.',
+  plan_typical: ({ ids }) => `I’ve used the usual amount of ${areThese(ids)} for that much spirit.`,
   plan_more_than_usual: ({ id, gPerL, limitGPerL }, format) =>
-    `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is more than most take (up to ${perLitre(limitGPerL, format)}): taste early.`,
+    `That’s a lot of ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use up to ${perLitre(limitGPerL, format)}. Taste early.`,
   plan_less_than_usual: ({ id, gPerL, limitGPerL }, format) =>
-    `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is less than most take (from ${perLitre(limitGPerL, format)}): it will be faint.`,
-  plan_far_off: ({ plant, pouredMl, usualG }, format) => {
+    `That’s little ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use ${perLitre(limitGPerL, format)} or more. It will be faint.`,
+  plan_far_off: ({ plant, usualG }, format) => {
     const share = plant.massG.value / usualG
     const times =
-      share > 1 ? `${format.plain(share, 0)} times` : `only ${format.plain(100 * share, share < 0.01 ? 1 : 0)} % of`
-    return `${plantText(plant, format)} in ${format.pour(pouredMl)} of spirit is ${times} the usual (${format.mass({ value: usualG, plusMinus: usualG / 10 })}); typed right?`
+      share > 1
+        ? `${format.plain(share, 0)} times`
+        : `only ${format.plain(100 * share, share < 0.01 ? 1 : 0)}\u00a0% of`
+    return `${plantText(plant, format)} is ${times} the usual ${aboutMass({ value: usualG, plusMinus: usualG / 10 }, format)}. Is the number right?`
   },
   plan_above_wise: ({ id, gPerL, limitGPerL }, format) =>
-    `${perLitre(gPerL, format)} of ${plantName(id)} in a litre of spirit is above the ${perLitre(limitGPerL, format)} that is wise.`,
+    `${perLitre(gPerL, format)} of ${plantName(id)} a litre is more than is sensible. Keep to ${perLitre(limitGPerL, format)}.`,
   plan_caffeine: ({ mg, mostMg, glassMl }) =>
-    `A ${glassMl} ml glass of it has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
+    `A ${glassMl} ml glass has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
   plan_capped: ({ ids }) =>
-    `I took less than the usual ${listed(ids.map(plantName))}, to stay under the limit for a finished drink.`,
+    `I’ve used less than the usual ${areThese(ids)}, to stay under the limit for a finished drink.`,
   plan_spirit_usual: ({ id, lowPercent, highPercent, isTooStrong }, format) =>
-    `For ${plantName(id)} most take spirit of ${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} % vol (common practice)${isTooStrong ? '; steep-at: dilutes it first' : '; yours is weaker'}.`,
+    isTooStrong
+      ? `Weaker spirit suits ${plantName(id)} better (${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} %). To dilute it first, add steep-at:${format.plain(highPercent, 0)}%.`
+      : `Stronger spirit suits ${plantName(id)} better (${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} %).`,
 
   plan_hurried_rest: ({ restDays }) =>
-    `The day you named leaves ${restDays} days of rest: it will taste harsh, and better later.`,
+    `That leaves ${counted(restDays, 'day')} to rest: it will taste harsh, and better later.`,
   plan_hurried_steep: ({ restDays }) =>
-    `The day you named leaves a short steep and ${restDays} days of rest: taste before you strain, and expect it faint and harsh.`,
-  plan_latest_start: ({ day }, format) => `It is in time if you start by ${format.day(day)}.`,
-  plan_out_of_season: ({ month, plants }) =>
-    `Out of season in ${MONTHS[month - 1]}, north of the equator (common practice): ` +
-    `${listed(plants.map(({ id, months }) => `${shortName(id)} (${monthsText(months)})`))}; south of it the year is turned by six months.`,
+    `That leaves a short steep and ${counted(restDays, 'day')} to rest. Taste before you strain, and expect it faint and harsh.`,
+  plan_latest_start: ({ day }, format) => `Start by ${format.day(day)} to make it.`,
+  plan_out_of_season: ({ plants }) =>
+    `${capital(listed(plants.map(({ id, months }) => `${plantName(id)} ${areWord(id)} best ${monthsText(months)}`)))} (half a year later in the south).`,
   plan_empty: ({ empty, limitId, isPlantSaid, isSpiritSaid, isStrengthSaid }) => {
-    const stay = `${empty === 1 ? 'One of your bottles stays' : `${empty} of your bottles stay`} empty`
-    const spirit = isStrengthSaid
-      ? 'say nothing of how much spirit there is (spirit:)'
-      : 'say only how strong the spirit is (strength:), not how much there is (spirit:)'
-    const ways = [
-      ...(isPlantSaid ? ['say nothing of the plants you have (of:)'] : []),
-      ...(isSpiritSaid ? [spirit] : []),
+    const short = `You’ll be ${countWord(empty)} ${plural(empty, 'bottle')} short`
+    const why = limitId === null ? '' : `: there’s too little ${plantName(limitId)}`
+    const without = [
+      ...(isPlantSaid ? ['of:'] : []),
+      ...(isSpiritSaid ? [isStrengthSaid ? 'spirit:' : 'spirit: (keep strength:)'] : []),
     ]
-    const why = limitId === null ? '' : `, for want of ${plantName(limitId)}`
-    return `${stay}${why}; ${listed(ways)}, to be told how much would fill ${plural(empty, 'it', 'them')}.`
+    const ways =
+      without.length === 0
+        ? ''
+        : ` Leave out ${either(without)} and I’ll say how much fills ${plural(empty, 'it', 'them')}.`
+    return `${short}${why}.${ways}`
   },
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
-  plan_adjust: (values, format) =>
-    'The strained liquid holds sugar already, so a hydrometer cannot read it. Measure how much there is, put that in, and type:' +
-    ` /adjust liqueur:${Math.round(values.infusionMl)} ml strength:${format.plain(values.abvPercent, 1)}% sweetness:${Math.round(values.sugarGPerL)} g/L` +
-    ` to-strength:${format.plain(values.toAbvPercent, 1)}% to-sweetness:${format.plain(values.toSugarGPerL, 0)} g/L`,
-  plan_measure: ({ isSyrup }) =>
-    isSyrup
-      ? 'The syrup is what I expect; after straining, measure the liquid and ask /syrup for the real one.'
-      : 'What is to be stirred in is what I expect; after straining, measure the liquid and ask /syrup for the real amounts.',
+  plan_adjust: () =>
+    'Sugar is already in, so don’t trust a hydrometer. When you strain, just measure how much there is.',
+  plan_measure: () => 'Those amounts are expected ones. Measure what you strain and you get the exact ones.',
   plan_no_syrup: cautions.syrup_too_thick,
   plan_sugar_alone: cautions.sugar_alone,
-  plan_care: ({ bulky }) =>
-    `Keep the jar dark and closed, every plant under the liquid${bulky ? ' (press the leaves down)' : ''}, and shake it every day or two (common practice).`,
-  plan_pith: () => 'Peel thinly: the white pith is bitter and soaks up spirit.',
-  plan_crack: () =>
-    'Crack the coffee rather than grind it: ground coffee turns bitter and is hard to filter (common practice).',
+  plan_care: ({ bulky }) => `Keep every plant under the liquid${bulky ? ': press the leaves down' : ''}.`,
+  plan_crack: () => 'Cracked coffee is easier: ground coffee turns bitter and is hard to filter.',
   plan_sugar_slow: () =>
-    'So much sugar does not dissolve in strong spirit: shake it now and then, and stir what is left into the strained liquid.',
+    'That much sugar dissolves slowly in strong spirit. Shake it now and then, and stir what’s left into the strained liquid.',
   plan_fruit_sugar: ({ sugarG }, format) =>
-    `The plants bring about ${format.mass(sugarG)} of sugar of their own (estimated; counted as table sugar).`,
-  plan_pectin: () => 'Fruit with pectin may gel or cloud in strong spirit: harmless; filter it cold.',
+    `The plants bring about ${format.mass(sugarG)} of sugar of their own (estimated, counted as table sugar).`,
+  plan_pectin: () => 'Some fruit turns to jelly or goes cloudy in strong spirit. It’s harmless: chill it, then filter.',
   plan_citrus_cloud: () =>
-    'Peel oil clouds somewhere between about 75 and 45 % vol as it is diluted; at 25 to 35 it is normally cloudy and harmless (no measured figure).',
-  plan_anethole_cloud: () => 'Anise oils cloud when water is added: harmless.',
-  plan_green: () => 'The green fades, fastest near 40 % vol: keep it dark and cold, and expect olive-brown.',
+    'The cloud is oil from the peel, and it’s fine. It comes somewhere between 75 and 45 % as you add water (no measured figure).',
+  plan_anethole_cloud: () => 'It clouds when you add water. That’s the anise oil, and it’s harmless.',
+  plan_green: () => 'The green fades to olive-brown. Dark and cold slows it, and it fades fastest near 40 %.',
   plan_spent: ({ keptBackMl, rinse }, format) =>
-    `The spent plants hold about ${format.volume(keptBackMl)} of strong liquid${rinse === null ? '.' : `: rinse them with part of the ${rinse === 'syrup' ? 'syrup’s water' : 'water that goes in'} and count it.`}` +
-    ' A second steep of them is weaker and wants its own jar. They burn and intoxicate: no flame, no children, no animals.',
-  plan_water: () => 'Take low-mineral water: hard water can leave a haze.',
+    `The strained plants keep about ${format.volume(keptBackMl)} of strong liquid.` +
+    `${rinse === null ? '' : ` Rinse them with a little of the ${rinse === 'syrup' ? 'syrup’s ' : ''}water and count it.`}` +
+    ' A second steep is weaker and needs its own jar. Bin them away from flames, children and pets.',
+  plan_water: () => 'Use soft or filtered water: hard water can leave a haze.',
   plan_estimates: ({ memoryIds }) =>
-    'How much water the plants give, what they keep and what filters take are estimates' +
-    `${memoryIds.length === 0 ? '' : `; the water in ${listed(memoryIds.map(plantName))} is from memory or estimated too`}.`,
+    'How much water the plants give, what they soak up and what filters lose are estimates' +
+    `${memoryIds.length === 0 ? '' : `, and so is the water in ${areThese(memoryIds)}`}.`,
   plan_law: () =>
-    'Only taxed food spirit, never industrial, denatured, rubbing or fuel alcohol, and nothing here is distilling. Local law and your doctor come before anything I say.',
+    'Use only spirit sold for drinking, never industrial, denatured, rubbing or fuel alcohol. Don’t distil. Local law and your doctor come before anything I say.',
 } satisfies Part<PlanMessages['notes']>
 
 /** How far the numbers of a plan can be trusted. */
 const planSure = {
-  plan_expected: (values, format) =>
-    `Expected, not measured: with ${values.isSyrup ? 'this syrup' : 'these amounts'} it comes out within ±${format.give.strength(values.abvPercent)} and ±${format.give.volume(values.volumeMl)} 19 times in 20.`,
+  plan_expected: ({ abvPercent, volumeMl }, format) =>
+    `Expected, not measured: good to about ±${format.give.strength(abvPercent)} and ±${format.give.volume(volumeMl)} (19 times in 20).`,
 } satisfies Part<PlanMessages['sure']>
+
+/** What is offered after a plan. */
+const planActions = {
+  plan_drier: () => 'Make it drier',
+  plan_sweeter: () => 'Make it sweeter',
+  plan_stronger: () => 'Make it stronger',
+} satisfies Part<PlanMessages['actions']>
+
 /** In the maker's own words. */
 const foodsText = ({ names }: PlanNamed): string => listed(names.map((name) => name.replace(/[“”]/g, '"')))
-
-/** First line of a plan with a food that the catalogue has no amounts for. */
-const planUnknownHeadlines = {
-  plan_unknown: (values, format) => {
-    const { strainOn } = values
-    const strain =
-      strainOn === null ? 'Say days: for a day to strain.' : `Strain on ${format.day(strainOn)}, as you said.`
-    return `Buy ${buyText(values, format)}. ${strain} ${capital(fillsText(values, format))}.`
-  },
-} satisfies Part<PlanMessages['headlines']>
 
 /** What a food can do to whoever drinks of it; from memory. */
 const told: { readonly [Note in FoodNote]: string } = {
@@ -279,10 +336,11 @@ const planUnknownNotes = {
 
 /** What `/plan` says. */
 export const planSentences = {
-  headlines: { ...planHeadlines, ...planUnknownHeadlines },
+  headlines: planHeadlines,
   rows: planRows,
   cells: planCells,
   sure: planSure,
   notes: { ...planNotes, ...planUnknownNotes },
+  actions: planActions,
   cautions: planUnknownCautions,
 } satisfies Feature<PlanMessages>

@@ -10,8 +10,9 @@ import type { LiqueurPlant } from '../../../core/botanical/words/liqueur-names.t
 import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { LimitProblems, PieceWeight } from '../messages/limit-problems.ts'
+import { cookName } from './cook-names.ts'
 import { capital, either, listed } from './phrases.ts'
-import { cookName, gramsAtMost } from './words.ts'
+import { gramsAtMost } from './words.ts'
 
 /** Beside what can kill. */
 export const ifDrunk = (): string => 'If anyone’s had some, call a poison centre or the emergency number now.'

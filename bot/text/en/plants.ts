@@ -2,6 +2,7 @@ import type { BotanicalKind, Limit } from '../../../core/botanical/botanical.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { BotanicalMessages } from '../messages/plants.ts'
+import { plantName } from './cook-names.ts'
 import { counted, listed } from './phrases.ts'
 import { planNotes } from './plan.ts'
 import {
@@ -22,7 +23,6 @@ import {
   trusted,
 } from './plant-words.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { plantName } from './words.ts'
 
 type KindRows = { readonly [Kind in BotanicalKind as `botanical_kind_${Kind}`]: () => string }
 

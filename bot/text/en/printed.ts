@@ -4,11 +4,12 @@ import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-da
 import type { Format } from '../format.ts'
 import type { BottleLabelData, JarTagData } from '../messages/pictures.ts'
 import type { PictureText } from '../picture-text.ts'
+import { plantName } from './cook-names.ts'
 import { printedDangers } from './jar-danger.ts'
 import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from './label.ts'
 import { dayText, MONTHS } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { altText, daysText, inJarText, plantName, unknownName, vesselText } from './words.ts'
+import { altText, daysText, inJarText, unknownName, vesselText } from './words.ts'
 
 /** Paper outlives the year. */
 const printedDay = (iso: IsoDay): string => {

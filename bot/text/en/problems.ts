@@ -9,12 +9,12 @@ import type { Written } from '../language.ts'
 import type { ChatProblems } from '../messages/chat-problems.ts'
 import type { LimitProblems } from '../messages/limit-problems.ts'
 import type { TalkProblems } from '../messages/talk.ts'
+import { cookName } from './cook-names.ts'
 import { discordText } from './discord.ts'
 import { safetyProblems, weakText } from './jar-problems.ts'
 import { measureProblems } from './measure.ts'
 import { fileProblems } from './notebook-file.ts'
 import { capital, dayText, either, MONTHS, WEEKDAYS } from './phrases.ts'
-import { cookName } from './words.ts'
 
 const inQuotes = (text: string): string => `“${text}”`
 

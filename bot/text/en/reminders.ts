@@ -12,10 +12,10 @@ import type {
   RemindedJars,
   RemindersMessages,
 } from '../messages/reminders.ts'
+import { plantName } from './cook-names.ts'
 import { askedText, dutyVerbs } from './jar-tasks.ts'
 import { capital, daysWords, dayWords, firstNames, listed, onDay, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { plantName } from './words.ts'
 
 const MOST_NAMES = 6
 

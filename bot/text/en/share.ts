@@ -4,9 +4,10 @@ import type { ShareProblems } from '../../../core/recipe/code/share-problems.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { Becomes, CodeDays, CodeFrom, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
+import { plantName } from './cook-names.ts'
 import { guestWords } from './label.ts'
 import { listed, plural, shortDayWords, timesText } from './phrases.ts'
-import { plantName, unknownName } from './words.ts'
+import { unknownName } from './words.ts'
 
 const daysText = ({ fromDays, byDays }: CodeDays): string =>
   fromDays === byDays ? `${byDays}` : `${fromDays} to ${byDays}`

@@ -1,4 +1,3 @@
-import type { PlantState } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { CountryId } from '../../../core/label/country.ts'
@@ -10,7 +9,8 @@ import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
 import type { BottlesSaid, LaterSaid, PlantName, PlantSaid, SpiritSaid, UnknownSaid } from '../messages/ingredients.ts'
-import { counted, dayText, listed, MONTHS } from './phrases.ts'
+import { piecesText, plantName } from './cook-names.ts'
+import { counted, countWord, dayText, listed, MONTHS, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
 
 const FREEZES: Readonly<Record<FreezerState, string>> = {
@@ -24,6 +24,15 @@ const FREEZES: Readonly<Record<FreezerState, string>> = {
 export const inFreezer = ({ state, freezerC }: FrozenSaid, format: Format): string =>
   `${FREEZES[state]} at ${format.temperature({ value: freezerC, plusMinus: 0 })}`
 
+/** In a kitchen's words: a sentence of its own. */
+export const fromFreezer = ({ state }: FrozenSaid): string =>
+  ({
+    pours: 'Pours from the freezer.',
+    should_pour: 'Should pour from the freezer.',
+    slush: 'It goes slushy in the freezer.',
+    solid: 'It freezes: a full bottle can burst in the freezer.',
+  })[state]
+
 /** The same with what to do about it. */
 export const inFreezerSo = (frozen: FrozenSaid, format: Format): string =>
   `${inFreezer(frozen, format)}${frozen.state === 'solid' ? ': keep it out, the bottle may crack' : ''}`
@@ -31,61 +40,10 @@ export const inFreezerSo = (frozen: FrozenSaid, format: Format): string =>
 /** A note between quotation marks that none of its own can close. */
 export const noteText = (note: string): string => `“${note.replace(/[“”]/g, '"')}”`
 
-/** One of what is counted and several, where the catalogue's name is that of the pieces and of nothing else. */
-const COUNTED: Readonly<Record<string, readonly [one: string, several: string]>> = {
-  apple: ['apple', 'apples'],
-  apricot_dried: ['dried apricot', 'dried apricots'],
-  banana: ['banana', 'bananas'],
-  brazil_nut: ['Brazil nut', 'Brazil nuts'],
-  cardamom: ['cardamom pod', 'cardamom pods'],
-  cherry_plum: ['cherry plum', 'cherry plums'],
-  citrus_leaf: ['citrus leaf', 'citrus leaves'],
-  clove: ['clove', 'cloves'],
-  coffee_whole: ['coffee bean', 'coffee beans'],
-  cornelian_cherry: ['cornelian cherry', 'cornelian cherries'],
-  date: ['date', 'dates'],
-  fig: ['fig', 'figs'],
-  fig_dried: ['dried fig', 'dried figs'],
-  gooseberry: ['gooseberry', 'gooseberries'],
-  green_walnut: ['green walnut', 'green walnuts'],
-  guava: ['guava', 'guavas'],
-  habanero: ['habanero', 'habaneros'],
-  hazelnut: ['hazelnut', 'hazelnuts'],
-  jalapeno: ['jalapeño', 'jalapeños'],
-  juniper: ['juniper berry', 'juniper berries'],
-  kiwi: ['kiwi', 'kiwis'],
-  kumquat: ['whole kumquat', 'whole kumquats'],
-  lemongrass: ['lemongrass stalk', 'lemongrass stalks'],
-  loquat: ['loquat', 'loquats'],
-  lychee: ['lychee', 'lychees'],
-  mango: ['mango', 'mangoes'],
-  myrtle_berries: ['myrtle berry', 'myrtle berries'],
-  passion_fruit: ['passion fruit', 'passion fruit'],
-  pear: ['pear', 'pears'],
-  pecan: ['pecan', 'pecans'],
-  persimmon: ['persimmon', 'persimmons'],
-  prune: ['prune', 'prunes'],
-  quince: ['quince', 'quinces'],
-  raisin: ['raisin', 'raisins'],
-  raspberry: ['raspberry', 'raspberries'],
-  rhubarb_stalk: ['rhubarb stalk', 'rhubarb stalks'],
-  rosehip: ['rosehip', 'rosehips'],
-  sage: ['sage leaf', 'sage leaves'],
-  sloe: ['sloe', 'sloes'],
-  sour_cherry: ['sour cherry', 'sour cherries'],
-  strawberry: ['strawberry', 'strawberries'],
-  sweet_cherry: ['sweet cherry', 'sweet cherries'],
-  tomato: ['tomato', 'tomatoes'],
-  vanilla: ['vanilla pod', 'vanilla pods'],
-}
-
-/** `vanilla pod` of one of it; null of what may have been counted in sticks or sprigs. */
-export const countedName = (id: string, count: number): string | null => COUNTED[id]?.[count <= 1 ? 0 : 1] ?? null
-
 /** `9 December`, where the year is said beside it. */
 const shortDay = ({ month, day }: CalendarDay): string => `${day} ${MONTHS[month - 1]}`
 
-const isSameDay = (one: CalendarDay, other: CalendarDay): boolean => dayText(one) === dayText(other)
+export const isSameDay = (one: CalendarDay, other: CalendarDay): boolean => dayText(one) === dayText(other)
 
 /** `from 9 to 25 December 2026`; one day where both are the same. */
 export const daysText = (from: CalendarDay, to: CalendarDay, format: Format): string => {
@@ -94,11 +52,6 @@ export const daysText = (from: CalendarDay, to: CalendarDay, format: Format): st
   return `from ${format.day(from, start)} to ${format.day(to)}`
 }
 
-/** The plant's name within a sentence. */
-export const plantName = (id: string): string => {
-  const { title } = botanicalById(id).names
-  return `${title.charAt(0).toLowerCase()}${title.slice(1)}`
-}
 /** `coffee beans, whole on 17 September 2026`. */
 export const laterListed = (later: readonly LaterSaid[], format: Format): string =>
   listed(later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`))
@@ -108,21 +61,29 @@ export const unknownName = (name: string): string => `“${name.replace(/[“”
 /** Of a plant that may not be one of the catalogue's. */
 export const nameText = ({ id, name }: PlantName): string => (id === null ? unknownName(name) : plantName(id))
 
-/** `84 g ginger root`, `lemon peel (zest) of 8 fruit = 80 g`, `5 cloves = 0.45 g`, `2 × mint leaves = 4 g`. */
+/** What was typed, with no break between a number and its unit. */
+export const asTyped = (typed: string): string =>
+  typed.replace(/(\d) ?%/, '$1\u00a0%').replace(/^([\d.,]+) (?=\S+$)/, '$1\u00a0')
+
+const saidAs = ({ id, state }: PlantSaid): string => {
+  const name = plantName(id)
+  return state === undefined || name.startsWith(state) ? name : `${state} ${name}`
+}
+
+/** `84 g ginger`, `peel of 8 lemons (about 80 g)`, `5 cloves (about 0.45 g)`, `1 Ceylon cinnamon stick (about 4 g)`. */
 export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
   if (plant.id === null) return `${format.mass(plant.massG)} ${unknownName(plant.name)}`
-  const { id, massG, count, ofZest } = plant
-  const [mass, name] = [format.mass(massG), plantName(id)]
-  if (count === null) return `${mass} ${name}`
-  const times = format.plain(count, 1)
-  if (ofZest) return `${name} of ${times} fruit = ${mass}`
-  const counted = countedName(id, count)
-  return counted === null ? `${times} × ${name} = ${mass}` : `${times} ${counted} = ${mass}`
+  const mass = plant.typed === undefined ? format.mass(plant.massG) : asTyped(plant.typed)
+  const pieces = piecesText(plant, format)
+  return pieces === null ? `${mass} ${saidAs(plant)}` : `${plant.ofZest ? 'peel of ' : ''}${pieces} (about ${mass})`
 }
-/** `700 ml of 75.5 % vol spirit`, `500 ml of 28 % vol with 250 g/L of sugar`. */
-export const spiritText = ({ amount, by, abvPercent, sugarGPerL }: SpiritSaid, format: Format): string => {
-  const poured = `${by === 'mass' ? format.mass(amount) : format.volume(amount)} of ${format.strength(abvPercent)}`
-  return sugarGPerL.value === 0 ? `${poured} spirit` : `${poured} with ${format.sweetness(sugarGPerL)} of sugar`
+/** `700 ml of 75.5 % spirit`, `70 cl of 40 % spirit`, `500 ml of 28 % liqueur (250 g/L of sugar)`. */
+export const spiritText = ({ amount, by, abvPercent, sugarGPerL, typed }: SpiritSaid, format: Format): string => {
+  const much =
+    typed === undefined ? (by === 'mass' ? format.mass(amount) : format.volume(amount)) : asTyped(typed.amount)
+  const strength = typed?.strength == null ? format.round.strength(abvPercent) : asTyped(typed.strength)
+  const poured = `${much} of ${strength}`
+  return sugarGPerL.value === 0 ? `${poured} spirit` : `${poured} liqueur (${format.sweetness(sugarGPerL)} of sugar)`
 }
 
 /** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
@@ -134,10 +95,19 @@ export const bottlesText = (bottles: readonly BottlesSaid[], format: Format): st
     .filter(({ count }) => count > 0)
     .map(({ count, volumeMl }) => `${counted(count, 'bottle')} of ${vesselText(volumeMl, format)}`)
     .join(' and ')
+/** `five 500 ml bottles and one 200 ml bottle`; empty where none is filled. */
+export const bottlesFilled = (bottles: readonly BottlesSaid[], format: Format): string =>
+  listed(
+    bottles
+      .filter(({ count }) => count > 0)
+      .map(({ count, volumeMl }) => `${countWord(count)} ${vesselText(volumeMl, format)} ${plural(count, 'bottle')}`),
+  )
 /** A plant as it went in; counted fruit are taken for their zest where the catalogue knows it. */
-export const plantInText = ({ id, name, massG, count }: PlantIn, format: Format): string => {
+export const plantInText = ({ id, name, massG, count, words }: PlantIn, format: Format): string => {
   const said =
-    id === null ? { id, name, massG } : { id, massG, count, ofZest: botanicalById(id).zestGPerFruit !== null }
+    id === null
+      ? { id, name, massG }
+      : { id, massG, count, unit: words?.unit, ofZest: botanicalById(id).zestGPerFruit !== null }
   return plantText(said, format)
 }
 
@@ -172,17 +142,6 @@ export const inJarText = ({ plants, spirits, waterG, sweetenings }: Ingredients,
     ...sweeteningTexts(sweetenings, format),
   ].join(' + ')
   return [now, ...laterTexts(plants, format)].join('; ')
-}
-
-/** A name of a person or a place keeps its capital: `Earl Grey tea`. */
-const PROPER = /^\p{Lu}\p{Ll}+ \p{Lu}/u
-
-/** As a cook calls it, which can be typed: `dried chilli`, `Ceylon cinnamon`, `star anise`. */
-export function cookName(id: string, state?: PlantState): string {
-  const { names, form } = botanicalById(id)
-  const [noun = '', ...kinds] = names.title.replace(/ \(.*?\)/, '').split(', ')
-  const name = [...kinds, PROPER.test(noun) ? noun : noun.charAt(0).toLowerCase() + noun.slice(1)].join(' ')
-  return state === undefined || state === form.state ? name : `${state} ${name}`
 }
 
 /** As they stand after “in”. */

@@ -109,11 +109,13 @@ export interface CalculateMessages {
     strength_expected: { readonly abvPercent: Measured }
     /** What went in makes another strength than was read. */
     strength_surprising: { readonly abvPercent: Measured }
+    flash_point: { readonly lowC: number }
     bounded: { readonly leftMl: number }
   }
-  cautions: Plain<'cool_first' | 'sugar_alone' | 'may_crystallise' | 'sugar_limit_not_known' | 'bottle_bursts'> & {
+  cautions: Plain<
+    'flame' | 'cool_first' | 'sugar_alone' | 'may_crystallise' | 'sugar_limit_not_known' | 'bottle_bursts'
+  > & {
     note_names: { readonly names: readonly string[] }
-    flame: { readonly lowC: number }
     syrup_too_thick: { readonly dissolvesG: number }
   }
   actions: Plain<'start_jar'> & {

@@ -22,6 +22,8 @@ export interface HazardMessages {
     | 'making_no_lead'
     | 'making_no_dairy_egg'
   > & {
+    /** What may kill or maim, in few words; each is said in full one question deeper. */
+    plan_grave: { readonly hazards: readonly PlanHazard[]; readonly ids: readonly string[]; readonly burns: boolean }
     plan_hazard: { readonly hazard: PlanHazard; readonly ids: readonly string[] }
     botanical_hazard: HazardOf
   }

@@ -1,8 +1,11 @@
+import type { PlantState } from '../../../core/botanical/botanical.ts'
 import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 
 export interface SpiritSaid {
+  /** As it was typed, where that is known: it is said in the same unit. */
+  readonly typed?: { readonly amount: string; readonly strength: string | null } | undefined
   readonly amount: Measured
   readonly by: 'volume' | 'mass'
   readonly abvPercent: Measured
@@ -12,8 +15,14 @@ export interface SpiritSaid {
 export interface PlantSaid {
   readonly id: string
   readonly massG: Measured
+  /** Its weight as it was typed, where it was: it is said in the same unit. */
+  readonly typed?: string | undefined
   /** Fruit or pieces: counted, or as many as to buy for the zest; null where it is weighed. */
   readonly count: number | null
+  /** What was counted: `each`, a piece such as `stick`, `teaspoon`; left out or null where that is not known. */
+  readonly unit?: string | null | undefined
+  /** Fresh or dried, where it was not said and has to be. */
+  readonly state?: PlantState | undefined
   /** True where the zest of whole fruit is meant. */
   readonly ofZest: boolean
 }

@@ -3,17 +3,9 @@ import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
-import type { BottlesSaid, LaterSaid, PlantSaid, SpiritSaid, UnknownSaid } from './ingredients.ts'
+import type { FrozenSaid } from './calculate.ts'
+import type { BottlesSaid, PlantSaid, SpiritSaid, UnknownSaid } from './ingredients.ts'
 import type { Plain } from './plain.ts'
-
-export interface PlanSaid extends BatchSaid {
-  /** Plants that go in after the first day. */
-  readonly later: readonly LaterSaid[]
-  readonly strainFrom: CalendarDay
-  readonly strainBy: CalendarDay
-  readonly isHours: boolean
-  readonly ready: CalendarDay
-}
 
 /** What to get and what it makes. */
 export interface BatchSaid {
@@ -21,12 +13,38 @@ export interface BatchSaid {
   readonly plants: readonly (PlantSaid | UnknownSaid)[]
   /** All of them, with the plants and in the syrup. */
   readonly sweetenings: readonly Sweetening[]
-  readonly volumeMl: Measured
-  readonly bottles: readonly BottlesSaid[]
 }
 
-export interface UnknownPlanSaid extends BatchSaid, PlanNamed {
-  readonly strainOn: CalendarDay | null
+/** What comes of it, and when. */
+export interface PlanMakes {
+  readonly volumeMl: Measured
+  readonly abvPercent: Measured
+  readonly bottles: readonly BottlesSaid[]
+  readonly leftoverMl: Measured
+  readonly start: CalendarDay
+  /** Null where it is not known. */
+  readonly ready: CalendarDay | null
+}
+
+/** What is done on the first day. */
+export interface PlanPutIn {
+  readonly spirits: readonly SpiritSaid[]
+  /** Those that go in at once. */
+  readonly plants: readonly (PlantSaid | UnknownSaid)[]
+  readonly sweetenings: readonly Sweetening[]
+  /** That dilutes the spirit first; null for none. */
+  readonly waterMl: Measured | null
+  readonly jarMl: number
+}
+
+/** Tasting and straining, on the day that stands beside it. */
+export interface PlanStrain {
+  readonly infusionMl: Measured
+  /** Null where it is strained on that day. */
+  readonly from: CalendarDay | null
+  readonly to: CalendarDay | null
+  readonly isTasted: boolean
+  readonly isHours: boolean
 }
 
 export interface PlanNamed {
@@ -68,8 +86,6 @@ export interface UsualSpirit {
 }
 
 export interface OutOfSeason {
-  /** From 1. */
-  readonly month: number
   readonly plants: readonly { readonly id: string; readonly months: readonly number[] }[]
 }
 
@@ -89,67 +105,58 @@ export interface PlanEmpty extends PlantLimit {
   readonly isStrengthSaid: boolean
 }
 
-/** The strained liquid as expected, and what is wished for. */
-export interface PlanAdjust {
-  readonly infusionMl: number
-  readonly abvPercent: number
-  readonly sugarGPerL: number
-  readonly toAbvPercent: number
-  readonly toSugarGPerL: number
-}
-
 export interface PlanMessages {
   headlines: {
-    plan: PlanSaid
-    plan_unknown: UnknownPlanSaid
+    plan: BatchSaid
+    plan_makes: PlanMakes
   }
   rows: Plain<
     | 'plan_in_jar'
-    | 'plan_water_first'
     | 'plan_jar'
     | 'plan_steeping'
     | 'plan_add_later'
     | 'plan_taste'
     | 'plan_strain'
     | 'plan_strained'
-    | 'plan_sweeten'
     | 'plan_syrup'
     | 'plan_stir_in'
     | 'plan_rest'
     | 'plan_ready'
-    | 'plan_bottles'
-  >
+    | 'plan_same_day'
+    | 'plan_when_done'
+  > & { plan_on: { readonly day: CalendarDay } }
   cells: {
+    plan_put_in: PlanPutIn
+    plan_add: { readonly ids: readonly string[] }
+    plan_taste_strain: PlanStrain
+    plan_stir_in: PlanSyrup & { readonly isCloudy: boolean }
+    plan_ready_so: { readonly freezer: FrozenSaid; readonly isForWeeks: boolean }
     plan_in_jar: PlanInJar
-    plan_water_first: { readonly waterMl: Measured; readonly abvPercent: number }
     plan_jar: { readonly jarMl: number }
     plan_steeping: { readonly abvPercent: Measured; readonly plantWaterG: Measured }
     plan_add_later: { readonly later: readonly { readonly id: string; readonly day: CalendarDay }[] }
     plan_day: { readonly day: CalendarDay }
     plan_days: { readonly from: CalendarDay; readonly to: CalendarDay }
-    plan_by: { readonly day: CalendarDay }
     plan_strained: PlanStrained
     plan_syrup: PlanSyrup
     plan_rest: { readonly restDays: number }
     plan_ready: {
-      readonly ready: CalendarDay
       readonly bestBefore: CalendarDay | null
       /** It may not keep. */
       readonly isForWeeks: boolean
     }
-    plan_bottles: { readonly bottles: readonly BottlesSaid[]; readonly leftoverMl: Measured }
   }
   sure: {
-    plan_expected: { readonly abvPercent: Measured; readonly volumeMl: Measured; readonly isSyrup: boolean }
+    plan_expected: { readonly abvPercent: Measured; readonly volumeMl: Measured }
   }
   notes: Plain<
-    | 'plan_nearest'
     | 'plan_days_known'
     | 'plan_zest'
     | 'plan_pieces'
     | 'plan_sugar_alone'
-    | 'plan_pith'
     | 'plan_crack'
+    | 'plan_adjust'
+    | 'plan_measure'
     | 'plan_sugar_slow'
     | 'plan_pectin'
     | 'plan_citrus_cloud'
@@ -162,14 +169,15 @@ export interface PlanMessages {
     plan_assumed: {
       readonly abvPercent: number | null
       readonly sugarGPerL: number | null
-      readonly bottleMl: number | null
+      /** What of the usual this infusion does not reach. */
+      readonly nearest: 'strength' | 'sweetness' | null
     }
     plan_form_taken: { readonly forms: readonly { readonly id: string; readonly state: string }[] }
     plan_corrected: { readonly ids: readonly string[] }
     plan_typical: { readonly ids: readonly string[] }
     plan_more_than_usual: PlanDosed
     plan_less_than_usual: PlanDosed
-    plan_far_off: { readonly plant: PlantSaid; readonly pouredMl: number; readonly usualG: number }
+    plan_far_off: { readonly plant: PlantSaid; readonly usualG: number }
     plan_above_wise: PlanDosed
     plan_caffeine: {
       readonly mg: number
@@ -183,8 +191,6 @@ export interface PlanMessages {
     plan_latest_start: { readonly day: CalendarDay }
     plan_out_of_season: OutOfSeason
     plan_empty: PlanEmpty
-    plan_adjust: PlanAdjust
-    plan_measure: { readonly isSyrup: boolean }
     plan_no_syrup: { readonly dissolvesG: number }
     plan_care: { readonly bulky: boolean }
     plan_fruit_sugar: { readonly sugarG: Measured }
@@ -197,6 +203,7 @@ export interface PlanMessages {
       readonly keptMaxMlPerG: number
     }
   }
+  actions: Plain<'plan_drier' | 'plan_sweeter' | 'plan_stronger'>
   cautions: {
     plan_unknown: PlanNamed & { readonly notes: readonly FoodNote[] }
   }

@@ -29,7 +29,7 @@ test('says the amount and the days first, and where each figure stands', async (
       Keeps back   0.5 to 0.9 ml of liquid for each gram (estimated)
       Season       all year
 
-    • I took ginger root as fresh; say so if it is not.
+    • I’ve taken the ginger as fresh. If not, say so.
     • Scrub it, peel it and slice it thin.
     • Two hours of stirring drew 23 % of what boiling drew from ginger, probably
       dried powder (Korean J. Food Preserv. 2019): hours are not enough. The days

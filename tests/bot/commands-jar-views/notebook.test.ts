@@ -49,11 +49,9 @@ describe('/notebook', () => {
     const desk = await deskWith({ jars }, { width: 300 })
     const lines = (await desk.textOf('/notebook')).split('\n')
     expect(lines[0]).toBe('Your batches, the newest first: 1 running, 1 finished.')
-    expect(lines[2]).toMatch(
-      /^ {2}walnut {2}Nov 2026, steeping; 1\.00 l of 95 % vol spirit \+ 80 g lemon peel \(zest\); /,
-    )
+    expect(lines[2]).toMatch(/^ {2}walnut {2}Nov 2026, steeping; 1\.00 l of 95 % spirit \+ 80 g lemon peel; /)
     expect(lines[3]).toMatch(
-      /^ {2}lemon {3}Jan 2026, steeped 25 days; 1\.00 l of 95 % vol spirit \+ 80 g lemon peel \(zest\); 2\.\d+ l at 3\d(\.\d)? % vol, 2\d\d g\/L; rated 4 of 5; “sharp, fine”$/,
+      /^ {2}lemon {3}Jan 2026, steeped 25 days; 1\.00 l of 95 % spirit \+ 80 g lemon peel; 2\.\d+ l at 3\d(\.\d)? % vol, 2\d\d g\/L; rated 4 of 5; “sharp, fine”$/,
     )
     expect(lines.join('\n')).toContain('/notebook walnut + lemon')
   })
@@ -105,7 +103,7 @@ describe('/notebook compare:', () => {
     const [headline, table] = text.split('\n\n')
     expect(headline).toBe('You liked lemon + lime better than lemon: 5 to 3. What differed, lemon | lemon + lime:')
     expect(table?.split('\n').map((line) => line.trim().replace(/ {2,}/, ': '))).toEqual([
-      'Lemon peel (zest): 80 g | 120 g a litre of spirit',
+      'Lemon peel: 80 g | 120 g a litre of spirit',
       'Steeped: 25 days | 30 days',
       expect.stringMatching(/^Strength: 3\d(\.\d)? % vol \| 3\d(\.\d)? % vol( \(too close to tell\))?$/),
       expect.stringMatching(/^Sweetness: 2\d\d g\/L \| 1\d\d g\/L$/),

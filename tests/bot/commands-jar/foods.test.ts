@@ -119,6 +119,6 @@ test.each([
 test('the double of olive is oleander', async () => {
   const desk = jarDesk()
   const { cautions } = await desk.ask('/cautions of:olive leaf')
-  expect(cautions.map(({ text }) => text).join()).toContain('oleander')
+  expect(cautions.map(({ text }) => text).join()).toContain('Oleander')
   expect(cautions.map(({ text }) => text).join()).not.toContain('true bay')
 })

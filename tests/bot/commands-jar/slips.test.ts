@@ -44,7 +44,7 @@ describe('what was typed', () => {
   it('is told apart from what was taken', async () => {
     const desk = jarDesk()
     expect(await desk.textOf('/jar start peel of:lemon peel spirit:1 l 95%')).toContain(
-      'You did not say how much, so I took the usual 120 g lemon peel (zest).',
+      'You did not say how much, so I took the usual 120 g lemon peel.',
     )
     expect(await desk.textOf('/jar start rind of:90 g lemon peel spirit:1 l 95%')).not.toContain('how much')
     expect(await desk.textOf('/again rind to-sweetness:rich')).toMatch(

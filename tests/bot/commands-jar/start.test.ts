@@ -8,7 +8,7 @@ describe('/jar start', () => {
   it('says what goes in and what comes next, and keeps what was planned', async () => {
     const desk = jarDesk()
     const text = await desk.textOf(LEMON)
-    expect(text).toMatch(/^lemon: started\. Put in 1\.00 l of 95 % vol spirit and lemon peel \(zest\) of 10 fruit/)
+    expect(text).toMatch(/1\.00 l of 95 % spirit and peel of 10 lemons/)
     expect(text).toMatch(/Taste from +8 November 2026/)
     expect(text).toMatch(/Strain +from 15 November to 1 December 2026/)
     expect(text).not.toContain('Syrup expected')
@@ -21,11 +21,9 @@ describe('/jar start', () => {
   it('says in its first line what goes in later, as the plan does', async () => {
     const batch = 'of:1 vanilla pod + 80 g coffee beans spirit:700 ml 40%'
     const plan = (await jarDesk().textOf(`/plan ${batch}`)).replace(/\s+/g, ' ')
-    expect(plan).toMatch(
-      /^Buy .*1 vanilla pod = 3 g.* sugar; later add coffee beans, whole on 10 November 2026; strain /,
-    )
+    expect(plan).toMatch(/^Buy 1 vanilla pod, 80 g coffee beans.* 10 Nov Add the coffee beans\./)
     const started = (await jarDesk().textOf(`/jar start coffee ${batch}`)).replace(/\s+/g, ' ')
-    expect(started).toContain('and 1 vanilla pod = 3 g; add 80 g coffee beans, whole on 10 November 2026.')
+    expect(started).toContain('and 1 vanilla pod (about 3 g); add 80 g coffee beans on 10 November 2026.')
   })
 
   it('works out the same batch as /plan', async () => {
@@ -146,12 +144,12 @@ describe('a plan offers its jar', () => {
   })
 
   it('late where it began in the past, today where it is to begin', async () => {
-    expect(await actionsOf('/plan of:lemon spirit:1 l 95% start:yesterday')).toEqual([
+    expect((await actionsOf('/plan of:lemon spirit:1 l 95% start:yesterday'))[0]).toBe(
       '/jar start of:lemon spirit:1 l 95% when:2026-10-31',
-    ])
-    expect(await actionsOf('/plan of:lemon spirit:1 l 95% start:tomorrow')).toEqual([
+    )
+    expect((await actionsOf('/plan of:lemon spirit:1 l 95% start:tomorrow'))[0]).toBe(
       '/jar start of:lemon spirit:1 l 95%',
-    ])
+    )
   })
 
   it.each([

@@ -26,14 +26,11 @@ async function saidOf(batch: string, measured: string) {
 
 it('makes no syrup of sugar that its water does not dissolve, from the plan to the reminder', async () => {
   const said = await saidOf('of:10 lemons spirit:1 l 40% to-strength:30%', '960 ml')
-  expect(said.plan).toContain('Stir in about')
-  expect(said.plan).not.toMatch(/Syrup expected|with this syrup|rinse them with part of the syrup/)
+  expect(said.plan).toMatch(/Stir in \d+ g sugar and \d+ ml water\. Shake daily/)
+  expect(said.plan).not.toMatch(/cooled syrup|syrup’s/)
   for (const text of [said.plan, said.strained, said.reminded]) {
-    expect(text).toMatch(
-      /[Tt]hat water dissolves only about \d+ g of the sugar at room temperature, so make no syrup of it/,
-    )
-    expect(text).toMatch(/in a closed jar over some days, without heat/)
-    expect(text).not.toMatch(/sugar in \d+ ml water|[Ll]et the syrup cool/)
+    expect(text).toMatch(/[Tt]hat water dissolves only about \d+ g of the sugar/)
+    expect(text).not.toMatch(/sugar in \d+ ml water|Cool the syrup/)
   }
   expect(said.reminded).toMatch(/^Sweeten lemon: stir \d+ g sugar and \d+ ml water into it, /)
   expect(said.cautions).toEqual([])
@@ -41,10 +38,10 @@ it('makes no syrup of sugar that its water does not dissolve, from the plan to t
 
 it('names a syrup where there is one, from the plan to the reminder', async () => {
   const said = await saidOf('of:10 lemons spirit:1 l 95% to-strength:30%', '960 ml')
-  expect(said.plan).toContain('Syrup expected about')
+  expect(said.plan).toContain('Stir in cooled syrup')
   for (const text of [said.plan, said.strained, said.reminded]) {
     expect(text).toMatch(/sugar in [\d.]+ l water/)
-    expect(text).not.toContain('make no syrup')
+    expect(text).not.toContain('kip the syrup')
   }
   expect(said.cautions).toEqual(['cool_first'])
 })

@@ -23,7 +23,7 @@ export interface PlanJson {
     readonly dates: Readonly<Record<'start' | 'tasteFrom' | 'strainFrom' | 'strainBy' | 'ready', string | null>>
   }
   readonly notes: readonly { readonly key: string; readonly text: string }[]
-  readonly cautions: readonly { readonly key: string; readonly text: string }[]
+  readonly cautions: readonly { readonly key: string; readonly text: string; readonly depth?: string }[]
   readonly error?: { readonly code: string; readonly message: string; readonly option?: string }
 }
 

@@ -26,7 +26,7 @@ it('says how far off an amount is, and begins the jar all the same', async () =>
   const desk = jarDesk()
   const { notes, data } = await desk.ask('/jar start q of:200 lemons spirit:1 l 95%')
   expect(notes.find(({ key }) => key === 'plan_far_off')!.text.replaceAll('\u00a0', ' ')).toMatch(
-    /^lemon peel \(zest\) of 200 fruit = 2\.1\d* kg in 1\.00 l of spirit is 1[78] times the usual \(120 g\); typed right\?$/,
+    /^peel of 200 lemons \(about 2\.1\d* kg\) is 1[78] times the usual 120 g\. Is the number right\?$/,
   )
   expect(data.stage).toBe('steeping')
   const less = await desk.ask('/jar start r of:1 g ginger spirit:1 l 95%')
@@ -40,5 +40,5 @@ it.each([
 ])('%s: diluting is advised where that helps', async (batch, canDilute) => {
   const { notes } = await jarDesk().ask(`/plan ${batch}`)
   const said = notes.find(({ key }) => key === 'plan_spirit_usual')?.text
-  expect(said).toMatch(canDilute ? /steep-at: dilutes it first/ : /yours is weaker/)
+  expect(said).toMatch(canDilute ? /To dilute it first, add steep-at:\d+%\./ : /^Stronger spirit suits/)
 })

@@ -19,13 +19,13 @@ describe('amounts that had no ceiling', () => {
   it.each([
     ['/plan of:500 g genepi spirit:1 l 95%', 'For 1.00 l of spirit use at most 25 g genepi'],
     ['/plan from:11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3', 'For 2.00 l of spirit use at most 50 g genepi'],
-    ['/plan of:800 g coffee beans spirit:1 l 95%', 'For 1.00 l of spirit use at most 620 g whole coffee beans'],
+    ['/plan of:800 g coffee beans spirit:1 l 95%', 'For 1.00 l of spirit use at most 620 g coffee beans'],
     ['/plan of:200 g cloves spirit:1 l 40%', 'For 1.33 l of drink use at most 33 g cloves'],
     ['/plan of:500 g star anise spirit:1 l 95%', 'at most 57 g star anise'],
     ['/plan of:500 g allspice spirit:1 l 95%', 'at most 200 g allspice'],
     ['/plan of:500 g dried chilli spirit:1 l 95%', 'at most 32 g dried chilli'],
     ['/plan of:500 g Ceylon cinnamon spirit:1 l 95%', 'at most 66 g Ceylon cinnamon'],
-    ['/plan of:1 kg turmeric spirit:1 l 95%', 'at most 750 g turmeric root'],
+    ['/plan of:1 kg turmeric spirit:1 l 95%', 'at most 750 g turmeric'],
     ['/plan of:500 g lavender spirit:1 l 95%', 'at most 100 g lavender flowers'],
     ['/plan of:200 g angelica root spirit:1 l 95%', 'at most 150 g angelica root'],
     // So much drinks up all of the spirit; more spirit would not do.
@@ -59,7 +59,7 @@ describe('amounts that had no ceiling', () => {
 describe('a refusal helps', () => {
   it('says what a stick weighs where sticks were counted', async () => {
     const message = await refused('/plan of:1 stick cassia spirit:1 l 40%')
-    expect(message).toContain('One stick of cassia cinnamon weighs 3 to 5 g.')
+    expect(message).toContain('One stick of cassia weighs 3 to 5 g.')
     expect(lineIn(message)).toBe('/plan of:3.3 g cassia spirit:1 l 40%')
     await ask(lineIn(message))
     expect(await refused('/plan of:2 nutmegs spirit:1 l 95%')).toContain('One nutmeg weighs 5 to 7 g.')

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { askAny, textOf } from '../commands/desk.ts'
+import { ask, askAny, textOf } from '../commands/desk.ts'
 
 // That these are poisonous is from memory; a misspelt one is on no list of foods.
 test.each([
@@ -16,14 +16,16 @@ test.each([
 
 test('what goes in later is not listed for the first day', async () => {
   const text = await textOf('/plan of:8 lemons + 5 g fresh chilli spirit:0.7 l 95%')
-  const [, inJar = ''] = /In the jar([\s\S]*?)\n {2}Jar /.exec(text) ?? []
+  const [, inJar = ''] = /In the jar([\s\S]*?)\n {2}While /.exec(text) ?? []
   expect(inJar).toContain('lemon')
   expect(inJar).not.toContain('chilli')
-  expect(text).toMatch(/Add later +chilli/)
+  expect(text).toMatch(/Add the fresh chilli\./)
 })
 
-test('a jar with sugar in it is finished with /adjust, in a line that runs', async () => {
-  const text = (await textOf('/plan of:1 kg green walnuts spirit:1 l 95% sugar:500 g')).replace(/\s+/g, ' ')
-  const line = /(\/adjust .+? g\/L to-strength:\S+ to-sweetness:\d+ g\/L)/.exec(text)?.[1] ?? ''
-  expect((await askAny(line)).error).toBeUndefined()
+test('of a jar with sugar in it no hydrometer is asked for', async () => {
+  const keys = async (more: string) =>
+    (await ask(`/plan of:1 kg green walnuts spirit:1 l 95%${more}`)).notes.map(({ key }) => key)
+  expect(await keys(' sugar:500 g')).toContain('plan_adjust')
+  expect(await keys(' sugar:500 g')).not.toContain('plan_measure')
+  expect(await keys('')).toContain('plan_measure')
 })

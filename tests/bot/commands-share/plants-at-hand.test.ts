@@ -23,7 +23,7 @@ describe('/plan from: with what there is of its plants', () => {
   it('weighs counted fruit as its own plan did, and says no factor that is one', async () => {
     const desk = deskOf()
     const code = await codeAfter(`/jar start lemon of:10 lemons spirit:1 l 95% ${WISH}`)
-    const fruit = /of 10 fruit = \d+ g/
+    const fruit = /peel of 10 lemons \(about \d+ g/
     const typed = fruit.exec(await desk.textOf(`/plan of:10 lemons spirit:1 l 95% ${WISH}`))![0]
     for (const more of ['', ' spirit:1 l 96%', ' strength:96%']) {
       expect(fruit.exec(await desk.textOf(`/plan from:${code}${more}`))![0], more).toBe(typed)
@@ -46,27 +46,21 @@ describe('/plan from: with what there is of its plants', () => {
     expect(keysIn(alone)).toContain('code_only_plant')
     expect((await desk.jsonOf(`/plan from:${code} of:42 g`)).data).toEqual(alone.data)
     expect(await desk.textOf(`/plan from:${code} of:4`)).toContain(
-      'I took “4” as lemon peel (zest), the one plant of that batch.',
+      'I took “4” as lemon peel, the one plant of that batch.',
     )
   })
 
   it.each([
     [
       'spirit:700 ml 60% of:40 g coffee beans bottles:3',
-      'for want of coffee beans, whole; say nothing of the plants you have (of:) and say only how strong the spirit is (strength:), not how much there is (spirit:), to be told how much would fill',
+      ': there’s too little coffee beans. Leave out of: or spirit: (keep strength:) and I’ll say how much fills',
     ],
-    [
-      'of:40 g coffee beans bottles:3',
-      'for want of coffee beans, whole; say nothing of the plants you have (of:), to be told how much would fill',
-    ],
-    [
-      'spirit:300 ml strength:60% bottles:3',
-      'stay empty; say nothing of how much spirit there is (spirit:), to be told how much would fill',
-    ],
+    ['of:40 g coffee beans bottles:3', ': there’s too little coffee beans. Leave out of: and I’ll say how much fills'],
+    ['spirit:300 ml strength:60% bottles:3', '. Leave out spirit: and I’ll say how much fills'],
   ])('says what %s has too little of', async (more, says) => {
     const desk = deskOf()
     const code = await codeAfter('/jar start coffee of:100 g coffee beans spirit:1 l 60%')
-    expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain(`2 of your bottles stay empty`)
+    expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain('You’ll be two bottles short')
     expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain(says)
     const without = `/plan from:${code} strength:60% bottles:3`
     expect((await desk.jsonOf(without)).data.bottles).toEqual([{ count: 3, volumeMl: 500 }])

@@ -84,7 +84,7 @@ describe('what belongs to several at once', () => {
   test('sugar with next to no water: the rest is stirred in without heat', async () => {
     const line = '/syrup 1 l strength:30% to-strength:28.6% ratio:20:1'
     expect(await cautions(line)).toContain('syrup_too_thick')
-    expect((await ask(line)).cautions.find(({ key }) => key === 'syrup_too_thick')?.text).toMatch(/without heat/)
+    expect((await ask(line)).cautions.find(({ key }) => key === 'syrup_too_thick')?.text).toMatch(/shake daily/)
   })
 
   test('the least sweet of worked styles does not hide what the sweetest needs', async () => {

@@ -41,10 +41,10 @@ describe('a card', () => {
       ],
     ])
     const { svg, alt } = batchCard(data, await pen())
-    for (const line of ['17 days', 'coffee beans, whole: 4 days', 'cinnamon, Ceylon: 1 day']) {
+    for (const line of ['17 days', 'coffee beans: 4 days', 'Ceylon cinnamon: 1 day']) {
       expect(svg).toContain(`>${line}<`)
     }
-    expect(alt).toContain('Steeped 17 days; coffee beans, whole: 4 days; cinnamon, Ceylon: 1 day.')
+    expect(alt).toContain('Steeped 17 days; coffee beans: 4 days; Ceylon cinnamon: 1 day.')
     expect(differing(pixelsOf(svg), pixelsOf(cutAtBoxes(svg)))).toBe(0)
     const many = [...data.laterPlants, { id: 'vanilla', name: 'vanilla', days: 2 }]
     expect(batchCard({ ...data, laterPlants: many }, await pen()).svg).toContain('>3 plants: 1 to 4 days<')

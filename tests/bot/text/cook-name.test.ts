@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { cookName } from '../../../bot/text/en/words.ts'
+import { cookName } from '../../../bot/text/en/cook-names.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { findBotanical } from '../../../core/botanical/find/find.ts'
 

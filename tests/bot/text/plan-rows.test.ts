@@ -1,13 +1,23 @@
 import { expect, it } from 'vitest'
 import { englishFormat } from '../../../bot/text/en/format.ts'
-import { planSentences } from '../../../bot/text/en/plan.ts'
+import { fillsText } from '../../../bot/text/en/plan.ts'
+
+const fills = (count: number, leftMl: number) =>
+  fillsText(
+    {
+      bottles: [{ count, volumeMl: 500 }],
+      volumeMl: { value: count * 500 + leftMl, plusMinus: 1 },
+      leftoverMl: { value: leftMl, plusMinus: 1 },
+    },
+    englishFormat('metric'),
+  )
 
 it('calls nothing left over what is less than a teaspoon', () => {
-  const left = (value: number) =>
-    planSentences.cells.plan_bottles(
-      { bottles: [{ count: 6, volumeMl: 500 }], leftoverMl: { value, plusMinus: 1 } },
-      englishFormat('metric'),
-    )
-  expect(left(0.04)).toBe('6 bottles of 500\u00a0ml, nothing left over')
-  expect(left(12)).toBe('6 bottles of 500\u00a0ml, 12\u00a0ml left over')
+  expect(fills(6, 0.04)).toBe('six 500\u00a0ml bottles')
+  expect(fills(6, 12)).toBe('six 500\u00a0ml bottles and 12\u00a0ml over')
+  expect(fills(1, 12)).toBe('one 500\u00a0ml bottle and 12\u00a0ml over')
+})
+
+it('says how much there is where no bottle is full', () => {
+  expect(fills(0, 420)).toBe('about 420\u00a0ml, not quite a bottle')
 })

@@ -6,13 +6,12 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { cutCount } from '../../../core/recipe/batch.ts'
 import { expectDistilledPercent } from '../../../core/recipe/distilled.ts'
 import { parseBottles } from '../../../core/recipe/plan/parse-bottles.ts'
-import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import { plantOf } from '../../../core/recipe/plan/plant-of.ts'
 import { spiritForBottles } from '../../../core/recipe/plan/spirit-for-bottles.ts'
 import { NOTED_SUGAR_G } from '../../../core/recipe/plan/unusual-amounts.ts'
 import { orAdvised } from '../../../core/recipe/plan/weak-steep-advice.ts'
 import { massOfCounted, weighPieces } from '../../../core/recipe/plan/weigh-pieces.ts'
-import { withoutTrace } from '../../../core/recipe/plan/without-trace.ts'
+import { withoutTrace } from '../../../core/recipe/solve/without-trace.ts'
 import { jarMlFor, type Plant, steep } from '../../../core/recipe/steep.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 import { spirit } from './wishes.ts'
@@ -103,20 +102,26 @@ describe('plants in a jar', () => {
   })
 })
 
-// No kitchen scale shows half a gram, and nobody tastes a gram in a litre (common practice, no source).
+// A pinch of sugar and a sip of water that nobody tastes (chosen for a kitchen, no source).
 it.each([
-  [0.49, 1000, true],
-  [0.5, 1000, false],
-  [0.39, 400, true],
-  [0.41, 400, false],
-])('%s g of sugar in %s ml are none: %s', (sugarG, volumeMl, isNone) => {
-  const plan = {
+  ['less than 5 g of sugar', { sugarG: 4.9, waterMl: 300, volumeMl: 1000, sugarGPerL: 5 }, [0, 300]],
+  ['just 5 g of sugar', { sugarG: 5, waterMl: 300, volumeMl: 1000, sugarGPerL: 5 }, [5, 300]],
+  ['less than 2 % of all the sugar', { sugarG: 5, waterMl: 300, volumeMl: 1000, sugarGPerL: 251 }, [0, 300]],
+  ['less than 10 ml of water', { sugarG: 50, waterMl: 9.9, volumeMl: 100, sugarGPerL: 250 }, [50, 0]],
+  ['just 10 ml of water', { sugarG: 50, waterMl: 10, volumeMl: 100, sugarGPerL: 250 }, [50, 10]],
+  ['less than 2 % of all the liquid', { sugarG: 50, waterMl: 19, volumeMl: 1000, sugarGPerL: 250 }, [50, 0]],
+])('%s is not worth adding', (_, { sugarG, waterMl, volumeMl, sugarGPerL }, told) => {
+  const added = withoutTrace({
     sugarG: exactly(sugarG),
-    waterG: exactly(100),
-    waterMl: exactly(100),
-    outcome: { volumeMl: exactly(volumeMl) },
-  } as unknown as Plan
-  expect(withoutTrace(plan).sugarG.value).toBe(isNone ? 0 : sugarG)
+    waterG: exactly(waterMl),
+    waterMl: exactly(waterMl),
+    syrupG: exactly(sugarG + waterMl),
+    syrupMl: exactly(sugarG * 0.6 + waterMl),
+    dissolvesG: null,
+    outcome: { volumeMl: exactly(volumeMl), sugarGPerL: exactly(sugarGPerL) },
+  })
+  expect([added.sugarG.value, added.waterMl.value]).toEqual(told)
+  if (told[0] === 0) expect(added.syrupG.value).toBe(told[1])
 })
 
 describe('counted plants', () => {

@@ -24,13 +24,11 @@ import { canonical } from '../../../chat/stable-json.ts'
 import type { Message } from '../../../text/words.ts'
 import { farNotes } from '../../plan/far-notes.ts'
 import { type AskedPlan, planAsked } from '../../plan/plan-asked.ts'
-import { plantsSaid } from '../../plan/plan-data.ts'
 import { assumedNotes } from '../../plan/plan-notes.ts'
 import { planCautions } from '../../plan/plan-reply.ts'
-import { planRows } from '../../plan/plan-rows.ts'
+import { startRows } from '../../plan/plan-rows.ts'
 import { unknownNotes } from '../../plan/plan-unknown.ts'
 import { missing, type WithPlants } from '../../plan/plan-wish.ts'
-import { freezerOf } from '../../reply/outcome-reply.ts'
 import { placeActions, whereNote } from '../../reply/reminders-actions.ts'
 import { countMade } from '../../share/count-made.ts'
 import { allInActions } from '../known/add-line.ts'
@@ -38,8 +36,8 @@ import { cautioned } from '../known/jar-cautions.ts'
 import { change, enteredBy, type Input, type Recorded } from '../step/record-step.ts'
 import { lateDay, stepReply } from '../step/step-reply.ts'
 
-/** Of a plan's table, what the first day and the next ones need. */
-const ROWS: ReadonlySet<string> = new Set(['plan_jar', 'plan_add_later', 'plan_taste', 'plan_strain'])
+/** The worst of them; the plan has told all. */
+const MOST_CAUTIONS = 3
 
 type Notes = readonly Message<'notes'>[]
 
@@ -154,7 +152,9 @@ export async function startJar(
     isNamed,
     day,
     // Of the jar it is said by its own name.
-    cautions: planCautions(planned, null).filter(({ key }) => key !== 'plan_jar_undecided'),
+    cautions: planCautions(planned, null)
+      .slice(0, MOST_CAUTIONS)
+      .filter(({ key }) => key !== 'plan_jar_undecided'),
   }
   const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
   if (shared !== null && begun.held === undefined) await countMade(shared, context)
@@ -167,10 +167,7 @@ export async function startJar(
       key: 'jar_started',
       values: { name: begun.story.name, started: begun.story.started, day: lateDay(begun.entry, context) },
     },
-    rows: () =>
-      planRows(wish, planned, plantsSaid(input, planned), freezerOf(context)).filter(({ label }) =>
-        ROWS.has(label.key),
-      ),
+    rows: () => startRows(planned),
     notes: [
       ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
       ...(isPlaceOpen ? [whereNote(places, context)] : []),

@@ -1,0 +1,41 @@
+import { expect, it } from 'vitest'
+import { cookName } from '../../../bot/text/en/cook-names.ts'
+import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
+import { budgets } from './budgets.ts'
+import { tooLong, WIDTHS } from './first-screens.ts'
+
+const named = (id: string): string => {
+  const botanical = catalogue.find((each) => each.id === id)!
+  const name = cookName(id)
+  return isFormAsked(botanical) && !name.startsWith(botanical.form.state) ? `${botanical.form.state} ${name}` : name
+}
+
+const lines = catalogue.flatMap(({ id }) => [
+  `/plan of:${named(id)} spirit:1 l 95%`,
+  `/plan of:${named(id)} spirit:70 cl 40%`,
+  `/plan of:${named(id)} bottles:4 x 500 ml strength:70%`,
+])
+
+it.each(WIDTHS)(
+  'a plan of any plant is one screen at %i columns',
+  async (columns) => {
+    const long = await tooLong(lines, columns, () => budgets.plan[columns])
+    expect(long.join('\n\n')).toBe('')
+  },
+  120_000,
+)
+
+it.each(WIDTHS)(
+  'each further plant takes a little more at %i columns',
+  async (columns) => {
+    const most = (line: string) => budgets.plan[columns] + line.split(' + ').length * budgets.plan.more[columns]
+    const trios = catalogue.map(({ id }, at) => {
+      const [other, third] = [7, 31].map((step) => catalogue[(at + step) % catalogue.length]!.id)
+      return `/plan of:${[id, other!, third!].map(named).join(' + ')} spirit:1 l 70%`
+    })
+    const long = await tooLong(trios, columns, (line) => most(line) - budgets.plan.more[columns])
+    expect(long.join('\n\n')).toBe('')
+  },
+  120_000,
+)
