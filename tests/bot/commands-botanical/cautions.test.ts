@@ -20,28 +20,27 @@ test('says everything about the plants and the making, worst first', async () =>
   expect(await printed('/cautions of:8 lemons + 30 g ginger')).toMatchInlineSnapshot(`
     "1 caution for lemon peel and ginger and 9 for the making, worst first.
 
-    ! Only bought, taxed food spirit: industrial, denatured, rubbing or fuel alcohol
-      blinds and kills, and nothing done at home makes it safe.
-    ! Strong spirit burns, and from about 40 % vol on its vapour can catch fire in a
-      warm room (derived): no flame, spark or hot plate near it, and never heat it.
+    ! Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel
+      alcohol blinds and kills, and nothing done at home makes it safe.
+    ! Keep strong spirit away from flames, sparks and hot plates, and never heat it.
+      From about 40 % its vapour can catch fire in a warm room (derived).
     ! None in pregnancy or when trying for a baby, none before driving, swimming or
       working with machines, none for anybody under age; with medicines, liver
       disease or a past dependence ask a doctor or pharmacist. The law where you are
       comes before anything said here.
-    ! Jars and bottles look and smell like sweets: label them and lock them away
-      from children and animals. A little can poison a child (from memory, please
-      check).
-    ! Spent plants burn and intoxicate: no flame or hot oven, no children, no
-      animals.
-    ! Nothing here is distilling: that needs a licence nearly everywhere, and the
-      vapour explodes.
-    ! No leaded crystal, old glazed pottery, copper, brass or galvanised metal:
-      spirit draws metal out (from memory, please check). Glass with a tight lid.
-    ! I plan no milk, cream or egg: they spoil, and alcohol does not make them safe.
-    ! Lemon peel (zest): buy untreated fruit; hot water and scrubbing take off some
-      of the wax and fungicide of others, not all.
-    ! Let the syrup cool to room temperature before it meets the spirit: hot syrup
-      drives off flammable vapour."
+    ! Label bottles and keep them locked away from children and pets. A small amount
+      can poison a child.
+    ! Strained plants still burn and intoxicate. Keep them from flames, hot ovens,
+      children and pets.
+    ! Don’t distil. It’s illegal without a licence almost everywhere, and the vapour
+      can explode.
+    ! Use glass with a tight lid. Spirit draws metal out of leaded crystal, old
+      glazed pottery, copper, brass and galvanised metal (from memory).
+    ! I don’t plan cream, milk or egg liqueurs: they spoil within days, and alcohol
+      doesn’t make them safe.
+    ! Lemon peel: buy unwaxed. Hot water and scrubbing only take off some of the wax
+      and fungicide.
+    ! Cool the syrup completely first: hot syrup drives off vapour that burns."
   `)
   expect((await json('/cautions of:8 lemons + 30 g ginger')).data).toEqual({
     sweeteners: [],

@@ -76,7 +76,7 @@ describe('what is said', () => {
     const first = cautions.filter(({ depth }) => depth !== 'more')
     expect(first.map(({ key }) => key)).toEqual(['plan_grave'])
     expect(first[0]!.text).toBe(
-      'Sweet almonds only (bitter ones: cyanide). On medicines? Ask your pharmacist. Not in pregnancy or with epilepsy. Has nuts: tell everybody who drinks it. Keep flames away.',
+      'Sweet almonds only (bitter ones: cyanide). On medicines? Ask your pharmacist. Not with epilepsy or in pregnancy. Has nuts: tell everybody who drinks it. Keep flames away.',
     )
     expect(cautions[1]!.text).toContain('not in pregnancy')
     expect(cautions.length).toBeGreaterThan(6)
