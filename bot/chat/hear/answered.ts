@@ -3,11 +3,13 @@ import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import type { Message } from '../../text/words.ts'
+import { byPath } from '../callable.ts'
 import type { Reply } from '../reply.ts'
 import { type CallOutcome, type Dispatch, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { moreOf } from '../run/more.ts'
 import { withoutKeeping } from '../run/without-keeping.ts'
+import { handbookReply } from './handbook-reply.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
 
@@ -123,6 +125,19 @@ export async function answered(reading: TalkReading, dispatch: Dispatch, place: 
     }
     case 'last':
       return lastHeard(reading.what, dispatch, place)
+    case 'topic':
+      return heard({
+        ok: true,
+        path: 'handbook',
+        reply: handbookReply(reading.entry, reading.more, dispatch.language.handbook),
+      })
+    case 'symptom': {
+      const path = 'trouble'
+      const call = { path, options: reading.options }
+      if (byPath(path, dispatch.commands) !== null) return heard(await execute(call, dispatch), lineOf(call))
+      const lines = whatItCanDo([])
+      return asked(path, { code: 'not_understood', problem: 'talk_lost', values: { lines } }, lineOf(call), lines)
+    }
     default: {
       const lines = whatItCanDo(reading.kind === 'lost' ? reading.nearest : [])
       return asked(null, { code: 'not_understood', problem: 'talk_lost', values: { lines } }, null, lines)

@@ -2,7 +2,7 @@ import { isRefused } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
-import { byPath } from '../callable.ts'
+import { byPath, type Callable } from '../callable.ts'
 import { ChatError } from '../chat-error.ts'
 import type { Command } from '../command.ts'
 import { parseLine } from '../grammar/grammar.ts'
@@ -33,4 +33,14 @@ export function exactWithoutSlash(line: string, commands: readonly Command[], ja
   const isNamed =
     /(?<!\S)[a-z][a-z-]*:\s*\S/i.test(line) || Object.keys(call.options).length === 0 || 'jar' in call.options
   return isNamed ? call : null
+}
+
+/** The call of a line as the grammar takes it, whatever its options say; null where it is none. */
+export function typedCall(line: string, commands: readonly Callable[]): Invocation | null {
+  try {
+    return parseLine(line, commands)
+  } catch (error) {
+    if (error instanceof ChatError) return null
+    throw error
+  }
 }

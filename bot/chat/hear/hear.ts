@@ -1,9 +1,12 @@
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { NOBODY, type Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
+import type { Invocation } from '../../calls/invocation.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
+import { findEntry } from '../../talk/handbook/find-entry.ts'
+import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { english } from '../../talk/lexicon/english.ts'
 import { italian } from '../../talk/lexicon/italian.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
@@ -15,7 +18,7 @@ import { emergencyIn } from '../run/emergency.ts'
 import { attempt, type Dispatch, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { answered } from './answered.ts'
-import { exactCall, exactWithoutSlash } from './exactly.ts'
+import { exactCall, exactWithoutSlash, typedCall } from './exactly.ts'
 import { type Heard, heard } from './heard.ts'
 import { jarsTold } from './jars-told.ts'
 import { remember } from './remember.ts'
@@ -44,17 +47,26 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     lexicons: LEXICONS,
     jars: jarsTold(person, zone, nowMs),
     today: dayAt(zone, nowMs),
-    findEntry: () => null,
+    findEntry: (text) => findEntry(text, dispatch.language.handbook),
+    findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
     ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
     ...(command !== undefined && { command }),
   })
 }
 
+/** An exact call; what it lacks is an open question. */
+async function ofExact(call: Invocation, dispatch: Dispatch): Promise<Understood> {
+  const reading: TalkReading | null = Object.hasOwn(signatures, call.path)
+    ? { kind: 'call', call: { command: call.path as Path, options: call.options }, leftOut: [], does: 'compute' }
+    : null
+  return { heard: heard(await execute(call, dispatch)), reading }
+}
+
 /** A line with its slash: exact, or with loose values that are read with the command known. */
-async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promise<Heard> {
+async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promise<Understood> {
   const { commands } = dispatch
   const exact = exactCall(line, commands as readonly Command[], person.jars)
-  if (exact !== null) return heard(await execute(exact, dispatch))
+  if (exact !== null) return ofExact(exact, dispatch)
   const path = pathTyped(line, commands)
   const rest =
     path === null
@@ -69,10 +81,11 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
     if (reading.kind === 'call' && reading.leftOut.length === 0) {
       const { command, options } = reading.call
       const outcome = await execute({ path: command, options }, dispatch)
-      if (outcome.ok) return heard(outcome, lineOf({ path: command, options }))
+      if (outcome.ok) return { heard: heard(outcome, lineOf({ path: command, options })), reading }
     }
   }
-  return heard(await execute(line, dispatch))
+  const typed = typedCall(line, commands)
+  return typed === null ? { heard: heard(await execute(line, dispatch)), reading: null } : ofExact(typed, dispatch)
 }
 
 /**
@@ -107,13 +120,12 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
   if (page !== null) return { heard: heard(page), reading: null }
   const person = await personOf(dispatch)
   if (line.startsWith('/') || line === '') {
-    return {
-      heard: line === '' ? heard(await execute(line, dispatch)) : await ofSlash(line, dispatch, person),
-      reading: null,
-    }
+    return line === ''
+      ? { heard: heard(await execute(line, dispatch)), reading: null }
+      : ofSlash(line, dispatch, person)
   }
   const exact = exactWithoutSlash(line, dispatch.commands as readonly Command[], person.jars)
-  if (exact !== null) return { heard: heard(await execute(exact, dispatch)), reading: null }
+  if (exact !== null) return ofExact(exact, dispatch)
   const reading = readingFor(line, dispatch, person)
   return { heard: await answered(reading, dispatch, placeOf(dispatch)), reading }
 }

@@ -91,7 +91,8 @@ export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
 
 /** `4/5`, `4 out of 5`, `four stars`. */
 export function ratingAt({ typed }: Around, at: number): Bit | null {
-  const number = numberSaid(typed, at, NONE)
+  const whole = /^[1-5]$/.test(wordAt(typed, at)) ? { value: Number(wordAt(typed, at)), text: wordAt(typed, at), next: at + 1 } : null
+  const number = whole ?? numberSaid(typed, at, NONE)
   if (number === null || !Number.isInteger(number.value) || number.value < 1 || number.value > 5) return null
   const words = [0, 1, 2].map((more) => wordAt(typed, number.next + more))
   const of =
@@ -114,6 +115,8 @@ export const NONE: ReadonlySet<string> = new Set()
 
 /** An amount with its unit; grams of sugar to a litre are a sweetness. */
 export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
+  const alone = unitAlone(typed, at)
+  if (alone !== null) return alone
   const measure = measureSaid(typed, at, countable(lexicon))
   if (measure === null) return null
   const { kind, value, numberText, unitText, next } = measure
@@ -139,3 +142,16 @@ export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
 }
 
 export const isGravity = (text: string): boolean => /^(?:0[.,]9|1[.,][01])\d{1,2}$/.test(text)
+
+const UNIT_ALONE = /^(?:litre|liter|litro|kilo|chilo|pint)$/
+const PER = /^(?:per|al|the|each|every|a|an|un|una|one|this|that|this|to|half|mezzo|\d.*)$/
+
+/** `litre of 95`: one is meant, where no number and no article stands before it. */
+function unitAlone(typed: TypedText, at: number): Bit | null {
+  const unit = wordAt(typed, at)
+  if (!UNIT_ALONE.test(unit) || !/^(?:of|di)$/.test(wordAt(typed, at + 1)) || PER.test(wordAt(typed, at - 1)))
+    return null
+  const isMass = unit === 'kilo' || unit === 'chilo'
+  const ml = unit === 'pint' ? 473.176 : 1000
+  return bit(isMass ? 'mass' : 'volume', at, at + 1, isMass ? 1000 : ml, `1 ${unit}`)
+}

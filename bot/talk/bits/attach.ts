@@ -57,7 +57,7 @@ export function attach(around: RolesAround, bits: Open[]): void {
     )
       to++
     const next = bits[to]
-    if (next === undefined || !THINGS.has(next.kind) || next.with !== undefined) return
+    if (next === undefined || !THINGS.has(next.kind) || next.with !== undefined || next.role === 'left_out') return
     if (!joins(around, bits[to - 1]!.to, next.from)) return
     if (next.kind === 'plant' && to > at + 1) return
     if (!belongs(bit, next.kind)) return
@@ -70,7 +70,7 @@ export function attach(around: RolesAround, bits: Open[]): void {
   bits.forEach((bit, at) => {
     const before = bits[at - 1]
     if (!AMOUNTS.has(bit.kind) || bit.with !== undefined || before === undefined) return
-    if (!THINGS.has(before.kind) || !belongs(bit, before.kind)) return
+    if (!THINGS.has(before.kind) || before.role === 'left_out' || !belongs(bit, before.kind)) return
     const between = wordsOf(around, before.to, bit.from)
     if (!between.every((word) => BEHIND.has(word))) return
     const first = before.with === undefined ? undefined : bits[before.with]
@@ -107,9 +107,9 @@ export const BEHIND = new Set([
 ])
 
 /** Sugar is weighed, water and spirit are poured; a plant is counted or weighed. */
-export function belongs({ kind, value, count }: Bit, thing: Bit['kind']): boolean {
+export function belongs({ kind, value, count, text }: Bit, thing: Bit['kind']): boolean {
   if (thing === 'plant')
-    return kind === 'mass' || kind === 'bare' || (kind === 'volume' && value <= 400) || (kind === 'bottles' && false)
+    return kind === 'mass' || kind === 'bare' || (kind === 'volume' && (value <= 400 || /cup|tazz|pint|glass/.test(text)))
   if (thing === 'sugar')
     return kind === 'mass' || (kind === 'volume' && value <= 2000) || (kind === 'bare' && value >= 20)
   if (thing === 'water')

@@ -39,6 +39,8 @@ export interface Bit {
   readonly ids?: readonly string[]
   /** What the amount belongs to, or what belongs to the thing: the place of the other bit. */
   readonly with?: number
+  /** Of a drink that is named: the spirit it is usually made with. */
+  readonly spirit?: string
   /** A measure that tells no weight stood there: `a punnet of`. */
   readonly loose?: string
   /** Of a bottle: its size was not said. */

@@ -29,7 +29,8 @@ function plantAt(around: Around, at: number): Bit | null {
   const { typed, lexicon } = around
   const { tokens } = typed
   let from = at
-  while (isDescriptor(wordAt(typed, from)) && from - at < 2) from++
+  // `A dry ginger thing` is how sweet it is to be.
+  while (isDescriptor(wordAt(typed, from)) && wordAt(typed, from) !== 'dry' && from - at < 2) from++
   const found = plantSaid(tokens, from, wordSet(lexicon.notPlants))
   if (found === null || isColour(around, from)) return null
   // `ginger, dried`, `coffee beans cracked`.
@@ -114,8 +115,9 @@ function bitAt(around: Around, at: number): Bit | null {
     tokens[at]!.kind === 'number' && isGravity(tokens[at]!.text)
       ? bit('gravity', at, at + 1, Number(tokens[at]!.text.replace(',', '.')), tokens[at]!.text)
       : null
-  if (date !== null) return date
   const rating = ratingAt(around, at)
+  if (rating !== null && around.spans.some(({ concept }) => concept === 'tasted')) return rating
+  if (date !== null) return date
   const bottles = bottlesAt(around, at) ?? sizeFirst(around, at)
   if (rating !== null) return rating
   if (bottles !== null) return bottles
@@ -123,7 +125,8 @@ function bitAt(around: Around, at: number): Bit | null {
   if (measure !== null) return measure
   if (gravity !== null) return gravity
   const number = numberSaid(typed, at, countable(lexicon))
-  const isArticle = number?.isWord && number.value === 1 && number.next === at + 1
+  const isOne = tokens[at]!.text === 'one' && tokens[at + 1]?.kind === 'number'
+  const isArticle = number?.isWord && number.value === 1 && number.next === at + 1 && !isOne
   if (number !== null && !(isArticle && !wordSet(lexicon.loose).has(tokens[number.next]?.text ?? ''))) {
     return bit('bare', at, number.next, number.value, number.text)
   }
@@ -131,7 +134,7 @@ function bitAt(around: Around, at: number): Bit | null {
   const drink = drinkAt(tokens, at, lexicon)
   if (drink !== null && drink.next >= (plant?.to ?? 0)) {
     const ids = plantSaid(saidText(drink.plant).tokens, 0, NONE)?.ids ?? []
-    return bit('plant', at, drink.next, 0, drink.plant, { ids })
+    return bit('plant', at, drink.next, 0, drink.plant, { ids, spirit: drink.spirit })
   }
   const thing = thingAt(tokens, at, lexicon)
   if (thing !== null && thing.next >= (plant?.to ?? 0)) {

@@ -34,7 +34,9 @@ function strengths(around: RolesAround, bits: Open[]): void {
       wordSet(lexicon.atStrength).has(before) ||
       (wished && wordSet(lexicon.toStrength).has(before)) ||
       (wished && words.length > 0)
-    const isBehind = bits[at - 1]?.kind === 'volume' && words.every((word) => word === ',' || word === '@')
+    const isBehind =
+      (bits[at - 1]?.kind === 'volume' && words.every((word) => /^(?:,|@|and|e|&|-)$/.test(word))) ||
+      (bits[at - 1]?.kind === 'spirit' && words.every((word) => word === ',' || word === 'a'))
     if (!isCued && !isBehind && !(wished && JOIN.has(before))) return
     bit.kind = 'strength'
     bit.text = `${bit.text}%`
@@ -184,15 +186,67 @@ function prices(around: RolesAround, bits: Open[]): void {
   })
 }
 
+/** `a bottle of gin (350 ml, 40 %)`: the size of a bottle stands behind it, `4 x 500 and one 250` another size. */
+function sized(bits: Open[]): void {
+  bits.forEach((bit, at) => {
+    if (bit.kind !== 'bottles' || bit.isSizeAssumed !== true || bit.role !== 'of_spirit' || bit.with === undefined)
+      return
+    const word = bits[bit.with]!
+    const size = bits.find(
+      (each, place) => place > at && each.kind === 'volume' && each.role === null && each.from - word.to <= 3,
+    )
+    if (size === undefined) return
+    bit.role = 'gone'
+    size.role = 'of_spirit'
+    size.with = bit.with
+    word.with = bits.indexOf(size)
+  })
+  bits.forEach((bit, at) => {
+    const [count, size] = [bits[at + 1], bits[at + 2]]
+    if (bit.kind !== 'bottles' || count?.kind !== 'bare' || size === undefined || size.from !== count.to) return
+    if ((size.kind !== 'bare' && size.kind !== 'volume') || size.value < 50 || count.value > 20) return
+    count.kind = 'bottles'
+    count.text = `${count.text} x ${size.kind === 'bare' ? `${size.text} ml` : size.text}`
+    count.count = count.value
+    size.role = 'gone'
+  })
+}
+
+/** A weight that stands by itself belongs to the one plant that has no amount. */
+function weighed(around: RolesAround, bits: Open[]): void {
+  const loose = wordSet(around.lexicon.loose)
+  const open = bits.filter(
+    ({ kind, with: place, role }) => kind === 'plant' && place === undefined && role !== 'left_out',
+  )
+  const masses = bits.filter(({ kind, with: place, role }) => kind === 'mass' && place === undefined && role === null)
+  const measured = bits.filter(({ kind, loose: measure }) => kind === 'plant' && measure !== undefined)
+  const [plant] = open.length > 0 ? open : measured
+  const [mass] = masses
+  if (plant === undefined || mass === undefined || masses.length > 1 || (open.length > 0 ? open : measured).length > 1)
+    return
+  const before = plant.with === undefined ? undefined : bits[plant.with]
+  if (before !== undefined) before.role = 'gone'
+  mass.with = bits.indexOf(plant)
+  mass.role = 'of_plant'
+  plant.with = bits.indexOf(mass)
+  // `2 punnets (800 g)`: the weight tells.
+  for (const bit of bits) {
+    const isMeasure = bit.kind === 'bare' && bit.with === undefined && loose.has(around.typed.tokens[bit.to]?.text ?? '')
+    if (isMeasure) bit.role = 'gone'
+  }
+}
+
 /** Gives every bit its role. */
 export function withRoles(around: RolesAround, read: readonly Bit[]): readonly Bit[] {
   const bits: Open[] = read.map((bit) => ({ ...bit }))
   prices(around, bits)
+  leftOut(around, bits)
   attach(around, bits)
+  sized(bits)
+  weighed(around, bits)
   strengths(around, bits)
   sweetnesses(around, bits)
   volumes(around, bits)
   wishes(around, bits)
-  leftOut(around, bits)
   return bits
 }

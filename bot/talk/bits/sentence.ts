@@ -2,7 +2,7 @@ import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type ConceptSpan, conceptsIn } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
-import type { Bit, Sentence, Surroundings } from './bit.ts'
+import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
 import { withRoles } from './roles.ts'
 
@@ -14,7 +14,7 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const around = { typed, lexicon, spans, jars, today }
   const read = bitsIn(around)
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
-  const said = new Set<Concept>([...spans.map(({ concept }) => concept), ...derivedFrom(bits)])
+  const said = new Set<Concept>([...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)])
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
@@ -23,7 +23,7 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
 const HIGH = 45
 
 /** What the amounts of a sentence tell. */
-function derivedFrom(bits: readonly Bit[]): readonly Derived[] {
+function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly Derived[] {
   const liquids = bits.filter(
     ({ kind, role }) =>
       (kind === 'volume' && role !== 'of_water' && role !== 'of_sugar') || (kind === 'bottles' && role === 'of_spirit'),
@@ -38,12 +38,37 @@ function derivedFrom(bits: readonly Bit[]): readonly Derived[] {
       (kind === 'bare' && role === 'of_plant') ||
       (kind === 'strength' && role !== null && place !== undefined),
   )
+  const plants = bits.filter(({ kind, role }) => kind === 'plant' && role !== 'left_out')
+  const isSweet = bits.some(({ role }) => role === 'of_sugar' || role === 'of_water')
+  const isOther = plants.some(({ with: place }) => place !== undefined) || bits.some(({ kind }) => kind === 'spirit')
+  const isOwn =
+    bits.some(({ kind }) => kind === 'jar') ||
+    plants.some(({ text, ids }) =>
+      jars.some(
+        ({ name, plants: within, stage }) =>
+          stage !== 'emptied' &&
+          stage !== 'discarded' &&
+          (name.toLowerCase() === text.toLowerCase() || within.some((id) => ids?.includes(id) === true)),
+      ),
+    )
   return [
+    ...(plants.some(({ spirit }) => spirit !== undefined) ? (['drink_named'] as const) : []),
+    ...(plants.length > 0 && (liquids.length > 0 || bits.some(({ kind }) => kind === 'spirit'))
+      ? (['plants_and_spirit'] as const)
+      : []),
+    ...(plants.length > 1 ? (['two_plants'] as const) : []),
+    ...(isSweet && !isOther && isForSyrup(bits, jars) ? (['sweet_stuff'] as const) : []),
+    ...(isOwn ? (['own_jar'] as const) : []),
     ...(liquids.length > 1 && strengths.length > 1 ? (['several_liquids'] as const) : []),
     ...(wished === undefined ? [] : [wished.value >= HIGH ? ('wished_high' as const) : ('wished_low' as const)]),
     ...(isAmount ? (['with_amounts'] as const) : []),
   ]
 }
+
+/** Sugar and water both, or one of them where a jar waits for it. */
+const isForSyrup = (bits: readonly Bit[], jars: readonly TalkJar[]): boolean =>
+  (bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')) ||
+  jars.some(({ stage }) => stage === 'strained')
 
 /** Plants with a slip in words that are nothing else. */
 function withMisspelt({ typed, spans }: Parameters<typeof withRoles>[0], read: readonly Bit[]): readonly Bit[] {

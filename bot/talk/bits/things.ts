@@ -44,12 +44,12 @@ export function drinkAt(
   tokens: readonly Token[],
   at: number,
   { drinks }: Lexicon,
-): { plant: string; next: number } | null {
-  for (const [names, plant] of drinks) {
+): { plant: string; spirit: string; next: number } | null {
+  for (const [names, plant, spirit] of drinks) {
     for (const name of names.split(', ')) {
       const words = name.split(' ')
       if (words.every((word, more) => tokens[at + more]?.text === word || tokens[at + more]?.text === `${word}s`))
-        return { plant, next: at + words.length }
+        return { plant, spirit, next: at + words.length }
     }
   }
   return null

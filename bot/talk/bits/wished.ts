@@ -14,7 +14,7 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
     ({ concept, from: begin, to: end }) =>
       concept === 'wish' && begin >= from && end <= bit.from && begin >= from + stop,
   )
-  if (isCue) return true
+  if (isCue || near.some((word) => word === '→' || word === '>')) return true
   if (last !== undefined && /^(?:to|until|towards|fino|a|ad)$/.test(last) && isToward(around, near, bits, at))
     return true
   const before = bits[at - 1]
@@ -53,6 +53,7 @@ export function isToward(
   at: number,
 ): boolean {
   if (near.includes('to') || near.includes('until') || near.includes('towards')) return true
-  if (lexicon.id !== 'it') return false
+  // `mezzo litro a 40 e mezzo litro a 20`: behind an amount it says how strong that is.
+  if (lexicon.id !== 'it' || bits[at - 1]?.kind === 'volume') return false
   return near.includes('fino') || bits.slice(0, at).some(({ kind, role }) => kind === 'strength' && role !== 'want')
 }

@@ -7,6 +7,10 @@ export const computeFrames: readonly Frame[] = [
     does: 'compute',
     cues: {
       make: 1.5,
+      drink_named: 2.5,
+      call_it: -3.5,
+      creamy: -2.5,
+      infant: -4,
       have: 0.7,
       by_day: 0.5,
       what_can_i_make: 2,
@@ -38,7 +42,17 @@ export const computeFrames: readonly Frame[] = [
       print_label: -4,
       freezes: -2,
     },
-    wants: ['make', 'have', 'wish', 'by_day', 'what_can_i_make', 'with_amounts', 'only_have', 'together'],
+    wants: [
+      'drink_named',
+      'make',
+      'have',
+      'wish',
+      'by_day',
+      'what_can_i_make',
+      'with_amounts',
+      'only_have',
+      'together',
+    ],
     bars: ['remind', 'be_quiet', 'calendar', 'spent'],
     slots: [
       { option: 'of', takes: 'plants', needed: true },
@@ -50,11 +64,13 @@ export const computeFrames: readonly Frame[] = [
       { option: 'sugar', takes: 'sugar' },
       { option: 'ready-by', takes: 'ready_by' },
     ],
+    ignores: ['water', 'span'],
   },
   {
     command: 'botanical',
     does: 'compute',
     cues: {
+      show_jar: -0.5,
       how_much: 3,
       per_litre: 2,
       how_long: 4,
@@ -158,8 +174,9 @@ export const computeFrames: readonly Frame[] = [
   {
     command: 'blend',
     does: 'compute',
-    cues: { pour_together: 2, how_strong: 2, several_liquids: 2, together: 0.3, wish: -1 },
+    cues: { pour_together: 2, how_strong: 2, several_liquids: 2.2, together: 0.3, wish: -1 },
     wants: ['several_liquids'],
+    ignores: ['bottles'],
     slots: [{ option: 'parts', takes: 'parts', needed: true }],
   },
   {
@@ -223,11 +240,37 @@ export const computeFrames: readonly Frame[] = [
     ignores: ['plant', 'bottles'],
   },
   {
+    command: 'label',
+    does: 'compute',
+    cues: { call_it: 3, finished_drink: 0.5, print_label: 1 },
+    wants: ['call_it', 'print_label'],
+    slots: [
+      { option: 'strength', takes: 'strength', needed: true },
+      { option: 'sweetness', takes: 'sweetness', needed: true },
+    ],
+  },
+  {
+    command: 'blend',
+    does: 'compute',
+    cues: { freezes: 3, how_strong: -2 },
+    wants: ['freezes'],
+    slots: [{ option: 'parts', takes: 'litre_as_it_is', needed: true }],
+    ignores: ['plant', 'jar'],
+  },
+  {
+    command: 'mix',
+    does: 'compute',
+    cues: { freezes: 2.8, how_strong: -2 },
+    wants: ['freezes'],
+    slots: [{ option: 'spirit', takes: 'litre_of_strength', needed: true }],
+    ignores: ['plant', 'jar'],
+  },
+  {
     command: 'cautions',
     does: 'compute',
     cues: { is_harmful: 3.5, may_i: 0.3, make: -0.5 },
     wants: ['is_harmful'],
-    slots: [{ option: 'of', takes: 'plant', needed: true }],
+    slots: [{ option: 'of', takes: 'plant_list', needed: true }],
     bars: ['how_much', 'how_long', 'freezes'],
   },
 ]

@@ -17,6 +17,7 @@ export const jarFrames: readonly Frame[] = [
     does: 'record',
     cues: {
       strained: 3.5,
+      hypothesis: -2,
       infusion: 0.5,
       reads: 0.5,
       wish: -3,
@@ -36,8 +37,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar sweeten',
     does: 'record',
-    cues: { sweetened: 4.5, added: 0.5, wish: -2 },
-    wants: ['sweetened'],
+    cues: { sweetened: 4.5, added: 1.5, sweet_stuff: 2.2, wish: -2 },
+    wants: ['sweetened', 'added'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'sugar', takes: 'sugar' },
@@ -82,7 +83,16 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar add',
     does: 'record',
-    cues: { added: 3.5, pour_together: -1, sweetened: -3, started: -1, syrup: -2 },
+    cues: {
+      added: 3.5,
+      pour_together: -1,
+      sweetened: -3,
+      started: -1,
+      syrup: -2,
+      sweet_stuff: -1,
+      plants_and_spirit: -1.5,
+      show_jar: -2,
+    },
     wants: ['added'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
@@ -106,7 +116,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar start',
     does: 'record',
-    cues: { started: 3.5, added: 1, have: -1 },
+    cues: { started: 3.5, added: 1.2, plants_and_spirit: 2, have: -1, show_jar: -2 },
     wants: ['started', 'added'],
     bars: ['wish'],
     slots: [
@@ -135,8 +145,21 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar show',
     does: 'compute',
-    cues: { show_jar: 3.5, print_label: -3, calendar: -3, how_much: -1, tell_me_about: -1 },
-    wants: ['show_jar'],
+    cues: {
+      show_jar: 3.5,
+      when_take_out: 2.5,
+      own_jar: 1.2,
+      strain: 0.5,
+      shake: 0.5,
+      print_label: -3,
+      calendar: -3,
+      how_much: -1,
+      tell_me_about: -1,
+      remind: -3,
+      put_off: -3,
+      again: -0.5,
+    },
+    wants: ['show_jar', 'when_take_out'],
     slots: [{ option: 'jar', takes: 'jar', needed: true }],
     ignores: ['date', 'span'],
   },
@@ -151,7 +174,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar label',
     does: 'compute',
-    cues: { print_label: 4.5 },
+    cues: { print_label: 3.6, own_jar: 1 },
     wants: ['print_label'],
     slots: [{ option: 'jar', takes: 'jar', needed: true }],
   },
@@ -165,8 +188,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar later',
     does: 'record',
-    cues: { remind: 3.5, until: 1, be_quiet: 0, shaking_reminders: -2 },
-    wants: ['remind'],
+    cues: { remind: 3.5, put_off: 3.5, until: 1, shaking_reminders: -2, make: -0.5 },
+    wants: ['remind', 'put_off'],
     bars: ['be_quiet'],
     slots: [
       { option: 'jar', takes: 'jar_or_all', needed: true },
@@ -176,8 +199,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'reminders',
     does: 'set',
-    cues: { be_quiet: 4, remind: 2, until: 0.5, this_week: 0.5, shaking_reminders: 1 },
-    wants: ['be_quiet', 'remind'],
+    cues: { be_quiet: 3.5, remind: 2.3, until: 0.5, this_week: 0.5, shaking_reminders: 1.5 },
+    wants: ['be_quiet', 'remind', 'shaking_reminders'],
     slots: [
       { option: 'shake', takes: 'shake_off' },
       { option: 'pause-until', takes: 'until', unless: 'shake' },
@@ -195,9 +218,20 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'notebook',
     does: 'compute',
-    cues: { notebook: 4, better_of: 3.5 },
-    wants: ['notebook', 'better_of'],
-    slots: [{ option: 'compare', takes: 'two_jars' }],
+    cues: { better_of: 3.5, notebook: 0.5 },
+    wants: ['better_of'],
+    slots: [{ option: 'compare', takes: 'two_jars', needed: true }],
+  },
+  { command: 'notebook', does: 'compute', cues: { notebook: 4 }, wants: ['notebook'], slots: [] },
+  {
+    command: 'jar rename',
+    does: 'record',
+    cues: { renamed: 4 },
+    wants: ['renamed'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'to', takes: 'new_name', needed: true },
+    ],
   },
   {
     command: 'again',

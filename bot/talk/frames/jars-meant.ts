@@ -24,6 +24,18 @@ const FITTING: Readonly<Record<string, readonly Stage[]>> = {
 const MONTHS = 'january february march april may june july august september october november december'.split(' ')
 const MESI = 'gennaio febbraio marzo aprile maggio giugno luglio agosto settembre ottobre novembre dicembre'.split(' ')
 
+/** 1 to 12; null where a word is no month. */
+export function monthOf(word: string): number | null {
+  const at = Math.max(MONTHS.indexOf(word), MESI.indexOf(word))
+  return at === -1 ? null : at + 1
+}
+
+/** The jar that was begun in a month, by its name; the month itself where there is none, or more than one. */
+export function ofMonth(word: string, jars: readonly TalkJar[]): string {
+  const found = jars.filter(({ month }) => month === monthOf(word))
+  return found.length === 1 ? found[0]!.name : word
+}
+
 const isOver = ({ stage }: TalkJar): boolean => stage === 'emptied' || stage === 'discarded'
 
 const named = (name: string): string => name.trim().toLowerCase()
@@ -61,11 +73,9 @@ export function jarsMeant({ bits, typed, jars }: Sentence, command: string): Jar
     if (meant.length === 1) return { text: meant[0]!.name, bits: [plant], choices: [] }
     if (meant.length > 1) return { text: null, bits: [plant], choices: meant.map(({ name }) => name) }
   }
-  const month = typed.tokens
-    .map(({ text }) => Math.max(MONTHS.indexOf(text), MESI.indexOf(text)) + 1)
-    .find((at) => at > 0)
-  const ofMonth = month === undefined ? [] : running.filter((jar) => jar.month === month)
-  if (ofMonth.length === 1) return { text: ofMonth[0]!.name, bits: [], choices: [] }
+  const month = typed.tokens.map(({ text }) => monthOf(text)).find((at) => at !== null)
+  const begun = month === undefined ? [] : running.filter((jar) => jar.month === month)
+  if (begun.length === 1) return { text: begun[0]!.name, bits: [], choices: [] }
   const [plant] = plants
   if (plant !== undefined && command !== 'jar add')
     return { text: plant.text.toLowerCase(), bits: [plant], choices: [] }

@@ -14,8 +14,9 @@ const isPoured = ({ kind, role }: Bit): boolean =>
   (kind === 'bottles' && role === 'of_spirit')
 
 /** The liquids in order, each with the strength that belongs to it: that behind it, or the one before. */
-export function liquidsIn({ bits }: Sentence): readonly LiquidSaid[] {
-  const poured = bits.filter(isPoured)
+export function liquidsIn({ bits, has }: Sentence): readonly LiquidSaid[] {
+  const isWeighed = has('infusion', 'finished_drink', 'syrup') && !bits.some(isPoured)
+  const poured = bits.filter((bit) => isPoured(bit) || (isWeighed && bit.kind === 'mass' && bit.role === null))
   const taken = new Set<Bit>()
   const near = (amount: Bit, kind: Bit['kind']): Bit | null => {
     const at = bits.indexOf(amount)

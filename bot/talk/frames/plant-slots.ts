@@ -55,7 +55,7 @@ export const PEEL = 'lemon peel'
 
 export const plant: Fill = (sentence) => {
   const { bits, has } = sentence
-  const found = bits.find(isPlant)
+  const found = bits.find((bit) => isPlant(bit) && (bit.ids?.length ?? 0) > 0)
   if (found !== undefined)
     return { text: found.text.toLowerCase(), bits: [found, ...(found.with === undefined ? [] : [bits[found.with]!])] }
   return has('peel') ? { text: PEEL, bits: [], isAssumed: true } : null

@@ -28,8 +28,8 @@ export type TalkReading =
   /** Only a line that is typed, or a button, does it. */
   | { readonly kind: 'only_typed'; readonly call: CallRead }
   | { readonly kind: 'refused'; readonly problem: DomainError }
-  | { readonly kind: 'symptom'; readonly id: SymptomId; readonly call: CallRead | null }
-  | { readonly kind: 'topic'; readonly entry: string }
+  | { readonly kind: 'symptom'; readonly id: SymptomId; readonly options: Readonly<Record<string, string>> }
+  | { readonly kind: 'topic'; readonly entry: string; readonly more: readonly string[] }
   | { readonly kind: 'small_talk'; readonly key: 'greeting' | 'thanks' | 'help' | 'nothing_to_forget' }
   /** What was answered last is shown in another way, or let be. */
   | { readonly kind: 'last'; readonly what: 'more' | 'why' | 'how_sure' | 'let_be' }

@@ -31,6 +31,8 @@ const PER_BIT = 1.3
 const PER_LACK = 2
 const PER_NUMBER_LEFT = 1.5
 const PER_THING_LEFT = 0.8
+/** Against recording what is asked. */
+const ASKED = 1
 
 /** A score of what a frame uses, lacks and leaves; null where what it needs said was not. */
 export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
@@ -55,7 +57,7 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   }
   const ignored = new Set(frame.ignores ?? [])
   const left = sentence.bits.filter((bit) => !used.has(bit) && bit.role !== 'gone' && bit.role !== 'left_out')
-  const isOfIgnored = ({ role }: Bit): boolean => role === 'of_plant' && ignored.has('plant')
+  const isOfIgnored = ({ role }: Bit): boolean => (role === 'of_plant' && ignored.has('plant')) || (role === 'of_water' && ignored.has('water'))
   const unused = left.filter(
     (bit) => NUMBERS.has(bit.kind) && !ignored.has(bit.kind) && bit.role !== 'price' && !isOfIgnored(bit),
   )
@@ -64,8 +66,10 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
     (sum, [cue, weight]) => sum + (sentence.has(cue as keyof typeof frame.cues) ? (weight ?? 0) : 0),
     frame.base ?? 0,
   )
+  const asked = frame.does === 'record' && sentence.has('asking') ? ASKED : 0
   const score =
-    cues +
+    cues -
+    asked +
     PER_BIT * Math.min(6, used.size) +
     0.5 * assumed -
     PER_LACK * lacks.length -

@@ -15,9 +15,29 @@ import {
 } from './amount-slots.ts'
 import { betterStrength, betterSweetness } from './better.ts'
 import type { SlotKind } from './frame.ts'
-import { jarsMeant } from './jars-meant.ts'
+import { jarsMeant, monthOf, ofMonth } from './jars-meant.ts'
 import { liquidsIn, liquidText, spiritText } from './liquids.ts'
+import { litresFor, usualStrength } from './litres-for.ts'
 import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from './plant-slots.ts'
+
+/** A drink that is named, or plants whose weight tells how much of it: the spirit that is usual. */
+function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
+  if (bits.some(({ kind }) => kind === 'bottles')) return null
+  const word = bits.find(({ kind }) => kind === 'spirit')
+  const drink = bits.find(({ spirit }) => spirit !== undefined)?.spirit
+  if (drink !== undefined && word === undefined && !bits.some(({ kind }) => kind === 'strength'))
+    return { text: drink, bits: [], isAssumed: true }
+  if (!has('what_can_i_make')) return null
+  const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
+  const abv = said?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : '40%')
+  const litres = litresFor(bits)
+  const name = word === undefined || word.value === 0 ? null : word.text.toLowerCase()
+  return {
+    text: [`${litres} l`, name, abv].filter((part) => part !== null).join(' '),
+    bits: [word, said].filter((bit) => bit !== undefined),
+    isAssumed: true,
+  }
+}
 
 const spirits: Fill = (sentence) => {
   const liquids = liquidsIn(sentence).filter(
@@ -28,7 +48,7 @@ const spirits: Fill = (sentence) => {
       (amount.kind === 'volume' && amount.role === 'have'),
   )
   const spirit = liquids.length > 0 ? liquids : liquidsIn(sentence).slice(0, 1)
-  if (spirit.length === 0) return null
+  if (spirit.length === 0) return usualSpirit(sentence)
   // A drink that is named apart from its amount: `vodka, 700 ml`.
   const loose = sentence.bits.find(({ kind, with: place }) => kind === 'spirit' && place === undefined)
   const named = spirit.map((each) =>
@@ -44,7 +64,8 @@ const spiritStrength: Fill = ({ bits }) => {
   const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
   const word = bits.find(({ kind }) => kind === 'spirit')
   if (said !== undefined) return { text: said.text, bits: word === undefined ? [said] : [said, word] }
-  return word !== undefined && word.value > 0 ? { text: `${word.value}%`, bits: [word] } : null
+  if (word !== undefined && word.value > 0) return { text: `${word.value}%`, bits: [word] }
+  return bits.some(({ kind }) => kind === 'bottles') ? { text: usualStrength(bits), bits: [], isAssumed: true } : null
 }
 
 const bottles: Fill = ({ bits }) => {
@@ -113,10 +134,45 @@ const note: Fill = ({ typed, bits }) => {
   return rest === '' || rest.length < 3 ? null : { text: rest, bits: bits.filter((bit) => bit.from >= rating.to) }
 }
 
+/** Wished, or said of no liquid that is there. */
+const wishedStrength: Fill = (sentence) => {
+  const { bits } = sentence
+  const wished = bits.find(({ kind, role }) => kind === 'strength' && role === 'want')
+  if (wished !== undefined) return onlyBit(wished)
+  const liquids = liquidsIn(sentence)
+  if (!liquids.some((each) => each.strength !== null)) return null
+  return onlyBit(bits.find((bit) => bit.kind === 'strength' && !liquids.some((each) => each.strength === bit)))
+}
+
+/** `rename the lemon to midwinter`, `call the lemon midwinter`: as it was typed. */
+const newName: Fill = ({ typed, bits }) => {
+  const at = typed.tokens.findLastIndex(({ text }) => text === 'to' || text === 'in')
+  const last = bits.findLast(({ kind }) => kind === 'plant' || kind === 'jar')
+  const from = at === -1 ? last?.to : at + 1
+  const first = from === undefined ? undefined : typed.tokens[from]
+  const text = first === undefined ? '' : typed.text.slice(first.from).replace(/[.!?\s]+$/, '')
+  return text === '' ? null : { text, bits: bits.filter((bit) => bit.from >= from!) }
+}
+
 /** How each option's words are found. */
 export const fills: Readonly<Record<SlotKind, Fill>> = {
   plants,
   plant,
+  plant_list: ({ bits }) => {
+    const all = bits.filter(isPlant)
+    return all.length === 0 ? null : { text: all.map(({ text }) => text.toLowerCase()).join(' + '), bits: all }
+  },
+  any_litre: (sentence, command) => liquid(sentence, command) ?? { text: '1 l', bits: [], isAssumed: true },
+  litre_as_it_is: ({ bits }) => {
+    const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
+    const sweetness = bits.find(({ kind }) => kind === 'sweetness')
+    if (said === undefined || sweetness === undefined) return null
+    return { text: `1 l ${said.text} ${sweetness.text}`, bits: [said, sweetness] }
+  },
+  litre_of_strength: ({ bits }) => {
+    const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
+    return said === undefined ? null : { text: `1 l ${said.text}`, bits: [said] }
+  },
   added_plants: (sentence, command) => {
     const jar = jarsMeant(sentence, command)
     const others = sentence.bits.filter((bit) => isPlant(bit) && !jar.bits.includes(bit))
@@ -133,7 +189,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   liquid,
   parts,
   strength,
-  wished_strength: find(({ kind, role }) => kind === 'strength' && role === 'want'),
+  wished_strength: wishedStrength,
   sweetness: find(({ kind, role }) => kind === 'sweetness' && role === 'have'),
   wished_sweetness: wishedSweetness,
   better_strength: betterStrength,
@@ -152,15 +208,18 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   jar: (sentence, command) => jarFilled(sentence, command, false),
   jar_or_all: (sentence, command) => jarFilled(sentence, command, true),
   two_jars: (sentence) => {
+    const months = sentence.typed.tokens.filter(({ text }) => monthOf(text) !== null).map(({ text }) => text)
     const jars = sentence.bits.filter(({ kind }) => kind === 'jar' || kind === 'plant')
+    if (jars.length === 0 && months.length === 2) return { text: months.map((month) => ofMonth(month, sentence.jars)).join(' + '), bits: [] }
     return jars.length === 2 ? { text: jars.map(({ text }) => text.toLowerCase()).join(' + '), bits: jars } : null
   },
   rating: ratingOf,
   note,
   units,
   freezer,
-  shake_off: ({ has }) => (has('shaking_reminders') && has('be_quiet') ? { text: 'off', bits: [] } : null),
-  new_name: () => null,
+  shake_off: ({ has }) =>
+    has('shaking_reminders') && has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null,
+  new_name: newName,
 }
 
 const wishedSweetnessNumber: Fill = ({ bits }) =>

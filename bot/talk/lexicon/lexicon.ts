@@ -20,12 +20,20 @@ export type Concept =
   | 'worth_it'
   | 'would_it'
   | 'spent'
+  | 'call_it'
+  | 'put_off'
+  | 'never_mind'
   // Told by the amounts, not by words.
   | 'several_liquids'
   | 'wished_high'
   | 'wished_low'
   | 'with_amounts'
   | 'asking_bare'
+  | 'drink_named'
+  | 'plants_and_spirit'
+  | 'sweet_stuff'
+  | 'own_jar'
+  | 'two_plants'
   // What is done to liquids.
   | 'make'
   | 'have'
@@ -176,6 +184,12 @@ export type Concept =
   | 'leaks'
   | 'left_in_sun'
   | 'forgotten'
+  | 'lying'
+  | 'heat'
+  | 'infant'
+  | 'pregnant'
+  | 'gardening'
+  | 'kitchen'
   | 'fruit_part'
   | 'peel'
   | 'undissolved'
@@ -195,7 +209,17 @@ export type Concept =
 export type Poured = 'spirit' | 'sugar' | 'water' | 'bottle'
 
 /** Told by the bits of a sentence, so that no language has words for it. */
-export type Derived = 'several_liquids' | 'wished_high' | 'wished_low' | 'with_amounts' | 'asking_bare'
+export type Derived =
+  | 'several_liquids'
+  | 'wished_high'
+  | 'wished_low'
+  | 'with_amounts'
+  | 'asking_bare'
+  | 'drink_named'
+  | 'plants_and_spirit'
+  | 'sweet_stuff'
+  | 'own_jar'
+  | 'two_plants'
 
 /**
  * The words of a language, as data. Phrases are joined with commas, in lower case and without accents and apostrophes; `*` stands
@@ -204,8 +228,8 @@ export type Derived = 'several_liquids' | 'wished_high' | 'wished_low' | 'with_a
 export interface Lexicon {
   readonly id: 'en' | 'it'
   readonly concepts: Readonly<Record<Exclude<Concept, Derived>, string>>
-  /** Drinks that are called otherwise than what they are made of. */
-  readonly drinks: readonly (readonly [words: string, plant: string])[]
+  /** Drinks that are called otherwise than what they are made of, with the spirit they are usually made with. */
+  readonly drinks: readonly (readonly [words: string, plant: string, spirit: string])[]
   /** Words that say nothing by themselves. */
   readonly fillers: string
   /** Words by which the language is told; never a name of anything. */

@@ -4,7 +4,7 @@ import { answered } from './answer-question.ts'
 import { replaced, scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
 import { bottled, otherPlants, otherSpirit, readyBy, withoutPlant } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
-import { callReading, changedOf, isAmountBit, type Rule, setTo } from './rule.ts'
+import { callReading, changedOf, isAmountBit, OF_JAR, type Rule, setTo } from './rule.ts'
 
 /** `12 lemons not 10`, `no, 700 not 750`, `28 instead of 30`. */
 const corrected: Rule = ({ bits, typed, has }, last) => {
@@ -152,6 +152,10 @@ const RULES: readonly Rule[] = [
   shownAgain,
 ]
 
+/** What was recorded is not changed by a word, but undone, or answered with what comes next. */
+const RECORDED = /^jar (?!list|tag|label)|^again$|^reminders$|^settings$/
+const AFTER_STEP: readonly Rule[] = [ofOtherJar, undone, begun, agreed, inMeasures, shownAgain]
+
 /** So many amounts and things make a new question, whatever else is said. */
 const NEW = 4
 
@@ -163,7 +167,8 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   if (call === null) return null
   const amounts = sentence.bits.filter(({ kind }) => kind !== 'date').length
   if (amounts >= NEW && !sentence.has('not_so', 'instead')) return null
-  for (const rule of RULES) {
+  const isChangeable = !RECORDED.test(call.command) || OF_JAR.test(call.command)
+  for (const rule of isChangeable ? RULES : AFTER_STEP) {
     const reading = rule(sentence, call, said)
     if (reading !== null) return reading
   }

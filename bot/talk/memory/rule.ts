@@ -45,6 +45,8 @@ export function setTo(bit: Bit, call: CallRead, isInstead: boolean): TalkReading
   ) {
     return callReading(withOption(call, 'to-strength', `${text}%`))
   }
+  if (kind === 'strength' && call.options.strength !== undefined) return callReading(withOption(call, 'strength', text))
+  if (kind === 'volume' && call.options.pour !== undefined) return callReading(withOption(call, 'pour', text))
   if (!isInstead) return null
   const digits = /\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? ''
   const option = nearestOption(call, value)

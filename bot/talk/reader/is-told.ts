@@ -1,5 +1,6 @@
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
 
 /** Said as a wish and done at once: putting off, beginning again. */
 const ORDERED = new Set<Path>(['jar later', 'again'])
@@ -9,11 +10,12 @@ const ORDERED = new Set<Path>(['jar later', 'again'])
  * arrivo a 30?` is a question.
  */
 export function isToldNow(sentence: Sentence, command: Path): boolean {
-  const { typed } = sentence
-  const isQuestion = typed.tokens.some(({ text }) => text === '?') || sentence.has('asking')
-  if (isQuestion) return false
-  if (ORDERED.has(command)) return !sentence.has('denial')
-  return !sentence.has('hypothesis') && !isDenied(sentence)
+  const clause = clauseOf(sentence)
+  const within = (concept: Concept): boolean =>
+    sentence.spans.some((span) => span.concept === concept && span.from >= clause.from && span.to <= clause.to)
+  if (sentence.typed.tokens[clause.to]?.text === '?' || within('asking')) return false
+  if (ORDERED.has(command)) return true
+  return !within('hypothesis') && !isDenied(sentence)
 }
 
 /** `not`, `havent`, `non` directly before what was done. */
@@ -28,4 +30,24 @@ function isDenied({ typed, spans }: Sentence): boolean {
   )
 }
 
-const DEEDS = new Set(['shook', 'strained', 'sweetened', 'filtered', 'bottled', 'tasted', 'added', 'opened', 'started'])
+/** The clause in which it is told, between stops: `shook it. when do i taste?` is told and asked. */
+function clauseOf({ typed, spans }: Sentence): { readonly from: number; readonly to: number } {
+  const deed = spans.find(({ concept }) => DEEDS.has(concept))?.from ?? 0
+  const isStop = (at: number): boolean => /^[.;!?]$/.test(typed.tokens[at]?.text ?? '')
+  let [from, to] = [deed, deed]
+  while (from > 0 && !isStop(from - 1)) from--
+  while (to < typed.tokens.length && !isStop(to)) to++
+  return { from, to }
+}
+
+const DEEDS = new Set<Concept>([
+  'shook',
+  'strained',
+  'sweetened',
+  'filtered',
+  'bottled',
+  'tasted',
+  'added',
+  'opened',
+  'started',
+])

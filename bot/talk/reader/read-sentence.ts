@@ -1,9 +1,11 @@
 import { nearRefusedSaid, refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
+import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { computeFrames } from '../frames/compute-frames.ts'
 import { jarFrames } from '../frames/jar-frames.ts'
+import { jarsMeant } from '../frames/jars-meant.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
@@ -12,12 +14,20 @@ import type { Remembered } from '../memory/remembered.ts'
 import { isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 
-/** Finds an entry of the handbook, by its id; null where none is near enough. */
-export type FindEntry = (text: string, language: 'en' | 'it') => string | null
+/** An entry of the handbook, by its id, and others that are near. */
+export interface EntryFound {
+  readonly id: string
+  readonly others: readonly string[]
+}
+
+/** Finds it; null where none is near enough. */
+export type FindEntry = (text: string) => EntryFound | null
 
 export interface Knows extends Surroundings {
   readonly said?: Remembered
   readonly findEntry: FindEntry
+  /** The same with slips of the pen mended: of what nothing else has understood. */
+  readonly findRespelt: FindEntry
   /** The command that a line began with, where it did. */
   readonly command?: Path
 }
@@ -64,6 +74,10 @@ function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
     return { kind: 'question', call, about: { kind: 'lacks', option: lacks[0]! }, choices: [], leftOut }
   }
   if (frame.does === 'record' && !isToldNow(sentence, frame.command)) {
+    // `Did I shake it?`, `l'ho già scosso?`: the jar tells.
+    const { jar } = call.options
+    if (jar !== undefined && isAsked(sentence))
+      return { kind: 'call', call: { command: 'jar show', options: { jar } }, leftOut, does: 'compute' }
     return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
   }
   const [number] = unused
@@ -71,6 +85,8 @@ function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
     return { kind: 'question', call, about: { kind: 'number', typed: number.text }, choices: [call], leftOut }
   return { kind: 'call', call, leftOut, does: frame.does }
 }
+
+const isAsked = ({ typed, has }: Sentence): boolean => has('asking') || typed.tokens.some(({ text }) => text === '?')
 
 /** Words that nothing knows, in which a slip of a poison may hide. */
 function hiddenDanger(reading: TalkReading): TalkReading {
@@ -88,6 +104,7 @@ const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blen
 function smallTalk(sentence: Sentence): TalkReading | null {
   const { typed, spans, bits } = sentence
   if (bits.length > 0 || typed.tokens.length > 6) return null
+  if (sentence.has('never_mind') && typed.tokens.length <= 5) return { kind: 'last', what: 'let_be' }
   const covers = (concept: 'greeting' | 'thanks' | 'help_me'): boolean =>
     typed.tokens.every(
       ({ kind }, at) =>
@@ -110,12 +127,17 @@ function smallTalk(sentence: Sentence): TalkReading | null {
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
+  const sentence = sentenceIn(text, knows)
   const danger = refusedIn(text)[0]
-  if (danger !== undefined) return { kind: 'refused', problem: danger.problem }
-  const reading = readOnce(sentenceIn(text, knows), text, knows)
+  if (danger !== undefined && !isOfGarden(sentence)) return { kind: 'refused', problem: danger.problem }
+  const told = knows.command === undefined ? dangerTopic(sentence) : null
+  if (told !== null) return topic({ id: told, others: [] })
+  const reading = readOnce(sentence, text, knows)
   if (reading.kind !== 'lost') return hiddenDanger(reading)
-  const forgiving = sentenceIn(text, knows, true)
-  return hiddenDanger(readOnce(forgiving, text, knows))
+  const forgiving = hiddenDanger(readOnce(sentenceIn(text, knows, true), text, knows))
+  if (forgiving.kind !== 'lost') return forgiving
+  const respelt = knows.command === undefined ? knows.findRespelt(text) : null
+  return respelt === null ? forgiving : topic(respelt)
 }
 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
@@ -127,13 +149,13 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const [best, second] = all
   const symptom = knows.command === undefined ? symptomIn(sentence) : null
   const score = best?.score ?? 0
-  const entry = score >= SURE || knows.command !== undefined ? null : knows.findEntry(text, sentence.lexicon.id)
+  const entry = score >= SURE || knows.command !== undefined ? null : knows.findEntry(text)
   // What may happen is asked of the handbook, what has happened is trouble.
-  if (entry !== null && symptom !== null && sentence.has('may_i', 'would_it') && !isFullCall(best))
-    return { kind: 'topic', entry }
-  if (symptom !== null && symptom.score >= score - 0.3 && !isFullCall(best)) return symptomReading(sentence, symptom.id)
+  if (entry !== null && symptom !== null && sentence.has('may_i', 'would_it') && !isFullCall(best)) return topic(entry)
+  const isBetter = symptom !== null && (symptom.score >= score - 0.3 || (best?.frame.command === 'botanical' && !sentence.has('how_much', 'per_litre')))
+  if (symptom !== null && isBetter && !isFullCall(best)) return symptomReading(sentence, symptom.id)
   const isBare = best !== undefined && score < SURE && best.lacks.length > 0
-  if (entry !== null && (best === undefined || score < LEAST || isBare)) return { kind: 'topic', entry }
+  if (entry !== null && (best === undefined || score < LEAST || isBare)) return topic(entry)
   if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
   const isClose =
     second !== undefined &&
@@ -162,6 +184,19 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   return readingOf(best, sentence)
 }
 
+/** Of a garden bed, not of a jar. */
+const isOfGarden = ({ has }: Sentence): boolean => has('gardening') && !has('kitchen')
+
+/** What harms without being an ingredient: spirit over heat, children, a baby on its way. */
+function dangerTopic({ bits, has }: Sentence): string | null {
+  if (has('pregnant')) return 'pregnancy'
+  if (has('infant') && has('kitchen')) return 'children'
+  const isSpirit = bits.some(({ kind, value, role }) => kind === 'spirit' || (kind === 'strength' && value >= 35 && role !== 'want') || (kind === 'bare' && value >= 90 && value <= 97))
+  return has('heat') && isSpirit && !has('syrup', 'instrument', 'boiled_off', 'freezes') ? 'flame' : null
+}
+
+const topic = ({ id, others }: EntryFound): TalkReading => ({ kind: 'topic', entry: id, more: others })
+
 /** A call with all that it needs, of numbers: no symptom stands before it. */
 const isFullCall = (best: FrameTried | undefined): boolean =>
   best !== undefined &&
@@ -169,7 +204,17 @@ const isFullCall = (best: FrameTried | undefined): boolean =>
   best.lacks.length === 0 &&
   best.used.filter(({ value }) => value > 0).length >= 2
 
-function symptomReading(sentence: Sentence, id: Extract<TalkReading, { kind: 'symptom' }>['id']): TalkReading {
-  void sentence
-  return { kind: 'symptom', id, call: null }
+/** The jar that it is about, where one is named, and what the sentence tells of it. */
+function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
+  const { bits, has } = sentence
+  const { text } = has('own_jar') ? jarsMeant(sentence, 'jar show') : { text: null }
+  const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
+  const sweetness = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'have')
+  const options = {
+    symptom: symptoms[id].en[0]!,
+    ...(text !== null && { jar: text }),
+    ...(text === null && strength !== undefined && { strength: strength.text }),
+    ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),
+  }
+  return { kind: 'symptom', id, options }
 }

@@ -1,5 +1,6 @@
 import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
+import { handbook } from './handbook/index.ts'
 import { listed } from './phrases.ts'
 
 /** What is asked for an option that is lacking. */
@@ -27,9 +28,17 @@ export const talkSentences = {
     talk_greeting: () => 'Hello! Tell me what you’ve got, such as “10 lemons and a litre of 95%”, or ask “what’s on?”',
     talk_thanks: () => 'You’re welcome.',
     talk_let_be: () => 'All right, I’ll leave it.',
-    talk_forgotten: () => 'I’ve let go of what we were talking about. Your jars are as they were.',
+    handbook_entry: ({ entry }) => handbook[entry].text,
+  },
+  sure: {
+    handbook_source: ({ entry }) => `Where it comes from: ${handbook[entry].source} (${handbook[entry].trust}).`,
+  },
+  actions: {
+    handbook_next: () => 'Work it out',
   },
   notes: {
+    handbook_more: ({ entries }) =>
+      `Near it in the handbook: ${listed(entries.map((entry) => handbook[entry].title.toLowerCase()))}.`,
     left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
   },
 } satisfies Feature<TalkMessages>

@@ -1,9 +1,17 @@
+import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
 export interface TalkMessages {
-  headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_let_be' | 'talk_forgotten'>
+  headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_let_be'> & {
+    handbook_entry: { readonly entry: HandbookId }
+  }
+  sure: {
+    handbook_source: { readonly entry: HandbookId }
+  }
+  actions: Plain<'handbook_next'>
   notes: {
     /** Words that were neither used nor of no weight, as they were typed. */
+    handbook_more: { readonly entries: readonly HandbookId[] }
     left_out: { readonly words: readonly string[] }
   }
 }

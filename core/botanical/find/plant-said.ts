@@ -57,7 +57,7 @@ export function plantSaid(tokens: readonly Token[], at: number, others: Readonly
   return null
 }
 
-const SLIP_LETTERS = 5
+const SLIP_LETTERS = 6
 
 /** The plant of a name of one or two words with one slip in it: `rasberries`, `cinamon`; null where none is. */
 export function plantMisspelt(tokens: readonly Token[], at: number): PlantFound | null {
@@ -65,7 +65,7 @@ export function plantMisspelt(tokens: readonly Token[], at: number): PlantFound 
     const said = tokens.slice(at, at + count)
     if (said.length < count || said.some(({ kind }) => kind !== 'word')) continue
     const key = keyOf(nameWords(said.map(({ text }) => text).join(' ')))
-    if (key.replaceAll(' ', '').length < SLIP_LETTERS) continue
+    if (key.replaceAll(' ', '').length < SLIP_LETTERS || said.some(({ text }) => text.length < 3)) continue
     const near = spellings().find(([known]) => known.length >= SLIP_LETTERS && isOneTypo(key, known))
     if (near === undefined) continue
     const ids = 'choices' in near[1] ? near[1].choices : [near[1].id]

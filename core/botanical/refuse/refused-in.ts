@@ -42,12 +42,25 @@ const byName: ReadonlyMap<string, (typeof named)[number]> = new Map(
     .map((each) => [keyOf(each.words), each]),
 )
 
+const doneWith: ReadonlyMap<string, (typeof named)[number]> = new Map(
+  named
+    .filter(({ refused }) => refused.id === 'medicines' || refused.id === 'chemicals' || refused.id === 'poisonous_raw')
+    .toReversed()
+    .map((each) => [keyOf(each.words), each]),
+)
+
 /** What a smell or a taste is like is not in the jar: up to the next stop. */
 const LIKENESS =
   /\b(?:like|reminds? me of|smell(?:s|ing)? of|taste(?:s|d)? of|(?:sa|odore|puzza|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*/giu
 
 /** Somebody who was warned, or it, says so: `not denatured`, `no methanol`. */
 const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
+
+/** Kinds of those that are no talk where something is done with them: `crush some sleeping pills into it`. */
+const DONE_WITH: ReadonlySet<RefusalId> = new Set(['medicines', 'chemicals', 'poisonous_raw'])
+
+const DOING =
+  /\b(?:put|puts|add|adding|added|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|cucchiaio|cucchiaino|metto|mettere|aggiungo|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|alcohol|spirit|jar|it|liqueur))\b/
 
 /** Rules of phrases whose words mean hardly anything else. */
 const RULES: ReadonlySet<RefusalId> = new Set([
@@ -90,11 +103,12 @@ const ABOUT_THE_HOUSE =
 
 function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
   const isAlcohol = words.some((word) => ALCOHOL.test(word))
+  const isDone = DOING.test(words.join(' '))
   for (const { id, anywhere } of tables) {
     for (let at = 0; at < words.length; at++) {
       const length = anywhere.longestAt(words, at)
       if (length === 0 || good.longestAt(words, at) > 0 || drinkable(words, at)) continue
-      if (!isAlcohol && ABOUT_THE_HOUSE.test(words[at]!)) continue
+      if (!isAlcohol && !isDone && ABOUT_THE_HOUSE.test(words[at]!)) continue
       return refusedSpirit(id, words, at, at + length, text)
     }
   }
@@ -133,12 +147,13 @@ function problemOf(phrase: string): DomainError | null {
 
 function plantsSaid(words: readonly string[]): readonly RefusedSaid[] {
   const found: RefusedSaid[] = []
+  const isDone = DOING.test(words.join(' '))
   for (let at = 0; at < words.length; at++) {
     for (let count = Math.min(LONGEST, words.length - at); count > 0; count--) {
       const said = words.slice(at, at + count)
       const key = keyOf(nameWords(said.join(' ')))
       if (key === '' || nameWords(said[0]!).length === 0 || nameWords(said.at(-1)!).length === 0) continue
-      const name = byName.get(key)
+      const name = byName.get(key) ?? (isDone ? doneWith.get(key) : undefined)
       if (name === undefined && !isGood(key)) continue
       // A longer good name around a bad one wins: it is passed over whole.
       const problem = name === undefined || drinkable(words, at) ? null : problemOf(said.join(' '))
@@ -153,9 +168,10 @@ function plantsSaid(words: readonly string[]): readonly RefusedSaid[] {
 
 function rulesSaid(words: readonly string[]): readonly RefusedSaid[] {
   const plain = words.join(' ')
+  const isDone = DOING.test(plain)
   return refusalRules.flatMap(({ id, pattern, except }) => {
     const isOil = id === 'essential_oils'
-    if (!RULES.has(id) && !isOil) return []
+    if (!RULES.has(id) && !isOil && !(isDone && DONE_WITH.has(id))) return []
     const text = except === undefined ? plain : plain.replace(except, (found) => '-'.repeat(found.length))
     const match = (isOil ? PLANT_OIL : pattern).exec(text)
     if (match === null) return []

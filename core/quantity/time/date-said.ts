@@ -20,7 +20,7 @@ const WEEKDAY =
 
 /** Words that a day can begin with; only there a longer look is worth its time. */
 const BEGINS = new RegExp(
-  `^(?:${MONTH}|${WEEKDAY}|\\d.*|the|a|an|un|una|il|l|in|tra|fra|on|by|last|next|this|scors[oa]|prossim[oa]|quest[oa]|today|tonight|tomorrow|` +
+  `^(?:${MONTH}|${WEEKDAY}|\\d.*|the|a|an|al|tomorow|tommorow|tommorrow|tomorrw|tmrw|tmw|un|una|il|l|in|tra|fra|on|by|last|next|this|scors[oa]|prossim[oa]|quest[oa]|today|tonight|tomorrow|` +
     'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|christmas|xmas|easter|halloween|new|midsummer|midwinter|natale|pasqua|capodanno|ferragosto|' +
     'early|mid|middle|late|end|beginning|start|meta|inizio|fine|just|two|three|four|five|six|seven|eight|nine|ten|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|couple|few)$',
 )
@@ -84,7 +84,10 @@ const VAGUE: readonly (readonly [RegExp, string])[] = [
 ]
 
 function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | null {
-  const plain = phrase.replace(/^(?:on|by|the|il|l|for|per) /, '').replace(/^(?:the|il) /, '')
+  const plain = phrase
+    .replace(/^(?:on|by|the|il|l|al|for|per) /, '')
+    .replace(/^(?:the|il) /, '')
+    .replace(/\b(?:tomorow|tommorow|tommorrow|tomorrw|tmrw|tmw)\b/, 'tomorrow')
   if (SAME_DAY.test(plain)) return 'today'
   if (DAY_BEFORE.test(plain)) return 'yesterday'
   if (DAY_AFTER.test(plain)) return 'tomorrow'
@@ -95,7 +98,7 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
   const part = PART.exec(plain)
   if (part !== null && new RegExp(`^(?:${MONTH})$`).test(part[2]!)) return `${OF_MONTH[part[1]![0]!]} ${part[2]}`
   const ordinal = /^(\d{1,2}) ?(?:st|nd|rd|th)?$/.exec(plain)
-  if (ordinal !== null && /(?:st|nd|rd|th)$|^(?:the|il|l) /.test(phrase.replace(/^(?:on|by) /, ''))) {
+  if (ordinal !== null && /(?:st|nd|rd|th)$|^(?:the|il|l|al) /.test(phrase.replace(/^(?:on|by) /, ''))) {
     const day = nth(Number(ordinal[1]), today, side)
     return day === null ? null : isoDay(day)
   }

@@ -99,7 +99,9 @@ export const CALLS: Readonly<Record<string, Readonly<Record<string, Check>>>> = 
       Number(options.before) === meaning.sg_before && Number(options.after) === meaning.sg_after,
   },
   measure_two_instruments: {
-    measure: (options, meaning) => Number(options.brix) === meaning.brix && Number(options.hydrometer) === meaning.sg,
+    measure: (options, meaning) =>
+      Number(options.brix?.replace(',', '.')) === meaning.brix &&
+      Number(options.hydrometer?.replace(',', '.')) === meaning.sg,
   },
   change: anyOf(CHANGEABLE, changed),
   change_spirit: { plan: changed, 'jar start': changed, again: changed },

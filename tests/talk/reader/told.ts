@@ -36,6 +36,14 @@ export interface Told {
   readonly ms: number
 }
 
+const parsed = (read: string): Invocation | null => {
+  try {
+    return parseLine(read, commands)
+  } catch {
+    return null
+  }
+}
+
 /** Somebody at the terminal whose talk goes on from line to line. */
 export function talker() {
   const store = memoryStore('UTC')
@@ -65,7 +73,7 @@ export function talker() {
       const after = await counted()
       return {
         read,
-        call: read === null ? null : parseLine(read, commands),
+        call: read === null ? null : parsed(read),
         command: outcome.path,
         code: outcome.ok ? null : outcome.error.code,
         data: outcome.ok && 'reply' in outcome ? (outcome.reply.data as Readonly<Record<string, unknown>>) : {},

@@ -1,3 +1,4 @@
+import { symptomIn } from '../../../core/trouble/find-symptom.ts'
 import type { Sentence } from '../corpus.ts'
 import { CALLS } from './calls-meant.ts'
 import type { Meant } from './checks.ts'
@@ -31,16 +32,20 @@ export function verdictOn(told: Told, { meaning: said }: Sentence): Verdict {
   const meaning = said as Meant
   const { intent } = meaning
   const { command, code, call, data } = told
+  const trouble = /^\/trouble (.*?)(?: jar:.*| strength:.*| sweetness:.*)?$/
+    .exec(told.read ?? '')?.[1]
+    ?.replace(/^symptom:/, '')
+  if (trouble !== undefined && (intent === 'trouble' || intent === 'measure')) {
+    const symptom = symptomIn(trouble) ?? trouble
+    const meant = meaning.symptom ?? 'hydrometer_odd'
+    return symptom === meant || SAME_SYMPTOM[meant]?.includes(symptom) === true ? 'right' : 'wrong'
+  }
+  if (trouble !== undefined) return 'wrong'
   if (code === 'not_understood') return intent === 'never_mind' ? 'right' : 'lost'
   if (command === 'emergency') return 'wrong'
   if (command === 'handbook') {
     if (meaning.entry !== undefined && data.entry !== meaning.entry) return 'wrong'
     return TOPICS.has(intent) ? 'right' : 'wrong'
-  }
-  if (command === 'trouble' && (intent === 'trouble' || intent === 'measure')) {
-    const symptom = String(data.symptom ?? call?.options.symptom ?? '').replaceAll(' ', '_')
-    const meant = meaning.symptom ?? 'hydrometer_odd'
-    return symptom === meant || SAME_SYMPTOM[meant]?.includes(symptom) === true ? 'right' : 'wrong'
   }
   if (code === 'refused') return intent === 'safety' || meaning.danger === true ? 'right' : 'wrong'
   const check = command === null ? undefined : CALLS[intent]?.[command]
