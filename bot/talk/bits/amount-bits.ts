@@ -91,7 +91,9 @@ export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
 
 /** `4/5`, `4 out of 5`, `four stars`. */
 export function ratingAt({ typed }: Around, at: number): Bit | null {
-  const whole = /^[1-5]$/.test(wordAt(typed, at)) ? { value: Number(wordAt(typed, at)), text: wordAt(typed, at), next: at + 1 } : null
+  const whole = /^[1-5]$/.test(wordAt(typed, at))
+    ? { value: Number(wordAt(typed, at)), text: wordAt(typed, at), next: at + 1 }
+    : null
   const number = whole ?? numberSaid(typed, at, NONE)
   if (number === null || !Number.isInteger(number.value) || number.value < 1 || number.value > 5) return null
   const words = [0, 1, 2].map((more) => wordAt(typed, number.next + more))

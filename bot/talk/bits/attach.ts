@@ -109,7 +109,9 @@ export const BEHIND = new Set([
 /** Sugar is weighed, water and spirit are poured; a plant is counted or weighed. */
 export function belongs({ kind, value, count, text }: Bit, thing: Bit['kind']): boolean {
   if (thing === 'plant')
-    return kind === 'mass' || kind === 'bare' || (kind === 'volume' && (value <= 400 || /cup|tazz|pint|glass/.test(text)))
+    return (
+      kind === 'mass' || kind === 'bare' || (kind === 'volume' && (value <= 400 || /cup|tazz|pint|glass/.test(text)))
+    )
   if (thing === 'sugar')
     return kind === 'mass' || (kind === 'volume' && value <= 2000) || (kind === 'bare' && value >= 20)
   if (thing === 'water')

@@ -1,6 +1,7 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import type { Bit } from './bit.ts'
+import { leftOut, prices, sized, weighed } from './sizes.ts'
 import { isWished, JOIN } from './wished.ts'
 
 /** Bare numbers that are strengths, by what stands before them. */
@@ -162,79 +163,6 @@ function sweetnesses(around: RolesAround, bits: Open[]): void {
 }
 
 const hasLiquid = (bits: readonly Open[]): boolean => bits.some(({ kind }) => kind === 'volume' || kind === 'bottles')
-
-/** Plants and drinks that are to be left out: `without the ginger`. */
-function leftOut(around: RolesAround, bits: Open[]): void {
-  const without = around.spans.filter(({ concept }) => concept === 'without')
-  for (const { from, to } of without) {
-    const bit = bits.find((each) => each.from >= to && each.from - to <= 2)
-    const isNo = to - from === 1 && /^(?:no|non|meno|drop)$/.test(around.typed.tokens[from]!.text)
-    if (bit === undefined || (bit.kind !== 'plant' && bit.kind !== 'sugar' && bit.kind !== 'water')) continue
-    if (isNo && bit.kind === 'plant' && /^[,.]$/.test(around.typed.tokens[from + 1]?.text ?? '')) continue
-    bit.role = 'left_out'
-  }
-}
-
-const CURRENCY = /^(?:£|€|\$|quid|euros?|pounds|dollars|bucks)$/
-
-function prices(around: RolesAround, bits: Open[]): void {
-  const isCost = around.spans.some(({ concept }) => concept === 'costs')
-  bits.forEach((bit) => {
-    const { tokens } = around.typed
-    const isMarked = CURRENCY.test(tokens[bit.from - 1]?.text ?? '') || CURRENCY.test(tokens[bit.to]?.text ?? '')
-    if (bit.kind === 'bare' && (isMarked || (isCost && bit.with === undefined))) bit.role = 'price'
-  })
-}
-
-/** `a bottle of gin (350 ml, 40 %)`: the size of a bottle stands behind it, `4 x 500 and one 250` another size. */
-function sized(bits: Open[]): void {
-  bits.forEach((bit, at) => {
-    if (bit.kind !== 'bottles' || bit.isSizeAssumed !== true || bit.role !== 'of_spirit' || bit.with === undefined)
-      return
-    const word = bits[bit.with]!
-    const size = bits.find(
-      (each, place) => place > at && each.kind === 'volume' && each.role === null && each.from - word.to <= 3,
-    )
-    if (size === undefined) return
-    bit.role = 'gone'
-    size.role = 'of_spirit'
-    size.with = bit.with
-    word.with = bits.indexOf(size)
-  })
-  bits.forEach((bit, at) => {
-    const [count, size] = [bits[at + 1], bits[at + 2]]
-    if (bit.kind !== 'bottles' || count?.kind !== 'bare' || size === undefined || size.from !== count.to) return
-    if ((size.kind !== 'bare' && size.kind !== 'volume') || size.value < 50 || count.value > 20) return
-    count.kind = 'bottles'
-    count.text = `${count.text} x ${size.kind === 'bare' ? `${size.text} ml` : size.text}`
-    count.count = count.value
-    size.role = 'gone'
-  })
-}
-
-/** A weight that stands by itself belongs to the one plant that has no amount. */
-function weighed(around: RolesAround, bits: Open[]): void {
-  const loose = wordSet(around.lexicon.loose)
-  const open = bits.filter(
-    ({ kind, with: place, role }) => kind === 'plant' && place === undefined && role !== 'left_out',
-  )
-  const masses = bits.filter(({ kind, with: place, role }) => kind === 'mass' && place === undefined && role === null)
-  const measured = bits.filter(({ kind, loose: measure }) => kind === 'plant' && measure !== undefined)
-  const [plant] = open.length > 0 ? open : measured
-  const [mass] = masses
-  if (plant === undefined || mass === undefined || masses.length > 1 || (open.length > 0 ? open : measured).length > 1)
-    return
-  const before = plant.with === undefined ? undefined : bits[plant.with]
-  if (before !== undefined) before.role = 'gone'
-  mass.with = bits.indexOf(plant)
-  mass.role = 'of_plant'
-  plant.with = bits.indexOf(mass)
-  // `2 punnets (800 g)`: the weight tells.
-  for (const bit of bits) {
-    const isMeasure = bit.kind === 'bare' && bit.with === undefined && loose.has(around.typed.tokens[bit.to]?.text ?? '')
-    if (isMeasure) bit.role = 'gone'
-  }
-}
 
 /** Gives every bit its role. */
 export function withRoles(around: RolesAround, read: readonly Bit[]): readonly Bit[] {

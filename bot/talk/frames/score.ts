@@ -57,7 +57,8 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   }
   const ignored = new Set(frame.ignores ?? [])
   const left = sentence.bits.filter((bit) => !used.has(bit) && bit.role !== 'gone' && bit.role !== 'left_out')
-  const isOfIgnored = ({ role }: Bit): boolean => (role === 'of_plant' && ignored.has('plant')) || (role === 'of_water' && ignored.has('water'))
+  const isOfIgnored = ({ role }: Bit): boolean =>
+    (role === 'of_plant' && ignored.has('plant')) || (role === 'of_water' && ignored.has('water'))
   const unused = left.filter(
     (bit) => NUMBERS.has(bit.kind) && !ignored.has(bit.kind) && bit.role !== 'price' && !isOfIgnored(bit),
   )

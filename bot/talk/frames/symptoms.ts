@@ -59,7 +59,7 @@ const RULES: readonly Rule[] = [
   ['pressure', 5.3, 'swelling lid'],
   ['pressure', 4.9, 'swelling -jelly'],
   ['pressure', 5.1, 'pops lid'],
-    ['stuck_filter', 4.6, 'slow_filter'],
+  ['stuck_filter', 4.6, 'slow_filter'],
   ['black_or_metal', 4.4, 'metal taste_word'],
   ['black_or_metal', 4.3, 'black turned'],
   ['black_or_metal', 4.2, 'metal lid turned'],

@@ -13,6 +13,7 @@ import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
+import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
 
 /** An entry of the handbook, by its id, and others that are near. */
 export interface EntryFound {
@@ -36,8 +37,10 @@ const frames = [...computeFrames, ...jarFrames]
 
 /** From here on a frame is meant. */
 const LEAST = 2.5
+
 /** Two that are nearer than this are a question. */
 const APART = 0.4
+
 /** A handbook entry or a symptom stands before a call that only a plant speaks for. */
 const SURE = 4.6
 
@@ -100,31 +103,6 @@ function hiddenDanger(reading: TalkReading): TalkReading {
 
 const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blend'])
 
-/** Greetings and thanks, said alone. */
-function smallTalk(sentence: Sentence): TalkReading | null {
-  const { typed, spans, bits } = sentence
-  if (bits.length > 0 || typed.tokens.length > 6) return null
-  if (sentence.has('never_mind') && typed.tokens.length <= 5) return { kind: 'last', what: 'let_be' }
-  const covers = (concept: 'greeting' | 'thanks' | 'help_me'): boolean =>
-    typed.tokens.every(
-      ({ kind }, at) =>
-        kind === 'sign' ||
-        spans.some(
-          (span) =>
-            (span.concept === concept || (concept !== 'help_me' && span.concept === 'greeting')) &&
-            span.from <= at &&
-            at < span.to,
-        ),
-    )
-  if (
-    sentence.has('help_me') &&
-    (covers('help_me') || spans.some((span) => span.concept === 'help_me' && span.to - span.from >= 3))
-  )
-    return { kind: 'small_talk', key: 'help' }
-  if (sentence.has('thanks') && covers('thanks')) return { kind: 'small_talk', key: 'thanks' }
-  return sentence.has('greeting') && covers('greeting') ? { kind: 'small_talk', key: 'greeting' } : null
-}
-
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
   const sentence = sentenceIn(text, knows)
@@ -152,7 +130,9 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const entry = score >= SURE || knows.command !== undefined ? null : knows.findEntry(text)
   // What may happen is asked of the handbook, what has happened is trouble.
   if (entry !== null && symptom !== null && sentence.has('may_i', 'would_it') && !isFullCall(best)) return topic(entry)
-  const isBetter = symptom !== null && (symptom.score >= score - 0.3 || (best?.frame.command === 'botanical' && !sentence.has('how_much', 'per_litre')))
+  const isBetter =
+    symptom !== null &&
+    (symptom.score >= score - 0.3 || (best?.frame.command === 'botanical' && !sentence.has('how_much', 'per_litre')))
   if (symptom !== null && isBetter && !isFullCall(best)) return symptomReading(sentence, symptom.id)
   const isBare = best !== undefined && score < SURE && best.lacks.length > 0
   if (entry !== null && (best === undefined || score < LEAST || isBare)) return topic(entry)
@@ -182,17 +162,6 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
     }
   }
   return readingOf(best, sentence)
-}
-
-/** Of a garden bed, not of a jar. */
-const isOfGarden = ({ has }: Sentence): boolean => has('gardening') && !has('kitchen')
-
-/** What harms without being an ingredient: spirit over heat, children, a baby on its way. */
-function dangerTopic({ bits, has }: Sentence): string | null {
-  if (has('pregnant')) return 'pregnancy'
-  if (has('infant') && has('kitchen')) return 'children'
-  const isSpirit = bits.some(({ kind, value, role }) => kind === 'spirit' || (kind === 'strength' && value >= 35 && role !== 'want') || (kind === 'bare' && value >= 90 && value <= 97))
-  return has('heat') && isSpirit && !has('syrup', 'instrument', 'boiled_off', 'freezes') ? 'flame' : null
 }
 
 const topic = ({ id, others }: EntryFound): TalkReading => ({ kind: 'topic', entry: id, more: others })

@@ -5,9 +5,22 @@ import { keyOf } from '../names/name-index.ts'
 import type { RefusalId } from '../refused.ts'
 import { phrases } from '../spirit/phrases.ts'
 import { type UndrinkableId, undrinkables, unharmed } from '../spirit/undrinkable.ts'
-import { isGood, LONGEST, named, nearNameIn } from './near-refused.ts'
+import { isGood, LONGEST, nearNameIn } from './near-refused.ts'
 import { expectNotRefused } from './refusal.ts'
 import { refusalRules } from './refusal-rules.ts'
+import {
+  ABOUT_THE_HOUSE,
+  ALCOHOL,
+  byName,
+  DENIED,
+  DOING,
+  DONE_WITH,
+  doneWith,
+  LIKENESS,
+  MARKS,
+  PLANT_OIL,
+  RULES,
+} from './refused-words.ts'
 
 /** What is refused in a sentence, and the problem that says why. */
 export interface RefusedSaid {
@@ -20,86 +33,16 @@ export interface RefusedSaid {
   readonly problem: DomainError
 }
 
-/** Kinds that are spoken of in many ways that are no wish to drink them: an option that takes them refuses them. */
-const TALKED_OF: ReadonlySet<RefusalId> = new Set([
-  'dairy_egg',
-  'plant_milk',
-  'medicines',
-  'florist_flowers',
-  'unnamed_plant',
-  'chemicals',
-  'animals',
-  'cracked_stones',
-  'poisonous_raw',
-  'wild_carrot_family',
-  'foraged',
-])
-
-const byName: ReadonlyMap<string, (typeof named)[number]> = new Map(
-  named
-    .filter(({ refused }) => !TALKED_OF.has(refused.id))
-    .toReversed()
-    .map((each) => [keyOf(each.words), each]),
-)
-
-const doneWith: ReadonlyMap<string, (typeof named)[number]> = new Map(
-  named
-    .filter(({ refused }) => refused.id === 'medicines' || refused.id === 'chemicals' || refused.id === 'poisonous_raw')
-    .toReversed()
-    .map((each) => [keyOf(each.words), each]),
-)
-
-/** What a smell or a taste is like is not in the jar: up to the next stop. */
-const LIKENESS =
-  /\b(?:like|reminds? me of|smell(?:s|ing)? of|taste(?:s|d)? of|(?:sa|odore|puzza|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*/giu
-
-/** Somebody who was warned, or it, says so: `not denatured`, `no methanol`. */
-const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
-
-/** Kinds of those that are no talk where something is done with them: `crush some sleeping pills into it`. */
-const DONE_WITH: ReadonlySet<RefusalId> = new Set(['medicines', 'chemicals', 'poisonous_raw'])
-
-const DOING =
-  /\b(?:put|puts|add|adding|added|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|cucchiaio|cucchiaino|metto|mettere|aggiungo|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|alcohol|spirit|jar|it|liqueur))\b/
-
-/** Rules of phrases whose words mean hardly anything else. */
-const RULES: ReadonlySet<RefusalId> = new Set([
-  'kernels',
-  'stone_fruit_leaves',
-  'elderberry',
-  'wild_garlic',
-  'mushrooms',
-  'drugs',
-  'garden_poisons',
-])
-
-/** Oils are made of plants that are named beside them; of oil alone a jar may have a ring. */
-const PLANT_OIL = /\b(?:essential oils?|oli[oi]? essenzial[ei]|\d+ drops? of \w+ oil|\w+ essential)\b/
-
 const tables = undrinkables.map(({ id, anywhere, beside }) => ({
   id,
   anywhere: phrases(anywhere),
   beside: phrases(beside),
 }))
+
 const good = phrases(unharmed)
-
-/** Alcohol is named beside it: then words of shops and of use tell which. */
-const ALCOHOL = /^(?:alcohol|alcool|alcol|alcole|spirits?|spirito|ethanol|etanolo|stuff|booze)$/
-
-/** Words of shops and use that mark alcohol as not for drinking; others of the table (`hot`, `dad`) may be said of much else. */
-const MARKS = phrases(
-  'pink, blue, purple, hardware, hardware shop, hardware store, cleaning, cleaner, cleaners, pulizie, pulizia, lab, laboratory, ' +
-    'pharmacy, medical, medicinal, chemist, chemists, farmacia, ferramenta, camping, stove, fireplace, camino, burner, lamp, industrial, industriale, technical, tecnico, ' +
-    'hospital, hand gel, gel, perfume, perfumers, cosmetic, profumeria, paint, diy, garage, moonshine, neighbours still, home distilled, still, ' +
-    'bathtub, unlabelled, no label, senza etichetta, homemade vodka, fuel, car, wash, windscreen, boiling, bollente',
-)
 
 const drinkable = (words: readonly string[], at: number): boolean =>
   words.slice(Math.max(0, at - 2), at).some((word) => DENIED.has(word))
-
-/** In a kitchen without being drunk: only beside alcohol they tell what it is. */
-const ABOUT_THE_HOUSE =
-  /^(?:radiator|deters|detergent|bleach|candegg|varech|lejia|varnish|motor|coolant|wipes|gel$|ammonia|peroxide|hand$)/
 
 function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
   const isAlcohol = words.some((word) => ALCOHOL.test(word))

@@ -1,0 +1,80 @@
+import type { Sentence } from '../bits/bit.ts'
+import { liquidsIn, liquidText, spiritText } from './liquids.ts'
+import { litresFor, usualStrength } from './litres-for.ts'
+import type { Fill, SlotFilled } from './plant-slots.ts'
+
+/** A drink that is named, or plants whose weight tells how much of it: the spirit that is usual. */
+export function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
+  if (bits.some(({ kind }) => kind === 'bottles')) return null
+  const word = bits.find(({ kind }) => kind === 'spirit')
+  const drink = bits.find(({ spirit }) => spirit !== undefined)?.spirit
+  if (drink !== undefined && word === undefined && !bits.some(({ kind }) => kind === 'strength'))
+    return { text: drink, bits: [], isAssumed: true }
+  if (!has('what_can_i_make')) return null
+  const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
+  const abv = said?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : '40%')
+  const litres = litresFor(bits)
+  const name = word === undefined || word.value === 0 ? null : word.text.toLowerCase()
+  return {
+    text: [`${litres} l`, name, abv].filter((part) => part !== null).join(' '),
+    bits: [word, said].filter((bit) => bit !== undefined),
+    isAssumed: true,
+  }
+}
+
+export const spirits: Fill = (sentence) => {
+  const liquids = liquidsIn(sentence).filter(
+    ({ amount, strength, word }) =>
+      amount.role === 'of_spirit' ||
+      strength !== null ||
+      word !== null ||
+      (amount.kind === 'volume' && amount.role === 'have'),
+  )
+  const spirit = liquids.length > 0 ? liquids : liquidsIn(sentence).slice(0, 1)
+  if (spirit.length === 0) return usualSpirit(sentence)
+  // A drink that is named apart from its amount: `vodka, 700 ml`.
+  const loose = sentence.bits.find(({ kind, with: place }) => kind === 'spirit' && place === undefined)
+  const named = spirit.map((each) =>
+    each.word === null && spirit.length === 1 && loose !== undefined ? { ...each, word: loose } : each,
+  )
+  return {
+    text: named.map(spiritText).join(' + '),
+    bits: named.flatMap(({ amount, strength, word }) => [amount, strength, word].filter((bit) => bit !== null)),
+  }
+}
+
+export const spiritStrength: Fill = ({ bits }) => {
+  const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
+  const word = bits.find(({ kind }) => kind === 'spirit')
+  if (said !== undefined) return { text: said.text, bits: word === undefined ? [said] : [said, word] }
+  if (word !== undefined && word.value > 0) return { text: `${word.value}%`, bits: [word] }
+  return bits.some(({ kind }) => kind === 'bottles') ? { text: usualStrength(bits), bits: [], isAssumed: true } : null
+}
+
+export const bottles: Fill = ({ bits }) => {
+  const found = bits.filter(({ kind, role }) => kind === 'bottles' && role !== 'of_spirit')
+  return found.length === 0 ? null : { text: found.map(({ text }) => text).join(' + '), bits: found }
+}
+
+export const liquid: Fill = (sentence) => {
+  const [first] = liquidsIn(sentence)
+  if (first === undefined) return null
+  return { text: liquidText(first), bits: first.word === null ? [first.amount] : [first.amount, first.word] }
+}
+
+export const parts: Fill = (sentence) => {
+  const liquids = liquidsIn(sentence)
+  if (
+    liquids.length < 2 ||
+    liquids.some(({ strength, word }) => strength === null && !(word !== null && word.value > 0))
+  )
+    return null
+  return {
+    text: liquids
+      .map((each) => [spiritText(each), each.sweetness?.text].filter((part) => part !== undefined).join(' '))
+      .join(' + '),
+    bits: liquids.flatMap(({ amount, strength, sweetness, word }) =>
+      [amount, strength, sweetness, word].filter((bit) => bit !== null),
+    ),
+  }
+}

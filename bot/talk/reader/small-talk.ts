@@ -1,0 +1,43 @@
+import type { Sentence } from '../bits/bit.ts'
+import type { TalkReading } from '../frames/reading.ts'
+
+/** Greetings and thanks, said alone. */
+export function smallTalk(sentence: Sentence): TalkReading | null {
+  const { typed, spans, bits } = sentence
+  if (bits.length > 0 || typed.tokens.length > 6) return null
+  if (sentence.has('never_mind') && typed.tokens.length <= 5) return { kind: 'last', what: 'let_be' }
+  const covers = (concept: 'greeting' | 'thanks' | 'help_me'): boolean =>
+    typed.tokens.every(
+      ({ kind }, at) =>
+        kind === 'sign' ||
+        spans.some(
+          (span) =>
+            (span.concept === concept || (concept !== 'help_me' && span.concept === 'greeting')) &&
+            span.from <= at &&
+            at < span.to,
+        ),
+    )
+  if (
+    sentence.has('help_me') &&
+    (covers('help_me') || spans.some((span) => span.concept === 'help_me' && span.to - span.from >= 3))
+  )
+    return { kind: 'small_talk', key: 'help' }
+  if (sentence.has('thanks') && covers('thanks')) return { kind: 'small_talk', key: 'thanks' }
+  return sentence.has('greeting') && covers('greeting') ? { kind: 'small_talk', key: 'greeting' } : null
+}
+
+/** Of a garden bed, not of a jar. */
+export const isOfGarden = ({ has }: Sentence): boolean => has('gardening') && !has('kitchen')
+
+/** What harms without being an ingredient: spirit over heat, children, a baby on its way. */
+export function dangerTopic({ bits, has }: Sentence): string | null {
+  if (has('pregnant')) return 'pregnancy'
+  if (has('infant') && has('kitchen')) return 'children'
+  const isSpirit = bits.some(
+    ({ kind, value, role }) =>
+      kind === 'spirit' ||
+      (kind === 'strength' && value >= 35 && role !== 'want') ||
+      (kind === 'bare' && value >= 90 && value <= 97),
+  )
+  return has('heat') && isSpirit && !has('syrup', 'instrument', 'boiled_off', 'freezes') ? 'flame' : null
+}

@@ -1,0 +1,75 @@
+import { keyOf } from '../names/name-index.ts'
+import type { RefusalId } from '../refused.ts'
+import { phrases } from '../spirit/phrases.ts'
+import { named } from './near-refused.ts'
+
+/** Kinds that are spoken of in many ways that are no wish to drink them: an option that takes them refuses them. */
+export const TALKED_OF: ReadonlySet<RefusalId> = new Set([
+  'dairy_egg',
+  'plant_milk',
+  'medicines',
+  'florist_flowers',
+  'unnamed_plant',
+  'chemicals',
+  'animals',
+  'cracked_stones',
+  'poisonous_raw',
+  'wild_carrot_family',
+  'foraged',
+])
+
+export const byName: ReadonlyMap<string, (typeof named)[number]> = new Map(
+  named
+    .filter(({ refused }) => !TALKED_OF.has(refused.id))
+    .toReversed()
+    .map((each) => [keyOf(each.words), each]),
+)
+
+export const doneWith: ReadonlyMap<string, (typeof named)[number]> = new Map(
+  named
+    .filter(({ refused }) => refused.id === 'medicines' || refused.id === 'chemicals' || refused.id === 'poisonous_raw')
+    .toReversed()
+    .map((each) => [keyOf(each.words), each]),
+)
+
+/** What a smell or a taste is like is not in the jar: up to the next stop. */
+export const LIKENESS =
+  /\b(?:like|reminds? me of|smell(?:s|ing)? of|taste(?:s|d)? of|(?:sa|odore|puzza|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*/giu
+
+/** Somebody who was warned, or it, says so: `not denatured`, `no methanol`. */
+export const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
+
+/** Kinds of those that are no talk where something is done with them: `crush some sleeping pills into it`. */
+export const DONE_WITH: ReadonlySet<RefusalId> = new Set(['medicines', 'chemicals', 'poisonous_raw'])
+
+export const DOING =
+  /\b(?:put|puts|add|adding|added|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|cucchiaio|cucchiaino|metto|mettere|aggiungo|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|alcohol|spirit|jar|it|liqueur))\b/
+
+/** Rules of phrases whose words mean hardly anything else. */
+export const RULES: ReadonlySet<RefusalId> = new Set([
+  'kernels',
+  'stone_fruit_leaves',
+  'elderberry',
+  'wild_garlic',
+  'mushrooms',
+  'drugs',
+  'garden_poisons',
+])
+
+/** Oils are made of plants that are named beside them; of oil alone a jar may have a ring. */
+export const PLANT_OIL = /\b(?:essential oils?|oli[oi]? essenzial[ei]|\d+ drops? of \w+ oil|\w+ essential)\b/
+
+/** Alcohol is named beside it: then words of shops and of use tell which. */
+export const ALCOHOL = /^(?:alcohol|alcool|alcol|alcole|spirits?|spirito|ethanol|etanolo|stuff|booze)$/
+
+/** Words of shops and use that mark alcohol as not for drinking; others of the table (`hot`, `dad`) may be said of much else. */
+export const MARKS = phrases(
+  'pink, blue, purple, hardware, hardware shop, hardware store, cleaning, cleaner, cleaners, pulizie, pulizia, lab, laboratory, ' +
+    'pharmacy, medical, medicinal, chemist, chemists, farmacia, ferramenta, camping, stove, fireplace, camino, burner, lamp, industrial, industriale, technical, tecnico, ' +
+    'hospital, hand gel, gel, perfume, perfumers, cosmetic, profumeria, paint, diy, garage, moonshine, neighbours still, home distilled, still, ' +
+    'bathtub, unlabelled, no label, senza etichetta, homemade vodka, fuel, car, wash, windscreen, boiling, bollente',
+)
+
+/** In a kitchen without being drunk: only beside alcohol they tell what it is. */
+export const ABOUT_THE_HOUSE =
+  /^(?:radiator|deters|detergent|bleach|candegg|varech|lejia|varnish|motor|coolant|wipes|gel$|ammonia|peroxide|hand$)/
