@@ -32,6 +32,7 @@ const TIERS: readonly (readonly string[])[] = [
   ['core/jar/entry'],
   ['core/jar/state'],
   ['core/jar/record', 'core/jar/limits'],
+  ['core/jar/pour'],
   ['core/jar/tasks', 'core/trouble'],
   ['store'],
   ['store/schema'],

@@ -85,6 +85,14 @@ function readNote(text: string): string {
   throw new DomainError('bad_value', 'note_too_long', { length, most: MOST_NOTE_CHARACTERS })
 }
 
+const MOST_PLACE_CHARACTERS = 100
+
+function readPlace(text: string): string {
+  const length = [...text].length
+  if (length <= MOST_PLACE_CHARACTERS) return text
+  throw new DomainError('bad_value', 'note_too_long', { length, most: MOST_PLACE_CHARACTERS })
+}
+
 /** What only jars take. */
 export const jarOptions = {
   /** A new name. */
@@ -105,6 +113,10 @@ export const jarOptions = {
   until: option({ read: aheadIn, write: asWritten, suggested: 'until' }),
   rating: option({ read: parseRating, write: String, choices: [1, 2, 3, 4, 5] }),
   note: option({ read: readNote, write: identity, most: MOST_NOTE_CHARACTERS }),
+  /** Where it stands, or what it is in. */
+  place: option({ read: readPlace, write: identity, most: MOST_PLACE_CHARACTERS }),
+  /** Plants that are in a jar; the jar decides which. */
+  plantsIn: option({ read: identity, write: identity, most: MOST_PLACE_CHARACTERS }),
   entry: option({ read: entryIn, write: String, suggested: 'entry' }),
   /** One of each of several jars, as a button names them. */
   entries: option({

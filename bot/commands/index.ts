@@ -9,16 +9,20 @@ import { jarCorrectCommand } from './jar/amend/correct.ts'
 import { jarUndoCommand } from './jar/amend/undo.ts'
 import { jarAddCommand } from './jar/record/add.ts'
 import { jarBottleCommand } from './jar/record/bottle.ts'
+import { jarCombineCommand } from './jar/record/combine.ts'
 import { jarDiscardCommand } from './jar/record/discard.ts'
 import { jarEmptyCommand } from './jar/record/empty.ts'
 import { jarFilterCommand } from './jar/record/filter.ts'
 import { jarLaterCommand } from './jar/record/later.ts'
+import { jarNoteCommand } from './jar/record/note.ts'
 import { jarOpenCommand } from './jar/record/open.ts'
 import { jarRenameCommand } from './jar/record/rename.ts'
 import { jarShakeCommand } from './jar/record/shake.ts'
+import { jarSplitCommand } from './jar/record/split.ts'
 import { jarStartCommand } from './jar/record/start.ts'
 import { jarStrainCommand } from './jar/record/strain.ts'
 import { jarSweetenCommand } from './jar/record/sweeten.ts'
+import { jarTakeOutCommand } from './jar/record/take-out.ts'
 import { jarTasteCommand } from './jar/record/taste.ts'
 import { jarLabelCommand } from './jar/view/label.ts'
 import { jarListCommand } from './jar/view/list.ts'
@@ -61,6 +65,10 @@ export const commands = [
   jarStrainCommand,
   jarSweetenCommand,
   jarFilterCommand,
+  jarTakeOutCommand,
+  jarSplitCommand,
+  jarCombineCommand,
+  jarNoteCommand,
   jarBottleCommand,
   jarOpenCommand,
   jarEmptyCommand,

@@ -26,6 +26,13 @@ const portion = z.strictObject({
   sugarGPerL: measuredSweetness,
 })
 
+const knownPortion = z.strictObject({
+  ...portion.shape,
+  dissolved: z
+    .strictObject({ extractGPerL: amount.exactOptional(), sucroseEquivalentShare: amount.exactOptional() })
+    .exactOptional(),
+})
+
 const readStrength = z.strictObject({
   abvPercent: measuredStrength,
   abvAtC: temperature.nullable(),
@@ -94,6 +101,16 @@ const shapes = {
     sugarGPerL: measured,
   },
   sweetened: { waterG: measured, sweetenings: z.array(sweetening) },
+  taken_out: { plants: z.array(z.strictObject({ id: text.nullable(), name: text, massG: measured })) },
+  parted: { kept: measured, other: text, isNew: z.boolean() },
+  poured_in: {
+    liquid: knownPortion,
+    plants: z.array(plant),
+    spiritMl: amount,
+    other: text,
+    into: text.nullable(),
+  },
+  noted: { note: text.nullable(), where: text.nullable(), vessel: text.nullable() },
   bottled: { bottles: z.array(z.strictObject({ count, volumeMl: amount })) },
   opened: {},
   emptied: {},
@@ -113,6 +130,10 @@ export const happenings = <Also extends z.core.$ZodLooseShape>(also: Also) =>
     z.strictObject({ ...also, kind: z.literal('filtered'), ...shapes.filtered }),
     z.strictObject({ ...also, kind: z.literal('measured'), ...shapes.measured }),
     z.strictObject({ ...also, kind: z.literal('sweetened'), ...shapes.sweetened }),
+    z.strictObject({ ...also, kind: z.literal('taken_out'), ...shapes.taken_out }),
+    z.strictObject({ ...also, kind: z.literal('parted'), ...shapes.parted }),
+    z.strictObject({ ...also, kind: z.literal('poured_in'), ...shapes.poured_in }),
+    z.strictObject({ ...also, kind: z.literal('noted'), ...shapes.noted }),
     z.strictObject({ ...also, kind: z.literal('bottled'), ...shapes.bottled }),
     z.strictObject({ ...also, kind: z.literal('opened') }),
     z.strictObject({ ...also, kind: z.literal('emptied') }),

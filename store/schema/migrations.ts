@@ -33,8 +33,11 @@ const toVersion4: Migration = ({ jars, settings, ...older }) => ({
     : jars,
 })
 
+/** A jar may be parted, poured into another, noted, and plants taken out of it. */
+const toVersion5: Migration = (older) => ({ ...older, version: 5 })
+
 /** The first makes version 2 out of 1, the next 3 out of 2. */
-export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3, toVersion4]
+export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3, toVersion4, toVersion5]
 
 /** A person of `version` (at least 1) brought to the newest that `migrations` lead to. */
 export const migrate = (

@@ -1,81 +1,25 @@
 import fc from 'fast-check'
-import type { Entry, Happening, JarEntry, Started } from '../../core/jar/entry/entry.ts'
-import type { Measured } from '../../core/quantity/measured/measured.ts'
-import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
-import type { Portion } from '../../core/recipe/portion.ts'
+import type { Entry, Happening, JarEntry } from '../../core/jar/entry/entry.ts'
 import type { Nudge, Person, Place, SentNudge, Share } from '../../store/person.ts'
-
-const someOf = <Value>(arbitrary: fc.Arbitrary<Value>): fc.Arbitrary<Value[]> => fc.array(arbitrary, { maxLength: 3 })
-const orNull = <Value>(arbitrary: fc.Arbitrary<Value>): fc.Arbitrary<Value | null> => fc.option(arbitrary)
-
-/** Any script, and what a terminal or a file would stumble over. */
-const text = fc.oneof(
-  fc.string({ unit: 'binary', maxLength: 40 }),
-  fc.constantFrom('', '"\\\n', '__proto__', '\u2028', '🫙'),
-)
-const amount = fc.double({ min: 0, max: 1e6, noNaN: true }).map((value) => value + 0)
-const count = fc.nat(10_000)
-const measured: fc.Arbitrary<Measured> = fc.record({ value: amount, plusMinus: amount })
-const upTo = (most: number) => fc.double({ min: 0, max: most, noNaN: true }).map((value) => value + 0)
-const measuredUpTo = (most: number): fc.Arbitrary<Measured> => fc.record({ value: upTo(most), plusMinus: amount })
-const [percent, measuredPercent] = [upTo(100), measuredUpTo(100)]
-const atMs = fc.integer({ min: 0, max: 4e12 })
-const day: fc.Arbitrary<IsoDay> = atMs.map((ms) => new Date(ms).toISOString().slice(0, 10))
-const zone = fc.constantFrom('UTC', 'Europe/Rome', 'Pacific/Apia', 'Australia/Lord_Howe')
-const readAmount = fc.record({
-  amount: measured,
-  by: fc.constantFrom('volume' as const, 'mass' as const),
-  atC: fc.double({ min: -30, max: 100, noNaN: true }).map((value) => value + 0),
-})
-const portion: fc.Arbitrary<Portion> = fc
-  .tuple(
-    readAmount,
-    fc.record({
-      abvPercent: measuredPercent,
-      abvAtC: orNull(percent),
-      sugarGPerL: measuredUpTo(1200),
-    }),
-    fc.constantFrom({}, { readsProof: true }, { readsProof: false }),
-  )
-  .map(([read, strength, proof]) => ({ ...read, ...strength, ...proof }))
-const plant = fc.record({
-  id: orNull(text),
-  name: text,
-  isDried: fc.boolean(),
-  massG: measured,
-  count: orNull(amount),
-  isUsual: fc.boolean(),
-  words: orNull(fc.record({ noun: text, isFormSaid: fc.boolean(), unit: orNull(text) })),
-  addOn: orNull(day),
-})
-const sweetenings = someOf(fc.record({ material: fc.constant('white_sugar' as const), massG: measured }))
-const days: fc.Arbitrary<Started['days']> = fc.record({
-  tasteFrom: orNull(day),
-  strainFrom: orNull(day),
-  strainBy: orNull(day),
-  restDays: orNull(count),
-  isHours: fc.boolean(),
-  steepHours: orNull(fc.record({ min: amount, max: amount })),
-})
-const named: fc.Arbitrary<Started['named']> = fc.record({
-  isStrengthNamed: fc.boolean(),
-  isSweetnessNamed: fc.boolean(),
-  areBottlesNamed: fc.boolean(),
-  isSpiritNamed: fc.boolean(),
-  steepAtPercent: orNull(amount),
-  readyBy: orNull(day),
-  steepFor: orNull(fc.record({ days: orNull(amount), months: orNull(amount), nominalDays: amount })),
-})
-const ingredients = { plants: someOf(plant), spirits: someOf(portion), waterG: measured, sweetenings }
-const planned = {
-  targets: orNull(fc.record({ abvPercent: percent, sugarGPerL: upTo(1200) })),
-  days,
-  bottles: someOf(fc.record({ count: orNull(count), volumeMl: amount })),
-  named,
-  origin: orNull(fc.record({ code: text, shareId: orNull(text) })),
-}
-const strength = fc.record({ abvPercent: measuredPercent, abvAtC: orNull(fc.constant(28)), readsProof: fc.boolean() })
-const is = <const Kind extends string>(kind: Kind) => ({ kind: fc.constant(kind) })
+import {
+  amount,
+  atMs,
+  count,
+  day,
+  ingredients,
+  is,
+  measured,
+  orNull,
+  planned,
+  plant,
+  portion,
+  readAmount,
+  someOf,
+  strength,
+  sweetenings,
+  text,
+  zone,
+} from './any-values.ts'
 
 const happening: fc.Arbitrary<Happening> = fc.oneof(
   fc.record({ ...is('started'), ...ingredients, ...planned, name: text }),
@@ -85,6 +29,22 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
   fc.record({ ...is('strained'), measured: orNull(readAmount), strength: orNull(strength), rinseWaterG: measured }),
   fc.record({ ...is('filtered'), measured: orNull(readAmount) }),
   fc.record({ ...is('sweetened'), waterG: measured, sweetenings }),
+  fc.record({ ...is('taken_out'), plants: someOf(fc.record({ id: orNull(text), name: text, massG: measured })) }),
+  fc.record({ ...is('parted'), kept: measured, other: text, isNew: fc.boolean() }),
+  fc.record({
+    ...is('poured_in'),
+    liquid: fc
+      .tuple(
+        portion,
+        fc.constantFrom({}, { dissolved: {} }, { dissolved: { extractGPerL: 1, sucroseEquivalentShare: 1.2 } }),
+      )
+      .map(([poured, dissolved]) => ({ ...poured, ...dissolved })),
+    plants: someOf(plant),
+    spiritMl: amount,
+    other: text,
+    into: orNull(text),
+  }),
+  fc.record({ ...is('noted'), note: orNull(text), where: orNull(text), vessel: orNull(text) }),
   fc.record({ ...is('bottled'), bottles: someOf(fc.record({ count, volumeMl: amount })) }),
   fc.record(is('opened')),
   fc.record(is('emptied')),
@@ -156,7 +116,7 @@ const share: fc.Arbitrary<Share> = fc.record({
 /** Any person that the types allow and the bot could write, in no sensible story. */
 export const anyPerson: fc.Arbitrary<Person> = fc.record(
   {
-    version: fc.constant(4),
+    version: fc.constant(5),
     settings: fc.record({
       units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
       country: fc.constantFrom(null, 'IT', 'GB'),

@@ -6,7 +6,7 @@ import { migrate } from '../../store/schema/migrations.ts'
 import { SCHEMA_IS_TYPE } from '../../store/schema/person-schema.ts'
 import { KNOWN_VERSION, readStored, type Stored } from '../../store/schema/read-stored.ts'
 import type { Same } from '../../store/schema/same.ts'
-import { ENTRY_KINDS } from '../core/jar/entry-kinds.ts'
+import { ENTRY_KINDS, NEWER_KINDS } from '../core/jar/entry-kinds.ts'
 import { runs, SEED } from '../runs.ts'
 import { anyPerson } from './any-person.ts'
 import { jarOf, nudgeAt, personWith } from './some-people.ts'
@@ -16,6 +16,7 @@ const SECOND = readFileSync(new URL('version-2.json', import.meta.url), 'utf8')
 const THIRD = readFileSync(new URL('version-3.json', import.meta.url), 'utf8')
 
 const FOURTH = readFileSync(new URL('version-4.json', import.meta.url), 'utf8')
+const FIFTH = readFileSync(new URL('version-5.json', import.meta.url), 'utf8')
 
 const kindsIn = (read: Stored): readonly string[] =>
   read.kind === 'person'
@@ -32,7 +33,7 @@ it.each([
   const file = 'local.unreadable-2026-10-30T08-00-00-000Z.json'
   expect(read).toMatchObject({
     kind: 'person',
-    person: { ...before, version: 4, setAside: version === '1' ? { file, day: null } : setAside },
+    person: { ...before, version: KNOWN_VERSION, setAside: version === '1' ? { file, day: null } : setAside },
   })
   expect(kindsIn(read)).toEqual(ENTRY_KINDS)
 })
@@ -50,19 +51,27 @@ it('makes fields of what was typed in version 3', () => {
   for (const jar of without.jars) {
     jar.entries = jar.entries.filter(({ kind }: { readonly kind: string }) => kind !== 'measured')
   }
-  expect(read).toEqual({ kind: 'person', person: without })
+  expect(read).toEqual({ kind: 'person', person: { ...without, version: KNOWN_VERSION } })
   expect(read.kind === 'person' && read.person.jars[0]!.toldMs).toEqual([0, 1794643200000])
   expect(read.kind === 'person' && read.person.jars[0]!.entries.map(({ attempt }) => attempt)).toContain(
     '1311111111111111111',
   )
 })
 
-it('reads the file of version 4 as it was written, but for its check and its stamp', () => {
-  const { check, due, ...person } = JSON.parse(FOURTH)
+it.each([
+  ['4', FOURTH],
+  ['5', FIFTH],
+])('reads the file of version %s as it was written, but for its check and its stamp', (_, text) => {
+  const { check, due, ...written } = JSON.parse(text)
+  const person = { ...written, version: KNOWN_VERSION }
   expect([check, due]).toEqual([expect.any(String), expect.objectContaining({ nextMs: expect.any(Number) })])
-  const read = readStored(FOURTH)
+  const read = readStored(text)
   expect(read).toEqual({ kind: 'person', person })
   expect(read.kind === 'person' && read.person.sentNudges?.map(({ jars }) => jars[0]!.seq)).toEqual([2])
+})
+
+it('has a kept file in which everything happened that can happen to a jar', () => {
+  expect(kindsIn(readStored(FIFTH))).toEqual([...ENTRY_KINDS, ...NEWER_KINDS, 'measured'].sort())
 })
 
 it('reads whatever the types let us write', () => {
@@ -161,8 +170,8 @@ describe('what was not written by us', () => {
 })
 
 it('leaves a newer version alone', () => {
-  expect(readStored('{"version":5,"anything":true}')).toEqual({ kind: 'newer', version: 5 })
-  expect(KNOWN_VERSION).toBe(4)
+  expect(readStored('{"version":6,"anything":true}')).toEqual({ kind: 'newer', version: 6 })
+  expect(KNOWN_VERSION).toBe(5)
 })
 
 it('migrates step by step from any version', () => {

@@ -183,6 +183,39 @@ export const stepTexts = {
     },
     examples: ['/jar filter lemon measured:1.5 l'],
   },
+  'jar take-out': {
+    summary: 'Lift out a plant; the rest steeps on',
+    options: { jar, of: 'What comes out: chilli + cloves', when },
+    examples: ['/jar take-out ginger of:chilli'],
+  },
+  'jar split': {
+    summary: 'Pour some into a new jar',
+    options: { jar, amount: 'How much: 500 ml', into: 'The new jar’s name', when },
+    examples: ['/jar split lemon amount:500 ml into:lemon with honey'],
+  },
+  'jar combine': {
+    summary: 'Pour two jars together',
+    options: {
+      jar,
+      with: 'The jar that goes in: orange',
+      amount: 'Of the first, if not all: 500 ml',
+      'with-amount': 'Of the other, if not all: 200 ml',
+      into: 'A new name for both: citrus',
+      when,
+    },
+    examples: ['/jar combine lemon with:orange', '/jar combine lemon with:orange with-amount:200 ml into:citrus'],
+  },
+  'jar note': {
+    summary: 'Write down anything about a jar',
+    options: {
+      jar,
+      where: 'Where it stands: cellar',
+      vessel: 'What it’s in: 2 l jar',
+      when,
+      note: 'Anything; comes last',
+    },
+    examples: ['/jar note lemon where:cellar shelf', '/jar note lemon note:smells of marzipan'],
+  },
   'jar bottle': {
     summary: 'It is in bottles',
     options: { jar, bottles: 'Bottles you filled: 4 x 500 ml, or 3 x 500 ml + 1 x 250 ml', when, already },

@@ -3,6 +3,8 @@ import type {
   HappeningEntry,
   HappeningKind,
   Ingredients,
+  Noted,
+  Parted,
   ReadAmount,
   ReadStrength,
   Strained,
@@ -14,7 +16,7 @@ import { minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Format } from '../format.ts'
 import type { EntryNumbers, EntrySaid, PutOffUntil } from '../messages/jar-entries.ts'
 import { dayText, listed, shortDayWords } from './phrases.ts'
-import { bottlesText, plantInText, spiritText, sweeteningTexts } from './words.ts'
+import { bottlesText, nameText, plantInText, spiritText, sweeteningTexts } from './words.ts'
 
 /** What was done to a jar. */
 export const didWords: Readonly<Record<HappeningKind, string>> = {
@@ -26,6 +28,10 @@ export const didWords: Readonly<Record<HappeningKind, string>> = {
   filtered: 'filtered',
   measured: 'measured',
   sweetened: 'sweetened',
+  taken_out: 'lifted out of',
+  parted: 'parted',
+  poured_in: 'poured into',
+  noted: 'noted',
   bottled: 'bottled',
   opened: 'opened',
   emptied: 'emptied',
@@ -95,6 +101,22 @@ const strainedText = (
 const tastedText = ({ rating, note }: Tasted, when: string): string =>
   `tasted${when}${rating === null ? '' : `, ${rating} of 5`}${note === null ? '' : `: “${note.replace(/[“”]/g, '"')}”`}`
 
+const notedText = ({ note, where, vessel }: Noted): string =>
+  [
+    note === null ? '' : `“${note.replace(/[“”]/g, '"')}”`,
+    where === null ? '' : `where: ${where}`,
+    vessel === null ? '' : `in: ${vessel}`,
+  ]
+    .filter((part) => part !== '')
+    .join(', ')
+
+/** What stayed of a jar, or what a new one began with. */
+function partedText({ kept, other, isNew }: Parted, when: string, format: Format): string {
+  if (kept.value === 0) return `all poured into ${other}${when}`
+  const share = `${format.plain(100 * kept.value, 0)} %`
+  return isNew ? `poured out of ${other}${when}, ${share} of it` : `partly poured into ${other}${when}, ${share} stayed`
+}
+
 /** `9 December 2026`, or `18:00 on 9 December 2026`. */
 export function untilText({ untilDay, untilMs, zone }: PutOffUntil, format: Format): string {
   const day = dayFromIso(untilDay)
@@ -121,6 +143,14 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
       return `measured${when}, ${format.strength(happening.abvPercent)} and ${format.sweetness(happening.sugarGPerL)} of sugar`
     case 'sweetened':
       return `sweetened with ${ingredientsText({ ...happening, plants: [], spirits: [] }, format, typed)}${when}`
+    case 'taken_out':
+      return `lifted out the ${listed(happening.plants.map(nameText))}${when}`
+    case 'parted':
+      return partedText(happening, when, format)
+    case 'poured_in':
+      return `poured in ${format.volume(happening.liquid.amount)} of ${happening.other}${when}`
+    case 'noted':
+      return `noted${when}: ${notedText(happening)}`
     case 'bottled':
       return `${bottlesText(happening.bottles, format)} filled${when}`
     case 'renamed':

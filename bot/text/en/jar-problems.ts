@@ -9,7 +9,8 @@ import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { SafetyProblems } from '../messages/safety-problems.ts'
 import { didWords, untilText } from './jar-entries.ts'
-import { either } from './phrases.ts'
+import { either, listed } from './phrases.ts'
+import { nameText } from './words.ts'
 
 const on = (iso: IsoDay, format: Format): string => `on ${format.day(dayFromIso(iso))}`
 
@@ -28,6 +29,12 @@ const cannotFollow = ({ jar, did, stage, first, day }: CannotFollow, format: For
   }
   if (did === 'shaken' && stage !== 'emptied' && stage !== 'discarded') {
     return `No more shaking: ${jar} was strained${when}. Nothing was recorded.`
+  }
+  if (did === 'taken_out' && stage !== 'emptied' && stage !== 'discarded') {
+    return `${jar} is strained, so there's nothing left in it to lift out.`
+  }
+  if ((did === 'parted' || did === 'poured_in') && stage !== 'emptied' && stage !== 'discarded') {
+    return `${jar} was bottled${when}, so I can't pour it from jar to jar any more.`
   }
   if (did === 'started') return `You already started ${jar}${when}. What else could this one be called?`
   if (stage === 'emptied' || stage === 'discarded') {
@@ -60,6 +67,17 @@ const oneOf = (names: readonly string[]): string => {
 /** What was wrong with what was said of a jar. */
 export const jarProblems = {
   cannot_follow: cannotFollow,
+  pour_too_much: ({ jar, volumeMl }, format) => `There's only about ${format.pour(volumeMl.value)} in ${jar}.`,
+  split_all: ({ jar }) => `That's all there is in ${jar}. Pour less of it into the new jar.`,
+  pour_same_jar: ({ jar }) => `${jar} is already in ${jar}. Which other jar goes in?`,
+  pour_where: ({ jar, other, free }) =>
+    `Some of ${jar} and ${other} makes a jar of its own. Give it a name, for example into:${free}`,
+  undo_other_first: ({ jar, other }) =>
+    `${jar} was poured together with ${other}, and ${other} has moved on since. Undo that first: ${lineOf(call('jar undo', { jar: other }))}`,
+  not_in_jar: ({ jar, typed, plants }) =>
+    plants.length === 0
+      ? `There's nothing in ${jar} to lift out.`
+      : `There's no ${typed} in ${jar}. It has ${listed(plants.map(nameText))}.`,
   before_straining: ({ jar, day }, format) =>
     `${jar} was strained ${on(day, format)}, so this came later. Which day was it? For example when:yesterday.`,
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>

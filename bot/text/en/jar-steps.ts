@@ -107,6 +107,10 @@ export const stepHeadlines = {
   jar_strained: ({ name, happening, day, syrup }, format) =>
     `${name}: ${happeningText(happening, format, onDayText(day, format))}.` +
     (syrup === null ? '' : ` ${calculateSentences.headlines.syrup(syrup, format)}`),
+  jar_split: ({ name, into, leftMl, outMl }, format) =>
+    `Done: ${format.pour(outMl.value)} of ${name} is now “${into}”, and ${format.pour(leftMl.value)} stays in ${name}.`,
+  jar_combined: ({ names: [first, second], into, volumeMl }, format) =>
+    `Done: ${first} and ${second} are together in “${into}”, about ${format.pour(volumeMl.value)}.`,
   jar_renamed: ({ before, name }) => `“${before}” is now “${name}”.`,
   jar_all_shaken: ({ names, day }, format) => `Shaken${onDayText(day, format)}: ${listed(names)}.`,
   jar_all_put_off: ({ names, ...until }, format) => `Quiet until ${untilText(until, format)}: ${listed(names)}.`,
@@ -256,6 +260,7 @@ export const stepSentences = {
   actions: {
     jar_sweeten: () => 'Once that is in',
     jar_all_in: () => 'It all went in at once',
+    jar_show: () => 'See the jar',
     jar_syrup: () => 'Work out a syrup',
     jar_undo: () => 'Undo',
     jar_once_more: () => 'Once more',

@@ -114,6 +114,17 @@ export interface StepMessages {
       /** Worked out anew; null where none is wanted. */
       readonly syrup: SyrupSaid | null
     }
+    jar_split: {
+      readonly name: string
+      readonly into: string
+      readonly leftMl: Measured
+      readonly outMl: Measured
+    }
+    jar_combined: {
+      readonly names: readonly [first: string, second: string]
+      readonly into: string
+      readonly volumeMl: Measured
+    }
     jar_undone: LateStep & { readonly name: string; readonly happening: Happening | null }
     jar_all_undone: { readonly names: readonly string[]; readonly happening: Happening | null }
     jar_kept_after_all: { readonly names: readonly string[] }
@@ -168,6 +179,7 @@ export interface StepMessages {
   actions: Plain<
     | 'jar_sweeten'
     | 'jar_all_in'
+    | 'jar_show'
     | 'jar_syrup'
     | 'jar_undo'
     | 'jar_once_more'

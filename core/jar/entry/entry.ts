@@ -1,7 +1,7 @@
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import type { Batch, BatchPlant, PutIn } from '../../recipe/batch.ts'
-import type { Portion } from '../../recipe/portion.ts'
+import type { KnownPortion, Portion } from '../../recipe/portion.ts'
 import type { GaugingMethod } from '../../recipe/solve/gauged.ts'
 import type { Sweetening } from '../../recipe/sweetening.ts'
 
@@ -57,6 +57,44 @@ export interface Gauged {
   readonly sugarGPerL: Measured
 }
 
+/** A plant that was lifted out while the rest steeped on, with the mass that had gone in. */
+export type PlantOut = Pick<PlantIn, 'id' | 'name' | 'massG'>
+
+/** Part of what was in a jar is in another from here on: a share stays, 0 to 1, of the liquid and of all that the plants gave. */
+export interface Parted {
+  readonly kind: 'parted'
+  /** 0: all of it was poured out, and the jar is done. */
+  readonly kept: Measured
+  /** The name that the other jar had. */
+  readonly other: string
+  /** True of the jar that came of it: what is told before happened to the whole. */
+  readonly isNew: boolean
+}
+
+/** What another jar had become, poured into this one. */
+export interface PouredIn {
+  readonly kind: 'poured_in'
+  readonly liquid: KnownPortion
+  /** Of what steeped in it, the part that came with the liquid: for cautions and limits. */
+  readonly plants: readonly PlantIn[]
+  /** Of the spirit and water on those plants, as much, mL. */
+  readonly spiritMl: number
+  /** The name that the other jar had. */
+  readonly other: string
+  /** What this one is called from here on; null: as before. */
+  readonly into: string | null
+}
+
+/** Words about a jar that change nothing in it; null where nothing was said. */
+export interface Noted {
+  readonly kind: 'noted'
+  readonly note: string | null
+  /** Where it stands. */
+  readonly where: string | null
+  /** The jar or bottle that it is in. */
+  readonly vessel: string | null
+}
+
 /** What happened to a jar, without when. */
 export type Happening =
   | Started
@@ -67,6 +105,10 @@ export type Happening =
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null }
   | Gauged
   | { readonly kind: 'sweetened'; readonly waterG: Measured; readonly sweetenings: readonly Sweetening[] }
+  | { readonly kind: 'taken_out'; readonly plants: readonly PlantOut[] }
+  | Parted
+  | PouredIn
+  | Noted
   | { readonly kind: 'bottled'; readonly bottles: readonly BottlesOf[] }
   | { readonly kind: 'opened' }
   | { readonly kind: 'emptied' }

@@ -26,7 +26,7 @@ const typedIn = ({ happened }: JarState, option: string): readonly string[] =>
 /** A file edited by hand may give a plant of the catalogue another name, so its names are judged as well. */
 const namesIn = ({ happened }: JarState, isCatalogued: boolean): readonly string[] =>
   happened.flatMap((entry) =>
-    entry.kind === 'started' || entry.kind === 'added'
+    entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
       ? entry.plants.flatMap(({ id, name }) => ((id !== null) === isCatalogued ? [name] : []))
       : [],
   )

@@ -2,12 +2,13 @@ import type { Botanical } from '../../botanical/botanical.ts'
 import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
 import { inForm } from '../../botanical/find/in-form.ts'
 import { type OverCeiling, overCeilings, type Weighed } from '../../botanical/limits/ceilings.ts'
-import { mix, volumeMl, water } from '../../liquid/liquid.ts'
+import { mix, part, volumeMl, water } from '../../liquid/liquid.ts'
 import { liquidOf } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { allFinishedMl } from '../../recipe/targets.ts'
+import type { HappeningEntry, PlantIn } from '../entry/entry.ts'
 import { believedSteps } from '../state/believed-steps.ts'
-import type { JarState } from '../state/jar-state.ts'
+import type { JarState, Of } from '../state/jar-state.ts'
 import { plantsOfStart } from '../state/later-plants.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
 import { isCatalogued, type LiquidStep } from '../state/liquid-steps.ts'
@@ -20,16 +21,35 @@ export interface Held {
   readonly finishedMl: number | null
 }
 
+const weighedPlants = (plants: readonly PlantIn[], share: number): readonly Weighed[] =>
+  plants.flatMap(({ id, isDried, massG }): readonly Weighed[] => {
+    if (id === null || !isCatalogued(id)) return []
+    const usual = botanicalById(id)
+    return [{ botanical: isDried ? (inForm(usual, 'dried') ?? usual) : usual, massG: share * massG.value }]
+  })
+
+/** The share of what went in by an entry that is still here: what was poured out since took its share of it along. */
+const keptSince = ({ happened }: JarState, at: number): number =>
+  happened.slice(at + 1).reduce((share, entry) => (entry.kind === 'parted' ? share * entry.kept.value : share), 1)
+
+const keptOf = (story: JarState, { seq }: Pick<HappeningEntry, 'seq'>): number =>
+  keptSince(
+    story,
+    story.happened.findIndex((entry) => entry.seq === seq),
+  )
+
+/** What came with liquid of other jars. */
+const pouredIn = ({ happened }: JarState): readonly Of<'poured_in'>[] =>
+  happened.filter((entry) => entry.kind === 'poured_in')
+
 /** A plant's entries are added up; fresh and dried count apart. */
 function weighedIn(story: JarState): readonly Weighed[] {
-  const weighed = putIn(story).flatMap((entry) => {
-    const plants = entry.kind === 'started' ? plantsOfStart(story) : entry.plants
-    return plants.flatMap(({ id, isDried, massG }): readonly Weighed[] => {
-      if (id === null || !isCatalogued(id)) return []
-      const usual = botanicalById(id)
-      return [{ botanical: isDried ? (inForm(usual, 'dried') ?? usual) : usual, massG: massG.value }]
-    })
-  })
+  const weighed = [
+    ...putIn(story).flatMap((entry) =>
+      weighedPlants(entry.kind === 'started' ? plantsOfStart(story) : entry.plants, keptOf(story, entry)),
+    ),
+    ...pouredIn(story).flatMap((entry) => weighedPlants(entry.plants, keptOf(story, entry))),
+  ]
   const isSame = (one: Botanical, other: Botanical): boolean =>
     one.id === other.id && one.form.state === other.form.state
   return weighed
@@ -61,6 +81,7 @@ const LEAST_SHARE = 0.6
 function wholeMl(steps: readonly LiquidStep[], strainedAt: number): number {
   const jarMl = volumeAfter(steps.slice(0, strainedAt))
   return steps.slice(strainedAt).reduce((wholeMl, step, index) => {
+    if (step.kind === 'parted') return wholeMl * step.kept.value
     if (step.kind !== 'in') return wholeMl
     const beforeMl = volumeAfter(steps.slice(0, strainedAt + index))
     const afterMl = volumeAfter(steps.slice(0, strainedAt + index + 1))
@@ -70,27 +91,34 @@ function wholeMl(steps: readonly LiquidStep[], strainedAt: number): number {
 
 /** The drink that comes of it, mL; null where it is neither planned nor made. */
 function finishedMlOf(story: JarState, steps: readonly LiquidStep[], strainedAt: number): number | null {
-  const { started, sweetened, bottled } = story
+  const { started, strained, sweetened, bottled } = story
   if (sweetened !== null || bottled !== null) return strainedAt < 0 ? null : wholeMl(steps, strainedAt)
   const { targets } = started
-  const { liquid } = liquidAfter(valuesOf(steps.slice(0, strainedAt < 0 ? steps.length : strainedAt)))
+  const steeped = liquidAfter(valuesOf(steps.slice(0, strainedAt < 0 ? steps.length : strainedAt)))
+  const kept = strained === null ? 1 : keptOf(story, strained)
+  const others = pouredIn(story).map((entry) => part(liquidOf(valuesOf(entry.liquid)), keptOf(story, entry)))
+  const liquid = mix(part(steeped.liquid, kept), ...others)
   const isNone = targets === null || targets.abvPercent <= 0 || volumeMl(liquid) === 0
   return isNone ? null : allFinishedMl(liquid, targets)
 }
 
 /** What went into a jar, whether it steeps still or was strained, sweetened or bottled. */
 export function heldIn(story: JarState): Held {
-  const steps = believedSteps(story.happened).map(({ step }) => step)
+  const taken = believedSteps(story.happened)
+  const steps = taken.map(({ step }) => step)
   const strainedAt = steps.findIndex(({ kind }) => kind === 'strained')
   const until = strainedAt < 0 ? steps.length : strainedAt
-  const poured = steps.slice(0, until).flatMap((step) => {
-    return step.kind === 'in' ? [...valuesOf(step.spirits).map(liquidOf), water(step.waterG.value)] : []
+  const poured = taken.slice(0, until).flatMap(({ step, seq }) => {
+    if (step.kind !== 'in') return []
+    const kept = keptOf(story, { seq })
+    return [...valuesOf(step.spirits).map(liquidOf), water(step.waterG.value)].map((liquid) => part(liquid, kept))
   })
+  const otherMl = pouredIn(story).reduce((sum, entry) => sum + keptOf(story, entry) * entry.spiritMl, 0)
   const share = strainedAt < 0 ? 1 : cameOutShare(steps, strainedAt)
   const finishedMl = finishedMlOf(story, steps, strainedAt)
   return {
     weighed: weighedIn(story),
-    spiritMl: share * volumeMl(mix(...poured)),
+    spiritMl: share * volumeMl(mix(...poured)) + otherMl,
     finishedMl: finishedMl === null ? null : share * finishedMl,
   }
 }

@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import { isSweetened } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, HappeningKind } from '../entry/entry.ts'
-import { jarStateOf, type Of, type Stage } from '../state/jar-state.ts'
+import { endedAs, type JarState, jarStateOf, type Of, type Stage } from '../state/jar-state.ts'
 
 /** What is allowed, and worth a word. */
 export type UnusualKey =
@@ -23,7 +23,7 @@ export interface Walk {
   readonly strained: Of<'strained'> | null
   readonly sweetened: Of<'sweetened'> | null
   readonly bottled: Of<'bottled'> | null
-  readonly ended: Of<'emptied'> | Of<'discarded'> | null
+  readonly ended: JarState['ended']
   readonly hasSugar: boolean
 }
 
@@ -54,6 +54,14 @@ export function walkOn(walk: Walk, entry: HappeningEntry): Walk {
       return { ...next, bottled: entry }
     case 'renamed':
       return { ...next, name: entry.name }
+    case 'poured_in':
+      return {
+        ...next,
+        name: entry.into ?? walk.name,
+        hasSugar: walk.hasSugar || entry.liquid.sugarGPerL.value > 0,
+      }
+    case 'parted':
+      return entry.kept.value === 0 ? { ...next, ended: entry } : next
     case 'emptied':
     case 'discarded':
       return { ...next, ended: entry }
@@ -63,17 +71,29 @@ export function walkOn(walk: Walk, entry: HappeningEntry): Walk {
 }
 
 const stageIn = ({ strained, sweetened, bottled, ended }: Walk): Stage => {
-  if (ended !== null) return ended.kind
+  if (ended !== null) return endedAs(ended)
   if (strained === null) return 'steeping'
   if (bottled !== null) return 'resting'
   return sweetened === null ? 'strained' : 'sweetened'
 }
 
-const NEEDS_STRAINING: readonly HappeningKind[] = ['filtered', 'sweetened', 'measured', 'bottled', 'opened', 'emptied']
+const NEEDS_STRAINING: readonly HappeningKind[] = [
+  'filtered',
+  'sweetened',
+  'measured',
+  'bottled',
+  'opened',
+  'emptied',
+  'poured_in',
+]
+/** What can be said of a jar whatever has become of it. */
+const ALWAYS: readonly HappeningKind[] = ['tasted', 'renamed', 'noted']
+/** What is in bottles is poured apart and together no more. */
+const BEFORE_BOTTLES: readonly HappeningKind[] = ['parted', 'poured_in']
 
 /** Why a step cannot be the next one, or null where it can. */
 export function refusalOf(walk: Walk, entry: HappeningEntry): DomainError | null {
-  const { started, strained, ended } = walk
+  const { started, strained, bottled, ended } = walk
   if (started === null) {
     if (entry.kind === 'started') return null
     return new DomainError('wrong_stage', 'before_start', { jar: walk.name, day: entry.day })
@@ -87,10 +107,12 @@ export function refusalOf(walk: Walk, entry: HappeningEntry): DomainError | null
       day: inTheWay?.day ?? null,
     })
   if (entry.kind === 'started') return refused(null, started)
-  if (entry.kind === 'tasted' || entry.kind === 'renamed') return null
+  if (ALWAYS.includes(entry.kind)) return null
   if (ended !== null) return refused(null, ended)
+  if (bottled !== null && BEFORE_BOTTLES.includes(entry.kind)) return refused(null, bottled)
   if (strained === null) return NEEDS_STRAINING.includes(entry.kind) ? refused('strained', null) : null
-  const isTooLate = entry.kind === 'strained' || (entry.kind === 'added' && entry.plants.length > 0)
+  const isTooLate =
+    entry.kind === 'strained' || entry.kind === 'taken_out' || (entry.kind === 'added' && entry.plants.length > 0)
   return isTooLate ? refused(null, strained) : null
 }
 

@@ -25,8 +25,8 @@ export const nameNow = (entries: readonly JarEntry[]): string => nameIn(effectiv
 
 /** Throws `note_too_long`. */
 export function expectNote(happening: Happening): void {
-  if (happening.kind !== 'tasted' || happening.note === null) return
-  const { length } = [...happening.note]
+  if (happening.kind !== 'tasted' && happening.kind !== 'noted') return
+  const { length } = [...(happening.note ?? '')]
   if (length <= MOST_NOTE_CHARACTERS) return
   throw new DomainError('limit', 'note_too_long', { length, most: MOST_NOTE_CHARACTERS })
 }

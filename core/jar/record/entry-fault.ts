@@ -3,6 +3,8 @@ import { isRefused } from '../../domain-error.ts'
 import { liquidFrom } from '../../liquid/liquid.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
+import { liquidOf } from '../../recipe/portion.ts'
+import { valuesOf } from '../../recipe/propagate.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import type { Happening, JarEntry, Moment } from '../entry/entry.ts'
 import { parseJarName } from '../entry/jar-name.ts'
@@ -28,6 +30,8 @@ const MOST_TYPED = 40
 const OPTION = /^[a-z][a-z-]{0,39}$/
 const MOST_PLANT_NAME = 600
 const MOST_PARTS = 60
+/** Where a jar stands, and what it is in, in UTF-16 units. */
+const MOST_PLACE = 200
 
 /** What a kitchen has of each quantity, by the name that it has in an entry. */
 const RANGES: Readonly<Record<string, readonly [least: number, most: number]>> = {
@@ -77,7 +81,12 @@ const isInRange = ([name, value]: Parts[number]): boolean => {
 const isName = (name: string): boolean => !isRefused(() => parseJarName(name)) && parseJarName(name) === name
 
 const plantsIn = (happening: Happening) =>
-  happening.kind === 'started' || happening.kind === 'added' ? happening.plants : []
+  happening.kind === 'started' ||
+  happening.kind === 'added' ||
+  happening.kind === 'poured_in' ||
+  happening.kind === 'taken_out'
+    ? happening.plants
+    : []
 
 const listsIn = (happening: Happening): readonly (readonly unknown[])[] =>
   Object.values(happening).filter((value) => Array.isArray(value))
@@ -104,7 +113,16 @@ function happeningFault(happening: Happening, around: readonly number[]): EntryF
     if (Math.abs(dayNumber(happening.untilDay) - happening.untilMs / DAY_MS) > APART_DAYS) return 'day'
   }
   if ((happening.kind === 'started' || happening.kind === 'renamed') && !isName(happening.name)) return 'name'
-  if (happening.kind === 'tasted' && [...(happening.note ?? '')].length > MOST_NOTE_CHARACTERS) return 'long'
+  if (happening.kind === 'poured_in' && happening.into !== null && !isName(happening.into)) return 'name'
+  if (happening.kind === 'poured_in' && isRefused(() => liquidOf(valuesOf(happening.liquid)))) return 'amount'
+  if (happening.kind === 'parted' && happening.kept.value > 1) return 'amount'
+  const isWords = happening.kind === 'tasted' || happening.kind === 'noted'
+  if (isWords && [...(happening.note ?? '')].length > MOST_NOTE_CHARACTERS) return 'long'
+  if (
+    happening.kind === 'noted' &&
+    [happening.where, happening.vessel].some((text) => (text?.length ?? 0) > MOST_PLACE)
+  )
+    return 'long'
   const plants = plantsIn(happening)
   if (plants.some(({ id }) => id !== null && !known.has(id))) return 'plant'
   if (plants.some(({ name }) => name.length > MOST_PLANT_NAME)) return 'long'

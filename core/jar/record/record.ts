@@ -73,7 +73,9 @@ export function undo(
 ): { entries: readonly JarEntry[]; undone: JarEntry } {
   const undone = expectUndoable(entries)
   expectRoom(entries, KEPT_PLACES)
-  return { entries: [...entries, amendment(entries, { kind: 'undone', of: undone.seq }, amended)], undone }
+  // A jar that was poured out of another goes with that: before, there was none.
+  const of = undone.kind === 'parted' && undone.isNew ? effective(entries)[0]!.seq : undone.seq
+  return { entries: [...entries, amendment(entries, { kind: 'undone', of }, amended)], undone }
 }
 
 /** Throws `no_such_entry` where the happening `seq` does not stand, and `other_kind` where it is not of this kind. */

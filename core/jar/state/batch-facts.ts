@@ -1,7 +1,7 @@
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { joinSweetenings } from '../../recipe/sweetening.ts'
-import type { Ingredients } from '../entry/entry.ts'
+import type { Ingredients, PlantIn } from '../entry/entry.ts'
 import type { JarState, Of } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
 
@@ -53,11 +53,17 @@ export function restedDays({ strained, sweetened, happened, ended }: JarState): 
   return from === null || to === null ? null : daysFrom(from.day, to.day)
 }
 
+/** What came with liquid of other jars: of what steeped there, the part that is here. */
+export const plantsPouredIn = ({ happened }: JarState): readonly PlantIn[] =>
+  happened.flatMap((entry) => (entry.kind === 'poured_in' ? entry.plants : []))
+
 /** The plants of the catalogue that ever went in, each once, also those that were to go in later. */
 export const plantIdsIn = ({ happened }: JarState): readonly string[] => [
   ...new Set(
     happened.flatMap((entry) =>
-      entry.kind === 'started' || entry.kind === 'added' ? entry.plants.flatMap(({ id }) => id ?? []) : [],
+      entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
+        ? entry.plants.flatMap(({ id }) => id ?? [])
+        : [],
     ),
   ),
 ]

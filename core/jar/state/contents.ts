@@ -14,8 +14,14 @@ import type { LiquidStep } from './liquid-steps.ts'
 export type Source = 'measured' | 'computed' | 'estimated'
 
 /** What measures nothing, but changes what was measured. */
-const changesUnmeasured = (step: LiquidStep): boolean =>
-  step.kind === 'in' || (step.kind !== 'measured' && step.measured === null)
+const changesUnmeasured = (step: LiquidStep): boolean => {
+  if (step.kind === 'in' || step.kind === 'taken_out' || step.kind === 'parted') return true
+  return step.kind !== 'measured' && step.measured === null
+}
+
+/** What takes of the liquid takes nothing of its strength. */
+const changesStrength = ({ kind }: LiquidStep): boolean =>
+  kind !== 'filtered' && kind !== 'taken_out' && kind !== 'parted'
 
 /** From the step in which something was read; -1 where nothing was. */
 const sourceAt = (steps: readonly LiquidStep[], at: number): Source => {
@@ -49,8 +55,7 @@ const contentsAfter = once((happened: JarState['happened']): Contents => {
   const steps = believedSteps(happened).map(({ step }) => step)
   const strained = steps.find(({ kind }) => kind === 'strained')
   const measuredAt = steps.findLastIndex(measuresAmount)
-  // A filter takes of the liquid, not of its strength.
-  const ofStrength = steps.filter(({ kind }) => kind !== 'filtered')
+  const ofStrength = steps.filter(changesStrength)
   const readAt = ofStrength.findLastIndex(
     (step) => step.kind === 'measured' || (step.kind === 'strained' && step.strength !== null),
   )

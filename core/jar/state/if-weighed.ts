@@ -35,7 +35,7 @@ function weighedStep(step: LiquidStep, before: readonly LiquidStep[]): LiquidSte
     }
     case 'filtered':
       return step.measured === null ? step : { ...step, measured: sharper(step.measured) }
-    case 'measured':
+    default:
       return step
   }
 }

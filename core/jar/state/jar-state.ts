@@ -23,7 +23,8 @@ export interface JarState {
   readonly sweetened: Of<'sweetened'> | null
   readonly filtered: Of<'filtered'> | null
   readonly bottled: Of<'bottled'> | null
-  readonly ended: Of<'emptied'> | Of<'discarded'> | null
+  /** Of what was parted: all of it was poured into another jar. */
+  readonly ended: Of<'emptied'> | Of<'discarded'> | Of<'parted'> | null
   /** The first day it is worth drinking: rested since the last syrup, or since straining where none was planned. */
   readonly readyOn: IsoDay | null
 }
@@ -35,6 +36,16 @@ const USUAL_REST_DAYS = 30
 
 const last = <Kind extends HappeningKind>(happened: readonly HappeningEntry[], kind: Kind): Of<Kind> | null =>
   (happened.findLast((entry) => entry.kind === kind) as Of<Kind> | undefined) ?? null
+
+/** What it was called last, after its start. */
+const nameOf = (happened: readonly HappeningEntry[]): string | null =>
+  happened.reduce<string | null>((name, entry) => {
+    if (entry.kind === 'renamed') return entry.name
+    return entry.kind === 'poured_in' ? (entry.into ?? name) : name
+  }, null)
+
+const pouredAway = (happened: readonly HappeningEntry[]): Of<'parted'> | null =>
+  (happened.find((entry) => entry.kind === 'parted' && entry.kept.value === 0) as Of<'parted'> | undefined) ?? null
 
 /** Null where the start was undone: then there is no jar. Entries are never changed, so they are read once. */
 export const jarStateOf = once((entries: readonly JarEntry[]): JarState | null => {
@@ -48,22 +59,26 @@ export const jarStateOf = once((entries: readonly JarEntry[]): JarState | null =
   ]
   const restsFrom = sweetened ?? (bottled === null ? null : strained)
   return {
-    name: last(happened, 'renamed')?.name ?? started.name,
+    name: nameOf(happened) ?? started.name,
     started,
     happened,
     strained,
     sweetened,
     filtered: last(happened, 'filtered'),
     bottled,
-    ended: last(happened, 'discarded') ?? last(happened, 'emptied'),
+    ended: last(happened, 'discarded') ?? last(happened, 'emptied') ?? pouredAway(happened),
     readyOn:
       restsFrom === null ? null : isoDay(addDays(dayFromIso(restsFrom.day), started.days.restDays ?? USUAL_REST_DAYS)),
   }
 })
 
+/** A jar that was poured into another is as good as drunk up. */
+export const endedAs = ({ kind }: NonNullable<JarState['ended']>): 'emptied' | 'discarded' =>
+  kind === 'discarded' ? 'discarded' : 'emptied'
+
 /** Where a jar stands on a day of its maker's. */
 export function stageOf({ strained, sweetened, bottled, ended, readyOn, happened }: JarState, today: IsoDay): Stage {
-  if (ended !== null) return ended.kind
+  if (ended !== null) return endedAs(ended)
   if (strained === null) return 'steeping'
   if (readyOn !== null && today >= readyOn) return 'ready'
   // Whoever drinks of it waits no longer.

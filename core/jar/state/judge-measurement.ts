@@ -31,7 +31,7 @@ const exceeds = ({ value, plusMinus }: Measured): boolean => value > plusMinus
 export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): Judgement {
   const steps = sinceMeasured(allSteps)
   const last = steps.at(-1)
-  if (last === undefined || last.kind === 'in') return null
+  if (last === undefined || last.kind === 'in' || last.kind === 'taken_out' || last.kind === 'parted') return null
   if (last.kind === 'measured') return judgeGauged(jar, allSteps, last.abvPercent)
   const strength = last.kind === 'strained' ? last.strength : null
   if (last.measured === null && strength === null) return null

@@ -8,20 +8,14 @@ import {
   mix,
   NOTHING,
   part,
-  solidsGPerL,
   sugar,
-  sugarGPerL,
   volumeMl,
   water,
 } from '../../liquid/liquid.ts'
-import { abvPercentUnderSolids } from '../../liquid/measure/obscuration.ts'
-import { volumeMlAt20 } from '../../liquid/measure/volume-at-20.ts'
-import { modelShare } from '../../liquid/model-error.ts'
-import { strengthAt20 } from '../../recipe/portion.ts'
 import type { Values } from '../../recipe/propagate.ts'
 import { type Steeping, steepLiquids } from '../../recipe/steep.ts'
 import { sweetLiquid } from '../../recipe/sweetening.ts'
-import type { ReadAmount } from '../entry/entry.ts'
+import { asRead, boundBy, percentRead, withStrength } from './as-read.ts'
 import type { LiquidStep } from './liquid-steps.ts'
 
 export type StepValues = Values<readonly LiquidStep[]>
@@ -87,12 +81,43 @@ function afterStep(state: State, step: Values<LiquidStep>): State {
       return strained(state, step)
     case 'filtered': {
       const expected = part(state.liquid, state.isFiltered ? 1 : 1 - step.filterShare)
-      const liquid = step.measured === null ? expected : as(expected, step.measured)
+      const liquid = step.measured === null ? expected : asRead(expected, step.measured)
       const bound = step.measured === null ? state.bound : liquid
       return { ...state, liquid, expected, most: state.bound, bound, isFiltered: true }
     }
     case 'measured':
       return gauged(state, step)
+    case 'taken_out':
+      return liftedOut(state, step)
+    case 'parted':
+      return parted(state, step.kept)
+  }
+}
+
+/** What plants soaked up goes with them; nothing of it comes back when the rest is strained. */
+function liftedOut(state: State, { plants }: Values<Extract<LiquidStep, { readonly kind: 'taken_out' }>>): State {
+  const jarMl = volumeMl(state.liquid)
+  const soakedMl = Math.min(
+    state.heldMl,
+    plants.reduce((sum, plant) => sum + plant.massG * plant.keptMlPerG, 0),
+  )
+  const liquid = part(state.liquid, jarMl === 0 ? 0 : Math.max(0, 1 - soakedMl / jarMl))
+  return { ...state, liquid, expected: liquid, heldMl: state.heldMl - soakedMl }
+}
+
+/** A share of everything stays. */
+function parted(state: State, kept: number): State {
+  const of = (liquid: Liquid): Liquid => part(liquid, Math.max(0, kept))
+  const liquid = of(state.liquid)
+  return {
+    ...state,
+    liquid,
+    expected: liquid,
+    most: of(state.bound),
+    bound: of(state.bound),
+    poured: of(state.poured),
+    heldMl: state.heldMl * kept,
+    keptBackMl: state.keptBackMl === null ? null : state.keptBackMl * kept,
   }
 }
 
@@ -155,35 +180,5 @@ function asMeasured(
   if (step.measured === null && massG(expected) === 0) return expected
   const like = massG(expected) === 0 ? jar : expected
   const read = readPercent === null ? like : withStrength(like, boundBy(abvPercent(poured), readPercent, step))
-  return step.measured === null ? read : as(read, step.measured)
+  return step.measured === null ? read : asRead(read, step.measured)
 }
-
-/** The same composition, as much as was read; nothing is measured as water. */
-function as(liquid: Liquid, { amount, by, atC }: Values<ReadAmount>): Liquid {
-  const like = massG(liquid) === 0 ? water(1) : liquid
-  if (by === 'mass') return part(like, amount / massG(like))
-  const composition = () => ({ abvPercent: abvPercent(like), sugarGPerL: sugarGPerL(like) })
-  const readMl = atC === 20 ? amount : volumeMlAt20(amount, composition(), atC)
-  return part(like, readMl / volumeMl(like))
-}
-
-/** What a hydrometer showed, put right for what is dissolved. */
-const percentRead = (liquid: Liquid, { strength, denserShare }: Strained): number =>
-  abvPercentUnderSolids({
-    apparentPercent: strengthAt20(strength!),
-    solidsGPerL: solidsGPerL(liquid),
-    denserShare: denserShare * modelShare(liquid),
-  })
-
-/** What is put right is not put beyond what was poured. */
-const boundBy = (pouredPercent: number, readPercent: number, { strength }: Strained): number =>
-  Math.min(readPercent, Math.max(strengthAt20(strength!), pouredPercent))
-
-/** The same volume, and as much dissolved, of this strength. */
-const withStrength = (liquid: Liquid, trueAbvPercent: number): Liquid =>
-  liquidFrom({
-    ...dissolvedIn(liquid),
-    volumeMl: volumeMl(liquid),
-    abvPercent: trueAbvPercent,
-    sugarGPerL: sugarGPerL(liquid),
-  })

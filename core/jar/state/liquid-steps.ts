@@ -22,6 +22,9 @@ export type LiquidStep =
     }
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null; readonly filterShare: Measured }
   | { readonly kind: 'measured'; readonly abvPercent: Measured; readonly sugarGPerL: Measured }
+  /** Plants lifted out, with what they soak up. */
+  | { readonly kind: 'taken_out'; readonly plants: readonly Plant[] }
+  | { readonly kind: 'parted'; readonly kept: Measured }
 
 /** Only a strength that was read over what is dissolved feels it. */
 const MODEL_DENSITY: Measured = { value: 0, plusMinus: MODEL_VOLUME_ERROR }
@@ -51,7 +54,7 @@ const known: ReadonlySet<string> = new Set(catalogue.map(({ id }) => id))
 /** Whether the catalogue has it. */
 export const isCatalogued = (id: string): boolean => known.has(id)
 
-const steepsAs = ({ id, massG }: PlantIn): Plant =>
+const steepsAs = ({ id, massG }: Pick<PlantIn, 'id' | 'massG'>): Plant =>
   id !== null && isCatalogued(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ massG })
 
 const plantKey = ({ id, name }: PlantIn): string => id ?? nameKey(name)
@@ -98,6 +101,13 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Liq
     }
     case 'filtered':
       return { kind: 'filtered', measured: entry.measured, filterShare: FILTER_SHARE }
+    case 'poured_in':
+      // Of a jar that is known already: what it was made of is told beside.
+      return { kind: 'in', spirits: [entry.liquid], waterG: exactly(0), sweetenings: knownSweetenings([]), plants: [] }
+    case 'taken_out':
+      return { kind: 'taken_out', plants: entry.plants.map(steepsAs) }
+    case 'parted':
+      return { kind: 'parted', kept: entry.kept }
     case 'measured':
       return { kind: 'measured', abvPercent: entry.abvPercent, sugarGPerL: entry.sugarGPerL }
     default:

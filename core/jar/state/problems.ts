@@ -15,6 +15,22 @@ export interface JarProblems {
     /** The day of the entry in its way. */
     readonly day: IsoDay | null
   }
+  /** More is to be poured out of a jar than there is. */
+  pour_too_much: { readonly jar: string; readonly volumeMl: Measured }
+  /** All of a jar is to be poured into a new one. */
+  split_all: { readonly jar: string }
+  /** A jar is to be poured into itself. */
+  pour_same_jar: { readonly jar: string }
+  /** Some of a jar goes into another, and what they become has no name. */
+  pour_where: { readonly jar: string; readonly other: string; readonly free: string }
+  /** What was poured between two jars can only be taken back in both; in `other` something happened since. */
+  undo_other_first: { readonly jar: string; readonly other: string }
+  /** A plant is to be lifted out that is not in. */
+  not_in_jar: {
+    readonly jar: string
+    readonly typed: string
+    readonly plants: readonly { readonly id: string | null; readonly name: string }[]
+  }
   /** `did` on a day before the straining, which has to come first. */
   before_straining: { readonly jar: string; readonly did: HappeningKind; readonly day: IsoDay }
   /** `did` would come before `later`, which cannot follow it. */

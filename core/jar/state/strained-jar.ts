@@ -4,7 +4,7 @@ import type { Portion } from '../../recipe/portion.ts'
 import type { SyrupTargets } from '../../recipe/solve/syrup-wish.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { asPortion, type Contents, contentsOf } from './contents.ts'
-import { type JarState, jarStateOf, type KeptJar } from './jar-state.ts'
+import { endedAs, type JarState, jarStateOf, type KeptJar } from './jar-state.ts'
 
 /** What a strained jar holds, and what it was planned to become. */
 export interface StrainedJar {
@@ -26,7 +26,7 @@ export function strainedJar(jar: KeptJar): StrainedJar {
     throw new DomainError('wrong_stage', 'cannot_follow', {
       jar: name,
       did: 'sweetened',
-      stage: ended?.kind ?? 'steeping',
+      stage: ended === null ? 'steeping' : endedAs(ended),
       first: ended === null ? 'strained' : null,
       day: ended?.day ?? null,
     })

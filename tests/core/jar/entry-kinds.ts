@@ -1,4 +1,4 @@
-/** Whatever an entry can be, in the order of the alphabet. */
+/** Whatever an entry could be from the first version on, in the order of the alphabet. */
 export const ENTRY_KINDS: readonly string[] = [
   'added',
   'bottled',
@@ -16,3 +16,6 @@ export const ENTRY_KINDS: readonly string[] = [
   'tasted',
   'undone',
 ]
+
+/** What liquid and plants can do besides, and words. */
+export const NEWER_KINDS: readonly string[] = ['noted', 'parted', 'poured_in', 'taken_out']

@@ -1,12 +1,13 @@
 import { describe, expect, it, test } from 'vitest'
 import type { Happening, HappeningKind } from '../../../core/jar/entry/entry.ts'
+import { broughtBy } from '../../../core/jar/pour/pour-together.ts'
 import { expectFollows } from '../../../core/jar/record/check-sequence.ts'
 import { record } from '../../../core/jar/record/record.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
-import { added, entriesOf, META, ml, on, plant, started, strained, strength, sweetened } from './jars.ts'
+import { added, entriesOf, META, ml, on, plant, started, storyFrom, strained, strength, sweetened } from './jars.ts'
 
 const EVERY: readonly Happening[] = [
   started(),
@@ -16,6 +17,10 @@ const EVERY: readonly Happening[] = [
   strained(),
   { kind: 'filtered', measured: null },
   sweetened(500, 300),
+  { kind: 'taken_out', plants: [] },
+  { kind: 'parted', kept: { value: 0.5, plusMinus: 0 }, other: 'sun', isNew: false },
+  { kind: 'poured_in', ...broughtBy(storyFrom(started(), strained()), exactly(0.1)), into: null },
+  { kind: 'noted', note: 'clear', where: null, vessel: null },
   { kind: 'bottled', bottles: [{ count: 2, volumeMl: 500 }] },
   { kind: 'opened' },
   { kind: 'emptied' },
@@ -37,17 +42,30 @@ const mayFollow = (...before: readonly Happening[]): readonly HappeningKind[] =>
 
 describe('what may follow', () => {
   it('the start: all that does not need straining', () => {
-    expect(mayFollow(started())).toEqual(['shaken', 'tasted', 'added', 'strained', 'discarded', 'renamed', 'put_off'])
+    expect(mayFollow(started())).toEqual([
+      'shaken',
+      'tasted',
+      'added',
+      'strained',
+      'taken_out',
+      'parted',
+      'noted',
+      'discarded',
+      'renamed',
+      'put_off',
+    ])
   })
 
   it('straining: all but straining again, plants and shaking', () => {
-    const all = ['tasted', 'filtered', 'sweetened', 'bottled', 'opened', 'emptied', 'discarded', 'renamed', 'put_off']
-    expect(mayFollow(started(), strained())).toEqual(all)
-    expect(mayFollow(started(), strained(), sweetened(500, 300), { kind: 'bottled', bottles: [] })).toEqual(all)
+    const before = ['tasted', 'filtered', 'sweetened']
+    const after = ['noted', 'bottled', 'opened', 'emptied', 'discarded', 'renamed', 'put_off']
+    expect(mayFollow(started(), strained())).toEqual([...before, 'parted', 'poured_in', ...after])
+    const bottled = [started(), strained(), sweetened(500, 300), { kind: 'bottled', bottles: [] } as const]
+    expect(mayFollow(...bottled)).toEqual([...before, ...after])
   })
 
-  it.each([{ kind: 'emptied' }, { kind: 'discarded' }] as const)('$kind: tasting and renaming', (end) => {
-    expect(mayFollow(started(), strained(), end)).toEqual(['tasted', 'renamed'])
+  it.each([{ kind: 'emptied' }, { kind: 'discarded' }] as const)('$kind: tasting, noting and renaming', (end) => {
+    expect(mayFollow(started(), strained(), end)).toEqual(['tasted', 'noted', 'renamed'])
   })
 
   it('nothing: only a start', () => {

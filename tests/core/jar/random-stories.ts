@@ -80,6 +80,29 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     waterG: measured(1000),
     sweetenings: measured(800).map(whiteSugar),
   }),
+  fc.constant<Happening>({
+    kind: 'taken_out',
+    plants: [{ id: 'clove', name: 'clove', massG: { value: 2, plusMinus: 0.1 } }],
+  }),
+  fc
+    .double({ min: 0, max: 1, noNaN: true })
+    .map((value): Happening => ({ kind: 'parted', kept: { value, plusMinus: 0.01 }, other: 'sun', isNew: false })),
+  fc.constant<Happening>({
+    kind: 'poured_in',
+    liquid: {
+      amount: { value: 300, plusMinus: 6 },
+      by: 'volume',
+      atC: 20,
+      abvPercent: { value: 40, plusMinus: 1 },
+      abvAtC: null,
+      sugarGPerL: { value: 120, plusMinus: 5 },
+    },
+    plants: [],
+    spiritMl: 200,
+    other: 'sun',
+    into: null,
+  }),
+  fc.constant<Happening>({ kind: 'noted', note: 'clear', where: 'cellar', vessel: null }),
   fc.constant<Happening>({ kind: 'bottled', bottles: [{ count: 3, volumeMl: 500 }] }),
   fc.constant<Happening>({ kind: 'opened' }),
   fc.constant<Happening>({ kind: 'emptied' }),

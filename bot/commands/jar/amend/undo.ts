@@ -1,6 +1,8 @@
+import { DomainError } from '../../../../core/domain-error.ts'
 import type { HappeningEntry, JarEntry } from '../../../../core/jar/entry/entry.ts'
 import { nameIn } from '../../../../core/jar/entry/name-in.ts'
 import { effective, lastStanding } from '../../../../core/jar/entry/standing-entries.ts'
+import { isRestOf, pouredWith } from '../../../../core/jar/pour/poured-with.ts'
 import { isFreedName, isNameTaken, withFreeName } from '../../../../core/jar/record/freed-name.ts'
 import { undo } from '../../../../core/jar/record/record.ts'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
@@ -40,7 +42,15 @@ const SEVERAL = /^#\S+(?: #\S+)+$/
 /** A button finds its jar also where there is none any more because its start was taken back. */
 function jarsMeant(typed: string, isPressed: boolean, { jars }: Person): readonly Jar[] {
   const names = SEVERAL.test(typed) ? typed.split(' ') : [typed]
-  return names.map((name) => (isPressed && jars.find(({ id }) => `#${id}` === name)) || findWhole(name, jars))
+  const meant = names.map((name) => (isPressed && jars.find(({ id }) => `#${id}` === name)) || findWhole(name, jars))
+  const [only] = meant
+  if (isPressed || only === undefined || meant.length > 1) return meant
+  // What was poured from jar to jar comes back in all of them, or in none.
+  const all = pouredWith(only, jars)
+  const later = all.find(({ isLast }) => !isLast)
+  if (later === undefined) return all.map(({ jar }) => jar)
+  const [jar, other] = [only, later.jar].map(({ entries }) => nameIn(effective(entries)) ?? '')
+  throw new DomainError('wrong_stage', 'undo_other_first', { jar: jar!, other: other! })
 }
 
 /** What a jar's undo depends on. */
@@ -62,6 +72,8 @@ function takeBack({ jar, after, others }: Meant, input: Input, context: Context)
   let made = undo(jar.entries, meta)
   // A name that nobody typed, and that is needed still, goes together with what was typed before it.
   while (isFreedName(made.undone) && isNameTaken(made.entries, others)) made = undo(made.entries, meta)
+  // A jar that came of a pouring, and into which the same one poured another, goes as a whole.
+  while (isRestOf(made.undone, made.entries)) made = undo(made.entries, meta)
   const entries = withFreeName(made.entries, others, meta)
   const stood = happened.find(({ seq }) => seq === made.undone.seq) ?? null
   const [from, to] = [jarStateOf(made.entries)?.name, jarStateOf(entries)?.name]

@@ -1,0 +1,68 @@
+import { findBotanical } from '../../botanical/find/find.ts'
+import { DomainError, isRefused } from '../../domain-error.ts'
+import type { Measured } from '../../quantity/measured/measured.ts'
+import { shown } from '../../quantity/read/tokens.ts'
+import type { PlantIn, PlantOut } from '../entry/entry.ts'
+import { nameKey } from '../entry/jar-name.ts'
+import type { JarState } from '../state/jar-state.ts'
+import { plantsOfStart } from '../state/later-plants.ts'
+
+const keyOf = ({ id, name }: Pick<PlantIn, 'id' | 'name'>): string => id ?? nameKey(name)
+
+const sum = (one: Measured, other: Measured): Measured => ({
+  value: one.value + other.value,
+  plusMinus: Math.hypot(one.plusMinus, other.plusMinus),
+})
+
+/** The plants that are in a jar now, each once: those that went in and were not lifted out since. */
+export function plantsInside(story: JarState): readonly PlantOut[] {
+  const inside = new Map<string, PlantOut>()
+  for (const entry of story.happened) {
+    if (entry.kind === 'taken_out') for (const plant of entry.plants) inside.delete(keyOf(plant))
+    if (entry.kind !== 'started' && entry.kind !== 'added') continue
+    const plants = entry.kind === 'started' ? plantsOfStart(story).filter(({ addOn }) => addOn === null) : entry.plants
+    for (const { id, name, massG } of plants) {
+      const key = keyOf({ id, name })
+      const before = inside.get(key)
+      inside.set(key, { id, name, massG: before === undefined ? massG : sum(before.massG, massG) })
+    }
+  }
+  return [...inside.values()]
+}
+
+/** Separates plants: `chilli + cloves`, `chilli and cloves`. */
+const BETWEEN = /\s*(?:\+|,|;|\band\b|&)\s*/i
+
+/** A count or an amount before a plant's name: all of it comes out. */
+const AMOUNT = /^(?:the|all|all the|\d[\d.,/]*\s*(?:g|kg|oz|lb)?)\s+/i
+
+function idOf(typed: string): string | null {
+  let id: string | null = null
+  isRefused(() => {
+    id = findBotanical(typed).botanical.id
+  })
+  return id
+}
+
+/** The plants of a jar that a text names. Throws `not_in_jar` with what is in it. */
+export function liftedOut(story: JarState, text: string): readonly PlantOut[] {
+  const inside = plantsInside(story)
+  return text
+    .split(BETWEEN)
+    .map((part) => part.replace(AMOUNT, '').trim())
+    .filter((part) => part !== '')
+    .map((part): PlantOut => {
+      const id = idOf(part)
+      const key = nameKey(part)
+      const found =
+        inside.find((plant) => plant.id !== null && plant.id === id) ??
+        inside.find((plant) => nameKey(plant.name) === key) ??
+        inside.find((plant) => nameKey(plant.name).startsWith(key))
+      if (found !== undefined) return found
+      throw new DomainError('not_found', 'not_in_jar', {
+        jar: story.name,
+        typed: shown(part),
+        plants: inside.map(({ id: known, name }) => ({ id: known, name })),
+      })
+    })
+}
