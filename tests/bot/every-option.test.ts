@@ -43,6 +43,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   blend: ['parts:600 ml 47% 250 g/L + 300 ml 33% dry'],
   adjust: [
     'liqueur:1.8 l|strength:33%|sweetness:300 g/L|to-strength:30%|to-sweetness:250 g/L|spirit-strength:95%|sugar:honey',
+    'jar:sweet|glass:50 ml|glass-spirit:5 ml 40%|glass-water:3 ml|glass-sugar:4 g',
   ],
   measure: [
     'brix:26.5|hydrometer:1.035',

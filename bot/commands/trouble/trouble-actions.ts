@@ -83,16 +83,22 @@ function mendable({ held, facts }: Asking): Mendable | null {
 /** A number as it is typed. */
 const round = (value: number, step: number): number => Number((Math.round(value / step) * step).toFixed(3))
 
-/** The call that works out, and shows, what a remedy takes. */
-function adjustCall({ kind, targets, spiritPercent }: SolvedRemedy, { liqueur }: Mendable): Call {
+/** The call that works out, and shows, what a remedy takes: of its jar, or of a litre. */
+function adjustCall(
+  { kind, targets, spiritPercent }: SolvedRemedy,
+  { liqueur }: Mendable,
+  { held, context }: Asking,
+): Call {
   const isOfStrength = kind === 'weaker' || kind === 'stronger'
+  const wish = isOfStrength
+    ? { 'to-strength': percentVol(round(targets.abvPercent, 0.1)) }
+    : { 'to-sweetness': gramsPerLitre(round(targets.sugarGPerL, 1)) }
+  if (held !== null) return call('adjust', { jar: jarRef(held, context), ...wish })
   return call('adjust', {
     liqueur: millilitres(round(liqueur.amount.value, 10)),
     strength: percentVol(round(liqueur.abvPercent.value, 0.1)),
     sweetness: gramsPerLitre(round(liqueur.sugarGPerL.value, 1)),
-    ...(isOfStrength
-      ? { 'to-strength': percentVol(round(targets.abvPercent, 0.1)) }
-      : { 'to-sweetness': gramsPerLitre(round(targets.sugarGPerL, 1)) }),
+    ...wish,
     ...(spiritPercent !== null && { 'spirit-strength': percentVol(spiritPercent) }),
   })
 }
@@ -124,7 +130,12 @@ export function remediesFor(wanted: readonly RemedyKind[], asking: Asking) {
     const found = there === null ? null : solveRemedy(kind, there)
     if (found !== null) {
       solved.push(found)
-      return [{ label: { group: 'actions', key: 'trouble_remedy', values: { kind } }, call: adjustCall(found, there!) }]
+      return [
+        {
+          label: { group: 'actions', key: 'trouble_remedy', values: { kind } },
+          call: adjustCall(found, there!, asking),
+        },
+      ]
     }
     if (kind === 'stronger' && held !== null && held.story.ended === null) {
       const spirit = spiritCall(held, jarRef(held, context), afterNow(held.jar.entries, context.place))

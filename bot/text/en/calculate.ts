@@ -8,7 +8,7 @@ import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink } from '../messages/calculate.ts'
 import { articleOf, capital, either, listed } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { inFreezer, inFreezerSo } from './words.ts'
+import { bottlesText, inFreezer, inFreezerSo } from './words.ts'
 
 const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: MadeDrink, format: Format): string => {
   const sweet = sugarGPerL.value > 0 ? ` with ${format.sweetness(sugarGPerL)} of sugar` : ''
@@ -140,7 +140,24 @@ const sure = {
 } satisfies Part<CalculateMessages['sure']>
 
 /** What a maker should know, besides the answer. */
+/** Less than a glass is not worth a word, ml. */
+const LEAST_LEFT_ML = 20
+
 const notes = {
+  adjust_bottles: ({ bottles, leftoverMl }, format) => {
+    const filled = bottlesText(bottles, format)
+    return leftoverMl < LEAST_LEFT_ML ? `Makes ${filled}.` : `Makes ${filled}, ${format.pour(leftoverMl)} left over.`
+  },
+  adjust_try: ({ glassMl, spiritMl, spiritPercent, waterMl, sugarG, sweetener }) => {
+    const parts = [
+      ...(sugarG > 0 ? [`${sugarG} g ${sweetenerName(sweetener)}`] : []),
+      ...(waterMl > 0 ? [`${waterMl} ml water`] : []),
+      ...(spiritMl > 0 && spiritPercent !== null ? [`${spiritMl} ml of the ${spiritPercent} % spirit`] : []),
+    ]
+    return `Try it first: ${listed(parts)} in ${glassMl} ml of it.`
+  },
+  adjust_own_spirit: ({ spiritPercent }) =>
+    `I’ve gone by ${spiritPercent} % spirit. Another? Add spirit-strength: and its strength.`,
   bottle_named: ({ names }) => `I’ve read ${listed(names.map((name) => `“${name}”`))} as the name on the bottle.`,
   // Readings taken where the text left room for another.
   percent_vol: () => 'I took the bare strength as % vol.',
@@ -204,6 +221,7 @@ const actions = {
   style: ({ abvPercent, sugarGPerL }, format) =>
     `${format.number(sugarGPerL, 0)} g/L at ${format.plain(abvPercent, 1)} % vol`,
   start_jar: () => 'Start this jar',
+  adjust_done: () => 'Once it’s in',
 } satisfies Part<CalculateMessages['actions']>
 
 /** What the calculating commands say. */

@@ -389,12 +389,17 @@ export const commandTexts = {
     summary: 'The least addition that mends a liqueur too strong, weak, sweet or dry',
     options: {
       liqueur: 'How much there is: 1.8 l',
+      jar: 'Or a jar, which knows all of that, and records it once it’s in',
       strength: 'Its strength, as computed when it was made: 33%',
       sweetness: 'Its sugar: 300 g/L',
       'to-strength': 'Strength wanted: 30%',
       'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
       'spirit-strength': 'Strength of the spirit you have, should some be needed: 95%',
       sugar: 'What to sweeten with, if not white sugar: honey',
+      glass: 'With a jar: how much of it you tried in a glass: 50 ml',
+      'glass-spirit': 'What you stirred into that glass, for all of the jar: 5 ml 40%',
+      'glass-water': 'Water you stirred into it: 3 ml',
+      'glass-sugar': 'Sugar you stirred into it: 4 g',
     },
     examples: [
       '/adjust liqueur:1.8 l strength:33% sweetness:300 g/L to-strength:30% to-sweetness:250 g/L spirit-strength:95%',

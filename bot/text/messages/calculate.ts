@@ -103,6 +103,21 @@ export interface CalculateMessages {
     | 'settle'
     | 'sweet_reading'
   > & {
+    adjust_bottles: {
+      readonly bottles: readonly { readonly count: number; readonly volumeMl: number }[]
+      readonly leftoverMl: number
+    }
+    /** In a glass first, to whole millilitres and grams. */
+    adjust_try: {
+      readonly glassMl: number
+      readonly spiritMl: number
+      readonly spiritPercent: number | null
+      readonly waterMl: number
+      readonly sugarG: number
+      readonly sweetener: MaterialId
+    }
+    /** Nobody said which spirit. */
+    adjust_own_spirit: { readonly spiritPercent: number }
     bottle_named: { readonly names: readonly string[] }
     as_before: { readonly what: 'strength' | 'sweetness' }
     syrup_by_weight: { readonly syrupG: Measured }
@@ -118,7 +133,7 @@ export interface CalculateMessages {
     note_names: { readonly names: readonly string[] }
     syrup_too_thick: { readonly dissolvesG: number }
   }
-  actions: Plain<'start_jar'> & {
+  actions: Plain<'start_jar' | 'adjust_done'> & {
     style: { readonly abvPercent: number; readonly sugarGPerL: number }
   }
 }

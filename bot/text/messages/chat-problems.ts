@@ -36,6 +36,18 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   /** A strength beside the spirit and in `strength:`. */
   strength_twice: Record<string, never>
   /** A measured strength and what would tell the expected one. */
+  /** A jar, and what else would tell of a liqueur. */
+  jar_or_liqueur: { option: string }
+  /** A jar to be put right without what it is to become; `example`: a whole line. */
+  adjust_to_what: { jar: string; example: string }
+  /** A glass that was tried, of no jar. */
+  glass_of_jar: Record<string, never>
+  /** What went into a glass without how much was in it, and the other way round. */
+  glass_how_much: Record<string, never>
+  glass_of_what: Record<string, never>
+  glass_or_wish: { option: string }
+  glass_one_spirit: Record<string, never>
+  glass_one_sugar: Record<string, never>
   /** A jar, and what else would tell of an infusion. */
   jar_or_infusion: { option: string }
   /** A batch's code, and what else would tell of its recipe. */

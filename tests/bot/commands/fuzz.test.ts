@@ -18,8 +18,8 @@ const MAY_BE_UNKNOWN =
   /^(drinks|drinksPlusMinus|drinkGPerServing|count|id|tasteFrom|strainFrom|strainBy|ready|latin|cut|latest|sugarsFraction|ceilingGPerL)$/
 /** Of what is kept of a person, anything may not be known yet. */
 const KEEPS = /^(jar|notebook|again|forget|reminders|settings)\b/
-/** An amount that nobody named; all of it where nothing was read. */
-const KNOWS_NO_AMOUNT = /^measure$/
+/** An amount that nobody named, all of it where nothing was read; a trouble of which nothing is known. */
+const KNOWS_NO_AMOUNT = /^(?:measure|trouble)$/
 
 /** Every number in the data, and every null that stands for one that should be known. */
 const numbersOf = (data: object, mayBeUnknown: RegExp): [string, unknown][] =>

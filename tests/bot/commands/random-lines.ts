@@ -100,7 +100,8 @@ const reckoning = fc.constantFrom('mix', 'syrup', 'dilute', 'blend', 'adjust', '
 
 /** Every option of such a command with a value that fits it, some left out: many of these are answered. */
 export const fittingLine = reckoning.chain((name) => {
-  const options = optionsOf(name)
+  // What is of a jar has none of its numbers.
+  const options = optionsOf(name).filter((option) => option !== 'jar' && !option.startsWith('glass'))
   // What an amount is worked out of has none of its own.
   const isNamed = (option: string) => option === 'sugar' && name !== 'mix'
   const fittingOf = (option: string) =>

@@ -1,0 +1,143 @@
+import { ownPercent } from '../../../core/jar/limits/spirit-to-add.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
+import { type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
+import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { abvPercent as strengthOf } from '../../../core/quantity/measured/precision.ts'
+import { millilitres, percentVol, sugarGrams } from '../../../core/quantity/write/made-amounts.ts'
+import { drinksIn } from '../../../core/recipe/drinks-in.ts'
+import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
+import { strengthAt20 } from '../../../core/recipe/portion.ts'
+import { valuesOf } from '../../../core/recipe/propagate.ts'
+import { type AtHand, adjustAtHand } from '../../../core/recipe/solve/adjust-at-hand.ts'
+import { scaleTrial } from '../../../core/recipe/solve/scale-trial.ts'
+import { pouredMl, weighedG } from '../../../core/recipe/tool-precision.ts'
+import { call } from '../../calls/call.ts'
+import type { Given } from '../../calls/option.ts'
+import { lineOf } from '../../calls/write-line.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import type { Context } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
+import type { Action, Reply } from '../../chat/reply.ts'
+import type { Message } from '../../text/words.ts'
+import { dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
+import { jarBrief } from '../jar/known/jar-data.ts'
+import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
+import { viewOf } from '../jar/known/view-of.ts'
+import { trialIn } from './adjust-glass.ts'
+import { type AdjustInput, adjustReply } from './adjust-reply.ts'
+
+type OfJar = AdjustInput & { readonly jar: Given<string> }
+
+/** Glasses to try it in, ml: the first in which a kitchen can measure something. Common practice, no source. */
+const GLASSES_ML = [50, 100, 200]
+const LEAST_MEASURED = 2
+
+async function heldIn(input: OfJar, { store, userId }: Context): Promise<StrainedJar> {
+  const other = (['liqueur', 'strength', 'sweetness'] as const).find((option) => input[option] !== undefined)
+  if (other !== undefined)
+    throw new ChatError('too_many_options', 'jar_or_liqueur', { option: other }, { option: other })
+  const held = strainedJar(findJar(input.jar.is, (await store.read(userId)).jars))
+  // Spirit is what puts right what is too weak or over its ceiling; nothing puts right a poison.
+  expectDrinkableJar(held.story, ({ kind }) => kind.startsWith('refused') || kind === 'unknown_plant')
+  return held
+}
+
+/** As pleased in a glass, or as is wished for. */
+function solved(input: OfJar, { story, infusion }: StrainedJar): AtHand {
+  const { 'to-strength': toStrength, 'to-sweetness': toSweetness, 'spirit-strength': spiritStrength } = input
+  const trial = trialIn(input)
+  if (trial !== null) {
+    const spiritAbv = trial.spirit === null ? null : exactly(strengthAt20(valuesOf(trial.spirit)))
+    return { adjustment: scaleTrial({ liqueur: infusion, trial }), spiritAbv, isSpiritAssumed: false }
+  }
+  if (!toStrength && !toSweetness) {
+    const example = lineOf(call('adjust', { jar: input.jar, 'to-strength': percentVol(30) }))
+    throw new ChatError('missing_option', 'adjust_to_what', { jar: story.name, example }, { option: 'to-strength' })
+  }
+  const wish = { abvPercent: toStrength?.is.abvPercent ?? null, sugarGPerL: toSweetness?.is.sugarGPerL ?? null }
+  const said = spiritStrength === undefined ? null : strengthOf(spiritStrength.is, 'label')
+  return adjustAtHand(infusion, wish, { said, ownPercent: ownPercent(story) }, input.sugar?.is ?? USUAL_MATERIAL)
+}
+
+/** What is in it then, as one entry. */
+function doneActions(
+  { jar, story }: StrainedJar,
+  { adjustment, spiritAbv }: AtHand,
+  context: Context,
+): readonly Action[] {
+  const { spiritMl, waterMl, sugarG, sweetener } = adjustment
+  const spirit =
+    spiritAbv === null || spiritMl.value === 0
+      ? null
+      : drinksIn(`${pouredMl(spiritMl.value)} ml ${spiritAbv.value}%`, { blends: false })
+  const values = {
+    ...(spirit !== null && { spirit }),
+    ...(waterMl.value > 0 && { water: millilitres(pouredMl(waterMl.value)) }),
+    ...(sugarG.value > 0 && { sugar: [sugarGrams(weighedG(sugarG.value), sweetener)] }),
+  }
+  if (Object.keys(values).length === 0) return []
+  const ref = jarRef({ jar, story }, context)
+  const done = call('jar add', { jar: ref, ...values, ...afterNow(jar.entries, context.place) })
+  return [{ label: { group: 'actions', key: 'adjust_done', values: undefined }, call: done }]
+}
+
+/** The same for a glass of it, in amounts that a kitchen can measure; nothing where the glass would be too large. */
+function tryNotes({ contents }: StrainedJar, { adjustment, spiritAbv }: AtHand): readonly Message<'notes'>[] {
+  const { spiritMl, waterMl, sugarG, sweetener } = adjustment
+  const most = Math.max(spiritMl.value, waterMl.value, sugarG.value)
+  const share = (glassMl: number): number => glassMl / contents.outcome.volumeMl.value
+  const glassMl = GLASSES_ML.find((each) => most * share(each) >= LEAST_MEASURED)
+  if (glassMl === undefined) return []
+  const [spirit, water, sugar] = [spiritMl, waterMl, sugarG].map(({ value }) => Math.round(value * share(glassMl)))
+  const spiritPercent = spiritAbv?.value ?? null
+  const values = { glassMl, spiritMl: spirit!, spiritPercent, waterMl: water!, sugarG: sugar!, sweetener }
+  return [{ group: 'notes', key: 'adjust_try', values }]
+}
+
+function bottleNotes({ story }: StrainedJar, { adjustment }: AtHand): readonly Message<'notes'>[] {
+  const sizes = story.started.bottles.map(({ volumeMl }) => ({ count: null, volumeMl }))
+  const { bottles, leftoverMl } = fillBottles(adjustment.outcome.volumeMl.value, sizes)
+  const filled = bottles.filter(({ count }) => count > 0)
+  return filled.length === 0 ? [] : [{ group: 'notes', key: 'adjust_bottles', values: { bottles: filled, leftoverMl } }]
+}
+
+/** Less of it than this share of the jar no jug tells. Source: a jug's 2 % of what is poured, of a fifth of the jar. */
+const LEAST_SHARE = 0.004
+
+const NOTHING = exactly(0)
+
+/** Nothing where all of it is too little to be worth a spoon. */
+function worthwhile(atHand: AtHand, { contents }: StrainedJar): AtHand {
+  const { adjustment } = atHand
+  const { spiritMl, waterMl, sugarG } = adjustment
+  const leastMl = LEAST_SHARE * contents.outcome.volumeMl.value
+  if ([spiritMl, waterMl, sugarG].some(({ value }) => value >= leastMl)) return atHand
+  const none = { spiritMl: NOTHING, waterMl: NOTHING, waterG: NOTHING, sugarG: NOTHING }
+  return { ...atHand, adjustment: { ...adjustment, ...none, outcome: contents.outcome } }
+}
+
+/** A jar is put right by its own numbers: what to add, tried in a glass first, recorded as one entry once it is in. */
+export async function adjustJar(input: OfJar, context: Context): Promise<Reply> {
+  const held = await heldIn(input, context)
+  const atHand = worthwhile(solved(input, held), held)
+  const { adjustment, spiritAbv, isSpiritAssumed } = atHand
+  const reply = adjustReply(input, { liqueur: held.infusion, adjustment, spiritAbv }, false, context)
+  const view = viewOf(held.jar, context)!
+  const isTrial = input.glass !== undefined
+  return {
+    ...reply,
+    table: inMore(reply.table),
+    notes: [
+      ...bottleNotes(held, atHand),
+      ...(isTrial ? [] : tryNotes(held, atHand)),
+      ...(isSpiritAssumed && adjustment.spiritMl.value > 0 && spiritAbv !== null
+        ? [{ group: 'notes', key: 'adjust_own_spirit', values: { spiritPercent: spiritAbv.value } } as const]
+        : []),
+      ...inMore(reply.notes),
+    ],
+    cautions: [...inMore(dangerCautions([held.story])), ...reply.cautions],
+    actions: doneActions(held, atHand, context),
+    data: { ...reply.data, jar: jarBrief(view), spiritAbvPercent: spiritAbv?.value ?? null },
+  }
+}
