@@ -9,7 +9,7 @@ import { drinksIn } from '../../../core/recipe/drinks-in.ts'
 import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
 import { strengthAt20 } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
-import { type AtHand, adjustAtHand } from '../../../core/recipe/solve/adjust-at-hand.ts'
+import { type AdjustedAtHand, adjustAtHand } from '../../../core/recipe/solve/adjust-at-hand.ts'
 import { scaleTrial } from '../../../core/recipe/solve/scale-trial.ts'
 import { pouredMl, weighedG } from '../../../core/recipe/tool-precision.ts'
 import { call } from '../../calls/call.ts'
@@ -44,7 +44,7 @@ async function heldIn(input: OfJar, { store, userId }: Context): Promise<Straine
 }
 
 /** As pleased in a glass, or as is wished for. */
-function solved(input: OfJar, { story, infusion }: StrainedJar): AtHand {
+function solved(input: OfJar, { story, infusion }: StrainedJar): AdjustedAtHand {
   const { 'to-strength': toStrength, 'to-sweetness': toSweetness, 'spirit-strength': spiritStrength } = input
   const trial = trialIn(input)
   if (trial !== null) {
@@ -63,7 +63,7 @@ function solved(input: OfJar, { story, infusion }: StrainedJar): AtHand {
 /** What is in it then, as one entry. */
 function doneActions(
   { jar, story }: StrainedJar,
-  { adjustment, spiritAbv }: AtHand,
+  { adjustment, spiritAbv }: AdjustedAtHand,
   context: Context,
 ): readonly Action[] {
   const { spiritMl, waterMl, sugarG, sweetener } = adjustment
@@ -83,7 +83,7 @@ function doneActions(
 }
 
 /** The same for a glass of it, in amounts that a kitchen can measure; nothing where the glass would be too large. */
-function tryNotes({ contents }: StrainedJar, { adjustment, spiritAbv }: AtHand): readonly Message<'notes'>[] {
+function tryNotes({ contents }: StrainedJar, { adjustment, spiritAbv }: AdjustedAtHand): readonly Message<'notes'>[] {
   const { spiritMl, waterMl, sugarG, sweetener } = adjustment
   const most = Math.max(spiritMl.value, waterMl.value, sugarG.value)
   const share = (glassMl: number): number => glassMl / contents.outcome.volumeMl.value
@@ -95,7 +95,7 @@ function tryNotes({ contents }: StrainedJar, { adjustment, spiritAbv }: AtHand):
   return [{ group: 'notes', key: 'adjust_try', values }]
 }
 
-function bottleNotes({ story }: StrainedJar, { adjustment }: AtHand): readonly Message<'notes'>[] {
+function bottleNotes({ story }: StrainedJar, { adjustment }: AdjustedAtHand): readonly Message<'notes'>[] {
   const sizes = story.started.bottles.map(({ volumeMl }) => ({ count: null, volumeMl }))
   const { bottles, leftoverMl } = fillBottles(adjustment.outcome.volumeMl.value, sizes)
   const filled = bottles.filter(({ count }) => count > 0)
@@ -108,7 +108,7 @@ const LEAST_SHARE = 0.004
 const NOTHING = exactly(0)
 
 /** Nothing where all of it is too little to be worth a spoon. */
-function worthwhile(atHand: AtHand, { contents }: StrainedJar): AtHand {
+function worthwhile(atHand: AdjustedAtHand, { contents }: StrainedJar): AdjustedAtHand {
   const { adjustment } = atHand
   const { spiritMl, waterMl, sugarG } = adjustment
   const leastMl = LEAST_SHARE * contents.outcome.volumeMl.value

@@ -21,7 +21,7 @@ export interface AdjustWish {
 }
 
 /** What to add, and the spirit it goes by; null where none is added. */
-export interface AtHand {
+export interface AdjustedAtHand {
   readonly adjustment: Adjustment
   readonly spiritAbv: Measured | null
   /** Whether nobody named that spirit. */
@@ -37,7 +37,7 @@ export function adjustAtHand(
   wish: AdjustWish,
   spirit: { readonly said: Measured | null; readonly ownPercent: number },
   sweetener: MaterialId,
-): AtHand {
+): AdjustedAtHand {
   const now = liquidOf(valuesOf(liqueur))
   const sweeter = wish.sugarGPerL !== null && wish.sugarGPerL > sugarGPerL(now)
   if (wish.abvPercent === null && sweeter && spirit.said === null) {
