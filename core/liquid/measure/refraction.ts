@@ -1,5 +1,5 @@
 import { ethanolWaterDensityKgPerM3 } from '../ethanol-water.ts'
-import { densityGPerMl, ethanolG, type Liquid, massG, sugarFreeMassFraction, sugarG } from '../liquid.ts'
+import { densityGPerMl, ethanolG, extractG, type Liquid, massG, sugarFreeMassFraction, sugarG } from '../liquid.ts'
 import { findRoot } from '../root.ts'
 import { sucroseWaterDensityKgPerM3 } from '../sucrose-water.ts'
 
@@ -26,7 +26,7 @@ const sugarWaterIndex = (massFraction: number): number =>
   )
 
 /**
- * Refractive index of ethanol, water and sucrose, sodium light.
+ * Refractive index of ethanol, water and what is dissolved, sodium light; all that is dissolved counts as sucrose.
  * @param tempC - °C, 0 to 40 with sugar, −20 to 40 without; outside, throws `temperature_out_of_range`.
  * Error: 0.0002 against the CRC tables of sucrose to 48 % and of ethanol from 24 to 40 % by mass at 20 °C. The three together
  * were not compared with measured mixtures. Away from 20 °C it follows the density, which is 0.02 Brix a kelvin off in water.
@@ -35,7 +35,7 @@ const sugarWaterIndex = (massFraction: number): number =>
 export function refractiveIndex(liquid: Liquid, tempC = 20): number {
   const totalG = massG(liquid)
   if (totalG === 0) return WATER_INDEX_20C
-  const [ethanol, sugar] = [ethanolG(liquid) / totalG, sugarG(liquid) / totalG]
+  const [ethanol, sugar] = [ethanolG(liquid) / totalG, (sugarG(liquid) + extractG(liquid)) / totalG]
   const withoutEthanol = ethanol === 1 ? 0 : sugar / (1 - ethanol)
   const mlPerG =
     WATER_ML_PER_G * (1 - ethanol - sugar) +

@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest'
+import { sucroseWaterDensityKgPerM3 } from '../../../core/liquid/sucrose-water.ts'
 import { type MaterialId, materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
 import { parseSugar, parseSugarOrKind, parseSugars, parseSweetener } from '../../../core/quantity/read/parse-sugar.ts'
 import { writeSugarOrKind, writeSugars, writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
-import { readTable } from '../../published/table.ts'
+import { compare, readTable } from '../../published/table.ts'
 import { refusal, refusedValues } from './refusal.ts'
 
 const CUP_ML = 236.588
@@ -30,6 +31,70 @@ test('1 kg of sugar is 1214 g of honey of 82.4 % solids, which brings 214 g of w
 test('1 kg of liquid invert sugar of 76.55 % solids is 929 g of honey (honey trade board, baking with honey)', () => {
   const honeyG = (1000 * sugarsShare('invert_syrup')) / sugarsShare('honey')
   expect(Math.abs(honeyG - 929)).toBeLessThan(9.29)
+})
+
+const kinds = readTable('sweetener-kinds')
+const KINDS_IDS: readonly MaterialId[] = [
+  'honey',
+  'maple_syrup',
+  'agave_syrup',
+  'demerara',
+  'brown_sugar',
+  'muscovado',
+  'glucose_syrup',
+  'golden_syrup',
+  'date_syrup',
+  'invert_syrup',
+]
+
+test.each([1, 2, 3])(`water and sugars by kind, column %i (${kinds.locator})`, (column) => {
+  const { off, compared } = compare(kinds, column, ([row]) => {
+    const id = KINDS_IDS[row!]!
+    const { water, glucoseAndFructose } = materialOf(id).per100G
+    return [water, glucoseAndFructose, 100 * sugarsShare(id)][column - 1]!
+  })
+  expect(off).toEqual([])
+  expect(compared).toBeGreaterThan(4)
+})
+
+const tastes = readTable('sweetness-by-weight')
+const TASTES_IDS: readonly MaterialId[] = [
+  'honey',
+  'agave_syrup',
+  'maple_syrup',
+  'golden_syrup',
+  'invert_syrup',
+  'date_syrup',
+  'brown_sugar',
+]
+
+test.each(['usual', 'low', 'high'] as const)(`how sweet it tastes: %s (${tastes.source})`, (which) => {
+  const column = tastes.columns.indexOf(which)
+  const { off, compared } = compare(tastes, column, ([row]) => materialOf(TASTES_IDS[row!]!).sweetness[which])
+  expect(off).toEqual([])
+  expect(compared).toBe(7)
+})
+
+test('a syrup weighs what sugar water of as much water weighs, within 2 % (ICUMSA SPS-4)', () => {
+  const syrups = materialIds.filter((id) => materialOf(id).isSyrup)
+  expect(syrups.length).toBeGreaterThan(10)
+  for (const id of syrups) {
+    const { per100G, pouredGPerMl, pouredPlusMinusShare } = materialOf(id)
+    const gPerMl = sucroseWaterDensityKgPerM3(1 - per100G.water / 100, 20) / 1000
+    expect(Math.abs(pouredGPerMl / gPerMl - 1), id).toBeLessThan(0.02)
+    expect(pouredPlusMinusShare, id).toBe(0.03)
+  }
+})
+
+/** Of USDA SR26: a cup of brown sugar is 220 g packed; granulated 200 g. From memory: demerara pours like it. */
+test('what is dry is known within a tenth as it is poured', () => {
+  const dry = materialIds.filter((id) => !materialOf(id).isSyrup)
+  for (const id of dry) {
+    const { pouredGPerMl, pouredPlusMinusShare } = materialOf(id)
+    expect(pouredPlusMinusShare, id).toBe(0.1)
+    expect(CUP_ML * pouredGPerMl, id).toBeGreaterThanOrEqual(199.9)
+    expect(CUP_ML * pouredGPerMl, id).toBeLessThanOrEqual(220.1)
+  }
 })
 
 test('no material has more in it than it weighs, and every ± leaves it possible', () => {
