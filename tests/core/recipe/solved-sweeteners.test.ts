@@ -20,7 +20,7 @@ const number = (min: number, max: number) => fc.double({ min, max, noNaN: true }
 const material = fc.constantFrom(...materialIds)
 
 const close = (is: number, wanted: number): void =>
-  expect(Math.abs(is - wanted)).toBeLessThanOrEqual(1e-6 * Math.max(1, wanted))
+  expect(Math.abs(is - wanted)).toBeLessThanOrEqual(1e-9 * Math.max(1, wanted))
 
 /** What these amounts make, as `/mix` says it. */
 const poured = (portions: readonly Portion[], waterG: number, sweetener: MaterialId, sugarG: number) =>

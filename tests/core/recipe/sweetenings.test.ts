@@ -11,6 +11,7 @@ import {
   liquidFrom,
   massG,
   mix as pour,
+  sugar,
   sugarG,
   sugarGPerL,
   sweetener,
@@ -18,6 +19,7 @@ import {
   water,
   waterG,
 } from '../../../core/liquid/liquid.ts'
+import { brixByRefraction } from '../../../core/liquid/measure/refraction.ts'
 import { materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { mix } from '../../../core/recipe/solve/mix.ts'
@@ -124,6 +126,27 @@ describe('other sugars than sucrose', () => {
     const sucrose = depressionK(pour(water(100), sweetLiquid([{ material: 'white_sugar', massG: 25 }])))
     expect(depressed('invert_syrup', 25) / sucrose).toBeCloseTo(1.82, 6)
     expect(depressed('glucose_syrup', 25) / sucrose).toBeCloseTo(0.8, 1)
+  })
+
+  test('honey by its kinds: 69.5 glucose and fructose at 1.82, 8.6 at 1, 4 of longer sugars at 0.7 (White 1962; molar masses)', () => {
+    const honey = gramOf('honey')
+    const depressed = depressionK(pour(water(4 - waterG(honey)), honey))
+    const sucrose = depressionK(pour(water(4), sweetLiquid([{ material: 'white_sugar', massG: 0.821 }])))
+    expect(depressed / sucrose).toBeCloseTo((69.5 * 1.82 + 8.6 + 4 * 0.7) / 82.1, 1)
+  })
+
+  test('make first ice less sure in the measure in which they lower it', () => {
+    const made = (id: 'honey' | 'white_sugar') => {
+      const sweet = [{ material: id, massG: exactly(250 / sugarsShare(id)) }]
+      return mix({ portions: [portion(1000, 30)], sweetenings: sweet }).outcome.freezesAtC.plusMinus
+    }
+    expect(made('honey') / made('white_sugar')).toBeGreaterThan(1.5)
+  })
+
+  test('show in a refractometer as sugar does, and so does what is no sugar', () => {
+    const with5 = sweetener({ waterG: 0, sugarG: 15, extractG: 5, sucroseEquivalentG: 20 })
+    expect(brixByRefraction(pour(water(80), with5))).toBeCloseTo(brixByRefraction(pour(water(80), sugar(20))), 1)
+    expect(brixByRefraction(pour(water(80), with5))).toBeCloseTo(20, 1)
   })
 
   const density = readTable('density-sugars-crc')
