@@ -44,7 +44,7 @@ export const freezesAtC = (liquid: Liquid): number => {
 export const HEXOSE_BESIDE_SUCROSE = 1.82
 
 /** What a gram of what is dissolved does to the freezing point beside a gram of sucrose. */
-const besideSucrose = ({ sugarG, extractG, sucroseEquivalentG }: Liquid): number =>
+export const besideSucrose = ({ sugarG, extractG, sucroseEquivalentG }: Liquid): number =>
   sugarG + extractG === 0 ? 1 : sucroseEquivalentG / (sugarG + extractG)
 
 /** How far the first ice lies below that of pure water, K. */

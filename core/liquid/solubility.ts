@@ -1,5 +1,6 @@
 import { DomainError } from '../domain-error.ts'
 import { checkedAbv } from './ethanol-water.ts'
+import { besideSucrose } from './freezing.ts'
 import { abvPercent, type Liquid, sugarGPerL } from './liquid.ts'
 import { monotoneCubic, type Point } from './monotone-cubic.ts'
 
@@ -41,12 +42,18 @@ export const largestSweetnessGPerL = (abvPercent: number): number => MAY_CRYSTAL
 /** `not_known`: beyond the limit, but within its error. */
 export type SugarState = 'dissolved' | 'may_crystallise' | 'not_known' | 'refused'
 
-/** Whether a liquid's sugar stays dissolved: its sweetness against the limit at its strength. */
+/** From this effect on first ice beside sucrose on, most of the sugar is glucose and fructose: halfway to invert sugar. */
+const MOSTLY_HEXOSES = 1.4
+
+/**
+ * Whether a liquid's sugar stays dissolved: its sweetness against the limit at its strength, which is that of sucrose. Glucose and
+ * fructose dissolve otherwise, fructose much better, and nobody has measured them in a liqueur: of them nothing is refused.
+ */
 export const sugarState = (liquid: Liquid): SugarState => {
   const share = sugarGPerL(liquid) / sugarLimitGPerL(abvPercent(liquid))
   if (share < MAY_CRYSTALLISE) return 'dissolved'
   if (share <= 1) return 'may_crystallise'
-  return share <= SURELY_CRYSTALLISES ? 'not_known' : 'refused'
+  return share <= SURELY_CRYSTALLISES || besideSucrose(liquid) > MOSTLY_HEXOSES ? 'not_known' : 'refused'
 }
 
 /**

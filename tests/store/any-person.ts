@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { Entry, Happening, JarEntry } from '../../core/jar/entry/entry.ts'
+import { materialIds } from '../../core/quantity/materials.ts'
 import type { Nudge, Person, Place, SentNudge, Share } from '../../store/person.ts'
 import {
   amount,
@@ -22,7 +23,15 @@ import {
 } from './any-values.ts'
 
 const happening: fc.Arbitrary<Happening> = fc.oneof(
-  fc.record({ ...is('started'), ...ingredients, ...planned, name: text }),
+  fc
+    .record({
+      ...is('started'),
+      ...ingredients,
+      ...planned,
+      name: text,
+      sweetener: orNull(fc.constantFrom(...materialIds)),
+    })
+    .map(({ sweetener, ...started }) => ({ ...started, ...(sweetener !== null && { sweetener }) })),
   fc.record(is('shaken')),
   fc.record({ ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text) }),
   fc.record({ ...is('added'), ...ingredients }),

@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import type { Started } from '../../core/jar/entry/entry.ts'
+import { materialIds } from '../../core/quantity/materials.ts'
 import type { Measured } from '../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
 import type { Portion } from '../../core/recipe/portion.ts'
@@ -49,7 +50,7 @@ export const plant = fc.record({
   words: orNull(fc.record({ noun: text, isFormSaid: fc.boolean(), unit: orNull(text) })),
   addOn: orNull(day),
 })
-export const sweetenings = someOf(fc.record({ material: fc.constant('white_sugar' as const), massG: measured }))
+export const sweetenings = someOf(fc.record({ material: fc.constantFrom(...materialIds), massG: measured }))
 export const days: fc.Arbitrary<Started['days']> = fc.record({
   tasteFrom: orNull(day),
   strainFrom: orNull(day),

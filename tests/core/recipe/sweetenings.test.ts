@@ -1,5 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { DomainError } from '../../../core/domain-error.ts'
 import { depressionK } from '../../../core/liquid/freezing.ts'
 import {
   abvPercent,
@@ -20,7 +21,7 @@ import {
   waterG,
 } from '../../../core/liquid/liquid.ts'
 import { brixByRefraction } from '../../../core/liquid/measure/refraction.ts'
-import { materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
+import { type MaterialId, materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { mix } from '../../../core/recipe/solve/mix.ts'
 import { gramOf, knownSweetenings, sweetLiquid } from '../../../core/recipe/sweetening.ts'
@@ -157,6 +158,13 @@ describe('other sugars than sucrose', () => {
       expect(compared).toBeGreaterThan(5)
     }
   })
+})
+
+test('glucose and fructose are refused nowhere for what is known of sucrose alone', () => {
+  const made = (id: MaterialId) => () =>
+    mix({ portions: [portion(1000, 75)], sweetenings: [{ material: id, massG: exactly(700) }] }).sugarStays
+  for (const id of ['honey', 'agave_syrup', 'invert_syrup'] as const) expect(made(id)(), id).toBe('not_known')
+  for (const id of ['white_sugar', 'demerara', 'brown_sugar'] as const) expect(made(id), id).toThrow(DomainError)
 })
 
 test('how little the sugars of honey are known widens the ± of what comes of it; white sugar’s does not', () => {

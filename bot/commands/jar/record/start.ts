@@ -59,9 +59,11 @@ const keepZone = (zone: string): Action => ({
 })
 
 /** The batch of a start, without what tells two jars of it apart: its name, and days that follow from its first. */
-const batchText = ({ plants, spirits, waterG, sweetenings, targets, bottles, named, origin }: Started): string => {
+const batchText = (started: Started): string => {
+  const { plants, spirits, waterG, sweetenings, sweetener, targets, bottles, named, origin } = started
   const timeless = plants.map(({ addOn: _, ...plant }) => plant)
-  return canonical({ plants: timeless, spirits, waterG, sweetenings, targets, bottles, named, origin })
+  const kept = sweetener === undefined ? {} : { sweetener }
+  return canonical({ plants: timeless, spirits, waterG, sweetenings, ...kept, targets, bottles, named, origin })
 }
 
 /** A running jar of the very same batch: without a name a second one is hardly meant. */
