@@ -1,3 +1,4 @@
+import { extractIn } from '../../../core/jar/state/extract-in.ts'
 import { runningJars } from '../../../core/jar/state/running-jars.ts'
 import { gauged } from '../../../core/recipe/solve/gauged.ts'
 import { type Call, call } from '../../calls/call.ts'
@@ -25,7 +26,7 @@ export const measureCommand = defineCommand({
       return boilReply(input, measureCall(jar, input, ['before'], { after: afterText(input.before!.is) }))
     }
     expectHeavier(input)
-    const outcome = gauged(gauging)
+    const outcome = gauged(gauging, held === null ? undefined : extractIn(held.story))
     return input.jar === undefined
       ? gaugedReply(input, gauging, outcome)
       : measuredJarReply({ ...input, jar: input.jar }, gauging, outcome, context)

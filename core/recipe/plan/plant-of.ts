@@ -2,7 +2,7 @@ import type { Botanical, SourcedShare } from '../../botanical/botanical.ts'
 import type { Trust } from '../../botanical/evidence/trust.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { Plant } from '../steep.ts'
-import { between } from './between.ts'
+import { between, evenly } from './between.ts'
 
 /**
  * Half of the 95 % interval of a plant's water where no range of it is known, as a share of the plant: what one fruit or leaf
@@ -34,7 +34,7 @@ export function plantOf(botanical: Botanical, massG: Measured): Plant {
     massG,
     waterShare: waterOf(waterFraction),
     sugarShare: sugar === 0 ? exactly(0) : { value: sugar, plusMinus: SUGAR_SHARE * sugar },
-    extractShare: between(extractFraction.min, extractFraction.max),
+    extractShare: evenly(extractFraction.min, extractFraction.max),
     exchangeShare: between(waterExchange.min, waterExchange.max),
     keptMlPerG: between(retainedMlPerG.min, retainedMlPerG.max),
     bulky,

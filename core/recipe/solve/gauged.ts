@@ -3,11 +3,12 @@ import { densityGPerMl, type Liquid, liquidFrom } from '../../liquid/liquid.ts'
 import {
   abvOfKnownSugar,
   type DensityAt,
+  type GaugedLiquid,
   gaugeByTwoInstruments,
   sugarOfBoiledGPerL,
 } from '../../liquid/measure/gauge.ts'
 import { densityFromStemKgPerM3 } from '../../liquid/measure/stem.ts'
-import type { Measured } from '../../quantity/measured/measured.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { StemScale } from '../../quantity/quantities.ts'
 import { propagate, type Values } from '../propagate.ts'
 
@@ -66,21 +67,23 @@ const tempOf = (atC: number | null): Measured => ({
   plusMinus: atC === null ? BELIEVED_K : SAID_K,
 })
 
-const inputsOf = (gauging: Gauging) => {
+const inputsOf = (gauging: Gauging, extractGPerL: Measured) => {
   const own = { room: SUGAR_ROOM, filled: FILLED, left: LEFT_PERCENT }
   const stem = ({ value, scale, atC }: StemRead) => ({ value, scale, tempC: tempOf(atC) })
   switch (gauging.method) {
     case 'two_instruments':
       return {
         method: gauging.method,
+        extractGPerL,
         brix: { value: gauging.brix.value, tempC: tempOf(gauging.brix.atC) },
         hydrometer: stem(gauging.hydrometer),
       }
     case 'boiled':
-      return { method: gauging.method, ...own, before: stem(gauging.before), after: stem(gauging.after) }
+      return { method: gauging.method, extractGPerL, ...own, before: stem(gauging.before), after: stem(gauging.after) }
     case 'known_sugar':
       return {
         method: gauging.method,
+        extractGPerL,
         room: SUGAR_ROOM,
         hydrometer: stem(gauging.hydrometer),
         sugarGPerL: gauging.sugarGPerL,
@@ -97,17 +100,22 @@ const densityAt = (stem: Stem, moreRoomMlPerL = 0): DensityAt => ({
   tempC: stem.tempC,
 })
 
+/** Instruments tell sugar and extract together. */
 function solve(inputs: Inputs): { readonly abvPercent: number; readonly sugarGPerL: number } {
+  const { extractGPerL } = inputs
   switch (inputs.method) {
     case 'two_instruments':
-      return gaugeByTwoInstruments(inputs.brix.value, inputs.brix.tempC, densityAt(inputs.hydrometer))
+      return less(
+        gaugeByTwoInstruments(inputs.brix.value, inputs.brix.tempC, densityAt(inputs.hydrometer)),
+        extractGPerL,
+      )
     case 'boiled': {
       const seen = densityAt(inputs.after)
       const left = { ...seen, densityKgPerM3: seen.densityKgPerM3 + inputs.left * LIGHTER_KG_PER_M3 }
-      return known(inputs.before, sugarOfBoiledGPerL(left) * inputs.filled, inputs.room)
+      return less(known(inputs.before, sugarOfBoiledGPerL(left) * inputs.filled, inputs.room), extractGPerL)
     }
     case 'known_sugar':
-      return known(inputs.hydrometer, inputs.sugarGPerL, inputs.room)
+      return less(known(inputs.hydrometer, inputs.sugarGPerL + extractGPerL, inputs.room), extractGPerL)
   }
 }
 
@@ -116,11 +124,16 @@ const known = (stem: Stem, sugarGPerL: number, room: number) => ({
   sugarGPerL,
 })
 
-const litreOf = (of: Values<Pick<GaugedOutcome, 'abvPercent' | 'sugarGPerL'>>): Liquid =>
-  liquidFrom({ volumeMl: 1000, ...of })
+/** The same, of which so much is extract. */
+const less = ({ abvPercent, sugarGPerL }: GaugedLiquid, extractGPerL: number): GaugedLiquid => ({
+  abvPercent,
+  sugarGPerL: Math.max(0, sugarGPerL - extractGPerL),
+})
 
-function describe(of: Values<Pick<GaugedOutcome, 'abvPercent' | 'sugarGPerL'>>) {
-  const litre = litreOf(of)
+const litreOf = (of: GaugedLiquid, extractGPerL: number): Liquid => liquidFrom({ volumeMl: 1000, ...of, extractGPerL })
+
+function describe(of: GaugedLiquid, extractGPerL: number) {
+  const litre = litreOf(of, extractGPerL)
   return { ...of, densityGPerMl: densityGPerMl(litre), freezesAtC: freezesAtC(litre) }
 }
 
@@ -138,12 +151,13 @@ const atLeast = ({ value, plusMinus }: Measured, least: number): Measured => ({
  * Strength and sugar of a liqueur from what its instruments show, each with its ±: that of the readings, temperatures and
  * the kitchen carried through, and no less than the method is known to.
  * Error: ±2 % vol and ±1 Brix for two instruments, ±2 % vol at least for boiling; see the constants for their sources.
+ * @param extractGPerL - what is dissolved beside sugar, where what went into it tells that
  * Throws `readings_do_not_fit`.
  */
-export function gauged(gauging: Gauging): GaugedOutcome {
-  const found = propagate(inputsOf(gauging), (values) => describe(solve(values)))
+export function gauged(gauging: Gauging, extractGPerL: Measured = exactly(0)): GaugedOutcome {
+  const found = propagate(inputsOf(gauging, extractGPerL), (values) => describe(solve(values), values.extractGPerL))
   const { abvPercent, sugarGPerL, densityGPerMl, freezesAtC } = found
-  const litre = litreOf({ abvPercent: abvPercent.value, sugarGPerL: sugarGPerL.value })
+  const litre = litreOf({ abvPercent: abvPercent.value, sugarGPerL: sugarGPerL.value }, extractGPerL.value)
   const rest = { densityGPerMl, freezesAtC: widened(freezesAtC, freezingPlusMinusC(litre)) }
   if (gauging.method === 'known_sugar') {
     const share = Math.min(1, sugarGPerL.value / FULL_ERROR_G_PER_L)
