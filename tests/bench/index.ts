@@ -7,6 +7,7 @@ import { benchPictures } from './pictures.ts'
 import { benchSolves } from './solves.ts'
 import { benchStartup } from './startup.ts'
 import { benchStore } from './store.ts'
+import { benchTalk } from './talk.ts'
 
 const BENCHES = {
   calls: benchCalls,
@@ -15,6 +16,7 @@ const BENCHES = {
   solves: benchSolves,
   startup: benchStartup,
   store: benchStore,
+  talk: benchTalk,
   discord: benchDiscord,
   'discord-memory': benchDiscordMemory,
 }

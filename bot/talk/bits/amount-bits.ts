@@ -78,9 +78,14 @@ export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
   const words = wordSet(lexicon.bottles)
   const things = countable(lexicon)
   const count = numberSaid(typed, at, things)
+  const isCounted = count !== null && measureSaid(typed, count.next, things) !== null
   const from =
-    count === null || !count.isWord ? (/^(?:a|an|un|una|my|the)$/.test(wordAt(typed, at)) ? at + 1 : at) : count.next
-  const several = count?.isWord === true ? count : null
+    count === null || !(count.isWord || isCounted)
+      ? /^(?:a|an|un|una|my|the)$/.test(wordAt(typed, at))
+        ? at + 1
+        : at
+      : count.next
+  const several = count !== null && (count.isWord || isCounted) ? count : null
   const size = measureSaid(typed, from, things)
   if (size === null || size.kind !== 'volume' || !words.has(wordAt(typed, size.next))) return null
   const number = several?.value ?? 1

@@ -73,6 +73,8 @@ export function attach(around: RolesAround, bits: Open[]): void {
     if (!THINGS.has(before.kind) || before.role === 'left_out' || !belongs(bit, before.kind)) return
     const between = wordsOf(around, before.to, bit.from)
     if (!between.every((word) => BEHIND.has(word))) return
+    // `strained the lemon, 920`: nobody counts so many behind a name.
+    if (bit.kind === 'bare' && before.kind === 'plant' && bit.value > MOST_BEHIND) return
     const first = before.with === undefined ? undefined : bits[before.with]
     // `a punnet of raspberries, 300g`: the weight tells more than the measure.
     if (first !== undefined && !(before.loose !== undefined && bit.kind === 'mass')) return
@@ -84,6 +86,8 @@ export function attach(around: RolesAround, bits: Open[]): void {
     before.with = at
   })
 }
+
+const MOST_BEHIND = 60
 
 export const BEHIND = new Set([
   ',',

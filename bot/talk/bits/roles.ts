@@ -1,7 +1,7 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import type { Bit } from './bit.ts'
-import { leftOut, prices, sized, weighed } from './sizes.ts'
+import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
 import { isWished, JOIN } from './wished.ts'
 
 /** Bare numbers that are strengths, by what stands before them. */
@@ -18,7 +18,13 @@ function strengths(around: RolesAround, bits: Open[]): void {
     if (/^(?:ml|minutes|people|times|years|pm|am)$/.test(next)) return
     const words = wordsOf(around, bits[at - 1]?.to ?? 0, bit.from)
     // `a glass of 40`, `un bicchierino da 40`, `a 40 ml`: that is the glass.
-    const glass = around.spans.find(({ concept, to }) => concept === 'glass_of' && to <= bit.from && bit.from - to <= 1)
+    const glass = around.spans.find(
+      ({ concept, to }) =>
+        concept === 'glass_of' &&
+        to <= bit.from &&
+        bit.from - to <= 1 &&
+        (bit.from === to || /^(?:of|da|di)$/.test(before)),
+    )
     if (
       glass !== undefined ||
       (next === 'of' &&
@@ -172,6 +178,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   attach(around, bits)
   sized(bits)
   weighed(around, bits)
+  finished(around, bits)
   strengths(around, bits)
   sweetnesses(around, bits)
   volumes(around, bits)

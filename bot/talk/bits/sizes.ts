@@ -74,3 +74,20 @@ export function weighed(around: RolesAround, bits: Open[]): void {
     if (isMeasure) bit.role = 'gone'
   }
 }
+
+const LIQUEUR = /^(?:liqueur|liqueurs|liquore|liquori|finished|limoncello|nocino)$/
+
+/** `I want 3 litres of orange liqueur at 28 %`: so much is to come out. */
+export function finished(around: RolesAround, bits: Open[]): void {
+  const isWish = around.spans.some(({ concept }) => concept === 'wish' || concept === 'make')
+  const at = bits.findIndex(({ kind, role }) => kind === 'volume' && role === null)
+  const bit = bits[at]
+  if (!isWish || bit === undefined || bits.filter(({ kind }) => kind === 'volume').length > 1) return
+  const behind = around.typed.tokens.slice(bit.to, bit.to + 4)
+  const isFirst = !bits.slice(0, at).some(({ kind }) => kind === 'strength')
+  if (!isFirst || !behind.some(({ text }) => LIQUEUR.test(text)) || !bits.some(({ kind }) => kind === 'plant')) return
+  bit.kind = 'bottles'
+  bit.count = 1
+  bit.text = `1 x ${bit.text}`
+  for (const other of bits) if (other.kind === 'strength' && other.role === null) other.role = 'want'
+}

@@ -15,6 +15,8 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
       concept === 'wish' && begin >= from && end <= bit.from && begin >= from + stop,
   )
   if (isCue || near.some((word) => word === '→' || word === '>')) return true
+  const isThinning = around.spans.some(({ concept }) => concept === 'thin')
+  if (isThinning && last !== undefined && /^(?:for|per|get)$/.test(last) && bits[at - 1] !== undefined) return true
   if (last !== undefined && /^(?:to|until|towards|fino|a|ad)$/.test(last) && isToward(around, near, bits, at))
     return true
   const before = bits[at - 1]

@@ -62,11 +62,21 @@ export const gravity: Fill = (sentence) => {
 
 export const when: Fill = ({ bits }) => onlyBit(bits.find(({ kind, text }) => kind === 'date' && text !== 'today'))
 
-export const clock: Fill = ({ typed }) => {
-  const match = /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?\s*(?:am|pm|o'?clock)?|noon|midday|mezzogiorno)\b/i.exec(
-    typed.text,
+export const clock: Fill = ({ typed, bits }) => {
+  const match =
+    /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|del mattino)?/i.exec(
+      typed.text,
+    )
+  const named = match === null ? /\b(noon|midday|mezzogiorno)\b/i.exec(typed.text) : null
+  if (named !== null) return { text: named[1]!, bits: [] }
+  if (match === null) return null
+  const [, hour, part = ''] = match
+  const half = /pm|evening|afternoon|night|sera/i.test(part) ? ' pm' : /am|morning|mattino/i.test(part) ? ' am' : ''
+  const end = match.index + match[0].length
+  const within = bits.filter(
+    ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= match.index && (typed.tokens[to - 1]?.to ?? 0) <= end,
   )
-  return match === null ? null : { text: match[1]!.trim(), bits: [] }
+  return { text: Number(hour) > 12 ? hour! : `${hour}${half}`, bits: within }
 }
 
 export const until: Fill = ({ bits, has }) => {

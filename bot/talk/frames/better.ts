@@ -46,6 +46,8 @@ export function betterStrength(sentence: Sentence): Better | null {
 export function betterSweetness(sentence: Sentence): Better | null {
   const now = have(sentence, 'sweetness')
   const isSweeter = sentence.has('too_dry', 'sweeter')
+  // Water makes it weaker and less sweet at once.
+  if (!isSweeter && sentence.has('too_strong', 'weaker')) return null
   if (now === undefined || !(isSweeter || sentence.has('too_sweet', 'drier'))) return null
   return { text: `${nextSweetness(now.value, isSweeter)} g/L`, bits: [] }
 }

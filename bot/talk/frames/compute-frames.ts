@@ -125,6 +125,19 @@ export const computeFrames: readonly Frame[] = [
     ignores: ['plant', 'sugar', 'water', 'jar'],
   },
   {
+    command: 'syrup',
+    does: 'compute',
+    cues: { syrup: 2.5, own_jar: 2, how_much: 0.5, wish: 0.5, sweetened: -3 },
+    wants: ['syrup'],
+    bars: ['sweetened', 'print_label'],
+    slots: [
+      { option: 'jar', takes: 'known_jar', needed: true },
+      { option: 'to-strength', takes: 'wished_or_said_strength' },
+      { option: 'to-sweetness', takes: 'wished_sweetness' },
+    ],
+    ignores: ['sugar', 'water'],
+  },
+  {
     command: 'dilute',
     does: 'compute',
     cues: {

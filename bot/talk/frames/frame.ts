@@ -33,6 +33,8 @@ export type SlotKind =
   | 'when'
   | 'until'
   | 'jar'
+  | 'known_jar'
+  | 'wished_or_said_strength'
   | 'jar_or_all'
   | 'two_jars'
   | 'rating'
@@ -40,6 +42,7 @@ export type SlotKind =
   | 'units'
   | 'freezer'
   | 'shake_off'
+  | 'pause_over'
   | 'clock'
   | 'new_name'
 

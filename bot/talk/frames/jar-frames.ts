@@ -5,8 +5,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar shake',
     does: 'record',
-    cues: { shook: 4, all_of_them: 0.5 },
-    wants: ['shook'],
+    cues: { shook: 4, shake: 2.2, all_of_them: 0.5, show_jar: -1, remind: -3, shaking_reminders: -3, be_quiet: -3 },
+    wants: ['shook', 'shake'],
     slots: [
       { option: 'jar', takes: 'jar_or_all', needed: true },
       { option: 'when', takes: 'when' },
@@ -91,6 +91,7 @@ export const jarFrames: readonly Frame[] = [
       syrup: -2,
       sweet_stuff: -1,
       plants_and_spirit: -1.5,
+      own_jar: 1.5,
       show_jar: -2,
     },
     wants: ['added'],
@@ -116,7 +117,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar start',
     does: 'record',
-    cues: { started: 3.5, added: 1.2, plants_and_spirit: 2, have: -1, show_jar: -2 },
+    cues: { started: 3.5, added: 1.2, plants_and_spirit: 2, have: -1, show_jar: -2, own_jar: -2 },
     wants: ['started', 'added'],
     bars: ['wish'],
     slots: [
@@ -199,10 +200,11 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'reminders',
     does: 'set',
-    cues: { be_quiet: 3.5, remind: 2.3, until: 0.5, this_week: 0.5, shaking_reminders: 1.5 },
-    wants: ['be_quiet', 'remind', 'shaking_reminders'],
+    cues: { be_quiet: 3.5, reminders_on: 3.5, remind: 2.3, until: 0.5, this_week: 0.5, shaking_reminders: 1.5 },
+    wants: ['be_quiet', 'remind', 'shaking_reminders', 'reminders_on'],
     slots: [
-      { option: 'shake', takes: 'shake_off' },
+      { option: 'pause-until', takes: 'pause_over' },
+      { option: 'shake', takes: 'shake_off', unless: 'pause-until' },
       { option: 'pause-until', takes: 'until', unless: 'shake' },
       { option: 'time', takes: 'clock' },
     ],

@@ -11,6 +11,7 @@ type Stage = TalkJar['stage']
 
 /** Where a jar stands when a step can follow. */
 const FITTING: Readonly<Record<string, readonly Stage[]>> = {
+  syrup: ['strained', 'steeping', 'sweetened'],
   'jar shake': ['steeping'],
   'jar strain': ['steeping'],
   'jar sweeten': ['strained', 'sweetened'],

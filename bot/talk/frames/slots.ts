@@ -1,4 +1,4 @@
-import type { Sentence } from '../bits/bit.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
 import {
   amountOf,
   brix,
@@ -78,6 +78,10 @@ const newName: Fill = ({ typed, bits }) => {
   return text === '' ? null : { text, bits: bits.filter((bit) => bit.from >= from!) }
 }
 
+/** `another lemon`. */
+const isMore = ({ typed }: Sentence, { from }: Bit): boolean =>
+  /^(?:another|altro|altra|extra)$/.test(typed.tokens[from - 1]?.text ?? '')
+
 /** How each option's words are found. */
 export const fills: Readonly<Record<SlotKind, Fill>> = {
   plants,
@@ -100,11 +104,22 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   added_plants: (sentence, command) => {
     const jar = jarsMeant(sentence, command)
     const others = sentence.bits.filter((bit) => isPlant(bit) && !jar.bits.includes(bit))
-    if (others.length === 0) return null
-    const amounts = others.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
+    // `Popped another lemon in`: of the jar that is meant, more of the same.
+    const more =
+      others.length > 0
+        ? others
+        : sentence.bits.filter((bit) => isPlant(bit) && (bit.with !== undefined || isMore(sentence, bit)))
+    if (more.length === 0) return null
+    const amounts = more.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
     return {
-      text: others.map((each) => plantText(sentence.bits, each, sentence.typed)).join(' + '),
-      bits: [...others, ...amounts],
+      text: more
+        .map((each) =>
+          each.with === undefined && isMore(sentence, each)
+            ? `1 ${each.text.toLowerCase()}`
+            : plantText(sentence.bits, each, sentence.typed),
+        )
+        .join(' + '),
+      bits: [...more, ...amounts],
     }
   },
   spirits,
@@ -129,6 +144,8 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   when,
   until,
   clock,
+  known_jar: (sentence, command) => (sentence.has('own_jar') ? jarFilled(sentence, command, false) : null),
+  wished_or_said_strength: find(({ kind }) => kind === 'strength'),
   jar: (sentence, command) => jarFilled(sentence, command, false),
   jar_or_all: (sentence, command) => jarFilled(sentence, command, true),
   two_jars: (sentence) => {
@@ -142,6 +159,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   note,
   units,
   freezer,
+  pause_over: ({ has }) => (has('reminders_on') && !has('until', 'denial') ? { text: 'none', bits: [] } : null),
   shake_off: ({ has }) =>
     has('shaking_reminders') && has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null,
   new_name: newName,

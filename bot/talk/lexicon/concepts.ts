@@ -11,7 +11,7 @@ export interface ConceptSpan {
 type Pattern = readonly string[]
 
 const GAP = '~'
-const MOST_GAP = 3
+const MOST_GAP = 4
 
 interface Index {
   readonly byWord: ReadonlyMap<string, readonly (readonly [Concept, Pattern])[]>

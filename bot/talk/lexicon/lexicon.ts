@@ -22,6 +22,7 @@ export type Concept =
   | 'spent'
   | 'call_it'
   | 'put_off'
+  | 'reminders_on'
   | 'never_mind'
   // Told by the amounts, not by words.
   | 'several_liquids'

@@ -1,5 +1,6 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
 import { answered } from './answer-question.ts'
 import { replaced, scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
 import { bottled, otherPlants, otherSpirit, readyBy, withoutPlant } from './plan-rules.ts'
@@ -16,6 +17,7 @@ const corrected: Rule = ({ bits, typed, has }, last) => {
   if (mark !== -1 && numbers.length === 2) {
     const right = numbers.find(({ to }) => to <= mark) ?? numbers.findLast(({ from }) => from > mark)
     const wrong = numbers.find((bit) => bit !== right)
+    if (right?.kind === 'volume' && wrong !== undefined) return setTo(right, changedOf(last), true)
     const changed = right === undefined || wrong === undefined ? null : replaced(last, digits(wrong), digits(right))
     return changed === null ? null : callReading(changed)
   }
@@ -74,13 +76,21 @@ const inMeasures: Rule = ({ has, bits, typed }, last) => {
 }
 
 const target: Rule = ({ bits, typed, has }, last) => {
-  const [only, another] = bits
-  if (only === undefined || another !== undefined || typed.tokens.length > 8 || has('how_much', 'how_long')) return null
-  return setTo(only, changedOf(last), false)
+  const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 6
+  const isWished = bits.every(({ kind }) => kind === 'strength' || kind === 'sweetness' || kind === 'bottles')
+  if (bits.length === 0 || has('how_much', 'how_long') || !(bits.length === 1 ? isShort : isWished)) return null
+  let reading: TalkReading | null = null
+  for (const bit of bits) {
+    const call = reading?.kind === 'call' ? reading.call : changedOf(last)
+    const next = setTo(bit, call, bits.length === 1)
+    if (next === null) return null
+    reading = next
+  }
+  return reading
 }
 
 const begun: Rule = ({ has, bits }, last, { offered }) => {
-  if (!has('start_word') || bits.some(isAmountBit)) return null
+  if (!has('start_word') || has('asking', 'denial') || bits.length > 0) return null
   const start = offered.find(({ command }) => command === 'jar start')
   if (start !== undefined) return callReading(start, 'record')
   if (last.command !== 'plan') return null
@@ -119,7 +129,15 @@ const ofOtherJar: Rule = ({ has, bits }, last) => {
   return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: [] }
 }
 
-const shownAgain: Rule = ({ has, bits, typed }) => {
+/** Whether hardly anything else is said. */
+const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], concept: Concept): boolean => {
+  const words = tokens.flatMap(({ kind }, at) => (kind === 'word' ? [at] : []))
+  const isWithin = (at: number): boolean =>
+    spans.some((span) => (span.concept === concept || span.concept === 'greeting') && span.from <= at && at < span.to)
+  return words.length > 0 && words.every(isWithin) && spans.some((span) => span.concept === concept)
+}
+
+const shownAgain: Rule = ({ has, bits, typed, spans }) => {
   const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 6
   if (has('how_sure')) return { kind: 'last', what: 'how_sure' }
   if (
@@ -129,7 +147,7 @@ const shownAgain: Rule = ({ has, bits, typed }) => {
   )
     return { kind: 'last', what: 'why' }
   if (bits.length > 0 || !isShort) return null
-  if (has('more') && !has('sweeter', 'stronger', 'what_is_on')) return { kind: 'last', what: 'more' }
+  if (isOnly(typed, spans, 'more')) return { kind: 'last', what: 'more' }
   return has('no') && !has('yes') && typed.tokens.length <= 3 ? { kind: 'last', what: 'let_be' } : null
 }
 

@@ -53,6 +53,10 @@ export const withoutPlant: Rule = ({ bits }, last) => {
   const stem = plant.text.toLowerCase().replace(/(?:es|s|i|e|o|a)$/, '')
   const items = of.split('+').map((item) => item.trim())
   const kept = items.filter((item) => !named(item).includes(stem))
+  const other = bits.find(({ kind, role }) => kind === 'plant' && role !== 'left_out')
+  // `Lose the lemons, use oranges`: one in the place of the other.
+  if (other !== undefined && kept.length < items.length)
+    return callReading(withOption(last, 'of', [...kept, other.text.toLowerCase()].join(' + ')))
   return kept.length === items.length || kept.length === 0
     ? null
     : callReading(withOption(last, 'of', kept.join(' + ')))
@@ -76,6 +80,13 @@ export const otherPlants: Rule = ({ bits, typed, has }, last) => {
       : null
   }
   if (last.command !== 'plan') return null
+  const own = of.split('+').map((item) => item.trim())
+  const isThere = (item: string): boolean =>
+    plants.some(({ text: name }) => item.toLowerCase().includes(name.toLowerCase().replace(/(?:es|s|i|e)$/, '')))
+  // `with 12 lemons`: another amount of what is in it already.
+  if (own.some(isThere) && plants.length === 1 && plants[0]!.with !== undefined) {
+    return callReading(withOption(last, 'of', own.map((item) => (isThere(item) ? text : item)).join(' + ')))
+  }
   if (isAdded && typed.tokens.length <= 10) return callReading(withOption(last, 'of', `${of} + ${text}`))
   const isOne = !of.includes('+') && plants.length === 1
   if (!has('instead') || !isOne) return null

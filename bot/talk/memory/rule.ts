@@ -29,35 +29,49 @@ export const isAmountBit = ({ kind, role }: Bit): boolean =>
   (kind === 'volume' && role !== 'of_water') || kind === 'mass'
 
 /** A number alone, in place of what it can only be. */
+/** From here on no liqueur is wished so strong, % vol: it is what there is. */
+const NO_LIQUEUR = 55
+
+/** Wished strengths of a usual liqueur, % vol. */
+const USUAL = { least: 15, most: 50 } as const
+
+/** A strength in place of what it can only be: that of the spirit, of the infusion, or the wished one. */
+function strengthSet(call: CallRead, text: string, value: number): TalkReading | null {
+  const { spirit, strength } = call.options
+  if (value > NO_LIQUEUR && strength !== undefined && call.command !== 'serving')
+    return callReading(withOption(call, 'strength', text))
+  if (value > NO_LIQUEUR && spirit !== undefined && /\d\s*%/.test(spirit)) {
+    return callReading(withOption(call, 'spirit', spirit.replace(/\d+(?:[.,]\d+)?\s*%/, text)))
+  }
+  if (takes(call.command, 'to-strength')) return callReading(withOption(call, 'to-strength', text))
+  return strength === undefined ? null : callReading(withOption(call, 'strength', text))
+}
+
+/** How many pieces a number may be, where a plan counts so many now. */
+function countSet(call: CallRead, value: number, text: string): TalkReading | null {
+  const option = nearestOption(call, value)
+  const now = Number(/\d+(?:[.,]\d+)?/.exec(option === null ? '' : (call.options[option] ?? ''))?.[0])
+  const isFar = now > 0 && Math.abs(Math.log(value / now)) > Math.log(1.6)
+  const isStrength = value >= USUAL.least && value <= USUAL.most && takes(call.command, 'to-strength')
+  if (isStrength && (isFar || option === 'to-strength' || call.options.of === undefined))
+    return callReading(withOption(call, 'to-strength', `${text}%`))
+  return option === null ? null : callReading(withNumber(call, option, text))
+}
+
+/** A number alone, in place of what it can only be. */
 export function setTo(bit: Bit, call: CallRead, isInstead: boolean): TalkReading | null {
   const { kind, value, text } = bit
-  if (kind === 'strength' && takes(call.command, 'to-strength'))
-    return callReading(withOption(call, 'to-strength', text))
+  if (kind === 'strength') return strengthSet(call, text, value)
   if (kind === 'sweetness' && takes(call.command, 'to-sweetness'))
     return callReading(withOption(call, 'to-sweetness', text))
   if (kind === 'bottles' && takes(call.command, 'bottles')) return callReading(withOption(call, 'bottles', text))
-  if (
-    kind === 'bare' &&
-    value >= 10 &&
-    value <= 60 &&
-    takes(call.command, 'to-strength') &&
-    call.options.of === undefined
-  ) {
-    return callReading(withOption(call, 'to-strength', `${text}%`))
-  }
-  if (kind === 'strength' && call.options.strength !== undefined) return callReading(withOption(call, 'strength', text))
   if (kind === 'volume' && call.options.pour !== undefined) return callReading(withOption(call, 'pour', text))
   if (!isInstead) return null
-  const digits = /\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? ''
-  const option = nearestOption(call, value)
-  if (kind === 'bare' && option !== null) return callReading(withNumber(call, option, digits))
-  if (kind === 'volume') {
-    const liquid = ['infusion', 'spirit', 'liqueur', 'measured'].find((name) => call.options[name] !== undefined)
-    return liquid === undefined
-      ? null
-      : callReading(withOption(call, liquid, call.options[liquid]!.replace(/^[\d.,]+\s*\p{L}+/u, text)))
-  }
-  return null
+  if (kind === 'bare') return countSet(call, value, text)
+  if (kind !== 'volume') return null
+  const liquid = ['infusion', 'spirit', 'liqueur', 'measured'].find((name) => call.options[name] !== undefined)
+  if (liquid === undefined) return null
+  return callReading(withOption(call, liquid, call.options[liquid]!.replace(/^[\d.,]+\s*\p{L}+/u, text)))
 }
 
 export const isLiquidBit = ({ kind }: Bit): boolean =>

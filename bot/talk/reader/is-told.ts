@@ -15,7 +15,12 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
     sentence.spans.some((span) => span.concept === concept && span.from >= clause.from && span.to <= clause.to)
   if (sentence.typed.tokens[clause.to]?.text === '?' || within('asking')) return false
   if (ORDERED.has(command)) return true
-  return !within('hypothesis') && !isDenied(sentence)
+  return (
+    sentence.has(...DEEDS, 'renamed') &&
+    (command !== 'jar shake' || sentence.has('shook')) &&
+    !within('hypothesis') &&
+    !isDenied(sentence)
+  )
 }
 
 /** `not`, `havent`, `non` directly before what was done. */
@@ -40,7 +45,7 @@ function clauseOf({ typed, spans }: Sentence): { readonly from: number; readonly
   return { from, to }
 }
 
-const DEEDS = new Set<Concept>([
+const DEEDS: ReadonlySet<Concept> = new Set<Concept>([
   'shook',
   'strained',
   'sweetened',

@@ -67,7 +67,7 @@ const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<string, st
 function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
   const { frame, lacks, open, unused } = best
   const call = callOf(best)
-  const leftOut = leftOutOf(sentence, best.used)
+  const leftOut = leftOutOf(sentence, best.used, frame.does === 'record' ? Object.keys(frame.cues) : [])
   if (frame.does === 'never') return { kind: 'only_typed', call }
   if (open !== null) {
     const choices = open.choices.map((text) => callOf(best, { [open.option]: text }))

@@ -48,16 +48,18 @@ const parsed = (read: string): Invocation | null => {
 export function talker() {
   const store = memoryStore('UTC')
   const faults: string[] = []
-  const dispatch = {
+  const [talk, replies] = [newTalkMemory(), newLastReplies()]
+  let nowMs = NOW_MS
+  const dispatch = () => ({
     ...newAsker(),
     store,
     language: en,
     commands,
-    nowMs: NOW_MS,
-    talk: newTalkMemory(),
-    replies: newLastReplies(),
+    nowMs,
+    talk,
+    replies,
     log: (text: string) => faults.push(text),
-  }
+  })
   const counted = async () => {
     const { jars } = await store.read('local')
     return { jars: jars.length, entries: jars.reduce((sum, { entries }) => sum + entries.length, 0) }
@@ -65,10 +67,15 @@ export function talker() {
   return {
     faults: faults as readonly string[],
     store,
+    hear: (line: string) => hear(line, dispatch()),
+    /** So many minutes later. */
+    wait(minutes: number): void {
+      nowMs += minutes * 60_000
+    },
     async say(line: string): Promise<Told> {
       const before = await counted()
       const begin = performance.now()
-      const { outcome, read, choices } = await hear(line, dispatch)
+      const { outcome, read, choices } = await hear(line, dispatch())
       const ms = performance.now() - begin
       const after = await counted()
       return {

@@ -8,7 +8,7 @@ import type { Told } from './told.ts'
 export type Verdict = 'right' | 'asked' | 'lost' | 'wrong'
 
 /** Intents that an entry of the handbook answers. */
-const TOPICS = new Set(
+export const TOPICS: ReadonlySet<string> = new Set(
   (
     'define how_to split_batch other_sugar rest_time keep_time compare_keep temperature light vessel safety dairy spent second_steep label allergen law cost measure explain substitute_spirit freeze_check servings ' +
     'change_spirit time_to_ready cautions serving season dose plant_info steep_time'

@@ -1,0 +1,105 @@
+import { findEntry } from '../../bot/talk/handbook/find-entry.ts'
+import { findEntryRespelt } from '../../bot/talk/handbook/respell.ts'
+import { english } from '../../bot/talk/lexicon/english.ts'
+import { italian } from '../../bot/talk/lexicon/italian.ts'
+import { readSentence } from '../../bot/talk/reader/read-sentence.ts'
+import { en } from '../../bot/text/en/index.ts'
+import { saidText } from '../../core/quantity/said/said-text.ts'
+import { readOffTopic, type Sentence, sentencesOf } from '../talk/corpus.ts'
+import { talker, talkerFor } from '../talk/reader/told.ts'
+import { isWronglyRecorded, TOPICS, type Verdict, verdictOn } from '../talk/reader/verdict.ts'
+
+type Row = [label: string, value: string, goal?: string]
+
+const FILES = ['open', 'open-2', 'own-1', 'held'] as const
+const AMOUNTS = new Set(
+  'plan recipe ideas season dose time_to_ready steep_time syrup dilute mix blend adjust serving servings freeze_check cost measure_boil_off measure_two_instruments cautions plant_info'.split(
+    ' ',
+  ),
+)
+
+const kindOf = ({ meaning: { intent } }: Sentence): string =>
+  intent === 'trouble'
+    ? 'symptoms'
+    : AMOUNTS.has(intent)
+      ? 'amounts'
+      : TOPICS.has(intent)
+        ? 'handbook'
+        : 'jars, follow-ups'
+
+type Counts = Record<Verdict, number> & { recorded: number }
+
+const share = (part: number, whole: number): string => `${((100 * part) / whole).toFixed(1)} %`
+
+const written = ({ right, asked, lost, wrong, recorded }: Counts): string => {
+  const all = right + asked + lost + wrong
+  return `${all}: right ${share(right, all)}, asked ${share(asked, all)}, lost ${share(lost, all)}, wrong ${share(wrong, all)}, wrongly recorded ${recorded}`
+}
+
+/** One letter swapped with its neighbour in the longest word. */
+const slipped = (text: string): string => {
+  const longest = text.match(/\p{L}{5,}/gu)?.toSorted((one, other) => other.length - one.length)[0]
+  if (longest === undefined) return text
+  const at = Math.floor(longest.length / 2)
+  return text.replace(longest, longest.slice(0, at - 1) + longest[at] + longest[at - 1] + longest.slice(at + 1))
+}
+
+async function counted(sentences: readonly Sentence[], change: (text: string) => string = (text) => text) {
+  const counts = new Map<string, Counts>()
+  for (const sentence of sentences) {
+    const told = await (await talkerFor(sentence)).say(change(sentence.text))
+    const verdict = verdictOn(told, sentence)
+    for (const key of ['all', `${sentence.lang}, ${kindOf(sentence)}`]) {
+      const count = counts.get(key) ?? { right: 0, asked: 0, lost: 0, wrong: 0, recorded: 0 }
+      count[verdict]++
+      if (isWronglyRecorded(told, sentence)) count.recorded++
+      counts.set(key, count)
+    }
+  }
+  return counts
+}
+
+/** How long reading alone takes, beside taking the words apart. */
+function timed(texts: readonly string[]) {
+  const knows = {
+    lexicons: [english, italian],
+    jars: [],
+    today: { year: 2026, month: 11, day: 29 },
+    findEntry: (text: string) => findEntry(text, en.handbook),
+    findRespelt: (text: string) => findEntryRespelt(text, en.handbook),
+  }
+  for (const text of texts.slice(0, 50)) readSentence(text, knows)
+  const times = texts.map((text) => {
+    const begin = performance.now()
+    readSentence(text, knows)
+    return performance.now() - begin
+  })
+  const begin = performance.now()
+  for (const text of texts) saidText(text)
+  const alone = (performance.now() - begin) / texts.length
+  return { mean: times.reduce((sum, each) => sum + each, 0) / times.length, worst: Math.max(...times), alone }
+}
+
+/** What is understood of sentences, in full and with one slip, by whoever wrote them and what they are about. */
+export async function benchTalk(): Promise<{ name: string; rows: readonly Row[] }> {
+  const rows: Row[] = []
+  for (const name of FILES) {
+    const sentences = sentencesOf(name)
+    const counts = await counted(sentences)
+    const goal = name.startsWith('open') ? 'right ≥ 95 %' : 'right ≥ 85 %, wrong ≤ 3 %, wrongly recorded 0'
+    rows.push([name, written(counts.get('all')!), goal])
+    for (const [key, count] of [...counts].sort()) if (key !== 'all') rows.push([`  ${key}`, written(count)])
+    rows.push(['  one slip', written((await counted(sentences, slipped)).get('all')!), '8 points less at most'])
+    rows.push(['  greeted', written((await counted(sentences, (text) => `hi there! ${text}`)).get('all')!)])
+  }
+  let answered = 0
+  for (const { text } of readOffTopic()) if ((await talker().say(text)).code !== 'not_understood') answered++
+  rows.push(['off-topic answered', share(answered, readOffTopic().length), '≤ 5 %'])
+  const { mean, worst, alone } = timed(FILES.flatMap((name) => sentencesOf(name).map(({ text }) => text)))
+  rows.push([
+    'reading one',
+    `${mean.toFixed(2)} ms, worst ${worst.toFixed(1)} ms (its words alone ${alone.toFixed(3)} ms)`,
+    'mean < 5 ms, worst < 50 ms',
+  ])
+  return { name: 'Sentences understood', rows }
+}

@@ -1,0 +1,69 @@
+import fc from 'fast-check'
+import { expect, it } from 'vitest'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
+import { runs, SEED } from '../../runs.ts'
+import { readDangers, readOffTopic, sentencesOf } from '../corpus.ts'
+import { talkerFor } from './told.ts'
+
+const WORDS = [...sentencesOf('open'), ...sentencesOf('own-1'), ...readOffTopic(), ...readDangers()]
+  .map(({ text }) => text.split(/\s+/))
+  .filter((words) => words.length > 1)
+
+/** A piece of one sentence of the corpus, perhaps with a slip in it. */
+const piece = fc
+  .record({
+    sentence: fc.nat(WORDS.length - 1),
+    from: fc.nat(20),
+    length: fc.integer({ min: 1, max: 6 }),
+    slip: fc.option(fc.tuple(fc.nat(40), fc.constantFrom('x', 'e', '', ' ')), { nil: null }),
+  })
+  .map(({ sentence, from, length, slip }) => {
+    const words = WORDS[sentence]!
+    const begin = from % words.length
+    const text = words.slice(begin, begin + length).join(' ')
+    if (slip === null) return text
+    const at = slip[0] % text.length
+    return text.slice(0, at) + slip[1] + text.slice(at + 1)
+  })
+
+const scrambled = fc.array(piece, { minLength: 1, maxLength: 4 }).map((pieces) => pieces.join(' '))
+
+/** By command, stems of which one has to be there where anything is written down; written apart from the reader's own words. */
+const MEANS_IT: Readonly<Record<string, RegExp>> = {
+  'jar shake': /sh[ao]+ok|shak|swirl|stir|turn|jiggl|agit|scoss|sbatt|moss|girat/i,
+  'jar strain': /strain|drain|siev|took|taken|fish|remov|press|separat|through|filtr|col|scol|tolt|passat/i,
+  'jar sweeten': /sweet|syrup|sugar|add|put|went|in\b|zuccher|dolc|sciropp|aggiunt|mess/i,
+  'jar filter': /filt|rack|travas|passat/i,
+  'jar bottle': /bottl|fill|decant|imbott|riemp/i,
+  'jar taste': /tast|tri(?:ed|al)|try|sip|sampl|rat(?:e|ing)|star|scor|give|gets|assagg|prov|vot|do\b|stell|punt/i,
+  'jar add': /add|put|pop|drop|chuck|thr[eo]w|bung|slip|st[iu]ck|tip|top|pour|went|aggiunt|mess|butt/i,
+  'jar open': /open|crack|broke|drink|glass|apert|stapp/i,
+  'jar start':
+    /start|beg[au]n|set|put|made|going|on the go|steep|filled|kick|add|pop|drop|thr[eo]w|chuck|do|go|record|log|save|keep|mak|cominc|iniz|mess|prepar|avvi|aggiunt|vai|registr|salv/i,
+  'jar later':
+    /remind|ping|nudge|tell|let me|notif|alert|poke|shout|prod|later|ask|snooze|postpone|put|leave|day|hold|come back|ricord|promem|avvis|fammi|dimm|tardi|dopo|rimand|chied|ripass|lasci|posticip|volta|notific/i,
+  'jar undo':
+    /undo|back|wrong|scrap|ignore|mean|cancel|delete|remove|mistake|me\b|revert|annull|togl|sbagl|cancell|indietro|detto/i,
+  'jar rename': /call|name|rinomin|chiam/i,
+  again: /again|same|last|before|repeat|redo|another|more batch|come|nuovo|rif|stess|altro|ripet|ugual/i,
+}
+
+it('erases nothing, throws nothing away, shows nothing to others, and writes down only what a word means', {
+  timeout: 600_000,
+}, async () => {
+  await fc.assert(
+    fc.asyncProperty(scrambled, async (text) => {
+      const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+      const told = await one.say(text)
+      const { jars, shares } = await one.store.read('local')
+      expect(one.faults).toEqual([])
+      expect(told.erased).toBe(false)
+      expect(jars.filter(({ entries }) => jarStateOf(entries)?.ended !== null && jarStateOf(entries) !== null)).toEqual(
+        [],
+      )
+      expect(shares).toEqual([])
+      if (told.recorded !== 0) expect(text).toMatch(MEANS_IT[told.command ?? ''] ?? /$ never/)
+    }),
+    { numRuns: runs(500, 20_000), seed: SEED },
+  )
+})

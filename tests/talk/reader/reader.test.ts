@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest'
+import { readDangers, readOffTopic, sentencesOf } from '../corpus.ts'
+import { talker, talkerFor } from './told.ts'
+import { isWronglyRecorded, verdictOn } from './verdict.ts'
+
+/** The least that has to be understood, as a share: what was measured when it was written, less one in fifty. */
+const LEAST = { open: 0.9, 'open-2': 0.94, 'own-1': 0.85 } as const
+
+describe.each(Object.entries(LEAST))('the sentences of %s', (name, least) => {
+  it('are understood, and nothing is recorded that nobody told', async () => {
+    const sentences = sentencesOf(name as keyof typeof LEAST)
+    const wronglyRecorded: string[] = []
+    let right = 0
+    for (const sentence of sentences) {
+      const one = await talkerFor(sentence)
+      const told = await one.say(sentence.text)
+      expect(one.faults).toEqual([])
+      if (verdictOn(told, sentence) === 'right') right++
+      if (isWronglyRecorded(told, sentence)) wronglyRecorded.push(sentence.text)
+    }
+    expect(wronglyRecorded).toEqual([])
+    expect(right / sentences.length).toBeGreaterThanOrEqual(least)
+  })
+})
+
+it('answers hardly anything that is of something else', async () => {
+  const answered: string[] = []
+  for (const { text } of readOffTopic()) {
+    const { code } = await talker().say(text)
+    if (code !== 'not_understood') answered.push(text)
+  }
+  expect(answered.length).toBeLessThanOrEqual(0.05 * readOffTopic().length)
+})
+
+/** What is no ingredient is answered by the handbook. */
+const TOPICS = ['flame', 'children', 'pregnancy']
+
+it('plans nothing that is dangerous, wherever it stands in the sentence', async () => {
+  for (const { text } of readDangers()) {
+    const one = talker()
+    const { code, command, data, recorded } = await one.say(text)
+    const isSafe =
+      code !== null || command === 'emergency' || (command === 'handbook' && TOPICS.includes(String(data.entry)))
+    expect({ text, isSafe, recorded }).toEqual({ text, isSafe: true, recorded: 0 })
+  }
+})
+
+describe('what a sentence never does', () => {
+  it.each([
+    ['forget everything', '/forget'],
+    ['delete my data', '/forget'],
+    ['throw the lemon away', '/jar discard lemon'],
+    ['share the lemon recipe', '/share lemon'],
+    ['the lemon is all gone', '/jar empty lemon'],
+  ])('%s: it answers with the line to type', async (text, line) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    const told = await one.say(text)
+    expect(told).toMatchObject({ code: 'question', choices: [line], recorded: 0, erased: false })
+  })
+
+  it.each([
+    'did i shake the lemon?',
+    'should i shake the lemon',
+    'shake the lemon',
+    'i havent shaken the lemon',
+    'when i strain the lemon',
+    'ho filtrato, 930 ml a 85, come arrivo a 30?',
+  ])('%s: it records nothing', async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    expect(await one.say(text)).toMatchObject({ recorded: 0 })
+  })
+})
+
+it('names a word that it left out', async () => {
+  const { outcome } = await talker().hear('10 organic lemons and a litre of 95% for the zeppelin')
+  const notes = outcome.ok && 'reply' in outcome ? outcome.reply.notes : []
+  expect(notes[0]).toMatchObject({ key: 'left_out', values: { words: ['organic', 'zeppelin'] } })
+})
+
+describe('memory', () => {
+  it('changes the last call and runs it again', async () => {
+    const one = talker()
+    await one.say('10 lemons and a litre of 95%')
+    expect((await one.say('drier')).read).toBe('/plan of:10 lemons spirit:1 litre 95% to-sweetness:120 g/L')
+    expect((await one.say('with gin instead')).read).toBe(
+      '/plan of:10 lemons spirit:1 litre gin 40% to-sweetness:120 g/L',
+    )
+    expect((await one.say('double it')).read).toBe('/plan of:20 lemons spirit:2 litre gin 40% to-sweetness:120 g/L')
+  })
+
+  it('asks which jar, and takes the answer', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+    expect(await one.say('shook it')).toMatchObject({
+      code: 'question',
+      choices: ['/jar shake lemon', '/jar shake ginger'],
+      recorded: 0,
+    })
+    expect(await one.say('the ginger')).toMatchObject({ read: '/jar shake ginger', recorded: 1 })
+  })
+
+  it('is gone after half an hour', async () => {
+    const one = talker()
+    await one.say('10 lemons and a litre of 95%')
+    one.wait(31)
+    expect((await one.say('drier')).code).toBe('not_understood')
+  })
+})
