@@ -5,7 +5,7 @@ import { newDoubts } from './chat/doubts.ts'
 import { nearest } from './chat/grammar/nearest.ts'
 import { commands } from './commands/index.ts'
 import { type Config, type DiscordConfig, loadSettings, readConfig, showsToken } from './config.ts'
-import { pauseFor, tour } from './demo/tour.ts'
+import { enterFrom, tour } from './demo/tour.ts'
 import { putBack } from './doctor/put-back.ts'
 import { checkUp } from './doctor/run-doctor.ts'
 import { spoken } from './languages.ts'
@@ -47,9 +47,9 @@ const wrongArgument = (typed: string, known: readonly string[]): ExitCode => {
 
 const season = async ([folder]: readonly string[], config: Config): Promise<ExitCode> => {
   const stage = { season: language.season, commands, ...spoken, screen: screenOf(config), log, out, isHeard, ended }
-  const pause = pauseFor(process.stdout.isTTY === true, ended)
+  const nextDay = enterFrom(process.stdin, process.stdout, language.season.goOn, ended)
   const saveFile = folder === undefined ? null : saveFileIn(folder)
-  await tour({ ...stage, saveFile, pause, parent: tmpdir(), now: Date.now })
+  await tour({ ...stage, saveFile, nextDay, parent: tmpdir(), now: Date.now })
   return 0
 }
 

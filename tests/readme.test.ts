@@ -57,7 +57,7 @@ test('the README shows how the season begins', async () => {
       if (printed.length > beginning.length) stop.abort()
     },
     isHeard: () => true,
-    pause: noPause,
+    nextDay: noPause,
     ended: stop.signal,
   })
   expect(beginning.length).toBeGreaterThan(500)

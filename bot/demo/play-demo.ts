@@ -12,10 +12,10 @@ import type { SaveFile } from '../terminal/files/save-file.ts'
 import { terminalLanguage } from '../terminal/show/language-for-terminal.ts'
 import { render } from '../terminal/show/render.ts'
 import { wrap } from '../terminal/show/wrap.ts'
-import type { SeasonStep, SeasonText } from '../text/demo-text.ts'
+import type { SeasonAct, SeasonStep, SeasonText } from '../text/demo-text.ts'
 import type { Language } from '../text/language.ts'
 import { remindNext } from './jump-to-next-reminder.ts'
-import { brevity } from './shorten-reply.ts'
+import { asItIs, brevity } from './shorten-reply.ts'
 
 /** What a season is played with. */
 export interface DemoStage extends Pick<TerminalSession, 'commands' | 'screen' | 'log' | 'out' | 'isHeard' | 'ended'> {
@@ -25,8 +25,8 @@ export interface DemoStage extends Pick<TerminalSession, 'commands' | 'screen' |
   readonly store: Store
   /** Null: the pictures it comes with are not drawn. */
   readonly saveFile: SaveFile | null
-  /** Waited after whatever is shown, where somebody reads along. */
-  readonly pause: () => Promise<void>
+  /** Waited for before the next day, where somebody reads along. */
+  readonly nextDay: () => Promise<void>
 }
 
 const USER = 'local'
@@ -43,32 +43,32 @@ const asksFor = ({ data: { duties } }: Reply): readonly string[] => [
 ]
 
 /** Prints under the day's heading; an empty line only around what is long. */
-function printer({ out, season, screen }: DemoStage) {
+function printer({ out, season, screen, nextDay }: DemoStage) {
   let [day, isRoomy] = ['', true]
-  const print = (text: string, nowMs: number, isLong: boolean): void => {
+  const print = async (text: string, nowMs: number, isLong: boolean): Promise<void> => {
     const today = dayAt(season.zone, nowMs)
     const isNewDay = isoDay(today) !== day
+    if (isNewDay && day !== '') await nextDay()
     if (isNewDay) out(`${day === '' ? '' : '\n'}${season.heading(today)}\n`)
     else if (isLong || isRoomy) out('\n')
     day = isoDay(today)
     isRoomy = isLong
     out(`${isLong ? text : text.replaceAll('\n\n', '\n')}\n`)
   }
-  const remark = (text: string, nowMs: number): void =>
+  const remark = (text: string, nowMs: number): Promise<void> =>
     print(wrap(season.remark(text), screen.width).join('\n'), nowMs, false)
   return { print, remark }
 }
 
-/**
- * Plays a season in the real code with a clock that runs by itself: what is typed, what is answered, and every nudge when
- * it comes. Reminders to shake are answered at once, and shown the first time only.
- */
-export async function playSeason(stage: DemoStage): Promise<void> {
-  const { season, store, commands, language, screen, log, out, pause, saveFile, isHeard, ended } = stage
+/** What an act is printed with. */
+type Printer = ReturnType<typeof printer>
+
+/** One act; false where the season was ended in it. Reminders to shake are answered at once, and shown the first time only. */
+async function playAct(act: SeasonAct, stage: DemoStage, { print, remark }: Printer): Promise<boolean> {
+  const { season, store, commands, language, screen, log, saveFile, isHeard, ended } = stage
   const { zone } = season
   const speech = terminalLanguage(language)
-  const { print, remark } = printer(stage)
-  const shorten = brevity()
+  const shorten = act.isWhole ? asItIs : brevity()
   const nudges: Reply[] = []
   let nowMs = 0
   let isShakingShown = false
@@ -97,8 +97,7 @@ export async function playSeason(stage: DemoStage): Promise<void> {
     const { path, reply } = await answerTo(line)
     if (isQuiet) return
     const brief = shorten(reply, path)
-    print(`${speech.console.prompt()}${line}\n${render(brief.reply, speech, screen)}`, nowMs, brief.isWhole)
-    await pause()
+    await print(`${speech.console.prompt()}${line}\n${render(brief.reply, speech, screen)}`, nowMs, brief.isWhole)
   }
   const surface: Surface = {
     placeOf: () => ({ kind: 'console' }),
@@ -113,14 +112,13 @@ export async function playSeason(stage: DemoStage): Promise<void> {
     const isShake = kinds.includes('shake')
     if (!isQuiet && (kinds.length > 1 || !isShake || !isShakingShown)) {
       const { reply, isWhole } = shorten(nudge, 'nudge')
-      print(render(reply, speech, screen), nowMs, isWhole)
-      await pause()
+      await print(render(reply, speech, screen), nowMs, isWhole)
     }
     if (!isShake) return
     if (isShakingShown) return void (await answerTo(season.shaken))
     isShakingShown = true
     await type(season.shaken)
-    remark(season.shakesLeftOut, nowMs)
+    await remark(season.shakesLeftOut, nowMs)
   }
   /** Every nudge until a step; false where the season is ended. */
   const pass = async (untilMs: number): Promise<boolean> => {
@@ -133,14 +131,30 @@ export async function playSeason(stage: DemoStage): Promise<void> {
     return true
   }
 
-  for (const step of season.steps) {
+  const [{ at } = { at: '' }] = act.steps
+  nowMs = momentOf(zone, { at, lines: [] })
+  for (const step of act.steps) {
     isQuiet = step.isQuiet ?? false
-    if (!(await pass(momentOf(zone, step)))) return
-    if (step.remark !== undefined) remark(step.remark, nowMs)
+    if (!(await pass(momentOf(zone, step)))) return false
+    if (step.remark !== undefined) await remark(step.remark, nowMs)
     for (const line of step.lines) {
-      if (ended.aborted) return
+      if (ended.aborted) return false
       await type(line)
     }
+  }
+  return true
+}
+
+/**
+ * Plays a season in the real code with a clock that runs by itself: what is typed, what is answered, and every nudge when
+ * it comes.
+ */
+export async function playSeason(stage: DemoStage): Promise<void> {
+  const { season, store, screen, out } = stage
+  const printing = printer(stage)
+  for (const act of season.acts) {
+    await store.remove(USER)
+    if (!(await playAct(act, stage, printing))) return
   }
   out(`\n${wrap(season.end, screen.width).join('\n')}\n`)
 }

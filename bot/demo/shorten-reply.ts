@@ -16,6 +16,9 @@ export interface Brief {
   readonly isWhole: boolean
 }
 
+/** Every reply as it is given. */
+export const asItIs = (reply: Reply): Brief => ({ reply, isWhole: true })
+
 /**
  * Shortens what a newcomer has seen: of most replies only the answer is shown, what comes next, and the notes and cautions
  * that were not said before. `kind`: the command, or `nudge`.

@@ -1,21 +1,31 @@
 import { mkdtempSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
-import { setTimeout as sleep } from 'node:timers/promises'
+import { createInterface } from 'node:readline/promises'
 import { openStore } from '../../store/open/open-store.ts'
 import { type DemoStage, playSeason } from './play-demo.ts'
 
-/** Time to glance at what was printed, ms; some seventy such make a season of less than twenty seconds. */
-export const PAUSE_MS = 200
-
 export const noPause = async (): Promise<void> => {}
 
-/** Waits that long, or until `ended`, where somebody reads along. */
-export const pauseFor = (isRead: boolean, ended: AbortSignal): (() => Promise<void>) => {
-  if (!isRead) return noPause
+/** Waits for Enter, or until `ended`, where somebody reads along. */
+export const enterFrom = (
+  input: NodeJS.ReadStream,
+  output: NodeJS.WriteStream,
+  question: string,
+  ended: AbortSignal,
+): (() => Promise<void>) => {
+  if (input.isTTY !== true || output.isTTY !== true) return noPause
   return async () => {
-    await sleep(PAUSE_MS, undefined, { signal: ended }).catch((error: Error) => {
-      if (error.name !== 'AbortError') throw error
-    })
+    const lines = createInterface({ input, output })
+    // Ctrl-C ends the season, Ctrl-D goes on.
+    lines.once('SIGINT', () => process.emit('SIGINT'))
+    const closed = new Promise<void>((resolve) => lines.once('close', resolve))
+    try {
+      await Promise.race([lines.question(`\n${question} `, { signal: ended }), closed])
+    } catch (error) {
+      if ((error as Error).name !== 'AbortError') throw error
+    } finally {
+      lines.close()
+    }
   }
 }
 

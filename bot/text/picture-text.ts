@@ -24,7 +24,8 @@ export interface PictureText {
     stage(stage: Stage): string
     inIt(inJar: Ingredients, format: Format): string
     readonly part: Readonly<Record<keyof Shares, string>>
-    share(share: number, format: Format): string
+    /** In whole per cents. */
+    share(percent: number): string
     strengthLabel(): string
     strength(made: MadeOnCard, format: Format): string
     strengthDoubt(made: MadeOnCard, format: Format): string

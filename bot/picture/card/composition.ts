@@ -1,3 +1,4 @@
+import { wholePercents } from '../../../core/quantity/measured/whole-percents.ts'
 import type { BatchCardData, Shares } from '../../text/messages/pictures.ts'
 import { palette } from '../draw/palette.ts'
 import type { Pen } from '../draw/picture.ts'
@@ -6,8 +7,7 @@ import type { Box } from '../draw/svg.ts'
 import { path, rect } from '../draw/svg.ts'
 import { lineHeight, textLine } from '../draw/text-lines.ts'
 
-/** Lightest at the top, as it would float. */
-const LAYERS = ['alcohol', 'water', 'sugar'] as const
+const PARTS = ['alcohol', 'water', 'sugar'] as const
 
 /** Plants that are still in it: a few peels. */
 const peels = ({ x, y, width, height }: Box): string =>
@@ -28,60 +28,60 @@ const peels = ({ x, y, width, height }: Box): string =>
     )
     .join('')
 
-interface Layer {
+interface Segment {
   readonly part: keyof Shares
-  readonly share: number
+  readonly percent: number
   readonly top: number
   readonly height: number
 }
 
-function layersIn(shares: Shares, { height }: Box): readonly Layer[] {
+/** Each as long as its share. */
+function segmentsOf(shares: Shares, height: number): readonly Segment[] {
+  const percents = wholePercents(PARTS.map((part) => shares[part]))
   let top = 0
-  return LAYERS.map((part) => {
-    const layer = { part, share: shares[part], top, height: shares[part] * height }
-    top += layer.height
-    return layer
-  })
+  return PARTS.map((part, index) => {
+    const segment = { part, percent: percents[index]!, top, height: shares[part] * height }
+    top += segment.height
+    return segment
+  }).filter((segment) => segment.height > 0)
 }
 
 const LABEL = 30
+const BAR = { gap: 22, width: 34 }
 
-/** A jar filled with what the liquid is made of, each layer as high as its share, and their names to the right of it. */
+/** A jar with its liqueur, which is one liquid; beside it a bar of what that is made of, and the names to the right. */
 export function composition(
   { made, steepedDays }: BatchCardData,
-  { faces, text, format }: Pen,
+  { faces, text }: Pen,
   box: Box,
   labelWidth: number,
 ): string {
   const inside = jarInside({ ...box, x: 0, y: 0 })
   if (made === null) return jar(box, { id: 'card-jar', contents: '' })
-  const layers = layersIn(made.shares, inside).filter(({ height }) => height > 0)
-  const liquid = layers.map(({ part, top, height }) =>
-    rect(
-      { x: 0, y: inside.y + top, width: inside.width, height },
-      { fill: `url(#${part})`, stroke: palette.ink, 'stroke-width': 2 },
-    ),
-  )
+  const liquid = rect({ ...inside, x: 0 }, { fill: palette.sugar })
   const plants = steepedDays === null ? peels(inside) : ''
+  const bar = { x: box.x + box.width + BAR.gap, y: box.y + inside.y, width: BAR.width, height: inside.height }
+  const segments = segmentsOf(made.shares, bar.height)
   const rows = spread(
-    layers.map(({ top, height }) => box.y + inside.y + top + height / 2 - LABEL * 1.25),
+    segments.map(({ top, height }) => bar.y + top + height / 2 - LABEL * 1.25),
     LABEL * 2.6,
     box.y + box.height - LABEL * 2.5,
   )
-  const labels = layers.map(({ part, share, top, height }, index) => {
-    const [edge, middle, y] = [box.x + box.width, box.y + inside.y + top + height / 2, rows[index]!]
-    const at = { x: edge + 44, width: labelWidth - 44, size: LABEL }
+  const parts = segments.map(({ part, percent, top, height }, index) => {
+    const [edge, middle, y] = [bar.x + bar.width, bar.y + top + height / 2, rows[index]!]
+    const at = { x: edge + 40, width: labelWidth - BAR.gap - BAR.width - 40, size: LABEL }
     return [
-      path(`M${edge - 10} ${middle} L${edge + 34} ${y + LABEL * 1.25}`, {
+      rect({ ...bar, y: bar.y + top, height }, { fill: `url(#${part})`, stroke: palette.ink, 'stroke-width': 2 }),
+      path(`M${edge} ${middle} L${edge + 30} ${y + LABEL * 1.25}`, {
         stroke: palette.ink,
         'stroke-width': 2.5,
         fill: 'none',
       }),
-      textLine(faces, { ...at, y, face: 'bold', text: text.card.share(share, format) }),
+      textLine(faces, { ...at, y, face: 'bold', text: text.card.share(percent) }),
       textLine(faces, { ...at, y: y + lineHeight(LABEL) - 4, face: 'plain', text: text.card.part[part] }),
     ].join('')
   })
-  return jar(box, { id: 'card-jar', contents: liquid.join('') + plants }) + labels.join('')
+  return jar(box, { id: 'card-jar', contents: liquid + plants }) + parts.join('')
 }
 
 /** As near to where they are wanted as a least distance between them allows, none below the lowest. */

@@ -2,21 +2,47 @@ import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { SeasonStep, SeasonText } from '../demo-text.ts'
 import { dayText } from './phrases.ts'
 
-const steps: readonly SeasonStep[] = [
+/** One jar, from the shop to the freezer. */
+const oneJar: readonly SeasonStep[] = [
   {
     at: '2026-09-05 10:00',
-    remark:
-      'Four liqueurs are to stand on the allotment society’s shelf at its midwinter fair, to be given away. The plot holders say where they live, and plan.',
+    remark: 'The allotment society is making liqueurs to give away at its midwinter fair. First, one jar: lemon.',
+    lines: ['/plan of:10 lemons spirit:1 l 95%'],
+  },
+  {
+    at: '2026-09-06 10:00',
+    remark: 'Bought, peeled, and in the jar.',
+    lines: ['/jar start lemon of:10 lemons spirit:1 l 95%'],
+  },
+  { at: '2026-09-13 18:00', lines: ['/jar taste lemon rating:3 note:bright, a little thin'] },
+  { at: '2026-09-20 11:00', lines: ['/jar strain lemon measured:960 ml strength:88%'] },
+  {
+    at: '2026-09-20 15:00',
+    remark: 'The syrup has cooled.',
+    lines: ['/jar sweeten lemon water:1.6 l sugar:530 g'],
+  },
+  { at: '2026-09-23 18:00', lines: ['/jar bottle lemon bottles:5 x 500 ml'] },
+  {
+    at: '2026-10-25 19:00',
+    remark: 'Straight from the freezer.',
+    lines: ['/jar open lemon', '/jar taste lemon rating:5 note:worth the wait'],
+  },
+]
+
+/** A shelf of four. */
+const fourJars: readonly SeasonStep[] = [
+  {
+    at: '2026-09-05 10:00',
+    remark: 'Now the same season again, with four jars on the shelf.',
     lines: [
       '/reminders zone:London shake:every other day',
-      '/plan of:10 lemons spirit:1 l 95% to-sweetness:everyday',
       '/jar start lemon of:10 lemons spirit:1 l 95% to-sweetness:everyday',
       '/jar start ginger of:150 g ginger spirit:700 ml 60% to-sweetness:dry',
     ],
   },
   {
     at: '2026-09-05 10:00',
-    remark: 'Vanilla takes a month, coffee beans three: the beans go in later, and the bot says when.',
+    remark: 'The vanilla goes in first, the coffee beans later. The bot says when.',
     lines: ['/jar start coffee of:80 g coffee beans + 1 vanilla spirit:1 l 40%'],
   },
   {
@@ -32,7 +58,7 @@ const steps: readonly SeasonStep[] = [
   },
   {
     at: '2026-09-09 18:00',
-    remark: 'The sugar tin holds only 250 g.',
+    remark: 'There’s only 250 g of sugar in the tin.',
     lines: ['/jar sweeten basil water:760 ml sugar:250 g'],
   },
   { at: '2026-09-10 18:00', lines: ['/jar taste ginger rating:3 note:hot, not round yet'] },
@@ -72,7 +98,7 @@ const steps: readonly SeasonStep[] = [
   { at: '2026-10-04 11:00', lines: ['/jar sweeten lemon water:1.6 l sugar:530 g'], isQuiet: true },
   {
     at: '2026-10-05 18:00',
-    remark: 'The jug was read wrong: what it showed is put right.',
+    remark: 'Somebody misread the jug. That’s easy to fix.',
     lines: [
       '/jar strain coffee measured:940 ml strength:39.5%',
       '/jar correct coffee measured:910 ml',
@@ -90,7 +116,7 @@ const steps: readonly SeasonStep[] = [
   },
   {
     at: '2026-10-08 18:00',
-    remark: 'Lemon and coffee are sweetened, filtered and bottled as the others were.',
+    remark: 'Lemon and coffee are sweetened and bottled like the others.',
     lines: ['/jar filter coffee measured:1.15 l', '/jar bottle coffee bottles:4 x 250 ml'],
     isQuiet: true,
   },
@@ -110,9 +136,13 @@ export const seasonText: SeasonText = {
   zone: 'Europe/London',
   /** How a reminder to shake is answered. */
   shaken: '/jar shake all',
-  steps,
+  acts: [
+    { steps: oneJar, isWhole: true },
+    { steps: fourJars, isWhole: false },
+  ],
   remark: (text: string) => `# ${text}`,
   heading: (day: CalendarDay) => `── ${dayText(day)} ──`,
-  shakesLeftOut: 'Every reminder to shake is answered so; from here on the answers are left out.',
-  end: 'That was a season, played through by the program itself and kept nowhere. Type npm start to begin yours.',
+  shakesLeftOut: 'From here on we skip the shaking.',
+  goOn: '(Enter for the next day)',
+  end: 'That was a whole season. Nothing was saved. Ready to start yours? Type: npm start',
 }

@@ -44,24 +44,24 @@ export const doctorText: DoctorText = {
     token: () => 'Token',
   },
   rights: {
-    own: () => 'I read and write, and nobody else may look in',
-    shared: () => 'I read and write, but others may look in: chmod 700 takes that from them',
-    read_only: () => 'I may only read, so nothing can be recorded',
+    own: () => 'I read and write, and nobody else can look in',
+    shared: () => 'I read and write, but others can look in. To stop that: chmod 700',
+    read_only: () => 'I can only read, so nothing can be recorded',
   },
   lock: (holder: FolderHolder | null) => {
-    if (holder === null) return 'free: no Larderbell works here'
-    if (!holder.mayRun) return `left by ${process(holder)}, which is gone; the next start takes it away`
+    if (holder === null) return 'free: no Larderbell is running here'
+    if (!holder.mayRun) return `left by ${process(holder)}, which is gone. The next start clears it`
     return holder.isHere
-      ? `held by ${process(holder)}, which is running`
-      : `held by ${process(holder)}. I can't see from here whether it runs. If it's gone for good, empty lock/ in that folder`
+      ? `in use by ${process(holder)}, which is running`
+      : `in use by ${process(holder)}. I can't see from here whether it runs. If it's gone for good, empty lock/ in that folder`
   },
   jars: ({ running, all }: { readonly running: number; readonly all: number }) => `${running} running, ${all} in all`,
   unreadable: (files: number) =>
     `${counted(files, 'file')}, set aside when ${plural(files, 'its owner asks', 'their owners ask')}, or of a newer Larderbell`,
   setAside: (files: number) =>
-    files === 0 ? 'none' : `${counted(files, 'file')} that could not be read, or that a copy took the place of`,
+    files === 0 ? 'none' : `${counted(files, 'file')} that I couldn’t read, or that a copy replaced`,
   none: () => 'none yet',
-  nothingDue: () => 'nothing: no jar asks for anything',
+  nothingDue: () => 'nothing is due',
   day: dayText,
   moment,
   heard: (when: string) => `heard of ${when}`,
@@ -80,20 +80,20 @@ export const doctorText: DoctorText = {
     const before = kept === null ? '' : ` What stood there is kept as ${kept}.`
     return `The copy of ${day} is back in place for ${userId}, with ${held}.${before}`
   },
-  noStatus: () => 'status.json cannot be read; a Larderbell that works here writes it anew within a minute',
+  noStatus: () => 'I can’t read status.json. A Larderbell that’s running writes it again within a minute',
   zone: ({ zone }: { readonly zone: string }) => `in ${zone}`,
   verdict: {
     well: () => 'Reminders are running.',
-    left: () => 'No Larderbell works here now; its last tick is not three minutes old.',
-    starting: () => 'A Larderbell is just beginning here; its first tick has not ended yet.',
-    empty: () => 'There is no such folder yet: it is made when the first jar is started.',
-    idle: () => 'No Larderbell has ever sent reminders from here: npm start does.',
-    stopped: () => 'No reminders come: no Larderbell works here, and the last tick is older than three minutes.',
+    left: () => 'No Larderbell is running here now. The last tick was less than three minutes ago.',
+    starting: () => 'A Larderbell is just starting here. Its first tick isn’t over yet.',
+    empty: () => 'There’s no such folder yet. The first jar makes it.',
+    idle: () => 'No Larderbell has ever sent reminders from here. To start one: npm start',
+    stopped: () => 'No reminders: no Larderbell is running here. The last tick was more than three minutes ago.',
     stuck: () =>
-      'No reminders come: a Larderbell holds the folder, but its last tick is older than three minutes. Start it again, and look into its log.',
+      'No reminders: a Larderbell has the folder, but its last tick was more than three minutes ago. Start it again, and look in its log.',
     deaf: () =>
-      'Nobody gets an answer in Discord, or some do not: it has not acknowledged a connection for more than three minutes. Look at the network and into the log, then start Larderbell again.',
-    ahead: () => 'The last tick lies ahead of this clock: check the clocks.',
-    unknown: () => 'Whether reminders run cannot be told.',
+      'Some or all get no answer in Discord: a connection has been silent for more than three minutes. Check the network and the log, then start Larderbell again.',
+    ahead: () => 'The last tick is ahead of this clock. Check the clocks.',
+    unknown: () => 'I can’t tell whether reminders run.',
   },
 }

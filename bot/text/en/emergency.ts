@@ -139,7 +139,7 @@ export const emergencySentences = {
     emergency_numbers: ({ numbers, centre }) =>
       centre === null
         ? numbers.join(' or ')
-        : `${numbers.join(' or ')}; poison centre ${centre.number}, ${hoursWords(centre.hours)}`,
+        : `${numbers.join(' or ')}. Poison centre ${centre.number}, ${hoursWords(centre.hours)}`,
   },
 
   notes: {

@@ -170,7 +170,7 @@ export const adviceWords = (advice: readonly GuestAdvice[]): string => advice.ma
 export const guestWords = (of: ForGuests): string => joined(allAllergenWords(of), adviceWords(of.advice))
 
 /** What every bottle with alcohol says. */
-export const keepAwayWords = (): string => 'Not in pregnancy. Keep from children.'
+export const keepAwayWords = (): string => 'Not in pregnancy. Keep out of reach of children.'
 
 /** The advice, and what every bottle with alcohol says. */
 export const adviceAndKeepAway = ({ advice }: Pick<ForGuests, 'advice'>): string =>

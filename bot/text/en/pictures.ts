@@ -1,5 +1,6 @@
 import type { Ingredients } from '../../../core/jar/entry/entry.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
+import { wholePercents } from '../../../core/quantity/measured/whole-percents.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { Format } from '../format.ts'
@@ -39,7 +40,11 @@ const stages: Readonly<Record<Stage, string>> = {
 /** `2 × star anise` is not broken after its sign. */
 const inIt = (inJar: Ingredients, format: Format): string => inJarText(inJar, format).replaceAll(' × ', '\u00a0×\u00a0')
 
-const percent = (share: number, format: Format): string => `${format.number(100 * share, 0)}\u00a0%`
+const percent = (whole: number): string => `${whole}\u00a0%`
+
+/** In whole per cents that sum to 100. */
+const sharesText = (shares: Shares): readonly string[] =>
+  wholePercents(PARTS.map((part) => shares[part])).map((whole, at) => `${percent(whole)} ${PARTS[at]}`)
 
 /** As `30.0 % vol` is drawn above `± 0.4 % vol`. */
 const besides = (spread: string): readonly [value: string, plusMinus: string] => {
@@ -61,7 +66,7 @@ const sweetnessDoubt = ({ sugarGPerL }: MadeOnCard, format: Format): string =>
   sugarGPerL.value === 0 ? '' : besides(format.spread.sweetness(sugarGPerL))[1]
 
 const planned = ({ abvPercent, sugarGPerL }: Targets, format: Format): string =>
-  `to become ${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`
+  `aiming for ${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`
 
 const days = ({ steepedDays, day }: Pick<BatchCardData, 'steepedDays' | 'day'>): string =>
   steepedDays === null ? `day ${day}` : daysWords(steepedDays)
@@ -84,7 +89,7 @@ const plants = ({ inJar, name }: Pick<BatchCardData, 'inJar' | 'name'>): string 
 
 const steeped = (batch: BatchCardData): string => {
   const later = laterDays(batch, Number.POSITIVE_INFINITY)
-  return `Steeped ${[days(batch), ...later].join('; ')}.`
+  return `Steeped ${[days(batch), ...later].join(', ')}.`
 }
 
 const MILESTONE_PLANNED: Readonly<Record<MilestoneKind, string>> = {
@@ -104,8 +109,7 @@ const milestoneSaid = (milestone: Milestone, today: IsoDay, format: Format): rea
   return [isDone ? `${kind} ${on}` : `${MILESTONE_PLANNED[kind]} ${on} (planned)`]
 }
 
-const ofIts = ({ shares }: MadeOnCard, format: Format): string =>
-  `By the room it takes ${PARTS.map((part) => `${percent(shares[part], format)} ${part}`).join(', ')}.`
+const ofIts = ({ shares }: MadeOnCard): string => `By volume ${sharesText(shares).join(', ')}.`
 
 function alt(batch: BatchCardData, format: Format): string {
   const { name, stage, inJar, made, rating, milestones, today } = batch
@@ -118,9 +122,9 @@ function alt(batch: BatchCardData, format: Format): string {
       : [
           `Strength ${doubtful(strength(made, format), strengthDoubt(made, format))}.`,
           `Sugar ${doubtful(sweetness(made, format), sweetnessDoubt(made, format))}.`,
-          ofIts(made, format),
+          ofIts(made),
         ]),
-    ...(batch.planned === null ? [] : [`It is ${planned(batch.planned, format)}.`]),
+    ...(batch.planned === null ? [] : [`It’s ${planned(batch.planned, format)}.`]),
     batch.steepedDays === null ? `Steeping: ${days(batch)}.` : steeped(batch),
     allergenWords(batch.allergens),
     adviceAndKeepAway(batch),
@@ -152,7 +156,7 @@ export const cardText: PictureText['card'] = {
   planned,
   allergens: allAllergenWords,
   advice: adviceAndKeepAway,
-  nothing: () => 'The jar holds nothing.',
+  nothing: () => 'The jar is empty.',
   milestone: { started: 'started', strained: 'strained', sweetened: 'sweetened', ready: 'ready' } as Readonly<
     Record<MilestoneKind, string>
   >,
@@ -164,14 +168,14 @@ export const cardText: PictureText['card'] = {
 const counted = (count: number): string => (count === 1 ? 'one jar' : `${count} jars`)
 
 const due = ({ tasks, danger }: Pick<ShelfJar, 'tasks' | 'danger'>, today: IsoDay, format: Format): string =>
-  [danger === null ? '' : dangerWords[danger], tasksText(tasks, today, format)].filter((text) => text !== '').join('; ')
+  [danger === null ? '' : dangerWords[danger], tasksText(tasks, today, format)].filter((text) => text !== '').join(', ')
 
 const withTask = (jar: ShelfJar, stands: string, today: IsoDay, format: Format): string => {
   const asked = due(jar, today, format)
   return asked === '' ? stands : `${stands}: ${asked}`
 }
 
-const empty = 'No jar stands here yet.'
+const empty = 'No jars yet.'
 
 /** What stands on the picture of all jars. */
 export const shelfText: PictureText['shelf'] = {
@@ -184,7 +188,7 @@ export const shelfText: PictureText['shelf'] = {
   ready: () => 'ready',
   more: (count: number) => `and ${count} more`,
   empty: () => empty,
-  howToBegin: () => '/plan works out what goes into one, /jar start begins it.',
+  howToBegin: () => 'Start with /plan 10 lemons spirit:1 l 95%',
   alt: ({ jars, today }: ShelfData, format: Format) => {
     const { year } = dayFromIso(today)
     const on = `${shortDayWords(today, today, format)} ${year}`
@@ -207,7 +211,7 @@ export const pictureText: PictureText = {
   shelf: shelfText,
   tag: tagText,
   label: labelText,
-  undrawn: () => '▯ stands for a sign that my letters lack.',
+  undrawn: () => '▯ stands for a character this font doesn’t have.',
 }
 
 /** What is on a picture, for whoever cannot see it. */

@@ -57,7 +57,7 @@ export const tagText: PictureText['tag'] = {
       tag.danger === null ? '' : `${printedDangers[tag.danger]}.`,
       `Started ${longDay(tag.started)}.`,
       tag.danger === null || tag.danger === 'undecided' ? strainSaid(tag, format) : '',
-      `In it: ${inJarText(tag.inJar, format)}; ${tagStrength(tag, format)}.`,
+      `In it: ${inJarText(tag.inJar, format)}, ${tagStrength(tag, format)}.`,
       tag.isFlammable ? 'Flammable.' : '',
     ]),
 }
@@ -91,7 +91,7 @@ const inIt = (bottle: BottleLabelData): string =>
 
 const advice = ({ advice }: Pick<BottleLabelData, 'advice'>): string => adviceWords(advice)
 
-const neat = ({ isTooStrong }: BottleLabelData): string => (isTooStrong ? 'Do not drink neat.' : '')
+const neat = ({ isTooStrong }: BottleLabelData): string => (isTooStrong ? 'Don’t drink neat.' : '')
 
 const warning = ({ danger }: Pick<BottleLabelData, 'danger'>): string => (danger === null ? '' : printedDangers[danger])
 

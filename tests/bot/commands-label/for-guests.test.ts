@@ -48,14 +48,14 @@ test.each([
 ])('a label of %s is to say “%s”', async (of, words) => {
   expect(await said(labelOf(of))).toMatch(
     new RegExp(
-      `Write on every bottle(?: too)?: “${words.replaceAll('.', '\\.')} Not in pregnancy\\. Keep from children\\.”`,
+      `Write on every bottle(?: too)?: “${words.replaceAll('.', '\\.')} Not in pregnancy\\. Keep out of reach of children\\.”`,
     ),
   )
 })
 
 test('every label is to say: not in pregnancy, and not for children', async () => {
   expect(await said('/label strength:30% sweetness:200 g/L')).toContain(
-    'Write on every bottle: “Not in pregnancy. Keep from children.”',
+    'Write on every bottle: “Not in pregnancy. Keep out of reach of children.”',
   )
 })
 

@@ -39,7 +39,7 @@ test('says what the drink may be called and must say', async () => {
       (needed above 1.2 % vol: Regulation (EU) 1169/2011), the volume, the
       allergens, and who answers for it (the rest from memory, please check).
 
-    ! Write on every bottle: “Not in pregnancy. Keep from children.”
+    ! Write on every bottle: “Not in pregnancy. Keep out of reach of children.”
     ! Meant for your own table. Selling a bottle, raffling it or giving it for money
       needs a licence, and duty paid, nearly everywhere: ask your authority before
       you do.

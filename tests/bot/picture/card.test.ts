@@ -44,7 +44,7 @@ describe('a card', () => {
     for (const line of ['17 days', 'coffee beans: 4 days', 'Ceylon cinnamon: 1 day']) {
       expect(svg).toContain(`>${line}<`)
     }
-    expect(alt).toContain('Steeped 17 days; coffee beans: 4 days; Ceylon cinnamon: 1 day.')
+    expect(alt).toContain('Steeped 17 days, coffee beans: 4 days, Ceylon cinnamon: 1 day.')
     expect(differing(pixelsOf(svg), pixelsOf(cutAtBoxes(svg)))).toBe(0)
     const many = [...data.laterPlants, { id: 'vanilla', name: 'vanilla', days: 2 }]
     expect(batchCard({ ...data, laterPlants: many }, await pen()).svg).toContain('>3 plants: 1 to 4 days<')

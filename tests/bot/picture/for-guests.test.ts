@@ -70,7 +70,7 @@ describe('what a guest is told', () => {
   it('stands whole on a label and a card, and in the words for who cannot see them', () => {
     const label = labelOf(EVERYTHING)
     const card = cardOf(EVERYTHING)
-    for (const said of [...SAID, 'Not in pregnancy. Keep from children.']) {
+    for (const said of [...SAID, 'Not in pregnancy. Keep out of reach of children.']) {
       expect(wordsOn(label)).toContain(said)
       expect(wordsOn(card)).toContain(said)
     }
@@ -104,7 +104,7 @@ describe('what a guest is told', () => {
     expect(contents).toBeLessThanOrEqual(line + 8)
     expect(label.height).toBe(mm(95))
     // Nor are the words for who cannot see it, of which only so many are taken.
-    for (const said of [SAID[0]!, ...SAID.slice(3), 'Keep from children.']) expect(label.alt).toContain(said)
+    for (const said of [SAID[0]!, ...SAID.slice(3), 'Keep out of reach of children.']) expect(label.alt).toContain(said)
     expect(label.alt.length).toBeLessThanOrEqual(1000)
   })
 
@@ -130,8 +130,8 @@ describe('what a guest is told', () => {
   it('says not to drink it neat in a line of its own, with the mark of what burns', () => {
     const data = { ...bottleLabelData(readyBatch('Lemon'), 500), isFlammable: true, isTooStrong: true }
     const label = bottleLabel(data, pen)
-    expect(label.svg).toContain('>Do not drink neat.<')
-    expect(label.svg).toContain('>Not in pregnancy. Keep from children.<')
+    expect(label.svg).toContain('>Don’t drink neat.<')
+    expect(label.svg).toContain('>Not in pregnancy. Keep out of reach of children.<')
     expect(label.svg.split('FLAMMABLE')).toHaveLength(2)
     expect(differing(pixelsOf(label.svg), pixelsOf(cutAtBoxes(label.svg)))).toBe(0)
   })

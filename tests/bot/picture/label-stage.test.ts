@@ -49,9 +49,9 @@ describe('the label of a bottle', () => {
     })
     const { alt, svg } = bottleLabel(data, await pen())
     expect(alt.replace(/\s/g, ' ')).toMatch(
-      /About 86 % vol \(measured\)\..* Spirit, coffee beans \(whole\), cinnamon \(Ceylon\)\./,
+      /About 8[67] % vol \(measured\)\..* Spirit, coffee beans, Ceylon cinnamon\./,
     )
-    expect(alt).toContain('Flammable. Do not drink neat. Not in pregnancy. Keep from children.')
+    expect(alt).toContain('Flammable. Don’t drink neat. Not in pregnancy. Keep out of reach of children.')
     expect(svg).toContain('FLAMMABLE')
   })
 

@@ -31,11 +31,7 @@ const OWN: readonly (readonly [string, Make, id: string])[] = [
 /** For everybody, each with how its plants begin. */
 const CARDS: readonly (readonly [string, Make, plants: string])[] = [
   ['a card', (name) => batchCard(batchCardData(readyBatch(name), TODAY), pen), 'Lemon peel and'],
-  [
-    'a card of a jar that steeps',
-    (name) => batchCard(batchCardData(steepingBatch(name), TODAY), pen),
-    'Green (unripe)',
-  ],
+  ['a card of a jar that steeps', (name) => batchCard(batchCardData(steepingBatch(name), TODAY), pen), 'Green'],
 ]
 
 describe('a name of which signs cannot be drawn', () => {

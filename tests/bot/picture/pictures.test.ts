@@ -88,8 +88,8 @@ describe('a shelf', () => {
 
   it('is bare without a jar', () => {
     const { svg, alt, height } = shelfOf(0)
-    expect(svg).toContain('No jar stands here yet.')
-    expect(alt).toContain('No jar stands here yet.')
+    expect(svg).toContain('No jars yet.')
+    expect(alt).toContain('No jars yet.')
     expect(height).toBeGreaterThan(400)
     expect(pixelsOf(svg)).toHaveLength(4 * 1000 * height)
   })
@@ -140,8 +140,8 @@ describe('the alternative text', () => {
     const label = bottleLabel(bottleLabelData(readyBatch('Lemon'), 500), pen)
     expect(spaced(label.alt)).toContain('About 42 % vol (computed). 500 ml. Bottled 24 October 2026.')
     expect(label.alt).toContain('Best before about 18 November 2027.')
-    expect(label.alt).toContain('Not in pregnancy. Keep from children.')
-    expect(label.svg).toContain('>Not in pregnancy. Keep from children.<')
+    expect(label.alt).toContain('Not in pregnancy. Keep out of reach of children.')
+    expect(label.svg).toContain('>Not in pregnancy. Keep out of reach of children.<')
   })
 
   it('is never longer than what takes it', () => {

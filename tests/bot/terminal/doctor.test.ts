@@ -94,7 +94,7 @@ describe('the doctor', () => {
       expect(printed.split('\n').filter((row) => !/^ {2}(?:Version|Node|Folder|Lock) /.test(row))).toEqual([
         'Reminders are running.',
         '',
-        '  Rights       I read and write, and nobody else may look in',
+        '  Rights       I read and write, and nobody else can look in',
         '  People       2',
         '  Jars         1 running, 1 in all',
         '  Set aside    none',
@@ -106,7 +106,7 @@ describe('the doctor', () => {
         '  Times        in Europe/Rome',
         '',
       ])
-      expect(printed).toContain(`held by process ${process.pid}, which is running`)
+      expect(printed).toContain(`in use by process ${process.pid}, which is running`)
       expect(printed).not.toMatch(/lemon|100000000000000007/)
     }))
 
@@ -121,7 +121,7 @@ describe('the doctor', () => {
       const late = await examine(data, NOW_MS + 3 * MINUTE_MS + 1)
       expect([late.code, late.printed.split('\n')[0]]).toEqual([
         1,
-        'No reminders come: no Larderbell works here, and the last tick is older than',
+        'No reminders: no Larderbell is running here. The last tick was more than three',
       ])
     }))
 
@@ -132,7 +132,7 @@ describe('the doctor', () => {
       expect(await examine(folder)).toMatchObject({ code: 0 })
       const late = await examine(folder, NOW_MS + 1)
       await store.close()
-      expect([late.code, late.printed]).toEqual([1, expect.stringMatching(/^Nobody gets an answer in Discord/)])
+      expect([late.code, late.printed]).toEqual([1, expect.stringMatching(/^Some or all get no answer in Discord/)])
     }))
 
   it('tells where others may read the token', () =>
@@ -147,7 +147,7 @@ describe('the doctor', () => {
       await writeFile(join(folder, 'status.json'), 'nonsense')
       const broken = await examine(folder)
       expect(broken.code).toBe(1)
-      expect(broken.printed).toContain('status.json cannot be read')
+      expect(broken.printed).toContain('I can’t tell whether reminders run')
       await writeFile(join(folder, 'file'), '')
       expect(await examine(join(folder, 'file'))).toEqual({
         code: 1,

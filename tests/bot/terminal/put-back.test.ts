@@ -71,7 +71,7 @@ describe('doctor restore', () => {
       await store.read('local')
       await store.close()
       expect(told[0]).toMatch(
-        /No copy of it holds a jar\. Only npm start makes copies, when it starts and every night\.$/,
+        /No copy of it has a jar in it\. Only npm start makes copies, when it starts and every night\.$/,
       )
     }))
 
