@@ -2,11 +2,10 @@ import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { PassThrough } from 'node:stream'
 import stringWidth from 'string-width'
 import { afterAll, describe, expect, it } from 'vitest'
 import { playSeason } from '../../../bot/demo/play-demo.ts'
-import { enterFrom, noPause, tour } from '../../../bot/demo/tour.ts'
+import { noPause, tour } from '../../../bot/demo/tour.ts'
 import { seasonText } from '../../../bot/text/en/demo.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
@@ -129,26 +128,6 @@ describe('the season', () => {
     const { printed, waits } = await season
     expect(waits).toBe(printed.split('\n── ').length - 1)
     expect(waits).toBeGreaterThan(20)
-  })
-
-  it('waits for Enter where somebody sits at a terminal, and not where it is piped', async () => {
-    const ended = new AbortController()
-    const terminal = () =>
-      Object.assign(new PassThrough(), { isTTY: true }) as unknown as NodeJS.ReadStream & NodeJS.WriteStream
-    const [input, output] = [terminal(), terminal()]
-    let isOver = false
-    const waiting = enterFrom(input, output, 'Enter', ended.signal)().then(() => {
-      isOver = true
-    })
-    await new Promise((resolve) => setTimeout(resolve, 20))
-    expect(isOver).toBe(false)
-    ;(input as unknown as PassThrough).write('\n')
-    await waiting
-    const piped = Object.assign(new PassThrough(), { isTTY: false }) as unknown as NodeJS.ReadStream
-    await enterFrom(piped, output, 'Enter', ended.signal)()
-    const stopped = enterFrom(input, output, 'Enter', ended.signal)()
-    ended.abort()
-    await stopped
   })
 
   it('draws the pictures that the README shows', async () => {
