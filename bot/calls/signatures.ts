@@ -88,6 +88,12 @@ export const signatures = {
     yes: troubleOptions.signs.optional(),
     no: troubleOptions.signs.optional(),
   }),
+  keeping: z.object({
+    jar: jar.optional(),
+    of: quantityOptions.botanicals.optional(),
+    strength: strength.optional(),
+    sweetness: sweetness.optional(),
+  }),
   serving: z.object({ pour: quantityOptions.volume, strength, country: quantityOptions.country.optional() }),
   label: z.object({
     strength,

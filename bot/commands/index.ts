@@ -39,6 +39,7 @@ import { planCommand } from './plan/plan.ts'
 import { botanicalCommand } from './plants/botanical.ts'
 import { cautionsCommand } from './plants/cautions.ts'
 import { shareCommand } from './share/share.ts'
+import { keepingCommand } from './trouble/keeping.ts'
 import { troubleCommand } from './trouble/trouble.ts'
 
 /** Every command, in the order in which help lists them: the one list that all surfaces read. */
@@ -51,6 +52,7 @@ export const commands = [
   adjustCommand,
   measureCommand,
   troubleCommand,
+  keepingCommand,
   servingCommand,
   labelCommand,
   botanicalCommand,

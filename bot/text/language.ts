@@ -25,6 +25,7 @@ import type { HazardMessages } from './messages/hazards.ts'
 import type { DangerMessages } from './messages/jar-danger.ts'
 import type { AgainMessages, StepMessages } from './messages/jar-steps.ts'
 import type { CompareMessages, ListMessages, NotebookMessages, ShowMessages } from './messages/jar-views.ts'
+import type { KeepingMessages } from './messages/keeping.ts'
 import type { LabelMessages } from './messages/label.ts'
 import type { MeasureMessages } from './messages/measure.ts'
 import type { ExportMessages } from './messages/notebook-file.ts'
@@ -68,6 +69,7 @@ export type Messages = CalculateMessages &
   PictureMessages &
   EmergencyMessages &
   TroubleMessages &
+  KeepingMessages &
   TalkMessages
 
 /** A sentence for every key of a group. */

@@ -29,20 +29,16 @@ const eachOf =
 
 /** Steeped longer than is usual for one of these plants. */
 export const tooLong = (...groups: readonly PlantGroup[]): FactCondition =>
-  eachOf(groups, ({ botanical }, { steepedDays }) => {
+  eachOf(groups, ({ botanical, days }) => {
     const { usualMax, latest } = botanical!.timesDays
     const usualDays = latest ?? usualMax
-    return steepedDays === null || steepedDays <= usualDays
-      ? null
-      : { key: 'too_long', id: botanical!.id, days: steepedDays, usualDays }
+    return days === null || days <= usualDays ? null : { key: 'too_long', id: botanical!.id, days, usualDays }
   })
 
 /** Not yet as long as is usual. */
-export const tooShort: FactCondition = eachOf([], ({ botanical }, { steepedDays }) => {
+export const tooShort: FactCondition = eachOf([], ({ botanical, days }) => {
   const { usualMin } = botanical!.timesDays
-  return steepedDays === null || steepedDays >= usualMin
-    ? null
-    : { key: 'too_short', id: botanical!.id, days: steepedDays, usualDays: usualMin }
+  return days === null || days >= usualMin ? null : { key: 'too_short', id: botanical!.id, days, usualDays: usualMin }
 })
 
 /** More in a litre of spirit than so many times the usual amount. */

@@ -1,28 +1,24 @@
 import { botanicalById } from '../botanical/catalogue/catalogue.ts'
-import { inForm } from '../botanical/find/in-form.ts'
 import { isDrink } from '../botanical/spirit/classify.ts'
-import type { PlantIn } from '../jar/entry/entry.ts'
 import { judgeJar } from '../jar/limits/judge-jar.ts'
 import { ingredientsOf } from '../jar/state/batch-facts.ts'
 import { contentsOf } from '../jar/state/contents.ts'
 import type { JarState } from '../jar/state/jar-state.ts'
-import { plantsOfStart } from '../jar/state/later-plants.ts'
 import { liquidAfter } from '../jar/state/liquid-after.ts'
 import { isCatalogued, type LiquidStep, stepsOf } from '../jar/state/liquid-steps.ts'
-import { putIn } from '../jar/state/made-batch.ts'
 import { inFreezer } from '../liquid/freezer.ts'
 import { delleUnits, type Keeping, keepingOf, surelyDissolvedGPerL } from '../liquid/keeping.ts'
-import { abvPercent, massG, mix, sugarG, volumeMl } from '../liquid/liquid.ts'
+import { abvPercent, massG, sugarG, volumeMl } from '../liquid/liquid.ts'
 import { largestSweetnessGPerL } from '../liquid/solubility.ts'
 import { USUAL_MATERIAL } from '../quantity/materials.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../quantity/time/calendar-day.ts'
 import { plantOf } from '../recipe/plan/plant-of.ts'
-import { liquidOf } from '../recipe/portion.ts'
 import { valuesOf } from '../recipe/propagate.ts'
 import { outcomeOf } from '../recipe/solve/outcome.ts'
 import { type Sweetening, sugarsInG } from '../recipe/sweetening.ts'
 import type { PlantThere, TroubleFacts } from './facts.ts'
 import { isInGroup, isTakenForOthers } from './plant-groups.ts'
+import { plantsThere } from './plants-there.ts'
 
 /** How its person lives. */
 export interface TroubleSetting {
@@ -33,22 +29,6 @@ export interface TroubleSetting {
 /** What surely could ferment once may have begun to; of what was near the line then, what it is now decides. */
 const worstOf = (now: Keeping | null, weakestYet: Keeping): Keeping =>
   now === null || weakestYet === 'ferments' ? weakestYet : now
-
-function plantsThere(story: JarState): readonly PlantThere[] {
-  const spiritMl = volumeMl(mix(...ingredientsOf(story).spirits.map((spirit) => liquidOf(valuesOf(spirit)))))
-  const plants = putIn(story).flatMap((entry) => (entry.kind === 'started' ? plantsOfStart(story) : entry.plants))
-  return plants.map((plant) => plantThere(plant, spiritMl))
-}
-
-function plantThere({ id, name, isDried, massG: mass, count }: PlantIn, spiritMl: number): PlantThere {
-  const gPerL = spiritMl > 0 ? (1000 * mass.value) / spiritMl : null
-  if (id === null || !isCatalogued(id)) return { botanical: null, name, gPerL, pieceShare: null }
-  const usual = botanicalById(id)
-  const botanical = isDried ? (inForm(usual, 'dried') ?? usual) : usual
-  const most = botanical.zestGPerFruit?.strips[1]
-  const pieceShare = count === null || count <= 0 || most === undefined ? null : mass.value / count / most
-  return { botanical, name, gPerL, pieceShare }
-}
 
 /** All steps up to each, from the first that has plants in it. */
 function stages(steps: readonly LiquidStep[]): readonly (readonly LiquidStep[])[] {
@@ -120,7 +100,8 @@ const areSpiritsNamed = ({ happened }: JarState): boolean => {
       ? entry.typed.flatMap(([option, text]) => (option === 'spirit' ? text.split('+') : []))
       : [],
   )
-  return typed.length > 0 && typed.every(isDrink)
+  // What was poured in from another jar has its own record.
+  return typed.length > 0 && typed.every(isDrink) && !happened.some(({ kind }) => kind === 'poured_in')
 }
 
 /** What a jar's record answers of itself. */
@@ -143,7 +124,7 @@ function signsOf(story: JarState, plants: readonly PlantThere[]): TroubleFacts['
 export function factsOfJar(story: JarState, { today, freezerC }: TroubleSetting): TroubleFacts {
   const steps = stepsOf(story.happened).map(({ step }) => step)
   const { outcome, isEmpty, sugarStays } = contentsOf(story)
-  const plants = plantsThere(story)
+  const plants = plantsThere(story, today)
   const weak = weakest(steps)
   const daysFrom = (day: IsoDay): number => Math.max(0, daysBetween(dayFromIso(today), dayFromIso(day)))
   const { strained, sweetened, started, ended } = story

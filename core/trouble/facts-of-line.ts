@@ -47,7 +47,8 @@ export const factsOfLine = (told: ToldOfTrouble): TroubleFacts => {
     ...NOTHING_KNOWN,
     sugarGPerL,
     ...ofStrength(told),
-    plants: plants?.map((botanical) => ({ botanical, name: botanical.id, gPerL: null, pieceShare: null })) ?? null,
+    plants:
+      plants?.map((botanical) => ({ botanical, name: botanical.id, gPerL: null, pieceShare: null, days })) ?? null,
     steepedDays: days,
     signs: { ...(isSure && { sure: true }), ...(hasNoKernels && { stones: false }) },
   }

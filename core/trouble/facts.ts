@@ -14,6 +14,8 @@ export interface PlantThere {
   readonly gPerL: number | null
   /** Grams of one piece against the most that is usual, where pieces were counted; null where they were not. */
   readonly pieceShare: number | null
+  /** Days in the spirit, up to now where it is still in; null where nobody knows. */
+  readonly days: number | null
 }
 
 /** All that is known of what went wrong with; null wherever it is not known. */

@@ -1,3 +1,4 @@
+import { keepingText } from './keeping.ts'
 import { measureText } from './measure.ts'
 import { remindersText } from './reminders.ts'
 import { settingsText } from './settings.ts'
@@ -407,6 +408,7 @@ export const commandTexts = {
   },
   measure: measureText,
   trouble: troubleText,
+  keeping: keepingText,
   plan: planCommandText,
   serving: servingText,
   label: labelCommandText,

@@ -26,6 +26,7 @@ import { dangerSentences } from './jar-danger.ts'
 import { jarProblems } from './jar-problems.ts'
 import { againSentences, stepSentences } from './jar-steps.ts'
 import { compareSentences, listSentences, notebookSentences, showSentences } from './jar-views.ts'
+import { keepingSentences } from './keeping.ts'
 import { labelProblems, labelSentences } from './label.ts'
 import { measureSentences } from './measure.ts'
 import { moreText } from './more.ts'
@@ -72,6 +73,7 @@ export const en = {
     shareSentences,
     pictureSentences,
     troubleSentences,
+    keepingSentences,
     emergencySentences,
     talkSentences,
   ),

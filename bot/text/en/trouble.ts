@@ -1,4 +1,3 @@
-import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { Trust } from '../../../core/botanical/evidence/trust.ts'
 import type { Why } from '../../../core/trouble/finding.ts'
 import type { TroubleProblems } from '../../../core/trouble/problems.ts'
@@ -8,6 +7,7 @@ import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { CauseSaid, CauseText, TroubleCauses, TroubleMessages } from '../messages/trouble.ts'
+import { plantName } from './cook-names.ts'
 import { capital, daysWords, either, listed } from './phrases.ts'
 import { cloudTexts } from './trouble-clouds.ts'
 import { growthTexts } from './trouble-growth.ts'
@@ -19,12 +19,6 @@ const causes: TroubleCauses = { ...cloudTexts, ...growthTexts, ...tasteTexts, ..
 
 const textOf = ({ symptom, cause }: CauseSaid): CauseText =>
   (causes[symptom] as Readonly<Record<string, CauseText>>)[cause]!
-
-/** As a cook says it: `lemon peel`. */
-const plantName = (id: string): string => {
-  const [name = ''] = botanicalById(id).names.title.split(/ \(|,| \//)
-  return `${name.charAt(0).toLowerCase()}${name.slice(1)}`
-}
 
 /** A plain number as it is said, to the nearest of a whole. */
 const about = (value: number, plusMinus = 1) => ({ value, plusMinus })

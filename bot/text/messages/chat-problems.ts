@@ -36,6 +36,7 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   /** A strength beside the spirit and in `strength:`. */
   strength_twice: Record<string, never>
   /** A measured strength and what would tell the expected one. */
+  keeping_of_what: Record<string, never>
   /** A jar, and what else would tell of a liqueur. */
   jar_or_liqueur: { option: string }
   /** A jar to be put right without what it is to become; `example`: a whole line. */

@@ -19,7 +19,7 @@ const MAY_BE_UNKNOWN =
 /** Of what is kept of a person, anything may not be known yet. */
 const KEEPS = /^(jar|notebook|again|forget|reminders|settings)\b/
 /** An amount that nobody named, all of it where nothing was read; a trouble of which nothing is known. */
-const KNOWS_NO_AMOUNT = /^(?:measure|trouble)$/
+const KNOWS_NO_AMOUNT = /^(?:measure|trouble|keeping)$/
 
 /** Every number in the data, and every null that stands for one that should be known. */
 const numbersOf = (data: object, mayBeUnknown: RegExp): [string, unknown][] =>

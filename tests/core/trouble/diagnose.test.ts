@@ -103,7 +103,9 @@ it('puts what is dangerous and not ruled out before whatever is harmless', () =>
 it('fits a peel cloud to its fall in strength, and not to plums', () => {
   const strong = { keeping: 'keeps', delleUnits: 150, weakestPercent: 30 } as const
   const lemon = { ...NOTHING_KNOWN, ...strong, steepPercent: 82, abvPercent: { value: 30, plusMinus: 1 } }
-  const plants = (name: string) => [{ botanical: findOne(name).botanical, name, gPerL: 100, pieceShare: null }]
+  const plants = (name: string) => [
+    { botanical: findOne(name).botanical, name, gPerL: 100, pieceShare: null, days: 14 },
+  ]
   const causesOf = (name: string) =>
     diagnose('cloudy_on_mixing', { ...lemon, plants: plants(name) }, { bought: true }).causes.map(({ id }) => id)
   expect(causesOf('lemon')[0]).toBe('oil')
