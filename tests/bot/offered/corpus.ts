@@ -40,7 +40,7 @@ export const typed: readonly string[] = read('typed.txt')
   .split('\n')
   .filter((line) => line !== '' && !line.startsWith('#'))
 
-/** The lines of the README. */
-export const readme: readonly string[] = [
-  ...read('../../../README.md').matchAll(/^(?:larderbell> |)(\/[a-z].*)$/gm),
-].map(([, line]) => line!)
+/** The lines of the README, and of the one of the bot. */
+export const readme: readonly string[] = ['../../../README.md', '../../../bot/README.md'].flatMap((path) =>
+  [...read(path).matchAll(/^(?:larderbell> |)(\/[a-z].*)$/gm)].map(([, line]) => line!),
+)

@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { BATCHES, readmeRows, ruleCompared } from './rule-of-three.ts'
 
-const readme = join(import.meta.dirname, '..', '..', '..', 'README.md')
+const readme = join(import.meta.dirname, '..', '..', '..', 'core', 'README.md')
 
 // Common practice, no source: the rule forgets that spirit and water shrink, and the room that sugar takes.
 describe.each(BATCHES)('the rule of three for $infusionMl ml of $abvPercent % vol', (wish) => {
@@ -24,7 +24,7 @@ describe.each(BATCHES)('the rule of three for $infusionMl ml of $abvPercent % vo
 const text = existsSync(readme) ? readFileSync(readme, 'utf8').replaceAll('\u00a0', ' ').replaceAll(/ +/g, ' ') : ''
 
 test.skipIf(!text.includes('920 ml of 90 %'))(
-  'the README shows how far the rule of three is off, with these numbers',
+  'its table shows how far the rule of three is off, with these numbers',
   () => {
     for (const row of readmeRows()) expect(text.split('\n')).toContain(row)
   },

@@ -57,7 +57,7 @@ const signed = (value: number, decimals: number) => {
 const batchName = ({ infusionMl, abvPercent, toAbvPercent, toSugarGPerL }: Wish) =>
   `${infusionMl} ml of ${abvPercent} % to ${toAbvPercent} %, ${toSugarGPerL} g/L`
 
-/** The rows of the README's table, as they stand there. */
+/** The rows of the table in core/README.md, as they stand there. */
 export const readmeRows = (): readonly string[] =>
   BATCHES.map((wish) => {
     const cells = [0, 0.6].flatMap((sugarMlPerG) => {
