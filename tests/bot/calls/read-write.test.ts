@@ -96,6 +96,8 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [jarOptions.until, fc.oneof(ahead, fc.constantFrom('later today', '18:00', 'in 3 hours', '6 pm'))],
   [jarOptions.rating, fc.constantFrom('1', '2', '3 stars', '4/5', '★★★★★')],
   [jarOptions.note, fc.string()],
+  [jarOptions.place, fc.string({ maxLength: 40 })],
+  [jarOptions.plantsIn, fc.string({ maxLength: 40 })],
   [jarOptions.entry, fc.integer({ min: 1, max: 999_999 }).map((seq) => `#${seq}`)],
   [
     jarOptions.entries,
