@@ -1,9 +1,11 @@
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import type { Mixture } from '../../../core/recipe/solve/mix.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { made, outcomeCautions, outcomeData, outcomeRows, row, sureOf } from '../reply/outcome-reply.ts'
+import { cautionsByDepth, notesByDepth } from '../reply/first-screen.ts'
+import { flashNotes, made, outcomeCautions, outcomeData, outcomeRows, row, sureOf } from '../reply/outcome-reply.ts'
 
 interface Poured {
   readonly input: object
@@ -26,13 +28,13 @@ export function mixtureReply(
   const liquids = handled.map((portion) => liquidOf(valuesOf(portion)))
   return {
     headline: { group: 'headlines', key: 'makes', values: made(outcome, freezerC) },
-    table: [
+    table: inMore([
       ...outcomeRows(outcome, freezerC),
       row('alcohol', { group: 'cells', key: 'mass', values: { massG: outcome.ethanolG } }),
-    ],
+    ]),
     sure: sureOf(outcome, byVolume),
-    notes: [...assumptionNotes(input), ...notes],
-    cautions: outcomeCautions(outcome, sugarStays, liquids, { freezerC, isSyrup }),
+    notes: notesByDepth([...assumptionNotes(input), ...notes, ...flashNotes(liquids)]),
+    cautions: cautionsByDepth(outcomeCautions(outcome, sugarStays, liquids, { freezerC, isSyrup })),
     actions: [],
     data: outcomeData(outcome),
     kitchen: kitchenOf(input),

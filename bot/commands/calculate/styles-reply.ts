@@ -4,15 +4,19 @@ import { gramsPerLitre, percentVol, sugarToWater } from '../../../core/quantity/
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { propagate, valuesOf } from '../../../core/recipe/propagate.ts'
 import type { Style } from '../../../core/recipe/solve/styles.ts'
+import type { Syrup } from '../../../core/recipe/solve/syrup.ts'
+import { withoutTrace } from '../../../core/recipe/solve/without-trace.ts'
 import type { Call } from '../../calls/call.ts'
 import { call } from '../../calls/call.ts'
 import { lineOf } from '../../calls/write-line.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
-import { freezerSaid, outcomeCautions, row } from '../reply/outcome-reply.ts'
+import { byDepth, notesByDepth } from '../reply/first-screen.ts'
+import { flashNotes, freezerSaid, outcomeCautions, row } from '../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../reply/sweetener-notes.ts'
-import { strengthNotes, syrupData, type Typed } from '../reply/syrup-reply.ts'
+import { infusionTyped, strengthNotes, syrupData, type Typed } from '../reply/syrup-reply.ts'
 
 /** A target as it can be typed back: enough digits to come out the same, none that is noise. */
 const target = (value: number): number => Number(value.toPrecision(12))
@@ -54,6 +58,19 @@ const CAUTION_ORDER = [
   'bottle_bursts',
 ] as const
 
+function styleSaid(whole: Syrup) {
+  const syrup = withoutTrace(whole)
+  const { volumeMl, abvPercent } = syrup.outcome
+  return {
+    sweetener: syrup.sweetener,
+    sugarG: syrup.sugarG,
+    waterMl: syrup.waterMl,
+    infusionMl: syrup.leftMl > 0 ? syrup.infusionMl : null,
+    volumeMl,
+    abvPercent,
+  }
+}
+
 /** The reply where too little was said: worked styles, each as a ready command. */
 export function stylesReply(input: Typed, infusion: Portion, styles: readonly Style[], freezerC: number): Reply {
   const central: { readonly volumeMl: Measured; readonly abvPercent: Measured } = propagate({ infusion }, (values) => {
@@ -66,36 +83,52 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
       call: callOf(input, style),
     }),
   )
+  // One line to type is enough for a screen; each has its button.
+  const typed = Math.min(1, styles.length - 1)
+  const others = actions.filter((_, index) => index !== typed)
   return {
     headline: {
       group: 'headlines',
       key: 'styles',
-      values: { infusionMl: central.volumeMl, abvPercent: central.abvPercent, count: styles.length },
+      values: {
+        infusionMl: central.volumeMl,
+        abvPercent: central.abvPercent,
+        count: styles.length,
+        typed: infusionTyped(input) ?? null,
+      },
     },
-    table: styles.map(({ key, syrup }) =>
-      row(key, {
-        group: 'cells',
-        key: 'style',
-        values: {
-          sweetener: syrup.sweetener,
-          sugarG: syrup.sugarG,
-          waterMl: syrup.waterMl,
-          infusionMl: syrup.leftMl > 0 ? syrup.infusionMl : null,
-          volumeMl: syrup.outcome.volumeMl,
-          abvPercent: syrup.outcome.abvPercent,
-          sugarGPerL: syrup.outcome.sugarGPerL,
-          freezer: freezerSaid(syrup.outcome, freezerC),
-        },
-      }),
-    ),
+    table: [
+      ...styles.map(({ key, syrup }) => row(key, { group: 'cells', key: 'style_short', values: styleSaid(syrup) })),
+      ...inMore(
+        styles.map(({ key, syrup }) =>
+          row(key, {
+            group: 'cells',
+            key: 'style',
+            values: {
+              ...styleSaid(syrup),
+              sugarGPerL: syrup.outcome.sugarGPerL,
+              freezer: freezerSaid(syrup.outcome, freezerC),
+            },
+          }),
+        ),
+      ),
+    ],
     sure: [],
-    notes: [
+    notes: notesByDepth([
       ...assumptionNotes(input),
       ...strengthNotes(input, infusion),
       ...styles.slice(0, 1).flatMap(({ syrup: { sweetener } }) => sweetenerNotes([sweetener], sweetener)),
+      ...flashNotes([liquidOf(valuesOf(infusion))]),
+    ]),
+    // Nothing is poured yet: the way that is chosen says what to keep away from it.
+    cautions: byDepth(
+      cautionsOfAll(styles, infusion, freezerC),
+      ({ key }) => key !== 'flame' && key !== 'bottle_bursts',
+    ),
+    actions: [
+      ...actions.map((action, index): Action => (index === typed ? action : { ...action, isButtonOnly: true })),
+      ...inMore(others),
     ],
-    cautions: cautionsOfAll(styles, infusion, freezerC),
-    actions,
     data: {
       styles: styles.map((style) => ({
         key: style.key,

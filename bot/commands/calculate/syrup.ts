@@ -61,7 +61,7 @@ export const syrupCommand = defineCommand({
     }
     const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
     const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener)
-    const typed = { ...input, held, known }
+    const typed = { ...input, held, known, isAsTyped: context.settings.units === null }
     const reply =
       wish === null
         ? stylesReply(typed, infusion, styles(infusion, named, atMostMl, sweetener), freezerOf(context))

@@ -43,11 +43,6 @@ function drier(sugarGPerL: number): Wish | null {
   return sugarGPerL < LEAST_DRIER_GPERL ? null : { 'to-sweetness': sweetnessGiven(Math.round(sugarGPerL / 15) * 10) }
 }
 
-function sweeter(sugarGPerL: number): Wish | null {
-  const [word] = Object.entries(styleSweetnessGPerL).find(([, named]) => named > 1.1 * sugarGPerL) ?? []
-  return word === undefined ? null : styleWish(word)
-}
-
 const stronger = (percent: number): Wish => ({ 'to-strength': percentGiven(Math.round(percent + STEP_PERCENT)) })
 
 /** Whole lines for the same batch, otherwise: each was tried. */
@@ -56,7 +51,6 @@ export function changeActions(input: PlanInput, { targets }: Plan, setting: Sett
   const wishes = [
     { key: 'plan_drier', wish: drier(sugarGPerL) },
     { key: 'plan_stronger', wish: stronger(abvPercent) },
-    { key: 'plan_sweeter', wish: sweeter(sugarGPerL) },
   ] as const
   return wishes.flatMap(({ key, wish }): readonly Action[] => {
     const changed = { ...input, ...wish }

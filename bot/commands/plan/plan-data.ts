@@ -41,7 +41,7 @@ const stateToSay = ({ id, form }: Botanical, said: FoundPlant): PlantState | und
 type Said = BatchSaid['plants'][number]
 
 /** The plants of a plan, in the order typed; without id, one that is not in the catalogue. */
-export function plantsSaid(input: PlanInput, plan: Plan) {
+export function plantsSaid(input: PlanInput, plan: Plan, isAsTyped: boolean) {
   const known = plan.plants.map((plant, index) => {
     const said = input.of.is.plants[index]!
     const count = countOf(plant, plant.massG, said)
@@ -50,7 +50,7 @@ export function plantsSaid(input: PlanInput, plan: Plan) {
       massG: plant.massG,
       count,
       unit: plant.words?.unit ?? null,
-      typed: said.typed.amount?.kind === 'mass' ? writeAmount(said.typed.amount) : undefined,
+      typed: isAsTyped && said.typed.amount?.kind === 'mass' ? writeAmount(said.typed.amount) : undefined,
       state: stateToSay(plant.botanical, said),
       ofZest: said.ofZest || (said.massG === null && count !== null),
     }

@@ -5,11 +5,12 @@ import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { withoutTrace } from '../../../core/recipe/solve/without-trace.ts'
 import { joinSweetenings } from '../../../core/recipe/sweetening.ts'
-import { type Deep, inMore } from '../../chat/depth.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { byDepth } from '../reply/first-screen.ts'
 import { caution, flashNotes, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import type { PlanInput } from './plan-data.ts'
@@ -26,6 +27,13 @@ interface Asked {
   readonly wish: PlanWish
   readonly planned: Plan
   readonly limit: PlantLimit
+}
+
+interface Kitchens {
+  /** Of the person's freezer, °C. */
+  readonly freezerC: number
+  /** False where the person has chosen units for everything. */
+  readonly isAsTyped: boolean
 }
 
 /** A strength of 40 % vol is one, whatever its last digit. */
@@ -87,13 +95,6 @@ const FIRST: ReadonlySet<string> = new Set([
   'plan_unknown_days',
 ])
 
-function byDepth<Item extends object>(
-  items: readonly Item[],
-  isFirst: (item: Item) => boolean,
-): readonly (Item & Deep)[] {
-  return [...items.filter(isFirst), ...inMore(items.filter((item) => !isFirst(item)))]
-}
-
 /** That the jar, or what comes of it, may not keep, and what a food can do of which little is known. */
 const GRAVE: ReadonlySet<string> = new Set([
   'plan_grave',
@@ -105,12 +106,12 @@ const GRAVE: ReadonlySet<string> = new Set([
 ])
 
 /** The whole batch: what to buy, what to do on which day; one question deeper the numbers and the reasons. */
-export function planReply({ input, wish, planned, limit }: Asked, freezerC: number): Reply {
+export function planReply({ input, wish, planned, limit }: Asked, { freezerC, isAsTyped }: Kitchens): Reply {
   const plan = withoutTrace(planned)
   const { sweetener, sugarG, steeping, outcome, filled, told, schedule } = plan
   const { volumeMl, abvPercent } = outcome
-  const plants = plantsSaid(input, plan)
-  const spirits = spiritsSaid(input, plan)
+  const plants = plantsSaid(input, plan, isAsTyped)
+  const spirits = isAsTyped ? spiritsSaid(input, plan) : steeping.spirits
   const sweetenings = joinSweetenings([...steeping.sweetenings, { material: sweetener, massG: sugarG }])
   const cautions = planCautions(plan, freezerC).filter(({ key }) => key !== 'plan_unknown')
   const grave = graveCautions(
@@ -145,7 +146,7 @@ export function planReply({ input, wish, planned, limit }: Asked, freezerC: numb
         ...flashNotes([strongestOf(plan)]),
         ...jarNotes(plan),
       ],
-      ({ key }) => FIRST.has(key),
+      ({ key }: Message<'notes'>) => FIRST.has(key),
     ),
     cautions: byDepth([...unknownCautions(plan), ...grave, ...cautions], isGrave),
     actions: [],

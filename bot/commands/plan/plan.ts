@@ -21,7 +21,7 @@ export const planCommand = defineCommand({
     const start = asOptionProblem('start', () => input.start?.is.read({ today, country }) ?? today)
     const setting = { command: 'plan', today, country, start }
     const asked = planAsked(input, setting)
-    const reply = planReply(asked, freezerOf(context))
+    const reply = planReply(asked, { freezerC: freezerOf(context), isAsTyped: context.settings.units === null })
     const changes = changeActions(input, asked.planned, setting)
     // The line of several plants is long, and what may harm somebody has its room before a wish.
     const isAlone = asked.planned.plants.length + asked.planned.unknown.length === 1 && !isHarmful(reply)

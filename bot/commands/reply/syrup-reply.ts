@@ -3,17 +3,23 @@ import type { StrainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { isDoubtfulInfusion } from '../../../core/liquid/neat.ts'
 import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import type { Mass, Ratio, Strength, Volume } from '../../../core/quantity/quantities.ts'
+import { writeAmount } from '../../../core/quantity/write/write-quantity.ts'
+import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
+import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
+import { withoutTrace } from '../../../core/recipe/solve/without-trace.ts'
 import type { Given } from '../../calls/option.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import { type Deep, inMore } from '../../chat/depth.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { cautionsByDepth, notesByDepth } from './first-screen.ts'
 import {
   caution,
+  flashNotes,
   made,
   measuredData,
   note,
@@ -37,6 +43,8 @@ export interface Typed {
   readonly of?: InputOf<'syrup'>['of']
   readonly spirit?: InputOf<'syrup'>['spirit']
   readonly 'at-most'?: Given<Volume> | undefined
+  /** False where the person has chosen units for everything. */
+  readonly isAsTyped: boolean
   readonly sugar?: Given<MaterialId> | undefined
   readonly ratio?: Given<Ratio> | undefined
 }
@@ -59,7 +67,11 @@ export function readingNotes({
 /** Of a strength that was only said: whose it is, and what its ± takes for granted. */
 const saidNotes = ({ abvPercent, abvAtC }: Portion): readonly (Message<'notes'> & Deep)[] => [
   // Whoever read a hydrometer at a temperature has measured the strained liquid and need not be told to.
-  ...(abvAtC !== null ? [] : [note(isDoubtfulInfusion(abvPercent.value) ? 'fresh_plants' : 'strained_strength')]),
+  ...(abvAtC !== null
+    ? []
+    : isDoubtfulInfusion(abvPercent.value)
+      ? [note('fresh_plants'), note('fresh_plants_why')]
+      : [note('strained_strength')]),
   ...inMore([note('nothing_dissolved')]),
 ]
 
@@ -111,14 +123,19 @@ export function syrupCautions(
 }
 
 /** What a headline says of a syrup. */
-export const syrupSaid = (syrup: Syrup, freezerC: number) => ({
-  ...made(syrup.outcome, freezerC),
-  sweetener: syrup.sweetener,
-  sugarG: syrup.sugarG,
-  waterMl: syrup.waterMl,
-  syrupG: isSyrup(syrup) ? syrup.syrupG : null,
-  infusionMl: syrup.leftMl > 0 ? syrup.infusionMl : null,
-})
+export function syrupSaid(whole: Syrup, freezerC: number) {
+  const syrup = withoutTrace(whole)
+  const usual = [{ count: null, volumeMl: USUAL_BOTTLE_ML }]
+  return {
+    ...made(syrup.outcome, freezerC),
+    bottles: fillBottles(syrup.outcome.volumeMl.value, usual).bottles,
+    sweetener: syrup.sweetener,
+    sugarG: syrup.sugarG,
+    waterMl: syrup.waterMl,
+    syrupG: isSyrup(syrup) ? syrup.syrupG : null,
+    infusionMl: syrup.leftMl > 0 ? syrup.infusionMl : null,
+  }
+}
 
 /** What to weigh out, and what it makes. */
 export function syrupRows(syrup: Syrup, freezerC: number): readonly Row[] {
@@ -132,14 +149,21 @@ export function syrupRows(syrup: Syrup, freezerC: number): readonly Row[] {
   ]
 }
 
+/** All of the infusion, as it was typed. */
+export const infusionTyped = ({ infusion, isAsTyped }: Typed): string | undefined =>
+  infusion === undefined || !isAsTyped ? undefined : writeAmount(infusion.is)
+
 /** The reply to a wish that fixes one liqueur. */
-export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup, freezerC: number): Reply {
+export function syrupReply(input: Typed, infusion: Portion, whole: Syrup, freezerC: number): Reply {
+  const syrup = withoutTrace(whole)
   const { outcome, waterG, sweetener, sugarG, syrupG } = syrup
+  const said = { ...syrupSaid(syrup, freezerC), typed: infusionTyped(input) }
   return {
-    headline: { group: 'headlines', key: 'syrup', values: syrupSaid(syrup, freezerC) },
-    table: syrupRows(syrup, freezerC),
+    headline: { group: 'headlines', key: 'syrup', values: said },
+    under: [{ group: 'headlines', key: 'makes', values: said }],
+    table: inMore(syrupRows(syrup, freezerC)),
     sure: sureOf(outcome, infusion.by === 'volume'),
-    notes: [
+    notes: notesByDepth([
       ...assumptionNotes(input),
       ...(syrup.leftMl > 0 ? [{ group: 'notes', key: 'bounded', values: { leftMl: syrup.leftMl } } as const] : []),
       ...(isSyrup(syrup) ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const] : []),
@@ -149,10 +173,11 @@ export function syrupReply(input: Typed, infusion: Portion, syrup: Syrup, freeze
         ? [{ group: 'notes', key: 'ratio_as_weighed', values: { material: sweetener } } as const]
         : []),
       ...sweetenerNotes([sweetener], sweetener),
-    ],
-    cautions: syrupCautions(syrup, infusion, freezerC),
+      ...flashNotes([liquidOf(valuesOf(infusion))]),
+    ]),
+    cautions: cautionsByDepth(syrupCautions(syrup, infusion, freezerC)),
     actions: [],
-    data: syrupData(syrup),
+    data: syrupData(whole),
     kitchen: kitchenOf(input),
   }
 }

@@ -1,19 +1,33 @@
 import type { LiquidProblems } from '../../../core/liquid/problems.ts'
-import { type MaterialId, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
+import { digits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { RecipeProblems } from '../../../core/recipe/problems.ts'
 import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
-import type { CalculateMessages, MadeDrink } from '../messages/calculate.ts'
-import { articleOf, capital, either, listed } from './phrases.ts'
+import type { CalculateMessages, MadeDrink, SyrupSaid } from '../messages/calculate.ts'
+import { articleOf, capital, countWord, either, listed, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { bottlesText, inFreezer, inFreezerSo } from './words.ts'
+import { asTyped, bottlesFilled, bottlesText, fromFreezer, inFreezer } from './words.ts'
 
-const made = ({ volumeMl, abvPercent, sugarGPerL, freezer }: MadeDrink, format: Format): string => {
-  const sweet = sugarGPerL.value > 0 ? ` with ${format.sweetness(sugarGPerL)} of sugar` : ''
-  return `about ${format.volume(volumeMl)} at ${format.strength(abvPercent)}${sweet}. It ${inFreezerSo(freezer, format)}`
+/** As far as it is known, and no finer than a cook rounds. */
+export const aboutVolume = ({ value, plusMinus }: Measured, format: Format): string =>
+  format.round.volume(digits(value, plusMinus).roundedValue)
+
+export const aboutMass = ({ value, plusMinus }: Measured, format: Format): string =>
+  format.round.mass(digits(value, plusMinus).roundedValue)
+
+/** `2.51 l at 30 %, 250 g/L: five 500 ml bottles`. */
+const madeText = ({ volumeMl, abvPercent, sugarGPerL, bottles = [] }: MadeDrink, format: Format): string => {
+  const sweet = sugarGPerL.value >= 1 ? `, ${format.number(sugarGPerL.value, 0)}\u00a0g/L` : ''
+  const filled = bottlesFilled(bottles, format)
+  return `${aboutVolume(volumeMl, format)} at ${format.round.strength(abvPercent)}${sweet}${filled === '' ? '' : `: ${filled}`}`
 }
+
+/** A sentence of its own, and what a freezer does to it. */
+const makesText = (values: MadeDrink, format: Format): string =>
+  `Makes ${madeText(values, format)}. ${fromFreezer(values.freezer)}`
 
 /** `dry`, `medium sweet (190 g/L)`. */
 export const sweetnessWords = (sugarGPerL: number, format: Format): string => {
@@ -23,55 +37,53 @@ export const sweetnessWords = (sugarGPerL: number, format: Format): string => {
 
 const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
 
-interface AddedToInfusion {
-  readonly sweetener: MaterialId
-  readonly sugarG: Measured
-  readonly waterMl: Measured
-  readonly syrupG: Measured | null
-  readonly infusionMl: Measured | null
-}
-
-/** What to add to the infusion. */
-function addition(values: AddedToInfusion, sugar: string, water: string, infusion: string, format: Format): string {
-  const to = values.infusionMl === null ? '' : ` to ${infusion}`
-  const [hasSugar, hasWater] = [values.sugarG.value > 0, values.waterMl.value > 0]
-  if (!hasSugar && !hasWater) return 'Add nothing, it is there already'
-  if (!hasSugar) return `Add ${water} water${to}`
-  if (!hasWater) return `Stir ${sugar} into ${infusion}, no water`
-  if (values.syrupG === null) return `Stir ${sugar} and ${water} water into ${infusion}`
-  return `Add ${sugar} in ${water} water${to} (${format.weigh(values.syrupG.value)} of syrup, cooled)`
+/** What to do with sugar and water. */
+function addition(
+  { sweetener, sugarG, waterMl, syrupG }: Pick<SyrupSaid, 'sweetener' | 'sugarG' | 'waterMl' | 'syrupG'>,
+  into: string,
+  format: Format,
+): string {
+  const [sugar, water] = [
+    `${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`,
+    `${format.round.volume(waterMl.value)} water`,
+  ]
+  if (sugarG.value === 0 && waterMl.value === 0) return 'Nothing to add: it’s already where you want it.'
+  if (sugarG.value === 0) return `Stir ${water} into ${into}.`
+  if (waterMl.value === 0) return `Stir ${sugar} straight into ${into} and shake daily until it’s gone.`
+  if (syrupG === null) return `Stir ${sugar} and ${water} straight into ${into} and shake daily until the sugar’s gone.`
+  return `Dissolve ${sugar} in ${water}, cool it, stir it into ${into}.`
 }
 
 /** First lines: the answer. */
 const headlines = {
-  makes: (values, format) => `You get ${made(values, format)}.`,
+  makes: makesText,
 
   syrup: (values, format) => {
-    const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of `
-    const water = format.pour(values.waterMl.value)
-    const sugar = `${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}`
-    return `${addition(values, sugar, water, `${infusion}the infusion`, format)}: ${made(values, format)}.`
+    const into =
+      values.infusionMl !== null
+        ? `${format.round.volume(values.infusionMl.value)} of the infusion`
+        : values.typed === undefined
+          ? 'the infusion'
+          : `your ${asTyped(values.typed)}`
+    return addition(values, into, format)
   },
 
-  styles: (values, format) => {
-    const ways = values.count === 1 ? 'One way' : `${values.count === 2 ? 'Two' : 'Three'} ways`
-    return `${ways} to finish your ${format.volume(values.infusionMl)} of infusion at ${format.strength(values.abvPercent)}:`
-  },
+  styles: ({ count, typed, infusionMl, abvPercent }, format) =>
+    `${capital(countWord(count))} ${plural(count, 'way')} to finish your ${typed === null ? aboutVolume(infusionMl, format) : asTyped(typed)} at ${format.round.strength(abvPercent)}:`,
 
-  dilute: (values, format) =>
-    values.waterMl.value === 0
-      ? `Add nothing: it is ${made(values, format)}.`
-      : `Add ${format.pour(values.waterMl.value)} water: ${made(values, format)}.`,
+  dilute: ({ waterMl, abvPercent }, format) =>
+    waterMl.value === 0
+      ? `Nothing to add: it’s at ${format.round.strength(abvPercent)} already.`
+      : `Stir in ${format.round.volume(waterMl.value)} water.`,
 
   adjust: (values, format) => {
     const parts = [
-      ...some(values.sugarG, `${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}`),
-      ...some(values.waterMl, `${format.pour(values.waterMl.value)} water`),
-      ...some(values.spiritMl, `${format.pour(values.spiritMl.value)} spirit`),
+      ...some(values.sugarG, `${format.round.mass(values.sugarG.value)} ${sweetenerName(values.sweetener)}`),
+      ...some(values.waterMl, `${format.round.volume(values.waterMl.value)} water`),
+      ...some(values.spiritMl, `${format.round.volume(values.spiritMl.value)} spirit`),
     ]
-    return parts.length === 0
-      ? `Add nothing: it is there already, ${made(values, format)}.`
-      : `Add ${listed(parts)}: ${made(values, format)}.`
+    const what = parts.length === 0 ? 'Nothing to add: it’s already where you want it.' : `Stir in ${listed(parts)}.`
+    return `${what} ${makesText(values, format)}`
   },
 } satisfies Part<CalculateMessages['headlines']>
 
@@ -91,8 +103,8 @@ const rows = {
   volume: () => 'Makes',
   strength: () => 'Strength',
   sweetness: () => 'Sweetness',
-  alcohol: () => 'Alcohol in it',
-  freezes: () => 'First ice',
+  alcohol: () => 'Alcohol',
+  freezes: () => 'Freezes from',
   dry: () => 'Dry',
   everyday: () => 'Everyday',
   rich: () => 'Rich',
@@ -119,13 +131,18 @@ const cells = {
     freezesAtC.value < -25
       ? `below ${format.temperature({ value: -25, plusMinus: 0 })}: ${inFreezer(freezer, format)}`
       : `about ${format.temperature(freezesAtC)}${freezesAtC.plusMinus < 0.5 ? '' : ` ± ${format.give.temperature(freezesAtC)}`}: ${inFreezer(freezer, format)}`,
-  style: (values, format) => {
-    const infusion = values.infusionMl === null ? '' : `${format.pour(values.infusionMl.value)} of the infusion, `
-    return (
-      `${infusion}${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}, ${format.pour(values.waterMl.value)} water:` +
-      ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer(values.freezer, format)}`
-    )
+  style_short: (values, format) => {
+    const added = [
+      ...(values.infusionMl === null ? [] : [`${format.round.volume(values.infusionMl.value)} of it`]),
+      ...some(values.sugarG, `${format.round.mass(values.sugarG.value)} ${sweetenerName(values.sweetener)}`),
+      ...some(values.waterMl, `${format.round.volume(values.waterMl.value)} water`),
+    ]
+    const what = added.length === 0 ? 'nothing to add' : added.join(', ')
+    return `${what}: ${aboutVolume(values.volumeMl, format)} at ${format.round.strength(values.abvPercent)}`
   },
+  style: (values, format) =>
+    `${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}, ${format.pour(values.waterMl.value)} water:` +
+    ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer(values.freezer, format)}`,
 } satisfies Part<CalculateMessages['cells']>
 
 /** How far the numbers can be trusted. */
@@ -135,7 +152,7 @@ const sure = {
       ...(values.abvPercent.value > 0 ? [`±${format.give.strength(values.abvPercent)}`] : []),
       ...(values.sugarGPerL.value > 0 ? [`±${format.give.sweetness(values.sugarGPerL)}`] : []),
     ]
-    return `Computed; right within ${listed(parts)} 19 times in 20 with a kitchen jug and scale${values.byVolume ? ', nearer if you weigh instead of measuring' : ''}.`
+    return `Good to about ${listed(parts)} with a kitchen jug and scale (19 times in 20)${values.byVolume ? ', and better if you weigh' : ''}.`
   },
 } satisfies Part<CalculateMessages['sure']>
 
@@ -160,23 +177,24 @@ const notes = {
     `I’ve gone by ${spiritPercent} % spirit. Another? Add spirit-strength: and its strength.`,
   bottle_named: ({ names }) => `I’ve read ${listed(names.map((name) => `“${name}”`))} as the name on the bottle.`,
   // Readings taken where the text left room for another.
-  percent_vol: () => 'I took the bare strength as % vol.',
-  grams_per_litre: () => 'I took the bare sweetness as grams of sugar in a litre.',
-  us_measure: () => 'Cups, fluid ounces, pints, quarts and gallons are US ones here; write “imp pint” for imperial.',
-  us_proof: () => 'Proof is US proof here: twice the % vol at 60 °F.',
-  decimal_point: () => 'I read the comma or point with three digits after it as a decimal sign.',
-  thousands_separator: () => 'I read the comma or point with three digits after it as a thousands sign.',
-  sugar_ounces: () => 'Ounces of sugar are a weight here, 28.35 g each; “fl oz” would be a volume.',
-  sugar_by_volume: () => 'A US cup of granulated sugar weighs about 200 g (USDA), within 10 % as cups are filled.',
-  volume_at_20: () => 'I brought the volume to 20 °C, as read in a glass jug.',
+  percent_vol: () => 'I’ve read the strength as percent by volume.',
+  grams_per_litre: () => 'I’ve read the sweetness as grams of sugar in a litre.',
+  us_measure: () => 'Cups, fluid ounces, pints, quarts and gallons are US ones here. For imperial write “imp pint”.',
+  us_proof: () => 'Proof is US proof here: twice the percent, at 60 °F.',
+  decimal_point: () => 'I’ve read the comma or point with three digits after it as a decimal sign.',
+  thousands_separator: () => 'I’ve read the comma or point with three digits after it as a thousands sign.',
+  sugar_ounces: () => 'Ounces of sugar are a weight here, 28.35 g each. “fl oz” would be a volume.',
+  sugar_by_volume: () => 'A US cup of sugar weighs about 200 g (USDA), give or take 10 %.',
+  volume_at_20: () => 'I’ve brought the volume to 20 °C, as read in a glass jug.',
   strength_at_20: () =>
-    'I brought the strength to 20 °C, as read on a glass hydrometer (one in proof is made for 60 °F).',
-  strength_drifts: () =>
-    'You named no new strength and no spirit, so I let the strength fall; add spirit-strength:95% to keep it.',
-  as_before: ({ what }) => `You named no new ${what}, so I kept it.`,
-  unsweetened: () => 'You named no sweetness, so I took the liqueur as unsweetened.',
+    'I’ve brought the strength to 20 °C, as read on a glass hydrometer (one in proof is made for 60 °F).',
+  strength_drifts: ({ abvPercent }, format) =>
+    `That weakens it to ${format.round.strength(abvPercent)}. To keep the strength, add your spirit: spirit-strength:40%.`,
+  as_before: ({ what }) => `I’ve kept the ${what} as it is.`,
+  unsweetened: () => 'How sweet is it now? I’ve assumed no sugar at all.',
 
-  plain_parts: () => 'A part without a strength counts as free of alcohol, one without a sweetness as free of sugar.',
+  plain_parts: () =>
+    'A part without a strength counts as having no alcohol, one without a sweetness as having no sugar.',
 
   flash_point: ({ lowC }, format) =>
     `Its vapour catches fire from about ${format.temperature({ value: lowC, plusMinus: 1 })}, perhaps a little below. Never heat it.`,
@@ -184,7 +202,7 @@ const notes = {
   // How it is done.
   syrup_by_weight: ({ syrupG }, format) =>
     `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
-  strained_strength: () => '“strength:” is the strained liquid’s, not that of the bottle the spirit came in.',
+  strained_strength: () => 'The strength I need is the strained liquid’s, not the bottle’s you started with.',
   nothing_dissolved: () =>
     'That’s right if nothing is dissolved in it. Coffee, roots and fruit hide strength from a hydrometer.' +
     ' Say what went in with of: and spirit:, and I allow for it.',
@@ -192,13 +210,14 @@ const notes = {
     `I expected ${format.spread.strength(abvPercent)} of what went in. Did a number slip?`,
   strength_expected: ({ abvPercent }, format) =>
     `Expected of what went in, not measured: the strained liquid has ${format.spread.strength(abvPercent)}. If you have a hydrometer, read it and add strength: with what it shows.`,
-  fresh_plants: () =>
-    '“strength:” is the strained liquid’s, not that of the bottle the spirit came in. Were fresh plants in it? Their water' +
-    ' weakens it (lemon zest is 82 % water, ginger 79, basil 92: USDA), and this would add too much; measure it first.',
-  settle: () => 'A fresh mix is warm and still shrinking; measure it when it has cooled.',
-  bounded: ({ leftMl }, format) => `To end with that much, leave ${format.pour(leftMl)} of the infusion over.`,
+  fresh_plants: () => 'Is that from the bottle? Fresh plants weaken it: measure what you strained.',
+  fresh_plants_why: () =>
+    'Lemon peel is 82 % water, ginger 79, basil 92 (USDA): as strong as the bottle, you’d add too much.',
+  settle: () => 'Let it cool before you measure: it shrinks a little.',
+  bounded: ({ leftMl }, format) =>
+    `That’s enough from part of it: keep back ${format.round.volume(leftMl)} of the infusion.`,
   sweet_reading: () =>
-    'A hydrometer cannot read a sweet liqueur: 10 g/L of sugar moves it by 2 to 3.5 % vol. Give the strength you computed.',
+    'A hydrometer can’t read anything with sugar in it (10 g/L moves it by 2 to 3.5 %). Use the strength worked out here.',
 } satisfies Part<CalculateMessages['notes']>
 
 /** What can hurt, or spoil a batch. */
@@ -206,7 +225,7 @@ export const cautions = {
   note_names: ({ names }) =>
     `You’ve noted ${listed(names)}. If any of it went in, don’t taste it and don’t give it away.`,
   flame: () => 'Keep it away from the hob and any flame.',
-  cool_first: () => 'Cool the syrup completely first: hot syrup drives off vapour that burns.',
+  cool_first: () => 'Cool the syrup completely first.',
   syrup_too_thick: (values, format) =>
     `Skip the syrup: that water dissolves only about ${format.weigh(values.dissolvesG)} of the sugar. Put both straight in and shake daily until the sugar’s gone.`,
   sugar_alone: () => 'Put the sugar straight in and shake it daily until it’s gone. Don’t heat it.',
@@ -219,9 +238,10 @@ export const cautions = {
 /** What a ready command does. */
 const actions = {
   style: ({ abvPercent, sugarGPerL }, format) =>
-    `${format.number(sugarGPerL, 0)} g/L at ${format.plain(abvPercent, 1)} % vol`,
+    `Make it ${format.plain(abvPercent, 1)}\u00a0%, ${format.number(sugarGPerL, 0)}\u00a0g/L`,
   start_jar: () => 'Start this jar',
   adjust_done: () => 'Once it’s in',
+  adjust_sweet: () => 'It’s medium sweet',
 } satisfies Part<CalculateMessages['actions']>
 
 /** What the calculating commands say. */

@@ -188,6 +188,9 @@ const cooked = (amount: number): Measured => {
 const cookText = (amount: Measured, { small, large }: Units): string =>
   amount.value >= 1000 ? `${plain(amount.value / 1000, 2)}${NBSP}${large}` : `${plain(amount.value, 1)}${NBSP}${small}`
 
+/** In the kitchen's own unit, without the metric beside it. */
+const alone = (text: string): string => text.replace(/ \([^)]*\)$/, '')
+
 /** A strength that is known to less than half a percent keeps its decimal. */
 const cookStrength = ({ value, plusMinus }: Measured): string =>
   `${plain(value, plusMinus < 0.5 && Math.abs(value - Math.round(value)) > plusMinus ? 1 : 0)}${NBSP}%`
@@ -237,8 +240,8 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
     },
   },
   round: {
-    volume: (volumeMl) => volumeIn(kitchen, cooked(volumeMl), cookText(cooked(volumeMl), VOLUME)),
-    mass: (massG) => massIn(kitchen, cooked(massG), cookText(cooked(massG), MASS)),
+    volume: (volumeMl) => alone(volumeIn(kitchen, cooked(volumeMl), cookText(cooked(volumeMl), VOLUME))),
+    mass: (massG) => alone(massIn(kitchen, cooked(massG), cookText(cooked(massG), MASS))),
     strength: cookStrength,
   },
 })

@@ -184,7 +184,7 @@ const makingCautions = {
   making_food_spirit: () =>
     'Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel alcohol blinds and kills, and nothing done at home makes it safe.',
   making_no_flame: () =>
-    'Keep strong spirit away from flames, sparks and hot plates, and never heat it. From about 40 % its vapour can catch fire in a warm room (derived).',
+    'Keep strong spirit away from flames, sparks and hot plates, and never heat it. From about 40 % its vapour can catch fire in a warm room (derived), and hot syrup drives it off.',
   making_children: () =>
     'Label bottles and keep them locked away from children and pets. A small amount can poison a child.',
   making_spent_plants: () =>

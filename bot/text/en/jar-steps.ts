@@ -106,7 +106,9 @@ export const stepHeadlines = {
     `${name}: ${happeningText(happening, format, onDayText(day, format))}${keptText(happening, name)}.`,
   jar_strained: ({ name, happening, day, syrup }, format) =>
     `${name}: ${happeningText(happening, format, onDayText(day, format))}.` +
-    (syrup === null ? '' : ` ${calculateSentences.headlines.syrup(syrup, format)}`),
+    (syrup === null
+      ? ''
+      : ` ${calculateSentences.headlines.syrup(syrup, format)} ${calculateSentences.headlines.makes(syrup, format)}`),
   jar_split: ({ name, into, leftMl, outMl }, format) =>
     `Done: ${format.pour(outMl.value)} of ${name} is now “${into}”, and ${format.pour(leftMl.value)} stays in ${name}.`,
   jar_combined: ({ names: [first, second], into, volumeMl }, format) =>
@@ -125,7 +127,9 @@ export const stepHeadlines = {
     `${name} was begun just so${day === null ? ' today' : onDayText(day, format)} already, so I began no other.`,
   jar_corrected: (values, format) =>
     `${values.name}, ${values.entry === null ? didWords[values.kind] : `entry ${values.entry} (${didWords[values.kind]})`}: ${values.changes.map((change) => correctedText(change, format)).join('; ')}.` +
-    (values.syrup === null ? '' : ` ${calculateSentences.headlines.syrup(values.syrup, format)}`),
+    (values.syrup === null
+      ? ''
+      : ` ${calculateSentences.headlines.syrup(values.syrup, format)} ${calculateSentences.headlines.makes(values.syrup, format)}`),
   /** Without a happening: what was taken back is a correction. */
   jar_undone: (values, format) => {
     const { name, happening, day } = values

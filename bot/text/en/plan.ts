@@ -1,13 +1,11 @@
 import type { FoodNote } from '../../../core/botanical/food.ts'
-import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import { digits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { PlantSaid, UnknownSaid } from '../messages/ingredients.ts'
 import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
-import { cautions, sweetnessWords } from './calculate.ts'
+import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, peeledText, piecesText, plantName } from './cook-names.ts'
 import { capital, counted, countWord, either, listed, partOfMonth, plural, shortDayText } from './phrases.ts'
 import { monthsText } from './plant-words.ts'
@@ -23,13 +21,6 @@ import {
   unknownName,
   vesselText,
 } from './words.ts'
-
-/** Expected amounts, as far as they are known and no finer than a cook rounds. */
-const aboutVolume = ({ value, plusMinus }: Measured, format: Format): string =>
-  format.round.volume(digits(value, plusMinus).roundedValue)
-
-const aboutMass = ({ value, plusMinus }: Measured, format: Format): string =>
-  format.round.mass(digits(value, plusMinus).roundedValue)
 
 const aboutSweetenings = (sweetenings: readonly Sweetening[], format: Format): readonly string[] =>
   sweetenings
@@ -279,7 +270,6 @@ const planSure = {
 /** What is offered after a plan. */
 const planActions = {
   plan_drier: () => 'Make it drier',
-  plan_sweeter: () => 'Make it sweeter',
   plan_stronger: () => 'Make it stronger',
 } satisfies Part<PlanMessages['actions']>
 

@@ -63,7 +63,10 @@ export const nameText = ({ id, name }: PlantName): string => (id === null ? unkn
 
 /** What was typed, with no break between a number and its unit. */
 export const asTyped = (typed: string): string =>
-  typed.replace(/(\d) ?%/, '$1\u00a0%').replace(/^([\d.,]+) (?=\S+$)/, '$1\u00a0')
+  typed
+    .replace(/(\d) ?%/, '$1\u00a0%')
+    .replace(/^([\d.,]+) (?=\S+$)/, '$1\u00a0')
+    .replace(/^(1\s.*)s$/, '$1')
 
 const saidAs = ({ id, state }: PlantSaid): string => {
   const name = plantName(id)

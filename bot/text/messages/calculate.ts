@@ -1,6 +1,7 @@
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { BottlesSaid } from './ingredients.ts'
 import type { Plain } from './plain.ts'
 
 /** What a freezer makes of a drink, and how cold that freezer is. */
@@ -14,6 +15,8 @@ export interface MadeDrink {
   readonly abvPercent: Measured
   readonly sugarGPerL: Measured
   readonly freezer: FrozenSaid
+  /** Usual bottles that it fills, where it is a drink to be bottled. */
+  readonly bottles?: readonly BottlesSaid[]
 }
 
 export interface SyrupSaid extends MadeDrink {
@@ -24,14 +27,21 @@ export interface SyrupSaid extends MadeDrink {
   readonly syrupG: Measured | null
   /** What of the infusion to use; null for all of it. */
   readonly infusionMl: Measured | null
+  /** All of the infusion as it was typed, where it was. */
+  readonly typed?: string | undefined
 }
 
 export interface CalculateMessages {
   headlines: {
     makes: MadeDrink
     syrup: SyrupSaid
-    styles: { readonly infusionMl: Measured; readonly abvPercent: Measured; readonly count: number }
-    dilute: MadeDrink & { readonly waterMl: Measured }
+    styles: {
+      readonly infusionMl: Measured
+      readonly abvPercent: Measured
+      readonly count: number
+      readonly typed: string | null
+    }
+    dilute: { readonly waterMl: Measured; readonly abvPercent: Measured }
     adjust: MadeDrink & {
       readonly spiritMl: Measured
       readonly waterMl: Measured
@@ -68,12 +78,20 @@ export interface CalculateMessages {
     strength_spread: { readonly abvPercent: Measured }
     sweetness_spread: { readonly sugarGPerL: Measured }
     freezes: { readonly freezesAtC: Measured; readonly freezer: FrozenSaid }
-    style: {
+    /** What the one below adds and makes, in few words. */
+    style_short: {
       readonly sweetener: MaterialId
       readonly sugarG: Measured
       readonly waterMl: Measured
       /** What of the infusion to use; null for all of it. */
       readonly infusionMl: Measured | null
+      readonly volumeMl: Measured
+      readonly abvPercent: Measured
+    }
+    style: {
+      readonly sweetener: MaterialId
+      readonly sugarG: Measured
+      readonly waterMl: Measured
       readonly volumeMl: Measured
       readonly abvPercent: Measured
       readonly sugarGPerL: Measured
@@ -94,12 +112,12 @@ export interface CalculateMessages {
     | 'sugar_by_volume'
     | 'volume_at_20'
     | 'strength_at_20'
-    | 'strength_drifts'
     | 'unsweetened'
     | 'plain_parts'
     | 'strained_strength'
     | 'nothing_dissolved'
     | 'fresh_plants'
+    | 'fresh_plants_why'
     | 'settle'
     | 'sweet_reading'
   > & {
@@ -119,6 +137,7 @@ export interface CalculateMessages {
     /** Nobody said which spirit. */
     adjust_own_spirit: { readonly spiritPercent: number }
     bottle_named: { readonly names: readonly string[] }
+    strength_drifts: { readonly abvPercent: Measured }
     as_before: { readonly what: 'strength' | 'sweetness' }
     syrup_by_weight: { readonly syrupG: Measured }
     strength_expected: { readonly abvPercent: Measured }
@@ -133,7 +152,7 @@ export interface CalculateMessages {
     note_names: { readonly names: readonly string[] }
     syrup_too_thick: { readonly dissolvesG: number }
   }
-  actions: Plain<'start_jar' | 'adjust_done'> & {
+  actions: Plain<'start_jar' | 'adjust_done' | 'adjust_sweet'> & {
     style: { readonly abvPercent: number; readonly sugarGPerL: number }
   }
 }

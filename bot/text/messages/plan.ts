@@ -203,7 +203,7 @@ export interface PlanMessages {
       readonly keptMaxMlPerG: number
     }
   }
-  actions: Plain<'plan_drier' | 'plan_sweeter' | 'plan_stronger'>
+  actions: Plain<'plan_drier' | 'plan_stronger'>
   cautions: {
     plan_unknown: PlanNamed & { readonly notes: readonly FoodNote[] }
   }

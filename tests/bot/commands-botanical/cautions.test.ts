@@ -23,7 +23,8 @@ test('says everything about the plants and the making, worst first', async () =>
     ! Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel
       alcohol blinds and kills, and nothing done at home makes it safe.
     ! Keep strong spirit away from flames, sparks and hot plates, and never heat it.
-      From about 40 % its vapour can catch fire in a warm room (derived).
+      From about 40 % its vapour can catch fire in a warm room (derived), and hot
+      syrup drives it off.
     ! None in pregnancy or when trying for a baby, none before driving, swimming or
       working with machines, none for anybody under age; with medicines, liver
       disease or a past dependence ask a doctor or pharmacist. The law where you are
@@ -40,7 +41,7 @@ test('says everything about the plants and the making, worst first', async () =>
       doesn’t make them safe.
     ! Lemon peel: buy unwaxed. Hot water and scrubbing only take off some of the wax
       and fungicide.
-    ! Cool the syrup completely first: hot syrup drives off vapour that burns."
+    ! Cool the syrup completely first."
   `)
   expect((await json('/cautions of:8 lemons + 30 g ginger')).data).toEqual({
     sweeteners: [],

@@ -106,7 +106,7 @@ describe('/jar correct', () => {
     other.at('2026-11-20')
     const strained = await other.run('/jar strain lemon measured:900 ml strength:78%')
     expect(strained.ok && strained.reply.actions[0]).toEqual(action)
-    expect(await desk.textOf('/jar correct lemon measured:910 ml')).toMatch(/no longer 900 ml\. Add \d+ g sugar in/)
+    expect(await desk.textOf('/jar correct lemon measured:910 ml')).toMatch(/900 ml\. Dissolve \d+ g sugar in/)
   })
 
   it('asks again only for a reading that is still far off', async () => {

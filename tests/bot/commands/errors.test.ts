@@ -111,5 +111,5 @@ test.each([
   const json = await askAny(line)
   expect(json.error).toBeUndefined()
   expect(json.data[amount]).toBeCloseTo(0, 6)
-  expect((await textOf(line)).split('\n')[0]).toMatch(/^Add nothing/)
+  expect((await textOf(line)).split('\n')[0]).toMatch(/^Nothing to add/)
 })

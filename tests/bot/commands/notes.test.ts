@@ -82,7 +82,7 @@ test.each(CAUTIONS)('the caution %s stands with %s and not with %s', async (key,
 
 describe('what belongs to several at once', () => {
   test('sugar with next to no water: the rest is stirred in without heat', async () => {
-    const line = '/syrup 1 l strength:30% to-strength:28.6% ratio:20:1'
+    const line = '/syrup 1 l strength:40% to-strength:30% ratio:5:1'
     expect(await cautions(line)).toContain('syrup_too_thick')
     expect((await ask(line)).cautions.find(({ key }) => key === 'syrup_too_thick')?.text).toMatch(/shake daily/)
   })
@@ -102,7 +102,7 @@ describe('what belongs to several at once', () => {
   })
 
   test('lemon zest, ginger and basil carry the water of USDA SR28 (check case 23: 81.6, 78.89, 92.06 g/100 g)', async () => {
-    const { text } = (await ask(SYRUP)).notes.find(({ key }) => key === 'fresh_plants')!
+    const { text } = (await ask(SYRUP)).notes.find(({ key }) => key === 'fresh_plants_why')!
     expect(text).toMatch(/82 %.*79.*92/)
   })
 })

@@ -35,11 +35,11 @@ test('without sugar, ice at −18 °C takes less than 33.75 % vol (engineeringto
   expect(Math.abs(at + 18)).toBeLessThanOrEqual(1)
 })
 
-test('the reply of the issue: sugar, water, syrup, what it makes, and the freezer, in the first line', async () => {
+test('the reply of the issue: sugar, water, syrup, what it makes, and the freezer, in the first lines', async () => {
   const [first] = (await textOf('/syrup infusion:920 ml strength:90% to-strength:30% to-sweetness:250 g/L')).split(
     '\n\n',
   )
   expect(first?.replaceAll(/\s/g, ' ')).toBe(
-    'Add 690 g sugar in 1.47 l water (2.15 kg of syrup, cooled): about 2.76 l at 30 % vol with 250 g/L of sugar. It pours at −18 °C.',
+    'Dissolve 690 g sugar in 1.47 l water, cool it, stir it into your 920 ml. Makes 2.76 l at 30 %, 250 g/L: five 500 ml bottles. Pours from the freezer.',
   )
 })

@@ -10,13 +10,14 @@ test.each([
   '/dilute 2 cups 190 proof to-strength:60%',
 ])('%s is answered in US measures with the metric beside them', async (line) => {
   const text = await textOf(line)
-  expect(text.split('\n')[0]).toMatch(US)
+  expect(text.split('\n\n')[0]).toMatch(/\d (cups?|tbsp)/)
+  expect(text).toMatch(US)
   expect(text).toMatch(/°F \(−?\d+ °C\)/)
 })
 
 test('sugar in pounds and ounces, grams beside', async () => {
   expect(await textOf('/syrup 4 cups strength:90% to-strength:30% to-sweetness:250')).toMatch(
-    /\d+ lb( \d+ oz)? \(\d+ g\) sugar/,
+    /Sugar +\d+ lb( \d+ oz)? \(\d+ g\)/,
   )
 })
 
@@ -40,10 +41,9 @@ test('a gallon is 16 cups is 3785.41 ml', async () => {
 test('what is shown rounds what is computed, within its ±', async () => {
   const line = '/syrup 920 ml strength:90% to-strength:30% to-sweetness:250 g/L'
   const { sugarG, waterMl, syrupG, volumeMl } = (await ask(line)).data
-  const [, sugar, water, syrup, volume] =
-    /Add ([\d.]+) g sugar in ([\d.]+) l water \(([\d.]+) kg of syrup, cooled\): about ([\d.]+) l/.exec(
-      (await textOf(line)).replaceAll('\n', ' '),
-    )!
+  const text = (await textOf(line)).replaceAll(/\s+/g, ' ')
+  const [, sugar, water, volume] = /Dissolve ([\d.]+) g sugar in ([\d.]+) l water, .* Makes ([\d.]+) l/.exec(text)!
+  const [, syrup] = /Syrup ([\d.]+) kg = /.exec(text)!
   expect(Math.abs(Number(sugar) - sugarG!)).toBeLessThanOrEqual(5)
   expect(Math.abs(Number(water) * 1000 - waterMl!)).toBeLessThanOrEqual(5)
   expect(Math.abs(Number(syrup) * 1000 - syrupG!)).toBeLessThanOrEqual(5)
