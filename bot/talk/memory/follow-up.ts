@@ -98,17 +98,26 @@ const begun: Rule = ({ has, bits }, last, { offered }) => {
   return callReading({ command: 'jar start', options: { ...options, ...(when !== undefined && { when }) } }, 'record')
 }
 
+/** Whether hardly anything else is said. */
+const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], concept: Concept): boolean => {
+  const words = tokens.flatMap(({ kind }, at) => (kind === 'word' ? [at] : []))
+  const isWithin = (at: number): boolean =>
+    spans.some((span) => (span.concept === concept || span.concept === 'greeting') && span.from <= at && at < span.to)
+  return words.length > 0 && words.every(isWithin) && spans.some((span) => span.concept === concept)
+}
+
 /** What an answer offers that is done by saying that it was. */
 const DONE = /^jar (?:sweeten|strain|filter|shake|bottle)$/
 
-const agreed: Rule = ({ has, bits, typed }, _last, { offered }) => {
-  if (bits.length > 0 || typed.tokens.length > 6 || has('asking')) return null
+const agreed: Rule = ({ has, bits, typed, spans }, _last, { offered }) => {
+  if (bits.length > 0 || typed.tokens.length > 6 || has('asking', 'denial')) return null
   if (has('done_word')) {
     const step = offered.find(({ command }) => DONE.test(command))
     return step === undefined ? null : callReading(step, 'record')
   }
-  const [first] = offered
-  if (!has('yes') || has('no') || first === undefined || offered.length !== 1) return null
+  // What takes something back is never meant by a yes.
+  const [first, ...others] = offered.filter(({ command }) => !/undo|empty|discard|forget|share/.test(command))
+  if (!isOnly(typed, spans, 'yes') || first === undefined || others.length > 0) return null
   return callReading(first, first.command.startsWith('jar ') ? 'record' : 'compute')
 }
 
@@ -129,13 +138,6 @@ const ofOtherJar: Rule = ({ has, bits }, last) => {
   return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: [] }
 }
 
-/** Whether hardly anything else is said. */
-const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], concept: Concept): boolean => {
-  const words = tokens.flatMap(({ kind }, at) => (kind === 'word' ? [at] : []))
-  const isWithin = (at: number): boolean =>
-    spans.some((span) => (span.concept === concept || span.concept === 'greeting') && span.from <= at && at < span.to)
-  return words.length > 0 && words.every(isWithin) && spans.some((span) => span.concept === concept)
-}
 
 const shownAgain: Rule = ({ has, bits, typed, spans }) => {
   const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 6
