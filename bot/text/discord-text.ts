@@ -39,6 +39,9 @@ export interface RegisteredCommands {
 
 /** Discord's own words: what its buttons say, and what stands around a reply. */
 export interface DiscordText extends Sayings<'showEverybody' | 'openForm' | 'next' | 'commands' | 'more' | 'examples'> {
+  /** Where others read along, and on the button that answers whoever asked alone. */
+  ownJars(): string
+  answerPrivately(): string
   /** Opens a form again as it was filled in. */
   tryAgain(): string
   /** Of a line that asks for a form, and on the button that opens it. */
@@ -96,6 +99,7 @@ export interface ConnectionText extends Sayings<'unchanged' | 'notLookedAt' | 's
 /** What Discord is told of the commands besides their own texts, and what is said of telling it. */
 export interface RegistrationText {
   readonly help: CommandText
+  readonly ask: CommandText
   /** Commands of two words, by the first. */
   readonly groups: Readonly<Record<string, string>>
   readonly choices: Readonly<Record<ChoiceWord, string>>

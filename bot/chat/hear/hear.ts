@@ -27,6 +27,9 @@ type CommandTexts = Readonly<Record<string, CommandText>>
 
 const LEXICONS = [english, italian]
 
+/** `/ask` and a sentence, as where slash commands are all there is. */
+const ASK = /^\/ask(?:\s+(?:text:)?\s*|$)(.*)$/is
+
 /** Nobody is asked for their jars twice, and a store that cannot be read keeps no sentence from being understood. */
 async function personOf({ store, userId }: Dispatch): Promise<Person> {
   try {
@@ -88,6 +91,20 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
   return typed === null ? { heard: heard(await execute(line, dispatch)), reading: null } : ofExact(typed, dispatch)
 }
 
+/** The call that a line would make, so that it can be looked at before anything is run; null where it makes none. */
+export async function callMeant(line: string, dispatch: Dispatch): Promise<Invocation | null> {
+  const person = await personOf(dispatch)
+  const typed = line.trim()
+  const exact = typed.startsWith('/')
+    ? typedCall(typed, dispatch.commands)
+    : exactWithoutSlash(typed, dispatch.commands as readonly Command[], person.jars)
+  if (exact !== null) return exact
+  const reading = readingFor(typed, dispatch, person)
+  if (reading.kind === 'symptom') return { path: 'trouble', options: reading.options }
+  if (reading.kind !== 'call' && reading.kind !== 'question') return null
+  return { path: reading.call.command, options: reading.call.options }
+}
+
 /**
  * Answers any line: somebody harmed first, then a command as typed, then what a sentence means. Nothing is erased, thrown away or
  * shown to others but by a line with its slash, and nothing is recorded unless a word means it. Never throws.
@@ -116,6 +133,8 @@ export interface Understood {
 }
 
 async function understood(line: string, dispatch: Dispatch, texts: CommandTexts): Promise<Understood> {
+  const asked = ASK.exec(line)?.[1]
+  if (asked !== undefined) return understood(asked.trim(), dispatch, texts)
   const page = help(line, dispatch.commands, texts)
   if (page !== null) return { heard: heard(page), reading: null }
   const person = await personOf(dispatch)

@@ -97,7 +97,11 @@ const againIn = async (outcome: CallOutcome | HelpPage, sent: SentBefore | null,
   }
 }
 
-const renderingFor = ({ userId: owner, isAlone, commandIds }: CallDispatch, ids: ButtonIds, isPublic = false) => ({
+export const renderingFor = (
+  { userId: owner, isAlone, commandIds }: CallDispatch,
+  ids: ButtonIds,
+  isPublic = false,
+) => ({
   owner,
   ...(commandIds !== undefined && { commandIds }),
   isPrivate: !isPublic && !isAlone,
@@ -106,7 +110,6 @@ const renderingFor = ({ userId: owner, isAlone, commandIds }: CallDispatch, ids:
   mostMessages: MOST_MESSAGES,
 })
 
-/** One sentence for one person. */
 export const sentenceFor = (sentence: string, dispatch: CallDispatch): MessagePayload =>
   sentenceMessage(sentence, renderingFor(dispatch, NO_IDS), speechIn(dispatch.language, dispatch.assumedZone))
 

@@ -4,6 +4,7 @@ import type { StopReminding } from '../../reminders/start-reminders.ts'
 import type { ConnectionFault } from '../../text/discord-text.ts'
 import type { InteractionDesk } from '../receive/interaction-context.ts'
 import { type Interactions, interactionsFor } from '../receive/on-interaction.ts'
+import { messageForBot } from '../receive/on-message.ts'
 import { restFault } from '../rest/rest-fault.ts'
 import { atMost } from '../rest/timeout.ts'
 import { greet } from './greet.ts'
@@ -146,6 +147,12 @@ export async function connect(desk: ConnectionDesk): Promise<0 | 1> {
     interactions.handle(interaction)
     // discord.js would remember everybody's direct messages for good.
     if (!interaction.inGuild() && interaction.channelId !== null) client.channels.cache.delete(interaction.channelId)
+  })
+  // As they come: discord.js would look up and remember the channel and the writer of each.
+  client.on('raw', ({ t, d }: { readonly t: unknown; readonly d: unknown }) => {
+    const botId = client.user?.id
+    const message = t === 'MESSAGE_CREATE' && botId !== undefined ? messageForBot(d, botId) : null
+    if (message !== null && botId !== undefined) interactions.hear(message, botId)
   })
   const connected = await logIn(client, desk, shards)
   const ending =

@@ -23,7 +23,7 @@ export interface Sending {
 
 const optionsOf = ({ api, sending }: Sending): Partial<RESTOptions> => ({ ...(api !== null && { api }), ...sending })
 
-/** A client that hears of servers and of what is asked of it, nothing else, and pings nobody by itself. */
+/** A client that hears of servers, of messages and of what is asked of it, remembers none of them, and pings nobody by itself. */
 export function newClient(
   { Client: Made, GatewayIntentBits, Options }: Discord,
   sending: Sending,
@@ -32,7 +32,8 @@ export function newClient(
   const isOwn = ({ id }: { readonly id: string }): boolean => id === client.user?.id
   const few = { maxSize: MOST_REMEMBERED, keepOverLimit: isOwn }
   const client: Client = new Made({
-    intents: [GatewayIntentBits.Guilds],
+    // Messages in private, and those that name the bot, bring their text without a privileged intent.
+    intents: [GatewayIntentBits.Guilds, GatewayIntentBits.GuildMessages, GatewayIntentBits.DirectMessages],
     // No shard may have more than 2,500 servers; Discord says how many it takes.
     shards: 'auto',
     ws: { buildStrategy },

@@ -13,6 +13,7 @@ import type { Command } from '../../chat/command.ts'
 import { HELP } from '../../chat/run/help.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import { isAskedFor } from '../forms/form.ts'
+import { ASK, askCommand } from '../suggest/ask-command.ts'
 import { helpCommand } from '../suggest/autocomplete.ts'
 
 /** What a language says of the commands. */
@@ -20,6 +21,7 @@ export interface RegisteredText {
   readonly commands: Readonly<Record<string, CommandText>>
   readonly registration: {
     readonly help: CommandText
+    readonly ask: CommandText
     /** First word of commands of two, to what they are. */
     readonly groups: Readonly<Record<string, string>>
     readonly choices: Readonly<Record<string, string>>
@@ -73,7 +75,7 @@ const localised = (
 }
 
 const textOf = ({ commands, registration }: RegisteredText, path: string): CommandText | undefined =>
-  path === HELP ? registration.help : commands[path]
+  path === HELP ? registration.help : path === ASK ? registration.ask : commands[path]
 
 const expected = (text: string | undefined, of: string): string => {
   if (text === undefined) throw new TypeError(`no text for ${of}`)
@@ -142,7 +144,7 @@ export const registrationOf = (
     ),
   })
 
-  const all = [...commands, helpCommand]
+  const all = [...commands, helpCommand, askCommand]
   const firsts = [...new Set(all.map(({ path }) => path.split(' ')[0]!))]
   return firsts.map((first) => {
     const members = all.filter(({ path }) => path.split(' ')[0] === first)

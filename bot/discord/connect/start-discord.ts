@@ -7,6 +7,7 @@ import { newLastReplies } from '../../chat/last-replies.ts'
 import { closedPlaces } from '../../reminders/closed-places.ts'
 import { startReminders } from '../../reminders/start-reminders.ts'
 import { noReminders } from '../../reminders/why-no-reminders.ts'
+import { newTalkMemory } from '../../talk/memory/remembered.ts'
 import { clean } from '../../text/clean.ts'
 import { wordsOf } from '../../text/words-of.ts'
 import { discordSurface } from '../nudges/nudge-surface.ts'
@@ -48,7 +49,13 @@ export async function startDiscord(
     log(clean(words.problem('locked', locked, 'metric')))
     return 1
   }
-  const shared = { ...start, closed: closedPlaces(), doubts: newDoubts(), replies: newLastReplies() }
+  const shared = {
+    ...start,
+    closed: closedPlaces(),
+    doubts: newDoubts(),
+    replies: newLastReplies(),
+    talk: newTalkMemory(),
+  }
   return connect({
     ...shared,
     ...discord,

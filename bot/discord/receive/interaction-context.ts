@@ -7,6 +7,7 @@ import type { LastReplies } from '../../chat/last-replies.ts'
 import type { Dispatch } from '../../chat/run/execute.ts'
 import { trace } from '../../chat/trace.ts'
 import type { ClosedPlaces } from '../../reminders/closed-places.ts'
+import type { TalkMemory } from '../../talk/memory/remembered.ts'
 import type { Spoken } from '../../text/language.ts'
 import type { CallDispatch, SaidMessages } from '../answer/answer-messages.ts'
 import { proofMessage, sentenceFor } from '../answer/answer-messages.ts'
@@ -33,6 +34,8 @@ export interface InteractionDesk extends Spoken {
   readonly doubts?: Doubts
   /** Replies of which more may be asked. */
   readonly replies?: LastReplies
+  /** What was said last, by person and place. */
+  readonly talk?: TalkMemory
   readonly after: StartTimer
   readonly log: Dispatch['log']
   /** Of the registered commands, once they are known. */
@@ -64,7 +67,7 @@ export const nameOf = (interaction: Interaction): string =>
 const SHOWS: readonly string[] = ['jar list', 'jar show', 'jar compare', 'jar tag', 'jar label']
 
 /** Only what is done with a jar answers a reminder. */
-const mayHaveRecorded = ({ outcome }: SaidMessages): boolean =>
+export const mayHaveRecorded = ({ outcome }: SaidMessages): boolean =>
   outcome?.ok === true && outcome.path.startsWith('jar ') && !SHOWS.includes(outcome.path)
 
 export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: InTurn): InteractionContext => {
@@ -78,6 +81,7 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: 
     closed,
     doubts,
     replies,
+    talk,
     after,
     log,
     answers,
@@ -115,6 +119,7 @@ export const turnOf = (interaction: Interaction, desk: InteractionDesk, inTurn: 
     newAttempt: () => interaction.id,
     ...(doubts !== undefined && { doubts }),
     ...(replies !== undefined && { replies }),
+    ...(talk !== undefined && { talk }),
     ...(desk.commandIds !== undefined && { commandIds: desk.commandIds }),
     commands,
     nowMs: now(),

@@ -4,20 +4,32 @@ import { inOwnLanguage } from '../../chat/own-language.ts'
 import { emergencyIn } from '../../chat/run/emergency.ts'
 import { trace } from '../../chat/trace.ts'
 import { messagesOf } from '../answer/answer-messages.ts'
+import { saidToSentence } from '../answer/heard-messages.ts'
 import type { Answered } from '../answer/interaction-responses.ts'
 import { hasDone, saidTo } from '../answer/run-call.ts'
 import { typedInForm } from '../forms/form.ts'
+import { redrawNudges } from '../nudges/redraw-nudges.ts'
 import { atMost } from '../rest/timeout.ts'
+import { ASK } from '../suggest/ask-command.ts'
 import { suggest } from '../suggest/autocomplete.ts'
 import { callOf, helpLine, lineTyped, pathOf, typedFor, typedIn } from './call-of.ts'
 import { newPresses } from './ignore-double-press.ts'
-import { type InteractionContext, type InteractionDesk, nameOf, turnOf } from './interaction-context.ts'
+import {
+  type InteractionContext,
+  type InteractionDesk,
+  mayHaveRecorded,
+  nameOf,
+  turnOf,
+} from './interaction-context.ts'
 import { componentsFor } from './on-component.ts'
+import { hearMessage, type MessageForBot } from './on-message.ts'
 import { newRate } from './rate-limit.ts'
 
 export interface Interactions {
   /** Answers it. Never throws, and nobody waits for anybody else. */
   readonly handle: (interaction: Interaction) => void
+  /** Answers a message that is for the bot. Never throws. */
+  readonly hear: (message: MessageForBot, botId: string) => void
   /** From now on everything is answered with a sentence; resolves when what is open has been answered, or after `mostMs`. */
   readonly stop: (mostMs: number) => Promise<void>
 }
@@ -60,6 +72,11 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     const seconds = rate.take(dispatch.userId, dispatch.nowMs)
     if (seconds > 0) return say(calls.tooFast({ seconds }))
     if (!interaction.isChatInputCommand()) return answerComponent(interaction, turn)
+    if (pathOf(interaction) === ASK) {
+      const work = saidToSentence(typedIn(interaction), dispatch)
+      presses.otherwise(dispatch.userId, work.then(hasDone))
+      return respond(work)
+    }
     const read = async () => helpLine(interaction) ?? callOf(interaction, commands)
     const work = saidTo(read, dispatch, lineTyped(interaction))
     presses.otherwise(dispatch.userId, work.then(hasDone))
@@ -74,9 +91,18 @@ export const interactionsFor = (desk: InteractionDesk): Interactions => {
     }
   }
 
+  const heard = async (message: MessageForBot, botId: string): Promise<void> => {
+    const said = await hearMessage(message, botId, { desk, rate, isStopping: () => isStopping })
+    if (said !== null && mayHaveRecorded(said)) await redrawNudges(message.author.id, message.id, { ...desk, inTurn })
+  }
+
   return {
     handle: (interaction) => {
       const work = guarded(interaction).finally(() => open.delete(work))
+      open.add(work)
+    },
+    hear: (message, botId) => {
+      const work = heard(message, botId).finally(() => open.delete(work))
       open.add(work)
     },
     stop: async (mostMs) => {

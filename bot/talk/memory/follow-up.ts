@@ -138,7 +138,6 @@ const ofOtherJar: Rule = ({ has, bits }, last) => {
   return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: [] }
 }
 
-
 const shownAgain: Rule = ({ has, bits, typed, spans }) => {
   const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 6
   if (has('how_sure')) return { kind: 'last', what: 'how_sure' }

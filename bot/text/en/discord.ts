@@ -74,6 +74,8 @@ export const discordText: DiscordText = {
   /** Of a line that asks for a form, and on the button that opens it. */
   formNext: () => 'One more step: I’ll ask for the rest in a form.',
   openForm: () => 'Open the form',
+  ownJars: () => 'That’s about your own jars, so I’ll answer you alone.',
+  answerPrivately: () => 'Answer me privately',
   /** In the place of pictures of an answer shown to everybody. */
   hello: () =>
     'Hello! I help you make liqueurs at home: what to buy, when to strain, how much syrup. What are you making? ' +
@@ -184,6 +186,11 @@ export const registrationText: RegistrationText = {
     summary: 'Where to start, a topic, or one command',
     options: { command: 'A command or a topic: syrup, jars, all' },
     examples: ['/help', '/help syrup'],
+  },
+  ask: {
+    summary: 'Say it in your own words',
+    options: { text: 'What you have, did, or want to know' },
+    examples: ['/ask text:10 lemons and a litre of 95%'],
   },
   /** Commands of two words, by the first. */
   groups: { jar: 'Your jars: what you did, and what comes next' },

@@ -3,6 +3,7 @@ import { type ConnectionDesk, connect } from '../../../bot/discord/connect/conne
 import type { StartTimer } from '../../../bot/discord/rest/timeout.ts'
 import { after as realAfter } from '../../../bot/discord/rest/timeout.ts'
 import { closedPlaces } from '../../../bot/reminders/closed-places.ts'
+import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Store } from '../../../store/store.ts'
@@ -42,6 +43,7 @@ export const connecting = (fake: FakeDiscord, setting: Setting = {}) => {
     assumedZone: 'UTC',
     now: () => nowMs,
     closed: closedPlaces(),
+    talk: newTalkMemory(),
     after: realAfter,
     log: (text) => logged.push(text),
     ended: ended.signal,

@@ -2,6 +2,7 @@ import { expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
 import { MADE } from '../said.ts'
 import { connecting, until } from './connected.ts'
+import { INTENT } from './fake/gateway.ts'
 import { fake, onFake, readied } from './stage.ts'
 
 onFake()
@@ -12,7 +13,9 @@ const MIX = { spirit: '1 l', strength: '95%', water: '1 l' }
 
 it('connects with no privileged intent, and registers once', async () => {
   const bot = await readied()
-  expect(fake.gateway.sessions()).toMatchObject([{ intents: 1 }])
+  expect(fake.gateway.sessions()).toMatchObject([
+    { intents: INTENT.guilds | INTENT.guildMessages | INTENT.directMessages },
+  ])
   expect(bot.logged).toEqual([
     connection.connected({ name: fake.bot.name, id: fake.bot.id, servers: 1, of: 1 }),
     registration.registered({ count: fake.commands().length, guildId: null }),

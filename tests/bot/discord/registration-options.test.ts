@@ -114,6 +114,7 @@ it('carries a second language through, names and choices too', () => {
     },
     registration: {
       help: { summary: 'Aiuto', options: { command: 'Il comando' }, examples: [] },
+      ask: { summary: 'ask', options: { text: 'text' }, examples: [] },
       groups: { every: 'Tutto' },
       choices: { yes: 'sì' },
       names: { every: 'ogni', kind: 'tipo', jar: 'vaso' },

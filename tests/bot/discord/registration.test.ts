@@ -44,13 +44,13 @@ it('would be found out by that check', () => {
   expect(problemsOf(broken).length).toBeGreaterThan(0)
 })
 
-it('registers every command of the one list, and help', () => {
+it('registers every command of the one list, help, and what takes a sentence', () => {
   const paths = nodes.flatMap(({ name, options = [] }) =>
     options.some((option) => (option as { readonly type?: number }).type === 1)
       ? options.map((option) => `${name} ${option.name}`)
       : [name],
   )
-  expect([...paths].sort()).toEqual([...commands.map(({ path }) => path), 'help'].sort())
+  expect([...paths].sort()).toEqual([...commands.map(({ path }) => path), 'ask', 'help'].sort())
   for (const { path, input } of commands) {
     const names = optionsOf(path).map(({ name }) => name)
     expect([...names].sort(), path).toEqual(Object.keys(input.shape).sort())

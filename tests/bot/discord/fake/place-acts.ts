@@ -80,10 +80,15 @@ export const placeActs = (world: World, gateway: Gateway) => {
     write: (channel: FakeChannel, author: FakeUser, content: string) => {
       const { message } = createMessage(world, { channel, author, body: { content } })
       const { guild } = channel
+      const named = [...content.matchAll(/<@!?(\d+)>/g)].map(([, id]) => ({ id: id! }))
+      // Without the privileged intent the text comes along in private, and where the bot is named.
+      const isForBot = guild === undefined || named.some(({ id }) => id === world.bot.id)
       gateway.dispatch(
         'MESSAGE_CREATE',
         {
           ...message.json,
+          content: isForBot ? content : '',
+          mentions: named,
           author: userJson(author),
           ...(guild && { guild_id: guild.id, member: { ...memberJson(author), user: undefined } }),
         } as unknown as Json,

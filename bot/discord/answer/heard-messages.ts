@@ -1,0 +1,112 @@
+import type { Call } from '../../calls/call.ts'
+import { callOfTexts } from '../../calls/call.ts'
+import type { Invocation } from '../../calls/invocation.ts'
+import type { Path } from '../../calls/signatures.ts'
+import { signatures } from '../../calls/signatures.ts'
+import { lineOf } from '../../calls/write-line.ts'
+import { ChatError } from '../../chat/chat-error.ts'
+import { parseLine } from '../../chat/grammar/grammar.ts'
+import { hear } from '../../chat/hear/hear.ts'
+import type { Heard } from '../../chat/hear/heard.ts'
+import { attempt, type Failure } from '../../chat/run/execute.ts'
+import { explain } from '../../chat/run/explain.ts'
+import { keepReply } from '../../chat/run/more.ts'
+import { buttonIds } from '../buttons/button-ids.ts'
+import { withUnsent } from '../nudges/unsent-reminders.ts'
+import { speechIn } from '../show/language-for-discord.ts'
+import type { Button } from '../show/message-payload.ts'
+import { LABEL_CHARACTERS } from '../show/message-payload.ts'
+import { sentenceMessage } from '../show/to-messages.ts'
+import { type CallDispatch, messagesOf, renderingFor, type SaidMessages } from './answer-messages.ts'
+
+/** What is only done where its line is typed has no button. */
+const NO_BUTTON = /^(?:forget|share|jar discard|jar empty)$/
+
+const invocationIn = (line: string, { commands }: CallDispatch): Invocation | null => {
+  try {
+    return line.startsWith('/') ? parseLine(line, commands) : null
+  } catch (error) {
+    if (error instanceof ChatError) return null
+    throw error
+  }
+}
+
+const callOf = ({ path, options }: Invocation): Call | null =>
+  Object.hasOwn(signatures, path) ? callOfTexts(path as Path, Object.entries(options)) : null
+
+/** Buttons that run lines for whoever asked, each with its line on it; nothing for those that cannot be kept. */
+async function buttonsFor(
+  lines: readonly string[],
+  dispatch: CallDispatch,
+  label?: string,
+): Promise<readonly Button[]> {
+  const calls = lines.flatMap((line) => {
+    const call = invocationIn(line, dispatch)
+    const valued = call === null || NO_BUTTON.test(call.path) ? null : callOf(call)
+    return valued === null ? [] : [valued]
+  })
+  const { userId: owner, store, log } = dispatch
+  const ids = await attempt(
+    () => buttonIds(calls, { owner, nudgeId: null }, store),
+    () => null,
+    log,
+  )
+  if (!ids.ok) return []
+  return calls.flatMap((call, at) => {
+    const line = lineOf(call)
+    const customId = ids.result.get(line)
+    const text = label ?? line
+    const short = text.length > LABEL_CHARACTERS ? `${text.slice(0, LABEL_CHARACTERS - 1)}…` : text
+    return customId === undefined ? [] : [{ label: short, customId, isMain: at === 0 }]
+  })
+}
+
+/** A sentence with buttons under it. */
+async function sentenceWith(text: string, buttons: readonly Button[], dispatch: CallDispatch): Promise<SaidMessages> {
+  const speech = speechIn(dispatch.language, dispatch.assumedZone)
+  const message = sentenceMessage(text, renderingFor(dispatch, new Map()), speech, buttons)
+  return { kind: 'messages', messages: [message], outcome: null, isPublic: false }
+}
+
+const sentenceOf = (failure: Failure, { language, assumedZone }: CallDispatch): string =>
+  explain(failure, { words: speechIn(language, assumedZone).words, commands: language.commands })
+
+/** Three things that it can do, for whoever was not understood: what is said of them, and the line. */
+const OFFERED: readonly (readonly [label: string, line: string])[] = [
+  ['10 lemons and a litre of 95%', '/plan of:10 lemons spirit:1 l 95%'],
+  ['how much ginger per litre?', '/botanical of:ginger'],
+  ['what’s on?', '/jar list'],
+]
+
+/** What somebody said in their own words, as messages: how it was read, the answer, or a question whose answers are buttons. */
+export async function saidToSentence(line: string, dispatch: CallDispatch): Promise<SaidMessages> {
+  const heard: Heard = await hear(line, dispatch)
+  const { outcome, read, choices, shown } = heard
+  if (!outcome.ok && outcome.error.code === 'not_understood') {
+    const buttons = await Promise.all(OFFERED.map(([label, line]) => buttonsFor([line], dispatch, label)))
+    return sentenceWith(sentenceOf(outcome, dispatch), buttons.flat(), dispatch)
+  }
+  if (!outcome.ok && choices.length > 0) {
+    return sentenceWith(sentenceOf(outcome, dispatch), await buttonsFor(choices, dispatch), dispatch)
+  }
+  if (!('reply' in outcome)) return messagesOf(outcome, dispatch)
+  const { outcome: whole, zone } = await withUnsent(outcome, dispatch)
+  await keepReply(whole, dispatch)
+  return messagesOf(whole, dispatch, {
+    zone,
+    ...(shown !== undefined && { shown }),
+    ...(read !== null && { lead: dispatch.language.console.readAs(read) }),
+  })
+}
+
+/** Where others read along: what is of a person's own jars stands behind one button, which answers them alone. */
+export const privatelyOffered = async (call: Invocation, dispatch: CallDispatch): Promise<SaidMessages> => {
+  const { discord } = dispatch.language
+  const buttons = await buttonsFor([lineOf(call)], dispatch, discord.answerPrivately())
+  return sentenceWith(discord.ownJars(), buttons, dispatch)
+}
+
+/** What is of one person alone, or is written down. */
+export const isPersonal = ({ path, options }: Invocation): boolean =>
+  options.jar !== undefined ||
+  /^(?:jar\b|notebook|calendar|reminders|settings|share|again|forget|bottles|shopping|cost)/.test(path)
