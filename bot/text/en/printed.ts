@@ -30,8 +30,11 @@ function strain({ strainFrom, strainBy }: Pick<JarTagData, 'strainFrom' | 'strai
   return `Strain ${isSameYear(from, by) ? first.replace(/ \d+$/, '') : first} – ${last}`
 }
 
-/** A tenth of a per cent is more than a label on a jar carries. */
-const rough = ({ value, plusMinus }: Measured): Measured => ({ value, plusMinus: Math.max(1, plusMinus) })
+/** A tenth of a per cent is more than a label on a jar carries, a half is not where it is known: 29.49 is 29.5, not 29. */
+function rough({ value, plusMinus }: Measured): Measured {
+  if (plusMinus >= 1) return { value: Math.round(value), plusMinus }
+  return { value: Math.round(2 * value) / 2, plusMinus: Math.max(0.5, plusMinus) }
+}
 
 const tagStrength = ({ abvPercent }: Pick<JarTagData, 'abvPercent'>, format: Format): string =>
   abvPercent === null ? 'no alcohol' : `about ${format.strength(rough(abvPercent))}`

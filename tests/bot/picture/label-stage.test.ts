@@ -1,7 +1,9 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, test } from 'vitest'
 import { bottleLabel } from '../../../bot/picture/label/bottle-label.ts'
 import { bottleLabelData } from '../../../bot/picture/label/bottle-label-data.ts'
 import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
+import { englishFormat } from '../../../bot/text/en/format.ts'
+import { labelText } from '../../../bot/text/en/printed.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { jarOf, startedAs } from '../commands-jar-views/jars.ts'
@@ -49,7 +51,7 @@ describe('the label of a bottle', () => {
     })
     const { alt, svg } = bottleLabel(data, await pen())
     expect(alt.replace(/\s/g, ' ')).toMatch(
-      /About 8[67] % vol \(measured\)\..* Spirit, coffee beans, Ceylon cinnamon\./,
+      /About 87 % vol \(measured\)\..* Spirit, coffee beans, Ceylon cinnamon\./,
     )
     expect(alt).toContain('Flammable. Don’t drink neat. Not in pregnancy. Keep out of reach of children.')
     expect(svg).toContain('FLAMMABLE')
@@ -112,4 +114,16 @@ describe('the tag of a jar', () => {
     ]
     expect(jarTagData(seen(jarOf('weak', story))).isFlammable).toBe(false)
   })
+})
+
+test.each([
+  [29.49, 0.4, 'About 29.5 % vol'],
+  [29.5, 0, 'About 29.5 % vol'],
+  [29.2, 0.6, 'About 29 % vol'],
+  [29.5, 1.4, 'About 30 % vol'],
+  [40, 0.3, 'About 40 % vol'],
+])('a label tells %d ± %d %% vol as %s', (value, plusMinus, text) => {
+  const label = { ...bottleLabelData(readyBatch('lemon'), 500), abvPercent: { value, plusMinus } }
+  const said = labelText.strength(label, englishFormat('metric')).replaceAll('\u00a0', ' ')
+  expect(said).toContain(`${text.toLowerCase()} (`)
 })
