@@ -1,5 +1,7 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import { inForm } from '../../../core/botanical/find/in-form.ts'
+import { givenPerLitre } from '../../../core/recipe/plan/plant-of.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Row } from '../../chat/reply.ts'
 import { row } from '../reply/outcome-reply.ts'
 
@@ -52,6 +54,7 @@ export function plantRows(plant: Botanical): readonly Row[] {
       ? []
       : [row('botanical_sugars', { group: 'cells', key: 'botanical_share', values: { share: sugarsFraction } })]),
     ...pieceRows(plant),
+    ...inMore([row('botanical_given', { group: 'cells', key: 'botanical_given', values: givenPerLitre(plant) })]),
     row('botanical_kept', { group: 'cells', key: 'botanical_kept', values: plant.retainedMlPerG }),
     row('botanical_season', { group: 'cells', key: 'botanical_season', values: { months: monthsNorth } }),
   ]

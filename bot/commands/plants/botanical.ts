@@ -4,12 +4,13 @@ import { productFiles } from '../../../core/botanical/evidence/product-files.ts'
 import { steepEvidenceOf } from '../../../core/botanical/evidence/steep-evidence.ts'
 import type { Found } from '../../../core/botanical/find/find.ts'
 import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
+import { givenPerLitre } from '../../../core/recipe/plan/plant-of.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import type { Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { kitchenOf } from '../options/input-units.ts'
-import { row } from '../reply/outcome-reply.ts'
+import { measuredData, row } from '../reply/outcome-reply.ts'
 import { hazardsOf, isOfLook } from './botanical-hazards.ts'
 import { plantRows } from './botanical-rows.ts'
 
@@ -43,6 +44,7 @@ function plantNotes({ botanical, saidState, corrected }: Found): readonly Note[]
 
 function plantData(plant: Botanical): { readonly [name: string]: Data } {
   const { id, names, form, dose, timesDays, spiritPercent, waterFraction, sugarsFraction, ceiling } = plant
+  const given = givenPerLitre(plant)
   const { tasteFrom, usualMin, usualMax, latest, restMin, restMax } = timesDays
   return {
     id,
@@ -54,6 +56,8 @@ function plantData(plant: Botanical): { readonly [name: string]: Data } {
     strengthPercent: { min: spiritPercent.min, max: spiritPercent.max },
     waterFraction: waterFraction.value,
     sugarsFraction: sugarsFraction?.value ?? null,
+    extractFraction: { min: plant.extractFraction.min, max: plant.extractFraction.max },
+    ...measuredData(given),
     ceilingGPerL: ceiling?.gPerLSpirit ?? null,
     hazards: hazardsOf([plant]).map(({ hazard }) => hazard),
   }

@@ -55,6 +55,7 @@ export const botanicalRows = {
   botanical_sugars: () => 'Sugars in it',
   botanical_zest: () => 'Zest of one fruit',
   botanical_pieces: () => 'One weighs',
+  botanical_given: () => 'Dissolves',
   botanical_kept: () => 'Keeps back',
   botanical_season: () => 'Season',
   botanical_limit: () => 'Limit',
@@ -96,6 +97,12 @@ export const botanicalCells = {
     pieces
       .map(({ piece, minG, maxG, trust }) => `${pieceWords[piece]} ${rangeText(minG, maxG, format)} g${trusted(trust)}`)
       .join(', '),
+  botanical_given: ({ sugarsGPerL, extractGPerL }, format) => {
+    const rest = format.spread.sweetness(extractGPerL)
+    const given =
+      sugarsGPerL.value > 0 ? `${format.spread.sweetness(sugarsGPerL)} sugar, ${rest} of other matter` : `${rest} of it`
+    return `${given}, at the usual amount (estimated)`
+  },
   botanical_kept: ({ min, max, trust }, format) =>
     `${rangeText(min, max, format)} ml of liquid for each gram${trusted(trust)}`,
   botanical_season: ({ months }) =>

@@ -3,6 +3,7 @@ import type { Preparation } from '../../../core/botanical/evidence/preparation.t
 import type { ProductFile } from '../../../core/botanical/evidence/product-files.ts'
 import type { SteepEvidence } from '../../../core/botanical/evidence/steep-evidence.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Plain } from './plain.ts'
 
 export interface DoseSaid extends Pick<Botanical, 'dose' | 'timesDays'> {
@@ -43,6 +44,7 @@ export interface BotanicalMessages {
     | 'botanical_rest'
     | 'botanical_water'
     | 'botanical_sugars'
+    | 'botanical_given'
     | 'botanical_zest'
     | 'botanical_pieces'
     | 'botanical_kept'
@@ -61,6 +63,7 @@ export interface BotanicalMessages {
     botanical_share: { readonly share: Botanical['waterFraction'] }
     botanical_zest: { readonly zest: NonNullable<Botanical['zestGPerFruit']> }
     botanical_pieces: Pick<Botanical, 'pieces'>
+    botanical_given: { readonly sugarsGPerL: Measured; readonly extractGPerL: Measured }
     botanical_kept: Botanical['retainedMlPerG']
     botanical_season: { readonly months: readonly number[] | null }
     botanical_limit: { readonly limit: Limit; readonly dried: Limit | null }

@@ -1,6 +1,7 @@
 import type { Botanical, SourcedShare } from '../../botanical/botanical.ts'
 import type { Trust } from '../../botanical/evidence/trust.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
+import { propagate } from '../propagate.ts'
 import type { Plant } from '../steep.ts'
 import { between, evenly } from './between.ts'
 
@@ -39,4 +40,15 @@ export function plantOf(botanical: Botanical, massG: Measured): Plant {
     keptMlPerG: between(retainedMlPerG.min, retainedMlPerG.max),
     bulky,
   }
+}
+
+/** What a plant gives, beside water, to a litre of the spirit it steeps in, g at its usual dose. */
+export function givenPerLitre(botanical: Botanical): {
+  readonly sugarsGPerL: Measured
+  readonly extractGPerL: Measured
+} {
+  return propagate(plantOf(botanical, exactly(botanical.dose.typicalGPerL)), (plant) => ({
+    sugarsGPerL: plant.massG * plant.sugarShare * plant.exchangeShare,
+    extractGPerL: plant.massG * plant.extractShare,
+  }))
 }

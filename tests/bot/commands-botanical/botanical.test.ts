@@ -26,6 +26,7 @@ test('says the amount and the days first, and where each figure stands', async (
       Rest after   30 days (common practice)
       Water in it  79 % (USDA, row 11216)
       One weighs   a thumb 20 to 30 g (common practice)
+      Dissolves    5 g/L ± 4 g/L of it, at the usual amount (estimated)
       Keeps back   0.5 to 0.9 ml of liquid for each gram (estimated)
       Season       all year
 
@@ -75,6 +76,12 @@ test('answers a script with the same keys for every plant, null where unknown', 
     strengthPercent: { min: 40, max: 96 },
     waterFraction: 0.7889,
     sugarsFraction: null,
+    extractFraction: { min: 0.01, max: 0.05 },
+    sugarsGPerL: 0,
+    sugarsGPerLPlusMinus: 0,
+    // 1 to 5 % of 150 g, spread evenly.
+    extractGPerL: expect.closeTo(4.5, 9),
+    extractGPerLPlusMinus: expect.closeTo((3 * 1.96) / Math.sqrt(3), 9),
     ceilingGPerL: null,
     hazards: [],
   })

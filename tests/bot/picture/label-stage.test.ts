@@ -50,9 +50,7 @@ describe('the label of a bottle', () => {
       isTooStrong: true,
     })
     const { alt, svg } = bottleLabel(data, await pen())
-    expect(alt.replace(/\s/g, ' ')).toMatch(
-      /About 87 % vol \(measured\)\..* Spirit, coffee beans, Ceylon cinnamon\./,
-    )
+    expect(alt.replace(/\s/g, ' ')).toMatch(/About 87 % vol \(measured\)\..* Spirit, coffee beans, Ceylon cinnamon\./)
     expect(alt).toContain('Flammable. Don’t drink neat. Not in pregnancy. Keep out of reach of children.')
     expect(svg).toContain('FLAMMABLE')
   })
