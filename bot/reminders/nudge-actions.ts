@@ -1,20 +1,13 @@
 import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
-import { contentsOf } from '../../core/jar/state/contents.ts'
-import { bottlesFilled } from '../../core/jar/state/jar-bottles.ts'
-import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
 import { byLastDay } from '../../core/jar/tasks/asked-today.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
-import { millilitres } from '../../core/quantity/write/made-amounts.ts'
-import type { Bottles } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Place } from '../../store/person.ts'
-import type { Call } from '../calls/call.ts'
 import { call } from '../calls/call.ts'
 import { aheadIn } from '../calls/jar-options.ts'
 import type { Action } from '../chat/reply.ts'
-import { addCall } from '../commands/jar/known/add-line.ts'
 import { dangerActions } from '../commands/jar/known/jar-dangers.ts'
-import { afterNow } from '../commands/jar/known/jar-ref.ts'
-import { syrupValues } from '../commands/jar/known/sweeten-options.ts'
+import { jarRef } from '../commands/jar/known/jar-ref.ts'
+import { type AskingJar, taskCall } from '../commands/jar/known/task-call.ts'
 import type { AskedJar } from './due-jars.ts'
 
 /** More answers than this are /jar list's. */
@@ -23,52 +16,10 @@ const MOST_ANSWERS = 6
 /** What is least put off comes first, and straining before all, so that a tasting gives way where there is no room. */
 const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'filter', 'bottle', 'ready']
 
+const askingJar = ({ jarId, story, entries }: AskedJar): AskingJar => ({ jar: { id: jarId, entries }, story })
+
 /** A jar in a call: by name where somebody types it, else by its id, which outlives a new name. */
-const jarIn = ({ jarId, story }: AskedJar, place: Place): string =>
-  place.kind === 'console' ? story.name : `#${jarId}`
-
-const toPlaces = (value: number): number => Number(value.toPrecision(4))
-
-/** The bottles as planned, and where the plan leaves their count open, as many as it fills; null without a plan. */
-function plannedBottles({ story }: AskedJar): readonly Bottles[] | null {
-  const { bottles } = story.started
-  if (bottles.length === 0) return null
-  return bottlesFilled(bottles, contentsOf(story).outcome.volumeMl.value).map(({ count, volumeMl }) => {
-    const size = millilitres(toPlaces(volumeMl))
-    return { count, volumeMl: size.volumeMl, size }
-  })
-}
-
-/** Whether its maker said which bottles to fill. */
-const areBottlesNamed = ({ story: { started } }: AskedJar): boolean => started.named.areBottlesNamed
-
-/** The sweetening as planned; null where that is not known or cannot be. */
-function sweetenCall({ story, entries }: AskedJar, jar: string, place: Place): Call | null {
-  const planned = plannedSyrup(story)
-  const values = planned === null ? {} : syrupValues(planned.syrup)
-  if (Object.keys(values).length === 0) return null
-  return call('jar sweeten', { jar, ...values, ...afterNow(entries, place) })
-}
-
-/** The call that answers a reminder; null where it needs what only the maker knows. */
-function answerTo(asked: AskedJar, jar: string, place: Place): Call | null {
-  switch (asked.duty.kind) {
-    case 'sweeten':
-      return sweetenCall(asked, jar, place)
-    case 'bottle': {
-      // A surface with buttons asks for what nobody has named.
-      if (place.kind !== 'console' && !areBottlesNamed(asked)) return call('jar bottle', { jar })
-      const bottles = plannedBottles(asked)
-      return bottles === null ? null : call('jar bottle', { jar, bottles })
-    }
-    case 'add':
-      return addCall(asked.story, asked.duty.day, jar, afterNow(asked.entries, place))
-    case 'ready':
-      return call('jar open', { jar })
-    default:
-      return call(`jar ${asked.duty.kind}`, { jar })
-  }
-}
+const jarIn = (asked: AskedJar, place: Place): string => jarRef(askingJar(asked), { place })
 
 /** A duty, `later`: to be put off, or `mend`: to be put right where it is dangerous. */
 export type AskedFor = DutyKind | 'later' | 'mend'
@@ -112,14 +63,18 @@ function doneWith(asked: readonly AskedJar[], place: Place, nameOf: NameOf): rea
     (one, other) => PRESSING.indexOf(one.duty.kind) - PRESSING.indexOf(other.duty.kind),
   )
   return pressing.flatMap((each): readonly Action[] => {
-    const { kind } = each.duty
-    const jar = jarIn(each, place)
-    const answer = answerTo(each, jar, place)
+    const { kind, day } = each.duty
+    const answer = taskCall(kind, askingJar(each), day, place)
     const name = nameOf(each)
     const done = { group: 'actions', key: 'nudge_done', values: { duty: kind, name } } as const
     if (answer !== null) return [{ label: done, call: answer }]
     if (kind !== 'sweeten') return []
-    return [{ label: { group: 'actions', key: 'nudge_syrup', values: { name } }, call: call('syrup', { jar }) }]
+    return [
+      {
+        label: { group: 'actions', key: 'nudge_syrup', values: { name } },
+        call: call('syrup', { jar: jarIn(each, place) }),
+      },
+    ]
   })
 }
 

@@ -23,3 +23,17 @@ export const pouredMl = (volumeMl: number): number => digits(volumeMl, measuredO
 
 /** An amount as it is shown to be weighed out, g. */
 export const weighedG = (massG: number): number => digits(massG, weighedOut(massG).plusMinus).roundedValue
+
+/** A step that a cook can tell apart in so much of it, ml or g: about a hundredth from 100 on. Judgement. */
+function kitchenStep(amount: number): number {
+  if (amount >= 100) return 10 ** (Math.floor(Math.log10(amount)) - 2 + Number(amount < 1000))
+  if (amount >= 20) return 5
+  return amount >= 10 ? 1 : amount >= 1 ? 0.5 : 0.1
+}
+
+/** An amount as a cook says it, ml or g, and half of the step it is rounded to; never rounded to nothing. */
+export function kitchenRounded(amount: number): Measured {
+  if (amount === 0) return { value: 0, plusMinus: 0 }
+  const step = kitchenStep(amount)
+  return { value: Number((Math.max(1, Math.round(amount / step)) * step).toPrecision(12)), plusMinus: step / 2 }
+}

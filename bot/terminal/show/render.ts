@@ -16,6 +16,8 @@ export interface SavedFile {
   readonly code: string | null
 }
 
+const MARGIN = '  '
+
 type Style = Parameters<typeof styleText>[0]
 
 const styled = (style: Style, lines: readonly string[], { colour }: Screen): readonly string[] =>
@@ -23,16 +25,30 @@ const styled = (style: Style, lines: readonly string[], { colour }: Screen): rea
 
 const toType = ({ actions }: Reply) => actions.filter(({ isButtonOnly }) => isButtonOnly !== true)
 
-const actionLines = (reply: Reply, { words, console }: TerminalLanguage, { width }: Screen): readonly string[] =>
-  toType(reply).flatMap(({ label, call }) => {
-    const line = words.line(call)
+const AFTER = '   '
+
+/** Lines to type, as many beside each other as there is room for. None is ever broken, so that it can be copied. */
+function actionLines(reply: Reply, { words, console }: TerminalLanguage, { width }: Screen): readonly string[] {
+  const lines: string[] = []
+  let room = 0
+  for (const { label, call } of toType(reply)) {
+    const line = clean(words.line(call))
     const named = clean(words.say<'actions'>(label, reply.kitchen))
-    const whole = `  ${console.action(named, clean(line))}`
-    // A line to type is never broken, so that it can be copied.
-    return textWidth(whole) <= width
-      ? [whole]
-      : [...hang('  ', console.action(named, '').trimEnd(), width), `    ${clean(line)}`]
-  })
+    const whole = console.action(named, line)
+    const taken = textWidth(whole)
+    if (AFTER.length + taken <= room) {
+      lines.push(`${lines.pop()}${AFTER}${whole}`)
+      room -= AFTER.length + taken
+    } else if (MARGIN.length + taken <= width) {
+      lines.push(MARGIN + whole)
+      room = width - MARGIN.length - taken
+    } else {
+      lines.push(...hang(MARGIN, console.action(named, '').trimEnd(), width), MARGIN + MARGIN + line)
+      room = 0
+    }
+  }
+  return lines
+}
 
 /** How a sentence was understood, as the line that could have been typed: never broken, so that it can be copied. */
 export const readAs = (text: string, screen: Screen): string => styled('dim', [clean(text)], screen).join('\n')
@@ -57,7 +73,7 @@ const hint = ({ more }: TerminalLanguage, reply: Reply, shown: DepthShown): read
 const beside = (lines: readonly string[], last: readonly string[], { width }: Screen): readonly string[] => {
   const [end = ''] = last
   const before = lines.at(-1)
-  const joined = `${before}   ${end}`
+  const joined = `${before}${AFTER}${end}`
   if (before === undefined || end === '' || textWidth(joined) > width) return [...lines, ...last]
   return [...lines.slice(0, -1), joined]
 }

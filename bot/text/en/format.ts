@@ -1,6 +1,6 @@
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { type Digits, digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
-import { measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
+import { kitchenRounded, measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Kitchen } from '../kitchen.ts'
@@ -171,20 +171,6 @@ const strengthIn = (kitchen: Kitchen, abv: Measured, percent: string): string =>
     ? `${percent}${NBSP}%${NBSP}vol (${number(2 * rounded(abv), 0)}${NBSP}proof)`
     : `${percent}${NBSP}%${NBSP}vol`
 
-/** A step that a cook can tell apart in so much of it, ml or g: about a hundredth from 100 on. */
-const cookStep = (amount: number): number => {
-  if (amount >= 100) return 10 ** (Math.floor(Math.log10(amount)) - 2 + Number(amount < 1000))
-  if (amount >= 20) return 5
-  return amount >= 10 ? 1 : amount >= 1 ? 0.5 : 0.1
-}
-
-/** Rounded to that step, and never to nothing. */
-const cooked = (amount: number): Measured => {
-  const step = cookStep(amount)
-  const value = amount === 0 ? 0 : Math.max(step, Math.round(amount / step) * step)
-  return { value, plusMinus: step / 2 }
-}
-
 const cookText = (amount: Measured, { small, large }: Units): string =>
   amount.value >= 1000 ? `${plain(amount.value / 1000, 2)}${NBSP}${large}` : `${plain(amount.value, 1)}${NBSP}${small}`
 
@@ -240,8 +226,9 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
     },
   },
   round: {
-    volume: (volumeMl) => alone(volumeIn(kitchen, cooked(volumeMl), cookText(cooked(volumeMl), VOLUME))),
-    mass: (massG) => alone(massIn(kitchen, cooked(massG), cookText(cooked(massG), MASS))),
+    volume: (volumeMl) =>
+      alone(volumeIn(kitchen, kitchenRounded(volumeMl), cookText(kitchenRounded(volumeMl), VOLUME))),
+    mass: (massG) => alone(massIn(kitchen, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
     strength: cookStrength,
   },
 })

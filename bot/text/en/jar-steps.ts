@@ -1,4 +1,4 @@
-import type { Happening, Started } from '../../../core/jar/entry/entry.ts'
+import type { HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
@@ -6,14 +6,15 @@ import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-da
 import { quoted } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
-import type { AgainMessages, CautionName, CorrectedStep, NowSaid, StepMessages } from '../messages/jar-steps.ts'
-import { calculateSentences } from './calculate.ts'
+import type { NowSaid } from '../messages/jar-recorded.ts'
+import type { AgainMessages, CautionName, CorrectedStep, StartDays, StepMessages } from '../messages/jar-steps.ts'
 import { cookName, plantName } from './cook-names.ts'
-import { didWords, happeningText, ingredientsText, untilText } from './jar-entries.ts'
-import { tasksText } from './jar-tasks.ts'
-import { listed, plural } from './phrases.ts'
+import { didWords, untilText, waterText } from './jar-entries.ts'
+import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
+import { nextText, tasksText } from './jar-tasks.ts'
+import { capital, counted, countWord, listed, plural, shortDayWords } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { daysText, nameText, noteText, plantInText } from './words.ts'
+import { daysText, nameText, noteText, plantInText, spiritText, sweeteningTexts, vesselText } from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
 const cautionNames: Readonly<Record<CautionName, string>> = {
@@ -37,21 +38,19 @@ const expectedText = ({ amount, abvPercent }: Expected, format: Format): string 
 /** What is unusual about a step that was recorded all the same. */
 const unusualNotes = {
   jar_added_spirit_after_straining: ({ isStronger }) => {
-    if (isStronger === null) return 'It’s strained already. Its strength stays as it was.'
-    return `It’s strained already, so this makes it ${isStronger ? 'stronger' : 'weaker'} than planned.`
+    if (isStronger === null) return 'It’s strained already, and its strength stays as it was.'
+    return `That makes it ${isStronger ? 'stronger' : 'weaker'} than planned.`
   },
-  jar_bottled_unsweetened: ({ name }) =>
-    `No sugar went in, as far as I know. If some did, /jar sweeten ${quoted(name)} asks how much.`,
-  jar_shaken_after_straining: () => 'It is strained already and needs no more shaking.',
-  jar_strained_early: () => 'That is earlier than planned; it may taste faint.',
+  jar_bottled_unsweetened: ({ name }) => `I have no sugar recorded for ${name}. If you added some, undo this first.`,
+  jar_shaken_after_straining: () => 'It’s strained already, so there’s no need to shake it.',
+  jar_strained_early: () => 'That’s earlier than planned, so it may be mild.',
   jar_reading_surprising: (expected, format) =>
-    `I expected ${expectedText(expected, format)}; if a number slipped, /jar correct puts it right.`,
-  jar_sweetened_again: ({ name }) =>
-    `It was sweetened before; I count both. If that was typed twice, /jar undo ${quoted(name)} takes one back.`,
-  jar_changed_after_bottling: () => 'It is in bottles already; I count this as if it went into all of it.',
-  jar_opened_unbottled: () => 'It was never bottled, as far as I know.',
-  jar_opened_early: () => 'It has not rested as long as planned; it will be better later.',
-  jar_tasted_after_end: () => 'That jar is done; I keep what you tasted with it.',
+    `I expected ${expectedText(expected, format)}. If it’s a typo, correct it.`,
+  jar_sweetened_again: () => 'You’ve sweetened this twice, and I’ve counted both. Typed twice by accident? Undo one.',
+  jar_changed_after_bottling: () => 'It’s already bottled, so I’ve assumed it went into every bottle.',
+  jar_opened_unbottled: () => 'I have no record of bottling this one.',
+  jar_opened_early: () => 'It’s early. It’ll be better after its rest.',
+  jar_tasted_after_end: () => 'That jar is finished. I’ve kept your note with it.',
 } satisfies Part<StepMessages['notes']>
 
 /** How what was strained becomes clear. */
@@ -65,104 +64,166 @@ const CLEARING: Readonly<Record<Clearing, string>> = {
     "If it turns cloudy, that's oil from the peel or the anise: harmless. Don't filter it out, the flavour goes with it.",
 }
 
-/** With its year, so that a day typed without one can be checked; nothing where it is today. */
-const onDayText = (day: IsoDay | null, format: Format): string =>
-  day === null ? '' : ` on ${format.day(dayFromIso(day))}`
 /** What goes in at once, without the plants of later days. */
 const firstDay = (started: Started): Started => ({
   ...started,
   plants: started.plants.filter(({ addOn }) => addOn === null),
 })
 
-/** `; add 80 g coffee beans, whole on 17 September 2026`; empty where nothing goes in later. */
-const laterText = ({ plants }: Started, format: Format): string => {
-  const later = plants.flatMap((plant) => (plant.addOn === null ? [] : [{ ...plant, addOn: plant.addOn }]))
-  const days = [...new Set(later.map(({ addOn }) => addOn))].sort()
-  return days
-    .map((day) => {
-      const names = later.filter(({ addOn }) => addOn === day).map((plant) => plantInText(plant, format))
-      return `; add ${listed(names)} on ${format.day(dayFromIso(day))}`
-    })
-    .join('')
+/** `90 g sugar`: what an option says, without its name where its value tells. */
+const valueText = (option: string, text: string, format: Format): string => {
+  if (option === 'when') return format.day(dayFromIso(text))
+  if (option === 'sugar' || option === 'water') return `${text} ${option}`
+  if (option === 'rating') return `${text} of 5`
+  return option === 'note' ? noteText(text) : text
 }
 
-const correctedText = ({ option, was, now }: CorrectedStep, format: Format): string => {
-  const said = (text: string) => (option === 'when' ? format.day(dayFromIso(text)) : text)
-  return was === null
-    ? `${option}: ${said(now)}, where nothing was said`
-    : `${option}: ${said(now)}, no longer ${said(was)}`
+const correctedText = ({ option, was, now }: CorrectedStep, format: Format): string =>
+  `${valueText(option, now, format)} (${was === null ? 'nothing before' : `was ${valueText(option, was, format)}`})`
+
+/** What can be corrected, as a thing. */
+const STEPS: Readonly<Record<HappeningKind, string>> = {
+  started: 'start',
+  shaken: 'shaking',
+  tasted: 'tasting',
+  added: 'addition',
+  strained: 'straining',
+  filtered: 'filtering',
+  measured: 'measuring',
+  sweetened: 'sweetening',
+  bottled: 'bottling',
+  opened: 'opening',
+  emptied: 'emptying',
+  discarded: 'throwing away',
+  renamed: 'renaming',
+  put_off: 'putting off',
+  noted: 'note',
+  parted: 'splitting',
+  poured_in: 'combining',
+  taken_out: 'taking out',
 }
 
-const keptText = ({ kind }: Happening, name: string): string => {
-  if (kind === 'discarded') return `; it stays in /notebook, and /jar undo ${quoted(name)} takes it back`
-  return kind === 'emptied' ? '; it stays in /notebook' : ''
+const spiritIn = ({ spirits }: Started, format: Format): readonly string[] =>
+  spirits.map((spirit) => {
+    const { amount, by, abvPercent, sugarGPerL } = spirit
+    if (sugarGPerL.value > 0) return spiritText(spirit, format)
+    const much = by === 'mass' ? format.round.mass(amount.value) : format.round.volume(amount.value)
+    return `${much} of ${format.round.strength(abvPercent)} spirit`
+  })
+
+/** `peel of 10 lemons and 1 l of 95 % spirit`. */
+const startedWith = (started: Started, format: Format): string => {
+  const { plants, waterG, sweetenings } = firstDay(started)
+  return listed([
+    ...plants.map((plant) => plantInText(plant, format)),
+    ...spiritIn(started, format),
+    ...(waterG.value > 0 ? [waterText(waterG, format)] : []),
+    ...sweeteningTexts(sweetenings, format),
+  ])
+}
+
+/** `2 to 6 hours`. */
+const hoursText = ({ min, max }: { readonly min: number; readonly max: number }): string =>
+  min === max ? counted(min, 'hour') : `${min} to ${max} hours`
+
+/** `from 15 Sep to 1 Oct`, `from 1 to 6 Oct`, `on 5 May`. */
+const spanText = (from: IsoDay, by: IsoDay, today: IsoDay, format: Format): string => {
+  const last = shortDayWords(by, today, format)
+  if (from === by) return `on ${last}`
+  const [one, other] = [dayFromIso(from), dayFromIso(by)]
+  const isSameMonth = one.year === other.year && one.month === other.month
+  return `from ${isSameMonth ? format.day(one, `${one.day}`) : shortDayWords(from, today, format)} to ${last}`
+}
+
+const startDaysText = ({ days, later, today }: StartDays, format: Format): string => {
+  const { tasteFrom, strainFrom, strainBy, isHours, steepHours } = days
+  const adds = later.map(
+    ({ day, plants }) => `Add the ${listed(plants.map(nameText))} on ${shortDayWords(day, today, format)}.`,
+  )
+  if (isHours && steepHours !== null)
+    return [...adds, `Taste as it goes, and strain after ${hoursText(steepHours)}.`].join(' ')
+  const tasting = tasteFrom === null ? [] : [`Taste from ${shortDayWords(tasteFrom, today, format)}`]
+  const straining =
+    strainFrom === null || strainBy === null ? [] : [`strain ${spanText(strainFrom, strainBy, today, format)}`]
+  const both = [...tasting, ...straining].join(', ')
+  return ['Shake it every day or two.', ...adds, ...(both === '' ? [] : [`${capital(both)}.`])].join(' ')
+}
+
+/** From this part of a bottle on there is some over. */
+const A_BIT = 0.1
+
+/** `five 500 ml bottles and a bit`. */
+const fillsText = (volumeMl: number, bottleMl: number, format: Format): string => {
+  const count = Math.floor(volumeMl / bottleMl)
+  const size = vesselText(bottleMl, format)
+  if (count === 0) return `not quite one ${size} bottle`
+  const over = volumeMl / bottleMl - count > A_BIT ? ' and a bit' : ''
+  return `${countWord(count)} ${size} ${plural(count, 'bottle')}${over}`
+}
+
+const stirText = (
+  { sugarG, waterMl, sweetener, isSyrup }: StepMessages['headlines']['jar_stir_in'],
+  format: Format,
+): string => {
+  const water = format.round.volume(waterMl)
+  const sugar = `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`
+  if (sugarG === 0 && waterMl === 0) return 'There’s nothing to add: it’s already where you want it.'
+  if (sugarG === 0) return `Now stir in ${water} water.`
+  if (waterMl > 0 && isSyrup) return `Now dissolve ${sugar} in ${water} water, cool it completely and stir it in.`
+  return `Now put ${sugar}${waterMl === 0 ? '' : ` and ${water} water`} straight into the jar. Shake it daily until it’s dissolved.`
 }
 
 /** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
 export const stepHeadlines = {
   jar_started: ({ name, day, started }, format) =>
-    `${name}: started${onDayText(day, format)}. Put in ${ingredientsText(firstDay(started), format)}${laterText(started, format)}.`,
-  jar_recorded: ({ name, happening, day }, format) =>
-    `${name}: ${happeningText(happening, format, onDayText(day, format))}${keptText(happening, name)}.`,
-  jar_strained: ({ name, happening, day, syrup }, format) =>
-    `${name}: ${happeningText(happening, format, onDayText(day, format))}.` +
-    (syrup === null
-      ? ''
-      : ` ${calculateSentences.headlines.syrup(syrup, format)} ${calculateSentences.headlines.makes(syrup, format)}`),
+    `${name} ${isText(day)} started${onDayText(day, format)}: ${startedWith(started, format)}.`,
+  jar_start_days: startDaysText,
+  jar_recorded: recordedText,
+  jar_next_is: ({ tasks, today }, format) => nextText(tasks, today, format),
+  jar_stir_in: stirText,
+  jar_makes: ({ bottleMl, ...made }, format) =>
+    `Makes ${drinkText(made, format)}: ${fillsText(made.volumeMl.value, bottleMl, format)}.`,
+  jar_became: (made, format) => `It’s now ${drinkText(made, format)}.`,
   jar_split: ({ name, into, leftMl, outMl }, format) =>
     `Done: ${format.pour(outMl.value)} of ${name} is now “${into}”, and ${format.pour(leftMl.value)} stays in ${name}.`,
   jar_combined: ({ names: [first, second], into, volumeMl }, format) =>
     `Done: ${first} and ${second} are together in “${into}”, about ${format.pour(volumeMl.value)}.`,
   jar_renamed: ({ before, name }) => `“${before}” is now “${name}”.`,
   jar_all_shaken: ({ names, day }, format) => `Shaken${onDayText(day, format)}: ${listed(names)}.`,
-  jar_all_put_off: ({ names, ...until }, format) => `Quiet until ${untilText(until, format)}: ${listed(names)}.`,
+  jar_all_put_off: ({ names, ...until }, format) =>
+    `No reminders until ${untilText(until, format)} for ${listed(names)}.`,
   jar_already: ({ names, kind, day }, format) =>
-    `${listed(names)}: recorded as ${didWords[kind]}${day === null ? ' today' : onDayText(day, format)} already; nothing changed.`,
+    `${listed(names)} ${plural(names.length, 'is', 'are')} already down as ${didWords[kind]}${day === null ? '' : onDayText(day, format)}. Nothing changed.`,
   jar_open_since: ({ name, day }, format) =>
-    `${name} is open already, since ${day === null ? 'today' : format.day(dayFromIso(day))}; nothing changed.`,
-  jar_moved_on: ({ name }) => `${name} has moved on since that line was made for it, so nothing was recorded.`,
-  jar_same_again: ({ name, happening, day }, format) =>
-    `${name}: it was ${happeningText(happening, format)}${day === null ? ' today' : onDayText(day, format)} already, so I recorded nothing; did you really do it twice?`,
+    `${name} is already open${day === null ? '' : `, since ${format.day(dayFromIso(day))}`}.`,
+  jar_moved_on: ({ name }) => `${name} has moved on since, so nothing was recorded.`,
+  jar_same_again: ({ name, day }, format) =>
+    `You’ve already entered that for ${name}${day === null ? ' today' : onDayText(day, format)}, so I left it. Did you do it twice?`,
   jar_begun_again: ({ name, day }, format) =>
-    `${name} was begun just so${day === null ? ' today' : onDayText(day, format)} already, so I began no other.`,
-  jar_corrected: (values, format) =>
-    `${values.name}, ${values.entry === null ? didWords[values.kind] : `entry ${values.entry} (${didWords[values.kind]})`}: ${values.changes.map((change) => correctedText(change, format)).join('; ')}.` +
-    (values.syrup === null
-      ? ''
-      : ` ${calculateSentences.headlines.syrup(values.syrup, format)} ${calculateSentences.headlines.makes(values.syrup, format)}`),
+    `You already started this exact jar${day === null ? ' today' : onDayText(day, format)}: ${name}. I didn’t start a second one.`,
+  jar_corrected: ({ name, kind, changes }, format) =>
+    `Corrected the ${STEPS[kind]} of ${name}: ${changes.map((change) => correctedText(change, format)).join(', ')}.`,
   /** Without a happening: what was taken back is a correction. */
-  jar_undone: (values, format) => {
-    const { name, happening, day } = values
-    const when = onDayText(day, format)
-    const what = happening === null ? `the correction${when}` : happeningText(happening, format, when)
-    return `${name}: taken back: ${what}.`
-  },
-  jar_all_undone: ({ names, happening }, format) =>
-    `${listed(names)}: taken back${happening === null ? '' : `: ${happeningText(happening, format)}`}.`,
+  jar_undone: ({ name, happening, day }, format) => undoneText(name, happening, onDayText(day, format), format),
+  jar_all_undone: ({ names, happening }, format) => undoneText(listed(names), happening, '', format),
   jar_kept_after_all: ({ names }) =>
     `That was kept after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven't written it twice. If you did it again, say it once more.`,
-  jar_undone_before: ({ names }) => `${listed(names)}: that is taken back already; nothing changed.`,
-  jar_undo_held: ({ names }) =>
-    `${listed(names)}: another entry was made since, so nothing was taken back; /jar undo and the name takes back the last one.`,
-  jar_gone: ({ name }) => `${name}: its start is taken back, so the jar is gone; /jar start begins it again.`,
+  jar_undone_before: ({ names }) => `That’s already undone for ${listed(names)}. Nothing changed.`,
+  jar_undo_held: ({ names }) => `Something newer is on record for ${listed(names)}, so I undid nothing.`,
+  jar_gone: ({ name }) => `${name} is deleted.`,
 } satisfies Part<StepMessages['headlines']>
 /** What follows from what was said, or not said, of the plants in a jar. */
 export const correctNotes = {
-  jar_plants_dropped: ({ plants }) =>
-    `of: tells all that went in then; no longer in it: ${listed(plants.map(nameText))}.`,
+  jar_plants_dropped: ({ plants }) => `No longer in it: ${listed(plants.map(nameText))}.`,
   /** Null days: none is known any more. */
   jar_strain_moved: ({ days }, format) =>
     days === null
       ? 'With these plants I know no days for straining.'
-      : `Straining moves: with these plants it is due ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
-  jar_later_counted: ({ name, plants }, format) => {
-    const texts = plants.map((plant) => `the ${nameText(plant)} as added on ${format.day(dayFromIso(plant.addOn))}`)
-    return `I count ${listed(texts)}, as planned; if ${plural(plants.length, 'it', 'any')} never went in, /jar correct ${quoted(name)} with of: and what did puts it right.`
-  },
-  jar_later_left_out: ({ name, plants }, format) => {
-    const texts = plants.map((plant) => `the ${nameText(plant)}, planned for ${format.day(dayFromIso(plant.addOn))}`)
-    return `I count it as strained without ${listed(texts)}; if it was to wait for ${plural(plants.length, 'it', 'them')}, /jar undo ${quoted(name)} takes the straining back.`
-  },
+      : `With these plants it’s to be strained ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
+  jar_later_counted: ({ name, plants }) =>
+    `I’ve counted the ${listed(plants.map(nameText))} as added, as planned. Never went in? /jar correct ${quoted(name)} asks what did.`,
+  jar_later_left_out: ({ plants }) =>
+    `The ${listed(plants.map(nameText))} ${plural(plants.length, 'was', 'were')} still to come. If you meant to wait, undo this.`,
 } satisfies Part<StepMessages['notes']>
 /** What `/again` adds to the reply about the new jar. */
 export const againSentences = {
@@ -174,8 +235,8 @@ export const againSentences = {
       const aim =
         targets === null
           ? ''
-          : ` It is to become ${format.plain(targets.abvPercent, 1)} % vol with ${format.plain(targets.sugarGPerL, 0)} g/L of sugar.`
-      return `${amounts}.${aim} ${line} takes it back.`
+          : ` Aiming for ${format.plain(targets.abvPercent, 0)} % with ${format.plain(targets.sugarGPerL, 0)} g/L of sugar.`
+      return `${amounts}.${aim} Not what you wanted? ${line}`
     },
   },
 } satisfies Feature<AgainMessages>
@@ -214,11 +275,10 @@ export const stepSentences = {
   },
   notes: {
     ...unusualNotes,
-    jar_named: ({ name }) =>
-      `I call it after what is in it, ${name}. /jar rename ${quoted(name)} asks for another name.`,
-    jar_zone_assumed: ({ zone }) => `I take ${zone} for your time zone; all days and reminders go by it.`,
-    jar_not_measured: ({ name, entry, isStrengthRead }) =>
-      `${isStrengthRead ? 'How much it is was not' : 'Nothing was'} measured, so I reckon with what I expect; once you have a reading, /jar correct ${quoted(name)} entry:${entry} asks for it.`,
+    jar_named: ({ name }) => `I’ve named it ${name}. To change that: /jar rename ${quoted(name)}`,
+    jar_zone_assumed: ({ zone }) => `I’m using ${zone} time.`,
+    jar_not_measured: ({ name, entry, volumeMl }, format) =>
+      `These are estimates. Once you’ve measured it: /jar correct ${quoted(name)} entry:${entry} measured:${format.round.volume(volumeMl.value)}`,
     /** `at20`: what was read, brought to 20 °C; null where it was read there. */
     jar_reading: ({ abvPercent, at20 }, format) =>
       at20 === null
@@ -227,52 +287,57 @@ export const stepSentences = {
     jar_reading_hidden: ({ read, expected, plants, isSweetened }, format) =>
       `${dissolved(plants, isSweetened)} hides strength from a hydrometer. I expect ${format.strength(expected)}, and your ${format.strength(read)} fits that, so I go by what went in.`,
     jar_targets_unreached: ({ abvPercent, sugarGPerL }, format) =>
-      `Water and sugar cannot make ${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L of this, as planned; ask for another strength or sweetness.`,
+      `Sugar and water can’t bring this to ${format.plain(abvPercent, 0)} % with ${format.plain(sugarGPerL, 0)} g/L, as planned. Choose another strength or sweetness.`,
     jar_clearing: ({ way }) => CLEARING[way],
     /** What a jar was taken for. */
-    jar_held: ({ name, ...now }, format) => `I took the ${name} jar: ${nowText(now, format)}.`,
+    jar_held: ({ name, ...now }, format) => `Your ${name} jar: ${nowText(now, format)}.`,
     jar_bottled_more: ({ bottledMl, volumeMl }, format) =>
-      `The bottles hold ${format.pour(bottledMl)}, but I reckoned with ${format.volume(volumeMl)}; if a number slipped, /jar correct puts it right.`,
-    jar_sweetened_otherwise: (values, format) => {
-      const { name, sweetener, sugarG, waterMl, isFarOff } = values
-      const [sugar, water] = [`${format.weigh(sugarG)} ${sweetenerName(sweetener)}`, `${format.pour(waterMl)} water`]
-      const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar} and no water` : `${sugar} in ${water}`
-      if (isFarOff) return `Planned were about ${planned}: typed right? /jar undo ${quoted(name)} takes it back.`
-      return `The plan was ${planned}; if a number slipped, /jar undo ${quoted(name)} takes it back.`
+      `That’s ${format.round.volume(bottledMl)} in bottles, and I expected ${format.round.volume(volumeMl.value)}. If it’s a typo, correct it.`,
+    jar_sweetened_otherwise: ({ sweetener, sugarG, waterMl, isFarOff }, format) => {
+      const [sugar, water] = [
+        `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`,
+        `${format.round.volume(waterMl)} water`,
+      ]
+      const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar}, no water` : `${sugar} and ${water}`
+      return isFarOff ? `That’s a long way from the plan (${planned}). Meant it? All good.` : `The plan was ${planned}.`
     },
     jar_share_stands: ({ ids }) =>
-      ids.length === 1
-        ? `Its share (${ids[0]}) still stands, so that others can make it; /share withdraw:${ids[0]} takes it back.`
-        : `Its shares (${listed(ids)}) still stand, so that others can make it; /share withdraw: and the id takes one back.`,
-    jar_note_swallowed: ({ text }) =>
-      `I kept ${noteText(text)} as part of the note, which takes the rest of the line; put it before note:.`,
+      `Others can still make it from your ${plural(ids.length, 'share')} (${listed(ids)}), until you withdraw ${plural(ids.length, 'it', 'them')}.`,
+    jar_note_swallowed: ({ text }) => `${noteText(text)} went into the note. Put it before note: next time.`,
     jar_usual_amount: ({ plants }, format) =>
-      `You did not say how much, so I took the usual ${listed(plants.map(({ id, massG }) => `${format.mass(massG)} ${plantName(id)}`))}.`,
-    jar_bottled_left: ({ leftMl }, format) => `About ${format.volume(leftMl)} are not in bottles yet.`,
+      `I’ve used the usual amount: ${listed(plants.map(({ id, massG }) => `${format.round.mass(massG.value)} ${plantName(id)}`))}.`,
     jar_later_past: ({ name, lastDay }, format) =>
-      `That is after the days for straining ${name}, the last of which is ${format.day(dayFromIso(lastDay))}.`,
+      `That’s after the last day to strain ${name}, ${format.day(dayFromIso(lastDay))}.`,
     ...correctNotes,
-    jar_no_targets: () => 'What it is to become was not planned; say the strength and sweetness you want.',
+    jar_no_targets: () => 'How strong and how sweet do you want it?',
   },
   cautions: {
     jar_not_neat: ({ abvPercent, isDiluted }, format) =>
-      `${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}: never drink it neat; it burns mouth and throat, and little of it is too much. Dilute it first, /dilute says with how much water.`,
+      `Don’t drink it neat: at ${format.round.strength(abvPercent)}${isDiluted ? '' : ', undiluted,'} it burns. Dilute it first.`,
     jar_sugar_crystallises: ({ outcome: { abvPercent, sugarGPerL }, mostGPerL }, format) =>
-      `${format.sweetness(sugarGPerL)} of sugar does not stay dissolved at ${format.strength(abvPercent)}; about ${format.number(mostGPerL, 0)} g/L does (known to about 10 %). Add water, or put right what was typed.`,
-    caution_again: ({ names }) => `As before: ${names.map((name) => cautionNames[name]).join('; ')}.`,
+      `${format.sweetness(sugarGPerL)} of sugar won’t stay dissolved at ${format.strength(abvPercent)}. About ${format.number(mostGPerL, 0)} g/L will. Add water, or correct what was typed.`,
+    caution_again: ({ names }) => `Still true: ${listed(names.map((name) => cautionNames[name]))}.`,
   },
   actions: {
-    jar_sweeten: () => 'Once that is in',
+    jar_sweeten: () => 'Sweetened as planned',
     jar_all_in: () => 'It all went in at once',
     jar_show: () => 'See the jar',
     jar_syrup: () => 'Work out a syrup',
+    jar_otherwise: () => 'Sweeter or weaker',
+    jar_filter_first: () => 'For a clear drink, filtered first',
+    jar_bottle: () => 'When it’s bottled',
+    jar_tag: () => 'Tag it',
+    jar_calendar: () => 'Add to calendar',
+    jar_labels: () => 'Print labels',
+    jar_rate: () => 'Rate it',
+    jar_again: () => 'Make it again',
     jar_undo: () => 'Undo',
-    jar_once_more: () => 'Once more',
-    jar_as_planned: () => 'If it was as planned',
-    jar_show_kept: () => 'Show it',
+    jar_once_more: () => 'Yes, twice',
+    jar_as_planned: () => 'Sweetened as planned after all',
+    jar_show_kept: () => 'Show the jar',
     jar_enter_again: () => 'Enter it again',
-    jar_begin_again: () => 'Begin it again',
-    jar_begin_another: () => 'Begin another',
-    settings_zone: () => 'Keep it, or put yours there',
+    jar_begin_again: () => 'Start it again',
+    jar_begin_another: () => 'Start another',
+    settings_zone: ({ zone }) => `Use ${zone}`,
   },
 } satisfies Feature<StepMessages>

@@ -112,3 +112,28 @@ function openTasksText(tasks: readonly TaskSaid[], today: IsoDay, format: Format
   if (verbs.length === 0) return pressing.join('; ')
   return pressing.length === 0 ? `${listed(verbs)} today` : [...pressing, verbs.join(', ')].join('; ')
 }
+
+/** When a task wants to be done, after what it is: `today`, `now`, `by 1 October`, `on 8 September`. */
+function whenText({ state, byDay, sinceDay, atMinutes }: TaskSaid, today: IsoDay, format: Format): string {
+  if (state === 'coming') return momentText({ day: sinceDay, atMinutes }, today, format)
+  if (state === 'overdue') return 'now'
+  return byDay === null || byDay === today ? 'today' : `by ${dayWords(byDay, today, format)}`
+}
+
+function readyText({ state, sinceDay, isTooStrong }: TaskSaid, today: IsoDay, format: Format): string {
+  if (state === 'coming') return `Ready to drink from ${dayWords(sinceDay, today, format)}.`
+  return isTooStrong === true ? 'It has rested. Dilute it before you drink it.' : 'It’s ready to drink.'
+}
+
+/** `Next: taste and shake it today, strain it by 1 October.`, `Ready to drink from 20 October.` */
+export function nextText(all: readonly TaskSaid[], today: IsoDay, format: Format): string {
+  const ready = all.find(({ kind }) => kind === 'ready')
+  const tasks = all.filter(({ kind }) => kind !== 'ready')
+  const said = ready === undefined ? [] : [readyText(ready, today, format)]
+  const moments = [...new Set(tasks.map((task) => whenText(task, today, format)))]
+  const parts = moments.map((moment) => {
+    const kinds = tasks.filter((task) => whenText(task, today, format) === moment).map(({ kind }) => kind)
+    return `${listed(kinds.map((kind) => (kind === 'add' ? 'add the rest' : dutyVerbs[kind].todo)))} ${kinds.every((kind) => kind === 'add') ? '' : 'it '}${moment}`
+  })
+  return [...(parts.length === 0 ? [] : [`Next: ${parts.join(', ')}.`]), ...said].join(' ')
+}

@@ -89,6 +89,16 @@ export const spiritText = ({ amount, by, abvPercent, sugarGPerL, typed }: Spirit
   return sugarGPerL.value === 0 ? `${poured} spirit` : `${poured} liqueur (${format.sweetness(sugarGPerL)} of sugar)`
 }
 
+/** The everyday sweetness of `USUAL`, g/L, and how near to it something still is it. */
+const MEDIUM = [180, 200] as const
+
+/** `medium sweet`, `250 g/L`; empty where no sugar is in it. */
+export const sweetWords = (sugarGPerL: number): string => {
+  if (sugarGPerL < 5) return ''
+  if (sugarGPerL >= MEDIUM[0] && sugarGPerL <= MEDIUM[1]) return 'medium sweet'
+  return `${5 * Math.round(sugarGPerL / 5)}\u00a0g/L`
+}
+
 /** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
 export const vesselText = (volumeMl: number, format: Format): string =>
   volumeMl >= 1000 ? `${format.plain(volumeMl / 1000, 2)}\u00a0l` : `${format.plain(volumeMl, 0)}\u00a0ml`

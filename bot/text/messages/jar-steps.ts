@@ -1,16 +1,16 @@
-import type { Happening, HappeningEntry, HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
+import type { Happening, HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
 import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
-import type { Source } from '../../../core/jar/state/contents.ts'
 import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { BatchDays } from '../../../core/recipe/batch.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
-import type { SyrupSaid } from './calculate.ts'
 import type { PlantName } from './ingredients.ts'
 import type { PutOffUntil } from './jar-entries.ts'
+import type { BecameSaid, LateStep, NowSaid, RecordedStep } from './jar-recorded.ts'
 import type { TaskSaid } from './jar-tasks.ts'
 import type { Plain } from './plain.ts'
 
@@ -24,16 +24,6 @@ export interface AgainAs {
   readonly targets: Targets | null
 }
 
-/** When something was, null where that is today. */
-export interface LateStep {
-  readonly day: IsoDay | null
-}
-
-export interface RecordedStep extends LateStep {
-  readonly name: string
-  readonly happening: Happening | HappeningEntry
-}
-
 /** An option of an entry, as it was typed before and is now, of `when` the day; null where nothing was. */
 export interface CorrectedStep {
   readonly option: string
@@ -41,18 +31,19 @@ export interface CorrectedStep {
   readonly now: string
 }
 
-export interface NowSaid {
-  readonly volumeMl: Measured
-  readonly abvPercent: Measured
-  readonly sugarGPerL: Measured
-  readonly volume: Source
-  readonly strength: Source
-}
-
 export interface NotMeasured {
   readonly name: string
   readonly entry: number
-  readonly isStrengthRead: boolean
+  /** As much as is expected. */
+  readonly volumeMl: Measured
+}
+
+/** When a jar that was just started wants its maker. */
+export interface StartDays {
+  readonly days: BatchDays<IsoDay>
+  /** What goes in later, by its day. */
+  readonly later: readonly { readonly day: IsoDay; readonly plants: readonly PlantName[] }[]
+  readonly today: IsoDay
 }
 
 export interface LaterPlants {
@@ -74,12 +65,11 @@ export type CautionName =
 
 type OtherUnusual = Exclude<
   Exclude<Unusual, { readonly expected: Expected }>['key'],
-  'sweetened_again' | 'bottled_unsweetened' | 'added_spirit_after_straining'
+  'bottled_unsweetened' | 'added_spirit_after_straining'
 >
 
 /** What is unusual about a step that was recorded all the same. */
 type UnusualMessages = Plain<`jar_${OtherUnusual}`> & {
-  jar_sweetened_again: { readonly name: string }
   jar_bottled_unsweetened: { readonly name: string }
   /** Null: as strong as before. */
   jar_added_spirit_after_straining: { readonly isStronger: boolean | null }
@@ -96,7 +86,17 @@ export interface StepMessages {
   headlines: {
     jar_started: LateStep & { readonly name: string; readonly started: Started }
     jar_recorded: RecordedStep
-    jar_strained: RecordedStep & { readonly syrup: SyrupSaid | null }
+    jar_next_is: { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay }
+    jar_start_days: StartDays
+    /** 0 of what is not worth adding. */
+    jar_stir_in: {
+      readonly sugarG: number
+      readonly waterMl: number
+      readonly sweetener: MaterialId
+      readonly isSyrup: boolean
+    }
+    jar_makes: BecameSaid & { readonly bottleMl: number }
+    jar_became: BecameSaid
     jar_renamed: { readonly before: string; readonly name: string }
     jar_all_shaken: LateStep & { readonly names: readonly string[] }
     jar_all_put_off: { readonly names: readonly string[] } & PutOffUntil
@@ -107,12 +107,8 @@ export interface StepMessages {
     jar_begun_again: LateStep & { readonly name: string }
     jar_corrected: {
       readonly name: string
-      /** Where it was named by its number. */
-      readonly entry: number | null
       readonly kind: HappeningKind
       readonly changes: readonly CorrectedStep[]
-      /** Worked out anew; null where none is wanted. */
-      readonly syrup: SyrupSaid | null
     }
     jar_split: {
       readonly name: string
@@ -163,7 +159,6 @@ export interface StepMessages {
       jar_share_stands: { readonly ids: readonly string[] }
       jar_note_swallowed: { readonly text: string }
       jar_usual_amount: { readonly plants: readonly { readonly id: string; readonly massG: Measured }[] }
-      jar_bottled_left: { readonly leftMl: Measured }
       jar_later_past: { readonly name: string; readonly lastDay: IsoDay }
       jar_plants_dropped: { readonly plants: readonly PlantName[] }
       /** Null days: none is known any more. */
@@ -181,6 +176,14 @@ export interface StepMessages {
     | 'jar_all_in'
     | 'jar_show'
     | 'jar_syrup'
+    | 'jar_otherwise'
+    | 'jar_filter_first'
+    | 'jar_bottle'
+    | 'jar_tag'
+    | 'jar_calendar'
+    | 'jar_labels'
+    | 'jar_rate'
+    | 'jar_again'
     | 'jar_undo'
     | 'jar_once_more'
     | 'jar_as_planned'
@@ -188,6 +191,5 @@ export interface StepMessages {
     | 'jar_enter_again'
     | 'jar_begin_again'
     | 'jar_begin_another'
-    | 'settings_zone'
-  >
+  > & { settings_zone: { readonly zone: string } }
 }

@@ -21,6 +21,12 @@ export const millilitres = (volumeMl: number): Volume => ({
   assumed: [],
 })
 
+/** The same as a cook writes it, from a litre on in litres: `1.51 l`. */
+export function kitchenVolume(volumeMl: number): Volume {
+  if (volumeMl < 1000) return millilitres(volumeMl)
+  return { ...millilitres(volumeMl), halfDigitMl: 1000 * halfDigit(volumeMl / 1000), unit: 'l' }
+}
+
 /** An amount of our own as it is read where it is typed: 0.01 to 1,000,000 g. */
 export const grams = (massG: number): Mass => ({
   kind: 'mass',

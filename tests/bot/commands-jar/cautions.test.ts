@@ -10,12 +10,11 @@ describe('cautions of a jar', () => {
     expect(keysOf(await desk.ask(LEMON))).toContain('flame')
     const strained = await desk.ask('/jar strain lemon measured:900 ml')
     expect(keysOf(strained)).toEqual(['cool_first', 'caution_again'])
-    expect(strained.cautions.at(-1)!.text).toBe('As before: no flame or heat near it.')
+    expect(strained.cautions.at(-1)!.text).toContain('no flame or heat near it')
     await desk.ask('/jar undo lemon')
     const again = await desk.ask('/jar strain lemon measured:900 ml')
-    expect(again.cautions.map(({ text }) => text)).toEqual([
-      'As before: no flame or heat near it; let the syrup cool first.',
-    ])
+    expect(keysOf(again)).toEqual(['caution_again'])
+    expect(again.cautions[0]!.text).toMatch(/no flame or heat near it and let the syrup cool first/)
   })
 
   it('are full again for another jar', async () => {

@@ -1,3 +1,4 @@
+import type { Reply } from '../../../bot/chat/reply.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { newAsker, type TestAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
@@ -44,6 +45,12 @@ export const jarDesk = (day = '2026-11-01', asker: TestAsker = newAsker()) => {
       return error
     },
     textOf: (line: string): Promise<string> => desk().textOf(line),
+    /** The headline of a line that has to be answered, as a message. */
+    headlineOf: async (line: string): Promise<Reply['headline']> => {
+      const outcome = await desk().run(line)
+      if (!outcome.ok) throw new Error(`${line} → ${outcome.error.code}`)
+      return outcome.reply.headline
+    },
     run: (line: string) => desk().run(line),
     person: () => asker.store.read(asker.userId),
     storyOf: async (name: string) => {

@@ -71,7 +71,7 @@ describe('names of jars', () => {
     await desk.ask(LEMON.replace('lemon', '"of: lemon, \\"best\\""'))
     const outcome = await desk.run('/jar strain "of: lemon, \\"best\\"" measured:900 ml')
     const line = outcome.ok ? lineOf(outcome.reply.actions[0]!.call) : ''
-    expect(line).toContain('/jar sweeten "of: lemon, \\"best\\"" water:')
+    expect(line).toContain('/jar sweeten "of: lemon, \\"best\\"" sugar:')
     await desk.ask(line)
   })
 
@@ -83,7 +83,7 @@ describe('names of jars', () => {
     const jar = await pressed.ask(LEMON)
     const outcome = await pressed.run('/jar strain lemon measured:900 ml')
     expect(outcome.ok && lineOf(outcome.reply.actions[0]!.call)).toMatch(
-      new RegExp(`^/jar sweeten #${jar.data.id} water:`),
+      new RegExp(`^/jar sweeten #${jar.data.id} sugar:`),
     )
   })
 

@@ -24,9 +24,7 @@ describe('a sweetening that was offered', () => {
     const [right] = await offeredBy('/jar correct lemon measured:700 ml')
     expect(right).toMatch(/ after:3$/)
     const before = await desk.person()
-    expect(await desk.textOf(old!)).toContain(
-      'lemon has moved on since that line was made for it, so nothing was recorded.',
-    )
+    expect(await desk.headlineOf(old!)).toMatchObject({ key: 'jar_moved_on', values: { name: 'lemon' } })
     expect(await offeredBy(old!)).toEqual([right])
     expect(await desk.person()).toEqual(before)
     const { notes } = await desk.ask(right!)
@@ -62,9 +60,7 @@ describe('the same amounts typed twice', () => {
     await desk.ask('/jar strain lemon measured:900 ml')
     const line = '/jar sweeten lemon water:700 ml sugar:200 g'
     const { data } = await desk.ask(line)
-    expect(await desk.textOf(line)).toContain(
-      'lemon: it was sweetened with 700 ml water and 200 g sugar today already, so I recorded nothing; did you really do it twice?',
-    )
+    expect(await desk.headlineOf(line)).toMatchObject({ key: 'jar_same_again', values: { name: 'lemon', day: null } })
     const [meant] = await offeredBy(line)
     expect(meant).toMatch(/^\/jar sweeten #\w{5} water:700 ml sugar:200 g again:yes$/)
     const twice = await desk.ask(meant!)

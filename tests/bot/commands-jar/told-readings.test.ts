@@ -13,7 +13,7 @@ it('at another temperature than 20 °C are told with it', async () => {
 it('that lack are named: how much it is, or all', async () => {
   const desk = jarDesk()
   await desk.ask(STARTED)
-  expect(await desk.textOf('/jar strain lemon strength:86%')).toContain('How much it is was not')
+  expect(await desk.textOf('/jar strain lemon strength:86%')).toContain('amount not measured')
   await desk.ask('/jar undo lemon')
-  expect(await desk.textOf('/jar strain lemon')).toContain('Nothing was measured')
+  expect(await desk.textOf('/jar strain lemon')).toContain('not measured')
 })

@@ -41,7 +41,7 @@ describe('Undo', () => {
       const before = await kindsOf('lemon')
       const undo = await undoOf(step)
       expect(undo).toMatch(/^\/jar undo #\w+ after:\d+$/)
-      expect(await desk.textOf(undo)).toMatch(/^lemon: taken back: /)
+      expect((await desk.headlineOf(undo)).key).toBe('jar_undone')
       expect(await kindsOf('lemon')).toEqual(before)
       await desk.ask(step)
     }
@@ -53,20 +53,20 @@ describe('Undo', () => {
     const undo = await undoOf('/jar shake lemon')
     await desk.ask('/jar taste lemon rating:3')
     const before = await desk.person()
-    expect(await desk.textOf(undo)).toMatch(/^lemon: another entry was made since, so nothing was taken back;/)
+    expect((await desk.headlineOf(undo)).key).toBe('jar_undo_held')
     expect(await desk.person()).toEqual(before)
     await desk.ask('/jar undo lemon')
-    expect(await desk.textOf(undo)).toMatch(/^lemon: taken back: shaken\./)
+    expect(await desk.headlineOf(undo)).toMatchObject({ key: 'jar_undone', values: { happening: { kind: 'shaken' } } })
     const after = await desk.person()
-    expect(await desk.textOf(undo)).toMatch(/^lemon: that is taken back already; nothing changed\./)
+    expect((await desk.headlineOf(undo)).key).toBe('jar_undone_before')
     expect(await desk.person()).toEqual(after)
   })
 
   it('takes back a start, and knows that jar still when pressed twice', async () => {
     const { desk, undoOf } = await pressed()
     const undo = await undoOf(LEMON.replace('lemon', 'third'))
-    expect(await desk.textOf(undo)).toMatch(/^third: its start is taken back/)
-    expect(await desk.textOf(undo)).toMatch(/^third: that is taken back already/)
+    expect((await desk.headlineOf(undo)).key).toBe('jar_gone')
+    expect((await desk.headlineOf(undo)).key).toBe('jar_undone_before')
   })
 
   it('takes back of all jars what was said of all of them, or of none', async () => {
@@ -75,13 +75,13 @@ describe('Undo', () => {
     const undo = await undoOf('/jar shake all')
     expect(undo).toMatch(/^\/jar undo #\w+ #\w+ after:2 3$/)
     await desk.ask('/jar taste sunny rating:3')
-    expect(await desk.textOf(undo)).toMatch(/^sunny: another entry was made since/)
+    expect((await desk.headlineOf(undo)).key).toBe('jar_undo_held')
     expect(await kindsOf('lemon')).toEqual(['started', 'shaken'])
     await desk.ask('/jar undo sunny')
-    expect(await desk.textOf(undo)).toMatch(/^lemon and sunny: taken back: shaken\.$/)
+    expect(await desk.headlineOf(undo)).toMatchObject({ key: 'jar_all_undone', values: { names: ['lemon', 'sunny'] } })
     expect(await kindsOf('lemon')).toEqual(['started'])
     expect(await kindsOf('sunny')).toEqual(['started', 'tasted'])
-    expect(await desk.textOf(undo)).toMatch(/^lemon and sunny: that is taken back already/)
+    expect((await desk.headlineOf(undo)).key).toBe('jar_undone_before')
   })
 
   it('is of those only that were shaken', async () => {

@@ -70,6 +70,6 @@ describe('a start that is taken back', () => {
   it('is one press away in Discord', async () => {
     const desk = jarDesk('2026-11-01', { ...newAsker(), place: { kind: 'private' } })
     await desk.ask(LEMON)
-    expect(await desk.textOf('/jar undo lemon')).toContain(`Begin it again: ${LEMON} when:2026-11-01`)
+    expect(await desk.textOf('/jar undo lemon')).toContain(`Start it again: ${LEMON} when:2026-11-01`)
   })
 })

@@ -34,7 +34,7 @@ describe('sweetening', () => {
     expect(asked.modal).toMatchObject({ title: 'Sweetening: lemon' })
     const { sugar, water } = filledOf(asked)
     const button = buttonsOf(message!.json).find(({ customId }) => customId?.includes('/jar sweeten'))!
-    expect(button.customId).toContain(`water:${water} sugar:${sugar}`)
+    expect(button.customId).toContain(`sugar:${sugar} water:${water}`)
     await fake.submit(asked, { sugar: '600 g', water: '1.4 l' })
     expect((await entriesOf())[2]).toMatchObject({ kind: 'sweetened', sweetenings: [{ massG: { value: 600 } }] })
   })

@@ -15,7 +15,7 @@ it('loses what a slash command has answered, and says so', async () => {
   await fake.slash('jar shake', { jar: 'lemon' })
   await edited(message)
   expect(labels(message)).toEqual(['Strained', 'Later today', 'Tomorrow', ...KEPT])
-  expect(textOf(message.json)).toContain('✓ lemon: shaken.')
+  expect(textOf(message.json)).toContain('✓ lemon is shaken.')
 })
 
 it('asks for no shaking of what was strained, and for nothing of what is gone', async () => {
@@ -54,12 +54,12 @@ it('is drawn from what is kept, also after a restart: with what nobody pressed, 
   await edited(message)
   expect(labels(message)).toEqual(['All shaken', 'Show jars', 'Reminders…'])
   expect(textOf(message.json)).toMatch(
-    /Shake lemon, peach and basil.*✓ peach: thrown away.*✓ Quiet until .*: sun and basil/s,
+    /Shake lemon, peach and basil.*✓ peach is thrown away.*✓ No reminders until .* for sun and basil/s,
   )
   await fake.slash('jar undo', { jar: 'basil' })
   await edited(message, 2)
   expect(labels(message)).toEqual(['All shaken', 'Later today', 'Tomorrow', 'Show jars', 'Reminders…'])
-  expect(textOf(message.json)).toMatch(/✓ sun: put off until .*↩ basil: taken back: put off/s)
+  expect(textOf(message.json)).toMatch(/✓ No reminders for sun until .*↩ Undone: reminders for basil/s)
 })
 
 it('has room for whatever answers it', async () => {

@@ -7,7 +7,7 @@ import { lemonJar } from './reminding.ts'
 import { bot, fake, restart } from './stage.ts'
 
 const UNDO = 'Undo'
-const TAKEN_BACK = /↩ lemon: taken back: shaken.* <@\d+>, <t:\d+:f>/
+const TAKEN_BACK = /↩ Undone: lemon no longer counts as shaken.* <@\d+>, <t:\d+:f>/
 
 onNudgeStage()
 
@@ -53,7 +53,7 @@ it('leaves what another press has said, and what a form did is taken back too', 
   await fake.press(strained.message, UNDO)
   await edited(message, 3)
   expect(textOf(message.json)).toMatch(/✓ .*shaken/i)
-  expect(textOf(message.json)).toContain('↩ ginger: taken back: strained')
+  expect(textOf(message.json)).toContain('↩ Undone: ginger no longer counts as strained')
   expect(labels(message)).toContain(strain)
   expect(labels(message)).not.toContain(shake)
   await fake.press(shaken.message, UNDO)
@@ -66,7 +66,7 @@ it('leaves the nudge where nothing was taken back, it is gone, or cannot be read
   const answer = await fake.press(message, 'Shaken')
   await edited(message, 1)
   await fake.slash('jar taste', { jar: 'lemon', rating: '4' })
-  expect((await fake.press(answer.message, UNDO)).text).toContain('another entry was made since')
+  expect((await fake.press(answer.message, UNDO)).text).toContain('Something newer is on record')
   await fake.slash('jar undo', { jar: 'lemon' })
   fake.channel.messages.delete(message.json.id)
   expect((await fake.press(answer.message, UNDO)).text).toContain(takenBack('lemon', 'shaken'))
@@ -78,7 +78,7 @@ it('on a reminder of which nothing is kept does all its buttons say, and leaves 
   await bot.store.update(fake.user.id, ({ sentNudges: _, ...before }) => before)
   const before = labels(message)
   const answer = await fake.press(message, 'Shaken')
-  expect(answer.text).toContain('lemon: shaken.')
+  expect(answer.text).toContain('lemon is shaken.')
   expect((await fake.press(answer.message, UNDO)).text).toContain(takenBack('lemon', 'shaken'))
   expect([message.edits, labels(message)]).toEqual([0, before])
 })
@@ -89,7 +89,7 @@ it('takes back with a button of the version before, which named what to take off
   await edited(message, 1)
   const { lines } = await bot.store.update(fake.user.id, (person) => ({
     ...person,
-    lines: [{ id: '0123456789ab', line: '{"button":{},"said":"✓ lemon: shaken.","buttons":[]}' }],
+    lines: [{ id: '0123456789ab', line: '{"button":{},"said":"✓ lemon is shaken.","buttons":[]}' }],
   }))
   const id = (await here.person()).jars[0]!.id
   const customId = `1|${BigInt(fake.user.id).toString(36)}|/jar undo #${id} after:2|k${lines[0]!.id}`

@@ -61,7 +61,7 @@ describe('Show everybody', () => {
     const by = { user: fake.newUser('sorrel') }
     const own = await fake.slash('jar start', { name: 'walnut', of: '20 green walnuts', spirit: '1 l 95%' }, by)
     const lines = own.text.split('\n')
-    expect(lines.at(-1)).toContain('I take UTC for your time zone')
+    expect(lines.at(-1)).toContain('I’m using UTC time')
     expect((await fake.press(own.message, SHOW, by)).text).toBe(lines.slice(0, -1).join('\n'))
     const show = await fake.slash('jar show', { jar: 'walnut' }, by)
     expect((await fake.press(show.message, SHOW, by)).text).toBe(show.text)

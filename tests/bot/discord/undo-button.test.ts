@@ -41,14 +41,14 @@ it('stands under what a press on a reminder says, and takes that back a day late
   expect(labels(undone.message)).not.toContain(UNDO)
   expect(await kindsOf()).toEqual(['started', 'shaken', 'undone'])
   bot.pass(DAY_MS)
-  expect((await fake.press(answer.message, UNDO)).text).toContain('taken back already')
+  expect((await fake.press(answer.message, UNDO)).text).toContain('already undone')
   expect(await kindsOf()).toHaveLength(3)
 })
 
 it('takes back nothing once another entry was made', async () => {
   const answer = await fake.press(await nudged(), 'Shaken')
   await fake.slash('jar taste', { jar: 'lemon', rating: '4' })
-  expect((await fake.press(answer.message, UNDO)).text).toContain('another entry was made since')
+  expect((await fake.press(answer.message, UNDO)).text).toContain('Something newer is on record')
   expect(await kindsOf()).toEqual(['started', 'shaken', 'tasted'])
 })
 

@@ -14,7 +14,7 @@ const zoneKept = async () => (await bot.store.read(fake.user.id)).settings.zone
 it('is offered with the first reply that schedules something, and taken', async () => {
   const started = await fake.slash('jar start', LEMON)
   const [select] = selectsOf(started.message!.json)
-  expect(started.text).toContain('I take UTC for your time zone')
+  expect(started.text).toContain('I’m using UTC time')
   expect(select).toMatchObject({ placeholder: en.discord.chooseZone() })
   expect(select!.options![0]).toMatchObject({ value: 'Europe/London', description: 'It is 09:00 there now' })
   const chosen = await fake.choose(started.message, select!.custom_id!, ['Europe/Rome'])

@@ -90,7 +90,7 @@ const situations: readonly (readonly [kind: string, Situation])[] = [
 
 /** What is filled in: planned amounts of what was measured, as many bottles as it fills, a name that is found. */
 const FILLED: Readonly<Record<string, RegExp>> = {
-  sweeten: /^\/jar sweeten \S.* water:\d+ ml sugar:\d+ g(?: after:2)?$/,
+  sweeten: /^\/jar sweeten \S.* sugar:\d+ g water:[\d.]+ (?:ml|l)(?: after:2)?$/,
   bottle: /^\/jar bottle \S.* bottles:2 x 750 ml$/,
   add: /^\/jar add \S.* of:30 g coffee bean(?: after:1)?$/,
 }

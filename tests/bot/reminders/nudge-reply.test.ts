@@ -30,9 +30,7 @@ describe('what a nudge says', () => {
         '• Strain through a sieve, then through a coffee filter, away from flame. Measure what comes out and say it with the answer, as in measured:920 ml.',
         '• Reminders to shake lemon and walnut stop until you next say something of them.',
         '',
-        '  ginger strained: /jar strain ginger',
-        '  All shaken: /jar shake all',
-        '  Tomorrow: /jar later all until:tomorrow',
+        '  ginger strained: /jar strain ginger   All shaken: /jar shake all   Tomorrow: /jar later all until:tomorrow',
       ].join('\n'),
     )
   })

@@ -12,4 +12,9 @@ export const budgets = {
   mixture: { 80: 6, 44: 10 },
   botanical: { 80: 9, 44: 15 },
   measure: { 80: 8, 44: 12 },
+  jar_start: { 80: 6, 44: 10 },
+  jar_strain: { 80: 8, 44: 12 },
+  jar_step: { 80: 4, 44: 6 },
+  jar_list: { 80: 16, 44: 28 },
+  nudge: { 80: 4, 44: 7, more: { 80: 1, 44: 2 } },
 } as const satisfies Record<string, Budget & { readonly more?: Budget }>

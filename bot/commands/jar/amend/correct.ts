@@ -16,12 +16,11 @@ import { ChatError } from '../../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { foodCautions } from '../../plan/plan-unknown.ts'
-import type { syrupSaid } from '../../reply/syrup-reply.ts'
 import { cautioned, plantCautions, sweetenedCautions } from '../known/jar-cautions.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
 import { expectPoured } from '../step/already.ts'
 import { change, enteredBy, expectJar, type Recorded, withJar } from '../step/record-step.ts'
-import { nowRows, stepReply } from '../step/step-reply.ts'
+import { becameSaid, nowRows, stepReply } from '../step/step-reply.ts'
 import { strainedCautions, strainedReply } from '../step/strained-reply.ts'
 import { expectWithinLimits } from '../step/within-jar-limits.ts'
 import { correctedPlants } from './corrected-plants.ts'
@@ -37,6 +36,9 @@ const wantedIn = ({ jar: _, entry: _e, already: _a, ...fixes }: Correcting) =>
 
 /** Entries that tell what is in a jar. */
 const LIQUID: ReadonlySet<HappeningKind> = new Set(['started', 'added', 'strained', 'filtered'])
+
+/** With what sweetened it, too. */
+const TELLS: ReadonlySet<HappeningKind> = new Set([...LIQUID, 'sweetened'])
 
 /** What plants that are named anew can do, and what the syrup wants that is worked out anew. */
 function cautionsOf(story: JarState, { kind }: HappeningEntry, { of }: Correcting): Recorded['cautions'] {
@@ -97,19 +99,20 @@ export const jarCorrectCommand = defineCommand({
     }
     const { recorded, changes, plantNotes } = await change(context, (person) => correctedIn(person, input, context))
     const { story, entry } = recorded
-    const { kind, seq } = entry
-    const headlineOf = (syrup: ReturnType<typeof syrupSaid> | null): Reply['headline'] => ({
+    const { kind } = entry
+    const headline: Reply['headline'] = {
       group: 'headlines',
       key: 'jar_corrected',
-      values: { name: story.name, entry: input.entry === undefined ? null : seq, kind, changes, syrup },
-    })
+      values: { name: story.name, kind, changes },
+    }
     // What was worked out when it was strained holds no longer.
     const isOpen = story.strained !== null && story.sweetened === null && story.ended === null
     const reply =
       isOpen && LIQUID.has(kind)
-        ? strainedReply(context, input, recorded, headlineOf)
+        ? strainedReply(context, input, recorded, headline)
         : stepReply(context, input, recorded, {
-            headline: headlineOf(null),
+            headline,
+            under: TELLS.has(kind) ? becameSaid(story) : [],
             rows: nowRows,
             notes: swallowedNotes(input.note, OPTIONS),
           })

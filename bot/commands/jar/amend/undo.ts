@@ -11,14 +11,16 @@ import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { Jar, Person, Share } from '../../../../store/person.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { withdrawAction } from '../../share/share-list.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData, undoneJarData } from '../known/jar-data.ts'
 import { viewOf } from '../known/view-of.ts'
+import { nextSaid } from '../step/next-said.ts'
 import { change, enteredBy, type Input, withJar } from '../step/record-step.ts'
-import { lateDay, nextRows, nowRows } from '../step/step-reply.ts'
+import { lateDay, nowRows } from '../step/step-reply.ts'
 import { beginAgainActions } from './begin-again.ts'
 import { undoneActions } from './undone-actions.ts'
 
@@ -146,7 +148,8 @@ export const jarUndoCommand = defineCommand({
     const shares = isGone ? sharesOf(only.jar, await context.store.read(context.userId)) : []
     return {
       headline: headlineOf(all, context),
-      table: view === null ? [] : [...nextRows(view, context), ...nowRows(view)],
+      under: view === null || !all.every(({ held }) => held === null) ? [] : nextSaid(view, context),
+      table: view === null ? [] : inMore(nowRows(view)),
       sure: [],
       notes: [
         ...(renamed.length === 0

@@ -7,6 +7,7 @@ import { strengthServedNeat } from '../../../../core/jar/state/too-strong-neat.t
 import { abvPercent } from '../../../../core/liquid/liquid.ts'
 import { largestSoluble } from '../../../../core/recipe/sugar-stays.ts'
 import type { Jar } from '../../../../store/person.ts'
+import type { Deep } from '../../../chat/depth.ts'
 import type { CautionName } from '../../../text/messages/jar-steps.ts'
 import type { Message } from '../../../text/words.ts'
 import { hazardCautions } from '../../plan/plan-hazards.ts'
@@ -84,3 +85,20 @@ export const servedCautions = (story: JarState): readonly Caution[] => [
   ...neatCautions(story),
   ...allergenCautions(story),
 ]
+
+/** What can be done wrong in the very step, and what kills or maims; all else has its place one question deeper. */
+const FIRST: ReadonlySet<string> = new Set<Caution['key']>([
+  'plan_grave',
+  'plan_unknown',
+  'flame',
+  'jar_not_neat',
+  'note_names',
+])
+
+/** Cautions of a step, each at its depth: flame once, where it is said with what the plants can do. */
+export function atTheirDepth(cautions: readonly Caution[]): readonly (Caution & Deep)[] {
+  const isSaid = cautions.some((caution) => caution.key === 'plan_grave' && caution.values.burns)
+  return cautions.map((caution) =>
+    FIRST.has(caution.key) && !(isSaid && caution.key === 'flame') ? caution : { ...caution, depth: 'more' },
+  )
+}

@@ -15,7 +15,7 @@ import { addActions } from '../known/add-line.ts'
 import { plantCautions } from '../known/jar-cautions.ts'
 import { expectPoured } from '../step/already.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
-import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { becameSaid, nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { expectWithinLimits } from '../step/within-jar-limits.ts'
 
 type Adding = InputOf<'jar add'>
@@ -61,6 +61,7 @@ export const jarAddCommand = defineCommand({
     })
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
+      under: becameSaid(recorded.story),
       rows: nowRows,
       actionsHeld: addActions(recorded, context),
     })

@@ -2,23 +2,29 @@ import { type Contents, contentsOf } from '../../../../core/jar/state/contents.t
 import { bottlesFilled, bottlesOfLeft, unbottledOf } from '../../../../core/jar/state/jar-bottles.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import { call } from '../../../calls/call.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
 import { servedCautions } from '../known/jar-cautions.ts'
+import { jarRef } from '../known/jar-ref.ts'
 import { expectKeeping } from '../step/already.ts'
 import { recordStep } from '../step/record-step.ts'
-import { recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { lateDay, stepReply } from '../step/step-reply.ts'
 
-/** That there is more in bottles than there was, or less. */
+/** What is not in bottles yet; null where that is nothing. */
+function leftIn(contents: Contents) {
+  const leftMl = unbottledOf(contents)
+  return leftMl !== null && leftMl.value > 0 ? leftMl : null
+}
+
+/** That there is more in bottles than there was. */
 function moreNotes(contents: Contents): readonly Message<'notes'>[] {
   const { bottledMl, outcome } = contents
-  const unbottled = unbottledOf(contents)
-  if (unbottled === null) return []
-  return unbottled.value > 0
-    ? [{ group: 'notes', key: 'jar_bottled_left', values: { leftMl: unbottled } }]
-    : [{ group: 'notes', key: 'jar_bottled_more', values: { bottledMl, volumeMl: outcome.volumeMl } }]
+  const leftMl = unbottledOf(contents)
+  if (leftMl === null || leftMl.value > 0) return []
+  return [{ group: 'notes', key: 'jar_bottled_more', values: { bottledMl, volumeMl: outcome.volumeMl } }]
 }
 
 /** Of a jar that cannot be bottled its stage is said first, whatever they hold. */
@@ -38,9 +44,21 @@ export const jarBottleCommand = defineCommand({
       cautions: servedCautions,
       expect: (_, story) => expectKeeping('jar bottle', 'bottle_ferments', story, input),
     })
+    const { entry } = recorded
+    const { name } = recorded.story
     return stepReply(context, input, recorded, {
-      headline: recordedHeadline(recorded, context),
+      headline: {
+        group: 'headlines',
+        key: 'jar_recorded',
+        values: { name, happening: entry, day: lateDay(entry, context), leftMl: leftIn(contentsOf(recorded.story)) },
+      },
       notes: moreNotes(contentsOf(recorded.story)),
+      actions: [
+        {
+          label: { group: 'actions', key: 'jar_labels', values: undefined },
+          call: call('jar label', { jar: jarRef(recorded, context) }),
+        },
+      ],
     })
   },
 })

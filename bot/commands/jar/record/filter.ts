@@ -5,7 +5,7 @@ import { defineCommand } from '../../../chat/command.ts'
 import { amountOf } from '../../options/input-to-portion.ts'
 import { recordStep } from '../step/record-step.ts'
 import { onceMore } from '../step/repeat-action.ts'
-import { lateDay, nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { becameHeadline, nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { clearingNotes, strainedReply } from '../step/strained-reply.ts'
 
 export const jarFilterCommand = defineCommand({
@@ -17,17 +17,13 @@ export const jarFilterCommand = defineCommand({
       happening: () => ({ kind: 'filtered', measured }),
       sameOn: (story, day) => (isMeant ? undefined : sameFiltering(story, day, measured)),
     })
-    const { story, entry } = recorded
+    const { story } = recorded
     // What is left wants a syrup of its own.
     if (!recorded.isAlready && story.ended === null && isSweetening(story)) {
-      return strainedReply(context, input, recorded, (syrup) => ({
-        group: 'headlines',
-        key: 'jar_strained',
-        values: { name: story.name, happening: entry, day: lateDay(entry, context), syrup },
-      }))
+      return strainedReply(context, input, recorded, recordedHeadline(recorded, context))
     }
     return stepReply(context, input, recorded, {
-      headline: recordedHeadline(recorded, context),
+      headline: becameHeadline(recorded, context),
       notes: clearingNotes(story),
       actionsHeld: recorded.held === 'same_again' ? [onceMore('jar filter', recorded, input, context)] : [],
       rows: nowRows,

@@ -1,6 +1,10 @@
+import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
+import type { Action } from '../../../chat/reply.ts'
 import { servedCautions } from '../known/jar-cautions.ts'
+import { jarRef } from '../known/jar-ref.ts'
 import { recordStep } from '../step/record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 
@@ -11,6 +15,17 @@ export const jarOpenCommand = defineCommand({
     const recorded = await recordStep(context, input, step)
     // What is open already is drunk all the same.
     const said = recorded.isAlready ? { ...recorded, cautions: servedCautions(recorded.story) } : recorded
-    return stepReply(context, input, said, { headline: recordedHeadline(recorded, context), rows: nowRows })
+    const jar = jarRef(recorded, context)
+    const rate = context.place.kind === 'console' ? { jar, rating: 4 } : { jar }
+    return stepReply(context, input, said, {
+      headline: recordedHeadline(recorded, context),
+      rows: nowRows,
+      actions: [
+        { label: { group: 'actions', key: 'jar_rate', values: undefined }, call: call('jar taste', rate) },
+        ...inMore<Action>([
+          { label: { group: 'actions', key: 'jar_again', values: undefined }, call: call('again', { jar }) },
+        ]),
+      ],
+    })
   },
 })

@@ -10,7 +10,6 @@ import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { expectFree, MOST_RUNNING, namesTaken, runningJars } from '../../../../core/jar/state/running-jars.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
-import type { Plan } from '../../../../core/recipe/plan/plan.ts'
 import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Jar, Person } from '../../../../store/person.ts'
 import { call } from '../../../calls/call.ts'
@@ -19,25 +18,24 @@ import { asOptionProblem } from '../../../calls/option.ts'
 import { withoutOwner } from '../../../calls/share-ref.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
 import { canonical } from '../../../chat/stable-json.ts'
 import type { Message } from '../../../text/words.ts'
 import { farNotes } from '../../plan/far-notes.ts'
 import { type AskedPlan, planAsked } from '../../plan/plan-asked.ts'
 import { assumedNotes } from '../../plan/plan-notes.ts'
-import { planCautions } from '../../plan/plan-reply.ts'
 import { startRows } from '../../plan/plan-rows.ts'
 import { unknownNotes } from '../../plan/plan-unknown.ts'
-import { missing, type WithPlants } from '../../plan/plan-wish.ts'
+import { missing } from '../../plan/plan-wish.ts'
 import { placeActions, whereNote } from '../../reply/reminders-actions.ts'
 import { countMade } from '../../share/count-made.ts'
 import { allInActions } from '../known/add-line.ts'
 import { cautioned } from '../known/jar-cautions.ts'
+import { todayOf } from '../known/view-of.ts'
 import { change, enteredBy, type Input, type Recorded } from '../step/record-step.ts'
 import { lateDay, stepReply } from '../step/step-reply.ts'
-
-/** The worst of them; the plan has told all. */
-const MOST_CAUTIONS = 3
+import { keepingActions, startCautions, startDays, usualNotes, zoneNotes } from './start-said.ts'
 
 type Notes = readonly Message<'notes'>[]
 
@@ -52,11 +50,6 @@ interface Beginning {
   readonly day: CalendarDay | null
   readonly cautions: readonly Message<'cautions'>[]
 }
-
-const keepZone = (zone: string): Action => ({
-  label: { group: 'actions', key: 'settings_zone', values: undefined },
-  call: call('settings', { zone }),
-})
 
 /** The batch of a start, without what tells two jars of it apart: its name, and days that follow from its first. */
 const batchText = (started: Started): string => {
@@ -105,13 +98,6 @@ function begin(person: Person, input: Input, beginning: Beginning, context: Cont
   return { person: { ...person, jars: [...jars, said.jar] }, made }
 }
 
-/** Plants of which no amount was said. */
-function usualNotes({ of }: WithPlants, { plants }: Plan): readonly Message<'notes'>[] {
-  const usual = plants.filter((_, index) => of.is.plants[index]?.massG === null)
-  const values = { plants: usual.map(({ botanical, massG }) => ({ id: botanical.id, massG })) }
-  return usual.length === 0 ? [] : [{ group: 'notes', key: 'jar_usual_amount', values }]
-}
-
 /** What a jar keeps of how it was begun. */
 const kept = (input: Input): Input => {
   const { from } = input
@@ -153,10 +139,7 @@ export async function startJar(
     started: startedFrom(planned, wish, name),
     isNamed,
     day,
-    // Of the jar it is said by its own name.
-    cautions: planCautions(planned, null)
-      .slice(0, MOST_CAUTIONS)
-      .filter(({ key }) => key !== 'plan_jar_undecided'),
+    cautions: startCautions(planned),
   }
   const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
   if (shared !== null && begun.held === undefined) await countMade(shared, context)
@@ -169,18 +152,24 @@ export async function startJar(
       key: 'jar_started',
       values: { name: begun.story.name, started: begun.story.started, day: lateDay(begun.entry, context) },
     },
+    under: [{ group: 'headlines', key: 'jar_start_days', values: startDays(begun.story.started, todayOf(context)) }],
+    isNextSaid: true,
     rows: () => startRows(planned),
     notes: [
-      ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
       ...(isPlaceOpen ? [whereNote(places, context)] : []),
-      ...(isZoneTaken ? [{ group: 'notes', key: 'jar_zone_assumed', values: { zone } } as const] : []),
-      ...(notesOf?.(asked) ?? asked.notes),
-      ...farNotes(planned),
-      ...usualNotes(input, planned),
-      ...unknownNotes(planned),
-      ...assumedNotes(input, wish, planned),
+      // A button alone would not say what it is about.
+      ...(isZoneTaken && context.place.kind !== 'console' ? zoneNotes(zone) : []),
+      ...inMore<Message<'notes'>>([
+        ...(isZoneTaken && context.place.kind === 'console' ? zoneNotes(zone) : []),
+        ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
+        ...(notesOf?.(asked) ?? asked.notes),
+        ...farNotes(planned),
+        ...usualNotes(input, planned),
+        ...unknownNotes(planned),
+        ...assumedNotes(input, wish, planned),
+      ]),
     ],
-    actions: [...places, ...(isZoneTaken ? [keepZone(zone)] : []), ...allInActions(begun, context)],
+    actions: [...places, ...keepingActions(begun, isZoneTaken, context), ...allInActions(begun, context)],
     actionsHeld: begun.held === undefined ? [] : await anotherActions(name, given, context),
   })
 }

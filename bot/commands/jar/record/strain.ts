@@ -2,7 +2,7 @@ import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { amountOf, strengthRead, waterG } from '../../options/input-to-portion.ts'
 import { recordStep } from '../step/record-step.ts'
-import { lateDay } from '../step/step-reply.ts'
+import { recordedHeadline } from '../step/step-reply.ts'
 import { strainedCautions, strainedReply } from '../step/strained-reply.ts'
 
 export const jarStrainCommand = defineCommand({
@@ -18,11 +18,6 @@ export const jarStrainCommand = defineCommand({
       }),
       cautions: strainedCautions,
     })
-    const { story, entry } = recorded
-    return strainedReply(context, input, recorded, (syrup) => ({
-      group: 'headlines',
-      key: 'jar_strained',
-      values: { name: story.name, happening: entry, day: lateDay(entry, context), syrup },
-    }))
+    return strainedReply(context, input, recorded, recordedHeadline(recorded, context))
   },
 })

@@ -1,3 +1,4 @@
+import { isHeldBack } from '../../../../core/jar/limits/judge-jar.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import {
@@ -26,9 +27,10 @@ import { row } from '../../reply/outcome-reply.ts'
 import { sweetenedCautions } from '../known/jar-cautions.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { syrupValues } from '../known/sweeten-options.ts'
+import { taskCall } from '../known/task-call.ts'
 import { type Recorded, recordStep } from '../step/record-step.ts'
 import { onceMore } from '../step/repeat-action.ts'
-import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { becameHeadline, nowRows, stepReply } from '../step/step-reply.ts'
 import { clearingNotes } from '../step/strained-reply.ts'
 import { sweetenActions } from '../step/sweeten-actions.ts'
 
@@ -54,6 +56,13 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   const sugar = values.sugar?.amounts
   const correct = call('jar correct', { jar: jarRef(recorded, context), entry: entry.seq, ...values, sugar })
   return [{ label: { group: 'actions', key: 'jar_as_planned', values: undefined }, call: correct }]
+}
+
+/** What says that it is in bottles, when it is. */
+function bottleActions(recorded: Recorded, { place }: Context): readonly Action[] {
+  const bottled = taskCall('bottle', recorded, recorded.entry.day, place)
+  const label = { group: 'actions', key: 'jar_bottle', values: undefined } as const
+  return bottled === null || isHeldBack(recorded.story) ? [] : [{ label, call: bottled }]
 }
 
 /** Lacking amounts; the jar's own where they are worked out, of what was named where something was. */
@@ -112,10 +121,10 @@ export const jarSweetenCommand = defineCommand({
     // What was sweetened before is asked of as a whole.
     const syrup = recorded.unusual.some(({ key }) => key === 'sweetened_again') ? null : planned
     return stepReply(context, input, recorded, {
-      headline: recordedHeadline(recorded, context),
+      headline: becameHeadline(recorded, context),
       actionsHeld: heldActions(recorded, input, context),
       notes: [...slipNotes(recorded.story, syrup, sweetenedWith(poured)), ...clearingNotes(recorded.story)],
-      actions: asPlannedActions(recorded, syrup, context),
+      actions: [...asPlannedActions(recorded, syrup, context), ...bottleActions(recorded, context)],
       rows: (view) => [
         ...nowRows(view),
         ...(readyOn === null || view.dangers.length > 0

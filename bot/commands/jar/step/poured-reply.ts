@@ -9,8 +9,9 @@ import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { undoActions } from '../known/undo-actions.ts'
 import { viewOf } from '../known/view-of.ts'
+import { nextRows } from './next-said.ts'
 import type { Input } from './record-step.ts'
-import { nextRows, nowRows } from './step-reply.ts'
+import { nowRows } from './step-reply.ts'
 
 /** What came of liquid that went from jar to jar: the jar that it is in, and one press that takes back all of it. */
 export function pouredReply(

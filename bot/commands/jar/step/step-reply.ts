@@ -1,20 +1,24 @@
 import type { Unusual } from '../../../../core/jar/record/check-sequence.ts'
+import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { madeStronger } from '../../../../core/jar/state/made-stronger.ts'
-import { isFinished, type JarView, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
+import { atDepth, type Deep, depthOf, inMore } from '../../../chat/depth.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../../options/input-units.ts'
 import { row } from '../../reply/outcome-reply.ts'
+import { atTheirDepth } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { undoActions } from '../known/undo-actions.ts'
-import { todayOf, viewOf } from '../known/view-of.ts'
+import { viewOf } from '../known/view-of.ts'
+import { nextActions, nextRows, nextSaid } from './next-said.ts'
 import type { Input, Recorded } from './record-step.ts'
 
 /** The syrup of a strained jar, worked out anew. */
@@ -26,13 +30,6 @@ export const syrupAction = (held: Pick<JarView, 'jar' | 'story'>, context: Conte
 /** The day of an entry, or null where that is today. */
 export const lateDay = ({ day }: { readonly day: string }, { zone, nowMs }: Context): string | null =>
   day === isoDay(dayAt(zone, nowMs)) ? null : day
-
-/** What is to do today, else what comes next; nothing where the jar is done. */
-export function nextRows(view: JarView, context: Context): readonly Row[] {
-  const tasks = tasksNow(view)
-  if (isFinished(view) || tasks.length === 0) return []
-  return [row('jar_next', { group: 'cells', key: 'jar_next', values: { tasks, today: todayOf(context) } })]
-}
 
 /** What is in the jar, measured and estimated said apart. */
 export function nowRows({ contents }: JarView): readonly Row[] {
@@ -48,7 +45,6 @@ export const unusualNotes = (unusual: readonly Unusual[], story: JarState): read
     switch (each.key) {
       case 'reading_surprising':
         return { group: 'notes', key: 'jar_reading_surprising', values: each.expected }
-      case 'sweetened_again':
       case 'bottled_unsweetened':
         return { group: 'notes', key: `jar_${each.key}`, values: { name: story.name } }
       case 'added_spirit_after_straining':
@@ -60,13 +56,23 @@ export const unusualNotes = (unusual: readonly Unusual[], story: JarState): read
 
 interface Said {
   readonly headline: Reply['headline']
-  /** Between what comes next and the cautions. */
+  /** Right under it, before what comes next. */
+  readonly under?: readonly Message<'headlines'>[]
+  /** One question deeper. */
   readonly rows?: (view: JarView) => readonly Row[]
   readonly notes?: Reply['notes']
   readonly actions?: readonly Action[]
   /** Where nothing was recorded because the jar has moved on, or the same was entered before. */
   readonly actionsHeld?: readonly Action[]
+  /** What comes next is said by all this already. */
+  readonly isNextSaid?: boolean
 }
+
+/** The first of some notes; the others one question deeper. */
+const firstOf = <Said extends object>(notes: readonly Said[]): readonly (Said & Deep)[] => [
+  ...notes.slice(0, 1),
+  ...inMore(notes.slice(1)),
+]
 
 /** Why nothing changed. */
 function unchangedHeadline({ story: { name }, entry, held }: Recorded, context: Context): Reply['headline'] {
@@ -83,33 +89,62 @@ function unchangedHeadline({ story: { name }, entry, held }: Recorded, context: 
   return { group: 'headlines', key: 'jar_already', values: { names: [name], kind: entry.kind, day } }
 }
 
-/** The reply to a step: what was recorded, what comes next, the numbers. */
+/** The reply to a step: what was recorded, what comes next and the call for it; the numbers one question deeper. */
 export function stepReply(context: Context, input: Input, recorded: Recorded, said: Said): Reply {
-  const { jar, story, unusual, isAlready, held, cautions } = recorded
+  const { jar, story, unusual, isAlready, held } = recorded
   const view = viewOf(jar, context)!
-  const rest = {
-    sure: [],
-    cautions: [...dangerCautions([view.story]), ...cautions],
-    data: jarData(view),
-    kitchen: kitchenOf(input),
-  }
+  const dangers = dangerCautions([view.story])
+  const cautions = [...dangers, ...atTheirDepth(recorded.cautions)]
+  const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOf(input) }
   const mending = dangerActions(view, context)
-  const notes = [...assumptionNotes(input), ...unusualNotes(unusual, story), ...(said.notes ?? [])]
-  const next = nextRows(view, context)
+  const odd = unusualNotes(unusual, story)
+  const own = atDepth(said.notes ?? [], 'first')
+  const notes = [
+    ...own,
+    ...(own.length > 0 ? inMore(odd) : firstOf(odd)),
+    ...atDepth(said.notes ?? [], 'more'),
+    ...inMore<Message<'notes'>>(assumptionNotes(input)),
+  ]
+  const next = nextSaid(view, context)
   if (isAlready) {
     const headline = unchangedHeadline(recorded, context)
-    if (held === undefined) return { ...rest, headline, table: next, notes, actions: mending }
+    if (held === undefined) return { ...rest, headline, under: next, table: [], notes, actions: mending }
     const actions = [...mending, ...(said.actionsHeld ?? [])]
-    return { ...rest, headline, table: [...next, ...nowRows(view)], notes: [], actions }
+    return {
+      ...rest,
+      headline,
+      under: held === 'same_again' ? [] : next,
+      table: inMore(nowRows(view)),
+      notes: [],
+      actions,
+    }
   }
+  // Where something has to be said of the step itself, what comes next stands deeper.
+  const isCrowded = [...notes, ...cautions].some((each: object) => depthOf(each) === 'first')
+  const isNextDeeper = said.isNextSaid === true || isCrowded
+  const offered = said.actions ?? []
+  const meant = mending.length > 0 ? mending : offered.length > 0 ? offered : nextActions(view, context)
+  const actions = odd.length === 0 || mending.length > 0 ? meant : [...meant, ...typedUndo(recorded, context)]
   return {
     ...rest,
     headline: said.headline,
-    table: [...next, ...(said.rows?.(view) ?? [])],
+    under: [...(said.under ?? []), ...(isNextDeeper ? [] : next)],
+    table: inMore([...(isNextDeeper ? nextRows(view, context) : []), ...(said.rows?.(view) ?? [])]),
     notes,
-    actions: [...mending, ...(said.actions ?? []), ...undoActions([jar])],
+    actions: [...actions, ...undoActions([jar])],
   }
 }
+
+/** What takes a slip back, where nothing can be pressed. */
+export const typedUndo = (held: Recorded, context: Context): readonly Action[] =>
+  context.place.kind === 'console'
+    ? [
+        {
+          label: { group: 'actions', key: 'jar_undo', values: undefined },
+          call: call('jar undo', { jar: jarRef(held, context) }),
+        },
+      ]
+    : []
 
 /** The headline of most steps. */
 export const recordedHeadline = ({ story, entry }: Recorded, context: Context): Reply['headline'] => ({
@@ -117,3 +152,22 @@ export const recordedHeadline = ({ story, entry }: Recorded, context: Context): 
   key: 'jar_recorded',
   values: { name: story.name, happening: entry, day: lateDay(entry, context) },
 })
+
+/** What is in the jar now; null where it is empty. */
+function becameIn(story: JarState) {
+  const { outcome, isEmpty } = contentsOf(story)
+  const { volumeMl, abvPercent, sugarGPerL } = outcome
+  return isEmpty ? null : { volumeMl, abvPercent, sugarGPerL }
+}
+
+/** The headline of a step that makes something else of it. */
+export function becameHeadline({ story, entry }: Recorded, context: Context): Reply['headline'] {
+  const values = { name: story.name, happening: entry, day: lateDay(entry, context), became: becameIn(story) }
+  return { group: 'headlines', key: 'jar_recorded', values }
+}
+
+/** The same under a headline of its own. */
+export function becameSaid(story: JarState): readonly Message<'headlines'>[] {
+  const values = becameIn(story)
+  return values === null ? [] : [{ group: 'headlines', key: 'jar_became', values }]
+}

@@ -1,22 +1,27 @@
 import { isHeldBack } from '../../../../core/jar/limits/judge-jar.ts'
 import { clearingOf } from '../../../../core/jar/state/clearing.ts'
+import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import { correctedReading } from '../../../../core/jar/state/corrected-reading.ts'
 import { hiddenStrength } from '../../../../core/jar/state/hidden-strength.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
 import { plannedSyrup, wouldFerment } from '../../../../core/jar/state/planned-syrup.ts'
 import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
+import { USUAL_BOTTLE_ML } from '../../../../core/recipe/plan/parse-bottles.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
+import { worthAdding } from '../../../../core/recipe/solve/worth-adding.ts'
+import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import { type Deep, inMore } from '../../../chat/depth.ts'
-import type { Reply } from '../../../chat/reply.ts'
+import type { Action, Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
-import { readingNotes, syrupCautions, syrupData, syrupRows, syrupSaid } from '../../reply/syrup-reply.ts'
+import { readingNotes, syrupCautions, syrupData, syrupRows } from '../../reply/syrup-reply.ts'
+import { jarRef } from '../known/jar-ref.ts'
 import type { Input, Recorded } from './record-step.ts'
-import { nowRows, stepReply } from './step-reply.ts'
+import { nowRows, stepReply, syrupAction } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
 
 /** None goes into what has to be put right first. */
@@ -42,34 +47,28 @@ function targetNotes(story: JarState, hasSyrup: boolean): readonly Message<'note
 }
 
 /** What puts a reading in its place later. */
-function unmeasuredNotes({ name, strained }: JarState): readonly Message<'notes'>[] {
+function unmeasuredNotes(story: JarState): readonly Message<'notes'>[] {
+  const { name, strained } = story
   if (strained?.measured !== null) return []
-  return [
-    {
-      group: 'notes',
-      key: 'jar_not_measured',
-      values: { name, entry: strained.seq, isStrengthRead: strained.strength !== null },
-    },
-  ]
+  const { volumeMl } = contentsOf(story).outcome
+  return [{ group: 'notes', key: 'jar_not_measured', values: { name, entry: strained.seq, volumeMl } }]
 }
 
-/** Later plants that count as in without a word, and those that came too late. */
-function laterNotes(story: JarState): readonly Message<'notes'>[] {
-  const said = (
-    key: 'jar_later_counted' | 'jar_later_left_out',
-    of: readonly PlantToAdd[],
-  ): readonly Message<'notes'>[] =>
-    of.length === 0
-      ? []
-      : [
-          {
-            group: 'notes',
-            key,
-            values: { name: story.name, plants: of.map(({ id, name, addOn }) => ({ id, name, addOn })) },
-          },
-        ]
-  return [...said('jar_later_counted', plantsTakenAsAdded(story)), ...said('jar_later_left_out', plantsLeftOut(story))]
+/** Later plants of one kind. */
+const laterSaid = (
+  key: 'jar_later_counted' | 'jar_later_left_out',
+  { name }: JarState,
+  of: readonly PlantToAdd[],
+): readonly Message<'notes'>[] => {
+  const plants = of.map(({ id, name, addOn }) => ({ id, name, addOn }))
+  return of.length === 0 ? [] : [{ group: 'notes', key, values: { name, plants } }]
 }
+
+/** Later plants that count as in without a word. */
+const countedNotes = (story: JarState) => laterSaid('jar_later_counted', story, plantsTakenAsAdded(story))
+
+/** Those that came too late. */
+const leftOutNotes = (story: JarState) => laterSaid('jar_later_left_out', story, plantsLeftOut(story))
 
 /** How much the syrup has to weigh when it has been boiled. */
 function boilNotes(syrup: Syrup | null): readonly Message<'notes'>[] {
@@ -85,29 +84,64 @@ export function clearingNotes(story: JarState): readonly (Message<'notes'> & Dee
   return inMore([{ group: 'notes', key: 'jar_clearing', values: { way } }])
 }
 
+/** The order to sweeten it, and what comes of it. */
+function orderOf(story: JarState, syrup: Syrup): readonly Message<'headlines'>[] {
+  const { volumeMl, abvPercent, sugarGPerL } = syrup.outcome
+  const [planned] = story.started.bottles
+  const bottleMl = planned?.volumeMl ?? USUAL_BOTTLE_ML
+  const stirred = { ...worthAdding(syrup), sweetener: syrup.sweetener, isSyrup: isSyrup(syrup) }
+  return [
+    { group: 'headlines', key: 'jar_stir_in', values: stirred },
+    { group: 'headlines', key: 'jar_makes', values: { volumeMl, abvPercent, sugarGPerL, bottleMl } },
+  ]
+}
+
+/** What is clear in the end may be filtered before its syrup. */
+function filterActions(recorded: Recorded, context: Context): readonly Action[] {
+  const { story } = recorded
+  if (clearingOf(story) !== 'filter_before_syrup' || story.filtered !== null) return []
+  const label = { group: 'actions', key: 'jar_filter_first', values: undefined } as const
+  return inMore([{ label, call: call('jar filter', { jar: jarRef(recorded, context) }) }])
+}
+
+/** Other ways to finish it. */
+function otherwiseActions(recorded: Recorded, context: Context): readonly Action[] {
+  const otherwise: Action = {
+    ...syrupAction(recorded, context),
+    label: { group: 'actions', key: 'jar_otherwise', values: undefined },
+  }
+  return recorded.unusual.length === 0 ? [otherwise] : inMore([otherwise])
+}
+
 /** What is in a strained jar, and the syrup that makes of it what was planned. */
-export function strainedReply(
-  context: Context,
-  input: Input,
-  recorded: Recorded,
-  headlineOf: (syrup: ReturnType<typeof syrupSaid> | null) => Reply['headline'],
-): Reply {
+export function strainedReply(context: Context, input: Input, recorded: Recorded, headline: Reply['headline']): Reply {
   const { story } = recorded
   const freezerC = freezerOf(context)
   const found = syrupWanted(story)
+  const asked = targetNotes(story, found !== null)
+  const actions = [
+    ...sweetenActions(recorded, context),
+    ...(found === null ? [] : otherwiseActions(recorded, context)),
+    ...filterActions(recorded, context),
+  ]
   const reply = stepReply(context, input, recorded, {
-    headline: headlineOf(found === null ? null : syrupSaid(found.syrup, freezerC)),
+    headline,
+    under: found === null ? [] : orderOf(story, found.syrup),
+    isNextSaid: found !== null || asked.length > 0,
     rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup, freezerC))],
     notes: [
-      ...unmeasuredNotes(story),
-      ...laterNotes(story),
-      ...readingNotes({ corrected: correctedReading(story), hidden: hiddenStrength(story) }),
-      ...targetNotes(story, found !== null),
-      ...boilNotes(found?.syrup ?? null),
-      ...clearingNotes(story),
-      ...(found === null ? [] : sweetenerNotes([found.syrup.sweetener], found.syrup.sweetener)),
+      ...asked,
+      ...leftOutNotes(story),
+      ...inMore([
+        ...unmeasuredNotes(story),
+        ...countedNotes(story),
+        ...readingNotes({ corrected: correctedReading(story), hidden: hiddenStrength(story) }),
+        ...boilNotes(found?.syrup ?? null),
+        ...clearingNotes(story),
+        ...(found === null ? [] : sweetenerNotes([found.syrup.sweetener], found.syrup.sweetener)),
+      ]),
     ],
-    actions: isHeldBack(story) ? [] : sweetenActions(recorded, context),
+    actions: isHeldBack(story) ? [] : actions,
   })
   return {
     ...reply,

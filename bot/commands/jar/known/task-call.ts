@@ -1,0 +1,70 @@
+import { contentsOf } from '../../../../core/jar/state/contents.ts'
+import { bottlesFilled } from '../../../../core/jar/state/jar-bottles.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
+import type { DutyKind } from '../../../../core/jar/tasks/duty.ts'
+import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { millilitres } from '../../../../core/quantity/write/made-amounts.ts'
+import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import type { Jar, Place } from '../../../../store/person.ts'
+import { type Call, call } from '../../../calls/call.ts'
+import { addCall } from './add-line.ts'
+import { afterNow, jarRef } from './jar-ref.ts'
+import { syrupValues } from './sweeten-options.ts'
+
+/** A jar that asks for something. */
+export interface AskingJar {
+  readonly jar: Pick<Jar, 'id' | 'entries'>
+  readonly story: JarState
+}
+
+const toPlaces = (value: number): number => Number(value.toPrecision(4))
+
+/** The bottles as planned, and where the plan leaves their count open, as many as it fills; null without a plan. */
+function plannedBottles(story: JarState): readonly Bottles[] | null {
+  const { bottles } = story.started
+  if (bottles.length === 0) return null
+  return bottlesFilled(bottles, contentsOf(story).outcome.volumeMl.value).map(({ count, volumeMl }) => {
+    const size = millilitres(toPlaces(volumeMl))
+    return { count, volumeMl: size.volumeMl, size }
+  })
+}
+
+/** The sweetening as planned; null where that is not known, cannot be, or is nothing. */
+export function sweetenCall({ jar, story }: AskingJar, place: Place): Call | null {
+  const planned = plannedSyrup(story)
+  const values = planned === null ? {} : syrupValues(planned.syrup)
+  if (Object.keys(values).length === 0) return null
+  return call('jar sweeten', { jar: jarRef({ jar, story }, { place }), ...values, ...afterNow(jar.entries, place) })
+}
+
+/** A surface with buttons asks for what nobody has named. */
+function bottleCall(story: JarState, jar: string, place: Place): Call | null {
+  if (place.kind !== 'console' && !story.started.named.areBottlesNamed) return call('jar bottle', { jar })
+  const bottles = plannedBottles(story)
+  return bottles === null ? null : call('jar bottle', { jar, bottles })
+}
+
+/**
+ * The call that says that a thing was done which a jar asks for; null where it needs what only its maker knows.
+ *
+ * @param day - the day of what is asked for
+ */
+export function taskCall(kind: DutyKind, held: AskingJar, day: IsoDay, place: Place): Call | null {
+  const { story } = held
+  const jar = jarRef(held, { place })
+  switch (kind) {
+    case 'sweeten':
+      return sweetenCall(held, place)
+    case 'bottle':
+      return bottleCall(story, jar, place)
+    case 'add':
+      return addCall(story, day, jar, afterNow(held.jar.entries, place))
+    case 'ready':
+      return call('jar open', { jar })
+    case 'taste':
+      return null
+    default:
+      return call(`jar ${kind}`, { jar })
+  }
+}

@@ -1,0 +1,118 @@
+import type { BottlesOf, Happening, HappeningEntry, HappeningKind, ReadAmount } from '../../../core/jar/entry/entry.ts'
+import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Format } from '../format.ts'
+import type { BecameSaid, RecordedStep } from '../messages/jar-recorded.ts'
+import { didWords, happeningText, ingredientsText, untilText } from './jar-entries.ts'
+import { countWord, listed, plural } from './phrases.ts'
+import { noteText, sweetWords, vesselText } from './words.ts'
+
+/** With its year, so that a day typed without one can be checked; nothing where it is today. */
+export const onDayText = (day: IsoDay | null, format: Format): string =>
+  day === null ? '' : ` on ${format.day(dayFromIso(day))}`
+
+/** From this share of it on an amount is a guess. */
+const A_GUESS = 0.05
+
+/** `2.71 l`; `about 1.3 l` of what was only expected. */
+const roundVolume = (volumeMl: Measured, format: Format): string =>
+  volumeMl.plusMinus > A_GUESS * volumeMl.value
+    ? `about ${format.volume(volumeMl)}`
+    : format.round.volume(volumeMl.value)
+
+/** `2.71 l at 30 %, medium sweet`. */
+export const drinkText = ({ volumeMl, abvPercent, sugarGPerL }: BecameSaid, format: Format): string => {
+  const sweet = sweetWords(sugarGPerL.value)
+  return `${roundVolume(volumeMl, format)} at ${format.round.strength(abvPercent)}${sweet === '' ? '' : `, ${sweet}`}`
+}
+
+/** ` on 9 December 2026` between a name and its verb: `lemon is`, `lemon was`. */
+export const isText = (day: IsoDay | null): string => (day === null ? 'is' : 'was')
+
+const RECORDED_AS: { readonly [Kind in HappeningKind]?: string } = { emptied: 'empty', opened: 'open' }
+
+/** What was recorded, as a sentence. */
+export function recordedText(
+  { name, happening, day, became = null, leftMl = null }: RecordedStep,
+  format: Format,
+): string {
+  const when = onDayText(day, format)
+  const done = `${name} ${isText(day)} ${(day === null ? RECORDED_AS[happening.kind] : undefined) ?? didWords[happening.kind]}${when}`
+  const into = became === null ? '' : `: ${drinkText(became, format)}`
+  switch (happening.kind) {
+    case 'tasted': {
+      const { rating, note } = happening
+      const said = [...(rating === null ? [] : [`${rating} of 5`]), ...(note === null ? [] : [noteText(note)])]
+      return `Noted for ${name}${when}: ${said.join(', ')}.`
+    }
+    case 'added':
+      return `Added to ${name}${when}: ${ingredientsText(happening, format, 'typed' in happening ? happening.typed : [])}.`
+    case 'strained': {
+      const { measured, strength } = happening
+      if (measured === null && strength === null) return `${done}, not measured.`
+      const strong = strength === null ? null : format.round.strength(strength.abvPercent)
+      if (measured === null) return `${done}: ${strong}, amount not measured.`
+      return `${done}: ${amountRead(measured, format)}${strong === null ? '' : ` at ${strong}`}.`
+    }
+    case 'filtered':
+      return `${done}${happening.measured === null || became !== null ? into : `: ${amountRead(happening.measured, format)} left`}.`
+    case 'bottled':
+      return `${done}: ${bottleWords(happening.bottles, format)}${leftMl === null ? '' : `, about ${format.round.volume(leftMl.value)} left over`}.`
+    case 'put_off':
+      return `No reminders for ${name} until ${untilText({ ...happening, zone: 'zone' in happening ? happening.zone : null }, format)}.`
+    case 'emptied':
+      return `${done}. It stays in your notebook.`
+    case 'discarded':
+      return `${done}. It stays in your notebook.`
+    case 'started':
+    case 'measured':
+    case 'renamed':
+    case 'noted':
+    case 'parted':
+    case 'poured_in':
+    case 'taken_out':
+      return `${name}: ${happeningText(happening, format, when)}.`
+    default:
+      return `${done}${into}.`
+  }
+}
+
+const amountRead = ({ amount, by }: ReadAmount, format: Format): string =>
+  by === 'mass' ? format.round.mass(amount.value) : format.round.volume(amount.value)
+
+/** `five 500 ml bottles and one 200 ml bottle`. */
+const bottleWords = (bottles: readonly BottlesOf[], format: Format): string =>
+  listed(
+    bottles.map(
+      ({ count, volumeMl }) => `${countWord(count)} ${vesselText(volumeMl, format)} ${plural(count, 'bottle')}`,
+    ),
+  )
+
+/** What no longer counts. */
+export function undoneText(
+  name: string,
+  happening: Happening | HappeningEntry | null,
+  when: string,
+  format: Format,
+): string {
+  if (happening === null) return `Undone: the last correction of ${name}${when}.`
+  switch (happening.kind) {
+    case 'tasted':
+      return `Undone: that taste of ${name}${when}.`
+    case 'added':
+      return `Undone: what was added to ${name}${when} (${ingredientsText(happening, format)}).`
+    case 'put_off':
+      return `Undone: reminders for ${name} come as before.`
+    case 'renamed':
+      return `Undone: ${name} has its old name back.`
+    case 'measured':
+      return `Undone: that measurement of ${name}${when}.`
+    case 'noted':
+    case 'parted':
+    case 'poured_in':
+    case 'taken_out':
+      return `Undone for ${name}: ${happeningText(happening, format, when)}.`
+    default:
+      return `Undone: ${name} no longer counts as ${didWords[happening.kind]}${when}.`
+  }
+}
