@@ -2,10 +2,11 @@ import { botanicalById } from '../botanical/catalogue/catalogue.ts'
 import { isDrink } from '../botanical/spirit/classify.ts'
 import { judgeJar } from '../jar/limits/judge-jar.ts'
 import { ingredientsOf } from '../jar/state/batch-facts.ts'
+import { believedSteps } from '../jar/state/believed-steps.ts'
 import { contentsOf } from '../jar/state/contents.ts'
 import type { JarState } from '../jar/state/jar-state.ts'
 import { liquidAfter } from '../jar/state/liquid-after.ts'
-import { isCatalogued, type LiquidStep, stepsOf } from '../jar/state/liquid-steps.ts'
+import { isCatalogued, type LiquidStep } from '../jar/state/liquid-steps.ts'
 import { inFreezer } from '../liquid/freezer.ts'
 import { delleUnits, type Keeping, keepingOf, surelyDissolvedGPerL } from '../liquid/keeping.ts'
 import { abvPercent, massG, sugarG, volumeMl } from '../liquid/liquid.ts'
@@ -122,7 +123,7 @@ function signsOf(story: JarState, plants: readonly PlantThere[]): TroubleFacts['
 
 /** All that a jar's entries tell of what may have gone wrong with it. */
 export function factsOfJar(story: JarState, { today, freezerC }: TroubleSetting): TroubleFacts {
-  const steps = stepsOf(story.happened).map(({ step }) => step)
+  const steps = believedSteps(story.happened).map(({ step }) => step)
   const { outcome, isEmpty, sugarStays } = contentsOf(story)
   const plants = plantsThere(story, today)
   const weak = weakest(steps)

@@ -2,10 +2,10 @@ import { delleUnits, type Keeping, keepingOf, type StrengthAndSugar } from '../.
 import { abvPercent, liquidFrom, massG, mix, sugarGPerL, volumeMl } from '../../liquid/liquid.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
-import { believedSteps } from '../state/believed-steps.ts'
 import { contentsOf } from '../state/contents.ts'
 import type { JarState } from '../state/jar-state.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
+import { stepsOf } from '../state/liquid-steps.ts'
 import { jugMl, type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
 
 /** A jar of catalogued plants this strong keeps, % vol: its ± is never a third of it. */
@@ -22,7 +22,8 @@ export interface NotKeeping extends StrengthAndSugar {
 
 /** Whether what is in a jar, or came of it, keeps; null where there is nothing in it. */
 export function jarKeeping(story: JarState): Keeping | null {
-  const steps = believedSteps(story.happened).map(({ step }) => step)
+  // As it was read: whether reading or recipe is better known moves nothing that is so far from the line.
+  const steps = stepsOf(story.happened).map(({ step }) => step)
   const { liquid } = liquidAfter(valuesOf(steps))
   if (massG(liquid) === 0) return null
   const isKnown = story.happened.every(

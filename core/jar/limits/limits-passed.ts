@@ -7,11 +7,10 @@ import { liquidOf } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { allFinishedMl } from '../../recipe/targets.ts'
 import type { HappeningEntry, PlantIn } from '../entry/entry.ts'
-import { believedSteps } from '../state/believed-steps.ts'
 import type { JarState, Of } from '../state/jar-state.ts'
 import { plantsOfStart } from '../state/later-plants.ts'
 import { liquidAfter } from '../state/liquid-after.ts'
-import { isCatalogued, type LiquidStep } from '../state/liquid-steps.ts'
+import { isCatalogued, type LiquidStep, stepsOf } from '../state/liquid-steps.ts'
 import { putIn } from '../state/made-batch.ts'
 
 /** What a jar's limits are judged by; see `overCeilings`. */
@@ -104,7 +103,8 @@ function finishedMlOf(story: JarState, steps: readonly LiquidStep[], strainedAt:
 
 /** What went into a jar, whether it steeps still or was strained, sweetened or bottled. */
 export function heldIn(story: JarState): Held {
-  const taken = believedSteps(story.happened)
+  // Only volumes count, which no reading of a strength changes.
+  const taken = stepsOf(story.happened)
   const steps = taken.map(({ step }) => step)
   const strainedAt = steps.findIndex(({ kind }) => kind === 'strained')
   const until = strainedAt < 0 ? steps.length : strainedAt
