@@ -35,7 +35,15 @@ export function withoutAhead(jar: Jar, nowMs: number): Jar {
 }
 
 /** Entries that change nothing in a jar but keep its reminders quiet. */
-const QUIETING: readonly JarEntry['kind'][] = ['shaken', 'tasted', 'opened', 'renamed', 'noted', 'put_off']
+const QUIETING: readonly JarEntry['kind'][] = [
+  'shaken',
+  'tasted',
+  'opened',
+  'renamed',
+  'noted',
+  'bottles_out',
+  'put_off',
+]
 
 /** Without what a clock that ran ahead entered and would only keep reminders quiet until that time comes. */
 export function believed(entries: readonly JarEntry[], nowMs: number): readonly JarEntry[] {

@@ -173,6 +173,12 @@ export const signatures = {
     note: note.optional(),
   }),
   'jar bottle': z.object({ jar, bottles, when: when.optional(), already: yesNo.optional() }),
+  bottles: z.object({
+    jar: jar.optional(),
+    given: bottles.optional(),
+    opened: bottles.optional(),
+    when: when.optional(),
+  }),
   'jar open': z.object({ jar, when: when.optional() }),
   'jar empty': z.object({ jar, when: when.optional() }),
   'jar discard': z.object({ jar, when: when.optional() }),

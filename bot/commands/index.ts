@@ -9,6 +9,7 @@ import { jarCorrectCommand } from './jar/amend/correct.ts'
 import { jarUndoCommand } from './jar/amend/undo.ts'
 import { jarAddCommand } from './jar/record/add.ts'
 import { jarBottleCommand } from './jar/record/bottle.ts'
+import { bottlesCommand } from './jar/record/bottles.ts'
 import { jarCombineCommand } from './jar/record/combine.ts'
 import { jarDiscardCommand } from './jar/record/discard.ts'
 import { jarEmptyCommand } from './jar/record/empty.ts'
@@ -72,6 +73,7 @@ export const commands = [
   jarCombineCommand,
   jarNoteCommand,
   jarBottleCommand,
+  bottlesCommand,
   jarOpenCommand,
   jarEmptyCommand,
   jarDiscardCommand,

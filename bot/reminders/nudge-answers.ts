@@ -25,6 +25,7 @@ const SETTLED: Readonly<Record<HappeningKind, readonly AskedFor[] | null>> = {
   parted: [],
   poured_in: [],
   noted: [],
+  bottles_out: [],
   emptied: null,
   discarded: null,
   renamed: [],

@@ -112,6 +112,10 @@ const shapes = {
   },
   noted: { note: text.nullable(), where: text.nullable(), vessel: text.nullable() },
   bottled: { bottles: z.array(z.strictObject({ count, volumeMl: amount })) },
+  bottles_out: {
+    use: z.enum(['given', 'opened']),
+    bottles: z.array(z.strictObject({ count, volumeMl: amount })),
+  },
   opened: {},
   emptied: {},
   discarded: {},
@@ -135,6 +139,7 @@ export const happenings = <Also extends z.core.$ZodLooseShape>(also: Also) =>
     z.strictObject({ ...also, kind: z.literal('poured_in'), ...shapes.poured_in }),
     z.strictObject({ ...also, kind: z.literal('noted'), ...shapes.noted }),
     z.strictObject({ ...also, kind: z.literal('bottled'), ...shapes.bottled }),
+    z.strictObject({ ...also, kind: z.literal('bottles_out'), ...shapes.bottles_out }),
     z.strictObject({ ...also, kind: z.literal('opened') }),
     z.strictObject({ ...also, kind: z.literal('emptied') }),
     z.strictObject({ ...also, kind: z.literal('discarded') }),

@@ -53,6 +53,11 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
     other: text,
     into: orNull(text),
   }),
+  fc.record({
+    ...is('bottles_out'),
+    use: fc.constantFrom('given', 'opened'),
+    bottles: fc.array(fc.record({ count: fc.integer({ min: 1, max: 99 }), volumeMl: fc.constantFrom(200, 500) })),
+  }),
   fc.record({ ...is('noted'), note: orNull(text), where: orNull(text), vessel: orNull(text) }),
   fc.record({ ...is('bottled'), bottles: someOf(fc.record({ count, volumeMl: amount })) }),
   fc.record(is('opened')),

@@ -1,4 +1,4 @@
-import { keepingText } from './keeping.ts'
+import { bottlesText, keepingText } from './keeping.ts'
 import { measureText } from './measure.ts'
 import { remindersText } from './reminders.ts'
 import { settingsText } from './settings.ts'
@@ -409,6 +409,7 @@ export const commandTexts = {
   measure: measureText,
   trouble: troubleText,
   keeping: keepingText,
+  bottles: bottlesText,
   plan: planCommandText,
   serving: servingText,
   label: labelCommandText,

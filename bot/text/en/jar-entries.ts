@@ -33,6 +33,7 @@ export const didWords: Readonly<Record<HappeningKind, string>> = {
   poured_in: 'poured into',
   noted: 'noted',
   bottled: 'bottled',
+  bottles_out: 'taken from the shelf',
   opened: 'opened',
   emptied: 'emptied',
   discarded: 'thrown away',
@@ -151,6 +152,8 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
       return `poured in ${format.volume(happening.liquid.amount)} of ${happening.other}${when}`
     case 'noted':
       return `noted${when}: ${notedText(happening)}`
+    case 'bottles_out':
+      return `${bottlesText(happening.bottles, format)} ${happening.use === 'given' ? 'given away' : 'opened'}${when}`
     case 'bottled':
       return `${bottlesText(happening.bottles, format)} filled${when}`
     case 'renamed':

@@ -10,7 +10,7 @@ import type { Written } from '../language.ts'
 import type { SafetyProblems } from '../messages/safety-problems.ts'
 import { didWords, untilText } from './jar-entries.ts'
 import { either, listed } from './phrases.ts'
-import { nameText } from './words.ts'
+import { nameText, vesselText } from './words.ts'
 
 const on = (iso: IsoDay, format: Format): string => `on ${format.day(dayFromIso(iso))}`
 
@@ -97,6 +97,16 @@ export const jarProblems = {
     `Entry ${seq} says ${jar} was ${didWords[kind]}, not ${didWords[by]}. To undo the last entry: ${toUndo(jar)}`,
   before_start: ({ jar, day }, format) => `${jar} wasn’t started yet ${on(day, format)}. Which day was it?`,
   in_the_future: ({ typed }) => `“${typed}” hasn’t come yet. Which day was it? Leave when: out if it’s today.`,
+  no_such_bottles: ({ jar, volumeMl, sizesMl }, format) => {
+    const pour = (ml: number): string => vesselText(ml, format)
+    return sizesMl.length === 0
+      ? `${jar} isn’t in bottles yet. Once it is: /jar bottle ${jar} bottles:3 x 500 ml`
+      : `${jar} has no bottles of ${pour(volumeMl)}, only of ${either(sizesMl.map(pour))}. How many of which?`
+  },
+  bottles_not_left: ({ jar, left, volumeMl }, format) =>
+    left === 0
+      ? `${jar} has none left of ${vesselText(volumeMl, format)}. Was one counted twice? See /jar show ${jar}`
+      : `${jar} has only ${left} left of ${vesselText(volumeMl, format)}. How many was it?`,
   no_such_jar: ({ typed, nearest, begun, several = [] }) => {
     if (begun?.line !== undefined) return `Did you mean ${begun.name}? Type: ${begun.line}`
     if (begun) return `You have no jar “${typed}”. Did you mean ${begun.name}?`

@@ -1,9 +1,12 @@
 import type { Trust } from '../../../core/botanical/evidence/trust.ts'
-import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
+import type { StockOf } from '../../../core/jar/state/bottle-stock.ts'
+import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { KeepingMessages } from '../messages/keeping.ts'
 import { plantName } from './cook-names.ts'
 import { counted, MONTHS } from './phrases.ts'
+import { vesselText } from './words.ts'
 
 /** Help for `/keeping`. */
 export const keepingText = {
@@ -26,12 +29,42 @@ const TRUST: Readonly<Record<Trust, string>> = {
   not_found: 'nothing found',
 }
 
-/** What `/keeping` says. */
+/** `November 2027`. */
+const monthOf = (iso: IsoDay): string => {
+  const { month, year } = dayFromIso(iso)
+  return `${MONTHS[month - 1]} ${year}`
+}
+
+/** `3 of 5 bottles of 500 ml left, 1 given away, 1 opened`. */
+function stockText({ volumeMl, filled, given, opened, left }: StockOf, format: Format): string {
+  const gone = [...(given > 0 ? [`${given} given away`] : []), ...(opened > 0 ? [`${opened} opened`] : [])]
+  const size = vesselText(volumeMl, format)
+  return [`${left} of ${counted(filled, 'bottle')} of ${size} left`, ...gone].join(', ')
+}
+
+/** Help for `/bottles`. */
+export const bottlesText = {
+  summary: 'What’s on the shelf: how many bottles are left, given away, opened, and best until when',
+  options: {
+    jar: 'Which jar they’re of; left out, the whole shelf',
+    given: 'Bottles you gave away: 2, or 1 x 200 ml',
+    opened: 'Bottles you opened: 1',
+    when: 'The day, if it was not today: yesterday, Saturday, 24 December',
+  },
+  examples: ['/bottles', '/bottles jar:lemon given:2'],
+}
+
+/** What `/keeping` and `/bottles` say. */
 export const keepingSentences = {
   headlines: {
+    bottles_shelf: ({ count, jars }) => {
+      if (jars === 0) return 'Nothing’s in bottles yet.'
+      return count === 0
+        ? 'None left on the shelf.'
+        : `On the shelf: ${counted(count, 'bottle')}${jars > 1 ? ` of ${jars} liqueurs` : ''}.`
+    },
     keeping_best: ({ months, until }) => {
-      const day = until === null ? null : dayFromIso(until)
-      const by = day === null ? '' : `, until about ${MONTHS[day.month - 1]} ${day.year}`
+      const by = until === null ? '' : `, until about ${monthOf(until)}`
       return `Shut, dark and cool it’s at its best for ${counted(months, 'month')}${by}.`
     },
     keeping_not_known: ({ abvPercent }, format) =>
@@ -44,6 +77,11 @@ export const keepingSentences = {
       `It doesn’t keep as it is: at ${format.strength(abvPercent)} it ferments. Fridge today, and bring it up.`,
   },
   notes: {
+    bottles_stock: ({ name, stock, bestUntil }, format) => {
+      const sizes = stock.map((each) => stockText(each, format)).join('. ')
+      const best = bestUntil === null ? '' : ` Best until about ${monthOf(bestUntil)}.`
+      return `${name}: ${sizes}.${best}`
+    },
     keeping_opened: ({ fromMonths, toMonths }) =>
       `Opened, ${fromMonths} to ${toMonths} months, sooner half empty. Pour the rest into a smaller bottle.`,
     keeping_decides: ({ id }) => `The ${plantName(id)} goes first.`,
@@ -56,6 +94,10 @@ export const keepingSentences = {
     keeping_evidence: ({ trust, source }) => `How that’s known: ${TRUST[trust]}, ${source}.`,
     keeping_units: ({ units, abvPercent, sugarGPerL }, format) =>
       `${format.strength(abvPercent)} and ${format.sweetness(sugarGPerL)} come to ${format.number(units, 0)} Delle units. Under 75 it’s expected to ferment, over 85 it’s not. That says nothing of mould, cream or egg.`,
+  },
+  actions: {
+    bottles_all_gone: () => 'If that was all of it',
+    bottles_label: () => 'Its label',
   },
   cautions: {
     keeping_low_acid: () => 'Garlic or vegetables: only over 20 % from first to last day, and never with oil.',

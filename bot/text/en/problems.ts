@@ -254,6 +254,8 @@ export const chatProblems = {
     `How much are you making? Say what spirit you have, or bottles:4 x 500 ml. For example: ${spirit}`,
   spirit_strength: ({ line }) => `How strong is it? It’s on the label. ${forExample(line, 'strength:40%')}`,
   strength_twice: () => 'You gave the strength twice. Which one should I keep?',
+  bottles_of_which: () => 'Bottles of which jar? Add jar: and its name.',
+  bottles_one_way: () => 'Given away or opened? Say one after the other.',
   keeping_of_what: () => 'Keep what? Type /keeping of:lemon strength:28%, or jar: and its name.',
   jar_or_liqueur: ({ option }) => `jar: already tells me what there is. Leave out ${option}:.`,
   adjust_to_what: ({ jar, example }) => `What’s ${jar} to become? Type ${example}, or to-sweetness: and how sweet.`,

@@ -1,11 +1,14 @@
 import type { Trust } from '../../../core/botanical/evidence/trust.ts'
 import type { ShelfLife } from '../../../core/botanical/limits/shelf-life.ts'
+import type { StockOf } from '../../../core/jar/state/bottle-stock.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Plain } from './plain.ts'
 
 export interface KeepingMessages {
   headlines: {
+    /** Bottles that are neither given away nor opened, of so many jars. */
+    bottles_shelf: { readonly count: number; readonly jars: number }
     /** Of what surely keeps; `until`: where the day is known from which it counts. */
     keeping_best: { readonly months: number; readonly until: IsoDay | null }
     /** It keeps, and nobody has said how long it is at its best. */
@@ -14,6 +17,7 @@ export interface KeepingMessages {
     keeping_not: { readonly abvPercent: Measured }
   }
   notes: Plain<'keeping_red' | 'keeping_cream' | 'keeping_say_more'> & {
+    bottles_stock: { readonly name: string; readonly stock: readonly StockOf[]; readonly bestUntil: IsoDay | null }
     keeping_opened: { readonly fromMonths: number; readonly toMonths: number }
     /** Which plant decides, where there are several. */
     keeping_decides: { readonly id: string }
@@ -21,5 +25,6 @@ export interface KeepingMessages {
     keeping_evidence: Pick<ShelfLife, 'source'> & { readonly trust: Trust }
     keeping_units: { readonly units: number; readonly abvPercent: Measured; readonly sugarGPerL: Measured }
   }
+  actions: Plain<'bottles_all_gone' | 'bottles_label'>
   cautions: Plain<'keeping_low_acid'>
 }

@@ -95,6 +95,13 @@ export interface Noted {
   readonly vessel: string | null
 }
 
+/** Bottles that left the shelf. */
+export interface BottlesOut {
+  readonly kind: 'bottles_out'
+  readonly use: 'given' | 'opened'
+  readonly bottles: readonly BottlesOf[]
+}
+
 /** What happened to a jar, without when. */
 export type Happening =
   | Started
@@ -110,6 +117,7 @@ export type Happening =
   | PouredIn
   | Noted
   | { readonly kind: 'bottled'; readonly bottles: readonly BottlesOf[] }
+  | BottlesOut
   | { readonly kind: 'opened' }
   | { readonly kind: 'emptied' }
   | { readonly kind: 'discarded' }

@@ -110,6 +110,7 @@ export function refusalOf(walk: Walk, entry: HappeningEntry): DomainError | null
   if (ALWAYS.includes(entry.kind)) return null
   if (ended !== null) return refused(null, ended)
   if (bottled !== null && BEFORE_BOTTLES.includes(entry.kind)) return refused(null, bottled)
+  if (bottled === null && entry.kind === 'bottles_out') return refused('bottled', null)
   if (strained === null) return NEEDS_STRAINING.includes(entry.kind) ? refused('strained', null) : null
   const isTooLate =
     entry.kind === 'strained' || entry.kind === 'taken_out' || (entry.kind === 'added' && entry.plants.length > 0)

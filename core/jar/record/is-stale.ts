@@ -2,7 +2,7 @@ import type { HappeningEntry, HappeningKind, JarEntry } from '../entry/entry.ts'
 import { effective } from '../entry/standing-entries.ts'
 
 /** They leave what is in a jar as it was. */
-const HARMLESS: readonly HappeningKind[] = ['shaken', 'tasted', 'opened', 'renamed', 'noted', 'put_off']
+const HARMLESS: readonly HappeningKind[] = ['shaken', 'tasted', 'opened', 'renamed', 'noted', 'bottles_out', 'put_off']
 
 const stateOf = (entries: readonly JarEntry[]): readonly HappeningEntry[] =>
   effective(entries).filter(({ kind }) => !HARMLESS.includes(kind))

@@ -68,6 +68,10 @@ export interface JarProblems {
     /** All whose names begin so, where more than one does. */
     readonly several?: readonly string[]
   }
+  /** Bottles of a size that the jar never filled. */
+  no_such_bottles: { readonly jar: string; readonly volumeMl: number; readonly sizesMl: readonly number[] }
+  /** More bottles than are left of a size. */
+  bottles_not_left: { readonly jar: string; readonly wanted: number; readonly left: number; readonly volumeMl: number }
   /** What takes away wants the whole name; `name` only begins so. */
   jar_begins_so: { readonly typed: string; readonly name: string }
   /** Water and sugar only lower the strength. */

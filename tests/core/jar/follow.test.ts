@@ -22,6 +22,7 @@ const EVERY: readonly Happening[] = [
   { kind: 'poured_in', ...broughtBy(storyFrom(started(), strained()), exactly(0.1)), into: null },
   { kind: 'noted', note: 'clear', where: null, vessel: null },
   { kind: 'bottled', bottles: [{ count: 2, volumeMl: 500 }] },
+  { kind: 'bottles_out', use: 'given', bottles: [] },
   { kind: 'opened' },
   { kind: 'emptied' },
   { kind: 'discarded' },
@@ -61,7 +62,8 @@ describe('what may follow', () => {
     const after = ['noted', 'bottled', 'opened', 'emptied', 'discarded', 'renamed', 'put_off']
     expect(mayFollow(started(), strained())).toEqual([...before, 'parted', 'poured_in', ...after])
     const bottled = [started(), strained(), sweetened(500, 300), { kind: 'bottled', bottles: [] } as const]
-    expect(mayFollow(...bottled)).toEqual([...before, ...after])
+    const shelved = after.flatMap((kind) => (kind === 'opened' ? ['bottles_out', kind] : [kind]))
+    expect(mayFollow(...bottled)).toEqual([...before, ...shelved])
   })
 
   it.each([{ kind: 'emptied' }, { kind: 'discarded' }] as const)('$kind: tasting, noting and renaming', (end) => {

@@ -102,6 +102,7 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     other: 'sun',
     into: null,
   }),
+  fc.constant<Happening>({ kind: 'bottles_out', use: 'given', bottles: [{ count: 1, volumeMl: 500 }] }),
   fc.constant<Happening>({ kind: 'noted', note: 'clear', where: 'cellar', vessel: null }),
   fc.constant<Happening>({ kind: 'bottled', bottles: [{ count: 3, volumeMl: 500 }] }),
   fc.constant<Happening>({ kind: 'opened' }),

@@ -1,0 +1,114 @@
+import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
+import { shelfLife } from '../../../../core/botanical/limits/shelf-life.ts'
+import type { BottlesOut } from '../../../../core/jar/entry/entry.ts'
+import { plantIdsIn } from '../../../../core/jar/state/batch-facts.ts'
+import { bottleStock, bottlesTaken, type StockOf } from '../../../../core/jar/state/bottle-stock.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { isCatalogued } from '../../../../core/jar/state/liquid-steps.ts'
+import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
+import { addMonths, dayFromIso, type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { call } from '../../../calls/call.ts'
+import { asOptionProblem, type Given } from '../../../calls/option.ts'
+import { type InputOf, signature } from '../../../calls/signatures.ts'
+import { ChatError } from '../../../chat/chat-error.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
+import type { Action, Data, Reply } from '../../../chat/reply.ts'
+import type { Message } from '../../../text/words.ts'
+import { dangerCautions } from '../known/jar-dangers.ts'
+import { jarBrief } from '../known/jar-data.ts'
+import { jarNamed } from '../known/jar-named.ts'
+import { jarRef } from '../known/jar-ref.ts'
+import { viewOf } from '../known/view-of.ts'
+import { recordStep } from '../step/record-step.ts'
+import { recordedHeadline, stepReply } from '../step/step-reply.ts'
+
+type Input = InputOf<'bottles'>
+
+/** Until when taste and colour are at their best, closed; null where nobody has said, or nothing is bottled. */
+function bestUntil(story: JarState): IsoDay | null {
+  const plants = plantIdsIn(story).filter(isCatalogued).map(botanicalById)
+  const months = shelfLife(plants)?.months ?? null
+  return story.bottled === null || months === null ? null : isoDay(addMonths(dayFromIso(story.bottled.day), months))
+}
+
+const stockNote = (story: JarState): Message<'notes'> => ({
+  group: 'notes',
+  key: 'bottles_stock',
+  values: { name: story.name, stock: bottleStock(story), bestUntil: bestUntil(story) },
+})
+
+const stockData = (view: JarView): { readonly [name: string]: Data } => ({
+  ...jarBrief(view),
+  bottles: bottleStock(view.story).map((each) => ({ ...each })),
+  bestUntil: bestUntil(view.story),
+})
+
+const leftOf = (stock: readonly StockOf[]): number => stock.reduce((sum, { left }) => sum + left, 0)
+
+/** Once the last bottle is gone the jar is done. */
+function lastActions(view: JarView, context: Context): readonly Action[] {
+  const jar = jarRef(view, context)
+  const isLast = bottleStock(view.story).length > 0 && leftOf(bottleStock(view.story)) === 0 && !isFinished(view)
+  return isLast
+    ? [{ label: { group: 'actions', key: 'bottles_all_gone', values: undefined }, call: call('jar empty', { jar }) }]
+    : [
+        {
+          label: { group: 'actions', key: 'bottles_label', values: undefined },
+          call: call('jar label', { jar }),
+          depth: 'more',
+        },
+      ]
+}
+
+async function takenReply(input: Input & { readonly jar: Given<string> }, context: Context): Promise<Reply> {
+  const { given, opened } = input
+  if (given !== undefined && opened !== undefined) throw new ChatError('too_many_options', 'bottles_one_way', {})
+  const [use, asked] = given === undefined ? (['opened', opened!] as const) : (['given', given] as const)
+  const recorded = await recordStep(context, input, {
+    happening: (story): BottlesOut => ({
+      kind: 'bottles_out',
+      use,
+      bottles: asOptionProblem(use, () => bottlesTaken(asked.is, story)),
+    }),
+  })
+  const view = viewOf(recorded.jar, context)!
+  const reply = stepReply(context, input, recorded, {
+    headline: recordedHeadline(recorded, context),
+    notes: [stockNote(recorded.story)],
+    actions: lastActions(view, context),
+  })
+  return { ...reply, table: inMore(reply.table), data: { ...reply.data, ...stockData(view) } }
+}
+
+/** What is left of one jar, or of all of them. */
+function shelfReply(views: readonly JarView[], context: Context): Reply {
+  const shelved = views.filter(({ story }) => bottleStock(story).length > 0)
+  const count = shelved.reduce((sum, { story }) => sum + leftOf(bottleStock(story)), 0)
+  const [only] = views
+  return {
+    headline: { group: 'headlines', key: 'bottles_shelf', values: { count, jars: shelved.length } },
+    table: [],
+    sure: [],
+    notes: shelved.map(({ story }) => stockNote(story)),
+    cautions: dangerCautions(shelved.map(({ story }) => story)),
+    actions: views.length === 1 && shelved.length === 1 && only !== undefined ? lastActions(only, context) : [],
+    data: { jars: shelved.map(stockData) },
+    kitchen: 'metric',
+  }
+}
+
+export const bottlesCommand = defineCommand({
+  ...signature('bottles'),
+  async run(input, context) {
+    const { jar, given, opened } = input
+    if (given !== undefined || opened !== undefined) {
+      if (jar === undefined) throw new ChatError('missing_option', 'bottles_of_which', {}, { option: 'jar' })
+      return takenReply({ ...input, jar }, context)
+    }
+    if (jar !== undefined) return shelfReply([await jarNamed(jar.is, context)], context)
+    const { jars } = await context.store.read(context.userId)
+    const views = jars.flatMap((each) => viewOf(each, context) ?? []).filter((view) => !isFinished(view))
+    return shelfReply(views, context)
+  },
+})
