@@ -92,6 +92,7 @@ const STEPS: Readonly<Record<HappeningKind, string>> = {
   measured: 'measuring',
   sweetened: 'sweetening',
   bottled: 'bottling',
+  bottles_out: 'counting of bottles',
   opened: 'opening',
   emptied: 'emptying',
   discarded: 'throwing away',

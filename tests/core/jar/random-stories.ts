@@ -10,7 +10,8 @@ const numberIn = (min: number, max: number) => fc.double({ min, max, noNaN: true
 
 const measured = (max: number): fc.Arbitrary<Measured> =>
   fc.record({
-    value: fc.oneof(fc.constant(0), numberIn(0, max)),
+    // No scale and no jug tells less; what is read is 0.01 g at least.
+    value: fc.oneof(fc.constant(0), numberIn(1e-6, max)),
     plusMinus: fc.oneof(fc.constant(0), numberIn(0, max / 10)),
   })
 
@@ -102,7 +103,6 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     other: 'sun',
     into: null,
   }),
-  fc.constant<Happening>({ kind: 'bottles_out', use: 'given', bottles: [{ count: 1, volumeMl: 500 }] }),
   fc.constant<Happening>({ kind: 'noted', note: 'clear', where: 'cellar', vessel: null }),
   fc.constant<Happening>({ kind: 'bottled', bottles: [{ count: 3, volumeMl: 500 }] }),
   fc.constant<Happening>({ kind: 'opened' }),
@@ -113,6 +113,7 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     { kind: 'put_off', untilDay: '2026-12-01', untilMs: null },
     { kind: 'put_off', untilDay: '2026-12-01', untilMs: Date.UTC(2026, 11, 1, 18) },
   ),
+  fc.constant<Happening>({ kind: 'bottles_out', use: 'given', bottles: [{ count: 1, volumeMl: 500 }] }),
 )
 
 const moment = fc.tuple(fc.integer({ min: -1, max: 12 }), fc.integer({ min: 0, max: 3 })).map(([day, m]) => on(day, m))
