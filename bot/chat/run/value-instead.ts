@@ -116,8 +116,18 @@ const batchIn = ({ options }: Invocation, option: string): Readonly<Record<strin
   return read === null || read.name !== null ? null : Object.fromEntries(read.options)
 }
 
-/** Options that are often said without their names, behind another one's text. */
-const UNNAMED = ['strength', 'sweetness', 'spirit', 'to-strength', 'to-sweetness', 'water', 'sugar', 'bottles'] as const
+const STRENGTH = /^[\d.,]+\s*(?:%|°|proof)/i
+const SWEETNESS = /g\s*\/\s*l|^(?:dry|everyday|rich)$/i
+
+/** Options that are often said without their names, behind another one's text, and what such a text looks like. */
+const UNNAMED: readonly (readonly [option: string, looks: RegExp])[] = [
+  ['strength', STRENGTH],
+  ['sweetness', SWEETNESS],
+  ['spirit', /\d.*(?:%|°|proof)/i],
+  ['to-strength', STRENGTH],
+  ['to-sweetness', SWEETNESS],
+  ['bottles', /\d\s*x\s*\d/i],
+]
 
 /** What stood behind an option's text, in each option that it may belong to. */
 const moved = (
@@ -128,7 +138,7 @@ const moved = (
   if (problem.problem !== 'unexpected_text') return []
   const { extra } = problem.values as Values<'unexpected_text'>
   const text = extra.replace(/^(?:and|at|in|to|with|,|@)\s+/i, '')
-  return UNNAMED.filter((each) => options[each] === undefined).map((each) => ({
+  return UNNAMED.filter(([each, looks]) => options[each] === undefined && looks.test(text)).map(([each]) => ({
     [option]: without(options[option]!, extra),
     [each]: text,
   }))
@@ -165,6 +175,9 @@ const textsFor = (problem: Problem, option: string, whole: string): readonly str
   return [...changed.filter((text) => text !== whole), ...others]
 }
 
+/** Lines that are tried for one answer, which has to come soon. */
+const MOST_TRIED = 6
+
 /** A problem of an option's text, with the whole line and a text in its place that runs. */
 export async function withValueInstead(problem: Problem, call: Invocation, attempt: Try): Promise<Problem> {
   const { option } = problem
@@ -177,7 +190,7 @@ export async function withValueInstead(problem: Problem, call: Invocation, attem
     ...moved(problem, call, option),
     ...textsFor(problem, option, whole).map((text) => ({ [option]: text })),
   ]
-  for (const changed of changes) {
+  for (const changed of changes.slice(0, MOST_TRIED)) {
     const line = lineWith(call, changed)
     if ((await attempt(line)).ok) return { ...problem, values: { ...problem.values, line } as Problem['values'] }
   }

@@ -145,24 +145,25 @@ export const jarProblems = {
   too_many_changes: ({ jar, most }) =>
     `You’ve filled, measured and sweetened ${jar} ${most} times. I can’t follow any more.`,
   note_too_long: ({ length, most }) => `That note is ${length} characters long. Could you say it in ${most}?`,
-  no_rhythm: () => 'I can remind you daily, every other day, or not at all (off). Which one?',
-  no_format: () => 'As json, which I can read back, or as csv, for a spreadsheet?',
+  no_rhythm: ({ typed }) => `“${typed}”? I can remind you daily, every other day, or not at all (off).`,
+  no_format: ({ typed }) => `“${typed}”: is that json, which I can read back, or csv, for a spreadsheet?`,
   no_place: ({ typed }) => `I don’t know the place “${typed}”. Here or private?`,
   place_elsewhere: ({ typed, isTerminal }) =>
     isTerminal
       ? `“${typed}” only works in Discord. In this window, reminders come here.`
       : `I can’t remind you at “${typed}” from here. Here or private?`,
-  bad_rating: () => 'How good is it, from 1 (poor) to 5 (superb)?',
-  not_ahead_today: () => 'That’s past the end of today. Try until:23:30 or until:tomorrow.',
+  bad_rating: ({ typed }) => `“${typed}”: how good is that, from 1 (poor) to 5 (superb)?`,
+  not_ahead_today: ({ typed }) => `“${typed}” is past the end of today. Try until:23:30 or until:tomorrow.`,
   not_ahead: ({ typed }) => `“${typed}” is over already. Until when? For example until:tomorrow.`,
-  pause_long: () => 'That would switch reminders off for more than three months. If you mean it, add the year.',
+  pause_long: ({ typed }) =>
+    `“${typed}” would switch reminders off for more than three months. If you mean it, add the year.`,
   bad_entry_number: ({ typed }) => `“${typed}” isn’t the number of an entry. Which one is it: 1, 2, 3 …?`,
   none_to_shake: () => 'Nothing is steeping, so there’s nothing to shake.',
   nothing_to_correct: ({ jar, seq, options }) => {
     const said = either(options.map((option) => `${option}:`))
     return `${seq === null ? `Nothing about ${jar}` : `Entry ${seq} of ${jar}`} has ${seq === null ? said : `no ${said}`}. See what there is: ${toShow(jar)}`
   },
-  compare_two: () => 'Which two? Join them with a +, like compare:lemon + walnut.',
+  compare_two: ({ typed }) => `“${typed}”: which two are those? Join them with a +, like compare:lemon + walnut.`,
 } satisfies Written<JarProblems>
 
 const LEAST_SUGAR_G_PER_L = 1

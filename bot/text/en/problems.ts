@@ -144,8 +144,10 @@ export const quantityProblems = {
     `There are two ${kind === 'amount' ? 'amounts' : kind === 'strength' ? 'strengths' : 'sweetnesses'} in ${inQuotes(typed)}. Which one is it?${typeIt(line)}`,
   other_sweetener: ({ sweetener, line }) =>
     `I can’t work with ${sweetener}. What else have you got: sugar, honey, maple or agave syrup? ${forExample(line, '500 g sugar')}`,
-  which_syrup: ({ choices, line }) => `How was that syrup made: ${either(choices)}?${typeIt(line)}`,
-  amount_worked_out: ({ fix, line }) => `I work that amount out. Just say what it is: ${line ?? fix}`,
+  which_syrup: ({ typed, choices, line }) =>
+    `${inQuotes(typed)}: how was that syrup made, ${either(choices)}?${typeIt(line)}`,
+  amount_worked_out: ({ typed, fix, line }) =>
+    `${inQuotes(typed)}: I work that amount out. Just say what it is: ${line ?? fix}`,
   one_sweetener: ({ typed }) => `There are two sweeteners in ${inQuotes(typed)}. Which one sweetens it?`,
   dangling_plus: ({ typed }) => `There’s nothing beside a + in ${inQuotes(typed)}. What goes there?`,
 
@@ -168,12 +170,13 @@ export const quantityProblems = {
   day_or_month: ({ typed, days }) =>
     `Is ${inQuotes(typed)} ${days.map(dayName).join(' or ')}? Write the month as a word, like 24 December.`,
 
-  no_date: ({ side, line }) => `Which day${side === 'past' ? ' was it' : ''}? ${forExample(line, exampleDay[side])}`,
+  no_date: ({ typed, side, line }) =>
+    `${inQuotes(typed)}: which day${side === 'past' ? ' was that' : ' is that'}? ${forExample(line, exampleDay[side])}`,
   no_such_day: ({ typed, side, line }) =>
     `There’s no ${inQuotes(typed)}. Which day${side === 'past' ? ' was it' : ''}? ${forExample(line, exampleDay[side])}`,
   other_weekday: ({ day, weekday, line }) =>
     `${dayText(day)} is a ${WEEKDAYS[weekday]}. Which did you mean?${typeIt(line)}`,
-  no_clock_time: ({ line }) => `At what time? ${forExample(line, '09:00')}`,
+  no_clock_time: ({ typed, line }) => `${inQuotes(typed)}: what time is that? ${forExample(line, '09:00')}`,
   date_too_far: ({ typed, line }) =>
     `${inQuotes(typed)} is too far away for me. Which day? ${forExample(line, 'tomorrow')}`,
 
@@ -351,11 +354,11 @@ export const planProblems = {
     `I don’t know what “${typed}” weighs. Can you weigh it? A litre of spirit usually takes ${format.plain(typicalGPerL)}\u00a0g ${cookName(id)}.`,
   plant_twice: ({ id }) =>
     `${id === null ? 'One plant' : capital(cookName(id))} is in there twice. How much is it in all?`,
-  bottles_not_read: () => 'How many bottles, and what size? For example bottles:4 x 500 ml.',
+  bottles_not_read: ({ typed }) => `“${typed}”: how many bottles, and what size? For example bottles:4 x 500 ml.`,
   spirit_out_of_range: ({ wantedMl }, format) =>
     `That spirit can’t fill ${format.volume(exactly(wantedMl))} with so much fruit. Use less fruit, or stronger spirit.`,
   ready_too_soon: ({ readyBy, earliest }, format) =>
     `It can’t be ready by ${format.day(readyBy)}. Even in a hurry it takes until ${format.day(earliest)}.`,
-  yes_or_no: () => 'Yes or no?',
+  yes_or_no: ({ typed }) => `“${typed}”: is that yes or no?`,
   ready_by_unknown: ({ name }) => `I have no days for ${name}, so I can’t plan towards one. Leave out ready-by:.`,
 } satisfies Written<PlanProblems>

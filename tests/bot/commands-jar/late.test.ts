@@ -103,7 +103,7 @@ describe('all', () => {
     expect(await desk.textOf('/jar later lemon until:3 hours')).toMatch(/lemon until 15:00 on 5 November 2026\./)
     expect(await desk.textOf('/jar later lemon until:11:00')).toMatch(/lemon until 11:00 on 6 November 2026\./)
     expect(await desk.textOf('/jar later lemon until:later today')).toContain('18:00 on 5 November 2026')
-    expect((await desk.refused('/jar later lemon until:25:00')).message).toContain('At what time?')
+    expect((await desk.refused('/jar later lemon until:25:00')).message).toContain('25:00')
     expect((await desk.refused('/jar later lemon until:0 hours')).code).toBe('bad_value')
     expect((await desk.person()).jars[0]?.entries.at(-1)).toMatchObject({
       kind: 'put_off',

@@ -137,7 +137,7 @@ describe('refused with unknown-ok:yes', () => {
   test.each(['maybe', 'yes please', '1', 'true'])('an answer of %s', async (answer) => {
     const { error } = await askAny(`/plan of:30 g jaboticaba spirit:1 l 95% unknown-ok:${answer}`)
     expect(error).toMatchObject({ code: 'bad_value', option: 'unknown-ok' })
-    expect(error!.message).toContain('Yes or no?')
+    expect(error!.message).toContain('is that yes or no?')
   })
 })
 

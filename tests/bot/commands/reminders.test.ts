@@ -125,11 +125,11 @@ describe('/reminders', () => {
     ['place:private', { kind: 'console' }, /^“private” only works in Discord/],
     ['place:console', channel, /^I can’t remind you at “console” from here\. Here or private\?$/],
     ['place:shed', channel, /^I don’t know the place “shed”/],
-    ['time:25', channel, /^At what time\? For example: \/reminders time:09:00$/],
+    ['time:25', channel, /^“25”: what time is that\? For example: \/reminders time:09:00$/],
     ['shake:hourly', channel, /daily, every other day, or not at all \(off\)/],
     ['pause-until:today', channel, /^“today” is over already/],
     ['pause-until:2 December 2025', channel, /^“2 December 2025” is over already/],
-    ['pause-until:soon', channel, /^Which day\? For example: \/reminders pause-until:in 2 weeks$/],
+    ['pause-until:soon', channel, /^“soon”: which day is that\? For example: \/reminders pause-until:in 2 weeks$/],
     ['zone:Larderland', channel, /^I don’t know “Larderland”.*zone:London$/],
   ])('refuses %s in a sentence and keeps what is set', async (options, place, message) => {
     const desk = await sit(place)

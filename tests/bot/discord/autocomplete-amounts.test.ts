@@ -71,7 +71,7 @@ describe('entries', () => {
     const all = await offers('jar correct', 'entry', '', { jar: 'lemon' })
     expect(all.map(([, value]) => value)).toEqual(['2', '1'])
     expect(all[0]![0]).toBe('2: shaken, 25 November 2026')
-    expect(all[1]![0]).toMatch(/^1: started with .*lemon.*…$/i)
+    expect(all[1]![0]).toMatch(/^1: started with .*lemon/i)
     expect(await valuesOf('jar correct', 'entry', 'shak', { jar: 'lemon' })).toEqual(['2'])
     expect(await offers('jar correct', 'entry', '', { jar: 'quince' })).toEqual([])
     expect(await offers('jar correct', 'entry', '')).toEqual([])

@@ -23,8 +23,8 @@ describe('/reminders place:here', () => {
   it.each(rights)('says that %s is missing, and changes nothing', async (right, named) => {
     fake.deny(fake.channel, right)
     const answer = await fake.slash('reminders', { place: 'here', time: '18:30' })
-    expect(answer.text).toContain(`the permission ${named}:`)
-    expect(answer.text).toContain('nothing was changed')
+    expect(answer.text).toContain(`the permission ${named}.`)
+    expect(answer.text).toContain('Nothing was changed')
     expect((await bot.store.read(fake.user.id)).settings).toMatchObject({ place: null, atMinutes: 540 })
   })
 
@@ -39,7 +39,7 @@ describe('/reminders place:here', () => {
     const group = fake.newGroup('the shed', fake.user)
     for (const channel of [foreign, group]) {
       const answer = await fake.slash('reminders', { place: 'here' }, { channel, install: 'user' })
-      expect(answer.text).toContain('I am not in this place myself')
+      expect(answer.text).toContain('I’m not in this server myself')
       expect(answer.text).toContain('place:private')
     }
     expect(await placeKept()).toBeNull()
@@ -61,7 +61,7 @@ describe('/reminders place:private', () => {
   it('is refused where Discord does not open them', async () => {
     fake.outage('openDm', { status: 403, code: 50007 })
     const answer = await fake.slash('reminders', { place: 'private' })
-    expect(answer.text).toContain('does not let me write to you')
+    expect(answer.text).toContain('won’t let me write to you')
     expect(await placeKept()).toBeNull()
   })
 

@@ -154,17 +154,17 @@ describe('files in a message', () => {
     ])
   })
 
-  it('that could not be made or are too big are told', async () => {
+  it('that couldn’t be made or are too big are told', async () => {
     const big = drawn({ name: 'big.png', bytes: new Uint8Array(10 * 1024 * 1024 + 1) })
     const messages = withFiles(await base(), [drawn({ bytes: null }), big], speech)
     const text = JSON.stringify(messages)
-    expect(text).toContain('The file a.ics could not be made')
+    expect(text).toContain('The file a.ics couldn’t be made')
     expect(text).toContain('The file big.png is too big for Discord')
     expect(messages[0]!.files).toBeUndefined()
     valid(messages)
   })
 
-  it('say in their place that they did not get through, beside what failed before', async () => {
+  it('say in their place that they didn’t get through, beside what failed before', async () => {
     const [{ withoutFiles, ...message }] = withFiles(
       await base(),
       [drawn({}), drawn({ name: 'b.png', bytes: null })],
@@ -172,8 +172,8 @@ describe('files in a message', () => {
     ) as [MessagePayload]
     expect(message.files).toHaveLength(1)
     const text = JSON.stringify(withoutFiles)
-    expect(text).toContain('The file a.ics did not get through to Discord')
-    expect(text).toContain('The file b.png could not be made')
+    expect(text).toContain('The file a.ics didn’t get through to Discord')
+    expect(text).toContain('The file b.png couldn’t be made')
     expect(text).not.toContain('attachment://')
     valid([withoutFiles!])
   })

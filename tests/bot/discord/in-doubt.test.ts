@@ -35,7 +35,7 @@ it('says what may have been kept without a path, and keeps it once when it is sa
   await fake.slash('jar start', LEMON)
   isFailing = true
   const failed = await fake.slash('jar taste', { jar: 'lemon', rating: '4' })
-  expect(failed.text).toContain('it may be kept or not')
+  expect(failed.text).toContain('I may have kept it or not')
   expect(failed.text).toContain('/jar show')
   expect(failed.text).not.toMatch(/srv|EIO|json|nothing was changed/i)
   const again = await fake.slash('jar taste', { jar: 'lemon', rating: '4' })

@@ -114,7 +114,7 @@ describe('/reminders', () => {
   it('knows no place that is elsewhere', async () => {
     const form = await fake.press((await fake.slash('reminders')).message, 'Time…')
     const refused = await fake.submit(form, { line: '/reminders place:console' })
-    expect(refused.text).toBe('I can’t remind you at “console” from here. Say here or private.')
+    expect(refused.text).toBe('I can’t remind you at “console” from here. Here or private?')
   })
 
   it('offers nothing in private that is the same twice', async () => {

@@ -16,7 +16,7 @@ it('is offered with the first reply that schedules something, and taken', async 
   const [select] = selectsOf(started.message!.json)
   expect(started.text).toContain('I’m using UTC time')
   expect(select).toMatchObject({ placeholder: en.discord.chooseZone() })
-  expect(select!.options![0]).toMatchObject({ value: 'Europe/London', description: 'It is 09:00 there now' })
+  expect(select!.options![0]).toMatchObject({ value: 'Europe/London', description: 'It’s 09:00 there now' })
   const chosen = await fake.choose(started.message, select!.custom_id!, ['Europe/Rome'])
   expect(chosen).toMatchObject({ isPrivate: true })
   expect(chosen.text).toContain('Europe/Rome')
