@@ -286,7 +286,7 @@ export const stepSentences = {
         ? `What the plants give off hides some strength from a hydrometer, so it’s about ${format.strength(abvPercent)}.`
         : `At ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}. What the plants give off hides some strength from a hydrometer, so it’s about ${format.strength(abvPercent)}.`,
     jar_reading_hidden: ({ read, expected, plants, isSweetened }, format) =>
-      `${dissolved(plants, isSweetened)} hides strength from a hydrometer. I expect ${format.strength(expected)}, and your ${format.strength(read)} fits that, so I go by what went in.`,
+      `${dissolved(plants, isSweetened)} hides strength: I expect ${format.strength(expected)}, your ${format.strength(read)} fits that.`,
     jar_targets_unreached: ({ abvPercent, sugarGPerL }, format) =>
       `Sugar and water can’t bring this to ${format.plain(abvPercent, 0)} % with ${format.plain(sugarGPerL, 0)} g/L, as planned. Choose another strength or sweetness.`,
     jar_clearing: ({ way }) => CLEARING[way],

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { testDesk } from '../test-desk.ts'
 import { jarDesk, numberIn } from './desk.ts'
 
 const COFFEE = 'of:200 g cracked coffee spirit:1 l 60%'
@@ -23,6 +24,18 @@ test('what coffee gives off explains a low reading, and the strength is taken fr
   expect(keys(json)).toContain('jar_reading_hidden')
   const { text } = json.notes.find(({ key }) => key === 'jar_reading_hidden')!
   expect(text.replaceAll('\u00a0', ' ')).toMatch(/coffee.*hides strength.*I expect 5\d\.\d %.* your 54 %.* fits/)
+})
+
+test.each([
+  [80, 8],
+  [44, 12],
+])('that is said on the first screen, in %d columns and %d lines', async (width, most) => {
+  const desk = jarDesk('2026-11-01')
+  await desk.ask(`/jar start herb ${COFFEE} ${TO}`)
+  const first = testDesk({ width, asker: desk.asker, nowMs: Date.UTC(2026, 10, 9, 12) })
+  const text = await first.firstOf('/jar strain herb measured:740 ml strength:54%')
+  expect(text.replaceAll(/\s+/g, ' ')).toContain('hides strength: I expect')
+  expect(text.split('\n').filter((line) => line.trim() !== '').length).toBeLessThanOrEqual(most)
 })
 
 test('a reading that nothing dissolved explains is taken, and said to be another than was expected', async () => {

@@ -132,10 +132,12 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
     notes: [
       ...asked,
       ...leftOutNotes(story),
+      // Another strength than the headline's is reckoned with.
+      ...readingNotes({ corrected: null, hidden: hiddenStrength(story) }),
       ...inMore([
         ...unmeasuredNotes(story),
         ...countedNotes(story),
-        ...readingNotes({ corrected: correctedReading(story), hidden: hiddenStrength(story) }),
+        ...readingNotes({ corrected: correctedReading(story), hidden: null }),
         ...boilNotes(found?.syrup ?? null),
         ...clearingNotes(story),
         ...(found === null ? [] : sweetenerNotes([found.syrup.sweetener], found.syrup.sweetener)),
