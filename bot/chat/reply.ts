@@ -19,6 +19,8 @@ export interface Action extends Deep {
 export interface Row extends Deep {
   readonly label: Message<'rows'>
   readonly cell: Message<'cells'>
+  /** What to type for it, beside it; a surface with buttons has one among the actions instead. */
+  readonly call?: Call
 }
 
 /** A value that survives JSON: full doubles, null where unknown, never absent. */

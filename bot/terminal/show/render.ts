@@ -94,7 +94,12 @@ export const render = (
   const { headline, under = [], table, sure, notes, cautions, actions } = partsAt(reply, shown)
   const said = (each: Reply['headline']) => wrap(clean(words.say<'headlines'>(each, kitchen)), screen.width)
   const rows = table.map(
-    ({ label, cell }) => [clean(words.say<'rows'>(label, kitchen)), clean(words.say<'cells'>(cell, kitchen))] as const,
+    ({ label, cell, call }) =>
+      [
+        clean(words.say<'rows'>(label, kitchen)),
+        clean(words.say<'cells'>(cell, kitchen)),
+        call === undefined ? '' : clean(words.line(call)),
+      ] as const,
   )
   const noteLines = notes.flatMap((each) => {
     const text = clean(words.say<'notes'>(each, kitchen))

@@ -29,7 +29,7 @@ export function askedText({
   const jars = firstNames(names, MOST_NAMES)
   if (duty === 'ready' && isTooStrong) return `${jars} ${plural(names.length, 'has', 'have')} rested`
   if (duty === 'ready') return `${jars} ${plural(names.length, 'is', 'are')} ready to drink`
-  if (duty === 'add') return `add the later plants to ${jars}`
+  if (duty === 'add') return `add the rest to ${jars}`
   return `${listed([duty, ...also].map((kind) => dutyVerbs[kind].todo))} ${jars}`
 }
 

@@ -12,6 +12,7 @@ import type {
   ComparedName,
   CompareMessages,
   JarProgress,
+  JobSaid,
   ListMessages,
   NotebookBatch,
   NotebookMessages,
@@ -21,8 +22,20 @@ import type {
 } from '../messages/jar-views.ts'
 import { dangerWords } from './jar-danger.ts'
 import { entryNumber, entryText } from './jar-entries.ts'
-import { askedText, comingText, tasksText } from './jar-tasks.ts'
-import { counted, daysWords, dayWords, listed, MONTHS, shortDayWords } from './phrases.ts'
+import { askedText, comingText, dutyVerbs, tasksText } from './jar-tasks.ts'
+import {
+  capital,
+  counted,
+  countWord,
+  daysWords,
+  dayWords,
+  firstNames,
+  listed,
+  MONTHS,
+  plural,
+  shortDayWords,
+} from './phrases.ts'
+import { sweetenerName } from './sweeteners.ts'
 import { inJarText, nameText, noteText } from './words.ts'
 
 /** Keeps the parts of a row together and under each other. */
@@ -44,24 +57,48 @@ export const bar = (day: number, ofDays: number): string => {
 /** `day 12 of 30`; what is ready has arrived, and is late for nothing. */
 export const dayOfText = ({ stage, day, ofDays }: JarProgress): string =>
   ofDays === null || stage === 'ready' ? `day ${day}` : `day ${day} of ${ofDays}`
+/** From so many on the rest is counted. */
+const MOST_NAMES = 4
+
+/** `510 g sugar in 1.51 l water`, `190 g sugar, no water`. */
+const syrupText = ({ sweetener, sugarG, waterMl }: NonNullable<JobSaid['syrup']>, format: Format): string => {
+  const [sugar, water] = [
+    `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`,
+    `${format.round.volume(waterMl)} water`,
+  ]
+  if (sugarG === 0) return water
+  return waterMl === 0 ? `${sugar}, no water` : `${sugar} in ${water}`
+}
+
+/** `strain by 8 November`, `sweeten: 510 g sugar in 1.51 l water`, `add the cloves`. */
+function jobText({ task, plants, syrup, today }: JobSaid, format: Format): string {
+  const { kind, byDay, state } = task
+  const verb = kind === 'add' && plants.length > 0 ? `add the ${listed(plants.map(nameText))}` : dutyVerbs[kind].todo
+  if (kind === 'sweeten') return syrup === null ? verb : `${verb}: ${syrupText(syrup, format)}`
+  if (kind !== 'strain') return verb
+  if (state === 'overdue') return `${verb} now`
+  return byDay === null || byDay === today ? `${verb} today` : `${verb} by ${dayWords(byDay, today, format)}`
+}
+
 /** What `/jar list` says. */
 export const listSentences = {
   headlines: {
-    jars_none: () => 'No jar is running. /plan works out what goes into one, /jar start begins it.',
-    jars_today: ({ held, today, next, isToday }, format) => {
-      const first = held.length === 0 ? '' : `Look after ${listed(held)} first. `
-      const none = held.length === 0 ? 'Nothing to do today.' : 'Nothing else to do today.'
-      const now = today.length === 0 ? none : `Today: ${today.map(askedText).join('; ')}.`
-      const later = next.map((coming) => comingText(coming, isToday, format))
-      return later.length === 0 ? `${first}${now}` : `${first}${now} Next: ${later.join('; ')}.`
+    jars_none: () => 'No jars yet.',
+    jars_today: ({ held, jobs }) => {
+      const first = held.length === 0 ? '' : `Look after ${firstNames(held, MOST_NAMES)} first. `
+      if (jobs === 0) return `${first}${held.length === 0 ? 'Nothing to do today.' : 'Nothing else to do today.'}`
+      return `${first}${capital(countWord(jobs))} ${plural(jobs, 'job')} today.`
     },
   },
 
   rows: {
     jar: ({ name }) => name,
+    jobs_shake: () => 'shake',
   },
 
   cells: {
+    job: jobText,
+    job_shake: ({ names }) => firstNames(names, MOST_NAMES),
     jar_progress: (values, format) => {
       const { stage, day, ofDays, tasks, today, danger } = values
       const parts = [
@@ -77,8 +114,12 @@ export const listSentences = {
   },
 
   notes: {
+    jobs_more: ({ count }) => `And ${countWord(count)} more ${plural(count, 'job')}.`,
+    jars_coming: ({ next, today }, format) =>
+      `Coming: ${next.map((coming) => comingText(coming, today, format)).join(', ')}.`,
+    jars_ready: ({ names }) => `Ready to drink: ${firstNames(names, MOST_NAMES)}.`,
     jars_finished: ({ count }) =>
-      `${count === 1 ? 'One finished batch is' : `${count} finished batches are`} in /notebook.`,
+      `${capital(countWord(count))} finished ${plural(count, 'jar is', 'jars are')} in your notebook: /notebook`,
     jars_set_aside: ({ file, day }, format) => {
       const kept = `I couldn't read your jars and settings, so I began a new file. The old one is kept${file === null ? '' : ` as ${file}`}.`
       return day === null
@@ -92,10 +133,11 @@ export const listSentences = {
     jars_paused: ({ until, today }, format) =>
       until === ENDLESS
         ? 'I’ve stopped reminding you. To start again: /reminders pause-until:off'
-        : `Reminders pause until ${dayWords(until, today, format)}; /reminders changes that.`,
+        : `No reminders until ${dayWords(until, today, format)}. To start them again: /reminders pause-until:off`,
   },
 
   actions: {
+    jars_plan: () => 'Plan one',
     jars_shaken: ({ count }) => (count === 1 ? 'Shaken' : 'All shaken'),
   },
 } satisfies Feature<ListMessages>

@@ -2,6 +2,7 @@ import type { Ingredients } from '../../../core/jar/entry/entry.ts'
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
+import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
@@ -13,10 +14,18 @@ import type { Plain } from './plain.ts'
 export interface TodayHeadline {
   /** What needs putting right before anything else. */
   readonly held: readonly string[]
-  readonly today: readonly AskedTask[]
-  /** The soonest first. */
-  readonly next: readonly ComingTasks[]
-  readonly isToday: IsoDay
+  /** How many jobs there are today. */
+  readonly jobs: number
+}
+
+/** What one jar asks for today. */
+export interface JobSaid {
+  readonly task: TaskSaid
+  /** What goes into it now. */
+  readonly plants: readonly PlantName[]
+  /** What is stirred in, 0 of what is not; null where that is not known, or nothing is. */
+  readonly syrup: { readonly sweetener: MaterialId; readonly sugarG: number; readonly waterMl: number } | null
+  readonly today: IsoDay
 }
 
 export interface JarProgress {
@@ -67,10 +76,12 @@ export interface ListMessages {
   headlines: Plain<'jars_none'> & {
     jars_today: TodayHeadline
   }
-  rows: {
+  rows: Plain<'jobs_shake'> & {
     jar: { readonly name: string }
   }
   cells: {
+    job: JobSaid
+    job_shake: { readonly names: readonly string[] }
     jar_progress: JarProgress & {
       readonly tasks: readonly TaskSaid[]
       readonly today: IsoDay
@@ -78,6 +89,11 @@ export interface ListMessages {
     }
   }
   notes: {
+    /** Of which the first screen has no room. */
+    jobs_more: { readonly count: number }
+    /** The soonest first. */
+    jars_coming: { readonly next: readonly ComingTasks[]; readonly today: IsoDay }
+    jars_ready: { readonly names: readonly string[] }
     jars_finished: { readonly count: number }
     jars_set_aside: { readonly file: string | null; readonly day: IsoDay | null }
     jars_unsent: {
@@ -86,7 +102,7 @@ export interface ListMessages {
     }
     jars_paused: { readonly until: IsoDay; readonly today: IsoDay }
   }
-  actions: {
+  actions: Plain<'jars_plan'> & {
     jars_shaken: { readonly count: number }
   }
 }

@@ -9,7 +9,7 @@ describe('a row of /jar list', () => {
   const rowOn = async (isoDay: string) => {
     const nowMs = Date.parse(`${isoDay}T12:00:00Z`)
     const desk = await deskWith({ jars: [lemon] }, { nowMs })
-    return (await desk.textOf('/jar list')).split('\n').find((line) => line.startsWith('  lemon'))
+    return (await desk.textOf('/jar list')).split('\n').find((line) => /^ {2}lemon +steeping/.test(line))
   }
 
   it.each([

@@ -35,9 +35,7 @@ const twenty = Array.from({ length: 20 }, (_, index) => {
 describe('/jar list', () => {
   it('says how to begin where there is no jar', async () => {
     const desk = await deskWith({})
-    expect(await desk.textOf('/jar list')).toBe(
-      'No jar is running. /plan works out what goes into one, /jar start begins it.',
-    )
+    expect(await desk.textOf('/jar list')).toMatch(/^No jars yet\.\n\n.*: \/plan of:10 lemons spirit:1 l 95%$/)
     expect((await desk.jsonOf('/jar list')).data).toEqual({ jars: [] })
   })
 
@@ -57,20 +55,23 @@ describe('/jar list', () => {
       ],
     })
     const text = await desk.textOf('/jar list')
-    const [headline] = text.split('\n\n')
-    expect(headline?.replaceAll('\n', ' ')).toMatch(/^Today: .*shake lemon.*\. Next: .* on 1 December\.$/)
+    expect(text).toMatch(
+      /^Two jobs today\.\n\n {2}lemon +taste {3}\/jar taste lemon rating:4\n {2}shake +lemon {3}\/jar shake lemon\n/,
+    )
+    expect(text).toMatch(/^• Coming: .* on 1 December\.$/m)
     expect(text).toContain('  lemon   steeping  ███░░░░░░░ day 13 of 33  ')
     expect(text).toContain('  walnut  steeping  █████░░░░░ day 20 of 40  ')
     expect(text.indexOf('  lemon ')).toBeLessThan(text.indexOf('  walnut '))
     expect(text).not.toContain('last year')
-    expect(text).toContain('• One finished batch is in /notebook.')
-    expect(text).toContain('Shaken: /jar shake lemon')
+    expect(text).toMatch(/^• One .*\/notebook$/m)
   })
 
   it.each([40, 80])('fits %i columns with twenty jars and names in any script', async (width) => {
     const desk = await deskWith({ jars: twenty }, { width })
     const text = await desk.textOf('/jar list')
-    for (const line of text.split('\n')) expect(stringWidth(line), line).toBeLessThanOrEqual(width)
+    // A line to type is never broken.
+    for (const line of text.split('\n').filter((each) => !/^ *\//.test(each)))
+      expect(stringWidth(line), line).toBeLessThanOrEqual(width)
     for (const name of ['lemon', 'jar 19', '🍋🍋']) expect(text).toContain(name)
     expect(text.match(/[█░]{10}/g)).toHaveLength(20)
     expect(text).toContain('and 16 more')
@@ -119,7 +120,7 @@ describe('/jar list', () => {
   it('tells of a pause until it is over', async () => {
     const settings = { ...NOBODY.settings, pausedUntil: '2026-12-03' }
     const paused = await deskWith({ jars: [steeping('aaaa1', 'lemon')], settings })
-    expect(await paused.textOf('/jar list')).toContain('• Reminders pause until 3 December; /reminders changes that.')
+    expect(await paused.textOf('/jar list')).toMatch(/• .*3 December[\s\S]*\/reminders/)
     const over = await deskWith({ jars: [], settings }, { nowMs: Date.UTC(2026, 11, 3, 12) })
     expect(await over.textOf('/jar list')).not.toContain('pause')
   })

@@ -1,29 +1,27 @@
 import { isHeld } from '../../../../core/jar/limits/judge-jar.ts'
-import type { DutyKind } from '../../../../core/jar/tasks/duty.ts'
 import { firstTask, isFinished, type JarView, type ShownTask, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { drinksIn } from '../../../../core/recipe/drinks-in.ts'
+import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
 import type { Person, SetAside } from '../../../../store/person.ts'
 import { StorageError } from '../../../../store/storage-error.ts'
 import { unsentOf, withoutNews } from '../../../../store/unsent.ts'
 import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
 import type { Action, Reply, ReplyFile, Row } from '../../../chat/reply.ts'
 import { shelf } from '../../../picture/shelf/shelf.ts'
 import { shelfData } from '../../../picture/shelf/shelf-data.ts'
 import type { Message } from '../../../text/words.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { pictureFile } from '../../reply/picture-file.ts'
-import { addActions } from '../known/add-line.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarBrief } from '../known/jar-data.ts'
-import { jarRef } from '../known/jar-ref.ts'
 import { todayOf, viewOf } from '../known/view-of.ts'
+import { firstScreen, jobsOf } from './jobs.ts'
 
-type Headline = Extract<Message<'headlines'>, { key: 'jars_today' }>['values']
-
-/** More than these are for /jar show. */
-const MOST_ACTIONS = 5
+type Coming = Extract<Message<'notes'>, { key: 'jars_coming' }>['values']['next']
 
 const rank = ({ agenda: { today }, dangers }: JarView): number =>
   isHeld(dangers) ? -1 : today.length === 0 ? 2 : today.some(({ state }) => state === 'overdue') ? 0 : 1
@@ -41,7 +39,7 @@ interface Named {
 }
 
 /** The jars that ask for the same together. */
-function askedOf(asked: readonly Named[]): Headline['today'] {
+function askedOf(asked: readonly Named[]): Coming[number]['asked'] {
   const keyOf = ({ task: { kind, isTooStrong = false } }: Named): string => `${kind} ${isTooStrong}`
   return [...new Set(asked.map(keyOf))].map((key) => {
     const same = asked.filter((each) => keyOf(each) === key)
@@ -50,11 +48,8 @@ function askedOf(asked: readonly Named[]): Headline['today'] {
   })
 }
 
-const askedToday = (views: readonly JarView[]): Headline['today'] =>
-  askedOf(views.flatMap(({ story: { name }, agenda }) => agenda.today.map((task) => ({ name, task }))))
-
 /** All that comes on the soonest day, what comes at one moment together. */
-function soonest(tasks: readonly Named[]): Headline['next'] {
+function soonest(tasks: readonly Named[]): Coming {
   const day = tasks.map(({ task }) => task.sinceDay).sort()[0]
   const ofDay = tasks
     .filter(({ task }) => task.sinceDay === day)
@@ -69,7 +64,7 @@ function soonest(tasks: readonly Named[]): Headline['next'] {
 const orderOf = ({ task: { kind } }: Named): number => Number(kind === 'shake')
 
 /** What comes next. That a jar will be shaken again is no news, so that what comes after it is named too. */
-function askedNext(views: readonly JarView[]): Headline['next'] {
+function askedNext(views: readonly JarView[]): Coming {
   const coming = views.flatMap(({ story: { name }, agenda }) => agenda.coming.map((task) => ({ name, task })))
   const next = soonest(coming)
   const isNews = next.some(({ asked }) => asked.some(({ duty }) => duty !== 'shake'))
@@ -90,24 +85,33 @@ const rowOf = (view: JarView, today: string): Row => {
   }
 }
 
-const asksFor = (kind: DutyKind) => (view: JarView) => view.agenda.today.some((task) => task.kind === kind)
-
-function shakenAction(views: readonly JarView[], context: Context): readonly Action[] {
-  const shaken = views.filter(asksFor('shake'))
-  const [first] = shaken
-  if (first === undefined) return []
-  const which = shaken.length === 1 ? jarRef(first, context) : 'all'
-  const label = { group: 'actions', key: 'jars_shaken', values: { count: shaken.length } } as const
-  return [{ label, call: call('jar shake', { jar: which }) }]
-}
-
-/** What says that the plants of a later day are in. */
-const addedActions = (views: readonly JarView[], context: Context): readonly Action[] =>
-  views.filter(asksFor('add')).flatMap((view) => addActions(view, context))
-
 /** What puts right what must not be drunk as it is. */
 const mendActions = (views: readonly JarView[], context: Context): readonly Action[] =>
   views.filter(({ dangers }) => isHeld(dangers)).flatMap((view) => dangerActions(view, context))
+
+const moreJobsNotes = (count: number): readonly Message<'notes'>[] =>
+  count === 0 ? [] : [{ group: 'notes', key: 'jobs_more', values: { count } }]
+
+function comingNotes(running: readonly JarView[], today: IsoDay): readonly Message<'notes'>[] {
+  const next = askedNext(running)
+  return next.length === 0 ? [] : [{ group: 'notes', key: 'jars_coming', values: { next, today } }]
+}
+
+/** What has rested and may be drunk as it is. */
+function readyNotes(running: readonly JarView[]): readonly Message<'notes'>[] {
+  const isReady = ({ agenda }: JarView): boolean =>
+    agenda.today.some(({ kind, isTooStrong = false }) => kind === 'ready' && !isTooStrong)
+  const names = running.filter(isReady).map(({ story }) => story.name)
+  return names.length === 0 ? [] : [{ group: 'notes', key: 'jars_ready', values: { names } }]
+}
+
+/** A line that plans something, for whoever has no jar yet. */
+const planActions: readonly Action[] = [
+  {
+    label: { group: 'actions', key: 'jars_plan', values: undefined },
+    call: call('plan', { of: readPlants('10 lemons'), spirit: drinksIn('1 l 95%', { blends: false }) }),
+  },
+]
 
 /** The name of a file is nothing to whoever is not where the files are. */
 const asideSaid = ({ file, day }: SetAside, { place }: Context) => ({
@@ -127,9 +131,11 @@ function notesOf(person: Person, finished: number, context: Context): Reply['not
     ...(until === null || until <= today
       ? []
       : [{ group: 'notes', key: 'jars_paused', values: { until, today } } as const]),
-    ...(finished === 0 ? [] : [{ group: 'notes', key: 'jars_finished', values: { count: finished } } as const]),
   ]
-  return notes
+  return [
+    ...notes,
+    ...(finished === 0 ? [] : inMore([{ group: 'notes', key: 'jars_finished', values: { count: finished } } as const])),
+  ]
 }
 
 /** What is said here is said once; again where the folder is held by another process, which keeps nobody from looking. */
@@ -155,7 +161,8 @@ export const jarListCommand = defineCommand({
     const running = views.filter((view) => !isFinished(view)).toSorted(byUrgency)
     const isToday = todayOf(context)
     const held = running.filter(({ dangers }) => isHeld(dangers)).map(({ story }) => story.name)
-    const values = { held, today: askedToday(running), next: askedNext(running), isToday }
+    const jobs = jobsOf(running, context)
+    const shown = firstScreen(jobs)
     // Where files are kept, one a day would soon be many.
     const isDrawn = running.length > 0 && (picture?.is ?? context.place.kind !== 'console')
     await saidOnce(person, context)
@@ -163,16 +170,24 @@ export const jarListCommand = defineCommand({
       headline:
         running.length === 0
           ? { group: 'headlines', key: 'jars_none', values: undefined }
-          : { group: 'headlines', key: 'jars_today', values },
-      table: running.map((view) => rowOf(view, isToday)),
+          : { group: 'headlines', key: 'jars_today', values: { held, jobs: jobs.length } },
+      table: [
+        ...jobs.slice(0, shown).map(({ row }) => row),
+        ...inMore([...jobs.slice(shown).map(({ row }) => row), ...running.map((view) => rowOf(view, isToday))]),
+      ],
       sure: [],
-      notes: notesOf(person, views.length - running.length, context),
+      notes: [
+        ...moreJobsNotes(jobs.length - shown),
+        ...comingNotes(running, isToday),
+        ...readyNotes(running),
+        ...notesOf(person, views.length - running.length, context),
+      ],
       cautions: dangerCautions(running.map(({ story }) => story)),
       actions: [
         ...mendActions(running, context),
-        ...shakenAction(running, context),
-        ...addedActions(running, context),
-      ].slice(0, MOST_ACTIONS),
+        ...(running.length === 0 ? planActions : []),
+        ...jobs.flatMap(({ action }) => action ?? []),
+      ],
       data: { jars: running.map(jarBrief) },
       kitchen: kitchenOf({}),
       ...(isDrawn && { files: [shelfFile(running, isToday)] }),
