@@ -65,7 +65,7 @@ export const mishapRows = {
     stops: { dairy: said('dairy'), fizzed: said('fizz') },
     causes: {
       light_and_warmth: cause(1, strong, 'p', ['dugo', 'lemonoil']),
-      hot_jar: danger(2, always, 'm', ['fire', 'memory']),
+      hot_jar: danger(2, maybe, 'm', ['fire', 'memory']),
       fermenting: danger(3, mayFerment, 'd', ['keeping'], { leadsTo: 'fermenting', remedies: ['stronger'] }),
       dairy: danger(4, said('dairy'), 'p', ['hazards']),
       plastic: danger(5, said('plastic'), 'm', ['plastic', 'memory'], { leadsTo: 'plastic_taste' }),

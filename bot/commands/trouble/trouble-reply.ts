@@ -119,6 +119,15 @@ const readAs = ({ input }: Asking, { symptom }: Diagnosis): readonly Message<'no
   return isWhole ? [] : [{ group: 'notes', key: 'trouble_read_as', values: { typed: shown(typed), symptom } }]
 }
 
+/** How it is thrown away: what fizzes is cooled and let out first, and what may carry botulism stays shut. */
+function awayNotes({ verdict, facts }: Diagnosis): readonly Said[] {
+  if (verdict.kind === 'throw_away' && verdict.because === 'weak_low_acid') {
+    return [{ group: 'notes', key: 'trouble_todo', values: { symptom: 'pressure', cause: 'low_acid' } }]
+  }
+  const cool: Said = { group: 'notes', key: 'trouble_todo', values: { symptom: 'fermenting', cause: 'yeast' } }
+  return [...(facts.signs.fizz === true ? [cool] : []), note('trouble_how_to_throw_away')]
+}
+
 /** What went wrong: whether it has to go, the likeliest cause by its own figures, what to do. */
 export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonly Action[]): Reply {
   const { verdict, question, causes, unless, anyway } = diagnosis
@@ -139,7 +148,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
     sure: [],
     notes: [
       ...readAs(asking, diagnosis),
-      ...(isThrown ? [note('trouble_how_to_throw_away')] : []),
+      ...(isThrown ? awayNotes(diagnosis) : []),
       ...(verdict.kind === 'hold' && question !== null
         ? [{ group: 'notes', key: 'trouble_question', values: { question } } as const]
         : []),

@@ -10,7 +10,7 @@ import { vesselText } from './words.ts'
 
 /** Help for `/keeping`. */
 export const keepingText = {
-  summary: 'How long a liqueur keeps, closed and opened, and what supports that',
+  summary: 'How long it keeps, closed and opened',
   options: {
     jar: 'The jar: its plants, strength and sugar count',
     of: 'Without a jar, what it’s of: strawberry + lemon',
@@ -44,14 +44,14 @@ function stockText({ volumeMl, filled, given, opened, left }: StockOf, format: F
 
 /** Help for `/bottles`. */
 export const bottlesText = {
-  summary: 'What’s on the shelf: how many bottles are left, given away, opened, and best until when',
+  summary: 'Bottles left, given away, opened',
   options: {
     jar: 'Which jar they’re of; left out, the whole shelf',
     given: 'Bottles you gave away: 2, or 1 x 200 ml',
     opened: 'Bottles you opened: 1',
     when: 'The day, if it was not today: yesterday, Saturday, 24 December',
   },
-  examples: ['/bottles', '/bottles jar:lemon given:2'],
+  examples: ['/bottles'],
 }
 
 /** What `/keeping` and `/bottles` say. */

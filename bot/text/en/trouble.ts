@@ -31,7 +31,7 @@ const grams = (value: number, format: Format): string => `${format.weigh(value)}
 function whyText(why: Why, format: Format): string {
   switch (why.key) {
     case 'plants':
-      return `There’s ${listed(why.ids.slice(0, 2).map(plantName))} in it.`
+      return `It has ${listed(why.ids.slice(0, 2).map(plantName))} in it.`
     case 'fell':
       return `It fell from ${strength(why.from, format)} to ${format.strength(why.to)}.`
     case 'strength':
@@ -118,7 +118,7 @@ export const symptomName = (id: SymptomId): string => symptoms[id].en[0]!
 
 /** Help for `/trouble`. */
 export const troubleText = {
-  summary: 'What went wrong, whether it has to go, and how to save it',
+  summary: 'What went wrong, and how to save it',
   options: {
     symptom: 'What you see, smell or taste, in your words: cloudy, too sweet, fizzing',
     jar: 'The jar: its numbers answer most of what I’d ask',

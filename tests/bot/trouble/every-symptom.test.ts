@@ -80,8 +80,9 @@ it('offers only lines that run, and amounts that do what they say', async () => 
   }
 }, 120_000)
 
-/** The lines to type of a reply. */
+/** The lines to type of a reply; two that are short stand in one row. */
 const offeredIn = (text: string): readonly string[] =>
   text
     .split('\n')
-    .flatMap((line) => /(?:^\s+|: )(\/(?:trouble|jar|adjust|measure)\b.*?)(?:\s+More: more)?$/.exec(line)?.[1] ?? [])
+    .flatMap((row) => row.split(/ {3,}/))
+    .flatMap((part) => /(?:^\s*|: )(\/(?:trouble|jar|adjust|measure)\b.*)$/.exec(part)?.[1] ?? [])

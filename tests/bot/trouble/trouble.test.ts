@@ -69,6 +69,14 @@ it('answers from a line alone as far as that goes', async () => {
   expect((await desk.ask('/trouble')).data).toEqual({ symptom: null, causes: [], discard: null })
 })
 
+it('says first how to get near what fizzes, and to leave shut what may carry botulism', async () => {
+  const desk = jarDesk('2026-10-01')
+  expect(await desk.textOf('/trouble fizzing of:plum strength:13%')).toMatch(
+    /^Throw it away: it fizzed.*\n\n• Gloves, goggles/,
+  )
+  expect(await desk.textOf('/trouble lid bulging of:garlic strength:13%')).toContain('unopened and untasted')
+})
+
 it('brings first aid where somebody is ill', async () => {
   const desk = jarDesk('2026-10-01')
   const { data } = await desk.ask('/trouble someone ill')
