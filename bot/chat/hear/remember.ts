@@ -9,8 +9,21 @@ import type { Understood } from './hear.ts'
 
 const isPath = (path: string): path is Path => Object.hasOwn(signatures, path)
 
+/** The syrup that was worked out for a jar, as it is said to be in it. */
+function syrupIn(outcome: CallOutcome | HelpPage): readonly CallRead[] {
+  if (!('reply' in outcome) || outcome.path !== 'syrup') return []
+  const { waterMl, sugarG } = outcome.reply.data
+  const jar = outcome.call?.options.jar
+  if (jar === undefined || typeof waterMl !== 'number' || typeof sugarG !== 'number') return []
+  return [
+    { command: 'jar sweeten', options: { jar, water: `${Math.round(waterMl)} ml`, sugar: `${Math.round(sugarG)} g` } },
+  ]
+}
+
 /** What an answer offered, as calls. */
-const offeredBy = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
+const offeredBy = (outcome: CallOutcome | HelpPage): readonly CallRead[] => [...actionsOf(outcome), ...syrupIn(outcome)]
+
+const actionsOf = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
   'reply' in outcome
     ? outcome.reply.actions.map(({ call }) => {
         const { path, options } = invocationOf(call)

@@ -56,6 +56,7 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
     ...(plants.length > 0 && (liquids.length > 0 || bits.some(({ kind }) => kind === 'spirit'))
       ? (['plants_and_spirit'] as const)
       : []),
+    ...(plants.some(({ with: place }) => place !== undefined) ? (['plant_amount'] as const) : []),
     ...(plants.length > 1 ? (['two_plants'] as const) : []),
     ...(isSweet && !isOther && isForSyrup(bits, jars) ? (['sweet_stuff'] as const) : []),
     ...(isOwn ? (['own_jar'] as const) : []),

@@ -79,12 +79,15 @@ export const clock: Fill = ({ typed, bits }) => {
   return { text: Number(hour) > 12 ? hour! : `${hour}${half}`, bits: within }
 }
 
-export const until: Fill = ({ bits, has }) => {
+export const until: Fill = ({ bits, has, typed }) => {
   const date = bits.find(({ kind }) => kind === 'date')
   if (date !== undefined) return onlyBit(date)
   const span = bits.find(({ kind }) => kind === 'span')
   if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
-  return has('this_week') ? { text: 'next Monday', bits: [] } : null
+  if (has('this_week')) return { text: 'next Monday', bits: [] }
+  const words = typed.tokens.map(({ text }) => text).join(' ')
+  if (/\b(?:not (?:today|now)|non oggi|non ora)\b/.test(words)) return { text: 'tomorrow', bits: [] }
+  return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null
 }
 
 export const units: Fill = ({ has }) => {

@@ -8,6 +8,7 @@ export const computeFrames: readonly Frame[] = [
     cues: {
       make: 1.5,
       drink_named: 2.5,
+      plant_amount: 2,
       call_it: -3.5,
       creamy: -2.5,
       infant: -4,
@@ -156,8 +157,9 @@ export const computeFrames: readonly Frame[] = [
       wish_rich: -2,
       wish_medium: -2,
     },
+    wants: ['thin', 'with_amounts'],
     slots: [
-      { option: 'spirit', takes: 'liquid', needed: true },
+      { option: 'spirit', takes: 'any_litre', needed: true },
       { option: 'strength', takes: 'strength', needed: true },
       { option: 'to-strength', takes: 'wished_strength', needed: true },
     ],
@@ -168,6 +170,7 @@ export const computeFrames: readonly Frame[] = [
     does: 'compute',
     cues: {
       how_strong: 3,
+      plant_amount: -1,
       pour_together: 1.5,
       several_liquids: -1.5,
       wish: -1,
@@ -207,17 +210,7 @@ export const computeFrames: readonly Frame[] = [
       stronger: 1.5,
       weaker: 1.5,
     },
-    wants: [
-      'too_sweet',
-      'too_dry',
-      'too_strong',
-      'too_weak',
-      'drier',
-      'sweeter',
-      'stronger',
-      'weaker',
-      'finished_drink',
-    ],
+    wants: ['too_sweet', 'too_dry', 'too_strong', 'too_weak', 'drier', 'sweeter', 'stronger', 'weaker'],
     slots: [
       { option: 'liqueur', takes: 'liquid', needed: true },
       { option: 'strength', takes: 'strength', needed: true },

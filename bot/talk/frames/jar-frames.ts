@@ -169,6 +169,7 @@ export const jarFrames: readonly Frame[] = [
     does: 'compute',
     cues: { what_is_on: 4.5, remind: -1 },
     wants: ['what_is_on'],
+    bars: ['whats_ripe', 'with_amounts'],
     slots: [],
     ignores: ['date'],
   },

@@ -33,6 +33,8 @@ const PER_NUMBER_LEFT = 1.5
 const PER_THING_LEFT = 0.8
 /** Against recording what is asked. */
 const ASKED = 1
+/** Against a jar where there is none. */
+const JARLESS = 1.2
 
 /** A score of what a frame uses, lacks and leaves; null where what it needs said was not. */
 export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
@@ -67,10 +69,19 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
     (sum, [cue, weight]) => sum + (sentence.has(cue as keyof typeof frame.cues) ? (weight ?? 0) : 0),
     frame.base ?? 0,
   )
+  // Nobody who has no jar shakes one.
+  const jarless =
+    sentence.jars.length === 0 &&
+    frame.command.startsWith('jar ') &&
+    frame.command !== 'jar start' &&
+    frame.command !== 'jar list'
+      ? JARLESS
+      : 0
   const asked = frame.does === 'record' && sentence.has('asking') ? ASKED : 0
   const score =
     cues -
-    asked +
+    asked -
+    jarless +
     PER_BIT * Math.min(6, used.size) +
     0.5 * assumed -
     PER_LACK * lacks.length -

@@ -35,6 +35,7 @@ export type Concept =
   | 'sweet_stuff'
   | 'own_jar'
   | 'two_plants'
+  | 'plant_amount'
   // What is done to liquids.
   | 'make'
   | 'have'
@@ -221,6 +222,7 @@ export type Derived =
   | 'sweet_stuff'
   | 'own_jar'
   | 'two_plants'
+  | 'plant_amount'
 
 /**
  * The words of a language, as data. Phrases are joined with commas, in lower case and without accents and apostrophes; `*` stands

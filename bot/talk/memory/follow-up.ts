@@ -1,11 +1,11 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
-import type { Concept } from '../lexicon/lexicon.ts'
 import { answered } from './answer-question.ts'
 import { replaced, scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
 import { bottled, otherPlants, otherSpirit, readyBy, withoutPlant } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, changedOf, isAmountBit, OF_JAR, type Rule, setTo } from './rule.ts'
+import { agreed, begun, ofOtherJar, shownAgain, undone } from './step-rules.ts'
 
 /** `12 lemons not 10`, `no, 700 not 750`, `28 instead of 30`. */
 const corrected: Rule = ({ bits, typed, has }, last) => {
@@ -89,69 +89,6 @@ const target: Rule = ({ bits, typed, has }, last) => {
   return reading
 }
 
-const begun: Rule = ({ has, bits }, last, { offered }) => {
-  if (!has('start_word') || has('asking', 'denial') || bits.length > 0) return null
-  const start = offered.find(({ command }) => command === 'jar start')
-  if (start !== undefined) return callReading(start, 'record')
-  if (last.command !== 'plan') return null
-  const { start: when, ...options } = last.options
-  return callReading({ command: 'jar start', options: { ...options, ...(when !== undefined && { when }) } }, 'record')
-}
-
-/** Whether hardly anything else is said. */
-const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], concept: Concept): boolean => {
-  const words = tokens.flatMap(({ kind }, at) => (kind === 'word' ? [at] : []))
-  const isWithin = (at: number): boolean =>
-    spans.some((span) => (span.concept === concept || span.concept === 'greeting') && span.from <= at && at < span.to)
-  return words.length > 0 && words.every(isWithin) && spans.some((span) => span.concept === concept)
-}
-
-/** What an answer offers that is done by saying that it was. */
-const DONE = /^jar (?:sweeten|strain|filter|shake|bottle)$/
-
-const agreed: Rule = ({ has, bits, typed, spans }, _last, { offered }) => {
-  if (bits.length > 0 || typed.tokens.length > 6 || has('asking', 'denial')) return null
-  if (has('done_word')) {
-    const step = offered.find(({ command }) => DONE.test(command))
-    return step === undefined ? null : callReading(step, 'record')
-  }
-  // What takes something back is never meant by a yes.
-  const [first, ...others] = offered.filter(({ command }) => !/undo|empty|discard|forget|share/.test(command))
-  if (!isOnly(typed, spans, 'yes') || first === undefined || others.length > 0) return null
-  return callReading(first, first.command.startsWith('jar ') ? 'record' : 'compute')
-}
-
-const undone: Rule = ({ has, bits }, _last, { step }) => {
-  if (!has('take_back') || step === null || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')) return null
-  const { jar } = step.options
-  return jar === undefined ? null : callReading({ command: 'jar undo', options: { jar } }, 'record')
-}
-
-/** `that was the ginger, not the lemon`: what was recorded is undone and said of the other jar, each by its line. */
-const ofOtherJar: Rule = ({ has, bits }, last) => {
-  const { jar } = last.options
-  if (!has('was_other_jar') || jar === undefined || !last.command.startsWith('jar ')) return null
-  const names = bits.filter(({ kind }) => kind === 'plant' || kind === 'jar').map(({ text }) => text.toLowerCase())
-  const other = names.find((name) => name !== jar.toLowerCase())
-  if (other === undefined) return null
-  const choices: readonly CallRead[] = [{ command: 'jar undo', options: { jar } }, withOption(last, 'jar', other)]
-  return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: [] }
-}
-
-const shownAgain: Rule = ({ has, bits, typed, spans }) => {
-  const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 6
-  if (has('how_sure')) return { kind: 'last', what: 'how_sure' }
-  if (
-    has('why') &&
-    (isShort || /^(?:why|perche)$/.test(typed.tokens[0]?.text ?? '')) &&
-    !has('cloud', 'bitter', 'mould', 'solid_ice')
-  )
-    return { kind: 'last', what: 'why' }
-  if (bits.length > 0 || !isShort) return null
-  if (isOnly(typed, spans, 'more')) return { kind: 'last', what: 'more' }
-  return has('no') && !has('yes') && typed.tokens.length <= 3 ? { kind: 'last', what: 'let_be' } : null
-}
-
 const RULES: readonly Rule[] = [
   ofOtherJar,
   undone,
@@ -173,6 +110,7 @@ const RULES: readonly Rule[] = [
 
 /** What was recorded is not changed by a word, but undone, or answered with what comes next. */
 const RECORDED = /^jar (?!list|tag|label)|^again$|^reminders$|^settings$/
+
 const AFTER_STEP: readonly Rule[] = [ofOtherJar, undone, begun, agreed, inMeasures, shownAgain]
 
 /** So many amounts and things make a new question, whatever else is said. */

@@ -63,6 +63,13 @@ const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<string, st
   options: { ...options, ...more },
 })
 
+const planOf = ({ options: { when: _, ...options } }: CallRead, leftOut: readonly string[]): TalkReading => ({
+  kind: 'call',
+  call: { command: 'plan', options },
+  leftOut,
+  does: 'compute',
+})
+
 /** What a frame that holds comes to: a call, a question, or a line to type. */
 function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
   const { frame, lacks, open, unused } = best
@@ -77,6 +84,8 @@ function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
     return { kind: 'question', call, about: { kind: 'lacks', option: lacks[0]! }, choices: [], leftOut }
   }
   if (frame.does === 'record' && !isToldNow(sentence, frame.command)) {
+    // A recipe that is asked about, or wished, is planned.
+    if (frame.command === 'jar start') return planOf(call, leftOut)
     // `Did I shake it?`, `l'ho già scosso?`: the jar tells.
     const { jar } = call.options
     if (jar !== undefined && isAsked(sentence))
@@ -121,18 +130,19 @@ export function readSentence(text: string, knows: Knows): TalkReading {
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const after = knows.said === undefined || knows.command !== undefined ? null : followUp(sentence, knows.said)
   if (after !== null) return after
-  const talk = smallTalk(sentence)
+  const symptom = knows.command === undefined ? symptomIn(sentence) : null
+  const talk = symptom === null ? smallTalk(sentence) : null
   if (talk !== null) return talk
   const all = tried(sentence, knows.command)
   const [best, second] = all
-  const symptom = knows.command === undefined ? symptomIn(sentence) : null
   const score = best?.score ?? 0
   const entry = score >= SURE || knows.command !== undefined ? null : knows.findEntry(text)
   // What may happen is asked of the handbook, what has happened is trouble.
   if (entry !== null && symptom !== null && sentence.has('may_i', 'would_it') && !isFullCall(best)) return topic(entry)
   const isBetter =
     symptom !== null &&
-    (symptom.score >= score - 0.3 || (best?.frame.command === 'botanical' && !sentence.has('how_much', 'per_litre')))
+    (symptom.score >= score - 0.3 ||
+      (best?.frame.command === 'botanical' && symptom.score >= 4 && !sentence.has('how_much', 'per_litre')))
   if (symptom !== null && isBetter && !isFullCall(best)) return symptomReading(sentence, symptom.id)
   const isBare = best !== undefined && score < SURE && best.lacks.length > 0
   if (entry !== null && (best === undefined || score < LEAST || isBare)) return topic(entry)

@@ -1,4 +1,6 @@
 import { clearScreenDown, createInterface, cursorTo, type Interface, moveCursor } from 'node:readline'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
+import { NOBODY } from '../../../store/person.ts'
 import { inOwnLanguage } from '../../chat/own-language.ts'
 import { wrap } from '../show/wrap.ts'
 import { answer, showText } from './answer-line.ts'
@@ -18,17 +20,24 @@ export function sayAbove(lines: Interface, terminal: NodeJS.WritableStream, prin
 
 const QUIT = /^\/?(quit|exit)$/i
 
+/** Names of jars, for Tab; none where the store cannot be read, which a command will say. */
+async function jarNames({ store, userId }: TerminalSession['asker']): Promise<readonly string[]> {
+  const { jars } = await store.read(userId).catch(() => NOBODY)
+  return jars.flatMap(({ entries }) => jarStateOf(entries)?.name ?? [])
+}
+
 /** The chat: greets, then answers line after line until /quit, Ctrl-D or the end of the input. */
 export const chat = async (desk: TerminalSession): Promise<void> => {
   const { commands, speech, screen, log, terminal } = desk
   const greeting = speech.console.greeting({ example: speech.help.first()[0]?.line ?? '/help' })
   desk.out(`${greeting.flatMap((line) => wrap(line, screen.width)).join('\n')}\n\n`)
+  let names: readonly string[] = []
   const lines = createInterface({
     input: desk.input,
     ...(terminal === null ? {} : { output: terminal, removeHistoryDuplicates: true }),
     terminal: terminal !== null,
     prompt: speech.console.prompt(),
-    completer: (line: string) => complete(line, commands),
+    completer: (line: string) => complete(line, commands, { jars: names }),
     crlfDelay: Number.POSITIVE_INFINITY,
   })
   let isPrompting = false
@@ -52,6 +61,7 @@ export const chat = async (desk: TerminalSession): Promise<void> => {
   const typed = lines[Symbol.asyncIterator]()
   desk.ended.addEventListener('abort', () => lines.close(), { once: true })
   const stopReminding = await desk.remind(say)
+  names = await jarNames(desk.asker)
   prompt()
   let isQuit = false
   for await (const line of typed) {
@@ -63,6 +73,7 @@ export const chat = async (desk: TerminalSession): Promise<void> => {
       const { text } = await answer(line, dispatch, desk.speechIn(dispatch.language), showText(screen), desk.saveFile)
       desk.out(`${text}\n\n`)
     }
+    names = await jarNames(desk.asker)
     prompt()
   }
   isPrompting = false

@@ -14,14 +14,14 @@ import { noFiles } from '../test-desk.ts'
 
 interface FakeMessage {
   readonly key: string
-  readonly values: { readonly text?: string }
+  readonly values: { readonly text?: string } | undefined
 }
 
 /** Words that say a message's own text, or its key; the chat's problems in English. */
 const fakeWords = {
   say: ({ key, values }: FakeMessage) => {
     if (key === 'fault') throw new TypeError('no such sentence')
-    return values.text ?? key
+    return values?.text ?? key
   },
   line: (call: Call) => lineOf(call),
   problem: (key: string, values: never) =>

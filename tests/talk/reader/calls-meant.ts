@@ -89,7 +89,7 @@ export const CALLS: Readonly<Record<string, Readonly<Record<string, Check>>>> = 
   adjust: { adjust },
   serving: { serving },
   servings: { serving },
-  freeze_check: anyOf(['adjust', 'mix', 'measure', 'trouble']),
+  freeze_check: anyOf(['blend', 'adjust', 'mix', 'measure', 'trouble']),
   cost: anyOf(['cost', 'shopping']),
   label: anyOf(['label', 'jar label']),
   allergen: anyOf(['cautions', 'label', 'botanical']),
