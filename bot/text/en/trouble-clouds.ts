@@ -7,8 +7,8 @@ export const cloudTexts = {
     oil: told(
       'oil of the plant, coming out as it weakens',
       'It turned the moment the syrup went in, milky all through.',
-      'Harmless, leave it. Two cold days and a paper filter clear it.',
-      'Filtering takes some aroma. For a clear one, use less peel or finish at 40 % or more.',
+      'Harmless, leave it. Don’t filter it: the oil is the flavour.',
+      'For a clear one next time, use less peel or finish at 40 % or more.',
     ),
     pectin: told(
       'pectin, which the spirit throws out of fruit',

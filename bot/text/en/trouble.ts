@@ -188,7 +188,8 @@ export const troubleSentences = {
     },
   },
   cautions: {
-    trouble_unless: ({ unless }) => `Not with ${either([...new Set(unless.map((each) => stopSigns[each]))])}.`,
+    trouble_unless: ({ unless }) =>
+      `But throw it away with ${either([...new Set(unless.map((each) => stopSigns[each]))])}.`,
   },
   actions: {
     trouble_yes: () => 'Yes',
