@@ -3,7 +3,6 @@ import type { StrainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { isDoubtfulInfusion } from '../../../core/liquid/neat.ts'
 import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import type { Mass, Ratio, Strength, Volume } from '../../../core/quantity/quantities.ts'
-import { writeAmount } from '../../../core/quantity/write/write-quantity.ts'
 import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
@@ -151,7 +150,7 @@ export function syrupRows(syrup: Syrup, freezerC: number): readonly Row[] {
 
 /** All of the infusion, as it was typed. */
 export const infusionTyped = ({ infusion, isAsTyped }: Typed): string | undefined =>
-  infusion === undefined || !isAsTyped ? undefined : writeAmount(infusion.is)
+  infusion === undefined || !isAsTyped ? undefined : infusion.typed.trim()
 
 /** The reply to a wish that fixes one liqueur. */
 export function syrupReply(input: Typed, infusion: Portion, whole: Syrup, freezerC: number): Reply {
