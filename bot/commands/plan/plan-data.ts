@@ -40,6 +40,12 @@ const stateToSay = ({ id, form }: Botanical, said: FoundPlant): PlantState | und
 
 type Said = BatchSaid['plants'][number]
 
+/** A weight in the unit in which it was typed; ounces of a plant are no volume, so that nothing has to say so. */
+const weightTyped = ({ typed: { amount } }: FoundPlant): string | undefined =>
+  amount?.kind === 'mass'
+    ? writeAmount({ ...amount, unit: amount.unit === 'oz' ? 'oz_weight' : amount.unit }).replace(/ weight$/, '')
+    : undefined
+
 /** The plants of a plan, in the order typed; without id, one that is not in the catalogue. */
 export function plantsSaid(input: PlanInput, plan: Plan, isAsTyped: boolean) {
   const known = plan.plants.map((plant, index) => {
@@ -50,7 +56,7 @@ export function plantsSaid(input: PlanInput, plan: Plan, isAsTyped: boolean) {
       massG: plant.massG,
       count,
       unit: plant.words?.unit ?? null,
-      typed: isAsTyped && said.typed.amount?.kind === 'mass' ? writeAmount(said.typed.amount) : undefined,
+      typed: isAsTyped ? weightTyped(said) : undefined,
       state: stateToSay(plant.botanical, said),
       ofZest: said.ofZest || (said.massG === null && count !== null),
     }

@@ -51,7 +51,7 @@ describe('a reply', () => {
     const desk = testDesk({ nowMs: NOW_MS })
     const [message] = await messagesOf(await desk.run('/plan of:10 lemons spirit:1 l strength:95%'))
     const texts = textsOf(message!)
-    expect(texts[0]).toMatch(/^\*\*Buy 10 unwaxed lemons, 1\u00a0l of 95\u00a0%\u00a0spirit.*\*\*$/m)
+    expect(texts[0]).toMatch(/^\*\*Buy 10 unwaxed lemons, 1.l of 95.%.spirit.*\*\*$/m)
     expect(texts[1]).toMatch(/^\*\*⚠ .*flame/)
     expect(texts[1]?.split('\n').every((line) => /^\*\*⚠ .*\*\*$/.test(line))).toBe(true)
     expect(texts[2]?.split('\n').every((line) => /^\*\*[^*]+:\*\* ./.test(line))).toBe(true)
