@@ -22,6 +22,7 @@ import type {
 } from '../messages/jar-views.ts'
 import { dangerWords } from './jar-danger.ts'
 import { entryNumber, entryText } from './jar-entries.ts'
+import { drinkText } from './jar-recorded.ts'
 import { askedText, comingText, dutyVerbs, tasksText } from './jar-tasks.ts'
 import {
   capital,
@@ -117,6 +118,7 @@ export const listSentences = {
     jobs_more: ({ count }) => `And ${countWord(count)} more ${plural(count, 'job')}.`,
     jars_coming: ({ next, today }, format) =>
       `Coming: ${next.map((coming) => comingText(coming, today, format)).join(', ')}.`,
+    jars_strong: ({ names }) => `Rested, but don’t drink it neat: ${firstNames(names, MOST_NAMES)}. Dilute it first.`,
     jars_ready: ({ names }) => `Ready to drink: ${firstNames(names, MOST_NAMES)}.`,
     jars_finished: ({ count }) =>
       `${capital(countWord(count))} finished ${plural(count, 'jar is', 'jars are')} in your notebook: /notebook`,
@@ -149,12 +151,11 @@ const sourced = (text: string, { source }: Sourced): string => `${text}, ${sourc
 export const showSentences = {
   headlines: {
     jar_shown: (values, format) => {
-      const { name, stage, tasks, today } = values
-      const ended = stage === 'emptied' || stage === 'discarded'
-      const first = `${name}: ${stage}${ended ? '' : `, ${dayOfText(values)}`}.`
-      if (tasks.length === 0) return first
-      const text = tasksText(tasks, today, format)
-      return `${first} ${text.charAt(0).toUpperCase()}${text.slice(1)}.`
+      const { name, stage, became } = values
+      if (stage === 'emptied') return `${name} is empty.`
+      if (stage === 'discarded') return `${name} was thrown away.`
+      const now = became === null ? '' : `: ${drinkText(became, format)}`
+      return `${name} is ${stage}, ${dayOfText(values)}${now}.`
     },
   },
 
@@ -184,7 +185,7 @@ export const showSentences = {
 
   notes: {
     jar_corrects: ({ name }) =>
-      `The numbers name the entries: /jar correct ${name} puts one right, /jar undo ${name} takes back the last.`,
+      `To fix an entry, name its number: /jar correct ${name} asks what. To undo the last: /jar undo ${name}`,
   },
 } satisfies Feature<ShowMessages>
 

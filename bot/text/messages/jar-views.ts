@@ -8,6 +8,7 @@ import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { PlantName } from './ingredients.ts'
 import type { EntryNumbers, EntrySaid } from './jar-entries.ts'
+import type { BecameSaid } from './jar-recorded.ts'
 import type { AskedTask, ComingTasks, TaskSaid } from './jar-tasks.ts'
 import type { Plain } from './plain.ts'
 
@@ -94,6 +95,8 @@ export interface ListMessages {
     /** The soonest first. */
     jars_coming: { readonly next: readonly ComingTasks[]; readonly today: IsoDay }
     jars_ready: { readonly names: readonly string[] }
+    /** They have rested, and must not be drunk as they are. */
+    jars_strong: { readonly names: readonly string[] }
     jars_finished: { readonly count: number }
     jars_set_aside: { readonly file: string | null; readonly day: IsoDay | null }
     jars_unsent: {
@@ -111,8 +114,8 @@ export interface ShowMessages {
   headlines: {
     jar_shown: JarProgress & {
       readonly name: string
-      readonly tasks: readonly TaskSaid[]
-      readonly today: IsoDay
+      /** What is in it, once it was strained; null before, and where nothing is. */
+      readonly became: BecameSaid | null
     }
   }
   rows: Plain<

@@ -31,8 +31,8 @@ describe('what is bottled undiluted', () => {
     const { desk, bottle } = await bottledAfter(UNSWEET)
     expect(await desk.textOf(bottle.replace('500', '250'))).toMatch(/Next +rested on 25 Dec/)
     desk.at('2027-02-01')
-    expect(await desk.textOf('/jar list')).toMatch(/^Today: lemon has rested\./)
-    expect(await desk.textOf('/jar show lemon')).toMatch(/Rested, not to be drunk neat\./)
+    expect(await desk.textOf('/jar list')).toMatch(/Rested, but don’t drink it neat: lemon\./)
+    expect(await desk.textOf('/jar show lemon')).toMatch(/It has rested\. Dilute it before you drink it\./)
   })
 
   it('is warned of no more once it is empty', async () => {
@@ -48,7 +48,7 @@ describe('what is bottled undiluted', () => {
     const much = await bottledAfter([...UNSWEET, '/jar sweeten lemon water:500 ml'])
     expect(isWarned(much.said)).toBe(false)
     much.desk.at('2027-02-01')
-    expect(await much.desk.textOf('/jar list')).toMatch(/lemon is ready to drink/)
+    expect(await much.desk.textOf('/jar list')).toMatch(/Ready to drink: lemon\./)
   })
 
   it('is no matter while it steeps, or before it is bottled', async () => {

@@ -97,12 +97,14 @@ function comingNotes(running: readonly JarView[], today: IsoDay): readonly Messa
   return next.length === 0 ? [] : [{ group: 'notes', key: 'jars_coming', values: { next, today } }]
 }
 
-/** What has rested and may be drunk as it is. */
+/** What has rested: what may be drunk as it is, and what must not. */
 function readyNotes(running: readonly JarView[]): readonly Message<'notes'>[] {
-  const isReady = ({ agenda }: JarView): boolean =>
-    agenda.today.some(({ kind, isTooStrong = false }) => kind === 'ready' && !isTooStrong)
-  const names = running.filter(isReady).map(({ story }) => story.name)
-  return names.length === 0 ? [] : [{ group: 'notes', key: 'jars_ready', values: { names } }]
+  return (['jars_ready', 'jars_strong'] as const).flatMap((key): readonly Message<'notes'>[] => {
+    const names = running.filter(({ agenda }) =>
+      agenda.today.some(({ kind, isTooStrong = false }) => kind === 'ready' && isTooStrong === (key === 'jars_strong')),
+    )
+    return names.length === 0 ? [] : [{ group: 'notes', key, values: { names: names.map(({ story }) => story.name) } }]
+  })
 }
 
 /** A line that plans something, for whoever has no jar yet. */

@@ -1,12 +1,14 @@
 import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
 import { ingredientsOf, ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
-import { type JarView, nextTasks } from '../../../../core/jar/tasks/jar-view.ts'
+import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { quoted } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
 import type { Reply, Row } from '../../../chat/reply.ts'
+import type { Message } from '../../../text/words.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { neatCautions } from '../known/jar-cautions.ts'
@@ -14,6 +16,7 @@ import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { todayOf } from '../known/view-of.ts'
+import { nextActions, nextSaid } from '../step/next-said.ts'
 import { storyRows } from './story-rows.ts'
 
 /** Said of what is near a line only: of the rest nobody asks. */
@@ -41,28 +44,39 @@ function contentRows({ contents, story }: JarView): readonly Row[] {
   ]
 }
 
-/** All that is known of one jar. */
+/** Of a long story the start and the last lines are told first. */
+const MOST_TOLD = 9
+
+function toldRows(rows: readonly Row[]): readonly Row[] {
+  if (rows.length <= MOST_TOLD) return rows
+  const last = rows.length - MOST_TOLD + 1
+  return [...rows.slice(0, 1), ...inMore(rows.slice(1, last)), ...rows.slice(last)]
+}
+
+/** What a jar was, is and asks for: its story; one question deeper its numbers. */
 function jarReply(view: JarView, context: Context): Reply {
-  const { jar, story, stage, agenda } = view
+  const { jar, story, stage, agenda, contents } = view
   const { day, ofDays } = agenda
   const today = todayOf(context)
-  const next = nextTasks(view)
   const ratings = ratingsOf(story)
-  const nextRow =
-    next.length === 0 ? [] : [row('jar_next', { group: 'cells', key: 'jar_next', values: { tasks: next, today } })]
   const ratingRow =
     ratings.length === 0 ? [] : [row('jar_rating', { group: 'cells', key: 'jar_rating', values: { ratings } })]
+  const { volumeMl, abvPercent, sugarGPerL } = contents.outcome
+  const became = story.strained === null || contents.isEmpty ? null : { volumeMl, abvPercent, sugarGPerL }
+  const [holds, ...numbers] = contentRows(view)
+  const mending = dangerActions(view, context)
   return {
-    headline: {
-      group: 'headlines',
-      key: 'jar_shown',
-      values: { name: story.name, stage, day, ofDays, tasks: agenda.today, today },
-    },
-    table: [...contentRows(view), ...nextRow, ...ratingRow, ...storyRows(jar.entries, { today, nowMs: context.nowMs })],
+    headline: { group: 'headlines', key: 'jar_shown', values: { name: story.name, stage, day, ofDays, became } },
+    under: nextSaid(view, context),
+    table: [
+      holds!,
+      ...inMore([...numbers, ...ratingRow]),
+      ...toldRows(storyRows(jar.entries, { today, nowMs: context.nowMs })),
+    ],
     sure: [],
-    notes: [{ group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } }],
+    notes: inMore<Message<'notes'>>([{ group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } }]),
     cautions: [...dangerCautions([story]), ...neatCautions(story)],
-    actions: dangerActions(view, context),
+    actions: mending.length > 0 ? mending : nextActions(view, context),
     data: jarData(view),
     kitchen: kitchenOf({}),
   }
