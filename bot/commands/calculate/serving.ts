@@ -14,11 +14,13 @@ import { call } from '../../calls/call.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
 import type { Action } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { portionOf } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { byDepth } from '../reply/first-screen.ts'
 import { caution, measuredData, note, row } from '../reply/outcome-reply.ts'
 
 /** Codes of two or three letters are all near each other. */
@@ -85,6 +87,15 @@ const glassNote: Message<'notes'> = {
   },
 }
 
+/** Which country it was counted for, or could be. */
+const FIRST_NOTES: ReadonlySet<string> = new Set([
+  'unknown_country',
+  'own_country',
+  'own_country_unknown',
+  'no_drink_size',
+  'name_a_country',
+])
+
 export const servingCommand = defineCommand({
   ...signature('serving'),
   run(input, { settings }) {
@@ -103,7 +114,7 @@ export const servingCommand = defineCommand({
         key: 'serving',
         values: { pourMl: pour.amount, abvPercent: pour.abvPercent, ethanolG, counted },
       },
-      table: [
+      table: inMore([
         row('pure_alcohol', { group: 'cells', key: 'alcohol_spread', values: { massG: ethanolG } }),
         ...(country === null || drink === null || drinks === null
           ? []
@@ -111,17 +122,20 @@ export const servingCommand = defineCommand({
               row('standard_drink', { group: 'cells', key: 'standard_drink', values: { country: country.id, drink } }),
               row('drinks', { group: 'cells', key: 'drinks', values: { drinks } }),
             ]),
-      ],
+      ]),
       sure: [],
-      notes: [
-        ...assumptionNotes({ pour: input.pour, strength: input.strength }),
-        ...countryNotes(asked, meant),
-        ...(danger === null ? [] : [glassNote]),
-      ],
+      notes: byDepth(
+        [
+          ...assumptionNotes({ pour: input.pour, strength: input.strength }),
+          ...countryNotes(asked, meant),
+          ...(danger === null ? [] : [glassNote]),
+        ],
+        ({ key }: Message<'notes'>) => FIRST_NOTES.has(key),
+      ),
       cautions: [
         ...(danger === null ? [] : [caution(`${danger}_glass`)]),
         ...(isGlassToDilute(strength.abvPercent) ? [caution('neat_spirit')] : []),
-        caution('law_and_doctor'),
+        ...inMore([caution('law_and_doctor')]),
       ],
       actions: actionsFor(input, meant),
       data: {

@@ -14,9 +14,11 @@ import { abvPercent, sugarGPerL } from '../../../core/quantity/measured/precisio
 import type { Portion } from '../../../core/recipe/portion.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { byDepth } from '../reply/first-screen.ts'
 import { caution, measuredData, note, row } from '../reply/outcome-reply.ts'
 
 /** Looked at where none was named. */
@@ -69,6 +71,9 @@ const lawNotes = ({ allergens, advice }: ForGuests, asked: readonly Region[]): r
   ]
 }
 
+/** What was gone by where something was left open. */
+const FIRST_NOTES: ReadonlySet<string> = new Set(['unknown_plant', 'allergen_known', 'both_regions', 'own_region'])
+
 export const labelCommand = defineCommand({
   ...signature('label'),
   run(input, { settings: { country } }) {
@@ -99,12 +104,12 @@ export const labelCommand = defineCommand({
           found: asked.map((region) => ({ region, best: bestOf(found, region) })),
         },
       },
-      table: [
+      table: inMore([
         ...found.verdicts.map((verdict) =>
           row(verdict.category.id, { group: 'cells', key: 'verdict', values: { verdict } }),
         ),
         ...printedRows(found, asked),
-      ],
+      ]),
       sure:
         found.tooClose.length === 0
           ? []
@@ -115,21 +120,23 @@ export const labelCommand = defineCommand({
                 values: { near: found.tooClose, abvPercent: found.abvPercent, invertGPerL: found.invertGPerL },
               },
             ],
-      notes: [
-        ...assumptionNotes(input),
-        ...(input.region || own !== null ? [] : [note('both_regions')]),
-        ...(own === null || country === null
-          ? []
-          : [{ group: 'notes', key: 'own_region', values: { region: own, code: country } } as const]),
-        ...plantNotes(plants, guests, asked),
-        ...lawNotes(guests, asked),
-        ...regions.filter((region) => asked.includes(region)).map((region) => note(`${region}_label_says`)),
-      ],
+      notes: byDepth(
+        [
+          ...assumptionNotes(input),
+          ...(input.region || own !== null ? [] : [note('both_regions')]),
+          ...(own === null || country === null
+            ? []
+            : [{ group: 'notes', key: 'own_region', values: { region: own, code: country } } as const]),
+          ...plantNotes(plants, guests, asked),
+          ...lawNotes(guests, asked),
+          ...regions.filter((region) => asked.includes(region)).map((region) => note(`${region}_label_says`)),
+        ],
+        ({ key }: Message<'notes'>) => FIRST_NOTES.has(key),
+      ),
       cautions: [
         ...(guests.allergens.length > 0 ? [{ group: 'cautions', key: 'allergens', values: guests } as const] : []),
         { group: 'cautions', key: 'for_guests', values: guests },
-        caution('not_for_sale'),
-        caution('law_and_doctor'),
+        ...inMore([caution('not_for_sale'), caution('law_and_doctor')]),
       ],
       actions: [],
       data: {

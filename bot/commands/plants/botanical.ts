@@ -3,13 +3,19 @@ import { botanicalById, catalogue } from '../../../core/botanical/catalogue/cata
 import { productFiles } from '../../../core/botanical/evidence/product-files.ts'
 import { steepEvidenceOf } from '../../../core/botanical/evidence/steep-evidence.ts'
 import type { Found } from '../../../core/botanical/find/find.ts'
-import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
+import { isFormAsked, mayBeDried } from '../../../core/botanical/find/in-form.ts'
+import { drinksIn } from '../../../core/recipe/drinks-in.ts'
+import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { givenPerLitre } from '../../../core/recipe/plan/plant-of.ts'
+import { call } from '../../calls/call.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
-import type { Data, Reply } from '../../chat/reply.ts'
+import { inMore } from '../../chat/depth.ts'
+import type { Action, Data, Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { kitchenOf } from '../options/input-units.ts'
+import { byDepth } from '../reply/first-screen.ts'
+import { graveCautions } from '../reply/grave-cautions.ts'
 import { measuredData, row } from '../reply/outcome-reply.ts'
 import { hazardsOf, isOfLook } from './botanical-hazards.ts'
 import { plantRows } from './botanical-rows.ts'
@@ -63,18 +69,54 @@ function plantData(plant: Botanical): { readonly [name: string]: Data } {
   }
 }
 
+/** What is wanted to start a jar. */
+function firstRows({ ceiling, warnAbove, spiritPercent: { min, max } }: Botanical): readonly Row[] {
+  const most = ceiling ?? warnAbove
+  return [
+    ...(most === null
+      ? []
+      : [row('botanical_wise', { group: 'cells', key: 'botanical_most', values: { gPerL: most.gPerLSpirit } })]),
+    row('botanical_spirit', { group: 'cells', key: 'botanical_percent', values: { min, max } }),
+  ]
+}
+
+const FIRST_NOTES: ReadonlySet<string> = new Set(['botanical_corrected', 'botanical_steps'])
+
+/** By which it is found again, with its state where that is not understood. */
+function typedName({ id, names, form }: Botanical): string {
+  const noun = names.en[0] ?? names.title
+  const isSaid = isFormAsked(botanicalById(id)) || form.state !== botanicalById(id).form.state
+  return isSaid && !noun.startsWith(form.state) ? `${form.state} ${noun}` : noun
+}
+
+/** A litre of spirit that suits it: what most have at home, where that will do. */
+function planAction({ botanical }: Found): Action {
+  const { min, max } = botanical.spiritPercent
+  const percent = SOLD_PERCENT.find((sold) => sold >= min && sold <= max) ?? Math.round(max)
+  const values = { of: readPlants(typedName(botanical)), spirit: drinksIn(`1 l ${percent}%`, { blends: false }) }
+  return { label: { group: 'actions', key: 'botanical_plan', values: undefined }, call: call('plan', values) }
+}
+
+/** Spirits that are sold, the likeliest first, % vol. */
+const SOLD_PERCENT = [40, 50, 60, 70, 80, 96]
+
 function plantReply(found: Found): Omit<Reply, 'kitchen'> {
   const { botanical } = found
   const { id, form, dose, timesDays } = botanical
   return {
     headline: { group: 'headlines', key: 'botanical', values: { id, state: form.state, dose, timesDays } },
-    table: plantRows(botanical),
+    table: [...firstRows(botanical), ...inMore(plantRows(botanical))],
     sure: [],
-    notes: plantNotes(found),
-    cautions: hazardsOf([botanical])
-      .filter((each) => !isOfLook(each))
-      .map((values) => ({ group: 'cautions', key: 'botanical_hazard', values })),
-    actions: [],
+    notes: byDepth(plantNotes(found), ({ key }: Note) => FIRST_NOTES.has(key)),
+    cautions: [
+      ...graveCautions([botanical], false),
+      ...inMore(
+        hazardsOf([botanical])
+          .filter((each) => !isOfLook(each))
+          .map((values) => ({ group: 'cautions', key: 'botanical_hazard', values }) as const),
+      ),
+    ],
+    actions: [planAction(found)],
     data: plantData(botanical),
   }
 }

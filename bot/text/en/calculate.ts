@@ -152,7 +152,7 @@ const sure = {
       ...(values.abvPercent.value > 0 ? [`±${format.give.strength(values.abvPercent)}`] : []),
       ...(values.sugarGPerL.value > 0 ? [`±${format.give.sweetness(values.sugarGPerL)}`] : []),
     ]
-    return `Good to about ${listed(parts)} with a kitchen jug and scale (19 times in 20)${values.byVolume ? ', and better if you weigh' : ''}.`
+    return `Good to about ${listed(parts)} with a kitchen jug and scale${values.byVolume ? ', and better if you weigh' : ''}.`
   },
 } satisfies Part<CalculateMessages['sure']>
 

@@ -122,7 +122,7 @@ export const verdictWords = (verdict: Verdict, format: Format): string => {
   if (verdict.meets) return `yes: ${limitWords(verdict, format)}`
   if (!verdict.missing.includes('made_in_area')) return `no: ${need}`
   const fits = need === '' ? 'strength and sugar would fit' : need
-  return `no: the name belongs to makers in its own area (${jarWords(verdict, format)}); ${fits}`
+  return `no: the name belongs to makers in its own area (${jarWords(verdict, format)}), and ${fits}`
 }
 
 /** Short, for they stand on a bottle; the first words of liquorice are those of Regulation (EU) 1169/2011, Annex III. */
@@ -187,8 +187,8 @@ export const labelSentences = {
       const sweet =
         values.invertGPerL.value === 0
           ? 'without sugar'
-          : `with ${values.exact ? `${format.number(values.invertGPerL.value, 1)} g/L` : format.sweetness(values.invertGPerL)} of sugar, counted as invert sugar,`
-      return `${format.strength(values.abvPercent)} ${sweet} makes ${listed(values.found.map(foundWords))}.`
+          : `with ${values.exact ? `${format.number(values.invertGPerL.value, 1)} g/L` : format.sweetness(values.invertGPerL)} of invert sugar`
+      return `${format.round.strength(values.abvPercent)} ${sweet} makes ${listed(values.found.map(foundWords))}.`
     },
   },
 
@@ -221,7 +221,7 @@ export const labelSentences = {
       const plants =
         tolerance.withPlantsPercent === null
           ? ''
-          : `; ±${format.plain(tolerance.withPlantsPercent)} with macerated fruit or plant parts`
+          : ` (±${format.plain(tolerance.withPlantsPercent)} with macerated fruit or plant parts)`
       return `${print}, true from ${format.number(Math.max(0, low), 1)} to ${format.number(high, 1)}${plants}${cited(tolerance)}`
     },
   },
@@ -238,33 +238,33 @@ export const labelSentences = {
   },
 
   notes: {
-    both_regions: () => 'You named no region, so I looked at the EU and the United States; region:UK is known too.',
+    both_regions: () => 'I’ve looked at the EU and the United States. For Great Britain: region:UK',
     own_region: ({ region, code }) =>
-      `You named no region, so I went by your country in /settings, ${countryInSentence(code)}${region === 'eu' ? ': the law of the EU' : ''}.`,
+      `That’s for ${countryInSentence(code)}, from your /settings${region === 'eu' ? ': the law of the EU' : ''}.`,
     unknown_plant: ({ typed }) =>
-      `I don’t know “${typed}”, so I went by the general rules. I vouch for nothing it brings, allergens included.`,
+      `I don’t know “${typed}”, so I went by the general rules. Check its allergens yourself.`,
     allergen_known: ({ typed }) =>
-      `I don’t know how to steep “${typed}”, but I know what its label has to say. I went by the general rules, and vouch for nothing else it brings.`,
+      `I don’t know how to steep “${typed}”, but I know what its label has to say. For the rest I went by the general rules.`,
     law_liquorice: ({ fromMgPerL, rootGPerL }, format) =>
       `Liquorice: in a drink with more than 1.2 % vol the words on blood pressure are due from ${format.plain(fromMgPerL)} mg of glycyrrhizinic acid in a litre.` +
-      ` Root that is rich in it brings that with ${format.plain(rootGPerL, 1)} g a litre, so write them always (Regulation (EU) 1169/2011, Annex III, from memory, please check).`,
+      ` Root that is rich in it brings that with ${format.plain(rootGPerL, 1)} g a litre, so write them always (Regulation (EU) 1169/2011, Annex III, from memory).`,
     law_caffeine: ({ fromMgPerL }, format) =>
       `Caffeine: above ${format.plain(fromMgPerL)} mg in a litre a shop’s label says “High caffeine content. Not recommended for children or pregnant or breast-feeding women”.` +
-      ' A drink with coffee or tea in its name is let off, but tell your guests all the same (Regulation (EU) 1169/2011, Annex III, from memory, please check).',
+      ' A drink with coffee or tea in its name is let off, but tell your guests all the same (Regulation (EU) 1169/2011, Annex III, from memory).',
     law_sulphites: ({ fromMgPerL }, format) =>
-      `Sulphites are named from ${format.plain(fromMgPerL)} mg in a litre, counted as sulphur dioxide (Regulation (EU) 1169/2011, Annex II, from memory, please check). Fruit sold as unsulphured brings none: write “unsulphured” before it.`,
+      `Sulphites are named from ${format.plain(fromMgPerL)} mg in a litre, counted as sulphur dioxide (Regulation (EU) 1169/2011, Annex II, from memory). Fruit sold as unsulphured brings none: write “unsulphured” before it.`,
     lemon_name: () =>
-      '“Limoncello” is no category of its own in the EU, only a name for a lemon liqueur; the names of Sorrento and the Costa d’Amalfi are protected.',
+      'In the EU “limoncello” is only a name for a lemon liqueur. The names of Sorrento and the Costa d’Amalfi are protected.',
     natural_only: () =>
-      'In the EU a liqueur of this fruit may be flavoured with natural flavouring only; your fruit is that (Regulation (EC) 110/2008).',
+      'In the EU a liqueur of this fruit may only have natural flavouring, which your fruit is (Regulation (EC) 110/2008).',
     eu_label_says: () =>
       'An EU label says: the legal name, the strength with one decimal at most (needed above 1.2 % vol: Regulation (EU) 1169/2011),' +
-      ' the volume, the allergens, and who answers for it (the rest from memory, please check).',
+      ' the volume, the allergens, and who answers for it (the rest from memory).',
     us_label_says: () =>
       'A US label says: the class of drink, the strength, the volume, who made it, and the government’s health warning' +
-      ' (from memory, please check 27 CFR parts 5 and 16).',
+      ' (from memory 27 CFR parts 5 and 16).',
     uk_label_says: () =>
-      'For Great Britain I know the liqueur rule and how far the strength may be off. What else the label must say there, I haven’t looked up.',
+      'For Great Britain I only know the liqueur rule and how far the strength may be off, not the other labelling rules.',
   },
 
   cautions: {
@@ -279,10 +279,9 @@ export const labelSentences = {
 
 /** Why a label cannot be answered. */
 export const labelProblems = {
-  unknown_region: ({ typed }) =>
-    `I have no labelling rules for “${typed}”; region: takes EU (or a country in it), US or UK.`,
+  unknown_region: ({ typed }) => `I have no labelling rules for “${typed}”. Is it EU, US or UK?`,
   unknown_country_code: ({ typed, nearest }) =>
     nearest === null
-      ? `I know no country “${typed}”; give its name or its two letters, such as Italy or IT, or none.`
-      : `I know no country “${typed}”; did you mean ${countryInSentence(nearest)}?`,
+      ? `I don’t know the country “${typed}”. What are its two letters? Type none to clear it.`
+      : `I don’t know the country “${typed}”. Did you mean ${countryInSentence(nearest)}?`,
 } satisfies Written<LabelProblems>

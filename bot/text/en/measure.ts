@@ -19,13 +19,13 @@ const within = ({ abvPercent, sugarGPerL }: GaugedLiqueur, format: Format): stri
 export const measureText = {
   summary: 'How strong and sweet a finished liqueur is: by instruments, or by its recipe',
   options: {
-    jar: 'The jar it’s of, which takes it as its measurement; alone, what its recipe says',
+    jar: 'One of your jars, which keeps it as its measurement. Alone: what its recipe says',
     brix: 'What a refractometer shows in it: 26.5, or 26.5 at 24 C',
     hydrometer: 'What a hydrometer shows in it: 1.035, 8.7 Brix, 4.9 Baumé or 23%, each also at 24 C',
     before: 'What the hydrometer shows before you boil the alcohol off: 1.059',
     after: 'What it shows once boiled off and filled up again with water: 1.096',
     sweetness: 'Its sugar, where you know it: 250 g/L',
-    when: 'The day, if it was not today: yesterday, Saturday, 24 December',
+    when: 'The day, if it wasn’t today: yesterday, Saturday, 24 December',
   },
   examples: [
     '/measure brix:26.5 hydrometer:1.035',

@@ -264,7 +264,7 @@ export const planNotes = {
 /** How far the numbers of a plan can be trusted. */
 const planSure = {
   plan_expected: ({ abvPercent, volumeMl }, format) =>
-    `Expected, not measured: good to about ±${format.give.strength(abvPercent)} and ±${format.give.volume(volumeMl)} (19 times in 20).`,
+    `Expected, not measured: good to about ±${format.give.strength(abvPercent)} and ±${format.give.volume(volumeMl)}.`,
 } satisfies Part<PlanMessages['sure']>
 
 /** What is offered after a plan. */

@@ -2,8 +2,8 @@ import type { BotanicalKind, Limit } from '../../../core/botanical/botanical.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { BotanicalMessages } from '../messages/plants.ts'
-import { plantName } from './cook-names.ts'
-import { counted, listed } from './phrases.ts'
+import { cookName, plantName } from './cook-names.ts'
+import { capital, counted, listed } from './phrases.ts'
 import { planNotes } from './plan.ts'
 import {
   cutWords,
@@ -19,7 +19,6 @@ import {
   southern,
   spanText,
   stateWords,
-  titleText,
   trusted,
 } from './plant-words.ts'
 import { sweetenerName } from './sweeteners.ts'
@@ -51,15 +50,15 @@ export const botanicalRows = {
   botanical_usual: () => 'Usual steep',
   botanical_latest: () => 'Strain by',
   botanical_rest: () => 'Rest after',
-  botanical_water: () => 'Water in it',
-  botanical_sugars: () => 'Sugars in it',
-  botanical_zest: () => 'Zest of one fruit',
+  botanical_water: () => 'Water',
+  botanical_sugars: () => 'Sugars',
+  botanical_zest: () => 'Peel of one',
   botanical_pieces: () => 'One weighs',
   botanical_given: () => 'Dissolves',
-  botanical_kept: () => 'Keeps back',
+  botanical_kept: () => 'Soaks up',
   botanical_season: () => 'Season',
   botanical_limit: () => 'Limit',
-  botanical_wise: () => 'Wise limit',
+  botanical_wise: () => 'Don’t exceed',
 } satisfies Part<BotanicalMessages['rows']>
 
 const perLitre = (limit: Limit, format: Format): string =>
@@ -75,18 +74,18 @@ export const botanicalCells = {
   botanical_latin: ({ latin }) => latin.join(', '),
   botanical_form: ({ form, bulky, driedPerFresh }, format) => {
     const cut = form.cut === null ? '' : `, ${cutWords[form.cut]}`
-    const wide = bulky ? '; bulky: a wide jar, and press it under' : ''
+    const wide = bulky ? ' (bulky: use a wide jar and press it under)' : ''
     const dried =
       driedPerFresh === null
         ? ''
-        : `; 1 g dried stands for ${format.plain(1 / driedPerFresh.factor, 1)} g${trusted(driedPerFresh.trust)}`
+        : `. 1 g dried counts as ${format.plain(1 / driedPerFresh.factor, 1)} g fresh${trusted(driedPerFresh.trust)}`
     return `${stateWords[form.state]}${cut}${wide}${dried}`
   },
   botanical_spirit: ({ min, max, trust }, format) => `${rangeText(min, max, format)} % vol${trusted(trust)}`,
   botanical_taste: ({ fromDays }, format) => spanText(fromDays, fromDays, format),
   botanical_span: ({ minDays, maxDays, trust }, format) => `${spanText(minDays, maxDays, format)}${trusted(trust)}`,
   botanical_latest: ({ latestDays }, format) =>
-    latestDays === null ? 'no harm known from leaving it longer' : spanText(latestDays, latestDays, format),
+    latestDays === null ? 'no rush' : spanText(latestDays, latestDays, format),
   botanical_share: ({ share }, format) => shareText(share, format),
   botanical_zest: ({ zest }, format) => {
     const [strips, grated] = [rangeText(...zest.strips, format), rangeText(...zest.grated, format)]
@@ -108,12 +107,14 @@ export const botanicalCells = {
   botanical_season: ({ months }) =>
     months === null
       ? 'all year'
-      : `${monthsText(months)} in the north (common practice); ${monthsText(southern(months))} in the south (shifted six months, derived)`,
+      : `${monthsText(months)} in the north (common practice), ${monthsText(southern(months))} in the south (derived)`,
+  botanical_most: ({ gPerL }, format) => `${format.plain(gPerL, 2)} g in a litre of spirit`,
+  botanical_percent: ({ min, max }, format) => `${rangeText(min, max, format)} %`,
   botanical_limit: ({ limit, dried }, format) => {
     const other = dried === null ? '' : ` (${format.plain(dried.gPerLSpirit, 2)} g if dried)`
     return `at most ${perLitre(limit, format)}${other}, and half of that in a litre of finished drink${trusted(limit.trust)}`
   },
-  botanical_wise: ({ limit }, format) => `more than ${perLitre(limit, format)} is unwise${trusted(limit.trust)}`,
+  botanical_wise: ({ limit }, format) => `${perLitre(limit, format)}${trusted(limit.trust)}`,
 } satisfies Part<BotanicalMessages['cells']>
 /** What `/botanical` and `/cautions` say. */
 export const botanicalSentences = {
@@ -121,34 +122,31 @@ export const botanicalSentences = {
     botanical: ({ id, state, dose, timesDays }, format) => {
       const { minGPerL: min, typicalGPerL: typical, maxGPerL: max } = dose
       const [least, most, usual] = [min, max, typical].map((gPerL) => format.plain(gPerL, gPerL < 10 ? 2 : 0))
-      const amount = `${least} to ${most} g (usually ${usual})`
+      const amount = `use about ${usual} g (${least} to ${most}) in a litre of spirit`
       const days = spanText(timesDays.usualMin, timesDays.usualMax, format)
-      return `${titleText({ id, state })}: ${amount} in a litre of spirit, ${days}${trusted(dose.trust)}.`
+      return `${capital(cookName(id, state))}: ${amount}, for ${days}.`
     },
     botanical_kinds: ({ plants, kinds }) =>
-      `I know ${plants} plants, of ${kinds} kinds. Name one for its amount and days.`,
+      `I know ${plants} plants, of ${kinds} kinds. For one of them: /botanical ginger`,
     cautions_of: ({ ids, sweeteners, ofPlants, ofMaking }) => {
-      const plants = ofPlants === 0 ? 'I know no caution' : counted(ofPlants, 'caution')
-      return `${plants} for ${listed([...ids.map(plantName), ...sweeteners.map(sweetenerName)])} and ${ofMaking} for the making, worst first.`
+      const plants = ofPlants === 0 ? 'No cautions I know of' : counted(ofPlants, 'caution')
+      return `${plants} for ${listed([...ids.map(plantName), ...sweeteners.map(sweetenerName)])}, and ${ofMaking} for any jar.`
     },
   },
   rows: botanicalRows,
   cells: botanicalCells,
+  actions: { botanical_plan: () => 'Plan a jar' },
   notes: {
     botanical_corrected: planNotes.plan_corrected,
     botanical_form_taken: planNotes.plan_form_taken,
     botanical_steps: ({ steps, knownAs }) => {
       const said = steps.map((step) => preparationWords[step]).join(' ')
-      return knownAs === null
-        ? said
-        : `I know how to prepare it ${stateWords[knownAs]}; take from that what fits: ${said}`
+      return knownAs === null ? said : `I only know how to prepare it ${stateWords[knownAs]}: ${said}`
     },
     botanical_evidence: ({ evidence }) => evidenceWords[evidence],
     botanical_habit: ({ byAnalogy, measured, trust }) => {
-      const days = byAnalogy ? 'The days are habit, taken over from a like plant' : 'The days are habit'
-      return measured
-        ? `${days}${trusted(trust)}: taste.`
-        : `${days}${trusted(trust)}: I know of no measurement of when it is done, so taste.`
+      const days = byAnalogy ? 'The days are those of a similar plant' : 'The days are what people use'
+      return `${days}${trusted(trust)}${measured ? '' : ', and nobody I know of has measured them'}. Taste.`
     },
     botanical_file: ({ file }, format) => productFileWords(file, format),
   },

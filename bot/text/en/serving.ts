@@ -32,15 +32,15 @@ const sourceNames: Readonly<Record<LawSourceKey, string>> = {
 
 const HOW_FAR: Readonly<Record<Cited['trust'], string>> = {
   published: '',
-  secondary: 'read second-hand, please check',
-  memory: 'from memory, please check',
+  secondary: 'read second-hand',
+  memory: 'from memory',
 }
 
 /** ` (UK Chief Medical Officers 2016)`, ` (from memory, please check)`: where a figure stands and how far to trust it. */
 export const cited = ({ sources, trust }: Cited): string => {
   const names = sources.map((key) => sourceNames[key]).filter((name) => name !== '')
   const parts = [...(names.length > 0 ? [listed(names)] : []), ...(HOW_FAR[trust] === '' ? [] : [HOW_FAR[trust]])]
-  return ` (${parts.join('; ')})`
+  return ` (${parts.join(', ')})`
 }
 
 const WHO: Readonly<Record<DrinkingLimit['who'], string>> = {
@@ -108,17 +108,17 @@ export const servingSentences = {
   headlines: {
     serving: (values, format) => {
       const { counted } = values
-      const glass = `${format.volume(values.pourMl)} at ${format.strength(values.abvPercent)}`
+      const glass = `${format.round.volume(values.pourMl.value)} at ${format.round.strength(values.abvPercent)}`
       const drinks =
         counted === null ? '' : `, ${drinkCount(counted.drinks, format)} in ${countryNames[counted.country]}`
-      return `${glass} hold about ${grams(values.ethanolG, format)} of alcohol${drinks}.`
+      return `${glass} has about ${grams(values.ethanolG, format)} of alcohol${drinks}.`
     },
   },
 
   rows: {
     pure_alcohol: () => 'Alcohol',
     standard_drink: () => 'Standard drink',
-    drinks: () => 'Drinks in it',
+    drinks: () => 'Drinks',
   },
 
   cells: {
@@ -127,7 +127,7 @@ export const servingSentences = {
       return `${value}${NBSP}g ± ${plusMinus}${NBSP}g`
     },
     standard_drink: ({ country, drink }, format) =>
-      `${sizeWords(drink, format)} in ${countryNames[country]}${cited(drink)}${drink.otherG === undefined ? '' : `; in doubt, ${format.plain(drink.otherG)}${NBSP}g is counted there too`}`,
+      `${sizeWords(drink, format)} in ${countryNames[country]}${cited(drink)}${drink.otherG === undefined ? '' : `, or ${format.plain(drink.otherG)}${NBSP}g, which is counted there too`}`,
     drinks: ({ drinks }, format) => {
       const { value, plusMinus } = beside(drinks, format)
       return `${value} ± ${plusMinus}`
@@ -144,29 +144,28 @@ export const servingSentences = {
     no_drink_size: ({ country }) =>
       `I have no standard drink on record for ${countryNames[country]}, so I give grams only.`,
     unknown_country: ({ typed, nearest }) =>
-      `I know no standard drink for “${typed}”, so I give grams only.${nearest === null ? '' : ` Did you mean ${countryNames[nearest]}?`}`,
-    own_country: ({ code }) => `You named no country, so I took ${countryInSentence(code)}, as in your /settings.`,
+      `I don’t know the standard drink of “${typed}”, so it’s grams only.${nearest === null ? '' : ` Did you mean ${countryNames[nearest]}?`}`,
+    own_country: ({ code }) => `That’s for ${countryInSentence(code)}, from your /settings.`,
     own_country_unknown: ({ code }) =>
       `I know no standard drink for ${countryInSentence(code)}, the country in your /settings, so I give grams only.`,
     one_glass: (values, format) => {
       const { heavyG, dangerousG, adultKg, gPerL } = values
       return (
         `In one go ${format.plain(heavyG)} g of alcohol or more is heavy drinking (World Health Organization).` +
-        ` From about ${format.plain(dangerousG)} g an adult of ${format.plain(adultKg)} kg comes near ${format.plain(gPerL, 1)} g in a litre of blood, where life is in danger (both from memory, please check).`
+        ` From about ${format.plain(dangerousG)} g an adult of ${format.plain(adultKg)} kg comes near ${format.plain(gPerL, 1)} g in a litre of blood, where life is in danger (both from memory).`
       )
     },
-    name_a_country: () => 'Name a country, as in country:Italy, and I count its standard drinks too.',
+    name_a_country: () => 'To count standard drinks, name a country: country:Italy',
   },
 
   cautions: {
     dangerous_glass: () =>
       `Never drink that in one go: it can kill, and far less can kill a child. ${ifDrunk()} Don’t leave them to sleep it off.`,
     heavy_glass: () => 'That’s heavy drinking in one glass. Share it out, or pour much less.',
-    neat_spirit: () =>
-      'Spirit this strong burns mouth and throat and poisons fast: never drink or serve it undiluted (from memory, please check).',
+    neat_spirit: () => 'Spirit this strong burns mouth and throat and poisons fast: never drink or serve it undiluted.',
     law_and_doctor: () =>
-      'None in pregnancy or when trying for a baby, none before driving, swimming or working with machines, none for anybody under age;' +
-      ' with medicines, liver disease or a past dependence ask a doctor or pharmacist. The law where you are comes before anything said here.',
+      'Not if you’re pregnant or trying for a baby, under age, or about to drive, swim or use machines.' +
+      ' On medicines, with liver disease or a past dependence? Ask a doctor or pharmacist. Your local law comes first.',
   },
 
   actions: {

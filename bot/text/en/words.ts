@@ -66,7 +66,7 @@ export const asTyped = (typed: string): string =>
   typed
     .replace(/(\d) ?%/, '$1\u00a0%')
     .replace(/^([\d.,]+) (?=\S+$)/, '$1\u00a0')
-    .replace(/^(1\s.*)s$/, '$1')
+    .replace(/^(1\s[a-z]+)s$/, '$1')
 
 const saidAs = ({ id, state }: PlantSaid): string => {
   const name = plantName(id)
@@ -154,7 +154,7 @@ export const inJarText = ({ plants, spirits, waterG, sweetenings }: Ingredients,
     ...(waterG.value > 0 ? [`${format.mass(waterG)} water`] : []),
     ...sweeteningTexts(sweetenings, format),
   ].join(' + ')
-  return [now, ...laterTexts(plants, format)].join('; ')
+  return [now, ...laterTexts(plants, format)].join(', ')
 }
 
 /** As they stand after “in”. */
@@ -222,18 +222,18 @@ export function altList(
   tellings: readonly (readonly string[])[],
   rest: (count: number) => string,
 ): string {
-  const all = tellings.map((items) => `${before} ${items.join('; ')}.`)
+  const all = tellings.map((items) => `${before} ${items.join(', ')}.`)
   const whole = all.find((text) => text.length <= LONGEST_ALT)
   if (whole !== undefined) return whole
   const items = tellings.at(-1) ?? []
-  const end = (count: number): string => `; ${rest(count)}.`
+  const end = (count: number): string => `, ${rest(count)}.`
   const room = LONGEST_ALT - before.length - end(items.length).length
   let count = 0
   for (let length = 0; count < items.length; count++) {
     length += (items[count]?.length ?? 0) + 2
     if (length > room) break
   }
-  return `${before} ${items.slice(0, count).join('; ')}${end(items.length - count)}`
+  return `${before} ${items.slice(0, count).join(', ')}${end(items.length - count)}`
 }
 
 /** Grams, rounded down so that the amount said is still allowed. */

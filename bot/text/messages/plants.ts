@@ -66,9 +66,13 @@ export interface BotanicalMessages {
     botanical_given: { readonly sugarsGPerL: Measured; readonly extractGPerL: Measured }
     botanical_kept: Botanical['retainedMlPerG']
     botanical_season: { readonly months: readonly number[] | null }
+    /** The same in few words. */
+    botanical_most: { readonly gPerL: number }
+    botanical_percent: { readonly min: number; readonly max: number }
     botanical_limit: { readonly limit: Limit; readonly dried: Limit | null }
     botanical_wise: { readonly limit: Limit }
   }
+  actions: Plain<'botanical_plan'>
   notes: {
     botanical_corrected: { readonly ids: readonly string[] }
     botanical_form_taken: { readonly forms: readonly { readonly id: string; readonly state: string }[] }

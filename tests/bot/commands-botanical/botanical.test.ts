@@ -14,28 +14,30 @@ const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
 test('says the amount and the days first, and where each figure stands', async () => {
   expect(await printed('/botanical ginger')).toMatchInlineSnapshot(`
-    "Ginger root: 50 to 400 g (usually 150) in a litre of spirit, 14 to 21 days
-    (common practice).
+    "Ginger: use about 150 g (50 to 400) in a litre of spirit, for 14 to 21 days.
 
+      Spirit       40 to 96 %
       Latin name   Zingiber officinale
-      Form         fresh; 1 g dried stands for 5 g (common practice)
+      Form         fresh. 1 g dried counts as 5 g fresh (common practice)
       Spirit       40 to 96 % vol (common practice)
       Taste from   5 days
       Usual steep  14 to 21 days (common practice)
       Strain by    30 days
       Rest after   30 days (common practice)
-      Water in it  79 % (USDA, row 11216)
+      Water        79 % (USDA, row 11216)
       One weighs   a thumb 20 to 30 g (common practice)
       Dissolves    5 g/L ± 4 g/L of it, at the usual amount (estimated)
-      Keeps back   0.5 to 0.9 ml of liquid for each gram (estimated)
+      Soaks up     0.5 to 0.9 ml of liquid for each gram (estimated)
       Season       all year
 
-    • I’ve taken the ginger as fresh. If not, say so.
     • Scrub it, peel it and slice it thin.
+    • I’ve taken the ginger as fresh. If not, say so.
     • Two hours of stirring drew 23 % of what boiling drew from ginger, probably
-      dried powder (Korean J. Food Preserv. 2019): hours are not enough. The days
-      have not been measured.
-    • The days are habit (common practice): taste."
+      dried powder (Korean J. Food Preserv. 2019): hours aren’t enough. Nobody has
+      measured the days.
+    • The days are what people use (common practice). Taste.
+
+      Plan a jar: /plan of:ginger spirit:1 l 40%"
   `)
 })
 
@@ -100,7 +102,8 @@ test('gives every hazard of a plant, worst first; those of the look stand among 
     const ranks = said.map((key) => SEVERITIES.indexOf(hazards[key].severity))
     expect(ranks).toEqual(ranks.toSorted())
     const looks = notes.filter(({ key }) => key === 'botanical_look').length
-    expect(cautions.length + looks).toBe(keys.length)
+    const inFull = cautions.filter(({ key }) => key === 'botanical_hazard').length
+    expect(inFull + looks).toBe(keys.length)
   }
 })
 
@@ -132,7 +135,7 @@ test('takes an amount without minding it', async () => {
 })
 
 test('tells the dried from the fresh', async () => {
-  expect(await printed('/botanical dried ginger')).toContain('Ginger root, dried: 10 to 80 g (usually 30)')
+  expect(await printed('/botanical dried ginger')).toContain('Dried ginger: use about 30 g (10 to 80)')
   expect((await reply('/botanical dried ginger')).data).toMatchObject({ form: 'dried', doseGPerL: { typical: 30 } })
   expect(await noteKeys('/botanical ginger')).toContain('botanical_form_taken')
   expect(await noteKeys('/botanical dried ginger')).not.toContain('botanical_form_taken')
@@ -141,23 +144,23 @@ test('tells the dried from the fresh', async () => {
 
 test('says what is measured, what is habit, and what a product file asks for', async () => {
   expect(await noteKeys('/botanical horseradish')).not.toContain('botanical_evidence')
-  expect(oneLine(await printed('/botanical horseradish'))).toContain('I know of no measurement of when it is done')
+  expect(oneLine(await printed('/botanical horseradish'))).toContain('nobody I know of has measured them')
   expect(oneLine(await printed('/botanical sloe'))).toContain('125 to 250 g of the plant in a litre of finished drink')
   expect((await noteKeys('/botanical lemon')).filter((key) => key === 'botanical_file')).toHaveLength(2)
 })
 
 test('says where amounts, days and shares are from memory, and in which row of USDA they are to be read', async () => {
   const text = oneLine(await printed('/botanical apple'))
-  expect(text).toContain('300 to 1 000 g (usually 600) in a litre of spirit, 14 to 30 days (from memory, please check)')
-  expect(text).toContain('Water in it 86 % (from memory, please check; USDA, row 09003)')
-  expect(text).toContain('taken over from a like plant (from memory, please check)')
+  expect(text).toContain('use about 600 g (300 to 1 000) in a litre of spirit, for 14 to 30 days')
+  expect(text).toContain('Water 86 % (from memory, USDA, row 09003)')
+  expect(text).toContain('those of a similar plant (from memory)')
   expect(text).not.toMatch(/Usual steep [^A-Z]*common practice/)
   expect(oneLine(await printed('/botanical dried limes'))).toContain('20 to 67 g (usually 40)')
 })
 
 test('turns the season round for the south, and says so', async () => {
   expect(oneLine(await printed('/botanical sloe'))).toContain(
-    'September to November in the north (common practice); March to May in the south (shifted six months, derived)',
+    'September to November in the north (common practice), March to May in the south (derived)',
   )
   expect(oneLine(await printed('/botanical bitter orange'))).toContain('July to September in the south')
 })

@@ -18,17 +18,16 @@ const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
 test('says everything about the plants and the making, worst first', async () => {
   expect(await printed('/cautions of:8 lemons + 30 g ginger')).toMatchInlineSnapshot(`
-    "1 caution for lemon peel and ginger and 9 for the making, worst first.
+    "1 caution for lemon peel and ginger, and 9 for any jar.
 
     ! Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel
       alcohol blinds and kills, and nothing done at home makes it safe.
     ! Keep strong spirit away from flames, sparks and hot plates, and never heat it.
       From about 40 % its vapour can catch fire in a warm room (derived), and hot
       syrup drives it off.
-    ! None in pregnancy or when trying for a baby, none before driving, swimming or
-      working with machines, none for anybody under age; with medicines, liver
-      disease or a past dependence ask a doctor or pharmacist. The law where you are
-      comes before anything said here.
+    ! Not if you’re pregnant or trying for a baby, under age, or about to drive,
+      swim or use machines. On medicines, with liver disease or a past dependence?
+      Ask a doctor or pharmacist. Your local law comes first.
     ! Label bottles and keep them locked away from children and pets. A small amount
       can poison a child.
     ! Strained plants still burn and intoxicate. Keep them from flames, hot ovens,

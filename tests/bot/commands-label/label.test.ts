@@ -17,36 +17,35 @@ const met = async (line: string): Promise<readonly string[]> =>
 
 test('says what the drink may be called and must say', async () => {
   expect(await printed('/label strength:30% sweetness:250 g/L of:lemon region:EU')).toMatchInlineSnapshot(`
-    "30 % vol with 263 g/L of sugar, counted as invert sugar, makes a crème de … in
-    the EU.
+    "30 % with 263 g/L of invert sugar makes a crème de … in the EU.
 
       EU spirit drink     yes: at least 15 % vol (Regulation (EU) 2019/787)
       EU liqueur          yes: at least 15 % vol and 100 g/L (Regulation (EU)
                           2019/787 and Regulation (EC) 110/2008)
       EU crème de …       yes: at least 15 % vol and 250 g/L (Regulation (EU)
-                          2019/787; from memory, please check)
+                          2019/787, from memory)
       Limone di Sorrento  no: the name belongs to makers in its own area (at least
                           250 g of the fruit or plant a litre, steeped 2 days or
-                          more); strength and sugar would fit (product file of 2012)
-      EU label            30 % vol, true from 29.7 to 30.3; ±1.5 with macerated
-                          fruit or plant parts (Regulation (EU) 1169/2011)
+                          more), and strength and sugar would fit (product file of
+                          2012)
+      EU label            30 % vol, true from 29.7 to 30.3 (±1.5 with macerated
+                          fruit or plant parts) (Regulation (EU) 1169/2011)
 
-    • “Limoncello” is no category of its own in the EU, only a name for a lemon
-      liqueur; the names of Sorrento and the Costa d’Amalfi are protected.
-    • In the EU a liqueur of this fruit may be flavoured with natural flavouring
-      only; your fruit is that (Regulation (EC) 110/2008).
+    • In the EU “limoncello” is only a name for a lemon liqueur. The names of
+      Sorrento and the Costa d’Amalfi are protected.
+    • In the EU a liqueur of this fruit may only have natural flavouring, which your
+      fruit is (Regulation (EC) 110/2008).
     • An EU label says: the legal name, the strength with one decimal at most
       (needed above 1.2 % vol: Regulation (EU) 1169/2011), the volume, the
-      allergens, and who answers for it (the rest from memory, please check).
+      allergens, and who answers for it (the rest from memory).
 
     ! Write on every bottle: “Not in pregnancy. Keep out of reach of children.”
     ! Meant for your own table. Selling a bottle, raffling it or giving it for money
       needs a licence, and duty paid, nearly everywhere: ask your authority before
       you do.
-    ! None in pregnancy or when trying for a baby, none before driving, swimming or
-      working with machines, none for anybody under age; with medicines, liver
-      disease or a past dependence ask a doctor or pharmacist. The law where you are
-      comes before anything said here."
+    ! Not if you’re pregnant or trying for a baby, under age, or about to drive,
+      swim or use machines. On medicines, with liver disease or a past dependence?
+      Ask a doctor or pharmacist. Your local law comes first."
   `)
 })
 

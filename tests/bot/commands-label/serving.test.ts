@@ -6,22 +6,20 @@ import { cautionKeys, faults, json, noteKeys, printed, reply } from './desk.ts'
 
 test('counts grams and drinks, and says where the size and the guidance are from', async () => {
   expect(await printed('/serving pour:30 ml strength:30% country:Italy')).toMatchInlineSnapshot(`
-    "30.0 ml at 30 % vol hold about 7.1 g of alcohol, 0.59 of a standard drink in
-    Italy.
+    "30 ml at 30 % has about 7.1 g of alcohol, 0.59 of a standard drink in Italy.
 
       Alcohol         7.10 g ± 0.19 g
       Standard drink  12 g of alcohol in Italy (a table of standard drinks by
                       country)
-      Drinks in it    0.592 ± 0.016
+      Drinks          0.592 ± 0.016
 
     • Adults in Italy are told: at most 24 g a day for men and 12 g a day for women,
-      the over-65s and those of 18 to 21 (a table of standard drinks by country;
-      read second-hand, please check).
+      the over-65s and those of 18 to 21 (a table of standard drinks by country,
+      read second-hand).
 
-    ! None in pregnancy or when trying for a baby, none before driving, swimming or
-      working with machines, none for anybody under age; with medicines, liver
-      disease or a past dependence ask a doctor or pharmacist. The law where you are
-      comes before anything said here."
+    ! Not if you’re pregnant or trying for a baby, under age, or about to drive,
+      swim or use machines. On medicines, with liver disease or a past dependence?
+      Ask a doctor or pharmacist. Your local law comes first."
   `)
 })
 
@@ -58,7 +56,7 @@ test('offers the country that was nearly typed, as a line that runs', async () =
 
 test('says kindly what is from memory', async () => {
   expect((await printed('/serving pour:30 ml strength:30% country:Sweden')).replace(/\s+/g, ' ')).toContain(
-    'Adults in Sweden are told: at most 10 drinks a week (from memory, please check).',
+    'Adults in Sweden are told: at most 10 drinks a week (from memory).',
   )
 })
 
@@ -88,7 +86,7 @@ test('says that a glass can kill, first of all, and what to do when it was drunk
       ' If anyone’s had some, call a poison centre or the emergency number now.' +
       ' Don’t leave them to sleep it off.',
   )
-  expect(text.indexOf('it can kill')).toBeLessThan(text.indexOf('None in pregnancy'))
+  expect(text.indexOf('it can kill')).toBeLessThan(text.indexOf('Not if you'))
   expect(text).toContain('60 g of alcohol or more is heavy drinking')
   expect(text).toContain('From about 80 g an adult of 50 kg comes near 3.1 g in a litre of blood')
   expect(await cautionKeys('/serving pour:500 ml strength:95%')).toEqual([

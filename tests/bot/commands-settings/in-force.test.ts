@@ -57,7 +57,7 @@ describe('country', () => {
   test('counts its standard drinks, and says that it was not named', async () => {
     const { jsonOf, words, noteKeys } = await settled('country:italia')
     expect((await jsonOf(POUR)).data.drinkGPerServing).toBe(12)
-    expect(await words(POUR)).toContain('You named no country, so I took Italy, as in your /settings.')
+    expect(await words(POUR)).toContain('That’s for Italy, from your /settings.')
     expect((await jsonOf(`${POUR} country:uk`)).data.drinkGPerServing).toBe(8)
     expect(await noteKeys(`${POUR} country:uk`)).not.toContain('own_country')
     expect(await words('/settings')).toContain('Country Italy')
@@ -67,7 +67,7 @@ describe('country', () => {
     ['country:Kenya', 'I know no standard drink for Kenya, the country in your /settings, so I give grams only.'],
     ['country:Bahamas', 'I know no standard drink for the Bahamas'],
     ['country:Belgium', 'I have no standard drink on record for Belgium'],
-    ['country:none', 'Name a country'],
+    ['country:none', 'name a country: country:Italy'],
   ])('%s gives grams only, and says why', async (settings, said) => {
     const { jsonOf, words } = await settled(settings)
     expect((await jsonOf(POUR)).data.drinkGPerServing).toBeNull()
@@ -75,9 +75,9 @@ describe('country', () => {
   })
 
   test.each([
-    ['country:Italy', /^eu_/, 'I went by your country in /settings, Italy: the law of the EU.'],
-    ['country:US', /^us_/, 'I went by your country in /settings, the United States.'],
-    ['country:England', /^uk_/, 'I went by your country in /settings, the United Kingdom.'],
+    ['country:Italy', /^eu_/, 'That’s for Italy, from your /settings: the law of the EU.'],
+    ['country:US', /^us_/, 'That’s for the United States, from your /settings.'],
+    ['country:England', /^uk_/, 'That’s for the United Kingdom, from your /settings.'],
   ])('%s decides whose law a label follows', async (settings, ids, said) => {
     const { jsonOf, words, noteKeys } = await settled(settings)
     const line = '/label strength:30% sweetness:250 g/L'

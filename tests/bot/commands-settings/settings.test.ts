@@ -96,8 +96,8 @@ test('leaves everything else that is stored of a person', async () => {
 
 test.each<[line: string, option: string, said: string]>([
   ['country:Italy units:furlongs', 'units', 'I don’t know the units “furlongs”.'],
-  ['units:us country:Itly', 'country', 'I know no country “Itly”; did you mean Italy?'],
-  ['units:us country:Shangri-La-La', 'country', 'I know no country “Shangri-La-La”; give its name or its two letters'],
+  ['units:us country:Itly', 'country', 'I don’t know the country “Itly”. Did you mean Italy?'],
+  ['units:us country:Shangri-La-La', 'country', 'I don’t know the country “Shangri-La-La”. What are its two letters?'],
   ['units:us zone:+02:00', 'zone', '“+02:00” doesn’t change with summer time.'],
   ['units:us zone:GMT+1', 'zone', 'doesn’t change with summer time'],
   ['units:us zone:Romme', 'zone', 'I don’t know “Romme”. Did you mean Europe/Rome?'],

@@ -17,4 +17,6 @@ export const budgets = {
   jar_step: { 80: 4, 44: 6 },
   jar_list: { 80: 16, 44: 28 },
   nudge: { 80: 4, 44: 7, more: { 80: 1, 44: 2 } },
+  /** Its words stand on a bottle, so they are not cut. */
+  label: { 80: 9, 44: 14 },
 } as const satisfies Record<string, Budget & { readonly more?: Budget }>

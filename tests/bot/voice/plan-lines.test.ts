@@ -39,3 +39,33 @@ it.each(WIDTHS)(
   },
   120_000,
 )
+
+it.each(WIDTHS)(
+  'what is known of any plant starts in a few lines at %i columns',
+  async (columns) => {
+    const plants = catalogue.map(({ id }) => `/botanical of:${named(id)}`)
+    const long = await tooLong(plants, columns, () => budgets.botanical[columns])
+    expect(long.join('\n\n')).toBe('')
+  },
+  120_000,
+)
+
+it.each(WIDTHS)('a glass, a label and a measurement are a few lines at %i columns', async (columns) => {
+  const lines = [
+    '/serving pour:40 ml strength:30% country:uk',
+    '/serving pour:200 ml strength:80%',
+    '/label strength:30% sweetness:250 g/L of:hazelnuts + lemon',
+    '/label strength:18% sweetness:100 g/L of:dark chocolate + celery + wormwood region:us',
+    '/measure',
+    '/measure brix:26.5 hydrometer:1.035',
+    '/measure before:1.059',
+    '/measure before:1.059 after:1.096',
+    '/measure hydrometer:1.035 sweetness:180 g/L',
+  ]
+  const long = await tooLong(
+    lines,
+    columns,
+    (line) => budgets[line.startsWith('/label') ? 'label' : 'measure'][columns],
+  )
+  expect(long.join('\n\n')).toBe('')
+})
