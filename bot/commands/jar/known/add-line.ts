@@ -16,7 +16,8 @@ import { todayOf } from './view-of.ts'
 /** The name by which a line asks for a plant. */
 const typedAs = ({ id, name }: PlantIn): string => (id === null ? name : (botanicalById(id).names.en[0] ?? name))
 
-const toPlaces = (value: number): string => String(Number(value.toPrecision(4)))
+/** Three digits behind a point are asked back, four are not. */
+const toPlaces = (value: number): string => String(Number(value.toPrecision(4))).replace(/\.\d{3}$/, '$&0')
 
 function callFor(plants: readonly PlantIn[], jar: string, after: ReturnType<typeof afterNow>): Call | null {
   const typed = plants.map((plant) => `${toPlaces(plant.massG.value)} g ${typedAs(plant)}`)
