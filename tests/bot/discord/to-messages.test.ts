@@ -51,7 +51,7 @@ describe('a reply', () => {
     const desk = testDesk({ nowMs: NOW_MS })
     const [message] = await messagesOf(await desk.run('/plan of:10 lemons spirit:1 l strength:95%'))
     const texts = textsOf(message!)
-    expect(texts[0]).toMatch(/^\*\*Buy 10 unwaxed lemons, 1.l of 95.%.spirit.*\*\*$/m)
+    expect(texts[0]).toMatch(/^\*\*Buy\s10\sunwaxed\slemons,\s1\sl\sof\s95\s%\sspirit.*\*\*$/m)
     expect(texts[1]).toMatch(/^\*\*⚠ .*flame/)
     expect(texts[1]?.split('\n').every((line) => /^\*\*⚠ .*\*\*$/.test(line))).toBe(true)
     expect(texts[2]?.split('\n').every((line) => /^\*\*[^*]+:\*\* ./.test(line))).toBe(true)
@@ -176,11 +176,11 @@ describe('a jar with a hostile name or note', () => {
       ]),
     )
     const desk = await deskWith({ jars })
-    const messages = await messagesOf(await desk.run('/jar list'))
+    const messages = await messagesOf(await desk.run('/jar list'), { shown: 'whole' })
     expectValid(messages)
     expect(messages.length).toBeGreaterThan(1)
     expect(messages.length).toBeLessThanOrEqual(5)
-    const first = await messagesOf(await desk.run('/jar list'), { mostMessages: 1 })
+    const first = await messagesOf(await desk.run('/jar list'), { shown: 'whole', mostMessages: 1 })
     expectValid(first)
     expect(textsOf(first[0]!).at(-1)).toMatch(
       /^\d+ more lines don’t fit here\. For one jar: \/jar show and its name\.$/,

