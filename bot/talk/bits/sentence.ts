@@ -2,14 +2,17 @@ import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type ConceptSpan, conceptsIn } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
+import { respelt } from '../lexicon/respell.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
 import { withRoles } from './roles.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
 export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings, isForgiving = false): Sentence {
-  const typed = saidText(text)
-  const lexicon = lexiconFor(typed.tokens, lexicons)
+  const asTyped = saidText(text)
+  const lexicon = lexiconFor(asTyped.tokens, lexicons)
+  const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
+  const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
   const spans = withoutShorter(conceptsIn(typed.tokens, lexicon))
   const around = { typed, lexicon, spans, jars, today }
   const read = bitsIn(around)

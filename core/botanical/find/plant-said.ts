@@ -57,6 +57,15 @@ export function plantSaid(tokens: readonly Token[], at: number, others: Readonly
   return null
 }
 
+const plantWords: ReadonlySet<string> = new Set(
+  [...byName.keys(), ...byAskWord.keys(), ...foodByName.keys(), ...byOtherNumber.keys()].flatMap((key) =>
+    key.split(' '),
+  ),
+)
+
+/** Whether a word stands in the name of any plant. */
+export const isPlantWord = (word: string): boolean => nameWords(word).every((each) => plantWords.has(each))
+
 const SLIP_LETTERS = 6
 
 /** The plant of a name of one or two words with one slip in it: `rasberries`, `cinamon`; null where none is. */

@@ -1,0 +1,55 @@
+import { isPlantWord } from '../../../core/botanical/find/plant-said.ts'
+import type { Token } from '../../../core/quantity/read/tokens.ts'
+import { isOneTypo } from '../../../core/spelling/one-typo.ts'
+import type { Lexicon } from './lexicon.ts'
+
+/** Shorter words have too many neighbours. */
+const LEAST_LETTERS = 5
+
+const vocabularies = new WeakMap<Lexicon, ReadonlyMap<string, readonly string[]>>()
+
+const wordsOf = (lexicon: Lexicon): readonly string[] =>
+  [
+    ...Object.values(lexicon.concepts),
+    lexicon.fillers,
+    lexicon.small,
+    lexicon.between,
+    lexicon.sugars,
+    lexicon.waters,
+    lexicon.bottles,
+    lexicon.loose,
+    ...lexicon.spirits.map(([words]) => words),
+    ...lexicon.drinks.map(([words]) => words),
+  ].flatMap((list) => list.split(/[\s,]+/))
+
+/** By the first letter, which is seldom wrong; stems with their star. */
+function vocabularyOf(lexicon: Lexicon): ReadonlyMap<string, readonly string[]> {
+  const known = vocabularies.get(lexicon)
+  if (known !== undefined) return known
+  const byFirst = new Map<string, string[]>()
+  for (const word of new Set(wordsOf(lexicon))) {
+    if (word === '') continue
+    const all = byFirst.get(word[0]!)
+    if (all === undefined) byFirst.set(word[0]!, [word])
+    else all.push(word)
+  }
+  vocabularies.set(lexicon, byFirst)
+  return byFirst
+}
+
+function meant(word: string, near: readonly string[]): string | null {
+  const isKnown = near.some((each) => (each.endsWith('*') ? word.startsWith(each.slice(0, -1)) : each === word))
+  if (isKnown || isPlantWord(word)) return null
+  const found = near.filter((each) => !each.endsWith('*') && each.length >= LEAST_LETTERS - 1 && isOneTypo(word, each))
+  return found.length === 1 ? found[0]! : null
+}
+
+/** The same pieces with one slip mended in each word that nothing knows, where it can only be one other. */
+export function respelt(tokens: readonly Token[], lexicon: Lexicon, names: ReadonlySet<string>): readonly Token[] {
+  const vocabulary = vocabularyOf(lexicon)
+  return tokens.map((token) => {
+    if (token.kind !== 'word' || token.text.length < LEAST_LETTERS || names.has(token.text)) return token
+    const text = meant(token.text, vocabulary.get(token.text[0]!) ?? [])
+    return text === null ? token : { ...token, text }
+  })
+}
