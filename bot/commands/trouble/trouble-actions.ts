@@ -58,7 +58,8 @@ function answers(asking: Asking, question: Diagnosis['question']): readonly Acti
 
 /** Its jar, where none was named: what runs, at most three. */
 export async function jarChoices({ input, held, context }: Asking): Promise<readonly Action[]> {
-  if (held !== null) return []
+  // Whoever tells what is in it has no jar of it here.
+  if (held !== null || input.of !== undefined || input.strength !== undefined) return []
   const { jars } = await context.store.read(context.userId)
   return runningJars(jars)
     .slice(0, 3)
