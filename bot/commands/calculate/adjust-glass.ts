@@ -1,4 +1,4 @@
-import { massG, volumeMl } from '../../../core/quantity/measured/precision.ts'
+import { sweeteningG, volumeMl } from '../../../core/quantity/measured/precision.ts'
 import type { GlassTrial } from '../../../core/recipe/solve/scale-trial.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { spiritPortions, waterOf } from '../options/input-to-portion.ts'
@@ -25,6 +25,6 @@ export function trialIn(input: AdjustInput): GlassTrial | null {
     glassMl: volumeMl(glass.is),
     spirit,
     water: water === undefined ? null : waterOf(water.is),
-    sweetening: sweet === null ? null : { material: sweet.material, massG: massG(sweet) },
+    sweetening: sweet === null ? null : { material: sweet.material, massG: sweeteningG(sweet) },
   }
 }
