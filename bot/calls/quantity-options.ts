@@ -11,6 +11,7 @@ import { parseStrength } from '../../core/quantity/read/parse-strength.ts'
 import { parseSugarOrKind, parseSugars, parseSweetener } from '../../core/quantity/read/parse-sugar.ts'
 import { parseSweetness } from '../../core/quantity/read/parse-sweetness.ts'
 import { parseVolume } from '../../core/quantity/read/parse-volume.ts'
+import { parseFiller, parseWaters } from '../../core/quantity/read/parse-water.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
 import {
   writeAmount,
@@ -20,6 +21,7 @@ import {
   writeSugars,
   writeSweetener,
   writeSweetness,
+  writeWaters,
 } from '../../core/quantity/write/write-quantity.ts'
 import { writeBrix, writeHydrometer } from '../../core/quantity/write/write-reading.ts'
 import { expectDistilled } from '../../core/recipe/distilled.ts'
@@ -65,6 +67,10 @@ export const quantityOptions = {
   sugar: option({ read: parseSugars, write: writeSugars }),
   /** The same, or what it is that an amount is worked out of. */
   sugarOrKind: option({ read: parseSugarOrKind, write: writeSugarOrKind }),
+  /** Water, and what stands for it. */
+  waters: option({ read: parseWaters, write: writeWaters }),
+  /** What stands for the water where that is worked out. */
+  filler: option({ read: parseFiller, write: writeSweetener }),
   /** What an amount is worked out of. */
   sweetener: option({ read: parseSweetener, write: writeSweetener }),
   strength: option({ read: distilled(parseStrength), write: writeStrength }),

@@ -1,33 +1,5 @@
-/** How far a composition is to be trusted: read in the source, computed from what was read, or recalled. */
-export type MaterialTrust = 'published' | 'derived' | 'memory'
-
-export interface Material {
-  /** Names by which it is known, without `of` and `di`; the first is written. */
-  readonly names: readonly string[]
-  /** Words beside a name that change nothing. */
-  readonly kinds: string
-  /** Already dissolved. */
-  readonly isSyrup: boolean
-  /** As it is poured at 20 °C, g/ml, and its ± as a share of that, the cup's included. */
-  readonly pouredGPerMl: number
-  readonly pouredPlusMinusShare: number
-  /** Grams in 100 g, at most 100 together; what is missing is extract: acids, minerals, gums. */
-  readonly per100G: {
-    readonly water: number
-    readonly sucrose: number
-    readonly glucoseAndFructose: number
-    /** Maltose and longer sugars. */
-    readonly longer: number
-  }
-  /** Of the longer sugars, sucrose that lowers the freezing point as far, as a share of their mass. */
-  readonly longerAsSucrose?: number
-  /** Half of the 95 % interval of all sugars in 100 g; what they lack is water. */
-  readonly sugarsPlusMinusG: number
-  /** How sweet a gram of it tastes beside a gram of white sugar: what most say, and how far they disagree. */
-  readonly sweetness: { readonly usual: number; readonly low: number; readonly high: number }
-  readonly trust: MaterialTrust
-  readonly source: string
-}
+import { juices } from './juices.ts'
+import type { Material } from './material.ts'
 
 /** A US cup, ml. */
 const CUP_ML = 236.5882365
@@ -57,7 +29,7 @@ const barSyrup = (names: readonly string[], sucrose: number, pouredGPerMl: numbe
   }) as const satisfies Material
 
 /**
- * What sweetens. White sugar counts as dry sucrose: 99.8 g of sugars in 100 g (USDA FoodData Central, NDB 19335). Sweetness is derived
+ * What sweetens, and what stands for water. White sugar counts as dry sucrose: 99.8 g of sugars in 100 g (USDA FoodData Central, NDB 19335). Sweetness is derived
  * from fructose 1.2, glucose 0.8, maltose 0.45, which published tables give as 1.03 to 1.73, 0.5 to 0.8 and 0.3 to 0.5.
  */
 export const materials = {
@@ -222,6 +194,7 @@ export const materials = {
   syrup_1_1_cup: barSyrup(['1:1 syrup by cup'], 45.85, 1.2072, 2.5),
   syrup_2_1_weight: barSyrup(['2:1 syrup by weight'], 66.67, 1.3268, 1),
   syrup_2_1_cup: barSyrup(['2:1 syrup by cup'], 62.87, 1.3037, 2.5),
+  ...juices,
 } as const satisfies Readonly<Record<string, Material>>
 
 export type MaterialId = keyof typeof materials
@@ -232,6 +205,9 @@ export const USUAL_MATERIAL: MaterialId = 'white_sugar'
 export const materialIds = Object.keys(materials) as readonly MaterialId[]
 
 export const materialOf = (id: MaterialId): Material => materials[id]
+
+/** Whether it stands for the water, not for the sugar. */
+export const isJuice = (id: MaterialId): boolean => materialOf(id).isJuice === true
 
 /** All sugars of a material, as a share of its mass. */
 export const sugarsShare = (id: MaterialId): number => {

@@ -7,6 +7,7 @@ export type Wanted =
   | 'amount'
   | 'sugar'
   | 'sweetener'
+  | 'filler'
   | 'strength'
   | 'sweetness'
   | 'temperature'
@@ -57,6 +58,8 @@ export interface QuantityProblems {
   readonly which_syrup: Instead & { readonly typed: string; readonly choices: readonly string[] }
   /** An amount of what is worked out; `fix` is the name alone, `line` the line with it, where a chat knows it. */
   readonly amount_worked_out: { readonly typed: string; readonly fix: string; readonly line?: string | null }
+  /** Neither water nor a juice that is known. */
+  readonly other_water: Instead & { readonly typed: string; readonly extra: string }
   /** Two names without amounts. */
   readonly one_sweetener: { readonly typed: string }
   readonly dangling_plus: Instead & { readonly typed: string }

@@ -45,6 +45,12 @@ export interface SweeteningRead extends Mass {
   readonly material: MaterialId
 }
 
+/** Water, and what stands for it. */
+export interface WaterRead {
+  readonly waters: readonly (Volume | Mass)[]
+  readonly juices: readonly SweeteningRead[]
+}
+
 /** What sweetens a batch. */
 export interface SugarRead {
   /** What goes in, each with its amount. */

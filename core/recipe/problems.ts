@@ -21,6 +21,8 @@ export interface RecipeProblems {
   }
   /** What sweetens is less sweet by itself than what is wished for. */
   sweetener_too_thin: { readonly toSugarGPerL: number; readonly sweetenerGPerL: number }
+  /** What stands for the water brings more sugar than is wished for; `leastGPerL` with nothing else. */
+  filler_too_sweet: { readonly toSugarGPerL: number; readonly leastGPerL: number }
   targets_clash: {
     readonly toAbvPercent: number
     readonly toSugarGPerL: number

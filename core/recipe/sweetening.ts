@@ -1,5 +1,5 @@
 import { HEXOSE_BESIDE_SUCROSE } from '../liquid/freezing.ts'
-import { gramsOf, type Liquid, mix, sweetener } from '../liquid/liquid.ts'
+import { gramsOf, type Liquid, mix, sweetener, volumeMl, water } from '../liquid/liquid.ts'
 import { type MaterialId, materialOf, sugarsShare } from '../quantity/materials.ts'
 import { exactly, type Measured, times } from '../quantity/measured/measured.ts'
 import type { Values } from './propagate.ts'
@@ -23,7 +23,7 @@ export const whiteSugar = (massG: Measured): readonly Sweetening[] =>
 /** Sugars of a material as a factor of the usual ones, with their ±. */
 export const sugarsFactorOf = (material: MaterialId): Measured => ({
   value: 1,
-  plusMinus: materialOf(material).sugarsPlusMinusG / (100 * sugarsShare(material)),
+  plusMinus: sugarsShare(material) === 0 ? 0 : materialOf(material).sugarsPlusMinusG / (100 * sugarsShare(material)),
 })
 
 /** As an input whose own composition counts among what is not quite known. */
@@ -33,12 +33,15 @@ export const knownSweetenings = (sweetenings: readonly Sweetening[]): readonly K
     return sugarsFactor.plusMinus === 0 ? each : { ...each, sugarsFactor }
   })
 
+/** How much further than a gram of sucrose a gram of citric acid lowers the freezing point: molar masses 342.3 and 192.1. */
+const ACID_BEYOND_SUCROSE = 342.3 / 192.1 - 1
+
 /** Rounding of what is left of a gram. */
 const NOTHING_SHARE = 1e-9
 
 /** A gram of a material; where it has other sugars than usual, it has so much less water. */
 export function gramOf(material: MaterialId, sugarsFactor = 1): Liquid {
-  const { per100G, longerAsSucrose = 1 } = materialOf(material)
+  const { per100G, longerAsSucrose = 1, acidPer100G = 0 } = materialOf(material)
   const { water, sucrose, glucoseAndFructose, longer } = per100G
   const usualG = sugarsShare(material)
   const sugarG = usualG * sugarsFactor
@@ -49,9 +52,18 @@ export function gramOf(material: MaterialId, sugarsFactor = 1): Liquid {
     waterG: Math.max(0, (isAllKnown ? 1 - usualG : water / 100) + usualG - sugarG),
     sugarG,
     extractG: isAllKnown ? 0 : extractG,
-    sucroseEquivalentG: equivalentG * sugarsFactor + (isAllKnown ? 0 : extractG),
+    sucroseEquivalentG:
+      equivalentG * sugarsFactor + (isAllKnown ? 0 : extractG + (ACID_BEYOND_SUCROSE * acidPer100G) / 100),
   })
 }
+
+/** A gram of what stands for the water; null: of water. */
+export const fillerOf = (filler: MaterialId | null, sugarsFactor = 1): Liquid =>
+  filler === null ? water(1) : gramOf(filler, sugarsFactor)
+
+/** Millilitres that a gram of it takes at 20 °C. */
+export const fillerMlPerG = (filler: MaterialId | null): number =>
+  filler === null ? volumeMl(water(1)) : 1 / materialOf(filler).pouredGPerMl
 
 /** What sweetenings bring to a liquid. */
 export const sweetLiquid = (sweetenings: Values<readonly KnownSweetening[]>): Liquid =>

@@ -36,7 +36,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     `from:${CODE}`,
   ],
   syrup: [
-    'infusion:920 ml|strength:90%|to-strength:30%|to-sweetness:250 g/L|at-most:2 l|sugar:honey',
+    'infusion:920 ml|strength:90%|to-strength:30%|to-sweetness:250 g/L|at-most:2 l|sugar:honey|water:apple juice',
     'infusion:920 ml|of:8 lemons|spirit:1 l 95%|ratio:1:1',
     'jar:strained',
   ],

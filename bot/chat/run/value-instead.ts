@@ -76,6 +76,7 @@ const KEYS: ReadonlySet<string> = new Set<Key>([
   'wide_plus_minus',
   'said_twice',
   'other_sweetener',
+  'other_water',
   'dangling_plus',
   'which_syrup',
   'two_readings',

@@ -4,7 +4,7 @@ import { type StrainedJar, strainedJar } from '../../../core/jar/state/strained-
 import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent as strengthOf } from '../../../core/quantity/measured/precision.ts'
-import { millilitres, percentVol, sugarGrams } from '../../../core/quantity/write/made-amounts.ts'
+import { percentVol, sugarGrams, waterMillilitres } from '../../../core/quantity/write/made-amounts.ts'
 import { drinksIn } from '../../../core/recipe/drinks-in.ts'
 import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
 import { strengthAt20 } from '../../../core/recipe/portion.ts'
@@ -73,7 +73,7 @@ function doneActions(
       : drinksIn(`${pouredMl(spiritMl.value)} ml ${spiritAbv.value}%`, { blends: false })
   const values = {
     ...(spirit !== null && { spirit }),
-    ...(waterMl.value > 0 && { water: millilitres(pouredMl(waterMl.value)) }),
+    ...(waterMl.value > 0 && { water: waterMillilitres(pouredMl(waterMl.value)) }),
     ...(sugarG.value > 0 && { sugar: [sugarGrams(weighedG(sugarG.value), sweetener)] }),
   }
   if (Object.keys(values).length === 0) return []

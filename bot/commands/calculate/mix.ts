@@ -17,14 +17,15 @@ export const mixCommand = defineCommand({
       })
     }
     const spirits = input.spirit ? spiritPortions(input.spirit.is, input.strength) : []
-    const portions = [...spirits, ...(input.water ? [waterOf(input.water.is)] : [])]
-    return mixtureReply(mix({ portions, sweetenings: sweeteningsOf(input.sugar) }), {
+    const portions = [...spirits, ...(input.water?.is.waters ?? []).map(waterOf)]
+    const sweetenings = sweeteningsOf(input.sugar, input.water)
+    return mixtureReply(mix({ portions, sweetenings }), {
       input,
       portions,
       handled: spirits,
       notes: [
         ...(spirits.length > 0 && portions.length > 1 ? [note('settle')] : []),
-        ...sweetenerNotes((input.sugar?.is ?? []).map(({ material }) => material)),
+        ...sweetenerNotes(sweetenings.map(({ material }) => material)),
       ],
       freezerC: freezerOf(context),
       isSyrup: spirits.length > 0 && input.water !== undefined && input.sugar !== undefined,

@@ -28,10 +28,13 @@ const wished = (wish: Style['wish']) => ({
 })
 
 /** What was typed, with what is wished for. */
-function callOf({ held, infusion, strength, of, spirit, 'at-most': atMost, sugar }: Typed, { wish }: Style): Call {
+function callOf(
+  { held, infusion, strength, of, spirit, 'at-most': atMost, sugar, water }: Typed,
+  { wish }: Style,
+): Call {
   const known = strength === undefined ? { of, spirit } : { strength }
   const liquid = held === null ? { infusion, ...known } : { jar: held.name }
-  return call('syrup', { ...liquid, ...wished(wish), 'at-most': atMost, sugar })
+  return call('syrup', { ...liquid, ...wished(wish), 'at-most': atMost, sugar, water })
 }
 
 const targetsOf = ({ syrup: { outcome } }: Style) => ({
@@ -62,6 +65,7 @@ function styleSaid(whole: Syrup) {
   const syrup = withoutTrace(whole)
   const { volumeMl, abvPercent } = syrup.outcome
   return {
+    filler: syrup.filler,
     sweetener: syrup.sweetener,
     sugarG: syrup.sugarG,
     waterMl: syrup.waterMl,
@@ -117,7 +121,9 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
     notes: notesByDepth([
       ...assumptionNotes(input),
       ...strengthNotes(input, infusion),
-      ...styles.slice(0, 1).flatMap(({ syrup: { sweetener } }) => sweetenerNotes([sweetener], sweetener)),
+      ...styles.slice(0, 1).flatMap(({ syrup: { sweetener, filler } }) =>
+          sweetenerNotes([sweetener, ...(filler === null ? [] : [filler])], sweetener),
+        ),
       ...flashNotes([liquidOf(valuesOf(infusion))]),
     ]),
     // Nothing is poured yet: the way that is chosen says what to keep away from it.

@@ -59,13 +59,14 @@ export const syrupCommand = defineCommand({
       expectDrinkableJar(held.story, ({ kind }) => kind !== 'undecided')
       expectStrongEnough(held, named)
     }
+    const filler = input.water?.is ?? null
     const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
-    const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener)
+    const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener, filler)
     const typed = { ...input, held, known, isAsTyped: context.settings.units === null }
     const reply =
       wish === null
-        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl, sweetener), freezerOf(context))
-        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl, sweetener), freezerOf(context))
+        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl, { sweetener, filler }), freezerOf(context))
+        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl, { sweetener, filler }), freezerOf(context))
     return held === null ? reply : withDangers(reply, held, context)
   },
 })

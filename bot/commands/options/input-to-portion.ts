@@ -2,10 +2,18 @@ import type { ReadStrength } from '../../../core/jar/entry/entry.ts'
 import { massG as liquidMassG } from '../../../core/liquid/liquid.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, massG, sugarGPerL, sweeteningG, volumeMl } from '../../../core/quantity/measured/precision.ts'
-import type { Mass, Strength, SugarRead, SweeteningRead, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
+import type {
+  Mass,
+  Strength,
+  SugarRead,
+  SweeteningRead,
+  Sweetness,
+  Volume,
+  WaterRead,
+} from '../../../core/quantity/quantities.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
-import { propagate } from '../../../core/recipe/propagate.ts'
+import { propagate, type Values } from '../../../core/recipe/propagate.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Given } from '../../calls/option.ts'
 import { ChatError } from '../../chat/chat-error.ts'
@@ -54,10 +62,13 @@ export function ofStrength(portion: Portion, strength: Strength): Portion {
 export const waterOf = (amount: Volume | Mass): Portion => portionOf(amount, null, null, 'label')
 
 /** Grams of water, poured or weighed; none where nothing was given. */
-export const waterG = (given: Given<Volume | Mass> | undefined): Measured =>
-  given === undefined
-    ? exactly(0)
-    : propagate({ poured: waterOf(given.is) }, ({ poured }) => ({ massG: liquidMassG(liquidOf(poured)) })).massG
+export const waterG = (given: Given<Volume | Mass | WaterRead> | undefined): Measured => {
+  const all = given === undefined ? [] : 'waters' in given.is ? given.is.waters : [given.is]
+  if (all.length === 0) return exactly(0)
+  const poured = all.map(waterOf)
+  const sum = (each: Values<readonly Portion[]>) => each.reduce((total, one) => total + liquidMassG(liquidOf(one)), 0)
+  return propagate({ poured }, (values) => ({ massG: sum(values.poured) })).massG
+}
 
 /** What a hydrometer showed of a strained liquid. */
 export const strengthRead = (strength: Strength): ReadStrength => ({
@@ -87,11 +98,14 @@ export function spiritPortions(
 export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =>
   parts.map(({ amount, strength, sweetness }) => portionOf(amount, strength, sweetness, 'label'))
 
-/** What goes in of what sweetens; empty where nothing was given. */
+/** What goes in of what sweetens, and of what stands for the water; empty where nothing was given. */
 export const sweeteningsOf = (
   given: Given<readonly SweeteningRead[]> | Given<SugarRead> | undefined,
+  water?: Given<WaterRead> | undefined,
 ): readonly Sweetening[] => {
-  if (given === undefined) return []
-  const amounts = 'amounts' in given.is ? given.is.amounts : given.is
-  return amounts.map((each) => ({ material: each.material, massG: sweeteningG(each) }))
+  const amounts = given === undefined ? [] : 'amounts' in given.is ? given.is.amounts : given.is
+  return [...amounts, ...(water?.is.juices ?? [])].map((each) => ({
+    material: each.material,
+    massG: sweeteningG(each),
+  }))
 }

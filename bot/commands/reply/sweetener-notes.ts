@@ -1,4 +1,4 @@
-import { type MaterialId, materialOf, sugarsShare, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { isJuice, type MaterialId, materialOf, sugarsShare, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Data, Reply } from '../../chat/reply.ts'
@@ -12,6 +12,9 @@ const tastesOtherwise = (material: MaterialId): boolean => {
   const { low, high } = materialOf(material).sweetness
   return [low, high].some((sweetness) => Math.abs(sweetness / sugarsShare(material) - 1) > TASTES_ALIKE_SHARE)
 }
+
+/** Juices and purées, not coffee, tea or an acid. */
+const turns = (material: MaterialId): boolean => isJuice(material) && sugarsShare(material) > 0
 
 /** What an amount of what sweetens is, and what it brings of sugars and of water; `sugarG` is as it is weighed. */
 export const sweetenerData = (sweetener: MaterialId, sugarG: Measured): { readonly [name: string]: Data } => ({
@@ -30,6 +33,7 @@ export function sweetenerNotes(all: readonly MaterialId[], solved: MaterialId | 
     ...(solved !== null && tastesOtherwise(solved)
       ? [{ group: 'notes', key: 'sweetener_taste', values: { material: solved } } as const]
       : []),
+    ...(materials.some(turns) ? [note('juice_turns')] : []),
     ...(materials.includes('honey') ? [note('honey_haze')] : []),
   ])
 }

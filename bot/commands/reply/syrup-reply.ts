@@ -46,6 +46,7 @@ export interface Typed {
   readonly isAsTyped: boolean
   readonly sugar?: Given<MaterialId> | undefined
   readonly ratio?: Given<Ratio> | undefined
+  readonly water?: Given<MaterialId> | undefined
 }
 
 const heldNote = ({ name, contents }: StrainedJar): Message<'notes'> => {
@@ -99,6 +100,7 @@ export const syrupData = (syrup: Syrup) => {
     ...outcomeData(syrup.outcome),
     ...measuredData({ waterMl, waterG, sugarG, syrupMl, syrupG, infusionMl }),
     ...sweetenerData(sweetener, sugarG),
+    filler: syrup.filler,
   }
 }
 
@@ -128,6 +130,7 @@ export function syrupSaid(whole: Syrup, freezerC: number) {
   return {
     ...made(syrup.outcome, freezerC),
     bottles: fillBottles(syrup.outcome.volumeMl.value, usual).bottles,
+    filler: syrup.filler,
     sweetener: syrup.sweetener,
     sugarG: syrup.sugarG,
     waterMl: syrup.waterMl,
@@ -142,7 +145,7 @@ export function syrupRows(syrup: Syrup, freezerC: number): readonly Row[] {
   return [
     ...(syrup.leftMl > 0 ? [row('infusion', { group: 'cells', key: 'pour', values: { volumeMl: infusionMl } })] : []),
     row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG, sweetener } }),
-    row('water', { group: 'cells', key: 'water', values: { waterMl, waterG } }),
+    row('water', { group: 'cells', key: 'water', values: { filler: syrup.filler, waterMl, waterG } }),
     ...(isSyrup(syrup) ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
     ...outcomeRows(syrup.outcome, freezerC),
   ]
@@ -165,13 +168,15 @@ export function syrupReply(input: Typed, infusion: Portion, whole: Syrup, freeze
     notes: notesByDepth([
       ...assumptionNotes(input),
       ...(syrup.leftMl > 0 ? [{ group: 'notes', key: 'bounded', values: { leftMl: syrup.leftMl } } as const] : []),
-      ...(isSyrup(syrup) ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const] : []),
+      ...(isSyrup(syrup) && syrup.filler === null
+        ? [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } } as const]
+        : []),
       ...strengthNotes(input, infusion),
       ...(sugarG.value > 0 || waterG.value > 0 ? [note('settle')] : []),
       ...(input.ratio !== undefined && sweetener !== USUAL_MATERIAL
         ? [{ group: 'notes', key: 'ratio_as_weighed', values: { material: sweetener } } as const]
         : []),
-      ...sweetenerNotes([sweetener], sweetener),
+      ...sweetenerNotes([sweetener, ...(syrup.filler === null ? [] : [syrup.filler])], sweetener),
       ...flashNotes([liquidOf(valuesOf(infusion))]),
     ]),
     cautions: cautionsByDepth(syrupCautions(syrup, infusion, freezerC)),

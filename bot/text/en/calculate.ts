@@ -8,7 +8,7 @@ import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink, SyrupSaid } from '../messages/calculate.ts'
 import { articleOf, capital, countWord, either, listed, plural } from './phrases.ts'
-import { sweetenerName } from './sweeteners.ts'
+import { fillerName, sweetenerName } from './sweeteners.ts'
 import { asTyped, bottlesFilled, bottlesText, fromFreezer, inFreezer } from './words.ts'
 
 /** As far as it is known, and no finer than a cook rounds. */
@@ -39,13 +39,13 @@ const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [
 
 /** What to do with sugar and water. */
 function addition(
-  { sweetener, sugarG, waterMl, syrupG }: Pick<SyrupSaid, 'sweetener' | 'sugarG' | 'waterMl' | 'syrupG'>,
+  { filler, sweetener, sugarG, waterMl, syrupG }: Pick<SyrupSaid, 'filler' | 'sweetener' | 'sugarG' | 'waterMl' | 'syrupG'>,
   into: string,
   format: Format,
 ): string {
   const [sugar, water] = [
     `${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`,
-    `${format.round.volume(waterMl.value)} water`,
+    `${format.round.volume(waterMl.value)} ${fillerName(filler)}`,
   ]
   if (sugarG.value === 0 && waterMl.value === 0) return 'Nothing to add: it’s already where you want it.'
   if (sugarG.value === 0) return `Stir ${water} into ${into}.`
@@ -120,8 +120,10 @@ const cells = {
     `${format.weigh(massG.value)}${sweetener === USUAL_MATERIAL ? '' : ` ${sweetenerName(sweetener)}`}`,
   volume_spread: ({ volumeMl }, format) => format.spread.volume(volumeMl),
   mass: ({ massG }, format) => format.mass(massG),
-  water: ({ waterMl, waterG }, format) =>
-    waterMl.value === 0 ? format.pour(0) : `${format.pour(waterMl.value)} = ${waterMass(waterMl, waterG, format)}`,
+  water: ({ filler = null, waterMl, waterG }, format) =>
+    waterMl.value === 0
+      ? format.pour(0)
+      : `${format.pour(waterMl.value)}${filler === null ? '' : ` ${fillerName(filler)}`} = ${waterMass(waterMl, waterG, format)}`,
   syrup: ({ syrupMl, syrupG }, format) => `${format.weigh(syrupG.value)} = ${format.pour(syrupMl.value)}`,
   spirit: ({ spiritMl, abvPercent }, format) =>
     `${format.pour(spiritMl.value)} of ${format.plain(abvPercent, 1)} % vol`,
@@ -135,13 +137,13 @@ const cells = {
     const added = [
       ...(values.infusionMl === null ? [] : [`${format.round.volume(values.infusionMl.value)} of it`]),
       ...some(values.sugarG, `${format.round.mass(values.sugarG.value)} ${sweetenerName(values.sweetener)}`),
-      ...some(values.waterMl, `${format.round.volume(values.waterMl.value)} water`),
+      ...some(values.waterMl, `${format.round.volume(values.waterMl.value)} ${fillerName(values.filler)}`),
     ]
     const what = added.length === 0 ? 'nothing to add' : added.join(', ')
     return `${what}: ${aboutVolume(values.volumeMl, format)} at ${format.round.strength(values.abvPercent)}`
   },
   style: (values, format) =>
-    `${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}, ${format.pour(values.waterMl.value)} water:` +
+    `${format.weigh(values.sugarG.value)} ${sweetenerName(values.sweetener)}, ${format.pour(values.waterMl.value)} ${fillerName(values.filler)}:` +
     ` ${format.volume(values.volumeMl)} at ${format.strength(values.abvPercent)}, ${format.sweetness(values.sugarGPerL)}, ${inFreezer(values.freezer, format)}`,
 } satisfies Part<CalculateMessages['cells']>
 
@@ -323,6 +325,9 @@ export const recipeProblems = {
     `${capital(one(ratio(sugarPerWater, format)))} syrup isn’t sweet enough for ${format.number(toSugarGPerL, 0)} g/L. Use more sugar to the water: ratio:2:1`,
   sweetener_too_thin: ({ toSugarGPerL }, format) =>
     `That sweetener is too thin for ${format.number(toSugarGPerL, 0)} g/L. Use sugar, or make it less sweet.`,
+  filler_too_sweet: ({ toSugarGPerL, leastGPerL }, format) =>
+    `That much juice alone makes it ${format.number(leastGPerL, 0)} g/L, sweeter than ${format.number(toSugarGPerL, 0)}. Take part of it, or ask for` +
+    ` to-sweetness:${Math.ceil(leastGPerL)} g/L`,
   targets_clash: ({ sugarPerWater, neededSugarPerWater }, format) =>
     `That needs ${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `${one(ratio(neededSugarPerWater, format))} syrup`}, not ${ratio(sugarPerWater, format)}.` +
     ' Leave out strength, sweetness or ratio.',

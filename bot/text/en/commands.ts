@@ -142,7 +142,7 @@ export const stepTexts = {
       of: 'Plants, joined with +: 1 stick cinnamon + 20 g ginger',
       spirit: 'Spirit: 200 ml 95%',
       strength: 'Its strength, where it is not said beside it: 95%',
-      water: 'Water: 100 ml',
+      water: 'Water or juice: 100 ml, 100 ml apple juice',
       sugar: 'Sugar or the like: 50 g, 50 g honey',
       'unknown-ok': 'yes: add a food I’ve no amounts for, with your own grams',
       when,
@@ -166,7 +166,7 @@ export const stepTexts = {
     summary: 'What you really sweetened it with: what it is now, and when it is ready',
     options: {
       jar,
-      water: 'Water: 750 ml',
+      water: 'Water or juice: 750 ml',
       sugar: 'Sugar or the like: 560 g, 620 g honey; or a name: honey',
       when,
       after,
@@ -257,7 +257,7 @@ export const stepTexts = {
       measured: 'What was measured: 930 ml',
       strength: 'The strength that was read, or the spirit’s while it steeps: 77%',
       rinse: 'Water the plants were rinsed with: 100 ml',
-      water: 'Water that went in: 700 ml',
+      water: 'Water or juice that went in: 700 ml',
       sugar: 'Sugar that went in: 550 g',
       bottles: 'Bottles that were filled: 4 x 500 ml',
       rating: '1 (poor) to 5 (superb)',
@@ -351,6 +351,7 @@ export const commandTexts = {
       of: 'What went into the jar, to estimate the strength if you cannot measure it: 8 lemons + 30 g ginger',
       spirit: 'The spirit it went into: 1 l 95%',
       sugar: 'What to sweeten with, if not white sugar: honey',
+      water: 'What to take for the water, if not water: apple juice',
     },
     examples: [
       '/syrup infusion:920 ml strength:90% to-strength:30% to-sweetness:250 g/L',
@@ -364,7 +365,7 @@ export const commandTexts = {
     options: {
       spirit: 'Spirit, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%',
       strength: 'Its strength, where it is not said beside it: 95%',
-      water: 'Water: 750 ml',
+      water: 'Water, or juice, coffee or tea: 750 ml, 700 ml apple juice + 50 ml lemon juice',
       sugar: 'Sugar or the like: 500 g, 2 ½ cups, 400 g honey + 100 g',
     },
     examples: [

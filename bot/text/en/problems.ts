@@ -25,6 +25,7 @@ const questions: { readonly [Key in Wanted]: string } = {
   amount: 'How much?',
   sugar: 'How much?',
   sweetener: 'What sweetens it?',
+  filler: 'What goes in for the water?',
   strength: 'How strong?',
   sweetness: 'How sweet?',
   temperature: 'How warm?',
@@ -45,6 +46,7 @@ const examples: { readonly [Key in Wanted]: string } = {
   amount: '750 ml',
   sugar: '500 g',
   sweetener: 'honey',
+  filler: 'apple juice',
   strength: '40%',
   sweetness: '250 g/L',
   temperature: '20 C',
@@ -64,6 +66,7 @@ const names: { readonly [Key in Wanted]: string } = {
   amount: 'an amount',
   sugar: 'an amount of sugar',
   sweetener: 'a sweetener',
+  filler: 'a juice',
   strength: 'a strength',
   sweetness: 'a sweetness',
   temperature: 'a temperature',
@@ -148,6 +151,8 @@ export const quantityProblems = {
     `${inQuotes(typed)}: how was that syrup made, ${either(choices)}?${typeIt(line)}`,
   amount_worked_out: ({ typed, fix, line }) =>
     `${inQuotes(typed)}: I work that amount out. Just say what it is: ${line ?? fix}`,
+  other_water: ({ extra, line }) =>
+    `I don’t know what’s in ${extra}. Would water, coffee, tea, or apple, orange or lemon juice do? ${forExample(line, '500 ml apple juice')}`,
   one_sweetener: ({ typed }) => `There are two sweeteners in ${inQuotes(typed)}. Which one sweetens it?`,
   dangling_plus: ({ typed }) => `There’s nothing beside a + in ${inQuotes(typed)}. What goes there?`,
 

@@ -20,10 +20,26 @@ const NAMES: { readonly [Id in MaterialId]: string } = {
   syrup_1_1_cup: '1:1 syrup (by the cup)',
   syrup_2_1_weight: '2:1 syrup (by weight)',
   syrup_2_1_cup: '2:1 syrup (by the cup)',
+  orange_juice: 'orange juice',
+  apple_juice: 'apple juice',
+  grape_juice: 'grape juice',
+  pineapple_juice: 'pineapple juice',
+  pomegranate_juice: 'pomegranate juice',
+  lemon_juice: 'lemon juice',
+  lime_juice: 'lime juice',
+  raspberry_puree: 'raspberry purée',
+  strawberry_puree: 'strawberry purée',
+  peach_puree: 'peach purée',
+  coffee: 'brewed coffee',
+  tea: 'brewed tea',
+  citric_acid: 'citric acid',
 }
 
 /** `honey`, as it stands after an amount or alone. */
 export const sweetenerName = (material: MaterialId): string => NAMES[material]
+
+/** What stands for the water, or water. */
+export const fillerName = (filler: MaterialId | null): string => (filler === null ? 'water' : NAMES[filler])
 
 /** `0.8`, `1`: as well as it is known. */
 const tenths = (value: number): string => String(Number(value.toFixed(1)))
@@ -32,11 +48,15 @@ export const sweetenerSentences: Feature<SweetenerMessages> = {
   notes: {
     brown_by_volume: () => 'I took the cup as packed, about 220 g of brown sugar to a US cup.',
     syrup_by_volume: () => 'I weighed the volume by what it usually weighs, so a scale would be nearer.',
+    juice_turns: () =>
+      'Juice turns, and throws a haze. Take it strained and pasteurised, and keep what comes of it at 20 % or more, in the cold.',
     honey_haze: () => 'Honey clouds it at first. Let it settle for some weeks, then draw the clear part off.',
     sweetener_counted: ({ material }) => {
-      const { per100G, sugarsPlusMinusG } = materialOf(material)
+      const { per100G, sugarsPlusMinusG, acidPer100G = 0, trust } = materialOf(material)
       const sugars = `${Math.round(100 * sugarsShare(material))} ± ${Math.ceil(sugarsPlusMinusG)} g of sugars`
-      return `I counted ${sweetenerName(material)} with ${sugars} and about ${Math.round(per100G.water)} g of water in 100 g.`
+      const acid = acidPer100G > 0 ? `, ${Math.max(1, Math.round(acidPer100G))} g of acid` : ''
+      const memory = trust === 'memory' ? ' (from memory)' : ''
+      return `I counted ${sweetenerName(material)} with ${sugars}${acid} and about ${Math.round(per100G.water)} g of water in 100 g${memory}.`
     },
     ratio_as_weighed: ({ material }) => `I took the ratio as ${sweetenerName(material)} to added water, by weight.`,
     sweetener_taste: ({ material }) => {

@@ -20,6 +20,8 @@ export interface MadeDrink {
 }
 
 export interface SyrupSaid extends MadeDrink {
+  /** What stands for the water; null for water. */
+  readonly filler: MaterialId | null
   readonly sweetener: MaterialId
   readonly sugarG: Measured
   readonly waterMl: Measured
@@ -72,7 +74,7 @@ export interface CalculateMessages {
     weigh: { readonly massG: Measured; readonly sweetener: MaterialId }
     volume_spread: { readonly volumeMl: Measured }
     mass: { readonly massG: Measured }
-    water: { readonly waterMl: Measured; readonly waterG: Measured }
+    water: { readonly filler?: MaterialId | null; readonly waterMl: Measured; readonly waterG: Measured }
     syrup: { readonly syrupMl: Measured; readonly syrupG: Measured }
     spirit: { readonly spiritMl: Measured; readonly abvPercent: number }
     strength_spread: { readonly abvPercent: Measured }
@@ -80,6 +82,7 @@ export interface CalculateMessages {
     freezes: { readonly freezesAtC: Measured; readonly freezer: FrozenSaid }
     /** What the one below adds and makes, in few words. */
     style_short: {
+      readonly filler: MaterialId | null
       readonly sweetener: MaterialId
       readonly sugarG: Measured
       readonly waterMl: Measured
@@ -89,6 +92,7 @@ export interface CalculateMessages {
       readonly abvPercent: Measured
     }
     style: {
+      readonly filler: MaterialId | null
       readonly sweetener: MaterialId
       readonly sugarG: Measured
       readonly waterMl: Measured

@@ -6,7 +6,7 @@ interface Sweetener {
 }
 
 export interface SweetenerMessages {
-  notes: Plain<'brown_by_volume' | 'syrup_by_volume' | 'honey_haze'> & {
+  notes: Plain<'brown_by_volume' | 'syrup_by_volume' | 'honey_haze' | 'juice_turns'> & {
     /** How much sugar and water it was counted with. */
     sweetener_counted: Sweetener
     /** How a ratio was read: of what sweetens, as it is weighed, to the water added. */

@@ -1,3 +1,4 @@
+import { isJuice } from '../../quantity/materials.ts'
 import { exactly } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { type Batch, withDays } from '../../recipe/batch.ts'
@@ -37,7 +38,7 @@ function targetsOf(story: JarState): Targets | null {
 /** What it was sweetened with where that was one thing; else as planned. */
 function sweetenerOf({ happened, started }: JarState): Pick<Batch, 'sweetener'> {
   const used = happened.flatMap((entry) => (entry.kind === 'sweetened' ? entry.sweetenings : []))
-  const [only, another] = joinSweetenings(used).filter(({ massG }) => massG.value > 0)
+  const [only, another] = joinSweetenings(used).filter(({ material, massG }) => massG.value > 0 && !isJuice(material))
   const sweetener = only === undefined || another !== undefined ? started.sweetener : only.material
   return sweetener === undefined ? {} : { sweetener }
 }

@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { keepingAt } from '../../liquid/keeping.ts'
-import type { Measured } from '../../quantity/measured/measured.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../../recipe/portion.ts'
 import { type Syrup, syrup } from '../../recipe/solve/syrup.ts'
 import { sugars, waterInG } from '../../recipe/sweetening.ts'
@@ -23,7 +23,7 @@ export function plannedSyrup(story: JarState, sweetener = story.started.sweetene
   if (targets === null || wouldFerment(targets)) return null
   const infusion = asPortion(contentsOf(story))
   try {
-    return { infusion, syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }, null, sweetener) }
+    return { infusion, syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }, null, { sweetener }) }
   } catch (error) {
     if (error instanceof DomainError && error.code !== 'internal') return null
     throw error
@@ -49,8 +49,12 @@ export const sweetenedWith = ({
 })
 
 /** What a syrup that was worked out puts in, likewise. */
-export const plannedWith = ({ waterG, sweetener, sugarG }: Syrup): SweetenedWith =>
-  sweetenedWith({ waterG, sweetenings: [{ material: sweetener, massG: sugarG }] })
+export const plannedWith = ({ filler, waterG, sweetener, sugarG }: Syrup): SweetenedWith => {
+  const sugar = { material: sweetener, massG: sugarG }
+  return filler === null
+    ? sweetenedWith({ waterG, sweetenings: [sugar] })
+    : sweetenedWith({ waterG: exactly(0), sweetenings: [sugar, { material: filler, massG: waterG }] })
+}
 
 /** An amount that differs from the planned one by more than this share of it was another syrup, or a slip. Common practice, no source. */
 export const SLIP_SHARE = 1 / 3

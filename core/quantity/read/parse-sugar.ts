@@ -1,5 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
-import { type MaterialId, materialOf, materials, USUAL_MATERIAL } from '../materials.ts'
+import { isJuice, type MaterialId, materialOf, materials, USUAL_MATERIAL } from '../materials.ts'
 import type { Assumption, Mass, SugarRead, SweeteningRead, Volume } from '../quantities.ts'
 import { accepted, isWithin } from './accepted-ranges.ts'
 import { amountAt } from './amount-at.ts'
@@ -55,7 +55,8 @@ function weighed({ volumeMl, halfDigitMl, statedMl, unit, assumed }: Volume, mat
 const asWeight = (mass: Mass): Mass =>
   mass.unit === 'oz' ? { ...mass, assumed: [...mass.assumed, 'sugar_ounces'] } : mass
 
-function sweeteningOf(typed: TypedText): SweeteningRead {
+/** An amount of a material. */
+export function sweeteningOf(typed: TypedText): SweeteningRead {
   refuseOtherSweetener(typed)
   const { amount, next } = amountAt(typed, 0)
   const material = materialAt(typed, next)
@@ -76,7 +77,8 @@ export const parseSugar = (text: string): SweeteningRead => sweeteningOf(readTex
 /** Each of some that are joined with `+`. */
 export const parseSugars = (text: string): readonly SweeteningRead[] => splitAt(text, 'sugar').map(sweeteningOf)
 
-const hasAmount = ({ tokens }: TypedText): boolean => {
+/** Whether it begins with an amount. */
+export const hasAmount = ({ tokens }: TypedText): boolean => {
   const [first, second] = tokens
   // `1:1 syrup` is a name.
   return first?.kind === 'number' && second?.text !== ':' && second?.text !== 'to'
@@ -84,7 +86,9 @@ const hasAmount = ({ tokens }: TypedText): boolean => {
 
 const kindOf = (typed: TypedText): MaterialId => {
   refuseOtherSweetener(typed)
-  return materialAt(typed, 0)
+  const material = materialAt(typed, 0)
+  if (isJuice(material)) throw otherSweetener(typed, typed.text)
+  return material
 }
 
 /** What sweetens, without an amount: that is worked out. Throws `amount_worked_out` where one was typed. */

@@ -1,5 +1,5 @@
-import { type MaterialId, USUAL_MATERIAL } from '../materials.ts'
-import type { Mass, Ratio, Strength, SweeteningRead, Sweetness, Volume } from '../quantities.ts'
+import { type MaterialId, materialOf, USUAL_MATERIAL } from '../materials.ts'
+import type { Mass, Ratio, Strength, SweeteningRead, Sweetness, Volume, WaterRead } from '../quantities.ts'
 
 /** The most that half a digit can be, as a share of the value, as it is read. */
 const HALF_DIGIT_CAP = 0.05
@@ -61,6 +61,31 @@ export const gramsPerLitre = (sugarGPerL: number): Sweetness => ({
 
 /** A ratio of our own as it is read where it is typed: 0.01 to 20 g of sugar to each gram of water. */
 export const sugarToWater = (sugarGPerWaterG: number): Ratio => ({ kind: 'ratio', sugarGPerWaterG, assumed: [] })
+
+/** Water of our own, or a juice that stands for it, as it is read where it is typed. */
+const asWater = (amount: Volume, juice: MaterialId | null): WaterRead => {
+  if (juice === null) return { waters: [amount], juices: [] }
+  const gPerMl = materialOf(juice).pouredGPerMl
+  const poured: SweeteningRead = {
+    kind: 'mass',
+    massG: amount.volumeMl * gPerMl,
+    halfDigitG: amount.halfDigitMl * gPerMl,
+    statedG: null,
+    byVolume: true,
+    unit: amount.unit,
+    assumed: ['syrup_by_volume'],
+    material: juice,
+  }
+  return { waters: [], juices: [poured] }
+}
+
+/** So many millilitres of it. */
+export const waterMillilitres = (volumeMl: number, juice: MaterialId | null = null): WaterRead =>
+  asWater(millilitres(volumeMl), juice)
+
+/** The same as a cook says it, in litres from one on. */
+export const kitchenWater = (volumeMl: number, juice: MaterialId | null = null): WaterRead =>
+  asWater(kitchenVolume(volumeMl), juice)
 
 /** So many grams of what sweetens. */
 export const sugarGrams = (massG: number, material: MaterialId = USUAL_MATERIAL): SweeteningRead => ({

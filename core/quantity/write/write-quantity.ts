@@ -2,7 +2,17 @@ import { massFractionFromAbv } from '../../liquid/ethanol-water.ts'
 import { usProofFromAbvPercent } from '../../liquid/proof.ts'
 import { type MaterialId, materialOf, materialText } from '../materials.ts'
 import type { UnitKind } from '../problems.ts'
-import type { Mass, Ratio, Span, Strength, SugarRead, SweeteningRead, Sweetness, Volume } from '../quantities.ts'
+import type {
+  Mass,
+  Ratio,
+  Span,
+  Strength,
+  SugarRead,
+  SweeteningRead,
+  Sweetness,
+  Volume,
+  WaterRead,
+} from '../quantities.ts'
 import { parseAmount } from '../read/parse-amount.ts'
 import { parseRatio } from '../read/parse-ratio.ts'
 import { parseStrength } from '../read/parse-strength.ts'
@@ -112,6 +122,10 @@ export function writeSugar(sugar: SweeteningRead): string {
 
 /** `200 g honey + 450 g`. */
 export const writeSugars = (sugars: readonly SweeteningRead[]): string => sugars.map(writeSugar).join(' + ')
+
+/** `1 l + 30 ml lemon juice`. */
+export const writeWaters = ({ waters, juices }: WaterRead): string =>
+  [...waters.map(writeAmount), ...juices.map(writeSugar)].join(' + ')
 
 /** `honey`. */
 export const writeSweetener = (material: MaterialId): string => materialOf(material).names[0]!

@@ -1,11 +1,11 @@
 import { DomainError } from '../../domain-error.ts'
 import type { Liquid } from '../../liquid/liquid.ts'
-import { type MaterialId, USUAL_MATERIAL } from '../../quantity/materials.ts'
+import { USUAL_MATERIAL } from '../../quantity/materials.ts'
 import { styleSweetnessGPerL } from '../../quantity/read/sweetness-at.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
 import { gramOf } from '../sweetening.ts'
-import { type Syrup, syrup } from './syrup.ts'
+import { type Syrup, type SyrupOf, syrup } from './syrup.ts'
 import { type SyrupWish, strongestAbvPercent } from './syrup-for.ts'
 import type { SyrupTargets } from './syrup-wish.ts'
 
@@ -29,11 +29,11 @@ export function styles(
   infusion: Portion,
   named: SyrupTargets,
   atMostMl: number | null,
-  sweetener: MaterialId = USUAL_MATERIAL,
+  of: SyrupOf = {},
 ): readonly Style[] {
   const liquid = liquidOf(valuesOf(infusion))
-  const attempts = candidates(liquid, named, gramOf(sweetener)).map(({ key, wish }) =>
-    attempt(key, wish, () => syrup(infusion, wish, atMostMl, sweetener)),
+  const attempts = candidates(liquid, named, gramOf(of.sweetener ?? USUAL_MATERIAL)).map(({ key, wish }) =>
+    attempt(key, wish, () => syrup(infusion, wish, atMostMl, of)),
   )
   const found = attempts.filter((each): each is Style => !(each instanceof DomainError))
   if (found.length === 0) throw attempts[0]

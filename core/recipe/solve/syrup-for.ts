@@ -33,30 +33,56 @@ export interface Amounts {
 }
 
 const SUCROSE = sugar(1)
+const WATER = water(1)
+
+const MOST_ROUNDS = 60
+/** So little change between two rounds, as a share, is none. */
+const SETTLED_SHARE = 1e-14
 
 /**
  * Grams of water and of what sweetens to add to `infusion`; throws `unreachable` with the nearest that can be had. A ratio is of what
  * sweetens, as it is weighed, to the water that is added.
  * @param gram - a gram of what sweetens; left out, of white sugar.
+ * @param filler - a gram of what stands for the water; left out, of water.
  */
-export function syrupFor(infusion: Liquid, wish: SyrupWish, gram: Liquid = SUCROSE): Amounts {
+export function syrupFor(infusion: Liquid, wish: SyrupWish, gram: Liquid = SUCROSE, filler: Liquid = WATER): Amounts {
   switch (wish.by) {
     case 'strength_and_sweetness':
-      return forTargets(infusion, wish, gram)
+      return forTargets(infusion, wish, gram, filler)
     case 'strength_and_ratio':
-      return forStrengthAndRatio(infusion, wish.abvPercent, wish.sugarPerWater, gram)
+      return forStrengthAndRatio(infusion, wish.abvPercent, { gram, filler, perWater: wish.sugarPerWater })
     case 'sweetness_and_ratio':
-      return forSweetnessAndRatio(infusion, wish.sugarGPerL, wish.sugarPerWater, gram)
+      return forSweetnessAndRatio(infusion, wish.sugarGPerL, { gram, filler, perWater: wish.sugarPerWater })
   }
 }
 
-/** At the strength wished for its alcohol tells the volume, and that the sugars; what else comes with them takes the water's room. */
-function difference(infusion: Liquid, targets: Targets, gram: Liquid): Amounts {
+/**
+ * At the strength wished for its alcohol tells the volume, and that the sugars and the water. What else comes with them takes room of
+ * the water: closed where that is known from the sugars alone, else found again until it settles.
+ */
+function difference(infusion: Liquid, targets: Targets, gram: Liquid, filler: Liquid = WATER): Amounts {
   const litres = ethanolG(infusion) / ethanolG(liquidFrom({ volumeMl: 1000, ...targets, sugarGPerL: 0 }))
-  const addedG = (targets.sugarGPerL * litres - sugarG(infusion)) / sugarG(gram)
-  const extractGPerL = Math.max(0, extractG(infusion) + addedG * extractG(gram)) / litres
-  const made = part(liquidFrom({ volumeMl: 1000, ...targets, extractGPerL }), litres)
-  return { waterG: waterG(made) - waterG(infusion) - addedG * waterG(gram), sugarG: addedG }
+  const lackG = targets.sugarGPerL * litres - sugarG(infusion)
+  const found = (extract: number): Amounts => {
+    const made = part(liquidFrom({ volumeMl: 1000, ...targets, extractGPerL: Math.max(0, extract) / litres }), litres)
+    const dryG = waterG(made) - waterG(infusion)
+    const both = sugarG(gram) * waterG(filler) - sugarG(filler) * waterG(gram)
+    return {
+      sugarG: (lackG * waterG(filler) - dryG * sugarG(filler)) / both,
+      waterG: (dryG * sugarG(gram) - lackG * waterG(gram)) / both,
+    }
+  }
+  const extractIn = (amounts: Amounts): number =>
+    extractG(infusion) + amounts.sugarG * extractG(gram) + amounts.waterG * extractG(filler)
+  let amounts = found(extractIn({ sugarG: lackG / sugarG(gram), waterG: 0 }))
+  const isOpen = sugarG(filler) > 0 || extractG(filler) > 0
+  for (let round = 0; isOpen; round++) {
+    if (round === MOST_ROUNDS) throw new DomainError('internal', 'no_convergence', { low: 0, high: MOST_ROUNDS })
+    const before = amounts
+    amounts = found(extractIn(before))
+    if (Math.abs(amounts.waterG - before.waterG) <= SETTLED_SHARE * Math.abs(amounts.waterG)) break
+  }
+  return amounts
 }
 
 /** Throws `sweetener_too_thin` where not even what sweetens is as sweet as that by itself. */
@@ -70,11 +96,12 @@ export function expectSweetEnough(gram: Liquid, toSugarGPerL: number): void {
 /** Rounding of the solve, as a share of the infusion: below it a negative amount is a zero. */
 const NOTHING_SHARE = 1e-9
 
-function forTargets(infusion: Liquid, targets: Targets, gram: Liquid): Amounts {
+function forTargets(infusion: Liquid, targets: Targets, gram: Liquid, filler: Liquid): Amounts {
   expectSweetEnough(gram, targets.sugarGPerL)
-  const amounts = difference(infusion, targets, gram)
+  const amounts = difference(infusion, targets, gram, filler)
   const nothingG = NOTHING_SHARE * (ethanolG(infusion) + waterG(infusion))
   if (amounts.sugarG < -nothingG) {
+    expectSweetByFillerOnly(infusion, targets, gram, filler)
     const own = abvPercent(infusion)
     if (targets.abvPercent > own * (1 + 1e-12)) {
       throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent: targets.abvPercent })
@@ -131,26 +158,44 @@ export function sweetestGPerL(infusion: Liquid, toAbvPercent: number, gram: Liqu
   return sugarGPerL(mix(infusion, gramsOf(gram, addedG)))
 }
 
-function forStrengthAndRatio(infusion: Liquid, toAbvPercent: number, sugarPerWater: number, gram: Liquid): Amounts {
+/** A syrup of so much of what sweetens to each gram of what stands for the water. */
+interface SyrupParts {
+  readonly gram: Liquid
+  readonly filler: Liquid
+  readonly perWater: number
+}
+
+const withSyrup = (infusion: Liquid, addedG: number, { gram, filler, perWater }: SyrupParts): Liquid =>
+  mix(infusion, gramsOf(filler, addedG / perWater), gramsOf(gram, addedG))
+
+function forStrengthAndRatio(infusion: Liquid, toAbvPercent: number, parts: SyrupParts): Amounts {
   const own = abvPercent(infusion)
   if (toAbvPercent > own * (1 + 1e-12)) {
     throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent })
   }
   if (toAbvPercent >= own * (1 - 1e-12)) return { sugarG: 0, waterG: 0 }
-  const excess = (addedG: number) => abvPercent(withSyrup(infusion, addedG, sugarPerWater, gram)) - toAbvPercent
+  const excess = (addedG: number) => abvPercent(withSyrup(infusion, addedG, parts)) - toAbvPercent
   const addedG = findRoot({ f: excess, low: 0, high: enoughG(excess, ethanolG(infusion)), tolerance: 1e-13 })
-  return { sugarG: addedG, waterG: addedG / sugarPerWater }
+  return { sugarG: addedG, waterG: addedG / parts.perWater }
 }
 
-function forSweetnessAndRatio(infusion: Liquid, toSugarGPerL: number, sugarPerWater: number, gram: Liquid): Amounts {
-  const syrupGPerL = sugarGPerL(mix(water(1), gramsOf(gram, sugarPerWater)))
+function forSweetnessAndRatio(infusion: Liquid, toSugarGPerL: number, parts: SyrupParts): Amounts {
+  const { gram, filler, perWater: sugarPerWater } = parts
+  const syrupGPerL = sugarGPerL(mix(filler, gramsOf(gram, sugarPerWater)))
   if (toSugarGPerL >= syrupGPerL) {
     throw new DomainError('unreachable', 'syrup_not_sweet_enough', { toSugarGPerL, sugarPerWater, syrupGPerL })
   }
-  const lack = (addedG: number) => toSugarGPerL - sugarGPerL(withSyrup(infusion, addedG, sugarPerWater, gram))
+  const lack = (addedG: number) => toSugarGPerL - sugarGPerL(withSyrup(infusion, addedG, parts))
   const addedG = findRoot({ f: lack, low: 0, high: enoughG(lack, ethanolG(infusion)), tolerance: 1e-13 })
   return { sugarG: addedG, waterG: addedG / sugarPerWater }
 }
 
-const withSyrup = (infusion: Liquid, addedG: number, sugarPerWater: number, gram: Liquid): Liquid =>
-  mix(infusion, water(addedG / sugarPerWater), gramsOf(gram, addedG))
+/** Throws `filler_too_sweet`, with how sweet it makes it, where only what stands for the water is too sweet. */
+function expectSweetByFillerOnly(infusion: Liquid, targets: Targets, gram: Liquid, filler: Liquid): void {
+  if (sugarG(filler) === 0 || difference(infusion, targets, gram).sugarG < 0) return
+  const excess = (addedG: number) => abvPercent(mix(infusion, gramsOf(filler, addedG))) - targets.abvPercent
+  if (excess(0) <= 0) return
+  const addedG = findRoot({ f: excess, low: 0, high: enoughG(excess, ethanolG(infusion)), tolerance: 1e-12 })
+  const leastGPerL = sugarGPerL(mix(infusion, gramsOf(filler, addedG)))
+  throw new DomainError('unreachable', 'filler_too_sweet', { toSugarGPerL: targets.sugarGPerL, leastGPerL })
+}

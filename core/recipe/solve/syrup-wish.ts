@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import type { Liquid } from '../../liquid/liquid.ts'
 import { type MaterialId, USUAL_MATERIAL } from '../../quantity/materials.ts'
-import { gramOf } from '../sweetening.ts'
+import { fillerOf, gramOf } from '../sweetening.ts'
 import { type SyrupWish, syrupFor } from './syrup-for.ts'
 
 /** What a maker may say of the liqueur wanted. */
@@ -19,10 +19,11 @@ export function wishOf(
   infusion: Liquid,
   { abvPercent, sugarGPerL, sugarPerWater }: SyrupTargets,
   sweetener: MaterialId = USUAL_MATERIAL,
+  filler: MaterialId | null = null,
 ): SyrupWish | null {
   if (abvPercent !== undefined && sugarGPerL !== undefined) {
     const wish: SyrupWish = { by: 'strength_and_sweetness', abvPercent, sugarGPerL }
-    if (sugarPerWater !== undefined) checkRatio(infusion, wish, sugarPerWater, sweetener)
+    if (sugarPerWater !== undefined) checkRatio(infusion, wish, sugarPerWater, { sweetener, filler })
     return wish
   }
   if (sugarPerWater === undefined) return null
@@ -35,9 +36,9 @@ function checkRatio(
   infusion: Liquid,
   wish: Extract<SyrupWish, { by: 'strength_and_sweetness' }>,
   sugarPerWater: number,
-  sweetener: MaterialId,
+  { sweetener, filler }: { readonly sweetener: MaterialId; readonly filler: MaterialId | null },
 ): void {
-  const needed = syrupFor(infusion, wish, gramOf(sweetener))
+  const needed = syrupFor(infusion, wish, gramOf(sweetener), fillerOf(filler))
   const neededSugarPerWater = needed.waterG > 0 ? needed.sugarG / needed.waterG : null
   if (neededSugarPerWater !== null && Math.abs(neededSugarPerWater / sugarPerWater - 1) <= AGREES_SHARE) return
   throw new DomainError('too_many_options', 'targets_clash', {

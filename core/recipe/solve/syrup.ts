@@ -1,11 +1,11 @@
-import { gramsOf, type Liquid, massG, mix, part, volumeMl, water } from '../../liquid/liquid.ts'
+import { gramsOf, type Liquid, massG, mix, part, volumeMl, waterG } from '../../liquid/liquid.ts'
 import { dissolvedPartG } from '../../liquid/solubility.ts'
 import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../quantity/materials.ts'
-import type { Measured } from '../../quantity/measured/measured.ts'
+import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { propagate, valuesOf } from '../propagate.ts'
 import { type SugarStays, sugarStays } from '../sugar-stays.ts'
-import { gramOf, sugarsFactorOf } from '../sweetening.ts'
+import { fillerMlPerG, fillerOf, gramOf, sugarsFactorOf } from '../sweetening.ts'
 import { byTool, measuredOut, weighedOut } from '../tool-precision.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 import { type SyrupWish, syrupFor } from './syrup-for.ts'
@@ -13,6 +13,8 @@ import { type SyrupWish, syrupFor } from './syrup-for.ts'
 export interface Syrup {
   /** What of the infusion is used: all of it, unless `atMostMl` binds. */
   readonly infusionMl: Measured
+  /** What stands for the water; null for water. The amounts of water are of it. */
+  readonly filler: MaterialId | null
   readonly waterG: Measured
   readonly waterMl: Measured
   /** What sweetens, and how much of it to weigh, its own water included. */
@@ -28,23 +30,35 @@ export interface Syrup {
   readonly leftMl: number
 }
 
+/** What the syrup is made of; left out, white sugar and water. */
+export interface SyrupOf {
+  readonly sweetener?: MaterialId | undefined
+  readonly filler?: MaterialId | null | undefined
+}
+
 /** What sweetens, and the water, that turn a drained infusion into the liqueur wished for. */
 export function syrup(
   infusion: Portion,
   wish: SyrupWish,
   atMostMl: number | null = null,
-  sweetener: MaterialId = USUAL_MATERIAL,
+  { sweetener = USUAL_MATERIAL, filler = null }: SyrupOf = {},
 ): Syrup {
   const central = liquidOf(valuesOf(infusion))
   const sugarsFactor = sugarsFactorOf(sweetener)
-  const { usedFraction, ...amounts } = propagate({ infusion, sugarsFactor }, (values) =>
-    amountsFor(liquidOf(values.infusion), wish, atMostMl, gramOf(sweetener, values.sugarsFactor)),
+  const fillerFactor = filler === null ? exactly(1) : sugarsFactorOf(filler)
+  const mlPerG = fillerMlPerG(filler)
+  const { usedFraction, ...amounts } = propagate({ infusion, sugarsFactor, fillerFactor }, (values) =>
+    amountsFor(liquidOf(values.infusion), wish, atMostMl, {
+      gram: gramOf(sweetener, values.sugarsFactor),
+      filler: fillerOf(filler, values.fillerFactor),
+      mlPerG,
+    }),
   )
   const taken = usedFraction.value
-  const pour = (from: Liquid, waterMl: number, sweet: Liquid): Liquid =>
-    mix(part(from, taken), water(waterMl / volumeMl(water(1))), sweet)
+  const pour = (from: Liquid, filled: Liquid, sweet: Liquid): Liquid => mix(part(from, taken), filled, sweet)
+  const filled = (waterMl: number, factor: number) => gramsOf(fillerOf(filler, factor), waterMl / mlPerG)
   const sweet = (sugarG: number, factor: number) => gramsOf(gramOf(sweetener, factor), sugarG)
-  const stays = sugarStays(pour(central, amounts.waterMl.value, sweet(amounts.sugarG.value, 1)))
+  const stays = sugarStays(pour(central, filled(amounts.waterMl.value, 1), sweet(amounts.sugarG.value, 1)))
   // A part of the infusion is poured off with a jug, however well the whole was read.
   const poured = taken < 1 ? { value: 1, plusMinus: measuredOut(1).plusMinus } : { value: 1, plusMinus: 0 }
   const bySize = taken < 1 ? { ...infusion, amount: { ...infusion.amount, plusMinus: 0 } } : infusion
@@ -55,16 +69,22 @@ export function syrup(
       waterMl: measuredOut(amounts.waterMl.value),
       sugarG: weighedOut(amounts.sugarG.value),
       sugarsFactor,
+      fillerFactor,
     },
     (values) =>
-      pour(part(liquidOf(values.infusion), values.poured), values.waterMl, sweet(values.sugarG, values.sugarsFactor)),
+      pour(
+        part(liquidOf(values.infusion), values.poured),
+        filled(values.waterMl, values.fillerFactor),
+        sweet(values.sugarG, values.sugarsFactor),
+      ),
   )
   return {
     ...withTools(amounts, taken < 1),
     sweetener,
+    filler,
     outcome,
     sugarStays: stays,
-    dissolvesG: undissolved(sweetener, amounts.sugarG.value, amounts.waterG.value),
+    dissolvesG: undissolved(sweetener, amounts.sugarG.value, amounts.waterG.value * waterG(fillerOf(filler))),
     leftMl: taken < 1 ? volumeMl(central) * (1 - taken) : 0,
   }
 }
@@ -84,18 +104,24 @@ function withTools(amounts: MeasuredAmounts, isPartOfInfusion: boolean): Measure
   }
 }
 
-function amountsFor(infusion: Liquid, wish: SyrupWish, atMostMl: number | null, gram: Liquid) {
-  const whole = syrupFor(infusion, wish, gram)
-  const wholeMl = volumeMl(mix(infusion, water(whole.waterG), gramsOf(gram, whole.sugarG)))
+interface Grams {
+  readonly gram: Liquid
+  readonly filler: Liquid
+  readonly mlPerG: number
+}
+
+function amountsFor(infusion: Liquid, wish: SyrupWish, atMostMl: number | null, { gram, filler, mlPerG }: Grams) {
+  const whole = syrupFor(infusion, wish, gram, filler)
+  const wholeMl = volumeMl(mix(infusion, gramsOf(filler, whole.waterG), gramsOf(gram, whole.sugarG)))
   const usedFraction = atMostMl === null ? 1 : Math.min(1, atMostMl / wholeMl)
-  const waterG = whole.waterG * usedFraction
+  const addedWaterG = whole.waterG * usedFraction
   const sugarG = whole.sugarG * usedFraction
-  const made = mix(water(waterG), gramsOf(gram, sugarG))
+  const made = mix(gramsOf(filler, addedWaterG), gramsOf(gram, sugarG))
   return {
     usedFraction,
     infusionMl: volumeMl(infusion) * usedFraction,
-    waterG,
-    waterMl: volumeMl(water(waterG)),
+    waterG: addedWaterG,
+    waterMl: addedWaterG * mlPerG,
     sugarG,
     syrupG: massG(made),
     syrupMl: volumeMl(made),

@@ -78,3 +78,18 @@ export const sweetening = fc.oneof(
   fc.constantFrom('4 oz', '450 g sugar'),
   joined(fc.oneof(mass, coolVolume), fc.constant(' '), sweetenerName),
 )
+
+export const juiceName = fc.constantFrom(
+  'apple juice',
+  'fresh lemon juice',
+  'cold brew coffee',
+  'raspberry purée',
+  'succo di mela',
+)
+export const pouredWater = fc.oneof(
+  volume,
+  mass,
+  joined(volume, fc.constant(' water')),
+  joined(fc.oneof(coolVolume, mass), fc.constant(' '), juiceName),
+  fc.constantFrom('5 g citric acid', '1 tsp citric acid'),
+)

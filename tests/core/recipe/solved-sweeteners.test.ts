@@ -61,7 +61,7 @@ test('amounts that are worked out make what was wished for, whatever sweetens', 
   fc.assert(
     fc.property(number(200, 3000), number(50, 96), wish, material, (ml, percent, wished, sweetener) => {
       const infusion = portion(ml, percent)
-      const found = had(() => syrup(infusion, wished, null, sweetener))
+      const found = had(() => syrup(infusion, wished, null, { sweetener }))
       if (found === null) return
       solved += 1
       const made = poured([infusion], found.waterG.value, sweetener, found.sugarG.value)
@@ -85,7 +85,7 @@ test('what cannot be had is told with what can, and that can', () => {
       (percent, abvPercent, sugarGPerL, sweetener) => {
         const infusion = portion(1000, percent)
         const solve = (wish: { abvPercent: number; sugarGPerL: number }) =>
-          syrup(infusion, { by: 'strength_and_sweetness', ...wish }, null, sweetener)
+          syrup(infusion, { by: 'strength_and_sweetness', ...wish }, null, { sweetener })
         try {
           solve({ abvPercent, sugarGPerL })
         } catch (error) {
@@ -148,7 +148,7 @@ test('sweetness alone: what sweetens alone leaves the strength that is told', ()
 })
 
 test('three ways are worked out of what is named, and differ in their water', () => {
-  const ways = (sweetener?: MaterialId) => styles(portion(920, 82), {}, null, sweetener)
+  const ways = (sweetener?: MaterialId) => styles(portion(920, 82), {}, null, { sweetener })
   for (const [at, { syrup: honeyed }] of ways('honey').entries()) {
     const plain = ways()[at]!.syrup
     expect(honeyed.sweetener).toBe('honey')
@@ -160,7 +160,7 @@ test('three ways are worked out of what is named, and differ in their water', ()
 
 test('what is less sweet by itself than what is wished for is refused with what it holds', () => {
   const wish = { by: 'strength_and_sweetness', abvPercent: 20, sugarGPerL: 600 } as const
-  const refused = () => syrup(portion(1000, 95), wish, null, 'syrup_1_1_cup')
+  const refused = () => syrup(portion(1000, 95), wish, null, { sweetener: 'syrup_1_1_cup' })
   expect(refused).toThrow(DomainError)
   try {
     refused()
@@ -177,7 +177,7 @@ test('a ratio of a syrup by weight is of what is weighed', () => {
     portion(920, 82),
     { by: 'strength_and_ratio', abvPercent: 30, sugarPerWater: 2 },
     null,
-    'honey',
+    { sweetener: 'honey' },
   )
   expect(sugarG.value / waterG.value).toBeCloseTo(2, 9)
   expect(sugarsShare('honey')).toBeLessThan(1)

@@ -8,11 +8,12 @@ import type {
 } from '../../../../core/jar/entry/entry.ts'
 import { bottlesOfLeft } from '../../../../core/jar/state/jar-bottles.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
-import type { Mass, SweeteningRead, Volume } from '../../../../core/quantity/quantities.ts'
+import { isJuice } from '../../../../core/quantity/materials.ts'
+import type { Mass, SweeteningRead, Volume, WaterRead } from '../../../../core/quantity/quantities.ts'
 import { addDays, dayFromIso, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { withDays } from '../../../../core/recipe/batch.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
-import { isSweetened } from '../../../../core/recipe/sweetening.ts'
+import { isSweetened, type Sweetening } from '../../../../core/recipe/sweetening.ts'
 import { asOptionProblem, type Given } from '../../../calls/option.ts'
 import { amountOf, strengthRead, sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
 import { strengthText } from '../../plan/written-amounts.ts'
@@ -22,7 +23,7 @@ import { addedAnew, type PutInFixes, startedAnew } from './correct-put-in.ts'
 export interface Fixes extends PutInFixes {
   readonly measured?: Given<Volume | Mass> | undefined
   readonly rinse?: Given<Volume | Mass> | undefined
-  readonly water?: Given<Volume | Mass> | undefined
+  readonly water?: Given<WaterRead> | undefined
   readonly sugar?: Given<readonly SweeteningRead[]> | undefined
   readonly rating?: Given<number> | undefined
   readonly note?: Given<string> | undefined
@@ -43,7 +44,9 @@ const OPTIONS: { readonly [Kind in HappeningKind]?: readonly (keyof Fixes)[] } =
 /** Whether some of it went in then. */
 function wentIn({ plants, spirits, waterG, sweetenings }: Ingredients, option: string): boolean {
   if (option === 'of') return plants.length > 0
-  return option === 'water' ? waterG.value > 0 : option === 'sugar' ? isSweetened(sweetenings) : spirits.length > 0
+  const juices = sweetenings.filter(({ material }) => isJuice(material))
+  if (option === 'water') return waterG.value > 0 || isSweetened(juices)
+  return option === 'sugar' ? isSweetened(sweetenings.filter((each) => !juices.includes(each))) : spirits.length > 0
 }
 
 /** Of what went into the jar only an entry that says it, and the start after all others. */
@@ -95,6 +98,16 @@ const happeningIn = ({
 
 const isPutIn = ({ of, spirit, strength }: Fixes): boolean => [of, spirit, strength].some((fix) => fix !== undefined)
 
+/** What sweetens as it is right, and what stands for the water; of what was not said, as it was. */
+const putRight = (
+  before: readonly Sweetening[],
+  sugar: Fixes['sugar'],
+  water: Fixes['water'],
+): readonly Sweetening[] => [
+  ...(sugar === undefined ? before.filter(({ material }) => !isJuice(material)) : sweeteningsOf(sugar)),
+  ...(water === undefined ? before.filter(({ material }) => isJuice(material)) : sweeteningsOf(undefined, water)),
+]
+
 /** The happening as it is with the fixes. */
 export function fixed(entry: HappeningEntry, fixes: Fixes, story: JarState): Happening {
   const { measured, strength, rinse, water, sugar, rating, note, bottles } = fixes
@@ -117,13 +130,13 @@ export function fixed(entry: HappeningEntry, fixes: Fixes, story: JarState): Hap
         : { ...happening, bottles: asOptionProblem('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
     case 'started':
       if (isPutIn(fixes)) return startedAnew(story, fixes)
-      return { ...happening, ...(sugar && { sweetenings: sweeteningsOf(sugar) }) }
+      return { ...happening, ...(sugar && { sweetenings: putRight(happening.sweetenings, sugar, undefined) }) }
     case 'added':
     case 'sweetened': {
       const right = {
         ...happening,
         ...(water && { waterG: waterG(water) }),
-        ...(sugar && { sweetenings: sweeteningsOf(sugar) }),
+        ...((water || sugar) && { sweetenings: putRight(happening.sweetenings, sugar, water) }),
       }
       return right.kind === 'added' ? addedAnew(right, entry.seq, story, fixes) : right
     }

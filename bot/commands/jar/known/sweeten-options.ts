@@ -1,15 +1,15 @@
-import type { SugarRead, Volume } from '../../../../core/quantity/quantities.ts'
-import { kitchenVolume, sugarGrams } from '../../../../core/quantity/write/made-amounts.ts'
+import type { SugarRead, WaterRead } from '../../../../core/quantity/quantities.ts'
+import { kitchenWater, sugarGrams } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { worthAdding } from '../../../../core/recipe/solve/worth-adding.ts'
 import { kitchenRounded } from '../../../../core/recipe/tool-precision.ts'
 
 /** What `/jar sweeten` is told once this syrup is in, as it was shown; nothing where none is wanted. */
-export const syrupValues = (syrup: Syrup): { readonly water?: Volume; readonly sugar?: SugarRead } => {
+export const syrupValues = (syrup: Syrup): { readonly water?: WaterRead; readonly sugar?: SugarRead } => {
   const { sugarG, waterMl } = worthAdding(syrup)
   const amounts = [sugarGrams(kitchenRounded(sugarG).value, syrup.sweetener)]
   return {
     ...(sugarG > 0 && { sugar: { amounts, sweetener: null } }),
-    ...(waterMl > 0 && { water: kitchenVolume(kitchenRounded(waterMl).value) }),
+    ...(waterMl > 0 && { water: kitchenWater(kitchenRounded(waterMl).value, syrup.filler) }),
   }
 }

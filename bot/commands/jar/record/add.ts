@@ -25,7 +25,7 @@ function addedTo(story: JarState, { of, spirit, strength, water, sugar }: Adding
     plants: [],
     spirits: spirit === undefined ? [] : spiritPortions(spirit.is, strength),
     waterG: waterG(water),
-    sweetenings: sweeteningsOf(sugar),
+    sweetenings: sweeteningsOf(sugar, water),
   }
   return of === undefined ? liquids : { ...liquids, plants: plantsAdded(of.is, story, liquids) }
 }

@@ -11,7 +11,7 @@ import {
 import { sameSweetening } from '../../../../core/jar/state/same-again.ts'
 import { isSweetening } from '../../../../core/jar/state/syrup-wanted.ts'
 import type { MaterialId } from '../../../../core/quantity/materials.ts'
-import { millilitres, sugarGrams } from '../../../../core/quantity/write/made-amounts.ts'
+import { sugarGrams, waterMillilitres } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { call } from '../../../calls/call.ts'
 import type { Given } from '../../../calls/option.ts'
@@ -82,7 +82,7 @@ async function lacking(jar: Given<string>, context: Context, sweetener: Material
     return new ChatError('missing_option', 'syrup_reckoned', values, { option: 'sugar' })
   }
   const sugar = { amounts: [sugarGrams(450, sweetener)], sweetener: null }
-  const example = lineOf(call('jar sweeten', { jar: jar.is, water: millilitres(500), sugar }))
+  const example = lineOf(call('jar sweeten', { jar: jar.is, water: waterMillilitres(500), sugar }))
   const values = { command: 'jar sweeten', option: 'sugar', example }
   return new ChatError('missing_option', 'missing_option', values, { option: 'sugar' })
 }
@@ -106,7 +106,7 @@ export const jarSweetenCommand = defineCommand({
     if (sweetener !== undefined || (water === undefined && sugar === undefined)) {
       throw await lacking(input.jar, context, sweetener)
     }
-    const poured = { waterG: waterG(water), sweetenings: sweeteningsOf(sugar) }
+    const poured = { waterG: waterG(water), sweetenings: sweeteningsOf(sugar, water) }
     let planned = null as Syrup | null
     const isMeant = input.again?.is ?? false
     const recorded = await recordStep(context, input, {
