@@ -25,6 +25,7 @@ const howItIsPlanned = {
   'ready-by': planOptions.readyBy.optional(),
   'steep-at': quantityOptions.spiritStrength.optional(),
   sugar: quantityOptions.sugarOrKind.optional(),
+  water: quantityOptions.filler.optional(),
   'unknown-ok': yesNo.optional(),
   days: planOptions.days.optional(),
 }
@@ -231,6 +232,7 @@ export const signatures = {
     'to-strength': wishedStrength.optional(),
     'to-sweetness': sweetness.optional(),
     sugar: quantityOptions.sugarOrKind.optional(),
+    water: quantityOptions.filler.optional(),
     name: name.optional(),
   }),
   forget: z.object({

@@ -82,6 +82,8 @@ export interface Batch<Day = number> extends PutIn<Day> {
   readonly days: BatchDays<Day>
   /** What it is sweetened with after straining; left out: white sugar. */
   readonly sweetener?: MaterialId
+  /** What goes in for the water then; left out: water. */
+  readonly filler?: MaterialId
   /** Null count: as many as it fills. */
   readonly bottles: readonly { readonly count: number | null; readonly volumeMl: number }[]
   readonly named: NamedByMaker<Day>

@@ -1,6 +1,6 @@
 import { HEXOSE_BESIDE_SUCROSE } from '../liquid/freezing.ts'
 import { gramsOf, type Liquid, mix, sweetener, volumeMl, water } from '../liquid/liquid.ts'
-import { type MaterialId, materialOf, sugarsShare } from '../quantity/materials.ts'
+import { isJuice, type MaterialId, materialOf, sugarsShare } from '../quantity/materials.ts'
 import { exactly, type Measured, times } from '../quantity/measured/measured.ts'
 import type { Values } from './propagate.ts'
 
@@ -57,9 +57,9 @@ export function gramOf(material: MaterialId, sugarsFactor = 1): Liquid {
   })
 }
 
-/** A gram of what stands for the water; null: of water. */
+/** A gram of what stands for the water; of water for null, and for what is no liquid of that kind. */
 export const fillerOf = (filler: MaterialId | null, sugarsFactor = 1): Liquid =>
-  filler === null ? water(1) : gramOf(filler, sugarsFactor)
+  filler === null || !isJuice(filler) || !materialOf(filler).isSyrup ? water(1) : gramOf(filler, sugarsFactor)
 
 /** Millilitres that a gram of it takes at 20 °C. */
 export const fillerMlPerG = (filler: MaterialId | null): number =>

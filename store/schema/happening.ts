@@ -81,6 +81,7 @@ const ingredients = {
 const batch = {
   ...ingredients,
   sweetener: z.enum(materialIds).exactOptional(),
+  filler: z.enum(materialIds).exactOptional(),
   targets: z.strictObject({ abvPercent: strength, sugarGPerL: sweetness }).nullable(),
   days,
   bottles: z.array(z.strictObject({ count: count.nullable(), volumeMl: amount })),

@@ -30,8 +30,13 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
       ...planned,
       name: text,
       sweetener: orNull(fc.constantFrom(...materialIds)),
+      filler: orNull(fc.constantFrom(...materialIds)),
     })
-    .map(({ sweetener, ...started }) => ({ ...started, ...(sweetener !== null && { sweetener }) })),
+    .map(({ sweetener, filler, ...started }) => ({
+      ...started,
+      ...(sweetener !== null && { sweetener }),
+      ...(filler !== null && { filler }),
+    })),
   fc.record(is('shaken')),
   fc.record({ ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text) }),
   fc.record({ ...is('added'), ...ingredients }),

@@ -59,7 +59,7 @@ export const syrupCommand = defineCommand({
       expectDrinkableJar(held.story, ({ kind }) => kind !== 'undecided')
       expectStrongEnough(held, named)
     }
-    const filler = input.water?.is ?? null
+    const filler = input.water?.is ?? held?.filler ?? null
     const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
     const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener, filler)
     const typed = { ...input, held, known, isAsTyped: context.settings.units === null }

@@ -3,6 +3,7 @@ import { abvPercentFromUsProof, usProofFromAbvPercent } from '../../../core/liqu
 import { times } from '../../../core/quantity/measured/measured.ts'
 import type { Mass, Piece, Span, Strength, SugarRead, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
 import { grams, gramsPerLitre, millilitres, percentVol } from '../../../core/quantity/write/made-amounts.ts'
+import { writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
 import { type Batch, type BatchPlant, cutCount } from '../../../core/recipe/batch.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { botanicalOf } from '../../../core/recipe/plan/batch-wish.ts'
@@ -154,13 +155,14 @@ const daysGiven = (span: NonNullable<Batch['named']['steepFor']>, typed: string)
  * plants steep of which the catalogue knows nothing.
  */
 export function batchOptions(batch: Batch<unknown>, daysTyped: string | undefined) {
-  const { plants, spirits, sweetenings, sweetener, targets, bottles, named } = batch
+  const { plants, spirits, sweetenings, sweetener, filler, targets, bottles, named } = batch
   return {
     of: asOptionProblem('of', () => plantsGiven(plants)),
     spirit: spiritsGiven(spirits),
     ...((isSweetened(sweetenings) || sweetener !== undefined) && {
       sugar: sugarGiven(joinSweetenings(sweetenings), sweetener),
     }),
+    ...(filler !== undefined && { water: { typed: writeSweetener(filler), is: filler } }),
     ...(targets !== null && {
       'to-strength': percentGiven(targets.abvPercent),
       'to-sweetness': sweetnessGiven(targets.sugarGPerL),

@@ -44,7 +44,11 @@ function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedP
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
   const { recipe, shareId } = from.is
   const own = batchOf(recipe)
-  const batch = sugar?.is.sweetener == null ? own : { ...own, sweetener: sugar.is.sweetener }
+  const batch = {
+    ...own,
+    ...(sugar?.is.sweetener != null && { sweetener: sugar.is.sweetener }),
+    ...(input.water !== undefined && { filler: input.water.is }),
+  }
   const { plants, ...made } = orWithinLimits(() => planFromCode(batch, input, setting), {
     of: of?.is,
     line: () => lineInsteadOfCode(batch, input, setting),

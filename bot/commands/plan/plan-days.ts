@@ -88,7 +88,7 @@ function toldRows({ steep: { infusionMl }, told: { strainOn } }: Plan): readonly
 }
 
 function stirIn(plan: Plan): Cell {
-  const { sweetener, sugarG, waterMl, syrupG, plants } = plan
+  const { sweetener, filler, sugarG, waterMl, syrupG, plants } = plan
   const clouds = plants.some(
     ({ botanical: { zestGPerFruit, hazards } }) => zestGPerFruit !== null || hazards.includes('louche_anethole'),
   )
@@ -96,7 +96,7 @@ function stirIn(plan: Plan): Cell {
   return {
     group: 'cells',
     key: 'plan_stir_in',
-    values: { sweetener, sugarG, waterMl, syrupG: isSyrup(plan) ? syrupG : null, isCloudy },
+    values: { sweetener, filler, sugarG, waterMl, syrupG: isSyrup(plan) ? syrupG : null, isCloudy },
   }
 }
 

@@ -109,11 +109,15 @@ const GRAVE: ReadonlySet<string> = new Set([
 /** The whole batch: what to buy, what to do on which day; one question deeper the numbers and the reasons. */
 export function planReply({ input, wish, planned, limit }: Asked, { freezerC, isAsTyped }: Kitchens): Reply {
   const plan = withoutTrace(planned)
-  const { sweetener, sugarG, steeping, outcome, filled, told, schedule } = plan
+  const { sweetener, filler, waterG, sugarG, steeping, outcome, filled, told, schedule } = plan
   const { volumeMl, abvPercent } = outcome
   const plants = plantsSaid(input, plan, isAsTyped)
   const spirits = isAsTyped ? spiritsSaid(input, plan) : steeping.spirits
-  const sweetenings = joinSweetenings([...steeping.sweetenings, { material: sweetener, massG: sugarG }])
+  const sweetenings = joinSweetenings([
+    ...steeping.sweetenings,
+    { material: sweetener, massG: sugarG },
+    ...(filler === null ? [] : [{ material: filler, massG: waterG }]),
+  ])
   const cautions = planCautions(plan, freezerC).filter(({ key }) => key !== 'plan_unknown')
   const grave = graveCautions(
     plan.plants.map(({ botanical }) => botanical),

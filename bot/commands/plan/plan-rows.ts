@@ -19,7 +19,7 @@ export function startRows(plan: Plan): readonly Row[] {
 
 /** What goes into the jar in grams, and what comes out with its ±. */
 export function planRows(plan: Plan, plants: ReturnType<typeof plantsSaid>, freezerC: number): readonly Row[] {
-  const { steep, schedule, steeping, outcome, sweetener, sugarG, waterMl } = plan
+  const { steep, schedule, steeping, outcome, sweetener, filler, sugarG, waterMl } = plan
   const inJar = { spirits: steeping.spirits, plants: atFirst(plan, plants), sweetenings: steeping.sweetenings }
   const { jarAbvPercent: abvPercent, plantWaterG, infusionMl, infusionAbvPercent, keptBackMl } = steep
   return [
@@ -33,7 +33,7 @@ export function planRows(plan: Plan, plants: ReturnType<typeof plantsSaid>, free
     row(sugarG.value > 0 && !isSyrup(plan) ? 'plan_stir_in' : 'plan_syrup', {
       group: 'cells',
       key: 'plan_syrup',
-      values: { sweetener, sugarG, waterMl, syrupG: isSyrup(plan) ? plan.syrupG : null },
+      values: { sweetener, filler, sugarG, waterMl, syrupG: isSyrup(plan) ? plan.syrupG : null },
     }),
     ...(schedule === null ? [] : readyRows(plan, schedule)),
     ...outcomeRows(outcome, freezerC),

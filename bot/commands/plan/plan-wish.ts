@@ -74,6 +74,7 @@ export function planWish(input: WithPlants, { command, today, country, start, ke
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
     sweetenings: sweeteningsOf(input.sugar),
     sweetener: input.sugar?.is.sweetener ?? null,
+    filler: input.water?.is ?? null,
     named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
     bottles,
     areBottlesNamed: input.bottles !== undefined,

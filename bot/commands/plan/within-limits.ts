@@ -3,6 +3,7 @@ import type { Botanical } from '../../../core/botanical/botanical.ts'
 import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { ethanolG } from '../../../core/liquid/liquid.ts'
+import { writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
 import type { Batch } from '../../../core/recipe/batch.ts'
 import { poured } from '../../../core/recipe/code/recipe-wish.ts'
 import { botanicalOf, isKnownPlant } from '../../../core/recipe/plan/batch-wish.ts'
@@ -145,6 +146,7 @@ export function lineInsteadOfCode(batch: Batch, input: Planned, setting: Setting
         .map((plant) => `${weighedText(factor * plant.massG.value)} g ${nounOf(botanicalOf(plant), [])}`)
         .join(' + '),
       spirit: typed.spirit ?? own.map(portionText).join(' + '),
+      ...(batch.filler !== undefined && { water: writeSweetener(batch.filler) }),
       ...((isSweetened(batch.sweetenings) || batch.sweetener !== undefined) && {
         sugar: sugarWritten(timesSweetenings(joinSweetenings(batch.sweetenings), factor), batch.sweetener),
       }),

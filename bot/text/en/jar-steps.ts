@@ -13,7 +13,7 @@ import { didWords, untilText, waterText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
 import { nextText, tasksText } from './jar-tasks.ts'
 import { capital, counted, countWord, listed, plural, shortDayWords } from './phrases.ts'
-import { sweetenerName } from './sweeteners.ts'
+import { fillerName, sweetenerName } from './sweeteners.ts'
 import { daysText, nameText, noteText, plantInText, spiritText, sweeteningTexts, vesselText } from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
@@ -294,12 +294,12 @@ export const stepSentences = {
     jar_held: ({ name, ...now }, format) => `Your ${name} jar: ${nowText(now, format)}.`,
     jar_bottled_more: ({ bottledMl, volumeMl }, format) =>
       `That’s ${format.round.volume(bottledMl)} in bottles, and I expected ${format.round.volume(volumeMl.value)}. If it’s a typo, correct it.`,
-    jar_sweetened_otherwise: ({ sweetener, sugarG, waterMl, isFarOff }, format) => {
+    jar_sweetened_otherwise: ({ sweetener, filler, sugarG, waterMl, isFarOff }, format) => {
       const [sugar, water] = [
         `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`,
-        `${format.round.volume(waterMl)} water`,
+        `${format.round.volume(waterMl)} ${fillerName(filler)}`,
       ]
-      const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar}, no water` : `${sugar} and ${water}`
+      const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar}, no ${fillerName(filler)}` : `${sugar} and ${water}`
       return isFarOff ? `That’s a long way from the plan (${planned}). Meant it? All good.` : `The plan was ${planned}.`
     },
     jar_share_stands: ({ ids }) =>

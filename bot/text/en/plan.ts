@@ -9,13 +9,14 @@ import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts
 import { areWord, peeledText, piecesText, plantName } from './cook-names.ts'
 import { capital, counted, countWord, either, listed, partOfMonth, plural, shortDayText } from './phrases.ts'
 import { monthsText } from './plant-words.ts'
-import { sweetenerName } from './sweeteners.ts'
+import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
   bottlesFilled,
   daysText,
   fromFreezer,
   isSameDay,
   plantText,
+  pouredMlOf,
   spiritText,
   sweeteningTexts,
   unknownName,
@@ -25,7 +26,11 @@ import {
 const aboutSweetenings = (sweetenings: readonly Sweetening[], format: Format): readonly string[] =>
   sweetenings
     .filter(({ massG }) => massG.value > 0)
-    .map(({ material, massG }) => `${aboutMass(massG, format)} ${sweetenerName(material)}`)
+    .map((each) => {
+      const volumeMl = pouredMlOf(each)
+      const amount = volumeMl === null ? aboutMass(each.massG, format) : aboutVolume(volumeMl, format)
+      return `${amount} ${sweetenerName(each.material)}`
+    })
 
 /** `10 unwaxed lemons, 1 l of 95 % spirit and 540 g sugar`. */
 export const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): string =>
@@ -121,10 +126,10 @@ const planCells = {
     const begin = from.month === to.month && from.year === to.year ? format.day(from, String(from.day)) : day(from)
     return `Taste. Strain when you like it, ${begin} to ${day(to)}${much}.`
   },
-  plan_stir_in: ({ sweetener, sugarG, waterMl, syrupG, isCloudy }, format) => {
+  plan_stir_in: ({ sweetener, filler, sugarG, waterMl, syrupG, isCloudy }, format) => {
     const [sugar, water] = [
       `${aboutMass(sugarG, format)} ${sweetenerName(sweetener)}`,
-      `${aboutVolume(waterMl, format)} water`,
+      `${aboutVolume(waterMl, format)} ${fillerName(filler)}`,
     ]
     const cloudy = isCloudy ? ' It clouds.' : ''
     if (sugarG.value === 0 && waterMl.value === 0) return 'Nothing to add: it’s sweet and strong as it should be.'
@@ -150,12 +155,13 @@ const planCells = {
   plan_days: ({ from, to }, format) => daysText(from, to, format),
   plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }, format) =>
     `${format.spread.volume(infusionMl)} at ${format.strength(infusionAbvPercent)} (the plants soak up about ${format.volume(keptBackMl)})`,
-  plan_syrup: ({ sweetener, sugarG, waterMl, syrupG }, format) => {
+  plan_syrup: ({ sweetener, filler, sugarG, waterMl, syrupG }, format) => {
+    const water = `${format.volume(waterMl)} ${fillerName(filler)}`
     const sugar = `${format.mass(sugarG)} ${sweetenerName(sweetener)}`
-    if (syrupG !== null) return `${sugar} in ${format.volume(waterMl)} water, ${format.mass(syrupG)} in all`
-    if (sugarG.value === 0) return waterMl.value === 0 ? 'none' : `${format.volume(waterMl)} water, no more sugar`
-    if (waterMl.value === 0) return `${sugar}, no water`
-    return `${sugar} and ${format.volume(waterMl)} water, no syrup`
+    if (syrupG !== null) return `${sugar} in ${water}, ${format.mass(syrupG)} in all`
+    if (sugarG.value === 0) return waterMl.value === 0 ? 'none' : `${water}, no more sugar`
+    if (waterMl.value === 0) return `${sugar}, no ${fillerName(filler)}`
+    return `${sugar} and ${water}, no syrup`
   },
   plan_rest: ({ restDays }) => counted(restDays, 'day'),
   /** Without a best before: too weak for a year in a cupboard. */

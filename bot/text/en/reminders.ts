@@ -15,7 +15,7 @@ import type {
 import { plantName } from './cook-names.ts'
 import { askedText, dutyVerbs } from './jar-tasks.ts'
 import { capital, daysWords, dayWords, firstNames, listed, onDay, plural } from './phrases.ts'
-import { sweetenerName } from './sweeteners.ts'
+import { fillerName, sweetenerName } from './sweeteners.ts'
 
 const MOST_NAMES = 6
 
@@ -59,19 +59,19 @@ const addText = ({ name, plants }: RemindedJar): string =>
 
 /** `Sweeten lemon: 511 g sugar in 1.51 l water.`, `Sweeten lemon: stir 565 g sugar into it, no water, …` */
 const sweetenText = ({ name, syrup }: RemindedJar, format: Format): string => {
-  const none = { sweetener: USUAL_MATERIAL, waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
-  const { sweetener, waterMl, sugarG, dissolvesG } = syrup ?? none
+  const none = { sweetener: USUAL_MATERIAL, filler: null, waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
+  const { sweetener, filler, waterMl, sugarG, dissolvesG } = syrup ?? none
   const sugar = `${format.weigh(sugarG.value)} ${sweetenerName(sweetener)}`
   if (dissolvesG !== null) {
     const stir = `Sweeten ${name}: stir ${sugar}`
     const how = 'in a closed jar over some days, without heat'
     return waterMl.value === 0
       ? `${stir} into it, no water, ${how}.`
-      : `${stir} and ${format.pour(waterMl.value)} water into it, ${how}: that water dissolves only about ${format.weigh(dissolvesG)} of the sugar at room temperature, so make no syrup of it.`
+      : `${stir} and ${format.pour(waterMl.value)} ${fillerName(filler)} into it, ${how}: that water dissolves only about ${format.weigh(dissolvesG)} of the sugar at room temperature, so make no syrup of it.`
   }
   const parts = [
     ...(sugarG.value > 0 ? [sugar] : []),
-    ...(waterMl.value > 0 ? [`${format.pour(waterMl.value)} water`] : []),
+    ...(waterMl.value > 0 ? [`${format.pour(waterMl.value)} ${fillerName(filler)}`] : []),
   ]
   return parts.length === 0 ? `Sweeten ${name}.` : `Sweeten ${name}: ${parts.join(' in ')}.`
 }

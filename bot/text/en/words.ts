@@ -3,8 +3,8 @@ import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { CountryId } from '../../../core/label/country.ts'
 import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
-import { isJuice, type MaterialId, materialOf } from '../../../core/quantity/materials.ts'
-import { times } from '../../../core/quantity/measured/measured.ts'
+import { isJuice, materialOf } from '../../../core/quantity/materials.ts'
+import { type Measured, times } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
@@ -135,10 +135,14 @@ const laterTexts = (plants: readonly PlantIn[], format: Format): readonly string
   })
 }
 
-/** By volume, as it is poured. */
-const isPoured = (material: MaterialId): boolean => isJuice(material) && materialOf(material).isSyrup
-const pouredText = ({ material, massG }: Sweetening, format: Format): string =>
-  format.volume(times(massG, 1 / materialOf(material).pouredGPerMl))
+/** What stands for water is told by volume, as it is poured; null of what is weighed. */
+export const pouredMlOf = ({ material, massG }: Sweetening): Measured | null =>
+  isJuice(material) && materialOf(material).isSyrup ? times(massG, 1 / materialOf(material).pouredGPerMl) : null
+
+const amountText = (sweetening: Sweetening, format: Format): string => {
+  const volumeMl = pouredMlOf(sweetening)
+  return volumeMl === null ? format.mass(sweetening.massG) : format.volume(volumeMl)
+}
 
 /** `500 g sugar` for each; one alone is said as it was typed, where that is known. */
 export const sweeteningTexts = (
@@ -150,7 +154,7 @@ export const sweeteningTexts = (
     .filter(({ massG }) => massG.value > 0)
     .map(
       ({ material, massG }, _, all) =>
-        `${(all.length === 1 ? typed : null) ?? (isPoured(material) ? pouredText({ material, massG }, format) : format.mass(massG))} ${sweetenerName(material)}`,
+        `${(all.length === 1 ? typed : null) ?? amountText({ material, massG }, format)} ${sweetenerName(material)}`,
     )
 
 /** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */

@@ -28,7 +28,14 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   /** `jar`: the one that was named; `example` is empty where no line of the kind would run. */
   missing_option: { command: string; option: string; example: string | null; jar?: string }
   /** A sweetening without amounts, of a jar for which they are worked out; `example`: the whole line. */
-  syrup_reckoned: { name: string; sweetener: MaterialId; sugarG: number; waterMl: number; example: string }
+  syrup_reckoned: {
+    name: string
+    sweetener: MaterialId
+    filler: MaterialId | null
+    sugarG: number
+    waterMl: number
+    example: string
+  }
   /** A plan without anything that tells how much of it; whole lines. */
   spirit_or_bottles: { examples: readonly [spirit: string, bottles: string] }
   /** An amount of spirit without its strength. */

@@ -151,6 +151,7 @@ export interface StepMessages {
       jar_sweetened_otherwise: {
         readonly name: string
         readonly sweetener: MaterialId
+        readonly filler: MaterialId | null
         readonly sugarG: number
         readonly waterMl: number
         /** More than twice as much, or less than half. */

@@ -65,6 +65,8 @@ export interface PlanStrained {
 
 export interface PlanSyrup {
   readonly sweetener: MaterialId
+  /** What stands for the water; null for water. */
+  readonly filler: MaterialId | null
   readonly sugarG: Measured
   readonly waterMl: Measured
   /** Null where no syrup can be made of them first. */

@@ -27,6 +27,7 @@ export interface RemindedJar {
   readonly syrup: {
     readonly waterMl: Measured
     readonly sweetener: MaterialId
+    readonly filler: MaterialId | null
     readonly sugarG: Measured
     /** What of the sugar that water dissolves, g; null where a syrup can be made first. */
     readonly dissolvesG: number | null

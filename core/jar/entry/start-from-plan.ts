@@ -73,6 +73,7 @@ export function startedFrom(plan: Plan, wish: PlanWish, name: string): Started {
     waterG: steeping.waterG.value > 0 ? steeping.waterG : exactly(0),
     sweetenings: steeping.sweetenings,
     ...(plan.sweetener !== USUAL_MATERIAL && { sweetener: plan.sweetener }),
+    ...(plan.filler !== null && { filler: plan.filler }),
     targets: plan.targets,
     days: plannedDays(plan, wish),
     bottles: wish.bottles.map(({ count, volumeMl }) => ({ count, volumeMl })),

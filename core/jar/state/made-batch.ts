@@ -1,4 +1,4 @@
-import { isJuice } from '../../quantity/materials.ts'
+import { isJuice, materialOf } from '../../quantity/materials.ts'
 import { exactly } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { type Batch, withDays } from '../../recipe/batch.ts'
@@ -43,6 +43,18 @@ function sweetenerOf({ happened, started }: JarState): Pick<Batch, 'sweetener'> 
   return sweetener === undefined ? {} : { sweetener }
 }
 
+/** What went in for the water of its syrup where that was one thing and no water did; else as planned. */
+function fillerOf({ happened, started }: JarState): Pick<Batch, 'filler'> {
+  const syrups = happened.filter((entry) => entry.kind === 'sweetened')
+  const used = joinSweetenings(syrups.flatMap(({ sweetenings }) => sweetenings)).filter(({ material }) =>
+    isJuice(material),
+  )
+  const [only, another] = used.filter(({ material }) => materialOf(material).isSyrup)
+  const hasWater = syrups.some(({ waterG }) => waterG.value > 0)
+  const filler = syrups.length === 0 ? started.filler : hasWater || another !== undefined ? undefined : only?.material
+  return filler === undefined ? {} : { filler }
+}
+
 /** As it was steeped, or is planned to be; no days where hours are enough. */
 function daysOf({ started, strained }: JarState): Batch<IsoDay>['days'] {
   const { days } = started
@@ -61,7 +73,7 @@ export function madeBatch(story: JarState): Batch {
   const until = strained === null ? happened.length : happened.indexOf(strained)
   const steeped = all.filter(({ seq }) => happened.findIndex((entry) => entry.seq === seq) < until)
   const daysInto = (day: IsoDay): number => Math.max(0, daysBetween(dayFromIso(day), dayFromIso(started.day)))
-  const { kind: _, name: _n, ...begun } = started
+  const { kind: _, name: _n, sweetener: _s, filler: _f, ...begun } = started
   const made: Batch<IsoDay> = {
     ...begun,
     plants: all.flatMap((entry) => plantsIn(entry, story)),
@@ -69,6 +81,7 @@ export function madeBatch(story: JarState): Batch {
     waterG: exactly(steeped.reduce((sum, { waterG }) => sum + waterG.value, 0)),
     sweetenings: steeped.flatMap(({ sweetenings }) => sweetenings),
     ...sweetenerOf(story),
+    ...fillerOf(story),
     targets: targetsOf(story),
     days: daysOf(story),
   }

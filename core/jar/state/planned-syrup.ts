@@ -19,11 +19,14 @@ export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
 
 /** The syrup that makes of a strained jar what was planned, of what was planned where nothing else is named; null where nothing was, it cannot be, or it would ferment. */
 export function plannedSyrup(story: JarState, sweetener = story.started.sweetener): PlannedSyrup | null {
-  const { targets } = story.started
+  const { targets, filler } = story.started
   if (targets === null || wouldFerment(targets)) return null
   const infusion = asPortion(contentsOf(story))
   try {
-    return { infusion, syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }, null, { sweetener }) }
+    return {
+      infusion,
+      syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }, null, { sweetener, filler }),
+    }
   } catch (error) {
     if (error instanceof DomainError && error.code !== 'internal') return null
     throw error

@@ -1,7 +1,7 @@
 import { RANGES, type Recipe } from '../../recipe/code/recipe.ts'
 import { batchOf, ceil, floor, rounded, roundedTargets, within } from '../../recipe/code/recipe-batch.ts'
 import { recipeWish, type SaidOfBatch } from '../../recipe/code/recipe-wish.ts'
-import { infusionIn, jarOf } from '../../recipe/plan/jar-of.ts'
+import { gramsWished, infusionIn, jarOf } from '../../recipe/plan/jar-of.ts'
 import { plan } from '../../recipe/plan/plan.ts'
 import type { PlanWish } from '../../recipe/plan/plan-wish.ts'
 import { nearestTargets } from '../../recipe/plan/reach-targets.ts'
@@ -40,10 +40,11 @@ function withTargets(recipe: Recipe, targets: Targets | null): Recipe {
 
 function reachable(wish: PlanWish, targets: Targets): Recipe['targets'] {
   const infusion = infusionIn(jarOf(wish, wish.spirits!))
+  const grams = gramsWished(wish)
   const wanted = roundedTargets(targets)
   const wished = { abvPercent: wanted.abvHundredthPercent / 100, sugarGPerL: wanted.sugarTenthGPerL / 10 }
-  const sugarTenthGPerL = within(ceil(nearestTargets(infusion, wished).sugarGPerL * 10), RANGES.sugarTenthGPerL)
-  const nearest = nearestTargets(infusion, { ...wished, sugarGPerL: sugarTenthGPerL / 10 }).abvPercent
+  const sugarTenthGPerL = within(ceil(nearestTargets(infusion, wished, grams).sugarGPerL * 10), RANGES.sugarTenthGPerL)
+  const nearest = nearestTargets(infusion, { ...wished, sugarGPerL: sugarTenthGPerL / 10 }, grams).abvPercent
   const isBeyond = nearest < wished.abvPercent
   return { abvHundredthPercent: isBeyond ? floor(nearest * 100) : wanted.abvHundredthPercent, sugarTenthGPerL }
 }

@@ -16,6 +16,8 @@ export interface StrainedJar {
   readonly targets: Targets | null
   /** What it was to be sweetened with; undefined: white sugar. */
   readonly sweetener: MaterialId | undefined
+  /** What was to go in for the water; undefined: water. */
+  readonly filler: MaterialId | undefined
 }
 
 /** Throws `cannot_follow` where it still steeps, or is done. */
@@ -40,6 +42,7 @@ export function strainedJar(jar: KeptJar): StrainedJar {
     contents,
     targets: started.targets,
     sweetener: started.sweetener,
+    filler: started.filler,
   }
 }
 

@@ -15,8 +15,9 @@ function tooStrongOf({ story, duty }: Reminded) {
   return isTooStrongNeat(abvPercent.value) ? { abvPercent, isDiluted: story.sweetened !== null } : null
 }
 
-const sweetenedWith = ({ sweetener, waterMl, sugarG, dissolvesG }: Syrup) => ({
+const sweetenedWith = ({ sweetener, filler, waterMl, sugarG, dissolvesG }: Syrup) => ({
   sweetener,
+  filler,
   waterMl,
   sugarG,
   dissolvesG,

@@ -37,8 +37,8 @@ const checkOf = (symbols: readonly number[]): readonly number[] => {
 /** Null as 0, a number as the next one. */
 const orNone = (whole: number | null): number => (whole === null ? 0 : whole + 1)
 
-const versionOf = ({ sweetenings = [], sweetener = USUAL_MATERIAL }: Recipe): number =>
-  sweetenings.length === 0 && sweetener === USUAL_MATERIAL ? SUGAR_VERSION : VERSION
+const versionOf = ({ sweetenings = [], sweetener = USUAL_MATERIAL, filler }: Recipe): number =>
+  sweetenings.length === 0 && sweetener === USUAL_MATERIAL && filler === undefined ? SUGAR_VERSION : VERSION
 
 const numbersOf = (
   { plants, spirits, waterTenthG, sugarTenthG, targets, steep, restDays }: Recipe,

@@ -52,7 +52,18 @@ function batchPlant(plant: RecipePlant): BatchPlant<number> {
 
 /** The batch that a recipe tells, as its maker weighs it out; its days are counted from the first. */
 export function batchOf(recipe: Recipe): Batch {
-  const { plants, spirits, waterTenthG, sugarTenthG, sweetenings = [], sweetener, targets, steep, restDays } = recipe
+  const {
+    plants,
+    spirits,
+    waterTenthG,
+    sugarTenthG,
+    sweetenings = [],
+    sweetener,
+    filler,
+    targets,
+    steep,
+    restDays,
+  } = recipe
   const isNamed = targets !== null
   return {
     plants: plants.map(batchPlant),
@@ -63,6 +74,7 @@ export function batchOf(recipe: Recipe): Batch {
       ...sweetenings.map(({ material, massTenthG }) => ({ material, massG: weighedOut(massTenthG / 10) })),
     ],
     ...(sweetener !== undefined && { sweetener }),
+    ...(filler !== undefined && { filler }),
     targets:
       targets === null
         ? null
@@ -127,7 +139,7 @@ export const roundedTargets = ({ abvPercent: strength, sugarGPerL }: Targets): N
  * A batch in the whole numbers of a code, plants rounded down and spirit up so that no limit is passed; sugar of liqueurs counts as
  * white sugar. Throws `plant_unshared` and, without plants or spirit, `nothing_to_share`.
  */
-export function rounded({ plants, spirits, waterG, sweetenings, sweetener, targets, days }: Batch): Recipe {
+export function rounded({ plants, spirits, waterG, sweetenings, sweetener, filler, targets, days }: Batch): Recipe {
   const named = plants.map(recipePlant)
   const liquids = valuesOf(spirits).map(liquidOf)
   if (named.length === 0 || spirits.length === 0) throw new DomainError('unreachable', 'nothing_to_share', {})
@@ -149,6 +161,7 @@ export function rounded({ plants, spirits, waterG, sweetenings, sweetener, targe
     sugarTenthG: within(Math.round((sugarsInG(white) + inSpiritsG) * 10), RANGES.sugarTenthG),
     ...(others.length > 0 && { sweetenings: others }),
     ...(sweetener !== undefined && sweetener !== USUAL_MATERIAL && { sweetener }),
+    ...(filler !== undefined && { filler }),
     targets: targets === null ? null : roundedTargets(targets),
     // Nothing, where hours are enough.
     steep: fromDays == null || byDays == null || byDays === 0 ? null : { fromDays, byDays: Math.max(fromDays, byDays) },

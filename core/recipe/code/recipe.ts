@@ -37,6 +37,8 @@ export interface Recipe {
   readonly sweetenings?: readonly RecipeSweetening[]
   /** What it is sweetened with after straining; left out: white sugar. */
   readonly sweetener?: MaterialId
+  /** What goes in for the water then; left out: water. */
+  readonly filler?: MaterialId
   /** What came out, or was wished for; null where neither is known. */
   readonly targets: { readonly abvHundredthPercent: number; readonly sugarTenthGPerL: number } | null
   /** From the start to straining; null: as long as the catalogue says. */

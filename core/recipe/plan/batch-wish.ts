@@ -61,7 +61,7 @@ interface When {
 
 /** What planning the batch asks for: what its maker named, and what is left to the plan. */
 export function wishOf(batch: Batch<unknown>, { start, readyBy, kept }: When): PlanWish {
-  const { plants, spirits, sweetenings, sweetener, targets, bottles, named, origin } = batch
+  const { plants, spirits, sweetenings, sweetener, filler, targets, bottles, named, origin } = batch
   return {
     plants: plants.filter(isKnownPlant).map((plant) => {
       const { massG, count, isUsual, words } = plant
@@ -74,6 +74,7 @@ export function wishOf(batch: Batch<unknown>, { start, readyBy, kept }: When): P
     steepAtPercent: named.steepAtPercent,
     sweetenings,
     sweetener: sweetener ?? null,
+    filler: filler ?? null,
     named: {
       abvPercent: named.isStrengthNamed ? targets?.abvPercent : undefined,
       sugarGPerL: named.isSweetnessNamed ? targets?.sugarGPerL : undefined,

@@ -6,12 +6,12 @@ import { liquidOf, type Portion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
 import { dilute } from '../solve/dilute.ts'
 import { inputsOf, type Steeping, steepLiquids } from '../steep.ts'
-import { gramOf } from '../sweetening.ts'
+import { fillerOf, gramOf } from '../sweetening.ts'
 import { allFinishedMl } from '../targets.ts'
 import { weighedOut } from '../tool-precision.ts'
 import type { PlannedPlant, PlanWish } from './plan-wish.ts'
 import { plantOf } from './plant-of.ts'
-import { chooseTargets } from './reach-targets.ts'
+import { chooseTargets, type SyrupGrams } from './reach-targets.ts'
 import { plantUnknown } from './unknown-plant.ts'
 
 export interface DosedPlant extends PlannedPlant {
@@ -25,8 +25,11 @@ export interface PlannedJar {
   readonly plants: readonly DosedPlant[]
 }
 
-/** A gram of what it is sweetened with. */
-export const gramWished = ({ sweetener }: Pick<PlanWish, 'sweetener'>): Liquid => gramOf(sweetener ?? USUAL_MATERIAL)
+/** A gram of what it is sweetened with, and of what goes in for the water. */
+export const gramsWished = ({ sweetener, filler }: Pick<PlanWish, 'sweetener' | 'filler'>): SyrupGrams => ({
+  gram: gramOf(sweetener ?? USUAL_MATERIAL),
+  filler: fillerOf(filler ?? null),
+})
 
 /** A little under a ceiling, so that no rounding goes over it. */
 const UNDER_CEILING = 0.98
@@ -46,7 +49,7 @@ export function jarOf(wish: PlanWish, spirits: readonly Portion[]): PlannedJar {
   let jar = filled(wish, spirits, waterG, typicalG, mostG)
   for (let round = 0; round < MOST_ROUNDS && wish.plants.some(isCapped); round++) {
     const { jar: liquid, infusion } = steepLiquids(valuesOf(inputsOf(jar.steeping)))
-    const allMl = allFinishedMl(liquid, chooseTargets(infusion, wish.named, gramWished(wish)))
+    const allMl = allFinishedMl(liquid, chooseTargets(infusion, wish.named, gramsWished(wish)))
     mostG = mostOfEach(wish, typicalG, Math.min(pouredMl, FINISHED_PER_SPIRIT * allMl))
     jar = filled(wish, spirits, waterG, typicalG, mostG)
   }

@@ -34,6 +34,8 @@ export interface PlanWish {
   readonly sweetenings: readonly Sweetening[]
   /** What it is sweetened with after straining; null, or left out: white sugar. */
   readonly sweetener?: MaterialId | null | undefined
+  /** What goes in for the water then; null, or left out: water. */
+  readonly filler?: MaterialId | null | undefined
   readonly named: NamedTargets
   readonly bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[]
   /** False, or left out, where nobody said which. */

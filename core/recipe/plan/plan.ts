@@ -2,7 +2,7 @@ import type { Botanical } from '../../botanical/botanical.ts'
 import { type CeilingCheck, ceilingsUsed, checkCeilings } from '../../botanical/limits/ceilings.ts'
 import type { Keeping } from '../../liquid/keeping.ts'
 import { abvPercent, mix, volumeMl, water } from '../../liquid/liquid.ts'
-import { type MaterialId, USUAL_MATERIAL } from '../../quantity/materials.ts'
+import type { MaterialId } from '../../quantity/materials.ts'
 import { exactly, type Measured, times } from '../../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from '../portion.ts'
 import { propagate } from '../propagate.ts'
@@ -15,7 +15,7 @@ import { byTool, measuredOut } from '../tool-precision.ts'
 import { drinkKeeping, keptShortly, restedShortly } from './drink-keeping.ts'
 import { expectedSyrup } from './expected-syrup.ts'
 import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
-import { type DosedPlant, gramWished, infusionIn, jarOf } from './jar-of.ts'
+import { type DosedPlant, gramsWished, infusionIn, jarOf } from './jar-of.ts'
 import type { PlanWish } from './plan-wish.ts'
 import { chooseTargets, expectReachable } from './reach-targets.ts'
 import { type Schedule, schedule } from './schedule.ts'
@@ -38,6 +38,8 @@ export interface Plan {
   readonly waterMl: Measured
   /** What to sweeten with after straining, beside what went in with the plants, and how much of it. */
   readonly sweetener: MaterialId
+  /** What stands for the water; null for water. The amounts of water are of it. */
+  readonly filler: MaterialId | null
   readonly sugarG: Measured
   readonly syrupG: Measured
   readonly syrupMl: Measured
@@ -81,10 +83,10 @@ export function planAsIs(wish: PlanWish): Plan {
   const weighed = plants.map(({ botanical, massG }) => ({ botanical, massG: massG.value }))
   const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steepWithin(steeping, weighed)
   expectUsual(wish.unknown, steeped.pouredMl)
-  const targets = chooseTargets(steeped.infusion, wish.named, gramWished(wish))
-  expectReachable(steeped.infusion, targets, wish.named, gramWished(wish))
+  const targets = chooseTargets(steeped.infusion, wish.named, gramsWished(wish))
+  expectReachable(steeped.infusion, targets, wish.named, gramsWished(wish).gram)
   const keeping = drinkKeeping(targets, wish)
-  const sweetened = expectedSyrup(steeping, targets, wish.sweetener ?? USUAL_MATERIAL)
+  const sweetened = expectedSyrup(steeping, targets, wish)
   const { spiritMl, spiritAbvPercent } = propagate({ spirits: steeping.spirits }, ({ spirits }) => {
     const poured = mix(...spirits.map(liquidOf))
     return { spiritMl: volumeMl(poured), spiritAbvPercent: abvPercent(poured) }
@@ -133,7 +135,7 @@ function portionToFind(wish: PlanWish): Portion {
   const exact = exactly(wish.spiritAbvPercent.value)
   const spiritMl = spiritForBottles({
     infusionOf: (spiritMl) => infusionIn(jarOf(wish, [portion(spiritMl, exact)])),
-    targetsOf: (infusion) => chooseTargets(infusion, wish.named, gramWished(wish)),
+    targetsOf: (infusion) => chooseTargets(infusion, wish.named, gramsWished(wish)),
     wantedMl: heldMl(wish.bottles) ?? 0,
   })
   return portion(spiritMl, wish.spiritAbvPercent)

@@ -13,14 +13,22 @@ export interface NamedTargets {
 /** Where nothing else is said. */
 const SUCROSE = sugar(1)
 
+/** A gram of what sweetens, and of what stands for the water. */
+export interface SyrupGrams {
+  readonly gram: Liquid
+  readonly filler: Liquid
+}
+
+const PLAIN: SyrupGrams = { gram: SUCROSE, filler: water(1) }
+
 /** The usual strength and the everyday sweetness. Common practice, no source. */
 export const USUAL: Targets = { abvPercent: 30, sugarGPerL: 190 }
 
 /** The targets named; one that was not is the usual one, or the nearest to it that this infusion reaches. */
-export function chooseTargets(infusion: Liquid, named: NamedTargets, gram: Liquid = SUCROSE): Targets {
+export function chooseTargets(infusion: Liquid, named: NamedTargets, of: SyrupGrams = PLAIN): Targets {
   if (abvPercent(infusion) === 0) return { ...USUAL, ...said(named) }
-  const strength = named.abvPercent ?? reachableAbvPercent(infusion, named.sugarGPerL ?? USUAL.sugarGPerL, gram)
-  return { abvPercent: strength, sugarGPerL: named.sugarGPerL ?? reachableGPerL(infusion, strength, gram) }
+  const strength = named.abvPercent ?? reachableAbvPercent(infusion, named.sugarGPerL ?? USUAL.sugarGPerL, of.gram)
+  return { abvPercent: strength, sugarGPerL: named.sugarGPerL ?? reachableGPerL(infusion, strength, of) }
 }
 
 /** Throws `infusion_too_weak`, with what it does reach, where water and sugar cannot make the targets of it. */
@@ -44,9 +52,9 @@ export function expectReachable(infusion: Liquid, targets: Targets, named: Named
 export function nearestTargets(
   infusion: Liquid,
   { abvPercent: strength, sugarGPerL: sweetness }: Targets,
-  gram: Liquid = SUCROSE,
+  { gram, filler }: SyrupGrams = PLAIN,
 ): Targets {
-  const sugarGPerL = Math.max(sweetness, ownGPerL(infusion, strength))
+  const sugarGPerL = Math.max(sweetness, ownGPerL(infusion, strength, filler))
   return { abvPercent: Math.min(strength, strongestAbvPercent(infusion, sugarGPerL, gram)), sugarGPerL }
 }
 
@@ -76,19 +84,21 @@ function reachableAbvPercent(infusion: Liquid, toSugarGPerL: number, gram: Liqui
 const STEP_GPERL = 5
 
 /** The everyday sweetness, less where it does not dissolve or fit, more where the infusion has more already. */
-function reachableGPerL(infusion: Liquid, toAbvPercent: number, gram: Liquid): number {
-  const least = ownGPerL(infusion, toAbvPercent)
+function reachableGPerL(infusion: Liquid, toAbvPercent: number, { gram, filler }: SyrupGrams): number {
+  const least = ownGPerL(infusion, toAbvPercent, filler)
   const sweetest = sweetestGPerL(infusion, toAbvPercent, gram) ?? 0
   const most = Math.min(USUAL.sugarGPerL, sweetest, largestSweetnessGPerL(toAbvPercent))
   const wished = most === USUAL.sugarGPerL ? most : Math.floor(most / STEP_GPERL) * STEP_GPERL
   return wished >= least ? wished : Math.min(Math.ceil(least / STEP_GPERL) * STEP_GPERL, Math.max(sweetest, least))
 }
 
-/** The sweetness that its own sugar makes when water alone brings it to this strength; 0 without sugar. */
-function ownGPerL(infusion: Liquid, toAbvPercent: number): number {
-  if (sugarG(infusion) === 0 || toAbvPercent >= abvPercent(infusion)) return sugarGPerL(infusion)
-  const excess = (waterG: number) => abvPercent(mix(infusion, water(waterG))) - toAbvPercent
+/** The sweetness that its own sugar makes when water alone, or what stands for it, brings it to this strength; 0 without any. */
+function ownGPerL(infusion: Liquid, toAbvPercent: number, filler: Liquid): number {
+  const isPlain = sugarG(infusion) === 0 && sugarG(filler) === 0
+  if (isPlain || toAbvPercent >= abvPercent(infusion)) return sugarGPerL(infusion)
+  const filled = (addedG: number) => mix(infusion, gramsOf(filler, addedG))
+  const excess = (addedG: number) => abvPercent(filled(addedG)) - toAbvPercent
   let high = massG(infusion)
   while (excess(high) > 0) high *= 2
-  return sugarGPerL(mix(infusion, water(findRoot({ f: excess, low: 0, high, tolerance: 1e-12 * high }))))
+  return sugarGPerL(filled(findRoot({ f: excess, low: 0, high, tolerance: 1e-12 * high })))
 }

@@ -6,6 +6,7 @@ import {
   gramsOf,
   type Liquid,
   liquidFrom,
+  massG,
   mix,
   part,
   sugar,
@@ -36,7 +37,7 @@ const SUCROSE = sugar(1)
 const WATER = water(1)
 
 const MOST_ROUNDS = 60
-/** So little change between two rounds, as a share, is none. */
+/** So little change between two rounds, as a share of the infusion, is none. */
 const SETTLED_SHARE = 1e-14
 
 /**
@@ -80,7 +81,7 @@ function difference(infusion: Liquid, targets: Targets, gram: Liquid, filler: Li
     if (round === MOST_ROUNDS) throw new DomainError('internal', 'no_convergence', { low: 0, high: MOST_ROUNDS })
     const before = amounts
     amounts = found(extractIn(before))
-    if (Math.abs(amounts.waterG - before.waterG) <= SETTLED_SHARE * Math.abs(amounts.waterG)) break
+    if (Math.abs(amounts.waterG - before.waterG) <= SETTLED_SHARE * massG(infusion)) break
   }
   return amounts
 }
@@ -88,7 +89,7 @@ function difference(infusion: Liquid, targets: Targets, gram: Liquid, filler: Li
 /** Throws `sweetener_too_thin` where not even what sweetens is as sweet as that by itself. */
 export function expectSweetEnough(gram: Liquid, toSugarGPerL: number): void {
   const sweetenerGPerL = sugarGPerL(gram)
-  if (toSugarGPerL >= sweetenerGPerL) {
+  if (sugarG(gram) === 0 || toSugarGPerL >= sweetenerGPerL) {
     throw new DomainError('unreachable', 'sweetener_too_thin', { toSugarGPerL, sweetenerGPerL })
   }
 }

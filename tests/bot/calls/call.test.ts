@@ -4,7 +4,7 @@ import { lineOf } from '../../../bot/calls/write-line.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
 import { execute } from '../../../bot/chat/run/execute.ts'
 import { commands } from '../../../bot/commands/index.ts'
-import { percentVol, waterMillilitres } from '../../../core/quantity/write/made-amounts.ts'
+import { millilitres, percentVol, waterMillilitres } from '../../../core/quantity/write/made-amounts.ts'
 import { newAsker } from '../asker.ts'
 
 const sweeten = call('jar sweeten', { jar: 'of: "all"', water: waterMillilitres(511.5), after: 3 })
@@ -31,7 +31,11 @@ it('is made of texts that were typed once, as long as they can be read', () => {
 
 it('runs as its line does', async () => {
   const dispatch = { ...newAsker(), commands, nowMs: Date.UTC(2026, 10, 29), log: () => {} }
-  const mix = call('adjust', { liqueur: waterMillilitres(500), strength: percentVol(40), 'to-strength': percentVol(30) })
+  const mix = call('adjust', {
+    liqueur: millilitres(500),
+    strength: percentVol(40),
+    'to-strength': percentVol(30),
+  })
   const asked = await execute(mix, dispatch)
   expect(asked.ok).toBe(true)
   const typed = await execute(lineOf(mix), dispatch)

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { sucroseWaterDensityKgPerM3 } from '../../../core/liquid/sucrose-water.ts'
-import { type MaterialId, materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
+import { isJuice, type MaterialId, materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
 import { parseSugar, parseSugarOrKind, parseSugars, parseSweetener } from '../../../core/quantity/read/parse-sugar.ts'
 import { writeSugarOrKind, writeSugars, writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
 import { compare, readTable } from '../../published/table.ts'
@@ -179,7 +179,7 @@ describe('what sweetens', () => {
   })
 
   test('every material is read as it is written', () => {
-    for (const id of materialIds) {
+    for (const id of materialIds.filter((each) => !isJuice(each))) {
       expect(parseSweetener(writeSweetener(id)), id).toBe(id)
       const wish = { ...parseSugarOrKind(`50 g + ${writeSweetener(id)}`) }
       expect(wish.sweetener, id).toBe(id)

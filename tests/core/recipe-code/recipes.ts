@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { materialIds, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { isJuice, materialIds, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { RANGES, type Recipe, type RecipePlant } from '../../../core/recipe/code/recipe.ts'
 
 const whole = ([min, max]: readonly [number, number]) => fc.integer({ min, max })
@@ -28,7 +28,7 @@ const anyPlants = fc.uniqueArray(fc.constantFrom(...kinds), { minLength: 1, maxL
 const others = materialIds.filter((id) => id !== USUAL_MATERIAL)
 
 /** What sweetens beside white sugar, in what a second version tells of it. */
-const anySugars: fc.Arbitrary<Pick<Recipe, 'sweetenings' | 'sweetener'>> = fc
+const anySugars: fc.Arbitrary<Pick<Recipe, 'sweetenings' | 'sweetener' | 'filler'>> = fc
   .record({
     sweetenings: fc
       .uniqueArray(fc.constantFrom(...others), { maxLength: 4 })
@@ -37,11 +37,13 @@ const anySugars: fc.Arbitrary<Pick<Recipe, 'sweetenings' | 'sweetener'>> = fc
           ...all.map((material) => whole(RANGES.sweeteningTenthG).map((massTenthG) => ({ material, massTenthG }))),
         ),
       ),
-    sweetener: fc.constantFrom(...materialIds),
+    sweetener: fc.constantFrom(...materialIds.filter((id) => !isJuice(id))),
+    filler: orNone(fc.constantFrom(...materialIds.filter(isJuice))),
   })
-  .map(({ sweetenings, sweetener }) => ({
+  .map(({ sweetenings, sweetener, filler }) => ({
     ...(sweetenings.length > 0 && { sweetenings }),
     ...(sweetener !== USUAL_MATERIAL && { sweetener }),
+    ...(filler !== null && { filler }),
   }))
 
 /** Every number anywhere in its range, its ends too. */

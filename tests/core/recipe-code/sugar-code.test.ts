@@ -12,8 +12,31 @@ describe('a code', () => {
       ...LEMON,
       sweetenings: [{ material: 'honey', massTenthG: 2000 }],
       sweetener: 'maple_syrup',
+      filler: 'apple_juice',
     } as const
-    const second = numbers(2, 1, number, 105_000, 101, 0, 1, 10_000, 9500, 0, 0, 1, 2, 2000, 3, 3001, 2500, 21, 0, 31)
+    const second = numbers(
+      2,
+      1,
+      number,
+      105_000,
+      101,
+      0,
+      1,
+      10_000,
+      9500,
+      0,
+      0,
+      1,
+      2,
+      2000,
+      3,
+      16,
+      3001,
+      2500,
+      21,
+      0,
+      31,
+    )
     expect(encodeBatch(honeyed)).toBe(second)
     expect(decodeBatch(second)).toEqual(honeyed)
     expect(encodeBatch(LEMON)[0]).toBe('1')
@@ -21,9 +44,10 @@ describe('a code', () => {
   })
 
   it('names materials by numbers that never change', () => {
-    expect(materialNumbers.slice(0, 15).join(' ')).toBe(
+    expect(materialNumbers.slice(0, 28).join(' ')).toBe(
       'white_sugar invert_syrup honey maple_syrup agave_syrup demerara brown_sugar muscovado glucose_syrup golden_syrup date_syrup ' +
-        'syrup_1_1_weight syrup_1_1_cup syrup_2_1_weight syrup_2_1_cup',
+        'syrup_1_1_weight syrup_1_1_cup syrup_2_1_weight syrup_2_1_cup orange_juice apple_juice grape_juice pineapple_juice ' +
+        'pomegranate_juice lemon_juice lime_juice raspberry_puree strawberry_puree peach_puree coffee tea citric_acid',
     )
     expect([...materialNumbers].sort()).toEqual([...materialIds].sort())
   })
@@ -32,23 +56,33 @@ describe('a code', () => {
 test.each<readonly [string, string, string]>([
   [
     'sugar to come',
-    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 1, 9000, 10, 0, 0, 0, 0),
+    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 1, 9000, 10, 0, 0, 0, 0, 0),
     'bad_value code_newer',
   ],
   [
     'a sweetener to come',
-    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 0, 9000, 0, 0, 0),
+    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 0, 9000, 0, 0, 0, 0),
     'bad_value code_newer',
   ],
   [
     'honey twice',
-    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 2, 2, 10, 2, 10, 0, 0, 0, 0),
+    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 2, 2, 10, 2, 10, 0, 0, 0, 0, 0),
     'bad_value code_damaged',
   ],
-  ['no honey', numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 1, 2, 0, 0, 0, 0, 0), 'bad_value code_damaged'],
+  ['no honey', numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 1, 2, 0, 0, 0, 0, 0, 0), 'bad_value code_damaged'],
   [
     'white sugar as another',
-    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 1, 0, 10, 0, 0, 0, 0),
+    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 1, 0, 10, 0, 0, 0, 0, 0),
+    'bad_value code_damaged',
+  ],
+  [
+    'a juice to sweeten with',
+    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 0, 16, 0, 0, 0, 0),
+    'bad_value code_damaged',
+  ],
+  [
+    'honey for water',
+    numbers(2, 1, number, 9, 0, 0, 1, 10_000, 9500, 0, 0, 0, 0, 2, 0, 0, 0),
     'bad_value code_damaged',
   ],
 ])('%s is refused', (_, text, reason) => {

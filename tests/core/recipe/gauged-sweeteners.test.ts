@@ -13,7 +13,7 @@ import {
   water,
 } from '../../../core/liquid/liquid.ts'
 import { brixByRefraction } from '../../../core/liquid/measure/refraction.ts'
-import { materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
+import { isJuice, materialIds, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { REFRACTOMETER_PLUS_MINUS_BRIX, stemPlusMinus } from '../../../core/quantity/measured/precision.ts'
 import { type GaugedOutcome, type Gauging, gauged } from '../../../core/recipe/solve/gauged.ts'
@@ -46,7 +46,7 @@ const withoutAlcohol = (liquid: Liquid): Liquid => {
 }
 
 const made = fc.record({
-  material: fc.constantFrom(...materialIds),
+  material: fc.constantFrom(...materialIds.filter((id) => !isJuice(id))),
   percent: fc.double({ min: 15, max: 40, noNaN: true }),
   gPerL: fc.double({ min: 60, max: 350, noNaN: true }),
 })

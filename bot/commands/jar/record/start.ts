@@ -53,9 +53,9 @@ interface Beginning {
 
 /** The batch of a start, without what tells two jars of it apart: its name, and days that follow from its first. */
 const batchText = (started: Started): string => {
-  const { plants, spirits, waterG, sweetenings, sweetener, targets, bottles, named, origin } = started
+  const { plants, spirits, waterG, sweetenings, sweetener, filler, targets, bottles, named, origin } = started
   const timeless = plants.map(({ addOn: _, ...plant }) => plant)
-  const kept = sweetener === undefined ? {} : { sweetener }
+  const kept = { ...(sweetener !== undefined && { sweetener }), ...(filler !== undefined && { filler }) }
   return canonical({ plants: timeless, spirits, waterG, sweetenings, ...kept, targets, bottles, named, origin })
 }
 

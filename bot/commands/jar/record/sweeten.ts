@@ -39,8 +39,15 @@ function slipNotes({ name }: JarState, syrup: Syrup | null, poured: SweetenedWit
   if (syrup === null) return []
   const distance = distanceFromPlanned(poured, plannedWith(syrup))
   if (distance === 'near') return []
-  const { sweetener, sugarG, waterMl } = syrup
-  const values = { name, sweetener, sugarG: sugarG.value, waterMl: waterMl.value, isFarOff: distance === 'far_off' }
+  const { sweetener, filler, sugarG, waterMl } = syrup
+  const values = {
+    name,
+    sweetener,
+    filler,
+    sugarG: sugarG.value,
+    waterMl: waterMl.value,
+    isFarOff: distance === 'far_off',
+  }
   return [{ group: 'notes', key: 'jar_sweetened_otherwise', values }]
 }
 
@@ -75,6 +82,7 @@ async function lacking(jar: Given<string>, context: Context, sweetener: Material
     const values = {
       name: story.name,
       sweetener: syrup.sweetener,
+      filler: syrup.filler,
       sugarG: syrup.sugarG.value,
       waterMl: syrup.waterMl.value,
       example: lineOf(call('jar sweeten', { jar: story.name, ...own })),

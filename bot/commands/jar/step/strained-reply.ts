@@ -72,7 +72,7 @@ const leftOutNotes = (story: JarState) => laterSaid('jar_later_left_out', story,
 
 /** How much the syrup has to weigh when it has been boiled. */
 function boilNotes(syrup: Syrup | null): readonly Message<'notes'>[] {
-  const syrupG = syrup !== null && isSyrup(syrup) ? syrup.syrupG : null
+  const syrupG = syrup !== null && isSyrup(syrup) && syrup.filler === null ? syrup.syrupG : null
   return syrupG === null ? [] : [{ group: 'notes', key: 'syrup_by_weight', values: { syrupG } }]
 }
 
@@ -140,7 +140,10 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
         ...readingNotes({ corrected: correctedReading(story), hidden: null }),
         ...boilNotes(found?.syrup ?? null),
         ...clearingNotes(story),
-        ...(found === null ? [] : sweetenerNotes([found.syrup.sweetener], found.syrup.sweetener)),
+        ...(found === null ? [] : sweetenerNotes(
+              [found.syrup.sweetener, ...(found.syrup.filler === null ? [] : [found.syrup.filler])],
+              found.syrup.sweetener,
+            )),
       ]),
     ],
     actions: isHeldBack(story) ? [] : actions,
