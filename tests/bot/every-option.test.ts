@@ -30,7 +30,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'symptom:too sweet|of:lemon|strength:30%|sweetness:200 g/L|days:3 weeks',
   ],
   plan: [
-    'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|start:today|steep-at:70%|sugar:100 g|bottles:4 x 500 ml',
+    'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|start:today|steep-at:70%|sugar:100 g|water:apple juice|bottles:4 x 500 ml',
     'of:10 lemons|spirit:1 l|strength:95%|ready-by:1 May',
     'of:10 lemons|spirit:1 l 95%|unknown-ok:yes|days:14 days',
     `from:${CODE}`,
@@ -98,7 +98,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'withdraw:all',
     'make:REF|of:10 lemons|spirit:1 l|strength:95%|bottles:4 x 500 ml|to-strength:30%',
   ],
-  again: ['jar:fresh|spirit:1 l|strength:95%|to-strength:30%|to-sweetness:250 g/L|sugar:honey'],
+  again: ['jar:fresh|spirit:1 l|strength:95%|to-strength:30%|to-sweetness:250 g/L|sugar:honey|water:apple juice'],
   forget: ['jar:fresh|confirm:no'],
 }
 

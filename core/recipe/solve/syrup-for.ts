@@ -2,23 +2,19 @@ import { DomainError } from '../../domain-error.ts'
 import {
   abvPercent,
   ethanolG,
-  extractG,
   gramsOf,
   type Liquid,
-  liquidFrom,
-  massG,
   mix,
-  part,
   sugar,
   sugarG,
   sugarGPerL,
-  water,
   waterG,
 } from '../../liquid/liquid.ts'
 import { findRoot } from '../../liquid/root.ts'
 import { sugarLimitGPerL } from '../../liquid/solubility.ts'
 import { apparentVolumeMlPerG } from '../../liquid/sucrose-water.ts'
 import type { Targets } from '../targets.ts'
+import { type Amounts, amountsFor, WATER } from './amounts-for.ts'
 import { enoughG } from './root-bracket.ts'
 
 /** Two of strength, sweetness and the syrup's sugar-to-water ratio by mass; the third follows. */
@@ -27,18 +23,7 @@ export type SyrupWish =
   | { readonly by: 'strength_and_ratio'; readonly abvPercent: number; readonly sugarPerWater: number }
   | { readonly by: 'sweetness_and_ratio'; readonly sugarGPerL: number; readonly sugarPerWater: number }
 
-export interface Amounts {
-  readonly waterG: number
-  /** Of what sweetens, its own water included. */
-  readonly sugarG: number
-}
-
 const SUCROSE = sugar(1)
-const WATER = water(1)
-
-const MOST_ROUNDS = 60
-/** So little change between two rounds, as a share of the infusion, is none. */
-const SETTLED_SHARE = 1e-14
 
 /**
  * Grams of water and of what sweetens to add to `infusion`; throws `unreachable` with the nearest that can be had. A ratio is of what
@@ -57,35 +42,6 @@ export function syrupFor(infusion: Liquid, wish: SyrupWish, gram: Liquid = SUCRO
   }
 }
 
-/**
- * At the strength wished for its alcohol tells the volume, and that the sugars and the water. What else comes with them takes room of
- * the water: closed where that is known from the sugars alone, else found again until it settles.
- */
-function difference(infusion: Liquid, targets: Targets, gram: Liquid, filler: Liquid = WATER): Amounts {
-  const litres = ethanolG(infusion) / ethanolG(liquidFrom({ volumeMl: 1000, ...targets, sugarGPerL: 0 }))
-  const lackG = targets.sugarGPerL * litres - sugarG(infusion)
-  const found = (extract: number): Amounts => {
-    const made = part(liquidFrom({ volumeMl: 1000, ...targets, extractGPerL: Math.max(0, extract) / litres }), litres)
-    const dryG = waterG(made) - waterG(infusion)
-    const both = sugarG(gram) * waterG(filler) - sugarG(filler) * waterG(gram)
-    return {
-      sugarG: (lackG * waterG(filler) - dryG * sugarG(filler)) / both,
-      waterG: (dryG * sugarG(gram) - lackG * waterG(gram)) / both,
-    }
-  }
-  const extractIn = (amounts: Amounts): number =>
-    extractG(infusion) + amounts.sugarG * extractG(gram) + amounts.waterG * extractG(filler)
-  let amounts = found(extractIn({ sugarG: lackG / sugarG(gram), waterG: 0 }))
-  const isOpen = sugarG(filler) > 0 || extractG(filler) > 0
-  for (let round = 0; isOpen; round++) {
-    if (round === MOST_ROUNDS) throw new DomainError('internal', 'no_convergence', { low: 0, high: MOST_ROUNDS })
-    const before = amounts
-    amounts = found(extractIn(before))
-    if (Math.abs(amounts.waterG - before.waterG) <= SETTLED_SHARE * massG(infusion)) break
-  }
-  return amounts
-}
-
 /** Throws `sweetener_too_thin` where not even what sweetens is as sweet as that by itself. */
 export function expectSweetEnough(gram: Liquid, toSugarGPerL: number): void {
   const sweetenerGPerL = sugarGPerL(gram)
@@ -99,7 +55,7 @@ const NOTHING_SHARE = 1e-9
 
 function forTargets(infusion: Liquid, targets: Targets, gram: Liquid, filler: Liquid): Amounts {
   expectSweetEnough(gram, targets.sugarGPerL)
-  const amounts = difference(infusion, targets, gram, filler)
+  const amounts = amountsFor(infusion, targets, gram, filler)
   const nothingG = NOTHING_SHARE * (ethanolG(infusion) + waterG(infusion))
   if (amounts.sugarG < -nothingG) {
     expectSweetByFillerOnly(infusion, targets, gram, filler)
@@ -144,7 +100,7 @@ export function strongestAbvPercent(infusion: Liquid, toSugarGPerL: number, gram
   if (toSugarGPerL <= sugarGPerL(infusion)) return own
   expectSweetEnough(gram, toSugarGPerL)
   const waterAt = (strength: number) =>
-    difference(infusion, { abvPercent: strength, sugarGPerL: toSugarGPerL }, gram).waterG
+    amountsFor(infusion, { abvPercent: strength, sugarGPerL: toSugarGPerL }, gram).waterG
   // Just above nothing the water wanted is without bound; at its own strength, or with no room for water, none is left.
   const roomPercent = (1000 - toSugarGPerL * apparentVolumeMlPerG(toSugarGPerL)) / 10
   const high = Math.min(own * (1 - (toSugarGPerL - sugarGPerL(infusion)) * 5e-4), roomPercent)
@@ -193,7 +149,7 @@ function forSweetnessAndRatio(infusion: Liquid, toSugarGPerL: number, parts: Syr
 
 /** Throws `filler_too_sweet`, with how sweet it makes it, where only what stands for the water is too sweet. */
 function expectSweetByFillerOnly(infusion: Liquid, targets: Targets, gram: Liquid, filler: Liquid): void {
-  if (sugarG(filler) === 0 || difference(infusion, targets, gram).sugarG < 0) return
+  if (sugarG(filler) === 0 || amountsFor(infusion, targets, gram).sugarG < 0) return
   const excess = (addedG: number) => abvPercent(mix(infusion, gramsOf(filler, addedG))) - targets.abvPercent
   if (excess(0) <= 0) return
   const addedG = findRoot({ f: excess, low: 0, high: enoughG(excess, ethanolG(infusion)), tolerance: 1e-12 })

@@ -11,8 +11,9 @@ import {
   water,
 } from '../../../core/liquid/liquid.ts'
 import { adjust } from '../../../core/recipe/solve/adjust.ts'
+import type { Amounts } from '../../../core/recipe/solve/amounts-for.ts'
 import { dilute } from '../../../core/recipe/solve/dilute.ts'
-import { type Amounts, type SyrupWish, syrupFor } from '../../../core/recipe/solve/syrup-for.ts'
+import { type SyrupWish, syrupFor } from '../../../core/recipe/solve/syrup-for.ts'
 import { runs, SEED } from '../../runs.ts'
 import { infusionAndTargets, portion, share } from './kitchens.ts'
 
