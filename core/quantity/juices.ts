@@ -143,7 +143,7 @@ export const juices = {
     sugarsPlusMinusG: 1.5,
   }),
   coffee: juice({
-    names: ['coffee', 'brewed coffee', 'caffè'],
+    names: ['brewed coffee', 'caffè preparato'],
     kinds: 'strong black cold brew filter unsweetened',
     gPerMl: 1.0,
     water: 98.8,
@@ -153,8 +153,8 @@ export const juices = {
     sugarsPlusMinusG: 0,
   }),
   tea: juice({
-    names: ['tea', 'brewed tea', 'tè'],
-    kinds: 'strong black green herbal cold brewed unsweetened',
+    names: ['brewed tea', 'tè preparato'],
+    kinds: 'strong black green herbal cold unsweetened',
     gPerMl: 1.0,
     water: 99.6,
     sucrose: 0,

@@ -98,7 +98,7 @@ export function planData(plan: Plan, plants: readonly Said[]): { readonly [name:
       keptBackMl: steep.keptBackMl,
     }),
     ...sweetenerData(sweetener, sugarG),
-    filler: plan.filler,
+    filler: plan.filler ?? 'water',
     botanicals: plants.map((plant) => {
       return { id: plant.id, ...measuredData({ massG: plant.massG }), count: plant.id === null ? null : plant.count }
     }),

@@ -100,7 +100,7 @@ export const syrupData = (syrup: Syrup) => {
     ...outcomeData(syrup.outcome),
     ...measuredData({ waterMl, waterG, sugarG, syrupMl, syrupG, infusionMl }),
     ...sweetenerData(sweetener, sugarG),
-    filler: syrup.filler,
+    filler: syrup.filler ?? 'water',
   }
 }
 

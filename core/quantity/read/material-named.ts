@@ -1,5 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
-import { type MaterialId, materialIds, materialOf, materials, USUAL_MATERIAL } from '../materials.ts'
+import { isJuice, type MaterialId, materialIds, materialOf, materials, USUAL_MATERIAL } from '../materials.ts'
 import { readText, shown } from './tokens.ts'
 
 /** What joins words and says nothing: `of`, `d’acero`. */
@@ -71,7 +71,7 @@ export function sweetenerIn(text: string): MaterialId | null {
   const words = readText(text, 'sweetener').tokens.map((token) => token.text)
   const [syrup] = barSyrups(words.filter((word) => !JOINTS.has(word)))
   const material = syrup ?? materialNamed(words)
-  return material === USUAL_MATERIAL ? null : material
+  return material === null || material === USUAL_MATERIAL || isJuice(material) ? null : material
 }
 
 /** White sugar may also go by its kind alone: `caster`. */

@@ -55,11 +55,11 @@ function weighed({ volumeMl, halfDigitMl, statedMl, unit, assumed }: Volume, mat
 const asWeight = (mass: Mass): Mass =>
   mass.unit === 'oz' ? { ...mass, assumed: [...mass.assumed, 'sugar_ounces'] } : mass
 
-/** An amount of a material. */
-export function sweeteningOf(typed: TypedText): SweeteningRead {
+/** An amount of a material, of `known` whatever is said of it. */
+export function sweeteningOf(typed: TypedText, known: MaterialId | null = null): SweeteningRead {
   refuseOtherSweetener(typed)
   const { amount, next } = amountAt(typed, 0)
-  const material = materialAt(typed, next)
+  const material = known ?? materialAt(typed, next)
   const mass = amount.kind === 'mass' ? asWeight(amount) : weighed(amount, material)
   if (!isWithin(accepted.massG, mass.massG)) {
     throw new DomainError('bad_value', 'out_of_range', { typed: shown(typed.text), wanted: 'sugar' })
@@ -75,7 +75,8 @@ export function sweeteningOf(typed: TypedText): SweeteningRead {
 export const parseSugar = (text: string): SweeteningRead => sweeteningOf(readText(text, 'sugar'))
 
 /** Each of some that are joined with `+`. */
-export const parseSugars = (text: string): readonly SweeteningRead[] => splitAt(text, 'sugar').map(sweeteningOf)
+export const parseSugars = (text: string): readonly SweeteningRead[] =>
+  splitAt(text, 'sugar').map((typed) => sweeteningOf(typed))
 
 /** Whether it begins with an amount. */
 export const hasAmount = ({ tokens }: TypedText): boolean => {
@@ -103,7 +104,7 @@ export function parseSweetener(text: string): MaterialId {
 /** Amounts that go in, and at most one name without an amount: what is taken where the amount is worked out. */
 export function parseSugarOrKind(text: string): SugarRead {
   const items = splitAt(text, 'sugar')
-  const amounts = items.filter(hasAmount).map(sweeteningOf)
+  const amounts = items.filter(hasAmount).map((typed) => sweeteningOf(typed))
   const [sweetener = null, second] = items.filter((item) => !hasAmount(item)).map(kindOf)
   if (second !== undefined) throw new DomainError('bad_value', 'one_sweetener', { typed: shown(text) })
   return { amounts, sweetener }

@@ -9,6 +9,9 @@ import { expectEnd, readText, shown, type TypedText, textFrom } from './tokens.t
 
 const WATER_WORDS: ReadonlySet<string> = new Set('of water acqua cold warm boiled still'.split(' '))
 
+/** Plants by themselves; for the water they are brewed. */
+const BREWED: ReadonlySet<string> = new Set(['coffee', 'tea'])
+
 const otherWater = (typed: TypedText, at: number): DomainError =>
   new DomainError('bad_value', 'other_water', { typed: shown(typed.text), extra: shown(textFrom(typed, at)) })
 
@@ -17,7 +20,7 @@ function juiceAt(typed: TypedText, at: number): MaterialId | null {
   const words = typed.tokens.slice(at).map(({ text }) => text)
   if (words.every((word) => WATER_WORDS.has(word))) return null
   if (typed.tokens.slice(at).some(({ kind }) => kind === 'number')) expectEnd(typed, at)
-  const material = materialNamed(words)
+  const material = materialNamed(BREWED.has(words.at(-1)!) && !words.includes('brewed') ? ['brewed', ...words] : words)
   if (material === null || !isJuice(material)) throw otherWater(typed, at)
   return material
 }
@@ -29,8 +32,8 @@ function juiceAt(typed: TypedText, at: number): MaterialId | null {
 export function parseWaters(text: string): WaterRead {
   const items = splitAt(text, 'amount').map((typed) => {
     const { amount, next } = amountAt(typed, 0)
-    const juice = juiceAt(typed, next) === null ? null : sweeteningOf({ ...typed, wanted: 'sugar' })
-    return { amount, juice }
+    const material = juiceAt(typed, next)
+    return { amount, juice: material === null ? null : sweeteningOf({ ...typed, wanted: 'sugar' }, material) }
   })
   return {
     waters: items.flatMap(({ amount, juice }) => (juice === null ? amount : [])),

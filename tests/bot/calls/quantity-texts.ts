@@ -82,7 +82,7 @@ export const sweetening = fc.oneof(
 export const juiceName = fc.constantFrom(
   'apple juice',
   'fresh lemon juice',
-  'cold brew coffee',
+  'cold brewed coffee',
   'raspberry purée',
   'succo di mela',
 )

@@ -4,6 +4,8 @@ import { DomainError } from '../../../core/domain-error.ts'
 import { extractG, massG, sugarG, waterG } from '../../../core/liquid/liquid.ts'
 import { isJuice, type MaterialId, materialIds, materialOf } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { sweetenerIn } from '../../../core/quantity/read/material-named.ts'
+import { parseSugars } from '../../../core/quantity/read/parse-sugar.ts'
 import { parseFiller, parseWaters } from '../../../core/quantity/read/parse-water.ts'
 import { writeSweetener, writeWaters } from '../../../core/quantity/write/write-quantity.ts'
 import { mix } from '../../../core/recipe/solve/mix.ts'
@@ -137,6 +139,17 @@ describe('water, and what stands for it', () => {
 
   test('every one is read as it is written', () => {
     for (const id of fillers) expect(parseFiller(writeSweetener(id)), id).toBe(id)
+  })
+
+  test('coffee and tea for the water are brewed', () => {
+    expect(parseFiller('coffee')).toBe('coffee')
+    expect(parseFiller('strong black tea')).toBe('tea')
+    expect(parseWaters('300 ml brewed coffee').juices).toMatchObject([{ material: 'coffee', massG: 300 }])
+    expect(parseWaters('300 ml coffee').juices).toMatchObject([{ material: 'coffee', massG: 300 }])
+    // In a list of plants, or of what sweetens, they are plants.
+    expect(sweetenerIn('coffee')).toBeNull()
+    expect(sweetenerIn('apple juice')).toBeNull()
+    expect(refusal(() => parseSugars('80 g coffee'))).toBe('bad_value other_sweetener')
   })
 
   test.each([
