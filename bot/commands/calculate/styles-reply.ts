@@ -121,7 +121,9 @@ export function stylesReply(input: Typed, infusion: Portion, styles: readonly St
     notes: notesByDepth([
       ...assumptionNotes(input),
       ...strengthNotes(input, infusion),
-      ...styles.slice(0, 1).flatMap(({ syrup: { sweetener, filler } }) =>
+      ...styles
+        .slice(0, 1)
+        .flatMap(({ syrup: { sweetener, filler } }) =>
           sweetenerNotes([sweetener, ...(filler === null ? [] : [filler])], sweetener),
         ),
       ...flashNotes([liquidOf(valuesOf(infusion))]),

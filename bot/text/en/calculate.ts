@@ -39,7 +39,13 @@ const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [
 
 /** What to do with sugar and water. */
 function addition(
-  { filler, sweetener, sugarG, waterMl, syrupG }: Pick<SyrupSaid, 'filler' | 'sweetener' | 'sugarG' | 'waterMl' | 'syrupG'>,
+  {
+    filler,
+    sweetener,
+    sugarG,
+    waterMl,
+    syrupG,
+  }: Pick<SyrupSaid, 'filler' | 'sweetener' | 'sugarG' | 'waterMl' | 'syrupG'>,
   into: string,
   format: Format,
 ): string {

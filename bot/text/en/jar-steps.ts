@@ -299,7 +299,8 @@ export const stepSentences = {
         `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`,
         `${format.round.volume(waterMl)} ${fillerName(filler)}`,
       ]
-      const planned = sugarG === 0 ? water : waterMl === 0 ? `${sugar}, no ${fillerName(filler)}` : `${sugar} and ${water}`
+      const planned =
+        sugarG === 0 ? water : waterMl === 0 ? `${sugar}, no ${fillerName(filler)}` : `${sugar} and ${water}`
       return isFarOff ? `That’s a long way from the plan (${planned}). Meant it? All good.` : `The plan was ${planned}.`
     },
     jar_share_stands: ({ ids }) =>

@@ -140,7 +140,9 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
         ...readingNotes({ corrected: correctedReading(story), hidden: null }),
         ...boilNotes(found?.syrup ?? null),
         ...clearingNotes(story),
-        ...(found === null ? [] : sweetenerNotes(
+        ...(found === null
+          ? []
+          : sweetenerNotes(
               [found.syrup.sweetener, ...(found.syrup.filler === null ? [] : [found.syrup.filler])],
               found.syrup.sweetener,
             )),
