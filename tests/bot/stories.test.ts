@@ -53,7 +53,7 @@ describe('what the conversations say holds', () => {
     const reminded = [...read('walnut.txt').matchAll(/^~ (\S+) \S+\n(.*)/gm)].map(([, day, what]) => [day!, what!])
     expect(reminded.length).toBeGreaterThan(3)
     expect(reminded.filter(([day]) => day! <= '2026-08-28')).toEqual([
-      ['2026-08-26', 'Shake walnut. Strain walnut: its window closed on 24 August.'],
+      ['2026-08-26', 'Shake walnut. Strain walnut now: it was due by 24 August.'],
     ])
   })
 

@@ -22,20 +22,15 @@ const MOST_NAMES = 6
 const namesText = (names: readonly string[]): string => firstNames(names, MOST_NAMES)
 
 /** `Strain`, before the name of a jar. */
-const order = (duty: DutyKind): string => (duty === 'add' ? 'Add the later plants to' : capital(dutyVerbs[duty].todo))
+const order = (duty: DutyKind): string => (duty === 'add' ? 'Add the rest to' : capital(dutyVerbs[duty].todo))
 
-/** `its window opened today, until 20 December`; empty where no days were planned. */
-const windowText = ({ fromDay, byDay }: RemindedJar, today: IsoDay, format: Format): string => {
-  if (byDay !== null && byDay < today) return `its window closed on ${dayWords(byDay, today, format)}`
-  if (byDay === today) return 'today is the last day'
-  const until = byDay === null ? '' : `, until ${dayWords(byDay, today, format)}`
-  if (fromDay === today) return `its window opened today${until}`
-  return byDay === null ? '' : `its window closes on ${dayWords(byDay, today, format)}`
-}
-
-const strainText = (jar: RemindedJar, today: IsoDay, format: Format): string => {
-  const window = windowText(jar, today, format)
-  return window === '' ? `Strain ${jar.name}.` : `Strain ${jar.name}: ${window}.`
+/** `Strain basil: it’s ready, any day until 20 December.`, `Strain basil by 20 December.` */
+const strainText = ({ name, fromDay, byDay }: RemindedJar, today: IsoDay, format: Format): string => {
+  if (byDay !== null && byDay < today) return `Strain ${name} now: it was due by ${dayWords(byDay, today, format)}.`
+  if (byDay === today) return `Strain ${name}: today is the last day.`
+  const until = byDay === null ? '' : `, any day until ${dayWords(byDay, today, format)}`
+  if (fromDay === today) return `Strain ${name}: it’s ready${until}.`
+  return byDay === null ? `Strain ${name}.` : `Strain ${name} by ${dayWords(byDay, today, format)}.`
 }
 
 /** `Strain lemon and plum by 6 December.`, `basil is 1 day late to strain.` */
@@ -102,9 +97,9 @@ const nudgedText = ({ duty, jars, isAside }: RemindedJars, today: IsoDay, format
 
 /** How, where doing it wrong spoils the batch or hurts; an answer that is pressed asks for what is measured. */
 const how = {
-  taste: () => 'Taste a teaspoon of it in two of water, never strong spirit neat.',
+  taste: () => 'To taste, mix a teaspoon with two of water. Never taste strong spirit neat.',
   strain: (isTyped: boolean) =>
-    `Strain through a sieve, then through a coffee filter, away from flame. Measure what comes out${isTyped ? ' and say it with the answer, as in measured:920 ml' : '; the answer asks how much it was'}.`,
+    `Strain through a sieve, then through a coffee filter, away from flames. Measure what comes out${isTyped ? ', and say so: measured:920 ml' : ': the button asks how much'}.`,
 }
 
 /** What a reminder says. */
@@ -119,14 +114,13 @@ export const nudgeSentences = {
 
   notes: {
     nudge_how: ({ duty, isTyped }) => how[duty](isTyped),
-    nudge_estimated: ({ names }) =>
-      `${namesText(names)} ${plural(names.length, 'was', 'were')} not measured: these amounts are estimates.`,
+    nudge_estimated: ({ names }) => `You didn’t measure ${namesText(names)}, so these amounts are estimates.`,
     nudge_last: ({ duty, names }) =>
       duty === 'shake'
-        ? `Reminders to shake ${namesText(names)} stop until you next say something of ${plural(names.length, 'it', 'them')}.`
-        : `This is the last reminder to ${order(duty).toLowerCase()} ${namesText(names)}.`,
+        ? `I’ll stop reminding you to shake ${namesText(names)} until I hear from you.`
+        : `This is my last reminder to ${order(duty).toLowerCase()} ${namesText(names)}.`,
     nudge_moved: () =>
-      'I can no longer write in the channel that you chose, or you are no longer in it, so this comes in private. /reminders place:here, typed in another channel, moves reminders there.',
+      'I can no longer write in the channel that you chose, so this comes in private. To move reminders, type this in another channel: /reminders place:here',
     nudge_seen: () => 'You may have seen this already: I was cut off while sending it.',
   },
 
@@ -205,11 +199,10 @@ export const remindersSentences = {
   },
 
   notes: {
-    reminders_zone_assumed: ({ zone }) =>
-      `You chose no time zone, so I go by ${zone}; to go by a city near you, type for example /reminders zone:Rome`,
+    reminders_zone_assumed: ({ zone }) => `I’m using ${zone} time. To use a city near you: /reminders zone:Rome`,
     /** What the pause keeps from being said in time. */
     reminders_pause_hides: ({ closing, today }, format) =>
-      `The pause keeps silent about straining ${listed(closing.map(({ name, day }) => `${name} (by ${dayWords(day, today, format)})`))}; /jar list shows it meanwhile.`,
+      `I won’t remind you to strain ${listed(closing.map(({ name, day }) => `${name} (by ${dayWords(day, today, format)})`))}. To see it meanwhile: /jar list`,
     /** A message was sent to the place. */
     reminders_proved: () => 'I’ve just sent you a message there. Reminders come to the same place.',
     reminders_unproved: () => 'Discord didn’t take my trial message just now. Choose the place again in a while.',
@@ -222,7 +215,7 @@ export const remindersSentences = {
         : 'I’ll remind you in private. Press the button and I’ll send a message to show that it works.'
     },
     reminders_only_running: () =>
-      'Reminders reach you here while I run; what falls due meanwhile is said at the next start.',
+      'Reminders appear here while this window is open. Anything missed shows up next time you start.',
   },
 
   actions: {
@@ -241,9 +234,9 @@ export const remindersText = {
   options: {
     place: 'here is where you are writing, private a message to you alone',
     time: 'Time of day: 9, 09:00, 9 am, 18.30',
-    zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; default takes it back',
+    zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; type default to clear it',
     shake: 'How often to be reminded to shake: daily, every other day, or off',
-    'pause-until': 'The day on which reminders come again: 7 January; “further notice” stops them; off ends the pause',
+    'pause-until': 'The day on which reminders come again: 7 January. “further notice” stops them, off ends the pause',
   },
   examples: ['/reminders', '/reminders time:18.30 shake:every other day', '/reminders pause-until:7 January'],
 }

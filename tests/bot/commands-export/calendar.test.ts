@@ -64,7 +64,7 @@ describe('/calendar', () => {
       expect(alarms).toEqual(['PT0S'])
     }
     expect(first.events.map(({ summary }) => summary)).toContain(
-      'Strain walnut: its window opened today, until 5 January 2027',
+      'Strain walnut: it’s ready, any day until 5 January 2027',
     )
   })
 

@@ -28,7 +28,7 @@ describe('straining that is open', () => {
     for (const day of ['18', '19', '20', '21', '22']) said.push(await headline(here, at(`2027-01-${day}`)))
     expect(said).toEqual([
       'Shake ginger and basil. Taste basil.',
-      'Shake ginger and basil. Taste basil. Strain basil: its window opened today, until 21 January.',
+      'Shake ginger and basil. Taste basil. Strain basil: it’s ready, any day until 21 January.',
       'Shake ginger and basil. Taste basil. Strain basil by 21 January.',
       'Shake ginger and basil. Taste basil. Strain basil: today is the last day.',
       'basil is 1 day late to strain. Shake ginger and basil.',

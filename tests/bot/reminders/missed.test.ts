@@ -66,7 +66,7 @@ describe('what was missed', () => {
     await here.tick(at('2026-12-05', '23:59'))
     here.box.answer = () => 'sent'
     await here.tick(at('2026-12-06', '00:00'))
-    expect(here.box.texts()).toEqual([expect.stringMatching(/^Shake basil\. Strain basil: its window closed/)])
+    expect(here.box.texts()).toEqual([expect.stringMatching(/^Shake basil\. Strain basil now: it was due/)])
     expect((await here.person()).nudges).toEqual([])
   })
 

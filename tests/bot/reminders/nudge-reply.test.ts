@@ -25,10 +25,10 @@ describe('what a nudge says', () => {
     })
     expect(textOf(replyOf(answered, at('2026-12-10')))).toBe(
       [
-        'Shake lemon and walnut. Strain ginger: its window opened today, until 20 December.',
+        'Shake lemon and walnut. Strain ginger: it’s ready, any day until 20 December.',
         '',
-        '• Strain through a sieve, then through a coffee filter, away from flame. Measure what comes out and say it with the answer, as in measured:920 ml.',
-        '• Reminders to shake lemon and walnut stop until you next say something of them.',
+        '• Strain through a sieve, then through a coffee filter, away from flames. Measure what comes out, and say so: measured:920 ml.',
+        '• I’ll stop reminding you to shake lemon and walnut until I hear from you.',
         '',
         '  ginger strained: /jar strain ginger   All shaken: /jar shake all   Tomorrow: /jar later all until:tomorrow',
       ].join('\n'),
@@ -36,9 +36,9 @@ describe('what a nudge says', () => {
   })
 
   it.each<[day: string, text: string]>([
-    ['2026-12-18', 'Strain ginger: its window closes on 20 December.'],
+    ['2026-12-18', 'Strain ginger by 20 December.'],
     ['2026-12-20', 'Strain ginger: today is the last day.'],
-    ['2026-12-25', 'Strain ginger: its window closed on 20 December.'],
+    ['2026-12-25', 'Strain ginger now: it was due by 20 December.'],
   ])('tells on %s where the window stands', (day, text) => {
     expect(headOf(personWith([ginger], { shake: 'off' }), at(day))).toBe(text)
   })
@@ -58,7 +58,7 @@ describe('what a nudge says', () => {
   it('says that shaking is asked for no more with the seventh, and only then', () => {
     const person = personWith([lemon])
     const stops = (day: number): boolean =>
-      textOf(replyOf(person, at('2026-12-01') + day * DAY_MS)).includes('stop until you next say something of it')
+      textOf(replyOf(person, at('2026-12-01') + day * DAY_MS)).includes('until I hear from you')
     const days = [1, 2, 3, 4, 5, 6, 7]
     expect(days.filter((day) => stops(day))).toEqual([7])
   })
@@ -67,7 +67,7 @@ describe('what a nudge says', () => {
     const basil = jarOf({ name: 'basil', startedMs: STARTED, plan: { tasteFrom: '2026-12-03' } })
     const text = textOf(replyOf(personWith([basil], { shake: 'off' }), at('2026-12-03')))
     expect(text).toMatch(/^Taste basil\.\n/)
-    expect(text).toContain('a teaspoon of it in two of water, never strong spirit neat')
+    expect(text).toContain('mix a teaspoon with two of water')
     expect(text).toContain('It tastes good: /jar taste basil rating:4')
   })
 

@@ -43,9 +43,8 @@ async function saidOn(day: string, { abvPercent = 95, plan = {}, past }: Past): 
 }
 
 describe('a reminder to sweeten', () => {
-  const COOL =
-    'Let the syrup cool to room temperature before it meets the spirit: hot syrup drives off flammable vapour.'
-  const ESTIMATED = 'basil was not measured: these amounts are estimates.'
+  const COOL = 'Cool the syrup completely first'
+  const ESTIMATED = 'You didn’t measure basil, so these amounts are estimates.'
 
   it('says to let the syrup cool, and where its amounts are estimates', async () => {
     const unmeasured = await saidOn('2026-12-11', { plan: { targets: TARGETS }, past: [strained(null)] })
@@ -60,7 +59,7 @@ describe('a reminder to sweeten', () => {
   it('says nothing of syrup where only water goes in, nor of amounts that it does not name', async () => {
     const watered = { plan: { targets: { ...TARGETS, sugarGPerL: 0 } }, past: [strained(930)] }
     expect(await saidOn('2026-12-11', watered)).toMatch(/^Sweeten basil: [\d.]+ m?l water\.\n/)
-    expect(await saidOn('2026-12-11', watered)).not.toContain('syrup cool')
+    expect(await saidOn('2026-12-11', watered)).not.toContain(COOL)
     const unplanned = await saidOn('2026-12-11', { past: [strained(null)] })
     expect(unplanned).toMatch(/^Sweeten basil\.\n/)
     expect(unplanned).toContain(COOL)
