@@ -6,9 +6,9 @@ import { givenPerLitre, plantOf } from '../../../core/recipe/plan/plant-of.ts'
 describe('what plants give beside water', () => {
   const given = (id: string) => givenPerLitre(botanicalById(id))
 
-  // 200 g of cracked coffee: cold water takes 15 to 24 % of it (from memory), spirit perhaps less.
+  // 90 g of cracked coffee: cold water takes 15 to 24 % of it (from memory), spirit perhaps less.
   it('is told for their usual dose, not as a share of the plant', () => {
-    expect(given('coffee_cracked').extractGPerL.value).toBeCloseTo(32, 9)
+    expect(given('coffee_cracked').extractGPerL.value).toBeCloseTo(14.4, 9)
     expect(given('coffee_cracked').sugarsGPerL.value).toBe(0)
     // 4.42 % of 700 g (USDA NDB 09302), of which a half to all joins.
     expect(given('raspberry').sugarsGPerL.value).toBeCloseTo(0.0442 * 700 * 0.75, 9)
