@@ -2,7 +2,7 @@ import type { HelpTopic } from '../../text/help-text.ts'
 
 /** Which commands belong to which topic, by their paths; those of `jar` that are not named here belong to the jars. */
 const PATHS: Readonly<Record<Exclude<HelpTopic, 'jars'>, readonly string[]>> = {
-  planning: ['plan', 'botanical', 'cautions', 'shopping', 'trouble', 'handbook'],
+  planning: ['plan', 'botanical', 'cautions', 'shopping', 'trouble', 'handbook', 'keeping'],
   sums: ['syrup', 'mix', 'dilute', 'blend', 'adjust', 'measure', 'serving', 'label'],
   sharing: ['again', 'share', 'notebook', 'calendar'],
   you: ['reminders', 'settings', 'forget'],

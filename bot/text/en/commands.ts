@@ -114,7 +114,7 @@ const { start: _, ...planOptions } = planCommandText.options
 /** What help says of the commands that record what happened to a jar. */
 export const stepTexts = {
   'jar start': {
-    summary: 'Begin a jar: what goes in, and what comes when',
+    summary: 'Start a jar: what goes in, and what comes when',
     options: {
       name: 'What you call it, if not after what is in it: lemon',
       ...planOptions,
@@ -154,7 +154,7 @@ export const stepTexts = {
     examples: ['/jar add lemon of:20 g ginger'],
   },
   'jar strain': {
-    summary: 'It is strained: the syrup for what you measured',
+    summary: 'You strained it: says how much syrup to add',
     options: {
       jar,
       measured: 'What came out of it, rinsings included: 920 ml, or better 770 g',
@@ -165,7 +165,7 @@ export const stepTexts = {
     examples: ['/jar strain lemon measured:920 ml strength:78%'],
   },
   'jar sweeten': {
-    summary: 'What you really sweetened it with: what it is now, and when it is ready',
+    summary: 'You added the syrup: what it is now and when it’s ready',
     options: {
       jar,
       water: 'Water or juice: 750 ml',
@@ -177,7 +177,7 @@ export const stepTexts = {
     examples: ['/jar sweeten lemon water:750 ml sugar:560 g'],
   },
   'jar filter': {
-    summary: 'It is filtered',
+    summary: 'You filtered it',
     options: {
       jar,
       measured: 'What is left, if you measured it: 1.5 l',
@@ -187,7 +187,7 @@ export const stepTexts = {
     examples: ['/jar filter lemon measured:1.5 l'],
   },
   'jar take-out': {
-    summary: 'Lift out a plant; the rest steeps on',
+    summary: 'Take out a plant and let the rest steep on',
     options: { jar, of: 'What comes out: chilli + cloves', when },
     examples: ['/jar take-out ginger of:chilli'],
   },
@@ -220,22 +220,22 @@ export const stepTexts = {
     examples: ['/jar note lemon where:cellar shelf', '/jar note lemon note:smells of marzipan'],
   },
   'jar bottle': {
-    summary: 'It is in bottles',
+    summary: 'You bottled it',
     options: { jar, bottles: 'Bottles you filled: 4 x 500 ml, or 3 x 500 ml + 1 x 250 ml', when, already },
     examples: ['/jar bottle lemon bottles:3 x 500 ml'],
   },
   'jar open': {
-    summary: 'The first glass is poured',
+    summary: 'You poured the first glass',
     options: { jar, when },
     examples: ['/jar open lemon'],
   },
   'jar empty': {
-    summary: 'It is all drunk or given away; it goes to the notebook',
+    summary: 'It’s all gone: it moves to the notebook',
     options: { jar: whole, when },
     examples: ['/jar empty lemon'],
   },
   'jar discard': {
-    summary: 'It went wrong and is thrown away; it goes to the notebook',
+    summary: 'You threw it away: it moves to the notebook',
     options: { jar: whole, when },
     examples: ['/jar discard lemon'],
   },
@@ -250,7 +250,7 @@ export const stepTexts = {
     examples: ['/jar later all until:in 2 weeks', '/jar later lemon until:18:00'],
   },
   'jar correct': {
-    summary: 'Put a wrong entry right: the latest that has what you correct, or the one you number',
+    summary: 'Fix a wrong entry: the latest that has it, or the one you number',
     options: {
       jar,
       entry: 'The entry’s number in /jar show, if it is not the latest: 3',
@@ -275,7 +275,7 @@ export const stepTexts = {
     ],
   },
   'jar undo': {
-    summary: 'Take back the last entry of a jar; again goes further back',
+    summary: 'Undo the last entry of a jar, and again the one before',
     options: { jar: whole, after: 'An entry by number: only if it is still the last' },
     examples: ['/jar undo lemon'],
   },
@@ -298,7 +298,7 @@ export const labelCommandText = {
   options: {
     strength: 'Its strength, as computed when it was made: 30%',
     sweetness: 'Its sugar: 250 g/L',
-    of: 'What it is of: lemon, or lemon + ginger; some names depend on it',
+    of: 'What it’s made from: lemon, or lemon + ginger',
     region: 'Whose law: EU (or a country in it), US, UK; the EU and the US where left out',
   },
   examples: [
@@ -341,7 +341,7 @@ export const jarLabelText = {
 /** What help and Discord say of every command. */
 export const commandTexts = {
   syrup: {
-    summary: 'How much water and sugar finish a strained infusion',
+    summary: 'How much sugar and water to add after straining',
     options: {
       infusion: 'The strained, drained liquid: 920 ml, or better 770 g',
       jar: 'A strained jar of yours, instead: what was measured of it, and the wishes it was planned with',
@@ -390,7 +390,7 @@ export const commandTexts = {
     examples: ['/blend parts:600 ml 47% 250 g/L + 300 ml 33% 350 g/L'],
   },
   adjust: {
-    summary: 'The least addition that mends a liqueur too strong, weak, sweet or dry',
+    summary: 'Fix a liqueur that’s too strong, weak, sweet or dry',
     options: {
       liqueur: 'How much there is: 1.8 l',
       jar: 'Or a jar, which knows all of that, and records it once it’s in',
