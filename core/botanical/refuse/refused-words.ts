@@ -43,7 +43,7 @@ export const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 
 export const DONE_WITH: ReadonlySet<RefusalId> = new Set(['medicines', 'chemicals', 'poisonous_raw'])
 
 export const DOING =
-  /\b(?:put|puts|add|adding|added|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|cucchiaio|cucchiaino|metto|mettere|aggiungo|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|alcohol|spirit|jar|it|liqueur))\b/
+  /\b(?:put|puts|add|adding|added|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|aggiungo|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|alcohol|spirit|jar|it|liqueur))\b/
 
 /** Rules of phrases whose words mean hardly anything else. */
 export const RULES: ReadonlySet<RefusalId> = new Set([
