@@ -217,3 +217,7 @@ export const peeledText = (id: string, count: number): string => FRUIT[id]?.[cou
 /** `is` of one thing and of what is weighed, `are` of several. */
 export const areWord = (id: string): string =>
   /(?:[^s]s|leaves)$/.test(plantName(id)) ? 'are' : plural(1, 'is', 'are')
+
+/** `vanilla pod` of one of it, else the name by weight: what stands after `the`. */
+export const pieceOrName = ({ id, count }: Pick<PlantSaid, 'id' | 'count'>): string =>
+  (count === 1 ? COUNTED[id]?.[0] : undefined) ?? plantName(id)

@@ -6,7 +6,7 @@ import type { Feature, Part } from '../language.ts'
 import type { PlantSaid, UnknownSaid } from '../messages/ingredients.ts'
 import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
-import { areWord, peeledText, piecesText, plantName } from './cook-names.ts'
+import { areWord, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
 import { capital, counted, countWord, either, listed, partOfMonth, plural, shortDayText } from './phrases.ts'
 import { monthsText } from './plant-words.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
@@ -87,7 +87,7 @@ const planRows = {
 const spiritName = (spirits: readonly unknown[]): string => (spirits.length === 1 ? 'spirit' : 'spirits')
 
 const nameOf = (plant: PlantSaid | UnknownSaid): string =>
-  plant.id === null ? unknownName(plant.name) : plantName(plant.id)
+  plant.id === null ? unknownName(plant.name) : pieceOrName(plant)
 
 /** `Peel the lemons thinly, no bitter pith: about 110 g.` */
 const peelText = (peeled: readonly PlantSaid[], format: Format): string => {

@@ -155,7 +155,7 @@ test('says where amounts, days and shares are from memory, and in which row of U
   expect(text).toContain('Water 86 % (from memory, USDA, row 09003)')
   expect(text).toContain('those of a similar plant (from memory)')
   expect(text).not.toMatch(/Usual steep [^A-Z]*common practice/)
-  expect(oneLine(await printed('/botanical dried limes'))).toContain('20 to 67 g (usually 40)')
+  expect(oneLine(await printed('/botanical dried limes'))).toContain('about 40 g (20 to 67)')
 })
 
 test('turns the season round for the south, and says so', async () => {
