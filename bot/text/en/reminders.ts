@@ -56,18 +56,13 @@ const addText = ({ name, plants }: RemindedJar): string =>
 const sweetenText = ({ name, syrup }: RemindedJar, format: Format): string => {
   const none = { sweetener: USUAL_MATERIAL, filler: null, waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
   const { sweetener, filler, waterMl, sugarG, dissolvesG } = syrup ?? none
-  const sugar = `${format.weigh(sugarG.value)} ${sweetenerName(sweetener)}`
+  const sugar = `${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`
+  const water = `${format.round.volume(waterMl.value)} ${fillerName(filler)}`
   if (dissolvesG !== null) {
-    const stir = `Sweeten ${name}: stir ${sugar}`
-    const how = 'in a closed jar over some days, without heat'
-    return waterMl.value === 0
-      ? `${stir} into it, no water, ${how}.`
-      : `${stir} and ${format.pour(waterMl.value)} ${fillerName(filler)} into it, ${how}: that water dissolves only about ${format.weigh(dissolvesG)} of the sugar at room temperature, so make no syrup of it.`
+    const both = waterMl.value === 0 ? sugar : `${sugar} and ${water}`
+    return `Sweeten ${name}: put ${both} straight into the jar, and shake it daily until it’s dissolved. Don’t heat it.`
   }
-  const parts = [
-    ...(sugarG.value > 0 ? [sugar] : []),
-    ...(waterMl.value > 0 ? [`${format.pour(waterMl.value)} ${fillerName(filler)}`] : []),
-  ]
+  const parts = [...(sugarG.value > 0 ? [sugar] : []), ...(waterMl.value > 0 ? [water] : [])]
   return parts.length === 0 ? `Sweeten ${name}.` : `Sweeten ${name}: ${parts.join(' in ')}.`
 }
 
@@ -125,7 +120,10 @@ export const nudgeSentences = {
   },
 
   actions: {
-    nudge_done: ({ duty, name }) => (name === null ? capital(dutyVerbs[duty].done) : `${name} ${dutyVerbs[duty].done}`),
+    nudge_done: ({ duty, name }) => {
+      if (name !== null) return `${name} ${dutyVerbs[duty].done}`
+      return duty === 'sweeten' ? 'Sweetened as planned' : capital(dutyVerbs[duty].done)
+    },
     nudge_all_shaken: () => 'All shaken',
     nudge_syrup: ({ name }) => (name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`),
     nudge_tasted: ({ verdict, name }) => {

@@ -91,7 +91,7 @@ describe('/reminders', () => {
     const { notes } = await desk.jsonOf('/reminders pause-until:20 December')
     expect(notes).toContainEqual({
       key: 'reminders_pause_hides',
-      text: 'The pause keeps silent about straining jar0 (by 19 December); /jar list shows it meanwhile.',
+      text: 'I won’t remind you to strain jar0 (by 19 December). To see it meanwhile: /jar list',
       depth: 'first',
     })
     const keysOf = async (line: string) => (await desk.jsonOf(line)).notes.map(({ key }: { key: string }) => key)
