@@ -163,15 +163,15 @@ const fillsText = (volumeMl: number, bottleMl: number, format: Format): string =
 }
 
 const stirText = (
-  { sugarG, waterMl, sweetener, isSyrup }: StepMessages['headlines']['jar_stir_in'],
+  { sugarG, waterMl, sweetener, filler, isSyrup }: StepMessages['headlines']['jar_stir_in'],
   format: Format,
 ): string => {
-  const water = format.round.volume(waterMl)
+  const water = `${format.round.volume(waterMl)} ${fillerName(filler)}`
   const sugar = `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`
   if (sugarG === 0 && waterMl === 0) return 'There’s nothing to add: it’s already where you want it.'
-  if (sugarG === 0) return `Now stir in ${water} water.`
-  if (waterMl > 0 && isSyrup) return `Now dissolve ${sugar} in ${water} water, cool it completely and stir it in.`
-  return `Now put ${sugar}${waterMl === 0 ? '' : ` and ${water} water`} straight into the jar. Shake it daily until it’s dissolved.`
+  if (sugarG === 0) return `Now stir in ${water}.`
+  if (waterMl > 0 && isSyrup) return `Now dissolve ${sugar} in ${water}, cool it completely and stir it in.`
+  return `Now put ${sugar}${waterMl === 0 ? '' : ` and ${water}`} straight into the jar. Shake it daily until it’s dissolved.`
 }
 
 /** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */

@@ -93,6 +93,8 @@ export interface StepMessages {
       readonly sugarG: number
       readonly waterMl: number
       readonly sweetener: MaterialId
+      /** What is poured in the place of water; null: water. */
+      readonly filler: MaterialId | null
       readonly isSyrup: boolean
     }
     jar_makes: BecameSaid & { readonly bottleMl: number }

@@ -89,7 +89,7 @@ function orderOf(story: JarState, syrup: Syrup): readonly Message<'headlines'>[]
   const { volumeMl, abvPercent, sugarGPerL } = syrup.outcome
   const [planned] = story.started.bottles
   const bottleMl = planned?.volumeMl ?? USUAL_BOTTLE_ML
-  const stirred = { ...worthAdding(syrup), sweetener: syrup.sweetener, isSyrup: isSyrup(syrup) }
+  const stirred = { ...worthAdding(syrup), sweetener: syrup.sweetener, filler: syrup.filler, isSyrup: isSyrup(syrup) }
   return [
     { group: 'headlines', key: 'jar_stir_in', values: stirred },
     { group: 'headlines', key: 'jar_makes', values: { volumeMl, abvPercent, sugarGPerL, bottleMl } },
