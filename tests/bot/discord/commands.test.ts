@@ -40,10 +40,18 @@ const NOTHING: readonly string[] = []
 const STARTED = [LEMON]
 const STRAINED = [LEMON, '/jar strain lemon measured:920 ml strength:78%']
 const SWEETENED = [...STRAINED, '/jar sweeten lemon water:750 ml sugar:560 g']
+const GINGER = ['/jar start ginger of:30 g dried ginger spirit:1 l 60%', '/jar add ginger of:1 dried chilli']
+const TWO = [
+  ...STRAINED,
+  '/jar start orange of:5 oranges spirit:1 l 95%',
+  '/jar strain orange measured:900 ml strength:80%',
+]
 const DONE = [...SWEETENED, '/jar bottle lemon bottles:3 x 500 ml', '/jar open lemon', '/jar empty lemon']
 
 /** What has to have happened before an example means something; of a command, or of one of its examples. */
 const BEFORE: Readonly<Record<string, readonly string[]>> = {
+  '/jar take-out': GINGER,
+  '/jar combine': TWO,
   '/jar sweeten': STRAINED,
   '/jar filter': SWEETENED,
   '/jar bottle': SWEETENED,

@@ -31,6 +31,11 @@ const sharing = () => {
     owner,
     shareOf: async (at = 0) => (await owner()).shares[at]!,
     pressMake,
+    /** An answer with what stands one question deeper. */
+    wholeOf: async (answer: Answer, user = friend): Promise<string> => {
+      bot.pass(3000)
+      return `${answer.text}\n${(await fake.press(answer.message, en.more.button(), { user })).text}`
+    },
     make: async (answer: Answer, typed: Readonly<Record<string, string>>, user = friend) => {
       bot.pass(3000)
       return fake.submit(await pressMake(answer, user), typed, { user })
