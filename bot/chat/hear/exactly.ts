@@ -2,7 +2,7 @@ import { isRefused } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
-import { byPath, type Callable } from '../callable.ts'
+import { byPath, type Callable, optionNames } from '../callable.ts'
 import { ChatError } from '../chat-error.ts'
 import type { Command } from '../command.ts'
 import { parseLine } from '../grammar/grammar.ts'
@@ -33,6 +33,41 @@ export function exactWithoutSlash(line: string, commands: readonly Command[], ja
   const isNamed =
     /(?<!\S)[a-z][a-z-]*:\s*\S/i.test(line) || Object.keys(call.options).length === 0 || 'jar' in call.options
   return isNamed ? call : null
+}
+
+/** `name:value`, up to the next. */
+const NAMED = /(?<!\S)([a-z][a-z-]*)\s*:\s*(.*?)(?=\s+[a-z][a-z-]*\s*:|$)/gis
+
+/** With their signs; the dash of `4-6` is none. */
+const figuresIn = (text: string): readonly string[] =>
+  (text.match(/(?<![\d.,])[-−]?\d+(?:[.,]\d+)*/g) ?? []).map((figure) => figure.replace('−', '-'))
+
+/** What a line says before its first option that has a name, and those, as they were typed; null where it names none. */
+export function looseAndNamed(
+  line: string,
+  command: Callable,
+): { readonly loose: string; readonly named: Options } | null {
+  const known = optionNames(command)
+  const found = [...line.matchAll(NAMED)].filter(([, name = '']) => known.includes(name.toLowerCase()))
+  const [first] = found
+  if (first === undefined) return null
+  const named = Object.fromEntries(found.map(([, name = '', text = '']) => [name.toLowerCase(), text]))
+  return Object.keys(named).length < found.length ? null : { loose: line.slice(0, first.index).trim(), named }
+}
+
+type Options = Readonly<Record<string, string>>
+
+/** Whether a reading says of every option that a line names what the line says of it. */
+export function keepsNamed(line: string, call: Invocation, commands: readonly Callable[]): boolean {
+  const command = byPath(call.path, commands)
+  const known = command === null ? [] : optionNames(command)
+  return [...line.matchAll(NAMED)].every(([, name = '', text = '']) => {
+    const option = name.toLowerCase()
+    if (!known.includes(option)) return true
+    const kept = call.options[option]
+    const figures = kept === undefined ? [] : figuresIn(kept)
+    return kept !== undefined && figuresIn(text).every((figure, at) => figure === figures[at])
+  })
 }
 
 /** The call of a line as the grammar takes it, whatever its options say; null where it is none. */

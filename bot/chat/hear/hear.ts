@@ -12,13 +12,14 @@ import { italian } from '../../talk/lexicon/italian.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import type { CommandText } from '../../text/command-text.ts'
+import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import { pathTyped } from '../grammar/find-command.ts'
 import { emergencyIn } from '../run/emergency.ts'
 import { attempt, type Dispatch, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { answered } from './answered.ts'
-import { exactCall, exactWithoutSlash, typedCall } from './exactly.ts'
+import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard } from './heard.ts'
 import { jarsTold } from './jars-told.ts'
 import { remember } from './remember.ts'
@@ -65,11 +66,35 @@ async function ofExact(call: Invocation, dispatch: Dispatch): Promise<Understood
   return { heard: heard(await execute(call, dispatch)), reading }
 }
 
+const isRefusal = ({ outcome }: Heard): boolean => !outcome.ok && REFUSALS.has(outcome.error.code)
+
+const REFUSALS: ReadonlySet<string> = new Set(['refused', 'over_ceiling'])
+
+/** What was read with no word left over. */
+function callRead(reading: TalkReading, mayLack = false): Invocation | null {
+  const isCall = reading.kind === 'call' || (mayLack && reading.kind === 'question' && reading.about.kind === 'lacks')
+  return isCall && reading.leftOut.length === 0 ? { path: reading.call.command, options: reading.call.options } : null
+}
+
+/** Loose words at its beginning are read, what has a name stays as it is: `/plan 10 lemons in a litre of gin to-strength:30%`. */
+function looseRead(rest: string, path: Path, dispatch: Dispatch, person: Person): Invocation | null {
+  const command = byPath(path, dispatch.commands)
+  const parts = command === null ? null : looseAndNamed(rest, command)
+  if (parts === null || parts.loose === '') return null
+  const read = callRead(readingFor(parts.loose, dispatch, person, path), true)
+  if (read === null || Object.keys(parts.named).some((name) => name in read.options)) return null
+  return { path, options: { ...read.options, ...parts.named } }
+}
+
 /** A line with its slash: exact, or with loose values that are read with the command known. */
 async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promise<Understood> {
   const { commands } = dispatch
   const exact = exactCall(line, commands as readonly Command[], person.jars)
   if (exact !== null) return ofExact(exact, dispatch)
+  // What is refused stays refused, however else the line could be read.
+  const typed = typedCall(line, commands)
+  const asTyped = typed === null ? null : await ofExact(typed, dispatch)
+  if (asTyped !== null && isRefusal(asTyped.heard)) return asTyped
   const path = pathTyped(line, commands)
   const rest =
     path === null
@@ -80,15 +105,16 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
           .slice(path.length)
           .trim()
   if (path !== null && rest !== '' && !/^\S+:/.test(rest) && Object.hasOwn(signatures, path)) {
-    const reading = readingFor(rest, dispatch, person, path as Path)
-    if (reading.kind === 'call' && reading.leftOut.length === 0) {
-      const { command, options } = reading.call
-      const outcome = await execute({ path: command, options }, dispatch)
-      if (outcome.ok) return { heard: heard(outcome, lineOf({ path: command, options })), reading }
+    const whole = callRead(readingFor(rest, dispatch, person, path as Path))
+    const read =
+      whole !== null && keepsNamed(rest, whole, commands) ? whole : looseRead(rest, path as Path, dispatch, person)
+    const outcome = read === null ? null : await execute(read, dispatch)
+    if (read !== null && outcome?.ok === true) {
+      const call = { command: read.path as Path, options: read.options }
+      return { heard: heard(outcome, lineOf(read)), reading: { kind: 'call', call, leftOut: [], does: 'compute' } }
     }
   }
-  const typed = typedCall(line, commands)
-  return typed === null ? { heard: heard(await execute(line, dispatch)), reading: null } : ofExact(typed, dispatch)
+  return asTyped ?? { heard: heard(await execute(line, dispatch)), reading: null }
 }
 
 /** The call that a line would make, so that it can be looked at before anything is run; null where it makes none. */
@@ -146,5 +172,11 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
   const exact = exactWithoutSlash(line, dispatch.commands as readonly Command[], person.jars)
   if (exact !== null) return ofExact(exact, dispatch)
   const reading = readingFor(line, dispatch, person)
+  // An option that was named is never taken for another one.
+  const typed = reading.kind === 'call' ? typedCall(line, dispatch.commands) : null
+  if (typed !== null && reading.kind === 'call' && !ONLY_TYPED.includes(typed.path)) {
+    const { command: path, options } = reading.call
+    if (!keepsNamed(line, { path, options }, dispatch.commands)) return ofExact(typed, dispatch)
+  }
   return { heard: await answered(reading, dispatch, placeOf(dispatch)), reading }
 }

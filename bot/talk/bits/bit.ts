@@ -12,6 +12,7 @@ export type BitKind =
   | 'temperature'
   | 'span'
   | 'bare'
+  | 'negative'
   | 'gravity'
   | 'rating'
   | 'bottles'

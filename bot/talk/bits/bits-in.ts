@@ -99,10 +99,21 @@ export function bitsIn(around: Around): readonly Bit[] {
   const bits: Bit[] = []
   for (let at = 0; at < tokens.length; ) {
     const found = bitAt(around, at)
-    if (found !== null) bits.push(found)
+    if (found !== null)
+      bits.push(isBelowNothing(around, found) ? { ...found, kind: 'negative', text: `-${found.text}` } : found)
     at = found?.to ?? at + 1
   }
   return bits
+}
+
+const AMOUNTS = new Set<Bit['kind']>(['volume', 'mass', 'strength', 'sweetness', 'bottles', 'bare'])
+
+/** `-5%`, of which nothing can be made; not `4-6`, nor how cold it is. */
+function isBelowNothing({ typed, spans }: Around, { kind, from }: Bit): boolean {
+  const [sign, before] = [typed.tokens[from - 1], typed.tokens[from - 2]]
+  if (!AMOUNTS.has(kind) || (sign?.text !== '-' && sign?.text !== '−')) return false
+  if (kind === 'bare' && spans.some(({ concept }) => /free|froz/.test(concept))) return false
+  return sign.to === typed.tokens[from]!.from && (before === undefined || before.to < sign.from || before.text === ':')
 }
 
 function bitAt(around: Around, at: number): Bit | null {

@@ -21,6 +21,7 @@ const NUMBERS = new Set<BitKind>([
   'strength',
   'sweetness',
   'bare',
+  'negative',
   'bottles',
   'gravity',
   'rating',

@@ -147,6 +147,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isBare = best !== undefined && score < SURE && best.lacks.length > 0
   if (entry !== null && (best === undefined || score < LEAST || isBare)) return topic(entry)
   if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
+  // `/jar show gone`: a name that no jar has is not the only jar.
+  if (knows.command !== undefined && best.used.length === 0) return { kind: 'lost', nearest: [] }
   const isClose =
     second !== undefined &&
     score - second.score < APART &&
