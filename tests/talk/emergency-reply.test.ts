@@ -32,13 +32,15 @@ describe('the answer where somebody was harmed', () => {
     const line = /\/settings country:\w\w/.exec(lines.find((each) => each.includes('/settings')) ?? '')?.[0]
     expect(line).toBe('/settings country:IE')
     const text = await testDesk({ width: 80 }).textOf(line!)
-    expect(text).toContain('Emergency  112; poison centre 01 809 2166, 8:00 to 22:00 every day')
+    expect(text).toMatch(/^ +Emergency +112\b.*01 809 2166, 8:00 to 22:00 every day/m)
   })
 
   it('is offered beside what reads like a sentence and is no command, not beside a slip', async () => {
     const desk = testDesk()
     const hurt = /If somebody’s hurt, type: emergency$/
-    expect(await desk.textOf('wot about th lemmon thing')).toMatch(hurt)
+    for (const line of ['wot about th lemmon thing', 'my frend went al funy and']) {
+      expect((await desk.textOf(line)).replaceAll('\n', ' ')).toMatch(hurt)
+    }
     expect(await desk.textOf('/plam of:10 lemons spirit:1 l')).not.toMatch(hurt)
     expect(await desk.textOf('plam')).not.toMatch(hurt)
     expect(await desk.textOf('emergency')).toMatch(/^Call your emergency number/)
@@ -123,7 +125,7 @@ describe('the answer where somebody was harmed', () => {
     const desk = testDesk()
     expect((await desk.jsonOf('/help')).command).toBe('help')
     expect((await desk.jsonOf('/mix spirit:1 l strength:95%')).command).toBe('mix')
-    expect((await desk.jsonOf('it kills me how bitter this is')).error.code).toBe('unknown_command')
+    expect((await desk.jsonOf('it kills me how bitter this is')).command).toBe('trouble')
   })
 
   test.each(HARMS)('%s has at most four steps, on any width, with no word that is missing', async (harm) => {

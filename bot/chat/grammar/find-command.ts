@@ -10,7 +10,7 @@ const showing = (group: string, commands: readonly Callable[]): string | null =>
 const OWN = ['help']
 
 /** Whether somebody talks, and gives no command. */
-const isSentence = (line: string): boolean => /^\s*[^/\s]\S*\s+\S+\s+\S/.test(line)
+export const isSentence = (line: string): boolean => /^\s*[^/\s]\S*\s+\S+\s+\S/.test(line)
 
 interface Found {
   readonly command: Callable

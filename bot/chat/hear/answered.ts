@@ -4,6 +4,7 @@ import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import type { Message } from '../../text/words.ts'
 import { byPath } from '../callable.ts'
+import { isSentence } from '../grammar/find-command.ts'
 import type { Reply } from '../reply.ts'
 import { type CallOutcome, type Dispatch, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
@@ -91,7 +92,7 @@ async function lastHeard(
 }
 
 /** What a reading comes to: its call is run, its question asked, or it is said that it was not understood. */
-export async function answered(reading: TalkReading, dispatch: Dispatch, place: string): Promise<Heard> {
+export async function answered(line: string, reading: TalkReading, dispatch: Dispatch, place: string): Promise<Heard> {
   switch (reading.kind) {
     case 'call': {
       const outcome = leavingOut(await execute(invocation(reading.call), dispatch), reading.leftOut)
@@ -136,11 +137,21 @@ export async function answered(reading: TalkReading, dispatch: Dispatch, place: 
       const call = { path, options: reading.options }
       if (byPath(path, dispatch.commands) !== null) return heard(await execute(call, dispatch), lineOf(call))
       const lines = whatItCanDo([])
-      return asked(path, { code: 'not_understood', problem: 'talk_lost', values: { lines } }, lineOf(call), lines)
+      return asked(
+        path,
+        { code: 'not_understood', problem: 'talk_lost', values: { lines, isSentence: isSentence(line) } },
+        lineOf(call),
+        lines,
+      )
     }
     default: {
       const lines = whatItCanDo(reading.kind === 'lost' ? reading.nearest : [])
-      return asked(null, { code: 'not_understood', problem: 'talk_lost', values: { lines } }, null, lines)
+      return asked(
+        null,
+        { code: 'not_understood', problem: 'talk_lost', values: { lines, isSentence: isSentence(line) } },
+        null,
+        lines,
+      )
     }
   }
 }

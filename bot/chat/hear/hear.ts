@@ -178,5 +178,5 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
     const { command: path, options } = reading.call
     if (!keepsNamed(line, { path, options }, dispatch.commands)) return ofExact(typed, dispatch)
   }
-  return { heard: await answered(reading, dispatch, placeOf(dispatch)), reading }
+  return { heard: await answered(line, reading, dispatch, placeOf(dispatch)), reading }
 }

@@ -4,7 +4,7 @@ import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Strength } from '../../../core/quantity/quantities.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { writeAmount, writeStrength } from '../../../core/quantity/write/write-quantity.ts'
+import { amountSaid, writeAmount, writeStrength } from '../../../core/quantity/write/write-quantity.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
@@ -77,8 +77,10 @@ export function spiritsSaid({ spirit, strength }: PlanInput, { steeping }: Plan)
     // Of a recipe less may go in than there is.
     if (part === undefined || !isAllOf(said, part)) return said
     const strong = part.strength ?? strength?.is ?? null
-    const typed = { amount: writeAmount(part.amount), strength: strong === null ? null : writeStrength(strong) }
-    return { ...said, typed }
+    const amount = amountSaid(part.amount)
+    return amount === null
+      ? said
+      : { ...said, typed: { amount, strength: strong === null ? null : writeStrength(strong) } }
   })
 }
 

@@ -11,6 +11,7 @@ import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { dangerBesideSpirit } from './beside-spirit.ts'
 import { isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
@@ -101,8 +102,11 @@ function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
 const isAsked = ({ typed, has }: Sentence): boolean => has('asking') || typed.tokens.some(({ text }) => text === '?')
 
 /** Words that nothing knows, in which a slip of a poison may hide. */
-function hiddenDanger(reading: TalkReading): TalkReading {
-  if (reading.kind !== 'call' || !TAKES_PLANTS.has(reading.call.command)) return reading
+function hiddenDanger(reading: TalkReading, sentence: Sentence): TalkReading {
+  if ((reading.kind !== 'call' && reading.kind !== 'question') || !TAKES_PLANTS.has(reading.call.command))
+    return reading
+  const beside = dangerBesideSpirit(sentence)
+  if (beside !== null) return { kind: 'refused', problem: beside }
   for (const word of reading.leftOut) {
     const problem = nearRefusedSaid(word)
     if (problem !== null) return { kind: 'refused', problem }
@@ -110,7 +114,7 @@ function hiddenDanger(reading: TalkReading): TalkReading {
   return reading
 }
 
-const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blend'])
+const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blend', 'dilute', 'again'])
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
@@ -120,8 +124,9 @@ export function readSentence(text: string, knows: Knows): TalkReading {
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told !== null) return topic({ id: told, others: [] })
   const reading = readOnce(sentence, text, knows)
-  if (reading.kind !== 'lost') return hiddenDanger(reading)
-  const forgiving = hiddenDanger(readOnce(sentenceIn(text, knows, true), text, knows))
+  if (reading.kind !== 'lost') return hiddenDanger(reading, sentence)
+  const forgivingly = sentenceIn(text, knows, true)
+  const forgiving = hiddenDanger(readOnce(forgivingly, text, knows), forgivingly)
   if (forgiving.kind !== 'lost') return forgiving
   const respelt = knows.command === undefined ? knows.findRespelt(text) : null
   return respelt === null ? forgiving : topic(respelt)

@@ -56,7 +56,10 @@ export const talkProblems: Written<TalkProblems> = {
   talk_number: ({ typed, line }) => `I don’t know what the ${typed} is for. Without it I’d read: ${line}`,
   talk_told: ({ line }) => `Shall I write that down? Say “yes”, or type: ${line}`,
   talk_only_typed: ({ line }) => `Nothing’s changed yet. I only do that when you type it: ${line}`,
-  talk_lost: ({ lines }) => `I didn’t understand that. You could say, for example: ${lines.join(', or ')}`,
+  talk_lost: ({ lines, isSentence }) => {
+    const lost = `I didn’t understand that. You could say, for example: ${lines.join(', or ')}`
+    return isSentence ? `${lost} If somebody’s hurt, type: emergency` : lost
+  },
   talk_no_last: () =>
     'I haven’t told you anything in the last half hour, so there’s nothing to explain. What would you like to know?',
 }

@@ -26,6 +26,7 @@ export interface TalkProblems {
   /** Asked or told? Nothing was recorded. */
   talk_told: { readonly line: string }
   talk_only_typed: { readonly command: string; readonly line: string }
-  talk_lost: { readonly lines: readonly string[] }
+  /** `isSentence`: it may tell of somebody hurt. */
+  talk_lost: { readonly lines: readonly string[]; readonly isSentence: boolean }
   talk_no_last: Record<string, never>
 }

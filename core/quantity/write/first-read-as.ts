@@ -8,11 +8,12 @@ const keyOf = (value: unknown): string =>
       : inner,
   )
 
-/**
- * The first of some texts that is read as a value: what was written can always be typed. Throws a RangeError where none is,
- * which is a fault of ours.
- */
-export function firstReadAs<Value>(value: Value, texts: Iterable<string>, read: (text: string) => Value): string {
+/** The first of some texts that is read as a value; null where none is. */
+export function readAsOrNull<Value>(
+  value: Value,
+  texts: Iterable<string>,
+  read: (text: string) => Value,
+): string | null {
   const wanted = keyOf(value)
   for (const text of texts) {
     try {
@@ -21,5 +22,12 @@ export function firstReadAs<Value>(value: Value, texts: Iterable<string>, read: 
       if (!(error instanceof DomainError)) throw error
     }
   }
-  throw new RangeError('no text is read as this value')
+  return null
+}
+
+/** As `readAsOrNull`: what was written can always be typed. Throws a RangeError where no text is, which is a fault of ours. */
+export function firstReadAs<Value>(value: Value, texts: Iterable<string>, read: (text: string) => Value): string {
+  const text = readAsOrNull(value, texts, read)
+  if (text === null) throw new RangeError('no text is read as this value')
+  return text
 }

@@ -19,7 +19,7 @@ import { parseStrength } from '../read/parse-strength.ts'
 import { parseSugar } from '../read/parse-sugar.ts'
 import { parseSweetness } from '../read/parse-sweetness.ts'
 import { type Unit, unitsByKind } from '../read/units.ts'
-import { firstReadAs } from './first-read-as.ts'
+import { firstReadAs, readAsOrNull } from './first-read-as.ts'
 import { numberTexts } from './number-texts.ts'
 
 /** A number with its unit, both in the canonical unit of their kind: ml, g, % vol, g/L, days. */
@@ -102,6 +102,10 @@ const volumeTexts = ({ volumeMl, statedMl, unit, atC }: Volume): Iterable<string
 
 const massTexts = ({ massG, statedG, unit }: Mass): Iterable<string> =>
   amountTexts({ kind: 'mass', value: massG, stated: statedG, unit })
+
+/** As `writeAmount`; null of one that no single amount is read as: `2 x 700 ml`. */
+export const amountSaid = (amount: Volume | Mass): string | null =>
+  readAsOrNull(amount, amount.kind === 'volume' ? volumeTexts(amount) : massTexts(amount), parseAmount)
 
 /** `930 ml`, `2 cups`, `450 g`. */
 export const writeAmount = (amount: Volume | Mass): string =>

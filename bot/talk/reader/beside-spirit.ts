@@ -1,0 +1,31 @@
+import { expectDrinkable } from '../../../core/botanical/refuse/refuse-spirit.ts'
+import { DomainError } from '../../../core/domain-error.ts'
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
+
+/** Where what is said of a spirit ends: `60% from my still, with 10 lemons`. */
+const ENDS =
+  /^(?:and|with|plus|in|into|to|for|on|at|if|so|what|how|but|i|we|is|are|it|then|con|e|per|se|ma|nel|nella|,|;|[+.?!])$/
+
+const isSpirit = ({ kind, role }: Bit): boolean =>
+  kind === 'spirit' || (kind === 'strength' && role !== 'want') || (kind === 'volume' && role === 'of_spirit')
+
+/** The problem with a spirit that is not for drinking, by the words that stand beside it; null where there is none. */
+export function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | null {
+  const { tokens } = typed
+  const isOther = (at: number): boolean =>
+    bits.some((bit) => (bit.kind === 'plant' || bit.kind === 'sugar') && bit.from <= at && at < bit.to)
+  const isEnd = (at: number): boolean => tokens[at] === undefined || ENDS.test(tokens[at].text) || isOther(at)
+  for (const bit of bits.filter(isSpirit)) {
+    let [from, to] = [bit.from, bit.to]
+    while (!isEnd(from - 1)) from--
+    while (!isEnd(to)) to++
+    try {
+      expectDrinkable(textFrom(typed, from, to))
+    } catch (error) {
+      if (error instanceof DomainError) return error
+      throw error
+    }
+  }
+  return null
+}

@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest'
+import { testDesk } from '../test-desk.ts'
+import { goodSpirits, undrinkableSpirits } from '../test-lines.ts'
+
+const codeOf = async (line: string): Promise<string> => (await testDesk().jsonOf(line)).error?.code ?? 'answered'
+
+/** Which of some sentences are answered, each with a spirit. */
+const answered = async (spirits: readonly string[]): Promise<readonly string[]> => {
+  const found: string[] = []
+  for (const spirit of spirits) if ((await codeOf(`10 lemons and ${spirit}`)) === 'answered') found.push(spirit)
+  return found
+}
+
+test('of spirits not for drinking none is planned in a sentence', async () => {
+  expect(await answered(undrinkableSpirits)).toEqual([])
+})
+
+test('of spirits that people pour none is refused in a sentence', async () => {
+  const refused: string[] = []
+  for (const spirit of goodSpirits) {
+    if ((await codeOf(`10 lemons and ${spirit}`)) === 'refused') refused.push(spirit)
+  }
+  expect(refused).toEqual([])
+})
