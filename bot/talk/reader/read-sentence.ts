@@ -1,4 +1,4 @@
-import { nearRefusedSaid, refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
+import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
@@ -11,7 +11,7 @@ import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
-import { dangerBesideSpirit } from './beside-spirit.ts'
+import { hiddenDanger } from './hidden-danger.ts'
 import { isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
@@ -100,21 +100,6 @@ function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
 }
 
 const isAsked = ({ typed, has }: Sentence): boolean => has('asking') || typed.tokens.some(({ text }) => text === '?')
-
-/** Words that nothing knows, in which a slip of a poison may hide. */
-function hiddenDanger(reading: TalkReading, sentence: Sentence): TalkReading {
-  if ((reading.kind !== 'call' && reading.kind !== 'question') || !TAKES_PLANTS.has(reading.call.command))
-    return reading
-  const beside = dangerBesideSpirit(sentence)
-  if (beside !== null) return { kind: 'refused', problem: beside }
-  for (const word of reading.leftOut) {
-    const problem = nearRefusedSaid(word)
-    if (problem !== null) return { kind: 'refused', problem }
-  }
-  return reading
-}
-
-const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blend', 'dilute', 'again'])
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {

@@ -1,7 +1,10 @@
 import { expectDrinkable } from '../../../core/botanical/refuse/refuse-spirit.ts'
+import { nearRefusedSaid } from '../../../core/botanical/refuse/refused-in.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import type { Path } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
+import type { TalkReading } from '../frames/reading.ts'
 
 /** Where what is said of a spirit ends: `60% from my still, with 10 lemons`. */
 const ENDS =
@@ -11,7 +14,7 @@ const isSpirit = ({ kind, role }: Bit): boolean =>
   kind === 'spirit' || (kind === 'strength' && role !== 'want') || (kind === 'volume' && role === 'of_spirit')
 
 /** The problem with a spirit that is not for drinking, by the words that stand beside it; null where there is none. */
-export function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | null {
+function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | null {
   const { tokens } = typed
   const isOther = (at: number): boolean =>
     bits.some((bit) => (bit.kind === 'plant' || bit.kind === 'sugar') && bit.from <= at && at < bit.to)
@@ -29,3 +32,18 @@ export function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | nul
   }
   return null
 }
+
+/** What the words beside a spirit tell of it, and words that nothing knows, in which a slip of a poison may hide. */
+export function hiddenDanger(reading: TalkReading, sentence: Sentence): TalkReading {
+  if ((reading.kind !== 'call' && reading.kind !== 'question') || !TAKES_PLANTS.has(reading.call.command))
+    return reading
+  const beside = dangerBesideSpirit(sentence)
+  if (beside !== null) return { kind: 'refused', problem: beside }
+  for (const word of reading.leftOut) {
+    const problem = nearRefusedSaid(word)
+    if (problem !== null) return { kind: 'refused', problem }
+  }
+  return reading
+}
+
+const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blend', 'dilute', 'again'])
