@@ -13,6 +13,11 @@ const FREE: Readonly<Record<string, string>> = {
   'jar rename to': 'what its maker calls a jar',
   'jar taste note': 'what its maker notes',
   'jar correct note': 'what its maker notes',
+  'jar note note': 'what its maker notes',
+  'jar note where': 'where it stands, in its maker’s words',
+  'jar note vessel': 'what it is in, in its maker’s words',
+  'jar split into': 'what its maker calls a jar',
+  'jar combine into': 'what its maker calls a jar',
   'notebook import': 'the path of a file',
 }
 
@@ -63,7 +68,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   'jar start': [
     'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|when:today|steep-at:70%|sugar:100 g|bottles:4 x 500 ml',
     'of:10 lemons|spirit:1 l|strength:95%|ready-by:1 May',
-    'of:10 lemons|spirit:1 l 95%|unknown-ok:yes|days:14 days',
+    'of:10 lemons|spirit:1 l 95%|unknown-ok:yes|days:14 days|water:apple juice',
     `from:${CODE}`,
   ],
   'jar shake': ['jar:fresh|when:today'],
@@ -79,6 +84,10 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   'jar empty': ['jar:sweet|when:today'],
   'jar discard': ['jar:sweet|when:today'],
   'jar rename': ['jar:fresh'],
+  'jar take-out': ['jar:fresh|of:lemon|when:today'],
+  'jar split': ['jar:sweet|amount:500 ml|into:half|when:today'],
+  'jar combine': ['jar:sweet|with:strained|amount:500 ml|with-amount:500 ml|into:both|when:today'],
+  'jar note': ['jar:fresh|where:cellar|vessel:demijohn|when:today'],
   'jar later': ['jar:fresh|until:1 May'],
   'jar correct': [
     'jar:fresh|entry:1|of:10 lemons|spirit:1 l|strength:90%|sugar:100 g|unknown-ok:yes|already:yes|when:today',
@@ -112,14 +121,17 @@ const has = (path: string, option: string): boolean =>
 const CASES = Object.entries(LINES).flatMap(([path, lines]) =>
   lines.flatMap((line) => {
     const options = line.split('|').filter((each) => has(path, nameOf(each)))
-    return options.map((option, at): [string, string] => {
+    return options.flatMap((option, at): readonly (readonly [string, string])[] => {
       const name = nameOf(option)
+      if (`${path} ${name}` in FREE) return []
       return [
-        `${path} ${name}`,
-        lineOf(
-          path,
-          options.map((each, place) => (place === at ? `${each} ${WORD}` : each)),
-        ),
+        [
+          `${path} ${name}`,
+          lineOf(
+            path,
+            options.map((each, place) => (place === at ? `${each} ${WORD}` : each)),
+          ),
+        ],
       ]
     })
   }),

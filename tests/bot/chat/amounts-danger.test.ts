@@ -11,7 +11,7 @@ const amounts = commands.flatMap((command) =>
 
 it('knows options that complete an amount', () => {
   expect(new Set(amounts.map(([, option]) => option))).toEqual(
-    new Set(['sweetness', 'to-sweetness', 'when', 'until', 'entry', 'after', 'bottles']),
+    new Set(['sweetness', 'to-sweetness', 'when', 'until', 'entry', 'after', 'bottles', 'opened', 'given']),
   )
 })
 

@@ -15,12 +15,10 @@ describe('a file that a reply comes with', () => {
   it.each([
     ['ENOSPC', 'the disk is full'],
     ['EDQUOT', 'the disk is full'],
-    ['EROFS', 'I may not write there'],
+    ['EROFS', 'I’m not allowed to write there'],
     ['EIO', 'EIO'],
   ])('that could not be written (%s) is said to be so: %s', (code, why) => {
-    expect(en.console.fileFailed({ name: 'a.ics', code })).toMatch(
-      new RegExp(`a\\.ics could not be written .*: ${why}\\.$`),
-    )
+    expect(en.console.fileFailed({ name: 'a.ics', code })).toMatch(new RegExp(`a\\.ics: ${why}\\.$`))
   })
 
   it('is written for its owner alone, and never over another', () =>
@@ -101,9 +99,8 @@ describe('a reply with a file', () => {
     const failing = withFiles([fileOf(async () => Promise.reject(new Error('no font')))])
     const desk = testDesk({ commands: [failing] })
     const text = await desk.textOf('/settings')
-    expect(text).toMatch(
-      /^These are your settings\.\n\nThe file a\.ics could not be made; the answer holds without it\./,
-    )
+    expect(text).toMatch(/^These are your settings\.\n\n.*a\.ics.*\n\n +Units/)
+    expect(text).toContain(en.console.fileFailed({ name: 'a.ics', code: null }))
     expect(desk.faults().join()).toContain('a.ics: Error')
     expect((await desk.jsonOf('/settings')).files).toEqual([{ name: 'a.ics', mime: 'text/calendar', path: null }])
   })

@@ -94,7 +94,7 @@ describe('a nudge while somebody types', () => {
     here.input.write(`/mix spirit:${'1000 ml + '.repeat(6)}`)
     await here.settle()
     here.say(NUDGE)
-    expect(here.screen()).toMatch(new RegExp(`leaves\\.\n\n${NUDGE}\n\nlarderbell> /mix spirit:1000`))
+    expect(here.screen()).toMatch(new RegExp(`/help\n\n${NUDGE}\n\nlarderbell> /mix spirit:1000`))
     await leave(here)
   })
 
@@ -116,7 +116,7 @@ describe('the chat', () => {
       say(NUDGE)
       return async () => {}
     })
-    expect(here.screen()).toMatch(new RegExp(`leaves\\.\n\n${NUDGE}\n\nlarderbell>$`))
+    expect(here.screen()).toMatch(new RegExp(`/help\n\n${NUDGE}\n\nlarderbell>$`))
     await leave(here)
   })
 
