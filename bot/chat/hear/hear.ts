@@ -68,6 +68,13 @@ async function ofExact(call: Invocation, dispatch: Dispatch): Promise<Understood
 
 const isRefusal = ({ outcome }: Heard): boolean => !outcome.ok && REFUSALS.has(outcome.error.code)
 
+/** A name that cannot be, or that no jar has: another jar is never taken for it. Amounts behind a name are read. */
+function isNameWrong({ outcome }: Heard, line: string): boolean {
+  if (outcome.ok) return false
+  const { problem } = outcome.error
+  return problem === 'bad_jar_name' || (problem === 'no_such_jar' && !/\d/.test(line.replace(/#\w+/, '')))
+}
+
 const REFUSALS: ReadonlySet<string> = new Set(['refused', 'over_ceiling'])
 
 /** What was read with no word left over. */
@@ -94,7 +101,7 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
   // What is refused stays refused, however else the line could be read.
   const typed = typedCall(line, commands)
   const asTyped = typed === null ? null : await ofExact(typed, dispatch)
-  if (asTyped !== null && isRefusal(asTyped.heard)) return asTyped
+  if (asTyped !== null && (isRefusal(asTyped.heard) || isNameWrong(asTyped.heard, line))) return asTyped
   const path = pathTyped(line, commands)
   const rest =
     path === null
