@@ -111,7 +111,8 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
           .replace(/^\/\s*/, '')
           .slice(path.length)
           .trim()
-  if (path !== null && rest !== '' && !/^\S+:/.test(rest) && Object.hasOwn(signatures, path)) {
+  // What stands in quotes is meant as it is.
+  if (path !== null && rest !== '' && !/^\S+:|"/.test(rest) && Object.hasOwn(signatures, path)) {
     const whole = callRead(readingFor(rest, dispatch, person, path as Path))
     const read =
       whole !== null && keepsNamed(rest, whole, commands) ? whole : looseRead(rest, path as Path, dispatch, person)
