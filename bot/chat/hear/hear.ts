@@ -116,7 +116,8 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
     const whole = callRead(readingFor(rest, dispatch, person, path as Path))
     const read =
       whole !== null && keepsNamed(rest, whole, commands) ? whole : looseRead(rest, path as Path, dispatch, person)
-    const outcome = read === null ? null : await execute(read, dispatch)
+    // The command that was typed is never taken for another.
+    const outcome = read?.path === path ? await execute(read, dispatch) : null
     if (read !== null && outcome?.ok === true) {
       const call = { command: read.path as Path, options: read.options }
       return { heard: heard(outcome, lineOf(read)), reading: { kind: 'call', call, leftOut: [], does: 'compute' } }
