@@ -49,9 +49,9 @@ export function planDays(plan: Plan, plants: ReturnType<typeof plantsSaid>, free
   ]
 }
 
-/** One for each day on which something more goes in. */
+/** One for each day on which something more goes in, the first first. */
 function laterRows(plan: Plan, schedule: Schedule): readonly Row[] {
-  const later = addedLater(plan, schedule)
+  const later = addedLater(plan, schedule).toSorted((one, other) => daysBetween(one.day, other.day))
   const days = later.filter(({ day }, index) => later.findIndex((other) => isSame(other.day, day)) === index)
   return days.map(({ day }) => {
     const ids = later.filter((each) => isSame(each.day, day)).map(({ id }) => id)

@@ -111,7 +111,7 @@ describe('a shelf', () => {
     expect(over.svg).toContain('>and 76 more<')
     expect(over.svg).toContain('>100 jars<')
     expect(over.alt.length).toBeLessThanOrEqual(1000)
-    expect(over.alt).toMatch(/; and \d\d more\.$/)
+    expect(over.alt).toMatch(/, and \d\d more\.$/)
     expect(over.height).toBeLessThan(3200)
   })
 

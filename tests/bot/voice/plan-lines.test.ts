@@ -2,6 +2,9 @@ import { expect, it } from 'vitest'
 import { cookName } from '../../../bot/text/en/cook-names.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
+import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { sampled } from '../../runs.ts'
+import { testDesk } from '../test-desk.ts'
 import { budgets } from './budgets.ts'
 import { tooLong, WIDTHS } from './first-screens.ts'
 
@@ -11,7 +14,10 @@ const named = (id: string): string => {
   return isFormAsked(botanical) && !name.startsWith(botanical.form.state) ? `${botanical.form.state} ${name}` : name
 }
 
-const lines = catalogue.flatMap(({ id }) => [
+/** One of every four under `npm test`. */
+const plants = sampled(catalogue, 4)
+
+const lines = plants.flatMap(({ id }) => [
   `/plan of:${named(id)} spirit:1 l 95%`,
   `/plan of:${named(id)} spirit:70 cl 40%`,
   `/plan of:${named(id)} bottles:4 x 500 ml strength:70%`,
@@ -34,7 +40,7 @@ it.each(WIDTHS)(
       const [other, third] = [7, 31].map((step) => catalogue[(at + step) % catalogue.length]!.id)
       return `/plan of:${[id, other!, third!].map(named).join(' + ')} spirit:1 l 70%`
     })
-    const long = await tooLong(trios, columns, (line) => most(line) - budgets.plan.more[columns])
+    const long = await tooLong(sampled(trios, 4), columns, (line) => most(line) - budgets.plan.more[columns])
     expect(long.join('\n\n')).toBe('')
   },
   120_000,
@@ -43,12 +49,22 @@ it.each(WIDTHS)(
 it.each(WIDTHS)(
   'what is known of any plant starts in a few lines at %i columns',
   async (columns) => {
-    const plants = catalogue.map(({ id }) => `/botanical of:${named(id)}`)
-    const long = await tooLong(plants, columns, () => budgets.botanical[columns])
+    const asked = plants.map(({ id }) => `/botanical of:${named(id)}`)
+    const long = await tooLong(asked, columns, () => budgets.botanical[columns])
     expect(long.join('\n\n')).toBe('')
   },
   120_000,
 )
+
+it('goes from day to day', async () => {
+  const line = '/plan of:sweet pepper + sea buckthorn berries + papaya spirit:1 l 70%'
+  const outcome = await testDesk({ nowMs: Date.UTC(2026, 8, 1) }).run(line)
+  const days = outcome.ok
+    ? outcome.reply.table.flatMap(({ label }) => (label.key === 'plan_on' ? [isoDay(label.values.day)] : []))
+    : []
+  expect(days.length).toBeGreaterThan(3)
+  expect(days).toEqual(days.toSorted())
+})
 
 it.each(WIDTHS)('a glass, a label and a measurement are a few lines at %i columns', async (columns) => {
   const lines = [

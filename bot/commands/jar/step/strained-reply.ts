@@ -46,6 +46,17 @@ function targetNotes(story: JarState, hasSyrup: boolean): readonly Message<'note
     : [{ group: 'notes', key: 'jar_targets_unreached', values: targets }]
 }
 
+/** So near to what was read, % vol, that nobody wonders. */
+const NEAR_PERCENT = 1
+
+/** Another strength than was read is the jar's: on the first screen where that is plain to see. */
+function hiddenNotes(story: JarState): readonly (Message<'notes'> & Deep)[] {
+  const hidden = hiddenStrength(story)
+  const notes = readingNotes({ corrected: null, hidden })
+  const isNear = hidden !== null && Math.abs(hidden.expected.value - hidden.read.value) < NEAR_PERCENT
+  return isNear ? inMore(notes) : notes
+}
+
 /** What puts a reading in its place later. */
 function unmeasuredNotes(story: JarState): readonly Message<'notes'>[] {
   const { name, strained } = story
@@ -132,8 +143,7 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
     notes: [
       ...asked,
       ...leftOutNotes(story),
-      // Another strength than the headline's is reckoned with.
-      ...readingNotes({ corrected: null, hidden: hiddenStrength(story) }),
+      ...hiddenNotes(story),
       ...inMore([
         ...unmeasuredNotes(story),
         ...countedNotes(story),
