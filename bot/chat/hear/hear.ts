@@ -12,6 +12,7 @@ import { italian } from '../../talk/lexicon/italian.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import type { CommandText } from '../../text/command-text.ts'
+import type { AllProblems } from '../../text/language.ts'
 import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import { pathTyped } from '../grammar/find-command.ts'
@@ -68,11 +69,13 @@ async function ofExact(call: Invocation, dispatch: Dispatch): Promise<Understood
 
 const isRefusal = ({ outcome }: Heard): boolean => !outcome.ok && REFUSALS.has(outcome.error.code)
 
-/** A name that cannot be, or that no jar has: another jar is never taken for it. Amounts behind a name are read. */
+/** A name that cannot be, or that is near to no jar's: another jar is never taken for it. Amounts behind a name are read. */
 function isNameWrong({ outcome }: Heard, line: string): boolean {
   if (outcome.ok) return false
-  const { problem } = outcome.error
-  return problem === 'bad_jar_name' || (problem === 'no_such_jar' && !/\d/.test(line.replace(/#\w+/, '')))
+  const { problem, values } = outcome.error
+  if (problem !== 'no_such_jar') return problem === 'bad_jar_name'
+  const { nearest } = values as AllProblems['no_such_jar']
+  return nearest === null && !/\d/.test(line.replace(/#\w+/, ''))
 }
 
 const REFUSALS: ReadonlySet<string> = new Set(['refused', 'over_ceiling'])
