@@ -1,0 +1,17 @@
+import { expect, test } from 'vitest'
+import { testDesk } from '../../bot/test-desk.ts'
+
+test('loose words are read, an option with a name is never taken for another', async () => {
+  const { data, error } = await testDesk().jsonOf('/plan 10 lemons in a litre of vodka to-strength:24%')
+  expect(error).toBeUndefined()
+  expect(data).toMatchObject({ abvPercent: expect.closeTo(24, 6), spiritMl: expect.closeTo(1000, 3) })
+})
+
+test.each([
+  '/syrup 1 l strength:90% to-sweetness:25%',
+  'syrup 1 l strength:90% to-sweetness:25%',
+  'dilute 1 l 95% to -5%',
+  'dilute -1 l of 95% to 30%',
+])('%s is not answered', async (line) => {
+  expect((await testDesk().jsonOf(line)).error).toBeDefined()
+})
