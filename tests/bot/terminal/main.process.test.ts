@@ -41,8 +41,8 @@ describe('the program', () => {
   it('chats through a pipe to its last line', () => {
     const { status, stdout, stderr } = start([], '/help\n/hlep\n/help')
     expect([status, stderr]).toEqual([0, ''])
-    expect(stdout.match(/^Commands$/gm)).toHaveLength(2)
-    expect(stdout).toContain('did you mean /help?')
+    expect(stdout.match(/^Start here$/gm)).toHaveLength(2)
+    expect(stdout).toContain('Did you mean /help?')
   })
 
   it('stamps what it keeps under the rules of its own code, the same every time', () =>
@@ -58,10 +58,10 @@ describe('the program', () => {
 
   it('says in a sentence what it cannot take', () => {
     const unknown = start(['aks'])
-    expect(unknown).toMatchObject({ status: 2, stdout: '', stderr: 'I do not know “aks”; did you mean ask?\n' })
+    expect(unknown).toMatchObject({ status: 2, stdout: '', stderr: 'I don’t know “aks”. Did you mean ask?\n' })
     const { status, stderr } = start(['ask', '/help'], '', { LARDERBELL_WIDTH: '7' })
     expect(status).toBe(2)
-    expect(stderr).toMatch(/^LARDERBELL_WIDTH cannot be “7”; give a whole number .*\n$/)
+    expect(stderr).toMatch(/^LARDERBELL_WIDTH can’t be “7”\. .*\n$/)
   })
 })
 
@@ -123,7 +123,7 @@ describe('the folder of data', () => {
       expect(start(['ask', '/reminders time:8'], '', { LARDERBELL_DATA: folder }).status).toBe(0)
       const holder = open(folder)
       holder.child.stdin.write('/help\n')
-      await holder.said('Commands')
+      await holder.said('Start here')
       expect(readdirSync(join(folder, 'lock'))).toHaveLength(1)
       const other = start([], '/reminders\n/reminders time:9\n', { LARDERBELL_DATA: folder })
       expect(other.status).toBe(0)
@@ -144,12 +144,12 @@ describe('the folder of data', () => {
       expect(stderr).toMatch(/^There's no copy of local of 2026-11-24/)
       expect(start(['doctor', 'restor'], '', settings)).toMatchObject({
         status: 2,
-        stderr: 'I do not know “restor”; did you mean restore?\n',
+        stderr: 'I don’t know “restor”. Did you mean restore?\n',
       })
     }))
 
   it('must be one that can be worked on, and the zone one that there is', () => {
     const { status, stderr } = start([], '', { LARDERBELL_ZONE: 'Europe/Rom' })
-    expect([status, stderr]).toEqual([2, 'LARDERBELL_ZONE cannot be “Europe/Rom”; did you mean Europe/Rome?\n'])
+    expect([status, stderr]).toEqual([2, 'LARDERBELL_ZONE can’t be “Europe/Rom”. Did you mean Europe/Rome?\n'])
   })
 })
