@@ -17,3 +17,15 @@ it('that lack are named: how much it is, or all', async () => {
   await desk.ask('/jar undo lemon')
   expect(await desk.textOf('/jar strain lemon')).toContain('not measured')
 })
+
+it('takes a strength by itself for what was read of a strained jar, and says what does not fit on the first screen', async () => {
+  const desk = jarDesk('2026-11-01')
+  await desk.ask('/jar start coffee of:100 g cracked coffee beans spirit:700 ml 60%')
+  desk.at('2026-11-10')
+  await desk.ask('/jar strain coffee measured:620 ml')
+  const { notes } = await desk.ask('/jar correct coffee strength:40%')
+  const { started, strained } = await desk.storyOf('coffee')
+  expect(started.spirits.map(({ abvPercent }) => abvPercent.value)).toEqual([60])
+  expect(strained!.strength?.abvPercent.value).toBe(40)
+  expect(notes.find(({ key }) => key === 'jar_reading_surprising')).toMatchObject({ depth: 'first' })
+})

@@ -58,6 +58,10 @@ const isFoundBy = (entry: HappeningEntry, wanted: readonly string[]): boolean =>
 const isSaidIn = (entry: HappeningEntry, wanted: readonly string[]): boolean =>
   wanted.every((option) => !(option in entry) || entry[option as keyof typeof entry] !== null)
 
+/** Of a strained jar a strength by itself is what was read of it, not that of the spirit. */
+const isOfSpirit = ({ kind }: HappeningEntry, wanted: readonly string[], { strained }: JarState): boolean =>
+  strained !== null && kind !== 'strained' && wanted.includes('strength') && !wanted.includes('spirit')
+
 /** Tells nothing of its own; it goes with the plants. */
 const ANSWER = 'unknown-ok'
 
@@ -66,7 +70,7 @@ export function entryMeant(story: JarState, seq: number | null, options: readonl
   const wanted = options.filter((option) => option !== ANSWER)
   const { happened, name } = story
   if (seq === null) {
-    const found = happened.filter((entry) => isFoundBy(entry, wanted))
+    const found = happened.filter((entry) => isFoundBy(entry, wanted) && !isOfSpirit(entry, wanted, story))
     const meant =
       wanted.length === 0 ? happened.at(-1) : (found.findLast((entry) => isSaidIn(entry, wanted)) ?? found.at(-1))
     if (meant !== undefined) return meant

@@ -98,10 +98,13 @@ export function stepReply(context: Context, input: Input, recorded: Recorded, sa
   const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOf(input) }
   const mending = dangerActions(view, context)
   const odd = unusualNotes(unusual, story)
+  const isSurprising = ({ key }: Message<'notes'>) => key === 'jar_reading_surprising'
   const own = atDepth(said.notes ?? [], 'first')
   const notes = [
+    // What does not fit what went in is said before all else: a syrup by a slip of the pen comes out far off.
+    ...odd.filter(isSurprising),
     ...own,
-    ...(own.length > 0 ? inMore(odd) : firstOf(odd)),
+    ...(own.length > 0 || odd.some(isSurprising) ? inMore(odd.filter((each) => !isSurprising(each))) : firstOf(odd)),
     ...atDepth(said.notes ?? [], 'more'),
     ...inMore<Message<'notes'>>(assumptionNotes(input)),
   ]
