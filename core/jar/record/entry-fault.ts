@@ -30,6 +30,8 @@ const MOST_TYPED = 40
 const OPTION = /^[a-z][a-z-]{0,39}$/
 const MOST_PLANT_NAME = 600
 const MOST_PARTS = 60
+/** Of a jar, less than a drop of the largest. */
+const LEAST_SHARE = 1e-6
 /** Where a jar stands, and what it is in, in UTF-16 units. */
 const MOST_PLACE = 200
 
@@ -78,6 +80,9 @@ const isInRange = ([name, value]: Parts[number]): boolean => {
   return typeof value !== 'number' || range === undefined || (value >= range[0] && value <= range[1])
 }
 
+/** None of it, or so much that it can be poured. */
+const isShare = (share: number): boolean => share === 0 || (share >= LEAST_SHARE && share <= 1)
+
 const isName = (name: string): boolean => !isRefused(() => parseJarName(name)) && parseJarName(name) === name
 
 const plantsIn = (happening: Happening) =>
@@ -115,7 +120,7 @@ function happeningFault(happening: Happening, around: readonly number[]): EntryF
   if ((happening.kind === 'started' || happening.kind === 'renamed') && !isName(happening.name)) return 'name'
   if (happening.kind === 'poured_in' && happening.into !== null && !isName(happening.into)) return 'name'
   if (happening.kind === 'poured_in' && isRefused(() => liquidOf(valuesOf(happening.liquid)))) return 'amount'
-  if (happening.kind === 'parted' && happening.kept.value > 1) return 'amount'
+  if (happening.kind === 'parted' && !isShare(happening.kept.value)) return 'amount'
   const isWords = happening.kind === 'tasted' || happening.kind === 'noted'
   if (isWords && [...(happening.note ?? '')].length > MOST_NOTE_CHARACTERS) return 'long'
   if (

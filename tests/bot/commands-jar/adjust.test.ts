@@ -68,10 +68,7 @@ it('adds nothing where a jug could not tell', async () => {
 })
 
 test.each([
-  [
-    '/adjust jar:lemon',
-    'What’s lemon to become? Type /adjust jar:lemon to-strength:30%, or to-sweetness: and how sweet.',
-  ],
+  ['/adjust jar:lemon', 'What should lemon become? For example: /adjust jar:lemon to-strength:30%'],
   [
     '/adjust jar:lemon glass:50 ml',
     'What did you stir into the glass? Add glass-sugar:4 g, glass-water: or glass-spirit:.',

@@ -86,7 +86,7 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     plants: [{ id: 'clove', name: 'clove', massG: { value: 2, plusMinus: 0.1 } }],
   }),
   fc
-    .double({ min: 0, max: 1, noNaN: true })
+    .oneof(fc.constant(0), numberIn(0.001, 1))
     .map((value): Happening => ({ kind: 'parted', kept: { value, plusMinus: 0.01 }, other: 'sun', isNew: false })),
   fc.constant<Happening>({
     kind: 'poured_in',

@@ -69,7 +69,9 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
 function bottleActions(recorded: Recorded, { place }: Context): readonly Action[] {
   const bottled = taskCall('bottle', recorded, recorded.entry.day, place)
   const label = { group: 'actions', key: 'jar_bottle', values: undefined } as const
-  return bottled === null || isHeldBack(recorded.story) ? [] : [{ label, call: bottled }]
+  // Once some of it is in bottles, how many more it fills is for its maker to say.
+  const isOffered = recorded.story.bottled === null && !isHeldBack(recorded.story)
+  return bottled === null || !isOffered ? [] : [{ label, call: bottled }]
 }
 
 /** Lacking amounts; the jar's own where they are worked out, of what was named where something was. */
