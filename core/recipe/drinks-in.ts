@@ -88,12 +88,16 @@ const parsed = (text: string, { blends }: DrinksTake): readonly LiquidPart[] => 
   }
 }
 
+/** A word for a sweetness, which may be half of a name: dry ice is no dry liqueur. */
+const STYLE_WORD = /\b(?:dry|rich|everyday)\b/i
+
 type Fault = (error: DomainError, parts: readonly LiquidPart[], at: number) => DomainError
 
 /** Throws what `faultOf` makes of the first fault in a part. */
 function readDrinks(text: string, takes: DrinksTake, faultOf: Fault): readonly DrinkPart[] {
   expectDrinkable(text, true)
   const parts = parsed(text, takes)
+  for (const { typed } of parts) if (takes.blends && STYLE_WORD.test(typed)) expectNotRefused(typed)
   const drinks = parts.map((part, at) => {
     try {
       return partOf(part, takes)
