@@ -9,7 +9,7 @@ import type { Reply } from '../reply.ts'
 import { type CallOutcome, type Dispatch, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { moreOf } from '../run/more.ts'
-import { withoutKeeping } from '../run/without-keeping.ts'
+import { onTrial } from '../run/on-trial.ts'
 import { handbookReply } from './handbook-reply.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
@@ -37,8 +37,7 @@ const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
 
 /** The line of a call that lacks something, with an example for it; null where none runs. */
 async function exampleFor(call: CallRead, dispatch: Dispatch): Promise<string | null> {
-  const { newAttempt: _, doubts: __, ...rest } = dispatch
-  const tried = await execute(invocation(call), { ...rest, store: withoutKeeping(dispatch.store), log: () => {} })
+  const tried = await execute(invocation(call), onTrial(dispatch))
   if (tried.ok) return written(call)
   const { example } = tried.error.values as { example?: string | null }
   return typeof example === 'string' && example.startsWith('/') ? example : null

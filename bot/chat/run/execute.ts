@@ -24,9 +24,9 @@ import { withLineInstead } from './line-instead.ts'
 import { withLineMeant } from './line-meant.ts'
 import { withLineTried } from './line-tried.ts'
 import { lookUp } from './look-up.ts'
+import { onTrial } from './on-trial.ts'
 import { withLine } from './retyped.ts'
 import { withStrengthApart } from './strength-apart.ts'
-import { withoutKeeping } from './without-keeping.ts'
 
 export interface Dispatch extends Asker {
   readonly commands: readonly Command[]
@@ -122,8 +122,7 @@ export const attempt = async <Result>(
 
 /** A failure whose line is tried before it is offered. */
 const mended = async (failure: Failure, called: Invocation | string, dispatch: Dispatch): Promise<Failure> => {
-  const attempt = (meant: string | Invocation) =>
-    run(meant, { ...dispatch, store: withoutKeeping(dispatch.store), log: () => {} })
+  const attempt = (meant: string | Invocation) => run(meant, onTrial(dispatch))
   if (typeof called === 'string') return { ...failure, error: await withLineMeant(failure.error, called, attempt) }
   const call = called
   try {

@@ -3,7 +3,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { type DepthShown, hasMore } from '../depth.ts'
 import { stateOf } from '../last-replies.ts'
 import { attempt, type CallOutcome, type Dispatch, execute } from './execute.ts'
-import { withoutKeeping } from './without-keeping.ts'
+import { onTrial } from './on-trial.ts'
 
 /** `again`: worked out anew; `moved_on`: the jar as it stands now; `nothing`: the first screen was all. */
 export type MoreLead = 'again' | 'moved_on' | 'nothing'
@@ -15,20 +15,23 @@ export interface MoreSaid {
   readonly shown: DepthShown
 }
 
-/** Nothing is kept of what is tried; it tells whether anything would have been. */
+/** The same store, and whether anything was changed in it. */
 function watched(store: Store): { readonly store: Store; readonly hasChanged: () => boolean } {
   let hasChanged = false
-  const trying = withoutKeeping(store)
   return {
     hasChanged: () => hasChanged,
     store: {
-      ...trying,
+      ...store,
       update: (userId, change) =>
-        trying.update(userId, (person) => {
+        store.update(userId, (person) => {
           const next = change(person)
           if (next !== null) hasChanged = true
           return next
         }),
+      remove: (userId) => {
+        hasChanged = true
+        return store.remove(userId)
+      },
     },
   }
 }
@@ -73,9 +76,9 @@ export async function moreOf(call: Invocation, dispatch: Dispatch): Promise<More
       return hasMore(reply) ? { lead: null, outcome, shown: 'more' } : { lead: 'nothing', outcome, shown: 'first' }
     }
   }
-  const trial = watched(store)
-  const { newAttempt: _, doubts: __, ...rest } = dispatch
-  const outcome = await execute(call, { ...rest, store: trial.store, log: () => {} })
-  if (outcome.ok && !trial.hasChanged()) return { lead: 'again', outcome, shown: 'whole' }
+  const trial = onTrial(dispatch)
+  const { store: tried, hasChanged } = watched(trial.store)
+  const outcome = await execute(call, { ...trial, store: tried })
+  if (outcome.ok && !hasChanged()) return { lead: 'again', outcome, shown: 'whole' }
   return { lead: 'moved_on', outcome: await execute(nowOf(call), dispatch), shown: 'whole' }
 }
