@@ -2,7 +2,7 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { dilute } from '../../../core/recipe/solve/dilute.ts'
-import { LEAST_ADDED } from '../../../core/recipe/solve/without-trace.ts'
+import { isWaterWorth } from '../../../core/recipe/solve/without-trace.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
@@ -28,7 +28,7 @@ export const diluteCommand = defineCommand({
     const freezerC = freezerOf(context)
     const spirits = spiritPortions(input.spirit.is, input.strength)
     const { outcome, waterG, waterMl } = dilute(spirits, input['to-strength'].is.abvPercent)
-    const isWorth = waterMl.value >= Math.max(LEAST_ADDED.waterMl, LEAST_ADDED.share * outcome.volumeMl.value)
+    const isWorth = isWaterWorth(waterMl, outcome)
     const handled = spirits.map((spirit) => liquidOf(valuesOf(spirit)))
     return {
       headline: {

@@ -3,7 +3,8 @@ import { type TypedText, textFrom } from '../../../core/quantity/read/tokens.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { dateSaid } from '../../../core/quantity/time/date-said.ts'
-import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
+import { wordSet } from '../lexicon/concepts.ts'
+import { DEEDS } from '../lexicon/lexicon.ts'
 import { type Around, bit, bottlesAt, isGravity, measureAt, NONE, ratingAt, sizeFirst, wordAt } from './amount-bits.ts'
 import type { Bit } from './bit.ts'
 import { jarAt } from './jar-at.ts'
@@ -76,22 +77,10 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
     !/^(?:end|start|beginning|middle)$/.test(wordAt(typed, at + 1))
   )
     return null
-  const isPast = spans.some(({ concept }) => PAST.has(concept))
+  const isPast = spans.some(({ concept }) => DEEDS.has(concept))
   const found = dateSaid(typed, at, today, isPast ? 'past' : 'after_today')
   return found === null ? null : bit('date', at, found.next, 0, found.text)
 }
-
-const PAST = new Set<ConceptSpan['concept']>([
-  'shook',
-  'strained',
-  'sweetened',
-  'filtered',
-  'bottled',
-  'tasted',
-  'opened',
-  'started',
-  'added',
-])
 
 /** Everything that is an amount or a thing, from left to right, the longest first. */
 export function bitsIn(around: Around): readonly Bit[] {

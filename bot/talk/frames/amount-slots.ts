@@ -90,14 +90,15 @@ export const until: Fill = ({ bits, has, typed }) => {
   return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null
 }
 
+/** Whose measures are asked for; null where nobody's. */
+export function measuresAsked(has: Sentence['has']): 'us' | 'imperial' | 'metric' | null {
+  if (has('us_measures')) return 'us'
+  if (has('imperial_measures')) return 'imperial'
+  return has('metric_measures') ? 'metric' : null
+}
+
 export const units: Fill = ({ has }) => {
-  const text = has('us_measures')
-    ? 'us'
-    : has('imperial_measures')
-      ? 'imperial'
-      : has('metric_measures')
-        ? 'metric'
-        : null
+  const text = measuresAsked(has)
   return text === null ? null : { text, bits: [] }
 }
 

@@ -24,18 +24,7 @@ export type Concept =
   | 'put_off'
   | 'reminders_on'
   | 'never_mind'
-  // Told by the amounts, not by words.
-  | 'several_liquids'
-  | 'wished_high'
-  | 'wished_low'
-  | 'with_amounts'
-  | 'asking_bare'
-  | 'drink_named'
-  | 'plants_and_spirit'
-  | 'sweet_stuff'
-  | 'own_jar'
-  | 'two_plants'
-  | 'plant_amount'
+  | Derived
   // What is done to liquids.
   | 'make'
   | 'have'
@@ -206,6 +195,19 @@ export type Concept =
   | 'lid'
   | 'smell'
   | 'taste_word'
+
+/** What is done to a jar, told as done. */
+export const DEEDS: ReadonlySet<Concept> = new Set<Concept>([
+  'shook',
+  'strained',
+  'sweetened',
+  'filtered',
+  'bottled',
+  'tasted',
+  'added',
+  'opened',
+  'started',
+])
 
 /** Names of things that are poured. */
 export type Poured = 'spirit' | 'sugar' | 'water' | 'bottle'

@@ -1,4 +1,5 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { measuresAsked } from '../frames/amount-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { answered } from './answer-question.ts'
 import { replaced, scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
@@ -65,13 +66,7 @@ const resized: Rule = ({ has, bits }, last) => {
 
 const inMeasures: Rule = ({ has, bits, typed }, last) => {
   if (bits.length > 0 || typed.tokens.length > 8) return null
-  const kitchen = has('us_measures')
-    ? 'us'
-    : has('imperial_measures')
-      ? 'imperial'
-      : has('metric_measures')
-        ? 'metric'
-        : null
+  const kitchen = measuresAsked(has)
   return kitchen === null ? null : { kind: 'call', call: last, does: 'compute', leftOut: [], kitchen }
 }
 

@@ -1,6 +1,6 @@
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
-import type { Concept } from '../lexicon/lexicon.ts'
+import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 
 /** Said as a wish and done at once: putting off, beginning again. */
 const ORDERED = new Set<Path>(['jar later', 'again'])
@@ -44,15 +44,3 @@ function clauseOf({ typed, spans }: Sentence): { readonly from: number; readonly
   while (to < typed.tokens.length && !isStop(to)) to++
   return { from, to }
 }
-
-const DEEDS: ReadonlySet<Concept> = new Set<Concept>([
-  'shook',
-  'strained',
-  'sweetened',
-  'filtered',
-  'bottled',
-  'tasted',
-  'added',
-  'opened',
-  'started',
-])

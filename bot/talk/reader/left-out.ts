@@ -1,5 +1,6 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { wordSet } from '../lexicon/concepts.ts'
+import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 
 /** Words that are neither used, nor among the language's fillers, nor part of a phrase that is understood; as they were typed. */
 export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readonly string[] = []): readonly string[] {
@@ -11,7 +12,7 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readon
   const isPhrase = (at: number): boolean => spans.some(({ from, to }) => from <= at && at < to)
   // A second deed in the sentence was not done: `shook it and strained it`.
   const isOtherDeed = (at: number): boolean => {
-    const deeds = spans.filter(({ concept, from, to }) => DEEDS.has(concept) && from <= at && at < to)
+    const deeds = spans.filter(({ concept, from, to }) => OTHER_DEEDS.has(concept) && from <= at && at < to)
     return cues.length > 0 && deeds.length > 0 && !deeds.some(({ concept }) => cues.includes(concept))
   }
   const unusedBit = (at: number): Bit | undefined => bits.find(({ from, to }) => from <= at && at < to)
@@ -28,17 +29,8 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readon
   })
 }
 
-/** What is done to a jar, told as done. */
-const DEEDS: ReadonlySet<string> = new Set([
-  'shook',
-  'strained',
-  'sweetened',
-  'filtered',
-  'bottled',
-  'tasted',
-  'opened',
-  'started',
-])
+/** Deeds of which one is left out where another is read; what is added is said of amounts, too. */
+const OTHER_DEEDS: ReadonlySet<Concept> = new Set([...DEEDS].filter((deed) => deed !== 'added'))
 
 /** Said beside a name, and of no weight in the reckoning; named all the same. */
 const SAYS_SOMETHING = /^(?:organic|unwaxed|untreated|homemade|wild|foraged|bio|biologic[oaie])$/

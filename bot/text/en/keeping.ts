@@ -1,11 +1,10 @@
-import type { Trust } from '../../../core/botanical/evidence/trust.ts'
 import type { StockOf } from '../../../core/jar/state/bottle-stock.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { KeepingMessages } from '../messages/keeping.ts'
 import { plantName } from './cook-names.ts'
-import { counted, MONTHS } from './phrases.ts'
+import { counted, MONTHS, trustNamed } from './phrases.ts'
 import { vesselText } from './words.ts'
 
 /** Help for `/keeping`. */
@@ -18,15 +17,6 @@ export const keepingText = {
     sweetness: 'Without a jar, how sweet it is: 250 g/L',
   },
   examples: ['/keeping of:strawberry strength:25% sweetness:250 g/L', '/keeping of:lemon'],
-}
-
-const TRUST: Readonly<Record<Trust, string>> = {
-  published: 'published',
-  derived: 'worked out',
-  common_practice: 'common practice',
-  estimated: 'estimated',
-  memory: 'from memory',
-  not_found: 'nothing found',
 }
 
 /** `November 2027`. */
@@ -91,7 +81,7 @@ export const keepingSentences = {
     keeping_cream: () =>
       'Cream: mix pasteurised or UHT cream in a jug, cold, keep it in the fridge, use it within two days. Egg I don’t plan, and no waiting makes raw egg safe.',
     keeping_say_more: () => 'How strong is it? Add strength:, and sweetness: if you know it.',
-    keeping_evidence: ({ trust, source }) => `How that’s known: ${TRUST[trust]}, ${source}.`,
+    keeping_evidence: ({ trust, source }) => `How that’s known: ${trustNamed[trust]}, ${source}.`,
     keeping_units: ({ units, abvPercent, sugarGPerL }, format) =>
       `${format.strength(abvPercent)} and ${format.sweetness(sugarGPerL)} come to ${format.number(units, 0)} Delle units. Under 75 it’s expected to ferment, over 85 it’s not. That says nothing of mould, cream or egg.`,
   },

@@ -1,3 +1,4 @@
+import type { Trust } from '../../../core/botanical/evidence/trust.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
@@ -103,3 +104,13 @@ const FEW = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight
 
 /** `five` of a few, `12` of many. */
 export const countWord = (count: number): string => FEW[count] ?? `${count}`
+
+/** How far what is said is to be trusted. */
+export const trustNamed: Readonly<Record<Trust, string>> = {
+  published: 'published',
+  derived: 'worked out',
+  common_practice: 'common practice',
+  estimated: 'estimated',
+  memory: 'from memory',
+  not_found: 'nothing found',
+}

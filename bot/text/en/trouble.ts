@@ -1,4 +1,3 @@
-import type { Trust } from '../../../core/botanical/evidence/trust.ts'
 import type { Why } from '../../../core/trouble/finding.ts'
 import type { TroubleProblems } from '../../../core/trouble/problems.ts'
 import type { RemedyKind } from '../../../core/trouble/row.ts'
@@ -8,7 +7,7 @@ import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { CauseSaid, CauseText, TroubleCauses, TroubleMessages } from '../messages/trouble.ts'
 import { plantName } from './cook-names.ts'
-import { capital, daysWords, either, listed } from './phrases.ts'
+import { capital, daysWords, either, listed, trustNamed } from './phrases.ts'
 import { cloudTexts } from './trouble-clouds.ts'
 import { growthTexts } from './trouble-growth.ts'
 import { mishapTexts } from './trouble-mishaps.ts'
@@ -87,15 +86,6 @@ const whysText = (whys: readonly Why[], format: Format): string =>
 
 const LIKELIEST = { nothing: 'Likeliest', yes: 'If so, likeliest', no: 'If not, likeliest' } as const
 
-const TRUST: Readonly<Record<Trust, string>> = {
-  published: 'published',
-  derived: 'worked out',
-  common_practice: 'common practice',
-  estimated: 'estimated',
-  memory: 'from memory',
-  not_found: 'nothing found',
-}
-
 const HOLD: Readonly<Record<'over_ceiling' | 'fizz' | 'weak', string>> = {
   over_ceiling: 'there’s more of a plant in it than is safe',
   fizz: 'what fizzes is still at work',
@@ -170,7 +160,7 @@ export const troubleSentences = {
     },
     trouble_known: ({ trust, sources, ...said }) => {
       const { cause, more } = textOf(said)
-      const known = listed([...new Set(trust.map((each) => TRUST[each]))])
+      const known = listed([...new Set(trust.map((each) => trustNamed[each]))])
       // What is of nobody's page is said by its trust alone.
       const pages = sources.filter((each) => each !== 'practice' && each !== 'memory' && each !== 'core')
       const from = pages.map((each) => ` ${capital(troubleSources[each])}.`).join('')

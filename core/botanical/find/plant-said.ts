@@ -57,14 +57,20 @@ export function plantSaid(tokens: readonly Token[], at: number, others: Readonly
   return null
 }
 
-const plantWords: ReadonlySet<string> = new Set(
-  [...byName.keys(), ...byAskWord.keys(), ...foodByName.keys(), ...byOtherNumber.keys()].flatMap((key) =>
-    key.split(' '),
-  ),
-)
+let words: ReadonlySet<string> | null = null
+
+/** Worked out when it is first asked for: most lines are no sentence. */
+const plantWords = (): ReadonlySet<string> => {
+  words ??= new Set(
+    [...byName.keys(), ...byAskWord.keys(), ...foodByName.keys(), ...byOtherNumber.keys()].flatMap((key) =>
+      key.split(' '),
+    ),
+  )
+  return words
+}
 
 /** Whether a word stands in the name of any plant. */
-export const isPlantWord = (word: string): boolean => nameWords(word).every((each) => plantWords.has(each))
+export const isPlantWord = (word: string): boolean => nameWords(word).every((each) => plantWords().has(each))
 
 const SLIP_LETTERS = 6
 

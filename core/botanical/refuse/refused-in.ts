@@ -33,18 +33,28 @@ export interface RefusedSaid {
   readonly problem: DomainError
 }
 
-const tables = undrinkables.map(({ id, anywhere, beside }) => ({
-  id,
-  anywhere: phrases(anywhere),
-  beside: phrases(beside),
-}))
+const tabled = () => ({
+  tables: undrinkables.map(({ id, anywhere, beside }) => ({
+    id,
+    anywhere: phrases(anywhere),
+    beside: phrases(beside),
+  })),
+  good: phrases(unharmed),
+})
 
-const good = phrases(unharmed)
+let known: ReturnType<typeof tabled> | null = null
+
+/** Worked out when it is first asked for: most lines are no sentence. */
+const looked = (): ReturnType<typeof tabled> => {
+  known ??= tabled()
+  return known
+}
 
 const drinkable = (words: readonly string[], at: number): boolean =>
   words.slice(Math.max(0, at - 2), at).some((word) => DENIED.has(word))
 
 function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
+  const { tables, good } = looked()
   const isAlcohol = words.some((word) => ALCOHOL.test(word))
   const isDone = DOING.test(words.join(' '))
   for (const { id, anywhere } of tables) {

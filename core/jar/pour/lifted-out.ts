@@ -1,30 +1,23 @@
 import { findBotanical } from '../../botanical/find/find.ts'
 import { DomainError, isRefused } from '../../domain-error.ts'
-import type { Measured } from '../../quantity/measured/measured.ts'
+import { plus } from '../../quantity/measured/measured.ts'
 import { shown } from '../../quantity/read/tokens.ts'
-import type { PlantIn, PlantOut } from '../entry/entry.ts'
+import type { PlantOut } from '../entry/entry.ts'
 import { nameKey } from '../entry/jar-name.ts'
 import type { JarState } from '../state/jar-state.ts'
-import { plantsOfStart } from '../state/later-plants.ts'
-
-const keyOf = ({ id, name }: Pick<PlantIn, 'id' | 'name'>): string => id ?? nameKey(name)
-
-const sum = (one: Measured, other: Measured): Measured => ({
-  value: one.value + other.value,
-  plusMinus: Math.hypot(one.plusMinus, other.plusMinus),
-})
+import { plantKey, plantsOfStart } from '../state/later-plants.ts'
 
 /** The plants that are in a jar now, each once: those that went in and were not lifted out since. */
 export function plantsInside(story: JarState): readonly PlantOut[] {
   const inside = new Map<string, PlantOut>()
   for (const entry of story.happened) {
-    if (entry.kind === 'taken_out') for (const plant of entry.plants) inside.delete(keyOf(plant))
+    if (entry.kind === 'taken_out') for (const plant of entry.plants) inside.delete(plantKey(plant))
     if (entry.kind !== 'started' && entry.kind !== 'added') continue
     const plants = entry.kind === 'started' ? plantsOfStart(story).filter(({ addOn }) => addOn === null) : entry.plants
     for (const { id, name, massG } of plants) {
-      const key = keyOf({ id, name })
+      const key = plantKey({ id, name })
       const before = inside.get(key)
-      inside.set(key, { id, name, massG: before === undefined ? massG : sum(before.massG, massG) })
+      inside.set(key, { id, name, massG: before === undefined ? massG : plus(before.massG, massG) })
     }
   }
   return [...inside.values()]

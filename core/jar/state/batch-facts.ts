@@ -1,4 +1,4 @@
-import type { Measured } from '../../quantity/measured/measured.ts'
+import { plus } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { joinSweetenings } from '../../recipe/sweetening.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
@@ -15,11 +15,6 @@ export const ratingsOf = ({ happened }: JarState): readonly number[] =>
 export const notesOf = ({ happened }: JarState): readonly string[] =>
   happened.filter(isTasted).flatMap(({ note }) => (note === null ? [] : [note]))
 
-const sum = (one: Measured, other: Measured): Measured => ({
-  value: one.value + other.value,
-  plusMinus: Math.hypot(one.plusMinus, other.plusMinus),
-})
-
 /**
  * What went in before it was strained: at the start, and what was added while it steeped. Plants that the plan puts in later
  * are told by their `addOn` until they are in.
@@ -33,7 +28,7 @@ export function ingredientsOf(story: JarState): Ingredients {
     (all, more) => ({
       plants: [...all.plants, ...more.plants],
       spirits: [...all.spirits, ...more.spirits],
-      waterG: sum(all.waterG, more.waterG),
+      waterG: plus(all.waterG, more.waterG),
       sweetenings: joinSweetenings([...all.sweetenings, ...more.sweetenings]),
     }),
     { plants, spirits: started.spirits, waterG: started.waterG, sweetenings: started.sweetenings },

@@ -6,8 +6,11 @@ import type { JarState } from './jar-state.ts'
 /** A plant that the plan puts in later and that has not gone in yet. */
 export type PlantToAdd = PlantIn & { readonly addOn: string }
 
+/** The plant itself: by its id, or by its name where the catalogue does not have it. */
+export const plantKey = ({ id, name }: Pick<PlantIn, 'id' | 'name'>): string => id ?? nameKey(name)
+
 export const isSamePlant = (one: PlantIn, other: PlantIn): boolean =>
-  one.id === null ? other.id === null && nameKey(other.name) === nameKey(one.name) : other.id === one.id
+  (one.id === null) === (other.id === null) && plantKey(one) === plantKey(other)
 
 export const plantsToAdd = ({ started, happened }: JarState): readonly PlantToAdd[] =>
   started.plants.filter(

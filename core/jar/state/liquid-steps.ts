@@ -6,7 +6,7 @@ import { plantUnknown } from '../../recipe/plan/unknown-plant.ts'
 import { FILTER_SHARE, type Plant, type Steeping } from '../../recipe/steep.ts'
 import { knownSweetenings } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, PlantIn, ReadAmount, ReadStrength, Strained } from '../entry/entry.ts'
-import { nameKey } from '../entry/jar-name.ts'
+import { plantKey } from './later-plants.ts'
 
 /** What changes a jar's liquid, with everything in it that is known only to within a ±. */
 export type LiquidStep =
@@ -56,8 +56,6 @@ export const isCatalogued = (id: string): boolean => known.has(id)
 
 const steepsAs = ({ id, massG }: Pick<PlantIn, 'id' | 'massG'>): Plant =>
   id !== null && isCatalogued(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ massG })
-
-const plantKey = ({ id, name }: PlantIn): string => id ?? nameKey(name)
 
 /**
  * The plants that went in with the first: a later one only once the jar is strained, its day had come and nothing was said

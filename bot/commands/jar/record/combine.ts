@@ -4,20 +4,17 @@ import { newJarId } from '../../../../core/jar/entry/new-jar-id.ts'
 import { pourApart } from '../../../../core/jar/pour/pour-apart.ts'
 import { pourTogether } from '../../../../core/jar/pour/pour-together.ts'
 import { shareMeant } from '../../../../core/jar/pour/share-meant.ts'
-import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { expectFree, namesTaken } from '../../../../core/jar/state/running-jars.ts'
-import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Jar, Person } from '../../../../store/person.ts'
-import { dayGiven } from '../../../calls/jar-options.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import { amountOf } from '../../options/input-to-portion.ts'
 import { pouredReply } from '../step/poured-reply.ts'
-import { change, enteredBy } from '../step/record-step.ts'
+import { change, enteredBy, momentGiven } from '../step/record-step.ts'
 
 /** The jars after it, the one that holds both first. */
 interface Combined {
@@ -31,7 +28,7 @@ const latest = (jars: readonly Jar[]): Jar['entries'] =>
   jars.map(({ entries }) => entries).toSorted((one, other) => (other.at(-1)?.atMs ?? 0) - (one.at(-1)?.atMs ?? 0))[0]!
 
 function combine(person: Person, input: InputOf<'jar combine'>, context: Context) {
-  const { nowMs, zone, settings } = context
+  const { nowMs } = context
   const { jars } = person
   const [first, second] = [findWhole(input.jar.is, jars), asOptionProblem('with', () => findWhole(input.with.is, jars))]
   const [one, other] = [jarStateOf(first.entries)!, jarStateOf(second.entries)!]
@@ -39,8 +36,7 @@ function combine(person: Person, input: InputOf<'jar combine'>, context: Context
   const into = input.into?.is ?? null
   const others = jars.filter(({ id }) => id !== first.id && id !== second.id)
   if (into !== null) asOptionProblem('into', () => expectFree(into, others))
-  const day = dayGiven('when', input.when, { today: dayAt(zone, nowMs), country: settings.country })
-  const moment = momentOf(day, { nowMs, zone, entries: latest([first, second]) })
+  const moment = momentGiven(input.when, latest([first, second]), context)
   const meta = enteredBy(input, context)
   const read = (amount: typeof input.amount) => (amount === undefined ? null : amountOf(amount.is))
   const part = asOptionProblem('amount', () => shareMeant(one, read(input.amount)))

@@ -1,30 +1,26 @@
 import { newJarId } from '../../../../core/jar/entry/new-jar-id.ts'
 import { pourApart } from '../../../../core/jar/pour/pour-apart.ts'
 import { shareMeant } from '../../../../core/jar/pour/share-meant.ts'
-import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
 import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { expectFree } from '../../../../core/jar/state/running-jars.ts'
-import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Jar } from '../../../../store/person.ts'
-import { dayGiven } from '../../../calls/jar-options.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { amountOf } from '../../options/input-to-portion.ts'
 import { pouredReply } from '../step/poured-reply.ts'
-import { change, enteredBy } from '../step/record-step.ts'
+import { change, enteredBy, momentGiven } from '../step/record-step.ts'
 
 export const jarSplitCommand = defineCommand({
   ...signature('jar split'),
   async run(input, context) {
-    const { nowMs, zone, settings } = context
+    const { nowMs } = context
     const [rest, portion] = await change(context, (person) => {
       const jar = findWhole(input.jar.is, person.jars)
       asOptionProblem('into', () => expectFree(input.into.is, person.jars))
-      const day = dayGiven('when', input.when, { today: dayAt(zone, nowMs), country: settings.country })
-      const moment = momentOf(day, { nowMs, zone, entries: jar.entries })
+      const moment = momentGiven(input.when, jar.entries, context)
       const share = asOptionProblem('amount', () => shareMeant(jarStateOf(jar.entries)!, amountOf(input.amount.is)))
       const made = pourApart(jar, { share, into: input.into.is }, moment, enteredBy(input, context))
       const taken = person.jars.map(({ id }) => id)

@@ -1,4 +1,4 @@
-import type { Happening, HappeningEntry } from '../../../../core/jar/entry/entry.ts'
+import type { Happening, HappeningEntry, Moment } from '../../../../core/jar/entry/entry.ts'
 import type { Unusual } from '../../../../core/jar/record/check-sequence.ts'
 import { momentOf } from '../../../../core/jar/record/entry-time.ts'
 import { hasMovedOn } from '../../../../core/jar/record/is-stale.ts'
@@ -91,12 +91,18 @@ export type Dated = Input & {
   readonly after?: Given<unknown> | undefined
 }
 
+/** When it happened, later than all else of its day in a jar; throws what `momentOf` throws. */
+export const momentGiven = (
+  when: Dated['when'],
+  entries: Jar['entries'],
+  { nowMs, zone, settings }: Pick<Context, 'nowMs' | 'zone' | 'settings'>,
+): Moment =>
+  momentOf(dayGiven('when', when, { today: dayAt(zone, nowMs), country: settings.country }), { nowMs, zone, entries })
+
 /** A step put into a jar's story; throws where it cannot follow. */
 export function recordIn(jar: Jar, input: Dated, step: Step, context: Context): Recorded {
-  const { nowMs, zone, settings } = context
-  const setting = { today: dayAt(zone, nowMs), country: settings.country }
   const before = jarStateOf(jar.entries)!
-  const moment = momentOf(dayGiven('when', input.when, setting), { nowMs, zone, entries: jar.entries })
+  const moment = momentGiven(input.when, jar.entries, context)
   const unchanged = { jar, story: before, unusual: [], isAlready: true, cautions: [] }
   if (typeof input.after?.is === 'number' && hasMovedOn(jar.entries, input.after.is)) {
     return { ...unchanged, entry: before.happened.at(-1)!, held: 'moved_on' }
