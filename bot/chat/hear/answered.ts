@@ -86,8 +86,8 @@ async function lastHeard(
   if (what === 'let_be') return heard({ ok: true, path: 'talk', reply: said('talk_let_be') })
   const call = dispatch.talk?.of(whoAt(dispatch.userId, place), dispatch.nowMs).call ?? null
   if (call === null) return asked(null, { code: 'not_understood', problem: 'talk_no_last', values: {} }, null)
-  const { outcome, shown } = await moreOf(invocation(call), dispatch)
-  return { ...heard(outcome, written(call)), shown }
+  const { lead, outcome, shown } = await moreOf(invocation(call), dispatch)
+  return { ...heard(outcome, written(call)), shown, ...(lead !== null && { lead }) }
 }
 
 /** What a reading comes to: its call is run, its question asked, or it is said that it was not understood. */

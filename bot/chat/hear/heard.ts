@@ -2,6 +2,7 @@ import type { Kitchen } from '../../text/kitchen.ts'
 import type { DepthShown } from '../depth.ts'
 import type { CallOutcome, Failure } from '../run/execute.ts'
 import type { HelpPage } from '../run/help.ts'
+import type { MoreLead } from '../run/more.ts'
 
 /** What became of a line that somebody typed, and how it was understood. */
 export interface Heard {
@@ -12,6 +13,8 @@ export interface Heard {
   readonly choices: readonly string[]
   /** What is shown of the reply; left out: what the surface usually shows. */
   readonly shown?: DepthShown
+  /** Of the rest of a reply: how old it is, or that there is none. */
+  readonly lead?: MoreLead
   readonly kitchen?: Kitchen
 }
 

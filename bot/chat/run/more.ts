@@ -56,11 +56,23 @@ const nowOf = ({ path, options }: Invocation): Invocation => {
   return { path: 'jar show', options: { jar } }
 }
 
+/** For whoever asked, without what stands with the first screen already. */
+function alone(outcome: CallOutcome): CallOutcome {
+  if (!outcome.ok) return outcome
+  const { files: _, posted: __, visibility, ...reply } = outcome.reply
+  return { ...outcome, reply: { ...reply, ...(visibility === 'confidential' && { visibility }) } }
+}
+
 /**
  * The rest of a reply. It is as old as the reply where nothing has happened since; else a call that only shows is run
  * again, and in the place of one that records stands what is known now. Never throws.
  */
 export async function moreOf(call: Invocation, dispatch: Dispatch): Promise<MoreSaid> {
+  const { outcome, ...said } = await restOf(call, dispatch)
+  return { ...said, outcome: alone(outcome) }
+}
+
+async function restOf(call: Invocation, dispatch: Dispatch): Promise<MoreSaid> {
   const { replies, userId, nowMs, store, log } = dispatch
   const last = replies?.of(userId, call, nowMs) ?? null
   if (last !== null) {

@@ -81,7 +81,8 @@ const OFFERED: readonly (readonly [label: string, line: string])[] = [
 /** What somebody said in their own words, as messages: how it was read, the answer, or a question whose answers are buttons. */
 export async function saidToSentence(line: string, dispatch: CallDispatch): Promise<SaidMessages> {
   const heard: Heard = await hear(line, dispatch)
-  const { outcome, read, choices, shown } = heard
+  const { outcome, read, choices, shown, lead } = heard
+  const { console, more } = dispatch.language
   if (!outcome.ok && outcome.error.code === 'not_understood') {
     const buttons = await Promise.all(OFFERED.map(([label, line]) => buttonsFor([line], dispatch, label)))
     return sentenceWith(sentenceOf(outcome, dispatch), buttons.flat(), dispatch)
@@ -90,12 +91,15 @@ export async function saidToSentence(line: string, dispatch: CallDispatch): Prom
     return sentenceWith(sentenceOf(outcome, dispatch), await buttonsFor(choices, dispatch), dispatch)
   }
   if (!('reply' in outcome)) return messagesOf(outcome, dispatch)
+  if (lead === 'nothing') return sentenceWith(more.nothing(), [], dispatch)
+  const readAs = read === null ? null : console.readAs(read)
+  const led = lead === undefined ? readAs : more[lead]()
   const { outcome: whole, zone } = await withUnsent(outcome, dispatch)
   await keepReply(whole, dispatch)
   return messagesOf(whole, dispatch, {
     zone,
     ...(shown !== undefined && { shown }),
-    ...(read !== null && { lead: dispatch.language.console.readAs(read) }),
+    ...(led !== null && { lead: led }),
   })
 }
 

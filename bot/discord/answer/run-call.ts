@@ -97,11 +97,7 @@ export async function saidMore(read: () => Promise<string>, dispatch: CallDispat
   const { lead, outcome, shown } = await moreOf(asked.result, dispatch)
   if (!outcome.ok) return messagesOf(outcome, dispatch)
   if (lead === 'nothing') return sentenceSaid(language.more.nothing(), dispatch)
-  // It is for whoever asked, and its pictures stand above.
-  const { files: _, posted: __, visibility, ...reply } = outcome.reply
-  const isConfidential = visibility === 'confidential'
-  const alone = { ...outcome, reply: { ...reply, ...(isConfidential && { visibility }) } }
-  return messagesOf(alone, dispatch, { shown, ...(lead !== null && { lead: language.more[lead]() }) })
+  return messagesOf(outcome, dispatch, { shown, ...(lead !== null && { lead: language.more[lead]() }) })
 }
 
 /** Opens a line in a form of one field, to be changed and sent. Never throws. */

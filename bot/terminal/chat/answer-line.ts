@@ -96,12 +96,12 @@ export const answer = async (
 ): Promise<Answer> => {
   if (MORE.test(line.trim())) return rest(dispatch, speech, show)
   const heard = await hear(line, dispatch, speech.commands)
-  const { outcome, shown } = heard
+  const { outcome, shown, lead } = heard
   const called = () => (outcome.path === null ? null : { path: outcome.path, options: {} })
   const files = await saved(outcome, speech, saveFile, dispatch.log)
   if ('reply' in outcome) await keepReply(outcome, dispatch)
   const said = await attempt(
-    () => show({ outcome, heard, ...(shown !== undefined && { shown }) }, speech, files),
+    () => show({ outcome, heard, ...(shown !== undefined && { shown }), ...(lead && { lead }) }, speech, files),
     called,
     dispatch.log,
   )

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { newLastReplies } from '../../../bot/chat/last-replies.ts'
+import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
@@ -48,4 +49,19 @@ describe('more, typed', () => {
     expect(more.split('\n')[0]).toBe(en.more.moved_on())
     expect(more).toContain('sweetened')
   })
+
+  it.each(['why?', 'how sure?'])(
+    'is as old as it says where it is asked for as %s, and draws no picture twice',
+    async (line) => {
+      const desk = testDesk({ asker: { ...asking(), talk: newTalkMemory() } })
+      await desk.firstOf('/jar start lemon of:10 lemons spirit:1 l 95%')
+      await desk.firstOf('/jar strain lemon measured:930 ml')
+      await desk.run('/jar sweeten lemon water:1.5 l sugar:500 g')
+      expect(await desk.firstOf(line)).toContain(en.more.moved_on())
+      await desk.firstOf('/jar list picture:yes')
+      expect(desk.files()).not.toHaveLength(0)
+      await desk.firstOf(line)
+      expect(desk.files()).toHaveLength(0)
+    },
+  )
 })
