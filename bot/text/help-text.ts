@@ -9,9 +9,17 @@ export interface FirstLine {
   readonly what: string
 }
 
+/** A sentence that is understood, and the line that it stands for. */
+export interface FirstSaid {
+  readonly said: string
+  readonly line: string
+}
+
 /** The page of help that comes first. */
 export interface HelpText extends Sayings<'startHere' | 'byTopic' | 'everything' | 'oneCommand'> {
   /** In the order in which somebody new types them. */
   first(): readonly FirstLine[]
+  /** For whoever was not understood: three things that can be said. */
+  said(): readonly FirstSaid[]
   readonly topics: Readonly<Record<HelpTopic, string>>
 }

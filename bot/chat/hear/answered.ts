@@ -135,7 +135,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const path = 'trouble'
       const call = { path, options: reading.options }
       if (byPath(path, dispatch.commands) !== null) return heard(await execute(call, dispatch), lineOf(call))
-      const lines = whatItCanDo([])
+      const lines = whatItCanDo([], dispatch.language.help)
       return asked(
         path,
         { code: 'not_understood', problem: 'talk_lost', values: { lines, isSentence: isSentence(line) } },
@@ -144,7 +144,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       )
     }
     default: {
-      const lines = whatItCanDo(reading.kind === 'lost' ? reading.nearest : [])
+      const lines = whatItCanDo(reading.kind === 'lost' ? reading.nearest : [], dispatch.language.help)
       return asked(
         null,
         { code: 'not_understood', problem: 'talk_lost', values: { lines, isSentence: isSentence(line) } },

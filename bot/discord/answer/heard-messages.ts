@@ -71,20 +71,14 @@ async function sentenceWith(text: string, buttons: readonly Button[], dispatch: 
 const sentenceOf = (failure: Failure, { language, assumedZone }: CallDispatch): string =>
   explain(failure, { words: speechIn(language, assumedZone).words, commands: language.commands })
 
-/** Three things that it can do, for whoever was not understood: what is said of them, and the line. */
-const OFFERED: readonly (readonly [label: string, line: string])[] = [
-  ['10 lemons and a litre of 95%', '/plan of:10 lemons spirit:1 l 95%'],
-  ['how much ginger per litre?', '/botanical of:ginger'],
-  ['what’s on?', '/jar list'],
-]
-
 /** What somebody said in their own words, as messages: how it was read, the answer, or a question whose answers are buttons. */
 export async function saidToSentence(line: string, dispatch: CallDispatch): Promise<SaidMessages> {
   const heard: Heard = await hear(line, dispatch)
   const { outcome, read, choices, shown, lead } = heard
   const { console, more } = dispatch.language
   if (!outcome.ok && outcome.error.code === 'not_understood') {
-    const buttons = await Promise.all(OFFERED.map(([label, line]) => buttonsFor([line], dispatch, label)))
+    const offered = dispatch.language.help.said()
+    const buttons = await Promise.all(offered.map(({ said, line }) => buttonsFor([line], dispatch, said)))
     return sentenceWith(sentenceOf(outcome, dispatch), buttons.flat(), dispatch)
   }
   if (!outcome.ok && choices.length > 0) {

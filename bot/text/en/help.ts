@@ -8,6 +8,11 @@ export const helpText: HelpText = {
     { line: '/jar start lemon of:10 lemons spirit:1 l 95%', what: 'when it’s in the jar' },
     { line: '/jar list', what: 'what’s due today' },
   ],
+  said: () => [
+    { said: '10 lemons and a litre of 95%', line: '/plan of:10 lemons spirit:1 l 95%' },
+    { said: 'how much ginger per litre?', line: '/botanical of:ginger' },
+    { said: 'what’s on?', line: '/jar list' },
+  ],
   byTopic: () => 'More, by topic',
   topics: {
     planning: 'plans, plants, and what can hurt',

@@ -76,7 +76,7 @@ export const measureSentences = {
   actions: {
     measure_read_again: () => 'Read it again, with what it shows then',
     measure_two: () => 'Refractometer and hydrometer',
-    measure_boiling: () => 'Hydrometer before and after boiling',
+    measure_boiling: () => 'Hydrometer, boiled with water, no flame',
     measure_sugar: () => 'Hydrometer, sugar known',
     measure_recipe: () => 'No instrument',
   },

@@ -26,6 +26,12 @@ function* readingTexts({ value: { value, plusMinus }, scale }: HydrometerRead): 
 export const writeHydrometer = (reading: HydrometerRead): string =>
   firstReadAs(reading, atTemperature(readingTexts(reading), reading.atC), parseHydrometer)
 
-/** `26.5 Brix`. */
+/** A refractometer's scale goes without saying. */
+function* brixTexts(reading: RefractometerRead): Iterable<string> {
+  for (const text of readingTexts(reading)) yield text.replace(WRITTEN.brix, '')
+  yield* readingTexts(reading)
+}
+
+/** `26.5`. */
 export const writeBrix = (reading: RefractometerRead): string =>
-  firstReadAs(reading, atTemperature(readingTexts(reading), reading.atC), parseBrix)
+  firstReadAs(reading, atTemperature(brixTexts(reading), reading.atC), parseBrix)
