@@ -1,3 +1,4 @@
+import { sameName } from '../../../core/jar/entry/jar-name.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Jar } from '../../../store/person.ts'
@@ -23,6 +24,10 @@ const OF_JAR: Readonly<Record<string, readonly OptionsRead[]>> = {
   'jar filter': MEASURED,
   'jar later': [[['until', 'in 2 weeks']]],
   'jar rename': [[['to', 'midwinter lemon']]],
+  'jar split': ['500 ml', '200 ml', '50 ml'].map((text) => [
+    ['amount', text],
+    ['into', 'the other half'],
+  ]),
   'jar strain': MEASURED,
   'jar sweeten': [
     [
@@ -66,9 +71,12 @@ const names = (jars: readonly Jar[]): readonly string[] => {
 /** The line of a call about a jar with what it lacks, of the jar that was named or of any. */
 export async function exampleOfJar(call: Invocation, jars: readonly Jar[], attempt: Try): Promise<Tried> {
   const { jar } = call.options
+  const all = names(jars).slice(0, MOST_TRIED)
+  const others = (name: string): readonly OptionsRead[] =>
+    all.filter((other) => !sameName(other, name)).map((other) => [['with', other]])
   let failed: CallOutcome | null = null
-  for (const name of jar === undefined ? names(jars).slice(0, MOST_TRIED) : [jar]) {
-    for (const more of OF_JAR[call.path] ?? [[]]) {
+  for (const name of jar === undefined ? all : [jar]) {
+    for (const more of call.path === 'jar combine' ? others(name) : (OF_JAR[call.path] ?? [[]])) {
       const meant = withOptions(call, [['jar', name], ...more.filter(([option]) => !(option in call.options))])
       const tried = await attempt(meant)
       if (tried.ok) return { line: lineOf(meant) }

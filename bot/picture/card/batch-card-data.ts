@@ -1,4 +1,4 @@
-import { ingredientsOf, ratingsOf, steepedDays } from '../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold, ratingsOf, steepedDays } from '../../../core/jar/state/batch-facts.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { isSamePlant, plantsTakenAsAdded } from '../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
@@ -12,7 +12,7 @@ import type { BatchCardData, LaterPlant, Milestone, Shares } from '../../text/me
 export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
   const { story, stage, contents, agenda } = view
   const { outcome, isEmpty, strength } = contents
-  const inJar = ingredientsOf(story)
+  const inJar = ingredientsTold(story)
   return {
     name: story.name,
     stage,

@@ -1,5 +1,5 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
-import { ingredientsOf, plantsPouredIn } from '../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { forGuests } from '../../../core/label/for-guests.ts'
@@ -71,7 +71,7 @@ function plannedDanger({ strength }: Pick<BottleLabelData, 'strength'>, { starte
 export function bottleLabelData(view: JarView, volumeMl: number | null): BottleLabelData {
   const { jar, story } = view
   const made = becomes(view)
-  const plants = [...ingredientsOf(story).plants, ...plantsPouredIn(story)]
+  const { plants } = ingredientsTold(story)
   const ready = story.readyOn
   // A jar that may not keep while it steeps may become what does.
   const now = view.dangers.find(({ kind }) => kind !== 'undecided' || made.strength !== 'planned')

@@ -1,4 +1,4 @@
-import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import type { JarTagData } from '../../text/messages/pictures.ts'
 import { isFlammable } from '../draw/flammable-mark.ts'
@@ -13,7 +13,7 @@ export function jarTagData({ jar, story, contents, dangers }: JarView): JarTagDa
     started: started.day,
     strainFrom,
     strainBy,
-    inJar: ingredientsOf(story),
+    inJar: ingredientsTold(story),
     abvPercent: abvPercent.value > 0 ? abvPercent : null,
     danger: dangers[0]?.kind ?? null,
     isFlammable: abvPercent.value > 0 && (story.strained === null || isFlammable(abvPercent)),

@@ -74,6 +74,8 @@ export const jarProblems = {
     `Some of ${jar} and ${other} makes a jar of its own. Give it a name, for example into:${free}`,
   undo_other_first: ({ jar, other }) =>
     `${jar} was poured together with ${other}, and ${other} has moved on since. Undo that first: ${lineOf(call('jar undo', { jar: other }))}`,
+  two_batches: ({ jar, other }) =>
+    `${jar} has ${other} poured in, and I can only share one batch. Next time, share them before you pour them together.`,
   not_in_jar: ({ jar, typed, plants }) =>
     plants.length === 0
       ? `There's nothing in ${jar} to lift out.`

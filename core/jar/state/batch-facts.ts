@@ -52,6 +52,12 @@ export function restedDays({ strained, sweetened, happened, ended }: JarState): 
 export const plantsPouredIn = ({ happened }: JarState): readonly PlantIn[] =>
   happened.flatMap((entry) => (entry.kind === 'poured_in' ? entry.plants : []))
 
+/** What is told of a jar: what went in, and the plants that came with liquid of others. */
+export function ingredientsTold(story: JarState): Ingredients {
+  const own = ingredientsOf(story)
+  return { ...own, plants: [...own.plants, ...plantsPouredIn(story)] }
+}
+
 /** The plants of the catalogue that ever went in, each once, also those that were to go in later. */
 export const plantIdsIn = ({ happened }: JarState): readonly string[] => [
   ...new Set(

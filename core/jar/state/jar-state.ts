@@ -1,6 +1,7 @@
 import { once } from '../../once.ts'
 import { addDays, dayFromIso, type IsoDay, isoDay } from '../../quantity/time/calendar-day.ts'
 import type { HappeningEntry, HappeningKind, JarEntry } from '../entry/entry.ts'
+import { nameIn } from '../entry/name-in.ts'
 import { effective } from '../entry/standing-entries.ts'
 
 /** The entry of one kind. */
@@ -37,13 +38,6 @@ const USUAL_REST_DAYS = 30
 const last = <Kind extends HappeningKind>(happened: readonly HappeningEntry[], kind: Kind): Of<Kind> | null =>
   (happened.findLast((entry) => entry.kind === kind) as Of<Kind> | undefined) ?? null
 
-/** What it was called last, after its start. */
-const nameOf = (happened: readonly HappeningEntry[]): string | null =>
-  happened.reduce<string | null>((name, entry) => {
-    if (entry.kind === 'renamed') return entry.name
-    return entry.kind === 'poured_in' ? (entry.into ?? name) : name
-  }, null)
-
 const pouredAway = (happened: readonly HappeningEntry[]): Of<'parted'> | null =>
   (happened.find((entry) => entry.kind === 'parted' && entry.kept.value === 0) as Of<'parted'> | undefined) ?? null
 
@@ -59,7 +53,7 @@ export const jarStateOf = once((entries: readonly JarEntry[]): JarState | null =
   ]
   const restsFrom = sweetened ?? (bottled === null ? null : strained)
   return {
-    name: nameOf(happened) ?? started.name,
+    name: nameIn(happened) ?? started.name,
     started,
     happened,
     strained,

@@ -25,6 +25,8 @@ export interface JarProblems {
   pour_where: { readonly jar: string; readonly other: string; readonly free: string }
   /** What was poured between two jars can only be taken back in both; in `other` something happened since. */
   undo_other_first: { readonly jar: string; readonly other: string }
+  /** Another jar was poured in: a code holds one batch. */
+  two_batches: { readonly jar: string; readonly other: string }
   /** A plant is to be lifted out that is not in. */
   not_in_jar: {
     readonly jar: string

@@ -1,3 +1,4 @@
+import { DomainError } from '../../domain-error.ts'
 import { RANGES, type Recipe } from '../../recipe/code/recipe.ts'
 import { batchOf, ceil, floor, rounded, roundedTargets, within } from '../../recipe/code/recipe-batch.ts'
 import { recipeWish, type SaidOfBatch } from '../../recipe/code/recipe-wish.ts'
@@ -10,10 +11,14 @@ import type { JarState } from './jar-state.ts'
 import { madeBatch } from './made-batch.ts'
 
 /**
- * A jar as it really went, with nothing of its maker, in the numbers of a code. Throws `plant_unshared`, `nothing_to_share`, and what
+ * A jar as it really went, with nothing of its maker, in the numbers of a code. Throws `two_batches`, `plant_unshared`, `nothing_to_share`, and what
  * `plan` refuses now.
  */
 export function recipeOf(story: JarState): Recipe {
+  const poured = story.happened.find((entry) => entry.kind === 'poured_in')
+  if (poured !== undefined) {
+    throw new DomainError('unreachable', 'two_batches', { jar: story.name, other: poured.other })
+  }
   const { targets, ...made } = madeBatch(story)
   return withTargets(rounded({ ...made, targets: null }), targets)
 }

@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { lineOf } from '../../../bot/calls/write-line.ts'
+import { viewOf } from '../../../bot/commands/jar/known/view-of.ts'
+import { batchCardData } from '../../../bot/picture/card/batch-card-data.ts'
+import { bottleLabelData } from '../../../bot/picture/label/bottle-label-data.ts'
+import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
 import { plantIdsIn, plantsPouredIn } from '../../../core/jar/state/batch-facts.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { jarDesk, numberIn } from './desk.ts'
 
 /** Two jars that were strained, a lemon of 900 ml and an orange of 600 ml. */
@@ -105,6 +110,47 @@ describe('/jar combine', () => {
     await desk.ask('/jar combine lemon with:almond')
     expect(await plants()).toContain('almond_sweet')
     expect(plantsPouredIn(await desk.storyOf('lemon')).map(({ id }) => id)).toEqual(['almond_sweet'])
+  })
+
+  it('tells the plants of both on every view, and shares no batch of the two', async () => {
+    const desk = jarDesk('2026-11-01')
+    await desk.ask('/jar start lemon of:10 lemons spirit:1 l 95%')
+    await desk.ask('/jar start almond of:200 g almonds spirit:700 ml 60%')
+    desk.at('2026-11-20')
+    await desk.ask('/jar strain lemon measured:900 ml')
+    await desk.ask('/jar strain almond measured:600 ml')
+    await desk.ask('/jar combine lemon with:almond')
+    for (const line of ['/jar show lemon', '/notebook']) expect(await desk.textOf(line), line).toMatch(/almond/i)
+    const { jars, settings } = await desk.person()
+    const jar = jars.find(({ entries }) => jarStateOf(entries)?.name === 'lemon')!
+    const view = viewOf(jar, { nowMs: Date.parse('2026-11-20T12:00Z'), settings, assumedZone: 'UTC' })!
+    for (const { plants } of [
+      jarTagData(view).inJar,
+      batchCardData(view, '2026-11-20').inJar,
+      bottleLabelData(view, 500),
+    ]) {
+      expect(plants.map(({ id }) => id)).toContain('almond_sweet')
+    }
+    const outcome = await desk.run('/share lemon')
+    expect(outcome.ok ? null : outcome.error.problem).toBe('two_batches')
+  })
+
+  it.each(['/jar combine lemon', '/jar split lemon'])('offers a line that runs for %s', async (typed) => {
+    const desk = await twoJars()
+    const example = (await desk.textOf(typed))
+      .replaceAll('\n', ' ')
+      .match(/\/jar .*/)![0]
+      .trim()
+    expect(example.startsWith(typed)).toBe(true)
+    expect(example.length).toBeGreaterThan(typed.length)
+    expect((await desk.run(example)).ok).toBe(true)
+  })
+
+  it('undoes by the name that it got', async () => {
+    const desk = await twoJars()
+    await desk.ask('/jar combine lemon with:orange into:citrus')
+    const { data } = await desk.ask('/jar undo citrus')
+    expect(JSON.stringify(data)).toMatch(/citrus/)
   })
 
   it('refuses a jar with itself, one that steeps, and one in bottles', async () => {

@@ -1,4 +1,4 @@
-import { ingredientsOf, notesOf, ratingsOf, restedDays, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold, notesOf, ratingsOf, restedDays, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { sugars } from '../../../../core/recipe/sweetening.ts'
 import type { Data } from '../../../chat/reply.ts'
@@ -9,7 +9,7 @@ import { jarBrief } from './jar-data.ts'
 export function batchData(view: JarView): { readonly [name: string]: Data } {
   const { story, contents } = view
   const { volumeMl, abvPercent, sugarGPerL } = contents.outcome
-  const { plants, spirits, waterG, sweetenings } = ingredientsOf(story)
+  const { plants, spirits, waterG, sweetenings } = ingredientsTold(story)
   return {
     ...jarBrief(view),
     startedOn: story.started.day,

@@ -1,5 +1,5 @@
 import { sameName } from '../../../../core/jar/entry/jar-name.ts'
-import { ingredientsOf, notesOf, ratingsOf, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold, notesOf, ratingsOf, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
 import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
@@ -30,7 +30,7 @@ function rowOf(view: JarView, isShort: boolean): Row {
       : {
           group: 'cells',
           key: 'batch',
-          values: { ...batch, inJar: ingredientsOf(story), notes: notesOf(story) },
+          values: { ...batch, inJar: ingredientsTold(story), notes: notesOf(story) },
         },
   }
 }

@@ -1,5 +1,5 @@
 import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
-import { ingredientsOf, ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold, ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
@@ -31,7 +31,7 @@ function contentRows({ contents, story }: JarView): readonly Row[] {
   const { volumeMl, abvPercent, sugarGPerL } = outcome
   const { targets } = story.started
   return [
-    row('jar_holds', { group: 'cells', key: 'jar_holds', values: ingredientsOf(story) }),
+    row('jar_holds', { group: 'cells', key: 'jar_holds', values: ingredientsTold(story) }),
     ...(isEmpty
       ? []
       : [
