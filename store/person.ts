@@ -114,7 +114,7 @@ export interface SetAside {
 
 /** Everything that is stored about one person. */
 export interface Person {
-  readonly version: 5
+  readonly version: 6
   readonly settings: Settings
   readonly jars: readonly Jar[]
   readonly nudges: readonly Nudge[]
@@ -129,7 +129,7 @@ export interface Person {
 }
 
 export const NOBODY: Person = {
-  version: 5,
+  version: 6,
   settings: {
     units: null,
     country: null,

@@ -106,9 +106,9 @@ export const settingsSchema = z.strictObject({
   freezerC: z.number().min(-40).max(0).nullable().exactOptional(),
 })
 
-/** A person of version 5 as it stands in a file, without its check and stamp; what is not named here is refused. */
+/** A person of version 6 as it stands in a file, without its check and stamp; what is not named here is refused. */
 export const personSchema = z.strictObject({
-  version: z.literal(5),
+  version: z.literal(6),
   settings: settingsSchema,
   jars: z.array(jarSchema),
   nudges: z.array(nudgeSchema),

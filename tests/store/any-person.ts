@@ -135,7 +135,7 @@ const share: fc.Arbitrary<Share> = fc.record({
 /** Any person that the types allow and the bot could write, in no sensible story. */
 export const anyPerson: fc.Arbitrary<Person> = fc.record(
   {
-    version: fc.constant(5),
+    version: fc.constant(6),
     settings: fc.record({
       units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
       country: fc.constantFrom(null, 'IT', 'GB'),

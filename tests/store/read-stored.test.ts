@@ -17,6 +17,7 @@ const THIRD = readFileSync(new URL('version-3.json', import.meta.url), 'utf8')
 
 const FOURTH = readFileSync(new URL('version-4.json', import.meta.url), 'utf8')
 const FIFTH = readFileSync(new URL('version-5.json', import.meta.url), 'utf8')
+const SIXTH = readFileSync(new URL('version-6.json', import.meta.url), 'utf8')
 
 const kindsIn = (read: Stored): readonly string[] =>
   read.kind === 'person'
@@ -61,6 +62,7 @@ it('makes fields of what was typed in version 3', () => {
 it.each([
   ['4', FOURTH],
   ['5', FIFTH],
+  ['6', SIXTH],
 ])('reads the file of version %s as it was written, but for its check and its stamp', (_, text) => {
   const { check, due, ...written } = JSON.parse(text)
   const person = { ...written, version: KNOWN_VERSION }
@@ -71,7 +73,7 @@ it.each([
 })
 
 it('has a kept file in which everything happened that can happen to a jar', () => {
-  expect(kindsIn(readStored(FIFTH))).toEqual([...ENTRY_KINDS, ...NEWER_KINDS, 'measured'].sort())
+  expect(kindsIn(readStored(SIXTH))).toEqual([...ENTRY_KINDS, ...NEWER_KINDS, 'measured'].sort())
 })
 
 it('reads whatever the types let us write', () => {
@@ -170,8 +172,8 @@ describe('what was not written by us', () => {
 })
 
 it('leaves a newer version alone', () => {
-  expect(readStored('{"version":6,"anything":true}')).toEqual({ kind: 'newer', version: 6 })
-  expect(KNOWN_VERSION).toBe(5)
+  expect(readStored('{"version":7,"anything":true}')).toEqual({ kind: 'newer', version: 7 })
+  expect(KNOWN_VERSION).toBe(6)
 })
 
 it('migrates step by step from any version', () => {

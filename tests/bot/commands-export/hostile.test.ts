@@ -18,17 +18,17 @@ describe('/notebook import: refuses, with nothing changed,', () => {
     ['NaN', (file) => file.replace('"value":1000', '"value":NaN'), /no whole JSON file/],
     [
       'a newer version',
-      (file) => file.replace('"version":3', '"version":4'),
-      /newer Larderbell \(version 4, I know up to 3\)/,
+      (file) => file.replace('"version":4', '"version":5'),
+      /newer Larderbell \(version 5, I know up to 4\)/,
     ],
     [
       'a key of its own',
-      (file) => file.replace('"version":3', '"version":3,"userId":"123456789012345678"'),
+      (file) => file.replace('"version":4', '"version":4,"userId":"123456789012345678"'),
       /“userId”/,
     ],
     [
       '__proto__ outside',
-      (file) => file.replace('"version":3', '"version":3,"__proto__":{"polluted":1}'),
+      (file) => file.replace('"version":4', '"version":4,"__proto__":{"polluted":1}'),
       /“__proto__”/,
     ],
   ])('%s', async (_, change, message) => {
