@@ -10,7 +10,7 @@ import { SHELVES } from './shelves.ts'
 
 const files = Object.fromEntries(SENTENCE_FILES.map((name) => [name, sentencesOf(name)]))
 const sentences = Object.values(files).flat()
-const ours = [...files['own-1']!, ...files.held!]
+const ours = [...files['own-1']!, ...files['own-2']!, ...files.held!]
 const offTopic = readOffTopic()
 const dangers = readDangers()
 
@@ -39,6 +39,7 @@ describe('the sentences', () => {
   it('are as many as were written, a fifth of ours Italian', () => {
     expect(files.open!.length + files['open-2']!.length).toBe(164)
     expect(files['own-1']!.length).toBeGreaterThanOrEqual(210)
+    expect(files['own-2']!.length).toBe(240)
     expect(files.held!.length).toBeGreaterThanOrEqual(210)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)

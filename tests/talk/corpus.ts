@@ -6,8 +6,10 @@ import { SHELVES, type Shelf } from './shelves.ts'
 /**
  * Sentences as people type them, and what each of them means: what the reader of sentences is measured against. All were
  * written for this project. `open` and `open-2` came first, and the reader was written with an eye on them. `own-1` was
- * written by somebody who had not seen the reader nor its words. `held` is the other half of the same sentences, cut by
- * chance: whoever works on the reader looks at its totals only, or it measures nothing.
+ * written by somebody who had not seen the reader nor its words. `held` is the other half of the sentences of `own-1`, cut
+ * by chance: whoever works on the reader looks at its totals only, or it measures nothing. `own-2` was written later by
+ * somebody else who had not seen the reader nor its words either, but the form of these files, the names of plants and
+ * entries, and core's words for symptoms: it is for development.
  *
  * `after` is what was typed before in the same talk, `shelf` the jars that there are. A value is in the unit of its name,
  * whatever unit was typed; a strength is in % vol, `sugar` and a `to_sweetness` that is a number in g/L. Spirits of a kind
@@ -176,7 +178,7 @@ export type Sentence = z.output<typeof sentence>
 export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
-export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'held'] as const
+export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'own-2', 'held'] as const
 
 const linesOf = <Line>(name: string, line: z.ZodType<Line>): readonly Line[] =>
   readFileSync(join(import.meta.dirname, `${name}.jsonl`), 'utf8')
