@@ -64,6 +64,8 @@ export interface PictureText {
   readonly tag: {
     started(of: Pick<JarTagData, 'started'>): string
     strain(of: Pick<JarTagData, 'strainFrom' | 'strainBy'>): string
+    /** Empty where nobody knows. */
+    best(of: Pick<JarTagData, 'bestUntil'>): string
     strength(of: Pick<JarTagData, 'abvPercent'>, format: Format): string
     inIt(inJar: Ingredients, format: Format): string
     flammable(): string

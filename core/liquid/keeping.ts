@@ -87,9 +87,3 @@ export function keepsFromPercent(dissolvedSugarGPerL: number): number {
   }
   return KEEPS_ABV_PERCENT
 }
-
-/** A computed strength may miss its round number by the last digit, % vol. */
-const LAST_DIGIT_PERCENT = 1e-6
-
-/** Whether it is good for about a year in a cupboard, its bottles closed, % vol. Common practice, no source. */
-export const keepsAYear = (abvPercent: number): boolean => abvPercent >= KEEPS_ABV_PERCENT - LAST_DIGIT_PERCENT

@@ -1,5 +1,6 @@
-import { keepsAYear } from '../../../core/liquid/keeping.ts'
+import { shelfLife } from '../../../core/botanical/limits/shelf-life.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { addMonths } from '../../../core/quantity/time/calendar-day.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
@@ -55,14 +56,18 @@ function steepRows(plan: Plan, schedule: Schedule): readonly Row[] {
   ]
 }
 
-function readyRows({ outcome, keeping }: Plan, { restDays, bestBefore }: Schedule): readonly Row[] {
-  const isWeak = !keepsAYear(outcome.abvPercent.value)
+function readyRows({ plants, targets, keeping }: Plan, { restDays, sweetenBy }: Schedule): readonly Row[] {
+  const life = shelfLife(
+    plants.map(({ botanical }) => botanical),
+    { abvPercent: targets.abvPercent, keeping },
+  )
+  const months = life?.months ?? null
   return [
     row('plan_rest', { group: 'cells', key: 'plan_rest', values: { restDays } }),
     row('plan_ready', {
       group: 'cells',
       key: 'plan_ready',
-      values: { bestBefore: isWeak ? null : bestBefore, isForWeeks: keeping !== 'keeps' },
+      values: { bestUntil: months === null ? null : addMonths(sweetenBy, months), isForWeeks: keeping !== 'keeps' },
     }),
   ]
 }

@@ -1,13 +1,10 @@
-import type { Botanical } from '../../../core/botanical/botanical.ts'
-import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import { OPENED_MONTHS, type ShelfLife, shelfLife } from '../../../core/botanical/limits/shelf-life.ts'
-import { plantIdsIn } from '../../../core/jar/state/batch-facts.ts'
-import { isCatalogued } from '../../../core/jar/state/liquid-steps.ts'
+import { openedMonths, type ShelfLife, type ShelfPlant, shelfLife } from '../../../core/botanical/limits/shelf-life.ts'
+import { bestUntil, shelfPlantsIn } from '../../../core/jar/state/best-until.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { delleUnits, type Keeping, keepingOf, surelyDissolvedGPerL } from '../../../core/liquid/keeping.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, sugarGPerL } from '../../../core/quantity/measured/precision.ts'
-import { addMonths, dayFromIso, type IsoDay, isoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
@@ -24,29 +21,32 @@ type Input = InputOf<'keeping'>
 
 /** What is asked about. */
 interface Kept {
-  readonly plants: readonly Botanical[]
+  readonly plants: readonly ShelfPlant[]
   readonly abvPercent: Measured | null
   readonly sugarGPerL: Measured
-  /** From when on its months count; null where nobody knows. */
-  readonly from: IsoDay | null
+  /** Null where nobody knows from when on its months count. */
+  readonly until: IsoDay | null
 }
 
 function ofJar({ story, contents }: JarView): Kept {
   const { outcome, isEmpty } = contents
-  const plants = plantIdsIn(story).filter(isCatalogued).map(botanicalById)
-  const from = story.bottled?.day ?? story.sweetened?.day ?? story.strained?.day ?? null
-  return { plants, abvPercent: isEmpty ? null : outcome.abvPercent, sugarGPerL: outcome.sugarGPerL, from }
+  return {
+    plants: shelfPlantsIn(story),
+    abvPercent: isEmpty ? null : outcome.abvPercent,
+    sugarGPerL: outcome.sugarGPerL,
+    until: bestUntil(story),
+  }
 }
 
 const ofLine = ({ of, strength, sweetness }: Input): Kept => ({
   plants: (of?.is ?? []).flatMap((each) => ('botanical' in each ? [each.botanical] : [])),
   abvPercent: strength === undefined ? null : abvPercent(strength.is, 'hydrometer'),
   sugarGPerL: sweetness === undefined ? exactly(0) : sugarGPerL(sweetness.is),
-  from: null,
+  until: null,
 })
 
 function headlineOf(kept: Kept, keeping: Keeping | null, life: ShelfLife | null): Reply['headline'] {
-  const { abvPercent: strength, from } = kept
+  const { abvPercent: strength, until } = kept
   if (strength !== null && keeping === 'ferments') {
     return { group: 'headlines', key: 'keeping_not', values: { abvPercent: strength } }
   }
@@ -55,7 +55,6 @@ function headlineOf(kept: Kept, keeping: Keeping | null, life: ShelfLife | null)
   }
   const months = life?.months ?? null
   if (months === null) return { group: 'headlines', key: 'keeping_not_known', values: { abvPercent: strength } }
-  const until = from === null ? null : isoDay(addMonths(dayFromIso(from), months))
   return { group: 'headlines', key: 'keeping_best', values: { months, until } }
 }
 
@@ -64,11 +63,12 @@ const RED: readonly ShelfLife['kind'][] = ['strawberry', 'browning', 'fruit']
 function firstNotes(kept: Kept, keeping: Keeping | null, life: ShelfLife | null): readonly Message<'notes'>[] {
   const { plants, abvPercent: strength } = kept
   if (keeping !== null && keeping !== 'keeps') return []
-  const decides = plants.find((plant) => shelfLife([plant])?.kind === life?.kind)
-  const [fromMonths, toMonths] = OPENED_MONTHS
+  const decides = plants.find((plant) => shelfLife([plant], null)?.kind === life?.kind)
+  const [fromMonths, toMonths] = openedMonths(life?.months ?? null)
   return [
     { group: 'notes', key: 'keeping_opened', values: { fromMonths, toMonths } },
-    ...(plants.length > 1 && decides !== undefined && life?.months != null
+    ...(life?.isWeak === true && life.months !== null ? [note('keeping_weak')] : []),
+    ...(new Set(plants.map(({ id }) => id)).size > 1 && decides?.id != null && life?.months != null && !life.isWeak
       ? [{ group: 'notes', key: 'keeping_decides', values: { id: decides.id } } as const]
       : []),
     ...(strength !== null && life?.months != null
@@ -86,6 +86,7 @@ function deeperNotes(kept: Kept, life: ShelfLife | null): readonly Message<'note
       ? null
       : delleUnits(strength.value, surelyDissolvedGPerL({ abvPercent: strength, sugarGPerL: sweetness }))
   return [
+    ...(life !== null && RED.includes(life.kind) ? [note('keeping_sugar')] : []),
     ...(life === null
       ? []
       : [{ group: 'notes', key: 'keeping_evidence', values: { trust: life.trust, source: life.source } } as const]),
@@ -103,9 +104,9 @@ function deeperNotes(kept: Kept, life: ShelfLife | null): readonly Message<'note
 }
 
 function keepingReply(input: Input, kept: Kept, held: JarView | null, context: Context): Reply {
-  const { plants, abvPercent: strength, sugarGPerL: sweetness, from } = kept
+  const { plants, abvPercent: strength, sugarGPerL: sweetness, until } = kept
   const keeping = strength === null ? null : keepingOf({ abvPercent: strength, sugarGPerL: sweetness })
-  const life = shelfLife(plants)
+  const life = shelfLife(plants, strength === null || keeping === null ? null : { abvPercent: strength.value, keeping })
   const isLowAcid = plants.some(({ kind }) => kind === 'vegetable')
   const months = life?.months ?? null
   return {
@@ -124,8 +125,8 @@ function keepingReply(input: Input, kept: Kept, held: JarView | null, context: C
       ...(strength === null ? { abvPercent: null, abvPercentPlusMinus: null } : measuredData({ abvPercent: strength })),
       kind: life?.kind ?? null,
       bestMonths: months,
-      bestUntil: from === null || months === null ? null : isoDay(addMonths(dayFromIso(from), months)),
-      openedMonths: OPENED_MONTHS,
+      bestUntil: until,
+      openedMonths: openedMonths(months),
       trust: life?.trust ?? null,
     },
     kitchen: kitchenOf(input),

@@ -1,14 +1,13 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import { ingredientsTold } from '../../../core/jar/state/batch-facts.ts'
+import { bestUntil } from '../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { forGuests } from '../../../core/label/for-guests.ts'
-import { keepingAt, keepsAYear } from '../../../core/liquid/keeping.ts'
+import { type Keeping, keepingAt } from '../../../core/liquid/keeping.ts'
 import { isTooStrongNeat } from '../../../core/liquid/neat.ts'
 import { type MaterialId, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
-import { addDays, dayFromIso, isoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { KEEPS_DAYS } from '../../../core/recipe/plan/schedule.ts'
 import { joinSweetenings } from '../../../core/recipe/sweetening.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { BottleLabelData } from '../../text/messages/pictures.ts'
@@ -59,12 +58,10 @@ function becomes({
   }
 }
 
-/** Of a jar that keeps and is planned to become what does not. */
-function plannedDanger({ strength }: Pick<BottleLabelData, 'strength'>, { started }: JarState): DangerKind | null {
+/** Whether what it is planned to become keeps; null where it is that already. */
+function plannedKeeping({ strength }: Pick<BottleLabelData, 'strength'>, { started }: JarState): Keeping | null {
   const { targets } = started
-  if (strength !== 'planned' || targets === null) return null
-  const keeping = keepingAt(targets.abvPercent, targets.sugarGPerL)
-  return keeping === 'keeps' ? null : keeping
+  return strength !== 'planned' || targets === null ? null : keepingAt(targets.abvPercent, targets.sugarGPerL)
 }
 
 /** The label of one of the `bottleSizesOf`, or without a volume; throws `label_unplanned`. */
@@ -72,11 +69,11 @@ export function bottleLabelData(view: JarView, volumeMl: number | null): BottleL
   const { jar, story } = view
   const made = becomes(view)
   const { plants } = ingredientsTold(story)
-  const ready = story.readyOn
   // A jar that may not keep while it steeps may become what does.
   const now = view.dangers.find(({ kind }) => kind !== 'undecided' || made.strength !== 'planned')
-  const danger = now?.kind ?? plannedDanger(made, story)
-  const isKept = ready !== null && danger === null && keepsAYear(made.abvPercent.value)
+  const planned = plannedKeeping(made, story)
+  const danger: DangerKind | null = now?.kind ?? (planned === 'keeps' ? null : planned)
+  const drink = planned === null ? undefined : { abvPercent: made.abvPercent.value, keeping: planned }
   return {
     id: jar.id,
     name: story.name,
@@ -86,7 +83,7 @@ export function bottleLabelData(view: JarView, volumeMl: number | null): BottleL
     danger,
     volumeMl,
     bottled: story.bottled?.day ?? null,
-    bestBefore: isKept ? isoDay(addDays(dayFromIso(ready), KEEPS_DAYS)) : null,
+    bestBefore: danger === null ? bestUntil(story, drink) : null,
     plants: plants.map(({ id, name }) => ({ id, name })),
     ...forGuests(plants),
   }

@@ -1,4 +1,5 @@
 import { ingredientsTold } from '../../../core/jar/state/batch-facts.ts'
+import { bestUntil } from '../../../core/jar/state/best-until.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import type { JarTagData } from '../../text/messages/pictures.ts'
 import { isFlammable } from '../draw/flammable-mark.ts'
@@ -13,6 +14,7 @@ export function jarTagData({ jar, story, contents, dangers }: JarView): JarTagDa
     started: started.day,
     strainFrom,
     strainBy,
+    bestUntil: dangers.length > 0 ? null : bestUntil(story),
     inJar: ingredientsTold(story),
     abvPercent: abvPercent.value > 0 ? abvPercent : null,
     danger: dangers[0]?.kind ?? null,

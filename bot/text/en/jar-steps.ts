@@ -12,7 +12,7 @@ import { cookName, plantName } from './cook-names.ts'
 import { didWords, untilText, waterText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
 import { nextText, tasksText } from './jar-tasks.ts'
-import { capital, counted, countWord, listed, plural, shortDayWords } from './phrases.ts'
+import { capital, counted, countWord, listed, monthText, plural, shortDayWords } from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import { daysText, nameText, noteText, plantInText, spiritText, sweeteningTexts, vesselText } from './words.ts'
 
@@ -292,6 +292,7 @@ export const stepSentences = {
     jar_clearing: ({ way }) => CLEARING[way],
     /** What a jar was taken for. */
     jar_held: ({ name, ...now }, format) => `Your ${name} jar: ${nowText(now, format)}.`,
+    jar_best_until: ({ until }) => `Shut, dark and cool it’s at its best until about ${monthText(dayFromIso(until))}.`,
     jar_bottled_more: ({ bottledMl, volumeMl }, format) =>
       `That’s ${format.round.volume(bottledMl)} in bottles, and I expected ${format.round.volume(volumeMl.value)}. If it’s a typo, correct it.`,
     jar_sweetened_otherwise: ({ sweetener, filler, sugarG, waterMl, isFarOff }, format) => {

@@ -33,6 +33,7 @@ import {
   firstNames,
   listed,
   MONTHS,
+  monthText,
   plural,
   shortDayWords,
 } from './phrases.ts'
@@ -164,6 +165,7 @@ export const showSentences = {
     jar_volume: () => 'Volume',
     jar_strength: () => 'Strength',
     jar_sweetness: () => 'Sugar',
+    jar_best: () => 'Best until',
     jar_planned: () => 'Planned',
     jar_rating: () => 'Rating',
     jar_taken_back: () => 'Taken back',
@@ -176,6 +178,7 @@ export const showSentences = {
     jar_strength: ({ abvPercent, ...given }, format) =>
       abvPercent.value === 0 ? 'none' : sourced(format.spread.strength(abvPercent), given),
     jar_sweetness: ({ sugarGPerL }, format) => (sugarGPerL.value === 0 ? 'none' : format.spread.sweetness(sugarGPerL)),
+    jar_best: ({ until }) => `about ${monthText(dayFromIso(until))}, shut`,
     jar_planned: ({ abvPercent, sugarGPerL }, format) =>
       `${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`,
     jar_rating: ({ ratings }) => `${ratings.join(', then ')} of 5`,

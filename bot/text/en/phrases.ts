@@ -62,6 +62,10 @@ const longMonth = (month: number): string => MONTHS[month - 1] ?? ''
 /** `1 Sep`. */
 export const shortDayText = ({ month, day }: CalendarDay): string => `${day} ${longMonth(month).slice(0, 3)}`
 
+/** `November 2027`: of what is known to within some weeks. */
+export const monthText = ({ year, month }: Pick<CalendarDay, 'year' | 'month'>): string =>
+  `${MONTHS[month - 1]} ${year}`
+
 /** From so many days on a month alone might be read as that of this year. */
 const LONG_DAYS = 300
 

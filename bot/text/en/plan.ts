@@ -7,7 +7,7 @@ import type { PlantSaid, UnknownSaid } from '../messages/ingredients.ts'
 import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
-import { capital, counted, countWord, either, listed, partOfMonth, plural, shortDayText } from './phrases.ts'
+import { capital, counted, countWord, either, listed, monthText, partOfMonth, plural, shortDayText } from './phrases.ts'
 import { monthsText } from './plant-words.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
@@ -164,13 +164,12 @@ const planCells = {
     return `${sugar} and ${water}, no syrup`
   },
   plan_rest: ({ restDays }) => counted(restDays, 'day'),
-  /** Without a best before: too weak for a year in a cupboard. */
-  plan_ready: ({ bestBefore, isForWeeks }, format) =>
+  plan_ready: ({ bestUntil, isForWeeks }) =>
     isForWeeks
       ? 'some weeks, in the fridge'
-      : bestBefore === null
-        ? 'a few months, in the fridge once open'
-        : `about ${format.day(bestBefore)}`,
+      : bestUntil === null
+        ? 'nobody has measured it, but shut it won’t spoil'
+        : `about ${monthText(bestUntil)}`,
 } satisfies Part<PlanMessages['cells']>
 const perLitre = (gPerL: number, format: Format): string => `${format.plain(gPerL, gPerL < 10 ? 1 : 0)} g`
 

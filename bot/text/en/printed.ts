@@ -7,7 +7,7 @@ import type { PictureText } from '../picture-text.ts'
 import { plantName } from './cook-names.ts'
 import { printedDangers } from './jar-danger.ts'
 import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from './label.ts'
-import { dayText, MONTHS } from './phrases.ts'
+import { dayText, MONTHS, monthText } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
 import { altText, daysText, inJarText, unknownName, vesselText } from './words.ts'
 
@@ -36,6 +36,10 @@ function rough({ value, plusMinus }: Measured): Measured {
   return { value: Math.round(2 * value) / 2, plusMinus: Math.max(0.5, plusMinus) }
 }
 
+/** On a jar that is strained, in the place of its straining. */
+const best = ({ bestUntil }: Pick<JarTagData, 'bestUntil'>): string =>
+  bestUntil === null ? '' : `Best before about ${monthText(dayFromIso(bestUntil))}`
+
 const tagStrength = ({ abvPercent }: Pick<JarTagData, 'abvPercent'>, format: Format): string =>
   abvPercent === null ? 'no alcohol' : `about ${format.strength(rough(abvPercent))}`
 
@@ -50,6 +54,7 @@ const strainSaid = ({ strainFrom, strainBy }: JarTagData, format: Format): strin
 export const tagText: PictureText['tag'] = {
   started,
   strain,
+  best,
   strength: tagStrength,
   inIt: (inJar: Ingredients, format: Format) => inJarText(inJar, format),
   flammable: () => 'FLAMMABLE',
@@ -60,6 +65,7 @@ export const tagText: PictureText['tag'] = {
       tag.danger === null ? '' : `${printedDangers[tag.danger]}.`,
       `Started ${longDay(tag.started)}.`,
       tag.danger === null || tag.danger === 'undecided' ? strainSaid(tag, format) : '',
+      best(tag) === '' ? '' : `${best(tag)}.`,
       `In it: ${inJarText(tag.inJar, format)}, ${tagStrength(tag, format)}.`,
       tag.isFlammable ? 'Flammable.' : '',
     ]),
@@ -76,7 +82,7 @@ const bottled = ({ bottled }: BottleLabelData): string =>
   bottled === null ? 'Bottled: ____________' : `Bottled ${day(bottled)}`
 
 const bestBefore = ({ bestBefore }: BottleLabelData): string =>
-  bestBefore === null ? '' : `Best before about ${day(bestBefore)}`
+  bestBefore === null ? '' : `Best before about ${monthText(dayFromIso(bestBefore))}`
 
 /** `coffee beans (whole)`: a comma would make two of it in a list. */
 const itemName = (id: string): string => plantName(id).replace(/, (.+)$/, ' ($1)')

@@ -149,6 +149,7 @@ export interface StepMessages {
       jar_clearing: { readonly way: Clearing }
       /** What a jar was taken for. */
       jar_held: NowSaid & { readonly name: string }
+      jar_best_until: { readonly until: IsoDay }
       jar_bottled_more: { readonly bottledMl: number; readonly volumeMl: Measured }
       jar_sweetened_otherwise: {
         readonly name: string

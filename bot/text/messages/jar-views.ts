@@ -119,7 +119,14 @@ export interface ShowMessages {
     }
   }
   rows: Plain<
-    'jar_holds' | 'jar_volume' | 'jar_strength' | 'jar_sweetness' | 'jar_planned' | 'jar_rating' | 'jar_taken_back'
+    | 'jar_holds'
+    | 'jar_volume'
+    | 'jar_strength'
+    | 'jar_sweetness'
+    | 'jar_best'
+    | 'jar_planned'
+    | 'jar_rating'
+    | 'jar_taken_back'
   > & {
     jar_entry: EntryNumbers
   }
@@ -128,6 +135,7 @@ export interface ShowMessages {
     jar_volume: Sourced & { readonly volumeMl: Measured }
     jar_strength: Sourced & { readonly abvPercent: Measured }
     jar_sweetness: { readonly sugarGPerL: Measured }
+    jar_best: { readonly until: IsoDay }
     jar_planned: { readonly abvPercent: number; readonly sugarGPerL: number }
     jar_rating: { readonly ratings: readonly number[] }
     jar_taken_back: { readonly count: number }

@@ -16,7 +16,7 @@ export interface KeepingMessages {
     keeping_fridge: { readonly abvPercent: Measured }
     keeping_not: { readonly abvPercent: Measured }
   }
-  notes: Plain<'keeping_red' | 'keeping_cream' | 'keeping_say_more'> & {
+  notes: Plain<'keeping_red' | 'keeping_sugar' | 'keeping_weak' | 'keeping_cream' | 'keeping_say_more'> & {
     bottles_stock: { readonly name: string; readonly stock: readonly StockOf[]; readonly bestUntil: IsoDay | null }
     keeping_opened: { readonly fromMonths: number; readonly toMonths: number }
     /** Which plant decides, where there are several. */

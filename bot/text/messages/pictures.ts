@@ -91,6 +91,8 @@ export interface JarTagData {
   /** Null where no day is planned, or it is strained. */
   readonly strainFrom: IsoDay | null
   readonly strainBy: IsoDay | null
+  /** Null before it is strained, and where nobody knows. */
+  readonly bestUntil: IsoDay | null
   readonly inJar: Ingredients
   /** Of all that is in the jar; null where that holds no alcohol. */
   readonly abvPercent: Measured | null

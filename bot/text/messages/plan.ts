@@ -143,7 +143,8 @@ export interface PlanMessages {
     plan_syrup: PlanSyrup
     plan_rest: { readonly restDays: number }
     plan_ready: {
-      readonly bestBefore: CalendarDay | null
+      /** Null where nobody has said. */
+      readonly bestUntil: CalendarDay | null
       /** It may not keep. */
       readonly isForWeeks: boolean
     }

@@ -40,6 +40,9 @@ export function bottleStock({ happened }: JarState): readonly StockOf[] {
   })
 }
 
+/** Bottles of all sizes that are neither given away nor opened. */
+export const bottlesLeft = (story: JarState): number => bottleStock(story).reduce((sum, { left }) => sum + left, 0)
+
 /** As typed: a number alone, or of a size. */
 interface AskedBottles {
   readonly count: number | null

@@ -20,7 +20,6 @@ export interface Schedule {
   /** The day after the last straining day. */
   readonly sweetenBy: CalendarDay
   readonly ready: CalendarDay
-  readonly bestBefore: CalendarDay
   readonly restDays: number
   /** What a feast too near took away: some of the rest first, then some of the steep. */
   readonly hurried: 'no' | 'rest' | 'steep'
@@ -34,8 +33,6 @@ export interface Schedule {
 const LEAST_REST_DAYS = 7
 /** From straining to sweetening. */
 export const SWEETEN_DAYS = 1
-/** About a year, above 25 % vol. Common practice, no source. */
-export const KEEPS_DAYS = 365
 
 /** The days of a batch that was made before, from its start. */
 export interface KeptDays {
@@ -75,7 +72,6 @@ export function schedule(plants: readonly Times[], { start, readyBy, kept }: Wan
     strainBy: addDays(start, fitted.strainBy),
     sweetenBy: addDays(start, fitted.strainBy + SWEETEN_DAYS),
     ready: addDays(start, ready),
-    bestBefore: addDays(start, ready + KEEPS_DAYS),
     restDays: fitted.rest,
     hurried: fitted.hurried,
     latestStart: latestStart !== null && daysBetween(latestStart, start) >= 0 ? latestStart : null,

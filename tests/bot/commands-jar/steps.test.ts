@@ -83,7 +83,7 @@ describe('a batch from jar to glass', () => {
     const { desk } = await strained()
     await desk.ask('/jar sweeten herb water:1.15 l sugar:598 g')
     const keys = ({ notes }: { readonly notes: readonly { readonly key: string }[] }) => notes.map(({ key }) => key)
-    expect(keys(await desk.ask('/jar bottle herb bottles:4 x 500 ml'))).toEqual([])
+    expect(keys(await desk.ask('/jar bottle herb bottles:4 x 500 ml'))).not.toContain('jar_bottled_more')
     expect(keys(await desk.ask('/jar bottle herb bottles:1 x 750 ml'))).toContain('jar_bottled_more')
   })
 

@@ -97,8 +97,8 @@ describe('what is printed', () => {
     expect(bottleLabelData(view, 500)).toMatchObject({
       volumeMl: 500,
       bottled: '2026-10-24',
-      // A year after 18 November 2026, above 25 % vol. Common practice, no source.
-      bestBefore: '2027-11-18',
+      // Lemon peel: twelve months from its bottling. Common practice, no source.
+      bestBefore: '2027-10-24',
       allergens: [],
       unknown: [],
       sweeteners: ['white_sugar'],

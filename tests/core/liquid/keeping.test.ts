@@ -5,7 +5,6 @@ import {
   KEEPS_ABV_PERCENT,
   keepingAt,
   keepingOf,
-  keepsAYear,
   keepsFromPercent,
   surelyDissolvedGPerL,
 } from '../../../core/liquid/keeping.ts'
@@ -88,14 +87,4 @@ describe('whether a liquid keeps', () => {
     }
     expect([keepsFromPercent(0), keepsFromPercent(100), keepsFromPercent(300)]).toEqual([19, 17, 15])
   })
-})
-
-// Common practice, no source: 20 % vol, whatever the last digit of what was computed.
-it.each([
-  [19.99, false],
-  [20 - 1e-7, true],
-  [20, true],
-  [25.5, true],
-])('keeps %s %% vol a year: %s', (abvPercent, isKept) => {
-  expect(keepsAYear(abvPercent)).toBe(isKept)
 })

@@ -31,7 +31,6 @@ describe('one plant', () => {
       strainBy: inDays(30),
       sweetenBy: inDays(31),
       ready: inDays(61),
-      bestBefore: inDays(61 + 365),
       hurried: 'no',
       latestStart: null,
     })

@@ -1,3 +1,4 @@
+import { bestUntil } from '../../../../core/jar/state/best-until.ts'
 import { type Contents, contentsOf } from '../../../../core/jar/state/contents.ts'
 import { bottlesFilled, bottlesOfLeft, unbottledOf } from '../../../../core/jar/state/jar-bottles.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
@@ -6,6 +7,7 @@ import { call } from '../../../calls/call.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
 import type { Message } from '../../../text/words.ts'
 import { servedCautions } from '../known/jar-cautions.ts'
 import { jarRef } from '../known/jar-ref.ts'
@@ -25,6 +27,11 @@ function moreNotes(contents: Contents): readonly Message<'notes'>[] {
   const leftMl = unbottledOf(contents)
   if (leftMl === null || leftMl.value > 0) return []
   return [{ group: 'notes', key: 'jar_bottled_more', values: { bottledMl, volumeMl: outcome.volumeMl } }]
+}
+
+function bestNotes(story: JarState): readonly Message<'notes'>[] {
+  const until = bestUntil(story)
+  return until === null ? [] : [{ group: 'notes', key: 'jar_best_until', values: { until } }]
 }
 
 /** Of a jar that cannot be bottled its stage is said first, whatever they hold. */
@@ -52,7 +59,7 @@ export const jarBottleCommand = defineCommand({
         key: 'jar_recorded',
         values: { name, happening: entry, day: lateDay(entry, context), leftMl: leftIn(contentsOf(recorded.story)) },
       },
-      notes: moreNotes(contentsOf(recorded.story)),
+      notes: [...moreNotes(contentsOf(recorded.story)), ...inMore(bestNotes(recorded.story))],
       actions: [
         {
           label: { group: 'actions', key: 'jar_labels', values: undefined },

@@ -1,12 +1,8 @@
-import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
-import { shelfLife } from '../../../../core/botanical/limits/shelf-life.ts'
 import type { BottlesOut } from '../../../../core/jar/entry/entry.ts'
-import { plantIdsIn } from '../../../../core/jar/state/batch-facts.ts'
-import { bottleStock, bottlesTaken, type StockOf } from '../../../../core/jar/state/bottle-stock.ts'
+import { bestUntil } from '../../../../core/jar/state/best-until.ts'
+import { bottleStock, bottlesLeft, bottlesTaken } from '../../../../core/jar/state/bottle-stock.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
-import { isCatalogued } from '../../../../core/jar/state/liquid-steps.ts'
 import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
-import { addMonths, dayFromIso, type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { call } from '../../../calls/call.ts'
 import { asOptionProblem, type Given } from '../../../calls/option.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
@@ -25,13 +21,6 @@ import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 type Input = InputOf<'bottles'>
 
-/** Until when taste and colour are at their best, closed; null where nobody has said, or nothing is bottled. */
-function bestUntil(story: JarState): IsoDay | null {
-  const plants = plantIdsIn(story).filter(isCatalogued).map(botanicalById)
-  const months = shelfLife(plants)?.months ?? null
-  return story.bottled === null || months === null ? null : isoDay(addMonths(dayFromIso(story.bottled.day), months))
-}
-
 const stockNote = (story: JarState): Message<'notes'> => ({
   group: 'notes',
   key: 'bottles_stock',
@@ -44,12 +33,17 @@ const stockData = (view: JarView): { readonly [name: string]: Data } => ({
   bestUntil: bestUntil(view.story),
 })
 
-const leftOf = (stock: readonly StockOf[]): number => stock.reduce((sum, { left }) => sum + left, 0)
+/** What is past its best first comes first, what nobody knows of last, and then that of which nothing is left. */
+const bySoonest = (views: readonly JarView[]): readonly JarView[] => {
+  const dayOf = ({ story }: JarView): string =>
+    `${bottlesLeft(story) === 0 ? 1 : 0} ${bestUntil(story) ?? '9999-12-31'}`
+  return views.toSorted((one, other) => dayOf(one).localeCompare(dayOf(other)))
+}
 
 /** Once the last bottle is gone the jar is done. */
 function lastActions(view: JarView, context: Context): readonly Action[] {
   const jar = jarRef(view, context)
-  const isLast = bottleStock(view.story).length > 0 && leftOf(bottleStock(view.story)) === 0 && !isFinished(view)
+  const isLast = bottleStock(view.story).length > 0 && bottlesLeft(view.story) === 0 && !isFinished(view)
   return isLast
     ? [{ label: { group: 'actions', key: 'bottles_all_gone', values: undefined }, call: call('jar empty', { jar }) }]
     : [
@@ -83,8 +77,8 @@ async function takenReply(input: Input & { readonly jar: Given<string> }, contex
 
 /** What is left of one jar, or of all of them. */
 function shelfReply(views: readonly JarView[], context: Context): Reply {
-  const shelved = views.filter(({ story }) => bottleStock(story).length > 0)
-  const count = shelved.reduce((sum, { story }) => sum + leftOf(bottleStock(story)), 0)
+  const shelved = bySoonest(views.filter(({ story }) => bottleStock(story).length > 0))
+  const count = shelved.reduce((sum, { story }) => sum + bottlesLeft(story), 0)
   const [only] = views
   return {
     headline: { group: 'headlines', key: 'bottles_shelf', values: { count, jars: shelved.length } },

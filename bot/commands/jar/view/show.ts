@@ -1,5 +1,6 @@
 import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
 import { ingredientsTold, ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
+import { bestUntil } from '../../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
@@ -26,6 +27,11 @@ function keepingRows(story: JarState, of: StrengthAndSugar): readonly Row[] {
   return [row('jar_keeping', { group: 'cells', key: 'jar_keeping', values: { keeping, ...of } })]
 }
 
+function bestRows(story: JarState): readonly Row[] {
+  const until = bestUntil(story)
+  return until === null ? [] : [row('jar_best', { group: 'cells', key: 'jar_best', values: { until } })]
+}
+
 function contentRows({ contents, story }: JarView): readonly Row[] {
   const { outcome, volume, strength, isEmpty } = contents
   const { volumeMl, abvPercent, sugarGPerL } = outcome
@@ -40,6 +46,7 @@ function contentRows({ contents, story }: JarView): readonly Row[] {
           row('jar_sweetness', { group: 'cells', key: 'jar_sweetness', values: { sugarGPerL } }),
           ...keepingRows(story, { abvPercent, sugarGPerL }),
         ]),
+    ...bestRows(story),
     ...(targets === null ? [] : [row('jar_planned', { group: 'cells', key: 'jar_planned', values: targets })]),
   ]
 }
