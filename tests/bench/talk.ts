@@ -11,7 +11,7 @@ import { isWronglyRecorded, TOPICS, type Verdict, verdictOn } from '../talk/read
 
 type Row = [label: string, value: string, goal?: string]
 
-const FILES = ['open', 'open-2', 'own-1', 'own-2', 'held'] as const
+const FILES = ['open', 'open-2', 'own-1', 'own-2', 'held', 'held-2'] as const
 const AMOUNTS = new Set(
   'plan recipe ideas season dose time_to_ready steep_time syrup dilute mix blend adjust serving servings freeze_check cost measure_boil_off measure_two_instruments cautions plant_info'.split(
     ' ',

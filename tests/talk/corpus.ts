@@ -7,9 +7,12 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * Sentences as people type them, and what each of them means: what the reader of sentences is measured against. All were
  * written for this project. `open` and `open-2` came first, and the reader was written with an eye on them. `own-1` was
  * written by somebody who had not seen the reader nor its words. `held` is the other half of the sentences of `own-1`, cut
- * by chance: whoever works on the reader looks at its totals only, or it measures nothing. `own-2` was written later by
+ * by chance. It was held back at first, has been looked at since, and is for development now. `own-2` was written later by
  * somebody else who had not seen the reader nor its words either, but the form of these files, the names of plants and
- * entries, and core's words for symptoms: it is for development.
+ * entries, and core's words for symptoms: it is for development. `held-2` was written by a third, as thirty people would
+ * type, who had not seen the reader nor its lexicon either, but the meanings of the others, the names of plants and
+ * entries, and the first rows of core's words for symptoms. It is held: whoever works on the reader looks at its totals
+ * only and at no single sentence, or it measures nothing.
  *
  * `after` is what was typed before in the same talk, `shelf` the jars that there are. A value is in the unit of its name,
  * whatever unit was typed; a strength is in % vol, `sugar` and a `to_sweetness` that is a number in g/L. Spirits of a kind
@@ -49,7 +52,10 @@ export const INTENTS = [
   ...['second_steep', 'allergen', 'law'],
 ] as const
 
-export const EVENTS = [...['start', 'shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'open']] as const
+export const EVENTS = [
+  ...['start', 'shake', 'taste', 'add', 'take_out', 'strain', 'sweeten', 'filter', 'bottle', 'open', 'give'],
+  ...['split', 'combine', 'note'],
+] as const
 
 const slots = {
   plants: z.array(plant).min(1),
@@ -83,19 +89,8 @@ const slots = {
 
 const NUMBERS = [
   ...['ml', 'g', 'abv', 'infusion_ml', 'infusion_g', 'spirit_ml', 'measured_ml', 'water_ml', 'sugar_g', 'sugar', 'C'],
-  ...[
-    'pour_ml',
-    'bottle_ml',
-    'people',
-    'days',
-    'age_days',
-    'rested_days',
-    'month',
-    'rating',
-    'scale',
-    'in_ml',
-    'out_ml',
-  ],
+  ...['pour_ml', 'bottle_ml', 'people', 'days', 'age_days', 'rested_days', 'month', 'rating', 'scale', 'in_ml'],
+  ...['out_ml'],
   ...['brix', 'sg', 'sg_before', 'sg_after', 'reading', 'spirit_price_per_L', 'sugar_price_per_kg', 'plant_price_each'],
   ...['freezer_C'],
 ] as const
@@ -178,7 +173,7 @@ export type Sentence = z.output<typeof sentence>
 export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
-export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'own-2', 'held'] as const
+export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'own-2', 'held', 'held-2'] as const
 
 const linesOf = <Line>(name: string, line: z.ZodType<Line>): readonly Line[] =>
   readFileSync(join(import.meta.dirname, `${name}.jsonl`), 'utf8')

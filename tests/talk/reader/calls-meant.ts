@@ -22,20 +22,46 @@ export const STEPS: Readonly<Record<NonNullable<Meaning['event']>, string>> = {
   filter: 'jar filter',
   bottle: 'jar bottle',
   open: 'jar open',
+  take_out: 'jar take-out',
+  split: 'jar split',
+  combine: 'jar combine',
+  note: 'jar note',
+  give: 'bottles',
 }
 
-export const step: Check = (options, meaning, { command }) =>
+const lastWord = (text: string): string => text.toLowerCase().split(' ').at(-1)!
+
+/** What is told of a jar besides its liquid: what was lifted out, poured off or together, given away, and where it stands. */
+const lived: Check = (options, { event, ml, to, jars, plants, bottles, place }, { command }) => {
+  if (command === 'bottles') {
+    const out = event === 'give' ? options.given : options.opened
+    return out !== undefined && bottlesHold(out, bottles)
+  }
+  if (command === 'jar take-out') return plantsHold(options.of, plants)
+  if (command === 'jar note') return place === undefined || lastWord(options.where ?? '') === lastWord(place)
+  if (command === 'jar split')
+    return (
+      holds(mlOf(options.amount), ml) && (to === undefined || options.into?.toLowerCase() === String(to).toLowerCase())
+    )
+  return command !== 'jar combine' || jars?.toSorted().join() === [options.jar, options.with].toSorted().join()
+}
+
+export const step: Check = (options, meaning, told) =>
   (meaning.event === undefined ||
-    command === STEPS[meaning.event] ||
-    (command === 'jar strain' && meaning.event === 'filter')) &&
-  (command === 'jar start' || isJar(options, meaning)) &&
-  (command === 'jar start' ? plantsHold(options.of, meaning.plants) && spiritsHold(options, meaning.spirits) : true) &&
-  holds(mlOf(options.measured), meaning.measured_ml ?? (command === 'jar strain' ? meaning.ml : undefined)) &&
-  (command !== 'jar strain' || holds(abvOf(options.strength), meaning.abv)) &&
-  (command !== 'jar sweeten' ||
+    told.command === STEPS[meaning.event] ||
+    (told.command === 'bottles' && meaning.event === 'open') ||
+    (told.command === 'jar strain' && meaning.event === 'filter')) &&
+  (told.command === 'jar start' || isJar(options, meaning)) &&
+  lived(options, meaning, told) &&
+  (told.command === 'jar start'
+    ? plantsHold(options.of, meaning.plants) && spiritsHold(options, meaning.spirits)
+    : true) &&
+  holds(mlOf(options.measured), meaning.measured_ml ?? (told.command === 'jar strain' ? meaning.ml : undefined)) &&
+  (told.command !== 'jar strain' || holds(abvOf(options.strength), meaning.abv)) &&
+  (told.command !== 'jar sweeten' ||
     (holds(waterOf(options.water), meaning.water_ml) && holds(gramsOf(options.sugar), meaning.sugar_g))) &&
   (meaning.rating === undefined || Number(options.rating) === meaning.rating) &&
-  (command !== 'jar bottle' || bottlesHold(options.bottles, meaning.bottles)) &&
+  (told.command !== 'jar bottle' || bottlesHold(options.bottles, meaning.bottles)) &&
   (meaning.when === undefined ||
     /^(?:today|this morning|just now|tonight)$/.test(String(meaning.when)) ||
     options.when !== undefined)
@@ -127,7 +153,12 @@ export const CALLS: Readonly<Record<string, Readonly<Record<string, Check>>>> = 
   start: anyOf(['jar start']),
   undo: anyOf(['jar undo']),
   jar_event: anyOf(Object.values(STEPS), step),
-  jar_show: { 'jar show': (options, meaning) => isJar(options, meaning), 'jar list': () => true },
+  jar_show: {
+    'jar show': (options, meaning) => isJar(options, meaning),
+    'jar list': () => true,
+    bottles: (options, meaning) =>
+      options.given === undefined && options.opened === undefined && isJar(options, meaning),
+  },
   history: { 'jar show': (options, meaning) => isJar(options, meaning), notebook: () => true },
   jar_tag: { 'jar tag': (options, meaning) => isJar(options, meaning) },
   jar_label: { 'jar label': (options, meaning) => isJar(options, meaning) },
