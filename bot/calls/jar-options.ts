@@ -1,12 +1,16 @@
-import { DomainError } from '../../core/domain-error.ts'
+import { DomainError, isRefused } from '../../core/domain-error.ts'
 import { MOST_NAME_CHARACTERS, parseJarName } from '../../core/jar/entry/jar-name.ts'
 import { parseRating } from '../../core/jar/entry/parse-rating.ts'
 import { MOST_NOTE_CHARACTERS } from '../../core/jar/record/bounds.ts'
 import { hourAhead } from '../../core/jar/tasks/hour-ahead.ts'
+import type { Mass, Volume } from '../../core/quantity/quantities.ts'
+import { parseAmount } from '../../core/quantity/read/parse-amount.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
 import { daysBetween, type IsoDay, isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { type DateSetting, isSoonAhead, lastSuch } from '../../core/quantity/time/parse-date.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
+import { writeAmount } from '../../core/quantity/write/write-quantity.ts'
+import { parseYesNo } from '../../core/recipe/plan/parse-answers.ts'
 import { asOptionProblem, type Given, option } from './option.ts'
 import { asWritten, type DateTyped, dateIn } from './plan-options.ts'
 
@@ -77,6 +81,12 @@ const entryIn = (text: string): number => {
   throw new DomainError('bad_value', 'bad_entry_number', { typed: shown(text) })
 }
 
+/** What was not done need not be told. Throws `yes_or_no`. */
+const yesOnly = (text: string): null => {
+  if (parseYesNo(text)) return null
+  throw new DomainError('bad_value', 'yes_or_no', { typed: shown(text) })
+}
+
 const identity = (text: string): string => text
 
 function readNote(text: string): string {
@@ -117,6 +127,11 @@ export const jarOptions = {
   place: option({ read: readPlace, write: identity, most: MOST_PLACE_CHARACTERS }),
   /** Plants that are in a jar; the jar decides which. */
   plantsIn: option({ read: identity, write: identity, most: MOST_PLACE_CHARACTERS }),
+  /** What came of sugared fruit: how much, or `yes` where nobody measured it. */
+  drawn: option({
+    read: (text): Mass | Volume | null => (isRefused(() => parseYesNo(text)) ? parseAmount(text) : yesOnly(text)),
+    write: (amount) => (amount === null ? 'yes' : writeAmount(amount)),
+  }),
   entry: option({ read: entryIn, write: String, suggested: 'entry' }),
   /** One of each of several jars, as a button names them. */
   entries: option({

@@ -152,6 +152,8 @@ export const signatures = {
     jar,
     water: quantityOptions.waters.optional(),
     sugar: quantityOptions.sugarOrKind.optional(),
+    'on-fruit': yesNo.optional(),
+    'from-fruit': jarOptions.drawn.optional(),
     when: when.optional(),
     after: jarOptions.entry.optional(),
     again: yesNo.optional(),

@@ -16,6 +16,7 @@ const SETTLED: Readonly<Record<HappeningKind, readonly AskedFor[] | null>> = {
   added: ['add', 'mend'],
   strained: ['strain', 'shake'],
   sweetened: ['sweeten'],
+  fruit_sugared: ['sweeten'],
   filtered: ['filter'],
   measured: [],
   bottled: ['bottle'],

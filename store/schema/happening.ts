@@ -101,7 +101,12 @@ const shapes = {
     abvPercent: measured,
     sugarGPerL: measured,
   },
-  sweetened: { waterG: measured, sweetenings: z.array(sweetening) },
+  sweetened: {
+    waterG: measured,
+    sweetenings: z.array(sweetening),
+    ofFruit: z.strictObject({ measured: readAmount.nullable() }).exactOptional(),
+  },
+  fruit_sugared: { sweetenings: z.array(sweetening) },
   taken_out: { plants: z.array(z.strictObject({ id: text.nullable(), name: text, massG: measured })) },
   parted: { kept: measured, other: text, isNew: z.boolean() },
   poured_in: {
@@ -135,6 +140,7 @@ export const happenings = <Also extends z.core.$ZodLooseShape>(also: Also) =>
     z.strictObject({ ...also, kind: z.literal('filtered'), ...shapes.filtered }),
     z.strictObject({ ...also, kind: z.literal('measured'), ...shapes.measured }),
     z.strictObject({ ...also, kind: z.literal('sweetened'), ...shapes.sweetened }),
+    z.strictObject({ ...also, kind: z.literal('fruit_sugared'), ...shapes.fruit_sugared }),
     z.strictObject({ ...also, kind: z.literal('taken_out'), ...shapes.taken_out }),
     z.strictObject({ ...also, kind: z.literal('parted'), ...shapes.parted }),
     z.strictObject({ ...also, kind: z.literal('poured_in'), ...shapes.poured_in }),

@@ -77,7 +77,11 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'jar:fresh|of:10 g ginger|spirit:100 ml|strength:95%|water:10 ml|sugar:10 g|unknown-ok:yes|already:yes|when:today|after:1',
   ],
   'jar strain': ['jar:fresh|measured:920 ml|strength:85%|rinse:10 ml|when:today'],
-  'jar sweeten': ['jar:strained|water:1.5 l|sugar:500 g|when:today|after:2|again:yes'],
+  'jar sweeten': [
+    'jar:strained|water:1.5 l|sugar:500 g|when:today|after:2|again:yes',
+    'jar:strained|sugar:100 g|on-fruit:yes',
+    'jar:sugared|from-fruit:100 ml',
+  ],
   'jar filter': ['jar:sweet|measured:2 l|when:today|again:yes'],
   'jar bottle': ['jar:sweet|bottles:4 x 500 ml|already:yes|when:today'],
   'jar open': ['jar:sweet|when:today'],
@@ -146,6 +150,9 @@ const deskWithJars = async () => {
   await desk.ask('/jar start sweet of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L')
   await desk.ask('/jar strain sweet measured:920 ml')
   await desk.ask('/jar sweeten sweet water:1.5 l sugar:500 g')
+  await desk.ask('/jar start sugared of:10 lemons spirit:1 l 95%')
+  await desk.ask('/jar strain sugared measured:900 ml')
+  await desk.ask('/jar sweeten sugared sugar:100 g on-fruit:yes')
   const { data } = await desk.ask('/share fresh')
   const kept = async (): Promise<string> => JSON.stringify(await asker.store.read(OWNER))
   return { desk, ref: shareRef({ owner: OWNER, shareId: String(data.share) })!, kept, first: await kept() }

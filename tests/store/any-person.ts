@@ -42,7 +42,13 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
   fc.record({ ...is('added'), ...ingredients }),
   fc.record({ ...is('strained'), measured: orNull(readAmount), strength: orNull(strength), rinseWaterG: measured }),
   fc.record({ ...is('filtered'), measured: orNull(readAmount) }),
-  fc.record({ ...is('sweetened'), waterG: measured, sweetenings }),
+  fc
+    .tuple(
+      fc.record({ ...is('sweetened'), waterG: measured, sweetenings }),
+      fc.oneof(fc.constant({}), fc.record({ ofFruit: fc.record({ measured: orNull(readAmount) }) })),
+    )
+    .map(([sweetened, ofFruit]) => ({ ...sweetened, ...ofFruit })),
+  fc.record({ ...is('fruit_sugared'), sweetenings }),
   fc.record({ ...is('taken_out'), plants: someOf(fc.record({ id: orNull(text), name: text, massG: measured })) }),
   fc.record({ ...is('parted'), kept: measured, other: text, isNew: fc.boolean() }),
   fc.record({

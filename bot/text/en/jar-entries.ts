@@ -1,13 +1,16 @@
 import type {
+  FruitSugared,
   Happening,
   HappeningEntry,
   HappeningKind,
   Ingredients,
   Noted,
+  OfFruit,
   Parted,
   ReadAmount,
   ReadStrength,
   Strained,
+  Sweetened,
   Tasted,
 } from '../../../core/jar/entry/entry.ts'
 import { volumeMl, water } from '../../../core/liquid/liquid.ts'
@@ -28,6 +31,7 @@ export const didWords: Readonly<Record<HappeningKind, string>> = {
   filtered: 'filtered',
   measured: 'measured',
   sweetened: 'sweetened',
+  fruit_sugared: 'sugared',
   taken_out: 'lifted out of',
   parted: 'parted',
   poured_in: 'poured into',
@@ -111,6 +115,22 @@ const notedText = ({ note, where, vessel }: Noted): string =>
     .filter((part) => part !== '')
     .join(', ')
 
+const sweetsText = (sweetenings: FruitSugared['sweetenings'], format: Format, typed: Typed): string =>
+  listed(sweeteningTexts(sweetenings, format, asTyped(typed, 'sugar')))
+
+/** `poured back 230 ml that the sugared fruit gave`, with what else went in. */
+function ofFruitText(
+  { waterG, sweetenings }: Sweetened,
+  { measured }: OfFruit,
+  when: string,
+  typed: Typed,
+  format: Format,
+): string {
+  const more = ingredientsText({ plants: [], spirits: [], waterG, sweetenings }, format, typed)
+  const much = measured === null ? 'what' : `${amountText(measured, [], format)} that`
+  return `poured back ${much} the sugared fruit gave${more === '' ? '' : `, with ${more}`}${when}`
+}
+
 /** What stayed of a jar, or what a new one began with. */
 function partedText({ kept, other, isNew }: Parted, when: string, format: Format): string {
   if (kept.value === 0) return `all poured into ${other}${when}`
@@ -142,7 +162,10 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
       return `filtered${when}${happening.measured === null ? '' : `, ${amountText(happening.measured, typed, format)} left`}`
     case 'measured':
       return `measured${when}, ${format.strength(happening.abvPercent)} and ${format.sweetness(happening.sugarGPerL)} of sugar`
+    case 'fruit_sugared':
+      return `put ${sweetsText(happening.sweetenings, format, typed)} on the strained fruit${when}`
     case 'sweetened':
+      if (happening.ofFruit !== undefined) return ofFruitText(happening, happening.ofFruit, when, typed, format)
       return `sweetened with ${ingredientsText({ ...happening, plants: [], spirits: [] }, format, typed)}${when}`
     case 'taken_out':
       return `lifted out the ${listed(happening.plants.map(nameText))}${when}`

@@ -80,6 +80,11 @@ export const jarProblems = {
     plants.length === 0
       ? `There's nothing in ${jar} to lift out.`
       : `There's no ${typed} in ${jar}. It has ${listed(plants.map(nameText))}.`,
+  no_fruit: ({ jar }) => `${jar} had no plants in it, so there’s no fruit to put sugar on.`,
+  fruit_not_sugared: ({ jar }) =>
+    `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: /jar sweeten ${quoted(jar)} sugar:250 g on-fruit:yes`,
+  more_than_in_fruit: ({ measuredMl, mostMl }, format) =>
+    `${format.volume(measuredMl)} is more than the fruit can give: ${format.pour(mostMl)} at most with its sugar. How much was it?`,
   before_straining: ({ jar, day }, format) =>
     `${jar} was strained ${on(day, format)}, so this came later. Which day was it? For example when:yesterday.`,
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>

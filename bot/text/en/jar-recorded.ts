@@ -64,6 +64,10 @@ export function recordedText(
       return `${done}. It stays in your notebook.`
     case 'discarded':
       return `${done}. It stays in your notebook.`
+    case 'sweetened':
+      if (happening.ofFruit === undefined) return `${done}${into}.`
+      return `${name}: ${happeningText(happening, format, when)}.${became === null ? '' : ` It’s now ${drinkText(became, format)}.`}`
+    case 'fruit_sugared':
     case 'started':
     case 'measured':
     case 'renamed':
@@ -107,12 +111,15 @@ export function undoneText(
       return `Undone: ${name} has its old name back.`
     case 'measured':
       return `Undone: that measurement of ${name}${when}.`
+    case 'fruit_sugared':
     case 'noted':
     case 'parted':
     case 'poured_in':
     case 'taken_out':
       return `Undone for ${name}: ${happeningText(happening, format, when)}.`
     default:
+      if (happening.kind === 'sweetened' && happening.ofFruit !== undefined)
+        return `Undone for ${name}: ${happeningText(happening, format, when)}.`
       return `Undone: ${name} no longer counts as ${didWords[happening.kind]}${when}.`
   }
 }

@@ -91,6 +91,7 @@ const STEPS: Readonly<Record<HappeningKind, string>> = {
   filtered: 'filtering',
   measured: 'measuring',
   sweetened: 'sweetening',
+  fruit_sugared: 'sugar on the fruit',
   bottled: 'bottling',
   bottles_out: 'counting of bottles',
   opened: 'opening',
@@ -184,6 +185,8 @@ export const stepHeadlines = {
   jar_stir_in: stirText,
   jar_makes: ({ bottleMl, ...made }, format) =>
     `Makes ${drinkText(made, format)}: ${fillsText(made.volumeMl.value, bottleMl, format)}.`,
+  fruit_gives: ({ volumeMl, abvPercent }, format) =>
+    `Shake the fruit every day. When the sugar has melted, in a week or two, pour about ${format.pour(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
   jar_became: (made, format) => `It’s now ${drinkText(made, format)}.`,
   jar_split: ({ name, into, leftMl, outMl }, format) =>
     `Done: ${format.pour(outMl.value)} of ${name} is now “${into}”, and ${format.pour(leftMl.value)} stays in ${name}.`,
@@ -312,6 +315,8 @@ export const stepSentences = {
     jar_later_past: ({ name, lastDay }, format) =>
       `That’s after the last day to strain ${name}, ${format.day(dayFromIso(lastDay))}.`,
     ...correctNotes,
+    fruit_estimated: ({ name }) =>
+      `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say /jar sweeten ${quoted(name)} from-fruit:250 ml`,
     jar_no_targets: () => 'How strong and how sweet do you want it?',
   },
   cautions: {
@@ -319,6 +324,8 @@ export const stepSentences = {
       `Don’t drink it neat: at ${format.round.strength(abvPercent)}${isDiluted ? '' : ', undiluted,'} it burns. Dilute it first.`,
     jar_sugar_crystallises: ({ outcome: { abvPercent, sugarGPerL }, mostGPerL }, format) =>
       `${format.sweetness(sugarGPerL)} of sugar won’t stay dissolved at ${format.strength(abvPercent)}. About ${format.number(mostGPerL, 0)} g/L will. Add water, or correct what was typed.`,
+    fruit_may_ferment: ({ abvPercent }, format) =>
+      `Keep the sugared fruit in the fridge with the lid loose: at about ${format.round.strength(abvPercent)} it may start to ferment.`,
     caution_again: ({ names }) => `Still true: ${listed(names.map((name) => cautionNames[name]))}.`,
   },
   actions: {
@@ -326,6 +333,7 @@ export const stepSentences = {
     jar_all_in: () => 'It all went in at once',
     jar_show: () => 'See the jar',
     jar_syrup: () => 'Work out a syrup',
+    jar_from_fruit: () => 'When it’s back in the jar',
     jar_otherwise: () => 'Sweeter or weaker',
     jar_filter_first: () => 'For a clear drink, filtered first',
     jar_bottle: () => 'When it’s bottled',

@@ -73,9 +73,10 @@ const syrupText = ({ sweetener, sugarG, waterMl }: NonNullable<JobSaid['syrup']>
 }
 
 /** `strain by 8 November`, `sweeten: 510 g sugar in 1.51 l water`, `add the cloves`. */
-function jobText({ task, plants, syrup, today }: JobSaid, format: Format): string {
+function jobText({ task, plants, syrup, isFruit, today }: JobSaid, format: Format): string {
   const { kind, byDay, state } = task
   const verb = kind === 'add' && plants.length > 0 ? `add the ${listed(plants.map(nameText))}` : dutyVerbs[kind].todo
+  if (kind === 'sweeten' && isFruit) return 'pour back what the sugared fruit gave'
   if (kind === 'sweeten') return syrup === null ? verb : `${verb}: ${syrupText(syrup, format)}`
   if (kind !== 'strain') return verb
   if (state === 'overdue') return `${verb} now`

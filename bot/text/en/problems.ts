@@ -278,6 +278,7 @@ export const chatProblems = {
   sweet_reading: () =>
     'A hydrometer can’t read anything with sugar in it. Use the strength I worked out, without a temperature.',
   ...measureProblems,
+  fruit_dry_sugar: ({ example }) => `Only dry sugar goes on the fruit. How much? For example: ${example}`,
   nothing_given: ({ example }) => `What have you got? For example: ${example}`,
   label_unplanned: ({ jar }) =>
     `I can’t put a strength on the label yet: ${jar} isn’t sweetened. What to do next: ${lineOf(call('jar show', { jar }))}`,

@@ -72,6 +72,8 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   /** The second reading below the first. */
   boiled_lighter: { example: string }
   /** A command whose options may all be left out, but not together. */
+  /** Water beside the sugar, or no amount of it. */
+  fruit_dry_sugar: { example: string }
   nothing_given: { command: string; example: string }
   /** A correction that says nothing; `example`: a whole line. */
   what_to_correct: { options: readonly string[]; example: string }

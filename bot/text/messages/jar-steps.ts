@@ -99,6 +99,8 @@ export interface StepMessages {
     }
     jar_makes: BecameSaid & { readonly bottleMl: number }
     jar_became: BecameSaid
+    /** What sugar on strained fruit will give. */
+    fruit_gives: BecameSaid
     jar_renamed: { readonly before: string; readonly name: string }
     jar_all_shaken: LateStep & { readonly names: readonly string[] }
     jar_all_put_off: { readonly names: readonly string[] } & PutOffUntil
@@ -145,6 +147,7 @@ export interface StepMessages {
       jar_reading: { readonly abvPercent: Measured; readonly at20: Measured | null }
       /** A reading that is not taken, because what is dissolved hides more than is known of it. */
       jar_reading_hidden: HiddenStrength
+      fruit_estimated: { readonly name: string }
       jar_targets_unreached: Targets
       jar_clearing: { readonly way: Clearing }
       /** What a jar was taken for. */
@@ -173,6 +176,7 @@ export interface StepMessages {
   cautions: {
     jar_not_neat: { readonly abvPercent: Measured; readonly isDiluted: boolean }
     jar_sugar_crystallises: { readonly outcome: StrengthAndSweetness; readonly mostGPerL: number }
+    fruit_may_ferment: { readonly abvPercent: Measured }
     caution_again: { readonly names: readonly CautionName[] }
   }
   actions: Plain<
@@ -180,6 +184,7 @@ export interface StepMessages {
     | 'jar_all_in'
     | 'jar_show'
     | 'jar_syrup'
+    | 'jar_from_fruit'
     | 'jar_otherwise'
     | 'jar_filter_first'
     | 'jar_bottle'

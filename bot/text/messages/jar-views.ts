@@ -26,6 +26,8 @@ export interface JobSaid {
   readonly plants: readonly PlantName[]
   /** What is stirred in, 0 of what is not; null where that is not known, or nothing is. */
   readonly syrup: { readonly sweetener: MaterialId; readonly sugarG: number; readonly waterMl: number } | null
+  /** What sugar drew out of strained fruit is to go back in. */
+  readonly isFruit: boolean
   readonly today: IsoDay
 }
 

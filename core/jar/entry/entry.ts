@@ -95,6 +95,26 @@ export interface Noted {
   readonly vessel: string | null
 }
 
+/** What the jar was sweetened with; what the strained fruit gave back counts as such. */
+export interface Sweetened {
+  readonly kind: 'sweetened'
+  readonly waterG: Measured
+  readonly sweetenings: readonly Sweetening[]
+  /** What sugar drew out of the strained fruit went in; left out: nothing of it. */
+  readonly ofFruit?: OfFruit
+}
+
+/** What sugar drew out of strained fruit, null where it was not measured. */
+export interface OfFruit {
+  readonly measured: ReadAmount | null
+}
+
+/** Dry sugar stirred on the strained fruit, to draw out what that has soaked up: in the jar nothing changes yet. */
+export interface FruitSugared {
+  readonly kind: 'fruit_sugared'
+  readonly sweetenings: readonly Sweetening[]
+}
+
 /** Bottles that left the shelf. */
 export interface BottlesOut {
   readonly kind: 'bottles_out'
@@ -111,7 +131,8 @@ export type Happening =
   | Strained
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null }
   | Gauged
-  | { readonly kind: 'sweetened'; readonly waterG: Measured; readonly sweetenings: readonly Sweetening[] }
+  | Sweetened
+  | FruitSugared
   | { readonly kind: 'taken_out'; readonly plants: readonly PlantOut[] }
   | Parted
   | PouredIn

@@ -1,7 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import { isSweetened } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, HappeningKind } from '../entry/entry.ts'
-import { endedAs, type JarState, jarStateOf, type Of, type Stage } from '../state/jar-state.ts'
+import { endedAs, type JarState, jarStateOf, type Of, type Stage, sugarOnFruit } from '../state/jar-state.ts'
 
 /** What is allowed, and worth a word. */
 export type UnusualKey =
@@ -49,7 +49,11 @@ export function walkOn(walk: Walk, entry: HappeningEntry): Walk {
     case 'strained':
       return { ...next, strained: entry }
     case 'sweetened':
-      return { ...next, sweetened: entry, hasSugar: walk.hasSugar || isSweetened(entry.sweetenings) }
+      return {
+        ...next,
+        sweetened: entry,
+        hasSugar: walk.hasSugar || isSweetened(entry.sweetenings) || entry.ofFruit !== undefined,
+      }
     case 'bottled':
       return { ...next, bottled: entry }
     case 'renamed':
@@ -80,6 +84,7 @@ const stageIn = ({ strained, sweetened, bottled, ended }: Walk): Stage => {
 const NEEDS_STRAINING: readonly HappeningKind[] = [
   'filtered',
   'sweetened',
+  'fruit_sugared',
   'measured',
   'bottled',
   'opened',
@@ -90,6 +95,19 @@ const NEEDS_STRAINING: readonly HappeningKind[] = [
 const ALWAYS: readonly HappeningKind[] = ['tasted', 'renamed', 'noted']
 /** What is in bottles is poured apart and together no more. */
 const BEFORE_BOTTLES: readonly HappeningKind[] = ['parted', 'poured_in']
+
+/** Sugar goes on plants that were strained, and what it drew comes of sugar that lies on them. */
+function fruitRefusal({ happened, name }: Walk, entry: HappeningEntry): DomainError | null {
+  if (entry.kind === 'fruit_sugared') {
+    const hasPlants = happened.some(
+      (each) => (each.kind === 'started' || each.kind === 'added') && each.plants.length > 0,
+    )
+    return hasPlants ? null : new DomainError('wrong_stage', 'no_fruit', { jar: name })
+  }
+  const isDrawn = entry.kind === 'sweetened' && entry.ofFruit !== undefined
+  if (!isDrawn || sugarOnFruit(happened) !== null) return null
+  return new DomainError('wrong_stage', 'fruit_not_sugared', { jar: name })
+}
 
 /** Why a step cannot be the next one, or null where it can. */
 export function refusalOf(walk: Walk, entry: HappeningEntry): DomainError | null {
@@ -112,6 +130,8 @@ export function refusalOf(walk: Walk, entry: HappeningEntry): DomainError | null
   if (bottled !== null && BEFORE_BOTTLES.includes(entry.kind)) return refused(null, bottled)
   if (bottled === null && entry.kind === 'bottles_out') return refused('bottled', null)
   if (strained === null) return NEEDS_STRAINING.includes(entry.kind) ? refused('strained', null) : null
+  const fruit = fruitRefusal(walk, entry)
+  if (fruit !== null) return fruit
   const isTooLate =
     entry.kind === 'strained' || entry.kind === 'taken_out' || (entry.kind === 'added' && entry.plants.length > 0)
   return isTooLate ? refused(null, strained) : null
@@ -144,7 +164,7 @@ export function unusualIn(walk: Walk, entry: HappeningEntry): readonly UnusualKe
       say('changed_after_bottling', bottled !== null)
       break
     case 'sweetened':
-      say('sweetened_again', sweetened !== null)
+      say('sweetened_again', sweetened !== null && sweetened.ofFruit === undefined && entry.ofFruit === undefined)
       say('changed_after_bottling', bottled !== null)
       break
     case 'bottled':

@@ -112,6 +112,10 @@ function happeningFault(happening: Happening, around: readonly number[]): EntryF
   if ((happening.kind === 'strained' || happening.kind === 'filtered') && happening.measured !== null) {
     if (happening.measured.amount.value < LEAST_MEASURED) return 'amount'
   }
+  if (happening.kind === 'sweetened' && happening.ofFruit !== undefined) {
+    const { measured } = happening.ofFruit
+    if (measured !== null && measured.amount.value < LEAST_MEASURED) return 'amount'
+  }
   const days = parts.flatMap(([name, value]) => (DAYS.has(name) && typeof value === 'string' ? [dayNumber(value)] : []))
   if (days.some((day) => around.every((each) => Math.abs(day - each) > TWENTY_YEARS_DAYS))) return 'day'
   if (happening.kind === 'put_off' && happening.untilMs !== null) {

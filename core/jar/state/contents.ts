@@ -16,12 +16,13 @@ export type Source = 'measured' | 'computed' | 'estimated'
 /** What measures nothing, but changes what was measured. */
 const changesUnmeasured = (step: LiquidStep): boolean => {
   if (step.kind === 'in' || step.kind === 'taken_out' || step.kind === 'parted') return true
+  if (step.kind === 'fruit_sugared' || step.kind === 'fruit_drawn') return step.kind === 'fruit_drawn'
   return step.kind !== 'measured' && step.measured === null
 }
 
 /** What takes of the liquid takes nothing of its strength. */
 const changesStrength = ({ kind }: LiquidStep): boolean =>
-  kind !== 'filtered' && kind !== 'taken_out' && kind !== 'parted'
+  kind !== 'filtered' && kind !== 'taken_out' && kind !== 'parted' && kind !== 'fruit_sugared'
 
 /** From the step in which something was read; -1 where nothing was. */
 const sourceAt = (steps: readonly LiquidStep[], at: number): Source => {

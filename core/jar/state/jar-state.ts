@@ -22,6 +22,8 @@ export interface JarState {
   readonly strained: Of<'strained'> | null
   /** The last time. */
   readonly sweetened: Of<'sweetened'> | null
+  /** The last sugar on the strained fruit, while it lies there. */
+  readonly onFruit: Of<'fruit_sugared'> | null
   readonly filtered: Of<'filtered'> | null
   readonly bottled: Of<'bottled'> | null
   /** Of what was parted: all of it was poured into another jar. */
@@ -37,6 +39,13 @@ const USUAL_REST_DAYS = 30
 
 const last = <Kind extends HappeningKind>(happened: readonly HappeningEntry[], kind: Kind): Of<Kind> | null =>
   (happened.findLast((entry) => entry.kind === kind) as Of<Kind> | undefined) ?? null
+
+/** The last sugar on the strained fruit of which nothing was poured back since; null where none lies there. */
+export const sugarOnFruit = (happened: readonly HappeningEntry[]): Of<'fruit_sugared'> | null =>
+  last(
+    happened.slice(1 + happened.findLastIndex((entry) => entry.kind === 'sweetened' && entry.ofFruit !== undefined)),
+    'fruit_sugared',
+  )
 
 const pouredAway = (happened: readonly HappeningEntry[]): Of<'parted'> | null =>
   (happened.find((entry) => entry.kind === 'parted' && entry.kept.value === 0) as Of<'parted'> | undefined) ?? null
@@ -58,6 +67,7 @@ export const jarStateOf = once((entries: readonly JarEntry[]): JarState | null =
     happened,
     strained,
     sweetened,
+    onFruit: sugarOnFruit(happened),
     filtered: last(happened, 'filtered'),
     bottled,
     ended: last(happened, 'discarded') ?? last(happened, 'emptied') ?? pouredAway(happened),

@@ -6,6 +6,7 @@ import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { type KnownPortion, type Portion, strengthAt20 } from '../../recipe/portion.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'
 import type { Happening } from '../entry/entry.ts'
+import { allOf } from './in-fruit.ts'
 import { liquidAfter, type StepValues } from './liquid-after.ts'
 import type { LiquidStep } from './liquid-steps.ts'
 import { surprises } from './surprises.ts'
@@ -32,6 +33,8 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
   const steps = sinceMeasured(allSteps)
   const last = steps.at(-1)
   if (last === undefined || last.kind === 'in' || last.kind === 'taken_out' || last.kind === 'parted') return null
+  if (last.kind === 'fruit_sugared') return null
+  if (last.kind === 'fruit_drawn') return last.measured === null ? null : judgeDrawn(jar, allSteps)
   if (last.kind === 'measured') return judgeGauged(jar, allSteps, last.abvPercent)
   const strength = last.kind === 'strained' ? last.strength : null
   if (last.measured === null && strength === null) return null
@@ -89,6 +92,18 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
   }
 }
 
+/** No more can come of the plants than is in them and on them. */
+function judgeDrawn(jar: string, steps: readonly LiquidStep[]): Judgement {
+  const all = (values: StepValues) => allOf(liquidAfter(values.slice(0, -1)).inFruit)
+  const { drawnMl, tooMuchMl } = propagate(steps, (values) => {
+    const drawnMl = volumeMl(liquidAfter(values).drawn)
+    return { drawnMl, tooMuchMl: drawnMl - volumeMl(all(values)) }
+  })
+  if (!exceeds(tooMuchMl)) return null
+  const mostMl = volumeMl(all(valuesOf(steps)))
+  return new DomainError('bad_value', 'more_than_in_fruit', { jar, measuredMl: drawnMl, mostMl })
+}
+
 /** The amount that was measured in a step, or null. */
 const amountIn = (step: LiquidStep): Measured | null =>
   step.kind === 'strained' || step.kind === 'filtered' ? (step.measured?.amount ?? null) : null
@@ -125,7 +140,8 @@ function strengthRead(steps: StepValues): number {
 function sinceMeasured(steps: readonly LiquidStep[]): readonly LiquidStep[] {
   const at = steps.slice(0, -1).findLastIndex((step) => amountIn(step) !== null)
   const measuredAmount = at === -1 ? null : amountIn(steps[at]!)
-  if (measuredAmount === null) return steps
+  // What the plants hold since straining is known by all that went in.
+  if (measuredAmount === null || steps.slice(at + 1).some(({ kind }) => kind === 'fruit_drawn')) return steps
   const { liquid } = liquidAfter(valuesOf(steps.slice(0, at + 1)))
   const { value, plusMinus } = measuredAmount
   const amount = { value: massG(liquid), plusMinus: value === 0 ? 0 : (massG(liquid) * plusMinus) / value }

@@ -4,8 +4,8 @@ import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { plantOf } from '../../recipe/plan/plant-of.ts'
 import { plantUnknown } from '../../recipe/plan/unknown-plant.ts'
 import { FILTER_SHARE, type Plant, type Steeping } from '../../recipe/steep.ts'
-import { knownSweetenings } from '../../recipe/sweetening.ts'
-import type { HappeningEntry, PlantIn, ReadAmount, ReadStrength, Strained } from '../entry/entry.ts'
+import { type KnownSweetening, knownSweetenings } from '../../recipe/sweetening.ts'
+import type { HappeningEntry, OfFruit, PlantIn, ReadAmount, ReadStrength, Strained, Sweetened } from '../entry/entry.ts'
 import { plantKey } from './later-plants.ts'
 
 /** What changes a jar's liquid, with everything in it that is known only to within a ±. */
@@ -21,6 +21,19 @@ export type LiquidStep =
       readonly denserShare: Measured
     }
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null; readonly filterShare: Measured }
+  /** Sugar on the strained plants: the liquid in the jar stays as it is. */
+  | { readonly kind: 'fruit_sugared'; readonly sweetenings: readonly KnownSweetening[] }
+  /** What that sugar drew out goes in, with what else does. */
+  | {
+      readonly kind: 'fruit_drawn'
+      readonly measured: ReadAmount | null
+      readonly waterG: Measured
+      readonly sweetenings: readonly KnownSweetening[]
+      /** Of the plants' own juice that spirit had not drawn, what sugar draws, 0 to 1. */
+      readonly juiceShare: Measured
+      /** Of what the plants had soaked up, as much by volume stays in them, 0 to 1. */
+      readonly stayShare: Measured
+    }
   | { readonly kind: 'measured'; readonly abvPercent: Measured; readonly sugarGPerL: Measured }
   /** Plants lifted out, with what they soak up. */
   | { readonly kind: 'taken_out'; readonly plants: readonly Plant[] }
@@ -28,6 +41,12 @@ export type LiquidStep =
 
 /** Only a strength that was read over what is dissolved feels it. */
 const MODEL_DENSITY: Measured = { value: 0, plusMinus: MODEL_VOLUME_ERROR }
+
+/** Sugar draws some of what is left of a fruit's own juice. Estimated; nobody has published it. */
+export const JUICE_DRAWN_SHARE: Measured = { value: 0.5, plusMinus: 0.3 }
+
+/** Of what a fruit had soaked up, as much stays in it when its sugar has dissolved and is poured off. Estimated; nobody has published it. */
+export const FRUIT_KEEPS_SHARE: Measured = { value: 0.5, plusMinus: 0.3 }
 
 /** What was strained, as it was read. */
 export const strainedStep = ({
@@ -78,6 +97,19 @@ export const stepsOf = (happened: readonly HappeningEntry[]): readonly TakenStep
     return step === null ? [] : [{ seq: entry.seq, step }]
   })
 
+/** What sugar drew out of strained fruit, and what goes in with it. */
+export const drawnStep = (
+  { waterG, sweetenings }: Pick<Sweetened, 'waterG' | 'sweetenings'>,
+  { measured }: OfFruit,
+): LiquidStep => ({
+  kind: 'fruit_drawn',
+  measured,
+  waterG,
+  sweetenings: knownSweetenings(sweetenings),
+  juiceShare: JUICE_DRAWN_SHARE,
+  stayShare: FRUIT_KEEPS_SHARE,
+})
+
 function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): LiquidStep | null {
   switch (entry.kind) {
     case 'started':
@@ -86,7 +118,10 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Liq
       const plants = entry.kind === 'started' ? plantsAtStart(entry.plants, happened) : entry.plants
       return { kind: 'in', spirits, waterG, sweetenings: knownSweetenings(sweetenings), plants: plants.map(steepsAs) }
     }
+    case 'fruit_sugared':
+      return { kind: 'fruit_sugared', sweetenings: knownSweetenings(entry.sweetenings) }
     case 'sweetened':
+      if (entry.ofFruit !== undefined) return drawnStep(entry, entry.ofFruit)
       return {
         kind: 'in',
         spirits: [],

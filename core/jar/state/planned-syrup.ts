@@ -17,10 +17,10 @@ interface PlannedSyrup {
 export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
   keepingAt(abvPercent, sugarGPerL) === 'ferments'
 
-/** The syrup that makes of a strained jar what was planned, of what was planned where nothing else is named; null where nothing was, it cannot be, or it would ferment. */
+/** The syrup that makes of a strained jar what was planned, of what was planned where nothing else is named; null where nothing was, it cannot be, it would ferment, or sugar still draws on its fruit. */
 export function plannedSyrup(story: JarState, sweetener = story.started.sweetener): PlannedSyrup | null {
   const { targets, filler } = story.started
-  if (targets === null || wouldFerment(targets)) return null
+  if (targets === null || wouldFerment(targets) || story.onFruit !== null) return null
   const infusion = asPortion(contentsOf(story))
   try {
     return {

@@ -33,6 +33,12 @@ export interface JarProblems {
     readonly typed: string
     readonly plants: readonly { readonly id: string | null; readonly name: string }[]
   }
+  /** Sugar is to go on strained plants of a jar that had none. */
+  no_fruit: { readonly jar: string }
+  /** What sugar drew out of strained plants is to go in, and no sugar lies on them. */
+  fruit_not_sugared: { readonly jar: string }
+  /** More came of sugared plants than can be in them. */
+  more_than_in_fruit: { readonly jar: string; readonly measuredMl: Measured; readonly mostMl: number }
   /** `did` on a day before the straining, which has to come first. */
   before_straining: { readonly jar: string; readonly did: HappeningKind; readonly day: IsoDay }
   /** `did` would come before `later`, which cannot follow it. */

@@ -16,6 +16,6 @@ export function wantsSyrup({ started, strained }: JarState): boolean | null {
 export const settlesFrom = (story: JarState): Of<'sweetened'> | Of<'strained'> | null =>
   story.sweetened ?? (wantsSyrup(story) === false ? story.strained : null)
 
-/** Whether a strained jar waits for its syrup, as far as is known. */
+/** Whether a strained jar waits for its syrup, as far as is known; what sugar draws out of its fruit comes first. */
 export const isSweetening = (story: JarState): boolean =>
-  story.sweetened === null && story.bottled === null && wantsSyrup(story) !== false
+  story.onFruit === null && story.sweetened === null && story.bottled === null && wantsSyrup(story) !== false

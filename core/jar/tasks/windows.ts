@@ -53,6 +53,8 @@ const WARNED_DAYS = 2
 const SHORT_DAYS = 3
 /** Reminders from straining on: the next day, then weekly. The syrup itself may go in at once, when it is cool. */
 const SWEETEN_DAYS = [1, 8, 15]
+/** Sugar on strained fruit has drawn what it draws in a week or two. Common practice, no source. */
+const FRUIT_DAYS = [7, 14]
 /** From the last syrup, or from straining where none is wanted, until what clouds it has settled. Common practice, no source. */
 const BOTTLE_DAYS = 3
 const HOUR_MS = 3_600_000
@@ -165,9 +167,9 @@ function sweetenTask(strained: Of<'strained'>, isSyrupPlanned: boolean): TaskWin
 
 /** Nothing is asked for before the syrup is in. Filtering is offered where it helps, and never owed. */
 function strained(story: JarState, entry: Of<'strained'>): readonly TaskWindow[] {
-  const { bottled, sweetened, readyOn, happened } = story
+  const { bottled, sweetened, onFruit, readyOn, happened } = story
   const isSyrupPlanned = wantsSyrup(story) === true
-  const settles = bottled === null ? settlesFrom(story) : null
+  const settles = bottled === null && onFruit === null ? settlesFrom(story) : null
   const readySince = happened.some(({ kind }) => kind === 'opened') ? null : (sweetened ?? bottled)
   const news = {
     kind: 'ready',
@@ -178,7 +180,8 @@ function strained(story: JarState, entry: Of<'strained'>): readonly TaskWindow[]
     rhythm: { of: 'news' },
   } as const
   return [
-    ...(isSweetening(story) ? [sweetenTask(entry, isSyrupPlanned)] : []),
+    ...(onFruit === null ? [] : [counted('sweeten', onFruit, FRUIT_DAYS)]),
+    ...(onFruit === null && isSweetening(story) ? [sweetenTask(entry, isSyrupPlanned)] : []),
     ...(settles === null ? [] : [counted('bottle', settles, [BOTTLE_DAYS])]),
     ...(readyOn === null || readySince === null ? [] : [{ ...news, since: readySince, opens: dayNumber(readyOn) }]),
   ]

@@ -18,4 +18,11 @@ export const ENTRY_KINDS: readonly string[] = [
 ]
 
 /** What liquid and plants can do besides, and words. */
-export const NEWER_KINDS: readonly string[] = ['bottles_out', 'noted', 'parted', 'poured_in', 'taken_out']
+export const NEWER_KINDS: readonly string[] = [
+  'bottles_out',
+  'fruit_sugared',
+  'noted',
+  'parted',
+  'poured_in',
+  'taken_out',
+]

@@ -17,6 +17,7 @@ const EVERY: readonly Happening[] = [
   strained(),
   { kind: 'filtered', measured: null },
   sweetened(500, 300),
+  { kind: 'fruit_sugared', sweetenings: whiteSugar(exactly(200)) },
   { kind: 'taken_out', plants: [] },
   { kind: 'parted', kept: { value: 0.5, plusMinus: 0 }, other: 'sun', isNew: false },
   { kind: 'poured_in', ...broughtBy(storyFrom(started(), strained()), exactly(0.1)), into: null },
@@ -58,7 +59,7 @@ describe('what may follow', () => {
   })
 
   it('straining: all but straining again, plants and shaking', () => {
-    const before = ['tasted', 'filtered', 'sweetened']
+    const before = ['tasted', 'filtered', 'sweetened', 'fruit_sugared']
     const after = ['noted', 'bottled', 'opened', 'emptied', 'discarded', 'renamed', 'put_off']
     expect(mayFollow(started(), strained())).toEqual([...before, 'parted', 'poured_in', ...after])
     const bottled = [started(), strained(), sweetened(500, 300), { kind: 'bottled', bottles: [] } as const]

@@ -81,6 +81,15 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     waterG: measured(1000),
     sweetenings: measured(800).map(whiteSugar),
   }),
+  measured(300).map((massG): Happening => ({ kind: 'fruit_sugared', sweetenings: whiteSugar(massG) })),
+  orNone(readAmount).map(
+    (read): Happening => ({
+      kind: 'sweetened',
+      waterG: { value: 0, plusMinus: 0 },
+      sweetenings: [],
+      ofFruit: { measured: read },
+    }),
+  ),
   fc.constant<Happening>({
     kind: 'taken_out',
     plants: [{ id: 'clove', name: 'clove', massG: { value: 2, plusMinus: 0.1 } }],
@@ -151,8 +160,9 @@ const usual: readonly Try[] = [
     happening: { kind: 'strained', measured: null, strength: null, rinseWaterG: { value: 50, plusMinus: 1 } },
     moment: on(5),
   },
+  { do: 'record', happening: { kind: 'bottled', bottles: [{ count: 3, volumeMl: 200 }] }, moment: on(6) },
 ]
 
 export const tries: fc.Arbitrary<readonly Try[]> = fc
-  .tuple(fc.constantFrom(0, 1, 2, 2), fc.array(attempt, { minLength: 4, maxLength: 14 }))
+  .tuple(fc.constantFrom(0, 1, 2, 2, 2, 3), fc.array(attempt, { minLength: 4, maxLength: 14 }))
   .map(([begun, rest]) => [...usual.slice(0, begun), ...rest])

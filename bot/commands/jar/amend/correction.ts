@@ -38,6 +38,7 @@ const OPTIONS: { readonly [Kind in HappeningKind]?: readonly (keyof Fixes)[] } =
   strained: ['measured', 'strength', 'rinse'],
   filtered: ['measured'],
   sweetened: ['water', 'sugar'],
+  fruit_sugared: ['sugar'],
   bottled: ['bottles'],
 }
 
@@ -132,6 +133,8 @@ export function fixed(entry: HappeningEntry, fixes: Fixes, story: JarState): Hap
       return bottles === undefined
         ? happening
         : { ...happening, bottles: asOptionProblem('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
+    case 'fruit_sugared':
+      return { ...happening, ...(sugar && { sweetenings: sweeteningsOf(sugar) }) }
     case 'started':
       if (isPutIn(fixes)) return startedAnew(story, fixes)
       return { ...happening, ...(sugar && { sweetenings: putRight(happening.sweetenings, sugar, undefined) }) }

@@ -92,6 +92,7 @@ const FIRST: ReadonlySet<string> = new Set<Caution['key']>([
   'plan_unknown',
   'flame',
   'jar_not_neat',
+  'fruit_may_ferment',
   'note_names',
 ])
 

@@ -38,6 +38,10 @@ export function sweetenCall({ jar, story }: AskingJar, place: Place): Call | nul
   return call('jar sweeten', { jar: jarRef({ jar, story }, { place }), ...values, ...afterNow(jar.entries, place) })
 }
 
+/** What says that what sugar drew out of the strained fruit is in. */
+export const fromFruitCall = ({ jar, story }: AskingJar, place: Place): Call =>
+  call('jar sweeten', { jar: jarRef({ jar, story }, { place }), 'from-fruit': null, ...afterNow(jar.entries, place) })
+
 /** A surface with buttons asks for what nobody has named. */
 function bottleCall(story: JarState, jar: string, place: Place): Call | null {
   if (place.kind !== 'console' && !story.started.named.areBottlesNamed) return call('jar bottle', { jar })
@@ -55,7 +59,7 @@ export function taskCall(kind: DutyKind, held: AskingJar, day: IsoDay, place: Pl
   const jar = jarRef(held, { place })
   switch (kind) {
     case 'sweeten':
-      return sweetenCall(held, place)
+      return story.onFruit === null ? sweetenCall(held, place) : fromFruitCall(held, place)
     case 'bottle':
       return bottleCall(story, jar, place)
     case 'add':

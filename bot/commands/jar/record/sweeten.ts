@@ -33,6 +33,7 @@ import { onceMore } from '../step/repeat-action.ts'
 import { becameHeadline, nowRows, stepReply } from '../step/step-reply.ts'
 import { clearingNotes } from '../step/strained-reply.ts'
 import { sweetenActions } from '../step/sweeten-actions.ts'
+import { pourBack, sugarFruit } from './sweeten-fruit.ts'
 
 /** What was worked out, where something else went in. */
 function slipNotes({ name }: JarState, syrup: Syrup | null, poured: SweetenedWith): readonly Message<'notes'>[] {
@@ -108,10 +109,20 @@ function heldActions(recorded: Recorded, input: InputOf<'jar sweeten'>, context:
   return [onceMore('jar sweeten', recorded, input, context)]
 }
 
+/** Dry sugar in grams: water would only weaken what is drawn. */
+function isOnlySugar({ jar, water, sugar }: InputOf<'jar sweeten'>): boolean {
+  if (water === undefined && (sugar?.is.amounts.length ?? 0) > 0) return true
+  const dry = { amounts: [sugarGrams(250, sugar?.is.sweetener ?? undefined)], sweetener: null }
+  const example = lineOf(call('jar sweeten', { jar: jar.is, sugar: dry, 'on-fruit': true }))
+  throw new ChatError('bad_value', 'fruit_dry_sugar', { example }, { option: water === undefined ? 'sugar' : 'water' })
+}
+
 export const jarSweetenCommand = defineCommand({
   ...signature('jar sweeten'),
   async run(input, context) {
     const { water, sugar } = input
+    if (input['from-fruit'] !== undefined) return pourBack(input, context)
+    if (input['on-fruit']?.is === true && isOnlySugar(input)) return sugarFruit(input, context)
     const sweetener = sugar?.is.sweetener ?? undefined
     if (sweetener !== undefined || (water === undefined && sugar === undefined)) {
       throw await lacking(input.jar, context, sweetener)

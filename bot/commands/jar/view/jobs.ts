@@ -44,7 +44,7 @@ function jobOf(task: ShownTask, view: JarView, today: IsoDay, context: Context):
   const settled = settling(task, view, context)
   const row: Row = {
     label: { group: 'rows', key: 'jar', values: { name } },
-    cell: { group: 'cells', key: 'job', values: { task, plants, syrup, today } },
+    cell: { group: 'cells', key: 'job', values: { task, plants, syrup, isFruit: view.story.onFruit !== null, today } },
   }
   const isLong = syrup !== null || plants.length > 0 || task.kind === 'bottle'
   if (settled === null) return { row, isLong }

@@ -1,0 +1,91 @@
+import { fruitGives } from '../../../../core/jar/state/fruit-gives.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
+import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
+import { worthAdding } from '../../../../core/recipe/solve/worth-adding.ts'
+import type { InputOf } from '../../../calls/signatures.ts'
+import type { Context } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
+import type { Action, Reply } from '../../../chat/reply.ts'
+import type { Message } from '../../../text/words.ts'
+import { amountOf, sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
+import { measuredData } from '../../reply/outcome-reply.ts'
+import { sweetenedCautions } from '../known/jar-cautions.ts'
+import { fromFruitCall } from '../known/task-call.ts'
+import { recordStep } from '../step/record-step.ts'
+import { becameHeadline, nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
+import { sweetenActions } from '../step/sweeten-actions.ts'
+
+type Sweetening = InputOf<'jar sweeten'>
+
+/** So weak a juice may ferment under its sugar. */
+const weakCautions = (story: JarState): readonly Message<'cautions'>[] => {
+  const gives = fruitGives(story)
+  if (gives === null || gives.keeping === 'keeps') return []
+  return [{ group: 'cautions', key: 'fruit_may_ferment', values: { abvPercent: gives.abvPercent } }]
+}
+
+/** Dry sugar goes on the strained fruit: what to do with it, and what it will give. */
+export async function sugarFruit(input: Sweetening, context: Context): Promise<Reply> {
+  const recorded = await recordStep(context, input, {
+    happening: () => ({ kind: 'fruit_sugared', sweetenings: sweeteningsOf(input.sugar) }),
+    cautions: weakCautions,
+  })
+  const gives = fruitGives(recorded.story)
+  const back = fromFruitCall(recorded, context.place)
+  const reply = stepReply(context, input, recorded, {
+    headline: recordedHeadline(recorded, context),
+    under: gives === null ? [] : [{ group: 'headlines', key: 'fruit_gives', values: gives }],
+    isNextSaid: true,
+    rows: nowRows,
+    notes: inMore<Message<'notes'>>([
+      { group: 'notes', key: 'fruit_estimated', values: { name: recorded.story.name } },
+    ]),
+    actions: [{ label: { group: 'actions', key: 'jar_from_fruit', values: undefined }, call: back }],
+  })
+  return { ...reply, data: { ...reply.data, fruit: gives === null ? null : fruitData(gives) } }
+}
+
+const fruitData = ({ volumeMl, abvPercent, sugarGPerL, keeping }: NonNullable<ReturnType<typeof fruitGives>>) => ({
+  ...measuredData({ volumeMl, abvPercent, sugarGPerL }),
+  keeping,
+})
+
+/** The syrup that is still wanted once the fruit has given what it had. */
+function stillWanted(story: JarState): readonly Message<'headlines'>[] {
+  const syrup = plannedSyrup(story)?.syrup
+  const added = syrup === undefined ? null : worthAdding(syrup)
+  if (syrup === undefined || added === null || (added.sugarG === 0 && added.waterMl === 0)) return []
+  const values = { ...added, sweetener: syrup.sweetener, filler: syrup.filler, isSyrup: isSyrup(syrup) }
+  return [{ group: 'headlines', key: 'jar_stir_in', values }]
+}
+
+/** What the fruit gave goes back into the jar. */
+export async function pourBack(input: Sweetening, context: Context): Promise<Reply> {
+  const { water, sugar } = input
+  const drawn = input['from-fruit']?.is ?? null
+  const ofFruit = { measured: drawn === null ? null : amountOf(drawn) }
+  const recorded = await recordStep(context, input, {
+    happening: () => ({
+      kind: 'sweetened',
+      waterG: waterG(water),
+      sweetenings: sweeteningsOf(sugar, water),
+      ofFruit,
+    }),
+    cautions: sweetenedCautions,
+  })
+  const { story } = recorded
+  const wanted: readonly Message<'headlines'>[] = recorded.isAlready ? [] : stillWanted(story)
+  const actions: readonly Action[] = wanted.length === 0 ? [] : sweetenActions(recorded, context)
+  return stepReply(context, input, recorded, {
+    headline: becameHeadline(recorded, context),
+    under: wanted,
+    isNextSaid: wanted.length > 0,
+    rows: nowRows,
+    notes:
+      drawn === null
+        ? inMore<Message<'notes'>>([{ group: 'notes', key: 'fruit_estimated', values: { name: story.name } }])
+        : [],
+    actions,
+  })
+}
