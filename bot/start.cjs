@@ -26,15 +26,11 @@ const fingerprint = () => {
   return hash.digest('hex').slice(0, 16)
 }
 
-/** Path of a bundle of the sources as they are now. */
-const bundle = () => {
-  const path = join(kept, `main-${fingerprint()}.cjs`)
-  if (existsSync(path)) return path
-  mkdirSync(kept, { recursive: true })
-  for (const old of readdirSync(kept)) if (old.startsWith('main-')) rmSync(join(kept, old), { force: true })
+/** Keeps one script of a source and all that it imports, with some names put in as values. */
+const pack = (source, path, named) => {
   const making = join(kept, `making-${process.pid}.cjs`)
   require('esbuild').buildSync({
-    entryPoints: [join(__dirname, 'main.ts')],
+    entryPoints: [join(__dirname, source)],
     outfile: making,
     bundle: true,
     platform: 'node',
@@ -43,10 +39,23 @@ const bundle = () => {
     external: ['node-cron', 'discord.js', '@resvg/resvg-js'],
     // A script run from its kept form cannot import, only require.
     supported: { 'dynamic-import': false },
-    define: { LARDERBELL_RULES: JSON.stringify(reminderRules()) },
+    define: Object.fromEntries(Object.entries(named).map(([name, value]) => [name, JSON.stringify(value)])),
     logLevel: 'silent',
   })
   renameSync(making, path)
+}
+
+const PACKED = /^(?:main|drawing)-/
+
+/** Path of a bundle of the sources as they are now. The one of the thread that draws is there before it. */
+const bundle = () => {
+  const of = fingerprint()
+  const [path, drawing] = [join(kept, `main-${of}.cjs`), join(kept, `drawing-${of}.cjs`)]
+  if (existsSync(path) && existsSync(drawing)) return path
+  mkdirSync(kept, { recursive: true })
+  for (const old of readdirSync(kept)) if (PACKED.test(old)) rmSync(join(kept, old), { force: true })
+  pack(join('picture', 'render', 'drawing-thread.ts'), drawing, {})
+  pack('main.ts', path, { LARDERBELL_RULES: reminderRules(), LARDERBELL_DRAWING: drawing })
   return path
 }
 

@@ -1,9 +1,9 @@
 import type { Picture } from '../draw/picture.ts'
 import { lacksSigns } from '../draw/text-lines.ts'
 import { FONT, type Typefaces } from '../draw/typefaces.ts'
-import { encodePng } from './encode-png.ts'
+import { type Draw, drawingHere, named } from './draw.ts'
+import { drawingIn } from './draw-in-thread.ts'
 import { fontFolder, fontPaths, loadTypefaces } from './font-files.ts'
-import { PictureError, type PictureFault } from './picture-error.ts'
 
 export interface Painted extends Pick<Picture, 'width' | 'height' | 'alt'> {
   readonly png: Buffer
@@ -17,47 +17,34 @@ export interface Studio {
   lacks(name: string): Promise<boolean>
 }
 
-/** The renderer's part that is used. */
-interface Renderer {
-  renderAsync(svg: string, options: object): Promise<{ readonly pixels: Buffer; readonly width: number }>
-}
-
 export interface StudioParts {
   /** The folder of the font files. */
   readonly folder: () => string
-  /** Loaded when the first picture is asked for: many a day has none. */
-  readonly renderer: () => Promise<Renderer>
+  readonly draw: Draw
 }
 
-const OWN: StudioParts = { folder: fontFolder, renderer: () => import('@resvg/resvg-js') }
+/** Put in by the bundle: the script of the thread that draws. */
+declare const LARDERBELL_DRAWING: string | undefined
 
-const named = async <Result>(fault: PictureFault, work: () => Promise<Result>): Promise<Result> => {
-  try {
-    return await work()
-  } catch (error) {
-    throw error instanceof PictureError ? error : new PictureError(fault, error)
-  }
+const OWN: StudioParts = {
+  folder: fontFolder,
+  draw: typeof LARDERBELL_DRAWING === 'undefined' ? drawingHere() : drawingIn(LARDERBELL_DRAWING),
 }
 
 interface Opened {
   readonly faces: Typefaces
-  readonly render: Renderer['renderAsync']
-  readonly options: object
+  readonly fontFiles: readonly string[]
 }
 
-async function open({ folder, renderer }: StudioParts): Promise<Opened> {
-  const [from, faces] = await named('no_font', async () => [folder(), await loadTypefaces(folder())] as const)
-  const { renderAsync } = await named('no_renderer', renderer)
-  const font = { loadSystemFonts: false, fontFiles: fontPaths(from), defaultFontFamily: FONT.plain.family }
-  return { faces, render: renderAsync, options: { font, logLevel: 'off' } }
-}
+const open = (folder: StudioParts['folder']): Promise<Opened> =>
+  named('no_font', async () => ({ faces: await loadTypefaces(folder()), fontFiles: fontPaths(folder()) }))
 
-export function newStudio(parts: StudioParts = OWN): Studio {
+export function newStudio({ folder, draw }: StudioParts = OWN): Studio {
   let opened: Promise<Opened> | null = null
   // The renderer and the disk share the same few threads: many pictures at once would keep what is stored waiting.
   let last: Promise<unknown> = Promise.resolve()
   const ready = (): Promise<Opened> => {
-    opened ??= open(parts)
+    opened ??= open(folder)
     return opened.catch((error) => {
       // What was missing may be there the next time.
       opened = null
@@ -65,11 +52,11 @@ export function newStudio(parts: StudioParts = OWN): Studio {
     })
   }
   const paint = async (make: (faces: Typefaces) => Picture): Promise<Painted> => {
-    const { faces, render, options } = await ready()
+    const { faces, fontFiles } = await ready()
     return named('not_drawn', async () => {
       const { svg, width, height, alt, dotsPerInch } = make(faces)
-      const { pixels: rgba } = await render(svg, options)
-      return { png: await encodePng({ rgba, width, height, dotsPerInch }), width, height, alt }
+      const png = await draw({ svg, width, height, dotsPerInch, fontFiles, defaultFontFamily: FONT.plain.family })
+      return { png, width, height, alt }
     })
   }
   return {

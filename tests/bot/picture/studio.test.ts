@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import { crc32, inflateSync } from 'node:zlib'
 import { afterAll, describe, expect, it } from 'vitest'
 import type { Picture } from '../../../bot/picture/draw/picture.ts'
+import { drawingHere } from '../../../bot/picture/render/draw.ts'
 import { encodePng } from '../../../bot/picture/render/encode-png.ts'
 import { fontFolder, fontPaths } from '../../../bot/picture/render/font-files.ts'
 import { PictureError } from '../../../bot/picture/render/picture-error.ts'
@@ -23,7 +24,7 @@ const picture = (svg: string, dotsPerInch: number | null = null): Picture => ({
 
 const WORD = picture('<text x="4" y="30" font-size="24" font-family="DejaVu Sans">jar</text>')
 
-const own: StudioParts = { folder: fontFolder, renderer: () => import('@resvg/resvg-js') }
+const own: StudioParts = { folder: fontFolder, draw: drawingHere() }
 
 const faultOf = async (parts: Partial<StudioParts>, made: () => Picture = () => WORD): Promise<unknown> => {
   const error = await newStudio({ ...own, ...parts })
@@ -63,17 +64,12 @@ describe('a studio', () => {
     let [running, most] = [0, 0]
     const studio = newStudio({
       ...own,
-      renderer: async () => {
-        const { renderAsync } = await own.renderer()
-        return {
-          renderAsync: async (svg, options) => {
-            running++
-            most = Math.max(most, running)
-            const image = await renderAsync(svg, options)
-            running--
-            return image
-          },
-        }
+      draw: async (drawn) => {
+        running++
+        most = Math.max(most, running)
+        const png = await own.draw(drawn)
+        running--
+        return png
       },
     })
     const painted = await Promise.all(Array.from({ length: 6 }, () => studio.paint(() => WORD)))
@@ -97,7 +93,7 @@ describe('a studio', () => {
   })
 
   it('fails as a picture where the renderer is missing or gives up', async () => {
-    expect(await faultOf({ renderer: () => Promise.reject(new Error('no binary for this machine')) })).toBe(
+    expect(await faultOf({ draw: drawingHere(() => Promise.reject(new Error('no binary for this machine'))) })).toBe(
       'no_renderer',
     )
     expect(await faultOf({}, () => ({ ...WORD, svg: '<svg' }))).toBe('not_drawn')
@@ -127,13 +123,11 @@ describe('a PNG', () => {
     const chunks = chunksOf(await encodePng({ rgba, width, height, dotsPerInch: null }))
     expect(chunks.map(({ type }) => type)).toEqual(['IHDR', 'IDAT', 'IEND'])
     const rows = inflateSync(chunks[1]!.data)
-    expect(rows).toHaveLength(height * (1 + 3 * width))
+    expect(rows).toHaveLength(height * (1 + 4 * width))
     for (let row = 0; row < height; row++) {
-      expect(rows[row * (1 + 3 * width)]).toBe(0)
-      for (let column = 0; column < width; column++) {
-        const [from, to] = [4 * (row * width + column), row * (1 + 3 * width) + 1 + 3 * column]
-        expect(rows.subarray(to, to + 3)).toEqual(rgba.subarray(from, from + 3))
-      }
+      const at = row * (1 + 4 * width)
+      expect(rows[at]).toBe(0)
+      expect(rows.subarray(at + 1, at + 1 + 4 * width)).toEqual(rgba.subarray(4 * row * width, 4 * (row + 1) * width))
     }
   })
 
