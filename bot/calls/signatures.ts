@@ -4,6 +4,7 @@ import { jarOptions } from './jar-options.ts'
 import { personOptions } from './person-options.ts'
 import { planOptions } from './plan-options.ts'
 import { quantityOptions } from './quantity-options.ts'
+import { shoppingOptions } from './shopping-options.ts'
 import { troubleOptions } from './trouble-options.ts'
 
 const { amount, strength, sugar, spirits, sweetness, wishedStrength } = quantityOptions
@@ -95,6 +96,13 @@ export const signatures = {
     of: quantityOptions.botanicals.optional(),
     strength: strength.optional(),
     sweetness: sweetness.optional(),
+  }),
+  shopping: z.object({
+    jars: jarOptions.jars.optional(),
+    plans: shoppingOptions.codes.optional(),
+    have: shoppingOptions.have.optional(),
+    bottles: bottles.optional(),
+    'spirit-size': quantityOptions.wishedVolume.optional(),
   }),
   serving: z.object({ pour: quantityOptions.volume, strength, country: quantityOptions.country.optional() }),
   label: z.object({

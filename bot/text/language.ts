@@ -36,6 +36,7 @@ import type { NudgeMessages, RemindersMessages } from './messages/reminders.ts'
 import type { ServingMessages } from './messages/serving.ts'
 import type { ForgetMessages, SettingsMessages } from './messages/settings.ts'
 import type { CodeMessages, ShareMessages } from './messages/share.ts'
+import type { ShoppingMessages } from './messages/shopping.ts'
 import type { SweetenerMessages } from './messages/sweeteners.ts'
 import type { TalkMessages } from './messages/talk.ts'
 import type { TroubleMessages } from './messages/trouble.ts'
@@ -70,6 +71,7 @@ export type Messages = CalculateMessages &
   EmergencyMessages &
   TroubleMessages &
   KeepingMessages &
+  ShoppingMessages &
   TalkMessages
 
 /** A sentence for every key of a group. */

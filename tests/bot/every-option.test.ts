@@ -29,6 +29,7 @@ const CODE = '11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3'
 /** A line with every option of a command, at least once among these; what is right for each. */
 const LINES: Readonly<Record<string, readonly string[]>> = {
   bottles: ['jar:sweet|given:1|when:today', 'jar:sweet|opened:1'],
+  shopping: [`jars:fresh + sweet|plans:${CODE}|have:500 g sugar|bottles:4 x 500 ml|spirit-size:700 ml`],
   keeping: ['jar:sweet', 'of:lemon|strength:30%|sweetness:200 g/L'],
   trouble: [
     'symptom:cloudy|jar:sweet|yes:bought|no:growth',

@@ -5,13 +5,14 @@ import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
 import { styleSweetnessGPerL } from '../../../core/quantity/read/sweetness-at.ts'
 import { daysBetween, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
+import { recipeOfPlan } from '../../../core/shopping/recipe-of-plan.ts'
 import { call } from '../../calls/call.ts'
 import { pastIn } from '../../calls/jar-options.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Action } from '../../chat/reply.ts'
 import { percentGiven, sweetnessGiven } from './batch-options.ts'
-import { planAsked } from './plan-asked.ts'
+import { type AskedPlan, planAsked } from './plan-asked.ts'
 import type { Setting } from './plan-wish.ts'
 
 /** The plan as a jar, with all that was typed, which finds its name when it is begun; one that begins another day begins when it is started. */
@@ -24,6 +25,18 @@ export function startAction(
   const when = daysBetween(start, today) < 0 ? { when: pastIn(isoDay(start)) } : {}
   const label = { group: 'actions', key: 'start_jar', values: undefined } as const
   return [{ label, call: call('jar start', { ...input, ...when }) }]
+}
+
+/** What to buy for it, by its code; nothing of what no code can tell. */
+export function shoppingAction(
+  { bottles }: InputOf<'plan'>,
+  { planned, wish }: Pick<AskedPlan<unknown>, 'planned' | 'wish'>,
+): readonly Action[] {
+  const recipe = recipeOfPlan(planned, wish)
+  if (recipe === null) return []
+  const plans = [{ recipe, shareId: null, owner: null }]
+  const label = { group: 'actions', key: 'shopping_plan', values: undefined } as const
+  return [{ label, call: call('shopping', { plans, bottles }) }]
 }
 
 type PlanInput = InputOf<'plan'>

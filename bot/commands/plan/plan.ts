@@ -5,7 +5,7 @@ import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
-import { changeActions, startAction } from './plan-actions.ts'
+import { changeActions, shoppingAction, startAction } from './plan-actions.ts'
 import { planAsked } from './plan-asked.ts'
 import { planReply } from './plan-reply.ts'
 
@@ -28,7 +28,7 @@ export const planCommand = defineCommand({
     const actions = [
       ...startAction(input, asked.planned, { start, today }),
       ...(isAlone ? changes.slice(0, 1) : []),
-      ...inMore(isAlone ? changes.slice(1) : changes),
+      ...inMore([...shoppingAction(input, asked), ...(isAlone ? changes.slice(1) : changes)]),
     ]
     // A recipe goes by the alcohol: little of a plant in a litre of weak spirit is as much of it in a glass.
     const isFaint = ({ key }: Reply['notes'][number]) => input.from !== undefined && key === 'plan_less_than_usual'

@@ -235,6 +235,18 @@ export const computeFrames: readonly Frame[] = [
     ignores: ['volume', 'plant', 'spirit'],
   },
   {
+    command: 'shopping',
+    does: 'compute',
+    cues: { to_buy: 4, drink_named: -3, plant_amount: -3, how_much: -1, costs: -1 },
+    wants: ['to_buy'],
+    // What a beginner needs is another question.
+    bars: ['before_it', 'with_amounts'],
+    slots: [
+      { option: 'jars', takes: 'jar_list' },
+      { option: 'bottles', takes: 'bottles' },
+    ],
+  },
+  {
     command: 'serving',
     does: 'compute',
     cues: { units_of_alcohol: 4, glass_of: 1, how_much: 0.5 },

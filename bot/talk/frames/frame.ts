@@ -37,6 +37,7 @@ export type SlotKind =
   | 'wished_or_said_strength'
   | 'jar_or_all'
   | 'two_jars'
+  | 'jar_list'
   | 'rating'
   | 'note'
   | 'units'

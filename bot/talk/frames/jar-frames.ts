@@ -148,6 +148,7 @@ export const jarFrames: readonly Frame[] = [
     does: 'compute',
     cues: {
       show_jar: 3.5,
+      to_buy: -4,
       when_take_out: 2.5,
       own_jar: 1.2,
       strain: 0.5,
@@ -167,7 +168,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar list',
     does: 'compute',
-    cues: { what_is_on: 4.5, remind: -1 },
+    cues: { to_buy: -4, what_is_on: 4.5, remind: -1 },
     wants: ['what_is_on'],
     bars: ['whats_ripe', 'with_amounts'],
     slots: [],

@@ -155,6 +155,12 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
       return { text: months.map((month) => ofMonth(month, sentence.jars)).join(' + '), bits: [] }
     return jars.length === 2 ? { text: jars.map(({ text }) => text.toLowerCase()).join(' + '), bits: jars } : null
   },
+  jar_list: (sentence, command) => {
+    const named = sentence.bits.filter(({ kind, role }) => (kind === 'jar' || kind === 'plant') && role !== 'left_out')
+    if (named.length === 0) return null
+    const texts = named.map((bit) => jarsMeant({ ...sentence, bits: [bit] }, command).text ?? bit.text.toLowerCase())
+    return { text: [...new Set(texts)].join(' + '), bits: named }
+  },
   rating: ratingOf,
   note,
   units,

@@ -44,6 +44,7 @@ export type Concept =
   | 'glass_of'
   | 'freezes'
   | 'costs'
+  | 'to_buy'
   // What happened to a jar.
   | 'shook'
   | 'shake'

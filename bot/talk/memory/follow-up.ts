@@ -3,7 +3,7 @@ import { measuresAsked } from '../frames/amount-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { answered } from './answer-question.ts'
 import { replaced, scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
-import { bottled, otherPlants, otherSpirit, readyBy, withoutPlant } from './plan-rules.ts'
+import { bottled, otherPlants, otherSpirit, readyBy, shopped, withoutPlant } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, changedOf, isAmountBit, OF_JAR, type Rule, setTo } from './rule.ts'
 import { agreed, begun, ofOtherJar, shownAgain, undone } from './step-rules.ts'
@@ -94,6 +94,7 @@ const RULES: readonly Rule[] = [
   bottled,
   otherSpirit,
   begun,
+  shopped,
   inMeasures,
   readyBy,
   otherPlants,

@@ -94,6 +94,12 @@ export const otherPlants: Rule = ({ bits, typed, has }, last) => {
   return callReading(withOption(last, 'of', [amount, text].filter((part) => part !== undefined).join(' ')))
 }
 
+/** `and the shopping list?` after a plan: what its answer offered. */
+export const shopped: Rule = ({ bits, has }, _last, { offered }) => {
+  const call = offered.find(({ command }) => command === 'shopping')
+  return call === undefined || bits.length > 0 || !has('to_buy') || has('before_it') ? null : callReading(call)
+}
+
 export const readyBy: Rule = ({ bits, has }, last) => {
   const [date, another] = bits
   if (date?.kind !== 'date' || another !== undefined || !has('by_day') || !takes(last.command, 'ready-by')) return null

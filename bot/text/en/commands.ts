@@ -2,6 +2,7 @@ import { bottlesText, keepingText } from './keeping.ts'
 import { measureText } from './measure.ts'
 import { remindersText } from './reminders.ts'
 import { settingsText } from './settings.ts'
+import { shoppingText } from './shopping.ts'
 import { troubleText } from './trouble.ts'
 
 /** Help for `/botanical`. */
@@ -414,6 +415,7 @@ export const commandTexts = {
   measure: measureText,
   trouble: troubleText,
   keeping: keepingText,
+  shopping: shoppingText,
   bottles: bottlesText,
   plan: planCommandText,
   serving: servingText,

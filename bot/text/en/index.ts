@@ -40,6 +40,7 @@ import { nudgeSentences, remindersSentences } from './reminders.ts'
 import { servingSentences } from './serving.ts'
 import { forgetSentences, settingsSentences } from './settings.ts'
 import { codeProblems, codeSentences, shareProblems, shareSentences } from './share.ts'
+import { shoppingSentences } from './shopping.ts'
 import { sweetenerSentences } from './sweeteners.ts'
 import { talkProblems, talkSentences } from './talk.ts'
 import { consoleText, storageInDiscord, storageProblems } from './terminal.ts'
@@ -74,6 +75,7 @@ export const en = {
     pictureSentences,
     troubleSentences,
     keepingSentences,
+    shoppingSentences,
     emergencySentences,
     talkSentences,
   ),

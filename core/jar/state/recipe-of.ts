@@ -34,7 +34,7 @@ const NOTHING_SAID: SaidOfBatch = {
 const wishFor = (recipe: Recipe): PlanWish => recipeWish(batchOf(recipe), 1, null, NOTHING_SAID)
 
 /** With targets that the amounts reach as expected, where what was measured lies a little beyond. */
-function withTargets(recipe: Recipe, targets: Targets | null): Recipe {
+export function withTargets(recipe: Recipe, targets: Targets | null): Recipe {
   const wish = wishFor(recipe)
   plan(wish)
   if (targets === null) return recipe

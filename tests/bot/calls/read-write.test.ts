@@ -6,6 +6,7 @@ import { type Given, givenFor, type option } from '../../../bot/calls/option.ts'
 import { personOptions } from '../../../bot/calls/person-options.ts'
 import { planOptions } from '../../../bot/calls/plan-options.ts'
 import { quantityOptions } from '../../../bot/calls/quantity-options.ts'
+import { shoppingOptions } from '../../../bot/calls/shopping-options.ts'
 import { signatures } from '../../../bot/calls/signatures.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { countryCodes } from '../../../core/label/parse-country-code.ts'
@@ -67,6 +68,19 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [quantityOptions.sweetness, sweetness],
   [quantityOptions.hydrometer, hydrometer],
   [quantityOptions.brix, joined(decimal(80), spread, fc.constantFrom('', ' Brix', ' °Bx'), warm)],
+  [shoppingOptions.codes, several(code, 3)],
+  [
+    shoppingOptions.have,
+    several(
+      fc.oneof(
+        joined(fc.constantFrom('500 g ', '1.5 kg ', ''), fc.constantFrom('sugar', 'honey', 'demerara')),
+        plant(['30 g ', '2 ', '']),
+        joined(fc.constantFrom('1 l ', '700 ml gin ', '70 cl vodka '), fc.constantFrom('40%', '95%')),
+        fc.constantFrom('4 bottles of 500 ml', 'bottles', 'a 1.5 l jar', '2 jars', 'muslin', 'coffee filters'),
+      ),
+      3,
+    ),
+  ],
   [quantityOptions.ratio, fc.oneof(joined(decimal(9), fc.constantFrom(':', '/', ' to '), decimal(9)), number(9))],
   [quantityOptions.spirits, several(drink, 3)],
   [quantityOptions.parts, several(liqueur, 3)],

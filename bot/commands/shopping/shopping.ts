@@ -1,0 +1,108 @@
+import { nameAfter } from '../../../core/jar/entry/name-after.ts'
+import { findJar } from '../../../core/jar/state/find-jar.ts'
+import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
+import { runningJars } from '../../../core/jar/state/running-jars.ts'
+import { dayAt } from '../../../core/quantity/time/zone.ts'
+import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
+import type { Needs } from '../../../core/shopping/needs.ts'
+import { needsOfJar } from '../../../core/shopping/needs-of-jar.ts'
+import { needsOfPlan } from '../../../core/shopping/needs-of-plan.ts'
+import { shoppingList } from '../../../core/shopping/shopping-list.ts'
+import { type Sold, soldIn } from '../../../core/shopping/sold.ts'
+import { call, callOfTexts } from '../../calls/call.ts'
+import { asOptionProblem } from '../../calls/option.ts'
+import type { SharedRecipe } from '../../calls/share-ref.ts'
+import { type InputOf, signature } from '../../calls/signatures.ts'
+import { type Context, defineCommand } from '../../chat/command.ts'
+import type { Reply } from '../../chat/reply.ts'
+import type { ShopFor } from '../../text/messages/shopping.ts'
+import { planAsked } from '../plan/plan-asked.ts'
+import { shoppingReply } from './shopping-reply.ts'
+
+type Input = InputOf<'shopping'>
+
+/** A batch and what it takes. */
+export interface BatchNeeds {
+  readonly batch: ShopFor
+  readonly needs: Needs
+}
+
+function needsOfCode(code: SharedRecipe, { bottles }: Input, { nowMs, zone, settings }: Context): BatchNeeds {
+  const { country } = settings
+  const today = dayAt(zone, nowMs)
+  const from = { from: { typed: '', is: code } }
+  const { planned } = asOptionProblem('plans', () =>
+    planAsked(from, { command: 'plan', today, country, start: today, isTrial: true }),
+  )
+  const [first] = planned.plants
+  return {
+    batch: { plantId: first?.botanical.id ?? null, name: nameAfter(planned) ?? '' },
+    needs: needsOfPlan(planned, bottles?.is ?? [{ count: null, volumeMl: USUAL_BOTTLE_ML }]),
+  }
+}
+
+/** The jars that were named, each once; all that run where neither they nor plans were. */
+async function jarsMeant({ jars, plans }: Input, { store, userId }: Context): Promise<readonly JarState[]> {
+  if (jars === undefined && plans !== undefined) return []
+  const all = (await store.read(userId)).jars
+  if (jars === undefined) return runningJars(all).map(({ story }) => story)
+  const named = asOptionProblem('jars', () => jars.is.split('+').map((typed) => findJar(typed, all)))
+  return [...new Set(named)].map(({ entries }) => jarStateOf(entries)!)
+}
+
+const nothingReply = (): Reply => ({
+  headline: { group: 'headlines', key: 'shopping_no_jars', values: undefined },
+  table: [],
+  sure: [],
+  notes: [],
+  cautions: [],
+  actions: [
+    {
+      label: { group: 'actions', key: 'shopping_plan_first', values: undefined },
+      call:
+        callOfTexts('plan', [
+          ['of', '10 lemons'],
+          ['spirit', '1 l'],
+          ['strength', '95%'],
+        ]) ?? call('plan'),
+    },
+  ],
+  data: { batches: [] },
+  kitchen: 'metric',
+})
+
+const soldTo = (input: Input, { settings }: Context): Sold => {
+  const usual = soldIn(settings.country)
+  const size = input['spirit-size']
+  return size === undefined ? usual : { ...usual, spiritMl: [size.is.volumeMl] }
+}
+
+export const shoppingCommand = defineCommand({
+  ...signature('shopping'),
+  async run(input, context) {
+    const { plans, bottles, have } = input
+    const stories = await jarsMeant(input, context)
+    const ofPlans = (plans?.is ?? []).map((code) => needsOfCode(code, input, context))
+    if (stories.length + ofPlans.length === 0) return nothingReply()
+    const running = stories.filter(({ ended }) => ended === null)
+    const ofJars = running.map((story) => ({
+      batch: { plantId: null, name: story.name },
+      needs: needsOfJar(story, bottles?.is ?? null),
+    }))
+    const batches: readonly BatchNeeds[] = [...ofPlans, ...ofJars]
+    const sold = soldTo(input, context)
+    const list = shoppingList(
+      batches.map(({ needs }) => needs),
+      have?.is ?? [],
+      sold,
+    )
+    return shoppingReply(input, {
+      batches,
+      list,
+      sold,
+      done: stories.filter(({ ended }) => ended !== null).map(({ name }) => name),
+      sugarUnknown: ofJars.filter(({ needs }) => !needs.isSugarKnown).map(({ batch }) => batch.name),
+      isExpected: running.some(({ strained, started }) => strained === null && started.targets !== null),
+    })
+  },
+})

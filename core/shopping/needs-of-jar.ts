@@ -1,0 +1,105 @@
+import { DomainError } from '../domain-error.ts'
+import { clearingOf } from '../jar/state/clearing.ts'
+import { contentsOf } from '../jar/state/contents.ts'
+import type { JarState } from '../jar/state/jar-state.ts'
+import { plantsToAdd } from '../jar/state/later-plants.ts'
+import { madeBatch } from '../jar/state/made-batch.ts'
+import { plannedSyrup, syrupToAdd } from '../jar/state/planned-syrup.ts'
+import { dayFromIso } from '../quantity/time/calendar-day.ts'
+import { steepsAtPercent } from '../recipe/code/recipe-wish.ts'
+import { wishOf } from '../recipe/plan/batch-wish.ts'
+import { type Bottles, USUAL_BOTTLE_ML } from '../recipe/plan/parse-bottles.ts'
+import { planAsIs } from '../recipe/plan/plan.ts'
+import type { Syrup } from '../recipe/solve/syrup.ts'
+import { type Needs, plantNeed } from './needs.ts'
+import { bottlesNeeded, sweetenerNeeds } from './needs-of-plan.ts'
+
+/** What a jar is expected to take after straining, and to become. */
+type Expected = Pick<Syrup, 'sweetener' | 'sugarG' | 'filler' | 'waterG' | 'outcome'>
+
+/** A plan of what is in the jar by now, towards what it was planned to become; null where it cannot be. */
+function expectedOf(story: JarState): Expected | null {
+  const { targets, day } = story.started
+  if (targets === null) return null
+  if (story.happened.some(({ kind }) => kind === 'poured_in' || kind === 'parted')) {
+    return plannedSyrup(story)?.syrup ?? null
+  }
+  const made = madeBatch(story)
+  const batch = {
+    ...made,
+    plants: made.plants.map((plant) => ({ ...plant, isUsual: false })),
+    named: {
+      ...made.named,
+      isSpiritNamed: true,
+      steepAtPercent: made.waterG.value === 0 ? null : steepsAtPercent(made),
+    },
+  }
+  try {
+    return planAsIs({ ...wishOf(batch, { start: dayFromIso(day), readyBy: null }), named: targets, isPoured: true })
+  } catch (error) {
+    if (error instanceof DomainError && error.code !== 'internal') return null
+    throw error
+  }
+}
+
+/** What a jar still takes, and whether it is known how much sugar. */
+export interface JarNeeds extends Needs {
+  readonly isSugarKnown: boolean
+}
+
+const NOTHING: JarNeeds = {
+  plants: [],
+  spirits: [],
+  sweeteners: [],
+  bottles: [],
+  jars: [],
+  isToStrain: false,
+  isToFilter: false,
+  isSugarKnown: true,
+}
+
+/** The bottles that were named, or that are chosen now; the first size once some are filled. */
+function bottlesOf({ started, bottled }: JarState, chosen: JarBottles | null): JarBottles {
+  if (chosen !== null) return chosen
+  const [first] = started.bottles
+  return bottled !== null || first === undefined
+    ? [{ count: null, volumeMl: first?.volumeMl ?? USUAL_BOTTLE_ML }]
+    : started.bottles
+}
+
+type JarBottles = readonly Pick<Bottles, 'count' | 'volumeMl'>[]
+
+/**
+ * What is still to be bought for a jar: plants that go in later, sugar, bottles, what it is strained and filtered through. While it
+ * steeps its syrup is as expected; strained, as it is worked out from what came out.
+ *
+ * @param chosen - the bottles to fill; null: as planned
+ */
+export function needsOfJar(story: JarState, chosen: JarBottles | null = null): JarNeeds {
+  const { strained, sweetened, filtered, bottled, started, ended } = story
+  if (ended !== null) return NOTHING
+  const isSweetenedLater = sweetened === null && bottled === null && started.targets !== null
+  const toAdd = strained === null ? expectedOf(story) : syrupToAdd(story)
+  const syrup = isSweetenedLater ? toAdd : null
+  const { outcome, bottledMl } = contentsOf(story)
+  const leftMl = (syrup?.outcome ?? outcome).volumeMl.value - bottledMl
+  const clearing = clearingOf(story)
+  return {
+    plants: (strained === null ? plantsToAdd(story) : []).map((plant) =>
+      plantNeed({ ...plant, massG: plant.massG.value }),
+    ),
+    spirits: [],
+    sweeteners:
+      syrup === null
+        ? []
+        : sweetenerNeeds([
+            { material: syrup.sweetener, massG: syrup.sugarG },
+            ...(syrup.filler === null ? [] : [{ material: syrup.filler, massG: syrup.waterG }]),
+          ]),
+    bottles: leftMl > 0 ? bottlesNeeded(leftMl, bottlesOf(story, chosen)) : [],
+    jars: [],
+    isToStrain: strained === null,
+    isToFilter: filtered === null && (strained === null || (clearing !== null && clearing !== 'leave_cloudy')),
+    isSugarKnown: !isSweetenedLater || syrup !== null,
+  }
+}

@@ -1,0 +1,73 @@
+import { describe, expect, it, test } from 'vitest'
+import { type Needs, plantNeed } from '../../../core/shopping/needs.ts'
+import { parseHave } from '../../../core/shopping/parse-have.ts'
+import { shoppingList } from '../../../core/shopping/shopping-list.ts'
+import { soldIn } from '../../../core/shopping/sold.ts'
+
+const EU = soldIn('IT')
+
+const LEMON_BATCH: Needs = {
+  plants: [
+    plantNeed({ id: 'lemon_peel', name: 'lemon', isDried: false, massG: 105, count: 10 }),
+    plantNeed({ id: 'ginger', name: 'ginger', isDried: false, massG: 80, count: null }),
+  ],
+  spirits: [{ volumeMl: 1400, abvPercent: 95, sugarGPerL: 0 }],
+  sweeteners: [{ material: 'white_sugar', massG: 1190 }],
+  bottles: [
+    { count: 6, volumeMl: 500 },
+    { count: 2, volumeMl: 200 },
+  ],
+  jars: [{ count: 1, volumeMl: 1500 }],
+  isToStrain: true,
+  isToFilter: true,
+}
+
+describe('what is at hand', () => {
+  const listed = (have: string) => shoppingList([LEMON_BATCH], parseHave(have), EU)
+  it('is taken off', () => {
+    const list = listed('3 lemons + 500 g sugar + 700 ml 96% + 4 bottles of 500 ml + 30 g ginger')
+    expect(list.plants.map(({ buyCount, buyG }) => buyCount ?? buyG)).toEqual([7, 50])
+    expect(list.sweeteners[0]).toMatchObject({ bags: 1 })
+    expect(list.spirits[0]).toMatchObject({ toBuyMl: expect.closeTo(700, 6), count: 1, sizeMl: 700 })
+    expect(list.bottles.map(({ buyCount }) => buyCount)).toEqual([2, 2])
+    expect(list.notNeeded).toEqual([])
+  })
+
+  it('is enough of all where all of it is there, and without an amount as much as it takes', () => {
+    const list = listed('lemons + ginger + sugar + 2 l 95% + bottles + a 2 l jar + muslin + coffee filters')
+    expect(list.plants.map(({ buyG }) => buyG)).toEqual([0, 0])
+    expect(list.spirits.map(({ count }) => count)).toEqual([0])
+    expect(list.sweeteners.map(({ buyG }) => buyG)).toEqual([0])
+    expect(list.bottles.map(({ buyCount }) => buyCount)).toEqual([0, 0])
+    expect(list.jars.map(({ buyCount }) => buyCount)).toEqual([0])
+    expect([list.isClothWanted, list.isPaperWanted]).toEqual([false, false])
+  })
+
+  it('is said to be of no use where nothing takes it, a jar that is too small among it', () => {
+    expect(listed('basil + 1 l 40% + honey + 1 l jar + 3 bottles of 750 ml').notNeeded).toEqual([
+      'basil',
+      '1 l 40%',
+      'honey',
+      '3 bottles of 750 ml',
+      '1 l jar',
+    ])
+  })
+
+  it('is never used twice', () => {
+    const both = shoppingList([LEMON_BATCH, LEMON_BATCH], parseHave('1 l 95% + 1 kg sugar + 10 lemons + 1.5 l jar'), EU)
+    expect(both.spirits[0]!.toBuyMl).toBeCloseTo(1800, 6)
+    expect(both.plants[0]!.buyCount).toBe(10)
+    expect(both.jars[0]!.buyCount).toBe(1)
+  })
+})
+
+test.each([
+  ['500 g', 'plant_not_named'],
+  ['1 l vodka', 'no_number'],
+  ['sugar + + lemons', 'dangling_plus'],
+  ['500 ml rubbing alcohol', 'refused_botanical'],
+  ['oleander', 'refused_botanical'],
+  ['zorble', 'unknown_botanical'],
+])('at hand: “%s” is refused with %s', (have, problem) => {
+  expect(() => parseHave(have)).toThrow(problem)
+})
