@@ -9,10 +9,14 @@ export interface Due {
   readonly duty: Duty
 }
 
-export const dutySettings = ({ zone, atMinutes, shake, pausedUntil }: Settings, assumedZone: string): DutySettings => ({
+export const dutySettings = (
+  { zone, atMinutes, shake, drink = 'on', pausedUntil }: Settings,
+  assumedZone: string,
+): DutySettings => ({
   zone: zone ?? assumedZone,
   atMinutes,
   shake,
+  drink,
   pausedUntil,
 })
 

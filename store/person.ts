@@ -1,5 +1,5 @@
 import type { JarEntry } from '../core/jar/entry/entry.ts'
-import type { DutyKind, ShakeRhythm } from '../core/jar/tasks/duty.ts'
+import type { DutyKind, OnOff, ShakeRhythm } from '../core/jar/tasks/duty.ts'
 import type { UnitSystem } from '../core/quantity/read/parse-units.ts'
 import type { IsoDay } from '../core/quantity/time/calendar-day.ts'
 
@@ -21,6 +21,8 @@ export interface Settings {
   /** Minutes after local midnight. */
   readonly atMinutes: number
   readonly shake: ShakeRhythm
+  /** Whether bottles that are soon past their best are spoken of; left out: they are. */
+  readonly drink?: OnOff
   readonly pausedUntil: IsoDay | null
   /** Of the person's own freezer, °C, −40 to 0; null or left out: a usual one. */
   readonly freezerC?: number | null

@@ -124,6 +124,7 @@ export const signatures = {
     time: personOptions.time.optional(),
     zone: personOptions.reminderZone.optional(),
     shake: personOptions.shake.optional(),
+    drink: yesNo.optional(),
     'pause-until': personOptions.pauseUntil.optional(),
   }),
   'jar list': z.object({ picture: yesNo.optional() }),

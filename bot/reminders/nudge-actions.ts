@@ -1,6 +1,7 @@
 import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
 import { byLastDay } from '../../core/jar/tasks/asked-today.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
+import { parseBottles } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Place } from '../../store/person.ts'
 import { call } from '../calls/call.ts'
 import { aheadIn } from '../calls/jar-options.ts'
@@ -14,7 +15,7 @@ import type { AskedJar } from './due-jars.ts'
 const MOST_ANSWERS = 6
 
 /** What is least put off comes first, and straining before all, so that a tasting gives way where there is no room. */
-const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'filter', 'bottle', 'ready']
+const PRESSING: readonly DutyKind[] = ['strain', 'add', 'sweeten', 'filter', 'bottle', 'ready', 'drink']
 
 const askingJar = ({ jarId, story, entries }: AskedJar): AskingJar => ({ jar: { id: jarId, entries }, story })
 
@@ -64,6 +65,7 @@ function doneWith(asked: readonly AskedJar[], place: Place, nameOf: NameOf): rea
   )
   return pressing.flatMap((each): readonly Action[] => {
     const { kind, day } = each.duty
+    if (kind === 'drink') return bottleActions(each, place, nameOf)
     const answer = taskCall(kind, askingJar(each), day, place)
     const name = nameOf(each)
     const done = { group: 'actions', key: 'nudge_done', values: { duty: kind, name } } as const
@@ -77,6 +79,13 @@ function doneWith(asked: readonly AskedJar[], place: Place, nameOf: NameOf): rea
     ]
   })
 }
+
+/** What became of one of its bottles. */
+const bottleActions = (asked: AskedJar, place: Place, nameOf: NameOf): readonly Action[] =>
+  (['opened', 'given'] as const).map((use) => ({
+    label: { group: 'actions', key: 'nudge_bottle', values: { use, name: nameOf(asked) } },
+    call: call('bottles', { jar: jarIn(asked, place), [use]: parseBottles('1') }),
+  }))
 
 /** Straining first, but the one press for all that is shaken never gives way. */
 function answers(asked: readonly AskedJar[], place: Place, nameOf: NameOf): readonly Action[] {
@@ -95,7 +104,8 @@ function answers(asked: readonly AskedJar[], place: Place, nameOf: NameOf): read
 
 /**
  * What a nudge can be answered with, filled in: done, one line a kind or a jar, or not before tomorrow; where lines are
- * pressed and not typed, also later today, and to look at it. With nothing left to be done there is nothing to put off.
+ * pressed and not typed, also later today, and to look at it. With nothing left to be done, and of bottles to be drunk up,
+ * there is nothing to put off.
  */
 export function nudgeActions(asked: readonly AskedJar[], place: Place, isOpen: IsOpen = () => true): readonly Action[] {
   const [only] = asked
@@ -111,8 +121,8 @@ export function nudgeActions(asked: readonly AskedJar[], place: Place, isOpen: I
   const which = isOneJar ? jarIn(only, place) : 'all'
   const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
   const tomorrow: Action = { label: later, call: call('jar later', { jar: which, until: aheadIn('tomorrow') }) }
-  if (place.kind === 'console') return [...done, tomorrow]
-  const isPutOff = !left.some(({ jarId }) => isOpen(jarId, 'later'))
+  const isPutOff = !left.some(({ jarId, duty: { kind } }) => kind !== 'drink' && isOpen(jarId, 'later'))
+  if (place.kind === 'console') return isPutOff ? done : [...done, tomorrow]
   const today = { group: 'actions', key: 'nudge_later_today', values: undefined } as const
   const show = { group: 'actions', key: 'nudge_show', values: { isOneJar } } as const
   return [

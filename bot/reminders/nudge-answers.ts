@@ -26,7 +26,7 @@ const SETTLED: Readonly<Record<HappeningKind, readonly AskedFor[] | null>> = {
   parted: [],
   poured_in: [],
   noted: [],
-  bottles_out: [],
+  bottles_out: ['drink'],
   emptied: null,
   discarded: null,
   renamed: [],

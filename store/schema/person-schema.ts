@@ -50,7 +50,7 @@ const placeSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('channel'), channelId: snowflake }),
 ])
 
-const dutyKind = z.enum(['shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'ready'])
+const dutyKind = z.enum(['shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'ready', 'drink'])
 
 const nudgeSchema = z.strictObject({
   id: key,
@@ -102,6 +102,7 @@ export const settingsSchema = z.strictObject({
   place: placeSchema.nullable(),
   atMinutes: amount.max(1439),
   shake: z.enum(['daily', 'every_other_day', 'off']),
+  drink: z.enum(['on', 'off']).exactOptional(),
   pausedUntil: day.nullable(),
   freezerC: z.number().min(-40).max(0).nullable().exactOptional(),
 })

@@ -64,7 +64,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   botanical: ['of:lemon'],
   cautions: ['of:lemon + ginger'],
   settings: ['units:metric|country:Italy|zone:Europe/Rome|freezer:-22 C'],
-  reminders: ['place:here|time:9|zone:Europe/Rome|shake:daily', 'pause-until:1 May'],
+  reminders: ['place:here|time:9|zone:Europe/Rome|shake:daily|drink:no', 'pause-until:1 May'],
   'jar list': ['picture:no'],
   'jar start': [
     'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|when:today|steep-at:70%|sugar:100 g|bottles:4 x 500 ml',

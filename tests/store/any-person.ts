@@ -107,7 +107,7 @@ const place: fc.Arbitrary<Place> = fc.oneof(
   fc.record(is('private')),
   fc.record({ ...is('channel'), channelId: fc.stringMatching(/^\d{17,20}$/) }),
 )
-const kind = fc.constantFrom('shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'ready')
+const kind = fc.constantFrom('shake', 'taste', 'add', 'strain', 'sweeten', 'filter', 'bottle', 'ready', 'drink')
 const nudge: fc.Arbitrary<Nudge> = fc.record({
   id: key,
   place,
@@ -151,6 +151,7 @@ export const anyPerson: fc.Arbitrary<Person> = fc.record(
       shake: fc.constantFrom('daily', 'every_other_day', 'off'),
       pausedUntil: orNull(day),
       freezerC: orNull(fc.integer({ min: -40, max: 0 })),
+      drink: fc.constantFrom('on', 'off'),
     }),
     jars: someOf(
       fc.record(

@@ -62,7 +62,7 @@ export async function remindersReply(
   const isAssumed = settings.zone === null
   const today = isoDay(dayAt(zone, nowMs))
   const until = settings.pausedUntil === null || settings.pausedUntil <= today ? null : settings.pausedUntil
-  const { atMinutes, shake } = settings
+  const { atMinutes, shake, drink = 'on' } = settings
   const isTerminal = here.kind === 'console'
   const place: Place = isTerminal ? here : (settings.place ?? { kind: 'private' })
   const isHere = JSON.stringify(place) === JSON.stringify(here)
@@ -76,6 +76,7 @@ export async function remindersReply(
       row('reminders_place', { group: 'cells', key: 'reminders_place', values: { place, isHere, isClosed } }),
       row('reminders_time', { group: 'cells', key: 'reminders_time', values: { atMinutes, zone, isAssumed } }),
       row('reminders_shake', { group: 'cells', key: 'reminders_shake', values: { shake } }),
+      row('reminders_drink', { group: 'cells', key: 'reminders_drink', values: { drink } }),
       row('reminders_pause', { group: 'cells', key: 'reminders_pause', values: { until, today } }),
       row('reminders_next', { group: 'cells', key: 'reminders_next', values: { next, isStopped: until === ENDLESS } }),
     ],
@@ -98,6 +99,7 @@ export async function remindersReply(
       zone,
       zoneAssumed: isAssumed,
       shake,
+      drink,
       pausedUntil: until,
       next:
         coming[0] === undefined || next === null

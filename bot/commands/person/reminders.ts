@@ -79,7 +79,7 @@ const heldUntil = (
 export const remindersCommand = defineCommand({
   ...signature('reminders'),
   async run(input, context) {
-    const { place, time, zone, shake, 'pause-until': pause } = input
+    const { place, time, zone, shake, drink, 'pause-until': pause } = input
     const zoneNow = (zone === undefined ? context.settings.zone : zone.is) ?? context.assumedZone
     const until = pause && asOptionProblem('pause-until', () => pauseIn(pause, context, zoneNow))
     const isOtherRhythm = shake !== undefined && shake.is !== context.settings.shake
@@ -90,6 +90,7 @@ export const remindersCommand = defineCommand({
       ...(time && { atMinutes: time.is }),
       ...(zone && { zone: zone.is }),
       ...(shake && { shake: shake.is }),
+      ...(drink && { drink: drink.is ? 'on' : 'off' }),
       ...((pause || isOtherRhythm) && { pausedUntil: heldUntil(until, isOtherRhythm, context.settings, today) }),
     }
     const isChanged = Object.keys(chosen).length > 0

@@ -14,6 +14,7 @@ export const dutyVerbs: Readonly<Record<DutyKind, { readonly todo: string; reado
   filter: { todo: 'filter', done: 'filtered' },
   bottle: { todo: 'bottle', done: 'bottled' },
   ready: { todo: 'drink', done: 'opened' },
+  drink: { todo: 'drink up', done: 'opened' },
 }
 
 /** From so many on the rest is counted: the table names them all. */
@@ -29,6 +30,7 @@ export function askedText({
   const jars = firstNames(names, MOST_NAMES)
   if (duty === 'ready' && isTooStrong) return `${jars} ${plural(names.length, 'has', 'have')} rested`
   if (duty === 'ready') return `${jars} ${plural(names.length, 'is', 'are')} ready to drink`
+  if (duty === 'drink') return `drink ${jars}, while ${plural(names.length, 'it’s', 'they’re')} at its best`
   if (duty === 'add') return `add the rest to ${jars}`
   return `${listed([duty, ...also].map((kind) => dutyVerbs[kind].todo))} ${jars}`
 }

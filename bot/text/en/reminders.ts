@@ -14,7 +14,7 @@ import type {
 } from '../messages/reminders.ts'
 import { plantName } from './cook-names.ts'
 import { askedText, dutyVerbs } from './jar-tasks.ts'
-import { capital, daysWords, dayWords, firstNames, listed, onDay, plural } from './phrases.ts'
+import { capital, counted, daysWords, dayWords, firstNames, listed, monthText, onDay, plural } from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 
 const MOST_NAMES = 6
@@ -80,11 +80,22 @@ function readyText(jars: readonly RemindedJar[], format: Format): string {
   return [...ready, ...rested].join(' ')
 }
 
+/** `Drink lemon soon: 3 bottles are left, best until about November 2027.` */
+const drinkText = ({ name, byDay, bottles }: RemindedJar): string => {
+  const left = bottles === null ? 'bottles are' : `${counted(bottles, 'bottle')} ${plural(bottles, 'is', 'are')}`
+  const best =
+    byDay === null
+      ? ''
+      : `, at ${plural(bottles ?? 2, 'its', 'their')} best until about ${monthText(dayFromIso(byDay))}`
+  return `Drink ${name} soon, or give it away: ${left} left${best}.`
+}
+
 const nudgedText = ({ duty, jars, isAside }: RemindedJars, today: IsoDay, format: Format): string => {
   if (isAside) return strainAside(jars, today, format)
   if (duty === 'add') return jars.map(addText).join(' ')
   const names = namesText(jars.map(({ name }) => name))
   if (duty === 'ready') return readyText(jars, format)
+  if (duty === 'drink') return jars.map(drinkText).join(' ')
   if (duty === 'strain' && jars.length <= MOST_NAMES) return jars.map((jar) => strainText(jar, today, format)).join(' ')
   if (duty === 'sweeten' && jars.length <= MOST_NAMES) return jars.map((jar) => sweetenText(jar, format)).join(' ')
   return `${order(duty)} ${names}.`
@@ -123,6 +134,10 @@ export const nudgeSentences = {
     nudge_done: ({ duty, name }) => {
       if (name !== null) return `${name} ${dutyVerbs[duty].done}`
       return duty === 'sweeten' ? 'Sweetened as planned' : capital(dutyVerbs[duty].done)
+    },
+    nudge_bottle: ({ use, name }) => {
+      const what = use === 'opened' ? 'opened a bottle' : 'gave one away'
+      return name === null ? capital(what) : `${name}: ${what}`
     },
     nudge_all_shaken: () => 'All shaken',
     nudge_syrup: ({ name }) => (name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`),
@@ -167,6 +182,7 @@ export const remindersSentences = {
     reminders_place: () => 'Where',
     reminders_time: () => 'When',
     reminders_shake: () => 'Shaking',
+    reminders_drink: () => 'Bottles',
     reminders_pause: () => 'Pause',
     reminders_next: () => 'Next',
   },
@@ -182,6 +198,7 @@ export const remindersSentences = {
     },
     reminders_time: (values) => `${isoTime(values.atMinutes)} in ${values.zone}${values.isAssumed ? ' (assumed)' : ''}`,
     reminders_shake: ({ shake }) => rhythmWords[shake],
+    reminders_drink: ({ drink }) => (drink === 'on' ? 'once, four weeks before they’re past their best' : 'never'),
     reminders_pause: ({ until, today }, format) =>
       until === null
         ? 'none'
@@ -234,6 +251,7 @@ export const remindersText = {
     time: 'Time of day: 9, 09:00, 9 am, 18.30',
     zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; type default to clear it',
     shake: 'How often to be reminded to shake: daily, every other day, or off',
+    drink: 'Whether to be told of bottles that are soon past their best: yes or no',
     'pause-until': 'The day on which reminders come again: 7 January. “further notice” stops them, off ends the pause',
   },
   examples: ['/reminders', '/reminders time:18.30 shake:every other day', '/reminders pause-until:7 January'],

@@ -1,4 +1,4 @@
-import type { DutyKind, ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
+import type { DutyKind, OnOff, ShakeRhythm } from '../../../core/jar/tasks/duty.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -32,6 +32,8 @@ export interface RemindedJar {
     /** What of the sugar that water dissolves, g; null where a syrup can be made first. */
     readonly dissolvesG: number | null
   } | null
+  /** Bottles that are left, where they should be drunk. */
+  readonly bottles: number | null
   /** What has rested and is too strong to be drunk as it is. */
   readonly strong: { readonly abvPercent: Measured; readonly isDiluted: boolean } | null
 }
@@ -70,6 +72,8 @@ export interface NudgeMessages {
   }
   actions: Plain<'nudge_all_shaken' | 'nudge_later' | 'nudge_later_today'> & {
     nudge_done: { readonly duty: DutyKind; readonly name: string | null }
+    /** What became of one of its bottles. */
+    nudge_bottle: { readonly use: 'opened' | 'given'; readonly name: string | null }
     nudge_syrup: { readonly name: string | null }
     nudge_tasted: { readonly verdict: 'good' | 'not_yet'; readonly name: string | null }
     nudge_show: { readonly isOneJar: boolean }
@@ -80,10 +84,13 @@ export interface RemindersMessages {
   headlines: {
     reminders: RemindersPause & { isChanged: boolean; atMinutes: number }
   }
-  rows: Plain<'reminders_place' | 'reminders_time' | 'reminders_shake' | 'reminders_pause' | 'reminders_next'>
+  rows: Plain<
+    'reminders_place' | 'reminders_time' | 'reminders_shake' | 'reminders_drink' | 'reminders_pause' | 'reminders_next'
+  >
   cells: {
     reminders_place: { readonly place: Place; readonly isHere: boolean; readonly isClosed: boolean }
     reminders_time: { readonly atMinutes: number; readonly zone: string; readonly isAssumed: boolean }
+    reminders_drink: { readonly drink: OnOff }
     reminders_shake: { readonly shake: ShakeRhythm }
     reminders_pause: RemindersPause
     reminders_next: { readonly next: NextReminder | null; readonly isStopped: boolean }

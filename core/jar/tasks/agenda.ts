@@ -83,7 +83,8 @@ const ORDER: readonly DutyKind[] = ['add', 'strain', 'taste', 'sweeten', 'filter
  * comes on its day or at its hour.
  */
 function standingTasks(story: JarState, { shake }: DutySettings, now: Now): readonly StandingTask[] {
-  const windows = windowsOf(story, shake)
+  // What should be drunk soon is a shelf's matter, and no job of the jar.
+  const windows = windowsOf(story, shake).filter(({ kind }) => kind !== 'drink')
   const add = windows.find(({ kind }) => kind === 'add')
   // A late plant steeps as long as was planned once it is in, so tasting and straining wait for it.
   const lateDays = add === undefined ? 0 : Math.max(0, now.today - add.opens)

@@ -36,6 +36,7 @@ export const SPOKEN_ORDER: readonly DutyKind[] = [
   'filter',
   'bottle',
   'ready',
+  'drink',
 ]
 
 /** A jar's last day is the one on which it has to be strained at the latest. */

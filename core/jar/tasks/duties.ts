@@ -63,10 +63,11 @@ function insert(ordered: Duty[], duty: Duty): void {
   else ordered.splice(at, 0, duty)
 }
 
-function remindersOf(story: JarState, { shake, pausedUntil }: DutySettings): readonly ReminderDays[] {
+function remindersOf(story: JarState, { shake, drink, pausedUntil }: DutySettings): readonly ReminderDays[] {
   const putOff = putOffOf(story)
   const pausedUntilDay = pausedUntil === null ? Number.NEGATIVE_INFINITY : dayNumber(pausedUntil)
-  const asked = windowsOf(story, shake).map((window) => {
+  const windows = windowsOf(story, shake).filter(({ kind }) => kind !== 'drink' || drink !== 'off')
+  const asked = windows.map((window) => {
     const { rhythm } = window
     const shakes = rhythm.of === 'shaking' ? shakeDays(story, rhythm.next, putOff, pausedUntilDay) : []
     const days = reminderDays(window, shakes)

@@ -2,8 +2,14 @@ import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
 import type { Entry } from '../entry/entry.ts'
 
-/** What a jar asks of its maker. `add`: a plant that the plan puts in later; `filter`: only reminders sent long ago name it. */
-export type DutyKind = 'shake' | 'taste' | 'add' | 'strain' | 'sweeten' | 'filter' | 'bottle' | 'ready'
+/**
+ * What a jar asks of its maker. `add`: a plant that the plan puts in later; `filter`: only reminders sent long ago name it;
+ * `drink`: bottles that are soon past their best.
+ */
+export type DutyKind = 'shake' | 'taste' | 'add' | 'strain' | 'sweeten' | 'filter' | 'bottle' | 'ready' | 'drink'
+
+/** What is told and asks for nothing: it only waits where reminders are put off. */
+export const isNews = (kind: DutyKind): boolean => kind === 'ready' || kind === 'drink'
 
 /** A pause until this day has no end: the last day that can be typed. */
 export const ENDLESS: IsoDay = '2199-12-31'
@@ -27,9 +33,13 @@ export interface DutySettings {
   /** Minutes after local midnight, 0 to 1439; 540 is nine in the morning. */
   readonly atMinutes: number
   readonly shake: ShakeRhythm
+  /** Whether bottles that are soon past their best are spoken of; left out: they are. */
+  readonly drink?: OnOff
   /** Nothing is said before this day. */
   readonly pausedUntil: IsoDay | null
 }
+
+export type OnOff = 'on' | 'off'
 
 export type ShakeRhythm = 'daily' | 'every_other_day' | 'off'
 
@@ -50,9 +60,9 @@ export interface Duty {
   readonly by: IsoDay | null
 }
 
-/** Whether there is nothing left to taste for on a day: the jar is to be strained by now. */
+/** Whether it is too late for it on a day: there is nothing left to taste for, or its bottles are past their best. */
 export const isLapsed = ({ kind, by }: Pick<Duty, 'kind' | 'by'>, today: IsoDay): boolean =>
-  kind === 'taste' && by !== null && by < today
+  (kind === 'taste' || kind === 'drink') && by !== null && by < today
 
 export const dutyKey = (kind: DutyKind, day: IsoDay, again: number | null): string =>
   again === null ? `${kind}.${day}` : `${kind}.${day}.${again}`

@@ -1,3 +1,4 @@
+import { isNews } from './duty.ts'
 import type { PutOff } from './put-off.ts'
 import type { ReminderDays } from './reminder-days.ts'
 
@@ -8,7 +9,7 @@ import type { ReminderDays } from './reminder-days.ts'
 export function postponed(asked: ReminderDays, putOff: PutOff): ReminderDays {
   const { untilDay, untilMs } = putOff
   if (![asked.fromDay, ...asked.days].some((day) => day <= untilDay)) return asked
-  if (asked.kind !== 'ready') {
+  if (!isNews(asked.kind)) {
     return atItsHour({ ...asked, days: [untilDay, ...asked.days.filter((day) => day > untilDay)] }, putOff)
   }
   return untilMs === null ? { ...asked, heldUntilDay: untilDay } : { ...asked, heldUntilMs: untilMs }

@@ -1,5 +1,6 @@
 import { isTooStrongNeat } from '../../liquid/neat.ts'
 import type { Syrup } from '../../recipe/solve/syrup.ts'
+import { bottlesLeft } from '../state/bottle-stock.ts'
 import { contentsOf } from '../state/contents.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import { plantsDue } from '../state/later-plants.ts'
@@ -32,6 +33,7 @@ export function remindedJar({ story, duty }: Reminded) {
     byDay: duty.by,
     plants: duty.kind === 'add' ? plantsDue(story, duty.day).map(({ id, name }) => ({ id, name })) : [],
     syrup: sweetening === null ? null : sweetenedWith(sweetening.syrup),
+    bottles: duty.kind === 'drink' ? bottlesLeft(story) : null,
     strong: tooStrongOf({ story, duty }),
   }
 }

@@ -2,6 +2,8 @@ import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
 import type { Entry } from '../entry/entry.ts'
+import { bestUntil } from '../state/best-until.ts'
+import { bottlesLeft } from '../state/bottle-stock.ts'
 import type { JarState, Of } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import { plantsToAdd } from '../state/later-plants.ts'
@@ -57,6 +59,8 @@ const SWEETEN_DAYS = [1, 8, 15]
 const FRUIT_DAYS = [7, 14]
 /** From the last syrup, or from straining where none is wanted, until what clouds it has settled. Common practice, no source. */
 const BOTTLE_DAYS = 3
+/** Weeks to drink or give away what is left before it is past its best. Judgement. */
+const DRINK_DAYS = 28
 const HOUR_MS = 3_600_000
 
 /** Everything that the stage of a running jar gives to do. A jar that has ended gives nothing. */
@@ -165,24 +169,29 @@ function sweetenTask(strained: Of<'strained'>, isSyrupPlanned: boolean): TaskWin
   return { ...task, opens: dayNumber(strained.day), lateAfter: isSyrupPlanned ? task.opens : null }
 }
 
+const NEWS = { hours: null, lateAfter: null, rhythm: { of: 'news' } } as const
+
 /** Nothing is asked for before the syrup is in. Filtering is offered where it helps, and never owed. */
 function strained(story: JarState, entry: Of<'strained'>): readonly TaskWindow[] {
   const { bottled, sweetened, onFruit, readyOn, happened } = story
   const isSyrupPlanned = wantsSyrup(story) === true
   const settles = bottled === null && onFruit === null ? settlesFrom(story) : null
   const readySince = happened.some(({ kind }) => kind === 'opened') ? null : (sweetened ?? bottled)
-  const news = {
-    kind: 'ready',
-    closes: null,
-    hours: null,
-    lateAfter: null,
-    byDay: null,
-    rhythm: { of: 'news' },
-  } as const
+  const ready = { ...NEWS, kind: 'ready', closes: null, byDay: null } as const
   return [
     ...(onFruit === null ? [] : [counted('sweeten', onFruit, FRUIT_DAYS)]),
     ...(onFruit === null && isSweetening(story) ? [sweetenTask(entry, isSyrupPlanned)] : []),
     ...(settles === null ? [] : [counted('bottle', settles, [BOTTLE_DAYS])]),
-    ...(readyOn === null || readySince === null ? [] : [{ ...news, since: readySince, opens: dayNumber(readyOn) }]),
+    ...(readyOn === null || readySince === null ? [] : [{ ...ready, since: readySince, opens: dayNumber(readyOn) }]),
+    ...(bottled === null ? [] : drinkTask(story, bottled)),
   ]
+}
+
+/** Bottles that nobody has opened or given away, from some weeks before they are past their best. */
+function drinkTask(story: JarState, bottled: Of<'bottled'>): readonly TaskWindow[] {
+  const byDay = bottlesLeft(story) === 0 ? null : bestUntil(story)
+  if (byDay === null) return []
+  const closes = dayNumber(byDay)
+  const opens = Math.max(closes - DRINK_DAYS, dayNumber(bottled.day))
+  return [{ ...NEWS, kind: 'drink', since: bottled, opens, closes, byDay }]
 }

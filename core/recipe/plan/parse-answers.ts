@@ -7,10 +7,12 @@ const ANSWERS: ReadonlyMap<string, boolean> = new Map([
   ['yes', true],
   ['sì', true],
   ['si', true],
+  ['on', true],
   ['no', false],
+  ['off', false],
 ])
 
-/** `yes`, `sì`, `si` or `no`; anything else throws `yes_or_no`. */
+/** `yes`, `sì`, `si`, `on`, or `no`, `off`; anything else throws `yes_or_no`. */
 export function parseYesNo(text: string): boolean {
   const answer = ANSWERS.get(text.normalize('NFC').trim().toLowerCase())
   if (answer === undefined) throw new DomainError('bad_value', 'yes_or_no', { typed: shown(text) })

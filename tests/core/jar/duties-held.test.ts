@@ -56,7 +56,7 @@ describe('put off', () => {
       ['2026-11-27 18:00', BOTTLED],
       ['2026-12-20 18:00', putOff('2027-01-07')],
     ])
-    expect(keys(entries)).toEqual(['ready.2026-12-26'])
+    expect(keys(entries)).toEqual(['ready.2026-12-26', 'drink.2027-10-30'])
     expect(said(entries, 'ready')).toEqual(['2027-01-07 09:00'])
   })
 

@@ -53,16 +53,16 @@ describe('after the syrup', () => {
       'bottle.2026-11-29',
       'ready.2026-12-26',
     ])
-    expect(keys(diary([...SWEETENED, ['2026-11-27 18:00', BOTTLED]]))).toEqual(['ready.2026-12-26'])
+    expect(keys(diary([...SWEETENED, ['2026-11-27 18:00', BOTTLED]]))).toEqual(['ready.2026-12-26', 'drink.2027-10-30'])
   })
 
   it('is ready a rest after straining where it was bottled without syrup', () => {
-    expect(keys(diary([...STEEPED, ['2026-11-27 18:00', BOTTLED]]))).toEqual(['ready.2026-12-25'])
+    expect(keys(diary([...STEEPED, ['2026-11-27 18:00', BOTTLED]]))).toEqual(['ready.2026-12-25', 'drink.2027-10-30'])
   })
 
-  it('says nothing once a bottle was opened', () => {
+  it('says nothing once a bottle was opened, but of those that are left', () => {
     const opened = diary([...SWEETENED, ['2026-11-27 18:00', BOTTLED], ['2026-12-05 18:00', { kind: 'opened' }]])
-    expect(keys(opened)).toEqual([])
+    expect(keys(opened)).toEqual(['drink.2027-10-30'])
   })
 })
 

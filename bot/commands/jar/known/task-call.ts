@@ -5,7 +5,7 @@ import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
 import type { DutyKind } from '../../../../core/jar/tasks/duty.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { millilitres } from '../../../../core/quantity/write/made-amounts.ts'
-import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
+import { type Bottles, parseBottles } from '../../../../core/recipe/plan/parse-bottles.ts'
 import type { Jar, Place } from '../../../../store/person.ts'
 import { type Call, call } from '../../../calls/call.ts'
 import { addCall } from './add-line.ts'
@@ -64,6 +64,8 @@ export function taskCall(kind: DutyKind, held: AskingJar, day: IsoDay, place: Pl
       return bottleCall(story, jar, place)
     case 'add':
       return addCall(story, day, jar, afterNow(held.jar.entries, place))
+    case 'drink':
+      return call('bottles', { jar, opened: parseBottles('1') })
     case 'ready':
       return call('jar open', { jar })
     case 'taste':
