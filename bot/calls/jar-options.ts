@@ -1,4 +1,5 @@
 import { DomainError, isRefused } from '../../core/domain-error.ts'
+import type { AddedAs } from '../../core/jar/entry/entry.ts'
 import { MOST_NAME_CHARACTERS, parseJarName } from '../../core/jar/entry/jar-name.ts'
 import { parseRating } from '../../core/jar/entry/parse-rating.ts'
 import { MOST_NOTE_CHARACTERS } from '../../core/jar/record/bounds.ts'
@@ -81,6 +82,17 @@ const entryIn = (text: string): number => {
   throw new DomainError('bad_value', 'bad_entry_number', { typed: shown(text) })
 }
 
+/** Throws `no_added_as`. */
+function readAddedAs(text: string): AddedAs {
+  const said = text
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s-]+/g, ' ')
+  if (/^(?:a )?layer(?:ed)?$/.test(said)) return 'layer'
+  if (/^(?:a )?top(?:ping|ped)? ?up$/.test(said)) return 'top_up'
+  throw new DomainError('bad_value', 'no_added_as', { typed: shown(text) })
+}
+
 /** What was not done need not be told. Throws `yes_or_no`. */
 const yesOnly = (text: string): null => {
   if (parseYesNo(text)) return null
@@ -132,6 +144,14 @@ export const jarOptions = {
     read: (text): Mass | Volume | null => (isRefused(() => parseYesNo(text)) ? parseAmount(text) : yesOnly(text)),
     write: (amount) => (amount === null ? 'yes' : writeAmount(amount)),
   }),
+  /** How what goes in goes in. */
+  addedAs: option({
+    read: readAddedAs,
+    write: (as): string => (as === 'layer' ? 'layer' : 'top-up'),
+    choices: ['layer', 'top-up'],
+  }),
+  /** A pectic enzyme: how much, as its packet says. */
+  enzyme: option({ read: readPlace, write: identity, most: MOST_PLACE_CHARACTERS }),
   entry: option({ read: entryIn, write: String, suggested: 'entry' }),
   /** One of each of several jars, as a button names them. */
   entries: option({

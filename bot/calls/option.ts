@@ -9,6 +9,7 @@ export type ChoiceWord =
   | ('daily' | 'every other day' | 'off')
   | ('here' | 'private')
   | ('json' | 'csv')
+  | ('layer' | 'top-up')
   | (1 | 2 | 3 | 4 | 5)
 
 /** A value and the text for it: what was typed, or what is written for a value of our own. */

@@ -128,7 +128,9 @@ export const signatures = {
     'pause-until': personOptions.pauseUntil.optional(),
   }),
   'jar list': z.object({ picture: yesNo.optional() }),
-  'jar start': z.object({ name: name.optional(), ...planShape, when: when.optional() }).superRefine(checkUnknown),
+  'jar start': z
+    .object({ name: name.optional(), ...planShape, enzyme: jarOptions.enzyme.optional(), when: when.optional() })
+    .superRefine(checkUnknown),
   'jar shake': z.object({ jar: jarOptions.jarOrAll, when: when.optional() }),
   'jar taste': z.object({
     jar,
@@ -144,6 +146,8 @@ export const signatures = {
       strength: strength.optional(),
       water: quantityOptions.waters.optional(),
       sugar: sugar.optional(),
+      as: jarOptions.addedAs.optional(),
+      enzyme: jarOptions.enzyme.optional(),
       'unknown-ok': yesNo.optional(),
       when: when.optional(),
       after: jarOptions.entry.optional(),

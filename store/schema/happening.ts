@@ -90,10 +90,10 @@ const batch = {
 }
 
 const shapes = {
-  started: { ...batch, name: text },
+  started: { ...batch, name: text, enzyme: text.exactOptional() },
   shaken: {},
   tasted: { rating: z.int().min(1).max(5).nullable(), note: text.nullable() },
-  added: ingredients,
+  added: { ...ingredients, as: z.enum(['layer', 'top_up']).exactOptional(), enzyme: text.exactOptional() },
   strained: { measured: readAmount.nullable(), strength: readStrength.nullable(), rinseWaterG: measured },
   filtered: { measured: readAmount.nullable() },
   measured: {

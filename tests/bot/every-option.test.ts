@@ -16,6 +16,8 @@ const FREE: Readonly<Record<string, string>> = {
   'jar note note': 'what its maker notes',
   'jar note where': 'where it stands, in its maker’s words',
   'jar note vessel': 'what it is in, in its maker’s words',
+  'jar start enzyme': 'how much enzyme, in its maker’s words',
+  'jar add enzyme': 'how much enzyme, in its maker’s words',
   'jar split into': 'what its maker calls a jar',
   'jar combine into': 'what its maker calls a jar',
   'notebook import': 'the path of a file',
@@ -76,6 +78,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   'jar taste': ['jar:fresh|rating:4|when:today'],
   'jar add': [
     'jar:fresh|of:10 g ginger|spirit:100 ml|strength:95%|water:10 ml|sugar:10 g|unknown-ok:yes|already:yes|when:today|after:1',
+    'jar:fresh|of:10 g ginger|as:layer',
   ],
   'jar strain': ['jar:fresh|measured:920 ml|strength:85%|rinse:10 ml|when:today'],
   'jar sweeten': [

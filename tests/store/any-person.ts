@@ -31,15 +31,22 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
       name: text,
       sweetener: orNull(fc.constantFrom(...materialIds)),
       filler: orNull(fc.constantFrom(...materialIds)),
+      enzyme: orNull(text),
     })
-    .map(({ sweetener, filler, ...started }) => ({
+    .map(({ sweetener, filler, enzyme, ...started }) => ({
       ...started,
+      ...(enzyme !== null && { enzyme }),
       ...(sweetener !== null && { sweetener }),
       ...(filler !== null && { filler }),
     })),
   fc.record(is('shaken')),
   fc.record({ ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text) }),
-  fc.record({ ...is('added'), ...ingredients }),
+  fc
+    .tuple(
+      fc.record({ ...is('added'), ...ingredients }),
+      fc.constantFrom({}, { as: 'layer' as const }, { as: 'top_up' as const, enzyme: '1 tsp' }),
+    )
+    .map(([added, how]) => ({ ...added, ...how })),
   fc.record({ ...is('strained'), measured: orNull(readAmount), strength: orNull(strength), rinseWaterG: measured }),
   fc.record({ ...is('filtered'), measured: orNull(readAmount) }),
   fc

@@ -100,13 +100,13 @@ export const planCommandText = {
   ],
 }
 
-const jar = 'Which jar: its name, or the beginning of it'
+const jar = 'Which jar: its name or how it begins'
 
 const whole = 'Which jar: its whole name, or its #id'
 
-const after = 'Its last entry by number: only if what is in the jar has not changed since that one'
+const after = 'Its last entry by number: only if it’s still as it was then'
 
-const already = 'yes: it has happened, so record it whatever becomes of it'
+const already = 'yes: it’s done, so record it'
 
 const when = 'The day, if it was not today: yesterday, Saturday, 24 December'
 
@@ -119,6 +119,7 @@ export const stepTexts = {
     options: {
       name: 'What you call it, if not after what is in it: lemon',
       ...planOptions,
+      enzyme: 'Pectic enzyme on the fruit before the spirit: 1 tsp',
       when: 'The day it was begun, if not today: 2 months ago',
     },
     examples: ['/jar start lemon of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'],
@@ -147,12 +148,14 @@ export const stepTexts = {
       strength: 'Its strength, where it is not said beside it: 95%',
       water: 'Water or juice: 100 ml',
       sugar: 'Sugar: 50 g, 50 g honey',
+      as: 'layer: the days count from this fruit; top-up: covers it again',
+      enzyme: 'Pectic enzyme, as its packet says: 1 tsp',
       'unknown-ok': 'yes: add a food I’ve no amounts for, with your own grams',
       when,
       after,
       already,
     },
-    examples: ['/jar add lemon of:20 g ginger'],
+    examples: ['/jar add lemon of:20 g ginger', '/jar add rumpot of:500 g cherries sugar:250 g as:layer'],
   },
   'jar strain': {
     summary: 'You strained it: says how much syrup to add',

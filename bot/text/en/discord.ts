@@ -43,6 +43,8 @@ const choiceWords: Readonly<Record<ChoiceWord, string>> = {
   off: 'off',
   here: 'here',
   private: 'in private messages',
+  layer: 'layer',
+  'top-up': 'top-up',
   json: 'JSON, to read back in',
   csv: 'CSV, for a spreadsheet',
   1: '1, poor',

@@ -1,4 +1,5 @@
 import type {
+  Added,
   FruitSugared,
   Happening,
   HappeningEntry,
@@ -79,6 +80,18 @@ export function ingredientsText(
   ])
 }
 
+/** How what went in went in. */
+const ADDED_AS = { added: 'added', layer: 'layered in', top_up: 'topped up with' } as const
+
+const enzymeText = ({ enzyme }: Pick<Added, 'enzyme'>): string =>
+  enzyme === undefined ? '' : `, with pectic enzyme (${enzyme})`
+
+/** What went in, an enzyme with it: `500 g plums, with pectic enzyme (1 tsp)`. */
+export function addedText(added: Ingredients & Pick<Added, 'enzyme'>, format: Format, typed: Typed = []): string {
+  const text = ingredientsText(added, format, typed)
+  return text === '' && added.enzyme !== undefined ? `pectic enzyme (${added.enzyme})` : `${text}${enzymeText(added)}`
+}
+
 /** Where a thing was not read at 20 °C, at what it was. */
 const readAt = (atC: number | null, format: Format): string =>
   atC === null || atC === 20 ? '' : ` (${format.temperature({ value: atC, plusMinus: 0 })})`
@@ -151,11 +164,11 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
   const { typed = [] } = happening
   switch (happening.kind) {
     case 'started':
-      return `started${when} with ${ingredientsText(happening, format)}`
+      return `started${when} with ${ingredientsText(happening, format)}${enzymeText(happening)}`
     case 'tasted':
       return tastedText(happening, when)
     case 'added':
-      return `added ${ingredientsText(happening, format, typed)}${when}`
+      return `${ADDED_AS[happening.as ?? 'added']} ${addedText(happening, format, typed)}${when}`
     case 'strained':
       return strainedText(happening, when, typed, format)
     case 'filtered':

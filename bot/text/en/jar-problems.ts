@@ -85,6 +85,7 @@ export const jarProblems = {
     `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: /jar sweeten ${quoted(jar)} sugar:250 g on-fruit:yes`,
   more_than_in_fruit: ({ measuredMl, mostMl }, format) =>
     `${format.volume(measuredMl)} is more than the fruit can give: ${format.pour(mostMl)} at most with its sugar. How much was it?`,
+  no_added_as: ({ typed }) => `“${typed}” is neither a layer nor a top-up. Which is it? Leave as: out if it’s neither.`,
   before_straining: ({ jar, day }, format) =>
     `${jar} was strained ${on(day, format)}, so this came later. Which day was it? For example when:yesterday.`,
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>

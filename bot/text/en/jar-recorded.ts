@@ -3,7 +3,7 @@ import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
 import type { BecameSaid, RecordedStep } from '../messages/jar-recorded.ts'
-import { didWords, happeningText, ingredientsText, untilText } from './jar-entries.ts'
+import { addedText, didWords, happeningText, untilText } from './jar-entries.ts'
 import { countWord, listed, plural } from './phrases.ts'
 import { noteText, sweetWords, vesselText } from './words.ts'
 
@@ -31,6 +31,8 @@ export const isText = (day: IsoDay | null): string => (day === null ? 'is' : 'wa
 
 const RECORDED_AS: { readonly [Kind in HappeningKind]?: string } = { emptied: 'empty', opened: 'open' }
 
+const ADDED_TO = { added: 'Added to', layer: 'Layered into', top_up: 'Topped up' } as const
+
 /** What was recorded, as a sentence. */
 export function recordedText(
   { name, happening, day, became = null, leftMl = null }: RecordedStep,
@@ -46,7 +48,7 @@ export function recordedText(
       return `Noted for ${name}${when}: ${said.join(', ')}.`
     }
     case 'added':
-      return `Added to ${name}${when}: ${ingredientsText(happening, format, 'typed' in happening ? happening.typed : [])}.`
+      return `${ADDED_TO[happening.as ?? 'added']} ${name}${when}: ${addedText(happening, format, 'typed' in happening ? happening.typed : [])}.`
     case 'strained': {
       const { measured, strength } = happening
       if (measured === null && strength === null) return `${done}, not measured.`
@@ -104,7 +106,7 @@ export function undoneText(
     case 'tasted':
       return `Undone: that taste of ${name}${when}.`
     case 'added':
-      return `Undone: what was added to ${name}${when} (${ingredientsText(happening, format)}).`
+      return `Undone: what was added to ${name}${when} (${addedText(happening, format)}).`
     case 'put_off':
       return `Undone: reminders for ${name} come as before.`
     case 'renamed':

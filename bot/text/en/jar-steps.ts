@@ -41,6 +41,8 @@ const unusualNotes = {
     if (isStronger === null) return 'It’s strained already, and its strength stays as it was.'
     return `That makes it ${isStronger ? 'stronger' : 'weaker'} than planned.`
   },
+  jar_enzyme_after_spirit: () =>
+    'Spirit stops an enzyme, so it may do little now. Next time, put it on the mashed fruit before the spirit.',
   jar_bottled_unsweetened: ({ name }) => `I have no sugar recorded for ${name}. If you added some, undo this first.`,
   jar_shaken_after_straining: () => 'It’s strained already, so there’s no need to shake it.',
   jar_strained_early: () => 'That’s earlier than planned, so it may be mild.',
@@ -185,6 +187,10 @@ export const stepHeadlines = {
   jar_stir_in: stirText,
   jar_makes: ({ bottleMl, ...made }, format) =>
     `Makes ${drinkText(made, format)}: ${fillsText(made.volumeMl.value, bottleMl, format)}.`,
+  layer_days: ({ days, today }, format) => {
+    const counted = startDaysText({ days, later: [], today }, format).replace('Shake it every day or two.', '').trim()
+    return counted === '' ? 'I count the days from this layer now.' : `I count the days from this layer now. ${counted}`
+  },
   fruit_gives: ({ volumeMl, abvPercent }, format) =>
     `Shake the fruit every day. When the sugar has melted, in a week or two, pour about ${format.pour(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
   jar_became: (made, format) => `It’s now ${drinkText(made, format)}.`,
@@ -315,6 +321,10 @@ export const stepSentences = {
     jar_later_past: ({ name, lastDay }, format) =>
       `That’s after the last day to strain ${name}, ${format.day(dayFromIso(lastDay))}.`,
     ...correctNotes,
+    enzyme_first: () =>
+      'Mash the fruit, stir the enzyme in as its packet says, and let it work as long as that says. Then the spirit goes in: it stops the enzyme.',
+    layer_overdone: ({ plants }) =>
+      `Lift out the ${listed(plants.map(nameText))} before then. Any longer would spoil the drink.`,
     fruit_estimated: ({ name }) =>
       `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say /jar sweeten ${quoted(name)} from-fruit:250 ml`,
     jar_no_targets: () => 'How strong and how sweet do you want it?',
@@ -333,6 +343,7 @@ export const stepSentences = {
     jar_all_in: () => 'It all went in at once',
     jar_show: () => 'See the jar',
     jar_syrup: () => 'Work out a syrup',
+    jar_take_out: () => 'When it’s out',
     jar_from_fruit: () => 'When it’s back in the jar',
     jar_otherwise: () => 'Sweeter or weaker',
     jar_filter_first: () => 'For a clear drink, filtered first',

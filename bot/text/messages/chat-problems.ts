@@ -72,6 +72,8 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   /** The second reading below the first. */
   boiled_lighter: { example: string }
   /** A command whose options may all be left out, but not together. */
+  layer_needs_fruit: { example: string }
+  top_up_needs_liquid: { example: string }
   /** Water beside the sugar, or no amount of it. */
   fruit_dry_sugar: { example: string }
   nothing_given: { command: string; example: string }

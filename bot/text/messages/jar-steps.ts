@@ -99,6 +99,8 @@ export interface StepMessages {
     }
     jar_makes: BecameSaid & { readonly bottleMl: number }
     jar_became: BecameSaid
+    /** Counted from the last layer. */
+    layer_days: Pick<StartDays, 'days' | 'today'>
     /** What sugar on strained fruit will give. */
     fruit_gives: BecameSaid
     jar_renamed: { readonly before: string; readonly name: string }
@@ -139,7 +141,8 @@ export interface StepMessages {
     jar_ready: { readonly day: IsoDay }
   }
   notes: UnusualMessages &
-    Plain<'jar_no_targets'> & {
+    Plain<'jar_no_targets' | 'enzyme_first'> & {
+      layer_overdone: { readonly plants: readonly PlantName[] }
       jar_named: { readonly name: string }
       jar_zone_assumed: { readonly zone: string }
       jar_not_measured: NotMeasured
@@ -185,6 +188,7 @@ export interface StepMessages {
     | 'jar_show'
     | 'jar_syrup'
     | 'jar_from_fruit'
+    | 'jar_take_out'
     | 'jar_otherwise'
     | 'jar_filter_first'
     | 'jar_bottle'

@@ -31,6 +31,20 @@ export interface ReadStrength {
 export interface Started extends Batch<IsoDay> {
   readonly kind: 'started'
   readonly name: string
+  /** A pectic enzyme on the fruit before the spirit, in its maker's words; left out: none. */
+  readonly enzyme?: string
+}
+
+/** `layer`: fruit laid on what is in, from which the days count anew; `top_up`: what covers the plants again. */
+export type AddedAs = 'layer' | 'top_up'
+
+/** What went into a jar that had been started. */
+export interface Added extends Ingredients {
+  readonly kind: 'added'
+  /** Left out: as it comes. */
+  readonly as?: AddedAs
+  /** A pectic enzyme, in its maker's words; left out: none. */
+  readonly enzyme?: string
 }
 
 export interface Strained {
@@ -127,7 +141,7 @@ export type Happening =
   | Started
   | { readonly kind: 'shaken' }
   | Tasted
-  | ({ readonly kind: 'added' } & Ingredients)
+  | Added
   | Strained
   | { readonly kind: 'filtered'; readonly measured: ReadAmount | null }
   | Gauged

@@ -7,6 +7,7 @@ import { endedAs, type JarState, jarStateOf, type Of, type Stage, sugarOnFruit }
 export type UnusualKey =
   | 'shaken_after_straining'
   | 'added_spirit_after_straining'
+  | 'enzyme_after_spirit'
   | 'strained_early'
   | 'sweetened_again'
   | 'bottled_unsweetened'
@@ -153,6 +154,7 @@ export function unusualIn(walk: Walk, entry: HappeningEntry): readonly UnusualKe
       break
     case 'added':
       say('added_spirit_after_straining', strained !== null && entry.spirits.length > 0)
+      say('enzyme_after_spirit', entry.enzyme !== undefined)
       say('changed_after_bottling', bottled !== null)
       break
     case 'strained': {

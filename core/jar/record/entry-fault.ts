@@ -125,6 +125,8 @@ function happeningFault(happening: Happening, around: readonly number[]): EntryF
   if (happening.kind === 'poured_in' && happening.into !== null && !isName(happening.into)) return 'name'
   if (happening.kind === 'poured_in' && isRefused(() => liquidOf(valuesOf(happening.liquid)))) return 'amount'
   if (happening.kind === 'parted' && !isShare(happening.kept.value)) return 'amount'
+  const enzyme = happening.kind === 'started' || happening.kind === 'added' ? (happening.enzyme ?? '') : ''
+  if (enzyme.length > MOST_PLACE) return 'long'
   const isWords = happening.kind === 'tasted' || happening.kind === 'noted'
   if (isWords && [...(happening.note ?? '')].length > MOST_NOTE_CHARACTERS) return 'long'
   if (

@@ -39,6 +39,8 @@ export interface JarProblems {
   fruit_not_sugared: { readonly jar: string }
   /** More came of sugared plants than can be in them. */
   more_than_in_fruit: { readonly jar: string; readonly measuredMl: Measured; readonly mostMl: number }
+  /** Neither a layer nor a topping up. */
+  no_added_as: { readonly typed: string }
   /** `did` on a day before the straining, which has to come first. */
   before_straining: { readonly jar: string; readonly did: HappeningKind; readonly day: IsoDay }
   /** `did` would come before `later`, which cannot follow it. */

@@ -46,12 +46,16 @@ const TWO = [
   '/jar start orange of:5 oranges spirit:1 l 95%',
   '/jar strain orange measured:900 ml strength:80%',
 ]
+const RUMPOT = ['/jar start rumpot of:500 g strawberries spirit:1 l 54%']
+const SLOE = ['/jar start sloe of:500 g sloes spirit:700 ml 40%', '/jar strain sloe measured:620 ml']
 const DONE = [...SWEETENED, '/jar bottle lemon bottles:3 x 500 ml', '/jar open lemon', '/jar empty lemon']
 
 /** What has to have happened before an example means something; of a command, or of one of its examples. */
 const BEFORE: Readonly<Record<string, readonly string[]>> = {
   '/jar take-out': GINGER,
   '/jar combine': TWO,
+  '/jar add rumpot': RUMPOT,
+  '/jar sweeten sloe': SLOE,
   '/jar sweeten': STRAINED,
   '/jar filter': SWEETENED,
   '/jar bottle': SWEETENED,

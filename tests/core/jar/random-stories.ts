@@ -68,7 +68,8 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     note: orNone(fc.string()),
   }),
   ingredients.map((of): Happening => ({ kind: 'added', ...of })),
-  ingredients.map((of): Happening => ({ kind: 'added', ...of, plants: [] })),
+  ingredients.map((of): Happening => ({ kind: 'added', ...of, plants: [], as: 'top_up' })),
+  ingredients.map((of): Happening => ({ kind: 'added', ...of, as: 'layer', enzyme: '1 tsp' })),
   fc.record({
     kind: fc.constant('strained' as const),
     measured: orNone(readAmount),

@@ -14,7 +14,8 @@ import { afterNow, jarRef } from './jar-ref.ts'
 import { todayOf } from './view-of.ts'
 
 /** The name by which a line asks for a plant. */
-const typedAs = ({ id, name }: PlantIn): string => (id === null ? name : (botanicalById(id).names.en[0] ?? name))
+export const typedAs = ({ id, name }: Pick<PlantIn, 'id' | 'name'>): string =>
+  id === null ? name : (botanicalById(id).names.en[0] ?? name)
 
 /** Three digits behind a point are asked back, four are not. */
 const toPlaces = (value: number): string => String(Number(value.toPrecision(4))).replace(/\.\d{3}$/, '$&0')

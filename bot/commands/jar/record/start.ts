@@ -136,7 +136,7 @@ export async function startJar(
   if (name === null) throw missing('jar start', 'name', 'name:lemon')
   const isNamed = input.name !== undefined
   const beginning = {
-    started: startedFrom(planned, wish, name),
+    started: { ...startedFrom(planned, wish, name), ...(input.enzyme !== undefined && { enzyme: input.enzyme.is }) },
     isNamed,
     day,
     cautions: startCautions(planned),
@@ -159,6 +159,7 @@ export async function startJar(
       ...(isPlaceOpen ? [whereNote(places, context)] : []),
       // A button alone would not say what it is about.
       ...(isZoneTaken && context.place.kind !== 'console' ? zoneNotes(zone) : []),
+      ...(input.enzyme === undefined ? [] : [{ group: 'notes', key: 'enzyme_first', values: undefined } as const]),
       ...inMore<Message<'notes'>>([
         ...(isZoneTaken && context.place.kind === 'console' ? zoneNotes(zone) : []),
         ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
