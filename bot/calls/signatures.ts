@@ -248,6 +248,8 @@ export const signatures = {
     'to-sweetness': sweetness.optional(),
     sugar: quantityOptions.sugarOrKind.optional(),
     water: quantityOptions.filler.optional(),
+    days: planOptions.days.optional(),
+    bottles: bottles.optional(),
     name: name.optional(),
   }),
   forget: z.object({

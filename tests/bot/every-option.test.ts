@@ -115,7 +115,9 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'withdraw:all',
     'make:REF|of:10 lemons|spirit:1 l|strength:95%|bottles:4 x 500 ml|to-strength:30%',
   ],
-  again: ['jar:fresh|spirit:1 l|strength:95%|to-strength:30%|to-sweetness:250 g/L|sugar:honey|water:apple juice'],
+  again: [
+    'jar:fresh|spirit:1 l|strength:95%|to-strength:30%|to-sweetness:250 g/L|sugar:honey|water:apple juice|days:10|bottles:4 x 500 ml',
+  ],
   forget: ['jar:fresh|confirm:no'],
 }
 

@@ -8,6 +8,7 @@ import { type Batch, type BatchPlant, cutCount } from '../../../core/recipe/batc
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { botanicalOf } from '../../../core/recipe/plan/batch-wish.ts'
 import { type FoundPlant, findPlantNamed, isZest, type PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
+import { parseDays } from '../../../core/recipe/plan/parse-answers.ts'
 import type { Bottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import { COUNTED_WITH_OF, type TypedPlant } from '../../../core/recipe/plan/parse-plants.ts'
 import type { TypedUnknown } from '../../../core/recipe/plan/unknown-plant.ts'
@@ -143,6 +144,12 @@ const sugarGiven = (sweetenings: Batch['sweetenings'], sweetener: Batch['sweeten
     sweetener: sweetener ?? null,
   },
 })
+
+/** So many days, at least one. */
+export const wholeDaysGiven = (days: number): Given<Span> => {
+  const typed = `${days} ${days === 1 ? 'day' : 'days'}`
+  return { typed, is: parseDays(typed) }
+}
 
 /** How long plants steep that are not in the catalogue; `typed` is how that was said, for showing. */
 const daysGiven = (span: NonNullable<Batch['named']['steepFor']>, typed: string): Given<Span> => ({

@@ -40,7 +40,7 @@ export function shoppingAction(
 }
 
 type PlanInput = InputOf<'plan'>
-type Wish = Pick<PlanInput, 'to-sweetness' | 'to-strength'>
+export type Wish = Pick<PlanInput, 'to-sweetness' | 'to-strength'>
 
 /** Below this there is nothing to make drier, g/L. */
 const LEAST_DRIER_GPERL = 60
@@ -50,13 +50,25 @@ const STEP_PERCENT = 5
 const styleWish = (word: string): Wish => ({ 'to-sweetness': { typed: word, is: parseSweetness(word) } })
 
 /** The next sweetness that has a name; below the least of them a good deal less. */
-function drier(sugarGPerL: number): Wish | null {
+export function drier(sugarGPerL: number): Wish | null {
   const [word] = Object.entries(styleSweetnessGPerL).findLast(([, named]) => named < 0.9 * sugarGPerL) ?? []
   if (word !== undefined) return styleWish(word)
   return sugarGPerL < LEAST_DRIER_GPERL ? null : { 'to-sweetness': sweetnessGiven(Math.round(sugarGPerL / 15) * 10) }
 }
 
-const stronger = (percent: number): Wish => ({ 'to-strength': percentGiven(Math.round(percent + STEP_PERCENT)) })
+/** The next sweetness that has a name; above the most of them a good deal more. */
+export function sweeter(sugarGPerL: number): Wish {
+  const [word] = Object.entries(styleSweetnessGPerL).find(([, named]) => named > 1.1 * sugarGPerL) ?? []
+  return word === undefined ? { 'to-sweetness': sweetnessGiven(Math.round(sugarGPerL / 8) * 10) } : styleWish(word)
+}
+
+export const stronger = (percent: number): Wish => ({
+  'to-strength': percentGiven(Math.round(percent + STEP_PERCENT)),
+})
+
+/** A step less; null where little is left. */
+export const weaker = (percent: number): Wish | null =>
+  percent < 3 * STEP_PERCENT ? null : { 'to-strength': percentGiven(Math.round(percent - STEP_PERCENT)) }
 
 /** Whole lines for the same batch, otherwise: each was tried. */
 export function changeActions(input: PlanInput, { targets }: Plan, setting: Setting): readonly Action[] {

@@ -4,7 +4,7 @@ import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Strength } from '../../../core/quantity/quantities.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { amountSaid, writeAmount, writeStrength } from '../../../core/quantity/write/write-quantity.ts'
+import { amountSaid, writeStrength } from '../../../core/quantity/write/write-quantity.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
@@ -43,7 +43,7 @@ type Said = BatchSaid['plants'][number]
 /** A weight in the unit in which it was typed; ounces of a plant are no volume, so that nothing has to say so. */
 const weightTyped = ({ typed: { amount } }: FoundPlant): string | undefined =>
   amount?.kind === 'mass'
-    ? writeAmount({ ...amount, unit: amount.unit === 'oz' ? 'oz_weight' : amount.unit }).replace(/ weight$/, '')
+    ? amountSaid({ ...amount, unit: amount.unit === 'oz' ? 'oz_weight' : amount.unit })?.replace(/ weight$/, '')
     : undefined
 
 /** The plants of a plan, in the order typed; without id, one that is not in the catalogue. */

@@ -1,8 +1,10 @@
 import type { HazardKey } from '../../../core/botanical/evidence/hazards.ts'
 import { sugarState } from '../../../core/liquid/solubility.ts'
+import { usualDays } from '../../../core/recipe/code/plan-recipe.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
+import { saidDays } from '../../../core/recipe/plan/schedule.ts'
 import {
   amountBesideUsual,
   doseGPerL,
@@ -23,7 +25,8 @@ type Note = Message<'notes'>
 export const when = (isSo: boolean, ...notes: readonly Note[]): readonly Note[] => (isSo ? notes : [])
 
 /** What was taken where nothing was said. */
-export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }: Plan): readonly Note[] {
+export function assumedNotes(input: PlanInput, wish: PlanWish, { targets }: Plan): readonly Note[] {
+  const { named } = wish
   const [abvPercent, sugarGPerL] = [
     named.abvPercent === undefined ? targets.abvPercent : null,
     named.sugarGPerL === undefined ? targets.sugarGPerL : null,
@@ -42,8 +45,18 @@ export function assumedNotes(input: PlanInput, { named }: PlanWish, { targets }:
     ...when(abvPercent !== null || sugarGPerL !== null, { group: 'notes', key: 'plan_assumed', values }),
     ...when(ids.length > 0, { group: 'notes', key: 'plan_corrected', values: { ids } }),
     ...when(forms.length > 0, { group: 'notes', key: 'plan_form_taken', values: { forms } }),
-    ...when(input.days !== undefined && input.of.is.unknown.length === 0, note('plan_days_known')),
+    ...saidDaysNotes(wish),
   ]
+}
+
+/** What is usual for these plants, where its maker said another number of days. */
+function saidDaysNotes(wish: PlanWish): readonly Note[] {
+  const said = saidDays(wish.steepFor)
+  if (said === undefined || wish.unknown.length > 0) return []
+  const { fromDays, byDays } = said.steep
+  const usual = usualDays(wish)
+  const isUsual = fromDays >= usual.fromDays && byDays <= usual.byDays
+  return when(!isUsual, { group: 'notes', key: 'plan_days_said', values: usual })
 }
 
 /** How the amounts stand to what is usual, and how they were come by. */

@@ -7,7 +7,6 @@ import { heldMl } from '../../../core/recipe/plan/fill-bottles.ts'
 import { type PlantsRead, plannedPlant } from '../../../core/recipe/plan/find-plants.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
-import type { KeptDays } from '../../../core/recipe/plan/schedule.ts'
 import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { planShape } from '../../calls/signatures.ts'
@@ -27,8 +26,6 @@ export interface Setting {
   readonly start: CalendarDay
   /** Only to see whether it can be: what would do instead is not worked out. */
   readonly isTrial?: boolean | undefined
-  /** Where they are another batch's; left out, the catalogue tells them. */
-  readonly kept?: KeptDays | undefined
   /** It stands in the jar already. */
   readonly isPoured?: boolean | undefined
 }
@@ -57,7 +54,7 @@ const HOW_MUCH = [
 ] as const
 
 /** What is wished for, in core's words. */
-export function planWish(input: WithPlants, { command, today, country, start, kept, isPoured }: Setting): PlanWish {
+export function planWish(input: WithPlants, { command, today, country, start, isPoured }: Setting): PlanWish {
   const bottles = bottlesOf(input)
   const toFind = input.spirit === undefined
   if (toFind && heldMl(bottles) === null && command !== 'plan') throw missing(command, 'spirit', 'spirit:1 l 95%')
@@ -80,7 +77,6 @@ export function planWish(input: WithPlants, { command, today, country, start, ke
     areBottlesNamed: input.bottles !== undefined,
     start,
     readyBy: readyByOf(input, { today, country }),
-    kept,
     isPoured,
   }
 }

@@ -239,7 +239,7 @@ export const jarFrames: readonly Frame[] = [
   },
   {
     command: 'again',
-    does: 'record',
+    does: 'compute',
     cues: { again: 3.5, wish: -0.5 },
     wants: ['again'],
     slots: [

@@ -72,7 +72,7 @@ export const italian: Lexicon = {
     calendar: `calendario, agenda, nel calendario, in agenda, mettilo in calendario`,
     notebook: `quaderno, taccuino, registro, le mie note, cosa ho fatto, storico, annate, vecchie preparazioni`,
     better_of: `meglio, migliore, confronta, confronto, paragona, piaciuto di piu, e piaciuto, preferito, quale e venuto, differenza, piu buono, peggiore`,
-    again: `come l anno scorso, come l ultima, come prima, di nuovo, rifare, rifai, rifacciamo, la stessa, lo stesso, stessa ricetta, un altro, ripeti, ripetere, uguale a`,
+    again: `come l anno scorso, come l ultima, come prima, di nuovo, rifare, rifai, rifacciamo, la stessa, lo stesso, stessa ricetta, un altro, ripeti, ripetere, uguale a, rifallo, rifalla, fallo di nuovo`,
     hand_on: `condividi, condividere, pubblica, mostra a tutti, fai vedere a tutti, manda la ricetta, passa la ricetta, invia`,
     erase: `dimenticami, dimentica tutto, cancella tutto, cancella i miei dati, elimina, elimina tutto, azzera, rimuovi`,
     remind: `quando mi ricordi, che promemoria, i promemoria, avvisami alle, chiedimi, ricordami, ricorda, ricordarmi, promemoria, avvisami, avviso, avvisi, notifiche, dimmelo, fammi sapere, ricordamelo, svegliami`,

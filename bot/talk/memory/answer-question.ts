@@ -8,7 +8,7 @@ type Question = Extract<TalkReading, { kind: 'question' }>
 
 /** Said as done, asked once more and answered with yes. */
 const doesOf = (command: Path): 'compute' | 'record' =>
-  /^(?:jar (?!list|show|tag|label)|again)/.test(command) ? 'record' : 'compute'
+  /^jar (?!list|show|tag|label)/.test(command) ? 'record' : 'compute'
 
 const run = (call: CallRead): TalkReading => ({ kind: 'call', call, does: doesOf(call.command), leftOut: [] })
 

@@ -54,7 +54,7 @@ export const calendarText = {
 }
 
 export const againText = {
-  summary: 'Start a new jar as an earlier one was, scaled to the spirit you have',
+  summary: 'Plan a new jar as an earlier one was, scaled to the spirit you have',
   options: {
     jar: 'The earlier jar: lemon',
     spirit: 'The spirit at hand: 700 ml, or 700 ml 75.5%; left out, the same amounts again',
@@ -63,6 +63,8 @@ export const againText = {
     'to-sweetness': 'Sugar wanted, if not as before: 200 g/L',
     sugar: 'What to sweeten with, if not as before: honey',
     water: 'What goes in for the water, if not as before: apple juice',
+    days: 'How long to steep it, if not as before: 21 days',
+    bottles: 'Bottles to fill, if not as before: 6 x 500 ml',
     name: 'What to call the new jar; left out, the old name with a number',
   },
   examples: ['/again lemon spirit:700 ml 75.5%', '/again lemon spirit:1 l 95% name:lemon for the fair'],
@@ -91,7 +93,7 @@ export const planCommandText = {
     sugar: 'With the plants: 300 g; at the end: honey',
     water: 'Instead of water: apple juice',
     'unknown-ok': 'yes: plan a food I’ve no amounts for, with your own grams and days',
-    days: 'How long you steep a plant that I do not know: 10 days, 2 weeks',
+    days: 'How long you want to steep it, if not as usual: 10 days, 2 weeks',
   },
   examples: [
     '/plan of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30% to-sweetness:250 g/L',

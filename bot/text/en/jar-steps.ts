@@ -7,7 +7,7 @@ import { quoted } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { NowSaid } from '../messages/jar-recorded.ts'
-import type { AgainMessages, CautionName, CorrectedStep, StartDays, StepMessages } from '../messages/jar-steps.ts'
+import type { CautionName, CorrectedStep, StartDays, StepMessages } from '../messages/jar-steps.ts'
 import { cookName, plantName } from './cook-names.ts'
 import { didWords, untilText, waterText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
@@ -235,21 +235,6 @@ export const correctNotes = {
   jar_later_left_out: ({ plants }) =>
     `The ${listed(plants.map(nameText))} ${plural(plants.length, 'was', 'were')} still to come. If you meant to wait, undo this.`,
 } satisfies Part<StepMessages['notes']>
-/** What `/again` adds to the reply about the new jar. */
-export const againSentences = {
-  notes: {
-    again_as: ({ name, factor, isOther, line, targets }, format) => {
-      const amounts = isOther
-        ? `As ${name} was, times ${format.plain(factor, 2)}: by the alcohol in this spirit, so that a glass holds as much of the plants`
-        : `As ${name} was, in the same amounts`
-      const aim =
-        targets === null
-          ? ''
-          : ` Aiming for ${format.plain(targets.abvPercent, 0)} % with ${format.plain(targets.sugarGPerL, 0)} g/L of sugar.`
-      return `${amounts}.${aim} Not what you wanted? ${line}`
-    },
-  },
-} satisfies Feature<AgainMessages>
 /** What hides strength from a hydrometer: `What’s dissolved of cracked coffee`. */
 const dissolved = (plants: HiddenStrength['plants'], isSweetened: boolean): string =>
   `What’s dissolved of ${listed([...plants.map(({ id, name }) => (id === null ? name : cookName(id))), ...(isSweetened ? ['the sugar'] : [])])}`

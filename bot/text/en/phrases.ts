@@ -23,6 +23,12 @@ export const plural = (count: number, one: string, several = `${one}s`): string 
 export const counted = (count: number, one: string, several?: string): string =>
   `${count} ${plural(count, one, several)}`
 
+/** `14 to 21 days`; of no day `a few hours`. */
+export const spanWords = ({ fromDays, byDays }: { readonly fromDays: number; readonly byDays: number }): string => {
+  if (byDays === 0) return 'a few hours'
+  return fromDays === byDays ? counted(byDays, 'day') : `${fromDays} to ${byDays} days`
+}
+
 /** The first names of many, and how many more there are. */
 export const firstNames = (names: readonly string[], most: number): string =>
   names.length <= most + 1 ? listed(names) : `${names.slice(0, most).join(', ')} and ${names.length - most} more`

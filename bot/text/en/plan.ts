@@ -7,7 +7,18 @@ import type { PlantSaid, UnknownSaid } from '../messages/ingredients.ts'
 import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
-import { capital, counted, countWord, either, listed, monthText, partOfMonth, plural, shortDayText } from './phrases.ts'
+import {
+  capital,
+  counted,
+  countWord,
+  either,
+  listed,
+  monthText,
+  partOfMonth,
+  plural,
+  shortDayText,
+  spanWords,
+} from './phrases.ts'
 import { monthsText } from './plant-words.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
@@ -189,7 +200,7 @@ export const planNotes = {
   plan_form_taken: ({ forms }) =>
     `I’ve taken ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} as ${state}`))}. If not, say so.`,
   plan_corrected: ({ ids }) => `I’ve read that as ${areThese(ids)}.`,
-  plan_days_known: () => 'I’ve left out your days: I know how long these plants take. Strain when you like it.',
+  plan_days_said: (usual) => `The days are yours. Usual for these plants: ${spanWords(usual)}. Taste as it goes.`,
   plan_zest: () => 'Fruit vary a lot: weigh the peel if you can, and plan with grams.',
   plan_pieces: () => 'Pieces vary too: weigh them if you can, and plan with grams.',
   plan_typical: ({ ids }) => `I’ve used the usual amount of ${areThese(ids)} for that much spirit.`,

@@ -3,14 +3,11 @@ import type { CodeProblems } from '../../../core/recipe/code/problems.ts'
 import type { ShareProblems } from '../../../core/recipe/code/share-problems.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
-import type { Becomes, CodeDays, CodeFrom, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
+import type { Becomes, CodeFrom, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
 import { plantName } from './cook-names.ts'
 import { guestWords } from './label.ts'
-import { listed, plural, shortDayWords, timesText } from './phrases.ts'
+import { capital, listed, plural, shortDayWords, spanWords, timesText } from './phrases.ts'
 import { unknownName } from './words.ts'
-
-const daysText = ({ fromDays, byDays }: CodeDays): string =>
-  fromDays === byDays ? `${byDays}` : `${fromDays} to ${byDays}`
 
 const why = ({ by, id }: CodeFrom): string => {
   if (by === 'plant') return `as far as your ${id === null ? 'plants' : plantName(id)} goes`
@@ -41,8 +38,8 @@ export const codeSentences = {
     code_dried: ({ ids }) => `Dried, not fresh: ${listed(ids.map(plantName))}. Fresh would be another amount.`,
     code_days: ({ usual, ...days }) =>
       // Days that were are one number; one number may also have been planned, for a feast.
-      `${daysText(days)} ${plural(days.byDays, 'day')} on the plants, ${days.fromDays === days.byDays ? 'like that batch' : 'as that batch was planned'}` +
-      `${usual === null ? '' : `; usual are ${daysText(usual)}, so taste as it goes`}.`,
+      `${capital(spanWords(days))} on the plants, ${days.fromDays === days.byDays ? 'like that batch' : 'as that batch was planned'}.` +
+      `${usual === null ? '' : ` Usual is ${spanWords(usual)}, so taste as it goes.`}`,
   },
 } satisfies Feature<CodeMessages>
 

@@ -14,16 +14,6 @@ import type { BecameSaid, LateStep, NowSaid, RecordedStep } from './jar-recorded
 import type { TaskSaid } from './jar-tasks.ts'
 import type { Plain } from './plain.ts'
 
-export interface AgainAs {
-  readonly name: string
-  readonly factor: number
-  readonly isOther: boolean
-  /** Takes it back. */
-  readonly line: string
-  /** What the new one is to become. */
-  readonly targets: Targets | null
-}
-
 /** An option of an entry, as it was typed before and is now, of `when` the day; null where nothing was. */
 export interface CorrectedStep {
   readonly option: string
@@ -74,12 +64,6 @@ type UnusualMessages = Plain<`jar_${OtherUnusual}`> & {
   /** Null: as strong as before. */
   jar_added_spirit_after_straining: { readonly isStronger: boolean | null }
   jar_reading_surprising: Expected
-}
-
-export interface AgainMessages {
-  notes: {
-    again_as: AgainAs
-  }
 }
 
 export interface StepMessages {

@@ -153,7 +153,6 @@ export interface PlanMessages {
     plan_expected: { readonly abvPercent: Measured; readonly volumeMl: Measured }
   }
   notes: Plain<
-    | 'plan_days_known'
     | 'plan_zest'
     | 'plan_pieces'
     | 'plan_sugar_alone'
@@ -177,6 +176,8 @@ export interface PlanMessages {
     }
     plan_form_taken: { readonly forms: readonly { readonly id: string; readonly state: string }[] }
     plan_corrected: { readonly ids: readonly string[] }
+    /** What is usual instead; 0 where hours are enough. */
+    plan_days_said: { readonly fromDays: number; readonly byDays: number }
     plan_typical: { readonly ids: readonly string[] }
     plan_more_than_usual: PlanDosed
     plan_less_than_usual: PlanDosed

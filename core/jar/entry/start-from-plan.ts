@@ -25,7 +25,7 @@ function plannedDays(plan: Plan, wish: PlanWish): BatchDays<IsoDay> {
     strainBy: isoDay(schedule.strainBy),
     restDays: schedule.restDays,
     isHours: schedule.isHours,
-    steepHours: schedule.isHours ? hoursOf(plan) : null,
+    steepHours: schedule.isHours ? (toldHours(wish) ?? hoursOf(plan)) : null,
   }
 }
 

@@ -1,5 +1,6 @@
 import { plus } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
+import { scale } from '../../recipe/batch.ts'
 import { joinSweetenings } from '../../recipe/sweetening.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
 import type { JarState, Of } from './jar-state.ts'
@@ -15,16 +16,37 @@ export const ratingsOf = ({ happened }: JarState): readonly number[] =>
 export const notesOf = ({ happened }: JarState): readonly string[] =>
   happened.filter(isTasted).flatMap(({ note }) => (note === null ? [] : [note]))
 
+/** What is left of the batch when this is entered, 0 to 1: the rest of it has a jar of its own. */
+function shareLeft({ happened }: JarState, seq: number): number {
+  const until = happened.findIndex((entry) => entry.seq === seq)
+  return happened
+    .slice(0, until)
+    .filter((entry): entry is Of<'parted'> => entry.kind === 'parted')
+    .reduce((left, { kept }) => left * kept.value, 1)
+}
+
+/** What was added to a part of a batch, as much of it as the whole would take. */
+export function forTheWhole<Entry extends Of<'started'> | Of<'added'>>(entry: Entry, story: JarState): Entry {
+  const share = shareLeft(story, entry.seq)
+  return share === 1 || share === 0 ? entry : scale(entry, 1 / share)
+}
+
 /**
  * What went in before it was strained: at the start, and what was added while it steeped. Plants that the plan puts in later
  * are told by their `addOn` until they are in.
  */
-export function ingredientsOf(story: JarState): Ingredients {
+export const ingredientsOf = (story: JarState): Ingredients => putTogether(story, (added) => added)
+
+/** The same of the whole batch, where a part of it has a jar of its own. */
+export const ingredientsOfWhole = (story: JarState): Ingredients =>
+  putTogether(story, (added) => forTheWhole(added, story))
+
+function putTogether(story: JarState, as: (added: Of<'added'>) => Of<'added'>): Ingredients {
   const { started, happened, strained } = story
   const plants = plantsOfStart(story).map((plant) => (strained === null ? plant : { ...plant, addOn: null }))
   const until = strained === null ? happened.length : happened.indexOf(strained)
   const added = happened.slice(0, until).filter((entry): entry is Of<'added'> => entry.kind === 'added')
-  return added.reduce<Ingredients>(
+  return added.map(as).reduce<Ingredients>(
     (all, more) => ({
       plants: [...all.plants, ...more.plants],
       spirits: [...all.spirits, ...more.spirits],

@@ -5,6 +5,7 @@ import { type Batch, withDays } from '../../recipe/batch.ts'
 import { joinSweetenings } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
+import { forTheWhole } from './batch-facts.ts'
 import { contentsOf } from './contents.ts'
 import type { JarState, Of } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
@@ -69,7 +70,7 @@ function daysOf({ started, strained }: JarState): Batch<IsoDay>['days'] {
  */
 export function madeBatch(story: JarState): Batch {
   const { started, happened, strained } = story
-  const all = putIn(story)
+  const all = putIn(story).map((entry) => forTheWhole(entry, story))
   const until = strained === null ? happened.length : happened.indexOf(strained)
   const steeped = all.filter(({ seq }) => happened.findIndex((entry) => entry.seq === seq) < until)
   const daysInto = (day: IsoDay): number => Math.max(0, daysBetween(dayFromIso(day), dayFromIso(started.day)))

@@ -23,7 +23,7 @@ export interface PlanWish {
   readonly plants: readonly PlannedPlant[]
   /** Plants that are not in the catalogue, for which the maker answers. */
   readonly unknown: readonly UnknownPlant[]
-  /** How long the maker steeps those; null where that was not said. */
+  /** How long the maker steeps the batch; null where that was not said. */
   readonly steepFor: SteepSpan | null
   /** What is at hand; null to find how much fills the bottles. */
   readonly spirits: readonly Portion[] | null

@@ -18,7 +18,7 @@ import { type Filled, fillBottles, heldMl } from './fill-bottles.ts'
 import { type DosedPlant, gramsWished, infusionIn, jarOf } from './jar-of.ts'
 import type { PlanWish } from './plan-wish.ts'
 import { chooseTargets, expectReachable } from './reach-targets.ts'
-import { type Schedule, schedule } from './schedule.ts'
+import { type Schedule, saidDays, schedule } from './schedule.ts'
 import { spiritForBottles } from './spirit-for-bottles.ts'
 import { steepWithin } from './steep-within.ts'
 import { expectUsual, type ToldDays, toldDays, type UnknownPlant } from './unknown-plant.ts'
@@ -78,7 +78,8 @@ const withLess = (wish: PlanWish, share: number): PlanWish => ({
 /** The same, without a word of what would do instead of a steep that is too weak. */
 export function planAsIs(wish: PlanWish): Plan {
   const ownDays = wish.plants.map(({ botanical }) => timesOf(botanical))
-  const days = wish.unknown.length > 0 ? null : schedule(ownDays, wish)
+  const dated = { ...wish, kept: wish.kept ?? saidDays(wish.steepFor) }
+  const days = wish.unknown.length > 0 ? null : schedule(ownDays, dated)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
   const weighed = plants.map(({ botanical, massG }) => ({ botanical, massG: massG.value }))
   const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steepWithin(steeping, weighed)
@@ -109,7 +110,7 @@ export function planAsIs(wish: PlanWish): Plan {
       allFinishedMl(steeped.jar, targets),
     ),
     keeping,
-    schedule: days === null || keeping === 'keeps' ? days : schedule(ownDays.map(restedShortly), keptShortly(wish)),
+    schedule: days === null || keeping === 'keeps' ? days : schedule(ownDays.map(restedShortly), keptShortly(dated)),
     told: toldDays(wish.start, wish.steepFor),
   }
 }

@@ -34,13 +34,23 @@ const LEAST_REST_DAYS = 7
 /** From straining to sweetening. */
 export const SWEETEN_DAYS = 1
 
-/** The days of a batch that was made before, from its start. */
+/** Days that stand for the plants' own, from the start: of a batch that was made before, or as its maker said. */
 export interface KeptDays {
   readonly steep: { readonly fromDays: number; readonly byDays: number }
   /** Null: the plants' own. */
   readonly restDays: number | null
-  /** When each plant went in, in the order of the plants. */
-  readonly addOnDays: readonly number[]
+  /** When each plant goes in, in the order of the plants; null: as it fits the day of straining. */
+  readonly addOnDays: readonly number[] | null
+  /** Strained within the day; left out: not. */
+  readonly isHours?: boolean
+}
+
+/** So long a steep, as a maker said it; undefined where none was said. */
+export function saidDays(span: { readonly nominalDays: number } | null): KeptDays | undefined {
+  if (span === null) return undefined
+  const isHours = span.nominalDays < 1
+  const days = isHours ? 0 : Math.round(span.nominalDays)
+  return { steep: { fromDays: days, byDays: days }, restDays: null, addOnDays: null, isHours }
 }
 
 interface Wanted {
@@ -55,7 +65,7 @@ export function schedule(plants: readonly Times[], { start, readyBy, kept }: Wan
   const longest = plants.reduce((one, other) => (other.usualMinDays > one.usualMinDays ? other : one))
   const usualMin = kept?.steep.fromDays ?? Math.floor(longest.usualMinDays)
   const rest = kept?.restDays ?? Math.max(...plants.map(({ restMinDays }) => Math.ceil(restMinDays)))
-  const delays = kept?.addOnDays ?? plants.map((plant) => delayOf(plant, usualMin))
+  const delays = kept?.addOnDays ?? plants.map((plant) => delayOf(plant, usualMin, longest))
   const usualMax =
     kept?.steep.byDays ??
     Math.min(...plants.map(({ usualMaxDays }, index) => Math.floor(delays[index]! + usualMaxDays)))
@@ -75,13 +85,18 @@ export function schedule(plants: readonly Times[], { start, readyBy, kept }: Wan
     restDays: fitted.rest,
     hurried: fitted.hurried,
     latestStart: latestStart !== null && daysBetween(latestStart, start) >= 0 ? latestStart : null,
-    isHours: kept === undefined && plants.every(({ usualMaxDays }) => usualMaxDays < 1),
+    isHours: kept === undefined ? plants.every(({ usualMaxDays }) => usualMaxDays < 1) : kept.isHours === true,
   }
 }
 
-/** A plant that would be over before the others are done goes in later, so that it is just done with them. */
-const delayOf = ({ usualMinDays, usualMaxDays }: Times, strainDay: number): number =>
-  usualMaxDays >= strainDay ? 0 : Math.max(0, strainDay - Math.floor(usualMinDays))
+/**
+ * A plant that would be over before the others are done goes in later, so that it is just done with them. However long a maker
+ * steeps, those that take as long as any go in first.
+ */
+const delayOf = ({ usualMinDays, usualMaxDays }: Times, strainDay: number, longest: Times): number =>
+  usualMaxDays >= Math.min(strainDay, Math.floor(longest.usualMinDays))
+    ? 0
+    : Math.max(0, strainDay - Math.floor(usualMinDays))
 
 interface Window {
   readonly taste: number

@@ -6,6 +6,7 @@ import { steepsAtPercent } from '../../../core/recipe/code/recipe-wish.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { sugarsInG } from '../../../core/recipe/sweetening.ts'
 import { newAsker } from '../asker.ts'
+import { startLine } from '../start-line.ts'
 import { testDesk } from '../test-desk.ts'
 import { deskWith, jarOf, NOW_MS, startedAs } from './jars.ts'
 
@@ -13,6 +14,18 @@ const deskAfter = async (...lines: readonly string[]) => {
   const desk = testDesk({ asker: newAsker(), nowMs: NOW_MS, width: 200 })
   for (const line of lines) expect((await desk.jsonOf(line)).error, line).toBeUndefined()
   return desk
+}
+
+type Desk = ReturnType<typeof testDesk>
+
+/** Plans a jar once more, and starts it by the line that is offered. */
+const begunAgain = async (desk: Desk, line: string) => {
+  const { jars: before } = await desk.asker.store.read('local')
+  const start = await startLine(desk, line)
+  const { jars } = await desk.asker.store.read('local')
+  expect(jars, line).toEqual(before)
+  expect((await desk.jsonOf(start)).error, start).toBeUndefined()
+  return lastStart(desk)
 }
 
 /** How the person's last jar was started. */
@@ -26,10 +39,10 @@ const LEMON =
 
 describe('/again', () => {
   it('makes a jar as that one was, by the alcohol of the spirit at hand', async () => {
-    const desk = await deskAfter(LEMON, '/again lemon spirit:700 ml 60% name:weaker')
+    const desk = await deskAfter(LEMON)
+    const after = await begunAgain(desk, '/again lemon spirit:700 ml 60% name:weaker')
     const [first] = (await desk.asker.store.read('local')).jars
     const before = jarStateOf(first!.entries)!.started
-    const after = await lastStart(desk)
     // % vol is defined by volume of alcohol, so that the ratio needs no density.
     const factor = (700 * 60) / (1000 * 95)
     expect(after.name).toBe('weaker')
@@ -45,17 +58,16 @@ describe('/again', () => {
     expect(after.spirits[0]).toMatchObject({ amount: { value: 700 }, abvPercent: { value: 60 } })
     expect(after.bottles).toEqual([{ count: null, volumeMl: 500 }])
     expect(after.plants[0]!.count).toBe(4.5)
-    expect(Object.fromEntries(after.typed).of).toBe('46 g lemon peel (zest) + 13 g dried ginger root')
     const text = await desk.textOf('/again lemon spirit:700 ml 60% name:weakest')
-    expect(text).toContain('As lemon was, times 0.44')
+    expect(text).toContain('As lemon was, times 0.44, by the alcohol in your spirit. Nothing’s started yet.')
     expect(desk.faults()).toEqual([])
   })
 
   it('takes the same amounts without spirit, and a name that is free', async () => {
-    const desk = await deskAfter(LEMON, '/again lemon')
+    const desk = await deskAfter(LEMON)
+    const after = await begunAgain(desk, '/again lemon')
     const [first] = (await desk.asker.store.read('local')).jars
     const before = jarStateOf(first!.entries)!.started
-    const after = await lastStart(desk)
     expect(after.name).toBe('lemon 2')
     const { plants, spirits, sweetenings, days } = before
     expect(after.plants).toEqual(plants)
@@ -69,9 +81,8 @@ describe('/again', () => {
       '/jar start mix of:80 g lemon peel spirit:1 l 95% to-strength:30% to-sweetness:250 g/L sugar:90 g when:2026-11-01',
       '/jar add mix of:20 g ginger when:2026-11-03',
       '/jar correct mix entry:1 sugar:60 g',
-      '/again mix spirit:500 ml 95%',
     )
-    const { plants, sweetenings } = await lastStart(desk)
+    const { plants, sweetenings } = await begunAgain(desk, '/again mix spirit:500 ml 95%')
     expect(sugarsInG(sweetenings)).toBe(30)
     expect(plants.map(({ id, massG }) => [id, massG.value])).toEqual([
       ['lemon_peel', 40],
@@ -81,9 +92,9 @@ describe('/again', () => {
 
   it('steeps at the strength of before, where the spirit is stronger than that', async () => {
     const start = '/jar start herb of:10 g rosemary spirit:1 l 95% steep-at:60% to-strength:30% to-sweetness:200 g/L'
-    const strong = await lastStart(await deskAfter(start, '/again herb spirit:1 l 80%'))
+    const strong = await begunAgain(await deskAfter(start), '/again herb spirit:1 l 80%')
     expect(steepsAtPercent(strong)).toBeCloseTo(60, 1)
-    const weak = await lastStart(await deskAfter(start, '/again herb spirit:1 l 50%'))
+    const weak = await begunAgain(await deskAfter(start), '/again herb spirit:1 l 50%')
     expect(weak.waterG.value).toBe(0)
   })
 
@@ -95,7 +106,7 @@ describe('/again', () => {
     const { code } = (await desk.jsonOf('/share lemon')).data
     const plan = await desk.jsonOf(`/plan from:${code} spirit:750 ml 75.5%`)
     const text = await desk.textOf('/again lemon spirit:750 ml 75.5% name:strong')
-    const strong = await lastStart(desk)
+    const strong = await begunAgain(desk, '/again lemon spirit:750 ml 75.5% name:strong')
     // 750 ml of 75.5 % hold the alcohol of 1,416 ml of 40 %.
     expect(steepsAtPercent(strong)).toBeCloseTo(40, 1)
     expect(strong.plants[0]!.massG.value).toBeCloseTo((100 * 750 * 75.5) / 40_000, 6)
@@ -104,7 +115,7 @@ describe('/again', () => {
     expect(text).toContain('water first brings it to 40, in which that batch steeped')
     expect(text).toContain('14 days on the plants, like that batch')
     expect(await desk.textOf('/again lemon name:same')).toContain('14 days on the plants, like that batch')
-    expect((await lastStart(desk)).days.strainBy).toBe(strong.days.strainBy)
+    expect((await begunAgain(desk, '/again lemon name:same')).days.strainBy).toBe(strong.days.strainBy)
   })
 
   it('says where there is more of a plant to the spirit than is usual', async () => {
@@ -123,7 +134,7 @@ describe('/again', () => {
     expect(error.message).toMatch(/Add to-strength:\d\d(\.\d)?% \(the strongest with that sweetness\)/)
     expect((await desk.asker.store.read('local')).jars).toHaveLength(1)
     const { data } = await desk.jsonOf('/again lemon spirit:1 l 40% to-strength:28%')
-    expect(data).toMatchObject({ name: 'lemon 2', stage: 'steeping' })
+    expect(data).toMatchObject({ name: 'lemon 2', abvPercent: expect.closeTo(28, 1) })
   })
 
   it('asks for the strength of the spirit, and for a jar that is there', async () => {
@@ -139,9 +150,8 @@ describe('/again', () => {
   it('starts again with a plant that only its maker knows', async () => {
     const desk = await deskAfter(
       '/jar start own of:40 g jaboticaba spirit:1 l 60% unknown-ok:yes days:10 to-strength:30% to-sweetness:100 g/L',
-      '/again own spirit:500 ml 60%',
     )
-    const { plants, days } = await lastStart(desk)
+    const { plants, days } = await begunAgain(desk, '/again own spirit:500 ml 60%')
     expect(plants).toMatchObject([{ id: null, name: 'jaboticaba', massG: { value: 20 } }])
     expect(days.strainFrom).toBe('2026-11-30')
   })
@@ -163,8 +173,7 @@ describe('/again', () => {
       { ...startedAs('x').spirits[0]!, abvPercent: { value: 75.5, plusMinus: 0.5 }, abvAtC: 25, readsProof: true },
     ]
     const desk = await deskWith({ jars: [jarOf('aaaa1', [{ ...startedAs('lemon', { spirits }), on: '2026-11-01' }])] })
-    expect((await desk.jsonOf('/again lemon')).error).toBeUndefined()
-    const after = await lastStart(desk)
+    const after = await begunAgain(desk, '/again lemon')
     after.spirits.forEach((spirit, index) => {
       const { amount, abvPercent, ...rest } = spirits[index]!
       expect(spirit).toMatchObject({ ...rest, amount: { value: amount.value } })

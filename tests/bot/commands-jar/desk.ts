@@ -1,6 +1,7 @@
 import type { Reply } from '../../../bot/chat/reply.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { newAsker, type TestAsker } from '../asker.ts'
+import { startLine } from '../start-line.ts'
 import { testDesk } from '../test-desk.ts'
 
 /** What `ask --json` prints for a step of a jar. */
@@ -32,6 +33,8 @@ export const jarDesk = (day = '2026-11-01', asker: TestAsker = newAsker()) => {
     asker,
     at,
     anyOf,
+    /** The line that starts what a line plans. */
+    startLine: (line: string): Promise<string> => startLine(desk(), line),
     /** The JSON of a line that has to be answered. */
     ask: async (line: string): Promise<StepJson> => {
       const json = await anyOf(line)

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { lineOf } from '../../../bot/calls/write-line.ts'
-import { batchAgain } from '../../../bot/commands/jar/amend/again.ts'
+import { batchAgain } from '../../../bot/commands/jar/amend/again-batch.ts'
 import { batchOptions } from '../../../bot/commands/plan/batch-options.ts'
 import { ingredientsOf } from '../../../core/jar/state/batch-facts.ts'
 import { plantsToAdd } from '../../../core/jar/state/later-plants.ts'

@@ -6,7 +6,7 @@ type Desk = ReturnType<typeof jarDesk>
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
 
 /** The line that a refusal ends with. */
-const lineIn = (message: string): string => /: (\/jar .+)$/.exec(plain(message))?.[1] ?? ''
+const lineIn = (message: string): string => /: (\/(?:jar|plan) .+)$/.exec(plain(message))?.[1] ?? ''
 
 const over = async (desk: Desk, line: string) => {
   const error = await desk.refused(line)
@@ -146,7 +146,7 @@ describe('a batch made again or from a code', () => {
   it('/again of a jar that is over its limit is refused with a line that runs', async () => {
     const desk = await begun('/jar start n of:1 g nutmeg spirit:1 l 95%', '/jar add n of:5 g nutmeg already:yes')
     const message = await over(desk, '/again n')
-    expect(lineIn(message)).toMatch(/^\/jar start n 2 of:1 g nutmeg spirit:/)
+    expect(lineIn(message)).toMatch(/^\/plan of:1 g nutmeg spirit:/)
     await desk.ask(lineIn(message))
   })
 

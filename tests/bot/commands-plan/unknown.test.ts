@@ -49,11 +49,29 @@ describe('a plant that is not in the catalogue', () => {
     expect(botanicals.map(({ id }) => id)).toEqual(['lemon_peel', null, 'ginger', null])
   })
 
-  it('leaves out days for plants whose days are known, and says so', async () => {
-    const known = await ask('/plan of:8 lemons spirit:0.7 l 95% unknown-ok:yes days:10')
-    expect(known.notes.map(({ key }) => key)).toContain('plan_days_known')
-    expect(known.data.dates).toEqual((await ask('/plan of:8 lemons spirit:0.7 l 95%')).data.dates)
-    expect((await ask(TOLD)).notes.map(({ key }) => key)).not.toContain('plan_days_known')
+  it('goes by the days that were said, and says what is usual where that is something else', async () => {
+    const known = await ask('/plan of:8 lemons spirit:0.7 l 95% days:10 start:1 June')
+    expect(known.notes.map(({ key }) => key)).toContain('plan_days_said')
+    expect(known.data.dates).toMatchObject({ start: '2027-06-01', strainFrom: '2027-06-11', strainBy: '2027-06-11' })
+    const usual = await ask('/plan of:8 lemons spirit:0.7 l 95% days:15')
+    for (const { notes } of [usual, await ask(TOLD)]) {
+      expect(notes.map(({ key }) => key)).not.toContain('plan_days_said')
+    }
+  })
+
+  it('tells a plant that takes longer from one that takes as long as was said', async () => {
+    const { dates } = (await ask('/plan of:10 g dried chilli + 8 lemons spirit:1 l 60% days:20 start:1 June')).data
+    expect(dates).toMatchObject({ strainFrom: '2027-06-21', strainBy: '2027-06-21' })
+  })
+
+  it('puts in at once what takes as long as any, however long it is steeped', async () => {
+    const text = await textOf('/plan of:8 lemons + 6 oranges spirit:1 l 60% days:100 start:1 June')
+    expect(text).not.toContain('Add ')
+  })
+
+  it('reads hours', async () => {
+    const { dates } = (await ask('/plan of:12 g green tea spirit:1 l 40% days:6 hours start:1 June')).data
+    expect(dates).toMatchObject({ strainFrom: '2027-06-01', strainBy: '2027-06-01' })
   })
 
   it('is told whose the amount and the days are, without drama', async () => {

@@ -7,6 +7,7 @@ import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { findPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { newAsker } from '../asker.ts'
+import { startLine } from '../start-line.ts'
 import { testDesk } from '../test-desk.ts'
 
 /** 20 November 2026, at noon. */
@@ -134,7 +135,7 @@ describe('/plan from:', () => {
     const code = await lemon()
     await desk.jsonOf(`/jar start lemon from:${code}`)
     expect(encodeBatch(recipeOf(await lastStory(desk)))).toBe(code)
-    await desk.jsonOf('/again lemon')
+    await desk.jsonOf(await startLine(desk, '/again lemon'))
     expect(encodeBatch(recipeOf(await lastStory(desk)))).toBe(code)
   })
 
@@ -142,7 +143,7 @@ describe('/plan from:', () => {
     const desk = deskOf()
     const code = await codeAfter(`/jar start lemon ${OF} ${WISH} when:2026-09-01`, '/jar strain lemon')
     const text = await desk.textOf(`/plan from:${code}`)
-    expect(text).toContain('80 days on the plants, like that batch; usual are 14 to 21, so taste as it goes.')
+    expect(text).toContain('80 days on the plants, like that batch. Usual is 14 to 21 days, so taste as it goes.')
   })
 
   it.each([

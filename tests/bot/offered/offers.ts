@@ -66,7 +66,6 @@ const RECORDING: Readonly<Record<string, string>> = {
   'jar later': 'put_off',
   'jar correct': 'corrected',
   'jar undo': 'undone',
-  again: 'started',
 }
 
 const entriesOf = ({ jars }: Person) => jars.flatMap(({ id, entries }) => entries.map((entry) => ({ id, entry })))
@@ -82,7 +81,7 @@ async function wrongIn(line: string, before: Person, after: Person): Promise<str
   if (last === undefined) return 'recorded nothing'
   if (last.entry.kind !== kind) return `recorded ${last.entry.kind}`
   const jar = options.jar
-  if (jar !== undefined && jar !== 'all' && path !== 'again' && !/^#\S+\s/.test(jar)) {
+  if (jar !== undefined && jar !== 'all' && !/^#\S+\s/.test(jar)) {
     if (findJar(jar, before.jars).id !== last.id) return 'recorded it of another jar'
   }
   if (path === 'jar start') {

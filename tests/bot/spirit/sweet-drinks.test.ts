@@ -57,7 +57,7 @@ describe('its sugar counts', () => {
     await desk.ask('/jar correct m entry:2 strength:25%')
     expect(sugarG(await desk.ask('/jar show m')) - before).toBeCloseTo(100, 0)
     const added = sugarG(await desk.ask('/jar show m'))
-    await desk.ask('/again m')
+    await desk.ask(await desk.startLine('/again m'))
     expect(sugarG(await desk.ask('/jar show "m 2"'))).toBeCloseTo(added, 0)
     expect(await desk.textOf('/jar show "m 2"')).toMatch(/\(250 g\/L of sugar\)/)
   })

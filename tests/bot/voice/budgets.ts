@@ -7,6 +7,8 @@ export interface Budget {
 /** Of each reply; `more` for every further plant, jar or item. */
 export const budgets = {
   plan: { 80: 14, 44: 24, more: { 80: 1, 44: 2 } },
+  /** A plan, and what went otherwise last time: at most three sentences, a line for each of them. */
+  again: { 80: 22, 44: 38 },
   syrup: { 80: 7, 44: 11 },
   syrup_styles: { 80: 8, 44: 12 },
   mixture: { 80: 6, 44: 10 },

@@ -55,6 +55,7 @@ export const UNREAD: readonly string[] = [
 /** Keys that are gone, and where what they said stands now. */
 export const LOST: Readonly<Record<string, string>> = {
   jar_bottled_left: 'in the answer itself',
+  plan_days_known: 'days that are said are taken',
   plan_nearest: 'with what was assumed',
   plan_pith: 'in the line of the day',
   sweetness_law: 'in /label alone',

@@ -1,35 +1,37 @@
 import { DomainError } from '../../../../core/domain-error.ts'
-import type { PlantIn } from '../../../../core/jar/entry/entry.ts'
 import { freeName } from '../../../../core/jar/entry/jar-name.ts'
 import { isPoison } from '../../../../core/jar/limits/judge-jar.ts'
-import { ingredientsOf } from '../../../../core/jar/state/batch-facts.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { recipeOf } from '../../../../core/jar/state/recipe-of.ts'
-import { abvPercent, ethanolG } from '../../../../core/liquid/liquid.ts'
 import { exactly } from '../../../../core/quantity/measured/measured.ts'
 import type { SugarRead } from '../../../../core/quantity/quantities.ts'
-import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
-import { type Batch, scale } from '../../../../core/recipe/batch.ts'
+import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import { encodeBatch } from '../../../../core/recipe/code/batch-code.ts'
 import type { Recipe } from '../../../../core/recipe/code/recipe.ts'
-import { batchOf } from '../../../../core/recipe/code/recipe-batch.ts'
-import { keptDays, poured, steepsAtPercent } from '../../../../core/recipe/code/recipe-wish.ts'
-import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
+import { batchOf, roundedTargets } from '../../../../core/recipe/code/recipe-batch.ts'
+import { saidDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Portion } from '../../../../core/recipe/portion.ts'
-import { call } from '../../../calls/call.ts'
+import { call, callOfTexts } from '../../../calls/call.ts'
 import type { Given } from '../../../calls/option.ts'
-import { signature } from '../../../calls/signatures.ts'
-import { lineOf } from '../../../calls/write-line.ts'
+import { type InputOf, signature, signatures } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import type { Message } from '../../../text/words.ts'
+import { inMore } from '../../../chat/depth.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
-import { batchOptions, bottlesGiven, percentGiven, sweetnessGiven } from '../../plan/batch-options.ts'
+import { batchOptions, bottlesGiven, wholeDaysGiven } from '../../plan/batch-options.ts'
+import { planAsked } from '../../plan/plan-asked.ts'
 import { daysNotes } from '../../plan/plan-from-code.ts'
-import { doseNotes } from '../../plan/plan-notes.ts'
+import { planReply } from '../../plan/plan-reply.ts'
+import type { Setting } from '../../plan/plan-wish.ts'
 import { sugarWritten } from '../../plan/written-amounts.ts'
+import { freezerOf } from '../../reply/outcome-reply.ts'
 import { expectDrinkableJar } from '../known/jar-dangers.ts'
-import { jarStartCommand, startJar } from '../record/start.ts'
+import { jarRef } from '../known/jar-ref.ts'
+import { batchAgain, bottlesAgain, factorOf } from './again-batch.ts'
+import { type Choice, choiceOf, lastTimeNotes, otherwiseActions, targetsGiven } from './again-said.ts'
+import { typedAgain } from './again-typed.ts'
+
+type Input = InputOf<'again'>
 
 /** How it is told to others, and made of another spirit; null where that cannot be. */
 function recipeIn(story: JarState): Recipe | null {
@@ -43,68 +45,50 @@ function recipeIn(story: JarState): Recipe | null {
   }
 }
 
-/** The same plant named twice is once as much of it. */
-const joinPlants = (plants: readonly PlantIn[]): readonly PlantIn[] => {
-  const keyOf = ({ id, name }: PlantIn): string => id ?? `“${name}`
-  return [...new Set(plants.map(keyOf))].map((key) => {
-    const same = plants.filter((plant) => keyOf(plant) === key)
-    const [first] = same
-    const massG = exactly(same.reduce((sum, plant) => sum + plant.massG.value, 0))
-    return same.length === 1 ? first! : { ...first!, count: null, massG }
-  })
-}
-
-/** How many times as much goes in: by the alcohol, so that a glass of it holds as much of the plants as before. */
-const factorOf = (story: JarState, other: readonly Portion[] | null): number =>
-  other === null ? 1 : ethanolG(poured(other)) / ethanolG(poured(ingredientsOf(story).spirits))
-
-/** With other spirit only their size, as many as it fills. */
-const bottlesAgain = ({ bottles }: Pick<Batch, 'bottles'>, isOther: boolean): Batch['bottles'] =>
-  isOther ? bottles.slice(0, 1).map(({ volumeMl }) => ({ count: null, volumeMl })) : bottles
-
-/** Everything that went in, by the alcohol, brought to the strength at which it steeped where water went in first. */
-export function batchAgain(story: JarState, other: readonly Portion[] | null): Batch<IsoDay> {
-  const { kind: _, ...started } = story.started
-  const { waterG } = started
-  const ingredients = ingredientsOf(story)
-  const all = { ...started, ...ingredients, plants: joinPlants(ingredients.plants), waterG }
-  const batch = scale(all, factorOf(story, other))
-  const steeped = steepsAtPercent(started)
-  const isStronger = waterG.value > 0 && abvPercent(poured(other ?? batch.spirits)) > steeped
+/** The recipe with the days and the aims of the new batch. */
+function recipeFor(recipe: Recipe, { wentDays, last, targets }: Choice, days: Input['days']): Recipe {
+  const said = saidDays(days?.is ?? null)?.steep
+  const went = wentDays === null ? null : { fromDays: wentDays, byDays: wentDays }
+  const steep = said ?? went ?? last.plannedDays
   return {
-    ...batch,
-    bottles: bottlesAgain(started, other !== null),
-    named: { ...batch.named, steepAtPercent: isStronger ? steeped : null },
+    ...recipe,
+    steep: steep === null || steep.byDays === 0 ? null : steep,
+    targets: targets === null ? recipe.targets : roundedTargets(targets),
   }
 }
 
-/** As many days on the plants as before, where each went in once. */
-function daysOf(recipe: Recipe | null, story: JarState): KeptDays | undefined {
-  const days = recipe === null || story.strained === null ? undefined : keptDays(batchOf(recipe))
-  return days?.addOnDays.length === joinPlants(ingredientsOf(story).plants).length ? days : undefined
+/** What it is to become, where that is not what was planned of it. */
+function targetsAgain({ targets }: Choice, { started }: JarState) {
+  return targets === null || targets === started.targets ? {} : targetsGiven(targets)
 }
 
-/** What it became, where it has become something. */
-function targetsMade({ targets }: Recipe, { sweetened, bottled }: JarState) {
-  if (targets === null || (sweetened === null && bottled === null)) return {}
-  const [percent, gPerL] = [targets.abvHundredthPercent / 100, targets.sugarTenthGPerL / 10]
-  return {
-    'to-strength': { ...percentGiven(percent), typed: `${percent}%` },
-    'to-sweetness': { ...sweetnessGiven(gPerL), typed: `${gPerL} g/L` },
-  }
+interface AtHand {
+  readonly other: readonly Portion[] | null
+  readonly bottles?: Input['bottles']
+  readonly days?: Input['days']
+  readonly sugar?: Input['sugar']
+  readonly setting: Setting
 }
 
-/** What begins it once more; of another spirit it is the recipe of its code. */
-function optionsAgain(story: JarState, recipe: Recipe | null, other: readonly Portion[] | null) {
-  if (recipe === null || other === null) {
+/** What plans it once more; of another spirit, for other bottles, or where it came of a code, it is the recipe of its code. */
+function optionsAgain(story: JarState, recipe: Recipe | null, choice: Choice, atHand: AtHand) {
+  const { other, bottles, days, sugar, setting } = atHand
+  const isCode = other !== null || bottles !== undefined || story.started.origin !== null
+  const isSugarSaid = sugar !== undefined && sugar.is.amounts.length > 0
+  if (recipe === null || !isCode || (other === null && isSugarSaid)) {
     const daysTyped = story.started.typed.find(([option]) => option === 'days')?.[1]
-    const options = batchOptions(batchAgain(story, other), daysTyped)
-    return { ...options, ...(recipe === null ? {} : targetsMade(recipe, story)) }
+    return {
+      ...((other === null ? typedAgain(story, setting) : null) ?? batchOptions(batchAgain(story, other), daysTyped)),
+      ...targetsAgain(choice, story),
+      ...(choice.wentDays !== null && { days: wholeDaysGiven(choice.wentDays) }),
+      ...(days !== undefined && { days }),
+    }
   }
-  const bottles = bottlesAgain(story.started, true)
+  const made = recipeFor(recipe, choice, days)
+  const size = bottles === undefined ? bottlesAgain(story.started, other !== null) : []
   return {
-    from: { typed: encodeBatch(recipe), is: { recipe, shareId: null, owner: null } },
-    ...(bottles.length > 0 && { bottles: bottlesGiven(bottles) }),
+    from: { typed: encodeBatch(made), is: { recipe: made, shareId: null, owner: null } },
+    ...(size.length > 0 && { bottles: bottlesGiven(size) }),
   }
 }
 
@@ -117,51 +101,71 @@ function sugarAgain(before: Given<SugarRead> | undefined, said: Given<SugarRead>
   return { sugar: { typed: sugarWritten(weighed, sweetener), is: { amounts, sweetener } } }
 }
 
-/** How much of the plants there is to the spirit, where that is worth a word. */
-const DOSES: ReadonlySet<string> = new Set([
-  'plan_capped',
-  'plan_above_wise',
-  'plan_more_than_usual',
-  'plan_less_than_usual',
-  'plan_spirit_usual',
-])
+/** What is planned is what the line that starts it says. */
+function asTyped(options: Readonly<Record<string, Given<unknown> | undefined>>): InputOf<'plan'> {
+  const texts = Object.entries(options).flatMap(([option, given]) =>
+    given === undefined ? [] : [[option, given.typed] as const],
+  )
+  return signatures.plan.parse(callOfTexts('plan', texts)?.values ?? options)
+}
+
+/** What is said of the recipe's code is said of the jar. */
+const SAID_ELSEWHERE: ReadonlySet<string> = new Set(['code_from', 'code_days', 'plan_days_said'])
 
 export const againCommand = defineCommand({
   ...signature('again'),
-  async run({ jar: { is, typed }, ...own }, context) {
+  async run(own, context) {
+    const { is, typed } = own.jar
     const { jars } = await context.store.read(context.userId)
     const jar = findJar(is, jars)
     const story = jarStateOf(jar.entries)
     if (story === null) throw new DomainError('not_found', 'no_such_jar', { typed, nearest: null })
     expectDrinkableJar(story, isPoison)
     const other = own.spirit === undefined ? null : spiritPortions(own.spirit.is, own.strength)
-    // Of one that is done too, so that an undo of this one, typed twice, does not reach that one.
+    // Of one that is done too, so that an undo of the new one, typed twice, does not reach that one.
     const taken = jars.flatMap(({ entries }) => jarStateOf(entries)?.name ?? [])
+    const name = own.name ?? freeName(story.name, taken)
     const recipe = recipeIn(story)
-    const name = own.name?.is ?? freeName(story.name, taken)
-    const said = Object.fromEntries(Object.entries(own).filter(([, given]) => given !== undefined))
-    const again = optionsAgain(story, recipe, other)
-    const options = { name, ...again, ...said, ...sugarAgain('sugar' in again ? again.sugar : undefined, own.sugar) }
-    const kept = other === null ? daysOf(recipe, story) : undefined
-    const reply = await startJar(jarStartCommand.input.parse(options), context, {
-      kept,
-      notesOf: ({ input, wish, planned, notes }) => [
-        // How many times as much is said of the jar, not of a code.
-        ...notes.filter(({ key }) => key !== 'code_from' && key !== 'code_days'),
-        ...(story.strained === null || recipe === null ? [] : daysNotes(batchOf(recipe), wish)),
-        ...doseNotes(input, planned).filter(({ key }) => DOSES.has(key)),
+    const choice = choiceOf(story)
+    const today = dayAt(context.zone, context.nowMs)
+    const setting = { command: 'plan', today, country: context.settings.country, start: today }
+    const { jar: _, name: _n, days: _d, ...wished } = own
+    const said = Object.fromEntries(Object.entries(wished).filter(([, given]) => given !== undefined))
+    const again = optionsAgain(story, recipe, choice, { ...own, other, setting })
+    const sugar = sugarAgain('sugar' in again ? again.sugar : undefined, own.sugar)
+    const input = asTyped({ ...again, ...said, ...sugar })
+    const { start: _s, ...planned } = input
+    const asked = planAsked(input, setting)
+    const isAsTyped = context.settings.units === null
+    const reply = planReply(asked, { freezerC: freezerOf(context), isAsTyped })
+    const code = asked.notes.find((each) => each.key === 'code_from')
+    const by = code?.key === 'code_from' ? code.values : { factor: factorOf(story, other), by: null }
+    const as = { name: story.name, factor: by.factor, by: by.by ?? (other === null ? null : 'spirit') } as const
+    const ownDays =
+      recipe === null || own.days !== undefined
+        ? []
+        : daysNotes(batchOf(recipeFor(recipe, choice, undefined)), asked.wish)
+    const told = lastTimeNotes(choice, story, own)
+    const isAimTold = told.some(({ key }) => key === 'again_came_out')
+    const offering = { own, jar: jarRef({ jar, story }, context) }
+    return {
+      ...reply,
+      notes: [
+        { group: 'notes', key: 'again_as', values: as },
+        ...told,
+        ...inMore([...asked.notes.filter(({ key }) => !SAID_ELSEWHERE.has(key)), ...ownDays]),
+        ...reply.notes
+          .filter(({ key }) => !SAID_ELSEWHERE.has(key))
+          .map((each) => (each.key === 'plan_assumed' && isAimTold ? inMore([each])[0]! : each)),
       ],
-    })
-    const made = await context.store.read(context.userId)
-    const { started } = jarStateOf(findJar(name, made.jars).entries)!
-    const values = {
-      name: story.name,
-      factor: factorOf(story, other),
-      isOther: other !== null,
-      targets: started.targets,
-      line: lineOf(call('jar undo', { jar: name })),
+      actions: [
+        {
+          label: { group: 'actions', key: 'start_jar', values: undefined },
+          call: call('jar start', { name, ...planned }),
+        },
+        ...otherwiseActions(choice, story, offering),
+      ],
+      data: { ...reply.data, name: typeof name === 'string' ? name : name.is },
     }
-    const asBefore: Message<'notes'> = { group: 'notes', key: 'again_as', values }
-    return { ...reply, notes: [asBefore, ...reply.notes] }
   },
 })

@@ -72,6 +72,8 @@ export function startedAnew(story: JarState, fixes: PutInFixes): Started {
   const wish: PlanWish = {
     ...wished,
     ...(of && { plants: of.is.plants.map(plannedPlant), unknown: of.is.unknown.map(answeredFor) }),
+    // Days that were said of a plant of which nothing is known are not those of one that is.
+    ...(of && wished.unknown.length > 0 && of.is.unknown.length === 0 && { steepFor: null }),
     ...(spirits && { spirits }),
     ...(sugar && { sweetenings: sweeteningsOf(sugar) }),
     ...(origin !== null && targets !== null && { named: targets }),

@@ -10,7 +10,6 @@ import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { expectFree, MOST_RUNNING, namesTaken, runningJars } from '../../../../core/jar/state/running-jars.ts'
 import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
-import type { KeptDays } from '../../../../core/recipe/plan/schedule.ts'
 import type { Jar, Person } from '../../../../store/person.ts'
 import { call } from '../../../calls/call.ts'
 import { dayGiven } from '../../../calls/jar-options.ts'
@@ -23,7 +22,7 @@ import type { Action, Reply } from '../../../chat/reply.ts'
 import { canonical } from '../../../chat/stable-json.ts'
 import type { Message } from '../../../text/words.ts'
 import { farNotes } from '../../plan/far-notes.ts'
-import { type AskedPlan, planAsked } from '../../plan/plan-asked.ts'
+import { planAsked } from '../../plan/plan-asked.ts'
 import { assumedNotes } from '../../plan/plan-notes.ts'
 import { startRows } from '../../plan/plan-rows.ts'
 import { unknownNotes } from '../../plan/plan-unknown.ts'
@@ -36,8 +35,6 @@ import { todayOf } from '../known/view-of.ts'
 import { change, enteredBy, type Input, type Recorded } from '../step/record-step.ts'
 import { lateDay, stepReply } from '../step/step-reply.ts'
 import { keepingActions, startCautions, startDays, usualNotes, zoneNotes } from './start-said.ts'
-
-type Notes = readonly Message<'notes'>[]
 
 interface Begun extends Recorded {
   readonly isFirst: boolean
@@ -115,22 +112,12 @@ async function anotherActions(
   return [{ label: { group: 'actions', key: 'jar_begin_another', values: undefined }, call: another }]
 }
 
-type Asked = AskedPlan<InputOf<'jar start'>>
-
-/** Begins a jar; `notesOf` says more of what was planned. */
-export async function startJar(
-  given: InputOf<'jar start'>,
-  context: Context,
-  {
-    kept: keptDays,
-    notesOf,
-  }: { readonly kept?: KeptDays | undefined; readonly notesOf?: (asked: Asked) => Notes } = {},
-): Promise<Reply> {
+async function startJar(given: InputOf<'jar start'>, context: Context): Promise<Reply> {
   const { nowMs, zone, settings } = context
   const setting = { today: dayAt(zone, nowMs), country: settings.country }
   const day = dayGiven('when', given.when, setting)
-  const asked = planAsked(given, { command: 'jar start', ...setting, start: day ?? setting.today, kept: keptDays })
-  const { input, wish, planned } = asked
+  const asked = planAsked(given, { command: 'jar start', ...setting, start: day ?? setting.today })
+  const { input, wish, planned, notes } = asked
   const shared = given.from?.is ?? null
   const name = input.name?.is ?? nameAfter(planned)
   if (name === null) throw missing('jar start', 'name', 'name:lemon')
@@ -163,7 +150,7 @@ export async function startJar(
       ...inMore<Message<'notes'>>([
         ...(isZoneTaken && context.place.kind === 'console' ? zoneNotes(zone) : []),
         ...(isNamed ? [] : [{ group: 'notes', key: 'jar_named', values: { name: begun.story.name } } as const]),
-        ...(notesOf?.(asked) ?? asked.notes),
+        ...notes,
         ...farNotes(planned),
         ...usualNotes(input, planned),
         ...unknownNotes(planned),

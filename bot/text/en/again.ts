@@ -1,0 +1,45 @@
+import type { Format } from '../format.ts'
+import type { Feature } from '../language.ts'
+import type { AgainMessages } from '../messages/again.ts'
+import { counted, listed, spanWords } from './phrases.ts'
+
+interface Reached {
+  readonly abvPercent: number
+  readonly sugarGPerL: number
+}
+
+const madeText = ({ abvPercent, sugarGPerL }: Reached, format: Format): string =>
+  `${format.plain(abvPercent, 0)}\u00a0% and ${format.plain(sugarGPerL, 0)} g/L`
+
+const rated = (rating: number | null): readonly string[] => (rating === null ? [] : [`gave it ${rating} of 5`])
+
+const noted = (note: string | null): readonly string[] => (note === null ? [] : [`noted “${note}”`])
+
+/** What `/again` says of the batch that is planned once more. */
+export const againSentences = {
+  notes: {
+    again_as: ({ name, factor, by }, format) =>
+      by === null
+        ? `As ${name} was, in the same amounts. Nothing’s started yet.`
+        : `As ${name} was, times ${format.plain(factor, 2)}, ${by === 'bottles' ? 'to fill your bottles' : 'by the alcohol in your spirit'}. Nothing’s started yet.`,
+    again_strained: ({ wentDays, plannedDays, isAsItWent }) => {
+      const went = wentDays === 0 ? 'the same day' : `after ${counted(wentDays, 'day')}`
+      return isAsItWent
+        ? `Last time you strained ${went}, not ${spanWords(plannedDays)}. You liked it, so it’s ${wentDays} again.`
+        : `Last time you strained ${went}. This time it’s ${spanWords(plannedDays)}, as planned.`
+    },
+    again_came_out: ({ made, planned, isAsItWent }, format) =>
+      isAsItWent
+        ? `Last time it came out at ${madeText(made, format)}. You liked it, so I’ve aimed for that again.`
+        : `Last time it came out at ${madeText(made, format)}. This time I’ve aimed for ${madeText(planned, format)}, as planned.`,
+    again_own_batch: ({ name, pouredIn }) =>
+      `That’s ${name}’s own batch only, without the ${listed(pouredIn)} you poured in.`,
+    again_liked_less: ({ rating, note }) => `Last time you ${[...rated(rating), ...noted(note)].join(' and ')}.`,
+  },
+  actions: {
+    again_days: ({ days }) => `Strain after ${counted(days, 'day')}`,
+    again_targets: (targets, format) => `Aim for ${madeText(targets, format)}`,
+    again_sweeter: () => 'Make it sweeter',
+    again_weaker: () => 'Make it weaker',
+  },
+} satisfies Feature<AgainMessages>

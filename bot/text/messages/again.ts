@@ -1,0 +1,35 @@
+import type { DaySpan } from '../../../core/jar/state/last-time.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
+
+import type { CodeFrom } from './share.ts'
+
+export interface AgainAs {
+  readonly name: string
+  readonly factor: number
+  /** What there was least of; null: the same amounts. */
+  readonly by: CodeFrom['by']
+}
+
+/** What a batch became, what was planned, and which of them the new one aims for. */
+interface Taken {
+  /** What went otherwise is done again: it was liked. */
+  readonly isAsItWent: boolean
+}
+
+export interface AgainMessages {
+  notes: {
+    /** Nothing is started by it. */
+    again_as: AgainAs
+    again_strained: Taken & { readonly wentDays: number; readonly plannedDays: DaySpan }
+    again_came_out: Taken & { readonly made: Targets; readonly planned: Targets }
+    /** Liquid of these jars was poured into it. */
+    again_own_batch: { readonly name: string; readonly pouredIn: readonly string[] }
+    again_liked_less: { readonly rating: number | null; readonly note: string | null }
+  }
+  actions: {
+    again_days: { readonly days: number }
+    again_targets: Targets
+    again_sweeter: undefined
+    again_weaker: undefined
+  }
+}
