@@ -4,6 +4,7 @@ import type { ExportFormat } from '../../calls/export-format.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Reply, ReplyFile } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
+import { planActions } from '../jar/known/plan-one.ts'
 import { viewOf } from '../jar/known/view-of.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { note } from '../reply/outcome-reply.ts'
@@ -35,7 +36,7 @@ export async function exportNotebook(format: ExportFormat, context: Context): Pr
     sure: [],
     notes: isEmpty ? [] : noteOf(format, files),
     cautions: [],
-    actions: [],
+    actions: isEmpty ? planActions : [],
     data: { format, jars: jars.length, entries },
     kitchen: kitchenOf({}),
     ...(!isEmpty && { files }),

@@ -17,7 +17,7 @@ import { kitchenOf } from '../options/input-units.ts'
 import { byDepth } from '../reply/first-screen.ts'
 import { graveCautions } from '../reply/grave-cautions.ts'
 import { measuredData, row } from '../reply/outcome-reply.ts'
-import { hazardsOf, isOfLook } from './botanical-hazards.ts'
+import { hazardsOf, isOfLook, memoryNotes } from './botanical-hazards.ts'
 import { plantRows } from './botanical-rows.ts'
 
 type Note = Message<'notes'>
@@ -45,6 +45,7 @@ function plantNotes({ botanical, saidState, corrected }: Found): readonly Note[]
     },
     ...files.map((file): Note => ({ group: 'notes', key: 'botanical_file', values: { file } })),
     ...looks.map((values): Note => ({ group: 'notes', key: 'botanical_look', values })),
+    ...memoryNotes(hazardsOf([botanical]).filter((each) => !isOfLook(each))),
   ]
 }
 

@@ -1,9 +1,10 @@
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Message } from '../../text/words.ts'
 import { kitchenOf } from '../options/input-units.ts'
-import { caution } from '../reply/outcome-reply.ts'
-import { hazardsOf, isOfLook, rankOf, SEVERITY_RANK } from './botanical-hazards.ts'
+import { caution, note } from '../reply/outcome-reply.ts'
+import { hazardsOf, isOfLook, memoryNotes, rankOf, SEVERITY_RANK } from './botanical-hazards.ts'
 
 interface Ranked {
   readonly rank: number
@@ -58,6 +59,7 @@ export const cautionsCommand = defineCommand({
           ? []
           : [{ group: 'notes', key: 'botanical_corrected', values: { ids: corrected } } as const]),
         ...all.filter(isOfLook).map((values): Message<'notes'> => ({ group: 'notes', key: 'botanical_look', values })),
+        ...inMore([...memoryNotes(own), note('making_trust')]),
       ],
       cautions: ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message),
       actions: [],

@@ -79,7 +79,7 @@ const headlines = {
 
   dilute: ({ waterMl, abvPercent }, format) =>
     waterMl.value === 0
-      ? `Nothing to add: it’s at ${format.round.strength(abvPercent)} already.`
+      ? `Nothing to add: it’s already at ${format.round.strength(abvPercent)}.`
       : `Stir in ${format.round.volume(waterMl.value)} water.`,
 
   adjust: (values, format) => {
@@ -189,8 +189,8 @@ const notes = {
   grams_per_litre: () => 'I’ve read the sweetness as grams of sugar in a litre.',
   us_measure: () => 'Cups, fluid ounces, pints, quarts and gallons are US ones here. For imperial write “imp pint”.',
   us_proof: () => 'Proof is US proof here: twice the percent, at 60 °F.',
-  decimal_point: () => 'I’ve read the comma or point with three digits after it as a decimal sign.',
-  thousands_separator: () => 'I’ve read the comma or point with three digits after it as a thousands sign.',
+  decimal_point: () => 'I’ve read the comma or point with three digits after it as a decimal point.',
+  thousands_separator: () => 'I’ve read the comma or point with three digits after it as thousands.',
   sugar_ounces: () => 'Ounces of sugar are a weight here, 28.35 g each. “fl oz” would be a volume.',
   sugar_by_volume: () => 'A US cup of sugar weighs about 200 g (USDA), give or take 10 %.',
   volume_at_20: () => 'I’ve brought the volume to 20 °C, as read in a glass jug.',
@@ -210,14 +210,14 @@ const notes = {
   // How it is done.
   syrup_by_weight: ({ syrupG }, format) =>
     `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
-  strained_strength: () => 'The strength I need is the strained liquid’s, not the bottle’s you started with.',
+  strained_strength: () => 'strength: is for the strained liquid, not the bottle you started with.',
   nothing_dissolved: () =>
     'That’s right if nothing is dissolved in it. Coffee, roots and fruit hide strength from a hydrometer.' +
-    ' Say what went in with of: and spirit:, and I allow for it.',
+    ' Tell me what went in with of: and spirit:, and I’ll allow for it.',
   strength_surprising: ({ abvPercent }, format) =>
-    `I expected ${format.spread.strength(abvPercent)} of what went in. Did a number slip?`,
+    `From what went in I expected ${format.spread.strength(abvPercent)}. Is the number right?`,
   strength_expected: ({ abvPercent }, format) =>
-    `Expected of what went in, not measured: the strained liquid has ${format.spread.strength(abvPercent)}. If you have a hydrometer, read it and add strength: with what it shows.`,
+    `Going by what went in, the strained liquid should have ${format.spread.strength(abvPercent)}. Got a hydrometer? Add strength: and what it shows.`,
   fresh_plants: () => 'Is that from the bottle? Fresh plants weaken it: measure what you strained.',
   fresh_plants_why: () =>
     'Lemon peel is 82 % water, ginger 79, basil 92 (USDA): as strong as the bottle, you’d add too much.',
@@ -270,24 +270,24 @@ export const liquidProblems = {
   temperature_out_of_range: ({ tempC, lowC, highC }, format) =>
     `${format.temperature(exactly(tempC))} is outside what I can work with, ${between(lowC, highC, '°C', format)}. How warm is it?`,
   strength_out_of_range: ({ abvPercent }, format) =>
-    `${format.plain(abvPercent)} % can’t be. How strong is it? It’s on the label.`,
+    `${format.plain(abvPercent)} % isn’t possible. How strong is it? It’s on the label.`,
   proof_out_of_range: ({ usProof }, format) =>
-    `${format.plain(usProof)} proof can’t be. How strong is it? It’s on the label.`,
+    `${format.plain(usProof)} proof isn’t possible. How strong is it? It’s on the label.`,
   sweetness_out_of_range: ({ sugarGPerL }, format) =>
     sugarGPerL < 0
-      ? 'Less than no sugar can’t be. How sweet is it?'
+      ? 'That’s less than no sugar. How sweet is it?'
       : `${format.plain(sugarGPerL)} g/L is more sugar than fits in a litre. Is the number right?`,
-  negative_volume: () => 'Less than nothing can’t be. How much is it?',
-  negative_mass: () => 'Less than nothing can’t be. How much is it?',
+  negative_volume: () => 'That’s less than nothing. How much is it?',
+  negative_mass: () => 'That’s less than nothing. How much is it?',
   mass_fraction_out_of_range: ({ massFraction }, format) =>
-    `${format.plain(100 * massFraction)} % by weight can’t be. How much is it?`,
+    `${format.plain(100 * massFraction)} % by weight isn’t possible. How much is it?`,
   density_out_of_range: () => 'No mix of alcohol and water weighs that. Is the number right?',
   reading_out_of_scale: ({ readingPercent }, format) =>
     `No mix of alcohol and water shows ${format.plain(readingPercent)} % at that temperature. Did the hydrometer float free?`,
   readings_do_not_fit: ({ reading }) =>
     ({
-      density: 'No liqueur shows what your hydrometer shows. Did it float free, and is the scale the right one?',
-      brix: 'No liqueur shows both of these. Is the refractometer’s reading at brix: and the other at hydrometer:?',
+      density: 'No liqueur reads like that on a hydrometer. Did it float free, and is it the right scale?',
+      brix: 'No liqueur reads like both of these. Is the refractometer’s reading at brix: and the other at hydrometer:?',
       boiled: 'What’s left after boiling can’t be lighter than water. Is the second reading at after:?',
     })[reading],
   no_room_for_water: ({ abvPercent, sugarGPerL }, format) =>
@@ -326,13 +326,13 @@ export const recipeProblems = {
     return can.length === 0 ? `${why} Ask for less of both.` : `${why} Try ${either(can)}.`
   },
   already_sweeter: ({ sugarGPerL, toSugarGPerL }, format) =>
-    `It’s sweeter than ${format.number(toSugarGPerL, 0)} g/L already (${format.number(sugarGPerL, 0)} g/L), and sugar can’t come out. How sweet should it be?`,
+    `It’s already sweeter than ${format.number(toSugarGPerL, 0)} g/L (${format.number(sugarGPerL, 0)} g/L), and you can’t take sugar out. How sweet should it be?`,
   syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater }, format) =>
     `${capital(one(ratio(sugarPerWater, format)))} syrup isn’t sweet enough for ${format.number(toSugarGPerL, 0)} g/L. Use more sugar to the water: ratio:2:1`,
   sweetener_too_thin: ({ toSugarGPerL }, format) =>
     `That sweetener is too thin for ${format.number(toSugarGPerL, 0)} g/L. Use sugar, or make it less sweet.`,
   filler_too_sweet: ({ toSugarGPerL, leastGPerL }, format) =>
-    `That much juice alone makes it ${format.number(leastGPerL, 0)} g/L, sweeter than ${format.number(toSugarGPerL, 0)}. Take part of it, or ask for` +
+    `That much juice alone makes it ${format.number(leastGPerL, 0)} g/L, sweeter than ${format.number(toSugarGPerL, 0)}. Use less of it, or ask for` +
     ` to-sweetness:${Math.ceil(leastGPerL)} g/L`,
   targets_clash: ({ sugarPerWater, neededSugarPerWater }, format) =>
     `That needs ${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `${one(ratio(neededSugarPerWater, format))} syrup`}, not ${ratio(sugarPerWater, format)}.` +
@@ -342,5 +342,5 @@ export const recipeProblems = {
     `${percent(spiritAbvPercent, format)} spirit isn’t strong enough for that: you’d stay under ${percent(strongestAbvPercent, format)}.` +
     ' Have you got stronger spirit?',
   adjust_keeps_sugar: ({ sugarGPerL }, format) =>
-    `It has ${format.number(sugarGPerL, 0)} g/L of sugar, and sugar can’t come out. How sweet should it be?`,
+    `It has ${format.number(sugarGPerL, 0)} g/L of sugar, and you can’t take that out. How sweet should it be?`,
 } satisfies Written<RecipeProblems>

@@ -8,27 +8,27 @@ import { troubleText } from './trouble.ts'
 /** Help for `/botanical`. */
 export const botanicalText = {
   summary: 'How much of a plant, for how many days, how to prepare it, and what can hurt',
-  options: { of: 'The plant: ginger, zenzero, dried bay; leave it out for all I know' },
+  options: { of: 'The plant: ginger, zenzero, dried bay. Leave it out for all I know' },
   examples: ['/botanical ginger', '/botanical dried sage'],
 }
 
 /** Help for `/cautions`. */
 export const cautionsText = {
   summary: 'Everything that can hurt with these plants, and in the making',
-  options: { of: 'The plants, joined with +; amounts may be left out: 8 lemons + 30 g ginger' },
+  options: { of: 'The plants, with + between them: 8 lemons + 30 g ginger, or lemon + ginger' },
   examples: ['/cautions of:8 lemons + 30 g ginger', '/cautions elderflower'],
 }
 
 /** Texts of the commands that show jars and batches. */
 export const jarListText = {
   summary: 'What to do today, what comes next, and every running jar',
-  options: { picture: 'yes, for a picture of the shelf; no, for none' },
+  options: { picture: 'yes for a picture of the shelf, no for none' },
   examples: ['/jar list', '/jar list picture:yes'],
 }
 
 export const jarShowText = {
-  summary: 'One jar: what is in it, its story entry by entry, what comes next',
-  options: { jar: 'Its name, the beginning of it, or its # and id' },
+  summary: 'One jar: what’s in it, its story entry by entry, what comes next',
+  options: { jar: 'Its name, the first letters of it, or its # and id' },
   examples: ['/jar show lemon'],
 }
 
@@ -36,8 +36,8 @@ export const notebookText = {
   summary: 'Finished and running batches, or what differed between two of them',
   options: {
     compare: 'Two batches: lemon + walnut',
-    export: 'Everything of yours as a file: json can be taken in again, csv is for a spreadsheet',
-    import: 'A file that export:json wrote; what is here already is not doubled',
+    export: 'All you have here as a file: json to bring back later, csv for a spreadsheet',
+    import: 'A file that export:json wrote. What’s here already isn’t doubled',
   },
   examples: [
     '/notebook',
@@ -48,31 +48,31 @@ export const notebookText = {
 }
 
 export const calendarText = {
-  summary: 'Your coming reminders as a file for any calendar',
-  options: { jar: 'One jar: its name, or # and id; left out, all of them' },
+  summary: 'Your coming reminders as a file for your calendar',
+  options: { jar: 'One jar: its name, or # and id. Leave it out for all of them' },
   examples: ['/calendar', '/calendar lemon'],
 }
 
 export const againText = {
-  summary: 'Plan a new jar as an earlier one was, scaled to the spirit you have',
+  summary: 'Plan a jar like an earlier one, scaled to the spirit you have',
   options: {
     jar: 'The earlier jar: lemon',
-    spirit: 'The spirit at hand: 700 ml, or 700 ml 75.5%; left out, the same amounts again',
-    strength: 'Its strength, where it is not said beside it: 95%',
-    'to-strength': 'Strength wanted, if not as before: 28%',
-    'to-sweetness': 'Sugar wanted, if not as before: 200 g/L',
+    spirit: 'The spirit you have: 700 ml, or 700 ml 75.5%. Leave it out for the same amounts',
+    strength: 'Its strength, if it isn’t beside the amount: 95%',
+    'to-strength': 'The strength you want, if not as before: 28%',
+    'to-sweetness': 'The sweetness you want, if not as before: 200 g/L',
     sugar: 'What to sweeten with, if not as before: honey',
-    water: 'What goes in for the water, if not as before: apple juice',
+    water: 'What to use instead of water, if not as before: apple juice',
     days: 'How long to steep it, if not as before: 21 days',
     bottles: 'Bottles to fill, if not as before: 6 x 500 ml',
-    name: 'What to call the new jar; left out, the old name with a number',
+    name: 'What to call the new jar. Leave it out for the old name with a number',
   },
   examples: ['/again lemon spirit:700 ml 75.5%', '/again lemon spirit:1 l 95% name:lemon for the fair'],
 }
 
 export const forgetText = {
-  summary: 'Erase all that is kept about you, after asking once',
-  options: { jar: 'One jar: says how to be rid of it alone', confirm: 'yes, to do it' },
+  summary: 'Delete everything I have about you, after asking once',
+  options: { jar: 'One jar: tells you how to throw away just that one', confirm: 'yes, to do it' },
   examples: ['/forget'],
 }
 
@@ -80,17 +80,17 @@ export const forgetText = {
 export const planCommandText = {
   summary: 'Plan a batch: what to buy, what goes in the jar, the days, what comes out',
   options: {
-    of: 'The plants, joined with +: 8 lemons + 30 g ginger, or lemon alone for the usual amount',
-    from: 'The code of a batch that was shared; then of: says only how much you have of its plants',
-    spirit: 'Spirit at hand, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%; leave it out to be told how much',
-    strength: 'Its strength, where it is not said beside it: 95%',
-    bottles: 'Bottles to fill: 4 x 500 ml; beside spirit: only their size counts, 500 ml where nothing is said',
-    'to-strength': 'Strength wanted: 30%, which is also taken where nothing is said',
-    'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich; everyday where nothing is said',
-    start: 'The day it goes into the jar: today where nothing is said, or 1 June',
-    'ready-by': 'The day it is wanted on: 24 December',
-    'steep-at': 'Dilute the spirit to this before it meets the plants: 60%',
-    sugar: 'With the plants: 300 g; at the end: honey',
+    of: 'The plants, with + between them: 8 lemons + 30 g ginger. Just lemon means the usual amount',
+    from: 'The code of a shared batch. Then of: is how much you have of its plants',
+    spirit: 'The spirit you have: 1 l, or 750 ml 75.5% + 375 ml 40%. Leave it out and I’ll say how much',
+    strength: 'Its strength, if it isn’t beside the amount: 95%',
+    bottles: 'Bottles to fill: 4 x 500 ml. With spirit: only their size counts (usually 500 ml)',
+    'to-strength': 'The strength you want: 30%, which is also the usual',
+    'to-sweetness': 'The sweetness you want: 250 g/L, or dry, everyday (the usual) or rich',
+    start: 'The day it goes into the jar: 1 June. Leave it out for today',
+    'ready-by': 'The day you want it ready: 24 December',
+    'steep-at': 'Dilute the spirit to this first: 60%',
+    sugar: 'In with the plants: 300 g. At the end: honey',
     water: 'Instead of water: apple juice',
     'unknown-ok': 'yes: plan a food I’ve no amounts for, with your own grams and days',
     days: 'How long you want to steep it, if not as usual: 10 days, 2 weeks',
@@ -102,7 +102,7 @@ export const planCommandText = {
   ],
 }
 
-const jar = 'Which jar: its name or how it begins'
+const jar = 'Which jar: its name or first letters'
 
 const whole = 'Which jar: its whole name, or its #id'
 
@@ -110,7 +110,7 @@ const after = 'Its last entry by number: only if it’s still as it was then'
 
 const already = 'yes: it’s done, so record it'
 
-const when = 'The day, if it was not today: yesterday, Saturday, 24 December'
+const when = 'The day, if it wasn’t today: yesterday, Saturday, 24 December'
 
 const { start: _, ...planOptions } = planCommandText.options
 
@@ -119,10 +119,10 @@ export const stepTexts = {
   'jar start': {
     summary: 'Start a jar: what goes in, and what comes when',
     options: {
-      name: 'What you call it, if not after what is in it: lemon',
+      name: 'What to call it, if not by what’s in it: lemon',
       ...planOptions,
       enzyme: 'Pectic enzyme on the fruit before the spirit: 1 tsp',
-      when: 'The day it was begun, if not today: 2 months ago',
+      when: 'The day you started it, if not today: 2 months ago',
     },
     examples: ['/jar start lemon of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'],
   },
@@ -145,12 +145,12 @@ export const stepTexts = {
     summary: 'Something else went in',
     options: {
       jar,
-      of: 'Plants, joined with +: 1 stick cinnamon + 20 g ginger',
+      of: 'Plants, with + between them: 1 stick cinnamon + 20 g ginger',
       spirit: 'Spirit: 200 ml 95%',
-      strength: 'Its strength, where it is not said beside it: 95%',
+      strength: 'Its strength, if it isn’t beside the amount: 95%',
       water: 'Water or juice: 100 ml',
       sugar: 'Sugar: 50 g, 50 g honey',
-      as: 'layer: the days count from this fruit; top-up: covers it again',
+      as: 'layer: the days count from this fruit. top-up: covers it again',
       enzyme: 'Pectic enzyme, as its packet says: 1 tsp',
       'unknown-ok': 'yes: add a food I’ve no amounts for, with your own grams',
       when,
@@ -175,12 +175,12 @@ export const stepTexts = {
     options: {
       jar,
       water: 'Water or juice: 750 ml',
-      sugar: 'Sugar: 560 g, 620 g honey; or honey',
+      sugar: 'Sugar: 560 g, 620 g honey, or just honey',
       'on-fruit': 'yes: dry sugar on the strained fruit',
       'from-fruit': 'What that drew goes back: yes, 230 ml',
       when,
       after,
-      again: 'yes: as much once more, where the same was entered that day',
+      again: 'yes: you did it twice that day, so count it twice',
     },
     examples: ['/jar sweeten lemon water:750 ml sugar:560 g', '/jar sweeten sloe sugar:250 g on-fruit:yes'],
   },
@@ -190,7 +190,7 @@ export const stepTexts = {
       jar,
       measured: 'What is left, if you measured it: 1.5 l',
       when,
-      again: 'yes: once more, where the same was entered that day',
+      again: 'yes: you did it twice that day, so count it twice',
     },
     examples: ['/jar filter lemon measured:1.5 l'],
   },
@@ -223,7 +223,7 @@ export const stepTexts = {
       where: 'Where it stands: cellar',
       vessel: 'What it’s in: 2 l jar',
       when,
-      note: 'Anything; comes last',
+      note: 'Anything, to the end of the line: it comes last',
     },
     examples: ['/jar note lemon where:cellar shelf', '/jar note lemon note:smells of marzipan'],
   },
@@ -261,7 +261,7 @@ export const stepTexts = {
     summary: 'Fix a wrong entry: the latest that has it, or the one you number',
     options: {
       jar,
-      entry: 'The entry’s number in /jar show, if it is not the latest: 3',
+      entry: 'The entry’s number in /jar show, if it isn’t the latest: 3',
       of: 'Plants that went in, all of them: 11 lemons + 20 g ginger',
       spirit: 'Spirit that went in: 1 l 96%',
       measured: 'What was measured: 930 ml',
@@ -291,7 +291,7 @@ export const stepTexts = {
 
 /** Help for `/serving`. */
 export const servingText = {
-  summary: 'How much alcohol a glass holds, in grams and standard drinks',
+  summary: 'How much alcohol is in a glass, in grams and standard drinks',
   options: {
     pour: 'What goes into the glass: 30 ml, or 1.5 fl oz',
     strength: 'Strength of the drink: 30%',
@@ -307,7 +307,7 @@ export const labelCommandText = {
     strength: 'Its strength, as computed when it was made: 30%',
     sweetness: 'Its sugar: 250 g/L',
     of: 'What it’s made from: lemon, or lemon + ginger',
-    region: 'Whose law: EU (or a country in it), US, UK; the EU and the US where left out',
+    region: 'Whose law: EU (or a country in it), US or UK. Leave it out for the EU and the US',
   },
   examples: [
     '/label strength:30% sweetness:250 g/L of:lemon region:EU',
@@ -319,29 +319,29 @@ export const labelCommandText = {
 export const shareCommandText = {
   summary: 'Show a batch to everybody, with its picture and a button to make it too',
   options: {
-    jar: 'The jar to show as it is now: lemon; left out, all that you share is listed',
-    withdraw: 'The batch you share no longer, by its name or the share’s id; its message says so',
+    jar: 'The jar to show as it is now: lemon. Leave it out for all that you share',
+    withdraw: 'The batch to stop sharing, by its name or the share’s id. Its message then says so',
     make: 'What its button fills in, to plan the batch that somebody shared',
     of: 'With make: how much you have of its plants: 5 lemons',
     spirit: 'With make: the spirit you have: 700 ml, or 700 ml 40%',
-    strength: 'With make: its strength, where it is not said beside it: 40%',
+    strength: 'With make: its strength, if it isn’t beside the amount: 40%',
     bottles: 'With make: the bottles to fill: 4 x 500 ml, or 4',
-    'to-strength': 'With make: the strength wanted, where it cannot be or is not to be the same: 22%',
+    'to-strength': 'With make: the strength you want, if not the same: 22%',
   },
   examples: ['/share', '/share lemon'],
 }
 
 export const jarTagText = {
-  summary: 'A tag for the jar, to print: what is in it, when it was started, when to strain it',
-  options: { jar: 'Its name, the beginning of it, or its # and id' },
+  summary: 'A tag for the jar, to print: what’s in it, when you started it, when to strain it',
+  options: { jar: 'Its name, the first letters of it, or its # and id' },
   examples: ['/jar tag lemon'],
 }
 
 export const jarLabelText = {
   summary: 'A label for each size of its bottles, to print',
   options: {
-    jar: 'Its name, the beginning of it, or its # and id',
-    already: 'yes: a label all the same, of what should not be in bottles',
+    jar: 'Its name, the first letters of it, or its # and id',
+    already: 'yes: a label even for what shouldn’t be in bottles',
   },
   examples: ['/jar label lemon'],
 }
@@ -352,16 +352,16 @@ export const commandTexts = {
     summary: 'How much sugar and water to add after straining',
     options: {
       infusion: 'The strained, drained liquid: 920 ml, or better 770 g',
-      jar: 'A strained jar of yours, instead: what was measured of it, and the wishes it was planned with',
-      strength: 'Strength of that liquid, not of the bottle the spirit came in: 90%, or 90.6% at 28 C',
-      'to-strength': 'Strength wanted: 30%',
-      'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
-      ratio: 'Sugar to water in the syrup, by mass, as 1:1; give it instead of the strength or the sweetness',
+      jar: 'One of your strained jars, instead of infusion: and its strength',
+      strength: 'Strength of that liquid, not of the spirit’s bottle: 90%, or 90.6% at 28 C',
+      'to-strength': 'The strength you want: 30%',
+      'to-sweetness': 'The sweetness you want: 250 g/L, or dry, everyday, rich',
+      ratio: 'Sugar to water in the syrup, by weight: 1:1. Use it instead of the strength or the sweetness',
       'at-most': 'Largest volume to end with: 2 l',
-      of: 'What went into the jar, to estimate the strength if you cannot measure it: 8 lemons + 30 g ginger',
+      of: 'What went into the jar, if you can’t measure its strength: 8 lemons + 30 g ginger',
       spirit: 'The spirit it went into: 1 l 95%',
       sugar: 'What to sweeten with, if not white sugar: honey',
-      water: 'What to take for the water, if not water: apple juice',
+      water: 'What to use instead of water: apple juice',
     },
     examples: [
       '/syrup infusion:920 ml strength:90% to-strength:30% to-sweetness:250 g/L',
@@ -374,7 +374,7 @@ export const commandTexts = {
     summary: 'What these amounts make together',
     options: {
       spirit: 'Spirit, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%',
-      strength: 'Its strength, where it is not said beside it: 95%',
+      strength: 'Its strength, if it isn’t beside the amount: 95%',
       water: 'Water, or juice, coffee or tea: 750 ml, 700 ml apple juice + 50 ml lemon juice',
       sugar: 'Sugar or the like: 500 g, 2 ½ cups, 400 g honey + 100 g',
     },
@@ -387,8 +387,8 @@ export const commandTexts = {
     summary: 'How much water brings a spirit down to a strength',
     options: {
       spirit: 'Spirit, one or several: 1 l, or 750 ml 75.5% + 375 ml 40%',
-      strength: 'Its strength, where it is not said beside it: 95%',
-      'to-strength': 'Strength wanted: 65%',
+      strength: 'Its strength, if it isn’t beside the amount: 95%',
+      'to-strength': 'The strength you want: 65%',
     },
     examples: ['/dilute spirit:1 l strength:95% to-strength:65%'],
   },
@@ -401,12 +401,12 @@ export const commandTexts = {
     summary: 'Fix a liqueur that’s too strong, weak, sweet or dry',
     options: {
       liqueur: 'How much there is: 1.8 l',
-      jar: 'Or a jar, which knows all of that, and records it once it’s in',
+      jar: 'Or one of your jars: I know its strength and sugar, and can record what you add',
       strength: 'Its strength, as computed when it was made: 33%',
       sweetness: 'Its sugar: 300 g/L',
-      'to-strength': 'Strength wanted: 30%',
-      'to-sweetness': 'Sugar wanted: 250 g/L, or dry, everyday, rich',
-      'spirit-strength': 'Strength of the spirit you have, should some be needed: 95%',
+      'to-strength': 'The strength you want: 30%',
+      'to-sweetness': 'The sweetness you want: 250 g/L, or dry, everyday, rich',
+      'spirit-strength': 'Strength of your spirit, if it needs some: 95%',
       sugar: 'What to sweeten with, if not white sugar: honey',
       glass: 'With a jar: how much of it you tried in a glass: 50 ml',
       'glass-spirit': 'What you stirred into that glass, for all of the jar: 5 ml 40%',

@@ -108,13 +108,13 @@ export const discordText: DiscordText = {
   zoneNow: ({ clock }: { readonly clock: string }) => `It’s ${clock} there now`,
   placeClosed: ({ lacking }: { readonly lacking: readonly Lacking[] }) => {
     if (lacking.includes('server')) {
-      return `I can’t remind you here: I’m not in this server myself. Have me added, ${CHOOSE_PRIVATE}.`
+      return `I can’t remind you here: I’m not in this server myself. Add me, ${CHOOSE_PRIVATE}.`
     }
     if (lacking.includes('messages')) {
       return 'Discord won’t let me write to you. Allow direct messages in the settings of a server we share, or choose place:here in a channel. Nothing was changed.'
     }
     const needed = lacking.flatMap((each) => (each in rights ? [rights[each as keyof typeof rights]] : []))
-    return `I can’t remind you here: I need the permission ${listed(needed)}. Have it given to me, ${CHOOSE_PRIVATE}.`
+    return `I can’t remind you here: I need the permission ${listed(needed)}. Give me that, ${CHOOSE_PRIVATE}.`
   },
   fileFailed: ({ name, why }: { readonly name: string; readonly why: keyof typeof FILE_FAILED }) =>
     `The file ${name} ${FILE_FAILED[why]}. Everything else here is right.`,
@@ -154,18 +154,18 @@ export const connectionText: ConnectionText = {
     `Connected to Discord as ${name} (${id}), ${of === 1 ? `in ${inServers(servers)}` : `over the first of ${of} connections`}.`,
   allConnected: ({ of, servers }: { readonly of: number; readonly servers: number }) =>
     `All ${of} connections to Discord are there, in ${inServers(servers)}.`,
-  unchanged: () => 'The commands are registered as they are.',
+  unchanged: () => 'The commands are registered already.',
   notRegistered: ({ sentence }: { readonly sentence: string }) =>
     `The commands couldn’t be registered. The ones from before still work. ${sentence}`,
   takenAway: ({ guildId }: { readonly guildId: string }) =>
     `The server ${guildId} still had commands of its own from an earlier DISCORD_GUILD_ID. I took them away, so each is offered once.`,
   notLookedAt: () =>
-    'I could not look for commands left over from an earlier DISCORD_GUILD_ID. The next start looks again.',
+    'I couldn’t look for commands left over from an earlier DISCORD_GUILD_ID. The next start looks again.',
   dropped: (which: ConnectionNumber) => `${connectionNamed(which)} is interrupted. I keep trying.`,
   resumed: (which: ConnectionNumber) => `${connectionNamed(which)} is back.`,
   oneLost: (which: ConnectionNumber) =>
-    `Discord has ended connection ${which.number} of ${which.of} for good. Its servers get no answer until I am started again.`,
-  stopping: () => 'Stopping: what is open is answered first.',
+    `Discord has ended connection ${which.number} of ${which.of} for good. Its servers get no answer until you start me again.`,
+  stopping: () => 'Stopping. I’ll answer what’s open first.',
   stopped: () => 'Stopped.',
   faults: {
     wrong_token: () => 'Discord doesn’t take this token. Copy it again from the application’s page into DISCORD_TOKEN.',
@@ -177,7 +177,7 @@ export const connectionText: ConnectionText = {
       'Discord takes no more connections of this application today: it was started too often. Try again tomorrow.',
     lost: () => 'Discord has ended the connection for good. If the token was renewed, copy it into DISCORD_TOKEN.',
     outgrown: () =>
-      'The bot is in more servers than its connections to Discord may have. Start me again: I take as many as Discord asks for.',
+      'The bot is in more servers than its connections allow. Start me again and I’ll open as many as Discord asks for.',
     unknown: () => 'The connection to Discord failed. The lines above say where.',
   },
 }
@@ -235,7 +235,7 @@ export const suggestionText: SuggestionText = {
     `${name} (done, started ${startedOn})`,
   /** A batch that is shared; without a name where its jar is gone, without a day where it was posted nowhere. */
   share: ({ id, name, day }: { readonly id: string; readonly name: string | null; readonly day: IsoDay | null }) =>
-    `${name ?? 'a jar that is gone'}${day === null ? '' : `, ${dayText(dayFromIso(day))}`} (${id})`,
+    `${name ?? 'a jar that’s gone'}${day === null ? '' : `, ${dayText(dayFromIso(day))}`} (${id})`,
   /** `dry: 120 g/L`, and what it tastes like. */
   style: ({ style, gPerL }: { readonly style: SweetnessStyle; readonly gPerL: number }) =>
     `${style}: ${gPerL} g/L, ${STYLES[style]}`,

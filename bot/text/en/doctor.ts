@@ -53,7 +53,7 @@ export const doctorText: DoctorText = {
     if (!holder.mayRun) return `left by ${process(holder)}, which is gone. The next start clears it`
     return holder.isHere
       ? `in use by ${process(holder)}, which is running`
-      : `in use by ${process(holder)}. I can't see from here whether it runs. If it's gone for good, empty lock/ in that folder`
+      : `in use by ${process(holder)}. I can’t see from here whether it runs. If it’s gone for good, empty lock/ in that folder`
   },
   jars: ({ running, all }: { readonly running: number; readonly all: number }) => `${running} running, ${all} in all`,
   unreadable: (files: number) =>

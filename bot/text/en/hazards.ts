@@ -17,7 +17,7 @@ const said: { readonly [Key in PlanHazard]: string } = {
   nutmeg: 'a few grams are poisonous. Keep to the amount',
   liquorice: 'it raises blood pressure. Not with heart or kidney trouble, water tablets or in pregnancy',
   grapefruit_interaction: 'it changes how medicines work. On any? Ask your pharmacist',
-  phototoxic_peel: 'its oil can burn skin in sunlight. Wash your hands (from memory)',
+  phototoxic_peel: 'its oil can burn skin in sunlight. Wash your hands',
   star_anise_adulteration: 'buy a food brand. A poisonous Japanese kind looks the same',
   bay_lookalikes: 'shop-bought bay, or a tree you’re sure of. Hedge laurel is poisonous',
   conifer_lookalikes: 'only from a tree you’re sure of. Yew is deadly',
@@ -25,13 +25,13 @@ const said: { readonly [Key in PlanHazard]: string } = {
   carrot_family: 'from a shop or a garden, never picked wild. Hemlock looks like it',
   jasmine_double: 'true jasmine only. Yellow jessamine looks like it and has killed',
   locust_double: 'the flowers alone. Bark, leaf and pod are poisonous, and laburnum looks like it',
-  burdock_double: 'shop-bought root only. People have dug up deadly nightshade by mistake (from memory)',
+  burdock_double: 'shop-bought root only. People have dug up deadly nightshade by mistake',
   foraging: 'use only what you’re sure of. People have picked poisonous plants by mistake',
   ornamental_flowers: 'grown for food and unsprayed, never from a florist',
-  juniper_species: 'berries sold as food. Other junipers are poisonous (from memory)',
-  saffron_dose: 'a few grams are poisonous. Keep to the amount (from memory)',
-  asteraceae_allergy: 'it can set off an allergy to the daisy family (from memory)',
-  bile: 'not with gallstones or blocked bile ducts (from memory)',
+  juniper_species: 'berries sold as food. Other junipers are poisonous',
+  saffron_dose: 'a few grams are poisonous. Keep to the amount',
+  asteraceae_allergy: 'it can set off an allergy to the daisy family',
+  bile: 'not with gallstones or blocked bile ducts',
   allergen_nuts: 'a nut allergen, and straining leaves it in. Tell everybody who drinks it',
   allergen_celery: 'celery is an allergen, and straining leaves it in. Tell everybody who drinks it',
   allergen_mustard: 'mustard is an allergen, and straining leaves it in. Tell everybody who drinks it',
@@ -39,26 +39,26 @@ const said: { readonly [Key in PlanHazard]: string } = {
   allergen_sesame: 'sesame is an allergen, and straining leaves it in. Tell everybody who drinks it',
   allergen_milk_soya: 'it may have milk or soya, both allergens. Read its pack',
   allergen_nuts_trace: 'it may have traces of nuts. Read its pack',
-  allergen_generic: 'it can set off allergies. Tell everybody who drinks it (from memory)',
+  allergen_generic: 'it can set off allergies. Tell everybody who drinks it',
   pregnancy_breastfeeding: 'not in pregnancy, and no alcohol then at all',
   anacardiaceae_allergy: 'dangerous with an allergy to cashew or pistachio',
-  celery_kin: 'it can set off a celery allergy (from memory)',
-  latex_fruit: 'it can set off a latex allergy (from memory)',
-  legume_allergy: 'not with an allergy to pulses or peanut (from memory)',
+  celery_kin: 'it can set off a celery allergy',
+  latex_fruit: 'it can set off a latex allergy',
+  legume_allergy: 'not with an allergy to pulses or peanut',
   lychee_seed: 'ripe flesh only. The seed and the unripe fruit are poisonous',
   bitter_gourd: 'taste a bit first. If it’s bitter it’s poisonous: bin it',
   never_in_oil: 'never keep it in oil on a shelf: that grows botulism. In spirit it’s fine',
-  pinocamphone: 'it acts on the nerves in large amounts. Keep to the amount, not with epilepsy (from memory)',
-  sedative_hops: 'it makes you drowsy. Not with sleeping pills (from memory)',
-  clover_medicines: 'on blood thinners or hormones? Ask your doctor (from memory)',
+  pinocamphone: 'it acts on the nerves in large amounts. Keep to the amount, not with epilepsy',
+  sedative_hops: 'it makes you drowsy. Not with sleeping pills',
+  clover_medicines: 'on blood thinners or hormones? Ask your doctor',
   cranberry_warfarin: 'on warfarin? Ask your doctor',
   turmeric_liver: 'not with liver trouble',
   angelica_furocoumarins: 'its juice burns skin in sunlight. Shop-bought dried root only',
-  rhubarb_oxalate: 'the stalk alone. The leaf is poisonous (from memory)',
-  sulphites: 'dried fruit may have sulphites, an allergen. Read its pack (from memory)',
+  rhubarb_oxalate: 'the stalk alone. The leaf is poisonous',
+  sulphites: 'dried fruit may have sulphites, an allergen. Read its pack',
   oak_food_grade: 'chips sold for drinks, never other wood',
   glochids: 'fine spines. Wear gloves, peel, strain through cloth',
-  caffeine: 'caffeine masks how drunk you feel (from memory)',
+  caffeine: 'caffeine masks how drunk you feel',
   capsaicin: 'it burns eyes and skin. Wash your hands, and taste often',
 }
 
@@ -144,20 +144,20 @@ type OtherHazard = Exclude<HazardKey, PlanHazard | LookHazard>
 /** What `/plan` does not say of plants; a hazard without words does not compile. */
 const others: { readonly [Key in OtherHazard]: string } = {
   tonka: 'it has so much coumarin that I don’t plan it',
-  estragole: 'it has a little estragole, suspected of harm in large amounts. Not for every day (from memory)',
-  methyleugenol: 'it has a little methyleugenol, suspected of harm in large amounts. Not for every day (from memory)',
+  estragole: 'it has a little estragole, suspected of harm in large amounts. Not for every day',
+  methyleugenol: 'it has a little methyleugenol, suspected of harm in large amounts. Not for every day',
   safrole: 'it has safrole, which harms the liver. I don’t plan it',
   hydrocyanic: 'broken pips and kernels can give off cyanide. Leave them out',
   ramsons_lookalikes: 'people mistake deadly autumn crocus and lily of the valley for it. I don’t plan it',
   st_johns_wort: 'it makes many medicines fail. I don’t plan it',
   rue: 'it burns skin in sunlight and can end a pregnancy. I don’t plan it',
   tobacco: 'one small glass can poison you. I don’t plan it',
-  mushrooms: 'deadly ones look like good ones. I don’t plan them (from memory)',
+  mushrooms: 'deadly ones look like good ones. I don’t plan them',
   essential_oils: 'too concentrated to measure at home. I don’t plan them',
-  pulegone: 'it has a little pulegone, which harms the liver in large amounts. Keep to the amount (from memory)',
+  pulegone: 'it has a little pulegone, which harms the liver in large amounts. Keep to the amount',
   teucrin_quassin: 'it can harm the liver. I don’t plan it',
   calamus: 'it has asarone, suspected of causing cancer. I don’t plan it',
-  stain: 'the juice stains skin and worktop. Wear gloves (common practice)',
+  stain: 'the juice stains skin and worktop. Wear gloves',
   protected_plant: 'it may be protected where it grows wild. Buy it, or use it from a garden',
   fig_leaf_furocoumarins: 'the sap burns skin in sunlight. I don’t plan the leaf',
   dairy_egg: 'they spoil within days, even in the fridge. I don’t plan them',
@@ -184,7 +184,7 @@ const makingCautions = {
   making_food_spirit: () =>
     'Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel alcohol blinds and kills, and nothing done at home makes it safe.',
   making_no_flame: () =>
-    'Keep strong spirit away from flames, sparks and hot plates, and never heat it. From about 40 % its vapour can catch fire in a warm room (derived), and hot syrup drives it off.',
+    'Keep strong spirit away from flames, sparks and hot plates, and never heat it. From about 40 % its vapour can catch fire in a warm room, and hot syrup drives it off.',
   making_children: () =>
     'Label bottles and keep them locked away from children and pets. A small amount can poison a child.',
   making_spent_plants: () =>
@@ -192,13 +192,18 @@ const makingCautions = {
   making_no_distilling: () =>
     'Don’t distil. It’s illegal without a licence almost everywhere, and the vapour can explode.',
   making_no_lead: () =>
-    'Use glass with a tight lid. Spirit draws metal out of leaded crystal, old glazed pottery, copper, brass and galvanised metal (from memory).',
+    'Use glass with a tight lid. Spirit draws metal out of leaded crystal, old glazed pottery, copper, brass and galvanised metal.',
   making_no_dairy_egg: () =>
     'I don’t plan cream, milk or egg liqueurs: they spoil within days, and alcohol doesn’t make them safe.',
 } satisfies Part<HazardMessages['cautions']>
 
 /** What plants, and the making of a liqueur, can do. */
 export const hazardSentences = {
-  notes: { botanical_look: hazardSentence },
+  notes: {
+    botanical_look: hazardSentence,
+    hazards_memory: ({ ids }) =>
+      `Some of what I warn of for ${listed(ids.map(plantName))} is from memory, not from a source I’ve read.`,
+    making_trust: () => 'What I say about metal is from memory. The 40 % is worked out, not measured.',
+  },
   cautions: { ...planCautions, ...makingCautions, botanical_hazard: hazardSentence },
 } satisfies Feature<HazardMessages>

@@ -47,7 +47,7 @@ export const dangerSentences = {
   cells: {
     jar_keeping: ({ keeping, abvPercent, sugarGPerL }, format) => {
       const units = delleUnits(abvPercent.value, sugarGPerL.value)
-      return `${KEEPS[keeping]}: about ${format.plain(units, 0)} Delle units (strength and sugar together; ${LEAST_UNITS} to ${KEEPS_ABOVE_UNITS} is undecided)`
+      return `${KEEPS[keeping]}: about ${format.plain(units, 0)} Delle units of strength and sugar (${LEAST_UNITS} to ${KEEPS_ABOVE_UNITS} is undecided)`
     },
   },
   cautions: {
@@ -57,8 +57,8 @@ export const dangerSentences = {
       `“${typed}” is in ${name}, and I don’t know that as food. Don’t drink it or give it away till you’re sure what it is. If you can’t be, throw it away.`,
     jar_over_ceiling: (values, format) => {
       const { name, over, add } = values
-      const what = `${name} holds ${listed(over.map((each) => overText(each, format)))}. Don’t drink it or give it away as it is.`
-      const then = add === null ? ' Throw it away.' : added(add, 'would bring it within', format)
+      const what = `${name} has ${listed(over.map((each) => overText(each, format)))}. Don’t drink it or give it away as it is.`
+      const then = add === null ? ' Throw it away.' : added(add, 'would bring it under that', format)
       return `${what}${then} If anyone has drunk it and feels ill, ring your poison centre.`
     },
     jar_ferments: ({ name, add, ...of }, format) =>
@@ -79,7 +79,7 @@ export const dangerSentences = {
   },
   actions: {
     jar_add_spirit: () => 'Make it keep',
-    jar_dilute: () => 'Bring it within',
+    jar_dilute: () => 'Dilute it',
     jar_throw_away: () => 'Throw it away',
   },
 } satisfies Feature<DangerMessages>

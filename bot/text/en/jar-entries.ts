@@ -208,13 +208,17 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
 /** Said by the line's beginning already. */
 const SAID = new Set(['name', 'jar', 'when', 'entry'])
 
-/** `of 10 lemons, spirit 1 l 95%`; a code's plants, and not the code. */
+/** `spirit 1 l 95%`; of plants themselves alone. */
+const optionText = (option: string, text: string): string =>
+  option === 'of' ? text : `${option.replaceAll('-', ' ')} ${text}`
+
+/** `10 lemons, spirit 1 l 95%`; a code's plants, and not the code. */
 const typedText = (typed: HappeningEntry['typed']): string => {
   const plants = typed.filter(([option]) => option === 'of')
   const others = typed.filter(([option]) => option !== 'of' && (option !== 'from' || plants.length === 0))
   return [...plants, ...others]
     .filter(([option]) => !SAID.has(option))
-    .map(([option, text]) => `${option.replaceAll('-', ' ')} ${text}`)
+    .map(([option, text]) => optionText(option, text))
     .join(', ')
 }
 
@@ -239,15 +243,14 @@ function daysText(days: readonly IsoDay[], today: IsoDay, format: Format): strin
     : `on ${listed(words)}`
 }
 
-/** `spirit 800 ml 60%, no longer 700 ml 60%`, `day 14 Jan, no longer 10 Jan`. */
+/** `spirit 800 ml 60% (was 700 ml 60%)`, `day 14 Jan (was 10 Jan)`. */
 function changeText({ option, was, now }: EntrySaid['changes'][number], today: IsoDay, format: Format): string {
   const isDay = option === 'when'
   const said = (text: string): string => (isDay ? shortDayWords(text, today, format) : text)
-  const name = isDay ? 'day' : option.replaceAll('-', ' ')
-  return `${name} ${said(now)}, ${was === null ? 'where nothing was said' : `no longer ${said(was)}`}`
+  return `${isDay ? `day ${said(now)}` : optionText(option, now)}${was === null ? '' : ` (was ${said(was)})`}`
 }
 
-/** `strained, 930 ml at 78 % vol (corrected: measured 930 ml, no longer 390 ml)`, `shaken on 1, 2 and 4 Dec`. */
+/** `strained, 930 ml at 78 % vol. Corrected: measured 930 ml (was 390 ml)`, `shaken on 1, 2 and 4 Dec`. */
 export function entryText(
   { happening, days, changes, today }: EntrySaid & { readonly today: IsoDay },
   format: Format,
@@ -255,7 +258,7 @@ export function entryText(
   const what = whatText(happening, format)
   const text = days.length > 1 ? `${what} ${daysText(days, today, format)}` : what
   if (changes.length === 0) return text
-  return `${text} (corrected: ${changes.map((change) => changeText(change, today, format)).join('; ')})`
+  return `${text}. Corrected: ${changes.map((change) => changeText(change, today, format)).join(', ')}`
 }
 
 /** `3 · 9 Dec`, `4–16`. */

@@ -31,10 +31,10 @@ const cannotFollow = ({ jar, did, stage, first, day }: CannotFollow, format: For
     return `No more shaking: ${jar} was strained${when}. Nothing was recorded.`
   }
   if (did === 'taken_out' && stage !== 'emptied' && stage !== 'discarded') {
-    return `${jar} is strained, so there's nothing left in it to lift out.`
+    return `${jar} is strained, so there’s nothing left in it to lift out.`
   }
   if ((did === 'parted' || did === 'poured_in') && stage !== 'emptied' && stage !== 'discarded') {
-    return `${jar} was bottled${when}, so I can't pour it from jar to jar any more.`
+    return `${jar} was bottled${when}, so I can’t pour it from jar to jar any more.`
   }
   if (did === 'started') return `You already started ${jar}${when}. What else could this one be called?`
   if (stage === 'emptied' || stage === 'discarded') {
@@ -67,8 +67,8 @@ const oneOf = (names: readonly string[]): string => {
 /** What was wrong with what was said of a jar. */
 export const jarProblems = {
   cannot_follow: cannotFollow,
-  pour_too_much: ({ jar, volumeMl }, format) => `There's only about ${format.pour(volumeMl.value)} in ${jar}.`,
-  split_all: ({ jar }) => `That's all there is in ${jar}. Pour less of it into the new jar.`,
+  pour_too_much: ({ jar, volumeMl }, format) => `There’s only about ${format.pour(volumeMl.value)} in ${jar}.`,
+  split_all: ({ jar }) => `That’s all there is in ${jar}. Pour less of it into the new jar.`,
   pour_same_jar: ({ jar }) => `${jar} is already in ${jar}. Which other jar goes in?`,
   pour_where: ({ jar, other, free }) =>
     `Some of ${jar} and ${other} makes a jar of its own. Give it a name, for example into:${free}`,
@@ -78,8 +78,8 @@ export const jarProblems = {
     `${jar} has ${other} poured in, and I can only share one batch. Next time, share them before you pour them together.`,
   not_in_jar: ({ jar, typed, plants }) =>
     plants.length === 0
-      ? `There's nothing in ${jar} to lift out.`
-      : `There's no ${typed} in ${jar}. It has ${listed(plants.map(nameText))}.`,
+      ? `There’s nothing in ${jar} to lift out.`
+      : `There’s no ${typed} in ${jar}. It has ${listed(plants.map(nameText))}.`,
   no_fruit: ({ jar }) => `${jar} had no plants in it, so there’s no fruit to put sugar on.`,
   fruit_not_sugared: ({ jar }) =>
     `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: /jar sweeten ${quoted(jar)} sugar:250 g on-fruit:yes`,
@@ -109,12 +109,12 @@ export const jarProblems = {
     const pour = (ml: number): string => vesselText(ml, format)
     return sizesMl.length === 0
       ? `${jar} isn’t in bottles yet. Once it is: /jar bottle ${jar} bottles:3 x 500 ml`
-      : `${jar} has no bottles of ${pour(volumeMl)}, only of ${either(sizesMl.map(pour))}. How many of which?`
+      : `${jar} has no bottles of ${pour(volumeMl)}, only of ${either(sizesMl.map(pour))}. Which ones, and how many?`
   },
   bottles_not_left: ({ jar, left, volumeMl }, format) =>
     left === 0
-      ? `${jar} has none left of ${vesselText(volumeMl, format)}. Was one counted twice? See /jar show ${jar}`
-      : `${jar} has only ${left} left of ${vesselText(volumeMl, format)}. How many was it?`,
+      ? `There are no ${vesselText(volumeMl, format)} bottles of ${jar} left. Was one counted twice? See ${toShow(jar)}`
+      : `There ${left === 1 ? 'is' : 'are'} only ${left} of the ${vesselText(volumeMl, format)} bottles of ${jar} left. How many was it?`,
   no_such_jar: ({ typed, nearest, begun, several = [] }) => {
     if (begun?.line !== undefined) return `Did you mean ${begun.name}? Type: ${begun.line}`
     if (begun) return `You have no jar “${typed}”. Did you mean ${begun.name}?`
@@ -169,7 +169,7 @@ export const jarProblems = {
   none_to_shake: () => 'Nothing is steeping, so there’s nothing to shake.',
   nothing_to_correct: ({ jar, seq, options }) => {
     const said = either(options.map((option) => `${option}:`))
-    return `${seq === null ? `Nothing about ${jar}` : `Entry ${seq} of ${jar}`} has ${seq === null ? said : `no ${said}`}. See what there is: ${toShow(jar)}`
+    return `${seq === null ? `No entry of ${jar}` : `Entry ${seq} of ${jar}`} has ${seq === null ? said : `no ${said}`}. See what there is: ${toShow(jar)}`
   },
   compare_two: ({ typed }) => `“${typed}”: which two are those? Join them with a +, like compare:lemon + walnut.`,
 } satisfies Written<JarProblems>

@@ -12,7 +12,7 @@ import { cookName, plantName } from './cook-names.ts'
 import { didWords, untilText, waterText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
 import { nextText, tasksText } from './jar-tasks.ts'
-import { capital, counted, countWord, listed, monthText, plural, shortDayWords } from './phrases.ts'
+import { capital, counted, countWord, firstNames, listed, monthText, plural, shortDayWords } from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import { daysText, nameText, noteText, plantInText, spiritText, sweeteningTexts, vesselText } from './words.ts'
 
@@ -34,6 +34,9 @@ const expectedText = ({ amount, abvPercent }: Expected, format: Format): string 
     ...(abvPercent === null ? [] : [format.spread.strength(abvPercent)]),
   ].join(' at ')
 }
+
+/** From so many on the rest is counted. */
+const MOST_NAMES = 6
 
 /** What is unusual about a step that was recorded all the same. */
 const unusualNotes = {
@@ -58,12 +61,12 @@ const unusualNotes = {
 /** How what was strained becomes clear. */
 const CLEARING: Readonly<Record<Clearing, string>> = {
   filter_before_syrup:
-    "If there are bits in it, pour it through a coffee filter before the syrup goes in, covered and away from flames. Tell me what's left, and I'll work out the syrup again.",
+    'If there are bits in it, pour it through a coffee filter before the syrup goes in, covered and away from flames. Tell me what’s left, and I’ll work out the syrup again.',
   stand_then_rack: 'Let it stand somewhere cold for a week, then pour the clear part off what has sunk.',
   rest_then_rack:
     'If it turns hazy, leave it somewhere cold for two weeks, then pour the clear part off. Only the rest needs a filter.',
   leave_cloudy:
-    "If it turns cloudy, that's oil from the peel or the anise: harmless. Don't filter it out, the flavour goes with it.",
+    'If it turns cloudy, that’s oil from the peel or the anise: harmless. Don’t filter it out, the flavour goes with it.',
 }
 
 /** What goes in at once, without the plants of later days. */
@@ -115,15 +118,21 @@ const spiritIn = ({ spirits }: Started, format: Format): readonly string[] =>
     return `${much} of ${format.round.strength(abvPercent)} spirit`
   })
 
-/** `peel of 10 lemons and 1 l of 95 % spirit`. */
+/** Of more things the liquids are a sentence of their own. */
+const MOST_THINGS = 3
+
+/** `In the jar: peel of 10 lemons and 1 l of 95 % spirit.` */
 const startedWith = (started: Started, format: Format): string => {
   const { plants, waterG, sweetenings } = firstDay(started)
-  return listed([
-    ...plants.map((plant) => plantInText(plant, format)),
+  const solids = plants.map((plant) => plantInText(plant, format))
+  const rest = [
     ...spiritIn(started, format),
     ...(waterG.value > 0 ? [waterText(waterG, format)] : []),
     ...sweeteningTexts(sweetenings, format),
-  ])
+  ]
+  return solids.length + rest.length <= MOST_THINGS
+    ? `In the jar: ${listed([...solids, ...rest])}.`
+    : `In the jar: ${listed(solids)}. Over them: ${listed(rest)}.`
 }
 
 /** `2 to 6 hours`. */
@@ -180,7 +189,7 @@ const stirText = (
 /** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
 export const stepHeadlines = {
   jar_started: ({ name, day, started }, format) =>
-    `${name} ${isText(day)} started${onDayText(day, format)}: ${startedWith(started, format)}.`,
+    `${name} ${isText(day)} started${onDayText(day, format)}. ${startedWith(started, format)}`,
   jar_start_days: startDaysText,
   jar_recorded: recordedText,
   jar_next_is: ({ tasks, today }, format) => nextText(tasks, today, format),
@@ -199,9 +208,9 @@ export const stepHeadlines = {
   jar_combined: ({ names: [first, second], into, volumeMl }, format) =>
     `Done: ${first} and ${second} are together in “${into}”, about ${format.pour(volumeMl.value)}.`,
   jar_renamed: ({ before, name }) => `“${before}” is now “${name}”.`,
-  jar_all_shaken: ({ names, day }, format) => `Shaken${onDayText(day, format)}: ${listed(names)}.`,
+  jar_all_shaken: ({ names, day }, format) => `Shaken${onDayText(day, format)}: ${firstNames(names, MOST_NAMES)}.`,
   jar_all_put_off: ({ names, ...until }, format) =>
-    `No reminders until ${untilText(until, format)} for ${listed(names)}.`,
+    `No reminders until ${untilText(until, format)} for ${firstNames(names, MOST_NAMES)}.`,
   jar_already: ({ names, kind, day }, format) =>
     `${listed(names)} ${plural(names.length, 'is', 'are')} already down as ${didWords[kind]}${day === null ? '' : onDayText(day, format)}. Nothing changed.`,
   jar_open_since: ({ name, day }, format) =>
@@ -217,7 +226,7 @@ export const stepHeadlines = {
   jar_undone: ({ name, happening, day }, format) => undoneText(name, happening, onDayText(day, format), format),
   jar_all_undone: ({ names, happening }, format) => undoneText(listed(names), happening, '', format),
   jar_kept_after_all: ({ names }) =>
-    `That was kept after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven't written it twice. If you did it again, say it once more.`,
+    `That was kept after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven’t written it twice. If you did it again, say it once more.`,
   jar_undone_before: ({ names }) => `That’s already undone for ${listed(names)}. Nothing changed.`,
   jar_undo_held: ({ names }) => `Something newer is on record for ${listed(names)}, so I undid nothing.`,
   jar_gone: ({ name }) => `${name} is deleted.`,
@@ -242,7 +251,7 @@ const dissolved = (plants: HiddenStrength['plants'], isSweetened: boolean): stri
 /** What a number goes back to. */
 const from = {
   measured: 'as you measured',
-  computed: 'computed from what you measured',
+  computed: 'worked out from what you measured',
   estimated: 'estimated',
 } as const
 

@@ -21,13 +21,11 @@ export const dutyVerbs: Readonly<Record<DutyKind, { readonly todo: string; reado
 const MOST_NAMES = 4
 
 /** `shake lemon and walnut`, `walnut is ready`. */
-export function askedText({
-  duty,
-  names,
-  isTooStrong = false,
-  also = [],
-}: AskedTask & { readonly also?: readonly DutyKind[] }): string {
-  const jars = firstNames(names, MOST_NAMES)
+export function askedText(
+  { duty, names, isTooStrong = false, also = [] }: AskedTask & { readonly also?: readonly DutyKind[] },
+  most = MOST_NAMES,
+): string {
+  const jars = firstNames(names, most)
   if (duty === 'ready' && isTooStrong) return `${jars} ${plural(names.length, 'has', 'have')} rested`
   if (duty === 'ready') return `${jars} ${plural(names.length, 'is', 'are')} ready to drink`
   if (duty === 'drink') return `drink ${jars}, while ${plural(names.length, 'it’s', 'they’re')} at its best`
@@ -51,12 +49,21 @@ function momentText({ day, atMinutes }: TaskMoment, today: IsoDay, format: Forma
   return atMinutes === null ? on : format.moment(dayFromIso(day), atMinutes, `${on} at ${isoTime(atMinutes)}`)
 }
 
+/** Where several jobs stand in one sentence. */
+const FEW_NAMES = 2
+
 /** Of more kinds the rest is left to the table. */
 const MOST_KINDS = 3
 
+/** `shake lemon and plum, strain walnut and more`. */
+export function jobsText(asked: readonly AskedTask[]): string {
+  const texts = asked.map((each) => askedText(each, FEW_NAMES))
+  return texts.length <= MOST_KINDS ? texts.join(', ') : `${texts.slice(0, MOST_KINDS).join(', ')} and more`
+}
+
 /** `strain ginger and taste basil on 3 December`. */
 export function comingText({ asked, ...moment }: ComingTasks, today: IsoDay, format: Format): string {
-  const texts = ofSameJars(asked).map((each) => askedText(each).replace(/ to drink$/, ''))
+  const texts = ofSameJars(asked).map((each) => askedText(each, FEW_NAMES).replace(/ to drink$/, ''))
   const named = texts.length <= MOST_KINDS ? texts : [...texts.slice(0, MOST_KINDS), 'more']
   return `${listed(named)} ${momentText(moment, today, format)}`
 }
@@ -71,7 +78,7 @@ interface TaskContext {
 /** `strain by 9 Dec`, `taste daily until then`, `shake today`, `strain, 7 days late`. */
 function taskText({ kind, sinceDay, byDay, state, isTooStrong }: TaskSaid, said: TaskContext): string {
   const { tasks, today, format } = said
-  if (kind === 'ready') return isTooStrong === true ? 'rested, not to be drunk neat' : 'ready to drink'
+  if (kind === 'ready') return isTooStrong === true ? 'rested, but not to drink neat' : 'ready to drink'
   if (state === 'overdue') {
     const late = daysBetween(dayFromIso(today), dayFromIso(byDay ?? sinceDay))
     return late > 0 ? `${dutyVerbs[kind].todo}, ${daysWords(late)} late` : `${dutyVerbs[kind].todo} now`
@@ -99,10 +106,10 @@ function comingTasksText(coming: readonly TaskSaid[], today: IsoDay, format: For
   })
 }
 
-/** What a jar asks for in one line, the most pressing first: `strain by 9 Dec; taste, shake`. */
+/** What a jar asks for in one line, the most pressing first: `strain by 9 Dec, taste, shake`. */
 export function tasksText(all: readonly TaskSaid[], today: IsoDay, format: Format): string {
   const coming = all.filter(({ state }) => state === 'coming')
-  if (coming.length > 0) return comingTasksText(coming, today, format).join('; ')
+  if (coming.length > 0) return comingTasksText(coming, today, format).join(', ')
   return openTasksText(all, today, format)
 }
 
@@ -111,8 +118,8 @@ function openTasksText(tasks: readonly TaskSaid[], today: IsoDay, format: Format
   const pressing = tasks
     .filter((task) => !isOfToday(task, today))
     .map((task) => taskText(task, { tasks, today, format }))
-  if (verbs.length === 0) return pressing.join('; ')
-  return pressing.length === 0 ? `${listed(verbs)} today` : [...pressing, verbs.join(', ')].join('; ')
+  if (verbs.length === 0) return pressing.join(', ')
+  return pressing.length === 0 ? `${listed(verbs)} today` : [...pressing, verbs.join(', ')].join(', ')
 }
 
 /** When a task wants to be done, after what it is: `today`, `now`, `by 1 October`, `on 8 September`. */

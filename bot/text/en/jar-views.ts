@@ -110,7 +110,7 @@ export const listSentences = {
         padded(dayOfText(values), USUAL_DAY),
         [danger === null ? '' : `! ${dangerWords[danger]}`, tasksText(tasks, today, format)]
           .filter((text) => text !== '')
-          .join('; '),
+          .join('. '),
       ]
       return parts.join(' ').trimEnd()
     },
@@ -125,15 +125,15 @@ export const listSentences = {
     jars_finished: ({ count }) =>
       `${capital(countWord(count))} finished ${plural(count, 'jar is', 'jars are')} in your notebook: /notebook`,
     jars_set_aside: ({ file, day }, format) => {
-      const kept = `I couldn't read your jars and settings, so I began a new file. The old one is kept${file === null ? '' : ` as ${file}`}.`
+      const kept = `I couldn’t read your jars and settings, so I’ve started a new file. The old one is kept${file === null ? '' : ` as ${file}`}.`
       return day === null
         ? kept
         : file === null
-          ? `${kept} The copy of ${format.day(dayFromIso(day))} still holds jars: whoever runs me can put it back.`
-          : `${kept} The copy of ${day} still holds jars. To have it back, end me and type: npm run doctor -- restore local ${day}`
+          ? `${kept} The copy of ${format.day(dayFromIso(day))} still has jars. Whoever runs me can bring it back.`
+          : `${kept} The copy of ${day} still has jars. To bring it back, close me and type: npm run doctor -- restore local ${day}`
     },
     jars_unsent: ({ asked, today }, format) =>
-      `I could not send: ${asked.map((each) => `${askedText(each)} (${shortDayWords(each.day, today, format)})`).join('; ')}. /reminders chooses another place.`,
+      `I couldn’t send: ${asked.map((each) => `${askedText(each)} (${shortDayWords(each.day, today, format)})`).join(', ')}. To choose another place: /reminders`,
     jars_paused: ({ until, today }, format) =>
       until === ENDLESS
         ? 'I’ve stopped reminding you. To start again: /reminders pause-until:off'
@@ -145,7 +145,7 @@ export const listSentences = {
     jars_shaken: ({ count }) => (count === 1 ? 'Shaken' : 'All shaken'),
   },
 } satisfies Feature<ListMessages>
-const sources = { measured: 'measured', computed: 'computed from what you measured', estimated: 'estimated' } as const
+const sources = { measured: 'measured', computed: 'worked out from what you measured', estimated: 'estimated' } as const
 
 const sourced = (text: string, { source }: Sourced): string => `${text}, ${sources[source]}`
 
@@ -169,7 +169,7 @@ export const showSentences = {
     jar_best: () => 'Best until',
     jar_planned: () => 'Planned',
     jar_rating: () => 'Rating',
-    jar_taken_back: () => 'Taken back',
+    jar_taken_back: () => 'Undone',
     jar_entry: (values, format) => entryNumber(values, format),
   },
 
@@ -227,10 +227,10 @@ const batchText = (batch: WholeNotebookBatch, format: Format): string => {
             ...sweetText(made.sugarGPerL, format),
           ].join(', '),
         ]),
-    ...ratingText(rating).map((text) => `${text} of 5`),
+    ...ratingText(rating).map((text) => capital(`${text} of 5`)),
     ...notes.map(noteText),
   ]
-  return sentences.join('; ')
+  return sentences.join('. ')
 }
 
 /** What `/notebook` says. */
@@ -240,7 +240,7 @@ export const notebookSentences = {
       const [now, past] = [running === 0 ? [] : [`${running} running`], finished === 0 ? [] : [`${finished} finished`]]
       return `Your batches, the newest first: ${[...now, ...past].join(', ')}.`
     },
-    notebook_empty: () => 'Nothing is in the notebook yet; /jar start begins the first batch.',
+    notebook_empty: () => 'Nothing in your notebook yet.',
   },
 
   rows: {
@@ -263,7 +263,7 @@ export const notebookSentences = {
   },
 
   notes: {
-    notebook_short: () => '/jar show and a name tells the whole story of one batch.',
+    notebook_short: () => 'For one batch in full: /jar show and its name',
   },
 
   actions: {
@@ -290,7 +290,7 @@ function shortened(text: string): string {
 const close = ({ isClose }: ComparedDoubt): string => (isClose ? ' (too close to tell)' : '')
 const verdict = ({ names, ratings: [one, other] }: ComparedBatches): string => {
   const [first, second] = names.map(called)
-  if (one === null && other === null) return 'Neither is rated yet, so I cannot say which you liked better.'
+  if (one === null && other === null) return 'Neither is rated yet, so I can’t say which you liked better.'
   if (one === null || other === null) return `Only ${one === null ? second : first} is rated: ${one ?? other} of 5.`
   if (one === other) return `You liked ${first} and ${second} alike: ${one} of 5.`
   return one > other
@@ -303,7 +303,7 @@ export const compareSentences = {
   headlines: {
     compared: (values) => {
       const names = values.names.map(called).join(' | ')
-      return `${verdict(values)} ${values.count === 0 ? 'Nothing that I know of differed.' : `What differed, ${names}:`}`
+      return `${verdict(values)} ${values.count === 0 ? 'I know of no difference.' : `What differed, ${names}:`}`
     },
   },
 
@@ -315,7 +315,7 @@ export const compareSentences = {
     },
     compare_jar_water: () => 'Water in the jar',
     compare_jar_sugar: () => 'Sugar in the jar',
-    compare_begun: () => 'Begun',
+    compare_begun: () => 'Started',
     compare_planned: () => 'Planned for',
     compare_days: () => 'Steeped',
     compare_strength: () => 'Strength',

@@ -33,10 +33,10 @@ function stockText({ volumeMl, filled, given, opened, left }: StockOf, format: F
 export const bottlesText = {
   summary: 'Bottles left, given away, opened',
   options: {
-    jar: 'Which jar they’re of; left out, the whole shelf',
+    jar: 'Which jar they’re from. Leave it out for the whole shelf',
     given: 'Bottles you gave away: 2, or 1 x 200 ml',
     opened: 'Bottles you opened: 1',
-    when: 'The day, if it was not today: yesterday, Saturday, 24 December',
+    when: 'The day, if it wasn’t today: yesterday, Saturday, 24 December',
   },
   examples: ['/bottles'],
 }
@@ -56,12 +56,12 @@ export const keepingSentences = {
     },
     keeping_not_known: ({ abvPercent }, format) =>
       abvPercent === null
-        ? 'How long it’s at its best nobody has measured. How strong is it? Add strength:.'
-        : `Shut, dark and cool it doesn’t spoil at ${format.strength(abvPercent)}. How long it’s at its best nobody has measured.`,
+        ? 'Nobody has measured how long it’s at its best. How strong is it? Add strength:.'
+        : `Shut, dark and cool it doesn’t spoil at ${format.strength(abvPercent)}. Nobody has measured how long it’s at its best.`,
     keeping_fridge: ({ abvPercent }, format) =>
       `Keep it in the fridge and drink it within weeks: at ${format.strength(abvPercent)} it may ferment.`,
     keeping_not: ({ abvPercent }, format) =>
-      `It doesn’t keep as it is: at ${format.strength(abvPercent)} it ferments. Fridge today, and bring it up.`,
+      `It doesn’t keep as it is: at ${format.strength(abvPercent)} it ferments. Put it in the fridge today, and make it stronger.`,
   },
   notes: {
     bottles_stock: ({ name, stock, bestUntil }, format) => {
@@ -70,7 +70,7 @@ export const keepingSentences = {
       return `${name}: ${sizes}.${best}`
     },
     keeping_opened: ({ fromMonths, toMonths }) =>
-      `Opened, ${fromMonths === toMonths ? `${toMonths} months at most` : `${fromMonths} to ${toMonths} months`}, sooner half empty. Pour the rest into a smaller bottle.`,
+      `Opened: ${fromMonths === toMonths ? `${toMonths} months at most` : `${fromMonths} to ${toMonths} months`}, less when half empty. Pour the rest into a smaller bottle.`,
     keeping_decides: ({ id }) => `The ${plantName(id)} goes first.`,
     keeping_safe: ({ abvPercent }, format) =>
       `That’s taste and colour. At ${format.strength(abvPercent)} nothing spoils it while it’s shut.`,
@@ -80,17 +80,17 @@ export const keepingSentences = {
       'Sugar hardly matters to it: at 30 °C half of a sour cherry’s red was gone in 6 weeks with sugar, in 7 without.',
     keeping_weak: () => `It’s weaker than ${KEEPS_ABV_PERCENT} %, so I give it no longer than that.`,
     keeping_cream: () =>
-      'Cream: mix pasteurised or UHT cream in a jug, cold, keep it in the fridge, use it within two days. Egg I don’t plan, and no waiting makes raw egg safe.',
+      'For cream, mix pasteurised or UHT cream in a jug, cold. Keep it in the fridge and use it within two days. I don’t plan egg: no amount of waiting makes raw egg safe.',
     keeping_say_more: () => 'How strong is it? Add strength:, and sweetness: if you know it.',
     keeping_evidence: ({ trust, source }) => `How that’s known: ${trustNamed[trust]}, ${source}.`,
     keeping_units: ({ units, abvPercent, sugarGPerL }, format) =>
-      `${format.strength(abvPercent)} and ${format.sweetness(sugarGPerL)} come to ${format.number(units, 0)} Delle units. Under 75 it’s expected to ferment, over 85 it’s not. That says nothing of mould, cream or egg.`,
+      `${format.strength(abvPercent)} and ${format.sweetness(sugarGPerL)} come to ${format.number(units, 0)} Delle units. Under 75 it’s expected to ferment, over 85 it’s not. That says nothing about mould, cream or egg.`,
   },
   actions: {
     bottles_all_gone: () => 'If that was all of it',
     bottles_label: () => 'Its label',
   },
   cautions: {
-    keeping_low_acid: () => 'Garlic or vegetables: only over 20 % from first to last day, and never with oil.',
+    keeping_low_acid: () => 'Garlic or vegetables: only over 20 % from the first day to the last, and never with oil.',
   },
 } satisfies Feature<KeepingMessages>

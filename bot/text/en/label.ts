@@ -233,7 +233,7 @@ export const labelSentences = {
           ? `strength (±${format.give.strength(values.abvPercent)})`
           : `sugar (±${format.give.sweetness(values.invertGPerL)})`,
       )
-      return `Too near a limit to be sure of: ${listed(words)}. Keep away from the edge, or have it measured.`
+      return `Too near a limit to be sure: ${listed(words)}. Stay clear of it, or have it measured.`
     },
   },
 
@@ -273,7 +273,7 @@ export const labelSentences = {
     for_guests: (of) => `Write on every bottle${of.allergens.length === 0 ? '' : ' too'}: “${adviceAndKeepAway(of)}”`,
     not_for_sale: () =>
       'Meant for your own table. Selling a bottle, raffling it or giving it for money needs a licence, and duty paid, nearly everywhere:' +
-      ' ask your authority before you do.',
+      ' ask your local authority first.',
   },
 } satisfies Feature<LabelMessages>
 

@@ -19,12 +19,12 @@ const within = ({ abvPercent, sugarGPerL }: GaugedLiqueur, format: Format): stri
 export const measureText = {
   summary: 'How strong and sweet a finished liqueur is: by instruments, or by its recipe',
   options: {
-    jar: 'One of your jars, which keeps it as its measurement. Alone: what its recipe says',
+    jar: 'One of your jars: I’ll record what you measured. Alone: what its recipe says',
     brix: 'What a refractometer shows in it: 26.5, or 26.5 at 24 C',
     hydrometer: 'What a hydrometer shows in it: 1.035, 8.7 Brix, 4.9 Baumé or 23%, each also at 24 C',
     before: 'What the hydrometer shows before you boil the alcohol off: 1.059',
     after: 'What it shows once boiled off and filled up again with water: 1.096',
-    sweetness: 'Its sugar, where you know it: 250 g/L',
+    sweetness: 'Its sugar, if you know it: 250 g/L',
     when: 'The day, if it wasn’t today: yesterday, Saturday, 24 December',
   },
   examples: [
@@ -67,7 +67,7 @@ export const measureSentences = {
       'Let it cool, pour it back, rinse the pan with a little water, and fill up to exactly 100 ml at 20 °C.',
     measure_if_weighed: (found, format) =>
       `Had you weighed it all instead of pouring, it’d be ${within(found, format).replace('Within ', '')}.`,
-    measure_weighing_no_help: () => 'Weighing wouldn’t tell it much better.',
+    measure_weighing_no_help: () => 'Weighing wouldn’t make it much better.',
     measure_surprising: ({ name, abvPercent }, format) =>
       `I expected ${format.spread.strength(abvPercent)}. If a number slipped: /jar undo ${name}`,
     measure_scale: () =>
@@ -93,7 +93,7 @@ export const measureProblems = {
     if (have === 'hydrometer') return `And how sweet is it? Type ${example}`
     return `And what does a hydrometer show in it? Type ${example}`
   },
-  measure_one_way: ({ example }) => `Those are two ways at once. Take one: ${example}`,
+  measure_one_way: ({ example }) => `That’s two ways at once. Use one: ${example}`,
   boiled_lighter: ({ example }) =>
-    `Without its alcohol it’s heavier, not lighter. The other way round? Type ${example}`,
+    `Without its alcohol it’s heavier, not lighter. Is it the other way round? Type ${example}`,
 } satisfies Partial<Written<ChatProblems>>

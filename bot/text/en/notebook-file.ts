@@ -1,7 +1,7 @@
 import type { Feature, Written } from '../language.ts'
 import type { FileProblems, LeftJar, WrongEntry } from '../messages/file-problems.ts'
 import type { ExportMessages } from '../messages/notebook-file.ts'
-import { counted, dayWords, listed, plural } from './phrases.ts'
+import { capital, counted, dayWords, listed, plural } from './phrases.ts'
 
 /** `1 MB` */
 const megabytes = (bytes: number): string => `${Math.round(bytes / 100_000) / 10} MB`
@@ -10,25 +10,25 @@ const megabytes = (bytes: number): string => `${Math.round(bytes / 100_000) / 10
 const quote = (name: string): string => `“${name.length > 200 ? `${name.slice(0, 199)}…` : name}”`
 
 const noNotebook: Readonly<Record<FileProblems['import_no_notebook']['why'], string>> = {
-  no_text: 'it is no text',
-  no_json: 'it is no whole JSON file, or was cut off',
-  deep: 'it is nested more deeply than one of mine',
-  other: 'it does not begin like one',
+  no_text: 'it isn’t text',
+  no_json: 'it’s not a whole JSON file, or was cut off',
+  deep: 'it’s nested deeper than any file of mine',
+  other: 'it doesn’t start like one of mine',
 }
 
 const wrongEntry: Readonly<Record<WrongEntry, (where: string | null) => string>> = {
-  part: (where) => (where === null ? 'it is not made as mine are' : `its part “${where}” is not what one can be`),
-  amount: () => 'an amount, a strength or a temperature in it is none that a kitchen has',
-  day: () => 'its days do not go together',
-  name: () => 'it gives a name that a jar cannot have',
-  plant: () => 'it has a plant that I do not know by that id',
-  long: () => 'one of its texts or lists is longer, or more was corrected, than I keep',
-  number: () => 'entries must be numbered 1, 2, 3 and so on',
-  amends: () => 'it takes back or corrects what it cannot',
-  follow: () => 'it cannot follow what stands before it',
-  running: () => 'you have as many running jars as I keep',
-  taken: () => 'a running jar has its name, and it has too many entries to be renamed',
-  room: () => 'you have as many jars as I keep',
+  part: (where) => (where === null ? 'it isn’t one of mine' : `its part “${where}” isn’t one I know`),
+  amount: () => 'an amount, strength or temperature in it can’t be right',
+  day: () => 'its days are out of order',
+  name: () => 'a jar can’t have that name',
+  plant: () => 'I don’t know one of its plants by that id',
+  long: () => 'a text, a list or its corrections are longer than I keep',
+  number: () => 'entries have to be numbered 1, 2, 3 and so on',
+  amends: () => 'it undoes or corrects an entry that can’t be changed',
+  follow: () => 'it can’t come after the entry before it',
+  running: () => 'you already have as many running jars as I keep',
+  taken: () => 'another running jar has its name, and this one has too many entries to be renamed',
+  room: () => 'you already have as many jars as I keep',
 }
 
 /** Jars that are named one by one. */
@@ -48,26 +48,26 @@ export const leftJars = (left: readonly LeftJar[]): string => {
 
 /** What is wrong with a file that somebody gave; nothing was changed then. */
 export const fileProblems = {
-  no_files_here: () => 'I can take in no file here; type the command where you can give one.',
+  no_files_here: () => 'I can’t read files here. Try it where you can attach or name one.',
   file_not_found: ({ typed, folder }) =>
-    `There is no file ${quote(typed)}; a path that does not begin with / or ~/ begins at ${folder}.`,
+    `I can’t find ${quote(typed)}. A path without / or ~/ in front starts at ${folder}.`,
   file_unreadable: ({ typed, why }) =>
     ({
-      no_file: `${quote(typed)} is no file; give the path of a .json file that /notebook export:json wrote.`,
-      rights: `I may not read ${quote(typed)}.`,
-      failed: `${quote(typed)} could not be read; try again.`,
+      no_file: `${quote(typed)} isn’t a file. Give the path of one that /notebook export:json wrote.`,
+      rights: `I’m not allowed to read ${quote(typed)}.`,
+      failed: `I couldn’t read ${quote(typed)}. Please try again.`,
     })[why],
   file_too_big: ({ name, mostBytes }) =>
-    `${quote(name)} is too big; I take in files up to ${megabytes(mostBytes)}. Nothing was changed.`,
-  file_not_fetched: ({ name }) => `${quote(name)} could not be fetched from Discord; try again. Nothing was changed.`,
+    `${quote(name)} is too big: I can read files up to ${megabytes(mostBytes)}. Nothing was changed.`,
+  file_not_fetched: ({ name }) =>
+    `I couldn’t fetch ${quote(name)} from Discord. Nothing was changed. Please try again.`,
   import_no_notebook: ({ name, why }) =>
-    `${quote(name)} is no notebook that I can take in: ${noNotebook[why]}. Give a file that /notebook export:json wrote; nothing was changed.`,
+    `I can’t read ${quote(name)} as a notebook: ${noNotebook[why]}. Give me a file that /notebook export:json wrote. Nothing was changed.`,
   import_newer: ({ version, known }) =>
-    `This file was written by a newer Larderbell (version ${version}, I know up to ${known}); bring me up to date, then take it in. Nothing was changed.`,
-  import_part: ({ where }) => `The part “${where}” of this file is not what one of mine has; nothing was changed.`,
-  import_too_many: ({ jars, most }) =>
-    `That would be ${jars} jars; I keep up to ${most}, running and done. Nothing was changed.`,
-  import_jars: ({ left }) => `I can't take in any jar of this file. ${leftJars(left)} Nothing was changed.`,
+    `A newer Larderbell wrote this file (version ${version}, I know up to ${known}). Update me, then import it again. Nothing was changed.`,
+  import_part: ({ where }) => `I don’t know the part “${where}” of this file. Nothing was changed.`,
+  import_too_many: ({ jars, most }) => `That would make ${jars} jars, and I keep up to ${most}. Nothing was changed.`,
+  import_jars: ({ left }) => `I can’t import any jar from this file. ${leftJars(left)} Nothing was changed.`,
 } satisfies Written<FileProblems>
 
 const jarsWith = ({ jars, entries }: { readonly jars: number; readonly entries: number }): string =>
@@ -82,12 +82,12 @@ export const exportSentences = {
         firstDay === lastDay
           ? `on ${dayWords(firstDay, today, format)}`
           : `from ${dayWords(firstDay, today, format)} to ${dayWords(lastDay, today, format)}`
-      return `A calendar with ${counted(count, 'reminder')} of ${counted(jars, 'jar')}, ${when}.`
+      return `A calendar with ${counted(count, 'reminder')} for ${counted(jars, 'jar')}, ${when}.`
     },
     calendar_empty: ({ isOneJar }) =>
       isOneJar
-        ? 'This jar asks for nothing more, so there is nothing for a calendar.'
-        : 'No jar asks for anything to come, so there is nothing for a calendar.',
+        ? 'Nothing more to do with this jar, so there’s no calendar to make.'
+        : 'Nothing is coming up, so there’s no calendar to make.',
     exported: (values) =>
       `Your notebook: ${jarsWith(values)}${values.files === 1 ? '' : `, in ${values.files} files`}.`,
     imported: (values) => {
@@ -96,29 +96,28 @@ export const exportSentences = {
         ...(added === 0 ? [] : [`${counted(added, 'jar')} added`]),
         ...(longer === 0 ? [] : [`${counted(longer, 'jar')} brought up to date`]),
       ]
-      const kept = same === 0 ? '' : `; ${counted(same, 'jar')} ${plural(same, 'was', 'were')} here already`
+      const kept = same === 0 ? '' : ` ${capital(counted(same, 'jar'))} ${plural(same, 'was', 'were')} here already.`
       return done.length === 0
         ? isSettled
-          ? `Taken in: the settings${kept}.`
+          ? `Imported: the settings.${kept}`
           : 'Everything in that file was here already, so nothing was changed.'
-        : `Taken in: ${listed(done)}, ${counted(entries, 'entry', 'entries')} in all${kept}.`
+        : `Imported: ${listed(done)}, ${counted(entries, 'entry', 'entries')} in all.${kept}`
     },
   },
 
   notes: {
     calendar_again: () =>
-      'Import it again after a change: reminders that have moved are moved there too. Those no longer needed stay until you delete them.',
-    export_json: () => 'It can be taken in again, here or where another Larderbell runs. /help notebook says how.',
+      'After a change, import it again: reminders that moved move there too. Delete by hand those you no longer need.',
+    export_json: () => 'To bring it back, here or in another Larderbell: /notebook import: and the file',
     export_json_parts: ({ files }) =>
-      `That is more than one file can hold to be taken in again: take in all ${files}, in any order.`,
+      `That’s too much for one file. To bring it back, import all ${files}, in any order.`,
     export_csv: () =>
-      'Two tables: one line for each batch, and one for each entry with everything that was recorded. An apostrophe before a sign such as = keeps a spreadsheet from reckoning with it.',
+      'Two tables: one with a line for each batch, one with a line for each entry. An apostrophe in front of a sign like = stops the spreadsheet from working it out.',
     import_renamed: ({ names }) =>
-      `Another running jar has the same name, so ${listed(names.map(([from, to]) => `${from} is now ${to}`))}.`,
-    import_left: ({ left }) =>
-      `${left.length === 1 ? 'One jar is' : `${left.length} jars are`} left out. ${leftJars(left)}`,
-    import_settings: () => 'Settings came along where you had chosen none here.',
-    import_past: () => 'What fell due before now is not said again; reminders come where they are set here.',
+      `You already have a running jar of that name, so ${listed(names.map(([from, to]) => `${from} is now ${to}`))}.`,
+    import_left: ({ left }) => `I left out ${left.length === 1 ? 'one jar' : `${left.length} jars`}. ${leftJars(left)}`,
+    import_settings: () => 'I took over settings you hadn’t chosen here.',
+    import_past: () => 'Old reminders don’t come again. New ones come to the place you chose here.',
   },
 
   actions: {
@@ -128,7 +127,7 @@ export const exportSentences = {
   files: {
     calendar_file: ({ count }) => `Calendar with ${counted(count, 'reminder')}`,
     notebook_json: ({ part, parts }) =>
-      parts === 1 ? 'Your notebook, to be taken in again' : `Your notebook, part ${part} of ${parts}`,
+      parts === 1 ? 'Your notebook, to import again' : `Your notebook, part ${part} of ${parts}`,
     csv_batches: ({ count }) => `Table of ${counted(count, 'batch', 'batches')}`,
     csv_entries: ({ count }) => `Table of ${counted(count, 'entry', 'entries')}`,
   },

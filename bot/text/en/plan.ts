@@ -67,9 +67,17 @@ export const fillsText = (
 /** A teaspoon stays in the jug. */
 const LEAST_LEFT_ML = 5
 
+/** Of more things the liquids are a sentence of their own. */
+const MOST_BOUGHT = 5
+
 /** First lines of a plan: what to buy, what it makes. */
 const planHeadlines = {
-  plan: (values, format) => `Buy ${buyText(values, format)}.`,
+  plan: (values, format) => {
+    const { spirits, plants, sweetenings } = values
+    if (plants.length + spirits.length + sweetenings.length <= MOST_BOUGHT) return `Buy ${buyText(values, format)}.`
+    const none = { spirits: [], plants: [], sweetenings: [] }
+    return `Buy ${buyText({ ...none, plants }, format)}. You’ll also need ${buyText({ ...none, spirits, sweetenings }, format)}.`
+  },
   plan_makes: (values, format) => {
     const { abvPercent, ready, start } = values
     const when = ready === null ? '' : ` Ready in ${format.day(ready, partOfMonth(ready, start))}.`
@@ -143,7 +151,8 @@ const planCells = {
       `${aboutVolume(waterMl, format)} ${fillerName(filler)}`,
     ]
     const cloudy = isCloudy ? ' It clouds.' : ''
-    if (sugarG.value === 0 && waterMl.value === 0) return 'Nothing to add: it’s sweet and strong as it should be.'
+    if (sugarG.value === 0 && waterMl.value === 0)
+      return 'Nothing to add: it’s already as sweet and strong as you want it.'
     if (syrupG !== null) return `Stir in cooled syrup: ${sugar} in ${water}.${cloudy}`
     if (sugarG.value === 0) return `Stir in ${water}.${cloudy}`
     if (waterMl.value === 0) return `Stir in ${sugar}. Shake daily until it’s gone.`
@@ -198,16 +207,16 @@ export const planNotes = {
     return `I’ve gone for ${gone.join(', ')}${why}.`
   },
   plan_form_taken: ({ forms }) =>
-    `I’ve taken ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} as ${state}`))}. If not, say so.`,
+    `I’ve assumed ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} ${areWord(id)} ${state}`))}. If not, say so.`,
   plan_corrected: ({ ids }) => `I’ve read that as ${areThese(ids)}.`,
-  plan_days_said: (usual) => `The days are yours. Usual for these plants: ${spanWords(usual)}. Taste as it goes.`,
-  plan_zest: () => 'Fruit vary a lot: weigh the peel if you can, and plan with grams.',
+  plan_days_said: (usual) => `The days are yours. Most steep these plants ${spanWords(usual)}. Taste as it goes.`,
+  plan_zest: () => 'Fruit varies a lot: weigh the peel if you can, and plan with grams.',
   plan_pieces: () => 'Pieces vary too: weigh them if you can, and plan with grams.',
   plan_typical: ({ ids }) => `I’ve used the usual amount of ${areThese(ids)} for that much spirit.`,
   plan_more_than_usual: ({ id, gPerL, limitGPerL }, format) =>
     `That’s a lot of ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use up to ${perLitre(limitGPerL, format)}. Taste early.`,
   plan_less_than_usual: ({ id, gPerL, limitGPerL }, format) =>
-    `That’s little ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use ${perLitre(limitGPerL, format)} or more. It will be faint.`,
+    `That’s not much ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use ${perLitre(limitGPerL, format)} or more. It will be faint.`,
   plan_far_off: ({ plant, usualG }, format) => {
     const share = plant.massG.value / usualG
     const times =
@@ -228,7 +237,7 @@ export const planNotes = {
       : `Stronger spirit suits ${plantName(id)} better (${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} %).`,
 
   plan_hurried_rest: ({ restDays }) =>
-    `That leaves ${counted(restDays, 'day')} to rest: it will taste harsh, and better later.`,
+    `That leaves ${counted(restDays, 'day')} to rest: it will taste harsh at first, and better later.`,
   plan_hurried_steep: ({ restDays }) =>
     `That leaves a short steep and ${counted(restDays, 'day')} to rest. Taste before you strain, and expect it faint and harsh.`,
   plan_latest_start: ({ day }, format) => `Start by ${format.day(day)} to make it.`,
@@ -251,7 +260,7 @@ export const planNotes = {
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
   plan_adjust: () =>
     'Sugar is already in, so don’t trust a hydrometer. When you strain, just measure how much there is.',
-  plan_measure: () => 'Those amounts are expected ones. Measure what you strain and you get the exact ones.',
+  plan_measure: () => 'Those amounts are estimates. Measure what you strain and I’ll give you the exact ones.',
   plan_no_syrup: cautions.syrup_too_thick,
   plan_sugar_alone: cautions.sugar_alone,
   plan_care: ({ bulky }) => `Keep every plant under the liquid${bulky ? ': press the leaves down' : ''}.`,
@@ -267,7 +276,7 @@ export const planNotes = {
   plan_green: () => 'The green fades to olive-brown. Dark and cold slows it, and it fades fastest near 40 %.',
   plan_spent: ({ keptBackMl, rinse }, format) =>
     `The strained plants keep about ${format.volume(keptBackMl)} of strong liquid.` +
-    `${rinse === null ? '' : ` Rinse them with a little of the ${rinse === 'syrup' ? 'syrup’s ' : ''}water and count it.`}` +
+    `${rinse === null ? '' : ` Rinse them with a little of the ${rinse === 'syrup' ? 'syrup ' : ''}water to get more of it out.`}` +
     ' A second steep is weaker and needs its own jar. Bin them away from flames, children and pets.',
   plan_water: () => 'Use soft or filtered water: hard water can leave a haze.',
   plan_estimates: ({ memoryIds }) =>
@@ -337,7 +346,7 @@ const planUnknownNotes = {
     `I don’t know how wet it is, so I used 0 to ${format.plain(waterPercent, 0)} % of water and` +
     ` ${format.plain(keptMinMlPerG, 1)} to ${format.plain(keptMaxMlPerG, 1)} ml kept by each gram (estimated). The ± covers that.` +
     ' Its own sugar isn’t counted.',
-  plan_unknown_days: () => 'How long do you steep it? Say it with days:, and I’ll name the day to strain.',
+  plan_unknown_days: () => 'How long do you steep it? Add days: and I’ll tell you when to strain.',
 } satisfies Part<PlanMessages['notes']>
 
 /** What `/plan` says. */

@@ -206,7 +206,7 @@ export const productFileWords = (file: ProductFile, format: Format): string => {
     ...(drinkPercent === null ? [] : [`${within(drinkPercent, format)} % vol in the drink`]),
     ...(sugarGPerL === null ? [] : [`${within(sugarGPerL, format)} g/L of sugar`]),
   ]
-  const other = dose === null ? '' : ' That is per litre of drink, not of spirit as above.'
+  const other = dose === null ? '' : ' That’s per litre of drink, not of spirit as above.'
   return `The file of ${drinks[file.id]} asks for ${listed(asked)}.${other}`
 }
 
@@ -219,7 +219,7 @@ export const preparationWords: { readonly [Key in Preparation]: string } = {
   bought_root_scrub_slice: 'Buy the root, scrub it and slice it.',
   break_blades_weigh: 'Break the blades up and weigh them.',
   bruise_and_slice: 'Bruise it and slice it.',
-  buy_food_grade: 'Buy it where it is sold as food.',
+  buy_food_grade: 'Buy it where it’s sold as food.',
   buy_from_food_shop: 'Buy it in a food shop.',
   carries_bergamot: 'It brings bergamot along, so go easy on other peel.',
   check_picking_rules: 'Ask what may be picked where you are.',
@@ -234,7 +234,7 @@ export const preparationWords: { readonly [Key in Preparation]: string } = {
   crush_lightly: 'Crush it lightly.',
   cultivated_fronds: 'Use fronds from a garden or a shop.',
   cultivated_only: 'Use it grown in a garden, not picked in the mountains.',
-  cut_off_white_heel: 'Cut off the white heel of each petal: it is bitter.',
+  cut_off_white_heel: 'Cut off the white heel of each petal: it’s bitter.',
   cut_root_not_extract: 'Use the cut root, not an extract.',
   dark_cold_strain_early: 'Keep the jar dark and cold, and strain early.',
   discard_bruised: 'Throw out bruised fruit.',
@@ -285,7 +285,7 @@ export const preparationWords: { readonly [Key in Preparation]: string } = {
   never_other_elder_parts: 'No other part of the elder goes in.',
   never_pennyroyal: 'Never use pennyroyal instead.',
   never_plain_buckthorn: 'Use sea buckthorn, never plain buckthorn.',
-  never_ponderosa_in_pregnancy: 'Never use ponderosa pine, and none at all in pregnancy (from memory).',
+  never_ponderosa_in_pregnancy: 'Never use ponderosa pine, and none at all in pregnancy.',
   never_potted_azalea: 'Use ling heather, and no rhododendron or azalea with it.',
   never_powder_or_decorative: 'Never use powder, or stars sold for decoration.',
   never_savin: 'Never use savin or another garden juniper.',

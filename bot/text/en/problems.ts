@@ -25,7 +25,7 @@ const questions: { readonly [Key in Wanted]: string } = {
   amount: 'How much?',
   sugar: 'How much?',
   sweetener: 'What sweetens it?',
-  filler: 'What goes in for the water?',
+  filler: 'What goes in instead of water?',
   strength: 'How strong?',
   sweetness: 'How sweet?',
   temperature: 'How warm?',
@@ -125,10 +125,10 @@ export const quantityProblems = {
   bad_number: ({ typed, number, line }) =>
     `I can’t read ${inQuotes(number)}${number === typed ? '' : ` in ${inQuotes(typed)}`} as a number. ${tryIt(line, '1.5')}`,
   exponent_number: ({ typed, wanted, line }) =>
-    `Could you write the number in ${inQuotes(typed)} out? ${forExample(line, examples[wanted])}`,
+    `Could you write out the number in ${inQuotes(typed)}? ${forExample(line, examples[wanted])}`,
   negative_number: ({ typed, wanted, line }) =>
     `${inQuotes(typed)} is below zero. ${questions[wanted]} ${forExample(line, examples[wanted])}`,
-  no_unit: ({ typed, wanted, line }) => `${inQuotes(typed)} of what unit? ${forExample(line, examples[wanted])}`,
+  no_unit: ({ typed, wanted, line }) => `${inQuotes(typed)} of what? ${forExample(line, examples[wanted])}`,
   unknown_unit: ({ typed, unit, wanted, line }) =>
     `I don’t know ${inQuotes(unit)}${unit === typed ? '' : ` in ${inQuotes(typed)}`}. ${questions[wanted]} ${forExample(line, examples[wanted])}`,
   wrong_kind: ({ typed, got, wanted, line }) =>
@@ -154,7 +154,7 @@ export const quantityProblems = {
   other_water: ({ extra, line }) =>
     `I don’t know what’s in ${extra}. Would water, coffee, tea, or apple, orange or lemon juice do? ${forExample(line, '500 ml apple juice')}`,
   one_sweetener: ({ typed }) => `There are two sweeteners in ${inQuotes(typed)}. Which one sweetens it?`,
-  dangling_plus: ({ typed }) => `There’s nothing beside a + in ${inQuotes(typed)}. What goes there?`,
+  dangling_plus: ({ typed }) => `There’s a + with nothing next to it in ${inQuotes(typed)}. What goes there?`,
 
   two_readings: ({ typed, choices: [one, other], line }) => `Is ${inQuotes(typed)} ${one} or ${other}?${typeIt(line)}`,
   which_scale: ({ typed, choices: [brix, baume, percent], line }) =>
@@ -169,7 +169,7 @@ export const quantityProblems = {
       : `Fluid ounces (${fluid}) or a weight (${weight})?${typeIt(line)}`,
   bottle_without_size: ({ line }) => `How big is the bottle? ${forExample(line, 'spirit:700 ml 40%')}`,
   freezer_out_of_range: ({ typed }) =>
-    `${inQuotes(typed)} isn’t a freezer I know. How cold is yours? Type: /settings freezer:-18 C`,
+    `${inQuotes(typed)} isn’t a freezer’s temperature. How cold is yours? Type: /settings freezer:-18 C`,
   celsius_or_fahrenheit: ({ choices: [celsius, fahrenheit], line }) =>
     `Is that ${celsius} or ${fahrenheit}?${typeIt(line)}`,
   day_or_month: ({ typed, days }) =>
@@ -270,7 +270,7 @@ export const chatProblems = {
   glass_of_jar: () => 'Which jar was in that glass? Add jar: and its name.',
   glass_how_much: () => 'How much was in the glass? Add glass:50 ml.',
   glass_of_what: () => 'What did you stir into the glass? Add glass-sugar:4 g, glass-water: or glass-spirit:.',
-  glass_or_wish: ({ option }) => `The glass tells me what it’s to become. Leave out ${option}:.`,
+  glass_or_wish: ({ option }) => `The glass already tells me what you want. Leave out ${option}:.`,
   glass_one_sugar: () => 'One kind of sugar in the glass, please.',
   glass_one_spirit: () => 'One spirit in the glass, please, with its strength.',
   jar_or_infusion: ({ option }) => `jar: already tells me the infusion. Leave out ${option}:.`,
@@ -355,9 +355,9 @@ export const planProblems = {
     `That’s too little spirit: ${format.mass({ value: plantsG, plusMinus: plantsG * 0.02 })} of fruit would soak up nearly all of it.` +
     ` Use about ${format.volume({ value: enoughMl, plusMinus: enoughMl * 0.05 })}, or less fruit.`,
   plant_not_weighed: ({ typed }) =>
-    `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. Spirit goes behind spirit:`,
+    `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. Spirit goes after spirit:`,
   not_a_plant: ({ thing, value }) => itsOption[thing](value),
-  plant_not_named: ({ typed }) => `“${typed}” of what? Write it behind the amount, like 30 g ginger or 8 lemons.`,
+  plant_not_named: ({ typed }) => `“${typed}” of what? Write it after the amount, like 30 g ginger or 8 lemons.`,
   piece_not_weighed: ({ typed, id, typicalGPerL }, format) =>
     `I don’t know what “${typed}” weighs. Can you weigh it? A litre of spirit usually takes ${format.plain(typicalGPerL)}\u00a0g ${cookName(id)}.`,
   plant_twice: ({ id }) =>
@@ -368,5 +368,5 @@ export const planProblems = {
   ready_too_soon: ({ readyBy, earliest }, format) =>
     `It can’t be ready by ${format.day(readyBy)}. Even in a hurry it takes until ${format.day(earliest)}.`,
   yes_or_no: ({ typed }) => `“${typed}”: is that yes or no?`,
-  ready_by_unknown: ({ name }) => `I have no days for ${name}, so I can’t plan towards one. Leave out ready-by:.`,
+  ready_by_unknown: ({ name }) => `I have no days for ${name}, so I can’t plan for a date. Leave out ready-by:.`,
 } satisfies Written<PlanProblems>

@@ -13,11 +13,13 @@ import type {
   RemindersMessages,
 } from '../messages/reminders.ts'
 import { plantName } from './cook-names.ts'
-import { askedText, dutyVerbs } from './jar-tasks.ts'
+import { dutyVerbs, jobsText } from './jar-tasks.ts'
 import { capital, counted, daysWords, dayWords, firstNames, listed, monthText, onDay, plural } from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 
 const MOST_NAMES = 6
+
+const MOST_CLOSING = 2
 
 const namesText = (names: readonly string[]): string => firstNames(names, MOST_NAMES)
 
@@ -66,16 +68,14 @@ const sweetenText = ({ name, syrup }: RemindedJar, format: Format): string => {
   return parts.length === 0 ? `Sweeten ${name}.` : `Sweeten ${name}: ${parts.join(' in ')}.`
 }
 
-/** `lemon is ready to drink.`, `lemon has rested: 86 % vol, undiluted, not to be drunk neat.` */
+/** `lemon is ready to drink.`, `lemon has rested: 86 % vol, undiluted. Don’t drink it neat.` */
 function readyText(jars: readonly RemindedJar[], format: Format): string {
   const mild = jars.filter(({ strong }) => strong === null).map(({ name }) => name)
   const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${plural(mild.length, 'is', 'are')} ready to drink.`]
   const rested = jars.flatMap(({ name, strong }) => {
     if (strong === null) return []
     const { abvPercent, isDiluted } = strong
-    return [
-      `${name} has rested: ${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}, not to be drunk neat.`,
-    ]
+    return [`${name} has rested: ${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}. Don’t drink it neat.`]
   })
   return [...ready, ...rested].join(' ')
 }
@@ -126,7 +126,7 @@ export const nudgeSentences = {
         ? `I’ll stop reminding you to shake ${namesText(names)} until I hear from you.`
         : `This is my last reminder to ${order(duty).toLowerCase()} ${namesText(names)}.`,
     nudge_moved: () =>
-      'I can no longer write in the channel that you chose, so this comes in private. To move reminders, type this in another channel: /reminders place:here',
+      'I can no longer write in the channel you chose, so this comes in private. To choose another, type there: /reminders place:here',
     nudge_seen: () => 'You may have seen this already: I was cut off while sending it.',
   },
 
@@ -142,7 +142,7 @@ export const nudgeSentences = {
     nudge_all_shaken: () => 'All shaken',
     nudge_syrup: ({ name }) => (name === null ? 'Work out a syrup' : `Work out a syrup for ${name}`),
     nudge_tasted: ({ verdict, name }) => {
-      if (name === null) return verdict === 'good' ? 'It tastes good' : 'It is not right yet'
+      if (name === null) return verdict === 'good' ? 'It tastes good' : 'Not right yet'
       return `${name}: ${verdict === 'good' ? 'good' : 'not yet'}`
     },
     nudge_later: () => 'Tomorrow',
@@ -171,10 +171,10 @@ export const remindersSentences = {
   headlines: {
     reminders: ({ isChanged, atMinutes, until, today }, format) => {
       if (until === ENDLESS) return `${isChanged ? 'Noted: I’ve' : 'I’ve'} stopped reminding you until you say so.`
-      const begin = isChanged ? 'Noted: reminders' : 'Reminders'
+      const who = isChanged ? 'Noted: reminders' : 'Reminders'
       return until === null
-        ? `${begin} come at ${isoTime(atMinutes)}.`
-        : `${begin} pause and come again on ${dayWords(until, today, format)}, that day included, at ${isoTime(atMinutes)}.`
+        ? `${who} come at ${isoTime(atMinutes)}.`
+        : `${who} start again on ${dayWords(until, today, format)} at ${isoTime(atMinutes)}.`
     },
   },
 
@@ -190,11 +190,11 @@ export const remindersSentences = {
   cells: {
     reminders_place: ({ place, isHere, isClosed }, format) => {
       if (place.kind === 'private' && isClosed) {
-        return 'private messages, but Discord didn’t let me send you the last one: allow messages from people in a server we share'
+        return 'private messages, but Discord blocked my last one: allow messages from members of a server we share'
       }
       if (place.kind !== 'channel') return placeWords[place.kind]
       const where = isHere ? 'this channel' : format.channel(place.channelId)
-      return isClosed ? `${where}, where I cannot write any more: they come in private messages to you` : where
+      return isClosed ? `${where}, but I can’t write there any more: they come in private messages to you` : where
     },
     reminders_time: (values) => `${isoTime(values.atMinutes)} in ${values.zone}${values.isAssumed ? ' (assumed)' : ''}`,
     reminders_shake: ({ shake }) => rhythmWords[shake],
@@ -208,19 +208,22 @@ export const remindersSentences = {
     reminders_next: ({ next, isStopped }, format) =>
       next === null
         ? isStopped
-          ? 'none while they are stopped'
-          : 'none: no jar asks for anything'
-        : `${nextText(next, format)}: ${next.asked.map(askedText).join('; ')}`,
+          ? 'none while they’re stopped'
+          : 'none: nothing is due'
+        : `${nextText(next, format)}: ${jobsText(next.asked)}`,
   },
 
   notes: {
     reminders_zone_assumed: ({ zone }) => `I’m using ${zone} time. To use a city near you: /reminders zone:Rome`,
     /** What the pause keeps from being said in time. */
     reminders_pause_hides: ({ closing, today }, format) =>
-      `I won’t remind you to strain ${listed(closing.map(({ name, day }) => `${name} (by ${dayWords(day, today, format)})`))}. To see it meanwhile: /jar list`,
+      `So I won’t remind you to strain ${firstNames(
+        closing.map(({ name, day }) => `${name} (by ${dayWords(day, today, format)})`),
+        MOST_CLOSING,
+      )}. To see what’s due: /jar list`,
     /** A message was sent to the place. */
     reminders_proved: () => 'I’ve just sent you a message there. Reminders come to the same place.',
-    reminders_unproved: () => 'Discord didn’t take my trial message just now. Choose the place again in a while.',
+    reminders_unproved: () => 'Discord didn’t take my test message just now. Try choosing the place again in a while.',
     /** At somebody's first jar, above the buttons. */
     reminders_where: ({ isPrivate, isHere }) => {
       if (isPrivate)
@@ -245,14 +248,14 @@ export const remindersSentences = {
 
 /** Help for `/reminders`. */
 export const remindersText = {
-  summary: 'Where and when your jars remind you: shows it, or changes what you give',
+  summary: 'Where and when I remind you: see it, or change it',
   options: {
-    place: 'here is where you are writing, private a message to you alone',
+    place: 'here for where you’re writing, private for a message to you alone',
     time: 'Time of day: 9, 09:00, 9 am, 18.30',
-    zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; type default to clear it',
-    shake: 'How often to be reminded to shake: daily, every other day, or off',
-    drink: 'Whether to be told of bottles that are soon past their best: yes or no',
-    'pause-until': 'The day on which reminders come again: 7 January. “further notice” stops them, off ends the pause',
+    zone: 'A city near you or a zone: Rome, Europe/Rome, UTC. Type default to clear it',
+    shake: 'How often I remind you to shake: daily, every other day, or off',
+    drink: 'Whether I tell you of bottles soon past their best: yes or no',
+    'pause-until': 'The day reminders start again: 7 January. “further notice” stops them, off ends the pause',
   },
   examples: ['/reminders', '/reminders time:18.30 shake:every other day', '/reminders pause-until:7 January'],
 }

@@ -22,7 +22,7 @@ const chosenFreezer = (freezerC: number | null, format: Format): string =>
 /** What `/settings` says. */
 export const settingsSentences = {
   headlines: {
-    /** What was chosen just now; null where a choice was taken back. */
+    /** What was chosen just now; null where a choice was cleared. */
     settings: ({ units, country, zone, freezerC }, format) => {
       const chosen = [
         ...(units === undefined ? [] : [chosenUnits(units)]),
@@ -54,33 +54,32 @@ export const settingsSentences = {
   },
 
   notes: {
-    settings_zone_assumed: () =>
-      'You chose no time zone. To go by a city near you, type for example /settings zone:Rome',
+    settings_zone_assumed: () => 'I’ve assumed this time zone. To use a city near you: /settings zone:Rome',
     settings_no_country: () =>
-      'country: decides how I read dates such as 6/7, whose standard drinks I count and whose law I look at.',
-    settings_zone_ahead: () => 'What is written of your jars keeps its days; what is still to come goes by this zone.',
+      'Your country tells me how to read dates like 6/7, and whose standard drinks and law to use: /settings country:UK',
+    settings_zone_ahead: () => 'Past entries keep their dates. New ones use this time zone.',
   },
 } satisfies Feature<SettingsMessages>
 
 /** Help for `/settings`. */
 export const settingsText = {
-  summary: 'Your units, country, time zone and freezer: shows them, or changes those you give',
+  summary: 'Your units, country, time zone and freezer: see them, or change them',
   options: {
-    units: 'Measures of every reply: metric, us or imperial; “as typed” follows what you type',
-    country: 'Where you live, for dates, standard drinks and law: Italy, GB; none takes it back',
-    zone: 'A city near you or a zone: Rome, Europe/Rome, UTC; default takes it back',
-    freezer: 'How cold your freezer is: -22 C, or -8 F; default is -18 C',
+    units: 'Units in every reply: metric, us or imperial. “as typed” follows what you type',
+    country: 'Where you live, for dates, standard drinks and law: Italy, GB. Type none to clear it',
+    zone: 'A city near you or a zone: Rome, Europe/Rome, UTC. Type default to clear it',
+    freezer: 'How cold your freezer is: -22 C, or -8 F. Type default for -18 C',
   },
   examples: ['/settings units:metric country:Italy zone:Rome', '/settings units:as typed'],
 }
 
-/** `2 jars (and 1 in the notebook, 1 taken back) with 14 entries`. */
+/** `2 jars (and 1 in the notebook, 1 undone) with 14 entries`. */
 function jarsText({ jars, finished, undone, entries }: StoredCounts): string {
   if (jars === 0) return 'no jar'
   const running = jars - finished - undone
   const others = [
     ...(finished > 0 ? [`${finished} in the notebook`] : []),
-    ...(undone > 0 ? [`${undone} taken back`] : []),
+    ...(undone > 0 ? [`${undone} undone`] : []),
   ].join(', ')
   const shown = running === 0 ? 'no running jar' : counted(running, 'jar', 'jars')
   const more = others === '' ? '' : ` (${running === 0 ? 'but' : 'and'} ${others})`
@@ -96,26 +95,27 @@ export const forgetSentences = {
         ...(values.settings > 0 ? [counted(values.settings, 'setting', 'settings')] : []),
         ...(values.reminders > 0 ? [counted(values.reminders, 'waiting reminder', 'waiting reminders')] : []),
         ...(values.shares > 0 ? [counted(values.shares, 'share', 'shares')] : []),
-        'every copy of them, and every file that I made for you here',
       ]
-      return `This would erase for good all that I keep about you: ${listed(parts)}. Nothing is erased yet.`
+      return `This would delete everything I have about you: ${listed(parts)}. Copies and files I made for you go too. Nothing is deleted yet.`
     },
     forgotten: (values) => {
-      const copies = values.copies === 0 ? 'there were no copies' : `${counted(values.copies, 'copy', 'copies')} too`
-      const files = values.files === 0 ? '' : `, and ${counted(values.files, 'file', 'files')} that I had saved for you`
-      return `Erased: ${jarsText(values)}, and your settings; ${copies}${files}. I keep nothing about you any more.`
+      const too = [
+        ...(values.copies === 0 ? [] : [counted(values.copies, 'copy', 'copies')]),
+        ...(values.files === 0 ? [] : [`${counted(values.files, 'file', 'files')} I’d saved for you`]),
+      ]
+      const also = too.length === 0 ? '' : ` Gone too: ${listed(too)}.`
+      return `Deleted: ${jarsText(values)}, and your settings.${also} I have nothing left about you.`
     },
     forget_one_jar: ({ name, line }) =>
-      `${name} is one jar, and /forget is for everything: ${line} throws that one away. Nothing is erased.`,
-    not_forgotten: () => 'Nothing was erased.',
+      `Nothing is deleted. /forget deletes everything. To throw away ${name} alone: ${line}`,
+    not_forgotten: () => 'Nothing was deleted.',
   },
   notes: {
-    forget_changed: () =>
-      'That button named something else than you have now, so it erased nothing; this is what would go.',
-    forget_in_full: ({ typed }) => `“${typed}” erases nothing. Only /forget confirm:yes, typed in full, erases.`,
-    forget_not_one_jar: () => 'To be rid of one jar only, type /jar discard and its name; it stays in /notebook.',
+    forget_changed: () => 'You have something else now than when that button was made, so nothing was deleted.',
+    forget_in_full: ({ typed }) => `“${typed}” deletes nothing. To delete it all, type in full: /forget confirm:yes`,
+    forget_not_one_jar: () => 'To throw away just one jar: /jar discard and its name. It stays in /notebook.',
   },
   actions: {
-    forget_all: () => 'Erase everything',
+    forget_all: () => 'Delete everything',
   },
 } satisfies Feature<ForgetMessages>

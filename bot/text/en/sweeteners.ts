@@ -46,19 +46,19 @@ const tenths = (value: number): string => String(Number(value.toFixed(1)))
 
 export const sweetenerSentences: Feature<SweetenerMessages> = {
   notes: {
-    brown_by_volume: () => 'I took the cup as packed, about 220 g of brown sugar to a US cup.',
-    syrup_by_volume: () => 'I weighed the volume by what it usually weighs, so a scale would be nearer.',
+    brown_by_volume: () => 'I’ve assumed packed cups: about 220 g of brown sugar to a US cup.',
+    syrup_by_volume: () => 'I’ve used its usual weight for that volume. A scale is more exact.',
     juice_turns: () =>
-      'Juice turns, and throws a haze. Take it strained and pasteurised, and keep what comes of it at 20 % or more, in the cold.',
-    honey_haze: () => 'Honey clouds it at first. Let it settle for some weeks, then draw the clear part off.',
+      'Juice goes off, and clouds. Use it strained and pasteurised, and keep the drink at 20 % or more, in the cold.',
+    honey_haze: () => 'Honey clouds it at first. Let it settle for some weeks, then pour off the clear part.',
     sweetener_counted: ({ material }) => {
       const { per100G, sugarsPlusMinusG, acidPer100G = 0, trust } = materialOf(material)
       const sugars = `${Math.round(100 * sugarsShare(material))} ± ${Math.ceil(sugarsPlusMinusG)} g of sugars`
       const acid = acidPer100G > 0 ? `, ${Math.max(1, Math.round(acidPer100G))} g of acid` : ''
       const memory = trust === 'memory' ? ' (from memory)' : ''
-      return `I counted ${sweetenerName(material)} with ${sugars}${acid} and about ${Math.round(per100G.water)} g of water in 100 g${memory}.`
+      return `I’ve counted ${sweetenerName(material)} with ${sugars}${acid} and about ${Math.round(per100G.water)} g of water in 100 g${memory}.`
     },
-    ratio_as_weighed: ({ material }) => `I took the ratio as ${sweetenerName(material)} to added water, by weight.`,
+    ratio_as_weighed: ({ material }) => `I’ve read the ratio as ${sweetenerName(material)} to added water, by weight.`,
     sweetener_taste: ({ material }) => {
       const { low, high } = materialOf(material).sweetness
       const share = sugarsShare(material)
@@ -71,6 +71,6 @@ export const sweetenerSentences: Feature<SweetenerMessages> = {
     },
   },
   cautions: {
-    honey_infant: () => 'Honey is never for a child under one year, not even a taste of it or cooked.',
+    honey_infant: () => 'Never give honey to a child under one, not even a taste, not even cooked.',
   },
 }

@@ -29,33 +29,33 @@ export const storageProblems: Written<StorageProblems> = {
   locked: ({ folder, host, pid, isHere }) =>
     isHere
       ? `Another Larderbell (process ${pid}) works on the jars in ${folder}. Use that one, or end it first. Nothing was changed.`
-      : `A Larderbell on ${host} (process ${pid}) works on the jars in ${folder}. End it there first. If it's gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock. Nothing was changed.`,
+      : `A Larderbell on ${host} (process ${pid}) works on the jars in ${folder}. End it there first. If it’s gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock. Nothing was changed.`,
   no_rights: ({ path }) =>
-    `I'm not allowed to read or write ${path}, so nothing was changed. Give me the rights to it.`,
+    `I’m not allowed to read or write ${path}, so nothing was changed. Give me the rights to it.`,
   disk_full: ({ path }) => `The disk is full (${path}). Nothing was changed. Make room and try again.`,
   disk_failed: ({ path, code }) => `The disk failed at ${path} (${code}). Nothing was changed. Please try again.`,
   unsure: ({ path, code, jar, isRemembered }) =>
     `The disk failed at ${path} (${code}) just as I wrote that down, so I may have kept it or not. See ${look(jar)}${
-      isRemembered === true ? ". You can try again: I won't write it twice." : ' before you try again.'
+      isRemembered === true ? '. You can try again: I won’t write it twice.' : ' before you try again.'
     }`,
   half_erased: ({ path, code }) =>
-    `The disk failed at ${path} (${code}) while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I'll erase the rest.`,
+    `The disk failed at ${path} (${code}) while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I’ll erase the rest.`,
   too_large: ({ mostBytes }) =>
-    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what's there, type /notebook export:json`,
+    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what’s there, type /notebook export:json`,
   newer_version: ({ path, version, known }) =>
     `${path} was written by a newer Larderbell (version ${version}, I know up to ${known}). Nothing was changed. Update me.`,
   unreadable: ({ path, userId, day }) =>
-    `I can't read ${path}, and I couldn't set it aside either. Nothing was changed. ${copyBack({ userId, day })}`,
+    `I can’t read ${path}, and I couldn’t set it aside either. Nothing was changed. ${copyBack({ userId, day })}`,
   no_copy: ({ userId, day, days }) => {
-    const none = `There's no copy of ${userId} of ${day}, so nothing was changed.`
+    const none = `There’s no copy of ${userId} of ${day}, so nothing was changed.`
     const [latest] = days
     return latest === undefined
-      ? `${none} There's none of another day either.`
-      : `${none} There's one of ${listed(days)}. For the latest, type: npm run doctor -- restore ${userId} ${latest}`
+      ? `${none} There’s none of another day either.`
+      : `${none} There’s one of ${listed(days)}. For the latest, type: npm run doctor -- restore ${userId} ${latest}`
   },
-  bad_copy: ({ path }) => `The copy ${path} can't be read. Nothing was changed. Try another day.`,
-  bad_user_id: () => "I don't know who that is, so I keep nothing for them.",
-  closed: () => "I'm restarting. Please try again in a minute.",
+  bad_copy: ({ path }) => `The copy ${path} can’t be read. Nothing was changed. Try another day.`,
+  bad_user_id: () => 'I don’t know who that is, so I keep nothing for them.',
+  closed: () => 'I’m restarting. Please try again in a minute.',
 }
 
 /** Whoever keeps the bot running reads its log, which names everything. */
@@ -64,24 +64,24 @@ const TELL = 'Tell whoever runs me.'
 /** The same where others are, who shall read no path, no process and no host. */
 export const storageInDiscord: Written<StorageProblems> = {
   locked: () => `Another copy of me is looking after the jars, so nothing was changed. ${TELL}`,
-  no_rights: () => `I can't get at your jars just now, so nothing was changed. ${TELL}`,
+  no_rights: () => `I can’t get at your jars just now, so nothing was changed. ${TELL}`,
   disk_full: () => `My disk is full, so nothing was changed. ${TELL}`,
   disk_failed: () => 'My disk failed just now. Nothing was changed. Please try again.',
   unsure: ({ jar }) =>
-    `My disk failed just as I wrote that down, so I may have kept it or not. See ${look(jar)}. You can try again: I won't write it twice.`,
+    `My disk failed just as I wrote that down, so I may have kept it or not. See ${look(jar)}. You can try again: I won’t write it twice.`,
   half_erased: () =>
-    "My disk failed while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I'll erase the rest.",
+    'My disk failed while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I’ll erase the rest.',
   too_large: ({ mostBytes }) =>
-    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what's there, type /notebook export:json`,
+    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what’s there, type /notebook export:json`,
   newer_version: () => `Your jars were written by a newer me, so I left them as they are. ${TELL}`,
   unreadable: ({ day }, format) =>
     day === null
-      ? `I can't read your jars, so I left everything as it is. ${TELL}`
-      : `I can't read your jars, so I left everything as it is. There's a copy of ${format.day(dayFromIso(day))}. ${TELL}`,
-  no_copy: ({ day }, format) => `There's no copy of your jars of ${format.day(dayFromIso(day))}.`,
-  bad_copy: () => `I can't read that copy of your jars. ${TELL}`,
-  bad_user_id: () => "I don't know who you are, so I keep nothing for you.",
-  closed: () => "I'm restarting. Please try again in a minute.",
+      ? `I can’t read your jars, so I left everything as it is. ${TELL}`
+      : `I can’t read your jars, so I left everything as it is. There’s a copy of ${format.day(dayFromIso(day))}. ${TELL}`,
+  no_copy: ({ day }, format) => `There’s no copy of your jars of ${format.day(dayFromIso(day))}.`,
+  bad_copy: () => `I can’t read that copy of your jars. ${TELL}`,
+  bad_user_id: () => 'I don’t know who you are, so I keep nothing for you.',
+  closed: () => 'I’m restarting. Please try again in a minute.',
 }
 
 /** The terminal's own words: greeting, help, usage and the marks around a reply. */
@@ -91,9 +91,9 @@ export const consoleText: ConsoleText = {
   remindersElsewhere: ({ folder, pid, host, isHere }: StorageProblems['locked']) =>
     isHere
       ? `Reminders come from the other Larderbell that works on your jars (process ${pid}). Here you can look, not change.`
-      : `Reminders come from the Larderbell on ${host} that works on your jars. Here you can look, not change. If it's gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock.`,
+      : `Reminders come from the Larderbell on ${host} that works on your jars. Here you can look, not change. If it’s gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock.`,
   setAside: ({ file, day, folder, userId }: { file: string; day: string | null; folder: string; userId: string }) =>
-    `I couldn't read the file with your jars. I kept it as ${folder}/users/${file} and started a new one. ${copyBack({ userId, day })}`,
+    `I couldn’t read the file with your jars. I kept it as ${folder}/users/${file} and started a new one. ${copyBack({ userId, day })}`,
   tokenShown: () => 'Others on this machine can read the token in .env. To keep it to yourself, type: chmod 600 .env',
   noReminders: ({ sentence }: { sentence: string }) => `No reminders for now. ${sentence}`,
   goodbye: () => 'Goodbye.',

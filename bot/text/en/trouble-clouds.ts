@@ -5,7 +5,7 @@ import { told } from './trouble-told.ts'
 export const cloudTexts = {
   cloudy_on_mixing: {
     oil: told(
-      'oil of the plant, coming out as it weakens',
+      'oil from the plant, coming out as it weakens',
       'It turned the moment the syrup went in, milky all through.',
       'Harmless, leave it. Don’t filter it: the oil is the flavour.',
       'For a clear one next time, use less peel or finish at 40 % or more.',
@@ -19,7 +19,7 @@ export const cloudTexts = {
     hot_syrup: told(
       'syrup that went in warm',
       'You’d know: the syrup hadn’t cooled.',
-      'Lid off, no flame near, till it’s cool. Then turn it over and wait a day.',
+      'Lid off, no flame near, until it’s cool. Then turn it over and wait a day.',
       'Never shake a closed warm jar. Next time let the syrup cool first.',
     ),
     hard_water: told(
@@ -30,12 +30,12 @@ export const cloudTexts = {
     yeast: told(
       'yeast or bacteria, which a weak jar feeds',
       'It clouded days later. It smells of bread, vinegar or sour.',
-      'Into the fridge today, and bring it up with spirit before anything else.',
+      'Into the fridge today, and make it stronger with spirit before anything else.',
     ),
     wrong_spirit: told(
       'spirit that wasn’t made for drinking',
       'Only the label tells. Some of it turns milky with water.',
-      'If nobody can say what it was, nobody tastes it, and all of it goes.',
+      'If nobody can say what it was, don’t taste it, and throw it all away.',
     ),
   },
   cloudy_in_cold: {
@@ -47,10 +47,10 @@ export const cloudTexts = {
     first_ice: told(
       'the first ice',
       'Fine needles, not milk, and they melt.',
-      'Keep it in the fridge, or bring it up in strength for the freezer.',
+      'Keep it in the fridge, or make it stronger for the freezer.',
     ),
     fat: told(
-      'fat of coffee, cocoa, nuts or coconut',
+      'fat from coffee, cocoa, nuts or coconut',
       'A skin or flakes that melt between warm fingers.',
       'Chill it overnight, then skim it or filter it cold.',
     ),
@@ -69,17 +69,17 @@ export const cloudTexts = {
     yeast: told(
       'yeast or bacteria',
       'It smells of bread or sour, bubbles, or pulls threads.',
-      'If it smells clean: the fridge, spirit up to 22 % or more, and watch it. Else it goes.',
+      'If it smells clean: the fridge, enough spirit for 22 % or more, and watch it. If not, throw it away.',
     ),
   },
   oil_ring: {
     peel_oil: told(
-      'more oil of the plant than this strength can hold',
+      'more plant oil than this strength can dissolve',
       'It smells of the plant.',
       'Harmless: shake before you pour. Or draw off from below and bake with the oily top.',
     ),
     fat: told(
-      'fat of the plant',
+      'fat from the plant',
       'It sets hard in the fridge.',
       'Chill it and lift the fat off. If it smells of old paint or crayons, it’s rancid and not worth keeping.',
     ),
@@ -92,7 +92,7 @@ export const cloudTexts = {
     fuel: told(
       'fuel, lamp oil or machine grease',
       'The film, the can or the funnel smells of petrol, paraffin or an engine.',
-      'Don’t taste it. It goes.',
+      'Don’t taste it. Throw it away.',
     ),
   },
   separated: {
@@ -104,7 +104,7 @@ export const cloudTexts = {
     cream: told(
       'cream that has split: acid, strong spirit or warmth',
       'Curds.',
-      'If it split as you poured, cook with it today. Otherwise it goes, untasted.',
+      'If it split as you poured, cook with it today. Otherwise throw it away, untasted.',
     ),
     oil: told(
       'the plant’s own oil on top',
@@ -113,7 +113,7 @@ export const cloudTexts = {
     ),
     too_much_sugar: told(
       'so much sugar that it pushes the spirit out',
-      'Nobody has seen it with sugar in a kitchen, so look for the others first.',
+      'It’s unlikely with sugar in a kitchen, so check the others first.',
       'Stir in a little water.',
     ),
   },
@@ -124,7 +124,7 @@ export const cloudTexts = {
       'Harmless. Pour it off and filter it.',
     ),
     hard_water: told(
-      'lime of hard water',
+      'lime from hard water',
       'White and sandy. It doesn’t melt in warm water and crushes to chalk.',
       'Harmless. Pour it off, and use soft water next time.',
     ),
@@ -133,16 +133,16 @@ export const cloudTexts = {
       'Hard, clear grains that melt in a spoon of warm water.',
       'Stand the bottle, loosely closed, in warm tap water and turn it.',
     ),
-    odd_sugar: told('minerals or wax of honey or maple', 'Fine grey grit, or soft flakes.', 'Harmless. Pour it off.'),
+    odd_sugar: told('minerals or wax from honey or maple', 'Fine grey grit, or soft flakes.', 'Harmless. Pour it off.'),
     glass: told(
       'splinters of glass',
       'Hard, clear, sharp, and they don’t melt in warm water.',
-      'Never feel for them with tongue or finger. All of it goes, unstrained.',
+      'Never feel for them with tongue or finger. Throw it all away, unstrained.',
     ),
     yeast: told(
       'yeast in a weak jar',
       'A creamy layer that rises in clouds or with bubbles.',
-      'Into the fridge today, lid loose. Bring it up with spirit once it’s quiet.',
+      'Into the fridge today, lid loose. Make it stronger with spirit once it’s quiet.',
     ),
   },
   gelled: {
@@ -153,7 +153,7 @@ export const cloudTexts = {
       'Keep it at 20 % or more when you thin it. Enzyme does little once the spirit is in.',
     ),
     mucilage: told(
-      'slime of the plant itself',
+      'slime from the plant itself',
       'Even and clear, and it smells of the plant.',
       'Strain it at once, and thin it with spirit.',
     ),
@@ -181,14 +181,14 @@ export const cloudTexts = {
       'Harmless. Keep it at about 15 °C.',
     ),
     hard_water: told(
-      'lime of hard water',
+      'lime from hard water',
       'White, chalky, and it doesn’t melt.',
       'Harmless. Pour it off, and use soft water next time.',
     ),
     glass: told(
       'splinters of glass, mistaken for sugar',
       'Hard, clear, and they don’t melt in warm water.',
-      'Never bite or feel for them. All of it goes, unstrained.',
+      'Never bite or feel for them. Throw it all away, unstrained.',
     ),
   },
   frozen: {
@@ -205,7 +205,7 @@ export const cloudTexts = {
     cracked: told(
       'a cracked bottle',
       'A line, chip or leak, once you hold it to a lamp.',
-      'All of it goes, unstrained.',
+      'Throw it all away, unstrained.',
     ),
   },
   stuck_filter: {

@@ -7,7 +7,7 @@ export const growthTexts = {
     fruit_above: told(
       'mould on fruit that stands out of the liquid',
       'Under a lamp it’s furry or dusty, often coloured.',
-      'All of it goes. Don’t sniff it, don’t skim or strain it, and scald the jar.',
+      'Throw it all away. Don’t sniff, skim or strain it, and scald the jar.',
       'Threads and toxins go deeper than you see, and spirit doesn’t undo them. Weigh the fruit down next time.',
     ),
     film_yeast: told(
@@ -25,27 +25,27 @@ export const growthTexts = {
     growing: told(
       'bacteria or yeast growing',
       'It wipes off as slime, or sits there in spots.',
-      'All of it goes. Scald the ring and lid, or throw them away too.',
+      'Throw it all away. Scald the ring and lid, or bin them too.',
     ),
     dye: told(
-      'dye of the fruit, or rust of the lid',
+      'dye from the fruit, or rust from the lid',
       'Kitchen paper takes a stain from it, without slime.',
       'Harmless. Wipe it off, and change a rusty lid.',
     ),
   },
   skin_on_top: {
-    fat: told('fat of the plant', 'It melts between warm fingers.', 'Chill it and lift the fat off.'),
+    fat: told('fat from the plant', 'It melts between warm fingers.', 'Chill it and lift the fat off.'),
     cream: told(
       'cream rising or drying',
       'There’s cream in it.',
-      'Fresh today and cold: shake it. Two or three days old, or left out: it goes.',
+      'Fresh today and cold: shake it. Two or three days old, or left out: throw it away.',
     ),
     film_yeast: told(
       'film yeast',
       'A flat white film, wrinkled later, with air above it.',
       'Throw it away: it’s spoiling already.',
     ),
-    mould: told('mould', 'Furry under a lamp.', 'All of it goes. No skimming.'),
+    mould: told('mould', 'Furry under a lamp.', 'Throw it all away. No skimming.'),
     pectin: told('a skin of pectin or dust', 'It’s stringy and goes when you stir.', 'Harmless. Skim it or strain it.'),
   },
   floating_bits: {
@@ -55,8 +55,8 @@ export const growthTexts = {
       'Harmless. Weigh them down or turn the jar daily, and sieve them out.',
       'Fruit that stays above the liquid goes mouldy.',
     ),
-    mould: told('islands of mould', 'Fur, dust or colour under a lamp.', 'All of it goes.'),
-    flies: told('insects', 'Look closely.', 'One or two in a strong jar are strained out. Many: it goes.'),
+    mould: told('islands of mould', 'Fur, dust or colour under a lamp.', 'Throw it all away.'),
+    flies: told('insects', 'Look closely.', 'One or two in a strong jar: strain them out. Many: throw it away.'),
     crumbs: told(
       'crumbs of cork, paper or cloth',
       'Brown crumbs or white fibres, clean.',
@@ -74,16 +74,16 @@ export const growthTexts = {
   },
   hairs_or_spines: {
     rosehip: told(
-      'hairs of the rosehips',
+      'hairs from the rosehips',
       'Fine hairs in a glass held to a lamp.',
       'Strain it twice through muslin folded in four, then wetted paper. Don’t drink it before it’s clear.',
     ),
     prickly_pear: told(
-      'hairs of the prickly pear',
+      'hairs from the prickly pear',
       'Stiff fine hairs.',
       'Cloth, then paper, with gloves on. Peel it next time.',
     ),
-    mould: told('threads of mould', 'Fur or dust under a lamp.', 'All of it goes.'),
+    mould: told('threads of mould', 'Fur or dust under a lamp.', 'Throw it all away.'),
   },
   fermenting: {
     yeast: told(
@@ -91,14 +91,14 @@ export const growthTexts = {
       'It goes on, and smells of bread.',
       'Gloves, goggles, a towel round it. Chill it, and loosen the lid once it’s cold.',
       'Don’t shake, seal, bottle or give it away. If it’s fruit, never under 15 %, and only smells of bread: once quiet,' +
-        ' bring it to 22 % or more, lid loose, and watch it for four weeks. For your own table. Anything else goes.',
+        ' bring it up to 22 % or more, lid loose, and watch it for four weeks. For your own table. Throw anything else away.',
     ),
     air: told(
       'air leaving the fruit in its first days',
       'Bubbles come from the fruit and stop by themselves. No hiss, no smell of bread.',
       'Harmless. If it goes on past three days, treat it as fermenting.',
     ),
-    shaken: told('foam of shaking', 'It’s gone within an hour.', 'Harmless.'),
+    shaken: told('foam from shaking', 'It’s gone within an hour.', 'Harmless.'),
   },
   pressure: {
     yeast: told(
@@ -113,7 +113,7 @@ export const growthTexts = {
     ),
     low_acid: told(
       'a weak jar with garlic or vegetables: botulism',
-      'No smell and no fizz need show.',
+      'There may be no smell and no fizz.',
       'Throw it away unopened and untasted, in a bag.',
     ),
   },
@@ -121,7 +121,7 @@ export const growthTexts = {
     met_acid: told(
       'cream that met acid or strong spirit',
       'It split as you poured, and smells fresh.',
-      'Ugly, not unsafe: cook with it today. It doesn’t mend.',
+      'Ugly, not unsafe: cook with it today. It can’t be saved.',
       'Next time mix pasteurised or UHT cream in a jug with cold liqueur, keep it in the fridge, and use it within two days.',
     ),
     soured: told('cream that soured or got warm', 'It split later, or stood out.', 'Throw it away, untasted.'),
@@ -136,7 +136,7 @@ export const growthTexts = {
     metal: told(
       'iron or copper',
       'Metal touched it.',
-      'Into glass today. Copper, zinc or aluminium for long: it goes.',
+      'Into glass today. After long in copper, zinc or aluminium, throw it away.',
     ),
     rot: told('rot in a weak jar', 'Slimy, or it smells of pond.', 'Throw it away.'),
   },
@@ -160,7 +160,7 @@ export const growthTexts = {
     metal: told(
       'iron or copper and the fruit’s tannin',
       'Grey, blue-black or brown within a day of touching metal.',
-      'Into glass today. Copper, zinc or aluminium for long: it goes.',
+      'Into glass today. After long in copper, zinc or aluminium, throw it away.',
     ),
   },
   faded: {
@@ -190,7 +190,7 @@ export const growthTexts = {
     copper: told(
       'copper, brass or bronze',
       'A white deposit within days, a green or blue stain, a taste of metal.',
-      'More than the minutes of a syrup, or anything green: it goes.',
+      'More than the minutes of a syrup, or anything green: throw it away.',
     ),
     zinc: told(
       'zinc, aluminium, pewter, solder or chipped enamel',
@@ -204,7 +204,7 @@ export const growthTexts = {
       'Smooth, pale, under the liquid, without fur.',
       'Normal, and a sign that it’s ready to strain.',
     ),
-    fur: told('white fur', 'It’s on fruit above the liquid, and furry under a lamp.', 'All of it goes.'),
+    fur: told('white fur', 'It’s on fruit above the liquid, and furry under a lamp.', 'Throw it all away.'),
     shrivelled: told(
       'strong spirit, which draws the water out',
       'The fruit is tough and shrivelled.',

@@ -27,33 +27,33 @@ export const mishapTexts = {
     denatured: told(
       'alcohol that isn’t for drinking',
       'Only the label tells: no smell, taste, flame or cloud does.',
-      'All of it goes, the fruit too. Nothing filters, dilutes or boils it out.',
-      'If anyone tasted it, call the poison centre at once, also without signs.',
+      'Throw it all away, the fruit too. Nothing filters, dilutes or boils it out.',
+      'If anyone tasted it, call the poison centre at once, even without signs.',
     ),
     other_spirit: told(
       'drinking spirit of another kind or strength',
       'The label.',
-      'Correct the entry, and I’ll work everything out anew.',
+      'Correct the entry, and I’ll work it all out again.',
     ),
   },
   unknown_plant: {
     look_alike: told(
       'a poisonous look-alike or part',
       'A photo or an app is no certainty, and tasting never is.',
-      'Nobody tastes it, and all of it goes. Keep a piece and a photo.',
+      'Don’t taste it, and throw it all away. Keep a piece and a photo.',
       'Strength, heat and sugar don’t destroy plant poisons.',
     ),
     right_plant: told(
       'a leaf or stalk of the right plant',
       'You bought it, or someone who knows named it.',
-      'Take it out. Leaves of rhubarb, elder, tomato or stone fruit aren’t this: then it goes.',
+      'Take it out. Leaves of rhubarb, elder, tomato or stone fruit aren’t this: with those, throw it away.',
     ),
   },
   cracked_stones: {
     cracked: told(
       'cracked, crushed or loose kernels: cyanide',
       'They were cracked on purpose, blended, or put in loose.',
-      'All of it goes: nobody can measure it at home.',
+      'Throw it all away: nobody can measure it at home.',
       'More than a sip drunk, or anyone feels ill: call the poison centre.',
     ),
     split: told(
@@ -67,7 +67,7 @@ export const mishapTexts = {
     splinters: told(
       'splinters in the drink',
       'Hold a lamp to the rim and the bottom.',
-      'All of it goes, the fruit too. Don’t strain it: the finest pieces pass. Gloves, and wrap the glass.',
+      'Throw it all away, the fruit too. Don’t strain it: the finest pieces pass. Gloves, and wrap the glass.',
     ),
     old_scratch: told(
       'an old scratch or a seam',
@@ -79,7 +79,7 @@ export const mishapTexts = {
     lead: told(
       'lead, which dissolves into the drink',
       'It has no colour and no taste.',
-      'More than a day: it goes. Weeks of drinking from it: ask a doctor for a blood test.',
+      'After more than a day, throw it away. Weeks of drinking from it: ask a doctor for a blood test.',
     ),
     safe_glass: told(
       'ordinary glass, or one evening at table',
@@ -101,10 +101,14 @@ export const mishapTexts = {
     fermenting: told(
       'a weak jar starting to ferment',
       'Bubbles, a smell of bread.',
-      'Into the fridge, lid loose, and bring it up with spirit once it’s quiet.',
+      'Into the fridge, lid loose, and make it stronger with spirit once it’s quiet.',
     ),
     dairy: told('milk, cream or egg in the warm', 'More than two hours out of the fridge.', 'Throw it away.'),
-    plastic: told('plastic in the heat', 'A taste of plastic, or soft plastic.', 'Soft or cloudy plastic: it goes.'),
+    plastic: told(
+      'plastic in the heat',
+      'A taste of plastic, or soft plastic.',
+      'If the plastic is soft or cloudy, throw it away.',
+    ),
   },
   forgotten: {
     over_steeped: told(
@@ -121,7 +125,7 @@ export const mishapTexts = {
     weak: told(
       'a weak jar, or fruit that stood dry',
       'Look for fur and slime.',
-      'Nothing grows or smells: fridge, and bring it up with spirit. Else it goes.',
+      'Nothing grows or smells: fridge, and make it stronger with spirit. If anything does, throw it away.',
     ),
     dairy_garlic: told('milk, egg or weak garlic in it', 'You know what’s in it.', 'Throw it away.'),
   },
@@ -137,6 +141,6 @@ export const mishapTexts = {
       'Look where it stood.',
       'Leave 5 % room, and look for cracks.',
     ),
-    cracked: told('cracked glass', 'It drips from the side or bottom.', 'All of it goes, unstrained.'),
+    cracked: told('cracked glass', 'It drips from the side or bottom.', 'Throw it all away, unstrained.'),
   },
 } satisfies Partial<TroubleCauses>

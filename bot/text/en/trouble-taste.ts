@@ -23,12 +23,12 @@ export const tasteTexts = {
     kernels: told(
       'cracked stones or loose kernels',
       'It smells of marzipan.',
-      'All of it goes: nobody can measure the cyanide at home.',
+      'Throw it all away: nobody can measure the cyanide at home.',
     ),
     wrong_spirit: told(
       'spirit made undrinkable with a bitter agent',
       'Read the bottle. Don’t try the spirit.',
-      'If it wasn’t sold for drinking, all of it goes.',
+      'If it wasn’t sold for drinking, throw it all away.',
     ),
     overdosed: told(
       'too much of a plant, or the wrong plant',
@@ -40,7 +40,7 @@ export const tasteTexts = {
     too_strong: told(
       'too much alcohol',
       'It burns less in an equal part of water.',
-      'Bring it down to 28 to 30 %. Sugar doesn’t cool the burn.',
+      'Dilute it to 28 to 30 %. Sugar doesn’t cool the burn.',
     ),
     too_young: told('too little rest', 'It’s days old, not weeks.', 'Wait a month from the syrup.'),
     hot_plant: told(
@@ -51,7 +51,7 @@ export const tasteTexts = {
     wrong_spirit: told(
       'spirit that wasn’t made for drinking',
       'Only the label and the shop tell. A clean smell proves nothing.',
-      'Nobody tastes it, and all of it goes.',
+      'Don’t taste it, and throw it all away.',
     ),
   },
   too_sweet: {
@@ -82,23 +82,23 @@ export const tasteTexts = {
   },
   too_weak: {
     volumes: told(
-      'volumes that don’t add up and water of the plants',
+      'volumes that don’t add up, and water from the plants',
       'Nothing was spilled or forgotten.',
-      'Bring it up with spirit.',
+      'Make it stronger with spirit.',
     ),
     juicy_fruit: told(
       'juicy fruit in ordinary spirit',
       'Its juice is in there.',
-      'Bring it up with spirit. Start stronger next time.',
+      'Make it stronger with spirit. Start stronger next time.',
     ),
     evaporated: told(
       'spirit that evaporated',
       'The level sank, the lid was loose, it stood warm.',
-      'Bring it up with spirit, and change the lid. Keep flames away.',
+      'Make it stronger with spirit, and change the lid. Keep flames away.',
     ),
     on_the_tongue: told(
       'little sugar or an icy glass, not little alcohol',
-      'It has the strength you planned.',
+      'It’s as strong as you planned.',
       'A little sugar gives it body. Serve it less cold.',
     ),
     believed_strength: told(
@@ -109,7 +109,7 @@ export const tasteTexts = {
     can_spoil: told(
       'so little alcohol that it can spoil',
       'Its strength says so, before you see anything.',
-      'Into the fridge today, and bring it up with spirit.',
+      'Into the fridge today, and make it stronger with spirit.',
     ),
   },
   weak_taste: {
@@ -123,7 +123,7 @@ export const tasteTexts = {
     wrong_strength: told(
       'a spirit too strong or too weak for the plant',
       'Dry seeds and roots like about 70 %, flowers and herbs 40 to 60.',
-      'It can’t be mended once it’s sweet. Choose the strength next time.',
+      'It can’t be fixed once it’s sweet. Choose the strength next time.',
     ),
     old_plant: told(
       'old dried plant or old zest',
@@ -154,7 +154,7 @@ export const tasteTexts = {
       'Strain it now, and blend it with a batch without. Rest doesn’t help chilli, milk in the glass does.',
       'Sugar masks a little. Never thin it with water alone, nor under 20 %.',
     ),
-    alcohol: told('the alcohol', 'It burns less in an equal part of water.', 'Bring it down to 28 to 30 %.'),
+    alcohol: told('the alcohol', 'It burns less in an equal part of water.', 'Dilute it to 28 to 30 %.'),
     in_the_eyes: told(
       'chilli in the eyes or on the skin',
       'It burns where you touched.',
@@ -184,7 +184,7 @@ export const tasteTexts = {
     detergent: told(
       'detergent in the cloth',
       'Shaken, it keeps its froth.',
-      'It foams: it goes. Boil cloths in plain water.',
+      'If it foams, throw it away. Boil cloths in plain water.',
     ),
     musty_cloth: told(
       'a musty cloth or cork',
@@ -221,9 +221,13 @@ export const tasteTexts = {
     wrong_spirit: told(
       'spirit that wasn’t made for drinking, or a fake',
       'The label. A clean smell proves nothing.',
-      'Nobody tastes it, and all of it goes.',
+      'Don’t taste it, and throw it all away.',
     ),
-    fuel: told('petrol, paraffin, paint or cleaner', 'Can, funnel or shelf smells of it.', 'Don’t taste it. It goes.'),
+    fuel: told(
+      'petrol, paraffin, paint or cleaner',
+      'Can, funnel or shelf smells of it.',
+      'Don’t taste it. Throw it away.',
+    ),
     spoiling: told('a spoiling ferment', 'Pear drops and nail varnish, often with vinegar.', 'Throw it away.'),
     old_oil: told(
       'old citrus oil, gone turpentine-like',
@@ -240,11 +244,11 @@ export const tasteTexts = {
     yeast: told(
       'yeast at work in a weak jar',
       'It bubbles.',
-      'Into the fridge, lid loose. If it smells after it fizzed, it goes.',
+      'Into the fridge, lid loose. If it smells after it fizzed, throw it away.',
     ),
     rot: told('rot', 'It smells of meat or sewage. Look for slime.', 'Throw it away.'),
     sulphites: told(
-      'sulphur of bright dried fruit',
+      'sulphur from bright dried fruit',
       'Like a struck match. The packet says sulphites.',
       'Pour it between jugs in the open air, and wait some weeks.',
       'Name sulphites on the label: they trouble people with asthma.',
@@ -267,7 +271,7 @@ export const tasteTexts = {
       'What went in had bad spots.',
       'Throw it away: toxins stay in spirit.',
     ),
-    mould: told('mould under the lid or on the fruit', 'Fur under a lamp.', 'All of it goes.'),
+    mould: told('mould under the lid or on the fruit', 'Fur under a lamp.', 'Throw it all away.'),
   },
   hydrometer_odd: {
     sugar: told(

@@ -24,7 +24,6 @@ const about = (value: number, plusMinus = 1) => ({ value, plusMinus })
 
 const strength = (value: number, format: Format): string => format.strength(about(value))
 const sweetness = (value: number, format: Format): string => format.sweetness(about(value, 5))
-const grams = (value: number, format: Format): string => `${format.weigh(value)} a litre`
 
 /** Why a cause fits, in the jar's own figures. */
 function whyText(why: Why, format: Format): string {
@@ -50,11 +49,11 @@ function whyText(why: Why, format: Format): string {
     case 'units':
       return `At ${strength(why.abvPercent, format)} it comes to ${format.number(why.units, 0)} Delle units: under 75 it ferments, over 85 it doesn’t.`
     case 'too_long':
-      return `${capital(plantName(why.id))} was in for ${daysWords(why.days)}, usual are ${why.usualDays}.`
+      return `${capital(plantName(why.id))} was in for ${daysWords(why.days)} (usually ${why.usualDays}).`
     case 'too_short':
-      return `${capital(plantName(why.id))} was in for ${daysWords(why.days)}, usual are ${why.usualDays}.`
+      return `${capital(plantName(why.id))} was in for ${daysWords(why.days)} (usually ${why.usualDays}).`
     case 'dose':
-      return `There’s ${grams(why.gPerL, format)} of ${plantName(why.id)}, usual are ${format.weigh(why.usualGPerL)}.`
+      return `There’s ${format.weigh(why.gPerL)} of ${plantName(why.id)} a litre (usually ${format.weigh(why.usualGPerL)}).`
     case 'piece':
       return `Each ${plantName(why.id)} weighs ${format.number(why.share, 1)} times what peel alone does.`
     case 'rested':
@@ -65,12 +64,12 @@ function whyText(why: Why, format: Format): string {
       return `It’s ${daysWords(why.days)} old.`
     case 'freezes':
       return Math.abs(why.freezesAtC - why.freezerC) < 1.5
-        ? `Ice starts at about ${format.temperature(about(why.freezesAtC))}, near your freezer’s.`
-        : `Ice starts at ${format.temperature(about(why.freezesAtC))}, your freezer has ${format.temperature(about(why.freezerC))}.`
+        ? `Ice starts at about ${format.temperature(about(why.freezesAtC))}, about as cold as your freezer.`
+        : `Ice starts at ${format.temperature(about(why.freezesAtC))}, and your freezer is at ${format.temperature(about(why.freezerC))}.`
     case 'no_room':
-      return `It has ${format.sweetness(why.sugarGPerL)}, and surely holds ${sweetness(why.largestGPerL, format)}.`
+      return `It has ${format.sweetness(why.sugarGPerL)}, and only ${sweetness(why.largestGPerL, format)} is sure to stay dissolved.`
     case 'planned':
-      return `It’s ${format.strength(why.abvPercent)}, planned were ${strength(why.plannedPercent, format)}.`
+      return `It’s ${format.strength(why.abvPercent)}, and the plan was ${strength(why.plannedPercent, format)}.`
     case 'missing':
       return `About ${format.number(100 * why.share, 0)} % of it is missing.`
     case 'over_ceiling':
@@ -88,18 +87,18 @@ const LIKELIEST = { nothing: 'Likeliest', yes: 'If so, likeliest', no: 'If not, 
 
 const HOLD: Readonly<Record<'over_ceiling' | 'fizz' | 'weak', string>> = {
   over_ceiling: 'there’s more of a plant in it than is safe',
-  fizz: 'what fizzes is still at work',
+  fizz: 'it’s still fermenting',
   weak: 'it’s too weak to keep',
 }
 
 const REMEDY: Readonly<Record<RemedyKind, string>> = {
-  weaker: 'Bring it down',
-  stronger: 'Bring it up',
-  less_sweet: 'Less sweet',
-  sweeter: 'Sweeter',
+  weaker: 'Make it weaker',
+  stronger: 'Make it stronger',
+  less_sweet: 'Make it less sweet',
+  sweeter: 'Make it sweeter',
   strain: 'Once it’s strained',
   filter: 'Once it’s filtered',
-  correct: 'Its entries',
+  correct: 'See its entries',
   measure: 'Measure it',
 }
 
@@ -126,6 +125,11 @@ export const troubleText = {
   ],
 }
 
+/** Of more signs the rest is a sentence of its own. */
+const MOST_SIGNS = 5
+
+const isSmell = (sign: string): boolean => sign.startsWith('a smell')
+
 /** What `/trouble` says. */
 export const troubleSentences = {
   headlines: {
@@ -141,14 +145,14 @@ export const troubleSentences = {
       because === null ? 'Keep it: nothing here says throw it away.' : `Keep it: ${keepReasons[because]}.`,
     trouble_cannot_tell: ({ isTaste }) =>
       isTaste
-        ? 'I can’t tell why: none of its numbers is unusual. It’s your taste that counts.'
+        ? 'I can’t tell why: none of its numbers is unusual. Go by your taste.'
         : 'I can’t tell what that is. Nothing I know of fits this one.',
   },
   notes: {
     trouble_how_to_throw_away: () =>
       'Down the drain with plenty of water, window open, no flame, out of reach of children and pets.',
     trouble_more_known: () => 'I know neither its strength nor what’s in it. With its jar I could say more.',
-    trouble_read_as: ({ typed, symptom }) => `I took “${typed}” for ${symptomName(symptom)}.`,
+    trouble_read_as: ({ typed, symptom }) => `I’ve read “${typed}” as ${symptomName(symptom)}.`,
     trouble_question: ({ question }) => questions[question],
     trouble_cause: ({ whys, after, ...said }, format) =>
       `${LIKELIEST[after]}: ${textOf(said).cause}.${whysText(whys, format)}`,
@@ -178,8 +182,14 @@ export const troubleSentences = {
     },
   },
   cautions: {
-    trouble_unless: ({ unless }) =>
-      `But throw it away with ${either([...new Set(unless.map((each) => stopSigns[each]))])}.`,
+    trouble_unless: ({ unless }) => {
+      const signs = [...new Set(unless.map((each) => stopSigns[each]))]
+      // What is smelled stands last, so that nothing after it reads as a smell.
+      const first = signs.slice(0, MOST_SIGNS).toSorted((one, other) => Number(isSmell(one)) - Number(isSmell(other)))
+      const rest = signs.slice(MOST_SIGNS)
+      const also = rest.length === 0 ? '' : ` The same goes for ${either(rest)}.`
+      return `But throw it away with ${either(first)}.${also}`
+    },
   },
   actions: {
     trouble_yes: () => 'Yes',
@@ -205,7 +215,7 @@ export const troubleProblems = {
       meant.length === 0
         ? 'What do you see, smell or taste? Say cloudy, bitter or fizzing, for example.'
         : `Do you mean ${either(meant)}?`
-    return `I don’t know “${typed}” as a trouble. ${question}`
+    return `I don’t know “${typed}”. ${question}`
   },
   unknown_sign: ({ typed, known }) => `I asked no question called “${typed}”. Those I ask are ${listed(known)}.`,
 } satisfies Written<TroubleProblems>

@@ -10,8 +10,10 @@ export interface HazardOf {
 }
 
 export interface HazardMessages {
-  notes: {
+  notes: Plain<'making_trust'> & {
     botanical_look: HazardOf
+    /** Plants of which something that can hurt is known from memory. */
+    hazards_memory: { readonly ids: readonly string[] }
   }
   cautions: Plain<
     | 'making_food_spirit'

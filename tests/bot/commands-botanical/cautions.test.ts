@@ -20,11 +20,15 @@ test('says everything about the plants and the making, worst first', async () =>
   expect(await printed('/cautions of:8 lemons + 30 g ginger')).toMatchInlineSnapshot(`
     "1 caution for lemon peel and ginger, and 9 for any jar.
 
+    • Some of what I warn of for lemon peel is from memory, not from a source I’ve
+      read.
+    • What I say about metal is from memory. The 40 % is worked out, not measured.
+
     ! Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel
       alcohol blinds and kills, and nothing done at home makes it safe.
     ! Keep strong spirit away from flames, sparks and hot plates, and never heat it.
-      From about 40 % its vapour can catch fire in a warm room (derived), and hot
-      syrup drives it off.
+      From about 40 % its vapour can catch fire in a warm room, and hot syrup drives
+      it off.
     ! Not if you’re pregnant or trying for a baby, under age, or about to drive,
       swim or use machines. On medicines, with liver disease or a past dependence?
       Ask a doctor or pharmacist. Your local law comes first.
@@ -35,7 +39,7 @@ test('says everything about the plants and the making, worst first', async () =>
     ! Don’t distil. It’s illegal without a licence almost everywhere, and the vapour
       can explode.
     ! Use glass with a tight lid. Spirit draws metal out of leaded crystal, old
-      glazed pottery, copper, brass and galvanised metal (from memory).
+      glazed pottery, copper, brass and galvanised metal.
     ! I don’t plan cream, milk or egg liqueurs: they spoil within days, and alcohol
       doesn’t make them safe.
     ! Lemon peel: buy unwaxed. Hot water and scrubbing only take off some of the wax

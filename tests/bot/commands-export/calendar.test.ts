@@ -104,7 +104,7 @@ describe('/calendar', () => {
 
   it('is a sentence where nothing comes, and for a jar that is none', async () => {
     const desk = await deskOf({})
-    expect(await desk.textOf('/calendar')).toBe('No jar asks for anything to come, so there is nothing for a calendar.')
+    expect(await desk.textOf('/calendar')).toBe('Nothing is coming up, so there’s no calendar to make.')
     expect(desk.files()).toEqual([])
     const some = await deskOf({ jars: [walnutJar()] })
     expect((await some.jsonOf('/calendar nut')).error.code).toBe('not_found')
@@ -114,6 +114,6 @@ describe('/calendar', () => {
     const desk = await deskOf({ jars: [walnutJar()] })
     expect((await calendarOf(desk)).events.length).toBeGreaterThan(0)
     await desk.textOf('/reminders pause-until:further notice')
-    expect(await desk.textOf('/calendar')).toBe('No jar asks for anything to come, so there is nothing for a calendar.')
+    expect(await desk.textOf('/calendar')).toBe('Nothing is coming up, so there’s no calendar to make.')
   })
 })

@@ -4,22 +4,22 @@ import { type Json, mine, refused, setting } from './refused.ts'
 
 describe('/notebook import: refuses, with nothing changed,', () => {
   it.each<[string, (file: string) => string | Uint8Array, RegExp]>([
-    ['what was cut off', (file) => file.slice(0, -20), /no whole JSON file/],
-    ['nothing', () => '', /no whole JSON file/],
-    ['bytes that are no text', () => Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe), /no text/],
-    ['deep nesting', () => `${'['.repeat(50_000)}${']'.repeat(50_000)}`, /nested more deeply/],
+    ['what was cut off', (file) => file.slice(0, -20), /not a whole JSON file/],
+    ['nothing', () => '', /not a whole JSON file/],
+    ['bytes that are no text', () => Uint8Array.of(0x89, 0x50, 0x4e, 0x47, 0xff, 0xfe), /isn’t text/],
+    ['deep nesting', () => `${'['.repeat(50_000)}${']'.repeat(50_000)}`, /nested deeper/],
     [
       'deep nesting in a part of it',
       (file) => file.replace('"typed":[]', `"typed":${'['.repeat(30)}${']'.repeat(30)}`),
-      /nested more deeply/,
+      /nested deeper/,
     ],
-    ['another JSON', () => '{"jars":[]}', /does not begin like one/],
-    ['null', () => 'null', /does not begin like one/],
-    ['NaN', (file) => file.replace('"value":1000', '"value":NaN'), /no whole JSON file/],
+    ['another JSON', () => '{"jars":[]}', /doesn’t start like one of mine/],
+    ['null', () => 'null', /doesn’t start like one of mine/],
+    ['NaN', (file) => file.replace('"value":1000', '"value":NaN'), /not a whole JSON file/],
     [
       'a newer version',
       (file) => file.replace('"version":4', '"version":5'),
-      /newer Larderbell \(version 5, I know up to 4\)/,
+      /newer Larderbell wrote this file \(version 5, I know up to 4\)/,
     ],
     [
       'a key of its own',
@@ -43,7 +43,7 @@ describe('/notebook import: refuses, with nothing changed,', () => {
 describe('/notebook import: leaves out a jar with', () => {
   it.each<[string, (file: string) => string, RegExp]>([
     ['a number beyond numbers', (file) => file.replace('"value":1000', '"value":1e999'), /“spirits\.0\.amount\.value”/],
-    ['a huge number', (file) => file.replace('"value":1000', '"value":1e8'), /an amount, a strength/],
+    ['a huge number', (file) => file.replace('"value":1000', '"value":1e8'), /an amount, strength or temperature/],
     [
       'a key of its own in an entry',
       (file) => file.replace('"kind":"shaken"', '"kind":"shaken","owner":"x"'),
@@ -86,7 +86,7 @@ describe('/notebook import: counts', () => {
     )
     if (count > taken) {
       expect(notes.map(({ text }: { text: string }) => text)).toContain(
-        `One jar is left out. Jar ${count} (“w ${count - 1}”): you have as many running jars as I keep.`,
+        `I left out one jar. Jar ${count} (“w ${count - 1}”): you already have as many running jars as I keep.`,
       )
     }
     expect((await desk.person()).jars).toHaveLength(100)
@@ -97,7 +97,7 @@ describe('/notebook import: counts', () => {
     const walnut = sound.jars[1]!
     sound.jars = Array.from({ length: 10 }, () => ({ ...walnut, entries: [{ ...walnut.entries[0], name: '' }] }))
     const { error } = await desk.takeIn(JSON.stringify(sound))
-    expect(error.message.match(/Jar \d+: in entry 1, it gives a name/g)).toHaveLength(8)
+    expect(error.message.match(/Jar \d+: in entry 1, a jar can’t have that name/g)).toHaveLength(8)
     expect(error.message).toMatch(/And 2 more\. Nothing was changed\.$/)
   })
 })

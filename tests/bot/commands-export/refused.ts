@@ -61,5 +61,5 @@ export const leftOut = async (file: string, message: RegExp) => {
   expect(jars).toHaveLength(2)
   expect(jars[0]).toEqual(before.jars[0])
   const whole = JSON.parse(file)
-  await refused(JSON.stringify({ ...whole, jars: [whole.jars[data.left[0].jar - 1]] }), /^I can't take in any jar/)
+  await refused(JSON.stringify({ ...whole, jars: [whole.jars[data.left[0].jar - 1]] }), /^I can’t import any jar/)
 }

@@ -20,7 +20,7 @@ describe('/forget', () => {
     const desk = await deskWith(person, { width: 200 })
     const text = await desk.textOf('/forget')
     expect(text).toContain(
-      '2 jars with 3 entries, 2 settings and every copy of them, and every file that I made for you here. Nothing is erased yet.',
+      '2 jars with 3 entries and 2 settings. Copies and files I made for you go too. Nothing is deleted yet.',
     )
     expect(text).toContain('/forget confirm:yes')
     expect(text).toContain('/jar discard')
@@ -32,7 +32,7 @@ describe('/forget', () => {
       files: null,
       shares: 0,
     })
-    expect(await desk.textOf('/forget confirm:no')).toBe('Nothing was erased.')
+    expect(await desk.textOf('/forget confirm:no')).toBe('Nothing was deleted.')
     expect((await desk.asker.store.read('local')).jars).toEqual(person.jars)
   })
 
@@ -48,11 +48,11 @@ describe('/forget', () => {
       ]),
     ]
     const desk = await deskWith({ jars: [...person.jars, ...hidden] }, { width: 200 })
-    expect(await desk.textOf('/forget')).toContain('2 jars (and 1 in the notebook, 1 taken back) with 7 entries')
+    expect(await desk.textOf('/forget')).toContain('2 jars (and 1 in the notebook, 1 undone) with 7 entries')
     expect((await desk.jsonOf('/forget')).data).toMatchObject({ jars: 4, entries: 7 })
     const rest = await deskWith({ jars: hidden }, { width: 200 })
     expect(await rest.textOf('/forget confirm:yes')).toMatch(
-      /^Erased: no running jar \(but 1 in the notebook, 1 taken back\) with 4 entries,/,
+      /^Deleted: no running jar \(but 1 in the notebook, 1 undone\) with 4 entries,/,
     )
   })
 
@@ -65,7 +65,7 @@ describe('/forget', () => {
       width: 200,
     })
     expect(await desk.textOf('/forget confirm:yes')).toBe(
-      'Erased: 2 jars with 3 entries, and your settings; 7 copies too, and 2 files that I had saved for you. I keep nothing about you any more.',
+      'Deleted: 2 jars with 3 entries, and your settings. Gone too: 7 copies and 2 files I’d saved for you. I have nothing left about you.',
     )
     expect(await asker.store.read('local')).toEqual(NOBODY)
     expect((await desk.jsonOf('/forget confirm:yes')).data).toEqual({
@@ -92,7 +92,7 @@ describe('/forget', () => {
       { ...share, id: 'b4yzgd2t', withdrawn: false },
     ]
     const desk = await deskWith({ ...person, shares }, { width: 200 })
-    expect(await desk.textOf('/forget')).toContain('1 share ')
+    expect(await desk.textOf('/forget')).toContain('1 share.')
   })
 
   it('erases by a button only what the button named', async () => {
@@ -100,7 +100,9 @@ describe('/forget', () => {
     const { store } = desk.asker
     for (const line of ['/forget confirm:yes 1/3/0', '/forget confirm:yes 2/2/0', '/forget confirm:yes 2/3/1']) {
       expect((await desk.jsonOf(line)).data).toMatchObject({ erased: false, jars: 2, entries: 3 })
-      expect(await desk.textOf(line)).toContain('named something else than you have now, so it erased nothing')
+      expect(await desk.textOf(line)).toContain(
+        'something else now than when that button was made, so nothing was deleted',
+      )
     }
     expect((await store.read('local')).jars).toEqual(person.jars)
     expect((await desk.jsonOf('/forget confirm:no 2/3/0')).data).toMatchObject({ erased: false })
@@ -122,8 +124,8 @@ describe('/forget', () => {
 
   it('sends who names one jar to /jar discard, and a bare yes to what does it', async () => {
     const desk = await deskWith(person, { width: 200 })
-    expect(await desk.textOf('/forget lem')).toContain('/jar discard lemon throws that one away')
-    expect(await desk.textOf('/forget yes')).toContain('Only /forget confirm:yes, typed in full, erases.')
+    expect(await desk.textOf('/forget lem')).toContain('To throw away lemon alone: /jar discard lemon')
+    expect(await desk.textOf('/forget yes')).toContain('type in full: /forget confirm:yes')
   })
 
   it('takes nothing but yes or no', async () => {

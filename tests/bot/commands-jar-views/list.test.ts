@@ -74,7 +74,7 @@ describe('/jar list', () => {
       expect(stringWidth(line), line).toBeLessThanOrEqual(width)
     for (const name of ['lemon', 'jar 19', '🍋🍋']) expect(text).toContain(name)
     expect(text.match(/[█░]{10}/g)).toHaveLength(20)
-    expect(text).toContain('and 16 more')
+    expect(text).toContain('and 18 more')
     expect(desk.faults()).toEqual([])
   })
 
@@ -151,11 +151,11 @@ describe('what /jar list says once', () => {
   it('is what could not be sent and which file was set aside', async () => {
     const desk = await deskWith(person, { width: 200 })
     const first = await desk.textOf('/jar list')
-    expect(first).toContain('could not send: shake lemon and walnut (18 Nov).')
+    expect(first).toContain('couldn’t send: shake lemon and walnut (18 Nov).')
     expect(first).toContain('is kept as local.unreadable-2026-11-19T08-00-00-000Z.json')
     expect(first).toContain('npm run doctor -- restore local 2026-11-18')
     const second = await desk.textOf('/jar list')
-    expect(second).not.toMatch(/could not|couldn't/)
+    expect(second).not.toMatch(/could not|couldn’t/)
     const { nudges, setAside, jars } = await desk.asker.store.read('local')
     expect(nudges).toEqual([WAITING])
     expect(setAside).toBeNull()
@@ -167,7 +167,7 @@ describe('what /jar list says once', () => {
     await asker.store.update(asker.userId, () => ({ ...NOBODY, ...person }))
     const desk = testDesk({ asker, nowMs: NOW_MS, width: 200 })
     const said = await desk.textOf('/jar list')
-    expect(said).toContain('The copy of 18 November 2026 still holds jars: whoever runs me can put it back.')
+    expect(said).toContain('The copy of 18 November 2026 still has jars. Whoever runs me can bring it back.')
     expect(said).not.toMatch(/unreadable|\.json|npm/)
   })
 
@@ -178,7 +178,7 @@ describe('what /jar list says once', () => {
     const store = { ...asker.store, update: () => Promise.reject(locked) }
     const desk = testDesk({ asker: { ...asker, store }, nowMs: NOW_MS, width: 200 })
     for (const line of ['/jar list', '/jar list']) {
-      expect(await desk.textOf(line)).toContain('could not send: shake lemon and walnut (18 Nov).')
+      expect(await desk.textOf(line)).toContain('couldn’t send: shake lemon and walnut (18 Nov).')
     }
   })
 })

@@ -49,9 +49,9 @@ describe('/notebook', () => {
     const desk = await deskWith({ jars }, { width: 300 })
     const lines = (await desk.textOf('/notebook')).split('\n')
     expect(lines[0]).toBe('Your batches, the newest first: 1 running, 1 finished.')
-    expect(lines[2]).toMatch(/^ {2}walnut {2}Nov 2026, steeping; 1\.00 l of 95 % spirit \+ 80 g lemon peel; /)
+    expect(lines[2]).toMatch(/^ {2}walnut {2}Nov 2026, steeping\. 1\.00 l of 95 % spirit \+ 80 g lemon peel\. /)
     expect(lines[3]).toMatch(
-      /^ {2}lemon {3}Jan 2026, steeped 25 days; 1\.00 l of 95 % spirit \+ 80 g lemon peel; 2\.\d+ l at 3\d(\.\d)? % vol, 2\d\d g\/L; rated 4 of 5; “sharp, fine”$/,
+      /^ {2}lemon {3}Jan 2026, steeped 25 days\. 1\.00 l of 95 % spirit \+ 80 g lemon peel\. 2\.\d+ l at 3\d(\.\d)? % vol, 2\d\d g\/L\. Rated 4 of 5\. “sharp, fine”$/,
     )
     expect(lines.join('\n')).toContain('/notebook walnut + lemon')
   })
@@ -116,7 +116,7 @@ describe('/notebook compare:', () => {
   it('finds nothing between twins, and says when it cannot tell which was liked', async () => {
     const desk = await deskWith({ jars }, { width: 120 })
     expect(await desk.textOf('/notebook compare:lemon + twin')).toBe(
-      'You liked lemon and twin alike: 3 of 5. Nothing that I know of differed.',
+      'You liked lemon and twin alike: 3 of 5. I know of no difference.',
     )
     expect(await desk.textOf('/notebook compare:unrated + twin')).toMatch(/^Only twin is rated: 3 of 5\./)
   })
@@ -132,7 +132,7 @@ describe('/notebook compare:', () => {
     expect(headline).toContain('What differed, strong | mild:')
     expect(table?.split('\n').map((line) => line.trim().replace(/ {2,}/, ': '))).toEqual([
       'Water in the jar: 0 g | 200.0 g a litre of spirit',
-      'Begun: 20 October 2026 | 17 November 2026',
+      'Started: 20 October 2026 | 17 November 2026',
       'Planned for: 40 % vol with 250 g/L | 30 % vol with 250 g/L',
       expect.stringMatching(/^Strength: 9\d(\.\d)? % vol \| 7\d(\.\d)? % vol$/),
     ])

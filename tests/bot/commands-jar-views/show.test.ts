@@ -33,7 +33,7 @@ const lemon = jarOf('aaaa1', [
 const storyIn = (text: string): readonly string[] =>
   text
     .split('\n')
-    .filter((line) => /^ {2}(?:\d+( · |–)|Taken back)/.test(line))
+    .filter((line) => /^ {2}(?:\d+( · |–)|Undone)/.test(line))
     .map((line) => line.trim().replace(/ {2,}/, '  '))
 
 describe('/jar show', () => {
@@ -46,12 +46,12 @@ describe('/jar show', () => {
     expect(text).toMatch(/Planned +30 % vol, 250 g\/L/)
     expect(text).toMatch(/Rating +3, then 4 of 5/)
     expect(storyIn(text)).toEqual([
-      '1 · 1 Oct  started: of 80 g lemon peel, spirit 1 l 95%, to strength 30%',
+      '1 · 1 Oct  started: 80 g lemon peel, spirit 1 l 95%, to strength 30%',
       '2–5  shaken on 2, 3, 4 and 5 Oct',
       '6 · 10 Oct  tasted, 3 of 5: “thin, "green"”',
-      '9 · 1 Nov  strained, 930 ml at 85 % vol (corrected: measured 930 ml, where nothing was said)',
+      '9 · 1 Nov  strained, 930 ml at 85 % vol. Corrected: measured 930 ml',
       '11 · 12 Nov  tasted, 4 of 5',
-      'Taken back  1 entry',
+      'Undone  1 entry',
     ])
   })
 
@@ -65,8 +65,8 @@ describe('/jar show', () => {
     await desk.ask('/jar correct ginger entry:1 when:13 January')
     await desk.ask('/jar undo ginger')
     expect(storyIn(await desk.textOf('/jar show ginger'))).toEqual([
-      '1 · 14 Jan  started: of 150 g ginger, spirit 800 ml 60% (corrected: spirit 800 ml 60%, no longer 700 ml 60%; day 14 Jan, no longer 10 Jan)',
-      'Taken back  1 entry',
+      '1 · 14 Jan  started: 150 g ginger, spirit 800 ml 60%. Corrected: spirit 800 ml 60% (was 700 ml 60%), day 14 Jan (was 10 Jan)',
+      'Undone  1 entry',
     ])
     const { data } = await desk.ask('/jar show ginger')
     expect(data.events).toHaveLength(6)
@@ -89,7 +89,7 @@ describe('/jar show', () => {
     await desk.ask('/jar shake ginger')
     for (const line of ['/jar undo ginger', '/jar undo ginger']) await desk.ask(line)
     const shown = await desk.textOf('/jar show ginger')
-    expect(shown).toMatch(/Taken back +2 entries/)
+    expect(shown).toMatch(/Undone +2 entries/)
     expect(shown).not.toMatch(/shaken|put off/)
     const { data } = await desk.ask('/jar show ginger')
     expect(data.events).toHaveLength(7)

@@ -42,7 +42,7 @@ describe('a name that is taken when a jar comes back', () => {
     const reply = await desk.ask(`/jar undo #${id}`)
     expect(await namesOf(desk)).toEqual(['lemon 2', 'lemon'])
     expect(reply.notes.map(({ text }) => text)).toEqual([
-      'Another running jar has the same name, so lemon is now lemon 2.',
+      'You already have a running jar of that name, so lemon is now lemon 2.',
     ])
     expect(reply.data.name).toBe('lemon 2')
     // What is said of the one goes to that one.

@@ -145,6 +145,6 @@ it('what is begun again is shown as a cook weighs it, without its code', async (
   const desk = await strained()
   await desk.ask(await desk.startLine('/again lemon spirit:730 ml 40%'))
   const text = await desk.textOf('/jar show lemon 2')
-  expect(text).toMatch(/started: of \d\d g lemon peel \(zest\), spirit 730 ml 40%/)
+  expect(text).toMatch(/started: \d\d g lemon peel \(zest\), spirit 730 ml 40%/)
   expect(text).not.toContain('from ')
 })

@@ -29,7 +29,7 @@ describe('what was typed', () => {
   it('says an amount as it was typed, and what was computed from what was measured', async () => {
     const { desk } = await strained()
     const text = await desk.textOf('/jar sweeten herb water:1155 ml sugar:598 g')
-    expect(text).toContain('(computed from what you measured)')
+    expect(text).toContain('(worked out from what you measured)')
     expect(await desk.textOf('/jar show herb')).toContain('sweetened with 1155 ml water')
   })
 

@@ -20,9 +20,9 @@ test('shows what is set, and what was assumed', async () => {
       Time zone  UTC (assumed), where it is 12:00 on Thursday 24 December 2026
       Freezer    −18 °C (assumed)
 
-    • You chose no time zone. To go by a city near you, type for example /settings zone:Rome
-    • country: decides how I read dates such as 6/7, whose standard drinks I count and whose law I look
-      at."
+    • I’ve assumed this time zone. To use a city near you: /settings zone:Rome
+    • Your country tells me how to read dates like 6/7, and whose standard drinks and law to use:
+      /settings country:UK"
   `)
   expect((await jsonOf('/settings')).data).toEqual({
     units: null,

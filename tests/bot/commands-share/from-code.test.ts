@@ -39,7 +39,7 @@ describe('/plan from:', () => {
     expect(from.data).toEqual(typed.data)
     expect(keysIn(from)).toContain('code_from')
     const text = await desk.textOf(`/plan from:${await lemon()}`)
-    expect(text).toContain('As the batch of this code was made, in the same amounts.')
+    expect(text).toContain('Same amounts as the shared batch.')
     expect(text).toContain('Dried, not fresh: ginger.')
     expect(text).toMatch(/14 to 21 days on the plants, as that batch was planned\./)
     expect(desk.faults()).toEqual([])
@@ -62,8 +62,8 @@ describe('/plan from:', () => {
     expect(data.bottles).toEqual([{ count: Math.floor(data.volumeMl / 500), volumeMl: 500 }])
     expect(keysIn({ notes })).toContain('code_weaker')
     const text = await desk.textOf(line)
-    expect(text).toContain(`times ${times}: by the alcohol in your spirit`)
-    expect(text).toContain(`That batch steeped in 95 % vol, yours does in ${percent}:`)
+    expect(text).toContain(`${times} times the amounts of the shared batch, scaled to your spirit`)
+    expect(text).toContain(`Your spirit is weaker (${percent} % instead of 95 %)`)
   })
 
   it('calls no plant faint that is as much of the drink', async () => {
@@ -84,7 +84,9 @@ describe('/plan from:', () => {
       expect(data.volumeMl).toBeCloseTo(whole.volumeMl / 2, 6)
     }
     const text = await desk.textOf(`/plan from:${code} of:5 lemons spirit:1 l 95%`)
-    expect(text).toContain('times 0.5: as far as your lemon peel goes. Some of your spirit stays over.')
+    expect(text).toContain(
+      '0.5 times the amounts of the shared batch, to use up your lemon peel. You’ll have some spirit left over.',
+    )
   })
 
   it('fills the bottles and takes no more spirit than that', async () => {
@@ -103,7 +105,7 @@ describe('/plan from:', () => {
     const { error } = await desk.jsonOf(`/plan from:${code} spirit:1 l 40%`)
     expect(error.code).toBe('unreachable')
     expect(error.message).toMatch(
-      /^With 40 % vol spirit it cannot be the same: that batch has 38 % vol with 250 g\/L\. Add to-strength:\d\d(\.5)?% \(/,
+      /^40 % spirit is too weak for that batch \(38 % with 250 g\/L\)\. Use stronger spirit, or add to-strength:\d\d(\.5)?% \(/,
     )
     const wish = /to-strength:[\d.]+%/.exec(error.message)![0]
     const made = await desk.jsonOf(`/plan from:${code} spirit:1 l 40% ${wish}`)
@@ -143,17 +145,19 @@ describe('/plan from:', () => {
     const desk = deskOf()
     const code = await codeAfter(`/jar start lemon ${OF} ${WISH} when:2026-09-01`, '/jar strain lemon')
     const text = await desk.textOf(`/plan from:${code}`)
-    expect(text).toContain('80 days on the plants, like that batch. Usual is 14 to 21 days, so taste as it goes.')
+    expect(text).toContain(
+      '80 days on the plants, as in that batch. Most steep them 14 to 21 days, so taste before you strain.',
+    )
   })
 
   it.each([
-    ['of:ginger + 5 lemons', 'bad_value', 'of', /How much is there of “ginger”/],
-    ['of:30 g basil', 'bad_value', 'of', /“30 g basil” is not in the batch.*lemon peel and ginger \(dried\)/],
-    ['of:4', 'bad_value', 'of', /“4” of which plant\? .* lemon peel and ginger \(dried\)/],
-    ['of:30 g fresh ginger', 'bad_value', 'of', /is not in the batch/],
+    ['of:ginger + 5 lemons', 'bad_value', 'of', /How much “ginger” do you have/],
+    ['of:30 g basil', 'bad_value', 'of', /“30 g basil” isn’t in that batch. It has lemon peel and ginger \(dried\)/],
+    ['of:4', 'bad_value', 'of', /“4” of what\? .* lemon peel and ginger \(dried\)/],
+    ['of:30 g fresh ginger', 'bad_value', 'of', /isn’t in that batch/],
     ['of:30 g foxglove', 'refused', 'of', /./],
     ['of:30 g meadow thing unknown-ok:yes', 'too_many_options', 'unknown-ok', /Leave out/],
-    ['of:30 g meadow thing', 'bad_value', 'of', /“30 g meadow thing” is not in the batch/],
+    ['of:30 g meadow thing', 'bad_value', 'of', /“30 g meadow thing” isn’t in that batch/],
     ['sugar:50 g', 'too_many_options', 'sugar', /The code already says what goes in\. Leave out sugar:/],
     ['days:10 days', 'too_many_options', 'days', /Leave out/],
     ['spirit:1 l', 'missing_option', 'strength', /strength/],
@@ -165,12 +169,12 @@ describe('/plan from:', () => {
   })
 
   it.each([
-    ['/plan from:lemon', 'bad_value', 'from', /“lemon” is no batch’s code/],
+    ['/plan from:lemon', 'bad_value', 'from', /“lemon” isn’t a batch’s code/],
     [
       '/plan from:11NCHSTJ8P501JQH0JNHC00VV9SW4H50HFEB52FV6M',
       'bad_value',
       'from',
-      /is damaged: a letter is missing, wrong or too many/,
+      /is damaged: a letter is missing, wrong or extra/,
     ],
     ['/plan spirit:1 l 95%', 'missing_option', 'of', /What goes in\?/],
     ['/jar start lemon spirit:1 l 95%', 'missing_option', 'of', /What goes in\?/],

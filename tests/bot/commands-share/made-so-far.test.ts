@@ -14,18 +14,18 @@ it('tells of a shared batch who has begun it, whoever reads it apart', async () 
   const { share, code } = (await owner!.jsonOf('/share lemon')).data
   const ref = shareRef({ owner: OWNER, shareId: share })
   const make = `/share make:${ref}`
-  const begun = (count: string) => `Others than its maker have begun ${count} of this batch so far.`
+  const begun = (count: string) => `People besides its maker have started ${count} of this batch so far.`
 
   await maker!.jsonOf(`/jar start first from:${code}@${ref}`)
   const own = await maker!.textOf(make)
-  expect(own).toContain('You have begun one jar of this batch so far.')
+  expect(own).toContain('You’ve started one jar of this batch so far.')
   expect(own).not.toContain('Others')
   expect(await reader!.textOf(make)).toContain(begun('one jar'))
   expect(await owner!.textOf(make)).toContain(begun('one jar'))
 
   await reader!.jsonOf(`/jar start second from:${code}@${ref}`)
   expect(await maker!.textOf(make)).toContain(
-    'You have begun one jar of this batch so far. Others than its maker and you have begun one jar of this batch so far.',
+    'You’ve started one jar of this batch so far. People besides its maker and you have started one jar of this batch so far.',
   )
   expect(await owner!.textOf(make)).toContain(begun('2 jars'))
 })

@@ -29,7 +29,7 @@ describe('/plan from: with what there is of its plants', () => {
       expect(fruit.exec(await desk.textOf(`/plan from:${code}${more}`))![0], more).toBe(typed)
     }
     expect(await desk.textOf(`/plan from:${code} spirit:1 l 95.2%`)).toContain(
-      'As the batch of this code was made, in about the same amounts: by the alcohol in your spirit',
+      'About the same amounts of the shared batch, scaled to your spirit',
     )
     expect((await desk.jsonOf(`/plan from:${code}`)).data).toEqual(
       (await desk.jsonOf(`/plan of:10 lemons spirit:1 l 95.0% ${WISH}`)).data,
@@ -46,7 +46,7 @@ describe('/plan from: with what there is of its plants', () => {
     expect(keysIn(alone)).toContain('code_only_plant')
     expect((await desk.jsonOf(`/plan from:${code} of:42 g`)).data).toEqual(alone.data)
     expect(await desk.textOf(`/plan from:${code} of:4`)).toContain(
-      'I took “4” as lemon peel, the one plant of that batch.',
+      'I’ve read “4” as lemon peel, the only plant in that batch.',
     )
   })
 

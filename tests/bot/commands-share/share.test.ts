@@ -24,7 +24,7 @@ describe('/share at the terminal', () => {
     const desk = await begun()
     const text = await desk.textOf('/share lemon')
     const [share] = await sharesOf(desk)
-    expect(text).toContain('lemon: a liqueur of lemon peel, to become about 30 % vol with 250 g/L')
+    expect(text).toContain('lemon: a liqueur of lemon peel, aiming for about 30 % vol with 250 g/L')
     expect(text).toContain('files/larderbell-batch.png')
     expect(text.split('\n').some((line) => line.endsWith(`/plan from:${share!.code}`))).toBe(true)
     const [file] = desk.files()
@@ -65,14 +65,14 @@ describe('/share at the terminal', () => {
 
   it('lists them, and withdraws one', async () => {
     const desk = await begun()
-    expect(await desk.textOf('/share')).toContain('You share no batch.')
+    expect(await desk.textOf('/share')).toContain('You’re not sharing anything yet.')
     const { share } = (await desk.jsonOf('/share lemon')).data
     expect((await desk.jsonOf('/share')).data.shares).toMatchObject([{ share, name: 'lemon', made: 0, posted: false }])
     expect(await desk.textOf(`/share withdraw:${share}`)).toBe(
-      'lemon is shared no longer. Whoever kept its code can still make it.',
+      'lemon is no longer shared. Anyone who kept its code can still make it.',
     )
     expect(await desk.textOf(`/share withdraw:${share}`)).toBe(
-      'lemon was withdrawn before. Whoever kept its code can still make it.',
+      'lemon was withdrawn before. Anyone who kept its code can still make it.',
     )
     expect((await sharesOf(desk))[0]).toMatchObject({ withdrawn: true })
     expect((await desk.jsonOf('/share withdraw:zzzzzzzz')).error).toMatchObject({ code: 'not_found' })

@@ -42,12 +42,12 @@ describe('the list of shares', () => {
     })
     const text = await desk.textOf('/share')
     const nut = (await desk.shares()).at(-1)!.id
-    expect(text).toContain('You share 2 batches, 3 times in all.')
+    expect(text).toContain('You’re sharing 2 batches, 3 times in all.')
     // Half past midnight in Rome.
     expect(text).toMatch(/bbbbbbbb +lemon, shared 20 Nov, 00:30 in a channel/)
     expect(text).toMatch(/cccccccc +lemon, shared 21 Nov, 09:00 in a channel/)
     expect(text).not.toContain('aaaaaaaa')
-    expect(text).toContain('Begun by others, your own not counted: 3 jars of lemon.')
+    expect(text).toContain('Others have started 3 jars of lemon.')
     expect(text).toContain('One more was withdrawn.')
     expect(text).toContain(`Withdraw nut (${nut}): /share withdraw:${nut}`)
     const { shares } = (await desk.jsonOf('/share')).data
@@ -58,7 +58,7 @@ describe('the list of shares', () => {
       ['aaaaaaaa', 3, '2026-11-20'],
     ])
     expect((await desk.jsonOf('/share lemon')).data.made).toBe(3)
-    expect(await desk.textOf('/share lemon')).toContain('others have begun 3 jars of this batch so far')
+    expect(await desk.textOf('/share lemon')).toContain('others have started 3 jars of this batch so far')
   })
 
   it('has a button for five at most', async () => {
@@ -66,15 +66,15 @@ describe('the list of shares', () => {
     await desk.reshare((share) => [1, 2, 3, 4, 5, 6].map((digit) => ({ ...share, id: `aaaaaaa${digit}` })))
     const text = await desk.textOf('/share')
     expect(text.match(/Withdraw lemon/g)).toHaveLength(5)
-    expect(text).toContain('takes back any other')
-    expect(text).toContain('You share one batch, 6 times.')
+    expect(text).toContain('To take down another')
+    expect(text).toContain('You’re sharing one batch, 6 times.')
   })
 })
 
 describe('/share withdraw:', () => {
   it('takes the name of a batch that is shared once', async () => {
     const desk = await deskWith(LEMON, WALNUT, '/share lemon', '/share nut')
-    expect(await desk.textOf('/share withdraw:LEMON')).toContain('lemon is shared no longer.')
+    expect(await desk.textOf('/share withdraw:LEMON')).toContain('lemon is no longer shared.')
     expect((await desk.shares()).map(({ withdrawn }) => withdrawn)).toEqual([true, false])
     expect(await desk.textOf('/share withdraw:lemon')).toContain('lemon was withdrawn before.')
     expect((await desk.jsonOf('/share withdraw:lem')).error).toMatchObject({ code: 'not_found' })
@@ -91,7 +91,7 @@ describe('/share withdraw:', () => {
     expect((await desk.jsonOf('/share withdraw:lemon')).error).toMatchObject({
       code: 'ambiguous',
       message:
-        'You share lemon twice: bbbbbbbb of 21 November 2026 and aaaaaaaa. Name one by its id: /share withdraw:bbbbbbbb.',
+        'You’re sharing lemon twice: bbbbbbbb of 21 November 2026 and aaaaaaaa. Which one? For example: /share withdraw:bbbbbbbb',
     })
     expect((await desk.shares()).filter(({ withdrawn }) => withdrawn)).toHaveLength(1)
     await desk.jsonOf('/share withdraw:aaaaaaaa')
@@ -103,7 +103,7 @@ describe('what is shared', () => {
   it('is nothing that was thrown away', async () => {
     const desk = await deskWith(LEMON, '/jar discard lemon')
     const { error } = await desk.jsonOf('/share lemon')
-    expect(error).toMatchObject({ code: 'wrong_stage', message: expect.stringContaining('was thrown away') })
+    expect(error).toMatchObject({ code: 'wrong_stage', message: expect.stringContaining('You threw lemon away') })
     expect(await desk.shares()).toEqual([])
     await desk.jsonOf('/jar undo lemon')
     expect((await desk.jsonOf('/share lemon')).error).toBeUndefined()
@@ -122,7 +122,7 @@ describe('a name that cannot be printed', () => {
       '/jar start 梅酒 of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L',
       LEMON,
     )
-    const note = /My letters lack signs of this name, so #[0-9a-z]{5} stands there/
+    const note = /The font can’t print this name, so I’ve put #[0-9a-z]{5}\./
     expect((await desk.textOf(line)).replaceAll(/\s+/g, ' ')).toMatch(note)
     expect((await desk.textOf(line.replace('梅酒', 'lemon'))).replaceAll(/\s+/g, ' ')).not.toMatch(note)
   })

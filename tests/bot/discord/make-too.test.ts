@@ -76,16 +76,16 @@ describe('make this too', () => {
     expect((await acts.shareOf()).made).toBe(2)
     expect(JSON.stringify((await acts.owner()).shares)).not.toContain(friend.id)
     const again = await fake.slash('share', { jar: NAME })
-    expect(again.text).toContain('others have begun 2 jars of this batch so far')
+    expect(again.text).toContain('others have started 2 jars of this batch so far')
     await start(fake.newUser('rue'), again)
     expect(await Promise.all([0, 1].map(async (at) => (await acts.shareOf(at)).made))).toEqual([2, 1])
     for (const each of [shown, again]) {
       const { text } = await acts.make(each, { spirit: '1 l 95%' })
       expect(text).toContain('You have begun 2 jars of this batch so far')
-      expect(text).toContain('Others than its maker and you have begun one jar of this batch so far')
+      expect(text).toContain('People besides its maker and you have started one jar of it so far')
     }
     expect((await fake.slash('share')).text).toContain(`your own not counted: 3 jars of ${NAME}.`)
-    expect((await fake.slash('share', { jar: NAME })).text).toContain('others have begun 3 jars of this batch so far')
+    expect((await fake.slash('share', { jar: NAME })).text).toContain('others have started 3 jars of this batch so far')
   })
 
   it('counts from the jars: as many as came of it', async () => {

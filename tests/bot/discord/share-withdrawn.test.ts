@@ -15,7 +15,7 @@ describe('a share that is none any more', () => {
     bot.pass(3000)
     expect((await fake.slash('share', { withdraw: id }, { user: friend })).text).toContain(`id “${id}”`)
     expect((await fake.slash('share', { withdraw: `#${id.toUpperCase()}` })).text).toContain(
-      'is shared no longer. Its message says so. Whoever kept its code can still make it.',
+      'is no longer shared. Its message says so. Anyone who kept its code can still make it.',
     )
     expect(textOf(shown.message!.json)).toBe(en.discord.withdrawn())
     expect(buttonsOf(shown.message!.json)).toEqual([])
@@ -35,7 +35,7 @@ describe('a share that is none any more', () => {
     const gone = await acts.share()
     gone.message!.channel.messages.delete(gone.message!.json.id)
     expect((await fake.slash('share', { withdraw: (await acts.shareOf()).id })).text).toContain(
-      'Its message is gone already.',
+      'Its message is already gone.',
     )
     const far = fake.newGuild('Another society', { hasBot: false })
     const channel = fake.newChannel(far, 'shelf')
@@ -47,7 +47,7 @@ describe('a share that is none any more', () => {
     await fake.slash('share', { jar: NAME }, { channel: short })
     fake.removeChannel(short)
     const { text } = await fake.slash('share', { withdraw: (await acts.shareOf(2)).id })
-    expect(text).toContain('Its message is gone already.')
+    expect(text).toContain('Its message is already gone.')
   })
 
   it('is taken back with all else that is forgotten', async () => {

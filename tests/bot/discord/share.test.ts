@@ -23,7 +23,7 @@ describe('/share', () => {
     const gallery = json.components![1] as unknown as { readonly items: readonly { readonly description: string }[] }
     expect(gallery.items[0]!.description).toContain(NAME)
     expect(shown.text.split('\n')[0]).toBe(
-      '**secret-cellar lemon: a liqueur of lemon peel, to become about 30 % vol with 250 g/L of sugar.**',
+      '**secret-cellar lemon: a liqueur of lemon peel, aiming for about 30 % vol with 250 g/L of sugar.**',
     )
     const { code, id, postedIn } = await acts.shareOf()
     expect(shown.text).toContain(code)
@@ -97,14 +97,14 @@ describe('/share', () => {
     expect(mine.isPrivate).toBe(true)
     expect(mine.text).toContain((await acts.shareOf()).id)
     expect(mine.text).toContain(`secret-cellar lemon, shared <t:1795597200:f> in <#${fake.channel.id}>`)
-    expect(mine.text).toContain('Nobody else has begun a jar')
+    expect(mine.text).toContain('Nobody else has started a jar')
     expect((await fake.slash('share', {}, { user: friend })).text).toContain('You share no batch')
     const { choices } = await fake.autocomplete('share', { withdraw: 'sec' }, 'withdraw')
     expect(choices).toEqual([
       { name: `${NAME}, 25 November 2026 (${(await acts.shareOf()).id})`, value: (await acts.shareOf()).id },
     ])
     const withdrawn = await fake.press(mine.message, `Withdraw ${NAME} (${(await acts.shareOf()).id})`)
-    expect(withdrawn.text).toContain('is shared no longer. Its message says so.')
+    expect(withdrawn.text).toContain('is no longer shared. Its message says so.')
     expect((await acts.shareOf()).withdrawn).toBe(true)
   })
 })

@@ -79,9 +79,9 @@ describe('what has rested', () => {
 
   it('is called too strong where it is, known or estimated', async () => {
     const neat = await saidOn('2026-12-30', { plan, past: [strained(930), bottled] })
-    expect(neat).toMatch(/^basil has rested: 9\d(\.\d+)? % vol, undiluted, not to be drunk neat\.\n/)
+    expect(neat).toMatch(/^basil has rested: 9\d(\.\d+)? % vol, undiluted\. Don’t drink it neat\.\n/)
     const little: Happening = { kind: 'sweetened', waterG: exactly(50), sweetenings: whiteSugar(exactly(50)) }
     const sweet = await saidOn('2026-12-31', { plan, past: [strained(null), little, bottled] })
-    expect(sweet).toMatch(/^basil has rested: \d\d(\.\d+)? % vol, not to be drunk neat\.\n/)
+    expect(sweet).toMatch(/^basil has rested: \d\d(\.\d+)? % vol\. Don’t drink it neat\.\n/)
   })
 })

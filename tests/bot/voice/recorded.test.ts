@@ -6,7 +6,6 @@ import { explain } from '../../../bot/chat/run/explain.ts'
 import { wrapSentence } from '../../../bot/terminal/show/wrap.ts'
 import { speech } from '../test-desk.ts'
 import { BANNED, PROVENANCE } from './banned.ts'
-import { LOST, UNREAD } from './exceptions.ts'
 import { everyAnswer } from './recorded.ts'
 import { MOST_WORDS, sentencesOf, wordsOf } from './sentences.ts'
 
@@ -24,6 +23,15 @@ interface Refused extends Said {
 
 const WIDTHS = [80, 44] as const
 const MOST_LINES = { 80: 3, 44: 5 } as const
+
+/** Keys that are gone, and where what they said stands now. */
+const LOST: Readonly<Record<string, string>> = {
+  jar_bottled_left: 'in the answer itself',
+  plan_days_known: 'days that are said are taken',
+  plan_nearest: 'with what was assumed',
+  plan_pith: 'in the line of the day',
+  sweetness_law: 'in /label alone',
+}
 
 const first = new Map<string, Said>()
 const refusals = new Map<string, Refused>()
@@ -64,11 +72,12 @@ beforeAll(async () => {
   }
 }, 120_000)
 
+/** Without the maker's own words, which are given back between quotation marks. */
+const unquoted = (sentence: string): string => sentence.replace(/“[^”]*”/g, '')
+
 /** By key, one of each, with the longest named first. */
 const byKey = (found: readonly Said[]): readonly string[] =>
   [...new Map(found.map((said) => [said.key, said])).values()].map(({ key, text, line }) => `${key}: ${text} (${line})`)
-
-const unexpected = (found: readonly Said[]): readonly Said[] => found.filter(({ key }) => !UNREAD.includes(key))
 
 describe('what is refused or asked back', () => {
   it.each(WIDTHS)('takes no more lines than it may, at %i columns', (width) => {
@@ -81,29 +90,29 @@ describe('what is refused or asked back', () => {
 
   it('is said in plain words', () => {
     const found = [...refusals.values()].filter(({ text }) =>
-      sentencesOf(text).some((sentence) => BANNED.some(([phrase]) => phrase.test(sentence.replace(/“[^”]*”/g, '')))),
+      sentencesOf(text).some((sentence) => BANNED.some(([phrase]) => phrase.test(unquoted(sentence)))),
     )
-    expect(byKey(unexpected(found))).toEqual([])
+    expect(byKey(found)).toEqual([])
   })
 })
 
 describe('a first screen', () => {
   it('has no phrase that a cook stumbles over', () => {
     const found = [...first.values()].filter(({ text }) =>
-      sentencesOf(text).some((sentence) => BANNED.some(([phrase]) => phrase.test(sentence))),
+      sentencesOf(text).some((sentence) => BANNED.some(([phrase]) => phrase.test(unquoted(sentence)))),
     )
-    expect(byKey(unexpected(found))).toEqual([])
+    expect(byKey(found)).toEqual([])
   })
 
   it(`has no sentence of more than ${MOST_WORDS} words`, () => {
     const found = [...first.values(), ...refusals.values()].filter(({ text }) =>
       sentencesOf(text).some((sentence) => wordsOf(sentence) > MOST_WORDS),
     )
-    expect(byKey(unexpected(found))).toEqual([])
+    expect(byKey(found)).toEqual([])
   })
 
   it('confesses nothing', () => {
-    expect(byKey(unexpected([...first.values()].filter(({ text }) => PROVENANCE.test(text))))).toEqual([])
+    expect(byKey([...first.values()].filter(({ text }) => PROVENANCE.test(text)))).toEqual([])
   })
 })
 

@@ -1,12 +1,9 @@
 import { isHeld } from '../../../../core/jar/limits/judge-jar.ts'
 import { firstTask, isFinished, type JarView, type ShownTask, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
-import { drinksIn } from '../../../../core/recipe/drinks-in.ts'
-import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
 import type { Person, SetAside } from '../../../../store/person.ts'
 import { StorageError } from '../../../../store/storage-error.ts'
 import { unsentOf, withoutNews } from '../../../../store/unsent.ts'
-import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
@@ -18,6 +15,7 @@ import { kitchenOf } from '../../options/input-units.ts'
 import { pictureFile } from '../../reply/picture-file.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarBrief } from '../known/jar-data.ts'
+import { planActions } from '../known/plan-one.ts'
 import { todayOf, viewOf } from '../known/view-of.ts'
 import { firstScreen, jobsOf } from './jobs.ts'
 
@@ -106,14 +104,6 @@ function readyNotes(running: readonly JarView[]): readonly Message<'notes'>[] {
     return names.length === 0 ? [] : [{ group: 'notes', key, values: { names: names.map(({ story }) => story.name) } }]
   })
 }
-
-/** A line that plans something, for whoever has no jar yet. */
-const planActions: readonly Action[] = [
-  {
-    label: { group: 'actions', key: 'jars_plan', values: undefined },
-    call: call('plan', { of: readPlants('10 lemons'), spirit: drinksIn('1 l 95%', { blends: false }) }),
-  },
-]
 
 /** The name of a file is nothing to whoever is not where the files are. */
 const asideSaid = ({ file, day }: SetAside, { place }: Context) => ({

@@ -9,6 +9,7 @@ import { note } from '../../reply/outcome-reply.ts'
 import { batchData } from '../known/batch-data.ts'
 import { dangerCautions } from '../known/jar-dangers.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { planActions } from '../known/plan-one.ts'
 
 /** More than so many are one line each. */
 const MOST_WHOLE = 8
@@ -62,7 +63,7 @@ export function notebookReply(views: readonly JarView[], context: Context): Repl
     sure: [],
     notes: isShort ? [note('notebook_short')] : [],
     cautions: dangerCautions(newest.map(({ story }) => story)),
-    actions: compareAction(newest, context),
+    actions: newest.length === 0 ? planActions : compareAction(newest, context),
     data: { batches: newest.map(batchData) },
     kitchen: kitchenOf({}),
   }

@@ -84,7 +84,7 @@ export const straining: HandbookPart<StrainingId> = {
       'drips so slowly',
       'filter keeps clogging, what helps',
     ],
-    text: 'Pour off the settled part first, and start the mud last. Use several papers at once, change them as they clog, and filter before the syrup goes in. Fruit with pectin clogs everything: cloth will do for it.',
+    text: 'Pour off the clear part first, and filter the mud last. Use several papers at once, change them as they clog, and filter before the syrup goes in. Fruit with pectin clogs everything, so use cloth for it.',
     source: 'habit of makers',
     trust: 'common practice',
     next: typedCall('trouble', { symptom: 'stuck filter' }),
