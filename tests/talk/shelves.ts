@@ -14,6 +14,12 @@ export const SHELVES = {
   /** One jar, with its syrup in, neither filtered nor in bottles. */
   lemon_sweetened: [...lemon, ...strained, ...sweetened],
   lemon_bottled: [...lemon, ...strained, ...sweetened, '/jar bottle lemon bottles:5 x 500 ml'],
+  /** One jar with spices beside its fruit, which steeps. */
+  spiced: [
+    '/jar start pear of:1 kg pears spirit:1 l 60% when:9 days ago',
+    '/jar add pear of:1 Ceylon cinnamon stick + 2 g dried chilli when:5 days ago',
+    ...ginger,
+  ],
   /** Four jars for the midwinter fair, one at each step: sloe steeps, lemon is strained, orange sweetened, raspberry bottled. */
   fair: [
     '/jar start sloe of:500 g sloes spirit:700 ml gin 40% when:60 days ago',

@@ -1,3 +1,4 @@
+import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
 import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
@@ -11,7 +12,8 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
     const state = jarStateOf(entries)
     if (state === null) return []
     const { day } = state.started
-    const plants = state.started.plants.flatMap((plant) => ('id' in plant && plant.id !== null ? [plant.id] : []))
+    const inside = [...state.started.plants, ...plantsInside(state)]
+    const plants = [...new Set(inside.flatMap(({ id }) => (id === null ? [] : [id])))]
     return [
       { id, name: state.name, plants, stage: stageOf(state, today), month: Number(day.slice(5, 7)), startedOn: day },
     ]

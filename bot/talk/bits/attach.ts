@@ -1,12 +1,23 @@
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
-import type { Lexicon } from '../lexicon/lexicon.ts'
-import type { Bit, Role } from './bit.ts'
+import { DEEDS, type Lexicon } from '../lexicon/lexicon.ts'
+import type { Bit, Role, TalkJar } from './bit.ts'
+import { isOver, jarsOf } from './jars-of.ts'
 
 export interface RolesAround {
   readonly typed: TypedText
   readonly lexicon: Lexicon
   readonly spans: readonly ConceptSpan[]
+  readonly jars?: readonly TalkJar[]
+}
+
+/** Of these the plants are told with their amounts. */
+const PUTS_IN = new Set<ConceptSpan['concept']>(['started', 'added', 'log_start'])
+
+/** A jar's name where something is told of it: no amount behind it is of the plant. */
+export function isJarName({ spans, jars = [] }: RolesAround, bit: Bit): boolean {
+  const isTold = spans.some(({ concept }) => DEEDS.has(concept) && !PUTS_IN.has(concept))
+  return isTold && jars.some((jar) => !isOver(jar)) && jarsOf(bit, jars).some((jar) => !isOver(jar))
 }
 
 /** A bit while roles are given. */
@@ -75,6 +86,7 @@ export function attach(around: RolesAround, bits: Open[]): void {
     if (!between.every((word) => BEHIND.has(word))) return
     // `strained the lemon, 920`: nobody counts so many behind a name.
     if (bit.kind === 'bare' && before.kind === 'plant' && bit.value > MOST_BEHIND) return
+    if (before.kind === 'plant' && isJarName(around, before)) return
     const first = before.with === undefined ? undefined : bits[before.with]
     // `a punnet of raspberries, 300g`: the weight tells more than the measure.
     if (first !== undefined && !(before.loose !== undefined && bit.kind === 'mass')) return

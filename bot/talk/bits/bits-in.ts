@@ -7,6 +7,7 @@ import { wordSet } from '../lexicon/concepts.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { type Around, bit, bottlesAt, isGravity, measureAt, NONE, ratingAt, sizeFirst, wordAt } from './amount-bits.ts'
 import type { Bit } from './bit.ts'
+import { filledAt } from './filled-bottles.ts'
 import { jarAt } from './jar-at.ts'
 import { countable, drinkAt, thingAt } from './things.ts'
 
@@ -105,6 +106,13 @@ function isBelowNothing({ typed, spans }: Around, { kind, from }: Bit): boolean 
   return sign.to === typed.tokens[from]!.from && (before === undefined || before.to < sign.from || before.text === ':')
 }
 
+/** `4/5`: a mark, where nothing tells of a day. */
+function isMark({ typed, spans }: Around, at: number): boolean {
+  if (spans.some(({ concept }) => concept === 'tasted')) return true
+  const isOfDay = /^(?:on|by|until|till|since|from|the|before|entro|dal|al|il|per|fino)$/.test(wordAt(typed, at - 1))
+  return !isOfDay && !spans.some(({ concept }) => DEEDS.has(concept) && concept !== 'opened')
+}
+
 function bitAt(around: Around, at: number): Bit | null {
   const { typed, lexicon, jars } = around
   const { tokens } = typed
@@ -116,9 +124,9 @@ function bitAt(around: Around, at: number): Bit | null {
       ? bit('gravity', at, at + 1, Number(tokens[at]!.text.replace(',', '.')), tokens[at]!.text)
       : null
   const rating = ratingAt(around, at)
-  if (rating !== null && around.spans.some(({ concept }) => concept === 'tasted')) return rating
+  if (rating !== null && isMark(around, at)) return rating
   if (date !== null) return date
-  const bottles = bottlesAt(around, at) ?? sizeFirst(around, at)
+  const bottles = filledAt(around, at) ?? bottlesAt(around, at) ?? sizeFirst(around, at)
   if (rating !== null) return rating
   if (bottles !== null) return bottles
   const measure = measureAt(around, at)
@@ -126,8 +134,14 @@ function bitAt(around: Around, at: number): Bit | null {
   if (gravity !== null) return gravity
   const number = numberSaid(typed, at, countable(lexicon))
   const isOne = tokens[at]!.text === 'one' && tokens[at + 1]?.kind === 'number'
+  // `Together in one jar`.
+  const isWithin = /^(?:in|into)$/.test(wordAt(typed, at - 1)) && /^(?:jar|vaso|barattolo)$/.test(wordAt(typed, at + 1))
   const isArticle = number?.isWord && number.value === 1 && number.next === at + 1 && !isOne
-  if (number !== null && !(isArticle && !wordSet(lexicon.loose).has(tokens[number.next]?.text ?? ''))) {
+  if (
+    number !== null &&
+    !(isArticle && isWithin) &&
+    !(isArticle && !wordSet(lexicon.loose).has(tokens[number.next]?.text ?? ''))
+  ) {
     return bit('bare', at, number.next, number.value, number.text)
   }
   const plant = plantAt(around, at)

@@ -2,6 +2,7 @@ import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import type { Bit } from './bit.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
+import { syrupParts } from './syrup-roles.ts'
 import { isWished, JOIN } from './wished.ts'
 
 /** Bare numbers that are strengths, by what stands before them. */
@@ -176,7 +177,8 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   prices(around, bits)
   leftOut(around, bits)
   attach(around, bits)
-  sized(bits)
+  syrupParts(around, bits)
+  sized(around, bits)
   weighed(around, bits)
   finished(around, bits)
   strengths(around, bits)

@@ -5,6 +5,7 @@ import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { respelt } from '../lexicon/respell.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
+import { isOver, jarsNamed } from './jars-of.ts'
 import { withRoles } from './roles.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
@@ -13,14 +14,22 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
-  const spans = withoutShorter(conceptsIn(typed.tokens, lexicon))
+  const spans = withoutShorter(withoutOpened(conceptsIn(typed.tokens, lexicon)))
   const around = { typed, lexicon, spans, jars, today }
-  const read = bitsIn(around)
+  const read = bitsIn(around).filter((bit) => !isWithinCount(bit, spans))
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
-  const said = new Set<Concept>([...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)])
+  const told = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
+  const said = new Set<Concept>([...told, ...derivedOfJars({ bits, jars, spans })])
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
+
+/** Of `the two` and `start a jar` the number is none by itself. */
+const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start'])
+
+const isWithinCount = ({ kind, from, to }: Bit, spans: readonly ConceptSpan[]): boolean =>
+  (kind === 'bare' || kind === 'date') &&
+  spans.some((span) => COUNTS.has(span.concept) && span.from <= from && to <= span.to)
 
 /** From here on a wished strength is one of spirit, not of a liqueur, % vol. */
 const HIGH = 45
@@ -69,6 +78,37 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
   ]
 }
 
+/** What the jars tell of what is said: two are poured together, one plant of several comes out, a place is named for one. */
+function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'jars' | 'spans'>): readonly Derived[] {
+  const says = (concept: Concept): boolean => spans.some((span) => span.concept === concept)
+  const running = jars.filter((jar) => !isOver(jar))
+  const isPair = jarsNamed(bits, jars).length === 2 || (says('both_of_them') && running.length === 2)
+  const isPart = bits.some(
+    ({ kind, ids, text }) =>
+      kind === 'plant' &&
+      running.some(
+        ({ stage, plants, name }) =>
+          stage === 'steeping' &&
+          name.toLowerCase() !== text.toLowerCase() &&
+          plants.length > 1 &&
+          plants.some((id) => ids?.includes(id)),
+      ),
+  )
+  const isRated = bits.some(({ kind }) => kind === 'rating') && running.length > 0
+  const named = jarsNamed(bits, jars)
+  const [told] = named.length === 1 ? named.map(({ jar }) => jar) : running.length === 1 ? running : []
+  const isPast = told !== undefined && told.stage !== 'steeping'
+  const isSugared = bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')
+  return [
+    ...(says('strained') && isPast ? (['refiltered'] as const) : []),
+    ...(isSugared && says('put_in') && told?.stage === 'strained' ? (['syrup_in'] as const) : []),
+    ...(says('united') && isPair ? (['two_jars'] as const) : []),
+    ...(says('took_out') && isPart ? (['part_of_jar'] as const) : []),
+    ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
+    ...(isRated ? (['rated'] as const) : []),
+  ]
+}
+
 /** Sugar and water both, or one of them where a jar waits for it. */
 const isForSyrup = (bits: readonly Bit[], jars: readonly TalkJar[]): boolean =>
   (bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')) ||
@@ -86,6 +126,16 @@ function withMisspelt({ typed, spans }: Parameters<typeof withRoles>[0], read: r
     return found === null || !isFree ? [] : [found]
   })
   return [...read, ...more].toSorted((one, other) => one.from - other.from)
+}
+
+/** Of `cracked open` and `popped the cork` only the whole holds: nothing is broken, nothing has blown. */
+const LIKE_OPENING = new Set<Concept>(['broken', 'pops', 'swelling', 'lid', 'hypothesis', 'before_it'])
+
+function withoutOpened(spans: readonly ConceptSpan[]): readonly ConceptSpan[] {
+  const opened = spans.filter(({ concept }) => concept === 'opened')
+  return spans.filter(
+    ({ concept, from }) => !LIKE_OPENING.has(concept) || !opened.some((whole) => whole.from <= from && from < whole.to),
+  )
 }
 
 /** Of `not too sweet` only the whole holds: that it is too sweet is not said. */

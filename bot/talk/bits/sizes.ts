@@ -25,7 +25,16 @@ export function prices(around: RolesAround, bits: Open[]): void {
 }
 
 /** `a bottle of gin (350 ml, 40 %)`: the size of a bottle stands behind it, `4 x 500 and one 250` another size. */
-export function sized(bits: Open[]): void {
+export function sized(around: RolesAround, bits: Open[]): void {
+  // `2.5 litres in five bottles`: each holds its share.
+  bits.forEach((bit, at) => {
+    const whole = bits[at - 1]
+    if (bit.kind !== 'bottles' || bit.isSizeAssumed !== true || whole?.kind !== 'volume' || whole.role !== null) return
+    const isIn = /^(?:in|into|across|between|over|dentro)$/.test(around.typed.tokens[whole.to]?.text ?? '')
+    if (!isIn || whole.to + 1 !== bit.from || bit.count === undefined) return
+    bit.text = `${bit.count} x ${Math.round(whole.value / bit.count)} ml`
+    whole.role = 'gone'
+  })
   bits.forEach((bit, at) => {
     if (bit.kind !== 'bottles' || bit.isSizeAssumed !== true || bit.role !== 'of_spirit' || bit.with === undefined)
       return

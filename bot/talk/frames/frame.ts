@@ -46,6 +46,16 @@ export type SlotKind =
   | 'pause_over'
   | 'clock'
   | 'new_name'
+  | 'bottle_count'
+  | 'first_of_two'
+  | 'second_of_two'
+  | 'poured_off'
+  | 'other_jar_name'
+  | 'plants_inside'
+  | 'jar_of_part'
+  | 'where'
+  | 'vessel'
+  | 'jar_note'
 
 export interface Slot {
   readonly option: string

@@ -25,6 +25,8 @@ export const jarFrames: readonly Frame[] = [
       syrup: -1,
       filtered: -0.5,
       how_strong: -2,
+      part_of_jar: -4,
+      refiltered: -3,
     },
     wants: ['strained'],
     slots: [
@@ -37,8 +39,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar sweeten',
     does: 'record',
-    cues: { sweetened: 4.5, added: 1.5, sweet_stuff: 2.2, wish: -2 },
-    wants: ['sweetened', 'added'],
+    cues: { sweetened: 4.5, syrup_in: 3.5, added: 1.5, sweet_stuff: 2.2, wish: -2 },
+    wants: ['sweetened', 'added', 'syrup_in'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'sugar', takes: 'sugar' },
@@ -49,8 +51,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar filter',
     does: 'record',
-    cues: { filtered: 3.6 },
-    wants: ['filtered'],
+    cues: { filtered: 3.6, refiltered: 3.6 },
+    wants: ['filtered', 'refiltered'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },
@@ -71,8 +73,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar taste',
     does: 'record',
-    cues: { tasted: 3.5, better_of: -2 },
-    wants: ['tasted'],
+    cues: { tasted: 3.5, rated: 3, better_of: -2 },
+    wants: ['tasted', 'rated'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'rating', takes: 'rating', needed: true },
@@ -93,6 +95,10 @@ export const jarFrames: readonly Frame[] = [
       plants_and_spirit: -1.5,
       own_jar: 1.5,
       show_jar: -2,
+      two_jars: -6,
+      united: -1,
+      housed: -3,
+      bottled: -1.5,
     },
     wants: ['added'],
     slots: [
@@ -115,10 +121,91 @@ export const jarFrames: readonly Frame[] = [
     ],
   },
   {
+    command: 'bottles',
+    does: 'record',
+    cues: { opened: 3.8, swelling: -4, fizz: -4, smell: -3 },
+    wants: ['opened'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'opened', takes: 'bottle_count', needed: true },
+      { option: 'when', takes: 'when' },
+    ],
+  },
+  {
+    command: 'bottles',
+    does: 'record',
+    cues: { gave_away: 5, added: -2, taste_word: -1, rated: -3 },
+    wants: ['gave_away'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'given', takes: 'bottle_count', needed: true },
+      { option: 'when', takes: 'when' },
+    ],
+  },
+  {
+    command: 'jar combine',
+    does: 'record',
+    cues: { two_jars: 6, hypothesis: -3 },
+    wants: ['two_jars'],
+    bars: ['asking'],
+    slots: [
+      { option: 'jar', takes: 'first_of_two', needed: true },
+      { option: 'with', takes: 'second_of_two', needed: true },
+      { option: 'when', takes: 'when' },
+    ],
+  },
+  {
+    command: 'jar split',
+    does: 'record',
+    cues: { divided: 5, layers: -1, hypothesis: -2, cloud: -3 },
+    wants: ['divided'],
+    bars: ['asking', 'turned'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'amount', takes: 'poured_off', needed: true },
+      { option: 'into', takes: 'other_jar_name' },
+      { option: 'when', takes: 'when' },
+    ],
+  },
+  {
+    command: 'jar take-out',
+    does: 'record',
+    cues: { part_of_jar: 5, when_take_out: -2, how_long: -3 },
+    wants: ['part_of_jar'],
+    slots: [
+      { option: 'jar', takes: 'jar_of_part', needed: true },
+      { option: 'of', takes: 'plants_inside', needed: true },
+      { option: 'when', takes: 'when' },
+    ],
+  },
+  {
+    command: 'jar note',
+    does: 'record',
+    cues: { housed: 4, cloud: -4, solid_ice: -4, freezes: -4, fizz: -4, mould: -4, smell: -3, left_in_sun: -3 },
+    wants: ['housed'],
+    bars: ['asking', 'hypothesis', 'how_long', 'may_i', 'wish'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'where', takes: 'where' },
+      { option: 'vessel', takes: 'vessel', unless: 'where' },
+      { option: 'when', takes: 'when' },
+    ],
+  },
+  {
+    command: 'jar note',
+    does: 'record',
+    cues: { noted: 5.5 },
+    wants: ['noted'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'note', takes: 'jar_note', needed: true },
+    ],
+  },
+  {
     command: 'jar start',
     does: 'record',
-    cues: { started: 3.5, added: 1.2, plants_and_spirit: 2, have: -1, show_jar: -2, own_jar: -2 },
-    wants: ['started', 'added'],
+    cues: { started: 3.5, log_start: 4, added: 1.2, plants_and_spirit: 2, have: -1, show_jar: -2, own_jar: -2 },
+    wants: ['started', 'added', 'log_start'],
     bars: ['wish'],
     slots: [
       { option: 'of', takes: 'plants', needed: true },

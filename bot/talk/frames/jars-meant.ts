@@ -1,4 +1,5 @@
 import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
+import { isOver, jarsOf } from '../bits/jars-of.ts'
 
 /** The jar that a sentence means: its name, or those that it may be. */
 export interface JarsMeant {
@@ -18,6 +19,9 @@ const FITTING: Readonly<Record<string, readonly Stage[]>> = {
   'jar filter': ['strained', 'sweetened', 'resting', 'ready'],
   'jar bottle': ['strained', 'sweetened', 'resting', 'ready'],
   'jar open': ['resting', 'ready'],
+  bottles: ['resting', 'ready'],
+  'jar take-out': ['steeping'],
+  'jar split': ['steeping', 'strained', 'sweetened'],
   'jar add': ['steeping', 'strained', 'sweetened'],
   again: ['emptied', 'ready', 'resting', 'sweetened', 'discarded'],
 }
@@ -37,22 +41,6 @@ export function ofMonth(word: string, jars: readonly TalkJar[]): string {
   return found.length === 1 ? found[0]!.name : word
 }
 
-const isOver = ({ stage }: TalkJar): boolean => stage === 'emptied' || stage === 'discarded'
-
-const named = (name: string): string => name.trim().toLowerCase()
-
-/** Whose name is this plant's, or which it is in. */
-function ofPlant(bit: Bit, jars: readonly TalkJar[]): readonly TalkJar[] {
-  const text = named(bit.text)
-  const whole = jars.filter(
-    ({ name }) => named(name) === text || `${named(name)}s` === text || named(name) === `${text}s`,
-  )
-  if (whole.length > 0) return whole
-  const begun = jars.filter(({ name }) => named(name).startsWith(`${text} `) || named(name).split(/\s+/).includes(text))
-  if (begun.length > 0) return begun
-  return jars.filter(({ plants }) => plants.some((id) => bit.ids?.includes(id) === true))
-}
-
 /**
  * By name, by what is in it, by the month it was begun in; where nothing is said, the only one of which the step can follow. A plant
  * that no jar has is the name as it was said.
@@ -68,7 +56,7 @@ export function jarsMeant({ bits, typed, jars }: Sentence, command: string): Jar
       kind === 'plant' && role !== 'left_out' && (place === undefined || command !== 'jar add'),
   )
   for (const plant of plants.length > 1 && command === 'jar add' ? plants.toReversed() : plants) {
-    const all = ofPlant(plant, running)
+    const all = jarsOf(plant, running)
     const able = all.filter((jar) => fitting.includes(jar))
     const meant = able.length > 0 ? able : all
     if (meant.length === 1) return { text: meant[0]!.name, bits: [plant], choices: [] }

@@ -58,6 +58,16 @@ export type Concept =
   | 'tasted'
   | 'added'
   | 'opened'
+  | 'gave_away'
+  | 'united'
+  | 'divided'
+  | 'took_out'
+  | 'both_of_them'
+  | 'put_in'
+  | 'log_start'
+  | 'stands'
+  | 'place_word'
+  | 'noted'
   | 'emptied'
   | 'threw_out'
   | 'started'
@@ -208,6 +218,12 @@ export const DEEDS: ReadonlySet<Concept> = new Set<Concept>([
   'added',
   'opened',
   'started',
+  'gave_away',
+  'united',
+  'divided',
+  'took_out',
+  'stands',
+  'noted',
 ])
 
 /** Names of things that are poured. */
@@ -224,6 +240,12 @@ export type Derived =
   | 'plants_and_spirit'
   | 'sweet_stuff'
   | 'own_jar'
+  | 'two_jars'
+  | 'part_of_jar'
+  | 'rated'
+  | 'housed'
+  | 'refiltered'
+  | 'syrup_in'
   | 'two_plants'
   | 'plant_amount'
 

@@ -15,8 +15,9 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
     sentence.spans.some((span) => span.concept === concept && span.from >= clause.from && span.to <= clause.to)
   if (sentence.typed.tokens[clause.to]?.text === '?' || within('asking')) return false
   if (ORDERED.has(command)) return true
+  if (within('log_start')) return !sentence.has('wish', 'hypothesis')
   return (
-    sentence.has(...DEEDS, 'renamed') &&
+    sentence.has(...DEEDS, 'renamed', 'rated', 'syrup_in') &&
     (command !== 'jar shake' || sentence.has('shook')) &&
     !within('hypothesis') &&
     !isDenied(sentence)

@@ -1,7 +1,8 @@
-import { findBotanical } from '../../botanical/find/find.ts'
-import { DomainError, isRefused } from '../../domain-error.ts'
+import { plantSaid } from '../../botanical/find/plant-said.ts'
+import { DomainError } from '../../domain-error.ts'
 import { plus } from '../../quantity/measured/measured.ts'
 import { shown } from '../../quantity/read/tokens.ts'
+import { saidText } from '../../quantity/said/said-text.ts'
 import type { PlantOut } from '../entry/entry.ts'
 import { nameKey } from '../entry/jar-name.ts'
 import type { JarState } from '../state/jar-state.ts'
@@ -29,13 +30,14 @@ const BETWEEN = /\s*(?:\+|,|;|\band\b|&)\s*/i
 /** A count or an amount before a plant's name: all of it comes out. */
 const AMOUNT = /^(?:the|all|all the|\d[\d.,/]*\s*(?:g|kg|oz|lb)?)\s+/i
 
-function idOf(typed: string): string | null {
-  let id: string | null = null
-  isRefused(() => {
-    id = findBotanical(typed).botanical.id
-  })
-  return id
+/** Ids of the catalogue that a name may stand for: of `chilli` the fresh and the dried one. */
+const idsOf = (typed: string): readonly string[] => {
+  const { tokens } = saidText(typed)
+  const said = plantSaid(tokens, 0, NONE)
+  return said !== null && said.next === tokens.length ? said.ids : []
 }
+
+const NONE: ReadonlySet<string> = new Set()
 
 /** The plants of a jar that a text names. Throws `not_in_jar` with what is in it. */
 export function liftedOut(story: JarState, text: string): readonly PlantOut[] {
@@ -45,10 +47,11 @@ export function liftedOut(story: JarState, text: string): readonly PlantOut[] {
     .map((part) => part.replace(AMOUNT, '').trim())
     .filter((part) => part !== '')
     .map((part): PlantOut => {
-      const id = idOf(part)
+      const ids = idsOf(part)
       const key = nameKey(part)
+      const meant = inside.filter(({ id }) => id !== null && ids.includes(id))
       const found =
-        inside.find((plant) => plant.id !== null && plant.id === id) ??
+        (meant.length === 1 ? meant[0] : undefined) ??
         inside.find((plant) => nameKey(plant.name) === key) ??
         inside.find((plant) => nameKey(plant.name).startsWith(key))
       if (found !== undefined) return found

@@ -24,14 +24,21 @@ const KINDS: readonly UnitKind[] = ['sweetness', 'volume', 'mass', 'strength', '
 /** Words that look like units of one letter and are none where a word follows: `i d`, `in c`. */
 const NEEDS_FIGURES = new Set(['c', 'f', 'd', 'h', 'w', 'y', 'l', 'g', 'vol', 'degrees', 'gr'])
 
+/** `0.9 of a litre`: of less than one. */
+function isPartOf(typed: TypedText, { value, next }: NumberSaid): boolean {
+  const [of, article] = [typed.tokens[next]?.text, typed.tokens[next + 1]?.text]
+  return value < 1 && ((of === 'of' && article === 'a') || (of === 'di' && article === 'un'))
+}
+
 /** The unit behind a number; of two that begin there the longer one. */
-function unitBehind(typed: TypedText, number: NumberSaid) {
+function unitBehind(typed: TypedText, said: NumberSaid) {
+  const number = isPartOf(typed, said) ? { ...said, next: said.next + 2 } : said
   const found = KINDS.map((kind) => unitAt(typed, number.next, [kind]))
     .filter((each) => each !== null)
     .reduce<ReturnType<typeof unitAt>>((best, each) => (best === null || each.next > best.next ? each : best), null)
   if (found === null) return null
   const isShort = number.isWord && NEEDS_FIGURES.has(textFrom(typed, number.next, found.next).toLowerCase())
-  return isShort && found.unit.kind !== 'volume' && found.unit.kind !== 'mass' ? null : found
+  return isShort && found.unit.kind !== 'volume' && found.unit.kind !== 'mass' ? null : { ...found, from: number.next }
 }
 
 /**
@@ -52,7 +59,7 @@ export function measureSaid(typed: TypedText, at: number, things: ReadonlySet<st
     value: toCanonical(unit, count),
     unit,
     numberText: isHalfMore ? String(count) : number.text,
-    unitText: textFrom(typed, number.next, found.next),
+    unitText: textFrom(typed, found.from, found.next),
     next: isHalfMore ? half : found.next,
   }
   return unit.kind === 'volume' || unit.kind === 'mass' ? withSmaller(typed, whole, things) : whole

@@ -139,20 +139,48 @@ function groupAt(typed: TypedText, at: number): NumberSaid | null {
   return said(count.value * each * (isHalf ? 0.5 : 1), next)
 }
 
-/** `half a litre`, `mezzo chilo`: only before a unit or one of `things`, for `half of it` is no number. */
-function halfAt(typed: TypedText, at: number, things: ReadonlySet<string>): NumberSaid | null {
-  if (!HALVES.has(wordAt(typed, at))) return null
-  const next = ARTICLES.has(wordAt(typed, at + 1)) ? at + 2 : at + 1
-  const isBefore = anyUnitAt(typed, next) !== null || things.has(wordAt(typed, next))
-  return isBefore ? said(0.5, next) : null
+/** Where a measure may begin behind a part of it: `quarter of a litre`, `quarto di litro`, `half a litre`, `quarter litre`. */
+function behindPart(typed: TypedText, at: number): number {
+  const from = OF.has(wordAt(typed, at)) ? at + 1 : at
+  return ARTICLES.has(wordAt(typed, from)) ? from + 1 : from
+}
+
+const QUARTERS = new Set(['quarter', 'quarto'])
+const THREE_QUARTERS = /^(?:three|tre|3)$/
+
+/** `half a litre`, `mezzo chilo`, `a quarter of a pint`: only before a unit or one of `things`, for `half of it` is no number. */
+function partAt(typed: TypedText, at: number, things: ReadonlySet<string>): NumberSaid | null {
+  const isMany = THREE_QUARTERS.test(wordAt(typed, at)) && /^(?:quarters|quarti)$/.test(wordAt(typed, at + 1))
+  const from = isMany || (ARTICLES.has(wordAt(typed, at)) && QUARTERS.has(wordAt(typed, at + 1))) ? at + 1 : at
+  const word = wordAt(typed, from)
+  const share = isMany ? 0.75 : HALVES.has(word) ? 0.5 : QUARTERS.has(word) ? 0.25 : null
+  if (share === null) return null
+  const next = share === 0.5 && OF.has(wordAt(typed, from + 1)) ? from + 1 : behindPart(typed, from + 1)
+  const isBefore = anyUnitAt(typed, next) !== null || (share === 0.5 && things.has(wordAt(typed, next)))
+  return isBefore ? said(share, next) : null
+}
+
+/** `point nine`, `one point two`, `zero virgola nove`; null where none begins. */
+function pointAt(typed: TypedText, at: number): NumberSaid | null {
+  const isPoint = (place: number): boolean => /^(?:point|virgola)$/.test(wordAt(typed, place))
+  const whole = isPoint(at) ? { value: 0, next: at } : wordsAt(typed, at)
+  if (whole === null || !isPoint(whole.next)) return null
+  const digits: number[] = []
+  for (let next = whole.next + 1; ; next++) {
+    const digit = UNITS.get(wordAt(typed, next))
+    if (digit === undefined || digit > 9) {
+      return digits.length === 0 ? null : said(Number(`${whole.value}.${digits.join('')}`), next)
+    }
+    digits.push(digit)
+  }
 }
 
 /**
- * The number that begins at a piece of a sentence: `750`, `1,5`, `ten`, `twenty five`, `a dozen`, `2 and a half`, `mezzo` before
- * a unit, `a` before a unit or one of `things`; null where none does. Never throws.
+ * The number that begins at a piece of a sentence: `750`, `1,5`, `ten`, `twenty five`, `a dozen`, `2 and a half`, `point nine`,
+ * `mezzo` and `a quarter of a` before a unit, `a` before a unit or one of `things`; null where none does. Never throws.
  */
 export function numberSaid(typed: TypedText, at: number, things: ReadonlySet<string>): NumberSaid | null {
-  const group = groupAt(typed, at) ?? halfAt(typed, at, things)
+  const group = groupAt(typed, at) ?? partAt(typed, at, things) ?? pointAt(typed, at)
   if (group !== null) return group
   const number = figuresAt(typed, at) ?? wordsAt(typed, at)
   if (number !== null) {

@@ -78,9 +78,10 @@ function nth(day: number, today: CalendarDay, side: DateSide): CalendarDay | nul
 
 /** Spans of time whose length nobody counts. */
 const VAGUE: readonly (readonly [RegExp, string])[] = [
-  [/^(?:a )?couple (?:of )?/, '2 '],
-  [/^(?:a )?few /, '3 '],
-  [/^un paio di /, '2 '],
+  [/(?<=^(?:in )?)(?:a )?couple (?:of )?/, '2 '],
+  [/(?<=^(?:in )?)(?:a )?few /, '3 '],
+  [/(?<=^(?:tra |fra )?)un paio di /, '2 '],
+  [/(?<=^(?:in )?)(?:a )?fortnight\b/, '2 weeks'],
 ]
 
 function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | null {
@@ -94,7 +95,7 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
   if (/^(?:easter|pasqua)$/.test(plain)) return isoDay(nextEaster(today))
   const feast = FEASTS.find(([pattern]) => pattern.test(plain))
   if (feast !== undefined) return feast[1]
-  if (/^(?:the )?weekend$|^(?:fine settimana)$/.test(plain)) return 'Saturday'
+  if (/^(?:(?:the|this|next|last) )?weekend$|^(?:(?:questo |prossimo )?fine settimana)$/.test(plain)) return 'Saturday'
   const part = PART.exec(plain)
   if (part !== null && new RegExp(`^(?:${MONTH})$`).test(part[2]!)) return `${OF_MONTH[part[1]![0]!]} ${part[2]}`
   const ordinal = /^(\d{1,2}) ?(?:st|nd|rd|th)?$/.exec(plain)
@@ -102,7 +103,7 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
     const day = nth(Number(ordinal[1]), today, side)
     return day === null ? null : isoDay(day)
   }
-  if (/^\d+$/.test(plain)) return null
+  if (/^[\d.,]+$/.test(plain)) return null
   const counted = VAGUE.reduce((text, [pattern, by]) => text.replace(pattern, by), plain)
   const weekday = /^(?:this|last|next)? ?(?:morning|afternoon|evening|night)$/.test(counted) ? '' : counted
   return weekday === '' ? null : parsed(weekday.replace(/ (?:morning|afternoon|evening|night)$/, ''), today, side)

@@ -39,6 +39,13 @@ const MEANS_IT: Readonly<Record<string, RegExp>> = {
   'jar taste': /tast|tri(?:ed|al)|try|sip|sampl|rat(?:e|ing)|star|scor|give|gets|assagg|prov|vot|do\b|stell|punt/i,
   'jar add': /add|put|pop|drop|chuck|thr[eo]w|bung|slip|st[iu]ck|tip|top|pour|went|aggiunt|mess|butt/i,
   'jar open': /open|crack|broke|drink|glass|apert|stapp/i,
+  bottles:
+    /ga?ve|give|hand|gift|donat|open|crack|broke|drink|uncork|glass|cork|popp|bottle|pass|regal|dat[oaie]|apert|stapp/i,
+  'jar combine': /mix|pour|tip|blend|stir|together|combin|merg|unit|join|marr|vat|mescol|misch|vers|insieme|unit/i,
+  'jar split': /split|divid|pour|dr[ae]w|decant|part|aside|jar|took|divis|separ|part|vaso|spill|preliev|prelev/i,
+  'jar take-out': /t[ao]k|fish|pull|pick|lift|remov|scoop|out|tolt|lev|ripesc|estra|tir|rim|sfil/i,
+  'jar note':
+    /mov|shift|st[ao][no]|sit|li[vf]|put|stor|keep|kept|in |on |under|carr|went|tuck|note|jot|wri|annot|nota|spost|sta|mess|port|trav/i,
   'jar start':
     /start|beg[au]n|set|put|made|going|on the go|steep|filled|kick|add|pop|drop|thr[eo]w|chuck|do|go|record|log|save|keep|mak|cominc|iniz|mess|prepar|avvi|aggiunt|vai|registr|salv/i,
   'jar later':
@@ -59,6 +66,11 @@ const SAID: Readonly<Record<string, readonly string[]>> = {
   'jar taste': ['taste', 'tasted', 'tried', 'sampled', 'stars'],
   'jar add': ['added', 'popped', 'dropped', 'poured'],
   'jar open': ['open', 'opened'],
+  bottles: ['opened', 'gave', 'bottles'],
+  'jar combine': ['poured', 'mixed', 'together', 'combined'],
+  'jar split': ['split', 'divided'],
+  'jar take-out': ['taken', 'removed', 'fished'],
+  'jar note': ['moved', 'stands', 'note'],
   'jar start': ['start', 'started', 'begin', 'begun', 'steeping'],
   'jar later': ['remind', 'later', 'snooze', 'postpone'],
   'jar undo': ['undo', 'wrong', 'cancel', 'mistake'],

@@ -1,0 +1,70 @@
+import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
+import { numberSaid } from '../../../core/quantity/said/number-said.ts'
+import { wordSet } from '../lexicon/concepts.ts'
+import { type Around, bit, OF, wordAt } from './amount-bits.ts'
+import type { Bit } from './bit.ts'
+import { countable } from './things.ts'
+
+const ARTICLE = /^(?:a|an|one|another|un|una|uno)$/
+
+/** Between how many there are and how large they are: `three of the small 200 ml ones`. */
+const BETWEEN =
+  /^(?:of|the|x|×|wee|small|smaller|little|tiny|big|bigger|large|larger|tall|nice|more|at|quelle|quelli|piccol[aei]|grand[ei]|di|da|del|delle|dei|d)$/
+
+const PIECE = /^(?:ones?|each|apiece|ciascun[oa]|l|una)$/
+
+/** How large a bottle is, ml; nothing is smaller or larger. */
+const SIZE = { least: 20, most: 5000 } as const
+
+/** Joins one size to the next: `three 50s and a 20`. */
+const JOINS = /^(?:and|plus|,|&|\+|e|ed|piu|with|con)$/
+
+interface Size {
+  readonly text: string
+  readonly ml: number
+  readonly next: number
+}
+
+/** The unit of the sizes before, where one without a unit follows: `six of 35cl and one of 20`. */
+function unitBefore({ tokens }: TypedText, at: number): string | null {
+  const before = tokens.slice(0, at).findLast(({ text }) => /^(?:cl|ml|dl)$/.test(text))
+  return before?.text ?? null
+}
+
+function sizeAt({ typed, lexicon }: Around, at: number, mayBeBare: boolean): Size | null {
+  const size = measureSaid(typed, at, countable(lexicon))
+  if (size !== null && size.kind === 'volume')
+    return { text: `${size.numberText} ${size.unitText}`, ml: size.value, next: size.next }
+  const bare = size === null ? numberSaid(typed, at, new Set()) : null
+  const isPlural = bare !== null && wordAt(typed, bare.next) === 's'
+  if (bare === null || bare.isWord || !(isPlural || mayBeBare)) return null
+  const unit = bare.value < 100 ? (unitBefore(typed, at) ?? (isPlural ? 'cl' : null)) : 'ml'
+  if (unit === null) return null
+  const ml = bare.value * (unit === 'cl' ? 10 : unit === 'dl' ? 100 : 1)
+  return { text: `${bare.text} ${unit}`, ml, next: isPlural ? bare.next + 1 : bare.next }
+}
+
+/**
+ * Where bottles were filled or given away: how many of what size, without their own word: `five 500s`, `3 of 70cl`, `a wee 200 ml one`,
+ * `4 da mezzo litro`; null where none begin.
+ */
+export function filledAt(around: Around, at: number): Bit | null {
+  const { typed, lexicon, spans } = around
+  if (!spans.some(({ concept }) => concept === 'bottled' || concept === 'gave_away')) return null
+  const words = wordSet(lexicon.bottles)
+  const number = numberSaid(typed, at, new Set())
+  const isArticle = (number === null || number.value === 1) && ARTICLE.test(wordAt(typed, at))
+  const counted = isArticle ? { value: 1, text: '1', next: at + 1 } : number
+  if (counted === null || !Number.isInteger(counted.value) || counted.value < 1) return null
+  let next = counted.next
+  while (BETWEEN.test(wordAt(typed, next)) || (next > counted.next && words.has(wordAt(typed, next)))) next++
+  const isOf = OF.has(wordAt(typed, next - 1)) && next > counted.next
+  const isJoined = JOINS.test(wordAt(typed, at - 1))
+  const size = sizeAt(around, next, isOf || (isArticle && isJoined))
+  if (size === null || size.ml < SIZE.least || size.ml > SIZE.most) return null
+  // `A litre of it in bottles` is how much there was.
+  const end = words.has(wordAt(typed, size.next)) || PIECE.test(wordAt(typed, size.next)) ? size.next + 1 : size.next
+  if (isArticle && !isJoined && end === size.next) return null
+  return bit('bottles', at, end, counted.value * size.ml, `${counted.text} x ${size.text}`, { count: counted.value })
+}

@@ -1,0 +1,33 @@
+import type { Bit, TalkJar } from './bit.ts'
+
+const named = (name: string): string => name.trim().toLowerCase()
+
+export const isOver = ({ stage }: TalkJar): boolean => stage === 'emptied' || stage === 'discarded'
+
+/** Whose name is this plant's, or which it is in. */
+export function jarsOf(bit: Bit, jars: readonly TalkJar[]): readonly TalkJar[] {
+  if (bit.kind === 'jar') return jars.filter(({ id }) => bit.ids?.includes(id) === true)
+  const text = named(bit.text)
+  const whole = jars.filter(
+    ({ name }) => named(name) === text || `${named(name)}s` === text || named(name) === `${text}s`,
+  )
+  if (whole.length > 0) return whole
+  const begun = jars.filter(({ name }) => named(name).startsWith(`${text} `) || named(name).split(/\s+/).includes(text))
+  if (begun.length > 0) return begun
+  return jars.filter(({ plants }) => plants.some((id) => bit.ids?.includes(id) === true))
+}
+
+/** A jar that is named, or a plant without an amount. */
+const isName = ({ kind, role, with: place }: Bit): boolean =>
+  kind === 'jar' || (kind === 'plant' && role !== 'left_out' && place === undefined)
+
+/** Jars that are named, each once, with the bit that names it. */
+export function jarsNamed(bits: readonly Bit[], jars: readonly TalkJar[]): readonly { jar: TalkJar; bit: Bit }[] {
+  const running = jars.filter((jar) => !isOver(jar))
+  const found: { jar: TalkJar; bit: Bit }[] = []
+  for (const bit of bits.filter(isName)) {
+    const [jar, another] = jarsOf(bit, running)
+    if (jar !== undefined && another === undefined && !found.some((each) => each.jar === jar)) found.push({ jar, bit })
+  }
+  return found
+}

@@ -1,0 +1,178 @@
+import { freeName } from '../../../core/jar/entry/jar-name.ts'
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
+import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
+import { onlyBit } from './amount-slots.ts'
+import { jarsMeant } from './jars-meant.ts'
+import type { Fill, SlotFilled } from './plant-slots.ts'
+
+/** How many bottles were given or opened: `two bottles`, `one raspberry`, `a bottle of it`. */
+export const bottleCount: Fill = ({ bits, typed }) => {
+  const bottles = bits.filter(({ kind }) => kind === 'bottles')
+  if (bottles.length > 0)
+    return {
+      text: bottles
+        .map(({ text, isSizeAssumed, count }) => (isSizeAssumed === true ? String(count) : text))
+        .join(' + '),
+      bits: bottles,
+    }
+  const bare = bits.find(({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= 48)
+  if (bare !== undefined) return onlyBit(bare)
+  return typed.tokens.some(({ text }) => /^(?:one|una|uno)$/.test(text)) ? { text: '1', bits: [] } : null
+}
+
+/** Poured into the other: `tipped the orange into the lemon` is the lemon's. */
+const INTO = /^(?:into|in|onto|to|nel|nella|nello|dentro)$/
+
+interface Pair {
+  readonly first: string
+  readonly second: string
+  readonly bits: readonly Bit[]
+}
+
+/** The two jars that were poured together; both where there are only two. */
+function pairIn({ bits, jars, typed, has }: Sentence): Pair | null {
+  const named = jarsNamed(bits, jars)
+  const [one, other] = named
+  if (one !== undefined && other !== undefined && named.length === 2) {
+    const between = typed.tokens.slice(one.bit.to, other.bit.from)
+    const isInto = between.some(({ text }) => INTO.test(text))
+    const [first, second] = isInto ? [other, one] : [one, other]
+    return { first: first.jar.name, second: second.jar.name, bits: [one.bit, other.bit] }
+  }
+  const running = jars.filter((jar) => !isOver(jar))
+  const [first, second] = running
+  if (!has('both_of_them') || running.length !== 2 || first === undefined || second === undefined) return null
+  return { first: first.name, second: second.name, bits: [] }
+}
+
+export const firstOfTwo: Fill = (sentence) => {
+  const pair = pairIn(sentence)
+  return pair === null ? null : { text: pair.first, bits: pair.bits.slice(0, 1) }
+}
+
+export const secondOfTwo: Fill = (sentence) => {
+  const pair = pairIn(sentence)
+  return pair === null ? null : { text: pair.second, bits: pair.bits.slice(1) }
+}
+
+/** How much was poured off: the volume that is said, whatever it stands beside. */
+export const pouredOff: Fill = ({ bits }) =>
+  onlyBit(bits.find(({ kind, role }) => kind === 'volume' && role !== 'gone'))
+
+const CALLED = /\b(?:called|named|call it|name it|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
+
+/** What the second jar is called; without a name the first one's with a number, which is said. */
+export const otherJarName: Fill = (sentence) => {
+  const { typed, bits, jars } = sentence
+  const match = CALLED.exec(typed.text)
+  if (match !== null) {
+    const at = typed.text.length - match[0].length
+    return { text: match[1]!.trim(), bits: bits.filter(({ from }) => (typed.tokens[from]?.from ?? 0) > at) }
+  }
+  const { text } = jarsMeant(sentence, 'jar split')
+  if (text === null) return null
+  const names = jars.map(({ name }) => name)
+  return { text: freeName(text, names), bits: [], isAssumed: true }
+}
+
+/** A plant beside others in a jar, and the jar. */
+function partIn({ bits, jars }: Sentence): { readonly plants: readonly Bit[]; readonly jar: string } | null {
+  const running = jars.filter((jar) => !isOver(jar) && jar.stage === 'steeping' && jar.plants.length > 1)
+  const plants = bits.filter(({ kind }) => kind === 'plant')
+  for (const jar of running) {
+    const inside = plants.filter(
+      ({ ids, text }) => jar.plants.some((id) => ids?.includes(id)) && jar.name.toLowerCase() !== text.toLowerCase(),
+    )
+    if (inside.length > 0) return { plants: inside, jar: jar.name }
+  }
+  return null
+}
+
+export const plantsInside: Fill = (sentence) => {
+  const part = partIn(sentence)
+  if (part === null) return null
+  const amounts = part.plants.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
+  return { text: part.plants.map(({ text }) => text.toLowerCase()).join(' + '), bits: [...part.plants, ...amounts] }
+}
+
+export const jarOfPart: Fill = (sentence) => {
+  const part = partIn(sentence)
+  if (part === null) return null
+  const name = jarsNamed(sentence.bits, sentence.jars).find(({ jar }) => jar.name === part.jar)
+  return { text: part.jar, bits: name === undefined || part.plants.includes(name.bit) ? [] : [name.bit] }
+}
+
+const PREPOSITION =
+  /^(?:in|into|on|onto|to|under|behind|beside|below|above|at|by|from|a|sotto|dietro|nel|nella|nello|su|sul|sulla|dentro|accanto)$/
+const KEPT_PREPOSITION = /^(?:under|behind|beside|below|above|by|sotto|dietro|accanto)$/
+const ARTICLE = /^(?:the|a|an|my|our|its|il|la|lo|l|i|un|una)$/
+const VESSEL = /^(?:jar|demijohn|carboy|kilner|bottle|flagon|crock|vaso|barattolo|damigiana)$/
+const MOST_BACK = 6
+
+/** Where a jar stands, or what it is in, as it was typed: `cellar`, `under the stairs`, `a 2 l jar`. */
+function housedIn({ typed, spans, bits }: Sentence): (SlotFilled & { readonly isVessel: boolean }) | null {
+  const place = spans.findLast(({ concept }) => concept === 'place_word')
+  if (place === undefined) return null
+  const { tokens } = typed
+  let from = place.from
+  while (from > 0 && place.from - from < MOST_BACK && !PREPOSITION.test(tokens[from - 1]!.text)) from--
+  if (place.from - from === MOST_BACK) from = place.from
+  const before = tokens[from - 1]?.text ?? ''
+  const isKept = KEPT_PREPOSITION.test(before)
+  while (!isKept && from < place.from && ARTICLE.test(tokens[from]!.text)) from++
+  if (isKept) from--
+  let to = place.to
+  while (/^(?:of|in|by|under|beside|behind|della|del|di|in|next|to|the|le)$/.test(tokens[to]?.text ?? '')) {
+    const more = tokens.findIndex(({ text }, at) => at > to && !ARTICLE.test(text) && !PREPOSITION.test(text))
+    if (more === -1 || more - to > 3) break
+    to = more + 1
+  }
+  const last = tokens[place.to - 1]!.text
+  const within = bits.filter((bit) => bit.from >= from && bit.to <= to)
+  return { text: textFrom(typed, from, to), bits: within, isVessel: VESSEL.test(last) }
+}
+
+export const where: Fill = (sentence) => {
+  const found = housedIn(sentence)
+  return found === null || found.isVessel ? null : found
+}
+
+export const vessel: Fill = (sentence) => {
+  const found = housedIn(sentence)
+  return found?.isVessel === true ? found : null
+}
+
+/** What is to be noted of a jar, as it was typed. */
+export const jarNote: Fill = (sentence) => {
+  const { typed, spans, bits, jars } = sentence
+  const cue = spans.find(({ concept }) => concept === 'noted')
+  if (cue === undefined) return null
+  const { tokens } = typed
+  let from = cue.to
+  const jar = bits.find(
+    (bit) =>
+      bit.from >= from &&
+      bit.from - from <= 4 &&
+      (bit.kind === 'jar' || bit.kind === 'plant') &&
+      jarsOf(bit, jars).length > 0,
+  )
+  const isBeside =
+    jar !== undefined &&
+    tokens
+      .slice(from, jar.from)
+      .every(({ text }) => /^(?:for|on|of|about|to|the|my|that|il|la|lo|per|del|di|l|sul)$/.test(text)) &&
+    /^(?:[:,;.-]|that|che|jar|says?)$/.test(tokens[jar.to]?.text ?? '')
+  if (isBeside) from = jar.to
+  while (
+    /^(?:[:,;.-]|that|down|for|che|jar|the|it)$/.test(tokens[from]?.text ?? '') &&
+    !(tokens[from]!.text === 'the' && from > cue.to)
+  )
+    from++
+  if (tokens[from] === undefined) return null
+  const text = typed.text
+    .slice(tokens[from]!.from)
+    .trim()
+    .replace(/[.!\s]+$/, '')
+  return text.length < 3 ? null : { text, bits: bits.filter((bit) => bit.from >= from) }
+}

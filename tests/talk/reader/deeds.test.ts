@@ -1,0 +1,103 @@
+import { describe, expect, it } from 'vitest'
+import type { Shelf } from '../shelves.ts'
+import { talkerFor } from './told.ts'
+
+/** A sentence that tells of one deed, and the line that records it. */
+const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: string, read: string])[]>>> = {
+  lemon: [
+    ['lemon through the cloth: 915 ml at 86', '/jar strain lemon measured:915 ml strength:86%'],
+    ['peels are out. 940 ml, 87 on the alcoholmeter', '/jar strain lemon measured:940 ml strength:87%'],
+    ['strained the lemon, 3 and a half cups, 86%', '/jar strain lemon measured:3.5 cups strength:86%'],
+    ['strained it and got point nine of a litre', '/jar strain lemon measured:0.9 litre'],
+    ['moved it to a 2 l jar', '/jar note lemon vessel:2 l jar'],
+    ['it stands in the cellar now', '/jar note lemon where:cellar'],
+    ['sta in dispensa adesso', '/jar note lemon where:dispensa'],
+    ['write down that the peels were thin', '/jar note lemon note:the peels were thin'],
+  ],
+  lemon_ginger: [
+    ['put the ginger under the stairs', '/jar note ginger where:under the stairs'],
+    ['the lemon is on the top shelf of the pantry now', '/jar note lemon where:top shelf of the pantry'],
+    ['note for the ginger: smells a bit of earth', '/jar note ginger note:smells a bit of earth'],
+    ['drained off the ginger, six hundred and fifty', '/jar strain ginger measured:650 ml'],
+  ],
+  spiced: [
+    ['took the chilli out', '/jar take-out pear of:chilli'],
+    ['removed the cinnamon stick from the pear', '/jar take-out pear of:cinnamon stick'],
+    ['ho tolto la cannella', '/jar take-out pear of:cannella'],
+  ],
+  lemon_strained: [
+    ['syrup is in, 480 g and 1.4 l', '/jar sweeten lemon sugar:480 g water:1.4 l'],
+    ['sugared the lemon: 500 g in 1.5 l', '/jar sweeten lemon sugar:500 g water:1.5 l'],
+    ['sciroppo messo, 500 g e 1,5 l', '/jar sweeten lemon sugar:500 g water:1,5 l'],
+    ['syrup went in: 450 and 1300 ml', '/jar sweeten lemon sugar:450 g water:1300 ml'],
+    ['split the lemon, 400 ml into a second jar', '/jar split lemon amount:400 ml into:lemon 2'],
+    ['poured 300 ml of the lemon off into another jar called sharp', '/jar split lemon amount:300 ml into:sharp'],
+  ],
+  lemon_sweetened: [
+    ['bottled it today: four 700s', '/jar bottle lemon bottles:4 x 700 ml'],
+    ['lemon done and bottled, 4 x 500 and a 250', '/jar bottle lemon bottles:4 x 500 ml + 1 x 250 ml'],
+    ['bottled up at last. 2.5 litres in five bottles', '/jar bottle lemon bottles:5 x 500 ml'],
+    ['in bottiglia! sei da 35cl e una da 20', '/jar bottle lemon bottles:6 x 35 cl + 1 x 20 cl'],
+    ['imbottigliato! quattro da mezzo litro', '/jar bottle lemon bottles:4 x 0.5 litro'],
+    ['all bottled, ten of the quarter litre ones', '/jar bottle lemon bottles:10 x 0.25 litre'],
+  ],
+  fair: [
+    ['put the orange in bottles, two 70cl', '/jar bottle orange bottles:2 x 70 cl'],
+    ['decanted the orange into 6 quarter litre bottles', '/jar bottle orange bottles:6 x 0.25 litre'],
+    ['mixed the lemon and the orange together in one jar', '/jar combine lemon with:orange'],
+    ['ho messo insieme il limone e l’arancia', '/jar combine lemon with:orange'],
+    ['tipped the orange into the lemon', '/jar combine lemon with:orange'],
+    ['gave away two bottles of the raspberry', '/bottles raspberry given:2'],
+    ['gave one raspberry to the church raffle', '/bottles raspberry given:1'],
+    ['ho regalato una bottiglia dei lamponi a mia zia', '/bottles raspberry given:1'],
+    ['opened a bottle of raspberry', '/bottles raspberry opened:1'],
+    ['popped the cork on the first raspberry', '/jar open raspberry'],
+    ['stappata la prima di lamponi', '/jar open raspberry'],
+    ['orange: 5/5!!', '/jar taste orange rating:5'],
+  ],
+}
+
+describe.each(Object.entries(DEEDS_TOLD))('with the jars of %s', (shelf, told) => {
+  it.each(told)('%s', async (text, read) => {
+    const one = await talkerFor({ after: null, shelf: shelf as Shelf })
+    const answer = await one.say(text)
+    expect(answer).toMatchObject({ read, code: null, erased: false })
+    expect(answer.recorded).toBeGreaterThan(0)
+  })
+})
+
+it.each(['poured the two together', 'ho unito i due vasi'])('%s: both are meant', async (text) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  // Jars that still steep are not poured together: the command says so.
+  expect(await one.say(text)).toMatchObject({
+    read: '/jar combine lemon with:ginger',
+    code: 'wrong_stage',
+    recorded: 0,
+  })
+})
+
+it('starts a jar that is asked to be started, with all that goes in', async () => {
+  const one = await talkerFor({ after: null })
+  expect(await one.say('start a jar: 8 lemons in 700 ml of 95')).toMatchObject({
+    read: '/jar start of:8 lemons spirit:700 ml 95%',
+    code: null,
+    recorded: 1,
+  })
+})
+
+it.each(['i want to start a jar of 8 lemons in 700 ml of 95', 'should i start a jar of 8 lemons in 700 ml of 95?'])(
+  '%s: nothing is started',
+  async (text) => {
+    expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ recorded: 0 })
+  },
+)
+
+it.each([
+  ['what if i poured the two together?'],
+  ['should i move the lemon to the cellar?'],
+  ['can i keep the ginger in the fridge'],
+  ['would you take the ginger out of the jar'],
+])('%s: nothing is written down', async (text) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect(await one.say(text)).toMatchObject({ recorded: 0 })
+})
