@@ -3,11 +3,12 @@ import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import { onlyBit } from './amount-slots.ts'
+import type { SlotKind } from './frame.ts'
 import { jarsMeant } from './jars-meant.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 /** How many bottles were given or opened: `two bottles`, `one raspberry`, `a bottle of it`. */
-export const bottleCount: Fill = ({ bits, typed }) => {
+const bottleCount: Fill = ({ bits, typed }) => {
   const bottles = bits.filter(({ kind }) => kind === 'bottles')
   if (bottles.length > 0)
     return {
@@ -46,24 +47,23 @@ function pairIn({ bits, jars, typed, has }: Sentence): Pair | null {
   return { first: first.name, second: second.name, bits: [] }
 }
 
-export const firstOfTwo: Fill = (sentence) => {
+const firstOfTwo: Fill = (sentence) => {
   const pair = pairIn(sentence)
   return pair === null ? null : { text: pair.first, bits: pair.bits.slice(0, 1) }
 }
 
-export const secondOfTwo: Fill = (sentence) => {
+const secondOfTwo: Fill = (sentence) => {
   const pair = pairIn(sentence)
   return pair === null ? null : { text: pair.second, bits: pair.bits.slice(1) }
 }
 
 /** How much was poured off: the volume that is said, whatever it stands beside. */
-export const pouredOff: Fill = ({ bits }) =>
-  onlyBit(bits.find(({ kind, role }) => kind === 'volume' && role !== 'gone'))
+const pouredOff: Fill = ({ bits }) => onlyBit(bits.find(({ kind, role }) => kind === 'volume' && role !== 'gone'))
 
 const CALLED = /\b(?:called|named|call it|name it|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
 
 /** What the second jar is called; without a name the first one's with a number, which is said. */
-export const otherJarName: Fill = (sentence) => {
+const otherJarName: Fill = (sentence) => {
   const { typed, bits, jars } = sentence
   const match = CALLED.exec(typed.text)
   if (match !== null) {
@@ -89,14 +89,14 @@ function partIn({ bits, jars }: Sentence): { readonly plants: readonly Bit[]; re
   return null
 }
 
-export const plantsInside: Fill = (sentence) => {
+const plantsInside: Fill = (sentence) => {
   const part = partIn(sentence)
   if (part === null) return null
   const amounts = part.plants.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
   return { text: part.plants.map(({ text }) => text.toLowerCase()).join(' + '), bits: [...part.plants, ...amounts] }
 }
 
-export const jarOfPart: Fill = (sentence) => {
+const jarOfPart: Fill = (sentence) => {
   const part = partIn(sentence)
   if (part === null) return null
   const name = jarsNamed(sentence.bits, sentence.jars).find(({ jar }) => jar.name === part.jar)
@@ -133,18 +133,18 @@ function housedIn({ typed, spans, bits }: Sentence): (SlotFilled & { readonly is
   return { text: textFrom(typed, from, to), bits: within, isVessel: VESSEL.test(last) }
 }
 
-export const where: Fill = (sentence) => {
+const where: Fill = (sentence) => {
   const found = housedIn(sentence)
   return found === null || found.isVessel ? null : found
 }
 
-export const vessel: Fill = (sentence) => {
+const vessel: Fill = (sentence) => {
   const found = housedIn(sentence)
   return found?.isVessel === true ? found : null
 }
 
 /** What is to be noted of a jar, as it was typed. */
-export const jarNote: Fill = (sentence) => {
+const jarNote: Fill = (sentence) => {
   const { typed, spans, bits, jars } = sentence
   const cue = spans.find(({ concept }) => concept === 'noted')
   if (cue === undefined) return null
@@ -176,3 +176,17 @@ export const jarNote: Fill = (sentence) => {
     .replace(/[.!\s]+$/, '')
   return text.length < 3 ? null : { text, bits: bits.filter((bit) => bit.from >= from) }
 }
+
+/** What is told of jars, beside liquids. */
+export const jarFills = {
+  bottle_count: bottleCount,
+  first_of_two: firstOfTwo,
+  second_of_two: secondOfTwo,
+  poured_off: pouredOff,
+  other_jar_name: otherJarName,
+  plants_inside: plantsInside,
+  jar_of_part: jarOfPart,
+  where,
+  vessel,
+  jar_note: jarNote,
+} as const satisfies Partial<Record<SlotKind, Fill>>

@@ -15,18 +15,7 @@ import {
 } from './amount-slots.ts'
 import { betterStrength, betterSweetness } from './better.ts'
 import type { SlotKind } from './frame.ts'
-import {
-  bottleCount,
-  firstOfTwo,
-  jarNote,
-  jarOfPart,
-  otherJarName,
-  plantsInside,
-  pouredOff,
-  secondOfTwo,
-  vessel,
-  where,
-} from './jar-slots.ts'
+import { jarFills } from './jar-slots.ts'
 import { jarsMeant, monthOf, ofMonth } from './jars-meant.ts'
 import { liquidsIn } from './liquids.ts'
 import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from './plant-slots.ts'
@@ -181,16 +170,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   shake_off: ({ has }) =>
     has('shaking_reminders') && has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null,
   new_name: newName,
-  bottle_count: bottleCount,
-  first_of_two: firstOfTwo,
-  second_of_two: secondOfTwo,
-  poured_off: pouredOff,
-  other_jar_name: otherJarName,
-  plants_inside: plantsInside,
-  jar_of_part: jarOfPart,
-  where,
-  vessel,
-  jar_note: jarNote,
+  ...jarFills,
 }
 
 const wishedSweetnessNumber: Fill = ({ bits }) =>
