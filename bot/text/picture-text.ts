@@ -66,6 +66,8 @@ export interface PictureText {
     strain(of: Pick<JarTagData, 'strainFrom' | 'strainBy'>): string
     /** Empty where nobody knows. */
     best(of: Pick<JarTagData, 'bestUntil'>): string
+    /** Empty where it has none. */
+    honey(of: Pick<JarTagData, 'hasHoney'>): string
     strength(of: Pick<JarTagData, 'abvPercent'>, format: Format): string
     inIt(inJar: Ingredients, format: Format): string
     flammable(): string

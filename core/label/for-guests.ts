@@ -1,6 +1,7 @@
 import type { Botanical } from '../botanical/botanical.ts'
 import { botanicalById } from '../botanical/catalogue/catalogue.ts'
 import type { HazardKey } from '../botanical/evidence/hazards.ts'
+import { type MaterialId, materialOf } from '../quantity/materials.ts'
 import { type Allergen, allergens, inOrder } from './allergens.ts'
 import { allergensNamed, withoutUnsulphured } from './allergens-named.ts'
 import { adviceOf, type GuestAdvice } from './guest-advice.ts'
@@ -57,13 +58,14 @@ const allergensIn = ({ id, name }: PlantInDrink): readonly Allergen[] => {
   return withoutUnsulphured(name) === null ? all : all.filter((allergen) => allergen !== 'sulphites')
 }
 
-/** What has to be said of a drink of these plants, each thing once and the worst first. */
-export const forGuests = (plants: readonly PlantInDrink[]): ForGuests => ({
+/** What has to be said of a drink of these plants and of what sweetens it, each thing once and the worst first. */
+export const forGuests = (plants: readonly PlantInDrink[], sweeteners: readonly MaterialId[] = []): ForGuests => ({
   allergens: inOrder(plants.flatMap(allergensIn)),
-  advice: adviceOf(
-    plants.map(({ id, name }) =>
+  advice: adviceOf([
+    ...plants.map(({ id, name }) =>
       id === null ? { hazards: [], name } : { hazards: botanicalById(id).hazards, name: null },
     ),
-  ),
+    ...sweeteners.map((id) => ({ hazards: [], name: materialOf(id).names[0]! })),
+  ]),
   unknown: plants.flatMap(({ id, name }) => (id !== null || allergensNamed(name).isWhole ? [] : [name])),
 })

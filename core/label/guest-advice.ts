@@ -7,6 +7,7 @@ export type GuestAdvice =
   | 'thujone'
   | 'medicines'
   | 'warfarin'
+  | 'honey_infant'
   | 'quinine'
   | 'liver'
   | 'gallstones'
@@ -16,6 +17,7 @@ export type GuestAdvice =
 const BY_HAZARD: readonly (readonly [GuestAdvice, HazardKey | null])[] = [
   ['medicines', 'grapefruit_interaction'],
   ['warfarin', 'cranberry_warfarin'],
+  ['honey_infant', null],
   ['thujone', 'thujone'],
   ['liquorice', 'liquorice'],
   ['quinine', null],
@@ -29,6 +31,7 @@ const NAMES: Readonly<Record<GuestAdvice, string>> = {
   medicines:
     'grapefruit, pomelo, pompelmo, Seville orange, bitter orange, arancia amara, arance amare, bergamot, bergamotto',
   warfarin: 'cranberry, mirtillo rosso americano',
+  honey_infant: 'honey, miele',
   thujone:
     'wormwood, absinthe, assenzio, sage, salvia, genepi, génépi, mugwort, Artemisia absinthium, Salvia officinalis',
   liquorice: 'liquorice, licorice, liquirizia, Glycyrrhiza glabra, Süßholz, réglisse, regaliz',

@@ -73,4 +73,7 @@ export const parseLabelPlants = (text: string): readonly LabelPlant[] => {
 
 /** What has to be said of them to whoever is offered a glass. */
 export const labelPlantsForGuests = (plants: readonly Pick<LabelPlant, 'typed' | 'ids'>[]): ForGuests =>
-  forGuests(plants.flatMap(({ typed, ids }) => (ids.length === 0 ? [null] : ids).map((id) => ({ id, name: typed }))))
+  forGuests(
+    plants.flatMap(({ typed, ids }) => (ids.length === 0 ? [null] : ids).map((id) => ({ id, name: typed }))),
+    [],
+  )

@@ -112,6 +112,7 @@ const shapes = {
   poured_in: {
     liquid: knownPortion,
     plants: z.array(plant),
+    sweetenings: z.array(sweetening).exactOptional(),
     spiritMl: amount,
     other: text,
     into: text.nullable(),

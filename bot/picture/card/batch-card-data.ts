@@ -1,4 +1,4 @@
-import { ingredientsTold, ratingsOf, steepedDays } from '../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold, ratingsOf, steepedDays, sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { isSamePlant, plantsTakenAsAdded } from '../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
@@ -24,7 +24,10 @@ export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
     day: agenda.day,
     steepedDays: steepedDays(story),
     laterPlants: laterPlants(story),
-    ...forGuests(inJar.plants),
+    ...forGuests(
+      inJar.plants,
+      sweeteningsIn(story).map(({ material }) => material),
+    ),
     rating: ratingsOf(story).at(-1) ?? null,
     milestones: milestonesOf(story, today),
     today,

@@ -1,14 +1,13 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
-import { ingredientsTold } from '../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold, sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
 import { bestUntil } from '../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { forGuests } from '../../../core/label/for-guests.ts'
 import { type Keeping, keepingAt } from '../../../core/liquid/keeping.ts'
 import { isTooStrongNeat } from '../../../core/liquid/neat.ts'
-import { type MaterialId, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
-import { joinSweetenings } from '../../../core/recipe/sweetening.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { BottleLabelData } from '../../text/messages/pictures.ts'
 import { isFlammable } from '../draw/flammable-mark.ts'
@@ -19,19 +18,13 @@ export function bottleSizesOf({ story }: JarView): readonly number[] {
   return [...new Set(bottles.map(({ volumeMl }) => volumeMl))]
 }
 
-/** All that sweetened it, each once. */
-const usedIn = (happened: JarState['happened']): readonly MaterialId[] => {
-  const all = happened.flatMap((entry) => ('sweetenings' in entry ? entry.sweetenings : []))
-  return joinSweetenings(all).flatMap(({ material, massG }) => (massG.value > 0 ? material : []))
-}
-
 /** What went in beside spirit and plants, whenever it did; of the plants' own water and sugar nothing is said. */
-const wentIn = ({ happened }: JarState) => ({
-  hasWater: happened.some(
+const wentIn = (story: JarState) => ({
+  hasWater: story.happened.some(
     (entry) =>
       ('waterG' in entry && entry.waterG.value > 0) || (entry.kind === 'strained' && entry.rinseWaterG.value > 0),
   ),
-  sweeteners: usedIn(happened),
+  sweeteners: sweeteningsIn(story).map(({ material }) => material),
 })
 
 /** What a bottle will hold: before the syrup is in, what was planned; throws where nothing was. */
@@ -85,6 +78,6 @@ export function bottleLabelData(view: JarView, volumeMl: number | null): BottleL
     bottled: story.bottled?.day ?? null,
     bestBefore: danger === null ? bestUntil(story, drink) : null,
     plants: plants.map(({ id, name }) => ({ id, name })),
-    ...forGuests(plants),
+    ...forGuests(plants, made.sweeteners),
   }
 }

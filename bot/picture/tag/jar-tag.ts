@@ -33,7 +33,7 @@ export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture 
   y += 14
   // What has to be put right is not strained first.
   const isHeld = data.danger !== null && data.danger !== 'undecided'
-  for (const said of [tag.started(data), isHeld ? '' : tag.strain(data), tag.best(data)]) {
+  for (const said of [tag.started(data), isHeld ? '' : tag.strain(data), tag.best(data), tag.honey(data)]) {
     if (said === '') continue
     pieces.push(textLine(faces, { ...line, y, size: 38, leastSize: 28, face: 'bold', text: said }))
     y += lineHeight(38)

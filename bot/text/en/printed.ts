@@ -40,6 +40,8 @@ function rough({ value, plusMinus }: Measured): Measured {
 const best = ({ bestUntil }: Pick<JarTagData, 'bestUntil'>): string =>
   bestUntil === null ? '' : `Best before about ${monthText(dayFromIso(bestUntil))}`
 
+const honey = ({ hasHoney }: Pick<JarTagData, 'hasHoney'>): string => (hasHoney ? 'Honey: never under one year' : '')
+
 const tagStrength = ({ abvPercent }: Pick<JarTagData, 'abvPercent'>, format: Format): string =>
   abvPercent === null ? 'no alcohol' : `about ${format.strength(rough(abvPercent))}`
 
@@ -55,6 +57,7 @@ export const tagText: PictureText['tag'] = {
   started,
   strain,
   best,
+  honey,
   strength: tagStrength,
   inIt: (inJar: Ingredients, format: Format) => inJarText(inJar, format),
   flammable: () => 'FLAMMABLE',
@@ -66,6 +69,7 @@ export const tagText: PictureText['tag'] = {
       `Started ${longDay(tag.started)}.`,
       tag.danger === null || tag.danger === 'undecided' ? strainSaid(tag, format) : '',
       best(tag) === '' ? '' : `${best(tag)}.`,
+      honey(tag) === '' ? '' : `${honey(tag)}.`,
       `In it: ${inJarText(tag.inJar, format)}, ${tagStrength(tag, format)}.`,
       tag.isFlammable ? 'Flammable.' : '',
     ]),

@@ -52,6 +52,7 @@ export type CautionName =
   | 'sugar_limit_not_known'
   | 'bottle_bursts'
   | 'plan_hazard'
+  | 'honey_infant'
 
 type OtherUnusual = Exclude<
   Exclude<Unusual, { readonly expected: Expected }>['key'],

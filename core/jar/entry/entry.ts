@@ -91,6 +91,8 @@ export interface PouredIn {
   readonly liquid: KnownPortion
   /** Of what steeped in it, the part that came with the liquid: for cautions and limits. */
   readonly plants: readonly PlantIn[]
+  /** What of it sweetens: its grams are in the liquid already. Left out: nothing, or not known. */
+  readonly sweetenings?: readonly Sweetening[]
   /** Of the spirit and water on those plants, as much, mL. */
   readonly spiritMl: number
   /** The name that the other jar had. */

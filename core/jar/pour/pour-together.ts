@@ -1,8 +1,10 @@
 import { exactly, type Measured, times } from '../../quantity/measured/measured.ts'
+import { timesSweetenings } from '../../recipe/sweetening.ts'
 import type { Moment, PlantIn, PouredIn } from '../entry/entry.ts'
 import { isDriedForm } from '../entry/start-from-plan.ts'
 import { heldIn } from '../limits/limits-passed.ts'
 import { type Entered, type RecordedEntry, record } from '../record/record.ts'
+import { sweeteningsIn } from '../state/batch-facts.ts'
 import { asPortion, contentsOf } from '../state/contents.ts'
 import { type JarState, jarStateOf, type KeptJar } from '../state/jar-state.ts'
 
@@ -37,6 +39,7 @@ export function broughtBy(story: JarState, share: Measured): Omit<PouredIn, 'kin
   const portion = asPortion(contentsOf(story))
   const { value, plusMinus } = portion.amount
   const part = share.value
+  const sweetenings = timesSweetenings(sweeteningsIn(story), part)
   return {
     liquid: {
       ...portion,
@@ -52,6 +55,7 @@ export function broughtBy(story: JarState, share: Measured): Omit<PouredIn, 'kin
       })),
       ...unknownPlants(story).map((plant) => ({ ...plant, ...UNSAID, massG: times(plant.massG, part) })),
     ],
+    ...(sweetenings.length > 0 && { sweetenings }),
     spiritMl: spiritMl * part,
     other: story.name,
   }

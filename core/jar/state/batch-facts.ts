@@ -1,8 +1,8 @@
 import { plus } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { scale } from '../../recipe/batch.ts'
-import { joinSweetenings } from '../../recipe/sweetening.ts'
-import type { Ingredients, PlantIn } from '../entry/entry.ts'
+import { joinSweetenings, type Sweetening, timesSweetenings } from '../../recipe/sweetening.ts'
+import type { HappeningEntry, Ingredients, PlantIn } from '../entry/entry.ts'
 import type { JarState, Of } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
 
@@ -78,6 +78,18 @@ export const plantsPouredIn = ({ happened }: JarState): readonly PlantIn[] =>
 export function ingredientsTold(story: JarState): Ingredients {
   const own = ingredientsOf(story)
   return { ...own, plants: [...own.plants, ...plantsPouredIn(story)] }
+}
+
+const sweeteningsOf = (entry: HappeningEntry): readonly Sweetening[] =>
+  'sweetenings' in entry ? entry.sweetenings : []
+
+/** What sweetens it, as much as is here, each material once: of what was parted from it the part that stayed. */
+export function sweeteningsIn({ happened }: JarState): readonly Sweetening[] {
+  let all: readonly Sweetening[] = []
+  for (const entry of happened) {
+    all = entry.kind === 'parted' ? timesSweetenings(all, entry.kept.value) : all.concat(sweeteningsOf(entry))
+  }
+  return joinSweetenings(all).filter(({ massG }) => massG.value > 0)
 }
 
 /** The plants of the catalogue that ever went in, each once, also those that were to go in later. */

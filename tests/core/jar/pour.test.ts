@@ -8,11 +8,12 @@ import { pourTogether } from '../../../core/jar/pour/pour-together.ts'
 import { pouredWith } from '../../../core/jar/pour/poured-with.ts'
 import { shareMeant } from '../../../core/jar/pour/share-meant.ts'
 import { undo } from '../../../core/jar/record/record.ts'
+import { sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
 import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
-import { ethanolG, extractG, type Liquid, sugarG, waterG } from '../../../core/liquid/liquid.ts'
+import { dissolvedIn, ethanolG, extractG, type Liquid, sugarG, waterG } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { runs, SEED } from '../../runs.ts'
@@ -21,7 +22,11 @@ import { entriesOf, META, ml, on, plant, started, strained, sweetened } from './
 
 const AMENDED = { ...META, zone: 'UTC' }
 const NOW = on(30)
-const PARTS = [ethanolG, waterG, sugarG, extractG]
+/** Sucrose that freezes as all that is dissolved does: other kinds of sugar have more of it. */
+const asSucroseG = (liquid: Liquid): number =>
+  (sugarG(liquid) + extractG(liquid)) * (dissolvedIn(liquid).sucroseEquivalentShare ?? 1)
+
+const PARTS = [ethanolG, waterG, sugarG, extractG, asSucroseG]
 
 const liquidIn = (entries: readonly JarEntry[]): Liquid =>
   liquidAfter(valuesOf(stepsOf(jarStateOf(entries)!.happened).map(({ step }) => step))).liquid
@@ -42,11 +47,14 @@ const jar = (name: string, ...story: readonly Happening[]) => ({
   entries: entriesOf(started({ name, plants: [plant('lemon_peel', 110), plant('clove', 1)] }), ...story),
 })
 
+const HONEY = [{ material: 'honey', massG: exactly(500) }] as const
+
 const STORIES: readonly (readonly Happening[])[] = [
   [],
   [strained()],
   [strained({ measured: ml(870) })],
   [strained({ measured: ml(870) }), sweetened(900, 450)],
+  [strained({ measured: ml(870) }), { kind: 'sweetened', waterG: exactly(900), sweetenings: HONEY }],
 ]
 const stories = fc.constantFrom(...STORIES)
 const shares = fc.double({ min: 0.01, max: 0.99, noNaN: true }).map((value) => ({ value, plusMinus: 0.01 }))
@@ -110,6 +118,20 @@ describe('jars poured together', () => {
       }),
       { seed: SEED, numRuns: runs(60, 2000) },
     )
+  })
+
+  it('bring what sweetens along, of a parted jar what was left', () => {
+    const [target, source] = [jar('lemon', ...STORIES[3]!), jar('orange', ...STORIES[4]!)]
+    const half = pourApart(source, { share: exactly(0.5), into: 'half' }, NOW, META)
+    const poured = pourTogether({ target, source: half.rest, share: exactly(0.5), into: null }, NOW, META)
+    const massOf = (entries: readonly JarEntry[]) =>
+      sweeteningsIn(jarStateOf(entries)!).map(({ material, massG }) => [material, massG.value])
+    expect(massOf(poured.target.entries)).toEqual([
+      ['white_sugar', 450],
+      ['honey', 125],
+    ])
+    expect(massOf(poured.source.entries)).toEqual([['honey', 125]])
+    expect(massOf(half.portion.entries)).toEqual([['honey', 250]])
   })
 
   it('bring their plants along, and are as near to a limit as their mixture', () => {

@@ -1,6 +1,6 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
 import { isAllergen, isAlwaysSaidInFull } from '../../../../core/botanical/evidence/plan-hazards.ts'
-import { plantIdsIn } from '../../../../core/jar/state/batch-facts.ts'
+import { plantIdsIn, sweeteningsIn } from '../../../../core/jar/state/batch-facts.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { strengthServedNeat } from '../../../../core/jar/state/too-strong-neat.ts'
@@ -11,7 +11,7 @@ import type { Deep } from '../../../chat/depth.ts'
 import type { CautionName } from '../../../text/messages/jar-steps.ts'
 import type { Message } from '../../../text/words.ts'
 import { hazardCautions } from '../../plan/plan-hazards.ts'
-import { outcomeCautions, withoutKeeping } from '../../reply/outcome-reply.ts'
+import { caution, outcomeCautions, withoutKeeping } from '../../reply/outcome-reply.ts'
 
 type Caution = Message<'cautions'>
 
@@ -24,6 +24,7 @@ const SHORTENED: ReadonlySet<string> = new Set<CautionName>([
   'sugar_limit_not_known',
   'bottle_bursts',
   'plan_hazard',
+  'honey_infant',
 ])
 
 /** What is remembered of a caution that was read: itself, and of a plant's each plant. */
@@ -57,9 +58,12 @@ export function cautioned(jar: Jar, cautions: readonly Caution[]): Cautioned {
 /** What has to be said of what a jar has become: also that its sugar surely falls out, as `/mix` refuses it. */
 export function sweetenedCautions(story: JarState): readonly Caution[] {
   const { outcome, sugarStays } = contentsOf(story)
-  if (sugarStays !== 'refused') return withoutKeeping(outcomeCautions(outcome, sugarStays, [], { freezerC: null }))
+  if (sugarStays !== 'refused') {
+    return [...honeyCautions(story), ...withoutKeeping(outcomeCautions(outcome, sugarStays, [], { freezerC: null }))]
+  }
   const mostGPerL = largestSoluble(abvPercent(outcome.liquid))
   return [
+    ...honeyCautions(story),
     { group: 'cautions', key: 'jar_sugar_crystallises', values: { outcome, mostGPerL } },
     ...withoutKeeping(outcomeCautions(outcome, 'dissolved', [], { freezerC: null })),
   ]
@@ -80,9 +84,14 @@ export function neatCautions(story: JarState): readonly Caution[] {
 const allergenCautions = (story: JarState): readonly Caution[] =>
   hazardCautions(plantIdsIn(story).map(botanicalById)).filter(({ values }) => isAllergen(values.hazard))
 
+/** Of a drink with honey in it, whichever jar that came from. */
+export const honeyCautions = (story: JarState): readonly Caution[] =>
+  sweeteningsIn(story).some(({ material }) => material === 'honey') ? [caution('honey_infant')] : []
+
 /** What has to be said of what is drunk or given away. */
 export const servedCautions = (story: JarState): readonly Caution[] => [
   ...neatCautions(story),
+  ...honeyCautions(story),
   ...allergenCautions(story),
 ]
 
@@ -94,6 +103,7 @@ const FIRST: ReadonlySet<string> = new Set<Caution['key']>([
   'jar_not_neat',
   'fruit_may_ferment',
   'note_names',
+  'honey_infant',
 ])
 
 /** Cautions of a step, each at its depth: flame once, where it is said with what the plants can do. */

@@ -14,7 +14,7 @@ import { spiritPortions, sweeteningsOf, waterG } from '../../options/input-to-po
 import { foodCautions } from '../../plan/plan-unknown.ts'
 import { outcomeCautions } from '../../reply/outcome-reply.ts'
 import { addActions, typedAs } from '../known/add-line.ts'
-import { plantCautions } from '../known/jar-cautions.ts'
+import { honeyCautions, plantCautions } from '../known/jar-cautions.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { todayOf } from '../known/view-of.ts'
 import { expectPoured } from '../step/already.ts'
@@ -39,6 +39,7 @@ function cautionsOf(story: JarState, { of }: Adding): readonly Message<'cautions
   const { outcome } = contentsOf(story)
   const names = of?.is.unknown.map(({ name }) => name) ?? []
   return [
+    ...honeyCautions(story),
     ...foodCautions(names),
     ...plantCautions(of?.is.plants.map(({ botanical }) => botanical.id) ?? []),
     ...outcomeCautions(outcome, 'dissolved', [], { freezerC: null }).filter(({ key }) => key === 'flame'),

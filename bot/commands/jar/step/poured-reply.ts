@@ -5,6 +5,7 @@ import type { Context } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { assumptionNotes, kitchenOf } from '../../options/input-units.ts'
+import { honeyCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { undoActions } from '../known/undo-actions.ts'
@@ -28,7 +29,7 @@ export function pouredReply(
     table: [...nextRows(view, context), ...inMore(nowRows(view))],
     sure: [],
     notes: inMore(assumptionNotes(input)),
-    cautions: dangerCautions(stories),
+    cautions: [...dangerCautions(stories), ...honeyCautions(view.story)],
     actions: [
       ...dangerActions(view, context),
       {

@@ -12,7 +12,7 @@ import type { Reply, Row } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { row } from '../../reply/outcome-reply.ts'
-import { neatCautions } from '../known/jar-cautions.ts'
+import { honeyCautions, neatCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { jarNamed } from '../known/jar-named.ts'
@@ -82,7 +82,7 @@ function jarReply(view: JarView, context: Context): Reply {
     ],
     sure: [],
     notes: inMore<Message<'notes'>>([{ group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } }]),
-    cautions: [...dangerCautions([story]), ...neatCautions(story)],
+    cautions: [...dangerCautions([story]), ...neatCautions(story), ...honeyCautions(story)],
     actions: mending.length > 0 ? mending : nextActions(view, context),
     data: jarData(view),
     kitchen: kitchenOf({}),

@@ -1,0 +1,46 @@
+import { expect, it } from 'vitest'
+import { speech } from '../test-desk.ts'
+import { jarDesk } from './desk.ts'
+
+type Desk = ReturnType<typeof jarDesk>
+
+/** A jar with honey poured into one with none. */
+async function poured(): Promise<Desk> {
+  const desk = jarDesk('2026-08-01')
+  await desk.ask('/jar start plain of:10 lemons spirit:1 l 95%')
+  await desk.ask('/jar start bees of:30 g ginger spirit:1 l 60% sugar:300 g honey')
+  desk.at('2026-08-20')
+  await desk.ask('/jar strain plain measured:900 ml')
+  await desk.ask('/jar strain bees measured:1.1 l')
+  await desk.ask('/jar combine plain with:bees into:fair')
+  return desk
+}
+
+const keysOf = async (desk: Desk, line: string) => (await desk.ask(line)).cautions.map(({ key }) => key)
+
+async function printed(desk: Desk, line: string): Promise<string> {
+  const outcome = await desk.run(line)
+  const [file] = ('reply' in outcome ? outcome.reply.files : undefined) ?? []
+  return file === undefined ? '' : speech.words.say(file.alt, 'metric')
+}
+
+// Honey may carry spores of Clostridium botulinum: never for infants under one year (public health advice, from memory).
+it('tells of honey on the jar, its tag and its label, whichever jar it came from', async () => {
+  const desk = await poured()
+  expect(await keysOf(desk, '/jar show fair')).toContain('honey_infant')
+  expect(await keysOf(desk, '/jar bottle fair bottles:2 x 500 ml')).toContain('honey_infant')
+  expect(await printed(desk, '/jar label fair')).toMatch(/under one year.*Spirit, honey/)
+  expect(await printed(desk, '/jar tag fair')).toContain('Honey: never under one year.')
+})
+
+it('says it when honey goes in, and of no jar without any', async () => {
+  const desk = jarDesk('2026-08-01')
+  await desk.ask('/jar start plain of:10 lemons spirit:1 l 95%')
+  await desk.ask('/jar start sweet of:10 lemons spirit:1 l 95%')
+  desk.at('2026-08-20')
+  for (const name of ['plain', 'sweet']) await desk.ask(`/jar strain ${name} measured:900 ml`)
+  expect(await keysOf(desk, '/jar sweeten plain water:1.5 l sugar:500 g')).not.toContain('honey_infant')
+  expect(await keysOf(desk, '/jar sweeten sweet water:1.5 l sugar:600 g honey')).toContain('honey_infant')
+  expect(await keysOf(desk, '/jar show plain')).not.toContain('honey_infant')
+  expect(await printed(desk, '/jar label plain')).not.toContain('one year')
+})
