@@ -8,7 +8,6 @@ import { pourTogether } from '../../../core/jar/pour/pour-together.ts'
 import { pouredWith } from '../../../core/jar/pour/poured-with.ts'
 import { shareMeant } from '../../../core/jar/pour/share-meant.ts'
 import { undo } from '../../../core/jar/record/record.ts'
-import { sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
@@ -118,20 +117,6 @@ describe('jars poured together', () => {
       }),
       { seed: SEED, numRuns: runs(60, 2000) },
     )
-  })
-
-  it('bring what sweetens along, of a parted jar what was left', () => {
-    const [target, source] = [jar('lemon', ...STORIES[3]!), jar('orange', ...STORIES[4]!)]
-    const half = pourApart(source, { share: exactly(0.5), into: 'half' }, NOW, META)
-    const poured = pourTogether({ target, source: half.rest, share: exactly(0.5), into: null }, NOW, META)
-    const massOf = (entries: readonly JarEntry[]) =>
-      sweeteningsIn(jarStateOf(entries)!).map(({ material, massG }) => [material, massG.value])
-    expect(massOf(poured.target.entries)).toEqual([
-      ['white_sugar', 450],
-      ['honey', 125],
-    ])
-    expect(massOf(poured.source.entries)).toEqual([['honey', 125]])
-    expect(massOf(half.portion.entries)).toEqual([['honey', 250]])
   })
 
   it('bring their plants along, and are as near to a limit as their mixture', () => {
