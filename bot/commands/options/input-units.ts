@@ -1,4 +1,5 @@
 import type { Assumption } from '../../../core/quantity/quantities.ts'
+import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 import type { Kitchen } from '../../text/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 
@@ -9,6 +10,8 @@ const US_UNITS = new Set(['cup', 'fl_oz', 'pint', 'quart', 'gallon', 'lb', 'oz',
 interface Typed {
   readonly kind?: string
   readonly unit?: string
+  /** A mass that was told by the cup. */
+  readonly byVolume?: boolean
   readonly assumed: readonly Assumption[]
   readonly atC?: number | null
 }
@@ -27,11 +30,30 @@ function typedIn(node: unknown): readonly Typed[] {
   return [...own, ...Object.values(node).flatMap(typedIn)]
 }
 
-/** The kitchen whose units were typed: an imperial or else a US one as soon as one of its units was. */
-export const kitchenOf = (input: object): Kitchen => {
-  const typed = typedIn(input).flatMap(({ unit }) => unit ?? [])
-  if (typed.some((unit) => IMPERIAL_UNITS.has(unit))) return 'imperial'
-  return typed.some((unit) => US_UNITS.has(unit)) ? 'us' : 'metric'
+const systemOf = (unit: string): UnitSystem =>
+  IMPERIAL_UNITS.has(unit) ? 'imperial' : US_UNITS.has(unit) ? 'us' : 'metric'
+
+/** Of the first of some quantities; null where there is none. */
+const firstSystem = (typed: readonly Typed[]): UnitSystem | null =>
+  typed.flatMap(({ unit }) => (unit === undefined ? [] : [systemOf(unit)]))[0] ?? null
+
+const isWeighed = ({ kind, byVolume }: Typed): boolean => kind === 'mass' && byVolume !== true
+
+/**
+ * The kitchen whose units were typed: what is poured is told as the first amount that was poured, what is weighed as the first
+ * that was weighed, sugar before plants. Bottles are sold in millilitres, so they decide where nothing else does.
+ */
+export function kitchenOf(input: object): Kitchen {
+  const { bottles, sugar, ...others } = input as { readonly bottles?: unknown; readonly sugar?: unknown }
+  const [inSugar, inOthers] = [typedIn(sugar), typedIn(others)]
+  const all = [...inOthers, ...inSugar]
+  const poured =
+    firstSystem(all.filter(({ kind }) => kind === 'volume')) ??
+    firstSystem(all.filter(({ byVolume }) => byVolume === true)) ??
+    firstSystem(typedIn(bottles))
+  const weighed = firstSystem([...inSugar, ...inOthers].filter(isWeighed))
+  const [volume, mass] = [poured ?? weighed ?? 'metric', weighed ?? poured ?? 'metric']
+  return volume === mass ? volume : { volume, mass }
 }
 
 /** What was read into the input, once each, and that readings at another temperature were brought to 20 °C. */

@@ -2,15 +2,16 @@ import type { Botanical, PlantState } from '../../../core/botanical/botanical.ts
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import type { Strength } from '../../../core/quantity/quantities.ts'
+import type { Strength, SugarRead } from '../../../core/quantity/quantities.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { amountSaid, writeStrength } from '../../../core/quantity/write/write-quantity.ts'
+import { amountSaid, sugarSaid, writeStrength } from '../../../core/quantity/write/write-quantity.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plants.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
+import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Given } from '../../calls/option.ts'
 import type { Data } from '../../chat/reply.ts'
-import type { SpiritSaid } from '../../text/messages/ingredients.ts'
+import type { SpiritSaid, SweeteningSaid } from '../../text/messages/ingredients.ts'
 import type { BatchSaid } from '../../text/messages/plan.ts'
 import { measuredData, outcomeData } from '../reply/outcome-reply.ts'
 import { sweetenerData } from '../reply/sweetener-notes.ts'
@@ -21,6 +22,7 @@ export interface PlanInput {
   readonly spirit?: Given<readonly DrinkPart[]> | undefined
   readonly strength?: Given<Strength> | undefined
   readonly days?: unknown
+  readonly sugar?: Given<SugarRead> | undefined
 }
 
 /** Fruit to buy for the zest, where the plant is taken as zest and no grams were given. */
@@ -67,8 +69,11 @@ export function plantsSaid(input: PlanInput, plan: Plan, isAsTyped: boolean) {
   )
 }
 
+/** The last bits of a sum. */
+const SAME_SHARE = 1e-6
+
 const isAllOf = ({ amount: { value } }: SpiritSaid, { amount }: DrinkPart): boolean =>
-  Math.abs(value / (amount.kind === 'mass' ? amount.massG : amount.volumeMl) - 1) < 1e-6
+  Math.abs(value / (amount.kind === 'mass' ? amount.massG : amount.volumeMl) - 1) < SAME_SHARE
 
 /** The spirits of a plan in the units in which they were typed. */
 export function spiritsSaid({ spirit, strength }: PlanInput, { steeping }: Plan): readonly SpiritSaid[] {
@@ -81,6 +86,17 @@ export function spiritsSaid({ spirit, strength }: PlanInput, { steeping }: Plan)
     return amount === null
       ? said
       : { ...said, typed: { amount, strength: strong === null ? null : writeStrength(strong) } }
+  })
+}
+
+/** What sweetens a plan; what was typed of it, where all of it was, in the unit in which it was. */
+export function sweeteningsSaid({ sugar }: PlanInput, sweetenings: readonly Sweetening[]): readonly SweeteningSaid[] {
+  return sweetenings.map((each) => {
+    const typed = (sugar?.is.amounts ?? []).filter(({ material }) => material === each.material)
+    const massG = typed.reduce((sum, one) => sum + one.massG, 0)
+    if (typed.length === 0 || Math.abs(massG / each.massG.value - 1) > SAME_SHARE) return each
+    const texts = typed.map(sugarSaid)
+    return texts.includes(null) ? each : { ...each, typed: texts.join(' + ') }
   })
 }
 

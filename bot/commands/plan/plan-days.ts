@@ -4,6 +4,7 @@ import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import type { Row } from '../../chat/reply.ts'
+import type { SweeteningSaid } from '../../text/messages/ingredients.ts'
 import type { Message } from '../../text/words.ts'
 import { freezerSaid, row } from '../reply/outcome-reply.ts'
 import type { plantsSaid } from './plan-data.ts'
@@ -27,8 +28,19 @@ export function atFirst(plan: Plan, plants: ReturnType<typeof plantsSaid>): Retu
   return plants.filter(({ id }) => id === null || !laterIds.includes(id))
 }
 
+interface Kitchenware {
+  /** Of the person's freezer, °C. */
+  readonly freezerC: number
+  /** With the plants. */
+  readonly sweetenings: readonly SweeteningSaid[]
+}
+
 /** What to do on which day. */
-export function planDays(plan: Plan, plants: ReturnType<typeof plantsSaid>, freezerC: number): readonly Row[] {
+export function planDays(
+  plan: Plan,
+  plants: ReturnType<typeof plantsSaid>,
+  { freezerC, sweetenings }: Kitchenware,
+): readonly Row[] {
   const { steep, schedule, steeping, told, dilutionMl } = plan
   const putIn: Cell = {
     group: 'cells',
@@ -36,7 +48,7 @@ export function planDays(plan: Plan, plants: ReturnType<typeof plantsSaid>, free
     values: {
       spirits: steeping.spirits,
       plants: atFirst(plan, plants),
-      sweetenings: steeping.sweetenings,
+      sweetenings,
       waterMl: dilutionMl.value > 0 ? dilutionMl : null,
       jarMl: steep.jarMl,
     },

@@ -15,7 +15,7 @@ import { graveCautions } from '../reply/grave-cautions.ts'
 import { caution, flashNotes, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import type { PlanInput } from './plan-data.ts'
-import { planData, plantsSaid, spiritsSaid } from './plan-data.ts'
+import { planData, plantsSaid, spiritsSaid, sweeteningsSaid } from './plan-data.ts'
 import { dayNotes } from './plan-day-notes.ts'
 import { planDays } from './plan-days.ts'
 import { hazardCautions } from './plan-hazards.ts'
@@ -118,6 +118,7 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
     { material: sweetener, massG: sugarG },
     ...(filler === null ? [] : [{ material: filler, massG: waterG }]),
   ])
+  const inTyped = (each: typeof sweetenings) => (isAsTyped ? sweeteningsSaid(input, each) : each)
   const cautions = planCautions(plan, freezerC).filter(({ key }) => key !== 'plan_unknown')
   const grave = graveCautions(
     plan.plants.map(({ botanical }) => botanical),
@@ -133,9 +134,12 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
     ready: schedule?.ready ?? null,
   }
   return {
-    headline: { group: 'headlines', key: 'plan', values: { spirits, plants, sweetenings } },
+    headline: { group: 'headlines', key: 'plan', values: { spirits, plants, sweetenings: inTyped(sweetenings) } },
     under: [{ group: 'headlines', key: 'plan_makes', values: makes }],
-    table: [...planDays(plan, plants, freezerC), ...inMore(planRows(plan, plants, freezerC))],
+    table: [
+      ...planDays(plan, plants, { freezerC, sweetenings: inTyped(steeping.sweetenings) }),
+      ...inMore(planRows(plan, plants, freezerC)),
+    ],
     sure: [{ group: 'sure', key: 'plan_expected', values: { abvPercent, volumeMl } }],
     notes: byDepth(
       [

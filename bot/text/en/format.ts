@@ -1,5 +1,6 @@
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { type Digits, digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
+import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 import { kitchenRounded, measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
@@ -153,7 +154,7 @@ const metricBeside = (amount: Measured, { small, large }: Units) => {
 }
 
 /** Less than an eighth of the smallest unit is told in metric alone. */
-const volumeIn = (kitchen: Kitchen, volume: Measured, metricText: string): string => {
+const volumeIn = (kitchen: UnitSystem, volume: Measured, metricText: string): string => {
   const volumeMl = both(volume)
   if (kitchen === 'us' && volumeMl.shown >= TABLESPOON_ML / 8) return `${cups(volumeMl)} (${metricText})`
   if (kitchen === 'imperial' && volumeMl.shown >= FLUID_OUNCE_ML / 8) {
@@ -162,11 +163,11 @@ const volumeIn = (kitchen: Kitchen, volume: Measured, metricText: string): strin
   return metricText
 }
 
-const massIn = (kitchen: Kitchen, mass: Measured, metricText: string): string =>
+const massIn = (kitchen: UnitSystem, mass: Measured, metricText: string): string =>
   kitchen !== 'metric' && rounded(mass) >= OUNCE_G / 8 ? `${pounds(both(mass))} (${metricText})` : metricText
 
 /** Twice the figure beside it, as labels have it. */
-const strengthIn = (kitchen: Kitchen, abv: Measured, percent: string): string =>
+const strengthIn = (kitchen: UnitSystem, abv: Measured, percent: string): string =>
   kitchen === 'us'
     ? `${percent}${NBSP}%${NBSP}vol (${number(2 * rounded(abv), 0)}${NBSP}proof)`
     : `${percent}${NBSP}%${NBSP}vol`
@@ -182,13 +183,17 @@ const cookStrength = ({ value, plusMinus }: Measured): string =>
   `${plain(value, plusMinus < 0.5 && Math.abs(value - Math.round(value)) > plusMinus ? 1 : 0)}${NBSP}%`
 
 /** English habits: a decimal point, a space between thousands, a space before the unit. */
-export const englishFormat = (kitchen: Kitchen): Format => ({
+export const englishFormat = (kitchen: Kitchen): Format =>
+  typeof kitchen === 'string' ? inUnits(kitchen, kitchen) : inUnits(kitchen.volume, kitchen.mass)
+
+/** Proof and °F go with cups. */
+const inUnits = (kitchen: UnitSystem, masses: UnitSystem): Format => ({
   number,
   plain,
   volume: (volume) => volumeIn(kitchen, volume, metric(volume, VOLUME)),
-  mass: (mass) => massIn(kitchen, mass, metric(mass, MASS)),
+  mass: (mass) => massIn(masses, mass, metric(mass, MASS)),
   pour: (volumeMl) => volumeIn(kitchen, measuredOut(volumeMl), metric(measuredOut(volumeMl), VOLUME)),
-  weigh: (massG) => massIn(kitchen, weighedOut(massG), metric(weighedOut(massG), MASS)),
+  weigh: (massG) => massIn(masses, weighedOut(massG), metric(weighedOut(massG), MASS)),
   strength: (abv) => strengthIn(kitchen, abv, unpadded(shown(abv))),
   sweetness: (sugar) => `${shown(sugar)}${NBSP}g/L`,
   temperature: ({ value }) =>
@@ -214,7 +219,7 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
     },
     mass: (mass) => {
       const { value, plusMinus } = metricBeside(mass, MASS)
-      return `${massIn(kitchen, mass, value)} ± ${plusMinus}`
+      return `${massIn(masses, mass, value)} ± ${plusMinus}`
     },
     strength: (abv) => {
       const { value, plusMinus } = beside(abv)
@@ -228,7 +233,7 @@ export const englishFormat = (kitchen: Kitchen): Format => ({
   round: {
     volume: (volumeMl) =>
       alone(volumeIn(kitchen, kitchenRounded(volumeMl), cookText(kitchenRounded(volumeMl), VOLUME))),
-    mass: (massG) => alone(massIn(kitchen, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
+    mass: (massG) => alone(massIn(masses, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
     strength: cookStrength,
   },
 })

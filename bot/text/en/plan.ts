@@ -1,9 +1,8 @@
 import type { FoodNote } from '../../../core/botanical/food.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
-import type { PlantSaid, UnknownSaid } from '../messages/ingredients.ts'
+import type { PlantSaid, SweeteningSaid, UnknownSaid } from '../messages/ingredients.ts'
 import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
@@ -22,6 +21,7 @@ import {
 import { monthsText } from './plant-words.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
+  asTyped,
   bottlesFilled,
   daysText,
   fromFreezer,
@@ -34,11 +34,12 @@ import {
   vesselText,
 } from './words.ts'
 
-const aboutSweetenings = (sweetenings: readonly Sweetening[], format: Format): readonly string[] =>
+const aboutSweetenings = (sweetenings: readonly SweeteningSaid[], format: Format): readonly string[] =>
   sweetenings
     .filter(({ massG }) => massG.value > 0)
     .map((each) => {
       const volumeMl = pouredMlOf(each)
+      if (each.typed !== undefined) return `${asTyped(each.typed)} ${sweetenerName(each.material)}`
       const amount = volumeMl === null ? aboutMass(each.massG, format) : aboutVolume(volumeMl, format)
       return `${amount} ${sweetenerName(each.material)}`
     })

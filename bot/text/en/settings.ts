@@ -1,15 +1,16 @@
+import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { weekdayOf } from '../../../core/quantity/time/weekday-date.ts'
 import type { Format } from '../format.ts'
-import type { Kitchen } from '../kitchen.ts'
 import type { Feature } from '../language.ts'
 import type { ForgetMessages, SettingsMessages, StoredCounts } from '../messages/settings.ts'
 import { counted, dayText, listed, WEEKDAYS } from './phrases.ts'
 import { countryByCode } from './words.ts'
 
-const unitNames: Readonly<Record<Kitchen, string>> = { metric: 'metric', us: 'US', imperial: 'imperial' }
+const unitNames: Readonly<Record<UnitSystem, string>> = { metric: 'metric', us: 'US', imperial: 'imperial' }
 
-const chosenUnits = (units: Kitchen | null): string => (units === null ? 'units as typed' : `${unitNames[units]} units`)
+const chosenUnits = (units: UnitSystem | null): string =>
+  units === null ? 'units as typed' : `${unitNames[units]} units`
 
 const chosenCountry = (country: string | null): string =>
   country === null ? 'no country' : `country ${countryByCode(country)}`

@@ -10,7 +10,15 @@ import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
-import type { BottlesSaid, LaterSaid, PlantName, PlantSaid, SpiritSaid, UnknownSaid } from '../messages/ingredients.ts'
+import type {
+  BottlesSaid,
+  LaterSaid,
+  PlantName,
+  PlantSaid,
+  SpiritSaid,
+  SweeteningSaid,
+  UnknownSaid,
+} from '../messages/ingredients.ts'
 import { piecesText, plantName } from './cook-names.ts'
 import { counted, countWord, dayText, listed, MONTHS, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
@@ -146,16 +154,17 @@ const amountText = (sweetening: Sweetening, format: Format): string => {
 
 /** `500 g sugar` for each; one alone is said as it was typed, where that is known. */
 export const sweeteningTexts = (
-  sweetenings: readonly Sweetening[],
+  sweetenings: readonly SweeteningSaid[],
   format: Format,
   typed: string | null = null,
 ): readonly string[] =>
   sweetenings
     .filter(({ massG }) => massG.value > 0)
-    .map(
-      ({ material, massG }, _, all) =>
-        `${(all.length === 1 ? typed : null) ?? amountText({ material, massG }, format)} ${sweetenerName(material)}`,
-    )
+    .map(({ typed: said, ...each }, _, all) => {
+      const alone = all.length === 1 ? typed : null
+      const amount = said === undefined ? amountText(each, format) : asTyped(said)
+      return `${alone ?? amount} ${sweetenerName(each.material)}`
+    })
 
 /** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */
 export const inJarText = ({ plants, spirits, waterG, sweetenings }: Ingredients, format: Format): string => {

@@ -2,6 +2,7 @@ import type { PlantState } from '../../../core/botanical/botanical.ts'
 import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 
 export interface SpiritSaid {
   /** As it was typed, where that is known: it is said in the same unit. */
@@ -10,6 +11,11 @@ export interface SpiritSaid {
   readonly by: 'volume' | 'mass'
   readonly abvPercent: Measured
   readonly sugarGPerL: Measured
+}
+
+export interface SweeteningSaid extends Sweetening {
+  /** As it was typed, where all of it was: it is said in the same unit. */
+  readonly typed?: string | undefined
 }
 
 export interface PlantSaid {

@@ -2,9 +2,8 @@ import type { FoodNote } from '../../../core/botanical/food.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { FrozenSaid } from './calculate.ts'
-import type { BottlesSaid, PlantSaid, SpiritSaid, UnknownSaid } from './ingredients.ts'
+import type { BottlesSaid, PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from './ingredients.ts'
 import type { Plain } from './plain.ts'
 
 /** What to get and what it makes. */
@@ -12,7 +11,7 @@ export interface BatchSaid {
   readonly spirits: readonly SpiritSaid[]
   readonly plants: readonly (PlantSaid | UnknownSaid)[]
   /** All of them, with the plants and in the syrup. */
-  readonly sweetenings: readonly Sweetening[]
+  readonly sweetenings: readonly SweeteningSaid[]
 }
 
 /** What comes of it, and when. */
@@ -31,7 +30,7 @@ export interface PlanPutIn {
   readonly spirits: readonly SpiritSaid[]
   /** Those that go in at once. */
   readonly plants: readonly (PlantSaid | UnknownSaid)[]
-  readonly sweetenings: readonly Sweetening[]
+  readonly sweetenings: readonly SweeteningSaid[]
   /** That dilutes the spirit first; null for none. */
   readonly waterMl: Measured | null
   readonly jarMl: number
@@ -54,7 +53,7 @@ export interface PlanNamed {
 export interface PlanInJar {
   readonly spirits: readonly SpiritSaid[]
   readonly plants: readonly (PlantSaid | UnknownSaid)[]
-  readonly sweetenings: readonly Sweetening[]
+  readonly sweetenings: readonly SweeteningSaid[]
 }
 
 export interface PlanStrained {

@@ -115,13 +115,21 @@ function* withMaterial(texts: Iterable<string>, { material }: SweeteningRead): I
   for (const text of texts) yield `${text}${materialText(material)}`
 }
 
-/** `450 g`; what was poured by the cup, as it was poured. */
-export function writeSugar(sugar: SweeteningRead): string {
+function sugarTexts(sugar: SweeteningRead): Iterable<string> {
   const { massG, statedG, unit, byVolume, material } = sugar
   const perMl = (mass: number): number => mass / materialOf(material).pouredGPerMl
   const stated = statedG === null ? null : perMl(statedG)
-  const texts = byVolume ? amountTexts({ kind: 'volume', value: perMl(massG), stated, unit }) : massTexts(sugar)
-  return firstReadAs(sugar, withMaterial(texts, sugar), parseSugar)
+  return byVolume ? amountTexts({ kind: 'volume', value: perMl(massG), stated, unit }) : massTexts(sugar)
+}
+
+/** `450 g`; what was poured by the cup, as it was poured. */
+export const writeSugar = (sugar: SweeteningRead): string =>
+  firstReadAs(sugar, withMaterial(sugarTexts(sugar), sugar), parseSugar)
+
+/** Its amount alone, without what it is of; null of one that no single amount is read as. */
+export const sugarSaid = (sugar: SweeteningRead): string | null => {
+  const text = readAsOrNull(sugar, withMaterial(sugarTexts(sugar), sugar), parseSugar)
+  return text === null ? null : text.slice(0, text.length - materialText(sugar.material).length)
 }
 
 /** `200 g honey + 450 g`. */
