@@ -4,6 +4,7 @@ import { MOST_NAME_CHARACTERS, parseJarName } from '../../core/jar/entry/jar-nam
 import { parseRating } from '../../core/jar/entry/parse-rating.ts'
 import { MOST_NOTE_CHARACTERS } from '../../core/jar/record/bounds.ts'
 import { hourAhead } from '../../core/jar/tasks/hour-ahead.ts'
+import { finingOf, parseFining } from '../../core/label/fining.ts'
 import type { Mass, Volume } from '../../core/quantity/quantities.ts'
 import { parseAmount } from '../../core/quantity/read/parse-amount.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
@@ -152,6 +153,8 @@ export const jarOptions = {
   }),
   /** A pectic enzyme: how much, as its packet says. */
   enzyme: option({ read: readPlace, write: identity, most: MOST_PLACE_CHARACTERS }),
+  /** What a drink was fined with. */
+  fining: option({ read: parseFining, write: (id) => finingOf(id).names[0]! }),
   entry: option({ read: entryIn, write: String, suggested: 'entry' }),
   /** One of each of several jars, as a button names them. */
   entries: option({

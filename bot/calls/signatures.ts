@@ -171,7 +171,14 @@ export const signatures = {
     after: jarOptions.entry.optional(),
     again: yesNo.optional(),
   }),
-  'jar filter': z.object({ jar, measured: amount.optional(), when: when.optional(), again: yesNo.optional() }),
+  'jar filter': z.object({
+    jar,
+    measured: amount.optional(),
+    racked: yesNo.optional(),
+    fining: jarOptions.fining.optional(),
+    when: when.optional(),
+    again: yesNo.optional(),
+  }),
   'jar take-out': z.object({ jar, of: jarOptions.plantsIn, when: when.optional() }),
   'jar split': z.object({ jar, amount, into: name, when: when.optional() }),
   'jar combine': z.object({

@@ -1,6 +1,6 @@
 /**
  * The 14 groups of Regulation (EU) 1169/2011, Annex II (from memory). No plant brings crustaceans, eggs, fish or
- * molluscs; what is made of one can bring milk.
+ * molluscs, but what a drink is fined with can; what is made of a plant can bring milk.
  */
 export type AllergenGroup =
   | 'gluten'
@@ -60,6 +60,11 @@ export const allergens = {
   nut_traces: listed('nuts', 'possible'),
   milk_traces: listed('milk', 'possible'),
   soya_traces: listed('soybeans', 'possible'),
+  /** Of what it was fined with: most of it leaves with the lees. */
+  egg_fined: listed('eggs', 'possible'),
+  fish_fined: listed('fish', 'possible'),
+  milk_fined: listed('milk', 'possible'),
+  crustacean_fined: listed('crustaceans', 'possible'),
   cashew_family: beyond(),
   daisy_family: beyond(),
 } as const satisfies Readonly<Record<string, AllergenFacts>>

@@ -4,6 +4,7 @@ import type { HazardKey } from '../botanical/evidence/hazards.ts'
 import { type MaterialId, materialOf } from '../quantity/materials.ts'
 import { type Allergen, allergens, inOrder } from './allergens.ts'
 import { allergensNamed, withoutUnsulphured } from './allergens-named.ts'
+import { allergensFined, type FiningId } from './fining.ts'
 import { adviceOf, type GuestAdvice } from './guest-advice.ts'
 
 /** A plant in a drink: its id in the catalogue, or null, and what it was called. */
@@ -58,9 +59,13 @@ const allergensIn = ({ id, name }: PlantInDrink): readonly Allergen[] => {
   return withoutUnsulphured(name) === null ? all : all.filter((allergen) => allergen !== 'sulphites')
 }
 
-/** What has to be said of a drink of these plants and of what sweetens it, each thing once and the worst first. */
-export const forGuests = (plants: readonly PlantInDrink[], sweeteners: readonly MaterialId[] = []): ForGuests => ({
-  allergens: inOrder(plants.flatMap(allergensIn)),
+/** What has to be said of a drink of these plants, of what sweetens it and what it was fined with, each thing once and the worst first. */
+export const forGuests = (
+  plants: readonly PlantInDrink[],
+  sweeteners: readonly MaterialId[] = [],
+  fined: readonly FiningId[] = [],
+): ForGuests => ({
+  allergens: inOrder([...plants.flatMap(allergensIn), ...allergensFined(fined)]),
   advice: adviceOf([
     ...plants.map(({ id, name }) =>
       id === null ? { hazards: [], name } : { hazards: botanicalById(id).hazards, name: null },

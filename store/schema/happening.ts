@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { type FiningId, finings } from '../../core/label/fining.ts'
 import { type MaterialId, materials } from '../../core/quantity/materials.ts'
 import {
   amount,
@@ -15,6 +16,8 @@ import {
 } from './quantities.ts'
 
 const materialIds = Object.keys(materials) as MaterialId[]
+
+const fining = z.enum(Object.keys(finings) as FiningId[])
 
 const readAmount = z.strictObject({ amount: measured, by: z.enum(['volume', 'mass']), atC: temperature })
 
@@ -95,7 +98,7 @@ const shapes = {
   tasted: { rating: z.int().min(1).max(5).nullable(), note: text.nullable() },
   added: { ...ingredients, as: z.enum(['layer', 'top_up']).exactOptional(), enzyme: text.exactOptional() },
   strained: { measured: readAmount.nullable(), strength: readStrength.nullable(), rinseWaterG: measured },
-  filtered: { measured: readAmount.nullable() },
+  filtered: { measured: readAmount.nullable(), isRacked: z.boolean().exactOptional(), fining: fining.exactOptional() },
   measured: {
     method: z.enum(['two_instruments', 'boiled', 'known_sugar']),
     abvPercent: measured,
@@ -116,6 +119,7 @@ const shapes = {
     spiritMl: amount,
     other: text,
     into: text.nullable(),
+    fined: z.array(fining).exactOptional(),
   },
   noted: { note: text.nullable(), where: text.nullable(), vessel: text.nullable() },
   bottled: { bottles: z.array(z.strictObject({ count, volumeMl: amount })) },

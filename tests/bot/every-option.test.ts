@@ -86,7 +86,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'jar:strained|sugar:100 g|on-fruit:yes',
     'jar:sugared|from-fruit:100 ml',
   ],
-  'jar filter': ['jar:sweet|measured:2 l|when:today|again:yes'],
+  'jar filter': ['jar:sweet|measured:2 l|when:today|again:yes', 'jar:sweet|racked:yes|fining:bentonite'],
   'jar bottle': ['jar:sweet|bottles:4 x 500 ml|already:yes|when:today'],
   'jar open': ['jar:sweet|when:today'],
   'jar empty': ['jar:sweet|when:today'],

@@ -48,7 +48,12 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
     )
     .map(([added, how]) => ({ ...added, ...how })),
   fc.record({ ...is('strained'), measured: orNull(readAmount), strength: orNull(strength), rinseWaterG: measured }),
-  fc.record({ ...is('filtered'), measured: orNull(readAmount) }),
+  fc
+    .tuple(
+      fc.record({ ...is('filtered'), measured: orNull(readAmount) }),
+      fc.constantFrom({}, { isRacked: true }, { isRacked: false, fining: 'egg_white' as const }),
+    )
+    .map(([filtered, how]) => ({ ...filtered, ...how })),
   fc
     .tuple(
       fc.record({ ...is('sweetened'), waterG: measured, sweetenings }),
@@ -70,6 +75,7 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
     spiritMl: amount,
     other: text,
     into: orNull(text),
+    fined: fc.constantFrom([], ['milk' as const]),
   }),
   fc.record({
     ...is('bottles_out'),

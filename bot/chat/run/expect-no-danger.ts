@@ -14,7 +14,17 @@ const NAMES: ReadonlySet<string> = new Set(['name', 'to'])
 const NOTE = 'note'
 
 /** Judge their words themselves, or answer what was asked of a danger; codes and files have none. */
-const JUDGED: ReadonlySet<string> = new Set(['spirit', 'parts', 'from', 'make', 'import', 'export', 'yes', 'no'])
+const JUDGED: ReadonlySet<string> = new Set([
+  'spirit',
+  'parts',
+  'from',
+  'make',
+  'import',
+  'export',
+  'yes',
+  'no',
+  'fining',
+])
 
 const expectDrinkable = (text: string): void => {
   const found = undrinkableIn(text)

@@ -1,4 +1,10 @@
-import { ingredientsTold, ratingsOf, steepedDays, sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
+import {
+  finedWith,
+  ingredientsTold,
+  ratingsOf,
+  steepedDays,
+  sweeteningsIn,
+} from '../../../core/jar/state/batch-facts.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { isSamePlant, plantsTakenAsAdded } from '../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
@@ -27,6 +33,7 @@ export function batchCardData(view: JarView, today: IsoDay): BatchCardData {
     ...forGuests(
       inJar.plants,
       sweeteningsIn(story).map(({ material }) => material),
+      finedWith(story),
     ),
     rating: ratingsOf(story).at(-1) ?? null,
     milestones: milestonesOf(story, today),

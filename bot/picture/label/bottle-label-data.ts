@@ -1,5 +1,5 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
-import { ingredientsTold, sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
+import { finedWith, ingredientsTold, sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
 import { bestUntil } from '../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
@@ -78,6 +78,6 @@ export function bottleLabelData(view: JarView, volumeMl: number | null): BottleL
     bottled: story.bottled?.day ?? null,
     bestBefore: danger === null ? bestUntil(story, drink) : null,
     plants: plants.map(({ id, name }) => ({ id, name })),
-    ...forGuests(plants, made.sweeteners),
+    ...forGuests(plants, made.sweeteners, finedWith(story)),
   }
 }

@@ -110,7 +110,7 @@ const after = 'Its last entry by number: only if it’s still as it was then'
 
 const already = 'yes: it’s done, so record it'
 
-const when = 'The day, if it wasn’t today: yesterday, Saturday, 24 December'
+const when = 'The day, if not today: Saturday, 24 December'
 
 const { start: _, ...planOptions } = planCommandText.options
 
@@ -185,14 +185,16 @@ export const stepTexts = {
     examples: ['/jar sweeten lemon water:750 ml sugar:560 g', '/jar sweeten sloe sugar:250 g on-fruit:yes'],
   },
   'jar filter': {
-    summary: 'You filtered it',
+    summary: 'You filtered it, or poured it off what sank',
     options: {
       jar,
       measured: 'What is left, if you measured it: 1.5 l',
+      racked: 'yes: poured off what had sunk',
+      fining: 'What cleared it: bentonite, egg white',
       when,
       again: 'yes: you did it twice that day, so count it twice',
     },
-    examples: ['/jar filter lemon measured:1.5 l'],
+    examples: ['/jar filter lemon measured:1.5 l', '/jar filter lemon racked:yes fining:bentonite'],
   },
   'jar take-out': {
     summary: 'Take out a plant and let the rest steep on',

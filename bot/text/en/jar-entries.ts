@@ -1,5 +1,6 @@
 import type {
   Added,
+  Filtered,
   FruitSugared,
   Happening,
   HappeningEntry,
@@ -19,6 +20,7 @@ import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/ca
 import { minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Format } from '../format.ts'
 import type { EntryNumbers, EntrySaid, PutOffUntil } from '../messages/jar-entries.ts'
+import { finingNames } from './label.ts'
 import { dayText, listed, shortDayWords } from './phrases.ts'
 import { bottlesText, nameText, plantInText, spiritText, sweeteningTexts } from './words.ts'
 
@@ -128,6 +130,10 @@ const notedText = ({ note, where, vessel }: Noted): string =>
     .filter((part) => part !== '')
     .join(', ')
 
+/** `fined with bentonite and racked off its lees`. */
+export const filteredWords = ({ isRacked, fining }: Filtered): string =>
+  `${fining === undefined ? '' : `fined with ${finingNames[fining]} and `}${isRacked === true ? 'racked off its lees' : 'filtered'}`
+
 const sweetsText = (sweetenings: FruitSugared['sweetenings'], format: Format, typed: Typed): string =>
   listed(sweeteningTexts(sweetenings, format, asTyped(typed, 'sugar')))
 
@@ -172,7 +178,7 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
     case 'strained':
       return strainedText(happening, when, typed, format)
     case 'filtered':
-      return `filtered${when}${happening.measured === null ? '' : `, ${amountText(happening.measured, typed, format)} left`}`
+      return `${filteredWords(happening)}${when}${happening.measured === null ? '' : `, ${amountText(happening.measured, typed, format)} left`}`
     case 'measured':
       return `measured${when}, ${format.strength(happening.abvPercent)} and ${format.sweetness(happening.sugarGPerL)} of sugar`
     case 'fruit_sugared':

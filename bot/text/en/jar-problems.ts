@@ -9,6 +9,7 @@ import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { SafetyProblems } from '../messages/safety-problems.ts'
 import { didWords, untilText } from './jar-entries.ts'
+import { finingNames } from './label.ts'
 import { either, listed } from './phrases.ts'
 import { nameText, vesselText } from './words.ts'
 
@@ -86,6 +87,8 @@ export const jarProblems = {
   more_than_in_fruit: ({ measuredMl, mostMl }, format) =>
     `${format.volume(measuredMl)} is more than the fruit can give: ${format.pour(mostMl)} at most with its sugar. How much was it?`,
   no_added_as: ({ typed }) => `“${typed}” is neither a layer nor a top-up. Which is it? Leave as: out if it’s neither.`,
+  no_fining: ({ typed, ids }) =>
+    `I don’t know the fining “${typed}”. Which one was it: ${either(ids.map((id) => finingNames[id]))}?`,
   before_straining: ({ jar, day }, format) =>
     `${jar} was strained ${on(day, format)}, so this came later. Which day was it? For example when:yesterday.`,
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>

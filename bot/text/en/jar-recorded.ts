@@ -3,7 +3,7 @@ import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
 import type { BecameSaid, RecordedStep } from '../messages/jar-recorded.ts'
-import { addedText, didWords, happeningText, untilText } from './jar-entries.ts'
+import { addedText, didWords, filteredWords, happeningText, untilText } from './jar-entries.ts'
 import { countWord, listed, plural } from './phrases.ts'
 import { noteText, sweetWords, vesselText } from './words.ts'
 
@@ -57,7 +57,7 @@ export function recordedText(
       return `${done}: ${amountRead(measured, format)}${strong === null ? '' : ` at ${strong}`}.`
     }
     case 'filtered':
-      return `${done}${happening.measured === null || became !== null ? into : `: ${amountRead(happening.measured, format)} left`}.`
+      return `${name} ${isText(day)} ${filteredWords(happening)}${when}${happening.measured === null || became !== null ? into : `: ${amountRead(happening.measured, format)} left`}.`
     case 'bottled':
       return `${done}: ${bottleWords(happening.bottles, format)}${leftMl === null ? '' : `, about ${format.round.volume(leftMl.value)} left over`}.`
     case 'put_off':

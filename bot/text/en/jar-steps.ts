@@ -12,6 +12,7 @@ import { cookName, plantName } from './cook-names.ts'
 import { didWords, untilText, waterText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
 import { nextText, tasksText } from './jar-tasks.ts'
+import { finingNames } from './label.ts'
 import { capital, counted, countWord, firstNames, listed, monthText, plural, shortDayWords } from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import { daysText, nameText, noteText, plantInText, spiritText, sweeteningTexts, vesselText } from './words.ts'
@@ -320,6 +321,10 @@ export const stepSentences = {
       'Mash the fruit, stir the enzyme in as its packet says, and let it work as long as that says. Then the spirit goes in: it stops the enzyme.',
     layer_overdone: ({ plants }) =>
       `Lift out the ${listed(plants.map(nameText))} before then. Any longer would spoil the drink.`,
+    jar_fined: ({ fining, isAllergen }) =>
+      isAllergen
+        ? `It isn’t vegan any more, and its label names the ${finingNames[fining]}: some people are allergic to it.`
+        : `It isn’t vegan any more: ${finingNames[fining]} comes from animals.`,
     fruit_estimated: ({ name }) =>
       `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say /jar sweeten ${quoted(name)} from-fruit:250 ml`,
     jar_no_targets: () => 'How strong and how sweet do you want it?',

@@ -1,5 +1,6 @@
 import { type Allergen, allergens } from '../../../core/label/allergens.ts'
 import type { CategoryId, Missing } from '../../../core/label/category.ts'
+import type { FiningId } from '../../../core/label/fining.ts'
 import type { ForGuests } from '../../../core/label/for-guests.ts'
 import type { GuestAdvice } from '../../../core/label/guest-advice.ts'
 import type { Region } from '../../../core/label/parse-region.ts'
@@ -38,8 +39,24 @@ export const allergenNames: Readonly<Record<Allergen, string>> = {
   nut_traces: 'traces of nuts (from cocoa)',
   milk_traces: 'milk (from chocolate)',
   soya_traces: 'soya (from chocolate)',
+  egg_fined: 'egg (used to clear it)',
+  fish_fined: 'fish (used to clear it)',
+  milk_fined: 'milk (used to clear it)',
+  crustacean_fined: 'crustaceans (used to clear it)',
   cashew_family: 'pink pepper (kin to cashew and pistachio)',
   daisy_family: 'plants of the daisy family',
+}
+
+/** What a drink was cleared with. */
+export const finingNames: Readonly<Record<FiningId, string>> = {
+  egg_white: 'egg white',
+  isinglass: 'isinglass',
+  milk: 'milk',
+  gelatine: 'gelatine',
+  chitosan: 'chitosan',
+  bentonite: 'bentonite',
+  kieselsol: 'kieselsol',
+  agar: 'agar',
 }
 
 /** As they stand after “in”. */

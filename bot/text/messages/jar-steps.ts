@@ -3,6 +3,7 @@ import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
+import type { FiningId } from '../../../core/label/fining.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -135,6 +136,8 @@ export interface StepMessages {
       jar_reading: { readonly abvPercent: Measured; readonly at20: Measured | null }
       /** A reading that is not taken, because what is dissolved hides more than is known of it. */
       jar_reading_hidden: HiddenStrength
+      /** Of something animal, which a label names where the law lists it. */
+      jar_fined: { readonly fining: FiningId; readonly isAllergen: boolean }
       fruit_estimated: { readonly name: string }
       jar_targets_unreached: Targets
       jar_clearing: { readonly way: Clearing }

@@ -1,3 +1,4 @@
+import type { FiningId } from '../../label/fining.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import type { Batch, BatchPlant, PutIn } from '../../recipe/batch.ts'
@@ -99,6 +100,8 @@ export interface PouredIn {
   readonly other: string
   /** What this one is called from here on; null: as before. */
   readonly into: string | null
+  /** What it was fined with there; left out: nothing. */
+  readonly fined?: readonly FiningId[]
 }
 
 /** Words about a jar that change nothing in it; null where nothing was said. */
@@ -109,6 +112,17 @@ export interface Noted {
   readonly where: string | null
   /** The jar or bottle that it is in. */
   readonly vessel: string | null
+}
+
+/** What became clear: filtered, or poured off what had sunk. */
+export interface Filtered {
+  readonly kind: 'filtered'
+  /** What was left; null where it was not measured. */
+  readonly measured: ReadAmount | null
+  /** Racked: poured off the lees; left out: filtered. */
+  readonly isRacked?: boolean
+  /** What it was fined with before; left out: nothing. */
+  readonly fining?: FiningId
 }
 
 /** What the jar was sweetened with; what the strained fruit gave back counts as such. */
@@ -145,7 +159,7 @@ export type Happening =
   | Tasted
   | Added
   | Strained
-  | { readonly kind: 'filtered'; readonly measured: ReadAmount | null }
+  | Filtered
   | Gauged
   | Sweetened
   | FruitSugared

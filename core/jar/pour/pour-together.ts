@@ -4,7 +4,7 @@ import type { Moment, PlantIn, PouredIn } from '../entry/entry.ts'
 import { isDriedForm } from '../entry/start-from-plan.ts'
 import { heldIn } from '../limits/limits-passed.ts'
 import { type Entered, type RecordedEntry, record } from '../record/record.ts'
-import { sweeteningsIn } from '../state/batch-facts.ts'
+import { finedWith, sweeteningsIn } from '../state/batch-facts.ts'
 import { asPortion, contentsOf } from '../state/contents.ts'
 import { type JarState, jarStateOf, type KeptJar } from '../state/jar-state.ts'
 
@@ -40,6 +40,7 @@ export function broughtBy(story: JarState, share: Measured): Omit<PouredIn, 'kin
   const { value, plusMinus } = portion.amount
   const part = share.value
   const sweetenings = timesSweetenings(sweeteningsIn(story), part)
+  const fined = finedWith(story)
   return {
     liquid: {
       ...portion,
@@ -58,6 +59,7 @@ export function broughtBy(story: JarState, share: Measured): Omit<PouredIn, 'kin
     ...(sweetenings.length > 0 && { sweetenings }),
     spiritMl: spiritMl * part,
     other: story.name,
+    ...(fined.length > 0 && { fined }),
   }
 }
 

@@ -1,3 +1,4 @@
+import type { FiningId } from '../../label/fining.ts'
 import { plus } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { scale } from '../../recipe/batch.ts'
@@ -73,6 +74,16 @@ export function restedDays({ strained, sweetened, happened, ended }: JarState): 
 /** What came with liquid of other jars: of what steeped there, the part that is here. */
 export const plantsPouredIn = ({ happened }: JarState): readonly PlantIn[] =>
   happened.flatMap((entry) => (entry.kind === 'poured_in' ? entry.plants : []))
+
+/** What it was fined with, here or in a jar that was poured in, each once. */
+export const finedWith = ({ happened }: JarState): readonly FiningId[] => [
+  ...new Set(
+    happened.flatMap((entry) => {
+      if (entry.kind === 'poured_in') return entry.fined ?? []
+      return entry.kind === 'filtered' && entry.fining !== undefined ? [entry.fining] : []
+    }),
+  ),
+]
 
 /** What is told of a jar: what went in, and the plants that came with liquid of others. */
 export function ingredientsTold(story: JarState): Ingredients {

@@ -34,10 +34,11 @@ function afterStep(state: State, step: Values<LiquidStep>): State {
     case 'strained':
       return strained(state, step)
     case 'filtered': {
-      const expected = part(state.liquid, state.isFiltered ? 1 : 1 - step.filterShare)
+      const isTaken = step.isRacked || !state.isFiltered
+      const expected = part(state.liquid, isTaken ? 1 - step.filterShare : 1)
       const liquid = step.measured === null ? expected : asRead(expected, step.measured)
       const bound = step.measured === null ? state.bound : liquid
-      return { ...state, liquid, expected, most: state.bound, bound, isFiltered: true }
+      return { ...state, liquid, expected, most: state.bound, bound, isFiltered: state.isFiltered || !step.isRacked }
     }
     case 'fruit_sugared':
       return {

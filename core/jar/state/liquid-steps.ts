@@ -20,7 +20,13 @@ export type LiquidStep =
       /** By how much what is dissolved makes the liquid denser than the model has it, as a share of its whole error. */
       readonly denserShare: Measured
     }
-  | { readonly kind: 'filtered'; readonly measured: ReadAmount | null; readonly filterShare: Measured }
+  | {
+      readonly kind: 'filtered'
+      readonly measured: ReadAmount | null
+      readonly filterShare: Measured
+      /** Lees take their share whatever filters took before. */
+      readonly isRacked: boolean
+    }
   /** Sugar on the strained plants: the liquid in the jar stays as it is. */
   | { readonly kind: 'fruit_sugared'; readonly sweetenings: readonly KnownSweetening[] }
   /** What that sugar drew out goes in, with what else does. */
@@ -41,6 +47,9 @@ export type LiquidStep =
 
 /** Only a strength that was read over what is dissolved feels it. */
 const MODEL_DENSITY: Measured = { value: 0, plusMinus: MODEL_VOLUME_ERROR }
+
+/** Of what is racked, the share that stays on the lees. Estimated; nobody has published it. */
+export const LEES_SHARE: Measured = { value: 0.03, plusMinus: 0.02 }
 
 /** Sugar draws some of what is left of a fruit's own juice. Estimated; nobody has published it. */
 export const JUICE_DRAWN_SHARE: Measured = { value: 0.5, plusMinus: 0.3 }
@@ -133,7 +142,12 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Liq
       return strainedStep(entry)
     }
     case 'filtered':
-      return { kind: 'filtered', measured: entry.measured, filterShare: FILTER_SHARE }
+      return {
+        kind: 'filtered',
+        measured: entry.measured,
+        filterShare: entry.isRacked === true ? LEES_SHARE : FILTER_SHARE,
+        isRacked: entry.isRacked === true,
+      }
     case 'poured_in':
       // Of a jar that is known already: what it was made of is told beside.
       return { kind: 'in', spirits: [entry.liquid], waterG: exactly(0), sweetenings: knownSweetenings([]), plants: [] }

@@ -1,3 +1,4 @@
+import type { FiningId } from '../../label/fining.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import type { HappeningKind } from '../entry/entry.ts'
@@ -41,6 +42,8 @@ export interface JarProblems {
   more_than_in_fruit: { readonly jar: string; readonly measuredMl: Measured; readonly mostMl: number }
   /** Neither a layer nor a topping up. */
   no_added_as: { readonly typed: string }
+  /** No fining that is known, with those that are. */
+  no_fining: { readonly typed: string; readonly ids: readonly FiningId[] }
   /** `did` on a day before the straining, which has to come first. */
   before_straining: { readonly jar: string; readonly did: HappeningKind; readonly day: IsoDay }
   /** `did` would come before `later`, which cannot follow it. */

@@ -1,6 +1,6 @@
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { sugarsInG } from '../../recipe/sweetening.ts'
-import type { HappeningEntry, ReadAmount } from '../entry/entry.ts'
+import type { Filtered, HappeningEntry } from '../entry/entry.ts'
 import type { JarState } from './jar-state.ts'
 import type { SweetenedWith } from './planned-syrup.ts'
 
@@ -8,10 +8,15 @@ import type { SweetenedWith } from './planned-syrup.ts'
 export const sameFiltering = (
   { happened }: JarState,
   on: IsoDay,
-  measured: ReadAmount | null,
+  { measured, isRacked = false, fining }: Pick<Filtered, 'measured' | 'isRacked' | 'fining'>,
 ): HappeningEntry | undefined =>
   happened.find(
-    (entry) => entry.kind === 'filtered' && entry.day === on && entry.measured?.amount.value === measured?.amount.value,
+    (entry) =>
+      entry.kind === 'filtered' &&
+      entry.day === on &&
+      entry.measured?.amount.value === measured?.amount.value &&
+      (entry.isRacked ?? false) === isRacked &&
+      entry.fining === fining,
   )
 
 /** The entry of that day that sweetened with the very same amounts: hardly meant twice. */

@@ -118,6 +118,7 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [jarOptions.plantsIn, fc.string({ maxLength: 40 })],
   [jarOptions.addedAs, fc.constantFrom('layer', 'a layer', 'top up', 'Top-up', 'topping up')],
   [jarOptions.enzyme, fc.string({ maxLength: 40 })],
+  [jarOptions.fining, fc.constantFrom('egg white', 'Egg', 'isinglass', 'casein', 'bentonite', 'agar agar', 'gelatin')],
   [jarOptions.drawn, fc.oneof(fc.constantFrom('yes', 'sì'), fc.oneof(volume, mass))],
   [jarOptions.entry, fc.integer({ min: 1, max: 999_999 }).map((seq) => `#${seq}`)],
   [

@@ -76,7 +76,12 @@ export const happening: fc.Arbitrary<Happening> = fc.oneof(
     strength: orNone(readStrength),
     rinseWaterG: measured(300),
   }),
-  fc.record({ kind: fc.constant('filtered' as const), measured: orNone(readAmount) }),
+  fc.record({
+    kind: fc.constant('filtered' as const),
+    measured: orNone(readAmount),
+    isRacked: fc.boolean(),
+    fining: fc.constantFrom('bentonite' as const, 'egg_white' as const),
+  }),
   fc.record({
     kind: fc.constant('sweetened' as const),
     waterG: measured(1000),
