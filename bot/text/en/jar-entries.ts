@@ -1,20 +1,17 @@
 import type {
   Added,
   Filtered,
-  FruitSugared,
   Happening,
   HappeningEntry,
   HappeningKind,
   Ingredients,
-  Noted,
   OfFruit,
-  Parted,
   ReadAmount,
   ReadStrength,
   Strained,
   Sweetened,
-  Tasted,
 } from '../../../core/jar/entry/entry.ts'
+import type { FruitSugared, Noted, Parted, Tasted } from '../../../core/jar/entry/told.ts'
 import { volumeMl, water } from '../../../core/liquid/liquid.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { minutesAt } from '../../../core/quantity/time/zone.ts'

@@ -3,8 +3,8 @@ import type { Measured } from '../../quantity/measured/measured.ts'
 import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import type { Batch, BatchPlant, PutIn } from '../../recipe/batch.ts'
 import type { KnownPortion, Portion } from '../../recipe/portion.ts'
-import type { GaugingMethod } from '../../recipe/solve/gauged.ts'
 import type { Sweetening } from '../../recipe/sweetening.ts'
+import type { FruitSugared, Gauged, Noted, Parted, Tasted } from './told.ts'
 
 /** A plant as it went in. */
 export type PlantIn = BatchPlant<IsoDay>
@@ -57,34 +57,8 @@ export interface Strained {
   readonly rinseWaterG: Measured
 }
 
-export interface Tasted {
-  readonly kind: 'tasted'
-  /** 1 to 5. */
-  readonly rating: number | null
-  readonly note: string | null
-}
-
-/** What a finished liqueur was found to be, as its instruments told. */
-export interface Gauged {
-  readonly kind: 'measured'
-  readonly method: GaugingMethod
-  readonly abvPercent: Measured
-  readonly sugarGPerL: Measured
-}
-
 /** A plant that was lifted out while the rest steeped on, with the mass that had gone in. */
 export type PlantOut = Pick<PlantIn, 'id' | 'name' | 'massG'>
-
-/** Part of what was in a jar is in another from here on: a share stays, 0 to 1, of the liquid and of all that the plants gave. */
-export interface Parted {
-  readonly kind: 'parted'
-  /** 0: all of it was poured out, and the jar is done. */
-  readonly kept: Measured
-  /** The name that the other jar had. */
-  readonly other: string
-  /** True of the jar that came of it: what is told before happened to the whole. */
-  readonly isNew: boolean
-}
 
 /** What another jar had become, poured into this one. */
 export interface PouredIn {
@@ -102,16 +76,6 @@ export interface PouredIn {
   readonly into: string | null
   /** What it was fined with there; left out: nothing. */
   readonly fined?: readonly FiningId[]
-}
-
-/** Words about a jar that change nothing in it; null where nothing was said. */
-export interface Noted {
-  readonly kind: 'noted'
-  readonly note: string | null
-  /** Where it stands. */
-  readonly where: string | null
-  /** The jar or bottle that it is in. */
-  readonly vessel: string | null
 }
 
 /** What became clear: filtered, or poured off what had sunk. */
@@ -137,12 +101,6 @@ export interface Sweetened {
 /** What sugar drew out of strained fruit, null where it was not measured. */
 export interface OfFruit {
   readonly measured: ReadAmount | null
-}
-
-/** Dry sugar stirred on the strained fruit, to draw out what that has soaked up: in the jar nothing changes yet. */
-export interface FruitSugared {
-  readonly kind: 'fruit_sugared'
-  readonly sweetenings: readonly Sweetening[]
 }
 
 /** Bottles that left the shelf. */
