@@ -4,7 +4,7 @@ import type { DepthShown } from '../../bot/chat/depth.ts'
 import { execute } from '../../bot/chat/run/execute.ts'
 import { commands as listed } from '../../bot/commands/index.ts'
 import { showJson } from '../../bot/terminal/ask/show-json.ts'
-import { answer, showText } from '../../bot/terminal/chat/answer-line.ts'
+import { answer, type Show, showText } from '../../bot/terminal/chat/answer-line.ts'
 import type { SaveFile } from '../../bot/terminal/files/save-file.ts'
 import { en } from '../../bot/text/en/index.ts'
 import { wordsOf } from '../../bot/text/words-of.ts'
@@ -45,6 +45,27 @@ export const testDesk = ({
     const { text } = await answer(line, dispatch, speech, showText({ width, colour: false }, shown), saveFile)
     return text.replaceAll('\u00a0', ' ')
   }
+  const firstAt = async <Width extends number>(line: string, widths: readonly Width[]) => {
+    let screens: { readonly width: Width; readonly text: string }[] = []
+    const show: Show = (...said) => {
+      screens = widths.map((each) => ({
+        width: each,
+        text: showText({ width: each, colour: false }, 'first')(...said).replaceAll('\u00a0', ' '),
+      }))
+      return ''
+    }
+    await answer(line, dispatch, speech, show, saveFile)
+    return screens
+  }
+  const toldOf = async (line: string) => {
+    let outcome: Parameters<Show>[0]['outcome'] | null = null
+    const show: Show = (answering, ...more) => {
+      outcome = answering.outcome
+      return showText({ width, colour: false }, 'whole')(answering, ...more)
+    }
+    const { text } = await answer(line, dispatch, speech, show, saveFile)
+    return { outcome: outcome! as Parameters<Show>[0]['outcome'], text: text.replaceAll('\u00a0', ' ') }
+  }
   const jsonTextOf = async (line: string): Promise<string> =>
     (await answer(line, dispatch, speech, showJson, saveFile)).text
   return {
@@ -56,8 +77,12 @@ export const testDesk = ({
     run: (line: string | Invocation) => execute(line, dispatch),
     /** Both depths of a reply. */
     textOf: (line: string): Promise<string> => printed(line, 'whole'),
+    /** Both depths, and what was shown of. */
+    toldOf,
     /** The first screen alone. */
     firstOf: (line: string): Promise<string> => printed(line, 'first'),
+    /** The same on screens of several widths, the line being run once. */
+    firstAt,
     jsonTextOf,
     jsonOf: async (line: string) => JSON.parse(await jsonTextOf(line)),
   }

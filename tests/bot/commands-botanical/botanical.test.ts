@@ -5,7 +5,7 @@ import { askBacks } from '../../../core/botanical/names/ambiguous-names.ts'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { eachHolds } from '../../each-holds.ts'
 import { sampled } from '../../runs.ts'
-import { faults, json, noteKeys, printed, reply } from '../commands-label/desk.ts'
+import { faults, json, noteKeys, printed, reply, told } from '../commands-label/desk.ts'
 
 const BROKEN = /NaN|undefined|null|\[object|Infinity/
 const SEVERITIES = ['critical', 'high', 'medium', 'low', 'quality']
@@ -49,10 +49,10 @@ test('every plant has a page, by its short name and its title', () =>
     ]),
     ({ typed }) => typed,
     async ({ id, typed }) => {
-      const text = oneLine(await printed(`/botanical of:"${typed}"`))
-      expect(text).toContain('in a litre of spirit')
+      const { outcome, text } = await told(`/botanical of:"${typed}"`)
+      expect(oneLine(text)).toContain('in a litre of spirit')
       expect(text).not.toMatch(BROKEN)
-      expect((await json(`/botanical of:"${typed}"`)).data.id).toBe(id)
+      expect(outcome).toMatchObject({ ok: true, reply: { data: { id } } })
     },
   ))
 

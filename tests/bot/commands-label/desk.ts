@@ -1,7 +1,7 @@
 import type { Reply } from '../../../bot/chat/reply.ts'
 import { testDesk } from '../test-desk.ts'
 
-export const { textOf: printed, jsonOf: json, faults, run } = testDesk({ width: 80 })
+export const { textOf: printed, toldOf: told, jsonOf: json, faults, run } = testDesk({ width: 80 })
 
 export const reply = async (line: string): Promise<Reply> => {
   const outcome = await run(line)

@@ -8,7 +8,7 @@ async function faultAfter(offer: Offer, line: string, setting: Setting): Promise
   const before = await faultOf(offer, setting)
   if (before === null) return null
   const desk = await deskOf(setting)
-  await desk.run(line)
+  await desk.toldOf(line)
   return faultOf(offer, { ...setting, person: await desk.person() })
 }
 

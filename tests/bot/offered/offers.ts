@@ -35,10 +35,8 @@ export interface Offer {
 
 /** Of an answer: its actions, and the lines inside its sentences. */
 export async function offersOf(line: string, setting: Setting): Promise<readonly Offer[]> {
-  const desk = await deskOf(setting)
-  const outcome = await desk.run(line)
-  const actions = outcome.ok ? outcome.reply.actions : []
-  const text = await (await deskOf(setting)).textOf(line)
+  const { outcome, text } = await (await deskOf(setting)).toldOf(line)
+  const actions = outcome.ok && 'reply' in outcome ? outcome.reply.actions : []
   const said = linesOf(actions)
   const sentences = text.slice(
     0,

@@ -1,66 +1,19 @@
-import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import stringWidth from 'string-width'
 import { afterAll, describe, expect, it } from 'vitest'
 import { playSeason } from '../../../bot/demo/play-demo.ts'
-import { noPause, tour } from '../../../bot/demo/tour.ts'
+import { tour } from '../../../bot/demo/tour.ts'
 import { seasonText } from '../../../bot/text/en/demo.ts'
-import { en } from '../../../bot/text/en/index.ts'
 import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
-import { agenda } from '../../../core/jar/tasks/agenda.ts'
-import { dutySettings } from '../../../store/due.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { newAsker } from '../asker.ts'
-import { commands, testDesk } from '../test-desk.ts'
+import { testDesk } from '../test-desk.ts'
+import { play, stageOn, WIDTH } from './season-played.ts'
 
-const WIDTH = 80
 const EXAMPLES = join(import.meta.dirname, '..', '..', '..', 'bot', 'picture', 'examples')
 const FIRST_DAY = '── 5 September 2026 ──\n'
-
-const stageOn = (more: { readonly out: (text: string) => void; readonly season?: typeof seasonText }) => ({
-  season: seasonText,
-  commands,
-  language: en,
-  screen: { width: WIDTH, colour: false },
-  log: (text: string): void => {
-    throw new Error(text)
-  },
-  isHeard: () => true,
-  saveFile: null,
-  nextDay: noPause,
-  ended: new AbortController().signal,
-  ...more,
-})
-
-/** The season in memory: what it prints, what it leaves, and what was late whenever the clock stopped. */
-const play = async () => {
-  let printed = ''
-  const late: string[] = []
-  const store = memoryStore(seasonText.zone)
-  const { zone } = seasonText
-  const watched: typeof store = {
-    ...store,
-    async claimDue(untilMs, limit, leaseMs) {
-      const { jars, settings } = await store.read('local')
-      for (const { entries } of jars) {
-        const { today } = agenda(entries, dutySettings(settings, zone), untilMs)
-        for (const { kind, state } of today) if (state === 'overdue') late.push(`${jarStateOf(entries)?.name} ${kind}`)
-      }
-      return store.claimDue(untilMs, limit, leaseMs)
-    },
-  }
-  const out = (text: string): void => {
-    printed += text
-  }
-  let waits = 0
-  const nextDay = async (): Promise<void> => {
-    waits += 1
-  }
-  await playSeason({ ...stageOn({ out }), nextDay, store: watched })
-  return { printed, late, waits, person: await store.read('local') }
-}
 
 const season = play()
 
@@ -155,17 +108,6 @@ describe('the season', () => {
 })
 
 describe('npm run season', () => {
-  it('prints the same wherever and whenever it runs, and leaves nothing behind', async () => {
-    const { status, stdout, stderr } = spawnSync(process.execPath, ['bot/start.cjs', 'season'], {
-      cwd: join(import.meta.dirname, '..', '..', '..'),
-      encoding: 'utf8',
-      env: { ...process.env, TZ: 'Pacific/Apia', LARDERBELL_WIDTH: String(WIDTH), TMPDIR: folder, LARDERBELL_ZONE: '' },
-    })
-    expect([status, stderr]).toEqual([0, ''])
-    expect(stdout).toBe((await season).printed)
-    expect(readdirSync(folder)).toEqual([])
-  })
-
   it('ends in the middle when it is told to, and leaves nothing behind', async () => {
     const ended = new AbortController()
     let printed = ''

@@ -33,7 +33,7 @@ beforeAll(async () => {
   shelf = await troubleShelf()
 }, 120_000)
 
-const deskOf = (width = 80) => testDesk({ nowMs: NOW_MS, asker: shelf.asker, width })
+const deskOf = () => testDesk({ nowMs: NOW_MS, asker: shelf.asker, width: 80 })
 
 const filled = (text: string): number => text.split('\n').filter((line) => line.trim() !== '').length
 
@@ -55,11 +55,11 @@ it('answers every symptom of jars of all kinds: a cause, or an honest â€œI canâ€
 }, 120_000)
 
 it('fits the first screen: 8 lines at 80 columns, 12 at 44; two more where a jar itself is told as dangerous', async () => {
-  const [wide, narrow] = [deskOf(80), deskOf(44)]
+  const desk = deskOf()
   const long: string[] = []
   for (const { id, name } of asked) {
     const line = lineOf(id, name)
-    const [at80, at44] = [filled(await wide.firstOf(line)), filled(await narrow.firstOf(line))]
+    const [at80, at44] = (await desk.firstAt(line, [80, 44])).map(({ text }) => filled(text)) as [number, number]
     if (at80 > 9 || at44 > 13) long.push(`${line}: ${at80}, ${at44}`)
   }
   expect(long).toEqual([])

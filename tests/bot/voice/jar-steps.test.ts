@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { cookName } from '../../../bot/text/en/cook-names.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { sampled } from '../../runs.ts'
 import { newAsker } from '../asker.ts'
 import { linesOf as typedLines } from '../call-typed.ts'
 import { testDesk } from '../test-desk.ts'
@@ -15,15 +16,10 @@ const START_MS = Date.parse('2026-09-01T12:00:00Z')
 function kitchen(of: string) {
   const asker = newAsker()
   const screens: { readonly key: keyof typeof budgets; readonly screen: MeasuredScreen }[] = []
-  /** The step at one width; the same at the other is tried before, and not kept. */
   const step = async (key: keyof typeof budgets, day: number, line: string, said = line) => {
-    for (const width of WIDTHS) {
-      const nowMs = START_MS + day * DAY_MS
-      const before = await asker.store.read(asker.userId)
-      const desk = testDesk({ nowMs, width, asker })
-      const text = await desk.firstOf(line)
+    const desk = testDesk({ nowMs: START_MS + day * DAY_MS, asker })
+    for (const { width, text } of await desk.firstAt(line, WIDTHS)) {
       screens.push({ key, screen: { of: `${said} (${of})`, width, lines: linesOf(text), text } })
-      if (width !== WIDTHS.at(-1)) await asker.store.update(asker.userId, () => before)
     }
   }
   return { asker, step, screens }
@@ -73,13 +69,15 @@ async function life(id: string) {
   return { screens, refused: null }
 }
 
-const lives = await Promise.all(catalogue.map(({ id }) => life(id)))
+/** One of every four under `npm test`. */
+const plants = sampled(catalogue, 4)
+const lives = await Promise.all(plants.map(({ id }) => life(id)))
 const all = lives.flatMap(({ screens }) => screens)
 
-describe('what is said after each step of a jar, of every plant', () => {
+describe('what is said after each step of a jar, of any plant', () => {
   it('starts a jar of nearly every plant', () => {
     const refused = lives.flatMap((each) => each.refused ?? [])
-    expect(lives.length - refused.length).toBeGreaterThan(180)
+    expect(lives.length - refused.length).toBeGreaterThan(0.9 * plants.length)
     expect(refused.length).toBeLessThan(12)
   })
 
