@@ -8,6 +8,9 @@ export const WIDTHS: readonly Columns[] = [80, 44]
 /** 1 September 2026, in the morning. */
 export const nowMs = Date.UTC(2026, 8, 1, 9)
 
+/** The lines of a screen that are not empty. */
+export const filled = (text: string): readonly string[] => text.split('\n').filter((each) => each.trim() !== '')
+
 /** The lines whose answers are longer than they may be at a width, each with its length and its answer. */
 export async function tooLong(
   lines: readonly string[],
@@ -17,7 +20,7 @@ export async function tooLong(
   const longest = new Map(WIDTHS.map((columns) => [columns, { line: '', count: 0 }]))
   for (const line of lines) {
     for (const { width, text } of await testDesk({ nowMs }).firstAt(line, WIDTHS)) {
-      const printed = text.split('\n').filter((each) => each.trim() !== '')
+      const printed = filled(text)
       if (printed.length > longest.get(width)!.count) longest.set(width, { line, count: printed.length })
       if (printed.length > mostOf(width, line))
         found.push(`${printed.length} lines at ${width} columns: ${line}\n${printed.join('\n')}`)
