@@ -4,8 +4,9 @@ import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
-import type { Bit, TalkJar } from './bit.ts'
+import { type Bit, bit, type TalkJar } from './bit.ts'
 import { countable, thingAt } from './things.ts'
+import { unitAlone } from './unit-words.ts'
 
 export interface Around {
   readonly typed: TypedText
@@ -14,23 +15,6 @@ export interface Around {
   readonly jars: readonly TalkJar[]
   readonly today: CalendarDay
 }
-
-export const bit = (
-  kind: Bit['kind'],
-  from: number,
-  to: number,
-  value: number,
-  text: string,
-  more: Partial<Bit> = {},
-): Bit => ({
-  kind,
-  value,
-  text,
-  from,
-  to,
-  role: null,
-  ...more,
-})
 
 export const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
 
@@ -114,6 +98,8 @@ export function ratingAt({ typed }: Around, at: number): Bit | null {
       number.text,
     )
   }
+  // `Five star anise` are a spice.
+  if (/^(?:anise|aniseed|anice|anis)$/.test(words[1]!)) return null
   if (/^(?:stars?|stelle|stella)$/.test(words[0]!)) return bit('rating', at, number.next + 1, number.value, number.text)
   return null
 }
@@ -149,16 +135,3 @@ export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
 }
 
 export const isGravity = (text: string): boolean => /^(?:0[.,]9|1[.,][01])\d{1,2}$/.test(text)
-
-const UNIT_ALONE = /^(?:litre|liter|litro|kilo|chilo|pint)$/
-const PER = /^(?:per|al|the|each|every|a|an|un|una|one|this|that|this|to|half|mezzo|\d.*)$/
-
-/** `litre of 95`: one is meant, where no number and no article stands before it. */
-function unitAlone(typed: TypedText, at: number): Bit | null {
-  const unit = wordAt(typed, at)
-  if (!UNIT_ALONE.test(unit) || !/^(?:of|di)$/.test(wordAt(typed, at + 1)) || PER.test(wordAt(typed, at - 1)))
-    return null
-  const isMass = unit === 'kilo' || unit === 'chilo'
-  const ml = unit === 'pint' ? 473.176 : 1000
-  return bit(isMass ? 'mass' : 'volume', at, at + 1, isMass ? 1000 : ml, `1 ${unit}`)
-}

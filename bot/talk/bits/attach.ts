@@ -67,9 +67,13 @@ export function attach(around: RolesAround, bits: Open[]): void {
       joins(around, bits[to - 1]!.to, bits[to]!.from)
     )
       to++
+    // `a litre of plum brandy`: the spirit is poured.
+    if (bit.kind !== 'bare' && bit.kind !== 'mass' && bits[to]?.spirit !== undefined && bits[to + 1]?.kind === 'spirit')
+      to++
     const next = bits[to]
-    if (next === undefined || !THINGS.has(next.kind) || next.with !== undefined || next.role === 'left_out') return
-    if (!joins(around, bits[to - 1]!.to, next.from)) return
+    if (next === undefined || !THINGS.has(next.kind) || next.with !== undefined || next.role !== null) return
+    const last = bits[to - 1]!
+    if (!joins(around, last.to, next.from) || (last.kind === 'plant' && !joins(around, bit.to, last.from))) return
     if (next.kind === 'plant' && to > at + 1) return
     if (!belongs(bit, next.kind)) return
     const loose = wordsOf(around, bit.to, next.from).find((word) => wordSet(around.lexicon.loose).has(word))
@@ -81,9 +85,11 @@ export function attach(around: RolesAround, bits: Open[]): void {
   bits.forEach((bit, at) => {
     const before = bits[at - 1]
     if (!AMOUNTS.has(bit.kind) || bit.with !== undefined || before === undefined) return
-    if (!THINGS.has(before.kind) || before.role === 'left_out' || !belongs(bit, before.kind)) return
+    if (!THINGS.has(before.kind) || before.role !== null || !belongs(bit, before.kind)) return
     const between = wordsOf(around, before.to, bit.from)
     if (!between.every((word) => BEHIND.has(word))) return
+    // `how much water in 2 litres`: that is what it goes into.
+    if (between.includes('in') && !between.includes('total')) return
     // `strained the lemon, 920`: nobody counts so many behind a name.
     if (bit.kind === 'bare' && before.kind === 'plant' && bit.value > MOST_BEHIND) return
     if (before.kind === 'plant' && isJarName(around, before)) return

@@ -50,6 +50,24 @@ export interface Bit {
   readonly count?: number
 }
 
+/** Without a role, which is given later. */
+export const bit = (
+  kind: Bit['kind'],
+  from: number,
+  to: number,
+  value: number,
+  text: string,
+  more: Partial<Bit> = {},
+): Bit => ({
+  kind,
+  value,
+  text,
+  from,
+  to,
+  role: null,
+  ...more,
+})
+
 /** A jar as a sentence may speak of it. */
 export interface TalkJar {
   readonly id: string

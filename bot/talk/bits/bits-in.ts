@@ -1,15 +1,18 @@
 import { isDescriptor, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { type TypedText, textFrom } from '../../../core/quantity/read/tokens.ts'
+import { anyUnitAt } from '../../../core/quantity/read/unit-at.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { dateSaid } from '../../../core/quantity/time/date-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
-import { type Around, bit, bottlesAt, isGravity, measureAt, NONE, ratingAt, sizeFirst, wordAt } from './amount-bits.ts'
-import type { Bit } from './bit.ts'
+import { type Around, bottlesAt, isGravity, measureAt, NONE, ratingAt, sizeFirst, wordAt } from './amount-bits.ts'
+import { type Bit, bit } from './bit.ts'
+import { drinksNamed } from './drinks-named.ts'
 import { filledAt } from './filled-bottles.ts'
 import { jarAt } from './jar-at.ts'
 import { countable, drinkAt, thingAt } from './things.ts'
+import { calledAt } from './unit-words.ts'
 
 /** Colours, not fruit: `gone a sad orange`. */
 const COLOUR_AFTER =
@@ -34,7 +37,9 @@ function plantAt(around: Around, at: number): Bit | null {
   // `A dry ginger thing` is how sweet it is to be.
   while (isDescriptor(wordAt(typed, from)) && wordAt(typed, from) !== 'dry' && from - at < 2) from++
   const found = plantSaid(tokens, from, wordSet(lexicon.notPlants))
-  if (found === null || isColour(around, from)) return null
+  // `Smells of pear drops`.
+  const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
+  if (found === null || isSweet || isColour(around, from)) return null
   // `ginger, dried`, `coffee beans cracked`.
   const behind = wordAt(typed, found.next) === ',' ? found.next + 1 : found.next
   const to = isDescriptor(wordAt(typed, behind)) ? behind + 1 : found.next
@@ -64,6 +69,7 @@ const LIES =
   /^(?:been|left|leave|leaving|sat|sitting|steeped|steeping|kept|infused|infusing|stood|stewing|lasciat[oaie]|stat[oaie]|tenut[oaie])$/
 
 function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
+  const { tokens } = typed
   const isIn = /^(?:in|tra|fra)$/.test(wordAt(typed, at))
   if (isIn && [1, 2, 3, 4].some((back) => LIES.test(wordAt(typed, at - back)))) return null
   if (
@@ -79,6 +85,9 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
   )
     return null
   const isPast = spans.some(({ concept }) => DEEDS.has(concept))
+  // `3/4 cup` is no day in April.
+  const isFraction = tokens[at]?.kind === 'number' && tokens[at + 1]?.text === '/' && anyUnitAt(typed, at + 3) !== null
+  if (isFraction) return null
   const found = dateSaid(typed, at, today, isPast ? 'past' : 'after_today')
   return found === null ? null : bit('date', at, found.next, 0, found.text)
 }
@@ -93,7 +102,7 @@ export function bitsIn(around: Around): readonly Bit[] {
       bits.push(isBelowNothing(around, found) ? { ...found, kind: 'negative', text: `-${found.text}` } : found)
     at = found?.to ?? at + 1
   }
-  return bits
+  return drinksNamed(around, bits)
 }
 
 const AMOUNTS = new Set<Bit['kind']>(['volume', 'mass', 'strength', 'sweetness', 'bottles', 'bare'])
@@ -126,7 +135,7 @@ function bitAt(around: Around, at: number): Bit | null {
   const rating = ratingAt(around, at)
   if (rating !== null && isMark(around, at)) return rating
   if (date !== null) return date
-  const bottles = filledAt(around, at) ?? bottlesAt(around, at) ?? sizeFirst(around, at)
+  const bottles = calledAt(typed, lexicon, at) ?? filledAt(around, at) ?? bottlesAt(around, at) ?? sizeFirst(around, at)
   if (rating !== null) return rating
   if (bottles !== null) return bottles
   const measure = measureAt(around, at)
@@ -136,7 +145,9 @@ function bitAt(around: Around, at: number): Bit | null {
   const isOne = tokens[at]!.text === 'one' && tokens[at + 1]?.kind === 'number'
   // `Together in one jar`.
   const isWithin = /^(?:in|into)$/.test(wordAt(typed, at - 1)) && /^(?:jar|vaso|barattolo)$/.test(wordAt(typed, at + 1))
-  const isArticle = number?.isWord && number.value === 1 && number.next === at + 1 && !isOne
+  // `One orange` is counted, `the lemon one` is not.
+  const isCounted = tokens[at]!.text === 'one' && plantAt(around, at + 1) !== null
+  const isArticle = number?.isWord && number.value === 1 && number.next === at + 1 && !isOne && !isCounted
   if (
     number !== null &&
     !(isArticle && isWithin) &&

@@ -2,8 +2,8 @@ import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
-import { type Around, bit, OF, wordAt } from './amount-bits.ts'
-import type { Bit } from './bit.ts'
+import { type Around, OF, wordAt } from './amount-bits.ts'
+import { type Bit, bit } from './bit.ts'
 import { countable } from './things.ts'
 
 const ARTICLE = /^(?:a|an|one|another|un|una|uno)$/

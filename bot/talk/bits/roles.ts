@@ -1,9 +1,19 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import type { Bit } from './bit.ts'
+import {
+  asStrongAs,
+  bottlesPoured,
+  liqueursNamed,
+  madeOf,
+  namedStrength,
+  ofThem,
+  respectively,
+  weighedInBrackets,
+} from './pours.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
 import { syrupParts } from './syrup-roles.ts'
-import { isWished, JOIN } from './wished.ts'
+import { isWished, JOIN, wishes } from './wished.ts'
 
 /** Bare numbers that are strengths, by what stands before them. */
 function strengths(around: RolesAround, bits: Open[]): void {
@@ -67,29 +77,6 @@ const LIQUID = new Set<ConceptSpan['concept']>([
   'too_dry',
   'syrup',
 ])
-
-/** Strengths with a sign, and sweetnesses: there or wished. */
-function wishes(around: RolesAround, bits: Open[]): void {
-  bits.forEach((bit, at) => {
-    if (bit.kind !== 'strength' && bit.kind !== 'sweetness' && bit.kind !== 'style') return
-    if (bit.role !== null) return
-    bit.role = isWished(around, bits, at) ? 'want' : 'have'
-  })
-  // Of two strengths of one liquid the one behind is wished, where it is lower.
-  const open = bits.filter(({ kind, role }) => kind === 'strength' && role === 'have')
-  const liquids = bits.filter(
-    ({ kind, role }) =>
-      (kind === 'volume' && role !== 'of_water') || kind === 'bottles' || (kind === 'bare' && role === 'of_spirit'),
-  )
-  const [first, second] = open
-  if (
-    open.length === 2 &&
-    liquids.length === 1 &&
-    second!.value < first!.value &&
-    !bits.some(({ role }) => role === 'want')
-  )
-    second!.role = 'want'
-}
 
 /** `700 of 40`, `measured 930`: a number too large for a strength is a volume where a liquid is spoken of. */
 function volumes(around: RolesAround, bits: Open[]): void {
@@ -176,14 +163,23 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   const bits: Open[] = read.map((bit) => ({ ...bit }))
   prices(around, bits)
   leftOut(around, bits)
+  liqueursNamed(bits)
+  madeOf(around, bits)
+  ofThem(around, bits)
+  respectively(around, bits, 2)
   attach(around, bits)
   syrupParts(around, bits)
+  namedStrength(around, bits)
+  asStrongAs(around, bits)
   sized(around, bits)
+  weighedInBrackets(around, bits)
+  respectively(around, bits, 1)
   weighed(around, bits)
   finished(around, bits)
   strengths(around, bits)
   sweetnesses(around, bits)
   volumes(around, bits)
   wishes(around, bits)
+  bottlesPoured(around, bits)
   return bits
 }

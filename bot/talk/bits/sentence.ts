@@ -7,6 +7,7 @@ import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { withRoles } from './roles.ts'
+import { weighTogether } from './weigh-together.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
 export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings, isForgiving = false): Sentence {
@@ -14,12 +15,19 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
-  const spans = withoutShorter(withoutOpened(conceptsIn(typed.tokens, lexicon)))
+  const found = withoutShorter(withoutOpened(conceptsIn(typed.tokens, lexicon)))
+  const read = bitsIn({ typed, lexicon, spans: found, jars, today }).filter((bit) => !isWithinCount(bit, found))
+  // Of `five star anise` no star is given.
+  const spans = found.filter(
+    (span) =>
+      span.concept !== 'tasted' ||
+      !read.some(({ kind, from, to }) => kind === 'plant' && from <= span.from && span.to <= to),
+  )
   const around = { typed, lexicon, spans, jars, today }
-  const read = bitsIn(around).filter((bit) => !isWithinCount(bit, spans))
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
   const told = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
   const said = new Set<Concept>([...told, ...derivedOfJars({ bits, jars, spans })])
+  weighTogether(said, bits, spans)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
@@ -50,7 +58,7 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
       (kind === 'bare' && role === 'of_plant') ||
       (kind === 'strength' && role !== null && place !== undefined),
   )
-  const plants = bits.filter(({ kind, role }) => kind === 'plant' && role !== 'left_out')
+  const plants = bits.filter(({ kind, role }) => kind === 'plant' && role !== 'left_out' && role !== 'gone')
   const isSweet = bits.some(({ role }) => role === 'of_sugar' || role === 'of_water')
   const isOther = plants.some(({ with: place }) => place !== undefined) || bits.some(({ kind }) => kind === 'spirit')
   const isOwn =
@@ -63,7 +71,28 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
           (name.toLowerCase() === text.toLowerCase() || within.some((id) => ids?.includes(id) === true)),
       ),
     )
+  const isDrink =
+    liquids.length === 1 &&
+    strengths.length > 0 &&
+    bits.some(({ kind, role }) => kind === 'sweetness' && role === 'have')
+  const isSpirit = bits.some(({ kind }) => kind === 'spirit') || strengths.length > 0
+  const sweet = bits.filter(({ role }) => role === 'of_sugar' || role === 'of_water')
+  const isPlanned = plants.some(({ with: place }) => place !== undefined) && liquids.length > 0
+  const isThinned = liquids.length === 1 && strengths.length === 1 && wished !== undefined && plants.length === 0
   return [
+    ...(isDrink && !isPlanned ? (['measured_drink'] as const) : []),
+    ...(liquids.length > 0 && isSpirit && sweet.length > 0 && plants.length === 0
+      ? (['spirit_and_sweet'] as const)
+      : []),
+    ...(isPlanned && bits.some(({ role }) => role === 'of_sugar') ? (['recipe_told'] as const) : []),
+    ...(isThinned &&
+    !bits.some(({ kind }) => kind === 'sweetness' || kind === 'jar') &&
+    sweet.every(({ value }) => value === 0)
+      ? (['only_thinned'] as const)
+      : []),
+    ...(plants.length > 0 && !isAmount && !isSpirit && bits.some(({ kind }) => kind === 'date')
+      ? (['planned_by_day'] as const)
+      : []),
     ...(plants.some(({ spirit }) => spirit !== undefined) ? (['drink_named'] as const) : []),
     ...(plants.length > 0 && (liquids.length > 0 || bits.some(({ kind }) => kind === 'spirit'))
       ? (['plants_and_spirit'] as const)

@@ -24,6 +24,8 @@ export function prices(around: RolesAround, bits: Open[]): void {
   })
 }
 
+const EACH = /^(?:each|ciascuna|ciascuno|ones|l una|cadauna|cad)$/
+
 /** `a bottle of gin (350 ml, 40 %)`: the size of a bottle stands behind it, `4 x 500 and one 250` another size. */
 export function sized(around: RolesAround, bits: Open[]): void {
   // `2.5 litres in five bottles`: each holds its share.
@@ -47,6 +49,18 @@ export function sized(around: RolesAround, bits: Open[]): void {
     size.role = 'of_spirit'
     size.with = bit.with
     word.with = bits.indexOf(size)
+  })
+  // `12 bottles of coffee liqueur, half litres`, `5 bottles, 700 ml each`.
+  bits.forEach((bit, at) => {
+    const size = bits.find((each, place) => place > at && each.kind === 'volume' && each.role === null)
+    if (bit.kind !== 'bottles' || bit.isSizeAssumed !== true || bit.role !== null || size === undefined) return
+    const isEach = EACH.test(around.typed.tokens[size.to]?.text ?? '')
+    const isSeveral = /(?:litres|liters|litri|bottles)$/.test(size.text) && size.value <= 1000 && bit.value > 1
+    if ((!isEach && !isSeveral) || size.value > 3000) return
+    bit.text = `${bit.text} x ${size.text}`
+    bit.value *= size.value
+    delete bit.isSizeAssumed
+    size.role = 'gone'
   })
   bits.forEach((bit, at) => {
     const [count, size] = [bits[at + 1], bits[at + 2]]

@@ -59,3 +59,32 @@ export function isToward(
   if (lexicon.id !== 'it' || bits[at - 1]?.kind === 'volume') return false
   return near.includes('fino') || bits.slice(0, at).some(({ kind, role }) => kind === 'strength' && role !== 'want')
 }
+
+/** Plants with amounts and what is poured on them: a sweetness is what it is to have. */
+const isPlanned = (bits: readonly Open[]): boolean =>
+  bits.some(({ kind, with: place }) => kind === 'plant' && place !== undefined) &&
+  bits.some(({ kind, role }) => kind === 'volume' || (kind === 'bottles' && role === 'of_spirit'))
+
+/** Strengths with a sign, and sweetnesses: there or wished. */
+export function wishes(around: RolesAround, bits: Open[]): void {
+  bits.forEach((bit, at) => {
+    if (bit.kind !== 'strength' && bit.kind !== 'sweetness' && bit.kind !== 'style') return
+    if (bit.role !== null) return
+    const isOfPlan = bit.kind === 'sweetness' && isPlanned(bits)
+    bit.role = isOfPlan || isWished(around, bits, at) ? 'want' : 'have'
+  })
+  // Of two strengths of one liquid the one behind is wished, where it is lower.
+  const open = bits.filter(({ kind, role }) => kind === 'strength' && role === 'have')
+  const liquids = bits.filter(
+    ({ kind, role }) =>
+      (kind === 'volume' && role !== 'of_water') || kind === 'bottles' || (kind === 'bare' && role === 'of_spirit'),
+  )
+  const [first, second] = open
+  if (
+    open.length === 2 &&
+    liquids.length === 1 &&
+    second!.value < first!.value &&
+    !bits.some(({ role }) => role === 'want')
+  )
+    second!.role = 'want'
+}

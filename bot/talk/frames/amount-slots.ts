@@ -30,7 +30,7 @@ export const pour: Fill = (sentence) => {
   const { bits } = sentence
   const small = bits.find(({ kind, value, role }) => kind === 'volume' && value <= 400 && role !== 'of_water')
   if (small !== undefined) return onlyBit(small)
-  const bare = bits.find(({ kind, value }) => kind === 'bare' && value >= 10 && value <= 400)
+  const bare = bits.find(({ kind, value, role }) => kind === 'bare' && role === null && value >= 10 && value <= 400)
   if (bare !== undefined) return { text: `${bare.text} ml`, bits: [bare] }
   // `a 40 at 30 degrees`: the first of two strengths is the glass.
   const [first, second] = bits.filter(({ kind }) => kind === 'strength')
@@ -61,6 +61,17 @@ export const gravity: Fill = (sentence) => {
 }
 
 export const when: Fill = ({ bits }) => onlyBit(bits.find(({ kind, text }) => kind === 'date' && text !== 'today'))
+
+const SPAN = /^(?:\d+(?:[.,]\d+)?|\p{L}+) (?:days?|weeks?|months?|giorn[oi]|settiman[ae]|mes[ei])$/u
+
+/** How long a recipe lets it lie: the only span beside plants that have amounts. */
+export const recipeDays: Fill = ({ bits, has }) => {
+  const spans = bits.filter(({ kind, text }) => kind === 'span' || (kind === 'date' && SPAN.test(text)))
+  const [span] = spans
+  const isRecipe = has('plants_and_spirit') && has('plant_amount') && !has('how_long')
+  if (span === undefined || spans.length > 1 || !isRecipe) return null
+  return { text: span.text, bits: [span] }
+}
 
 export const clock: Fill = ({ typed, bits }) => {
   const match =

@@ -30,6 +30,7 @@ export type SlotKind =
   | 'gravity_before'
   | 'gravity_after'
   | 'ready_by'
+  | 'recipe_days'
   | 'when'
   | 'until'
   | 'jar'

@@ -11,13 +11,15 @@ export interface SlotFilled {
 
 export type Fill = (sentence: Sentence, command: string) => SlotFilled | null
 
-export const isPlant = ({ kind, role }: Bit): boolean => kind === 'plant' && role !== 'left_out'
+export const isPlant = ({ kind, role }: Bit): boolean => kind === 'plant' && role !== 'left_out' && role !== 'gone'
 
 /** A plant as it is planned: its amount, a piece that is counted, its name. */
 export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typed']): string {
   const amount = plant.with === undefined ? undefined : bits[plant.with]
   if (amount === undefined || amount.role === 'gone') return plant.text.toLowerCase()
   const measure = amount.kind === 'bottles' ? null : amount.text
+  if (amount.from > plant.from && amount.kind === 'bare' && plant.loose !== undefined && PIECES.test(plant.loose))
+    return `${measure} ${plant.loose} of ${plant.text.toLowerCase()}`
   if (amount.from > plant.from || measure === null)
     return [measure, plant.text.toLowerCase()].filter((part) => part !== null).join(' ')
   const between = typed.tokens.slice(amount.to, plant.from).map(({ text }) => text)

@@ -9,6 +9,7 @@ import {
   nth,
   onlyBit,
   pour,
+  recipeDays,
   units,
   until,
   when,
@@ -141,7 +142,9 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   gravity,
   gravity_before: nth(0),
   gravity_after: nth(1),
-  ready_by: ({ bits, has }) => (has('by_day') ? onlyBit(bits.find(({ kind }) => kind === 'date')) : null),
+  ready_by: ({ bits, has }) =>
+    has('by_day') ? onlyBit(bits.findLast(({ kind, text }) => kind === 'date' && text !== 'today')) : null,
+  recipe_days: recipeDays,
   when,
   until,
   clock,

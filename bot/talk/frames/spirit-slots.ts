@@ -1,6 +1,7 @@
-import type { Sentence } from '../bits/bit.ts'
-import { liquidsIn, liquidText, spiritText } from './liquids.ts'
-import { litresFor, usualStrength } from './litres-for.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
+import { usualStrength } from '../bits/usual-strength.ts'
+import { type LiquidSaid, liquidsIn, liquidText, spiritText } from './liquids.ts'
+import { litresFor } from './litres-for.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 /** A drink that is named, or plants whose weight tells how much of it: the spirit that is usual. */
@@ -8,11 +9,12 @@ export function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
   if (bits.some(({ kind }) => kind === 'bottles')) return null
   const word = bits.find(({ kind }) => kind === 'spirit')
   const drink = bits.find(({ spirit }) => spirit !== undefined)?.spirit
-  if (drink !== undefined && word === undefined && !bits.some(({ kind }) => kind === 'strength'))
-    return { text: drink, bits: [], isAssumed: true }
-  if (!has('what_can_i_make')) return null
+  const isDrinkWord = word !== undefined && drink?.includes(word.text.toLowerCase()) === true
+  if (drink !== undefined && (word === undefined || isDrinkWord) && !bits.some(({ kind }) => kind === 'strength'))
+    return { text: drink, bits: word === undefined ? [] : [word], isAssumed: true }
+  if (!has('what_can_i_make', 'as_needed', 'planned_by_day')) return null
   const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
-  const abv = said?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : '40%')
+  const abv = said?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : usualStrength(bits))
   const litres = litresFor(bits)
   const name = word === undefined || word.value === 0 ? null : word.text.toLowerCase()
   return {
@@ -20,6 +22,16 @@ export function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
     bits: [word, said].filter((bit) => bit !== undefined),
     isAssumed: true,
   }
+}
+
+/** `rhubarb gin, 1 litre of it`: the drink says which spirit it is, and how strong. */
+function asNamed(bits: readonly Bit[], liquid: LiquidSaid): string {
+  const drink = bits.find(({ spirit }) => spirit !== undefined)?.spirit
+  const [, name = '', abv = ''] = /^\S+ \S+ (?:(.*) )?(\S+%)$/.exec(drink ?? '') ?? []
+  if (drink === undefined || liquid.word !== null) return spiritText(liquid)
+  const text =
+    liquid.strength === null ? [liquidText(liquid), name, abv] : [liquidText(liquid), name, liquid.strength.text]
+  return text.filter((part) => part !== '').join(' ')
 }
 
 export const spirits: Fill = (sentence) => {
@@ -38,7 +50,7 @@ export const spirits: Fill = (sentence) => {
     each.word === null && spirit.length === 1 && loose !== undefined ? { ...each, word: loose } : each,
   )
   return {
-    text: named.map(spiritText).join(' + '),
+    text: named.map((each) => asNamed(sentence.bits, each)).join(' + '),
     bits: named.flatMap(({ amount, strength, word }) => [amount, strength, word].filter((bit) => bit !== null)),
   }
 }

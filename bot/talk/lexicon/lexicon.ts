@@ -100,6 +100,8 @@ export type Concept =
   | 'by_day'
   | 'what_can_i_make'
   | 'whats_ripe'
+  | 'as_needed'
+  | 'suits'
   // Changes of what was last worked out.
   | 'drier'
   | 'sweeter'
@@ -248,6 +250,12 @@ export type Derived =
   | 'syrup_in'
   | 'two_plants'
   | 'plant_amount'
+  | 'measured_drink'
+  | 'spirit_and_sweet'
+  | 'recipe_told'
+  | 'only_thinned'
+  | 'planned_by_day'
+  | 'how_much_of_it'
 
 /**
  * The words of a language, as data. Phrases are joined with commas, in lower case and without accents and apostrophes; `*` stands

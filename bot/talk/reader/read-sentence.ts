@@ -1,11 +1,9 @@
 import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
-import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { computeFrames } from '../frames/compute-frames.ts'
 import { jarFrames } from '../frames/jar-frames.ts'
-import { jarsMeant } from '../frames/jars-meant.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
@@ -15,6 +13,7 @@ import { hiddenDanger } from './hidden-danger.ts'
 import { isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
+import { symptomReading } from './symptom-reading.ts'
 
 /** An entry of the handbook, by its id, and others that are near. */
 export interface EntryFound {
@@ -134,6 +133,13 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
     (symptom.score >= score - 0.3 ||
       (best?.frame.command === 'botanical' && symptom.score >= 4 && !sentence.has('how_much', 'per_litre')))
   if (symptom !== null && isBetter && !isFullCall(best)) return symptomReading(sentence, symptom.id)
+  // `Quince vodka has set to jelly`: of what is only named, what went wrong is told.
+  const isNamedOnly =
+    best?.frame.command === 'plan' && best.used.every(({ value, kind }) => value === 0 || kind === 'spirit')
+  if (symptom !== null && isNamedOnly) return symptomReading(sentence, symptom.id)
+  // `Are waxed lemons any good?` has an answer of its own, `is medlar any good?` is the plant's.
+  const isAnyGood = best?.frame.command === 'botanical' && isBySuiting(sentence)
+  if (entry !== null && isAnyGood) return topic(entry)
   const isBare = best !== undefined && score < SURE && best.lacks.length > 0
   if (entry !== null && (best === undefined || score < LEAST || isBare)) return topic(entry)
   if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
@@ -166,6 +172,9 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   return readingOf(best, sentence)
 }
 
+const isBySuiting = ({ has }: Sentence): boolean =>
+  has('suits') && !has('how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about')
+
 const topic = ({ id, others }: EntryFound): TalkReading => ({ kind: 'topic', entry: id, more: others })
 
 /** A call with all that it needs, of numbers: no symptom stands before it. */
@@ -174,18 +183,3 @@ const isFullCall = (best: FrameTried | undefined): boolean =>
   best.score >= SURE &&
   best.lacks.length === 0 &&
   best.used.filter(({ value }) => value > 0).length >= 2
-
-/** The jar that it is about, where one is named, and what the sentence tells of it. */
-function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
-  const { bits, has } = sentence
-  const { text } = has('own_jar') ? jarsMeant(sentence, 'jar show') : { text: null }
-  const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
-  const sweetness = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'have')
-  const options = {
-    symptom: symptoms[id].en[0]!,
-    ...(text !== null && { jar: text }),
-    ...(text === null && strength !== undefined && { strength: strength.text }),
-    ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),
-  }
-  return { kind: 'symptom', id, options }
-}

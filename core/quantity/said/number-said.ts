@@ -73,6 +73,15 @@ const OF = new Set(['of', 'di'])
 
 const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
 
+const AT = new Set(['at', 'al', 'a', 'ad', '@'])
+
+/** Of `at 35 180 g/l` the first is a strength: nothing is of 35 180. */
+function strengthAlone(typed: TypedText, at: number, next: number): NumberSaid | null {
+  const text = wordAt(typed, at)
+  const isGrouped = next === at + 2 && /^\d{2}$/.test(text) && /^\d{3}$/.test(wordAt(typed, at + 1))
+  return isGrouped && AT.has(wordAt(typed, at - 1)) ? { value: Number(text), text, next: at + 1, isWord: false } : null
+}
+
 /** Figures; null where they are none that can be read. */
 function figuresAt(typed: TypedText, at: number): NumberSaid | null {
   if (typed.tokens[at]?.kind !== 'number' && !/^[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]$/u.test(wordAt(typed, at))) return null
@@ -80,6 +89,8 @@ function figuresAt(typed: TypedText, at: number): NumberSaid | null {
     const number = readNumber(typed, at)
     const [first] = number?.readings ?? []
     if (number === null || first === undefined) return null
+    const alone = strengthAlone(typed, at, number.next)
+    if (alone !== null) return alone
     return { value: first.value, text: textFrom(typed, at, number.next), next: number.next, isWord: false }
   } catch (error) {
     if (error instanceof DomainError) return null
@@ -155,8 +166,9 @@ function partAt(typed: TypedText, at: number, things: ReadonlySet<string>): Numb
   const word = wordAt(typed, from)
   const share = isMany ? 0.75 : HALVES.has(word) ? 0.5 : QUARTERS.has(word) ? 0.25 : null
   if (share === null) return null
-  const next = share === 0.5 && OF.has(wordAt(typed, from + 1)) ? from + 1 : behindPart(typed, from + 1)
-  const isBefore = anyUnitAt(typed, next) !== null || (share === 0.5 && things.has(wordAt(typed, next)))
+  const next = behindPart(typed, from + 1)
+  const isOf = OF.has(wordAt(typed, from + 1))
+  const isBefore = anyUnitAt(typed, next) !== null || (share === 0.5 && !isOf && things.has(wordAt(typed, next)))
   return isBefore ? said(share, next) : null
 }
 
@@ -185,7 +197,9 @@ export function numberSaid(typed: TypedText, at: number, things: ReadonlySet<str
   const number = figuresAt(typed, at) ?? wordsAt(typed, at)
   if (number !== null) {
     const half = halfMoreAt(typed, number.next)
-    return half === null ? number : said(number.value + 0.5, half)
+    // `a 40 e mezzo litro a 20`: half a litre is another amount.
+    const isOther = half !== null && number.value >= 10 && anyUnitAt(typed, half) !== null
+    return half === null || isOther ? number : said(number.value + 0.5, half)
   }
   if (!ARTICLES.has(wordAt(typed, at))) return null
   return anyUnitAt(typed, at + 1) !== null || things.has(wordAt(typed, at + 1)) ? said(1, at + 1) : null

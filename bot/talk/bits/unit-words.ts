@@ -1,0 +1,44 @@
+import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
+import { halfMoreAt, numberSaid } from '../../../core/quantity/said/number-said.ts'
+import type { Lexicon } from '../lexicon/lexicon.ts'
+import { type Bit, bit } from './bit.ts'
+import { thingAt } from './things.ts'
+
+const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
+
+const NONE: ReadonlySet<string> = new Set()
+
+const UNIT_ALONE = /^(?:litre|liter|litro|kilo|chilo|pint|pound)$/
+const PER = /^(?:per|al|the|each|every|a|an|un|una|one|this|that|this|to|half|mezzo|\d.*)$/
+
+/** `litre of 95`: one is meant, where no number and no article stands before it. */
+export function unitAlone(typed: TypedText, at: number): Bit | null {
+  const unit = wordAt(typed, at)
+  if (!UNIT_ALONE.test(unit) || PER.test(wordAt(typed, at - 1))) return null
+  const half = halfMoreAt(typed, at + 1)
+  const next = half ?? at + 1
+  if (half === null && !/^(?:of|di)$/.test(wordAt(typed, next))) return null
+  const count = half === null ? 1 : 1.5
+  const isMass = unit !== 'pint' && !/^l/.test(unit)
+  const each = unit === 'pint' ? 473.176 : unit === 'pound' ? 453.592 : 1000
+  return bit(isMass ? 'mass' : 'volume', at, next, count * each, `${count} ${unit}`)
+}
+
+/** Bottles of spirit as they are called in the United States, ml: 27 CFR 5.203 has both sizes. */
+const CALLED_ML: Readonly<Record<string, number>> = { fifth: 750, fifths: 750, handle: 1750, handles: 1750 }
+
+/** `a fifth of rum`, `2 handles of vodka`; null where no such bottle stands there. */
+export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | null {
+  const article = /^(?:a|one)$/.test(wordAt(typed, at)) ? { value: 1, next: at + 1 } : null
+  const count = article ?? numberSaid(typed, at, NONE)
+  const each = count === null ? undefined : CALLED_ML[wordAt(typed, count.next)]
+  if (count === null || each === undefined) return null
+  const next = count.next + 1
+  const from = wordAt(typed, next) === 'of' ? next + 1 : next
+  const isOfSpirit = [0, 1, 2].some((more) => thingAt(typed.tokens, from + more, lexicon)?.kind === 'spirit')
+  const ml = count.value * each
+  return isOfSpirit || measureSaid(typed, from, NONE)?.kind === 'strength'
+    ? bit('volume', at, next, ml, `${ml} ml`)
+    : null
+}

@@ -1,0 +1,20 @@
+import type { ConceptSpan } from '../lexicon/concepts.ts'
+import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
+import type { Bit } from './bit.ts'
+
+/** What is said changes by what stands beside it: concepts that hold only together, or not together. */
+export function weighTogether(said: Set<Concept>, bits: readonly Bit[], spans: readonly ConceptSpan[]): void {
+  // `How many lemons for half a litre?`: the plant is what is asked for.
+  const asksPlant = spans.some(
+    ({ concept, to }) =>
+      concept === 'how_much' &&
+      bits.some(({ kind, from, with: place }) => kind === 'plant' && from === to && place === undefined),
+  )
+  if (asksPlant) said.add('how_much_of_it')
+  if (said.has('how_strong')) said.delete('recipe_told')
+  if (said.has('syrup') || said.has('sugar_word')) said.delete('only_thinned')
+  if (!said.has('by_day') || [...DEEDS].some((deed) => said.has(deed))) said.delete('planned_by_day')
+  // `1 l of vodka, not very sweet` is wished of what is planned, not found of what is there.
+  if (said.has('wish_dry') && said.has('plants_and_spirit') && !said.has('own_jar'))
+    for (const found of ['too_dry', 'not_sweet'] as const) said.delete(found)
+}

@@ -1,0 +1,19 @@
+import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
+import type { Sentence } from '../bits/bit.ts'
+import { jarsMeant } from '../frames/jars-meant.ts'
+import type { TalkReading } from '../frames/reading.ts'
+
+/** The jar that it is about, where one is named, and what the sentence tells of it. */
+export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
+  const { bits, has } = sentence
+  const { text } = has('own_jar') ? jarsMeant(sentence, 'jar show') : { text: null }
+  const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
+  const sweetness = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'have')
+  const options = {
+    symptom: symptoms[id].en[0]!,
+    ...(text !== null && { jar: text }),
+    ...(text === null && strength !== undefined && { strength: strength.text }),
+    ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),
+  }
+  return { kind: 'symptom', id, options }
+}

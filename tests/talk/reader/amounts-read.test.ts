@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest'
+import { talker } from './told.ts'
+
+/** As makers would say it; none of these stands in the corpus. */
+describe.each([
+  // A spirit by its kind, by a name that nothing knows, and as bottles are called in the United States.
+  ['6 oranges and 700 ml of pure alcohol', '/plan of:6 oranges spirit:700 ml 96%'],
+  ['12 limoni con un litro di alcol alimentare', '/plan of:12 limoni spirit:1 litro 96%'],
+  ['750 ml of zorble 80 and 400 g raspberries', '/plan of:400 g raspberries spirit:750 ml 80%'],
+  ['10 oz strawberries + 16 fl oz of zorble 151', '/plan of:10 oz strawberries spirit:16 fl oz 151 proof'],
+  ['20 lemons and a handle of vodka', '/plan of:20 lemons spirit:1750 ml vodka 40%'],
+  ['2 lb rhubarb and a fifth of rum', '/plan of:2 lb rhubarb spirit:750 ml rum 40%'],
+  ['blueberry vodka with a 750 ml bottle at 37.5', '/plan of:blueberry spirit:750 ml vodka 37.5%'],
+  // Drinks by what is in them.
+  ['quince rum', '/plan of:quince spirit:700 ml rum 40%'],
+  ['pear brandy, steeped', '/plan of:pear spirit:700 ml brandy 40%'],
+  ['damson gin, 1.5 litres', '/plan of:damsons spirit:1.5 litres gin 40%'],
+  ['litre and a half of sloe gin please', '/plan of:sloes spirit:1.5 litre gin 40%'],
+  ['a plum liquer for the fair', '/plan of:plum spirit:1 l 40%'],
+  ['liquore alla liquirizia', '/plan of:liquirizia spirit:1 l 40%'],
+  // What is counted, and what belongs to what.
+  ['3 star anise, 2 oranges, 500 ml of 60%', '/plan of:3 star anise + 2 oranges spirit:500 ml 60%'],
+  ['1 melon (1.5 kg) and a litre of vodka', '/plan of:1.5 kg melon spirit:1 litre vodka 40%'],
+  ['figs from the wall, about 15 of them, 700 ml of rum', '/plan of:15 figs spirit:700 ml rum 40%'],
+  [
+    'cardamom and coffee, 8 pods and 60 g, in 70cl of vodka',
+    '/plan of:8 pods of cardamom + 60 g coffee spirit:70 cl vodka 40%',
+  ],
+  ['half of a litre of 95 and 6 lemons', '/plan of:6 lemons spirit:0.5 litre 95%'],
+  ['700 ml gin, 300 g sloes, 3/4 cup sugar', '/plan of:300 g sloes spirit:700 ml gin 40% sugar:3/4 cup'],
+  ['5 bottles of plum liqueur, 700 ml each', '/plan of:plum strength:40% bottles:5 x 700 ml'],
+  [
+    '1.5 kg peaches. 1.5 l of 60. strength 27, sugar 180 g per litre',
+    '/plan of:1.5 kg peaches spirit:1.5 l 60% to-strength:27% to-sweetness:180 g/L',
+  ],
+  [
+    'zenzero e pompelmo in 1 litro di vodka, poco dolce',
+    '/plan of:zenzero + pompelmo spirit:1 litro vodka 40% to-sweetness:dry',
+  ],
+  ['400 g of sloes and as much gin as it takes', '/plan of:400 g sloes spirit:1 l gin 40%'],
+  [
+    'found a recipe: 1 kg raspberries, 1 l vodka, 300 g sugar, 60 days in the dark',
+    '/plan of:1 kg raspberries spirit:1 l vodka 40% sugar:300 g days:60 days',
+  ],
+  // Spirit brought down.
+  ['make 40 out of 1 litre of 95', '/dilute spirit:1 litre strength:95% to-strength:40%'],
+  ['turn 2 litres of 96 into vodka', '/dilute spirit:2 litres strength:96% to-strength:40%'],
+  ['vodka strength from half a litre of 95', '/dilute spirit:0.5 litre strength:95% to-strength:40%'],
+  ['bring 750 ml of 151 proof to 80 proof', '/dilute spirit:750 ml strength:151 proof to-strength:80 proof'],
+  ['quanta acqua in 3 litri a 95 per averlo a 40', '/dilute spirit:3 litri strength:95% to-strength:40%'],
+  // Mixed, blended, put right.
+  [
+    '2 cups zorble at 192 proof, 3 cups water, 2 cups sugar - proof?',
+    '/mix spirit:2 cups 192 proof water:3 cups sugar:2 cups',
+  ],
+  ['500 ml at 35 180 g/l and 500 ml at 25 220 g/l mixed', '/blend parts:500 ml 35% 180 g/L + 500 ml 25% 220 g/L'],
+  [
+    '300 ml orange 30% 200 g/l with 700 ml coffee 25% 300 g/l, put together?',
+    '/blend parts:300 ml 30% 200 g/L + 700 ml 25% 300 g/L',
+  ],
+  ['2 l at 30% 380 g/l, way too syrupy', '/adjust liqueur:2 l strength:30% sweetness:380 g/L to-sweetness:270 g/L'],
+  [
+    '1 litro di liquore, 35%, 200 g/l, lo voglio a 28',
+    '/adjust liqueur:1 litro strength:35% sweetness:200 g/L to-strength:28%',
+  ],
+  // Of a plant.
+  ['how many oranges for 2 litres of 50', '/botanical of:oranges'],
+  ["does buddha's hand work", "/botanical of:buddha's hand"],
+  ['il melograno va bene per fare un liquore?', '/botanical of:melograno'],
+])('%s', (text, line) => {
+  it(`is ${line}`, async () => {
+    expect((await talker().say(text)).read).toBe(line)
+  })
+})
+
+it('reads what went wrong with a drink before what the drink is', async () => {
+  expect((await talker().say('the plum brandy has turned to jelly')).read).toMatch(/^\/trouble set like jelly/)
+})
