@@ -2,6 +2,7 @@ import { DomainError } from '../../domain-error.ts'
 import { readNumber } from '../read/read-number.ts'
 import { type TypedText, textFrom } from '../read/tokens.ts'
 import { anyUnitAt } from '../read/unit-at.ts'
+import { HUNDREDS, joinedItalian, TENS, UNITS } from './number-words.ts'
 
 /** A number in a sentence, in figures or in words. */
 export interface NumberSaid {
@@ -10,59 +11,6 @@ export interface NumberSaid {
   readonly text: string
   readonly next: number
   readonly isWord: boolean
-}
-
-const listed = (first: number, words: string): readonly (readonly [string, number])[] =>
-  words.split(' ').flatMap((same, at) => same.split('/').map((word) => [word, first + at] as const))
-
-/** What stands for so many, without accents. `un` and `a` are articles: see `ARTICLES`. */
-const UNITS: ReadonlyMap<string, number> = new Map([
-  ...listed(
-    0,
-    'zero/nil one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen',
-  ),
-  ...listed(17, 'seventeen eighteen nineteen'),
-  ...listed(2, 'due tre quattro cinque sei sette otto nove dieci undici dodici tredici quattordici quindici sedici'),
-  ...listed(17, 'diciassette diciotto diciannove'),
-])
-
-const TENS: ReadonlyMap<string, number> = new Map(
-  [
-    ...listed(2, 'twenty thirty forty/fourty fifty sixty seventy eighty ninety/ninty'),
-    ...listed(2, 'venti trenta quaranta cinquanta sessanta settanta ottanta novanta'),
-  ].map(([word, tens]) => [word, tens * 10] as const),
-)
-
-const HUNDREDS: ReadonlyMap<string, number> = new Map([
-  ['hundred', 100],
-  ['cento', 100],
-  ['duecento', 200],
-  ['trecento', 300],
-  ['quattrocento', 400],
-  ['cinquecento', 500],
-  ['seicento', 600],
-  ['settecento', 700],
-  ['ottocento', 800],
-  ['novecento', 900],
-  ['mille', 1000],
-  ['thousand', 1000],
-])
-
-/** `ventuno`, `trentacinque`, `cinquecentocinquanta`: Italian writes a number as one word. */
-function joinedItalian(word: string): number | null {
-  for (const [stem, hundreds] of HUNDREDS) {
-    const rest = stem.endsWith('cento') && word.startsWith(stem) ? word.slice(stem.length) : ''
-    const below = rest === '' ? null : (TENS.get(rest) ?? UNITS.get(rest) ?? joinedItalian(rest))
-    if (below !== null) return hundreds + below
-  }
-  for (const [tens, value] of TENS) {
-    const stem = /[aeiou]$/.test(tens) ? tens.slice(0, -1) : tens
-    const rest = word.startsWith(tens) ? word.slice(tens.length) : word.startsWith(stem) ? word.slice(stem.length) : ''
-    if (rest === 'uno' || rest === 'un') return value + 1
-    const unit = rest === '' ? undefined : UNITS.get(rest)
-    if (unit !== undefined && unit > 0 && unit < 10) return value + unit
-  }
-  return null
 }
 
 const ARTICLES = new Set(['a', 'an', 'un', 'una', 'uno'])
