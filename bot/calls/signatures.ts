@@ -29,6 +29,7 @@ const howItIsPlanned = {
   water: quantityOptions.filler.optional(),
   'unknown-ok': yesNo.optional(),
   days: planOptions.days.optional(),
+  'all-in': yesNo.optional(),
 }
 
 /** The options of a batch; the day it begins has another name in each command. */

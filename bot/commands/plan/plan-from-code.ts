@@ -38,6 +38,7 @@ export function planFromCode(
     start: setting.start,
     readyBy: readyByOf(input, setting),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
+    areAllIn: input['all-in']?.is,
   }
   if (atHand.spirits === null && atHand.spiritAbvPercent === null)
     asOptionProblem('from', () => expectSpiritsDistilled(batch))

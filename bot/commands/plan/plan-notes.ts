@@ -49,6 +49,17 @@ export function assumedNotes(input: PlanInput, wish: PlanWish, { targets }: Plan
   ]
 }
 
+/** What would go in later, had its maker not put all in at once. */
+export function allInNotes({ plants, schedule }: Plan): readonly Note[] {
+  const early = plants.filter((_, at) => schedule?.wouldWait[at] === true).map(({ botanical }) => botanical)
+  const values = {
+    ids: early.map(({ id }) => id),
+    fromDays: Math.min(...early.map(({ timesDays }) => timesDays.usualMin)),
+    byDays: Math.max(...early.map(({ timesDays }) => timesDays.usualMax)),
+  }
+  return when(early.length > 0, { group: 'notes', key: 'plan_all_in', values })
+}
+
 /** What is usual for these plants, where its maker said another number of days. */
 function saidDaysNotes(wish: PlanWish): readonly Note[] {
   const said = saidDays(wish.steepFor)

@@ -19,7 +19,7 @@ import { planData, plantsSaid, spiritsSaid, sweeteningsSaid } from './plan-data.
 import { dayNotes } from './plan-day-notes.ts'
 import { planDays } from './plan-days.ts'
 import { hazardCautions } from './plan-hazards.ts'
-import { assumedNotes, doseNotes, jarNotes } from './plan-notes.ts'
+import { allInNotes, assumedNotes, doseNotes, jarNotes } from './plan-notes.ts'
 import { planRows } from './plan-rows.ts'
 import { unknownCautions, unknownNotes } from './plan-unknown.ts'
 
@@ -85,6 +85,7 @@ export function planCautions(plan: Plan, freezerC: number | null): readonly Mess
 /** Notes that change what she does before she buys. */
 const FIRST: ReadonlySet<string> = new Set([
   'plan_assumed',
+  'plan_all_in',
   'plan_corrected',
   'plan_far_off',
   'plan_above_wise',
@@ -146,6 +147,7 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
         ...unknownNotes(plan),
         ...assumptionNotes(input),
         ...assumedNotes(input, wish, plan),
+        ...allInNotes(plan),
         ...dayNotes(plan, input, limit),
         ...doseNotes(input, plan),
         ...sweetenerNotes(

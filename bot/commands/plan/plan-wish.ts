@@ -78,5 +78,6 @@ export function planWish(input: WithPlants, { command, today, country, start, is
     start,
     readyBy: readyByOf(input, { today, country }),
     isPoured,
+    areAllIn: input['all-in']?.is,
   }
 }

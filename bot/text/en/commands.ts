@@ -94,6 +94,7 @@ export const planCommandText = {
     water: 'Instead of water: apple juice',
     'unknown-ok': 'yes: plan a food I’ve no amounts for, with your own grams and days',
     days: 'How long you want to steep it, if not as usual: 10 days, 2 weeks',
+    'all-in': 'yes: everything goes in on the first day',
   },
   examples: [
     '/plan of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30% to-sweetness:250 g/L',

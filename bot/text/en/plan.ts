@@ -210,6 +210,8 @@ export const planNotes = {
   plan_form_taken: ({ forms }) =>
     `I’ve assumed ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} ${areWord(id)} ${state}`))}. If not, say so.`,
   plan_corrected: ({ ids }) => `I’ve read that as ${areThese(ids)}.`,
+  plan_all_in: ({ ids, ...usual }) =>
+    `Everything goes in at once. The ${listed(ids.map(plantName))} usually steep${ids.length === 1 ? 's' : ''} only ${spanWords(usual)}, so taste often.`,
   plan_days_said: (usual) => `The days are yours. Most steep these plants ${spanWords(usual)}. Taste as it goes.`,
   plan_zest: () => 'Fruit varies a lot: weigh the peel if you can, and plan with grams.',
   plan_pieces: () => 'Pieces vary too: weigh them if you can, and plan with grams.',

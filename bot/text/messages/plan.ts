@@ -176,6 +176,8 @@ export interface PlanMessages {
     plan_form_taken: { readonly forms: readonly { readonly id: string; readonly state: string }[] }
     plan_corrected: { readonly ids: readonly string[] }
     /** What is usual instead; 0 where hours are enough. */
+    /** Usual days of what goes in with the rest all the same. */
+    plan_all_in: { readonly ids: readonly string[]; readonly fromDays: number; readonly byDays: number }
     plan_days_said: { readonly fromDays: number; readonly byDays: number }
     plan_typical: { readonly ids: readonly string[] }
     plan_more_than_usual: PlanDosed

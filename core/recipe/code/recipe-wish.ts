@@ -40,19 +40,20 @@ export function keptDays({ plants, days: { strainFrom, strainBy, restDays } }: B
 }
 
 /** What a person may still say of a batch that somebody else made. */
-export type SaidOfBatch = Pick<PlanWish, 'named' | 'bottles' | 'start' | 'readyBy' | 'steepAtPercent'>
+export type SaidOfBatch = Pick<PlanWish, 'named' | 'bottles' | 'start' | 'readyBy' | 'steepAtPercent' | 'areAllIn'>
 
 /** `factor` times the batch, with its own spirits where none are given. */
 export function recipeWish(
   batch: Batch,
   factor: number,
   spirits: readonly Portion[] | null,
-  { named, bottles, steepAtPercent, start, readyBy }: SaidOfBatch,
+  { named, bottles, steepAtPercent, start, readyBy, areAllIn }: SaidOfBatch,
 ): PlanWish {
   const taken = spirits ?? timesSpirits(batch.spirits, factor)
   const wish = wishOf({ ...remade(batch, factor), spirits: taken, bottles }, { start, readyBy, kept: keptDays(batch) })
   return {
     ...wish,
+    ...(areAllIn !== undefined && { areAllIn }),
     steepAtPercent: steepAtPercent ?? dilutedTo(batch, taken, spirits !== null),
     named: {
       abvPercent: named.abvPercent ?? wish.named.abvPercent,

@@ -43,6 +43,8 @@ export interface PlanWish {
   readonly start: CalendarDay
   /** Of no effect where a plant is unknown. */
   readonly readyBy: CalendarDay | null
+  /** Everything goes in at the start; left out: the shorter ones later. */
+  readonly areAllIn?: boolean | undefined
   /** It stands in the jar already: then it is planned whatever becomes of it. */
   readonly isPoured?: boolean | undefined
   /** The days of a batch that is made again; left out: the plants' own. */

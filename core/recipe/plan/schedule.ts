@@ -14,6 +14,8 @@ export interface Schedule {
   readonly start: CalendarDay
   /** When each plant goes in, in the order given: the longest at the start, shorter ones later. */
   readonly addOn: readonly CalendarDay[]
+  /** Whether each would go in later, had its maker not put all in at once. */
+  readonly wouldWait: readonly boolean[]
   readonly tasteFrom: CalendarDay
   readonly strainFrom: CalendarDay
   readonly strainBy: CalendarDay
@@ -58,10 +60,12 @@ interface Wanted {
   readonly readyBy: CalendarDay | null
   /** Stands for the plants' own days. */
   readonly kept?: KeptDays | undefined
+  /** Everything goes in at the start, at the maker's word; left out: the shorter ones later. */
+  readonly areAllIn?: boolean | undefined
 }
 
 /** Days for plants that are strained together; throws `ready_too_soon` with the earliest day. */
-export function schedule(plants: readonly Times[], { start, readyBy, kept }: Wanted): Schedule {
+export function schedule(plants: readonly Times[], { start, readyBy, kept, areAllIn = false }: Wanted): Schedule {
   const longest = plants.reduce((one, other) => (other.usualMinDays > one.usualMinDays ? other : one))
   const usualMin = kept?.steep.fromDays ?? Math.floor(longest.usualMinDays)
   const rest = kept?.restDays ?? Math.max(...plants.map(({ restMinDays }) => Math.ceil(restMinDays)))
@@ -69,14 +73,19 @@ export function schedule(plants: readonly Times[], { start, readyBy, kept }: Wan
   const usualMax =
     kept?.steep.byDays ??
     Math.min(...plants.map(({ usualMaxDays }, index) => Math.floor(delays[index]! + usualMaxDays)))
-  const window = { usualMin, usualMax: Math.max(usualMin, usualMax), rest, taste: Math.floor(longest.tasteDays) }
+  // What would have gone in later is tasted from its own first day.
+  const taste = Math.floor(
+    areAllIn ? Math.max(1, Math.min(...plants.map(({ tasteDays }) => tasteDays))) : longest.tasteDays,
+  )
+  const window = { usualMin, usualMax: Math.max(usualMin, usualMax), rest, taste }
   const fitted = fitInto(window, readyBy === null ? null : daysBetween(readyBy, start), start, readyBy)
   const early = usualMin - fitted.strainFrom
   const latestStart = readyBy === null ? null : addDays(readyBy, -(usualMin + SWEETEN_DAYS + rest))
   const ready = fitted.strainBy + SWEETEN_DAYS + fitted.rest
   return {
     start,
-    addOn: delays.map((delay) => addDays(start, Math.max(0, delay - early))),
+    addOn: delays.map((delay) => addDays(start, areAllIn ? 0 : Math.max(0, delay - early))),
+    wouldWait: delays.map((delay) => areAllIn && delay - early > 0),
     tasteFrom: addDays(start, Math.min(window.taste, fitted.strainFrom)),
     strainFrom: addDays(start, fitted.strainFrom),
     strainBy: addDays(start, fitted.strainBy),

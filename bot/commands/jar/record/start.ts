@@ -23,7 +23,7 @@ import { canonical } from '../../../chat/stable-json.ts'
 import type { Message } from '../../../text/words.ts'
 import { farNotes } from '../../plan/far-notes.ts'
 import { planAsked } from '../../plan/plan-asked.ts'
-import { assumedNotes } from '../../plan/plan-notes.ts'
+import { allInNotes, assumedNotes } from '../../plan/plan-notes.ts'
 import { startRows } from '../../plan/plan-rows.ts'
 import { unknownNotes } from '../../plan/plan-unknown.ts'
 import { missing } from '../../plan/plan-wish.ts'
@@ -146,6 +146,7 @@ async function startJar(given: InputOf<'jar start'>, context: Context): Promise<
       ...(isPlaceOpen ? [whereNote(places, context)] : []),
       // A button alone would not say what it is about.
       ...(isZoneTaken && context.place.kind !== 'console' ? zoneNotes(zone) : []),
+      ...allInNotes(planned),
       ...(input.enzyme === undefined ? [] : [{ group: 'notes', key: 'enzyme_first', values: undefined } as const]),
       ...inMore<Message<'notes'>>([
         ...(isZoneTaken && context.place.kind === 'console' ? zoneNotes(zone) : []),
