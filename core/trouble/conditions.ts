@@ -164,6 +164,10 @@ export const plantSugarOver =
     return plantSugarGPerL > limit ? yes({ key: 'plant_sugar', sugarGPerL: plantSugarGPerL }) : NO
   }
 
+/** Nobody can have spoiled what never went in. */
+export const canHaveSyrup: FactCondition = ({ hasSyrup }) => holds(hasSyrup !== false)
+export const canHaveSugar: FactCondition = ({ isSweetened }) => holds(isSweetened !== false)
+
 export const oddlySweetened: FactCondition = ({ isOddlySweetened }) =>
   isOddlySweetened === null ? open() : holds(isOddlySweetened)
 

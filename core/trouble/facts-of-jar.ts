@@ -1,7 +1,7 @@
 import { botanicalById } from '../botanical/catalogue/catalogue.ts'
 import { isDrink } from '../botanical/spirit/classify.ts'
 import { judgeJar } from '../jar/limits/judge-jar.ts'
-import { ingredientsOf } from '../jar/state/batch-facts.ts'
+import { ingredientsOf, sweeteningsIn } from '../jar/state/batch-facts.ts'
 import { believedSteps } from '../jar/state/believed-steps.ts'
 import { contentsOf } from '../jar/state/contents.ts'
 import type { JarState } from '../jar/state/jar-state.ts'
@@ -121,6 +121,9 @@ function signsOf(story: JarState, plants: readonly PlantThere[]): TroubleFacts['
   }
 }
 
+/** What another jar had become may be anything. */
+const isPouredIn = ({ happened }: JarState): boolean => happened.some(({ kind }) => kind === 'poured_in')
+
 /** All that a jar's entries tell of what may have gone wrong with it. */
 export function factsOfJar(story: JarState, { today, freezerC }: TroubleSetting): TroubleFacts {
   const steps = believedSteps(story.happened).map(({ step }) => step)
@@ -156,6 +159,8 @@ export function factsOfJar(story: JarState, { today, freezerC }: TroubleSetting)
     missingShare: missingShare(steps),
     plannedPercent: sweetened === null ? null : (started.targets?.abvPercent ?? null),
     plantSugarGPerL: known === null || sugarG(known.liquid) === 0 ? 0 : plantSugarGPerL(story, known.sugarGPerL.value),
+    isSweetened: sweeteningsIn(story).length > 0 || isPouredIn(story),
+    hasSyrup: story.sweetened !== null || sweetenedLater(story).length > 0 || isPouredIn(story),
     isOddlySweetened: [...ingredientsOf(story).sweetenings, ...sweetenedLater(story)].some(
       ({ material }) => material !== USUAL_MATERIAL,
     ),

@@ -46,6 +46,7 @@ export const factsOfLine = (told: ToldOfTrouble): TroubleFacts => {
   return {
     ...NOTHING_KNOWN,
     sugarGPerL,
+    ...(sugarGPerL?.value === 0 && { isSweetened: false, hasSyrup: false }),
     ...ofStrength(told),
     plants:
       plants?.map((botanical) => ({ botanical, name: botanical.id, gPerL: null, pieceShare: null, days })) ?? null,

@@ -47,6 +47,10 @@ export interface TroubleFacts {
   readonly plannedPercent: number | null
   /** Sugar of the plants themselves, g/L of it now. */
   readonly plantSugarGPerL: number | null
+  /** Whether its maker put in anything that sweetens, at any time; the plants' own sugar does not count. */
+  readonly isSweetened: boolean | null
+  /** Whether a syrup, or sugar and water after straining, went in. */
+  readonly hasSyrup: boolean | null
   /** Whether it is sweetened with something else than white sugar. */
   readonly isOddlySweetened: boolean | null
   readonly isOverCeiling: boolean | null
@@ -72,6 +76,8 @@ export const NOTHING_KNOWN: TroubleFacts = {
   missingShare: null,
   plannedPercent: null,
   plantSugarGPerL: null,
+  isSweetened: null,
+  hasSyrup: null,
   isOddlySweetened: null,
   isOverCeiling: null,
   signs: {},

@@ -1,4 +1,6 @@
 import {
+  canHaveSugar,
+  canHaveSyrup,
   drier,
   everUnder,
   fell,
@@ -30,7 +32,7 @@ export const cloudRows = {
     causes: {
       oil: cause(1, oilComesOut, 'pc', ['clouding', 'cooley', 'treatise']),
       pectin: cause(2, likely(plants('pectin')), 'p', ['pectin_test', 'pectin_wine'], { remedies: ['filter'] }),
-      hot_syrup: cause(3, maybe, 'cm', ['practice', 'memory']),
+      hot_syrup: cause(3, all(maybe, canHaveSyrup), 'cm', ['practice', 'memory']),
       hard_water: cause(4, not(likely(plants('oily'))), 'p', ['calcium', 'glass22', 'warwicker'], {
         remedies: ['filter'],
       }),
@@ -83,7 +85,7 @@ export const cloudRows = {
   separated: {
     stops: { dairy: said('dairy') },
     causes: {
-      unmixed_syrup: cause(1, likely(restedUnder(2)), 'c', ['practice']),
+      unmixed_syrup: cause(1, all(canHaveSyrup, likely(restedUnder(2))), 'c', ['practice']),
       cream: danger(2, said('dairy'), 'm', ['memory'], { leadsTo: 'curdled' }),
       oil: cause(3, likely(plants('oily', 'fatty')), 'c', ['practice'], { leadsTo: 'oil_ring' }),
       too_much_sugar: cause(4, all(stronger(50), sweeter(500)), 'm', ['memory']),
@@ -124,7 +126,7 @@ export const cloudRows = {
     keeps: { id: 'sugar', when: denied('hard') },
     causes: {
       too_much_sugar: cause(1, likely(noRoom), 'dm', ['core', 'solubility', 'memory'], { remedies: ['less_sweet'] }),
-      never_dissolved: cause(2, likely(any(stronger(60), steepedOver(60))), 'c', ['practice'], {
+      never_dissolved: cause(2, all(canHaveSugar, likely(any(stronger(60), steepedOver(60)))), 'c', ['practice'], {
         leadsTo: 'sugar_not_dissolving',
       }),
       anethole: cause(3, likely(plants('anise')), 'm', ['memory']),
@@ -152,7 +154,7 @@ export const cloudRows = {
     causes: {
       too_strong: cause(1, likely(any(stronger(60), steepedOver(60))), 'pm', ['solubility', 'memory'], {}),
       no_room: cause(2, noRoom, 'd', ['core', 'solubility'], { leadsTo: 'crystals', remedies: ['less_sweet'] }),
-      coarse: cause(3, likely(not(drier(1))), 'c', ['practice']),
+      coarse: cause(3, all(canHaveSugar, likely(not(drier(1)))), 'c', ['practice']),
     },
   },
 } as const satisfies Readonly<Record<string, SymptomRow>>

@@ -6,14 +6,14 @@ export const cloudTexts = {
   cloudy_on_mixing: {
     oil: told(
       'oil from the plant, coming out as it weakens',
-      'It turned the moment the syrup went in, milky all through.',
+      'It turned milky as the syrup went in.',
       'Harmless, leave it. Don’t filter it: the oil is the flavour.',
       'For a clear one next time, use less peel or finish at 40 % or more.',
     ),
     pectin: told(
       'pectin, which the spirit throws out of fruit',
       'It’s flaky or stringy. A spoonful in four of strong drinking spirit clots.',
-      'Let it settle in the cold for a week or two, pour it off, then filter coarse to fine.',
+      'Chill it for a week or two, pour it off, then filter coarse to fine.',
       'Next time put pectic enzyme on the fruit before the spirit.',
     ),
     hot_syrup: told(

@@ -125,7 +125,7 @@ export const mishapTexts = {
     weak: told(
       'a weak jar, or fruit that stood dry',
       'Look for fur and slime.',
-      'Nothing grows or smells: fridge, and make it stronger with spirit. If anything does, throw it away.',
+      'Nothing grows or smells: fridge, and add spirit. Anything does: throw it away.',
     ),
     dairy_garlic: told('milk, egg or weak garlic in it', 'You know what’s in it.', 'Throw it away.'),
   },

@@ -149,7 +149,7 @@ export const tasteTexts = {
   },
   too_spicy: {
     hot_plant: told(
-      'too much of the hot plant, or too long',
+      'too much of it, or too long',
       'It still burns in five parts of water.',
       'Strain it now, and blend it with a batch without. Rest doesn’t help chilli, milk in the glass does.',
       'Sugar masks a little. Never thin it with water alone, nor under 20 %.',
@@ -157,8 +157,9 @@ export const tasteTexts = {
     alcohol: told('the alcohol', 'It burns less in an equal part of water.', 'Dilute it to 28 to 30 %.'),
     in_the_eyes: told(
       'chilli in the eyes or on the skin',
-      'It burns where you touched.',
-      'Rinse with running water for 15 to 20 minutes. Gloves next time.',
+      'It burns there.',
+      'Rinse 15 to 20 minutes under the tap.',
+      'Gloves next time.',
     ),
   },
   soapy_perfume: {
