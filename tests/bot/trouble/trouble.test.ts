@@ -95,7 +95,7 @@ it('solves what makes it less sweet, as amounts that lead there', async () => {
 it('refuses with one question what it does not know', async () => {
   const desk = jarDesk('2026-11-01')
   expect((await desk.refused('/trouble zorble')).message).toBe(
-    'I don’t know “zorble” as a trouble. What do you see, smell or taste? Say cloudy, bitter or fizzing, for example.',
+    'I don’t know “zorble”. What do you see, smell or taste? Say cloudy, bitter or fizzing, for example.',
   )
   expect((await desk.refused('/trouble cloudy yes:zorble')).code).toBe('bad_value')
   expect((await desk.refused('/trouble cloudy jar:none')).code).toBe('not_found')
