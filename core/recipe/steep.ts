@@ -159,10 +159,14 @@ export function steepUnjudged(steeping: Steeping): Steep {
 }
 
 /** Jars that are sold, ml. */
-const USUAL_JARS_ML = [250, 500, 750, 1000, 1500, 2000, 3000, 5000, 10_000, 15_000, 20_000, 25_000, 34_000, 54_000]
+const USUAL_JARS_ML = [
+  250, 500, 750, 1000, 1500, 2000, 3000, 4000, 5000, 10_000, 15_000, 20_000, 25_000, 34_000, 54_000,
+]
 
-/** 85 to 90 % full, with room to shake. Common practice, no source. */
-const FULL_SHARE = 0.875
+/** At most 90 % full: room to shake, and little air, which browns fruit. Common practice, no source. */
+const FULL_SHARE = 0.9
+/** Plants settle: what is over by less still goes in. */
+const SETTLED_SHARE = 0.01
 
 /** Room a gram of plant takes, ml: about its weight; leaves and flowers more, even pressed under. Estimated. */
 const ROOM_ML_PER_G = 1
@@ -174,6 +178,6 @@ export function jarMlFor(liquidMl: number, plants: readonly Pick<Plant, 'massG' 
     (sum, { massG, bulky }) => sum + massG.value * (bulky ? BULKY_ROOM_ML_PER_G : ROOM_ML_PER_G),
     liquidMl,
   )
-  const neededMl = roomMl / FULL_SHARE
+  const neededMl = (roomMl * (1 - SETTLED_SHARE)) / FULL_SHARE
   return USUAL_JARS_ML.find((jarMl) => jarMl >= neededMl) ?? Math.ceil(neededMl / 10_000) * 10_000
 }

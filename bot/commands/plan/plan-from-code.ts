@@ -93,6 +93,9 @@ const steepNote = (made: RecipePlan, isOther: boolean, input: Planned): readonly
   return abvPercent < recipeAbvPercent - OTHER_PERCENT ? [{ group: 'notes', key: 'code_weaker', values }] : []
 }
 
+/** That the spirit is weaker than the recipe's changes what she buys. */
+export const isWeaker = ({ key }: Note): boolean => key === 'code_weaker'
+
 /** How long it is to steep, where the recipe tells, and what is usual where that is something else. */
 export function daysNotes({ days: { strainFrom, strainBy } }: Batch, wish: PlanWish): readonly Note[] {
   if (strainFrom === null || strainBy === null) return []

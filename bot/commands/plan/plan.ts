@@ -4,9 +4,11 @@ import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
+import { byDepth } from '../reply/first-screen.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { changeActions, shoppingAction, startAction } from './plan-actions.ts'
 import { planAsked } from './plan-asked.ts'
+import { isWeaker } from './plan-from-code.ts'
 import { planReply } from './plan-reply.ts'
 
 const isHarmful = ({ cautions }: Reply): boolean =>
@@ -32,6 +34,10 @@ export const planCommand = defineCommand({
     ]
     // A recipe goes by the alcohol: little of a plant in a litre of weak spirit is as much of it in a glass.
     const isFaint = ({ key }: Reply['notes'][number]) => input.from !== undefined && key === 'plan_less_than_usual'
-    return { ...reply, notes: [...inMore(asked.notes), ...reply.notes.filter((note) => !isFaint(note))], actions }
+    return {
+      ...reply,
+      notes: [...byDepth(asked.notes, isWeaker), ...reply.notes.filter((note) => !isFaint(note))],
+      actions,
+    }
   },
 })

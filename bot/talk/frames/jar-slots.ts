@@ -58,7 +58,21 @@ const secondOfTwo: Fill = (sentence) => {
 }
 
 /** How much was poured off: the volume that is said, whatever it stands beside. */
-const pouredOff: Fill = ({ bits }) => onlyBit(bits.find(({ kind, role }) => kind === 'volume' && role !== 'gone'))
+const pouredOff: Fill = ({ bits, typed }) => {
+  const said = onlyBit(bits.find(({ kind, role }) => kind === 'volume' && role !== 'gone'))
+  const at = typed.tokens.findIndex(({ text }) => PART.test(text))
+  if (said !== null || at === -1) return said
+  const from = at > 0 && COUNT.test(typed.tokens[at - 1]!.text) ? at - 1 : at
+  const text = typed.tokens
+    .slice(from, at + 1)
+    .map((token) => token.text)
+    .join(' ')
+  return { text, bits: [{ kind: 'bare', role: null, text, value: 0, from, to: at + 1 }] }
+}
+
+/** `half of it`, `a third`; `in two` says nothing of how much. */
+const PART = /^(?:half|thirds?|quarters?|metà|meta|terzo|quarto)$/
+const COUNT = /^(?:a|one|two|three|un|due|tre)$/
 
 const CALLED = /\b(?:called|named|call it|name it|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
 

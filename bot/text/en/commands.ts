@@ -204,8 +204,8 @@ export const stepTexts = {
   },
   'jar split': {
     summary: 'Pour some into a new jar',
-    options: { jar, amount: 'How much: 500 ml', into: 'The new jar’s name', when },
-    examples: ['/jar split lemon amount:500 ml into:lemon with honey'],
+    options: { jar, amount: 'How much: 500 ml, half, a third, 25 %', into: 'The new jar’s name', when },
+    examples: ['/jar split lemon amount:500 ml into:lemon with honey', '/jar split lemon amount:half into:lemon 2'],
   },
   'jar combine': {
     summary: 'Pour two jars together',
@@ -271,7 +271,7 @@ export const stepTexts = {
       strength: 'The strength that was read, or the spirit’s while it steeps: 77%',
       rinse: 'Water the plants were rinsed with: 100 ml',
       water: 'Water that went in: 700 ml',
-      sugar: 'Sugar that went in: 550 g',
+      sugar: 'Sugar that went in: 550 g, or what it’s to be sweetened with: honey',
       bottles: 'Bottles that were filled: 4 x 500 ml',
       rating: '1 (poor) to 5 (superb)',
       'unknown-ok': 'yes: a food I’ve no amounts for, with your own grams',

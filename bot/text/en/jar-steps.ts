@@ -160,7 +160,10 @@ const startDaysText = ({ days, later, today }: StartDays, format: Format): strin
   const tasting = tasteFrom === null ? [] : [`Taste from ${shortDayWords(tasteFrom, today, format)}`]
   const straining =
     strainFrom === null || strainBy === null ? [] : [`strain ${spanText(strainFrom, strainBy, today, format)}`]
-  const both = [...tasting, ...straining].join(', ')
+  const both =
+    tasteFrom !== null && tasteFrom === strainFrom && tasteFrom === strainBy
+      ? `taste and strain on ${shortDayWords(tasteFrom, today, format)}`
+      : [...tasting, ...straining].join(', ')
   return ['Shake it every day or two.', ...adds, ...(both === '' ? [] : [`${capital(both)}.`])].join(' ')
 }
 

@@ -52,8 +52,15 @@ export const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: For
     ...aboutSweetenings(sweetenings, format),
   ])
 
+/** Nobody sells a half of a lemon; a teaspoon is measured. */
+const whole = (plant: PlantSaid): PlantSaid =>
+  plant.count === null || plant.unit === 'teaspoon' ? plant : { ...plant, count: Math.ceil(plant.count - WHOLE_ENOUGH) }
+
+/** So little more of a fruit is not worth another. */
+const WHOLE_ENOUGH = 0.1
+
 const boughtText = (plant: PlantSaid | UnknownSaid, format: Format): string =>
-  (plant.id === null ? null : piecesText(plant, format, 'unwaxed ')) ?? plantText(plant, format)
+  (plant.id === null ? null : piecesText(whole(plant), format, 'unwaxed ')) ?? plantText(plant, format)
 
 /** `five 500 ml bottles and 370 ml over`. */
 export const fillsText = (

@@ -135,6 +135,8 @@ export interface JarProblems {
   none_to_shake: Record<string, never>
   /** No standing entry has all of these options, or the one named has not. */
   nothing_to_correct: { readonly jar: string; readonly seq: number | null; readonly options: readonly string[] }
+  /** What sweetens, by its name alone, of what went in already. */
+  sweetener_planned: { readonly typed: string }
   /** Two different batches are compared. */
   compare_two: { readonly typed: string }
 }

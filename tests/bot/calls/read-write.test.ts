@@ -46,12 +46,30 @@ const word: Texts = fc.stringMatching(/^[\p{L}][\p{L}\p{N} '.-]{0,20}[\p{L}\p{N}
 const yesNo = fc.constantFrom('yes', 'no', 'sì', 'Si')
 const zones = fc.constantFrom(...Intl.supportedValuesOf('timeZone'), 'UTC', 'rome', 'none')
 
+const part = fc.oneof(
+  fc.constantFrom(
+    'half',
+    'a third',
+    'two thirds',
+    '3/4',
+    '2/7',
+    '1 / 3',
+    '½',
+    'three quarters',
+    'metà',
+    '12.5 %',
+    '100%',
+  ),
+  fc.integer({ min: 1, max: 100 }).map((percent) => `${percent} %`),
+)
+
 const CODE = '11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3'
 const code = joined(fc.constant(CODE), fc.constantFrom('', '@3m8qv0zt', '@3w5e11264sn.3m8qv0zt'))
 
 /** Texts that each option may read; what it does not is left out. */
 const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [quantityOptions.amount, fc.oneof(volume, mass)],
+  [jarOptions.pouredOff, fc.oneof(volume, mass, part)],
   [quantityOptions.volume, volume],
   [quantityOptions.wishedVolume, coolVolume],
   [quantityOptions.sugar, several(sweetening, 3)],

@@ -20,10 +20,11 @@ import { inMore } from '../../../chat/depth.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
 import { batchOptions, bottlesGiven, wholeDaysGiven } from '../../plan/batch-options.ts'
 import { planAsked } from '../../plan/plan-asked.ts'
-import { daysNotes } from '../../plan/plan-from-code.ts'
+import { daysNotes, isWeaker } from '../../plan/plan-from-code.ts'
 import { planReply } from '../../plan/plan-reply.ts'
 import type { Setting } from '../../plan/plan-wish.ts'
 import { sugarWritten } from '../../plan/written-amounts.ts'
+import { byDepth } from '../../reply/first-screen.ts'
 import { freezerOf } from '../../reply/outcome-reply.ts'
 import { expectDrinkableJar } from '../known/jar-dangers.ts'
 import { jarRef } from '../known/jar-ref.ts'
@@ -153,7 +154,7 @@ export const againCommand = defineCommand({
       notes: [
         { group: 'notes', key: 'again_as', values: as },
         ...told,
-        ...inMore([...asked.notes.filter(({ key }) => !SAID_ELSEWHERE.has(key)), ...ownDays]),
+        ...byDepth([...asked.notes.filter(({ key }) => !SAID_ELSEWHERE.has(key)), ...ownDays], isWeaker),
         ...reply.notes
           .filter(({ key }) => !SAID_ELSEWHERE.has(key))
           .map((each) => (each.key === 'plan_assumed' && isAimTold ? inMore([each])[0]! : each)),

@@ -4,7 +4,7 @@ import { nameKey } from '../../../../core/jar/entry/jar-name.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plantsAdded } from '../../../../core/jar/state/plants-added.ts'
-import type { Strength, SweeteningRead } from '../../../../core/quantity/quantities.ts'
+import type { Strength, SugarRead } from '../../../../core/quantity/quantities.ts'
 import { dayFromIso } from '../../../../core/quantity/time/calendar-day.ts'
 import { steepsAtPercent } from '../../../../core/recipe/code/recipe-wish.ts'
 import type { DrinkPart } from '../../../../core/recipe/drinks-in.ts'
@@ -23,7 +23,7 @@ export interface PutInFixes {
   readonly of?: Given<PlantsRead> | undefined
   readonly spirit?: Given<readonly DrinkPart[]> | undefined
   readonly strength?: Given<Strength> | undefined
-  readonly sugar?: Given<readonly SweeteningRead[]> | undefined
+  readonly sugar?: Given<SugarRead> | undefined
 }
 
 /** The one spirit there is, of another strength; throws where there are several. */
@@ -75,7 +75,8 @@ export function startedAnew(story: JarState, fixes: PutInFixes): Started {
     // Days that were said of a plant of which nothing is known are not those of one that is.
     ...(of && wished.unknown.length > 0 && of.is.unknown.length === 0 && { steepFor: null }),
     ...(spirits && { spirits }),
-    ...(sugar && { sweetenings: sweeteningsOf(sugar) }),
+    ...(sugar && sugar.is.amounts.length > 0 && { sweetenings: sweeteningsOf(sugar) }),
+    ...(sugar?.is.sweetener != null && { sweetener: sugar.is.sweetener }),
     ...(origin !== null && targets !== null && { named: targets }),
     ...(isDiluted && { steepAtPercent: steepsAtPercent(steeped) }),
     isPoured: true,

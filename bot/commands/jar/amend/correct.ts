@@ -10,6 +10,7 @@ import { millilitres } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Person } from '../../../../store/person.ts'
 import { call } from '../../../calls/call.ts'
 import { dayGiven } from '../../../calls/jar-options.ts'
+import { asOptionProblem } from '../../../calls/option.ts'
 import { type InputOf, signature, signatures } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
@@ -24,7 +25,7 @@ import { becameSaid, nowRows, stepReply } from '../step/step-reply.ts'
 import { strainedCautions, strainedReply } from '../step/strained-reply.ts'
 import { expectWithinLimits } from '../step/within-jar-limits.ts'
 import { correctedPlants } from './corrected-plants.ts'
-import { entryMeant, fixed, saidIn, startedOn } from './correction.ts'
+import { entryMeant, expectAmounts, fixed, isKindAlone, saidIn, startedOn } from './correction.ts'
 
 const OPTIONS = Object.keys(signatures['jar correct'].shape)
 
@@ -59,7 +60,11 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const story = jarStateOf(jar.entries)!
   const wanted = wantedIn(input)
   const options = wanted.map(({ option }) => option).filter((option) => option !== 'when')
-  const meant = entryMeant(story, input.entry?.is ?? null, options)
+  // Before anything sweetened it, its name alone is what was planned.
+  const isPlanned = isKindAlone(input) && story.sweetened === null
+  const at = input.entry?.is ?? (isPlanned ? story.started.seq : null)
+  const meant = entryMeant(story, at, options)
+  asOptionProblem('sugar', () => expectAmounts(meant, input))
   const day = dayGiven('when', input.when, { today: dayAt(zone, nowMs), country: settings.country })
   const others = meant.kind === 'started' ? [] : jar.entries
   const moved = day === null ? null : momentOf(day, { nowMs, zone, entries: others })

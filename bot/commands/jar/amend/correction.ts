@@ -8,8 +8,8 @@ import type {
 } from '../../../../core/jar/entry/entry.ts'
 import { bottlesOfLeft } from '../../../../core/jar/state/jar-bottles.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
-import { isJuice } from '../../../../core/quantity/materials.ts'
-import type { Mass, SweeteningRead, Volume, WaterRead } from '../../../../core/quantity/quantities.ts'
+import { isJuice, USUAL_MATERIAL } from '../../../../core/quantity/materials.ts'
+import type { Mass, Volume, WaterRead } from '../../../../core/quantity/quantities.ts'
 import { addDays, dayFromIso, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { withDays } from '../../../../core/recipe/batch.ts'
 import type { Bottles } from '../../../../core/recipe/plan/parse-bottles.ts'
@@ -24,7 +24,6 @@ export interface Fixes extends PutInFixes {
   readonly measured?: Given<Volume | Mass> | undefined
   readonly rinse?: Given<Volume | Mass> | undefined
   readonly water?: Given<WaterRead> | undefined
-  readonly sugar?: Given<readonly SweeteningRead[]> | undefined
   readonly rating?: Given<number> | undefined
   readonly note?: Given<string> | undefined
   readonly bottles?: Given<readonly Bottles[]> | undefined
@@ -113,6 +112,26 @@ const putRight = (
   ...(water === undefined ? before.filter(({ material }) => isJuice(material)) : sweeteningsOf(undefined, water)),
 ]
 
+/** What went in with the plants, and what it is to be sweetened with. */
+function sweetenedWith({ sweetener: _, ...started }: Started, sugar: NonNullable<Fixes['sugar']>): Started {
+  const { amounts, sweetener } = sugar.is
+  const named = sweetener ?? _
+  return {
+    ...started,
+    ...(amounts.length > 0 && { sweetenings: putRight(started.sweetenings, sugar, undefined) }),
+    ...(named !== undefined && named !== USUAL_MATERIAL && { sweetener: named }),
+  }
+}
+
+/** Whether only the name of what sweetens was said: what is planned is put right, not what went in. */
+export const isKindAlone = ({ sugar }: Fixes): boolean => sugar !== undefined && sugar.is.amounts.length === 0
+
+/** Throws `sweetener_planned` where the name of what sweetens stands beside what has gone in. */
+export function expectAmounts(entry: HappeningEntry, { sugar }: Fixes): void {
+  if (entry.kind === 'started' || sugar?.is.sweetener == null) return
+  throw new DomainError('bad_value', 'sweetener_planned', { typed: sugar.typed })
+}
+
 /** The happening as it is with the fixes. */
 export function fixed(entry: HappeningEntry, fixes: Fixes, story: JarState): Happening {
   const { measured, strength, rinse, water, sugar, rating, note, bottles } = fixes
@@ -137,7 +156,7 @@ export function fixed(entry: HappeningEntry, fixes: Fixes, story: JarState): Hap
       return { ...happening, ...(sugar && { sweetenings: sweeteningsOf(sugar) }) }
     case 'started':
       if (isPutIn(fixes)) return startedAnew(story, fixes)
-      return { ...happening, ...(sugar && { sweetenings: putRight(happening.sweetenings, sugar, undefined) }) }
+      return sugar === undefined ? happening : sweetenedWith(happening, sugar)
     case 'added':
     case 'sweetened': {
       const right = {

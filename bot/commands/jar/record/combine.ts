@@ -12,7 +12,7 @@ import type { Jar, Person } from '../../../../store/person.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
-import { amountOf } from '../../options/input-to-portion.ts'
+import { pouredOff } from '../../options/input-to-portion.ts'
 import { pouredReply } from '../step/poured-reply.ts'
 import { change, enteredBy, momentGiven } from '../step/record-step.ts'
 
@@ -38,7 +38,7 @@ function combine(person: Person, input: InputOf<'jar combine'>, context: Context
   if (into !== null) asOptionProblem('into', () => expectFree(into, others))
   const moment = momentGiven(input.when, latest([first, second]), context)
   const meta = enteredBy(input, context)
-  const read = (amount: typeof input.amount) => (amount === undefined ? null : amountOf(amount.is))
+  const read = (amount: typeof input.amount) => (amount === undefined ? null : pouredOff(amount.is))
   const part = asOptionProblem('amount', () => shareMeant(one, read(input.amount)))
   const share = asOptionProblem('with-amount', () => shareMeant(other, read(input['with-amount'])))
   const taken = jars.map(({ id }) => id)

@@ -9,7 +9,7 @@ import type { Jar } from '../../../../store/person.ts'
 import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
-import { amountOf } from '../../options/input-to-portion.ts'
+import { pouredOff } from '../../options/input-to-portion.ts'
 import { pouredReply } from '../step/poured-reply.ts'
 import { change, enteredBy, momentGiven } from '../step/record-step.ts'
 
@@ -21,7 +21,7 @@ export const jarSplitCommand = defineCommand({
       const jar = findWhole(input.jar.is, person.jars)
       asOptionProblem('into', () => expectFree(input.into.is, person.jars))
       const moment = momentGiven(input.when, jar.entries, context)
-      const share = asOptionProblem('amount', () => shareMeant(jarStateOf(jar.entries)!, amountOf(input.amount.is)))
+      const share = asOptionProblem('amount', () => shareMeant(jarStateOf(jar.entries)!, pouredOff(input.amount.is)))
       const made = pourApart(jar, { share, into: input.into.is }, moment, enteredBy(input, context))
       const taken = person.jars.map(({ id }) => id)
       const kept: Jar = { ...jar, entries: made.rest.entries }

@@ -61,7 +61,7 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   // Nothing cannot be typed: what was not to go in is taken back instead.
   const values = syrupValues(syrup)
   if (Object.keys(values).length < 2) return []
-  const sugar = values.sugar?.amounts
+  const sugar = values.sugar && { ...values.sugar, sweetener: null }
   const correct = call('jar correct', { jar: jarRef(recorded, context), entry: entry.seq, ...values, sugar })
   return [{ label: { group: 'actions', key: 'jar_as_planned', values: undefined }, call: correct }]
 }
