@@ -7,7 +7,7 @@ import { hourAhead } from '../../core/jar/tasks/hour-ahead.ts'
 import { finingOf, parseFining } from '../../core/label/fining.ts'
 import type { Mass, Volume } from '../../core/quantity/quantities.ts'
 import { parseAmount } from '../../core/quantity/read/parse-amount.ts'
-import { parseShare, type Share, writeShare } from '../../core/quantity/read/parse-share.ts'
+import { type PartOfIt, parseShare, writeShare } from '../../core/quantity/read/parse-share.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
 import { daysBetween, type IsoDay, isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { type DateSetting, isSoonAhead, lastSuch } from '../../core/quantity/time/parse-date.ts'
@@ -143,7 +143,7 @@ export const jarOptions = {
   plantsIn: option({ read: identity, write: identity, most: MOST_PLACE_CHARACTERS }),
   /** How much is poured off: an amount, or a part of what is there. */
   pouredOff: option({
-    read: (text): Mass | Volume | Share => parseShare(text) ?? parseAmount(text),
+    read: (text): Mass | Volume | PartOfIt => parseShare(text) ?? parseAmount(text),
     write: (amount) => (amount.kind === 'share' ? writeShare(amount) : writeAmount(amount)),
   }),
   /** What came of sugared fruit: how much, or `yes` where nobody measured it. */

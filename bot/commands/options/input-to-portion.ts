@@ -11,7 +11,7 @@ import type {
   Volume,
   WaterRead,
 } from '../../../core/quantity/quantities.ts'
-import type { Share } from '../../../core/quantity/read/parse-share.ts'
+import type { PartOfIt } from '../../../core/quantity/read/parse-share.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { propagate, type Values } from '../../../core/recipe/propagate.ts'
@@ -26,7 +26,7 @@ export const amountOf = (amount: Volume | Mass): Pick<Portion, 'amount' | 'by' |
     : { amount: volumeMl(amount), by: 'volume', atC: amount.atC ?? 20 }
 
 /** What is poured off a jar: an amount, or a part of it. */
-export const pouredOff = (amount: Volume | Mass | Share) => (amount.kind === 'share' ? amount : amountOf(amount))
+export const pouredOff = (amount: Volume | Mass | PartOfIt) => (amount.kind === 'share' ? amount : amountOf(amount))
 
 /** A hydrometer tells nothing of the strength of what is sweet. */
 function expectNoSweetReading(strength: Strength | null, sweetGPerL: Measured): void {

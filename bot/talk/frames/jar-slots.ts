@@ -5,6 +5,7 @@ import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import { onlyBit } from './amount-slots.ts'
 import type { SlotKind } from './frame.ts'
 import { jarsMeant } from './jars-meant.ts'
+import { pouredOff } from './part-slots.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 /** How many bottles were given or opened: `two bottles`, `one raspberry`, `a bottle of it`. */
@@ -56,23 +57,6 @@ const secondOfTwo: Fill = (sentence) => {
   const pair = pairIn(sentence)
   return pair === null ? null : { text: pair.second, bits: pair.bits.slice(1) }
 }
-
-/** How much was poured off: the volume that is said, whatever it stands beside. */
-const pouredOff: Fill = ({ bits, typed }) => {
-  const said = onlyBit(bits.find(({ kind, role }) => kind === 'volume' && role !== 'gone'))
-  const at = typed.tokens.findIndex(({ text }) => PART.test(text))
-  if (said !== null || at === -1) return said
-  const from = at > 0 && COUNT.test(typed.tokens[at - 1]!.text) ? at - 1 : at
-  const text = typed.tokens
-    .slice(from, at + 1)
-    .map((token) => token.text)
-    .join(' ')
-  return { text, bits: [{ kind: 'bare', role: null, text, value: 0, from, to: at + 1 }] }
-}
-
-/** `half of it`, `a third`; `in two` says nothing of how much. */
-const PART = /^(?:half|thirds?|quarters?|metà|meta|terzo|quarto)$/
-const COUNT = /^(?:a|one|two|three|un|due|tre)$/
 
 const CALLED = /\b(?:called|named|call it|name it|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
 

@@ -1,5 +1,5 @@
 /** A part of what there is, above 0 and at most 1. */
-export interface Share {
+export interface PartOfIt {
   readonly kind: 'share'
   readonly share: number
 }
@@ -47,7 +47,7 @@ function shareOf(text: string): number | null {
 }
 
 /** `half`, `a third`, `two thirds`, `25 %`, `1/4`; null where a text is no such part. */
-export function parseShare(text: string): Share | null {
+export function parseShare(text: string): PartOfIt | null {
   const share = shareOf(text)
   return share !== null && share > 0 && share <= 1 ? { kind: 'share', share } : null
 }
@@ -64,7 +64,7 @@ const NAMED: readonly (readonly [number, string])[] = [
 const MOST_PARTS = 99
 
 /** As `parseShare` reads it. */
-export function writeShare({ share }: Share): string {
+export function writeShare({ share }: PartOfIt): string {
   const named = NAMED.find(([value]) => value === share)?.[1]
   if (named !== undefined) return named
   const percent = `${Number((100 * share).toPrecision(12))}%`

@@ -93,3 +93,21 @@ export const pouredWater = fc.oneof(
   joined(fc.oneof(coolVolume, mass), fc.constant(' '), juiceName),
   fc.constantFrom('5 g citric acid', '1 tsp citric acid'),
 )
+
+/** A part of what there is. */
+export const part = fc.oneof(
+  fc.constantFrom(
+    'half',
+    'a third',
+    'two thirds',
+    '3/4',
+    '2/7',
+    '1 / 3',
+    '½',
+    'three quarters',
+    'metà',
+    '12.5 %',
+    '100%',
+  ),
+  fc.integer({ min: 1, max: 100 }).map((percent) => `${percent} %`),
+)

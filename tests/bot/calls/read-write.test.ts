@@ -21,6 +21,7 @@ import {
   liqueur,
   mass,
   number,
+  part,
   percent,
   pouredWater,
   several,
@@ -45,23 +46,6 @@ const ahead = fc.constantFrom('tomorrow', '24 December', '2027-01-29', '3/4', 'i
 const word: Texts = fc.stringMatching(/^[\p{L}][\p{L}\p{N} '.-]{0,20}[\p{L}\p{N}]$/u)
 const yesNo = fc.constantFrom('yes', 'no', 'sì', 'Si')
 const zones = fc.constantFrom(...Intl.supportedValuesOf('timeZone'), 'UTC', 'rome', 'none')
-
-const part = fc.oneof(
-  fc.constantFrom(
-    'half',
-    'a third',
-    'two thirds',
-    '3/4',
-    '2/7',
-    '1 / 3',
-    '½',
-    'three quarters',
-    'metà',
-    '12.5 %',
-    '100%',
-  ),
-  fc.integer({ min: 1, max: 100 }).map((percent) => `${percent} %`),
-)
 
 const CODE = '11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3'
 const code = joined(fc.constant(CODE), fc.constantFrom('', '@3m8qv0zt', '@3w5e11264sn.3m8qv0zt'))
