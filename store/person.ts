@@ -1,3 +1,4 @@
+import type { Price } from '../core/cost/price.ts'
 import type { JarEntry } from '../core/jar/entry/entry.ts'
 import type { DutyKind, OnOff, ShakeRhythm } from '../core/jar/tasks/duty.ts'
 import type { UnitSystem } from '../core/quantity/read/parse-units.ts'
@@ -26,6 +27,8 @@ export interface Settings {
   readonly pausedUntil: IsoDay | null
   /** Of the person's own freezer, °C, −40 to 0; null or left out: a usual one. */
   readonly freezerC?: number | null
+  /** What things cost, as their maker said; left out: nothing was said. */
+  readonly prices?: readonly Price[]
 }
 
 export interface Jar {

@@ -2,6 +2,7 @@ import { LONGEST_CODE } from '../../core/recipe/code/batch-code.ts'
 import type { Have } from '../../core/shopping/have.ts'
 import { parseHave } from '../../core/shopping/parse-have.ts'
 import { option } from './option.ts'
+import { PLANTS } from './quantity-options.ts'
 import { parseSharedCode, sharedCode } from './share-ref.ts'
 
 const readCodes = (text: string) => text.split('+').map(parseSharedCode)
@@ -17,6 +18,6 @@ export const shoppingOptions = {
   have: option({
     read: parseHave,
     write: (have: readonly Have[]) => have.map(({ typed }) => typed).join(' + '),
-    most: 600,
+    ...PLANTS,
   }),
 }

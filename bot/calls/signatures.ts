@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { checkUnknown, checkUnknownAlone } from './check-unknown.ts'
+import { costOptions } from './cost-options.ts'
 import { jarOptions } from './jar-options.ts'
 import { personOptions } from './person-options.ts'
 import { planOptions } from './plan-options.ts'
@@ -104,6 +105,12 @@ export const signatures = {
     have: shoppingOptions.have.optional(),
     bottles: bottles.optional(),
     'spirit-size': quantityOptions.wishedVolume.optional(),
+  }),
+  cost: z.object({
+    jar: jar.optional(),
+    plan: planOptions.code.optional(),
+    bottles: bottles.optional(),
+    prices: costOptions.prices.optional(),
   }),
   serving: z.object({ pour: quantityOptions.volume, strength, country: quantityOptions.country.optional() }),
   label: z.object({

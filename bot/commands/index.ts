@@ -40,6 +40,7 @@ import { planCommand } from './plan/plan.ts'
 import { botanicalCommand } from './plants/botanical.ts'
 import { cautionsCommand } from './plants/cautions.ts'
 import { shareCommand } from './share/share.ts'
+import { costCommand } from './shopping/cost.ts'
 import { shoppingCommand } from './shopping/shopping.ts'
 import { keepingCommand } from './trouble/keeping.ts'
 import { troubleCommand } from './trouble/trouble.ts'
@@ -56,6 +57,7 @@ export const commands = [
   troubleCommand,
   keepingCommand,
   shoppingCommand,
+  costCommand,
   servingCommand,
   labelCommand,
   botanicalCommand,

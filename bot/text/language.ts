@@ -20,6 +20,7 @@ import type { Kitchen } from './kitchen.ts'
 import type { AgainMessages } from './messages/again.ts'
 import type { CalculateMessages } from './messages/calculate.ts'
 import type { ChatProblems } from './messages/chat-problems.ts'
+import type { CostMessages } from './messages/cost.ts'
 import type { EmergencyMessages } from './messages/emergency.ts'
 import type { Handbook } from './messages/handbook.ts'
 import type { HazardMessages } from './messages/hazards.ts'
@@ -73,6 +74,7 @@ export type Messages = CalculateMessages &
   TroubleMessages &
   KeepingMessages &
   ShoppingMessages &
+  CostMessages &
   TalkMessages
 
 /** A sentence for every key of a group. */

@@ -10,6 +10,7 @@ import { steepsAtPercent } from '../recipe/code/recipe-wish.ts'
 import { wishOf } from '../recipe/plan/batch-wish.ts'
 import { type Bottles, USUAL_BOTTLE_ML } from '../recipe/plan/parse-bottles.ts'
 import { planAsIs } from '../recipe/plan/plan.ts'
+import type { Outcome } from '../recipe/solve/outcome.ts'
 import type { Syrup } from '../recipe/solve/syrup.ts'
 import { type Needs, plantNeed } from './needs.ts'
 import { bottlesNeeded, sweetenerNeeds } from './needs-of-plan.ts'
@@ -58,6 +59,16 @@ const NOTHING: JarNeeds = {
   isSugarKnown: true,
 }
 
+/** The syrup that is still to go in; null where none is, or where nobody can tell how much of it. */
+function syrupToCome(story: JarState): Expected | null {
+  const { strained, sweetened, bottled, started, ended } = story
+  if (ended !== null || sweetened !== null || bottled !== null || started.targets === null) return null
+  return strained === null ? expectedOf(story) : syrupToAdd(story)
+}
+
+/** What a jar is to become that is not sweetened yet; null where that is not known, or it is what it is. */
+export const expectedOutcome = (story: JarState): Outcome | null => syrupToCome(story)?.outcome ?? null
+
 /** The bottles that were named, or that are chosen now; the first size once some are filled. */
 function bottlesOf({ started, bottled }: JarState, chosen: JarBottles | null): JarBottles {
   if (chosen !== null) return chosen
@@ -79,8 +90,7 @@ export function needsOfJar(story: JarState, chosen: JarBottles | null = null): J
   const { strained, sweetened, filtered, bottled, started, ended } = story
   if (ended !== null) return NOTHING
   const isSweetenedLater = sweetened === null && bottled === null && started.targets !== null
-  const toAdd = strained === null ? expectedOf(story) : syrupToAdd(story)
-  const syrup = isSweetenedLater ? toAdd : null
+  const syrup = syrupToCome(story)
   const { outcome, bottledMl } = contentsOf(story)
   const leftMl = (syrup?.outcome ?? outcome).volumeMl.value - bottledMl
   const clearing = clearingOf(story)

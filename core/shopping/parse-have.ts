@@ -1,5 +1,4 @@
 import { expectNotRefused } from '../botanical/refuse/refusal.ts'
-import { expectDrinkable } from '../botanical/refuse/refuse-spirit.ts'
 import { DomainError } from '../domain-error.ts'
 import { isDriedForm } from '../jar/entry/start-from-plan.ts'
 import { exactly } from '../quantity/measured/measured.ts'
@@ -100,12 +99,19 @@ function itemIn(item: TypedText): Have {
   return sweetenerIn(item) ?? plantIn(typed)
 }
 
+/** What cannot be read and is refused is said to be that; a sweetener of the table is none, whatever its name. */
+export function orRefused<Read>(read: () => Read, text: string): Read {
+  try {
+    return read()
+  } catch (error) {
+    expectNotRefused(text)
+    throw error
+  }
+}
+
 /**
  * What is at hand, joined with `+`: `500 g sugar + 1 l 95% + 3 lemons + 4 bottles of 500 ml + a 1.5 l jar + muslin`. A plant or a
  * sweetener without an amount is as much as it takes. What is refused is refused here too.
  */
-export function parseHave(text: string): readonly Have[] {
-  expectNotRefused(text)
-  expectDrinkable(text, false)
-  return splitList(text).map(itemIn)
-}
+export const parseHave = (text: string): readonly Have[] =>
+  splitList(text).map((item) => orRefused(() => itemIn(item), item.text))

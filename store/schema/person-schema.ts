@@ -1,4 +1,5 @@
 import { z } from 'zod'
+import { MOST_PRICE_CHARACTERS, MOST_PRICES } from '../../core/cost/price.ts'
 import type { JarEntry } from '../../core/jar/entry/entry.ts'
 import type { Jar, KeptLine, Nudge, Person, Place, SentNudge, Settings, Share } from '../person.ts'
 import { happenings } from './happening.ts'
@@ -62,6 +63,8 @@ const nudgeSchema = z.strictObject({
   nextMs: instantMs,
 })
 
+const priceText = z.string().max(MOST_PRICE_CHARACTERS)
+
 const postedIn = z.strictObject({ channelId: snowflake, messageId: snowflake })
 
 const sentNudgeSchema = z.strictObject({
@@ -92,6 +95,9 @@ export const shareSchema = z.strictObject({
   made: count,
 })
 
+/** In its maker's words, which are read where a cost is worked out. */
+const priceSchema = z.strictObject({ of: priceText, amount: priceText, per: priceText })
+
 export const settingsSchema = z.strictObject({
   units: z.enum(['metric', 'us', 'imperial']).nullable(),
   country: z
@@ -105,6 +111,7 @@ export const settingsSchema = z.strictObject({
   drink: z.enum(['on', 'off']).exactOptional(),
   pausedUntil: day.nullable(),
   freezerC: z.number().min(-40).max(0).nullable().exactOptional(),
+  prices: z.array(priceSchema).max(MOST_PRICES).exactOptional(),
 })
 
 /** A person of version 6 as it stands in a file, without its check and stamp; what is not named here is refused. */

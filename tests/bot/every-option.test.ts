@@ -32,6 +32,10 @@ const CODE = '11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3'
 const LINES: Readonly<Record<string, readonly string[]>> = {
   bottles: ['jar:sweet|given:1|when:today', 'jar:sweet|opened:1'],
   shopping: [`jars:fresh + sweet|plans:${CODE}|have:500 g sugar|bottles:4 x 500 ml|spirit-size:700 ml`],
+  cost: [
+    'jar:sweet|prices:lemons 4/kg + spirit 95% 18/l',
+    'plan:11NCHSTJ8P501JQH0JNHC00VV9QPCFH0HFWJ262TYX|bottles:4 x 500 ml',
+  ],
   keeping: ['jar:sweet', 'of:lemon|strength:30%|sweetness:200 g/L'],
   trouble: [
     'symptom:cloudy|jar:sweet|yes:bought|no:growth',

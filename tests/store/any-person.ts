@@ -151,21 +151,30 @@ const share: fc.Arbitrary<Share> = fc.record({
   made: count,
 })
 
+/** What nobody can read any more is kept too. */
+const priceText = fc.string({ maxLength: 60 })
+
+const settings = fc.record(
+  {
+    units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
+    country: fc.constantFrom(null, 'IT', 'GB'),
+    zone: orNull(zone),
+    place: orNull(place),
+    atMinutes: fc.nat(1439),
+    shake: fc.constantFrom('daily', 'every_other_day', 'off'),
+    pausedUntil: orNull(day),
+    freezerC: orNull(fc.integer({ min: -40, max: 0 })),
+    drink: fc.constantFrom('on', 'off'),
+    prices: someOf(fc.record({ of: priceText, amount: priceText, per: priceText })),
+  },
+  { requiredKeys: ['units', 'country', 'zone', 'place', 'atMinutes', 'shake', 'pausedUntil'] },
+)
+
 /** Any person that the types allow and the bot could write, in no sensible story. */
 export const anyPerson: fc.Arbitrary<Person> = fc.record(
   {
     version: fc.constant(6),
-    settings: fc.record({
-      units: fc.constantFrom(null, 'metric', 'us', 'imperial'),
-      country: fc.constantFrom(null, 'IT', 'GB'),
-      zone: orNull(zone),
-      place: orNull(place),
-      atMinutes: fc.nat(1439),
-      shake: fc.constantFrom('daily', 'every_other_day', 'off'),
-      pausedUntil: orNull(day),
-      freezerC: orNull(fc.integer({ min: -40, max: 0 })),
-      drink: fc.constantFrom('on', 'off'),
-    }),
+    settings,
     jars: someOf(
       fc.record(
         { id: jarId, entries: someOf(jarEntry), told: someOf(key), toldMs: someOf(atMs), cautioned: someOf(key) },

@@ -14,7 +14,11 @@ import { kitchenOf } from '../options/input-units.ts'
 import { note } from '../reply/outcome-reply.ts'
 import { openPosts, sharesOf, withdrawAll } from '../share/withdraw-all.ts'
 
-const SETTINGS = Object.keys(NOBODY.settings) as readonly (keyof Person['settings'])[]
+/** Those that were chosen, the ones that may be left out among them. */
+const chosenIn = (settings: Person['settings']): number =>
+  Object.entries(settings).filter(
+    ([key, value]) => JSON.stringify(value) !== JSON.stringify(NOBODY.settings[key as keyof Person['settings']]),
+  ).length
 
 /** How many jars no list of running ones shows. */
 function hiddenIn(jars: Person['jars']) {
@@ -30,7 +34,7 @@ const storedOf = ({ jars, settings, nudges, shares }: Person) => ({
   jars: jars.length,
   ...hiddenIn(jars),
   entries: jars.reduce((sum, { entries }) => sum + entries.length, 0),
-  settings: SETTINGS.filter((key) => JSON.stringify(settings[key]) !== JSON.stringify(NOBODY.settings[key])).length,
+  settings: chosenIn(settings),
   reminders: nudges.length,
   shares: shares.filter(({ withdrawn }) => !withdrawn).length,
 })

@@ -1,8 +1,6 @@
-import { nameAfter } from '../../../core/jar/entry/name-after.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { runningJars } from '../../../core/jar/state/running-jars.ts'
-import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Needs } from '../../../core/shopping/needs.ts'
 import { needsOfJar } from '../../../core/shopping/needs-of-jar.ts'
@@ -16,7 +14,7 @@ import { type InputOf, signature } from '../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { ShopFor } from '../../text/messages/shopping.ts'
-import { planAsked } from '../plan/plan-asked.ts'
+import { planNamed, planOfCode } from './plan-of-code.ts'
 import { shoppingReply } from './shopping-reply.ts'
 
 type Input = InputOf<'shopping'>
@@ -27,16 +25,10 @@ export interface BatchNeeds {
   readonly needs: Needs
 }
 
-function needsOfCode(code: SharedRecipe, { bottles }: Input, { nowMs, zone, settings }: Context): BatchNeeds {
-  const { country } = settings
-  const today = dayAt(zone, nowMs)
-  const from = { from: { typed: '', is: code } }
-  const { planned } = asOptionProblem('plans', () =>
-    planAsked(from, { command: 'plan', today, country, start: today, isTrial: true }),
-  )
-  const [first] = planned.plants
+function needsOfCode(code: SharedRecipe, { bottles }: Input, context: Context): BatchNeeds {
+  const planned = planOfCode(code, 'plans', context)
   return {
-    batch: { plantId: first?.botanical.id ?? null, name: nameAfter(planned) ?? '' },
+    batch: planNamed(planned),
     needs: needsOfPlan(planned, bottles?.is ?? [{ count: null, volumeMl: USUAL_BOTTLE_ML }]),
   }
 }

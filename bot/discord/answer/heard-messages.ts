@@ -107,4 +107,4 @@ export const privatelyOffered = async (call: Invocation, dispatch: CallDispatch)
 /** What is of one person alone, or is written down. */
 export const isPersonal = ({ path, options }: Invocation): boolean =>
   options.jar !== undefined ||
-  /^(?:jar\b|notebook|calendar|reminders|settings|share|again|forget|bottles|shopping)/.test(path)
+  /^(?:jar\b|notebook|calendar|reminders|settings|share|again|forget|bottles|shopping|cost)/.test(path)

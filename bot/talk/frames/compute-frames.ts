@@ -285,6 +285,26 @@ export const computeFrames: readonly Frame[] = [
     ],
   },
   {
+    command: 'cost',
+    does: 'compute',
+    cues: { cost_me: 3.5, costs: 1, to_buy: -2 },
+    wants: ['cost_me'],
+    slots: [
+      { option: 'jar', takes: 'jar' },
+      { option: 'prices', takes: 'prices' },
+    ],
+    ignores: ['bottles'],
+    covers: ['bottles'],
+  },
+  {
+    command: 'cost',
+    does: 'set',
+    cues: { costs: 2.5, price_for: 2 },
+    wants: ['costs', 'price_for'],
+    bars: ['cost_me', 'asking'],
+    slots: [{ option: 'prices', takes: 'prices', needed: true }],
+  },
+  {
     command: 'serving',
     does: 'compute',
     cues: { units_of_alcohol: 4, glass_of: 1, how_much: 0.5 },

@@ -39,6 +39,7 @@ export type SlotKind =
   | 'jar_or_all'
   | 'two_jars'
   | 'jar_list'
+  | 'prices'
   | 'rating'
   | 'note'
   | 'units'
@@ -83,5 +84,7 @@ export interface Frame {
   readonly slots: readonly Slot[]
   /** Left over, these say nothing against it. */
   readonly ignores?: readonly BitKind[]
+  /** Left over, these are in the answer anyway. */
+  readonly covers?: readonly BitKind[]
   readonly base?: number
 }

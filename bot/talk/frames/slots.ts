@@ -20,6 +20,7 @@ import { jarFills } from './jar-slots.ts'
 import { jarsMeant, monthOf, ofMonth } from './jars-meant.ts'
 import { liquidsIn } from './liquids.ts'
 import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from './plant-slots.ts'
+import { prices } from './price-slots.ts'
 import { bottles, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
 
 const strength = find(({ kind, role }) => kind === 'strength' && role === 'have')
@@ -165,6 +166,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
     const texts = named.map((bit) => jarsMeant({ ...sentence, bits: [bit] }, command).text ?? bit.text.toLowerCase())
     return { text: [...new Set(texts)].join(' + '), bits: named }
   },
+  prices,
   rating: ratingOf,
   note,
   units,

@@ -44,6 +44,8 @@ export type Concept =
   | 'glass_of'
   | 'freezes'
   | 'costs'
+  | 'cost_me'
+  | 'price_for'
   | 'to_buy'
   // What happened to a jar.
   | 'shook'

@@ -105,7 +105,7 @@ const RULES: readonly Rule[] = [
 ]
 
 /** What was recorded is not changed by a word, but undone, or answered with what comes next. */
-const RECORDED = /^jar (?!list|tag|label)|^reminders$|^settings$/
+const RECORDED = /^jar (?!list|tag|label)|^reminders$|^settings$|^cost$/
 
 const AFTER_STEP: readonly Rule[] = [ofOtherJar, undone, begun, agreed, inMeasures, shownAgain]
 

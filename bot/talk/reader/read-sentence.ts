@@ -74,7 +74,12 @@ const planOf = ({ options: { when: _, ...options } }: CallRead, leftOut: readonl
 function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
   const { frame, lacks, open, unused } = best
   const call = callOf(best)
-  const leftOut = leftOutOf(sentence, best.used, frame.does === 'record' ? Object.keys(frame.cues) : [])
+  const covered = sentence.bits.filter(({ kind }) => frame.covers?.includes(kind) === true)
+  const leftOut = leftOutOf(
+    sentence,
+    [...best.used, ...covered],
+    frame.does === 'record' ? Object.keys(frame.cues) : [],
+  )
   if (frame.does === 'never') return { kind: 'only_typed', call }
   if (open !== null) {
     const choices = open.choices.map((text) => callOf(best, { [open.option]: text }))

@@ -1,3 +1,4 @@
+import { costText } from './cost.ts'
 import { bottlesText, keepingText } from './keeping.ts'
 import { measureText } from './measure.ts'
 import { remindersText } from './reminders.ts'
@@ -424,6 +425,7 @@ export const commandTexts = {
   trouble: troubleText,
   keeping: keepingText,
   shopping: shoppingText,
+  cost: costText,
   bottles: bottlesText,
   plan: planCommandText,
   serving: servingText,

@@ -3,6 +3,7 @@ import { putTogether } from '../put-together.ts'
 import { againSentences } from './again.ts'
 import { calculateSentences, liquidProblems, recipeProblems } from './calculate.ts'
 import { commandTexts } from './commands.ts'
+import { costProblems, costSentences } from './cost.ts'
 import { seasonText } from './demo.ts'
 import {
   bottlingFormText,
@@ -77,6 +78,7 @@ export const en = {
     troubleSentences,
     keepingSentences,
     shoppingSentences,
+    costSentences,
     emergencySentences,
     talkSentences,
   ),
@@ -92,6 +94,7 @@ export const en = {
     ...labelProblems,
     ...jarProblems,
     ...troubleProblems,
+    ...costProblems,
     ...storageProblems,
     ...chatProblems,
     ...talkProblems,

@@ -21,7 +21,7 @@ export const shoppingText = {
 }
 
 /** A plan is called after its first plant, `lemon`; a jar by its name. */
-const forName = ({ plantId, name }: ShopFor): string => (plantId === null ? name : peeledText(plantId, 1))
+export const forName = ({ plantId, name }: ShopFor): string => (plantId === null ? name : peeledText(plantId, 1))
 
 /** `10` and `unwaxed lemons` of what is counted; null where it is weighed. */
 function pieces(plant: PlantToBuy, count: number, format: Format): readonly [amount: string, name: string] | null {

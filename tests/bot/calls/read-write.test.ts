@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { z } from 'zod'
+import { costOptions } from '../../../bot/calls/cost-options.ts'
 import { jarOptions } from '../../../bot/calls/jar-options.ts'
 import { type Given, givenFor, type option } from '../../../bot/calls/option.ts'
 import { personOptions } from '../../../bot/calls/person-options.ts'
@@ -34,6 +35,7 @@ import {
   volume,
   warm,
 } from './quantity-texts.ts'
+import { haveText, priceTexts } from './shopping-texts.ts'
 import { troubleTexts } from './trouble-texts.ts'
 
 const plantNames = catalogue.map(({ names }) => names.en[0]!)
@@ -70,19 +72,9 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [quantityOptions.sweetness, sweetness],
   [quantityOptions.hydrometer, hydrometer],
   [quantityOptions.brix, joined(decimal(80), spread, fc.constantFrom('', ' Brix', ' °Bx'), warm)],
+  [costOptions.prices, priceTexts],
   [shoppingOptions.codes, several(code, 3)],
-  [
-    shoppingOptions.have,
-    several(
-      fc.oneof(
-        joined(fc.constantFrom('500 g ', '1.5 kg ', ''), fc.constantFrom('sugar', 'honey', 'demerara')),
-        plant(['30 g ', '2 ', '']),
-        joined(fc.constantFrom('1 l ', '700 ml gin ', '70 cl vodka '), fc.constantFrom('40%', '95%')),
-        fc.constantFrom('4 bottles of 500 ml', 'bottles', 'a 1.5 l jar', '2 jars', 'muslin', 'coffee filters'),
-      ),
-      3,
-    ),
-  ],
+  [shoppingOptions.have, several(haveText, 3)],
   [quantityOptions.ratio, fc.oneof(joined(decimal(9), fc.constantFrom(':', '/', ' to '), decimal(9)), number(9))],
   [quantityOptions.spirits, several(drink, 3)],
   [quantityOptions.parts, several(liqueur, 3)],

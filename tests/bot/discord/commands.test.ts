@@ -115,7 +115,7 @@ const takesFile = (line: string): boolean => {
 }
 
 /** Nobody else’s business. */
-const CONFIDENTIAL = /^\/(?:forget|calendar|notebook export:)/
+const CONFIDENTIAL = /^\/(?:forget|cost|calendar|notebook export:)/
 
 it.each(examples.filter((line) => !takesFile(line)))('answers %s', async (line) => {
   const user = await makerAfter(before(line))

@@ -158,7 +158,7 @@ describe('jars', () => {
 })
 
 test.each([
-  ['/shopping plans:11M4', /no batch’s code/],
+  ['/shopping plans:11M4', /isn’t a batch’s code/],
   ['/shopping plans:11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V4', /damaged/],
   ['/shopping plans:11NCHSTJ8P501JQH0JNHC00VV9QPCFH0HFWJ262TYX have:1 l vodka', /ow strong\?/],
   ['/shopping plans:11NCHSTJ8P501JQH0JNHC00VV9QPCFH0HFWJ262TYX have:500 g', /500 g/],

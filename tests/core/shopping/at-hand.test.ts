@@ -44,6 +44,8 @@ describe('what is at hand', () => {
   })
 
   it('is said to be of no use where nothing takes it, a jar that is too small among it', () => {
+    expect(listed('a 3 l jar').notNeeded).toEqual([])
+    expect(listed('a 4 l jar').notNeeded).toEqual(['a 4 l jar'])
     expect(listed('basil + 1 l 40% + honey + 1 l jar + 3 bottles of 750 ml').notNeeded).toEqual([
       'basil',
       '1 l 40%',
@@ -66,8 +68,13 @@ test.each([
   ['1 l vodka', 'no_number'],
   ['sugar + + lemons', 'dangling_plus'],
   ['500 ml rubbing alcohol', 'refused_botanical'],
+  ['500 ml dried alcohol 95%', 'refused_spirit'],
   ['oleander', 'refused_botanical'],
   ['zorble', 'unknown_botanical'],
 ])('at hand: “%s” is refused with %s', (have, problem) => {
   expect(() => parseHave(have)).toThrow(problem)
+})
+
+it('takes dried plants for plants', () => {
+  expect(parseHave('2 dried chillies + 30 g dried apricots').map(({ kind }) => kind)).toEqual(['plant', 'plant'])
 })

@@ -1,0 +1,127 @@
+import { type Money, moneyText } from '../../../core/cost/money.ts'
+import type { Price } from '../../../core/cost/price.ts'
+import type { CostProblems } from '../../../core/cost/problems.ts'
+import type { UsedItem } from '../../../core/cost/used.ts'
+import type { Format } from '../format.ts'
+import type { Feature, Written } from '../language.ts'
+import type { CostMessages } from '../messages/cost.ts'
+import { cookName, peeledText, piecesText } from './cook-names.ts'
+import { capital, counted, listed } from './phrases.ts'
+import { forName } from './shopping.ts'
+import { sweetenerName } from './sweeteners.ts'
+import { pouredMlOf, unknownName, vesselText } from './words.ts'
+
+/** Help for `/cost`. */
+export const costText = {
+  summary: 'What a batch and a bottle cost, from your prices',
+  options: {
+    jar: 'Which jar it’s about: lemon',
+    plan: 'Or a plan, by its code',
+    bottles: 'With a plan: the bottles you’re going to fill: 500 ml',
+    prices: 'What you pay, kept for next time: lemons 4/kg + sugar 1.20/kg + spirit 95% 18/l + bottles 0.80 each',
+  },
+  examples: ['/cost prices:lemons 4/kg + sugar 1.20/kg + spirit 95% 18/l + bottles 0.80 each'],
+}
+
+const moneys = (sums: readonly Money[]): string => listed(sums.map(moneyText))
+
+/** The thing alone: `lemons`, `95 % spirit`, `sugar`, `500 ml bottles`. */
+function thingOf(item: UsedItem, format: Format): string {
+  switch (item.kind) {
+    case 'plant': {
+      const { id, name, isDried, ofZest } = item.plant
+      if (id === null) return unknownName(name)
+      return ofZest ? peeledText(id, 2) : cookName(id, isDried ? 'dried' : undefined)
+    }
+    case 'spirit':
+      return `${format.plain(item.spirit.abvPercent, 1)}\u00a0% ${item.spirit.sugarGPerL < 1 ? 'spirit' : 'liqueur'}`
+    case 'sweetener':
+      return sweetenerName(item.sweetener.material)
+    case 'bottles':
+      return `${vesselText(item.vessels.volumeMl, format)} bottles`
+  }
+}
+
+/** How much of it went in. */
+function muchOf(item: UsedItem, format: Format): string {
+  switch (item.kind) {
+    case 'plant': {
+      const { id, massG, count, unit, ofZest } = item.plant
+      if (id === null || count === null || unit === null) return format.round.mass(massG)
+      return piecesText({ id, count, unit, ofZest }, format)!.split('\u00a0')[0]!
+    }
+    case 'spirit':
+      return format.round.volume(item.spirit.volumeMl)
+    case 'sweetener': {
+      const { material, massG } = item.sweetener
+      const volumeMl = pouredMlOf({ material, massG: { value: massG, plusMinus: 0 } })
+      return volumeMl === null ? format.round.mass(massG) : format.round.volume(volumeMl.value)
+    }
+    case 'bottles':
+      return String(item.vessels.count)
+  }
+}
+
+/** `4 €/kg`, `0.80 each`, as its maker says it. */
+const priceText = ({ amount, per }: Price): string =>
+  /^[a-z]{4,}$/i.test(per) && per === 'each' ? `${amount} each` : `${amount}/${per}`
+
+/** What `/cost` says. */
+export const costSentences = {
+  headlines: {
+    cost: ({ batch, total, missing }, format) => {
+      const name = capital(forName(batch))
+      const without = listed([...new Set(missing.map((item) => thingOf(item, format)))])
+      if (total.length === 0) return `I’ve no prices yet for what’s in ${forName(batch)}.`
+      return missing.length === 0
+        ? `${name} costs ${moneys(total)}.`
+        : `${name} costs ${moneys(total)} without the ${without}.`
+    },
+    cost_each: ({ perBottle, per100Ml, isAll }, format) => {
+      const bottles = perBottle.map(({ volumeMl, sums }) => `${moneys(sums)} a ${vesselText(volumeMl, format)} bottle`)
+      return `${isAll ? 'About' : 'So far about'} ${listed([...bottles, `${moneys(per100Ml)} for 100\u00a0ml`])}.`
+    },
+    cost_no_prices: () => 'You’ve given me no prices yet. What do you pay?',
+    cost_prices: ({ count }) => `You’ve given me ${counted(count, 'price')}.`,
+    cost_prices_gone: () => 'Your prices are gone.',
+    cost_noted: ({ given, gone }) =>
+      [
+        ...(given.length === 0 ? [] : [`Got it: ${listed(given.map((price) => `${price.of} ${priceText(price)}`))}.`]),
+        ...(gone.length === 0 ? [] : [`No price any more for ${listed(gone)}.`]),
+      ].join(' '),
+  },
+  rows: {
+    cost_item: (item, format) => capital(thingOf(item, format)),
+    cost_price: ({ of }) => capital(of),
+  },
+  cells: {
+    cost_item: ({ item, price, money }, format) =>
+      price === null || money === null
+        ? `${muchOf(item, format)}, no price yet`
+        : `${muchOf(item, format)} at ${priceText(price.price)}: ${moneyText(money)}`,
+    cost_price: (price) => priceText(price),
+  },
+  notes: {
+    cost_fruit: ({ fruit }, format) =>
+      `I took ${listed(fruit.map(({ id, eachG }) => `a ${peeledText(id, 1)} as ${format.round.mass(eachG)}`))}.`,
+    cost_poured: ({ from }) => `What came from ${listed(from)} isn’t in it.`,
+    cost_unread: ({ of }) => `I can’t read your price of ${listed(of)} any more. Could you give it again?`,
+    cost_expected: () => 'Sugar and bottles still to come count as planned.',
+    cost_counted: () => 'It’s what goes in, not the whole packs you buy. Jars, cloth and water aren’t counted.',
+    cost_currencies: () => 'Two currencies don’t add up, so each stands by itself.',
+  },
+  actions: {
+    cost_missing: () => 'Give the missing prices',
+    cost_prices: () => 'Give your prices',
+    cost_of: ({ name }) => `What ${name} costs`,
+  },
+} satisfies Feature<CostMessages>
+
+/** What is asked about a price. */
+export const costProblems = {
+  price_not_read: ({ typed }) =>
+    `I can’t read a price in “${typed}”. Could you say it like “lemons 4/kg”, with two decimals at most?`,
+  price_per_what: ({ typed, example }) => `“${typed}”: for how much of it? For example: /cost prices:${example}`,
+  price_asked: ({ of }) => `What do you pay for ${listed(of)}? Put it in the place of the question mark.`,
+  too_many_prices: ({ most }) => `I keep ${most} prices at most. Take one away first, like prices:sugar none`,
+} satisfies Written<CostProblems>

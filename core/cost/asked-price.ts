@@ -1,0 +1,65 @@
+import { DomainError } from '../domain-error.ts'
+import { isJuice, materialOf } from '../quantity/materials.ts'
+import { botanicalOf } from '../recipe/plan/batch-wish.ts'
+import { type Priced, type PriceTyped, pricedKey } from './price.ts'
+import { pricedIn } from './read-price.ts'
+import type { UsedItem } from './used.ts'
+
+/** A `?` where a price belongs. */
+export type PriceAsked = Exclude<PriceTyped, { readonly kind: 'given' }>
+
+/** From so little on nobody names a price by the kilo, g. Judgement. */
+const LITTLE_G = 100
+
+/** The first of these that is read as the thing; null where none is. */
+function readAs(priced: Priced, names: readonly string[]): string | null {
+  const isRead = (name: string): boolean => {
+    try {
+      return pricedKey(pricedIn(name)) === pricedKey(priced)
+    } catch (error) {
+      if (error instanceof DomainError) return false
+      throw error
+    }
+  }
+  return names.find(isRead) ?? null
+}
+
+function plantAsked({ plant }: Extract<UsedItem, { kind: 'plant' }>): PriceAsked | null {
+  const { id, name, isDried, massG, count } = plant
+  const per = count !== null ? 'each' : massG < LITTLE_G ? '100 g' : 'kg'
+  if (id === null) return { kind: 'asked', of: name, per: 'kg', priced: pricedIn(name) }
+  const { names, form } = botanicalOf({ id, isDried })
+  const [first = names.title] = names.en
+  const several = names.en.filter((each) => each !== first && each.startsWith(first) && !each.includes(' '))
+  const { state } = form
+  const inForm = isDried ? [`dried ${first}`] : []
+  const priced: Priced = { kind: 'plant', id, isDried, isPeel: false }
+  const plural = plant.ofZest ? several : []
+  const of = readAs(priced, [...inForm, ...plural, ...names.en, names.title.toLowerCase(), `${state} ${first}`])
+  return of === null ? null : { kind: 'asked', of, per, priced }
+}
+
+/** A `?` in the place of the price of what has none, as it is typed; null of what no word is known for that is read. */
+export function askedPrice(item: UsedItem): PriceAsked | null {
+  switch (item.kind) {
+    case 'plant':
+      return plantAsked(item)
+    case 'spirit': {
+      const { abvPercent } = item.spirit
+      const of = `spirit ${Number(abvPercent.toFixed(1))}%`
+      return { kind: 'asked', of, per: 'l', priced: { kind: 'spirit', abvPercent } }
+    }
+    case 'sweetener': {
+      const { material } = item.sweetener
+      const { names } = materialOf(material)
+      return {
+        kind: 'asked',
+        of: names[0]!,
+        per: isJuice(material) ? 'l' : 'kg',
+        priced: { kind: 'sweetener', material },
+      }
+    }
+    case 'bottles':
+      return { kind: 'asked', of: 'bottles', per: 'each', priced: { kind: 'bottle', volumeMl: null } }
+  }
+}

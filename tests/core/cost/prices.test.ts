@@ -1,0 +1,122 @@
+import { describe, expect, it, test } from 'vitest'
+import { botanicalById, catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { askedPrice } from '../../../core/cost/asked-price.ts'
+import { pricesRead, withPrices } from '../../../core/cost/keep-prices.ts'
+import { MOST_PRICES, type Price } from '../../../core/cost/price.ts'
+import { parsePrices, readPrice, writePriceTyped } from '../../../core/cost/read-price.ts'
+import { materialIds } from '../../../core/quantity/materials.ts'
+
+const [given] = [(text: string) => parsePrices(text).map((each) => ({ ...each, price: undefined }))]
+
+const LEMON = { kind: 'plant', id: 'lemon_peel', isDried: false, isPeel: false }
+
+describe('a price', () => {
+  test.each([
+    ['lemons 4/kg', LEMON, { unit: 'g', amount: 1000 }],
+    ['the lemons were 4 euro a kilo', LEMON, { unit: 'g', amount: 1000 }],
+    ['limoni 4,00 € al chilo', LEMON, { unit: 'g', amount: 1000 }],
+    ['lemons 30 cents each', LEMON, { unit: 'piece', amount: 1 }],
+    ['10 lemons 40p each', LEMON, { unit: 'piece', amount: 1 }],
+    ['lemons 3.50 for 6', LEMON, { unit: 'piece', amount: 6 }],
+    ['10 lemons 4', LEMON, { unit: 'piece', amount: 10 }],
+    ['lemon peel 30/kg', { ...LEMON, isPeel: true }, { unit: 'g', amount: 1000 }],
+    [
+      'vanilla 1,50 € a pod',
+      { kind: 'plant', id: 'vanilla', isDried: false, isPeel: false },
+      { unit: 'piece', amount: 1 },
+    ],
+    ['sugar 1.20/kg', { kind: 'sweetener', material: 'white_sugar' }, { unit: 'g', amount: 1000 }],
+    ['1 kg sugar 1.20', { kind: 'sweetener', material: 'white_sugar' }, { unit: 'g', amount: 1000 }],
+    ['honey 6 for 500 g', { kind: 'sweetener', material: 'honey' }, { unit: 'g', amount: 500 }],
+    ['spirit 95% 18/l', { kind: 'spirit', abvPercent: expect.closeTo(95, 9) }, { unit: 'ml', amount: 1000 }],
+    ['gin 40% £22 for 700 ml', { kind: 'spirit', abvPercent: expect.closeTo(40, 9) }, { unit: 'ml', amount: 700 }],
+    ['alcohol 24 a litre', { kind: 'spirit', abvPercent: null }, { unit: 'ml', amount: 1000 }],
+    ['bottles 0.80 each', { kind: 'bottle', volumeMl: null }, { unit: 'piece', amount: 1 }],
+    ['500 ml bottles 0.80', { kind: 'bottle', volumeMl: 500 }, { unit: 'piece', amount: 1 }],
+    ['jaboticaba 9/kg', { kind: 'food', name: 'JABOTICABA' }, { unit: 'g', amount: 1000 }],
+  ])('%s', (text, priced, per) => {
+    expect(given(text)).toEqual([expect.objectContaining({ kind: 'given', priced, per })])
+  })
+
+  it('comes with others, joined as people join them', () => {
+    expect(parsePrices('lemons 4/kg + sugar 1,20/kg; honey 9/kg, spirit 95% 18/l and bottles 0.80 each')).toHaveLength(
+      5,
+    )
+  })
+
+  test.each([
+    ['lemons 4', 'price_per_what'],
+    ['lemons 4 a bag', 'price_per_what'],
+    ['spirit 95% 18 each', 'price_per_what'],
+    ['sugar 1.20/l', 'price_per_what'],
+    ['lemons', 'price_not_read'],
+    ['lemons 1.234/kg', 'price_not_read'],
+    ['lemons -4/kg', 'price_not_read'],
+    ['lemons 4/kg + + sugar 1/kg', 'dangling_plus'],
+    ['zorble 4/kg', 'unknown_botanical'],
+    ['methylated spirits 4/l', 'refused_botanical'],
+    ['deadly nightshade 4/kg', 'refused_botanical'],
+  ])('“%s” is refused with %s', (text, problem) => {
+    expect(() => parsePrices(text)).toThrow(problem)
+  })
+
+  it('is kept in its maker’s words, and read as it was', () => {
+    for (const typed of parsePrices('lemons 4,50 €/kg + gin 40% £22 for 700 ml + bottles 80p each + 10 limes 3')) {
+      if (typed.kind !== 'given') throw new Error(typed.kind)
+      const { kind: _, ...read } = typed
+      expect(readPrice(typed.price)).toEqual(read)
+      expect(parsePrices(writePriceTyped(typed))).toEqual([typed])
+    }
+    expect(readPrice({ of: 'zorble', amount: '4', per: 'kg' })).toBeNull()
+  })
+})
+
+describe('the prices kept', () => {
+  const keep = (kept: readonly Price[], text: string) => withPrices(kept, parsePrices(text))
+  const texts = (kept: readonly Price[]) => kept.map(({ of, amount, per }) => `${of} ${amount} ${per}`)
+
+  it('have one of each thing, the last', () => {
+    const kept = keep(keep([], 'lemons 4/kg + sugar 1.20/kg'), 'limoni 5/kg + spirit 95% 18/l')
+    expect(texts(kept)).toEqual(['sugar 1.20 kg', 'limoni 5 kg', 'spirit 95% 18 l'])
+    expect(texts(keep(kept, 'sugar none + gin 40% 22/700 ml'))).toEqual([
+      'limoni 5 kg',
+      'spirit 95% 18 l',
+      'gin 40% 22 700 ml',
+    ])
+  })
+
+  it('ask where a question mark stands, and are no more than can be kept', () => {
+    expect(() => keep([], 'lemons ?/kg')).toThrow('price_asked')
+    const many = catalogue.slice(0, MOST_PRICES + 1).map(({ names }) => ({ of: names.title, amount: '1', per: 'kg' }))
+    expect(() => keep(many.slice(0, MOST_PRICES), 'sugar 1/kg')).toThrow('too_many_prices')
+  })
+
+  it('stay where nobody can read them any more, and count for nothing', () => {
+    const kept = [{ of: 'zorble', amount: '4', per: 'kg' }]
+    expect(texts(keep(kept, 'sugar 1/kg'))).toEqual(['zorble 4 kg', 'sugar 1 kg'])
+    expect(pricesRead(kept)).toEqual([])
+  })
+})
+
+it('is asked for in words that are read as the thing: every plant, fresh and dried, and all that sweetens', () => {
+  const plants = catalogue.flatMap(({ id, names }) => {
+    const forms = botanicalById(id).driedPerFresh === null ? [false] : [false, true]
+    return forms.map((isDried) => ({ id, name: names.title, isDried }))
+  })
+  const mute = plants.flatMap(({ id, name, isDried }) => {
+    const plant = { id, name, isDried, massG: 500, count: null, unit: null, ofZest: false }
+    const asked = askedPrice({ kind: 'plant', plant })
+    const read = asked === null ? null : parsePrices(writePriceTyped(asked))[0]!.priced
+    return read !== null && read.kind === 'plant' && read.id === id && read.isDried === isDried
+      ? []
+      : [`${id} ${isDried}`]
+  })
+  expect(mute).toEqual([])
+  const spice = { id: 'fennel_seed', name: 'fennel', isDried: false, count: null, unit: null, ofZest: false }
+  const pers = [90, 110].map((massG) => askedPrice({ kind: 'plant', plant: { ...spice, massG } })?.per)
+  expect(pers).toEqual(['100 g', 'kg'])
+  for (const material of materialIds) {
+    const asked = askedPrice({ kind: 'sweetener', sweetener: { material, massG: 500 } })!
+    expect(parsePrices(writePriceTyped(asked))).toEqual([asked])
+  }
+})
