@@ -1,6 +1,7 @@
 import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
 import { contentsOf } from '../../core/jar/state/contents.ts'
 import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
+import { isInFreezer } from '../../core/jar/state/where-it-stands.ts'
 import { byLastDay, SPOKEN_ORDER } from '../../core/jar/tasks/asked-today.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
 import { remindedJar } from '../../core/jar/tasks/reminded-jar.ts'
@@ -76,6 +77,9 @@ function notesOf(
     asked.some(({ duty, isAside }) => duty.kind === kind && (kind === 'taste' || !isAside)),
   )
   const estimated = asked.filter(isEstimated).map(({ story }) => story.name)
+  const cold = asked
+    .filter(({ duty, story }) => duty.kind === 'ready' && isInFreezer(story))
+    .map(({ story }) => story.name)
   const last = SAYS_LAST.map((duty) => ({
     duty,
     names: asked.filter((each) => each.isLast && each.duty.kind === duty).map(({ story }) => story.name),
@@ -85,6 +89,7 @@ function notesOf(
     ...(mayHaveBeenSeen ? [{ group: 'notes', key: 'nudge_seen', values: undefined }] : []),
     ...how.map((duty) => ({ group: 'notes', key: 'nudge_how', values: { duty, isTyped } })),
     ...(estimated.length === 0 ? [] : [{ group: 'notes', key: 'nudge_estimated', values: { names: estimated } }]),
+    ...(cold.length === 0 ? [] : [{ group: 'notes', key: 'nudge_freezer', values: { names: cold } }]),
     ...last.flatMap((values) => (values.names.length === 0 ? [] : [{ group: 'notes', key: 'nudge_last', values }])),
   ]
   return notes as readonly Message<'notes'>[]

@@ -172,12 +172,12 @@ const SETTLED_SHARE = 0.01
 const ROOM_ML_PER_G = 1
 const BULKY_ROOM_ML_PER_G = 3
 
+/** The room that liquid and plants take together, mL; estimated. */
+export const roomMlOf = (liquidMl: number, plants: readonly Pick<Plant, 'massG' | 'bulky'>[]): number =>
+  plants.reduce((sum, { massG, bulky }) => sum + massG.value * (bulky ? BULKY_ROOM_ML_PER_G : ROOM_ML_PER_G), liquidMl)
+
 /** The smallest usual jar that takes liquid and plants; from 54 l up, whole tens of litres over several vessels. */
 export function jarMlFor(liquidMl: number, plants: readonly Pick<Plant, 'massG' | 'bulky'>[]): number {
-  const roomMl = plants.reduce(
-    (sum, { massG, bulky }) => sum + massG.value * (bulky ? BULKY_ROOM_ML_PER_G : ROOM_ML_PER_G),
-    liquidMl,
-  )
-  const neededMl = (roomMl * (1 - SETTLED_SHARE)) / FULL_SHARE
+  const neededMl = (roomMlOf(liquidMl, plants) * (1 - SETTLED_SHARE)) / FULL_SHARE
   return USUAL_JARS_ML.find((jarMl) => jarMl >= neededMl) ?? Math.ceil(neededMl / 10_000) * 10_000
 }

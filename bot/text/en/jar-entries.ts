@@ -12,6 +12,7 @@ import type {
   Sweetened,
 } from '../../../core/jar/entry/entry.ts'
 import type { FruitSugared, Noted, Parted, Tasted } from '../../../core/jar/entry/told.ts'
+import { isFreezer } from '../../../core/jar/state/where-it-stands.ts'
 import { volumeMl, water } from '../../../core/liquid/liquid.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { minutesAt } from '../../../core/quantity/time/zone.ts'
@@ -121,7 +122,7 @@ const tastedText = ({ rating, note }: Tasted, when: string): string =>
 const notedText = ({ note, where, vessel }: Noted): string =>
   [
     note === null ? '' : `“${note.replace(/[“”]/g, '"')}”`,
-    where === null ? '' : `where: ${where}`,
+    where === null ? '' : isFreezer(where) ? 'in the freezer' : `where: ${where}`,
     vessel === null ? '' : `in: ${vessel}`,
   ]
     .filter((part) => part !== '')

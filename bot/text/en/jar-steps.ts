@@ -11,9 +11,19 @@ import type { CautionName, CorrectedStep, StartDays, StepMessages } from '../mes
 import { cookName, plantName } from './cook-names.ts'
 import { didWords, untilText, waterText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
-import { nextText, tasksText } from './jar-tasks.ts'
+import { nextText, OUT_OF_FREEZER, tasksText } from './jar-tasks.ts'
 import { finingNames } from './label.ts'
-import { capital, counted, countWord, firstNames, listed, monthText, plural, shortDayWords } from './phrases.ts'
+import {
+  articleOf,
+  capital,
+  counted,
+  countWord,
+  firstNames,
+  listed,
+  monthText,
+  plural,
+  shortDayWords,
+} from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import { daysText, nameText, noteText, plantInText, spiritText, sweeteningTexts, vesselText } from './words.ts'
 
@@ -191,6 +201,9 @@ const stirText = (
   return `Now put ${sugar}${waterMl === 0 ? '' : ` and ${water}`} straight into the jar. Shake it daily until it’s dissolved.`
 }
 
+/** Nobody can tell more of the room in a jar, ml. */
+const inJugs = (ml: number): number => Math.max(50, 50 * Math.round(ml / 50))
+
 /** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
 export const stepHeadlines = {
   jar_started: ({ name, day, started }, format) =>
@@ -201,6 +214,26 @@ export const stepHeadlines = {
   jar_stir_in: stirText,
   jar_makes: ({ bottleMl, ...made }, format) =>
     `Makes ${drinkText(made, format)}: ${fillsText(made.volumeMl.value, bottleMl, format)}.`,
+  jar_in_freezer: ({ state }) => {
+    const room = 'Leave room in a glass bottle: don’t fill it to the brim.'
+    if (state === 'solid') return 'It would freeze there, and the glass may burst. Better put it in the fridge.'
+    const so = {
+      pours: 'It won’t freeze there.',
+      should_pour: 'It should stay liquid there.',
+      slush: 'It goes slushy there, so the fridge suits it better.',
+    }[state]
+    return `${so} ${room}`
+  },
+  jar_vessel: ({ vesselMl, filledMl, fit, betterMl }, format) => {
+    const [size, filled, better] = [vesselText(vesselMl, format), format.pour(filledMl), vesselText(betterMl, format)]
+    if (fit === 'too_small')
+      return `That’s too small: ${size} for about ${filled}. ${capital(articleOf(better))} ${better} jar would do.`
+    if (fit === 'brim')
+      return `That’s full to the brim: about ${filled} in ${size}. ${capital(articleOf(better))} ${better} jar leaves room to shake.`
+    if (fit === 'empty')
+      return `There’s a lot of air over it, about ${filled} in ${size}, and air browns what’s in it. ${capital(articleOf(better))} ${better} jar would do.`
+    return `It fits: about ${filled} in ${size}, with about ${format.pour(inJugs(vesselMl - filledMl))} of room.`
+  },
   layer_days: ({ days, today }, format) => {
     const counted = startDaysText({ days, later: [], today }, format).replace('Shake it every day or two.', '').trim()
     return counted === '' ? 'I count the days from this layer now.' : `I count the days from this layer now. ${counted}`
@@ -320,6 +353,7 @@ export const stepSentences = {
     jar_later_past: ({ name, lastDay }, format) =>
       `That’s after the last day to strain ${name}, ${format.day(dayFromIso(lastDay))}.`,
     ...correctNotes,
+    jar_out_of_freezer: () => OUT_OF_FREEZER,
     enzyme_first: () =>
       'Mash the fruit, stir the enzyme in as its packet says, and let it work as long as that says. Then the spirit goes in: it stops the enzyme.',
     layer_overdone: ({ plants }) =>

@@ -129,9 +129,18 @@ function whenText({ state, byDay, sinceDay, atMinutes }: TaskSaid, today: IsoDay
   return byDay === null || byDay === today ? 'today' : `by ${dayWords(byDay, today, format)}`
 }
 
-function readyText({ state, sinceDay, isTooStrong }: TaskSaid, today: IsoDay, format: Format): string {
+/** Too cold, it tastes of little. Common practice, no source. */
+export const OUT_OF_FREEZER = 'Take it out of the freezer 5 minutes before.'
+
+function readyText(
+  { state, sinceDay, isTooStrong, isFrozen = false }: TaskSaid,
+  today: IsoDay,
+  format: Format,
+): string {
   if (state === 'coming') return `Ready to drink from ${dayWords(sinceDay, today, format)}.`
-  return isTooStrong === true ? 'It has rested. Dilute it before you drink it.' : 'It’s ready to drink.'
+  return isTooStrong === true
+    ? 'It has rested. Dilute it before you drink it.'
+    : `It’s ready to drink.${isFrozen ? ` ${OUT_OF_FREEZER}` : ''}`
 }
 
 /** `Next: taste and shake it today, strain it by 1 October.`, `Ready to drink from 20 October.` */

@@ -120,6 +120,7 @@ export const nudgeSentences = {
 
   notes: {
     nudge_how: ({ duty, isTyped }) => how[duty](isTyped),
+    nudge_freezer: ({ names }) => `Take ${namesText(names)} out of the freezer 5 minutes before.`,
     nudge_estimated: ({ names }) => `You didn’t measure ${namesText(names)}, so these amounts are estimates.`,
     nudge_last: ({ duty, names }) =>
       duty === 'shake'

@@ -3,7 +3,9 @@ import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
+import type { VesselFit } from '../../../core/jar/state/vessel-fit.ts'
 import type { FiningId } from '../../../core/label/fining.ts'
+import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -85,6 +87,9 @@ export interface StepMessages {
     }
     jar_makes: BecameSaid & { readonly bottleMl: number }
     jar_became: BecameSaid
+    /** What a freezer makes of it. */
+    jar_in_freezer: { readonly state: FreezerState }
+    jar_vessel: VesselFit
     /** Counted from the last layer. */
     layer_days: Pick<StartDays, 'days' | 'today'>
     /** What sugar on strained fruit will give. */
@@ -127,7 +132,7 @@ export interface StepMessages {
     jar_ready: { readonly day: IsoDay }
   }
   notes: UnusualMessages &
-    Plain<'jar_no_targets' | 'enzyme_first'> & {
+    Plain<'jar_no_targets' | 'enzyme_first' | 'jar_out_of_freezer'> & {
       layer_overdone: { readonly plants: readonly PlantName[] }
       jar_named: { readonly name: string }
       jar_zone_assumed: { readonly zone: string }

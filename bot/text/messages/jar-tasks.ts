@@ -3,7 +3,7 @@ import type { DutyKind } from '../../../core/jar/tasks/duty.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 
 export type TaskSaid = Pick<Task, 'kind' | 'sinceDay' | 'atMinutes' | 'byDay' | 'state'> &
-  Pick<AskedTask, 'isTooStrong'>
+  Pick<AskedTask, 'isTooStrong'> & { readonly isFrozen?: boolean }
 
 /** The jars that ask for the same. */
 export interface AskedTask {

@@ -67,6 +67,8 @@ export interface NudgeMessages {
   }
   notes: Plain<'nudge_moved' | 'nudge_seen'> & {
     nudge_how: { readonly duty: 'taste' | 'strain'; readonly isTyped: boolean }
+    /** Ready, and in a freezer. */
+    nudge_freezer: { readonly names: readonly string[] }
     nudge_estimated: { readonly names: readonly string[] }
     nudge_last: NudgeNames
   }

@@ -4,11 +4,16 @@ import { dayAt } from '../../quantity/time/zone.ts'
 import { type Danger, isHeld, judgeJar } from '../limits/judge-jar.ts'
 import { type Contents, contentsOf } from '../state/contents.ts'
 import { type JarState, jarStateOf, type KeptJar, type Stage, stageOf } from '../state/jar-state.ts'
+import { isInFreezer } from '../state/where-it-stands.ts'
 import { type Agenda, agenda, type Task } from './agenda.ts'
 import type { DutySettings } from './duty.ts'
 
 /** What a jar asks for; what has rested, and is too strong to be drunk as it is, says so. */
-export type ShownTask = Task & { readonly isTooStrong?: boolean }
+export type ShownTask = Task & {
+  readonly isTooStrong?: boolean
+  /** It stands in a freezer: out with it a little before. */
+  readonly isFrozen?: boolean
+}
 
 interface JarAgenda extends Agenda {
   readonly today: readonly ShownTask[]
@@ -43,7 +48,13 @@ export function viewJar(jar: KeptJar, settings: DutySettings, nowMs: number): Ja
     },
   }
   const asked = (task: Task): ShownTask =>
-    task.kind === 'ready' ? { ...task, isTooStrong: isTooStrongNeat(view.contents.outcome.abvPercent.value) } : task
+    task.kind === 'ready'
+      ? {
+          ...task,
+          isTooStrong: isTooStrongNeat(view.contents.outcome.abvPercent.value),
+          ...(isInFreezer(story) && { isFrozen: true }),
+        }
+      : task
   const { today, coming, ...days } = agenda(jar.entries, settings, nowMs)
   const dangers = judgeJar(story)
   const tasks = (all: readonly Task[]): readonly ShownTask[] => (isHeld(dangers) ? [] : all.map(asked))

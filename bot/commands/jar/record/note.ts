@@ -1,11 +1,34 @@
+import { contentsOf } from '../../../../core/jar/state/contents.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { type VesselFit, vesselFit } from '../../../../core/jar/state/vessel-fit.ts'
+import { isFreezer, vesselMl } from '../../../../core/jar/state/where-it-stands.ts'
 import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
-import { defineCommand } from '../../../chat/command.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
+import { freezerOf, freezerSaid } from '../../reply/outcome-reply.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
+
+/** What a freezer makes of it, and room for ice; nothing of an empty jar. */
+function frozenSaid(story: JarState, context: Context) {
+  const { outcome, isEmpty } = contentsOf(story)
+  if (isEmpty) return null
+  const { state, freezerC } = freezerSaid(outcome, freezerOf(context))
+  const { value, plusMinus } = outcome.freezesAtC
+  return {
+    said: [{ group: 'headlines', key: 'jar_in_freezer', values: { state } }] as const,
+    data: { state, freezerC, freezesAtC: value, freezesAtCPlusMinus: plusMinus },
+  }
+}
+
+/** How what it stands in suits it; null where nobody said how much that holds. */
+function fitSaid(story: JarState, vessel: string): VesselFit | null {
+  const volumeMl = vesselMl(vessel)
+  return volumeMl === null ? null : vesselFit(story, volumeMl)
+}
 
 export const jarNoteCommand = defineCommand({
   ...signature('jar note'),
@@ -24,9 +47,21 @@ export const jarNoteCommand = defineCommand({
         vessel: vessel?.is ?? null,
       }),
     })
-    return stepReply(context, input, recorded, {
+    const { story } = recorded
+    const cold = where !== undefined && isFreezer(where.is) ? frozenSaid(story, context) : null
+    const fit = vessel === undefined ? null : fitSaid(story, vessel.is)
+    const reply = stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
+      under: [
+        ...(cold?.said ?? []),
+        ...(fit === null ? [] : [{ group: 'headlines', key: 'jar_vessel', values: fit } as const]),
+      ],
+      isNextSaid: cold !== null || fit !== null,
       notes: swallowedNotes(note, ['where', 'vessel', 'when']),
     })
+    return {
+      ...reply,
+      data: { ...reply.data, freezer: cold?.data ?? null, vessel: fit === null ? null : { ...fit } },
+    }
   },
 })

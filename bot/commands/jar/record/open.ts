@@ -1,8 +1,10 @@
+import { isInFreezer } from '../../../../core/jar/state/where-it-stands.ts'
 import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Action } from '../../../chat/reply.ts'
+import { note } from '../../reply/outcome-reply.ts'
 import { servedCautions } from '../known/jar-cautions.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { recordStep } from '../step/record-step.ts'
@@ -20,6 +22,7 @@ export const jarOpenCommand = defineCommand({
     return stepReply(context, input, said, {
       headline: recordedHeadline(recorded, context),
       rows: nowRows,
+      notes: isInFreezer(recorded.story) ? [note('jar_out_of_freezer')] : [],
       actions: [
         { label: { group: 'actions', key: 'jar_rate', values: undefined }, call: call('jar taste', rate) },
         ...inMore<Action>([
