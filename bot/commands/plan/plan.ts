@@ -8,6 +8,7 @@ import { byDepth } from '../reply/first-screen.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { changeActions, shoppingAction, startAction } from './plan-actions.ts'
 import { planAsked } from './plan-asked.ts'
+import { dilutedFirst } from './plan-diluted.ts'
 import { isWeaker } from './plan-from-code.ts'
 import { planReply } from './plan-reply.ts'
 
@@ -27,16 +28,19 @@ export const planCommand = defineCommand({
     const changes = changeActions(input, asked.planned, setting)
     // The line of several plants is long, and what may harm somebody has its room before a wish.
     const isAlone = asked.planned.plants.length + asked.planned.unknown.length === 1 && !isHarmful(reply)
+    const diluted = dilutedFirst(asked.input, asked.planned)
+    const first = isAlone && diluted.actions.length === 0 ? 1 : 0
     const actions = [
       ...startAction(input, asked.planned, { start, today }),
-      ...(isAlone ? changes.slice(0, 1) : []),
-      ...inMore([...shoppingAction(input, asked), ...(isAlone ? changes.slice(1) : changes)]),
+      ...diluted.actions,
+      ...changes.slice(0, first),
+      ...inMore([...shoppingAction(input, asked), ...changes.slice(first)]),
     ]
     // A recipe goes by the alcohol: little of a plant in a litre of weak spirit is as much of it in a glass.
     const isFaint = ({ key }: Reply['notes'][number]) => input.from !== undefined && key === 'plan_less_than_usual'
     return {
       ...reply,
-      notes: [...byDepth(asked.notes, isWeaker), ...reply.notes.filter((note) => !isFaint(note))],
+      notes: [...diluted.notes, ...byDepth(asked.notes, isWeaker), ...reply.notes.filter((note) => !isFaint(note))],
       actions,
     }
   },

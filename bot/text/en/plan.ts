@@ -59,8 +59,17 @@ const whole = (plant: PlantSaid): PlantSaid =>
 /** So little more of a fruit is not worth another. */
 const WHOLE_ENOUGH = 0.1
 
+/** What nobody weighed is bought by the round number. */
+const asBought = (plant: PlantSaid | UnknownSaid, format: Format): PlantSaid | UnknownSaid =>
+  plant.id === null || plant.typed !== undefined ? plant : { ...plant, typed: aboutMass(plant.massG, format) }
+
 const boughtText = (plant: PlantSaid | UnknownSaid, format: Format): string =>
-  (plant.id === null ? null : piecesText(whole(plant), format, 'unwaxed ')) ?? plantText(plant, format)
+  (plant.id === null ? null : piecesText(whole(plant), format, 'unwaxed ')) ??
+  plantText(asBought(plant, format), format)
+
+/** `19 lemons`, `30 g ginger`. */
+const muchOf = (plant: PlantSaid, format: Format): string =>
+  piecesText(plant, format) ?? `${aboutMass(plant.massG, format)} ${plantName(plant.id)}`
 
 /** `five 500 ml bottles and 370 ml over`. */
 export const fillsText = (
@@ -219,6 +228,8 @@ export const planNotes = {
   plan_corrected: ({ ids }) => `I’ve read that as ${areThese(ids)}.`,
   plan_all_in: ({ ids, ...usual }) =>
     `Everything goes in at once. The ${listed(ids.map(plantName))} usually steep${ids.length === 1 ? 's' : ''} only ${spanWords(usual)}, so taste often.`,
+  plan_diluted_first: ({ taken, enough }, format) =>
+    `Diluting it first takes ${muchOf(taken, format)}. ${capital(muchOf(enough, format))} would do for as much taste in the glass.`,
   plan_days_said: (usual) => `The days are yours. Most steep these plants ${spanWords(usual)}. Taste as it goes.`,
   plan_zest: () => 'Fruit varies a lot: weigh the peel if you can, and plan with grams.',
   plan_pieces: () => 'Pieces vary too: weigh them if you can, and plan with grams.',
@@ -306,6 +317,7 @@ const planSure = {
 const planActions = {
   plan_drier: () => 'Make it drier',
   plan_stronger: () => 'Make it stronger',
+  plan_with: ({ plant }, format) => `Use ${muchOf(plant, format)}`,
 } satisfies Part<PlanMessages['actions']>
 
 /** In the maker's own words. */

@@ -175,6 +175,8 @@ export interface PlanMessages {
     }
     plan_form_taken: { readonly forms: readonly { readonly id: string; readonly state: string }[] }
     plan_corrected: { readonly ids: readonly string[] }
+    /** More of it, as water went in first, than as much drink needs. */
+    plan_diluted_first: { readonly taken: PlantSaid; readonly enough: PlantSaid }
     /** What is usual instead; 0 where hours are enough. */
     /** Usual days of what goes in with the rest all the same. */
     plan_all_in: { readonly ids: readonly string[]; readonly fromDays: number; readonly byDays: number }
@@ -208,7 +210,7 @@ export interface PlanMessages {
       readonly keptMaxMlPerG: number
     }
   }
-  actions: Plain<'plan_drier' | 'plan_stronger'>
+  actions: Plain<'plan_drier' | 'plan_stronger'> & { plan_with: { readonly plant: PlantSaid } }
   cautions: {
     plan_unknown: PlanNamed & { readonly notes: readonly FoodNote[] }
   }
