@@ -13,6 +13,7 @@ import { parseSweetness } from '../../core/quantity/read/parse-sweetness.ts'
 import { parseVolume } from '../../core/quantity/read/parse-volume.ts'
 import { parseFiller, parseWaters } from '../../core/quantity/read/parse-water.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
+import { parseMonth } from '../../core/quantity/time/parse-month.ts'
 import {
   writeAmount,
   writeRatio,
@@ -58,6 +59,8 @@ const distilled =
 const drinks = (blends: boolean) =>
   option({ read: (text): readonly DrinkPart[] => drinksIn(text, { blends }), write: joined })
 
+const MONTH_NAMES = 'January February March April May June July August September October November December'.split(' ')
+
 /** The quantities that commands take. */
 export const quantityOptions = {
   amount: option({ read: parseAmount, write: writeAmount }),
@@ -87,6 +90,7 @@ export const quantityOptions = {
   parts: drinks(true),
   country: option({ read: parseCountry, write: ({ name }) => name, suggested: 'country' }),
   region: option({ read: parseRegion, write: (region) => region, choices: regions }),
+  month: option({ read: parseMonth, write: (month) => (month === 'now' ? 'now' : MONTH_NAMES[month - 1]!) }),
   botanical: option({ read: findOne, write: ({ typed }) => typed, suggested: 'botanicals' }),
   botanicals: option({ read: findListed, write: joined, ...PLANTS }),
   labelPlants: option({

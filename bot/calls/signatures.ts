@@ -119,7 +119,7 @@ export const signatures = {
     of: quantityOptions.labelPlants.optional(),
     region: quantityOptions.region.optional(),
   }),
-  botanical: z.object({ of: quantityOptions.botanical.optional() }),
+  botanical: z.object({ of: quantityOptions.botanical.optional(), month: quantityOptions.month.optional() }),
   cautions: z.object({ of: quantityOptions.botanicals }),
   settings: z.object({
     units: personOptions.units.optional(),

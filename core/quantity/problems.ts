@@ -90,6 +90,7 @@ export interface QuantityProblems {
     readonly days: readonly { readonly month: number; readonly day: number }[]
   }
 
+  readonly no_month: { readonly typed: string }
   readonly no_date: Instead & { readonly typed: string; readonly side: DateSide }
   /** 31 November. */
   readonly no_such_day: Instead & { readonly typed: string; readonly side: DateSide }

@@ -3,15 +3,12 @@ import { botanicalById, catalogue } from '../../../core/botanical/catalogue/cata
 import { productFiles } from '../../../core/botanical/evidence/product-files.ts'
 import { steepEvidenceOf } from '../../../core/botanical/evidence/steep-evidence.ts'
 import type { Found } from '../../../core/botanical/find/find.ts'
-import { isFormAsked, mayBeDried } from '../../../core/botanical/find/in-form.ts'
-import { drinksIn } from '../../../core/recipe/drinks-in.ts'
-import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
+import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
 import { givenPerLitre } from '../../../core/recipe/plan/plant-of.ts'
-import { call } from '../../calls/call.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
-import type { Action, Data, Reply, Row } from '../../chat/reply.ts'
+import type { Data, Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { byDepth } from '../reply/first-screen.ts'
@@ -19,6 +16,8 @@ import { graveCautions } from '../reply/grave-cautions.ts'
 import { measuredData, row } from '../reply/outcome-reply.ts'
 import { hazardsOf, isOfLook, memoryNotes } from './botanical-hazards.ts'
 import { plantRows } from './botanical-rows.ts'
+import { planOf } from './plan-of.ts'
+import { ripeReply } from './ripe.ts'
 
 type Note = Message<'notes'>
 
@@ -83,24 +82,6 @@ function firstRows({ ceiling, warnAbove, spiritPercent: { min, max } }: Botanica
 
 const FIRST_NOTES: ReadonlySet<string> = new Set(['botanical_corrected', 'botanical_steps'])
 
-/** By which it is found again, with its state where that is not understood. */
-function typedName({ id, names, form }: Botanical): string {
-  const noun = names.en[0] ?? names.title
-  const isSaid = isFormAsked(botanicalById(id)) || form.state !== botanicalById(id).form.state
-  return isSaid && !noun.startsWith(form.state) ? `${form.state} ${noun}` : noun
-}
-
-/** A litre of spirit that suits it: what most have at home, where that will do. */
-function planAction({ botanical }: Found): Action {
-  const { min, max } = botanical.spiritPercent
-  const percent = SOLD_PERCENT.find((sold) => sold >= min && sold <= max) ?? Math.round(max)
-  const values = { of: readPlants(typedName(botanical)), spirit: drinksIn(`1 l ${percent}%`, { blends: false }) }
-  return { label: { group: 'actions', key: 'botanical_plan', values: undefined }, call: call('plan', values) }
-}
-
-/** Spirits that are sold, the likeliest first, % vol. */
-const SOLD_PERCENT = [40, 50, 60, 70, 80, 96]
-
 function plantReply(found: Found): Omit<Reply, 'kitchen'> {
   const { botanical } = found
   const { id, form, dose, timesDays } = botanical
@@ -117,7 +98,7 @@ function plantReply(found: Found): Omit<Reply, 'kitchen'> {
           .map((values) => ({ group: 'cautions', key: 'botanical_hazard', values }) as const),
       ),
     ],
-    actions: [planAction(found)],
+    actions: [{ label: { group: 'actions', key: 'botanical_plan', values: undefined }, call: planOf(botanical) }],
     data: plantData(botanical),
   }
 }
@@ -146,8 +127,10 @@ function kindsReply(): Omit<Reply, 'kitchen'> {
 
 export const botanicalCommand = defineCommand({
   ...signature('botanical'),
-  run(input) {
-    const reply = input.of === undefined ? kindsReply() : plantReply(input.of.is)
+  run(input, context) {
+    const { of, month } = input
+    const reply =
+      of !== undefined ? plantReply(of.is) : month !== undefined ? ripeReply(month.is, context) : kindsReply()
     return { ...reply, kitchen: kitchenOf(input) }
   },
 })

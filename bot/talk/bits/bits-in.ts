@@ -36,7 +36,9 @@ function plantAt(around: Around, at: number): Bit | null {
   let from = at
   // `A dry ginger thing` is how sweet it is to be.
   while (isDescriptor(wordAt(typed, from)) && wordAt(typed, from) !== 'dry' && from - at < 2) from++
-  const found = plantSaid(tokens, from, wordSet(lexicon.notPlants))
+  // `Un sacco di menta`: what there is too much of is no word of the sentence.
+  const isTooMuch = around.spans.some(({ concept, to }) => concept === 'what_can_i_make' && to === from)
+  const found = plantSaid(tokens, from, isTooMuch ? NONE : wordSet(lexicon.notPlants))
   // `Smells of pear drops`.
   const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
   if (found === null || isSweet || isColour(around, from)) return null

@@ -1,4 +1,5 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { monthOf } from './jars-meant.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 export const onlyBit = (bit: Bit | undefined | null): SlotFilled | null =>
@@ -71,6 +72,12 @@ export const recipeDays: Fill = ({ bits, has }) => {
   const isRecipe = has('plants_and_spirit') && has('plant_amount') && !has('how_long')
   if (span === undefined || spans.length > 1 || !isRecipe) return null
   return { text: span.text, bits: [span] }
+}
+
+/** The month that is asked for; the one that it is where none is named. */
+export const month: Fill = ({ typed }) => {
+  const word = typed.tokens.find(({ text }) => monthOf(text) !== null)?.text
+  return { text: word ?? 'now', bits: [], isAssumed: true }
 }
 
 export const clock: Fill = ({ typed, bits }) => {

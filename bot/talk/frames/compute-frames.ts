@@ -14,7 +14,7 @@ export const computeFrames: readonly Frame[] = [
       infant: -4,
       have: 0.7,
       by_day: 0.5,
-      what_can_i_make: 2,
+      what_can_i_make: 3,
       wish: 0.5,
       only_have: 0.5,
       how_much: -2.5,
@@ -105,6 +105,14 @@ export const computeFrames: readonly Frame[] = [
     wants: ['how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about', 'suits'],
     ignores: ['volume', 'bare', 'span', 'spirit', 'bottles', 'strength'],
     slots: [{ option: 'of', takes: 'plant', needed: true }],
+  },
+  {
+    command: 'botanical',
+    does: 'compute',
+    cues: { whats_ripe: 5, what_can_i_make: 2.8, show_jar: -2, what_is_on: -1.5, again: -2, gardening: -2 },
+    wants: ['whats_ripe', 'what_can_i_make'],
+    bars: ['with_amounts', 'plants_and_spirit', 'own_jar', 'remind', 'spent'],
+    slots: [{ option: 'month', takes: 'month', needed: true }],
   },
   {
     command: 'syrup',

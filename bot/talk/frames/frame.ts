@@ -31,6 +31,7 @@ export type SlotKind =
   | 'gravity_after'
   | 'ready_by'
   | 'recipe_days'
+  | 'month'
   | 'when'
   | 'until'
   | 'jar'

@@ -6,6 +6,7 @@ import {
   find,
   freezer,
   gravity,
+  month,
   nth,
   onlyBit,
   pour,
@@ -146,6 +147,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   ready_by: ({ bits, has }) =>
     has('by_day') ? onlyBit(bits.findLast(({ kind, text }) => kind === 'date' && text !== 'today')) : null,
   recipe_days: recipeDays,
+  month,
   when,
   until,
   clock,

@@ -143,7 +143,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
     best?.frame.command === 'plan' && best.used.every(({ value, kind }) => value === 0 || kind === 'spirit')
   if (symptom !== null && isNamedOnly) return symptomReading(sentence, symptom.id)
   // `Are waxed lemons any good?` has an answer of its own, `is medlar any good?` is the plant's.
-  const isAnyGood = best?.frame.command === 'botanical' && isBySuiting(sentence)
+  const isOfSeason = best?.options.month !== undefined && !sentence.has('whats_ripe')
+  const isAnyGood = best?.frame.command === 'botanical' && (isBySuiting(sentence) || isOfSeason)
   if (entry !== null && isAnyGood) return topic(entry)
   const isBare = best !== undefined && score < SURE && best.lacks.length > 0
   if (entry !== null && (best === undefined || score < LEAST || isBare)) return topic(entry)

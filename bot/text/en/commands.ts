@@ -9,8 +9,11 @@ import { troubleText } from './trouble.ts'
 /** Help for `/botanical`. */
 export const botanicalText = {
   summary: 'How much of a plant, for how many days, how to prepare it, and what can hurt',
-  options: { of: 'The plant: ginger, zenzero, dried bay. Leave it out for all I know' },
-  examples: ['/botanical ginger', '/botanical dried sage'],
+  options: {
+    of: 'The plant: ginger, zenzero, dried bay. Leave it out for all I know',
+    month: 'What’s ripe then: October, ottobre, 10 or now',
+  },
+  examples: ['/botanical ginger', '/botanical dried sage', '/botanical month:now'],
 }
 
 /** Help for `/cautions`. */

@@ -126,6 +126,12 @@ export const botanicalSentences = {
       const days = spanText(timesDays.usualMin, timesDays.usualMax, format)
       return `${capital(cookName(id, state))}: ${amount}, for ${days}.`
     },
+    botanical_ripe: ({ month, plants, isNow }) => {
+      const when = isNow ? `now, in ${monthsText([month])}` : `in ${monthsText([month])}`
+      return plants === 0
+        ? `Nothing I know is ripe ${when}, so it’s what the shop has: lemons, spices, coffee.`
+        : `Ripe ${when}: ${counted(plants, 'plant')} you can steep.`
+    },
     botanical_kinds: ({ plants, kinds }) =>
       `I know ${plants} plants, of ${kinds} kinds. For one of them: /botanical ginger`,
     cautions_of: ({ ids, sweeteners, ofPlants, ofMaking }) => {
@@ -135,8 +141,18 @@ export const botanicalSentences = {
   },
   rows: botanicalRows,
   cells: botanicalCells,
-  actions: { botanical_plan: () => 'Plan a jar' },
+  actions: {
+    botanical_plan: () => 'Plan a jar',
+    botanical_plan_of: ({ id }) => `Plan ${shortName(id)}`,
+  },
   notes: {
+    botanical_ripe_where: ({ isSouth, zone, isChosen }) => {
+      const half = isSouth ? 'southern' : 'northern'
+      const other = isChosen
+        ? ''
+        : ` Not where you live? Set it with /settings zone:${isSouth ? 'Europe/Rome' : 'Pacific/Auckland'}`
+      return `That’s for the ${half} half of the world, as your clock is ${zone}, and it’s common practice: warm places are weeks ahead, cold ones behind.${other}`
+    },
     botanical_corrected: planNotes.plan_corrected,
     botanical_form_taken: planNotes.plan_form_taken,
     botanical_steps: ({ steps, knownAs }) => {

@@ -175,6 +175,7 @@ export const quantityProblems = {
   day_or_month: ({ typed, days }) =>
     `Is ${inQuotes(typed)} ${days.map(dayName).join(' or ')}? Write the month as a word, like 24 December.`,
 
+  no_month: ({ typed }) => `“${typed}” isn’t a month I know. Which month? Try month:October or month:now`,
   no_date: ({ typed, side, line }) =>
     `${inQuotes(typed)}: which day${side === 'past' ? ' was that' : ' is that'}? ${forExample(line, exampleDay[side])}`,
   no_such_day: ({ typed, side, line }) =>

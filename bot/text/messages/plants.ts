@@ -15,6 +15,8 @@ export interface BotanicalMessages {
   headlines: {
     botanical: DoseSaid
     botanical_kinds: { readonly plants: number; readonly kinds: number }
+    /** `month` 1 to 12; `isNow`: it is the one that it is. */
+    botanical_ripe: { readonly month: number; readonly plants: number; readonly isNow: boolean }
     cautions_of: {
       readonly ids: readonly string[]
       readonly sweeteners: readonly MaterialId[]
@@ -72,8 +74,10 @@ export interface BotanicalMessages {
     botanical_limit: { readonly limit: Limit; readonly dried: Limit | null }
     botanical_wise: { readonly limit: Limit }
   }
-  actions: Plain<'botanical_plan'>
+  actions: Plain<'botanical_plan'> & { botanical_plan_of: { readonly id: string } }
   notes: {
+    /** `zone`: by which the half of the world is told; `isChosen`: they named it. */
+    botanical_ripe_where: { readonly isSouth: boolean; readonly zone: string; readonly isChosen: boolean }
     botanical_corrected: { readonly ids: readonly string[] }
     botanical_form_taken: { readonly forms: readonly { readonly id: string; readonly state: string }[] }
     botanical_steps: {

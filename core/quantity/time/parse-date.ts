@@ -16,7 +16,8 @@ export interface DateSetting {
 const FROM_YEAR = 1900
 const TO_YEAR = 2199
 
-const MONTHS: ReadonlyMap<string, number> = new Map(
+/** 1 to 12 by a month's name and its short ones. */
+export const MONTHS: ReadonlyMap<string, number> = new Map(
   [
     'january jan gennaio gen',
     'february feb febbraio',

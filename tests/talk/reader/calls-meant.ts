@@ -101,8 +101,12 @@ export const CALLS: Readonly<Record<string, Readonly<Record<string, Check>>>> = 
   plan: { plan: batch },
   recipe: { plan: batch },
   time_to_ready: { plan: batch, botanical: ofPlant },
-  ideas: { plan: (options, { plants }) => plantsHold(options.of, plants), ideas: () => true },
-  season: { botanical: () => true, season: () => true },
+  ideas: {
+    plan: (options, { plants }) => plantsHold(options.of, plants),
+    // Where nothing is there yet, what is ripe.
+    botanical: ({ month }, { plants }) => month !== undefined && plants === undefined,
+  },
+  season: { botanical: ({ month }) => month !== undefined },
   dose: { botanical: ofPlant, plan: batch },
   steep_time: { botanical: ofPlant, 'jar show': () => true },
   rest_time: { botanical: ofPlant, 'jar show': () => true },
