@@ -51,8 +51,11 @@ export const invocationOf = ({ command, values }: Call): Invocation => ({
   options: Object.fromEntries(Object.entries(values).map(([name, { typed }]) => [name, typed])),
 })
 
+/** Texts by the names of a command's options. */
+export type TextsOf<Called extends Path> = { readonly [Name in keyof InputOf<Called>]?: string }
+
 /** A call as somebody might type it: an example. Only the names of options are checked. */
-export const typedCall = <Called extends Path>(
-  path: Called,
-  options: { readonly [Name in keyof InputOf<Called>]?: string } = {},
-): Invocation => ({ path, options: options as Invocation['options'] })
+export const typedCall = <Called extends Path>(path: Called, options: TextsOf<Called> = {}): Invocation => ({
+  path,
+  options: options as Invocation['options'],
+})

@@ -1,4 +1,4 @@
-import { type Call, invocationOf } from './call.ts'
+import { type Call, invocationOf, type TextsOf, typedCall } from './call.ts'
 import type { Invocation } from './invocation.ts'
 import { optionTextOf } from './option.ts'
 import { type Path, signatures } from './signatures.ts'
@@ -34,4 +34,14 @@ export function lineOf(called: Call | Invocation, isNamed = false): string {
     name === nameless && !isNamed ? quoted(text) : `${name}:${quoted(text)}`,
   )
   return [`/${path}`, ...written].join(' ')
+}
+
+/** A line for a sentence: a command and options that it has, with values as somebody might type them. */
+export const lineTyped = <Called extends Path>(path: Called, options: TextsOf<Called> = {}): string =>
+  lineOf(typedCall(path, options))
+
+/** The same with the value of its first option alone, as hands type it: `/plan 10 lemons spirit:1 l 95%`. */
+export const shortLineTyped = <Called extends Path>(path: Called, options: TextsOf<Called>): string => {
+  const [first] = Object.keys(signatures[path].shape)
+  return lineTyped(path, options).replace(` ${first}:`, ' ')
 }

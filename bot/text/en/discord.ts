@@ -2,6 +2,7 @@ import type { HappeningEntry } from '../../../core/jar/entry/entry.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { ChoiceWord } from '../../calls/option.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type {
   BottlingFormText,
   MakeFormText,
@@ -81,7 +82,7 @@ export const discordText: DiscordText = {
   /** In the place of pictures of an answer shown to everybody. */
   hello: () =>
     'Hello! I help you make liqueurs at home: what to buy, when to strain, how much syrup. What are you making? ' +
-    'Type: /plan of:10 lemons spirit:1 l 95%',
+    `Type: ${lineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })}`,
   picturesGone: () => 'The picture has gone from Discord. Ask again to see it.',
   cautioned: (text: string) => `⚠ ${text}`,
   rowLabel: (label: string) => `${label}:`,
@@ -104,7 +105,7 @@ export const discordText: DiscordText = {
   takenBack: ({ what, who, when }: { readonly what: string; readonly who: string; readonly when: string }) =>
     `↩ ${what} ${who}, ${when}`,
   /** Over the zones to choose from, and beside each the time it is there. */
-  chooseZone: () => 'Your time zone, or any city with /settings zone:',
+  chooseZone: () => `Your time zone, or any city with ${lineTyped('settings', { zone: '' })}`,
   zoneNow: ({ clock }: { readonly clock: string }) => `It’s ${clock} there now`,
   placeClosed: ({ lacking }: { readonly lacking: readonly Lacking[] }) => {
     if (lacking.includes('server')) {

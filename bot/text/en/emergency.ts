@@ -1,3 +1,4 @@
+import { lineTyped } from '../../calls/write-line.ts'
 import type { PoisonCentre } from '../../talk/emergency/contacts.ts'
 import type { StepKey } from '../../talk/emergency/first-aid.ts'
 import type { HarmId } from '../../talk/emergency/harm.ts'
@@ -133,7 +134,7 @@ export const emergencySentences = {
       number === null ? 'Call your vet now.' : `Call your vet now, or the poison centre: ${number} takes animals too.`,
     emergency_country: ({ example }) =>
       // The line begins the cell, so that it is never broken.
-      `/settings country:${example} (or yours) and I’ll show its numbers.`,
+      `${lineTyped('settings', { country: example })} (or yours) and I’ll show its numbers.`,
     emergency_step: ({ step }) => stepWords[step],
     /** All numbers of a country, where somebody has just said that they live there. */
     emergency_numbers: ({ numbers, centre }) =>

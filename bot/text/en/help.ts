@@ -1,17 +1,21 @@
+import { lineTyped } from '../../calls/write-line.ts'
 import type { HelpText } from '../help-text.ts'
 
 /** The page of help that comes first. */
 export const helpText: HelpText = {
   startHere: () => 'Start here',
   first: () => [
-    { line: '/plan of:10 lemons spirit:1 l 95%', what: 'what to buy, and what to do when' },
-    { line: '/jar start lemon of:10 lemons spirit:1 l 95%', what: 'when it’s in the jar' },
-    { line: '/jar list', what: 'what’s due today' },
+    { line: lineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' }), what: 'what to buy, and what to do when' },
+    {
+      line: lineTyped('jar start', { name: 'lemon', of: '10 lemons', spirit: '1 l 95%' }),
+      what: 'when it’s in the jar',
+    },
+    { line: lineTyped('jar list'), what: 'what’s due today' },
   ],
   said: () => [
-    { said: '10 lemons and a litre of 95%', line: '/plan of:10 lemons spirit:1 l 95%' },
-    { said: 'how much ginger per litre?', line: '/botanical of:ginger' },
-    { said: 'what’s on?', line: '/jar list' },
+    { said: '10 lemons and a litre of 95%', line: lineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' }) },
+    { said: 'how much ginger per litre?', line: lineTyped('botanical', { of: 'ginger' }) },
+    { said: 'what’s on?', line: lineTyped('jar list') },
   ],
   byTopic: () => 'More, by topic',
   topics: {

@@ -4,7 +4,7 @@ import type { Weakness } from '../../../core/liquid/keeping.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { pouredMl } from '../../../core/recipe/tool-precision.ts'
 import { call } from '../../calls/call.ts'
-import { lineOf, quoted } from '../../calls/write-line.ts'
+import { lineOf, lineTyped, quoted, shortLineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { SafetyProblems } from '../messages/safety-problems.ts'
@@ -83,7 +83,7 @@ export const jarProblems = {
       : `There’s no ${typed} in ${jar}. It has ${listed(plants.map(nameText))}.`,
   no_fruit: ({ jar }) => `${jar} had no plants in it, so there’s no fruit to put sugar on.`,
   fruit_not_sugared: ({ jar }) =>
-    `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: /jar sweeten ${quoted(jar)} sugar:250 g on-fruit:yes`,
+    `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: ${lineTyped('jar sweeten', { jar, sugar: '250 g', 'on-fruit': 'yes' })}`,
   more_than_in_fruit: ({ measuredMl, mostMl }, format) =>
     `${format.volume(measuredMl)} is more than the fruit can give: ${format.pour(mostMl)} at most with its sugar. How much was it?`,
   no_added_as: ({ typed }) => `“${typed}” is neither a layer nor a top-up. Which is it? Leave as: out if it’s neither.`,
@@ -111,7 +111,7 @@ export const jarProblems = {
   no_such_bottles: ({ jar, volumeMl, sizesMl }, format) => {
     const pour = (ml: number): string => vesselText(ml, format)
     return sizesMl.length === 0
-      ? `${jar} isn’t in bottles yet. Once it is: /jar bottle ${jar} bottles:3 x 500 ml`
+      ? `${jar} isn’t in bottles yet. Once it is: ${lineTyped('jar bottle', { jar, bottles: '3 x 500 ml' })}`
       : `${jar} has no bottles of ${pour(volumeMl)}, only of ${either(sizesMl.map(pour))}. Which ones, and how many?`
   },
   bottles_not_left: ({ jar, left, volumeMl }, format) =>
@@ -129,13 +129,18 @@ export const jarProblems = {
   },
   jar_begins_so: ({ name }) => `Nothing was changed. For this I need the jar’s full name: ${name}`,
   jar_too_weak: ({ jar, volumeMl, abvPercent, sugarGPerL, toAbvPercent, toSugarGPerL }, format) => {
-    const sweet = sugarGPerL >= 0.5 ? ` sweetness:${Math.round(sugarGPerL)} g/L` : ''
-    const line =
-      `/adjust liqueur:${pouredMl(volumeMl)} ml strength:${format.plain(abvPercent, 1)}%${sweet}` +
-      ` to-strength:${format.plain(toAbvPercent, 1)}%${toSugarGPerL === null ? '' : ` to-sweetness:${format.plain(toSugarGPerL, 0)} g/L`}`
-    return `To get ${jar} up to ${format.plain(toAbvPercent, 1)} % you need more spirit. With 95 % spirit: ${line} spirit-strength:95%`
+    const line = lineTyped('adjust', {
+      liqueur: `${pouredMl(volumeMl)} ml`,
+      strength: `${format.plain(abvPercent, 1)}%`,
+      ...(sugarGPerL >= 0.5 && { sweetness: `${Math.round(sugarGPerL)} g/L` }),
+      'to-strength': `${format.plain(toAbvPercent, 1)}%`,
+      ...(toSugarGPerL !== null && { 'to-sweetness': `${format.plain(toSugarGPerL, 0)} g/L` }),
+      'spirit-strength': '95%',
+    })
+    return `To get ${jar} up to ${format.plain(toAbvPercent, 1)} % you need more spirit. With 95 % spirit: ${line}`
   },
-  no_jars: () => 'You have no jars yet. What are you making? /plan 10 lemons spirit:1 l 95%',
+  no_jars: () =>
+    `You have no jars yet. What are you making? ${shortLineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })}`,
   none_to_remind: () => 'Nothing is due, so there’s nothing to postpone.',
   none_due_until: (until, format) =>
     `Nothing is due before ${untilText(until, format)}, so there’s nothing to postpone.`,

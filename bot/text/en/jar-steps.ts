@@ -3,7 +3,7 @@ import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { quoted } from '../../calls/write-line.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { NowSaid } from '../messages/jar-recorded.ts'
@@ -278,7 +278,7 @@ export const correctNotes = {
       ? 'With these plants I know no days for straining.'
       : `With these plants it’s to be strained ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
   jar_later_counted: ({ name, plants }) =>
-    `I’ve counted the ${listed(plants.map(nameText))} as added, as planned. Never went in? /jar correct ${quoted(name)} asks what did.`,
+    `I’ve counted the ${listed(plants.map(nameText))} as added, as planned. Never went in? ${lineTyped('jar correct', { jar: name })} asks what did.`,
   jar_later_left_out: ({ plants }) =>
     `The ${listed(plants.map(nameText))} ${plural(plants.length, 'was', 'were')} still to come. If you meant to wait, undo this.`,
 } satisfies Part<StepMessages['notes']>
@@ -317,10 +317,10 @@ export const stepSentences = {
   },
   notes: {
     ...unusualNotes,
-    jar_named: ({ name }) => `I’ve named it ${name}. To change that: /jar rename ${quoted(name)}`,
+    jar_named: ({ name }) => `I’ve named it ${name}. To change that: ${lineTyped('jar rename', { jar: name })}`,
     jar_zone_assumed: ({ zone }) => `I’m using ${zone} time.`,
     jar_not_measured: ({ name, entry, volumeMl }, format) =>
-      `These are estimates. Once you’ve measured it: /jar correct ${quoted(name)} entry:${entry} measured:${format.round.volume(volumeMl.value)}`,
+      `These are estimates. Once you’ve measured it: ${lineTyped('jar correct', { jar: name, entry: String(entry), measured: format.round.volume(volumeMl.value) })}`,
     /** `at20`: what was read, brought to 20 °C; null where it was read there. */
     jar_reading: ({ abvPercent, at20 }, format) =>
       at20 === null
@@ -363,7 +363,7 @@ export const stepSentences = {
         ? `It isn’t vegan any more, and its label names the ${finingNames[fining]}: some people are allergic to it.`
         : `It isn’t vegan any more: ${finingNames[fining]} comes from animals.`,
     fruit_estimated: ({ name }) =>
-      `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say /jar sweeten ${quoted(name)} from-fruit:250 ml`,
+      `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say ${lineTyped('jar sweeten', { jar: name, 'from-fruit': '250 ml' })}`,
     jar_no_targets: () => 'How strong and how sweet do you want it?',
   },
   cautions: {

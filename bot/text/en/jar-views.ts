@@ -3,6 +3,7 @@ import type { Stage } from '../../../core/jar/state/jar-state.ts'
 import { ENDLESS } from '../../../core/jar/tasks/duty.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type {
@@ -136,8 +137,8 @@ export const listSentences = {
       `I couldn’t send: ${asked.map((each) => `${askedText(each)} (${shortDayWords(each.day, today, format)})`).join(', ')}. To choose another place: /reminders`,
     jars_paused: ({ until, today }, format) =>
       until === ENDLESS
-        ? 'I’ve stopped reminding you. To start again: /reminders pause-until:off'
-        : `No reminders until ${dayWords(until, today, format)}. To start them again: /reminders pause-until:off`,
+        ? `I’ve stopped reminding you. To start again: ${lineTyped('reminders', { 'pause-until': 'off' })}`
+        : `No reminders until ${dayWords(until, today, format)}. To start them again: ${lineTyped('reminders', { 'pause-until': 'off' })}`,
   },
 
   actions: {

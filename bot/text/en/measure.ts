@@ -1,3 +1,4 @@
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { ChatProblems } from '../messages/chat-problems.ts'
@@ -69,7 +70,7 @@ export const measureSentences = {
       `Had you weighed it all instead of pouring, it’d be ${within(found, format).replace('Within ', '')}.`,
     measure_weighing_no_help: () => 'Weighing wouldn’t make it much better.',
     measure_surprising: ({ name, abvPercent }, format) =>
-      `I expected ${format.spread.strength(abvPercent)}. If a number slipped: /jar undo ${name}`,
+      `I expected ${format.spread.strength(abvPercent)}. If a number slipped: ${lineTyped('jar undo', { jar: name })}`,
     measure_scale: () =>
       'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Divide the second by the first: that’s hydrometer:.',
   },

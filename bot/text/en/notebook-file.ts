@@ -1,3 +1,4 @@
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Feature, Written } from '../language.ts'
 import type { FileProblems, LeftJar, WrongEntry } from '../messages/file-problems.ts'
 import type { ExportMessages } from '../messages/notebook-file.ts'
@@ -53,7 +54,7 @@ export const fileProblems = {
     `I can’t find ${quote(typed)}. A path without / or ~/ in front starts at ${folder}.`,
   file_unreadable: ({ typed, why }) =>
     ({
-      no_file: `${quote(typed)} isn’t a file. Give the path of one that /notebook export:json wrote.`,
+      no_file: `${quote(typed)} isn’t a file. Give the path of one that ${lineTyped('notebook', { export: 'json' })} wrote.`,
       rights: `I’m not allowed to read ${quote(typed)}.`,
       failed: `I couldn’t read ${quote(typed)}. Please try again.`,
     })[why],
@@ -62,7 +63,7 @@ export const fileProblems = {
   file_not_fetched: ({ name }) =>
     `I couldn’t fetch ${quote(name)} from Discord. Nothing was changed. Please try again.`,
   import_no_notebook: ({ name, why }) =>
-    `I can’t read ${quote(name)} as a notebook: ${noNotebook[why]}. Give me a file that /notebook export:json wrote. Nothing was changed.`,
+    `I can’t read ${quote(name)} as a notebook: ${noNotebook[why]}. Give me a file that ${lineTyped('notebook', { export: 'json' })} wrote. Nothing was changed.`,
   import_newer: ({ version, known }) =>
     `A newer Larderbell wrote this file (version ${version}, I know up to ${known}). Update me, then import it again. Nothing was changed.`,
   import_part: ({ where }) => `I don’t know the part “${where}” of this file. Nothing was changed.`,
@@ -108,7 +109,8 @@ export const exportSentences = {
   notes: {
     calendar_again: () =>
       'After a change, import it again: reminders that moved move there too. Delete by hand those you no longer need.',
-    export_json: () => 'To bring it back, here or in another Larderbell: /notebook import: and the file',
+    export_json: () =>
+      `To bring it back, here or in another Larderbell: ${lineTyped('notebook', { import: '' })} and the file`,
     export_json_parts: ({ files }) =>
       `That’s too much for one file. To bring it back, import all ${files}, in any order.`,
     export_csv: () =>

@@ -3,6 +3,7 @@ import type { Stage } from '../../../core/jar/state/jar-state.ts'
 import { wholePercents } from '../../../core/quantity/measured/whole-percents.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
+import { shortLineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type {
@@ -188,7 +189,7 @@ export const shelfText: PictureText['shelf'] = {
   ready: () => 'ready',
   more: (count: number) => `and ${count} more`,
   empty: () => empty,
-  howToBegin: () => 'Start with /plan 10 lemons spirit:1 l 95%',
+  howToBegin: () => `Start with ${shortLineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })}`,
   alt: ({ jars, today }: ShelfData, format: Format) => {
     const { year } = dayFromIso(today)
     const on = `${shortDayWords(today, today, format)} ${year}`

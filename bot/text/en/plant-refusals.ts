@@ -7,6 +7,7 @@ import type { RefusalId } from '../../../core/botanical/refused.ts'
 import type { SpiritProblems } from '../../../core/botanical/spirit/problems.ts'
 import type { UndrinkableId } from '../../../core/botanical/spirit/undrinkable.ts'
 import type { LiqueurPlant } from '../../../core/botanical/words/liqueur-names.ts'
+import { lineTyped, shortLineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { LimitProblems, PieceWeight } from '../messages/limit-problems.ts'
@@ -198,7 +199,7 @@ const questionText = ({ answer, about }: FoodQuestion): string => {
 
 /** `20 g pineapple` typed with everything else, or alone. */
 const lineOf = ({ line, as }: UnplannedFood['retype']): string =>
-  line ?? `/plan of:${as} spirit:1 l 50% unknown-ok:yes days:14`
+  line ?? lineTyped('plan', { of: as, spirit: '1 l 50%', 'unknown-ok': 'yes', days: '14' })
 
 /** What is known of a food that has no amounts, and the line to type. */
 export const foodText = ({ name, question, retype }: UnplannedFood): string =>
@@ -297,12 +298,14 @@ const nameQuestions: { readonly [Id in Exclude<AskId, keyof typeof askedNames>]:
   poppy: 'Which part is it? Seed, pods and straw all carry opium.',
 }
 
+const planOf = (of: string): string => shortLineTyped('plan', { of, spirit: '1 l 95%' })
+
 /** What goes into a liqueur that was named, with about as much as a litre of spirit takes. Common practice, no source. */
 const madeOf: { readonly [Id in LiqueurPlant]: string } = {
-  lemon_peel: 'lemon peel: /plan 10 lemons spirit:1 l 95%',
-  orange_peel: 'orange peel: /plan 8 oranges spirit:1 l 95%',
-  mandarin_peel: 'mandarin peel: /plan 10 mandarins spirit:1 l 95%',
-  green_walnut: 'green walnuts: /plan 20 green walnuts spirit:1 l 95%',
+  lemon_peel: `lemon peel: ${planOf('10 lemons')}`,
+  orange_peel: `orange peel: ${planOf('8 oranges')}`,
+  mandarin_peel: `mandarin peel: ${planOf('10 mandarins')}`,
+  green_walnut: `green walnuts: ${planOf('20 green walnuts')}`,
 }
 
 /** Grams, rounded down so that the amount said is still allowed. */

@@ -4,7 +4,7 @@ import type { DateSide } from '../../../core/quantity/quantities.ts'
 import type { OtherThing } from '../../../core/recipe/plan/other-than-plants.ts'
 import type { PlanProblems } from '../../../core/recipe/plan/problems.ts'
 import { call } from '../../calls/call.ts'
-import { lineOf } from '../../calls/write-line.ts'
+import { lineOf, lineTyped, shortLineTyped } from '../../calls/write-line.ts'
 import type { Written } from '../language.ts'
 import type { ChatProblems } from '../messages/chat-problems.ts'
 import type { LimitProblems } from '../messages/limit-problems.ts'
@@ -169,7 +169,7 @@ export const quantityProblems = {
       : `Fluid ounces (${fluid}) or a weight (${weight})?${typeIt(line)}`,
   bottle_without_size: ({ line }) => `How big is the bottle? ${forExample(line, 'spirit:700 ml 40%')}`,
   freezer_out_of_range: ({ typed }) =>
-    `${inQuotes(typed)} isn’t a freezer’s temperature. How cold is yours? Type: /settings freezer:-18 C`,
+    `${inQuotes(typed)} isn’t a freezer’s temperature. How cold is yours? Type: ${lineTyped('settings', { freezer: '-18 C' })}`,
   celsius_or_fahrenheit: ({ choices: [celsius, fahrenheit], line }) =>
     `Is that ${celsius} or ${fahrenheit}?${typeIt(line)}`,
   day_or_month: ({ typed, days }) =>
@@ -229,7 +229,7 @@ const askFor = (option: string): string => {
 }
 
 /** Where to begin. */
-const PLAN_LINE = '/plan 10 lemons spirit:1 l 95%'
+const PLAN_LINE = shortLineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })
 
 /** What was wrong with a line, one question, and the line that was meant. */
 export const chatProblems = {
@@ -265,7 +265,7 @@ export const chatProblems = {
   strength_twice: () => 'You gave the strength twice. Which one should I keep?',
   bottles_of_which: () => 'Bottles of which jar? Add jar: and its name.',
   bottles_one_way: () => 'Given away or opened? Say one after the other.',
-  keeping_of_what: () => 'Keep what? For example: /keeping of:lemon strength:28%',
+  keeping_of_what: () => `Keep what? For example: ${lineTyped('keeping', { of: 'lemon', strength: '28%' })}`,
   jar_or_liqueur: ({ option }) => `jar: already tells me what there is. Leave out ${option}:.`,
   adjust_to_what: ({ jar, example }) => `What should ${jar} become? For example: ${example}`,
   glass_of_jar: () => 'Which jar was in that glass? Add jar: and its name.',

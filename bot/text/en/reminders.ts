@@ -3,6 +3,7 @@ import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place } from '../../../store/person.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type {
@@ -127,7 +128,7 @@ export const nudgeSentences = {
         ? `I’ll stop reminding you to shake ${namesText(names)} until I hear from you.`
         : `This is my last reminder to ${order(duty).toLowerCase()} ${namesText(names)}.`,
     nudge_moved: () =>
-      'I can no longer write in the channel you chose, so this comes in private. To choose another, type there: /reminders place:here',
+      `I can no longer write in the channel you chose, so this comes in private. To choose another, type there: ${lineTyped('reminders', { place: 'here' })}`,
     nudge_seen: () => 'You may have seen this already: I was cut off while sending it.',
   },
 
@@ -215,7 +216,8 @@ export const remindersSentences = {
   },
 
   notes: {
-    reminders_zone_assumed: ({ zone }) => `I’m using ${zone} time. To use a city near you: /reminders zone:Rome`,
+    reminders_zone_assumed: ({ zone }) =>
+      `I’m using ${zone} time. To use a city near you: ${lineTyped('reminders', { zone: 'Rome' })}`,
     /** What the pause keeps from being said in time. */
     reminders_pause_hides: ({ closing, today }, format) =>
       `So I won’t remind you to strain ${firstNames(

@@ -1,6 +1,7 @@
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 import { isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { weekdayOf } from '../../../core/quantity/time/weekday-date.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { ForgetMessages, SettingsMessages, StoredCounts } from '../messages/settings.ts'
@@ -55,9 +56,10 @@ export const settingsSentences = {
   },
 
   notes: {
-    settings_zone_assumed: () => 'I’ve assumed this time zone. To use a city near you: /settings zone:Rome',
+    settings_zone_assumed: () =>
+      `I’ve assumed this time zone. To use a city near you: ${lineTyped('settings', { zone: 'Rome' })}`,
     settings_no_country: () =>
-      'Your country tells me how to read dates like 6/7, and whose standard drinks and law to use: /settings country:UK',
+      `Your country tells me how to read dates like 6/7, and whose standard drinks and law to use: ${lineTyped('settings', { country: 'UK' })}`,
     settings_zone_ahead: () => 'Past entries keep their dates. New ones use this time zone.',
   },
 } satisfies Feature<SettingsMessages>
@@ -113,7 +115,8 @@ export const forgetSentences = {
   },
   notes: {
     forget_changed: () => 'You have something else now than when that button was made, so nothing was deleted.',
-    forget_in_full: ({ typed }) => `“${typed}” deletes nothing. To delete it all, type in full: /forget confirm:yes`,
+    forget_in_full: ({ typed }) =>
+      `“${typed}” deletes nothing. To delete it all, type in full: ${lineTyped('forget', { confirm: 'yes' })}`,
     forget_not_one_jar: () => 'To throw away just one jar: /jar discard and its name. It stays in /notebook.',
   },
   actions: {

@@ -1,7 +1,7 @@
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { CodeProblems } from '../../../core/recipe/code/problems.ts'
 import type { ShareProblems } from '../../../core/recipe/code/share-problems.ts'
-import { quoted } from '../../calls/write-line.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { Becomes, CodeFrom, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
@@ -159,7 +159,7 @@ export const shareSentences = {
 
   notes: {
     share_snapshot: ({ id }) =>
-      `Shared as it stands today: later notes stay private. To take it down: /share withdraw:${id}`,
+      `Shared as it stands today: later notes stay private. To take it down: ${lineTyped('share', { withdraw: id })}`,
     /** `own`: started by whoever reads it, who is not its maker. */
     share_made_so_far: ({ count, own }) => {
       const others = own === 0 ? 'People besides its maker' : 'People besides its maker and you'
@@ -173,7 +173,7 @@ export const shareSentences = {
         ? 'Nobody else has started a jar from what you share yet.'
         : `Others have started ${listed(made.map(({ name, count }) => `${jarsText(count)} of ${name ?? NAMELESS}`))}.`,
     shares_withdrawn: ({ count }) => `${count === 1 ? 'One more was' : `${count} more were`} withdrawn.`,
-    share_withdraw: () => 'To take down another: /share withdraw: and its id',
+    share_withdraw: () => `To take down another: ${lineTyped('share', { withdraw: '' })} and its id`,
     forget_shares: ({ count }) =>
       `${count === 0 ? '' : `${countedPosts(count)} of batches you share would come down too. `}What others posted or made from your batches stays theirs.`,
     forgot_shares: ({ changed, left }) => {
@@ -206,10 +206,10 @@ export const shareProblems = {
   no_such_share: ({ typed }) => `You’re not sharing anything called “${typed}”. To see what you share: /share`,
   several_shares: ({ name, shares }, format) => {
     const said = shares.map(({ id, day }) => (day === null ? id : `${id} of ${format.day(dayFromIso(day))}`))
-    return `You’re sharing ${name} ${timesText(shares.length)}: ${listed(said)}. Which one? For example: /share withdraw:${shares[0]?.id}`
+    return `You’re sharing ${name} ${timesText(shares.length)}: ${listed(said)}. Which one? For example: ${lineTyped('share', { withdraw: shares[0]?.id ?? '' })}`
   },
   share_discarded: ({ jar }) =>
-    `You threw ${jar} away, so I can’t share it. If that was a slip: /jar undo ${quoted(jar)}`,
+    `You threw ${jar} away, so I can’t share it. If that was a slip: ${lineTyped('jar undo', { jar })}`,
   bad_share: ({ typed }) => `I know no shared batch “${typed}”. Press its button, or ask its maker for the code.`,
   share_withdrawn: () => 'This batch’s maker no longer shares it, so I can’t show its recipe.',
   share_gone: () => 'This batch is no longer shared: its maker has nothing here by that name.',

@@ -1,7 +1,7 @@
 import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import type { StorageProblems } from '../../../store/storage-error.ts'
 import { call } from '../../calls/call.ts'
-import { lineOf } from '../../calls/write-line.ts'
+import { lineOf, lineTyped } from '../../calls/write-line.ts'
 import type { Written } from '../language.ts'
 import type { ConsoleText } from '../terminal-text.ts'
 import { listed } from './phrases.ts'
@@ -39,9 +39,9 @@ export const storageProblems: Written<StorageProblems> = {
       isRemembered === true ? '. You can try again: I won’t write it twice.' : ' before you try again.'
     }`,
   half_erased: ({ path, code }) =>
-    `The disk failed at ${path} (${code}) while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I’ll erase the rest.`,
+    `The disk failed at ${path} (${code}) while I was erasing, so some of it may be gone already. Type ${lineTyped('forget', { confirm: 'yes' })} and I’ll erase the rest.`,
   too_large: ({ mostBytes }) =>
-    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what’s there, type /notebook export:json`,
+    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what’s there, type ${lineTyped('notebook', { export: 'json' })}`,
   newer_version: ({ path, version, known }) =>
     `${path} was written by a newer Larderbell (version ${version}, I know up to ${known}). Nothing was changed. Update me.`,
   unreadable: ({ path, userId, day }) =>
@@ -70,9 +70,9 @@ export const storageInDiscord: Written<StorageProblems> = {
   unsure: ({ jar }) =>
     `My disk failed just as I wrote that down, so I may have kept it or not. See ${look(jar)}. You can try again: I won’t write it twice.`,
   half_erased: () =>
-    'My disk failed while I was erasing, so some of it may be gone already. Type /forget confirm:yes and I’ll erase the rest.',
+    `My disk failed while I was erasing, so some of it may be gone already. Type ${lineTyped('forget', { confirm: 'yes' })} and I’ll erase the rest.`,
   too_large: ({ mostBytes }) =>
-    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what’s there, type /notebook export:json`,
+    `Your jars and notes would be more than the ${Math.floor(mostBytes / 1_000_000)} MB that I keep for one person, so nothing was changed. To save what’s there, type ${lineTyped('notebook', { export: 'json' })}`,
   newer_version: () => `Your jars were written by a newer me, so I left them as they are. ${TELL}`,
   unreadable: ({ day }, format) =>
     day === null

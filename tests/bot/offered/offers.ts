@@ -99,6 +99,8 @@ export async function faultOf({ line, ends }: Offer, setting: Setting, isAnswer 
     if (/^\/help(?: |$)/.test(typed)) return null
     const desk = await deskOf(setting)
     const outcome = await desk.run(typed)
+    // The file is at hand of whoever types it, not here.
+    if (!outcome.ok && outcome.error.problem === 'no_files_here') return null
     if (outcome.ok) return wrongIn(typed, setting.person, await desk.person())
     // A question back is no fault where what it offers is none.
     if (outcome.error.code === 'missing_option' && !isAnswer && reachesTo(typed, ends)) {
