@@ -281,6 +281,22 @@ export const computeFrames: readonly Frame[] = [
     ignores: ['volume', 'plant', 'spirit'],
   },
   {
+    command: 'keeping',
+    does: 'compute',
+    // What is steeped or rested for long is another question.
+    cues: { keeps_long: 5.5, opened: -3, mould: -4, fizz: -4 },
+    wants: ['keeps_long'],
+    slots: [{ option: 'jar', takes: 'jar', needed: true }],
+    ignores: ['plant'],
+  },
+  {
+    command: 'bottles',
+    does: 'compute',
+    cues: { drink_first: 5 },
+    wants: ['drink_first'],
+    slots: [],
+  },
+  {
     command: 'shopping',
     does: 'compute',
     cues: { to_buy: 4, drink_named: -3, plant_amount: -3, how_much: -1, costs: -1 },

@@ -29,6 +29,8 @@ export const jarFrames: readonly Frame[] = [
       refiltered: -3,
     },
     wants: ['strained'],
+    // The jar itself came out of where it stood.
+    bars: ['out_of_cold'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },
@@ -53,6 +55,7 @@ export const jarFrames: readonly Frame[] = [
     does: 'record',
     cues: { filtered: 3.6, refiltered: 3.6 },
     wants: ['filtered', 'refiltered'],
+    bars: ['out_of_cold'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },
