@@ -39,7 +39,7 @@ import {
   shortDayWords,
 } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { inJarText, nameText, noteText } from './words.ts'
+import { inJarText, nameText, noteText, vesselText } from './words.ts'
 
 /** Keeps the parts of a row together and under each other. */
 const NBSP = '\u00a0'
@@ -189,6 +189,8 @@ export const showSentences = {
   },
 
   notes: {
+    jar_fill_weight: ({ fills }, format) =>
+      `To fill on a scale, warm or cold: ${listed(fills.map(({ volumeMl, weightG }) => `${vesselText(volumeMl, format)} weighs ${format.mass(weightG)}`))} without the bottle.`,
     jar_corrects: ({ name }) =>
       `To fix an entry, name its number: /jar correct ${name} asks what. To undo the last: /jar undo ${name}`,
   },

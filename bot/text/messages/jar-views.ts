@@ -1,6 +1,7 @@
 import type { Ingredients } from '../../../core/jar/entry/entry.ts'
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
+import type { BottleFill } from '../../../core/jar/state/fill-weight.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
@@ -145,6 +146,7 @@ export interface ShowMessages {
   }
   notes: {
     jar_corrects: { readonly name: string }
+    jar_fill_weight: { readonly fills: readonly BottleFill[] }
   }
 }
 

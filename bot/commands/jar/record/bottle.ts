@@ -9,6 +9,7 @@ import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Message } from '../../../text/words.ts'
+import { fillNotes } from '../known/fill-notes.ts'
 import { servedCautions } from '../known/jar-cautions.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { expectKeeping } from '../step/already.ts'
@@ -59,7 +60,10 @@ export const jarBottleCommand = defineCommand({
         key: 'jar_recorded',
         values: { name, happening: entry, day: lateDay(entry, context), leftMl: leftIn(contentsOf(recorded.story)) },
       },
-      notes: [...moreNotes(contentsOf(recorded.story)), ...inMore(bestNotes(recorded.story))],
+      notes: [
+        ...moreNotes(contentsOf(recorded.story)),
+        ...inMore([...bestNotes(recorded.story), ...fillNotes(recorded.story)]),
+      ],
       actions: [
         {
           label: { group: 'actions', key: 'jar_labels', values: undefined },

@@ -12,6 +12,7 @@ import type { Reply, Row } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { row } from '../../reply/outcome-reply.ts'
+import { fillNotes, fillsData } from '../known/fill-notes.ts'
 import { honeyCautions, neatCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
@@ -81,10 +82,13 @@ function jarReply(view: JarView, context: Context): Reply {
       ...toldRows(storyRows(jar.entries, { today, nowMs: context.nowMs })),
     ],
     sure: [],
-    notes: inMore<Message<'notes'>>([{ group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } }]),
+    notes: inMore<Message<'notes'>>([
+      ...fillNotes(story),
+      { group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } },
+    ]),
     cautions: [...dangerCautions([story]), ...neatCautions(story), ...honeyCautions(story)],
     actions: mending.length > 0 ? mending : nextActions(view, context),
-    data: jarData(view),
+    data: { ...jarData(view), fills: fillsData(story) },
     kitchen: kitchenOf({}),
   }
 }
