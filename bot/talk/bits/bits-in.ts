@@ -143,7 +143,9 @@ function bitAt(around: Around, at: number): Bit | null {
   const measure = measureAt(around, at)
   if (measure !== null) return measure
   if (gravity !== null) return gravity
-  const number = numberSaid(typed, at, countable(lexicon))
+  // `Due` is no two where English is spoken.
+  const isDue = lexicon.id === 'en' && wordAt(typed, at) === 'due'
+  const number = isDue ? null : numberSaid(typed, at, countable(lexicon))
   const isOne = tokens[at]!.text === 'one' && tokens[at + 1]?.kind === 'number'
   // `Together in one jar`.
   const isWithin = /^(?:in|into)$/.test(wordAt(typed, at - 1)) && /^(?:jar|vaso|barattolo)$/.test(wordAt(typed, at + 1))

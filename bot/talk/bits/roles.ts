@@ -47,8 +47,11 @@ function strengths(around: RolesAround, bits: Open[]): void {
       bit.role = 'have'
       return
     }
-    const wished = isWished(around, bits, at)
+    // `My 95` is there, whatever is to be brought about.
+    const isOwn = /^(?:my|our|mio|nostro)$/.test(before) && !bits.some(({ kind }) => kind === 'volume')
+    const wished = !isOwn && isWished(around, bits, at)
     const isCued =
+      isOwn ||
       wordSet(lexicon.atStrength).has(before) ||
       (wished && wordSet(lexicon.toStrength).has(before)) ||
       (wished && words.length > 0)

@@ -5,7 +5,7 @@ import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { respelt } from '../lexicon/respell.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
-import { isOver, jarsNamed } from './jars-of.ts'
+import { derivedOfJars } from './derived-of-jars.ts'
 import { withRoles } from './roles.ts'
 import { weighTogether } from './weigh-together.ts'
 
@@ -15,7 +15,7 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
-  const found = withoutShorter(withoutOpened(conceptsIn(typed.tokens, lexicon)))
+  const found = withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon)))
   const read = bitsIn({ typed, lexicon, spans: found, jars, today }).filter((bit) => !isWithinCount(bit, found))
   // Of `five star anise` no star is given.
   const spans = found.filter(
@@ -33,7 +33,7 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
 }
 
 /** Of `the two` and `start a jar` the number is none by itself. */
-const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start'])
+const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start', 'thanks', 'greeting'])
 
 const isWithinCount = ({ kind, from, to }: Bit, spans: readonly ConceptSpan[]): boolean =>
   (kind === 'bare' || kind === 'date') &&
@@ -107,37 +107,6 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
   ]
 }
 
-/** What the jars tell of what is said: two are poured together, one plant of several comes out, a place is named for one. */
-function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'jars' | 'spans'>): readonly Derived[] {
-  const says = (concept: Concept): boolean => spans.some((span) => span.concept === concept)
-  const running = jars.filter((jar) => !isOver(jar))
-  const isPair = jarsNamed(bits, jars).length === 2 || (says('both_of_them') && running.length === 2)
-  const isPart = bits.some(
-    ({ kind, ids, text }) =>
-      kind === 'plant' &&
-      running.some(
-        ({ stage, plants, name }) =>
-          stage === 'steeping' &&
-          name.toLowerCase() !== text.toLowerCase() &&
-          plants.length > 1 &&
-          plants.some((id) => ids?.includes(id)),
-      ),
-  )
-  const isRated = bits.some(({ kind }) => kind === 'rating') && running.length > 0
-  const named = jarsNamed(bits, jars)
-  const [told] = named.length === 1 ? named.map(({ jar }) => jar) : running.length === 1 ? running : []
-  const isPast = told !== undefined && told.stage !== 'steeping'
-  const isSugared = bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')
-  return [
-    ...(says('strained') && isPast ? (['refiltered'] as const) : []),
-    ...(isSugared && says('put_in') && told?.stage === 'strained' ? (['syrup_in'] as const) : []),
-    ...(says('united') && isPair ? (['two_jars'] as const) : []),
-    ...(says('took_out') && isPart ? (['part_of_jar'] as const) : []),
-    ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
-    ...(isRated ? (['rated'] as const) : []),
-  ]
-}
-
 /** Sugar and water both, or one of them where a jar waits for it. */
 const isForSyrup = (bits: readonly Bit[], jars: readonly TalkJar[]): boolean =>
   (bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')) ||
@@ -157,15 +126,20 @@ function withMisspelt({ typed, spans }: Parameters<typeof withRoles>[0], read: r
   return [...read, ...more].toSorted((one, other) => one.from - other.from)
 }
 
-/** Of `cracked open` and `popped the cork` only the whole holds: nothing is broken, nothing has blown. */
-const LIKE_OPENING = new Set<Concept>(['broken', 'pops', 'swelling', 'lid', 'hypothesis', 'before_it'])
+/** Of `cracked open`, `popped the cork` and `split the lemon` only the whole holds: nothing is broken, nothing has come apart. */
+const LIKE: readonly (readonly [Concept, ReadonlySet<Concept>])[] = [
+  ['opened', new Set<Concept>(['broken', 'pops', 'swelling', 'lid', 'hypothesis', 'before_it'])],
+  ['divided', new Set<Concept>(['layers', 'curdled'])],
+]
 
-function withoutOpened(spans: readonly ConceptSpan[]): readonly ConceptSpan[] {
-  const opened = spans.filter(({ concept }) => concept === 'opened')
-  return spans.filter(
-    ({ concept, from }) => !LIKE_OPENING.has(concept) || !opened.some((whole) => whole.from <= from && from < whole.to),
+const withoutLikeness = (spans: readonly ConceptSpan[]): readonly ConceptSpan[] =>
+  spans.filter(
+    ({ concept, from }) =>
+      !LIKE.some(
+        ([deed, alike]) =>
+          alike.has(concept) && spans.some((whole) => whole.concept === deed && whole.from <= from && from < whole.to),
+      ),
   )
-}
 
 /** Of `not too sweet` only the whole holds: that it is too sweet is not said. */
 const OPPOSED = /^(?:wish_|too_|drier|sweeter|stronger|weaker|not_sweet|cloying)/

@@ -80,34 +80,6 @@ export const month: Fill = ({ typed }) => {
   return { text: word ?? 'now', bits: [], isAssumed: true }
 }
 
-export const clock: Fill = ({ typed, bits }) => {
-  const match =
-    /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|del mattino)?/i.exec(
-      typed.text,
-    )
-  const named = match === null ? /\b(noon|midday|mezzogiorno)\b/i.exec(typed.text) : null
-  if (named !== null) return { text: named[1]!, bits: [] }
-  if (match === null) return null
-  const [, hour, part = ''] = match
-  const half = /pm|evening|afternoon|night|sera/i.test(part) ? ' pm' : /am|morning|mattino/i.test(part) ? ' am' : ''
-  const end = match.index + match[0].length
-  const within = bits.filter(
-    ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= match.index && (typed.tokens[to - 1]?.to ?? 0) <= end,
-  )
-  return { text: Number(hour) > 12 ? hour! : `${hour}${half}`, bits: within }
-}
-
-export const until: Fill = ({ bits, has, typed }) => {
-  const date = bits.find(({ kind }) => kind === 'date')
-  if (date !== undefined) return onlyBit(date)
-  const span = bits.find(({ kind }) => kind === 'span')
-  if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
-  if (has('this_week')) return { text: 'next Monday', bits: [] }
-  const words = typed.tokens.map(({ text }) => text).join(' ')
-  if (/\b(?:not (?:today|now)|non oggi|non ora)\b/.test(words)) return { text: 'tomorrow', bits: [] }
-  return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null
-}
-
 /** Whose measures are asked for; null where nobody's. */
 export function measuresAsked(has: Sentence['has']): 'us' | 'imperial' | 'metric' | null {
   if (has('us_measures')) return 'us'

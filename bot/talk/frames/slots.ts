@@ -2,7 +2,6 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import {
   amountOf,
   brix,
-  clock,
   find,
   freezer,
   gravity,
@@ -12,7 +11,6 @@ import {
   pour,
   recipeDays,
   units,
-  until,
   when,
 } from './amount-slots.ts'
 import { betterStrength, betterSweetness } from './better.ts'
@@ -22,6 +20,7 @@ import { jarsMeant, monthOf, ofMonth } from './jars-meant.ts'
 import { liquidsIn } from './liquids.ts'
 import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from './plant-slots.ts'
 import { prices } from './price-slots.ts'
+import { reminderFills } from './reminder-slots.ts'
 import { bottles, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
 
 const strength = find(({ kind, role }) => kind === 'strength' && role === 'have')
@@ -149,8 +148,6 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   recipe_days: recipeDays,
   month,
   when,
-  until,
-  clock,
   known_jar: (sentence, command) => (sentence.has('own_jar') ? jarFilled(sentence, command, false) : null),
   wished_or_said_strength: find(({ kind }) => kind === 'strength'),
   jar: (sentence, command) => jarFilled(sentence, command, false),
@@ -178,6 +175,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
     has('shaking_reminders') && has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null,
   new_name: newName,
   ...jarFills,
+  ...reminderFills,
 }
 
 const wishedSweetnessNumber: Fill = ({ bits }) =>

@@ -1,5 +1,6 @@
 import { isPlantWord } from '../../../core/botanical/find/plant-said.ts'
 import type { Token } from '../../../core/quantity/read/tokens.ts'
+import { isDayWord } from '../../../core/quantity/time/date-said.ts'
 import { monthNamed } from '../../../core/quantity/time/parse-month.ts'
 import { isOneTypo } from '../../../core/spelling/one-typo.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -40,7 +41,7 @@ function vocabularyOf(lexicon: Lexicon): ReadonlyMap<string, readonly string[]> 
 
 function meant(word: string, near: readonly string[]): string | null {
   const isKnown = near.some((each) => (each.endsWith('*') ? word.startsWith(each.slice(0, -1)) : each === word))
-  if (isKnown || isPlantWord(word) || monthNamed(word) !== null) return null
+  if (isKnown || isPlantWord(word) || isDayWord(word) || monthNamed(word) !== null) return null
   const found = near.filter((each) => !each.endsWith('*') && each.length >= LEAST_LETTERS - 1 && isOneTypo(word, each))
   return found.length === 1 ? found[0]! : null
 }

@@ -1,7 +1,11 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { jarsOf } from '../bits/jars-of.ts'
+import { computeFrames } from '../frames/compute-frames.ts'
+import { jarFrames } from '../frames/jar-frames.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { tryFrame } from '../frames/score.ts'
 import { withOption } from './change-call.ts'
 
 type Question = Extract<TalkReading, { kind: 'question' }>
@@ -20,7 +24,7 @@ const ORDINALS: readonly (readonly [RegExp, number])[] = [
 ]
 
 /** One of the answers that were offered, by its place or by a word of it. */
-function chosen({ typed, bits }: Sentence, { choices, about }: Question): CallRead | null {
+function chosen({ typed, bits, jars }: Sentence, { choices, about }: Question): CallRead | null {
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign').map(({ text }) => text)
   if (words.length === 0 || words.length > 5) return null
   const differing = choices.filter(({ options, command }) =>
@@ -29,12 +33,15 @@ function chosen({ typed, bits }: Sentence, { choices, about }: Question): CallRe
     ),
   )
   const plant = bits.find(({ kind }) => kind === 'plant' || kind === 'jar')
+  const named = plant === undefined ? [] : jarsOf(plant, jars).map(({ name }) => name.toLowerCase())
   const byPlant =
     plant === undefined || about.kind !== 'which_jar'
       ? []
       : choices.filter(({ options }) =>
-          Object.values(options).some((text) =>
-            text.toLowerCase().startsWith(plant.text.toLowerCase().replace(/s$/, '')),
+          Object.values(options).some(
+            (text) =>
+              named.includes(text.toLowerCase()) ||
+              text.toLowerCase().startsWith(plant.text.toLowerCase().replace(/s$/, '')),
           ),
         )
   if (byPlant.length === 1) return byPlant[0]!
@@ -48,11 +55,39 @@ function chosen({ typed, bits }: Sentence, { choices, about }: Question): CallRe
 
 /** The text for what was lacking, as its option takes it. */
 function lackedText({ bits, typed }: Sentence, option: string, command: Path): string | null {
-  const [bit] = bits.filter(({ kind }) => kind !== 'date')
+  const [bit, another, ...others] = bits.filter(({ kind }) => kind !== 'date')
   const isAlone = bits.length <= 2 && typed.tokens.length <= 8
   if (!isAlone) return null
+  // `five half litres`: how many, and how large.
+  const isSized = bit?.kind === 'bare' && another?.kind === 'volume' && /^(?:bottles|given|opened)$/.test(option)
+  if (isSized && others.length === 0) return `${bit.text} x ${another.text}`
+  if (another !== undefined) return null
   const texts = bit === undefined ? [typed.text.trim()] : textsFor(bit, option)
   return texts.find((text) => isRead(command, option, text)) ?? null
+}
+
+/** What the words of an answer fill of what the call did not have: `a litre of 95`, `vodka`; null where it is no such answer. */
+function lackedByFrame(sentence: Sentence, { command, options }: CallRead): Readonly<Record<string, string>> | null {
+  const words = sentence.typed.tokens.filter(({ kind }) => kind === 'word')
+  if (
+    words.length > 8 ||
+    sentence.bits.length === 0 ||
+    !sentence.bits.some(({ kind }) => kind === 'spirit' || kind === 'strength')
+  )
+    return null
+  for (const frame of [...computeFrames, ...jarFrames].filter((each) => each.command === command)) {
+    const open = {
+      command,
+      does: frame.does,
+      cues: {},
+      slots: frame.slots.filter(({ option }) => !(option in options)),
+    }
+    const tried = tryFrame(open, sentence)
+    const isWhole =
+      tried !== null && tried.unused.length === 0 && sentence.bits.every((bit) => tried.used.includes(bit))
+    if (isWhole && Object.keys(tried.options).length > 0) return tried.options
+  }
+  return null
 }
 
 const textsFor = ({ kind, text, value }: Bit, option: string): readonly string[] => {
@@ -84,11 +119,15 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     return { kind: 'last', what: 'let_be' }
   const choice = chosen(sentence, question)
   if (choice !== null) return run(choice)
+  // A yes tells of no jar which it is.
+  if (about.kind === 'which_jar' && isShort && sentence.has('yes') && sentence.bits.length === 0) return question
   if (isShort && sentence.has('yes', 'done_word') && choices.length === 1 && sentence.bits.length === 0)
     return run(choices[0]!)
   if (about.kind === 'which_jar' && sentence.has('all_of_them') && call.command === 'jar shake')
     return run(withOption(call, 'jar', 'all'))
   if (about.kind !== 'lacks') return null
+  const more = lackedByFrame(sentence, call)
+  if (more !== null) return run({ command: call.command, options: { ...call.options, ...more } })
   const text = lackedText(sentence, about.option, call.command)
   return text === null ? null : run(withOption(call, about.option, text))
 }

@@ -1,23 +1,40 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { measuresAsked } from '../frames/amount-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
 import { answered } from './answer-question.ts'
 import { replaced, scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
-import { bottled, otherPlants, otherSpirit, readyBy, shopped, withoutPlant } from './plan-rules.ts'
+import { correctedStep } from './correct-step.ts'
+import {
+  bottled,
+  otherPlants,
+  otherSpirit,
+  readyBy,
+  shopped,
+  spiritInstead,
+  swapped,
+  withoutPlant,
+} from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, changedOf, isAmountBit, OF_JAR, type Rule, setTo } from './rule.ts'
-import { agreed, begun, ofOtherJar, shownAgain, undone } from './step-rules.ts'
+import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain, undone } from './step-rules.ts'
 
 /** `12 lemons not 10`, `no, 700 not 750`, `28 instead of 30`. */
 const corrected: Rule = ({ bits, typed, has }, last) => {
   const numbers = bits.filter(({ kind, text }) => /\d/.test(text) && kind !== 'date')
   const not = typed.tokens.findIndex(({ text }) => text === 'not' || text === 'non')
-  const of = typed.tokens.findIndex(({ text }, at) => text === 'of' && typed.tokens[at - 1]?.text === 'instead')
+  const of = typed.tokens.findIndex(
+    ({ text }, at) =>
+      (text === 'of' && typed.tokens[at - 1]?.text === 'instead') ||
+      (text === 'than' && typed.tokens[at - 1]?.text === 'rather'),
+  )
   const mark = not > 0 ? not : of
   const digits = ({ text }: Bit): string => /\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? ''
   if (mark !== -1 && numbers.length === 2) {
     const right = numbers.find(({ to }) => to <= mark) ?? numbers.findLast(({ from }) => from > mark)
     const wrong = numbers.find((bit) => bit !== right)
+    if (right?.kind === 'strength' && wrong !== undefined && takes(changedOf(last).command, 'to-strength'))
+      return setTo(right, changedOf(last), true)
     if (right?.kind === 'volume' && wrong !== undefined) return setTo(right, changedOf(last), true)
     const changed = right === undefined || wrong === undefined ? null : replaced(last, digits(wrong), digits(right))
     return changed === null ? null : callReading(changed)
@@ -27,15 +44,22 @@ const corrected: Rule = ({ bits, typed, has }, last) => {
   return setTo(only, changedOf(last), true)
 }
 
+/** Nothing of it is in a jar yet. */
+const WORKED_OUT = /^(?:plan|syrup|again|mix|dilute)$/
+
 const tasteChanged: Rule = (sentence, last) => {
   const { has } = sentence
   const call = changedOf(last)
   const isSlight = has('slightly')
   let changed: CallRead | null = null
-  if (takes(call.command, 'to-sweetness') && (has('drier') || has('sweeter')))
-    changed = sweetened(call, has('sweeter'), isSlight)
-  if (takes(call.command, 'to-strength') && (has('stronger') || has('weaker')))
-    changed = strengthened(changed ?? call, has('stronger'), isSlight)
+  // `Too strong` of what was only worked out is a wish; of a jar it may be trouble.
+  const isWorkedOut = WORKED_OUT.test(last.command) && sentence.bits.length === 0
+  const says = (...concepts: readonly Concept[]): boolean => isWorkedOut && has(...concepts)
+  const [isSweeter, isDrier] = [has('sweeter') || says('too_dry'), has('drier') || says('too_sweet')]
+  const [isStronger, isWeaker] = [has('stronger') || says('too_weak'), has('weaker') || says('too_strong')]
+  if (takes(call.command, 'to-sweetness') && (isDrier || isSweeter)) changed = sweetened(call, isSweeter, isSlight)
+  if (takes(call.command, 'to-strength') && (isStronger || isWeaker))
+    changed = strengthened(changed ?? call, isStronger, isSlight)
   if (changed === null) return null
   // A target that is said with it goes before the step.
   const target = sentence.bits.find(({ kind }) => kind === 'strength' || kind === 'sweetness')
@@ -87,6 +111,10 @@ const target: Rule = ({ bits, typed, has }, last) => {
 const RULES: readonly Rule[] = [
   ofOtherJar,
   undone,
+  correctedStep,
+  doneAsOffered,
+  swapped,
+  spiritInstead,
   corrected,
   withoutPlant,
   tasteChanged,
@@ -107,7 +135,16 @@ const RULES: readonly Rule[] = [
 /** What was recorded is not changed by a word, but undone, or answered with what comes next. */
 const RECORDED = /^jar (?!list|tag|label)|^reminders$|^settings$|^cost$/
 
-const AFTER_STEP: readonly Rule[] = [ofOtherJar, undone, begun, agreed, inMeasures, shownAgain]
+const AFTER_STEP: readonly Rule[] = [
+  ofOtherJar,
+  undone,
+  correctedStep,
+  doneAsOffered,
+  begun,
+  agreed,
+  inMeasures,
+  shownAgain,
+]
 
 /** So many amounts and things make a new question, whatever else is said. */
 const NEW = 4

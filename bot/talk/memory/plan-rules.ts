@@ -1,3 +1,4 @@
+import type { Bit } from '../bits/bit.ts'
 import { liquidsIn, spiritText } from '../frames/liquids.ts'
 import { plantText } from '../frames/plant-slots.ts'
 import { takes, withOption } from './change-call.ts'
@@ -98,6 +99,27 @@ export const otherPlants: Rule = ({ bits, typed, has }, last) => {
 export const shopped: Rule = ({ bits, has }, _last, { offered }) => {
   const call = offered.find(({ command }) => command === 'shopping')
   return call === undefined || bits.length > 0 || !has('to_buy') || has('before_it') ? null : callReading(call)
+}
+
+/** `with a pint of vodka instead`: how much and what of. */
+export const spiritInstead: Rule = (sentence, last, said) =>
+  sentence.bits.some(({ kind }) => kind === 'spirit') ? otherSpirit(sentence, last, said) : null
+
+/** `swap the lemons for limes`, `limes instead of lemons`: the one that is there goes, the other comes, as many as there were. */
+export const swapped: Rule = ({ bits, has }, last) => {
+  const { of } = last.options
+  const plants = bits.filter(({ kind }) => kind === 'plant')
+  if (last.command !== 'plan' || of === undefined || plants.length !== 2 || !has('instead')) return null
+  const items = of.split('+').map((item) => item.trim())
+  const stemOf = ({ text }: Bit): string => text.toLowerCase().replace(/(?:es|s|i|e|o|a)$/, '')
+  const at = items.findIndex((item) => plants.some((plant) => item.toLowerCase().includes(stemOf(plant))))
+  const gone = plants.filter((plant) => items[at]?.toLowerCase().includes(stemOf(plant)) === true)
+  const come = plants.find((plant) => !gone.includes(plant))
+  if (at === -1 || gone.length !== 1 || come === undefined) return null
+  const amount =
+    come.with === undefined ? /^[\d.,½¼¾]+(?:\s*(?:g|kg|oz|lb)\b)?/.exec(items[at]!)?.[0] : bits[come.with]!.text
+  const text = [amount, come.text.toLowerCase()].filter((part) => part !== undefined).join(' ')
+  return callReading(withOption(last, 'of', items.map((item, place) => (place === at ? text : item)).join(' + ')))
 }
 
 export const readyBy: Rule = ({ bits, has }, last) => {

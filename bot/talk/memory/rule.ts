@@ -47,8 +47,20 @@ function strengthSet(call: CallRead, text: string, value: number): TalkReading |
   return strength === undefined ? null : callReading(withOption(call, 'strength', text))
 }
 
+/** A number so large that nobody counts pieces or reads strengths by it. */
+const LEAST_ML = 150
+/** No liqueur is sweeter, g/L. */
+const MOST_SWEET = 450
+
 /** How many pieces a number may be, where a plan counts so many now. */
 function countSet(call: CallRead, value: number, text: string): TalkReading | null {
+  // From here on a number is one of ml, where a liquid was worked out.
+  const liquid = ['infusion', 'spirit', 'liqueur'].find((name) => call.options[name] !== undefined)
+  const sweetness = Number(/^\d+/.exec(call.options['to-sweetness'] ?? '')?.[0])
+  const isSweetness = sweetness > 0 && value <= MOST_SWEET && Math.abs(Math.log(value / sweetness)) < Math.log(2)
+  if (isSweetness) return callReading(withOption(call, 'to-sweetness', `${text} g/L`))
+  if (value >= LEAST_ML && liquid !== undefined && !call.options.of?.includes(text))
+    return callReading(withOption(call, liquid, call.options[liquid]!.replace(/^[\d.,]+\s*\p{L}+/u, `${text} ml`)))
   const option = nearestOption(call, value)
   const now = Number(/\d+(?:[.,]\d+)?/.exec(option === null ? '' : (call.options[option] ?? ''))?.[0])
   const isFar = now > 0 && Math.abs(Math.log(value / now)) > Math.log(1.6)

@@ -9,7 +9,8 @@ export const NAMED = /\b(?:call(?:ed)? (?:it|that|this)?|named?|name it|chiamalo
 
 export const begun: Rule = ({ has, bits, typed }, last, { offered }) => {
   const name = NAMED.exec(typed.text)?.[1]?.trim()
-  if (!has('start_word') || has('asking', 'denial') || (bits.length > 0 && name === undefined)) return null
+  const isAsked = has('denial') || typed.tokens.some(({ text }) => text === '?')
+  if (!has('start_word') || isAsked || (bits.length > 0 && name === undefined)) return null
   const start = offered.find(({ command }) => command === 'jar start')
   const named = (call: CallRead): TalkReading =>
     callReading(name === undefined ? call : withOption(call, 'name', name), 'record')
@@ -42,6 +43,27 @@ export const agreed: Rule = ({ has, bits, typed, spans }, _last, { offered }) =>
   return callReading(first, first.command.startsWith('jar ') ? 'record' : 'compute')
 }
 
+/** By what was done, the step that an answer may have offered. */
+const STEP_OF: readonly (readonly [Concept, string])[] = [
+  ['sweetened', 'jar sweeten'],
+  ['shook', 'jar shake'],
+  ['strained', 'jar strain'],
+  ['filtered', 'jar filter'],
+  ['bottled', 'jar bottle'],
+]
+
+/** `All stirred in`: what was offered is told as done, with no amounts of its own. */
+export const doneAsOffered: Rule = ({ has, bits, typed }, _last, { offered }) => {
+  if (bits.length > 0 || typed.tokens.length > 12 || typed.tokens.some(({ text }) => text === '?')) return null
+  if (has('denial', 'hypothesis', 'how_much')) return null
+  const done = STEP_OF.filter(([concept]) => has(concept)).map(([, command]) => command)
+  const step = offered.find(
+    ({ command, options }) =>
+      done.includes(command) && (options.sugar ?? options.measured ?? options.bottles) !== undefined,
+  )
+  return step === undefined ? null : callReading(step, 'record')
+}
+
 export const undone: Rule = ({ has, bits }, _last, { step }) => {
   if (!has('take_back') || step === null || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')) return null
   const { jar } = step.options
@@ -60,7 +82,7 @@ export const ofOtherJar: Rule = ({ has, bits }, last) => {
 }
 
 export const shownAgain: Rule = ({ has, bits, typed, spans }) => {
-  const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 6
+  const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 8
   if (has('how_sure')) return { kind: 'last', what: 'how_sure' }
   if (
     has('why') &&
@@ -68,7 +90,7 @@ export const shownAgain: Rule = ({ has, bits, typed, spans }) => {
     !has('cloud', 'bitter', 'mould', 'solid_ice')
   )
     return { kind: 'last', what: 'why' }
-  if (bits.length > 0 || !isShort) return null
+  if (bits.length > 0 || !isShort || has('not_this_week')) return null
   if (isOnly(typed, spans, 'more')) return { kind: 'last', what: 'more' }
   return has('no') && !has('yes') && typed.tokens.length <= 3 ? { kind: 'last', what: 'let_be' } : null
 }

@@ -7,6 +7,7 @@ import { jarFrames } from '../frames/jar-frames.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
+import { DEEDS } from '../lexicon/lexicon.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { hiddenDanger } from './hidden-danger.ts'
@@ -91,9 +92,9 @@ function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
   if (frame.does === 'record' && !isToldNow(sentence, frame.command)) {
     // A recipe that is asked about, or wished, is planned.
     if (frame.command === 'jar start') return planOf(call, leftOut)
-    // `Did I shake it?`, `l'ho già scosso?`: the jar tells.
+    // `Did I shake it?`, `l'ho già scosso?`, `will shake it tomorrow`: the jar tells.
     const { jar } = call.options
-    if (jar !== undefined && isAsked(sentence))
+    if (jar !== undefined && (isAsked(sentence) || sentence.has('hypothesis')) && !isKeptAsked(frame.command))
       return { kind: 'call', call: { command: 'jar show', options: { jar } }, leftOut, does: 'compute' }
     return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
   }
@@ -102,6 +103,16 @@ function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
     return { kind: 'question', call, about: { kind: 'number', typed: number.text }, choices: [call], leftOut }
   return { kind: 'call', call, leftOut, does: frame.does }
 }
+
+/** Steps of no one jar that could be shown. */
+const isKeptAsked = (command: Path): boolean => command === 'jar later' || command === 'again'
+
+const isDeedTold = ({ frame }: FrameTried, sentence: Sentence): boolean =>
+  frame.does === 'record' &&
+  frame.command !== 'jar start' &&
+  sentence.has('own_jar') &&
+  sentence.has(...DEEDS) &&
+  isToldNow(sentence, frame.command)
 
 const isAsked = ({ typed, has }: Sentence): boolean => has('asking') || typed.tokens.some(({ text }) => text === '?')
 
@@ -130,7 +141,9 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const all = tried(sentence, knows.command)
   const [best, second] = all
   const score = best?.score ?? 0
-  const entry = score >= SURE || knows.command !== undefined ? null : knows.findEntry(text)
+  // A deed that is told of an own jar is asked about; no entry and no symptom stands in for what it lacks.
+  const isDeed = best !== undefined && score >= LEAST && isDeedTold(best, sentence)
+  const entry = score >= SURE || isDeed || knows.command !== undefined ? null : knows.findEntry(text)
   // What may happen is asked of the handbook, what has happened is trouble.
   if (entry !== null && symptom !== null && sentence.has('may_i', 'would_it') && !isFullCall(best)) return topic(entry)
   const isBetter =

@@ -5,6 +5,7 @@ import type { TalkReading } from '../frames/reading.ts'
 export function smallTalk(sentence: Sentence): TalkReading | null {
   const { typed, spans, bits } = sentence
   if (bits.length > 0 || typed.tokens.length > 6) return null
+  if (sentence.has('erase', 'not_this_week')) return null
   if (sentence.has('never_mind') && typed.tokens.length <= 5) return { kind: 'last', what: 'let_be' }
   const covers = (concept: 'greeting' | 'thanks' | 'help_me'): boolean =>
     typed.tokens.every(

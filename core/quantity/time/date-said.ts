@@ -25,6 +25,9 @@ const BEGINS = new RegExp(
     'early|mid|middle|late|end|beginning|start|meta|inizio|fine|just|two|three|four|five|six|seven|eight|nine|ten|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|couple|few)$',
 )
 
+/** Whether a day may begin with a word. */
+export const isDayWord = (word: string): boolean => BEGINS.test(word)
+
 /** Feasts of a fixed day. */
 const FEASTS: readonly (readonly [RegExp, string])[] = [
   [/^(?:christmas eve|vigilia(?: di natale)?)$/, '24 December'],

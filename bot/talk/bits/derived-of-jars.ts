@@ -1,0 +1,42 @@
+import type { Concept, Derived } from '../lexicon/lexicon.ts'
+import type { Sentence } from './bit.ts'
+import { isOver, jarsNamed } from './jars-of.ts'
+
+/** Deeds that are still to come. */
+const AHEAD: readonly Concept[] = ['shake', 'strain', 'sweeten', 'bottle', 'shook', 'strained', 'sweetened', 'bottled']
+
+/** What the jars tell of what is said: two are poured together, one plant of several comes out, a place is named for one. */
+export function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'jars' | 'spans'>): readonly Derived[] {
+  const says = (concept: Concept): boolean => spans.some((span) => span.concept === concept)
+  const running = jars.filter((jar) => !isOver(jar))
+  const isPair = jarsNamed(bits, jars).length === 2 || (says('both_of_them') && running.length === 2)
+  const isPart = bits.some(
+    ({ kind, ids, text }) =>
+      kind === 'plant' &&
+      running.some(
+        ({ stage, plants, name }) =>
+          stage === 'steeping' &&
+          name.toLowerCase() !== text.toLowerCase() &&
+          plants.length > 1 &&
+          plants.some((id) => ids?.includes(id)),
+      ),
+  )
+  const isRated = bits.some(({ kind }) => kind === 'rating') && running.length > 0
+  const named = jarsNamed(bits, jars)
+  const [told] = named.length === 1 ? named.map(({ jar }) => jar) : running.length === 1 ? running : []
+  const isPast = told !== undefined && told.stage !== 'steeping'
+  const isSugared = bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')
+  const isAhead = says('hypothesis') && AHEAD.some(says) && !says('asking') && told !== undefined
+  const isNo = says('denial') || says('no') || says('be_quiet')
+  return [
+    ...(isAhead ? (['deed_ahead'] as const) : []),
+    ...(says('away') && running.length > 0 ? (['away_now'] as const) : []),
+    ...(says('this_week') && isNo ? (['not_this_week'] as const) : []),
+    ...(says('strained') && isPast ? (['refiltered'] as const) : []),
+    ...(isSugared && says('put_in') && told?.stage === 'strained' ? (['syrup_in'] as const) : []),
+    ...(says('united') && isPair ? (['two_jars'] as const) : []),
+    ...(says('took_out') && isPart ? (['part_of_jar'] as const) : []),
+    ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
+    ...(isRated ? (['rated'] as const) : []),
+  ]
+}

@@ -1,0 +1,107 @@
+import { isRefused } from '../../../core/domain-error.ts'
+import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
+import type { Sentence } from '../bits/bit.ts'
+import { onlyBit } from './amount-slots.ts'
+import type { SlotKind } from './frame.ts'
+import type { Fill } from './plant-slots.ts'
+
+const HOURS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ')
+const ORE = 'una due tre quattro cinque sei sette otto nove dieci undici dodici'.split(' ')
+const HOUR = `${HOURS.join('|')}|\\d{1,2}`
+
+/** `half seven` is half an hour past it, as it is said in Britain. */
+const IN_WORDS = new RegExp(`\\b(half past|half|quarter past|quarter to) (${HOUR})\\b(.*)`, 'i')
+const WHOLE = new RegExp(`\\b(?:at|alle|ore) (${HOURS.join('|')}|${ORE.join('|')})\\b( e mezza)?(.*)`, 'i')
+
+const AFTERNOON = /\b(?:pm|evening|afternoon|night|sera|pomeriggio)\b/i
+
+const hourOf = (word: string): number => {
+  const at = Math.max(HOURS.indexOf(word.toLowerCase()), ORE.indexOf(word.toLowerCase()))
+  return at === -1 ? Number(word) : at + 1
+}
+
+const written = (hour: number, minutes: number, rest: string): string => {
+  const isAfternoon = AFTERNOON.test(rest) && hour < 12
+  const all = ((hour + (isAfternoon ? 12 : 0)) * 60 + minutes + 24 * 60) % (24 * 60)
+  return `${String(Math.floor(all / 60)).padStart(2, '0')}:${String(all % 60).padStart(2, '0')}`
+}
+
+/** `half past eight`, `half seven in the evening`, `alle sette e mezza`, as a clock shows it; null where none is said. */
+function clockInWords(text: string): string | null {
+  const [, part, hour, rest = ''] = IN_WORDS.exec(text) ?? []
+  if (part !== undefined && hour !== undefined) {
+    const minutes = /quarter past/i.test(part) ? 15 : /quarter to/i.test(part) ? -15 : 30
+    return written(hourOf(hour), minutes, rest)
+  }
+  const [, whole, half, more = ''] = WHOLE.exec(text) ?? []
+  return whole === undefined ? null : written(hourOf(whole), half === undefined ? 0 : 30, more)
+}
+
+const clock: Fill = ({ typed, bits }) => {
+  const said = clockInWords(typed.text)
+  if (said !== null) return { text: said, bits: bits.filter(({ kind }) => kind === 'bare' || kind === 'strength') }
+  const match =
+    /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|del mattino)?/i.exec(
+      typed.text,
+    )
+  const named = match === null ? /\b(noon|midday|mezzogiorno)\b/i.exec(typed.text) : null
+  if (named !== null) return { text: named[1]!, bits: [] }
+  if (match === null) return null
+  const [, hour, part = ''] = match
+  const half = /pm|evening|afternoon|night|sera/i.test(part) ? ' pm' : /am|morning|mattino/i.test(part) ? ' am' : ''
+  const end = match.index + match[0].length
+  const within = bits.filter(
+    ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= match.index && (typed.tokens[to - 1]?.to ?? 0) <= end,
+  )
+  return { text: Number(hour) > 12 ? hour! : `${hour}${half}`, bits: within }
+}
+
+const until: Fill = ({ bits, has, typed }) => {
+  const date = bits.find(({ kind }) => kind === 'date')
+  // A span is a day so far ahead: `gone for two weeks`.
+  if (date !== undefined)
+    return /^\d+ (?:days?|weeks?|months?|giorni|giorno|settiman[ae]|mes[ei])$|^a (?:day|week|month)$/.test(date.text)
+      ? { text: `in ${date.text}`, bits: [date] }
+      : onlyBit(date)
+  const span = bits.find(({ kind }) => kind === 'span')
+  if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
+  if (has('this_week')) return { text: 'next Monday', bits: [] }
+  const words = typed.tokens.map(({ text }) => text).join(' ')
+  if (/\b(?:not (?:today|now)|non oggi|non ora)\b/.test(words)) return { text: 'tomorrow', bits: [] }
+  return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null
+}
+
+const MOST_WORDS = 3
+
+/** What is said behind `I live in`, as far as it is read. */
+function placeNamed({ typed, spans }: Sentence, isRead: (text: string) => boolean): string | null {
+  const { tokens } = typed
+  for (const { concept, to } of spans) {
+    if (concept !== 'i_live') continue
+    const from = /^(?:the|in|is|to|e|a|il|lo|la)$/.test(tokens[to]?.text ?? '') ? to + 1 : to
+    for (let next = Math.min(tokens.length, from + MOST_WORDS); next > from; next--) {
+      const text = textFrom(typed, from, next).toLowerCase()
+      if (/^[a-z][a-z ]{2,}$|^u[ks]$/.test(text) && isRead(text)) return text
+    }
+  }
+  return null
+}
+
+const named =
+  (read: (text: string) => unknown): Fill =>
+  (sentence) => {
+    const text = placeNamed(sentence, (each) => !isRefused(() => read(each)))
+    return text === null ? null : { text, bits: [] }
+  }
+
+/** What is set of reminders and of where a person lives. */
+export const reminderFills = {
+  clock,
+  until,
+  zone: named(parseZone),
+  country: named(parseCountryCode),
+  private_place: ({ has }: Sentence) => (has('privately') ? { text: 'private', bits: [] } : null),
+  here_place: ({ has }: Sentence) => (has('in_here') ? { text: 'here', bits: [] } : null),
+} as const satisfies Partial<Record<SlotKind, Fill>>

@@ -1,0 +1,94 @@
+import type { Bit, Sentence } from '../bits/bit.ts'
+import type { CallRead } from '../frames/reading.ts'
+import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
+import { callReading, type Rule } from './rule.ts'
+
+/** Amounts of each step that can be put right, in the order in which a number is tried for them. */
+const AMOUNTS: Readonly<Record<string, readonly string[]>> = {
+  'jar strain': ['measured', 'strength'],
+  'jar filter': ['measured'],
+  'jar sweeten': ['sugar', 'water'],
+  'jar bottle': ['bottles'],
+  'jar taste': ['rating'],
+}
+
+/** Said of what was, not of what is wished. */
+const WAS =
+  /^(?:sorry|oops|whoops|was|were|meant|mean|wrong|correction|should|actually|mistyped|typo|scusa|scusate|volevo|intendevo|era|erano|anzi|ops)$/
+
+/** From here on nobody wishes a liqueur so strong, % vol: it is what was read. */
+const NO_LIQUEUR = 55
+
+const digits = ({ text }: Bit): string => /\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? ''
+
+/** A longer sentence is one of its own. */
+const MOST_PIECES = 14
+
+/** What a step is told by: said again in a correction of it. */
+const OF_STEP: Readonly<Record<string, readonly Concept[]>> = {
+  'jar bottle': ['bottled'],
+  'jar taste': ['tasted'],
+}
+
+const numbersOf = ({ bits }: Sentence): readonly Bit[] =>
+  bits.filter(({ kind, text }) => /\d/.test(text) && kind !== 'date')
+
+/** The number that holds: that before `not`, or behind `instead of`; the only one. */
+function righted(sentence: Sentence): readonly Bit[] {
+  const { typed } = sentence
+  const numbers = numbersOf(sentence)
+  const not = typed.tokens.findIndex(({ text }, at) => at > 0 && (text === 'not' || text === 'non'))
+  return not === -1 ? numbers : numbers.filter(({ to }) => to <= not)
+}
+
+/** The option of a step that a number is of. */
+function optionFor({ kind, value, role }: Bit, step: CallRead): string | null {
+  const options = AMOUNTS[step.command] ?? []
+  const takes = (option: string): string | null => (options.includes(option) ? option : null)
+  if (kind === 'strength') return takes('strength')
+  if (kind === 'bottles') return takes('bottles')
+  if (kind === 'rating') return takes('rating')
+  if (kind === 'mass') return takes('sugar')
+  if (kind === 'volume') return role === 'of_water' ? takes('water') : (takes('measured') ?? takes('water'))
+  if (kind !== 'bare') return null
+  const [only, another] = options
+  if (only !== undefined && another === undefined && only !== 'measured') return only
+  // What was read is near to what is meant, or of another size altogether.
+  if (options.includes('measured')) return value >= 100 ? 'measured' : takes('strength')
+  return value >= 1000 ? takes('water') : takes('sugar')
+}
+
+const UNITS: Readonly<Record<string, string>> = { measured: ' ml', strength: '%', sugar: ' g', water: ' ml' }
+
+const textOf = (bit: Bit, option: string): string =>
+  bit.kind === 'bare' ? `${digits(bit)}${UNITS[option] ?? ''}` : bit.text
+
+/**
+ * `Sorry, it was 910`: what was recorded last is put right by a line of its own; nothing is edited by hand. A strength that a liqueur
+ * may have is a wish, unless it is said to be what was.
+ */
+export const correctedStep: Rule = (sentence, last, { step }) => {
+  const { has, typed } = sentence
+  if (step === null || step.command !== last.command || !(step.command in AMOUNTS)) return null
+  if (has('asking', 'what_is_on', 'show_jar') || typed.tokens.length > MOST_PIECES) return null
+  if (typed.tokens.some(({ text }) => text === '?')) return null
+  const isOfPast = typed.tokens.some(({ text }) => WAS.test(text))
+  const isNo = /^(?:no|nope|non)$/.test(typed.tokens[0]?.text ?? '')
+  const isOther = righted(sentence).length < numbersOf(sentence).length
+  const isMade = /^(?:ok |right |hm+ )?(?:make|put|call) (?:it|that)\b/i.test(typed.text)
+  // What is told of a deed is a deed of its own.
+  if (!isNo && has(...DEEDS) && !OF_STEP[step.command]?.some((concept) => has(concept) && isOfPast)) return null
+  if (!isOfPast && !isNo && !isOther && !isMade) return null
+  const options: Record<string, string> = {}
+  for (const bit of righted(sentence)) {
+    const isWish = bit.kind === 'strength' && bit.value <= NO_LIQUEUR && !isOfPast
+    const option = isWish ? null : optionFor(bit, step)
+    if (option === null || option in options) return null
+    options[option] = textOf(bit, option)
+  }
+  const day = sentence.bits.find(({ kind }) => kind === 'date')
+  if (day !== undefined && isOfPast) options.when = day.text
+  const { jar } = step.options
+  if (Object.keys(options).length === 0 || jar === undefined) return null
+  return callReading({ command: 'jar correct', options: { jar: last.options.jar ?? jar, ...options } }, 'record')
+}

@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest'
+import type { Shelf } from '../shelves.ts'
+import { talkerFor } from './told.ts'
+
+type Talk = readonly [shelf: Shelf | null, before: string, text: string, read: string]
+
+const STRAINED = '/jar strain lemon measured:930 ml strength:87%'
+const PLAN = '/plan of:10 lemons spirit:1 l 95%'
+const SYRUP = '/syrup infusion:920 ml strength:82% to-strength:30% to-sweetness:190 g/L'
+
+/** What is said after something else, and the line that it comes to. */
+const TALKS: readonly Talk[] = [
+  ['lemon', STRAINED, 'sorry, 900', '/jar correct lemon measured:900 ml'],
+  ['lemon', STRAINED, 'oops it was 390 not 930', '/jar correct lemon measured:390 ml'],
+  ['lemon', STRAINED, 'scusa volevo dire 910', '/jar correct lemon measured:910 ml'],
+  ['lemon', STRAINED, 'correction: 950 ml at 86', '/jar correct lemon measured:950 ml strength:86%'],
+  ['lemon_strained', '/jar sweeten lemon sugar:500 g water:1.5 l', 'sorry 550 g', '/jar correct lemon sugar:550 g'],
+  [
+    'lemon_sweetened',
+    '/jar bottle lemon bottles:5 x 500 ml',
+    'no, it was four bottles',
+    '/jar correct lemon bottles:4',
+  ],
+  ['lemon', '/jar taste lemon rating:3', 'make it a 4', '/jar correct lemon rating:4'],
+  ['lemon_ginger', 'strained, 600 ml', 'the lemon one', '/jar strain lemon measured:600 ml'],
+  ['lemon_ginger', 'ho filtrato, 600 ml', 'quello allo zenzero', '/jar strain ginger measured:600 ml'],
+  ['lemon_ginger', 'ho filtrato, 600 ml', 'il secondo', '/jar strain ginger measured:600 ml'],
+  ['lemon_sweetened', 'bottled the lemon', '5 x 500', '/jar bottle lemon bottles:5 x 500 ml'],
+  ['lemon_sweetened', 'bottled the lemon', 'five half litres', '/jar bottle lemon bottles:5 x 0.5 litres'],
+  ['fair', 'gave away some raspberry', 'two', '/bottles raspberry given:2'],
+  ['lemon_strained', 'split the lemon', '300 ml', '/jar split lemon into:lemon 2 amount:300 ml'],
+  [null, 'how much water brings my 95 down to 60', '750', '/dilute spirit:750 ml strength:95% to-strength:60%'],
+  [null, '10 lemons', 'a litre of 95', '/plan of:10 lemons spirit:1 litre 95%'],
+  [null, PLAN, 'its all in the jar now, call it sunny', '/jar start sunny of:10 lemons spirit:1 l 95%'],
+  [null, PLAN, 'ok lo faccio', '/jar start of:10 lemons spirit:1 l 95%'],
+  [null, PLAN, 'go easy with the sugar', '/plan of:10 lemons spirit:1 l 95% to-sweetness:120 g/L'],
+  [null, PLAN, 'swap lemons for oranges', '/plan of:10 oranges spirit:1 l 95%'],
+  [null, PLAN, 'limes instead of lemons', '/plan of:10 limes spirit:1 l 95%'],
+  [null, SYRUP, '28 rather than 30', '/syrup infusion:920 ml strength:82% to-strength:28% to-sweetness:190 g/L'],
+  [null, SYRUP, 'i only got 870', '/syrup infusion:870 ml strength:82% to-strength:30% to-sweetness:190 g/L'],
+]
+
+it.each(TALKS)('%s, %s: %s', async (shelf, before, text, read) => {
+  const one = await talkerFor({ after: null, ...(shelf !== null && { shelf }) })
+  await one.say(before)
+  expect(await one.say(text)).toMatchObject({ read, code: null, erased: false })
+})
+
+it('asks again which jar where somebody says yes', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  await one.say('strained, 600 ml')
+  expect(await one.say('yes')).toMatchObject({ code: 'question', recorded: 0 })
+  expect(await one.say('ginger')).toMatchObject({ read: '/jar strain ginger measured:600 ml', recorded: 1 })
+})
+
+it('takes what was offered where it is told as done', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon' })
+  await one.say(STRAINED)
+  const told = await one.say('all stirred in')
+  expect(told).toMatchObject({ command: 'jar sweeten', code: null, recorded: 1 })
+  expect(told.call?.options).toMatchObject({ water: expect.any(String), sugar: expect.any(String) })
+})
+
+describe('what was recorded last is not changed', () => {
+  it.each(['what was i supposed to do today', 'was the lemon 930?', 'should it be 900 ml'])('by %s', async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    await one.say(STRAINED)
+    expect(await one.say(text)).toMatchObject({ recorded: 0 })
+  })
+})
+
+/** Reminders and settings, and the line that sets them. */
+const SET: readonly (readonly [text: string, read: string])[] = [
+  ['no more nagging about shaking', '/reminders shake:off'],
+  ['basta promemoria per scuotere', '/reminders shake:off'],
+  ['remind me at half past eight in the evening', '/reminders time:20:30'],
+  ['promemoria alle sette e mezza di sera', '/reminders time:19:30'],
+  ['on holiday for two weeks', '/reminders pause-until:in 2 weeks'],
+  ['gone for a fortnight', '/reminders pause-until:in 2 weeks'],
+  ['sono via per dieci giorni', '/reminders pause-until:in 10 giorni'],
+  ['questa settimana niente promemoria', '/reminders pause-until:next Monday'],
+  ['im back, start reminding me again', '/reminders pause-until:none'],
+  ['at what time do i get reminded', '/reminders'],
+  ['a che ora mi ricordi', '/reminders'],
+  ['nudge me about the ginger in three days', '/jar later ginger until:in 3 days'],
+  ['we live in lisbon', '/settings zone:lisbon'],
+  ['my time zone is paris', '/settings zone:paris'],
+  ['im in new zealand', '/settings country:new zealand'],
+]
+
+it.each(SET)('%s', async (text, read) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect(await one.say(text)).toMatchObject({ read, code: null, erased: false })
+})
+
+it.each([
+  ['send the reminders to this channel', '/reminders place:here'],
+  ['cancellate tutti i miei dati', '/forget'],
+  ['dimentica tutto di me', '/forget'],
+])('%s: it answers with the line to type', async (text, line) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon' })
+  expect(await one.say(text)).toMatchObject({ code: 'question', choices: [line], recorded: 0, erased: false })
+})
+
+it.each([
+  ['will shake it tomorrow'],
+  ['thinking of straining the lemon at the weekend'],
+  ['i havent shaken the lemon yet'],
+  ['domani filtro il limone'],
+])('%s: the jar is shown, and nothing is written down', async (text) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon' })
+  expect(await one.say(text)).toMatchObject({ command: 'jar show', code: null, recorded: 0 })
+})
