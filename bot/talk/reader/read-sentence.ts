@@ -4,14 +4,13 @@ import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { computeFrames } from '../frames/compute-frames.ts'
 import { jarFrames } from '../frames/jar-frames.ts'
-import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { TalkReading } from '../frames/reading.ts'
 import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
-import { DEEDS } from '../lexicon/lexicon.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
-import { isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
 import { symptomReading } from './symptom-reading.ts'
@@ -58,63 +57,6 @@ const tried = (sentence: Sentence, command: Path | undefined): readonly FrameTri
         ) ?? [],
     )
     .toSorted((one, other) => other.score - one.score)
-
-const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<string, string>> = {}): CallRead => ({
-  command: frame.command,
-  options: { ...options, ...more },
-})
-
-const planOf = ({ options: { when: _, ...options } }: CallRead, leftOut: readonly string[]): TalkReading => ({
-  kind: 'call',
-  call: { command: 'plan', options },
-  leftOut,
-  does: 'compute',
-})
-
-/** What a frame that holds comes to: a call, a question, or a line to type. */
-function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
-  const { frame, lacks, open, unused } = best
-  const call = callOf(best)
-  const covered = sentence.bits.filter(({ kind }) => frame.covers?.includes(kind) === true)
-  const leftOut = leftOutOf(
-    sentence,
-    [...best.used, ...covered],
-    frame.does === 'record' ? Object.keys(frame.cues) : [],
-  )
-  if (frame.does === 'never') return { kind: 'only_typed', call }
-  if (open !== null) {
-    const choices = open.choices.map((text) => callOf(best, { [open.option]: text }))
-    return { kind: 'question', call, about: { kind: 'which_jar' }, choices, leftOut }
-  }
-  if (lacks.length > 0) {
-    return { kind: 'question', call, about: { kind: 'lacks', option: lacks[0]! }, choices: [], leftOut }
-  }
-  if (frame.does === 'record' && !isToldNow(sentence, frame.command)) {
-    // A recipe that is asked about, or wished, is planned.
-    if (frame.command === 'jar start') return planOf(call, leftOut)
-    // `Did I shake it?`, `l'ho già scosso?`, `will shake it tomorrow`: the jar tells.
-    const { jar } = call.options
-    if (jar !== undefined && (isAsked(sentence) || sentence.has('hypothesis')) && !isKeptAsked(frame.command))
-      return { kind: 'call', call: { command: 'jar show', options: { jar } }, leftOut, does: 'compute' }
-    return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
-  }
-  const [number] = unused
-  if (number !== undefined)
-    return { kind: 'question', call, about: { kind: 'number', typed: number.text }, choices: [call], leftOut }
-  return { kind: 'call', call, leftOut, does: frame.does }
-}
-
-/** Steps of no one jar that could be shown. */
-const isKeptAsked = (command: Path): boolean => command === 'jar later' || command === 'again'
-
-const isDeedTold = ({ frame }: FrameTried, sentence: Sentence): boolean =>
-  frame.does === 'record' &&
-  frame.command !== 'jar start' &&
-  sentence.has('own_jar') &&
-  sentence.has(...DEEDS) &&
-  isToldNow(sentence, frame.command)
-
-const isAsked = ({ typed, has }: Sentence): boolean => has('asking') || typed.tokens.some(({ text }) => text === '?')
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
