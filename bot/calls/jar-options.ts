@@ -117,6 +117,16 @@ function readPlace(text: string): string {
   throw new DomainError('bad_value', 'note_too_long', { length, most: MOST_PLACE_CHARACTERS })
 }
 
+/** As much as stands in a line of a label. */
+const MOST_MAKER_CHARACTERS = 50
+
+/** Throws `note_too_long`. */
+function readMaker(text: string): string {
+  const length = [...text].length
+  if (length <= MOST_MAKER_CHARACTERS) return text
+  throw new DomainError('bad_value', 'note_too_long', { length, most: MOST_MAKER_CHARACTERS })
+}
+
 /** What only jars take. */
 export const jarOptions = {
   /** A new name. */
@@ -139,6 +149,8 @@ export const jarOptions = {
   note: option({ read: readNote, write: identity, most: MOST_NOTE_CHARACTERS }),
   /** Where it stands, or what it is in. */
   place: option({ read: readPlace, write: identity, most: MOST_PLACE_CHARACTERS }),
+  /** Who made what is in a bottle: a society, a family. */
+  maker: option({ read: readMaker, write: identity, most: MOST_MAKER_CHARACTERS }),
   /** Plants that are in a jar; the jar decides which. */
   plantsIn: option({ read: identity, write: identity, most: MOST_PLACE_CHARACTERS }),
   /** How much is poured off: an amount, or a part of what is there. */

@@ -238,7 +238,7 @@ export const signatures = {
   'jar undo': z.object({ jar, after: jarOptions.entries.optional() }),
   'jar show': z.object({ jar }),
   'jar tag': z.object({ jar }),
-  'jar label': z.object({ jar, already: yesNo.optional() }),
+  'jar label': z.object({ jar, by: jarOptions.maker.optional(), already: yesNo.optional() }),
   notebook: z.object({
     compare: jarOptions.jars.optional(),
     export: personOptions.exportFormat.optional(),

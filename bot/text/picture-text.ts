@@ -75,6 +75,8 @@ export interface PictureText {
     alt(tag: JarTagData, format: Format): string
   }
   readonly label: {
+    kind(of: Pick<BottleLabelData, 'kind'>): string
+    maker(of: Pick<BottleLabelData, 'maker'>): string
     strength(bottle: BottleLabelData, format: Format): string
     volume(bottle: BottleLabelData, format: Format): string
     bottled(bottle: BottleLabelData): string

@@ -16,6 +16,7 @@ const FREE: Readonly<Record<string, string>> = {
   'jar note note': 'what its maker notes',
   'jar note where': 'where it stands, in its maker’s words',
   'jar note vessel': 'what it is in, in its maker’s words',
+  'jar label by': 'who made it, in their own words',
   'jar start enzyme': 'how much enzyme, in its maker’s words',
   'jar add enzyme': 'how much enzyme, in its maker’s words',
   'jar split into': 'what its maker calls a jar',
@@ -111,7 +112,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   'jar undo': ['jar:fresh|after:1'],
   'jar show': ['jar:fresh'],
   'jar tag': ['jar:fresh'],
-  'jar label': ['jar:sweet|already:yes'],
+  'jar label': ['jar:sweet|by:the society|already:yes'],
   notebook: ['compare:fresh + sweet', 'export:csv'],
   calendar: ['jar:fresh'],
   share: [

@@ -38,10 +38,12 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
   const isLong = textWidth(faces, { text: called, face: 'name', size: LARGE }) > ROOM
   const size = isLong ? LONG : LARGE
   const name = textLines(faces, { ...LINE, y: 70, size, face: 'name', text: called }, 2)
-  const facts = [label.strength(data, format), label.volume(data, format)].filter((said) => said !== '').join('  ·  ')
+  const facts = [label.kind(data), label.strength(data, format), label.volume(data, format)]
+    .filter((said) => said !== '')
+    .join('  ·  ')
   const factsY = 70 + name.height
   const top = factsY + lineHeight(44) + 14
-  const dates = [label.bottled(data), label.bestBefore(data)].filter((said) => said !== '')
+  const dates = [label.bottled(data), label.bestBefore(data), label.maker(data)].filter((said) => said !== '')
   const warnings = [label.warning(data), label.neat(data), label.keepAway()].filter((said) => said !== '')
   const last = [...dates, ...warnings]
   const footHeight = EDGE + 36 + last.length * lineHeight(SMALL)

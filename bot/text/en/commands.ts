@@ -348,9 +348,10 @@ export const jarLabelText = {
   summary: 'A label for each size of its bottles, to print',
   options: {
     jar: 'Its name, the first letters of it, or its # and id',
+    by: 'Who made it, to print: Hillside Allotment Society',
     already: 'yes: a label even for what shouldn’t be in bottles',
   },
-  examples: ['/jar label lemon'],
+  examples: ['/jar label lemon', '/jar label lemon by:Hillside Allotment Society'],
 }
 
 /** What help and Discord say of every command. */

@@ -160,7 +160,7 @@ export const jarProblems = {
   jar_full: ({ jar }) => `I can’t keep any more about ${jar}. You can still finish it or throw it away.`,
   too_many_changes: ({ jar, most }) =>
     `You’ve filled, measured and sweetened ${jar} ${most} times. I can’t follow any more.`,
-  note_too_long: ({ length, most }) => `That note is ${length} characters long. Could you say it in ${most}?`,
+  note_too_long: ({ length, most }) => `That’s ${length} characters long. Could you say it in ${most}?`,
   no_rhythm: ({ typed }) => `“${typed}”? I can remind you daily, every other day, or not at all (off).`,
   no_format: ({ typed }) => `“${typed}”: is that json, which I can read back, or csv, for a spreadsheet?`,
   no_place: ({ typed }) => `I don’t know the place “${typed}”. Here or private?`,

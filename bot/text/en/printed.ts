@@ -110,8 +110,16 @@ const warning = ({ danger }: Pick<BottleLabelData, 'danger'>): string => (danger
 
 const sentence = (text: string): string => (text === '' ? '' : `${text}.`)
 
+const drinkKinds = { liqueur: 'Liqueur', steeped_spirit: 'Steeped spirit' } as const
+
+const kind = ({ kind }: Pick<BottleLabelData, 'kind'>): string => (kind === null ? '' : drinkKinds[kind])
+
+const maker = ({ maker }: Pick<BottleLabelData, 'maker'>): string => (maker === null ? '' : `Made by ${maker}`)
+
 /** What stands on a bottle. */
 export const labelText: PictureText['label'] = {
+  kind,
+  maker,
   strength: labelStrength,
   volume,
   bottled,
@@ -126,11 +134,13 @@ export const labelText: PictureText['label'] = {
   alt: (bottle: BottleLabelData, format: Format) =>
     altText([
       `Bottle label: ${bottle.name}.`,
+      sentence(kind(bottle)),
       sentence(warning(bottle)),
       sentence(labelStrength(bottle, format).replace(/^./, (letter) => letter.toUpperCase())),
       sentence(volume(bottle, format)),
       bottle.bottled === null ? 'Room to write when it was bottled.' : sentence(bottled(bottle)),
       sentence(bestBefore(bottle)),
+      sentence(maker(bottle)),
       // What warns first: where there is too much to say, the end is cut.
       allergenWords(bottle.allergens),
       advice(bottle),

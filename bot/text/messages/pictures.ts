@@ -109,6 +109,10 @@ export interface BottleLabelData extends ForGuests {
   readonly abvPercent: Measured
   /** `planned`: what the jar is to become. */
   readonly strength: Source | 'planned'
+  /** What such a drink is; null of one that has too little alcohol, or that is not to be drunk. */
+  readonly kind: 'liqueur' | 'steeped_spirit' | null
+  /** Who made it, as it was typed; null where nobody said. */
+  readonly maker: string | null
   /** What the bottle holds; null where it is not known. */
   readonly volumeMl: number | null
   readonly bottled: IsoDay | null

@@ -109,6 +109,7 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [jarOptions.rating, fc.constantFrom('1', '2', '3 stars', '4/5', '★★★★★')],
   [jarOptions.note, fc.string()],
   [jarOptions.place, fc.string({ maxLength: 40 })],
+  [jarOptions.maker, fc.string({ maxLength: 40 })],
   [jarOptions.plantsIn, fc.string({ maxLength: 40 })],
   [jarOptions.addedAs, fc.constantFrom('layer', 'a layer', 'top up', 'Top-up', 'topping up')],
   [jarOptions.enzyme, fc.string({ maxLength: 40 })],

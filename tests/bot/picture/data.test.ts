@@ -105,6 +105,14 @@ describe('what is printed', () => {
     })
   })
 
+  it('says what the drink is, and who made it where that was said', () => {
+    const { kind, maker } = bottleLabelData(readyBatch('Lemon'), 500)
+    expect([kind, maker]).toEqual(['liqueur', null])
+    expect(bottleLabelData(readyBatch('Lemon'), 500, 'Hillside Allotment Society').maker).toBe(
+      'Hillside Allotment Society',
+    )
+  })
+
   it('names allergens, and plants of which nobody knows', () => {
     const view = steepingBatch('Nuts', [
       plant('chamomile', 'Chamomile', 5),

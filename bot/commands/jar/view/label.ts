@@ -19,7 +19,9 @@ export const jarLabelCommand = defineCommand({
     const view = await jarNamed(input.jar.is, context)
     expectKeeping('jar label', 'label_ferments', view.story, input)
     const sizes = bottleSizesOf(view).slice(0, MOST_LABELS)
-    const labels = (sizes.length === 0 ? [null] : sizes).map((volumeMl) => bottleLabelData(view, volumeMl))
+    const labels = (sizes.length === 0 ? [null] : sizes).map((volumeMl) =>
+      bottleLabelData(view, volumeMl, input.by?.is ?? null),
+    )
     return {
       headline: { group: 'headlines', key: 'jar_label', values: { name: view.story.name, count: labels.length } },
       table: [],
