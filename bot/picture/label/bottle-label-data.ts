@@ -30,11 +30,10 @@ const wentIn = (story: JarState) => ({
 })
 
 /** What a bottle will hold: before the syrup is in, what was planned; throws where nothing was. */
-function becomes({
-  story,
-  contents,
-  dangers,
-}: JarView): Pick<BottleLabelData, 'abvPercent' | 'strength' | 'hasWater' | 'sweeteners'> & {
+function becomes({ story, contents, dangers }: JarView): Pick<
+  BottleLabelData,
+  'abvPercent' | 'strength' | 'hasWater' | 'sweeteners'
+> & {
   readonly sugarGPerL: number
 } {
   const { abvPercent, sugarGPerL } = contents.outcome
