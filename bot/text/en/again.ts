@@ -43,3 +43,21 @@ export const againSentences = {
     again_weaker: () => 'Make it weaker',
   },
 } satisfies Feature<AgainMessages>
+
+/** What help and Discord say of it. */
+export const againText = {
+  summary: 'Plan a jar like an earlier one, scaled to the spirit you have',
+  options: {
+    jar: 'The earlier jar: lemon',
+    spirit: 'The spirit you have: 700 ml, or 700 ml 75.5%. Leave it out for the same amounts',
+    strength: 'Its strength, if it isn’t beside the amount: 95%',
+    'to-strength': 'The strength you want, if not as before: 28%',
+    'to-sweetness': 'The sweetness you want, if not as before: 200 g/L',
+    sugar: 'What to sweeten with, if not as before: honey',
+    water: 'What to use instead of water, if not as before: apple juice',
+    days: 'How long to steep it, if not as before: 21 days',
+    bottles: 'Bottles to fill, if not as before: 6 x 500 ml',
+    name: 'What to call the new jar. Leave it out for the old name with a number',
+  },
+  examples: ['/again lemon spirit:700 ml 75.5%', '/again lemon spirit:1 l 95% name:lemon for the fair'],
+}
