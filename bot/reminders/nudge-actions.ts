@@ -5,11 +5,15 @@ import { parseBottles } from '../../core/recipe/plan/parse-bottles.ts'
 import type { Place } from '../../store/person.ts'
 import { call } from '../calls/call.ts'
 import { aheadIn } from '../calls/jar-options.ts'
+import type { Path } from '../calls/signatures.ts'
 import type { Action } from '../chat/reply.ts'
 import { dangerActions } from '../commands/jar/known/jar-dangers.ts'
 import { jarRef } from '../commands/jar/known/jar-ref.ts'
 import { type AskingJar, taskCall } from '../commands/jar/known/task-call.ts'
 import type { AskedJar } from './due-jars.ts'
+
+/** More than these are /jar list's where they are typed. */
+const MOST_TYPED = 2
 
 /** More answers than this are /jar list's. */
 const MOST_ANSWERS = 6
@@ -102,6 +106,24 @@ function answers(asked: readonly AskedJar[], place: Place, nameOf: NameOf): read
   return [...done, ...tasted(of('taste'), place, nameOf, MOST_ANSWERS - done.length)]
 }
 
+/** As few lines as answer it are shown where each takes room: a jar that is to be strained is not shaken, and a bad taste can wait. */
+function typed(done: readonly Action[], later: readonly Action[], isOneJar: boolean): readonly Action[] {
+  const isOf = (command: Path) => (each: Action) => each.call.command === command
+  const isMoot = (each: Action) => isOneJar && done.some(isOf('jar strain')) && isOf('jar shake')(each)
+  const isBad = ({ label }: Action) => label.key === 'nudge_tasted' && label.values.verdict === 'not_yet'
+  const left = done.filter((each) => !isMoot(each) && !isBad(each))
+  const shakes = left.filter(isOf('jar shake'))
+  const others = left.filter((each) => !shakes.includes(each)).slice(0, MOST_TYPED - shakes.length)
+  const named = new Set([...others, ...shakes])
+  const all = [...done, ...later]
+  const isShown = (each: Action) => named.has(each) || (later.includes(each) && left.length < MOST_TYPED)
+  const show = { group: 'actions', key: 'nudge_show', values: { isOneJar: false } } as const
+  return [
+    ...all.map((each) => (isShown(each) ? each : { ...each, isButtonOnly: true as const })),
+    ...(isOneJar || left.length <= MOST_TYPED + 1 ? [] : [{ label: show, call: call('jar list') }]),
+  ]
+}
+
 /**
  * What a nudge can be answered with, filled in: done, one line a kind or a jar, or not before tomorrow; where lines are
  * pressed and not typed, also later today, and to look at it. With nothing left to be done, and of bottles to be drunk up,
@@ -122,7 +144,7 @@ export function nudgeActions(asked: readonly AskedJar[], place: Place, isOpen: I
   const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
   const tomorrow: Action = { label: later, call: call('jar later', { jar: which, until: aheadIn('tomorrow') }) }
   const isPutOff = !left.some(({ jarId, duty: { kind } }) => kind !== 'drink' && isOpen(jarId, 'later'))
-  if (place.kind === 'console') return isPutOff ? done : [...done, tomorrow]
+  if (place.kind === 'console') return typed(done, isPutOff ? [] : [tomorrow], isOneJar)
   const today = { group: 'actions', key: 'nudge_later_today', values: undefined } as const
   const show = { group: 'actions', key: 'nudge_show', values: { isOneJar } } as const
   return [

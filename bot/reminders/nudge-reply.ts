@@ -1,5 +1,4 @@
 import { isHeldBack } from '../../core/jar/limits/judge-jar.ts'
-import { contentsOf } from '../../core/jar/state/contents.ts'
 import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
 import { isInFreezer } from '../../core/jar/state/where-it-stands.ts'
 import { byLastDay, SPOKEN_ORDER } from '../../core/jar/tasks/asked-today.ts'
@@ -64,19 +63,10 @@ function isSyrupAsked({ story, duty }: AskedJar): boolean {
   return planned === null || isSyrup(planned.syrup)
 }
 
-/** Whether amounts are said of what nobody has measured. */
-const isEstimated = ({ story, duty }: AskedJar): boolean =>
-  duty.kind === 'sweeten' && plannedSyrup(story) !== null && contentsOf(story).volume === 'estimated'
-
-function notesOf(
-  asked: readonly AskedJar[],
-  { mayHaveBeenSeen, isMoved }: Arrival,
-  isTyped: boolean,
-): readonly Message<'notes'>[] {
+function notesOf(asked: readonly AskedJar[], { mayHaveBeenSeen, isMoved }: Arrival): readonly Message<'notes'>[] {
   const how = (['taste', 'strain'] as const).filter((kind) =>
     asked.some(({ duty, isAside }) => duty.kind === kind && (kind === 'taste' || !isAside)),
   )
-  const estimated = asked.filter(isEstimated).map(({ story }) => story.name)
   const cold = asked
     .filter(({ duty, story }) => duty.kind === 'ready' && isInFreezer(story))
     .map(({ story }) => story.name)
@@ -87,8 +77,7 @@ function notesOf(
   const notes = [
     ...(isMoved ? [{ group: 'notes', key: 'nudge_moved', values: undefined }] : []),
     ...(mayHaveBeenSeen ? [{ group: 'notes', key: 'nudge_seen', values: undefined }] : []),
-    ...how.map((duty) => ({ group: 'notes', key: 'nudge_how', values: { duty, isTyped } })),
-    ...(estimated.length === 0 ? [] : [{ group: 'notes', key: 'nudge_estimated', values: { names: estimated } }]),
+    ...(how.length === 0 ? [] : [{ group: 'notes', key: 'nudge_how', values: { duties: how } }]),
     ...(cold.length === 0 ? [] : [{ group: 'notes', key: 'nudge_freezer', values: { names: cold } }]),
     ...last.flatMap((values) => (values.names.length === 0 ? [] : [{ group: 'notes', key: 'nudge_last', values }])),
   ]
@@ -122,7 +111,7 @@ export function replyOf(
     headline: headlineOf(asked, held, today),
     table: [],
     sure: [],
-    notes: notesOf(asked, coming, place.kind === 'console'),
+    notes: notesOf(asked, coming),
     cautions: [...dangerCautions([...new Set(stories)]), ...(asked.some(isSyrupAsked) ? [caution('cool_first')] : [])],
     actions: nudgeActions(all, place, isOpen),
     data: { duties: all.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },

@@ -18,9 +18,7 @@ const headlineOf = ({ story, duty }: Coming): Message<'headlines'> => {
 }
 
 const howOf = ({ duty: { kind } }: Coming): Message<'notes'> | null =>
-  kind === 'taste' || kind === 'strain'
-    ? { group: 'notes', key: 'nudge_how', values: { isTyped: true, duty: kind } }
-    : null
+  kind === 'taste' || kind === 'strain' ? { group: 'notes', key: 'nudge_how', values: { duties: [kind] } } : null
 
 const plain = (text: string): string => clean(text).replaceAll('\u00a0', ' ').trim()
 

@@ -6,6 +6,7 @@ import { dayAt, minutesAt } from '../../../core/quantity/time/zone.ts'
 import { type Due, dutySettings, untold } from '../../../store/due.ts'
 import type { Person, Place } from '../../../store/person.ts'
 import type { Context, Proof } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { note, row } from '../reply/outcome-reply.ts'
@@ -74,11 +75,13 @@ export async function remindersReply(
     headline: { group: 'headlines', key: 'reminders', values: { isChanged, atMinutes, until, today } },
     table: [
       row('reminders_place', { group: 'cells', key: 'reminders_place', values: { place, isHere, isClosed } }),
-      row('reminders_time', { group: 'cells', key: 'reminders_time', values: { atMinutes, zone, isAssumed } }),
       row('reminders_shake', { group: 'cells', key: 'reminders_shake', values: { shake } }),
-      row('reminders_drink', { group: 'cells', key: 'reminders_drink', values: { drink } }),
-      row('reminders_pause', { group: 'cells', key: 'reminders_pause', values: { until, today } }),
       row('reminders_next', { group: 'cells', key: 'reminders_next', values: { next, isStopped: until === ENDLESS } }),
+      ...inMore([
+        row('reminders_time', { group: 'cells', key: 'reminders_time', values: { atMinutes, zone, isAssumed } }),
+        row('reminders_drink', { group: 'cells', key: 'reminders_drink', values: { drink } }),
+        row('reminders_pause', { group: 'cells', key: 'reminders_pause', values: { until, today } }),
+      ]),
     ],
     sure: [],
     notes: [
@@ -88,7 +91,7 @@ export async function remindersReply(
       ...(closing.length === 0
         ? []
         : [{ group: 'notes', key: 'reminders_pause_hides', values: { closing, today } } as const]),
-      ...(isTerminal ? [note('reminders_only_running')] : []),
+      ...(isTerminal ? inMore([note('reminders_only_running')]) : []),
     ],
     cautions: [],
     actions: isTerminal ? [] : await remindersActions(settings, until, context),

@@ -6,7 +6,7 @@ import { columns } from './columns.ts'
 import type { TerminalLanguage } from './language-for-terminal.ts'
 import type { Screen } from './screen.ts'
 import { textWidth } from './text-width.ts'
-import { hang, wrap } from './wrap.ts'
+import { hang, wrap, wrapSentence } from './wrap.ts'
 
 /** A file of a reply and where it is; no path where it could not be made or written, and then why, as the system calls it. */
 export interface SavedFile {
@@ -103,7 +103,7 @@ export const render = (
   )
   const noteLines = notes.flatMap((each) => {
     const text = clean(words.say<'notes'>(each, kitchen))
-    return shown === 'first' ? wrap(text, screen.width) : hang('• ', text, screen.width)
+    return shown === 'first' ? wrapSentence(text, screen.width) : hang('• ', text, screen.width)
   })
   const cautionLines = cautions.flatMap((each) => hang('! ', clean(words.say<'cautions'>(each, kitchen)), screen.width))
   return joinBlocks([

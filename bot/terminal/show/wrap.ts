@@ -55,8 +55,10 @@ export const wrapSentence = (text: string, width: number): readonly string[] => 
   return lines.map(unbind)
 }
 
-/** Wrapped with a mark before the first line and the same room before the others. */
+/** Wrapped as a sentence with a mark before the first line and the same room before the others. */
 export const hang = (mark: string, text: string, width: number): readonly string[] => {
   const room = textWidth(mark)
-  return wrap(text, Math.max(1, width - room)).map((line, index) => (index === 0 ? mark : ' '.repeat(room)) + line)
+  return wrapSentence(text, Math.max(1, width - room)).map(
+    (line, index) => (index === 0 ? mark : ' '.repeat(room)) + line,
+  )
 }

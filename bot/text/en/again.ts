@@ -20,8 +20,8 @@ export const againSentences = {
   notes: {
     again_as: ({ name, factor, by }, format) =>
       by === null
-        ? `As ${name} was, in the same amounts. Nothing’s started yet.`
-        : `As ${name} was, times ${format.plain(factor, 2)}, ${by === 'bottles' ? 'to fill your bottles' : 'by the alcohol in your spirit'}. Nothing’s started yet.`,
+        ? `Same amounts as ${name}. Nothing’s started yet.`
+        : `${format.plain(factor, 2)} times the amounts of ${name}, ${by === 'bottles' ? 'to fill your bottles' : 'scaled to your spirit so it tastes as strong'}. Nothing’s started yet.`,
     again_strained: ({ wentDays, plannedDays, isAsItWent }) => {
       const went = wentDays === 0 ? 'the same day' : `after ${counted(wentDays, 'day')}`
       return isAsItWent

@@ -205,7 +205,7 @@ const notes = {
     'A part without a strength counts as having no alcohol, one without a sweetness as having no sugar.',
 
   flash_point: ({ lowC }, format) =>
-    `Its vapour catches fire from about ${format.temperature({ value: lowC, plusMinus: 1 })}, perhaps a little below. Never heat it.`,
+    `Its vapour catches fire from about ${format.temperature({ value: lowC, plusMinus: 1 })}. Never heat it.`,
 
   // How it is done.
   syrup_by_weight: ({ syrupG }, format) =>
@@ -238,8 +238,7 @@ export const cautions = {
     `Skip the syrup: that water dissolves only about ${format.weigh(values.dissolvesG)} of the sugar. Put both straight in and shake daily until the sugar’s gone.`,
   sugar_alone: () => 'Put the sugar straight in and shake it daily until it’s gone. Don’t heat it.',
   may_crystallise: () => 'That’s close to as much sugar as stays dissolved: it may crystallise in the cold.',
-  sugar_limit_not_known: () =>
-    'That’s about as much sugar as will dissolve (nobody has measured it closely). Try a glass first.',
+  sugar_limit_not_known: () => 'That’s about as much sugar as will dissolve. Try a small amount first.',
   bottle_bursts: () => 'A full bottle can burst in the freezer: leave room in it, or keep it out.',
 } satisfies Part<CalculateMessages['cautions']>
 

@@ -119,11 +119,11 @@ const strainedText = (
 const tastedText = ({ rating, note }: Tasted, when: string): string =>
   `tasted${when}${rating === null ? '' : `, ${rating} of 5`}${note === null ? '' : `: “${note.replace(/[“”]/g, '"')}”`}`
 
-const notedText = ({ note, where, vessel }: Noted): string =>
+export const notedText = ({ note, where, vessel }: Noted): string =>
   [
     note === null ? '' : `“${note.replace(/[“”]/g, '"')}”`,
-    where === null ? '' : isFreezer(where) ? 'in the freezer' : `where: ${where}`,
-    vessel === null ? '' : `in: ${vessel}`,
+    where === null ? '' : isFreezer(where) ? 'in the freezer' : `place: ${where}`,
+    vessel === null ? '' : `vessel: ${vessel}`,
   ]
     .filter((part) => part !== '')
     .join(', ')
@@ -191,7 +191,7 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
     case 'poured_in':
       return `poured in ${format.volume(happening.liquid.amount)} of ${happening.other}${when}`
     case 'noted':
-      return `noted${when}: ${notedText(happening)}`
+      return `noted${when}, ${notedText(happening)}`
     case 'bottles_out':
       return `${bottlesText(happening.bottles, format)} ${happening.use === 'given' ? 'given away' : 'opened'}${when}`
     case 'bottled':

@@ -3,7 +3,7 @@ import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
 import type { BecameSaid, RecordedStep } from '../messages/jar-recorded.ts'
-import { addedText, didWords, filteredWords, happeningText, untilText } from './jar-entries.ts'
+import { addedText, didWords, filteredWords, happeningText, notedText, untilText } from './jar-entries.ts'
 import { countWord, listed, plural } from './phrases.ts'
 import { noteText, sweetWords, vesselText } from './words.ts'
 
@@ -69,11 +69,12 @@ export function recordedText(
     case 'sweetened':
       if (happening.ofFruit === undefined) return `${done}${into}.`
       return `${name}: ${happeningText(happening, format, when)}.${became === null ? '' : ` It’s now ${drinkText(became, format)}.`}`
+    case 'noted':
+      return `Noted for ${name}${when}: ${notedText(happening)}.`
     case 'fruit_sugared':
     case 'started':
     case 'measured':
     case 'renamed':
-    case 'noted':
     case 'parted':
     case 'poured_in':
     case 'taken_out':

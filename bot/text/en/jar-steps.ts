@@ -36,7 +36,7 @@ const cautionNames: Readonly<Record<CautionName, string>> = {
   sugar_limit_not_known: 'the sugar may not all dissolve',
   bottle_bursts: 'a full bottle can burst in the freezer',
   honey_infant: 'no honey for a child under one year',
-  plan_hazard: 'what its plants can do (/cautions says it)',
+  plan_hazard: 'the cautions about its plants (see /cautions)',
 }
 
 const expectedText = ({ amount, abvPercent }: Expected, format: Format): string => {

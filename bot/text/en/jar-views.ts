@@ -266,7 +266,7 @@ export const notebookSentences = {
   },
 
   notes: {
-    notebook_short: () => 'For one batch in full: /jar show and its name',
+    notebook_short: ({ name }) => `For one batch in full: ${lineTyped('jar show', { jar: name })}`,
   },
 
   actions: {

@@ -109,8 +109,7 @@ export const exportSentences = {
   notes: {
     calendar_again: () =>
       'After a change, import it again: reminders that moved move there too. Delete by hand those you no longer need.',
-    export_json: () =>
-      `To bring it back, here or in another Larderbell: ${lineTyped('notebook', { import: '' })} and the file`,
+    export_json: () => 'You can import it again, here or in another Larderbell. To see how: /help notebook',
     export_json_parts: ({ files }) =>
       `That’s too much for one file. To bring it back, import all ${files}, in any order.`,
     export_csv: () =>

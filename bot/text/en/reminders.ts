@@ -57,9 +57,16 @@ const addText = ({ name, plants }: RemindedJar): string =>
 
 /** `Sweeten lemon: 511 g sugar in 1.51 l water.`, `Sweeten lemon: stir 565 g sugar into it, no water, …` */
 const sweetenText = ({ name, syrup }: RemindedJar, format: Format): string => {
-  const none = { sweetener: USUAL_MATERIAL, filler: null, waterMl: exactly(0), sugarG: exactly(0), dissolvesG: null }
-  const { sweetener, filler, waterMl, sugarG, dissolvesG } = syrup ?? none
-  const sugar = `${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`
+  const none = {
+    sweetener: USUAL_MATERIAL,
+    filler: null,
+    waterMl: exactly(0),
+    sugarG: exactly(0),
+    dissolvesG: null,
+    isEstimated: false,
+  }
+  const { sweetener, filler, waterMl, sugarG, dissolvesG, isEstimated } = syrup ?? none
+  const sugar = `${isEstimated ? 'about ' : ''}${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`
   const water = `${format.round.volume(waterMl.value)} ${fillerName(filler)}`
   if (dissolvesG !== null) {
     const both = waterMl.value === 0 ? sugar : `${sugar} and ${water}`
@@ -104,9 +111,8 @@ const nudgedText = ({ duty, jars, isAside }: RemindedJars, today: IsoDay, format
 
 /** How, where doing it wrong spoils the batch or hurts; an answer that is pressed asks for what is measured. */
 const how = {
-  taste: () => 'To taste, mix a teaspoon with two of water. Never taste strong spirit neat.',
-  strain: (isTyped: boolean) =>
-    `Strain through a sieve, then through a coffee filter, away from flames. Measure what comes out${isTyped ? ', and say so: measured:920 ml' : ': the button asks how much'}.`,
+  taste: 'To taste, mix a teaspoon with two of water.',
+  strain: 'Sieve away from flames and measure.',
 }
 
 /** What a reminder says. */
@@ -120,13 +126,10 @@ export const nudgeSentences = {
   },
 
   notes: {
-    nudge_how: ({ duty, isTyped }) => how[duty](isTyped),
+    nudge_how: ({ duties }) => duties.map((duty) => how[duty]).join(' '),
     nudge_freezer: ({ names }) => `Take ${namesText(names)} out of the freezer 5 minutes before.`,
-    nudge_estimated: ({ names }) => `You didn’t measure ${namesText(names)}, so these amounts are estimates.`,
     nudge_last: ({ duty, names }) =>
-      duty === 'shake'
-        ? `I’ll stop reminding you to shake ${namesText(names)} until I hear from you.`
-        : `This is my last reminder to ${order(duty).toLowerCase()} ${namesText(names)}.`,
+      `My last reminder to ${order(duty).toLowerCase()} ${namesText(names)}${duty === 'shake' ? ' for now' : ''}.`,
     nudge_moved: () =>
       `I can no longer write in the channel you chose, so this comes in private. To choose another, type there: ${lineTyped('reminders', { place: 'here' })}`,
     nudge_seen: () => 'You may have seen this already: I was cut off while sending it.',

@@ -117,7 +117,7 @@ export const forgetSentences = {
     forget_changed: () => 'You have something else now than when that button was made, so nothing was deleted.',
     forget_in_full: ({ typed }) =>
       `“${typed}” deletes nothing. To delete it all, type in full: ${lineTyped('forget', { confirm: 'yes' })}`,
-    forget_not_one_jar: () => 'To throw away just one jar: /jar discard and its name. It stays in /notebook.',
+    forget_not_one_jar: () => 'To throw away just one jar instead: /help jar discard',
   },
   actions: {
     forget_all: () => 'Delete everything',

@@ -120,7 +120,7 @@ export const shareSentences = {
         : `${name}: a liqueur of ${plants}, ${becomesText(becomes, format)}.`
     },
     shares: ({ batches, count }) => {
-      if (count === 0) return 'You’re not sharing anything yet. To show a batch to everybody: /share and its jar’s name'
+      if (count === 0) return 'You’re not sharing anything yet. To see how it’s done: /help share'
       const one = count === 1 ? 'You’re sharing one batch.' : `You’re sharing one batch, ${timesText(count)}.`
       if (batches === 1) return one
       return `You’re sharing ${batches} batches${count === batches ? '' : `, ${count} times in all`}.`
@@ -173,7 +173,7 @@ export const shareSentences = {
         ? 'Nobody else has started a jar from what you share yet.'
         : `Others have started ${listed(made.map(({ name, count }) => `${jarsText(count)} of ${name ?? NAMELESS}`))}.`,
     shares_withdrawn: ({ count }) => `${count === 1 ? 'One more was' : `${count} more were`} withdrawn.`,
-    share_withdraw: () => `To take down another: ${lineTyped('share', { withdraw: '' })} and its id`,
+    share_withdraw: () => 'To take down another: /help share',
     forget_shares: ({ count }) =>
       `${count === 0 ? '' : `${countedPosts(count)} of batches you share would come down too. `}What others posted or made from your batches stays theirs.`,
     forgot_shares: ({ changed, left }) => {

@@ -161,7 +161,10 @@ export interface NotebookMessages {
     batch: WholeNotebookBatch
     batch_short: NotebookBatch
   }
-  notes: Plain<'notebook_short'>
+  notes: {
+    /** The newest. */
+    notebook_short: { readonly name: string }
+  }
   actions: Plain<'notebook_compare'>
 }
 

@@ -31,6 +31,8 @@ export interface RemindedJar {
     readonly sugarG: Measured
     /** What of the sugar that water dissolves, g; null where a syrup can be made first. */
     readonly dissolvesG: number | null
+    /** Worked out of what nobody has measured. */
+    readonly isEstimated: boolean
   } | null
   /** Bottles that are left, where they should be drunk. */
   readonly bottles: number | null
@@ -66,10 +68,9 @@ export interface NudgeMessages {
     }
   }
   notes: Plain<'nudge_moved' | 'nudge_seen'> & {
-    nudge_how: { readonly duty: 'taste' | 'strain'; readonly isTyped: boolean }
+    nudge_how: { readonly duties: readonly ('taste' | 'strain')[] }
     /** Ready, and in a freezer. */
     nudge_freezer: { readonly names: readonly string[] }
-    nudge_estimated: { readonly names: readonly string[] }
     nudge_last: NudgeNames
   }
   actions: Plain<'nudge_all_shaken' | 'nudge_later' | 'nudge_later_today'> & {

@@ -32,7 +32,10 @@ export function remindedJar({ story, duty }: Reminded) {
     fromDay: movedByLatePlants(story).started.days.strainFrom,
     byDay: duty.by,
     plants: duty.kind === 'add' ? plantsDue(story, duty.day).map(({ id, name }) => ({ id, name })) : [],
-    syrup: sweetening === null ? null : sweetenedWith(sweetening.syrup),
+    syrup:
+      sweetening === null
+        ? null
+        : { ...sweetenedWith(sweetening.syrup), isEstimated: contentsOf(story).volume === 'estimated' },
     bottles: duty.kind === 'drink' ? bottlesLeft(story) : null,
     strong: tooStrongOf({ story, duty }),
   }

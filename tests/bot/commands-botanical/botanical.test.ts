@@ -31,7 +31,7 @@ test('says the amount and the days first, and where each figure stands', async (
       Season       all year
 
     • Scrub it, peel it and slice it thin.
-    • I’ve taken the ginger as fresh. If not, say so.
+    • I’ve assumed the ginger is fresh. If not, say so.
     • Two hours of stirring drew 23 % of what boiling drew from ginger, probably
       dried powder (Korean J. Food Preserv. 2019): hours aren’t enough. Nobody has
       measured the days.

@@ -76,7 +76,7 @@ test.each([
   ['/adjust jar:lemon glass-sugar:4 g', 'How much was in the glass? Add glass:50 ml.'],
   [
     '/adjust jar:lemon to-strength:20% glass:50 ml glass-sugar:4 g',
-    'The glass tells me what it’s to become. Leave out to-strength:.',
+    'The glass already tells me what you want. Leave out to-strength:.',
   ],
   ['/adjust jar:lemon strength:30% to-strength:20%', 'jar: already tells me what there is. Leave out strength:.'],
   ['/adjust glass:50 ml glass-sugar:4 g', 'Which jar was in that glass? Add jar: and its name.'],

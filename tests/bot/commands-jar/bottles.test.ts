@@ -57,10 +57,10 @@ it('offers to empty the jar once the last bottle is gone', async () => {
 })
 
 test.each([
-  ['/bottles jar:lemon given:5 x 500 ml', 'lemon has only 4 left of 500 ml. How many was it?'],
+  ['/bottles jar:lemon given:5 x 500 ml', 'There are only 4 of the 500 ml bottles of lemon left. How many was it?'],
   [
     '/bottles jar:lemon given:1 x 700 ml',
-    'lemon has no bottles of 700 ml, only of 500 ml or 200 ml. How many of which?',
+    'lemon has no bottles of 700 ml, only of 500 ml or 200 ml. Which ones, and how many?',
   ],
   ['/bottles given:2', 'Bottles of which jar? Add jar: and its name.'],
   ['/bottles jar:lemon given:1 opened:1', 'Given away or opened? Say one after the other.'],

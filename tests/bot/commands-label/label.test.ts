@@ -41,8 +41,8 @@ test('says what the drink may be called and must say', async () => {
 
     ! Write on every bottle: “Not in pregnancy. Keep out of reach of children.”
     ! Meant for your own table. Selling a bottle, raffling it or giving it for money
-      needs a licence, and duty paid, nearly everywhere: ask your authority before
-      you do.
+      needs a licence, and duty paid, nearly everywhere: ask your local authority
+      first.
     ! Not if you’re pregnant or trying for a baby, under age, or about to drive,
       swim or use machines. On medicines, with liver disease or a past dependence?
       Ask a doctor or pharmacist. Your local law comes first."

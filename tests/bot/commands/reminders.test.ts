@@ -37,7 +37,7 @@ describe('/reminders', () => {
   it('changes what is given and keeps the rest', async () => {
     const desk = await sit()
     const text = await desk.textOf('/reminders time:18.30 zone:Tokyo shake:every other day pause-until:7 January')
-    expect(text).toMatch(/^Noted: reminders pause and come again on 7 January 2027, that day included, at 18:30\.\n/)
+    expect(text).toMatch(/^Noted: reminders start again on 7 January 2027 at 18:30\.\n/)
     await desk.run('/reminders shake:off')
     expect((await desk.store.read('local')).settings).toMatchObject({
       atMinutes: 1110,
@@ -91,7 +91,7 @@ describe('/reminders', () => {
     const { notes } = await desk.jsonOf('/reminders pause-until:20 December')
     expect(notes).toContainEqual({
       key: 'reminders_pause_hides',
-      text: 'I won’t remind you to strain jar0 (by 19 December). To see it meanwhile: /jar list',
+      text: 'So I won’t remind you to strain jar0 (by 19 December). To see what’s due: /jar list',
       depth: 'first',
     })
     const keysOf = async (line: string) => (await desk.jsonOf(line)).notes.map(({ key }: { key: string }) => key)
@@ -104,9 +104,9 @@ describe('/reminders', () => {
       /more than three months\. If you mean it, add the year\.$/,
     )
     expect((await desk.store.read('local')).settings.pausedUntil).toBeNull()
-    expect(await desk.textOf('/reminders pause-until:1 December 2027')).toMatch(/come again on 1 December 2027,/)
-    expect(await desk.textOf('/reminders pause-until:in 5 months')).toMatch(/come again on 2 May 2027,/)
-    expect(await desk.textOf('/reminders pause-until:2 weeks')).toMatch(/come again on 16 December,/)
+    expect(await desk.textOf('/reminders pause-until:1 December 2027')).toMatch(/start again on 1 December 2027 /)
+    expect(await desk.textOf('/reminders pause-until:in 5 months')).toMatch(/start again on 2 May 2027 /)
+    expect(await desk.textOf('/reminders pause-until:2 weeks')).toMatch(/start again on 16 December /)
   })
 
   it('takes the place it is written in', async () => {

@@ -76,7 +76,7 @@ describe('files of answers', () => {
     const before = (await bot.store.read(fake.user.id)).jars
     await bot.store.remove(fake.user.id)
     const refused = await fake.slash('notebook', { import: given(text.slice(0, -9)) })
-    expect(refused.text).toContain('nothing was changed')
+    expect(refused.text).toContain('Nothing was changed')
     const taken = await fake.slash('notebook', { import: given(text) })
     expect(taken.text).toContain('1 jar added')
     const { jars } = await bot.store.read(fake.user.id)
@@ -87,7 +87,7 @@ describe('files of answers', () => {
 
   it('are not even fetched where they are too big', async () => {
     const answer = await fake.slash('notebook', { import: given('x'.repeat(10_000_001)) })
-    expect(answer.text).toContain('is too big; I take in files up to 10 MB')
+    expect(answer.text).toContain('is too big: I can read files up to 10 MB')
     expect((await bot.store.read(fake.user.id)).jars).toEqual([])
   })
 })

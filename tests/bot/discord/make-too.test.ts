@@ -42,7 +42,7 @@ describe('make this too', () => {
     const shown = await fake.slash('share', { jar: NAME })
     const refused = await acts.make(shown, { spirit: '1 l', strength: '40%' })
     expect(refused.isPrivate).toBe(true)
-    expect(refused.text).toMatch(/^With 40.*spirit.*can.t be the same|^With 40.*spirit.*cannot be the same/)
+    expect(refused.text).toMatch(/^40.*spirit is too weak for that batch/)
     const strength = /to-strength:([\d.]+%)/.exec(refused.text)![1]!
     const weaker = await acts.make(shown, { spirit: '1 l', strength: '40%', 'to-strength': strength })
     expect(weaker.text).toMatch(/^\*\*Buy/)
@@ -81,10 +81,10 @@ describe('make this too', () => {
     expect(await Promise.all([0, 1].map(async (at) => (await acts.shareOf(at)).made))).toEqual([2, 1])
     for (const each of [shown, again]) {
       const { text } = await acts.make(each, { spirit: '1 l 95%' })
-      expect(text).toContain('You have begun 2 jars of this batch so far')
-      expect(text).toContain('People besides its maker and you have started one jar of it so far')
+      expect(text).toContain('You’ve started 2 jars of this batch so far')
+      expect(text).toContain('People besides its maker and you have started one jar of this batch so far')
     }
-    expect((await fake.slash('share')).text).toContain(`your own not counted: 3 jars of ${NAME}.`)
+    expect((await fake.slash('share')).text).toContain(`Others have started 3 jars of ${NAME}.`)
     expect((await fake.slash('share', { jar: NAME })).text).toContain('others have started 3 jars of this batch so far')
   })
 

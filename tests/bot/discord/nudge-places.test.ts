@@ -38,14 +38,11 @@ describe('a nudge whose channel does not take it goes to direct messages', () =>
     await here.tick()
     await here.later(24 * 60)
     const texts = messagesIn(fake.dm(fake.user)).map(({ json }) => textOf(json))
-    expect(texts.map((text) => text.includes('I can no longer write in the channel that you chose'))).toEqual([
-      true,
-      false,
-    ])
+    expect(texts.map((text) => text.includes('I can no longer write in the channel you chose'))).toEqual([true, false])
     expect(texts[0]).toContain('/reminders place:here')
     const bot = connecting(fake, { store: here.store, closed: here.closed })
     await bot.ready()
-    const CLOSED = 'where I cannot write any more: they come in private messages to you'
+    const CLOSED = 'but I can’t write there any more: they come in private messages to you'
     expect((await fake.slash('reminders')).text).toContain(`this channel, ${CLOSED}`)
     const channel = fake.newChannel(fake.guild, 'shed')
     const said = await fake.slash('reminders', {}, { channel })
@@ -107,10 +104,10 @@ describe('where no place takes a nudge', () => {
     await bot.ready()
     const options = { spirit: '1 l', strength: '95%', water: '750 ml' }
     const first = await fake.slash('mix', options)
-    expect(first.text).toMatch(/could not send: shake lemon/i)
+    expect(first.text).toMatch(/couldn’t send: shake lemon/i)
     expect(first.text).toMatch(MADE)
     const again = await fake.slash('mix', options)
-    expect(again.text).not.toContain('could not send')
+    expect(again.text).not.toContain('couldn’t send')
     const person = await here.person()
     expect([person.nudges, person.jars[0]!.told]).toEqual([[], ['shake.2026-11-25']])
     expect(await bot.end()).toBe(0)
@@ -124,9 +121,9 @@ describe('where no place takes a nudge', () => {
     const bot = connecting(fake, { store: here.store })
     await bot.ready()
     const refused = await fake.slash('mix', { spirit: 'a lot' })
-    expect(refused.text).not.toContain('could not send')
+    expect(refused.text).not.toContain('couldn’t send')
     expect((await here.person()).nudges).toHaveLength(1)
-    expect((await fake.slash('jar list')).text.match(/could not send/g)).toHaveLength(1)
+    expect((await fake.slash('jar list')).text.match(/couldn’t send/g)).toHaveLength(1)
     expect(await bot.end()).toBe(0)
   })
 })

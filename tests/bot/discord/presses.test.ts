@@ -172,9 +172,9 @@ it('erases what was named when it was offered, and asks again where there is mor
   bot.pass(DAY_MS)
   const again = await fake.press(asked.message, ERASE)
   expect(again.text).toContain('1 jar with 2 entries')
-  expect(again.text).toContain('erased nothing')
+  expect(again.text).toContain('nothing was deleted')
   expect(await kindsOf()).toEqual(['started', 'shaken'])
-  expect((await fake.press(again.message, ERASE)).text).toContain('Erased: 1 jar with 2 entries')
+  expect((await fake.press(again.message, ERASE)).text).toContain('Deleted: 1 jar with 2 entries')
   expect((await person()).jars).toEqual([])
 })
 

@@ -13,7 +13,7 @@ describe('a share that is none any more', () => {
     const asked = await acts.pressMake(shown)
     const { id } = await acts.shareOf()
     bot.pass(3000)
-    expect((await fake.slash('share', { withdraw: id }, { user: friend })).text).toContain(`id “${id}”`)
+    expect((await fake.slash('share', { withdraw: id }, { user: friend })).text).toContain(`“${id}”`)
     expect((await fake.slash('share', { withdraw: `#${id.toUpperCase()}` })).text).toContain(
       'is no longer shared. Its message says so. Anyone who kept its code can still make it.',
     )
@@ -26,8 +26,8 @@ describe('a share that is none any more', () => {
       { user: friend },
     )
     expect(late).toMatchObject({ isPrivate: true })
-    expect(late.text).toContain('shares it no longer')
-    expect((await fake.submit(asked, { spirit: '1 l 95%' }, { user: friend })).text).toContain('shares it no longer')
+    expect(late.text).toContain('no longer shares it')
+    expect((await fake.submit(asked, { spirit: '1 l 95%' }, { user: friend })).text).toContain('no longer shares it')
     expect((await fake.slash('share', { withdraw: id })).text).toContain('was withdrawn before')
   })
 
@@ -42,7 +42,7 @@ describe('a share that is none any more', () => {
     fake.join(far, fake.user)
     const there = await fake.slash('share', { jar: NAME }, { channel, install: 'user' })
     expect(there.isPrivate).toBe(false)
-    expect((await fake.slash('share', { withdraw: (await acts.shareOf(1)).id })).text).toContain('delete it there')
+    expect((await fake.slash('share', { withdraw: (await acts.shareOf(1)).id })).text).toContain('delete it yourself')
     const short = fake.newChannel(fake.guild, 'short-lived')
     await fake.slash('share', { jar: NAME }, { channel: short })
     fake.removeChannel(short)
@@ -55,14 +55,14 @@ describe('a share that is none any more', () => {
     const asked = await fake.slash('forget')
     expect(asked.text).toContain('1 share')
     const forgotten = await fake.slash('forget', { confirm: 'yes' })
-    expect(forgotten.text).toContain('One post of yours says now')
+    expect(forgotten.text).toContain('One post of yours now says')
     expect(forgotten.text).toContain('What others posted')
     expect(textOf(shown.message!.json)).toContain('A batch was shared here')
     expect((await acts.owner()).shares).toEqual([])
     const customId = `1|0|/share make:${BigInt(fake.user.id).toString(36)}.zzzzzzzz`
     const late = await fake.press(shown.message, { customId }, { user: friend })
     expect(late).toMatchObject({ isPrivate: true })
-    expect(late.text).toContain('shared no longer')
+    expect(late.text).toContain('no longer shared')
   })
 
   it('runs nothing else for anybody', async () => {

@@ -98,7 +98,7 @@ describe('/share', () => {
     expect(mine.text).toContain((await acts.shareOf()).id)
     expect(mine.text).toContain(`secret-cellar lemon, shared <t:1795597200:f> in <#${fake.channel.id}>`)
     expect(mine.text).toContain('Nobody else has started a jar')
-    expect((await fake.slash('share', {}, { user: friend })).text).toContain('You share no batch')
+    expect((await fake.slash('share', {}, { user: friend })).text).toContain('You’re not sharing anything yet')
     const { choices } = await fake.autocomplete('share', { withdraw: 'sec' }, 'withdraw')
     expect(choices).toEqual([
       { name: `${NAME}, 25 November 2026 (${(await acts.shareOf()).id})`, value: (await acts.shareOf()).id },

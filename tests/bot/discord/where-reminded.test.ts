@@ -69,10 +69,10 @@ describe('choosing', () => {
     const chosen = await fake.press(started.message, PRIVATE)
     expect(chosen.text).toBe(en.discord.placeClosed({ lacking: ['messages'] }))
     expect(await settings()).toMatchObject({ place: null })
-    expect((await fake.slash('reminders')).text).toContain('Discord didn’t let me')
+    expect((await fake.slash('reminders')).text).toContain('Discord blocked my last one')
     fake.user.hasClosedDms = false
     await fake.slash('reminders', { place: 'private' })
-    expect((await fake.slash('reminders')).text).not.toContain('Discord didn’t let me')
+    expect((await fake.slash('reminders')).text).not.toContain('Discord blocked my last one')
   })
 
   it('a channel that takes no message after all is refused', async () => {
@@ -85,7 +85,7 @@ describe('choosing', () => {
   it('on a day on which Discord does not answer is taken, and not called proved', async () => {
     fake.outage('send', { status: 500 }, { times: 2 })
     const chosen = await fake.slash('reminders', { place: 'here' })
-    expect(chosen.text).toContain('didn’t take my trial message')
+    expect(chosen.text).toContain('didn’t take my test message')
     expect(chosen.text).not.toContain('just sent')
     expect(await settings()).toMatchObject({ place: { kind: 'channel' } })
   })
@@ -95,7 +95,14 @@ describe('/reminders', () => {
   it('changes time, place and whether any come by a press', async () => {
     await fake.slash('jar start', LEMON)
     const shown = await fake.slash('reminders')
-    expect(labels(shown)).toEqual([PRIVATE, HERE, 'Time…', 'Stop reminders', en.discord.showEverybody()])
+    expect(labels(shown)).toEqual([
+      PRIVATE,
+      HERE,
+      'Time…',
+      'Stop reminders',
+      en.more.button(),
+      en.discord.showEverybody(),
+    ])
     const form = await fake.press(shown.message, 'Time…')
     const fields = form.modal!.components as readonly { component: { value?: string } }[]
     expect(fields[0]!.component.value).toBe('/reminders time:09:00')
@@ -118,6 +125,11 @@ describe('/reminders', () => {
   })
 
   it('offers nothing in private that is the same twice', async () => {
-    expect(labels(await fake.slash('reminders', {}, alone()))).toEqual([PRIVATE, 'Time…', 'Stop reminders'])
+    expect(labels(await fake.slash('reminders', {}, alone()))).toEqual([
+      PRIVATE,
+      'Time…',
+      'Stop reminders',
+      en.more.button(),
+    ])
   })
 })

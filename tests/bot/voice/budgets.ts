@@ -4,11 +4,9 @@ export interface Budget {
   readonly 44: number
 }
 
-/** Of each reply; `more` for every further plant, jar or item. */
+/** Of each reply; `more` for every further plant, jar or item. In Discord on a phone what 44 columns may have. */
 export const budgets = {
   plan: { 80: 14, 44: 24, more: { 80: 1, 44: 2 } },
-  /** A plan, and what went otherwise last time: at most three sentences, a line for each of them. */
-  again: { 80: 22, 44: 38 },
   syrup: { 80: 7, 44: 11 },
   syrup_styles: { 80: 8, 44: 12 },
   mixture: { 80: 6, 44: 10 },
@@ -18,7 +16,20 @@ export const budgets = {
   jar_strain: { 80: 8, 44: 12 },
   jar_step: { 80: 4, 44: 6 },
   jar_list: { 80: 16, 44: 28 },
+  /** A story goes on with what happened, a line or two each. */
+  jar_show: { 80: 8, 44: 14, more: { 80: 1, 44: 2 } },
   nudge: { 80: 4, 44: 7, more: { 80: 1, 44: 2 } },
+  refusal: { 80: 3, 44: 5 },
+  /** A plan, with what was otherwise last time. */
+  again: { 80: 16, 44: 28 },
+  compare: { 80: 13, 44: 20 },
+  notebook: { 80: 14, 44: 26 },
+  settings: { 80: 8, 44: 12 },
+  reminders: { 80: 9, 44: 14 },
+  share: { 80: 6, 44: 9 },
+  help: { 80: 16, 44: 22 },
+  /** Files, and what was done to what is kept. */
+  keeping_data: { 80: 6, 44: 9 },
   /** Its words stand on a bottle, so they are not cut. */
   label: { 80: 9, 44: 14 },
 } as const satisfies Record<string, Budget & { readonly more?: Budget }>

@@ -3,16 +3,19 @@ import { ingredientsTold, notesOf, ratingsOf, steepedDays } from '../../../../co
 import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
+import { inMore } from '../../../chat/depth.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
-import { note } from '../../reply/outcome-reply.ts'
 import { batchData } from '../known/batch-data.ts'
 import { dangerCautions } from '../known/jar-dangers.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { planActions } from '../known/plan-one.ts'
 
-/** More than so many are one line each. */
-const MOST_WHOLE = 8
+/** More than so many are a line or two each. */
+const MOST_WHOLE = 3
+
+/** Of more than so many the rest stands one question deeper. */
+const MOST_FIRST = 10
 
 function rowOf(view: JarView, isShort: boolean): Row {
   const { story, stage, contents } = view
@@ -59,9 +62,12 @@ export function notebookReply(views: readonly JarView[], context: Context): Repl
   const isShort = newest.length > MOST_WHOLE
   return {
     headline: headlineOf(newest),
-    table: newest.map((view) => rowOf(view, isShort)),
+    table: [
+      ...newest.slice(0, MOST_FIRST).map((view) => rowOf(view, isShort)),
+      ...inMore(newest.slice(MOST_FIRST).map((view) => rowOf(view, isShort))),
+    ],
     sure: [],
-    notes: isShort ? [note('notebook_short')] : [],
+    notes: isShort ? [{ group: 'notes', key: 'notebook_short', values: { name: newest[0]!.story.name } }] : [],
     cautions: dangerCautions(newest.map(({ story }) => story)),
     actions: newest.length === 0 ? planActions : compareAction(newest, context),
     data: { batches: newest.map(batchData) },
