@@ -32,6 +32,9 @@ interface Instead {
  * What can be wrong with a text that should be a quantity, by key, with the values its sentence needs.
  * `typed` is what was typed, fit to be shown: no control characters, at most 40 characters.
  */
+/** Why something that sweetens is not taken: it is deadly to dogs, or none of its sweetness is sugar. */
+export type SweetenerRefused = 'kills_dogs' | 'no_sugar'
+
 export interface QuantityProblems {
   readonly empty_text: Instead & { readonly wanted: Wanted }
   readonly text_too_long: { readonly typed: string; readonly maxCharacters: number }
@@ -53,7 +56,11 @@ export interface QuantityProblems {
   readonly wide_plus_minus: Instead & { readonly typed: string }
   /** A second strength, or a second sweetness, of one liquid. */
   readonly said_twice: Instead & { readonly typed: string; readonly kind: 'strength' | 'sweetness' | 'amount' }
-  readonly other_sweetener: Instead & { readonly typed: string; readonly sweetener: string }
+  readonly other_sweetener: Instead & {
+    readonly typed: string
+    readonly sweetener: string
+    readonly why: SweetenerRefused | null
+  }
   /** Sugar and water in parts that were not said; `choices` are texts that can be typed. */
   readonly which_syrup: Instead & { readonly typed: string; readonly choices: readonly string[] }
   /** An amount of what is worked out; `fix` is the name alone, `line` the line with it, where a chat knows it. */

@@ -115,6 +115,11 @@ const dayName = ({ month, day }: { readonly month: number; readonly day: number 
 const isSpirit = (extra: string): boolean => /\d\s*(?:%|°)|proof/i.test(extra)
 
 /** What is asked about a value that cannot be read, or can be read two ways. */
+const sweetenerRefused = {
+  kills_dogs: ': it kills dogs, also from spent fruit, and it doesn’t help a drink keep',
+  no_sugar: ': it’s no sugar, so it gives no body and doesn’t help a drink keep',
+} as const
+
 export const quantityProblems = {
   empty_text: ({ wanted, line }) => `${questions[wanted]} ${forExample(line, examples[wanted])}`,
   text_too_long: () => 'That’s too long for me. Can you say it in fewer words?',
@@ -145,8 +150,8 @@ export const quantityProblems = {
     `The ± in ${inQuotes(typed)} is larger than the value. ${tryIt(line, '930±5 ml')}`,
   said_twice: ({ typed, kind, line }) =>
     `There are two ${kind === 'amount' ? 'amounts' : kind === 'strength' ? 'strengths' : 'sweetnesses'} in ${inQuotes(typed)}. Which one is it?${typeIt(line)}`,
-  other_sweetener: ({ sweetener, line }) =>
-    `I can’t work with ${sweetener}. What else have you got: sugar, honey, maple or agave syrup? ${forExample(line, '500 g sugar')}`,
+  other_sweetener: ({ sweetener, why, line }) =>
+    `I can’t work with ${sweetener}${why === null ? '' : sweetenerRefused[why]}. What else have you got: sugar, honey, maple or agave syrup? ${forExample(line, '500 g sugar')}`,
   which_syrup: ({ typed, choices, line }) =>
     `${inQuotes(typed)}: how was that syrup made, ${either(choices)}?${typeIt(line)}`,
   amount_worked_out: ({ typed, fix, line }) =>

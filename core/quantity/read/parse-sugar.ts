@@ -1,5 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { isJuice, type MaterialId, materialOf, materials, USUAL_MATERIAL } from '../materials.ts'
+import type { SweetenerRefused } from '../problems.ts'
 import type { Assumption, Mass, SugarRead, SweeteningRead, Volume } from '../quantities.ts'
 import { accepted, isWithin } from './accepted-ranges.ts'
 import { amountAt } from './amount-at.ts'
@@ -18,8 +19,21 @@ const OTHER_SWEETENERS = new Set(
   ).split(' '),
 )
 
+/** From memory: a dog that gets a little xylitol, also of strained fruit, may die of it. */
+const KILLS_DOGS = /xylitol|xilitolo/
+/** They take the room of no sugar, give no body, and help nothing to keep. */
+const NO_SUGAR =
+  /stevia|er[yi]trit|sorbitol|sucralos|aspartam|sac+[ch]h?ari|sweetener|dolcificante|isomalt|monk|allulos|trehalos/
+
+const whyNot = (sweetener: string): SweetenerRefused | null =>
+  KILLS_DOGS.test(sweetener) ? 'kills_dogs' : NO_SUGAR.test(sweetener) ? 'no_sugar' : null
+
 const otherSweetener = (typed: TypedText, sweetener: string): DomainError =>
-  new DomainError('bad_value', 'other_sweetener', { typed: shown(typed.text), sweetener: shown(sweetener) })
+  new DomainError('bad_value', 'other_sweetener', {
+    typed: shown(typed.text),
+    sweetener: shown(sweetener),
+    why: whyNot(sweetener.toLowerCase()),
+  })
 
 const refuseOtherSweetener = (typed: TypedText): void => {
   const first = typed.tokens.findIndex(({ text }) => OTHER_SWEETENERS.has(text) && !isMaterialWord(text))

@@ -129,3 +129,16 @@ describe('sugar', () => {
     expect(refusal(() => parseSugar('0 g'))).toBe('bad_value out_of_range')
   })
 })
+
+// From memory: xylitol is deadly to dogs, and what is no sugar helps nothing to keep.
+test.each([
+  ['200 g xylitol', 'kills_dogs'],
+  ['200 g xilitolo', 'kills_dogs'],
+  ['5 g stevia', 'no_sugar'],
+  ['200 g erythritol', 'no_sugar'],
+  ['200 g eritritolo', 'no_sugar'],
+  ['5 g saccharin', 'no_sugar'],
+  ['200 g jaggery', null],
+])('says why “%s” is not taken: %s', (text, why) => {
+  expect(refusedValues(() => parseSugar(text))).toMatchObject({ why })
+})
