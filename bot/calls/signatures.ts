@@ -137,7 +137,13 @@ export const signatures = {
   }),
   'jar list': z.object({ picture: yesNo.optional() }),
   'jar start': z
-    .object({ name: name.optional(), ...planShape, enzyme: jarOptions.enzyme.optional(), when: when.optional() })
+    .object({
+      name: name.optional(),
+      ...planShape,
+      enzyme: jarOptions.enzyme.optional(),
+      'second-of': jar.optional(),
+      when: when.optional(),
+    })
     .superRefine(checkUnknown),
   'jar shake': z.object({ jar: jarOptions.jarOrAll, when: when.optional() }),
   'jar taste': z.object({

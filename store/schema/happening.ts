@@ -93,7 +93,14 @@ const batch = {
 }
 
 const shapes = {
-  started: { ...batch, name: text, enzyme: text.exactOptional() },
+  started: {
+    ...batch,
+    name: text,
+    enzyme: text.exactOptional(),
+    secondOf: z
+      .strictObject({ other: text, otherId: text, soaked: knownPortion, plants: z.array(plant) })
+      .exactOptional(),
+  },
   shaken: {},
   tasted: { rating: z.int().min(1).max(5).nullable(), note: text.nullable() },
   added: { ...ingredients, as: z.enum(['layer', 'top_up']).exactOptional(), enzyme: text.exactOptional() },

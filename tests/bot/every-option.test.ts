@@ -77,6 +77,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|when:today|steep-at:70%|sugar:100 g|bottles:4 x 500 ml',
     'of:10 lemons|spirit:1 l|strength:95%|ready-by:1 May',
     'of:10 lemons|spirit:1 l 95%|unknown-ok:yes|days:14 days|water:apple juice|all-in:yes',
+    'second-of:strained|spirit:1 l 95%',
     `from:${CODE}`,
   ],
   'jar shake': ['jar:fresh|when:today'],

@@ -32,9 +32,11 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
       sweetener: orNull(fc.constantFrom(...materialIds)),
       filler: orNull(fc.constantFrom(...materialIds)),
       enzyme: orNull(text),
+      secondOf: orNull(fc.record({ other: text, otherId: text, soaked: portion, plants: someOf(plant) })),
     })
-    .map(({ sweetener, filler, enzyme, ...started }) => ({
+    .map(({ sweetener, filler, enzyme, secondOf, ...started }) => ({
       ...started,
+      ...(secondOf !== null && { secondOf }),
       ...(enzyme !== null && { enzyme }),
       ...(sweetener !== null && { sweetener }),
       ...(filler !== null && { filler }),

@@ -111,6 +111,7 @@ export const stepTexts = {
       name: 'What to call it, if not by what’s in it: lemon',
       ...planOptions,
       enzyme: 'Pectic enzyme on the fruit before the spirit: 1 tsp',
+      'second-of': 'The strained jar whose plants steep once more: lemon',
       when: 'The day you started it, if not today: 2 months ago',
     },
     examples: ['/jar start lemon of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'],

@@ -8,6 +8,7 @@ import type {
   OfFruit,
   ReadAmount,
   ReadStrength,
+  Started,
   Strained,
   Sweetened,
 } from '../../../core/jar/entry/entry.ts'
@@ -82,6 +83,12 @@ export function ingredientsText(
 
 /** How what went in went in. */
 const ADDED_AS = { added: 'added', layer: 'layered in', top_up: 'topped up with' } as const
+
+/** With plants that had steeped before. */
+const startText = (started: Started, format: Format): string =>
+  started.secondOf === undefined
+    ? ingredientsText(started, format)
+    : `the plants of ${started.secondOf.other} and ${ingredientsText(started, format)}`
 
 const enzymeText = ({ enzyme }: Pick<Added, 'enzyme'>): string =>
   enzyme === undefined ? '' : `, with pectic enzyme (${enzyme})`
@@ -168,7 +175,7 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
   const { typed = [] } = happening
   switch (happening.kind) {
     case 'started':
-      return `started${when} with ${ingredientsText(happening, format)}${enzymeText(happening)}`
+      return `started${when} with ${startText(happening, format)}${enzymeText(happening)}`
     case 'tasted':
       return tastedText(happening, when)
     case 'added':

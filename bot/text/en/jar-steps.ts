@@ -136,7 +136,8 @@ const MOST_THINGS = 3
 /** `In the jar: peel of 10 lemons and 1 l of 95 % spirit.` */
 const startedWith = (started: Started, format: Format): string => {
   const { plants, waterG, sweetenings } = firstDay(started)
-  const solids = plants.map((plant) => plantInText(plant, format))
+  const again = started.secondOf === undefined ? [] : [`the plants of ${started.secondOf.other} once more`]
+  const solids = [...again, ...plants.map((plant) => plantInText(plant, format))]
   const rest = [
     ...spiritIn(started, format),
     ...(waterG.value > 0 ? [waterText(waterG, format)] : []),
@@ -214,6 +215,8 @@ export const stepHeadlines = {
   jar_stir_in: stirText,
   jar_makes: ({ bottleMl, ...made }, format) =>
     `Makes ${drinkText(made, format)}: ${fillsText(made.volumeMl.value, bottleMl, format)}.`,
+  second_left: ({ share }, format) =>
+    `Expect less: about ${format.plain(Math.max(1, Math.round(100 * share.value)), 0)} % of what the steep before drew is still in them.`,
   jar_in_freezer: ({ state }) => {
     const room = 'Leave room in a glass bottle: don’t fill it to the brim.'
     if (state === 'solid') return 'It would freeze there, and the glass may burst. Better put it in the fridge.'
@@ -362,6 +365,8 @@ export const stepSentences = {
       isAllergen
         ? `It isn’t vegan any more, and its label names the ${finingNames[fining]}: some people are allergic to it.`
         : `It isn’t vegan any more: ${finingNames[fining]} comes from animals.`,
+    second_estimated: ({ soakedMl, ethanolG }, format) =>
+      `They bring about ${format.pour(soakedMl.value)} of the first infusion along, with ${format.round.mass(ethanolG.value)} of alcohol. It’s counted. That’s my estimate from what plants soak up. What else they still give off, nobody has published.`,
     fruit_estimated: ({ name }) =>
       `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say ${lineTyped('jar sweeten', { jar: name, 'from-fruit': '250 ml' })}`,
     jar_no_targets: () => 'How strong and how sweet do you want it?',

@@ -284,6 +284,9 @@ export const chatProblems = {
   sweet_reading: () =>
     'A hydrometer can’t read anything with sugar in it. Use the strength I worked out, without a temperature.',
   ...measureProblems,
+  second_alone: ({ option, example }) =>
+    `The plants are those of the first jar, so leave ${option}: out. For example: ${example}`,
+  second_spirit: ({ example }) => `What goes over them? For example: ${example}`,
   layer_needs_fruit: ({ example }) => `Which fruit is the layer? For example: ${example}`,
   top_up_needs_liquid: ({ example }) => `Topped up with how much of what? For example: ${example}`,
   fruit_dry_sugar: ({ example }) => `Only dry sugar goes on the fruit. How much? For example: ${example}`,

@@ -72,6 +72,9 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   /** The second reading below the first. */
   boiled_lighter: { example: string }
   /** A command whose options may all be left out, but not together. */
+  /** What tells of fresh plants, beside plants that steep once more. */
+  second_alone: { option: string; example: string }
+  second_spirit: { example: string }
   layer_needs_fruit: { example: string }
   top_up_needs_liquid: { example: string }
   /** Water beside the sugar, or no amount of it. */

@@ -1,4 +1,5 @@
 import type { Happening, HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
+import type { LeftInPlants } from '../../../core/jar/pour/second-steep.ts'
 import type { Unusual } from '../../../core/jar/record/check-sequence.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
@@ -87,6 +88,8 @@ export interface StepMessages {
     }
     jar_makes: BecameSaid & { readonly bottleMl: number }
     jar_became: BecameSaid
+    /** Of what the first steep drew, what is in the plants still. */
+    second_left: LeftInPlants
     /** What a freezer makes of it. */
     jar_in_freezer: { readonly state: FreezerState }
     jar_vessel: VesselFit
@@ -143,6 +146,7 @@ export interface StepMessages {
       jar_reading_hidden: HiddenStrength
       /** Of something animal, which a label names where the law lists it. */
       jar_fined: { readonly fining: FiningId; readonly isAllergen: boolean }
+      second_estimated: LeftInPlants
       fruit_estimated: { readonly name: string }
       jar_targets_unreached: Targets
       jar_clearing: { readonly way: Clearing }

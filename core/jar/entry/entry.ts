@@ -32,8 +32,21 @@ export interface ReadStrength {
 export interface Started extends Batch<IsoDay> {
   readonly kind: 'started'
   readonly name: string
+  /** The plants had steeped in another jar before; left out: they had not. */
+  readonly secondOf?: SecondOf
   /** A pectic enzyme on the fruit before the spirit, in its maker's words; left out: none. */
   readonly enzyme?: string
+}
+
+/** Plants that steep once more, with what they had soaked up. */
+export interface SecondOf {
+  /** The name that the first jar had, and its id then. */
+  readonly other: string
+  readonly otherId: string
+  /** What is left in them of the first infusion. */
+  readonly soaked: KnownPortion
+  /** As they had been weighed in. */
+  readonly plants: readonly PlantIn[]
 }
 
 /** `layer`: fruit laid on what is in, from which the days count anew; `top_up`: what covers the plants again. */

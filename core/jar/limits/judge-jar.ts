@@ -1,6 +1,7 @@
 import { once } from '../../once.ts'
 import { strengthAt20 } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
+import type { HappeningEntry } from '../entry/entry.ts'
 import type { JarState } from '../state/jar-state.ts'
 import { type OverInJar, overInJar } from './jar-ceilings.ts'
 import { type NotKeeping, notKeeping } from './jar-keeping.ts'
@@ -23,11 +24,14 @@ const typedIn = ({ happened }: JarState, option: string): readonly string[] =>
       : [],
   )
 
+/** Plants that had steeped before. */
+const againIn = (entry: HappeningEntry) => (entry.kind === 'started' ? (entry.secondOf?.plants ?? []) : [])
+
 /** A file edited by hand may give a plant of the catalogue another name, so its names are judged as well. */
 const namesIn = ({ happened }: JarState, isCatalogued: boolean): readonly string[] =>
   happened.flatMap((entry) =>
     entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
-      ? entry.plants.flatMap(({ id, name }) => ((id !== null) === isCatalogued ? [name] : []))
+      ? [...entry.plants, ...againIn(entry)].flatMap(({ id, name }) => ((id !== null) === isCatalogued ? [name] : []))
       : [],
   )
 

@@ -48,6 +48,8 @@ function weighedIn(story: JarState): readonly Weighed[] {
       weighedPlants(entry.kind === 'started' ? plantsOfStart(story) : entry.plants, keptOf(story, entry)),
     ),
     ...pouredIn(story).flatMap((entry) => weighedPlants(entry.plants, keptOf(story, entry))),
+    // As if the first steep had drawn nothing: nobody knows how little is left.
+    ...weighedPlants(story.started.secondOf?.plants ?? [], keptOf(story, story.started)),
   ]
   const isSame = (one: Botanical, other: Botanical): boolean =>
     one.id === other.id && one.form.state === other.form.state

@@ -14,7 +14,10 @@ export function plantsInside(story: JarState): readonly PlantOut[] {
   for (const entry of story.happened) {
     if (entry.kind === 'taken_out') for (const plant of entry.plants) inside.delete(plantKey(plant))
     if (entry.kind !== 'started' && entry.kind !== 'added') continue
-    const plants = entry.kind === 'started' ? plantsOfStart(story).filter(({ addOn }) => addOn === null) : entry.plants
+    const plants =
+      entry.kind === 'started'
+        ? [...plantsOfStart(story).filter(({ addOn }) => addOn === null), ...(entry.secondOf?.plants ?? [])]
+        : entry.plants
     for (const { id, name, massG } of plants) {
       const key = plantKey({ id, name })
       const before = inside.get(key)

@@ -86,12 +86,14 @@ const isShare = (share: number): boolean => share === 0 || (share >= LEAST_SHARE
 const isName = (name: string): boolean => !isRefused(() => parseJarName(name)) && parseJarName(name) === name
 
 const plantsIn = (happening: Happening) =>
-  happening.kind === 'started' ||
-  happening.kind === 'added' ||
-  happening.kind === 'poured_in' ||
-  happening.kind === 'taken_out'
-    ? happening.plants
-    : []
+  happening.kind === 'started' && happening.secondOf !== undefined
+    ? [...happening.plants, ...happening.secondOf.plants]
+    : happening.kind === 'started' ||
+        happening.kind === 'added' ||
+        happening.kind === 'poured_in' ||
+        happening.kind === 'taken_out'
+      ? happening.plants
+      : []
 
 const listsIn = (happening: Happening): readonly (readonly unknown[])[] =>
   Object.values(happening).filter((value) => Array.isArray(value))
@@ -124,6 +126,11 @@ function happeningFault(happening: Happening, around: readonly number[]): EntryF
   if ((happening.kind === 'started' || happening.kind === 'renamed') && !isName(happening.name)) return 'name'
   if (happening.kind === 'poured_in' && happening.into !== null && !isName(happening.into)) return 'name'
   if (happening.kind === 'poured_in' && isRefused(() => liquidOf(valuesOf(happening.liquid)))) return 'amount'
+  if (happening.kind === 'started' && happening.secondOf !== undefined) {
+    const { soaked, plants: again, other, otherId } = happening.secondOf
+    if (isRefused(() => liquidOf(valuesOf(soaked)))) return 'amount'
+    if (again.length > MOST_PARTS || other.length > MOST_PLACE || otherId.length > MOST_PLACE) return 'long'
+  }
   if (happening.kind === 'parted' && !isShare(happening.kept.value)) return 'amount'
   const enzyme = happening.kind === 'started' || happening.kind === 'added' ? (happening.enzyme ?? '') : ''
   if (enzyme.length > MOST_PLACE) return 'long'

@@ -71,9 +71,12 @@ export function restedDays({ strained, sweetened, happened, ended }: JarState): 
   return from === null || to === null ? null : daysFrom(from.day, to.day)
 }
 
-/** What came with liquid of other jars: of what steeped there, the part that is here. */
+/** What came of other jars: of what steeped there, the part that is here, with their liquid or to steep once more. */
 export const plantsPouredIn = ({ happened }: JarState): readonly PlantIn[] =>
-  happened.flatMap((entry) => (entry.kind === 'poured_in' ? entry.plants : []))
+  happened.flatMap((entry) => {
+    if (entry.kind === 'started') return entry.secondOf?.plants ?? []
+    return entry.kind === 'poured_in' ? entry.plants : []
+  })
 
 /** What it was fined with, here or in a jar that was poured in, each once. */
 export const finedWith = ({ happened }: JarState): readonly FiningId[] => [
@@ -106,10 +109,11 @@ export function sweeteningsIn({ happened }: JarState): readonly Sweetening[] {
 /** The plants of the catalogue that ever went in, each once, also those that were to go in later. */
 export const plantIdsIn = ({ happened }: JarState): readonly string[] => [
   ...new Set(
-    happened.flatMap((entry) =>
-      entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
-        ? entry.plants.flatMap(({ id }) => id ?? [])
-        : [],
-    ),
+    happened.flatMap((entry) => {
+      const again = entry.kind === 'started' ? (entry.secondOf?.plants ?? []) : []
+      return entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
+        ? [...entry.plants, ...again].flatMap(({ id }) => id ?? [])
+        : []
+    }),
   ),
 ]

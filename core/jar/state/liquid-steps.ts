@@ -85,6 +85,14 @@ export const isCatalogued = (id: string): boolean => known.has(id)
 const steepsAs = ({ id, massG }: Pick<PlantIn, 'id' | 'massG'>): Plant =>
   id !== null && isCatalogued(id) ? plantOf(botanicalById(id), massG) : plantUnknown({ massG })
 
+/** What steeped before gives nothing more than what it has soaked up, and soaks up as much again. */
+const steepsAgain = (plant: PlantIn): Plant => ({
+  ...steepsAs(plant),
+  waterShare: exactly(0),
+  sugarShare: exactly(0),
+  extractShare: exactly(0),
+})
+
 /**
  * The plants that went in with the first: a later one only once the jar is strained, its day had come and nothing was said
  * of putting it in, because then it was put in all the same.
@@ -123,9 +131,16 @@ function stepOf(entry: HappeningEntry, happened: readonly HappeningEntry[]): Liq
   switch (entry.kind) {
     case 'started':
     case 'added': {
-      const { spirits, waterG, sweetenings } = entry
+      const { waterG, sweetenings } = entry
       const plants = entry.kind === 'started' ? plantsAtStart(entry.plants, happened) : entry.plants
-      return { kind: 'in', spirits, waterG, sweetenings: knownSweetenings(sweetenings), plants: plants.map(steepsAs) }
+      const again = entry.kind === 'started' ? entry.secondOf : undefined
+      return {
+        kind: 'in',
+        spirits: again === undefined ? entry.spirits : [...entry.spirits, again.soaked],
+        waterG,
+        sweetenings: knownSweetenings(sweetenings),
+        plants: [...plants.map(steepsAs), ...(again?.plants ?? []).map(steepsAgain)],
+      }
     }
     case 'fruit_sugared':
       return { kind: 'fruit_sugared', sweetenings: knownSweetenings(entry.sweetenings) }

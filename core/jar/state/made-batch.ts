@@ -74,7 +74,7 @@ export function madeBatch(story: JarState): Batch {
   const until = strained === null ? happened.length : happened.indexOf(strained)
   const steeped = all.filter(({ seq }) => happened.findIndex((entry) => entry.seq === seq) < until)
   const daysInto = (day: IsoDay): number => Math.max(0, daysBetween(dayFromIso(day), dayFromIso(started.day)))
-  const { kind: _, name: _n, enzyme: _e, sweetener: _s, filler: _f, ...begun } = started
+  const { kind: _, name: _n, enzyme: _e, secondOf: _o, sweetener: _s, filler: _f, ...begun } = started
   const made: Batch<IsoDay> = {
     ...begun,
     plants: all.flatMap((entry) => plantsIn(entry, story)),

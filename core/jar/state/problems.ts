@@ -28,6 +28,14 @@ export interface JarProblems {
   undo_other_first: { readonly jar: string; readonly other: string }
   /** Another jar was poured in: a code holds one batch. */
   two_batches: { readonly jar: string; readonly other: string }
+  /** Its plants had steeped before: a code tells of fresh ones. */
+  second_steep_unshared: { readonly jar: string; readonly other: string }
+  /** The plants of a jar are to steep once more, and are not strained yet. */
+  second_not_strained: { readonly jar: string }
+  /** Sugar still draws on them. */
+  second_sugared: { readonly jar: string }
+  /** They are in another jar already. */
+  second_taken: { readonly jar: string; readonly by: string }
   /** A plant is to be lifted out that is not in. */
   not_in_jar: {
     readonly jar: string

@@ -11,13 +11,17 @@ import type { JarState } from './jar-state.ts'
 import { madeBatch } from './made-batch.ts'
 
 /**
- * A jar as it really went, with nothing of its maker, in the numbers of a code. Throws `two_batches`, `plant_unshared`, `nothing_to_share`, and what
+ * A jar as it really went, with nothing of its maker, in the numbers of a code. Throws `two_batches`, `second_steep_unshared`, `plant_unshared`, `nothing_to_share`, and what
  * `plan` refuses now.
  */
 export function recipeOf(story: JarState): Recipe {
   const poured = story.happened.find((entry) => entry.kind === 'poured_in')
   if (poured !== undefined) {
     throw new DomainError('unreachable', 'two_batches', { jar: story.name, other: poured.other })
+  }
+  const { secondOf } = story.started
+  if (secondOf !== undefined) {
+    throw new DomainError('unreachable', 'second_steep_unshared', { jar: story.name, other: secondOf.other })
   }
   const { targets, ...made } = madeBatch(story)
   return withTargets(rounded({ ...made, targets: null }), targets)

@@ -79,7 +79,7 @@ const withLess = (wish: PlanWish, share: number): PlanWish => ({
 export function planAsIs(wish: PlanWish): Plan {
   const ownDays = wish.plants.map(({ botanical }) => timesOf(botanical))
   const dated = { ...wish, kept: wish.kept ?? saidDays(wish.steepFor) }
-  const days = wish.unknown.length > 0 ? null : schedule(ownDays, dated)
+  const days = wish.unknown.length > 0 || ownDays.length === 0 ? null : schedule(ownDays, dated)
   const { steeping, plants } = jarOf(wish, wish.spirits ?? [portionToFind(wish)])
   const weighed = plants.map(({ botanical, massG }) => ({ botanical, massG: massG.value }))
   const steeped = wish.isPoured === true ? steepUnjudged(steeping) : steepWithin(steeping, weighed)

@@ -74,8 +74,9 @@ export function schedule(plants: readonly Times[], { start, readyBy, kept, areAl
     kept?.steep.byDays ??
     Math.min(...plants.map(({ usualMaxDays }, index) => Math.floor(delays[index]! + usualMaxDays)))
   // What would have gone in later is tasted from its own first day.
+  const waiting = plants.filter((_, index) => areAllIn && delays[index]! > 0)
   const taste = Math.floor(
-    areAllIn ? Math.max(1, Math.min(...plants.map(({ tasteDays }) => tasteDays))) : longest.tasteDays,
+    waiting.length === 0 ? longest.tasteDays : Math.max(1, Math.min(...waiting.map(({ tasteDays }) => tasteDays))),
   )
   const window = { usualMin, usualMax: Math.max(usualMin, usualMax), rest, taste }
   const fitted = fitInto(window, readyBy === null ? null : daysBetween(readyBy, start), start, readyBy)

@@ -122,6 +122,10 @@ export const againCommand = defineCommand({
     const story = jarStateOf(jar.entries)
     if (story === null) throw new DomainError('not_found', 'no_such_jar', { typed, nearest: null })
     expectDrinkableJar(story, isPoison)
+    const { secondOf } = story.started
+    if (secondOf !== undefined) {
+      throw new DomainError('unreachable', 'second_steep_unshared', { jar: story.name, other: secondOf.other })
+    }
     const other = own.spirit === undefined ? null : spiritPortions(own.spirit.is, own.strength)
     // Of one that is done too, so that an undo of the new one, typed twice, does not reach that one.
     const taken = jars.flatMap(({ entries }) => jarStateOf(entries)?.name ?? [])

@@ -1,5 +1,6 @@
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Started } from '../../../../core/jar/entry/entry.ts'
+import { isAllIn } from '../../../../core/jar/entry/is-all-in.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
 import { isHeld, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
 import { jarStateOf, type Of } from '../../../../core/jar/state/jar-state.ts'
@@ -19,8 +20,9 @@ function plannedToday(started: Of<'started'>): Started | null {
   const readyBy = named.readyBy === null ? null : dayFromIso(named.readyBy)
   try {
     const kept = origin === null ? undefined : keptDays(batchOf(decodeBatch(origin.code)))
-    const wish = wishOf(started, { start: dayFromIso(day), readyBy, kept })
-    return startedFrom(plan(wish), wish, started.name)
+    const wish = { ...wishOf(started, { start: dayFromIso(day), readyBy, kept }), areAllIn: isAllIn(started) }
+    const { enzyme } = started
+    return { ...startedFrom(plan(wish), wish, started.name), ...(enzyme !== undefined && { enzyme }) }
   } catch (error) {
     if (error instanceof DomainError && error.code !== 'internal') return null
     throw error
@@ -34,7 +36,8 @@ function plannedToday(started: Of<'started'>): Started | null {
 export function beginAgainActions(started: Of<'started'>): readonly Action[] {
   const { seq: _, enteredMs: _e, attempt: _i, atMs: _a, zone: _z, typed, day, ...before } = started
   const { name } = before
-  if (before.days.isHours || isHeld(judgeJar(jarStateOf([started])!))) return []
+  // What its plants had soaked up is worked out of their first jar when it is begun.
+  if (before.secondOf !== undefined || before.days.isHours || isHeld(judgeJar(jarStateOf([started])!))) return []
   const options = [...typed.filter(([option]) => option !== 'name' && option !== 'when'), ['when', day] as const]
   if (canonical(plannedToday(started)) !== canonical(before)) return []
   const label = { group: 'actions', key: 'jar_begin_again', values: undefined } as const

@@ -1,5 +1,6 @@
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Happening, Ingredients, PlantIn, Started } from '../../../../core/jar/entry/entry.ts'
+import { isAllIn } from '../../../../core/jar/entry/is-all-in.ts'
 import { nameKey } from '../../../../core/jar/entry/jar-name.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
@@ -58,13 +59,37 @@ function expectReadyByKnown({ unknown: [first], readyBy }: PlanWish): void {
   throw new DomainError('unreachable', 'ready_by_unknown', { name: first.name })
 }
 
+/** Of plants that steep once more only the spirit and what went in beside it can be otherwise. */
+function secondAnew({ started }: JarState, fixes: PutInFixes): Started {
+  const { of, sugar } = fixes
+  if (of !== undefined) {
+    const example = 'spirit:500 ml 60%'
+    throw new ChatError('too_many_options', 'second_alone', { option: 'of', example }, { option: 'of' })
+  }
+  const spirits = spiritsPutRight(started.spirits, fixes) ?? started.spirits
+  return { ...withoutEntry(started), spirits, ...(sugar && { sweetenings: sweeteningsOf(sugar) }) }
+}
+
+/** What was begun, without when and how it was typed. */
+const withoutEntry = ({
+  seq: _,
+  enteredMs: _e,
+  typed: _t,
+  attempt: _i,
+  atMs: _a,
+  day: _d,
+  zone: _z,
+  ...started
+}: JarState['started']): Started => started
+
 /** A start planned anew with what is right; its day and its name stay. */
 export function startedAnew(story: JarState, fixes: PutInFixes): Started {
   const { started } = story
   const { of, sugar } = fixes
+  if (started.secondOf !== undefined) return secondAnew(story, fixes)
   const { named, origin, targets } = started
   const readyBy = named.readyBy === null ? null : dayFromIso(named.readyBy)
-  const wished = wishOf(started, { start: dayFromIso(started.day), readyBy })
+  const wished = { ...wishOf(started, { start: dayFromIso(started.day), readyBy }), areAllIn: isAllIn(started) }
   const spirits = spiritsPutRight(started.spirits, fixes)
   // Water that went in first is there, whatever spirit it was.
   const isDiluted = origin !== null && started.waterG.value > 0

@@ -1,25 +1,14 @@
-import { DomainError } from '../../../../core/domain-error.ts'
-import type { Started } from '../../../../core/jar/entry/entry.ts'
 import { freeName } from '../../../../core/jar/entry/jar-name.ts'
 import { nameAfter } from '../../../../core/jar/entry/name-after.ts'
-import { newJarId } from '../../../../core/jar/entry/new-jar-id.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
-import { momentOf } from '../../../../core/jar/record/entry-time.ts'
-import { record } from '../../../../core/jar/record/record.ts'
-import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
-import { expectFree, MOST_RUNNING, namesTaken, runningJars } from '../../../../core/jar/state/running-jars.ts'
-import type { CalendarDay } from '../../../../core/quantity/quantities.ts'
+import { namesTaken } from '../../../../core/jar/state/running-jars.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
-import type { Jar, Person } from '../../../../store/person.ts'
 import { call } from '../../../calls/call.ts'
 import { dayGiven } from '../../../calls/jar-options.ts'
-import { asOptionProblem } from '../../../calls/option.ts'
-import { withoutOwner } from '../../../calls/share-ref.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
-import { canonical } from '../../../chat/stable-json.ts'
 import type { Message } from '../../../text/words.ts'
 import { farNotes } from '../../plan/far-notes.ts'
 import { planAsked } from '../../plan/plan-asked.ts'
@@ -30,76 +19,12 @@ import { missing } from '../../plan/plan-wish.ts'
 import { placeActions, whereNote } from '../../reply/reminders-actions.ts'
 import { countMade } from '../../share/count-made.ts'
 import { allInActions } from '../known/add-line.ts'
-import { cautioned } from '../known/jar-cautions.ts'
 import { todayOf } from '../known/view-of.ts'
-import { change, enteredBy, type Input, type Recorded } from '../step/record-step.ts'
+import { change } from '../step/record-step.ts'
 import { lateDay, stepReply } from '../step/step-reply.ts'
+import { begin, kept } from './begin.ts'
 import { keepingActions, startCautions, startDays, usualNotes, zoneNotes } from './start-said.ts'
-
-interface Begun extends Recorded {
-  readonly isFirst: boolean
-}
-
-interface Beginning {
-  readonly started: Started
-  /** False where it is called after its plants. */
-  readonly isNamed: boolean
-  readonly day: CalendarDay | null
-  readonly cautions: readonly Message<'cautions'>[]
-}
-
-/** The batch of a start, without what tells two jars of it apart: its name, and days that follow from its first. */
-const batchText = (started: Started): string => {
-  const { plants, spirits, waterG, sweetenings, sweetener, filler, targets, bottles, named, origin } = started
-  const timeless = plants.map(({ addOn: _, ...plant }) => plant)
-  const kept = { ...(sweetener !== undefined && { sweetener }), ...(filler !== undefined && { filler }) }
-  return canonical({ plants: timeless, spirits, waterG, sweetenings, ...kept, targets, bottles, named, origin })
-}
-
-/** A running jar of the very same batch: without a name a second one is hardly meant. */
-const begunSo = (jars: readonly Jar[], started: Started) =>
-  runningJars(jars).find(({ story }) => batchText(story.started) === batchText(started))
-
-function begin(person: Person, input: Input, beginning: Beginning, context: Context) {
-  const { isNamed, day, cautions } = beginning
-  const { nowMs, zone } = context
-  const { jars } = person
-  const same = isNamed ? undefined : begunSo(jars, beginning.started)
-  if (same !== undefined) {
-    const entry = same.story.started
-    const kept: Begun = {
-      ...same,
-      entry,
-      unusual: [],
-      isAlready: true,
-      cautions: [],
-      held: 'same_again',
-      isFirst: false,
-    }
-    return { person: null, made: kept }
-  }
-  const name = isNamed ? beginning.started.name : freeName(beginning.started.name, namesTaken(jars))
-  const started = { ...beginning.started, name }
-  if (runningJars(jars).length >= MOST_RUNNING) throw new DomainError('limit', 'too_many_jars', { most: MOST_RUNNING })
-  asOptionProblem('name', () => expectFree(started.name, jars))
-  const moment = momentOf(day, { nowMs, zone, entries: [] })
-  const meta = enteredBy(input, context)
-  const { entries, entry, unusual, isAlready } = record([], started, moment, meta)
-  const id = newJarId(
-    `${started.name} ${nowMs}`,
-    jars.map((jar) => jar.id),
-  )
-  const said = cautioned({ id, entries, told: [], cautioned: [] }, cautions)
-  const isFirst = jars.length === 0
-  const made: Begun = { ...said, story: jarStateOf(entries)!, entry, unusual, isAlready, isFirst }
-  return { person: { ...person, jars: [...jars, said.jar] }, made }
-}
-
-/** What a jar keeps of how it was begun. */
-const kept = (input: Input): Input => {
-  const { from } = input
-  return from === undefined ? input : { ...input, from: { ...from, typed: withoutOwner(from.typed) } }
-}
+import { startSecond } from './start-second.ts'
 
 /** The same line with a name, which begins one more all the same. */
 async function anotherActions(
@@ -113,6 +38,7 @@ async function anotherActions(
 }
 
 async function startJar(given: InputOf<'jar start'>, context: Context): Promise<Reply> {
+  if (given['second-of'] !== undefined) return startSecond(given, context)
   const { nowMs, zone, settings } = context
   const setting = { today: dayAt(zone, nowMs), country: settings.country }
   const day = dayGiven('when', given.when, setting)

@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest'
+import { jarDesk, numberIn } from './desk.ts'
+
+const strainedSloes = async () => {
+  const desk = jarDesk('2026-08-01')
+  await desk.ask('/jar start sloe of:500 g sloes spirit:700 ml 40% to-strength:25% to-sweetness:200 g/L')
+  desk.at('2026-11-20')
+  await desk.ask('/jar strain sloe measured:620 ml')
+  return desk
+}
+
+describe('/jar start second-of:', () => {
+  it('says what is left in the plants, and goes on as any jar does', async () => {
+    const desk = await strainedSloes()
+    const outcome = await desk.run('/jar start second-of:sloe spirit:350 ml 50%')
+    expect(outcome.ok && outcome.reply.under?.map(({ key }) => key)).toEqual(['second_left', 'jar_start_days'])
+    expect(outcome.ok && outcome.reply.notes.map(({ key }) => key)).toContain('second_estimated')
+    expect(outcome.ok && outcome.reply.cautions.map(({ key }) => key)).toContain('flame')
+    expect(await desk.textOf('/jar show sloe 2')).toContain('500 g sloes')
+    expect(numberIn(await desk.ask('/jar show sloe 2'), 'volumeMl')).toBeGreaterThan(400)
+    desk.at('2027-02-20')
+    await desk.ask('/jar strain sloe 2')
+    expect(await desk.textOf('/jar list')).toContain('sloe 2')
+    await desk.ask('/jar start third second-of:sloe 2 spirit:200 ml 50%')
+  })
+
+  it('is corrected by its spirit, and taken back as a whole', async () => {
+    const desk = await strainedSloes()
+    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    const before = numberIn(await desk.ask('/jar show two'), 'volumeMl')
+    await desk.ask('/jar correct two spirit:300 ml 50%')
+    expect(before - numberIn(await desk.ask('/jar show two'), 'volumeMl')).toBeGreaterThan(40)
+    await desk.ask('/jar undo two')
+    expect(numberIn(await desk.ask('/jar show two'), 'volumeMl')).toBeCloseTo(before, 6)
+    await desk.ask('/jar undo two')
+    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+  })
+
+  it.each([
+    ['/jar start two second-of:sloe', 'second_spirit', 'spirit'],
+    ['/jar start two second-of:sloe of:10 lemons spirit:1 l 40%', 'second_alone', 'of'],
+    ['/jar start two second-of:plum spirit:1 l 40%', 'no_such_jar', 'second-of'],
+    ['/jar start sloe second-of:sloe spirit:1 l 40%', 'jar_name_taken', 'name'],
+  ])('refuses %s', async (line, problem, option) => {
+    const desk = await strainedSloes()
+    const outcome = await desk.run(line)
+    expect(outcome.ok ? null : [outcome.error.problem, outcome.error.option]).toEqual([problem, option])
+  })
+
+  it('refuses what would ferment, and a share or a repeat of its own', async () => {
+    const desk = await strainedSloes()
+    expect(await desk.refused('/jar start weak second-of:sloe spirit:1 l 10%')).toMatchObject({ code: 'unreachable' })
+    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    expect(await desk.refused('/again two')).toMatchObject({ code: 'unreachable' })
+  })
+})

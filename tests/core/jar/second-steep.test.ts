@@ -1,0 +1,145 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { Happening, JarEntry, SecondOf } from '../../../core/jar/entry/entry.ts'
+import { limitsPassed } from '../../../core/jar/limits/limits-passed.ts'
+import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
+import { secondDays, secondOf } from '../../../core/jar/pour/second-steep.ts'
+import { ingredientsTold, plantIdsIn } from '../../../core/jar/state/batch-facts.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
+import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
+import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
+import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
+import { forGuests } from '../../../core/label/for-guests.ts'
+import {
+  ethanolG,
+  extractG,
+  type Liquid,
+  mix,
+  spirit as pure,
+  sugarG,
+  volumeMl,
+  waterG,
+} from '../../../core/liquid/liquid.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { valuesOf } from '../../../core/recipe/propagate.ts'
+import { whiteSugar } from '../../../core/recipe/sweetening.ts'
+import { runs, SEED } from '../../runs.ts'
+import { refusal } from '../quantity/refusal.ts'
+import { spirit } from '../recipe-plan/wishes.ts'
+import { entriesOf, ml, plant, started, strained, unsoundIn } from './jars.ts'
+
+const jarOf = (...happened: readonly Happening[]) => ({ id: 'first', entries: entriesOf(...happened) })
+const SLOES = started({ name: 'sloe', spirits: [spirit(700, 40)], plants: [plant('sloe', 500)] })
+
+const liquidsOf = (entries: readonly JarEntry[]) =>
+  liquidAfter(valuesOf(stepsOf(jarStateOf(entries)!.happened).map(({ step }) => step)))
+
+/** A jar on plants that had steeped, with so much spirit. */
+const begunOn = (again: SecondOf, spiritMl: number, ...more: readonly Happening[]) =>
+  entriesOf(started({ name: 'two', plants: [], spirits: [spirit(spiritMl, 50)], secondOf: again }), ...more)
+
+const grams = (liquid: Liquid): readonly number[] => [ethanolG, waterG, sugarG, extractG].map((part) => part(liquid))
+
+const expectSame = (one: Liquid, other: Liquid): void => {
+  const others = grams(other)
+  for (const [index, value] of grams(one).entries()) {
+    expect(Math.abs(value - others[index]!)).toBeLessThanOrEqual(1e-9 * Math.max(1, value))
+  }
+}
+
+describe('a second steep', () => {
+  it('begins with its spirit and what the plants had soaked up, to the gram', () => {
+    const straining = fc.oneof(
+      fc.constant(strained()),
+      fc.integer({ min: 300, max: 700 }).map((value) => strained({ measured: ml(value) })),
+      fc.integer({ min: 1, max: 200 }).map((value) => strained({ rinseWaterG: exactly(value) })),
+    )
+    fc.assert(
+      fc.property(straining, fc.integer({ min: 50, max: 2000 }), (strainedSo, spiritMl) => {
+        const first = jarOf(SLOES, strainedSo)
+        const { again } = secondOf(first, [first])
+        const { soaked } = liquidsOf(first.entries).inFruit
+        const two = begunOn(again, spiritMl)
+        expectSame(liquidsOf(two).liquid, mix(soaked, pure({ volumeMl: spiritMl, abvPercent: 50 })))
+        // Strained, nothing is lost but what a filter takes, 1.5 % of what drains.
+        const done = liquidsOf(begunOn(again, spiritMl, strained()))
+        const lost = volumeMl(liquidsOf(two).liquid) - volumeMl(done.liquid) - volumeMl(done.inFruit.soaked)
+        expect(lost).toBeCloseTo((volumeMl(done.liquid) * 0.015) / 0.985, 6)
+      }),
+      { seed: SEED, numRuns: runs(50, 2000) },
+    )
+  })
+
+  it('counts the alcohol that is left in them, and its share of the first', () => {
+    const first = jarOf(SLOES, strained())
+    const { left } = secondOf(first, [first])
+    const { soaked } = liquidsOf(first.entries).inFruit
+    expect(left.ethanolG.value).toBeCloseTo(ethanolG(soaked), 9)
+    const steeping = liquidsOf(first.entries.slice(0, 1)).liquid
+    expect(left.share.value).toBeCloseTo(volumeMl(soaked) / volumeMl(steeping), 9)
+    expect(left.soakedMl.plusMinus).toBeGreaterThan(0)
+  })
+
+  it('gives no more water or sugar of the plants, but soaks up as much', () => {
+    const first = jarOf(SLOES, strained())
+    const two = begunOn(secondOf(first, [first]).again, 700)
+    const { juice } = liquidsOf(two).inFruit
+    expect(volumeMl(juice)).toBe(0)
+    const kept = (entries: readonly JarEntry[]) => liquidsOf(entries).keptBackMl!
+    const whole = kept(begunOn(secondOf(first, [first]).again, 700, strained()))
+    // Filters take a share of what drains, which is not the same of two jars.
+    expect(Math.abs(whole - kept(first.entries))).toBeLessThan(10)
+  })
+
+  it('carries what guests and limits have to know', () => {
+    const first = jarOf(started({ spirits: [spirit(300, 60)], plants: [plant('green_walnut', 300)] }), strained())
+    const two = jarStateOf(begunOn(secondOf(first, [first]).again, 300))!
+    expect(plantIdsIn(two)).toEqual(['green_walnut'])
+    expect(forGuests(ingredientsTold(two).plants).allergens).toContain('walnut')
+    expect(plantsInside(two).map(({ id }) => id)).toEqual(['green_walnut'])
+    const strong = jarOf(started({ spirits: [spirit(1000, 40)], plants: [plant('nutmeg', 4)] }), strained())
+    const over = jarStateOf(begunOn(secondOf(strong, [strong]).again, 100))!
+    expect(limitsPassed(over).length).toBeGreaterThan(0)
+  })
+
+  it('is on plants that are strained, are not under sugar, and are nowhere else', () => {
+    const sugared: Happening = { kind: 'fruit_sugared', sweetenings: whiteSugar(exactly(100)) }
+    const call = (first: ReturnType<typeof jarOf>, others: readonly ReturnType<typeof jarOf>[] = []) =>
+      refusal(() => secondOf(first, [first, ...others]))
+    expect(call(jarOf(SLOES))).toBe('wrong_stage second_not_strained')
+    expect(call(jarOf(started({ plants: [] }), strained()))).toBe('wrong_stage no_fruit')
+    expect(call(jarOf(SLOES, strained(), sugared))).toBe('wrong_stage second_sugared')
+    const first = jarOf(SLOES, strained())
+    const two = { id: 'secnd', entries: begunOn(secondOf(first, [first]).again, 300) }
+    expect(call(first, [two])).toBe('wrong_stage second_taken')
+  })
+
+  it('has half of everything where half was poured into another jar', () => {
+    const half: Happening = { kind: 'parted', kept: exactly(0.5), other: 'sun', isNew: false }
+    const [whole, parted] = [jarOf(SLOES, strained()), jarOf(SLOES, strained(), half)].map((jar) =>
+      secondOf(jar, [jar]),
+    )
+    expect(parted!.again.plants[0]!.massG.value).toBeCloseTo(250, 9)
+    expect(parted!.left.ethanolG.value).toBeCloseTo(whole!.left.ethanolG.value / 2, 9)
+  })
+
+  it('is no recipe of its own, and is sound in a file', () => {
+    const first = jarOf(SLOES, strained())
+    const two = begunOn(secondOf(first, [first]).again, 300)
+    expect(refusal(() => recipeOf(jarStateOf(two)!))).toBe('unreachable second_steep_unshared')
+    expect(unsoundIn(two)).toBeNull()
+    const [start] = two
+    const bad = {
+      ...start!,
+      secondOf: { ...secondOf(first, [first]).again, plants: [plant('unheard_of', 1)] },
+    } as JarEntry
+    expect(unsoundIn([bad])).not.toBeNull()
+  })
+
+  it('has the days of its plants, or none where one is not in the catalogue', () => {
+    // Sloes: taste from day 45, 75 to 120 days (reference/botanicals.json).
+    const start = { year: 2026, month: 11, day: 1 }
+    expect(secondDays([plant('sloe', 500)], start)).toMatchObject({ strainFrom: '2027-01-15', strainBy: '2027-03-01' })
+    expect(secondDays([plant('sloe', 500), plant(null, 5)], start)).toMatchObject({ strainFrom: null, strainBy: null })
+  })
+})
