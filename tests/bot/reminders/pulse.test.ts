@@ -70,3 +70,14 @@ it('logs once that it cannot be recorded, and disturbs nothing', async () => {
   await pulse.beat()
   expect(recorded).toHaveLength(1)
 })
+
+it.each([
+  [64_999, 1],
+  [65_000, 2],
+])('within a pass, after %i ms, so that one of a minute is recorded once', async (ms, times) => {
+  const { here, recorded, pulse } = setUp()
+  await pulse.beat()
+  here.nowMs += ms
+  await pulse.surface.send(delivery)
+  expect(recorded).toHaveLength(times)
+})

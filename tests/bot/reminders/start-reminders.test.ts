@@ -95,6 +95,49 @@ describe('reminders that run', () => {
     await stop()
   })
 
+  /** How often a pass looked so far. */
+  const countLooks = (store: Awaited<ReturnType<typeof setUp>>['store']): (() => number) => {
+    const { claimDue } = store
+    let looks = 0
+    store.claimDue = (...claim) => {
+      looks++
+      return claimDue(...claim)
+    }
+    return () => looks
+  }
+
+  it('look again by themselves at the third half minute that the tasks of the clock are silent', async () => {
+    clockAt(at('2026-12-01', '20:59') + 50_000)
+    const { store, reminding } = await setUp()
+    const looks = countLooks(store)
+    const stop = await startReminders(reminding)
+    await vi.advanceTimersByTimeAsync(11_000)
+    expect(looks()).toBe(2)
+    // Beats come 19, 49 and 79 seconds after this.
+    vi.setSystemTime(at('2026-11-28', '21:00') + 1000)
+    await vi.advanceTimersByTimeAsync(78_000)
+    expect(looks()).toBe(2)
+    await vi.advanceTimersByTimeAsync(2000)
+    expect(looks()).toBe(3)
+    await stop()
+  })
+
+  it.each([
+    ['54 seconds late is run', 54_000, 1],
+    ['56 seconds late is left to the next', 56_000, 0],
+  ])('a pass that comes %s', async (_, lateMs, runs) => {
+    clockAt(at('2026-12-01', '21:00') + 40_000)
+    const { store, reminding } = await setUp()
+    const looks = countLooks(store)
+    const stop = await startReminders(reminding)
+    // The clock leaps while the pass of 21:01 is waited for.
+    await vi.advanceTimersByTimeAsync(10_000)
+    vi.setSystemTime(Date.now() + lateMs)
+    await vi.advanceTimersByTimeAsync(11_000)
+    expect(looks()).toBe(1 + runs)
+    await stop()
+  })
+
   it('run one pass at a time', async () => {
     clockAt(at('2026-12-02'))
     const { store, reminding } = await setUp()

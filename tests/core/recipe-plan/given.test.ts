@@ -15,6 +15,13 @@ describe('what plants give beside water', () => {
     expect(given('raspberry').sugarsGPerL.plusMinus).toBeGreaterThan(0.3 * given('raspberry').sugarsGPerL.value)
   })
 
+  // An estimate, no source.
+  it('has sugars within 30 % of the table’s', () => {
+    const { value, plusMinus } = plantOf(botanicalById('raspberry'), exactly(1)).sugarShare
+    expect(value).toBeCloseTo(0.0442, 12)
+    expect(plusMinus / value).toBeCloseTo(0.3, 12)
+  })
+
   it('is as uncertain as an even spread over its range', () => {
     const { value, plusMinus } = plantOf(botanicalById('coffee_cracked'), exactly(1)).extractShare
     expect(value).toBeCloseTo(0.16, 12)
