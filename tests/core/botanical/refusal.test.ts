@@ -100,3 +100,19 @@ test.each([
 ])('%s is not refused', (text) => {
   expectNotRefused(text)
 })
+
+// Common practice, no source: half as much again as the most that is usual of it is still within its limit.
+test.each([
+  ['genepi', null],
+  ['saffron', null],
+  ['coffee bean', 'coffee_whole'],
+  ['fennel seed', 'fennel_seed'],
+])('in place of an oil the plant itself is offered where it is easily kept within its limit: %s', (name, instead) => {
+  const { ceiling, dose } = catalogue.find(({ names }) => names.en.includes(name))!
+  expect(ceiling!.gPerLSpirit > 1.5 * dose.maxGPerL).toBe(instead !== null)
+  expect(ceiling!.gPerLSpirit / dose.maxGPerL).toBeLessThan(1.7)
+  expect(refusedValues(() => expectNotRefused(`${name} essential oil`))).toMatchObject({
+    id: 'essential_oils',
+    instead,
+  })
+})

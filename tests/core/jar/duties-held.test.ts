@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
 import { allDuties } from '../../../core/jar/tasks/duties.ts'
-import { isLongPause } from '../../../core/jar/tasks/duty.ts'
 import {
   at,
   BOTTLED,
@@ -194,12 +193,4 @@ describe('entered late', () => {
     expect(first!.key).toBe('shake.2026-11-02')
     expect(first!.dueMs).toBe(at('2026-11-01 23:30', 'Pacific/Honolulu'))
   })
-})
-
-// Common practice, no source: whoever means a longer pause than a quarter of a year types its year.
-it.each([
-  [92, false],
-  [93, true],
-])('a day without a year, %i days ahead, is rather one that has passed: %s', (days, isLong) => {
-  expect(isLongPause(days)).toBe(isLong)
 })

@@ -115,6 +115,16 @@ describe('a hydrometer over sugar', () => {
     expect(entriesOf(started({ spirits: [spirit(1000, 50)] }), read)).toHaveLength(2)
   })
 
+  // Estimated, no source: 20 g/L hide 2 to 7 % vol.
+  it.each([
+    [19.5, false],
+    [21, true],
+  ])('is refused from 20 g/L on where it stands for more than was poured: %s g in a litre', (sugarG, isRefused) => {
+    const sweet = started({ plants: [], spirits: [spirit(1000, 50)], sweetenings: whiteSugar(exactly(sugarG)) })
+    const make = () => entriesOf(sweet, strained({ measured: ml(1000), strength: strength(50) }))
+    expect(isRefused ? refusal(make) : make().length).toBe(isRefused ? 'bad_value sweet_strength' : 2)
+  })
+
   it('is refused where sugar went in with the plants', () => {
     const sweet = started({ spirits: [spirit(1000, 50)], sweetenings: whiteSugar(exactly(200)) })
     expect(refusal(() => entriesOf(sweet, read))).toBe('bad_value sweet_strength')
