@@ -52,6 +52,13 @@ describe('a jar that is judged', () => {
     }
   })
 
+  it('is worked out with its ± up to 30 % vol', () => {
+    const unsure = { ...spirit(1000, 29.9), abvPercent: { value: 29.9, plusMinus: 12.5 } }
+    const story = storyFrom(started({ spirits: [unsure], plants: [] }))
+    expect(jarKeeping(story)).toBe('undecided')
+    expect(jarKeeping(story)).toBe(keepingOf(contentsOf(story).outcome))
+  })
+
   it('is judged with a plant of which nothing is known, however strong it seems', () => {
     const story = storyFrom(started({ spirits: [spirit(1000, 60)], plants: [plant(null, 1700)] }))
     expect(contentsOf(story).outcome.abvPercent.value).toBeGreaterThan(30)
