@@ -1,16 +1,9 @@
-import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { NOBODY, type Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
-import { findEntry } from '../../talk/handbook/find-entry.ts'
-import { findEntryRespelt } from '../../talk/handbook/respell.ts'
-import { english } from '../../talk/lexicon/english.ts'
-import { italian } from '../../talk/lexicon/italian.ts'
-import { whoAt } from '../../talk/memory/remembered.ts'
-import { readSentence } from '../../talk/reader/read-sentence.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import type { AllProblems } from '../../text/language.ts'
 import { byPath } from '../callable.ts'
@@ -22,12 +15,11 @@ import { help } from '../run/help.ts'
 import { answered } from './answered.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard } from './heard.ts'
-import { jarsTold } from './jars-told.ts'
+import { partsOf, placeOf, readingFor } from './reading-for.ts'
 import { remember } from './remember.ts'
+import { type ReadNow, several } from './several.ts'
 
 type CommandTexts = Readonly<Record<string, CommandText>>
-
-const LEXICONS = [english, italian]
 
 /** `/ask` and a sentence, as where slash commands are all there is. */
 const ASK = /^\/ask(?:\s+(?:text:)?\s*|$)(.*)$/is
@@ -40,23 +32,6 @@ async function personOf({ store, userId }: Dispatch): Promise<Person> {
     if (error instanceof StorageError) return NOBODY
     throw error
   }
-}
-
-const placeOf = ({ place }: Dispatch): string => (place.kind === 'channel' ? place.channelId : place.kind)
-
-/** How a sentence is understood by what is known of whoever says it. */
-export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
-  const { nowMs, userId, talk, assumedZone } = dispatch
-  const zone = person.settings.zone ?? assumedZone
-  return readSentence(line, {
-    lexicons: LEXICONS,
-    jars: jarsTold(person, zone, nowMs),
-    today: dayAt(zone, nowMs),
-    findEntry: (text) => findEntry(text, dispatch.language.handbook),
-    findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
-    ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
-    ...(command !== undefined && { command }),
-  })
 }
 
 /** An exact call; what it lacks is an open question. */
@@ -129,18 +104,20 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
   return asTyped ?? { heard: heard(await execute(line, dispatch)), reading: null }
 }
 
-/** The call that a line would make, so that it can be looked at before anything is run; null where it makes none. */
-export async function callMeant(line: string, dispatch: Dispatch): Promise<Invocation | null> {
+/** The calls that a line would make, so that they can be looked at before anything is run. */
+export async function callsMeant(line: string, dispatch: Dispatch): Promise<readonly Invocation[]> {
   const person = await personOf(dispatch)
   const typed = line.trim()
   const exact = typed.startsWith('/')
     ? typedCall(typed, dispatch.commands)
     : exactWithoutSlash(typed, dispatch.commands as readonly Command[], person.jars)
-  if (exact !== null) return exact
-  const reading = readingFor(typed, dispatch, person)
-  if (reading.kind === 'symptom') return { path: 'trouble', options: reading.options }
-  if (reading.kind !== 'call' && reading.kind !== 'question') return null
-  return { path: reading.call.command, options: reading.call.options }
+  if (exact !== null) return [exact]
+  return (partsOf(typed, dispatch, person) ?? [typed]).flatMap((part): Invocation[] => {
+    const reading = readingFor(part, dispatch, person)
+    if (reading.kind === 'symptom') return [{ path: 'trouble', options: reading.options }]
+    if (reading.kind !== 'call' && reading.kind !== 'question') return []
+    return [{ path: reading.call.command, options: reading.call.options }]
+  })
 }
 
 /**
@@ -160,7 +137,7 @@ export async function hear(
     dispatch.log,
   )
   if (!attempted.ok) return heard(attempted)
-  remember(attempted.result, dispatch, placeOf(dispatch))
+  if (attempted.result.isRemembered !== true) remember(attempted.result, dispatch, placeOf(dispatch))
   return attempted.result.heard
 }
 
@@ -168,6 +145,8 @@ export async function hear(
 export interface Understood {
   readonly heard: Heard
   readonly reading: TalkReading | null
+  /** Kept already, deed by deed. */
+  readonly isRemembered?: true
 }
 
 async function understood(line: string, dispatch: Dispatch, texts: CommandTexts): Promise<Understood> {
@@ -184,6 +163,10 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
   const exact = exactWithoutSlash(line, dispatch.commands as readonly Command[], person.jars)
   if (exact !== null) return ofExact(exact, dispatch)
   const reading = readingFor(line, dispatch, person)
+  const apart = reading.kind === 'refused' ? null : partsOf(line, dispatch, person)
+  const readNow: ReadNow = async (text) => readingFor(text, dispatch, await personOf(dispatch))
+  const all = apart === null ? null : await several(apart, readNow, dispatch, placeOf(dispatch))
+  if (all !== null) return { heard: all, reading: null, isRemembered: true }
   // An option that was named is never taken for another one.
   const typed = reading.kind === 'call' ? typedCall(line, dispatch.commands) : null
   if (typed !== null && reading.kind === 'call' && !ONLY_TYPED.includes(typed.path)) {

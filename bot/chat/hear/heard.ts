@@ -16,6 +16,8 @@ export interface Heard {
   /** Of the rest of a reply: how old it is, or that there is none. */
   readonly lead?: MoreLead
   readonly kitchen?: Kitchen
+  /** What else the sentence told of, in order, each answered by itself. */
+  readonly also?: readonly Heard[]
 }
 
 export const heard = (

@@ -73,7 +73,15 @@ const sentenceOf = (failure: Failure, { language, assumedZone }: CallDispatch): 
 
 /** What somebody said in their own words, as messages: how it was read, the answer, or a question whose answers are buttons. */
 export async function saidToSentence(line: string, dispatch: CallDispatch): Promise<SaidMessages> {
-  const heard: Heard = await hear(line, dispatch)
+  const { also = [], ...heard } = await hear(line, dispatch)
+  const first = await saidOf(heard, dispatch)
+  const others: SaidMessages[] = []
+  for (const each of also) others.push(await saidOf(each, dispatch))
+  // Deeds that were told in one sentence are answered one below the other.
+  return { ...first, messages: [...first.messages, ...others.flatMap(({ messages }) => messages)] }
+}
+
+async function saidOf(heard: Heard, dispatch: CallDispatch): Promise<SaidMessages> {
   const { outcome, read, choices, shown, lead } = heard
   const { console, more } = dispatch.language
   if (!outcome.ok && outcome.error.code === 'not_understood') {
@@ -97,10 +105,16 @@ export async function saidToSentence(line: string, dispatch: CallDispatch): Prom
   })
 }
 
-/** Where others read along: what is of a person's own jars stands behind one button, which answers them alone. */
-export const privatelyOffered = async (call: Invocation, dispatch: CallDispatch): Promise<SaidMessages> => {
+/** Where others read along: what is of a person's own jars stands behind one button for each deed, which answers them alone. */
+export const privatelyOffered = async (calls: readonly Invocation[], dispatch: CallDispatch): Promise<SaidMessages> => {
   const { discord } = dispatch.language
-  const buttons = await buttonsFor([lineOf(call)], dispatch, discord.answerPrivately())
+  // One says that it answers in private; of several each says what it does.
+  const label = calls.length === 1 ? discord.answerPrivately() : undefined
+  const buttons = await buttonsFor(
+    calls.map((call) => lineOf(call)),
+    dispatch,
+    label,
+  )
   return sentenceWith(discord.ownJars(), buttons, dispatch)
 }
 

@@ -1,5 +1,5 @@
 import { z } from 'zod'
-import { callMeant } from '../../chat/hear/hear.ts'
+import { callsMeant } from '../../chat/hear/hear.ts'
 import { inOwnLanguage } from '../../chat/own-language.ts'
 import { emergencyIn } from '../../chat/run/emergency.ts'
 import { trace } from '../../chat/trace.ts'
@@ -126,6 +126,6 @@ async function answerTo(
   const seconds = rate.take(dispatch.userId, dispatch.nowMs)
   if (seconds > 0) return sentenceSaid(calls.tooFast({ seconds }), dispatch)
   if (text === '') return sentenceSaid(discord.hello(), dispatch)
-  const call = message.guild_id === undefined ? null : await callMeant(text, dispatch)
-  return call !== null && isPersonal(call) ? privatelyOffered(call, dispatch) : saidToSentence(text, dispatch)
+  const meant = message.guild_id === undefined ? [] : await callsMeant(text, dispatch)
+  return meant.some(isPersonal) ? privatelyOffered(meant, dispatch) : saidToSentence(text, dispatch)
 }

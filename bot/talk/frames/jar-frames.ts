@@ -53,7 +53,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar filter',
     does: 'record',
-    cues: { filtered: 3.6, refiltered: 3.6 },
+    cues: { filtered: 3.6, strained: -2, refiltered: 5.6 },
     wants: ['filtered', 'refiltered'],
     bars: ['out_of_cold'],
     slots: [

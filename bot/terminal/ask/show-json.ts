@@ -33,8 +33,7 @@ const replyFields = (reply: Reply, { words }: TerminalLanguage) => ({
   })),
 })
 
-/** One object on one line, for scripts; see the contract of `ask` in the developers' guide. */
-export const showJson: Show = ({ outcome, heard }, speech, files) => {
+const answerJson: Show = ({ outcome, heard }, speech, files) => {
   const read = heard?.read == null ? {} : { read: heard.read }
   if (outcome.ok) {
     const fields =
@@ -49,3 +48,9 @@ export const showJson: Show = ({ outcome, heard }, speech, files) => {
   const error = { code, message: unbind(explain(outcome, speech)), option, nearest, ...choices }
   return JSON.stringify({ ...read, command: outcome.path, error })
 }
+
+/**
+ * One object on one line, for scripts; see the contract of `ask` in the developers' guide. A sentence that tells of two deeds is answered
+ * by two lines.
+ */
+export const showJson: Show = Object.assign(answerJson, { between: '\n' })

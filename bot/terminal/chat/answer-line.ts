@@ -32,7 +32,11 @@ interface Answering {
 }
 
 /** Turns a line's outcome into what is printed. */
-export type Show = (answering: Answering, speech: TerminalLanguage, files: readonly SavedFile[]) => string
+export interface Show {
+  (answering: Answering, speech: TerminalLanguage, files: readonly SavedFile[]): string
+  /** Stands between the answers to what one sentence told of; left out: a blank line. */
+  readonly between?: string
+}
 
 export const showText =
   (screen: Screen, usual: DepthShown = 'first'): Show =>
@@ -95,7 +99,21 @@ export const answer = async (
   saveFile: SaveFile,
 ): Promise<Answer> => {
   if (MORE.test(line.trim())) return rest(dispatch, speech, show)
-  const heard = await hear(line, dispatch, speech.commands)
+  const { also = [], ...heard } = await hear(line, dispatch, speech.commands)
+  const answers: Answer[] = []
+  for (const each of [heard, ...also]) answers.push(await answerOf(each, dispatch, speech, show, saveFile))
+  const failure = answers.find((each) => each.failure !== null)?.failure ?? null
+  return { text: answers.map(({ text }) => text).join(show.between ?? '\n\n'), failure }
+}
+
+/** What became of one thing that was said. */
+async function answerOf(
+  heard: Heard,
+  dispatch: Dispatch,
+  speech: TerminalLanguage,
+  show: Show,
+  saveFile: SaveFile,
+): Promise<Answer> {
   const { outcome, shown, lead } = heard
   const called = () => (outcome.path === null ? null : { path: outcome.path, options: {} })
   const files = await saved(outcome, speech, saveFile, dispatch.log)

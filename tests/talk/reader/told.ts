@@ -30,6 +30,13 @@ export interface Told {
   readonly code: string | null
   readonly data: Readonly<Record<string, unknown>>
   readonly choices: readonly string[]
+  /** What else the sentence told of, each answered by itself. */
+  readonly also: readonly {
+    readonly read: string | null
+    readonly call: Invocation | null
+    readonly command: string | null
+    readonly code: string | null
+  }[]
   /** Entries that were written down by it, in all jars; one less for each that is gone. */
   readonly recorded: number
   readonly erased: boolean
@@ -75,7 +82,7 @@ export function talker() {
     async say(line: string): Promise<Told> {
       const before = await counted()
       const begin = performance.now()
-      const { outcome, read, choices } = await hear(line, dispatch())
+      const { outcome, read, choices, also = [] } = await hear(line, dispatch())
       const ms = performance.now() - begin
       const after = await counted()
       return {
@@ -85,6 +92,12 @@ export function talker() {
         code: outcome.ok ? null : outcome.error.code,
         data: outcome.ok && 'reply' in outcome ? (outcome.reply.data as Readonly<Record<string, unknown>>) : {},
         choices,
+        also: also.map((each) => ({
+          read: each.read,
+          call: each.read === null ? null : parsed(each.read),
+          command: each.outcome.path,
+          code: each.outcome.ok ? null : each.outcome.error.code,
+        })),
         recorded: after.entries - before.entries,
         erased: after.jars < before.jars,
         ms,

@@ -27,8 +27,23 @@ const SAME_SYMPTOM: Readonly<Record<string, readonly string[]>> = {
 
 const QUESTION = new Set(['question', 'missing_option', 'ambiguous'])
 
-/** What an answer is worth against what was meant. */
-export function verdictOn(told: Told, { meaning: said }: Sentence): Verdict {
+/**
+ * What an answer is worth against what was meant. Of two things in one sentence each has to be answered, in whatever order; where the
+ * second is not, the first is worth no more than a question.
+ */
+export function verdictOn(told: Told, sentence: Sentence): Verdict {
+  const { also, ...meaning } = sentence.meaning
+  if (also === undefined) return verdictOnOne(told, sentence)
+  const answers = [told, ...told.also.map((each) => ({ ...told, ...each, data: {}, choices: [] }))]
+  const verdicts = [meaning, ...also].map((each) =>
+    answers.map((answer) => verdictOnOne(answer, { ...sentence, meaning: each })),
+  )
+  if (verdicts.every((all) => all.includes('right'))) return 'right'
+  const [first = []] = verdicts
+  return first.includes('right') ? 'asked' : (first[0] ?? 'wrong')
+}
+
+function verdictOnOne(told: Told, { meaning: said }: Sentence): Verdict {
   const meaning = said as Meant
   const { intent } = meaning
   const { command, code, call, data } = told

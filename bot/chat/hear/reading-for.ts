@@ -1,0 +1,38 @@
+import { dayAt } from '../../../core/quantity/time/zone.ts'
+import type { Person } from '../../../store/person.ts'
+import type { Path } from '../../calls/signatures.ts'
+import type { TalkReading } from '../../talk/frames/reading.ts'
+import { findEntry } from '../../talk/handbook/find-entry.ts'
+import { findEntryRespelt } from '../../talk/handbook/respell.ts'
+import { english } from '../../talk/lexicon/english.ts'
+import { italian } from '../../talk/lexicon/italian.ts'
+import { whoAt } from '../../talk/memory/remembered.ts'
+import { deedsApart } from '../../talk/reader/deeds-apart.ts'
+import { readSentence } from '../../talk/reader/read-sentence.ts'
+import type { Dispatch } from '../run/execute.ts'
+import { jarsTold } from './jars-told.ts'
+
+const LEXICONS = [english, italian]
+
+export const placeOf = ({ place }: Dispatch): string => (place.kind === 'channel' ? place.channelId : place.kind)
+
+function surroundingsOf({ nowMs, assumedZone }: Dispatch, person: Person) {
+  const zone = person.settings.zone ?? assumedZone
+  return { lexicons: LEXICONS, jars: jarsTold(person, zone, nowMs), today: dayAt(zone, nowMs) }
+}
+
+/** The deeds of a sentence that tells of several. */
+export const partsOf = (line: string, dispatch: Dispatch, person: Person): readonly string[] | null =>
+  deedsApart(line, surroundingsOf(dispatch, person))
+
+/** How a sentence is understood by what is known of whoever says it. */
+export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
+  const { nowMs, userId, talk } = dispatch
+  return readSentence(line, {
+    ...surroundingsOf(dispatch, person),
+    findEntry: (text) => findEntry(text, dispatch.language.handbook),
+    findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
+    ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
+    ...(command !== undefined && { command }),
+  })
+}

@@ -1,0 +1,150 @@
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import type { Sentence, Surroundings, TalkJar } from '../bits/bit.ts'
+import { isOver, jarsNamed } from '../bits/jars-of.ts'
+import { sentenceIn } from '../bits/sentence.ts'
+import type { ConceptSpan } from '../lexicon/concepts.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
+import { isToldNow } from './is-told.ts'
+
+/** Deeds that one step records: two of a group in one sentence are one deed told twice. */
+const GROUPS: Readonly<Partial<Record<Concept, string>>> = {
+  shook: 'shake',
+  strained: 'strain',
+  took_out: 'strain',
+  filtered: 'strain',
+  sweetened: 'sweeten',
+  bottled: 'bottle',
+  tasted: 'taste',
+  opened: 'open',
+  gave_away: 'give',
+}
+
+/** Of what is put in only where nothing else is: the syrup, a start and a straining are told with the same words. */
+const ALONE_WITH = new Set(['shake', 'taste', 'open'])
+
+/** Where one thing ends and the next may begin. */
+const SEPARATOR = /^(?:and|e|ed|then|poi|but|ma|also|,|;|[.!?])$/
+
+/** A question behind a deed stands apart by more than a comma: `ho filtrato, 930 ml, come arrivo a 30?` is only asked. */
+const STRONG = /^(?:and|e|ed|then|poi|;|[.!])$/
+
+const MOST_PARTS = 4
+
+interface Part {
+  readonly from: number
+  readonly to: number
+}
+
+const deedsOf = (sentence: Sentence): readonly (ConceptSpan & { readonly group: string })[] => {
+  const all = sentence.spans.flatMap((span) => {
+    const group = GROUPS[span.concept] ?? (span.concept === 'added' ? 'add' : undefined)
+    return group === undefined ? [] : [{ ...span, group }]
+  })
+  const others = new Set(all.filter(({ group }) => group !== 'add').map(({ group }) => group))
+  const mayAdd = !sentence.has('started') && [...others].every((group) => ALONE_WITH.has(group))
+  // `Put it through a cloth` is told by the longest of what holds there.
+  return all
+    .filter(({ group }) => group !== 'add' || mayAdd)
+    .filter(
+      (deed) =>
+        !all.some(
+          (other) =>
+            other !== deed &&
+            other.from <= deed.from &&
+            deed.to <= other.to &&
+            other.to - other.from > deed.to - deed.from,
+        ),
+    )
+    .toSorted((one, other) => one.from - other.from)
+}
+
+/** The place behind the separators that stand before a piece, no further back than its clause; null where none does. */
+function cutBefore({ typed: { tokens } }: Sentence, at: number, after: number): number | null {
+  for (let place = at - 1; place >= after; place--) if (SEPARATOR.test(tokens[place]!.text)) return place + 1
+  return null
+}
+
+/** Where each further deed, or a question behind a deed, begins. */
+function cutsIn(sentence: Sentence): readonly number[] {
+  const { typed, spans, bits } = sentence
+  const deeds = deedsOf(sentence)
+  const cuts: number[] = []
+  deeds.forEach((deed, at) => {
+    const before = deeds.slice(0, at).findLast(({ to }) => to <= deed.from)
+    if (before === undefined || before.group === deed.group) return
+    const cut = cutBefore(sentence, deed.from, before.to)
+    if (cut !== null) cuts.push(cut)
+  })
+  const [first] = deeds
+  if (first === undefined) return []
+  const last = cuts.at(-1) ?? 0
+  const isNamed = bits.some(({ kind, to }) => (kind === 'plant' || kind === 'jar') && to > last)
+  typed.tokens.forEach(({ text }, at) => {
+    const isAsked = spans.some(({ concept, from }) => concept === 'asking' && (from === at + 1 || from === at + 2))
+    if (at > first.to && at > last && STRONG.test(text) && isAsked && isNamed && !cuts.includes(at + 1))
+      cuts.push(at + 1)
+  })
+  // `Shook the lemon, ginger not yet`: what is denied of another jar.
+  typed.tokens.forEach(({ text }, at) => {
+    const rest = bits.find(({ kind, from }) => (kind === 'plant' || kind === 'jar') && from > at && from - at <= 4)
+    const isDenied = spans.some(({ concept, from }) => concept === 'denial' && from > at)
+    const isDeed = deeds.some(({ from }) => from > at)
+    if (at > first.to && SEPARATOR.test(text) && rest !== undefined && isDenied && !isDeed) cuts.push(at + 1)
+  })
+  return [...new Set(cuts)].toSorted((one, other) => one - other)
+}
+
+const withoutEdges = ({ typed: { tokens } }: Sentence, { from, to }: Part): Part => {
+  let [begin, end] = [from, to]
+  while (begin < end && SEPARATOR.test(tokens[begin]!.text)) begin++
+  while (end > begin && SEPARATOR.test(tokens[end - 1]!.text) && tokens[end - 1]!.text !== '?') end--
+  return { from: begin, to: end }
+}
+
+/** `Shook the lemon and the ginger`: the same of each. */
+function ofEach(sentence: Sentence, jars: readonly TalkJar[]): readonly string[] | null {
+  const named = jarsNamed(sentence.bits, jars)
+  const deeds = deedsOf(sentence)
+  const isShaken = deeds.length > 0 && deeds.every(({ group }) => group === 'shake')
+  if (!isShaken || named.length < 2 || sentence.has('denial', 'all_of_them') || !isToldNow(sentence, 'jar shake'))
+    return null
+  const day = sentence.bits.find(({ kind }) => kind === 'date')
+  return named.map(({ jar }) =>
+    ['shook', jar.name, day === undefined ? '' : textFrom(sentence.typed, day.from, day.to)].join(' ').trim(),
+  )
+}
+
+/**
+ * The deeds of a sentence that tells of several, each as a sentence with the jar that it is of, in order; a question behind a deed is
+ * the last of them. Null where there is one thing only.
+ */
+export function deedsApart(text: string, surroundings: Surroundings): readonly string[] | null {
+  const jars = surroundings.jars.filter((jar) => !isOver(jar))
+  if (jars.length === 0) return null
+  const sentence = sentenceIn(text, surroundings)
+  const [first] = deedsOf(sentence)
+  if (first === undefined) return null
+  const cuts = cutsIn(sentence)
+  if (cuts.length === 0) return ofEach(sentence, jars)
+  if (cuts.length >= MOST_PARTS) return null
+  const parts = [0, ...cuts].map((from, at) =>
+    withoutEdges(sentence, { from, to: cuts[at] ?? sentence.typed.tokens.length }),
+  )
+  const told = parts.flatMap(({ from, to }) => {
+    if (to <= from) return []
+    const own = textFrom(sentence.typed, from, to)
+    const read = sentenceIn(own, surroundings)
+    const name = jarsNamed(read.bits, jars)[0]?.jar.name ?? null
+    const isDenied = read.has('denial') && !read.has('asking')
+    return [{ own, name, isDenied }]
+  })
+  const names = told.flatMap(({ name, isDenied }) => (name === null || isDenied ? [] : [name]))
+  const kept = told.filter(({ isDenied }) => !isDenied)
+  let last = names[0] ?? null
+  const texts = kept.map(({ own, name }) => {
+    const jar = name ?? last
+    last = jar
+    return name === null && jar !== null ? `${jar}, ${own}` : own
+  })
+  return texts.length === 0 ? null : texts
+}
