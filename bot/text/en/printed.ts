@@ -7,7 +7,7 @@ import type { PictureText } from '../picture-text.ts'
 import { plantName } from './cook-names.ts'
 import { printedDangers } from './jar-danger.ts'
 import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from './label.ts'
-import { dayText, MONTHS, monthText } from './phrases.ts'
+import { dayText, MONTHS, monthText, shortDayText } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
 import { altText, daysText, inJarText, unknownName, vesselText } from './words.ts'
 
@@ -52,6 +52,12 @@ const strainSaid = ({ strainFrom, strainBy }: JarTagData, format: Format): strin
   return from === null || by === null ? '' : `Strain ${daysText(dayFromIso(from), dayFromIso(by), format)}.`
 }
 
+/** Of what is counted the count will do where there is little room. */
+const withoutAbout = (text: string): string => text.replace(/ \(about [^)]*\)/g, '')
+
+/** `17 Sep`: the year stands above. */
+const shortPrintedDay = (iso: IsoDay): string => shortDayText(dayFromIso(iso))
+
 /** What stands on the tag of a jar. */
 export const tagText: PictureText['tag'] = {
   started,
@@ -59,7 +65,7 @@ export const tagText: PictureText['tag'] = {
   best,
   honey,
   strength: tagStrength,
-  inIt: (inJar: Ingredients, format: Format) => inJarText(inJar, format),
+  inIt: (inJar: Ingredients, format: Format) => withoutAbout(inJarText(inJar, format, shortPrintedDay)),
   flammable: () => 'FLAMMABLE',
   warning: ({ danger }: Pick<JarTagData, 'danger'>): string => (danger === null ? '' : printedDangers[danger]),
   alt: (tag: JarTagData, format: Format) =>

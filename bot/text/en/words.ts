@@ -6,7 +6,7 @@ import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import { isJuice, materialOf } from '../../../core/quantity/materials.ts'
 import { type Measured, times } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
+import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
@@ -135,11 +135,11 @@ export const plantInText = ({ id, name, massG, count, words }: PlantIn, format: 
 }
 
 /** `later: 80 g coffee beans, whole on 14 December 2026`, a part for each day. */
-const laterTexts = (plants: readonly PlantIn[], format: Format): readonly string[] => {
+const laterTexts = (plants: readonly PlantIn[], format: Format, dayOf: (iso: IsoDay) => string): readonly string[] => {
   const days = [...new Set(plants.flatMap(({ addOn }) => addOn ?? []))].sort()
   return days.map((day) => {
     const texts = plants.filter(({ addOn }) => addOn === day).map((plant) => plantInText(plant, format))
-    return `later: ${listed(texts)} on ${format.day(dayFromIso(day))}`
+    return `later: ${listed(texts)} on ${dayOf(day)}`
   })
 }
 
@@ -167,14 +167,18 @@ export const sweeteningTexts = (
     })
 
 /** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */
-export const inJarText = ({ plants, spirits, waterG, sweetenings }: Ingredients, format: Format): string => {
+export const inJarText = (
+  { plants, spirits, waterG, sweetenings }: Ingredients,
+  format: Format,
+  dayOf = (iso: IsoDay): string => format.day(dayFromIso(iso)),
+): string => {
   const now = [
     ...spirits.map((spirit) => spiritText(spirit, format)),
     ...plants.filter(({ addOn }) => addOn === null).map((plant) => plantInText(plant, format)),
     ...(waterG.value > 0 ? [`${format.mass(waterG)} water`] : []),
     ...sweeteningTexts(sweetenings, format),
   ].join(' + ')
-  return [now, ...laterTexts(plants, format)].join(', ')
+  return [now, ...laterTexts(plants, format, dayOf)].join(', ')
 }
 
 /** As they stand after “in”. */
