@@ -23,7 +23,7 @@ const OTHER_SWEETENERS = new Set(
 const KILLS_DOGS = /xylitol|xilitolo/
 /** They take the room of no sugar, give no body, and help nothing to keep. */
 const NO_SUGAR =
-  /stevia|er[yi]trit|sorbitol|sucralos|aspartam|sac+[ch]h?ari|sweetener|dolcificante|isomalt|monk|allulos|trehalos/
+  /stevia|er[yi]th?rit|sorbitol|sucralos|aspartam|sac+[ch]h?ari|sweetener|dolcificante|isomalt|monk|allulos|trehalos/
 
 const whyNot = (sweetener: string): SweetenerRefused | null =>
   KILLS_DOGS.test(sweetener) ? 'kills_dogs' : NO_SUGAR.test(sweetener) ? 'no_sugar' : null

@@ -3,7 +3,7 @@ import { jarDesk } from './desk.ts'
 
 const jobsOf = async (sugar: string) => {
   const desk = jarDesk('2026-07-01')
-  await desk.ask(`/jar start sloe of:500 g sloes spirit:700 ml 40% sugar:${sugar} to-sweetness:245 g/L to-strength:25%`)
+  await desk.ask(`/jar start sloe of:500 g sloes spirit:700 ml 40% sugar:${sugar}`)
   desk.at('2026-10-01')
   await desk.ask('/jar strain sloe measured:830 ml')
   desk.at('2026-10-10')
