@@ -6,6 +6,20 @@ import { nearest } from './nearest.ts'
 const showing = (group: string, commands: readonly Callable[]): string | null =>
   byPath(`${group} show`, commands)?.path ?? null
 
+/** What else makers call a thing that is done with a jar. */
+const OTHER_PATHS: ReadonlyMap<string, string> = new Map([
+  ['jar blend', 'jar combine'],
+  ['jar mix', 'jar combine'],
+  ['jar merge', 'jar combine'],
+  ['jar remove', 'jar take-out'],
+  ['jar lift', 'jar take-out'],
+  ['jar takeout', 'jar take-out'],
+  ['jar move', 'jar note'],
+  ['jar freeze', 'jar note'],
+  ['jar rack', 'jar filter'],
+  ['jar drink', 'jar open'],
+])
+
 /** Pseudo-commands of the chat itself, which a misspelt command may have meant. */
 const OWN = ['help']
 
@@ -48,7 +62,10 @@ export const findCommand = (line: string, commands: readonly Callable[]): Found 
   const inGroup = commands.some((command) => command.path.startsWith(`${words[0]!.text.toLowerCase()} `))
   const typed = pathOf(inGroup ? words.length : 1).join(' ')
   const paths = [...commands.map((command) => command.path), ...OWN]
-  const meant = nearest(typed, paths) ?? (inGroup && words.length > 1 ? showing(words[0]!.text, commands) : null)
+  const meant =
+    OTHER_PATHS.get(typed.toLowerCase()) ??
+    nearest(typed, paths) ??
+    (inGroup && words.length > 1 ? showing(words[0]!.text, commands) : null)
   const values = { typed, nearest: meant, isSentence: isSentence(line) }
   throw new ChatError('unknown_command', 'unknown_command', values, { nearest: meant })
 }

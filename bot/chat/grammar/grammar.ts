@@ -13,7 +13,15 @@ const REST = 'note'
 const NAMES: readonly string[] = ['jar', 'name', 'symptom']
 
 /** What other commands call the day. */
-const OTHER_NAMES: Readonly<Record<string, string>> = { start: 'when', when: 'start', date: 'when', day: 'when' }
+const OTHER_NAMES: Readonly<Record<string, string>> = {
+  start: 'when',
+  when: 'start',
+  date: 'when',
+  day: 'when',
+  hydrometer: 'strength',
+  density: 'hydrometer',
+  gravity: 'hydrometer',
+}
 
 /** A word and a colon after a space: the beginning of an option, wherever it stands outside quotes. */
 const NAME = /(?<!\S)([\p{L}_][\p{L}\p{M}\p{N}_-]*)(\s*):/gu

@@ -53,6 +53,15 @@ export function methodSaid(
   }
 }
 
+/** Sweetened drinks stronger than this are rare, % vol: a reading is rather wrong. Judgement. */
+const RARELY_OVER_PERCENT = 50
+/** Less sugar than this may be no syrup at all, g/L. Judgement. */
+const SWEETENED_G_PER_L = 30
+
+/** That what was read makes a drink that hardly anybody has. */
+const doubtNotes = ({ abvPercent, sugarGPerL }: Pick<GaugedOutcome, 'abvPercent' | 'sugarGPerL'>) =>
+  abvPercent.value > RARELY_OVER_PERCENT && sugarGPerL.value > SWEETENED_G_PER_L ? [note('measure_doubtful')] : []
+
 /** What a liqueur is that was measured, of no jar. */
 export function gaugedReply(input: object, gauging: Gauging, outcome: GaugedOutcome): Reply {
   const { abvPercent, sugarGPerL } = outcome
@@ -61,7 +70,7 @@ export function gaugedReply(input: object, gauging: Gauging, outcome: GaugedOutc
     headline: { group: 'headlines', key: 'gauged', values: { abvPercent, sugarGPerL } },
     table: [],
     sure,
-    notes: [...assumptionNotes(input), ...notes],
+    notes: [...assumptionNotes(input), ...doubtNotes(outcome), ...notes],
     cautions,
     actions: [],
     data: { ...gaugedData(outcome), method: gauging.method },

@@ -57,6 +57,8 @@ export const measureSentences = {
       `${within(found, format)}. It’s only as good as the sugar you know: 10 g/L is 2 to 3.5 % vol.`,
   },
   notes: {
+    measure_doubtful: () =>
+      'Hardly any liqueur is that strong and that sweet. Read both again: one slipped digit does that.',
     measure_both: () => 'Filter it first, and read both at 20 °C.',
     measure_brix_warm: () =>
       'I brought the Brix to 20 °C. If your refractometer corrects itself (ATC), leave its temperature out.',

@@ -390,7 +390,10 @@ export const spiritProblems = {
   ethanol_asked: ({ word, line }) =>
     withLine(`Is the “${word}” sold for drinking? Some of it is poisoned. If the label says food, type:`, line),
   drink_sweetness: ({ words, line }) =>
-    withLine(`How sweet is the ${words}? Write it after the spirit, 0 g/L if it has no sugar:`, line),
+    withLine(
+      `How sweet is ${words.startsWith('my ') ? words.replace('my ', 'your ') : `the ${words}`}? Write it after the spirit, 0 g/L if it has no sugar:`,
+      line,
+    ),
   spirit_too_strong: ({ mostAbvPercent, line }, format) =>
     withLine(
       `Anything over ${format.plain(mostAbvPercent, 1)} % is for a lab or for burning. Did you mean 190 proof, 95 %?`,

@@ -18,6 +18,7 @@ export interface MeasureMessages {
     measure_off_by: GaugedLiqueur
   }
   notes: Plain<
+    | 'measure_doubtful'
     | 'measure_both'
     | 'measure_brix_warm'
     | 'measure_floats'

@@ -61,12 +61,13 @@ const numbersOf = (
   orNone(restDays),
 ]
 
-/** The recipe in one line of digits and capital letters; throws `recipe_too_long` where that takes more than 300. */
+/** The recipe in one line of digits and capital letters; throws `recipe_too_long` where that takes more than 300, or more than is read. */
 export function encodeBatch(recipe: Recipe): string {
   const version = versionOf(recipe)
   const otherSugars = version === SUGAR_VERSION ? [] : sugarNumbers(recipe)
   const symbols = [version, ...numbersOf(recipe, otherSugars)].flatMap(symbolsOf)
-  if (symbols.length + CHECK_SYMBOLS > LONGEST_CODE) {
+  const isOver = recipe.plants.length > MOST_PLANTS || recipe.spirits.length > MOST_SPIRITS
+  if (isOver || symbols.length + CHECK_SYMBOLS > LONGEST_CODE) {
     throw new DomainError('limit', 'recipe_too_long', { most: LONGEST_CODE })
   }
   return toCrockford([...symbols, ...checkOf(symbols)])
