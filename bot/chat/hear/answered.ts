@@ -24,6 +24,13 @@ const leavingOut = (outcome: CallOutcome, words: readonly string[]): CallOutcome
   return { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } }
 }
 
+/** A reply that says which spirit was taken, where nobody said. */
+const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome => {
+  if (!outcome.ok || spirit === undefined) return outcome
+  const note: Message<'notes'> = { group: 'notes', key: 'spirit_taken', values: { spirit } }
+  return { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } }
+}
+
 const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
   headline: { group: 'headlines', key, values: undefined },
   table: [],
@@ -94,7 +101,8 @@ async function lastHeard(
 export async function answered(line: string, reading: TalkReading, dispatch: Dispatch, place: string): Promise<Heard> {
   switch (reading.kind) {
     case 'call': {
-      const outcome = leavingOut(await execute(invocation(reading.call), dispatch), reading.leftOut)
+      const ran = await execute(invocation(reading.call), dispatch)
+      const outcome = leavingOut(takingSpirit(ran, reading.spiritTaken), reading.leftOut)
       const { kitchen } = reading
       const inKitchen =
         outcome.ok && kitchen !== undefined ? { ...outcome, reply: { ...outcome.reply, kitchen } } : outcome

@@ -84,7 +84,8 @@ export function changeActions(input: PlanInput, { targets }: Plan, setting: Sett
   })
 }
 
-function canBe(input: PlanInput, setting: Setting): boolean {
+/** Whether it can be planned. */
+export function canBe(input: PlanInput, setting: Setting): boolean {
   try {
     planAsked(input, { ...setting, isTrial: true })
     return true

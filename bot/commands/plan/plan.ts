@@ -11,6 +11,7 @@ import { planAsked } from './plan-asked.ts'
 import { dilutedFirst } from './plan-diluted.ts'
 import { isWeaker } from './plan-from-code.ts'
 import { planReply } from './plan-reply.ts'
+import { recipeDepartures } from './recipe-departures.ts'
 
 const isHarmful = ({ cautions }: Reply): boolean =>
   cautions.some((each) => each.key === 'plan_unknown' || each.key === 'plan_grave')
@@ -30,9 +31,11 @@ export const planCommand = defineCommand({
     const isAlone = asked.planned.plants.length + asked.planned.unknown.length === 1 && !isHarmful(reply)
     const diluted = dilutedFirst(asked.input, asked.planned)
     const first = isAlone && diluted.actions.length === 0 ? 1 : 0
+    const recipe = recipeDepartures(input, asked.planned, reply.notes, setting)
     const actions = [
       ...startAction(input, asked.planned, { start, today }),
       ...diluted.actions,
+      ...recipe.actions,
       ...changes.slice(0, first),
       ...inMore([...shoppingAction(input, asked), ...changes.slice(first)]),
     ]
@@ -40,7 +43,7 @@ export const planCommand = defineCommand({
     const isFaint = ({ key }: Reply['notes'][number]) => input.from !== undefined && key === 'plan_less_than_usual'
     return {
       ...reply,
-      notes: [...diluted.notes, ...byDepth(asked.notes, isWeaker), ...reply.notes.filter((note) => !isFaint(note))],
+      notes: [...diluted.notes, ...byDepth(asked.notes, isWeaker), ...recipe.notes.filter((note) => !isFaint(note))],
       actions,
     }
   },

@@ -6,7 +6,7 @@ import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { type Call, call } from '../../calls/call.ts'
 
 /** By which it is found again, with its state where that is not understood. */
-function typedName({ id, names, form }: Botanical): string {
+export function typedName({ id, names, form }: Botanical): string {
   const noun = names.en[0] ?? names.title
   const isSaid = isFormAsked(botanicalById(id)) || form.state !== botanicalById(id).form.state
   return isSaid && !noun.startsWith(form.state) ? `${form.state} ${noun}` : noun

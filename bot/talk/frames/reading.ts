@@ -16,6 +16,8 @@ export type TalkReading =
       readonly leftOut: readonly string[]
       readonly does: 'compute' | 'record' | 'set'
       readonly kitchen?: 'us' | 'metric' | 'imperial'
+      /** The spirit as it was taken, where how strong or how much was not said. */
+      readonly spiritTaken?: string
     }
   /** Something is lacking, or it can be read in several ways: one question, and its answers as lines where there are some. */
   | {

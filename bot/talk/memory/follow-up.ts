@@ -18,6 +18,7 @@ import {
 import type { Remembered } from './remembered.ts'
 import { callReading, changedOf, isAmountBit, OF_JAR, type Rule, setTo } from './rule.ts'
 import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain, undone } from './step-rules.ts'
+import { otherSweetener } from './sweetener-rule.ts'
 
 /** `12 lemons not 10`, `no, 700 not 750`, `28 instead of 30`. */
 const corrected: Rule = ({ bits, typed, has }, last) => {
@@ -121,6 +122,7 @@ const RULES: readonly Rule[] = [
   resized,
   bottled,
   otherSpirit,
+  otherSweetener,
   begun,
   shopped,
   inMeasures,

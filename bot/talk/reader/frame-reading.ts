@@ -5,6 +5,7 @@ import type { FrameTried } from '../frames/score.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
+import { takenSpirit } from './taken-spirit.ts'
 
 export const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<string, string>> = {}): CallRead => ({
   command: frame.command,
@@ -48,7 +49,8 @@ export function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
   const [number] = unused
   if (number !== undefined)
     return { kind: 'question', call, about: { kind: 'number', typed: number.text }, choices: [call], leftOut }
-  return { kind: 'call', call, leftOut, does: frame.does }
+  const spiritTaken = takenSpirit(best)
+  return { kind: 'call', call, leftOut, does: frame.does, ...(spiritTaken !== null && { spiritTaken }) }
 }
 
 /** Steps of no one jar that could be shown. */

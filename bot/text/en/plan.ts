@@ -238,6 +238,8 @@ export const planNotes = {
     `That’s a lot of ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use up to ${perLitre(limitGPerL, format)}. Taste early.`,
   plan_less_than_usual: ({ id, gPerL, limitGPerL }, format) =>
     `That’s not much ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use ${perLitre(limitGPerL, format)} or more. It will be faint.`,
+  plan_sweeter_than_usual: ({ sugarGPerL, richGPerL }, format) =>
+    `That’s very sweet: about ${format.plain(sugarGPerL, 0)} g of sugar in a litre. Even a rich liqueur has about ${format.plain(richGPerL, 0)} g.`,
   plan_far_off: ({ plant, usualG }, format) => {
     const share = plant.massG.value / usualG
     const times =
@@ -317,6 +319,7 @@ const planSure = {
 const planActions = {
   plan_drier: () => 'Make it drier',
   plan_stronger: () => 'Make it stronger',
+  plan_as_usual: () => 'Plan the usual',
   plan_with: ({ plant }, format) => `Use ${muchOf(plant, format)}`,
 } satisfies Part<PlanMessages['actions']>
 

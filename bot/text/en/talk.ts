@@ -40,6 +40,8 @@ export const talkSentences = {
     handbook_more: ({ entries }) =>
       `Near it in the handbook: ${listed(entries.map((entry) => handbook[entry].title.toLowerCase()))}.`,
     left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
+    spirit_taken: ({ spirit }) =>
+      `You didn’t say which spirit, so I’ve gone for ${spirit}. Is it another? Say how much and how strong.`,
   },
 } satisfies Feature<TalkMessages>
 

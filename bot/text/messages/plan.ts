@@ -184,6 +184,7 @@ export interface PlanMessages {
     plan_typical: { readonly ids: readonly string[] }
     plan_more_than_usual: PlanDosed
     plan_less_than_usual: PlanDosed
+    plan_sweeter_than_usual: { readonly sugarGPerL: number; readonly richGPerL: number }
     plan_far_off: { readonly plant: PlantSaid; readonly usualG: number }
     plan_above_wise: PlanDosed
     plan_caffeine: {
@@ -210,7 +211,7 @@ export interface PlanMessages {
       readonly keptMaxMlPerG: number
     }
   }
-  actions: Plain<'plan_drier' | 'plan_stronger'> & { plan_with: { readonly plant: PlantSaid } }
+  actions: Plain<'plan_drier' | 'plan_stronger' | 'plan_as_usual'> & { plan_with: { readonly plant: PlantSaid } }
   cautions: {
     plan_unknown: PlanNamed & { readonly notes: readonly FoodNote[] }
   }

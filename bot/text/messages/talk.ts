@@ -13,6 +13,8 @@ export interface TalkMessages {
     /** Words that were neither used nor of no weight, as they were typed. */
     handbook_more: { readonly entries: readonly HandbookId[] }
     left_out: { readonly words: readonly string[] }
+    /** The option as it was taken. */
+    spirit_taken: { readonly spirit: string }
   }
 }
 

@@ -76,3 +76,30 @@ describe.each([
 it('reads what went wrong with a drink before what the drink is', async () => {
   expect((await talker().say('the plum brandy has turned to jelly')).read).toMatch(/^\/trouble set like jelly/)
 })
+
+describe('after a plan', () => {
+  it.each([
+    ['use honey instead', '/plan of:10 lemons spirit:1 l 95% sugar:honey'],
+    ['and with brown sugar?', '/plan of:10 lemons spirit:1 l 95% sugar:brown sugar'],
+    ['col miele invece', '/plan of:10 lemons spirit:1 l 95% sugar:miele'],
+  ])('%s takes another sweetener', async (text, line) => {
+    const one = talker()
+    await one.say('/plan of:10 lemons spirit:1 l 95%')
+    expect((await one.say(text)).read).toBe(line)
+  })
+
+  it('keeps the amount of what it is sweetened with', async () => {
+    const one = talker()
+    await one.say('/plan of:1 lb sloes spirit:700 ml gin 40% sugar:200 g')
+    expect((await one.say('what if i use maple syrup')).read).toMatch(/sugar:200 g maple syrup$/)
+  })
+})
+
+it.each([
+  ['a plum liqueur', '1 l 40%'],
+  ['8 arance e 700 ml di alcol puro', '700 ml 96%'],
+])('%s says which spirit was taken', async (text, spirit) => {
+  const { outcome } = await talker().hear(text)
+  const notes = outcome.ok && 'reply' in outcome ? outcome.reply.notes : []
+  expect(notes[0]).toMatchObject({ key: 'spirit_taken', values: { spirit } })
+})
