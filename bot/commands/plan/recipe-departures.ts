@@ -1,3 +1,4 @@
+import { typedName } from '../../../core/botanical/find/typed-name.ts'
 import { styleSweetnessGPerL } from '../../../core/quantity/read/sweetness-at.ts'
 import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
@@ -5,7 +6,6 @@ import { call } from '../../calls/call.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { typedName } from '../plants/plan-of.ts'
 import { canBe } from './plan-actions.ts'
 import type { Setting } from './plan-wish.ts'
 
