@@ -43,7 +43,10 @@ const isWeighed = ({ kind, byVolume }: Typed): boolean => kind === 'mass' && byV
  * The kitchen whose units were typed: what is poured is told as the first amount that was poured, what is weighed as the first
  * that was weighed, sugar before plants. Bottles are sold in millilitres, so they decide where nothing else does.
  */
-export function kitchenOf(input: object): Kitchen {
+export const kitchenOf = (input: object): Kitchen => kitchenTyped(input) ?? 'metric'
+
+/** The same; null where no amount was typed. */
+export function kitchenTyped(input: object): Kitchen | null {
   const { bottles, sugar, ...others } = input as { readonly bottles?: unknown; readonly sugar?: unknown }
   const [inSugar, inOthers] = [typedIn(sugar), typedIn(others)]
   const all = [...inOthers, ...inSugar]
@@ -52,8 +55,8 @@ export function kitchenOf(input: object): Kitchen {
     firstSystem(all.filter(({ byVolume }) => byVolume === true)) ??
     firstSystem(typedIn(bottles))
   const weighed = firstSystem([...inSugar, ...inOthers].filter(isWeighed))
-  const [volume, mass] = [poured ?? weighed ?? 'metric', weighed ?? poured ?? 'metric']
-  return volume === mass ? volume : { volume, mass }
+  const [volume, mass] = [poured ?? weighed, weighed ?? poured]
+  return volume === null || mass === null || volume === mass ? volume : { volume, mass }
 }
 
 /** What was read into the input, once each, and that readings at another temperature were brought to 20 °C. */

@@ -158,7 +158,9 @@ export const showSentences = {
       if (stage === 'emptied') return `${name} is empty.`
       if (stage === 'discarded') return `${name} was thrown away.`
       const now = became === null ? '' : `: ${drinkText(became, format)}`
-      return `${name} is ${stage}, ${dayOfText(values)}${now}.`
+      const isLate = values.ofDays !== null && values.day > values.ofDays && stage !== 'ready'
+      const days = isLate ? `day ${values.day}, ${values.ofDays} planned` : dayOfText(values)
+      return `${name} is ${stage}, ${days}${now}.`
     },
   },
 

@@ -254,13 +254,19 @@ const tooMuch = (over: Over, pieces: readonly PieceWeight[], format: Format): st
 /** Why so much of a plant is not planned, how much is fine, and the line that is right. */
 export const limitProblems = {
   plan_over_ceiling: ({ line, pieces, ...over }, format) =>
-    `${tooMuch(over, pieces, format)}${line === null ? '' : ` Type: ${line}`}`,
+    `${tooMuch(over, pieces, format)}${insteadText(over)}${line === null ? '' : ` Type: ${line}`}`,
   jar_passes_ceiling: ({ jar, isPlants, line, already, pieces, ...over }, format) => {
     const most = tooMuch(over, pieces, format)
     if (line !== null) return `${most} Is it in already? Then add already:yes. If not: ${line}`
     return `${most}${isPlants ? ` No more of it fits in ${jar}.` : ''} Is it in already? Then type: ${already}`
   },
 } satisfies Written<LimitProblems>
+
+/** Cassia alone: what a cook can use in its place, where there is room for it. */
+const insteadText = (over: Over): string =>
+  over.hazard === 'coumarin' && over.of.some(({ id }) => id === 'cinnamon_cassia')
+    ? ' Ceylon cinnamon has next to none.'
+    : ''
 
 export const overCeilingText = (over: Over, format: Format): string => tooMuch(over, [], format)
 

@@ -3,6 +3,7 @@ import { plus } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { scale } from '../../recipe/batch.ts'
 import { joinSweetenings, type Sweetening, timesSweetenings } from '../../recipe/sweetening.ts'
+import { weighedOut } from '../../recipe/tool-precision.ts'
 import type { HappeningEntry, Ingredients, PlantIn } from '../entry/entry.ts'
 import type { JarState, Of } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
@@ -73,10 +74,13 @@ export function restedDays({ strained, sweetened, happened, ended }: JarState): 
 
 /** What came of other jars: of what steeped there, the part that is here, with their liquid or to steep once more. */
 export const plantsPouredIn = ({ happened }: JarState): readonly PlantIn[] =>
-  happened.flatMap((entry) => {
-    if (entry.kind === 'started') return entry.secondOf?.plants ?? []
-    return entry.kind === 'poured_in' ? entry.plants : []
-  })
+  happened
+    .flatMap((entry) => {
+      if (entry.kind === 'started') return entry.secondOf?.plants ?? []
+      return entry.kind === 'poured_in' ? entry.plants : []
+    })
+    // A share of what was weighed is no better known than that.
+    .map((plant) => ({ ...plant, massG: weighedOut(plant.massG.value) }))
 
 /** What it was fined with, here or in a jar that was poured in, each once. */
 export const finedWith = ({ happened }: JarState): readonly FiningId[] => [

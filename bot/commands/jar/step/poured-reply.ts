@@ -4,10 +4,11 @@ import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Reply } from '../../../chat/reply.ts'
-import { assumptionNotes, kitchenOf } from '../../options/input-units.ts'
+import { assumptionNotes } from '../../options/input-units.ts'
 import { honeyCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
+import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { undoActions } from '../known/undo-actions.ts'
 import { viewOf } from '../known/view-of.ts'
 import { nextRows } from './next-said.ts'
@@ -39,6 +40,6 @@ export function pouredReply(
       ...undoActions(touched),
     ],
     data: { ...jarData(view), jars: touched.map((jar) => jarData(viewOf(jar, context)!)) },
-    kitchen: kitchenOf(input),
+    kitchen: kitchenOfJar(input, view.story),
   }
 }

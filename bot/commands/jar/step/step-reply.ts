@@ -10,11 +10,12 @@ import type { Context } from '../../../chat/command.ts'
 import { atDepth, type Deep, depthOf, inMore } from '../../../chat/depth.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
-import { assumptionNotes, kitchenOf } from '../../options/input-units.ts'
+import { assumptionNotes } from '../../options/input-units.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { atTheirDepth } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
+import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { undoActions } from '../known/undo-actions.ts'
 import { viewOf } from '../known/view-of.ts'
@@ -95,7 +96,7 @@ export function stepReply(context: Context, input: Input, recorded: Recorded, sa
   const view = viewOf(jar, context)!
   const dangers = dangerCautions([view.story])
   const cautions = [...dangers, ...atTheirDepth(recorded.cautions)]
-  const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOf(input) }
+  const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOfJar(input, view.story) }
   const mending = dangerActions(view, context)
   const odd = unusualNotes(unusual, story)
   const isSurprising = ({ key }: Message<'notes'>) => key === 'jar_reading_surprising'

@@ -10,12 +10,12 @@ import { type Context, defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Reply, Row } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
-import { kitchenOf } from '../../options/input-units.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { fillNotes, fillsData } from '../known/fill-notes.ts'
 import { honeyCautions, neatCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
+import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { todayOf } from '../known/view-of.ts'
 import { nextActions, nextSaid } from '../step/next-said.ts'
@@ -89,7 +89,7 @@ function jarReply(view: JarView, context: Context): Reply {
     cautions: [...dangerCautions([story]), ...neatCautions(story), ...honeyCautions(story)],
     actions: mending.length > 0 ? mending : nextActions(view, context),
     data: { ...jarData(view), fills: fillsData(story) },
-    kitchen: kitchenOf({}),
+    kitchen: kitchenOfJar({}, story),
   }
 }
 
