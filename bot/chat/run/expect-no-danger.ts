@@ -15,6 +15,7 @@ const NOTE = 'note'
 
 /** Judge their words themselves, or answer what was asked of a danger; codes and files have none. */
 const JUDGED: ReadonlySet<string> = new Set([
+  'prices',
   'spirit',
   'parts',
   'from',

@@ -29,7 +29,7 @@ export function startAction(
 
 /** What to buy for it, by its code; nothing of what no code can tell. */
 export function shoppingAction(
-  { bottles }: InputOf<'plan'>,
+  { bottles }: Pick<InputOf<'plan'>, 'bottles'>,
   { planned, wish }: Pick<AskedPlan<unknown>, 'planned' | 'wish'>,
 ): readonly Action[] {
   const recipe = recipeOfPlan(planned, wish)

@@ -4,7 +4,7 @@ import { type ShoppingList, shoppingList, type VesselsToBuy } from '../../../cor
 import type { Sold } from '../../../core/shopping/sold.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import { inMore } from '../../chat/depth.ts'
-import type { Data, Reply, Row } from '../../chat/reply.ts'
+import type { Action, Data, Reply, Row } from '../../chat/reply.ts'
 import type { ShopFor, ShopItem } from '../../text/messages/shopping.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
@@ -21,6 +21,7 @@ export interface Shopped {
   readonly done: readonly string[]
   /** Jars of which nobody can tell how much sugar they take. */
   readonly sugarUnknown: readonly string[]
+  readonly actions: readonly Action[]
   /** Some jar's syrup is as expected. */
   readonly isExpected: boolean
 }
@@ -138,7 +139,7 @@ export function shoppingReply(input: Input, shopped: Shopped): Reply {
     sure: [],
     notes: [...notesOf(input, shopped), ...inMore(deeperNotes(input, shopped))],
     cautions: [],
-    actions: [],
+    actions: inMore(shopped.actions),
     data: { batches: named.map((batch) => ({ ...batch })), ...listData(list), sugarUnknown },
     kitchen: kitchenOf(input),
   }

@@ -12,7 +12,7 @@ import { asOptionProblem } from '../../calls/option.ts'
 import type { SharedRecipe } from '../../calls/share-ref.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
-import type { Reply } from '../../chat/reply.ts'
+import type { Action, Reply } from '../../chat/reply.ts'
 import type { ShopFor } from '../../text/messages/shopping.ts'
 import { planNamed, planOfCode } from './plan-of-code.ts'
 import { shoppingReply } from './shopping-reply.ts'
@@ -63,6 +63,14 @@ const nothingReply = (): Reply => ({
   kitchen: 'metric',
 })
 
+/** What one plan costs; of jars each is asked for by itself. */
+function costActions({ plans, jars, bottles }: Input): readonly Action[] {
+  const [only, another] = plans?.is ?? []
+  if (only === undefined || another !== undefined || jars !== undefined) return []
+  const label = { group: 'actions', key: 'shopping_cost', values: undefined } as const
+  return [{ label, call: call('cost', { plan: only, bottles }) }]
+}
+
 const soldTo = (input: Input, { settings }: Context): Sold => {
   const usual = soldIn(settings.country)
   const size = input['spirit-size']
@@ -94,6 +102,7 @@ export const shoppingCommand = defineCommand({
       sold,
       done: stories.filter(({ ended }) => ended !== null).map(({ name }) => name),
       sugarUnknown: ofJars.filter(({ needs }) => !needs.isSugarKnown).map(({ batch }) => batch.name),
+      actions: costActions(input),
       isExpected: running.some(({ strained, started }) => strained === null && started.targets !== null),
     })
   },

@@ -118,7 +118,23 @@ export const privatelyOffered = async (calls: readonly Invocation[], dispatch: C
   return sentenceWith(discord.ownJars(), buttons, dispatch)
 }
 
+/** Worked out of the line alone, so that all who read along may see it; whatever else there is, or comes, is somebody's own. */
+const OF_NOBODY: ReadonlySet<string> = new Set<Path | 'help'>([
+  'plan',
+  'syrup',
+  'mix',
+  'dilute',
+  'blend',
+  'adjust',
+  'measure',
+  'trouble',
+  'keeping',
+  'serving',
+  'label',
+  'botanical',
+  'cautions',
+  'help',
+])
+
 /** What is of one person alone, or is written down. */
-export const isPersonal = ({ path, options }: Invocation): boolean =>
-  options.jar !== undefined ||
-  /^(?:jar\b|notebook|calendar|reminders|settings|share|again|forget|bottles|shopping|cost)/.test(path)
+export const isPersonal = ({ path, options }: Invocation): boolean => options.jar !== undefined || !OF_NOBODY.has(path)

@@ -1,5 +1,7 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { measuresAsked } from '../frames/amount-slots.ts'
+import { computeFrames } from '../frames/compute-frames.ts'
+import { jarFrames } from '../frames/jar-frames.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { answered } from './answer-question.ts'
@@ -135,7 +137,12 @@ const RULES: readonly Rule[] = [
 ]
 
 /** What was recorded is not changed by a word, but undone, or answered with what comes next. */
-const RECORDED = /^jar (?!list|tag|label)|^reminders$|^settings$|^cost$/
+const RECORDED = /^jar (?!list|tag|label)/
+
+/** Settings, by the frames that hear of them. */
+const SET: ReadonlySet<string> = new Set(
+  [...computeFrames, ...jarFrames].flatMap(({ command, does }) => (does === 'set' ? [command] : [])),
+)
 
 const AFTER_STEP: readonly Rule[] = [
   ofOtherJar,
@@ -159,7 +166,8 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   if (call === null) return null
   const amounts = sentence.bits.filter(({ kind }) => kind !== 'date').length
   if (amounts >= NEW && !sentence.has('not_so', 'instead')) return null
-  const isChangeable = !RECORDED.test(call.command) || OF_JAR.test(call.command)
+  const isRecorded = RECORDED.test(call.command) || SET.has(call.command)
+  const isChangeable = !isRecorded || OF_JAR.test(call.command)
   for (const rule of isChangeable ? RULES : AFTER_STEP) {
     const reading = rule(sentence, call, said)
     if (reading !== null) return reading

@@ -174,6 +174,7 @@ export const shoppingSentences = {
     shopping_at_home: () => 'Got some of it at home? Add have:, for example have:500 g sugar + 4 bottles of 500 ml.',
   },
   actions: {
+    shopping_cost: () => 'What it costs',
     shopping_plan: () => 'Shopping list',
     shopping_plan_first: () => 'Plan one',
   },

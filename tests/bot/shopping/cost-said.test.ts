@@ -41,3 +41,8 @@ describe('a sentence', () => {
     },
   )
 })
+
+it('takes a purée of the table at its price', async () => {
+  const { data } = await (await lemonDesk()).ask('/cost prices:peach purée 6/l + dried chillies 20/kg')
+  expect(data.prices).toHaveLength(2)
+})

@@ -157,5 +157,8 @@ describe('the prices', () => {
     expect(outcome.ok && outcome.reply.visibility).toBe('confidential')
     expect(isPersonal({ path: 'cost', options: { prices: 'lemons 4/kg' } })).toBe(true)
     expect(isPersonal({ path: 'shopping', options: {} })).toBe(true)
+    // Nobody has to remember it for a command that is still to come.
+    expect(isPersonal({ path: 'whatever comes', options: {} })).toBe(true)
+    expect(isPersonal({ path: 'plan', options: { of: '10 lemons' } })).toBe(false)
   })
 })

@@ -19,6 +19,7 @@ import { defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
 import { batchOptions, bottlesGiven, wholeDaysGiven } from '../../plan/batch-options.ts'
+import { shoppingAction } from '../../plan/plan-actions.ts'
 import { planAsked } from '../../plan/plan-asked.ts'
 import { daysNotes, isWeaker } from '../../plan/plan-from-code.ts'
 import { planReply } from '../../plan/plan-reply.ts'
@@ -169,6 +170,7 @@ export const againCommand = defineCommand({
           call: call('jar start', { name, ...planned }),
         },
         ...otherwiseActions(choice, story, offering),
+        ...inMore(shoppingAction({ bottles: planned.bottles }, asked)),
       ],
       data: { ...reply.data, name: typeof name === 'string' ? name : name.is },
     }

@@ -27,6 +27,10 @@ export interface Answer {
   readonly firstAnswerMs: number
 }
 
+/** All of an answer: what does not fit into one message goes on in the next. */
+export const pagesOf = ({ text, followUps }: Pick<Answer, 'text' | 'followUps'>): string =>
+  [text, ...followUps.map(({ json }) => textOf(json))].join('\n')
+
 export interface Wait {
   /** When the answer is whole; when left out: an answer, a form, choices, or what was promised by deferring. */
   readonly until?: (answer: Answer) => boolean
