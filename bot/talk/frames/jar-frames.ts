@@ -148,7 +148,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar combine',
     does: 'record',
-    cues: { two_jars: 6, hypothesis: -3 },
+    cues: { two_jars: 6, united: 0, hypothesis: -3 },
     wants: ['two_jars'],
     bars: ['asking'],
     slots: [
@@ -173,7 +173,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar take-out',
     does: 'record',
-    cues: { part_of_jar: 5, when_take_out: -2, how_long: -3 },
+    cues: { part_of_jar: 5, took_out: 0, strained: 0, when_take_out: -2, how_long: -3 },
     wants: ['part_of_jar'],
     slots: [
       { option: 'jar', takes: 'jar_of_part', needed: true },
@@ -184,7 +184,17 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar note',
     does: 'record',
-    cues: { housed: 4, cloud: -4, solid_ice: -4, freezes: -4, fizz: -4, mould: -4, smell: -3, left_in_sun: -3 },
+    cues: {
+      housed: 4,
+      stands: 0,
+      cloud: -4,
+      solid_ice: -4,
+      freezes: -4,
+      fizz: -4,
+      mould: -4,
+      smell: -3,
+      left_in_sun: -3,
+    },
     wants: ['housed'],
     bars: ['asking', 'hypothesis', 'how_long', 'may_i', 'wish'],
     slots: [

@@ -19,6 +19,8 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readon
   return typed.tokens.flatMap(({ kind, text, from, to }, at) => {
     if (kind === 'sign' || isUsed(at)) return []
     const bit = unusedBit(at)
+    // That it was today is so where nothing is said.
+    if (bit?.kind === 'date' && bit.text === 'today') return []
     const shown = typed.text.slice(from, to)
     if (bit !== undefined) return bit.from === at ? [typed.text.slice(from, typed.tokens[bit.to - 1]!.to)] : []
     if (kind === 'number') return [shown]

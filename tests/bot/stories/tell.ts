@@ -1,4 +1,6 @@
+import { newLastReplies } from '../../../bot/chat/last-replies.ts'
 import { remindNext } from '../../../bot/demo/jump-to-next-reminder.ts'
+import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { answer, showText } from '../../../bot/terminal/chat/answer-line.ts'
 import { consoleSurface } from '../../../bot/terminal/chat/terminal-delivery.ts'
 import { en } from '../../../bot/text/en/index.ts'
@@ -31,6 +33,8 @@ export async function tell(text: string): Promise<string> {
   const faults: string[] = []
   const log = (fault: string): number => faults.push(fault)
   const asker = { userId: USER, place: { kind: 'console' }, assumedZone: ZONE, store } as const
+  // What was said before is remembered, as in a window that stays open.
+  const [talk, replies] = [newTalkMemory(), newLastReplies()]
   let nowMs = 0
   const nudges: string[] = []
   const say = (nudge: string): number => nudges.push(nudge)
@@ -45,7 +49,7 @@ export async function tell(text: string): Promise<string> {
       }
       told.push(`@ ${clockText(nowMs)}`)
     } else if (line !== undefined) {
-      const dispatch = { ...asker, language: en, commands, nowMs, log }
+      const dispatch = { ...asker, language: en, commands, nowMs, log, talk, replies }
       told.push(`> ${line}\n${(await answer(line, dispatch, speech, showText(SCREEN), noFiles)).text}`)
     } else if (typed.startsWith('#')) told.push(typed)
   }
