@@ -111,7 +111,8 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
     'lasciarlo in freezer; che gradazione per il freezer; tenerlo in freezer; sempre nel congelatore; conservare in freezer',
   freezer_glass: 'la bottiglia si rompe in freezer; vetro nel congelatore',
   serve_temperature: 'a che temperatura si serve; freddo o temperatura ambiente; ghiacciato',
-  serving_size: 'unità alcoliche in un bicchierino; quanto in un bicchierino; dose per persona',
+  serving_size:
+    'quanti bicchierini da una bottiglia; quanti bicchierini da un litro; unità alcoliche in un bicchierino; quanto in un bicchierino; dose per persona',
   serve_mixed: 'con cosa si beve; cocktail; abbinamenti con il dolce',
   cook_with: 'l’alcol evapora cuocendo; nel dolce per bambini; tiramisù',
   thick_cold: 'denso in freezer; sciropposo quando è freddo',

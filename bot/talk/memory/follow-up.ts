@@ -7,6 +7,7 @@ import type { Concept } from '../lexicon/lexicon.ts'
 import { answered } from './answer-question.ts'
 import { replaced, scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
 import { correctedStep } from './correct-step.ts'
+import { glassesOf } from './glass-rule.ts'
 import {
   bottled,
   otherPlants,
@@ -112,6 +113,7 @@ const target: Rule = ({ bits, typed, has }, last) => {
 }
 
 const RULES: readonly Rule[] = [
+  glassesOf,
   ofOtherJar,
   undone,
   correctedStep,

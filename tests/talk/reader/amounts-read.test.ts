@@ -103,3 +103,19 @@ it.each([
   const notes = outcome.ok && 'reply' in outcome ? outcome.reply.notes : []
   expect(notes[0]).toMatchObject({ key: 'spirit_taken', values: { spirit } })
 })
+
+it.each([
+  ['two glasses of that: how much alcohol', '/serving pour:80 ml strength:28%'],
+  ['how many units in a 50 ml glass', '/serving pour:50 ml strength:28%'],
+])('after a strength that was wished, %s is counted', async (text, line) => {
+  const one = talker()
+  await one.say('/syrup infusion:920 ml strength:82% to-strength:28%')
+  expect((await one.say(text)).read).toBe(line)
+})
+
+it.each(['how many glasses is a bottle', 'how many shots does a litre give', 'quanti bicchierini da un litro'])(
+  '%s is what a glass holds',
+  async (text) => {
+    expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry: 'serving_size' } })
+  },
+)
