@@ -29,9 +29,10 @@ import { type AdjustInput, adjustReply } from './adjust-reply.ts'
 
 type OfJar = AdjustInput & { readonly jar: Given<string> }
 
-/** Glasses to try it in, ml: the first in which a kitchen can measure something. Common practice, no source. */
+/** Glasses to try it in, ml: the first in which whole grams tell it, to a twentieth. Common practice, no source. */
 const GLASSES_ML = [50, 100, 200]
 const LEAST_MEASURED = 2
+const ROUNDED_SHARE = 0.05
 
 async function heldIn(input: OfJar, { store, userId }: Context): Promise<StrainedJar> {
   const other = (['liqueur', 'strength', 'sweetness'] as const).find((option) => input[option] !== undefined)
@@ -85,9 +86,13 @@ function doneActions(
 /** The same for a glass of it, in amounts that a kitchen can measure; nothing where the glass would be too large. */
 function tryNotes({ contents }: StrainedJar, { adjustment, spiritAbv }: AdjustedAtHand): readonly Message<'notes'>[] {
   const { spiritMl, waterMl, sugarG, sweetener } = adjustment
-  const most = Math.max(spiritMl.value, waterMl.value, sugarG.value)
   const share = (glassMl: number): number => glassMl / contents.outcome.volumeMl.value
-  const glassMl = GLASSES_ML.find((each) => most * share(each) >= LEAST_MEASURED)
+  const most = Math.max(spiritMl.value, waterMl.value, sugarG.value)
+  const isMeasured = (each: number): boolean => most * share(each) >= LEAST_MEASURED
+  const isNear = (each: number): boolean =>
+    Math.abs(Math.round(most * share(each)) - most * share(each)) <= ROUNDED_SHARE * most * share(each)
+  const large = GLASSES_ML.filter(isMeasured)
+  const glassMl = large.find(isNear) ?? large.at(-1)
   if (glassMl === undefined) return []
   const [spirit, water, sugar] = [spiritMl, waterMl, sugarG].map(({ value }) => Math.round(value * share(glassMl)))
   const spiritPercent = spiritAbv?.value ?? null

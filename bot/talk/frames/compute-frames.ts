@@ -284,6 +284,18 @@ export const computeFrames: readonly Frame[] = [
     ignores: ['volume', 'plant', 'spirit'],
   },
   {
+    command: 'adjust',
+    does: 'compute',
+    cues: { glass_trial: 6, tasted: -1 },
+    wants: ['glass_trial'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'glass', takes: 'liquid', needed: true },
+      { option: 'glass-sugar', takes: 'sugar' },
+      { option: 'glass-water', takes: 'water' },
+    ],
+  },
+  {
     command: 'keeping',
     does: 'compute',
     // What is steeped or rested for long is another question.

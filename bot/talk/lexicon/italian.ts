@@ -13,6 +13,7 @@ export const italian: Lexicon = {
     denial: `non, no, senza, mai, nessun, niente`,
     greeting: `ciao, salve, buongiorno, buonasera, buon giorno, buona sera, ehi, ehila, per favore, per piacere, perfavore, grazie, scusa, scusate, scusi, ragazzi, allora, dunque, senti, ok, una domanda, domanda, aiuto, mah, beh, boh, uffa, larderbell, oh, ah, dai, saluti`,
     how_much: `quanto, quanta, quanti, quante, che dose, quale dose, che quantita, dose di, dosi, dosi per, quantita, ne basta, ne bastano, basta un, bastano, troppo, al massimo`,
+    glass_trial: `prova ~ ml, provo ~ ml, provato ~ ml, in un bicchiere, nel bicchiere`,
     out_of_cold: `fuori dal freezer, fuori dal frigo, dal freezer, dal frigo, dal congelatore, fuori dal congelatore, dalla cantina`,
     keeps_long: `quanto dura, quanto tempo dura, quanto si conserva, quanto si mantiene, quando scade, scadenza del, scadenza di`,
     drink_first: `bere prima, bevo prima, bere per primo, bevo per primo, da bere prima, da finire prima, finire per primo, scade prima`,

@@ -65,6 +65,7 @@ export type Concept =
   | 'divided'
   | 'took_out'
   | 'out_of_cold'
+  | 'glass_trial'
   | 'keeps_long'
   | 'drink_first'
   | 'both_of_them'

@@ -32,3 +32,20 @@ test.each([
 ])('reads “%s” as %s', async (said, line) => {
   expect((await (await oneJar()).textOf(said)).replaceAll('\u00a0', ' ')).toContain(`read as ${line}`)
 })
+
+test.each([
+  ['try 50 ml with 4 g sugar', '/adjust jar:lemon glass:50 ml glass-sugar:4 g'],
+  ['i tried 50 ml with 4 g of sugar', '/adjust jar:lemon glass:50 ml glass-sugar:4 g'],
+  ['try 50 ml with 5 ml water', '/adjust jar:lemon glass:50 ml glass-water:5 ml'],
+  ['prova 50 ml con 4 g di zucchero', '/adjust jar:lemon glass:50 ml glass-sugar:4 g'],
+])('reads “%s” as a trial in a glass, scaled up to the jar and recorded as one entry', async (said, line) => {
+  const desk = await oneJar()
+  desk.at('2026-08-20')
+  await desk.ask('/jar strain lemon measured:930 ml')
+  await desk.ask('/jar sweeten lemon sugar:300 g water:1.5 l')
+  const text = (await desk.textOf(said)).replaceAll('\u00a0', ' ')
+  expect(text).toContain(`read as ${line}`)
+  const done = /(\/jar add lemon \S.*?)(?: {3}|$)/m.exec(text)![1]!
+  await desk.ask(done.trim())
+  expect((await desk.storyOf('lemon')).happened.at(-1)?.kind).toBe('added')
+})
