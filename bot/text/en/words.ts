@@ -123,7 +123,11 @@ export const bottlesFilled = (bottles: readonly BottlesSaid[], format: Format): 
   listed(
     bottles
       .filter(({ count }) => count > 0)
-      .map(({ count, volumeMl }) => `${countWord(count)} ${vesselText(volumeMl, format)} ${plural(count, 'bottle')}`),
+      .map(({ count, volumeMl }) => {
+        const [many, size] = [countWord(count), vesselText(volumeMl, format)]
+        // `12 500 ml bottles` would be read as one number.
+        return /\d/.test(many) ? `${many} bottles of ${size}` : `${many} ${size} ${plural(count, 'bottle')}`
+      }),
   )
 /** A plant as it went in; counted fruit are taken for their zest where the catalogue knows it. */
 export const plantInText = ({ id, name, massG, count, words }: PlantIn, format: Format): string => {

@@ -55,3 +55,9 @@ describe('what is to be bought', () => {
     expect((await desk.textOf(line)).replaceAll('\u00a0', ' ')).toMatch(bought)
   })
 })
+
+it('reads no twelve bottles as twelve thousand', async () => {
+  const said = (await desk.textOf('/plan of:lemons bottles:12 strength:95%')).replaceAll('\u00a0', ' ')
+  expect(said).toContain('Makes 12 bottles of 500 ml')
+  expect(said).not.toMatch(/12 500 ml/)
+})
