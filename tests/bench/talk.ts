@@ -1,4 +1,5 @@
 import { findEntry } from '../../bot/talk/handbook/find-entry.ts'
+import { findSymptomTold } from '../../bot/talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../bot/talk/handbook/respell.ts'
 import { english } from '../../bot/talk/lexicon/english.ts'
 import { italian } from '../../bot/talk/lexicon/italian.ts'
@@ -71,6 +72,7 @@ function timed(texts: readonly string[]) {
     today: { year: 2026, month: 11, day: 29 },
     findEntry: (text: string) => findEntry(text, en.handbook),
     findRespelt: (text: string) => findEntryRespelt(text, en.handbook),
+    findSymptom: findSymptomTold,
   }
   for (const text of texts.slice(0, 50)) readSentence(text, knows)
   const times = texts.map((text) => {

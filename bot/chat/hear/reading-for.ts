@@ -3,6 +3,7 @@ import type { Person } from '../../../store/person.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
 import { findEntry } from '../../talk/handbook/find-entry.ts'
+import { findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { english } from '../../talk/lexicon/english.ts'
 import { italian } from '../../talk/lexicon/italian.ts'
@@ -32,6 +33,7 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     ...surroundingsOf(dispatch, person),
     findEntry: (text) => findEntry(text, dispatch.language.handbook),
     findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
+    findSymptom: findSymptomTold,
     ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
     ...(command !== undefined && { command }),
   })

@@ -16,7 +16,7 @@ const RULES: readonly Rule[] = [
   ['oil_ring', 4.6, 'oily on_top'],
   ['oil_ring', 4.2, 'ring colour'],
   ['oil_ring', 4, 'oily turned'],
-  ['separated', 4.5, 'layers -creamy -curdled'],
+  ['separated', 4.5, 'layers -creamy'],
   ['bitter', 4.2, 'bitter'],
   ['harsh_hot', 3.6, 'harsh'],
   ['harsh_hot', 4.5, 'harsh no_taste'],

@@ -1,5 +1,5 @@
 import type { Handbook, HandbookId } from '../../text/messages/handbook.ts'
-import { type HandbookIndex, indexOf } from './handbook-index.ts'
+import { type AskedIndex, indexOf } from './handbook-index.ts'
 import { termsOf } from './terms.ts'
 
 export interface FoundEntry {
@@ -27,11 +27,12 @@ const NEARLY_WHOLE = 0.6
 
 const MOST_OTHERS = 3
 
-const judged = (index: HandbookIndex, text: string) => {
+/** The entries of an index by how well they explain a sentence, the best first. */
+export const judged = <Id extends string>(index: AskedIndex<Id>, text: string) => {
   const terms = [...new Set(termsOf(text))]
   const weightOf = (of: readonly string[]): number => of.reduce((sum, term) => sum + index.weight(term), 0)
   const whole = weightOf(terms)
-  const isAWay = (entry: HandbookId): boolean =>
+  const isAWay = (entry: Id): boolean =>
     index.ways(entry).some((way) => way.filter((term) => terms.includes(term)).length >= NEARLY_WHOLE * way.length)
   return [...index.fits(terms)]
     .map(([id, fit]) => {

@@ -7,9 +7,8 @@ import { smallWords } from './small-words.ts'
 import { termsOf } from './terms.ts'
 
 /** One way in which an entry is asked. */
-interface Way {
-  readonly id: number
-  readonly entry: HandbookId
+interface Way<Id> {
+  readonly entry: Id
   readonly asked: string
 }
 
@@ -24,21 +23,21 @@ const smallTerms: ReadonlySet<string> = new Set([...smallWords].flatMap(termsOf)
 /** A number tells how much, not what. */
 const isSmall = (term: string): boolean => smallTerms.has(term) || /\d/.test(term)
 
-const waysOf = ([id, { title, asked }]: [string, HandbookEntry]): readonly Omit<Way, 'id'>[] =>
+const waysOf = ([id, { title, asked }]: [string, HandbookEntry]): readonly Way<HandbookId>[] =>
   [title, ...asked, ...askedInItalian[id as HandbookId].split('; ')].map((way) => ({
     entry: id as HandbookId,
     asked: way,
   }))
 
-export interface HandbookIndex {
+export interface AskedIndex<Id> {
   /** The entries that share a term with these, each with how near its nearest way is, 0 to 1, where 1 is the nearest of all. */
-  fits(terms: readonly string[]): ReadonlyMap<HandbookId, number>
+  fits(terms: readonly string[]): ReadonlyMap<Id, number>
   /** The terms of each way in which it is asked. */
-  ways(entry: HandbookId): readonly (readonly string[])[]
+  ways(entry: Id): readonly (readonly string[])[]
   /** Whether a way in which it is asked, or its title, has the term. */
-  asks(entry: HandbookId, term: string): boolean
+  asks(entry: Id, term: string): boolean
   /** Whether its answer has the term. */
-  answers(entry: HandbookId, term: string): boolean
+  answers(entry: Id, term: string): boolean
   /** How much a term tells of what is asked; one that no entry knows as much as one that a single entry knows. */
   weight(term: string): number
   isSmall(term: string): boolean
@@ -47,10 +46,12 @@ export interface HandbookIndex {
   readonly words: ReadonlySet<string>
 }
 
-/** Made once for each handbook. */
-export const indexOf = once((handbook: Handbook): HandbookIndex => {
-  const ways = Object.entries(handbook).flatMap(waysOf)
-  const search = new MiniSearch<Way>({
+/** The index of these ways; `answerOf` gives what else tells of an entry. */
+export function askedIndex<Id extends string>(
+  ways: readonly Way<Id>[],
+  answerOf: (entry: Id) => string,
+): AskedIndex<Id> {
+  const search = new MiniSearch<Way<Id> & { readonly id: number }>({
     fields: ['asked'],
     storeFields: ['entry'],
     tokenize: (text) => [...termsOf(text)],
@@ -59,12 +60,12 @@ export const indexOf = once((handbook: Handbook): HandbookIndex => {
   })
   search.addAll(ways.map((way, id) => ({ ...way, id })))
 
-  const termsOfWays = new Map<HandbookId, string[][]>()
+  const termsOfWays = new Map<Id, string[][]>()
   for (const { entry, asked } of ways) {
     termsOfWays.set(entry, [...(termsOfWays.get(entry) ?? []), [...termsOf(asked)]])
   }
   const termsOfEntry = new Map([...termsOfWays].map(([entry, of]) => [entry, new Set(of.flat())]))
-  const termsOfAnswer = new Map([...termsOfWays.keys()].map((entry) => [entry, new Set(termsOf(handbook[entry].text))]))
+  const termsOfAnswer = new Map([...termsOfWays.keys()].map((entry) => [entry, new Set(termsOf(answerOf(entry)))]))
   const entriesWith = new Map<string, number>()
   for (const terms of termsOfEntry.values()) {
     for (const term of terms) entriesWith.set(term, (entriesWith.get(term) ?? 0) + 1)
@@ -75,7 +76,7 @@ export const indexOf = once((handbook: Handbook): HandbookIndex => {
       const telling = terms.filter((term) => !isSmall(term))
       const found = search.search((telling.length > 0 ? telling : terms).join(' '))
       const best = found[0]?.score ?? 1
-      const fits = new Map<HandbookId, number>()
+      const fits = new Map<Id, number>()
       // The nearest way of an entry comes first.
       for (const { entry, score } of found) if (!fits.has(entry)) fits.set(entry, score / best)
       return fits
@@ -88,4 +89,10 @@ export const indexOf = once((handbook: Handbook): HandbookIndex => {
     isOfTheTrade: (term) => !isSmall(term) && (entriesWith.get(term) ?? 0) >= TRADE_ENTRIES,
     words: new Set(ways.flatMap(({ asked }) => plainWords(asked))),
   }
-})
+}
+
+/** Made once for each handbook. */
+export const indexOf = once(
+  (handbook: Handbook): AskedIndex<HandbookId> =>
+    askedIndex(Object.entries(handbook).flatMap(waysOf), (entry) => handbook[entry].text),
+)

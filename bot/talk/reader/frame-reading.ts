@@ -3,7 +3,7 @@ import type { Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { FrameTried } from '../frames/score.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
-import { isToldNow } from './is-told.ts'
+import { isAsked, isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { takenSpirit } from './taken-spirit.ts'
 
@@ -62,5 +62,3 @@ export const isDeedTold = ({ frame }: FrameTried, sentence: Sentence): boolean =
   sentence.has('own_jar') &&
   sentence.has(...DEEDS) &&
   isToldNow(sentence, frame.command)
-
-const isAsked = ({ typed, has }: Sentence): boolean => has('asking') || typed.tokens.some(({ text }) => text === '?')

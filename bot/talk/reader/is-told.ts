@@ -45,3 +45,7 @@ function clauseOf({ typed, spans }: Sentence): { readonly from: number; readonly
   while (to < typed.tokens.length && !isStop(to)) to++
   return { from, to }
 }
+
+/** Whether it is a question, by its words or its mark. */
+export const isAsked = ({ typed, has }: Sentence): boolean =>
+  has('asking') || typed.tokens.some(({ text }) => text === '?')

@@ -13,12 +13,14 @@ import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import { leftOutOf } from './left-out.ts'
 import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
-import { symptomReading } from './symptom-reading.ts'
+import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
 
 /** An entry of the handbook, by its id, and others that are near. */
 export interface EntryFound {
   readonly id: string
   readonly others: readonly string[]
+  /** How much of the sentence it explains, 0 to 1. */
+  readonly share: number
 }
 
 /** Finds it; null where none is near enough. */
@@ -29,6 +31,8 @@ export interface Knows extends Surroundings {
   readonly findEntry: FindEntry
   /** The same with slips of the pen mended: of what nothing else has understood. */
   readonly findRespelt: FindEntry
+  /** What is told to have gone wrong, of what nothing else has understood. */
+  readonly findSymptom: FindSymptom
   /** The command that a line began with, where it did. */
   readonly command?: Path
 }
@@ -70,7 +74,10 @@ export function readSentence(text: string, knows: Knows): TalkReading {
   const forgivingly = sentenceIn(text, knows, true)
   const forgiving = hiddenDanger(readOnce(forgivingly, text, knows), forgivingly)
   if (forgiving.kind !== 'lost') return forgiving
-  const respelt = knows.command === undefined ? knows.findRespelt(text) : null
+  if (knows.command !== undefined) return forgiving
+  const symptom = symptomTold(sentence, text, knows.findSymptom)
+  if (symptom !== null) return symptomReading(sentence, symptom.id)
+  const respelt = knows.findRespelt(text)
   return respelt === null ? forgiving : topic(respelt)
 }
 
@@ -102,7 +109,10 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isAnyGood = best?.frame.command === 'botanical' && (isBySuiting(sentence) || isOfSeason)
   if (entry !== null && isAnyGood) return topic(entry)
   const isBare = best !== undefined && score < SURE && best.lacks.length > 0
-  if (entry !== null && (best === undefined || score < LEAST || isBare)) return topic(entry)
+  if (entry !== null && (best === undefined || score < LEAST || isBare)) {
+    const trouble = symptomTold(sentence, text, knows.findSymptom)
+    return trouble !== null && trouble.share > entry.share ? symptomReading(sentence, trouble.id) : topic(entry)
+  }
   if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
   // `/jar show gone`: a name that no jar has is not the only jar.
   if (knows.command !== undefined && best.used.length === 0) return { kind: 'lost', nearest: [] }
@@ -136,7 +146,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
 const isBySuiting = ({ has }: Sentence): boolean =>
   has('suits') && !has('how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about')
 
-const topic = ({ id, others }: EntryFound): TalkReading => ({ kind: 'topic', entry: id, more: others })
+const topic = ({ id, others }: Omit<EntryFound, 'share'>): TalkReading => ({ kind: 'topic', entry: id, more: others })
 
 /** A call with all that it needs, of numbers: no symptom stands before it. */
 const isFullCall = (best: FrameTried | undefined): boolean =>

@@ -2,6 +2,8 @@ import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { isAsked } from './is-told.ts'
+import { isOfGarden } from './small-talk.ts'
 
 /** The jar that it is about, where one is named, and what the sentence tells of it. */
 export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
@@ -17,3 +19,15 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   }
   return { kind: 'symptom', id, options }
 }
+
+/** A trouble, and how much of the sentence it explains, 0 to 1. */
+export interface SymptomFound {
+  readonly id: SymptomId
+  readonly share: number
+}
+
+export type FindSymptom = (text: string) => SymptomFound | null
+
+/** What is told to have gone wrong; a question of what may be is no trouble. */
+export const symptomTold = (sentence: Sentence, text: string, find: FindSymptom): SymptomFound | null =>
+  isAsked(sentence) || isOfGarden(sentence) ? null : find(text)

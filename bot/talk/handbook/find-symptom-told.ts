@@ -1,0 +1,32 @@
+import { type SymptomId, symptomIds, symptoms } from '../../../core/trouble/symptoms.ts'
+import { judged } from './find-entry.ts'
+import { type AskedIndex, askedIndex } from './handbook-index.ts'
+import { symptomsTold } from './symptoms-told.ts'
+
+/** One word alone, such as `diluted`, tells as often what was done. */
+const waysOf = (id: SymptomId): readonly string[] =>
+  [...symptoms[id].en, ...symptoms[id].it, ...symptomsTold[id].split('; ')].filter((way) => way.includes(' '))
+
+let made: AskedIndex<SymptomId> | null = null
+
+/** Made when it is first looked at: most sentences are understood without. */
+const index = (): AskedIndex<SymptomId> => {
+  made ??= askedIndex(
+    symptomIds.flatMap((entry) => waysOf(entry).map((asked) => ({ entry, asked }))),
+    () => '',
+  )
+  return made
+}
+
+/** How much more than the next a symptom has to explain: two that are as near are asked about, not guessed. */
+const AHEAD = 0.05
+
+/**
+ * What is told to have gone wrong, where no rule knew its words: the symptom whose ways of telling explain enough of the
+ * sentence, null where none does. Words that no way has count in full.
+ */
+export function findSymptomTold(text: string): { readonly id: SymptomId; readonly share: number } | null {
+  const [best, next] = judged(index(), text)
+  if (best === undefined || !best.isOverBar) return null
+  return next?.isOverBar && best.rank - next.rank < AHEAD ? null : { id: best.id, share: best.share }
+}
