@@ -233,10 +233,10 @@ export const remindersSentences = {
     /** At somebody's first jar, above the buttons. */
     reminders_where: ({ isPrivate, isHere }) => {
       if (isPrivate)
-        return 'I’ll remind you here, in private. Press the button and I’ll send a message to show that it works.'
+        return 'I’ll remind you here, in private. To try it, press the button.'
       return isHere
-        ? 'Where shall I remind you, in private or here? Press a button and I’ll send a message there.'
-        : 'I’ll remind you in private. Press the button and I’ll send a message to show that it works.'
+        ? 'Where shall I remind you, in private or here? Press a button and I’ll try it.'
+        : 'I’ll remind you in private. To try it, press the button.'
     },
     reminders_only_running: () =>
       'Reminders appear here while this window is open. Anything missed shows up next time you start.',

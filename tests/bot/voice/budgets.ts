@@ -13,6 +13,8 @@ export const budgets = {
   botanical: { 80: 9, 44: 15 },
   measure: { 80: 8, 44: 12 },
   jar_start: { 80: 6, 44: 10 },
+  /** With where and by which clock to be reminded. */
+  first_jar: { 80: 8, 44: 11 },
   jar_strain: { 80: 8, 44: 12 },
   jar_step: { 80: 4, 44: 6 },
   jar_list: { 80: 16, 44: 28 },
