@@ -232,8 +232,7 @@ export const remindersSentences = {
     reminders_unproved: () => 'Discord didn’t take my test message just now. Try choosing the place again in a while.',
     /** At somebody's first jar, above the buttons. */
     reminders_where: ({ isPrivate, isHere }) => {
-      if (isPrivate)
-        return 'I’ll remind you here, in private. To try it, press the button.'
+      if (isPrivate) return 'I’ll remind you here, in private. To try it, press the button.'
       return isHere
         ? 'Where shall I remind you, in private or here? Press a button and I’ll try it.'
         : 'I’ll remind you in private. To try it, press the button.'

@@ -118,6 +118,8 @@ export const jarCorrectCommand = defineCommand({
         : stepReply(context, input, recorded, {
             headline,
             under: TELLS.has(kind) ? becameSaid(story) : [],
+            // What it is now stands there; what comes next is one question deeper.
+            isNextSaid: TELLS.has(kind),
             rows: nowRows,
             notes: swallowedNotes(input.note, OPTIONS),
           })
