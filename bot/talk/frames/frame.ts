@@ -46,6 +46,8 @@ export type SlotKind =
   | 'units'
   | 'freezer'
   | 'shake_off'
+  | 'racked'
+  | 'added_as'
   | 'pause_over'
   | 'clock'
   | 'new_name'

@@ -59,6 +59,7 @@ export const jarFrames: readonly Frame[] = [
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },
+      { option: 'racked', takes: 'racked' },
       { option: 'when', takes: 'when' },
     ],
   },
@@ -110,6 +111,7 @@ export const jarFrames: readonly Frame[] = [
       { option: 'spirit', takes: 'spirits' },
       { option: 'sugar', takes: 'sugar' },
       { option: 'water', takes: 'water' },
+      { option: 'as', takes: 'added_as' },
       { option: 'when', takes: 'when' },
     ],
   },

@@ -55,6 +55,10 @@ export type Concept =
   | 'sweetened'
   | 'sweeten'
   | 'filtered'
+  /** How something was filtered, or added. */
+  | 'racked'
+  | 'layered'
+  | 'topped_up'
   | 'bottled'
   | 'bottle'
   | 'tasted'

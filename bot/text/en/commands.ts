@@ -9,7 +9,7 @@ import { troubleText } from './trouble.ts'
 
 /** Help for `/botanical`. */
 export const botanicalText = {
-  summary: 'How much of a plant, for how many days, how to prepare it, and what can hurt',
+  summary: 'How much of a plant, how long, and what can hurt',
   options: {
     of: 'The plant: ginger, zenzero, dried bay. Leave it out for all I know',
     month: 'What’s ripe then: October, ottobre, 10 or now',
@@ -175,7 +175,7 @@ export const stepTexts = {
     examples: ['/jar sweeten lemon water:750 ml sugar:560 g', '/jar sweeten sloe sugar:250 g on-fruit:yes'],
   },
   'jar filter': {
-    summary: 'You filtered it, or poured it off what sank',
+    summary: 'You filtered or racked it',
     options: {
       jar,
       measured: 'What is left, if you measured it: 1.5 l',
@@ -324,7 +324,7 @@ export const shareCommandText = {
 }
 
 export const jarTagText = {
-  summary: 'A tag for the jar, to print: what’s in it, when you started it, when to strain it',
+  summary: 'A tag for the jar, to print',
   options: { jar: 'Its name, the first letters of it, or its # and id' },
   examples: ['/jar tag lemon'],
 }

@@ -181,7 +181,7 @@ describe('/jar take-out and /jar note', () => {
   it('write down what was said, and ask where nothing was', async () => {
     const desk = await twoJars()
     await desk.ask('/jar note lemon where:cellar vessel:2 l jar note:smells of marzipan')
-    expect(await desk.textOf('/jar show lemon')).toContain('“smells of marzipan”, where: cellar, in: 2 l jar')
+    expect(await desk.textOf('/jar show lemon')).toContain('“smells of marzipan”, place: cellar, vessel: 2 l jar')
     expect((await desk.refused('/jar note lemon')).code).toBe('missing_option')
   })
 })

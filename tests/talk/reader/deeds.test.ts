@@ -9,6 +9,8 @@ const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: strin
     ['peels are out. 940 ml, 87 on the alcoholmeter', '/jar strain lemon measured:940 ml strength:87%'],
     ['strained the lemon, 3 and a half cups, 86%', '/jar strain lemon measured:3.5 cups strength:86%'],
     ['strained it and got point nine of a litre', '/jar strain lemon measured:0.9 litre'],
+    ['layered 100 g cherries into the lemon', '/jar add lemon of:100 g cherries as:layer'],
+    ['topped up the lemon with 200 ml water', '/jar add lemon water:200 ml as:top-up'],
     ['moved it to a 2 l jar', '/jar note lemon vessel:2 l jar'],
     ['it stands in the cellar now', '/jar note lemon where:cellar'],
     ['sta in dispensa adesso', '/jar note lemon where:dispensa'],
@@ -34,6 +36,9 @@ const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: strin
     ['poured 300 ml of the lemon off into another jar called sharp', '/jar split lemon amount:300 ml into:sharp'],
   ],
   lemon_sweetened: [
+    ['racked the lemon, 2.3 l left', '/jar filter lemon measured:2.3 l racked:yes'],
+    ['ho travasato il limone', '/jar filter lemon racked:yes'],
+    ['filtered the lemon, 2.3 l left', '/jar filter lemon measured:2.3 l'],
     ['bottled it today: four 700s', '/jar bottle lemon bottles:4 x 700 ml'],
     ['lemon done and bottled, 4 x 500 and a 250', '/jar bottle lemon bottles:4 x 500 ml + 1 x 250 ml'],
     ['bottled up at last. 2.5 litres in five bottles', '/jar bottle lemon bottles:5 x 500 ml'],
