@@ -176,19 +176,7 @@ const jarNote: Fill = (sentence) => {
 }
 
 /** What is told of jars, beside liquids. */
-/** Fruit is layered in; spirit and water alone, which are poured, top a jar up. */
-function addedAs({ has, bits }: Sentence): string | null {
-  if (has('layered')) return bits.some(({ kind }) => kind === 'plant') ? 'layer' : null
-  const isPoured = bits.some(({ kind }) => kind === 'volume') && bits.every(({ kind }) => kind !== 'mass')
-  return has('topped_up') && isPoured ? 'top-up' : null
-}
-
 export const jarFills = {
-  racked: ({ has }: Sentence) => (has('racked') ? { text: 'yes', bits: [] } : null),
-  added_as: (sentence: Sentence) => {
-    const as = addedAs(sentence)
-    return as === null ? null : { text: as, bits: [] }
-  },
   bottle_count: bottleCount,
   first_of_two: firstOfTwo,
   second_of_two: secondOfTwo,

@@ -15,6 +15,7 @@ import {
 } from './amount-slots.ts'
 import { betterStrength, betterSweetness } from './better.ts'
 import type { SlotKind } from './frame.ts'
+import { handledFills } from './handled-slots.ts'
 import { jarFills } from './jar-slots.ts'
 import { jarsMeant, monthOf, ofMonth } from './jars-meant.ts'
 import { liquidsIn } from './liquids.ts'
@@ -174,6 +175,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   shake_off: ({ has }) =>
     has('shaking_reminders') && has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null,
   new_name: newName,
+  ...handledFills,
   ...jarFills,
   ...reminderFills,
 }
