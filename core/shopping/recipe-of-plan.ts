@@ -1,6 +1,6 @@
 import { DomainError } from '../domain-error.ts'
 import { startedFrom } from '../jar/entry/start-from-plan.ts'
-import { withTargets } from '../jar/state/recipe-of.ts'
+import { withReachable } from '../jar/state/recipe-of.ts'
 import { dayFromIso, daysBetween } from '../quantity/time/calendar-day.ts'
 import { withDays } from '../recipe/batch.ts'
 import type { Recipe } from '../recipe/code/recipe.ts'
@@ -12,7 +12,7 @@ import type { PlanWish } from '../recipe/plan/plan-wish.ts'
 export function recipeOfPlan(plan: Plan, wish: PlanWish): Recipe | null {
   const batch = withDays(startedFrom(plan, wish, ''), (day) => daysBetween(dayFromIso(day), wish.start))
   try {
-    return withTargets(rounded({ ...batch, targets: null }), plan.targets)
+    return withReachable(rounded({ ...batch, targets: null }), plan.targets)
   } catch (error) {
     if (error instanceof DomainError && error.code !== 'internal') return null
     throw error

@@ -37,12 +37,15 @@ const NOTHING_SAID: SaidOfBatch = {
 
 const wishFor = (recipe: Recipe): PlanWish => recipeWish(batchOf(recipe), 1, null, NOTHING_SAID)
 
-/** With targets that the amounts reach as expected, where what was measured lies a little beyond. */
-export function withTargets(recipe: Recipe, targets: Targets | null): Recipe {
-  const wish = wishFor(recipe)
-  plan(wish)
-  if (targets === null) return recipe
-  const made = { ...recipe, targets: reachable(wish, targets) }
+/** Planned without its targets first, so that what `plan` refuses now is refused. */
+function withTargets(recipe: Recipe, targets: Targets | null): Recipe {
+  plan(wishFor(recipe))
+  return targets === null ? recipe : withReachable(recipe, targets)
+}
+
+/** With targets that the amounts reach as expected, where what was measured lies a little beyond. Throws what `plan` refuses now. */
+export function withReachable(recipe: Recipe, targets: Targets): Recipe {
+  const made = { ...recipe, targets: reachable(wishFor(recipe), targets) }
   plan(wishFor(made))
   return made
 }
