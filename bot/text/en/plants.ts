@@ -1,4 +1,5 @@
 import type { BotanicalKind, Limit } from '../../../core/botanical/botanical.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { BotanicalMessages } from '../messages/plants.ts'
@@ -150,7 +151,7 @@ export const botanicalSentences = {
       const half = isSouth ? 'southern' : 'northern'
       const other = isChosen
         ? ''
-        : ` Not where you live? Set it with /settings zone:${isSouth ? 'Europe/Rome' : 'Pacific/Auckland'}`
+        : ` Not where you live? Set it with ${lineTyped('settings', { zone: isSouth ? 'Europe/Rome' : 'Pacific/Auckland' })}`
       return `That’s for the ${half} half of the world, as your clock is ${zone}, and it’s common practice: warm places are weeks ahead, cold ones behind.${other}`
     },
     botanical_corrected: planNotes.plan_corrected,
