@@ -117,6 +117,7 @@ export const signatures = {
     strength,
     sweetness,
     of: quantityOptions.labelPlants.optional(),
+    sugar: quantityOptions.sweetener.optional(),
     region: quantityOptions.region.optional(),
   }),
   botanical: z.object({ of: quantityOptions.botanical.optional(), month: quantityOptions.month.optional() }),

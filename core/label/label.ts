@@ -1,5 +1,6 @@
 import { asInvertSugarGPerL } from '../liquid/invert-sugar.ts'
 import { abvPercent, massG, sugarG, sugarGPerL } from '../liquid/liquid.ts'
+import { type MaterialId, materialOf, USUAL_MATERIAL } from '../quantity/materials.ts'
 import type { Measured } from '../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from '../recipe/portion.ts'
 import { propagate } from '../recipe/propagate.ts'
@@ -18,17 +19,30 @@ export interface Label {
 const isClose = ({ value, plusMinus }: Measured, ...limits: readonly (number | null)[]): boolean =>
   limits.some((limit) => limit !== null && Math.abs(value - limit) < plusMinus)
 
+/** Only the sucrose among sugars takes up water: honey is inverted already. Its longer sugars count as they are: estimated. */
+function asInvert(sugarGPerL: number, material: MaterialId): number {
+  const { sucrose, glucoseAndFructose, longer } = materialOf(material).per100G
+  const all = sucrose + glucoseAndFructose + longer
+  const share = all === 0 ? 1 : sucrose / all
+  return asInvertSugarGPerL(sugarGPerL * share) + sugarGPerL * (1 - share)
+}
+
 /**
  * What a drink may be called where it is sold.
- * @param drink - a litre of it; sugar is sucrose as weighed.
+ * @param drink - a litre of it; its sugar is the sugars of what sweetens it, as weighed.
  * @param plants - ids of all its plants, null where not known.
  */
-export function label(drink: Portion, plants: readonly string[] | null, regions: readonly Region[]): Label {
+export function label(
+  drink: Portion,
+  plants: readonly string[] | null,
+  regions: readonly Region[],
+  sweetener: MaterialId = USUAL_MATERIAL,
+): Label {
   const counted = propagate({ drink }, (values) => {
     const liquid = liquidOf(values.drink)
     return {
       abvPercent: abvPercent(liquid),
-      invertGPerL: asInvertSugarGPerL(sugarGPerL(liquid)),
+      invertGPerL: asInvert(sugarGPerL(liquid), sweetener),
       sugarMassPercent: (100 * sugarG(liquid)) / massG(liquid),
     }
   })

@@ -4,6 +4,7 @@ import type { BotanicalProblems } from '../botanical/problems.ts'
 import { expectNotRefused } from '../botanical/refuse/refusal.ts'
 import { plantList } from '../botanical/words/plant-list.ts'
 import { DomainError } from '../domain-error.ts'
+import type { MaterialId } from '../quantity/materials.ts'
 import type { Piece } from '../quantity/quantities.ts'
 import { parseCount } from '../quantity/read/parse-count.ts'
 import { readNumber } from '../quantity/read/read-number.ts'
@@ -72,8 +73,11 @@ export const parseLabelPlants = (text: string): readonly LabelPlant[] => {
 }
 
 /** What has to be said of them to whoever is offered a glass. */
-export const labelPlantsForGuests = (plants: readonly Pick<LabelPlant, 'typed' | 'ids'>[]): ForGuests =>
+export const labelPlantsForGuests = (
+  plants: readonly Pick<LabelPlant, 'typed' | 'ids'>[],
+  sweeteners: readonly MaterialId[] = [],
+): ForGuests =>
   forGuests(
     plants.flatMap(({ typed, ids }) => (ids.length === 0 ? [null] : ids).map((id) => ({ id, name: typed }))),
-    [],
+    sweeteners,
   )

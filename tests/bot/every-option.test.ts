@@ -67,7 +67,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'jar:sweet|hydrometer:1.058|when:today',
   ],
   serving: ['pour:40 ml|strength:40%|country:Italy'],
-  label: ['strength:30%|sweetness:250 g/L|of:10 lemons|region:EU'],
+  label: ['strength:30%|sweetness:250 g/L|of:10 lemons|region:EU|sugar:honey'],
   botanical: ['of:lemon', 'month:October'],
   cautions: ['of:lemon + ginger'],
   settings: ['units:metric|country:Italy|zone:Europe/Rome|freezer:-22 C'],

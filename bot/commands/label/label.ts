@@ -9,6 +9,7 @@ import { bestOf, type Label, label } from '../../../core/label/label.ts'
 import { type LabelPlant, labelPlantsForGuests } from '../../../core/label/parse-label-plants.ts'
 import { type Region, regionNamed, regions } from '../../../core/label/parse-region.ts'
 import { strengthTolerance } from '../../../core/label/strength-tolerance.ts'
+import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, sugarGPerL } from '../../../core/quantity/measured/precision.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
@@ -91,8 +92,9 @@ export const labelCommand = defineCommand({
       abvAtC: strength.atC ?? 20,
       sugarGPerL: sugarGPerL(input.sweetness.is),
     }
-    const found = label(litre, isKnown ? ids : null, asked)
-    const guests = labelPlantsForGuests(plants)
+    const sweetener = input.sugar?.is ?? USUAL_MATERIAL
+    const found = label(litre, isKnown ? ids : null, asked, sweetener)
+    const guests = labelPlantsForGuests(plants, [sweetener])
     return {
       headline: {
         group: 'headlines',

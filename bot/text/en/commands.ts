@@ -300,6 +300,7 @@ export const labelCommandText = {
     sweetness: 'Its sugar: 250 g/L',
     of: 'What it’s made from: lemon, or lemon + ginger',
     region: 'Whose law: EU (or a country in it), US or UK. Leave it out for the EU and the US',
+    sugar: 'What it’s sweetened with, if not white sugar: honey',
   },
   examples: [
     '/label strength:30% sweetness:250 g/L of:lemon region:EU',
