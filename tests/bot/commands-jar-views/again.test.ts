@@ -58,8 +58,9 @@ describe('/again', () => {
     expect(after.spirits[0]).toMatchObject({ amount: { value: 700 }, abvPercent: { value: 60 } })
     expect(after.bottles).toEqual([{ count: null, volumeMl: 500 }])
     expect(after.plants[0]!.count).toBe(4.5)
-    const text = await desk.textOf('/again lemon spirit:700 ml 60% name:weakest')
-    expect(text).toContain('As lemon was, times 0.44, by the alcohol in your spirit. Nothing’s started yet.')
+    const planned = await desk.run('/again lemon spirit:700 ml 60% name:weakest')
+    const as = planned.ok ? planned.reply.notes.find(({ key }) => key === 'again_as') : undefined
+    expect(as?.values).toEqual({ name: 'lemon', factor: expect.closeTo(factor, 6), by: 'spirit' })
     expect(desk.faults()).toEqual([])
   })
 
