@@ -20,7 +20,7 @@ const planOf = ({ options: { when: _, ...options } }: CallRead, leftOut: readonl
 })
 
 /** What a frame that holds comes to: a call, a question, or a line to type. */
-export function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
+export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false): TalkReading {
   const { frame, lacks, open, unused } = best
   const call = callOf(best)
   const covered = sentence.bits.filter(({ kind }) => frame.covers?.includes(kind) === true)
@@ -37,7 +37,8 @@ export function readingOf(best: FrameTried, sentence: Sentence): TalkReading {
   if (lacks.length > 0) {
     return { kind: 'question', call, about: { kind: 'lacks', option: lacks[0]! }, choices: [], leftOut }
   }
-  if (frame.does === 'record' && !isToldNow(sentence, frame.command)) {
+  // A command that was typed is told by its slash.
+  if (frame.does === 'record' && !isTyped && !isToldNow(sentence, frame.command)) {
     // A recipe that is asked about, or wished, is planned.
     if (frame.command === 'jar start') return planOf(call, leftOut)
     // `Did I shake it?`, `l'ho già scosso?`, `will shake it tomorrow`: the jar tells.

@@ -121,7 +121,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
     score - second.score < APART &&
     second.score >= LEAST &&
     second.frame.command !== best.frame.command
-  if (isClose && second.lacks.length < best.lacks.length) return readingOf(second, sentence)
+  if (isClose && second.lacks.length < best.lacks.length)
+    return readingOf(second, sentence, knows.command !== undefined)
   if (
     isClose &&
     second.lacks.length === 0 &&
@@ -140,7 +141,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
       leftOut: leftOutOf(sentence, best.used),
     }
   }
-  return readingOf(best, sentence)
+  return readingOf(best, sentence, knows.command !== undefined)
 }
 
 const isBySuiting = ({ has }: Sentence): boolean =>

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { testDesk } from '../../bot/test-desk.ts'
+import { talkerFor } from './told.ts'
 
 test('loose words are read, an option with a name is never taken for another', async () => {
   const { data, error } = await testDesk().jsonOf('/plan 10 lemons in a litre of vodka to-strength:24%')
@@ -14,4 +15,12 @@ test.each([
   'dilute -1 l of 95% to 30%',
 ])('%s is not answered', async (line) => {
   expect((await testDesk().jsonOf(line)).error).toBeDefined()
+})
+
+test.each([
+  ['/jar strain lemon 930 ml 87%', '/jar strain lemon measured:930 ml strength:87%'],
+  ['/jar taste lemon 4', '/jar taste lemon rating:4'],
+])('%s is done, not only offered', async (line, read) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon' })
+  expect(await one.say(line)).toMatchObject({ read, code: null, recorded: 1 })
 })
