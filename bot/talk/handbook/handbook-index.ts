@@ -3,6 +3,7 @@ import { once } from '../../../core/once.ts'
 import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import type { Handbook, HandbookEntry, HandbookId } from '../../text/messages/handbook.ts'
 import { askedInItalian } from './asked-in-italian.ts'
+import { askedOtherwise } from './asked-otherwise.ts'
 import { smallWords } from './small-words.ts'
 import { termsOf } from './terms.ts'
 
@@ -23,8 +24,10 @@ const smallTerms: ReadonlySet<string> = new Set([...smallWords].flatMap(termsOf)
 /** A number tells how much, not what. */
 const isSmall = (term: string): boolean => smallTerms.has(term) || /\d/.test(term)
 
+const otherWays = (id: HandbookId): readonly string[] => askedOtherwise[id]?.split('; ') ?? []
+
 const waysOf = ([id, { title, asked }]: [string, HandbookEntry]): readonly Way<HandbookId>[] =>
-  [title, ...asked, ...askedInItalian[id as HandbookId].split('; ')].map((way) => ({
+  [title, ...asked, ...askedInItalian[id as HandbookId].split('; '), ...otherWays(id as HandbookId)].map((way) => ({
     entry: id as HandbookId,
     asked: way,
   }))

@@ -305,7 +305,7 @@ export const safety: HandbookPart<SafetyId> = {
       'stain from walnuts',
       'alcohol on varnish',
     ],
-    text: 'Flames out, windows open, and wipe it up with wet cloths. Dry those outdoors. Rinse it down with plenty of water. Spirit takes varnish off. Walnut stains go with lemon juice and patience.',
+    text: 'Flames out, windows open, and wipe it up with wet cloths and dry those outdoors. Rinse it down with plenty of water. Spirit takes varnish off. Walnut stains go with lemon juice and patience.',
     source: 'common advice',
     trust: 'common practice',
     next: null,
