@@ -190,3 +190,9 @@ describe('a date', () => {
     expect(addMonths({ year: 2026, month: 12, day: 24 }, 2)).toEqual({ year: 2027, month: 2, day: 24 })
   })
 })
+
+// 2100 is no leap year (ISO 8601, Gregorian calendar): eight years lie between two days of its kind.
+test('29 February is found beyond a year that has none', () => {
+  const { year, month, day } = parseDate('29 February', { today: { year: 2096, month: 3, day: 1 }, country: null })
+  expect([year, month, day]).toEqual([2104, 2, 29])
+})
