@@ -79,6 +79,7 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [quantityOptions.spirits, several(drink, 3)],
   [quantityOptions.parts, several(liqueur, 3)],
   [quantityOptions.country, fc.oneof(fc.constantFrom('Italy', 'U.S.A.', 'the Netherlands'), word)],
+  [quantityOptions.month, fc.constantFrom('now', 'May', 'july', 'Dicembre', '3')],
   [quantityOptions.region, fc.constantFrom('EU', 'uk', 'USA', 'Italy', 'scozia')],
   [quantityOptions.botanical, plant(['', '30 g ', '2 '])],
   [quantityOptions.botanicals, plants(['', '30 g ', '2 ', '1 stick of '])],
