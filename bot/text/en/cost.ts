@@ -2,6 +2,7 @@ import { type Money, moneyText } from '../../../core/cost/money.ts'
 import type { Price } from '../../../core/cost/price.ts'
 import type { CostProblems } from '../../../core/cost/problems.ts'
 import type { UsedItem } from '../../../core/cost/used.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { CostMessages } from '../messages/cost.ts'
@@ -121,7 +122,8 @@ export const costSentences = {
 export const costProblems = {
   price_not_read: ({ typed }) =>
     `I can’t read a price in “${typed}”. Could you say it like “lemons 4/kg”, with two decimals at most?`,
-  price_per_what: ({ typed, example }) => `“${typed}”: for how much of it? For example: /cost prices:${example}`,
+  price_per_what: ({ typed, example }) =>
+    `“${typed}”: for how much of it? For example: ${lineTyped('cost', { prices: example })}`,
   price_asked: ({ of }) => `What do you pay for ${listed(of)}? Put it in the place of the question mark.`,
   too_many_prices: ({ most }) => `I keep ${most} prices at most. Take one away first, like prices:sugar none`,
 } satisfies Written<CostProblems>

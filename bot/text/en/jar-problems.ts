@@ -81,7 +81,7 @@ export const jarProblems = {
     `${jar} is a second steep on the plants of ${other}, so there’s no recipe of its own to pass on. Share or plan ${other} instead.`,
   second_not_strained: ({ jar }) => `${jar} is still steeping. Strain it first: /jar strain ${quoted(jar)}`,
   second_sugared: ({ jar }) =>
-    `There’s still sugar on that fruit. Pour back what it drew first: /jar sweeten ${quoted(jar)} from-fruit:yes`,
+    `There’s still sugar on that fruit. Pour back what it drew first: ${lineTyped('jar sweeten', { jar, 'from-fruit': 'yes' })}`,
   second_taken: ({ jar, by }) => `The plants of ${jar} are already in ${by}. For a third steep: second-of:${by}`,
   not_in_jar: ({ jar, typed, plants }) =>
     plants.length === 0

@@ -134,6 +134,7 @@ describe('/jar show', () => {
       'sugarGPerL',
       'sugarGPerLPlusMinus',
       'events',
+      'fills',
     ])
     expect(data.volumeMl).toBeCloseTo(930, 6)
     expect(data.events).toHaveLength(11)
