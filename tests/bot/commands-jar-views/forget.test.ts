@@ -23,7 +23,7 @@ describe('/forget', () => {
       '2 jars with 3 entries and 2 settings. Copies and files I made for you go too. Nothing is deleted yet.',
     )
     expect(text).toContain('/forget confirm:yes')
-    expect(text).toContain('/jar discard')
+    expect(text).toContain('/help jar discard')
     expect((await desk.jsonOf('/forget')).data).toEqual({
       erased: false,
       jars: 2,
