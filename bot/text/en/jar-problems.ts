@@ -83,6 +83,10 @@ export const jarProblems = {
   second_sugared: ({ jar }) =>
     `There’s still sugar on that fruit. Pour back what it drew first: ${lineTyped('jar sweeten', { jar, 'from-fruit': 'yes' })}`,
   second_taken: ({ jar, by }) => `The plants of ${jar} are already in ${by}. For a third steep: second-of:${by}`,
+  second_begun: ({ jar, by }) =>
+    `The plants of ${jar} are in ${by} now, and what they soaked up counts there. If that never happened: ${lineOf(call('jar undo', { jar: by }))}`,
+  second_begun_since: ({ jar, by }) =>
+    `The plants of ${jar} are in ${by} now, and what they soaked up counts there. Take that back first: ${lineOf(call('jar undo', { jar: by }))}`,
   not_in_jar: ({ jar, typed, plants }) =>
     plants.length === 0
       ? `There’s nothing in ${jar} to lift out.`

@@ -46,6 +46,22 @@ function spentPlants(story: JarState): readonly PlantIn[] {
 const takenBy = (id: string, jars: readonly KeptJar[]): JarState | undefined =>
   jars.flatMap(({ entries }) => jarStateOf(entries) ?? []).find(({ started }) => started.secondOf?.otherId === id)
 
+/** Throws `second_begun` where the plants steep in another jar already: what they soaked up counts there. */
+export function expectPlantsHere(jar: KeptJar, jars: readonly KeptJar[]): void {
+  const taken = takenBy(jar.id, jars)
+  if (taken === undefined) return
+  throw new DomainError('wrong_stage', 'second_begun', { jar: jarStateOf(jar.entries)!.name, by: taken.name })
+}
+
+/** Throws `second_begun_since` where a jar whose plants steep in another one would count them as in it, or as under sugar, again. */
+export function expectStillSpent(jar: KeptJar, jars: readonly KeptJar[]): void {
+  const story = jarStateOf(jar.entries)
+  const taken = takenBy(jar.id, jars)
+  if (taken === undefined || (story !== null && story.strained !== null && story.onFruit === null)) return
+  const name = story?.name ?? taken.started.secondOf!.other
+  throw new DomainError('wrong_stage', 'second_begun_since', { jar: name, by: taken.name })
+}
+
 /**
  * The plants of a strained jar for a second steep, with what they soaked up. Throws `second_not_strained`, `no_fruit`,
  * `second_sugared` and `second_taken`.

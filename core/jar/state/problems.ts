@@ -36,6 +36,10 @@ export interface JarProblems {
   second_sugared: { readonly jar: string }
   /** They are in another jar already. */
   second_taken: { readonly jar: string; readonly by: string }
+  /** Sugar is to draw on plants that are in another jar. */
+  second_begun: { readonly jar: string; readonly by: string }
+  /** What is taken back would leave them in both. */
+  second_begun_since: { readonly jar: string; readonly by: string }
   /** A plant is to be lifted out that is not in. */
   not_in_jar: {
     readonly jar: string

@@ -47,6 +47,50 @@ describe('/jar start second-of:', () => {
     expect(outcome.ok ? null : [outcome.error.problem, outcome.error.option]).toEqual([problem, option])
   })
 
+  it.each(['sugar:200 g on-fruit:yes', 'from-fruit:yes'])(
+    'leaves the first jar no %s, until it is undone',
+    async (options) => {
+      const desk = await strainedSloes()
+      await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+      const before = await desk.ask('/jar show sloe')
+      const outcome = await desk.run(`/jar sweeten sloe ${options}`)
+      expect(outcome.ok ? null : outcome.error.problem).toBe('second_begun')
+      expect(await desk.textOf(`/jar sweeten sloe ${options}`)).toContain('are in two now')
+      expect(await desk.ask('/jar show sloe')).toEqual(before)
+      // Dry sugar into the jar itself is none of theirs.
+      await desk.ask('/jar sweeten sloe sugar:100 g')
+      await desk.ask('/jar undo sloe')
+      await desk.ask('/jar undo two')
+      await desk.ask('/jar sweeten sloe sugar:200 g on-fruit:yes')
+      const other = await desk.run('/jar start two second-of:sloe spirit:350 ml 50%')
+      expect(other.ok ? null : other.error.problem).toBe('second_sugared')
+      await desk.ask('/jar undo sloe')
+      await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    },
+  )
+
+  it('keeps the first jar from taking back what would leave the plants in both', async () => {
+    const desk = await strainedSloes()
+    await desk.ask('/jar sweeten sloe sugar:200 g on-fruit:yes')
+    await desk.ask('/jar sweeten sloe from-fruit:yes')
+    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    const undone = await desk.run('/jar undo sloe')
+    expect(undone.ok ? null : undone.error.problem).toBe('second_begun_since')
+    await desk.ask('/jar note sloe note:dark')
+    await desk.ask('/jar undo sloe')
+    await desk.ask('/jar undo two')
+    await desk.ask('/jar undo sloe')
+    const other = await desk.run('/jar start two second-of:sloe spirit:350 ml 50%')
+    expect(other.ok ? null : other.error.problem).toBe('second_sugared')
+  })
+
+  it('is not left on plants that are not strained any more', async () => {
+    const desk = await strainedSloes()
+    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    expect(await desk.refused('/jar undo sloe')).toMatchObject({ code: 'wrong_stage' })
+    expect(await desk.textOf('/jar undo sloe')).toContain('/jar undo two')
+  })
+
   it('refuses what would ferment, and a share or a repeat of its own', async () => {
     const desk = await strainedSloes()
     expect(await desk.refused('/jar start weak second-of:sloe spirit:1 l 10%')).toMatchObject({ code: 'unreachable' })

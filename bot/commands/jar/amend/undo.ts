@@ -3,6 +3,7 @@ import type { HappeningEntry, JarEntry } from '../../../../core/jar/entry/entry.
 import { nameIn } from '../../../../core/jar/entry/name-in.ts'
 import { effective, lastStanding } from '../../../../core/jar/entry/standing-entries.ts'
 import { isRestOf, pouredWith } from '../../../../core/jar/pour/poured-with.ts'
+import { expectStillSpent } from '../../../../core/jar/pour/second-steep.ts'
 import { isFreedName, isNameTaken, withFreeName } from '../../../../core/jar/record/freed-name.ts'
 import { undo } from '../../../../core/jar/record/record.ts'
 import { findWhole } from '../../../../core/jar/state/find-jar.ts'
@@ -132,6 +133,7 @@ export const jarUndoCommand = defineCommand({
         const others = so.jars.filter(({ id }) => id !== jar.id)
         const each = takeBack({ jar, after: lastOf(index), others }, input, context)
         so = withJar(so, each.jar)
+        if (each.held === null) expectStillSpent(each.jar, so.jars)
         made.push(each)
       }
       if (made.every(({ held }) => held === null)) return { person: so, made }

@@ -1,3 +1,5 @@
+import { expectPlantsHere } from '../../../../core/jar/pour/second-steep.ts'
+import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { fruitGives } from '../../../../core/jar/state/fruit-gives.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
@@ -12,11 +14,22 @@ import { amountOf, sweeteningsOf, waterG } from '../../options/input-to-portion.
 import { measuredData } from '../../reply/outcome-reply.ts'
 import { sweetenedCautions } from '../known/jar-cautions.ts'
 import { fromFruitCall } from '../known/task-call.ts'
-import { recordStep } from '../step/record-step.ts'
+import { recordStep, type Step } from '../step/record-step.ts'
 import { becameHeadline, nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { sweetenActions } from '../step/sweeten-actions.ts'
 
 type Sweetening = InputOf<'jar sweeten'>
+
+/** A jar whose plants are still its own. */
+const withItsPlants: typeof findJar = (typed, jars) => {
+  const jar = findJar(typed, jars)
+  expectPlantsHere(jar, jars)
+  return jar
+}
+
+/** What happens to the strained plants of a jar. */
+const recordOfFruit = (context: Context, input: Sweetening, step: Step) =>
+  recordStep(context, input, step, withItsPlants)
 
 /** So weak a juice may ferment under its sugar. */
 const weakCautions = (story: JarState): readonly Message<'cautions'>[] => {
@@ -27,7 +40,7 @@ const weakCautions = (story: JarState): readonly Message<'cautions'>[] => {
 
 /** Dry sugar goes on the strained fruit: what to do with it, and what it will give. */
 export async function sugarFruit(input: Sweetening, context: Context): Promise<Reply> {
-  const recorded = await recordStep(context, input, {
+  const recorded = await recordOfFruit(context, input, {
     happening: () => ({ kind: 'fruit_sugared', sweetenings: sweeteningsOf(input.sugar) }),
     cautions: weakCautions,
   })
@@ -65,7 +78,7 @@ export async function pourBack(input: Sweetening, context: Context): Promise<Rep
   const { water, sugar } = input
   const drawn = input['from-fruit']?.is ?? null
   const ofFruit = { measured: drawn === null ? null : amountOf(drawn) }
-  const recorded = await recordStep(context, input, {
+  const recorded = await recordOfFruit(context, input, {
     happening: () => ({
       kind: 'sweetened',
       waterG: waterG(water),
