@@ -57,13 +57,13 @@ export function looseAndNamed(
 
 type Options = Readonly<Record<string, string>>
 
-/** Whether a reading says of every option that a line names what the line says of it. */
+/** Whether a reading says of every option that a line names what the line says of it; an option that there is not is no word of it. */
 export function keepsNamed(line: string, call: Invocation, commands: readonly Callable[]): boolean {
   const command = byPath(call.path, commands)
   const known = command === null ? [] : optionNames(command)
   return [...line.matchAll(NAMED)].every(([, name = '', text = '']) => {
     const option = name.toLowerCase()
-    if (!known.includes(option)) return true
+    if (!known.includes(option)) return false
     const kept = call.options[option]
     const figures = kept === undefined ? [] : figuresIn(kept)
     return kept !== undefined && figuresIn(text).every((figure, at) => figure === figures[at])

@@ -44,6 +44,8 @@ async function ofExact(call: Invocation, dispatch: Dispatch): Promise<Understood
 
 const isRefusal = ({ outcome }: Heard): boolean => !outcome.ok && REFUSALS.has(outcome.error.code)
 
+const problemOf = ({ outcome }: Heard): string | null => (outcome.ok ? null : outcome.error.problem)
+
 /** A name that cannot be, or that is near to no jar's: another jar is never taken for it. Amounts behind a name are read. */
 function isNameWrong({ outcome }: Heard, line: string): boolean {
   if (outcome.ok) return false
@@ -53,7 +55,8 @@ function isNameWrong({ outcome }: Heard, line: string): boolean {
   return nearest === null && !/\d/.test(line.replace(/#\w+/, ''))
 }
 
-const REFUSALS: ReadonlySet<string> = new Set(['refused', 'over_ceiling'])
+/** What is asked of a word, such as how sweet a liqueur is, is answered by no other reading of the line. */
+const REFUSALS: ReadonlySet<string> = new Set(['refused', 'over_ceiling', 'ambiguous'])
 
 /** What was read with no word left over. */
 function callRead(reading: TalkReading, mayLack = false): Invocation | null {
@@ -91,7 +94,11 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
           .trim()
   // What stands in quotes is meant as it is.
   if (path !== null && rest !== '' && !/^\S+:|"/.test(rest) && Object.hasOwn(signatures, path)) {
-    const whole = callRead(readingFor(rest, dispatch, person, path as Path))
+    const reading = readingFor(rest, dispatch, person, path as Path)
+    // A slip in a name is read where a jar is only looked at; what is recorded of a jar asks which.
+    const isRecorded = reading.kind === 'call' && reading.does === 'record'
+    if (asTyped !== null && isRecorded && !/\d/.test(rest) && problemOf(asTyped.heard) === 'no_such_jar') return asTyped
+    const whole = callRead(reading)
     const read =
       whole !== null && keepsNamed(rest, whole, commands) ? whole : looseRead(rest, path as Path, dispatch, person)
     // The command that was typed is never taken for another.

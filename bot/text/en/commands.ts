@@ -299,8 +299,8 @@ export const labelCommandText = {
     strength: 'Its strength, as computed when it was made: 30%',
     sweetness: 'Its sugar: 250 g/L',
     of: 'What it’s made from: lemon, or lemon + ginger',
-    region: 'Whose law: EU (or a country in it), US or UK. Leave it out for the EU and the US',
     sugar: 'What it’s sweetened with, if not white sugar: honey',
+    region: 'Whose law: EU (or a country in it), US or UK. Leave it out for the EU and the US',
   },
   examples: [
     '/label strength:30% sweetness:250 g/L of:lemon region:EU',
