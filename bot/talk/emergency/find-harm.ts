@@ -1,6 +1,7 @@
 import { isClothesOnFire, isSpiritFire } from './flames.ts'
 import type { HarmId } from './harm.ts'
-import { type SaidOfHarm, saidIn, type WordClass } from './said.ts'
+import { isAskedOfThing } from './jar-deeds.ts'
+import { type SaidOfHarm, saidIn, type WordClass, type WordSpan } from './said.ts'
 import { GRAVE, isAlarmed, isApart, isDenied, isOnlyAsked, signsIn, signsOf } from './signs.ts'
 import { isAdult, isChild, isMethanol, isPet, isPlant } from './swallowing.ts'
 import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
@@ -44,11 +45,13 @@ const isBurnt = (said: SaidOfHarm): boolean =>
     .some((span) => !said.near('smarting', span, 0, 0) && !isDenied(said, span) && !isOnlyAsked(said, span)) ||
   signsIn(said, PEOPLE, ['scalded']).length > 0
 
+const isMaybe = (said: SaidOfHarm, span: WordSpan): boolean => isOnlyAsked(said, span) || isAskedOfThing(said, span)
+
 const isBurst = (said: SaidOfHarm): boolean =>
-  said.spans('burst').some((span) => said.near('vessel', span, 4, 4) && !isOnlyAsked(said, span)) ||
+  said.spans('burst').some((span) => said.near('vessel', span, 4, 4) && !isMaybe(said, span)) ||
   said
     .spans('burstOpen')
-    .some((span) => said.near('vessel', span, 6, 0) && !said.near('soft', span, 3, 0) && !isOnlyAsked(said, span)) ||
+    .some((span) => said.near('vessel', span, 6, 0) && !said.near('soft', span, 3, 0) && !isMaybe(said, span)) ||
   said.spans('wound').some((span) => !isDenied(said, span)) ||
   said.spans('blood').some((span) => said.near('broken', span, 8, 8))
 

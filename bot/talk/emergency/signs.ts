@@ -1,3 +1,4 @@
+import { isColourOfDrink, isShaken } from './jar-deeds.ts'
 import type { SaidOfHarm, WordClass, WordSpan } from './said.ts'
 import { isVictim } from './victim.ts'
 import type { WhoKind } from './who-words.ts'
@@ -28,9 +29,11 @@ export const isAlarmed = (said: SaidOfHarm): boolean => said.spans('alarm').leng
 /** Told by somebody content, around there. */
 export const isContent = (said: SaidOfHarm, span: WordSpan): boolean => said.near('content', span, 16, 22)
 
-/** The signs of a class, but for those of a bot, a tap or a pump. */
+/** The signs of a class, but for those of a bot, a tap or a pump, of a jar or of a drink. */
 export const signsOf = (said: SaidOfHarm, name: WordClass): readonly WordSpan[] =>
-  said.spans(name).filter((span) => !said.near('gadget', span, 4, 0))
+  said
+    .spans(name)
+    .filter((span) => !said.near('gadget', span, 4, 0) && !isShaken(said, span) && !isColourOfDrink(said, span))
 
 export const hasSign = (said: SaidOfHarm, among: readonly WordClass[] = SIGNS): boolean =>
   among.some((name) => signsOf(said, name).length > 0)

@@ -1,3 +1,4 @@
+import { isDrawnOff, isShaken } from './jar-deeds.ts'
 import type { SaidOfHarm, WordClass, WordSpan } from './said.ts'
 import {
   hasSign,
@@ -20,6 +21,7 @@ const isTroubled = (said: SaidOfHarm): boolean => hasSign(said) || isAlarmed(sai
 function isAtTable(said: SaidOfHarm, span: WordSpan, kind: WhoKind | null): boolean {
   if (isDenied(said, span)) return true
   if (isTroubled(said)) return false
+  if (isDrawnOff(said, span)) return true
   const after = { from: span.to, to: span.to }
   const isHarmless = said.near('harmless', after, 0, 6) && !said.near('strong', after, 0, 9)
   const isGrazing =
@@ -49,7 +51,7 @@ const isSupposedOf = (said: SaidOfHarm, kinds: readonly WhoKind[]): boolean =>
     )
 
 const swallowed = (said: SaidOfHarm): readonly WordSpan[] =>
-  said.spans('swallowed').filter((span) => !isDenied(said, span))
+  said.spans('swallowed').filter((span) => !isDenied(said, span) && (isTroubled(said) || !isDrawnOff(said, span)))
 
 export const isPet = (said: SaidOfHarm): boolean =>
   swallowedBy(said, ['animal'], ['swallowed', 'gotAt', 'raided', 'hadSome']).length > 0 ||
@@ -151,6 +153,7 @@ const isIllAfterIt = (said: SaidOfHarm): boolean =>
         (span) =>
           !isContent(said, span) &&
           !isDenied(said, span) &&
+          !isShaken(said, span) &&
           (name === 'ill' || name === 'vomiting' || isVictim(said, span, PEOPLE)) &&
           (name === 'vomiting' || (isReasonToFear(said) && !isOnlyAsked(said, span))),
       ),

@@ -16,6 +16,7 @@ import {
   DOING,
   DONE_WITH,
   doneWith,
+  IT_IS,
   LIKENESS,
   MARKS,
   PLANT_OIL,
@@ -135,13 +136,15 @@ function rulesSaid(words: readonly string[]): readonly RefusedSaid[] {
   })
 }
 
+const blank = (found: string): string => ' '.repeat(found.length)
+
 /**
  * What is refused anywhere in a sentence, whatever else it says, by name or by phrase; never by what it is merely like
  * (`smells like nail polish remover`) nor by words that are said of much else (`half and half`, `found one from 2021`).
  * Never throws.
  */
 export function refusedIn(text: string): readonly RefusedSaid[] {
-  const told = text.replace(LIKENESS, (found) => ' '.repeat(found.length))
+  const told = text.replace(LIKENESS, blank).replace(IT_IS, blank)
   const words = plainWords(told)
   const spirit = undrinkableSaid(words, text)
   return [...(spirit === null ? [] : [spirit]), ...plantsSaid(words), ...rulesSaid(words)]

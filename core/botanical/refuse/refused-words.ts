@@ -36,6 +36,10 @@ export const doneWith: ReadonlyMap<string, (typeof named)[number]> = new Map(
 export const LIKENESS =
   /\b(?:like|reminds? me of|smell(?:s|ing)? of|taste(?:s|d)? of|(?:sa|odore|puzza|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*/giu
 
+/** `'Tis the season` is no yew, which Polish calls so: words of English that follow no plant. */
+export const IT_IS =
+  /\btis(?=\s+(?:the|an?|my|our|your|his|her|their|not|no|nearly|almost|only|just|but|now|still|so|very|too|truly|quite|time|true|done|better|best|i|we|said|here|that|this)\b)/giu
+
 /** Somebody who was warned, or it, says so: `not denatured`, `no methanol`. */
 export const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
+import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import { eachHolds } from '../../each-holds.ts'
 import { refusal, refusedValues } from '../quantity/refusal.ts'
@@ -50,6 +51,33 @@ describe('refused by what it is called elsewhere', () => {
 
   test.each(['Tolkirsche', 'Maiglöckhen', 'mugueta', 'Herbstzeitlsoe', 'colchiqe'])('%s is asked back', (text) => {
     expect(refusal(() => expectNotRefused(text))).toBe('ambiguous near_refused')
+  })
+})
+
+describe('the Polish name of the yew in a sentence', () => {
+  test.each([
+    'tis the season for sloes',
+    "'Tis the season to be merry",
+    '’tis a good year for plums',
+    'tis nearly time to strain it',
+    'tis not bitter enough',
+    'and tis only lemon in there',
+    'so tis done at last',
+    'tis my best nocino yet',
+    "I'd say 'tis too sweet",
+    'tis true that cloves take over',
+  ])('is not meant by English: %s', (text) => {
+    expect(refusedIn(text)).toEqual([])
+  })
+
+  test.each([
+    'steep tis in vodka',
+    '30 g tis',
+    'tis berries and sugar',
+    '10 lemons, tis, sugar',
+    'tis the season for sloes, so I add 30 g tis',
+  ])('is refused where it names a plant: %s', (text) => {
+    expect(refusedIn(text).map(({ id }) => id)).toEqual(['yew'])
   })
 })
 
