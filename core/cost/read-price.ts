@@ -1,3 +1,4 @@
+import { byName, keyOf } from '../botanical/names/name-index.ts'
 import { DomainError } from '../domain-error.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
 import { isDriedForm } from '../jar/entry/start-from-plan.ts'
@@ -9,6 +10,7 @@ import { drinksIn } from '../recipe/drinks-in.ts'
 import { readPlants } from '../recipe/plan/find-plants.ts'
 import { parseBottles } from '../recipe/plan/parse-bottles.ts'
 import { orRefused, spiritOf } from '../shopping/parse-have.ts'
+import { nameWords } from '../spelling/normalise-name.ts'
 import { MONEY, readMoney } from './money.ts'
 import { MOST_PRICE_CHARACTERS, type Per, type Price, type Priced, type PriceRead, type PriceTyped } from './price.ts'
 
@@ -131,10 +133,40 @@ function itemIn(text: string): PriceTyped {
 
 /** Another thing begins: a `+`, a semicolon, or a comma or `and` before a word. */
 const JOINT = /\s*[+;]\s*|,\s+(?=\p{L})|\s+(?:and|e|ed)\s+(?=\p{L})/u
+const COMMA = /,\s+(?=\p{L})/gu
+
+/** Whether what a price stands behind is one plant, its comma within its name: `Bay leaf, dried 4/kg`. */
+function isOneNamed(text: string): boolean {
+  const { of } = ITEM.exec(text)?.groups ?? NONE.exec(text)?.groups ?? {}
+  if (!of?.includes(',')) return false
+  const name = of.trim().replace(VERB, '').replace(ARTICLE, '')
+  const [whole, plain] = [name, AMOUNT_BEFORE.exec(name)?.groups?.of ?? name].map((each) => keyOf(nameWords(each)))
+  return byName.has(whole!) || byName.has(plain!)
+}
+
+/** The things of a text; a comma within a plant's name parts nothing. */
+function itemsIn(text: string): readonly string[] {
+  const commas = [...text.matchAll(COMMA)]
+  const begins = [0, ...[...text.matchAll(new RegExp(JOINT, 'gu'))].map(({ index, 0: joint }) => index + joint.length)]
+  const within = commas.filter(({ index, 0: comma }) => {
+    const end = index + comma.length
+    const from = begins.findLast((begin) => begin <= index)!
+    const to = text.slice(end).search(JOINT)
+    return isOneNamed(text.slice(from, to === -1 ? undefined : end + to).replace(/\s+/gu, ' '))
+  })
+  const items: string[] = []
+  let from = 0
+  for (const { index, 0: joint } of text.matchAll(new RegExp(JOINT, 'gu'))) {
+    if (within.some((comma) => comma.index === index)) continue
+    items.push(text.slice(from, index))
+    from = index + joint.length
+  }
+  return [...items, text.slice(from)]
+}
 
 /** `lemons 4/kg + sugar 1.20/kg + spirit 95% 18/l + bottles 0.80 each`; `?` stands for a price, `none` takes one away. */
 export function parsePrices(text: string): readonly PriceTyped[] {
-  const items = text.split(JOINT)
+  const items = itemsIn(text)
   if (items.some((item) => item.trim() === ''))
     throw new DomainError('bad_value', 'dangling_plus', { typed: shown(text) })
   return items.map((item) => orRefused(() => itemIn(item), item))

@@ -5,6 +5,7 @@ import type { JarState } from '../jar/state/jar-state.ts'
 import { plantsToAdd } from '../jar/state/later-plants.ts'
 import { madeBatch } from '../jar/state/made-batch.ts'
 import { plannedSyrup, syrupToAdd } from '../jar/state/planned-syrup.ts'
+import { exactly } from '../quantity/measured/measured.ts'
 import { dayFromIso } from '../quantity/time/calendar-day.ts'
 import { steepsAtPercent } from '../recipe/code/recipe-wish.ts'
 import { wishOf } from '../recipe/plan/batch-wish.ts'
@@ -18,12 +19,35 @@ import { bottlesNeeded, sweetenerNeeds } from './needs-of-plan.ts'
 /** What a jar is expected to take after straining, and to become. */
 type Expected = Pick<Syrup, 'sweetener' | 'sugarG' | 'filler' | 'waterG' | 'outcome'>
 
+/** A steeping jar as it would be were it strained now, and nothing measured. */
+function asStrained(story: JarState): JarState {
+  const { kind: _, ...last } = story.happened.at(-1)!
+  const { day, atMs, zone, enteredMs, typed } = last
+  const strained = {
+    kind: 'strained',
+    seq: last.seq + 1,
+    day,
+    atMs,
+    zone,
+    enteredMs,
+    typed,
+    measured: null,
+    strength: null,
+    rinseWaterG: exactly(0),
+  } as const
+  return { ...story, happened: [...story.happened, strained], strained }
+}
+
 /** A plan of what is in the jar by now, towards what it was planned to become; null where it cannot be. */
 function expectedOf(story: JarState): Expected | null {
   const { targets, day } = story.started
   if (targets === null) return null
-  if (story.happened.some(({ kind }) => kind === 'poured_in' || kind === 'parted')) {
-    return plannedSyrup(story)?.syrup ?? null
+  // What other jars gave is in no plan: it is reckoned as it will be once this one is strained.
+  if (
+    story.started.secondOf !== undefined ||
+    story.happened.some(({ kind }) => kind === 'poured_in' || kind === 'parted')
+  ) {
+    return plannedSyrup(asStrained(story))?.syrup ?? null
   }
   const made = madeBatch(story)
   const batch = {

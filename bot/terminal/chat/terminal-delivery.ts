@@ -20,7 +20,8 @@ export function consoleSurface({ userId, screen, say, isHeard, ...spoken }: Sitt
     after: () => null,
     async send({ nudgeId, reply, settings }) {
       if (!isHeard()) return 'failed'
-      say(render(reply, terminalLanguage(languageFor(spoken, settings)), screen))
+      // Nobody asked, so nothing stands there to ask more of: it is said at once.
+      say(render(reply, terminalLanguage(languageFor(spoken, settings)), screen, [], 'whole'))
       printed.add(nudgeId)
       return 'sent'
     },

@@ -92,7 +92,7 @@ const situations: readonly (readonly [kind: string, Situation])[] = [
 const FILLED: Readonly<Record<string, RegExp>> = {
   sweeten: /^\/jar sweeten \S.* sugar:\d+ g water:[\d.]+ (?:ml|l)(?: after:2)?$/,
   bottle: /^\/jar bottle \S.* bottles:2 x 750 ml$/,
-  add: /^\/jar add \S.* of:30 g coffee bean(?: after:1)?$/,
+  add: /^\/jar add \S.* of:30 g coffee beans(?: after:1)?$/,
 }
 
 const PLACES: readonly Place[] = [{ kind: 'console' }, { kind: 'private' }]

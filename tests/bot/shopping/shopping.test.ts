@@ -173,3 +173,20 @@ test.each([
   const { message } = await jarDesk().refused(line)
   expect(message).toMatch(said)
 })
+
+it.each(['measured:620 ml', ''])(
+  'counts what the plants of a second steep bring, as once it is strained (%s)',
+  async (measured) => {
+    const desk = jarDesk('2026-08-01')
+    await desk.ask('/jar start sloe of:500 g sloes spirit:700 ml 40% to-strength:25% to-sweetness:200 g/L')
+    desk.at('2026-11-20')
+    await desk.ask(`/jar strain sloe ${measured}`.trim())
+    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    const sugarG = async () => (await figures(desk, '/shopping two')).sweeteners.map(({ massG }) => massG)
+    const before = await sugarG()
+    desk.at('2027-02-20')
+    await desk.ask('/jar strain two')
+    expect(before).toHaveLength(1)
+    expect(before).toEqual(await sugarG())
+  },
+)

@@ -38,6 +38,23 @@ describe('a price', () => {
     expect(given(text)).toEqual([expect.objectContaining({ kind: 'given', priced, per })])
   })
 
+  test.each([
+    ['Bay leaf, dried 4/kg', ['bay_leaf']],
+    ['Bay leaf, dried none', ['bay_leaf']],
+    [
+      'lemons 4/kg, Bay leaf, dried 4/kg, cinnamon, Ceylon 30/kg and limes 3/kg',
+      ['lemon_peel', 'bay_leaf', 'cinnamon_ceylon', 'lime_peel'],
+    ],
+    ['Coffee beans, whole 20/kg + Cinnamon,  cassia ? per kg', ['coffee_whole', 'cinnamon_cassia']],
+  ])('is of a plant whose name has a comma: %s', (text, ids) => {
+    expect(parsePrices(text).map(({ priced }) => priced.kind === 'plant' && priced.id)).toEqual(ids)
+  })
+
+  it('is asked for where a comma parts two things and only the second has one', () => {
+    expect(() => parsePrices('lemons, sugar 1.20/kg')).toThrow('price_not_read')
+    expect(() => parsePrices('lemons, limes 3/kg')).toThrow('price_not_read')
+  })
+
   it('comes with others, joined as people join them', () => {
     expect(parsePrices('lemons 4/kg + sugar 1,20/kg; honey 9/kg, spirit 95% 18/l and bottles 0.80 each')).toHaveLength(
       5,

@@ -1,10 +1,13 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
+import { isFormAsked } from '../../../../core/botanical/find/in-form.ts'
+import { keyOf } from '../../../../core/botanical/names/name-index.ts'
 import type { PlantIn } from '../../../../core/jar/entry/entry.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plantsDue, plantsToAdd } from '../../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
+import { nameWords, plainWords } from '../../../../core/spelling/normalise-name.ts'
 import type { Call } from '../../../calls/call.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
@@ -13,15 +16,29 @@ import type { Action } from '../../../chat/reply.ts'
 import { afterNow, jarRef } from './jar-ref.ts'
 import { todayOf } from './view-of.ts'
 
-/** The name by which a line asks for a plant. */
-export const typedAs = ({ id, name }: Pick<PlantIn, 'id' | 'name'>): string =>
-  id === null ? name : (botanicalById(id).names.en[0] ?? name)
+/** The name by which a line asks for a plant: of what the catalogue lists in the plural, `coffee beans`, that. */
+export function typedAs({ id, name }: Pick<PlantIn, 'id' | 'name'>): string {
+  if (id === null) return name
+  const { title, en } = botanicalById(id).names
+  const listed = new Set(plainWords(title))
+  const [first = name] = en
+  const meant = keyOf(nameWords(first))
+  const isMany = (other: string): boolean =>
+    other !== first && keyOf(nameWords(other)) === meant && plainWords(other).every((word) => listed.has(word))
+  return en.find(isMany) ?? first
+}
 
 /** Three digits behind a point are asked back, four are not. */
 const toPlaces = (value: number): string => String(Number(value.toPrecision(4))).replace(/\.\d{3}$/, '$&0')
 
+/** With its state where a plan asks for that: `dried sage`. */
+function withState({ id, isDried }: Pick<PlantIn, 'id' | 'isDried'>, name: string): string {
+  if (id === null || !isFormAsked(botanicalById(id))) return name
+  return `${isDried ? 'dried' : 'fresh'} ${name}`
+}
+
 function callFor(plants: readonly PlantIn[], jar: string, after: ReturnType<typeof afterNow>): Call | null {
-  const typed = plants.map((plant) => `${toPlaces(plant.massG.value)} g ${typedAs(plant)}`)
+  const typed = plants.map((plant) => `${toPlaces(plant.massG.value)} g ${withState(plant, typedAs(plant))}`)
   return typed.length === 0 ? null : call('jar add', { jar, of: readPlants(typed.join(' + ')), ...after })
 }
 
