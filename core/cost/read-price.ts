@@ -1,4 +1,3 @@
-import { byName, keyOf } from '../botanical/names/name-index.ts'
 import { DomainError } from '../domain-error.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
 import { isDriedForm } from '../jar/entry/start-from-plan.ts'
@@ -10,9 +9,9 @@ import { drinksIn } from '../recipe/drinks-in.ts'
 import { readPlants } from '../recipe/plan/find-plants.ts'
 import { parseBottles } from '../recipe/plan/parse-bottles.ts'
 import { orRefused, spiritOf } from '../shopping/parse-have.ts'
-import { nameWords } from '../spelling/normalise-name.ts'
-import { MONEY, readMoney } from './money.ts'
+import { readMoney } from './money.ts'
 import { MOST_PRICE_CHARACTERS, type Per, type Price, type Priced, type PriceRead, type PriceTyped } from './price.ts'
+import { AMOUNT_BEFORE, ARTICLE, ITEM, itemsIn, NONE, VERB } from './price-items.ts'
 
 const EACH =
   /^(?:each|apiece|a ?piece|one|1|piece|pieces|cad(?:auno|a|\.)?|l['’]un[oa]|un[oa]|ciascun[oa]|ognun[oa])$/iu
@@ -23,17 +22,6 @@ const BOTTLE =
   /^(?:(?:empty|glass|swing-?top|new)\s+)*(?:bottles?|bottigli[ae](?:\s+vuot[ae])?)(?:\s+(?:of\s+|da\s+|di\s+)?(?<size>\d.*))?$|^(?<before>\d[\d.,]*\s*(?:ml|cl|l))\s+(?:bottles?|bottigli[ae])$/iu
 const PEEL = /\b(?:peels?|zests?|rinds?|scorz[ae]|bucc(?:ia|e))\b/iu
 const STRONG = /%|°|\bproof\b|\b(?:vodka|gin|rum|grappa|brandy|whisky|whiskey|spirits?|alcohol|alcool|alcol)\b/iu
-
-/** `lemons 4/kg`, `gin 40% £22 for 700 ml`, `vanilla 1,50 € a pod`, `bottles 0.80 each`, `10 lemons 4`. */
-const ITEM = new RegExp(
-  String.raw`^(?<of>.+?)\s+(?<money>${MONEY}|\?)\s*(?:(?:\/|(?:per|for|a|an|al|allo|alla|il|la|the)\s+|(?:al)?l['’]\s*)\s*(?<per>.+)|(?<each>each|apiece|cad(?:auno|\.)?|ciascun[oa]|ognun[oa]))?$`,
-  'u',
-)
-const NONE = /^(?<of>.+?)\s+(?:none|no price|nessuno|-)$/iu
-const VERB = /\s*(?:\b(?:at|is|are|was|were|cost|costs|costing|costano?|costavano?|sono|erano|a)|[=:])$/iu
-const ARTICLE = /^(?:the|my|il|lo|la|i|gli|le|l['’])\s*(?<=\s|['’])/iu
-/** `1 kg sugar`, `700 ml gin 40%`, `10 lemons`: how much of it, and what. */
-const AMOUNT_BEFORE = /^(?<per>\d[\d.,]*\s*(?:kg|g|ml|cl|l|lb|oz)|\d+(?=\s+\p{L}))\s+(?:of\s+|di\s+)?(?<of>\S.*)$/u
 
 const notRead = (typed: string): DomainError => new DomainError('bad_value', 'price_not_read', { typed: shown(typed) })
 
@@ -129,39 +117,6 @@ function itemIn(text: string): PriceTyped {
   const price = { of, amount: found.money!.trim(), per: per.trim() }
   if (money === null || tooLong(price)) throw notRead(typed)
   return { kind: 'given', price, priced, money, per: read }
-}
-
-/** Another thing begins: a `+`, a semicolon, or a comma or `and` before a word. */
-const JOINT = /\s*[+;]\s*|,\s+(?=\p{L})|\s+(?:and|e|ed)\s+(?=\p{L})/u
-const COMMA = /,\s+(?=\p{L})/gu
-
-/** Whether what a price stands behind is one plant, its comma within its name: `Bay leaf, dried 4/kg`. */
-function isOneNamed(text: string): boolean {
-  const { of } = ITEM.exec(text)?.groups ?? NONE.exec(text)?.groups ?? {}
-  if (!of?.includes(',')) return false
-  const name = of.trim().replace(VERB, '').replace(ARTICLE, '')
-  const [whole, plain] = [name, AMOUNT_BEFORE.exec(name)?.groups?.of ?? name].map((each) => keyOf(nameWords(each)))
-  return byName.has(whole!) || byName.has(plain!)
-}
-
-/** The things of a text; a comma within a plant's name parts nothing. */
-function itemsIn(text: string): readonly string[] {
-  const commas = [...text.matchAll(COMMA)]
-  const begins = [0, ...[...text.matchAll(new RegExp(JOINT, 'gu'))].map(({ index, 0: joint }) => index + joint.length)]
-  const within = commas.filter(({ index, 0: comma }) => {
-    const end = index + comma.length
-    const from = begins.findLast((begin) => begin <= index)!
-    const to = text.slice(end).search(JOINT)
-    return isOneNamed(text.slice(from, to === -1 ? undefined : end + to).replace(/\s+/gu, ' '))
-  })
-  const items: string[] = []
-  let from = 0
-  for (const { index, 0: joint } of text.matchAll(new RegExp(JOINT, 'gu'))) {
-    if (within.some((comma) => comma.index === index)) continue
-    items.push(text.slice(from, index))
-    from = index + joint.length
-  }
-  return [...items, text.slice(from)]
 }
 
 /** `lemons 4/kg + sugar 1.20/kg + spirit 95% 18/l + bottles 0.80 each`; `?` stands for a price, `none` takes one away. */

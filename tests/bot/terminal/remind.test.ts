@@ -1,13 +1,10 @@
 import { setImmediate } from 'node:timers/promises'
 import { describe, expect, it } from 'vitest'
-import { inMore } from '../../../bot/chat/depth.ts'
-import type { Reply } from '../../../bot/chat/reply.ts'
 import { nudgeReply } from '../../../bot/reminders/nudge-reply.ts'
 import { tick } from '../../../bot/reminders/tick.ts'
 import { chat } from '../../../bot/terminal/chat/chat.ts'
 import { consoleSurface } from '../../../bot/terminal/chat/terminal-delivery.ts'
 import type { TerminalSession } from '../../../bot/terminal/chat/terminal-session.ts'
-import { terminalLanguage } from '../../../bot/terminal/show/language-for-terminal.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import { NOBODY } from '../../../store/person.ts'
@@ -163,26 +160,6 @@ describe('the terminal as a surface', () => {
     expect(said).toHaveLength(1)
     expect(said[0]).toMatch(/^Shake lemon\./)
     expect((await store.read('12345678901234567')).jars[0]?.told).toEqual([])
-  })
-
-  it('says a nudge whole: of what nobody asked for there is no more to ask', async () => {
-    const { said, surface } = await setUp()
-    const nudge = { nudgeId: 'a1', userId: 'local', place: { kind: 'console' }, madeMs: 0 } as const
-    const reply: Reply = {
-      headline: { group: 'headlines', key: 'shopping_no_jars', values: undefined },
-      table: [],
-      sure: [],
-      notes: inMore([{ group: 'notes', key: 'nudge_moved', values: undefined } as const]),
-      cautions: [],
-      actions: [],
-      data: {},
-      kitchen: 'metric',
-    }
-    await surface.send({ ...nudge, reply, settings: NOBODY.settings, mayHaveBeenSeen: false, attempt: 1 })
-    const language = terminalLanguage(en)
-    const words = (text: string): string => text.replace(/[\s•]+/g, ' ')
-    expect(words(said[0]!)).toContain(words(language.words.say<'notes'>(reply.notes[0]!, 'metric')))
-    expect(said[0]).not.toContain(language.more.hint())
   })
 
   it('sends nothing where nobody reads any more', async () => {
