@@ -39,7 +39,7 @@ export const didWords: Readonly<Record<HappeningKind, string>> = {
   poured_in: 'poured into',
   noted: 'noted',
   bottled: 'bottled',
-  bottles_out: 'taken from the shelf',
+  bottles_out: 'updated',
   opened: 'opened',
   emptied: 'emptied',
   discarded: 'thrown away',
