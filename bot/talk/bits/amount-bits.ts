@@ -32,7 +32,9 @@ export function bottlesAt({ typed, lexicon }: Around, at: number): Bit | null {
   const things = countable(lexicon)
   const words = wordSet(lexicon.bottles)
   const count = numberSaid(typed, at, things)
-  if (count === null) return null
+  if (count === null) return bottleAlone({ typed, lexicon } as Around, at)
+  const litres = litreBottles({ typed, lexicon } as Around, at)
+  if (litres !== null) return litres
   const isTimes = wordAt(typed, count.next) === 'x'
   if (!isTimes && !words.has(wordAt(typed, count.next))) return sizeFirst({ typed, lexicon } as Around, at)
   let next = count.next + 1
@@ -55,6 +57,26 @@ export function bottlesAt({ typed, lexicon }: Around, at: number): Bit | null {
     count: count.value,
     isSizeAssumed: true,
   })
+}
+
+/** `Bottle of gin 41`: one, of a spirit; not `per bottle of gin`. */
+function bottleAlone({ typed, lexicon }: Around, at: number): Bit | null {
+  if (!/^(?:bottle|btl|bottiglia)$/.test(wordAt(typed, at))) return null
+  if (/^(?:per|each|every|any|which|a|ogni|che|quale)$/.test(wordAt(typed, at - 1))) return null
+  const isOf = OF.has(wordAt(typed, at + 1))
+  const thing = isOf ? thingAt(typed.tokens, at + 2, lexicon) : null
+  if (thing?.kind !== 'spirit') return null
+  return bit('bottles', at, at + 1, 1, '1', { count: 1, isSizeAssumed: true })
+}
+
+/** `four litre bottles`: four of a litre each. */
+function litreBottles({ typed, lexicon }: Around, at: number): Bit | null {
+  const count = numberSaid(typed, at, countable(lexicon))
+  if (count === null || !Number.isInteger(count.value) || count.value < 2) return null
+  const isLitre = /^(?:litre|liter)$/.test(wordAt(typed, count.next))
+  if (!isLitre || !/^(?:bottles|btls)$/.test(wordAt(typed, count.next + 1))) return null
+  const text = `${count.text} x 1 l`
+  return bit('bottles', at, count.next + 2, count.value * 1000, text, { count: count.value })
 }
 
 /** `a 70cl bottle`, `two 500 ml bottles`. */

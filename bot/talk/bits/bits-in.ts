@@ -29,6 +29,10 @@ function isColour({ typed, spans }: Around, at: number): boolean {
   )
 }
 
+/** `Il filtro da caffè`. */
+const isOfFilter = (typed: TypedText, at: number): boolean =>
+  /^(?:da|del|per|di)$/.test(wordAt(typed, at - 1)) && /^filtr[oi]$/.test(wordAt(typed, at - 2))
+
 /** `dried orange peel`: what is said of a plant's form belongs to it, before it and behind it. */
 function plantAt(around: Around, at: number): Bit | null {
   const { typed, lexicon } = around
@@ -41,7 +45,10 @@ function plantAt(around: Around, at: number): Bit | null {
   const found = plantSaid(tokens, from, isTooMuch ? NONE : wordSet(lexicon.notPlants))
   // `Smells of pear drops`.
   const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
-  if (found === null || isSweet || isColour(around, from)) return null
+  // `A coffee filter` is what it runs through.
+  const isTool =
+    /^(?:filters?|papers?|filterpapers?)$/.test(wordAt(typed, found?.next ?? from)) || isOfFilter(typed, from)
+  if (found === null || isSweet || isTool || isColour(around, from)) return null
   // `ginger, dried`, `coffee beans cracked`.
   const behind = wordAt(typed, found.next) === ',' ? found.next + 1 : found.next
   const to = isDescriptor(wordAt(typed, behind)) ? behind + 1 : found.next

@@ -37,6 +37,9 @@ export function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'ja
     ...(says('united') && isPair ? (['two_jars'] as const) : []),
     ...(says('took_out') && isPart ? (['part_of_jar'] as const) : []),
     ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
+    ...(says('bottles_left') && (told?.stage === 'resting' || told?.stage === 'ready')
+      ? (['bottles_of_jar'] as const)
+      : []),
     ...(isRated ? (['rated'] as const) : []),
   ]
 }

@@ -47,12 +47,20 @@ export function bottlesPoured(around: RolesAround, bits: Open[]): void {
     if (bit.kind !== 'bottles' || bit.role !== null || (bit.count ?? 1) > 3) return
     if (next?.kind !== 'strength' || next.role !== 'have') return
     if (!wordsOf(around, bit.to, next.from).every((word) => /^(?:at|of|,|@|a|ad|da|di|al|\()$/.test(word))) return
+    // `Three half litre bottles, 28 percent`: no spirit is sold so weak, it is what they are filled with.
+    if ((bit.count ?? 1) > 1 && next.value <= MOST_OF_LIQUEUR) {
+      next.role = 'want'
+      return
+    }
     bit.role = 'of_spirit'
     if (bit.isSizeAssumed === true) return
     bit.kind = 'volume'
     bit.text = bit.text.replace(/^1 x /, '')
   })
 }
+
+/** No spirit to steep in is weaker, % vol; common practice, no source. */
+const MOST_OF_LIQUEUR = 35
 
 /** What a strength may be in US proof where it has no sign. */
 const PROOF = { least: 100, most: 194 } as const

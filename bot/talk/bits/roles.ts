@@ -50,8 +50,12 @@ function strengths(around: RolesAround, bits: Open[]): void {
     // `My 95` is there, whatever is to be brought about.
     const isOwn = /^(?:my|our|mio|nostro)$/.test(before) && !bits.some(({ kind }) => kind === 'volume')
     const wished = !isOwn && isWished(around, bits, at)
+    // `Some 96, about 600 ml`.
+    const isSome =
+      /^(?:some|del|dell|della)$/.test(before) && next === ',' && bit.value >= 35 && bits[at + 1]?.kind === 'volume'
     const isCued =
       isOwn ||
+      isSome ||
       wordSet(lexicon.atStrength).has(before) ||
       (wished && wordSet(lexicon.toStrength).has(before)) ||
       (wished && words.length > 0)

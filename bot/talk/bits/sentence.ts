@@ -7,6 +7,7 @@ import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
 import { withRoles } from './roles.ts'
+import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
@@ -17,12 +18,16 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
   const found = withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon)))
   const read = bitsIn({ typed, lexicon, spans: found, jars, today }).filter((bit) => !isWithinCount(bit, found))
-  // Of `five star anise` no star is given.
-  const spans = found.filter(
+  // Of `five star anise` no star is given, of `orange peel` no colour is told.
+  const named = found.filter(
     (span) =>
-      span.concept !== 'tasted' ||
-      !read.some(({ kind, from, to }) => kind === 'plant' && from <= span.from && span.to <= to),
+      (span.concept !== 'tasted' && span.concept !== 'colour') ||
+      !read.some(
+        ({ kind, from, to }) =>
+          kind === 'plant' && from <= span.from && span.to <= to && (span.concept === 'tasted' || to - from > 1),
+      ),
   )
+  const spans = [...named, ...toldOfJar({ typed, bits: read, jars, spans: named })]
   const around = { typed, lexicon, spans, jars, today }
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
   const told = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]

@@ -5,7 +5,9 @@ import type { Open, RolesAround } from './attach.ts'
 export function leftOut(around: RolesAround, bits: Open[]): void {
   const without = around.spans.filter(({ concept }) => concept === 'without')
   for (const { from, to } of without) {
-    const bit = bits.find((each) => each.from >= to && each.from - to <= 2)
+    // `Leave the ginger out`: within the words that say so.
+    const inside = bits.find((each) => each.kind === 'plant' && each.from > from && each.to < to)
+    const bit = inside ?? bits.find((each) => each.from >= to && each.from - to <= 2)
     const isNo = to - from === 1 && /^(?:no|non|meno|drop)$/.test(around.typed.tokens[from]!.text)
     if (bit === undefined || (bit.kind !== 'plant' && bit.kind !== 'sugar' && bit.kind !== 'water')) continue
     if (isNo && bit.kind === 'plant' && /^[,.]$/.test(around.typed.tokens[from + 1]?.text ?? '')) continue
@@ -36,6 +38,13 @@ export function sized(around: RolesAround, bits: Open[]): void {
     if (!isIn || whole.to + 1 !== bit.from || bit.count === undefined) return
     bit.text = `${bit.count} x ${Math.round(whole.value / bit.count)} ml`
     whole.role = 'gone'
+  })
+  // `One bottle vodka 750 ml`: the bottle is that of the spirit.
+  bits.forEach((bit, at) => {
+    const [word, size] = [bits[at + 1], bits[at + 2]]
+    const isOne = bit.kind === 'bottles' && bit.isSizeAssumed === true && bit.role === null && bit.count === 1
+    const isBeside = word?.kind === 'spirit' && word.from - bit.to <= 1 && size?.kind === 'volume'
+    if (isOne && isBeside && size.from - word.to <= 2) bit.role = 'gone'
   })
   bits.forEach((bit, at) => {
     if (bit.kind !== 'bottles' || bit.isSizeAssumed !== true || bit.role !== 'of_spirit' || bit.with === undefined)

@@ -312,6 +312,14 @@ export const computeFrames: readonly Frame[] = [
     slots: [],
   },
   {
+    command: 'bottles',
+    does: 'compute',
+    cues: { bottles_of_jar: 7 },
+    wants: ['bottles_of_jar'],
+    slots: [{ option: 'jar', takes: 'jar', needed: true }],
+    ignores: ['bare', 'bottles'],
+  },
+  {
     command: 'shopping',
     does: 'compute',
     cues: { to_buy: 4, drink_named: -3, plant_amount: -3, how_much: -1, costs: -1 },

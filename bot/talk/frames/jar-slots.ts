@@ -58,7 +58,7 @@ const secondOfTwo: Fill = (sentence) => {
   return pair === null ? null : { text: pair.second, bits: pair.bits.slice(1) }
 }
 
-const CALLED = /\b(?:called|named|call it|name it|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
+const CALLED = /\b(?:called|named|call it|name it|call that|name that|chiamal[oa]|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
 
 /** What the second jar is called; without a name the first one's with a number, which is said. */
 const otherJarName: Fill = (sentence) => {
@@ -110,9 +110,16 @@ const MOST_BACK = 6
 
 /** Where a jar stands, or what it is in, as it was typed: `cellar`, `under the stairs`, `a 2 l jar`. */
 function housedIn({ typed, spans, bits }: Sentence): (SlotFilled & { readonly isVessel: boolean }) | null {
-  const place = spans.findLast(({ concept }) => concept === 'place_word')
-  if (place === undefined) return null
+  const places = spans.filter(({ concept }) => concept === 'place_word').toSorted((one, other) => one.from - other.from)
+  const last = places.at(-1)
+  if (last === undefined) return null
   const { tokens } = typed
+  const isWithin = (at: number, to: number): boolean =>
+    tokens.slice(at, to).every(({ text }) => PREPOSITION.test(text) || ARTICLE.test(text) || text === 'of')
+  // `The top shelf in the shed`: one place within another.
+  let begin = last
+  for (const outer of places.toReversed()) if (outer.to < begin.from && isWithin(outer.to, begin.from)) begin = outer
+  const place = { from: begin.from, to: last.to }
   let from = place.from
   while (from > 0 && place.from - from < MOST_BACK && !PREPOSITION.test(tokens[from - 1]!.text)) from--
   if (place.from - from === MOST_BACK) from = place.from
@@ -126,9 +133,9 @@ function housedIn({ typed, spans, bits }: Sentence): (SlotFilled & { readonly is
     if (more === -1 || more - to > 3) break
     to = more + 1
   }
-  const last = tokens[place.to - 1]!.text
+  const word = tokens[place.to - 1]!.text
   const within = bits.filter((bit) => bit.from >= from && bit.to <= to)
-  return { text: textFrom(typed, from, to), bits: within, isVessel: VESSEL.test(last) }
+  return { text: textFrom(typed, from, to), bits: within, isVessel: VESSEL.test(word) }
 }
 
 const where: Fill = (sentence) => {

@@ -19,6 +19,7 @@ import { handledFills } from './handled-slots.ts'
 import { jarFills } from './jar-slots.ts'
 import { jarsMeant, monthOf, ofMonth } from './jars-meant.ts'
 import { liquidsIn } from './liquids.ts'
+import { newName } from './new-name.ts'
 import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from './plant-slots.ts'
 import { prices } from './price-slots.ts'
 import { reminderFills } from './reminder-slots.ts'
@@ -70,16 +71,6 @@ const wishedStrength: Fill = (sentence) => {
   const liquids = liquidsIn(sentence)
   if (!liquids.some((each) => each.strength !== null)) return null
   return onlyBit(bits.find((bit) => bit.kind === 'strength' && !liquids.some((each) => each.strength === bit)))
-}
-
-/** `rename the lemon to midwinter`, `call the lemon midwinter`: as it was typed. */
-const newName: Fill = ({ typed, bits }) => {
-  const at = typed.tokens.findLastIndex(({ text }) => text === 'to' || text === 'in')
-  const last = bits.findLast(({ kind }) => kind === 'plant' || kind === 'jar')
-  const from = at === -1 ? last?.to : at + 1
-  const first = from === undefined ? undefined : typed.tokens[from]
-  const text = first === undefined ? '' : typed.text.slice(first.from).replace(/[.!?\s]+$/, '')
-  return text === '' ? null : { text, bits: bits.filter((bit) => bit.from >= from!) }
 }
 
 /** `another lemon`. */
@@ -184,7 +175,12 @@ const wishedSweetnessNumber: Fill = ({ bits }) =>
   onlyBit(bits.find(({ kind, role }) => kind === 'sweetness' && role === 'want'))
 
 function jarFilled(sentence: Sentence, command: string, isAllTaken: boolean): SlotFilled | null {
-  if (isAllTaken && sentence.has('all_of_them')) return { text: 'all', bits: [] }
+  const steeping = sentence.jars.filter(({ stage }) => stage === 'steeping')
+  // `The two of them` are all where there are two.
+  const isOfTwo = sentence.has('both_of_them') && command === 'jar shake'
+  if (isAllTaken && isOfTwo && steeping.length > 2)
+    return { text: '', bits: [], choices: steeping.map(({ name }) => name) }
+  if (isAllTaken && (isOfTwo || sentence.has('all_of_them'))) return { text: 'all', bits: [] }
   const { text, bits, choices } = jarsMeant(sentence, command)
   if (text !== null) return { text, bits }
   return choices.length > 1 ? { text: '', bits, choices } : null

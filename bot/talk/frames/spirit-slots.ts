@@ -64,7 +64,7 @@ export const spiritStrength: Fill = ({ bits }) => {
 }
 
 export const bottles: Fill = ({ bits }) => {
-  const found = bits.filter(({ kind, role }) => kind === 'bottles' && role !== 'of_spirit')
+  const found = bits.filter(({ kind, role }) => kind === 'bottles' && role !== 'of_spirit' && role !== 'gone')
   return found.length === 0 ? null : { text: found.map(({ text }) => text).join(' + '), bits: found }
 }
 

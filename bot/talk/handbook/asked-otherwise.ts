@@ -40,7 +40,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   peel_how: 'zester, peeler or knife; how thin do i pare the lemons; how to get the peel off; con cosa pelo i limoni',
   pith: 'got some white on the peel; does the white part matter; scrape the pith off; è rimasto un po’ di bianco',
   unwaxed:
-    'only waxed lemons in the shop; do they have to be organic; scrub the wax off; supermarket lemons any good; limoni del supermercato',
+    'i limoni devono essere non trattati; servono per forza limoni biologici; must lemons be untreated; only waxed lemons in the shop; do they have to be organic; scrub the wax off; supermarket lemons any good; limoni del supermercato',
   peeled_fruit: 'bald lemons left over; what to do with naked oranges; cosa faccio con il succo',
   keep_peel:
     'freeze the peels until i have enough; save peel over weeks; can i peel them the day before; congelare le scorze e usarle dopo',
@@ -85,7 +85,8 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
     'what do you mix it with; cocktail with it; with prosecco or tonic; con cosa si beve; uno spritz con questo',
   cook_with: 'can i bake with it; over ice cream; in a cake; nel tiramisù; in cucina',
   thick_cold: 'why is it thick from the freezer; pours like oil when cold; denso dal freezer',
-  selling: 'can i sell it on the stall; sell a few bottles; do i need a licence; posso venderlo',
+  selling:
+    'is it legal to sell; flogging bottles at the market; legal to flog a few at the fair; e legale venderlo al mercato; can i sell it on the stall; sell a few bottles; do i need a licence; posso venderlo',
   giving_away: 'can i give it to friends; raffle prize; give it at the fair; posso regalarlo',
   home_made_allowed: 'is it legal to make this; am i allowed to make it at home; è legale farlo in casa',
   name_limoncello: 'may i call it limoncello; is the name protected; posso chiamarlo limoncello',
@@ -95,7 +96,8 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
     'can i post a bottle; send it abroad by mail; take it on the plane; hand luggage; spedire una bottiglia; in aereo',
   cost_rule: 'is it cheaper than the shop; what does it cost roughly; quanto costa farlo',
   presents: 'nice bottles for christmas presents; how much to give; idee regalo',
-  which_spirit: 'vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro',
+  which_spirit:
+    'which spirit suits fruit best; best alcohol for fruit; what spirit for berries; miglior alcol per la frutta; vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro',
   cheap_vodka: 'is cheap vodka fine; does dear vodka taste better; supermarket own brand vodka; vodka economica',
   low_strength_peel: 'is 40 enough for lemon peel; limoncello with vodka; basta la vodka per il limoncello',
   brown_spirit: 'rum instead of vodka; can i use whisky; gin as the base; con il brandy',
@@ -108,7 +110,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   steep_temperature:
     'does it go faster if i keep it somewhere warm; is the airing cupboard ok for the jar; how warm should it stand; next to the boiler; cold garage ok; al caldo fa più in fretta; in una stanza fredda',
   steep_light:
-    'can it stand on the kitchen window; does sunlight hurt it; clear glass on the shelf ok; on the sunny sill; sulla finestra della cucina; alla luce del giorno',
+    'does it need darkness; must it sit in the dark; keep the jar in the dark while it steeps; deve stare al buio; can it stand on the kitchen window; does sunlight hurt it; clear glass on the shelf ok; on the sunny sill; sulla finestra della cucina; alla luce del giorno',
   steep_shaking: 'do i have to shake it; what if i forget to shake; is shaking really needed; se non lo scuoto',
   keep_under: 'fruit pokes out of the liquid; berries float above; weigh the fruit down; la frutta resta fuori',
   jar_fill:
@@ -138,7 +140,8 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
     'what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta',
   spent_away: 'compost the peels; can the fruit go in the bin; feed it to the chickens; butto le scorze',
   fat_off: 'butter or bacon fat in it; skim the fat; tolgo il grasso',
-  volumes_shrink: 'one and one litre isnt two; why dont volumes add up; un litro più un litro non fa due',
+  volumes_shrink:
+    '1 litre plus 1 litre did not make 2; two halves didnt make a litre; mixed a litre and a litre, less than two litres; perche un litro e un litro non fanno due; one and one litre isnt two; why dont volumes add up; un litro più un litro non fa due',
   usual_strength: 'how strong should it be; what percent are liqueurs; quanti gradi deve avere',
   weak_keeps: 'will 18 percent keep; is 20 enough to keep; how low can i go; a 20 gradi si conserva',
   evaporation: 'does the alcohol evaporate; loses strength if open; evapora l’alcol',
@@ -169,7 +172,8 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   rubber_seal: 'does the rubber ring matter; orange rubber seal; guarnizione di gomma',
   metal_lid: 'tin lids ok; metal lid touching the spirit; rusty lid matter; i coperchi di latta vanno bene',
   closures: 'cork or screw cap; swing top bottles; tappo di sughero',
-  lead_crystal: 'can i keep it in a crystal decanter; granny’s decanter; caraffa di cristallo della nonna',
+  lead_crystal:
+    'safe to store liqueur in a crystal decanter; does lead leach from crystal; can i keep it in a crystal decanter; granny’s decanter; caraffa di cristallo della nonna',
   pans: 'aluminium pan for the syrup; metal spoon ok; pentola di alluminio',
   clean_bottles: 'how do i sterilise the bottles; dishwasher enough; sterilizzare le bottiglie',
   bottle_fill: 'how full do i fill the bottle; leave a gap at the top; fino a dove riempio',

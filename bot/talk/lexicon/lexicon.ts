@@ -223,6 +223,7 @@ export type Concept =
   | 'lid'
   | 'smell'
   | 'taste_word'
+  | 'bottles_left'
 
 /** What is done to a jar, told as done. */
 export const DEEDS: ReadonlySet<Concept> = new Set<Concept>([
@@ -275,6 +276,7 @@ export type Derived =
   | 'only_thinned'
   | 'planned_by_day'
   | 'how_much_of_it'
+  | 'bottles_of_jar'
 
 /**
  * The words of a language, as data. Phrases are joined with commas, in lower case and without accents and apostrophes; `*` stands

@@ -16,6 +16,7 @@ import {
   shopped,
   spiritInstead,
   swapped,
+  weighedAnew,
   withoutPlant,
 } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
@@ -132,6 +133,7 @@ const RULES: readonly Rule[] = [
   inMeasures,
   readyBy,
   otherPlants,
+  weighedAnew,
   styled,
   agreed,
   target,

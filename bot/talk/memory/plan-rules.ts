@@ -72,7 +72,9 @@ export const otherPlants: Rule = ({ bits, typed, has }, last) => {
   const text = plants.map((plant) => plantText(bits, plant, typed)).join(' + ')
   const isAdded =
     /^(?:and|plus|add|also|with|e|con|aggiungi|anche)$/.test(first?.text ?? '') ||
-    typed.tokens.some(({ text: word }) => /^(?:too|also|anche|aswell)$/.test(word))
+    typed.tokens.some(({ text: word }) => /^(?:too|also|anche|aswell)$/.test(word)) ||
+    typed.tokens.some(({ text: word }, at) => word === 'as' && typed.tokens[at + 1]?.text === 'well') ||
+    /^(?:throw|chuck|pop|bung|stick|toss|drop|butta|metti|buttaci|mettici)$/.test(first?.text ?? '')
   if (last.command === 'botanical' || last.command === 'cautions') {
     return isAdded ||
       has('instead', 'tell_me_about') ||
@@ -120,6 +122,17 @@ export const swapped: Rule = ({ bits, has }, last) => {
     come.with === undefined ? /^[\d.,½¼¾]+(?:\s*(?:g|kg|oz|lb)\b)?/.exec(items[at]!)?.[0] : bits[come.with]!.text
   const text = [amount, come.text.toLowerCase()].filter((part) => part !== undefined).join(' ')
   return callReading(withOption(last, 'of', items.map((item, place) => (place === at ? text : item)).join(' + ')))
+}
+
+/** `I've a kilo actually`: of the one plant there is so much. */
+export const weighedAnew: Rule = ({ bits, typed, has }, last) => {
+  const [mass, another] = bits
+  const { of } = last.options
+  const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 8
+  if (mass?.kind !== 'mass' || another !== undefined || !isShort || has('asking', 'how_much')) return null
+  if (last.command !== 'plan' || of === undefined || of.includes('+') || /sugar|zucchero/.test(typed.text)) return null
+  const name = of.replace(/^(?:[\d.,½¼¾]+|an?)\s*(?:(?:g|kg|lb|oz|pounds?|kilos?|grams?|ounces?)\b)?\s*(?:of\s+)?/i, '')
+  return name === '' ? null : callReading(withOption(last, 'of', `${mass.text} ${name}`))
 }
 
 export const readyBy: Rule = ({ bits, has }, last) => {

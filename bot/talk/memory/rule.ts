@@ -73,6 +73,9 @@ function countSet(call: CallRead, value: number, text: string): TalkReading | nu
 /** A number alone, in place of what it can only be. */
 export function setTo(bit: Bit, call: CallRead, isInstead: boolean): TalkReading | null {
   const { kind, value, text } = bit
+  // `Down to 60` is where the spirit is to come.
+  if (kind === 'strength' && bit.role === 'want' && call.command === 'dilute')
+    return callReading(withOption(call, 'to-strength', text))
   if (kind === 'strength') return strengthSet(call, text, value)
   if (kind === 'sweetness' && takes(call.command, 'to-sweetness'))
     return callReading(withOption(call, 'to-sweetness', text))

@@ -23,7 +23,7 @@ const GROUPS: Readonly<Partial<Record<Concept, string>>> = {
 const ALONE_WITH = new Set(['shake', 'taste', 'open'])
 
 /** Where one thing ends and the next may begin. */
-const SEPARATOR = /^(?:and|e|ed|then|poi|but|ma|also|,|;|[.!?])$/
+const SEPARATOR = /^(?:and|e|ed|then|poi|but|ma|also|plus|[+&,;.!?])$/
 
 /** A question behind a deed stands apart by more than a comma: `ho filtrato, 930 ml, come arrivo a 30?` is only asked. */
 const STRONG = /^(?:and|e|ed|then|poi|;|[.!])$/
@@ -136,12 +136,14 @@ export function deedsApart(text: string, surroundings: Surroundings): readonly s
     const read = sentenceIn(own, surroundings)
     const name = jarsNamed(read.bits, jars)[0]?.jar.name ?? null
     const isDenied = read.has('denial') && !read.has('asking')
-    return [{ own, name, isDenied }]
+    const isOfAll = name === null && read.has('all_of_them', 'both_of_them')
+    return [{ own, name, isDenied, isOfAll }]
   })
   const names = told.flatMap(({ name, isDenied }) => (name === null || isDenied ? [] : [name]))
   const kept = told.filter(({ isDenied }) => !isDenied)
   let last = names[0] ?? null
-  const texts = kept.map(({ own, name }) => {
+  const texts = kept.map(({ own, name, isOfAll }) => {
+    if (isOfAll) return own
     const jar = name ?? last
     last = jar
     return name === null && jar !== null ? `${jar}, ${own}` : own

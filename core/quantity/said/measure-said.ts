@@ -41,12 +41,20 @@ function unitBehind(typed: TypedText, said: NumberSaid) {
   return isShort && found.unit.kind !== 'volume' && found.unit.kind !== 'mass' ? null : { ...found, from: number.next }
 }
 
+/** `A full kilo`, `a whole litre`: one of it. */
+function fullOneAt({ tokens }: TypedText, at: number): NumberSaid | null {
+  const isOne = /^(?:a|an|one|un|uno)$/.test(tokens[at]?.text ?? '')
+  if (!isOne || !/^(?:full|whole|good|solid|intero|buon)$/.test(tokens[at + 1]?.text ?? '')) return null
+  const isUnit = /^(?:kilos?|kg|litre|liter|pint|quart|pound|cup|chilo|litro)$/.test(tokens[at + 2]?.text ?? '')
+  return isUnit ? { value: 1, text: '1', next: at + 2, isWord: true } : null
+}
+
 /**
  * The amount with its unit that begins at a piece of a sentence: `1.5 l`, `a litre and a half`, `half a kilo`, `82 %`, `1 lb 4 oz`,
  * `250 g per litre`; null where none does. Never throws.
  */
 export function measureSaid(typed: TypedText, at: number, things: ReadonlySet<string>): MeasureSaid | null {
-  const number = numberSaid(typed, at, things)
+  const number = fullOneAt(typed, at) ?? numberSaid(typed, at, things)
   if (number === null || ABOUT.has(typed.tokens[number.next]?.text ?? '')) return null
   const found = unitBehind(typed, number)
   if (found === null) return null

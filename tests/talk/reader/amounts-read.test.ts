@@ -11,6 +11,10 @@ describe.each([
   ['20 lemons and a handle of vodka', '/plan of:20 lemons spirit:1750 ml vodka 40%'],
   ['2 lb rhubarb and a fifth of rum', '/plan of:2 lb rhubarb spirit:750 ml rum 40%'],
   ['blueberry vodka with a 750 ml bottle at 37.5', '/plan of:blueberry spirit:750 ml vodka 37.5%'],
+  ['9 limes and one bottle rum 750 ml 41.5%', '/plan of:9 limes spirit:750 ml rum 41.5%'],
+  ['7 oranges, bottle of gin 41.2', '/plan of:7 oranges spirit:700 ml gin 41.2%'],
+  ['eight limes and some 95, roughly 750 ml', '/plan of:8 limes spirit:750 ml 95%'],
+  ['lemon, three litre bottles, 28 percent', '/plan of:lemon strength:95% bottles:3 x 1 l to-strength:28%'],
   // Drinks by what is in them.
   ['quince rum', '/plan of:quince spirit:700 ml rum 40%'],
   ['pear brandy, steeped', '/plan of:pear spirit:700 ml brandy 40%'],

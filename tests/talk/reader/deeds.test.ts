@@ -5,6 +5,9 @@ import { talkerFor } from './told.ts'
 /** A sentence that tells of one deed, and the line that records it. */
 const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: string, read: string])[]>>> = {
   lemon: [
+    ['splashed some more in, 120 ml of the 95', '/jar add lemon spirit:120 ml 95%'],
+    ['name it aurora', '/jar rename lemon to:aurora'],
+    ["the lemon's under the stairs these days", '/jar note lemon where:under the stairs'],
     ['lemon through the cloth: 915 ml at 86', '/jar strain lemon measured:915 ml strength:86%'],
     ['peels are out. 940 ml, 87 on the alcoholmeter', '/jar strain lemon measured:940 ml strength:87%'],
     ['strained the lemon, 3 and a half cups, 86%', '/jar strain lemon measured:3.5 cups strength:86%'],
@@ -17,6 +20,13 @@ const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: strin
     ['write down that the peels were thin', '/jar note lemon note:the peels were thin'],
   ],
   lemon_ginger: [
+    ['ginger done, 640 ml at 57%', '/jar strain ginger measured:640 ml strength:57%'],
+    ['lemon now out, 905 ml, the ginger stays', '/jar strain lemon measured:905 ml'],
+    ['got 640 ml out of the ginger, it reads 57', '/jar strain ginger measured:640 ml strength:57%'],
+    ['call the ginger batch ember from now on', '/jar rename ginger to:ember'],
+    ['the lemon is to be called sour days', '/jar rename lemon to:sour days'],
+    ["ginger's in the larder", '/jar note ginger where:larder'],
+    ['shook the two of them', '/jar shake all'],
     ['put the ginger under the stairs', '/jar note ginger where:under the stairs'],
     ['the lemon is on the top shelf of the pantry now', '/jar note lemon where:top shelf of the pantry'],
     ['note for the ginger: smells a bit of earth', '/jar note ginger note:smells a bit of earth'],
@@ -28,6 +38,7 @@ const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: strin
     ['ho tolto la cannella', '/jar take-out pear of:cannella'],
   ],
   lemon_strained: [
+    ['set 350 ml of the lemon aside in another jar called tart', '/jar split lemon amount:350 ml into:tart'],
     ['syrup is in, 480 g and 1.4 l', '/jar sweeten lemon sugar:480 g water:1.4 l'],
     ['sugared the lemon: 500 g in 1.5 l', '/jar sweeten lemon sugar:500 g water:1.5 l'],
     ['sciroppo messo, 500 g e 1,5 l', '/jar sweeten lemon sugar:500 g water:1,5 l'],
@@ -36,6 +47,7 @@ const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: strin
     ['poured 300 ml of the lemon off into another jar called sharp', '/jar split lemon amount:300 ml into:sharp'],
   ],
   lemon_sweetened: [
+    ['ran it through coffee filters, 2.2 l now', '/jar filter lemon measured:2.2 l'],
     ['racked the lemon, 2.3 l left', '/jar filter lemon measured:2.3 l racked:yes'],
     ['ho travasato il limone', '/jar filter lemon racked:yes'],
     ['filtered the lemon, 2.3 l left', '/jar filter lemon measured:2.3 l'],
@@ -47,6 +59,9 @@ const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: strin
     ['all bottled, ten of the quarter litre ones', '/jar bottle lemon bottles:10 x 0.25 litre'],
   ],
   fair: [
+    ["sloe's on the low shelf in the garage", '/jar note sloe where:low shelf in the garage'],
+    ['got stuck into one of the raspberry bottles', '/bottles raspberry opened:1'],
+    ['broke into a bottle of the raspberry', '/bottles raspberry opened:1'],
     ['put the orange in bottles, two 70cl', '/jar bottle orange bottles:2 x 70 cl'],
     ['decanted the orange into 6 quarter litre bottles', '/jar bottle orange bottles:6 x 0.25 litre'],
     ['mixed the lemon and the orange together in one jar', '/jar combine lemon with:orange'],
@@ -102,7 +117,29 @@ it.each([
   ['should i move the lemon to the cellar?'],
   ['can i keep the ginger in the fridge'],
   ['would you take the ginger out of the jar'],
+  ["the ginger's off, 650 ml of it"],
+  ['ginger off and smells, 650 ml in there'],
+  ['is the lemon out yet, 900 ml?'],
+  ['lemons out, bought 700 ml of gin'],
+  ['lets call it a day'],
+  ['what do i call the lemon from now on'],
+  ['10 lemons out of the bag, 700 ml of 95'],
 ])('%s: nothing is written down', async (text) => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
   expect(await one.say(text)).toMatchObject({ recorded: 0 })
+})
+
+it.each([
+  ['fair', 'how many raspberry bottles have we got left', '/bottles raspberry'],
+  ['fair', 'any news of the sloe', '/jar show sloe'],
+  ['fair', 'how long have the sloes to go', '/jar show sloe'],
+  ['lemon_ginger', 'should i strain the ginger now or leave it be', '/jar show ginger'],
+  ['lemon_ginger', 'list everything on the go', '/jar list'],
+] as const)('with the jars of %s, %s is shown', async (shelf, text, read) => {
+  expect(await (await talkerFor({ after: null, shelf })).say(text)).toMatchObject({ read, code: null, recorded: 0 })
+})
+
+it('asks of a count that nothing takes, where orange is no colour', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon' })
+  expect(await one.say('in went 2 strips of orange peel')).toMatchObject({ command: 'jar add', code: 'question' })
 })

@@ -6,6 +6,9 @@ type Talk = readonly [shelf: Shelf | null, before: string, text: string, read: s
 
 const STRAINED = '/jar strain lemon measured:930 ml strength:87%'
 const PLAN = '/plan of:10 lemons spirit:1 l 95%'
+const TWO = '/plan of:10 lemons + 50 g ginger spirit:1 l 95%'
+const SLOES = '/plan of:800 g sloes spirit:1 l gin 40%'
+const THINNED = '/dilute spirit:750 ml strength:95% to-strength:70%'
 const SYRUP = '/syrup infusion:920 ml strength:82% to-strength:30% to-sweetness:190 g/L'
 
 /** What is said after something else, and the line that it comes to. */
@@ -34,6 +37,11 @@ const TALKS: readonly Talk[] = [
   [null, PLAN, 'its all in the jar now, call it sunny', '/jar start sunny of:10 lemons spirit:1 l 95%'],
   [null, PLAN, 'ok lo faccio', '/jar start of:10 lemons spirit:1 l 95%'],
   [null, PLAN, 'go easy with the sugar', '/plan of:10 lemons spirit:1 l 95% to-sweetness:120 g/L'],
+  [null, TWO, 'keep the ginger out', '/plan of:10 lemons spirit:1 l 95%'],
+  [null, PLAN, 'toss some basil in as well, 15 leaves', '/plan of:10 lemons + 15 leaves of basil spirit:1 l 95%'],
+  [null, THINNED, 'and down to 65?', '/dilute spirit:750 ml strength:95% to-strength:65%'],
+  [null, SLOES, 'it’s a whole kilo actually', '/plan of:1 kilo sloes spirit:1 l gin 40%'],
+  [null, SLOES, 'weve 1.2 kg in fact', '/plan of:1.2 kg sloes spirit:1 l gin 40%'],
   [null, PLAN, 'swap lemons for oranges', '/plan of:10 oranges spirit:1 l 95%'],
   [null, PLAN, 'limes instead of lemons', '/plan of:10 limes spirit:1 l 95%'],
   [null, SYRUP, '28 rather than 30', '/syrup infusion:920 ml strength:82% to-strength:28% to-sweetness:190 g/L'],
@@ -110,4 +118,10 @@ it.each([
 ])('%s: the jar is shown, and nothing is written down', async (text) => {
   const one = await talkerFor({ after: null, shelf: 'lemon' })
   expect(await one.say(text)).toMatchObject({ command: 'jar show', code: null, recorded: 0 })
+})
+
+it.each(['no wait i didnt', 'oops, i didnt actually'])('%s: takes back what was written down', async (text) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon' })
+  await one.say(STRAINED)
+  expect(await one.say(text)).toMatchObject({ command: 'jar undo', code: null })
 })

@@ -1,0 +1,87 @@
+import type { Token, TypedText } from '../../../core/quantity/read/tokens.ts'
+import type { ConceptSpan } from '../lexicon/concepts.ts'
+import type { Bit, TalkJar } from './bit.ts'
+import { isOver, jarsNamed } from './jars-of.ts'
+
+interface Told {
+  readonly typed: TypedText
+  readonly bits: readonly Bit[]
+  readonly jars: readonly TalkJar[]
+  readonly spans: readonly ConceptSpan[]
+}
+
+/** Said behind a jar's name, with how much there is: what steeped in it came out. */
+const OUT = /^(?:out|off|done|fuori|tolto|tolta|tolti|tolte|fatto|fatta)$/
+const BETWEEN_OUT = /^(?:is|are|s|now|all|just|e|ora|jar|one)$/
+const ON = /^(?:in|on|under|behind|at|up|down|inside)$/
+const OTHERS = new Set<Bit['kind']>(['spirit', 'sugar', 'water'])
+/** How far behind its jar a place is told. */
+const MOST_AWAY = 5
+
+/** `Sloe's`: it is, not several of it. */
+const isPossessive = ({ from, to }: Token, text: string): boolean => /['’]s$/i.test(text.slice(from, to))
+
+/** `Lemon out, 920 ml at 86%`: a jar that steeps, and how much came out of it. */
+function cameOff({ typed: { tokens, text }, bits, jars }: Told): readonly ConceptSpan[] {
+  return jarsNamed(bits, jars).flatMap(({ jar, bit }) => {
+    // Of a spirit, sugar or water that is named the amount is another.
+    if (jar.stage !== 'steeping' || bits.some(({ kind }) => OTHERS.has(kind))) return []
+    let at = bit.to
+    while (at < bit.to + 2 && BETWEEN_OUT.test(tokens[at]?.text ?? '')) at++
+    // `The ginger is off` may be spoilt.
+    const isSpoilt = (at > bit.to || isPossessive(tokens[bit.to - 1]!, text)) && tokens[at]?.text === 'off'
+    const isOut = !isSpoilt && OUT.test(tokens[at]?.text ?? '') && !/^(?:of|with|by)$/.test(tokens[at + 1]?.text ?? '')
+    const measured = bits.find(({ from, kind }) => kind === 'volume' && from > at)
+    const isBetween = bits.some(({ from, kind }) => kind === 'plant' && from > at && from < (measured?.from ?? 0))
+    return isOut && measured !== undefined && !isBetween ? [{ concept: 'strained', from: at, to: at + 1 } as const] : []
+  })
+}
+
+/** `Got 930 ml out of the lemon`: so much came out of a jar that steeps. */
+function gotOut({ typed: { tokens }, bits, jars }: Told): readonly ConceptSpan[] {
+  return jarsNamed(bits, jars).flatMap(({ jar, bit }) => {
+    if (jar.stage !== 'steeping') return []
+    const measured = bits.findLast(({ kind, to }) => kind === 'volume' && to <= bit.from)
+    const between = tokens.slice(measured?.to ?? 0, bit.from).map(({ text }) => text)
+    const isFrom = /^(?:out of|from|off|dal|dallo|dalla|dai|dalle) ?(?:the|my|our|l)?$/.test(between.join(' '))
+    const got = tokens.slice(Math.max(0, (measured?.from ?? 0) - 3), measured?.from ?? 0)
+    const isGot = got.some(({ text }) => /^(?:got|had|came|ottenuto|ricavato|uscito|usciti)$/.test(text))
+    if (measured === undefined || !isFrom || !isGot) return []
+    return [{ concept: 'strained', from: measured.to, to: bit.from } as const]
+  })
+}
+
+/** `Sloe's on the top shelf`: a jar, and the place it is in, with no other word of it. */
+function isIn({ typed: { tokens, text }, bits, jars, spans }: Told): readonly ConceptSpan[] {
+  return jarsNamed(bits, jars).flatMap(({ bit }) => {
+    const isShort = isPossessive(tokens[bit.to - 1]!, text)
+    const next = tokens[bit.to]?.text === 's' ? bit.to + 1 : bit.to
+    const place = spans.find(({ concept, from }) => concept === 'place_word' && from > next && from - next <= MOST_AWAY)
+    const isPlaced = isShort && ON.test(tokens[next]?.text ?? '') && place !== undefined
+    return isPlaced ? [{ concept: 'stands', from: next, to: next + 1 } as const] : []
+  })
+}
+
+/** Where one of these is said, the name alone tells no straining. */
+const KNOWN = [
+  'strained',
+  'bottled',
+  'filtered',
+  'sweetened',
+  'divided',
+  'threw_out',
+  'emptied',
+  'smell',
+  'mould',
+  'vinegar',
+  'denial',
+] as const
+
+/** What is told of a jar by its name and what stands beside it, where no word of a deed does. */
+export function toldOfJar(told: Told): readonly ConceptSpan[] {
+  if (told.jars.every(isOver)) return []
+  const says = (concept: ConceptSpan['concept']): boolean => told.spans.some((span) => span.concept === concept)
+  if (says('asking') || says('hypothesis') || says('wish')) return []
+  const isKnown = KNOWN.some(says)
+  return [...(isKnown ? [] : [...cameOff(told), ...gotOut(told)]), ...(says('stands') ? [] : isIn(told))]
+}
