@@ -75,6 +75,7 @@ export const computeFrames: readonly Frame[] = [
       { option: 'sugar', takes: 'sugar' },
       { option: 'days', takes: 'recipe_days' },
       { option: 'ready-by', takes: 'ready_by' },
+      { option: 'all-in', takes: 'all_in' },
     ],
     ignores: ['water', 'span'],
   },

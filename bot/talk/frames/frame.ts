@@ -48,6 +48,8 @@ export type SlotKind =
   | 'shake_off'
   | 'racked'
   | 'added_as'
+  | 'on_fruit'
+  | 'all_in'
   | 'pause_over'
   | 'clock'
   | 'new_name'

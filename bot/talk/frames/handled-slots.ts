@@ -11,6 +11,8 @@ function addedAs({ has, bits }: Sentence): string | null {
 
 /** How something was done to a jar. */
 export const handledFills = {
+  on_fruit: ({ has }: Sentence) => (has('on_fruit') ? { text: 'yes', bits: [] } : null),
+  all_in: ({ has }: Sentence) => (has('all_at_once') ? { text: 'yes', bits: [] } : null),
   racked: ({ has }: Sentence) => (has('racked') ? { text: 'yes', bits: [] } : null),
   added_as: (sentence: Sentence) => {
     const as = addedAs(sentence)

@@ -30,7 +30,7 @@ export const jarFrames: readonly Frame[] = [
     },
     wants: ['strained'],
     // The jar itself came out of where it stood.
-    bars: ['out_of_cold'],
+    bars: ['out_of_cold', 'on_fruit', 'second_go'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },
@@ -41,12 +41,13 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar sweeten',
     does: 'record',
-    cues: { sweetened: 4.5, syrup_in: 3.5, added: 1.5, sweet_stuff: 2.2, wish: -2 },
-    wants: ['sweetened', 'added', 'syrup_in'],
+    cues: { sweetened: 4.5, syrup_in: 3.5, added: 1.5, sweet_stuff: 2.2, wish: -2, on_fruit: 5, put_in: 0 },
+    wants: ['sweetened', 'added', 'syrup_in', 'on_fruit'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'sugar', takes: 'sugar' },
       { option: 'water', takes: 'water' },
+      { option: 'on-fruit', takes: 'on_fruit' },
       { option: 'when', takes: 'when' },
     ],
   },
@@ -105,6 +106,7 @@ export const jarFrames: readonly Frame[] = [
       bottled: -1.5,
     },
     wants: ['added'],
+    bars: ['on_fruit', 'second_go'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'of', takes: 'added_plants' },
@@ -221,14 +223,29 @@ export const jarFrames: readonly Frame[] = [
     does: 'record',
     cues: { started: 3.5, log_start: 4, added: 1.2, plants_and_spirit: 2, have: -1, show_jar: -2, own_jar: -2 },
     wants: ['started', 'added', 'log_start'],
-    bars: ['wish'],
+    bars: ['wish', 'second_go', 'on_fruit'],
     slots: [
       { option: 'of', takes: 'plants', needed: true },
       { option: 'spirit', takes: 'spirits', needed: true },
       { option: 'sugar', takes: 'sugar' },
       { option: 'bottles', takes: 'bottles' },
+      { option: 'all-in', takes: 'all_in' },
       { option: 'when', takes: 'when' },
     ],
+  },
+  {
+    command: 'jar start',
+    does: 'record',
+    cues: { second_go: 8 },
+    wants: ['second_go'],
+    bars: ['asking', 'may_i', 'wish', 'hypothesis', 'how_long'],
+    slots: [
+      { option: 'second-of', takes: 'jar', needed: true },
+      { option: 'spirit', takes: 'spirits', needed: true },
+      { option: 'when', takes: 'when' },
+    ],
+    // The peel of a fruit is that of its jar.
+    ignores: ['plant'],
   },
   {
     command: 'jar empty',

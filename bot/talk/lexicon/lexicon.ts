@@ -58,6 +58,9 @@ export type Concept =
   /** How something was filtered, or added. */
   | 'racked'
   | 'layered'
+  | 'on_fruit'
+  | 'second_go'
+  | 'all_at_once'
   | 'topped_up'
   | 'bottled'
   | 'bottle'
@@ -242,6 +245,8 @@ export const DEEDS: ReadonlySet<Concept> = new Set<Concept>([
   'took_out',
   'stands',
   'noted',
+  'on_fruit',
+  'second_go',
 ])
 
 /** Names of things that are poured. */

@@ -40,7 +40,7 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   // A command that was typed is told by its slash.
   if (frame.does === 'record' && !isTyped && !isToldNow(sentence, frame.command)) {
     // A recipe that is asked about, or wished, is planned.
-    if (frame.command === 'jar start') return planOf(call, leftOut)
+    if (frame.command === 'jar start' && call.options['second-of'] === undefined) return planOf(call, leftOut)
     // `Did I shake it?`, `l'ho già scosso?`, `will shake it tomorrow`: the jar tells.
     const { jar } = call.options
     if (jar !== undefined && (isAsked(sentence) || sentence.has('hypothesis')) && !isKeptAsked(frame.command))

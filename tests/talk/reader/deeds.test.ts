@@ -39,6 +39,13 @@ const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: strin
   ],
   lemon_strained: [
     ['set 350 ml of the lemon aside in another jar called tart', '/jar split lemon amount:350 ml into:tart'],
+    ['put 200 g sugar on the strained lemon peels', '/jar sweeten lemon sugar:200 g on-fruit:yes'],
+    ['ho messo 200 g di zucchero sulle bucce', '/jar sweeten lemon sugar:200 g on-fruit:yes'],
+    ['second go with the lemon peels in 500 ml vodka', '/jar start second-of:lemon spirit:500 ml vodka 40%'],
+    [
+      'seconda infusione delle bucce di limone in 500 ml di vodka',
+      '/jar start second-of:lemon spirit:500 ml vodka 40%',
+    ],
     ['syrup is in, 480 g and 1.4 l', '/jar sweeten lemon sugar:480 g water:1.4 l'],
     ['sugared the lemon: 500 g in 1.5 l', '/jar sweeten lemon sugar:500 g water:1.5 l'],
     ['sciroppo messo, 500 g e 1,5 l', '/jar sweeten lemon sugar:500 g water:1,5 l'],
