@@ -30,16 +30,13 @@ const numbersOf = (data: object, mayBeUnknown: RegExp): [string, unknown][] =>
   })
 
 const mayBeNull = (command: string): RegExp =>
-  KEEPS.test(command) || KNOWS_NO_AMOUNT.test(command) ? /./ : MAY_BE_UNKNOWN
-
-let slowestMs = 0
+  KEEPS.test(command) || KNOWS_NO_AMOUNT.test(command) || command === 'emergency' ? /./ : MAY_BE_UNKNOWN
 
 const check = async (line: string) => {
   const startMs = performance.now()
   const text = await textOf(line)
   const jsonText = await jsonTextOf(line)
   const tookMs = performance.now() - startMs
-  slowestMs = Math.max(slowestMs, tookMs)
   // No hang; how fast it is, the bench measures.
   expect(tookMs).toBeLessThan(5000)
   expect(faults()).toEqual([])
@@ -112,9 +109,4 @@ test.each([
   '/adjust liqueur:1 l strength:50% sweetness:100 to-strength:50% to-sweetness:100 spirit-strength:50%',
 ])('the ends of what is accepted: %s', async (line) => {
   await check(line)
-})
-
-test('the slowest answer of all stays under a quarter of a second', () => {
-  expect(slowestMs / 2).toBeLessThan(250)
-  if (process.env.LARDERBELL_DEVIATIONS) console.log(`slowest answer: ${(slowestMs / 2).toFixed(1)} ms`)
 })
