@@ -90,6 +90,8 @@ export interface Frame {
   readonly wants?: readonly Concept[]
   /** None of these may be. */
   readonly bars?: readonly Concept[]
+  /** Things that it is never said of, where one is named: `put aside 500 ml vodka` is no jar's. */
+  readonly barsThings?: readonly BitKind[]
   readonly slots: readonly Slot[]
   /** Left over, these say nothing against it. */
   readonly ignores?: readonly BitKind[]

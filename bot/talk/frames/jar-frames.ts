@@ -167,6 +167,7 @@ export const jarFrames: readonly Frame[] = [
     cues: { divided: 5, layers: -1, hypothesis: -2, cloud: -3 },
     wants: ['divided'],
     bars: ['asking', 'turned'],
+    barsThings: ['spirit', 'sugar', 'water'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'amount', takes: 'poured_off', needed: true },

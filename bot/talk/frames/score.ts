@@ -41,6 +41,7 @@ const JARLESS = 1.2
 export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   if (frame.wants !== undefined && !sentence.has(...frame.wants)) return null
   if (frame.bars !== undefined && sentence.has(...frame.bars)) return null
+  if (sentence.bits.some(({ kind }) => frame.barsThings?.includes(kind) === true)) return null
   const options: Record<string, string> = {}
   const used = new Set<Bit>()
   const lacks: string[] = []

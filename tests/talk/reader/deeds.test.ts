@@ -131,6 +131,8 @@ it.each([
   ['lets call it a day'],
   ['what do i call the lemon from now on'],
   ['10 lemons out of the bag, 700 ml of 95'],
+  ['put aside 500 ml vodka for the lemon'],
+  ['set aside 300 g sugar for the ginger'],
 ])('%s: nothing is written down', async (text) => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
   expect(await one.say(text)).toMatchObject({ recorded: 0 })
