@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { findSymptomTold } from '../../bot/talk/handbook/find-symptom-told.ts'
 import { readOffTopic, sentencesOf } from './corpus.ts'
+import { talker } from './reader/told.ts'
 
 describe('a trouble is found by the words it is told in', () => {
   it.each([
@@ -33,4 +34,11 @@ describe('a trouble is found by the words it is told in', () => {
     expect(right.length / told.length).toBeGreaterThanOrEqual(0.4)
     expect(wrong.length / told.length).toBeLessThanOrEqual(0.15)
   })
+})
+
+it.each([
+  ['will it explode, the bottle is hissing', 'pressure'],
+  ['can the fizzing jar explode?', 'fermenting'],
+])('what may burst is answered as what it is, though it is asked: %s', async (text, symptom) => {
+  expect(await talker().say(text)).toMatchObject({ command: 'trouble', data: { symptom } })
 })

@@ -1,4 +1,5 @@
 import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
@@ -44,6 +45,9 @@ const LEAST = 2.5
 
 /** Two that are nearer than this are a question. */
 const APART = 0.4
+
+/** What may burst is answered as what it is, asked or told. */
+const PRESSING: ReadonlySet<SymptomId> = new Set(['pressure', 'fermenting'])
 
 /** A handbook entry or a symptom stands before a call that only a plant speaks for. */
 const SURE = 4.6
@@ -94,7 +98,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isDeed = best !== undefined && score >= LEAST && isDeedTold(best, sentence)
   const entry = score >= SURE || isDeed || knows.command !== undefined ? null : knows.findEntry(text)
   // What may happen is asked of the handbook, what has happened is trouble.
-  if (entry !== null && symptom !== null && sentence.has('may_i', 'would_it') && !isFullCall(best)) return topic(entry)
+  const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !PRESSING.has(symptom.id)
+  if (entry !== null && isAskedOf && !isFullCall(best)) return topic(entry)
   const isBetter =
     symptom !== null &&
     (symptom.score >= score - 0.3 ||
