@@ -86,7 +86,7 @@ export const jarProblems = {
   second_begun: ({ jar, by }) =>
     `The plants of ${jar} are in ${by} now, and what they soaked up counts there. If that never happened: ${lineOf(call('jar undo', { jar: by }))}`,
   second_begun_since: ({ jar, by }) =>
-    `The plants of ${jar} are in ${by} now, and what they soaked up counts there. Take that back first: ${lineOf(call('jar undo', { jar: by }))}`,
+    `The plants of ${jar} are in ${by} now, and what they soaked up counts there. Undo that first: ${lineOf(call('jar undo', { jar: by }))}`,
   not_in_jar: ({ jar, typed, plants }) =>
     plants.length === 0
       ? `There’s nothing in ${jar} to lift out.`
