@@ -42,6 +42,9 @@ async function ofExact(call: Invocation, dispatch: Dispatch): Promise<Understood
   return { heard: heard(await execute(call, dispatch)), reading }
 }
 
+/** Answered as it was typed, or written down as far as anybody can tell. */
+const isDone = (said: Heard): boolean => said.outcome.ok || problemOf(said) === 'unsure'
+
 const isRefusal = ({ outcome }: Heard): boolean => !outcome.ok && REFUSALS.has(outcome.error.code)
 
 const problemOf = ({ outcome }: Heard): string | null => (outcome.ok ? null : outcome.error.problem)
@@ -79,10 +82,12 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
   const { commands } = dispatch
   const exact = exactCall(line, commands as readonly Command[], person.jars)
   if (exact !== null) return ofExact(exact, dispatch)
-  // What is refused stays refused, however else the line could be read.
+  // What is done is done once, and what is refused stays refused, however else the line could be read.
   const typed = typedCall(line, commands)
   const asTyped = typed === null ? null : await ofExact(typed, dispatch)
-  if (asTyped !== null && (isRefusal(asTyped.heard) || isNameWrong(asTyped.heard, line))) return asTyped
+  if (asTyped !== null && (isDone(asTyped.heard) || isRefusal(asTyped.heard) || isNameWrong(asTyped.heard, line))) {
+    return asTyped
+  }
   const path = pathTyped(line, commands)
   const rest =
     path === null

@@ -24,3 +24,15 @@ test.each([
   const one = await talkerFor({ after: null, shelf: 'lemon' })
   expect(await one.say(line)).toMatchObject({ read, code: null, recorded: 1 })
 })
+
+test('what is done as it was typed is not read and done once more', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon' })
+  const { update } = one.store
+  let updates = 0
+  one.store.update = (...asked) => {
+    updates++
+    return update(...asked)
+  }
+  expect(await one.say('/jar strain lemon measured:930 ml 87%')).toMatchObject({ code: null, recorded: 1 })
+  expect(updates).toBe(1)
+})
