@@ -15,7 +15,7 @@ import { help } from '../run/help.ts'
 import { answered } from './answered.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard } from './heard.ts'
-import { partsOf, placeOf, readingFor } from './reading-for.ts'
+import { deedsIn, placeOf, readingFor } from './reading-for.ts'
 import { remember } from './remember.ts'
 import { type ReadNow, several } from './several.ts'
 
@@ -124,8 +124,10 @@ export async function callsMeant(line: string, dispatch: Dispatch): Promise<read
     ? typedCall(typed, dispatch.commands)
     : exactWithoutSlash(typed, dispatch.commands as readonly Command[], person.jars)
   if (exact !== null) return [exact]
-  return (partsOf(typed, dispatch, person) ?? [typed]).flatMap((part): Invocation[] => {
-    const reading = readingFor(part, dispatch, person)
+  const whole = readingFor(typed, dispatch, person)
+  const parts = deedsIn(typed, whole, dispatch, person)
+  const readings = parts?.map((part) => readingFor(part, dispatch, person)) ?? [whole]
+  return readings.flatMap((reading): Invocation[] => {
     if (reading.kind === 'symptom') return [{ path: 'trouble', options: reading.options }]
     if (reading.kind !== 'call' && reading.kind !== 'question') return []
     return [{ path: reading.call.command, options: reading.call.options }]
@@ -175,10 +177,11 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
   const exact = exactWithoutSlash(line, dispatch.commands as readonly Command[], person.jars)
   if (exact !== null) return ofExact(exact, dispatch)
   const reading = readingFor(line, dispatch, person)
-  const apart = reading.kind === 'refused' ? null : partsOf(line, dispatch, person)
-  const readNow: ReadNow = async (text) => readingFor(text, dispatch, await personOf(dispatch))
-  const all = apart === null ? null : await several(apart, readNow, dispatch, placeOf(dispatch))
-  if (all !== null) return { heard: all, reading: null, isRemembered: true }
+  const apart = deedsIn(line, reading, dispatch, person)
+  if (apart !== null) {
+    const readNow: ReadNow = async (text) => readingFor(text, dispatch, await personOf(dispatch))
+    return { heard: await several(apart, readNow, dispatch, placeOf(dispatch)), reading: null, isRemembered: true }
+  }
   // An option that was named is never taken for another one.
   const typed = reading.kind === 'call' ? typedCall(line, dispatch.commands) : null
   if (typed !== null && reading.kind === 'call' && !ONLY_TYPED.includes(typed.path)) {

@@ -22,10 +22,6 @@ function surroundingsOf({ nowMs, assumedZone }: Dispatch, person: Person) {
   return { lexicons: LEXICONS, jars: jarsTold(person, zone, nowMs), today: dayAt(zone, nowMs) }
 }
 
-/** The deeds of a sentence that tells of several. */
-export const partsOf = (line: string, dispatch: Dispatch, person: Person): readonly string[] | null =>
-  deedsApart(line, surroundingsOf(dispatch, person))
-
 /** How a sentence is understood by what is known of whoever says it. */
 export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
   const { nowMs, userId, talk } = dispatch
@@ -37,4 +33,19 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
     ...(command !== undefined && { command }),
   })
+}
+
+/** Answered by themselves: deeds, what they lack, and what is worked out of them. */
+const isOne = ({ kind }: TalkReading): boolean => kind === 'call' || kind === 'question'
+
+/** The deeds of a sentence that tells of several, each understood by itself; null where it is read as a whole, which is `whole`. */
+export function deedsIn(
+  line: string,
+  whole: TalkReading,
+  dispatch: Dispatch,
+  person: Person,
+): readonly string[] | null {
+  if (whole.kind === 'refused') return null
+  const parts = deedsApart(line, surroundingsOf(dispatch, person))
+  return parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true ? parts : null
 }

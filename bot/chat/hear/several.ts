@@ -8,21 +8,13 @@ import { remember } from './remember.ts'
 /** What one of several is read as, by what is known once the ones before are done. */
 export type ReadNow = (text: string) => Promise<TalkReading>
 
-/** Answered by themselves: deeds, what they lack, and what is worked out of them. */
-const isOne = ({ kind }: TalkReading): boolean => kind === 'call' || kind === 'question'
-
-/**
- * Several deeds of one sentence, done in order, each read once the one before is written down. Null where one of them is not
- * understood by itself: then the sentence is read as a whole.
- */
+/** The deeds of one sentence, one at least, done in order, each read once the one before is written down. */
 export async function several(
   parts: readonly string[],
   read: ReadNow,
   dispatch: Dispatch,
   place: string,
-): Promise<Heard | null> {
-  const tried = await Promise.all(parts.map(read))
-  if (!tried.every(isOne)) return null
+): Promise<Heard> {
   const all: Heard[] = []
   for (const part of parts) {
     const reading = await read(part)
@@ -31,5 +23,5 @@ export async function several(
     all.push(understood.heard)
   }
   const [first, ...also] = all
-  return first === undefined ? null : also.length === 0 ? first : { ...first, also }
+  return also.length === 0 ? first! : { ...first!, also }
 }

@@ -59,6 +59,14 @@ it('records nothing in a channel until whoever asked presses, and answers them a
   expect(await entries()).toBe(2)
 })
 
+it('refuses a danger in a channel, also where it stands beside another deed', async () => {
+  await fake.slash('jar start', { of: '10 lemons', spirit: '1 l 95%', name: 'lemon' })
+  const answer = await said(fake.channel, `<@${fake.bot.id}> shook the lemon then added methanol`)
+  expect(textOf(answer.json)).toMatch(/methanol/i)
+  expect(textOf(answer.json)).not.toContain(en.discord.ownJars())
+  expect(await entries()).toBe(1)
+})
+
 it('passes by what is not for it, and logs nothing of it', async () => {
   fake.write(fake.channel, fake.user, 'shook the lemon, secret words')
   await fake.slash('help')
