@@ -3,8 +3,13 @@ import { join } from 'node:path'
 import type { JarEntry } from '../../core/jar/entry/entry.ts'
 import { whiteSugar } from '../../core/recipe/sweetening.ts'
 import { personTexts } from '../../store/disk/person-text.ts'
+import { untold } from '../../store/due.ts'
 import type { Jar, Person } from '../../store/person.ts'
 import { personWith, shakenEntry, startedEntry, userId } from '../store/some-people.ts'
+
+/** Their files are stamped as by a program of these rules. */
+export const RULES = 'bench'
+export const ZONE = 'Europe/Rome'
 
 export const DAY_MS = 86_400_000
 export const NOW_MS = Date.UTC(2026, 10, 25, 12)
@@ -54,21 +59,24 @@ const resting = (name: string, daysAgo: number): readonly JarEntry[] => {
   ]
 }
 
-/** Somebody with ten jars of fourteen entries each, four of them still steeping; nothing is due before tomorrow. */
+/** Of what was due by now all was said, as by a bot that ran: none of it is sent while something else is measured. */
+function upToDate(person: Person): Person {
+  const due = untold(person, ZONE).filter(({ duty }) => duty.dueMs <= NOW_MS)
+  const toldOf = (id: string) => due.filter(({ jarId }) => jarId === id).map(({ duty }) => duty.key)
+  return { ...person, jars: person.jars.map((jar) => ({ ...jar, told: toldOf(jar.id) })) }
+}
+
+/** Somebody with ten jars of fourteen entries each, four of them still steeping; nothing is due any more today. */
 export const makerOf = (index: number): Person => {
   const jars = Array.from({ length: JARS }, (_, jar): Jar => {
     const name = `Shelf ${index} jar ${jar}`
     const entries = jar < 4 ? steeping(name) : resting(name, (index + jar) % 20)
     return { id: `j${String(jar).padStart(4, '0')}`, entries, told: [], cautioned: ['flammable'] }
   })
-  return personWith({ jars })
+  return upToDate(personWith({ jars }))
 }
 
 const DIFFERENT = 500
-
-/** Their files are stamped as by a program of these rules. */
-export const RULES = 'bench'
-export const ZONE = 'Europe/Rome'
 
 /** A folder of data with so many makers; everyone of `DIFFERENT` in turn. `rules`: those of the program that is to read them. */
 export function writeMakers(folder: string, people: number, rules = RULES): void {
