@@ -95,6 +95,8 @@ describe('/jar start second-of:', () => {
     const desk = await strainedSloes()
     expect(await desk.refused('/jar start weak second-of:sloe spirit:1 l 10%')).toMatchObject({ code: 'unreachable' })
     await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
-    expect(await desk.refused('/again two')).toMatchObject({ code: 'unreachable' })
+    for (const line of ['/again two', '/share two']) {
+      expect(await desk.refused(line)).toMatchObject({ code: 'unreachable' })
+    }
   })
 })

@@ -19,7 +19,7 @@ it('tells of a shared batch who has begun it, whoever reads it apart', async () 
   await maker!.jsonOf(`/jar start first from:${code}@${ref}`)
   const own = await maker!.textOf(make)
   expect(own).toContain('You’ve started one jar of this batch so far.')
-  expect(own).not.toContain('Others')
+  expect(own).not.toContain('People besides')
   expect(await reader!.textOf(make)).toContain(begun('one jar'))
   expect(await owner!.textOf(make)).toContain(begun('one jar'))
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { newAsker } from '../asker.ts'
-import { linesOf } from '../call-typed.ts'
+import { startLine } from '../start-line.ts'
 import { testDesk } from '../test-desk.ts'
 
 const DAY_MS = 24 * 3_600_000
@@ -154,9 +154,8 @@ describe('a jar that is sweetened with honey', () => {
     await desk(later, asker).jsonOf('/jar strain lemon measured:930 ml strength:87%')
     await desk(later, asker).jsonOf('/jar sweeten lemon water:1.4 l sugar:620 g honey')
     const again = async (line: string, name: string) => {
-      const { outcome } = await desk(later, asker).toldOf(line)
-      const offered = outcome.ok && 'reply' in outcome ? linesOf(outcome.reply.actions) : []
-      await desk(later, asker).jsonOf(offered.find((each) => each.startsWith('/jar start'))!)
+      const begun = desk(later, asker)
+      expect((await begun.jsonOf(await startLine(begun, line))).error).toBeUndefined()
       await desk(later + 20 * DAY_MS, asker).jsonOf(`/jar strain ${name} measured:930 ml strength:87%`)
       return flat(await desk(later + 20 * DAY_MS, asker).textOf(`/syrup jar:${name}`))
     }
