@@ -2,7 +2,7 @@ import type { Reply } from '../../../bot/chat/reply.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { newAsker, type TestAsker } from '../asker.ts'
 import { startLine } from '../start-line.ts'
-import { testDesk } from '../test-desk.ts'
+import { speech, testDesk } from '../test-desk.ts'
 
 /** What `ask --json` prints for a step of a jar. */
 export interface StepJson {
@@ -55,6 +55,13 @@ export const jarDesk = (day = '2026-11-01', asker: TestAsker = newAsker()) => {
       return outcome.reply.headline
     },
     run: (line: string) => desk().run(line),
+    /** What is said of the first picture of a reply that has one. */
+    pictureSaid: async (line: string): Promise<string> => {
+      const outcome = await desk().run(line)
+      const [picture] = (outcome.ok && outcome.reply.files) || []
+      if (picture === undefined) throw new Error(`${line} has no picture`)
+      return speech.words.say(picture.alt, 'metric').replaceAll('\u00a0', ' ')
+    },
     person: () => asker.store.read(asker.userId),
     storyOf: async (name: string) => {
       const { jars } = await asker.store.read(asker.userId)

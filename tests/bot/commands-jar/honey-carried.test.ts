@@ -1,5 +1,4 @@
 import { expect, it } from 'vitest'
-import { speech } from '../test-desk.ts'
 import { jarDesk } from './desk.ts'
 
 type Desk = ReturnType<typeof jarDesk>
@@ -18,19 +17,13 @@ async function poured(): Promise<Desk> {
 
 const keysOf = async (desk: Desk, line: string) => (await desk.ask(line)).cautions.map(({ key }) => key)
 
-async function printed(desk: Desk, line: string): Promise<string> {
-  const outcome = await desk.run(line)
-  const [file] = ('reply' in outcome ? outcome.reply.files : undefined) ?? []
-  return file === undefined ? '' : speech.words.say(file.alt, 'metric')
-}
-
 // Honey may carry spores of Clostridium botulinum: never for infants under one year (public health advice, from memory).
 it('tells of honey on the jar, its tag and its label, whichever jar it came from', async () => {
   const desk = await poured()
   expect(await keysOf(desk, '/jar show fair')).toContain('honey_infant')
   expect(await keysOf(desk, '/jar bottle fair bottles:2 x 500 ml')).toContain('honey_infant')
-  expect(await printed(desk, '/jar label fair')).toMatch(/under one year.*Spirit, honey/)
-  expect(await printed(desk, '/jar tag fair')).toContain('Honey: never under one year.')
+  expect(await desk.pictureSaid('/jar label fair')).toMatch(/under one year.*Spirit, honey/)
+  expect(await desk.pictureSaid('/jar tag fair')).toContain('Honey: never under one year.')
 })
 
 it('says it when honey goes in, and of no jar without any', async () => {
@@ -42,5 +35,5 @@ it('says it when honey goes in, and of no jar without any', async () => {
   expect(await keysOf(desk, '/jar sweeten plain water:1.5 l sugar:500 g')).not.toContain('honey_infant')
   expect(await keysOf(desk, '/jar sweeten sweet water:1.5 l sugar:600 g honey')).toContain('honey_infant')
   expect(await keysOf(desk, '/jar show plain')).not.toContain('honey_infant')
-  expect(await printed(desk, '/jar label plain')).not.toContain('one year')
+  expect(await desk.pictureSaid('/jar label plain')).not.toContain('one year')
 })

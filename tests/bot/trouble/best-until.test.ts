@@ -1,13 +1,5 @@
 import { expect, it } from 'vitest'
 import { jarDesk } from '../commands-jar/desk.ts'
-import { speech } from '../test-desk.ts'
-
-/** What is said of the first picture of a reply. */
-async function printed(desk: Awaited<ReturnType<typeof bottledDesk>>, line: string): Promise<string> {
-  const outcome = await desk.run(line)
-  const [file] = ('reply' in outcome ? outcome.reply.files : undefined) ?? []
-  return file === undefined ? '' : speech.words.say(file.alt, 'metric')
-}
 
 /** A bottled jar; the rest of the shelf is counted from its bottling on. */
 async function bottledDesk(of: string, water = '200 ml') {
@@ -35,7 +27,7 @@ it('says the same month on the jar, its label, its tag, its bottles and where it
       expect(said, `${line} of ${of}`).toEqual([month])
     }
     for (const line of ['/jar label fair', '/jar tag fair'])
-      expect(await printed(desk, line)).toContain(`about ${month}`)
+      expect(await desk.pictureSaid(line)).toContain(`about ${month}`)
   }
 })
 
