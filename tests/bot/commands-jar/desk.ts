@@ -1,4 +1,5 @@
 import type { Reply } from '../../../bot/chat/reply.ts'
+import { viewOf } from '../../../bot/commands/jar/known/view-of.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { newAsker, type TestAsker } from '../asker.ts'
 import { startLine } from '../start-line.ts'
@@ -29,6 +30,11 @@ export const jarDesk = (day = '2026-11-01', asker: TestAsker = newAsker()) => {
     if (faults.length > 0) throw new Error(`${line} → ${faults.join()}`)
     return json
   }
+  const replyOf = async (line: string): Promise<Reply> => {
+    const outcome = await desk().run(line)
+    if (!outcome.ok) throw new Error(`${line} → ${outcome.error.problem}`)
+    return outcome.reply
+  }
   return {
     asker,
     at,
@@ -49,20 +55,29 @@ export const jarDesk = (day = '2026-11-01', asker: TestAsker = newAsker()) => {
     },
     textOf: (line: string): Promise<string> => desk().textOf(line),
     /** The headline of a line that has to be answered, as a message. */
-    headlineOf: async (line: string): Promise<Reply['headline']> => {
+    headlineOf: async (line: string): Promise<Reply['headline']> => (await replyOf(line)).headline,
+    /** The reply to a line that has to be answered, as messages. */
+    replyOf,
+    /** Why a line is refused that has to be, by the key of the sentence. */
+    problemOf: async (line: string) => {
       const outcome = await desk().run(line)
-      if (!outcome.ok) throw new Error(`${line} → ${outcome.error.code}`)
-      return outcome.reply.headline
+      if (outcome.ok) throw new Error(`${line} was answered`)
+      return outcome.error
     },
     run: (line: string) => desk().run(line),
     /** What is said of the first picture of a reply that has one. */
     pictureSaid: async (line: string): Promise<string> => {
-      const outcome = await desk().run(line)
-      const [picture] = (outcome.ok && outcome.reply.files) || []
+      const [picture] = (await replyOf(line)).files ?? []
       if (picture === undefined) throw new Error(`${line} has no picture`)
       return speech.words.say(picture.alt, 'metric').replaceAll('\u00a0', ' ')
     },
     person: () => asker.store.read(asker.userId),
+    /** A running jar as commands and pictures see it. */
+    viewOf: async (name: string) => {
+      const { jars, settings } = await asker.store.read(asker.userId)
+      const views = jars.flatMap((jar) => viewOf(jar, { nowMs, settings, assumedZone: asker.assumedZone }) ?? [])
+      return views.find(({ story }) => story.name === name)!
+    },
     storyOf: async (name: string) => {
       const { jars } = await asker.store.read(asker.userId)
       return jars.flatMap((jar) => jarStateOf(jar.entries) ?? []).find((story) => story.name === name)!

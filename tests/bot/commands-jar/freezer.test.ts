@@ -12,11 +12,8 @@ const bottledLemon = async () => {
   return desk
 }
 
-const underOf = async (desk: Awaited<ReturnType<typeof bottledLemon>>, line: string) => {
-  const outcome = await desk.run(line)
-  if (!outcome.ok) throw new Error(outcome.error.problem)
-  return (outcome.reply.under ?? []).map(({ key, values }) => [key, values] as const)
-}
+const underOf = async (desk: Awaited<ReturnType<typeof bottledLemon>>, line: string) =>
+  ((await desk.replyOf(line)).under ?? []).map(({ key, values }) => [key, values] as const)
 
 describe('/jar note where:freezer', () => {
   // 31 % vol and 240 g/L: free of ice at −18 °C from 25.7 ± 1.5 % vol at 250 g/L (the model of freezing points).

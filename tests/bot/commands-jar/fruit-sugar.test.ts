@@ -1,21 +1,13 @@
 import { describe, expect, it } from 'vitest'
+import { strainedSloes } from './begun-jars.ts'
 import { jarDesk, numberIn } from './desk.ts'
-
-/** Sloes that were strained, 620 ml. */
-const strainedSloes = async () => {
-  const desk = jarDesk('2026-10-01')
-  await desk.ask('/jar start sloe of:500 g sloes spirit:700 ml 40% to-strength:25% to-sweetness:200 g/L')
-  desk.at('2026-11-20')
-  await desk.ask('/jar strain sloe measured:620 ml')
-  return desk
-}
 
 describe('/jar sweeten on-fruit: and from-fruit:', () => {
   it('says what to do and what will come, and offers the line that pours it back', async () => {
     const desk = await strainedSloes()
-    const outcome = await desk.run('/jar sweeten sloe sugar:150 g on-fruit:yes')
-    expect(outcome.ok && outcome.reply.under?.map(({ key }) => key)).toEqual(['fruit_gives'])
-    expect(outcome.ok && outcome.reply.actions.map(({ call, label }) => [label.key, call.command])).toContainEqual([
+    const { under, actions } = await desk.replyOf('/jar sweeten sloe sugar:150 g on-fruit:yes')
+    expect(under?.map(({ key }) => key)).toEqual(['fruit_gives'])
+    expect(actions.map(({ call, label }) => [label.key, call.command])).toContainEqual([
       'jar_from_fruit',
       'jar sweeten',
     ])
@@ -54,8 +46,8 @@ describe('/jar sweeten on-fruit: and from-fruit:', () => {
     ['/jar sweeten sloe from-fruit:no', 'yes_or_no', 'from-fruit'],
   ])('refuses %s', async (line, problem, option) => {
     const desk = await strainedSloes()
-    const outcome = await desk.run(line)
-    expect(outcome.ok ? null : [outcome.error.problem, outcome.error.option]).toEqual([problem, option])
+    const refused = await desk.problemOf(line)
+    expect([refused.problem, refused.option]).toEqual([problem, option])
   })
 
   it('warns where there is too little spirit on the fruit', async () => {
@@ -63,7 +55,7 @@ describe('/jar sweeten on-fruit: and from-fruit:', () => {
     await desk.ask('/jar start raspberry of:700 g raspberries spirit:700 ml 40%')
     desk.at('2026-10-25')
     await desk.ask('/jar strain raspberry')
-    const outcome = await desk.run('/jar sweeten raspberry sugar:100 g on-fruit:yes')
-    expect(outcome.ok && outcome.reply.cautions.map(({ key }) => key)).toContain('fruit_may_ferment')
+    const { cautions } = await desk.ask('/jar sweeten raspberry sugar:100 g on-fruit:yes')
+    expect(cautions.map(({ key }) => key)).toContain('fruit_may_ferment')
   })
 })

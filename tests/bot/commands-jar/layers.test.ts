@@ -11,8 +11,9 @@ const rumpot = async () => {
 describe('/jar add as:layer', () => {
   it('says from when the days count now, and the list follows', async () => {
     const desk = await rumpot()
-    const outcome = await desk.run('/jar add rumpot of:500 g cherries sugar:250 g spirit:500 ml 54% as:layer')
-    const said = outcome.ok ? (outcome.reply.under ?? []) : []
+    const { under: said = [] } = await desk.replyOf(
+      '/jar add rumpot of:500 g cherries sugar:250 g spirit:500 ml 54% as:layer',
+    )
     expect(said.map(({ key }) => key)).toEqual(['jar_became', 'layer_days'])
     expect(said.find(({ key }) => key === 'layer_days')?.values).toMatchObject({
       days: { strainFrom: '2026-08-29', strainBy: '2026-09-18' },
@@ -30,10 +31,10 @@ describe('/jar add as:layer', () => {
   it('offers the line that lifts out what would be in too long', async () => {
     const desk = jarDesk('2026-06-15')
     await desk.ask('/jar start green of:20 g basil spirit:1 l 60%')
-    const outcome = await desk.run('/jar add green of:500 g plums as:layer')
-    expect(outcome.ok && outcome.reply.notes.map(({ key }) => key)).toContain('layer_overdone')
+    const { notes, actions } = await desk.replyOf('/jar add green of:500 g plums as:layer')
+    expect(notes.map(({ key }) => key)).toContain('layer_overdone')
     expect(await desk.textOf('/jar show green')).toContain('layered in')
-    const out = outcome.ok ? outcome.reply.actions.find(({ label }) => label.key === 'jar_take_out') : undefined
+    const out = actions.find(({ label }) => label.key === 'jar_take_out')
     expect(out?.call.command).toBe('jar take-out')
     await desk.ask('/jar take-out green of:basil')
   })
@@ -46,8 +47,8 @@ describe('/jar add as:layer', () => {
     ['/jar add rumpot water:1 l as:soup', 'no_added_as', 'as'],
   ])('refuses %s', async (line, problem, option) => {
     const desk = await rumpot()
-    const outcome = await desk.run(line)
-    expect(outcome.ok ? null : [outcome.error.problem, outcome.error.option]).toEqual([problem, option])
+    const refused = await desk.problemOf(line)
+    expect([refused.problem, refused.option]).toEqual([problem, option])
   })
 })
 
@@ -65,10 +66,10 @@ describe('/jar add as:top-up', () => {
 describe('an enzyme', () => {
   it('goes on the fruit before the spirit, and is told late where there is spirit', async () => {
     const desk = jarDesk('2026-09-01')
-    const begun = await desk.run('/jar start plum of:1 kg plums spirit:1 l 50% enzyme:1 tsp')
-    expect(begun.ok && begun.reply.notes.map(({ key }) => key)).toContain('enzyme_first')
-    const late = await desk.run('/jar add plum enzyme:1 tsp')
-    expect(late.ok && late.reply.notes.map(({ key }) => key)).toContain('jar_enzyme_after_spirit')
+    const begun = await desk.ask('/jar start plum of:1 kg plums spirit:1 l 50% enzyme:1 tsp')
+    expect(begun.notes.map(({ key }) => key)).toContain('enzyme_first')
+    const late = await desk.ask('/jar add plum enzyme:1 tsp')
+    expect(late.notes.map(({ key }) => key)).toContain('jar_enzyme_after_spirit')
     expect((await desk.storyOf('plum')).started.enzyme).toBe('1 tsp')
     expect(await desk.textOf('/jar show plum')).toContain('pectic enzyme (1 tsp)')
   })

@@ -1,11 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { parseShare, writeShare } from '../../../core/quantity/read/parse-share.ts'
 import { jarMlFor } from '../../../core/recipe/steep.ts'
-import { jarDesk, LEMON } from './desk.ts'
+import { jarDesk, LEMON, numberIn } from './desk.ts'
 
 const volumeIn = async (desk: ReturnType<typeof jarDesk>, name: string): Promise<number> =>
-  (await desk.ask(`/jar show ${name}`)).data.volumeMl as number
+  numberIn(await desk.ask(`/jar show ${name}`), 'volumeMl')
 
 describe('a part of a jar', () => {
   it.each([
@@ -51,10 +50,7 @@ describe('a part of a jar', () => {
 })
 
 describe('what is planned to sweeten a jar', () => {
-  const startOf = async (desk: ReturnType<typeof jarDesk>) => {
-    const { jars } = await desk.asker.store.read('local')
-    return jarStateOf(jars[0]!.entries)!.started
-  }
+  const startOf = async (desk: ReturnType<typeof jarDesk>) => (await desk.storyOf('lemon')).started
 
   it('is put right by its name, and the syrup is worked out of it', async () => {
     const desk = jarDesk()

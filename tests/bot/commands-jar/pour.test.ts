@@ -1,21 +1,19 @@
 import { describe, expect, it } from 'vitest'
 import { lineOf } from '../../../bot/calls/write-line.ts'
-import { viewOf } from '../../../bot/commands/jar/known/view-of.ts'
 import { batchCardData } from '../../../bot/picture/card/batch-card-data.ts'
 import { bottleLabelData } from '../../../bot/picture/label/bottle-label-data.ts'
 import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
 import { plantIdsIn, plantsPouredIn } from '../../../core/jar/state/batch-facts.ts'
-import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { jarDesk, numberIn } from './desk.ts'
 
-/** Two jars that were strained, a lemon of 900 ml and an orange of 600 ml. */
-const twoJars = async () => {
+/** Two jars that were strained, a lemon of 900 ml and another of 600 ml. */
+const twoJars = async (other = 'orange', of = '4 oranges') => {
   const desk = jarDesk('2026-11-01')
   await desk.ask('/jar start lemon of:10 lemons spirit:1 l 95%')
-  await desk.ask('/jar start orange of:4 oranges spirit:700 ml 60%')
+  await desk.ask(`/jar start ${other} of:${of} spirit:700 ml 60%`)
   desk.at('2026-11-20')
   await desk.ask('/jar strain lemon measured:900 ml')
-  await desk.ask('/jar strain orange measured:600 ml')
+  await desk.ask(`/jar strain ${other} measured:600 ml`)
   return desk
 }
 
@@ -36,8 +34,8 @@ describe('/jar split', () => {
 
   it('is taken back by its button too', async () => {
     const desk = await twoJars()
-    const outcome = await desk.run('/jar split lemon amount:300 ml into:half')
-    const undo = outcome.ok ? outcome.reply.actions.find(({ label }) => label.key === 'jar_undo') : undefined
+    const { actions } = await desk.replyOf('/jar split lemon amount:300 ml into:half')
+    const undo = actions.find(({ label }) => label.key === 'jar_undo')
     await desk.ask(lineOf(undo!.call))
     expect(await namesIn(desk)).toEqual(['lemon', 'orange'])
   })
@@ -58,8 +56,8 @@ describe('/jar split', () => {
     ['/jar split lemon amount:300 ml into:orange', 'jar_name_taken', 'into'],
   ])('refuses %s', async (line, problem, option) => {
     const desk = await twoJars()
-    const outcome = await desk.run(line)
-    expect(outcome.ok ? null : [outcome.error.problem, outcome.error.option]).toEqual([problem, option])
+    const refused = await desk.problemOf(line)
+    expect([refused.problem, refused.option]).toEqual([problem, option])
     expect(await namesIn(desk)).toEqual(['lemon', 'orange'])
   })
 })
@@ -91,20 +89,14 @@ describe('/jar combine', () => {
     await desk.ask('/jar combine lemon with:orange with-amount:200 ml')
     desk.at('2026-11-21')
     await desk.ask('/jar filter orange')
-    const outcome = await desk.run('/jar undo lemon')
-    expect(outcome.ok ? null : outcome.error.problem).toBe('undo_other_first')
+    expect((await desk.problemOf('/jar undo lemon')).problem).toBe('undo_other_first')
     await desk.ask('/jar undo orange')
     await desk.ask('/jar undo lemon')
     expect(numberIn(await desk.ask('/jar show orange'), 'volumeMl')).toBeCloseTo(600, 6)
   })
 
   it('brings the plants of both, whose cautions go with them', async () => {
-    const desk = jarDesk('2026-11-01')
-    await desk.ask('/jar start lemon of:10 lemons spirit:1 l 95%')
-    await desk.ask('/jar start almond of:200 g almonds spirit:700 ml 60%')
-    desk.at('2026-11-20')
-    await desk.ask('/jar strain lemon measured:900 ml')
-    await desk.ask('/jar strain almond measured:600 ml')
+    const desk = await twoJars('almond', '200 g almonds')
     const plants = async () => plantIdsIn(await desk.storyOf('lemon'))
     expect(await plants()).toEqual(['lemon_peel'])
     await desk.ask('/jar combine lemon with:almond')
@@ -113,17 +105,10 @@ describe('/jar combine', () => {
   })
 
   it('tells the plants of both on every view, and shares no batch of the two', async () => {
-    const desk = jarDesk('2026-11-01')
-    await desk.ask('/jar start lemon of:10 lemons spirit:1 l 95%')
-    await desk.ask('/jar start almond of:200 g almonds spirit:700 ml 60%')
-    desk.at('2026-11-20')
-    await desk.ask('/jar strain lemon measured:900 ml')
-    await desk.ask('/jar strain almond measured:600 ml')
+    const desk = await twoJars('almond', '200 g almonds')
     await desk.ask('/jar combine lemon with:almond')
     for (const line of ['/jar show lemon', '/notebook']) expect(await desk.textOf(line), line).toMatch(/almond/i)
-    const { jars, settings } = await desk.person()
-    const jar = jars.find(({ entries }) => jarStateOf(entries)?.name === 'lemon')!
-    const view = viewOf(jar, { nowMs: Date.parse('2026-11-20T12:00Z'), settings, assumedZone: 'UTC' })!
+    const view = await desk.viewOf('lemon')
     for (const { plants } of [
       jarTagData(view).inJar,
       batchCardData(view, '2026-11-20').inJar,
@@ -131,8 +116,7 @@ describe('/jar combine', () => {
     ]) {
       expect(plants.map(({ id }) => id)).toContain('almond_sweet')
     }
-    const outcome = await desk.run('/share lemon')
-    expect(outcome.ok ? null : outcome.error.problem).toBe('two_batches')
+    expect((await desk.problemOf('/share lemon')).problem).toBe('two_batches')
   })
 
   it.each(['/jar combine lemon', '/jar split lemon'])('offers a line that runs for %s', async (typed) => {
@@ -156,10 +140,7 @@ describe('/jar combine', () => {
   it('refuses a jar with itself, one that steeps, and one in bottles', async () => {
     const desk = await twoJars()
     await desk.ask('/jar start plum of:500 g plums spirit:1 l 60%')
-    const problemOf = async (line: string) => {
-      const outcome = await desk.run(line)
-      return outcome.ok ? null : outcome.error.problem
-    }
+    const problemOf = async (line: string) => (await desk.problemOf(line)).problem
     expect(await problemOf('/jar combine lemon with:lemon')).toBe('pour_same_jar')
     expect(await problemOf('/jar combine plum with:lemon')).toBe('cannot_follow')
     await desk.ask('/jar bottle orange bottles:1 x 500 ml')
@@ -173,8 +154,8 @@ describe('/jar take-out and /jar note', () => {
     await desk.ask('/jar start ginger of:200 g ginger spirit:1 l 60%')
     await desk.ask('/jar add ginger of:1 dried chilli')
     await desk.ask('/jar take-out ginger of:chilli')
-    const again = await desk.run('/jar take-out ginger of:chilli')
-    expect(again.ok ? null : [again.error.problem, again.error.option]).toEqual(['not_in_jar', 'of'])
+    const again = await desk.problemOf('/jar take-out ginger of:chilli')
+    expect([again.problem, again.option]).toEqual(['not_in_jar', 'of'])
     expect(await desk.textOf('/jar show ginger')).toMatch(/lifted out the .*chilli/)
   })
 

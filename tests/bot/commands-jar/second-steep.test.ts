@@ -1,21 +1,16 @@
 import { describe, expect, it } from 'vitest'
-import { jarDesk, numberIn } from './desk.ts'
+import { strainedSloes } from './begun-jars.ts'
+import { numberIn } from './desk.ts'
 
-const strainedSloes = async () => {
-  const desk = jarDesk('2026-08-01')
-  await desk.ask('/jar start sloe of:500 g sloes spirit:700 ml 40% to-strength:25% to-sweetness:200 g/L')
-  desk.at('2026-11-20')
-  await desk.ask('/jar strain sloe measured:620 ml')
-  return desk
-}
+const BEGIN_TWO = '/jar start two second-of:sloe spirit:350 ml 50%'
 
 describe('/jar start second-of:', () => {
   it('says what is left in the plants, and goes on as any jar does', async () => {
     const desk = await strainedSloes()
-    const outcome = await desk.run('/jar start second-of:sloe spirit:350 ml 50%')
-    expect(outcome.ok && outcome.reply.under?.map(({ key }) => key)).toEqual(['second_left', 'jar_start_days'])
-    expect(outcome.ok && outcome.reply.notes.map(({ key }) => key)).toContain('second_estimated')
-    expect(outcome.ok && outcome.reply.cautions.map(({ key }) => key)).toContain('flame')
+    const { under, notes, cautions } = await desk.replyOf('/jar start second-of:sloe spirit:350 ml 50%')
+    expect(under?.map(({ key }) => key)).toEqual(['second_left', 'jar_start_days'])
+    expect(notes.map(({ key }) => key)).toContain('second_estimated')
+    expect(cautions.map(({ key }) => key)).toContain('flame')
     expect(await desk.textOf('/jar show sloe 2')).toContain('500 g sloes')
     expect(numberIn(await desk.ask('/jar show sloe 2'), 'volumeMl')).toBeGreaterThan(400)
     desk.at('2027-02-20')
@@ -26,14 +21,14 @@ describe('/jar start second-of:', () => {
 
   it('is corrected by its spirit, and taken back as a whole', async () => {
     const desk = await strainedSloes()
-    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    await desk.ask(BEGIN_TWO)
     const before = numberIn(await desk.ask('/jar show two'), 'volumeMl')
     await desk.ask('/jar correct two spirit:300 ml 50%')
     expect(before - numberIn(await desk.ask('/jar show two'), 'volumeMl')).toBeGreaterThan(40)
     await desk.ask('/jar undo two')
     expect(numberIn(await desk.ask('/jar show two'), 'volumeMl')).toBeCloseTo(before, 6)
     await desk.ask('/jar undo two')
-    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    await desk.ask(BEGIN_TWO)
   })
 
   it.each([
@@ -43,18 +38,17 @@ describe('/jar start second-of:', () => {
     ['/jar start sloe second-of:sloe spirit:1 l 40%', 'jar_name_taken', 'name'],
   ])('refuses %s', async (line, problem, option) => {
     const desk = await strainedSloes()
-    const outcome = await desk.run(line)
-    expect(outcome.ok ? null : [outcome.error.problem, outcome.error.option]).toEqual([problem, option])
+    const refused = await desk.problemOf(line)
+    expect([refused.problem, refused.option]).toEqual([problem, option])
   })
 
   it.each(['sugar:200 g on-fruit:yes', 'from-fruit:yes'])(
     'leaves the first jar no %s, until it is undone',
     async (options) => {
       const desk = await strainedSloes()
-      await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+      await desk.ask(BEGIN_TWO)
       const before = await desk.ask('/jar show sloe')
-      const outcome = await desk.run(`/jar sweeten sloe ${options}`)
-      expect(outcome.ok ? null : outcome.error.problem).toBe('second_begun')
+      expect((await desk.problemOf(`/jar sweeten sloe ${options}`)).problem).toBe('second_begun')
       expect(await desk.textOf(`/jar sweeten sloe ${options}`)).toContain('are in two now')
       expect(await desk.ask('/jar show sloe')).toEqual(before)
       // Dry sugar into the jar itself is none of theirs.
@@ -62,10 +56,9 @@ describe('/jar start second-of:', () => {
       await desk.ask('/jar undo sloe')
       await desk.ask('/jar undo two')
       await desk.ask('/jar sweeten sloe sugar:200 g on-fruit:yes')
-      const other = await desk.run('/jar start two second-of:sloe spirit:350 ml 50%')
-      expect(other.ok ? null : other.error.problem).toBe('second_sugared')
+      expect((await desk.problemOf(BEGIN_TWO)).problem).toBe('second_sugared')
       await desk.ask('/jar undo sloe')
-      await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+      await desk.ask(BEGIN_TWO)
     },
   )
 
@@ -73,20 +66,18 @@ describe('/jar start second-of:', () => {
     const desk = await strainedSloes()
     await desk.ask('/jar sweeten sloe sugar:200 g on-fruit:yes')
     await desk.ask('/jar sweeten sloe from-fruit:yes')
-    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
-    const undone = await desk.run('/jar undo sloe')
-    expect(undone.ok ? null : undone.error.problem).toBe('second_begun_since')
+    await desk.ask(BEGIN_TWO)
+    expect((await desk.problemOf('/jar undo sloe')).problem).toBe('second_begun_since')
     await desk.ask('/jar note sloe note:dark')
     await desk.ask('/jar undo sloe')
     await desk.ask('/jar undo two')
     await desk.ask('/jar undo sloe')
-    const other = await desk.run('/jar start two second-of:sloe spirit:350 ml 50%')
-    expect(other.ok ? null : other.error.problem).toBe('second_sugared')
+    expect((await desk.problemOf(BEGIN_TWO)).problem).toBe('second_sugared')
   })
 
   it('is not left on plants that are not strained any more', async () => {
     const desk = await strainedSloes()
-    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    await desk.ask(BEGIN_TWO)
     expect(await desk.refused('/jar undo sloe')).toMatchObject({ code: 'wrong_stage' })
     expect(await desk.textOf('/jar undo sloe')).toContain('/jar undo two')
   })
@@ -94,7 +85,7 @@ describe('/jar start second-of:', () => {
   it('refuses what would ferment, and a share or a repeat of its own', async () => {
     const desk = await strainedSloes()
     expect(await desk.refused('/jar start weak second-of:sloe spirit:1 l 10%')).toMatchObject({ code: 'unreachable' })
-    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50%')
+    await desk.ask(BEGIN_TWO)
     for (const line of ['/again two', '/share two']) {
       expect(await desk.refused(line)).toMatchObject({ code: 'unreachable' })
     }

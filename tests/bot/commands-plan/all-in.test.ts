@@ -35,16 +35,16 @@ test.each([
 ])('one %s goes in with the lemons where that is said, in the plan and in the jar', async (typed, id) => {
   const desk = jarDesk('2026-11-01')
   const line = `of:10 lemons + ${typed} spirit:1 l 95%`
-  const planned = await desk.run(`/plan ${line} all-in:yes`)
-  expect(planned.ok && planned.reply.notes.map(({ key }) => key)).toContain('plan_all_in')
-  const started = planned.ok ? planned.reply.actions.find(({ label }) => label.key === 'start_jar') : undefined
+  const planned = await desk.replyOf(`/plan ${line} all-in:yes`)
+  expect(planned.notes.map(({ key }) => key)).toContain('plan_all_in')
+  const started = planned.actions.find(({ label }) => label.key === 'start_jar')
   expect(started?.call.values['all-in']).toMatchObject({ is: true })
   await desk.ask(`/jar start once ${line} all-in:yes`)
   expect((await desk.storyOf('once')).started.plants.map(({ addOn }) => addOn)).toEqual([null, null])
   expect(await desk.textOf('/jar list')).not.toContain('add the')
   // Without the word it waits, and a button says that it went in all the same.
-  const begun = await desk.run(`/jar start later ${line} all-in:no`)
+  const begun = await desk.replyOf(`/jar start later ${line} all-in:no`)
   expect((await desk.storyOf('later')).started.plants.find((plant) => plant.id?.startsWith(id))?.addOn).not.toBeNull()
-  const added = begun.ok ? begun.reply.actions.find(({ label }) => label.key === 'jar_all_in') : undefined
+  const added = begun.actions.find(({ label }) => label.key === 'jar_all_in')
   expect(added?.call.command).toBe('jar add')
 })

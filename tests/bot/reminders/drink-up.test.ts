@@ -1,17 +1,11 @@
 import { expect, it } from 'vitest'
-import { jarDesk } from '../commands-jar/desk.ts'
+import { bottledFair } from '../commands-jar/begun-jars.ts'
 import { speech } from '../test-desk.ts'
 import { nudgedReply } from './nudged.ts'
 
 /** Raspberries bottled on 5 September 2026: at their best until 5 March 2027, told of on 5 February. */
 async function shelf() {
-  const desk = jarDesk('2026-08-01')
-  await desk.ask('/jar start fair of:300 g raspberries spirit:700 ml 60%')
-  desk.at('2026-08-25')
-  await desk.ask('/jar strain fair measured:650 ml')
-  await desk.ask('/jar sweeten fair water:200 ml sugar:250 g')
-  desk.at('2026-09-05')
-  await desk.ask('/jar bottle fair bottles:2 x 500 ml')
+  const desk = await bottledFair('300 g raspberries', { bottles: '2 x 500 ml' })
   desk.at('2026-11-20')
   await desk.ask('/jar open fair')
   return desk

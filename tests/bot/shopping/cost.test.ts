@@ -153,8 +153,7 @@ describe('the prices', () => {
     for (const line of ['/share lemon', '/jar label lemon', '/jar tag lemon', '/jar show lemon', '/notebook']) {
       expect(await desk.textOf(line)).not.toMatch(/0\.80|€/)
     }
-    const outcome = await desk.run('/cost lemon')
-    expect(outcome.ok && outcome.reply.visibility).toBe('confidential')
+    expect((await desk.replyOf('/cost lemon')).visibility).toBe('confidential')
     expect(isPersonal({ path: 'cost', options: { prices: 'lemons 4/kg' } })).toBe(true)
     expect(isPersonal({ path: 'shopping', options: {} })).toBe(true)
     // Nobody has to remember it for a command that is still to come.

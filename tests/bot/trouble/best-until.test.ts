@@ -1,17 +1,6 @@
 import { expect, it } from 'vitest'
+import { bottledFair } from '../commands-jar/begun-jars.ts'
 import { jarDesk } from '../commands-jar/desk.ts'
-
-/** A bottled jar; the rest of the shelf is counted from its bottling on. */
-async function bottledDesk(of: string, water = '200 ml') {
-  const desk = jarDesk('2026-08-01')
-  await desk.ask(`/jar start fair of:${of} spirit:700 ml 60%`)
-  desk.at('2026-08-25')
-  await desk.ask('/jar strain fair measured:650 ml')
-  await desk.ask(`/jar sweeten fair water:${water} sugar:250 g`)
-  desk.at('2026-09-05')
-  await desk.ask('/jar bottle fair bottles:1 x 500 ml')
-  return desk
-}
 
 it('says the same month on the jar, its label, its tag, its bottles and where it is asked for', async () => {
   // Lemon 12, raspberries 6, strawberries 3 months from 5 September 2026.
@@ -21,7 +10,7 @@ it('says the same month on the jar, its label, its tag, its bottles and where it
     ['300 g strawberries', 'December 2026'],
     ['8 lemons + 300 g strawberries', 'December 2026'],
   ] as const) {
-    const desk = await bottledDesk(of)
+    const desk = await bottledFair(of)
     for (const line of ['/keeping jar:fair', '/bottles', '/jar show fair']) {
       const said = (await desk.textOf(line)).match(/\b[A-Z][a-z]+ 202[6-9]\b/g)
       expect(said, `${line} of ${of}`).toEqual([month])
@@ -32,7 +21,7 @@ it('says the same month on the jar, its label, its tag, its bottles and where it
 })
 
 it('promises nothing of what may ferment, and less of what is weak', async () => {
-  const weak = await bottledDesk('8 lemons', '1.35 l')
+  const weak = await bottledFair('8 lemons', { water: '1.35 l' })
   const { abvPercent } = (await weak.ask('/keeping jar:fair')).data
   expect(abvPercent).toBeLessThan(20)
   expect((await weak.ask('/bottles')).data.jars).toMatchObject([{ bestUntil: null }])
