@@ -1,3 +1,4 @@
+import { signs } from '../../../core/trouble/signs.ts'
 import { NOBODY } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { findHarm } from '../../talk/emergency/find-harm.ts'
@@ -7,8 +8,21 @@ import type { CallOutcome } from './execute.ts'
 
 export const EMERGENCY = 'emergency'
 
-const textOf = (typed: string | Invocation): string =>
-  typeof typed === 'string' ? typed : Object.values(typed.options).join('\n')
+const SIGNS = `(?:${signs.join('|')})`
+
+/** What its maker answers where `/trouble` asked, and nothing beside: `no:burst + fizz`. */
+const ANSWER = new RegExp(`\\s(?:yes|no):\\s*${SIGNS}(?:\\s*\\+\\s*${SIGNS})*(?=\\s|$)`, 'gi')
+
+const withoutAnswers = (line: string): string => (/^\s*\/trouble\s/i.test(line) ? line.replaceAll(ANSWER, '') : line)
+
+const textOf = (typed: string | Invocation): string => {
+  if (typeof typed === 'string') return withoutAnswers(typed)
+  const { path, options } = typed
+  const told = Object.entries(options).filter(
+    ([option, text]) => path !== 'trouble' || withoutAnswers(`/trouble x ${option}:${text}`) !== '/trouble x',
+  )
+  return told.map(([, text]) => text).join('\n')
+}
 
 /** The country that a person has chosen and their zone; whatever keeps it from being read, they count as unknown. */
 const whereaboutsOf = async ({ store, userId, assumedZone }: Asker) => {
