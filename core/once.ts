@@ -7,3 +7,12 @@ export const once = <Key extends object, Answer>(make: (key: Key) => Answer): ((
     return known.answer
   }
 }
+
+/** What is worked out when it is first asked for, and kept: what most lines never need costs them nothing. */
+export const lazily = <Value>(make: () => Value): (() => Value) => {
+  let made: { readonly value: Value } | null = null
+  return () => {
+    made ??= { value: make() }
+    return made.value
+  }
+}

@@ -5,6 +5,7 @@ import { nearestIds } from '../../../core/botanical/find/nearest-ids.ts'
 import { byAskWord, byName, keyOf } from '../../../core/botanical/names/name-index.ts'
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
 import { DomainError } from '../../../core/domain-error.ts'
+import { lazily } from '../../../core/once.ts'
 import { nameWords, plainWords } from '../../../core/spelling/normalise-name.ts'
 import type { Offer } from './offer.ts'
 import { rankOf } from './rank.ts'
@@ -64,13 +65,7 @@ const offered = (plant: Botanical): readonly Plant[] => {
   }))
 }
 
-let memo: readonly Plant[] | null = null
-
-/** Built when it is first asked for. */
-const plants = (): readonly Plant[] => {
-  memo ??= catalogue.flatMap(offered)
-  return memo
-}
+const plants = lazily((): readonly Plant[] => catalogue.flatMap(offered))
 
 /** In whose names somebody looks first. */
 const tongueOf = (locale: string): Tongue => (locale === 'it' ? 'it' : 'en')

@@ -1,3 +1,5 @@
+import { lazily } from '../../../core/once.ts'
+
 /** One of the ways in which a pattern can be met, compiled when a text first begins as it does. */
 interface Alternative {
   readonly expression: string
@@ -95,16 +97,17 @@ export interface WordPattern {
  * compiled that a text begins as: one short line needs few of thousands.
  */
 export function wordPattern(pieces: readonly string[]): WordPattern {
-  let all: readonly Beginning[] | null = null
+  const all = lazily((): readonly Beginning[] =>
+    pieces.flatMap(alternativesOf).flatMap((expression) => {
+      const alternative: Alternative = { expression, compiled: null }
+      return beginningsOf(expression).map((begins) => ({ begins, alternative }))
+    }),
+  )
   const byLetter = new Map<string, readonly Beginning[]>()
   const beginningWith = (letter: string): readonly Beginning[] => {
     const known = byLetter.get(letter)
     if (known !== undefined) return known
-    all ??= pieces.flatMap(alternativesOf).flatMap((expression) => {
-      const alternative: Alternative = { expression, compiled: null }
-      return beginningsOf(expression).map((begins) => ({ begins, alternative }))
-    })
-    const fitting = all.filter(({ begins }) => begins === '' || begins[0] === letter)
+    const fitting = all().filter(({ begins }) => begins === '' || begins[0] === letter)
     byLetter.set(letter, fitting)
     return fitting
   }

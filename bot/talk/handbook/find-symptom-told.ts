@@ -1,22 +1,20 @@
+import { lazily } from '../../../core/once.ts'
 import { type SymptomId, symptomIds, symptoms } from '../../../core/trouble/symptoms.ts'
 import { judged } from './find-entry.ts'
-import { type AskedIndex, askedIndex } from './handbook-index.ts'
+import { askedIndex } from './handbook-index.ts'
 import { symptomsTold } from './symptoms-told.ts'
 
 /** One word alone, such as `diluted`, tells as often what was done. */
 const waysOf = (id: SymptomId): readonly string[] =>
   [...symptoms[id].en, ...symptoms[id].it, ...symptomsTold[id].split('; ')].filter((way) => way.includes(' '))
 
-let made: AskedIndex<SymptomId> | null = null
-
-/** Made when it is first looked at: most sentences are understood without. */
-const index = (): AskedIndex<SymptomId> => {
-  made ??= askedIndex(
+/** Most sentences are understood without. */
+const index = lazily(() =>
+  askedIndex(
     symptomIds.flatMap((entry) => waysOf(entry).map((asked) => ({ entry, asked }))),
     () => '',
-  )
-  return made
-}
+  ),
+)
 
 /** How much more than the next a symptom has to explain: two that are as near are asked about, not guessed. */
 const AHEAD = 0.05

@@ -1,3 +1,4 @@
+import { lazily } from '../../once.ts'
 import type { Botanical } from '../botanical.ts'
 import { botanicalById } from '../catalogue/catalogue.ts'
 import type { HazardKey } from '../evidence/hazards.ts'
@@ -20,15 +21,8 @@ const names = [
   ...[...byAskWord].map(([key, asks]) => [key, asks.flatMap(({ choices }) => choices.map(botanicalById))] as const),
 ]
 
-const knownOf = ([key, plants]: (typeof names)[number]) => ({ pairs: pairsOf(key), words: key.split(' '), plants })
-
-let memo: readonly ReturnType<typeof knownOf>[] | null = null
-
-/** Built when it is first asked for: most names are known. */
-const known = () => {
-  memo ??= names.map(knownOf)
-  return memo
-}
+/** Most names are known. */
+const known = lazily(() => names.map(([key, plants]) => ({ pairs: pairsOf(key), words: key.split(' '), plants })))
 
 const LEAST_LIKENESS = 0.55
 

@@ -1,3 +1,4 @@
+import { lazily } from '../../once.ts'
 import type { Token } from '../../quantity/read/tokens.ts'
 import { nameWords } from '../../spelling/normalise-name.ts'
 import { isOneTypo } from '../../spelling/one-typo.ts'
@@ -57,17 +58,15 @@ export function plantSaid(tokens: readonly Token[], at: number, others: Readonly
   return null
 }
 
-let words: ReadonlySet<string> | null = null
-
-/** Worked out when it is first asked for: most lines are no sentence. */
-const plantWords = (): ReadonlySet<string> => {
-  words ??= new Set(
-    [...byName.keys(), ...byAskWord.keys(), ...foodByName.keys(), ...byOtherNumber.keys()].flatMap((key) =>
-      key.split(' '),
+/** Most lines are no sentence. */
+const plantWords = lazily(
+  (): ReadonlySet<string> =>
+    new Set(
+      [...byName.keys(), ...byAskWord.keys(), ...foodByName.keys(), ...byOtherNumber.keys()].flatMap((key) =>
+        key.split(' '),
+      ),
     ),
-  )
-  return words
-}
+)
 
 /** Whether a word stands in the name of any plant. */
 export const isPlantWord = (word: string): boolean => nameWords(word).every((each) => plantWords().has(each))

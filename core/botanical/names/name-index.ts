@@ -1,3 +1,4 @@
+import { lazily } from '../../once.ts'
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
 import type { AskBack } from '../ask-back.ts'
 import type { Botanical } from '../botanical.ts'
@@ -92,7 +93,8 @@ export const byOtherNumber: Index<Botanical> = indexOf(
 /** The question that a word calls for when it stands alone. */
 export const byAskWord = indexOf(asked.map(([words, ask]) => [keyOf(words), ask] as const))
 
-const spelled = (): readonly (readonly [string, Botanical | AskBack])[] =>
+/** Every spelling a typo may sit in: names as compared and as written, each with what it stands for. Most names have no typo. */
+export const spellings = lazily((): readonly (readonly [string, Botanical | AskBack])[] =>
   [
     ...byName,
     ...[...byAskWord].map(([key, asks]) => [key, asks.filter(({ yields }) => yields !== true)] as const),
@@ -104,18 +106,8 @@ const spelled = (): readonly (readonly [string, Botanical | AskBack])[] =>
         .filter(({ yields }) => yields !== true)
         .flatMap((ask) => askedAs(ask).map((word) => [written(word), ask] as const)),
     ),
-  ].flatMap(([key, values]) => values.map((value) => [key, value] as const))
-
-let memo: ReturnType<typeof spelled> | null = null
-
-/**
- * Every spelling a typo may sit in: names as compared and as written, each with what it stands for. Built when it is first
- * asked for: most names have no typo.
- */
-export const spellings = (): ReturnType<typeof spelled> => {
-  memo ??= spelled()
-  return memo
-}
+  ].flatMap(([key, values]) => values.map((value) => [key, value] as const)),
+)
 
 /** Everything that may be typed of a plant: names and words that are asked about. */
 export const isAllowedName = (key: string): boolean => byName.has(key) || byAskWord.has(key)

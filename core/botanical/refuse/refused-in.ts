@@ -1,4 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
+import { lazily } from '../../once.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
 import { keyOf } from '../names/name-index.ts'
@@ -34,28 +35,21 @@ export interface RefusedSaid {
   readonly problem: DomainError
 }
 
-const tabled = () => ({
+/** Most lines are no sentence. */
+const tabled = lazily(() => ({
   tables: undrinkables.map(({ id, anywhere, beside }) => ({
     id,
     anywhere: phrases(anywhere),
     beside: phrases(beside),
   })),
   good: phrases(unharmed),
-})
-
-let known: ReturnType<typeof tabled> | null = null
-
-/** Worked out when it is first asked for: most lines are no sentence. */
-const looked = (): ReturnType<typeof tabled> => {
-  known ??= tabled()
-  return known
-}
+}))
 
 const drinkable = (words: readonly string[], at: number): boolean =>
   words.slice(Math.max(0, at - 2), at).some((word) => DENIED.has(word))
 
 function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
-  const { tables, good } = looked()
+  const { tables, good } = tabled()
   const isAlcohol = words.some((word) => ALCOHOL.test(word))
   const isDone = DOING.test(words.join(' '))
   for (const { id, anywhere } of tables) {

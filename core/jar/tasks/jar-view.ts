@@ -36,15 +36,13 @@ export interface JarView {
 export function viewJar(jar: KeptJar, settings: DutySettings, nowMs: number): JarView | null {
   const story = jarStateOf(jar.entries)
   if (story === null) return null
-  // Contents cost time, and a list of many jars needs them only of those that rest.
-  let contents: Contents | null = null
   const view = {
     jar,
     story,
     stage: stageOf(story, isoDay(dayAt(settings.zone, nowMs))),
+    // Contents cost time, and a list of many jars needs them only of those that rest.
     get contents() {
-      contents ??= contentsOf(story)
-      return contents
+      return contentsOf(story)
     },
   }
   const asked = (task: Task): ShownTask =>
