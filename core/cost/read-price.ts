@@ -8,7 +8,7 @@ import { readText, shown } from '../quantity/read/tokens.ts'
 import { drinksIn } from '../recipe/drinks-in.ts'
 import { readPlants } from '../recipe/plan/find-plants.ts'
 import { parseBottles } from '../recipe/plan/parse-bottles.ts'
-import { orRefused, spiritOf } from '../shopping/parse-have.ts'
+import { orRefused, STRONG, spiritOf } from '../shopping/parse-have.ts'
 import { readMoney } from './money.ts'
 import { MOST_PRICE_CHARACTERS, type Per, type Price, type Priced, type PriceRead, type PriceTyped } from './price.ts'
 import { AMOUNT_BEFORE, ARTICLE, ITEM, itemsIn, NONE, VERB } from './price-items.ts'
@@ -21,7 +21,6 @@ const PIECE =
 const BOTTLE =
   /^(?:(?:empty|glass|swing-?top|new)\s+)*(?:bottles?|bottigli[ae](?:\s+vuot[ae])?)(?:\s+(?:of\s+|da\s+|di\s+)?(?<size>\d.*))?$|^(?<before>\d[\d.,]*\s*(?:ml|cl|l))\s+(?:bottles?|bottigli[ae])$/iu
 const PEEL = /\b(?:peels?|zests?|rinds?|scorz[ae]|bucc(?:ia|e))\b/iu
-const STRONG = /%|°|\bproof\b|\b(?:vodka|gin|rum|grappa|brandy|whisky|whiskey|spirits?|alcohol|alcool|alcol)\b/iu
 
 const notRead = (typed: string): DomainError => new DomainError('bad_value', 'price_not_read', { typed: shown(typed) })
 
@@ -40,6 +39,7 @@ export function pricedIn(of: string): Priced {
   const material = materialNamed(words)
   if (material !== null) return { kind: 'sweetener', material }
   const { plants, unknown } = readPlants(of)
+  if (plants.length + unknown.length > 1) throw notRead(of)
   const [plant, food] = [plants[0], unknown[0]]
   if (plant !== undefined) {
     return { kind: 'plant', id: plant.botanical.id, isDried: isDriedForm(plant.botanical), isPeel: PEEL.test(of) }
@@ -62,7 +62,7 @@ const SOLD_BY: {
 /** For how much, in a few words: `kg`, `700 ml`, `each`; null where that tells no amount. */
 function perIn(text: string): Per | null {
   if (EACH.test(text) || PIECE.test(text)) return { unit: 'piece', amount: 1 }
-  if (/^dozen|dozzina$/iu.test(text)) return { unit: 'piece', amount: 12 }
+  if (/^(?:dozen|dozzina)$/iu.test(text)) return { unit: 'piece', amount: 12 }
   if (/^[1-9]\d{0,3}$/u.test(text)) return { unit: 'piece', amount: Number(text) }
   try {
     const amount = parseAmount(/^\d/u.test(text) ? text : `1 ${text}`)

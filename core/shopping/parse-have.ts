@@ -7,7 +7,7 @@ import { hasAmount, sweeteningOf } from '../quantity/read/parse-sugar.ts'
 import { splitList } from '../quantity/read/split-list.ts'
 import { shown, type TypedText } from '../quantity/read/tokens.ts'
 import { type DrinkPart, drinksIn } from '../recipe/drinks-in.ts'
-import { findPlants } from '../recipe/plan/find-plants.ts'
+import { type FoundPlant, findPlants } from '../recipe/plan/find-plants.ts'
 import { parseBottles } from '../recipe/plan/parse-bottles.ts'
 import type { Have, VesselsAtHand } from './have.ts'
 import { type PlantNeed, plantNeed, type SpiritNeed } from './needs.ts'
@@ -19,6 +19,9 @@ const CLOTH =
   /^(?:(?:a|an|the|some|my|straining|clean|un|una|il|la)\s+)*(?:cloths?|muslin|cheesecloth|sieve|strainer|tel[oi]|garz[ae]|colino)$/iu
 const PAPER =
   /^(?:(?:a|the|some|my|un|dei|i)\s+)*(?:(?:paper|coffee)\s+)?(?:filters?|filtr[oi](?:\s+(?:di\s+carta|da\s+caff[eè]))?|filter\s+papers?)$/iu
+
+/** Words by which a thing is a spirit, and nothing that sweetens and no plant. */
+export const STRONG = /%|°|\bproof\b|\b(?:vodka|gin|rum|grappa|brandy|whisky|whiskey|spirits?|alcohol|alcool|alcol)\b/iu
 
 /** A spirit of a drink that was read; throws `no_number` where its strength was not said. */
 export function spiritOf({ amount, strength, sweetness, typed }: DrinkPart): SpiritNeed {
@@ -71,9 +74,7 @@ function vesselsIn(typed: string, word: RegExp): VesselsAtHand {
   return { count: only!.count ?? uncounted, volumeMl: only!.size === null ? null : only!.volumeMl }
 }
 
-function plantIn(typed: string): Have {
-  const [found] = findPlants(typed)
-  const { botanical, massG, count } = found!
+function plantAtHand({ botanical, massG, count }: FoundPlant, typed: string): Have {
   const need: PlantNeed = plantNeed({
     id: botanical.id,
     name: botanical.names.title,
@@ -88,15 +89,23 @@ function plantIn(typed: string): Have {
   }
 }
 
-function itemIn(item: TypedText): Have {
+/** One plant, or several as `of:` takes them: `3 lemons and 2 oranges`. */
+function plantsIn(typed: string): readonly Have[] {
+  const found = findPlants(typed)
+  return found.map((plant) => plantAtHand(plant, found.length === 1 ? typed : plant.typed.typed))
+}
+
+function itemsIn(item: TypedText): readonly Have[] {
   const typed = item.text.trim()
-  if (CLOTH.test(typed)) return { kind: 'cloth', typed }
-  if (PAPER.test(typed)) return { kind: 'paper', typed }
-  const isStrong = /%|°|\bproof\b|\b(?:vodka|gin|rum|grappa|brandy|whisky|spirits?|alcohol|alcol)\b/iu.test(typed)
-  if (isStrong) return { kind: 'spirit', typed, spirit: spiritOf(drinksIn(typed, { blends: false })[0]!) }
-  if (JAR.test(typed)) return { kind: 'jars', typed, vessels: vesselsIn(typed, JAR) }
-  if (BOTTLE.test(typed)) return { kind: 'bottles', typed, vessels: vesselsIn(typed, BOTTLE) }
-  return sweetenerIn(item) ?? plantIn(typed)
+  if (CLOTH.test(typed)) return [{ kind: 'cloth', typed }]
+  if (PAPER.test(typed)) return [{ kind: 'paper', typed }]
+  if (STRONG.test(typed)) {
+    return [{ kind: 'spirit', typed, spirit: spiritOf(drinksIn(typed, { blends: false })[0]!) }]
+  }
+  if (JAR.test(typed)) return [{ kind: 'jars', typed, vessels: vesselsIn(typed, JAR) }]
+  if (BOTTLE.test(typed)) return [{ kind: 'bottles', typed, vessels: vesselsIn(typed, BOTTLE) }]
+  const sweetener = sweetenerIn(item)
+  return sweetener === null ? plantsIn(typed) : [sweetener]
 }
 
 /** What cannot be read and is refused is said to be that; a sweetener of the table is none, whatever its name. */
@@ -114,4 +123,4 @@ export function orRefused<Read>(read: () => Read, text: string): Read {
  * sweetener without an amount is as much as it takes. What is refused is refused here too.
  */
 export const parseHave = (text: string): readonly Have[] =>
-  splitList(text).map((item) => orRefused(() => itemIn(item), item.text))
+  splitList(text).flatMap((item) => orRefused(() => itemsIn(item), item.text))

@@ -53,6 +53,7 @@ describe('a price', () => {
   it('is asked for where a comma parts two things and only the second has one', () => {
     expect(() => parsePrices('lemons, sugar 1.20/kg')).toThrow('price_not_read')
     expect(() => parsePrices('lemons, limes 3/kg')).toThrow('price_not_read')
+    expect(() => parsePrices('lemons & limes 3/kg')).toThrow('price_not_read')
   })
 
   it('comes with others, joined as people join them', () => {
@@ -64,6 +65,7 @@ describe('a price', () => {
   test.each([
     ['lemons 4', 'price_per_what'],
     ['lemons 4 a bag', 'price_per_what'],
+    ['lemons 4 per dozen boxes', 'price_per_what'],
     ['spirit 95% 18 each', 'price_per_what'],
     ['sugar 1.20/l', 'price_per_what'],
     ['lemons', 'price_not_read'],

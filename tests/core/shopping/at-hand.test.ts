@@ -75,6 +75,19 @@ test.each([
   expect(() => parseHave(have)).toThrow(problem)
 })
 
+it('is every plant of a list, whatever joins them, each in its own words', () => {
+  const typed = parseHave('3 lemons and 2 oranges + 80 g ginger, 2 limes').map((have) => have.typed)
+  expect(typed).toEqual(['3 lemons', '2 oranges', '80 g ginger', '2 limes'])
+})
+
+it.each(['1 l whiskey 40%', '1 l alcool 95%'])('takes %s for a spirit', (text) => {
+  expect(parseHave(text)).toMatchObject([{ kind: 'spirit' }])
+})
+
+test.each(['whiskey', 'alcool', 'vodka'])('asks how much %s there is', (text) => {
+  expect(() => parseHave(text)).toThrow('no_number')
+})
+
 it('takes dried plants for plants', () => {
   expect(parseHave('2 dried chillies + 30 g dried apricots').map(({ kind }) => kind)).toEqual(['plant', 'plant'])
 })
