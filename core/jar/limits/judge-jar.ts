@@ -1,7 +1,7 @@
 import { once } from '../../once.ts'
 import { strengthAt20 } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
-import type { HappeningEntry } from '../entry/entry.ts'
+import { plantsPutIn } from '../entry/plants-put-in.ts'
 import type { JarState } from '../state/jar-state.ts'
 import { type OverInJar, overInJar } from './jar-ceilings.ts'
 import { type NotKeeping, notKeeping } from './jar-keeping.ts'
@@ -24,16 +24,9 @@ const typedIn = ({ happened }: JarState, option: string): readonly string[] =>
       : [],
   )
 
-/** Plants that had steeped before. */
-const againIn = (entry: HappeningEntry) => (entry.kind === 'started' ? (entry.secondOf?.plants ?? []) : [])
-
 /** A file edited by hand may give a plant of the catalogue another name, so its names are judged as well. */
 const namesIn = ({ happened }: JarState, isCatalogued: boolean): readonly string[] =>
-  happened.flatMap((entry) =>
-    entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
-      ? [...entry.plants, ...againIn(entry)].flatMap(({ id, name }) => ((id !== null) === isCatalogued ? [name] : []))
-      : [],
-  )
+  happened.flatMap(plantsPutIn).flatMap(({ id, name }) => ((id !== null) === isCatalogued ? [name] : []))
 
 const firstOf = (texts: readonly string[], judge: (text: string) => string | null): string | null => {
   for (const text of texts) {

@@ -1,6 +1,7 @@
 import { exactly, type Measured, times } from '../../quantity/measured/measured.ts'
 import { timesSweetenings } from '../../recipe/sweetening.ts'
 import type { Moment, PlantIn, PouredIn } from '../entry/entry.ts'
+import { plantsPutIn } from '../entry/plants-put-in.ts'
 import { isDriedForm } from '../entry/start-from-plan.ts'
 import { heldIn } from '../limits/limits-passed.ts'
 import { type Entered, type RecordedEntry, record } from '../record/record.ts'
@@ -27,11 +28,7 @@ const UNSAID = { count: null, isUsual: false, words: null, addOn: null } as cons
 
 /** Plants that the catalogue does not have, as they went in. */
 const unknownPlants = ({ happened }: JarState): readonly PlantIn[] =>
-  happened.flatMap((entry) =>
-    entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
-      ? entry.plants.filter(({ id }) => id === null)
-      : [],
-  )
+  happened.flatMap(plantsPutIn).filter(({ id }) => id === null)
 
 /** What a share of a jar brings into another: its liquid, and of its plants what cautions and limits go by. */
 export function broughtBy(story: JarState, share: Measured): Omit<PouredIn, 'kind' | 'into'> {

@@ -8,6 +8,7 @@ import { valuesOf } from '../../recipe/propagate.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import type { Happening, JarEntry, Moment } from '../entry/entry.ts'
 import { parseJarName } from '../entry/jar-name.ts'
+import { plantsPutIn } from '../entry/plants-put-in.ts'
 import { MOST_NOTE_CHARACTERS } from './bounds.ts'
 
 /** What can be wrong with an entry by itself. */
@@ -85,15 +86,7 @@ const isShare = (share: number): boolean => share === 0 || (share >= LEAST_SHARE
 
 const isName = (name: string): boolean => !isRefused(() => parseJarName(name)) && parseJarName(name) === name
 
-const plantsIn = (happening: Happening) =>
-  happening.kind === 'started' && happening.secondOf !== undefined
-    ? [...happening.plants, ...happening.secondOf.plants]
-    : happening.kind === 'started' ||
-        happening.kind === 'added' ||
-        happening.kind === 'poured_in' ||
-        happening.kind === 'taken_out'
-      ? happening.plants
-      : []
+const plantsIn = (happening: Happening) => (happening.kind === 'taken_out' ? happening.plants : plantsPutIn(happening))
 
 const listsIn = (happening: Happening): readonly (readonly unknown[])[] =>
   Object.values(happening).filter((value) => Array.isArray(value))

@@ -5,6 +5,7 @@ import { scale } from '../../recipe/batch.ts'
 import { joinSweetenings, type Sweetening, timesSweetenings } from '../../recipe/sweetening.ts'
 import { weighedOut } from '../../recipe/tool-precision.ts'
 import type { HappeningEntry, Ingredients, PlantIn } from '../entry/entry.ts'
+import { plantsPutIn } from '../entry/plants-put-in.ts'
 import type { JarState, Of } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
 
@@ -112,12 +113,5 @@ export function sweeteningsIn({ happened }: JarState): readonly Sweetening[] {
 
 /** The plants of the catalogue that ever went in, each once, also those that were to go in later. */
 export const plantIdsIn = ({ happened }: JarState): readonly string[] => [
-  ...new Set(
-    happened.flatMap((entry) => {
-      const again = entry.kind === 'started' ? (entry.secondOf?.plants ?? []) : []
-      return entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
-        ? [...entry.plants, ...again].flatMap(({ id }) => id ?? [])
-        : []
-    }),
-  ),
+  ...new Set(happened.flatMap(plantsPutIn).flatMap(({ id }) => id ?? [])),
 ]

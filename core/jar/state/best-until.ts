@@ -1,9 +1,10 @@
 import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
 import { findFood } from '../../botanical/foods/find-food.ts'
-import { type ShelfDrink, type ShelfLife, type ShelfPlant, shelfLife } from '../../botanical/limits/shelf-life.ts'
+import { type ShelfDrink, type ShelfPlant, shelfLife } from '../../botanical/limits/shelf-life.ts'
 import { keepingOf } from '../../liquid/keeping.ts'
 import { addMonths, dayFromIso, type IsoDay, isoDay } from '../../quantity/time/calendar-day.ts'
 import type { PlantIn } from '../entry/entry.ts'
+import { plantsPutIn } from '../entry/plants-put-in.ts'
 import { contentsOf } from './contents.ts'
 import type { JarState } from './jar-state.ts'
 import { isCatalogued } from './liquid-steps.ts'
@@ -16,34 +17,24 @@ const shelfPlantOf = ({ id, name }: Pick<PlantIn, 'id' | 'name'>): ShelfPlant =>
 
 /** All plants that ever went in. */
 export const shelfPlantsIn = ({ happened }: Pick<JarState, 'happened'>): readonly ShelfPlant[] =>
-  happened.flatMap((entry) =>
-    entry.kind === 'started' || entry.kind === 'added' || entry.kind === 'poured_in'
-      ? entry.plants.map(shelfPlantOf)
-      : [],
-  )
+  happened.flatMap(plantsPutIn).map(shelfPlantOf)
 
 /** From when on the months of a drink count; null before it is strained. */
 const keptFrom = ({ bottled, sweetened, strained }: JarState): IsoDay | null =>
   (bottled ?? sweetened ?? strained)?.day ?? null
 
 /** What the jar has become; null where nothing is in it. */
-export function shelfDrinkOf(story: JarState): ShelfDrink | null {
+function shelfDrinkOf(story: JarState): ShelfDrink | null {
   const { outcome, isEmpty } = contentsOf(story)
   return isEmpty ? null : { abvPercent: outcome.abvPercent.value, keeping: keepingOf(outcome) }
 }
-
-/** How long it is at its best closed, by what it is; null of no plants at all. */
-export const shelfLifeOf = (story: JarState, drink: ShelfDrink | null = shelfDrinkOf(story)): ShelfLife | null =>
-  shelfLife(shelfPlantsIn(story), drink)
-
-/** So many months after a day. */
-export const monthsAfter = (from: IsoDay, months: number): IsoDay => isoDay(addMonths(dayFromIso(from), months))
 
 /**
  * Until when a closed bottle of it is at its best: the one date that every reply, label and reminder says. Null before it is
  * strained, where nobody has said, and of what may not keep. `drink`: what it is to become, where that is not in it yet.
  */
 export function bestUntil(story: JarState, drink: ShelfDrink | null = shelfDrinkOf(story)): IsoDay | null {
-  const [from, months] = [keptFrom(story), drink === null ? null : (shelfLifeOf(story, drink)?.months ?? null)]
-  return from === null || months === null ? null : monthsAfter(from, months)
+  const from = keptFrom(story)
+  const months = drink === null ? null : (shelfLife(shelfPlantsIn(story), drink)?.months ?? null)
+  return from === null || months === null ? null : isoDay(addMonths(dayFromIso(from), months))
 }

@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest'
 import type { Happening, JarEntry, SecondOf } from '../../../core/jar/entry/entry.ts'
 import { limitsPassed } from '../../../core/jar/limits/limits-passed.ts'
 import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
+import { broughtBy } from '../../../core/jar/pour/pour-together.ts'
 import { secondDays, secondOf } from '../../../core/jar/pour/second-steep.ts'
 import { ingredientsTold, plantIdsIn } from '../../../core/jar/state/batch-facts.ts'
+import { bestUntil } from '../../../core/jar/state/best-until.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
 import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
@@ -21,6 +23,7 @@ import {
   waterG,
 } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { addMonths, dayFromIso, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
@@ -100,6 +103,19 @@ describe('a second steep', () => {
     const strong = jarOf(started({ spirits: [spirit(1000, 40)], plants: [plant('nutmeg', 4)] }), strained())
     const over = jarStateOf(begunOn(secondOf(strong, [strong]).again, 100))!
     expect(limitsPassed(over).length).toBeGreaterThan(0)
+  })
+
+  it('is as good for as long as its plants are, and hands on what is not in the catalogue', () => {
+    const first = jarOf(
+      started({ spirits: [spirit(700, 40)], plants: [plant('strawberry', 300), plant(null, 5)] }),
+      strained(),
+    )
+    const { again } = secondOf(first, [first])
+    const two = jarStateOf(begunOn(again, 700, strained()))!
+    // Strawberries: 3 months, see `shelfLife`.
+    expect(bestUntil(two)).toBe(isoDay(addMonths(dayFromIso(two.strained!.day), 3)))
+    const unknown = again.plants.find(({ id }) => id === null)!
+    expect(broughtBy(two, exactly(1)).plants.map(({ name }) => name)).toContain(unknown.name)
   })
 
   it('is on plants that are strained, are not under sugar, and are nowhere else', () => {
