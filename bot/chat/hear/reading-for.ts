@@ -35,8 +35,8 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
   })
 }
 
-/** Answered by themselves: deeds, what they lack, and what is worked out of them. */
-const isOne = ({ kind }: TalkReading): boolean => kind === 'call' || kind === 'question'
+/** Answered by themselves: deeds, what they lack, what is worked out of them, and what has gone wrong. */
+const isOne = ({ kind }: TalkReading): boolean => kind === 'call' || kind === 'question' || kind === 'symptom'
 
 /** The deeds of a sentence that tells of several, each understood by itself; null where it is read as a whole, which is `whole`. */
 export function deedsIn(

@@ -1,7 +1,8 @@
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
-import type { Sentence, Surroundings, TalkJar } from '../bits/bit.ts'
+import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { isOver, jarsNamed } from '../bits/jars-of.ts'
 import { sentenceIn } from '../bits/sentence.ts'
+import { symptomIn } from '../frames/symptoms.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { isToldNow } from './is-told.ts'
@@ -87,9 +88,12 @@ function cutsIn(sentence: Sentence): readonly number[] {
   // `Shook the lemon, ginger not yet`: what is denied of another jar.
   typed.tokens.forEach(({ text }, at) => {
     const rest = bits.find(({ kind, from }) => (kind === 'plant' || kind === 'jar') && from > at && from - at <= 4)
-    const isDenied = spans.some(({ concept, from }) => concept === 'denial' && from > at)
     const isDeed = deeds.some(({ from }) => from > at)
-    if (at > first.to && SEPARATOR.test(text) && rest !== undefined && isDenied && !isDeed) cuts.push(at + 1)
+    if (at <= first.to || !SEPARATOR.test(text) || rest === undefined || isDeed) return
+    // `And the ginger, no mould on either`: not of the jar.
+    const isOf = (from: number): boolean =>
+      from > at && !typed.tokens.slice(rest.to, from).some((token) => SEPARATOR.test(token.text))
+    if (spans.some(({ concept, from }) => concept === 'denial' && isOf(from))) cuts.push(at + 1)
   })
   return [...new Set(cuts)].toSorted((one, other) => one - other)
 }
@@ -101,17 +105,37 @@ const withoutEdges = ({ typed: { tokens } }: Sentence, { from, to }: Part): Part
   return { from: begin, to: end }
 }
 
-/** `Shook the lemon and the ginger`: the same of each. */
-function ofEach(sentence: Sentence, jars: readonly TalkJar[]): readonly string[] | null {
-  const named = jarsNamed(sentence.bits, jars)
+/** What is told behind the jars to have gone wrong: a piece of its own. */
+function troubleBehind(sentence: Sentence, at: number, surroundings: Surroundings): Part | null {
+  const { tokens } = sentence.typed
+  const from = tokens.findIndex(({ text }, place) => place >= at && SEPARATOR.test(text))
+  if (from === -1) return null
+  const part = withoutEdges(sentence, { from, to: tokens.length })
+  const isTrouble = symptomIn(sentenceIn(textFrom(sentence.typed, part.from, part.to), surroundings)) !== null
+  return isTrouble ? part : null
+}
+
+/** `Shook the lemon and the ginger`: the same of each, and whatever else is said of them. */
+function ofEach(sentence: Sentence, surroundings: Surroundings): readonly string[] | null {
+  const { typed, bits } = sentence
+  const named = jarsNamed(bits, surroundings.jars)
   const deeds = deedsOf(sentence)
   const isShaken = deeds.length > 0 && deeds.every(({ group }) => group === 'shake')
-  if (!isShaken || named.length < 2 || sentence.has('denial', 'all_of_them') || !isToldNow(sentence, 'jar shake'))
-    return null
-  const day = sentence.bits.find(({ kind }) => kind === 'date')
-  return named.map(({ jar }) =>
-    ['shook', jar.name, day === undefined ? '' : textFrom(sentence.typed, day.from, day.to)].join(' ').trim(),
-  )
+  const [first] = named
+  const last = named.at(-1)
+  if (!isShaken || first === undefined || last === undefined || first === last) return null
+  if (sentence.has('denial', 'all_of_them') || !isToldNow(sentence, 'jar shake')) return null
+  // `The lemon yesterday and the ginger on friday`: each has its own day.
+  const isApart = bits.some(({ kind, from, to }) => kind === 'date' && from >= first.bit.to && to <= last.bit.from)
+  const trouble = troubleBehind(sentence, last.bit.to, surroundings)
+  const stop = trouble?.from ?? typed.tokens.length
+  const begin = textFrom(typed, 0, first.bit.from)
+  const each = named.map(({ jar, bit }, at) => {
+    const next = named[at + 1]?.bit.from ?? stop
+    const { from, to } = withoutEdges(sentence, isApart ? { from: bit.to, to: next } : { from: last.bit.to, to: stop })
+    return [begin, jar.name, from < to ? textFrom(typed, from, to) : ''].filter((part) => part !== '').join(' ')
+  })
+  return trouble === null ? each : [...each, textFrom(typed, trouble.from, trouble.to)]
 }
 
 /**
@@ -125,7 +149,7 @@ export function deedsApart(text: string, surroundings: Surroundings): readonly s
   const [first] = deedsOf(sentence)
   if (first === undefined) return null
   const cuts = cutsIn(sentence)
-  if (cuts.length === 0) return ofEach(sentence, jars)
+  if (cuts.length === 0) return ofEach(sentence, surroundings)
   if (cuts.length >= MOST_PARTS) return null
   const parts = [0, ...cuts].map((from, at) =>
     withoutEdges(sentence, { from, to: cuts[at] ?? sentence.typed.tokens.length }),
@@ -135,15 +159,20 @@ export function deedsApart(text: string, surroundings: Surroundings): readonly s
     const own = textFrom(sentence.typed, from, to)
     const read = sentenceIn(own, surroundings)
     const name = jarsNamed(read.bits, jars)[0]?.jar.name ?? null
-    const isDenied = read.has('denial') && !read.has('asking')
-    const isOfAll = name === null && read.has('all_of_them', 'both_of_them')
-    return [{ own, name, isDenied, isOfAll }]
+    const isAlone = name === null && read.has('all_of_them', 'both_of_them')
+    const isNot = read.has('denial') && !read.has('asking')
+    // `The ginger isn't right, it has mould`: what has gone wrong is no deed that was not done.
+    const isDenied = isNot && symptomIn(read) === null
+    const trouble = isNot ? troubleBehind(read, 0, surroundings) : null
+    if (trouble === null) return [{ own, name, isDenied, isAlone }]
+    const text = textFrom(read.typed, trouble.from, trouble.to)
+    return [{ own: name === null ? text : `${name}, ${text}`, name, isDenied, isAlone: true }]
   })
   const names = told.flatMap(({ name, isDenied }) => (name === null || isDenied ? [] : [name]))
   const kept = told.filter(({ isDenied }) => !isDenied)
   let last = names[0] ?? null
-  const texts = kept.map(({ own, name, isOfAll }) => {
-    if (isOfAll) return own
+  const texts = kept.map(({ own, name, isAlone }) => {
+    if (isAlone) return own
     const jar = name ?? last
     last = jar
     return name === null && jar !== null ? `${jar}, ${own}` : own

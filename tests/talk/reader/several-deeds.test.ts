@@ -31,6 +31,37 @@ const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly stri
     'shook the sloe then bottled the orange, 3 x 500',
     ['/jar shake sloe', '/jar bottle orange bottles:3 x 500 ml'],
   ],
+  [
+    'lemon_ginger',
+    'shook the lemon jar and the ginger jar yesterday',
+    ['/jar shake lemon when:yesterday', '/jar shake ginger when:yesterday'],
+  ],
+  [
+    'lemon_ginger',
+    'shook the lemon yesterday and the ginger on friday',
+    ['/jar shake lemon when:yesterday', '/jar shake ginger when:friday'],
+  ],
+  [
+    'lemon_ginger',
+    'shook the lemon and the ginger, the lid of the ginger is bulging',
+    ['/jar shake lemon', '/jar shake ginger', '/trouble lid bulging jar:ginger'],
+  ],
+  [
+    'lemon_ginger',
+    'shook the lemon and the ginger, there is mould on the ginger',
+    ['/jar shake lemon', '/jar shake ginger', '/trouble mould jar:ginger'],
+  ],
+  [
+    'lemon_ginger',
+    "shook the lemon, didn't taste the ginger because it has mould",
+    ['/jar shake lemon', '/trouble mould jar:ginger'],
+  ],
+  [
+    'lemon_ginger',
+    "shook the lemon but the ginger isn't right, it has gone mouldy",
+    ['/jar shake lemon', '/trouble mould jar:ginger'],
+  ],
+  ['lemon_ginger', 'shook the lemon, not the ginger, it has mould', ['/jar shake lemon', '/trouble mould']],
 ]
 
 it.each(BOTH)('%s: %s', async (shelf, text, reads) => {
@@ -54,6 +85,21 @@ it.each([
 ])('%s: of the other nothing is written down', async (text) => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
   expect(await one.say(text)).toMatchObject({ read: '/jar shake lemon', recorded: 1, also: [] })
+})
+
+it('drops no amount that is told of each', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect(await one.say('shook the lemon and the ginger with 500 g sugar')).toMatchObject({
+    read: '/jar shake lemon',
+    code: 'question',
+    recorded: 0,
+    also: [{ read: '/jar shake ginger', code: 'question' }],
+  })
+})
+
+it('takes no jar for one that was not shaken where something else is denied', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect(await one.say('shook the lemon and the ginger, no mould on either')).toMatchObject({ recorded: 0, also: [] })
 })
 
 it.each(['should i shake the ginger and strain the lemon?', 'ho filtrato, 930 ml a 85, come arrivo a 30?'])(
