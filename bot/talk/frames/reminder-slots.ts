@@ -11,30 +11,50 @@ const HOURS = 'one two three four five six seven eight nine ten eleven twelve'.s
 const ORE = 'una due tre quattro cinque sei sette otto nove dieci undici dodici'.split(' ')
 const HOUR = `${HOURS.join('|')}|\\d{1,2}`
 
-/** `half seven` is half an hour past it, as it is said in Britain. */
-const IN_WORDS = new RegExp(`\\b(half past|half|quarter past|quarter to) (${HOUR})\\b(.*)`, 'i')
-const WHOLE = new RegExp(`\\b(?:at|alle|ore) (${HOURS.join('|')}|${ORE.join('|')})\\b( e mezza)?(.*)`, 'i')
+const MINUTES: Readonly<Record<string, number>> = { half: 30, quarter: 15, five: 5, ten: 10, twenty: 20 }
 
-const AFTERNOON = /\b(?:pm|evening|afternoon|night|sera|pomeriggio)\b/i
+/** `half seven` is half an hour past it, as it is said in Britain. */
+const IN_WORDS = new RegExp(
+  `\\b(half|quarter|five|ten|twenty(?:[ -]five)?|(?<=\\bat )\\d{1,2}) (?:minutes? )?(past|to) (${HOUR})\\b(.*)`,
+  'i',
+)
+const HALF = new RegExp(`\\b(half) (${HOUR})\\b(.*)`, 'i')
+const WHOLE = new RegExp(`\\b(?:at|alle|ore) (${HOURS.join('|')}|${ORE.join('|')})\\b( e mezza)?(.*)`, 'i')
 
 const hourOf = (word: string): number => {
   const at = Math.max(HOURS.indexOf(word.toLowerCase()), ORE.indexOf(word.toLowerCase()))
   return at === -1 ? Number(word) : at + 1
 }
 
+/** Night is the end of the day and the beginning of the next: `at twelve at night` is midnight. */
+const FIRST_OF_NIGHT = 6
+
+/** Which half of the day an hour of 1 to 12 is said to be in; null where it is not said. */
+function halfOfDay(hour: number, said: string): 'am' | 'pm' | null {
+  if (/\b(?:pm|evening|afternoon|sera|pomeriggio)\b/i.test(said)) return 'pm'
+  if (/\b(?:night|notte)\b/i.test(said)) return hour === 12 || hour < FIRST_OF_NIGHT ? 'am' : 'pm'
+  return /^\s*am\b|\b(?:morning|mattino)\b/i.test(said) ? 'am' : null
+}
+
 const written = (hour: number, minutes: number, rest: string): string => {
-  const isAfternoon = AFTERNOON.test(rest) && hour < 12
-  const all = ((hour + (isAfternoon ? 12 : 0)) * 60 + minutes + 24 * 60) % (24 * 60)
+  const half = halfOfDay(hour, rest)
+  const before = half === 'pm' && hour < 12 ? hour + 12 : half === 'am' && hour === 12 ? 0 : hour
+  const all = (before * 60 + minutes + 24 * 60) % (24 * 60)
   return `${String(Math.floor(all / 60)).padStart(2, '0')}:${String(all % 60).padStart(2, '0')}`
 }
 
 /** `half past eight`, `half seven in the evening`, `alle sette e mezza`, as a clock shows it; null where none is said. */
 function clockInWords(text: string): string | null {
-  const [, part, hour, rest = ''] = IN_WORDS.exec(text) ?? []
+  const [, part, side, hour, rest = ''] = IN_WORDS.exec(text) ?? []
   if (part !== undefined && hour !== undefined) {
-    const minutes = /quarter past/i.test(part) ? 15 : /quarter to/i.test(part) ? -15 : 30
-    return written(hourOf(hour), minutes, rest)
+    const minutes = part
+      .toLowerCase()
+      .split(/[ -]/)
+      .reduce((sum, word) => sum + (MINUTES[word] ?? Number(word)), 0)
+    return written(hourOf(hour), side?.toLowerCase() === 'to' ? -minutes : minutes, rest)
   }
+  const [, , past, later = ''] = HALF.exec(text) ?? []
+  if (past !== undefined) return written(hourOf(past), 30, later)
   const [, whole, half, more = ''] = WHOLE.exec(text) ?? []
   return whole === undefined ? null : written(hourOf(whole), half === undefined ? 0 : 30, more)
 }
@@ -43,19 +63,19 @@ const clock: Fill = ({ typed, bits }) => {
   const said = clockInWords(typed.text)
   if (said !== null) return { text: said, bits: bits.filter(({ kind }) => kind === 'bare' || kind === 'strength') }
   const match =
-    /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|del mattino)?/i.exec(
+    /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|del mattino)?/i.exec(
       typed.text,
     )
   const named = match === null ? /\b(noon|midday|mezzogiorno)\b/i.exec(typed.text) : null
   if (named !== null) return { text: named[1]!, bits: [] }
   if (match === null) return null
   const [, hour, part = ''] = match
-  const half = /pm|evening|afternoon|night|sera/i.test(part) ? ' pm' : /am|morning|mattino/i.test(part) ? ' am' : ''
+  const half = halfOfDay(Number.parseInt(hour!, 10), part)
   const end = match.index + match[0].length
   const within = bits.filter(
     ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= match.index && (typed.tokens[to - 1]?.to ?? 0) <= end,
   )
-  return { text: Number(hour) > 12 ? hour! : `${hour}${half}`, bits: within }
+  return { text: Number(hour) > 12 || half === null ? hour! : `${hour} ${half}`, bits: within }
 }
 
 const until: Fill = ({ bits, has, typed }) => {
