@@ -385,7 +385,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar rename',
     does: 'record',
-    cues: { renamed: 4 },
+    // What is poured off is called something, not what it is poured off.
+    cues: { renamed: 4, divided: -4 },
     wants: ['renamed'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },

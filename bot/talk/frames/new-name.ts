@@ -4,9 +4,9 @@ import type { Fill } from './plant-slots.ts'
 const FROM_NOW =
   /[\s,]+(?:from (?:now|today|here) on(?:wards)?|from today|now|please|instead|thanks|thank you|d ora in poi|d[’']ora in poi|da ora|da oggi|adesso|per favore)$/i
 
-/** `is to be called`, `name it`: the name is all that follows. */
+/** `is to be called`, `call it`: the name is all that follows. */
 const CALLED =
-  /\b(?:to be (?:called|named|known as)|(?:shall be|is now|are now) (?:called|named)|name it|name this|name that)\s+(.+)$/i
+  /\b(?:to be (?:called|named|known as)|(?:shall be|is now|are now) (?:called|named)|(?:name|call) (?:it|this|that)|chiamal[oa])\s+(.+)$/i
 
 /** `call the lemon jar midwinter`: its jar is no part of the name. */
 const A_JAR = /^(?:jar|one|batch|bottle|bottles|lot|vaso|barattolo)$/
