@@ -31,6 +31,17 @@ describe('/jar start second-of:', () => {
     await desk.ask(BEGIN_TWO)
   })
 
+  it('keeps the sugar that went in where its spirit and what is to sweeten it are corrected', async () => {
+    const desk = await strainedSloes()
+    await desk.ask('/jar start two second-of:sloe spirit:350 ml 50% sugar:100 g')
+    await desk.ask('/jar correct two spirit:300 ml 50% sugar:honey')
+    const text = await desk.textOf('/jar show two')
+    expect(text).toContain('300 ml of 50 %')
+    expect(text).toContain('100 g sugar')
+    desk.at('2027-03-01')
+    expect(await desk.textOf('/jar strain two')).toMatch(/put \d+ g honey|\d+ g honey in/)
+  })
+
   it.each([
     ['/jar start two second-of:sloe', 'second_spirit', 'spirit'],
     ['/jar start two second-of:sloe of:10 lemons spirit:1 l 40%', 'second_alone', 'of'],

@@ -59,34 +59,19 @@ function expectReadyByKnown({ unknown: [first], readyBy }: PlanWish): void {
   throw new DomainError('unreachable', 'ready_by_unknown', { name: first.name })
 }
 
-/** Of plants that steep once more only the spirit and what went in beside it can be otherwise. */
-function secondAnew({ started }: JarState, fixes: PutInFixes): Started {
-  const { of, sugar } = fixes
-  if (of !== undefined) {
+/** Of plants that steep once more only the spirit can be otherwise. */
+export function secondAnew(started: Started, fixes: PutInFixes): Started {
+  if (fixes.of !== undefined) {
     const example = 'spirit:500 ml 60%'
     throw new ChatError('too_many_options', 'second_alone', { option: 'of', example }, { option: 'of' })
   }
-  const spirits = spiritsPutRight(started.spirits, fixes) ?? started.spirits
-  return { ...withoutEntry(started), spirits, ...(sugar && { sweetenings: sweeteningsOf(sugar) }) }
+  return { ...started, spirits: spiritsPutRight(started.spirits, fixes) ?? started.spirits }
 }
-
-/** What was begun, without when and how it was typed. */
-const withoutEntry = ({
-  seq: _,
-  enteredMs: _e,
-  typed: _t,
-  attempt: _i,
-  atMs: _a,
-  day: _d,
-  zone: _z,
-  ...started
-}: JarState['started']): Started => started
 
 /** A start planned anew with what is right; its day and its name stay. */
 export function startedAnew(story: JarState, fixes: PutInFixes): Started {
   const { started } = story
   const { of, sugar } = fixes
-  if (started.secondOf !== undefined) return secondAnew(story, fixes)
   const { named, origin, targets } = started
   const readyBy = named.readyBy === null ? null : dayFromIso(named.readyBy)
   const wished = { ...wishOf(started, { start: dayFromIso(started.day), readyBy }), areAllIn: isAllIn(started) }

@@ -17,7 +17,7 @@ import { isSweetened, type Sweetening } from '../../../../core/recipe/sweetening
 import { asOptionProblem, type Given } from '../../../calls/option.ts'
 import { amountOf, strengthRead, sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
 import { strengthText } from '../../plan/written-amounts.ts'
-import { addedAnew, type PutInFixes, startedAnew } from './correct-put-in.ts'
+import { addedAnew, type PutInFixes, secondAnew, startedAnew } from './correct-put-in.ts'
 
 /** What may be put right about an entry, beside its day. */
 export interface Fixes extends PutInFixes {
@@ -113,9 +113,9 @@ const putRight = (
 ]
 
 /** What went in with the plants, and what it is to be sweetened with. */
-function sweetenedWith({ sweetener: _, ...started }: Started, sugar: NonNullable<Fixes['sugar']>): Started {
+function sweetenedWith({ sweetener: before, ...started }: Started, sugar: NonNullable<Fixes['sugar']>): Started {
   const { amounts, sweetener } = sugar.is
-  const named = sweetener ?? _
+  const named = sweetener ?? before
   return {
     ...started,
     ...(amounts.length > 0 && { sweetenings: putRight(started.sweetenings, sugar, undefined) }),
@@ -154,9 +154,12 @@ export function fixed(entry: HappeningEntry, fixes: Fixes, story: JarState): Hap
         : { ...happening, bottles: asOptionProblem('bottles', () => bottlesOfLeft(bottles.is, without(story, entry))) }
     case 'fruit_sugared':
       return { ...happening, ...(sugar && { sweetenings: sweeteningsOf(sugar) }) }
-    case 'started':
-      if (isPutIn(fixes)) return startedAnew(story, fixes)
-      return sugar === undefined ? happening : sweetenedWith(happening, sugar)
+    case 'started': {
+      const isSecond = happening.secondOf !== undefined
+      if (isPutIn(fixes) && !isSecond) return startedAnew(story, fixes)
+      const right = isSecond ? secondAnew(happening, fixes) : happening
+      return sugar === undefined ? right : sweetenedWith(right, sugar)
+    }
     case 'added':
     case 'sweetened': {
       const right = {
