@@ -50,6 +50,24 @@ describe('/jar sweeten on-fruit: and from-fruit:', () => {
     expect([refused.problem, refused.option]).toEqual([problem, option])
   })
 
+  it.each([
+    ['on-fruit:yes sugar:100 g', 'one_at_a_time'],
+    ['sugar:honey', 'missing_option'],
+  ])('drops no word in silence: from-fruit:yes %s', async (more, problem) => {
+    const desk = await strainedSloes()
+    await desk.ask('/jar sweeten sloe sugar:150 g on-fruit:yes')
+    const outcome = await desk.run(`/jar sweeten sloe from-fruit:yes ${more}`)
+    expect(outcome.ok ? null : outcome.error.problem).toBe(problem)
+  })
+
+  it('asks how much of what was named is poured in with it, as a line that runs', async () => {
+    const desk = await strainedSloes()
+    await desk.ask('/jar sweeten sloe sugar:150 g on-fruit:yes')
+    const line = '/jar sweeten sloe from-fruit:yes sugar:100 g honey'
+    expect(await desk.textOf('/jar sweeten sloe from-fruit:yes sugar:honey')).toContain(line)
+    expect((await desk.run(line)).ok).toBe(true)
+  })
+
   it('warns where there is too little spirit on the fruit', async () => {
     const desk = jarDesk('2026-10-01')
     await desk.ask('/jar start raspberry of:700 g raspberries spirit:700 ml 40%')

@@ -3,9 +3,13 @@ import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { fruitGives } from '../../../../core/jar/state/fruit-gives.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
+import { sugarGrams } from '../../../../core/quantity/write/made-amounts.ts'
 import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
 import { worthAdding } from '../../../../core/recipe/solve/worth-adding.ts'
+import { call } from '../../../calls/call.ts'
 import type { InputOf } from '../../../calls/signatures.ts'
+import { lineOf } from '../../../calls/write-line.ts'
+import { ChatError } from '../../../chat/chat-error.ts'
 import type { Context } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
@@ -73,9 +77,25 @@ function stillWanted(story: JarState): readonly Message<'headlines'>[] {
   return [{ group: 'headlines', key: 'jar_stir_in', values }]
 }
 
+/** Throws where something was said that would not be done: sugar on the fruit too, or what sweetens without how much. */
+function expectDone({ jar, sugar, 'on-fruit': on, 'from-fruit': from }: Sweetening): void {
+  const command = 'jar sweeten'
+  if (on?.is === true) {
+    const values = { command, options: ['on-fruit', 'from-fruit'] }
+    throw new ChatError('too_many_options', 'one_at_a_time', values, { command, option: 'on-fruit' })
+  }
+  const sweetener = sugar?.is.sweetener ?? null
+  if (sweetener === null) return
+  const some = { amounts: [sugarGrams(100, sweetener)], sweetener: null }
+  const example = lineOf(call(command, { jar: jar.is, 'from-fruit': from, sugar: some }))
+  // Without an option the line stays: one that is made up for it would not name what was named.
+  throw new ChatError('missing_option', 'missing_option', { command, option: 'sugar', example })
+}
+
 /** What the fruit gave goes back into the jar. */
 export async function pourBack(input: Sweetening, context: Context): Promise<Reply> {
   const { water, sugar } = input
+  expectDone(input)
   const drawn = input['from-fruit']?.is ?? null
   const ofFruit = { measured: drawn === null ? null : amountOf(drawn) }
   const recorded = await recordOfFruit(context, input, {
