@@ -103,29 +103,22 @@ const yesOnly = (text: string): null => {
 
 const identity = (text: string): string => text
 
-function readNote(text: string): string {
-  const length = [...text].length
-  if (length <= MOST_NOTE_CHARACTERS) return text
-  throw new DomainError('bad_value', 'note_too_long', { length, most: MOST_NOTE_CHARACTERS })
-}
+/** A text of so many characters. Throws `note_too_long`. */
+const freeText = (most: number) =>
+  option({
+    read: (text): string => {
+      const length = [...text].length
+      if (length <= most) return text
+      throw new DomainError('bad_value', 'note_too_long', { length, most })
+    },
+    write: identity,
+    most,
+  })
 
 const MOST_PLACE_CHARACTERS = 100
 
-function readPlace(text: string): string {
-  const length = [...text].length
-  if (length <= MOST_PLACE_CHARACTERS) return text
-  throw new DomainError('bad_value', 'note_too_long', { length, most: MOST_PLACE_CHARACTERS })
-}
-
 /** As much as stands in a line of a label. */
 const MOST_MAKER_CHARACTERS = 50
-
-/** Throws `note_too_long`. */
-function readMaker(text: string): string {
-  const length = [...text].length
-  if (length <= MOST_MAKER_CHARACTERS) return text
-  throw new DomainError('bad_value', 'note_too_long', { length, most: MOST_MAKER_CHARACTERS })
-}
 
 /** What only jars take. */
 export const jarOptions = {
@@ -146,11 +139,11 @@ export const jarOptions = {
   when: option({ read: pastIn, write: asWritten, suggested: 'past' }),
   until: option({ read: aheadIn, write: asWritten, suggested: 'until' }),
   rating: option({ read: parseRating, write: String, choices: [1, 2, 3, 4, 5] }),
-  note: option({ read: readNote, write: identity, most: MOST_NOTE_CHARACTERS }),
+  note: freeText(MOST_NOTE_CHARACTERS),
   /** Where it stands, or what it is in. */
-  place: option({ read: readPlace, write: identity, most: MOST_PLACE_CHARACTERS }),
+  place: freeText(MOST_PLACE_CHARACTERS),
   /** Who made what is in a bottle: a society, a family. */
-  maker: option({ read: readMaker, write: identity, most: MOST_MAKER_CHARACTERS }),
+  maker: freeText(MOST_MAKER_CHARACTERS),
   /** Plants that are in a jar; the jar decides which. */
   plantsIn: option({ read: identity, write: identity, most: MOST_PLACE_CHARACTERS }),
   /** How much is poured off: an amount, or a part of what is there. */
@@ -170,7 +163,7 @@ export const jarOptions = {
     choices: ['layer', 'top-up'],
   }),
   /** A pectic enzyme: how much, as its packet says. */
-  enzyme: option({ read: readPlace, write: identity, most: MOST_PLACE_CHARACTERS }),
+  enzyme: freeText(MOST_PLACE_CHARACTERS),
   /** What a drink was fined with. */
   fining: option({ read: parseFining, write: (id) => finingOf(id).names[0]! }),
   entry: option({ read: entryIn, write: String, suggested: 'entry' }),
