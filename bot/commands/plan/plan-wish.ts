@@ -39,7 +39,7 @@ export const missing = (command: string, option: string, example: string | null)
   new ChatError('missing_option', 'missing_option', { command, option, example }, { option })
 
 /** The bottles to fill; as many of half a litre as it fills where none were said. */
-export const bottlesOf = ({ bottles }: Planned): PlanWish['bottles'] =>
+export const bottlesOf = ({ bottles }: Pick<Planned, 'bottles'>): PlanWish['bottles'] =>
   bottles?.is ?? [{ count: null, volumeMl: USUAL_BOTTLE_ML, size: null }]
 
 export const readyByOf = (

@@ -5,7 +5,6 @@ import type { PriceTyped } from '../../../core/cost/price.ts'
 import { parsePrices } from '../../../core/cost/read-price.ts'
 import { usedInJar, usedInPlan } from '../../../core/cost/used.ts'
 import { isFinished } from '../../../core/jar/tasks/jar-view.ts'
-import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Settings } from '../../../store/person.ts'
 import { call } from '../../calls/call.ts'
 import { asOptionProblem } from '../../calls/option.ts'
@@ -17,6 +16,7 @@ import { jarNamed } from '../jar/known/jar-named.ts'
 import { jarRef } from '../jar/known/jar-ref.ts'
 import { viewOf } from '../jar/known/view-of.ts'
 import { changeSettings } from '../person/change-settings.ts'
+import { bottlesOf } from '../plan/plan-wish.ts'
 import { type Costed, costReply, pricesReply } from './cost-reply.ts'
 import { planNamed, planOfCode } from './plan-of-code.ts'
 
@@ -46,9 +46,8 @@ async function costedIn(input: Input, context: Context): Promise<Costed | null> 
   }
   if (plan === undefined) return null
   const planned = planOfCode(plan.is, 'plan', context)
-  const filled = bottles?.is ?? [{ count: null, volumeMl: USUAL_BOTTLE_ML }]
   const asked = (prices: readonly PriceTyped[]) => call('cost', { plan, bottles, prices })
-  return { batch: planNamed(planned), used: usedInPlan(planned, filled), asked }
+  return { batch: planNamed(planned), used: usedInPlan(planned, bottlesOf(input)), asked }
 }
 
 /** Jars that a cost is offered of. */

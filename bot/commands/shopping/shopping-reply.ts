@@ -12,9 +12,15 @@ import { note } from '../reply/outcome-reply.ts'
 
 type Input = InputOf<'shopping'>
 
+/** A batch and what it takes. */
+export interface BatchNeeds {
+  readonly batch: ShopFor
+  readonly needs: Needs
+}
+
 /** What a list is made of, and what is to be said of it. */
-export interface Shopped {
-  readonly batches: readonly { readonly batch: ShopFor; readonly needs: Needs }[]
+interface Shopped {
+  readonly batches: readonly BatchNeeds[]
   readonly list: ShoppingList
   readonly sold: Sold
   /** Jars that are done. */

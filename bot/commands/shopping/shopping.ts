@@ -1,36 +1,26 @@
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { runningJars } from '../../../core/jar/state/running-jars.ts'
-import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
-import type { Needs } from '../../../core/shopping/needs.ts'
 import { needsOfJar } from '../../../core/shopping/needs-of-jar.ts'
 import { needsOfPlan } from '../../../core/shopping/needs-of-plan.ts'
 import { shoppingList } from '../../../core/shopping/shopping-list.ts'
 import { type Sold, soldIn } from '../../../core/shopping/sold.ts'
-import { call, callOfTexts } from '../../calls/call.ts'
+import { call } from '../../calls/call.ts'
 import { asOptionProblem } from '../../calls/option.ts'
 import type { SharedRecipe } from '../../calls/share-ref.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
-import type { ShopFor } from '../../text/messages/shopping.ts'
+import { planActions } from '../jar/known/plan-one.ts'
+import { bottlesOf } from '../plan/plan-wish.ts'
 import { planNamed, planOfCode } from './plan-of-code.ts'
-import { shoppingReply } from './shopping-reply.ts'
+import { type BatchNeeds, shoppingReply } from './shopping-reply.ts'
 
 type Input = InputOf<'shopping'>
 
-/** A batch and what it takes. */
-export interface BatchNeeds {
-  readonly batch: ShopFor
-  readonly needs: Needs
-}
-
-function needsOfCode(code: SharedRecipe, { bottles }: Input, context: Context): BatchNeeds {
+function needsOfCode(code: SharedRecipe, input: Input, context: Context): BatchNeeds {
   const planned = planOfCode(code, 'plans', context)
-  return {
-    batch: planNamed(planned),
-    needs: needsOfPlan(planned, bottles?.is ?? [{ count: null, volumeMl: USUAL_BOTTLE_ML }]),
-  }
+  return { batch: planNamed(planned), needs: needsOfPlan(planned, bottlesOf(input)) }
 }
 
 /** The jars that were named, each once; all that run where neither they nor plans were. */
@@ -48,17 +38,7 @@ const nothingReply = (): Reply => ({
   sure: [],
   notes: [],
   cautions: [],
-  actions: [
-    {
-      label: { group: 'actions', key: 'shopping_plan_first', values: undefined },
-      call:
-        callOfTexts('plan', [
-          ['of', '10 lemons'],
-          ['spirit', '1 l'],
-          ['strength', '95%'],
-        ]) ?? call('plan'),
-    },
-  ],
+  actions: planActions,
   data: { batches: [] },
   kitchen: 'metric',
 })

@@ -176,6 +176,5 @@ export const shoppingSentences = {
   actions: {
     shopping_cost: () => 'What it costs',
     shopping_plan: () => 'Shopping list',
-    shopping_plan_first: () => 'Plan one',
   },
 } satisfies Feature<ShoppingMessages>

@@ -38,5 +38,5 @@ export interface ShoppingMessages {
     shopping_by_expectation: undefined
     shopping_at_home: undefined
   }
-  actions: { shopping_cost: undefined; shopping_plan: undefined; shopping_plan_first: undefined }
+  actions: { shopping_cost: undefined; shopping_plan: undefined }
 }
