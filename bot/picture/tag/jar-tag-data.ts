@@ -1,4 +1,4 @@
-import { ingredientsTold, sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
+import { hasHoney, ingredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import { bestUntil } from '../../../core/jar/state/best-until.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import type { JarTagData } from '../../text/messages/pictures.ts'
@@ -17,7 +17,7 @@ export function jarTagData({ jar, story, contents, dangers }: JarView): JarTagDa
     bestUntil: dangers.length > 0 ? null : bestUntil(story),
     inJar: ingredientsTold(story),
     abvPercent: abvPercent.value > 0 ? abvPercent : null,
-    hasHoney: sweeteningsIn(story).some(({ material }) => material === 'honey'),
+    hasHoney: hasHoney(story),
     danger: dangers[0]?.kind ?? null,
     isFlammable: abvPercent.value > 0 && (story.strained === null || isFlammable(abvPercent)),
   }

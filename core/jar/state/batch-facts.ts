@@ -111,6 +111,9 @@ export function sweeteningsIn({ happened }: JarState): readonly Sweetening[] {
   return joinSweetenings(all).filter(({ massG }) => massG.value > 0)
 }
 
+/** Whether honey is in it, whichever jar that came from. */
+export const hasHoney = (story: JarState): boolean => sweeteningsIn(story).some(({ material }) => material === 'honey')
+
 /** The plants of the catalogue that ever went in, each once, also those that were to go in later. */
 export const plantIdsIn = ({ happened }: JarState): readonly string[] => [
   ...new Set(happened.flatMap(plantsPutIn).flatMap(({ id }) => id ?? [])),

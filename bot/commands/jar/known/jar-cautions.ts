@@ -1,6 +1,6 @@
 import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
 import { isAllergen, isAlwaysSaidInFull } from '../../../../core/botanical/evidence/plan-hazards.ts'
-import { plantIdsIn, sweeteningsIn } from '../../../../core/jar/state/batch-facts.ts'
+import { hasHoney, plantIdsIn } from '../../../../core/jar/state/batch-facts.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { strengthServedNeat } from '../../../../core/jar/state/too-strong-neat.ts'
@@ -84,9 +84,7 @@ export function neatCautions(story: JarState): readonly Caution[] {
 const allergenCautions = (story: JarState): readonly Caution[] =>
   hazardCautions(plantIdsIn(story).map(botanicalById)).filter(({ values }) => isAllergen(values.hazard))
 
-/** Of a drink with honey in it, whichever jar that came from. */
-export const honeyCautions = (story: JarState): readonly Caution[] =>
-  sweeteningsIn(story).some(({ material }) => material === 'honey') ? [caution('honey_infant')] : []
+export const honeyCautions = (story: JarState): readonly Caution[] => (hasHoney(story) ? [caution('honey_infant')] : [])
 
 /** What has to be said of what is drunk or given away. */
 export const servedCautions = (story: JarState): readonly Caution[] => [
