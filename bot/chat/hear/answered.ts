@@ -17,19 +17,16 @@ import { whatItCanDo } from './what-it-can-do.ts'
 const invocation = ({ command, options }: CallRead): Invocation => ({ path: command, options })
 const written = (call: CallRead): string => lineOf(invocation(call))
 
+const withNote = (outcome: CallOutcome, note: Message<'notes'>): CallOutcome =>
+  outcome.ok ? { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } } : outcome
+
 /** A reply that says which words were left out. */
-const leavingOut = (outcome: CallOutcome, words: readonly string[]): CallOutcome => {
-  if (!outcome.ok || words.length === 0) return outcome
-  const note: Message<'notes'> = { group: 'notes', key: 'left_out', values: { words } }
-  return { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } }
-}
+const leavingOut = (outcome: CallOutcome, words: readonly string[]): CallOutcome =>
+  words.length === 0 ? outcome : withNote(outcome, { group: 'notes', key: 'left_out', values: { words } })
 
 /** A reply that says which spirit was taken, where nobody said. */
-const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome => {
-  if (!outcome.ok || spirit === undefined) return outcome
-  const note: Message<'notes'> = { group: 'notes', key: 'spirit_taken', values: { spirit } }
-  return { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } }
-}
+const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome =>
+  spirit === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'spirit_taken', values: { spirit } })
 
 const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
   headline: { group: 'headlines', key, values: undefined },
@@ -99,6 +96,11 @@ async function lastHeard(
 
 /** What a reading comes to: its call is run, its question asked, or it is said that it was not understood. */
 export async function answered(line: string, reading: TalkReading, dispatch: Dispatch, place: string): Promise<Heard> {
+  const lost = (path: string | null, nearest: readonly CallRead[], read: string | null): Heard => {
+    const lines = whatItCanDo(nearest, dispatch.language.help)
+    const values = { lines, isSentence: isSentence(line) }
+    return asked(path, { code: 'not_understood', problem: 'talk_lost', values }, read, lines)
+  }
   switch (reading.kind) {
     case 'call': {
       const ran = await execute(invocation(reading.call), dispatch)
@@ -143,22 +145,9 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const path = 'trouble'
       const call = { path, options: reading.options }
       if (byPath(path, dispatch.commands) !== null) return heard(await execute(call, dispatch), lineOf(call))
-      const lines = whatItCanDo([], dispatch.language.help)
-      return asked(
-        path,
-        { code: 'not_understood', problem: 'talk_lost', values: { lines, isSentence: isSentence(line) } },
-        lineOf(call),
-        lines,
-      )
+      return lost(path, [], lineOf(call))
     }
-    default: {
-      const lines = whatItCanDo(reading.kind === 'lost' ? reading.nearest : [], dispatch.language.help)
-      return asked(
-        null,
-        { code: 'not_understood', problem: 'talk_lost', values: { lines, isSentence: isSentence(line) } },
-        null,
-        lines,
-      )
-    }
+    default:
+      return lost(null, reading.kind === 'lost' ? reading.nearest : [], null)
   }
 }
