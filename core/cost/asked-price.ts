@@ -1,4 +1,5 @@
 import { DomainError } from '../domain-error.ts'
+import { nameKey } from '../jar/entry/jar-name.ts'
 import { isJuice, materialOf } from '../quantity/materials.ts'
 import { botanicalOf } from '../recipe/plan/batch-wish.ts'
 import { type Priced, type PriceTyped, pricedKey } from './price.ts'
@@ -24,19 +25,23 @@ function readAs(priced: Priced, names: readonly string[]): string | null {
   return names.find(isRead) ?? null
 }
 
+const asked = (priced: Priced, names: readonly string[], per: string): PriceAsked | null => {
+  const of = readAs(priced, names)
+  return of === null ? null : { kind: 'asked', of, per, priced }
+}
+
 function plantAsked({ plant }: Extract<UsedItem, { kind: 'plant' }>): PriceAsked | null {
   const { id, name, isDried, massG, count } = plant
+  if (id === null) return asked({ kind: 'food', name: nameKey(name) }, [name], 'kg')
   const per = count !== null ? 'each' : massG < LITTLE_G ? '100 g' : 'kg'
-  if (id === null) return { kind: 'asked', of: name, per: 'kg', priced: pricedIn(name) }
   const { names, form } = botanicalOf({ id, isDried })
   const [first = names.title] = names.en
   const several = names.en.filter((each) => each !== first && each.startsWith(first) && !each.includes(' '))
   const { state } = form
   const inForm = isDried ? [`dried ${first}`] : []
-  const priced: Priced = { kind: 'plant', id, isDried, isPeel: false }
   const plural = plant.ofZest ? several : []
-  const of = readAs(priced, [...inForm, ...plural, ...names.en, names.title.toLowerCase(), `${state} ${first}`])
-  return of === null ? null : { kind: 'asked', of, per, priced }
+  const said = [...inForm, ...plural, ...names.en, names.title.toLowerCase(), `${state} ${first}`]
+  return asked({ kind: 'plant', id, isDried, isPeel: false }, said, per)
 }
 
 /** A `?` in the place of the price of what has none, as it is typed; null of what no word is known for that is read. */

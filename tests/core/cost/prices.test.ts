@@ -131,6 +131,10 @@ it('is asked for in words that are read as the thing: every plant, fresh and dri
       : [`${id} ${isDried}`]
   })
   expect(mute).toEqual([])
+  const food = { id: null, name: 'jaboticaba', isDried: false, massG: 30, count: null, unit: null, ofZest: false }
+  expect(askedPrice({ kind: 'plant', plant: food })).toMatchObject({ of: 'jaboticaba', per: 'kg' })
+  // Of a file edited by hand, or of a food that was known once.
+  expect(askedPrice({ kind: 'plant', plant: { ...food, name: 'zorble' } })).toBeNull()
   const spice = { id: 'fennel_seed', name: 'fennel', isDried: false, count: null, unit: null, ofZest: false }
   const pers = [90, 110].map((massG) => askedPrice({ kind: 'plant', plant: { ...spice, massG } })?.per)
   expect(pers).toEqual(['100 g', 'kg'])
