@@ -5,6 +5,7 @@ import type { JarState } from '../jar/state/jar-state.ts'
 import { plantsToAdd } from '../jar/state/later-plants.ts'
 import { madeBatch } from '../jar/state/made-batch.ts'
 import { plannedSyrup, syrupToAdd } from '../jar/state/planned-syrup.ts'
+import { once } from '../once.ts'
 import { exactly } from '../quantity/measured/measured.ts'
 import { dayFromIso } from '../quantity/time/calendar-day.ts'
 import { steepsAtPercent } from '../recipe/code/recipe-wish.ts'
@@ -84,11 +85,11 @@ const NOTHING: JarNeeds = {
 }
 
 /** The syrup that is still to go in; null where none is, or where nobody can tell how much of it. */
-function syrupToCome(story: JarState): Expected | null {
+const syrupToCome = once((story: JarState): Expected | null => {
   const { strained, sweetened, bottled, started, ended } = story
   if (ended !== null || sweetened !== null || bottled !== null || started.targets === null) return null
   return strained === null ? expectedOf(story) : syrupToAdd(story)
-}
+})
 
 /** What a jar is to become that is not sweetened yet; null where that is not known, or it is what it is. */
 export const expectedOutcome = (story: JarState): Outcome | null => syrupToCome(story)?.outcome ?? null
