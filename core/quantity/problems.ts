@@ -28,13 +28,13 @@ interface Instead {
   readonly line?: string | null
 }
 
+/** Why something that sweetens is not taken: it is deadly to dogs, or none of its sweetness is sugar. */
+export type SweetenerRefused = 'kills_dogs' | 'no_sugar'
+
 /**
  * What can be wrong with a text that should be a quantity, by key, with the values its sentence needs.
  * `typed` is what was typed, fit to be shown: no control characters, at most 40 characters.
  */
-/** Why something that sweetens is not taken: it is deadly to dogs, or none of its sweetness is sugar. */
-export type SweetenerRefused = 'kills_dogs' | 'no_sugar'
-
 export interface QuantityProblems {
   readonly empty_text: Instead & { readonly wanted: Wanted }
   readonly text_too_long: { readonly typed: string; readonly maxCharacters: number }

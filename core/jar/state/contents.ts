@@ -15,9 +15,19 @@ export type Source = 'measured' | 'computed' | 'estimated'
 
 /** What measures nothing, but changes what was measured. */
 const changesUnmeasured = (step: LiquidStep): boolean => {
-  if (step.kind === 'in' || step.kind === 'taken_out' || step.kind === 'parted') return true
-  if (step.kind === 'fruit_sugared' || step.kind === 'fruit_drawn') return step.kind === 'fruit_drawn'
-  return step.kind !== 'measured' && step.measured === null
+  switch (step.kind) {
+    case 'in':
+    case 'taken_out':
+    case 'parted':
+    case 'fruit_drawn':
+      return true
+    case 'measured':
+    case 'fruit_sugared':
+      return false
+    case 'strained':
+    case 'filtered':
+      return step.measured === null
+  }
 }
 
 /** What takes of the liquid takes nothing of its strength. */

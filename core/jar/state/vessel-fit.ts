@@ -1,4 +1,5 @@
 import { mix, volumeMl, water } from '../../liquid/liquid.ts'
+import { times } from '../../quantity/measured/measured.ts'
 import { liquidOf } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { jarMlFor, type Plant, roomMlOf } from '../../recipe/steep.ts'
@@ -23,6 +24,9 @@ const BRIM_SHARE = 0.95
 /** Less full than this there is much air over the plants. Common practice, no source. */
 const EMPTY_SHARE = 0.5
 
+const partOf = (plants: readonly Plant[], share: number): readonly Plant[] =>
+  plants.map((plant) => ({ ...plant, massG: times(plant.massG, share) }))
+
 /** What was poured in, before the plants' own juice, and the plants that are in it. */
 function steeping(story: JarState): { readonly liquidMl: number; readonly plants: readonly Plant[] } {
   let [liquidMl, plants]: [number, readonly Plant[]] = [0, []]
@@ -35,13 +39,13 @@ function steeping(story: JarState): { readonly liquidMl: number; readonly plants
     if (step.kind === 'parted') {
       const { value } = step.kept
       liquidMl *= value
-      plants = plants.map((plant) => ({ ...plant, massG: { ...plant.massG, value: plant.massG.value * value } }))
+      plants = partOf(plants, value)
     }
     if (step.kind === 'taken_out') {
       const out = step.plants.reduce((sum, { massG }) => sum + massG.value, 0)
       const all = plants.reduce((sum, { massG }) => sum + massG.value, 0)
       const left = all === 0 ? 0 : Math.max(0, 1 - out / all)
-      plants = plants.map((plant) => ({ ...plant, massG: { ...plant.massG, value: plant.massG.value * left } }))
+      plants = partOf(plants, left)
     }
   }
   return { liquidMl, plants }
