@@ -14,6 +14,7 @@ import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import { leftOutOf } from './left-out.ts'
 import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
+import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
 
 /** An entry of the handbook, by its id, and others that are near. */
@@ -99,6 +100,10 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const entry = score >= SURE || isDeed || knows.command !== undefined ? null : knows.findEntry(text)
   // What may happen is asked of the handbook, what has happened is trouble.
   const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !PRESSING.has(symptom.id)
+  // `Gone cloudy, is it safe to drink?`: whether it has to go is what a trouble says first.
+  const smell = symptom === null && knows.command === undefined ? oddSmell(text) : null
+  if (smell !== null) return smell
+  if (symptom !== null && isStillGoodAsked(text) && !isFullCall(best)) return symptomReading(sentence, symptom.id)
   if (entry !== null && isAskedOf && !isFullCall(best)) return topic(entry)
   const isBetter =
     symptom !== null &&

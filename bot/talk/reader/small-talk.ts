@@ -1,5 +1,6 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { isForChild } from './for-a-child.ts'
 
 /** Greetings and thanks, said alone. */
 export function smallTalk(sentence: Sentence): TalkReading | null {
@@ -31,9 +32,9 @@ export function smallTalk(sentence: Sentence): TalkReading | null {
 export const isOfGarden = ({ has }: Sentence): boolean => has('gardening') && !has('kitchen')
 
 /** What harms without being an ingredient: spirit over heat, children, a baby on its way. */
-export function dangerTopic({ bits, has }: Sentence): string | null {
+export function dangerTopic({ bits, has, typed }: Sentence): string | null {
   if (has('pregnant')) return 'pregnancy'
-  if (has('infant') && has('kitchen')) return 'children'
+  if ((has('infant') && has('kitchen')) || isForChild(typed.text)) return 'children'
   const isSpirit = bits.some(
     ({ kind, value, role }) =>
       kind === 'spirit' ||

@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest'
+import type { Shelf } from '../shelves.ts'
+import { talkerFor } from './told.ts'
+
+const asked = async (text: string, shelf?: Shelf) =>
+  (await talkerFor({ after: null, ...(shelf && { shelf }) })).say(text)
+
+describe('somebody under eighteen', () => {
+  it.each([
+    'can I give it to my 15 year old?',
+    'can my 15-year-old try it',
+    'can my son have some? he is 12',
+    'my daughter is 16, can she taste it?',
+    'is it ok for a teenager',
+    'can kids have it?',
+    'can I give a sip to the kids',
+    'posso darlo a mio figlio di 15 anni?',
+    'mia figlia ha 16 anni, può assaggiarlo?',
+    'va bene darlo a un quindicenne?',
+    'posso farlo assaggiare a un minorenne?',
+  ])('%s', async (text) => {
+    expect(await asked(text)).toMatchObject({ command: 'handbook', data: { entry: 'children' } })
+  })
+
+  it.each([
+    'can I drink my 3 year old sloe gin?',
+    'can I use a 12 year old whisky',
+    'my son gave me 2 kg of plums',
+    'my lemon liqueur is 12 years old, can I drink it?',
+  ])('is not meant by: %s', async (text) => {
+    expect((await asked(text)).data.entry).not.toBe('children')
+  })
+})
+
+describe('what went wrong, asked whether it is still good', () => {
+  it.each([
+    ['my sloe gin has gone cloudy, is it safe to drink?', 'cloudy'],
+    ['my plum liqueur is fizzing, can I drink it?', 'fizzing'],
+    ['there is mould on my plums, is it safe?', 'mould'],
+    ['my sloe gin went brown can I still drink it', 'turned brown'],
+    ['it has separated, safe to drink?', 'separated into layers'],
+    ['il mio limoncello è torbido, si può bere?', 'cloudy'],
+    ['c’è la muffa sulle prugne, lo butto?', 'mould'],
+  ])('%s', async (text, symptom) => {
+    const told = await asked(text)
+    expect(told.command).toBe('trouble')
+    expect(told.read).toContain(symptom)
+  })
+
+  it.each(['is sloe gin safe to drink?', 'can I use frozen sloes?'])('is no trouble without one: %s', async (text) => {
+    expect((await asked(text)).command).not.toBe('trouble')
+  })
+})
+
+it.each([
+  'it smells odd, is it safe to drink?',
+  'my quince liqueur smells funny, can I drink it?',
+  'ha un odore strano, si può bere?',
+])('asks what it smells of: %s', async (text) => {
+  const told = await asked(text)
+  expect(told).toMatchObject({ code: 'question', recorded: 0 })
+  expect(told.choices[0]).toMatch(/^\/trouble /)
+})
