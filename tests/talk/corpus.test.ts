@@ -10,7 +10,7 @@ import { SHELVES } from './shelves.ts'
 
 const files = Object.fromEntries(SENTENCE_FILES.map((name) => [name, sentencesOf(name)]))
 const sentences = Object.values(files).flat()
-const ours = [...files['own-1']!, ...files['own-2']!, ...files.held!, ...files['held-2']!]
+const ours = [...files['own-1']!, ...files['own-2']!, ...files['own-3']!, ...files.held!, ...files['held-2']!]
 const offTopic = readOffTopic()
 const dangers = readDangers()
 
@@ -40,6 +40,7 @@ describe('the sentences', () => {
     expect(files.open!.length + files['open-2']!.length).toBe(164)
     expect(files['own-1']!.length).toBeGreaterThanOrEqual(210)
     expect(files['own-2']!.length).toBe(240)
+    expect(files['own-3']!.length).toBe(240)
     expect(files.held!.length).toBeGreaterThanOrEqual(210)
     expect(files['held-2']!.length).toBe(240)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length

@@ -12,7 +12,9 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * entries, and core's words for symptoms: it is for development. `held-2` was written by a third, as thirty people would
  * type, who had not seen the reader nor its lexicon either, but the meanings of the others, the names of plants and
  * entries, and the first rows of core's words for symptoms. It is held: whoever works on the reader looks at its totals
- * only and at no single sentence, or it measures nothing.
+ * only and at no single sentence, or it measures nothing. `own-3` was written by a fourth, in the short plain way that people
+ * speak at the jar, who had not seen the reader nor its lexicon, but the form and the meanings of the others, how an answer
+ * is judged, the names of plants and entries, and most of core's words for symptoms: it is for development.
  *
  * `after` is what was typed before in the same talk, `shelf` the jars that there are. A value is in the unit of its name,
  * whatever unit was typed; a strength is in % vol, `sugar` and a `to_sweetness` that is a number in g/L. Spirits of a kind
@@ -173,7 +175,7 @@ export type Sentence = z.output<typeof sentence>
 export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
-export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'own-2', 'held', 'held-2'] as const
+export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'own-2', 'own-3', 'held', 'held-2'] as const
 
 const linesOf = <Line>(name: string, line: z.ZodType<Line>): readonly Line[] =>
   readFileSync(join(import.meta.dirname, `${name}.jsonl`), 'utf8')
