@@ -11,10 +11,12 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * somebody else who had not seen the reader nor its words either, but the form of these files, the names of plants and
  * entries, and core's words for symptoms: it is for development. `held-2` was written by a third, as thirty people would
  * type, who had not seen the reader nor its lexicon either, but the meanings of the others, the names of plants and
- * entries, and the first rows of core's words for symptoms. It is held: whoever works on the reader looks at its totals
- * only and at no single sentence, or it measures nothing. `own-3` was written by a fourth, in the short plain way that people
+ * entries, and the first rows of core's words for symptoms. `own-3` was written by a fourth, in the short plain way that people
  * speak at the jar, who had not seen the reader nor its lexicon, but the form and the meanings of the others, how an answer
- * is judged, the names of plants and entries, and most of core's words for symptoms: it is for development.
+ * is judged, the names of plants and entries, and most of core's words for symptoms: it is for development. `held-3` was
+ * written by a fifth, again as thirty people would type, who had not seen the reader nor its lexicon, but the meanings of
+ * the others, how an answer is judged, the names of plants, and the ids and titles of entries. `held-2` and `held-3` are
+ * held: whoever works on the reader looks at their totals only and at no single sentence, or they measure nothing.
  *
  * `after` is what was typed before in the same talk, `shelf` the jars that there are. A value is in the unit of its name,
  * whatever unit was typed; a strength is in % vol, `sugar` and a `to_sweetness` that is a number in g/L. Spirits of a kind
@@ -175,7 +177,7 @@ export type Sentence = z.output<typeof sentence>
 export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
-export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'own-2', 'own-3', 'held', 'held-2'] as const
+export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'own-2', 'own-3', 'held', 'held-2', 'held-3'] as const
 
 const linesOf = <Line>(name: string, line: z.ZodType<Line>): readonly Line[] =>
   readFileSync(join(import.meta.dirname, `${name}.jsonl`), 'utf8')
