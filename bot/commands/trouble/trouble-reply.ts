@@ -61,9 +61,11 @@ function deeper(open: OpenCause, diagnosis: Diagnosis, isFirst: boolean): readon
   return inMore(isFirst ? [known] : [otherNote(open, diagnosis), known])
 }
 
-/** Where it must not be drunk yet, the danger; else the likeliest of the harmless. */
-const toldFirst = ({ causes, verdict }: Diagnosis): OpenCause | null =>
-  (verdict.kind === 'hold' ? causes[0] : causes.find(({ cause }) => !cause.isDangerous)) ?? causes[0] ?? null
+/** Where it must not be drunk yet, the danger; else the likeliest of the harmless, or what the open question does not settle. */
+const toldFirst = ({ causes, verdict, question }: Diagnosis): OpenCause | null =>
+  (verdict.kind === 'hold' ? causes[0] : causes.find(({ cause }) => !cause.isDangerous)) ??
+  causes.find(({ finding }) => verdict.kind !== 'ask' || question === null || !finding.asks.includes(question)) ??
+  null
 
 const causeData = ({ id, cause, finding }: OpenCause): Data => ({
   id,

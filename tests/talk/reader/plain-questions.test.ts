@@ -61,3 +61,12 @@ it.each([
   expect(told).toMatchObject({ code: 'question', recorded: 0 })
   expect(told.choices[0]).toMatch(/^\/trouble /)
 })
+
+it('tells no cause as the likeliest if not, which is what it asks about', async () => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  const { outcome } = await one.hear('the sloe tastes of nail varnish')
+  if (!outcome.ok || !('reply' in outcome)) throw new Error('not answered')
+  const { data, notes } = outcome.reply
+  expect(data.discard).toMatchObject({ verdict: 'ask', question: 'fuel' })
+  expect(JSON.stringify(notes)).not.toContain('"trouble_cause"')
+})
