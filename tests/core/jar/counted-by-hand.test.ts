@@ -1,16 +1,13 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
-import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
-import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
-import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
 import { ethanolG, sugarG } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
-import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
 import { added, entriesOf, started, strained, sweetened } from './jars.ts'
+import { liquidsIn } from './liquids.ts'
 
 /** Ethanol at 20 °C, g/ml: by what % vol is defined (OIML R 22, 1975, table I: 789.24 kg/m³). */
 const ETHANOL_G_PER_ML = 0.78924
@@ -74,9 +71,7 @@ describe('any order of steps', () => {
           strained(),
           ...order.map(happeningOf),
         ]
-        const { liquid } = liquidAfter(
-          valuesOf(stepsOf(jarStateOf(entriesOf(...story))!.happened).map(({ step }) => step)),
-        )
+        const { liquid } = liquidsIn(entriesOf(...story))
         const begun = countedAfter({ ethanolG: 0, sugarG: 30 }, { does: 'spirit', ml: 1000, abv: 95 })
         const counted = order.reduce(countedAfter, countedAfter(begun, { does: 'pour off', kept: 1 - CLINGS }))
         expect(ethanolG(liquid) / counted.ethanolG).toBeCloseTo(1, 4)

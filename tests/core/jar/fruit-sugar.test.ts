@@ -6,20 +6,16 @@ import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { fruitGives } from '../../../core/jar/state/fruit-gives.ts'
 import { allOf } from '../../../core/jar/state/in-fruit.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
-import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
-import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { duties } from '../../../core/jar/tasks/duties.ts'
-import { ethanolG, extractG, type Liquid, mix, sugarG, volumeMl, waterG } from '../../../core/liquid/liquid.ts'
+import { ethanolG, type Liquid, mix, sugarG, volumeMl, waterG } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
-import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { refusal } from '../quantity/refusal.ts'
-import { spirit } from '../recipe-plan/wishes.ts'
-import { DAY_MS, entriesOf, META, ml, plant, START_MS, started, storyFrom, strained } from './jars.ts'
-
-const SLOES = started({ name: 'sloe', spirits: [spirit(700, 40)], plants: [plant('sloe', 500)] })
+import { settings } from './diary.ts'
+import { DAY_MS, entriesOf, META, ml, START_MS, started, storyFrom, strained } from './jars.ts'
+import { expectSameGrams, gramsOf, liquidsIn, SLOES, straining } from './liquids.ts'
 
 const sugared = (sugarG: number): Happening => ({ kind: 'fruit_sugared', sweetenings: whiteSugar(exactly(sugarG)) })
 const drawn = (measured: ReturnType<typeof ml> | null = null): Happening => ({
@@ -29,23 +25,10 @@ const drawn = (measured: ReturnType<typeof ml> | null = null): Happening => ({
   ofFruit: { measured },
 })
 
-const liquidsOf = (...happened: readonly Happening[]) =>
-  liquidAfter(valuesOf(stepsOf(storyFrom(...happened).happened).map(({ step }) => step)))
+const liquidsOf = (...happened: readonly Happening[]) => liquidsIn(entriesOf(...happened))
 
-const grams = (liquid: Liquid): readonly number[] => [ethanolG, waterG, sugarG, extractG].map((part) => part(liquid))
+const expectSame = (one: Liquid, other: Liquid): void => expectSameGrams(gramsOf(one), gramsOf(other))
 
-const expectSame = (one: Liquid, other: Liquid): void => {
-  const others = grams(other)
-  for (const [index, value] of grams(one).entries()) {
-    expect(Math.abs(value - others[index]!)).toBeLessThanOrEqual(1e-9 * Math.max(1, value))
-  }
-}
-
-const straining = fc.oneof(
-  fc.constant(strained()),
-  fc.integer({ min: 300, max: 700 }).map((value) => strained({ measured: ml(value) })),
-  fc.integer({ min: 1, max: 200 }).map((value) => strained({ rinseWaterG: exactly(value) })),
-)
 const sugar = fc.integer({ min: 1, max: 600 })
 
 describe('dry sugar on strained fruit', () => {
@@ -113,34 +96,28 @@ describe('dry sugar on strained fruit', () => {
 
   it('is undone step by step', () => {
     const [one, two] = [entriesOf(SLOES, strained(), sugared(200)), entriesOf(SLOES, strained(), sugared(200), drawn())]
-    const folded = (entries: readonly JarEntry[]) => jarStateOf(entries)
-    expect(folded(undo(two, META).entries)).toEqual(folded(one))
-    expect(folded(undo(one, META).entries)).toEqual(folded(entriesOf(SLOES, strained())))
+    expect(jarStateOf(undo(two, META).entries)).toEqual(jarStateOf(one))
+    expect(jarStateOf(undo(one, META).entries)).toEqual(storyFrom(SLOES, strained()))
   })
 })
 
 describe('while the sugar draws', () => {
-  const settings = { zone: 'UTC', atMinutes: 540, shake: 'daily', pausedUntil: null } as const
-  const planned = started({
-    name: 'sloe',
-    spirits: [spirit(700, 40)],
-    plants: [plant('sloe', 500)],
-    plan: { targets: { abvPercent: 25, sugarGPerL: 200 } },
-  })
+  const wanted = settings({ zone: 'UTC' })
+  const planned: Happening = { ...SLOES, targets: { abvPercent: 25, sugarGPerL: 200 } }
   const entries = entriesOf(planned, strained(), sugared(150))
   const at = (day: number) => START_MS + day * DAY_MS
 
   it('asks for nothing for a week, then for pouring it back, twice at most', () => {
-    expect(agenda(entries, settings, at(8)).today.map(({ kind }) => kind)).toEqual([])
-    expect(agenda(entries, settings, at(9)).today.map(({ kind, state }) => [kind, state])).toEqual([['sweeten', 'due']])
+    expect(agenda(entries, wanted, at(8)).today.map(({ kind }) => kind)).toEqual([])
+    expect(agenda(entries, wanted, at(9)).today.map(({ kind, state }) => [kind, state])).toEqual([['sweeten', 'due']])
     const asked = (told: readonly JarEntry[]) =>
-      duties(told, settings, at(100)).flatMap(({ kind, day }) => (kind === 'sweeten' ? [day] : []))
+      duties(told, wanted, at(100)).flatMap(({ kind, day }) => (kind === 'sweeten' ? [day] : []))
     expect(asked(entries)).toEqual(['2026-11-10', '2026-11-17'])
     expect(asked(entriesOf(planned, strained(), sugared(150), drawn()))).toEqual([])
   })
 
   it('asks for bottling only once it is back', () => {
-    const kinds = (told: readonly JarEntry[]) => agenda(told, settings, at(30)).today.map(({ kind }) => kind)
+    const kinds = (told: readonly JarEntry[]) => agenda(told, wanted, at(30)).today.map(({ kind }) => kind)
     expect(kinds(entries)).not.toContain('bottle')
     expect(kinds(entriesOf(planned, strained(), sugared(150), drawn()))).toContain('bottle')
   })

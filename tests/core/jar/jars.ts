@@ -79,7 +79,11 @@ export const started = ({ plan, ...rest }: Partial<Started> & { plan?: Partial<P
   ...rest,
 })
 
-export const added = (what: Partial<Ingredients>): Happening => ({ kind: 'added', ...NOTHING, ...what })
+export const added = (what: Partial<Extract<Happening, { kind: 'added' }>>): Happening => ({
+  kind: 'added',
+  ...NOTHING,
+  ...what,
+})
 
 export const ml = (value: number, plusMinus = value * 0.02, atC = 20) =>
   ({ amount: { value, plusMinus }, by: 'volume', atC }) as const

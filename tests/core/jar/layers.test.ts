@@ -5,17 +5,16 @@ import { expectFollows } from '../../../core/jar/record/check-sequence.ts'
 import { record, undo } from '../../../core/jar/record/record.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { movedByLatePlants, plantsOverdone } from '../../../core/jar/state/late-plants.ts'
-import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
-import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { duties } from '../../../core/jar/tasks/duties.ts'
 import { ethanolG, sugarG } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
-import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
-import { DAY_MS, entriesOf, META, on, plant, START_MS, started } from './jars.ts'
+import { settings } from './diary.ts'
+import { added, DAY_MS, entriesOf, META, on, plant, START_MS, started } from './jars.ts'
+import { liquidsIn } from './liquids.ts'
 
 /** Strawberries, strained after one to two weeks. */
 const STRAWBERRIES = started({
@@ -26,14 +25,13 @@ const STRAWBERRIES = started({
   plan: { tasteFrom: '2026-11-04', strainFrom: '2026-11-08', strainBy: '2026-11-15' },
 })
 
-const layer = (id: string | null, as: AddedAs | null = 'layer', sugar = 250): Happening => ({
-  kind: 'added',
-  plants: [plant(id, 500)],
-  spirits: [spirit(300, 54)],
-  waterG: exactly(0),
-  sweetenings: whiteSugar(exactly(sugar)),
-  ...(as !== null && { as }),
-})
+const layer = (id: string | null, as: AddedAs | null = 'layer', sugar = 250): Happening =>
+  added({
+    plants: [plant(id, 500)],
+    spirits: [spirit(300, 54)],
+    sweetenings: whiteSugar(exactly(sugar)),
+    ...(as !== null && { as }),
+  })
 
 /** Each on its day after the start. */
 const jarWith = (...told: readonly (readonly [number, Happening])[]) =>
@@ -44,9 +42,9 @@ const windowIn = (entries: ReturnType<typeof jarWith>) => {
   return [tasteFrom, strainFrom, strainBy]
 }
 
-const BASE = liquidAfter(valuesOf(stepsOf(jarStateOf(jarWith())!.happened).map(({ step }) => step))).liquid
+const BASE = liquidsIn(jarWith()).liquid
 
-const settings = { zone: 'UTC', atMinutes: 540, shake: 'off', pausedUntil: null } as const
+const WANTED = settings({ zone: 'UTC', shake: 'off' })
 
 describe('fruit layered in', () => {
   it('takes the window along to its own days', () => {
@@ -73,10 +71,10 @@ describe('fruit layered in', () => {
   it('is asked to be strained in that window, and not before', () => {
     const entries = jarWith([5, layer('plum')])
     const at = (day: number) => START_MS + day * DAY_MS
-    const asked = (day: number) => agenda(entries, settings, at(day)).today.map(({ kind }) => kind)
+    const asked = (day: number) => agenda(entries, WANTED, at(day)).today.map(({ kind }) => kind)
     expect(asked(10)).not.toContain('strain')
     expect(asked(36)).toContain('strain')
-    const said = duties(entries, settings, at(400)).flatMap(({ kind, day }) => (kind === 'strain' ? [day] : []))
+    const said = duties(entries, WANTED, at(400)).flatMap(({ kind, day }) => (kind === 'strain' ? [day] : []))
     expect(said[0]).toBe('2026-12-06')
     expect(new Set(said).size).toBe(said.length)
   })
@@ -99,18 +97,12 @@ describe('fruit layered in', () => {
         const told = layers.map(([day, sugar]) => [day, layer('sour_cherry', as, sugar)] as const)
         const entries = jarWith(...told)
         expectFollows(entries)
-        const { liquid } = liquidAfter(valuesOf(stepsOf(jarStateOf(entries)!.happened).map(({ step }) => step)))
+        const { liquid } = liquidsIn(entries)
         // By hand: 54 % vol of 789.24 g/L; 300 ml and its sugar with each layer, and what the fruit's own sugar adds.
         const ethanol = (1000 + 300 * layers.length) * 0.54 * 0.78924
         expect(Math.abs(ethanolG(liquid) - ethanol)).toBeLessThan(1e-5 * ethanol)
         expect(Math.abs(ethanolG(liquid) - ethanolG(BASE) * (1 + 0.3 * layers.length))).toBeLessThan(1e-9 * ethanol)
-        const plain = liquidAfter(
-          valuesOf(
-            stepsOf(
-              jarStateOf(jarWith(...layers.map(([day]) => [day, layer('sour_cherry', as, 0)] as const)))!.happened,
-            ).map(({ step }) => step),
-          ),
-        ).liquid
+        const plain = liquidsIn(jarWith(...layers.map(([day]) => [day, layer('sour_cherry', as, 0)] as const))).liquid
         const sugar = layers.reduce((sum, [, each]) => sum + each, 0)
         expect(Math.abs(sugarG(liquid) - sugarG(plain) - sugar)).toBeLessThan(1e-9 * (1 + sugarG(liquid)))
         if (layers.length > 0) {
@@ -125,19 +117,9 @@ describe('fruit layered in', () => {
 
 describe('an enzyme', () => {
   it('is worth a word once there is spirit, and changes nothing in the jar', () => {
-    const enzyme: Happening = {
-      kind: 'added',
-      plants: [],
-      spirits: [],
-      waterG: exactly(0),
-      sweetenings: [],
-      enzyme: '1 tsp',
-    }
+    const enzyme = added({ enzyme: '1 tsp' })
     const made = record(entriesOf(STRAWBERRIES), enzyme, on(1), META)
     expect(made.unusual.map(({ key }) => key)).toEqual(['enzyme_after_spirit'])
-    const liquids = [made.entries, entriesOf(STRAWBERRIES)].map(
-      (entries) => liquidAfter(valuesOf(stepsOf(jarStateOf(entries)!.happened).map(({ step }) => step))).liquid,
-    )
-    expect(liquids[0]).toEqual(liquids[1])
+    expect(liquidsIn(made.entries).liquid).toEqual(liquidsIn(entriesOf(STRAWBERRIES)).liquid)
   })
 })

@@ -10,33 +10,16 @@ import { shareMeant } from '../../../core/jar/pour/share-meant.ts'
 import { undo } from '../../../core/jar/record/record.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
-import { liquidAfter } from '../../../core/jar/state/liquid-after.ts'
-import { stepsOf } from '../../../core/jar/state/liquid-steps.ts'
-import { dissolvedIn, ethanolG, extractG, type Liquid, sugarG, waterG } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
-import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { runs, SEED } from '../../runs.ts'
 import { BOTTLED } from './diary.ts'
 import { entriesOf, META, ml, on, plant, started, strained, sweetened } from './jars.ts'
+import { expectSameGrams, gramsOf, liquidsIn } from './liquids.ts'
 
 const AMENDED = { ...META, zone: 'UTC' }
 const NOW = on(30)
-/** Sucrose that freezes as all that is dissolved does: other kinds of sugar have more of it. */
-const asSucroseG = (liquid: Liquid): number =>
-  (sugarG(liquid) + extractG(liquid)) * (dissolvedIn(liquid).sucroseEquivalentShare ?? 1)
 
-const PARTS = [ethanolG, waterG, sugarG, extractG, asSucroseG]
-
-const liquidIn = (entries: readonly JarEntry[]): Liquid =>
-  liquidAfter(valuesOf(stepsOf(jarStateOf(entries)!.happened).map(({ step }) => step))).liquid
-
-const gramsIn = (entries: readonly JarEntry[]): readonly number[] => PARTS.map((part) => part(liquidIn(entries)))
-
-const expectSame = (one: readonly number[], other: readonly number[]): void => {
-  for (const [index, grams] of one.entries()) {
-    expect(Math.abs(grams - other[index]!)).toBeLessThanOrEqual(1e-9 * Math.max(1, grams))
-  }
-}
+const gramsIn = (entries: readonly JarEntry[]): readonly number[] => gramsOf(liquidsIn(entries).liquid)
 
 const both = (one: readonly number[], other: readonly number[]) => one.map((grams, index) => grams + other[index]!)
 
@@ -64,7 +47,7 @@ describe('a jar poured apart', () => {
       fc.property(stories, shares, (story, share) => {
         const whole = jar('lemon', ...story)
         const { rest, portion } = pourApart(whole, { share, into: 'half' }, NOW, META)
-        expectSame(both(gramsIn(rest.entries), gramsIn(portion.entries)), gramsIn(whole.entries))
+        expectSameGrams(both(gramsIn(rest.entries), gramsIn(portion.entries)), gramsIn(whole.entries))
       }),
       { seed: SEED, numRuns: runs(60, 2000) },
     )
@@ -78,8 +61,8 @@ describe('a jar poured apart', () => {
       const { weighed, spiritMl, finishedMl } = heldIn(state!)
       return weighed.flatMap(({ massG }) => [massG / spiritMl, massG / finishedMl!])
     }
-    expectSame(perMl(one), perMl(all))
-    expectSame(perMl(other), perMl(all))
+    expectSameGrams(perMl(one), perMl(all))
+    expectSameGrams(perMl(other), perMl(all))
     expect(contentsOf(one!).outcome.abvPercent.value).toBeCloseTo(contentsOf(all!).outcome.abvPercent.value, 9)
     expect(other!.name).toBe('half')
     expect(other!.strained).not.toBeNull()
@@ -113,7 +96,7 @@ describe('jars poured together', () => {
         const [target, source] = [jar('lemon', ...one), jar('orange', ...other)]
         const poured = pourTogether({ target, source, share: isAll ? exactly(1) : share, into: null }, NOW, META)
         const after = both(gramsIn(poured.target.entries), gramsIn(poured.source.entries))
-        expectSame(after, both(gramsIn(target.entries), gramsIn(source.entries)))
+        expectSameGrams(after, both(gramsIn(target.entries), gramsIn(source.entries)))
       }),
       { seed: SEED, numRuns: runs(60, 2000) },
     )
