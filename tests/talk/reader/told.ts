@@ -1,6 +1,7 @@
 import type { Invocation } from '../../../bot/calls/invocation.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
 import { hear } from '../../../bot/chat/hear/hear.ts'
+import type { Heard } from '../../../bot/chat/hear/heard.ts'
 import { newLastReplies } from '../../../bot/chat/last-replies.ts'
 import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { en } from '../../../bot/text/en/index.ts'
@@ -31,12 +32,7 @@ export interface Told {
   readonly data: Readonly<Record<string, unknown>>
   readonly choices: readonly string[]
   /** What else the sentence told of, each answered by itself. */
-  readonly also: readonly {
-    readonly read: string | null
-    readonly call: Invocation | null
-    readonly command: string | null
-    readonly code: string | null
-  }[]
+  readonly also: readonly Pick<Told, 'read' | 'call' | 'command' | 'code'>[]
   /** Entries that were written down by it, in all jars; one less for each that is gone. */
   readonly recorded: number
   readonly erased: boolean
@@ -50,6 +46,13 @@ const parsed = (read: string): Invocation | null => {
     return null
   }
 }
+
+const answeredWith = ({ outcome, read }: Pick<Heard, 'outcome' | 'read'>) => ({
+  read,
+  call: read === null ? null : parsed(read),
+  command: outcome.path,
+  code: outcome.ok ? null : outcome.error.code,
+})
 
 /** Somebody at the terminal whose talk goes on from line to line. */
 export function talker() {
@@ -82,22 +85,15 @@ export function talker() {
     async say(line: string): Promise<Told> {
       const before = await counted()
       const begin = performance.now()
-      const { outcome, read, choices, also = [] } = await hear(line, dispatch())
+      const { also = [], ...heard } = await hear(line, dispatch())
+      const { outcome, choices } = heard
       const ms = performance.now() - begin
       const after = await counted()
       return {
-        read,
-        call: read === null ? null : parsed(read),
-        command: outcome.path,
-        code: outcome.ok ? null : outcome.error.code,
+        ...answeredWith(heard),
         data: outcome.ok && 'reply' in outcome ? (outcome.reply.data as Readonly<Record<string, unknown>>) : {},
         choices,
-        also: also.map((each) => ({
-          read: each.read,
-          call: each.read === null ? null : parsed(each.read),
-          command: each.outcome.path,
-          code: each.outcome.ok ? null : each.outcome.error.code,
-        })),
+        also: also.map(answeredWith),
         recorded: after.entries - before.entries,
         erased: after.jars < before.jars,
         ms,
