@@ -41,33 +41,29 @@ export const testDesk = ({
     return `files/${name}`
   }
   const dispatch = { ...asker, commands: known, nowMs, log: (text: string) => logged.push(text) }
-  const printed = async (line: string, shown: DepthShown): Promise<string> => {
-    const { text } = await answer(line, dispatch, speech, showText({ width, colour: false }, shown), saveFile)
-    return text.replaceAll('\u00a0', ' ')
+  const shownBy = async (line: string, show: Show): Promise<string> =>
+    (await answer(line, dispatch, speech, show, saveFile)).text
+  const screen = (shown: DepthShown, columns = width): Show => {
+    const show = showText({ width: columns, colour: false }, shown)
+    return (...said) => show(...said).replaceAll('\u00a0', ' ')
   }
   const firstAt = async <Width extends number>(line: string, widths: readonly Width[]) => {
     let screens: { readonly width: Width; readonly text: string }[] = []
-    const show: Show = (...said) => {
-      screens = widths.map((each) => ({
-        width: each,
-        text: showText({ width: each, colour: false }, 'first')(...said).replaceAll('\u00a0', ' '),
-      }))
+    await shownBy(line, (...said) => {
+      screens = widths.map((each) => ({ width: each, text: screen('first', each)(...said) }))
       return ''
-    }
-    await answer(line, dispatch, speech, show, saveFile)
+    })
     return screens
   }
   const toldOf = async (line: string) => {
-    let outcome: Parameters<Show>[0]['outcome'] | null = null
-    const show: Show = (answering, ...more) => {
-      outcome = answering.outcome
-      return showText({ width, colour: false }, 'whole')(answering, ...more)
-    }
-    const { text } = await answer(line, dispatch, speech, show, saveFile)
-    return { outcome: outcome! as Parameters<Show>[0]['outcome'], text: text.replaceAll('\u00a0', ' ') }
+    const outcomes: Parameters<Show>[0]['outcome'][] = []
+    const text = await shownBy(line, (answering, ...more) => {
+      outcomes.push(answering.outcome)
+      return screen('whole')(answering, ...more)
+    })
+    return { outcome: outcomes.at(-1)!, text }
   }
-  const jsonTextOf = async (line: string): Promise<string> =>
-    (await answer(line, dispatch, speech, showJson, saveFile)).text
+  const jsonTextOf = (line: string): Promise<string> => shownBy(line, showJson)
   return {
     asker,
     /** Faults of ours since the last call. */
@@ -76,11 +72,11 @@ export const testDesk = ({
     files: () => saved.splice(0),
     run: (line: string | Invocation) => execute(line, dispatch),
     /** Both depths of a reply. */
-    textOf: (line: string): Promise<string> => printed(line, 'whole'),
-    /** Both depths, and what was shown of. */
+    textOf: (line: string): Promise<string> => shownBy(line, screen('whole')),
+    /** Both depths, and the outcome that they show. */
     toldOf,
     /** The first screen alone. */
-    firstOf: (line: string): Promise<string> => printed(line, 'first'),
+    firstOf: (line: string): Promise<string> => shownBy(line, screen('first')),
     /** The same on screens of several widths, the line being run once. */
     firstAt,
     jsonTextOf,

@@ -3,6 +3,8 @@ import { withoutKeeping } from '../../../bot/chat/run/without-keeping.ts'
 import { type SymptomId, symptomIds, symptoms } from '../../../core/trouble/symptoms.ts'
 import { sampled } from '../../runs.ts'
 import { testDesk } from '../test-desk.ts'
+import { budgets } from '../voice/budgets.ts'
+import { filled, WIDTHS } from '../voice/first-screens.ts'
 import { troubleJars, troubleShelf } from './jars.ts'
 
 interface TroubleJson {
@@ -35,8 +37,6 @@ beforeAll(async () => {
 
 const deskOf = () => testDesk({ nowMs: NOW_MS, asker: shelf.asker, width: 80 })
 
-const filled = (text: string): number => text.split('\n').filter((line) => line.trim() !== '').length
-
 it('answers every symptom of jars of all kinds: a cause, or an honest “I can’t tell”', async () => {
   const desk = deskOf()
   for (const { id, name } of asked) {
@@ -54,13 +54,15 @@ it('answers every symptom of jars of all kinds: a cause, or an honest “I can�
   expect(desk.faults()).toEqual([])
 }, 120_000)
 
-it('fits the first screen: 8 lines at 80 columns, 12 at 44', async () => {
+it('fits the first screen', async () => {
   const desk = deskOf()
   const long: string[] = []
   for (const { id, name } of asked) {
     const line = lineOf(id, name)
-    const [at80, at44] = (await desk.firstAt(line, [80, 44])).map(({ text }) => filled(text)) as [number, number]
-    if (at80 > 8 || at44 > 12) long.push(`${line}: ${at80}, ${at44}`)
+    for (const { width, text } of await desk.firstAt(line, WIDTHS)) {
+      const { length } = filled(text)
+      if (length > budgets.measure[width]) long.push(`${line} at ${width}: ${length} lines`)
+    }
   }
   expect(long).toEqual([])
 }, 120_000)

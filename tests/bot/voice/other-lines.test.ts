@@ -75,11 +75,11 @@ it('takes no more lines than it may, whatever is asked', async () => {
   const { asker, person } = await season()
   const screens: { readonly key: Key; readonly screen: MeasuredScreen }[] = []
   for (const [key, line] of ASKED) {
-    for (const width of WIDTHS) {
-      const text = await testDesk({ nowMs: Date.parse('2026-09-20T12:00:00Z'), width, asker }).firstOf(line)
-      await asker.store.update(asker.userId, () => person)
+    const desk = testDesk({ nowMs: Date.parse('2026-09-20T12:00:00Z'), asker })
+    for (const { width, text } of await desk.firstAt(line, WIDTHS)) {
       screens.push({ key, screen: { of: line, width, lines: linesOf(text), text } })
     }
+    await asker.store.update(asker.userId, () => person)
   }
   for (const key of new Set(ASKED.map(([key]) => key))) {
     const own = screens.filter((each) => each.key === key).map(({ screen }) => screen)
