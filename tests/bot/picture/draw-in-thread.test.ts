@@ -1,5 +1,4 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { buildSync } from 'esbuild'
 import { afterAll, describe, expect, it } from 'vitest'
@@ -35,7 +34,7 @@ const drawn = (word: string): PictureJob => ({
 
 /** A thread that does as it is told. */
 const threadOf = (source: string): string => {
-  const path = join(mkdtempSync(join(tmpdir(), 'larderbell-thread-')), 'thread.cjs')
+  const path = join(mkdtempSync(join(folder, 'thread-')), 'thread.cjs')
   writeFileSync(path, source)
   return path
 }
