@@ -67,7 +67,10 @@ const ASKED: readonly (readonly [key: Key, line: string])[] = [
 
 async function season() {
   const asker = newAsker()
-  for (const [day, line] of SEASON) await testDesk({ nowMs: Date.parse(`${day}T12:00:00Z`), asker }).run(line)
+  for (const [day, line] of SEASON) {
+    const outcome = await testDesk({ nowMs: Date.parse(`${day}T12:00:00Z`), asker }).run(line)
+    expect(outcome.ok, line).toBe(true)
+  }
   return { asker, person: await asker.store.read(asker.userId) }
 }
 
