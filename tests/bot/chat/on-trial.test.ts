@@ -73,7 +73,7 @@ describe('a line that is only tried', () => {
       const { asker, desk } = await somebody()
       const before = JSON.stringify(await asker.store.read(asker.userId))
       const [first, ...others] = options.split(' ')
-      const slipped = [...slips(path.split(' ').at(-1)!).map((slip) => path.replace(/\S+$/, slip))]
+      const slipped = slips(path.split(' ').at(-1)!).map((slip) => path.replace(/\S+$/, slip))
       for (const wrong of slipped) if (!known.has(wrong)) await desk.run(`/${wrong} ${options}`)
       for (const slip of slips(first!.split(':')[0]!)) {
         await desk.run(`/${path} ${slip}:${first!.split(':')[1]} ${others.join(' ')}`)

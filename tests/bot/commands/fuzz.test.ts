@@ -18,8 +18,8 @@ const MAY_BE_UNKNOWN =
   /^(drinks|drinksPlusMinus|drinkGPerServing|count|id|tasteFrom|strainFrom|strainBy|ready|latin|cut|latest|sugarsFraction|ceilingGPerL)$/
 /** Of what is kept of a person, anything may not be known yet. */
 const KEEPS = /^(jar|notebook|again|forget|reminders|settings)\b/
-/** An amount that nobody named, all of it where nothing was read; a trouble of which nothing is known. */
-const KNOWS_NO_AMOUNT = /^(?:measure|trouble|keeping)$/
+/** An amount that nobody named, all of it where nothing was read; a trouble or a country of which nothing is known. */
+const KNOWS_NO_AMOUNT = /^(?:measure|trouble|keeping|emergency)$/
 
 /** Every number in the data, and every null that stands for one that should be known. */
 const numbersOf = (data: object, mayBeUnknown: RegExp): [string, unknown][] =>
@@ -30,7 +30,7 @@ const numbersOf = (data: object, mayBeUnknown: RegExp): [string, unknown][] =>
   })
 
 const mayBeNull = (command: string): RegExp =>
-  KEEPS.test(command) || KNOWS_NO_AMOUNT.test(command) || command === 'emergency' ? /./ : MAY_BE_UNKNOWN
+  KEEPS.test(command) || KNOWS_NO_AMOUNT.test(command) ? /./ : MAY_BE_UNKNOWN
 
 const check = async (line: string) => {
   const startMs = performance.now()

@@ -6,8 +6,6 @@ import { MOST_PRICES, type Price } from '../../../core/cost/price.ts'
 import { parsePrices, readPrice, writePriceTyped } from '../../../core/cost/read-price.ts'
 import { materialIds } from '../../../core/quantity/materials.ts'
 
-const [given] = [(text: string) => parsePrices(text).map((each) => ({ ...each, price: undefined }))]
-
 const LEMON = { kind: 'plant', id: 'lemon_peel', isDried: false, isPeel: false }
 
 describe('a price', () => {
@@ -35,7 +33,7 @@ describe('a price', () => {
     ['500 ml bottles 0.80', { kind: 'bottle', volumeMl: 500 }, { unit: 'piece', amount: 1 }],
     ['jaboticaba 9/kg', { kind: 'food', name: 'JABOTICABA' }, { unit: 'g', amount: 1000 }],
   ])('%s', (text, priced, per) => {
-    expect(given(text)).toEqual([expect.objectContaining({ kind: 'given', priced, per })])
+    expect(parsePrices(text)).toEqual([expect.objectContaining({ kind: 'given', priced, per })])
   })
 
   test.each([
