@@ -24,10 +24,10 @@ type Input = InputOf<'cost'>
 
 /** The prices kept, with those that were given just now. */
 async function pricesKept({ prices }: Input, context: Context): Promise<NonNullable<Settings['prices']>> {
-  const kept = (await context.store.read(context.userId)).settings.prices ?? []
-  if (prices === undefined) return kept
-  const all = asOptionProblem('prices', () => withPrices(kept, prices.is))
-  const { settings } = await changeSettings(context, { prices: all })
+  if (prices === undefined) return (await context.store.read(context.userId)).settings.prices ?? []
+  const { settings } = await changeSettings(context, ({ prices: kept = [] }) => ({
+    prices: asOptionProblem('prices', () => withPrices(kept, prices.is)),
+  }))
   return settings.prices ?? []
 }
 

@@ -161,3 +161,9 @@ describe('the prices', () => {
     expect(isPersonal({ path: 'plan', options: { of: '10 lemons' } })).toBe(false)
   })
 })
+
+it('keeps the prices of two lines that come at once', async () => {
+  const desk = await lemonDesk()
+  await Promise.all([desk.ask('/cost prices:sugar 1.20/kg'), desk.ask('/cost prices:bottles 0.80 each')])
+  expect((await desk.person()).settings.prices?.map(({ of }) => of).toSorted()).toEqual(['bottles', 'sugar'])
+})
