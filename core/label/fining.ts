@@ -18,7 +18,23 @@ export interface FiningFacts {
  * 1169/2011, Annex II, points 2, 3, 4 and 7 (from memory). Gelatine of cattle and pigs is no allergen there.
  */
 export const finings = {
-  egg_white: { names: ['egg white', 'egg', 'albumen', 'albume'], allergen: 'egg_fined', isAnimal: true },
+  egg_white: {
+    names: [
+      'egg white',
+      'egg',
+      'egg whites',
+      'eggs',
+      'white of egg',
+      'white of an egg',
+      'whites of eggs',
+      'albumen',
+      'albume',
+      'albumi',
+      'uovo',
+    ],
+    allergen: 'egg_fined',
+    isAnimal: true,
+  },
   isinglass: {
     names: ['isinglass', 'fish', 'fish gelatine', 'colla di pesce'],
     allergen: 'fish_fined',
@@ -30,7 +46,7 @@ export const finings = {
     isAnimal: true,
   },
   gelatine: { names: ['gelatine', 'gelatin', 'gelatina'], allergen: null, isAnimal: true },
-  chitosan: { names: ['chitosan', 'chitin'], allergen: 'crustacean_fined', isAnimal: true },
+  chitosan: { names: ['chitosan', 'chitin', 'chitosano'], allergen: 'crustacean_fined', isAnimal: true },
   bentonite: { names: ['bentonite', 'clay', 'bentonita'], allergen: null, isAnimal: false },
   kieselsol: { names: ['kieselsol', 'silica sol', 'silica'], allergen: null, isAnimal: false },
   agar: { names: ['agar', 'agar agar', 'agar-agar'], allergen: null, isAnimal: false },
@@ -42,9 +58,15 @@ export const finingIds = Object.keys(finings) as readonly FiningId[]
 
 export const finingOf = (id: FiningId): FiningFacts => finings[id]
 
+const BEFORE = /^(?:with |con |col |the |some |an? |la |un |una )+/
+
 /** Throws `no_fining` with what is known. */
 export function parseFining(text: string): FiningId {
-  const said = text.trim().toLowerCase().replaceAll(/\s+/g, ' ')
+  const said = text
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s’']+/g, ' ')
+    .replace(BEFORE, '')
   const found = finingIds.find((id) => finingOf(id).names.includes(said))
   if (found === undefined) throw new DomainError('bad_value', 'no_fining', { typed: shown(text), ids: finingIds })
   return found

@@ -39,8 +39,13 @@ const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
   kitchen: 'metric',
 })
 
+/** What a call runs without, though it was told. */
+const TOLD: Readonly<Record<string, string>> = { fining: 'egg white' }
+
 /** The line of a call that lacks something, with an example for it; null where none runs. */
-async function exampleFor(call: CallRead, dispatch: Dispatch): Promise<string | null> {
+async function exampleFor(call: CallRead, option: string, dispatch: Dispatch): Promise<string | null> {
+  const told = TOLD[option]
+  if (told !== undefined) return written({ ...call, options: { ...call.options, [option]: told } })
   const tried = await execute(invocation(call), onTrial(dispatch))
   if (tried.ok) return written(call)
   const { example } = tried.error.values as { example?: string | null }
@@ -54,7 +59,7 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
   const question = { code: 'question' } as const
   switch (about.kind) {
     case 'lacks': {
-      const line = await exampleFor(call, dispatch)
+      const line = await exampleFor(call, about.option, dispatch)
       const values = { command: call.command, option: about.option, line }
       return asked(
         call.command,

@@ -47,6 +47,7 @@ export type SlotKind =
   | 'freezer'
   | 'shake_off'
   | 'racked'
+  | 'fining'
   | 'added_as'
   | 'on_fruit'
   | 'all_in'
@@ -72,6 +73,8 @@ export interface Slot {
   readonly option: string
   readonly takes: SlotKind
   readonly needed?: true
+  /** Needed where this is said. */
+  readonly neededWith?: Concept
   /** Not filled where this one was. */
   readonly unless?: string
 }

@@ -30,7 +30,7 @@ export const jarFrames: readonly Frame[] = [
     },
     wants: ['strained'],
     // The jar itself came out of where it stood.
-    bars: ['out_of_cold', 'on_fruit', 'second_go'],
+    bars: ['out_of_cold', 'on_fruit', 'second_go', 'fined'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },
@@ -54,13 +54,14 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar filter',
     does: 'record',
-    cues: { filtered: 3.6, strained: -2, refiltered: 5.6 },
-    wants: ['filtered', 'refiltered'],
+    cues: { filtered: 3.6, strained: -2, refiltered: 5.6, fined: 4.5 },
+    wants: ['filtered', 'refiltered', 'fined'],
     bars: ['out_of_cold'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },
       { option: 'racked', takes: 'racked' },
+      { option: 'fining', takes: 'fining', neededWith: 'fined' },
       { option: 'when', takes: 'when' },
     ],
   },

@@ -47,7 +47,7 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   const lacks: string[] = []
   let open: FrameTried['open'] = null
   let assumed = 0
-  for (const { option, takes, needed, unless } of frame.slots) {
+  for (const { option, takes, needed, neededWith, unless } of frame.slots) {
     const filled = unless !== undefined && unless in options ? null : fills[takes](sentence, frame.command)
     const isFresh = filled !== null && (filled.bits.length === 0 || filled.bits.some((bit) => !used.has(bit)))
     if (filled !== null && filled.choices !== undefined) {
@@ -57,7 +57,7 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
       options[option] = filled.text
       for (const bit of filled.bits) used.add(bit)
       if (filled.bits.length === 0 && filled.isAssumed !== true) assumed++
-    } else if (needed === true) lacks.push(option)
+    } else if (needed === true || (neededWith !== undefined && sentence.has(neededWith))) lacks.push(option)
   }
   const ignored = new Set(frame.ignores ?? [])
   const left = sentence.bits.filter((bit) => !used.has(bit) && bit.role !== 'gone' && bit.role !== 'left_out')

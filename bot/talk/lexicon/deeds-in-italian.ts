@@ -10,6 +10,7 @@ export const deedsInItalian = {
   sweeten: `zuccherare, dolcificare, mettere lo sciroppo, aggiungere lo sciroppo`,
   racked: `travasato, dalle fecce, dal fondo`,
   on_fruit: `zucchero sulla frutta, zucchero sulle bucce, zucchero sui frutti, zucchero sulle prugnole filtrate, zucchero sulle scorze, zucchero sulle bacche`,
+  fined: `chiarificato, chiarificata, chiarificati, chiarificate, chiarito ~ albume, chiarito ~ albumi, chiarito ~ bentonite, chiarito ~ gelatina, chiarito ~ colla di pesce, chiarito ~ caseina, chiarito ~ latte, chiarito ~ chitosano, chiarito ~ agar`,
   second_go: `seconda infusione con, seconda infusione di, seconda infusione delle, seconda infusione dei, seconda infusione sulle, seconda infusione sui, seconda macerazione con, seconda macerazione di, seconda macerazione delle, seconda macerazione dei, secondo giro con, secondo giro di`,
   all_at_once: `tutto insieme dal primo giorno, tutto insieme all inizio, tutto dentro subito, tutto dentro insieme, tutto in una volta, tutto dal primo giorno`,
   layered: `a strati, uno strato, un altro strato`,

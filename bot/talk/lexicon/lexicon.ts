@@ -57,6 +57,7 @@ export type Concept =
   | 'filtered'
   /** How something was filtered, or added. */
   | 'racked'
+  | 'fined'
   | 'layered'
   | 'on_fruit'
   | 'second_go'
@@ -234,6 +235,7 @@ export const DEEDS: ReadonlySet<Concept> = new Set<Concept>([
   'strained',
   'sweetened',
   'filtered',
+  'fined',
   'bottled',
   'tasted',
   'added',

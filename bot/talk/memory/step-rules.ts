@@ -55,7 +55,7 @@ const STEP_OF: readonly (readonly [Concept, string])[] = [
 /** `All stirred in`: what was offered is told as done, with no amounts of its own. */
 export const doneAsOffered: Rule = ({ has, bits, typed }, _last, { offered }) => {
   if (bits.length > 0 || typed.tokens.length > 12 || typed.tokens.some(({ text }) => text === '?')) return null
-  if (has('denial', 'hypothesis', 'how_much')) return null
+  if (has('denial', 'hypothesis', 'how_much', 'fined')) return null
   const done = STEP_OF.filter(([concept]) => has(concept)).map(([, command]) => command)
   const step = offered.find(
     ({ command, options }) =>

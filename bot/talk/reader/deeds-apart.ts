@@ -37,8 +37,11 @@ interface Part {
 }
 
 const deedsOf = (sentence: Sentence): readonly (ConceptSpan & { readonly group: string })[] => {
+  // One step records what it was racked and fined with, none what it was strained and fined with.
+  const fining = sentence.has('strained') ? 'fine' : 'strain'
   const all = sentence.spans.flatMap((span) => {
-    const group = GROUPS[span.concept] ?? (span.concept === 'added' ? 'add' : undefined)
+    const group =
+      span.concept === 'fined' ? fining : (GROUPS[span.concept] ?? (span.concept === 'added' ? 'add' : undefined))
     return group === undefined ? [] : [{ ...span, group }]
   })
   const others = new Set(all.filter(({ group }) => group !== 'add').map(({ group }) => group))

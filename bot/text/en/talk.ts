@@ -6,6 +6,7 @@ import { listed } from './phrases.ts'
 /** What is asked for an option that is lacking. */
 const QUESTIONS: Readonly<Record<string, string>> = {
   bottles: 'How many bottles, and how big?',
+  fining: 'What was it fined with?',
   infusion: 'How much infusion have you got?',
   jar: 'Which jar is it?',
   liqueur: 'How much of the liqueur is there?',
