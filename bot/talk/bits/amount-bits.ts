@@ -1,5 +1,5 @@
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
-import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
@@ -16,8 +16,6 @@ export interface Around {
   readonly today: CalendarDay
 }
 
-export const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
-
 export const OF = new Set(['of', 'di', 'd', 'da', 'x', 'del', 'della'])
 
 export const PER_LITRE = new Set(['per', 'al', 'a', 'each', 'every', 'the', 'to'])
@@ -28,15 +26,16 @@ export const LITRE = new Set(['litre', 'liter', 'l', 'litro', 'lt'])
 export const SPIRIT_BOTTLE_ML = 700
 
 /** `6 bottles`, `5 x 500 ml`, `3 bottles of 500`; null where none begin. */
-export function bottlesAt({ typed, lexicon }: Around, at: number): Bit | null {
+export function bottlesAt(around: Around, at: number): Bit | null {
+  const { typed, lexicon } = around
   const things = countable(lexicon)
   const words = wordSet(lexicon.bottles)
   const count = numberSaid(typed, at, things)
-  if (count === null) return bottleAlone({ typed, lexicon } as Around, at)
-  const litres = litreBottles({ typed, lexicon } as Around, at)
+  if (count === null) return bottleAlone(around, at)
+  const litres = litreBottles(around, at)
   if (litres !== null) return litres
   const isTimes = wordAt(typed, count.next) === 'x'
-  if (!isTimes && !words.has(wordAt(typed, count.next))) return sizeFirst({ typed, lexicon } as Around, at)
+  if (!isTimes && !words.has(wordAt(typed, count.next))) return sizeFirst(around, at)
   let next = count.next + 1
   if (isTimes && count.isWord) return null
   const from = OF.has(wordAt(typed, next)) ? next + 1 : next

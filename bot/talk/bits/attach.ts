@@ -17,7 +17,7 @@ const PUTS_IN = new Set<ConceptSpan['concept']>(['started', 'added', 'log_start'
 /** A jar's name where something is told of it: no amount behind it is of the plant. */
 export function isJarName({ spans, jars = [] }: RolesAround, bit: Bit): boolean {
   const isTold = spans.some(({ concept }) => DEEDS.has(concept) && !PUTS_IN.has(concept))
-  return isTold && jars.some((jar) => !isOver(jar)) && jarsOf(bit, jars).some((jar) => !isOver(jar))
+  return isTold && jarsOf(bit, jars).some((jar) => !isOver(jar))
 }
 
 /** A bit while roles are given. */

@@ -1,12 +1,12 @@
 import { isDescriptor, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
-import { type TypedText, textFrom } from '../../../core/quantity/read/tokens.ts'
+import { type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { anyUnitAt } from '../../../core/quantity/read/unit-at.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { dateSaid } from '../../../core/quantity/time/date-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
-import { type Around, bottlesAt, isGravity, measureAt, NONE, ratingAt, sizeFirst, wordAt } from './amount-bits.ts'
+import { type Around, bottlesAt, isGravity, measureAt, NONE, ratingAt, sizeFirst } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
 import { drinksNamed } from './drinks-named.ts'
 import { filledAt } from './filled-bottles.ts'
@@ -120,7 +120,7 @@ const AMOUNTS = new Set<Bit['kind']>(['volume', 'mass', 'strength', 'sweetness',
 function isBelowNothing({ typed, spans }: Around, { kind, from }: Bit): boolean {
   const [sign, before] = [typed.tokens[from - 1], typed.tokens[from - 2]]
   if (!AMOUNTS.has(kind) || (sign?.text !== '-' && sign?.text !== '−')) return false
-  if (kind === 'bare' && spans.some(({ concept }) => /free|froz/.test(concept))) return false
+  if (kind === 'bare' && spans.some(({ concept }) => concept === 'freezes' || concept === 'freezer_at')) return false
   return sign.to === typed.tokens[from]!.from && (before === undefined || before.to < sign.from || before.text === ':')
 }
 

@@ -9,7 +9,8 @@ const AHEAD: readonly Concept[] = ['shake', 'strain', 'sweeten', 'bottle', 'shoo
 export function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'jars' | 'spans'>): readonly Derived[] {
   const says = (concept: Concept): boolean => spans.some((span) => span.concept === concept)
   const running = jars.filter((jar) => !isOver(jar))
-  const isPair = jarsNamed(bits, jars).length === 2 || (says('both_of_them') && running.length === 2)
+  const named = jarsNamed(bits, jars)
+  const isPair = named.length === 2 || (says('both_of_them') && running.length === 2)
   const isPart = bits.some(
     ({ kind, ids, text }) =>
       kind === 'plant' &&
@@ -22,7 +23,6 @@ export function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'ja
       ),
   )
   const isRated = bits.some(({ kind }) => kind === 'rating') && running.length > 0
-  const named = jarsNamed(bits, jars)
   const [told] = named.length === 1 ? named.map(({ jar }) => jar) : running.length === 1 ? running : []
   const isPast = told !== undefined && told.stage !== 'steeping'
   const isSugared = bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')

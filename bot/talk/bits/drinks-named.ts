@@ -1,4 +1,5 @@
-import { type Around, SPIRIT_BOTTLE_ML, wordAt } from './amount-bits.ts'
+import { wordAt } from '../../../core/quantity/read/tokens.ts'
+import { type Around, SPIRIT_BOTTLE_ML } from './amount-bits.ts'
 import type { Bit } from './bit.ts'
 import { usualStrength } from './usual-strength.ts'
 

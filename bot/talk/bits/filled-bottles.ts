@@ -1,8 +1,8 @@
-import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
-import { type Around, OF, wordAt } from './amount-bits.ts'
+import { type Around, OF } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
 import { countable } from './things.ts'
 

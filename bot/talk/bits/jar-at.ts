@@ -2,6 +2,7 @@ import { plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import type { TalkJar } from './bit.ts'
+import { isOver } from './jars-of.ts'
 
 const wordsOf = (name: string): readonly string[] => saidText(name).tokens.map(({ text }) => text)
 
@@ -40,4 +41,4 @@ export function jarAt(
 const NONE: ReadonlySet<string> = new Set()
 
 /** Of two of a name the one that runs. */
-const rank = ({ stage }: TalkJar): number => (stage === 'emptied' || stage === 'discarded' ? 1 : 0)
+const rank = (jar: TalkJar): number => (isOver(jar) ? 1 : 0)

@@ -1,9 +1,9 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
-import { joins, type Open, type RolesAround, STRENGTH, THINGS, wordsOf } from './attach.ts'
+import { isStrengthLike, joins, type Open, type RolesAround, THINGS, wordsOf } from './attach.ts'
 
 /** Whether a number may be a strength that has no sign: `at 35`. */
-const isStrong = ({ kind, value }: Open | undefined = { kind: 'jar', value: 0 } as Open): boolean =>
-  kind === 'strength' || (kind === 'bare' && value >= STRENGTH.least && value <= STRENGTH.most)
+const isStrong = (bit: Open | undefined): boolean =>
+  bit !== undefined && (bit.kind === 'strength' || isStrengthLike(bit))
 
 /** `400 ml lemon 32% 250 g/l and 600 ml ginger 28%`: of two liquids that are as strong as that the plants are names. */
 export function liqueursNamed(bits: Open[]): void {

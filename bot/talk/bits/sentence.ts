@@ -6,6 +6,7 @@ import { respelt } from '../lexicon/respell.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
+import { isOver } from './jars-of.ts'
 import { withRoles } from './roles.ts'
 import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
@@ -70,10 +71,9 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
     bits.some(({ kind }) => kind === 'jar') ||
     plants.some(({ text, ids }) =>
       jars.some(
-        ({ name, plants: within, stage }) =>
-          stage !== 'emptied' &&
-          stage !== 'discarded' &&
-          (name.toLowerCase() === text.toLowerCase() || within.some((id) => ids?.includes(id) === true)),
+        (jar) =>
+          !isOver(jar) &&
+          (jar.name.toLowerCase() === text.toLowerCase() || jar.plants.some((id) => ids?.includes(id) === true)),
       ),
     )
   const isDrink =

@@ -1,11 +1,9 @@
-import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { halfMoreAt, numberSaid } from '../../../core/quantity/said/number-said.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import { type Bit, bit } from './bit.ts'
 import { thingAt } from './things.ts'
-
-const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
 
 const NONE: ReadonlySet<string> = new Set()
 

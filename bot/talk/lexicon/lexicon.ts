@@ -273,7 +273,6 @@ export type Derived =
   | 'away_now'
   | 'not_this_week'
   | 'deed_ahead'
-  | 'place_named'
   | 'syrup_in'
   | 'two_plants'
   | 'plant_amount'

@@ -2,8 +2,7 @@ import { DomainError } from '../../../core/domain-error.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { jarsOf } from '../bits/jars-of.ts'
-import { computeFrames } from '../frames/compute-frames.ts'
-import { jarFrames } from '../frames/jar-frames.ts'
+import { frames } from '../frames/frames.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { tryFrame } from '../frames/score.ts'
 import { withOption } from './change-call.ts'
@@ -75,7 +74,7 @@ function lackedByFrame(sentence: Sentence, { command, options }: CallRead): Read
     !sentence.bits.some(({ kind }) => kind === 'spirit' || kind === 'strength')
   )
     return null
-  for (const frame of [...computeFrames, ...jarFrames].filter((each) => each.command === command)) {
+  for (const frame of frames.filter((each) => each.command === command)) {
     const open = {
       command,
       does: frame.does,

@@ -1,7 +1,7 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead } from '../frames/reading.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
-import { callReading, type Rule } from './rule.ts'
+import { callReading, digitsOf, numbersOf, type Rule } from './rule.ts'
 
 /** Amounts of each step that can be put right, in the order in which a number is tried for them. */
 const AMOUNTS: Readonly<Record<string, readonly string[]>> = {
@@ -19,8 +19,6 @@ const WAS =
 /** From here on nobody wishes a liqueur so strong, % vol: it is what was read. */
 const NO_LIQUEUR = 55
 
-const digits = ({ text }: Bit): string => /\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? ''
-
 /** A longer sentence is one of its own. */
 const MOST_PIECES = 14
 
@@ -29,9 +27,6 @@ const OF_STEP: Readonly<Record<string, readonly Concept[]>> = {
   'jar bottle': ['bottled'],
   'jar taste': ['tasted'],
 }
-
-const numbersOf = ({ bits }: Sentence): readonly Bit[] =>
-  bits.filter(({ kind, text }) => /\d/.test(text) && kind !== 'date')
 
 /** The number that holds: that before `not`, or behind `instead of`; the only one. */
 function righted(sentence: Sentence): readonly Bit[] {
@@ -61,7 +56,7 @@ function optionFor({ kind, value, role }: Bit, step: CallRead): string | null {
 const UNITS: Readonly<Record<string, string>> = { measured: ' ml', strength: '%', sugar: ' g', water: ' ml' }
 
 const textOf = (bit: Bit, option: string): string =>
-  bit.kind === 'bare' ? `${digits(bit)}${UNITS[option] ?? ''}` : bit.text
+  bit.kind === 'bare' ? `${digitsOf(bit)}${UNITS[option] ?? ''}` : bit.text
 
 /**
  * `Sorry, it was 910`: what was recorded last is put right by a line of its own; nothing is edited by hand. A strength that a liqueur

@@ -1,7 +1,6 @@
-import type { Bit, Sentence } from '../bits/bit.ts'
+import type { Sentence } from '../bits/bit.ts'
 import { measuresAsked } from '../frames/amount-slots.ts'
-import { computeFrames } from '../frames/compute-frames.ts'
-import { jarFrames } from '../frames/jar-frames.ts'
+import { frames } from '../frames/frames.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { answered } from './answer-question.ts'
@@ -20,13 +19,14 @@ import {
   withoutPlant,
 } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
-import { callReading, changedOf, isAmountBit, OF_JAR, type Rule, setTo } from './rule.ts'
+import { callReading, changedOf, digitsOf, isAmountBit, numbersOf, OF_JAR, type Rule, setTo } from './rule.ts'
 import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain, undone } from './step-rules.ts'
 import { otherSweetener } from './sweetener-rule.ts'
 
 /** `12 lemons not 10`, `no, 700 not 750`, `28 instead of 30`. */
-const corrected: Rule = ({ bits, typed, has }, last) => {
-  const numbers = bits.filter(({ kind, text }) => /\d/.test(text) && kind !== 'date')
+const corrected: Rule = (sentence, last) => {
+  const { typed, has } = sentence
+  const numbers = numbersOf(sentence)
   const not = typed.tokens.findIndex(({ text }) => text === 'not' || text === 'non')
   const of = typed.tokens.findIndex(
     ({ text }, at) =>
@@ -34,14 +34,13 @@ const corrected: Rule = ({ bits, typed, has }, last) => {
       (text === 'than' && typed.tokens[at - 1]?.text === 'rather'),
   )
   const mark = not > 0 ? not : of
-  const digits = ({ text }: Bit): string => /\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? ''
   if (mark !== -1 && numbers.length === 2) {
     const right = numbers.find(({ to }) => to <= mark) ?? numbers.findLast(({ from }) => from > mark)
     const wrong = numbers.find((bit) => bit !== right)
     if (right?.kind === 'strength' && wrong !== undefined && takes(changedOf(last).command, 'to-strength'))
       return setTo(right, changedOf(last), true)
     if (right?.kind === 'volume' && wrong !== undefined) return setTo(right, changedOf(last), true)
-    const changed = right === undefined || wrong === undefined ? null : replaced(last, digits(wrong), digits(right))
+    const changed = right === undefined || wrong === undefined ? null : replaced(last, digitsOf(wrong), digitsOf(right))
     return changed === null ? null : callReading(changed)
   }
   const [only, another] = numbers
@@ -144,9 +143,7 @@ const RULES: readonly Rule[] = [
 const RECORDED = /^jar (?!list|tag|label)/
 
 /** Settings, by the frames that hear of them. */
-const SET: ReadonlySet<string> = new Set(
-  [...computeFrames, ...jarFrames].flatMap(({ command, does }) => (does === 'set' ? [command] : [])),
-)
+const SET: ReadonlySet<string> = new Set(frames.flatMap(({ command, does }) => (does === 'set' ? [command] : [])))
 
 const AFTER_STEP: readonly Rule[] = [
   ofOtherJar,

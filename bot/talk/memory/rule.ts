@@ -25,6 +25,13 @@ export const changedOf = (call: CallRead): CallRead =>
 
 export type Rule = (sentence: Sentence, last: CallRead, said: Remembered) => TalkReading | null
 
+/** Everything that is said with a number, but for days. */
+export const numbersOf = ({ bits }: Sentence): readonly Bit[] =>
+  bits.filter(({ kind, text }) => /\d/.test(text) && kind !== 'date')
+
+/** The first number of a text; empty where there is none. */
+export const digitsOf = ({ text }: Bit): string => /\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? ''
+
 export const isAmountBit = ({ kind, role }: Bit): boolean =>
   (kind === 'volume' && role !== 'of_water') || kind === 'mass'
 

@@ -1,17 +1,7 @@
-import { DomainError } from '../../../core/domain-error.ts'
+import { isRefused } from '../../../core/domain-error.ts'
 import { parseSweetener } from '../../../core/quantity/read/parse-sugar.ts'
 import { takes, withOption } from './change-call.ts'
 import { callReading, changedOf, type Rule } from './rule.ts'
-
-const isSweetener = (text: string): boolean => {
-  try {
-    parseSweetener(text)
-    return true
-  } catch (error) {
-    if (error instanceof DomainError) return false
-    throw error
-  }
-}
 
 /** Amounts of what sweetens, which are another sweetener's no more. */
 const AMOUNT = /^[\d.,¼½¾]+\s*\p{L}+\s*/u
@@ -27,7 +17,7 @@ export const otherSweetener: Rule = ({ bits, has, typed }, last) => {
   if (!has('instead', 'only_have') || has('without') || !takes(call.command, 'sugar') || call.command === 'mix')
     return null
   const text = sweet.text.toLowerCase()
-  if (!isSweetener(text)) return null
+  if (isRefused(() => parseSweetener(text))) return null
   const now = AMOUNT.exec(call.options.sugar ?? '')?.[0] ?? ''
   return callReading(withOption(call, 'sugar', `${now.trim()} ${text}`.trim()))
 }

@@ -18,6 +18,7 @@ const GROUPS: Readonly<Partial<Record<Concept, string>>> = {
   tasted: 'taste',
   opened: 'open',
   gave_away: 'give',
+  added: 'add',
 }
 
 /** Of what is put in only where nothing else is: the syrup, a start and a straining are told with the same words. */
@@ -40,8 +41,7 @@ const deedsOf = (sentence: Sentence): readonly (ConceptSpan & { readonly group: 
   // One step records what it was racked and fined with, none what it was strained and fined with.
   const fining = sentence.has('strained') ? 'fine' : 'strain'
   const all = sentence.spans.flatMap((span) => {
-    const group =
-      span.concept === 'fined' ? fining : (GROUPS[span.concept] ?? (span.concept === 'added' ? 'add' : undefined))
+    const group = span.concept === 'fined' ? fining : GROUPS[span.concept]
     return group === undefined ? [] : [{ ...span, group }]
   })
   const others = new Set(all.filter(({ group }) => group !== 'add').map(({ group }) => group))

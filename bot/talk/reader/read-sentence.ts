@@ -3,8 +3,7 @@ import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
-import { computeFrames } from '../frames/compute-frames.ts'
-import { jarFrames } from '../frames/jar-frames.ts'
+import { frames } from '../frames/frames.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
@@ -38,8 +37,6 @@ export interface Knows extends Surroundings {
   /** The command that a line began with, where it did. */
   readonly command?: Path
 }
-
-const frames = [...computeFrames, ...jarFrames]
 
 /** From here on a frame is meant. */
 const LEAST = 2.5

@@ -104,6 +104,9 @@ export const textFrom = ({ text, tokens }: TypedText, at: number, until = tokens
   return first === undefined || last === undefined ? '' : text.slice(first.from, last.to)
 }
 
+/** The piece at a place, as it is compared; empty where there is none. */
+export const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
+
 /** Throws `unexpected_text` unless every piece before `at` was the last one. */
 export const expectEnd = (typed: TypedText, at: number): void => {
   if (at < typed.tokens.length) {

@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { readNumber } from '../read/read-number.ts'
-import { type TypedText, textFrom } from '../read/tokens.ts'
+import { type TypedText, textFrom, wordAt } from '../read/tokens.ts'
 import { anyUnitAt } from '../read/unit-at.ts'
 import { HUNDREDS, joinedItalian, TENS, UNITS } from './number-words.ts'
 
@@ -18,8 +18,6 @@ const HALVES = new Set(['half', 'mezzo', 'mezza'])
 const DOZENS = new Set(['dozen', 'dozens', 'doz', 'dozzina', 'dozzine'])
 const COUPLES = new Set(['couple', 'pair', 'paio'])
 const OF = new Set(['of', 'di'])
-
-const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
 
 const AT = new Set(['at', 'al', 'a', 'ad', '@'])
 
