@@ -35,7 +35,7 @@ const cautionNames: Readonly<Record<CautionName, string>> = {
   may_crystallise: 'the sugar may crystallise',
   sugar_limit_not_known: 'the sugar may not all dissolve',
   bottle_bursts: 'a full bottle can burst in the freezer',
-  honey_infant: 'no honey for a child under one year',
+  honey_infant: 'it’s not for children, and honey is never for a baby',
   plan_hazard: 'the cautions about its plants (see /cautions)',
 }
 

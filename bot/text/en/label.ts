@@ -146,7 +146,7 @@ export const verdictWords = (verdict: Verdict, format: Format): string => {
 const ADVICE: Readonly<Record<GuestAdvice, string>> = {
   medicines: 'Can change how medicines work: if you take any, ask a pharmacist first.',
   warfarin: 'Cranberry: if you take warfarin, ask a doctor first.',
-  honey_infant: 'Contains honey: never for a child under one year.',
+  honey_infant: 'Not for children, and honey is never for a baby under one.',
   thujone: 'Contains thujone: not with epilepsy.',
   liquorice: 'Contains liquorice: people with high blood pressure should avoid excessive consumption.',
   quinine: 'Contains quinine: not with a heart rhythm disorder.',

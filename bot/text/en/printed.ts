@@ -40,7 +40,8 @@ function rough({ value, plusMinus }: Measured): Measured {
 const best = ({ bestUntil }: Pick<JarTagData, 'bestUntil'>): string =>
   bestUntil === null ? '' : `Best before about ${monthText(dayFromIso(bestUntil))}`
 
-const honey = ({ hasHoney }: Pick<JarTagData, 'hasHoney'>): string => (hasHoney ? 'Honey: never under one year' : '')
+const honey = ({ hasHoney }: Pick<JarTagData, 'hasHoney'>): string =>
+  hasHoney ? 'Not for children, honey never for a baby' : ''
 
 const tagStrength = ({ abvPercent }: Pick<JarTagData, 'abvPercent'>, format: Format): string =>
   abvPercent === null ? 'no alcohol' : `about ${format.strength(rough(abvPercent))}`

@@ -71,6 +71,6 @@ export const sweetenerSentences: Feature<SweetenerMessages> = {
     },
   },
   cautions: {
-    honey_infant: () => 'Never give honey to a child under one, not even a taste, not even cooked.',
+    honey_infant: () => 'Not for children, and honey is never for a baby under one.',
   },
 }

@@ -94,7 +94,7 @@ export interface JarTagData {
   /** Null before it is strained, and where nobody knows. */
   readonly bestUntil: IsoDay | null
   readonly inJar: Ingredients
-  /** Then no child under one year may have of it. */
+  /** Then, alcohol aside, no child under one year may have of it. */
   readonly hasHoney: boolean
   /** Of all that is in the jar; null where that holds no alcohol. */
   readonly abvPercent: Measured | null

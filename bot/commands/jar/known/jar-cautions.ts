@@ -7,7 +7,7 @@ import { strengthServedNeat } from '../../../../core/jar/state/too-strong-neat.t
 import { abvPercent } from '../../../../core/liquid/liquid.ts'
 import { largestSoluble } from '../../../../core/recipe/sugar-stays.ts'
 import type { Jar } from '../../../../store/person.ts'
-import type { Deep } from '../../../chat/depth.ts'
+import { type Deep, inMore } from '../../../chat/depth.ts'
 import type { CautionName } from '../../../text/messages/jar-steps.ts'
 import type { Message } from '../../../text/words.ts'
 import { hazardCautions } from '../../plan/plan-hazards.ts'
@@ -85,6 +85,10 @@ const allergenCautions = (story: JarState): readonly Caution[] =>
   hazardCautions(plantIdsIn(story).map(botanicalById)).filter(({ values }) => isAllergen(values.hazard))
 
 export const honeyCautions = (story: JarState): readonly Caution[] => (hasHoney(story) ? [caution('honey_infant')] : [])
+
+/** One question deeper, once its maker has read it of this jar. */
+export const honeyTold = (story: JarState, cautioned: readonly string[]): readonly (Caution & Deep)[] =>
+  cautioned.includes('honey_infant') ? inMore(honeyCautions(story)) : honeyCautions(story)
 
 /** What has to be said of what is drunk or given away. */
 export const servedCautions = (story: JarState): readonly Caution[] => [

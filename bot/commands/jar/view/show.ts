@@ -12,7 +12,7 @@ import type { Reply, Row } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { fillNotes, fillsData } from '../known/fill-notes.ts'
-import { honeyCautions, neatCautions } from '../known/jar-cautions.ts'
+import { honeyTold, neatCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
@@ -62,7 +62,7 @@ function toldRows(rows: readonly Row[]): readonly Row[] {
 }
 
 /** What a jar was, is and asks for: its story; one question deeper its numbers. */
-function jarReply(view: JarView, context: Context): Reply {
+function jarReply(view: JarView, cautioned: readonly string[], context: Context): Reply {
   const { jar, story, stage, agenda, contents } = view
   const { day, ofDays } = agenda
   const today = todayOf(context)
@@ -86,7 +86,7 @@ function jarReply(view: JarView, context: Context): Reply {
       ...fillNotes(story),
       { group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } },
     ]),
-    cautions: [...dangerCautions([story]), ...neatCautions(story), ...honeyCautions(story)],
+    cautions: [...dangerCautions([story]), ...neatCautions(story), ...honeyTold(story, cautioned)],
     actions: mending.length > 0 ? mending : nextActions(view, context),
     data: { ...jarData(view), fills: fillsData(story) },
     kitchen: kitchenOfJar({}, story),
@@ -96,6 +96,8 @@ function jarReply(view: JarView, context: Context): Reply {
 export const jarShowCommand = defineCommand({
   ...signature('jar show'),
   async run({ jar }, context) {
-    return jarReply(await jarNamed(jar.is, context), context)
+    const view = await jarNamed(jar.is, context)
+    const { jars } = await context.store.read(context.userId)
+    return jarReply(view, jars.find(({ id }) => id === view.jar.id)?.cautioned ?? [], context)
   },
 })
