@@ -98,7 +98,13 @@ const shapes = {
     name: text,
     enzyme: text.exactOptional(),
     secondOf: z
-      .strictObject({ other: text, otherId: text, soaked: knownPortion, plants: z.array(plant) })
+      .strictObject({
+        other: text,
+        otherId: text,
+        soaked: knownPortion,
+        sweetenings: z.array(sweetening).exactOptional(),
+        plants: z.array(plant),
+      })
       .exactOptional(),
   },
   shaken: {},

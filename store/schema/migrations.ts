@@ -39,8 +39,11 @@ const toVersion5: Migration = (older) => ({ ...older, version: 5 })
 /** A jar's entries tell more of what was done: the strained fruit sugared, layers, topping up, racking, a second steep. */
 const toVersion6: Migration = (older) => ({ ...older, version: 6 })
 
+/** A second steep tells what sweetens of what its plants had soaked up. */
+const toVersion7: Migration = (older) => ({ ...older, version: 7 })
+
 /** The first makes version 2 out of 1, the next 3 out of 2. */
-export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3, toVersion4, toVersion5, toVersion6]
+export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3, toVersion4, toVersion5, toVersion6, toVersion7]
 
 /** A person of `version` (at least 1) brought to the newest that `migrations` lead to. */
 export const migrate = (

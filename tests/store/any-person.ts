@@ -32,7 +32,12 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
       sweetener: orNull(fc.constantFrom(...materialIds)),
       filler: orNull(fc.constantFrom(...materialIds)),
       enzyme: orNull(text),
-      secondOf: orNull(fc.record({ other: text, otherId: text, soaked: portion, plants: someOf(plant) })),
+      secondOf: orNull(
+        fc.record(
+          { other: text, otherId: text, soaked: portion, sweetenings, plants: someOf(plant) },
+          { requiredKeys: ['other', 'otherId', 'soaked', 'plants'] },
+        ),
+      ),
     })
     .map(({ sweetener, filler, enzyme, secondOf, ...started }) => ({
       ...started,
@@ -175,7 +180,7 @@ const settings = fc.record(
 /** Any person that the types allow and the bot could write, in no sensible story. */
 export const anyPerson: fc.Arbitrary<Person> = fc.record(
   {
-    version: fc.constant(6),
+    version: fc.constant(7),
     settings,
     jars: someOf(
       fc.record(

@@ -11,13 +11,9 @@ import { runs, SEED } from '../runs.ts'
 import { anyPerson } from './any-person.ts'
 import { jarOf, nudgeAt, personWith } from './some-people.ts'
 
-const FIRST = readFileSync(new URL('version-1.json', import.meta.url), 'utf8')
-const SECOND = readFileSync(new URL('version-2.json', import.meta.url), 'utf8')
-const THIRD = readFileSync(new URL('version-3.json', import.meta.url), 'utf8')
+const kept = (version: number): string => readFileSync(new URL(`version-${version}.json`, import.meta.url), 'utf8')
 
-const FOURTH = readFileSync(new URL('version-4.json', import.meta.url), 'utf8')
-const FIFTH = readFileSync(new URL('version-5.json', import.meta.url), 'utf8')
-const SIXTH = readFileSync(new URL('version-6.json', import.meta.url), 'utf8')
+const [FIRST, THIRD, FOURTH] = [kept(1), kept(3), kept(4)]
 
 const kindsIn = (read: Stored): readonly string[] =>
   read.kind === 'person'
@@ -26,7 +22,7 @@ const kindsIn = (read: Stored): readonly string[] =>
 
 it.each([
   ['1', FIRST],
-  ['2', SECOND],
+  ['2', kept(2)],
   ['3', THIRD],
 ])('reads the file of version %s', (version, text) => {
   const { jars: _, setAside, ...before } = JSON.parse(text)
@@ -59,11 +55,8 @@ it('makes fields of what was typed in version 3', () => {
   )
 })
 
-it.each([
-  ['4', FOURTH],
-  ['5', FIFTH],
-  ['6', SIXTH],
-])('reads the file of version %s as it was written, but for its check and its stamp', (_, text) => {
+it.each([4, 5, 6, 7])('reads the file of version %s as it was written, but for its check and its stamp', (version) => {
+  const text = kept(version)
   const { check, due, ...written } = JSON.parse(text)
   const person = { ...written, version: KNOWN_VERSION }
   expect([check, due]).toEqual([expect.any(String), expect.objectContaining({ nextMs: expect.any(Number) })])
@@ -73,7 +66,7 @@ it.each([
 })
 
 it('has a kept file in which everything happened that can happen to a jar', () => {
-  expect(kindsIn(readStored(SIXTH))).toEqual([...ENTRY_KINDS, ...NEWER_KINDS, 'measured'].sort())
+  expect(kindsIn(readStored(kept(7)))).toEqual([...ENTRY_KINDS, ...NEWER_KINDS, 'measured'].sort())
 })
 
 it('reads whatever the types let us write', () => {
@@ -172,8 +165,8 @@ describe('what was not written by us', () => {
 })
 
 it('leaves a newer version alone', () => {
-  expect(readStored('{"version":7,"anything":true}')).toEqual({ kind: 'newer', version: 7 })
-  expect(KNOWN_VERSION).toBe(6)
+  expect(readStored('{"version":8,"anything":true}')).toEqual({ kind: 'newer', version: 8 })
+  expect(KNOWN_VERSION).toBe(7)
 })
 
 it('migrates step by step from any version', () => {

@@ -2,7 +2,7 @@ import type { Jar, Settings, Share } from '../../../store/person.ts'
 import type { LeftJar } from '../../text/messages/file-problems.ts'
 
 /** Of the files that are written; one with a higher number comes from a newer Larderbell. Version 1 has entries as files of people had up to their version 3. */
-export const NOTEBOOK_VERSION = 4
+export const NOTEBOOK_VERSION = 5
 
 /** The first part of every file, by which it is known again. */
 export const NOTEBOOK_MARK = 'notebook'

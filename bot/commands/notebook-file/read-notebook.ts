@@ -106,7 +106,7 @@ export function readNotebook(file: GivenFile): Notebook {
     throw new ChatError('limit', 'file_too_big', { name: file.name, mostBytes: MOST_SHARED_BYTES })
   }
   const all = jars.map((jar, index) => {
-    // Versions 3 and 4 only know more of what can happen to a jar.
+    // Versions 3 to 5 only know more of what can happen to a jar.
     const isOld = version < 2
     return { number: index + 1, ...readJar(isOld ? fromVersion1(jar, settings.country) : jar, index + 1) }
   })

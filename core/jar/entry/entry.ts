@@ -45,6 +45,8 @@ export interface SecondOf {
   readonly otherId: string
   /** What is left in them of the first infusion. */
   readonly soaked: KnownPortion
+  /** What of it sweetens: its grams are in that already. Left out: nothing, or not known. */
+  readonly sweetenings?: readonly Sweetening[]
   /** As they had been weighed in. */
   readonly plants: readonly PlantIn[]
 }

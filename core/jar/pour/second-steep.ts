@@ -8,7 +8,9 @@ import type { BatchDays } from '../../recipe/batch.ts'
 import { timesOf } from '../../recipe/plan/plan.ts'
 import { schedule } from '../../recipe/plan/schedule.ts'
 import { propagate, valuesOf } from '../../recipe/propagate.ts'
+import { timesSweetenings } from '../../recipe/sweetening.ts'
 import type { PlantIn, SecondOf } from '../entry/entry.ts'
+import { sweeteningsIn } from '../state/batch-facts.ts'
 import { believedSteps } from '../state/believed-steps.ts'
 import { type JarState, jarStateOf, type KeptJar } from '../state/jar-state.ts'
 import { plantKey } from '../state/later-plants.ts'
@@ -94,6 +96,8 @@ export function secondOf(
   })
   const { soaked } = liquidAfter(valuesOf(steps)).inFruit
   const dissolved = dissolvedIn(soaked)
+  const steeped = { ...story, happened: story.happened.slice(0, story.happened.indexOf(story.strained)) }
+  const sweetenings = timesSweetenings(sweeteningsIn(steeped), found.share.value)
   return {
     again: {
       other: story.name,
@@ -107,6 +111,7 @@ export function secondOf(
         sugarGPerL: found.sugarGPerL,
         ...(Object.keys(dissolved).length > 0 && { dissolved }),
       },
+      ...(sweetenings.length > 0 && { sweetenings }),
       plants,
     },
     left: { soakedMl: found.soakedMl, ethanolG: found.ethanolG, share: found.share },

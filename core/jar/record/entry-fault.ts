@@ -120,9 +120,15 @@ function happeningFault(happening: Happening, around: readonly number[]): EntryF
   if (happening.kind === 'poured_in' && happening.into !== null && !isName(happening.into)) return 'name'
   if (happening.kind === 'poured_in' && isRefused(() => liquidOf(valuesOf(happening.liquid)))) return 'amount'
   if (happening.kind === 'started' && happening.secondOf !== undefined) {
-    const { soaked, plants: again, other, otherId } = happening.secondOf
+    const { soaked, sweetenings = [], plants: again, other, otherId } = happening.secondOf
     if (isRefused(() => liquidOf(valuesOf(soaked)))) return 'amount'
-    if (again.length > MOST_PARTS || other.length > MOST_PLACE || otherId.length > MOST_PLACE) return 'long'
+    if (
+      again.length > MOST_PARTS ||
+      sweetenings.length > MOST_PARTS ||
+      other.length > MOST_PLACE ||
+      otherId.length > MOST_PLACE
+    )
+      return 'long'
   }
   if (happening.kind === 'parted' && !isShare(happening.kept.value)) return 'amount'
   const enzyme = happening.kind === 'started' || happening.kind === 'added' ? (happening.enzyme ?? '') : ''

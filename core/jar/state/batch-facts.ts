@@ -99,8 +99,10 @@ export function ingredientsTold(story: JarState): Ingredients {
   return { ...own, plants: [...own.plants, ...plantsPouredIn(story)] }
 }
 
-const sweeteningsOf = (entry: HappeningEntry): readonly Sweetening[] =>
-  'sweetenings' in entry ? entry.sweetenings : []
+const sweeteningsOf = (entry: HappeningEntry): readonly Sweetening[] => {
+  const own = 'sweetenings' in entry ? entry.sweetenings : []
+  return entry.kind === 'started' ? [...own, ...(entry.secondOf?.sweetenings ?? [])] : own
+}
 
 /** What sweetens it, as much as is here, each material once: of what was parted from it the part that stayed. */
 export function sweeteningsIn({ happened }: JarState): readonly Sweetening[] {

@@ -18,17 +18,17 @@ describe('/notebook import: refuses, with nothing changed,', () => {
     ['NaN', (file) => file.replace('"value":1000', '"value":NaN'), /not a whole JSON file/],
     [
       'a newer version',
-      (file) => file.replace('"version":4', '"version":5'),
-      /newer Larderbell wrote this file \(version 5, I know up to 4\)/,
+      (file) => file.replace('"version":5', '"version":6'),
+      /newer Larderbell wrote this file \(version 6, I know up to 5\)/,
     ],
     [
       'a key of its own',
-      (file) => file.replace('"version":4', '"version":4,"userId":"123456789012345678"'),
+      (file) => file.replace('"version":5', '"version":5,"userId":"123456789012345678"'),
       /“userId”/,
     ],
     [
       '__proto__ outside',
-      (file) => file.replace('"version":4', '"version":4,"__proto__":{"polluted":1}'),
+      (file) => file.replace('"version":5', '"version":5,"__proto__":{"polluted":1}'),
       /“__proto__”/,
     ],
   ])('%s', async (_, change, message) => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { strainedSloes } from './begun-jars.ts'
-import { numberIn } from './desk.ts'
+import { jarDesk, numberIn } from './desk.ts'
 
 const BEGIN_TWO = '/jar start two second-of:sloe spirit:350 ml 50%'
 
@@ -40,6 +40,21 @@ describe('/jar start second-of:', () => {
     expect(text).toContain('100 g sugar')
     desk.at('2027-03-01')
     expect(await desk.textOf('/jar strain two')).toMatch(/put \d+ g honey|\d+ g honey in/)
+  })
+
+  it('warns of honey that its plants soaked up, and of honey that goes in with them', async () => {
+    const desk = jarDesk('2026-11-01')
+    await desk.ask('/jar start of:500 g sloe spirit:700 ml 40% sugar:100 g honey name:sloe')
+    desk.at('2027-02-10')
+    await desk.ask('/jar strain sloe')
+    const keys = (await desk.replyOf(BEGIN_TWO)).cautions.map(({ key }) => key)
+    expect(keys).toContain('honey_infant')
+    const white = await strainedSloes()
+    expect((await white.replyOf(BEGIN_TWO)).cautions.map(({ key }) => key)).not.toContain('honey_infant')
+    white.at('2027-02-20')
+    await white.ask('/jar strain two')
+    const { cautions } = await white.replyOf('/jar start three second-of:two spirit:100 ml 50% sugar:50 g honey')
+    expect(cautions.map(({ key }) => key)).toContain('honey_infant')
   })
 
   it.each([

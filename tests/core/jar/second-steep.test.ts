@@ -5,7 +5,7 @@ import { limitsPassed } from '../../../core/jar/limits/limits-passed.ts'
 import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
 import { broughtBy } from '../../../core/jar/pour/pour-together.ts'
 import { secondDays, secondOf } from '../../../core/jar/pour/second-steep.ts'
-import { ingredientsTold, plantIdsIn } from '../../../core/jar/state/batch-facts.ts'
+import { ingredientsTold, plantIdsIn, sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
 import { bestUntil } from '../../../core/jar/state/best-until.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
@@ -75,6 +75,24 @@ describe('a second steep', () => {
     const strong = jarOf(started({ spirits: [spirit(1000, 40)], plants: [plant('nutmeg', 4)] }), strained())
     const over = jarStateOf(begunOn(secondOf(strong, [strong]).again, 100))!
     expect(limitsPassed(over).length).toBeGreaterThan(0)
+  })
+
+  it('tells of the honey that the plants had soaked up, as much as is in them', () => {
+    const honeyed = started({
+      spirits: [spirit(700, 40)],
+      plants: [plant('sloe', 500)],
+      sweetenings: [{ material: 'honey', massG: exactly(100) }],
+    })
+    // White sugar that went in after straining never met the plants.
+    const sweetened: Happening = { kind: 'sweetened', waterG: exactly(0), sweetenings: whiteSugar(exactly(100)) }
+    const first = jarOf(honeyed, strained(), sweetened)
+    const { again, left } = secondOf(first, [first])
+    const two = begunOn(again, 700)
+    const inTwo = sweeteningsIn(jarStateOf(two)!)
+    expect(inTwo.map(({ material }) => material)).toEqual(['honey'])
+    expect(inTwo[0]!.massG.value).toBeCloseTo(100 * left.share.value, 9)
+    expect(left.share.value).toBeGreaterThan(0.1)
+    expect(unsoundIn(two)).toBeNull()
   })
 
   it('is as good for as long as its plants are, and hands on what is not in the catalogue', () => {

@@ -90,6 +90,9 @@ function startedAgain(given: StartInput, first: Given<string>, person: Person, s
 const isStrong = ({ spirits }: Started): boolean =>
   valuesOf(spirits).some((spirit) => strengthAt20(spirit) >= STRONG_PERCENT)
 
+const isOfHoney = ({ sweetenings, secondOf }: Started): boolean =>
+  [...sweetenings, ...(secondOf?.sweetenings ?? [])].some(({ material }) => material === 'honey')
+
 /** Begins a jar on plants that steeped before: what is left in them is estimated, and said to be. */
 export async function startSecond(given: StartInput, context: Context): Promise<Reply> {
   const first = given['second-of']!
@@ -110,7 +113,11 @@ export async function startSecond(given: StartInput, context: Context): Promise<
       started: made.started,
       isNamed: given.name !== undefined,
       day,
-      cautions: [...(isStrong(made.started) ? [caution('flame')] : []), ...plantCautions(ids)],
+      cautions: [
+        ...(isStrong(made.started) ? [caution('flame')] : []),
+        ...(isOfHoney(made.started) ? [caution('honey_infant')] : []),
+        ...plantCautions(ids),
+      ],
     }
     const done = begin(person, given, beginning, context)
     const { story } = done.made
