@@ -52,6 +52,13 @@ async function exampleFor(call: CallRead, option: string, dispatch: Dispatch): P
   return typeof example === 'string' && example.startsWith('/') ? example : null
 }
 
+/** Those that run as they are. */
+async function runningOf(calls: readonly CallRead[], dispatch: Dispatch): Promise<readonly CallRead[]> {
+  const run: CallRead[] = []
+  for (const call of calls) if ((await execute(invocation(call), onTrial(dispatch))).ok) run.push(call)
+  return run
+}
+
 async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>, dispatch: Dispatch): Promise<Heard> {
   const { about, call, choices } = reading
   const lines = choices.map(written)
@@ -80,6 +87,18 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
         read,
         lines,
       )
+    case 'one_reminder': {
+      const run = await runningOf(choices, dispatch)
+      const ofJar = run.find(({ command }) => command === 'jar later')
+      const all = run.find(({ command }) => command === 'reminders')
+      const values = {
+        jar: ofJar?.options.jar ?? null,
+        line: ofJar === undefined ? null : written(ofJar),
+        reminders: all === undefined ? null : written(all),
+        moves: all?.options.time !== undefined,
+      }
+      return asked('reminders', { ...question, problem: 'talk_one_reminder', values }, null, run.map(written))
+    }
     case 'told_or_asked':
       return asked(call.command, { ...question, problem: 'talk_told', values: { line: read } }, read, lines)
     case 'which_reading':

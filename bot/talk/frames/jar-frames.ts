@@ -341,7 +341,7 @@ export const jarFrames: readonly Frame[] = [
       { option: 'pause-until', takes: 'pause_over' },
       { option: 'shake', takes: 'shake_off', unless: 'pause-until' },
       { option: 'pause-until', takes: 'until', unless: 'shake' },
-      { option: 'time', takes: 'clock' },
+      { option: 'time', takes: 'clock', unless: 'pause-until' },
       { option: 'place', takes: 'private_place' },
     ],
     ignores: ['plant', 'jar'],

@@ -43,3 +43,5 @@ export type QuestionAbout =
   | { readonly kind: 'number'; readonly typed: string }
   | { readonly kind: 'which_reading' }
   | { readonly kind: 'told_or_asked' }
+  /** A reminder that there is none of; the choices are what there is instead. */
+  | { readonly kind: 'one_reminder' }

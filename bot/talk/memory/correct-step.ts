@@ -65,7 +65,7 @@ const textOf = (bit: Bit, option: string): string =>
 export const correctedStep: Rule = (sentence, last, { step }) => {
   const { has, typed } = sentence
   if (step === null || step.command !== last.command || !(step.command in AMOUNTS)) return null
-  if (has('asking', 'what_is_on', 'show_jar') || typed.tokens.length > MOST_PIECES) return null
+  if (has('asking', 'what_is_on', 'show_jar', 'remind', 'be_quiet') || typed.tokens.length > MOST_PIECES) return null
   if (typed.tokens.some(({ text }) => text === '?')) return null
   const isOfPast = typed.tokens.some(({ text }) => WAS.test(text))
   const isNo = /^(?:no|nope|non)$/.test(typed.tokens[0]?.text ?? '')

@@ -12,6 +12,7 @@ import type { Remembered } from '../memory/remembered.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import { leftOutOf } from './left-out.ts'
+import { oneReminder } from './one-reminder.ts'
 import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
@@ -84,6 +85,8 @@ export function readSentence(text: string, knows: Knows): TalkReading {
 }
 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
+  const single = knows.command === undefined ? oneReminder(sentence) : null
+  if (single !== null) return single
   const after = knows.said === undefined || knows.command !== undefined ? null : followUp(sentence, knows.said)
   if (after !== null) return after
   const symptom = knows.command === undefined ? symptomIn(sentence) : null

@@ -27,6 +27,13 @@ export interface TalkProblems {
   talk_number: { readonly typed: string; readonly line: string }
   /** Asked or told? Nothing was recorded. */
   talk_told: { readonly line: string }
+  /** `jar` and `line`: where a jar can be asked about on that day; `reminders` shows them, or moves them all. */
+  talk_one_reminder: {
+    readonly jar: string | null
+    readonly line: string | null
+    readonly reminders: string | null
+    readonly moves: boolean
+  }
   talk_only_typed: { readonly command: string; readonly line: string }
   /** `isSentence`: it may tell of somebody hurt. */
   talk_lost: { readonly lines: readonly string[]; readonly isSentence: boolean }

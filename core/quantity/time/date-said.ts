@@ -127,6 +127,9 @@ const MOST_PIECES = 6
 /** A month alone, `may` and `march` among them, is no day. */
 const MONTH_ALONE = new RegExp(`^(?:${MONTH})$`)
 
+/** Read over by a date, and a word of what comes behind it: `20 November, 950 ml`. */
+const ENDS_NO_DAY = /^(?:[,;:]|the|il|lo|la|l|i|gli|le)$/
+
 /**
  * The day whose words begin at a piece of a sentence: `Saturday`, `this morning`, `3 days ago`, `the 7th`, `mid December`, `Natale`,
  * `24/12`; the longest one; null where none does. Never throws.
@@ -137,7 +140,7 @@ export function dateSaid(typed: TypedText, at: number, today: CalendarDay, side:
   for (let next = Math.min(tokens.length, at + MOST_PIECES); next > at; next--) {
     const said = tokens.slice(at, next)
     const written = said.map(({ text }) => text)
-    if (MONTH_ALONE.test(written.join(' '))) continue
+    if (MONTH_ALONE.test(written.join(' ')) || ENDS_NO_DAY.test(written.at(-1)!)) continue
     // Figures with their slashes stay together.
     const isNumeric = said.every(({ kind, text }) => kind === 'number' || /^[-/.]$/.test(text))
     const phrase = isNumeric ? textFrom(typed, at, next) : written.join(' ')
