@@ -5,7 +5,7 @@ import { keepingOf } from '../../liquid/keeping.ts'
 import { addMonths, dayFromIso, type IsoDay, isoDay } from '../../quantity/time/calendar-day.ts'
 import type { PlantIn } from '../entry/entry.ts'
 import { plantsPutIn } from '../entry/plants-put-in.ts'
-import { contentsOf } from './contents.ts'
+import { abvPercentIn, contentsOf } from './contents.ts'
 import type { JarState } from './jar-state.ts'
 import { isCatalogued } from './liquid-steps.ts'
 
@@ -37,4 +37,10 @@ export function bestUntil(story: JarState, drink: ShelfDrink | null = shelfDrink
   const from = keptFrom(story)
   const months = drink === null ? null : (shelfLife(shelfPlantsIn(story), drink)?.months ?? null)
   return from === null || months === null ? null : isoDay(addMonths(dayFromIso(from), months))
+}
+
+/** The same of what surely keeps, which is not asked here, and so known sooner: no other day is ever its best one. */
+export function bestUntilIfItKeeps(story: JarState): IsoDay | null {
+  const abvPercent = abvPercentIn(story)
+  return bestUntil(story, abvPercent === null ? null : { abvPercent, keeping: 'keeps' })
 }

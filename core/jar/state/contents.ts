@@ -1,4 +1,4 @@
-import { dissolvedIn, massG } from '../../liquid/liquid.ts'
+import { abvPercent, dissolvedIn, massG } from '../../liquid/liquid.ts'
 import { type SugarState, sugarState } from '../../liquid/solubility.ts'
 import { once } from '../../once.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
@@ -58,6 +58,8 @@ export interface Contents {
   readonly isEmpty: boolean
 }
 
+const lastOfStrength = (steps: readonly LiquidStep[]): LiquidStep | undefined => steps.findLast(changesStrength)
+
 /** What was measured last is known as well as it was measured: the ± of the method holds the model's own error already. */
 const asGauged = (outcome: Outcome, last: LiquidStep | undefined): Outcome =>
   last?.kind === 'measured' ? { ...outcome, abvPercent: last.abvPercent, sugarGPerL: last.sugarGPerL } : outcome
@@ -71,7 +73,7 @@ const contentsAfter = once((happened: JarState['happened']): Contents => {
     (step) => step.kind === 'measured' || (step.kind === 'strained' && step.strength !== null),
   )
   const made = outcomeOf(steps, (values) => liquidAfter(values).liquid)
-  const outcome = asGauged(made, ofStrength.at(-1))
+  const outcome = asGauged(made, lastOfStrength(steps))
   return {
     outcome,
     volume: sourceAt(steps, measuredAt),
@@ -93,6 +95,18 @@ const contentsAfter = once((happened: JarState['happened']): Contents => {
  * estimated. While steeping it is all that is in the jar, plants' water included; strained, what came out of it.
  */
 export const contentsOf = ({ happened }: JarState): Contents => contentsAfter(happened)
+
+/**
+ * The strength of it, % vol, as `contentsOf` has it; null of no liquid at all. No ± is carried, so it is known some ten times
+ * sooner.
+ */
+export function abvPercentIn({ happened }: JarState): number | null {
+  const steps = believedSteps(happened).map(({ step }) => step)
+  const last = lastOfStrength(steps)
+  const { liquid } = liquidAfter(valuesOf(steps))
+  if (massG(liquid) === 0) return null
+  return last?.kind === 'measured' ? last.abvPercent.value : abvPercent(liquid)
+}
 
 /** The liquid as a maker would say it who had measured it, as `syrup` and `styles` take it. */
 export const asPortion = ({ outcome }: Pick<Contents, 'outcome'>): KnownPortion => {

@@ -1,6 +1,7 @@
 import { dayNumber, isoOf } from '../../quantity/time/day-number.ts'
 import { dayNumberAt, instantOf } from '../../quantity/time/zone.ts'
 import type { JarEntry } from '../entry/entry.ts'
+import { bestUntil } from '../state/best-until.ts'
 import { type JarState, jarStateOf } from '../state/jar-state.ts'
 import { type Duty, type DutySettings, dutyKey, isLapsed } from './duty.ts'
 import { atItsHour, paused, postponed } from './hold-reminders.ts'
@@ -14,11 +15,21 @@ import { windowsOf } from './windows.ts'
  * was answered is gone, and everything of a stage that has passed. Each key comes once and stays when the hour or the
  * zone is changed.
  */
-export function allDuties(entries: readonly JarEntry[], settings: DutySettings): readonly Duty[] {
+export const allDuties = (entries: readonly JarEntry[], settings: DutySettings): readonly Duty[] =>
+  possibleDuties(entries, settings).filter((duty) => isOwed(entries, duty))
+
+/** As `allDuties`, with what may not be owed: who wants the first of many jars looks into few of them. */
+export function possibleDuties(entries: readonly JarEntry[], settings: DutySettings): readonly Duty[] {
   const story = jarStateOf(entries)
   if (story === null) return []
   const awake = awakeMs(entries)
   return awake === null ? dutiesOf(story, settings) : broughtBack(dutiesOf(story, settings), awake, settings)
+}
+
+/** Whether a possible duty is one: what may not keep is not said to be good until some day. */
+export function isOwed(entries: readonly JarEntry[], { kind }: Pick<Duty, 'kind'>): boolean {
+  const story = kind === 'drink' ? jarStateOf(entries) : null
+  return story === null || bestUntil(story) !== null
 }
 
 /** Entries of these kinds end what was asked for. */
@@ -44,8 +55,7 @@ function broughtBack(duties: readonly Duty[], awakeMs: number, { zone, atMinutes
 export const duties = (entries: readonly JarEntry[], settings: DutySettings, nowMs: number): readonly Duty[] =>
   allDuties(entries, settings).filter(({ dueMs }) => dueMs <= nowMs)
 
-/** As `allDuties`, of a jar whose story is known. */
-export function dutiesOf(story: JarState, settings: DutySettings): readonly Duty[] {
+function dutiesOf(story: JarState, settings: DutySettings): readonly Duty[] {
   const ordered: Duty[] = []
   for (const asked of remindersOf(story, settings)) {
     asked.days.forEach((_, index) => {

@@ -2,7 +2,7 @@ import type { IsoDay } from '../../quantity/time/calendar-day.ts'
 import { dayNumber } from '../../quantity/time/day-number.ts'
 import { dayNumberAt } from '../../quantity/time/zone.ts'
 import type { Entry } from '../entry/entry.ts'
-import { bestUntil } from '../state/best-until.ts'
+import { bestUntilIfItKeeps } from '../state/best-until.ts'
 import { bottlesLeft } from '../state/bottle-stock.ts'
 import type { JarState, Of } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
@@ -63,7 +63,10 @@ const BOTTLE_DAYS = 3
 const DRINK_DAYS = 28
 const HOUR_MS = 3_600_000
 
-/** Everything that the stage of a running jar gives to do. A jar that has ended gives nothing. */
+/**
+ * Everything that the stage of a running jar gives to do. A jar that has ended gives nothing. Whether what is to be drunk up
+ * keeps as long as that is not looked into: `isOwed` does.
+ */
 export function windowsOf(story: JarState, shake: ShakeRhythm): readonly TaskWindow[] {
   if (story.ended !== null) return []
   return story.strained === null ? steeping(story, shake) : strained(story, story.strained)
@@ -189,7 +192,7 @@ function strained(story: JarState, entry: Of<'strained'>): readonly TaskWindow[]
 
 /** Bottles that nobody has opened or given away, from some weeks before they are past their best. */
 function drinkTask(story: JarState, bottled: Of<'bottled'>): readonly TaskWindow[] {
-  const byDay = bottlesLeft(story) === 0 ? null : bestUntil(story)
+  const byDay = bottlesLeft(story) === 0 ? null : bestUntilIfItKeeps(story)
   if (byDay === null) return []
   const closes = dayNumber(byDay)
   const opens = Math.max(closes - DRINK_DAYS, dayNumber(bottled.day))

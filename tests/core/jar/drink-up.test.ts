@@ -1,8 +1,11 @@
 import { expect, it } from 'vitest'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
+import { abvPercentIn, contentsOf } from '../../../core/jar/state/contents.ts'
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { at, BOTTLED, days, diary, type Line, peel, putOff, settings } from './diary.ts'
-import { strained, sweetened } from './jars.ts'
+import { started, strained, strength, sweetened } from './jars.ts'
 
 const out = (use: 'given' | 'opened', count: number): Happening => ({
   kind: 'bottles_out',
@@ -49,6 +52,35 @@ it('is switched off by its setting, and only waits where the jar is put off', ()
 it('says nothing of what was past its best when it became known', () => {
   const late: readonly Line[] = bottled.map(([when, what]) => [when, what, '2028-01-10 10:00'])
   expect(days(diary(late), 'drink')).toEqual([])
+})
+
+// 3 l of water in it: some 14 % vol, which film yeast can live in.
+it('says nothing of what may not keep so long', () => {
+  const weak: readonly Line[] = bottled.map(([when, what]) =>
+    what.kind === 'sweetened' ? [when, sweetened(5000, 100)] : [when, what],
+  )
+  expect(abvPercentIn(jarStateOf(diary(weak))!)).toBeLessThan(15)
+  expect(days(diary(weak), 'drink')).toEqual([])
+})
+
+it('knows the strength with no ± as with it', () => {
+  const stories = bottled.map((_, index) => jarStateOf(diary(bottled.slice(0, index + 1)))!)
+  const gauged: Line = [
+    '2026-11-30 10:00',
+    { kind: 'strained', measured: null, strength: strength(87), rinseWaterG: exactly(0) },
+  ]
+  const read = jarStateOf(diary([bottled[0]!, gauged]))!
+  const known = {
+    method: 'two_instruments',
+    abvPercent: { value: 31, plusMinus: 0.2 },
+    sugarGPerL: exactly(200),
+  } as const
+  const gravity = jarStateOf(diary([...bottled, ['2026-12-02 10:00', { kind: 'measured', ...known }]]))!
+  expect(abvPercentIn(gravity)).toBe(31)
+  for (const story of [...stories, read, gravity]) {
+    expect(abvPercentIn(story)).toBe(contentsOf(story).outcome.abvPercent.value)
+  }
+  expect(abvPercentIn(jarStateOf(diary([['2026-11-01 10:00', started({ spirits: [], plants: [] })]]))!)).toBeNull()
 })
 
 it('is no job of the jar’s', () => {
