@@ -87,6 +87,14 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
         read,
         lines,
       )
+    case 'undo_step': {
+      const values = { jar: call.options.jar ?? '', step: about.step, line: read }
+      return asked(call.command, { ...question, problem: 'talk_undo_step', values }, read, lines)
+    }
+    case 'undo_jar': {
+      const names = choices.flatMap(({ options }) => options.jar ?? [])
+      return asked(call.command, { ...question, problem: 'talk_undo_jar', values: { names, line: read } }, read, lines)
+    }
     case 'one_reminder': {
       const run = await runningOf(choices, dispatch)
       const ofJar = run.find(({ command }) => command === 'jar later')

@@ -50,7 +50,9 @@ function questionOf(
 }
 
 /** Records something of a jar, which `undo` takes back. */
-const STEP = /^jar (?!list|show|tag|label|undo)/
+const isStep = ({ command, options }: CallRead): boolean =>
+  /^jar (?!list|show|tag|label|undo)/.test(command) ||
+  (command === 'bottles' && (options.given ?? options.opened) !== undefined)
 
 /** With the jar by its id: a jar that was begun has no name in its call. */
 const stepOf = (call: CallRead, { data }: Reply): CallRead => ({
@@ -66,10 +68,15 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   const before = talk.of(who, nowMs)
   const { outcome } = heard
   const question = questionOf(reading, outcome)
+  const answersSince = before.answersSince + 1
   if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
-    const step = STEP.test(call.command) ? stepOf(call, outcome.reply) : before.step
-    talk.keep(who, { call, step, offered: offeredBy(outcome), question: null }, nowMs)
+    const now = { call, offered: offeredBy(outcome), question: null }
+    // What was taken back is no more to be taken back.
+    if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)
+    else if (isStep(call)) talk.keep(who, { ...now, step: stepOf(call, outcome.reply), answersSince: 0 }, nowMs)
+    else talk.keep(who, { ...now, step: before.step, answersSince }, nowMs)
   } else if (question !== null) talk.keep(who, { ...before, question }, nowMs)
-  else if (reading !== null && reading.kind !== 'lost') talk.keep(who, { ...before, question: null }, nowMs)
+  else if (reading !== null && reading.kind !== 'lost')
+    talk.keep(who, { ...before, answersSince, question: null }, nowMs)
 }

@@ -43,5 +43,8 @@ export type QuestionAbout =
   | { readonly kind: 'number'; readonly typed: string }
   | { readonly kind: 'which_reading' }
   | { readonly kind: 'told_or_asked' }
+  /** What was written down last, some answers ago; or which jar's last entry. */
+  | { readonly kind: 'undo_step'; readonly step: Path }
+  | { readonly kind: 'undo_jar' }
   /** A reminder that there is none of; the choices are what there is instead. */
   | { readonly kind: 'one_reminder' }

@@ -117,9 +117,16 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   if (isShort && sentence.has('no') && !sentence.has('yes') && sentence.bits.length === 0)
     return { kind: 'last', what: 'let_be' }
   const choice = chosen(sentence, question)
+  if (choice !== null && about.kind === 'undo_jar') return { kind: 'only_typed', call: choice }
   if (choice !== null) return run(choice)
   // A yes tells of no jar which it is.
-  if (about.kind === 'which_jar' && isShort && sentence.has('yes') && sentence.bits.length === 0) return question
+  if (
+    (about.kind === 'which_jar' || about.kind === 'undo_jar') &&
+    isShort &&
+    sentence.has('yes') &&
+    sentence.bits.length === 0
+  )
+    return question
   if (isShort && sentence.has('yes', 'done_word') && choices.length === 1 && sentence.bits.length === 0)
     return run(choices[0]!)
   if (about.kind === 'which_jar' && sentence.has('all_of_them') && call.command === 'jar shake')

@@ -20,8 +20,9 @@ import {
 } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, changedOf, digitsOf, isAmountBit, numbersOf, OF_JAR, type Rule, setTo } from './rule.ts'
-import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain, undone } from './step-rules.ts'
+import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain } from './step-rules.ts'
 import { otherSweetener } from './sweetener-rule.ts'
+import { undone } from './undo-rule.ts'
 
 /** `12 lemons not 10`, `no, 700 not 750`, `28 instead of 30`. */
 const corrected: Rule = (sentence, last) => {
@@ -115,7 +116,6 @@ const target: Rule = ({ bits, typed, has }, last) => {
 const RULES: readonly Rule[] = [
   glassesOf,
   ofOtherJar,
-  undone,
   correctedStep,
   doneAsOffered,
   swapped,
@@ -145,16 +145,7 @@ const RECORDED = /^jar (?!list|tag|label)/
 /** Settings, by the frames that hear of them. */
 const SET: ReadonlySet<string> = new Set(frames.flatMap(({ command, does }) => (does === 'set' ? [command] : [])))
 
-const AFTER_STEP: readonly Rule[] = [
-  ofOtherJar,
-  undone,
-  correctedStep,
-  doneAsOffered,
-  begun,
-  agreed,
-  inMeasures,
-  shownAgain,
-]
+const AFTER_STEP: readonly Rule[] = [ofOtherJar, correctedStep, doneAsOffered, begun, agreed, inMeasures, shownAgain]
 
 /** So many amounts and things make a new question, whatever else is said. */
 const NEW = 4
@@ -164,6 +155,8 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   const answer = answered(sentence, said.question)
   if (answer !== null) return answer
   const { call } = said
+  const undo = call !== null && ofOtherJar(sentence, call, said) !== null ? null : undone(sentence, said)
+  if (undo !== null) return undo
   if (call === null) return null
   const amounts = sentence.bits.filter(({ kind }) => kind !== 'date').length
   if (amounts >= NEW && !sentence.has('not_so', 'instead')) return null

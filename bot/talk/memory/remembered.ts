@@ -6,13 +6,15 @@ export interface Remembered {
   readonly call: CallRead | null
   /** The last step of a jar that was recorded. */
   readonly step: CallRead | null
+  /** How many answers came after it. */
+  readonly answersSince: number
   /** What its answer offered, in order. */
   readonly offered: readonly CallRead[]
   /** What was asked back and not answered yet. */
   readonly question: Extract<TalkReading, { kind: 'question' }> | null
 }
 
-export const NOTHING_SAID: Remembered = { call: null, step: null, offered: [], question: null }
+export const NOTHING_SAID: Remembered = { call: null, step: null, answersSince: 0, offered: [], question: null }
 
 /** For how long it is remembered. */
 export const REMEMBERED_MS = 30 * 60_000

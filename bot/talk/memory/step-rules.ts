@@ -64,12 +64,6 @@ export const doneAsOffered: Rule = ({ has, bits, typed }, _last, { offered }) =>
   return step === undefined ? null : callReading(step, 'record')
 }
 
-export const undone: Rule = ({ has, bits }, _last, { step }) => {
-  if (!has('take_back') || step === null || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')) return null
-  const { jar } = step.options
-  return jar === undefined ? null : callReading({ command: 'jar undo', options: { jar } }, 'record')
-}
-
 /** `that was the ginger, not the lemon`: what was recorded is undone and said of the other jar, each by its line. */
 export const ofOtherJar: Rule = ({ has, bits }, last) => {
   const { jar } = last.options

@@ -21,6 +21,27 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   until: 'Until when?',
 }
 
+/** What a command wrote down. */
+const STEPS: Readonly<Record<string, string>> = {
+  bottles: 'bottles that left',
+  'jar add': 'what you added',
+  'jar bottle': 'the bottling',
+  'jar combine': 'two jars in one',
+  'jar correct': 'a correction',
+  'jar filter': 'the filtering',
+  'jar later': 'when to ask again',
+  'jar note': 'a note',
+  'jar open': 'a bottle opened',
+  'jar rename': 'a new name',
+  'jar shake': 'a shake',
+  'jar split': 'a jar split',
+  'jar start': 'the start',
+  'jar strain': 'the straining',
+  'jar sweeten': 'the sweetening',
+  'jar take-out': 'what came out',
+  'jar taste': 'a taste',
+}
+
 const quotedWords = (words: readonly string[]): string => listed(words.map((word) => `“${word}”`))
 
 /** What is said around sentences. */
@@ -64,6 +85,10 @@ export const talkProblems: Written<TalkProblems> = {
     if (reminders === null) return none
     return `${none} ${moves ? 'To move all of them' : 'Jars remind you by themselves'}: ${reminders}`
   },
+  talk_undo_step: ({ jar, step, line }) =>
+    `The last thing I wrote down here was ${STEPS[step] ?? 'a step'}, for ${jar}. To undo that: ${line}`,
+  talk_undo_jar: ({ names, line }) =>
+    `${names.length === 1 ? `Undo the last step of ${names[0]}?` : `Which jar’s last step is to go: ${names.join(' or ')}?`} You can type: ${line}`,
   talk_only_typed: ({ line }) => `Nothing’s changed yet. I only do that when you type it: ${line}`,
   talk_lost: ({ lines, isSentence }) => {
     const lost = `I didn’t understand that. You could say, for example: ${lines.join(', or ')}`

@@ -34,6 +34,9 @@ export interface TalkProblems {
     readonly reminders: string | null
     readonly moves: boolean
   }
+  /** `step`: the command that recorded it. */
+  talk_undo_step: { readonly jar: string; readonly step: string; readonly line: string }
+  talk_undo_jar: { readonly names: readonly string[]; readonly line: string }
   talk_only_typed: { readonly command: string; readonly line: string }
   /** `isSentence`: it may tell of somebody hurt. */
   talk_lost: { readonly lines: readonly string[]; readonly isSentence: boolean }

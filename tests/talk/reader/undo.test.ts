@@ -1,0 +1,67 @@
+import { describe, expect, it } from 'vitest'
+import { talkerFor } from './told.ts'
+
+const onTheShelf = () => talkerFor({ after: null, shelf: 'lemon_ginger' })
+
+describe('undo', () => {
+  it.each(['undo', 'annulla', 'take that back'])('takes back what was written down just before: %s', async (text) => {
+    const one = await onTheShelf()
+    await one.say('shook the lemon')
+    expect(await one.say(text)).toMatchObject({ command: 'jar undo', code: null, recorded: 1 })
+  })
+
+  it.each([
+    '/share ginger',
+    '/settings units:metric',
+    'how much ginger per litre?',
+    'what’s on?',
+    'can I use frozen fruit?',
+    '/jar show ginger',
+  ])('names what was written down before it, and asks: %s', async (text) => {
+    const one = await onTheShelf()
+    await one.say('shook the lemon')
+    await one.say(text)
+    const told = await one.say('undo')
+    expect(told).toMatchObject({ code: 'question', choices: ['/jar undo lemon'], recorded: 0 })
+    expect(await one.say('yes')).toMatchObject({ read: '/jar undo lemon', code: null, recorded: 1 })
+  })
+
+  it('takes back no step of another jar after bottles were given', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    await one.say('/jar start ginger of:100 g ginger spirit:700 ml 60%')
+    await one.say('/bottles lemon given:1')
+    await one.say('undo')
+    expect((await one.say('/bottles lemon')).data.jars).toMatchObject([{ bottles: [{ given: 0 }] }])
+    expect((await one.say('/jar show ginger')).code).toBeNull()
+  })
+
+  it('takes a step back once, and asks which jar is meant next', async () => {
+    const one = await onTheShelf()
+    await one.say('shook the lemon')
+    await one.say('undo')
+    expect(await one.say('undo')).toMatchObject({
+      code: 'question',
+      choices: ['/jar undo lemon', '/jar undo ginger'],
+      recorded: 0,
+    })
+    expect(await one.say('yes')).toMatchObject({ code: 'question', recorded: 0 })
+    expect(await one.say('lemon')).toMatchObject({
+      read: '/jar undo lemon',
+      code: 'question',
+      recorded: 0,
+      erased: false,
+    })
+  })
+
+  it('asks which jar is meant where nothing was said before', async () => {
+    const one = await onTheShelf()
+    one.wait(40)
+    expect(await one.say('undo')).toMatchObject({ code: 'question', recorded: 0, erased: false })
+  })
+
+  it('gives the line of a jar that is named', async () => {
+    const one = await onTheShelf()
+    await one.say('shook the lemon')
+    expect(await one.say('undo the ginger')).toMatchObject({ choices: ['/jar undo ginger'], recorded: 0 })
+  })
+})
