@@ -1,6 +1,6 @@
 import type { PostedIn } from '../../store/person.ts'
 import type { Call } from '../calls/call.ts'
-import type { Kitchen } from '../text/kitchen.ts'
+import type { Kitchen } from '../text/messages/kitchen.ts'
 import type { Message, Words } from '../text/words.ts'
 import type { Deep } from './depth.ts'
 

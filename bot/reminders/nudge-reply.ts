@@ -3,13 +3,13 @@ import { plannedSyrup } from '../../core/jar/state/planned-syrup.ts'
 import { isInFreezer } from '../../core/jar/state/where-it-stands.ts'
 import { byLastDay, SPOKEN_ORDER } from '../../core/jar/tasks/asked-today.ts'
 import type { DutyKind } from '../../core/jar/tasks/duty.ts'
-import { remindedJar } from '../../core/jar/tasks/reminded-jar.ts'
 import { type IsoDay, isoDay } from '../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../core/quantity/time/zone.ts'
 import { isSyrup } from '../../core/recipe/solve/syrup.ts'
 import type { Nudge, Person, Place, Settings } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
 import { dangerCautions } from '../commands/jar/known/jar-dangers.ts'
+import { remindedIn } from '../commands/jar/known/reminded-in.ts'
 import { caution } from '../commands/reply/outcome-reply.ts'
 import type { Message } from '../text/words.ts'
 import { type AskedJar, askedOf } from './due-jars.ts'
@@ -20,13 +20,18 @@ import type { Now } from './prepare-nudge.ts'
 const SAYS_LAST: readonly DutyKind[] = ['shake', 'strain', 'sweeten']
 
 /** What is late comes before all else, and what can wait a while after what is asked for. */
-function headlineOf(asked: readonly AskedJar[], held: readonly string[], today: IsoDay): Message<'headlines'> {
+function headlineOf(
+  asked: readonly AskedJar[],
+  held: readonly string[],
+  today: IsoDay,
+  settings: Settings,
+): Message<'headlines'> {
   const isStrainAside = ({ duty, isAside }: AskedJar): boolean => isAside && duty.kind === 'strain'
   const isLate = ({ duty: { by } }: AskedJar): boolean => by !== null && by < today
   const pressing = byLastDay(asked)
   const asides = pressing.filter(isStrainAside)
   const group = (duty: DutyKind, isAside: boolean, of: readonly AskedJar[]) =>
-    of.length === 0 ? [] : [{ duty, jars: of.map(remindedJar), isAside }]
+    of.length === 0 ? [] : [{ duty, jars: of.map(remindedIn(settings)), isAside }]
   const values = {
     asked: [
       ...group('strain', true, asides.filter(isLate)),
@@ -108,11 +113,14 @@ export function replyOf(
   const held = [...new Set(stories.filter(isHeldBack).map(({ name }) => name))]
   const today = isoDay(dayAt(settings.zone ?? assumedZone, nowMs))
   return {
-    headline: headlineOf(asked, held, today),
+    headline: headlineOf(asked, held, today, settings),
     table: [],
     sure: [],
     notes: notesOf(asked, coming),
-    cautions: [...dangerCautions([...new Set(stories)]), ...(asked.some(isSyrupAsked) ? [caution('cool_first')] : [])],
+    cautions: [
+      ...dangerCautions([...new Set(stories)], settings),
+      ...(asked.some(isSyrupAsked) ? [caution('cool_first')] : []),
+    ],
     actions: nudgeActions(all, place, isOpen),
     data: { duties: all.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
     kitchen: settings.units ?? 'metric',

@@ -2,9 +2,12 @@ import type { Measured } from '../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../core/quantity/quantities.ts'
 import type { Call } from '../calls/call.ts'
 import type { Invocation } from '../calls/invocation.ts'
+import type { Kitchen } from './messages/kitchen.ts'
 
 /** Numbers in a language's and a kitchen's habits; no digit that the ± cannot carry. */
 export interface Format {
+  /** The same in another kitchen's habits, for one jar among others; left out: this one's. */
+  in(kitchen: Kitchen | undefined): Format
   /** A bare number with its decimals, in the language's decimal sign. */
   number(value: number, decimals: number): string
   /** A bare number with every digit that was typed (at most `maxDecimals`, default 3). */

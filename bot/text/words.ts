@@ -1,8 +1,8 @@
 import type { Call } from '../calls/call.ts'
 import type { Invocation } from '../calls/invocation.ts'
 import type { Format } from './format.ts'
-import type { Kitchen } from './kitchen.ts'
 import type { AllProblems, Messages } from './language.ts'
+import type { Kitchen } from './messages/kitchen.ts'
 import type { PictureText } from './picture-text.ts'
 
 /** One sentence to be said: which one, and the values it needs. A language turns it into words. */

@@ -1,4 +1,4 @@
-import type { Kitchen } from '../../text/kitchen.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { DepthShown } from '../depth.ts'
 import type { CallOutcome, Failure } from '../run/execute.ts'
 import type { HelpPage } from '../run/help.ts'

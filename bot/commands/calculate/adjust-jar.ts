@@ -22,6 +22,7 @@ import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
+import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
 import { viewOf } from '../jar/known/view-of.ts'
 import { trialIn } from './adjust-glass.ts'
@@ -132,6 +133,7 @@ export async function adjustJar(input: OfJar, context: Context): Promise<Reply> 
   const isTrial = input.glass !== undefined
   return {
     ...reply,
+    kitchen: kitchenOfJar(input, held.story),
     table: inMore(reply.table),
     notes: [
       ...bottleNotes(held, atHand),

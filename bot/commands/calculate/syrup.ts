@@ -15,6 +15,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
+import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { amountOf, portionOf, spiritPortions, strengthRead } from '../options/input-to-portion.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { syrupReply } from '../reply/syrup-reply.ts'
@@ -67,13 +68,14 @@ export const syrupCommand = defineCommand({
       wish === null
         ? stylesReply(typed, infusion, styles(infusion, named, atMostMl, { sweetener, filler }), freezerOf(context))
         : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl, { sweetener, filler }), freezerOf(context))
-    return held === null ? reply : withDangers(reply, held, context)
+    return held === null ? reply : ofJar(reply, input, held, context)
   },
 })
 
-/** What may be wrong with the jar comes before what is to be put into it. */
-const withDangers = (reply: Reply, held: StrainedJar, context: Context): Reply => ({
+/** In the units of the jar; what may be wrong with it comes before what is to be put into it. */
+const ofJar = (reply: Reply, input: Input, held: StrainedJar, context: Context): Reply => ({
   ...reply,
+  kitchen: kitchenOfJar(input, held.story),
   cautions: [...dangerCautions([held.story]), ...reply.cautions],
   actions: [...dangerActions(held, context), ...reply.actions],
 })

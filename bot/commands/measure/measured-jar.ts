@@ -8,6 +8,7 @@ import type { Context } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { jarData } from '../jar/known/jar-data.ts'
+import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { type Recorded, recordStep } from '../jar/step/record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from '../jar/step/step-reply.ts'
 import { note, outcomeData } from '../reply/outcome-reply.ts'
@@ -99,6 +100,6 @@ export function recipeReply(view: JarView): Reply {
       weighedAbvPercentPlusMinus: weighed.abvPercent.plusMinus,
       weighedSugarGPerLPlusMinus: weighed.sugarGPerL.plusMinus,
     },
-    kitchen: 'metric',
+    kitchen: kitchenOfJar({}, story),
   }
 }

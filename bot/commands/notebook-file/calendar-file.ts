@@ -1,19 +1,20 @@
-import { remindedJar } from '../../../core/jar/tasks/reminded-jar.ts'
+import type { Settings } from '../../../store/person.ts'
 import type { ReplyFile } from '../../chat/reply.ts'
 import { clean } from '../../text/clean.ts'
-import type { Kitchen } from '../../text/kitchen.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { Message, Words } from '../../text/words.ts'
+import { remindedIn } from '../jar/known/reminded-in.ts'
 import type { Coming } from './coming.ts'
 
 /** How long it stands in the calendar; it blocks no time there. */
 const LASTS_MS = 15 * 60_000
 const MINUTE_MS = 60_000
 
-const headlineOf = ({ story, duty }: Coming): Message<'headlines'> => {
+const headlineOf = ({ story, duty }: Coming, settings: Settings): Message<'headlines'> => {
   return {
     group: 'headlines',
     key: 'nudge',
-    values: { asked: [{ duty: duty.kind, jars: [remindedJar({ story, duty })] }], held: [], today: duty.day },
+    values: { asked: [{ duty: duty.kind, jars: [remindedIn(settings)({ story, duty })] }], held: [], today: duty.day },
   }
 }
 
@@ -31,6 +32,7 @@ export async function calendarText(
   nowMs: number,
   words: Words,
   kitchen: Kitchen,
+  settings: Settings,
 ): Promise<string> {
   // Loaded here, so that no other command waits for it.
   const { ICalAlarmType, ICalCalendar, ICalCalendarMethod, ICalEventTransparency } = await import('ical-generator')
@@ -40,7 +42,7 @@ export async function calendarText(
   })
   for (const each of coming) {
     const { uid, duty } = each
-    const summary = plain(words.say<'headlines'>(headlineOf(each), kitchen)).replace(/\.$/, '')
+    const summary = plain(words.say<'headlines'>(headlineOf(each, settings), kitchen)).replace(/\.$/, '')
     const how = howOf(each)
     calendar.createEvent({
       id: uid,
@@ -58,9 +60,9 @@ export async function calendarText(
   return `${calendar.toString().trimEnd()}\r\n`
 }
 
-export const calendarFile = (coming: readonly Coming[], nowMs: number): ReplyFile => ({
+export const calendarFile = (coming: readonly Coming[], nowMs: number, settings: Settings): ReplyFile => ({
   name: 'larderbell.ics',
   mime: 'text/calendar',
   alt: { group: 'files', key: 'calendar_file', values: { count: coming.length } },
-  draw: async (words, kitchen) => new TextEncoder().encode(await calendarText(coming, nowMs, words, kitchen)),
+  draw: async (words, kitchen) => new TextEncoder().encode(await calendarText(coming, nowMs, words, kitchen, settings)),
 })

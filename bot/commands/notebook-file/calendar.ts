@@ -45,7 +45,10 @@ export const calendarCommand = defineCommand({
       table: [],
       sure: [],
       notes: isEmpty ? [] : [note('calendar_again')],
-      cautions: dangerCautions(asked.flatMap(({ entries }) => jarStateOf(entries) ?? [])),
+      cautions: dangerCautions(
+        asked.flatMap(({ entries }) => jarStateOf(entries) ?? []),
+        context.settings,
+      ),
       actions: [],
       data: {
         events: coming.map(({ uid, jar: { id }, duty }) => ({
@@ -56,7 +59,7 @@ export const calendarCommand = defineCommand({
         })),
       },
       kitchen: kitchenOf({}),
-      ...(!isEmpty && { files: [calendarFile(coming, nowMs)] }),
+      ...(!isEmpty && { files: [calendarFile(coming, nowMs, context.settings)] }),
       visibility: 'confidential',
     }
   },

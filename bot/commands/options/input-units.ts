@@ -1,6 +1,6 @@
 import type { Assumption } from '../../../core/quantity/quantities.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
-import type { Kitchen } from '../../text/kitchen.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 
 const IMPERIAL_UNITS = new Set(['imp_fl_oz', 'imp_pint', 'imp_quart', 'imp_gallon'])
@@ -39,25 +39,41 @@ const firstSystem = (typed: readonly Typed[]): UnitSystem | null =>
 
 const isWeighed = ({ kind, byVolume }: Typed): boolean => kind === 'mass' && byVolume !== true
 
-/**
- * The kitchen whose units were typed: what is poured is told as the first amount that was poured, what is weighed as the first
- * that was weighed, sugar before plants. Bottles are sold in millilitres, so they decide where nothing else does.
- */
-export const kitchenOf = (input: object): Kitchen => kitchenTyped(input) ?? 'metric'
+/** The units that were typed for what is poured and for what is weighed; null where none was. */
+export interface UnitsTyped {
+  readonly volume: UnitSystem | null
+  readonly mass: UnitSystem | null
+}
 
-/** The same; null where no amount was typed. */
-export function kitchenTyped(input: object): Kitchen | null {
-  const { bottles, sugar, ...others } = input as { readonly bottles?: unknown; readonly sugar?: unknown }
+/** Of each kind those of its first amount, sugar before plants where it is weighed; bottles left out. */
+export function unitsTyped(input: object): UnitsTyped {
+  const { bottles: _, sugar, ...others } = input as { readonly bottles?: unknown; readonly sugar?: unknown }
   const [inSugar, inOthers] = [typedIn(sugar), typedIn(others)]
   const all = [...inOthers, ...inSugar]
-  const poured =
-    firstSystem(all.filter(({ kind }) => kind === 'volume')) ??
-    firstSystem(all.filter(({ byVolume }) => byVolume === true)) ??
-    firstSystem(typedIn(bottles))
-  const weighed = firstSystem([...inSugar, ...inOthers].filter(isWeighed))
-  const [volume, mass] = [poured ?? weighed, weighed ?? poured]
-  return volume === null || mass === null || volume === mass ? volume : { volume, mass }
+  return {
+    volume:
+      firstSystem(all.filter(({ kind }) => kind === 'volume')) ??
+      firstSystem(all.filter(({ byVolume }) => byVolume === true)),
+    mass: firstSystem([...inSugar, ...inOthers].filter(isWeighed)),
+  }
 }
+
+/** Those of the bottles, which are sold in millilitres and so decide where nothing else does. */
+export const unitsOfBottles = (input: object): UnitsTyped => ({
+  volume: 'bottles' in input ? firstSystem(typedIn(input.bottles)) : null,
+  mass: null,
+})
+
+/** What is poured and what is weighed, each in the first units that were typed for it; metric where none were. */
+export function kitchenOfUnits(typed: readonly UnitsTyped[]): Kitchen {
+  const first = (kind: keyof UnitsTyped) => typed.flatMap((each) => each[kind] ?? [])[0] ?? null
+  const [poured, weighed] = [first('volume'), first('mass')]
+  const [volume, mass] = [poured ?? weighed ?? 'metric', weighed ?? poured ?? 'metric']
+  return volume === mass ? volume : { volume, mass }
+}
+
+/** The kitchen whose units were typed. */
+export const kitchenOf = (input: object): Kitchen => kitchenOfUnits([unitsTyped(input), unitsOfBottles(input)])
 
 /** What was read into the input, once each, and that readings at another temperature were brought to 20 °C. */
 export function assumptionNotes(input: object): readonly Message<'notes'>[] {

@@ -75,9 +75,12 @@ const SAME_SHARE = 1e-6
 const isAllOf = ({ amount: { value } }: SpiritSaid, { amount }: DrinkPart): boolean =>
   Math.abs(value / (amount.kind === 'mass' ? amount.massG : amount.volumeMl) - 1) < SAME_SHARE
 
-/** The spirits of a plan in the units in which they were typed. */
-export function spiritsSaid({ spirit, strength }: PlanInput, { steeping }: Plan): readonly SpiritSaid[] {
-  return steeping.spirits.map((said, index) => {
+/** The spirits of a plan or a jar in the units in which they were typed. */
+export function spiritsSaid(
+  { spirit, strength }: Pick<PlanInput, 'spirit' | 'strength'>,
+  spirits: readonly SpiritSaid[],
+): readonly SpiritSaid[] {
+  return spirits.map((said, index) => {
     const part = spirit?.is[index]
     // Of a recipe less may go in than there is.
     if (part === undefined || !isAllOf(said, part)) return said

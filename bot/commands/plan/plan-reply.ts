@@ -113,7 +113,7 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
   const { sweetener, filler, waterG, sugarG, steeping, outcome, filled, told, schedule } = plan
   const { volumeMl, abvPercent } = outcome
   const plants = plantsSaid(input, plan, isAsTyped)
-  const spirits = isAsTyped ? spiritsSaid(input, plan) : steeping.spirits
+  const spirits = isAsTyped ? spiritsSaid(input, steeping.spirits) : steeping.spirits
   const sweetenings = joinSweetenings([
     ...steeping.sweetenings,
     { material: sweetener, massG: sugarG },

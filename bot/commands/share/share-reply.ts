@@ -8,9 +8,9 @@ import type { Action, Reply } from '../../chat/reply.ts'
 import { batchCard } from '../../picture/card/batch-card.ts'
 import { batchCardData } from '../../picture/card/batch-card-data.ts'
 import type { Becomes } from '../../text/messages/share.ts'
+import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { todayOf } from '../jar/known/view-of.ts'
 import { change } from '../jar/step/record-step.ts'
-import { kitchenOf } from '../options/input-units.ts'
 import { row } from '../reply/outcome-reply.ts'
 import { pictureFile } from '../reply/picture-file.ts'
 import { withShare } from './new-share.ts'
@@ -62,7 +62,7 @@ export function shareReply(view: JarView, recipe: Recipe, share: Share, made: nu
     cautions: [],
     actions: [makeAction(share, context)],
     data: { share: share.id, jar: share.jarId, name: data.name, code: share.code, made },
-    kitchen: kitchenOf({}),
+    kitchen: kitchenOfJar({}, view.story),
     files: [
       pictureFile('larderbell-batch.png', { group: 'files', key: 'batch_card', values: data }, (pen) =>
         batchCard(data, pen),

@@ -4,6 +4,7 @@ import type { Cost, CostLine } from '../../../core/cost/cost.ts'
 import { currencyKey, type Money, moneyText } from '../../../core/cost/money.ts'
 import type { Price, PriceRead, PriceTyped } from '../../../core/cost/price.ts'
 import type { Used } from '../../../core/cost/used.ts'
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { middle } from '../../../core/shopping/needs.ts'
 import type { Call } from '../../calls/call.ts'
 import type { InputOf } from '../../calls/signatures.ts'
@@ -11,6 +12,7 @@ import { inMore } from '../../chat/depth.ts'
 import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { ShopFor } from '../../text/messages/shopping.ts'
 import type { Message } from '../../text/words.ts'
+import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { note } from '../reply/outcome-reply.ts'
 
@@ -20,6 +22,8 @@ type Input = InputOf<'cost'>
 export interface Costed {
   readonly batch: ShopFor
   readonly used: Used
+  /** Of a jar; null of a plan. */
+  readonly story: JarState | null
   readonly asked: (prices: readonly PriceTyped[]) => Call
 }
 
@@ -74,7 +78,7 @@ const currenciesOf = ({ total }: Cost): number => new Set(total.map(({ currency 
 /** What a batch and a bottle cost, thing by thing; what has no price is named, with the line that gives it. */
 export function costReply(
   input: Input,
-  { batch, used, asked: line }: Costed,
+  { batch, used, story, asked: line }: Costed,
   { cost, asked, ...prices }: Prices & { readonly cost: Cost; readonly asked: readonly PriceAsked[] },
 ): Reply {
   const { lines, total, missing, perBottle, per100Ml } = cost
@@ -121,7 +125,7 @@ export function costReply(
       missing: asked.map(({ of }) => of),
       pouredFrom: used.pouredFrom,
     },
-    kitchen: kitchenOf(input),
+    kitchen: story === null ? kitchenOf(input) : kitchenOfJar(input, story),
     visibility: 'confidential',
   }
 }

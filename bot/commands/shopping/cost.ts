@@ -42,12 +42,12 @@ async function costedIn(input: Input, context: Context): Promise<Costed | null> 
     const view = await jarNamed(jar.is, context)
     const { name } = view.story
     const asked = (prices: readonly PriceTyped[]) => call('cost', { jar: jarRef(view, context), prices })
-    return { batch: { plantId: null, name }, used: usedInJar(view.story), asked }
+    return { batch: { plantId: null, name }, used: usedInJar(view.story), story: view.story, asked }
   }
   if (plan === undefined) return null
   const planned = planOfCode(plan.is, 'plan', context)
   const asked = (prices: readonly PriceTyped[]) => call('cost', { plan, bottles, prices })
-  return { batch: planNamed(planned), used: usedInPlan(planned, bottlesOf(input)), asked }
+  return { batch: planNamed(planned), used: usedInPlan(planned, bottlesOf(input)), story: null, asked }
 }
 
 /** Jars that a cost is offered of. */

@@ -1,3 +1,4 @@
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Needs } from '../../../core/shopping/needs.ts'
 import { type ShoppingList, shoppingList, type VesselsToBuy } from '../../../core/shopping/shopping-list.ts'
@@ -7,7 +8,8 @@ import { inMore } from '../../chat/depth.ts'
 import type { Action, Data, Reply, Row } from '../../chat/reply.ts'
 import type { ShopFor, ShopItem } from '../../text/messages/shopping.ts'
 import type { Message } from '../../text/words.ts'
-import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { kitchenOfJars } from '../jar/known/jar-kitchen.ts'
+import { assumptionNotes } from '../options/input-units.ts'
 import { note } from '../reply/outcome-reply.ts'
 
 type Input = InputOf<'shopping'>
@@ -21,6 +23,8 @@ export interface BatchNeeds {
 /** What a list is made of, and what is to be said of it. */
 interface Shopped {
   readonly batches: readonly BatchNeeds[]
+  /** The jars among them. */
+  readonly stories: readonly JarState[]
   readonly list: ShoppingList
   readonly sold: Sold
   /** Jars that are done. */
@@ -147,6 +151,6 @@ export function shoppingReply(input: Input, shopped: Shopped): Reply {
     cautions: [],
     actions: inMore(shopped.actions),
     data: { batches: named.map((batch) => ({ ...batch })), ...listData(list), sugarUnknown },
-    kitchen: kitchenOf(input),
+    kitchen: kitchenOfJars(input, shopped.stories),
   }
 }

@@ -78,6 +78,7 @@ export const shoppingCommand = defineCommand({
     )
     return shoppingReply(input, {
       batches,
+      stories: running,
       list,
       sold,
       done: stories.filter(({ ended }) => ended !== null).map(({ name }) => name),

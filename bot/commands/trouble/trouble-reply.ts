@@ -8,6 +8,7 @@ import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { dangerCautions } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
+import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { note } from '../reply/outcome-reply.ts'
 import { type Asking, remediesFor, troubleActions } from './trouble-actions.ts'
@@ -171,6 +172,6 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
     ],
     actions: [...troubleActions(diagnosis, asking, remedies.actions), ...(question === null ? jars : inMore(jars))],
     data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis) },
-    kitchen: kitchenOf(asking.input),
+    kitchen: held === null ? kitchenOf(asking.input) : kitchenOfJar(asking.input, held.story),
   }
 }

@@ -1,7 +1,7 @@
 import { depthOf } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import { ALL, type HelpPage } from '../../chat/run/help.ts'
-import type { Kitchen } from '../../text/kitchen.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import { shortened } from './cut-text.ts'
 import { escapeText } from './escape-text.ts'
 import type { DiscordLanguage } from './language-for-discord.ts'

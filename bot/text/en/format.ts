@@ -4,7 +4,7 @@ import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 import { kitchenRounded, measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
-import type { Kitchen } from '../kitchen.ts'
+import type { Kitchen } from '../messages/kitchen.ts'
 import { dayText, plural } from './phrases.ts'
 
 /** US cup, NIST Handbook 44 Appendix C. */
@@ -188,6 +188,7 @@ export const englishFormat = (kitchen: Kitchen): Format =>
 
 /** Proof and °F go with cups. */
 const inUnits = (kitchen: UnitSystem, masses: UnitSystem): Format => ({
+  in: (other = { volume: kitchen, mass: masses }) => englishFormat(other),
   number,
   plain,
   volume: (volume) => volumeIn(kitchen, volume, metric(volume, VOLUME)),

@@ -56,16 +56,17 @@ export const dangerSentences = {
     jar_unknown_plant: ({ name, typed }) =>
       `“${typed}” is in ${name}, and I don’t know that as food. Don’t drink it or give it away till you’re sure what it is. If you can’t be, throw it away.`,
     jar_over_ceiling: (values, format) => {
-      const { name, over, add } = values
-      const what = `${name} has ${listed(over.map((each) => overText(each, format)))}. Don’t drink it or give it away as it is.`
-      const then = add === null ? ' Throw it away.' : added(add, 'would bring it under that', format)
+      const { name, over, add, kitchen } = values
+      const own = format.in(kitchen)
+      const what = `${name} has ${listed(over.map((each) => overText(each, own)))}. Don’t drink it or give it away as it is.`
+      const then = add === null ? ' Throw it away.' : added(add, 'would bring it under that', own)
       return `${what}${then} If anyone has drunk it and feels ill, ring your poison centre.`
     },
-    jar_ferments: ({ name, add, ...of }, format) =>
-      `${name} can ferment: it’s at ${weak(of)}, and a closed jar or bottle of it can burst. ${STAND_IT_COLD}${added(add, 'would make it keep', format)}` +
+    jar_ferments: ({ name, add, kitchen, ...of }, format) =>
+      `${name} can ferment: it’s at ${weak(of)}, and a closed jar or bottle of it can burst. ${STAND_IT_COLD}${added(add, 'would make it keep', format.in(kitchen))}` +
       ' If it fizzes or smells off, throw it away.',
-    jar_undecided: ({ name, add, ...of }, format) =>
-      `${name} is at ${weak(of)}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format)}`,
+    jar_undecided: ({ name, add, kitchen, ...of }, format) =>
+      `${name} is at ${weak(of)}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
     can_ferment: (of) =>
       `At ${weak(of)} it can ferment, and a closed bottle of it can burst. Keep it in the fridge, lid loose, for days. Don’t bottle it or give it away.`,
     keeps_undecided: (of) =>

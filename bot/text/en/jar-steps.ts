@@ -6,6 +6,7 @@ import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-da
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
+import type { SpiritSaid } from '../messages/ingredients.ts'
 import type { NowSaid } from '../messages/jar-recorded.ts'
 import type { CautionName, CorrectedStep, StartDays, StepMessages } from '../messages/jar-steps.ts'
 import { cookName, plantName } from './cook-names.ts'
@@ -122,10 +123,10 @@ const STEPS: Readonly<Record<HappeningKind, string>> = {
   taken_out: 'taking out',
 }
 
-const spiritIn = ({ spirits }: Started, format: Format): readonly string[] =>
+const spiritIn = (spirits: readonly SpiritSaid[], format: Format): readonly string[] =>
   spirits.map((spirit) => {
-    const { amount, by, abvPercent, sugarGPerL } = spirit
-    if (sugarGPerL.value > 0) return spiritText(spirit, format)
+    const { amount, by, abvPercent, sugarGPerL, typed } = spirit
+    if (sugarGPerL.value > 0 || typed !== undefined) return spiritText(spirit, format)
     const much = by === 'mass' ? format.round.mass(amount.value) : format.round.volume(amount.value)
     return `${much} of ${format.round.strength(abvPercent)} spirit`
   })
@@ -134,12 +135,12 @@ const spiritIn = ({ spirits }: Started, format: Format): readonly string[] =>
 const MOST_THINGS = 3
 
 /** `In the jar: peel of 10 lemons and 1 l of 95 % spirit.` */
-const startedWith = (started: Started, format: Format): string => {
+const startedWith = (started: Started, spirits: readonly SpiritSaid[], format: Format): string => {
   const { plants, waterG, sweetenings } = firstDay(started)
   const again = started.secondOf === undefined ? [] : [`the plants of ${started.secondOf.other} once more`]
   const solids = [...again, ...plants.map((plant) => plantInText(plant, format))]
   const rest = [
-    ...spiritIn(started, format),
+    ...spiritIn(spirits, format),
     ...(waterG.value > 0 ? [waterText(waterG, format)] : []),
     ...sweeteningTexts(sweetenings, format),
   ]
@@ -207,8 +208,8 @@ const inJugs = (ml: number): number => Math.max(50, 50 * Math.round(ml / 50))
 
 /** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
 export const stepHeadlines = {
-  jar_started: ({ name, day, started }, format) =>
-    `${name} ${isText(day)} started${onDayText(day, format)}. ${startedWith(started, format)}`,
+  jar_started: ({ name, day, started, spirits }, format) =>
+    `${name} ${isText(day)} started${onDayText(day, format)}. ${startedWith(started, spirits, format)}`,
   jar_start_days: startDaysText,
   jar_recorded: recordedText,
   jar_next_is: ({ tasks, today }, format) => nextText(tasks, today, format),

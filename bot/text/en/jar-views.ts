@@ -12,6 +12,7 @@ import type {
   ComparedDoubt,
   ComparedName,
   CompareMessages,
+  InTheirUnits,
   JarProgress,
   JobSaid,
   ListMessages,
@@ -74,11 +75,11 @@ const syrupText = ({ sweetener, sugarG, waterMl }: NonNullable<JobSaid['syrup']>
 }
 
 /** `strain by 8 November`, `sweeten: 510 g sugar in 1.51 l water`, `add the cloves`. */
-function jobText({ task, plants, syrup, isFruit, today }: JobSaid, format: Format): string {
+function jobText({ task, plants, syrup, isFruit, today, kitchen }: JobSaid, format: Format): string {
   const { kind, byDay, state } = task
   const verb = kind === 'add' && plants.length > 0 ? `add the ${listed(plants.map(nameText))}` : dutyVerbs[kind].todo
   if (kind === 'sweeten' && isFruit) return 'pour back what the sugared fruit gave'
-  if (kind === 'sweeten') return syrup === null ? verb : `${verb}: ${syrupText(syrup, format)}`
+  if (kind === 'sweeten') return syrup === null ? verb : `${verb}: ${syrupText(syrup, format.in(kitchen))}`
   if (kind !== 'strain') return verb
   if (state === 'overdue') return `${verb} now`
   return byDay === null || byDay === today ? `${verb} today` : `${verb} by ${dayWords(byDay, today, format)}`
@@ -218,7 +219,8 @@ const ratingText = (rating: number | null): readonly string[] => (rating === nul
 const dangerText = (danger: DangerKind | null): readonly string[] =>
   danger === null ? [] : [`! ${dangerWords[danger]}`]
 
-const batchText = (batch: WholeNotebookBatch, format: Format): string => {
+const batchText = (batch: WholeNotebookBatch, asked: Format): string => {
+  const format = asked.in(batch.kitchen)
   const { startedOn, made, inJar, rating, notes, danger } = batch
   const sentences = [
     ...dangerText(danger),
@@ -255,8 +257,9 @@ export const notebookSentences = {
   cells: {
     batch: batchText,
     /** Where there are many. */
-    batch_short: (batch, format) =>
-      [
+    batch_short: (batch, asked) => {
+      const format = asked.in(batch.kitchen)
+      return [
         ...dangerText(batch.danger),
         monthWords(batch.startedOn),
         ...stageText(batch),
@@ -264,7 +267,8 @@ export const notebookSentences = {
           ? []
           : [format.strength(batch.made.abvPercent), ...sweetText(batch.made.sugarGPerL, format)]),
         ...ratingText(batch.rating),
-      ].join(', '),
+      ].join(', ')
+    },
   },
 
   notes: {
@@ -279,6 +283,15 @@ const called = ({ name, startedOn }: ComparedName): string =>
   startedOn === null ? name : `${name} (${monthWords(startedOn)})`
 const pair = <Fact>({ both }: Both<Fact>, text: (fact: Fact & {}) => string): string =>
   both.map((fact) => (fact === null || fact === undefined ? '–' : text(fact))).join(' | ')
+/** The same, each in its jar's own units. */
+const pairIn = <Fact>(
+  { both, kitchens }: Both<Fact> & InTheirUnits,
+  asked: Format,
+  text: (fact: Fact & {}, format: Format) => string,
+): string =>
+  both
+    .map((fact, index) => (fact === null || fact === undefined ? '–' : text(fact, asked.in(kitchens[index]))))
+    .join(' | ')
 /** Longer notes are in /jar show. */
 const MOST_CHARACTERS = 80
 
@@ -332,12 +345,16 @@ export const compareSentences = {
 
   cells: {
     compare_spirit: (values, format) =>
-      pair(values, ({ volumeMl, abvPercent }) => `${format.volume(volumeMl)} of ${format.strength(abvPercent)}`),
+      pairIn(
+        values,
+        format,
+        ({ volumeMl, abvPercent }, own) => `${own.volume(volumeMl)} of ${own.strength(abvPercent)}`,
+      ),
     /** Grams for a litre of the spirit poured. */
     compare_dose: (values, format) =>
       values.both.includes(null)
-        ? pair(values, (massG) => `${format.mass(massG)} a litre of spirit`)
-        : `${pair(values, format.mass)} a litre of spirit`,
+        ? pairIn(values, format, (massG, own) => `${own.mass(massG)} a litre of spirit`)
+        : `${pairIn(values, format, (massG, own) => own.mass(massG))} a litre of spirit`,
     compare_begun: (values, format) => pair(values, (day) => format.day(dayFromIso(day))),
     compare_planned: (values, format) =>
       pair(
@@ -345,7 +362,8 @@ export const compareSentences = {
         ({ abvPercent, sugarGPerL }) => `${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L`,
       ),
     compare_days: (values) => pair(values, daysWords),
-    compare_strength: (values, format) => pair(values, format.strength) + close(values),
+    compare_strength: (values, format) =>
+      pairIn(values, format, (abvPercent, own) => own.strength(abvPercent)) + close(values),
     compare_sweetness: (values, format) => pair(values, format.sweetness) + close(values),
     compare_rating: (values) => `${pair(values, String)} of 5`,
     compare_notes: (values) =>

@@ -56,7 +56,8 @@ const addText = ({ name, plants }: RemindedJar): string =>
     : `Add ${listed(plants.map((plant) => (plant.id === null ? plant.name : plantName(plant.id))))} to ${name}.`
 
 /** `Sweeten lemon: 511 g sugar in 1.51 l water.`, `Sweeten lemon: stir 565 g sugar into it, no water, …` */
-const sweetenText = ({ name, syrup }: RemindedJar, format: Format): string => {
+const sweetenText = ({ name, syrup, kitchen }: RemindedJar, asked: Format): string => {
+  const format = asked.in(kitchen)
   const none = {
     sweetener: USUAL_MATERIAL,
     filler: null,
@@ -80,10 +81,12 @@ const sweetenText = ({ name, syrup }: RemindedJar, format: Format): string => {
 function readyText(jars: readonly RemindedJar[], format: Format): string {
   const mild = jars.filter(({ strong }) => strong === null).map(({ name }) => name)
   const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${plural(mild.length, 'is', 'are')} ready to drink.`]
-  const rested = jars.flatMap(({ name, strong }) => {
+  const rested = jars.flatMap(({ name, strong, kitchen }) => {
     if (strong === null) return []
     const { abvPercent, isDiluted } = strong
-    return [`${name} has rested: ${format.strength(abvPercent)}${isDiluted ? '' : ', undiluted'}. Don’t drink it neat.`]
+    return [
+      `${name} has rested: ${format.in(kitchen).strength(abvPercent)}${isDiluted ? '' : ', undiluted'}. Don’t drink it neat.`,
+    ]
   })
   return [...ready, ...rested].join(' ')
 }

@@ -5,7 +5,7 @@ import type { ShopFor, ShopItem, ShoppingMessages } from '../messages/shopping.t
 import { cookName, peeledText, piecesText } from './cook-names.ts'
 import { capital, counted, either, listed, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { pouredMlOf, unknownName, vesselText } from './words.ts'
+import { packText, pouredMlOf, unknownName, vesselText } from './words.ts'
 
 /** Help for `/shopping`. */
 export const shoppingText = {
@@ -64,7 +64,7 @@ function itemParts(item: ShopItem, format: Format): readonly [amount: string, na
       const { material, massG, buyG, bags } = item.sweetener
       const name = sweetenerName(material)
       if (bags !== null) {
-        return [`${bags}\u00a0× ${format.round.mass(buyG / bags)}`, `${name} (it takes ${format.round.mass(massG)})`]
+        return [`${bags}\u00a0× ${packText(buyG / bags, format)}`, `${name} (it takes ${format.round.mass(massG)})`]
       }
       const volumeMl = pouredMlOf({ material, massG: { value: buyG, plusMinus: 0 } })
       return [volumeMl === null ? format.round.mass(buyG) : format.round.volume(volumeMl.value), name]
@@ -152,7 +152,7 @@ export const shoppingSentences = {
       const counts = [
         ...(bottleMl === null ? [] : [`${vesselText(bottleMl, format)} bottles to fill`]),
         ...(spiritMl.length === 0 ? [] : [`spirit in ${spirit}`]),
-        ...(sugarG === null ? [] : [`sugar in ${format.round.mass(sugarG)} bags`]),
+        ...(sugarG === null ? [] : [`sugar in ${packText(sugarG, format)} bags`]),
       ]
       const others = [
         ...(bottleMl === null ? [] : [`bottles:250 ml`]),

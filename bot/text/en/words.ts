@@ -1,5 +1,5 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { CountryId } from '../../../core/label/country.ts'
 import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
@@ -12,6 +12,7 @@ import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
 import type {
   BottlesSaid,
+  IngredientsSaid,
   LaterSaid,
   PlantName,
   PlantSaid,
@@ -112,6 +113,9 @@ export const sweetWords = (sugarGPerL: number): string => {
 /** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
 export const vesselText = (volumeMl: number, format: Format): string =>
   volumeMl >= 1000 ? `${format.plain(volumeMl / 1000, 2)}\u00a0l` : `${format.plain(volumeMl, 0)}\u00a0ml`
+/** A bag as it is sold: in grams or kilograms, in every kitchen, where it is a round number of them. */
+export const packText = (massG: number, format: Format): string =>
+  format.in(massG % 50 === 0 ? 'metric' : undefined).round.mass(massG)
 /** `4 bottles of 500 ml`; empty where none is filled. */
 export const bottlesText = (bottles: readonly BottlesSaid[], format: Format): string =>
   bottles
@@ -172,7 +176,7 @@ export const sweeteningTexts = (
 
 /** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */
 export const inJarText = (
-  { plants, spirits, waterG, sweetenings }: Ingredients,
+  { plants, spirits, waterG, sweetenings }: IngredientsSaid,
   format: Format,
   dayOf = (iso: IsoDay): string => format.day(dayFromIso(iso)),
 ): string => {

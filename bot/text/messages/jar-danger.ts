@@ -1,9 +1,11 @@
 import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
 import type { SpiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
 import type { Keeping, StrengthAndSugar as Weak } from '../../../core/liquid/keeping.ts'
+import type { Kitchen } from './kitchen.ts'
 import type { Plain } from './plain.ts'
 
-export type WeakJar = Weak & { readonly name: string; readonly add: SpiritToAdd | null }
+/** `kitchen` is that of the jar among others; left out: that of the reply. */
+export type WeakJar = Weak & { readonly name: string; readonly add: SpiritToAdd | null; readonly kitchen?: Kitchen }
 
 export interface DangerMessages {
   rows: Plain<'jar_keeping'>
@@ -13,7 +15,12 @@ export interface DangerMessages {
   cautions: {
     jar_refused: { readonly name: string; readonly typed: string }
     jar_unknown_plant: { readonly name: string; readonly typed: string }
-    jar_over_ceiling: { readonly name: string; readonly over: readonly OverCeiling[]; readonly add: SpiritToAdd | null }
+    jar_over_ceiling: {
+      readonly name: string
+      readonly over: readonly OverCeiling[]
+      readonly add: SpiritToAdd | null
+      readonly kitchen?: Kitchen
+    }
     jar_ferments: WeakJar
     jar_undecided: WeakJar
     can_ferment: Weak

@@ -12,7 +12,7 @@ import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { BatchDays } from '../../../core/recipe/batch.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
-import type { PlantName } from './ingredients.ts'
+import type { PlantName, SpiritSaid } from './ingredients.ts'
 import type { PutOffUntil } from './jar-entries.ts'
 import type { BecameSaid, LateStep, NowSaid, RecordedStep } from './jar-recorded.ts'
 import type { TaskSaid } from './jar-tasks.ts'
@@ -73,7 +73,11 @@ type UnusualMessages = Plain<`jar_${OtherUnusual}`> & {
 
 export interface StepMessages {
   headlines: {
-    jar_started: LateStep & { readonly name: string; readonly started: Started }
+    jar_started: LateStep & {
+      readonly name: string
+      readonly started: Started
+      readonly spirits: readonly SpiritSaid[]
+    }
     jar_recorded: RecordedStep
     jar_next_is: { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay }
     jar_start_days: StartDays

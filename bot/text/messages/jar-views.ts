@@ -1,4 +1,3 @@
-import type { Ingredients } from '../../../core/jar/entry/entry.ts'
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { BottleFill } from '../../../core/jar/state/fill-weight.ts'
@@ -7,10 +6,11 @@ import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
-import type { PlantName } from './ingredients.ts'
+import type { IngredientsSaid, PlantName } from './ingredients.ts'
 import type { EntryNumbers, EntrySaid } from './jar-entries.ts'
 import type { BecameSaid } from './jar-recorded.ts'
 import type { AskedTask, ComingTasks, TaskSaid } from './jar-tasks.ts'
+import type { Kitchen } from './kitchen.ts'
 import type { Plain } from './plain.ts'
 
 export interface TodayHeadline {
@@ -30,6 +30,8 @@ export interface JobSaid {
   /** What sugar drew out of strained fruit is to go back in. */
   readonly isFruit: boolean
   readonly today: IsoDay
+  /** Of its jar. */
+  readonly kitchen: Kitchen
 }
 
 export interface JarProgress {
@@ -43,7 +45,7 @@ export interface Sourced {
 }
 
 export interface WholeNotebookBatch extends NotebookBatch {
-  readonly inJar: Ingredients
+  readonly inJar: IngredientsSaid
   readonly notes: readonly string[]
 }
 
@@ -55,6 +57,8 @@ export interface NotebookBatch {
   readonly made: { readonly volumeMl: Measured; readonly abvPercent: Measured; readonly sugarGPerL: Measured } | null
   readonly rating: number | null
   readonly danger: DangerKind | null
+  /** In which it is told of among others. */
+  readonly kitchen: Kitchen
 }
 
 export interface ComparedBatches {
@@ -134,7 +138,7 @@ export interface ShowMessages {
     jar_entry: EntryNumbers
   }
   cells: {
-    jar_holds: Ingredients
+    jar_holds: IngredientsSaid
     jar_volume: Sourced & { readonly volumeMl: Measured }
     jar_strength: Sourced & { readonly abvPercent: Measured }
     jar_sweetness: { readonly sugarGPerL: Measured }
@@ -168,6 +172,11 @@ export interface NotebookMessages {
   actions: Plain<'notebook_compare'>
 }
 
+/** Each jar is told of in its own. */
+export interface InTheirUnits {
+  readonly kitchens: readonly [one: Kitchen, other: Kitchen]
+}
+
 export interface CompareMessages {
   headlines: {
     compared: ComparedBatches & { readonly count: number }
@@ -188,12 +197,12 @@ export interface CompareMessages {
     compare_plant: PlantName
   }
   cells: {
-    compare_spirit: Both<{ readonly volumeMl: Measured; readonly abvPercent: Measured }>
-    compare_dose: Both<Measured | null>
+    compare_spirit: Both<{ readonly volumeMl: Measured; readonly abvPercent: Measured }> & InTheirUnits
+    compare_dose: Both<Measured | null> & InTheirUnits
     compare_begun: Both<IsoDay>
     compare_planned: Both<Targets | null>
     compare_days: Both<number | null>
-    compare_strength: Both<Measured> & ComparedDoubt
+    compare_strength: Both<Measured> & ComparedDoubt & InTheirUnits
     compare_sweetness: Both<Measured> & ComparedDoubt
     compare_rating: Both<number | null>
     compare_notes: Both<readonly string[]>

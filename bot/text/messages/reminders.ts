@@ -5,6 +5,7 @@ import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Place } from '../../../store/person.ts'
 import type { PlantName } from './ingredients.ts'
 import type { AskedTask } from './jar-tasks.ts'
+import type { Kitchen } from './kitchen.ts'
 import type { Plain } from './plain.ts'
 
 /** Jars that ask for the same. */
@@ -17,6 +18,8 @@ export interface RemindedJars {
 
 /** One jar that asks for something. */
 export interface RemindedJar {
+  /** In which it is told of among others. */
+  readonly kitchen: Kitchen
   readonly name: string
   /** The first day for straining, where one was planned. */
   readonly fromDay: IsoDay | null

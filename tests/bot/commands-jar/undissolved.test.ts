@@ -49,7 +49,16 @@ it('names a syrup where there is one, from the plan to the reminder', async () =
 it('stirs sugar in alone where there is no water to come', () => {
   const none = { filler: null, waterMl: exactly(0), dissolvesG: 0, isEstimated: false }
   const syrup = { sweetener: USUAL_MATERIAL, sugarG: exactly(200), ...none }
-  const jar = { name: 'lemon', fromDay: null, byDay: null, plants: [], bottles: null, strong: null, syrup }
+  const jar = {
+    kitchen: 'metric' as const,
+    name: 'lemon',
+    fromDay: null,
+    byDay: null,
+    plants: [],
+    bottles: null,
+    strong: null,
+    syrup,
+  }
   const values = { asked: [{ duty: 'sweeten' as const, jars: [jar] }], held: [], today: '2026-12-05' }
   const text = speech.words.say({ group: 'headlines', key: 'nudge', values }, 'metric').replaceAll('\u00a0', ' ')
   expect(text).toMatch(/^Sweeten lemon: .*200 g sugar .*into (?:it|the jar).*heat/)

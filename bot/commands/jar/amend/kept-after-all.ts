@@ -3,8 +3,8 @@ import type { Jar } from '../../../../store/person.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
-import { kitchenOf } from '../../options/input-units.ts'
 import { jarData, undoneJarData } from '../known/jar-data.ts'
+import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { viewOf } from '../known/view-of.ts'
 
@@ -39,6 +39,9 @@ export async function keptAfterAll(attempt: string, context: Context): Promise<R
       call: call('jar show', { jar: jarRef(view, context) }),
     })),
     data: data.length === 1 && only !== undefined ? only : { jars: data },
-    kitchen: kitchenOf({}),
+    kitchen: kitchenOfJars(
+      {},
+      views.map(({ story }) => story),
+    ),
   }
 }

@@ -14,10 +14,10 @@ import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
-import { kitchenOf } from '../../options/input-units.ts'
 import { withdrawAction } from '../../share/share-list.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData, undoneJarData } from '../known/jar-data.ts'
+import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { viewOf } from '../known/view-of.ts'
 import { nextSaid } from '../step/next-said.ts'
 import { change, enteredBy, type Input, withJar } from '../step/record-step.ts'
@@ -148,6 +148,7 @@ export const jarUndoCommand = defineCommand({
     const renamed = all.flatMap((each) => (each.renamed === null ? [] : [each.renamed]))
     const isGone = view === null && only?.undone?.kind === 'started'
     const shares = isGone ? sharesOf(only.jar, await context.store.read(context.userId)) : []
+    const stories = all.flatMap(({ jar }) => viewOf(jar, context)?.story ?? [])
     return {
       headline: headlineOf(all, context),
       under: view === null || !all.every(({ held }) => held === null) ? [] : nextSaid(view, context),
@@ -161,14 +162,14 @@ export const jarUndoCommand = defineCommand({
           ? []
           : [{ group: 'notes', key: 'jar_share_stands', values: { ids: shares.map((share) => share.id) } } as const]),
       ],
-      cautions: dangerCautions(all.flatMap(({ jar }) => viewOf(jar, context)?.story ?? [])),
+      cautions: dangerCautions(stories),
       actions: [
         ...(view === null ? [] : dangerActions(view, context)),
         ...againActions(only, view, context),
         ...shares.map((share) => withdrawAction({ ...share, name: only!.name })),
       ],
       data: only === undefined ? { jars: all.map(({ jar }) => dataOf(jar, context)) } : dataOf(only.jar, context),
-      kitchen: kitchenOf(input),
+      kitchen: kitchenOfJars(input, stories),
     }
   },
 })

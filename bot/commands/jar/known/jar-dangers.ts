@@ -8,7 +8,9 @@ import { call } from '../../../calls/call.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
+import type { Kitchen } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
+import { kitchenAmong } from './jar-kitchen.ts'
 import { afterNow, jarRef, type Referred } from './jar-ref.ts'
 
 type Held = Referred & { readonly story: JarState }
@@ -23,7 +25,7 @@ const ORDER: readonly DangerKind[] = [
   'undecided',
 ]
 
-function cautionOf(danger: Danger, name: string): Message<'cautions'> {
+function cautionOf(danger: Danger, name: string, own: { readonly kitchen?: Kitchen }): Message<'cautions'> {
   const { kind } = danger
   switch (kind) {
     case 'refused_plant':
@@ -32,11 +34,15 @@ function cautionOf(danger: Danger, name: string): Message<'cautions'> {
     case 'unknown_plant':
       return { group: 'cautions', key: 'jar_unknown_plant', values: { name, typed: danger.typed } }
     case 'over_ceiling':
-      return { group: 'cautions', key: 'jar_over_ceiling', values: { name, over: danger.over, add: danger.add } }
+      return {
+        group: 'cautions',
+        key: 'jar_over_ceiling',
+        values: { name, over: danger.over, add: danger.add, ...own },
+      }
     case 'ferments':
     case 'undecided': {
       const { abvPercent, sugarGPerL, add } = danger
-      return { group: 'cautions', key: `jar_${kind}`, values: { name, abvPercent, sugarGPerL, add } }
+      return { group: 'cautions', key: `jar_${kind}`, values: { name, abvPercent, sugarGPerL, add, ...own } }
     }
   }
 }
@@ -51,12 +57,17 @@ export function expectDrinkableJar(story: JarState, isWrong: (danger: Danger) =>
   throw new ChatError('refused', 'jar_not_for_drinking', values, option === undefined ? {} : { option })
 }
 
-/** What is said of jars as they are judged today, the worst first; said anew by every reply. */
-export const dangerCautions = (stories: readonly JarState[]): readonly Message<'cautions'>[] =>
+/** What is said of jars as they are judged today, the worst first; said anew by every reply. With `settings` each is told in its own units. */
+export const dangerCautions = (
+  stories: readonly JarState[],
+  settings: Pick<Context['settings'], 'units'> | null = null,
+): readonly Message<'cautions'>[] =>
   stories
     .flatMap((story) => judgeJar(story).map((danger) => ({ danger, story })))
     .toSorted((one, other) => ORDER.indexOf(one.danger.kind) - ORDER.indexOf(other.danger.kind))
-    .map(({ danger, story }) => cautionOf(danger, story.name))
+    .map(({ danger, story }) =>
+      cautionOf(danger, story.name, settings === null ? {} : { kitchen: kitchenAmong(story, settings) }),
+    )
 
 const spiritIn = ({ spiritMl, abvPercent }: SpiritToAdd): readonly DrinkPart[] =>
   drinksIn(`${spiritMl} ml ${abvPercent}%`, { blends: false })

@@ -1,16 +1,31 @@
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { callOfTexts } from '../../../calls/call.ts'
-import type { Kitchen } from '../../../text/kitchen.ts'
-import { kitchenTyped } from '../../options/input-units.ts'
+import type { InputOf } from '../../../calls/signatures.ts'
+import type { Context } from '../../../chat/command.ts'
+import type { Kitchen } from '../../../text/messages/kitchen.ts'
+import { kitchenOfUnits, type UnitsTyped, unitsOfBottles, unitsTyped } from '../../options/input-units.ts'
 
 /** Amounts of a start that tell its maker's kitchen; bottles are sold in millilitres. */
-const AMOUNTS: ReadonlySet<string> = new Set(['of', 'spirit', 'sugar'])
+const AMOUNTS: ReadonlySet<string> = new Set(['of', 'spirit', 'strength', 'sugar', 'water'])
 
-/** The kitchen in which something is said of a jar: of the amounts that were typed now, else of those it was started with. */
-export function kitchenOfJar(input: object, { started }: Pick<JarState, 'started'>): Kitchen {
-  const now = kitchenTyped(input)
-  if (now !== null) return now
-  const typed = started.typed.filter(([option]) => AMOUNTS.has(option))
-  const values = callOfTexts('plan', typed)?.values
-  return (values === undefined ? null : kitchenTyped(values)) ?? 'metric'
-}
+type Started = Pick<JarState, 'started'>
+
+/** What went into it, as its maker typed it; nothing where that is not known. */
+export const startTyped = ({ started }: Started): Partial<InputOf<'plan'>> =>
+  (callOfTexts(
+    'plan',
+    started.typed.filter(([option]) => AMOUNTS.has(option)),
+  )?.values ?? {}) as Partial<InputOf<'plan'>>
+
+const unitsOf = (story: Started): UnitsTyped => unitsTyped(startTyped(story))
+
+/** The kitchen in which something is said of jars together: of the amounts that were typed now, else of those of the first that tells. */
+export const kitchenOfJars = (input: object, stories: readonly Started[]): Kitchen =>
+  kitchenOfUnits([unitsTyped(input), ...stories.map(unitsOf), unitsOfBottles(input)])
+
+/** The same of one jar. */
+export const kitchenOfJar = (input: object, story: Started): Kitchen => kitchenOfJars(input, [story])
+
+/** That of a jar among others, each of which is told in its own. What somebody has chosen for everything goes before. */
+export const kitchenAmong = (story: Started, { units }: Pick<Context['settings'], 'units'>): Kitchen =>
+  units ?? kitchenOfJar({}, story)

@@ -13,6 +13,7 @@ import type { Action, Data, Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { dangerCautions } from '../known/jar-dangers.ts'
 import { jarBrief } from '../known/jar-data.ts'
+import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { viewOf } from '../known/view-of.ts'
@@ -88,7 +89,10 @@ function shelfReply(views: readonly JarView[], context: Context): Reply {
     cautions: dangerCautions(shelved.map(({ story }) => story)),
     actions: views.length === 1 && shelved.length === 1 && only !== undefined ? lastActions(only, context) : [],
     data: { jars: shelved.map(stockData) },
-    kitchen: 'metric',
+    kitchen: kitchenOfJars(
+      {},
+      shelved.map(({ story }) => story),
+    ),
   }
 }
 

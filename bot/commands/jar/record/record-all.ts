@@ -7,9 +7,9 @@ import type { Person } from '../../../../store/person.ts'
 import { dayGiven } from '../../../calls/jar-options.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
-import { kitchenOf } from '../../options/input-units.ts'
 import { dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
+import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { undoActions } from '../known/undo-actions.ts'
 import { viewOf } from '../known/view-of.ts'
 import { change, type Dated, type Recorded, recordIn, type Step, withJar } from '../step/record-step.ts'
@@ -70,6 +70,9 @@ export function allReply(
     cautions: dangerCautions(recorded.map(({ story }) => story)),
     actions: undoActions(changed.map(({ jar }) => jar)),
     data: { jars: recorded.flatMap(({ jar }) => viewOf(jar, context) ?? []).map(jarData) },
-    kitchen: kitchenOf(input),
+    kitchen: kitchenOfJars(
+      input,
+      recorded.map(({ story }) => story),
+    ),
   }
 }

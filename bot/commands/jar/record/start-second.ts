@@ -135,7 +135,12 @@ export async function startSecond(given: StartInput, context: Context): Promise<
     headline: {
       group: 'headlines',
       key: 'jar_started',
-      values: { name: story.name, started: story.started, day: lateDay(begun.entry, context) },
+      values: {
+        name: story.name,
+        started: story.started,
+        spirits: story.started.spirits,
+        day: lateDay(begun.entry, context),
+      },
     },
     under: [
       { group: 'headlines', key: 'second_left', values: said },

@@ -19,6 +19,7 @@ import { missing } from '../../plan/plan-wish.ts'
 import { placeActions, whereNote } from '../../reply/reminders-actions.ts'
 import { countMade } from '../../share/count-made.ts'
 import { allInActions } from '../known/add-line.ts'
+import { ingredientsSaid } from '../known/ingredients-said.ts'
 import { todayOf } from '../known/view-of.ts'
 import { change } from '../step/record-step.ts'
 import { lateDay, stepReply } from '../step/step-reply.ts'
@@ -59,11 +60,12 @@ async function startJar(given: InputOf<'jar start'>, context: Context): Promise<
   const isZoneTaken = begun.isFirst && settings.zone === null
   const isPlaceOpen = begun.isFirst && settings.place === null && context.place.kind !== 'console'
   const places = isPlaceOpen ? await placeActions(context) : []
+  const { spirits } = ingredientsSaid(begun.story, settings)
   return stepReply(context, input, begun, {
     headline: {
       group: 'headlines',
       key: 'jar_started',
-      values: { name: begun.story.name, started: begun.story.started, day: lateDay(begun.entry, context) },
+      values: { name: begun.story.name, started: begun.story.started, spirits, day: lateDay(begun.entry, context) },
     },
     under: [{ group: 'headlines', key: 'jar_start_days', values: startDays(begun.story.started, todayOf(context)) }],
     isNextSaid: true,

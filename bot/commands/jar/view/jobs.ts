@@ -6,6 +6,7 @@ import { worthAdding } from '../../../../core/recipe/solve/worth-adding.ts'
 import { type Call, call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action, Row } from '../../../chat/reply.ts'
+import { kitchenAmong } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { taskCall } from '../known/task-call.ts'
 import { todayOf } from '../known/view-of.ts'
@@ -39,12 +40,17 @@ function settling(task: ShownTask, view: JarView, context: Context): Call | null
 function jobOf(task: ShownTask, view: JarView, today: IsoDay, context: Context): Job {
   const { name } = view.story
   const syrup = task.kind === 'sweeten' ? syrupOf(view) : null
+  const kitchen = kitchenAmong(view.story, context.settings)
   const plants =
     task.kind === 'add' ? plantsDue(view.story, today).map(({ id, name: said }) => ({ id, name: said })) : []
   const settled = settling(task, view, context)
   const row: Row = {
     label: { group: 'rows', key: 'jar', values: { name } },
-    cell: { group: 'cells', key: 'job', values: { task, plants, syrup, isFruit: view.story.onFruit !== null, today } },
+    cell: {
+      group: 'cells',
+      key: 'job',
+      values: { task, plants, syrup, isFruit: view.story.onFruit !== null, today, kitchen },
+    },
   }
   const isLong = syrup !== null || plants.length > 0 || task.kind === 'bottle'
   if (settled === null) return { row, isLong }

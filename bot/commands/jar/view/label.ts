@@ -2,11 +2,11 @@ import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { bottleLabel } from '../../../picture/label/bottle-label.ts'
 import { bottleLabelData, bottleSizesOf } from '../../../picture/label/bottle-label-data.ts'
-import { kitchenOf } from '../../options/input-units.ts'
 import { pictureFile } from '../../reply/picture-file.ts'
 import { unprintedNotes } from '../../reply/unprinted-notes.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarBrief } from '../known/jar-data.ts'
+import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { expectKeeping } from '../step/already.ts'
 
@@ -33,7 +33,7 @@ export const jarLabelCommand = defineCommand({
       cautions: dangerCautions([view.story]),
       actions: dangerActions(view, context),
       data: { ...jarBrief(view), bottlesMl: sizes },
-      kitchen: kitchenOf({}),
+      kitchen: kitchenOfJar({}, view.story),
       files: labels.map((data, index) =>
         pictureFile(`larderbell-label-${index + 1}.png`, { group: 'files', key: 'bottle_label', values: data }, (pen) =>
           bottleLabel(data, pen),

@@ -174,7 +174,10 @@ export const jarListCommand = defineCommand({
         ...readyNotes(running),
         ...notesOf(person, views.length - running.length, context),
       ],
-      cautions: dangerCautions(running.map(({ story }) => story)),
+      cautions: dangerCautions(
+        running.map(({ story }) => story),
+        context.settings,
+      ),
       actions: [
         ...mendActions(running, context),
         ...(running.length === 0 ? planActions : []),

@@ -1,5 +1,5 @@
 import { sameName } from '../../../../core/jar/entry/jar-name.ts'
-import { ingredientsTold, notesOf, ratingsOf, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
+import { notesOf, ratingsOf, steepedDays } from '../../../../core/jar/state/batch-facts.ts'
 import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
@@ -7,7 +7,9 @@ import { inMore } from '../../../chat/depth.ts'
 import type { Action, Reply, Row } from '../../../chat/reply.ts'
 import { kitchenOf } from '../../options/input-units.ts'
 import { batchData } from '../known/batch-data.ts'
+import { ingredientsSaid } from '../known/ingredients-said.ts'
 import { dangerCautions } from '../known/jar-dangers.ts'
+import { kitchenAmong } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { planActions } from '../known/plan-one.ts'
 
@@ -17,7 +19,7 @@ const MOST_WHOLE = 3
 /** Of more than so many the rest stands one question deeper. */
 const MOST_FIRST = 10
 
-function rowOf(view: JarView, isShort: boolean): Row {
+function rowOf(view: JarView, isShort: boolean, { settings }: Context): Row {
   const { story, stage, contents } = view
   const batch = {
     startedOn: story.started.day,
@@ -26,6 +28,7 @@ function rowOf(view: JarView, isShort: boolean): Row {
     made: contents.isEmpty ? null : contents.outcome,
     rating: ratingsOf(story).at(-1) ?? null,
     danger: view.dangers[0]?.kind ?? null,
+    kitchen: kitchenAmong(story, settings),
   }
   return {
     label: { group: 'rows', key: 'batch', values: { name: story.name } },
@@ -34,7 +37,7 @@ function rowOf(view: JarView, isShort: boolean): Row {
       : {
           group: 'cells',
           key: 'batch',
-          values: { ...batch, inJar: ingredientsTold(story), notes: notesOf(story) },
+          values: { ...batch, inJar: ingredientsSaid(story, settings), notes: notesOf(story) },
         },
   }
 }
@@ -63,12 +66,15 @@ export function notebookReply(views: readonly JarView[], context: Context): Repl
   return {
     headline: headlineOf(newest),
     table: [
-      ...newest.slice(0, MOST_FIRST).map((view) => rowOf(view, isShort)),
-      ...inMore(newest.slice(MOST_FIRST).map((view) => rowOf(view, isShort))),
+      ...newest.slice(0, MOST_FIRST).map((view) => rowOf(view, isShort, context)),
+      ...inMore(newest.slice(MOST_FIRST).map((view) => rowOf(view, isShort, context))),
     ],
     sure: [],
     notes: isShort ? [{ group: 'notes', key: 'notebook_short', values: { name: newest[0]!.story.name } }] : [],
-    cautions: dangerCautions(newest.map(({ story }) => story)),
+    cautions: dangerCautions(
+      newest.map(({ story }) => story),
+      context.settings,
+    ),
     actions: newest.length === 0 ? planActions : compareAction(newest, context),
     data: { batches: newest.map(batchData) },
     kitchen: kitchenOf({}),

@@ -4,23 +4,23 @@ import { findTwoJars } from '../../../../core/jar/state/two-jars.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
-import { defineCommand } from '../../../chat/command.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { exportNotebook } from '../../notebook-file/export-notebook.ts'
 import { importNotebook } from '../../notebook-file/import-notebook.ts'
-import { kitchenOf } from '../../options/input-units.ts'
 import { batchData } from '../known/batch-data.ts'
 import { dangerCautions } from '../known/jar-dangers.ts'
+import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { viewOf } from '../known/view-of.ts'
 import { compareRows } from './compare-rows.ts'
 import { notebookReply } from './notebook-reply.ts'
 
-function compareReply(views: readonly [JarView, JarView]): Reply {
+function compareReply(views: readonly [JarView, JarView], context: Context): Reply {
   const [one, other] = views
   const isSame = sameName(one.story.name, other.story.name)
   const named = ({ story }: JarView) => ({ name: story.name, startedOn: isSame ? story.started.day : null })
   const rated = ({ story }: JarView) => ratingsOf(story).at(-1) ?? null
-  const table = compareRows(views)
+  const table = compareRows(views, context.settings)
   return {
     headline: {
       group: 'headlines',
@@ -30,10 +30,16 @@ function compareReply(views: readonly [JarView, JarView]): Reply {
     table,
     sure: [],
     notes: [],
-    cautions: dangerCautions(views.map(({ story }) => story)),
+    cautions: dangerCautions(
+      views.map(({ story }) => story),
+      context.settings,
+    ),
     actions: [],
     data: { batches: views.map(batchData) },
-    kitchen: kitchenOf({}),
+    kitchen: kitchenOfJars(
+      {},
+      views.map(({ story }) => story),
+    ),
   }
 }
 
@@ -56,6 +62,6 @@ export const notebookCommand = defineCommand({
       )
     }
     const [one, other] = findTwoJars(compare.is, jars).map((jar) => viewOf(jar, context))
-    return compareReply([one!, other!])
+    return compareReply([one!, other!], context)
   },
 })

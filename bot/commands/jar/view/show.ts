@@ -1,5 +1,5 @@
 import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
-import { ingredientsTold, ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
+import { ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
 import { bestUntil } from '../../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
@@ -12,6 +12,7 @@ import type { Reply, Row } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { fillNotes, fillsData } from '../known/fill-notes.ts'
+import { ingredientsSaid } from '../known/ingredients-said.ts'
 import { honeyTold, neatCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
@@ -33,12 +34,12 @@ function bestRows(story: JarState): readonly Row[] {
   return until === null ? [] : [row('jar_best', { group: 'cells', key: 'jar_best', values: { until } })]
 }
 
-function contentRows({ contents, story }: JarView): readonly Row[] {
+function contentRows({ contents, story }: JarView, { settings }: Context): readonly Row[] {
   const { outcome, volume, strength, isEmpty } = contents
   const { volumeMl, abvPercent, sugarGPerL } = outcome
   const { targets } = story.started
   return [
-    row('jar_holds', { group: 'cells', key: 'jar_holds', values: ingredientsTold(story) }),
+    row('jar_holds', { group: 'cells', key: 'jar_holds', values: ingredientsSaid(story, settings) }),
     ...(isEmpty
       ? []
       : [
@@ -71,7 +72,7 @@ function jarReply(view: JarView, cautioned: readonly string[], context: Context)
     ratings.length === 0 ? [] : [row('jar_rating', { group: 'cells', key: 'jar_rating', values: { ratings } })]
   const { volumeMl, abvPercent, sugarGPerL } = contents.outcome
   const became = story.strained === null || contents.isEmpty ? null : { volumeMl, abvPercent, sugarGPerL }
-  const [holds, ...numbers] = contentRows(view)
+  const [holds, ...numbers] = contentRows(view, context)
   const mending = dangerActions(view, context)
   return {
     headline: { group: 'headlines', key: 'jar_shown', values: { name: story.name, stage, day, ofDays, became } },

@@ -2,11 +2,11 @@ import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { jarTag } from '../../../picture/tag/jar-tag.ts'
 import { jarTagData } from '../../../picture/tag/jar-tag-data.ts'
-import { kitchenOf } from '../../options/input-units.ts'
 import { pictureFile } from '../../reply/picture-file.ts'
 import { unprintedNotes } from '../../reply/unprinted-notes.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarBrief } from '../known/jar-data.ts'
+import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 
 export const jarTagCommand = defineCommand({
@@ -23,7 +23,7 @@ export const jarTagCommand = defineCommand({
       cautions: dangerCautions([view.story]),
       actions: dangerActions(view, context),
       data: jarBrief(view),
-      kitchen: kitchenOf({}),
+      kitchen: kitchenOfJar({}, view.story),
       files: [
         pictureFile('larderbell-jar-tag.png', { group: 'files', key: 'jar_tag', values: data }, (pen) =>
           jarTag(data, pen),

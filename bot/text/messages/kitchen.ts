@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../core/quantity/read/parse-units.ts'
+import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 
 /** Measures of their own for what is poured and what is weighed: fruit in pounds, spirit in millilitres. */
 export interface MixedKitchen {
