@@ -1,6 +1,7 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import type { Bit } from './bit.ts'
+import { withoutDenied } from './denied-spirits.ts'
 import {
   asStrongAs,
   bottlesPoured,
@@ -167,7 +168,7 @@ const hasLiquid = (bits: readonly Open[]): boolean => bits.some(({ kind }) => ki
 
 /** Gives every bit its role. */
 export function withRoles(around: RolesAround, read: readonly Bit[]): readonly Bit[] {
-  const bits: Open[] = read.map((bit) => ({ ...bit }))
+  const bits: Open[] = withoutDenied(around, read).map((bit) => ({ ...bit }))
   prices(around, bits)
   leftOut(around, bits)
   liqueursNamed(bits)

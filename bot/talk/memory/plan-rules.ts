@@ -29,8 +29,10 @@ export function plantsWithout({ of, ...options }: Readonly<Record<string, string
 export const otherSpirit: Rule = (sentence, last) => {
   const word = sentence.bits.find(({ kind }) => kind === 'spirit')
   const strength = sentence.bits.find(({ kind, role }) => kind === 'strength' && role !== 'want')
-  if ((word === undefined && strength === undefined) || !sentence.has('only_have', 'instead', 'with_amounts'))
-    return null
+  // `No vodka but I’ve got rum`: what is not there is no bit of the sentence.
+  const isOther =
+    sentence.has('only_have', 'instead', 'with_amounts') || (sentence.has('without') && sentence.has('have'))
+  if ((word === undefined && strength === undefined) || !isOther) return null
   if (sentence.bits.some(({ kind }) => kind === 'plant') || !takes(last.command, 'spirit')) return null
   const [liquid] = liquidsIn(sentence)
   if (liquid !== undefined)

@@ -1,0 +1,43 @@
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import type { RolesAround } from './attach.ts'
+import type { Bit } from './bit.ts'
+
+/** What is not there, or not wished, by the words directly before it. */
+const DENIED =
+  /\b(?:no|without|minus|skip|except|senza|niente|tranne|escluso|non (?:ho|abbiamo|trovo|uso|voglio|mi piace)(?: (?:piu|la|il|l))?|(?:ran|run|am|were|im) out of|out of|(?:cant|cannot|couldnt) (?:get|find|buy|use|stand)|(?:dont|havent|hasnt|didnt) (?:have|got|get|like|want|use|drink)|havent|ho finito(?: la| il)?|finit[oa] la|hate|odio(?: la| il)?|instead of|rather than|invece di|invece del|invece della|al posto di|al posto del|al posto della)(?: (?:any|the|more|some|strong|plain|enough|my|that|di|del|della|dell|alcuna?))?$/
+
+const MOST_BACK = 6
+
+/** `Not gin, rum`: only where another is named. */
+const NOT = /\b(?:not|non)(?: (?:the|a|la|il))?$/
+
+const NUMBER_OF = /^(?:no|number|numero)$/
+
+const isSpirit = ({ kind, value }: Bit): boolean => kind === 'spirit' || (kind === 'strength' && value >= 35)
+
+/**
+ * The bits without the spirits that a sentence says are not there: `no vodka`, `senza gin`, `can’t get 95%, only vodka`. A strength
+ * that follows its drink goes with it.
+ */
+export function withoutDenied({ typed }: RolesAround, bits: readonly Bit[]): readonly Bit[] {
+  const isDenied = (bit: Bit, at: number): boolean => {
+    if (!isSpirit(bit)) return false
+    const before = textFrom(typed, Math.max(0, bit.from - MOST_BACK), bit.from)
+      .toLowerCase()
+      .normalize('NFD')
+      .replace(/[\u0300-\u036f’']/g, '')
+    const words = before.trim()
+    if (NUMBER_OF.test(words) && bit.kind === 'strength') return false
+    if (DENIED.test(words)) return true
+    return NOT.test(words) && bits.some((other, place) => place !== at && isSpirit(other))
+  }
+  const denied = new Set(bits.filter(isDenied))
+  if (denied.size === 0) return bits
+  const isOfDenied = (bit: Bit, at: number): boolean => {
+    const before = bits[at - 1]
+    return (
+      bit.kind !== before?.kind && isSpirit(bit) && before !== undefined && denied.has(before) && before.to === bit.from
+    )
+  }
+  return bits.filter((bit, at) => !denied.has(bit) && !isOfDenied(bit, at))
+}
