@@ -17,6 +17,7 @@ const TABLES: readonly string[] = [
   'bot/talk/lexicon/english.ts',
   'bot/talk/lexicon/italian.ts',
   'bot/talk/lexicon/lexicon.ts',
+  'bot/talk/reader/danger-asked.ts',
   'bot/talk/frames/compute-frames.ts',
   'bot/talk/frames/jar-frames.ts',
   'bot/talk/frames/symptoms.ts',

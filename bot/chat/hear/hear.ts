@@ -15,6 +15,7 @@ import { help } from '../run/help.ts'
 import { answered } from './answered.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard } from './heard.ts'
+import { poisonNamed } from './poison-named.ts'
 import { deedsIn, placeOf, readingFor } from './reading-for.ts'
 import { remember } from './remember.ts'
 import { type ReadNow, several } from './several.ts'
@@ -170,9 +171,9 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
   if (page !== null) return { heard: heard(page), reading: null }
   const person = await personOf(dispatch)
   if (line.startsWith('/') || line === '') {
-    return line === ''
-      ? { heard: heard(await execute(line, dispatch)), reading: null }
-      : ofSlash(line, dispatch, person)
+    if (line === '') return { heard: heard(await execute(line, dispatch)), reading: null }
+    const typed = await ofSlash(line, dispatch, person)
+    return { ...typed, heard: poisonNamed(line, typed.heard) }
   }
   const exact = exactWithoutSlash(line, dispatch.commands as readonly Command[], person.jars)
   if (exact !== null) return ofExact(exact, dispatch)

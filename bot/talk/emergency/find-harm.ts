@@ -6,7 +6,15 @@ import { GRAVE, isAlarmed, isApart, isDenied, isOnlyAsked, signsIn, signsOf } fr
 import { isAdult, isChild, isMethanol, isPet, isPlant } from './swallowing.ts'
 import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 
-const isBlind = (said: SaidOfHarm): boolean => signsOf(said, 'sightless').some((span) => !isDenied(said, span))
+/** `Will I go blind from homemade limoncello?`: of a drink that nobody has had, and nobody is ill. */
+const WILL_IT =
+  /(?:^| )(?:(?:will|can|could|would|does|do|might|may) (?:i|we|you|one|it|this|that|people|they|\w+)(?: (?:make|makes|me|you|us|people|really|actually|go|get))*|(?:puo|possono|si puo|potrebbe|fa)(?: (?:mi|ci|si|far|fare|diventare|davvero))*) $/
+
+const isAskedOfDrink = (said: SaidOfHarm, { from }: WordSpan): boolean =>
+  WILL_IT.test(`${said.between(0, from)} `) && said.spans('swallowed').length + said.spans('partaken').length === 0
+
+const isBlind = (said: SaidOfHarm): boolean =>
+  signsOf(said, 'sightless').some((span) => !isDenied(said, span) && !isAskedOfDrink(said, span))
 
 const isSenseless = (said: SaidOfHarm): boolean =>
   GRAVE.some((name) => signsOf(said, name).length > 0) ||

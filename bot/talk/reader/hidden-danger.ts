@@ -40,10 +40,19 @@ export function hiddenDanger(reading: TalkReading, sentence: Sentence): TalkRead
   const beside = dangerBesideSpirit(sentence)
   if (beside !== null) return { kind: 'refused', problem: beside }
   for (const word of reading.leftOut) {
+    if (isDenied(word, sentence)) continue
     const problem = nearRefusedSaid(word)
     if (problem !== null) return { kind: 'refused', problem }
   }
   return reading
+}
+
+/** `Without foxglove, please`. */
+const isDenied = (word: string, { typed }: Sentence): boolean => {
+  const at = typed.text.indexOf(word)
+  return /\b(?:without|no|not|never|isnt|senza|non|niente)(?: (?:any|the|more))? $/i.test(
+    typed.text.slice(0, Math.max(0, at)),
+  )
 }
 
 const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blend', 'dilute', 'again'])

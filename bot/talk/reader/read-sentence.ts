@@ -1,4 +1,4 @@
-import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
+import { nearRefusedIn, refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
@@ -9,6 +9,7 @@ import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { isOfMethanol } from './danger-asked.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import { leftOutOf } from './left-out.ts'
@@ -67,9 +68,21 @@ const tried = (sentence: Sentence, command: Path | undefined): readonly FrameTri
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
+  const reading = readPlainly(text, knows)
+  if (!MAY_HIDE.has(reading.kind)) return reading
+  const near = nearRefusedIn(text)
+  return near === null ? reading : { kind: 'refused', problem: near }
+}
+
+/** Nothing of a plant was understood: a slip of a poison may be in it, and is named before anything else. */
+const MAY_HIDE: ReadonlySet<TalkReading['kind']> = new Set(['lost', 'topic', 'symptom'])
+
+function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceIn(text, knows)
   const danger = refusedIn(text)[0]
-  if (danger !== undefined && !isOfGarden(sentence)) return { kind: 'refused', problem: danger.problem }
+  if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
+  if (danger !== undefined && (danger.id === 'drugs' || !isOfGarden(sentence)))
+    return { kind: 'refused', problem: danger.problem }
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told !== null) return topic({ id: told, others: [] })
   const reading = readOnce(sentence, text, knows)

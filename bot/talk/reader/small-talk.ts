@@ -1,5 +1,6 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { dangerAsked } from './danger-asked.ts'
 import { isForChild } from './for-a-child.ts'
 
 /** Greetings and thanks, said alone. */
@@ -28,12 +29,18 @@ export function smallTalk(sentence: Sentence): TalkReading | null {
   return sentence.has('greeting') && covers('greeting') ? { kind: 'small_talk', key: 'greeting' } : null
 }
 
-/** Of a garden bed, not of a jar. */
-export const isOfGarden = ({ has }: Sentence): boolean => has('gardening') && !has('kitchen')
+/** Something is to be put in a drink, or eaten for another. */
+const TAKEN = /\b(?:instead of|al posto d\p{L}+|tequila|brandy|whisk(?:y|ey)|grappa|mezcal|limoncello|\d+ ?g)\b/iu
 
-/** What harms without being an ingredient: spirit over heat, children, a baby on its way. */
+/** Of a garden bed, not of a jar. */
+export const isOfGarden = ({ has, bits, typed }: Sentence): boolean =>
+  has('gardening') && !has('kitchen') && !bits.some(({ kind }) => kind === 'spirit') && !TAKEN.test(typed.text)
+
+/** What harms without being an ingredient: spirit over heat, children, a baby on its way, medicines and the rest of `dangerAsked`. */
 export function dangerTopic({ bits, has, typed }: Sentence): string | null {
   if (has('pregnant')) return 'pregnancy'
+  const asked = dangerAsked(typed.text)
+  if (asked !== null) return asked
   if ((has('infant') && has('kitchen')) || isForChild(typed.text)) return 'children'
   const isSpirit = bits.some(
     ({ kind, value, role }) =>

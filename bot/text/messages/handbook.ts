@@ -172,6 +172,11 @@ export type SafetyId =
   | 'how_much_drink'
   | 'diabetes'
   | 'spills'
+  | 'no_drop'
+  | 'dry_guests'
+  | 'honey_babies'
+  | 'herb_oil'
+  | 'no_secret'
 
 export type DairyId = 'cream' | 'condensed_milk' | 'egg' | 'plant_milk'
 

@@ -6,7 +6,10 @@ export const addedAskBacks: readonly AskBack[] = [
   { id: 'leopards_bane', words: "leopard's bane, leopards bane", choices: [], refused: ['aconite'], yields: true },
   {
     id: 'almond_extract',
-    words: 'almond extract, almond extracts, almond essence, almond flavouring',
+    words:
+      'almond extract, almond extracts, almond essence, almond flavouring, almond flavour, almond flavor, almond aroma, bitter almond flavour, bitter almond flavouring, ' +
+      'bitter almond flavor, bitter almond flavoring, bitter almond extract, bitter almond essence, bitter almond aroma, aroma di mandorla amara, aroma mandorla amara, aroma di mandorla, aroma di mandorle amare, ' +
+      'essenza di mandorla amara, estratto di mandorla amara',
     choices: ['almond_sweet'],
     refused: ['kernels'],
     yields: true,

@@ -76,7 +76,8 @@ export const refusalRules: readonly RefusalRule[] = [
         'almonds?(?: (?:that|which|are|the|very))* bitter(?! oranges?)|mandorl[ae](?: (?:quelle|molto|un|po))* amar[ae]|amygdalin|amigdalina',
     ),
     except: everywhere(
-      '(?:without|no|minus|senza|less)(?: (?:the|their|any|i|il|gli))? (?:stones?|pits?|pips?|seeds?|kernels?|nocciol[oi]|semi)|' +
+      '(?:aroma|essenza|estratto) (?:di |alla |alle )?mandorl[ae] amar[ae]|' +
+        '(?:without|no|minus|senza|less)(?: (?:the|their|any|i|il|gli))? (?:stones?|pits?|pips?|seeds?|kernels?|nocciol[oi]|semi)|' +
         '(?:stones?|pits?|pips?|seeds?) (?:removed|out|taken out|discarded)|' +
         '(?:with|con)(?: (?:the|their|i|il|whole|uncracked))* (?:stones?|pits?|nocciol[oi])(?: (?:in|whole|left in|intact|uncracked|interi))?',
     ),
@@ -86,6 +87,13 @@ export const refusalRules: readonly RefusalRule[] = [
     pattern: words(
       `(?:${STONE_FRUIT})(?: tree)? (?:${LEAF})(?! (?:of|di|d)\\b)|almond (?:tree )?leaf|almond (?:tree )?leaves|` +
         `(?:${LEAF}) (?:of|from|di|d|del|della|delle|dei|degli|dal)${FILLER} (?:${STONE_FRUIT})`,
+    ),
+  },
+  {
+    id: 'elder_raw',
+    pattern: words(
+      'elder ?flowers?(?: heads?| umbels?)? (?:with|and)(?: (?:the|their|its|some|all|green|long|and))* (?:stems?|stalks?|leaf|leaves|twigs?)|' +
+        'fior[ei] (?:di )?sambuco con (?:i |le |gli )?(?:gambi|foglie|rametti|steli|piccioli)',
     ),
   },
   {
@@ -130,7 +138,7 @@ export const refusalRules: readonly RefusalRule[] = [
     id: 'florist_flowers',
     pattern: words(
       'florists?|fiora(?:io|i)|fiorist[ai]|bouquets?|cut (?:flowers?|roses?)|(?:flower|rose) (?:shops?|stalls?|arrangements?)|' +
-        'garden cent(?:re|er)s?|mazz[oi] di (?:fiori|rose)|fiori recisi|bunch(?:es)? (?:of )?(?:flowers|roses)|(?:flowers?|roses?) bunch(?:es)?|rose recise|' +
+        'garden cent(?:re|er)s?|(?:gift|craft|candle|soap) shops?|pot ?pourris?|mazz[oi] di (?:fiori|rose)|fiori recisi|bunch(?:es)? (?:of )?(?:flowers|roses)|(?:flowers?|roses?) bunch(?:es)?|rose recise|' +
         '(?:wedding|funeral|valentines?|supermarket|petrol station) (?:flowers?|roses?)|from a vase|dal vaso',
     ),
   },
@@ -150,7 +158,7 @@ export const refusalRules: readonly RefusalRule[] = [
   {
     id: 'drugs',
     pattern: words(
-      'cocaine?|cocaina|heroin|eroina|mdma|ecstasy|lsd|thc|hashish|hash|marihuana|coca (?:leaf|leaves)|foglie di coca|ketamine?|amphetamines?|peyote|ayahuasca',
+      'cocaine?|cocaina|green dragon|(?:grams?|g|oz|ounces?|eighth|bag|pinch|handful) of weed|weed (?:tincture|butter|vodka|gin|rum|liqueur|infusion|edibles?)|(?<!jimson |the )weed (?:in|with) (?:vodka|gin|rum|everclear|alcohol|spirit)|(?:with|with some|some) weed$|pot (?:brownies?|butter|cookies?)|space (?:cakes?|brownies?)|heroin|eroina|mdma|ecstasy|lsd|thc|hashish|hash|marihuana|coca (?:leaf|leaves)|foglie di coca|ketamine?|amphetamines?|peyote|ayahuasca',
     ),
   },
   {

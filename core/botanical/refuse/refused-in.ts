@@ -20,8 +20,11 @@ import {
   IT_IS,
   LIKENESS,
   MARKS,
+  PICKING,
   PLANT_OIL,
   RULES,
+  TALKED_OF,
+  WHERE_IT_STANDS,
 } from './refused-words.ts'
 
 /** What is refused in a sentence, and the problem that says why. */
@@ -65,6 +68,7 @@ function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | 
   for (let at = Math.max(0, alcohol - 3); at < Math.min(words.length, alcohol + 6); at++) {
     const length = MARKS.longestAt(words, at)
     if (length === 0 || good.longestAt(words, at) > 0 || drinkable(words, at)) continue
+    if (WHERE_IT_STANDS.test(words.slice(Math.max(0, at - 4), at + length).join(' '))) continue
     const table = tables.find(({ beside }) => beside.longestAt(words, at) > 0)
     return refusedSpirit(table?.id ?? 'denatured', words, at, at + length, text)
   }
@@ -93,9 +97,11 @@ function problemOf(phrase: string): DomainError | null {
   }
 }
 
+const isTaken = (plain: string): boolean => DOING.test(plain) || PICKING.test(plain)
+
 function plantsSaid(words: readonly string[]): readonly RefusedSaid[] {
   const found: RefusedSaid[] = []
-  const isDone = DOING.test(words.join(' '))
+  const isDone = isTaken(words.join(' '))
   for (let at = 0; at < words.length; at++) {
     for (let count = Math.min(LONGEST, words.length - at); count > 0; count--) {
       const said = words.slice(at, at + count)
@@ -114,9 +120,23 @@ function plantsSaid(words: readonly string[]): readonly RefusedSaid[] {
   return found
 }
 
+/** From so many letters on a name is looked for that was typed with a gap, or with a slip, among words of ordinary speech. */
+const TELLING_LETTERS = 7
+
+/** `Penny royal`, `fox glove`: one word of a name, typed as two. */
+function apartSaid(words: readonly string[]): readonly RefusedSaid[] {
+  return words.slice(1).flatMap((word, before) => {
+    const name = byName.get(keyOf(nameWords(`${words[before]}${word}`)))
+    if (name === undefined || name.words.join('').length < TELLING_LETTERS) return []
+    if (isGood(keyOf(nameWords(`${words[before]} ${word}`))) || drinkable(words, before)) return []
+    const problem = problemOf(name.name)
+    return problem === null ? [] : [{ from: before, to: before + 2, id: name.refused.id, isNear: false, problem }]
+  })
+}
+
 function rulesSaid(words: readonly string[]): readonly RefusedSaid[] {
   const plain = words.join(' ')
-  const isDone = DOING.test(plain)
+  const isDone = isTaken(plain)
   return refusalRules.flatMap(({ id, pattern, except }) => {
     const isOil = id === 'essential_oils'
     if (!RULES.has(id) && !isOil && !(isDone && DONE_WITH.has(id))) return []
@@ -141,13 +161,35 @@ export function refusedIn(text: string): readonly RefusedSaid[] {
   const told = text.replace(LIKENESS, blank).replace(IT_IS, blank)
   const words = plainWords(told)
   const spirit = undrinkableSaid(words, text)
-  return [...(spirit === null ? [] : [spirit]), ...plantsSaid(words), ...rulesSaid(words)]
+  return [...(spirit === null ? [] : [spirit]), ...plantsSaid(words), ...apartSaid(words), ...rulesSaid(words)]
 }
+
+/**
+ * A refused plant that some words of a sentence are a slip away from, or null: `hemlok root`, `lilly of the valley`. Asked
+ * of sentences that are not understood; a name that is written right, and was denied, is none.
+ */
+export function nearRefusedIn(text: string): DomainError | null {
+  const words = plainWords(text.replace(LIKENESS, blank).replace(IT_IS, blank))
+  for (let at = 0; at < words.length; at++) {
+    for (let count = 1; count <= Math.min(4, words.length - at); count++) {
+      const said = words.slice(at, at + count).join(' ')
+      if (said.replaceAll(' ', '').length < TELLING_LETTERS - 1 || byName.has(keyOf(nameWords(said)))) continue
+      if (drinkable(words, at) || nameWords(words[at]!).length + nameWords(words[at + count - 1]!).length < 2) continue
+      const near = nearNameIn(said)
+      if (near === null || TALKED_OF.has(near.refused.id) || near.name.length < TELLING_LETTERS) continue
+      if (near.words.length !== nameWords(said).length) continue
+      return nearProblem(said, near.refused.id, near.name)
+    }
+  }
+  return null
+}
+
+const nearProblem = (typed: string, id: RefusalId, name: string): DomainError =>
+  new DomainError('ambiguous', 'near_refused', { typed: shown(typed), id, name })
 
 /** A refused plant that one of a few words is a slip away from, or null: asked of the words that mean nothing else. */
 export function nearRefusedSaid(words: string): DomainError | null {
   const near = nearNameIn(words)
   if (near === null) return null
-  const values = { typed: shown(words), id: near.refused.id, name: near.name }
-  return new DomainError('ambiguous', 'near_refused', values)
+  return nearProblem(words, near.refused.id, near.name)
 }

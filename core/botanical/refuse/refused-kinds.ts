@@ -51,7 +51,7 @@ export const refusedKinds: readonly Refused[] = [
   {
     id: 'florist_flowers',
     names:
-      'florist flower, florist flowers, florist rose, florist roses, garden-centre rose, garden-centre roses, garden centre flowers, bouquet, bouquets, cut flowers, fiori recisi, fiori del fioraio, rose del fioraio, mazzo di fiori, mazzi di fiori',
+      'florist flower, florist flowers, florist rose, florist roses, garden-centre rose, garden-centre roses, garden centre flowers, bouquet, bouquets, potpourri, pot pourri, potpourris, pot pourris, cut flowers, fiori recisi, fiori del fioraio, rose del fioraio, mazzo di fiori, mazzi di fiori',
     instead: null,
     trust: 'common_practice',
     sources: ['common_practice'],

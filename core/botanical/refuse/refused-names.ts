@@ -167,7 +167,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'cherry_laurel',
     names:
-      'cherry laurel, cherry laurels, cherry laurel leaf, cherry laurel leaves, laurel hedge, laurel hedges, laurel hedge leaf, laurel hedge leaves, English laurel, hedge laurel, hedge laurels, hedge laurel leaf, hedge laurel leaves, alloro da siepe, lauroceraso, laurocerasi, lauro ceraso, Prunus laurocerasus',
+      'cherry laurel, cherry laurels, cherry laurel leaf, cherry laurel leaves, laurel hedge, laurel hedges, laurel hedge leaf, laurel hedge leaves, English laurel, hedge laurel, hedge laurels, hedge laurel leaf, hedge laurel leaves, alloro da siepe, alloro della siepe, foglie di alloro da siepe, foglie di alloro della siepe, lauro da siepe, siepe di lauro, lauroceraso, laurocerasi, lauro ceraso, Prunus laurocerasus',
     instead: 'bay_leaf',
     trust: 'published',
     sources: ['poison_garden'],

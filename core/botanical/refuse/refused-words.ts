@@ -25,9 +25,18 @@ export const byName: ReadonlyMap<string, (typeof named)[number]> = new Map(
     .map((each) => [keyOf(each.words), each]),
 )
 
+/** Kinds of those that are no talk where something is done with them: `crush some sleeping pills into it`. */
+export const DONE_WITH: ReadonlySet<RefusalId> = new Set([
+  'medicines',
+  'chemicals',
+  'poisonous_raw',
+  'wild_carrot_family',
+  'florist_flowers',
+])
+
 export const doneWith: ReadonlyMap<string, (typeof named)[number]> = new Map(
   named
-    .filter(({ refused }) => refused.id === 'medicines' || refused.id === 'chemicals' || refused.id === 'poisonous_raw')
+    .filter(({ refused }) => DONE_WITH.has(refused.id))
     .toReversed()
     .map((each) => [keyOf(each.words), each]),
 )
@@ -43,14 +52,16 @@ export const IT_IS =
 /** Somebody who was warned, or it, says so: `not denatured`, `no methanol`. */
 export const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
 
-/** Kinds of those that are no talk where something is done with them: `crush some sleeping pills into it`. */
-export const DONE_WITH: ReadonlySet<RefusalId> = new Set(['medicines', 'chemicals', 'poisonous_raw'])
-
 export const DOING =
-  /\b(?:put|puts|add|adding|added|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|aggiungo|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|alcohol|spirit|jar|it|liqueur))\b/
+  /\b(?:put|puts|add|adding|added|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|aggiungo|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|tequila|alcohol|alcool|alcol|spirit|jar|it|liqueur|drink)|in (?:his|her|their|someones|somebodys|your) (?:drink|glass|cup|punch)|nel (?:suo|loro) bicchiere|in grappa|instead of|al posto d\w+)\b/
+
+/** The same of plants alone: so much of one, or where it was picked. */
+export const PICKING =
+  /\b(?:\d+ ?(?:g|kg|ml|cl|l|grams?|grammi|litres?|litr[oi])|(?:picked|foraged|gathered|dug|raccolt[aeio]|colt[aeio]) |river ?banks?|riverside|lungo il fiume|hedgerows?)\b/
 
 /** Rules of phrases whose words mean hardly anything else. */
 export const RULES: ReadonlySet<RefusalId> = new Set([
+  'elder_raw',
   'kernels',
   'stone_fruit_leaves',
   'elderberry',
@@ -61,7 +72,8 @@ export const RULES: ReadonlySet<RefusalId> = new Set([
 ])
 
 /** Oils are made of plants that are named beside them; of oil alone a jar may have a ring. */
-export const PLANT_OIL = /\b(?:essential oils?|oli[oi]? essenzial[ei]|\d+ drops? of \w+ oil|\w+ essential)\b/
+export const PLANT_OIL =
+  /\b(?:essential oils?|oli[oi]? essenzial[ei]|\d+ drops? of \w+ oil|\w+ essential|\w+ oil (?:\w+ )?(?:drops?|ml)|\w+ oil \d+ (?:\w+ )?(?:drops?|ml)|drops? of (?:\w+ ){1,3}oil|gocc(?:e|ia) di olio|(?:chill?i|capsaicin|pepper|caffeine|cinnamon|nicotine|wormwood|nutmeg) (?:extracts?|oleoresins?|resins?|concentrates?)|estratto di (?:peperoncino|capsaicina|cannella|assenzio))\b/
 
 /** Alcohol is named beside it: then words of shops and of use tell which. */
 export const ALCOHOL = /^(?:alcohol|alcool|alcol|alcole|spirits?|spirito|ethanol|etanolo|stuff|booze)$/
@@ -70,9 +82,13 @@ export const ALCOHOL = /^(?:alcohol|alcool|alcol|alcole|spirits?|spirito|ethanol
 export const MARKS = phrases(
   'pink, blue, purple, hardware, hardware shop, hardware store, cleaning, cleaner, cleaners, pulizie, pulizia, lab, laboratory, ' +
     'pharmacy, medical, medicinal, chemist, chemists, farmacia, ferramenta, camping, stove, fireplace, camino, burner, lamp, industrial, industriale, technical, tecnico, ' +
-    'hospital, hand gel, gel, perfume, perfumers, cosmetic, profumeria, paint, diy, garage, moonshine, neighbours still, home distilled, still, ' +
+    'hospital, hand gel, gel, perfume, perfumers, cosmetic, profumeria, profumi, per profumi, profumieri, paint, diy, garage, moonshine, neighbours still, home distilled, still, ' +
     'bathtub, unlabelled, no label, senza etichetta, homemade vodka, fuel, car, wash, windscreen, boiling, bollente',
 )
+
+/** Where alcohol is put, or stands, and no mark of it: `evaporate the alcohol on the stove`. */
+export const WHERE_IT_STANDS =
+  /\b(?:on|off|over|near|beside|by|at|from|next to) (?:(?:the|a|my|our|to|gas|hot|camping) )*(?:stove|burner|fireplace|lamp)$|\b(?:sul|sulla|vicino al|al) (?:\w+ )?(?:camino|fornello)$/
 
 /** In a kitchen without being drunk: only beside alcohol they tell what it is. */
 export const ABOUT_THE_HOUSE =

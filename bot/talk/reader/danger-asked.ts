@@ -1,0 +1,214 @@
+/** Lower case without accents and apostrophes; stops are kept, so that a pattern need not reach over them. */
+const plain = (text: string): string =>
+  text
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f’'`]/g, '')
+    .replace(/[^\p{L}\d?.!,%]+/gu, ' ')
+
+const DRINK =
+  'drinks?|drinking|liqueurs?|limoncello|\\w+cello|nocino|spirits?|alcohol|vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|booze|infusion|jars?|bottles?|glass(?:es)?|punch|sips?|shots?|9[0-7]|' +
+  'liquor[ei]|alcol|alcool|bicchier[ei]|vas[oi]|barattol[oi]|bottigli[ae]|amaro|sorso'
+
+const DRUG =
+  'paracetamol|acetaminophen|ibuprofen|aspirin|warfarin|statins?|antibiotics?|antidepressants?|ssris?|blood thinners?|anticoagulants?|beta ?blockers?|' +
+  'antihistamines?|codeine|tramadol|sertraline|fluoxetine|citalopram|lithium|methotrexate|diazepam|painkillers?|insulin|metformin|prescription|medications?|(?:my|his|her|their|our|take|takes|taking|on|heart) medicines?|' +
+  '(?:blood pressure|heart|sleeping|thyroid|epilepsy|allergy|cholesterol) (?:tablets?|pills?|medicines?|meds|medication)|(?:my|his|her|their|on|the) (?:meds|tablets|pills)|' +
+  'tachipirina|paracetamolo|aspirina|antibiotic[oi]|antidepressiv[oi]|statin[ae]|cumadin|coumadin|cortisone|anticoagulant[ei]|insulina|antidolorific[oi]|' +
+  '(?:pillol[ae]|pastigli[ae]|compress[ae]|medicin[ae]|farmac[oi]) (?:per|del|della|contro)|farmac[oi]|medicinal[ei]'
+
+const ANIMAL =
+  '(?<!hot )dogs?(?! (?:rose|violet|wood))|cats?|pupp(?:y|ies)|kittens?|hens|chickens|pigs?|horses?|rabbits?|goats?|hamsters?|guinea pigs?|parrots?|hedgehogs?|' +
+  'can[ei]|gatt[oi]|gattin[oi]|cagnolin[oi]|gallin[ae]|conigli[oi]|maial[ei]|cavall[oi]'
+
+const BABY =
+  'bab(?:y|ys|ies)|infants?|newborns?|\\d+ (?:months?|mos?) old|months? old|under (?:one|1)|first birthday|neonat[oaie]|lattant[ei]|\\d+ mesi|bimb[oaie]'
+
+/** What stands on fire or in a machine, and is no syrup. */
+const HOT =
+  'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?cook(?:er|ing|ed)?|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
+  '(?:set|setting|light|lighting) (?:\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco'
+
+const CHEMIST = '(?:disulfiram|antabuse|antabus|etiltox|metronidazole?o?|flagyl|tinidazole?o?)'
+
+interface Asked {
+  /** An entry of the handbook. */
+  readonly entry: string
+  readonly says: RegExp
+  /** Said of something else. */
+  readonly unless?: RegExp
+}
+
+const words = (text: string): RegExp => new RegExp(`(?<![\\p{L}\\d])(?:${text})(?![\\p{L}\\d])`, 'u')
+const both = (one: string, other: string): RegExp =>
+  new RegExp(`(?=.*(?<![\\p{L}\\d])(?:${one})(?![\\p{L}\\d]))(?=.*(?<![\\p{L}\\d])(?:${other})(?![\\p{L}\\d]))`, 'u')
+
+/**
+ * What harms whoever drinks it, or is harmed by how it is made, by the words that mean nothing else; in this order. A plan
+ * or a page about a plant never stands before one of these.
+ */
+const ASKED: readonly Asked[] = [
+  {
+    entry: 'no_secret',
+    says: words(
+      'spik(?:e|ed|ing) (?:the|her|his|their|a|my|someones?|somebodys?) (?:\\w+ )?(?:drinks?|punch|glass|cup|juice)|' +
+        '(?:so|so that) (?:he|she|they|nobody|no one) (?:sleeps?|passes out|(?:doesnt|dont|wont) notice|notices?)|(?:get|make) (?:him|her|them) drunk|' +
+        'far(?:lo|la|li) ubriacare|perche (?:si addorment\\w+|dorma)',
+    ),
+  },
+  {
+    entry: 'no_secret',
+    says: both(
+      '(?:without|not) (?:telling|letting) (?:him|her|them|anyone|anybody|the guests|my \\w+)|senza (?:dirlo|dirglielo|dirle|che (?:lui|lei|nessuno) )',
+      `${DRINK}|juice|succo|cake|torta`,
+    ),
+  },
+  { entry: 'no_drop', says: words(CHEMIST) },
+  {
+    entry: 'medicines',
+    says: words(DRUG),
+    unless: /\b(?:cough|home) (?:medicine|remedy)|medicine (?:bottle|cabinet|chest)|old medicine\b/,
+  },
+  {
+    entry: 'allergens',
+    says: words(
+      'allerg(?:y|ic|ies)|anaphyla\\w+|epi ?pen|lactose|intoleran(?:t|ce|ces)|allergi[ac]\\w*|allergie|intolleran\\w+',
+    ),
+  },
+  {
+    entry: 'driving',
+    says: words(
+      'drive home|(?:before|after|while|and|then|still|are|am|is|im|without|of) driving|(?:to|can i|can we|could i|may i|and|then|before i|i|we|ill|should i) drive|' +
+        'behind the wheel|breathaly\\w+|guidare|mi metto al volante|al volante|(?:prima|dopo) (?:di )?guid\\w+',
+    ),
+    unless: /\bdriv(?:e|es|ing) (?:me|us|everyone|off|out|away) ?(?:mad|crazy|nuts|the)?\b/,
+  },
+  {
+    entry: 'honey_babies',
+    says: both('honey|miele|mead', BABY),
+    unless: /\bhoney ?bab(?:y|e)|\bbaby (?:figs?|pears?|pineapples?)/,
+  },
+  {
+    entry: 'children',
+    says: both(
+      'bab(?:y|ys|ies)|infants?|toddlers?|newborns?|teething|dummy|pacifier|neonat[oaie]|lattant[ei]|ciuccio',
+      'brandy|whisk(?:y|ey)|rum|gin|vodka|liqueur|alcohol|spirits?|limoncello|sloe gin|liquore|grappa|alcol|nocino',
+    ),
+    unless: /\bbaby (?:shower|figs?|pears?|pineapples?|carrots?|leaf|bottles?)/,
+  },
+  {
+    entry: 'giving_away',
+    says: words(
+      '(?:what|which) age|(?:how old|old enough)(?=.*\\b(?:fair|drink|stall|have|taste|serve)\\b)|legal age|minimum age|(?:a|da) che eta',
+    ),
+  },
+  {
+    entry: 'pets',
+    says: words(
+      `(?:give|giving|feed|feeding|let|safe for|ok(?:ay)? for|fine for|bad for|good for|throw|dare|darle|dargli|darne)(?=.{0,40}(?<![\\p{L}])(?:${ANIMAL})(?!\\p{L}))|` +
+        `(?:${ANIMAL}) (?:\\w+ ){0,2}(?:have|eat|drink|lick|licks|try|tries|taste|mangiare|bere|leccare|(?:likes|loves) (?:\\w+ )?(?:${DRINK}))`,
+    ),
+    unless: /\b(?:give|feed|keep) .{0,25}(?:away from|out of reach of)|hangover|hair of the dog/,
+  },
+  {
+    entry: 'dry_guests',
+    says: words(
+      '(?:recovering|ex|former|dry) alcoholics?|alcoholics anonymous|in recovery|(?:is|been|hes|shes|im|am|are|went|gone|getting|now|staying) sober|teetotal\\w*|sobriety|on the wagon|' +
+        '(?:doesnt|dont|does not|cant|no longer|stopped) drink(?:ing)?(?: (?:alcohol|any more|anymore|at all))?(?=.*\\b(?:cake|guests?|friends?|serve|give|without|food|dessert|trifle)\\b)|' +
+        'ex alcolist[ai]|alcolist[ai]|astemi[oaie]|ha smesso di bere',
+    ),
+  },
+  {
+    entry: 'home_distilling',
+    says: words(
+      '(?:how|can|could|may|should|do|i|we|to|lets|let us|ill|build|make|try|want|going)(?: \\w+){0,4} (?:re ?)?distil(?:l|ling)?|(?:build|make|buy|run) (?:a|my own|my|an) (?:pot |home |little |small )?still|' +
+        'distillare|ridistillare|distillator[ei]|distillo|distilliamo|alambicc\\w+',
+    ),
+    unless: /\b(?:distilled|still (?:life|warm|hot|cold|good|there|in))\b/,
+  },
+  {
+    entry: 'herb_oil',
+    says: words(
+      '(?:garlic|herbs?|chill?i(?:es)?|tomato(?:es)?|basil|rosemary|aglio|erbe|peperoncin[oi]|basilico|rosmarino|pomodor[oi])(?: \\w+){0,3} (?:in|under|sotto|con|nell)(?: \\w+){0,2} ?(?:oil|olio)|' +
+        '(?:garlic|herb|chill?i|basil|rosemary) oil(?! (?:drops?|ml))|(?:aglio|erbe|peperoncin[oi]|basilico|funghi|verdure|melanzane) sott ?olio|olio (?:all?|al|alle) ?(?:aglio|peperoncino|erbe|basilico)',
+    ),
+  },
+  { entry: 'garlic', says: words('botulis\\w+|botulin\\w*|botulism\\w*') },
+  {
+    entry: 'selling',
+    says: words(
+      '(?:can|may|could|should|want to|like to|going to|legal to|allowed to|permission to|license to|licence to) (?:i |we )?(?:\\w+ )?sell|(?:i|we) sell (?:it|them|my|our|bottles?|some)|on etsy|on ebay|' +
+        'price (?:for|of|per) (?:a|each|one|the) (?:\\w+ )?(?:bottle|glass)(?=.*\\b(?:fair|stall|market)\\b)|(?:posso|possiamo|si puo|vorrei|voglio) vendere|vendere il|vendo (?:il|la|i|le|una)',
+    ),
+  },
+  {
+    entry: 'lead_crystal',
+    says: both(
+      'lead ?crystal|crystal(?= (?:decanter|carafe|bottle|jar|glass))|pewter|lead glazed?|cristallo|peltro|piombo',
+      'keep|keeping|stor(?:e|ing|age)|years?|months?|weeks?|leave|leaving|age|ageing|aging|conserv\\w+|tener\\w*|tengo|ann[oi]|mes[ei]|settiman[ae]|macerar\\w*|steep\\w*',
+    ),
+    unless: /\bcrystal clear\b/,
+  },
+  {
+    entry: 'pans',
+    says: words(
+      '(?:galvani[sz]ed|zinc|copper|alumin(?:i)?um|brass|cast iron|iron) (?:\\w+ )?(?:pots?(?! still)|pans?|buckets?|kettles?|bowls?|tubs?|barrels?|jugs?|vats?)|' +
+        '(?:pentol[ae]|secchi[oa]?|paiol[oi]|recipient[ei]|tin[oi]|brocc[ah]e?) (?:di|in|zincat[oaie])(?: (?:rame|alluminio|ottone|ghisa|ferro|zinco))?',
+    ),
+    unless:
+      /\b(?:went|gone|turned|turn|grey|gray|black|tastes?|syrup|sugar|sciroppo|zucchero)\b|\bdi (?:vetro|acciaio|plastica|legno)\b/,
+  },
+  {
+    entry: 'plastic',
+    says: words(
+      '(?:paint|detergent|chemical|petrol|fuel|bleach|cleaner|motor oil|antifreeze) (?:buckets?|canisters?|drums?|cans?|containers?|jerry ?cans?)|secchi[oa]? (?:della|di|da) (?:vernice|pittura)|tanica',
+    ),
+  },
+  {
+    entry: 'egg',
+    says: words(`advocaat|egg ?nog|(?:raw eggs?|yolks?|tuorl[oi]|uov[oa] crud[aoe])(?=.*(?:${DRINK}|keep|fridge))`),
+    unless: /\bwhites?\b/,
+  },
+  {
+    entry: 'strong_neat',
+    says: both(
+      'shots?|neat|straight|undiluted|drinking (?:game|contest)|chug|down it|liscio|(?:bere|berlo|bevo) puro|a goccia',
+      '(?:6[1-9]|[789]\\d)(?: ?%| percent| gradi| proof)?',
+    ),
+    unless:
+      /\b(?:straight (?:away|into|in|to|from|after|on)|pour|dilut\w+|plan|recipe|litres?|ml|\d+ (?:g|lemons?|oranges?))\b/,
+  },
+  {
+    entry: 'how_much_drink',
+    says: words(
+      'how many (?:glasses|shots|drinks|units|bottles)(?: \\w+){0,4} (?:can i have|can we have|should i|is safe|are safe|is ok|are ok|until|before|to get|an evening|a night|a day|a week|drunk|legless)|' +
+        'drinking (?:game|contest)|how (?:drunk|much to get drunk)|quanti bicchieri(?! (?:da|per|escono|vengono|si fanno))|quanto (?:posso|si puo|ne posso) bere',
+    ),
+  },
+  {
+    entry: 'flame',
+    says: both(HOT, `${DRINK}|it (?:in|before|on)|oranges?|lemons?`),
+    unless:
+      /\b(?:syrup|sugar|sciroppo|zucchero|steril\w+|wash|dry|roast|toast|boiled off|caramel|honey|miele|jam|marmalade|water bath|cook(?:ed)? with|glue|label|melt)\b/,
+  },
+]
+
+/** The entry that answers what a sentence asks or tells of a danger to people, or null. */
+export function dangerAsked(text: string): string | null {
+  const said = plain(text)
+  return ASKED.find(({ says, unless }) => says.test(said) && unless?.test(said) !== true)?.entry ?? null
+}
+
+/** Asked of methanol as such, not of a spirit to be used. */
+const OF_METHANOL =
+  /\b(?:is there|are there|any|contains?|does|can|could|form|forms|formed|made|make|makes|danger\w*|what is|whats|risk|risks|poisoning|si forma|contiene|rischio|pericol\w+|c e|ce)\b/
+
+/** `Is there methanol in it?`: what steeping makes is asked, no spirit is named. */
+export const isOfMethanol = (text: string): boolean => {
+  const said = plain(text)
+  return (
+    /\b(?:methanol|metanolo)\b/.test(said) &&
+    OF_METHANOL.test(said) &&
+    !/\b(?:add|adding|put|bit of|litre|ml|metto|aggiung\w+)\b/.test(said)
+  )
+}
