@@ -50,3 +50,13 @@ export function isRefused(work: () => unknown): boolean {
     throw error
   }
 }
+
+/** What `work` makes; null where it throws one for what was asked. A fault of ours comes out here as it is. */
+export function unlessRefused<Made>(work: () => Made): Made | null {
+  try {
+    return work()
+  } catch (error) {
+    if (error instanceof DomainError && error.code !== 'internal') return null
+    throw error
+  }
+}

@@ -1,4 +1,4 @@
-import { DomainError } from '../domain-error.ts'
+import { DomainError, unlessRefused } from '../domain-error.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
 import { isDriedForm } from '../jar/entry/start-from-plan.ts'
 import { isJuice, materialOf } from '../quantity/materials.ts'
@@ -64,13 +64,10 @@ function perIn(text: string): Per | null {
   if (EACH.test(text) || PIECE.test(text)) return { unit: 'piece', amount: 1 }
   if (/^(?:dozen|dozzina)$/iu.test(text)) return { unit: 'piece', amount: 12 }
   if (/^[1-9]\d{0,3}$/u.test(text)) return { unit: 'piece', amount: Number(text) }
-  try {
+  return unlessRefused(() => {
     const amount = parseAmount(/^\d/u.test(text) ? text : `1 ${text}`)
     return amount.kind === 'mass' ? { unit: 'g', amount: amount.massG } : { unit: 'ml', amount: amount.volumeMl }
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
+  })
 }
 
 interface Said {
@@ -145,13 +142,10 @@ export function writePriceTyped(typed: PriceTyped): string {
 
 /** A price that is kept; null where it cannot be read any more. */
 export function readPrice(price: Price): PriceRead | null {
-  try {
+  return unlessRefused(() => {
     const [read] = parsePrices(writePrice(price))
     if (read?.kind !== 'given') return null
     const { priced, money, per } = read
     return { price, priced, money, per }
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
+  })
 }

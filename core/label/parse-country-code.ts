@@ -1,4 +1,5 @@
 import { DomainError } from '../domain-error.ts'
+import { lazily } from '../once.ts'
 import { shown } from '../quantity/read/tokens.ts'
 import { editDistance } from '../spelling/edit-distance.ts'
 import { countryNamed, plainName } from './parse-country.ts'
@@ -50,21 +51,17 @@ const keyOf = (name: string): string =>
 const keysOf = (name: string): readonly string[] =>
   [name, ...name.split(/[()]/)].map(keyOf).filter((key) => key !== '' && key !== 'keeling')
 
-let memo: ReadonlyMap<string, string> | null = null
-
 /** Names in lower case without accents, and codes. Asking for 500 names takes a while, so only once they are needed. */
-const codesByName = (): ReadonlyMap<string, string> => {
-  if (memo !== null) return memo
+const codesByName = lazily((): ReadonlyMap<string, string> => {
   const languages = ['it', 'en'].map((language) => new Intl.DisplayNames([language], { type: 'region' }))
-  memo = new Map([
+  return new Map([
     ...languages.flatMap((names) =>
       countryCodes.flatMap((code) => keysOf(names.of(code) ?? code).map((key): [string, string] => [key, code])),
     ),
     ...OTHER_NAMES,
     ...countryCodes.map((code): [string, string] => [code.toLowerCase(), code]),
   ])
-  return memo
-}
+})
 
 /** By a name on record with the standard drinks: `England`, `regno unito`, `USA`. */
 const recorded = (text: string): string | null => {

@@ -1,4 +1,4 @@
-import { DomainError } from '../domain-error.ts'
+import { unlessRefused } from '../domain-error.ts'
 import type { Measured } from '../quantity/measured/measured.ts'
 import { type SharedTool, toolOf } from './shared-tools.ts'
 
@@ -35,9 +35,9 @@ export function propagate<In, Out extends { readonly [name: string]: number }>(
     const { value, plusMinus } = measured
     if (plusMinus === 0) continue
     set(value + plusMinus)
-    const high = attempt(() => solve(values))
+    const high = unlessRefused(() => solve(values))
     set(value - plusMinus)
-    const low = attempt(() => solve(values))
+    const low = unlessRefused(() => solve(values))
     set(value)
     const by = toolOf(name, measured) ?? leaf
     const results = moved.get(by) ?? new Map<keyof Out & string, Moved>()
@@ -108,14 +108,4 @@ function unfold<In>(inputs: In): { readonly values: Values<In>; readonly leaves:
     values = value
   })
   return { values: values as Values<In>, leaves }
-}
-
-/** Null where the moved inputs have no solution; a fault of ours is not swallowed. */
-function attempt<T>(solve: () => T): T | null {
-  try {
-    return solve()
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return null
-    throw error
-  }
 }

@@ -1,4 +1,4 @@
-import { DomainError } from '../domain-error.ts'
+import { unlessRefused } from '../domain-error.ts'
 import { clearingOf } from '../jar/state/clearing.ts'
 import { contentsOf } from '../jar/state/contents.ts'
 import type { JarState } from '../jar/state/jar-state.ts'
@@ -14,7 +14,7 @@ import { type Bottles, USUAL_BOTTLE_ML } from '../recipe/plan/parse-bottles.ts'
 import { planAsIs } from '../recipe/plan/plan.ts'
 import type { Outcome } from '../recipe/solve/outcome.ts'
 import type { Syrup } from '../recipe/solve/syrup.ts'
-import { type Needs, plantNeed } from './needs.ts'
+import { type Needs, NOTHING_NEEDED, plantNeed } from './needs.ts'
 import { bottlesNeeded, sweetenerNeeds } from './needs-of-plan.ts'
 
 /** What a jar is expected to take after straining, and to become. */
@@ -60,12 +60,9 @@ function expectedOf(story: JarState): Expected | null {
       steepAtPercent: made.waterG.value === 0 ? null : steepsAtPercent(made),
     },
   }
-  try {
-    return planAsIs({ ...wishOf(batch, { start: dayFromIso(day), readyBy: null }), named: targets, isPoured: true })
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return null
-    throw error
-  }
+  return unlessRefused(() =>
+    planAsIs({ ...wishOf(batch, { start: dayFromIso(day), readyBy: null }), named: targets, isPoured: true }),
+  )
 }
 
 /** What a jar still takes, and whether it is known how much sugar. */
@@ -73,16 +70,7 @@ export interface JarNeeds extends Needs {
   readonly isSugarKnown: boolean
 }
 
-const NOTHING: JarNeeds = {
-  plants: [],
-  spirits: [],
-  sweeteners: [],
-  bottles: [],
-  jars: [],
-  isToStrain: false,
-  isToFilter: false,
-  isSugarKnown: true,
-}
+const NOTHING: JarNeeds = { ...NOTHING_NEEDED, isSugarKnown: true }
 
 /** The syrup that is still to go in; null where none is, or where nobody can tell how much of it. */
 const syrupToCome = once((story: JarState): Expected | null => {

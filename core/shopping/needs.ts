@@ -49,6 +49,16 @@ export interface Needs {
   readonly isToFilter: boolean
 }
 
+export const NOTHING_NEEDED: Needs = {
+  plants: [],
+  spirits: [],
+  sweeteners: [],
+  bottles: [],
+  jars: [],
+  isToStrain: false,
+  isToFilter: false,
+}
+
 export const middle = ([least, most]: readonly [number, number]): number => (least + most) / 2
 
 /** Nobody buys by the spoonful or the pinch. */

@@ -1,5 +1,5 @@
 import { expectNotRefused } from '../botanical/refuse/refusal.ts'
-import { DomainError } from '../domain-error.ts'
+import { DomainError, unlessRefused } from '../domain-error.ts'
 import { isDriedForm } from '../jar/entry/start-from-plan.ts'
 import { exactly } from '../quantity/measured/measured.ts'
 import { materialNamed } from '../quantity/read/material-named.ts'
@@ -48,14 +48,11 @@ function sweetenerIn(item: TypedText): Have | null {
     const material = words.length === 0 ? null : materialNamed(words)
     return material === null ? null : { kind: 'sweetener', typed, sweetener: { material, massG: null } }
   }
-  try {
+  return unlessRefused(() => {
     const { material, massG } = sweeteningOf({ ...item, wanted: 'sugar' })
     // A bare amount is of nobody knows what.
     return words.length < 2 ? null : { kind: 'sweetener', typed, sweetener: { material, massG } }
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
+  })
 }
 
 const SEVERAL = /\b(?:bottles|bottiglie|jars|barattoli|vasi|vasetti)\b/iu

@@ -1,4 +1,4 @@
-import { DomainError } from '../domain-error.ts'
+import { unlessRefused } from '../domain-error.ts'
 import { startedFrom } from '../jar/entry/start-from-plan.ts'
 import { withReachable } from '../jar/state/recipe-of.ts'
 import { dayFromIso, daysBetween } from '../quantity/time/calendar-day.ts'
@@ -11,10 +11,5 @@ import type { PlanWish } from '../recipe/plan/plan-wish.ts'
 /** A plan in the numbers of a code; null where no code can tell it: of a plant that is not in the catalogue, or too long. */
 export function recipeOfPlan(plan: Plan, wish: PlanWish): Recipe | null {
   const batch = withDays(startedFrom(plan, wish, ''), (day) => daysBetween(dayFromIso(day), wish.start))
-  try {
-    return withReachable(rounded({ ...batch, targets: null }), plan.targets)
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return null
-    throw error
-  }
+  return unlessRefused(() => withReachable(rounded({ ...batch, targets: null }), plan.targets))
 }

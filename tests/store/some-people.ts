@@ -1,5 +1,6 @@
 import type { JarEntry } from '../../core/jar/entry/entry.ts'
 import { type Jar, NOBODY, type Nudge, type Person } from '../../store/person.ts'
+import { NOTHING_NAMED, plant } from '../core/jar/jars.ts'
 
 /** Ids as Discord makes them. */
 export const userId = (index: number): string => String(100_000_000_000_000_000n + BigInt(index))
@@ -20,18 +21,7 @@ export const startedEntry = (name: string, atMs = AT_MS): JarEntry => ({
   zone: 'UTC',
   kind: 'started',
   name,
-  plants: [
-    {
-      id: 'lemon_peel',
-      name: 'lemons',
-      massG: { value: 80, plusMinus: 32 },
-      count: 10,
-      isDried: false,
-      isUsual: false,
-      words: null,
-      addOn: null,
-    },
-  ],
+  plants: [plant('lemon_peel', { value: 80, plusMinus: 32 }, { name: 'lemons', count: 10 })],
   spirits: [
     {
       amount: { value: 1000, plusMinus: 20 },
@@ -54,15 +44,7 @@ export const startedEntry = (name: string, atMs = AT_MS): JarEntry => ({
     steepHours: null,
   },
   bottles: [{ count: null, volumeMl: 500 }],
-  named: {
-    isStrengthNamed: false,
-    isSweetnessNamed: false,
-    areBottlesNamed: false,
-    isSpiritNamed: true,
-    steepAtPercent: null,
-    readyBy: null,
-    steepFor: null,
-  },
+  named: NOTHING_NAMED,
   origin: null,
 })
 

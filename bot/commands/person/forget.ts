@@ -1,4 +1,4 @@
-import { DomainError } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
@@ -68,12 +68,7 @@ const said = (headline: Reply['headline'], data: Reply['data']): Reply => ({
 
 /** The running or done jar that a text names, and nothing where it is no jar's. */
 function jarNamed(typed: string, jars: Person['jars']): string | null {
-  try {
-    return jarStateOf(findJar(typed, jars).entries)?.name ?? null
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
+  return unlessRefused(() => jarStateOf(findJar(typed, jars).entries)?.name ?? null)
 }
 
 export const forgetCommand = defineCommand({

@@ -1,4 +1,4 @@
-import { DomainError } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
@@ -23,16 +23,6 @@ export interface Habits {
   readonly nowMs: number
 }
 
-/** What a text comes to; null where it cannot be read as it stands. */
-function readOf<Read>(read: () => Read): Read | null {
-  try {
-    return read()
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
-}
-
 const begins = (word: string, typed: string): boolean => word.toLowerCase().startsWith(typed.trim().toLowerCase())
 
 /** What was typed, first, with what it means; then the usual values that begin so. */
@@ -49,7 +39,7 @@ const nearestStyle = (gPerL: number) =>
 
 export const suggestSweetness = (typed: string, text: SuggestionText): readonly Offer[] => {
   const usual = STYLES.map(([value, gPerL]) => ({ name: text.style({ style: value, gPerL }), value }))
-  const read = typed.trim() === '' ? null : readOf(() => parseSweetness(typed))
+  const read = typed.trim() === '' ? null : unlessRefused(() => parseSweetness(typed))
   const meaning =
     read === null ? null : text.sweetness({ gPerL: read.sugarGPerL, nearest: nearestStyle(read.sugarGPerL) })
   return offered(typed, meaning, usual)
@@ -67,7 +57,7 @@ export const suggestPast = (
   const today = dayAt(zone, nowMs)
   const said = (day: CalendarDay): string => text.day({ day, daysAhead: daysBetween(day, today) })
   const usual = AGO.map((days) => addDays(today, -days)).map((day) => ({ name: said(day), value: isoDay(day) }))
-  const read = typed.trim() === '' ? null : readOf(() => pastIn(typed).read({ today, country }))
+  const read = typed.trim() === '' ? null : unlessRefused(() => pastIn(typed).read({ today, country }))
   return offered(typed, read && said(read), usual)
 }
 
@@ -82,7 +72,7 @@ export const suggestUntil = (
   const today = dayAt(zone, nowMs)
   const meaningOf = (value: string): string | null => {
     const settings = { country } as Parameters<ReturnType<typeof aheadIn>['read']>[0]['settings']
-    const until = readOf(() => aheadIn(value).read({ nowMs, zone, settings }))
+    const until = unlessRefused(() => aheadIn(value).read({ nowMs, zone, settings }))
     if (until === null) return null
     const day = until.untilMs === null ? dayFromIso(until.untilDay) : dayAt(zone, until.untilMs)
     const minutes = until.untilMs === null ? null : minutesAt(zone, until.untilMs)
@@ -102,7 +92,7 @@ export function suggestEntries(
   jars: readonly Jar[],
   text: SuggestionText,
 ): readonly Offer[] {
-  const jar = named.trim() === '' ? null : readOf(() => findJar(named, jars))
+  const jar = named.trim() === '' ? null : unlessRefused(() => findJar(named, jars))
   const story = jar === null ? null : jarStateOf(jar.entries)
   if (story === null) return []
   const wanted = typed.trim().replace(/^#/, '')
@@ -129,7 +119,7 @@ export const suggestBottles = (typed: string, text: SuggestionText): readonly Of
     name: text.bottles({ bottles: [{ count: null, volumeMl }] }),
     value: `${volumeMl} ml`,
   }))
-  const bottles = typed.trim() === '' ? null : readOf(() => parseBottles(typed))
+  const bottles = typed.trim() === '' ? null : unlessRefused(() => parseBottles(typed))
   if (bottles === null) return offered(typed, null, usual)
   return [{ name: text.bottles({ bottles }), value: typed.trim() }]
 }

@@ -1,4 +1,4 @@
-import { DomainError } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { nameKey } from '../../../core/jar/entry/jar-name.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../core/jar/state/jar-state.ts'
@@ -39,12 +39,7 @@ export const suggestJarOrAll = (typed: string, jars: readonly Jar[], text: Sugge
 
 /** The jar that a text names already; null where it names none. */
 function jarIn(typed: string, jars: readonly Jar[]): Jar | null {
-  try {
-    return findJar(typed, jars)
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
+  return unlessRefused(() => findJar(typed, jars))
 }
 
 /** The last jar of `lemon + walnut`; what stands before it stays, and no jar stands beside itself. */

@@ -1,3 +1,4 @@
+import { lazily } from '../../../core/once.ts'
 import { aloneWords } from './alone-words.ts'
 import { deedWords } from './deed-words.ts'
 import { harmWords } from './harm-words.ts'
@@ -76,18 +77,16 @@ export function saidIn(typed: string): SaidOfHarm {
     return spans
   }
   const spans = (name: WordClass) => spansOf(name, CLASSES.get(name)!)
-  let people: readonly Mention[] | null = null
   return {
     text,
     spans,
-    mentions: () => {
-      people ??= [...WHO]
+    mentions: lazily((): readonly Mention[] =>
+      [...WHO]
         .flatMap(([kind, pattern]) =>
           spansOf(`who ${kind}`, pattern).map((span) => ({ ...span, kind: kind as WhoKind })),
         )
-        .sort((one, other) => one.from - other.from || other.to - one.to)
-      return people
-    },
+        .sort((one, other) => one.from - other.from || other.to - one.to),
+    ),
     near: (name, { from, to }, before, after) =>
       spans(name).some((each) => each.from < to + after && each.to > from - before),
     between: (from, to) => words.slice(Math.max(0, from), to).join(' '),

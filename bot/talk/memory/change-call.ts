@@ -1,4 +1,4 @@
-import { DomainError } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
@@ -20,15 +20,8 @@ export function withoutOption({ command, options }: CallRead, option: string): C
   return { command, options: others }
 }
 
-const read = (text: string | undefined, value: (text: string) => number): number | null => {
-  if (text === undefined) return null
-  try {
-    return value(text)
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
-}
+const read = (text: string | undefined, value: (text: string) => number): number | null =>
+  text === undefined ? null : unlessRefused(() => value(text))
 
 /** Less or more sweet than the last time; `slightly` goes half as far. */
 export function sweetened(call: CallRead, isSweeter: boolean, isSlight: boolean): CallRead {

@@ -1,5 +1,5 @@
 import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
-import { DomainError } from '../../domain-error.ts'
+import { unlessRefused } from '../../domain-error.ts'
 import type { Plan } from '../../recipe/plan/plan.ts'
 import { parseJarName } from './jar-name.ts'
 
@@ -12,10 +12,5 @@ export function nameAfter({ plants, unknown }: Pick<Plan, 'plants' | 'unknown'>)
     .replace(/\s*\([^)]*\)/gu, '')
     .replace(/\s*[(,/].*$/u, '')
     .replace(/^[#\s]+|[:\s]+$/gu, '')
-  try {
-    return parseJarName(name)
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
+  return unlessRefused(() => parseJarName(name))
 }

@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { unlessRefused } from '../../domain-error.ts'
 import { keepingAt } from '../../liquid/keeping.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../../recipe/portion.ts'
@@ -22,15 +22,10 @@ export function plannedSyrup(story: JarState, sweetener = story.started.sweetene
   const { targets, filler } = story.started
   if (targets === null || wouldFerment(targets) || story.onFruit !== null) return null
   const infusion = asPortion(contentsOf(story))
-  try {
-    return {
-      infusion,
-      syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }, null, { sweetener, filler }),
-    }
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return null
-    throw error
-  }
+  return unlessRefused(() => ({
+    infusion,
+    syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }, null, { sweetener, filler }),
+  }))
 }
 
 /** The syrup that is still to go into a strained jar; null where none was planned, or where it is done. */

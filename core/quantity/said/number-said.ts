@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { unlessRefused } from '../../domain-error.ts'
 import { readNumber } from '../read/read-number.ts'
 import { type TypedText, textFrom, wordAt } from '../read/tokens.ts'
 import { anyUnitAt } from '../read/unit-at.ts'
@@ -31,17 +31,14 @@ function strengthAlone(typed: TypedText, at: number, next: number): NumberSaid |
 /** Figures; null where they are none that can be read. */
 function figuresAt(typed: TypedText, at: number): NumberSaid | null {
   if (typed.tokens[at]?.kind !== 'number' && !/^[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]$/u.test(wordAt(typed, at))) return null
-  try {
+  return unlessRefused(() => {
     const number = readNumber(typed, at)
     const [first] = number?.readings ?? []
     if (number === null || first === undefined) return null
     const alone = strengthAlone(typed, at, number.next)
     if (alone !== null) return alone
     return { value: first.value, text: textFrom(typed, at, number.next), next: number.next, isWord: false }
-  } catch (error) {
-    if (error instanceof DomainError) return null
-    throw error
-  }
+  })
 }
 
 const said = (value: number, next: number): NumberSaid => ({ value, text: String(value), next, isWord: true })

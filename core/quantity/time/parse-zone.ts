@@ -1,4 +1,5 @@
 import { DomainError } from '../../domain-error.ts'
+import { lazily } from '../../once.ts'
 import { editDistance } from '../../spelling/edit-distance.ts'
 import { shown } from '../read/tokens.ts'
 
@@ -56,11 +57,8 @@ interface Names {
   readonly cities: ReadonlyMap<string, readonly string[]>
 }
 
-let memo: Names | null = null
-
 /** Every zone with a place to its name, under its old name as well as its new one. */
-const names = (): Names => {
-  if (memo !== null) return memo
+const names = lazily((): Names => {
   const whole = new Map<string, string>()
   const cities = new Map<string, readonly string[]>()
   for (const listed of Intl.supportedValuesOf('timeZone')) {
@@ -71,9 +69,8 @@ const names = (): Names => {
       cities.set(city, [...new Set([...(cities.get(city) ?? []), zone])])
     }
   }
-  memo = { whole, cities }
-  return memo
-}
+  return { whole, cities }
+})
 
 /** A name that is not listed but known, such as `US/Pacific`, by the one that stands for it; null where there is none. */
 const standingFor = (name: string): string | null => {

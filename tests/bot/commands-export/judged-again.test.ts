@@ -5,6 +5,7 @@ import { bottleLabelData } from '../../../bot/picture/label/bottle-label-data.ts
 import { jarTag } from '../../../bot/picture/tag/jar-tag.ts'
 import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
 import { NOBODY } from '../../../store/person.ts'
+import { plant } from '../../core/jar/jars.ts'
 import { linesOf } from '../call-typed.ts'
 import { pen } from '../picture/pixels.ts'
 import { type deskOf, lemonJar, NOW_MS, walnutJar } from './desk.ts'
@@ -15,18 +16,7 @@ const taken = (edit: (sound: Sound) => void) => takenAfter([walnutJar('olea', 'a
 
 const oleander = (sound: Sound): void => {
   const started = entry(sound, 0, 1)
-  started.plants = [
-    {
-      id: null,
-      name: 'oleander leaves',
-      massG: { value: 50, plusMinus: 1 },
-      count: null,
-      isDried: false,
-      isUsual: false,
-      words: null,
-      addOn: null,
-    },
-  ]
+  started.plants = [plant(null, { value: 50, plusMinus: 1 }, { name: 'oleander leaves' })]
   started.typed = [['of', '50 g oleander leaves']]
 }
 const methylated = (sound: Sound): void => {

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest'
+import { plant } from '../../core/jar/jars.ts'
 import { walnutJar } from './desk.ts'
 import { entry, type Sound, takenAfter } from './refused.ts'
 
@@ -7,18 +8,7 @@ const taken = (edit: (sound: Sound) => void) => takenAfter([walnutJar('olea', 'a
 
 /** A plant of the catalogue by another name. */
 const renamed = (sound: Sound): void => {
-  entry(sound, 0, 1).plants = [
-    {
-      id: 'lemon_peel',
-      name: 'oleander',
-      massG: { value: 50, plusMinus: 1 },
-      count: null,
-      isDried: false,
-      isUsual: false,
-      words: null,
-      addOn: null,
-    },
-  ]
+  entry(sound, 0, 1).plants = [plant('lemon_peel', { value: 50, plusMinus: 1 }, { name: 'oleander' })]
 }
 
 it('an imported jar with a plant of the catalogue under the name of a poison is said to be so', async () => {

@@ -1,7 +1,7 @@
 import type { Happening, JarEntry, Started } from '../../../core/jar/entry/entry.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { type Jar, NOBODY, type Person } from '../../../store/person.ts'
-import { asPlanned, type Planned } from '../../core/jar/jars.ts'
+import { asPlanned, type Planned, plant } from '../../core/jar/jars.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 
@@ -25,18 +25,7 @@ type Typed = JarEntry['typed']
 export const startedAs = (name: string, more: Partial<Started> = {}, plan: Partial<Planned> = {}): Started => ({
   kind: 'started',
   name,
-  plants: [
-    {
-      id: 'lemon_peel',
-      name: 'Lemon peel',
-      massG: { value: 80, plusMinus: 1 },
-      count: null,
-      isDried: false,
-      isUsual: false,
-      words: null,
-      addOn: null,
-    },
-  ],
+  plants: [plant('lemon_peel', { value: 80, plusMinus: 1 }, { name: 'Lemon peel' })],
   spirits: [
     {
       amount: { value: 1000, plusMinus: 20 },

@@ -4,29 +4,12 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { addDays, dayFromIso, isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dutySettings } from '../../../store/due.ts'
 import { NOBODY } from '../../../store/person.ts'
+import { plant } from '../../core/jar/jars.ts'
 import { world } from './inbox.ts'
 import { at, happened, jarOf, personWith, ZONE } from './people.ts'
 
-const clove = {
-  id: 'clove',
-  name: 'cloves',
-  massG: exactly(2),
-  count: null,
-  isDried: false,
-  isUsual: false,
-  words: null,
-  addOn: null,
-}
-const mint = {
-  id: 'peppermint',
-  name: 'peppermint leaves',
-  massG: exactly(20),
-  count: null,
-  isDried: false,
-  isUsual: false,
-  words: null,
-  addOn: '2026-12-10',
-}
+const clove = plant('clove', 2, { name: 'cloves' })
+const mint = plant('peppermint', 20, { name: 'peppermint leaves', addOn: '2026-12-10' })
 
 /** Cloves from the 1st on, mint from the 10th for five days: tasted from the 12th, strained from the 15th to the 20th. */
 const winter = jarOf({

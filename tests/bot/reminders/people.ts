@@ -3,7 +3,7 @@ import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { type Jar, NOBODY, type Person, type Settings } from '../../../store/person.ts'
-import { asPlanned, type Planned } from '../../core/jar/jars.ts'
+import { asPlanned, type Planned, plant } from '../../core/jar/jars.ts'
 
 export const ZONE = 'Europe/Rome'
 export const DAY_MS = 86_400_000
@@ -27,18 +27,7 @@ const start = (name: string, plan: Partial<Planned>, more: Partial<Started>): St
   kind: 'started',
   name,
   ...asPlanned({ ...PLAN, ...plan }),
-  plants: [
-    {
-      id: 'clove',
-      name: 'cloves',
-      massG: exactly(2),
-      count: null,
-      isDried: false,
-      isUsual: false,
-      words: null,
-      addOn: null,
-    },
-  ],
+  plants: [plant('clove', 2, { name: 'cloves' })],
   spirits: [
     {
       amount: exactly(1000),

@@ -2,21 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
-import { at, diary, type Line, peel, putOff, settings, shown } from './diary.ts'
-import { strained, sweetened } from './jars.ts'
-
-const START: Line = ['2026-11-01 10:00', peel()]
-const STRAINED: Line = ['2026-11-25 18:00', strained()]
-const SWEETENED: Line = ['2026-11-26 18:00', sweetened(800, 400)]
-
-const seen = (entries: readonly JarEntry[], when: string, wanted = settings()) => {
-  const { today, next, day, ofDays } = agenda(entries, wanted, at(when))
-  return {
-    today: today.map(({ kind, sinceDay, byDay, state }) => [kind, sinceDay, byDay, state].filter(Boolean).join(' ')),
-    next: next === null ? null : `${next.kind} ${shown(next.dueMs, wanted.zone)}`,
-    days: `${day} of ${ofDays}`,
-  }
-}
+import { at, diary, type Line, putOff, START, STRAINED, SWEETENED, seen, settings, shown } from './diary.ts'
 
 describe('what comes next is the task, not its reminder', () => {
   const comingIn = (entries: readonly JarEntry[], when: string, wanted = settings()) =>

@@ -1,12 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { runs, SEED } from '../../runs.ts'
 import {
-  at,
   BOTTLED,
   diary,
   FILTERED,
@@ -15,25 +13,15 @@ import {
   peel,
   putOff,
   SHAKEN,
+  START,
+  STRAINED,
+  SWEETENED,
+  seen,
   settings,
-  shown,
   TASTED,
 } from './diary.ts'
-import { added, plant, started, strained, sweetened } from './jars.ts'
+import { added, plant, started } from './jars.ts'
 import { lives } from './lives.ts'
-
-const START: Line = ['2026-11-01 10:00', peel()]
-const STRAINED: Line = ['2026-11-25 18:00', strained()]
-const SWEETENED: Line = ['2026-11-26 18:00', sweetened(800, 400)]
-
-const seen = (entries: readonly JarEntry[], when: string, wanted = settings()) => {
-  const { today, next, day, ofDays } = agenda(entries, wanted, at(when))
-  return {
-    today: today.map(({ kind, sinceDay, byDay, state }) => [kind, sinceDay, byDay, state].filter(Boolean).join(' ')),
-    next: next === null ? null : `${next.kind} ${shown(next.dueMs, wanted.zone)}`,
-    days: `${day} of ${ofDays}`,
-  }
-}
 
 describe('a steeping jar', () => {
   it('counts its days to the last for straining', () => {

@@ -1,8 +1,9 @@
 import { Temporal } from 'temporal-polyfill'
 import type { Amendment, Happening, JarEntry } from '../../../core/jar/entry/entry.ts'
+import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { allDuties } from '../../../core/jar/tasks/duties.ts'
 import type { DutyKind, DutySettings } from '../../../core/jar/tasks/duty.ts'
-import { type Planned, started } from './jars.ts'
+import { type Planned, started, strained, sweetened } from './jars.ts'
 
 export const ROME = 'Europe/Rome'
 
@@ -42,6 +43,11 @@ export const PEEL: Partial<Planned> = {
 }
 
 export const peel = (plan: Partial<Planned> = {}) => started({ plan: { ...PEEL, ...plan } })
+/** Peel begun, strained and sweetened while it rests. */
+export const START: Line = ['2026-11-01 10:00', peel()]
+export const STRAINED: Line = ['2026-11-25 18:00', strained()]
+export const SWEETENED: Line = ['2026-11-26 18:00', sweetened(800, 400)]
+
 export const SHAKEN: Happening = { kind: 'shaken' }
 export const TASTED: Happening = { kind: 'tasted', rating: 4, note: null }
 export const BOTTLED: Happening = { kind: 'bottled', bottles: [{ count: 3, volumeMl: 500 }] }
@@ -72,3 +78,13 @@ export const days = (entries: readonly JarEntry[], kind: DutyKind, wanted = sett
 /** All that is said, `kind.day`, in order. */
 export const keys = (entries: readonly JarEntry[], wanted = settings()): readonly string[] =>
   allDuties(entries, wanted).map(({ key }) => key)
+
+/** What is asked for now and next of a jar, as clocks in the zone show it. */
+export const seen = (entries: readonly JarEntry[], when: string, wanted = settings()) => {
+  const { today, next, day, ofDays } = agenda(entries, wanted, at(when))
+  return {
+    today: today.map(({ kind, sinceDay, byDay, state }) => [kind, sinceDay, byDay, state].filter(Boolean).join(' ')),
+    next: next === null ? null : `${next.kind} ${shown(next.dueMs, wanted.zone)}`,
+    days: `${day} of ${ofDays}`,
+  }
+}

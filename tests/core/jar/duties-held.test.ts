@@ -6,20 +6,18 @@ import {
   days,
   diary,
   keys,
-  type Line,
   peel,
   putOff,
   SHAKEN,
+  START,
+  STRAINED,
+  SWEETENED,
   said,
   settings,
   shown,
   TASTED,
 } from './diary.ts'
 import { strained, sweetened } from './jars.ts'
-
-const START: Line = ['2026-11-01 10:00', peel()]
-const STRAINED: Line = ['2026-11-25 18:00', strained()]
-const SWEETENED: Line = ['2026-11-26 18:00', sweetened(800, 400)]
 
 describe('put off', () => {
   it('says on the day what would have come, once a kind, and counts shakes anew from it', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { DomainError } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { abvPercent, mix, sugar, sugarGPerL, volumeMl, water } from '../../../core/liquid/liquid.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { plan } from '../../../core/recipe/plan/plan.ts'
@@ -43,12 +43,7 @@ describe('laws', () => {
     )
   /** Null where the wish is refused for a reason that a maker can mend; a fault of ours is thrown. */
   const attempt = (of: ReturnType<typeof wishOf>) => {
-    try {
-      return plan(of)
-    } catch (error) {
-      if (error instanceof DomainError && error.code !== 'internal') return null
-      throw error
-    }
+    return unlessRefused(() => plan(of))
   }
 
   it('no amount is negative, nothing is lost between bottles and what is left, and the plan gives its outcome again', () => {

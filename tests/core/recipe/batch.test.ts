@@ -2,7 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { inForm } from '../../../core/botanical/find/in-form.ts'
-import { DomainError } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { startedFrom } from '../../../core/jar/entry/start-from-plan.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { addDays, dayFromIso, isoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -64,12 +64,7 @@ const wishes: fc.Arbitrary<PlanWish> = fc
   .map(({ plants: of, ...rest }) => ({ ...wish([], rest), plants: of }))
 
 const startOf = (wished: PlanWish) => {
-  try {
-    return startedFrom(plan(wished), wished, 'shelf')
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return null
-    throw error
-  }
+  return unlessRefused(() => startedFrom(plan(wished), wished, 'shelf'))
 }
 
 describe('a batch', () => {

@@ -1,6 +1,11 @@
 import fc from 'fast-check'
+import { expect } from 'vitest'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
+
+/** The same to nine digits. */
+export const expectClose = (is: number, wanted: number): void =>
+  expect(Math.abs(is - wanted)).toBeLessThanOrEqual(1e-9 * Math.max(1, wanted))
 
 /** A liquid by volume at 20 °C, with no ± unless one is given. */
 export const portion = (

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { DomainError } from '../../../core/domain-error.ts'
+import { DomainError, unlessRefused } from '../../../core/domain-error.ts'
 import { isJuice, type MaterialId, materialIds, sugarsShare } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
@@ -14,13 +14,10 @@ import { syrup } from '../../../core/recipe/solve/syrup.ts'
 import type { SyrupWish } from '../../../core/recipe/solve/syrup-for.ts'
 import { gramOf } from '../../../core/recipe/sweetening.ts'
 import { runs, SEED } from '../../runs.ts'
-import { portion, waterPortion } from './kitchens.ts'
+import { expectClose, portion, waterPortion } from './kitchens.ts'
 
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const material = fc.constantFrom(...materialIds.filter((id) => !isJuice(id)))
-
-const close = (is: number, wanted: number): void =>
-  expect(Math.abs(is - wanted)).toBeLessThanOrEqual(1e-9 * Math.max(1, wanted))
 
 /** What these amounts make, as `/mix` says it. */
 const poured = (portions: readonly Portion[], waterG: number, sweetener: MaterialId, sugarG: number) =>
@@ -28,16 +25,6 @@ const poured = (portions: readonly Portion[], waterG: number, sweetener: Materia
     portions: [...portions, ...(waterG > 0 ? [waterPortion(exactly(waterG), 'mass')] : [])],
     sweetenings: [{ material: sweetener, massG: exactly(sugarG) }],
   }).outcome
-
-/** The result, or null where it cannot be had. */
-function had<Result>(work: () => Result): Result | null {
-  try {
-    return work()
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return null
-    throw error
-  }
-}
 
 test('amounts that are worked out make what was wished for, whatever sweetens', () => {
   const wish: fc.Arbitrary<SyrupWish> = fc.oneof(
@@ -61,14 +48,14 @@ test('amounts that are worked out make what was wished for, whatever sweetens', 
   fc.assert(
     fc.property(number(200, 3000), number(50, 96), wish, material, (ml, percent, wished, sweetener) => {
       const infusion = portion(ml, percent)
-      const found = had(() => syrup(infusion, wished, null, { sweetener }))
+      const found = unlessRefused(() => syrup(infusion, wished, null, { sweetener }))
       if (found === null) return
       solved += 1
       const made = poured([infusion], found.waterG.value, sweetener, found.sugarG.value)
-      if ('abvPercent' in wished) close(made.abvPercent.value, wished.abvPercent)
-      if ('sugarGPerL' in wished) close(made.sugarGPerL.value, wished.sugarGPerL)
-      if ('sugarPerWater' in wished) close(found.sugarG.value / found.waterG.value, wished.sugarPerWater)
-      close(found.outcome.volumeMl.value / made.volumeMl.value, 1)
+      if ('abvPercent' in wished) expectClose(made.abvPercent.value, wished.abvPercent)
+      if ('sugarGPerL' in wished) expectClose(made.sugarGPerL.value, wished.sugarGPerL)
+      if ('sugarPerWater' in wished) expectClose(found.sugarG.value / found.waterG.value, wished.sugarPerWater)
+      expectClose(found.outcome.volumeMl.value / made.volumeMl.value, 1)
     }),
     { seed: SEED, numRuns: runs(200, 4000) },
   )
@@ -94,7 +81,7 @@ test('what cannot be had is told with what can, and that can', () => {
           if (strongestAbvPercent !== null) solve({ abvPercent: strongestAbvPercent * (1 - 1e-6), sugarGPerL })
           if (sweetestGPerL !== null && sweetestGPerL > 1)
             expect(
-              had(() => solve({ abvPercent, sugarGPerL: sweetestGPerL * (1 - 1e-6) })) ?? 'not soluble',
+              unlessRefused(() => solve({ abvPercent, sugarGPerL: sweetestGPerL * (1 - 1e-6) })) ?? 'not soluble',
             ).toBeTruthy()
         }
       },
@@ -116,14 +103,14 @@ test('what is added to a liqueur brings it to both targets, whatever sweetens', 
       (percent, gPerL, abvPercent, sugarGPerL, spiritPercent, sweetener) => {
         const liqueur = portion(1000, percent, gPerL)
         const spiritAbv = spiritPercent === null ? null : exactly(spiritPercent)
-        const found = had(() => adjust(liqueur, { abvPercent, sugarGPerL }, spiritAbv, sweetener))
+        const found = unlessRefused(() => adjust(liqueur, { abvPercent, sugarGPerL }, spiritAbv, sweetener))
         if (found === null) return
         solved += 1
         const { spiritMl, waterG, sugarG } = found
         const spirits = spiritPercent === null || spiritMl.value === 0 ? [] : [portion(spiritMl.value, spiritPercent)]
         const made = poured([liqueur, ...spirits], waterG.value, sweetener, sugarG.value)
-        close(made.abvPercent.value, abvPercent)
-        close(made.sugarGPerL.value, sugarGPerL)
+        expectClose(made.abvPercent.value, abvPercent)
+        expectClose(made.sugarGPerL.value, sugarGPerL)
         // The least addition: of three things one is not wanted.
         if (spiritPercent !== null) expect([spiritMl, waterG, sugarG].some(({ value }) => value === 0)).toBe(true)
       },
@@ -141,7 +128,7 @@ test('sweetness alone: what sweetens alone leaves the strength that is told', ()
       const { waterG, spiritMl, outcome } = adjust(liqueur, targets, null, sweetener)
       expect(waterG.value).toBeLessThan(1e-5)
       expect(spiritMl.value).toBe(0)
-      close(outcome.sugarGPerL.value, toGPerL)
+      expectClose(outcome.sugarGPerL.value, toGPerL)
     }),
     { seed: SEED, numRuns: runs(100, 1000) },
   )

@@ -1,21 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, it, test } from 'vitest'
-import type { Needs } from '../../../core/shopping/needs.ts'
-import { plantNeed } from '../../../core/shopping/needs.ts'
+import { type Needs, NOTHING_NEEDED, plantNeed } from '../../../core/shopping/needs.ts'
 import { bottlesNeeded } from '../../../core/shopping/needs-of-plan.ts'
 import { shoppingList } from '../../../core/shopping/shopping-list.ts'
 import { bagsBought, bottlesBought, countBought, massBoughtG, soldIn } from '../../../core/shopping/sold.ts'
 import { runs, SEED } from '../../runs.ts'
 
-const NOTHING: Needs = {
-  plants: [],
-  spirits: [],
-  sweeteners: [],
-  bottles: [],
-  jars: [],
-  isToStrain: false,
-  isToFilter: false,
-}
 const EU = soldIn('IT')
 
 /** Counted by hand; the sizes as in `sold.ts`. */
@@ -97,7 +87,7 @@ it('buys whole fruit for their peel, however the peel was said', () => {
     plantNeed({ ...peel, massG: 10 * each, count: 10 }),
     plantNeed({ ...peel, massG: 2.4 * each, count: null }),
   ]
-  const { plants } = shoppingList([{ ...NOTHING, plants: needs }], [], EU)
+  const { plants } = shoppingList([{ ...NOTHING_NEEDED, plants: needs }], [], EU)
   expect(plants).toHaveLength(1)
   expect(plants[0]).toMatchObject({ ofZest: true, buyCount: 13 })
 })
@@ -133,7 +123,13 @@ const bottles = fc.array(
 )
 const batch: fc.Arbitrary<Needs> = fc
   .record({ plants, spirits, sweeteners, bottles })
-  .map((some) => ({ ...NOTHING, ...some, jars: [{ count: 1, volumeMl: 1500 }], isToStrain: true, isToFilter: true }))
+  .map((some) => ({
+    ...NOTHING_NEEDED,
+    ...some,
+    jars: [{ count: 1, volumeMl: 1500 }],
+    isToStrain: true,
+    isToFilter: true,
+  }))
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0)
 

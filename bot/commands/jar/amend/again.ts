@@ -1,4 +1,4 @@
-import { DomainError } from '../../../../core/domain-error.ts'
+import { DomainError, unlessRefused } from '../../../../core/domain-error.ts'
 import { freeName } from '../../../../core/jar/entry/jar-name.ts'
 import { isPoison } from '../../../../core/jar/limits/judge-jar.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
@@ -37,14 +37,11 @@ type Input = InputOf<'again'>
 
 /** How it is told to others, and made of another spirit; null where that cannot be. */
 function recipeIn(story: JarState): Recipe | null {
-  try {
+  return unlessRefused(() => {
     const recipe = recipeOf(story)
     encodeBatch(recipe)
     return recipe
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return null
-    throw error
-  }
+  })
 }
 
 /** The recipe with the days and the aims of the new batch. */

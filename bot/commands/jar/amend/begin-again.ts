@@ -1,4 +1,4 @@
-import { DomainError } from '../../../../core/domain-error.ts'
+import { unlessRefused } from '../../../../core/domain-error.ts'
 import type { Started } from '../../../../core/jar/entry/entry.ts'
 import { isAllIn } from '../../../../core/jar/entry/is-all-in.ts'
 import { startedFrom } from '../../../../core/jar/entry/start-from-plan.ts'
@@ -18,15 +18,12 @@ import { canonical } from '../../../chat/stable-json.ts'
 function plannedToday(started: Of<'started'>): Started | null {
   const { day, named, origin } = started
   const readyBy = named.readyBy === null ? null : dayFromIso(named.readyBy)
-  try {
+  return unlessRefused(() => {
     const kept = origin === null ? undefined : keptDays(batchOf(decodeBatch(origin.code)))
     const wish = { ...wishOf(started, { start: dayFromIso(day), readyBy, kept }), areAllIn: isAllIn(started) }
     const { enzyme } = started
     return { ...startedFrom(plan(wish), wish, started.name), ...(enzyme !== undefined && { enzyme }) }
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return null
-    throw error
-  }
+  })
 }
 
 /**
