@@ -2,6 +2,7 @@ import type { z } from 'zod'
 import type { Place, PostedIn, Settings } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import type { TalkMemory } from '../talk/memory/remembered.ts'
+import type { HelpTopic } from '../text/help-text.ts'
 import type { Spoken } from '../text/language.ts'
 import type { Lacking } from '../text/messages/lacking.ts'
 import type { PostChange } from '../text/messages/share.ts'
@@ -72,6 +73,13 @@ export interface Context extends Asker {
 export interface Command<Path extends string = string, Shape extends z.ZodRawShape = z.ZodRawShape> {
   /** `syrup`, later `jar start`. */
   readonly path: Path
+  /** Where help lists it. */
+  readonly topic: HelpTopic
+  /**
+   * Worked out of its line where that names no jar, so that all who read along may see it; whatever else there is, or comes, is
+   * somebody's own.
+   */
+  readonly isOfLineAlone?: true
   readonly input: z.ZodObject<Shape>
   run(input: z.output<z.ZodObject<Shape>>, context: Context): Reply | Promise<Reply>
 }

@@ -16,66 +16,23 @@ import type { CallText, ConnectionText, DiscordText, RegistrationText } from './
 import type { DoctorText } from './doctor-text.ts'
 import type { Format } from './format.ts'
 import type { HelpText } from './help-text.ts'
-import type { AgainMessages } from './messages/again.ts'
-import type { CalculateMessages } from './messages/calculate.ts'
 import type { ChatProblems } from './messages/chat-problems.ts'
-import type { CostMessages } from './messages/cost.ts'
-import type { EmergencyMessages } from './messages/emergency.ts'
 import type { Handbook } from './messages/handbook.ts'
-import type { HazardMessages } from './messages/hazards.ts'
-import type { DangerMessages } from './messages/jar-danger.ts'
-import type { StepMessages } from './messages/jar-steps.ts'
-import type { CompareMessages, ListMessages, NotebookMessages, ShowMessages } from './messages/jar-views.ts'
-import type { KeepingMessages } from './messages/keeping.ts'
 import type { Kitchen } from './messages/kitchen.ts'
-import type { LabelMessages } from './messages/label.ts'
-import type { MeasureMessages } from './messages/measure.ts'
-import type { ExportMessages } from './messages/notebook-file.ts'
-import type { PictureMessages } from './messages/pictures.ts'
-import type { PlanMessages } from './messages/plan.ts'
-import type { BotanicalMessages } from './messages/plants.ts'
-import type { NudgeMessages, RemindersMessages } from './messages/reminders.ts'
-import type { ServingMessages } from './messages/serving.ts'
-import type { ForgetMessages, SettingsMessages } from './messages/settings.ts'
-import type { CodeMessages, ShareMessages } from './messages/share.ts'
-import type { ShoppingMessages } from './messages/shopping.ts'
-import type { SweetenerMessages } from './messages/sweeteners.ts'
-import type { TalkMessages } from './messages/talk.ts'
-import type { TroubleMessages } from './messages/trouble.ts'
 import type { MoreText } from './more-text.ts'
 import type { PictureText } from './picture-text.ts'
 import type { ConsoleText } from './terminal-text.ts'
 
+/** What each feature can say, by group and key; each file of `messages` adds its own, so that this one knows none of them. */
+// biome-ignore lint/suspicious/noEmptyInterface: the features extend it
+export interface MessagesByFeature {}
+
+type All<Feature> = (Feature extends unknown ? (of: Feature) => void : never) extends (of: infer Every) => void
+  ? Every
+  : never
+
 /** All that replies can say: by group and key, the values that the sentence needs; undefined where it needs none. */
-export type Messages = CalculateMessages &
-  MeasureMessages &
-  SweetenerMessages &
-  ServingMessages &
-  LabelMessages &
-  PlanMessages &
-  BotanicalMessages &
-  HazardMessages &
-  SettingsMessages &
-  ForgetMessages &
-  RemindersMessages &
-  NudgeMessages &
-  ListMessages &
-  ShowMessages &
-  NotebookMessages &
-  CompareMessages &
-  AgainMessages &
-  StepMessages &
-  DangerMessages &
-  ExportMessages &
-  CodeMessages &
-  ShareMessages &
-  PictureMessages &
-  EmergencyMessages &
-  TroubleMessages &
-  KeepingMessages &
-  ShoppingMessages &
-  CostMessages &
-  TalkMessages
+export type Messages = All<MessagesByFeature[keyof MessagesByFeature]>
 
 /** A sentence for every key of a group. */
 export type Written<Group> = {

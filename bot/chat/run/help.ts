@@ -5,12 +5,15 @@ import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import { nearest } from '../grammar/nearest.ts'
 import type { Failure } from './execute.ts'
-import { HELP_TOPICS, isHelpTopic, topicOf } from './help-topics.ts'
 
 export const HELP = 'help'
 
 /** Asks for every command. */
 export const ALL = 'all'
+
+const TOPICS: readonly HelpTopic[] = ['planning', 'jars', 'sums', 'sharing', 'you']
+
+const isTopic = (typed: string): typed is HelpTopic => TOPICS.some((topic) => topic === typed)
 
 export interface HelpOption {
   readonly name: string
@@ -70,13 +73,13 @@ export const help = (
   }
   const all = commands.map((command) => entry(command, texts))
   if (typed === '') {
-    const topics = HELP_TOPICS.filter((topic) => commands.some(({ path }) => topicOf(path) === topic))
+    const topics = TOPICS.filter((topic) => commands.some((each) => each.topic === topic))
     return { ok: true, path: HELP, topic: null, topics, entries: all }
   }
   const asked = typed.toLowerCase()
   if (asked === ALL) return { ok: true, path: HELP, topic: null, entries: all }
-  if (isHelpTopic(asked)) {
-    const about = all.filter(({ command }) => topicOf(command) === asked)
+  if (isTopic(asked)) {
+    const about = commands.filter(({ topic }) => topic === asked).map((command) => entry(command, texts))
     return { ok: true, path: HELP, topic: null, entries: about }
   }
   const command = byPath(typed, commands)

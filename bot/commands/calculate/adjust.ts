@@ -25,6 +25,8 @@ function toldLiqueur({ liqueur, strength, sweetness }: AdjustInput): Portion {
 
 export const adjustCommand = defineCommand({
   ...signature('adjust'),
+  topic: 'sums',
+  isOfLineAlone: true,
   async run(input, context) {
     if (input.jar !== undefined) return adjustJar({ ...input, jar: input.jar }, context)
     const glass = (['glass', 'glass-spirit', 'glass-water', 'glass-sugar'] as const).find((each) => input[each])

@@ -7,6 +7,8 @@ import { mixtureReply } from './mixture-reply.ts'
 
 export const blendCommand = defineCommand({
   ...signature('blend'),
+  topic: 'sums',
+  isOfLineAlone: true,
   run(input, context) {
     const portions = blendPortions(input.parts.is)
     const isPlain = input.parts.is.some(({ strength, sweetness }) => strength === null || sweetness === null)

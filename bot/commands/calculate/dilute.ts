@@ -24,6 +24,8 @@ import {
 
 export const diluteCommand = defineCommand({
   ...signature('dilute'),
+  topic: 'sums',
+  isOfLineAlone: true,
   run(input, context) {
     const freezerC = freezerOf(context)
     const spirits = spiritPortions(input.spirit.is, input.strength)

@@ -9,6 +9,8 @@ import { mixtureReply } from './mixture-reply.ts'
 
 export const mixCommand = defineCommand({
   ...signature('mix'),
+  topic: 'sums',
+  isOfLineAlone: true,
   run(input, context) {
     if (!input.spirit && !input.water && !input.sugar) {
       throw new ChatError('missing_option', 'nothing_given', {

@@ -98,6 +98,8 @@ const FIRST_NOTES: ReadonlySet<string> = new Set([
 
 export const servingCommand = defineCommand({
   ...signature('serving'),
+  topic: 'sums',
+  isOfLineAlone: true,
   run(input, { settings }) {
     const strength = input.strength.is
     const pour = portionOf(input.pour.is, strength, null, 'label')

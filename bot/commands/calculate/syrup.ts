@@ -51,6 +51,8 @@ async function fromJar(input: Input, jar: Given<string>, { store, userId }: Cont
 
 export const syrupCommand = defineCommand({
   ...signature('syrup'),
+  topic: 'sums',
+  isOfLineAlone: true,
   async run(input, context) {
     const held = input.jar === undefined ? null : await fromJar(input, input.jar, context)
     const { infusion, known } = held === null ? infusionOf(input) : { infusion: held.infusion, known: null }

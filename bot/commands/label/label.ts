@@ -77,6 +77,8 @@ const FIRST_NOTES: ReadonlySet<string> = new Set(['unknown_plant', 'allergen_kno
 
 export const labelCommand = defineCommand({
   ...signature('label'),
+  topic: 'sums',
+  isOfLineAlone: true,
   run(input, { settings: { country } }) {
     const strength = input.strength.is
     const own = input.region || country === null ? null : regionNamed(country)

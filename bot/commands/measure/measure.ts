@@ -13,6 +13,8 @@ import { measuredJarReply, recipeReply } from './measured-jar.ts'
 
 export const measureCommand = defineCommand({
   ...signature('measure'),
+  topic: 'sums',
+  isOfLineAlone: true,
   async run(input, context) {
     if (!hasReadings(input)) {
       return input.jar === undefined

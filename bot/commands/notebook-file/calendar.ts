@@ -19,6 +19,7 @@ const jarAsked = (typed: string | undefined, { jars }: Person) =>
 
 export const calendarCommand = defineCommand({
   ...signature('calendar'),
+  topic: 'sharing',
   async run(input, context) {
     const { nowMs, zone } = context
     const person = await context.store.read(context.userId)

@@ -73,6 +73,7 @@ function jarNamed(typed: string, jars: Person['jars']): string | null {
 
 export const forgetCommand = defineCommand({
   ...signature('forget'),
+  topic: 'you',
   async run({ jar, confirm: given }, context) {
     const { store, userId, forgetFiles, replies, talk, place } = context
     const confirm = given?.is ?? null

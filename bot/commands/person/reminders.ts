@@ -78,6 +78,7 @@ const heldUntil = (
 
 export const remindersCommand = defineCommand({
   ...signature('reminders'),
+  topic: 'you',
   async run(input, context) {
     const { place, time, zone, shake, drink, 'pause-until': pause } = input
     const zoneNow = (zone === undefined ? context.settings.zone : zone.is) ?? context.assumedZone

@@ -74,6 +74,7 @@ const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumed
 
 export const settingsCommand = defineCommand({
   ...signature('settings'),
+  topic: 'you',
   async run(input, context) {
     const choices = choicesOf(input)
     const { settings } = await changeSettings(context, choices)

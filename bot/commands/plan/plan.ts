@@ -18,6 +18,8 @@ const isHarmful = ({ cautions }: Reply): boolean =>
 
 export const planCommand = defineCommand({
   ...signature('plan'),
+  topic: 'planning',
+  isOfLineAlone: true,
   run(input, context) {
     const { nowMs, zone } = context
     const { country } = context.settings

@@ -127,6 +127,8 @@ function kindsReply(): Omit<Reply, 'kitchen'> {
 
 export const botanicalCommand = defineCommand({
   ...signature('botanical'),
+  topic: 'planning',
+  isOfLineAlone: true,
   run(input, context) {
     const { of, month } = input
     const reply =

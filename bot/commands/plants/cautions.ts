@@ -28,6 +28,8 @@ const MAKING: readonly Ranked[] = [
 
 export const cautionsCommand = defineCommand({
   ...signature('cautions'),
+  topic: 'planning',
+  isOfLineAlone: true,
   run(input) {
     const found = input.of.is.flatMap((each) => ('botanical' in each ? each : []))
     const sweeteners = input.of.is.flatMap((each) => ('material' in each ? each.material : []))

@@ -55,6 +55,7 @@ async function makeToo(ref: ShareRef, given: AtHand, context: Context): Promise<
 
 export const shareCommand = defineCommand({
   ...signature('share'),
+  topic: 'sharing',
   async run({ jar, withdraw: withdrawn, make, ...given }, context) {
     const asked = { jar, withdraw: withdrawn, make }
     const does = DOES.filter((option) => asked[option] !== undefined)

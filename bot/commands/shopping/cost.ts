@@ -76,6 +76,7 @@ const askAction = (): Action => ({
 
 export const costCommand = defineCommand({
   ...signature('cost'),
+  topic: 'planning',
   async run(input, context): Promise<Reply> {
     const costed = await costedIn(input, context)
     const kept = await pricesKept(input, context)

@@ -59,6 +59,7 @@ const soldTo = (input: Input, { settings }: Context): Sold => {
 
 export const shoppingCommand = defineCommand({
   ...signature('shopping'),
+  topic: 'planning',
   async run(input, context) {
     const { plans, bottles, have } = input
     const stories = await jarsMeant(input, context)

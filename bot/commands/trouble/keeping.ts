@@ -136,6 +136,8 @@ function keepingReply(input: Input, kept: Kept, held: JarView | null, context: C
 
 export const keepingCommand = defineCommand({
   ...signature('keeping'),
+  topic: 'planning',
+  isOfLineAlone: true,
   async run(input, context) {
     const { jar, of, strength } = input
     const held = jar === undefined ? null : await jarNamed(jar.is, context)

@@ -10,6 +10,8 @@ import { whatReply } from './what-reply.ts'
 
 export const troubleCommand = defineCommand({
   ...signature('trouble'),
+  topic: 'planning',
+  isOfLineAlone: true,
   async run(input, context) {
     const held = input.jar === undefined ? null : await jarNamed(input.jar.is, context)
     if (input.symptom === undefined) return whatReply(input, held, context)

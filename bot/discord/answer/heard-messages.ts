@@ -1,15 +1,18 @@
 import type { Call } from '../../calls/call.ts'
 import { callOfTexts } from '../../calls/call.ts'
 import type { Invocation } from '../../calls/invocation.ts'
-import type { Path } from '../../calls/signatures.ts'
-import { signatures } from '../../calls/signatures.ts'
+import { type Path, signatures } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
+import { byPath } from '../../chat/callable.ts'
 import { ChatError } from '../../chat/chat-error.ts'
+import type { Command } from '../../chat/command.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
+import { ONLY_TYPED } from '../../chat/hear/exactly.ts'
 import { hear } from '../../chat/hear/hear.ts'
 import type { Heard } from '../../chat/hear/heard.ts'
 import { attempt, type Failure } from '../../chat/run/execute.ts'
 import { explain } from '../../chat/run/explain.ts'
+import { HELP } from '../../chat/run/help.ts'
 import { keepReply } from '../../chat/run/more.ts'
 import { buttonIds } from '../buttons/button-ids.ts'
 import { withUnsent } from '../nudges/unsent-reminders.ts'
@@ -18,9 +21,6 @@ import type { Button } from '../show/message-payload.ts'
 import { LABEL_CHARACTERS } from '../show/message-payload.ts'
 import { sentenceMessage } from '../show/to-messages.ts'
 import { type CallDispatch, messagesOf, renderingFor, type SaidMessages } from './answer-messages.ts'
-
-/** What is only done where its line is typed has no button. */
-const NO_BUTTON = /^(?:forget|share|jar discard|jar empty)$/
 
 const invocationIn = (line: string, { commands }: CallDispatch): Invocation | null => {
   try {
@@ -42,7 +42,7 @@ async function buttonsFor(
 ): Promise<readonly Button[]> {
   const calls = lines.flatMap((line) => {
     const call = invocationIn(line, dispatch)
-    const valued = call === null || NO_BUTTON.test(call.path) ? null : callOf(call)
+    const valued = call === null || ONLY_TYPED.includes(call.path) ? null : callOf(call)
     return valued === null ? [] : [valued]
   })
   const { userId: owner, store, log } = dispatch
@@ -118,23 +118,6 @@ export const privatelyOffered = async (calls: readonly Invocation[], dispatch: C
   return sentenceWith(discord.ownJars(), buttons, dispatch)
 }
 
-/** Worked out of the line alone, so that all who read along may see it; whatever else there is, or comes, is somebody's own. */
-const OF_NOBODY: ReadonlySet<string> = new Set<Path | 'help'>([
-  'plan',
-  'syrup',
-  'mix',
-  'dilute',
-  'blend',
-  'adjust',
-  'measure',
-  'trouble',
-  'keeping',
-  'serving',
-  'label',
-  'botanical',
-  'cautions',
-  'help',
-])
-
 /** What is of one person alone, or is written down. */
-export const isPersonal = ({ path, options }: Invocation): boolean => options.jar !== undefined || !OF_NOBODY.has(path)
+export const isPersonal = ({ path, options }: Invocation, commands: readonly Command[]): boolean =>
+  options.jar !== undefined || (path !== HELP && byPath(path, commands)?.isOfLineAlone !== true)

@@ -127,5 +127,7 @@ async function answerTo(
   if (seconds > 0) return sentenceSaid(calls.tooFast({ seconds }), dispatch)
   if (text === '') return sentenceSaid(discord.hello(), dispatch)
   const meant = message.guild_id === undefined ? [] : await callsMeant(text, dispatch)
-  return meant.some(isPersonal) ? privatelyOffered(meant, dispatch) : saidToSentence(text, dispatch)
+  return meant.some((call) => isPersonal(call, dispatch.commands))
+    ? privatelyOffered(meant, dispatch)
+    : saidToSentence(text, dispatch)
 }

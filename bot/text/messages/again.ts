@@ -33,3 +33,9 @@ export interface AgainMessages {
     again_weaker: undefined
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly again: AgainMessages
+  }
+}

@@ -160,3 +160,9 @@ export interface CalculateMessages {
     style: { readonly abvPercent: number; readonly sugarGPerL: number }
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly calculate: CalculateMessages
+  }
+}

@@ -30,3 +30,9 @@ export interface CostMessages {
   }
   actions: Plain<'cost_missing' | 'cost_prices'> & { cost_of: { readonly name: string } }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly cost: CostMessages
+  }
+}

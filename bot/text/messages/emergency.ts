@@ -32,3 +32,9 @@ export interface EmergencyMessages {
   }
   notes: Plain<'emergency_nothing_done'>
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly emergency: EmergencyMessages
+  }
+}

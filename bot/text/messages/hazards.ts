@@ -30,3 +30,9 @@ export interface HazardMessages {
     botanical_hazard: HazardOf
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly hazard: HazardMessages
+  }
+}

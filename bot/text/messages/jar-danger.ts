@@ -32,3 +32,9 @@ export interface DangerMessages {
   }
   actions: Plain<'jar_add_spirit' | 'jar_dilute' | 'jar_throw_away'>
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly danger: DangerMessages
+  }
+}

@@ -207,3 +207,9 @@ export interface StepMessages {
     | 'jar_begin_another'
   > & { settings_zone: { readonly zone: string } }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly step: StepMessages
+  }
+}

@@ -208,3 +208,12 @@ export interface CompareMessages {
     compare_notes: Both<readonly string[]>
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly list: ListMessages
+    readonly show: ShowMessages
+    readonly notebook: NotebookMessages
+    readonly compare: CompareMessages
+  }
+}

@@ -28,3 +28,9 @@ export interface KeepingMessages {
   actions: Plain<'bottles_all_gone' | 'bottles_label'>
   cautions: Plain<'keeping_low_acid'>
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly keeping: KeepingMessages
+  }
+}

@@ -46,3 +46,9 @@ export interface LabelMessages {
     for_guests: Pick<ForGuests, 'advice' | 'allergens'>
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly label: LabelMessages
+  }
+}

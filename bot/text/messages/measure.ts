@@ -34,3 +34,9 @@ export interface MeasureMessages {
   actions: Plain<'measure_read_again' | 'measure_two' | 'measure_boiling' | 'measure_sugar' | 'measure_recipe'>
   cautions: Plain<'measure_boil'>
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly measure: MeasureMessages
+  }
+}

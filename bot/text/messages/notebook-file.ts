@@ -34,3 +34,9 @@ export interface ExportMessages {
     csv_entries: { readonly count: number }
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly export: ExportMessages
+  }
+}

@@ -138,3 +138,9 @@ export interface PictureMessages {
     bottle_label: BottleLabelData
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly picture: PictureMessages
+  }
+}

@@ -216,3 +216,9 @@ export interface PlanMessages {
     plan_unknown: PlanNamed & { readonly notes: readonly FoodNote[] }
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly plan: PlanMessages
+  }
+}

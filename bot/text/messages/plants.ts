@@ -90,3 +90,9 @@ export interface BotanicalMessages {
     botanical_file: { readonly file: ProductFile }
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly botanical: BotanicalMessages
+  }
+}

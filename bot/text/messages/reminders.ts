@@ -113,3 +113,10 @@ export interface RemindersMessages {
     'reminders_private' | 'reminders_here' | 'reminders_time' | 'reminders_stop' | 'reminders_start' | 'nudge_reminders'
   >
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly reminders: RemindersMessages
+    readonly nudge: NudgeMessages
+  }
+}

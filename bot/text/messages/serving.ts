@@ -42,3 +42,9 @@ export interface ServingMessages {
     count_in: { readonly country: CountryId }
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly serving: ServingMessages
+  }
+}

@@ -47,3 +47,10 @@ export interface ForgetMessages {
   }
   actions: Plain<'forget_all'>
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly settings: SettingsMessages
+    readonly forget: ForgetMessages
+  }
+}

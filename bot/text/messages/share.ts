@@ -83,3 +83,10 @@ export interface ShareMessages {
     share_withdraw: { readonly id: string; readonly name: string | null }
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly code: CodeMessages
+    readonly share: ShareMessages
+  }
+}

@@ -40,3 +40,9 @@ export interface ShoppingMessages {
   }
   actions: { shopping_cost: undefined; shopping_plan: undefined }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly shopping: ShoppingMessages
+  }
+}

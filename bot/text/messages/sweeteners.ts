@@ -16,3 +16,9 @@ export interface SweetenerMessages {
   }
   cautions: Plain<'honey_infant'>
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly sweetener: SweetenerMessages
+  }
+}

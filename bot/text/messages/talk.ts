@@ -42,3 +42,9 @@ export interface TalkProblems {
   talk_lost: { readonly lines: readonly string[]; readonly isSentence: boolean }
   talk_no_last: Record<string, never>
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly talk: TalkMessages
+  }
+}

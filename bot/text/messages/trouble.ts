@@ -83,3 +83,9 @@ export interface TroubleMessages {
     trouble_offer: { readonly symptom: SymptomId | null }
   }
 }
+
+declare module '../language.ts' {
+  interface MessagesByFeature {
+    readonly trouble: TroubleMessages
+  }
+}

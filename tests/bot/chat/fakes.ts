@@ -30,11 +30,13 @@ export const fakeReply = (data: { readonly [name: string]: Data }, more: object 
 export const fakeCommands = [
   defineCommand({
     path: 'mix',
+    topic: 'sums',
     input: z.object({ spirit: amount(), strength: amount(), water: amount().optional(), sugar: amount().optional() }),
     run: ({ spirit, water = 0 }) => fakeReply({ volumeMl: spirit + water }),
   }),
   defineCommand({
     path: 'syrup',
+    topic: 'sums',
     input: z.object({
       infusion: amount(),
       strength: amount(),
@@ -45,26 +47,40 @@ export const fakeCommands = [
   }),
   defineCommand({
     path: 'jar start',
+    topic: 'sums',
     input: z.object({ name: z.string(), note: z.string().optional() }),
     run: ({ name }) => fakeReply({ name }),
   }),
-  defineCommand({ path: 'jar list', input: z.object({}), run: () => fakeReply({ jars: [] }) }),
+  defineCommand({ path: 'jar list', topic: 'sums', input: z.object({}), run: () => fakeReply({ jars: [] }) }),
   defineCommand({
     path: 'broken',
+    topic: 'sums',
     input: z.object({ text: z.string() }),
     run: ({ text }) => {
       throw new TypeError(`secret ${text}`)
     },
   }),
-  defineCommand({ path: 'nan', input: z.object({}), run: () => fakeReply({ deep: [{ massG: Number.NaN }] }) }),
-  defineCommand({ path: 'absent', input: z.object({}), run: () => fakeReply({ massG: undefined as unknown as null }) }),
+  defineCommand({
+    path: 'nan',
+    topic: 'sums',
+    input: z.object({}),
+    run: () => fakeReply({ deep: [{ massG: Number.NaN }] }),
+  }),
+  defineCommand({
+    path: 'absent',
+    topic: 'sums',
+    input: z.object({}),
+    run: () => fakeReply({ massG: undefined as unknown as null }),
+  }),
   defineCommand({
     path: 'endless',
+    topic: 'sums',
     input: z.object({}),
     run: () => fakeReply({}, { sure: [{ values: { massG: Number.POSITIVE_INFINITY } }] }),
   }),
   defineCommand({
     path: 'hopeless',
+    topic: 'sums',
     input: z.object({}),
     run: () => {
       throw new DomainError('unreachable', 'no_room_for_water', { abvPercent: 90, sugarGPerL: 500 })

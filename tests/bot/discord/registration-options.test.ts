@@ -22,6 +22,7 @@ interface Node {
 
 const everyKind = defineCommand({
   path: 'every kind',
+  topic: 'sums',
   input: z.object({
     often: quantityOptions.amount.optional(),
     jar: jarOptions.jar,

@@ -3,6 +3,7 @@ import { notebookTexts } from '../../../bot/commands/notebook-file/json-file.ts'
 import { isPersonal } from '../../../bot/discord/answer/heard-messages.ts'
 import { newAsker } from '../asker.ts'
 import { jarDesk } from '../commands-jar/desk.ts'
+import { commands } from '../test-desk.ts'
 import { lemonDesk } from './lemon-desk.ts'
 
 const PRICES = '/cost prices:lemons 4 €/kg + sugar 1.20/kg + spirit 95% 18/l + bottles 0.80 each'
@@ -154,11 +155,11 @@ describe('the prices', () => {
       expect(await desk.textOf(line)).not.toMatch(/0\.80|€/)
     }
     expect((await desk.replyOf('/cost lemon')).visibility).toBe('confidential')
-    expect(isPersonal({ path: 'cost', options: { prices: 'lemons 4/kg' } })).toBe(true)
-    expect(isPersonal({ path: 'shopping', options: {} })).toBe(true)
+    expect(isPersonal({ path: 'cost', options: { prices: 'lemons 4/kg' } }, commands)).toBe(true)
+    expect(isPersonal({ path: 'shopping', options: {} }, commands)).toBe(true)
     // Nobody has to remember it for a command that is still to come.
-    expect(isPersonal({ path: 'whatever comes', options: {} })).toBe(true)
-    expect(isPersonal({ path: 'plan', options: { of: '10 lemons' } })).toBe(false)
+    expect(isPersonal({ path: 'whatever comes', options: {} }, commands)).toBe(true)
+    expect(isPersonal({ path: 'plan', options: { of: '10 lemons' } }, commands)).toBe(false)
   })
 })
 

@@ -44,7 +44,12 @@ describe('ask', () => {
 
   it('apologises likewise where the words fail', async () => {
     const headline = { group: 'headlines', key: 'fault', values: {} }
-    const mute = defineCommand({ path: 'mute', input: z.object({}), run: () => fakeReply({}, { headline }) })
+    const mute = defineCommand({
+      path: 'mute',
+      topic: 'sums',
+      input: z.object({}),
+      run: () => fakeReply({}, { headline }),
+    })
     const { code, err, log } = await run(['/mute'], '', { commands: [mute] })
     expect([code, err]).toEqual([1, 'Sorry, something broke on my side. Please try again.\n'])
     expect(log).toMatch(/^\/mute: TypeError/)
@@ -54,6 +59,7 @@ describe('ask', () => {
     const cautions = [{ group: 'cautions', key: 'strong', values: { text: 'Strong.' } }]
     const sour = defineCommand({
       path: 'sour',
+      topic: 'sums',
       input: z.object({}),
       run: () => fakeReply({ a: 0.1, b: null }, { cautions }),
     })
@@ -99,6 +105,7 @@ describe('ask', () => {
   ])('takes %s for now', async (clock, nowMs) => {
     const when = defineCommand({
       path: 'when',
+      topic: 'sums',
       input: z.object({}),
       run: (_, context) => fakeReply({ nowMs: context.nowMs }),
     })
@@ -120,6 +127,7 @@ describe('ask', () => {
     async (argv) => {
       const said = defineCommand({
         path: 'said',
+        topic: 'sums',
         input: z.object({ words: z.string() }),
         run: ({ words }) => fakeReply({ words }),
       })

@@ -121,15 +121,13 @@ const bottles = fc.array(
   fc.record({ count: fc.integer({ min: 1, max: 9 }), volumeMl: fc.constantFrom(200, 500, 750) }),
   { maxLength: 3 },
 )
-const batch: fc.Arbitrary<Needs> = fc
-  .record({ plants, spirits, sweeteners, bottles })
-  .map((some) => ({
-    ...NOTHING_NEEDED,
-    ...some,
-    jars: [{ count: 1, volumeMl: 1500 }],
-    isToStrain: true,
-    isToFilter: true,
-  }))
+const batch: fc.Arbitrary<Needs> = fc.record({ plants, spirits, sweeteners, bottles }).map((some) => ({
+  ...NOTHING_NEEDED,
+  ...some,
+  jars: [{ count: 1, volumeMl: 1500 }],
+  isToStrain: true,
+  isToFilter: true,
+}))
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((all, each) => all + each, 0)
 

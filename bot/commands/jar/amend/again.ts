@@ -113,6 +113,7 @@ const SAID_ELSEWHERE: ReadonlySet<string> = new Set(['code_from', 'code_days', '
 
 export const againCommand = defineCommand({
   ...signature('again'),
+  topic: 'sharing',
   async run(own, context) {
     const { is, typed } = own.jar
     const { jars } = await context.store.read(context.userId)

@@ -95,6 +95,7 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
 
 export const jarCorrectCommand = defineCommand({
   ...signature('jar correct'),
+  topic: 'jars',
   async run(input, context) {
     if (wantedIn(input).length === 0) {
       await expectJar(context, input.jar)

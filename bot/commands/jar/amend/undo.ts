@@ -122,6 +122,7 @@ function againActions(only: TakenBack | undefined, view: JarView | null, context
 
 export const jarUndoCommand = defineCommand({
   ...signature('jar undo'),
+  topic: 'jars',
   async run(input, context) {
     const { jar: named, after } = input
     const all = await change(context, (person) => {

@@ -80,6 +80,7 @@ function takeOutActions(recorded: Recorded, context: Context): readonly Action[]
 
 export const jarAddCommand = defineCommand({
   ...signature('jar add'),
+  topic: 'jars',
   async run(input, context) {
     const { of, spirit, water, sugar, as, enzyme } = input
     expectWhole(input)

@@ -43,6 +43,7 @@ function filledIn(story: JarState, bottles: readonly Bottles[]) {
 
 export const jarBottleCommand = defineCommand({
   ...signature('jar bottle'),
+  topic: 'jars',
   async run(input, context) {
     const recorded = await recordStep(context, input, {
       happening: (story) => ({

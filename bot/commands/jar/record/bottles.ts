@@ -98,6 +98,7 @@ function shelfReply(views: readonly JarView[], context: Context): Reply {
 
 export const bottlesCommand = defineCommand({
   ...signature('bottles'),
+  topic: 'jars',
   async run(input, context) {
     const { jar, given, opened } = input
     if (given !== undefined || opened !== undefined) {

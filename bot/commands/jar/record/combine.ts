@@ -63,6 +63,7 @@ function combine(person: Person, input: InputOf<'jar combine'>, context: Context
 
 export const jarCombineCommand = defineCommand({
   ...signature('jar combine'),
+  topic: 'jars',
   async run(input, context) {
     const { target, touched, names } = await change(context, (person) => combine(person, input, context))
     const story = jarStateOf(target.entries)!

@@ -6,6 +6,7 @@ import { recordedHeadline, stepReply, typedUndo } from '../step/step-reply.ts'
 
 export const jarDiscardCommand = defineCommand({
   ...signature('jar discard'),
+  topic: 'jars',
   async run(input, context) {
     const recorded = await recordStep(context, input, { happening: () => ({ kind: 'discarded' }) }, findWhole)
     return stepReply(context, input, recorded, {

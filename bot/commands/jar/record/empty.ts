@@ -8,6 +8,7 @@ import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 export const jarEmptyCommand = defineCommand({
   ...signature('jar empty'),
+  topic: 'jars',
   async run(input, context) {
     const recorded = await recordStep(context, input, { happening: () => ({ kind: 'emptied' }) }, findWhole)
     return stepReply(context, input, recorded, {

@@ -19,6 +19,7 @@ function finingNotes({ fining }: Filtered): readonly Message<'notes'>[] {
 
 export const jarFilterCommand = defineCommand({
   ...signature('jar filter'),
+  topic: 'jars',
   async run(input, context) {
     const measured = input.measured === undefined ? null : amountOf(input.measured.is)
     const filtered: Filtered = {

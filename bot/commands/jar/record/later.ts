@@ -38,6 +38,7 @@ function noneMeant(running: readonly RunningJar[], until: Until & { readonly zon
 
 export const jarLaterCommand = defineCommand({
   ...signature('jar later'),
+  topic: 'jars',
   async run(input, context) {
     const until = asOptionProblem('until', () => input.until.is.read(context))
     const happening = () => ({ kind: 'put_off', ...until }) as const

@@ -32,6 +32,7 @@ function fitSaid(story: JarState, vessel: string): VesselFit | null {
 
 export const jarNoteCommand = defineCommand({
   ...signature('jar note'),
+  topic: 'jars',
   async run(input, context) {
     const { jar, where, vessel, note } = input
     if (where === undefined && vessel === undefined && note === undefined) {

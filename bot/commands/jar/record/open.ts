@@ -12,6 +12,7 @@ import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 export const jarOpenCommand = defineCommand({
   ...signature('jar open'),
+  topic: 'jars',
   async run(input, context) {
     const step = { happening: () => ({ kind: 'opened' }) as const, cautions: servedCautions }
     const recorded = await recordStep(context, input, step)

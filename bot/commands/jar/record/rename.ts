@@ -9,6 +9,7 @@ import { stepReply } from '../step/step-reply.ts'
 
 export const jarRenameCommand = defineCommand({
   ...signature('jar rename'),
+  topic: 'jars',
   async run(input, context) {
     const { before, recorded } = await change(context, ({ jars, ...person }) => {
       const jar = findWhole(input.jar.is, jars)

@@ -7,6 +7,7 @@ import { allReply, isAll, recordAll } from './record-all.ts'
 
 export const jarShakeCommand = defineCommand({
   ...signature('jar shake'),
+  topic: 'jars',
   async run(input, context) {
     const happening = () => ({ kind: 'shaken' }) as const
     if (!isAll(input.jar.is)) {

@@ -15,6 +15,7 @@ import { change, enteredBy, momentGiven } from '../step/record-step.ts'
 
 export const jarSplitCommand = defineCommand({
   ...signature('jar split'),
+  topic: 'jars',
   async run(input, context) {
     const { nowMs } = context
     const [rest, portion] = await change(context, (person) => {

@@ -93,5 +93,6 @@ async function startJar(given: InputOf<'jar start'>, context: Context): Promise<
 
 export const jarStartCommand = defineCommand({
   ...signature('jar start'),
+  topic: 'jars',
   run: (given, context) => startJar(given, context),
 })

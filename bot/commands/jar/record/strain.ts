@@ -7,6 +7,7 @@ import { strainedCautions, strainedReply } from '../step/strained-reply.ts'
 
 export const jarStrainCommand = defineCommand({
   ...signature('jar strain'),
+  topic: 'jars',
   async run(input, context) {
     const { measured, strength, rinse } = input
     const recorded = await recordStep(context, input, {

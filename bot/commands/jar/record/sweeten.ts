@@ -119,6 +119,7 @@ function isOnlySugar({ jar, water, sugar }: InputOf<'jar sweeten'>): boolean {
 
 export const jarSweetenCommand = defineCommand({
   ...signature('jar sweeten'),
+  topic: 'jars',
   async run(input, context) {
     const { water, sugar } = input
     if (input['from-fruit'] !== undefined) return pourBack(input, context)

@@ -7,6 +7,7 @@ import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 export const jarTakeOutCommand = defineCommand({
   ...signature('jar take-out'),
+  topic: 'jars',
   async run(input, context) {
     const recorded = await recordStep(context, input, {
       happening: (story) => ({

@@ -10,6 +10,7 @@ import { troubleOffers } from './trouble-offers.ts'
 
 export const jarTasteCommand = defineCommand({
   ...signature('jar taste'),
+  topic: 'jars',
   async run(input, context) {
     const { rating, note } = input
     if (rating === undefined && note === undefined) {

@@ -15,6 +15,7 @@ const MOST_LABELS = 10
 
 export const jarLabelCommand = defineCommand({
   ...signature('jar label'),
+  topic: 'jars',
   async run(input, context) {
     const view = await jarNamed(input.jar.is, context)
     expectKeeping('jar label', 'label_ferments', view.story, input)

@@ -147,6 +147,7 @@ function shelfFile(running: readonly JarView[], today: IsoDay): ReplyFile {
 
 export const jarListCommand = defineCommand({
   ...signature('jar list'),
+  topic: 'jars',
   async run({ picture }, context) {
     const person = await context.store.read(context.userId)
     const views = person.jars.map((jar) => viewOf(jar, context)).filter((view) => view !== null)

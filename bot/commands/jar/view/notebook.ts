@@ -45,6 +45,7 @@ function compareReply(views: readonly [JarView, JarView], context: Context): Rep
 
 export const notebookCommand = defineCommand({
   ...signature('notebook'),
+  topic: 'sharing',
   async run(input, context) {
     const { compare, export: format, import: file } = input
     const given = Object.keys(input)

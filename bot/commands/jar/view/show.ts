@@ -96,6 +96,7 @@ function jarReply(view: JarView, cautioned: readonly string[], context: Context)
 
 export const jarShowCommand = defineCommand({
   ...signature('jar show'),
+  topic: 'jars',
   async run({ jar }, context) {
     const view = await jarNamed(jar.is, context)
     const { jars } = await context.store.read(context.userId)

@@ -11,6 +11,7 @@ import { jarNamed } from '../known/jar-named.ts'
 
 export const jarTagCommand = defineCommand({
   ...signature('jar tag'),
+  topic: 'jars',
   async run({ jar }, context) {
     const view = await jarNamed(jar.is, context)
     const data = jarTagData(view)
