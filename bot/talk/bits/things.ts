@@ -1,3 +1,5 @@
+import { once } from '../../../core/once.ts'
+import { isJuice, materialIds, materialOf } from '../../../core/quantity/materials.ts'
 import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
@@ -12,21 +14,26 @@ interface Thing {
 const listed = (list: string, kind: Thing['kind'], abvPercent = 0): readonly Thing[] =>
   list.split(',').map((phrase) => ({ words: phrase.trim().split(/\s+/), kind, abvPercent }))
 
-const indexes = new WeakMap<Lexicon, ReadonlyMap<string, readonly Thing[]>>()
+/**
+ * What sweetens, by its own names of several words, so that a new one is understood as soon as it is known; those of one word are
+ * a language's. Between Italian ones `di` is said and not written here: `sciroppo di datteri`.
+ */
+const sweeteners = materialIds
+  .filter((id) => !isJuice(id))
+  .flatMap((id) => materialOf(id).names)
+  .filter((name) => name.includes(' '))
+  .flatMap((name) => [name, ...[' di ', ' d '].map((of) => name.replace(/(?<=^(?:sciroppo|zucchero|nettare)) /, of))])
 
-function thingsOf(lexicon: Lexicon): ReadonlyMap<string, readonly Thing[]> {
-  const known = indexes.get(lexicon)
-  if (known !== undefined) return known
+const thingsOf = once((lexicon: Lexicon): ReadonlyMap<string, readonly Thing[]> => {
   const all = [
     ...lexicon.spirits.flatMap(([words, abv]) => listed(words, 'spirit', abv)),
-    ...listed(lexicon.sugars, 'sugar'),
+    ...listed([lexicon.sugars, ...sweeteners].join(), 'sugar'),
     ...listed(lexicon.waters, 'water'),
   ]
   const index = new Map<string, Thing[]>()
   for (const thing of all) index.set(thing.words[0]!, [...(index.get(thing.words[0]!) ?? []), thing])
-  indexes.set(lexicon, index)
   return index
-}
+})
 
 /** The spirit, sugar or water that begins at a piece, the longest; null where none does. */
 export function thingAt(tokens: readonly Token[], at: number, lexicon: Lexicon) {
