@@ -29,7 +29,7 @@ function numbersFor(harm: HarmId, contact: Contact | null): readonly string[] {
 
 const cellOf = (cell: Message<'cells'>, label: Message<'rows'>): Row => ({ label, cell })
 
-const labelled = (key: 'emergency_poison_centre' | 'emergency_if_swallowed' | 'emergency_vet'): Message<'rows'> => ({
+const labelled = (key: 'emergency_poison_centre' | 'emergency_if_swallowed' | 'emergency_person'): Message<'rows'> => ({
   group: 'rows',
   key,
   values: undefined,
@@ -48,8 +48,8 @@ function secondRow(harm: HarmId, contact: Contact | null, { country, zone }: Whe
         ]
       : []
   if (harm === 'pet') {
-    const number = contact?.poisonCentre?.takesAnimals === true ? contact.poisonCentre.number : null
-    return [cellOf({ group: 'cells', key: 'emergency_vet', values: { number } }, labelled('emergency_vet')), ...asked]
+    const values = { numbers: numbersFor(harm, contact), isCountryKnown: country !== null }
+    return [cellOf({ group: 'cells', key: 'emergency_person', values }, labelled('emergency_person')), ...asked]
   }
   const label = labelled(isPoisoning(harm) ? 'emergency_poison_centre' : 'emergency_if_swallowed')
   if (centre !== null) return [cellOf({ group: 'cells', key: 'emergency_poison_centre', values: centre }, label)]
@@ -66,8 +66,8 @@ function centreFor(harm: HarmId, contact: Contact | null) {
 }
 
 /**
- * The answer where somebody was harmed: the emergency number, then the poison centre or the vet, then at most four
- * steps. Of a country without a number on record it shows none.
+ * The answer where somebody was harmed: the emergency number, then the poison centre, then at most four steps; of an
+ * animal the vet first, then the number for people. Of a country without a number on record it shows none.
  */
 export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
   const { country } = whereabouts
@@ -79,7 +79,12 @@ export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
     headline: {
       group: 'headlines',
       key: 'emergency',
-      values: { harm, numbers: numbersFor(harm, contact), isCountryKnown: country !== null },
+      values: {
+        harm,
+        numbers: numbersFor(harm, contact),
+        isCountryKnown: country !== null,
+        animals: contact?.poisonCentre?.takesAnimals === true ? contact.poisonCentre.number : null,
+      },
     },
     table: [
       ...secondRow(harm, contact, whereabouts),

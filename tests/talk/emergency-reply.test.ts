@@ -55,11 +55,20 @@ describe('the answer where somebody was harmed', () => {
     ['RO', 'my son drank it', ['021 210 62 82', 'for children only']],
     ['TR', 'my son drank it', ['your emergency number (112 from many mobiles)', 'I have no number for one.']],
     ['IT', 'il cane ha bevuto il liquore', ['Call your vet now, or the poison centre: 06 305 4343']],
-    ['US', 'my dog drank it', ['Call 911 if a person is hurt too.', 'Call your vet now.']],
+    ['US', 'my dog drank it', ['Call your vet now.', 'Person hurt?  Call 911.']],
   ])('in %s, to “%s”', async (country, line, says) => {
     const text = (await deskOf(country, 200).textOf(line)).replaceAll('\n', ' ')
     for (const said of says) expect(text).toContain(said)
   })
+
+  it.each(['my dog ate the strained sloes', 'the cat drank my limoncello', 'il cane ha mangiato le prugne spiritate'])(
+    'says the vet first, and the number for people after: %s',
+    async (line) => {
+      const lines = await linesOf(null, line)
+      expect(lines[0]).toBe('Call your vet now.')
+      expect(lines.slice(1).join(' ')).toContain('Call your emergency number')
+    },
+  )
 
   // NVIC of the Netherlands and the Slovenian centre take professionals only; those of Cyprus and India are not confirmed.
   it.each(['NL', 'SI', 'CY', 'IN', 'MX', 'GB'])('shows no poison number in %s', async (country) => {

@@ -56,7 +56,7 @@ export const stepWords: Readonly<Record<StepKey, string>> = {
 }
 
 /** When to call, around the number. */
-const callWords: Readonly<Record<HarmId, (number: string) => string>> = {
+const callWords: Readonly<Record<Exclude<HarmId, 'pet'>, (number: string) => string>> = {
   swallowed_spirit_child: (number) =>
     `Call ${number} if they’re drowsy, having a fit, breathing badly or won’t wake up.`,
   swallowed_spirit_adult: (number) =>
@@ -69,11 +69,14 @@ const callWords: Readonly<Record<HarmId, (number: string) => string>> = {
   clothes_on_fire: (number) => `Down on the floor and roll. Call ${number} once the flames are out.`,
   spirit_fire: (number) => `Get out and call ${number} now, unless a lid puts it out at once.`,
   methanol: (number) => `Call ${number} now, or go to a hospital.`,
-  pet: (number) => `Call ${number} if a person is hurt too.`,
   glass_burst: (number) => `Call ${number} if it bleeds heavily, or glass is in an eye.`,
   self_harm: (number) => `Call ${number} now and say how you feel. You needn’t be alone with this.`,
   someone_hurt: (number) => `Call ${number} now.`,
 }
+
+/** An animal is the vet's, and of some poison centres. */
+const vetWords = (number: string | null): string =>
+  number === null ? 'Call your vet now.' : `Call your vet now, or the poison centre: ${number} takes animals too.`
 
 /** Who swallowed something is asked about at a poison centre, and its number comes of the country. */
 const SWALLOWED: readonly HarmId[] = ['swallowed_spirit_child', 'swallowed_spirit_adult', 'swallowed_plant']
@@ -103,7 +106,8 @@ const hoursWords = (hours: PoisonCentre['hours']): string =>
 export const emergencySentences = {
   headlines: {
     emergency: (values) => {
-      const { harm, numbers, isCountryKnown } = values
+      const { harm, numbers, isCountryKnown, animals } = values
+      if (harm === 'pet') return vetWords(animals)
       const number = numberWords(numbers, isCountryKnown)
       return !isCountryKnown && SWALLOWED.includes(harm)
         ? `Call ${number} now and ask for the poison centre.`
@@ -114,7 +118,7 @@ export const emergencySentences = {
   rows: {
     emergency_poison_centre: () => 'Poison centre',
     emergency_if_swallowed: () => 'If swallowed',
-    emergency_vet: () => 'Vet',
+    emergency_person: () => 'Person hurt?',
     emergency_country: () => 'Your country?',
     emergency_step: ({ number }) => `${number}`,
     emergency_numbers: () => 'Emergency',
@@ -130,8 +134,7 @@ export const emergencySentences = {
     },
     emergency_no_centre: ({ instead }) =>
       instead === null ? 'I have no number for one. Ask the emergency line.' : insteadWords[instead],
-    emergency_vet: ({ number }) =>
-      number === null ? 'Call your vet now.' : `Call your vet now, or the poison centre: ${number} takes animals too.`,
+    emergency_person: ({ numbers, isCountryKnown }) => `Call ${numberWords(numbers, isCountryKnown)}.`,
     emergency_country: ({ example }) =>
       // The line begins the cell, so that it is never broken.
       `${lineTyped('settings', { country: example })} (or yours) and I’ll show its numbers.`,

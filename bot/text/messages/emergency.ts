@@ -12,17 +12,23 @@ export interface EmergencyMessages {
       readonly harm: HarmId
       readonly numbers: readonly string[]
       readonly isCountryKnown: boolean
+      /** A poison centre that takes animals. */
+      readonly animals: string | null
     }
   }
   rows: Plain<
-    'emergency_poison_centre' | 'emergency_if_swallowed' | 'emergency_vet' | 'emergency_country' | 'emergency_numbers'
+    | 'emergency_poison_centre'
+    | 'emergency_if_swallowed'
+    | 'emergency_person'
+    | 'emergency_country'
+    | 'emergency_numbers'
   > & {
     emergency_step: { readonly number: number }
   }
   cells: {
     emergency_poison_centre: Omit<PoisonCentre, 'takesAnimals'> & { readonly harm: HarmId; readonly otherwise: string }
     emergency_no_centre: { readonly instead: InsteadOfCentre | null }
-    emergency_vet: { readonly number: string | null }
+    emergency_person: { readonly numbers: readonly string[]; readonly isCountryKnown: boolean }
     emergency_country: { readonly example: string }
     emergency_step: { readonly step: StepKey }
     emergency_numbers: {
