@@ -1,4 +1,5 @@
 import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
+import { abvPercentIn } from '../../../core/jar/state/contents.ts'
 import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
@@ -15,7 +16,15 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
     const inside = [...state.started.plants, ...plantsInside(state)]
     const plants = [...new Set(inside.flatMap(({ id }) => (id === null ? [] : [id])))]
     return [
-      { id, name: state.name, plants, stage: stageOf(state, today), month: Number(day.slice(5, 7)), startedOn: day },
+      {
+        id,
+        name: state.name,
+        plants,
+        stage: stageOf(state, today),
+        month: Number(day.slice(5, 7)),
+        startedOn: day,
+        strengthPercent: () => abvPercentIn(state),
+      },
     ]
   })
 }

@@ -17,6 +17,7 @@ import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
 import type { Action } from '../../chat/reply.ts'
+import { countryInZone } from '../../talk/emergency/country-of-zone.ts'
 import type { Message } from '../../text/words.ts'
 import { portionOf } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
@@ -41,15 +42,25 @@ interface Asked {
   readonly typed: TypedCountry | null
   /** Two letters of the person's own, where nothing was typed. */
   readonly ownCode: string | null
+  /** Whether that comes of their time zone only. */
+  readonly isByZone: boolean
   readonly country: Country | null
 }
 
-const askedFor = (typed: TypedCountry | null, ownCode: string | null): Asked =>
-  typed === null && ownCode !== null
-    ? { typed, ownCode, country: countryNamed(ownCode) }
-    : { typed, ownCode: null, country: typed?.country ?? null }
+function askedFor(typed: TypedCountry | null, ownCode: string | null, zone: string): Asked {
+  if (typed !== null) return { typed, ownCode: null, isByZone: false, country: typed.country }
+  if (ownCode !== null) return { typed, ownCode, isByZone: false, country: countryNamed(ownCode) }
+  const code = countryInZone(zone)
+  const country = code === null ? null : countryNamed(code)
+  return country === null
+    ? { typed, ownCode: null, isByZone: false, country }
+    : { typed, ownCode: code, isByZone: true, country }
+}
 
-const countryNotes = ({ typed, ownCode, country }: Asked, meant: Country | null): readonly Message<'notes'>[] => {
+const countryNotes = (
+  { typed, ownCode, isByZone, country }: Asked,
+  meant: Country | null,
+): readonly Message<'notes'>[] => {
   if (ownCode !== null && country === null) {
     return [{ group: 'notes', key: 'own_country_unknown', values: { code: ownCode } }]
   }
@@ -60,7 +71,9 @@ const countryNotes = ({ typed, ownCode, country }: Asked, meant: Country | null)
   }
   const { id, drink, guidance } = country
   return [
-    ...(ownCode === null ? [] : [{ group: 'notes', key: 'own_country', values: { code: ownCode } } as const]),
+    ...(ownCode === null
+      ? []
+      : [{ group: 'notes', key: isByZone ? 'zone_country' : 'own_country', values: { code: ownCode } } as const]),
     ...(drink === null ? [{ group: 'notes', key: 'no_drink_size', values: { country: id } } as const] : []),
     guidance === null
       ? { group: 'notes', key: 'no_guidance', values: { country: id } }
@@ -91,6 +104,7 @@ const glassNote: Message<'notes'> = {
 const FIRST_NOTES: ReadonlySet<string> = new Set([
   'unknown_country',
   'own_country',
+  'zone_country',
   'own_country_unknown',
   'no_drink_size',
   'name_a_country',
@@ -100,10 +114,10 @@ export const servingCommand = defineCommand({
   ...signature('serving'),
   topic: 'sums',
   isOfLineAlone: true,
-  run(input, { settings }) {
+  run(input, { settings, assumedZone }) {
     const strength = input.strength.is
     const pour = portionOf(input.pour.is, strength, null, 'label')
-    const asked = askedFor(input.country?.is ?? null, settings.country)
+    const asked = askedFor(input.country?.is ?? null, settings.country, settings.zone ?? assumedZone)
     const { typed, country } = asked
     const drink = country?.drink ?? null
     const { ethanolG, drinks } = serving(pour, drink)

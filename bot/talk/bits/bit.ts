@@ -78,6 +78,8 @@ export interface TalkJar {
   /** 1 to 12: the month it was begun in. */
   readonly month: number
   readonly startedOn: string
+  /** How strong it is now, % vol; null where there is no liquid. Worked out when it is asked for. */
+  readonly strengthPercent: () => number | null
 }
 
 /** What is known beside the sentence. */

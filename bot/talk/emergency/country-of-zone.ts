@@ -1,4 +1,4 @@
-/** Zones of the countries whose numbers are known, by the IANA list, from memory; only an example line is made of it. */
+/** Zones of the countries whose numbers are known, by the IANA list, from memory; of it come an example line and whose drinks are counted. */
 const COUNTRIES: Readonly<Record<string, string>> = {
   'Europe/Vienna': 'AT',
   'Europe/Brussels': 'BE',
@@ -48,6 +48,9 @@ const COUNTRIES: Readonly<Record<string, string>> = {
   'America/Sao_Paulo': 'BR',
   'America/Argentina/Buenos_Aires': 'AR',
 }
+
+/** The country of a zone, two letters; null where it is not known. Never a reason to show a number to call. */
+export const countryInZone = (zone: string): string | null => COUNTRIES[zone] ?? null
 
 /** A country to show in a line to type: the zone's, else Ireland. Never a reason to show a number. */
 export const countryOfZone = (zone: string): string => COUNTRIES[zone] ?? 'IE'

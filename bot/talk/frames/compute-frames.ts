@@ -287,7 +287,7 @@ export const computeFrames: readonly Frame[] = [
   {
     command: 'adjust',
     does: 'compute',
-    cues: { glass_trial: 6, tasted: -1 },
+    cues: { glass_trial: 6, tasted: -1, units_of_alcohol: -6 },
     wants: ['glass_trial'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
@@ -359,9 +359,9 @@ export const computeFrames: readonly Frame[] = [
     wants: ['units_of_alcohol'],
     slots: [
       { option: 'pour', takes: 'pour', needed: true },
-      { option: 'strength', takes: 'strength', needed: true },
+      { option: 'strength', takes: 'strength_or_jar', needed: true },
     ],
-    ignores: ['plant', 'bottles'],
+    ignores: ['plant', 'bottles', 'jar'],
   },
   {
     command: 'label',

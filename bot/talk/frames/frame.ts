@@ -17,6 +17,7 @@ export type SlotKind =
   | 'liquid'
   | 'parts'
   | 'strength'
+  | 'strength_or_jar'
   | 'wished_strength'
   | 'sweetness'
   | 'wished_sweetness'

@@ -27,6 +27,15 @@ import { bottles, liquid, parts, spiritStrength, spirits } from './spirit-slots.
 
 const strength = find(({ kind, role }) => kind === 'strength' && role === 'have')
 
+/** As it is said, or that of the jar that is named, in whole % vol: no better is it known. */
+const strengthOrJar: Fill = (sentence, command) => {
+  const said = strength(sentence, command)
+  if (said !== null || !sentence.has('own_jar')) return said
+  const { text, bits } = jarsMeant(sentence, 'serving')
+  const abv = sentence.jars.find(({ name }) => name === text)?.strengthPercent() ?? null
+  return abv === null ? null : { text: `${Math.round(abv)}%`, bits }
+}
+
 const STYLES = [
   ['wish_dry', 'dry'],
   ['wish_medium', 'everyday'],
@@ -125,6 +134,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   strength,
   wished_strength: wishedStrength,
   sweetness: find(({ kind, role }) => kind === 'sweetness' && role === 'have'),
+  strength_or_jar: strengthOrJar,
   wished_sweetness: wishedSweetness,
   better_strength: betterStrength,
   better_sweetness: (sentence) => wishedSweetnessNumber(sentence, '') ?? betterSweetness(sentence),

@@ -1,7 +1,8 @@
-import type { DrinkingLimit, DrinkSize, Guidance, Remark } from '../../../core/label/country.ts'
+import type { CountryId, DrinkingLimit, DrinkSize, Guidance, Remark } from '../../../core/label/country.ts'
 import type { Cited, LawSourceKey } from '../../../core/label/sources.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { ServingMessages } from '../messages/serving.ts'
@@ -94,7 +95,12 @@ const beside = ({ value, plusMinus }: Measured, format: Format) => {
 /** Alcohol is counted in grams in every kitchen. */
 const grams = (massG: Measured, format: Format): string => `${shown(massG, format)}${NBSP}g`
 
-const drinkCount = (drinks: Measured, format: Format): string => {
+/** In the United Kingdom a standard drink is called a unit. */
+const drinkCount = (drinks: Measured, country: CountryId, format: Format): string => {
+  if (country === 'uk') {
+    const isOne = Math.abs(drinks.value - 1) < 0.005
+    return isOne ? 'one unit' : `${shown(drinks, format)} ${drinks.value < 1 ? 'of a unit' : 'units'}`
+  }
   if (Math.abs(drinks.value - 1) < 0.005) return 'one standard drink'
   return `${shown(drinks, format)} ${drinks.value < 1 ? 'of a standard drink' : 'standard drinks'}`
 }
@@ -110,7 +116,9 @@ export const servingSentences = {
       const { counted } = values
       const glass = `${format.round.volume(values.pourMl.value)} at ${format.round.strength(values.abvPercent)}`
       const drinks =
-        counted === null ? '' : `, ${drinkCount(counted.drinks, format)} in ${countryNames[counted.country]}`
+        counted === null
+          ? ''
+          : `, ${drinkCount(counted.drinks, counted.country, format)} in ${countryNames[counted.country]}`
       return `${glass} has about ${grams(values.ethanolG, format)} of alcohol${drinks}.`
     },
   },
@@ -146,6 +154,8 @@ export const servingSentences = {
     unknown_country: ({ typed, nearest }) =>
       `I don’t know the standard drink of “${typed}”, so it’s grams only.${nearest === null ? '' : ` Did you mean ${countryNames[nearest]}?`}`,
     own_country: ({ code }) => `That’s for ${countryInSentence(code)}, from your /settings.`,
+    zone_country: ({ code }) =>
+      `That’s for ${countryInSentence(code)}, by your time zone. For another: ${lineTyped('settings', { country: code === 'IT' ? 'IE' : 'IT' })}`,
     own_country_unknown: ({ code }) =>
       `I know no standard drink for ${countryInSentence(code)}, the country in your /settings, so I give grams only.`,
     one_glass: (values, format) => {

@@ -29,6 +29,8 @@ export interface ServingMessages {
     no_drink_size: { readonly country: CountryId }
     unknown_country: { readonly typed: string; readonly nearest: CountryId | null }
     own_country: { readonly code: string }
+    /** By the time zone, as nobody said. */
+    zone_country: { readonly code: string }
     own_country_unknown: { readonly code: string }
     one_glass: {
       readonly heavyG: number
