@@ -1,4 +1,4 @@
-import type { Ingredients } from '../../core/jar/entry/entry.ts'
+import type { IngredientsTold } from '../../core/jar/state/batch-facts.ts'
 import type { Stage } from '../../core/jar/state/jar-state.ts'
 import type { ForGuests } from '../../core/label/for-guests.ts'
 import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
@@ -22,7 +22,7 @@ type MadeOnCard = NonNullable<BatchCardData['made']>
 export interface PictureText {
   readonly card: {
     stage(stage: Stage): string
-    inIt(inJar: Ingredients, format: Format): string
+    inIt(inJar: IngredientsTold, format: Format): string
     readonly part: Readonly<Record<keyof Shares, string>>
     /** In whole per cents. */
     share(percent: number): string
@@ -69,7 +69,7 @@ export interface PictureText {
     /** Empty where it has none. */
     honey(of: Pick<JarTagData, 'hasHoney'>): string
     strength(of: Pick<JarTagData, 'abvPercent'>, format: Format): string
-    inIt(inJar: Ingredients, format: Format): string
+    inIt(inJar: IngredientsTold, format: Format): string
     flammable(): string
     warning(of: Pick<JarTagData, 'danger'>): string
     alt(tag: JarTagData, format: Format): string

@@ -50,9 +50,11 @@ export function askedPrice(item: UsedItem): PriceAsked | null {
     case 'plant':
       return plantAsked(item)
     case 'spirit': {
-      const { abvPercent } = item.spirit
-      const of = `spirit ${Number(abvPercent.toFixed(1))}%`
-      return { kind: 'asked', of, per: 'l', priced: { kind: 'spirit', abvPercent } }
+      const { abvPercent, drink } = item.spirit
+      const percent = Number(abvPercent.toFixed(1))
+      const named = drink === null ? null : asked({ kind: 'spirit', abvPercent, drink }, [`${drink} ${percent}%`], 'l')
+      const of = `spirit ${percent}%`
+      return named ?? { kind: 'asked', of, per: 'l', priced: { kind: 'spirit', abvPercent, drink: null } }
     }
     case 'sweetener': {
       const { material } = item.sweetener

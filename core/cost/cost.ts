@@ -1,4 +1,5 @@
 import { botanicalById } from '../botanical/catalogue/catalogue.ts'
+import { kindOfDrink } from '../botanical/drink/drink-said.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
 import { middle } from '../shopping/needs.ts'
 import { costOf, type Money, shareOf, sumsOf } from './money.ts'
@@ -29,6 +30,13 @@ export interface Cost {
 /** As labels say the strength of one spirit, % vol apart. */
 const SAME_PERCENT = 1
 
+/** How far one drink is from the other, 0 to 3, as its maker calls both; null where gin is the one and rum the other. */
+function otherDrink(used: string | null, priced: string | null): number | null {
+  if (used === priced) return 0
+  if (used !== null && priced !== null) return kindOfDrink(used) === kindOfDrink(priced) ? 1 : null
+  return priced === null ? 2 : 3
+}
+
 /** How well a price is of an item; null where it is not of it. */
 function distance(item: UsedItem, priced: Priced): number | null {
   if (item.kind === 'plant' && priced.kind === 'plant') {
@@ -38,9 +46,11 @@ function distance(item: UsedItem, priced: Priced): number | null {
     return item.plant.id === null && nameKey(item.plant.name) === priced.name ? 0 : null
   }
   if (item.kind === 'spirit' && priced.kind === 'spirit') {
-    if (priced.abvPercent === null) return 100
+    const other = otherDrink(item.spirit.drink, priced.drink)
+    if (other === null) return null
+    if (priced.abvPercent === null) return 100 * other + 10
     const apart = Math.abs(priced.abvPercent - item.spirit.abvPercent)
-    return apart <= SAME_PERCENT + 1e-6 ? apart : null
+    return apart <= SAME_PERCENT + 1e-6 ? 100 * other + apart : null
   }
   if (item.kind === 'sweetener' && priced.kind === 'sweetener') {
     return item.sweetener.material === priced.material ? 0 : null

@@ -22,8 +22,8 @@ export type Priced =
   | { readonly kind: 'plant'; readonly id: string; readonly isDried: boolean; readonly isPeel: boolean }
   /** Of a food that is not in the catalogue. */
   | { readonly kind: 'food'; readonly name: string }
-  /** Null: of any strength that has no price of its own. */
-  | { readonly kind: 'spirit'; readonly abvPercent: number | null }
+  /** Null strength: of any that has no price of its own; null drink: of any spirit, else `gin`. */
+  | { readonly kind: 'spirit'; readonly abvPercent: number | null; readonly drink: string | null }
   | { readonly kind: 'sweetener'; readonly material: MaterialId }
   /** Null: of any size that has no price of its own. */
   | { readonly kind: 'bottle'; readonly volumeMl: number | null }
@@ -55,7 +55,7 @@ export function pricedKey(priced: Priced): string {
     case 'food':
       return `food ${priced.name}`
     case 'spirit':
-      return `spirit ${priced.abvPercent?.toFixed(1) ?? 'any'}`
+      return `spirit ${priced.abvPercent?.toFixed(1) ?? 'any'} ${priced.drink ?? 'any'}`
     case 'sweetener':
       return `sweetener ${priced.material}`
     case 'bottle':

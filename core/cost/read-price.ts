@@ -33,7 +33,8 @@ export function pricedIn(of: string): Priced {
   }
   if (STRONG.test(of)) {
     const [drink] = drinksIn(`1 l ${of}`, { blends: false })
-    return { kind: 'spirit', abvPercent: drink!.strength === null ? null : spiritOf(drink!).abvPercent }
+    const abvPercent = drink!.strength === null ? null : spiritOf(drink!).abvPercent
+    return { kind: 'spirit', abvPercent, drink: drink!.drink }
   }
   const words = readText(of, 'sweetener').tokens.map(({ text }) => text)
   const material = materialNamed(words)

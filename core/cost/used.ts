@@ -1,4 +1,5 @@
-import type { Ingredients } from '../jar/entry/entry.ts'
+import { spiritsNamed } from '../jar/entry/spirits-named.ts'
+import type { IngredientsNamed } from '../jar/state/batch-facts.ts'
 import { contentsOf } from '../jar/state/contents.ts'
 import type { JarState } from '../jar/state/jar-state.ts'
 import { plantsOfStart } from '../jar/state/later-plants.ts'
@@ -67,7 +68,7 @@ function keyOf(item: UsedItem): string {
     case 'plant':
       return `plant ${item.plant.id ?? item.plant.name} ${item.plant.isDried} ${item.plant.unit}`
     case 'spirit':
-      return `spirit ${item.spirit.abvPercent.toFixed(1)} ${item.spirit.sugarGPerL.toFixed(0)}`
+      return `spirit ${item.spirit.abvPercent.toFixed(1)} ${item.spirit.sugarGPerL.toFixed(0)} ${item.spirit.drink}`
     case 'sweetener':
       return `sweetener ${item.sweetener.material}`
     case 'bottles':
@@ -111,7 +112,11 @@ export function usedInPlan(plan: Plan, bottles: Parameters<typeof needsOfPlan>[1
   }
 }
 
-const ingredientItems = ({ plants, spirits, sweetenings }: Pick<Ingredients, 'plants' | 'spirits' | 'sweetenings'>) =>
+const ingredientItems = ({
+  plants,
+  spirits,
+  sweetenings,
+}: Pick<IngredientsNamed, 'plants' | 'spirits' | 'sweetenings'>) =>
   itemsIn({
     plants: plants.map((plant) => plantNeed({ ...plant, massG: plant.massG.value })),
     spirits: spiritNeeds(spirits),
@@ -119,7 +124,7 @@ const ingredientItems = ({ plants, spirits, sweetenings }: Pick<Ingredients, 'pl
     bottles: [],
   })
 
-const sweetenedItems = (sweetenings: Ingredients['sweetenings']): readonly UsedItem[] =>
+const sweetenedItems = (sweetenings: IngredientsNamed['sweetenings']): readonly UsedItem[] =>
   ingredientItems({ plants: [], spirits: [], sweetenings })
 
 const bottleItems = (bottles: readonly VesselNeed[]): readonly UsedItem[] =>
@@ -129,8 +134,9 @@ const bottleItems = (bottles: readonly VesselNeed[]): readonly UsedItem[] =>
 function usedSoFar(story: JarState): readonly UsedItem[] {
   let items: UsedItem[] = []
   for (const entry of story.happened) {
-    if (entry.kind === 'started') items.push(...ingredientItems({ ...entry, plants: plantsOfStart(story) }))
-    if (entry.kind === 'added') items.push(...ingredientItems(entry))
+    if (entry.kind === 'started')
+      items.push(...ingredientItems({ ...entry, spirits: spiritsNamed(entry), plants: plantsOfStart(story) }))
+    if (entry.kind === 'added') items.push(...ingredientItems({ ...entry, spirits: spiritsNamed(entry) }))
     if (entry.kind === 'sweetened') items.push(...sweetenedItems(entry.sweetenings))
     if (entry.kind === 'parted') items = items.map((item) => shareOfItem(item, entry.kept.value))
     if (entry.kind === 'bottled') items.push(...bottleItems(entry.bottles))

@@ -8,9 +8,11 @@ import { parseSpirits } from '../quantity/read/parse-spirits.ts'
 import { shown } from '../quantity/read/tokens.ts'
 import { expectDistilled } from './distilled.ts'
 
-/** One of the liquids, and the name on its bottle; null where none was said. */
+/** One of the liquids, with the name on its bottle and what it is called; null where neither was said. */
 export interface DrinkPart extends LiquidPart {
   readonly named: string | null
+  /** `gin`; null of spirit as such, and of what is sweet. */
+  readonly drink: string | null
 }
 
 export interface DrinksTake {
@@ -38,12 +40,12 @@ const withoutWords = ({ typed, words }: LiquidPart): string => {
 
 function partOf(item: LiquidPart, { blends }: DrinksTake): DrinkPart {
   const { words, sweetness } = item
-  const { named, isSweet } = readDrink(words, { water: blends })
+  const { named, isSweet, drink } = readDrink(words, { water: blends })
   if (isSweet && sweetness === null) {
     const values = { typed: shown(item.typed), words: shown(words), fix: null }
     throw new DomainError('ambiguous', 'drink_sweetness', values)
   }
-  return { ...item, named }
+  return { ...item, named, drink }
 }
 
 /** Other texts for the part, the likeliest first. */

@@ -20,6 +20,15 @@ export interface Portion {
   readonly sugarGPerL: Measured
 }
 
+/** A spirit with what its maker called it, as long as it is talked of: what is kept of a jar is what was typed. */
+export interface NamedPortion extends Portion {
+  /** `gin`; null or left out: spirit, or what is sweet. */
+  readonly drink?: string | null
+}
+
+/** As it is kept. */
+export const withoutName = ({ drink: _, ...portion }: NamedPortion): Portion => portion
+
 /** Where it is known what went into it, not only how sweet it is. */
 export interface KnownPortion extends Portion {
   /** What else is dissolved, and of which kinds its sugars are; left out: sucrose alone. */

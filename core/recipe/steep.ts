@@ -14,7 +14,7 @@ import {
   water,
 } from '../liquid/liquid.ts'
 import type { Measured } from '../quantity/measured/measured.ts'
-import { liquidOf, type Portion } from './portion.ts'
+import { liquidOf, type NamedPortion } from './portion.ts'
 import { propagate, type Values, valuesOf } from './propagate.ts'
 import { type KnownSweetening, knownSweetenings, sweetLiquid } from './sweetening.ts'
 
@@ -35,7 +35,7 @@ export interface Plant {
 
 /** What goes into the jar. */
 export interface Steeping {
-  readonly spirits: readonly Portion[]
+  readonly spirits: readonly NamedPortion[]
   /** Water that dilutes the spirit first. */
   readonly waterG: Measured
   /** What goes in with the plants. */

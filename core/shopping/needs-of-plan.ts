@@ -3,20 +3,22 @@ import { abvPercent, sugarGPerL, volumeMl } from '../liquid/liquid.ts'
 import { fillBottles } from '../recipe/plan/fill-bottles.ts'
 import type { Bottles } from '../recipe/plan/parse-bottles.ts'
 import type { Plan } from '../recipe/plan/plan.ts'
-import { liquidOf, type Portion } from '../recipe/portion.ts'
+import { liquidOf, type NamedPortion } from '../recipe/portion.ts'
 import { valuesOf } from '../recipe/propagate.ts'
 import { joinSweetenings, type Sweetening } from '../recipe/sweetening.ts'
 import { type Needs, plantNeed, type SpiritNeed, type SweetenerNeed, type VesselNeed } from './needs.ts'
 
 /** Spirits as they are poured, brought to 20 °C. */
-export const spiritNeeds = (spirits: readonly Portion[]): readonly SpiritNeed[] =>
-  valuesOf(spirits)
-    .map(liquidOf)
-    .map((liquid) => ({
+export const spiritNeeds = (spirits: readonly NamedPortion[]): readonly SpiritNeed[] =>
+  spirits.map(({ drink = null, ...portion }) => {
+    const liquid = liquidOf(valuesOf(portion))
+    return {
       volumeMl: volumeMl(liquid),
       abvPercent: abvPercent(liquid),
       sugarGPerL: sugarGPerL(liquid),
-    }))
+      drink,
+    }
+  })
 
 /** Each material once, and nothing of which there is none. */
 export const sweetenerNeeds = (sweetenings: readonly Sweetening[]): readonly SweetenerNeed[] =>

@@ -23,6 +23,8 @@ export interface SpiritNeed {
   readonly volumeMl: number
   readonly abvPercent: number
   readonly sugarGPerL: number
+  /** `gin`, where its maker called it that; null: spirit, or what is sweet. */
+  readonly drink: string | null
 }
 
 /** What sweetens, or stands for the water. */

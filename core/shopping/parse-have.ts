@@ -24,7 +24,7 @@ const PAPER =
 export const STRONG = /%|°|\bproof\b|\b(?:vodka|gin|rum|grappa|brandy|whisky|whiskey|spirits?|alcohol|alcool|alcol)\b/iu
 
 /** A spirit of a drink that was read; throws `no_number` where its strength was not said. */
-export function spiritOf({ amount, strength, sweetness, typed }: DrinkPart): SpiritNeed {
+export function spiritOf({ amount, strength, sweetness, typed, drink }: DrinkPart): SpiritNeed {
   if (strength === null) throw new DomainError('bad_value', 'no_number', { typed: shown(typed), wanted: 'strength' })
   const [only] = spiritNeeds([
     {
@@ -35,6 +35,7 @@ export function spiritOf({ amount, strength, sweetness, typed }: DrinkPart): Spi
       abvAtC: strength.atC,
       readsProof: strength.unit === 'proof',
       sugarGPerL: exactly(sweetness?.sugarGPerL ?? 0),
+      drink,
     },
   ])
   return only!

@@ -1,3 +1,4 @@
+import { kindOfDrink } from '../botanical/drink/drink-said.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
 import { isJuice, USUAL_MATERIAL } from '../quantity/materials.ts'
 import { less, potsOf, using } from './at-hand.ts'
@@ -89,6 +90,10 @@ const NOTHING_SHARE = 1e-6
 const SAME_PERCENT = 1
 const SAME_GPERL = 1
 
+/** Spirit of which nobody said more may be any. */
+const isSameDrink = ({ drink: one }: SpiritNeed, { drink: other }: SpiritNeed): boolean =>
+  one === null || other === null || kindOfDrink(one) === kindOfDrink(other)
+
 const isSameSpirit = (one: SpiritNeed, other: SpiritNeed, apart: number): boolean =>
   Math.abs(one.abvPercent - other.abvPercent) <= apart + NOTHING_SHARE &&
   Math.abs(one.sugarGPerL - other.sugarGPerL) <= SAME_GPERL
@@ -99,7 +104,7 @@ const LABEL_PERCENT = 0.05
 function spiritsTogether(spirits: readonly SpiritNeed[]): readonly SpiritNeed[] {
   const groups: SpiritNeed[][] = []
   for (const spirit of spirits) {
-    const group = groups.find(([first]) => isSameSpirit(first!, spirit, LABEL_PERCENT))
+    const group = groups.find(([first]) => first!.drink === spirit.drink && isSameSpirit(first!, spirit, LABEL_PERCENT))
     if (group === undefined) groups.push([spirit])
     else group.push(spirit)
   }
@@ -150,7 +155,10 @@ export function shoppingList(all: readonly Needs[], have: readonly Have[], sold:
       )
     })
   const spirits = spiritsTogether(all.flatMap((each) => each.spirits)).map((need) => {
-    const pots = using(spiritPots, ({ spirit }) => isSameSpirit(spirit, need, SAME_PERCENT))
+    const pots = using(
+      spiritPots,
+      ({ spirit }) => isSameDrink(spirit, need) && isSameSpirit(spirit, need, SAME_PERCENT),
+    )
     const toBuyMl = less(need.volumeMl, pots)
     const isEnough = toBuyMl <= NOTHING_SHARE * need.volumeMl
     return { ...need, toBuyMl, ...(isEnough ? { count: 0, sizeMl: 0 } : bottlesBought(toBuyMl, sold.spiritMl)) }

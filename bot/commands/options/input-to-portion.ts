@@ -13,7 +13,7 @@ import type {
 } from '../../../core/quantity/quantities.ts'
 import type { PartOfIt } from '../../../core/quantity/read/parse-share.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
-import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
+import { liquidOf, type NamedPortion, type Portion } from '../../../core/recipe/portion.ts'
 import { propagate, type Values } from '../../../core/recipe/propagate.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import type { Given } from '../../calls/option.ts'
@@ -97,6 +97,16 @@ export function spiritPortions(
     return portionOf(amount, said, sweetness, 'label')
   })
 }
+
+/** The same as their maker called them. */
+export const spiritsCalled = (
+  spirits: readonly DrinkPart[],
+  strength: Given<Strength> | undefined,
+): readonly NamedPortion[] =>
+  spiritPortions(spirits, strength).map((portion, at) => {
+    const { drink } = spirits[at]!
+    return drink === null ? portion : { ...portion, drink }
+  })
 
 /** Parts of a blend; a strength or sweetness left out is none. */
 export const blendPortions = (parts: readonly DrinkPart[]): readonly Portion[] =>

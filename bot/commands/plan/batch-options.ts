@@ -12,7 +12,7 @@ import { parseDays } from '../../../core/recipe/plan/parse-answers.ts'
 import type { Bottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import { COUNTED_WITH_OF, type TypedPlant } from '../../../core/recipe/plan/parse-plants.ts'
 import type { TypedUnknown } from '../../../core/recipe/plan/unknown-plant.ts'
-import type { Portion } from '../../../core/recipe/portion.ts'
+import type { NamedPortion, Portion } from '../../../core/recipe/portion.ts'
 import { isSweetened, joinSweetenings } from '../../../core/recipe/sweetening.ts'
 import { weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
@@ -48,16 +48,17 @@ function strengthIs({ abvPercent: { value, plusMinus }, abvAtC, readsProof }: Po
 }
 
 /** A spirit as `spirit:` takes it, measured out anew, as strong as before. */
-export const drinkPart = (portion: Portion): DrinkPart => {
-  const { amount, by, atC, sugarGPerL } = portion
+export const drinkPart = (portion: NamedPortion): DrinkPart => {
+  const { amount, by, atC, sugarGPerL, drink = null } = portion
   return {
     amount: by === 'mass' ? massIs(amount.value) : volumeIs(amount.value, atC),
     strength: strengthIs(portion),
     sweetness: sugarGPerL.value === 0 ? null : sweetnessIs(sugarGPerL.value, sugarGPerL.plusMinus),
-    words: '',
+    words: drink ?? '',
     typed: portionText(portion),
     strengthTyped: strengthText(portion),
     named: null,
+    drink,
   }
 }
 
@@ -112,7 +113,7 @@ function plantsGiven(plants: Batch<unknown>['plants']): Given<PlantsRead> {
   }
 }
 
-export const spiritsGiven = (spirits: readonly Portion[]): Given<readonly DrinkPart[]> => ({
+export const spiritsGiven = (spirits: readonly NamedPortion[]): Given<readonly DrinkPart[]> => ({
   typed: spirits.map(portionText).join(' + '),
   is: spirits.map(drinkPart),
 })

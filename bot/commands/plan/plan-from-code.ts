@@ -8,7 +8,7 @@ import type { FoundPlant, PlantsRead } from '../../../core/recipe/plan/find-plan
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { Message } from '../../text/words.ts'
-import { spiritPortions } from '../options/input-to-portion.ts'
+import { spiritsCalled } from '../options/input-to-portion.ts'
 import type { AskedPlan } from './plan-asked.ts'
 import { bottlesOf, type Planned, readyByOf, type Setting, spiritStrength } from './plan-wish.ts'
 import { titleOf, weighedText } from './written-amounts.ts'
@@ -28,7 +28,7 @@ export function planFromCode(
 ): Omit<AskedPlan<unknown>, 'input'> & { readonly plants: Given<PlantsRead> } {
   const { of, spirit, strength } = input
   const atHand = {
-    spirits: spirit === undefined ? null : spiritPortions(spirit.is, strength),
+    spirits: spirit === undefined ? null : spiritsCalled(spirit.is, strength),
     spiritAbvPercent: strength === undefined || spirit !== undefined ? null : spiritStrength(strength.is),
     plants: of === undefined ? [] : asOptionProblem('of', () => plantsAtHand(of.is, batch)),
   }

@@ -7,7 +7,7 @@ import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { spiritPortions, sweeteningsOf } from '../options/input-to-portion.ts'
+import { spiritsCalled, sweeteningsOf } from '../options/input-to-portion.ts'
 import type { Planned, Setting } from './plan-wish.ts'
 import { portionText, pouredText, sugarText, sugarWritten, written } from './written-amounts.ts'
 
@@ -119,7 +119,7 @@ const SOLD_PERCENT = [40, 50, 60, 70, 80, 96]
 
 /** What may be typed otherwise, the least change first. */
 function patchesFor(error: TooWeak, input: Planned): readonly Patch[] {
-  const spirits = input.spirit === undefined ? null : spiritPortions(input.spirit.is, input.strength)
+  const spirits = input.spirit === undefined ? null : spiritsCalled(input.spirit.is, input.strength)
   const stronger = (percent: number): Patch =>
     spirits === null ? { strength: `${percent}%` } : ofStrength(spirits, percent)
   const sold = SOLD_PERCENT.map(stronger)

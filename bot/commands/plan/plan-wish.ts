@@ -11,7 +11,7 @@ import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { planShape } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import { spiritPortions, sweeteningsOf } from '../options/input-to-portion.ts'
+import { spiritsCalled, sweeteningsOf } from '../options/input-to-portion.ts'
 
 export type Planned = z.output<z.ZodObject<typeof planShape>>
 
@@ -66,7 +66,7 @@ export function planWish(input: WithPlants, { command, today, country, start, is
     plants: input.of.is.plants.map(plannedPlant),
     unknown: input.of.is.unknown.map(answeredFor),
     steepFor: input.days?.is ?? null,
-    spirits: input.spirit === undefined ? null : spiritPortions(input.spirit.is, input.strength),
+    spirits: input.spirit === undefined ? null : spiritsCalled(input.spirit.is, input.strength),
     spiritAbvPercent: input.strength === undefined ? exactly(0) : spiritStrength(input.strength.is),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
     sweetenings: sweeteningsOf(input.sugar),

@@ -3,7 +3,7 @@ import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import { usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
 import { type MaterialId, materialText } from '../../../core/quantity/materials.ts'
 import { writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
-import type { Portion } from '../../../core/recipe/portion.ts'
+import type { NamedPortion, Portion } from '../../../core/recipe/portion.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import { weighedG } from '../../../core/recipe/tool-precision.ts'
 
@@ -35,9 +35,9 @@ export function strengthText({ abvPercent: { value }, abvAtC, readsProof }: Port
 /** `250 g/L` after a space, as the grammar reads it; empty where there is no sugar in it. */
 export const sugarText = ({ sugarGPerL: { value } }: Portion): string => (value === 0 ? '' : ` ${written(value)} g/L`)
 
-/** `700 ml 75.5%`, `500 ml 28% 250 g/L`, as the grammar reads it. */
-export const portionText = (portion: Portion): string =>
-  `${pouredText(portion)} ${strengthText(portion)}${sugarText(portion)}`
+/** `700 ml 75.5%`, `700 ml 40% gin`, `500 ml 28% 250 g/L`, as the grammar reads it. */
+export const portionText = (portion: NamedPortion): string =>
+  `${pouredText(portion)} ${strengthText(portion)}${sugarText(portion)}${portion.drink == null ? '' : ` ${portion.drink}`}`
 
 /** `200 g honey`, as the grammar reads it. */
 const sweeteningText = ({ material, massG }: Sweetening): string => `${written(massG.value)} g${materialText(material)}`

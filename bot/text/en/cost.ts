@@ -10,7 +10,7 @@ import { cookName, peeledText, piecesText } from './cook-names.ts'
 import { capital, counted, listed } from './phrases.ts'
 import { forName } from './shopping.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { pouredMlOf, unknownName, vesselText } from './words.ts'
+import { drinkWord, pouredMlOf, unknownName, vesselText } from './words.ts'
 
 /** Help for `/cost`. */
 export const costText = {
@@ -35,7 +35,7 @@ function thingOf(item: UsedItem, format: Format): string {
       return ofZest ? peeledText(id, 2) : cookName(id, isDried ? 'dried' : undefined)
     }
     case 'spirit':
-      return `${format.plain(item.spirit.abvPercent, 1)}\u00a0% ${item.spirit.sugarGPerL < 1 ? 'spirit' : 'liqueur'}`
+      return `${format.plain(item.spirit.abvPercent, 1)}\u00a0% ${item.spirit.sugarGPerL < 1 ? drinkWord(item.spirit) : 'liqueur'}`
     case 'sweetener':
       return sweetenerName(item.sweetener.material)
     case 'bottles':

@@ -12,6 +12,7 @@ import type {
   Strained,
   Sweetened,
 } from '../../../core/jar/entry/entry.ts'
+import { spiritsNamed } from '../../../core/jar/entry/spirits-named.ts'
 import type { FruitSugared, Noted, Parted, Tasted } from '../../../core/jar/entry/told.ts'
 import { isFreezer } from '../../../core/jar/state/where-it-stands.ts'
 import { volumeMl, water } from '../../../core/liquid/liquid.ts'
@@ -74,7 +75,7 @@ export function ingredientsText(
 ): string {
   const [water, sugar] = [asTyped(typed, 'water'), asTyped(typed, 'sugar')]
   return listed([
-    ...spirits.map((spirit) => spiritText(spirit, format)),
+    ...spiritsNamed({ typed, spirits }).map((spirit) => spiritText(spirit, format)),
     ...(waterG.value > 0 ? [water === null ? waterText(waterG, format) : `${water} water`] : []),
     ...plants.map((plant) => plantInText(plant, format)),
     ...sweeteningTexts(sweetenings, format, sugar),

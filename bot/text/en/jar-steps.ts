@@ -26,7 +26,16 @@ import {
   shortDayWords,
 } from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
-import { daysText, nameText, noteText, plantInText, spiritText, sweeteningTexts, vesselText } from './words.ts'
+import {
+  daysText,
+  drinkWord,
+  nameText,
+  noteText,
+  plantInText,
+  spiritText,
+  sweeteningTexts,
+  vesselText,
+} from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
 const cautionNames: Readonly<Record<CautionName, string>> = {
@@ -128,7 +137,7 @@ const spiritIn = (spirits: readonly SpiritSaid[], format: Format): readonly stri
     const { amount, by, abvPercent, sugarGPerL, typed } = spirit
     if (sugarGPerL.value > 0 || typed !== undefined) return spiritText(spirit, format)
     const much = by === 'mass' ? format.round.mass(amount.value) : format.round.volume(amount.value)
-    return `${much} of ${format.round.strength(abvPercent)} spirit`
+    return `${much} of ${format.round.strength(abvPercent)} ${drinkWord(spirit)}`
   })
 
 /** Of more things the liquids are a sentence of their own. */

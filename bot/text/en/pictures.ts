@@ -1,4 +1,4 @@
-import type { Ingredients } from '../../../core/jar/entry/entry.ts'
+import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
 import { wholePercents } from '../../../core/quantity/measured/whole-percents.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -39,7 +39,8 @@ const stages: Readonly<Record<Stage, string>> = {
 }
 
 /** `2 × star anise` is not broken after its sign. */
-const inIt = (inJar: Ingredients, format: Format): string => inJarText(inJar, format).replaceAll(' × ', '\u00a0×\u00a0')
+const inIt = (inJar: IngredientsTold, format: Format): string =>
+  inJarText(inJar, format).replaceAll(' × ', '\u00a0×\u00a0')
 
 const percent = (whole: number): string => `${whole}\u00a0%`
 

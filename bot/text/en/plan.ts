@@ -2,7 +2,7 @@ import type { FoodNote } from '../../../core/botanical/food.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
-import type { PlantSaid, SweeteningSaid, UnknownSaid } from '../messages/ingredients.ts'
+import type { PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from '../messages/ingredients.ts'
 import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
@@ -24,6 +24,7 @@ import {
   asTyped,
   bottlesFilled,
   daysText,
+  drinkWord,
   fromFreezer,
   isSameDay,
   plantText,
@@ -120,7 +121,12 @@ const planRows = {
   plan_ready: () => 'Best before',
 } satisfies Part<PlanMessages['rows']>
 
-const spiritName = (spirits: readonly unknown[]): string => (spirits.length === 1 ? 'spirit' : 'spirits')
+/** What they are all called, else spirit. */
+const spiritName = (spirits: readonly SpiritSaid[]): string => {
+  const [first, ...others] = [...new Set(spirits.map(drinkWord))]
+  if (first !== undefined && first !== 'spirit' && others.length === 0) return first
+  return spirits.length === 1 ? 'spirit' : 'spirits'
+}
 
 const nameOf = (plant: PlantSaid | UnknownSaid): string =>
   plant.id === null ? unknownName(plant.name) : pieceOrName(plant)

@@ -1,4 +1,4 @@
-import type { Ingredients } from '../../../core/jar/entry/entry.ts'
+import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
@@ -66,7 +66,7 @@ export const tagText: PictureText['tag'] = {
   best,
   honey,
   strength: tagStrength,
-  inIt: (inJar: Ingredients, format: Format) => withoutAbout(inJarText(inJar, format, shortPrintedDay)),
+  inIt: (inJar: IngredientsTold, format: Format) => withoutAbout(inJarText(inJar, format, shortPrintedDay)),
   flammable: () => 'FLAMMABLE',
   warning: ({ danger }: Pick<JarTagData, 'danger'>): string => (danger === null ? '' : printedDangers[danger]),
   alt: (tag: JarTagData, format: Format) =>

@@ -1,11 +1,11 @@
-import type { PlantToBuy } from '../../../core/shopping/shopping-list.ts'
+import type { PlantToBuy, SpiritToBuy } from '../../../core/shopping/shopping-list.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { ShopFor, ShopItem, ShoppingMessages } from '../messages/shopping.ts'
 import { cookName, peeledText, piecesText } from './cook-names.ts'
 import { capital, counted, either, listed, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { packText, pouredMlOf, unknownName, vesselText } from './words.ts'
+import { drinkWord, packText, pouredMlOf, unknownName, vesselText } from './words.ts'
 
 /** Help for `/shopping`. */
 export const shoppingText = {
@@ -43,7 +43,8 @@ const plantParts = (plant: PlantToBuy, format: Format): readonly [amount: string
 const straining = (isClothWanted: boolean, isPaperWanted: boolean): string =>
   [...(isClothWanted ? ['a straining cloth'] : []), ...(isPaperWanted ? ['paper filters'] : [])].join(' and ')
 
-const strengthOf = (abvPercent: number, format: Format): string => `${format.plain(abvPercent, 1)}\u00a0% ${'spirit'}`
+const strengthOf = ({ abvPercent, drink }: SpiritToBuy, format: Format): string =>
+  `${format.plain(abvPercent, 1)}\u00a0% ${drinkWord({ drink })}`
 
 /** What is at hand is said by the amount that is bought, what is poured and weighed by what it takes. */
 function itemParts(item: ShopItem, format: Format): readonly [amount: string, name: string] {
@@ -51,8 +52,9 @@ function itemParts(item: ShopItem, format: Format): readonly [amount: string, na
     case 'plant':
       return plantParts(item.plant, format)
     case 'spirit': {
-      const { abvPercent, sugarGPerL, toBuyMl, count, sizeMl } = item.spirit
-      const sweet = sugarGPerL >= 1 ? `liqueur (${format.number(sugarGPerL, 0)}\u00a0g/L of sugar)` : 'spirit'
+      const { abvPercent, sugarGPerL, toBuyMl, count, sizeMl, drink } = item.spirit
+      const sweet =
+        sugarGPerL >= 1 ? `liqueur (${format.number(sugarGPerL, 0)}\u00a0g/L of sugar)` : drinkWord({ drink })
       const name = `${format.plain(abvPercent, 1)}\u00a0% ${sweet}`
       const isAll = Math.abs(count * sizeMl - toBuyMl) <= 0.01 * toBuyMl
       return [
@@ -94,7 +96,7 @@ function takesText(item: ShopItem, format: Format): string {
       return `${amount} ${name}`
     }
     case 'spirit':
-      return `${format.round.volume(item.spirit.volumeMl)} of ${strengthOf(item.spirit.abvPercent, format)}`
+      return `${format.round.volume(item.spirit.volumeMl)} of ${strengthOf(item.spirit, format)}`
     case 'sweetener':
       return `${format.round.mass(item.sweetener.massG)} ${sweetenerName(item.sweetener.material)}`
     case 'bottles':
@@ -114,7 +116,7 @@ function thingText(item: ShopItem, format: Format): string {
     case 'plant':
       return pieces(item.plant, 2, format)?.[1].replace('unwaxed ', '') ?? weighedName(item.plant)
     case 'spirit':
-      return strengthOf(item.spirit.abvPercent, format)
+      return strengthOf(item.spirit, format)
     case 'sweetener':
       return sweetenerName(item.sweetener.material)
     case 'bottles':

@@ -1,5 +1,6 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { CountryId } from '../../../core/label/country.ts'
 import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
@@ -91,13 +92,21 @@ export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): strin
   const pieces = piecesText(plant, format)
   return pieces === null ? `${mass} ${saidAs(plant)}` : `${plant.ofZest ? 'peel of ' : ''}${pieces} (about ${mass})`
 }
-/** `700 ml of 75.5 % spirit`, `70 cl of 40 % spirit`, `500 ml of 28 % liqueur (250 g/L of sugar)`. */
-export const spiritText = ({ amount, by, abvPercent, sugarGPerL, typed }: SpiritSaid, format: Format): string => {
+/** `gin`, where its maker called it that. */
+export const drinkWord = ({ drink }: Pick<SpiritSaid, 'drink'>): string => drink ?? 'spirit'
+
+/** `700 ml of 75.5 % spirit`, `70 cl of 40 % gin`, `500 ml of 28 % liqueur (250 g/L of sugar)`. */
+export const spiritText = (
+  { amount, by, abvPercent, sugarGPerL, typed, drink }: SpiritSaid,
+  format: Format,
+): string => {
   const much =
     typed === undefined ? (by === 'mass' ? format.mass(amount) : format.volume(amount)) : asTyped(typed.amount)
   const strength = typed?.strength == null ? format.round.strength(abvPercent) : asTyped(typed.strength)
   const poured = `${much} of ${strength}`
-  return sugarGPerL.value === 0 ? `${poured} spirit` : `${poured} liqueur (${format.sweetness(sugarGPerL)} of sugar)`
+  return sugarGPerL.value === 0
+    ? `${poured} ${drinkWord({ drink })}`
+    : `${poured} liqueur (${format.sweetness(sugarGPerL)} of sugar)`
 }
 
 /** The everyday sweetness of `USUAL`, g/L, and how near to it something still is it. */
@@ -174,9 +183,13 @@ export const sweeteningTexts = (
       return `${alone ?? amount} ${sweetenerName(each.material)}`
     })
 
-/** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar`. */
+/** `900 ml of plum at 24 %`, which came from another jar. */
+const pouredText = ({ other, liquid: { amount, by, abvPercent } }: IngredientsTold['poured'][number], format: Format) =>
+  `${by === 'mass' ? format.round.mass(amount.value) : format.round.volume(amount.value)} of ${other} at ${format.round.strength(abvPercent)}`
+
+/** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar + 900 ml of plum at 24 %`. */
 export const inJarText = (
-  { plants, spirits, waterG, sweetenings }: IngredientsSaid,
+  { plants, spirits, waterG, sweetenings, poured }: IngredientsSaid,
   format: Format,
   dayOf = (iso: IsoDay): string => format.day(dayFromIso(iso)),
 ): string => {
@@ -185,6 +198,7 @@ export const inJarText = (
     ...plants.filter(({ addOn }) => addOn === null).map((plant) => plantInText(plant, format)),
     ...(waterG.value > 0 ? [`${format.mass(waterG)} water`] : []),
     ...sweeteningTexts(sweetenings, format),
+    ...poured.map((each) => pouredText(each, format)),
   ].join(' + ')
   return [now, ...laterTexts(plants, format, dayOf)].join(', ')
 }

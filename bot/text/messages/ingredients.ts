@@ -1,5 +1,6 @@
 import type { PlantState } from '../../../core/botanical/botanical.ts'
-import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
@@ -11,10 +12,12 @@ export interface SpiritSaid {
   readonly by: 'volume' | 'mass'
   readonly abvPercent: Measured
   readonly sugarGPerL: Measured
+  /** What its maker called it; null or left out: spirit. */
+  readonly drink?: string | null | undefined
 }
 
 /** What went into a jar; its spirits as they were typed, where that is known. */
-export type IngredientsSaid = Omit<Ingredients, 'spirits'> & { readonly spirits: readonly SpiritSaid[] }
+export type IngredientsSaid = Omit<IngredientsTold, 'spirits'> & { readonly spirits: readonly SpiritSaid[] }
 
 export interface SweeteningSaid extends Sweetening {
   /** As it was typed, where all of it was: it is said in the same unit. */

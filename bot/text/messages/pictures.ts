@@ -1,5 +1,6 @@
-import type { Ingredients, PlantIn } from '../../../core/jar/entry/entry.ts'
+import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
+import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
 import type { ForGuests } from '../../../core/label/for-guests.ts'
@@ -34,7 +35,7 @@ export interface LaterPlant extends Pick<PlantIn, 'id' | 'name'> {
 export interface BatchCardData extends ForGuests {
   readonly name: string
   readonly stage: Stage
-  readonly inJar: Ingredients
+  readonly inJar: IngredientsTold
   /** Null where the jar holds nothing. */
   readonly made: {
     readonly abvPercent: Measured
@@ -93,7 +94,7 @@ export interface JarTagData {
   readonly strainBy: IsoDay | null
   /** Null before it is strained, and where nobody knows. */
   readonly bestUntil: IsoDay | null
-  readonly inJar: Ingredients
+  readonly inJar: IngredientsTold
   /** Then, alcohol aside, no child under one year may have of it. */
   readonly hasHoney: boolean
   /** Of all that is in the jar; null where that holds no alcohol. */

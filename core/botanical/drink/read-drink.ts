@@ -6,6 +6,7 @@ import { expectDrinkable, expectNotNearUndrinkable } from '../refuse/refuse-spir
 import { classify, type DrinkKind, drinkNames } from '../spirit/classify.ts'
 import { type DrinkText, drinkText } from '../spirit/drink-chunks.ts'
 import { bottleName } from './bottle-name.ts'
+import { drinkSaid } from './drink-said.ts'
 
 /** What the words beside an amount tell of a drink. */
 export interface Drink {
@@ -13,6 +14,8 @@ export interface Drink {
   readonly named: string | null
   /** Whether there is sugar in it, or mostly is: a liqueur, a wine. */
   readonly isSweet: boolean
+  /** `gin`, `dark rum`; null of spirit as such, and of what is sweet. */
+  readonly drink: string | null
 }
 
 export interface DrinkTakes {
@@ -20,7 +23,7 @@ export interface DrinkTakes {
   readonly water: boolean
 }
 
-const NOTHING: Drink = { named: null, isSweet: false }
+const NOTHING: Drink = { named: null, isSweet: false, drink: null }
 
 /** From so many letters on a slip in the name of a drink is seen. */
 const TYPO_LETTERS = 5
@@ -85,5 +88,9 @@ export function readDrink(said: string, { water }: DrinkTakes): Drink {
   }
   const named = unknown.length === 0 ? null : bottleName(text, kinds)
   if ((isPlant && !isSweet) || (unknown.length > 0 && named === null)) throw unknownProblem(said, text, kinds)
-  return { named, isSweet: isSweet && !kinds.includes('unsweetened') }
+  return {
+    named,
+    isSweet: isSweet && !kinds.includes('unsweetened'),
+    drink: isSweet ? null : drinkSaid(text, kinds),
+  }
 }

@@ -6,6 +6,7 @@ import type { BatchDays } from '../../recipe/batch.ts'
 import type { DosedPlant } from '../../recipe/plan/jar-of.ts'
 import type { Plan } from '../../recipe/plan/plan.ts'
 import type { PlanWish } from '../../recipe/plan/plan-wish.ts'
+import { withoutName } from '../../recipe/portion.ts'
 import type { PlantIn, Started } from './entry.ts'
 
 type Hours = NonNullable<BatchDays<IsoDay>['steepHours']>
@@ -69,7 +70,7 @@ export function startedFrom(plan: Plan, wish: PlanWish, name: string): Started {
     kind: 'started',
     name,
     plants: [...known, ...unknown],
-    spirits: steeping.spirits,
+    spirits: steeping.spirits.map(withoutName),
     waterG: steeping.waterG.value > 0 ? steeping.waterG : exactly(0),
     sweetenings: steeping.sweetenings,
     ...(plan.sweetener !== USUAL_MATERIAL && { sweetener: plan.sweetener }),

@@ -2,10 +2,12 @@ import type { FiningId } from '../../label/fining.ts'
 import { plus } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { scale } from '../../recipe/batch.ts'
+import type { NamedPortion } from '../../recipe/portion.ts'
 import { joinSweetenings, type Sweetening, timesSweetenings } from '../../recipe/sweetening.ts'
 import { weighedOut } from '../../recipe/tool-precision.ts'
-import type { HappeningEntry, Ingredients, PlantIn } from '../entry/entry.ts'
+import type { HappeningEntry, Ingredients, PlantIn, PouredIn } from '../entry/entry.ts'
 import { plantsPutIn } from '../entry/plants-put-in.ts'
+import { spiritsNamed } from '../entry/spirits-named.ts'
 import type { JarState, Of } from './jar-state.ts'
 import { plantsOfStart } from './later-plants.ts'
 
@@ -38,26 +40,33 @@ export function forTheWhole<Entry extends Of<'started'> | Of<'added'>>(entry: En
  * What went in before it was strained: at the start, and what was added while it steeped. Plants that the plan puts in later
  * are told by their `addOn` until they are in.
  */
-export const ingredientsOf = (story: JarState): Ingredients => putTogether(story, (added) => added)
+export const ingredientsOf = (story: JarState): IngredientsNamed => putTogether(story, (added) => added)
 
 /** The same of the whole batch, where a part of it has a jar of its own. */
-export const ingredientsOfWhole = (story: JarState): Ingredients =>
+export const ingredientsOfWhole = (story: JarState): IngredientsNamed =>
   putTogether(story, (added) => forTheWhole(added, story))
 
-function putTogether(story: JarState, as: (added: Of<'added'>) => Of<'added'>): Ingredients {
+/** What went in, its spirits as their maker called them. */
+export interface IngredientsNamed extends Ingredients {
+  readonly spirits: readonly NamedPortion[]
+}
+
+function putTogether(story: JarState, as: (added: Of<'added'>) => Of<'added'>): IngredientsNamed {
   const { started, happened, strained } = story
   const plants = plantsOfStart(story).map((plant) => (strained === null ? plant : { ...plant, addOn: null }))
   const until = strained === null ? happened.length : happened.indexOf(strained)
   const added = happened.slice(0, until).filter((entry): entry is Of<'added'> => entry.kind === 'added')
-  return added.map(as).reduce<Ingredients>(
-    (all, more) => ({
-      plants: [...all.plants, ...more.plants],
-      spirits: [...all.spirits, ...more.spirits],
-      waterG: plus(all.waterG, more.waterG),
-      sweetenings: joinSweetenings([...all.sweetenings, ...more.sweetenings]),
-    }),
-    { plants, spirits: started.spirits, waterG: started.waterG, sweetenings: started.sweetenings },
-  )
+  return added
+    .map((entry) => as({ ...entry, spirits: spiritsNamed(entry) }))
+    .reduce<IngredientsNamed>(
+      (all, more) => ({
+        plants: [...all.plants, ...more.plants],
+        spirits: [...all.spirits, ...more.spirits],
+        waterG: plus(all.waterG, more.waterG),
+        sweetenings: joinSweetenings([...all.sweetenings, ...more.sweetenings]),
+      }),
+      { plants, spirits: spiritsNamed(started), waterG: started.waterG, sweetenings: started.sweetenings },
+    )
 }
 
 const daysFrom = (from: IsoDay, to: IsoDay): number => daysBetween(dayFromIso(to), dayFromIso(from))
@@ -93,10 +102,17 @@ export const finedWith = ({ happened }: JarState): readonly FiningId[] => [
   ),
 ]
 
-/** What is told of a jar: what went in, and the plants that came with liquid of others. */
-export function ingredientsTold(story: JarState): Ingredients {
+/** What is told of a jar. */
+export interface IngredientsTold extends IngredientsNamed {
+  /** Liquid of other jars, by the names that they had. */
+  readonly poured: readonly Pick<PouredIn, 'other' | 'liquid'>[]
+}
+
+/** What is told of a jar: what went in, and the liquid of others with the plants that came with it. */
+export function ingredientsTold(story: JarState): IngredientsTold {
   const own = ingredientsOf(story)
-  return { ...own, plants: [...own.plants, ...plantsPouredIn(story)] }
+  const poured = story.happened.filter((entry): entry is Of<'poured_in'> => entry.kind === 'poured_in')
+  return { ...own, plants: [...own.plants, ...plantsPouredIn(story)], poured }
 }
 
 const sweeteningsOf = (entry: HappeningEntry): readonly Sweetening[] => {

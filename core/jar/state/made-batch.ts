@@ -2,9 +2,11 @@ import { isJuice, materialOf } from '../../quantity/materials.ts'
 import { exactly } from '../../quantity/measured/measured.ts'
 import { dayFromIso, daysBetween, type IsoDay } from '../../quantity/time/calendar-day.ts'
 import { type Batch, withDays } from '../../recipe/batch.ts'
+import type { NamedPortion } from '../../recipe/portion.ts'
 import { joinSweetenings } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import type { Ingredients, PlantIn } from '../entry/entry.ts'
+import { spiritsNamed } from '../entry/spirits-named.ts'
 import { forTheWhole } from './batch-facts.ts'
 import { contentsOf } from './contents.ts'
 import type { JarState, Of } from './jar-state.ts'
@@ -68,9 +70,9 @@ function daysOf({ started, strained }: JarState): Batch<IsoDay>['days'] {
  * sweetened or bottled, else what is planned. Its days are counted from the first. Days of rest are those planned: the first glass
  * tells of a feast more than of the drink.
  */
-export function madeBatch(story: JarState): Batch {
+export function madeBatch(story: JarState): Batch & { readonly spirits: readonly NamedPortion[] } {
   const { started, happened, strained } = story
-  const all = putIn(story).map((entry) => forTheWhole(entry, story))
+  const all = putIn(story).map((entry) => forTheWhole({ ...entry, spirits: spiritsNamed(entry) }, story))
   const until = strained === null ? happened.length : happened.indexOf(strained)
   const steeped = all.filter(({ seq }) => happened.findIndex((entry) => entry.seq === seq) < until)
   const daysInto = (day: IsoDay): number => Math.max(0, daysBetween(dayFromIso(day), dayFromIso(started.day)))

@@ -4,14 +4,17 @@ import { USUAL_MATERIAL } from '../../quantity/materials.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { crc40 } from './crc40.ts'
 import { fromCrockford, toCrockford } from './crockford.ts'
+import { drinkNumber, readDrinkTold } from './drink-numbers.ts'
 import { plantNumbers } from './plant-numbers.ts'
 import { RANGES, type Recipe, type RecipePlant, type RecipeSpirit } from './recipe.ts'
 import { readSugars, sugarNumbers } from './sugar-numbers.ts'
 import { type Reader, readerOf, several, symbolsOf } from './symbols.ts'
 
 /** The first number of a code. A later version may change all that follows but the check at the end. */
-const VERSION = 2
-/** White sugar alone: what needs no more is written so that older bots read it. */
+const VERSION = 3
+/** Nothing but spirit: what needs no more is written so that older bots read it. */
+const SPIRIT_VERSION = 2
+/** White sugar alone, likewise. */
 const SUGAR_VERSION = 1
 
 /** Characters of a code, at most. */
@@ -37,11 +40,16 @@ const checkOf = (symbols: readonly number[]): readonly number[] => {
 /** Null as 0, a number as the next one. */
 const orNone = (whole: number | null): number => (whole === null ? 0 : whole + 1)
 
-const versionOf = ({ sweetenings = [], sweetener = USUAL_MATERIAL, filler }: Recipe): number =>
-  sweetenings.length === 0 && sweetener === USUAL_MATERIAL && filler === undefined ? SUGAR_VERSION : VERSION
+const versionOf = ({ spirits, sweetenings = [], sweetener = USUAL_MATERIAL, filler }: Recipe): number => {
+  if (spirits.some(({ drink }) => drink !== undefined)) return VERSION
+  return sweetenings.length === 0 && sweetener === USUAL_MATERIAL && filler === undefined
+    ? SUGAR_VERSION
+    : SPIRIT_VERSION
+}
 
 const numbersOf = (
   { plants, spirits, waterTenthG, sugarTenthG, targets, steep, restDays }: Recipe,
+  version: number,
   otherSugars: readonly number[],
 ): readonly number[] => [
   plants.length,
@@ -52,7 +60,11 @@ const numbersOf = (
     addOnDays,
   ]),
   spirits.length,
-  ...spirits.flatMap(({ volumeTenthMl, abvHundredthPercent }) => [volumeTenthMl, abvHundredthPercent]),
+  ...spirits.flatMap(({ volumeTenthMl, abvHundredthPercent, drink }) => [
+    volumeTenthMl,
+    abvHundredthPercent,
+    ...(version > SPIRIT_VERSION ? [drinkNumber(drink)] : []),
+  ]),
   waterTenthG,
   sugarTenthG,
   ...otherSugars,
@@ -65,7 +77,7 @@ const numbersOf = (
 export function encodeBatch(recipe: Recipe): string {
   const version = versionOf(recipe)
   const otherSugars = version === SUGAR_VERSION ? [] : sugarNumbers(recipe)
-  const symbols = [version, ...numbersOf(recipe, otherSugars)].flatMap(symbolsOf)
+  const symbols = [version, ...numbersOf(recipe, version, otherSugars)].flatMap(symbolsOf)
   const isOver = recipe.plants.length > MOST_PLANTS || recipe.spirits.length > MOST_SPIRITS
   if (isOver || symbols.length + CHECK_SYMBOLS > LONGEST_CODE) {
     throw new DomainError('limit', 'recipe_too_long', { most: LONGEST_CODE })
@@ -93,10 +105,12 @@ function readPlant(reader: Reader): RecipePlant | null {
   return isDried && !dries ? null : { id, isDried, massMg, countTenths, addOnDays }
 }
 
-function readSpirit(reader: Reader): RecipeSpirit | null {
+function readSpirit(reader: Reader, version: number): RecipeSpirit | null {
   const volumeTenthMl = reader.next(RANGES.volumeTenthMl)
   const abvHundredthPercent = reader.next(RANGES.spiritHundredthPercent)
-  return volumeTenthMl === null || abvHundredthPercent === null ? null : { volumeTenthMl, abvHundredthPercent }
+  if (volumeTenthMl === null || abvHundredthPercent === null) return null
+  const called = version > SPIRIT_VERSION ? readDrinkTold(reader) : {}
+  return called && { volumeTenthMl, abvHundredthPercent, ...called }
 }
 
 /** Null where there is none, undefined where it cannot be read. */
@@ -116,7 +130,7 @@ function readSteep(reader: Reader): Recipe['steep'] | undefined {
 
 function readRecipe(reader: Reader, version: number): Recipe | null {
   const plants = several(reader, [1, MOST_PLANTS], readPlant)
-  const spirits = plants && several(reader, [1, MOST_SPIRITS], readSpirit)
+  const spirits = plants && several(reader, [1, MOST_SPIRITS], (each) => readSpirit(each, version))
   const waterTenthG = reader.next(RANGES.waterTenthG)
   const sugarTenthG = reader.next(RANGES.sugarTenthG)
   const sugars = version === SUGAR_VERSION ? {} : readSugars(reader)

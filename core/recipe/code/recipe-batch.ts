@@ -7,11 +7,12 @@ import { tools } from '../../quantity/measured/precision.ts'
 import type { Batch, BatchPlant } from '../batch.ts'
 import { botanicalOf } from '../plan/batch-wish.ts'
 import { massOfCounted } from '../plan/weigh-pieces.ts'
-import { liquidOf, type Portion } from '../portion.ts'
+import { liquidOf, type NamedPortion } from '../portion.ts'
 import { valuesOf } from '../propagate.ts'
 import { joinSweetenings, sugarsInG, whiteSugar } from '../sweetening.ts'
 import type { Targets } from '../targets.ts'
 import { measuredOut, weighedOut } from '../tool-precision.ts'
+import { drinkTold } from './drink-numbers.ts'
 import { plantNumbers } from './plant-numbers.ts'
 import { RANGES, type Recipe, type RecipePlant, type RecipeSpirit } from './recipe.ts'
 
@@ -24,13 +25,14 @@ export const floor = (value: number): number => Math.floor(value + ROUNDING)
 export const within = (value: number, [least, most]: readonly [number, number]): number =>
   Math.min(most, Math.max(least, value))
 
-const portionOf = ({ volumeTenthMl, abvHundredthPercent }: RecipeSpirit): Portion => ({
+const portionOf = ({ volumeTenthMl, abvHundredthPercent, drink }: RecipeSpirit): NamedPortion => ({
   amount: measuredOut(volumeTenthMl / 10),
   by: 'volume',
   atC: 20,
   abvPercent: { value: abvHundredthPercent / 100, plusMinus: tools.labelPercent },
   abvAtC: null,
   sugarGPerL: exactly(0),
+  ...(drink !== undefined && { drink }),
 })
 
 /** Fruit that was counted only is as little known as on its maker's plan. */
@@ -139,7 +141,8 @@ export const roundedTargets = ({ abvPercent: strength, sugarGPerL }: Targets): N
  * A batch in the whole numbers of a code, plants rounded down and spirit up so that no limit is passed; sugar of liqueurs counts as
  * white sugar. Throws `plant_unshared` and, without plants or spirit, `nothing_to_share`.
  */
-export function rounded({ plants, spirits, waterG, sweetenings, sweetener, filler, targets, days }: Batch): Recipe {
+export function rounded(batch: Batch & { readonly spirits: readonly NamedPortion[] }): Recipe {
+  const { plants, spirits, waterG, sweetenings, sweetener, filler, targets, days } = batch
   const named = plants.map(recipePlant)
   const liquids = valuesOf(spirits).map(liquidOf)
   if (named.length === 0 || spirits.length === 0) throw new DomainError('unreachable', 'nothing_to_share', {})
@@ -153,10 +156,14 @@ export function rounded({ plants, spirits, waterG, sweetenings, sweetener, fille
   const [fromDays, byDays] = [strainFrom, strainBy].map((day) => (day === null ? null : within(day, RANGES.days)))
   return {
     plants: joined(named),
-    spirits: liquids.map((liquid) => ({
-      volumeTenthMl: within(ceil(volumeMl(liquid) * 10), RANGES.volumeTenthMl),
-      abvHundredthPercent: within(Math.round(abvPercent(liquid) * 100), RANGES.spiritHundredthPercent),
-    })),
+    spirits: liquids.map((liquid, at) => {
+      const drink = drinkTold(spirits[at]!.drink)
+      return {
+        volumeTenthMl: within(ceil(volumeMl(liquid) * 10), RANGES.volumeTenthMl),
+        abvHundredthPercent: within(Math.round(abvPercent(liquid) * 100), RANGES.spiritHundredthPercent),
+        ...(drink !== undefined && { drink }),
+      }
+    }),
     waterTenthG: within(Math.round(waterG.value * 10), RANGES.waterTenthG),
     sugarTenthG: within(Math.round((sugarsInG(white) + inSpiritsG) * 10), RANGES.sugarTenthG),
     ...(others.length > 0 && { sweetenings: others }),

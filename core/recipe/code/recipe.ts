@@ -17,6 +17,8 @@ export interface RecipePlant {
 export interface RecipeSpirit {
   readonly volumeTenthMl: number
   readonly abvHundredthPercent: number
+  /** What it was called, where a code knows it; left out: spirit. */
+  readonly drink?: string
 }
 
 /** Of a material other than white sugar. */

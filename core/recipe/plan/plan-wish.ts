@@ -3,7 +3,7 @@ import type { MaterialId } from '../../quantity/materials.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import type { CalendarDay } from '../../quantity/quantities.ts'
 import type { Origin, PlantWords, SteepSpan } from '../batch.ts'
-import type { Portion } from '../portion.ts'
+import type { NamedPortion } from '../portion.ts'
 import type { Sweetening } from '../sweetening.ts'
 import type { Bottles } from './parse-bottles.ts'
 import type { NamedTargets } from './reach-targets.ts'
@@ -26,7 +26,7 @@ export interface PlanWish {
   /** How long the maker steeps the batch; null where that was not said. */
   readonly steepFor: SteepSpan | null
   /** What is at hand; null to find how much fills the bottles. */
-  readonly spirits: readonly Portion[] | null
+  readonly spirits: readonly NamedPortion[] | null
   /** Of the spirit to find. */
   readonly spiritAbvPercent: Measured
   readonly steepAtPercent: number | null

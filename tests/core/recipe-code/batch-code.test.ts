@@ -131,7 +131,7 @@ describe('what no maker wrote', () => {
     ['a sentence', 'my friend gave me a liqueur', 'bad_value code_damaged'],
     ['only zeros', '0'.repeat(40), 'bad_value code_damaged'],
     ['a book', 'A'.repeat(5000), 'bad_value code_damaged'],
-    ['a later version', signed([3, ...lemonSymbols.slice(1)]), 'bad_value code_newer'],
+    ['a later version', signed([4, ...lemonSymbols.slice(1)]), 'bad_value code_newer'],
     ['a much later version', numbers(500, 1, 2, 3, 4, 5, 6, 7, 8), 'bad_value code_newer'],
     ['no version', signed([0, ...lemonSymbols.slice(1)]), 'bad_value code_damaged'],
     ['a plant to come', numbers(1, 1, 9000, 105_000, 0, 0, 1, 10_000, 9500, 0, 0, 0, 0, 0), 'bad_value code_newer'],

@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { isJuice, materialIds, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { drinkNumbers } from '../../../core/recipe/code/drink-numbers.ts'
 import { RANGES, type Recipe, type RecipePlant } from '../../../core/recipe/code/recipe.ts'
 
 const whole = ([min, max]: readonly [number, number]) => fc.integer({ min, max })
@@ -51,10 +52,14 @@ export const anyRecipe: fc.Arbitrary<Recipe> = fc
   .record({
     plants: anyPlants,
     spirits: fc.array(
-      fc.record({
-        volumeTenthMl: whole(RANGES.volumeTenthMl),
-        abvHundredthPercent: whole(RANGES.spiritHundredthPercent),
-      }),
+      fc.record(
+        {
+          volumeTenthMl: whole(RANGES.volumeTenthMl),
+          abvHundredthPercent: whole(RANGES.spiritHundredthPercent),
+          drink: fc.constantFrom(...drinkNumbers),
+        },
+        { requiredKeys: ['volumeTenthMl', 'abvHundredthPercent'] },
+      ),
       { minLength: 1, maxLength: 6 },
     ),
     waterTenthG: whole(RANGES.waterTenthG),

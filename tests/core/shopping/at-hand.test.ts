@@ -11,7 +11,7 @@ const LEMON_BATCH: Needs = {
     plantNeed({ id: 'lemon_peel', name: 'lemon', isDried: false, massG: 105, count: 10 }),
     plantNeed({ id: 'ginger', name: 'ginger', isDried: false, massG: 80, count: null }),
   ],
-  spirits: [{ volumeMl: 1400, abvPercent: 95, sugarGPerL: 0 }],
+  spirits: [{ volumeMl: 1400, abvPercent: 95, sugarGPerL: 0, drink: null }],
   sweeteners: [{ material: 'white_sugar', massG: 1190 }],
   bottles: [
     { count: 6, volumeMl: 500 },

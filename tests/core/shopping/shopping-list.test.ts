@@ -97,6 +97,7 @@ const spirits = fc.array(
     volumeMl: fc.integer({ min: 10, max: 5000 }),
     abvPercent: fc.constantFrom(40, 75.5, 95),
     sugarGPerL: fc.constant(0),
+    drink: fc.constant(null),
   }),
   { maxLength: 4 },
 )

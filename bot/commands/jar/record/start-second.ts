@@ -1,5 +1,6 @@
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Started } from '../../../../core/jar/entry/entry.ts'
+import { spiritsNamed } from '../../../../core/jar/entry/spirits-named.ts'
 import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
 import { type LeftInPlants, secondDays, secondOf } from '../../../../core/jar/pour/second-steep.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
@@ -138,7 +139,7 @@ export async function startSecond(given: StartInput, context: Context): Promise<
       values: {
         name: story.name,
         started: story.started,
-        spirits: story.started.spirits,
+        spirits: spiritsNamed(story.started),
         day: lateDay(begun.entry, context),
       },
     },
