@@ -75,6 +75,9 @@ const SAME_SHARE = 1e-6
 const isAllOf = ({ amount: { value } }: SpiritSaid, { amount }: DrinkPart): boolean =>
   Math.abs(value / (amount.kind === 'mass' ? amount.massG : amount.volumeMl) - 1) < SAME_SHARE
 
+const isAsStrong = ({ abvPercent: { value } }: SpiritSaid, strength: Strength): boolean =>
+  Math.abs(value - strength.abvPercent) < 100 * SAME_SHARE
+
 /** The spirits of a plan or a jar in the units in which they were typed. */
 export function spiritsSaid(
   { spirit, strength }: Pick<PlanInput, 'spirit' | 'strength'>,
@@ -84,7 +87,8 @@ export function spiritsSaid(
     const part = spirit?.is[index]
     // Of a recipe less may go in than there is.
     if (part === undefined || !isAllOf(said, part)) return said
-    const strong = part.strength ?? strength?.is ?? null
+    // A jar's may have been put right since.
+    const strong = [part.strength, strength?.is].find((each) => each != null && isAsStrong(said, each)) ?? null
     const amount = amountSaid(part.amount)
     return amount === null
       ? said
