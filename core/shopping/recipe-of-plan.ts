@@ -11,5 +11,7 @@ import type { PlanWish } from '../recipe/plan/plan-wish.ts'
 /** A plan in the numbers of a code; null where no code can tell it: of a plant that is not in the catalogue, or too long. */
 export function recipeOfPlan(plan: Plan, wish: PlanWish): Recipe | null {
   const batch = withDays(startedFrom(plan, wish, ''), (day) => daysBetween(dayFromIso(day), wish.start))
-  return unlessRefused(() => withReachable(rounded({ ...batch, spirits: plan.steeping.spirits, targets: null }), plan.targets))
+  return unlessRefused(() =>
+    withReachable(rounded({ ...batch, spirits: plan.steeping.spirits, targets: null }), plan.targets),
+  )
 }
