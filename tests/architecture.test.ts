@@ -31,7 +31,7 @@ const TABLES: readonly string[] = [
 const LONGEST = 200
 
 /** What is said, and how, a file for each feature. */
-const SENTENCES = /^bot\/text\/(?:en|messages)\//
+const SENTENCES = /^bot\/text\/(?:[a-z]{2}|messages)\//
 const LONGEST_OF_SENTENCES = 450
 
 const sources = ['core', 'store', 'bot', 'tests']
@@ -158,12 +158,14 @@ it('keeps the tables that no formatter keeps within 120 columns', () => {
   }
 })
 
-it('reads English from the list of languages only', () => {
+it('reads each language from the list of languages only', () => {
+  const language = /^bot\/text\/[a-z]{2}\//
   const found = sources
-    .filter(({ path }) => path.startsWith('bot/') && !path.startsWith('bot/text/en/'))
-    .flatMap((source) => importsOf(source).map(({ target }) => `${source.path} imports ${target}`))
-    .filter((line) => / imports bot\/text\/en\//.test(line))
-  expect(found).toEqual(['bot/languages.ts imports bot/text/en/index.ts'])
+    .filter(({ path }) => path.startsWith('bot/'))
+    .flatMap((source) => importsOf(source).map(({ target }) => ({ from: source.path, target })))
+    .filter(({ from, target }) => language.test(target) && language.exec(from)?.[0] !== language.exec(target)?.[0])
+  expect(found).toContainEqual({ from: 'bot/languages.ts', target: 'bot/text/en/index.ts' })
+  expect(found.filter(({ from }) => from !== 'bot/languages.ts')).toEqual([])
 })
 
 it('lists every command', () => {
