@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { allDuties, duties } from '../../../core/jar/tasks/duties.ts'
-import { at, days, diary, keys, PEEL, peel, SHAKEN, said, settings, TASTED } from './diary.ts'
-import { added, plant, started } from './jars.ts'
+import { at, days, diary, keys, peel, SHAKEN, said, settings, TASTED } from './diary.ts'
 
 const START = ['2026-11-01 10:00', peel()] as const
 
@@ -80,35 +79,6 @@ describe('taste', () => {
       ['2026-11-09 07:00', TASTED],
     ])
     expect(days(entries, 'taste')).toEqual(['2026-11-10', '2026-11-11'])
-  })
-})
-
-describe('add', () => {
-  const plants = [
-    plant('lemon_peel', 100),
-    plant('basil', 20, { addOn: '2026-11-15' }),
-    plant('mint', 20, { addOn: '2026-11-15' }),
-    plant(null, 5, { addOn: '2026-11-18' }),
-  ]
-  const START_LATER = ['2026-11-01 10:00', started({ plants, plan: PEEL })] as const
-
-  it('comes once a day on which something goes in', () => {
-    expect(days(diary([START_LATER]), 'add')).toEqual(['2026-11-15', '2026-11-18'])
-  })
-
-  it('does not come for what went in before', () => {
-    const one = diary([START_LATER, ['2026-11-14 18:00', added({ plants: [plant('basil', 20)] })]])
-    expect(days(one, 'add')).toEqual(['2026-11-15', '2026-11-18'])
-    const both = added({ plants: [plant('basil', 20), plant('mint', 20)] })
-    expect(days(diary([START_LATER, ['2026-11-14 18:00', both]]), 'add')).toEqual(['2026-11-18'])
-    const unknown = added({ plants: [plant(null, 5)] })
-    expect(days(diary([START_LATER, ['2026-11-14 18:00', unknown]]), 'add')).toEqual(['2026-11-15'])
-  })
-
-  it('comes the next morning, and once, where the jar is entered when its day has come', () => {
-    const [begun, what] = START_LATER
-    expect(days(diary([[begun, what, '2026-11-15 07:00']]), 'add')).toEqual(['2026-11-16', '2026-11-18'])
-    expect(days(diary([[begun, what, '2026-11-20 07:00']]), 'add')).toEqual(['2026-11-21'])
   })
 })
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { expectFollows } from '../../../core/jar/record/check-sequence.ts'
+import { believedSteps } from '../../../core/jar/state/believed-steps.ts'
 import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { type Expected, judgeMeasurement } from '../../../core/jar/state/judge-measurement.ts'
@@ -139,4 +140,17 @@ describe('a hydrometer over sugar', () => {
     expect(outcome.abvPercent.value).toBeGreaterThan(36)
     expect(['estimated', 'measured']).toContain(source)
   })
+})
+
+// 700 ml of a labelled 40 % are known better than a hydrometer reads. Common practice, no source: a gram a litre hides nothing.
+it.each([
+  [0.6, 'taken'],
+  [0.8, 'explained'],
+])('a reading over %d g of sugar in 700 ml is %s', (sugarG, how) => {
+  const entries = entriesOf(
+    started({ spirits: [spirit(700, 40)], plants: [], sweetenings: whiteSugar(exactly(sugarG)) }),
+    strained({ measured: ml(700), strength: strength(39.8) }),
+  )
+  const steps = believedSteps(jarStateOf(entries)!.happened)
+  expect(steps.some(({ step }) => step.kind === 'strained' && step.strength !== null)).toBe(how === 'taken')
 })

@@ -39,6 +39,15 @@ test.each([
   expect(sugarState(liquid)).toBe(state)
 })
 
+// Halfway between sucrose, 1, and invert sugar, 1.82 (CRC Handbook): judgement, no source.
+test.each([
+  [1.39, 'refused'],
+  [1.41, 'not_known'],
+] as const)('of sugars that are %d times sucrose on first ice, beyond the limit: %s', (besideSucrose, state) => {
+  const sucrose = liquidFrom({ volumeMl: 1000, abvPercent: 35, sugarGPerL: 1.2 * sugarLimitGPerL(35) })
+  expect(sugarState({ ...sucrose, sucroseEquivalentG: besideSucrose * sucrose.sugarG })).toBe(state)
+})
+
 test('the largest sweetness is the last one called dissolved', () => {
   const sugarGPerL = largestSweetnessGPerL(35)
   expect(sugarState(liquidFrom({ volumeMl: 1000, abvPercent: 35, sugarGPerL: sugarGPerL * 0.9999 }))).toBe('dissolved')

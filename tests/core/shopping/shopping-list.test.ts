@@ -1,12 +1,19 @@
 import fc from 'fast-check'
 import { describe, expect, it, test } from 'vitest'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { type Needs, NOTHING_NEEDED, plantNeed } from '../../../core/shopping/needs.ts'
-import { bottlesNeeded } from '../../../core/shopping/needs-of-plan.ts'
+import { bottlesNeeded, sweetenerNeeds } from '../../../core/shopping/needs-of-plan.ts'
 import { shoppingList } from '../../../core/shopping/shopping-list.ts'
 import { bagsBought, bottlesBought, countBought, massBoughtG, soldIn } from '../../../core/shopping/sold.ts'
 import { runs, SEED } from '../../runs.ts'
 
 const EU = soldIn('IT')
+
+test('nothing is bought to sweeten with of which nothing goes in', () => {
+  const none = { material: 'white_sugar', massG: exactly(0) } as const
+  expect(sweetenerNeeds([none])).toEqual([])
+  expect(sweetenerNeeds([none, { material: 'honey', massG: exactly(5) }])).toEqual([{ material: 'honey', massG: 5 }])
+})
 
 /** Counted by hand; the sizes as in `sold.ts`. */
 test.each([
