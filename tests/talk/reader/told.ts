@@ -6,6 +6,8 @@ import { newLastReplies } from '../../../bot/chat/last-replies.ts'
 import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
+import type { Person } from '../../../store/person.ts'
+import type { Store } from '../../../store/store.ts'
 import { newAsker } from '../../bot/asker.ts'
 import { commands } from '../../bot/test-desk.ts'
 import type { Sentence } from '../corpus.ts'
@@ -55,8 +57,7 @@ const answeredWith = ({ outcome, read }: Pick<Heard, 'outcome' | 'read'>) => ({
 })
 
 /** Somebody at the terminal whose talk goes on from line to line. */
-export function talker() {
-  const store = memoryStore('UTC')
+export function talker(store: Store = memoryStore('UTC')) {
   const faults: string[] = []
   const [talk, replies] = [newTalkMemory(), newLastReplies()]
   let nowMs = NOW_MS
@@ -102,12 +103,34 @@ export function talker() {
   }
 }
 
+/** What lines make of an empty folder, worked out once. */
+const madeBy = new Map<string, Promise<Person>>()
+
+async function withMade(lines: readonly string[]): Promise<Store> {
+  const store = memoryStore('UTC')
+  if (lines.length === 0) return store
+  const key = lines.join('\n')
+  const made = madeBy.get(key) ?? said(lines)
+  madeBy.set(key, made)
+  const person = await made
+  await store.update('local', () => person)
+  return store
+}
+
+async function said(lines: readonly string[]): Promise<Person> {
+  const one = talker()
+  for (const line of lines) await one.say(line)
+  return one.store.read('local')
+}
+
 /** A talker with the shelf and the lines before a sentence of the corpus. */
 export async function talkerFor({ after, shelf }: Pick<Sentence, 'after' | 'shelf'>) {
-  const one = talker()
   const told = after === null ? undefined : BEFORE[after]
   const jars = shelf ?? told?.shelf
-  for (const line of jars === undefined ? [] : SHELVES[jars]) await one.say(line)
+  const onShelf = jars === undefined ? [] : SHELVES[jars]
+  // The last of them is said anew: the talk remembers it.
+  const one = talker(await withMade(onShelf.slice(0, -1)))
+  for (const line of onShelf.slice(-1)) await one.say(line)
   for (const line of told?.lines ?? (after === null || told !== undefined ? [] : [after])) await one.say(line)
   return one
 }
