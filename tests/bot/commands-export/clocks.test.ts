@@ -104,9 +104,9 @@ describe('what was exported can be taken in', () => {
           expect(desk.faults(), line).toEqual([])
         }
       }),
-      { seed: SEED, numRuns: runs(40, 600) },
+      { seed: SEED, numRuns: runs(12, 600) },
     )
-    expect(late).toBeGreaterThan(5)
+    expect(late).toBeGreaterThan(1)
   })
 })
 

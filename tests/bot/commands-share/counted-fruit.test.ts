@@ -7,7 +7,7 @@ import { testDesk } from '../test-desk.ts'
 const OWNER = '123456789012345678'
 const WISH = 'to-strength:30% to-sweetness:250 g/L'
 /** Every one that somebody may have, or every fourth. */
-const COUNTS = Array.from({ length: 40 }, (_, index) => index + 1).filter((count) => count % runs(4, 1) === 0)
+const COUNTS = Array.from({ length: 40 }, (_, index) => index + 1).filter((count) => count % runs(13, 1) === 0)
 
 const deskOf = () =>
   testDesk({ asker: { ...newAsker(), userId: OWNER }, nowMs: Date.UTC(2026, 10, 20, 12), width: 400 })

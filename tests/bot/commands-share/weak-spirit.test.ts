@@ -17,7 +17,7 @@ const ADVICE = [
 it('makes a batch again when any one thing is changed that its refusal names', async () => {
   const desk = testDesk({ nowMs, width: 400 })
   const followed = [0, 0, 0]
-  const numRuns = runs(40, 1000)
+  const numRuns = runs(12, 1000)
   const friends = fc.record({
     recipe: usualRecipe,
     ml: fc.integer({ min: 100, max: 3000 }),

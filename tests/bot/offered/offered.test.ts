@@ -28,7 +28,7 @@ async function faultsOf(lines: readonly string[], place: Setting['place']) {
 }
 
 /** Few enough for every day, and other ones in each place. */
-const STEP = 3
+const STEP = 8
 
 it.each([
   ['console', 0],

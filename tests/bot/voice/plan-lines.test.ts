@@ -15,7 +15,7 @@ const named = (id: string): string => {
 }
 
 /** One of every four under `npm test`. */
-const plants = sampled(catalogue, 4)
+const plants = sampled(catalogue, 10)
 
 const lines = plants.flatMap(({ id }) => [
   `/plan of:${named(id)} spirit:1 l 95%`,
@@ -34,7 +34,7 @@ it('each further plant takes a little more', async () => {
     return `/plan of:${[id, other!, third!].map(named).join(' + ')} spirit:1 l 70%`
   })
   const long = await tooLong(
-    sampled(trios, 4),
+    sampled(trios, 10),
     (columns, line) => budgets.plan[columns] + (line.split(' + ').length - 1) * budgets.plan.more[columns],
   )
   expect(long.join('\n\n')).toBe('')

@@ -16,7 +16,7 @@ import { ENTRY_KINDS, NEWER_KINDS } from './entry-kinds.ts'
 import { META } from './jars.ts'
 import { type Try, tries } from './random-stories.ts'
 
-const law = { seed: SEED, numRuns: runs(80, 2000) }
+const law = { seed: SEED, numRuns: runs(30, 2000) }
 
 interface Told {
   readonly entries: readonly JarEntry[]
