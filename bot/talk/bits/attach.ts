@@ -128,6 +128,9 @@ export const BEHIND = new Set([
   'them',
 ])
 
+/** `1.6 water`: nobody pours so little by any other measure. */
+export const isLitres = (text: string): boolean => /^[0-9][.,]\d{1,2}$/.test(text)
+
 /** Sugar is weighed, water and spirit are poured; a plant is counted or weighed. */
 export function belongs({ kind, value, count, text }: Bit, thing: Bit['kind']): boolean {
   if (thing === 'plant')
@@ -137,7 +140,9 @@ export function belongs({ kind, value, count, text }: Bit, thing: Bit['kind']): 
   if (thing === 'sugar')
     return kind === 'mass' || (kind === 'volume' && value <= 2000) || (kind === 'bare' && value >= 20)
   if (thing === 'water')
-    return kind === 'volume' || kind === 'mass' || (kind === 'bare' && value >= 50) || kind === 'bottles'
+    return (
+      kind === 'volume' || kind === 'mass' || (kind === 'bare' && (value >= 50 || isLitres(text))) || kind === 'bottles'
+    )
   return (
     kind === 'volume' ||
     kind === 'mass' ||

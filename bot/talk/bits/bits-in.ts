@@ -52,7 +52,8 @@ function plantAt(around: Around, at: number): Bit | null {
   // `ginger, dried`, `coffee beans cracked`.
   const behind = wordAt(typed, found.next) === ',' ? found.next + 1 : found.next
   const to = isDescriptor(wordAt(typed, behind)) ? behind + 1 : found.next
-  return bit('plant', at, to, 0, textFrom(typed, at, to), { ids: found.ids })
+  // `The ginger's out`: the name is all that counts.
+  return bit('plant', at, to, 0, textFrom(typed, at, to).replace(/['’‘´`]s$/i, ''), { ids: found.ids })
 }
 
 /** A plant that is only known by the amount before it, or that has a slip. */

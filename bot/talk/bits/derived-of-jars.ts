@@ -1,12 +1,18 @@
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import type { Sentence } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
+import { isPieceOut } from './lifted-out.ts'
 
 /** Deeds that are still to come. */
 const AHEAD: readonly Concept[] = ['shake', 'strain', 'sweeten', 'bottle', 'shook', 'strained', 'sweetened', 'bottled']
 
 /** What the jars tell of what is said: two are poured together, one plant of several comes out, a place is named for one. */
-export function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'jars' | 'spans'>): readonly Derived[] {
+export function derivedOfJars({
+  bits,
+  jars,
+  spans,
+  typed,
+}: Pick<Sentence, 'bits' | 'jars' | 'spans' | 'typed'>): readonly Derived[] {
   const says = (concept: Concept): boolean => spans.some((span) => span.concept === concept)
   const running = jars.filter((jar) => !isOver(jar))
   const named = jarsNamed(bits, jars)
@@ -22,6 +28,8 @@ export function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'ja
           plants.some((id) => ids?.includes(id)),
       ),
   )
+  const isMixed = running.some(({ stage, plants }) => stage === 'steeping' && plants.length > 1)
+  const isPiece = isMixed && isPieceOut(typed.tokens)
   const isRated = bits.some(({ kind }) => kind === 'rating') && running.length > 0
   const [told] = named.length === 1 ? named.map(({ jar }) => jar) : running.length === 1 ? running : []
   const isPast = told !== undefined && told.stage !== 'steeping'
@@ -35,7 +43,7 @@ export function derivedOfJars({ bits, jars, spans }: Pick<Sentence, 'bits' | 'ja
     ...(says('strained') && isPast ? (['refiltered'] as const) : []),
     ...(isSugared && says('put_in') && told?.stage === 'strained' ? (['syrup_in'] as const) : []),
     ...(says('united') && isPair ? (['two_jars'] as const) : []),
-    ...(says('took_out') && isPart ? (['part_of_jar'] as const) : []),
+    ...((says('took_out') && isPart) || isPiece ? (['part_of_jar'] as const) : []),
     ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
     ...(says('bottles_left') && (told?.stage === 'resting' || told?.stage === 'ready')
       ? (['bottles_of_jar'] as const)

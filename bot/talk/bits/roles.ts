@@ -2,6 +2,7 @@ import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import type { Bit } from './bit.ts'
 import { withoutDenied } from './denied-spirits.ts'
+import { isMetered } from './metered.ts'
 import {
   asStrongAs,
   bottlesPoured,
@@ -57,6 +58,7 @@ function strengths(around: RolesAround, bits: Open[]): void {
     const isCued =
       isOwn ||
       isSome ||
+      isMetered(around, bit) ||
       wordSet(lexicon.atStrength).has(before) ||
       (wished && wordSet(lexicon.toStrength).has(before)) ||
       (wished && words.length > 0)
@@ -100,7 +102,7 @@ function volumes(around: RolesAround, bits: Open[]): void {
     if (
       bit.role === null &&
       !isOfStrength &&
-      !/^(?:got|of|measured|now|have|a|is|about|had|came|out|just|,|it|only|me|left|ml|lemon|put|made|with|sono|ho|misurato)$/.test(
+      !/^(?:got|of|measured|now|have|a|is|about|had|came|out|just|,|\.|:|it|only|me|left|ml|lemon|put|made|with|sono|ho|misurato)$/.test(
         before,
       ) &&
       bit.from !== 0

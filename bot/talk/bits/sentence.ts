@@ -32,7 +32,7 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const around = { typed, lexicon, spans, jars, today }
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
   const told = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
-  const said = new Set<Concept>([...told, ...derivedOfJars({ bits, jars, spans })])
+  const said = new Set<Concept>([...told, ...derivedOfJars({ bits, jars, spans, typed })])
   weighTogether(said, bits, spans)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }

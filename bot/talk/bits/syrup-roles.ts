@@ -1,4 +1,4 @@
-import { isJarName, type Open, type RolesAround } from './attach.ts'
+import { isJarName, isLitres, type Open, type RolesAround } from './attach.ts'
 
 /** From here on a number that stands alone is one of grams or ml. */
 const LEAST = 100
@@ -8,6 +8,9 @@ const KITCHEN_UNIT = /\b(?:cups?|tazz[ae]|pints?|litres?|liters?|l|litri|litro)$
 
 /** Where it is told that the syrup is in, what is weighed is its sugar and what is poured its water: `syrup's in, 450 g and 1.3 l`. */
 export function syrupParts(around: RolesAround, bits: Open[]): void {
+  for (const bit of bits)
+    if (bit.kind === 'bare' && bit.role === 'of_water' && isLitres(bit.text))
+      Object.assign(bit, { kind: 'volume', text: `${bit.text} l`, value: 1000 * bit.value })
   bits.forEach((bit, at) => {
     const before = bits
       .slice(0, at)

@@ -1,7 +1,9 @@
 import type { Token, TypedText } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
 import type { Bit, TalkJar } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
+import { liftedOut } from './lifted-out.ts'
 
 interface Told {
   readonly typed: TypedText
@@ -21,6 +23,11 @@ const MOST_AWAY = 5
 /** `Sloe's`: it is, not several of it. */
 const isPossessive = ({ from, to }: Token, text: string): boolean => /['’]s$/i.test(text.slice(from, to))
 
+/** Nobody counts so many, and no strength is so large: ml. */
+const LEAST_ML = 100
+
+const isMeasured = ({ kind, value }: Bit): boolean => kind === 'volume' || (kind === 'bare' && value >= LEAST_ML)
+
 /** `Lemon out, 920 ml at 86%`: a jar that steeps, and how much came out of it. */
 function cameOff({ typed: { tokens, text }, bits, jars }: Told): readonly ConceptSpan[] {
   return jarsNamed(bits, jars).flatMap(({ jar, bit }) => {
@@ -31,7 +38,7 @@ function cameOff({ typed: { tokens, text }, bits, jars }: Told): readonly Concep
     // `The ginger is off` may be spoilt.
     const isSpoilt = (at > bit.to || isPossessive(tokens[bit.to - 1]!, text)) && tokens[at]?.text === 'off'
     const isOut = !isSpoilt && OUT.test(tokens[at]?.text ?? '') && !/^(?:of|with|by)$/.test(tokens[at + 1]?.text ?? '')
-    const measured = bits.find(({ from, kind }) => kind === 'volume' && from > at)
+    const measured = bits.find((one) => isMeasured(one) && one.from > at)
     const isBetween = bits.some(({ from, kind }) => kind === 'plant' && from > at && from < (measured?.from ?? 0))
     return isOut && measured !== undefined && !isBetween ? [{ concept: 'strained', from: at, to: at + 1 } as const] : []
   })
@@ -41,7 +48,7 @@ function cameOff({ typed: { tokens, text }, bits, jars }: Told): readonly Concep
 function gotOut({ typed: { tokens }, bits, jars }: Told): readonly ConceptSpan[] {
   return jarsNamed(bits, jars).flatMap(({ jar, bit }) => {
     if (jar.stage !== 'steeping') return []
-    const measured = bits.findLast(({ kind, to }) => kind === 'volume' && to <= bit.from)
+    const measured = bits.findLast((one) => isMeasured(one) && one.to <= bit.from)
     const between = tokens.slice(measured?.to ?? 0, bit.from).map(({ text }) => text)
     const isFrom = /^(?:out of|from|off|dal|dallo|dalla|dai|dalle) ?(?:the|my|our|l)?$/.test(between.join(' '))
     const got = tokens.slice(Math.max(0, (measured?.from ?? 0) - 3), measured?.from ?? 0)
@@ -60,6 +67,36 @@ function isIn({ typed: { tokens, text }, bits, jars, spans }: Told): readonly Co
     const isPlaced = isShort && ON.test(tokens[next]?.text ?? '') && place !== undefined
     return isPlaced ? [{ concept: 'stands', from: next, to: next + 1 } as const] : []
   })
+}
+
+/** Amounts: a question that has one is no look at a jar. */
+const NUMBERS = new Set<Bit['kind']>([
+  'volume',
+  'mass',
+  'strength',
+  'sweetness',
+  'bare',
+  'bottles',
+  'gravity',
+  'rating',
+])
+
+/** What else may be asked of a plant or a liquid. */
+const OTHERWISE_ASKED: readonly Concept[] = [
+  ...(['per_litre', 'may_i', 'have', 'what_can_i_make', 'whats_ripe', 'spent', 'costs', 'cost_me'] as const),
+  ...(['remind', 'to_buy', 'would_it', 'better_of', 'keeps_long', 'print_label'] as const),
+]
+
+/** `How's the ginger coming along?`: one jar that is named, and how it stands with it or since when. */
+function askedOf({ typed: { tokens }, bits, jars, spans }: Told): readonly ConceptSpan[] {
+  const says = (concept: Concept): boolean => spans.some((span) => span.concept === concept)
+  const state = spans.find(({ concept }) => concept === 'state_of')
+  const isAsked = says('asking') || tokens.at(-1)?.text === '?'
+  const isOfJar = jarsNamed(bits, jars).length === 1 && bits.filter(({ kind }) => kind === 'plant').length <= 1
+  const isMuch = says('how_much') && !says('how_long') && !says('how_strong')
+  const isOther = isMuch || bits.some(({ kind }) => NUMBERS.has(kind) || OTHERS.has(kind)) || OTHERWISE_ASKED.some(says)
+  if (state === undefined || !isAsked || !isOfJar || isOther) return []
+  return [{ ...state, concept: 'asked_of_jar' }]
 }
 
 /** Where one of these is said, the name alone tells no straining. */
@@ -81,7 +118,12 @@ const KNOWN = [
 export function toldOfJar(told: Told): readonly ConceptSpan[] {
   if (told.jars.every(isOver)) return []
   const says = (concept: ConceptSpan['concept']): boolean => told.spans.some((span) => span.concept === concept)
-  if (says('asking') || says('hypothesis') || says('wish')) return []
+  if (says('asking') || told.typed.tokens.at(-1)?.text === '?') return askedOf(told)
+  if (says('hypothesis') || says('wish')) return []
   const isKnown = KNOWN.some(says)
-  return [...(isKnown ? [] : [...cameOff(told), ...gotOut(told)]), ...(says('stands') ? [] : isIn(told))]
+  return [
+    ...(isKnown ? [] : [...cameOff(told), ...gotOut(told)]),
+    ...(says('stands') ? [] : isIn(told)),
+    ...liftedOut(told.typed.tokens, told.bits),
+  ]
 }

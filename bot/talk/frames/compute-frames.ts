@@ -84,6 +84,7 @@ export const computeFrames: readonly Frame[] = [
     does: 'compute',
     cues: {
       show_jar: -0.5,
+      asked_of_jar: -8,
       how_much: 3,
       per_litre: 2,
       how_long: 4,

@@ -142,7 +142,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'bottles',
     does: 'record',
-    cues: { gave_away: 5, added: -2, taste_word: -1, rated: -3 },
+    cues: { gave_away: 5, shook: -5, added: -2, taste_word: -1, rated: -3 },
     wants: ['gave_away'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
@@ -165,7 +165,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar split',
     does: 'record',
-    cues: { divided: 5, layers: -1, hypothesis: -2, cloud: -3 },
+    cues: { divided: 5, strained: -3, layers: -1, hypothesis: -2, cloud: -3 },
     wants: ['divided'],
     bars: ['asking', 'turned'],
     barsThings: ['spirit', 'sugar', 'water'],
@@ -269,6 +269,7 @@ export const jarFrames: readonly Frame[] = [
     does: 'compute',
     cues: {
       show_jar: 3.5,
+      asked_of_jar: 6,
       to_buy: -4,
       when_take_out: 2.5,
       own_jar: 1.2,
@@ -282,7 +283,7 @@ export const jarFrames: readonly Frame[] = [
       put_off: -3,
       again: -0.5,
     },
-    wants: ['show_jar', 'when_take_out', 'deed_ahead'],
+    wants: ['show_jar', 'asked_of_jar', 'when_take_out', 'deed_ahead'],
     slots: [{ option: 'jar', takes: 'jar', needed: true }],
     ignores: ['date', 'span', 'spirit'],
   },

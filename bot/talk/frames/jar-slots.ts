@@ -5,7 +5,7 @@ import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import { onlyBit } from './amount-slots.ts'
 import type { SlotKind } from './frame.ts'
 import { jarsMeant } from './jars-meant.ts'
-import { pouredOff } from './part-slots.ts'
+import { jarOfPart, plantsInside, pouredOff } from './part-slots.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 /** How many bottles were given or opened: `two bottles`, `one raspberry`, `a bottle of it`. */
@@ -72,33 +72,6 @@ const otherJarName: Fill = (sentence) => {
   if (text === null) return null
   const names = jars.map(({ name }) => name)
   return { text: freeName(text, names), bits: [], isAssumed: true }
-}
-
-/** A plant beside others in a jar, and the jar. */
-function partIn({ bits, jars }: Sentence): { readonly plants: readonly Bit[]; readonly jar: string } | null {
-  const running = jars.filter((jar) => !isOver(jar) && jar.stage === 'steeping' && jar.plants.length > 1)
-  const plants = bits.filter(({ kind }) => kind === 'plant')
-  for (const jar of running) {
-    const inside = plants.filter(
-      ({ ids, text }) => jar.plants.some((id) => ids?.includes(id)) && jar.name.toLowerCase() !== text.toLowerCase(),
-    )
-    if (inside.length > 0) return { plants: inside, jar: jar.name }
-  }
-  return null
-}
-
-const plantsInside: Fill = (sentence) => {
-  const part = partIn(sentence)
-  if (part === null) return null
-  const amounts = part.plants.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
-  return { text: part.plants.map(({ text }) => text.toLowerCase()).join(' + '), bits: [...part.plants, ...amounts] }
-}
-
-const jarOfPart: Fill = (sentence) => {
-  const part = partIn(sentence)
-  if (part === null) return null
-  const name = jarsNamed(sentence.bits, sentence.jars).find(({ jar }) => jar.name === part.jar)
-  return { text: part.jar, bits: name === undefined || part.plants.includes(name.bit) ? [] : [name.bit] }
 }
 
 const PREPOSITION =

@@ -41,6 +41,15 @@ export function ofMonth(word: string, jars: readonly TalkJar[]): string {
   return found.length === 1 ? found[0]!.name : word
 }
 
+/** `Another 50 g ginger`: of the jar that is called so, more of the same. */
+function moreOfSame(bits: readonly Bit[], typed: Sentence['typed'], jars: readonly TalkJar[]): TalkJar | null {
+  const isMore = typed.tokens.some(({ text }) => /^(?:another|more|extra|altr[oaie])$/.test(text))
+  const [plant, another] = bits.filter(({ kind, role }) => kind === 'plant' && role !== 'left_out')
+  if (!isMore || plant === undefined || another !== undefined) return null
+  const [jar, second] = jarsOf(plant, jars)
+  return jar === undefined || second !== undefined ? null : jar
+}
+
 /**
  * By name, by what is in it, by the month it was begun in; where nothing is said, the only one of which the step can follow. A plant
  * that no jar has is the name as it was said.
@@ -62,6 +71,8 @@ export function jarsMeant({ bits, typed, jars }: Sentence, command: string): Jar
     if (meant.length === 1) return { text: meant[0]!.name, bits: [plant], choices: [] }
     if (meant.length > 1) return { text: null, bits: [plant], choices: meant.map(({ name }) => name) }
   }
+  const same = command === 'jar add' ? moreOfSame(bits, typed, running) : null
+  if (same !== null) return { text: same.name, bits: [], choices: [] }
   const month = typed.tokens.map(({ text }) => monthOf(text)).find((at) => at !== null)
   const begun = month === undefined ? [] : running.filter((jar) => jar.month === month)
   if (begun.length === 1) return { text: begun[0]!.name, bits: [], choices: [] }

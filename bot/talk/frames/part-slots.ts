@@ -1,3 +1,6 @@
+import type { Bit, Sentence } from '../bits/bit.ts'
+import { isOver, jarsOf } from '../bits/jars-of.ts'
+import { isPieceOut, staysIn } from '../bits/lifted-out.ts'
 import { onlyBit } from './amount-slots.ts'
 import type { Fill } from './plant-slots.ts'
 
@@ -17,3 +20,50 @@ export const pouredOff: Fill = ({ bits, typed }) => {
 /** `half of it`, `a third`; `in two` says nothing of how much. */
 const PART = /^(?:half|thirds?|quarters?|metà|meta|terzo|quarto)$/
 const COUNT = /^(?:a|one|two|three|un|due|tre)$/
+
+/** Before the name of what something comes out of. */
+const OUT_OF = /^(?:from|of|in|dal|dallo|dalla|dai|dagli|dalle|del|dello|della|dei|degli|delle|nel|nella|nelle)$/
+const BEFORE_NAME = /^(?:the|my|our|jar|vaso|l)$/
+
+/** `The cinnamon from the pears`: what it comes out of. */
+function isOutOf({ typed: { tokens } }: Pick<Sentence, 'typed'>, { from }: Bit): boolean {
+  let at = from - 1
+  while (BEFORE_NAME.test(tokens[at]?.text ?? '')) at--
+  return OUT_OF.test(tokens[at]?.text ?? '')
+}
+
+/** A plant beside others in a jar, and the jar. */
+function partIn({ bits, jars, typed }: Sentence): { readonly plants: readonly Bit[]; readonly jar: string } | null {
+  const running = jars.filter((jar) => !isOver(jar) && jar.stage === 'steeping' && jar.plants.length > 1)
+  const plants = bits.filter(({ kind }) => kind === 'plant')
+  for (const jar of running) {
+    const inside = plants.filter(
+      ({ ids, text }) => jar.plants.some((id) => ids?.includes(id)) && jar.name.toLowerCase() !== text.toLowerCase(),
+    )
+    const parts = inside.filter((bit) => !isOutOf({ typed }, bit) && !staysIn(typed.tokens, bit))
+    if (inside.length > 0) return { plants: parts.length > 0 ? parts : inside, jar: jar.name }
+  }
+  // `Fished the stick out`: of a jar that has several plants, one of them.
+  const [only, another] = running
+  const isPiece = isPieceOut(typed.tokens) && only !== undefined && another === undefined
+  return isPiece ? { plants: [], jar: only.name } : null
+}
+
+export const plantsInside: Fill = (sentence) => {
+  const part = partIn(sentence)
+  if (part === null || part.plants.length === 0) return null
+  const amounts = part.plants.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
+  return { text: part.plants.map(({ text }) => text.toLowerCase()).join(' + '), bits: [...part.plants, ...amounts] }
+}
+
+export const jarOfPart: Fill = (sentence) => {
+  const part = partIn(sentence)
+  if (part === null) return null
+  const names = sentence.bits.filter(
+    (bit) =>
+      !part.plants.includes(bit) &&
+      (bit.kind === 'plant' || bit.kind === 'jar') &&
+      jarsOf(bit, sentence.jars).some(({ name }) => name === part.jar),
+  )
+  return { text: part.jar, bits: names }
+}

@@ -10,6 +10,16 @@ export interface ConceptSpan {
 
 type Pattern = readonly string[]
 
+/** `gave|got ~ shake|stir` is each of the one with each of the other. */
+export const eachPattern = (phrase: string): readonly Pattern[] =>
+  phrase
+    .trim()
+    .split(/\s+/)
+    .reduce<readonly Pattern[]>(
+      (begun, part) => begun.flatMap((words) => part.split('|').map((word) => [...words, word])),
+      [[]],
+    )
+
 const GAP = '~'
 const MOST_GAP = 4
 
@@ -27,8 +37,7 @@ function indexOf(lexicon: Lexicon): Index {
   const byStem: (readonly [string, Concept, Pattern])[] = []
   for (const [name, list] of Object.entries(lexicon.concepts)) {
     const concept = name as Concept
-    for (const phrase of list.split(',')) {
-      const pattern = phrase.trim().split(/\s+/)
+    for (const pattern of list.split(',').flatMap(eachPattern)) {
       const [first = ''] = pattern
       if (first === '') continue
       if (first.endsWith('*')) byStem.push([first.slice(0, -1), concept, pattern])

@@ -98,6 +98,8 @@ export type Concept =
   // What a person wants to see or have set.
   | 'what_is_on'
   | 'show_jar'
+  /** How it stands with something, or since when it does. */
+  | 'state_of'
   | 'print_label'
   | 'print_tag'
   | 'calendar'
@@ -131,6 +133,9 @@ export type Concept =
   | 'thrice'
   | 'halve'
   | 'instead'
+  | 'could_be'
+  /** What comes of what was just worked out. */
+  | 'what_of_it'
   | 'only_have'
   | 'without'
   | 'not_so'
@@ -283,10 +288,11 @@ export type Derived =
   | 'planned_by_day'
   | 'how_much_of_it'
   | 'bottles_of_jar'
+  | 'asked_of_jar'
 
 /**
  * The words of a language, as data. Phrases are joined with commas, in lower case and without accents and apostrophes; `*` stands
- * for any letters at the end of a word, `~` for up to three words.
+ * for any letters at the end of a word, `~` for up to four words, `a|b` for either.
  */
 export interface Lexicon {
   readonly id: 'en' | 'it'

@@ -1,5 +1,6 @@
 import { isPlantWord } from '../../../core/botanical/find/plant-said.ts'
 import type { Token } from '../../../core/quantity/read/tokens.ts'
+import { HUNDREDS, TENS, UNITS } from '../../../core/quantity/said/number-words.ts'
 import { isDayWord } from '../../../core/quantity/time/date-said.ts'
 import { monthNamed } from '../../../core/quantity/time/parse-month.ts'
 import { isOneTypo } from '../../../core/spelling/one-typo.ts'
@@ -22,7 +23,7 @@ const wordsOf = (lexicon: Lexicon): readonly string[] =>
     lexicon.loose,
     ...lexicon.spirits.map(([words]) => words),
     ...lexicon.drinks.map(([words]) => words),
-  ].flatMap((list) => list.split(/[\s,]+/))
+  ].flatMap((list) => list.split(/[\s,|]+/))
 
 /** By the first letter, which is seldom wrong; stems with their star. */
 function vocabularyOf(lexicon: Lexicon): ReadonlyMap<string, readonly string[]> {
@@ -39,9 +40,13 @@ function vocabularyOf(lexicon: Lexicon): ReadonlyMap<string, readonly string[]> 
   return byFirst
 }
 
+/** `Un quarto di questo` is no `quanto`. */
+const isNumberWord = (word: string): boolean =>
+  UNITS.has(word) || TENS.has(word) || HUNDREDS.has(word) || /^(?:quart[oi]|terz[oi]|thirds?|quarters?)$/.test(word)
+
 function meant(word: string, near: readonly string[]): string | null {
   const isKnown = near.some((each) => (each.endsWith('*') ? word.startsWith(each.slice(0, -1)) : each === word))
-  if (isKnown || isPlantWord(word) || isDayWord(word) || monthNamed(word) !== null) return null
+  if (isKnown || isNumberWord(word) || isPlantWord(word) || isDayWord(word) || monthNamed(word) !== null) return null
   const found = near.filter((each) => !each.endsWith('*') && each.length >= LEAST_LETTERS - 1 && isOneTypo(word, each))
   return found.length === 1 ? found[0]! : null
 }

@@ -53,7 +53,15 @@ const SCALED = ['of', 'spirit', 'infusion', 'water', 'sugar', 'liqueur', 'bottle
 /** A number of an amount, not of a strength, a sweetness or the size of a bottle. */
 const AMOUNT = /(?<![\d.,xX×]\s?)(?<![\d.,])(\d+(?:[.,]\d+)?)(?!\s*(?:%|°|proof|g\/[lL]|vol|[\d.,]))/g
 
-const rounded = (value: number): string => String(Number(value.toPrecision(4)))
+/** No more digits than a kitchen has; three behind a point would be thousands. */
+const rounded = (value: number): string => String(Number(value >= 100 ? value.toPrecision(4) : value.toPrecision(3)))
+
+/** Pieces are whole, or halves of a few. */
+const pieces = (value: number): string =>
+  String(value >= 3 ? Math.round(value) : Math.max(0.5, Math.round(value * 2) / 2))
+
+const UNIT =
+  /^[\d.,\s]+(?:g|kg|mg|ml|cl|dl|l|lb|lbs|oz|st|cups?|pints?|litres?|liters?|litr[oi]|kilos?|chil[oi]|grams?|gramm[oi]|ounces?|pounds?|tbsp|tsp)\b/i
 
 function scaledText(option: string, text: string, factor: number): string {
   return text
@@ -65,6 +73,7 @@ function scaledText(option: string, text: string, factor: number): string {
         if (!isFirst) return number
         isFirst = false
         const value = Number(number.replace(',', '.')) * factor
+        if (option === 'of' && !UNIT.test(item.trim())) return pieces(value)
         return option === 'bottles' ? String(Math.max(1, Math.round(value))) : rounded(value)
       })
     })

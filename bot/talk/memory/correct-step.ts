@@ -14,7 +14,10 @@ const AMOUNTS: Readonly<Record<string, readonly string[]>> = {
 
 /** Said of what was, not of what is wished. */
 const WAS =
-  /^(?:sorry|oops|whoops|was|were|meant|mean|wrong|correction|should|actually|mistyped|typo|scusa|scusate|volevo|intendevo|era|erano|anzi|ops)$/
+  /^(?:sorry|oops|whoops|was|were|meant|mean|wrong|correction|should|actually|mistyped|typo|misread|mismeasured|miscounted|misheard|miswrote|again|shouldve|shouldbe|reread|remeasured|rechecked|correct|letto|misurato|sbagliato|sbagliata|sbagliavo|scusa|scusate|volevo|intendevo|era|erano|anzi|ops)$/
+
+/** Steps of which a small number can only be a strength. */
+const OF_LIQUID: ReadonlySet<string> = new Set(['jar strain'])
 
 /** From here on nobody wishes a liqueur so strong, % vol: it is what was read. */
 const NO_LIQUEUR = 55
@@ -29,12 +32,18 @@ const OF_STEP: Readonly<Record<string, readonly Concept[]>> = {
 }
 
 /** The number that holds: that before `not`, or behind `instead of`; the only one. */
-function righted(sentence: Sentence): readonly Bit[] {
+function righted(sentence: Sentence, step: CallRead): readonly Bit[] {
   const { typed } = sentence
   const numbers = numbersOf(sentence)
   const not = typed.tokens.findIndex(({ text }, at) => at > 0 && (text === 'not' || text === 'non'))
-  return not === -1 ? numbers : numbers.filter(({ to }) => to <= not)
+  if (not !== -1) return numbers.filter(({ to }) => to <= not)
+  // `I said 920 but it's 940`: what was recorded is the one that does not hold.
+  const others = numbers.filter((bit) => !Object.values(step.options).some((text) => hasNumber(text, bit)))
+  return numbers.length === 2 && others.length === 1 ? others : numbers
 }
+
+const hasNumber = (text: string, bit: Bit): boolean =>
+  [...text.matchAll(/\d+(?:[.,]\d+)?/g)].some(([number]) => number === digitsOf(bit))
 
 /** The option of a step that a number is of. */
 function optionFor({ kind, value, role }: Bit, step: CallRead): string | null {
@@ -69,14 +78,15 @@ export const correctedStep: Rule = (sentence, last, { step }) => {
   if (typed.tokens.some(({ text }) => text === '?')) return null
   const isOfPast = typed.tokens.some(({ text }) => WAS.test(text))
   const isNo = /^(?:no|nope|non)$/.test(typed.tokens[0]?.text ?? '')
-  const isOther = righted(sentence).length < numbersOf(sentence).length
+  const isOther = righted(sentence, step).length < numbersOf(sentence).length
   const isMade = /^(?:ok |right |hm+ )?(?:make|put|call) (?:it|that)\b/i.test(typed.text)
   // What is told of a deed is a deed of its own.
   if (!isNo && has(...DEEDS) && !OF_STEP[step.command]?.some((concept) => has(concept) && isOfPast)) return null
   if (!isOfPast && !isNo && !isOther && !isMade) return null
   const options: Record<string, string> = {}
-  for (const bit of righted(sentence)) {
-    const isWish = bit.kind === 'strength' && bit.value <= NO_LIQUEUR && !isOfPast
+  for (const bit of righted(sentence, step)) {
+    const isStrength = bit.kind === 'strength' || (bit.kind === 'bare' && OF_LIQUID.has(step.command))
+    const isWish = isStrength && bit.value <= NO_LIQUEUR && !isOfPast
     const option = isWish ? null : optionFor(bit, step)
     if (option === null || option in options) return null
     options[option] = textOf(bit, option)

@@ -86,9 +86,18 @@ const styled: Rule = (sentence, last) => {
     : callReading(withOption(call, 'to-sweetness', style))
 }
 
-const resized: Rule = ({ has, bits }, last) => {
+const PARTS: readonly (readonly [RegExp, number])[] = [
+  [/\b(?:two|2) thirds\b|\bdue terzi\b/, 2 / 3],
+  [/\b(?:three|3) quarters\b|\btre quarti\b/, 0.75],
+  [/\b(?:a|one) third\b|\bun terzo\b/, 1 / 3],
+  [/\b(?:a|one) quarter\b|\bun quarto\b/, 0.25],
+]
+
+const resized: Rule = ({ has, bits, typed }, last) => {
   if (bits.length > 0 && !bits.every(({ kind }) => kind === 'bare')) return null
-  const factor = has('twice') ? 2 : has('thrice') ? 3 : has('halve') ? 0.5 : null
+  const words = typed.tokens.map(({ text }) => text).join(' ')
+  const part = PARTS.find(([pattern]) => pattern.test(words))?.[1]
+  const factor = part ?? (has('twice') ? 2 : has('thrice') ? 3 : has('halve') ? 0.5 : null)
   const changed = factor === null ? null : scaled(last, factor)
   return changed === null ? null : callReading(changed)
 }
@@ -111,6 +120,13 @@ const target: Rule = ({ bits, typed, has }, last) => {
     reading = next
   }
   return reading
+}
+
+/** `How many bottles is that?`: what was worked out says it. */
+const ofWhatWasSaid: Rule = ({ has, bits, typed }, last) => {
+  const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 8
+  const isOther = bits.length > 0 || has('keeps_long', 'bottles_left', 'to_buy', 'cost_me', 'freezes')
+  return last.command === 'plan' && isShort && !isOther && has('what_of_it') ? callReading(last) : null
 }
 
 const RULES: readonly Rule[] = [
@@ -137,6 +153,7 @@ const RULES: readonly Rule[] = [
   agreed,
   target,
   shownAgain,
+  ofWhatWasSaid,
 ]
 
 /** What was recorded is not changed by a word, but undone, or answered with what comes next. */

@@ -1,3 +1,5 @@
+import { plantSaid } from '../../../core/botanical/find/plant-said.ts'
+import { saidText } from '../../../core/quantity/said/said-text.ts'
 import type { Bit } from '../bits/bit.ts'
 import { liquidsIn, spiritText } from '../frames/liquids.ts'
 import { plantText } from '../frames/plant-slots.ts'
@@ -35,6 +37,11 @@ export const otherSpirit: Rule = (sentence, last) => {
   if ((word === undefined && strength === undefined) || !isOther) return null
   if (sentence.bits.some(({ kind }) => kind === 'plant') || !takes(last.command, 'spirit')) return null
   const [liquid] = liquidsIn(sentence)
+  const now = /\d+(?:[.,]\d+)?\s*%/.exec(last.options.spirit ?? '')?.[0]
+  const isUnnamed = word === undefined || word.value === 0
+  // `For two litres of alcohol`: as strong as it was.
+  if (liquid !== undefined && liquid.strength === null && isUnnamed && now !== undefined)
+    return callReading(withOption(last, 'spirit', `${spiritText(liquid)} ${now}`))
   if (liquid !== undefined)
     return callReading(
       withOption(last, 'spirit', spiritText(word === undefined || liquid.word !== null ? liquid : { ...liquid, word })),
@@ -47,15 +54,26 @@ export const otherSpirit: Rule = (sentence, last) => {
   return callReading(withOption(last, 'spirit', [volume, name, abv].filter((part) => part !== null).join(' ')))
 }
 
-export const named = (item: string): string => item.toLowerCase()
+const NONE: ReadonlySet<string> = new Set()
+
+/** Ids of the plants of an item of a recipe, whatever the language it was typed in. */
+function idsOf(item: string): readonly string[] {
+  const { tokens } = saidText(item)
+  return tokens.flatMap((_, at) => plantSaid(tokens, at, NONE)?.ids ?? [])
+}
+
+/** Whether an item of a recipe is of a plant that is said: `10 lemons` is of `limoni`, too. */
+function isOf(item: string, { text, ids }: Bit): boolean {
+  const stem = text.toLowerCase().replace(/(?:es|s|i|e|o|a)$/, '')
+  return item.toLowerCase().includes(stem) || idsOf(item).some((id) => ids?.includes(id) === true)
+}
 
 export const withoutPlant: Rule = ({ bits }, last) => {
   const plant = bits.find(({ kind, role }) => kind === 'plant' && role === 'left_out')
   const { of } = last.options
   if (plant === undefined || of === undefined) return null
-  const stem = plant.text.toLowerCase().replace(/(?:es|s|i|e|o|a)$/, '')
   const items = of.split('+').map((item) => item.trim())
-  const kept = items.filter((item) => !named(item).includes(stem))
+  const kept = items.filter((item) => !isOf(item, plant))
   const other = bits.find(({ kind, role }) => kind === 'plant' && role !== 'left_out')
   // `Lose the lemons, use oranges`: one in the place of the other.
   if (other !== undefined && kept.length < items.length)
@@ -64,6 +82,9 @@ export const withoutPlant: Rule = ({ bits }, last) => {
     ? null
     : callReading(withOption(last, 'of', kept.join(' + ')))
 }
+
+/** What names another plant for the one there is says hardly more. */
+const SHORT = 7
 
 /** `and a cinnamon stick too` adds a plant, `what about oranges` puts it in the place of the one there is. */
 export const otherPlants: Rule = ({ bits, typed, has }, last) => {
@@ -86,15 +107,16 @@ export const otherPlants: Rule = ({ bits, typed, has }, last) => {
   }
   if (last.command !== 'plan') return null
   const own = of.split('+').map((item) => item.trim())
-  const isThere = (item: string): boolean =>
-    plants.some(({ text: name }) => item.toLowerCase().includes(name.toLowerCase().replace(/(?:es|s|i|e)$/, '')))
+  const isThere = (item: string): boolean => plants.some((plant) => isOf(item, plant))
   // `with 12 lemons`: another amount of what is in it already.
   if (own.some(isThere) && plants.length === 1 && plants[0]!.with !== undefined) {
     return callReading(withOption(last, 'of', own.map((item) => (isThere(item) ? text : item)).join(' + ')))
   }
   if (isAdded && typed.tokens.length <= 10) return callReading(withOption(last, 'of', `${of} + ${text}`))
   const isOne = !of.includes('+') && plants.length === 1
-  if (!has('instead') || !isOne) return null
+  // `Could it be limes`, `I've only limes`.
+  const isInstead = has('instead') || (has('only_have', 'could_be') && typed.tokens.length <= SHORT)
+  if (!isInstead || !isOne) return null
   const amount = plants[0]!.with === undefined ? /^[\d.,½¼¾]+(?:\s*(?:g|kg)\b)?/.exec(of)?.[0] : undefined
   return callReading(withOption(last, 'of', [amount, text].filter((part) => part !== undefined).join(' ')))
 }
@@ -115,9 +137,8 @@ export const swapped: Rule = ({ bits, has }, last) => {
   const plants = bits.filter(({ kind }) => kind === 'plant')
   if (last.command !== 'plan' || of === undefined || plants.length !== 2 || !has('instead')) return null
   const items = of.split('+').map((item) => item.trim())
-  const stemOf = ({ text }: Bit): string => text.toLowerCase().replace(/(?:es|s|i|e|o|a)$/, '')
-  const at = items.findIndex((item) => plants.some((plant) => item.toLowerCase().includes(stemOf(plant))))
-  const gone = plants.filter((plant) => items[at]?.toLowerCase().includes(stemOf(plant)) === true)
+  const at = items.findIndex((item) => plants.some((plant) => isOf(item, plant)))
+  const gone = plants.filter((plant) => items[at] !== undefined && isOf(items[at], plant))
   const come = plants.find((plant) => !gone.includes(plant))
   if (at === -1 || gone.length !== 1 || come === undefined) return null
   const amount =

@@ -10,7 +10,8 @@ export const NAMED = /\b(?:call(?:ed)? (?:it|that|this)?|named?|name it|chiamalo
 export const begun: Rule = ({ has, bits, typed }, last, { offered }) => {
   const name = NAMED.exec(typed.text)?.[1]?.trim()
   const isAsked = has('denial') || typed.tokens.some(({ text }) => text === '?')
-  if (!has('start_word') || isAsked || (bits.length > 0 && name === undefined)) return null
+  const isOther = bits.some(({ kind, text }) => kind !== 'date' || text !== 'today')
+  if (!has('start_word') || isAsked || (isOther && name === undefined)) return null
   const start = offered.find(({ command }) => command === 'jar start')
   const named = (call: CallRead): TalkReading =>
     callReading(name === undefined ? call : withOption(call, 'name', name), 'record')

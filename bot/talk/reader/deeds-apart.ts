@@ -6,6 +6,7 @@ import { symptomIn } from '../frames/symptoms.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { isToldNow } from './is-told.ts'
+import { notTheOther } from './not-the-other.ts'
 
 /** Deeds that one step records: two of a group in one sentence are one deed told twice. */
 const GROUPS: Readonly<Partial<Record<Concept, string>>> = {
@@ -149,6 +150,8 @@ export function deedsApart(text: string, surroundings: Surroundings): readonly s
   const jars = surroundings.jars.filter((jar) => !isOver(jar))
   if (jars.length === 0) return null
   const sentence = sentenceIn(text, surroundings)
+  const onlyOne = notTheOther(sentence)
+  if (onlyOne !== null) return [onlyOne]
   const [first] = deedsOf(sentence)
   if (first === undefined) return null
   const cuts = cutsIn(sentence)

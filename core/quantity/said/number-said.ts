@@ -2,7 +2,7 @@ import { unlessRefused } from '../../domain-error.ts'
 import { readNumber } from '../read/read-number.ts'
 import { type TypedText, textFrom, wordAt } from '../read/tokens.ts'
 import { anyUnitAt } from '../read/unit-at.ts'
-import { HUNDREDS, joinedItalian, TENS, UNITS } from './number-words.ts'
+import { ENGLISH_TENS, HUNDREDS, joinedItalian, TENS, UNITS } from './number-words.ts'
 
 /** A number in a sentence, in figures or in words. */
 export interface NumberSaid {
@@ -43,6 +43,11 @@ function figuresAt(typed: TypedText, at: number): NumberSaid | null {
 
 const said = (value: number, next: number): NumberSaid => ({ value, text: String(value), next, isWord: true })
 
+/** `Six fifty ml bottles` are six; `nine hundred` has its own word. */
+const isOfSize = (typed: TypedText, at: number): boolean =>
+  HUNDREDS.has(wordAt(typed, at)) ||
+  [at, at + 1].some((place) => /^(?:bottles?|bottigli[ae]|ones|jars?|minis?|flasks?)$/.test(wordAt(typed, place)))
+
 /** `twenty five`, `two hundred and fifty`, `trecento`; null where no number in words begins. */
 function wordsAt(typed: TypedText, at: number): NumberSaid | null {
   let sum: number | null = null
@@ -60,6 +65,11 @@ function wordsAt(typed: TypedText, at: number): NumberSaid | null {
   }
   const first = below(at)
   if (first !== null) [sum, next] = [first.value, first.next]
+  // `Six eighty`: hundreds without their word.
+  const isDigit = first !== null && first.value >= 1 && first.value <= 9
+  const behind = isDigit && ENGLISH_TENS.has(wordAt(typed, next)) ? below(next) : null
+  if (first !== null && behind !== null && !isOfSize(typed, behind.next))
+    return said(first.value * 100 + behind.value, behind.next)
   const times = HUNDREDS.get(wordAt(typed, next))
   const isArticle = sum === null && ARTICLES.has(wordAt(typed, at)) && HUNDREDS.has(wordAt(typed, at + 1))
   if (isArticle) [sum, next] = [HUNDREDS.get(wordAt(typed, at + 1))!, at + 2]

@@ -12,12 +12,17 @@ export const UNITS: ReadonlyMap<string, number> = new Map([
   ...listed(17, 'diciassette diciotto diciannove'),
 ])
 
-export const TENS: ReadonlyMap<string, number> = new Map(
-  [
-    ...listed(2, 'twenty thirty forty/fourty fifty sixty seventy eighty ninety/ninty'),
-    ...listed(2, 'venti trenta quaranta cinquanta sessanta settanta ottanta novanta'),
-  ].map(([word, tens]) => [word, tens * 10] as const),
+const tens = (words: string): readonly (readonly [string, number])[] =>
+  listed(2, words).map(([word, count]) => [word, count * 10] as const)
+
+export const ENGLISH_TENS: ReadonlyMap<string, number> = new Map(
+  tens('twenty thirty forty/fourty fifty sixty seventy eighty ninety/ninty'),
 )
+
+export const TENS: ReadonlyMap<string, number> = new Map([
+  ...ENGLISH_TENS,
+  ...tens('venti trenta quaranta cinquanta sessanta settanta ottanta novanta'),
+])
 
 export const HUNDREDS: ReadonlyMap<string, number> = new Map([
   ['hundred', 100],

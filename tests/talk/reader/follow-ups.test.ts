@@ -13,6 +13,23 @@ const SYRUP = '/syrup infusion:920 ml strength:82% to-strength:30% to-sweetness:
 
 /** What is said after something else, and the line that it comes to. */
 const TALKS: readonly Talk[] = [
+  ['lemon', STRAINED, 'looked again and it’s 940', '/jar correct lemon measured:940 ml'],
+  ['lemon', STRAINED, 'I said 930 but it’s 950', '/jar correct lemon measured:950 ml'],
+  ['lemon', STRAINED, 'non 930, 940', '/jar correct lemon measured:940 ml'],
+  ['lemon', STRAINED, 'mi sono sbagliato, 84 gradi', '/jar correct lemon strength:84%'],
+  ['lemon', STRAINED, 'make it 28', '/syrup jar:lemon to-strength:28%'],
+  ['lemon', STRAINED, 'I used 550 sugar and 1.6 water', '/jar sweeten lemon sugar:550 g water:1.6 l'],
+  [null, PLAN, 'give it more of a kick', '/plan of:10 lemons spirit:1 l 95% to-strength:35%'],
+  [null, PLAN, 'not quite so boozy', '/plan of:10 lemons spirit:1 l 95% to-strength:25%'],
+  [null, PLAN, 'bring the sugar down', '/plan of:10 lemons spirit:1 l 95% to-sweetness:120 g/L'],
+  [null, PLAN, 'could it be limes', '/plan of:10 limes spirit:1 l 95%'],
+  [null, PLAN, 'I’ve only limes', '/plan of:10 limes spirit:1 l 95%'],
+  [null, PLAN, 'con le arance invece dei limoni', '/plan of:10 arance spirit:1 l 95%'],
+  [null, PLAN, 'a third of that', '/plan of:3 lemons spirit:0.333 l 95%'],
+  [null, PLAN, 'un quarto di questo', '/plan of:2.5 lemons spirit:0.25 l 95%'],
+  [null, PLAN, 'for two litres of alcohol then', '/plan of:10 lemons spirit:2 litres 95%'],
+  [null, PLAN, 'how many bottles is that', '/plan of:10 lemons spirit:1 l 95%'],
+  [null, PLAN, 'right, I’m starting it', '/jar start of:10 lemons spirit:1 l 95%'],
   ['lemon', STRAINED, 'sorry, 900', '/jar correct lemon measured:900 ml'],
   ['lemon', STRAINED, 'oops it was 390 not 930', '/jar correct lemon measured:390 ml'],
   ['lemon', STRAINED, 'scusa volevo dire 910', '/jar correct lemon measured:910 ml'],
@@ -132,3 +149,12 @@ it.each(['no wait i didnt', 'oops, i didnt actually'])('%s: takes back what was 
   await one.say(STRAINED)
   expect(await one.say(text)).toMatchObject({ command: 'jar undo', code: null })
 })
+
+it.each(['that’s grand, cheers', 'sound, thanks', 'cheers mate', 'va benissimo grazie', 'thanks, that’ll do'])(
+  '%s: is only thanks',
+  async (text) => {
+    const one = await talkerFor({ after: null })
+    await one.say(PLAN)
+    expect(await one.say(text)).toMatchObject({ command: 'talk', code: null, recorded: 0 })
+  },
+)

@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest'
+import type { Shelf } from '../shelves.ts'
+import { talkerFor } from './told.ts'
+
+/** Deeds that are told by what stands beside a jar's name, and the line that records each. */
+const TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: string, read: string])[]>>> = {
+  lemon: [
+    ["lemon's out, eight hundred and ninety, 85 on the float", '/jar strain lemon measured:890 ml strength:85%'],
+    ['poured it off the peel, 0.94 l', '/jar strain lemon measured:0.94 l'],
+    ['scorze fuori, ne restano 905 ml', '/jar strain lemon measured:905 ml'],
+    ["three more lemons' worth of peel in", '/jar add lemon of:3 lemons'],
+    ['slung in another 150 ml of the 95', '/jar add lemon spirit:150 ml 95%'],
+    ['another 100 ml of vodka went on the lemon', '/jar add lemon spirit:100 ml vodka 40%'],
+    ['gave the lemon a good old jiggle', '/jar shake lemon'],
+    ["lemon's had its daily shake", '/jar shake lemon'],
+    ['sloshed it round a bit', '/jar shake lemon'],
+    ['turned the jar over a few times', '/jar shake lemon'],
+    ['al limone ho dato una bella mescolata', '/jar shake lemon'],
+    ['ho shakerato il limone', '/jar shake lemon'],
+  ],
+  lemon_ginger: [
+    ['ginger is strained, six forty, 57 on the meter', '/jar strain ginger measured:640 ml strength:57%'],
+    ['lemon strained. nine twenty', '/jar strain lemon measured:920 ml'],
+    ['limone filtrato, 920 ml, alcolometro 86', '/jar strain lemon measured:920 ml strength:86%'],
+    ['chucked another 50 g ginger in', '/jar add ginger of:50 g ginger'],
+    ['the ginger had another 200 ml of the 60', '/jar add ginger spirit:200 ml 60%'],
+    ["each one's had a shake", '/jar shake all'],
+    ["didn't shake the ginger, only the lemon", '/jar shake lemon'],
+    ["I haven't shaken the lemon but I did the ginger", '/jar shake ginger'],
+    ["il limone no, lo zenzero l'ho scosso", '/jar shake ginger'],
+  ],
+  spiced: [
+    ["the cinnamon's come out of the pear", '/jar take-out pear of:cinnamon'],
+    ['took both the cinnamon and the chilli out', '/jar take-out pear of:cinnamon + chilli'],
+    ['pulled the chilli, the pears are still in', '/jar take-out pear of:chilli'],
+    ['tolta la cannella dalle pere', '/jar take-out pear of:cannella'],
+    ['cannella fuori, le pere restano', '/jar take-out pear of:cannella'],
+  ],
+}
+
+describe.each(Object.entries(TOLD))('with the jars of %s', (shelf, told) => {
+  it.each(told)('%s', async (text, read) => {
+    const one = await talkerFor({ after: null, shelf: shelf as Shelf })
+    const answer = await one.say(text)
+    expect(answer).toMatchObject({ read, code: null, erased: false })
+    expect(answer.recorded).toBeGreaterThan(0)
+  })
+})
+
+it.each([
+  ['lemon_ginger', "how strong's the ginger right now", '/jar show ginger'],
+  ['lemon_ginger', "where's the ginger at", '/jar show ginger'],
+  ['lemon_ginger', "what's going on with the lemon", '/jar show lemon'],
+  ['lemon_ginger', 'how many days has the lemon been in', '/jar show lemon'],
+  ['lemon_ginger', 'can the lemon come out yet', '/jar show lemon'],
+  ['lemon_ginger', 'when did the ginger go in', '/jar show ginger'],
+  ['lemon_ginger', 'il limone come va?', '/jar show lemon'],
+  ['lemon_ginger', 'da quanto sta lì lo zenzero', '/jar show ginger'],
+  ['lemon_ginger', 'lo zenzero va filtrato o lo lascio ancora', '/jar show ginger'],
+  ['lemon', 'devo colarlo o aspetto', '/jar show lemon'],
+] as const)('with the jars of %s, %s is shown', async (shelf, text, read) => {
+  expect(await (await talkerFor({ after: null, shelf })).say(text)).toMatchObject({ read, code: null, recorded: 0 })
+})
+
+it('asks which of several came out where only a piece is named, and strains nothing', async () => {
+  const one = await talkerFor({ after: null, shelf: 'spiced' })
+  expect(await one.say('fished the stick out of the pear')).toMatchObject({
+    command: 'jar take-out',
+    code: 'question',
+    recorded: 0,
+  })
+})
+
+it.each(['shook the lemon, which was hard with 3 and 40 ml bottles', 'six fifty ml bottles of lemon'])(
+  '%s: no hundreds are made of how many there are',
+  async (text) => {
+    const { read } = await (await talkerFor({ after: null, shelf: 'lemon' })).say(text)
+    expect(read ?? '').not.toContain('650')
+  },
+)
