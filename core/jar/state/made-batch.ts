@@ -58,6 +58,12 @@ function fillerOf({ happened, started }: JarState): Pick<Batch, 'filler'> {
   return filler === undefined ? {} : { filler }
 }
 
+/** What it was sweetened with, and what stood for the water, where that was one thing each; else as planned. */
+export const syrupOfJar = (story: JarState): Pick<Batch, 'sweetener' | 'filler'> => ({
+  ...sweetenerOf(story),
+  ...fillerOf(story),
+})
+
 /** As it was steeped, or is planned to be; no days where hours are enough. */
 function daysOf({ started, strained }: JarState): Batch<IsoDay>['days'] {
   const { days } = started
@@ -83,8 +89,7 @@ export function madeBatch(story: JarState): Batch & { readonly spirits: readonly
     spirits: all.flatMap(({ spirits }) => spirits),
     waterG: exactly(steeped.reduce((sum, { waterG }) => sum + waterG.value, 0)),
     sweetenings: steeped.flatMap(({ sweetenings }) => sweetenings),
-    ...sweetenerOf(story),
-    ...fillerOf(story),
+    ...syrupOfJar(story),
     targets: targetsOf(story),
     days: daysOf(story),
   }

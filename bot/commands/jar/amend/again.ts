@@ -3,10 +3,13 @@ import { freeName } from '../../../../core/jar/entry/jar-name.ts'
 import { isPoison } from '../../../../core/jar/limits/judge-jar.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
+import { syrupOfJar } from '../../../../core/jar/state/made-batch.ts'
 import { recipeOf } from '../../../../core/jar/state/recipe-of.ts'
+import { USUAL_MATERIAL } from '../../../../core/quantity/materials.ts'
 import { exactly } from '../../../../core/quantity/measured/measured.ts'
 import type { SugarRead } from '../../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
+import { writeSweetener } from '../../../../core/quantity/write/write-quantity.ts'
 import { encodeBatch } from '../../../../core/recipe/code/batch-code.ts'
 import type { Recipe } from '../../../../core/recipe/code/recipe.ts'
 import { batchOf, roundedTargets } from '../../../../core/recipe/code/recipe-batch.ts'
@@ -76,8 +79,11 @@ function optionsAgain(story: JarState, recipe: Recipe | null, choice: Choice, at
   const isSugarSaid = sugar !== undefined && sugar.is.amounts.length > 0
   if (recipe === null || !isCode || (other === null && isSugarSaid)) {
     const daysTyped = story.started.typed.find(([option]) => option === 'days')?.[1]
+    const before =
+      (other === null ? typedAgain(story, setting) : null) ?? batchOptions(batchAgain(story, other), daysTyped)
     return {
-      ...((other === null ? typedAgain(story, setting) : null) ?? batchOptions(batchAgain(story, other), daysTyped)),
+      ...before,
+      ...syrupAgain(before, story),
       ...targetsAgain(choice, story),
       ...(choice.wentDays !== null && { days: wholeDaysGiven(choice.wentDays) }),
       ...(days !== undefined && { days }),
@@ -98,6 +104,17 @@ function sugarAgain(before: Given<SugarRead> | undefined, said: Given<SugarRead>
   const sweetener = said.is.sweetener ?? before?.is.sweetener ?? null
   const weighed = amounts.map(({ material, massG }) => ({ material, massG: exactly(massG) }))
   return { sugar: { typed: sugarWritten(weighed, sweetener), is: { amounts, sweetener } } }
+}
+
+/** What went into its syrup, where that was something else than planned. */
+function syrupAgain(before: Pick<InputOf<'plan'>, 'sugar' | 'water'>, story: JarState) {
+  const { sweetener = USUAL_MATERIAL, filler } = syrupOfJar(story)
+  const { sweetener: planned = USUAL_MATERIAL, filler: plannedFiller } = story.started
+  const water = filler === undefined ? undefined : { typed: writeSweetener(filler), is: filler }
+  return {
+    ...(sweetener !== planned && sugarAgain(before.sugar, { typed: '', is: { amounts: [], sweetener } })),
+    ...(filler !== plannedFiller && { water }),
+  }
 }
 
 /** What is planned is what the line that starts it says. */
