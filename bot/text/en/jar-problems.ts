@@ -189,7 +189,7 @@ export const jarProblems = {
     const said = either(options.map((option) => `${option}:`))
     return `${seq === null ? `No entry of ${jar}` : `Entry ${seq} of ${jar}`} has ${seq === null ? said : `no ${said}`}. See what there is: ${toShow(jar)}`
   },
-  sweetener_planned: ({ typed }) => `How much ${typed} went in? For example sugar:500 g ${typed}`,
+  sweetener_planned: ({ typed, example }) => `How much ${typed} went in? For example: ${example}`,
   compare_two: ({ typed }) => `“${typed}”: which two are those? Join them with a +, like compare:lemon + walnut.`,
 } satisfies Written<JarProblems>
 

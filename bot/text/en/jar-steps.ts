@@ -97,10 +97,13 @@ const firstDay = (started: Started): Started => ({
   plants: started.plants.filter(({ addOn }) => addOn === null),
 })
 
+/** `200 g`, of which `200 g honey` tells more. */
+const BARE_AMOUNT = /^[\d.,/½¼¾±\s]+(?:k?g|[mcd]?l|lb|oz|fl\.? oz|cups?|tsp|tbsp|lit(?:re|er)s?|grams?)?\.?$/iu
+
 /** `90 g sugar`: what an option says, without its name where its value tells. */
 const valueText = (option: string, text: string, format: Format): string => {
   if (option === 'when') return format.day(dayFromIso(text))
-  if (option === 'sugar' || option === 'water') return `${text} ${option}`
+  if (option === 'sugar' || option === 'water') return BARE_AMOUNT.test(text) ? `${text} ${option}` : text
   if (option === 'rating') return `${text} of 5`
   return option === 'note' ? noteText(text) : text
 }

@@ -25,7 +25,8 @@ import { becameSaid, nowRows, stepReply } from '../step/step-reply.ts'
 import { strainedCautions, strainedReply } from '../step/strained-reply.ts'
 import { expectWithinLimits } from '../step/within-jar-limits.ts'
 import { correctedPlants } from './corrected-plants.ts'
-import { entryMeant, expectAmounts, fixed, isKindAlone, saidIn, startedOn } from './correction.ts'
+import { entryMeant, fixed, isKindAlone, saidIn, startedOn } from './correction.ts'
+import { expectAmounts } from './expect-amounts.ts'
 
 const OPTIONS = Object.keys(signatures['jar correct'].shape)
 
@@ -64,7 +65,7 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const isPlanned = isKindAlone(input) && story.sweetened === null
   const at = input.entry?.is ?? (isPlanned ? story.started.seq : null)
   const meant = entryMeant(story, at, options)
-  asOptionProblem('sugar', () => expectAmounts(meant, input))
+  asOptionProblem('sugar', () => expectAmounts(meant, input, story.name))
   const day = dayGiven('when', input.when, { today: dayAt(zone, nowMs), country: settings.country })
   const others = meant.kind === 'started' ? [] : jar.entries
   const moved = day === null ? null : momentOf(day, { nowMs, zone, entries: others })

@@ -126,12 +126,6 @@ function sweetenedWith({ sweetener: before, ...started }: Started, sugar: NonNul
 /** Whether only the name of what sweetens was said: what is planned is put right, not what went in. */
 export const isKindAlone = ({ sugar }: Fixes): boolean => sugar !== undefined && sugar.is.amounts.length === 0
 
-/** Throws `sweetener_planned` where the name of what sweetens stands beside what has gone in. */
-export function expectAmounts(entry: HappeningEntry, { sugar }: Fixes): void {
-  if (entry.kind === 'started' || sugar?.is.sweetener == null) return
-  throw new DomainError('bad_value', 'sweetener_planned', { typed: sugar.typed })
-}
-
 /** The happening as it is with the fixes. */
 export function fixed(entry: HappeningEntry, fixes: Fixes, story: JarState): Happening {
   const { measured, strength, rinse, water, sugar, rating, note, bottles } = fixes
