@@ -17,9 +17,12 @@ const LEXICONS = [english, italian]
 
 export const placeOf = ({ place }: Dispatch): string => (place.kind === 'channel' ? place.channelId : place.kind)
 
-function surroundingsOf({ nowMs, assumedZone }: Dispatch, person: Person) {
+function surroundingsOf({ nowMs, assumedZone, place }: Dispatch, person: Person) {
   const zone = person.settings.zone ?? assumedZone
-  return { lexicons: LEXICONS, jars: jarsTold(person, zone, nowMs), today: dayAt(zone, nowMs) }
+  const jars = jarsTold(person, zone, nowMs)
+  // How strong a jar is stands in no line that others read.
+  const shown = place.kind === 'channel' ? jars.map((jar) => ({ ...jar, strengthPercent: () => null })) : jars
+  return { lexicons: LEXICONS, jars: shown, today: dayAt(zone, nowMs) }
 }
 
 /** How a sentence is understood by what is known of whoever says it. */

@@ -8,9 +8,9 @@ export const isOver = ({ stage }: TalkJar): boolean => stage === 'emptied' || st
 export function jarsOf(bit: Bit, jars: readonly TalkJar[]): readonly TalkJar[] {
   if (bit.kind === 'jar') return jars.filter(({ id }) => bit.ids?.includes(id) === true)
   const text = named(bit.text)
-  const whole = jars.filter(
-    ({ name }) => named(name) === text || `${named(name)}s` === text || named(name) === `${text}s`,
-  )
+  const exact = jars.filter(({ name }) => named(name) === text)
+  if (exact.length > 0) return exact
+  const whole = jars.filter(({ name }) => `${named(name)}s` === text || named(name) === `${text}s`)
   if (whole.length > 0) return whole
   const begun = jars.filter(({ name }) => named(name).startsWith(`${text} `) || named(name).split(/\s+/).includes(text))
   if (begun.length > 0) return begun

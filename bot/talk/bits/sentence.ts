@@ -1,3 +1,4 @@
+import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type ConceptSpan, conceptsIn } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
@@ -17,7 +18,9 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
-  const found = withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon)))
+  const found = withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon))).filter(
+    ({ concept, from }) => concept !== 'gave_away' || !isReceived(typed.tokens, from),
+  )
   const read = bitsIn({ typed, lexicon, spans: found, jars, today }).filter((bit) => !isWithinCount(bit, found))
   // Of `five star anise` no star is given, of `orange peel` no colour is told.
   const named = found.filter(
@@ -37,6 +40,10 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
+
+/** `I’ve been given two bottles`, `who gave me this`: it came to whoever tells it. */
+const isReceived = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.text === 'given' && /^(?:been|was|were|got|being|get)$/.test(tokens[at - 1]?.text ?? '')
 
 /** Of `the two` and `start a jar` the number is none by itself. */
 const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start', 'thanks', 'greeting'])

@@ -8,6 +8,7 @@ export const computeFrames: readonly Frame[] = [
     cues: {
       make: 1.5,
       drink_named: 2.5,
+      show_jar: -4,
       plant_amount: 2,
       call_it: -3.5,
       creamy: -2.5,

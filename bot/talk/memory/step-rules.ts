@@ -1,5 +1,6 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
 import { callReading, type Rule } from './rule.ts'
@@ -76,13 +77,21 @@ export const ofOtherJar: Rule = ({ has, bits }, last) => {
   return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: [] }
 }
 
-export const shownAgain: Rule = ({ has, bits, typed, spans }) => {
+/** `Why did it curdle?`: what has gone wrong; how sweet or strong it was worked out is another question. */
+function isTrouble(sentence: Sentence): boolean {
+  const symptom = symptomIn(sentence)
+  return symptom !== null && !/^(?:too_|weak_taste|harsh)/.test(symptom.id)
+}
+
+export const shownAgain: Rule = (sentence) => {
+  const { has, bits, typed, spans } = sentence
   const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 8
   if (has('how_sure')) return { kind: 'last', what: 'how_sure' }
   if (
     has('why') &&
     (isShort || /^(?:why|perche)$/.test(typed.tokens[0]?.text ?? '')) &&
-    !has('cloud', 'bitter', 'mould', 'solid_ice')
+    !has('cloud', 'bitter', 'mould', 'solid_ice') &&
+    !isTrouble(sentence)
   )
     return { kind: 'last', what: 'why' }
   if (bits.length > 0 || !isShort || has('not_this_week')) return null

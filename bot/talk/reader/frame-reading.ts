@@ -1,3 +1,4 @@
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
@@ -49,7 +50,13 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   }
   const [number] = unused
   if (number !== undefined)
-    return { kind: 'question', call, about: { kind: 'number', typed: number.text }, choices: [call], leftOut }
+    return {
+      kind: 'question',
+      call,
+      about: { kind: 'number', typed: textFrom(sentence.typed, number.from, number.to) },
+      choices: [call],
+      leftOut,
+    }
   const spiritTaken = takenSpirit(best)
   return { kind: 'call', call, leftOut, does: frame.does, ...(spiritTaken !== null && { spiritTaken }) }
 }

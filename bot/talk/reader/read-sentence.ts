@@ -9,6 +9,7 @@ import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { askedPlainly } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
@@ -102,6 +103,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   if (single !== null) return single
   const after = knows.said === undefined || knows.command !== undefined ? null : followUp(sentence, knows.said)
   if (after !== null) return after
+  const plainly = knows.command === undefined ? askedPlainly(sentence) : null
+  if (plainly !== null) return topic({ id: plainly, others: [] })
   const symptom = knows.command === undefined ? symptomIn(sentence) : null
   const talk = symptom === null ? smallTalk(sentence) : null
   if (talk !== null) return talk

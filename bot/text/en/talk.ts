@@ -77,7 +77,7 @@ export const talkProblems: Written<TalkProblems> = {
       ? `Which jar is it?${typeThis(line)}`
       : `Which jar is it: ${names.join(' or ')}?${typeThis(line)}`,
   talk_which_reading: ({ lines }) => `I can read that in more than one way. Which do you mean: ${lines.join(' or ')}`,
-  talk_number: ({ typed, line }) => `I don’t know what the ${typed} is for. Without it I’d read: ${line}`,
+  talk_number: ({ typed, line }) => `I don’t know what “${typed}” is for. Without it I’d read: ${line}`,
   talk_told: ({ line }) => `Shall I write that down? Say “yes”, or type: ${line}`,
   talk_one_reminder: ({ jar, line, reminders, moves }) => {
     const none = 'I can’t set a single reminder, so nothing’s changed.'

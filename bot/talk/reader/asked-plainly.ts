@@ -1,0 +1,64 @@
+import type { Sentence } from '../bits/bit.ts'
+import { isAsked } from './is-told.ts'
+
+/** Put or kept in the cold; `sloes from the freezer` are an ingredient. */
+const INTO_COLD =
+  /\b(?:(?:in|into|inside) (?:the |my |a )?freezer|freeze|freezing|nel (?:congelatore|freezer)|in (?:congelatore|freezer)|congel\p{L}*|surgel\p{L}*)\b/u
+
+const DRINK =
+  /\b(?:gin|vodka|rum|brandy|whisky|liqueurs?|limoncello|arancello|nocino|ratafia|cordial|liquor[ei]|grappa|finished|bottled)\b/
+
+/** Fruit and peel that the spirit has been through, or that it is to go through once more. */
+const PIECES =
+  /\b(?:peels?|zests?|skins?|rinds?|fruits?|berries|sloes|damsons|plums|cherries|raspberries|stones|pods?|beans|leftovers?|left ?over|plants|bucc[eia]\p{L}*|scorz\p{L}*|frutt[aoi]|prugn[eoa]\p{L}*|ciliegie|prugnole)\b/u
+
+const ONCE_MORE =
+  /\b(?:second|another|2nd|third) (?:time|steep\p{L}*|go|round|run|infusion|batch|bath|jar|lot of spirit|soak)|\b(?:second[ao]|altra|terza) (?:volta|infusione|macerazione|giro)\b|\b(?:re-?use|re-?steep|use|steep|infuse|macerate|soak|riusar\p{L}*|riutilizzar\p{L}*|rimetter\p{L}*)\b.{0,40}\b(?:again|twice|once more|di nuovo|due volte|ancora)\b|\bre-?(?:use|steep)\b|\b(?:riusar|riutilizzar|rifar)\p{L}*\b/u
+
+const ON_SPENT =
+  /\b(?:sugar|zucchero|zuccherarp{L}*)\b.{0,20}\b(?:on|over|sui|sulle|sugli|sopra|le|i)\b.{0,25}\b(?:leftover|left over|spent|strained|drained|used|boozy|avanzat[eia]|rimast[eia]|usat[eia]|scolat[eia])\b|\b(?:cover|coat|toss|roll|sprinkle|dust|pack|layer)\b.{0,25}\b(?:leftover|left over|spent|strained|drained|used|boozy)\b.{0,25}\bsugar\b/
+
+const plain = (text: string): string =>
+  text
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f’']/g, '')
+    .replace(/[^\p{L}\d-]+/gu, ' ')
+
+const MOST_WORDS = 16
+
+/**
+ * The entry that a plain question is about, whatever else its words would be read as: a finished drink in the freezer, plants for a
+ * second time, dry sugar on what was strained off. Null where none is asked, or amounts are told.
+ */
+export function askedPlainly(sentence: Sentence): string | null {
+  const { typed, bits, jars, has } = sentence
+  const text = plain(typed.text)
+  const isCounted = bits.some(
+    ({ kind }) => kind === 'volume' || kind === 'mass' || kind === 'strength' || kind === 'bottles',
+  )
+  if (!isAsked(sentence) || isCounted || typed.tokens.length > MOST_WORDS) return null
+  if (ON_SPENT.test(text)) return 'dry_sugar'
+  if (ONCE_MORE.test(text) && PIECES.test(text) && !has('threw_out')) return 'second_steep'
+  const isDone = bits.some((bit) =>
+    jars.some(
+      ({ name, stage }) => (stage === 'resting' || stage === 'ready') && name.toLowerCase() === bit.text.toLowerCase(),
+    ),
+  )
+  const isFinished =
+    DRINK.test(text) ||
+    has('drink_named') ||
+    (isDone && /\bin(?:to)? (?:the |my )?freezer\b|nel (?:freezer|congelatore)/.test(text))
+  const isOther = has(
+    'how_long',
+    'how_strong',
+    'how_much',
+    'cloud',
+    'solid_ice',
+    'broken',
+    'curdled',
+    'lid',
+    'glassware',
+  )
+  return INTO_COLD.test(text) && isFinished && !isOther ? 'freezer_keep' : null
+}
