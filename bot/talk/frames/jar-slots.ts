@@ -1,65 +1,12 @@
 import { freeName } from '../../../core/jar/entry/jar-name.ts'
-import { type Token, textFrom } from '../../../core/quantity/read/tokens.ts'
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
+import { bottleCount } from './bottle-count.ts'
 import type { SlotKind } from './frame.ts'
 import { jarsMeant } from './jars-meant.ts'
 import { jarOfPart, plantsInside, pouredOff } from './part-slots.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
-
-const COUNTS: Readonly<Record<string, number>> = {
-  a: 1,
-  one: 1,
-  another: 1,
-  un: 1,
-  una: 1,
-  unaltra: 1,
-  two: 2,
-  due: 2,
-  three: 3,
-  tre: 3,
-  four: 4,
-  quattro: 4,
-}
-
-const MOST_GIVEN = 48
-
-/** `One bottle to my neighbour and two to the hall`: those that are only counted, each with whom it went to. */
-function oneMoreEach(
-  tokens: readonly Token[],
-  from: number,
-): { readonly count: number; readonly places: readonly number[] } {
-  const places = tokens.flatMap(({ text }, at) => {
-    const isJoined = at > from && /^(?:and|e|ed|,|plus|&)$/.test(tokens[at - 1]!.text)
-    const next = /^(?:bottles?|more|other|bottigli[ae])$/.test(tokens[at + 1]?.text ?? '') ? at + 2 : at + 1
-    const isGiven = /^(?:to|for|went|a|al|allo|alla|ai|alle|per)$/.test(tokens[next]?.text ?? '')
-    const count = COUNTS[text] ?? (/^\d{1,2}$/.test(text) ? Number(text) : 0)
-    return isJoined && isGiven && count >= 1 && count <= MOST_GIVEN ? [at] : []
-  })
-  const count = places.reduce((sum, at) => sum + (COUNTS[tokens[at]!.text] ?? Number(tokens[at]!.text)), 0)
-  return { count, places }
-}
-
-/** How many bottles were given or opened: `two bottles`, `one raspberry`, `a bottle of it`. */
-const bottleCount: Fill = ({ bits, typed }) => {
-  const bottles = bits.filter(({ kind }) => kind === 'bottles')
-  const [only, other] = bottles
-  if (only?.isSizeAssumed === true && other === undefined) {
-    const more = oneMoreEach(typed.tokens, only.to)
-    const within = bits.filter(({ kind, from }) => kind === 'bare' && more.places.includes(from))
-    return { text: String((only.count ?? 1) + more.count), bits: [only, ...within] }
-  }
-  if (bottles.length > 0)
-    return {
-      text: bottles
-        .map(({ text, isSizeAssumed, count }) => (isSizeAssumed === true ? String(count) : text))
-        .join(' + '),
-      bits: bottles,
-    }
-  const bare = bits.find(({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= 48)
-  if (bare !== undefined) return onlyBit(bare)
-  return typed.tokens.some(({ text }) => /^(?:one|una|uno)$/.test(text)) ? { text: '1', bits: [] } : null
-}
 
 /** Poured into the other: `tipped the orange into the lemon` is the lemon's. */
 const INTO = /^(?:into|in|onto|to|nel|nella|nello|dentro)$/
