@@ -1,7 +1,8 @@
 import { invocationOf } from '../../calls/call.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
-import { whoAt } from '../../talk/memory/remembered.ts'
+import { type Doubt, whoAt } from '../../talk/memory/remembered.ts'
+import { atDepth } from '../depth.ts'
 import type { Reply } from '../reply.ts'
 import type { CallOutcome, Dispatch } from '../run/execute.ts'
 import type { HelpPage } from '../run/help.ts'
@@ -30,6 +31,23 @@ const actionsOf = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
         return { command: path as Path, options }
       })
     : []
+
+/** The notes that ask whether a step is a mistake. */
+const DOUBTS: Readonly<Record<string, Doubt>> = {
+  jar_sweetened_again: 'undo',
+  jar_sweetened_otherwise: 'meant',
+  jar_reading_surprising: 'slip',
+  jar_bottled_unsweetened: 'slip',
+  jar_bottled_more: 'slip',
+}
+
+/** What an answer asks of a step that may be a mistake, its first screen first. */
+function doubtIn({ notes }: Reply): Doubt | null {
+  const [first] = (['first', 'more'] as const).flatMap((depth) =>
+    atDepth(notes, depth).flatMap(({ key }) => DOUBTS[key] ?? []),
+  )
+  return first ?? null
+}
 
 /** What is lacking in a call that was refused is an open question. */
 function questionOf(
@@ -71,7 +89,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   const answersSince = before.answersSince + 1
   if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
-    const now = { call, offered: offeredBy(outcome), question: null }
+    const now = { call, offered: offeredBy(outcome), question: null, doubt: doubtIn(outcome.reply) }
     // What was taken back is no more to be taken back.
     if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)
     else if (isStep(call)) talk.keep(who, { ...now, step: stepOf(call, outcome.reply), answersSince: 0 }, nowMs)

@@ -20,7 +20,7 @@ import {
 } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, changedOf, digitsOf, isAmountBit, numbersOf, OF_JAR, type Rule, setTo } from './rule.ts'
-import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain } from './step-rules.ts'
+import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain, troubleAnswered } from './step-rules.ts'
 import { otherSweetener } from './sweetener-rule.ts'
 import { undone } from './undo-rule.ts'
 
@@ -130,6 +130,7 @@ const ofWhatWasSaid: Rule = ({ has, bits, typed }, last) => {
 }
 
 const RULES: readonly Rule[] = [
+  troubleAnswered,
   glassesOf,
   ofOtherJar,
   correctedStep,

@@ -12,9 +12,21 @@ export interface Remembered {
   readonly offered: readonly CallRead[]
   /** What was asked back and not answered yet. */
   readonly question: Extract<TalkReading, { kind: 'question' }> | null
+  /** What the last answer asked of a step that may be a mistake; null where it asked nothing of the kind. */
+  readonly doubt: Doubt | null
 }
 
-export const NOTHING_SAID: Remembered = { call: null, step: null, answersSince: 0, offered: [], question: null }
+/** Whether to take it back, whether it was meant, or whether its number is a slip. */
+export type Doubt = 'undo' | 'meant' | 'slip'
+
+export const NOTHING_SAID: Remembered = {
+  call: null,
+  step: null,
+  answersSince: 0,
+  offered: [],
+  question: null,
+  doubt: null,
+}
 
 /** For how long it is remembered. */
 export const REMEMBERED_MS = 30 * 60_000

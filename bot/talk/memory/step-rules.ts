@@ -3,6 +3,7 @@ import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
+import type { Remembered } from './remembered.ts'
 import { callReading, type Rule } from './rule.ts'
 
 /** `start it and call it midwinter`: its name as it was typed. */
@@ -33,17 +34,58 @@ export const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], 
 /** What an answer offers that is done by saying that it was. */
 export const DONE = /^jar (?:sweeten|strain|filter|shake|bottle)$/
 
-export const agreed: Rule = ({ has, bits, typed, spans }, _last, { offered }) => {
+/** What takes something back, ends it, or is seen by others is never meant by a yes. */
+const NEVER_BY_YES = /undo|empty|discard|forget|share/
+
+/** A yes to what was asked of a step that may be a mistake: nothing else is recorded by it. */
+function doubted({ step, doubt }: Remembered, isYes: boolean): TalkReading | null {
+  const jar = step?.options.jar
+  if (doubt === null || step === null || jar === undefined) return null
+  const undo: CallRead = { command: 'jar undo', options: { jar } }
+  if (doubt === 'meant') return isYes ? { kind: 'last', what: 'let_be' } : null
+  if (doubt === 'undo' && isYes) return callReading(undo, 'record')
+  return {
+    kind: 'question',
+    call: undo,
+    about: { kind: 'undo_step', step: step.command },
+    choices: [undo],
+    leftOut: [],
+  }
+}
+
+export const agreed: Rule = ({ has, bits, typed, spans }, _last, said) => {
+  const { offered } = said
   if (bits.length > 0 || typed.tokens.length > 6 || has('asking', 'denial')) return null
+  const isYes = isOnly(typed, spans, 'yes')
+  const startsSo = spans.some(({ concept, from }) => concept === 'yes' && from === 0)
+  if (has('done_word') || isYes || startsSo) {
+    const mistaken = doubted(said, isYes)
+    if (mistaken !== null) return mistaken
+  }
   if (has('done_word')) {
     const step = offered.find(({ command }) => DONE.test(command))
     return step === undefined ? null : callReading(step, 'record')
   }
-  // What takes something back is never meant by a yes.
-  const [first, ...others] = offered.filter(({ command }) => !/undo|empty|discard|forget|share/.test(command))
-  if (!isOnly(typed, spans, 'yes') || first === undefined || others.length > 0) return null
+  const [first, ...others] = offered.filter(({ command }) => !NEVER_BY_YES.test(command))
+  if (!isYes || first === undefined) return null
+  if (others.length > 0)
+    return WHICH.test(typed.text.trim())
+      ? {
+          kind: 'question',
+          call: first,
+          about: { kind: 'which_reading' },
+          choices: [first, ...others].slice(0, 3),
+          leftOut: [],
+        }
+      : null
+  // `When it’s bottled` asks for nothing that a yes could be to.
+  if (first.command === 'jar bottle')
+    return { kind: 'question', call: first, about: { kind: 'told_or_asked' }, choices: [first], leftOut: [] }
   return callReading(first, first.command.startsWith('jar ') ? 'record' : 'compute')
 }
+
+/** A yes that is one in earnest: `great` and `ok` are often only a nod. */
+const WHICH = /^(?:oh )?(?:yes|yep|yeah|yup|s[iì]|do it|go on|go ahead)\b/i
 
 /** By what was done, the step that an answer may have offered. */
 const STEP_OF: readonly (readonly [Concept, string])[] = [
@@ -97,4 +139,17 @@ export const shownAgain: Rule = (sentence) => {
   if (bits.length > 0 || !isShort || has('not_this_week')) return null
   if (isOnly(typed, spans, 'more')) return { kind: 'last', what: 'more' }
   return has('no') && !has('yes') && typed.tokens.length <= 3 ? { kind: 'last', what: 'let_be' } : null
+}
+
+/** `Yes`, `no, none has`: the open question of a trouble is answered, which keeps its jar and what was told. */
+export const troubleAnswered: Rule = ({ has, bits, typed, spans }, last, { offered }) => {
+  const isAsked = has('asking') || typed.tokens.some(({ text }) => text === '?')
+  if (last.command !== 'trouble' || bits.length > 0 || typed.tokens.length > 8 || isAsked) return null
+  const answer = (['yes', 'no'] as const).find((concept) =>
+    spans.some((span) => span.concept === concept && span.from === 0),
+  )
+  const open = (option: 'yes' | 'no') =>
+    offered.find(({ command, options }) => command === 'trouble' && options[option] !== last.options[option])
+  const call = answer === undefined ? undefined : open(answer)
+  return call === undefined ? null : callReading(call)
 }

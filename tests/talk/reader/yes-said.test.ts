@@ -1,0 +1,81 @@
+import { describe, expect, it } from 'vitest'
+import { talkerFor } from './told.ts'
+
+const strained = () => talkerFor({ after: null, shelf: 'lemon_strained' })
+
+describe('a yes to what may be a mistake', () => {
+  it.each(['yes', 'oh yes', 'sì'])('undoes a sweetening that was typed twice: %s', async (text) => {
+    const one = await strained()
+    await one.say('/jar sweeten lemon sugar:500 g water:1.5 l')
+    await one.say('/jar sweeten lemon sugar:100 g water:100 ml')
+    const told = await one.say(text)
+    expect(told).toMatchObject({ command: 'jar undo', code: null })
+    expect((await one.say('/jar show lemon')).data).toMatchObject({ stage: 'sweetened' })
+  })
+
+  it('asks of a yes that may say that it was meant', async () => {
+    const one = await strained()
+    await one.say('/jar sweeten lemon sugar:500 g water:1.5 l')
+    await one.say('/jar sweeten lemon sugar:100 g water:100 ml')
+    expect(await one.say('yes I did')).toMatchObject({ code: 'question', recorded: 0 })
+  })
+
+  it('records no bottling by a done, and names what may be undone', async () => {
+    const one = await strained()
+    await one.say('/jar sweeten lemon sugar:500 g water:1.5 l')
+    await one.say('/jar sweeten lemon sugar:100 g water:100 ml')
+    expect(await one.say('done')).toMatchObject({
+      code: 'question',
+      choices: [expect.stringContaining('/jar undo')],
+      recorded: 0,
+    })
+  })
+
+  it('leaves what was meant as it is', async () => {
+    const one = await strained()
+    await one.say('/jar sweeten lemon sugar:50 g water:100 ml')
+    expect(await one.say('yes')).toMatchObject({ code: null, data: { said: 'talk_let_be' }, recorded: 0 })
+  })
+
+  it('asks whether a number that does not fit is to go', async () => {
+    const one = await strained()
+    await one.say('/jar sweeten lemon sugar:500 g water:1.5 l')
+    await one.say('/jar bottle lemon bottles:6 x 500 ml')
+    expect(await one.say('yes')).toMatchObject({ code: 'question', recorded: 0 })
+    expect(await one.say('yes')).toMatchObject({ command: 'jar undo', recorded: 1 })
+  })
+})
+
+describe('a yes to several lines, or to one for later', () => {
+  it('asks which', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    await one.say('/jar strain lemon measured:930 ml strength:87%')
+    expect(await one.say('yes')).toMatchObject({ code: 'question', recorded: 0 })
+  })
+
+  it('is asked of a bottling before it is written down', async () => {
+    const one = await strained()
+    await one.say('done')
+    expect(await one.say('yes')).toMatchObject({
+      code: 'question',
+      choices: [expect.stringContaining('/jar bottle')],
+      recorded: 0,
+    })
+    expect(await one.say('yes')).toMatchObject({ command: 'jar bottle', recorded: 1 })
+  })
+})
+
+describe('what /trouble asks', () => {
+  it.each([
+    ['yes', { yes: 'burst' }],
+    ['yes, one has', { yes: 'burst' }],
+    ['no', { no: 'burst' }],
+    ['no, none of them has', { no: 'burst' }],
+  ])('is answered by %s', async (text, answer) => {
+    const one = await strained()
+    await one.say('/trouble fizzing jar:lemon')
+    const told = await one.say(text)
+    expect(told).toMatchObject({ command: 'trouble', code: null, recorded: 0 })
+    expect(told.call?.options).toEqual({ symptom: 'fizzing', jar: 'lemon', ...answer })
+  })
+})
