@@ -7,6 +7,7 @@ import { DEEDS } from '../lexicon/lexicon.ts'
 import { isAsked, isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { takenSpirit } from './taken-spirit.ts'
+import { unsizedBottles } from './unsized-bottle.ts'
 
 export const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<string, string>> = {}): CallRead => ({
   command: frame.command,
@@ -25,11 +26,11 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   const { frame, lacks, open, unused } = best
   const call = callOf(best)
   const covered = sentence.bits.filter(({ kind }) => frame.covers?.includes(kind) === true)
-  const leftOut = leftOutOf(
-    sentence,
-    [...best.used, ...covered],
-    frame.does === 'record' ? Object.keys(frame.cues) : [],
-  )
+  const used = [...best.used, ...covered]
+  const words = leftOutOf(sentence, used, frame.does === 'record' ? Object.keys(frame.cues) : [])
+  const unsized = COUNT_BOTTLES.has(frame.command) ? unsizedBottles(sentence, used) : []
+  // Named as a whole: `a small one`.
+  const leftOut = [...words.filter((word) => !unsized.some((bottle) => bottle.includes(word))), ...unsized]
   if (frame.does === 'never') return { kind: 'only_typed', call }
   if (open !== null) {
     const choices = open.choices.map((text) => callOf(best, { [open.option]: text }))
@@ -60,6 +61,8 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   const spiritTaken = takenSpirit(best)
   return { kind: 'call', call, leftOut, does: frame.does, ...(spiritTaken !== null && { spiritTaken }) }
 }
+
+const COUNT_BOTTLES: ReadonlySet<Path> = new Set(['jar bottle', 'bottles'])
 
 /** Steps of no one jar that could be shown. */
 const isKeptAsked = (command: Path): boolean => command === 'jar later' || command === 'again'
