@@ -113,3 +113,26 @@ it('lets a room import from lower tiers only', () => {
   )
   expect([...offences]).toEqual([])
 })
+
+const texts = new Map(
+  [
+    ...sources,
+    ...readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
+      .filter((path) => path.endsWith('.ts'))
+      .map((path) => join('tests', path)),
+  ].map((path) => [path, readFileSync(join(root, path), 'utf8')]),
+)
+
+it('exports no value that no other file names', () => {
+  const filesWith = new Map<string, number>()
+  for (const text of texts.values()) {
+    for (const word of new Set(text.match(/\w+/g))) filesWith.set(word, (filesWith.get(word) ?? 0) + 1)
+  }
+  const exported = /^export (?:async )?(?:const|function\*?|class) (\w+)/gm
+  const unread = sources.flatMap((path) =>
+    [...texts.get(path)!.matchAll(exported)]
+      .filter(([, name]) => filesWith.get(name!) === 1)
+      .map(([, name]) => `${path} exports ${name}`),
+  )
+  expect(unread).toEqual([])
+})

@@ -128,7 +128,7 @@ export function parsePrices(text: string): readonly PriceTyped[] {
 const isEach = (per: string): boolean => /^(?:each|apiece|cad|ciascun|ognun)/iu.test(per)
 
 /** How a price is typed. */
-export const writePrice = ({ of, amount, per }: Price): string =>
+const writePrice = ({ of, amount, per }: Price): string =>
   isEach(per) ? `${of} ${amount} ${per}` : `${of} ${amount}/${per}`
 
 /** With a blank that stands by itself. */

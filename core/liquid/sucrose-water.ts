@@ -55,7 +55,7 @@ export const sucroseWaterDensityKgPerM3 = (massFraction: number, tempC: number):
 }
 
 /** The sweetness of sugar itself, without a solvent, by the formula: nothing can be sweeter. */
-export const PURE_SUGAR_G_PER_L = density(1, 20)
+const PURE_SUGAR_G_PER_L = density(1, 20)
 
 /** w ρ(w) at 20 °C as a polynomial in w: the sugar in a litre of a syrup. Only the first row of W counts there. */
 const SWEETNESS_20 = [0, waterDensity(20), ...W[0]]

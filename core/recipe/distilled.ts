@@ -7,7 +7,7 @@ import { strengthAt20 } from './portion.ts'
  * The azeotrope of ethanol and water at 1 atm: 95.6 % by mass, 97.2 % vol at 20 °C. What is stronger has been dried.
  * Source: from memory.
  */
-export const MOST_DISTILLED_PERCENT = 97.2
+const MOST_DISTILLED_PERCENT = 97.2
 
 /** The last bit of a proof that was brought to 20 °C. */
 const ROUNDING = 1e-6

@@ -26,7 +26,7 @@ export const sweetenerNeeds = (sweetenings: readonly Sweetening[]): readonly Swe
     .map(({ material, massG }) => ({ material, massG: massG.value }))
     .filter(({ massG }) => massG > 0)
 
-/** What is left over and less than this share of a bottle is no reason for another. Judgement. */
+/** What is left over and no more than this share of a bottle is no reason for another. Judgement. */
 const NO_BOTTLE_SHARE = 0.1
 
 /** Bottles of a size without a count: as many as it takes, the last perhaps not full. */

@@ -6,7 +6,7 @@ import type { Asker } from '../command.ts'
 import { emergencyReply } from '../emergency-reply.ts'
 import type { CallOutcome } from './execute.ts'
 
-export const EMERGENCY = 'emergency'
+const EMERGENCY = 'emergency'
 
 const SIGNS = `(?:${signs.join('|')})`
 

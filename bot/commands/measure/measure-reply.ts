@@ -11,7 +11,7 @@ import { caution, measuredData, note } from '../reply/outcome-reply.ts'
 /** An amount that nobody named. */
 const UNKNOWN = { volumeMl: null, volumeMlPlusMinus: null, massG: null, massGPlusMinus: null } as const
 
-export const gaugedData = ({ abvPercent, sugarGPerL, densityGPerMl, freezesAtC }: GaugedOutcome) => ({
+const gaugedData = ({ abvPercent, sugarGPerL, densityGPerMl, freezesAtC }: GaugedOutcome) => ({
   ...UNKNOWN,
   ...measuredData({ abvPercent, sugarGPerL, densityGPerMl, freezesAtC }),
   ethanolG: null,

@@ -48,7 +48,7 @@ function strengthIs({ abvPercent: { value, plusMinus }, abvAtC, readsProof }: Po
 }
 
 /** A spirit as `spirit:` takes it, measured out anew, as strong as before. */
-export const drinkPart = (portion: NamedPortion): DrinkPart => {
+const drinkPart = (portion: NamedPortion): DrinkPart => {
   const { amount, by, atC, sugarGPerL, drink = null } = portion
   return {
     amount: by === 'mass' ? massIs(amount.value) : volumeIs(amount.value, atC),
@@ -113,7 +113,7 @@ function plantsGiven(plants: Batch<unknown>['plants']): Given<PlantsRead> {
   }
 }
 
-export const spiritsGiven = (spirits: readonly NamedPortion[]): Given<readonly DrinkPart[]> => ({
+const spiritsGiven = (spirits: readonly NamedPortion[]): Given<readonly DrinkPart[]> => ({
   typed: spirits.map(portionText).join(' + '),
   is: spirits.map(drinkPart),
 })

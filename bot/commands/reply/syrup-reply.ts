@@ -124,7 +124,7 @@ export function syrupCautions(
 }
 
 /** What a headline says of a syrup. */
-export function syrupSaid(whole: Syrup, freezerC: number) {
+function syrupSaid(whole: Syrup, freezerC: number) {
   const syrup = withoutTrace(whole)
   const usual = [{ count: null, volumeMl: USUAL_BOTTLE_ML }]
   return {

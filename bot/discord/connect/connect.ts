@@ -25,7 +25,7 @@ const SAID: readonly (readonly [said: RegExp, fault: ConnectionFault])[] = [
 ]
 
 /** Why a login failed; `unknown` is a fault of ours. */
-export const loginFault = (error: unknown): ConnectionFault => {
+const loginFault = (error: unknown): ConnectionFault => {
   if (!(error instanceof Error)) return 'unknown'
   if ((error as { readonly code?: unknown }).code === 'TokenInvalid') return 'wrong_token'
   const said = SAID.find(([message]) => message.test(error.message))

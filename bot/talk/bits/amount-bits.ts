@@ -18,9 +18,9 @@ export interface Around {
 
 export const OF = new Set(['of', 'di', 'd', 'da', 'x', 'del', 'della'])
 
-export const PER_LITRE = new Set(['per', 'al', 'a', 'each', 'every', 'the', 'to'])
+const PER_LITRE = new Set(['per', 'al', 'a', 'each', 'every', 'the', 'to'])
 
-export const LITRE = new Set(['litre', 'liter', 'l', 'litro', 'lt'])
+const LITRE = new Set(['litre', 'liter', 'l', 'litro', 'lt'])
 
 /** A bottle where nothing is said of its size, ml: of spirit as it is sold, and as a liqueur is filled. Common practice. */
 export const SPIRIT_BOTTLE_ML = 700

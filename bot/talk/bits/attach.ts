@@ -43,7 +43,7 @@ export const joins = (around: RolesAround, from: number, to: number): boolean =>
   return wordsOf(around, from, to).every((word) => between.has(word) || loose.has(word) || word === '-' || word === ')')
 }
 
-export const roleOf = (kind: Bit['kind']): Role | null =>
+const roleOf = (kind: Bit['kind']): Role | null =>
   kind === 'plant'
     ? 'of_plant'
     : kind === 'sugar'
@@ -107,7 +107,7 @@ export function attach(around: RolesAround, bits: Open[]): void {
 
 const MOST_BEHIND = 60
 
-export const BEHIND = new Set([
+const BEHIND = new Set([
   ',',
   '-',
   ':',

@@ -15,7 +15,7 @@ export function leftOut(around: RolesAround, bits: Open[]): void {
   }
 }
 
-export const CURRENCY = /^(?:£|€|\$|quid|euros?|pounds|dollars|bucks)$/
+const CURRENCY = /^(?:£|€|\$|quid|euros?|pounds|dollars|bucks)$/
 
 export function prices(around: RolesAround, bits: Open[]): void {
   const isCost = around.spans.some(({ concept }) => concept === 'costs')

@@ -1,6 +1,6 @@
 import { type Open, type RolesAround, wordsOf } from './attach.ts'
 
-export const STOP = /^[.;!?]$/
+const STOP = /^[.;!?]$/
 
 /** Whether a wish stands between the bit before and this one, or the one before is wished and this is joined to it. */
 export function isWished(around: RolesAround, bits: readonly Open[], at: number): boolean {
@@ -23,7 +23,7 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
   return before?.role === 'want' && near.every((word) => JOIN.has(word))
 }
 
-export const FILLING = new Set(['about', 'around', 'roughly', 'say', 'circa', 'a', 'the', 'it', 'nice', 'bit', 'of'])
+const FILLING = new Set(['about', 'around', 'roughly', 'say', 'circa', 'a', 'the', 'it', 'nice', 'bit', 'of'])
 
 export const JOIN = new Set([
   'and',
@@ -48,12 +48,7 @@ export const JOIN = new Set([
 ])
 
 /** `to` before a number that is no first one; in Italian `a` says `at` as well. */
-export function isToward(
-  { lexicon }: RolesAround,
-  near: readonly string[],
-  bits: readonly Open[],
-  at: number,
-): boolean {
+function isToward({ lexicon }: RolesAround, near: readonly string[], bits: readonly Open[], at: number): boolean {
   if (near.includes('to') || near.includes('until') || near.includes('towards')) return true
   // `mezzo litro a 40 e mezzo litro a 20`: behind an amount it says how strong that is.
   if (lexicon.id !== 'it' || bits[at - 1]?.kind === 'volume') return false

@@ -4,7 +4,7 @@ const NOT =
 const NON = '(?:non|smesso di|senza|a malapena|a stento|fatica a|fatica)'
 
 /** Parts of a body; not the thumb of ginger, nor what is done by hand. */
-export const BODY =
+const BODY =
   '(?<! (?:by|in|at|on|a|of|one|other|first|second|to|old|per|man|ogni|lato) )(?:hands?|fingers?|thumbs?|palms?|wrists?|arms?|forearms?|elbows?|shoulders?|legs?|thighs?|knees?|shins?|calf|ankles?|foot|feet|toes?|face|cheeks?|forehead|chin|nose|ears?|scalp|head|neck|chest|belly|tummy|stomach|back|skin|lips?|tongue|mouth|throat|knuckles?|body|groin|heels?|soles?|finger ?tips?|finger ?nails?|nails?|jaw|hips?|temple|eyebrows?|eyelashes|hair|front|bum|backside|torso|lap|eyelids?|veins?|artery)(?! (?:of|sized?|width|length|long|thick|worth|deep|high|made|feel|label|luggage|written|blender|whisk|soap|room)\\b)'
 const CORPO =
   '(?<! (?:per|man|ogni|a|fuori|sotto|prima|buona) )(?:man[oi]|dit[oa]|pollic[ei]|polpastrell\\w+|palm[oi]|pols[oi]|bracci[oa]|avambracci[oa]|gomit[oi]|spall[ae]|gamb[ae]|cosc[ei]a?|ginocchi[oa]|polpacci[oi]?|cavigli[ae]|pied[ei]|facci[ae]|viso|guanc\\w+|naso|orecchi[oa]|testa|collo|petto|pancia|stomaco|schiena|pelle|labbr[oa]|lingua|bocca|gola|corpo|nocche)(?! (?:di|a)\\b)'

@@ -39,7 +39,7 @@ export function liquidsIn({ bits, has }: Sentence): readonly LiquidSaid[] {
 }
 
 /** How much, as an option takes it; a bottle of spirit is one as it is sold. */
-export function volumeText({ kind, text, count, isSizeAssumed }: Bit): string {
+function volumeText({ kind, text, count, isSizeAssumed }: Bit): string {
   if (kind !== 'bottles') return text
   if (isSizeAssumed === true) {
     const size = `${SPIRIT_BOTTLE_ML} ml`

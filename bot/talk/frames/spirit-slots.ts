@@ -5,7 +5,7 @@ import { litresFor } from './litres-for.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 /** A drink that is named, or plants whose weight tells how much of it: the spirit that is usual. */
-export function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
+function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
   if (bits.some(({ kind }) => kind === 'bottles')) return null
   const word = bits.find(({ kind }) => kind === 'spirit')
   const drink = bits.find(({ spirit }) => spirit !== undefined)?.spirit

@@ -11,7 +11,7 @@ export interface ConceptSpan {
 type Pattern = readonly string[]
 
 /** `gave|got ~ shake|stir` is each of the one with each of the other. */
-export const eachPattern = (phrase: string): readonly Pattern[] =>
+const eachPattern = (phrase: string): readonly Pattern[] =>
   phrase
     .trim()
     .split(/\s+/)

@@ -15,11 +15,6 @@ export const withOption = ({ command, options }: CallRead, option: string, text:
   options: { ...options, [option]: text },
 })
 
-export function withoutOption({ command, options }: CallRead, option: string): CallRead {
-  const { [option]: _, ...others } = options
-  return { command, options: others }
-}
-
 const read = (text: string | undefined, value: (text: string) => number): number | null =>
   text === undefined ? null : unlessRefused(() => value(text))
 

@@ -22,7 +22,7 @@ export const bottled: Rule = ({ bits }, last) => {
 }
 
 /** Plants by name alone: how much of them follows from the bottles. */
-export function plantsWithout({ of, ...options }: Readonly<Record<string, string>>): Record<string, string> {
+function plantsWithout({ of, ...options }: Readonly<Record<string, string>>): Record<string, string> {
   if (of === undefined) return options
   const named = of.split('+').map((item) => item.trim().replace(/^[\d.,½¼¾]+\s*(?:(?:g|kg|ml|l|lb|oz)\b)?\s*/i, ''))
   return { of: named.join(' + '), ...options }

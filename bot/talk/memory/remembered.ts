@@ -29,7 +29,7 @@ export const NOTHING_SAID: Remembered = {
 }
 
 /** For how long it is remembered. */
-export const REMEMBERED_MS = 30 * 60_000
+const REMEMBERED_MS = 30 * 60_000
 
 const MOST = 1000
 

@@ -8,7 +8,7 @@ import { complete } from './complete.ts'
 import type { TerminalSession } from './terminal-session.ts'
 
 /** Prints above the prompt and puts the prompt, what was typed and the cursor back as they were. */
-export function sayAbove(lines: Interface, terminal: NodeJS.WritableStream, print: () => void): void {
+function sayAbove(lines: Interface, terminal: NodeJS.WritableStream, print: () => void): void {
   moveCursor(terminal, 0, -lines.getCursorPos().rows)
   cursorTo(terminal, 0)
   clearScreenDown(terminal)

@@ -8,7 +8,7 @@ import { shoppingText } from './shopping.ts'
 import { troubleText } from './trouble.ts'
 
 /** Help for `/botanical`. */
-export const botanicalText = {
+const botanicalText = {
   summary: 'How much of a plant, how long, and what can hurt',
   options: {
     of: 'The plant: ginger, zenzero, dried bay. Leave it out for all I know',
@@ -18,20 +18,20 @@ export const botanicalText = {
 }
 
 /** Help for `/cautions`. */
-export const cautionsText = {
+const cautionsText = {
   summary: 'Everything that can hurt with these plants, and in the making',
   options: { of: 'The plants, with + between them: 8 lemons + 30 g ginger, or lemon + ginger' },
   examples: ['/cautions of:8 lemons + 30 g ginger', '/cautions elderflower'],
 }
 
 /** Texts of the commands that show jars and batches. */
-export const jarListText = {
+const jarListText = {
   summary: 'What to do today, what comes next, and every running jar',
   options: { picture: 'yes for a picture of the shelf, no for none' },
   examples: ['/jar list', '/jar list picture:yes'],
 }
 
-export const jarShowText = {
+const jarShowText = {
   summary: 'One jar: what’s in it, its story entry by entry, what comes next',
   options: { jar: 'Its name, the first letters of it, or its # and id' },
   examples: ['/jar show lemon'],
@@ -58,7 +58,7 @@ export const calendarText = {
   examples: ['/calendar', '/calendar lemon'],
 }
 
-export const forgetText = {
+const forgetText = {
   summary: 'Delete everything I have about you, after asking once',
   options: { jar: 'One jar: tells you how to throw away just that one', confirm: 'yes, to do it' },
   examples: ['/forget'],
@@ -104,7 +104,7 @@ const when = 'The day, if not today: Saturday, 24 December'
 const { start: _, ...planOptions } = planCommandText.options
 
 /** What help says of the commands that record what happened to a jar. */
-export const stepTexts = {
+const stepTexts = {
   'jar start': {
     summary: 'Start a jar: what goes in, and what comes when',
     options: {
@@ -282,7 +282,7 @@ export const stepTexts = {
 }
 
 /** Help for `/serving`. */
-export const servingText = {
+const servingText = {
   summary: 'How much alcohol is in a glass, in grams and standard drinks',
   options: {
     pour: 'What goes into the glass: 30 ml, or 1.5 fl oz',
@@ -293,7 +293,7 @@ export const servingText = {
 }
 
 /** Help for `/label`. */
-export const labelCommandText = {
+const labelCommandText = {
   summary: 'What the finished drink may be called, and what a label has to say',
   options: {
     strength: 'Its strength, as computed when it was made: 30%',
@@ -309,7 +309,7 @@ export const labelCommandText = {
 }
 
 /** Texts of the commands that show batches to others, or print them. */
-export const shareCommandText = {
+const shareCommandText = {
   summary: 'Show a batch to everybody, with its picture and a button to make it too',
   options: {
     jar: 'The jar to show as it is now: lemon. Leave it out for all that you share',
@@ -324,13 +324,13 @@ export const shareCommandText = {
   examples: ['/share', '/share lemon'],
 }
 
-export const jarTagText = {
+const jarTagText = {
   summary: 'A tag for the jar, to print',
   options: { jar: 'Its name, the first letters of it, or its # and id' },
   examples: ['/jar tag lemon'],
 }
 
-export const jarLabelText = {
+const jarLabelText = {
   summary: 'A label for each size of its bottles, to print',
   options: {
     jar: 'Its name, the first letters of it, or its # and id',

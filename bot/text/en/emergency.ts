@@ -6,7 +6,7 @@ import type { Feature } from '../language.ts'
 import type { EmergencyMessages } from '../messages/emergency.ts'
 
 /** What to do first, as an order. */
-export const stepWords: Readonly<Record<StepKey, string>> = {
+const stepWords: Readonly<Record<StepKey, string>> = {
   no_waiting: 'Call even if they seem fine. A little alcohol can harm a small child.',
   no_vomiting: 'Don’t make them vomit.',
   nothing_by_mouth: 'Nothing to eat or drink unless the poison centre says so.',

@@ -10,14 +10,14 @@ import { dayText, plural } from './phrases.ts'
 /** US cup, NIST Handbook 44 Appendix C. */
 const CUP_ML = 236.5882365
 
-export const TABLESPOON_ML = CUP_ML / 16
+const TABLESPOON_ML = CUP_ML / 16
 
 /** Imperial pint and its fluid ounce, an eighth and a 160th of a gallon: UK Weights and Measures Act 1985, Schedule 1. */
 const PINT_ML = 568.26125
 
 const FLUID_OUNCES_A_PINT = 20
 
-export const FLUID_OUNCE_ML = PINT_ML / FLUID_OUNCES_A_PINT
+const FLUID_OUNCE_ML = PINT_ML / FLUID_OUNCES_A_PINT
 
 export const OUNCE_G = 28.349523125
 
@@ -86,7 +86,7 @@ const FEW_OUNCES = 5
 const MANY_PINTS = 4
 
 /** Imperial pints and the fluid ounces over. They say `imp`, because pints and ounces that are typed bare are US ones. */
-export const imperialPints = (volumeMl: Shown): string => {
+const imperialPints = (volumeMl: Shown): string => {
   const ounces = per(volumeMl, FLUID_OUNCE_ML)
   if (ounces.shown < FEW_OUNCES) return `${mixed(toStep(ounces, [0.25, 0.125]))}${NBSP}imp${NBSP}fl${NBSP}oz`
   const rounded = toStep(ounces, volumeMl.shown < MANY_PINTS * PINT_ML ? [0.5, 0.25] : [2])

@@ -68,7 +68,7 @@ export const waterText = ({ value, plusMinus }: Ingredients['waterG'], format: F
   `${format.volume({ value: value * WATER_ML_PER_G, plusMinus: plusMinus * WATER_ML_PER_G })} water`
 
 /** `700 ml of 95 % vol spirit, 84 g ginger root and 300 g sugar`. */
-export function ingredientsText(
+function ingredientsText(
   { plants, spirits, waterG, sweetenings }: Ingredients,
   format: Format,
   typed: Typed = [],

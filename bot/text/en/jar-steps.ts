@@ -219,7 +219,7 @@ const stirText = (
 const inJugs = (ml: number): number => Math.max(50, 50 * Math.round(ml / 50))
 
 /** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
-export const stepHeadlines = {
+const stepHeadlines = {
   jar_started: ({ name, day, started, spirits }, format) =>
     `${name} ${isText(day)} started${onDayText(day, format)}. ${startedWith(started, spirits, format)}`,
   jar_start_days: startDaysText,
@@ -286,7 +286,7 @@ export const stepHeadlines = {
   jar_gone: ({ name }) => `${name} is deleted.`,
 } satisfies Part<StepMessages['headlines']>
 /** What follows from what was said, or not said, of the plants in a jar. */
-export const correctNotes = {
+const correctNotes = {
   jar_plants_dropped: ({ plants }) => `No longer in it: ${listed(plants.map(nameText))}.`,
   /** Null days: none is known any more. */
   jar_strain_moved: ({ days }, format) =>

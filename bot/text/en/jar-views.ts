@@ -200,7 +200,7 @@ export const showSentences = {
 } satisfies Feature<ShowMessages>
 
 /** `Nov 2026`. */
-export const monthWords = (iso: IsoDay): string => {
+const monthWords = (iso: IsoDay): string => {
   const { year, month } = dayFromIso(iso)
   return `${MONTHS[month - 1]?.slice(0, 3)} ${year}`
 }

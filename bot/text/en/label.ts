@@ -14,7 +14,7 @@ import { cited } from './serving.ts'
 import { countryInSentence, unknownName } from './words.ts'
 
 /** As they stand on a label, after `Contains` or `May contain`. */
-export const allergenNames: Readonly<Record<Allergen, string>> = {
+const allergenNames: Readonly<Record<Allergen, string>> = {
   peanut: 'peanut',
   walnut: 'walnut (a nut)',
   almond: 'almond (a nut)',
@@ -60,14 +60,14 @@ export const finingNames: Readonly<Record<FiningId, string>> = {
 }
 
 /** As they stand after “in”. */
-export const regionNames: Readonly<Record<Region, string>> = {
+const regionNames: Readonly<Record<Region, string>> = {
   eu: 'the EU',
   us: 'the United States',
   uk: 'Great Britain',
 }
 
 /** A legal name with its article. */
-export const categoryNames: Readonly<Record<CategoryId, string>> = {
+const categoryNames: Readonly<Record<CategoryId, string>> = {
   eu_spirit_drink: 'a spirit drink',
   eu_bitter: 'a bitter spirit drink',
   eu_liqueur: 'a liqueur',
@@ -133,7 +133,7 @@ const jarWords = ({ category: { plantGPerL, steepDays } }: Verdict, format: Form
 }
 
 /** Whether a name may be used, and by which figures. */
-export const verdictWords = (verdict: Verdict, format: Format): string => {
+const verdictWords = (verdict: Verdict, format: Format): string => {
   const lacking = missingWords(verdict, format)
   const need = lacking === '' ? '' : `it would need ${lacking}`
   if (verdict.meets) return `yes: ${limitWords(verdict, format)}`

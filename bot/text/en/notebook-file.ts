@@ -41,7 +41,7 @@ const leftJar = ({ jar, name, seq, why, where }: LeftJar): string => {
 }
 
 /** Which jars of a file are left out, and why, a sentence each. */
-export const leftJars = (left: readonly LeftJar[]): string => {
+const leftJars = (left: readonly LeftJar[]): string => {
   const more = left.length - MOST_NAMED
   const named = left.slice(0, MOST_NAMED).map(leftJar).join(' ')
   return more > 0 ? `${named} And ${more} more.` : named

@@ -138,7 +138,7 @@ function alt(batch: BatchCardData, format: Format): string {
 }
 
 /** What stands on the picture of a batch. */
-export const cardText: PictureText['card'] = {
+const cardText: PictureText['card'] = {
   stage: (stage: Stage) => stages[stage],
   inIt,
   part: { alcohol: 'alcohol', water: 'water', sugar: 'sugar' } as Readonly<Record<keyof Shares, string>>,
@@ -180,7 +180,7 @@ const withTask = (jar: ShelfJar, stands: string, today: IsoDay, format: Format):
 const empty = 'No jars yet.'
 
 /** What stands on the picture of all jars. */
-export const shelfText: PictureText['shelf'] = {
+const shelfText: PictureText['shelf'] = {
   title: () => 'My larder shelf',
   count: (count: number) => (count === 0 ? 'empty' : counted(count)),
   today: (today: IsoDay, format: Format) => `today, ${shortDayWords(today, today, format)}`,

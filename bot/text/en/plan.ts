@@ -46,7 +46,7 @@ const aboutSweetenings = (sweetenings: readonly SweeteningSaid[], format: Format
     })
 
 /** `10 unwaxed lemons, 1 l of 95 % spirit and 540 g sugar`. */
-export const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): string =>
+const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): string =>
   listed([
     ...plants.map((plant) => boughtText(plant, format)),
     ...spirits.map((spirit) => spiritText(spirit, format)),

@@ -118,9 +118,9 @@ const DEADLY: ReadonlySet<RefusalId> = new Set<RefusalId>([
 ])
 
 /** Why it is refused, and what to use instead. */
-export const reasonOf = (id: RefusalId): string => refusals[id]
+const reasonOf = (id: RefusalId): string => refusals[id]
 
-export const refusalText = (
+const refusalText = (
   { id, name, instead }: BotanicalProblems['refused_botanical'],
   nameOf: (id: string) => string,
 ): string => {
@@ -129,7 +129,7 @@ export const refusalText = (
 }
 
 /** Whole questions, each with what to write; THIS stands for what was typed. */
-export const askedNames: { readonly [Id in AddedAskId]: string } = {
+const askedNames: { readonly [Id in AddedAskId]: string } = {
   rosebay:
     'Is that rosebay willowherb? Oleander has the same name, and it kills. Write “fireweed” if it’s the willowherb.',
   leopards_bane: 'That name is used for several plants, and some of them kill. What’s its Latin name?',
@@ -165,7 +165,7 @@ export const askedNames: { readonly [Id in AddedAskId]: string } = {
     'Have you got a pod? Extract, paste and vanilla sugar go in after straining, to taste. Write “1 vanilla pod”.',
 }
 
-export const isAskedName = (ask: AskId): ask is AddedAskId => Object.hasOwn(askedNames, ask)
+const isAskedName = (ask: AskId): ask is AddedAskId => Object.hasOwn(askedNames, ask)
 
 /** Of `flesh`: what else there is of the fruit. */
 const inside: Readonly<Record<string, string>> = {
@@ -202,7 +202,7 @@ const lineOf = ({ line, as }: UnplannedFood['retype']): string =>
   line ?? lineTyped('plan', { of: as, spirit: '1 l 50%', 'unknown-ok': 'yes', days: '14' })
 
 /** What is known of a food that has no amounts, and the line to type. */
-export const foodText = ({ name, question, retype }: UnplannedFood): string =>
+const foodText = ({ name, question, retype }: UnplannedFood): string =>
   question === null
     ? `I have no figures for ${name}, so the amounts and days are yours. For example: ${lineOf(retype)}`
     : `${capital(name)}: ${questionText(question)} Then type: ${lineOf(retype)}`
@@ -268,7 +268,7 @@ const insteadText = (over: Over): string =>
     ? ' Ceylon cinnamon has next to none.'
     : ''
 
-export const overCeilingText = (over: Over, format: Format): string => tooMuch(over, [], format)
+const overCeilingText = (over: Over, format: Format): string => tooMuch(over, [], format)
 
 const nameOf = (id: string): string => cookName(id)
 

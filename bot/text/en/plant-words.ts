@@ -111,12 +111,6 @@ export const spanText = (min: number, max: number, format: Format): string => {
   return `${format.plain(low, decimals)} to ${format.plain(high, decimals)} ${isHours(max) ? 'hours' : 'days'}`
 }
 
-/** The plant as a title; a form that is not its usual one is said. */
-export const titleText = ({ id, state }: { readonly id: string; readonly state: PlantState }): string => {
-  const { names, form } = botanicalById(id)
-  return state === form.state ? names.title : `${names.title}, ${stateWords[state]}`
-}
-
 /** The first of its English names, by which it can be asked for: `lemon`, `green walnut`. */
 export const shortName = (id: string): string => {
   const { names } = botanicalById(id)

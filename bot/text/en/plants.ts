@@ -42,7 +42,7 @@ const kindRows: KindRows = {
 } satisfies Part<BotanicalMessages['rows']>
 
 /** Labels of the rows of `/botanical`. */
-export const botanicalRows = {
+const botanicalRows = {
   ...kindRows,
   botanical_latin: () => 'Latin name',
   botanical_form: () => 'Form',
@@ -66,7 +66,7 @@ const perLitre = (limit: Limit, format: Format): string =>
   `${format.plain(limit.gPerLSpirit, 2)} g in a litre of spirit`
 
 /** Cells of the rows of `/botanical`. */
-export const botanicalCells = {
+const botanicalCells = {
   botanical_names: ({ ids }) =>
     ids
       .map(shortName)

@@ -70,7 +70,7 @@ const limitWords = ({ who, amount, unit, per }: DrinkingLimit, format: Format): 
 }
 
 /** `at most 14 drinks a week, spread over three days or more`. */
-export const guidanceWords = ({ limits, remarks }: Guidance, format: Format): string => {
+const guidanceWords = ({ limits, remarks }: Guidance, format: Format): string => {
   const most = limits.length === 0 ? [] : [`at most ${listed(limits.map((limit) => limitWords(limit, format)))}`]
   return [...most, ...remarks.map((remark) => REMARKS[remark])].join(', ')
 }

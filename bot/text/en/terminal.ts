@@ -16,7 +16,7 @@ const NOT_WRITTEN: Readonly<Record<string, string>> = {
 }
 
 /** Which nightly copy stands in for a person's file, and the line that puts it back. */
-export const copyBack = ({ userId, day }: { readonly userId: string; readonly day: string | null }): string =>
+const copyBack = ({ userId, day }: { readonly userId: string; readonly day: string | null }): string =>
   day === null
     ? 'No copy of it has a jar in it. Only npm start makes copies, when it starts and every night.'
     : `The copy of ${day} still has jars in it. To get it back, stop me and type: npm run doctor -- restore ${userId} ${day}`

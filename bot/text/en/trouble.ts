@@ -103,7 +103,7 @@ const REMEDY: Readonly<Record<RemedyKind, string>> = {
 }
 
 /** The name by which a symptom is typed. */
-export const symptomName = (id: SymptomId): string => symptoms[id].en[0]!
+const symptomName = (id: SymptomId): string => symptoms[id].en[0]!
 
 /** Help for `/trouble`. */
 export const troubleText = {

@@ -14,7 +14,6 @@ import type { FrozenSaid } from '../messages/calculate.ts'
 import type {
   BottlesSaid,
   IngredientsSaid,
-  LaterSaid,
   PlantName,
   PlantSaid,
   SpiritSaid,
@@ -45,10 +44,6 @@ export const fromFreezer = ({ state }: FrozenSaid): string =>
     solid: 'It freezes: a full bottle can burst in the freezer.',
   })[state]
 
-/** The same with what to do about it. */
-export const inFreezerSo = (frozen: FrozenSaid, format: Format): string =>
-  `${inFreezer(frozen, format)}${frozen.state === 'solid' ? ': keep it out, the bottle may crack' : ''}`
-
 /** A note between quotation marks that none of its own can close. */
 export const noteText = (note: string): string => `“${note.replace(/[“”]/g, '"')}”`
 
@@ -64,9 +59,6 @@ export const daysText = (from: CalendarDay, to: CalendarDay, format: Format): st
   return `from ${format.day(from, start)} to ${format.day(to)}`
 }
 
-/** `coffee beans, whole on 17 September 2026`. */
-export const laterListed = (later: readonly LaterSaid[], format: Format): string =>
-  listed(later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`))
 /** `“meadowsweet”`. */
 export const unknownName = (name: string): string => `“${name.replace(/[“”]/g, '"')}”`
 

@@ -1,7 +1,7 @@
 import { GLASS_ML, substances } from './substances.ts'
 
 /** Up to this much in a glass, mg, nobody notices. Common practice, no source. */
-export const LEAST_CAFFEINE_MG = 20
+const LEAST_CAFFEINE_MG = 20
 const STEP_MG = 10
 
 /** The most that a glass may hold, mg. */

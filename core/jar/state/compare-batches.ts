@@ -11,7 +11,7 @@ import type { JarState } from './jar-state.ts'
 export const SAME_SHARE = 0.02
 /** Strengths and sweetnesses that nobody tastes apart. Common practice, no source. */
 export const SAME_PERCENT = 0.2
-export const SAME_G_PER_L = 3
+const SAME_G_PER_L = 3
 /** Water or sugar that went in with the plants: this much in a litre of spirit is none, g. Common practice, no source. */
 export const NOTHING_G_PER_L = 1
 

@@ -158,7 +158,7 @@ const widened = ({ value, plusMinus }: Measured, by: number): Measured => ({
 })
 
 /** A reading that was put right and is still this far off, as a share of what was expected, is worth a word. Common practice, no source. */
-export const FAR_SHARE = 0.25
+const FAR_SHARE = 0.25
 
 const isFar = (read: Measured, expected: Measured): boolean =>
   Math.abs(read.value - expected.value) > FAR_SHARE * expected.value

@@ -49,13 +49,13 @@ export type LiquidStep =
 const MODEL_DENSITY: Measured = { value: 0, plusMinus: MODEL_VOLUME_ERROR }
 
 /** Of what is racked, the share that stays on the lees. Estimated; nobody has published it. */
-export const LEES_SHARE: Measured = { value: 0.03, plusMinus: 0.02 }
+const LEES_SHARE: Measured = { value: 0.03, plusMinus: 0.02 }
 
 /** Sugar draws some of what is left of a fruit's own juice. Estimated; nobody has published it. */
-export const JUICE_DRAWN_SHARE: Measured = { value: 0.5, plusMinus: 0.3 }
+const JUICE_DRAWN_SHARE: Measured = { value: 0.5, plusMinus: 0.3 }
 
 /** Of what a fruit had soaked up, as much stays in it when its sugar has dissolved and is poured off. Estimated; nobody has published it. */
-export const FRUIT_KEEPS_SHARE: Measured = { value: 0.5, plusMinus: 0.3 }
+const FRUIT_KEEPS_SHARE: Measured = { value: 0.5, plusMinus: 0.3 }
 
 /** What was strained, as it was read. */
 export const strainedStep = ({

@@ -55,9 +55,9 @@ export const plannedWith = ({ filler, waterG, sweetener, sugarG }: Syrup): Sweet
 }
 
 /** An amount that differs from the planned one by more than this share of it was another syrup, or a slip. Common practice, no source. */
-export const SLIP_SHARE = 1 / 3
+const SLIP_SHARE = 1 / 3
 /** More than this many times as much, or less than that part of it, is rather a slip. Common practice, no source. */
-export const SLIP_TIMES = 2
+const SLIP_TIMES = 2
 
 const isFar = (value: number, planned: number): boolean => Math.abs(value - planned) > SLIP_SHARE * planned
 

@@ -4,7 +4,7 @@ import type { JarState, Of } from './jar-state.ts'
 import { plannedSyrup } from './planned-syrup.ts'
 
 /** A spirit this little stronger than the target, % vol, wants no water. Common practice, no source. */
-export const NO_WATER_PERCENT = 0.5
+const NO_WATER_PERCENT = 0.5
 
 /** Whether what was strained is already what was planned, to what a kitchen can tell: its sugar went in with the plants. */
 const isThereAlready = once((story: JarState): boolean => {

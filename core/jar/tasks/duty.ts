@@ -21,7 +21,7 @@ const ENDLESS_MS = Date.parse(ENDLESS) - 86_400_000
 export const neverComes = ({ dueMs }: Pick<Duty, 'dueMs'>): boolean => dueMs >= ENDLESS_MS
 
 /** Whoever means a longer pause types its year. A quarter of a year; common practice, no source. */
-export const LONG_PAUSE_DAYS = 92
+const LONG_PAUSE_DAYS = 92
 
 /** Whether a day so far ahead, its year assumed, is rather one that has just passed than the end of a pause. */
 export const isLongPause = (daysAhead: number): boolean => daysAhead > LONG_PAUSE_DAYS

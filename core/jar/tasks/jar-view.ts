@@ -66,7 +66,7 @@ export function viewJar(jar: KeptJar, settings: DutySettings, nowMs: number): Ja
 export const isFinished = ({ stage }: JarView): boolean => stage === 'emptied' || stage === 'discarded'
 
 /** What comes next, with whatever comes at the same moment. */
-export const nextTasks = ({ agenda: { coming, next } }: Pick<JarView, 'agenda'>): readonly ShownTask[] =>
+const nextTasks = ({ agenda: { coming, next } }: Pick<JarView, 'agenda'>): readonly ShownTask[] =>
   coming.filter(({ dueMs }) => dueMs === next?.dueMs)
 
 /** What is to do today, else what comes next. */

@@ -8,7 +8,7 @@ import { shown, type TypedText } from './tokens.ts'
 import type { Unit } from './units.ts'
 
 /** What a strength without a unit is taken as. */
-export const barePercent: Unit = { key: 'percent', kind: 'strength', factor: 1, zero: 0, assumed: ['percent_vol'] }
+const barePercent: Unit = { key: 'percent', kind: 'strength', factor: 1, zero: 0, assumed: ['percent_vol'] }
 
 /** `0.95`, `0.4 vol`: below 1 and no percent sign; a fraction of one, or a very weak liquid? */
 const refuseFraction = (typed: TypedText, { number, unit, unitText }: Head): void => {

@@ -2,7 +2,7 @@ import { DomainError } from '../../domain-error.ts'
 import type { CalendarDay, DateSide } from '../quantities.ts'
 import { type TypedText, textFrom } from '../read/tokens.ts'
 import { numberSaid } from '../said/number-said.ts'
-import { addDays, addMonths, daysBetween, isDay, isoDay } from './calendar-day.ts'
+import { addMonths, daysBetween, isDay, isoDay } from './calendar-day.ts'
 import { parseDate } from './parse-date.ts'
 
 /** A day in a sentence: the text that an option takes for it, and where it ends. */
@@ -166,6 +166,3 @@ function inFigures(typed: TypedText, from: number, to: number): string {
 }
 
 const NONE: ReadonlySet<string> = new Set()
-
-/** So many days before a day, as a date. */
-export const daysAgo = (days: number, today: CalendarDay): string => isoDay(addDays(today, -days))

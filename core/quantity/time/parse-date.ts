@@ -106,7 +106,7 @@ export const parseDate = (text: string, setting: DateSetting, side: DateSide = '
 }
 
 /** Within this many days ahead the coming day was meant, not last year's. Common practice, no source. */
-export const SOON_DAYS = 30
+const SOON_DAYS = 30
 
 /** Whether a day ahead, its year assumed, is rather a coming one than the same day of last year. */
 export const isSoonAhead = (daysAhead: number): boolean => daysAhead > 0 && daysAhead <= SOON_DAYS

@@ -22,7 +22,7 @@ export const millilitres = (volumeMl: number): Volume => ({
 })
 
 /** The same as a cook writes it, from a litre on in litres: `1.51 l`. */
-export function kitchenVolume(volumeMl: number): Volume {
+function kitchenVolume(volumeMl: number): Volume {
   if (volumeMl < 1000) return millilitres(volumeMl)
   return { ...millilitres(volumeMl), halfDigitMl: 1000 * halfDigit(volumeMl / 1000), unit: 'l' }
 }

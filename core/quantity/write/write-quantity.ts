@@ -123,7 +123,7 @@ function sugarTexts(sugar: SweeteningRead): Iterable<string> {
 }
 
 /** `450 g`; what was poured by the cup, as it was poured. */
-export const writeSugar = (sugar: SweeteningRead): string =>
+const writeSugar = (sugar: SweeteningRead): string =>
   firstReadAs(sugar, withMaterial(sugarTexts(sugar), sugar), parseSugar)
 
 /** Its amount alone, without what it is of; null of one that no single amount is read as. */

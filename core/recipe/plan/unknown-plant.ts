@@ -39,7 +39,7 @@ export interface UnknownPlant {
 /** The most water that a plant is, as a share. Estimated: nothing is known of this one. */
 export const MOST_WATER_SHARE = 0.95
 /** The most that dissolves of a plant, as a share: of dried ones a sixth to a half, of fresh ones a twentieth. Estimated. */
-export const MOST_EXTRACT_SHARE = 0.2
+const MOST_EXTRACT_SHARE = 0.2
 /** What drained plants keep, ml per g: all that the catalogue spans and some more. Estimated. */
 export const KEPT_ML_PER_G = { min: 0.3, max: 2 } as const
 

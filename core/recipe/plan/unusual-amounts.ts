@@ -5,10 +5,10 @@ type PlannedPlant = Plan['plants'][number]
 type Batch = Pick<Plan, 'plants' | 'unknown' | 'ceilings' | 'steep'>
 
 /** Three times the usual maximum, or a third of the minimum, is probably a typing slip. Common practice, no source. */
-export const FAR_TIMES = 3
+const FAR_TIMES = 3
 
 /** Amounts within a twentieth of the usual ones, and strengths within 1 % vol, are usual still. Common practice, no source. */
-export const USUAL_SHARE = 0.05
+const USUAL_SHARE = 0.05
 export const USUAL_PERCENT = 1
 
 /** From this much sugar of the plants' own on, g, it is worth a word. Common practice, no source. */

@@ -67,6 +67,8 @@ describe('bottles to fill', () => {
   test.each([
     [2500, open, [{ count: 5, volumeMl: 500 }]],
     [2540, open, [{ count: 5, volumeMl: 500 }]],
+    [2550, open, [{ count: 5, volumeMl: 500 }]],
+    [2551, open, [{ count: 6, volumeMl: 500 }]],
     [2870, open, [{ count: 6, volumeMl: 500 }]],
     [300, open, [{ count: 1, volumeMl: 500 }]],
     [2870, [{ count: 3, volumeMl: 500 }], [{ count: 3, volumeMl: 500 }]],
