@@ -8,7 +8,8 @@ export const ITEM = new RegExp(
   'u',
 )
 export const NONE = /^(?<of>.+?)\s+(?:none|no price|nessuno|-)$/iu
-export const VERB = /\s*(?:\b(?:at|is|are|was|were|cost|costs|costing|costano?|costavano?|sono|erano|a)|[=:])$/iu
+export const VERB =
+  /\s*(?:\b(?:at|is|are|was|were|cost|costs|costing|costa(?:no)?|costava(?:no)?|viene|vengono|sono|erano|a)|(?<=\s)è(?:\s+a)?|[=:])$/iu
 export const ARTICLE = /^(?:the|my|il|lo|la|i|gli|le|l['’])\s*(?<=\s|['’])/iu
 /** `1 kg sugar`, `700 ml gin 40%`, `10 lemons`: how much of it, and what. */
 export const AMOUNT_BEFORE =

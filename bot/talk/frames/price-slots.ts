@@ -23,6 +23,24 @@ const turned = (item: string): string => {
   return found === undefined ? item : `${found.of} ${found.price}`
 }
 
+/** Of a drink that is sold by the bottle, where its size is not said. As everywhere a bottle of spirit is named. */
+const USUAL_BOTTLE = '700 ml'
+
+const BY_BOTTLE = new RegExp(
+  String.raw`^(?<of>\p{L}.*?\s${MONEY})\s*(?:\/|(?:per|for|a|al|alla|each|la|una)\b)\s*(?<size>\d[\d.,]*\s*(?:ml|cl|l)\s+)?(?:bottle|bottiglia)$`,
+  'iu',
+)
+const BOTTLE_OF = /^(?:an?|one|una?)\s+(?:bottle|bottiglia)\s+(?:of|di)\s+(?<of>\p{L}.*?)\s+(?<price>\S*\d.*)$/iu
+
+/** `vodka 15 a bottle`, `a bottle of gin 18`: so much of it; what is no spirit is left as it was. */
+function byBottle(item: string): string {
+  const { of, size } = BY_BOTTLE.exec(item)?.groups ?? {}
+  const named = BOTTLE_OF.exec(item)?.groups
+  if (of === undefined && named === undefined) return item
+  const text = of === undefined ? `${named!.of} ${named!.price}` : of
+  return `${text.trim()}/${size?.trim() ?? USUAL_BOTTLE}`
+}
+
 /** A price as `prices:` takes it; null where it is none. What lacks only for how much it is stays as it was said, to be asked. */
 function priceIn(item: string): string | null {
   try {
@@ -41,7 +59,7 @@ export const prices: Fill = ({ typed, bits, has }) => {
     .replace(/[.?!\s]+$/u, '')
     .split(JOINT)
     .filter((item) => /\d/.test(item))
-    .map((item) => turned(item.trim()))
+    .map((item) => byBottle(turned(item.trim())))
   const texts = items.map(priceIn)
   if (texts.length === 0 || texts.some((text) => text === null)) return null
   return { text: texts.join(' + '), bits: bits.filter(isPriced) }

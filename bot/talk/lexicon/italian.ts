@@ -49,7 +49,7 @@ export const italian: Lexicon = {
     freezes: `gela, gelare, congela, congelare, ghiaccia, ghiacciare, congelatore, freezer, solidifica, diventa ghiaccio, ghiaccio, si congela, si ghiaccia`,
     costs: `centesimi, costa, costo, costano, costava, costavano, prezzo, prezzi, spendo, caro, economico, euro, conviene, costerebbe`,
     cost_me: `mi costa, ci costa, mi e costato, mi e costata, quanto ho speso, costa una bottiglia, costo di una bottiglia, costo a bottiglia, costo per bottiglia, prezzo a bottiglia, costo del, costo della, costo dello, una bottiglia quanto`,
-    price_for: `al chilo, al kg, al litro, l una, l uno, ciascuno, ciascuna, cadauno, ho pagato, abbiamo pagato`,
+    price_for: `£, €, $, / kg, / chilo, / litro, a bottiglia, la bottiglia, al chilo, al kg, al litro, l una, l uno, ciascuno, ciascuna, cadauno, ho pagato, abbiamo pagato`,
     to_buy: `lista della spesa, fare la spesa, faccio la spesa, vado a fare la spesa, cosa devo comprare, che devo comprare, cosa dobbiamo comprare, cosa compro, cosa comprare, che cosa comprare, comprare per, da comprare per, devo ancora comprare, resta da comprare, manca da comprare, ancora da comprare`,
     print_label: `etichetta, etichette, stampa etichette, stampami le etichette, fammi le etichette`,
     print_tag: `cartellino, targhetta, tag, cartellini`,
