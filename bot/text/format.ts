@@ -55,5 +55,7 @@ export interface Format {
     mass(massG: number): string
     /** Whole percent; with a decimal where it is known so well, as on a label: `37.5 %`. */
     strength(abvPercent: Measured): string
+    /** To 5 g/L, which is what a kitchen’s scale and jug make of a sweetness; under 5 to 1. */
+    sweetness(sugarGPerL: number): string
   }
 }

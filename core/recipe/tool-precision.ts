@@ -37,3 +37,12 @@ export function kitchenRounded(amount: number): Measured {
   const step = kitchenStep(amount)
   return { value: Number((Math.max(1, Math.round(amount / step)) * step).toPrecision(12)), plusMinus: step / 2 }
 }
+
+/** Of sugar in a litre a step that a kitchen scale and a jug can tell apart, g/L: their 1 g and 2 % of some 250 g/L. Judgement. */
+const SWEETNESS_STEP_G_PER_L = 5
+
+/** A sweetness as a cook says it, g/L: to 5, and under 5 to 1. */
+export const kitchenSweetness = (sugarGPerL: number): number =>
+  sugarGPerL < SWEETNESS_STEP_G_PER_L
+    ? Math.round(sugarGPerL)
+    : SWEETNESS_STEP_G_PER_L * Math.round(sugarGPerL / SWEETNESS_STEP_G_PER_L)

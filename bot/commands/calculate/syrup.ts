@@ -17,6 +17,7 @@ import type { Reply } from '../../chat/reply.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { amountOf, portionOf, spiritPortions, strengthRead } from '../options/input-to-portion.ts'
+import { isSaidAsTyped, kitchenOf } from '../options/input-units.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { syrupReply } from '../reply/syrup-reply.ts'
 import { stylesReply } from './styles-reply.ts'
@@ -65,7 +66,7 @@ export const syrupCommand = defineCommand({
     const filler = input.water?.is ?? held?.filler ?? null
     const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
     const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener, filler)
-    const typed = { ...input, held, known, isAsTyped: context.settings.units === null }
+    const typed = { ...input, held, known, isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings) }
     const reply =
       wish === null
         ? stylesReply(typed, infusion, styles(infusion, named, atMostMl, { sweetener, filler }), freezerOf(context))

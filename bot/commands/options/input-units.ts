@@ -75,6 +75,10 @@ export function kitchenOfUnits(typed: readonly UnitsTyped[]): Kitchen {
 /** The kitchen whose units were typed. */
 export const kitchenOf = (input: object): Kitchen => kitchenOfUnits([unitsTyped(input), unitsOfBottles(input)])
 
+/** Whether amounts are said as they were typed: unless somebody has chosen other units for everything. */
+export const isSaidAsTyped = (kitchen: Kitchen, { units }: { readonly units: UnitSystem | null }): boolean =>
+  units === null || units === kitchen
+
 /** What was read into the input, once each, and that readings at another temperature were brought to 20 °C. */
 export function assumptionNotes(input: object): readonly Message<'notes'>[] {
   const typed = typedIn(input)

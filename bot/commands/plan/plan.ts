@@ -4,6 +4,7 @@ import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
+import { isSaidAsTyped, kitchenOf } from '../options/input-units.ts'
 import { byDepth } from '../reply/first-screen.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { changeActions, shoppingAction, startAction } from './plan-actions.ts'
@@ -27,7 +28,10 @@ export const planCommand = defineCommand({
     const start = asOptionProblem('start', () => input.start?.is.read({ today, country }) ?? today)
     const setting = { command: 'plan', today, country, start }
     const asked = planAsked(input, setting)
-    const reply = planReply(asked, { freezerC: freezerOf(context), isAsTyped: context.settings.units === null })
+    const reply = planReply(asked, {
+      freezerC: freezerOf(context),
+      isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings),
+    })
     const changes = changeActions(input, asked.planned, setting)
     // The line of several plants is long, and what may harm somebody has its room before a wish.
     const isAlone = asked.planned.plants.length + asked.planned.unknown.length === 1 && !isHarmful(reply)

@@ -9,7 +9,11 @@ interface Reached {
 }
 
 const madeText = ({ abvPercent, sugarGPerL }: Reached, format: Format): string =>
-  `${format.plain(abvPercent, 0)}\u00a0% and ${format.plain(sugarGPerL, 0)} g/L`
+  `${format.plain(abvPercent, 0)}\u00a0% and ${format.round.sweetness(sugarGPerL)}`
+
+/** `92 % of`, `2.5 times`. */
+const timesThe = (factor: number, format: Format): string =>
+  factor < 1 ? `${format.plain(100 * factor, 0)}\u00a0% of` : `${format.plain(factor, 1)} times`
 
 const rated = (rating: number | null): readonly string[] => (rating === null ? [] : [`gave it ${rating} of 5`])
 
@@ -21,7 +25,7 @@ export const againSentences = {
     again_as: ({ name, factor, by }, format) =>
       by === null
         ? `Same amounts as ${name}. Nothing’s started yet.`
-        : `${format.plain(factor, 2)} times the amounts of ${name}, ${by === 'bottles' ? 'to fill your bottles' : 'scaled to your spirit so it tastes as strong'}. Nothing’s started yet.`,
+        : `${timesThe(factor, format)} the amounts of ${name}, ${by === 'bottles' ? 'to fill your bottles' : 'scaled to your spirit so it tastes as strong'}. Nothing’s started yet.`,
     again_strained: ({ wentDays, plannedDays, isAsItWent }) => {
       const went = wentDays === 0 ? 'the same day' : `after ${counted(wentDays, 'day')}`
       return isAsItWent

@@ -20,7 +20,7 @@ export const aboutMass = ({ value, plusMinus }: Measured, format: Format): strin
 
 /** `2.51 l at 30 %, 250 g/L: five 500 ml bottles`. */
 const madeText = ({ volumeMl, abvPercent, sugarGPerL, bottles = [] }: MadeDrink, format: Format): string => {
-  const sweet = sugarGPerL.value >= 1 ? `, ${format.number(sugarGPerL.value, 0)}\u00a0g/L` : ''
+  const sweet = sugarGPerL.value >= 1 ? `, ${format.round.sweetness(sugarGPerL.value)}` : ''
   const filled = bottlesFilled(bottles, format)
   return `${aboutVolume(volumeMl, format)} at ${format.round.strength(abvPercent)}${sweet}${filled === '' ? '' : `: ${filled}`}`
 }
@@ -32,7 +32,7 @@ const makesText = (values: MadeDrink, format: Format): string =>
 /** `dry`, `medium sweet (190 g/L)`. */
 export const sweetnessWords = (sugarGPerL: number, format: Format): string => {
   const word = sugarGPerL < 155 ? 'fairly dry' : sugarGPerL < 230 ? 'medium sweet' : 'very sweet'
-  return sugarGPerL < 1 ? 'no sugar' : `${word} (${format.number(sugarGPerL, 0)} g/L)`
+  return sugarGPerL < 1 ? 'no sugar' : `${word} (${format.round.sweetness(sugarGPerL)})`
 }
 
 const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
@@ -171,7 +171,9 @@ const LEAST_LEFT_ML = 20
 const notes = {
   adjust_bottles: ({ bottles, leftoverMl }, format) => {
     const filled = bottlesText(bottles, format)
-    return leftoverMl < LEAST_LEFT_ML ? `Makes ${filled}.` : `Makes ${filled}, ${format.pour(leftoverMl)} left over.`
+    return leftoverMl < LEAST_LEFT_ML
+      ? `Makes ${filled}.`
+      : `Makes ${filled}, ${format.round.volume(leftoverMl)} left over.`
   },
   adjust_try: ({ glassMl, spiritMl, spiritPercent, waterMl, sugarG, sweetener }) => {
     const parts = [
@@ -215,9 +217,9 @@ const notes = {
     'That’s right if nothing is dissolved in it. Coffee, roots and fruit hide strength from a hydrometer.' +
     ' Tell me what went in with of: and spirit:, and I’ll allow for it.',
   strength_surprising: ({ abvPercent }, format) =>
-    `From what went in I expected ${format.spread.strength(abvPercent)}. Is the number right?`,
+    `From what went in I expected about ${format.round.strength(abvPercent)}. Is the number right?`,
   strength_expected: ({ abvPercent }, format) =>
-    `Going by what went in, the strained liquid should have ${format.spread.strength(abvPercent)}. Got a hydrometer? Add strength: and what it shows.`,
+    `Going by what went in, the strained liquid should have about ${format.round.strength(abvPercent)}. Got a hydrometer? Add strength: and what it shows.`,
   fresh_plants: () => 'Is that from the bottle? Fresh plants weaken it: measure what you strained.',
   fresh_plants_why: () =>
     'Lemon peel is 82 % water, ginger 79, basil 92 (USDA): as strong as the bottle, you’d add too much.',

@@ -1,7 +1,7 @@
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { type Digits, digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
-import { kitchenRounded, measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
+import { kitchenRounded, kitchenSweetness, measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Kitchen } from '../messages/kitchen.ts'
@@ -26,8 +26,11 @@ const NBSP = '\u00a0'
 
 const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
 
-/** The share of an amount that it may be rounded by. */
-const NEAR = 0.03
+/**
+ * The share of an amount that it may be rounded by: household measures hold what they say to within a twentieth (US practice,
+ * from memory), and nobody pours a spoon more into four cups.
+ */
+const NEAR = 0.035
 
 /** An amount, and what the metric figure beside it shows of it. */
 export interface Shown {
@@ -54,8 +57,8 @@ const mixed = (amount: number): string => {
   return [whole === 0 ? '' : `${whole}`, part].filter((text) => text !== '').join(' ')
 }
 
-/** From so many cups a quarter of one is near enough. */
-const MANY_CUPS = 8
+/** What measuring cups show, in tablespoons: halves, quarters and eighths of a cup, then spoons. */
+const CUP_STEPS = [8, 4, 2, 1, 0.5, 0.25]
 
 const TEASPOONS = 3
 
@@ -67,11 +70,11 @@ const spoonsText = (spoons: Shown): string => {
     : `${mixed(toStep(per(spoons, 1 / TEASPOONS), [0.25, 0.125]))}${NBSP}tsp`
 }
 
-/** Quarters of a cup and the spoons over, so that what is poured is within half a spoon and about 3 %. */
+/** Cups as they are measured: spoons over only where cups, halves, quarters and eighths of them are not near. */
 export const cups = (volumeMl: Shown): string => {
   const spoons = per(volumeMl, TABLESPOON_ML)
   if (spoons.shown < 3.5) return spoonsText(spoons)
-  const rounded = toStep(spoons, volumeMl.shown < MANY_CUPS * CUP_ML ? [1, 0.5, 0.25] : [4])
+  const rounded = toStep(spoons, CUP_STEPS)
   const over = rounded % 4
   const amount = rounded - over
   if (amount === 0) return `${mixed(over)}${NBSP}tbsp`
@@ -82,14 +85,14 @@ export const cups = (volumeMl: Shown): string => {
 /** Under so many fluid ounces a quarter of one is told. */
 const FEW_OUNCES = 5
 
-/** From so many pints two fluid ounces are near enough. */
-const MANY_PINTS = 4
+/** In fluid ounces: a quarter of a pint, as jugs show it, then ounces. */
+const PINT_STEPS = [5, 2, 1, 0.5, 0.25]
 
 /** Imperial pints and the fluid ounces over. They say `imp`, because pints and ounces that are typed bare are US ones. */
 const imperialPints = (volumeMl: Shown): string => {
   const ounces = per(volumeMl, FLUID_OUNCE_ML)
   if (ounces.shown < FEW_OUNCES) return `${mixed(toStep(ounces, [0.25, 0.125]))}${NBSP}imp${NBSP}fl${NBSP}oz`
-  const rounded = toStep(ounces, volumeMl.shown < MANY_PINTS * PINT_ML ? [0.5, 0.25] : [2])
+  const rounded = toStep(ounces, PINT_STEPS)
   const over = rounded % FLUID_OUNCES_A_PINT
   const pints = (rounded - over) / FLUID_OUNCES_A_PINT
   if (pints === 0) return `${mixed(over)}${NBSP}imp${NBSP}fl${NBSP}oz`
@@ -99,7 +102,7 @@ const imperialPints = (volumeMl: Shown): string => {
 
 export const pounds = (massG: Shown): string => {
   const ounces = per(massG, OUNCE_G)
-  if (ounces.shown < 15.75) return `${mixed(toStep(ounces, [0.25, 0.125]))}${NBSP}oz`
+  if (ounces.shown < 15.75) return `${mixed(toStep(ounces, [1, 0.5, 0.25, 0.125]))}${NBSP}oz`
   const whole = toStep(ounces, [1])
   return [`${Math.floor(whole / 16)}${NBSP}lb`, whole % 16 === 0 ? '' : `${whole % 16}${NBSP}oz`]
     .filter((part) => part !== '')
@@ -236,5 +239,6 @@ const inUnits = (kitchen: UnitSystem, masses: UnitSystem): Format => ({
       alone(volumeIn(kitchen, kitchenRounded(volumeMl), cookText(kitchenRounded(volumeMl), VOLUME))),
     mass: (massG) => alone(massIn(masses, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
     strength: cookStrength,
+    sweetness: (sugarGPerL) => `${number(kitchenSweetness(sugarGPerL), 0)}${NBSP}g/L`,
   },
 })

@@ -15,14 +15,13 @@ import type {
 import { spiritsNamed } from '../../../core/jar/entry/spirits-named.ts'
 import type { FruitSugared, Noted, Parted, Tasted } from '../../../core/jar/entry/told.ts'
 import { isFreezer } from '../../../core/jar/state/where-it-stands.ts'
-import { volumeMl, water } from '../../../core/liquid/liquid.ts'
 import { dayFromIso, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import { minutesAt } from '../../../core/quantity/time/zone.ts'
 import type { Format } from '../format.ts'
 import type { EntryNumbers, EntrySaid, PutOffUntil } from '../messages/jar-entries.ts'
 import { finingNames } from './label.ts'
 import { dayText, listed, shortDayWords } from './phrases.ts'
-import { bottlesText, nameText, plantInText, spiritText, sweeteningTexts } from './words.ts'
+import { bottlesText, nameText, plantInText, spiritText, sweeteningTexts, waterText } from './words.ts'
 
 /** What was done to a jar. */
 export const didWords: Readonly<Record<HappeningKind, string>> = {
@@ -48,8 +47,6 @@ export const didWords: Readonly<Record<HappeningKind, string>> = {
   put_off: 'put off',
 }
 
-const WATER_ML_PER_G = volumeMl(water(1))
-
 type Typed = HappeningEntry['typed']
 
 /** What happened, with what was typed of it where that is known. */
@@ -62,10 +59,6 @@ const asTyped = (typed: Typed, option: string): string | null => {
   const [, number, unit] = METRIC.exec(typed.find(([name]) => name === option)?.[1] ?? '') ?? []
   return number === undefined ? null : `${number}\u00a0${unit}`
 }
-
-/** Water in a sentence: by volume, as it is poured. */
-export const waterText = ({ value, plusMinus }: Ingredients['waterG'], format: Format): string =>
-  `${format.volume({ value: value * WATER_ML_PER_G, plusMinus: plusMinus * WATER_ML_PER_G })} water`
 
 /** `700 ml of 95 % vol spirit, 84 g ginger root and 300 g sugar`. */
 function ingredientsText(
@@ -197,7 +190,7 @@ export function happeningText(happening: ToldHappening | HappeningEntry, format:
     case 'parted':
       return partedText(happening, when, format)
     case 'poured_in':
-      return `poured in ${format.volume(happening.liquid.amount)} of ${happening.other}${when}`
+      return `poured in ${format.round[happening.liquid.by](happening.liquid.amount.value)} of ${happening.other}${when}`
     case 'noted':
       return `noted${when}, ${notedText(happening)}`
     case 'bottles_out':

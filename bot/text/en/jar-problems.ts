@@ -2,7 +2,7 @@ import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Weakness } from '../../../core/liquid/keeping.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { pouredMl } from '../../../core/recipe/tool-precision.ts'
+import { kitchenSweetness, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import { call } from '../../calls/call.ts'
 import { lineOf, lineTyped, quoted, shortLineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
@@ -68,7 +68,7 @@ const oneOf = (names: readonly string[]): string => {
 /** What was wrong with what was said of a jar. */
 export const jarProblems = {
   cannot_follow: cannotFollow,
-  pour_too_much: ({ jar, volumeMl }, format) => `There’s only about ${format.pour(volumeMl.value)} in ${jar}.`,
+  pour_too_much: ({ jar, volumeMl }, format) => `There’s only about ${format.round.volume(volumeMl.value)} in ${jar}.`,
   split_all: ({ jar }) => `That’s all there is in ${jar}. Pour less of it into the new jar.`,
   pour_same_jar: ({ jar }) => `${jar} is already in ${jar}. Which other jar goes in?`,
   pour_where: ({ jar, other, free }) =>
@@ -95,7 +95,7 @@ export const jarProblems = {
   fruit_not_sugared: ({ jar }) =>
     `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: ${lineTyped('jar sweeten', { jar, sugar: '250 g', 'on-fruit': 'yes' })}`,
   more_than_in_fruit: ({ measuredMl, mostMl }, format) =>
-    `${format.volume(measuredMl)} is more than the fruit can give: ${format.pour(mostMl)} at most with its sugar. How much was it?`,
+    `${format.round.volume(measuredMl.value)} is more than the fruit can give: ${format.round.volume(mostMl)} at most with its sugar. How much was it?`,
   no_added_as: ({ typed }) => `“${typed}” is neither a layer nor a top-up. Which is it? Leave as: out if it’s neither.`,
   no_fining: ({ typed, ids }) =>
     `I don’t know the fining “${typed}”. Which one was it: ${either(ids.map((id) => finingNames[id]))}?`,
@@ -104,15 +104,15 @@ export const jarProblems = {
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>
     `${jar} was ${didWords[later]} ${on(laterDay, format)} (entry ${laterSeq}). Is that day wrong? See ${toShow(jar)}`,
   sweet_strength: ({ abvPercent }, format) =>
-    `So much is dissolved in it that a hydrometer can’t show ${format.strength(abvPercent)}. Leave strength: out and I’ll work it out.`,
+    `So much is dissolved in it that a hydrometer can’t show ${format.round.strength(abvPercent)}. Leave strength: out and I’ll work it out.`,
   more_than_went_in: ({ jar, measuredMl, mostMl }, format) =>
-    `${format.volume(measuredMl)} is more than went into ${jar} (${format.pour(mostMl)} at most).` +
+    `${format.round.volume(measuredMl.value)} is more than went into ${jar} (${format.round.volume(mostMl)} at most).` +
     ` Is there an amount to fix? See ${toShow(jar)}`,
   stronger_than_went_in: ({ jar, measuredMl, abvPercent, mostAbvPercent }, format) =>
-    `${format.volume(measuredMl)} at ${format.strength(abvPercent)} has more alcohol than went into ${jar}: it can be ${format.plain(mostAbvPercent, 1)} % at most.` +
+    `${format.round.volume(measuredMl.value)} at ${format.round.strength(abvPercent)} has more alcohol than went into ${jar}: it can be ${format.plain(mostAbvPercent, 1)} % at most.` +
     ` Is there an amount to fix? See ${toShow(jar)}`,
   stronger_than_spirit: ({ jar, abvPercent, mostAbvPercent }, format) =>
-    `${format.strength(abvPercent)} is stronger than what went into ${jar}: ${format.plain(mostAbvPercent, 1)} % at most.` +
+    `${format.round.strength(abvPercent)} is stronger than what went into ${jar}: ${format.plain(mostAbvPercent, 1)} % at most.` +
     ` Is there a strength to fix? See ${toShow(jar)}`,
   other_kind: ({ jar, seq, kind, by }) =>
     `Entry ${seq} says ${jar} was ${didWords[kind]}, not ${didWords[by]}. To undo the last entry: ${toUndo(jar)}`,
@@ -155,9 +155,9 @@ export const jarProblems = {
   none_due_until: (until, format) =>
     `Nothing is due before ${untilText(until, format)}, so there’s nothing to postpone.`,
   no_bottle_filled: ({ jar, leftMl, bottleMl }, format) =>
-    `There’s only about ${format.volume(leftMl)} of ${jar} left. That doesn’t fill a bottle of ${format.pour(bottleMl)}. How many did you fill?`,
+    `There’s only about ${format.round.volume(leftMl.value)} of ${jar} left. That doesn’t fill a bottle of ${format.round.volume(bottleMl)}. How many did you fill?`,
   bottles_too_many: ({ jar, bottlesMl, leftMl }, format) =>
-    `That’s ${format.pour(bottlesMl)}, but only about ${format.volume(leftMl)} of ${jar} is left. Nothing was recorded.` +
+    `That’s ${format.round.volume(bottlesMl)}, but only about ${format.round.volume(leftMl.value)} of ${jar} is left. Nothing was recorded.` +
     ` Is there an amount to fix? See ${toShow(jar)}`,
   jar_name_taken: ({ name, free }) => `You already have a jar called “${name}”. How about “${free}”?`,
   bad_jar_name: ({ typed, why }) => `“${typed}” can’t be a jar’s name. ${NAME_WRONG[why]}`,
@@ -201,7 +201,7 @@ const percent = (value: number): string => `${Number(value.toFixed(1))} %`
 export const weakText = ({ abvPercent, lowAbvPercent, sugarGPerL }: Weakness): string => {
   const strength =
     lowAbvPercent === null ? percent(abvPercent) : `${percent(abvPercent)}, perhaps only ${percent(lowAbvPercent)}`
-  return sugarGPerL < LEAST_SUGAR_G_PER_L ? strength : `${strength} with ${Math.round(sugarGPerL)} g/L of sugar`
+  return sugarGPerL < LEAST_SUGAR_G_PER_L ? strength : `${strength} with ${kitchenSweetness(sugarGPerL)} g/L of sugar`
 }
 
 /** How weak it may be, in a few words. */

@@ -10,7 +10,7 @@ import type { SpiritSaid } from '../messages/ingredients.ts'
 import type { NowSaid } from '../messages/jar-recorded.ts'
 import type { CautionName, CorrectedStep, StartDays, StepMessages } from '../messages/jar-steps.ts'
 import { cookName, plantName } from './cook-names.ts'
-import { didWords, untilText, waterText } from './jar-entries.ts'
+import { didWords, untilText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
 import { nextText, OUT_OF_FREEZER, tasksText } from './jar-tasks.ts'
 import { finingNames } from './label.ts'
@@ -35,6 +35,7 @@ import {
   spiritText,
   sweeteningTexts,
   vesselText,
+  waterText,
 } from './words.ts'
 
 /** What a caution is about, for who has read it in full; one that is not here is always said in full. */
@@ -52,8 +53,8 @@ const cautionNames: Readonly<Record<CautionName, string>> = {
 const expectedText = ({ amount, abvPercent }: Expected, format: Format): string => {
   const kind = amount?.by === 'mass' ? 'mass' : 'volume'
   return [
-    ...(amount === null ? [] : [format.spread[kind](amount.amount)]),
-    ...(abvPercent === null ? [] : [format.spread.strength(abvPercent)]),
+    ...(amount === null ? [] : [`about ${format.round[kind](amount.amount.value)}`]),
+    ...(abvPercent === null ? [] : [`${amount === null ? 'about ' : ''}${format.round.strength(abvPercent)}`]),
   ].join(' at ')
 }
 
@@ -241,26 +242,30 @@ const stepHeadlines = {
     return `${so} ${room}`
   },
   jar_vessel: ({ vesselMl, filledMl, fit, betterMl }, format) => {
-    const [size, filled, better] = [vesselText(vesselMl, format), format.pour(filledMl), vesselText(betterMl, format)]
+    const [size, filled, better] = [
+      vesselText(vesselMl, format),
+      format.round.volume(filledMl),
+      vesselText(betterMl, format),
+    ]
     if (fit === 'too_small')
       return `That’s too small: ${size} for about ${filled}. ${capital(articleOf(better))} ${better} jar would do.`
     if (fit === 'brim')
       return `That’s full to the brim: about ${filled} in ${size}. ${capital(articleOf(better))} ${better} jar leaves room to shake.`
     if (fit === 'empty')
       return `There’s a lot of air over it, about ${filled} in ${size}, and air browns what’s in it. ${capital(articleOf(better))} ${better} jar would do.`
-    return `It fits: about ${filled} in ${size}, with about ${format.pour(inJugs(vesselMl - filledMl))} of room.`
+    return `It fits: about ${filled} in ${size}, with about ${format.round.volume(inJugs(vesselMl - filledMl))} of room.`
   },
   layer_days: ({ days, today }, format) => {
     const counted = startDaysText({ days, later: [], today }, format).replace('Shake it every day or two.', '').trim()
     return counted === '' ? 'I count the days from this layer now.' : `I count the days from this layer now. ${counted}`
   },
   fruit_gives: ({ volumeMl, abvPercent }, format) =>
-    `Shake the fruit every day. When the sugar has melted, in a week or two, pour about ${format.pour(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
+    `Shake the fruit every day. When the sugar has melted, in a week or two, pour about ${format.round.volume(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
   jar_became: (made, format) => `It’s now ${drinkText(made, format)}.`,
   jar_split: ({ name, into, leftMl, outMl }, format) =>
-    `Done: ${format.pour(outMl.value)} of ${name} is now “${into}”, and ${format.pour(leftMl.value)} stays in ${name}.`,
+    `Done: ${format.round.volume(outMl.value)} of ${name} is now “${into}”, and ${format.round.volume(leftMl.value)} stays in ${name}.`,
   jar_combined: ({ names: [first, second], into, volumeMl }, format) =>
-    `Done: ${first} and ${second} are together in “${into}”, about ${format.pour(volumeMl.value)}.`,
+    `Done: ${first} and ${second} are together in “${into}”, about ${format.round.volume(volumeMl.value)}.`,
   jar_renamed: ({ before, name }) => `“${before}” is now “${name}”.`,
   jar_all_shaken: ({ names, day }, format) => `Shaken${onDayText(day, format)}: ${firstNames(names, MOST_NAMES)}.`,
   jar_all_put_off: ({ names, ...until }, format) =>

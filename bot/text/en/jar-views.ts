@@ -212,7 +212,7 @@ const stageText = ({ stage, steepedDays }: NotebookBatch): readonly string[] => 
 ]
 
 const sweetText = (sugarGPerL: Measured, format: Format): readonly string[] =>
-  sugarGPerL.value === 0 ? [] : [format.sweetness(sugarGPerL)]
+  sugarGPerL.value === 0 ? [] : [format.round.sweetness(sugarGPerL.value)]
 
 const ratingText = (rating: number | null): readonly string[] => (rating === null ? [] : [`rated ${rating}`])
 
@@ -230,7 +230,7 @@ const batchText = (batch: WholeNotebookBatch, asked: Format): string => {
       ? []
       : [
           [
-            `${format.volume(made.volumeMl)} at ${format.strength(made.abvPercent)}`,
+            `${format.round.volume(made.volumeMl.value)} at ${format.round.strength(made.abvPercent)}`,
             ...sweetText(made.sugarGPerL, format),
           ].join(', '),
         ]),
@@ -265,7 +265,7 @@ export const notebookSentences = {
         ...stageText(batch),
         ...(batch.made === null
           ? []
-          : [format.strength(batch.made.abvPercent), ...sweetText(batch.made.sugarGPerL, format)]),
+          : [format.round.strength(batch.made.abvPercent), ...sweetText(batch.made.sugarGPerL, format)]),
         ...ratingText(batch.rating),
       ].join(', ')
     },
@@ -348,13 +348,13 @@ export const compareSentences = {
       pairIn(
         values,
         format,
-        ({ volumeMl, abvPercent }, own) => `${own.volume(volumeMl)} of ${own.strength(abvPercent)}`,
+        ({ volumeMl, abvPercent }, own) => `${own.round.volume(volumeMl.value)} of ${own.round.strength(abvPercent)}`,
       ),
     /** Grams for a litre of the spirit poured. */
     compare_dose: (values, format) =>
       values.both.includes(null)
-        ? pairIn(values, format, (massG, own) => `${own.mass(massG)} a litre of spirit`)
-        : `${pairIn(values, format, (massG, own) => own.mass(massG))} a litre of spirit`,
+        ? pairIn(values, format, (massG, own) => `${own.round.mass(massG.value)} a litre of spirit`)
+        : `${pairIn(values, format, (massG, own) => own.round.mass(massG.value))} a litre of spirit`,
     compare_begun: (values, format) => pair(values, (day) => format.day(dayFromIso(day))),
     compare_planned: (values, format) =>
       pair(
@@ -363,8 +363,8 @@ export const compareSentences = {
       ),
     compare_days: (values) => pair(values, daysWords),
     compare_strength: (values, format) =>
-      pairIn(values, format, (abvPercent, own) => own.strength(abvPercent)) + close(values),
-    compare_sweetness: (values, format) => pair(values, format.sweetness) + close(values),
+      pairIn(values, format, (abvPercent, own) => own.round.strength(abvPercent)) + close(values),
+    compare_sweetness: (values, format) => pair(values, ({ value }) => format.round.sweetness(value)) + close(values),
     compare_rating: (values) => `${pair(values, String)} of 5`,
     compare_notes: (values) =>
       pair(values, (notes) => (notes.length === 0 ? '–' : shortened(notes.map(noteText).join(' ')))),

@@ -72,7 +72,7 @@ export const measureSentences = {
       `Had you weighed it all instead of pouring, it’d be ${within(found, format).replace('Within ', '')}.`,
     measure_weighing_no_help: () => 'Weighing wouldn’t make it much better.',
     measure_surprising: ({ name, abvPercent }, format) =>
-      `I expected ${format.spread.strength(abvPercent)}. If it’s a typo: ${lineTyped('jar undo', { jar: name })}`,
+      `I expected about ${format.round.strength(abvPercent)}. If it’s a typo: ${lineTyped('jar undo', { jar: name })}`,
     measure_scale: () =>
       'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Divide the second by the first: that’s hydrometer:.',
   },

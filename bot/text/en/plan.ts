@@ -1,5 +1,6 @@
 import type { FoodNote } from '../../../core/botanical/food.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { kitchenRounded } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from '../messages/ingredients.ts'
@@ -146,7 +147,7 @@ const planCells = {
     const peeled = plants.filter(isPeeled)
     const others = plants.filter((plant) => !isPeeled(plant))
     const spirit = spiritName(spirits)
-    const first = waterMl === null ? [] : [`Mix the ${spirit} with ${format.volume(waterMl)} water.`]
+    const first = waterMl === null ? [] : [`Mix the ${spirit} with ${format.round.volume(waterMl.value)} water.`]
     const peel = peeled.length === 0 ? [] : [peelText(peeled, format)]
     const sugar = sweeteningTexts(sweetenings, format)
     const jar = `a closed ${vesselText(jarMl, format)} jar`
@@ -214,7 +215,7 @@ const planCells = {
         ? 'nobody has measured it, but shut it won’t spoil'
         : `about ${monthText(bestUntil)}`,
 } satisfies Part<PlanMessages['cells']>
-const perLitre = (gPerL: number, format: Format): string => `${format.plain(gPerL, gPerL < 10 ? 1 : 0)} g`
+const perLitre = (gPerL: number, format: Format): string => `${format.plain(kitchenRounded(gPerL).value, 1)} g`
 
 const areThese = (ids: readonly string[]): string => listed(ids.map(plantName))
 

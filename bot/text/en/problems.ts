@@ -361,8 +361,8 @@ export const planProblems = {
   drink_ferments: ({ abvPercent, sugarGPerL, keepsFromPercent }) =>
     `At ${weakText({ abvPercent, sugarGPerL, lowAbvPercent: null })} it can ferment and burst the bottle. Make it ${keepsFromPercent} % or more.`,
   plants_drink_all: ({ plantsG, enoughMl }, format) =>
-    `That’s too little spirit: ${format.mass({ value: plantsG, plusMinus: plantsG * 0.02 })} of fruit would soak up nearly all of it.` +
-    ` Use about ${format.volume({ value: enoughMl, plusMinus: enoughMl * 0.05 })}, or less fruit.`,
+    `That’s too little spirit: ${format.round.mass(plantsG)} of fruit would soak up nearly all of it.` +
+    ` Use about ${format.round.volume(enoughMl)}, or less fruit.`,
   plant_not_weighed: ({ typed }) =>
     `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. Spirit goes after spirit:`,
   not_a_plant: ({ thing, value }) => itsOption[thing](value),

@@ -1,7 +1,8 @@
 import type { CountryId, DrinkingLimit, DrinkSize, Guidance, Remark } from '../../../core/label/country.ts'
 import type { Cited, LawSourceKey } from '../../../core/label/sources.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import { digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
+import { spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
+import { kitchenRounded } from '../../../core/recipe/tool-precision.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
@@ -78,11 +79,6 @@ const guidanceWords = ({ limits, remarks }: Guidance, format: Format): string =>
 /** Keeps a number and its unit on one line. */
 const NBSP = '\u00a0'
 
-const shown = ({ value, plusMinus }: Measured, format: Format): string => {
-  const { roundedValue, decimals } = digits(value, plusMinus)
-  return format.number(roundedValue, decimals)
-}
-
 /** The value and its ± side by side, without units. */
 const beside = ({ value, plusMinus }: Measured, format: Format) => {
   const spread = spreadDigits(value, plusMinus)
@@ -92,17 +88,24 @@ const beside = ({ value, plusMinus }: Measured, format: Format) => {
   }
 }
 
-/** Alcohol is counted in grams in every kitchen. */
-const grams = (massG: Measured, format: Format): string => `${shown(massG, format)}${NBSP}g`
+/** A glass is poured by eye or by a jug, so that two digits are all it tells; alcohol is counted in grams in every kitchen. */
+const twoDigits = (value: number, format: Format): string =>
+  format.plain(value < 10 ? value : Number(value.toPrecision(2)), value < 10 ? 1 : 0)
+
+/** What a glass is too little to tell of. */
+const LEAST = 0.1
+
+const grams = ({ value }: Measured, format: Format): string =>
+  value < LEAST
+    ? `less than ${format.plain(LEAST, 1)}${NBSP}g`
+    : `about ${format.plain(kitchenRounded(value).value, 1)}${NBSP}g`
 
 /** In the United Kingdom a standard drink is called a unit. */
-const drinkCount = (drinks: Measured, country: CountryId, format: Format): string => {
-  if (country === 'uk') {
-    const isOne = Math.abs(drinks.value - 1) < 0.005
-    return isOne ? 'one unit' : `${shown(drinks, format)} ${drinks.value < 1 ? 'of a unit' : 'units'}`
-  }
-  if (Math.abs(drinks.value - 1) < 0.005) return 'one standard drink'
-  return `${shown(drinks, format)} ${drinks.value < 1 ? 'of a standard drink' : 'standard drinks'}`
+const drinkCount = ({ value }: Measured, country: CountryId, format: Format): string => {
+  const [one, many] = country === 'uk' ? ['unit', 'units'] : ['standard drink', 'standard drinks']
+  if (value < LEAST) return `hardly any of a ${one}`
+  if (Math.abs(value - 1) < LEAST / 2) return `one ${one}`
+  return `${twoDigits(value, format)} ${value < 1 ? `of a ${one}` : many}`
 }
 const sizeWords = ({ drinkG, pureMl }: DrinkSize, format: Format): string =>
   pureMl === null
@@ -119,7 +122,7 @@ export const servingSentences = {
         counted === null
           ? ''
           : `, ${drinkCount(counted.drinks, counted.country, format)} in ${countryNames[counted.country]}`
-      return `${glass} has about ${grams(values.ethanolG, format)} of alcohol${drinks}.`
+      return `${glass} has ${grams(values.ethanolG, format)} of alcohol${drinks}.`
     },
   },
 

@@ -83,10 +83,10 @@ const becomesText = (becomes: Becomes, format: Format): string => {
   const { by, abvPercent, sugarGPerL } = becomes
   if (by === 'plan') {
     const sweet = sugarGPerL > 0 ? ` with ${format.plain(sugarGPerL, 0)} g/L of sugar` : ''
-    return `aiming for about ${format.plain(abvPercent, 1)} % vol${sweet}`
+    return `aiming for about ${format.plain(abvPercent, 1)} %${sweet}`
   }
-  const sweet = sugarGPerL.value > 0 ? ` with ${format.sweetness(sugarGPerL)} of sugar` : ''
-  return `about ${format.strength(abvPercent)}${sweet}`
+  const sweet = sugarGPerL.value > 0 ? ` with ${format.round.sweetness(sugarGPerL.value)} of sugar` : ''
+  return `about ${format.round.strength(abvPercent)}${sweet}`
 }
 
 const POST: Readonly<Record<PostChange, string>> = {

@@ -53,7 +53,7 @@ function whyText(why: Why, format: Format): string {
     case 'too_short':
       return `${capital(plantName(why.id))} was in for ${daysWords(why.days)} (usually ${why.usualDays}).`
     case 'dose':
-      return `There’s ${format.weigh(why.gPerL)} of ${plantName(why.id)} a litre (usually ${format.weigh(why.usualGPerL)}).`
+      return `There’s ${format.round.mass(why.gPerL)} of ${plantName(why.id)} a litre (usually ${format.round.mass(why.usualGPerL)}).`
     case 'piece':
       return `Each ${plantName(why.id)} weighs ${format.number(why.share, 1)} times what peel alone does.`
     case 'rested':
@@ -173,10 +173,10 @@ export const troubleSentences = {
     trouble_takes: ({ spiritMl, spiritPercent, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre }, format) => {
       const parts = [
         ...(spiritPercent !== null && spiritMl.value > 0
-          ? [`${format.volume(spiritMl)} of ${strength(spiritPercent, format)} spirit`]
+          ? [`${format.round.volume(spiritMl.value)} of ${strength(spiritPercent, format)} spirit`]
           : []),
-        ...(waterMl.value > 0 ? [`${format.volume(waterMl)} water`] : []),
-        ...(sugarG.value > 0 ? [`${format.mass(sugarG)} sugar`] : []),
+        ...(waterMl.value > 0 ? [`${format.round.volume(waterMl.value)} water`] : []),
+        ...(sugarG.value > 0 ? [`${format.round.mass(sugarG.value)} sugar`] : []),
       ]
       return `${capital(listed(parts))} ${isPerLitre ? 'in each litre ' : ''}make it ${format.strength(abvPercent)}, ${format.sweetness(sugarGPerL)}.`
     },

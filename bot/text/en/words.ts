@@ -4,11 +4,13 @@ import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { CountryId } from '../../../core/label/country.ts'
 import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
+import { volumeMl, water } from '../../../core/liquid/liquid.ts'
 import { isJuice, materialOf } from '../../../core/quantity/materials.ts'
 import { type Measured, times } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
+import { kitchenSweetness } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
 import type {
@@ -79,8 +81,8 @@ const saidAs = ({ id, state }: PlantSaid): string => {
 
 /** `84 g ginger`, `peel of 8 lemons (about 80 g)`, `5 cloves (about 0.45 g)`, `1 Ceylon cinnamon stick (about 4 g)`. */
 export const plantText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
-  if (plant.id === null) return `${format.mass(plant.massG)} ${unknownName(plant.name)}`
-  const mass = plant.typed === undefined ? format.mass(plant.massG) : asTyped(plant.typed)
+  if (plant.id === null) return `${format.round.mass(plant.massG.value)} ${unknownName(plant.name)}`
+  const mass = plant.typed === undefined ? format.round.mass(plant.massG.value) : asTyped(plant.typed)
   const pieces = piecesText(plant, format)
   return pieces === null ? `${mass} ${saidAs(plant)}` : `${plant.ofZest ? 'peel of ' : ''}${pieces} (about ${mass})`
 }
@@ -92,8 +94,7 @@ export const spiritText = (
   { amount, by, abvPercent, sugarGPerL, typed, drink }: SpiritSaid,
   format: Format,
 ): string => {
-  const much =
-    typed === undefined ? (by === 'mass' ? format.mass(amount) : format.volume(amount)) : asTyped(typed.amount)
+  const much = typed === undefined ? format.round[by](amount.value) : asTyped(typed.amount)
   const strength = typed?.strength == null ? format.round.strength(abvPercent) : asTyped(typed.strength)
   const poured = `${much} of ${strength}`
   return sugarGPerL.value === 0
@@ -108,7 +109,7 @@ const MEDIUM = [180, 200] as const
 export const sweetWords = (sugarGPerL: number): string => {
   if (sugarGPerL < 5) return ''
   if (sugarGPerL >= MEDIUM[0] && sugarGPerL <= MEDIUM[1]) return 'medium sweet'
-  return `${5 * Math.round(sugarGPerL / 5)}\u00a0g/L`
+  return `${kitchenSweetness(sugarGPerL)}\u00a0g/L`
 }
 
 /** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
@@ -158,7 +159,7 @@ export const pouredMlOf = ({ material, massG }: Sweetening): Measured | null =>
 
 const amountText = (sweetening: Sweetening, format: Format): string => {
   const volumeMl = pouredMlOf(sweetening)
-  return volumeMl === null ? format.mass(sweetening.massG) : format.volume(volumeMl)
+  return volumeMl === null ? format.round.mass(sweetening.massG.value) : format.round.volume(volumeMl.value)
 }
 
 /** `500 g sugar` for each; one alone is said as it was typed, where that is known. */
@@ -177,7 +178,13 @@ export const sweeteningTexts = (
 
 /** `900 ml of plum at 24 %`, which came from another jar. */
 const pouredText = ({ other, liquid: { amount, by, abvPercent } }: IngredientsTold['poured'][number], format: Format) =>
-  `${by === 'mass' ? format.round.mass(amount.value) : format.round.volume(amount.value)} of ${other} at ${format.round.strength(abvPercent)}`
+  `${format.round[by](amount.value)} of ${other} at ${format.round.strength(abvPercent)}`
+
+const WATER_ML_PER_G = volumeMl(water(1))
+
+/** Water in a sentence: by volume, as it is poured. */
+export const waterText = ({ value }: IngredientsSaid['waterG'], format: Format): string =>
+  `${format.round.volume(value * WATER_ML_PER_G)} water`
 
 /** `1 l of 95 % vol spirit + 80 g lemon peel + 100 g sugar + 900 ml of plum at 24 %`. */
 export const inJarText = (
@@ -188,7 +195,7 @@ export const inJarText = (
   const now = [
     ...spirits.map((spirit) => spiritText(spirit, format)),
     ...plants.filter(({ addOn }) => addOn === null).map((plant) => plantInText(plant, format)),
-    ...(waterG.value > 0 ? [`${format.mass(waterG)} water`] : []),
+    ...(waterG.value > 0 ? [waterText(waterG, format)] : []),
     ...sweeteningTexts(sweetenings, format),
     ...poured.map((each) => pouredText(each, format)),
   ].join(' + ')

@@ -65,7 +65,7 @@ describe('a step that makes no sense', () => {
     const desk = jarDesk()
     await desk.ask(LEMON)
     expect((await desk.refused('/jar strain lemon measured:920 ml strength:97%')).message).toContain(
-      '97 % vol is stronger than what went into lemon: 95 % at most.',
+      '97 % is stronger than what went into lemon: 95 % at most.',
     )
   })
 })

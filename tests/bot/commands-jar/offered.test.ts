@@ -111,7 +111,7 @@ describe('bottles', () => {
   it('are refused where a whole one more is said to be full than there is, and not where the last is half empty', async () => {
     const desk = await sweetened()
     expect((await desk.refused('/jar bottle lemon bottles:7 x 500 ml')).message).toMatch(
-      /^That’s 3\.50 l, but only about 2\.5\d? l of lemon is left\. Nothing was recorded\./,
+      /^That’s 3\.5 l, but only about 2\.5\d? l of lemon is left\. Nothing was recorded\./,
     )
     const { notes } = await desk.ask('/jar bottle lemon bottles:6 x 500 ml')
     expect(notes.map(({ key }) => key)).toContain('jar_bottled_more')

@@ -24,7 +24,7 @@ describe('/share at the terminal', () => {
     const desk = await begun()
     const text = await desk.textOf('/share lemon')
     const [share] = await sharesOf(desk)
-    expect(text).toContain('lemon: a liqueur of lemon peel, aiming for about 30 % vol with 250 g/L')
+    expect(text).toContain('lemon: a liqueur of lemon peel, aiming for about 30 % with 250 g/L')
     expect(text).toContain('files/larderbell-batch.png')
     expect(text.split('\n').some((line) => line.endsWith(`/plan from:${share!.code}`))).toBe(true)
     const [file] = desk.files()
@@ -50,7 +50,7 @@ describe('/share at the terminal', () => {
       '/jar bottle lemon bottles:3 x 500 ml',
     )
     expect(await desk.textOf('/share lemon')).toMatch(
-      /lemon: a liqueur of lemon peel, about 3\d(\.\d)? % vol with 2\d\d g\/L of\s+sugar\./,
+      /lemon: a liqueur of lemon peel, about 3\d % with 2\d[05] g\/L of\s+sugar\./,
     )
     const plain = deskOf()
     await plain.jsonOf('/jar start mint of:80 g lemon peel spirit:1 l 60%')

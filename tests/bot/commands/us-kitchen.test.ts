@@ -10,7 +10,7 @@ test.each([
   '/dilute 2 cups 190 proof to-strength:60%',
 ])('%s is answered in US measures with the metric beside them', async (line) => {
   const text = await textOf(line)
-  expect(text.split('\n\n')[0]).toMatch(/\d (cups?|tbsp)/)
+  expect(text.split('\n\n')[0]).toMatch(/[\d⅛¼½¾] (cups?|tbsp)/)
   expect(text).toMatch(US)
   expect(text).toMatch(/°F \(−?\d+ °C\)/)
 })

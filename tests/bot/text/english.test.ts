@@ -115,14 +115,14 @@ describe('an imperial kitchen', () => {
     expect(plain(imperial.volume({ value, plusMinus: 1 }))).toBe(text)
   })
 
-  test('is never further off than half a fluid ounce, one from four pints on', () => {
+  test('is never further off than half a fluid ounce or 3.5 %, what a jug tells', () => {
     for (let volumeMl = 4; volumeMl < 20_000; volumeMl *= 1.013) {
       const text = plain(imperial.volume({ value: volumeMl, plusMinus: 1 }))
       const [, pints = '0', whole = '0', part = ''] =
         /^(?:(\d+) imp pints?)?(?: \+ )?(?:(\d*) ?([⅛¼⅜½⅝¾⅞]?)(?: imp)? fl oz)? \(/.exec(text) ?? []
       const ounces = Number(pints) * 20 + Number(whole) + ' ⅛¼⅜½⅝¾⅞'.indexOf(part || ' ') / 8
       // And half of the last digit of the millilitres behind it.
-      const mostMl = (volumeMl < 4 * 568.26125 ? 0.25 : 1) * 28.4130625 + Math.max(0.5, volumeMl / 2000)
+      const mostMl = Math.max(0.25 * 28.4130625, 0.035 * volumeMl) + Math.max(0.5, volumeMl / 2000)
       expect(Math.abs(ounces * 28.4130625 - volumeMl), text).toBeLessThanOrEqual(mostMl + 1e-9)
     }
   })

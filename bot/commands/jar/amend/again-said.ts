@@ -1,6 +1,7 @@
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type LastTime, lastTime } from '../../../../core/jar/state/last-time.ts'
 import type { Targets } from '../../../../core/recipe/targets.ts'
+import { kitchenSweetness } from '../../../../core/recipe/tool-precision.ts'
 import { symptomIn } from '../../../../core/trouble/find-symptom.ts'
 import type { SymptomId } from '../../../../core/trouble/symptoms.ts'
 import { type CallValues, call } from '../../../calls/call.ts'
@@ -81,7 +82,7 @@ const isLikedLess = (last: LastTime): boolean => {
 /** What was made, as a kitchen can aim for it. */
 const aimed = ({ abvPercent, sugarGPerL }: Targets): Targets => ({
   abvPercent: Math.round(abvPercent),
-  sugarGPerL: Math.round(sugarGPerL),
+  sugarGPerL: kitchenSweetness(sugarGPerL),
 })
 
 export const targetsGiven = ({ abvPercent, sugarGPerL }: Targets) => ({

@@ -21,6 +21,7 @@ import { type InputOf, signature, signatures } from '../../../calls/signatures.t
 import { defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
+import { isSaidAsTyped, kitchenOf } from '../../options/input-units.ts'
 import { batchOptions, bottlesGiven, wholeDaysGiven } from '../../plan/batch-options.ts'
 import { shoppingAction } from '../../plan/plan-actions.ts'
 import { planAsked } from '../../plan/plan-asked.ts'
@@ -157,7 +158,7 @@ export const againCommand = defineCommand({
     const input = asTyped({ ...again, ...said, ...sugar })
     const { start: _s, ...planned } = input
     const asked = planAsked(input, setting)
-    const isAsTyped = context.settings.units === null
+    const isAsTyped = isSaidAsTyped(kitchenOf(asked.input), context.settings)
     const reply = planReply(asked, { freezerC: freezerOf(context), isAsTyped })
     const code = asked.notes.find((each) => each.key === 'code_from')
     const by = code?.key === 'code_from' ? code.values : { factor: factorOf(story, other), by: null }
