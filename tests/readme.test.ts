@@ -72,8 +72,13 @@ describe.each(FILES)('%s', (file) => {
     const person = await somebody({ kind: 'console' })
     const faults: string[] = []
     for (const line of new Set(typed)) {
-      if (help(line.replace(/^\//, '/help '), commands, en.commands)?.ok === true) continue
-      if (/^\/(?:help|jar)(?: |$)/.test(line) && help(line, commands, en.commands)?.ok === true) continue
+      if (help(line.replace(/^\//, '/help '), commands, { commands: en.commands, about: en.help.about })?.ok === true)
+        continue
+      if (
+        /^\/(?:help|jar)(?: |$)/.test(line) &&
+        help(line, commands, { commands: en.commands, about: en.help.about })?.ok === true
+      )
+        continue
       const desk = await deskOf({ person, nowMs: NOW_MS, place: { kind: 'console' }, zone: 'UTC' })
       const outcome = await desk.run(line)
       // What only its maker knows, or a jar of another day, is no fault of the line.

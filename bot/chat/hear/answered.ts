@@ -162,7 +162,10 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
           path: 'talk',
           reply: said(`talk_${reading.key === 'thanks' ? 'thanks' : 'greeting'}`),
         })
-      const page = help('/help', dispatch.commands, dispatch.language.commands)
+      const page = help('/help', dispatch.commands, {
+        commands: dispatch.language.commands,
+        about: dispatch.language.help.about,
+      })
       return page === null ? heard({ ok: true, path: 'talk', reply: said('talk_greeting') }) : heard(page)
     }
     case 'last':

@@ -167,7 +167,7 @@ export interface Understood {
 async function understood(line: string, dispatch: Dispatch, texts: CommandTexts): Promise<Understood> {
   const asked = ASK.exec(line)?.[1]
   if (asked !== undefined) return understood(asked.trim(), dispatch, texts)
-  const page = help(line, dispatch.commands, texts)
+  const page = help(line, dispatch.commands, { commands: texts, about: dispatch.language.help.about })
   if (page !== null) return { heard: heard(page), reading: null }
   const person = await personOf(dispatch)
   if (line.startsWith('/') || line === '') {

@@ -1,7 +1,7 @@
 import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { DepthShown } from '../depth.ts'
 import type { CallOutcome, Failure } from '../run/execute.ts'
-import type { HelpPage } from '../run/help.ts'
+import type { HelpPage } from '../run/help-page.ts'
 import type { MoreLead } from '../run/more.ts'
 
 /** What became of a line that somebody typed, and how it was understood. */

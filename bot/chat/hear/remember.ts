@@ -5,7 +5,7 @@ import { type Doubt, whoAt } from '../../talk/memory/remembered.ts'
 import { atDepth } from '../depth.ts'
 import type { Reply } from '../reply.ts'
 import type { CallOutcome, Dispatch } from '../run/execute.ts'
-import type { HelpPage } from '../run/help.ts'
+import type { HelpPage } from '../run/help-page.ts'
 import type { Understood } from './hear.ts'
 
 const isPath = (path: string): path is Path => Object.hasOwn(signatures, path)

@@ -1,41 +1,18 @@
 import { isRequired } from '../../calls/option.ts'
 import type { CommandText } from '../../text/command-text.ts'
-import type { HelpTopic } from '../../text/help-text.ts'
+import type { AboutWord } from '../../text/help-text.ts'
 import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import { nearest } from '../grammar/nearest.ts'
 import type { Failure } from './execute.ts'
+import { ALL, HELP, HELP_TOPICS, type HelpEntry, type HelpPage, isHelpTopic } from './help-page.ts'
+import { firstCommands, firstOptions } from './help-room.ts'
+import { commandsAbout, linesAbout } from './help-words.ts'
 
-export const HELP = 'help'
-
-/** Asks for every command. */
-export const ALL = 'all'
-
-const TOPICS: readonly HelpTopic[] = ['planning', 'jars', 'sums', 'sharing', 'you']
-
-const isTopic = (typed: string): typed is HelpTopic => TOPICS.some((topic) => topic === typed)
-
-export interface HelpOption {
-  readonly name: string
-  readonly text: string
-  readonly required: boolean
-}
-
-export interface HelpEntry {
-  readonly command: string
-  readonly summary: string
-  readonly options: readonly HelpOption[]
-  readonly examples: readonly string[]
-}
-
-/** A page about one command, about some of them, or the first of all. */
-export interface HelpPage {
-  readonly ok: true
-  readonly path: typeof HELP
-  readonly topic: string | null
-  /** On the page that comes first: what there is to read about. */
-  readonly topics?: readonly HelpTopic[]
-  readonly entries: readonly HelpEntry[]
+/** What help is told of: the commands, what is said of them, and of words that are none. */
+export interface HelpTexts {
+  readonly commands: Readonly<Record<string, CommandText>>
+  about(): readonly AboutWord[]
 }
 
 const REQUEST = /^\/?\s*help(?:\s+(?:command:)?\s*\/?(.*))?$/is
@@ -57,33 +34,70 @@ const groupOf = (typed: string, commands: readonly Command[]): readonly Command[
     ? commands.filter(({ path }) => path.startsWith(`${typed.toLowerCase()} `))
     : []
 
+/** Some commands, as many first as have room; all of them where all were asked for. */
+function listPage(entries: readonly HelpEntry[], asked: string, isAll: boolean): HelpPage {
+  const count = isAll ? entries.length : firstCommands(entries)
+  const page = { ok: true, path: HELP, topic: null, entries } as const
+  return count === entries.length ? page : { ...page, first: { count, rest: `/help ${asked} ${ALL}` } }
+}
+
+function commandPage(about: HelpEntry, isAll: boolean): HelpPage {
+  const count = isAll ? about.options.length : firstOptions(about)
+  const page = { ok: true, path: HELP, topic: about.command, entries: [about] } as const
+  return count === about.options.length ? page : { ...page, first: { count, rest: `/help ${about.command} ${ALL}` } }
+}
+
+/** The page about a word that is no command; null where nothing is known of it. */
+function wordPage(typed: string, all: readonly HelpEntry[], about: readonly AboutWord[]): HelpPage | null {
+  const lines = linesAbout(typed, about)
+  const named = commandsAbout(typed, all)
+  const [only, another] = named
+  if (lines.length === 0 && only !== undefined && another === undefined) return commandPage(only, false)
+  const examples = named.map(({ summary, examples: [line = ''] }) => ({ line, what: summary }))
+  const said = (lines.length > 0 ? lines : examples).slice(0, MOST_LINES_ABOUT)
+  if (said.length === 0) return null
+  const page = { ok: true, path: HELP, topic: null, lines: said, entries: named } as const
+  return only === undefined ? page : { ...page, first: { count: 0, rest: `/help ${only.command}` } }
+}
+
+const MOST_LINES_ABOUT = 4
+
 /** The page that a line asks for, or null where it does not ask for help. */
-export const help = (
-  line: string,
-  commands: readonly Command[],
-  texts: Readonly<Record<string, CommandText>>,
-): HelpPage | Failure | null => {
+export const help = (line: string, commands: readonly Command[], texts: HelpTexts): HelpPage | Failure | null => {
   const own = groupOf(line.trim().replace(/^\/\s*/, ''), commands)
   const request = own.length > 0 ? null : REQUEST.exec(line.trim())
   if (request === null && own.length === 0) return null
-  const typed = (request?.[1] ?? '').trim().replace(/\s+/g, ' ')
-  const group = own.length > 0 ? own : groupOf(typed, commands)
-  if (group.length > 0) {
-    return { ok: true, path: HELP, topic: null, entries: group.map((command) => entry(command, texts)) }
-  }
-  const all = commands.map((command) => entry(command, texts))
+  const asked = (request?.[1] ?? '').trim().replace(/\s+/g, ' ')
+  const isAll = / all$/i.test(asked)
+  const typed = isAll ? asked.slice(0, -' all'.length) : asked
+  const all = commands.map((command) => entry(command, texts.commands))
+  const entriesOf = (some: readonly Command[]) => some.map((command) => entry(command, texts.commands))
+  if (own.length > 0)
+    return listPage(
+      entriesOf(own),
+      line
+        .trim()
+        .replace(/^\/\s*/, '')
+        .toLowerCase(),
+      isAll,
+    )
+  const group = groupOf(typed, commands)
+  if (group.length > 0) return listPage(entriesOf(group), typed.toLowerCase(), isAll)
   if (typed === '') {
-    const topics = TOPICS.filter((topic) => commands.some((each) => each.topic === topic))
+    const topics = HELP_TOPICS.filter((topic) => commands.some((each) => each.topic === topic))
     return { ok: true, path: HELP, topic: null, topics, entries: all }
   }
-  const asked = typed.toLowerCase()
-  if (asked === ALL) return { ok: true, path: HELP, topic: null, entries: all }
-  if (isTopic(asked)) {
-    const about = commands.filter(({ topic }) => topic === asked).map((command) => entry(command, texts))
-    return { ok: true, path: HELP, topic: null, entries: about }
-  }
+  const word = typed.toLowerCase()
+  if (word === ALL) return { ok: true, path: HELP, topic: null, entries: all }
+  if (isHelpTopic(word)) return listPage(entriesOf(commands.filter(({ topic }) => topic === word)), word, isAll)
   const command = byPath(typed, commands)
-  if (command !== null) return { ok: true, path: HELP, topic: command.path, entries: [entry(command, texts)] }
+  if (command !== null) {
+    const page = commandPage(entry(command, texts.commands), isAll)
+    const also = all.find(({ command: path }) => path !== command.path && path.split(' ').includes(word))
+    return also === undefined ? page : { ...page, also: `/help ${also.command}` }
+  }
+  const page = wordPage(word, all, texts.about())
+  if (page !== null) return page
   const meant = nearest(
     typed,
     commands.map((each) => each.path),

@@ -1,6 +1,6 @@
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
-import { inMore } from '../../chat/depth.ts'
+import { type Deep, inMore } from '../../chat/depth.ts'
 import type { Message } from '../../text/words.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { caution, note } from '../reply/outcome-reply.ts'
@@ -11,20 +11,36 @@ interface Ranked {
   readonly message: Message<'cautions'>
 }
 
-const { critical, high, medium } = SEVERITY_RANK
-
-/** What holds for any jar; the plants' own of the same rank stand before them. */
-const MAKING: readonly Ranked[] = [
-  { rank: critical, message: caution('making_food_spirit') },
-  { rank: critical, message: caution('making_no_flame') },
-  { rank: critical, message: caution('law_and_doctor') },
-  { rank: critical, message: caution('making_children') },
-  { rank: high, message: caution('making_spent_plants') },
-  { rank: high, message: caution('making_no_distilling') },
-  { rank: high, message: caution('making_no_lead') },
-  { rank: high, message: caution('making_no_dairy_egg') },
-  { rank: medium, message: caution('cool_first') },
+/** What can kill or maim with any jar, in few words; the plants' own stands before it. */
+const MAKING: readonly Message<'cautions'>[] = [
+  caution('making_food_spirit'),
+  caution('making_no_flame'),
+  caution('making_children'),
+  caution('making_not_for'),
 ]
+
+/** The rest of it, one question deeper. */
+const MAKING_DEEPER: readonly Message<'cautions'>[] = [
+  caution('making_other_alcohol'),
+  caution('making_vapour'),
+  caution('law_and_doctor'),
+  caution('making_spent_plants'),
+  caution('making_no_distilling'),
+  caution('making_no_lead'),
+  caution('making_no_dairy_egg'),
+  caution('cool_first'),
+]
+
+/** Of what is less than grave so many are told first where there is room. */
+const MOST_FIRST = 3
+
+/** What plants can do by themselves, the worst first: all that is grave on the first screen, and of the rest what has room. */
+function byDepth(own: readonly Ranked[]): readonly (Message<'cautions'> & Deep)[] {
+  const grave = own.filter(({ rank }) => rank <= SEVERITY_RANK.high).length
+  const first = Math.max(grave, MOST_FIRST)
+  const sorted = own.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message)
+  return [...sorted.slice(0, first), ...inMore(sorted.slice(first))]
+}
 
 export const cautionsCommand = defineCommand({
   ...signature('cautions'),
@@ -45,14 +61,13 @@ export const cautionsCommand = defineCommand({
           message: { group: 'cautions', key: 'botanical_hazard', values },
         }),
       ),
-      ...(sweeteners.includes('honey') ? [{ rank: critical, message: caution('honey_infant') }] : []),
-      ...MAKING,
+      ...(sweeteners.includes('honey') ? [{ rank: SEVERITY_RANK.critical, message: caution('honey_infant') }] : []),
     ]
     return {
       headline: {
         group: 'headlines',
         key: 'cautions_of',
-        values: { ids, sweeteners, ofPlants: ranked.length - MAKING.length, ofMaking: MAKING.length },
+        values: { ids, sweeteners, ofPlants: ranked.length, ofMaking: MAKING.length + MAKING_DEEPER.length },
       },
       table: [],
       sure: [],
@@ -60,10 +75,15 @@ export const cautionsCommand = defineCommand({
         ...(corrected.length === 0
           ? []
           : [{ group: 'notes', key: 'botanical_corrected', values: { ids: corrected } } as const]),
-        ...all.filter(isOfLook).map((values): Message<'notes'> => ({ group: 'notes', key: 'botanical_look', values })),
-        ...inMore([...memoryNotes(own), note('making_trust')]),
+        ...inMore([
+          ...all
+            .filter(isOfLook)
+            .map((values): Message<'notes'> => ({ group: 'notes', key: 'botanical_look', values })),
+          ...memoryNotes(own),
+          note('making_trust'),
+        ]),
       ],
-      cautions: ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message),
+      cautions: [...byDepth(ranked), ...MAKING, ...inMore(MAKING_DEEPER)],
       actions: [],
       data: { ids, sweeteners, hazards: all.map(({ hazard }) => hazard) },
       kitchen: kitchenOf(input),

@@ -3,7 +3,8 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { pathTyped } from '../../chat/grammar/find-command.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { attempt, execute } from '../../chat/run/execute.ts'
-import { HELP, help } from '../../chat/run/help.ts'
+import { help } from '../../chat/run/help.ts'
+import { HELP } from '../../chat/run/help-page.ts'
 import { keepReply, moreOf } from '../../chat/run/more.ts'
 import type { LineOfCommand } from '../buttons/marked-lines.ts'
 import type { FilledFields, SentForm } from '../forms/form.ts'
@@ -61,7 +62,9 @@ const readCall = async (read: () => Promise<string | Invocation>, { commands, la
     async () => {
       const call = await read()
       if (typeof call !== 'string') return call
-      return help(call, commands, language.commands) ?? parseLine(call, commands)
+      return (
+        help(call, commands, { commands: language.commands, about: language.help.about }) ?? parseLine(call, commands)
+      )
     },
     () => null,
     log,

@@ -10,7 +10,7 @@ import type {
 import type { z } from 'zod'
 import { isRequired, optionTextOf } from '../../calls/option.ts'
 import type { Command } from '../../chat/command.ts'
-import { HELP } from '../../chat/run/help.ts'
+import { HELP } from '../../chat/run/help-page.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import { isAskedFor } from '../forms/form.ts'
 import { ASK, askCommand } from '../suggest/ask-command.ts'

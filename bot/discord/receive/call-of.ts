@@ -5,7 +5,7 @@ import { byPath, type Callable, optionNames } from '../../chat/callable.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { LONGEST_LINE } from '../../chat/grammar/grammar.ts'
 import { nearest } from '../../chat/grammar/nearest.ts'
-import { HELP } from '../../chat/run/help.ts'
+import { HELP } from '../../chat/run/help-page.ts'
 import type { LineOfCommand } from '../buttons/marked-lines.ts'
 import { unisolated } from '../show/isolate-rtl.ts'
 

@@ -1,5 +1,5 @@
 import { quoted } from '../../calls/write-line.ts'
-import { HELP } from '../../chat/run/help.ts'
+import { HELP } from '../../chat/run/help-page.ts'
 import type { CommandText } from '../../text/command-text.ts'
 
 /** Writes lines as they can be sent in Discord, where no option goes without its name: `/jar show jar:lemon`. */

@@ -1,6 +1,6 @@
 import { depthOf } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
-import { ALL, type HelpPage } from '../../chat/run/help.ts'
+import { ALL, type HelpPage } from '../../chat/run/help-page.ts'
 import type { Kitchen } from '../../text/messages/kitchen.ts'
 import { shortened } from './cut-text.ts'
 import { escapeText } from './escape-text.ts'
@@ -95,6 +95,11 @@ export function helpBlocks(
   ids: CommandIds = NONE,
 ): readonly Block[] {
   const [entry] = page.entries
+  const count = page.first?.count
+  const rest = page.first === undefined ? [] : [line(named(help.rest(page.first.rest)), SMALL)]
+  if (page.lines !== undefined) {
+    return blocksOf([page.lines.map((each) => row(named(each.line), each.what)), rest])
+  }
   if (page.topics !== undefined) {
     const topics = [
       ...page.topics.map((topic) => [topic, help.topics[topic]] as const),
@@ -109,16 +114,20 @@ export function helpBlocks(
   if (page.topic === null || entry === undefined) {
     return blocksOf([
       [bold(discord.commands())],
-      page.entries.map(({ command, summary }) => commandRow(command, summary, ids)),
-      [line(discord.more(), SMALL)],
+      page.entries.slice(0, count).map(({ command, summary }) => commandRow(command, summary, ids)),
+      rest.length > 0 ? rest : [line(discord.more(), SMALL)],
     ])
   }
   return blocksOf([
     [bold(`/${entry.command}: ${entry.summary}`)],
-    entry.options.map(({ name, text, required }) => row(`${name}:`, discord.option(text, required))),
+    entry.options.slice(0, count).map(({ name, text, required }) => row(`${name}:`, discord.option(text, required))),
     entry.examples.length === 0
       ? []
-      : [line(discord.examples()), ...entry.examples.map((example) => line(named(example)))],
+      : [
+          line(discord.examples()),
+          ...entry.examples.slice(0, count === undefined ? undefined : 1).map((example) => line(named(example))),
+        ],
+    [...rest, ...(page.also === undefined ? [] : [line(named(help.also(page.also)), SMALL)])],
   ])
 }
 

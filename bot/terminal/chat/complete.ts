@@ -1,7 +1,7 @@
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { optionTextOf, type Suggested } from '../../calls/option.ts'
 import { byPath, type Callable, optionNames } from '../../chat/callable.ts'
-import { HELP } from '../../chat/run/help.ts'
+import { HELP } from '../../chat/run/help-page.ts'
 
 const OWN = [HELP, 'quit']
 

@@ -1,9 +1,14 @@
-import { ALL, type HelpPage } from '../../chat/run/help.ts'
+import { ALL, type HelpPage } from '../../chat/run/help-page.ts'
+import type { FirstLine } from '../../text/help-text.ts'
 import { columns } from './columns.ts'
 import type { TerminalLanguage } from './language-for-terminal.ts'
 import { joinBlocks } from './render.ts'
 import type { Screen } from './screen.ts'
 import { hang, wrap } from './wrap.ts'
+
+/** Lines to type, each with what it is for below it. */
+const linesShown = (lines: readonly FirstLine[], width: number): readonly string[] =>
+  lines.flatMap(({ line, what }) => [`  ${line}`, ...hang('    ', what, width)])
 
 /** Help for a terminal: where to begin, commands with a line each, or one with its options and examples. */
 export const renderHelp = (page: HelpPage, speech: TerminalLanguage, { width }: Screen): string => {
@@ -14,7 +19,7 @@ export const renderHelp = (page: HelpPage, speech: TerminalLanguage, { width }: 
       [ALL, help.everything()] as const,
     ]
     return joinBlocks([
-      [help.startHere(), ...help.first().flatMap(({ line, what }) => [`  ${line}`, ...hang('    ', what, width)])],
+      [help.startHere(), ...linesShown(help.first(), width)],
       [
         help.byTopic(),
         ...columns(
@@ -25,15 +30,29 @@ export const renderHelp = (page: HelpPage, speech: TerminalLanguage, { width }: 
       wrap(help.oneCommand(), width),
     ])
   }
+  const rest = page.first === undefined ? [] : wrap(help.rest(page.first.rest), width)
+  if (page.lines !== undefined) return joinBlocks([linesShown(page.lines, width), rest])
   const [entry] = page.entries
+  const count = page.first?.count
   if (page.topic === null || entry === undefined) {
-    const rows = page.entries.map(({ command, summary }) => [`/${command}`, summary] as const)
-    return joinBlocks([[console.commands(), ...columns(rows, width)], wrap(console.more(), width)])
+    const rows = page.entries.slice(0, count).map(({ command, summary }) => [`/${command}`, summary] as const)
+    return joinBlocks([
+      [console.commands(), ...columns(rows, width)],
+      rest.length > 0 ? rest : wrap(console.more(), width),
+    ])
   }
-  const options = entry.options.map(({ name, text, required }) => [`${name}:`, console.option(text, required)] as const)
+  const options = entry.options
+    .slice(0, count)
+    .map(({ name, text, required }) => [`${name}:`, console.option(text, required)] as const)
   return joinBlocks([
     wrap(`/${entry.command}: ${entry.summary}`, width),
     options.length === 0 ? [] : [console.options(), ...columns(options, width)],
-    entry.examples.length === 0 ? [] : [console.examples(), ...entry.examples.map((line) => `  ${line}`)],
+    entry.examples.length === 0
+      ? []
+      : [
+          console.examples(),
+          ...entry.examples.slice(0, count === undefined ? undefined : 1).map((line) => `  ${line}`),
+        ],
+    [...rest, ...(page.also === undefined ? [] : wrap(help.also(page.also), width))],
   ])
 }

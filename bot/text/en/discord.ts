@@ -127,7 +127,7 @@ export const discordText: DiscordText = {
   posted: () => 'Here it is, for everybody to see:',
   commands: () => 'Commands',
   more: () => 'For one command: /help command:syrup',
-  option: (text: string, required: boolean) => (required ? text : `${text} (optional)`),
+  option: (text: string, required: boolean) => (required ? `${text} (needed)` : text),
   examples: () => 'Examples',
 }
 

@@ -181,12 +181,14 @@ const hazardSentence = ({ hazard, ids }: HazardOf): string => {
 
 /** What can hurt in any making of a liqueur, whatever plants are in it. */
 const makingCautions = {
-  making_food_spirit: () =>
-    'Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel alcohol blinds and kills, and nothing done at home makes it safe.',
+  making_food_spirit: () => 'Use only spirit sold for drinking: any other alcohol blinds and kills.',
+  making_other_alcohol: () =>
+    'Industrial, denatured, rubbing or fuel alcohol is poison, and nothing done at home makes it safe.',
   making_no_flame: () =>
-    'Keep strong spirit away from flames, sparks and hot plates, and never heat it. From about 40 % its vapour can catch fire in a warm room, and hot syrup drives it off.',
-  making_children: () =>
-    'Label bottles and keep them locked away from children and pets. A small amount can poison a child.',
+    'Keep spirit and strained plants away from flames, sparks and hot plates. Never heat it, and cool the syrup first.',
+  making_vapour: () => 'From about 40 % its vapour can catch fire in a warm room, and hot syrup drives it off.',
+  making_children: () => 'Label it, and lock it away from children and pets: a little can poison a child.',
+  making_not_for: () => 'Not in pregnancy, not for children, not before driving.',
   making_spent_plants: () =>
     'Strained plants still burn and intoxicate. Keep them from flames, hot ovens, children and pets.',
   making_no_distilling: () =>

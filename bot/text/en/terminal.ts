@@ -108,7 +108,7 @@ export const consoleText: ConsoleText = {
   commands: () => 'Commands',
   more: () => 'For one command: /help syrup',
   options: () => 'Options',
-  option: (text: string, required: boolean) => (required ? text : `${text} (optional)`),
+  option: (text: string, required: boolean) => (required ? `${text} (needed)` : text),
   examples: () => 'Examples',
   usage: ({ example }: { example: string }) => [
     `npm run -s ask -- '${example}'   answers one command`,

@@ -18,6 +18,9 @@ export interface HazardMessages {
   cautions: Plain<
     | 'making_food_spirit'
     | 'making_no_flame'
+    | 'making_not_for'
+    | 'making_other_alcohol'
+    | 'making_vapour'
     | 'making_children'
     | 'making_spent_plants'
     | 'making_no_distilling'

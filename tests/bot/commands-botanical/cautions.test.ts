@@ -6,6 +6,9 @@ import { cautionKeys, faults, json, noteKeys, printed, reply } from '../commands
 const MAKING = [
   'making_food_spirit',
   'making_no_flame',
+  'making_not_for',
+  'making_other_alcohol',
+  'making_vapour',
   'law_and_doctor',
   'making_children',
   'making_spent_plants',
@@ -18,22 +21,27 @@ const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
 test('says everything about the plants and the making, worst first', async () => {
   expect(await printed('/cautions of:8 lemons + 30 g ginger')).toMatchInlineSnapshot(`
-    "1 caution for lemon peel and ginger, and 9 for any jar.
+    "1 caution for lemon peel and ginger, and 12 for any jar.
 
     • Some of what I warn of for lemon peel is from memory, not from a source I’ve
       read.
     • What I say about metal is from memory. The 40 % is worked out, not measured.
 
-    ! Use only spirit sold for drinking. Industrial, denatured, rubbing or fuel
-      alcohol blinds and kills, and nothing done at home makes it safe.
-    ! Keep strong spirit away from flames, sparks and hot plates, and never heat it.
-      From about 40 % its vapour can catch fire in a warm room, and hot syrup drives
+    ! Lemon peel: buy unwaxed. Hot water and scrubbing only take off some of the wax
+      and fungicide.
+    ! Use only spirit sold for drinking: any other alcohol blinds and kills.
+    ! Keep spirit and strained plants away from flames, sparks and hot plates. Never
+      heat it, and cool the syrup first.
+    ! Label it, and lock it away from children and pets: a little can poison a
+      child.
+    ! Not in pregnancy, not for children, not before driving.
+    ! Industrial, denatured, rubbing or fuel alcohol is poison, and nothing done at
+      home makes it safe.
+    ! From about 40 % its vapour can catch fire in a warm room, and hot syrup drives
       it off.
     ! Not if you’re pregnant or trying for a baby, under age, or about to drive,
       swim or use machines. On medicines, with liver disease or a past dependence?
       Ask a doctor or pharmacist. Your local law comes first.
-    ! Label bottles and keep them locked away from children and pets. A small amount
-      can poison a child.
     ! Strained plants still burn and intoxicate. Keep them from flames, hot ovens,
       children and pets.
     ! Don’t distil. It’s illegal without a licence almost everywhere, and the vapour
@@ -42,8 +50,6 @@ test('says everything about the plants and the making, worst first', async () =>
       glazed pottery, copper, brass and galvanised metal.
     ! I don’t plan cream, milk or egg liqueurs: they spoil within days, and alcohol
       doesn’t make them safe.
-    ! Lemon peel: buy unwaxed. Hot water and scrubbing only take off some of the wax
-      and fungicide.
     ! Cool the syrup completely first."
   `)
   expect((await json('/cautions of:8 lemons + 30 g ginger')).data).toEqual({

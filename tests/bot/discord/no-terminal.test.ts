@@ -61,7 +61,7 @@ describe('no word of a terminal', () => {
   })
 
   it.each(['', ...commands.map(({ path }) => path)])('stands in the help page of /%s', (path) => {
-    const page = help(`/help ${path}`, commands as readonly Command[], en.commands)
+    const page = help(`/help ${path}`, commands as readonly Command[], { commands: en.commands, about: en.help.about })
     const rendering = { owner: '123456789012345678', isPrivate: true, pings: false, ids: new Map(), mostMessages: 5 }
     expect(JSON.stringify(toMessages(page!, rendering, speechIn(en, 'UTC')))).not.toMatch(TERMINAL_WORDS)
   })

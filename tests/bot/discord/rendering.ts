@@ -2,6 +2,7 @@ import type { APITextDisplayComponent } from 'discord.js'
 import { expect } from 'vitest'
 import type { Reply } from '../../../bot/chat/reply.ts'
 import type { CallOutcome } from '../../../bot/chat/run/execute.ts'
+import type { HelpPage } from '../../../bot/chat/run/help-page.ts'
 import { buttonIds } from '../../../bot/discord/buttons/button-ids.ts'
 import { speechIn } from '../../../bot/discord/show/language-for-discord.ts'
 import type { MessagePayload } from '../../../bot/discord/show/message-payload.ts'
@@ -63,10 +64,10 @@ const idsOf = (reply: Reply) =>
   )
 
 export const messagesOf = async (
-  outcome: CallOutcome,
+  outcome: CallOutcome | HelpPage,
   more: Partial<Rendering> = {},
 ): Promise<readonly MessagePayload[]> =>
-  toMessages(outcome, rendering({ ids: outcome.ok ? await idsOf(outcome.reply) : new Map(), ...more }), speech)
+  toMessages(outcome, rendering({ ids: 'reply' in outcome ? await idsOf(outcome.reply) : new Map(), ...more }), speech)
 
 export const messagesOfReply = async (
   reply: Reply,

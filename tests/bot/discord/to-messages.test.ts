@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { call } from '../../../bot/calls/call.ts'
 import type { Reply } from '../../../bot/chat/reply.ts'
-import { HELP, help } from '../../../bot/chat/run/help.ts'
+import { help } from '../../../bot/chat/run/help.ts'
+import { HELP } from '../../../bot/chat/run/help-page.ts'
 import { sentenceMessage, toMessages } from '../../../bot/discord/show/to-messages.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { deskWith, jarOf, NOW_MS, startedAs } from '../commands-jar-views/jars.ts'
@@ -127,7 +128,7 @@ describe('other answers', () => {
 
   it('helps, with all commands and with each', () => {
     for (const line of ['/help', '/help all', ...Object.keys(en.commands).map((path) => `/help ${path}`)]) {
-      const page = help(line, commands, en.commands)!
+      const page = help(line, commands, { commands: en.commands, about: en.help.about })!
       expect(page).toMatchObject({ ok: true, path: HELP })
       const messages = toMessages(page, rendering(), speech)
       expectValid(messages)

@@ -32,6 +32,10 @@ export const budgets = {
   reminders: { 80: 9, 44: 14 },
   share: { 80: 6, 44: 9 },
   help: { 80: 16, 44: 22 },
+  /** Of a topic, a command or a word. */
+  help_of: { 80: 18, 44: 24 },
+  /** What can hurt; each further plant tells its own. */
+  cautions: { 80: 14, 44: 22, more: { 80: 3, 44: 5 } },
   /** Files, and what was done to what is kept. */
   keeping_data: { 80: 6, 44: 9 },
   /** Its words stand on a bottle, so they are not cut. */
