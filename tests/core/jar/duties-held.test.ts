@@ -20,6 +20,11 @@ import {
 import { strained, sweetened } from './jars.ts'
 
 describe('put off', () => {
+  it('says it once where it would have come on that day anyway', () => {
+    const entries = diary([START, ['2026-11-05 18:00', putOff('2026-12-04')]])
+    expect(days(entries, 'strain').slice(0, 2)).toEqual(['2026-12-04', '2026-12-11'])
+  })
+
   it('says on the day what would have come, once a kind, and counts shakes anew from it', () => {
     const entries = diary([START, ['2026-11-05 18:00', putOff('2026-11-24')]])
     expect(keys(entries).slice(0, 3).sort()).toEqual(['shake.2026-11-24', 'strain.2026-11-24', 'taste.2026-11-24'])
