@@ -1,6 +1,7 @@
 import { expectNotRefused } from '../botanical/refuse/refusal.ts'
 import { DomainError, unlessRefused } from '../domain-error.ts'
 import { isDriedForm } from '../jar/entry/start-from-plan.ts'
+import { materialOf } from '../quantity/materials.ts'
 import { exactly } from '../quantity/measured/measured.ts'
 import { materialNamed } from '../quantity/read/material-named.ts'
 import { hasAmount, sweeteningOf } from '../quantity/read/parse-sugar.ts'
@@ -12,6 +13,10 @@ import { parseBottles } from '../recipe/plan/parse-bottles.ts'
 import type { Have, VesselsAtHand } from './have.ts'
 import { type PlantNeed, plantNeed, type SpiritNeed } from './needs.ts'
 import { spiritNeeds } from './needs-of-plan.ts'
+import { packOf } from './pack-of.ts'
+
+/** Of which an example tells. */
+const PACK_G = 500
 
 const BOTTLE = /\b(?:bottles?|bottigli[ae])\b/iu
 const JAR = /\b(?:jars?|barattol[oi]|vas[oi]|vasett[oi])\b/iu
@@ -66,6 +71,7 @@ function vesselsIn(typed: string, word: RegExp): VesselsAtHand {
     .replace(/\s+x\s*$/iu, '')
     .replace(/x\s+(?:x\s+)?(?:of|di|da)\s+/iu, 'x ')
     .trim()
+    .replace(/^x\s+(?=\d)/iu, '')
   const uncounted = SEVERAL.test(typed) ? null : 1
   if (text === '' || text === 'x') return { count: uncounted, volumeMl: null }
   const [only] = parseBottles(text)
@@ -120,5 +126,19 @@ export function orRefused<Read>(read: () => Read, text: string): Read {
  * What is at hand, joined with `+`: `500 g sugar + 1 l 95% + 3 lemons + 4 bottles of 500 ml + a 1.5 l jar + muslin`. A plant or a
  * sweetener without an amount is as much as it takes. What is refused is refused here too.
  */
-export const parseHave = (text: string): readonly Have[] =>
-  splitList(text).flatMap((item) => orRefused(() => itemsIn(item), item.text))
+export function parseHave(text: string): readonly Have[] {
+  const items = splitList(text)
+  items.forEach((item, at) => {
+    expectWeighed(items, at, item.text.trim())
+  })
+  return items.flatMap((item) => orRefused(() => itemsIn(item), item.text))
+}
+
+/** Throws `pack_weight` of a bag of sugar, with a text in which it weighs something. */
+function expectWeighed(items: readonly TypedText[], at: number, typed: string): void {
+  const material = packOf(typed)
+  if (material === null) return
+  const weighed = `${PACK_G} g ${materialOf(material).names[0]}`
+  const example = items.map((item, place) => (place === at ? weighed : item.text.trim())).join(' + ')
+  throw new DomainError('missing_option', 'pack_weight', { typed: shown(typed), example })
+}

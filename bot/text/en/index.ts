@@ -42,7 +42,7 @@ import { nudgeSentences, remindersSentences } from './reminders.ts'
 import { servingSentences } from './serving.ts'
 import { forgetSentences, settingsSentences } from './settings.ts'
 import { codeProblems, codeSentences, shareProblems, shareSentences } from './share.ts'
-import { shoppingSentences } from './shopping.ts'
+import { shoppingProblems, shoppingSentences } from './shopping.ts'
 import { sweetenerSentences } from './sweeteners.ts'
 import { talkProblems, talkSentences } from './talk.ts'
 import { consoleText, storageInDiscord, storageProblems } from './terminal.ts'
@@ -95,6 +95,7 @@ export const en = {
     ...jarProblems,
     ...troubleProblems,
     ...costProblems,
+    ...shoppingProblems,
     ...storageProblems,
     ...chatProblems,
     ...talkProblems,

@@ -1,6 +1,8 @@
+import type { ShoppingProblems } from '../../../core/shopping/problems.ts'
 import type { PlantToBuy, SpiritToBuy } from '../../../core/shopping/shopping-list.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
-import type { Feature } from '../language.ts'
+import type { Feature, Written } from '../language.ts'
 import type { ShopFor, ShopItem, ShoppingMessages } from '../messages/shopping.ts'
 import { cookName, peeledText, piecesText } from './cook-names.ts'
 import { capital, counted, either, listed, plural } from './phrases.ts'
@@ -180,3 +182,9 @@ export const shoppingSentences = {
     shopping_plan: () => 'Shopping list',
   },
 } satisfies Feature<ShoppingMessages>
+
+/** What is asked about what is at hand. */
+export const shoppingProblems = {
+  pack_weight: ({ typed, example }) =>
+    `How much is in “${typed}”? For example: ${lineTyped('shopping', { have: example })}`,
+} satisfies Written<ShoppingProblems>
