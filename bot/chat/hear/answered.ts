@@ -87,6 +87,12 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
         read,
         lines,
       )
+    case 'zone_of': {
+      const line = written({ command: 'settings', options: { zone: 'Rome' } })
+      return asked('settings', { ...question, problem: 'talk_zone_of', values: { place: about.place, line } }, null, [
+        line,
+      ])
+    }
     case 'undo_step': {
       const values = { jar: call.options.jar ?? '', step: about.step, line: read }
       return asked(call.command, { ...question, problem: 'talk_undo_step', values }, read, lines)

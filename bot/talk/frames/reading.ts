@@ -46,5 +46,7 @@ export type QuestionAbout =
   /** What was written down last, some answers ago; or which jar's last entry. */
   | { readonly kind: 'undo_step'; readonly step: Path }
   | { readonly kind: 'undo_jar' }
+  /** A place that no time zone is named for. */
+  | { readonly kind: 'zone_of'; readonly place: string }
   /** A reminder that there is none of; the choices are what there is instead. */
   | { readonly kind: 'one_reminder' }

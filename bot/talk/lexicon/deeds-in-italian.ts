@@ -56,5 +56,5 @@ export const deedsInItalian = {
   reminders_when: `a che ora mi ricordi, a che ora mi avvisi, quando mi ricordi, quando mi avvisi, quando mi ricorderai, quando arriva il prossimo promemoria, prossimo promemoria, a che ora arrivano i promemoria, quando arrivano i promemoria, ogni quanto mi ricordi`,
   privately: `in privato, messaggi privati, messaggio privato, in dm, privatamente, nei messaggi privati`,
   in_here: `in questo canale, nel canale, qui nel canale`,
-  i_live: `abito a, abito in, vivo a, vivo in, mi trovo a, sto a, siamo a, sono a, il mio fuso e, fuso orario, fuso orario di, ora di, orario di`,
+  i_live: `abitiamo a, abitiamo in, viviamo a, viviamo in, sono di, vengo da, abito a, abito in, vivo a, vivo in, mi trovo a, sto a, siamo a, sono a, il mio fuso e, fuso orario, fuso orario di, ora di, orario di`,
 } as const satisfies Partial<Record<Exclude<Concept, Derived>, string>>

@@ -131,6 +131,11 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     return run(choices[0]!)
   if (about.kind === 'which_jar' && sentence.has('all_of_them') && call.command === 'jar shake')
     return run(withOption(call, 'jar', 'all'))
+  // Asked for a city: another one that is named, alone.
+  if (about.kind === 'zone_of') {
+    const zone = sentence.typed.text.trim()
+    return isRead('settings', 'zone', zone) ? run(withOption(call, 'zone', zone)) : null
+  }
   if (about.kind !== 'lacks') return null
   const more = lackedByFrame(sentence, call)
   if (more !== null) return run({ command: call.command, options: { ...call.options, ...more } })

@@ -15,6 +15,7 @@ import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import { leftOutOf } from './left-out.ts'
 import { oneReminder } from './one-reminder.ts'
+import { placeUnknown } from './place-unknown.ts'
 import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
@@ -92,6 +93,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const forgiving = hiddenDanger(readOnce(forgivingly, text, knows), forgivingly)
   if (forgiving.kind !== 'lost') return forgiving
   if (knows.command !== undefined) return forgiving
+  const place = placeUnknown(sentence)
+  if (place !== null) return place
   const symptom = symptomTold(sentence, text, knows.findSymptom)
   if (symptom !== null) return symptomReading(sentence, symptom.id)
   const respelt = knows.findRespelt(text)

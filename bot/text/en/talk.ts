@@ -89,6 +89,8 @@ export const talkProblems: Written<TalkProblems> = {
     `The last thing I wrote down here was ${STEPS[step] ?? 'a step'}, for ${jar}. To undo that: ${line}`,
   talk_undo_jar: ({ names, line }) =>
     `${names.length === 1 ? `Undo the last step of ${names[0]}?` : `Which jar’s last step is to go: ${names.join(' or ')}?`} You can type: ${line}`,
+  talk_zone_of: ({ place, line }) =>
+    `I don’t know the time zone of ${place}. Which city with the same clock is near? For example: ${line}`,
   talk_only_typed: ({ line }) => `Nothing’s changed yet. I only do that when you type it: ${line}`,
   talk_lost: ({ lines, isSentence }) => {
     const lost = `I didn’t understand that. You could say, for example: ${lines.join(', or ')}`

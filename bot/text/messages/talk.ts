@@ -37,6 +37,7 @@ export interface TalkProblems {
   /** `step`: the command that recorded it. */
   talk_undo_step: { readonly jar: string; readonly step: string; readonly line: string }
   talk_undo_jar: { readonly names: readonly string[]; readonly line: string }
+  talk_zone_of: { readonly place: string; readonly line: string }
   talk_only_typed: { readonly command: string; readonly line: string }
   /** `isSentence`: it may tell of somebody hurt. */
   talk_lost: { readonly lines: readonly string[]; readonly isSentence: boolean }
