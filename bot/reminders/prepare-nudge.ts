@@ -1,11 +1,20 @@
+import { createHash } from 'node:crypto'
 import { untold } from '../../store/due.ts'
 import type { Nudge, Person, Place } from '../../store/person.ts'
 import type { NudgeFound, Surface } from './delivery.ts'
 import { tell } from './mark-told.ts'
-import { nudgeId } from './nudge-id.ts'
 import { isSamePlace, placesFrom } from './places-from.ts'
 import { hasCome, SENDING_MS } from './quiet-pause.ts'
 import { SOON_MS, sortDuties } from './still-wanted.ts'
+
+const ID_LENGTH = 24
+
+/** The same for the same person, reminders and instant; 24 digits and letters from a to f. */
+const nudgeId = (userId: string, duties: Nudge['duties'], madeMs: number): string =>
+  createHash('sha256')
+    .update(JSON.stringify([userId, madeMs, duties.map(({ jarId, key }) => [jarId, key])]))
+    .digest('hex')
+    .slice(0, ID_LENGTH)
 
 export interface Now {
   readonly nowMs: number

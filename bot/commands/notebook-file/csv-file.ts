@@ -3,8 +3,16 @@ import type { Jar } from '../../../store/person.ts'
 import type { ReplyFile } from '../../chat/reply.ts'
 import { batchData } from '../jar/known/batch-data.ts'
 import { entryCells } from './entry-cells.ts'
-import { harmless } from './harmless.ts'
 import type { Cell, Line } from './line.ts'
+
+/**
+ * What a spreadsheet may take for a formula, and a leading apostrophe, so that taking one away always gives what was there.
+ * As OWASP advises against CSV injection (from memory); also the wide forms of the signs.
+ */
+const TAKEN_FOR_MORE = /^[=+\-@\t\r\n'＝＋－＠]/u
+
+/** A text that no spreadsheet reckons with: behind an apostrophe where it would. */
+const harmless = (text: string): string => (TAKEN_FOR_MORE.test(text) ? `'${text}` : text)
 
 const cellOf = (value: unknown): Cell => {
   if (value === null || typeof value === 'number' || typeof value === 'string') return value

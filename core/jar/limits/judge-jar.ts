@@ -1,11 +1,30 @@
+import type { OverCeiling } from '../../botanical/limits/ceilings.ts'
 import { once } from '../../once.ts'
 import { strengthAt20 } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { plantsPutIn } from '../entry/plants-put-in.ts'
+import { contentsOf } from '../state/contents.ts'
 import type { JarState } from '../state/jar-state.ts'
-import { type OverInJar, overInJar } from './jar-ceilings.ts'
 import { type NotKeeping, notKeeping } from './jar-keeping.ts'
 import { driedSpirit, poisonNamedIn, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
+import { limitsPassed } from './limits-passed.ts'
+import { type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
+
+/** A jar that holds more of something than is safe. */
+export interface OverInJar {
+  /** The worst first. */
+  readonly over: readonly OverCeiling[]
+  /** The spirit that brings it within its limits; null where none does. */
+  readonly add: SpiritToAdd | null
+}
+
+/** What a jar holds too much of; null where every limit is kept. */
+function overInJar(story: JarState): OverInJar | null {
+  const over = limitsPassed(story)
+  if (over.length === 0) return null
+  const isWithin = (add: SpiritToAdd): boolean => limitsPassed(withSpirit(story, add)).length === 0
+  return { over, add: spiritToAdd(story, contentsOf(story).outcome.volumeMl.value, isWithin) }
+}
 
 /** What is wrong with a jar by what is known today. */
 export type Danger =
