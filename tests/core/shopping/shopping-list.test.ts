@@ -18,6 +18,7 @@ test('nothing is bought to sweeten with of which nothing goes in', () => {
 /** Counted by hand; the sizes as in `sold.ts`. */
 test.each([
   [1000, null, 1, 1000],
+  [7000, null, 7, 1000],
   [1005, null, 1, 1000],
   [1400, null, 2, 700],
   [2600, null, 4, 700],
