@@ -4,8 +4,9 @@ import type { Concept } from '../lexicon/lexicon.ts'
 import type { Bit, TalkJar } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liftedOut } from './lifted-out.ts'
+import { toldOfPart } from './told-of-part.ts'
 
-interface Told {
+export interface Told {
   readonly typed: TypedText
   readonly bits: readonly Bit[]
   readonly jars: readonly TalkJar[]
@@ -15,7 +16,7 @@ interface Told {
 /** Said behind a jar's name, with how much there is: what steeped in it came out. */
 const OUT = /^(?:out|off|done|fuori|tolto|tolta|tolti|tolte|fatto|fatta)$/
 const BETWEEN_OUT = /^(?:is|are|s|now|all|just|e|ora|jar|one)$/
-const ON = /^(?:in|on|under|behind|at|up|down|inside)$/
+const ON = /^(?:in|on|under|behind|at|up|down|inside|next|beside|by|above|below|near|gone|sat|:)$/
 const OTHERS = new Set<Bit['kind']>(['spirit', 'sugar', 'water'])
 /** How far behind its jar a place is told. */
 const MOST_AWAY = 5
@@ -64,7 +65,8 @@ function isIn({ typed: { tokens, text }, bits, jars, spans }: Told): readonly Co
     const isShort = isPossessive(tokens[bit.to - 1]!, text)
     const next = tokens[bit.to]?.text === 's' ? bit.to + 1 : bit.to
     const place = spans.find(({ concept, from }) => concept === 'place_word' && from > next && from - next <= MOST_AWAY)
-    const isPlaced = isShort && ON.test(tokens[next]?.text ?? '') && place !== undefined
+    const isNamed = tokens[next]?.text === ':'
+    const isPlaced = (isShort || isNamed) && ON.test(tokens[next]?.text ?? '') && place !== undefined
     return isPlaced ? [{ concept: 'stands', from: next, to: next + 1 } as const] : []
   })
 }
@@ -125,5 +127,6 @@ export function toldOfJar(told: Told): readonly ConceptSpan[] {
     ...(isKnown ? [] : [...cameOff(told), ...gotOut(told)]),
     ...(says('stands') ? [] : isIn(told)),
     ...liftedOut(told.typed.tokens, told.bits),
+    ...(says('denial') ? [] : toldOfPart(told)),
   ]
 }

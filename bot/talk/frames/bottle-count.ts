@@ -53,5 +53,11 @@ export const bottleCount: Fill = ({ bits, typed }) => {
     }
   const bare = bits.find(({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= 48)
   if (bare !== undefined) return onlyBit(bare)
-  return typed.tokens.some(({ text }) => /^(?:one|una|uno)$/.test(text)) ? { text: '1', bits: [] } : null
+  const isOne = typed.tokens.some(({ text }) => /^(?:one|una|uno)$/.test(text))
+  // `Handed a raspberry to the vicar`.
+  const isArticle = bits.some(
+    ({ kind, from }) =>
+      (kind === 'plant' || kind === 'jar') && /^(?:a|an|another|un)$/.test(typed.tokens[from - 1]?.text ?? ''),
+  )
+  return isOne || isArticle ? { text: '1', bits: [] } : null
 }

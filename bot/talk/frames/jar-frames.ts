@@ -54,7 +54,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar filter',
     does: 'record',
-    cues: { filtered: 3.6, strained: -2, refiltered: 5.6, fined: 4.5 },
+    cues: { filtered: 3.6, divided: -4, strained: -2, refiltered: 5.6, fined: 4.5 },
     wants: ['filtered', 'refiltered', 'fined'],
     bars: ['out_of_cold'],
     slots: [
@@ -105,6 +105,8 @@ export const jarFrames: readonly Frame[] = [
       united: -1,
       housed: -3,
       bottled: -1.5,
+      divided: -4,
+      gave_away: -5,
     },
     wants: ['added'],
     bars: ['on_fruit', 'second_go'],
@@ -155,6 +157,7 @@ export const jarFrames: readonly Frame[] = [
     does: 'record',
     cues: { two_jars: 6, united: 0, hypothesis: -3 },
     wants: ['two_jars'],
+    ignores: ['bare'],
     bars: ['asking'],
     slots: [
       { option: 'jar', takes: 'first_of_two', needed: true },
@@ -165,9 +168,10 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar split',
     does: 'record',
-    cues: { divided: 5, strained: -3, layers: -1, hypothesis: -2, cloud: -3 },
+    cues: { divided: 5, other_vessel: 3, turned: -3, strained: -3, layers: -1, hypothesis: -2, cloud: -3 },
     wants: ['divided'],
-    bars: ['asking', 'turned'],
+    bars: ['asking'],
+    ignores: ['bare'],
     barsThings: ['spirit', 'sugar', 'water'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
@@ -192,14 +196,9 @@ export const jarFrames: readonly Frame[] = [
     does: 'record',
     cues: {
       housed: 4,
-      stands: 0,
-      cloud: -4,
-      solid_ice: -4,
-      freezes: -4,
-      fizz: -4,
-      mould: -4,
-      smell: -3,
-      left_in_sun: -3,
+      divided: -4,
+      ...{ two_jars: -4, gave_away: -4, stands: 0 },
+      ...{ cloud: -4, solid_ice: -4, freezes: -4, fizz: -4, mould: -4, smell: -3, left_in_sun: -3 },
     },
     wants: ['housed'],
     bars: ['asking', 'hypothesis', 'how_long', 'may_i', 'wish'],
@@ -223,7 +222,17 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar start',
     does: 'record',
-    cues: { started: 3.5, log_start: 4, added: 1.2, plants_and_spirit: 2, have: -1, show_jar: -2, own_jar: -2 },
+    cues: {
+      started: 3.5,
+      log_start: 4,
+      divided: -6,
+      gave_away: -4,
+      added: 1.2,
+      plants_and_spirit: 2,
+      have: -1,
+      show_jar: -2,
+      own_jar: -2,
+    },
     wants: ['started', 'added', 'log_start'],
     bars: ['wish', 'second_go', 'on_fruit'],
     slots: [

@@ -43,7 +43,8 @@ const secondOfTwo: Fill = (sentence) => {
   return pair === null ? null : { text: pair.second, bits: pair.bits.slice(1) }
 }
 
-const CALLED = /\b(?:called|named|call it|name it|call that|name that|chiamal[oa]|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
+const CALLED =
+  /\b(?:called it|named it|called|named|call it|name it|call that|name that|chiamal[oa]|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
 
 /** What the second jar is called; without a name the first one's with a number, which is said. */
 const otherJarName: Fill = (sentence) => {
@@ -60,7 +61,7 @@ const otherJarName: Fill = (sentence) => {
 }
 
 const PREPOSITION =
-  /^(?:in|into|on|onto|to|under|behind|beside|below|above|at|by|from|a|sotto|dietro|nel|nella|nello|su|sul|sulla|dentro|accanto)$/
+  /^(?:in|into|on|onto|to|under|behind|beside|below|above|at|by|from|a|sotto|dietro|nel|nella|nello|su|sul|sulla|sullo|sull|nell|down|up|dentro|accanto|:)$/
 const KEPT_PREPOSITION = /^(?:under|behind|beside|below|above|by|sotto|dietro|accanto)$/
 const ARTICLE = /^(?:the|a|an|my|our|its|il|la|lo|l|i|un|una)$/
 const VESSEL = /^(?:jar|demijohn|carboy|kilner|bottle|flagon|crock|vaso|barattolo|damigiana)$/

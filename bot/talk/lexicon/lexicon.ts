@@ -87,6 +87,10 @@ export type Concept =
   | 'stands'
   | 'place_word'
   | 'noted'
+  /** Verbs of handing something on, of putting a part elsewhere, and of making one of two. */
+  | 'handed_on'
+  | 'other_vessel'
+  | 'one_vessel'
   | 'emptied'
   | 'threw_out'
   | 'started'

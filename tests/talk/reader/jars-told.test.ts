@@ -18,6 +18,24 @@ const TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: string, rea
     ['al limone ho dato una bella mescolata', '/jar shake lemon'],
     ['ho shakerato il limone', '/jar shake lemon'],
   ],
+  fair: [
+    ['two raspberries gone to the neighbours', '/bottles raspberry given:2'],
+    ['handed a raspberry to the vicar', '/bottles raspberry given:1'],
+    ['brought two bottles of the raspberry to the party', '/bottles raspberry given:2'],
+    ['mandata una bottiglia di lamponi a mia cugina', '/bottles raspberry given:1'],
+    ['we got through a bottle of raspberry', '/bottles raspberry opened:1'],
+    ['abbiamo bevuto una bottiglia di lamponi', '/bottles raspberry opened:1'],
+    ['siphoned 500 ml of the orange off, called it zest', '/jar split orange amount:500 ml into:zest'],
+    ['kept back 300 ml of the orange in a jar of its own', '/jar split orange amount:300 ml into:orange 2'],
+    ['half the orange is in another jar now', '/jar split orange amount:half into:orange 2'],
+    ['travasati 300 ml di arancia in un vaso nuovo chiamato sole', '/jar split orange amount:300 ml into:sole'],
+    ['stirred the orange into the lemon', '/jar combine lemon with:orange'],
+    ['lemon and orange are in one jar now', '/jar combine lemon with:orange'],
+    ['ho versato l’arancia nel limone', '/jar combine lemon with:orange'],
+    ['shoved the sloe behind the sofa', '/jar note sloe where:behind the sofa'],
+    ['sloe’s gone down the cellar', '/jar note sloe where:cellar'],
+    ['le prugnole stanno sotto il lavello', '/jar note sloe where:sotto il lavello'],
+  ],
   lemon_ginger: [
     ['ginger is strained, six forty, 57 on the meter', '/jar strain ginger measured:640 ml strength:57%'],
     ['lemon strained. nine twenty', '/jar strain lemon measured:920 ml'],
@@ -78,3 +96,14 @@ it.each(['shook the lemon, which was hard with 3 and 40 ml bottles', 'six fifty 
     expect(read ?? '').not.toContain('650')
   },
 )
+
+it.each([
+  'took a bottle of raspberry out of the freezer',
+  'should i bring two bottles of the raspberry to the party?',
+  'didn’t put 300 ml of the orange in another jar',
+  'stir the orange into the lemon?',
+  'will send a bottle of raspberry to my cousin',
+])('%s: nothing is given, split or poured together', async (text) => {
+  const told = await (await talkerFor({ after: null, shelf: 'fair' })).say(text)
+  expect(told).toMatchObject({ recorded: 0 })
+})

@@ -1,0 +1,69 @@
+import type { ConceptSpan } from '../lexicon/concepts.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
+import type { Bit, TalkJar } from './bit.ts'
+import { isOver, jarsNamed, jarsOf } from './jars-of.ts'
+import type { Told } from './told-of-jar.ts'
+
+const spanOf = ({ spans }: Told, concept: Concept): ConceptSpan | undefined =>
+  spans.find((span) => span.concept === concept)
+
+const jarsIn = ({ bits, jars }: Told, stages: ReadonlySet<TalkJar['stage']>): readonly TalkJar[] => {
+  const running = jars.filter((jar) => !isOver(jar))
+  const named = bits.filter(({ kind }) => kind === 'plant' || kind === 'jar').flatMap((bit) => jarsOf(bit, running))
+  return [...new Set(named)].filter(({ stage }) => stages.has(stage))
+}
+
+const IN_BOTTLES: ReadonlySet<TalkJar['stage']> = new Set(['resting', 'ready'])
+const LIQUID: ReadonlySet<TalkJar['stage']> = new Set(['strained', 'sweetened', 'resting'])
+const POURED: ReadonlySet<TalkJar['stage']> = new Set(['steeping', 'strained', 'sweetened'])
+const OTHERS = new Set<Bit['kind']>(['spirit', 'sugar', 'water', 'strength', 'rating', 'sweetness'])
+const PART = /^(?:half|thirds?|quarters?|meta|terzo|quarto)$/
+const COUNTED = /^(?:a|an|one|another|un|una|uno)$/
+
+/** `Took a bottle of raspberry round to the neighbours`: bottles of a jar that is in bottles, and a word of handing on. */
+function handedOn(told: Told): readonly ConceptSpan[] {
+  const { bits, typed } = told
+  const verb = spanOf(told, 'handed_on')
+  const isCounted =
+    bits.some(({ kind }) => kind === 'bottles' || kind === 'bare') ||
+    bits.some(({ kind, from }) => kind === 'plant' && COUNTED.test(typed.tokens[from - 1]?.text ?? ''))
+  const isOther = bits.some(({ kind }) => OTHERS.has(kind) || kind === 'volume' || kind === 'mass')
+  if (verb === undefined || !isCounted || isOther || jarsIn(told, IN_BOTTLES).length !== 1) return []
+  return [{ ...verb, concept: 'gave_away' }]
+}
+
+/** `Kept back 300 ml of the orange in a jar of its own`: a part of a jar, and another vessel for it. */
+function putApart(told: Told): readonly ConceptSpan[] {
+  const { bits, typed } = told
+  const other = spanOf(told, 'other_vessel')
+  const isPart = bits.some(({ kind }) => kind === 'volume') || typed.tokens.some(({ text }) => PART.test(text))
+  const isOther = bits.some(({ kind }) => OTHERS.has(kind))
+  if (other === undefined || !isPart || isOther || jarsIn(told, POURED).length !== 1) return []
+  return [{ ...other, concept: 'divided' }]
+}
+
+const INTO = /^(?:into|to|in|nel|nella|nello|nell|al|allo|alla)$/
+const POURS =
+  /^(?:put|tipped|poured|stirred|added|went|gone|joined|mixed|blended|emptied|married|made|are|is|live|versat[oaie]|mess[oaie]|aggiunt[oaie]|unit[oaie]|mescolat[oaie]|stanno|sono|e)$/
+
+/** `Stirred the orange into the lemon`: two jars that steep no more, one in the other or both in one. */
+function madeOne(told: Told): readonly ConceptSpan[] {
+  const { bits, jars, typed } = told
+  const [one, other, another] = jarsNamed(bits, jars)
+  if (one === undefined || other === undefined || another !== undefined) return []
+  const isLiquid = LIQUID.has(one.jar.stage) && LIQUID.has(other.jar.stage)
+  const isOther = bits.some(
+    ({ kind, value }) => kind !== 'plant' && kind !== 'jar' && kind !== 'date' && !(kind === 'bare' && value === 1),
+  )
+  const verb = typed.tokens.findIndex(({ text }) => POURS.test(text))
+  const isInto = typed.tokens.slice(one.bit.to, other.bit.from).some(({ text }) => INTO.test(text))
+  if (!isLiquid || isOther || verb === -1 || !(isInto || spanOf(told, 'one_vessel') !== undefined)) return []
+  return [{ concept: 'united', from: verb, to: verb + 1 }]
+}
+
+/** What is told of bottles, of a part of a jar, and of two jars, by what they are. */
+export const toldOfPart = (told: Told): readonly ConceptSpan[] => [
+  ...handedOn(told),
+  ...putApart(told),
+  ...madeOne(told),
+]
