@@ -9,7 +9,7 @@ import type { Message } from '../../text/words.ts'
 import type { Command } from '../command.ts'
 
 /** What a jar is to be called. */
-const NAMES: ReadonlySet<string> = new Set(['name', 'to'])
+const NAMES: ReadonlySet<string> = new Set(['name', 'to', 'into'])
 
 const NOTE = 'note'
 

@@ -99,7 +99,7 @@ const planHeadlines = {
   },
   plan_makes: (values, format) => {
     const { abvPercent, ready, start } = values
-    const when = ready === null ? '' : ` Ready in ${format.day(ready, partOfMonth(ready, start))}.`
+    const when = ready === null ? '' : ` Ready ${format.day(ready, `in ${partOfMonth(ready, start)}`)}.`
     return `Makes ${fillsText(values, format)}, at ${format.round.strength(abvPercent)}.${when}`
   },
 } satisfies Part<PlanMessages['headlines']>

@@ -32,6 +32,17 @@ describe('/jar split', () => {
     expect(numberIn(await desk.ask('/jar show lemon'), 'volumeMl')).toBeCloseTo(900, 6)
   })
 
+  // What a jar is called is no plant that goes into it: `hedgerow` is not planned, but is a usual name for what is mixed of one.
+  it.each([
+    ['/jar split lemon amount:300 ml into:hedgerow', 'hedgerow'],
+    ['/jar combine lemon with:orange into:hedgerow', 'hedgerow'],
+  ])('%s is named as any jar may be', async (line, name) => {
+    const desk = await twoJars()
+    await desk.ask(line)
+    expect(await namesIn(desk)).toContain(name)
+    expect((await desk.refused(line.replace('hedgerow', 'foxglove tea'))).code).toBe('refused')
+  })
+
   it('is taken back by its button too', async () => {
     const desk = await twoJars()
     const { actions } = await desk.replyOf('/jar split lemon amount:300 ml into:half')

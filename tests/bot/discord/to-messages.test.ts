@@ -67,6 +67,8 @@ describe('a reply', () => {
     const said = await desk.textOf('/plan of:10 lemons spirit:1 l strength:95%')
     expect(said).toMatch(/\b4 (?:to \d+ )?Dec/)
     expect(textsOf(message!).join('\n')).not.toContain('December 2026')
+    expect(textsOf(message!).join('\n')).toMatch(/Ready <t:\d+:D>\./)
+    expect(said).toMatch(/Ready in late January\./)
   })
 
   it('is private or public, and pings only its owner and only where asked', async () => {
