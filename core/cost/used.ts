@@ -137,7 +137,7 @@ function usedSoFar(story: JarState): readonly UsedItem[] {
     if (entry.kind === 'started')
       items.push(...ingredientItems({ ...entry, spirits: spiritsNamed(entry), plants: plantsOfStart(story) }))
     if (entry.kind === 'added') items.push(...ingredientItems({ ...entry, spirits: spiritsNamed(entry) }))
-    if (entry.kind === 'sweetened') items.push(...sweetenedItems(entry.sweetenings))
+    if (entry.kind === 'sweetened' || entry.kind === 'fruit_sugared') items.push(...sweetenedItems(entry.sweetenings))
     if (entry.kind === 'parted') items = items.map((item) => shareOfItem(item, entry.kept.value))
     if (entry.kind === 'bottled') items.push(...bottleItems(entry.bottles))
   }

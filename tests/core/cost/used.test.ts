@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest'
 import { type UsedItem, usedInJar } from '../../../core/cost/used.ts'
+import type { Happening } from '../../../core/jar/entry/entry.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { whiteSugar } from '../../../core/recipe/sweetening.ts'
-import { added, plant, started, storyFrom } from '../jar/jars.ts'
+import { added, plant, started, storyFrom, strained } from '../jar/jars.ts'
 import { spirit } from '../recipe-plan/wishes.ts'
 
 const begun = started({
@@ -29,4 +30,27 @@ it('counts together what went in at the start and later', () => {
   expect(plants).toEqual(['plant', 150, 15])
   expect(spirits).toEqual(['spirit', expect.closeTo(700, 9)])
   expect(sugar).toEqual(['sweetener', 50])
+})
+
+const sugarG = (...more: readonly Happening[]): number => {
+  const begun = started({
+    plants: [plant('sloe', 500)],
+    spirits: [spirit(700, 40)],
+    sweetenings: whiteSugar(exactly(250)),
+  })
+  const { items } = usedInJar(storyFrom(begun, strained(), ...more))
+  return items.reduce((sum, item) => sum + (item.kind === 'sweetener' ? item.sweetener.massG : 0), 0)
+}
+
+it('counts the sugar on the strained fruit with the sugar in the jar, and not again when it is poured back', () => {
+  const onFruit: Happening = { kind: 'fruit_sugared', sweetenings: whiteSugar(exactly(200)) }
+  const poured: Happening = {
+    kind: 'sweetened',
+    waterG: exactly(0),
+    sweetenings: [],
+    ofFruit: { measured: null },
+  }
+  expect(sugarG()).toBeCloseTo(250, 9)
+  expect(sugarG(onFruit)).toBeCloseTo(450, 9)
+  expect(sugarG(onFruit, poured)).toBeCloseTo(450, 9)
 })
