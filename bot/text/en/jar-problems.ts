@@ -231,6 +231,8 @@ export const safetyProblems = {
   },
   already_poured: ({ jar, line, ...weak }) =>
     `That would take ${jar} down to ${about(weak)}. It can ferment and burst the jar, so I’ve recorded nothing. Is it in already? Then type: ${line}`,
+  sweeten_bottled: ({ jar, line }) =>
+    `${jar} is all in bottles, so I’ve recorded nothing. Did this go into the bottles? Then type: ${line}`,
   bottle_ferments: ({ jar, fix, line, ...weak }) =>
     `At ${about(weak)}, ${jar} can ferment and burst the bottles. ${makeItKeep(fix)} Bottled already? Then type: ${line}`,
   label_ferments: ({ jar, fix, line, ...weak }) =>

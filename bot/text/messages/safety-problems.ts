@@ -15,6 +15,8 @@ export interface SafetyProblems {
   plan_ferments: Weakness & { readonly where: 'jar' | 'drink'; readonly line: string | null }
   /** What went in would make it ferment, or was it poured already? */
   already_poured: Weakness & { readonly jar: string; readonly line: string }
+  /** All of it is in bottles: did more sugar go into them? */
+  sweeten_bottled: { readonly jar: string; readonly line: string }
   bottle_ferments: FermentingJar
   label_ferments: FermentingJar
   /** What must not be finished, made again or shown to others; `typed`: what is refused in it. */

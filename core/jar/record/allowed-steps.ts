@@ -166,8 +166,8 @@ export function unusualIn(walk: Walk, entry: HappeningEntry): readonly UnusualKe
       say('changed_after_bottling', bottled !== null)
       break
     case 'sweetened':
-      say('sweetened_again', sweetened !== null && sweetened.ofFruit === undefined && entry.ofFruit === undefined)
       say('changed_after_bottling', bottled !== null)
+      say('sweetened_again', sweetened !== null && sweetened.ofFruit === undefined && entry.ofFruit === undefined)
       break
     case 'bottled':
       say('bottled_unsweetened', !walk.hasSugar && started?.targets?.sugarGPerL !== 0)

@@ -19,6 +19,15 @@ describe('/jar start second-of:', () => {
     await desk.ask('/jar start third second-of:sloe 2 spirit:200 ml 50%')
   })
 
+  it('says on its first screen what its plants can do, as their first jar did', async () => {
+    const desk = await strainedSloes()
+    const reply = await desk.replyOf(BEGIN_TWO)
+    const grave = reply.cautions.find(({ key }) => key === 'plan_grave')
+    expect(grave).toMatchObject({ values: { hazards: ['stone_kernels'], burns: true } })
+    expect(grave).not.toHaveProperty('depth')
+    expect(await (await strainedSloes()).textOf(BEGIN_TWO)).toContain('Don’t crack the stones')
+  })
+
   it('is corrected by its spirit, and taken back as a whole', async () => {
     const desk = await strainedSloes()
     await desk.ask(BEGIN_TWO)

@@ -122,7 +122,7 @@ describe('what is worth a word', () => {
     ['straining before its time', [started({ plan: { strainFrom: '2026-11-20' } }), strained()], ['strained_early']],
     ['straining in time', [started({ plan: { strainFrom: '2026-11-02' } }), strained()], []],
     ['sweetening again', [...done, sweetened(0, 50)], ['sweetened_again']],
-    ['sweetening from the bottle', [...done, bottled, sweetened(0, 50)], ['sweetened_again', 'changed_after_bottling']],
+    ['sweetening from the bottle', [...done, bottled, sweetened(0, 50)], ['changed_after_bottling', 'sweetened_again']],
     ['bottling without sugar', [started(), strained(), bottled], ['bottled_unsweetened']],
     [
       'bottling what was sweet in the jar',

@@ -1,3 +1,4 @@
+import { botanicalById } from '../../../../core/botanical/catalogue/catalogue.ts'
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { Started } from '../../../../core/jar/entry/entry.ts'
 import { spiritsNamed } from '../../../../core/jar/entry/spirits-named.ts'
@@ -26,6 +27,7 @@ import type { Reply } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { spiritPortions, sweeteningsOf } from '../../options/input-to-portion.ts'
 import { bottlesOf } from '../../plan/plan-wish.ts'
+import { graveCautions } from '../../reply/grave-cautions.ts'
 import { caution, measuredData } from '../../reply/outcome-reply.ts'
 import { plantCautions } from '../known/jar-cautions.ts'
 import { todayOf } from '../known/view-of.ts'
@@ -115,6 +117,7 @@ export async function startSecond(given: StartInput, context: Context): Promise<
       isNamed: given.name !== undefined,
       day,
       cautions: [
+        ...graveCautions(ids.map(botanicalById), isStrong(made.started)),
         ...(isStrong(made.started) ? [caution('flame')] : []),
         ...(isOfHoney(made.started) ? [caution('honey_infant')] : []),
         ...plantCautions(ids),

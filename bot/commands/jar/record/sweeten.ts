@@ -33,6 +33,7 @@ import { onceMore } from '../step/repeat-action.ts'
 import { becameHeadline, nowRows, stepReply } from '../step/step-reply.ts'
 import { clearingNotes } from '../step/strained-reply.ts'
 import { sweetenActions } from '../step/sweeten-actions.ts'
+import { expectUnbottled } from './expect-unbottled.ts'
 import { pourBack, sugarFruit } from './sweeten-fruit.ts'
 
 /** What was worked out, where something else went in. */
@@ -137,6 +138,7 @@ export const jarSweetenCommand = defineCommand({
         return { kind: 'sweetened', ...poured }
       },
       cautions: sweetenedCautions,
+      expect: (before, story) => expectUnbottled(before, story, input),
       sameOn: (story, day) => (isMeant ? undefined : sameSweetening(story, day, sweetenedWith(poured))),
     })
     const { readyOn } = recorded.story
