@@ -14,6 +14,7 @@ import { type Bottles, USUAL_BOTTLE_ML } from '../recipe/plan/parse-bottles.ts'
 import { planAsIs } from '../recipe/plan/plan.ts'
 import type { Outcome } from '../recipe/solve/outcome.ts'
 import type { Syrup } from '../recipe/solve/syrup.ts'
+import { withoutTrace } from '../recipe/solve/without-trace.ts'
 import { type Needs, NOTHING_NEEDED, plantNeed } from './needs.ts'
 import { bottlesNeeded, sweetenerNeeds } from './needs-of-plan.ts'
 
@@ -76,7 +77,9 @@ const NOTHING: JarNeeds = { ...NOTHING_NEEDED, isSugarKnown: true }
 const syrupToCome = once((story: JarState): Expected | null => {
   const { strained, sweetened, bottled, started, ended } = story
   if (ended !== null || sweetened !== null || bottled !== null || started.targets === null) return null
-  return strained === null ? expectedOf(story) : syrupToAdd(story)
+  if (strained === null) return expectedOf(story)
+  const syrup = syrupToAdd(story)
+  return syrup === null ? null : withoutTrace(syrup)
 })
 
 /** What a jar is to become that is not sweetened yet; null where that is not known, or it is what it is. */

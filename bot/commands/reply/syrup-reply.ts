@@ -144,8 +144,10 @@ export function syrupRows(syrup: Syrup, freezerC: number): readonly Row[] {
   const { infusionMl, waterMl, waterG, sweetener, sugarG, syrupMl, syrupG } = syrup
   return [
     ...(syrup.leftMl > 0 ? [row('infusion', { group: 'cells', key: 'pour', values: { volumeMl: infusionMl } })] : []),
-    row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG, sweetener } }),
-    row('water', { group: 'cells', key: 'water', values: { filler: syrup.filler, waterMl, waterG } }),
+    ...(sugarG.value > 0 ? [row('sugar', { group: 'cells', key: 'weigh', values: { massG: sugarG, sweetener } })] : []),
+    ...(waterMl.value > 0
+      ? [row('water', { group: 'cells', key: 'water', values: { filler: syrup.filler, waterMl, waterG } })]
+      : []),
     ...(isSyrup(syrup) ? [row('syrup', { group: 'cells', key: 'syrup', values: { syrupMl, syrupG } })] : []),
     ...outcomeRows(syrup.outcome, freezerC),
   ]

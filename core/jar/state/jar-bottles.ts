@@ -53,3 +53,13 @@ export function bottlesFilled(
     volumeMl,
   }))
 }
+
+/** The bottles as planned, fewer where what is there and its ± cannot fill them; at least one. */
+export function bottlesThatFit(
+  bottles: readonly Pick<Bottles, 'count' | 'volumeMl'>[],
+  { value, plusMinus }: Measured,
+): readonly BottlesOf[] {
+  const wanted = bottlesFilled(bottles, value)
+  const filled = fillBottles(value + plusMinus, wanted).bottles.filter(({ count }) => count > 0)
+  return filled.length > 0 ? filled : wanted.slice(0, 1).map((each) => ({ ...each, count: 1 }))
+}

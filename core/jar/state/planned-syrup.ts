@@ -3,6 +3,7 @@ import { keepingAt } from '../../liquid/keeping.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../../recipe/portion.ts'
 import { type Syrup, syrup } from '../../recipe/solve/syrup.ts'
+import { withoutTrace } from '../../recipe/solve/without-trace.ts'
 import { sugars, waterInG } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { asPortion, contentsOf } from './contents.ts'
@@ -52,6 +53,12 @@ export const plannedWith = ({ filler, waterG, sweetener, sugarG }: Syrup): Sweet
   return filler === null
     ? sweetenedWith({ waterG, sweetenings: [sugar] })
     : sweetenedWith({ waterG: exactly(0), sweetenings: [sugar, { material: filler, massG: waterG }] })
+}
+
+/** How far what went in lies from a syrup that was worked out, told with its traces or without them. */
+export function distanceFromSyrup(poured: SweetenedWith, syrup: Syrup): 'near' | 'far' | 'far_off' {
+  const found = [syrup, withoutTrace(syrup)].map((each) => distanceFromPlanned(poured, plannedWith(each)))
+  return (['near', 'far'] as const).find((each) => found.includes(each)) ?? 'far_off'
 }
 
 /** An amount that differs from the planned one by more than this share of it was another syrup, or a slip. Common practice, no source. */

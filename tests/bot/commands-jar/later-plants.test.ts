@@ -103,3 +103,12 @@ describe('/jar later', () => {
     expect(noteOf(await ask('/jar later all until:2027-01-21'), 'jar_later_past')).toMatch(late)
   })
 })
+
+it('tells nobody of a last day to strain that is over already, and when it asks again', async () => {
+  const desk = jarDesk('2026-07-01')
+  await desk.ask('/jar start damson of:1 kg damsons spirit:1 l gin 40%')
+  desk.at('2026-11-29')
+  const text = await desk.textOf('/jar later damson until:2026-12-05')
+  expect(text).not.toContain('after the last day')
+  expect(text).toContain('strain and shake it on 5 December')
+})

@@ -1,5 +1,5 @@
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
-import { bottlesFilled } from '../../../../core/jar/state/jar-bottles.ts'
+import { bottlesThatFit } from '../../../../core/jar/state/jar-bottles.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
 import type { DutyKind } from '../../../../core/jar/tasks/duty.ts'
@@ -20,11 +20,11 @@ export interface AskingJar {
 
 const toPlaces = (value: number): number => Number(value.toPrecision(4))
 
-/** The bottles as planned, and where the plan leaves their count open, as many as it fills; null without a plan. */
+/** The bottles as planned, as many as what is there fills; null without a plan. */
 function plannedBottles(story: JarState): readonly Bottles[] | null {
   const { bottles } = story.started
   if (bottles.length === 0) return null
-  return bottlesFilled(bottles, contentsOf(story).outcome.volumeMl.value).map(({ count, volumeMl }) => {
+  return bottlesThatFit(bottles, contentsOf(story).outcome.volumeMl).map(({ count, volumeMl }) => {
     const size = millilitres(toPlaces(volumeMl))
     return { count, volumeMl: size.volumeMl, size }
   })

@@ -11,6 +11,7 @@ import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
+import { todayOf } from '../known/view-of.ts'
 import { recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { allReply, isAll, recordAll } from './record-all.ts'
@@ -20,12 +21,12 @@ const asksBefore =
   ({ jar, story }: RunningJar): boolean =>
     asksStill(story) && asksUntil(jar.entries, until, dutySettings(settings, assumedZone), nowMs)
 
-/** The jars whose days for straining are over before they are heard of again. */
-function pastNotes(stories: readonly JarState[], untilDay: IsoDay): readonly Message<'notes'>[] {
+/** The jars whose days for straining are over before they are heard of again, and not over already. */
+function pastNotes(stories: readonly JarState[], untilDay: IsoDay, today: IsoDay): readonly Message<'notes'>[] {
   const past = stories.flatMap(({ name, started, strained, ended }) => {
     const closes = strained === null && ended === null ? (strainWindow(started)?.closes ?? null) : null
     const lastDay = closes === null ? null : isoOf(closes)
-    return lastDay === null || untilDay <= lastDay ? [] : [{ name, lastDay }]
+    return lastDay === null || untilDay <= lastDay || lastDay < today ? [] : [{ name, lastDay }]
   })
   return past.map((values) => ({ group: 'notes', key: 'jar_later_past', values }))
 }
@@ -46,7 +47,7 @@ export const jarLaterCommand = defineCommand({
       const recorded = await recordStep(context, input, { happening })
       return stepReply(context, input, recorded, {
         headline: recordedHeadline(recorded, context),
-        notes: pastNotes([recorded.story], until.untilDay),
+        notes: pastNotes([recorded.story], until.untilDay, todayOf(context)),
       })
     }
     const running = runningJars((await context.store.read(context.userId)).jars)
@@ -61,6 +62,6 @@ export const jarLaterCommand = defineCommand({
       values: { names, ...until, zone: context.zone },
     }))
     const stories = all.map(({ story }) => story)
-    return { ...reply, notes: [...reply.notes, ...pastNotes(stories, until.untilDay)] }
+    return { ...reply, notes: [...reply.notes, ...pastNotes(stories, until.untilDay, todayOf(context))] }
   },
 })

@@ -2,8 +2,7 @@ import { isHeldBack } from '../../../../core/jar/limits/judge-jar.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import {
-  distanceFromPlanned,
-  plannedWith,
+  distanceFromSyrup,
   type SweetenedWith,
   sweetenedWith,
   syrupToAdd,
@@ -13,6 +12,7 @@ import { isSweetening } from '../../../../core/jar/state/syrup-wanted.ts'
 import type { MaterialId } from '../../../../core/quantity/materials.ts'
 import { sugarGrams, waterMillilitres } from '../../../../core/quantity/write/made-amounts.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
+import { worthAdding } from '../../../../core/recipe/solve/worth-adding.ts'
 import { call } from '../../../calls/call.ts'
 import type { Given } from '../../../calls/option.ts'
 import type { InputOf } from '../../../calls/signatures.ts'
@@ -39,15 +39,14 @@ import { pourBack, sugarFruit } from './sweeten-fruit.ts'
 /** What was worked out, where something else went in. */
 function slipNotes({ name }: JarState, syrup: Syrup | null, poured: SweetenedWith): readonly Message<'notes'>[] {
   if (syrup === null) return []
-  const distance = distanceFromPlanned(poured, plannedWith(syrup))
+  const distance = distanceFromSyrup(poured, syrup)
   if (distance === 'near') return []
-  const { sweetener, filler, sugarG, waterMl } = syrup
+  const { sweetener, filler } = syrup
   const values = {
     name,
     sweetener,
     filler,
-    sugarG: sugarG.value,
-    waterMl: waterMl.value,
+    ...worthAdding(syrup),
     isFarOff: distance === 'far_off',
   }
   return [{ group: 'notes', key: 'jar_sweetened_otherwise', values }]
@@ -58,7 +57,7 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   if (syrup === null) return []
   const { entry } = recorded
   if (entry.kind !== 'sweetened') return []
-  if (distanceFromPlanned(sweetenedWith(entry), plannedWith(syrup)) !== 'far_off') return []
+  if (distanceFromSyrup(sweetenedWith(entry), syrup) !== 'far_off') return []
   // Nothing cannot be typed: what was not to go in is taken back instead.
   const values = syrupValues(syrup)
   if (Object.keys(values).length < 2) return []

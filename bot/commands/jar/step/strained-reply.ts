@@ -10,6 +10,7 @@ import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
 import { USUAL_BOTTLE_ML } from '../../../../core/recipe/plan/parse-bottles.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
+import { withoutTrace } from '../../../../core/recipe/solve/without-trace.ts'
 import { worthAdding } from '../../../../core/recipe/solve/worth-adding.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
@@ -24,8 +25,11 @@ import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply, syrupAction } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
 
-/** None goes into what has to be put right first. */
-const syrupWanted = (story: JarState) => (isHeldBack(story) ? null : plannedSyrup(story))
+/** None goes into what has to be put right first; what a kitchen cannot tell from nothing is left out. */
+function syrupWanted(story: JarState) {
+  const planned = isHeldBack(story) ? null : plannedSyrup(story)
+  return planned === null ? null : { ...planned, whole: planned.syrup, syrup: withoutTrace(planned.syrup) }
+}
 
 /** What has to be said of the syrup that the jar is to have. */
 export const strainedCautions = (story: JarState) => {
@@ -137,7 +141,7 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
   ]
   const reply = stepReply(context, input, recorded, {
     headline,
-    under: found === null ? [] : orderOf(story, found.syrup),
+    under: found === null ? [] : orderOf(story, found.whole),
     isNextSaid: found !== null || asked.length > 0,
     rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup, freezerC))],
     notes: [
@@ -163,6 +167,6 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
   return {
     ...reply,
     sure: found === null ? [] : sureOf(found.syrup.outcome, found.infusion.by === 'volume'),
-    data: { ...reply.data, syrup: found === null ? null : syrupData(found.syrup) },
+    data: { ...reply.data, syrup: found === null ? null : syrupData(found.whole) },
   }
 }
