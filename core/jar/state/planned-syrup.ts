@@ -48,7 +48,7 @@ export const sweetenedWith = ({
 })
 
 /** What a syrup that was worked out puts in, likewise. */
-export const plannedWith = ({ filler, waterG, sweetener, sugarG }: Syrup): SweetenedWith => {
+const plannedWith = ({ filler, waterG, sweetener, sugarG }: Syrup): SweetenedWith => {
   const sugar = { material: sweetener, massG: sugarG }
   return filler === null
     ? sweetenedWith({ waterG, sweetenings: [sugar] })
