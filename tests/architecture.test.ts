@@ -11,6 +11,7 @@ const TABLES: readonly string[] = [
   'core/botanical/catalogue/fruit.ts',
   'core/botanical/catalogue/herbs.ts',
   'core/botanical/catalogue/spices.ts',
+  'core/botanical/refuse/refusal-rules.ts',
   'core/quantity/materials.ts',
   'core/recipe/code/plant-numbers.ts',
   'bot/calls/signatures.ts',

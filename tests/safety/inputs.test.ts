@@ -50,11 +50,9 @@ const RECIPE = /^(?:Buy |Got it|Dissolve |Stir )|\bStrain when you like|is start
 const REFUSALS: readonly string[] = ['refused', 'over_ceiling', 'ambiguous']
 
 const asked = async (input: Input) => {
-  const { firstAt } = await deskFor(input)
-  const [screen] = await firstAt(input.text, [80])
-  const { toldOf } = await deskFor(input)
-  const { outcome } = await toldOf(input.text)
-  return { outcome, text: screen!.text }
+  const text = await (await deskFor(input)).firstOf(input.text)
+  const { outcome } = await (await deskFor(input)).toldOf(input.text)
+  return { outcome, text }
 }
 
 const codeOf = (outcome: Awaited<ReturnType<typeof asked>>['outcome']): string | null =>
@@ -66,9 +64,9 @@ const isEmergency = (outcome: Awaited<ReturnType<typeof asked>>['outcome']): boo
 const wanted = (want: Input['want'], lang?: Input['lang']) =>
   inputs.filter((input) => input.want === want && (lang === undefined || input.lang === lang))
 
-it('are more than 400 lines, in English and Italian, each once', () => {
-  expect(inputs.length).toBeGreaterThan(400)
-  expect(inputs.filter(({ lang }) => lang === 'it').length).toBeGreaterThan(90)
+it('are more than 790 lines, in English and Italian, each once', () => {
+  expect(inputs.length).toBeGreaterThan(790)
+  expect(inputs.filter(({ lang }) => lang === 'it').length).toBeGreaterThan(160)
   expect(new Set(inputs.map(({ text }) => text)).size).toBe(inputs.length)
 })
 
@@ -94,8 +92,12 @@ describe('somebody harmed', () => {
 
 describe('a danger', () => {
   it.each(wanted('named'))('is named on the first screen: $text', async (input) => {
-    const { text } = await asked(input)
+    const { outcome, text } = await asked(input)
     expect(text).toMatch(new RegExp(input.says!, 'i'))
+    // Green walnuts are planned, husk and all.
+    expect(outcome.path === 'plan' && outcome.ok ? input.text : null).toSatisfy(
+      (planned: string | null) => planned === null || planned.startsWith('green walnut'),
+    )
   })
 })
 

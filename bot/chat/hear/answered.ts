@@ -59,6 +59,16 @@ async function runningOf(calls: readonly CallRead[], dispatch: Dispatch): Promis
   return run
 }
 
+const topicOutcome = (entry: string, more: readonly string[], { language }: Dispatch): CallOutcome => ({
+  ok: true,
+  path: 'handbook',
+  reply: handbookReply(entry, more, language.handbook),
+})
+
+/** What was done, or is asked, and then what is to be said of a danger that was told with it. */
+const besides = ({ beside }: { readonly beside?: string }, done: Heard, dispatch: Dispatch): Heard =>
+  beside === undefined ? done : { ...done, also: [heard(topicOutcome(beside, [], dispatch))] }
+
 async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>, dispatch: Dispatch): Promise<Heard> {
   const { about, call, choices } = reading
   const lines = choices.map(written)
@@ -146,10 +156,10 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const { kitchen } = reading
       const inKitchen =
         outcome.ok && kitchen !== undefined ? { ...outcome, reply: { ...outcome.reply, kitchen } } : outcome
-      return heard(inKitchen, written(reading.call))
+      return besides(reading, heard(inKitchen, written(reading.call)), dispatch)
     }
     case 'question':
-      return questionHeard(reading, dispatch)
+      return besides(reading, await questionHeard(reading, dispatch), dispatch)
     case 'only_typed': {
       const { command } = reading.call
       const text = written(reading.call)
@@ -177,11 +187,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
     case 'last':
       return lastHeard(reading.what, dispatch, place)
     case 'topic':
-      return heard({
-        ok: true,
-        path: 'handbook',
-        reply: handbookReply(reading.entry, reading.more, dispatch.language.handbook),
-      })
+      return heard(topicOutcome(reading.entry, reading.more, dispatch))
     case 'symptom': {
       const path = 'trouble'
       const call = { path, options: reading.options }

@@ -104,6 +104,8 @@ const isToxic = (said: SaidOfHarm, span: WordSpan): boolean =>
 
 export const isPlant = (said: SaidOfHarm): boolean =>
   [...swallowed(said), ...said.spans('partaken')].some((span) => isToxic(said, span)) ||
+  // `Numb tongue after the monkshood liqueur`.
+  (said.spans('toxic').some((span) => said.near('since', span, 3, 0)) && said.spans('ill').length > 0) ||
   swallowed(said).some((span) => said.near('misread', span, 20, 20) && (isTroubled(said) || !isContent(said, span))) ||
   swallowed(said).some((span) => {
     if (!said.near('plant', span, 2, 9)) return false

@@ -18,6 +18,8 @@ export type TalkReading =
       readonly kitchen?: 'us' | 'metric' | 'imperial'
       /** The spirit as it was taken, where how strong or how much was not said. */
       readonly spiritTaken?: string
+      /** The entry of the handbook for a danger that is told beside a deed: `strained it, and my guest has a nut allergy`. */
+      readonly beside?: string
     }
   /** Something is lacking, or it can be read in several ways: one question, and its answers as lines where there are some. */
   | {
@@ -26,6 +28,7 @@ export type TalkReading =
       readonly about: QuestionAbout
       readonly choices: readonly CallRead[]
       readonly leftOut: readonly string[]
+      readonly beside?: string
     }
   /** Only a line that is typed, or a button, does it. */
   | { readonly kind: 'only_typed'; readonly call: CallRead }

@@ -3,7 +3,9 @@ const plain = (text: string): string =>
   text
     .toLowerCase()
     .normalize('NFD')
-    .replace(/[\u0300-\u036f’'`]/g, '')
+    .replace(/[\u0300-\u036f]/g, '')
+    .replace(/(?<![\p{L}])(l|d|un|dell|all|nell|dall|sull|quell)[’'`]/gu, '$1 ')
+    .replace(/[’'`]/g, '')
     .replace(/[^\p{L}\d?.!,%]+/gu, ' ')
 
 const DRINK =
@@ -13,7 +15,7 @@ const DRINK =
 const DRUG =
   'paracetamol|acetaminophen|ibuprofen|aspirin|warfarin|statins?|antibiotics?|antidepressants?|ssris?|blood thinners?|anticoagulants?|beta ?blockers?|' +
   'antihistamines?|codeine|tramadol|sertraline|fluoxetine|citalopram|lithium|methotrexate|diazepam|painkillers?|insulin|metformin|prescription|medications?|(?:my|his|her|their|our|take|takes|taking|on|heart) medicines?|' +
-  '(?:blood pressure|heart|sleeping|thyroid|epilepsy|allergy|cholesterol) (?:tablets?|pills?|medicines?|meds|medication)|(?:my|his|her|their|on|the) (?:meds|tablets|pills)|' +
+  '(?:blood pressure|heart|sleeping|thyroid|epilepsy|allergy|cholesterol|hay fever|migraine|diabetes|water|anxiety|pain) (?:tablets?|pills?|medicines?|meds|medication)|(?:my|his|her|their|on|the) (?:meds|tablets|pills)|(?:tablets?|pills?) (?:for|against) (?:my|his|her|the)|' +
   'tachipirina|paracetamolo|aspirina|antibiotic[oi]|antidepressiv[oi]|statin[ae]|cumadin|coumadin|cortisone|anticoagulant[ei]|insulina|antidolorific[oi]|' +
   '(?:pillol[ae]|pastigli[ae]|compress[ae]|medicin[ae]|farmac[oi]) (?:per|del|della|contro)|farmac[oi]|medicinal[ei]'
 
@@ -22,12 +24,14 @@ const ANIMAL =
   'can[ei]|gatt[oi]|gattin[oi]|cagnolin[oi]|gallin[ae]|conigli[oi]|maial[ei]|cavall[oi]'
 
 const BABY =
-  'bab(?:y|ys|ies)|infants?|newborns?|\\d+ (?:months?|mos?) old|months? old|under (?:one|1)|first birthday|neonat[oaie]|lattant[ei]|\\d+ mesi|bimb[oaie]'
+  'bab(?:y|ys|ies)|infants?|newborns?|\\d+ (?:months?|mos?) old|months? old|under (?:one|1)|first birthday|dummy|pacifier|teething|ciuccio|neonat[oaie]|lattant[ei]|\\d+ mesi|bimb[oaie]'
 
 /** What stands on fire or in a machine, and is no syrup. */
 const HOT =
-  'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?cook(?:er|ing|ed)?|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
+  'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?(?:pot|cook)(?:er|ing|ed)?|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
   '(?:set|setting|light|lighting) (?:\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco'
+
+const WILD = 'berr(?:y|ies)|roots?|plants?|herbs?|bush|fruits?|bacch[ae]|bacca|radic[ei]|piant[ae]|erb[ae]|frutt[io]'
 
 const CHEMIST = '(?:disulfiram|antabuse|antabus|etiltox|metronidazole?o?|flagyl|tinidazole?o?)'
 
@@ -63,11 +67,25 @@ const ASKED: readonly Asked[] = [
       `${DRINK}|juice|succo|cake|torta`,
     ),
   },
+  {
+    entry: 'methanol',
+    says: words(
+      '(?:go|goes|going|make|makes|made|turn|send)(?: (?:me|you|us|people|him|her|them))? blind|(?:diventare|diventa|far diventare) ciec[oaie]',
+    ),
+    unless: /\bblind (?:tast|test|bak)/,
+  },
   { entry: 'no_drop', says: words(CHEMIST) },
   {
     entry: 'medicines',
     says: words(DRUG),
     unless: /\b(?:cough|home) (?:medicine|remedy)|medicine (?:bottle|cabinet|chest)|old medicine\b/,
+  },
+  {
+    entry: 'pregnancy',
+    says: words(
+      '(?:im|i am|shes|she is|my \\w+ is|wife is|friend is) (?:\\w+ )?(?:\\d+ |\\w+ )?(?:weeks?|months?) (?:along|gone)|in the family way|bun in the oven|' +
+        'aspett\\w+ un (?:bambin[oa]|figli[oa])|sono (?:al|di) (?:\\w+ )?(?:mese|mesi|settimane)|incinta|in gravidanza|allatt\\w+|(?:im|i am|shes|she is|wife is|friend is) expecting(?! (?:guests|it|\\d))',
+    ),
   },
   {
     entry: 'allergens',
@@ -79,9 +97,10 @@ const ASKED: readonly Asked[] = [
     entry: 'driving',
     says: words(
       'drive home|(?:before|after|while|and|then|still|are|am|is|im|without|of) driving|(?:to|can i|can we|could i|may i|and|then|before i|i|we|ill|should i) drive|' +
-        'behind the wheel|breathaly\\w+|guidare|mi metto al volante|al volante|(?:prima|dopo) (?:di )?guid\\w+',
+        '(?:ride|cycle|cycling|biking)(?: \\w+){0,2} (?:home|back)|chainsaw|operate (?:\\w+ ){0,2}machin\\w+|motosega|behind the wheel|breathaly\\w+|guidare|mi metto al volante|al volante|(?:prima|dopo) (?:di )?guid\\w+',
     ),
-    unless: /\bdriv(?:e|es|ing) (?:me|us|everyone|off|out|away) ?(?:mad|crazy|nuts|the)?\b/,
+    unless:
+      /\bdriv(?:e|es|ing) (?:me|us|everyone|off|out|away|them|it|the|this|these|all|bottles|jars|everything) ?(?:mad|crazy|nuts|the)?\b/,
   },
   {
     entry: 'honey_babies',
@@ -97,9 +116,17 @@ const ASKED: readonly Asked[] = [
     unless: /\bbaby (?:shower|figs?|pears?|pineapples?|carrots?|leaf|bottles?)/,
   },
   {
+    entry: 'children',
+    says: words(
+      '(?:spoon|spoonful|sip|taste|drop|glass|drink|shot|bit|little) (?:for|to) (?:the |my |our )?(?:kids?|children|little ones|toddlers?|teens?|teenagers?)|' +
+        '(?:my|our|the) (?:teens?|teenagers?|kids|children|little ones)(?=.{0,40}\\b(?:can|may|could)\\b.{0,10}\\b(?:taste|try|sip|drink)\\b)|' +
+        '(?:liqueur|boozy|alcohol\\w*|limoncello|sloe gin)(?: \\w+){0,3} (?:school|nursery|playgroup|childrens)',
+    ),
+  },
+  {
     entry: 'giving_away',
     says: words(
-      '(?:what|which) age|(?:how old|old enough)(?=.*\\b(?:fair|drink|stall|have|taste|serve)\\b)|legal age|minimum age|(?:a|da) che eta',
+      'check(?:ing)? (?:ids?|ages?)|proof of age|(?:what|which) age|(?:how old|old enough)(?=.*\\b(?:fair|drink|stall|have|taste|serve)\\b)|legal age|minimum age|(?:a|da) che eta',
     ),
   },
   {
@@ -109,6 +136,13 @@ const ASKED: readonly Asked[] = [
         `(?:${ANIMAL}) (?:\\w+ ){0,2}(?:have|eat|drink|lick|licks|try|tries|taste|mangiare|bere|leccare|(?:likes|loves) (?:\\w+ )?(?:${DRINK}))`,
     ),
     unless: /\b(?:give|feed|keep) .{0,25}(?:away from|out of reach of)|hangover|hair of the dog/,
+  },
+  {
+    entry: 'pets',
+    says: both(
+      '(?:al|alle|ai|agli) (?:cane|cani|gatto|gatti|galline|conigli|maiali|cavalli)',
+      `${DRINK}|ciliegie|amarene|frutta|prugn\\w+|bucce|uva|uvetta`,
+    ),
   },
   {
     entry: 'dry_guests',
@@ -122,7 +156,7 @@ const ASKED: readonly Asked[] = [
     entry: 'home_distilling',
     says: words(
       '(?:how|can|could|may|should|do|i|we|to|lets|let us|ill|build|make|try|want|going)(?: \\w+){0,4} (?:re ?)?distil(?:l|ling)?|(?:build|make|buy|run) (?:a|my own|my|an) (?:pot |home |little |small )?still|' +
-        'distillare|ridistillare|distillator[ei]|distillo|distilliamo|alambicc\\w+',
+        '(?:air ?still|reflux(?: column)?)(?!.*\\b(?:vodka|gin|rum|spirit|whisk(?:y|ey)|\\d+ ?%))|turbo yeast|test[ae] (?:e cod[ae]|della distillazione)|distillare|ridistillare|distillator[ei]|distillo|distilliamo|alambicc\\w+',
     ),
     unless: /\b(?:distilled|still (?:life|warm|hot|cold|good|there|in))\b/,
   },
@@ -137,14 +171,14 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'selling',
     says: words(
-      '(?:can|may|could|should|want to|like to|going to|legal to|allowed to|permission to|license to|licence to) (?:i |we )?(?:\\w+ )?sell|(?:i|we) sell (?:it|them|my|our|bottles?|some)|on etsy|on ebay|' +
+      '(?:can|may|could|should|want to|like to|going to|legal to|allowed to|permission to|license to|licence to) (?:i |we )?(?:\\w+ )?sell|(?:i|we) sell (?:it|them|my|our|bottles?|some)|on (?:the )?(?:internet|web)|online|' +
         'price (?:for|of|per) (?:a|each|one|the) (?:\\w+ )?(?:bottle|glass)(?=.*\\b(?:fair|stall|market)\\b)|(?:posso|possiamo|si puo|vorrei|voglio) vendere|vendere il|vendo (?:il|la|i|le|una)',
     ),
   },
   {
     entry: 'lead_crystal',
     says: both(
-      'lead ?crystal|crystal(?= (?:decanter|carafe|bottle|jar|glass))|pewter|lead glazed?|cristallo|peltro|piombo',
+      'lead ?crystal|glazed|earthenware|clay pots?|terracotta|coccio|crystal(?= (?:decanter|carafe|bottle|jar|glass))|pewter|lead glazed?|cristallo|peltro|piombo',
       'keep|keeping|stor(?:e|ing|age)|years?|months?|weeks?|leave|leaving|age|ageing|aging|conserv\\w+|tener\\w*|tengo|ann[oi]|mes[ei]|settiman[ae]|macerar\\w*|steep\\w*',
     ),
     unless: /\bcrystal clear\b/,
@@ -158,6 +192,15 @@ const ASKED: readonly Asked[] = [
     unless:
       /\b(?:went|gone|turned|turn|grey|gray|black|tastes?|syrup|sugar|sciroppo|zucchero)\b|\bdi (?:vetro|acciaio|plastica|legno)\b/,
   },
+  {
+    entry: 'reuse_bottles',
+    says: both(
+      '(?:cola|coke|soda|soft drink|water|lemonade|squash|milk) bottles?|bottigli[ae] (?:dell |d |di )?(?:acqua|cola|aranciata)',
+      '9[0-7]|spirits?|alcohol|alcol|alcool|strong',
+    ),
+    unless: /\bplastic|plastica\b/,
+  },
+  { entry: 'plastic', says: both('pvc|hose|garden hose|polystyrene|styrofoam|polistirolo', DRINK) },
   {
     entry: 'plastic',
     says: words(
@@ -182,8 +225,31 @@ const ASKED: readonly Asked[] = [
     entry: 'how_much_drink',
     says: words(
       'how many (?:glasses|shots|drinks|units|bottles)(?: \\w+){0,4} (?:can i have|can we have|should i|is safe|are safe|is ok|are ok|until|before|to get|an evening|a night|a day|a week|drunk|legless)|' +
-        'drinking (?:game|contest)|how (?:drunk|much to get drunk)|quanti bicchieri(?! (?:da|per|escono|vengono|si fanno))|quanto (?:posso|si puo|ne posso) bere',
+        '(?:a|one|two|three|every) (?:\\w+ )?(?:bottle|glass|glasses|liqueur|shot|shots|nip) (?:a|every|each|per) (?:day|night|evening)|drinking (?:game|contest)|how (?:drunk|much to get drunk)|quanti bicchieri(?! (?:da|per|escono|vengono|si fanno))|quanto (?:posso|si puo|ne posso) bere',
     ),
+  },
+  {
+    entry: 'posting',
+    says: words(
+      '(?:mail|post|ship|send|sending|posting|spedire|spedisco|mandare) (?:a|an|the|my|some|two|three|una|un|il|la|due|\\d+) (?:\\w+ ){0,3}?(?:bottles?|limoncello|liqueurs?|spirits?|bottigli[ae]|liquore)(?=.*\\b(?:to|a|in|by|per)\\b)|fly(?:ing)? with|(?:hand|hold) luggage|on (?:a|the) plane|in aereo|bagaglio (?:a mano|da stiva)',
+    ),
+  },
+  {
+    entry: 'foraging',
+    says: words(
+      `(?:mystery|unknown|unidentified|strange) (?:\\w+ )?(?:${WILD})|(?:${WILD}) (?:[\\w,]+ ){0,6}(?:no idea what|dont know what|not sure what|che non conosco|non so cosa)|` +
+        `(?<=^|(?:those|some|the|these|red|black|shiny|white|blue|small|found|picked|few|ross[aeo]|ner[aeo]|delle|una|le) )(?:${WILD}) (?:\\w+ ){0,5}(?:by|from|near|along|in|nel|dal|lungo|del) (?:the |a |il |la )?(?:canal|river|hedge|hedgerow|churchyard|cemetery|ditch|roadside|railway|bosco|cimitero|fiume|siepe|fosso)`,
+    ),
+  },
+  {
+    entry: 'flame',
+    says: words(
+      '(?:light|lighting|lit|accend\\w+) (?:(?:the|a|my|la|il|lo|un) )?(?:sambuca|shots?|rum|brandy|absinthe|assenzio|vodka|liqueur|liquore|grappa)(?! (?:up|coloured))',
+    ),
+  },
+  {
+    entry: 'flame',
+    says: both('smok(?:e|ing) (?:while|when|near|next to)|cigarettes?|fum(?:o|are|ando) (?:mentre|vicino)', DRINK),
   },
   {
     entry: 'flame',

@@ -1,5 +1,5 @@
+import { nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
 import { expectDrinkable } from '../../../core/botanical/refuse/refuse-spirit.ts'
-import { nearRefusedSaid } from '../../../core/botanical/refuse/refused-in.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'

@@ -1,4 +1,5 @@
-import { nearRefusedIn, refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
+import { nearRefusedIn } from '../../../core/botanical/refuse/near-said.ts'
+import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
@@ -79,6 +80,10 @@ export function readSentence(text: string, knows: Knows): TalkReading {
 /** Nothing of a plant was understood: a slip of a poison may be in it, and is named before anything else. */
 const MAY_HIDE: ReadonlySet<TalkReading['kind']> = new Set(['lost', 'topic', 'symptom'])
 
+const isDeed = (reading: TalkReading): reading is Extract<TalkReading, { kind: 'call' | 'question' }> =>
+  (reading.kind === 'call' && reading.does === 'record') ||
+  (reading.kind === 'question' && reading.about.kind === 'told_or_asked')
+
 function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceIn(text, knows)
   const danger = refusedIn(text)[0]
@@ -86,8 +91,11 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   if (danger !== undefined && (danger.id === 'drugs' || !isOfGarden(sentence)))
     return { kind: 'refused', problem: danger.problem }
   const told = knows.command === undefined ? dangerTopic(sentence) : null
-  if (told !== null) return topic({ id: told, others: [] })
   const reading = readOnce(sentence, text, knows)
+  if (told !== null) {
+    // A deed is not lost over it: it is done, or asked about, and the danger is said too.
+    return isDeed(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })
+  }
   if (reading.kind !== 'lost') return hiddenDanger(reading, sentence)
   const forgivingly = sentenceIn(text, knows, true)
   const forgiving = hiddenDanger(readOnce(forgivingly, text, knows), forgivingly)

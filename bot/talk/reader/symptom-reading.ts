@@ -5,6 +5,10 @@ import type { TalkReading } from '../frames/reading.ts'
 import { isAsked } from './is-told.ts'
 import { isOfGarden } from './small-talk.ts'
 
+/** What grows in fur, or is to be lifted off: no pith and no pectin. */
+const FURRY =
+  /\b(?:fuzz\p{L}*|furry|fur|hairy|fluffy|cottony|scoop\p{L}*|skim\p{L}*|pelos[oaie]|peluria|lanugin\p{L}*|pelliccia)(?!\p{L})/iu
+
 /** The jar that it is about, where one is named, and what the sentence tells of it. */
 export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const { bits, has } = sentence
@@ -14,6 +18,7 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const options = {
     symptom: symptoms[id].en[0]!,
     ...(text !== null && { jar: text }),
+    ...(id === 'mould' && FURRY.test(sentence.typed.text) && { yes: 'growth' }),
     ...(text === null && strength !== undefined && { strength: strength.text }),
     ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),
   }

@@ -47,6 +47,8 @@ const rows = [
   "Solomon's seal, sigillo di Salomone, Polygonatum | Salomonssiegel, sceau de Salomon",
   'firethorn, firethorns, firethorn berry, firethorn berries, agazzino | Feuerdorn',
   'bittersweet berry, bittersweet berries, bittersweet nightshade, climbing bittersweet, oriental bittersweet, Celastrus',
+  'male fern, male ferns, bracken, brackens, felce maschio, felci maschio, felce aquilina, Dryopteris filix-mas, Pteridium aquilinum | Wurmfarn, Adlerfarn, fougère mâle, fougère aigle, helecho macho',
+  'leylandii, leylandi, Leyland cypress, box hedge, box hedges, box hedge leaf, box hedge leaves',
 ] as const
 
 const parts = rows.map((row) => row.split(' | '))

@@ -44,6 +44,8 @@ export interface RefusalRule {
   readonly pattern: RegExp
   /** Taken out before the pattern looks. */
   readonly except?: RegExp
+  /** Means hardly anything else in a sentence, where others of its id do. */
+  readonly isTelling?: true
 }
 
 const words = (text: string): RegExp => new RegExp(`\\b(?:${text})\\b`)
@@ -159,6 +161,21 @@ export const refusalRules: readonly RefusalRule[] = [
     id: 'drugs',
     pattern: words(
       'cocaine?|cocaina|green dragon|(?:grams?|g|oz|ounces?|eighth|bag|pinch|handful) of weed|weed (?:tincture|butter|vodka|gin|rum|liqueur|infusion|edibles?)|(?<!jimson |the )weed (?:in|with) (?:vodka|gin|rum|everclear|alcohol|spirit)|(?:with|with some|some) weed$|pot (?:brownies?|butter|cookies?)|space (?:cakes?|brownies?)|heroin|eroina|mdma|ecstasy|lsd|thc|hashish|hash|marihuana|coca (?:leaf|leaves)|foglie di coca|ketamine?|amphetamines?|peyote|ayahuasca',
+    ),
+  },
+  {
+    id: 'animals',
+    isTelling: true,
+    pattern: words(
+      '(?:vipers?|snakes?|adders?|scorpions?|viper[ae]|serpent[ei]|scorpion[ei]) (?:\\w+ ){0,2}(?:in|into|nella?|nell|mezcal|wine|grappa|vodka|liqueur|gin|whisk(?:y|ey)|rum|jar|bottle)|' +
+        'raw (?:oysters?|fish|meat|prawns?|clams?|chicken)|(?:pesce|carne) crud[oa]',
+    ),
+  },
+  {
+    id: 'chemicals',
+    isTelling: true,
+    pattern: words(
+      '(?:acetone?|hexane|butane|chloroform|ether|esano|butano) (?:extract\\w*|extraction|wash|soak|in|into|to)|(?:estrazione|estrarre|extract\\w*) (?:\\w+ ){0,3}(?:with|using|con) (?:acetone?|hexane|butane|ether|esano|butano)|trielina|trichloroethylene',
     ),
   },
   {

@@ -6,25 +6,26 @@ import { keyOf } from '../names/name-index.ts'
 import type { RefusalId } from '../refused.ts'
 import { phrases } from '../spirit/phrases.ts'
 import { type UndrinkableId, undrinkables, unharmed } from '../spirit/undrinkable.ts'
-import { isGood, LONGEST, nearNameIn } from './near-refused.ts'
+import { isGood, LONGEST } from './near-refused.ts'
 import { expectNotRefused } from './refusal.ts'
 import { refusalRules } from './refusal-rules.ts'
 import {
   ABOUT_THE_HOUSE,
   ALCOHOL,
   byName,
-  DENIED,
   DOING,
   DONE_WITH,
   doneWith,
-  IT_IS,
-  LIKENESS,
+  isDeniedAt,
   MARKS,
+  OF_NO_SHOP,
+  OF_PLANTS,
   PICKING,
   PLANT_OIL,
   RULES,
-  TALKED_OF,
+  TELLING_LETTERS,
   WHERE_IT_STANDS,
+  withoutLikeness,
 } from './refused-words.ts'
 
 /** What is refused in a sentence, and the problem that says why. */
@@ -48,9 +49,6 @@ const tabled = lazily(() => ({
   good: phrases(unharmed),
 }))
 
-const drinkable = (words: readonly string[], at: number): boolean =>
-  words.slice(Math.max(0, at - 2), at).some((word) => DENIED.has(word))
-
 function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
   const { tables, good } = tabled()
   const isAlcohol = words.some((word) => ALCOHOL.test(word))
@@ -58,16 +56,27 @@ function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | 
   for (const { id, anywhere } of tables) {
     for (let at = 0; at < words.length; at++) {
       const length = anywhere.longestAt(words, at)
-      if (length === 0 || good.longestAt(words, at) > 0 || drinkable(words, at)) continue
+      if (length === 0 || good.longestAt(words, at) > 0 || isDeniedAt(words, at)) continue
+      // `A 95 e 10 limoni` is no petrol.
+      if (words[at] === 'e' && !/benzin|carburant|fuel|petrol/.test(words.join(' '))) continue
       if (!isAlcohol && !isDone && ABOUT_THE_HOUSE.test(words[at]!)) continue
       return refusedSpirit(id, words, at, at + length, text)
     }
+  }
+  const plain = words.join(' ')
+  const home = OF_NO_SHOP.exec(plain)
+  if (home !== null) {
+    const from = plain
+      .slice(0, home.index)
+      .split(' ')
+      .filter((word) => word !== '').length
+    if (!isDeniedAt(words, from)) return refusedSpirit('untaxed', words, from, from + home[0].split(' ').length, text)
   }
   const alcohol = words.findIndex((word) => ALCOHOL.test(word))
   if (alcohol === -1) return null
   for (let at = Math.max(0, alcohol - 3); at < Math.min(words.length, alcohol + 6); at++) {
     const length = MARKS.longestAt(words, at)
-    if (length === 0 || good.longestAt(words, at) > 0 || drinkable(words, at)) continue
+    if (length === 0 || good.longestAt(words, at) > 0 || isDeniedAt(words, at)) continue
     if (WHERE_IT_STANDS.test(words.slice(Math.max(0, at - 4), at + length).join(' '))) continue
     const table = tables.find(({ beside }) => beside.longestAt(words, at) > 0)
     return refusedSpirit(table?.id ?? 'denatured', words, at, at + length, text)
@@ -97,20 +106,24 @@ function problemOf(phrase: string): DomainError | null {
   }
 }
 
-const isTaken = (plain: string): boolean => DOING.test(plain) || PICKING.test(plain)
+/** Whether something is done with what may be talked of: of plants, an amount or a place is enough. */
+const isTaken = (plain: string, id: RefusalId): boolean =>
+  DOING.test(plain) || (OF_PLANTS.has(id) && PICKING.test(plain))
 
 function plantsSaid(words: readonly string[]): readonly RefusedSaid[] {
   const found: RefusedSaid[] = []
-  const isDone = isTaken(words.join(' '))
+  const plain = words.join(' ')
   for (let at = 0; at < words.length; at++) {
     for (let count = Math.min(LONGEST, words.length - at); count > 0; count--) {
       const said = words.slice(at, at + count)
       const key = keyOf(nameWords(said.join(' ')))
       if (key === '' || nameWords(said[0]!).length === 0 || nameWords(said.at(-1)!).length === 0) continue
-      const name = byName.get(key) ?? (isDone ? doneWith.get(key) : undefined)
+      const talkedOf = doneWith.get(key)
+      const name =
+        byName.get(key) ?? (talkedOf !== undefined && isTaken(plain, talkedOf.refused.id) ? talkedOf : undefined)
       if (name === undefined && !isGood(key)) continue
       // A longer good name around a bad one wins: it is passed over whole.
-      const problem = name === undefined || drinkable(words, at) ? null : problemOf(said.join(' '))
+      const problem = name === undefined || isDeniedAt(words, at) ? null : problemOf(said.join(' '))
       if (name !== undefined && problem !== null && problem.code === 'refused')
         found.push({ from: at, to: at + count, id: name.refused.id, isNear: false, problem })
       at += count - 1
@@ -120,15 +133,12 @@ function plantsSaid(words: readonly string[]): readonly RefusedSaid[] {
   return found
 }
 
-/** From so many letters on a name is looked for that was typed with a gap, or with a slip, among words of ordinary speech. */
-const TELLING_LETTERS = 7
-
 /** `Penny royal`, `fox glove`: one word of a name, typed as two. */
 function apartSaid(words: readonly string[]): readonly RefusedSaid[] {
   return words.slice(1).flatMap((word, before) => {
     const name = byName.get(keyOf(nameWords(`${words[before]}${word}`)))
     if (name === undefined || name.words.join('').length < TELLING_LETTERS) return []
-    if (isGood(keyOf(nameWords(`${words[before]} ${word}`))) || drinkable(words, before)) return []
+    if (isGood(keyOf(nameWords(`${words[before]} ${word}`))) || isDeniedAt(words, before)) return []
     const problem = problemOf(name.name)
     return problem === null ? [] : [{ from: before, to: before + 2, id: name.refused.id, isNear: false, problem }]
   })
@@ -136,10 +146,9 @@ function apartSaid(words: readonly string[]): readonly RefusedSaid[] {
 
 function rulesSaid(words: readonly string[]): readonly RefusedSaid[] {
   const plain = words.join(' ')
-  const isDone = isTaken(plain)
-  return refusalRules.flatMap(({ id, pattern, except }) => {
+  return refusalRules.flatMap(({ id, pattern, except, isTelling }) => {
     const isOil = id === 'essential_oils'
-    if (!RULES.has(id) && !isOil && !(isDone && DONE_WITH.has(id))) return []
+    if (isTelling !== true && !RULES.has(id) && !isOil && !(DONE_WITH.has(id) && isTaken(plain, id))) return []
     const text = except === undefined ? plain : plain.replace(except, (found) => '-'.repeat(found.length))
     const match = (isOil ? PLANT_OIL : pattern).exec(text)
     if (match === null) return []
@@ -150,46 +159,14 @@ function rulesSaid(words: readonly string[]): readonly RefusedSaid[] {
   })
 }
 
-const blank = (found: string): string => ' '.repeat(found.length)
-
 /**
  * What is refused anywhere in a sentence, whatever else it says, by name or by phrase; never by what it is merely like
  * (`smells like nail polish remover`) nor by words that are said of much else (`half and half`, `found one from 2021`).
  * Never throws.
  */
 export function refusedIn(text: string): readonly RefusedSaid[] {
-  const told = text.replace(LIKENESS, blank).replace(IT_IS, blank)
+  const told = withoutLikeness(text)
   const words = plainWords(told)
   const spirit = undrinkableSaid(words, text)
   return [...(spirit === null ? [] : [spirit]), ...plantsSaid(words), ...apartSaid(words), ...rulesSaid(words)]
-}
-
-/**
- * A refused plant that some words of a sentence are a slip away from, or null: `hemlok root`, `lilly of the valley`. Asked
- * of sentences that are not understood; a name that is written right, and was denied, is none.
- */
-export function nearRefusedIn(text: string): DomainError | null {
-  const words = plainWords(text.replace(LIKENESS, blank).replace(IT_IS, blank))
-  for (let at = 0; at < words.length; at++) {
-    for (let count = 1; count <= Math.min(4, words.length - at); count++) {
-      const said = words.slice(at, at + count).join(' ')
-      if (said.replaceAll(' ', '').length < TELLING_LETTERS - 1 || byName.has(keyOf(nameWords(said)))) continue
-      if (drinkable(words, at) || nameWords(words[at]!).length + nameWords(words[at + count - 1]!).length < 2) continue
-      const near = nearNameIn(said)
-      if (near === null || TALKED_OF.has(near.refused.id) || near.name.length < TELLING_LETTERS) continue
-      if (near.words.length !== nameWords(said).length) continue
-      return nearProblem(said, near.refused.id, near.name)
-    }
-  }
-  return null
-}
-
-const nearProblem = (typed: string, id: RefusalId, name: string): DomainError =>
-  new DomainError('ambiguous', 'near_refused', { typed: shown(typed), id, name })
-
-/** A refused plant that one of a few words is a slip away from, or null: asked of the words that mean nothing else. */
-export function nearRefusedSaid(words: string): DomainError | null {
-  const near = nearNameIn(words)
-  if (near === null) return null
-  return nearProblem(words, near.refused.id, near.name)
 }

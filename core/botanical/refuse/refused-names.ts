@@ -159,7 +159,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'kernels',
     names:
-      'apricot kernel, apricot kernels, peach kernel, peach kernels, cherry kernel, cherry kernels, plum kernel, plum kernels, stone fruit kernel, stone fruit kernels, apple seed, apple seeds, apple pip, apple pips, quince seed, quince seeds, bitter almond, bitter almonds, armellina, armelline, mandorla amara, mandorle amare, nocciolo di albicocca, noccioli di albicocca, nocciolo di pesca, noccioli di pesca, nocciolo di ciliegia, noccioli di ciliegia, nocciolo di prugna, noccioli di prugna, semi di mela, Prunus dulcis var. amara, Prunus amygdalus var. amara',
+      'laetrile, apricot kernel, apricot kernels, peach kernel, peach kernels, cherry kernel, cherry kernels, plum kernel, plum kernels, stone fruit kernel, stone fruit kernels, apple seed, apple seeds, apple pip, apple pips, quince seed, quince seeds, bitter almond, bitter almonds, armellina, armelline, mandorla amara, mandorle amare, nocciolo di albicocca, noccioli di albicocca, nocciolo di pesca, noccioli di pesca, nocciolo di ciliegia, noccioli di ciliegia, nocciolo di prugna, noccioli di prugna, semi di mela, Prunus dulcis var. amara, Prunus amygdalus var. amara',
     instead: 'almond_sweet',
     trust: 'published',
     sources: ['efsa_2016', 'efsa_2019'],
@@ -183,7 +183,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'mushrooms',
     names:
-      'fly agaric, fly agarics, death cap, death caps, inky cap, inky caps, wild mushroom, wild mushrooms, foraged mushroom, foraged mushrooms, amanita, amanite, ovolo malefico, ovoli malefici, fungo selvatico, funghi selvatici, Amanita muscaria, Amanita phalloides, Coprinopsis, Coprinopsis atramentaria',
+      'puffball, puffballs, bolete, boletes, boletus, boleto, boleti, fly agaric, fly agarics, death cap, death caps, inky cap, inky caps, wild mushroom, wild mushrooms, foraged mushroom, foraged mushrooms, amanita, amanite, ovolo malefico, ovoli malefici, fungo selvatico, funghi selvatici, Amanita muscaria, Amanita phalloides, Coprinopsis, Coprinopsis atramentaria',
     instead: null,
     trust: 'memory',
     sources: ['unverified'],
@@ -252,7 +252,7 @@ export const refusedNames: readonly Refused[] = [
   {
     id: 'savin',
     names:
-      'savin, savins, savin juniper, savin junipers, sabina, sabine, ginepro sabina, ginepro sabino, Juniperus sabina',
+      'savin, savins, savine, savin juniper, savin junipers, sabina, sabine, ginepro sabina, ginepro sabino, Juniperus sabina',
     instead: 'juniper',
     trust: 'memory',
     sources: ['efsa_compendium'],

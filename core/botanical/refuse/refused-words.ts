@@ -45,15 +45,31 @@ export const doneWith: ReadonlyMap<string, (typeof named)[number]> = new Map(
 export const LIKENESS =
   /\b(?:like|reminds? me of|smell(?:s|ing)? of|taste(?:s|d)? of|(?:sa|odore|puzza|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*/giu
 
-/** `'Tis the season` is no yew, which Polish calls so: words of English that follow no plant. */
+/**
+ * What only sounds like a plant: `'tis the season` (Polish yew), `tasso alcolico` (yew, and a rate), `mettere a bagno` (marsh tea,
+ * and soaking).
+ */
 export const IT_IS =
-  /\btis(?=\s+(?:the|an?|my|our|your|his|her|their|not|no|nearly|almost|only|just|but|now|still|so|very|too|truly|quite|time|true|done|better|best|i|we|said|here|that|this)\b)/giu
+  /\btis(?=\s+(?:the|an?|my|our|your|his|her|their|not|no|nearly|almost|only|just|but|now|still|so|very|too|truly|quite|time|true|done|better|best|i|we|said|here|that|this)\b)|\btasso(?=\s+(?:alcol\w*|zuccherino|di\s+(?:zuccher\w+|alcol\w*))\b)|\b(?:a\s+)?bagno(?=\s+(?:maria|le|la|il|i|gli|in|nel|nell|per)\b|maria|[.,?!]|$)/giu
+
+const GIVEN_NAMES = 'rue|ivy|holly|daphne|tansy|lily|yew|laurel|hyacinth|edera|dafne|narciso|giacinto|ginestra|oleandra'
+const PARTS = 'berr|lea[fv]|flower|root|twig|seed|bush|stem|bark|petal|hedge|in(?!\\w)|bacc|fogli|fior|radic'
+
+/** Somebody who is called as a plant is: `for aunt Ivy`, `Holly asked for raspberries`. */
+export const NAMESAKES = new RegExp(
+  `\\b(?:for|dear|aunt|auntie|uncle|cousin|friend|sister|mrs|ms|miss|mr|zia|zio|nonna|nonno|amica|amico|cugina|signora|per)\\s+(?:(?:my|aunt|la|il)\\s+)?(?:${GIVEN_NAMES})\\b(?!\\s+(?:${PARTS}))(?:\\s+and\\s+(?:${GIVEN_NAMES})\\b(?!\\s+(?:${PARTS})))?|` +
+    `\\b(?:${GIVEN_NAMES})(?=\\s+(?:wants?|asked|asks|said|says|loves?|likes?|gave|brought|will have|is coming|vuole|vorrebbe|ha chiesto|dice)\\b|['’]s\\s+(?:recipe|jar|birthday|bottle|party)\\b)`,
+  'giu',
+)
 
 /** Somebody who was warned, or it, says so: `not denatured`, `no methanol`. */
 export const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
 
 export const DOING =
-  /\b(?:put|puts|add|adding|added|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|aggiungo|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|tequila|alcohol|alcool|alcol|spirit|jar|it|liqueur|drink)|in (?:his|her|their|someones|somebodys|your) (?:drink|glass|cup|punch)|nel (?:suo|loro) bicchiere|in grappa|instead of|al posto d\w+)\b/
+  /\b(?:put|puts|add|adding|added|and drink|e bere|sweetened|dolcificat[oa]|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|messo|aggiungo|aggiunt[oaie]|versat[oaie]|nel (?:vaso|barattolo)|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|tequila|alcohol|alcool|alcol|spirit|jar|it|liqueur|drink)|in (?:his|her|their|someones|somebodys|your) (?:drink|glass|cup|punch)|nel(?: \w+)? bicchiere|per schiarir\w*|in grappa|instead of|al posto d\w+)\b/
+
+/** Kinds of those that are plants. */
+export const OF_PLANTS: ReadonlySet<RefusalId> = new Set(['wild_carrot_family', 'florist_flowers'])
 
 /** The same of plants alone: so much of one, or where it was picked. */
 export const PICKING =
@@ -86,6 +102,10 @@ export const MARKS = phrases(
     'bathtub, unlabelled, no label, senza etichetta, homemade vodka, fuel, car, wash, windscreen, boiling, bollente',
 )
 
+/** A spirit that no shop sold, and what comes off a still first and last. */
+export const OF_NO_SHOP =
+  /\b(?:vodka|grappa|everclear|whisk(?:y|ey)|rum|gin|brandy|acquavite|overproof|spirit)(?: (?!jars?|bottles?|vaso|barattolo|has|is|liqueur|liquore|with|and|con|e)\w+){0,4} (?:no label|without a label|unlabelled|senza etichetta|knock ?off|fatt[ao] in casa|casaling[ao]|di contrabbando|del contadino|(?:dal|del) vicino|(?:from )?(?:a|the) market stall)\b|\b(?:homemade|home made|knock ?off|fake|bootleg|unlabelled|contraband|counterfeit) (?:vodka|grappa|whisk(?:y|ey)|everclear|overproof)\b|\b(?:heads|tails|foreshots|teste?|code) (?:from|of|off|della|dalla) (?:(?:the|my|our) )?(?:still|run|distil\w+)\b/
+
 /** Where alcohol is put, or stands, and no mark of it: `evaporate the alcohol on the stove`. */
 export const WHERE_IT_STANDS =
   /\b(?:on|off|over|near|beside|by|at|from|next to) (?:(?:the|a|my|our|to|gas|hot|camping) )*(?:stove|burner|fireplace|lamp)$|\b(?:sul|sulla|vicino al|al) (?:\w+ )?(?:camino|fornello)$/
@@ -93,3 +113,16 @@ export const WHERE_IT_STANDS =
 /** In a kitchen without being drunk: only beside alcohol they tell what it is. */
 export const ABOUT_THE_HOUSE =
   /^(?:radiator|deters|detergent|bleach|candegg|varech|lejia|varnish|motor|coolant|wipes|gel$|ammonia|peroxide|hand$)/
+
+const blank = (found: string): string => ' '.repeat(found.length)
+
+/** A sentence without what only sounds like, tastes of or is called as what is refused. */
+export const withoutLikeness = (text: string): string =>
+  [LIKENESS, IT_IS, NAMESAKES].reduce((told, likeness) => told.replace(likeness, blank), text)
+
+/** Whether the word is denied by one of the two before it. */
+export const isDeniedAt = (words: readonly string[], at: number): boolean =>
+  words.slice(Math.max(0, at - 2), at).some((word) => DENIED.has(word))
+
+/** From so many letters on a name is looked for that was typed with a gap, or with a slip, among words of ordinary speech. */
+export const TELLING_LETTERS = 7

@@ -41,7 +41,7 @@ export const undrinkables: readonly Undrinkable[] = [
   {
     id: 'other_alcohol',
     anywhere:
-      'isopropyl, isopropanol, isopropilico, isopropyl*, isoprop*, iso prop*, izoprop*, изопроп*, propanol, propanol*, propanolo, propyl, propyl*, propilic*, ' +
+      'ipa 99, ipa 91, 99 ipa, 91 ipa, isopropyl, isopropanol, isopropilico, isopropyl*, isoprop*, iso prop*, izoprop*, изопроп*, propanol, propanol*, propanolo, propyl, propyl*, propilic*, ' +
       'propan 2 ol, propan 1 ol, butanol, butanol*, butyl, butyl*, butilic*, amyl alcohol, amylalkohol, pentanol, hexanol, glycol, glycol*, glicole, glicol, ' +
       'glykol, glykol*, гликол*, etilenglicol*, ethylenglykol, fusel oil, fusel, fuselol, benzyl alcohol, allyl alcohol, furfuryl*, cetearyl, cetyl, lanolin alcohol',
     beside: 'ipa, propil*, n propanol, ipa 99',

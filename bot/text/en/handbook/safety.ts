@@ -16,7 +16,7 @@ export const safety: HandbookPart<SafetyId> = {
       'fire danger when mixing',
       'alcohol vapour and the hob',
     ],
-    text: 'Yes. The vapour of 40 % and stronger can light from about room temperature, and it runs along the worktop to the flame. No hob, oven, candle or cigarette while a jar is open, and a window open. Keep a lid or fire blanket at hand.',
+    text: 'It burns, so never heat it: the vapour of 40 % and stronger can light from about room temperature, and it runs along the worktop to the flame. No hob, oven, candle or cigarette while a jar is open, and a window open. Keep a lid or fire blanket at hand.',
     source: 'flash points of spirit and water, two tables',
     trust: 'published',
     next: null,

@@ -1,0 +1,37 @@
+import { DomainError } from '../../domain-error.ts'
+import { shown } from '../../quantity/read/tokens.ts'
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import { keyOf } from '../names/name-index.ts'
+import type { RefusalId } from '../refused.ts'
+import { nearNameIn } from './near-refused.ts'
+import { byName, isDeniedAt, TALKED_OF, TELLING_LETTERS, withoutLikeness } from './refused-words.ts'
+
+/**
+ * A refused plant that some words of a sentence are a slip away from, or null: `hemlok root`, `lilly of the valley`. Asked
+ * of sentences that are not understood; a name that is written right, and was denied, is none.
+ */
+export function nearRefusedIn(text: string): DomainError | null {
+  const words = plainWords(withoutLikeness(text))
+  for (let at = 0; at < words.length; at++) {
+    for (let count = 1; count <= Math.min(4, words.length - at); count++) {
+      const said = words.slice(at, at + count).join(' ')
+      if (said.replaceAll(' ', '').length < TELLING_LETTERS - 1 || byName.has(keyOf(nameWords(said)))) continue
+      if (isDeniedAt(words, at) || nameWords(words[at]!).length + nameWords(words[at + count - 1]!).length < 2) continue
+      const near = nearNameIn(said)
+      if (near === null || TALKED_OF.has(near.refused.id) || near.name.length < TELLING_LETTERS) continue
+      if (near.words.length !== nameWords(said).length) continue
+      return nearProblem(said, near.refused.id, near.name)
+    }
+  }
+  return null
+}
+
+const nearProblem = (typed: string, id: RefusalId, name: string): DomainError =>
+  new DomainError('ambiguous', 'near_refused', { typed: shown(typed), id, name })
+
+/** A refused plant that one of a few words is a slip away from, or null: asked of the words that mean nothing else. */
+export function nearRefusedSaid(words: string): DomainError | null {
+  const near = nearNameIn(words)
+  if (near === null) return null
+  return nearProblem(words, near.refused.id, near.name)
+}
