@@ -49,7 +49,7 @@ export const LIKENESS =
  * What only sounds like a plant: `'tis the season` (Polish yew), `tasso alcolico` (yew, and a rate), `mettere a bagno` (marsh tea,
  * and soaking).
  */
-export const IT_IS =
+const IT_IS =
   /\btis(?=\s+(?:the|an?|my|our|your|his|her|their|not|no|nearly|almost|only|just|but|now|still|so|very|too|truly|quite|time|true|done|better|best|i|we|said|here|that|this)\b)|\btasso(?=\s+(?:alcol\w*|zuccherino|di\s+(?:zuccher\w+|alcol\w*))\b)|\b(?:a\s+)?bagno(?=\s+(?:maria|le|la|il|i|gli|in|nel|nell|per)\b|maria|[.,?!]|$)/giu
 
 const GIVEN_NAMES = 'rue|ivy|holly|daphne|tansy|lily|yew|laurel|hyacinth|edera|dafne|narciso|giacinto|ginestra|oleandra'
