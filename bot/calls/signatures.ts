@@ -264,6 +264,7 @@ export const signatures = {
   }),
   again: z.object({
     jar,
+    of: anyPlants.optional(),
     spirit: spirits.optional(),
     strength: strength.optional(),
     'to-strength': wishedStrength.optional(),

@@ -38,28 +38,24 @@ export const DONE = /^jar (?:sweeten|strain|filter|shake|bottle)$/
 const NEVER_BY_YES = /undo|empty|discard|forget|share/
 
 /** A yes to what was asked of a step that may be a mistake: nothing else is recorded by it. */
-function doubted({ step, doubt }: Remembered, isYes: boolean): TalkReading | null {
+function doubted({ step, doubt }: Remembered, isYes: boolean, jars: Sentence['jars']): TalkReading | null {
   const jar = step?.options.jar
   if (doubt === null || step === null || jar === undefined) return null
   const undo: CallRead = { command: 'jar undo', options: { jar } }
   if (doubt === 'meant') return isYes ? { kind: 'last', what: 'let_be' } : null
   if (doubt === 'undo' && isYes) return callReading(undo, 'record')
-  return {
-    kind: 'question',
-    call: undo,
-    about: { kind: 'undo_step', step: step.command },
-    choices: [undo],
-    leftOut: [],
-  }
+  const name = jars.find(({ id }) => `#${id}` === jar)?.name ?? jar
+  const call: CallRead = { command: 'jar undo', options: { jar: name } }
+  return { kind: 'question', call, about: { kind: 'undo_step', step: step.command }, choices: [call], leftOut: [] }
 }
 
-export const agreed: Rule = ({ has, bits, typed, spans }, _last, said) => {
+export const agreed: Rule = ({ has, bits, typed, spans, jars }, _last, said) => {
   const { offered } = said
   if (bits.length > 0 || typed.tokens.length > 6 || has('asking', 'denial')) return null
   const isYes = isOnly(typed, spans, 'yes')
   const startsSo = spans.some(({ concept, from }) => concept === 'yes' && from === 0)
   if (has('done_word') || isYes || startsSo) {
-    const mistaken = doubted(said, isYes)
+    const mistaken = doubted(said, isYes, jars)
     if (mistaken !== null) return mistaken
   }
   if (has('done_word')) {

@@ -22,9 +22,9 @@ const noted = (note: string | null): readonly string[] => (note === null ? [] : 
 /** What `/again` says of the batch that is planned once more. */
 export const againSentences = {
   notes: {
-    again_as: ({ name, factor, by }, format) =>
+    again_as: ({ name, factor, by, isOtherwise }, format) =>
       by === null
-        ? `Same amounts as ${name}. Nothing’s started yet.`
+        ? `${isOtherwise ? 'The rest as in' : 'Same amounts as'} ${name}. Nothing’s started yet.`
         : `${timesThe(factor, format)} the amounts of ${name}, ${by === 'bottles' ? 'to fill your bottles' : 'scaled to your spirit so it tastes as strong'}. Nothing’s started yet.`,
     again_strained: ({ wentDays, plannedDays, isAsItWent }) => {
       const went = wentDays === 0 ? 'the same day' : `after ${counted(wentDays, 'day')}`
@@ -53,6 +53,7 @@ export const againText = {
   summary: 'Plan a jar like an earlier one, scaled to the spirit you have',
   options: {
     jar: 'The earlier jar: lemon',
+    of: 'Plants in another amount, or one more: 200 g ginger. The rest stays as before',
     spirit: 'The spirit you have: 700 ml, or 700 ml 75.5%. Leave it out for the same amounts',
     strength: 'Its strength, if it isn’t beside the amount: 95%',
     'to-strength': 'The strength you want, if not as before: 28%',

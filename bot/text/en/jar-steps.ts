@@ -9,7 +9,7 @@ import type { Feature, Part } from '../language.ts'
 import type { SpiritSaid } from '../messages/ingredients.ts'
 import type { NowSaid } from '../messages/jar-recorded.ts'
 import type { CautionName, CorrectedStep, StartDays, StepMessages } from '../messages/jar-steps.ts'
-import { cookName, plantName } from './cook-names.ts'
+import { areWord, cookName, plantName } from './cook-names.ts'
 import { didWords, untilText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
 import { nextText, OUT_OF_FREEZER, tasksText } from './jar-tasks.ts'
@@ -300,8 +300,11 @@ const correctNotes = {
       : `With these plants it’s to be strained ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
   jar_later_counted: ({ name, plants }) =>
     `I’ve counted the ${listed(plants.map(nameText))} as added, as planned. Never went in? ${lineTyped('jar correct', { jar: name })} asks what did.`,
-  jar_later_left_out: ({ plants }) =>
-    `The ${listed(plants.map(nameText))} ${plural(plants.length, 'was', 'were')} still to come. If you meant to wait, undo this.`,
+  jar_later_left_out: ({ plants }) => {
+    const [{ id = null } = { id: null }, another] = plants
+    const isOne = another === undefined && (id === null || areWord(id) === 'is')
+    return `The ${listed(plants.map(nameText))} ${isOne ? 'was' : 'were'} still to come. If you meant to wait, undo this.`
+  },
 } satisfies Part<StepMessages['notes']>
 /** What hides strength from a hydrometer: `What’s dissolved of cracked coffee`. */
 const dissolved = (plants: HiddenStrength['plants'], isSweetened: boolean): string =>

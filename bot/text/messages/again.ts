@@ -8,6 +8,8 @@ export interface AgainAs {
   readonly factor: number
   /** What there was least of; null: the same amounts. */
   readonly by: CodeFrom['by']
+  /** Some of its plants were named anew. */
+  readonly isOtherwise: boolean
 }
 
 /** What a batch became, what was planned, and which of them the new one aims for. */

@@ -3,13 +3,8 @@ import { freeName } from '../../../../core/jar/entry/jar-name.ts'
 import { isPoison } from '../../../../core/jar/limits/judge-jar.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
-import { syrupOfJar } from '../../../../core/jar/state/made-batch.ts'
 import { recipeOf } from '../../../../core/jar/state/recipe-of.ts'
-import { USUAL_MATERIAL } from '../../../../core/quantity/materials.ts'
-import { exactly } from '../../../../core/quantity/measured/measured.ts'
-import type { SugarRead } from '../../../../core/quantity/quantities.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
-import { writeSweetener } from '../../../../core/quantity/write/write-quantity.ts'
 import { encodeBatch } from '../../../../core/recipe/code/batch-code.ts'
 import type { Recipe } from '../../../../core/recipe/code/recipe.ts'
 import { batchOf, roundedTargets } from '../../../../core/recipe/code/recipe-batch.ts'
@@ -28,13 +23,14 @@ import { planAsked } from '../../plan/plan-asked.ts'
 import { daysNotes, isWeaker } from '../../plan/plan-from-code.ts'
 import { planReply } from '../../plan/plan-reply.ts'
 import type { Setting } from '../../plan/plan-wish.ts'
-import { sugarWritten } from '../../plan/written-amounts.ts'
 import { byDepth } from '../../reply/first-screen.ts'
 import { freezerOf } from '../../reply/outcome-reply.ts'
 import { expectDrinkableJar } from '../known/jar-dangers.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { batchAgain, bottlesAgain, factorOf } from './again-batch.ts'
+import { plantsAgain } from './again-plants.ts'
 import { type Choice, choiceOf, lastTimeNotes, otherwiseActions, targetsGiven } from './again-said.ts'
+import { sugarAgain, syrupAgain } from './again-sugar.ts'
 import { typedAgain } from './again-typed.ts'
 
 type Input = InputOf<'again'>
@@ -66,6 +62,7 @@ function targetsAgain({ targets }: Choice, { started }: JarState) {
 }
 
 interface AtHand {
+  readonly of?: Input['of']
   readonly other: readonly Portion[] | null
   readonly bottles?: Input['bottles']
   readonly days?: Input['days']
@@ -75,15 +72,16 @@ interface AtHand {
 
 /** What plans it once more; of another spirit, for other bottles, or where it came of a code, it is the recipe of its code. */
 function optionsAgain(story: JarState, recipe: Recipe | null, choice: Choice, atHand: AtHand) {
-  const { other, bottles, days, sugar, setting } = atHand
+  const { of, other, bottles, days, sugar, setting } = atHand
   const isCode = other !== null || bottles !== undefined || story.started.origin !== null
   const isSugarSaid = sugar !== undefined && sugar.is.amounts.length > 0
-  if (recipe === null || !isCode || (other === null && isSugarSaid)) {
+  if (recipe === null || !isCode || of !== undefined || (other === null && isSugarSaid)) {
     const daysTyped = story.started.typed.find(([option]) => option === 'days')?.[1]
     const before =
       (other === null ? typedAgain(story, setting) : null) ?? batchOptions(batchAgain(story, other), daysTyped)
     return {
       ...before,
+      ...(of !== undefined && { of: plantsAgain(before.of, of) }),
       ...syrupAgain(before, story),
       ...targetsAgain(choice, story),
       ...(choice.wentDays !== null && { days: wholeDaysGiven(choice.wentDays) }),
@@ -95,26 +93,6 @@ function optionsAgain(story: JarState, recipe: Recipe | null, choice: Choice, at
   return {
     from: { typed: encodeBatch(made), is: { recipe: made, shareId: null, owner: null } },
     ...(size.length > 0 && { bottles: bottlesGiven(size) }),
-  }
-}
-
-/** What was named, beside what went in before where only a name was, and beside the name where only amounts were. */
-function sugarAgain(before: Given<SugarRead> | undefined, said: Given<SugarRead> | undefined) {
-  if (said === undefined) return {}
-  const amounts = said.is.amounts.length === 0 ? (before?.is.amounts ?? []) : said.is.amounts
-  const sweetener = said.is.sweetener ?? before?.is.sweetener ?? null
-  const weighed = amounts.map(({ material, massG }) => ({ material, massG: exactly(massG) }))
-  return { sugar: { typed: sugarWritten(weighed, sweetener), is: { amounts, sweetener } } }
-}
-
-/** What went into its syrup, where that was something else than planned. */
-function syrupAgain(before: Pick<InputOf<'plan'>, 'sugar' | 'water'>, story: JarState) {
-  const { sweetener = USUAL_MATERIAL, filler } = syrupOfJar(story)
-  const { sweetener: planned = USUAL_MATERIAL, filler: plannedFiller } = story.started
-  const water = filler === undefined ? undefined : { typed: writeSweetener(filler), is: filler }
-  return {
-    ...(sweetener !== planned && sugarAgain(before.sugar, { typed: '', is: { amounts: [], sweetener } })),
-    ...(filler !== plannedFiller && { water }),
   }
 }
 
@@ -152,7 +130,9 @@ export const againCommand = defineCommand({
     const today = dayAt(context.zone, context.nowMs)
     const setting = { command: 'plan', today, country: context.settings.country, start: today }
     const { jar: _, name: _n, days: _d, ...wished } = own
-    const said = Object.fromEntries(Object.entries(wished).filter(([, given]) => given !== undefined))
+    const said = Object.fromEntries(
+      Object.entries({ ...wished, of: undefined }).filter(([, given]) => given !== undefined),
+    )
     const again = optionsAgain(story, recipe, choice, { ...own, other, setting })
     const sugar = sugarAgain('sugar' in again ? again.sugar : undefined, own.sugar)
     const input = asTyped({ ...again, ...said, ...sugar })
@@ -162,7 +142,12 @@ export const againCommand = defineCommand({
     const reply = planReply(asked, { freezerC: freezerOf(context), isAsTyped })
     const code = asked.notes.find((each) => each.key === 'code_from')
     const by = code?.key === 'code_from' ? code.values : { factor: factorOf(story, other), by: null }
-    const as = { name: story.name, factor: by.factor, by: by.by ?? (other === null ? null : 'spirit') } as const
+    const as = {
+      name: story.name,
+      isOtherwise: own.of !== undefined,
+      factor: by.factor,
+      by: by.by ?? (other === null ? null : 'spirit'),
+    } as const
     const ownDays =
       recipe === null || own.days !== undefined
         ? []
