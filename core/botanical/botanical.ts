@@ -30,6 +30,7 @@ export type PieceKind =
   | 'bunch'
   | 'clove'
   | 'cone'
+  | 'cup'
   | 'finger'
   | 'head'
   | 'leaf'

@@ -64,7 +64,7 @@ export const NOTHING_NEEDED: Needs = {
 export const middle = ([least, most]: readonly [number, number]): number => (least + most) / 2
 
 /** Nobody buys by the spoonful or the pinch. */
-const NOT_BOUGHT: ReadonlySet<PieceKind> = new Set(['teaspoon', 'pinch'])
+const NOT_BOUGHT: ReadonlySet<PieceKind> = new Set(['teaspoon', 'pinch', 'cup'])
 
 /** Of one fruit, of which nobody says how large. */
 const SIZES: ReadonlySet<PieceKind> = new Set(['small', 'medium'])

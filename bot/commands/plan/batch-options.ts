@@ -73,9 +73,16 @@ const weighed = (massG: number, noun: string): TypedPlant => ({
 
 /** Spoken of as its maker spoke of it: `7.5 lemons`, `2 stick of cinnamon`. */
 function counted(count: number, unit: string, noun: string): TypedPlant {
-  const isKind = unit === 'teaspoon' || COUNTED_WITH_OF.includes(unit as PieceKind)
+  const isKind = unit === 'teaspoon' || unit === 'cup' || COUNTED_WITH_OF.includes(unit as PieceKind)
   const piece = isKind || unit === 'each' ? null : (unit as Piece)
-  const what = unit === 'each' ? noun : unit === 'teaspoon' ? `tsp ${noun}` : `${unit} of ${noun}`
+  const what =
+    unit === 'each'
+      ? noun
+      : unit === 'teaspoon'
+        ? `tsp ${noun}`
+        : unit === 'cup'
+          ? `${unit} ${noun}`
+          : `${unit} of ${noun}`
   return {
     amount: { kind: 'count', count, piece, noun, assumed: [] },
     kind: isKind ? (unit as PieceKind) : null,

@@ -163,6 +163,7 @@ const OF: Readonly<Record<string, string>> = {
   pinch: 'pinches',
   sprig: 'sprigs',
   teaspoon: 'teaspoons',
+  cup: 'cups',
   thumb: 'thumbs',
 }
 

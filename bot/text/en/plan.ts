@@ -56,7 +56,9 @@ const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): s
 
 /** Nobody sells a half of a lemon; a teaspoon is measured. */
 const whole = (plant: PlantSaid): PlantSaid =>
-  plant.count === null || plant.unit === 'teaspoon' ? plant : { ...plant, count: Math.ceil(plant.count - WHOLE_ENOUGH) }
+  plant.count === null || plant.unit === 'teaspoon' || plant.unit === 'cup'
+    ? plant
+    : { ...plant, count: Math.ceil(plant.count - WHOLE_ENOUGH) }
 
 /** So little more of a fruit is not worth another. */
 const WHOLE_ENOUGH = 0.1
@@ -65,7 +67,13 @@ const WHOLE_ENOUGH = 0.1
 const asBought = (plant: PlantSaid | UnknownSaid, format: Format): PlantSaid | UnknownSaid =>
   plant.id === null || plant.typed !== undefined ? plant : { ...plant, typed: aboutMass(plant.massG, format) }
 
-const boughtText = (plant: PlantSaid | UnknownSaid, format: Format): string =>
+const boughtText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
+  const text = boughtAs(plant, format)
+  // What a cup holds is assumed: a US cup, loosely filled.
+  return plant.id !== null && plant.unit === 'cup' ? `${text} (about ${aboutMass(plant.massG, format)})` : text
+}
+
+const boughtAs = (plant: PlantSaid | UnknownSaid, format: Format): string =>
   (plant.id === null ? null : piecesText(whole(plant), format, 'unwaxed ')) ??
   plantText(asBought(plant, format), format)
 

@@ -59,6 +59,7 @@ export const pieceWords: { readonly [Piece in PieceKind]: string } = {
   star: 'a star',
   stick: 'a stick',
   teaspoon: 'a teaspoon',
+  cup: 'a US cup',
   thumb: 'a thumb',
 }
 

@@ -25,6 +25,9 @@ const FILED_UNDER: Readonly<Record<Piece, readonly PieceKind[]>> = {
   pinch: ['pinch'],
 }
 
+/** No piece of a plant: nothing is counted in them unless it is said. */
+const MEASURES: ReadonlySet<PieceKind> = new Set(['teaspoon', 'pinch', 'cup'])
+
 /**
  * Mass of one piece as weighed in, g, or null where none is known: then it has to be weighed. Without a piece a count is
  * of fruit, whose zest is taken, or of what the plant is usually counted in (`5 cloves`, `2 vanilla`).
@@ -33,7 +36,7 @@ export const pieceMass = (botanical: Botanical, piece: Piece | null): PieceMass 
   const { zestGPerFruit: zest, pieces } = botanical
   if (piece === null || (piece === 'piece' && zest !== null)) {
     if (zest !== null) return { piece: null, minG: zest.strips[0], maxG: zest.strips[1], trust: zest.trust }
-    return unsized(pieces) ?? pieces.find((each) => each.piece !== 'teaspoon' && each.piece !== 'pinch') ?? null
+    return unsized(pieces) ?? pieces.find((each) => !MEASURES.has(each.piece)) ?? null
   }
   const kinds = FILED_UNDER[piece]
   return pieces.find((each) => kinds.includes(each.piece)) ?? (kinds.includes('each') ? unsized(pieces) : null)

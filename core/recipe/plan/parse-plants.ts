@@ -63,7 +63,8 @@ const plantOf = (item: TypedText): TypedPlant => {
   const unitFound = anyUnitAt(read, readNumber(read, number)!.next)
   const unit = unitFound?.unit
   if (unit === undefined) return counted(read, number, typed)
-  if (unit.key === 'tsp') return spooned(read, number, unitFound!.next, typed)
+  if (unit.key === 'tsp') return spooned(read, number, unitFound!.next, 'teaspoon', typed)
+  if (unit.key === 'cup') return spooned(read, number, unitFound!.next, 'cup', typed)
   if (unit.kind !== 'mass') return unweighed(named(read, number, unitFound!.next), typed)
   const { amount, next } = massAt(read, number)
   return { amount, kind: null, noun: named(read, number, next), typed }
@@ -75,12 +76,12 @@ const named = (read: TypedText, number: number, next: number): string => {
   return [textFrom(read, 0, number), textFrom(read, from)].filter((words) => words !== '').join(' ')
 }
 
-/** `2 tsp black tea`: by the spoon, where a spoonful's weight is known. */
-const spooned = (read: TypedText, number: number, next: number, typed: string): TypedPlant => {
+/** `2 tsp black tea`, `2 cups raspberries`: by a measure, where its weight is known. */
+const spooned = (read: TypedText, number: number, next: number, kind: PieceKind, typed: string): TypedPlant => {
   const noun = named(read, number, next)
   const until = readNumber(read, number)!.next
   const amount = parseCount(`${textFrom(read, number, until)} ${noun}`)
-  return { amount, kind: 'teaspoon', noun, typed }
+  return { amount, kind, noun, typed }
 }
 
 /** `8 lemons`, `1 stick of cinnamon`, and the number last: `lemons 8`. */
