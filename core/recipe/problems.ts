@@ -12,6 +12,8 @@ export interface RecipeProblems {
     readonly strongestAbvPercent: number | null
     /** Null where even without sugar the infusion is too weak. */
     readonly sweetestGPerL: number | null
+    /** A whole line that runs; left out where none was tried. */
+    readonly line?: string | null
   }
   already_sweeter: { readonly sugarGPerL: number; readonly toSugarGPerL: number; readonly toAbvPercent: number }
   syrup_not_sweet_enough: {

@@ -8,6 +8,7 @@ import type { ChatProblems } from '../../text/messages/chat-problems.ts'
 import { readBatch, readRest } from '../grammar/read-rest.ts'
 import { completed, exampleOfJar, type Try, withOptions } from './example-tried.ts'
 import type { CallOutcome, Problem } from './execute.ts'
+import { withTargetsInstead } from './targets-instead.ts'
 import { withValueInstead } from './value-instead.ts'
 
 interface Known {
@@ -112,7 +113,9 @@ interface Instead {
 /** Another question may follow; what can never be is not offered, and where only the jar is wrong that is said. */
 async function withInstead(problem: Problem, call: Invocation, known: Known): Promise<Problem> {
   const offered = lineInstead(problem.values)
-  if (offered === null) return withValueInstead(problem, call, known.attempt)
+  if (offered === null) {
+    return withTargetsInstead(await withValueInstead(problem, call, known.attempt), call, known.attempt)
+  }
   const tried = await known.attempt(offered.line)
   if (tried.ok) return problem
   const { code, problem: key } = tried.error

@@ -25,7 +25,7 @@ type Note = Message<'notes'>
 export const when = (isSo: boolean, ...notes: readonly Note[]): readonly Note[] => (isSo ? notes : [])
 
 /** What was taken where nothing was said. */
-export function assumedNotes(input: PlanInput, wish: PlanWish, { targets }: Plan): readonly Note[] {
+export function assumedNotes(input: PlanInput, wish: PlanWish, { targets, outcome }: Plan): readonly Note[] {
   const { named } = wish
   const [abvPercent, sugarGPerL] = [
     named.abvPercent === undefined ? targets.abvPercent : null,
@@ -37,7 +37,8 @@ export function assumedNotes(input: PlanInput, wish: PlanWish, { targets }: Plan
     : isNear(sugarGPerL, USUAL.sugarGPerL)
       ? null
       : 'sweetness'
-  const values = { abvPercent, sugarGPerL, nearest } as const
+  // As the plan tells it, where the usual is out of reach.
+  const values = { abvPercent: abvPercent === null ? null : outcome.abvPercent, sugarGPerL, nearest } as const
   const found = input.of.is.plants
   const forms = found.filter(isFormTaken).map(({ botanical }) => ({ id: botanical.id, state: botanical.form.state }))
   const ids = found.filter(({ corrected }) => corrected).map(({ botanical }) => botanical.id)

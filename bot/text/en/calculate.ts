@@ -7,7 +7,7 @@ import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink, SyrupSaid } from '../messages/calculate.ts'
-import { articleOf, capital, countWord, either, listed, plural } from './phrases.ts'
+import { articleOf, capital, countWord, listed, plural } from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import { asTyped, bottlesFilled, bottlesText, fromFreezer, inFreezer } from './words.ts'
 
@@ -299,9 +299,6 @@ export const liquidProblems = {
 
 const percent = (value: number, format: Format) => `${format.plain(value, 1)} %`
 
-/** Rounded to the side on which it still works. */
-const atMost = (value: number, step: number) => Math.floor(value / step + 1e-9) * step
-
 const ratio = (value: number, format: Format) => `${format.plain(value, 2)}:1`
 
 /** `an 82 %`, `a 2:1`. */
@@ -314,17 +311,11 @@ export const recipeProblems = {
   water_only_lowers: ({ abvPercent, toAbvPercent }, format) =>
     `Water can’t take ${percent(abvPercent, format)} up to ${percent(toAbvPercent, format)}. How strong should it be?`,
   infusion_too_weak: (values, format) => {
-    const { infusionAbvPercent: own, toAbvPercent, toSugarGPerL, strongestAbvPercent, sweetestGPerL } = values
+    const { infusionAbvPercent: own, toAbvPercent, toSugarGPerL, line = null } = values
     const isSweet = values.isSweetnessNamed && toSugarGPerL > 0
-    const sweet = isSweet ? ` with ${format.number(toSugarGPerL, 0)} g/L` : ''
+    const sweet = isSweet ? ` with ${format.round.sweetness(toSugarGPerL)}` : ''
     const why = `It’s too weak for that: ${percent(own, format)} can’t become ${percent(toAbvPercent, format)}${sweet}.`
-    const can = [
-      ...(strongestAbvPercent === null ? [] : [`to-strength:${format.plain(atMost(strongestAbvPercent, 0.1), 1)}%`]),
-      ...(sweetestGPerL === null || sweetestGPerL < 10
-        ? []
-        : [`to-sweetness:${format.plain(atMost(sweetestGPerL, 5), 0)} g/L`]),
-    ]
-    return can.length === 0 ? `${why} Ask for less of both.` : `${why} Try ${either(can)}.`
+    return line === null ? `${why} Use stronger spirit.` : `${why} This works: ${line}`
   },
   already_sweeter: ({ sugarGPerL, toSugarGPerL }, format) =>
     `It’s already sweeter than ${format.number(toSugarGPerL, 0)} g/L (${format.number(sugarGPerL, 0)} g/L), and you can’t take sugar out. How sweet should it be?`,

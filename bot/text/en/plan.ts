@@ -231,7 +231,7 @@ const areThese = (ids: readonly string[]): string => listed(ids.map(plantName))
 export const planNotes = {
   plan_assumed: ({ abvPercent, sugarGPerL, nearest }, format) => {
     const gone = [
-      ...(abvPercent === null ? [] : [`${format.plain(abvPercent, 0)}\u00a0%`]),
+      ...(abvPercent === null ? [] : [format.round.strength(abvPercent)]),
       ...(sugarGPerL === null ? [] : [sweetnessWords(sugarGPerL, format)]),
     ]
     const why =

@@ -7,7 +7,7 @@ import type { Feature, Written } from '../language.ts'
 import type { Becomes, CodeFrom, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
 import { plantName } from './cook-names.ts'
 import { guestWords } from './label.ts'
-import { capital, either, listed, plural, shortDayWords, spanWords, timesText } from './phrases.ts'
+import { capital, listed, plural, shortDayWords, spanWords, timesText } from './phrases.ts'
 import { unknownName } from './words.ts'
 
 const why = ({ by, id }: CodeFrom): string => {
@@ -64,19 +64,9 @@ export const codeProblems = {
     `“${typed}” of what? That batch has ${listed(plants.map(formName))}. For example: of:5 lemons`,
   plant_without_amount: ({ typed }) => `How much “${typed}” do you have? For example: 5 lemons, or 30 g ginger.`,
   spirit_too_weak: (values, format) => {
-    const { spiritAbvPercent, toAbvPercent, toSugarGPerL, strongestAbvPercent, sweetestGPerL } = values
-    const can = [
-      ...(strongestAbvPercent === null
-        ? []
-        : [`to-strength:${format.plain(strongestAbvPercent, 1)}% (the strongest with that sweetness)`]),
-      ...(sweetestGPerL === null
-        ? []
-        : [`to-sweetness:${format.plain(sweetestGPerL, 0)} g/L (the sweetest at that strength)`]),
-    ]
-    return (
-      `${format.plain(spiritAbvPercent, 1)} % spirit is too weak for that batch (${format.plain(toAbvPercent, 1)} %` +
-      ` with ${format.plain(toSugarGPerL, 0)} g/L). ${can.length === 0 ? 'Use stronger spirit.' : `Use stronger spirit, or add ${either(can)}.`}`
-    )
+    const { spiritAbvPercent, toAbvPercent, toSugarGPerL, line = null } = values
+    const why = `${format.plain(spiritAbvPercent, 1)} % spirit is too weak for ${format.plain(toAbvPercent, 1)} % with ${format.round.sweetness(toSugarGPerL)}.`
+    return line === null ? `${why} Use stronger spirit.` : `${why} This works: ${line}`
   },
 } satisfies Written<CodeProblems>
 const becomesText = (becomes: Becomes, format: Format): string => {

@@ -168,7 +168,8 @@ export interface PlanMessages {
     | 'plan_unknown_days'
   > & {
     plan_assumed: {
-      readonly abvPercent: number | null
+      /** What it comes to; null where a strength was wished for. */
+      readonly abvPercent: Measured | null
       readonly sugarGPerL: number | null
       /** What of the usual this infusion does not reach. */
       readonly nearest: 'strength' | 'sweetness' | null

@@ -33,6 +33,8 @@ export interface CodeProblems {
     readonly strongestAbvPercent: number | null
     /** The sweetest at that strength, in whole g/L; null where none is made. */
     readonly sweetestGPerL: number | null
+    /** A whole line that runs; left out where none was tried. */
+    readonly line?: string | null
   }
 }
 

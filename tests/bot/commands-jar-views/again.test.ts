@@ -132,7 +132,8 @@ describe('/again', () => {
     )
     const { error } = await desk.jsonOf('/again lemon spirit:1 l 40%')
     expect(error.code).toBe('unreachable')
-    expect(error.message).toMatch(/or add to-strength:\d\d(\.\d)?%/)
+    const [, line] = /This works: (\/again lemon .*to-strength:\d\d(?:\.\d)?%)$/.exec(error.message)!
+    expect((await desk.jsonOf(line!)).error).toBeUndefined()
     expect((await desk.asker.store.read('local')).jars).toHaveLength(1)
     const { data } = await desk.jsonOf('/again lemon spirit:1 l 40% to-strength:28%')
     expect(data).toMatchObject({ name: 'lemon 2', abvPercent: expect.closeTo(28, 1) })

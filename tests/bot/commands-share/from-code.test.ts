@@ -105,7 +105,7 @@ describe('/plan from:', () => {
     const { error } = await desk.jsonOf(`/plan from:${code} spirit:1 l 40%`)
     expect(error.code).toBe('unreachable')
     expect(error.message).toMatch(
-      /^40 % spirit is too weak for that batch \(38 % with 250 g\/L\)\. Use stronger spirit, or add to-strength:\d\d(\.5)?% \(/,
+      /^40 % spirit is too weak for 38 % with 250 g\/L\. This works: \/plan .*to-strength:\d\d(\.5)?%/,
     )
     const wish = /to-strength:[\d.]+%/.exec(error.message)![0]
     const made = await desk.jsonOf(`/plan from:${code} spirit:1 l 40% ${wish}`)
