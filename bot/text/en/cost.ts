@@ -71,12 +71,12 @@ const priceText = ({ amount, per }: Price): string =>
 export const costSentences = {
   headlines: {
     cost: ({ batch, total, missing }, format) => {
-      const name = capital(forName(batch))
+      const name = forName(batch)
       const without = listed([...new Set(missing.map((item) => thingOf(item, format)))])
       if (total.length === 0) return `I’ve no prices yet for what’s in ${forName(batch)}.`
       return missing.length === 0
-        ? `${name} costs ${moneys(total)}.`
-        : `${name} costs ${moneys(total)} without the ${without}.`
+        ? `Making ${name} costs ${moneys(total)}.`
+        : `Making ${name} costs ${moneys(total)} without the ${without}.`
     },
     cost_each: ({ perBottle, per100Ml, isAll }, format) => {
       const bottles = perBottle.map(({ volumeMl, sums }) => `${moneys(sums)} a ${vesselText(volumeMl, format)} bottle`)

@@ -5,7 +5,7 @@ import type { Format } from '../format.ts'
 import type { BecameSaid, RecordedStep } from '../messages/jar-recorded.ts'
 import { addedText, didWords, filteredWords, happeningText, notedText, untilText } from './jar-entries.ts'
 import { countWord, listed, plural } from './phrases.ts'
-import { noteText, sweetWords, vesselText } from './words.ts'
+import { bottlesText, noteText, sweetWords, vesselText } from './words.ts'
 
 /** With its year, so that a day typed without one can be checked; nothing where it is today. */
 export const onDayText = (day: IsoDay | null, format: Format): string =>
@@ -30,6 +30,8 @@ export const drinkText = ({ volumeMl, abvPercent, sugarGPerL }: BecameSaid, form
 export const isText = (day: IsoDay | null): string => (day === null ? 'is' : 'was')
 
 const RECORDED_AS: { readonly [Kind in HappeningKind]?: string } = { emptied: 'empty', opened: 'open' }
+
+const USED = { given: 'given away', opened: 'opened' } as const
 
 const ADDED_TO = { added: 'Added to', layer: 'Layered into', top_up: 'Topped up' } as const
 
@@ -58,6 +60,8 @@ export function recordedText(
     }
     case 'filtered':
       return `${name} ${isText(day)} ${filteredWords(happening)}${when}${happening.measured === null || became !== null ? into : `: ${amountRead(happening.measured, format)} left`}.`
+    case 'bottles_out':
+      return `${name}: ${bottlesText(happening.bottles, format)} ${USED[happening.use]}${when}.`
     case 'bottled':
       return `${done}: ${bottleWords(happening.bottles, format)}${leftMl === null ? '' : `, about ${format.round.volume(leftMl.value)} left over`}.`
     case 'put_off':
@@ -105,7 +109,7 @@ export function undoneText(
   if (happening === null) return `Undone: the last correction of ${name}${when}.`
   switch (happening.kind) {
     case 'tasted':
-      return `Undone: that taste of ${name}${when}.`
+      return `Undone: your tasting of ${name}${when}.`
     case 'added':
       return `Undone: what was added to ${name}${when} (${addedText(happening, format)}).`
     case 'put_off':
@@ -113,7 +117,9 @@ export function undoneText(
     case 'renamed':
       return `Undone: ${name} has its old name back.`
     case 'measured':
-      return `Undone: that measurement of ${name}${when}.`
+      return `Undone: what you measured of ${name}${when}.`
+    case 'bottles_out':
+      return `Undone: no bottle of ${name} was ${USED[happening.use]}${when} after all.`
     case 'fruit_sugared':
     case 'noted':
     case 'parted':
@@ -123,6 +129,6 @@ export function undoneText(
     default:
       if (happening.kind === 'sweetened' && happening.ofFruit !== undefined)
         return `Undone for ${name}: ${happeningText(happening, format, when)}.`
-      return `Undone: ${name} no longer counts as ${didWords[happening.kind]}${when}.`
+      return `Undone: ${name} ${when === '' ? 'isn’t' : 'wasn’t'} ${didWords[happening.kind]}${when} after all.`
   }
 }

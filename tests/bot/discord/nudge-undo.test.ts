@@ -7,7 +7,7 @@ import { lemonJar } from './reminding.ts'
 import { bot, fake, restart } from './stage.ts'
 
 const UNDO = 'Undo'
-const TAKEN_BACK = /↩ Undone: lemon no longer counts as shaken.* <@\d+>, <t:\d+:f>/
+const TAKEN_BACK = /↩ Undone: lemon isn’t shaken after all.* <@\d+>, <t:\d+:f>/
 
 onNudgeStage()
 
@@ -53,7 +53,7 @@ it('leaves what another press has said, and what a form did is taken back too', 
   await fake.press(strained.message, UNDO)
   await edited(message, 3)
   expect(textOf(message.json)).toMatch(/✓ .*shaken/i)
-  expect(textOf(message.json)).toContain('↩ Undone: ginger no longer counts as strained')
+  expect(textOf(message.json)).toContain('↩ Undone: ginger isn’t strained after all')
   expect(labels(message)).toContain(strain)
   expect(labels(message)).not.toContain(shake)
   await fake.press(shaken.message, UNDO)
