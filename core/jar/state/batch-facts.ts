@@ -40,24 +40,31 @@ export function forTheWhole<Entry extends Of<'started'> | Of<'added'>>(entry: En
  * What went in before it was strained: at the start, and what was added while it steeped. Plants that the plan puts in later
  * are told by their `addOn` until they are in.
  */
-export const ingredientsOf = (story: JarState): IngredientsNamed => putTogether(story, (added) => added)
+export const ingredientsOf = (story: JarState): Ingredients => putTogether(story, (added) => added, asKept)
 
 /** The same of the whole batch, where a part of it has a jar of its own. */
 export const ingredientsOfWhole = (story: JarState): IngredientsNamed =>
-  putTogether(story, (added) => forTheWhole(added, story))
+  putTogether(story, (added) => forTheWhole(added, story), spiritsNamed)
 
 /** What went in, its spirits as their maker called them. */
 export interface IngredientsNamed extends Ingredients {
   readonly spirits: readonly NamedPortion[]
 }
 
-function putTogether(story: JarState, as: (added: Of<'added'>) => Of<'added'>): IngredientsNamed {
+/** Without a look at what was typed, which takes time. */
+const asKept = ({ spirits }: Of<'started'> | Of<'added'>): readonly NamedPortion[] => spirits
+
+function putTogether(
+  story: JarState,
+  as: (added: Of<'added'>) => Of<'added'>,
+  spiritsOf: (entry: Of<'started'> | Of<'added'>) => readonly NamedPortion[],
+): IngredientsNamed {
   const { started, happened, strained } = story
   const plants = plantsOfStart(story).map((plant) => (strained === null ? plant : { ...plant, addOn: null }))
   const until = strained === null ? happened.length : happened.indexOf(strained)
   const added = happened.slice(0, until).filter((entry): entry is Of<'added'> => entry.kind === 'added')
   return added
-    .map((entry) => as({ ...entry, spirits: spiritsNamed(entry) }))
+    .map((entry) => as({ ...entry, spirits: spiritsOf(entry) }))
     .reduce<IngredientsNamed>(
       (all, more) => ({
         plants: [...all.plants, ...more.plants],
@@ -65,7 +72,7 @@ function putTogether(story: JarState, as: (added: Of<'added'>) => Of<'added'>): 
         waterG: plus(all.waterG, more.waterG),
         sweetenings: joinSweetenings([...all.sweetenings, ...more.sweetenings]),
       }),
-      { plants, spirits: spiritsNamed(started), waterG: started.waterG, sweetenings: started.sweetenings },
+      { plants, spirits: spiritsOf(started), waterG: started.waterG, sweetenings: started.sweetenings },
     )
 }
 
@@ -110,7 +117,7 @@ export interface IngredientsTold extends IngredientsNamed {
 
 /** What is told of a jar: what went in, and the liquid of others with the plants that came with it. */
 export function ingredientsTold(story: JarState): IngredientsTold {
-  const own = ingredientsOf(story)
+  const own = putTogether(story, (added) => added, spiritsNamed)
   const poured = story.happened.filter((entry): entry is Of<'poured_in'> => entry.kind === 'poured_in')
   return { ...own, plants: [...own.plants, ...plantsPouredIn(story)], poured }
 }
