@@ -1,5 +1,6 @@
 import { type MaterialId, materialOf, USUAL_MATERIAL } from '../materials.ts'
 import type { Mass, Ratio, Strength, SweeteningRead, Sweetness, Volume, WaterRead } from '../quantities.ts'
+import { parseVolume } from '../read/parse-volume.ts'
 
 /** The most that half a digit can be, as a share of the value, as it is read. */
 const HALF_DIGIT_CAP = 0.05
@@ -21,11 +22,9 @@ export const millilitres = (volumeMl: number): Volume => ({
   assumed: [],
 })
 
-/** The same as a cook writes it, from a litre on in litres: `1.51 l`. */
-function kitchenVolume(volumeMl: number): Volume {
-  if (volumeMl < 1000) return millilitres(volumeMl)
-  return { ...millilitres(volumeMl), halfDigitMl: 1000 * halfDigit(volumeMl / 1000), unit: 'l' }
-}
+/** The same as a cook writes it, from a litre on in litres: `1.51 l`, which is read as it is because it was. */
+const kitchenVolume = (volumeMl: number): Volume =>
+  volumeMl < 1000 ? millilitres(volumeMl) : parseVolume(`${Number((volumeMl / 1000).toPrecision(12))} l`)
 
 /** An amount of our own as it is read where it is typed: 0.01 to 1,000,000 g. */
 export const grams = (massG: number): Mass => ({
