@@ -21,8 +21,20 @@ function syrupIn(outcome: CallOutcome | HelpPage): readonly CallRead[] {
   ]
 }
 
-/** What an answer offered, as calls. */
-const offeredBy = (outcome: CallOutcome | HelpPage): readonly CallRead[] => [...actionsOf(outcome), ...syrupIn(outcome)]
+/** What an answer offered, as calls; the syrup of a jar once. */
+function offeredBy(outcome: CallOutcome | HelpPage): readonly CallRead[] {
+  const actions = actionsOf(outcome)
+  return actions.some(({ command }) => command === 'jar sweeten') ? actions : [...actions, ...syrupIn(outcome)]
+}
+
+/** The sweetening as planned that was offered last, until something else is written down. */
+function plannedBy(outcome: CallOutcome | HelpPage, before: CallRead | null, isStep: boolean): CallRead | null {
+  const actions = 'reply' in outcome ? outcome.reply.actions : []
+  const planned = actions.find(({ label }) => label.key === 'jar_sweeten')
+  if (planned === undefined) return isStep ? null : before
+  const { path, options } = invocationOf(planned.call)
+  return { command: path as Path, options }
+}
 
 const actionsOf = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
   'reply' in outcome
@@ -89,7 +101,13 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   const answersSince = before.answersSince + 1
   if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
-    const now = { call, offered: offeredBy(outcome), question: null, doubt: doubtIn(outcome.reply) }
+    const now = {
+      call,
+      offered: offeredBy(outcome),
+      question: null,
+      doubt: doubtIn(outcome.reply),
+      planned: plannedBy(outcome, before.planned, isStep(call)),
+    }
     // What was taken back is no more to be taken back.
     if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)
     else if (isStep(call)) talk.keep(who, { ...now, step: stepOf(call, outcome.reply), answersSince: 0 }, nowMs)

@@ -6,16 +6,19 @@ import { volumeMl } from '../../../core/quantity/measured/precision.ts'
 import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { styles } from '../../../core/recipe/solve/styles.ts'
-import { syrup } from '../../../core/recipe/solve/syrup.ts'
+import { type Syrup, syrup } from '../../../core/recipe/solve/syrup.ts'
 import { type SyrupTargets, wishOf } from '../../../core/recipe/solve/syrup-wish.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
+import { call } from '../../calls/call.ts'
 import type { Given } from '../../calls/option.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
-import type { Reply } from '../../chat/reply.ts'
+import type { Action, Reply } from '../../chat/reply.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
+import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
+import { syrupValues } from '../jar/known/sweeten-options.ts'
 import { amountOf, portionOf, spiritPortions, strengthRead } from '../options/input-to-portion.ts'
 import { isSaidAsTyped, kitchenOf } from '../options/input-units.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
@@ -67,13 +70,31 @@ export const syrupCommand = defineCommand({
     const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
     const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener, filler)
     const typed = { ...input, held, known, isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings) }
-    const reply =
-      wish === null
-        ? stylesReply(typed, infusion, styles(infusion, named, atMostMl, { sweetener, filler }), freezerOf(context))
-        : syrupReply(typed, infusion, syrup(infusion, wish, atMostMl, { sweetener, filler }), freezerOf(context))
-    return held === null ? reply : ofJar(reply, input, held, context)
+    if (wish === null) {
+      const three = styles(infusion, named, atMostMl, { sweetener, filler })
+      const reply = stylesReply(typed, infusion, three, freezerOf(context))
+      return held === null ? reply : ofJar(reply, input, held, context)
+    }
+    const made = syrup(infusion, wish, atMostMl, { sweetener, filler })
+    const reply = syrupReply(typed, infusion, made, freezerOf(context))
+    if (held === null) return reply
+    return ofJar(
+      { ...reply, actions: [...reply.actions, ...syrupInActions(held, made, context)] },
+      input,
+      held,
+      context,
+    )
   },
 })
+
+/** What says that this very syrup is in; nothing where only a part gets it, or where there are bottles already. */
+function syrupInActions(held: StrainedJar, made: Syrup, context: Context): readonly Action[] {
+  const values = syrupValues(made)
+  if (Object.keys(values).length === 0 || made.leftMl > 0 || held.story.bottled !== null) return []
+  const { entries } = held.jar
+  const recorded = call('jar sweeten', { jar: jarRef(held, context), ...values, ...afterNow(entries, context.place) })
+  return [{ label: { group: 'actions', key: 'jar_syrup_in', values: undefined }, call: recorded }]
+}
 
 /** In the units of the jar; what may be wrong with it comes before what is to be put into it. */
 const ofJar = (reply: Reply, input: Input, held: StrainedJar, context: Context): Reply => ({

@@ -14,6 +14,8 @@ export interface Remembered {
   readonly question: Extract<TalkReading, { kind: 'question' }> | null
   /** What the last answer asked of a step that may be a mistake; null where it asked nothing of the kind. */
   readonly doubt: Doubt | null
+  /** The sweetening as planned that was offered last; null where none was, or something was written down since. */
+  readonly planned: CallRead | null
 }
 
 /** Whether to take it back, whether it was meant, or whether its number is a slip. */
@@ -26,6 +28,7 @@ export const NOTHING_SAID: Remembered = {
   offered: [],
   question: null,
   doubt: null,
+  planned: null,
 }
 
 /** For how long it is remembered. */

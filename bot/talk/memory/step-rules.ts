@@ -93,7 +93,7 @@ const STEP_OF: readonly (readonly [Concept, string])[] = [
 ]
 
 /** `All stirred in`: what was offered is told as done, with no amounts of its own. */
-export const doneAsOffered: Rule = ({ has, bits, typed }, _last, { offered }) => {
+export const doneAsOffered: Rule = ({ has, bits, typed }, last, { offered, planned }) => {
   if (bits.length > 0 || typed.tokens.length > 12 || typed.tokens.some(({ text }) => text === '?')) return null
   if (has('denial', 'hypothesis', 'how_much', 'fined')) return null
   const done = STEP_OF.filter(([concept]) => has(concept)).map(([, command]) => command)
@@ -101,8 +101,16 @@ export const doneAsOffered: Rule = ({ has, bits, typed }, _last, { offered }) =>
     ({ command, options }) =>
       done.includes(command) && (options.sugar ?? options.measured ?? options.bottles) !== undefined,
   )
+  const isTried = last.command === 'syrup' && AS_PLANNED.test(typed.text)
+  if (step?.command === 'jar sweeten' && isTried) return callReading(planned ?? bare(step), 'record')
   return step === undefined ? null : callReading(step, 'record')
 }
+
+/** Of the plan, whatever was tried since. */
+const AS_PLANNED = /\b(?:as|like|to) (?:i |we )?(?:the )?plan(?:ned)?\b|\bcome (?:previsto|da piano|da programma)\b/iu
+
+/** Without amounts: the line with those that were planned is asked with. */
+const bare = ({ command, options }: CallRead): CallRead => ({ command, options: { jar: options.jar ?? '' } })
 
 /** `that was the ginger, not the lemon`: what was recorded is undone and said of the other jar, each by its line. */
 export const ofOtherJar: Rule = ({ has, bits }, last) => {

@@ -409,6 +409,7 @@ export const stepSentences = {
     jar_take_out: () => 'When it’s out',
     jar_from_fruit: () => 'When it’s back in the jar',
     jar_otherwise: () => 'Sweeter or weaker',
+    jar_syrup_in: () => 'Once it’s in',
     jar_filter_first: () => 'For a clear drink, filtered first',
     jar_bottle: () => 'When it’s bottled',
     jar_tag: () => 'Tag it',

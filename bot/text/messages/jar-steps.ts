@@ -191,6 +191,7 @@ export interface StepMessages {
     | 'jar_from_fruit'
     | 'jar_take_out'
     | 'jar_otherwise'
+    | 'jar_syrup_in'
     | 'jar_filter_first'
     | 'jar_bottle'
     | 'jar_tag'

@@ -33,14 +33,28 @@ describe('/syrup jar:', () => {
     expect(await desk.person()).toBe(before)
   })
 
-  it('offers ways where nothing was planned, each for the same jar', async () => {
+  it('offers the line that writes down the very syrup it worked out, as long as none is in bottles', async () => {
+    const desk = await strained()
+    const lineIn = async (line: string) => /\/jar sweeten .*$/m.exec(await desk.textOf(line))?.[0]
+    const planned = await lineIn('/syrup jar:herb')
+    const sweeter = await lineIn('/syrup jar:herb to-sweetness:300 g/L')
+    expect(planned).toMatch(/^\/jar sweeten herb sugar:\d+ g water:/)
+    expect(sweeter).toMatch(/^\/jar sweeten herb sugar:\d+ g water:/)
+    expect(sweeter).not.toBe(planned)
+    await desk.ask(sweeter!.replace(/ {2}.*/, ''))
+    await desk.ask('/jar bottle herb bottles:1 x 500 ml')
+    expect(await lineIn('/syrup jar:herb to-sweetness:320 g/L')).toBeUndefined()
+  })
+
+  it('offers lines for the same jar, each of which runs', async () => {
     const desk = jarDesk()
     await desk.ask('/jar start x of:20 g jaboticaba spirit:1 l 95% unknown-ok:yes')
     await desk.ask('/jar strain x measured:900 ml strength:80%')
     const outcome = await desk.run('/syrup jar:x')
     const lines = outcome.ok ? linesOf(outcome.reply.actions) : []
+    expect(lines.length).toBeGreaterThan(0)
     for (const line of lines) {
-      expect(line.startsWith('/syrup jar:x ')).toBe(true)
+      expect(line).toMatch(/^\/(?:syrup jar:x|jar sweeten x) /)
       await desk.ask(line)
     }
   })

@@ -79,3 +79,34 @@ describe('what /trouble asks', () => {
     expect(told.call?.options).toEqual({ symptom: 'fizzing', jar: 'lemon', ...answer })
   })
 })
+
+describe('a sweetening as planned', () => {
+  const STRAINED = '/jar strain lemon measured:930 ml strength:87%'
+
+  it('takes the plan’s amounts, whatever was tried since', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    await one.say(STRAINED)
+    const planned = (await one.say('/syrup jar:lemon')).data
+    await one.say('/syrup jar:lemon to-sweetness:300 g/L')
+    await one.say('/syrup jar:lemon to-strength:25%')
+    const told = await one.say('I’ve sweetened it as planned')
+    expect(told).toMatchObject({ command: 'jar sweeten', code: null, recorded: 1 })
+    expect(Number.parseFloat(told.call!.options.sugar!)).toBeCloseTo((planned as { sugarG: number }).sugarG, -1)
+  })
+
+  it('takes what was tried last where nothing is said of a plan', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    await one.say(STRAINED)
+    const tried = (await one.say('/syrup jar:lemon to-sweetness:300 g/L')).data as { sugarG: number }
+    const told = await one.say('I’ve sweetened it')
+    expect(told).toMatchObject({ command: 'jar sweeten', code: null, recorded: 1 })
+    expect(Number.parseFloat(told.call!.options.sugar!)).toBeCloseTo(tried.sugarG, -1)
+  })
+
+  it('asks with the planned amounts where the plan was not told in this talk', async () => {
+    const one = await strained()
+    one.wait(40)
+    await one.say('/syrup jar:lemon to-sweetness:300 g/L')
+    expect(await one.say('I’ve sweetened it as planned')).toMatchObject({ code: 'missing_option', recorded: 0 })
+  })
+})
