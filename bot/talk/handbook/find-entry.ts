@@ -1,6 +1,7 @@
 import type { Handbook, HandbookId } from '../../text/messages/handbook.ts'
 import { type AskedIndex, indexOf } from './handbook-index.ts'
-import { termsOf } from './terms.ts'
+import { otherMatters } from './other-matters.ts'
+import { FRUIT, plantTerms, termsOf } from './terms.ts'
 
 export interface FoundEntry {
   readonly id: HandbookId
@@ -25,21 +26,53 @@ const IN_ANSWER = 0.5
 /** So many of a way's words, as a share, have to stand in a sentence that has only one telling word in common with the entry. */
 const NEARLY_WHOLE = 0.6
 
+/** One telling word is enough where it is all that a way of asking has, and nearly all of a whole sentence is explained. */
+const NEARLY_ALL = 0.85
+const LEAST_WORDS = 3
+const MOST_WORDS = 6
+
+/** What a plant counts that an entry has no way of asking for, beside another word. */
+const OF_PLANT = 0.35
+
+/** What a word of other matters counts that an entry has no way of asking for, beside what it weighs anyway. */
+const OF_OTHER_MATTERS = 2
+
+/** Entries whose ranks are nearer than this are even. */
+const EVEN = 0.01
+
+/** `What if I only have vodka?` asks for another plan. */
+const SPIRITS: ReadonlySet<string> = new Set(termsOf('vodka alcohol spirit gin rum grappa whisky wine'))
+
 const MOST_OTHERS = 3
 
-/** The entries of an index by how well they explain a sentence, the best first. */
-export const judged = <Id extends string>(index: AskedIndex<Id>, text: string) => {
-  const terms = [...new Set(termsOf(text))]
+/** The entries of an index by how well they explain a sentence, the best first; of the handbook any plant may be fruit, and one word may do. */
+export const judged = <Id extends string>(index: AskedIndex<Id>, text: string, isHandbook = false) => {
+  const said = termsOf(text)
+  const terms = [...new Set(said)]
+  const plants = isHandbook ? plantTerms(text) : []
   const weightOf = (of: readonly string[]): number => of.reduce((sum, term) => sum + index.weight(term), 0)
-  const whole = weightOf(terms)
+  const foreign = terms.filter((term) => otherMatters.has(term))
   const isAWay = (entry: Id): boolean =>
     index.ways(entry).some((way) => way.filter((term) => terms.includes(term)).length >= NEARLY_WHOLE * way.length)
-  return [...index.fits(terms)]
+  return [...index.fits(plants.length > 0 ? [...terms, FRUIT] : terms)]
     .map(([id, fit]) => {
-      const explained = terms.filter((term) => index.asks(id, term))
-      const answered = terms.filter((term) => !index.asks(id, term) && index.answers(id, term))
-      const share = (weightOf(explained) + IN_ANSWER * weightOf(answered)) / whole
-      const isEnough = explained.filter((term) => !index.isSmall(term)).length > 1
+      // Of `do i wash the damsons` the plant is any fruit, where an entry speaks of fruit.
+      const others = plants.filter((term) => !index.asks(id, term))
+      const asFruit = index.asks(id, FRUIT) ? others : []
+      const explained = terms.filter((term) => index.asks(id, term) || asFruit.includes(term))
+      const answered = terms.filter((term) => !explained.includes(term) && index.answers(id, term))
+      const spared = (1 - OF_PLANT) * weightOf(others)
+      const astray = OF_OTHER_MATTERS * weightOf(foreign.filter((term) => !index.asks(id, term)))
+      const share =
+        (weightOf(explained) - (1 - OF_PLANT) * weightOf(asFruit) + IN_ANSWER * weightOf(answered)) /
+        (weightOf(terms) - spared + astray)
+      // A plant that is but any fruit tells nothing of what is asked.
+      const telling = explained.filter((term) => !index.isSmall(term) && !asFruit.includes(term))
+      const isOwn =
+        share >= NEARLY_ALL &&
+        telling.some((term) => !plants.includes(term) && !SPIRITS.has(term) && index.isWay(id, term))
+      const isWhole = isHandbook && said.length >= LEAST_WORDS && said.length <= MOST_WORDS
+      const isEnough = telling.length > 1 || (isOwn && isWhole)
       const bar = explained.some(index.isOfTheTrade) ? BAR.ofTheTrade : BAR.other
       return { id, share, rank: share + BEST_WAY * fit, isOverBar: share >= bar && (isEnough || isAWay(id)) }
     })
@@ -51,9 +84,10 @@ export const judged = <Id extends string>(index: AskedIndex<Id>, text: string) =
  * full, so that a sentence of something else finds nothing; spelling is taken as it is.
  */
 export function findEntry(text: string, handbook: Handbook): FoundEntry | null {
-  const entries = judged(indexOf(handbook), text)
-  const [best] = entries
-  if (best === undefined || !best.isOverBar) return null
-  const others = entries.slice(1).filter(({ isOverBar }) => isOverBar)
+  const entries = judged(indexOf(handbook), text, true)
+  const [first] = entries
+  const best = entries.find(({ isOverBar, rank }) => isOverBar && rank >= first!.rank - EVEN)
+  if (best === undefined) return null
+  const others = entries.filter((each) => each.isOverBar && each !== best)
   return { id: best.id, share: best.share, others: others.slice(0, MOST_OTHERS).map(({ id }) => id) }
 }

@@ -4,6 +4,7 @@ import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import type { Handbook, HandbookEntry, HandbookId } from '../../text/messages/handbook.ts'
 import { askedInItalian } from './asked-in-italian.ts'
 import { askedOtherwise } from './asked-otherwise.ts'
+import { askedShortly } from './asked-shortly.ts'
 import { smallWords } from './small-words.ts'
 import { termsOf } from './terms.ts'
 
@@ -24,7 +25,8 @@ const smallTerms: ReadonlySet<string> = new Set([...smallWords].flatMap(termsOf)
 /** A number tells how much, not what. */
 const isSmall = (term: string): boolean => smallTerms.has(term) || /\d/.test(term)
 
-const otherWays = (id: HandbookId): readonly string[] => askedOtherwise[id]?.split('; ') ?? []
+const otherWays = (id: HandbookId): readonly string[] =>
+  [askedOtherwise[id], askedShortly[id]].flatMap((ways) => ways?.split('; ') ?? [])
 
 const waysOf = ([id, { title, asked }]: [string, HandbookEntry]): readonly Way<HandbookId>[] =>
   [title, ...asked, ...askedInItalian[id as HandbookId].split('; '), ...otherWays(id as HandbookId)].map((way) => ({
@@ -44,6 +46,8 @@ export interface AskedIndex<Id> {
   /** How much a term tells of what is asked; one that no entry knows as much as one that a single entry knows. */
   weight(term: string): number
   isSmall(term: string): boolean
+  /** Whether it is the one telling term of a way in which the entry is asked. */
+  isWay(entry: Id, term: string): boolean
   isOfTheTrade(term: string): boolean
   /** The words of all ways as they are spelt. */
   readonly words: ReadonlySet<string>
@@ -74,6 +78,13 @@ export function askedIndex<Id extends string>(
     for (const term of terms) entriesWith.set(term, (entriesWith.get(term) ?? 0) + 1)
   }
 
+  const single = new Map(
+    [...termsOfWays].map(([entry, of]) => {
+      const telling = of.map((terms) => terms.filter((term) => !isSmall(term)))
+      return [entry, new Set(telling.filter(({ length }) => length === 1).flat())] as const
+    }),
+  )
+
   return {
     fits(terms) {
       const telling = terms.filter((term) => !isSmall(term))
@@ -89,6 +100,7 @@ export function askedIndex<Id extends string>(
     answers: (entry, term) => termsOfAnswer.get(entry)?.has(term) ?? false,
     weight: (term) => (isSmall(term) ? SMALL_WEIGHT : Math.log(1 + termsOfEntry.size / (entriesWith.get(term) ?? 1))),
     isSmall,
+    isWay: (entry, term) => single.get(entry)?.has(term) ?? false,
     isOfTheTrade: (term) => !isSmall(term) && (entriesWith.get(term) ?? 0) >= TRADE_ENTRIES,
     words: new Set(ways.flatMap(({ asked }) => plainWords(asked))),
   }

@@ -221,6 +221,8 @@ export type Concept =
   | 'infant'
   | 'pregnant'
   | 'gardening'
+  /** Other kitchens, bars, breweries, what is cleaned. */
+  | 'elsewhere'
   | 'kitchen'
   | 'fruit_part'
   | 'peel'

@@ -10,14 +10,24 @@ import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import {
+  beginsAsking,
+  isBeforeFrame,
+  isBeforeSymptom,
+  isBySuiting,
+  isFullCall,
+  isOfHandbook,
+  SURE,
+} from './asked-of-handbook.ts'
 import { askedPlainly } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
+import { isAsked } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { oneReminder } from './one-reminder.ts'
 import { placeUnknown } from './place-unknown.ts'
-import { dangerTopic, isOfGarden, smallTalk } from './small-talk.ts'
+import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
 
@@ -52,8 +62,8 @@ const APART = 0.4
 /** What may burst is answered as what it is, asked or told. */
 const PRESSING: ReadonlySet<SymptomId> = new Set(['pressure', 'fermenting'])
 
-/** A handbook entry or a symptom stands before a call that only a plant speaks for. */
-const SURE = 4.6
+/** What is told goes before what is asked where they are as near. */
+const NEAR = 0.1
 
 const tried = (sentence: Sentence, command: Path | undefined): readonly FrameTried[] =>
   frames
@@ -91,6 +101,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   if (danger !== undefined && (danger.id === 'drugs' || !isOfGarden(sentence)))
     return { kind: 'refused', problem: danger.problem }
   const told = knows.command === undefined ? dangerTopic(sentence) : null
+  if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }
   const reading = readOnce(sentence, text, knows)
   if (told !== null) {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
@@ -106,7 +117,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const symptom = symptomTold(sentence, text, knows.findSymptom)
   if (symptom !== null) return symptomReading(sentence, symptom.id)
   const respelt = knows.findRespelt(text)
-  return respelt === null ? forgiving : topic(respelt)
+  return respelt === null || !isOfHandbook(respelt.share, sentence) ? forgiving : topic(respelt)
 }
 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
@@ -124,7 +135,9 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const score = best?.score ?? 0
   // A deed that is told of an own jar is asked about; no entry and no symptom stands in for what it lacks.
   const isDeed = best !== undefined && score >= LEAST && isDeedTold(best, sentence)
-  const entry = score >= SURE || isDeed || knows.command !== undefined ? null : knows.findEntry(text)
+  const found = isDeed || knows.command !== undefined ? null : knows.findEntry(text)
+  const anyEntry = found !== null && isOfHandbook(found.share, sentence) ? found : null
+  const entry = score >= SURE ? null : anyEntry
   // What may happen is asked of the handbook, what has happened is trouble.
   const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !PRESSING.has(symptom.id)
   // `Gone cloudy, is it safe to drink?`: whether it has to go is what a trouble says first.
@@ -132,6 +145,10 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   if (smell !== null) return smell
   if (symptom !== null && isStillGoodAsked(text) && !isFullCall(best)) return symptomReading(sentence, symptom.id)
   if (entry !== null && isAskedOf && !isFullCall(best)) return topic(entry)
+  if (anyEntry !== null && !isFullCall(best)) {
+    if (symptom !== null && isBeforeSymptom(anyEntry.share, symptom.id, sentence)) return topic(anyEntry)
+    if (symptom === null && best !== undefined && isBeforeFrame(anyEntry.share, best, sentence)) return topic(anyEntry)
+  }
   const isBetter =
     symptom !== null &&
     (symptom.score >= score - 0.3 ||
@@ -145,10 +162,13 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isOfSeason = best?.options.month !== undefined && !sentence.has('whats_ripe')
   const isAnyGood = best?.frame.command === 'botanical' && (isBySuiting(sentence) || isOfSeason)
   if (entry !== null && isAnyGood) return topic(entry)
-  const isBare = best !== undefined && score < SURE && best.lacks.length > 0
+  const isBare =
+    best !== undefined && score < SURE && best.lacks.length > 0 && (best.frame.does === 'compute' || isAsked(sentence))
   if (entry !== null && (best === undefined || score < LEAST || isBare)) {
     const trouble = symptomTold(sentence, text, knows.findSymptom)
-    return trouble !== null && trouble.share > entry.share ? symptomReading(sentence, trouble.id) : topic(entry)
+    return trouble !== null && trouble.share > entry.share - (beginsAsking(sentence) ? 0 : NEAR)
+      ? symptomReading(sentence, trouble.id)
+      : topic(entry)
   }
   if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
   // `/jar show gone`: a name that no jar has is not the only jar.
@@ -181,14 +201,4 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   return readingOf(best, sentence, knows.command !== undefined)
 }
 
-const isBySuiting = ({ has }: Sentence): boolean =>
-  has('suits') && !has('how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about')
-
 const topic = ({ id, others }: Omit<EntryFound, 'share'>): TalkReading => ({ kind: 'topic', entry: id, more: others })
-
-/** A call with all that it needs, of numbers: no symptom stands before it. */
-const isFullCall = (best: FrameTried | undefined): boolean =>
-  best !== undefined &&
-  best.score >= SURE &&
-  best.lacks.length === 0 &&
-  best.used.filter(({ value }) => value > 0).length >= 2

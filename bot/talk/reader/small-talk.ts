@@ -32,6 +32,10 @@ export function smallTalk(sentence: Sentence): TalkReading | null {
 /** Something is to be put in a drink, or eaten for another. */
 const TAKEN = /\b(?:instead of|al posto d\p{L}+|tequila|brandy|whisk(?:y|ey)|grappa|mezcal|limoncello|\d+ ?g)\b/iu
 
+/** Of jam, beer, bars or carpets, where nothing of one's own jars or of spirit is said. */
+export const isElsewhere = ({ has, bits }: Sentence): boolean =>
+  has('elsewhere') && !has('own_jar') && !bits.some(({ kind }) => kind === 'spirit' || kind === 'strength')
+
 /** Of a garden bed, not of a jar. */
 export const isOfGarden = ({ has, bits, typed }: Sentence): boolean =>
   has('gardening') && !has('kitchen') && !bits.some(({ kind }) => kind === 'spirit') && !TAKEN.test(typed.text)

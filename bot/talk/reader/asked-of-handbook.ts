@@ -1,0 +1,123 @@
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
+import type { Path } from '../../calls/signatures.ts'
+import type { Sentence } from '../bits/bit.ts'
+import type { FrameTried } from '../frames/score.ts'
+import { wordSet } from '../lexicon/concepts.ts'
+import { DEEDS } from '../lexicon/lexicon.ts'
+import { isAsked } from './is-told.ts'
+
+/** A handbook entry or a symptom stands before a call that only a plant speaks for. */
+export const SURE = 4.6
+
+/** From here on an entry explains so much that it stands before what only a word or two speak for. */
+const TELLING = 0.7
+
+/** The same where nothing is asked. */
+const MOST = 0.85
+
+/** Commands that a single word may call up, with nothing that fills them. */
+const BY_A_WORD = new Set<Path>([
+  'measure',
+  'settings',
+  'cost',
+  'jar list',
+  'reminders',
+  'shopping',
+  'bottles',
+  'label',
+])
+
+/** What is asked of any plant, not of how much or how long of it. */
+const OF_PLANT = new Set<Path>(['plan', 'botanical', 'cautions'])
+
+/** Where the sentence begins, greetings left out. */
+function beginOf({ typed, spans }: Sentence): number {
+  let at = 0
+  const isGreeting = (place: number): boolean =>
+    typed.tokens[place]?.kind === 'sign' ||
+    spans.some(({ concept, from, to }) => concept === 'greeting' && from <= place && place < to)
+  while (at < typed.tokens.length && isGreeting(at)) at++
+  return at
+}
+
+/** `Does it …`, `can i …`, `come si …`: the question comes first, nothing is told before it. */
+export function beginsAsking(sentence: Sentence): boolean {
+  const begin = beginOf(sentence)
+  // `È troppo dolce, come rimedio?` is told first.
+  const first = sentence.typed.tokens[begin]?.text ?? ''
+  if (first === 'e') return false
+  if (sentence.lexicon.id === 'en' && ASKING_FIRST.test(first)) return true
+  return sentence.spans.some(({ concept, from }) => ASKS.has(concept) && from >= begin && from <= begin + 1)
+}
+
+/** `Do damsons need pricking`. */
+const ASKING_FIRST = /^(?:do|does|is|are|can|could|will|would|should|shall|may|must|how|what|which|when|where|why)$/
+
+const ASKS: ReadonlySet<string> = new Set(['asking', 'may_i', 'would_it', 'how_much', 'how_long', 'what_is'])
+
+/** `Why is it cloudy`, `perché il mio …`: of one's own, so it is told. */
+const isOfOwn = ({ typed, has }: Sentence): boolean =>
+  has('own_jar') ||
+  typed.tokens.some(({ text }) => /^(?:my|mine|our|mio|mia|miei|mie|nostro|nostra)$/.test(text)) ||
+  (/^(?:why|whys|perche)$/.test(typed.tokens.find(({ kind }) => kind === 'word')?.text ?? '') &&
+    typed.tokens.some(({ text }) => /^(?:it|this|that|its|lo|la|questo|questa)$/.test(text)))
+
+/** What may burst or go bad is answered as what it is, asked or told. */
+const PRESSING: ReadonlySet<SymptomId> = new Set(['pressure', 'fermenting', 'mould', 'broken_glass'])
+
+const isNumber = ({ kind, value }: FrameTried['used'][number]): boolean => value > 0 && kind !== 'spirit'
+
+/** Whether an entry that explains so much of a question stands before what was found to have gone wrong. */
+export const isBeforeSymptom = (share: number, id: SymptomId, sentence: Sentence): boolean =>
+  share >= TELLING && !PRESSING.has(id) && beginsAsking(sentence) && !isOfOwn(sentence)
+
+/** A word that is neither of a thing nor one that says nothing: `do you keep limoncello in the freezer`. */
+function saysMore({ typed, lexicon, bits }: Sentence): boolean {
+  const [fillers, between] = [wordSet(lexicon.fillers), wordSet(lexicon.between)]
+  const isThing = (at: number): boolean => bits.some(({ from, to }) => from <= at && at < to)
+  return typed.tokens.some(
+    ({ kind, text }, at) => kind === 'word' && !isThing(at) && !fillers.has(text) && !between.has(text),
+  )
+}
+
+/** What is told of one's own jar is no question of the handbook, unless it explains most of it. */
+export function isOfHandbook(share: number, sentence: Sentence): boolean {
+  if (sentence.has('be_quiet', 'shaking_reminders', 'remind', 'calendar') && !isAsked(sentence)) return false
+  if (!sentence.has('own_jar')) return true
+  if (sentence.bits.some(isNumber) || (sentence.has(...DEEDS) && !isAsked(sentence))) return false
+  return share >= (isAsked(sentence) ? TELLING : MOST)
+}
+
+/** Whether it stands before a command that has nothing of the sentence but a word or a plant. */
+export function isBeforeFrame(share: number, { frame, used, lacks, options }: FrameTried, sentence: Sentence): boolean {
+  if (share < TELLING || used.some(isNumber) || sentence.has('own_jar')) return false
+  if (lacks.length > 0 && frame.does === 'compute') return true
+  if (BY_A_WORD.has(frame.command)) return true
+  if (frame.command === 'reminders') return Object.keys(options).length === 0
+  if (frame.does === 'never') return beginsAsking(sentence)
+  return (
+    OF_PLANT.has(frame.command) &&
+    beginsAsking(sentence) &&
+    (frame.command !== 'plan' || saysMore(sentence)) &&
+    !sentence.has(
+      'how_much',
+      'how_long',
+      'per_litre',
+      'tell_me_about',
+      'when_take_out',
+      'what_can_i_make',
+      'whats_ripe',
+    )
+  )
+}
+
+/** Whether it is asked if a plant is any good, and no more of it. */
+export const isBySuiting = ({ has }: Sentence): boolean =>
+  has('suits') && !has('how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about')
+
+/** A call with all that it needs, of numbers: no symptom stands before it. */
+export const isFullCall = (best: FrameTried | undefined): boolean =>
+  best !== undefined &&
+  best.score >= SURE &&
+  best.lacks.length === 0 &&
+  best.used.filter(({ value }) => value > 0).length >= 2
