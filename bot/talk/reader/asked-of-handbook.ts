@@ -9,6 +9,9 @@ import { isAsked } from './is-told.ts'
 /** A handbook entry or a symptom stands before a call that only a plant speaks for. */
 export const SURE = 4.6
 
+/** What may burst is answered as what it is, asked or told. */
+export const MAY_BURST: ReadonlySet<SymptomId> = new Set(['pressure', 'fermenting'])
+
 /** From here on an entry explains so much that it stands before what only a word or two speak for. */
 const TELLING = 0.7
 
@@ -62,8 +65,8 @@ const isOfOwn = ({ typed, has }: Sentence): boolean =>
   (/^(?:why|whys|perche)$/.test(typed.tokens.find(({ kind }) => kind === 'word')?.text ?? '') &&
     typed.tokens.some(({ text }) => /^(?:it|this|that|its|lo|la|questo|questa)$/.test(text)))
 
-/** What may burst or go bad is answered as what it is, asked or told. */
-const PRESSING: ReadonlySet<SymptomId> = new Set(['pressure', 'fermenting', 'mould', 'broken_glass'])
+/** Neither does a question stand before these. */
+const PRESSING: ReadonlySet<SymptomId> = new Set([...MAY_BURST, 'mould', 'broken_glass'])
 
 const isNumber = ({ kind, value }: FrameTried['used'][number]): boolean => value > 0 && kind !== 'spirit'
 
@@ -121,3 +124,8 @@ export const isFullCall = (best: FrameTried | undefined): boolean =>
   best.score >= SURE &&
   best.lacks.length === 0 &&
   best.used.filter(({ value }) => value > 0).length >= 2
+
+/** What is told goes before what is asked where they are as near. */
+const NEAR = 0.1
+
+export const leadOfTold = (sentence: Sentence): number => (beginsAsking(sentence) ? 0 : NEAR)

@@ -1,6 +1,5 @@
 import { nearRefusedIn } from '../../../core/botanical/refuse/near-said.ts'
 import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
-import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
@@ -11,12 +10,13 @@ import { symptomIn } from '../frames/symptoms.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import {
-  beginsAsking,
   isBeforeFrame,
   isBeforeSymptom,
   isBySuiting,
   isFullCall,
   isOfHandbook,
+  leadOfTold,
+  MAY_BURST,
   SURE,
 } from './asked-of-handbook.ts'
 import { askedPlainly } from './asked-plainly.ts'
@@ -58,12 +58,6 @@ const LEAST = 2.5
 
 /** Two that are nearer than this are a question. */
 const APART = 0.4
-
-/** What may burst is answered as what it is, asked or told. */
-const PRESSING: ReadonlySet<SymptomId> = new Set(['pressure', 'fermenting'])
-
-/** What is told goes before what is asked where they are as near. */
-const NEAR = 0.1
 
 const tried = (sentence: Sentence, command: Path | undefined): readonly FrameTried[] =>
   frames
@@ -139,7 +133,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const anyEntry = found !== null && isOfHandbook(found.share, sentence) ? found : null
   const entry = score >= SURE ? null : anyEntry
   // What may happen is asked of the handbook, what has happened is trouble.
-  const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !PRESSING.has(symptom.id)
+  const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !MAY_BURST.has(symptom.id)
   // `Gone cloudy, is it safe to drink?`: whether it has to go is what a trouble says first.
   const smell = symptom === null && knows.command === undefined ? oddSmell(text) : null
   if (smell !== null) return smell
@@ -166,7 +160,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
     best !== undefined && score < SURE && best.lacks.length > 0 && (best.frame.does === 'compute' || isAsked(sentence))
   if (entry !== null && (best === undefined || score < LEAST || isBare)) {
     const trouble = symptomTold(sentence, text, knows.findSymptom)
-    return trouble !== null && trouble.share > entry.share - (beginsAsking(sentence) ? 0 : NEAR)
+    return trouble !== null && trouble.share > entry.share - leadOfTold(sentence)
       ? symptomReading(sentence, trouble.id)
       : topic(entry)
   }
