@@ -44,7 +44,7 @@ function beginOf({ typed, spans }: Sentence): number {
 }
 
 /** `Does it …`, `can i …`, `come si …`: the question comes first, nothing is told before it. */
-export function beginsAsking(sentence: Sentence): boolean {
+function beginsAsking(sentence: Sentence): boolean {
   const begin = beginOf(sentence)
   // `È troppo dolce, come rimedio?` is told first.
   const first = sentence.typed.tokens[begin]?.text ?? ''
