@@ -31,12 +31,14 @@ export function assumedNotes(input: PlanInput, wish: PlanWish, { targets, outcom
     named.abvPercent === undefined ? targets.abvPercent : null,
     named.sugarGPerL === undefined ? targets.sugarGPerL : null,
   ]
-  const isNear = (value: number | null, usual: number): boolean => value === null || value === usual
-  const nearest = !isNear(abvPercent, USUAL.abvPercent)
+  const isStrengthOther = abvPercent !== null && abvPercent !== USUAL.abvPercent
+  const nearest = isStrengthOther
     ? 'strength'
-    : isNear(sugarGPerL, USUAL.sugarGPerL)
+    : sugarGPerL === null || sugarGPerL === USUAL.sugarGPerL
       ? null
-      : 'sweetness'
+      : sugarGPerL > USUAL.sugarGPerL
+        ? 'dryness'
+        : 'sweetness'
   // As the plan tells it, where the usual is out of reach.
   const values = { abvPercent: abvPercent === null ? null : outcome.abvPercent, sugarGPerL, nearest } as const
   const found = input.of.is.plants

@@ -227,6 +227,9 @@ const perLitre = (gPerL: number, format: Format): string => `${format.plain(kitc
 
 const areThese = (ids: readonly string[]): string => listed(ids.map(plantName))
 
+/** Why it is not what is usual. */
+const endOf = { strength: 'no nearer to 30\u00a0%', sweetness: 'no sweeter', dryness: 'no drier' }
+
 /** What a maker should know of a planned batch. */
 export const planNotes = {
   plan_assumed: ({ abvPercent, sugarGPerL, nearest }, format) => {
@@ -234,9 +237,7 @@ export const planNotes = {
       ...(abvPercent === null ? [] : [format.round.strength(abvPercent)]),
       ...(sugarGPerL === null ? [] : [sweetnessWords(sugarGPerL, format)]),
     ]
-    const why =
-      nearest === null ? '' : nearest === 'strength' ? ': it gets no nearer to 30\u00a0%' : ': it gets no drier'
-    return `I’ve gone for ${gone.join(', ')}${why}.`
+    return `I’ve gone for ${gone.join(', ')}${nearest === null ? '' : `: it gets ${endOf[nearest]}`}.`
   },
   plan_form_taken: ({ forms }) =>
     `I’ve assumed ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} ${areWord(id)} ${state}`))}. If not, say so.`,

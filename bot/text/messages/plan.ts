@@ -172,7 +172,7 @@ export interface PlanMessages {
       readonly abvPercent: Measured | null
       readonly sugarGPerL: number | null
       /** What of the usual this infusion does not reach. */
-      readonly nearest: 'strength' | 'sweetness' | null
+      readonly nearest: 'strength' | 'sweetness' | 'dryness' | null
     }
     plan_form_taken: { readonly forms: readonly { readonly id: string; readonly state: string }[] }
     plan_corrected: { readonly ids: readonly string[] }

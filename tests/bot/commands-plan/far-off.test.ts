@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest'
 import { jarDesk } from '../commands-jar/desk.ts'
+import { run } from './desk.ts'
 
 const keysOf = async (line: string): Promise<readonly string[]> => {
   const { notes } = await jarDesk().ask(line)
@@ -41,4 +42,14 @@ it.each([
   const { notes } = await jarDesk().ask(`/plan ${batch}`)
   const said = notes.find(({ key }) => key === 'plan_spirit_usual')?.text
   expect(said).toMatch(canDilute ? /To dilute it first, add steep-at:\d+%\./ : /^Stronger spirit suits/)
+})
+
+it.each([
+  ['of:10 lemons spirit:1 l 40% to-strength:35%', 'sweetness'],
+  ['of:1 kg dates spirit:1 l 60%', 'dryness'],
+  ['of:600 g raisins spirit:700 ml 40%', 'strength'],
+])('says why %s is not what is usual: %s', async (wanted, nearest) => {
+  const outcome = await run(`/plan ${wanted}`)
+  const notes = outcome.ok && 'reply' in outcome ? outcome.reply.notes : []
+  expect(notes.find(({ key }) => key === 'plan_assumed')).toMatchObject({ values: { nearest } })
 })
