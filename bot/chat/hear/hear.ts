@@ -1,3 +1,4 @@
+import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import { NOBODY, type Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Invocation } from '../../calls/invocation.ts'
@@ -108,7 +109,9 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
     const read =
       whole !== null && keepsNamed(rest, whole, commands) ? whole : looseRead(rest, path as Path, dispatch, person)
     // The command that was typed is never taken for another.
-    const outcome = read?.path === path ? await execute(read, dispatch) : null
+    // Nothing is done of a line that names a poison beside what was read.
+    const isRun = read?.path === path && refusedIn(line).length === 0
+    const outcome = isRun ? await execute(read, dispatch) : null
     if (read !== null && outcome?.ok === true) {
       const call = { command: read.path as Path, options: read.options }
       return { heard: heard(outcome, lineOf(read)), reading: { kind: 'call', call, leftOut: [], does: 'compute' } }
