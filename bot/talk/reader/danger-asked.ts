@@ -13,7 +13,7 @@ const DRINK =
   'liquor[ei]|alcol|alcool|bicchier[ei]|vas[oi]|barattol[oi]|bottigli[ae]|amaro|sorso'
 
 const DRUG =
-  'paracetamol|acetaminophen|ibuprofen|aspirin|warfarin|statins?|antibiotics?|antidepressants?|ssris?|blood thinners?|anticoagulants?|beta ?blockers?|' +
+  'paracetamol|acetaminophen|\\w{3,}(?:cillin|cillina|mycin|micina|prazole?o?|statin|statina|azepam|olol)|ibuprofen|aspirin|warfarin|statins?|antibiotics?|antidepressants?|ssris?|blood thinners?|anticoagulants?|beta ?blockers?|' +
   'antihistamines?|codeine|tramadol|sertraline|fluoxetine|citalopram|lithium|methotrexate|diazepam|painkillers?|insulin|metformin|prescription|medications?|(?:my|his|her|their|our|take|takes|taking|on|heart) medicines?|' +
   '(?:blood pressure|heart|sleeping|thyroid|epilepsy|allergy|cholesterol|hay fever|migraine|diabetes|water|anxiety|pain) (?:tablets?|pills?|medicines?|meds|medication)|(?:my|his|her|their|on|the) (?:meds|tablets|pills)|(?:tablets?|pills?) (?:for|against) (?:my|his|her|the)|' +
   'tachipirina|paracetamolo|aspirina|antibiotic[oi]|antidepressiv[oi]|statin[ae]|cumadin|coumadin|cortisone|anticoagulant[ei]|insulina|antidolorific[oi]|' +
