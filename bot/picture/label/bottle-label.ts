@@ -46,7 +46,8 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
   const dates = [label.bottled(data), label.bestBefore(data), label.maker(data)].filter((said) => said !== '')
   const warnings = [label.warning(data), label.neat(data), label.keepAway()].filter((said) => said !== '')
   const last = [...dates, ...warnings]
-  const footHeight = EDGE + 36 + last.length * lineHeight(SMALL)
+  const markLines = data.isFlammable ? 1 : 0
+  const footHeight = EDGE + 36 + (last.length + markLines) * lineHeight(SMALL)
   const roomOf = (height: number): number => height - footHeight - 18 - (top + 10)
   const height = heightFor(data, pen, roomOf)
   const foot = height - footHeight
@@ -60,26 +61,21 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
     moved(0, top + 10 + Math.floor((roomOf(height) - middle.height) / 2), middle.svg),
     rule(foot - 12),
     ...last.map((said, index) => {
-      const at = { ...LINE, y: foot + index * lineHeight(SMALL), size: SMALL, leastSize: 24, text: said } as const
-      if (index < dates.length) return textLine(faces, { ...at, face: 'plain' })
-      const isMarked = data.isFlammable && index === last.length - 1
-      return isMarked ? marked({ ...at, face: 'bold' }, pen) : textLine(faces, { ...at, face: 'bold' })
+      const line = index < dates.length ? index : index + markLines
+      const at = { ...LINE, y: foot + line * lineHeight(SMALL), size: SMALL, leastSize: 24, text: said } as const
+      return textLine(faces, { ...at, face: index < dates.length ? 'plain' : 'bold' })
     }),
+    data.isFlammable ? markInTheMiddle(foot + dates.length * lineHeight(SMALL), pen) : '',
   ]
   const svg = drawing(WIDTH, height, svgs.join(''))
   return { svg, width: WIDTH, height, alt: clean(label.alt(data, format)), dotsPerInch: DOTS_PER_INCH }
 }
 
-/** A line in the middle with the mark of what burns before it. */
-function marked(at: Parameters<typeof textLine>[1], pen: Pen): string {
-  const { faces } = pen
-  const height = lineHeight(at.size)
+/** What burns, marked on a line of its own, so that no warning beside it is cut and the frame stays free. */
+function markInTheMiddle(y: number, pen: Pen): string {
+  const height = lineHeight(SMALL) - 4
   const { width } = flammableMark({ x: 0, y: 0, height }, pen)
-  const gap = 18
-  const left = MIDDLE - (width + gap + textWidth(faces, at)) / 2
-  const mark = flammableMark({ x: left, y: at.y, height }, pen)
-  const beside = left + width + gap
-  return mark.svg + textLine(faces, { ...at, x: beside, width: LEFT + ROOM - beside, align: 'start' })
+  return flammableMark({ x: MIDDLE - width / 2, y, height }, pen).svg
 }
 
 const aside = (data: BottleLabelData, { faces, text }: Pen): Lines => {

@@ -25,6 +25,17 @@ describe('the label of a bottle', () => {
     expect(alt).not.toContain('(computed)')
   })
 
+  it('keeps the mark of what burns inside its frame, and all that warns on it', async () => {
+    const data = { ...bottleLabelData(readyBatch('lemon'), 500), isFlammable: true }
+    const { svg, width } = bottleLabel(data, await pen())
+    const word = svg.indexOf('M24 4 C30 16')
+    const places = [...svg.slice(0, word).matchAll(/translate\(([\d.-]+) [\d.-]+\) scale/g)].map(([, x]) => Number(x))
+    const x = places.at(-2)!
+    expect(x).toBeGreaterThan(84)
+    expect(x).toBeLessThan(width - 84)
+    expect(Math.abs(x - width / 2)).toBeLessThan(width / 5)
+  })
+
   const strained = {
     kind: 'strained',
     measured: { amount: exactly(940), by: 'volume', atC: 20 },
