@@ -192,6 +192,7 @@ export const troubleSentences = {
     },
   },
   actions: {
+    trouble_note: () => 'Write it down',
     trouble_yes: () => 'Yes',
     trouble_no: () => 'No',
     trouble_strength: () => 'With its strength',

@@ -67,6 +67,7 @@ export interface TroubleMessages {
     trouble_unless: { readonly unless: readonly StopId[] }
   }
   actions: Plain<
+    | 'trouble_note'
     | 'trouble_yes'
     | 'trouble_no'
     | 'trouble_strength'
