@@ -1,6 +1,6 @@
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
-import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
+import type { CallRead, PouredFor, TalkReading } from '../../talk/frames/reading.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import type { Message } from '../../text/words.ts'
 import { byPath } from '../callable.ts'
@@ -23,6 +23,10 @@ const withNote = (outcome: CallOutcome, note: Message<'notes'>): CallOutcome =>
 /** A reply that says which words were left out. */
 const leavingOut = (outcome: CallOutcome, words: readonly string[]): CallOutcome =>
   words.length === 0 ? outcome : withNote(outcome, { group: 'notes', key: 'left_out', values: { words } })
+
+/** A reply that says for how many glasses it is. */
+const pouredFor = (outcome: CallOutcome, poured: PouredFor | undefined): CallOutcome =>
+  poured === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'poured_for', values: poured })
 
 /** A reply that says which spirit was taken, where nobody said. */
 const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome =>
@@ -152,7 +156,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
   switch (reading.kind) {
     case 'call': {
       const ran = await execute(invocation(reading.call), dispatch)
-      const outcome = leavingOut(takingSpirit(ran, reading.spiritTaken), reading.leftOut)
+      const outcome = leavingOut(pouredFor(takingSpirit(ran, reading.spiritTaken), reading.poured), reading.leftOut)
       const { kitchen } = reading
       const inKitchen =
         outcome.ok && kitchen !== undefined ? { ...outcome, reply: { ...outcome.reply, kitchen } } : outcome

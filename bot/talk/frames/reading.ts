@@ -18,6 +18,8 @@ export type TalkReading =
       readonly kitchen?: 'us' | 'metric' | 'imperial'
       /** The spirit as it was taken, where how strong or how much was not said. */
       readonly spiritTaken?: string
+      /** What so many people drink, of which the bottles come. */
+      readonly poured?: PouredFor
       /** The entry of the handbook for a danger that is told beside a deed: `strained it, and my guest has a nut allergy`. */
       readonly beside?: string
     }
@@ -39,6 +41,15 @@ export type TalkReading =
   /** What was answered last is shown in another way, or let be. */
   | { readonly kind: 'last'; readonly what: 'more' | 'why' | 'how_sure' | 'let_be' }
   | { readonly kind: 'lost'; readonly nearest: readonly CallRead[] }
+
+/** Glasses for people. */
+export interface PouredFor {
+  readonly people: number
+  /** Of each of them. */
+  readonly glasses: number
+  readonly glassMl: number
+  readonly volumeMl: number
+}
 
 export type QuestionAbout =
   | { readonly kind: 'lacks'; readonly option: string }

@@ -21,6 +21,7 @@ import {
 } from './asked-of-handbook.ts'
 import { askedPlainly } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
+import { forPeople } from './for-people.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
@@ -117,6 +118,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const single = knows.command === undefined ? oneReminder(sentence) : null
   if (single !== null) return single
+  const served = knows.command === undefined ? forPeople(sentence) : null
+  if (served !== null) return served
   const after = knows.said === undefined || knows.command !== undefined ? null : followUp(sentence, knows.said)
   if (after !== null) return after
   const plainly = knows.command === undefined ? askedPlainly(sentence) : null

@@ -62,6 +62,8 @@ export const talkSentences = {
     handbook_more: ({ entries }) =>
       `Near it in the handbook: ${listed(entries.map((entry) => handbook[entry].title.toLowerCase()))}.`,
     left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
+    poured_for: ({ people, glasses, glassMl, volumeMl }, format) =>
+      `For ${people} people that’s ${people * glasses} glasses of ${glassMl} ml, ${format.round.volume(volumeMl)} in all.`,
     spirit_taken: ({ spirit }) =>
       `You didn’t say which spirit, so I’ve gone for ${spirit}. Is it another? Say how much and how strong.`,
   },

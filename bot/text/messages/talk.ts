@@ -15,6 +15,13 @@ export interface TalkMessages {
     left_out: { readonly words: readonly string[] }
     /** The option as it was taken. */
     spirit_taken: { readonly spirit: string }
+    /** Glasses for people; `glasses` of each. */
+    poured_for: {
+      readonly people: number
+      readonly glasses: number
+      readonly glassMl: number
+      readonly volumeMl: number
+    }
   }
 }
 
