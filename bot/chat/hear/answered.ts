@@ -1,8 +1,7 @@
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
-import type { CallRead, PouredFor, TalkReading } from '../../talk/frames/reading.ts'
+import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
-import type { Message } from '../../text/words.ts'
 import { byPath } from '../callable.ts'
 import { isSentence } from '../grammar/find-command.ts'
 import type { Reply } from '../reply.ts'
@@ -12,25 +11,11 @@ import { moreOf } from '../run/more.ts'
 import { onTrial } from '../run/on-trial.ts'
 import { handbookReply } from './handbook-reply.ts'
 import { asked, type Heard, heard } from './heard.ts'
+import { leavingOut, pouredFor, takingSpirit } from './noted.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
 
 const invocation = ({ command, options }: CallRead): Invocation => ({ path: command, options })
 const written = (call: CallRead): string => lineOf(invocation(call))
-
-const withNote = (outcome: CallOutcome, note: Message<'notes'>): CallOutcome =>
-  outcome.ok ? { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } } : outcome
-
-/** A reply that says which words were left out. */
-const leavingOut = (outcome: CallOutcome, words: readonly string[]): CallOutcome =>
-  words.length === 0 ? outcome : withNote(outcome, { group: 'notes', key: 'left_out', values: { words } })
-
-/** A reply that says for how many glasses it is. */
-const pouredFor = (outcome: CallOutcome, poured: PouredFor | undefined): CallOutcome =>
-  poured === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'poured_for', values: poured })
-
-/** A reply that says which spirit was taken, where nobody said. */
-const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome =>
-  spirit === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'spirit_taken', values: { spirit } })
 
 const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
   headline: { group: 'headlines', key, values: undefined },
