@@ -116,10 +116,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
 }
 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
-  const single = knows.command === undefined ? oneReminder(sentence) : null
-  if (single !== null) return single
-  const served = knows.command === undefined ? forPeople(sentence) : null
-  if (served !== null) return served
+  const whole = knows.command === undefined ? (oneReminder(sentence) ?? forPeople(sentence)) : null
+  if (whole !== null) return whole
   const after = knows.said === undefined || knows.command !== undefined ? null : followUp(sentence, knows.said)
   if (after !== null) return after
   const plainly = knows.command === undefined ? askedPlainly(sentence) : null
