@@ -14,6 +14,7 @@ import { portionText, pouredText, sugarText, sugarWritten, written } from './wri
 type Options = Readonly<Record<string, string>>
 /** Options that are typed otherwise; null: left out. */
 type Patch = Readonly<Record<string, string | null>>
+type TooSweet = DomainError<'already_sweeter'>
 type TooWeak = DomainError<'steep_too_weak'> | DomainError<'drink_ferments'>
 
 /** What makes a plan of the input. */
@@ -29,12 +30,25 @@ export function orMended<Result>(make: Make<Result>, input: Planned, setting: Se
   try {
     return make(input, setting)
   } catch (error) {
+    if (isTooSweet(error)) throw lessSweet(error, make, input, setting)
     if (!isTooWeak(error)) throw error
     throw new ChatError('unreachable', 'plan_ferments', {
       ...fermenting(error),
-      line: lineInstead(error, make, input, setting),
+      line: lineInstead(patchesFor(error, input), make, input, setting),
     })
   }
+}
+
+const isTooSweet = (error: unknown): error is TooSweet =>
+  error instanceof DomainError && error.problem === 'already_sweeter'
+
+/** Of one whose sugar can still be less, the line with as much as may go in. */
+function lessSweet<Result>(error: TooSweet, make: Make<Result>, input: Planned, setting: Setting): Error {
+  const { sugarGPerL, toSugarGPerL } = error.values as TooSweet['values']
+  if (sweeteningsOf(input.sugar).length === 0) return error
+  const shares = LESS_STILL.map((share) => (share * toSugarGPerL) / sugarGPerL)
+  const line = lineInstead(sugarShares(shares, input), make, input, setting)
+  return line === null ? error : new ChatError('unreachable', 'plan_too_sweet', { sugarGPerL, toSugarGPerL, line })
 }
 
 function fermenting(error: TooWeak) {
@@ -60,7 +74,12 @@ const patched = (options: Options, patch: Patch): Options =>
   )
 
 /** The first that is planned, with the name and the day that were given. */
-function lineInstead<Result>(error: TooWeak, make: Make<Result>, input: Planned, setting: Setting): string | null {
+function lineInstead<Result>(
+  patches: readonly Patch[],
+  make: Make<Result>,
+  input: Planned,
+  setting: Setting,
+): string | null {
   const typed = typedOptions(input)
   const works = (options: Options): boolean => {
     try {
@@ -71,9 +90,7 @@ function lineInstead<Result>(error: TooWeak, make: Make<Result>, input: Planned,
       return false
     }
   }
-  const found = patchesFor(error, input)
-    .map((patch) => patched(typed, patch))
-    .find(works)
+  const found = patches.map((patch) => patched(typed, patch)).find(works)
   return found === undefined ? null : lineOf({ path: setting.command, options: found })
 }
 
@@ -95,9 +112,8 @@ const asTheyAre = (spirits: readonly Portion[]): Patch => ({
   strength: null,
 })
 
-/** Shares of the sugar that goes in with the plants, down to none. */
-const lessSugar = ({ sugar }: Planned): readonly Patch[] => [
-  ...LESS.map((share) => ({
+const sugarShares = (shares: readonly number[], { sugar }: Planned): readonly Patch[] =>
+  shares.map((share) => ({
     sugar: sugarWritten(
       sweeteningsOf(sugar).map(({ material, massG }) => ({
         material,
@@ -105,10 +121,16 @@ const lessSugar = ({ sugar }: Planned): readonly Patch[] => [
       })),
       sugar?.is.sweetener,
     ),
-  })),
+  }))
+
+/** Shares of the sugar that goes in with the plants, down to none. */
+const lessSugar = ({ sugar }: Planned): readonly Patch[] => [
+  ...sugarShares(LESS, { sugar }),
   { sugar: sugarWritten([], sugar?.is.sweetener) || null },
 ]
 
+/** With less sugar there is a little less of the drink as well. */
+const LESS_STILL = [1, 0.95, 0.9, 0.8, 0.5]
 const LESS = [1 / 2, 1 / 4, 1 / 8, 1 / 16]
 const MORE = [1.5, 2, 3, 4, 6, 10]
 /** Of the strongest that is sold, where nothing else does. */

@@ -21,6 +21,7 @@ import {
 import type { Remembered } from './remembered.ts'
 import { callReading, changedOf, digitsOf, isAmountBit, numbersOf, OF_JAR, type Rule, setTo } from './rule.ts'
 import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain, troubleAnswered } from './step-rules.ts'
+import { sugarShare } from './sugar-share.ts'
 import { otherSweetener } from './sweetener-rule.ts'
 import { undone } from './undo-rule.ts'
 
@@ -139,6 +140,7 @@ const RULES: readonly Rule[] = [
   spiritInstead,
   corrected,
   withoutPlant,
+  sugarShare,
   tasteChanged,
   resized,
   bottled,

@@ -229,6 +229,8 @@ export const safetyProblems = {
         : `At ${weakText(weak)} it can ferment and burst the bottle.`
     return line === null ? `${what} Use more spirit, or less of the rest.` : `${what} This keeps: ${line}`
   },
+  plan_too_sweet: ({ sugarGPerL, toSugarGPerL, line }) =>
+    `That sugar alone makes it ${Math.round(sugarGPerL)} g/L, sweeter than ${Math.round(toSugarGPerL)} g/L. With less: ${line}`,
   already_poured: ({ jar, line, ...weak }) =>
     `That would take ${jar} down to ${about(weak)}. It can ferment and burst the jar, so I’ve recorded nothing. Is it in already? Then type: ${line}`,
   sweeten_bottled: ({ jar, line }) =>

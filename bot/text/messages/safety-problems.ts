@@ -12,6 +12,8 @@ interface FermentingJar extends Weakness {
 /** Why something is not planned, or asked about first: it would ferment, or must not be drunk. Lines are whole lines. */
 export interface SafetyProblems {
   /** `line`: a plan that was tried and keeps; null where none was found. */
+  /** With a whole line whose sugar is less. */
+  plan_too_sweet: { readonly sugarGPerL: number; readonly toSugarGPerL: number; readonly line: string }
   plan_ferments: Weakness & { readonly where: 'jar' | 'drink'; readonly line: string | null }
   /** What went in would make it ferment, or was it poured already? */
   already_poured: Weakness & { readonly jar: string; readonly line: string }

@@ -22,6 +22,16 @@ const TALKS: readonly Talk[] = [
   [null, PLAN, 'give it more of a kick', '/plan of:10 lemons spirit:1 l 95% to-strength:35%'],
   [null, PLAN, 'not quite so boozy', '/plan of:10 lemons spirit:1 l 95% to-strength:25%'],
   [null, PLAN, 'bring the sugar down', '/plan of:10 lemons spirit:1 l 95% to-sweetness:120 g/L'],
+  // As sweet as that share of the usual 190 g/L, which its plan aims for.
+  [null, PLAN, '10% less sugar', '/plan of:10 lemons spirit:1 l 95% to-sweetness:171 g/L'],
+  [null, PLAN, 'cut the sugar by 20 per cent', '/plan of:10 lemons spirit:1 l 95% to-sweetness:152 g/L'],
+  [
+    null,
+    `${PLAN} sugar:200 g`,
+    '10% more sugar please',
+    '/plan of:10 lemons spirit:1 l 95% sugar:220 g to-sweetness:209 g/L',
+  ],
+  ['lemon', '/again lemon to-sweetness:250 g/L', '10% less sugar', '/again lemon to-sweetness:225 g/L'],
   [null, PLAN, 'could it be limes', '/plan of:10 limes spirit:1 l 95%'],
   [null, PLAN, 'I’ve only limes', '/plan of:10 limes spirit:1 l 95%'],
   [null, PLAN, 'con le arance invece dei limoni', '/plan of:10 arance spirit:1 l 95%'],

@@ -47,8 +47,14 @@ export function typedAgain(story: JarState, setting: Setting): InputOf<'plan'> |
   const options = typed.filter(([option]) => !LEFT_OUT.has(option) && option in signatures.plan.shape)
   const values = callOfTexts('plan', options)?.values as InputOf<'plan'> | undefined
   if (values?.of === undefined) return null
+  const planned = trialOf(values, setting)
+  return planned !== null && isAsWent(planned, story) ? values : null
+}
+
+/** What would be planned; null where it is refused. */
+export function trialOf(input: InputOf<'plan'>, setting: Setting): Plan | null {
   try {
-    return isAsWent(planAsked(values, { ...setting, isTrial: true }).planned, story) ? values : null
+    return planAsked(input, { ...setting, isTrial: true }).planned
   } catch (error) {
     if (error instanceof DomainError || error instanceof ChatError) return null
     throw error

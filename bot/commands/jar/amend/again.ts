@@ -30,8 +30,8 @@ import { jarRef } from '../known/jar-ref.ts'
 import { batchAgain, bottlesAgain, factorOf } from './again-batch.ts'
 import { plantsAgain } from './again-plants.ts'
 import { type Choice, choiceOf, lastTimeNotes, otherwiseActions, targetsGiven } from './again-said.ts'
-import { sugarAgain, syrupAgain } from './again-sugar.ts'
-import { typedAgain } from './again-typed.ts'
+import { sugarAgain, sweetnessAgain, syrupAgain } from './again-sugar.ts'
+import { trialOf, typedAgain } from './again-typed.ts'
 
 type Input = InputOf<'again'>
 
@@ -61,6 +61,8 @@ function targetsAgain({ targets }: Choice, { started }: JarState) {
   return targets === null || targets === started.targets ? {} : targetsGiven(targets)
 }
 
+const isOtherSugar = ({ sugar }: Pick<Input, 'sugar'>): boolean => sugar !== undefined && sugar.is.amounts.length > 0
+
 interface AtHand {
   readonly of?: Input['of']
   readonly other: readonly Portion[] | null
@@ -74,7 +76,7 @@ interface AtHand {
 function optionsAgain(story: JarState, recipe: Recipe | null, choice: Choice, atHand: AtHand) {
   const { of, other, bottles, days, sugar, setting } = atHand
   const isCode = other !== null || bottles !== undefined || story.started.origin !== null
-  const isSugarSaid = sugar !== undefined && sugar.is.amounts.length > 0
+  const isSugarSaid = isOtherSugar({ sugar })
   if (recipe === null || !isCode || of !== undefined || (other === null && isSugarSaid)) {
     const daysTyped = story.started.typed.find(([option]) => option === 'days')?.[1]
     const before =
@@ -134,8 +136,15 @@ export const againCommand = defineCommand({
       Object.entries({ ...wished, of: undefined }).filter(([, given]) => given !== undefined),
     )
     const again = optionsAgain(story, recipe, choice, { ...own, other, setting })
-    const sugar = sugarAgain('sugar' in again ? again.sugar : undefined, own.sugar)
-    const input = asTyped({ ...again, ...said, ...sugar })
+    const before = 'sugar' in again ? again.sugar : undefined
+    const sugar = sugarAgain(before, own.sugar)
+    const sweetness =
+      own['to-sweetness'] === undefined
+        ? sweetnessAgain(before, sugar.sugar, (otherwise) =>
+            trialOf(asTyped({ ...again, ...said, ...otherwise }), setting),
+          )
+        : {}
+    const input = asTyped({ ...again, ...said, ...sugar, ...sweetness })
     const { start: _s, ...planned } = input
     const asked = planAsked(input, setting)
     const isAsTyped = isSaidAsTyped(kitchenOf(asked.input), context.settings)
@@ -144,7 +153,7 @@ export const againCommand = defineCommand({
     const by = code?.key === 'code_from' ? code.values : { factor: factorOf(story, other), by: null }
     const as = {
       name: story.name,
-      isOtherwise: own.of !== undefined,
+      isOtherwise: own.of !== undefined || isOtherSugar(own),
       factor: by.factor,
       by: by.by ?? (other === null ? null : 'spirit'),
     } as const
