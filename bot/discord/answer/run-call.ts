@@ -6,6 +6,8 @@ import { attempt, execute } from '../../chat/run/execute.ts'
 import { help } from '../../chat/run/help.ts'
 import { HELP } from '../../chat/run/help-page.ts'
 import { keepReply, moreOf } from '../../chat/run/more.ts'
+import type { RegistrationText } from '../../text/discord-text.ts'
+import type { AboutWord } from '../../text/help-text.ts'
 import type { LineOfCommand } from '../buttons/marked-lines.ts'
 import type { FilledFields, SentForm } from '../forms/form.ts'
 import { formFor } from '../forms/form-for.ts'
@@ -56,15 +58,21 @@ const formSaid = async (
   return { kind: 'form', form: form.result, instead: async () => sentenceSaid(language.calls.formLate(), dispatch) }
 }
 
+/** The commands that only Discord has, of which help tells as of a word. */
+const aboutOwn = (own: Pick<RegistrationText, 'ask' | 'help'>): readonly AboutWord[] =>
+  (['ask', 'help'] as const).map((name) => ({
+    words: [name],
+    lines: own[name].examples.map((line) => ({ line, what: own[name].summary })),
+  }))
+
 /** What a line or a call asks for: help is said at once. What it throws is said. */
 const readCall = async (read: () => Promise<string | Invocation>, { commands, language, log }: CallDispatch) =>
   attempt(
     async () => {
       const call = await read()
       if (typeof call !== 'string') return call
-      return (
-        help(call, commands, { commands: language.commands, about: language.help.about }) ?? parseLine(call, commands)
-      )
+      const about = () => [...language.help.about(), ...aboutOwn(language.registration)]
+      return help(call, commands, { commands: language.commands, about }) ?? parseLine(call, commands)
     },
     () => null,
     log,

@@ -5,7 +5,7 @@ import type { CommandText } from '../../text/command-text.ts'
 /** Writes lines as they can be sent in Discord, where no option goes without its name: `/jar show jar:lemon`. */
 export interface NamedLines {
   line(line: string): string
-  /** The lines within a sentence, as far as they are made of the sentence's values; what somebody typed stays. */
+  /** The lines within a sentence, as far as they are made of the sentence's values or are its own examples; what somebody typed stays. */
   sentence(text: string, values: unknown): string
 }
 
@@ -27,6 +27,9 @@ export function namedLines(commands: Readonly<Record<string, CommandText>>): Nam
     const [first] = Object.keys(options)
     if (first !== undefined) firsts.set(path, first)
   }
+  const options = [...new Set(Object.values(commands).flatMap((command) => Object.keys(command.options)))].join('|')
+  // Up to the name of an option only a line is made of words without a mark of the sentence.
+  const withOption = new RegExp(`^[^/:?!“”\\n]+ (?:${options}):\\S`, 'u')
   const paths = [...firsts.keys()].toSorted((one, other) => other.length - one.length).join('|')
   const begins = new RegExp(`^/(${paths}) (?=\\S)`)
   const within = new RegExp(`(?<![\\p{L}\\p{N}/“])/(${paths}) (?=\\S)`, 'gu')
@@ -47,7 +50,9 @@ export function namedLines(commands: Readonly<Record<string, CommandText>>): Nam
       return text.replace(within, (begin: string, path: string, at: number) => {
         const rest = text.slice(at + begin.length)
         const isLine = texts.some((each) => each.startsWith(begin) && text.startsWith(each, at))
-        return !OPTION.test(rest) && (isLine || isGiven(rest)) ? `${begin}${firsts.get(path)}:` : begin
+        // An example of the sentence's own, and nothing that somebody typed.
+        const isOwn = withOption.test(rest) && !texts.some((each) => each.includes(begin))
+        return !OPTION.test(rest) && (isLine || isOwn || isGiven(rest)) ? `${begin}${firsts.get(path)}:` : begin
       })
     },
   }

@@ -42,6 +42,12 @@ it.each([
   ['/jar undo lemonade', { name: 'lemon' }, '/jar undo lemonade'],
   ['I cannot read “/jar show lemon”.', { typed: '/jar show lemon' }, 'I cannot read “/jar show lemon”.'],
   ['/plan of:10 lemons', { line: '/plan of:10 lemons' }, '/plan of:10 lemons'],
+  ['Type: /plan 10 lemons spirit:1 l 95%', {}, 'Type: /plan of:10 lemons spirit:1 l 95%'],
+  [
+    'I don’t know this. /plan 6 limes spirit:1 l',
+    { typed: 'a /plan 6 limes spirit:1 l' },
+    'I don’t know this. /plan 6 limes spirit:1 l',
+  ],
 ])('writes the lines in %j', (text, values, named) => {
   expect(sentence(text, values)).toBe(named)
 })
@@ -58,4 +64,10 @@ it('shows only lines that can be sent', async () => {
   expect(help.text).toContain('/jar start name:')
   const empty = await fake.submit(await fake.slash('jar taste', { jar: 'lemon' }), {})
   expect(empty.text).toMatch(/\/jar taste jar:\S+ rating:4/)
+})
+
+it('tells of the commands that only Discord has', async () => {
+  const { text } = await fake.slash('help', { command: 'ask' })
+  expect(text).toContain('/ask text:10 lemons and a litre of 95%')
+  expect(text).toContain(en.registration.ask.summary)
 })
