@@ -123,6 +123,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   ],
   again: [
     'jar:fresh|spirit:1 l|strength:95%|to-strength:30%|to-sweetness:250 g/L|sugar:honey|water:apple juice|days:10|bottles:4 x 500 ml',
+    'jar:fresh|of:12 lemons',
   ],
   forget: ['jar:fresh|confirm:no'],
 }

@@ -2,6 +2,7 @@ import type { PlantState } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { Format } from '../format.ts'
 import type { PlantSaid } from '../messages/ingredients.ts'
+import { inEighths } from './format.ts'
 import { plural } from './phrases.ts'
 
 /** What a cook says instead of the catalogue's title; each can be typed. */
@@ -199,6 +200,9 @@ function pieceName(id: string, unit: string | null, count: number): string {
   return `${wholeName(id)} ${of([unit, SEVERAL[unit] ?? `${unit}s`])}`
 }
 
+/** What a cup or a spoon measures is told as they are marked. */
+const isMeasured = (unit: string | null | undefined): boolean => unit === 'cup' || unit === 'teaspoon'
+
 /** `10 lemons`, `10 unwaxed lemons` where they are to be bought, `1 Ceylon cinnamon stick`; null where it is weighed. */
 export function piecesText(
   { id, count, unit, ofZest }: Pick<PlantSaid, 'id' | 'count' | 'unit' | 'ofZest'>,
@@ -206,7 +210,7 @@ export function piecesText(
   quality = '',
 ): string | null {
   if (count === null) return null
-  const number = format.plain(count, 1)
+  const number = isMeasured(unit) ? inEighths(count) : format.plain(count, 1)
   const fruit = ofZest ? FRUIT[id] : undefined
   const said = fruit === undefined ? pieceName(id, unit ?? null, count) : `${quality}${fruit[count <= 1 ? 0 : 1]}`
   return `${number}\u00a0${said}`

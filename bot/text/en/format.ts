@@ -51,6 +51,9 @@ const toStep = (amount: Shown, steps: readonly number[]): number => {
 }
 
 /** `1 ½`, of whole eighths. */
+/** `2 ½`: in the eighths that cups and spoons are marked with; never nothing of something. */
+export const inEighths = (amount: number): string => mixed(Math.max(amount, 1 / 8))
+
 const mixed = (amount: number): string => {
   const whole = Math.floor(amount)
   const part = EIGHTHS[Math.round((amount - whole) * 8)] ?? ''

@@ -101,7 +101,10 @@ const MOST_BOUGHT = 5
 const planHeadlines = {
   plan: (values, format) => {
     const { spirits, plants, sweetenings } = values
-    if (plants.length + spirits.length + sweetenings.length <= MOST_BOUGHT) return `Buy ${buyText(values, format)}.`
+    // What a cup weighs is told with it.
+    const cups = plants.filter((plant) => plant.id !== null && plant.unit === 'cup').length
+    if (plants.length + cups + spirits.length + sweetenings.length <= MOST_BOUGHT)
+      return `Buy ${buyText(values, format)}.`
     const none = { spirits: [], plants: [], sweetenings: [] }
     return `Buy ${buyText({ ...none, plants }, format)}. You’ll also need ${buyText({ ...none, spirits, sweetenings }, format)}.`
   },

@@ -40,15 +40,16 @@ describe('/jar start second-of:', () => {
     await desk.ask(BEGIN_TWO)
   })
 
-  it('keeps the sugar that went in where its spirit and what is to sweeten it are corrected', async () => {
+  it('keeps the sugar that went in where its spirit is corrected, and asks how much honey it was instead', async () => {
     const desk = await strainedSloes()
     await desk.ask('/jar start two second-of:sloe spirit:350 ml 50% sugar:100 g')
-    await desk.ask('/jar correct two spirit:300 ml 50% sugar:honey')
+    expect((await desk.refused('/jar correct two spirit:300 ml 50% sugar:honey')).option).toBe('sugar')
+    await desk.ask('/jar correct two spirit:300 ml 50%')
     const text = await desk.textOf('/jar show two')
     expect(text).toContain('300 ml of 50 %')
     expect(text).toContain('100 g sugar')
-    desk.at('2027-03-01')
-    expect(await desk.textOf('/jar strain two')).toMatch(/put \d+ g honey|\d+ g honey in/)
+    await desk.ask('/jar correct two sugar:100 g honey')
+    expect(await desk.textOf('/jar show two')).toContain('100 g honey')
   })
 
   it('warns of honey that its plants soaked up, and of honey that goes in with them', async () => {

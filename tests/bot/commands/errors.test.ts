@@ -69,8 +69,8 @@ describe('the nearest that a sentence names, typed in, works', () => {
     ],
     [
       '/syrup 1 l strength:28% to-strength:26% to-sweetness:250',
-      /to-sweetness:(\d+) g\/L/,
-      (found) => `/syrup 1 l strength:28% to-strength:26% to-sweetness:${found}`,
+      /This works: \/syrup infusion:1 l strength:28% to-strength:([\d.]+)% to-sweetness:250/,
+      (found) => `/syrup 1 l strength:28% to-strength:${found}% to-sweetness:250`,
     ],
     [
       '/syrup 1 l strength:96% to-strength:40% to-sweetness:600',

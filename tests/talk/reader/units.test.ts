@@ -33,8 +33,8 @@ describe('the alcohol in a glass of a jar', () => {
 // the catalogue of countries.
 describe('whose drinks are counted where nobody said', () => {
   it.each([
-    ['London', '1.50 units in the United Kingdom'],
-    ['Rome', '0.99 of a standard drink in Italy'],
+    ['London', '1.5 units in the United Kingdom'],
+    ['Rome', 'one standard drink in Italy'],
   ])('%s', async (zone, says) => {
     const desk = testDesk({ width: 200 })
     await desk.textOf(`/settings zone:${zone}`)
