@@ -8,7 +8,10 @@ const MEANT: {
   readonly [Key in keyof ChatProblems]?: (values: ChatProblems[Key], typed: string) => readonly string[]
 } = {
   unknown_command: ({ typed: name, nearest }, typed) =>
-    nearest === null ? [] : [`/${typed.replace(/^\s*\/?\s*/, '').replace(name, () => nearest)}`],
+    // `/lable lemon` of a jar is `/jar label lemon`.
+    nearest === null
+      ? []
+      : [nearest, `jar ${nearest}`].map((path) => `/${typed.replace(/^\s*\/?\s*/, '').replace(name, () => path)}`),
   unknown_option: ({ typed: name, nearest }, typed) =>
     nearest === null ? [] : [typed.replace(`${name}:`, () => `${nearest}:`)],
   option_empty: ({ option }, typed) => {

@@ -47,7 +47,7 @@ export const keepingSentences = {
     bottles_shelf: ({ count, jars }) => {
       if (jars === 0) return 'Nothing’s in bottles yet.'
       return count === 0
-        ? 'None left on the shelf.'
+        ? 'No bottles left on the shelf.'
         : `On the shelf: ${counted(count, 'bottle')}${jars > 1 ? ` of ${jars} liqueurs` : ''}.`
     },
     keeping_best: ({ months, until }) => {

@@ -244,12 +244,13 @@ export const chatProblems = {
   unknown_command: ({ typed, nearest, isSentence = false, line = null }) => {
     if (isSentence) return `I didn’t catch that. If somebody’s hurt, type: emergency. To plan a jar, type: ${PLAN_LINE}`
     if (nearest === null) return `I don’t know ${shortQuote(typed)}. To plan a jar, type: ${PLAN_LINE}`
-    return `I don’t know ${shortQuote(typed)}. Did you mean ${line ?? `/${nearest}`}${line === null ? '?' : ''}`
+    const see = nearest === 'help' ? '' : ` See: /help ${nearest}`
+    return `I don’t know ${shortQuote(typed)}. Did you mean ${line ?? `/${nearest}?${see}`}`
   },
   unknown_option: ({ command, typed, nearest, line = null }) => {
     const unknown = `I don’t know what to do with ${shortQuote(`${typed}:`)}.`
     if (nearest === null) return `${unknown} See what goes with this: /help ${command}`
-    return line === null ? `${unknown} Did you mean ${nearest}:?` : `${unknown} Did you mean this? ${line}`
+    return `${unknown} Did you mean ${line === null ? `${nearest}:? See: /help ${command}` : `this? ${line}`}`
   },
   option_twice: ({ option }) => `You gave ${option}: twice. Which one should I keep?`,
   option_empty: ({ command, option, line = null }) =>
@@ -268,7 +269,6 @@ export const chatProblems = {
     `How much are you making? Say what spirit you have, or bottles:4 x 500 ml. For example: ${spirit}`,
   spirit_strength: ({ line }) => `How strong is it? It’s on the label. ${forExample(line, 'strength:40%')}`,
   strength_twice: () => 'You gave the strength twice. Which one should I keep?',
-  bottles_of_which: () => 'Bottles of which jar? Add jar: and its name.',
   bottles_one_way: () => 'Given away or opened? Say one after the other.',
   keeping_of_what: () => `Keep what? For example: ${lineTyped('keeping', { of: 'lemon', strength: '28%' })}`,
   jar_or_liqueur: ({ option }) => `jar: already tells me what there is. Leave out ${option}:.`,

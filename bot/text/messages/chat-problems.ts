@@ -44,7 +44,6 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   strength_twice: Record<string, never>
   /** A measured strength and what would tell the expected one. */
   /** Bottles given away or opened, of no jar; and both at once. */
-  bottles_of_which: Record<string, never>
   bottles_one_way: Record<string, never>
   keeping_of_what: Record<string, never>
   /** A jar, and what else would tell of a liqueur. */

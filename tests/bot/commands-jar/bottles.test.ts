@@ -62,10 +62,20 @@ test.each([
     '/bottles jar:lemon given:1 x 700 ml',
     'lemon has no bottles of 700 ml, only of 500 ml or 200 ml. Which ones, and how many?',
   ],
-  ['/bottles given:2', 'Bottles of which jar? Add jar: and its name.'],
+  ['/bottles given:2', 'Which jar? For example: /bottles lemon given:2'],
+  ['/lable lemon', 'I don’t know “lable”. Did you mean /jar label lemon'],
+  ['/lable pear', 'I don’t know “lable”. Did you mean /label? See: /help label'],
+  ['/bottles lemon gifen:99', 'I don’t know what to do with “gifen:”. Did you mean given:? See: /help bottles'],
   ['/bottles jar:lemon given:1 opened:1', 'Given away or opened? Say one after the other.'],
 ])('asks back of %s', async (line, message) => {
   expect((await (await shelf()).refused(line)).message).toBe(message)
+})
+
+it('says that no bottles are left, whatever was left over when they were filled', async () => {
+  const desk = await shelf()
+  await desk.ask('/bottles jar:lemon given:4 x 500 ml')
+  await desk.ask('/bottles jar:lemon opened:2 x 200 ml')
+  expect(await desk.textOf('/bottles')).toContain('No bottles left on the shelf.')
 })
 
 it('has nothing to give of what is not in bottles', async () => {

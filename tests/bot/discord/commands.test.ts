@@ -9,6 +9,7 @@ import { type Connected, connecting } from './connected.ts'
 import { type Answer, pagesOf } from './fake/answer.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
 import { buttonsOf } from './fake/shown-text.ts'
+import { speech } from './rendering.ts'
 import { TERMINAL_WORDS } from './terminal-words.ts'
 
 let fake: FakeDiscord
@@ -144,7 +145,7 @@ it('helps with all commands, and with one', async () => {
   expect(one.text).toContain('/jar start')
   expect(one.text).toContain('of:')
   expect((await fake.slash('help', { command: 'jar strat' })).text).toBe(
-    en.problems.unknown_command({ typed: 'jar strat', nearest: 'jar start' }),
+    speech.words.problem('unknown_command', { typed: 'jar strat', nearest: 'jar start' }, 'metric'),
   )
 })
 
@@ -163,14 +164,14 @@ it('completes what is typed: my jars, and nobody else’s', async () => {
   expect((await fake.autocomplete('jar show', { jar: '' }, 'jar', { user: other })).choices).toEqual([])
   const shown = await fake.slash('jar show', { jar: String(choices[0]!.value) }, { user })
   expect(shown.text).toMatch(/^\*\*lemon/)
-  expect((await fake.slash('jar show', { jar: String(choices[0]!.value) }, { user: other })).text).toBe(
-    en.problems.no_jars(),
-  )
+  const shownOther = await fake.slash('jar show', { jar: String(choices[0]!.value) }, { user: other })
+  expect(shownOther.text).toBe(speech.words.problem('no_jars', {}, 'metric'))
 })
 
 it('takes commands of an older list with a sentence', async () => {
   const old = { isOld: true } as const
-  expect((await fake.slash('stir', {}, old)).text).toBe(en.problems.unknown_command({ typed: 'stir', nearest: null }))
+  const stir = speech.words.problem('unknown_command', { typed: 'stir', nearest: null }, 'metric')
+  expect((await fake.slash('stir', {}, old)).text).toBe(stir)
   expect((await fake.slash('jar wobble', { jar: 'lemon' }, old)).text).toContain('jar wobble')
   expect((await fake.slash('jar', {}, old)).text).toContain('/plan')
   const option = await fake.slash('mix', { spirit: '1 l', strenth: '95%' }, old)

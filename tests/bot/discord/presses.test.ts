@@ -5,6 +5,7 @@ import { commands } from '../test-desk.ts'
 import type { Answer } from './fake/answer.ts'
 import { buttonsOf } from './fake/shown-text.ts'
 import type { FakeMessage } from './fake/world.ts'
+import { speech } from './rendering.ts'
 import { bot, fake, onStage, restart } from './stage.ts'
 
 onStage()
@@ -57,7 +58,7 @@ it('lets nobody press what was made for somebody else', async () => {
   }
   // Naming themselves the owner gives them their own jars, of which there are none.
   const own = await fake.press(shown.message, custom(`/jar discard #${id}`, sorrel.id), { user: sorrel })
-  expect(own.text).toBe(en.problems.no_jars())
+  expect(own.text).toBe(speech.words.problem('no_jars', {}, 'metric'))
   expect(await kindsOf()).toEqual(['started'])
 })
 

@@ -87,7 +87,7 @@ describe('ask', () => {
     const input = `\ufeff# a comment\n\n${GOOD}\r\n/mxi\n  # another\n${GOOD}`
     const { code, out, err } = await run(['-'], input)
     expect([code, out]).toEqual([2, 'fake\n\n\nfake\n'])
-    expect(err).toBe('Line 4: I don’t know “mxi”. Did you mean /mix?\n')
+    expect(err).toBe('Line 4: I don’t know “mxi”. Did you mean /mix? See: /help mix\n')
     expect((await run(['-'], `/nan\n/mxi\n${GOOD}`)).code).toBe(1)
     expect((await run(['-'], '')).code).toBe(0)
     const objects = json((await run(['-', '--json'], input)).out)
@@ -169,6 +169,6 @@ describe('ask', () => {
       expect([code, out]).toEqual([0, expect.stringMatching(/\/jar start .*\/jar list /s)])
       expect(out).not.toContain('/mix ')
     }
-    expect((await run(['/help mxi'])).err).toBe('I don’t know “mxi”. Did you mean /mix?\n')
+    expect((await run(['/help mxi'])).err).toBe('I don’t know “mxi”. Did you mean /mix? See: /help mix\n')
   })
 })

@@ -102,7 +102,10 @@ export const bottlesCommand = defineCommand({
   async run(input, context) {
     const { jar, given, opened } = input
     if (given !== undefined || opened !== undefined) {
-      if (jar === undefined) throw new ChatError('missing_option', 'bottles_of_which', {}, { option: 'jar' })
+      if (jar === undefined) {
+        const values = { command: 'bottles', option: 'jar', example: null }
+        throw new ChatError('missing_option', 'missing_option', values, { option: 'jar' })
+      }
       return takenReply({ ...input, jar }, context)
     }
     if (jar !== undefined) return shelfReply([await jarNamed(jar.is, context)], context)
