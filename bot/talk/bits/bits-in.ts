@@ -1,5 +1,5 @@
 import { isDescriptor, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
-import { type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
+import { mendedFrom, type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { anyUnitAt } from '../../../core/quantity/read/unit-at.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
@@ -175,7 +175,7 @@ function bitAt(around: Around, at: number): Bit | null {
   }
   const thing = thingAt(tokens, at, lexicon)
   if (thing !== null && thing.next >= (plant?.to ?? 0)) {
-    return bit(thing.kind, at, thing.next, thing.abvPercent, textFrom(typed, at, thing.next))
+    return bit(thing.kind, at, thing.next, thing.abvPercent, mendedFrom(typed, at, thing.next))
   }
   return plant
 }

@@ -1,6 +1,6 @@
 import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
-import { type ConceptSpan, conceptsIn } from '../lexicon/concepts.ts'
+import { type ConceptSpan, conceptsIn, wordSet } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { respelt } from '../lexicon/respell.ts'
@@ -125,15 +125,23 @@ const isForSyrup = (bits: readonly Bit[], jars: readonly TalkJar[]): boolean =>
   jars.some(({ stage }) => stage === 'strained')
 
 /** Plants with a slip in words that are nothing else. */
-function withMisspelt({ typed, spans }: Parameters<typeof withRoles>[0], read: readonly Bit[]): readonly Bit[] {
+function withMisspelt(
+  { typed, spans, lexicon }: Parameters<typeof withRoles>[0],
+  read: readonly Bit[],
+): readonly Bit[] {
   const isTaken = (at: number): boolean =>
     read.some(({ from, to }) => from <= at && at < to) || spans.some(({ from, to }) => from <= at && at < to)
-  const more = typed.tokens.flatMap(({ kind }, at) => {
-    const found = kind !== 'word' || isTaken(at) ? null : misspeltAt(typed, at)
+  const fillers = wordSet(lexicon.fillers)
+  let next = 0
+  const more = typed.tokens.flatMap(({ kind, text }, at) => {
+    const isName = kind === 'word' && at >= next && !isTaken(at) && !fillers.has(text)
+    const found = isName ? misspeltAt(typed, at) : null
     const isFree =
       found !== null &&
       Array.from({ length: found.to - found.from }, (_, more) => at + more).every((each) => !isTaken(each))
-    return found === null || !isFree ? [] : [found]
+    if (found === null || !isFree) return []
+    next = found.to
+    return [found]
   })
   return [...read, ...more].toSorted((one, other) => one.from - other.from)
 }

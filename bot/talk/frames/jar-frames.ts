@@ -144,7 +144,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'bottles',
     does: 'record',
-    cues: { gave_away: 5, shook: -5, added: -2, taste_word: -1, rated: -3, asking: -3 },
+    cues: { gave_away: 5, wish: -6, shook: -5, added: -2, taste_word: -1, rated: -3, asking: -3 },
     wants: ['gave_away'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },

@@ -57,6 +57,6 @@ export function respelt(tokens: readonly Token[], lexicon: Lexicon, names: Reado
   return tokens.map((token) => {
     if (token.kind !== 'word' || token.text.length < LEAST_LETTERS || names.has(token.text)) return token
     const text = meant(token.text, vocabulary.get(token.text[0]!) ?? [])
-    return text === null ? token : { ...token, text }
+    return text === null ? token : { ...token, text, isMended: true }
   })
 }

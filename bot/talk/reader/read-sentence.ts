@@ -31,6 +31,7 @@ import { placeUnknown } from './place-unknown.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
+import { withSlips } from './unknown-word.ts'
 
 /** An entry of the handbook, by its id, and others that are near. */
 export interface EntryFound {
@@ -102,11 +103,11 @@ function readPlainly(text: string, knows: Knows): TalkReading {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
     return isDeed(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })
   }
-  if (reading.kind !== 'lost') return hiddenDanger(reading, sentence)
-  const forgivingly = sentenceIn(text, knows, true)
-  const forgiving = hiddenDanger(readOnce(forgivingly, text, knows), forgivingly)
-  if (forgiving.kind !== 'lost') return forgiving
-  if (knows.command !== undefined) return forgiving
+  const again = () => sentenceIn(text, knows, true)
+  const once = (each: Sentence) => hiddenDanger(readOnce(each, text, knows), each)
+  if (reading.kind !== 'lost') return withSlips(reading, sentence, again, once) ?? hiddenDanger(reading, sentence)
+  const forgiving = once(again())
+  if (forgiving.kind !== 'lost' || knows.command !== undefined) return forgiving
   const place = placeUnknown(sentence)
   if (place !== null) return place
   const symptom = symptomTold(sentence, text, knows.findSymptom)

@@ -8,6 +8,8 @@ export interface Token {
   /** Where it stands in the text: from the first character up to, not including, the last. */
   readonly from: number
   readonly to: number
+  /** A slip in it was mended: `text` is not what stands in the text. */
+  readonly isMended?: true
 }
 
 /** A text that is clean enough to be read, and its pieces. */
@@ -102,6 +104,14 @@ export const textFrom = ({ text, tokens }: TypedText, at: number, until = tokens
   const first = tokens[at]
   const last = tokens[until - 1]
   return first === undefined || last === undefined ? '' : text.slice(first.from, last.to)
+}
+
+/** As `textFrom`, with slips mended: what an option takes. */
+export const mendedFrom = (typed: TypedText, at: number, until: number): string => {
+  const pieces = typed.tokens.slice(at, until)
+  return pieces.some(({ isMended }) => isMended === true)
+    ? pieces.map(({ text }) => text).join(' ')
+    : textFrom(typed, at, until)
 }
 
 /** The piece at a place, as it is compared; empty where there is none. */

@@ -1,5 +1,5 @@
 import type { UnitKind } from '../problems.ts'
-import { type TypedText, textFrom } from '../read/tokens.ts'
+import { mendedFrom, type TypedText, textFrom } from '../read/tokens.ts'
 import { unitAt } from '../read/unit-at.ts'
 import { toCanonical, type Unit } from '../read/units.ts'
 import { halfMoreAt, type NumberSaid, numberSaid } from './number-said.ts'
@@ -67,7 +67,7 @@ export function measureSaid(typed: TypedText, at: number, things: ReadonlySet<st
     value: toCanonical(unit, count),
     unit,
     numberText: isHalfMore ? String(count) : number.text,
-    unitText: textFrom(typed, found.from, found.next),
+    unitText: mendedFrom(typed, found.from, found.next),
     next: isHalfMore ? half : found.next,
   }
   return unit.kind === 'volume' || unit.kind === 'mass' ? withSmaller(typed, whole, things) : whole

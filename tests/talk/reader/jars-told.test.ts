@@ -107,3 +107,11 @@ it.each([
   const told = await (await talkerFor({ after: null, shelf: 'fair' })).say(text)
   expect(told).toMatchObject({ recorded: 0 })
 })
+
+it.each([
+  ['half a pound of dasmons and a bottle of gin', '/plan of:0.5 pound dasmons spirit:700 ml gin 40%'],
+  ['10 lemons and 1 litre of vdoka', '/plan of:10 lemons spirit:1 litre vodka 40%'],
+  ['10 lemons and 2 lirtes of vodka', '/plan of:10 lemons spirit:2 litres vodka 40%'],
+])('%s: a slip in a plant, a spirit or a unit is mended', async (text, read) => {
+  expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ read, code: null })
+})
