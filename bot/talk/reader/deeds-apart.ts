@@ -5,6 +5,7 @@ import { sentenceIn } from '../bits/sentence.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
+import { givenAndAsked } from './given-and-asked.ts'
 import { isToldNow } from './is-told.ts'
 import { notTheOther } from './not-the-other.ts'
 
@@ -150,7 +151,7 @@ export function deedsApart(text: string, surroundings: Surroundings): readonly s
   const jars = surroundings.jars.filter((jar) => !isOver(jar))
   if (jars.length === 0) return null
   const sentence = sentenceIn(text, surroundings)
-  const onlyOne = notTheOther(sentence)
+  const onlyOne = notTheOther(sentence) ?? givenAndAsked(sentence)
   if (onlyOne !== null) return [onlyOne]
   const [first] = deedsOf(sentence)
   if (first === undefined) return null

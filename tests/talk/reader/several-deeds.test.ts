@@ -4,6 +4,13 @@ import { talkerFor } from './told.ts'
 
 /** Two things in one sentence, and the lines that they come to, in order. */
 const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly string[]])[] = [
+  // What is left and until when is said of bottles that are given.
+  [
+    'lemon_bottled',
+    'I gave two bottles of the lemon away, what’s left and until when is it good?',
+    ['/bottles lemon given:2'],
+  ],
+  ['lemon_bottled', 'gave away two bottles of the lemon, how many are left?', ['/bottles lemon given:2']],
   [
     'lemon_ginger',
     'strained the ginger, 650 ml, and shook the lemon',

@@ -1,0 +1,28 @@
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
+
+const COUNTED = new Set<Bit['kind']>(['bottles', 'bare'])
+
+/** What is left, and until when: what is said of bottles whenever some are given. */
+const ANSWERED =
+  /^(?:whats|what is|how many|how much)\b.*\bleft\b.*$|^(?:until|till) when\b.*\b(?:good|best|keep|keeps|last|lasts)\b.*$|^how long\b.*\b(?:good|keep|keeps|last|lasts)\b.*$/
+
+/** `I gave two bottles of the sloe away, what's left and until when is it good?`: what was given, which answers the rest; null where something else is asked. */
+export function givenAndAsked({ typed, bits, spans }: Sentence): string | null {
+  const given = spans.find(({ concept }) => concept === 'gave_away')
+  const { tokens } = typed
+  const comma = tokens.findIndex(({ text }, at) => text === ',' && given !== undefined && at >= given.to)
+  if (given === undefined || comma === -1) return null
+  const isCounted = bits.some(({ kind, to }) => COUNTED.has(kind) && to <= comma)
+  const isNamed = bits.some(({ kind, to }) => (kind === 'plant' || kind === 'jar') && to <= comma)
+  const isOther = bits.some(({ from }) => from > comma)
+  const isWish = spans.some(({ concept, to }) => (concept === 'hypothesis' || concept === 'asking') && to <= comma)
+  if (!isCounted || !isNamed || isOther || isWish) return null
+  const asked = tokens
+    .slice(comma + 1)
+    .map(({ text }) => text)
+    .join(' ')
+    .split(/ (?:and|,|\?) | \?$/)
+    .filter((part) => part !== '')
+  return asked.length > 0 && asked.every((part) => ANSWERED.test(part)) ? textFrom(typed, 0, comma) : null
+}
