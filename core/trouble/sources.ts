@@ -14,7 +14,7 @@ export const troubleSources = {
   cork: 'wine pages: a pushed cork is fermentation in the bottle, or heat, freezing or filling too full',
   core: 'worked out from the jar’s own entries',
   dugo: 'Dugo et al., Ital. J. Food Sci. 12(3):343–351 (2000), abstract: acid, warmth and UV change lemon liqueur',
-  emergency: 'the first-aid steps of this project, each with its own source',
+  emergency: 'the first-aid steps this bot gives, each with its own source',
   fake_spirit: 'food-standards warnings as reported in the press: counterfeit vodka that smelled of nail varnish',
   film: 'wine pages quoting Dittrich (1977): film yeast grows with air in wine up to about 14 % vol',
   fire: 'flash points of ethanol and water, as this project computes them',

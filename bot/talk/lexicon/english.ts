@@ -53,7 +53,7 @@ export const english: Lexicon = {
     cost_me: `bottle cost, bottle costs, bottle costing, batch cost, batch costs, jar cost, cost me, costs me, costing me, cost us, cost per bottle, price per bottle, what per bottle, cost of a bottle, cost of the, cost of my, cost a bottle, did ~ cost, does ~ cost, worth a bottle`,
     price_for: `£, €, $, / kg, / kilo, / litre, / liter, / lb, a bottle, a kilo, per kilo, a kg, per kg, a litre, per litre, a liter, per liter, each, apiece, a pound, i paid, we paid`,
     to_buy: `shopping list, shopping lists, list for the shop, list for the shops, go shopping, going shopping, off to the shops, buy for, buying for, get in for, what do i need to buy, what do we need to buy, what do i have to buy, what should i buy, what shall i buy, what do i buy, what must i buy, what to buy, still need to buy, still have to buy, still to buy, left to buy, to buy still, what do i still need for`,
-    print_label: `label, labels, print labels, print me labels, make labels, sticker, stickers, labels for, a label, bottle labels`,
+    print_label: `label, labels, print labels, print me labels, print a label, print me a label, print the label, print the labels, print label, make labels, sticker, stickers, labels for, a label, bottle labels`,
     print_tag: `tag, tags, hang tag, jar tag, qr, tag for`,
     calendar: `calendar, ics, diary, in my diary, calender, add to calendar, put it in the calendar, schedule`,
     notebook: `notebook, my notes, past batches, old batches, finished batches, last years batches, what did i make, what have i made, everything ive made, batches so far, history, records, my records, all my batches`,

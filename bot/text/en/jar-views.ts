@@ -160,7 +160,7 @@ export const showSentences = {
       if (stage === 'discarded') return `${name} was thrown away.`
       const now = became === null ? '' : `: ${drinkText(became, format)}`
       const isLate = values.ofDays !== null && values.day > values.ofDays && stage !== 'ready'
-      const days = isLate ? `day ${values.day}, ${values.ofDays} planned` : dayOfText(values)
+      const days = isLate ? `day ${values.day}, due by day ${values.ofDays}` : dayOfText(values)
       return `${name} is ${stage}, ${days}${now}.`
     },
   },

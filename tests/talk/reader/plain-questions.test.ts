@@ -70,3 +70,13 @@ it('tells no cause as the likeliest if not, which is what it asks about', async 
   expect(data.discard).toMatchObject({ verdict: 'ask', question: 'fuel' })
   expect(JSON.stringify(notes)).not.toContain('"trouble_cause"')
 })
+
+it.each(['print me a label', 'print a label for the lemon please', 'print the labels'])(
+  'leaves no word out of: %s',
+  async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    const { outcome } = await one.hear(text)
+    expect(outcome.path).toBe('jar label')
+    expect(outcome.ok && 'reply' in outcome && outcome.reply.notes.map(({ key }) => key)).not.toContain('left_out')
+  },
+)
