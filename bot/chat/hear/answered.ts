@@ -114,6 +114,8 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
     }
     case 'told_or_asked':
       return asked(call.command, { ...question, problem: 'talk_told', values: { line: read } }, read, lines)
+    case 'two_drinks':
+      return asked(call.command, { ...question, problem: 'talk_two_drinks', values: { lines } }, read, lines)
     case 'which_reading':
       return asked(call.command, { ...question, problem: 'talk_which_reading', values: { lines } }, read, lines)
   }

@@ -56,6 +56,7 @@ export type QuestionAbout =
   | { readonly kind: 'which_jar' }
   | { readonly kind: 'number'; readonly typed: string }
   | { readonly kind: 'which_reading' }
+  | { readonly kind: 'two_drinks' }
   | { readonly kind: 'told_or_asked' }
   /** What was written down last, some answers ago; or which jar's last entry. */
   | { readonly kind: 'undo_step'; readonly step: Path }

@@ -121,8 +121,9 @@ export const otherPlants: Rule = ({ bits, typed, has }, last) => {
   return callReading(withOption(last, 'of', [amount, text].filter((part) => part !== undefined).join(' ')))
 }
 
-/** `and the shopping list?` after a plan: what its answer offered. */
+/** `and the shopping list?` after a plan: what its answer offered; for both of two plans it is not the last one's. */
 export const shopped: Rule = ({ bits, has }, _last, { offered }) => {
+  if (has('both_of_them', 'all_of_them')) return null
   const call = offered.find(({ command }) => command === 'shopping')
   return call === undefined || bits.length > 0 || !has('to_buy') || has('before_it') ? null : callReading(call)
 }

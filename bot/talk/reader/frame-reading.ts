@@ -7,6 +7,7 @@ import { DEEDS } from '../lexicon/lexicon.ts'
 import { isAsked, isToldNow } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { takenSpirit } from './taken-spirit.ts'
+import { twoDrinks } from './two-drinks.ts'
 import { unsizedBottles } from './unsized-bottle.ts'
 
 export const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<string, string>> = {}): CallRead => ({
@@ -58,6 +59,8 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
       choices: [call],
       leftOut,
     }
+  const drinks = call.command === 'plan' ? twoDrinks(call, sentence) : null
+  if (drinks !== null) return { kind: 'question', call, about: { kind: 'two_drinks' }, choices: drinks, leftOut }
   const spiritTaken = takenSpirit(best)
   return { kind: 'call', call, leftOut, does: frame.does, ...(spiritTaken !== null && { spiritTaken }) }
 }

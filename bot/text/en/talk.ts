@@ -78,6 +78,8 @@ export const talkProblems: Written<TalkProblems> = {
     names.length === 0
       ? `Which jar is it?${typeThis(line)}`
       : `Which jar is it: ${names.join(' or ')}?${typeThis(line)}`,
+  talk_two_drinks: ({ lines: [one = '', other = ''] }) =>
+    `Is that a jar of each? One after the other: ${one} then ${other}`,
   talk_which_reading: ({ lines }) => `I can read that in more than one way. Which do you mean: ${lines.join(' or ')}`,
   talk_number: ({ typed, line }) => `I don’t know what “${typed}” is for. Without it I’d read: ${line}`,
   talk_told: ({ line }) => `Shall I write that down? Say “yes”, or type: ${line}`,

@@ -30,6 +30,7 @@ export interface TalkProblems {
   /** `line`: the whole of it, with an example for what is lacking; null where none would run. */
   talk_lacks: { readonly command: string; readonly option: string; readonly line: string | null }
   talk_which_jar: { readonly names: readonly string[]; readonly line: string | null }
+  talk_two_drinks: { readonly lines: readonly string[] }
   talk_which_reading: { readonly lines: readonly string[] }
   talk_number: { readonly typed: string; readonly line: string }
   /** Asked or told? Nothing was recorded. */

@@ -80,3 +80,17 @@ it.each(['print me a label', 'print a label for the lemon please', 'print the la
     expect(outcome.ok && 'reply' in outcome && outcome.reply.notes.map(({ key }) => key)).not.toContain('left_out')
   },
 )
+
+it('asks whether two liqueurs are a jar of each, and plans plants of one drink together', async () => {
+  const two = await asked('a litre of raspberry liqueur with vodka, and orange liqueur too')
+  expect(two.choices).toEqual([
+    '/plan of:raspberry strength:40% bottles:1 x 1 litre',
+    '/plan of:oranges strength:40% bottles:1 x 1 litre',
+  ])
+  expect((await asked('raspberry and orange liqueur with a litre of vodka')).read).toContain('of:raspberry + oranges')
+})
+
+it('lists no single plan in silence where both are asked for', async () => {
+  const one = await talkerFor({ after: '/plan of:5 oranges spirit:1 l 95%' })
+  expect((await one.say('shopping list for both')).read).not.toContain('plans:')
+})
