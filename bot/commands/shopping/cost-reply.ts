@@ -75,6 +75,17 @@ function fruitNotes({ lines }: Cost): readonly Message<'notes'>[] {
 
 const currenciesOf = ({ total }: Cost): number => new Set(total.map(({ currency }) => currencyKey(currency))).size
 
+/** Prices of which no currency was said, counted to the one that there is. */
+function assumedNotes({ lines, total }: Cost): readonly Message<'notes'>[] {
+  const [only, another] = total
+  if (only === undefined || another !== undefined || currencyKey(only.currency) === '') return []
+  const of = lines.flatMap(({ money, price }) =>
+    money !== null && price !== null && currencyKey(money.currency) === '' ? [price.price.of] : [],
+  )
+  const values = { of, currency: only.currency.text }
+  return of.length === 0 ? [] : [{ group: 'notes', key: 'cost_currency_assumed', values }]
+}
+
 /** What a batch and a bottle cost, thing by thing; what has no price is named, with the line that gives it. */
 export function costReply(
   input: Input,
@@ -99,6 +110,7 @@ export function costReply(
         ? []
         : [{ group: 'notes', key: 'cost_poured', values: { from: used.pouredFrom } } as const]),
       ...fruitNotes(cost),
+      ...assumedNotes(cost),
       ...(currenciesOf(cost) > 1 ? [note('cost_currencies')] : []),
       ...unreadNotes(prices),
       ...inMore([...(used.isExpected ? [note('cost_expected')] : []), note('cost_counted')]),

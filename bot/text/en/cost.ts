@@ -105,6 +105,8 @@ export const costSentences = {
   notes: {
     cost_fruit: ({ fruit }, format) =>
       `I took ${listed(fruit.map(({ id, eachG }) => `a ${peeledText(id, 1)} as ${format.round.mass(eachG)}`))}.`,
+    cost_currency_assumed: ({ of, currency }) =>
+      `I’ve taken your ${of.length === 1 ? 'price' : 'prices'} of ${listed(of)} as ${currency} too.`,
     cost_poured: ({ from }) => `What came from ${listed(from)} isn’t in it.`,
     cost_unread: ({ of }) => `I can’t read your price of ${listed(of)} any more. Could you give it again?`,
     cost_expected: () => 'Sugar and bottles still to come count as planned.',

@@ -24,6 +24,8 @@ export interface CostMessages {
   notes: Plain<'cost_expected' | 'cost_counted' | 'cost_currencies'> & {
     /** Fruit by what one usually weighs. */
     cost_fruit: { readonly fruit: readonly { readonly id: string; readonly eachG: number }[] }
+    /** Priced without a currency. */
+    cost_currency_assumed: { readonly of: readonly string[]; readonly currency: string }
     cost_poured: { readonly from: readonly string[] }
     /** Kept, and not understood any more. */
     cost_unread: { readonly of: readonly string[] }

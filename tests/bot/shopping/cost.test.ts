@@ -168,3 +168,11 @@ it('keeps the prices of two lines that come at once', async () => {
   await Promise.all([desk.ask('/cost prices:sugar 1.20/kg'), desk.ask('/cost prices:bottles 0.80 each')])
   expect((await desk.person()).settings.prices?.map(({ of }) => of).toSorted()).toEqual(['bottles', 'sugar'])
 })
+
+it('says which prices without a currency it counted to the one there is', async () => {
+  const desk = await lemonDesk()
+  await desk.ask('/cost prices:lemons £4/kg + sugar 1.20/kg')
+  expect(await desk.textOf('/cost lemon')).toContain('I’ve taken your price of sugar as £ too.')
+  await desk.ask('/cost prices:sugar £1.20/kg')
+  expect(await desk.textOf('/cost lemon')).not.toContain('I’ve taken')
+})
