@@ -9,7 +9,15 @@ import { callReading, type Rule } from './rule.ts'
 /** `start it and call it midwinter`: its name as it was typed. */
 export const NAMED = /\b(?:call(?:ed)? (?:it|that|this)?|named?|name it|chiamalo|chiamala)\s+(.+?)[.!]*$/i
 
+/** `I started it three weeks ago`: what was planned, on its day. */
+const STARTED = /^(?:i|we|ive|weve) (?:have )?(?:already )?(?:started|begun|began|made) (?:it|that|this)\b/
+
 export const begun: Rule = ({ has, bits, typed }, last, { offered }) => {
+  const [day, another] = bits
+  const planned = last.command === 'plan' ? offered.find(({ command }) => command === 'jar start') : undefined
+  const isTold = STARTED.test(typed.tokens.map(({ text }) => text).join(' ')) && !has('denial', 'hypothesis')
+  if (planned !== undefined && isTold && day?.kind === 'date' && another === undefined && !has('asking'))
+    return callReading(withOption(planned, 'when', day.text), 'record')
   const name = NAMED.exec(typed.text)?.[1]?.trim()
   const isAsked = has('denial') || typed.tokens.some(({ text }) => text === '?')
   const isOther = bits.some(({ kind, text }) => kind !== 'date' || text !== 'today')

@@ -22,6 +22,7 @@ const TALKS: readonly Talk[] = [
   [null, PLAN, 'give it more of a kick', '/plan of:10 lemons spirit:1 l 95% to-strength:35%'],
   [null, PLAN, 'not quite so boozy', '/plan of:10 lemons spirit:1 l 95% to-strength:25%'],
   [null, PLAN, 'bring the sugar down', '/plan of:10 lemons spirit:1 l 95% to-sweetness:120 g/L'],
+  [null, PLAN, 'I started it three weeks ago', '/jar start of:10 lemons spirit:1 l 95% when:3 weeks ago'],
   // As sweet as that share of the usual 190 g/L, which its plan aims for.
   [null, PLAN, '10% less sugar', '/plan of:10 lemons spirit:1 l 95% to-sweetness:171 g/L'],
   [null, PLAN, 'cut the sugar by 20 per cent', '/plan of:10 lemons spirit:1 l 95% to-sweetness:152 g/L'],
