@@ -6,6 +6,9 @@ import { isPieceOut } from './lifted-out.ts'
 /** Deeds that are still to come. */
 const AHEAD: readonly Concept[] = ['shake', 'strain', 'sweeten', 'bottle', 'shook', 'strained', 'sweetened', 'bottled']
 
+/** Two jars are to be made one. */
+const ORDERED = /^(?:pour|tip|mix|blend|combine|merge|join|unisci|mescola|versa)$/
+
 /** What the jars tell of what is said: two are poured together, one plant of several comes out, a place is named for one. */
 export function derivedOfJars({
   bits,
@@ -35,6 +38,9 @@ export function derivedOfJars({
   const isPast = told !== undefined && told.stage !== 'steeping'
   const isSugared = bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')
   const isAhead = says('hypothesis') && AHEAD.some(says) && !says('asking') && told !== undefined
+  // Nothing else goes in: `mix the lemon and the ginger with a litre of vodka` is a batch.
+  const isOnlyJars = bits.every(({ kind }) => kind === 'plant' || kind === 'jar' || kind === 'date')
+  const isOrdered = ORDERED.test(typed.tokens[0]?.text ?? '') && isOnlyJars
   const isNo = says('denial') || says('no') || says('be_quiet')
   return [
     ...(isAhead ? (['deed_ahead'] as const) : []),
@@ -42,7 +48,7 @@ export function derivedOfJars({
     ...(says('this_week') && isNo ? (['not_this_week'] as const) : []),
     ...(says('strained') && isPast ? (['refiltered'] as const) : []),
     ...(isSugared && says('put_in') && told?.stage === 'strained' ? (['syrup_in'] as const) : []),
-    ...(says('united') && isPair ? (['two_jars'] as const) : []),
+    ...((says('united') || isOrdered) && isPair ? (['two_jars'] as const) : []),
     ...((says('took_out') && isPart) || isPiece ? (['part_of_jar'] as const) : []),
     ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
     ...(says('bottles_left') && (told?.stage === 'resting' || told?.stage === 'ready')

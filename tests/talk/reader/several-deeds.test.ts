@@ -127,3 +127,15 @@ it('asks of the one what it lacks, and does the other', async () => {
   })
   expect(await one.say('3 x 500')).toMatchObject({ read: '/jar bottle orange bottles:3 x 500 ml', recorded: 1 })
 })
+
+it.each([
+  'pour the lemon into the ginger',
+  'combine the lemon and the ginger',
+  'mix the lemon into the ginger',
+  'pour the two jars together',
+])('asks before two jars are made one, with the line: %s', async (text) => {
+  const told = await (await talkerFor({ after: null, shelf: 'lemon_ginger' })).say(text)
+  expect(told.recorded).toBe(0)
+  expect(told.choices).toHaveLength(1)
+  expect(told.choices[0]).toMatch(/^\/jar combine (?:lemon with:ginger|ginger with:lemon)$/)
+})
