@@ -21,7 +21,7 @@ const toShow = (jar: string): string => lineOf(call('jar show', { jar }))
 
 const toUndo = (jar: string): string => lineOf(call('jar undo', { jar }))
 
-const cannotFollow = ({ jar, did, stage, first, day }: CannotFollow, format: Format): string => {
+const cannotFollow = ({ jar, did, stage, first, day, into }: CannotFollow, format: Format): string => {
   const when = day === null ? '' : ` ${on(day, format)}`
   const name = quoted(jar)
   if (first !== null) {
@@ -36,6 +36,9 @@ const cannotFollow = ({ jar, did, stage, first, day }: CannotFollow, format: For
   }
   if ((did === 'parted' || did === 'poured_in') && stage !== 'emptied' && stage !== 'discarded') {
     return `${jar} was bottled${when}, so I can’t pour it from jar to jar any more.`
+  }
+  if (into !== undefined && did !== 'started') {
+    return `${jar} was all poured into ${into}${when}. Is it still by itself? To undo that: ${toUndo(jar)}`
   }
   if (did === 'started') return `You already started ${jar}${when}. What else could this one be called?`
   if (stage === 'emptied' || stage === 'discarded') {

@@ -124,6 +124,7 @@ export function refusalOf(walk: Walk, entry: HappeningEntry): DomainError | null
       stage: stageIn(walk),
       first,
       day: inTheWay?.day ?? null,
+      ...(inTheWay?.kind === 'parted' && { into: inTheWay.other }),
     })
   if (entry.kind === 'started') return refused(null, started)
   if (ALWAYS.includes(entry.kind)) return null

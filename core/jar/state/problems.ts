@@ -15,6 +15,8 @@ export interface JarProblems {
     readonly first: HappeningKind | null
     /** The day of the entry in its way. */
     readonly day: IsoDay | null
+    /** The jar into which all of it was poured. */
+    readonly into?: string
   }
   /** More is to be poured out of a jar than there is. */
   pour_too_much: { readonly jar: string; readonly volumeMl: Measured }

@@ -177,3 +177,15 @@ describe('/jar take-out and /jar note', () => {
     expect((await desk.refused('/jar note lemon')).code).toBe('missing_option')
   })
 })
+
+it('says into which jar all of it went, where a step of it is told', async () => {
+  const desk = jarDesk('2026-10-01')
+  for (const name of ['plum', 'sloe']) {
+    await desk.ask(`/jar start ${name} of:500 g plums spirit:1 l 40% when:2026-08-01`)
+    await desk.ask(`/jar strain ${name} measured:900 ml`)
+  }
+  await desk.ask('/jar combine plum with:sloe into:duff')
+  const { code, message } = await desk.refused('/jar sweeten sloe sugar:100 g')
+  expect(code).toBe('wrong_stage')
+  expect(message).toMatch(/^sloe was all poured into (?:duff|plum) /)
+})
