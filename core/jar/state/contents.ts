@@ -96,17 +96,19 @@ const contentsAfter = once((happened: JarState['happened']): Contents => {
  */
 export const contentsOf = ({ happened }: JarState): Contents => contentsAfter(happened)
 
-/**
- * The strength of it, % vol, as `contentsOf` has it; null of no liquid at all. No ± is carried, so it is known some ten times
- * sooner.
- */
-export function abvPercentIn({ happened }: JarState): number | null {
+const abvPercentAfter = once((happened: JarState['happened']): number | null => {
   const steps = believedSteps(happened).map(({ step }) => step)
   const last = lastOfStrength(steps)
   const { liquid } = liquidAfter(valuesOf(steps))
   if (massG(liquid) === 0) return null
   return last?.kind === 'measured' ? last.abvPercent.value : abvPercent(liquid)
-}
+})
+
+/**
+ * The strength of it, % vol, as `contentsOf` has it; null of no liquid at all. No ± is carried, so it is known some ten times
+ * sooner.
+ */
+export const abvPercentIn = ({ happened }: JarState): number | null => abvPercentAfter(happened)
 
 /** The liquid as a maker would say it who had measured it, as `syrup` and `styles` take it. */
 export const asPortion = ({ outcome }: Pick<Contents, 'outcome'>): KnownPortion => {
