@@ -1,4 +1,5 @@
-import { nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
+import { mistakenIn } from '../../../core/botanical/find/mistaken-in.ts'
+import { nearRefusedIn, nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
 import { expectDrinkable } from '../../../core/botanical/refuse/refuse-spirit.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
@@ -56,3 +57,13 @@ const isDenied = (word: string, { typed }: Sentence): boolean => {
 }
 
 const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blend', 'dilute', 'again'])
+
+/** Nothing of a plant was understood: a slip of a poison may be in it, and is named before anything else. */
+const MAY_HIDE: ReadonlySet<TalkReading['kind']> = new Set(['lost', 'topic', 'symptom'])
+
+/** `Laurel leaves, may I use them?`: no general answer stands before the question which laurel it is. */
+export function hiddenPlant(reading: TalkReading, text: string): TalkReading {
+  if (!MAY_HIDE.has(reading.kind)) return reading
+  const problem = nearRefusedIn(text) ?? (reading.kind === 'symptom' ? null : mistakenIn(text, reading.kind === 'lost'))
+  return problem === null ? reading : { kind: 'refused', problem }
+}

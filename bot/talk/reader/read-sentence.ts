@@ -1,4 +1,3 @@
-import { nearRefusedIn } from '../../../core/botanical/refuse/near-said.ts'
 import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
@@ -23,7 +22,7 @@ import { askedPlainly } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
 import { forPeople } from './for-people.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
-import { hiddenDanger } from './hidden-danger.ts'
+import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { oneReminder } from './one-reminder.ts'
@@ -77,14 +76,8 @@ const tried = (sentence: Sentence, command: Path | undefined): readonly FrameTri
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
-  const reading = readPlainly(text, knows)
-  if (!MAY_HIDE.has(reading.kind)) return reading
-  const near = nearRefusedIn(text)
-  return near === null ? reading : { kind: 'refused', problem: near }
+  return hiddenPlant(readPlainly(text, knows), text)
 }
-
-/** Nothing of a plant was understood: a slip of a poison may be in it, and is named before anything else. */
-const MAY_HIDE: ReadonlySet<TalkReading['kind']> = new Set(['lost', 'topic', 'symptom'])
 
 const isDeed = (reading: TalkReading): reading is Extract<TalkReading, { kind: 'call' | 'question' }> =>
   (reading.kind === 'call' && reading.does === 'record') ||

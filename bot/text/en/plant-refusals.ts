@@ -275,7 +275,7 @@ const nameOf = (id: string): string => cookName(id)
 /** What is asked where a word fits more than one thing. */
 const nameQuestions: { readonly [Id in Exclude<AskId, keyof typeof askedNames>]: string } = {
   coffee: 'Whole, cracked or ground?',
-  bay: 'Fresh bay or dried?',
+  bay: 'Kitchen bay, fresh or dried? Hedge laurel (cherry laurel) kills.',
   chilli: 'Is the chilli fresh or dried?',
   cinnamon: 'Which cinnamon? Most supermarket sticks are cassia: hard, in one thick curl.',
   mint: 'Peppermint or spearmint? (Never pennyroyal.)',
@@ -287,7 +287,7 @@ const nameQuestions: { readonly [Id in Exclude<AskId, keyof typeof askedNames>]:
   coriander: 'Coriander seed or leaf?',
   artemisia: 'Wormwood or genepi? They differ tenfold in strength.',
   walnut: 'Ripe walnuts, or green ones?',
-  laurel: 'Is it true bay, from a shop or a tree you’re sure of? Hedge laurel is poisonous.',
+  laurel: 'Kitchen bay or hedge laurel? Hedge laurel (cherry laurel) kills.',
   wild_fennel: 'From a shop or a garden? Hemlock looks like the wild one.',
   elder: 'Is it the flower? Berries, leaves and bark make you ill.',
   crocus: 'Is it saffron from a shop? A garden crocus can kill.',
