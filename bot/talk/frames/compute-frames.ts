@@ -73,7 +73,7 @@ export const computeFrames: readonly Frame[] = [
       { option: 'bottles', takes: 'bottles' },
       { option: 'to-strength', takes: 'wished_strength' },
       { option: 'to-sweetness', takes: 'wished_sweetness' },
-      { option: 'sugar', takes: 'sugar' },
+      { option: 'sugar', takes: 'sweetener' },
       { option: 'days', takes: 'recipe_days' },
       { option: 'ready-by', takes: 'ready_by' },
       { option: 'all-in', takes: 'all_in' },

@@ -24,6 +24,7 @@ export type SlotKind =
   | 'better_strength'
   | 'better_sweetness'
   | 'sugar'
+  | 'sweetener'
   | 'water'
   | 'pour'
   | 'brix'

@@ -2,10 +2,11 @@ import { isRefused } from '../../../core/domain-error.ts'
 import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
-import type { Sentence } from '../bits/bit.ts'
+import { bit, type Sentence } from '../bits/bit.ts'
+import { endOfAbsence, isLength } from './absence.ts'
 import { onlyBit } from './amount-slots.ts'
 import type { SlotKind } from './frame.ts'
-import type { Fill } from './plant-slots.ts'
+import type { Fill, SlotFilled } from './plant-slots.ts'
 
 const HOURS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ')
 const ORE = 'una due tre quattro cinque sei sette otto nove dieci undici dodici'.split(' ')
@@ -33,7 +34,7 @@ const FIRST_OF_NIGHT = 6
 function halfOfDay(hour: number, said: string): 'am' | 'pm' | null {
   if (/\b(?:pm|evening|afternoon|sera|pomeriggio)\b/i.test(said)) return 'pm'
   if (/\b(?:night|notte)\b/i.test(said)) return hour === 12 || hour < FIRST_OF_NIGHT ? 'am' : 'pm'
-  return /^\s*am\b|\b(?:morning|mattino)\b/i.test(said) ? 'am' : null
+  return /^\s*am\b|\b(?:morning|mattin[oa])\b/i.test(said) ? 'am' : null
 }
 
 const written = (hour: number, minutes: number, rest: string): string => {
@@ -59,11 +60,24 @@ function clockInWords(text: string): string | null {
   return whole === undefined ? null : written(hourOf(whole), half === undefined ? 0 : 30, more)
 }
 
-const clock: Fill = ({ typed, bits }) => {
+/** The words for the part of a day, which the hour tells. */
+const PART_OF_DAY = /^(?:evening|afternoon|night|morning|sera|pomeriggio|notte|mattino|mattina)$/
+
+const clock: Fill = (sentence) => {
+  const { typed } = sentence
+  const time = clockAt(sentence)
+  if (time === null) return null
+  const parts = typed.tokens.flatMap(({ text }, at) =>
+    PART_OF_DAY.test(text) ? [bit('span', at, at + 1, 0, text)] : [],
+  )
+  return { text: time.text, bits: [...time.bits, ...parts] }
+}
+
+function clockAt({ typed, bits }: Sentence): SlotFilled | null {
   const said = clockInWords(typed.text)
   if (said !== null) return { text: said, bits: bits.filter(({ kind }) => kind === 'bare' || kind === 'strength') }
   const match =
-    /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|del mattino)?/i.exec(
+    /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|di mattina|del pomeriggio|della sera|del mattino)?/i.exec(
       typed.text,
     )
   const named = match === null ? /\b(noon|midday|mezzogiorno)\b/i.exec(typed.text) : null
@@ -78,13 +92,16 @@ const clock: Fill = ({ typed, bits }) => {
   return { text: Number(hour) > 12 || half === null ? hour! : `${hour} ${half}`, bits: within }
 }
 
-const until: Fill = ({ bits, has, typed }) => {
+const until: Fill = (sentence) => {
+  const { bits, has, typed } = sentence
+  // What begins a silence is not the day that ends it.
+  const isSilence = has('be_quiet', 'away_now', 'not_this_week') && !has('reminders_on')
+  const over = isSilence ? endOfAbsence(sentence) : null
+  if (over === 'open') return null
+  if (over !== null) return over
   const date = bits.find(({ kind }) => kind === 'date')
   // A span is a day so far ahead: `gone for two weeks`.
-  if (date !== undefined)
-    return /^\d+ (?:days?|weeks?|months?|giorni|giorno|settiman[ae]|mes[ei])$|^a (?:day|week|month)$/.test(date.text)
-      ? { text: `in ${date.text}`, bits: [date] }
-      : onlyBit(date)
+  if (date !== undefined) return isLength(date) ? { text: `in ${date.text}`, bits: [date] } : onlyBit(date)
   const span = bits.find(({ kind }) => kind === 'span')
   if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
   if (has('this_week')) return { text: 'next Monday', bits: [] }

@@ -24,6 +24,7 @@ import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from '.
 import { prices } from './price-slots.ts'
 import { reminderFills } from './reminder-slots.ts'
 import { bottles, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
+import { sweetener } from './sweetener-slot.ts'
 
 const strength = find(({ kind, role }) => kind === 'strength' && role === 'have')
 
@@ -139,6 +140,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   better_strength: betterStrength,
   better_sweetness: (sentence) => wishedSweetnessNumber(sentence, '') ?? betterSweetness(sentence),
   sugar: amountOf('of_sugar', 'sugar'),
+  sweetener,
   water: amountOf('of_water', 'water'),
   pour,
   brix,

@@ -76,7 +76,7 @@ export const italian: Lexicon = {
     twice: `doppio, doppia, raddoppia, il doppio, x2, due volte, doppia dose, raddoppialo`,
     thrice: `triplo, tripla, triplica, x3, tre volte, il triplo`,
     halve: `meta, la meta, dimezza, dimezzalo, mezza dose, meta dose, mezza, mezzo`,
-    instead: `sostituisci, al posto dei, al posto delle, invece dei, invece delle, ops, anziche, invece, invece di, al posto di, al posto del, al posto della, anzi, cambia, metti, facciamo, volevo dire, intendevo, no scusa, scusa, non, e se, e con, piuttosto, fai`,
+    instead: `sostituisci, al posto dei, al posto delle, al posto dello, al posto dell, invece dello, invece del, invece della, invece dei, invece delle, ops, anziche, invece, invece di, al posto di, al posto del, al posto della, anzi, cambia, metti, facciamo, volevo dire, intendevo, no scusa, scusa, non, e se, e con, piuttosto, fai`,
     could_be: `se fossero, se fosse, e se usassi, potrebbe essere, potrebbero essere, si puo fare con, posso usare, posso farlo con, farlo con, lo faccio con`,
     what_of_it: `quante bottiglie, quanto ne viene, quanto ne esce, quanto ne ottengo, quante ne vengono, quando sara pronto, quando e pronto, quanto ci vuole, quanto ci mette, tra quanto e pronto, fra quanto e pronto, quando lo posso bere, quando posso berlo, quanto viene forte, che gradazione viene`,
     only_have: `ho solo, ho soltanto, c e solo, solo la, solo il, non trovo, non ho, ho finito, se uso, se usassi, e con, con, usando, trovo solo, mi e rimasta solo, solo`,
