@@ -17,10 +17,29 @@ import type { WhoKind } from './who-words.ts'
 
 const isTroubled = (said: SaidOfHarm): boolean => hasSign(said) || isAlarmed(said)
 
+/** Asked for, or asked whether it may be: `chiede un sorso`, `can children have`. */
+const WISHED =
+  /(?:^| )(?:(?:chied\w+|chiesto|vuole|vogliono|vorrebbe|vorrebbero|puo|possono|posso|possiamo|va bene)(?: \w+){0,4}|(?:can|may|could|should|shall)(?: \w+){1,4})$/
+
+/** It was had all the same: `potrebbe aver preso un sorso`, `ho visto il bambino bere un sorso`. */
+const HAD_BEFORE =
+  /(?:^| )(?:ha|hanno|ho|pres[oa]|fatt[oa]|dat[oa]|rubat[oa]|riuscit[oa]|vist[oa]|trovat[oa]|dopo|had|has|took|taken|got|saw|see|after)(?= |$)/
+
+/** Words that do not tell that it was done. */
+const UNDONE =
+  /^(?:have (?:(?:a|an|some|any|the|my|our|your|this|that|of|bit|sip|taste|drop|little|small|glass|homemade|home|made) )*\w+|un (?:sorso|goccio|goccetto))$/
+
+function isWished(said: SaidOfHarm, { from, to }: WordSpan): boolean {
+  const before = said.between(from - 6, from).replace(/ha(?:nno)? chiesto/, 'chiesto')
+  const isIllness = /^(?:poison|intox|in\b|on\b)/.test(said.between(to, to + 1))
+  return !isIllness && UNDONE.test(said.between(from, to)) && WISHED.test(before) && !HAD_BEFORE.test(before)
+}
+
 /** Swallowed as people do at table. */
 function isAtTable(said: SaidOfHarm, span: WordSpan, kind: WhoKind | null): boolean {
   if (isDenied(said, span)) return true
   if (isTroubled(said)) return false
+  if (isWished(said, span)) return true
   if (isDrawnOff(said, span)) return true
   const after = { from: span.to, to: span.to }
   const isHarmless = said.near('harmless', after, 0, 6) && !said.near('strong', after, 0, 9)

@@ -29,12 +29,13 @@ const AGED: readonly RegExp[] = [
 
 /** Of no age that is said, and nobody's grown-up son. */
 const YOUNG =
-  /\b(?:teen|teens|teenagers?|teenage|kids?|children|toddlers?|under 18s?|under eighteens?|underage|minors?|grandchildren|grandkids?|adolescent[ei]?|minorenn[ei]|bambin[oaie]|bimb[oaie]|ragazzin[oaie])\b/
+  /\b(?:teen|teens|teenagers?|teenage|kids?|children|child|toddlers?|under 18s?|under eighteens?|underage|minors?|grandchildren|grandkids?|adolescent[ei]?|minorenn[ei]|bambin[oaie]|bimb[oaie]|ragazzin[oaie])\b/
 
 const HAVING =
-  /\b(?:give|gives|gave|giving|have|drink|drinks|drinking|try|taste|sip|share|serve|let|allowed|safe|ok|okay|offer|pour|dare|darlo|darla|darne|dargli|darle|do|bere|berlo|berla|bere?ne|assaggiar\p{L}*|far bere|offrir\p{L}*|offro|puo|possono|beve)\b/u
+  /\b(?:give|gives|gave|giving|have|drink|drinks|drinking|try|taste|sip|share|serve|let|allowed|safe|ok|okay|offer|pour|dare|darlo|darla|darne|dargli|darle|do|bere|berlo|berla|bere?ne|assaggiar\p{L}*|far bere|offrir\p{L}*|offro|puo|possono|beve|sors[oi]|goccio|goccetto|asks?|asking|wants?)\b/u
 
-const ASKED = /\b(?:can|may|could|should|is it|are|let|allowed|posso|possono|puo|si puo|va bene|da dare|do)\b|\?/
+const ASKED =
+  /\b(?:can|may|could|should|is it|are|let|allowed|posso|possono|puo|si puo|va bene|da dare|do|asks?|asked|asking|wants?|begs?|begging|chied\w+|chiesto|vuole|vogliono|vorrebbe)\b|\?/
 
 /** Whether somebody under eighteen is to have some: `can I give it to my 15 year old?`. */
 export function isForChild(text: string): boolean {
@@ -43,10 +44,14 @@ export function isForChild(text: string): boolean {
     .normalize('NFD')
     .replace(/[\u0300-\u036f’']/g, '')
     .replace(/[^\p{L}\d?.!,]+/gu, ' ')
-  if (!HAVING.test(plain)) return false
+  if (!HAVING.test(plain) || WITHOUT.test(plain)) return false
   return AGED.some((aged) => aged.test(plain)) || (YOUNG.test(plain) && ASKED.test(plain) && IS_GIVEN.test(plain))
 }
 
-/** Given to them, or had by them; `what can I make with the kids` is neither. */
+/** What a child may have. */
+const WITHOUT =
+  /\b(?:alcohol ?free|non ?alcoholic|without (?:any )?alcohol|juice|lemonade|water|milk|squash|analcolic\p{L}*|senza alcol|succo|limonata|acqua|latte)\b/u
+
+/** Given to them, wished or had by them; `what can I make with the kids` is neither. */
 const IS_GIVEN =
-  /\b(?:(?:give|serve|offer|pour|share)\b.{0,25}\b(?:to|with|for|my|our|the|a|some)|(?:safe|ok|okay|fine|all right|allowed) for|(?:teen|teens|teenagers?|kids?|children|toddlers?|18s?|minors?|grandchildren|grandkids?)\b.{0,12}\b(?:have|drink|try|taste|sip|allowed)|(?:dar|offrir|assaggiar|ber)\p{L}*|(?:adolescent[ei]?|minorenn[ei]|bambin[oaie]|bimb[oaie]|ragazzin[oaie])\b.{0,12}\b(?:ber\p{L}*|assaggiar\p{L}*))/u
+  /\b(?:(?:asks?|asked|asking|wants?|begs?|begging|chied\p{L}*|chiesto|vuole|vogliono|vorrebbe)\b.{0,30}\b(?:sip|taste|try|drop|some|drink|limoncello|liqueur|sors[oi]|goccio|goccetto|assaggi\p{L}*|ber\p{L}*|liquore)|(?:give|serve|offer|pour|share)\b.{0,25}\b(?:to|with|for|my|our|the|a|some)|(?:safe|ok|okay|fine|all right|allowed) for|(?:teen|teens|teenagers?|kids?|child|children|toddlers?|18s?|minors?|grandchildren|grandkids?)\b.{0,12}\b(?:have|drink|try|taste|sip|allowed)|(?:dar|offrir|assaggiar|ber)\p{L}*|(?:adolescent[ei]?|minorenn[ei]|bambin[oaie]|bimb[oaie]|ragazzin[oaie])\b.{0,12}\b(?:ber\p{L}*|assaggiar\p{L}*))/u

@@ -32,6 +32,26 @@ describe('somebody under eighteen', () => {
   })
 })
 
+describe('a child who had some stays an emergency', () => {
+  it.each([
+    'my child drank some of the limoncello',
+    'my child had the limoncello',
+    'could my child have had the limoncello',
+    'can you help, my 3 year old had some limoncello',
+    'mio figlio di 8 anni ha preso un sorso',
+    'can my child have alcohol poisoning',
+    'could my toddler have nicked the gin',
+    'my child may have vodka in his cup',
+    'il bambino ha chiesto un sorso e l’ha bevuto',
+    'il bambino potrebbe aver preso un sorso',
+    'ho visto il bambino bere un sorso',
+    'il bambino voleva un sorso e ora è svenuto',
+    'can children have limoncello, he is vomiting',
+  ])('%s', async (text) => {
+    expect(await asked(text)).toMatchObject({ command: 'emergency' })
+  })
+})
+
 describe('what went wrong, asked whether it is still good', () => {
   it.each([
     ['my sloe gin has gone cloudy, is it safe to drink?', 'cloudy'],
