@@ -87,6 +87,10 @@ const FIGURES: Partial<Record<HandbookId, { readonly core?: readonly number[]; r
       core: [-FREEZER_C, Math.round(leastAbvIceFree(200)), Math.round(leastAbvIceFree(0))],
       cited: [200],
     },
+    freezes: {
+      core: [-FREEZER_C, Math.round(leastAbvIceFree(200)), Math.round(leastAbvIceFree(0))],
+      cited: [200],
+    },
     serve_temperature: { cited: [3, 7, 15] },
     serving_size: { cited: [25, 40, 500] },
     keep_time: { core: [KEEPS_ABV_PERCENT] },

@@ -382,7 +382,7 @@ export const computeFrames: readonly Frame[] = [
     cues: { freezes: 3, how_strong: -2 },
     wants: ['freezes'],
     slots: [{ option: 'parts', takes: 'litre_as_it_is', needed: true }],
-    ignores: ['plant', 'jar'],
+    ignores: ['plant', 'jar', 'temperature'],
   },
   {
     command: 'mix',
@@ -390,7 +390,7 @@ export const computeFrames: readonly Frame[] = [
     cues: { freezes: 2.8, how_strong: -2 },
     wants: ['freezes'],
     slots: [{ option: 'spirit', takes: 'litre_of_strength', needed: true }],
-    ignores: ['plant', 'jar'],
+    ignores: ['plant', 'jar', 'temperature'],
   },
   {
     command: 'cautions',

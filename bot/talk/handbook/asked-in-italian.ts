@@ -109,6 +109,7 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   anise_cloud: 'anice diventa bianco con l’acqua; sambuca torbida; finocchietto torbido',
   freezer_keep:
     'lasciarlo in freezer; che gradazione per il freezer; tenerlo in freezer; sempre nel congelatore; conservare in freezer',
+  freezes: 'si congela; congela a meno 18; gela',
   freezer_glass: 'la bottiglia si rompe in freezer; vetro nel congelatore',
   serve_temperature: 'a che temperatura si serve; freddo o temperatura ambiente; ghiacciato',
   serving_size:

@@ -18,6 +18,27 @@ const ONCE_MORE =
 const ON_SPENT =
   /\b(?:sugar|zucchero|zuccherarp{L}*)\b.{0,20}\b(?:on|over|sui|sulle|sugli|sopra|le|i)\b.{0,25}\b(?:leftover|left over|spent|strained|drained|used|boozy|avanzat[eia]|rimast[eia]|usat[eia]|scolat[eia])\b|\b(?:cover|coat|toss|roll|sprinkle|dust|pack|layer)\b.{0,25}\b(?:leftover|left over|spent|strained|drained|used|boozy)\b.{0,25}\bsugar\b/
 
+/** A liquid that freezes by itself; `can I freeze it` is put there, `froze` has happened. */
+const FREEZES =
+  /\b(?:will|wont|would|wouldnt|does|doesnt|could|might|going to)\b.{0,40}(?<!\b(?:i|you|we|to|me) )\bfreezes?\b|\b(?:(?:si |mi )?(?:congela|congelera|congelerebbe|ghiaccia|ghiaccera|gela|gelera))\b/
+
+/** The glass, the plants, or how strong it has to be. */
+const OF_OTHER =
+  /\b(?:glass|jars?|bottles?|crack\p{L}*|burst\p{L}*|if|when|once|why|how|what|harm\p{L}*|before|bottigli[ae]|vetro|se|quando|perche|come|quanto|quale|che)\b/u
+
+const AMOUNTS: ReadonlySet<string> = new Set(['volume', 'mass', 'bottles', 'strength', 'sweetness'])
+
+/** Whether it is asked if a liqueur freezes: what is told of its strength is worked out instead, and a temperature is no amount. */
+export function isFreezingAsked(sentence: Sentence): boolean {
+  const { typed, bits } = sentence
+  const text = plain(typed.text)
+  const isOfAmounts = bits.some(({ kind }) => AMOUNTS.has(kind))
+  const isShort = typed.tokens.length <= MOST_WORDS
+  return (
+    isAsked(sentence) && isShort && !isOfAmounts && FREEZES.test(text) && !OF_OTHER.test(text) && !PIECES.test(text)
+  )
+}
+
 const plain = (text: string): string =>
   text
     .toLowerCase()

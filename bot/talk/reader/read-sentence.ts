@@ -18,7 +18,7 @@ import {
   MAY_BURST,
   SURE,
 } from './asked-of-handbook.ts'
-import { askedPlainly } from './asked-plainly.ts'
+import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
 import { forPeople } from './for-people.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
@@ -112,6 +112,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const whole = knows.command === undefined ? (oneReminder(sentence) ?? forPeople(sentence)) : null
   if (whole !== null) return whole
+  if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const after = knows.said === undefined || knows.command !== undefined ? null : followUp(sentence, knows.said)
   if (after !== null) return after
   const plainly = knows.command === undefined ? askedPlainly(sentence) : null

@@ -121,6 +121,7 @@ export type ClearingId = 'citrus_cloud' | 'clearing' | 'pectin_enzyme' | 'fining
 
 export type ServingId =
   | 'freezer_keep'
+  | 'freezes'
   | 'freezer_glass'
   | 'serve_temperature'
   | 'serving_size'

@@ -8,7 +8,12 @@ const said = async (text: string, shelf?: Shelf) => (await talk(shelf)).say(text
 it.each([
   ['can I put the sloe gin in the freezer?', 'freezer_keep'],
   ['can you freeze sloe gin', 'freezer_keep'],
-  ['will damson gin freeze?', 'freezer_keep'],
+  ['will damson gin freeze?', 'freezes'],
+  ['will it freeze at -18', 'freezes'],
+  ['does my liqueur freeze at -20 C', 'freezes'],
+  ['si congela a -18?', 'freezes'],
+  ['will a plum liqueur freeze at minus 20?', 'freezes'],
+  ['il liquore gela a meno 18?', 'freezes'],
   ['is it ok to put my plum liqueur in the freezer', 'freezer_keep'],
   ['can I put the raspberry in the freezer?', 'freezer_keep'],
   ['posso mettere il limoncello in freezer?', 'freezer_keep'],
@@ -23,6 +28,24 @@ it.each([
 ])('%s', async (text, entry) => {
   expect(await said(text)).toMatchObject({ command: 'handbook', data: { entry }, recorded: 0 })
 })
+
+it.each([
+  ['25% and 200 g/L, will it freeze at -18?', '/blend parts:1 l 25% 200 g/L'],
+  ['28% with 150 g/L, does it freeze at -20?', '/blend parts:1 l 28% 150 g/L'],
+  ['25% e 200 g/L, si congela a -18?', '/blend parts:1 l 25% 200 g/L'],
+  ['will 22% freeze at -18?', '/mix spirit:1 l 22%'],
+])('works out what is told of its strength: %s', async (text, read) => {
+  expect(await said(text)).toMatchObject({ read, code: null })
+})
+
+it.each(['/plan of:10 lemons spirit:1 l 95%', '/mix spirit:1 l 22%', 'will 22% freeze?'])(
+  'takes no temperature for an amount after %s',
+  async (before) => {
+    const one = await talk()
+    await one.say(before)
+    expect(await one.say('does it freeze at -18?')).toMatchObject({ command: 'handbook', data: { entry: 'freezes' } })
+  },
+)
 
 it.each(['/plan of:10 lemons spirit:1 l 95%', 'what can I do with sloes'])(
   'answers what went wrong, and not why of what was said before: %s',

@@ -23,6 +23,14 @@ export const serving: HandbookPart<ServingId> = {
     trust: 'computed',
     next: typedCall('mix', { spirit: '750 ml 82%', water: '1 l', sugar: '450 g' }),
   },
+  freezes: {
+    title: 'What freezes and what doesn’t',
+    asked: ['will it freeze at -18', 'does it freeze', 'would it freeze', 'will 25 % freeze', 'won’t it freeze'],
+    text: `No, if it’s about ${freeAt(200)} % or more with 200 g of sugar in a litre, or ${freeAt(0)} % with none. That’s in a freezer at ${freezer}. A weaker one turns to slush, which thaws without harm.`,
+    source: 'freezing points of alcohol and sugar, added, ±1.5 %',
+    trust: 'computed',
+    next: typedCall('mix', { spirit: '750 ml 82%', water: '1 l', sugar: '450 g' }),
+  },
   freezer_glass: {
     title: 'Bottles that crack in the cold',
     asked: [
