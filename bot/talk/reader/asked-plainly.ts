@@ -34,9 +34,8 @@ export function isFreezingAsked(sentence: Sentence): boolean {
   const text = plain(typed.text)
   const isOfAmounts = bits.some(({ kind }) => AMOUNTS.has(kind))
   const isShort = typed.tokens.length <= MOST_WORDS
-  return (
-    isAsked(sentence) && isShort && !isOfAmounts && FREEZES.test(text) && !OF_OTHER.test(text) && !PIECES.test(text)
-  )
+  const isQuestion = isAsked(sentence) || /^ ?(?:will|wont|would|does|doesnt|could|might)\b/.test(text)
+  return isQuestion && isShort && !isOfAmounts && FREEZES.test(text) && !OF_OTHER.test(text) && !PIECES.test(text)
 }
 
 const plain = (text: string): string =>
