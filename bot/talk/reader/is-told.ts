@@ -49,3 +49,12 @@ function clauseOf({ typed, spans }: Sentence): { readonly from: number; readonly
 /** Whether it is a question, by its words or its mark. */
 export const isAsked = ({ typed, has }: Sentence): boolean =>
   has('asking') || typed.tokens.some(({ text }) => text === '?')
+
+/** `Posso guidare dopo un limoncello?`: what is asked of the time after something puts nothing off. */
+export function mayBe(command: Path, sentence: Sentence): boolean {
+  const { typed, spans, has } = sentence
+  if (command !== 'jar later' || !isAsked(sentence) || has('remind')) return true
+  const isAfterIt = (at: number): boolean =>
+    typed.tokens[at]?.text === 'dopo' && (typed.tokens[at + 1]?.kind ?? 'sign') !== 'sign'
+  return spans.some(({ concept, from }) => concept === 'put_off' && !isAfterIt(from))
+}

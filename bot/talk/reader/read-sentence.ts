@@ -23,7 +23,7 @@ import { isOfMethanol } from './danger-asked.ts'
 import { forPeople } from './for-people.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
-import { isAsked } from './is-told.ts'
+import { isAsked, mayBe } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { oneReminder } from './one-reminder.ts'
 import { placeUnknown } from './place-unknown.ts'
@@ -62,7 +62,7 @@ const APART = 0.4
 
 const tried = (sentence: Sentence, command: Path | undefined): readonly FrameTried[] =>
   frames
-    .filter((frame) => command === undefined || frame.command === command)
+    .filter((frame) => (command ?? frame.command) === frame.command && mayBe(frame.command, sentence))
     .flatMap(
       (frame) =>
         tryFrame(

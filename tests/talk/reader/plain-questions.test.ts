@@ -114,3 +114,31 @@ it('lists no single plan in silence where both are asked for', async () => {
   const one = await talkerFor({ after: '/plan of:5 oranges spirit:1 l 95%' })
   expect((await one.say('shopping list for both')).read).not.toContain('plans:')
 })
+
+describe('what is asked with `after` puts nothing off', () => {
+  it.each([
+    'posso guidare dopo un limoncello?',
+    'posso guidare dopo il limone?',
+    'si può guidare dopo due limoncelli?',
+    'can I drive after a limoncello?',
+  ])('%s', async (text) => {
+    const told = await asked(text, 'lemon_ginger')
+    expect(told).toMatchObject({ command: 'handbook', data: { entry: 'driving' }, also: [] })
+  })
+
+  it.each([
+    'posso filtrare il limone dopo 4 ore?',
+    'posso filtrare lo zenzero dopo 3 giorni?',
+    'si può filtrare il limone dopo una settimana?',
+  ])('%s', async (text) => {
+    const told = await asked(text, 'lemon_ginger')
+    expect(told.read ?? '').not.toContain('later')
+    expect(told.choices.join()).not.toContain('later')
+    expect(told.recorded).toBe(0)
+  })
+
+  it('but what is ordered is put off', async () => {
+    const told = await asked('chiedimelo dopo per il limone, tra due giorni', 'lemon_ginger')
+    expect(told.read ?? '').toContain('/jar later')
+  })
+})
