@@ -6,6 +6,7 @@ import { frames } from '../frames/frames.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
+import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import {
@@ -113,7 +114,9 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const whole = knows.command === undefined ? (oneReminder(sentence) ?? forPeople(sentence)) : null
   if (whole !== null) return whole
   if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
-  const after = knows.said === undefined || knows.command !== undefined ? null : followUp(sentence, knows.said)
+  const { said } = knows
+  const isOpen = said !== undefined && knows.command === undefined
+  const after = isOpen ? (correctedStart(sentence, said) ?? followUp(sentence, said)) : null
   if (after !== null) return after
   const plainly = knows.command === undefined ? askedPlainly(sentence) : null
   if (plainly !== null) return topic({ id: plainly, others: [] })
