@@ -63,7 +63,7 @@ function idsOf(item: string): readonly string[] {
 }
 
 /** Whether an item of a recipe is of a plant that is said: `10 lemons` is of `limoni`, too. */
-function isOf(item: string, { text, ids }: Bit): boolean {
+export function isOf(item: string, { text, ids }: Bit): boolean {
   const stem = text.toLowerCase().replace(/(?:es|s|i|e|o|a)$/, '')
   return item.toLowerCase().includes(stem) || idsOf(item).some((id) => ids?.includes(id) === true)
 }

@@ -1,8 +1,9 @@
-import type { Sentence } from '../bits/bit.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
+import { isOf } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, type Rule } from './rule.ts'
 
@@ -12,19 +13,39 @@ export const NAMED = /\b(?:call(?:ed)? (?:it|that|this)?|named?|name it|chiamalo
 /** `I started it three weeks ago`: what was planned, on its day. */
 const STARTED = /^(?:i|we|ive|weve) (?:have )?(?:already )?(?:started|begun|began|made) (?:it|that|this)\b/
 
+/** A day that can only be over: `start it three days ago`, `l'ho iniziato ieri`. */
+const PAST = /^(?:yesterday|ieri|last|l altro ieri)\b|\b(?:ago|fa|scors[oa])$/
+
+const pastDay = (bits: readonly Bit[]): Bit | null => {
+  const days = bits.filter(({ kind, text }) => kind === 'date' && PAST.test(text))
+  return days.length === 1 ? days[0]! : null
+}
+
+/** Told of the plan by its plant, and with no amounts of its own. */
+const isOfPlanned = (bits: readonly Bit[], { options }: CallRead): boolean =>
+  bits.length === 2 && bits.every((bit) => bit.kind === 'date' || (bit.kind === 'plant' && isOf(options.of ?? '', bit)))
+
+const isUnsure = ({ tokens }: Sentence['typed'], has: Sentence['has']): boolean =>
+  has('denial', 'hypothesis', 'asking', 'wish') || tokens.some(({ text }) => text === '?')
+
 export const begun: Rule = ({ has, bits, typed }, last, { offered }) => {
   const [day, another] = bits
   const planned = last.command === 'plan' ? offered.find(({ command }) => command === 'jar start') : undefined
   const isTold = STARTED.test(typed.tokens.map(({ text }) => text).join(' ')) && !has('denial', 'hypothesis')
   if (planned !== undefined && isTold && day?.kind === 'date' && another === undefined && !has('asking'))
     return callReading(withOption(planned, 'when', day.text), 'record')
+  const past = pastDay(bits)
+  if (planned !== undefined && past !== null && isOfPlanned(bits, planned) && has('started') && !isUnsure(typed, has))
+    return callReading(withOption(planned, 'when', past.text), 'record')
   const name = NAMED.exec(typed.text)?.[1]?.trim()
   const isAsked = has('denial') || typed.tokens.some(({ text }) => text === '?')
-  const isOther = bits.some(({ kind, text }) => kind !== 'date' || text !== 'today')
+  const isOther = bits.some((bit) => bit !== past && (bit.kind !== 'date' || bit.text !== 'today'))
   if (!has('start_word') || isAsked || (isOther && name === undefined)) return null
   const start = offered.find(({ command }) => command === 'jar start')
-  const named = (call: CallRead): TalkReading =>
-    callReading(name === undefined ? call : withOption(call, 'name', name), 'record')
+  const named = (call: CallRead): TalkReading => {
+    const dated = past === null ? call : withOption(call, 'when', past.text)
+    return callReading(name === undefined ? dated : withOption(dated, 'name', name), 'record')
+  }
   if (start !== undefined) return named(start)
   if (last.command !== 'plan') return null
   const { start: when, ...options } = last.options
