@@ -86,7 +86,10 @@ export function correctedStart(sentence: Sentence, said: Remembered): TalkReadin
   const [number, another] = amounts
   const jar = jarMeant(sentence, said)
   if (number === undefined || another !== undefined || jar === null) return null
-  const isSpirit = number.kind === 'volume' && bits.some(({ kind }) => kind === 'spirit' || kind === 'strength')
+  const isSaid = bits.some(({ kind }) => kind === 'spirit')
+  const isStarted = said.step?.command === 'jar start' && bits.some(({ kind }) => kind === 'strength')
+  // What was measured later is no spirit that was poured.
+  const isSpirit = number.kind === 'volume' && (isSaid || isStarted)
   const isCount = number.kind === 'bare' || number.kind === 'mass'
   const of = isCount ? ofText(sentence, number, jar) : null
   if (of === null && !isSpirit) return null
