@@ -1,10 +1,13 @@
+import { isDescriptor, plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { DomainError } from '../../../core/domain-error.ts'
+import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { jarsOf } from '../bits/jars-of.ts'
 import { frames } from '../frames/frames.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { tryFrame } from '../frames/score.ts'
+import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
 
 type Question = Extract<TalkReading, { kind: 'question' }>
@@ -52,8 +55,31 @@ function chosen({ typed, bits, jars }: Sentence, { choices, about }: Question): 
   return place === undefined ? null : (choices[place] ?? null)
 }
 
+const AMOUNT = /^[\d.,½¼¾]+\s*(?:(?:g|kg|oz|lb|ml|l)\b)?/i
+
+const LEAD = /^(?:it['’]?s|it is|they['’]?re|they are|the|è|e'|sono)\s+/i
+
+const NONE: ReadonlySet<string> = new Set()
+
+function isPlantName(text: string): boolean {
+  const { tokens } = saidText(text)
+  return plantSaid(tokens, 0, NONE)?.next === tokens.length
+}
+
+/** `Dried`, `fresh chilli`: the form of the one plant that was asked about, as much of it as there was. */
+function formOf(of: string, said: string): readonly string[] {
+  const amount = AMOUNT.exec(of)?.[0].trim() ?? ''
+  const name = of.replace(AMOUNT, '').trim()
+  if (of.includes('+') || /\d/.test(said)) return []
+  const form = said.replace(LEAD, '').replace(/[.!]+$/, '')
+  const words = form.toLowerCase().split(/\s+/)
+  const isForm = words.length <= 2 && (words.every((word) => isDescriptor(word)) || isPlantName(`${form} ${name}`))
+  const plants = isForm ? [`${form} ${name}`] : [form]
+  return plants.map((plant) => `${amount} ${plant}`.trim().toLowerCase())
+}
+
 /** The text for what was lacking, as its option takes it. */
-function lackedText({ bits, typed }: Sentence, option: string, command: Path): string | null {
+function lackedText({ bits, typed }: Sentence, option: string, { command, options: { of } }: CallRead): string | null {
   const [bit, another, ...others] = bits.filter(({ kind }) => kind !== 'date')
   const isAlone = bits.length <= 2 && typed.tokens.length <= 8
   if (!isAlone) return null
@@ -61,7 +87,8 @@ function lackedText({ bits, typed }: Sentence, option: string, command: Path): s
   const isSized = bit?.kind === 'bare' && another?.kind === 'volume' && /^(?:bottles|given|opened)$/.test(option)
   if (isSized && others.length === 0) return `${bit.text} x ${another.text}`
   if (another !== undefined) return null
-  const texts = bit === undefined ? [typed.text.trim()] : textsFor(bit, option)
+  const said = bit === undefined ? [typed.text.trim()] : textsFor(bit, option)
+  const texts = option === 'of' && of !== undefined ? [...formOf(of, said[0]!), ...said] : said
   return texts.find((text) => isRead(command, option, text)) ?? null
 }
 
@@ -109,6 +136,22 @@ function isRead(command: Path, option: string, text: string): boolean {
   }
 }
 
+/** From here on a frame is meant. */
+const LEAST = 2.5
+
+/** `What’s on?`, `shook the lemon`: a call of its own, by its words, which answers nothing that was asked of another. */
+function isOwnCall(sentence: Sentence, asked: Path): boolean {
+  const { bits, has } = sentence
+  if (bits.length === 0 && has('thanks', 'greeting')) return true
+  // Amounts and things alone answer; with them a deed has to be told.
+  if (bits.length > 0 && !has(...DEEDS, 'what_is_on', 'show_jar', 'remind', 'be_quiet')) return false
+  return frames.some((frame) => {
+    if (frame.command === asked) return false
+    const tried = tryFrame(frame, sentence)
+    return tried !== null && tried.score >= LEAST && tried.lacks.length === 0 && tried.unused.length === 0
+  })
+}
+
 /** What a sentence says to the question that is open; null where it says nothing to it. */
 export function answered(sentence: Sentence, question: Question | null): TalkReading | null {
   if (question === null) return null
@@ -136,9 +179,9 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     const zone = sentence.typed.text.trim()
     return isRead('settings', 'zone', zone) ? run(withOption(call, 'zone', zone)) : null
   }
-  if (about.kind !== 'lacks') return null
+  if (about.kind !== 'lacks' || isOwnCall(sentence, call.command)) return null
   const more = lackedByFrame(sentence, call)
   if (more !== null) return run({ command: call.command, options: { ...call.options, ...more } })
-  const text = lackedText(sentence, about.option, call.command)
+  const text = lackedText(sentence, about.option, call)
   return text === null ? null : run(withOption(call, about.option, text))
 }
