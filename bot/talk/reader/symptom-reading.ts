@@ -9,6 +9,17 @@ import { isOfGarden } from './small-talk.ts'
 const FURRY =
   /\b(?:fuzz\p{L}*|furry|fur|hairy|fluffy|cottony|scoop\p{L}*|skim\p{L}*|pelos[oaie]|peluria|lanugin\p{L}*|pelliccia)(?!\p{L})/iu
 
+/** Named as mould, where it grows: on what floats or stands out of the liquid. */
+const MOULD_ON =
+  /\b(?:mou?ld|muff[ae])\b.{0,15}\b(?:on|over|sull?[aeo]?|sui|sugli|sopra)\b|\b(?:mou?ldy (?:\p{L}+ )?(?:fruit|peels?|berries|plums|sloes|cherries)|(?:frutta|scorz[ae]|bucc[ae]|bucce|prugne|ciliegie) ammuffit[ae])\b/iu
+
+/** Whether it is mould is in doubt. */
+const IN_DOUBT =
+  /\b(?:like|maybe|perhaps|could|might|may be|think|guess|or|if|not|no|without|(?:is|are) (?:it|this|that|these|they|there)|forse|sembra\p{L}*|pare|potrebbe|puo|può|credo|se|non|senza|o)\b/iu
+
+const isMouldSeen = (text: string, isOnFruit: boolean): boolean =>
+  FURRY.test(text) || (isOnFruit && MOULD_ON.test(text) && !IN_DOUBT.test(text))
+
 /** The jar that it is about, where one is named, and what the sentence tells of it. */
 export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const { bits, has } = sentence
@@ -18,7 +29,7 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const options = {
     symptom: symptoms[id].en[0]!,
     ...(text !== null && { jar: text }),
-    ...(id === 'mould' && FURRY.test(sentence.typed.text) && { yes: 'growth' }),
+    ...(id === 'mould' && isMouldSeen(sentence.typed.text, text === null || has('fruit_part')) && { yes: 'growth' }),
     ...(text === null && strength !== undefined && { strength: strength.text }),
     ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),
   }

@@ -142,3 +142,27 @@ describe('what is asked with `after` puts nothing off', () => {
     expect(told.read ?? '').toContain('/jar later')
   })
 })
+
+// Mould that is seen on fruit above the liquid is thrown away with all of it: the danger that core finds for `growth`.
+describe('mould that was named is not asked about', () => {
+  it.each([
+    'mould on the floating fruit',
+    'there is mould on the plums',
+    'white mold over the peel',
+    'mouldy plums in the jar',
+    'muffa sulla frutta',
+    'c’è muffa sulle scorze',
+    'la frutta ammuffita galleggia',
+  ])('%s', async (text) => {
+    expect((await asked(text)).read).toBe('/trouble mould yes:growth')
+  })
+
+  it.each([
+    'is it mould on the fruit?',
+    'it looks like mould on the fruit',
+    'sembra muffa sulla frutta',
+    'mould or pith?',
+  ])('where it is in doubt it is: %s', async (text) => {
+    expect((await asked(text)).read ?? '').not.toContain('yes:')
+  })
+})
