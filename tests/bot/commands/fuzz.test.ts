@@ -13,9 +13,9 @@ vi.setConfig({ testTimeout: runs(20_000, 600_000) })
 /** What people typed may stand in an answer, in quotation marks; it is not ours. */
 const ownWords = (text: string) => text.replace(/“[^”]*”/g, '“”')
 
-/** What may be unknown, and is null then. */
+/** What may be unknown, or was not named, and is null then. */
 const MAY_BE_UNKNOWN =
-  /^(drinks|drinksPlusMinus|drinkGPerServing|count|id|tasteFrom|strainFrom|strainBy|ready|latin|cut|latest|sugarsFraction|ceilingGPerL)$/
+  /^(drinks|drinksPlusMinus|drinkGPerServing|count|id|tasteFrom|strainFrom|strainBy|ready|latin|cut|latest|sugarsFraction|ceilingGPerL|drink)$/
 /** Of what is kept of a person, anything may not be known yet. */
 const KEEPS = /^(jar|notebook|again|forget|reminders|settings)\b/
 /** An amount that nobody named, all of it where nothing was read; a trouble or a country of which nothing is known. */
