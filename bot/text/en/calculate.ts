@@ -317,8 +317,12 @@ export const recipeProblems = {
     const why = `It’s too weak for that: ${percent(own, format)} can’t become ${percent(toAbvPercent, format)}${sweet}.`
     return line === null ? `${why} Use stronger spirit.` : `${why} This works: ${line}`
   },
-  already_sweeter: ({ sugarGPerL, toSugarGPerL }, format) =>
-    `It’s already sweeter than ${format.number(toSugarGPerL, 0)} g/L (${format.number(sugarGPerL, 0)} g/L), and you can’t take sugar out. How sweet should it be?`,
+  already_sweeter: ({ sugarGPerL, toSugarGPerL }, format) => {
+    const [wanted, own] = [`${format.number(toSugarGPerL, 0)} g/L`, format.round.sweetness(sugarGPerL)]
+    // Where rounding hides which is the sweeter, every gram is told.
+    const is = own === wanted ? `${format.number(sugarGPerL, 0)} g/L` : own
+    return `It’s already sweeter than ${wanted} (${is}), and you can’t take sugar out. How sweet should it be?`
+  },
   syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater }, format) =>
     `${capital(one(ratio(sugarPerWater, format)))} syrup isn’t sweet enough for ${format.number(toSugarGPerL, 0)} g/L. Use more sugar to the water: ratio:2:1`,
   sweetener_too_thin: ({ toSugarGPerL }, format) =>

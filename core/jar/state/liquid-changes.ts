@@ -78,9 +78,10 @@ export function fruitDrawn(state: State, step: Step<'fruit_drawn'>): State {
   return { ...state, liquid, expected: liquid, most, bound: most, inFruit: left, drawn }
 }
 
-/** A share of everything stays. */
+/** A share of everything stays; of a share less sure than it is large not less than nothing. */
 export function parted(state: State, kept: number): State {
-  const of = (liquid: Liquid): Liquid => part(liquid, Math.max(0, kept))
+  const share = Math.max(0, kept)
+  const of = (liquid: Liquid): Liquid => part(liquid, share)
   const liquid = of(state.liquid)
   return {
     ...state,
@@ -89,9 +90,9 @@ export function parted(state: State, kept: number): State {
     most: of(state.bound),
     bound: of(state.bound),
     poured: of(state.poured),
-    heldMl: state.heldMl * kept,
-    keptBackMl: state.keptBackMl === null ? null : state.keptBackMl * kept,
-    inFruit: fruitPart(state.inFruit, Math.max(0, kept)),
+    heldMl: state.heldMl * share,
+    keptBackMl: state.keptBackMl === null ? null : state.keptBackMl * share,
+    inFruit: fruitPart(state.inFruit, share),
   }
 }
 
