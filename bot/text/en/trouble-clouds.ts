@@ -12,7 +12,7 @@ export const cloudTexts = {
     ),
     pectin: told(
       'pectin, which the spirit throws out of fruit',
-      'It’s flaky or stringy. Stir a spoonful into four of strong drinking spirit: it clots.',
+      'It’s flaky or stringy. A spoonful clots in four of strong drinking spirit.',
       'Chill it for a week or two, pour it off, then filter coarse to fine.',
       'Next time put pectic enzyme on the fruit before the spirit.',
     ),
@@ -58,7 +58,7 @@ export const cloudTexts = {
   cloudy_later: {
     settling: told(
       'pectin, tannin or protein settling out',
-      'Flakes sink. Stir a spoonful into four of strong drinking spirit: if it’s pectin, it clots.',
+      'Flakes sink. Pectin clots: try a spoonful in four of strong drinking spirit.',
       'Harmless. Let it settle, pour it off, filter it.',
     ),
     cold_or_weaker: told(
@@ -148,7 +148,7 @@ export const cloudTexts = {
   gelled: {
     pectin: told(
       'pectin, which sugar, acid and spirit set',
-      'A clean jelly. Stir a spoonful into four of strong drinking spirit: it clots.',
+      'A clean jelly. A spoonful clots in four of strong drinking spirit.',
       'Harmless. Shake it, thin it with spirit or water, strain it through cloth.',
       'Keep it at 20 % or more when you thin it. Enzyme does little once the spirit is in.',
     ),
