@@ -37,7 +37,7 @@ const MEANS_IT: Readonly<Record<string, RegExp>> = {
   'jar filter': /filt|rack|travas|passat/i,
   'jar bottle': /bottl|fill|decant|imbott|riemp/i,
   'jar taste':
-    /tast|tri(?:ed|al)|try|sip|sampl|rat(?:e|ing)|star|scor|give|gets|got|out of|assagg|prov|vot|do\b|stell|punt/i,
+    /tast|tri(?:ed|al)|try|sip|sampl|rat(?:e|ing)|star|scor|give|gets|got|out of|meh|\/ ?5|assagg|prov|vot|do\b|stell|punt/i,
   'jar add': /add|put|pop|drop|chuck|thr[eo]w|bung|slip|st[iu]ck|tip|top|pour|went|aggiunt|mess|butt/i,
   'jar open': /open|crack|broke|drink|glass|apert|stapp/i,
   bottles:
