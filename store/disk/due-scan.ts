@@ -6,7 +6,7 @@ import type { Disk } from './disk.ts'
 import { ifThere } from './disk-failure.ts'
 import type { DueIndex } from './due-index.ts'
 import { type Folders, personPath } from './folders.ts'
-import { dueOf, type PersonTexts } from './person-text.ts'
+import type { PersonTexts } from './person-text.ts'
 import { noText } from './stored-at.ts'
 
 /** Bytes read before others get their turn: a few milliseconds, where all of them are parsed. */
@@ -79,7 +79,7 @@ export function dueScan({
   return {
     async follow(userId, person, writing) {
       // Meanwhile the disk is at work.
-      let dueMs = state === 'unasked' ? undefined : dueOf(person, assumedZone, nowMs())
+      let dueMs = state === 'unasked' ? undefined : texts.dueMsOf(person, nowMs())
       let isWritten = false
       try {
         await writing

@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto'
 import { crc32 } from 'node:zlib'
+import { once } from '../../core/once.ts'
 import { nextDueMs } from '../due.ts'
 import type { Jar, Person } from '../person.ts'
 import { KNOWN_VERSION, readUnchecked } from '../schema/read-stored.ts'
@@ -12,6 +13,8 @@ import { isBelieved, latestMs } from '../told-ahead.ts'
 export interface PersonTexts {
   /** The whole file. */
   bytesOf(person: Person): Buffer
+  /** When to look again at a person; null where there is nothing to wait for, undefined where the rules fail. */
+  dueMsOf(person: Person, nowMs: number): number | null | undefined
   /**
    * When to look again at the person in a file; null where there is nothing to wait for, undefined where the file has to be
    * read with more care.
@@ -82,9 +85,11 @@ export function personTexts(rules: TextRules): PersonTexts {
   const { assumedZone } = rules
   const ours = fingerprint(rules)
 
+  // Computed by no clock: whoever takes it judges by their own whether it holds. Whoever is written is asked for it twice.
+  const dueByNoClock = once((person: Person) => dueOf(person, assumedZone))
+
   const stampOf = (person: Person): string => {
-    // Computed by no clock: the reader of the stamp judges by its own whether it holds.
-    const nextMs = ours === null ? undefined : dueOf(person, assumedZone)
+    const nextMs = ours === null ? undefined : dueByNoClock(person)
     return JSON.stringify(nextMs === undefined ? null : { rules: ours, nextMs, latestMs: latestMs(person.jars) })
   }
 
@@ -107,6 +112,8 @@ export function personTexts(rules: TextRules): PersonTexts {
       file.write(checkOf(file), CHECK_AT, 'latin1')
       return file
     },
+    dueMsOf: (person, nowMs) =>
+      isBelieved(latestMs(person.jars), nowMs) ? dueByNoClock(person) : dueOf(person, assumedZone, nowMs),
     dueMsIn(file, nowMs) {
       const stamped = dueMsStamped(file, nowMs)
       return stamped === undefined ? dueMsParsed(String(file), assumedZone, nowMs) : stamped

@@ -126,6 +126,7 @@ it('says at every instant what the jars say, and reads back as it was, whoever i
       const text = String(texts.bytesOf(person))
       expect(personIn(text)).toEqual(person)
       const dueMs = dueOf(person, ZONE, nowMs)
+      expect(texts.dueMsOf(person, nowMs)).toBe(dueMs)
       expect(stampHolds(text)).toBe(dueOf(person, ZONE) !== undefined)
       expect(texts.dueMsIn(Buffer.from(text), nowMs)).toBe(dueMs)
     }),
