@@ -55,11 +55,11 @@ export const testDesk = ({
     })
     return screens
   }
-  const toldOf = async (line: string) => {
+  const toldOf = async (line: string, shown: DepthShown = 'whole') => {
     const outcomes: Parameters<Show>[0]['outcome'][] = []
     const text = await shownBy(line, (answering, ...more) => {
       outcomes.push(answering.outcome)
-      return screen('whole')(answering, ...more)
+      return screen(shown)(answering, ...more)
     })
     return { outcome: outcomes.at(-1)!, text }
   }
@@ -73,7 +73,7 @@ export const testDesk = ({
     run: (line: string | Invocation) => execute(line, dispatch),
     /** Both depths of a reply. */
     textOf: (line: string): Promise<string> => shownBy(line, screen('whole')),
-    /** Both depths, and the outcome that they show. */
+    /** Both depths, or the first alone, and the outcome that they show. */
     toldOf,
     /** The first screen alone. */
     firstOf: (line: string): Promise<string> => shownBy(line, screen('first')),

@@ -49,11 +49,7 @@ const RECIPE = /^(?:Buy |Got it|Dissolve |Stir )|\bStrain when you like|is start
 
 const REFUSALS: readonly string[] = ['refused', 'over_ceiling', 'ambiguous']
 
-const asked = async (input: Input) => {
-  const text = await (await deskFor(input)).firstOf(input.text)
-  const { outcome } = await (await deskFor(input)).toldOf(input.text)
-  return { outcome, text }
-}
+const asked = async (input: Input) => (await deskFor(input)).toldOf(input.text, 'first')
 
 const codeOf = (outcome: Awaited<ReturnType<typeof asked>>['outcome']): string | null =>
   outcome.ok ? null : outcome.error.code
