@@ -70,6 +70,8 @@ export interface PictureText {
     honey(of: Pick<JarTagData, 'hasHoney'>): string
     strength(of: Pick<JarTagData, 'abvPercent'>, format: Format): string
     inIt(inJar: IngredientsTold, format: Format): string
+    /** Empty where nothing is known to be in it. */
+    allergens(of: Pick<ForGuests, 'allergens' | 'unknown'>): string
     flammable(): string
     warning(of: Pick<JarTagData, 'danger'>): string
     alt(tag: JarTagData, format: Format): string

@@ -43,10 +43,14 @@ export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture 
   y += warning.height
   const aside = lacksSigns(faces, called, 'name') ? text.undrawn() : ''
   const room = FOOT - 8 - y - (aside === '' ? 0 : lineHeight(26))
-  const at = { ...line, y: y + 2, face: 'plain', text: tag.inIt(data.inJar, format) } as const
-  const inIt = textIn(faces, at, room, [29, 25, 22])
+  // Who may not drink of it comes before what all is in it.
+  const allergens = textIn(faces, { ...line, y: y + 2, face: 'bold', text: tag.allergens(data) }, room, [29, 25, 22])
+  pieces.push(allergens.svg)
+  y += 2 + allergens.height
+  const at = { ...line, y, face: 'plain', text: tag.inIt(data.inJar, format) } as const
+  const inIt = textIn(faces, at, room - allergens.height, [29, 25, 22])
   pieces.push(inIt.svg)
-  y += 2 + inIt.height
+  y += inIt.height
   if (aside !== '') pieces.push(textLine(faces, { ...line, y, size: 26, face: 'plain', text: aside }))
   const strengthX = LEFT + (flammable === null ? 0 : flammable.width + 24)
   pieces.push(

@@ -67,6 +67,7 @@ export const tagText: PictureText['tag'] = {
   honey,
   strength: tagStrength,
   inIt: (inJar: IngredientsTold, format: Format) => withoutAbout(inJarText(inJar, format, shortPrintedDay)),
+  allergens: allAllergenWords,
   flammable: () => 'FLAMMABLE',
   warning: ({ danger }: Pick<JarTagData, 'danger'>): string => (danger === null ? '' : printedDangers[danger]),
   alt: (tag: JarTagData, format: Format) =>
@@ -77,6 +78,7 @@ export const tagText: PictureText['tag'] = {
       tag.danger === null || tag.danger === 'undecided' ? strainSaid(tag, format) : '',
       best(tag) === '' ? '' : `${best(tag)}.`,
       honey(tag) === '' ? '' : `${honey(tag)}.`,
+      allAllergenWords(tag),
       `In it: ${inJarText(tag.inJar, format)}, ${tagStrength(tag, format)}.`,
       tag.isFlammable ? 'Flammable.' : '',
     ]),

@@ -85,7 +85,7 @@ export interface ShelfData {
   readonly today: IsoDay
 }
 
-export interface JarTagData {
+export interface JarTagData extends Pick<ForGuests, 'allergens' | 'unknown'> {
   readonly id: string
   readonly name: string
   readonly started: IsoDay

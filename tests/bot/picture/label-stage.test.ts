@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from 'vitest'
 import { bottleLabel } from '../../../bot/picture/label/bottle-label.ts'
 import { bottleLabelData } from '../../../bot/picture/label/bottle-label-data.ts'
+import { jarTag } from '../../../bot/picture/tag/jar-tag.ts'
 import { jarTagData } from '../../../bot/picture/tag/jar-tag-data.ts'
 import { englishFormat } from '../../../bot/text/en/format.ts'
 import { labelText } from '../../../bot/text/en/printed.ts'
@@ -107,6 +108,18 @@ describe('the label of a bottle', () => {
 })
 
 describe('the tag of a jar', () => {
+  it('tells what it was fined with, and what else some people may not drink', async () => {
+    const measured = { measured: null, strength: null, rinseWaterG: exactly(0) }
+    const fined = jarOf('nuts', [
+      { ...startedAs('nuts'), on: '2026-11-01', plants: [plant('hazelnut', 'hazelnuts', 200)] },
+      { on: '2026-11-20', kind: 'strained', ...measured },
+      { on: '2026-11-21', kind: 'filtered', measured: null, fining: 'egg_white' },
+    ])
+    const tag = jarTagData(seen(fined))
+    expect(tag.allergens).toEqual(expect.arrayContaining(['hazelnut', 'egg_fined']))
+    expect(jarTag(tag, await pen()).alt).toMatch(/Contains hazelnuts?\b.* May contain egg/)
+  })
+
   it('plans no straining of what is strained, and marks what is strong', () => {
     expect(jarTagData(steepingBatch('walnut'))).toMatchObject({ strainBy: '2026-12-20', isFlammable: true })
     const ready = jarTagData(readyBatch('lemon'))
