@@ -28,7 +28,6 @@ import {
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
   daysText,
-  drinkWord,
   nameText,
   noteText,
   plantInText,
@@ -136,14 +135,6 @@ const STEPS: Readonly<Record<HappeningKind, string>> = {
   taken_out: 'taking out',
 }
 
-const spiritIn = (spirits: readonly SpiritSaid[], format: Format): readonly string[] =>
-  spirits.map((spirit) => {
-    const { amount, by, abvPercent, sugarGPerL, typed } = spirit
-    if (sugarGPerL.value > 0 || typed !== undefined) return spiritText(spirit, format)
-    const much = by === 'mass' ? format.round.mass(amount.value) : format.round.volume(amount.value)
-    return `${much} of ${format.round.strength(abvPercent)} ${drinkWord(spirit)}`
-  })
-
 /** Of more things the liquids are a sentence of their own. */
 const MOST_THINGS = 3
 
@@ -153,7 +144,7 @@ const startedWith = (started: Started, spirits: readonly SpiritSaid[], format: F
   const again = started.secondOf === undefined ? [] : [`the plants of ${started.secondOf.other} once more`]
   const solids = [...again, ...plants.map((plant) => plantInText(plant, format))]
   const rest = [
-    ...spiritIn(spirits, format),
+    ...spirits.map((spirit) => spiritText(spirit, format)),
     ...(waterG.value > 0 ? [waterText(waterG, format)] : []),
     ...sweeteningTexts(sweetenings, format),
   ]
