@@ -51,14 +51,14 @@ const toStep = (amount: Shown, steps: readonly number[]): number => {
 }
 
 /** `1 ½`, of whole eighths. */
-/** `2 ½`: in the eighths that cups and spoons are marked with; never nothing of something. */
-export const inEighths = (amount: number): string => mixed(Math.max(amount, 1 / 8))
-
 const mixed = (amount: number): string => {
   const whole = Math.floor(amount)
   const part = EIGHTHS[Math.round((amount - whole) * 8)] ?? ''
   return [whole === 0 ? '' : `${whole}`, part].filter((text) => text !== '').join(' ')
 }
+
+/** `2 ½`: in the eighths that cups and spoons are marked with; never nothing of something. */
+export const inEighths = (amount: number): string => mixed(Math.max(amount, 1 / 8))
 
 /** What measuring cups show, in tablespoons: halves, quarters and eighths of a cup, then spoons. */
 const CUP_STEPS = [8, 4, 2, 1, 0.5, 0.25]

@@ -16,9 +16,7 @@ const A_GUESS = 0.05
 
 /** `2.71 l`; `about 1.3 l` of what was only expected. */
 const roundVolume = (volumeMl: Measured, format: Format): string =>
-  volumeMl.plusMinus > A_GUESS * volumeMl.value
-    ? `about ${format.round.volume(volumeMl.value)}`
-    : format.round.volume(volumeMl.value)
+  `${volumeMl.plusMinus > A_GUESS * volumeMl.value ? 'about ' : ''}${format.round.volume(volumeMl.value)}`
 
 /** `2.71 l at 30 %, medium sweet`. */
 export const drinkText = ({ volumeMl, abvPercent, sugarGPerL }: BecameSaid, format: Format): string => {
