@@ -71,18 +71,15 @@ const weighed = (massG: number, noun: string): TypedPlant => ({
   typed: `${written(massG)} g ${noun}`,
 })
 
+/** What measures a plant, as a line writes it: `2 tsp black tea`, `1 cup raspberries`. */
+const MEASURES: { readonly [Kind in PieceKind]?: string } = { teaspoon: 'tsp', cup: 'cup' }
+
 /** Spoken of as its maker spoke of it: `7.5 lemons`, `2 stick of cinnamon`. */
 function counted(count: number, unit: string, noun: string): TypedPlant {
-  const isKind = unit === 'teaspoon' || unit === 'cup' || COUNTED_WITH_OF.includes(unit as PieceKind)
+  const measure = MEASURES[unit as PieceKind]
+  const isKind = measure !== undefined || COUNTED_WITH_OF.includes(unit as PieceKind)
   const piece = isKind || unit === 'each' ? null : (unit as Piece)
-  const what =
-    unit === 'each'
-      ? noun
-      : unit === 'teaspoon'
-        ? `tsp ${noun}`
-        : unit === 'cup'
-          ? `${unit} ${noun}`
-          : `${unit} of ${noun}`
+  const what = unit === 'each' ? noun : measure === undefined ? `${unit} of ${noun}` : `${measure} ${noun}`
   return {
     amount: { kind: 'count', count, piece, noun, assumed: [] },
     kind: isKind ? (unit as PieceKind) : null,

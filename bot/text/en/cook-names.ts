@@ -200,8 +200,8 @@ function pieceName(id: string, unit: string | null, count: number): string {
   return `${wholeName(id)} ${of([unit, SEVERAL[unit] ?? `${unit}s`])}`
 }
 
-/** What a cup or a spoon measures is told as they are marked. */
-const isMeasured = (unit: string | null | undefined): boolean => unit === 'cup' || unit === 'teaspoon'
+/** A cup or a spoon: what it measures is told as they are marked, and bought by no whole number. */
+export const isMeasured = (unit: string | null | undefined): boolean => unit === 'cup' || unit === 'teaspoon'
 
 /** `10 lemons`, `10 unwaxed lemons` where they are to be bought, `1 Ceylon cinnamon stick`; null where it is weighed. */
 export function piecesText(

@@ -6,7 +6,7 @@ import type { Feature, Part } from '../language.ts'
 import type { PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from '../messages/ingredients.ts'
 import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
-import { areWord, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
+import { areWord, isMeasured, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
 import {
   capital,
   counted,
@@ -54,11 +54,9 @@ const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): s
     ...aboutSweetenings(sweetenings, format),
   ])
 
-/** Nobody sells a half of a lemon; a teaspoon is measured. */
+/** Nobody sells a half of a lemon. */
 const whole = (plant: PlantSaid): PlantSaid =>
-  plant.count === null || plant.unit === 'teaspoon' || plant.unit === 'cup'
-    ? plant
-    : { ...plant, count: Math.ceil(plant.count - WHOLE_ENOUGH) }
+  plant.count === null || isMeasured(plant.unit) ? plant : { ...plant, count: Math.ceil(plant.count - WHOLE_ENOUGH) }
 
 /** So little more of a fruit is not worth another. */
 const WHOLE_ENOUGH = 0.1
@@ -67,10 +65,12 @@ const WHOLE_ENOUGH = 0.1
 const asBought = (plant: PlantSaid | UnknownSaid, format: Format): PlantSaid | UnknownSaid =>
   plant.id === null || plant.typed !== undefined ? plant : { ...plant, typed: aboutMass(plant.massG, format) }
 
+const isByCup = (plant: PlantSaid | UnknownSaid): plant is PlantSaid => plant.id !== null && plant.unit === 'cup'
+
 const boughtText = (plant: PlantSaid | UnknownSaid, format: Format): string => {
   const text = boughtAs(plant, format)
   // What a cup holds is assumed: a US cup, loosely filled.
-  return plant.id !== null && plant.unit === 'cup' ? `${text} (about ${aboutMass(plant.massG, format)})` : text
+  return isByCup(plant) ? `${text} (about ${aboutMass(plant.massG, format)})` : text
 }
 
 const boughtAs = (plant: PlantSaid | UnknownSaid, format: Format): string =>
@@ -102,7 +102,7 @@ const planHeadlines = {
   plan: (values, format) => {
     const { spirits, plants, sweetenings } = values
     // What a cup weighs is told with it.
-    const cups = plants.filter((plant) => plant.id !== null && plant.unit === 'cup').length
+    const cups = plants.filter(isByCup).length
     if (plants.length + cups + spirits.length + sweetenings.length <= MOST_BOUGHT)
       return `Buy ${buyText(values, format)}.`
     const none = { spirits: [], plants: [], sweetenings: [] }
