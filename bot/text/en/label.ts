@@ -11,6 +11,7 @@ import type { Feature, Written } from '../language.ts'
 import type { FoundCategory, LabelMessages } from '../messages/label.ts'
 import { listed } from './phrases.ts'
 import { cited } from './serving.ts'
+import { honeyWarning } from './sweeteners.ts'
 import { countryInSentence, unknownName } from './words.ts'
 
 /** As they stand on a label, after `Contains` or `May contain`. */
@@ -146,7 +147,7 @@ const verdictWords = (verdict: Verdict, format: Format): string => {
 const ADVICE: Readonly<Record<GuestAdvice, string>> = {
   medicines: 'Can change how medicines work: if you take any, ask a pharmacist first.',
   warfarin: 'Cranberry: if you take warfarin, ask a doctor first.',
-  honey_infant: 'Not for children, and honey is never for a baby under one.',
+  honey_infant: honeyWarning,
   thujone: 'Contains thujone: not with epilepsy.',
   liquorice: 'Contains liquorice: people with high blood pressure should avoid excessive consumption.',
   quinine: 'Contains quinine: not with a heart rhythm disorder.',

@@ -44,6 +44,9 @@ export const fillerName = (filler: MaterialId | null): string => (filler === nul
 /** `0.8`, `1`: as well as it is known. */
 const tenths = (value: number): string => String(Number(value.toFixed(1)))
 
+/** On a label and in a caution alike. */
+export const honeyWarning = 'Not for children, and honey is never for a baby under one.'
+
 export const sweetenerSentences: Feature<SweetenerMessages> = {
   notes: {
     brown_by_volume: () => 'I’ve assumed packed cups: about 220 g of brown sugar to a US cup.',
@@ -71,6 +74,6 @@ export const sweetenerSentences: Feature<SweetenerMessages> = {
     },
   },
   cautions: {
-    honey_infant: () => 'Not for children, and honey is never for a baby under one.',
+    honey_infant: () => honeyWarning,
   },
 }
