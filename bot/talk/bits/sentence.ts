@@ -8,6 +8,7 @@ import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn, misspeltAt } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver } from './jars-of.ts'
+import { withoutPlaceItself } from './place-itself.ts'
 import { withRoles } from './roles.ts'
 import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
@@ -18,9 +19,10 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
-  const found = withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon))).filter(
+  const all = withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon))).filter(
     ({ concept, from }) => concept !== 'gave_away' || !isReceived(typed.tokens, from),
   )
+  const found = withoutPlaceItself(typed, all)
   const read = bitsIn({ typed, lexicon, spans: found, jars, today }).filter((bit) => !isWithinCount(bit, found))
   // Of `five star anise` no star is given, of `orange peel` no colour is told.
   const named = found.filter(
